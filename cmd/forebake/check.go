@@ -1,0 +1,178 @@
+package main
+
+import (
+	"fmt"
+	"io"
+	"os"
+	"strings"
+
+	"github.com/spf13/cobra"
+
+	"forebake/engine"
+	"forebake/engine/finding"
+	"forebake/engine/report"
+	"forebake/engine/source"
+	"forebake/engine/spelling"
+)
+
+func checkCommand() *cobra.Command {
+	var as []string
+	var name, colour, failAt string
+	var workers int
+	cmd := &cobra.Command{
+		Use:   "check [path ...]",
+		Short: "Cautions, findings, and what cannot be answered yet and why",
+		Long: `Checks formula files, or all formulas of a folder (this one when none is named).
+A single - reads a formula from standard input.
+
+Exit status: 0 nothing at the failing level, 1 findings at or above it,
+2 the input or the command could not be used.`,
+		RunE: func(cmd *cobra.Command, args []string) error {
+			outputs, err := readOutputs(as)
+			if err != nil {
+				return err
+			}
+			useColour, err := wantsColour(colour, cmd.OutOrStdout())
+			if err != nil {
+				return err
+			}
+			var level *finding.Level
+			if failAt != "" {
+				l, ok := finding.LevelNamed(failAt)
+				if !ok {
+					return fmt.Errorf("--fail-at: no level %q; the levels are %s", failAt, strings.Join(finding.LevelNames, ", "))
+				}
+				level = &l
+			}
+			inputs, problems, err := readInputs(cmd, args, name)
+			if err != nil {
+				return err
+			}
+			e := engine.New()
+			e.Workers = workers
+			res := e.Check(inputs)
+			res.Problems = append(problems, res.Problems...)
+			if len(res.Formulas) > 0 || len(res.Problems) == 0 {
+				if err := write(cmd, outputs, res, report.Options{Colour: useColour}); err != nil {
+					return err
+				}
+			}
+			if len(res.Problems) > 0 {
+				return complain(cmd, res.Problems)
+			}
+			if res.Failed(level) {
+				return exit(exitFound)
+			}
+			return nil
+		},
+	}
+	flags := cmd.Flags()
+	flags.StringArrayVar(&as, "as", nil, "output `format`: "+strings.Join(report.FormatNames(), ", ")+"; json:out.json writes to a file; may be given several times")
+	flags.StringVar(&name, "name", "standard-input.hcl", "`name` of the file that - reads")
+	flags.StringVar(&failAt, "fail-at", "", "`level` from which findings fail the run: "+strings.Join(finding.LevelNames, ", ")+" (default: the house's, else stop)")
+	flags.StringVar(&colour, "color", "auto", "colour: auto, always, never")
+	flags.IntVar(&workers, "workers", 0, "files checked at once (default: one a processor)")
+	return cmd
+}
+
+// readInputs turns the arguments into files; "-" reads standard input.
+func readInputs(cmd *cobra.Command, args []string, name string) ([]engine.Input, source.Problems, error) {
+	if len(args) == 0 {
+		args = []string{"."}
+	}
+	var paths []string
+	var inputs []engine.Input
+	for _, a := range args {
+		if a != "-" {
+			paths = append(paths, a)
+			continue
+		}
+		text, err := io.ReadAll(io.LimitReader(cmd.InOrStdin(), source.MaxFileBytes+1))
+		if err != nil {
+			return nil, nil, fmt.Errorf("standard input: %w", err)
+		}
+		inputs = append(inputs, engine.Input{Name: name, Text: text, Dir: "."})
+	}
+	found, problems := engine.Inputs(paths)
+	return append(inputs, found...), problems, nil
+}
+
+// output is one --as: a format, and a file to write it to or none.
+type output struct {
+	format string
+	file   string
+}
+
+func readOutputs(as []string) ([]output, error) {
+	if len(as) == 0 {
+		return []output{{format: "text"}}, nil
+	}
+	var out []output
+	toScreen := 0
+	for _, a := range as {
+		format, file, hasFile := strings.Cut(a, ":")
+		if report.Formats[format] == nil {
+			text := fmt.Sprintf("--as: no format %q", format)
+			if near := spelling.Nearest(format, report.FormatNames(), 1); len(near) > 0 {
+				text += "; nearest is " + near[0]
+			}
+			return nil, fmt.Errorf("%s; the formats are %s", text, strings.Join(report.FormatNames(), ", "))
+		}
+		if hasFile && file == "" {
+			return nil, fmt.Errorf("--as %s needs a file name after the colon", a)
+		}
+		if !hasFile {
+			toScreen++
+		}
+		out = append(out, output{format, file})
+	}
+	if toScreen > 1 {
+		return nil, fmt.Errorf("--as: only one format goes to standard output; give the others a file: --as json:out.json")
+	}
+	return out, nil
+}
+
+func write(cmd *cobra.Command, outputs []output, res *engine.Result, o report.Options) error {
+	run := &report.Run{Version: engine.Version, Cautions: res.Cautions, Findings: res.Findings, Totals: res.Totals, Notices: res.Notices}
+	for _, f := range res.Formulas {
+		run.Formulas = append(run.Formulas, report.Formula{Name: f.Name, Place: f.Place})
+	}
+	for _, out := range outputs {
+		if out.file == "" {
+			if err := report.Formats[out.format](cmd.OutOrStdout(), run, o); err != nil {
+				return err
+			}
+			continue
+		}
+		f, err := os.Create(out.file)
+		if err != nil {
+			return err
+		}
+		err = report.Formats[out.format](f, run, report.Options{})
+		if closeErr := f.Close(); err == nil {
+			err = closeErr
+		}
+		if err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// wantsColour decides on colour: on a terminal only, and not where NO_COLOR is set, unless the user says otherwise.
+func wantsColour(word string, out io.Writer) (bool, error) {
+	switch word {
+	case "always":
+		return true, nil
+	case "never":
+		return false, nil
+	case "auto":
+		f, ok := out.(*os.File)
+		if !ok || os.Getenv("NO_COLOR") != "" || os.Getenv("TERM") == "dumb" {
+			return false, nil
+		}
+		info, err := f.Stat()
+		return err == nil && info.Mode()&os.ModeCharDevice != 0, nil
+	}
+	return false, fmt.Errorf("--color is auto, always or never, not %q", word)
+}

@@ -1,0 +1,61 @@
+package main
+
+import (
+	"fmt"
+	"strings"
+
+	"github.com/spf13/cobra"
+
+	"forebake/engine"
+	"forebake/engine/report"
+)
+
+func factsCommand() *cobra.Command {
+	var as, name string
+	var all bool
+	cmd := &cobra.Command{
+		Use:   "facts FILE [name ...]",
+		Short: "The computed figures of each part, with unit, error and source",
+		Long: `Prints the figures of every formula of a file and of its parts. Names choose some:
+forebake facts knots.hcl hydration_pct water_activity. --all adds those of steps,
+ingredients and the kitchen. A single - reads standard input.`,
+		Args: cobra.MinimumNArgs(1),
+		RunE: func(cmd *cobra.Command, args []string) error {
+			if as != "text" && as != "json" {
+				return fmt.Errorf("--as: facts are printed as text or json, not %q", as)
+			}
+			inputs, problems, err := readInputs(cmd, args[:1], name)
+			if err != nil {
+				return err
+			}
+			if len(problems) > 0 {
+				return complain(cmd, problems)
+			}
+			var rows []engine.FactRow
+			e := engine.New()
+			for _, in := range inputs {
+				some, problems := e.Facts(in, args[1:], all)
+				if len(problems) > 0 {
+					return complain(cmd, problems)
+				}
+				rows = append(rows, some...)
+			}
+			if as == "json" {
+				return report.FactsJSON(cmd.OutOrStdout(), factRows(rows))
+			}
+			return report.FactsText(cmd.OutOrStdout(), factRows(rows))
+		},
+	}
+	cmd.Flags().StringVar(&as, "as", "text", "output `format`: text, json")
+	cmd.Flags().BoolVar(&all, "all", false, "also the figures of steps, ingredients and the kitchen")
+	cmd.Flags().StringVar(&name, "name", "standard-input.hcl", "`name` of the file that - reads")
+	return cmd
+}
+
+func factRows(rows []engine.FactRow) []report.FactRow {
+	out := make([]report.FactRow, len(rows))
+	for i, r := range rows {
+		out[i] = report.FactRow{Formula: r.Formula, Subject: r.Subject, Figure: r.Figure, Means: r.Means, Source: r.Source, Error: strings.TrimSpace(r.Error)}
+	}
+	return out
+}

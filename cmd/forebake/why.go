@@ -1,0 +1,61 @@
+package main
+
+import (
+	"fmt"
+	"strings"
+
+	"github.com/spf13/cobra"
+
+	"forebake/engine"
+	"forebake/engine/reading"
+	"forebake/engine/report"
+)
+
+func whyCommand() *cobra.Command {
+	return &cobra.Command{
+		Use:   "why RULE",
+		Short: "What a rule says, where its numbers come from, and how a house changes it",
+		Args:  cobra.ExactArgs(1),
+		RunE: func(cmd *cobra.Command, args []string) error {
+			l, problems := engine.New().Load(".")
+			if len(problems) > 0 {
+				return complain(cmd, problems)
+			}
+			r, ok := l.Rules.Find(args[0])
+			if !ok {
+				return fmt.Errorf("%s", reading.UnknownText("rule", args[0], "the packs in force", l.Rules.Names()))
+			}
+			return report.Why(cmd.OutOrStdout(), r.Card())
+		},
+	}
+}
+
+func packsCommand() *cobra.Command {
+	return &cobra.Command{
+		Use:   "packs",
+		Short: "The rules in force: from which pack, at which level, with which limits, and who set them",
+		Args:  cobra.NoArgs,
+		RunE: func(cmd *cobra.Command, _ []string) error {
+			l, problems := engine.New().Load(".")
+			if len(problems) > 0 {
+				return complain(cmd, problems)
+			}
+			var b strings.Builder
+			for _, p := range l.Rules.Packs {
+				if len(p.Rules) == 0 {
+					continue
+				}
+				fmt.Fprintf(&b, "%s: %s\n", p.Name, p.About)
+				for _, r := range l.Rules.Rules {
+					if r.Pack == p.Name {
+						b.WriteString(report.RuleLine(r.Card()))
+					}
+				}
+				b.WriteString("\n")
+			}
+			fmt.Fprintf(&b, "%s in force, and %s that no setting can reach.\n", report.Count(len(l.Rules.Rules), "rule"), report.Count(len(l.Rules.Cautions), "caution"))
+			_, err := cmd.OutOrStdout().Write([]byte(b.String()))
+			return err
+		},
+	}
+}

@@ -1,0 +1,470 @@
+// Package engine is the library's front door: it finds the house of a formula, loads the packs in force, reads formulas
+// and judges them.
+//
+// The command line and the editor's protocol call it. It prints nothing, and writes nothing.
+package engine
+
+import (
+	"fmt"
+	"io/fs"
+	"os"
+	"path/filepath"
+	"runtime"
+	"sort"
+	"strings"
+	"sync"
+	"sync/atomic"
+
+	"github.com/hashicorp/hcl/v2/hclsyntax"
+
+	"forebake/engine/facts"
+	"forebake/engine/finding"
+	"forebake/engine/formula"
+	"forebake/engine/house"
+	"forebake/engine/reading"
+	"forebake/engine/rule"
+	"forebake/engine/source"
+	"forebake/rules"
+)
+
+// Version is the version of the program; a pack may ask for at least one.
+const Version = "0.1.0"
+
+// CautionFile is the shipped file of cautions. It is no pack: it is always in force, whatever a house names.
+const CautionFile = "cautions"
+
+// Engine checks formulas. It keeps the houses and packs that it has loaded, and serves one call at a time.
+type Engine struct {
+	// Workers is how many files are checked at once; 0 means as many as there are processors.
+	Workers int
+
+	houses map[string]*Loaded // by path of the house file; "" for none
+}
+
+// Loaded is a house with its rules in force.
+type Loaded struct {
+	House *house.House
+	Rules *rule.Set
+}
+
+// New makes an engine.
+func New() *Engine { return &Engine{houses: map[string]*Loaded{}} }
+
+// Input is one formula file to check.
+type Input struct {
+	Name string // as shown
+	Path string // where to read it; "" when Text is given
+	Text []byte
+	Dir  string // where the search for its house begins
+}
+
+// Result is what a check found.
+type Result struct {
+	Cautions []*finding.Caution
+	Findings []*finding.Finding
+	Formulas []Checked // every formula judged, in order of file and line
+	Totals   finding.Totals
+	FailAt   map[string]finding.Level // by formula file: the level at which its house fails a run
+	Problems source.Problems          // inputs that could not be used
+	Notices  []string
+}
+
+// Checked is a formula that was judged.
+type Checked struct {
+	Name  string
+	Place source.Place
+}
+
+// Failed tells whether a flagged finding stands at or above the failing level of its house, or of override when it is not nil.
+func (r *Result) Failed(override *finding.Level) bool {
+	for _, f := range r.Findings {
+		level := finding.Stop
+		if override != nil {
+			level = *override
+		} else if f.Place.File != nil {
+			level = r.FailAt[f.Place.File.Name]
+		}
+		if f.At(level) {
+			return true
+		}
+	}
+	return false
+}
+
+// Inputs turns the paths of a command into formula files: a file as it is named, a folder by its *.hcl files that hold
+// formulas, in order of name, without hidden folders, house files and folders of rules.
+func Inputs(paths []string) ([]Input, source.Problems) {
+	var out []Input
+	var problems source.Problems
+	seen := map[string]bool{}
+	fail := func(format string, args ...any) {
+		problems = append(problems, source.Problem{Text: fmt.Sprintf(format, args...)})
+	}
+	add := func(path string) {
+		path = filepath.Clean(path)
+		if !seen[path] {
+			seen[path] = true
+			out = append(out, Input{Name: filepath.ToSlash(path), Path: path, Dir: filepath.Dir(path)})
+		}
+	}
+	for _, path := range paths {
+		info, err := os.Stat(path)
+		switch {
+		case err != nil:
+			fail("%s: no such file or folder; name a formula file, or a folder that holds some", path)
+		case !info.IsDir():
+			add(path)
+		default:
+			found := 0
+			err := filepath.WalkDir(path, func(p string, d fs.DirEntry, err error) error {
+				if err != nil {
+					fail("%s", err)
+					return nil
+				}
+				name := d.Name()
+				if d.IsDir() {
+					if p != path && strings.HasPrefix(name, ".") {
+						return filepath.SkipDir
+					}
+					return nil
+				}
+				if strings.HasSuffix(name, ".hcl") && name != house.FileName && !strings.HasPrefix(name, ".") && holdsFormulas(p) {
+					found++
+					add(p)
+				}
+				return nil
+			})
+			if err != nil {
+				fail("%s", err)
+			}
+			if found == 0 {
+				fail("%s: no formulas in this folder; a formula file ends in .hcl and holds formula \"name\" { ... }", path)
+			}
+		}
+	}
+	return out, problems
+}
+
+// holdsFormulas tells whether a file found in a folder is to be checked: one that holds rules and no formula is a pack. A
+// file that cannot be read or is broken is kept, so that its fault is shown.
+func holdsFormulas(path string) bool {
+	text, err := os.ReadFile(path)
+	if err != nil {
+		return true
+	}
+	blocks, sure := source.Blocks(source.New(path, text))
+	if !sure {
+		return true
+	}
+	rules := false
+	for _, b := range blocks {
+		switch b.Type {
+		case "formula":
+			return true
+		case "rule", "caution", "trial", "house":
+			rules = true
+		}
+	}
+	return !rules
+}
+
+// HouseFor finds the nearest house file upward from a folder; "" when there is none.
+func HouseFor(dir string) string {
+	abs, err := filepath.Abs(dir)
+	if err != nil {
+		return ""
+	}
+	for at, shown := abs, dir; ; {
+		candidate := filepath.Join(at, house.FileName)
+		if info, err := os.Stat(candidate); err == nil && !info.IsDir() {
+			return filepath.Clean(filepath.Join(shown, house.FileName))
+		}
+		parent := filepath.Dir(at)
+		if parent == at {
+			return ""
+		}
+		at, shown = parent, filepath.Join(shown, "..")
+	}
+}
+
+// Load gives the house of a folder, with its packs. Loading it again costs nothing.
+func (e *Engine) Load(dir string) (*Loaded, source.Problems) {
+	return e.load(HouseFor(dir), false)
+}
+
+// LoadTrials is Load, with the packs' trials.
+func (e *Engine) LoadTrials(dir string) (*Loaded, source.Problems) {
+	return e.load(HouseFor(dir), true)
+}
+
+func (e *Engine) load(path string, trials bool) (*Loaded, source.Problems) {
+	if l := e.houses[path]; l != nil && !trials {
+		return l, nil
+	}
+	h := house.Default()
+	if path != "" {
+		text, err := os.ReadFile(path)
+		if err != nil {
+			return nil, source.Problems{{Text: err.Error()}}
+		}
+		var problems source.Problems
+		if h, problems = house.Read(source.New(filepath.ToSlash(path), text)); len(problems) > 0 {
+			return nil, problems
+		}
+	}
+	packs, problems := readPacks(h, filepath.Dir(path), trials)
+	if len(problems) > 0 {
+		return nil, problems
+	}
+	set, problems := rule.Join(packs, h.Sets)
+	if len(problems) > 0 {
+		return nil, problems
+	}
+	l := &Loaded{House: h, Rules: set}
+	e.houses[path] = l
+	return l, nil
+}
+
+// ShippedPacks lists the packs in the program, in order of name. The cautions are not among them: they are no pack.
+func ShippedPacks() []string {
+	entries, _ := fs.ReadDir(rules.Files, ".")
+	var names []string
+	for _, entry := range entries {
+		if name, ok := strings.CutSuffix(entry.Name(), ".hcl"); ok && name != CautionFile {
+			names = append(names, name)
+		}
+	}
+	return names
+}
+
+// readPacks reads the packs that a house names, or all shipped ones, and always the cautions, each on its own goroutine.
+func readPacks(h *house.House, dir string, trials bool) ([]*rule.Pack, source.Problems) {
+	named := h.Packs
+	if named == nil {
+		for _, name := range ShippedPacks() {
+			named = append(named, house.Named{Name: name})
+		}
+	}
+	named = append([]house.Named{{Name: CautionFile}}, named...)
+	packs := make([]*rule.Pack, len(named))
+	faults := make([]source.Problems, len(named))
+	var wait sync.WaitGroup
+	for i, n := range named {
+		wait.Add(1)
+		go func() {
+			defer wait.Done()
+			packs[i], faults[i] = readPack(n, dir, rule.Options{Trials: trials, Formula: h.FormulaOptions(), Version: Version})
+		}()
+	}
+	wait.Wait()
+	var all source.Problems
+	for _, f := range faults {
+		all = append(all, f...)
+	}
+	return packs, all.Sort()
+}
+
+// readPack reads one pack: a shipped one by its name, or a file or folder that starts with "./" or "../".
+func readPack(n house.Named, dir string, o rule.Options) (*rule.Pack, source.Problems) {
+	if !strings.HasPrefix(n.Name, "./") && !strings.HasPrefix(n.Name, "../") {
+		text, err := fs.ReadFile(rules.Files, n.Name+".hcl")
+		if err != nil || n.Name == CautionFile && !n.Place.IsZero() {
+			return nil, source.Problems{{Place: n.Place, Text: reading.UnknownText("pack", n.Name, "the program", ShippedPacks()) + "; a pack of your own starts with \"./\""}}
+		}
+		o.Shipped = true
+		return rule.Read(n.Name, []*source.File{source.New("rules/"+n.Name+".hcl", text)}, o)
+	}
+	path := filepath.Join(dir, filepath.FromSlash(n.Name))
+	files, err := packFiles(path)
+	if err != nil || len(files) == 0 {
+		return nil, source.Problems{{Place: n.Place, Text: fmt.Sprintf("no pack at %s: name a rule file, or a folder that holds some (*.hcl)", filepath.ToSlash(path))}}
+	}
+	return rule.Read(n.Name, files, o)
+}
+
+// packFiles reads the files of a pack, in order of name.
+func packFiles(path string) ([]*source.File, error) {
+	info, err := os.Stat(path)
+	if err != nil {
+		return nil, err
+	}
+	paths := []string{path}
+	if info.IsDir() {
+		if paths, err = filepath.Glob(filepath.Join(path, "*.hcl")); err != nil {
+			return nil, err
+		}
+		sort.Strings(paths)
+	}
+	var files []*source.File
+	for _, p := range paths {
+		text, err := os.ReadFile(p)
+		if err != nil {
+			return nil, err
+		}
+		files = append(files, source.New(filepath.ToSlash(p), text))
+	}
+	return files, nil
+}
+
+// ReadFormulas reads the formulas of one file. They are usable only when there are no problems.
+func ReadFormulas(f *source.File, h *house.House) ([]*formula.Formula, source.Problems) {
+	body, problems := source.Parse(f)
+	if len(problems) > 0 {
+		return nil, problems
+	}
+	return readFormulas(f, body, h.FormulaOptions())
+}
+
+func readFormulas(f *source.File, body *hclsyntax.Body, o formula.Options) ([]*formula.Formula, source.Problems) {
+	r := &reading.Reader{File: f}
+	r.Known(body, "a formula file", nil, []string{"formula"})
+	var out []*formula.Formula
+	for _, b := range body.Blocks {
+		if b.Type != "formula" {
+			continue
+		}
+		one := formula.Read(r, b, o)
+		for _, other := range out {
+			if other.Name == one.Name {
+				r.Fault(one.Place, "two formulas are named %q; the other is at line %d", source.Safe(one.Name), other.Place.Line())
+			}
+		}
+		out = append(out, one)
+	}
+	if len(out) == 0 && len(r.Problems) == 0 {
+		r.Fault(source.Place{File: f}, "no formula in this file: write formula \"name\" { ... }")
+	}
+	return out, r.Problems.Sort()
+}
+
+// Check judges every formula of the inputs. The answers are the same bytes whatever the number of workers.
+func (e *Engine) Check(inputs []Input) *Result {
+	res := &Result{FailAt: map[string]finding.Level{}}
+	loaded := make([]*Loaded, len(inputs))
+	byDir := map[string]string{}
+	broken := map[string]bool{}
+	for i, in := range inputs {
+		path, seen := byDir[in.Dir]
+		if !seen {
+			path = HouseFor(in.Dir)
+			byDir[in.Dir] = path
+		}
+		if broken[path] {
+			continue
+		}
+		l, problems := e.load(path, false)
+		if len(problems) > 0 {
+			broken[path] = true
+			res.Problems = append(res.Problems, problems...)
+			continue
+		}
+		loaded[i] = l
+		res.FailAt[in.Name] = l.House.FailAt
+		res.Totals.Rules = max(res.Totals.Rules, len(l.Rules.Rules))
+	}
+	for path, l := range e.houses {
+		if !broken[path] {
+			res.Notices = append(res.Notices, l.Rules.Notices...)
+		}
+	}
+	sort.Strings(res.Notices)
+
+	one := make([]fileResult, len(inputs))
+	workers := e.Workers
+	if workers <= 0 {
+		workers = runtime.GOMAXPROCS(0)
+	}
+	var next atomic.Int64
+	var wait sync.WaitGroup
+	for range min(workers, len(inputs)) {
+		wait.Add(1)
+		go func() {
+			defer wait.Done()
+			w := newWorker()
+			for {
+				i := int(next.Add(1)) - 1
+				if i >= len(inputs) {
+					return
+				}
+				if loaded[i] != nil {
+					one[i] = w.check(inputs[i], loaded[i])
+				}
+			}
+		}()
+	}
+	wait.Wait()
+	for i := range one {
+		res.Findings = append(res.Findings, one[i].findings...)
+		res.Cautions = append(res.Cautions, one[i].cautions...)
+		res.Formulas = append(res.Formulas, one[i].formulas...)
+		res.Problems = append(res.Problems, one[i].problems...)
+	}
+	res.Totals.Formulas = len(res.Formulas)
+	finding.Sort(res.Findings)
+	for _, f := range res.Findings {
+		res.Totals.Count(f)
+	}
+	res.Problems = res.Problems.Sort()
+	return res
+}
+
+// fileResult is what one file gave.
+type fileResult struct {
+	formulas []Checked
+	findings []*finding.Finding
+	cautions []*finding.Caution
+	problems source.Problems
+}
+
+// worker checks files one after the other with one sheet and one judge.
+type worker struct {
+	sheet facts.Sheet
+	judge *rule.Judge
+}
+
+func newWorker() *worker { return &worker{judge: rule.NewJudge()} }
+
+func (w *worker) check(in Input, l *Loaded) (out fileResult) {
+	text := in.Text
+	if in.Path != "" {
+		var err error
+		if text, err = readFormula(in.Path); err != nil {
+			out.problems = source.Problems{{Text: fmt.Sprintf("%s: %s", in.Name, err)}}
+			return out
+		}
+	}
+	list, problems := ReadFormulas(source.New(in.Name, text), l.House)
+	if len(problems) > 0 {
+		out.problems = problems
+		return out
+	}
+	for _, f := range list {
+		out.formulas = append(out.formulas, Checked{f.Name, f.Place})
+		w.sheet.Reset(f, l.House.Kitchen)
+		w.judge.Open(&w.sheet)
+		for _, r := range l.Rules.Rules {
+			out.findings = w.judge.Findings(r, out.findings)
+		}
+		for _, c := range l.Rules.Cautions {
+			if shown := w.judge.Cautions(c); shown != nil {
+				out.cautions = append(out.cautions, shown)
+			}
+		}
+	}
+	return out
+}
+
+// readFormula reads a file, but not one that is far too large to be a formula: the guard would refuse it anyway.
+func readFormula(path string) ([]byte, error) {
+	info, err := os.Stat(path)
+	if err != nil {
+		return nil, err
+	}
+	if info.IsDir() {
+		return nil, fmt.Errorf("is a folder")
+	}
+	if info.Size() > source.MaxFileBytes {
+		return nil, fmt.Errorf("%d KB is too large for a formula file; %d KB is the most", info.Size()>>10, source.MaxFileBytes>>10)
+	}
+	return os.ReadFile(path)
+}

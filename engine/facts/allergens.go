@@ -1,0 +1,78 @@
+package facts
+
+import (
+	"sort"
+	"strings"
+
+	"forebake/engine/larder"
+)
+
+const srcLaws = "US: FD&C Act 201(qq) with the FASTER Act of 2021; EU and UK: Regulation (EU) No 1169/2011, Annex II; from the larder, never from a label"
+
+// law says which allergens a list takes.
+type law uint8
+
+const (
+	usLaw law = iota
+	euLaw
+	bothLaws
+	onLabel // those that an ingredient often holds, of both laws
+)
+
+func allergenList(p *part, l law) Value {
+	set := map[string]bool{}
+	p.allergens(l, set)
+	return list(sorted(set))
+}
+
+func (s *Sheet) allergens(l law) Value {
+	set := map[string]bool{}
+	for i := range s.parts {
+		s.parts[i].allergens(l, set)
+	}
+	if l == onLabel {
+		// What is there for certain need not be checked.
+		sure := map[string]bool{}
+		for i := range s.parts {
+			s.parts[i].allergens(bothLaws, sure)
+		}
+		for name := range sure {
+			delete(set, name)
+		}
+	}
+	return list(sorted(set))
+}
+
+func (p *part) allergens(l law, set map[string]bool) {
+	for _, in := range p.Ingredients {
+		if in.Of != nil {
+			p.sheet.part(in.Of).allergens(l, set)
+			continue
+		}
+		if l != euLaw {
+			addAllergens(in.Item.US, "US", l, set)
+		}
+		if l != usLaw {
+			addAllergens(in.Item.EU, "EU", l, set)
+		}
+	}
+}
+
+// addAllergens takes the codes that are there for certain, or for onLabel those that end in a question mark.
+func addAllergens(codes []string, jurisdiction string, l law, set map[string]bool) {
+	for _, code := range codes {
+		plain, often := strings.CutSuffix(code, "?")
+		if often == (l == onLabel) {
+			set[larder.AllergenName(jurisdiction, plain)] = true
+		}
+	}
+}
+
+func sorted(set map[string]bool) []string {
+	words := make([]string, 0, len(set))
+	for w := range set {
+		words = append(words, w)
+	}
+	sort.Strings(words)
+	return words
+}

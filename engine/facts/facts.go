@@ -1,0 +1,322 @@
+// Package facts is the catalogue of figures: each is declared once, with its subject, unit, meaning and source, and the
+// function that computes it from a formula.
+//
+// Package rule reads the catalogue to check the names and types in rules, and asks a Sheet for values while judging; the
+// facts verb and the reference page print it. Figures are computed when first asked for and once a subject; nothing is
+// computed that no rule and no output asks for. The science itself lives in the science packages.
+package facts
+
+import (
+	"math"
+
+	"forebake/engine/formula"
+	"forebake/engine/kitchen"
+	"forebake/engine/quantity"
+	"forebake/engine/source"
+)
+
+// Interval is short for the interval of package quantity.
+type Interval = quantity.Interval
+
+// On is the kind of subject that a fact is about.
+type On uint8
+
+// The kinds of subject.
+const (
+	OnFormula On = iota
+	OnPart
+	OnStep
+	OnIngredient
+	OnKitchen
+)
+
+// OnNames are the kinds of subject as written in rules.
+var OnNames = []string{"formula", "part", "step", "ingredient", "kitchen"}
+
+// Type is the type of a fact's value.
+type Type uint8
+
+// The types of value.
+const (
+	Number Type = iota
+	YesNo
+	Text
+	List
+)
+
+// Origin tells where a value comes from.
+type Origin uint8
+
+// The origins of a value.
+const (
+	Arithmetic Origin = iota // computed exactly from what is written
+	Model                    // a model with an error
+	Measured                 // the baker's own reading
+	AsGiven                  // as written in the file
+)
+
+// OriginNames are the origins as printed.
+var OriginNames = []string{"arithmetic", "model", "measured", "given"}
+
+func (o Origin) String() string { return OriginNames[o] }
+
+// Value is the value of a fact: an interval for a number, 0 to 1 for yes or no, words for a text or list.
+type Value struct {
+	Lo, Hi float64 // a missing figure is -Inf..+Inf; yes is 1, no is 0, not known 0..1
+	Mid    float64 // the best single figure; for a model its middle
+	Words  []string
+	Origin Origin
+	Absent bool  // the formula does not give it, as against giving a range or "?"
+	Need   *Need // what to write so that it is known
+}
+
+// Need says what would settle a missing figure.
+type Need struct {
+	What  string // "temp of \"whole milk\"", ready to stand after "needs "
+	Place source.Place
+}
+
+// Exact tells whether the value is a single known point.
+func (v *Value) Exact() bool { return !v.Absent && v.Lo == v.Hi && !math.IsInf(v.Lo, 0) }
+
+// Interval gives the value as an interval.
+func (v *Value) Interval() Interval { return Interval{Lo: v.Lo, Hi: v.Hi} }
+
+// Fact is the declaration of one figure. Everything else follows from it: the names and types that rules are checked
+// against, the printed catalogue, the units in messages.
+type Fact struct {
+	Name   string
+	On     On
+	Type   Type
+	Unit   string // as printed; "" for yes/no and text
+	Means  string // one line
+	Source string
+	Error  string   // the model's error in words; "" for arithmetic
+	Verbs  []string // step facts: the verbs that have it; none for all
+	index  int      // place in the catalogue of its subject
+
+	part       func(*part) Value
+	step       func(*Sheet, *formula.Step) Value
+	ingredient func(*Sheet, *formula.Ingredient) Value
+	formula    func(*Sheet) Value
+	kitchen    func(*kitchen.Kitchen) Value
+}
+
+// catalogue holds the facts by subject, in the order of declaration.
+var catalogue = [...][]*Fact{
+	OnFormula:    number(OnFormula, formulaFacts),
+	OnPart:       number(OnPart, partFacts),
+	OnStep:       number(OnStep, stepFacts),
+	OnIngredient: number(OnIngredient, ingredientFacts),
+	OnKitchen:    number(OnKitchen, kitchenFacts),
+}
+
+func number(on On, list []Fact) []*Fact {
+	out := make([]*Fact, len(list))
+	for i := range list {
+		list[i].On, list[i].index = on, i
+		out[i] = &list[i]
+	}
+	return out
+}
+
+// All gives the facts about one kind of subject, in the order of declaration. The caller must not change the list.
+func All(on On) []*Fact { return catalogue[on] }
+
+// Find finds a fact by subject and name.
+func Find(on On, name string) (*Fact, bool) {
+	for _, f := range catalogue[on] {
+		if f.Name == name {
+			return f, true
+		}
+	}
+	return nil, false
+}
+
+// HasVerb tells whether a step of that verb has the fact.
+func (f *Fact) HasVerb(verb string) bool {
+	if len(f.Verbs) == 0 {
+		return true
+	}
+	for _, v := range f.Verbs {
+		if v == verb {
+			return true
+		}
+	}
+	return false
+}
+
+// Subject is what a fact or a rule looks at. Only the fields of its kind are set, and those above it: a step has its part.
+type Subject struct {
+	On         On
+	Part       *formula.Part
+	Step       *formula.Step
+	Ingredient *formula.Ingredient
+}
+
+// Sheet computes the facts of one formula in one kitchen, each once.
+type Sheet struct {
+	Formula *formula.Formula
+	Kitchen *kitchen.Kitchen
+
+	parts   []part
+	values  [5][]cell
+	arena   []cell
+	pinned  *formula.Ingredient // see Settles
+	pinMass Interval
+}
+
+type cell struct {
+	done  bool
+	value Value
+}
+
+// NewSheet makes the sheet of a formula.
+func NewSheet(f *formula.Formula, k *kitchen.Kitchen) *Sheet {
+	s := &Sheet{}
+	s.Reset(f, k)
+	return s
+}
+
+// Reset makes the sheet serve another formula, keeping its memory: one sheet serves all formulas of a worker.
+func (s *Sheet) Reset(f *formula.Formula, k *kitchen.Kitchen) {
+	s.Formula, s.Kitchen, s.pinned = f, k, nil
+	if cap(s.parts) < len(f.Parts) {
+		s.parts = make([]part, len(f.Parts))
+	}
+	s.parts = s.parts[:len(f.Parts)]
+	for i := range s.parts {
+		s.parts[i] = part{sheet: s, Part: f.Parts[i]}
+	}
+	counts := [...]int{OnFormula: 1, OnPart: len(f.Parts), OnStep: f.Steps, OnIngredient: f.Ingredients, OnKitchen: 1}
+	need := 0
+	for on, n := range counts {
+		need += n * len(catalogue[on])
+	}
+	if cap(s.arena) < need {
+		s.arena = make([]cell, need)
+	}
+	s.arena = s.arena[:need]
+	clear(s.arena)
+	at := 0
+	for on, n := range counts {
+		size := n * len(catalogue[on])
+		s.values[on] = s.arena[at : at+size]
+		at += size
+	}
+}
+
+// Value gives the value of a fact on a subject. A step fact asked of a step whose verb has no such figure is absent.
+func (s *Sheet) Value(f *Fact, x Subject) *Value {
+	row := 0
+	switch f.On {
+	case OnPart:
+		row = x.Part.Serial
+	case OnStep:
+		row = x.Step.Serial
+	case OnIngredient:
+		row = x.Ingredient.Serial
+	}
+	c := &s.values[f.On][row*len(catalogue[f.On])+f.index]
+	if !c.done {
+		c.done = true // before the call: a fact that asks for itself is a mistake that must not hang
+		c.value = s.compute(f, x)
+	}
+	return &c.value
+}
+
+func (s *Sheet) compute(f *Fact, x Subject) Value {
+	switch f.On {
+	case OnPart:
+		return f.part(&s.parts[x.Part.Serial])
+	case OnStep:
+		if !f.HasVerb(x.Step.Verb.Name) {
+			return absent("a "+x.Step.Verb.Name+" step has no "+f.Name, x.Step.Place)
+		}
+		return f.step(s, x.Step)
+	case OnIngredient:
+		return f.ingredient(s, x.Ingredient)
+	case OnKitchen:
+		return f.kitchen(s.Kitchen)
+	}
+	return f.formula(s)
+}
+
+// Settles lists the ingredients whose open amount or range leaves a fact open, in file order. It weighs each in turn and
+// looks whether the fact's interval shrinks, so it says what would really help; only unsure answers ask for it.
+func (s *Sheet) Settles(f *Fact, x Subject) []*formula.Ingredient {
+	before := *s.Value(f, x)
+	var out []*formula.Ingredient
+	trial := &Sheet{}
+	for _, p := range s.Formula.Parts {
+		for _, in := range p.Ingredients {
+			if !in.Amount.Open && in.Amount.IsPoint() {
+				continue
+			}
+			if in.Amount.All || in.Of != nil && !in.Amount.Open {
+				continue
+			}
+			trial.Reset(s.Formula, s.Kitchen)
+			trial.pinned, trial.pinMass = in, quantity.Point(1)
+			if g := in.Grams.A; g.IsFinite() && g.Hi > 0 {
+				trial.pinMass = quantity.Point(g.Mid())
+			}
+			after := trial.Value(f, x)
+			if after.Lo > before.Lo || after.Hi < before.Hi || len(after.Words) != len(before.Words) {
+				out = append(out, in)
+			}
+		}
+	}
+	return out
+}
+
+// The makers of values.
+
+func num(iv Interval) Value {
+	return Value{Lo: iv.Lo, Hi: iv.Hi, Mid: middle(iv)}
+}
+
+func middle(iv Interval) float64 {
+	switch {
+	case iv.Lo == iv.Hi:
+		return iv.Lo
+	case iv.IsFinite():
+		return (iv.Lo + iv.Hi) / 2
+	}
+	return math.NaN()
+}
+
+// modelled gives a model's middle figure a factor of error on both sides: mid/factor .. mid*factor.
+func modelled(iv Interval, factor float64) Value {
+	return Value{Lo: iv.Lo / factor, Hi: iv.Hi * factor, Mid: middle(iv), Origin: Model}
+}
+
+func given(g formula.Given, what string, at source.Place) Value {
+	if !g.Set {
+		return absent(what, at)
+	}
+	v := num(g.Interval)
+	v.Origin = AsGiven
+	return v
+}
+
+func yes(b bool) Value {
+	if b {
+		return Value{Lo: 1, Hi: 1, Mid: 1}
+	}
+	return Value{}
+}
+
+// maybe is a yes or no that the formula leaves open.
+func maybe(what string, at source.Place) Value {
+	return Value{Lo: 0, Hi: 1, Mid: math.NaN(), Need: &Need{what, at}}
+}
+
+func text(word string) Value { return Value{Words: []string{word}} }
+
+func list(words []string) Value { return Value{Words: words} }
+
+// absent is a figure that the formula does not give. what says what to write.
+func absent(what string, at source.Place) Value {
+	return Value{Lo: math.Inf(-1), Hi: math.Inf(1), Mid: math.NaN(), Absent: true, Need: &Need{what, at}}
+}

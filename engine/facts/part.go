@@ -1,0 +1,263 @@
+package facts
+
+import (
+	"forebake/engine/formula"
+	"forebake/engine/larder"
+	"forebake/engine/quantity"
+)
+
+// component is one thing that a part is made of and that can be added up over its ingredients.
+type component uint8
+
+// The components, in grams unless said.
+const (
+	mass component = iota
+	flour
+	water    // of everything but flour: the trade's meaning of hydration
+	allWater // of everything
+	protein
+	fat // of everything but flour
+	allFat
+	carbohydrate
+	fibre
+	ash
+	sugar // of everything but flour, without lactose, which bread yeast cannot use
+	sucrose
+	glucose
+	fructose
+	maltose
+	lactose
+	galactose
+	otherSolute // other dissolving carbohydrate: syrups' dextrins
+	otherMoles  // the same in mol
+	salt
+	alcohol
+	egg
+	milkSolids
+	yeast // as instant dry
+	liquid
+	cinnamon
+	strongSpice
+	flourProtein
+	prefermented // flour that came in through preferments
+	pregel       // flour and starch that came in through cooked parts
+	fruit
+	price    // money
+	unpriced // g without a price
+	componentCount
+)
+
+// part is the working sheet of one part: its components and what they are made of.
+type part struct {
+	*formula.Part
+	sheet            *Sheet
+	added            bool
+	amounts          [componentCount]formula.Mass
+	flourG           Interval
+	ingredientTraits larder.Trait // of everything in it, taken parts included
+}
+
+func (s *Sheet) part(p *formula.Part) *part { return &s.parts[p.Serial] }
+
+// mass gives an ingredient's mass, as pinned while looking for what settles a fact.
+func (s *Sheet) mass(in *formula.Ingredient) formula.Mass {
+	if in == s.pinned {
+		return formula.Mass{A: s.pinMass}
+	}
+	if s.pinned != nil && in.Amount.All && in.Of != nil {
+		return formula.Mass{A: s.part(in.Of).grams(mass)}
+	}
+	return in.Grams
+}
+
+// add adds up the components of the part, once.
+func (p *part) add() {
+	if p.added {
+		return
+	}
+	p.added = true
+	for _, in := range p.Ingredients {
+		if in.Of != nil {
+			p.addPart(in)
+		} else {
+			p.addItem(in)
+		}
+	}
+	f := p.amounts[flour]
+	if p.sheet.pinned == nil {
+		p.flourG = p.FlourG
+	} else {
+		p.flourG = f.A.Div(quantity.Point(1).Sub(f.B))
+	}
+}
+
+func (p *part) plus(c component, m formula.Mass, share float64) {
+	if share == 0 {
+		return
+	}
+	t := &p.amounts[c]
+	t.A = t.A.Add(m.A.Scale(share))
+	if m.B != (Interval{}) {
+		t.B = t.B.Add(m.B.Scale(share))
+	}
+}
+
+// ownFlour tells whether an item's water, fat and sugars are those of flour itself, which the trade does not count.
+func ownFlour(item *larder.Item) bool { return item.Class == larder.ClassFlour }
+
+func (p *part) addItem(in *formula.Ingredient) {
+	m, item := p.sheet.mass(in), in.Item
+	p.ingredientTraits |= item.Traits
+	p.plus(mass, m, 1)
+	p.plus(flour, m, item.Flour)
+	p.plus(allWater, m, item.Water/100)
+	p.plus(protein, m, item.Protein/100)
+	p.plus(allFat, m, item.Fat/100)
+	p.plus(carbohydrate, m, item.Carbohydrate/100)
+	p.plus(fibre, m, item.Fibre/100)
+	p.plus(ash, m, item.Ash/100)
+	p.plus(alcohol, m, item.Alcohol/100)
+	p.plus(salt, m, item.Salt/100)
+	if item.Price.Known {
+		p.plus(price, m, item.Price.PerKg/1000)
+	} else {
+		p.plus(unpriced, m, 1)
+	}
+	if ownFlour(item) {
+		if in.Protein.Set {
+			label := formula.Mass{A: m.A.Mul(in.Protein.Interval.Scale(0.01)), B: m.B.Mul(in.Protein.Interval.Scale(0.01))}
+			p.plus(flourProtein, label, 1)
+		} else {
+			p.plus(flourProtein, m, item.Protein/100)
+		}
+		return
+	}
+	p.plus(flourProtein, m, item.Flour*item.Protein/100)
+	if item.Flour > 0 {
+		// A culture is flour and water: its water counts, its flour's own moisture does not.
+		p.plus(water, m, max(0, item.Water/100-item.Flour*flourMoisture))
+		return
+	}
+	p.plus(water, m, item.Water/100)
+	p.plus(fat, m, item.Fat/100)
+	p.plus(sugar, m, (item.Sugars-item.Lactose)/100)
+	p.plus(sucrose, m, item.Sucrose/100)
+	p.plus(glucose, m, item.Glucose/100)
+	p.plus(fructose, m, item.Fructose/100)
+	p.plus(maltose, m, item.Maltose/100)
+	p.plus(lactose, m, item.Lactose/100)
+	p.plus(galactose, m, item.Galactose/100)
+	if item.OtherSolute > 0 {
+		p.plus(otherSolute, m, item.OtherSolute/100)
+		p.plus(otherMoles, m, item.OtherSolute/100/item.OtherMolar)
+	}
+	p.plus(milkSolids, m, item.MilkSolids/100)
+	p.plus(yeast, m, item.Yeast)
+	switch {
+	case item.Class == larder.ClassEgg && item.Water < 10:
+		p.plus(egg, m, driedEggAsEgg)
+	case item.Class == larder.ClassEgg:
+		p.plus(egg, m, 1)
+	}
+	if item.Traits&larder.Pourable != 0 {
+		p.plus(liquid, m, 1)
+	}
+	if item.Traits&larder.Cinnamon != 0 {
+		p.plus(cinnamon, m, 1)
+	}
+	if item.Traits&larder.StrongSpice != 0 {
+		p.plus(strongSpice, m, 1)
+	}
+	if item.Class == larder.ClassFruit {
+		p.plus(fruit, m, 1)
+	}
+}
+
+const (
+	// flourMoisture is the moisture of white flour, g/g, taken out of a culture's water (USDA SR 28, all-purpose flour).
+	flourMoisture = 0.119
+	// driedEggAsEgg is how much shell egg a gram of dried egg stands for: one part and three of water (common practice, no source).
+	driedEggAsEgg = 4
+)
+
+// addPart takes in the share of another part that an ingredient line names.
+func (p *part) addPart(in *formula.Ingredient) {
+	from := p.sheet.part(in.Of)
+	from.add()
+	p.ingredientTraits |= from.ingredientTraits
+	m := p.sheet.mass(in)
+	portion := quantity.Point(1)
+	if !in.Amount.All {
+		portion = m.A.Div(from.grams(mass))
+		portion = quantity.Between(max(0, min(1, portion.Lo)), max(0, min(1, portion.Hi)))
+	}
+	for c := component(0); c < componentCount; c++ {
+		if c == prefermented || c == pregel {
+			continue
+		}
+		g := from.grams(c).Mul(portion)
+		p.amounts[c].A = p.amounts[c].A.Add(g)
+	}
+	flourIn := from.grams(flour).Mul(portion)
+	add := func(c component, iv Interval) { p.amounts[c].A = p.amounts[c].A.Add(iv) }
+	switch {
+	case in.Of.Kind == formula.Preferment:
+		add(prefermented, flourIn)
+		add(pregel, from.grams(pregel).Mul(portion))
+	case from.isCooked():
+		add(pregel, flourIn)
+		add(prefermented, from.grams(prefermented).Mul(portion))
+	default:
+		add(prefermented, from.grams(prefermented).Mul(portion))
+		add(pregel, from.grams(pregel).Mul(portion))
+	}
+}
+
+// isCooked tells whether the part's own steps cook it.
+func (p *part) isCooked() bool {
+	for _, s := range p.Steps {
+		if s.Verb.Name == "cook" {
+			return true
+		}
+	}
+	return false
+}
+
+// grams gives a component in grams.
+func (p *part) grams(c component) Interval {
+	p.add()
+	return p.amounts[c].Grams(p.flourG)
+}
+
+// ofFlour gives a component as a fraction of the total flour. It divides before it adds, so that an amount in percent
+// stays exact whatever the flour; ok is false when there is no flour.
+func (p *part) ofFlour(c component) (Interval, bool) {
+	p.add()
+	if p.flourG.Hi == 0 {
+		return Interval{}, false
+	}
+	m := p.amounts[c]
+	return m.A.Div(p.flourG).Add(m.B), true
+}
+
+// pct gives a component in percent of the total flour, as a value.
+func (p *part) pct(c component) Value {
+	x, ok := p.ofFlour(c)
+	if !ok {
+		return p.noFlour()
+	}
+	return num(x.Scale(100))
+}
+
+func (p *part) noFlour() Value {
+	return absent("flour in "+p.Kind.String()+" \""+p.Name+"\"", p.Place)
+}
+
+// over gives one component over another, as a fraction.
+func (p *part) over(c, of component) Interval {
+	p.add()
+	if a, b := p.amounts[c], p.amounts[of]; p.flourG.Hi > 0 && (a.B != (Interval{}) || b.B != (Interval{})) {
+		return a.A.Div(p.flourG).Add(a.B).Div(b.A.Div(p.flourG).Add(b.B))
+	}
+	return p.grams(c).Div(p.grams(of))
+}

@@ -1,0 +1,154 @@
+// Package finding is what an answer is: a level, a subject, a place, the figures it rests on, and an order.
+//
+// Package rule makes findings, package report prints them. There is no behaviour here but ordering and counting, so that
+// every output says the same.
+package finding
+
+import (
+	"sort"
+
+	"forebake/engine/source"
+)
+
+// Level is how much a finding matters.
+type Level uint8
+
+// The levels, most serious first.
+const (
+	Stop Level = iota // do not bake this
+	Risk              // likely to disappoint, or outside good practice
+	Note              // worth knowing
+)
+
+// LevelNames are the levels as written, by Level.
+var LevelNames = []string{"stop", "risk", "note"}
+
+func (l Level) String() string { return LevelNames[l] }
+
+// LevelNamed finds a level by name.
+func LevelNamed(name string) (Level, bool) {
+	for i, n := range LevelNames {
+		if n == name {
+			return Level(i), true
+		}
+	}
+	return 0, false
+}
+
+// Answer is a rule's answer on a subject.
+type Answer uint8
+
+// The answers. Clear is not a finding; the others are.
+const (
+	Clear Answer = iota
+	Flagged
+	Unsure // a figure is missing, or the answer turns inside its error or range
+	Waived // set aside by the house, with a reason
+)
+
+// AnswerNames are the answers as written, by Answer.
+var AnswerNames = []string{"clear", "flagged", "unsure", "waived"}
+
+func (a Answer) String() string { return AnswerNames[a] }
+
+// Figure is one fact that a finding rests on.
+type Figure struct {
+	Name    string  // "dough.sugar_pct"
+	Label   string  // the same in plain words: "sugar"
+	Shown   string  // value and unit as a person reads it
+	Value   float64 // middle; NaN when unknown
+	Low     float64 // may be infinite
+	High    float64
+	Unit    string
+	Text    string   // for a text, yes/no or list fact
+	List    []string // for a list fact
+	Numeric bool
+	Kind    string       // arithmetic, model, measured, given
+	Place   source.Place // the line that the figure came from, where there is one
+}
+
+// Finding is one rule's answer on one subject that is not clear.
+type Finding struct {
+	Rule    string
+	Pack    string
+	Level   Level
+	Answer  Answer
+	Formula string
+	Subject string // "dough \"knot dough\"", "sugar in knot dough", "bake in knot dough"
+	Place   source.Place
+	Text    string // what is wrong and what to do, or what is missing
+	Why     string
+	Source  string
+	Figures []Figure
+	Needs   []string // facts or fields that would settle an unsure answer
+	Reason  string   // of an unsure answer: the part of Text that other rules may share
+}
+
+// Caution is a food-safety line that is always shown.
+type Caution struct {
+	Kind    string // the caution's name in its pack; at most one of a kind is shown for a formula
+	Rank    int    // place in the pack: the most serious stands first
+	Text    string
+	Source  string
+	Formula string
+	Place   source.Place // of the formula
+}
+
+// Totals counts a run; every output gives the same numbers.
+type Totals struct {
+	Formulas, Rules                  int
+	Stop, Risk, Note, Unsure, Waived int
+}
+
+// Count adds a finding to the totals.
+func (t *Totals) Count(f *Finding) {
+	switch {
+	case f.Answer == Unsure:
+		t.Unsure++
+	case f.Answer == Waived:
+		t.Waived++
+	case f.Level == Stop:
+		t.Stop++
+	case f.Level == Risk:
+		t.Risk++
+	default:
+		t.Note++
+	}
+}
+
+// At tells whether a flagged finding stands at or above a level.
+func (f *Finding) At(level Level) bool { return f.Answer == Flagged && f.Level <= level }
+
+// Sort orders findings by file, line, column, level, rule, subject, text, so that the same input gives the same bytes
+// at any number of workers. A flagged finding comes before an unsure one of the same level and place.
+func Sort(list []*Finding) {
+	sort.SliceStable(list, func(i, j int) bool {
+		a, b := list[i], list[j]
+		if x, y := a.file(), b.file(); x != y {
+			return x < y
+		}
+		if a.Place.Start != b.Place.Start {
+			return a.Place.Start < b.Place.Start
+		}
+		if a.Level != b.Level {
+			return a.Level < b.Level
+		}
+		if a.Answer != b.Answer {
+			return a.Answer < b.Answer
+		}
+		if a.Rule != b.Rule {
+			return a.Rule < b.Rule
+		}
+		if a.Subject != b.Subject {
+			return a.Subject < b.Subject
+		}
+		return a.Text < b.Text
+	})
+}
+
+func (f *Finding) file() string {
+	if f.Place.File == nil {
+		return ""
+	}
+	return f.Place.File.Name
+}

@@ -1,0 +1,138 @@
+// Package formula is the model of a formula file: formulas, their parts, ingredients and steps, each with its place in
+// the file; and the reader that makes it from HCL.
+//
+// The engine, the trials and the house reader call it. It computes nothing but how many grams an amount is: every other
+// figure belongs to package facts.
+package formula
+
+import (
+	"forebake/engine/family"
+	"forebake/engine/larder"
+	"forebake/engine/quantity"
+	"forebake/engine/reading"
+	"forebake/engine/source"
+)
+
+// Given is a quantity that the baker wrote, with its place; the zero Given was not written.
+type Given = reading.Given
+
+// Formula is one formula block.
+type Formula struct {
+	Name  string
+	Place source.Place // of its name
+
+	Family *family.Family // nil when the formula names none
+	Makes  Makes
+	Start  Given // minutes after midnight at which work starts
+	Keep   Given // how long it shall keep
+
+	Parts []*Part // in file order
+	Order []*Part // the same, each after all the parts that go into it
+
+	Ingredients, Steps int // how many there are in all parts
+}
+
+// Makes is what the formula is meant to yield: "24 pieces", "2 loaves of 450 g", "1.8 kg".
+type Makes struct {
+	Place  source.Place
+	Pieces float64 // 0 when not given
+	Each   Given   // shaped and unbaked weight of one piece, g
+	Total  Given   // weight of all, g
+}
+
+// Kind is the kind of a part.
+type Kind uint8
+
+// The kinds of part that a formula may hold.
+const (
+	Dough Kind = iota
+	Preferment
+	Filling
+	Topping
+	Syrup
+	Wash
+)
+
+// KindNames are the kinds as written in a file, by Kind.
+var KindNames = []string{"dough", "preferment", "filling", "topping", "syrup", "wash"}
+
+func (k Kind) String() string { return KindNames[k] }
+
+// Part is one mix of ingredients with its own steps: a dough, a filling, a syrup.
+type Part struct {
+	Formula     *Formula
+	Serial      int // 0 for the first part of the formula
+	Kind        Kind
+	Name        string
+	Place       source.Place // of its name
+	Ingredients []*Ingredient
+	Steps       []*Step
+
+	PH            Given // measured by the baker; nothing here computes a pH
+	WaterActivity Given // measured by the baker; beats the model
+
+	// Taken lists the places that use this part: other parts' ingredients, and steps that fill, brush or wash with it.
+	Taken []source.Place
+
+	FlourG Interval // total flour, g, taken parts included
+	MassG  Interval // everything, g
+}
+
+// Interval is short for the interval of package quantity.
+type Interval = quantity.Interval
+
+// Ingredient is one line of a part: something from the larder, or another part ("the sponge").
+type Ingredient struct {
+	Part   *Part
+	Serial int    // 0 for the first ingredient of the formula
+	Name   string // as the baker wrote it
+	Place  source.Place
+
+	Item *larder.Item // what it is made of; nil when Of is set
+	Of   *Part        // the part taken in; nil for a larder item
+
+	Amount  Amount
+	Temp    Given
+	Protein Given  // % of the flour, from its label
+	Reserve Given  // held back for later, in the amount's own kind of unit
+	Strain  string // "standard" or "osmotolerant"; "" when not given
+	Form    string // as given by "as": "melted", "cold cubes"; free text
+
+	Grams Mass // the amount in grams
+	Held  Mass // the reserve in grams
+}
+
+// Amount is how much of an ingredient the baker wrote.
+type Amount struct {
+	Given
+	Open bool // "?": to be decided
+	All  bool // "all" of another part
+}
+
+// ByVolume tells whether the amount was measured by spoon, cup or jug.
+func (a Amount) ByVolume() bool { return a.Set && a.Kind == quantity.Volume }
+
+// Mass is a mass that may hang on the part's total flour F: A grams and B times F. Keeping the two apart keeps a
+// percentage exact when the flour itself is a range or still open.
+type Mass struct {
+	A Interval // g
+	B Interval // g per g of total flour
+}
+
+// Grams gives the mass for a total flour.
+func (m Mass) Grams(flour Interval) Interval {
+	if m.B == (Interval{}) {
+		return m.A
+	}
+	return m.A.Add(m.B.Mul(flour))
+}
+
+// PartNamed finds a part by name, in any letter case.
+func (f *Formula) PartNamed(name string) *Part {
+	for _, p := range f.Parts {
+		if sameName(p.Name, name) {
+			return p
+		}
+	}
+	return nil
+}

@@ -1,0 +1,228 @@
+package formula
+
+import (
+	"fmt"
+	"strings"
+
+	"forebake/engine/quantity"
+	"forebake/engine/reading"
+	"forebake/engine/source"
+)
+
+// joinParts looks up the parts that ingredients and steps name.
+func (rd *reader) joinParts() {
+	f := rd.formula
+	for _, p := range f.Parts {
+		for _, in := range p.Ingredients {
+			name, isPart := partName(in.Name)
+			if !isPart {
+				continue
+			}
+			if in.Of = f.PartNamed(name); in.Of == nil {
+				// "the" may also stand before a plain larder name: say so rather than guess.
+				if _, known := rd.opts.Larder.Find(name); known {
+					rd.Fault(in.Place, "no part is named %q; for the ingredient write %q without \"the\"", source.Safe(name), source.Safe(name))
+				} else {
+					rd.Fault(in.Place, "%s", reading.UnknownText("part", name, "this formula", f.partNames()))
+				}
+				continue
+			}
+			in.Of.Taken = append(in.Of.Taken, in.Place)
+			if in.Amount.Set && in.Amount.Kind != quantity.Mass {
+				rd.Fault(in.Amount.Place, "%q is another part: write \"all\" or a weight, such as \"200 g\"", source.Safe(in.Name))
+			}
+			if in.Strain != "" || in.Protein.Set {
+				rd.Fault(in.Place, "%q is another part: strain and protein belong to its own ingredients", source.Safe(in.Name))
+			}
+		}
+	}
+	for _, u := range rd.uses {
+		name := u.name
+		if cut, is := partName(name); is {
+			name = cut
+		}
+		p := f.PartNamed(name)
+		if p == nil {
+			rd.Fault(u.place, "%s: %s", u.step.Verb.Name, reading.UnknownText("part", name, "this formula", f.partNames()))
+			continue
+		}
+		if p == u.step.Part {
+			rd.Fault(u.place, "%s %q cannot %s itself", p.Kind, source.Safe(p.Name), u.step.Verb.Name)
+			continue
+		}
+		u.step.Uses = p
+		p.Taken = append(p.Taken, u.place)
+	}
+	for _, u := range rd.withs {
+		in := ingredientNamed(u.step.Part, u.name)
+		if in == nil {
+			var names []string
+			for _, other := range u.step.Part.Ingredients {
+				names = append(names, other.Name)
+			}
+			rd.Unknown(u.place, "ingredient", u.name, u.step.Part.Kind.String()+" \""+source.Safe(u.step.Part.Name)+"\"", names)
+			continue
+		}
+		u.step.With = append(u.step.With, in)
+	}
+}
+
+func (f *Formula) partNames() []string {
+	names := make([]string, len(f.Parts))
+	for i, p := range f.Parts {
+		names[i] = p.Name
+	}
+	return names
+}
+
+// order sorts the parts so that each comes after those it takes in, by ingredient or by step; false when it cannot,
+// because parts go round in a circle, which is a problem that names them all.
+func (rd *reader) order() bool {
+	f := rd.formula
+	state := map[*Part]int{} // 1 being visited, 2 done
+	var path []*Part
+	ok := true
+	var visit func(p *Part, from source.Place)
+	visit = func(p *Part, from source.Place) {
+		switch state[p] {
+		case 2:
+			return
+		case 1:
+			ok = false
+			i := 0
+			for path[i] != p {
+				i++
+			}
+			var names []string
+			for _, q := range path[i:] {
+				names = append(names, fmt.Sprintf("%q", source.Safe(q.Name)))
+			}
+			rd.Fault(from, "parts go round in a circle: %s takes %s", strings.Join(names, " takes "), names[0])
+			return
+		}
+		state[p] = 1
+		path = append(path, p)
+		for _, in := range p.Ingredients {
+			if in.Of != nil {
+				visit(in.Of, in.Place)
+			}
+		}
+		for _, s := range p.Steps {
+			if s.Uses != nil {
+				visit(s.Uses, s.Place)
+			}
+		}
+		path = path[:len(path)-1]
+		state[p] = 2
+		f.Order = append(f.Order, p)
+	}
+	for _, p := range f.Parts {
+		visit(p, p.Place)
+	}
+	return ok
+}
+
+// weigh turns the amounts of a part into grams and finds its total flour. The parts it takes are weighed before it.
+func (rd *reader) weigh(p *Part) {
+	flour := Mass{}
+	for _, in := range p.Ingredients {
+		if in.Item == nil && in.Of == nil {
+			return // an unknown ingredient, already reported
+		}
+		in.Grams = rd.grams(in, in.Amount)
+		if in.Reserve.Set {
+			in.Held = rd.grams(in, Amount{Given: in.Reserve})
+			rd.checkReserve(in)
+		}
+		if share := in.flourShare(); share != (Interval{}) {
+			flour.A = flour.A.Add(in.Grams.A.Mul(share))
+			flour.B = flour.B.Add(in.Grams.B.Mul(share))
+		}
+	}
+	if flour.B.Hi >= 1 {
+		at := p.Place
+		for _, in := range p.Ingredients {
+			if in.Amount.Set && in.Amount.Kind == quantity.Percent && in.flourShare() != (Interval{}) {
+				at = in.Amount.Place
+			}
+		}
+		rd.Fault(at, "the flours of %q are all in percent of themselves; write one of them in grams", source.Safe(p.Name))
+		return
+	}
+	// Flour in percent of the total flour: F = A + B F.
+	p.FlourG = flour.A.Div(quantity.Point(1).Sub(flour.B))
+	if p.FlourG.Hi == 0 {
+		for _, in := range p.Ingredients {
+			if in.Grams.B != (Interval{}) {
+				rd.Fault(in.Amount.Place, "%q is in percent of the flour, and %s %q holds none; write grams", source.Safe(in.Name), p.Kind, source.Safe(p.Name))
+			}
+		}
+	}
+	mass := Mass{}
+	for _, in := range p.Ingredients {
+		mass.A = mass.A.Add(in.Grams.A)
+		mass.B = mass.B.Add(in.Grams.B)
+	}
+	p.MassG = mass.Grams(p.FlourG)
+	for _, in := range p.Ingredients {
+		if in.Of != nil && in.Amount.Set && in.Amount.Lo > in.Of.MassG.Hi*1.000001 {
+			rd.Fault(in.Amount.Place, "%s of %q is asked for, and only %s is made; write \"all\" or make more", quantity.FormatInterval(in.Amount.Interval, "g"),
+				source.Safe(in.Of.Name), quantity.FormatInterval(in.Of.MassG, "g"))
+		}
+	}
+}
+
+// flourShare gives the grams of flour in a gram of the ingredient.
+func (in *Ingredient) flourShare() Interval {
+	if in.Of == nil {
+		return quantity.Point(in.Item.Flour)
+	}
+	if in.Of.FlourG.Hi == 0 {
+		return Interval{}
+	}
+	return share(in.Of.FlourG, in.Of.MassG)
+}
+
+// share divides a part of a mass by the whole and keeps it within 0 and 1, which plain interval division cannot know.
+func share(part, whole Interval) Interval {
+	s := part.Div(whole)
+	return quantity.Between(max(0, min(1, s.Lo)), max(0, min(1, s.Hi)))
+}
+
+// grams turns an amount into a mass by the larder's density or weight of one piece.
+func (rd *reader) grams(in *Ingredient, a Amount) Mass {
+	switch {
+	case a.Open:
+		return Mass{A: quantity.Positive()}
+	case a.All && in.Of != nil:
+		return Mass{A: in.Of.MassG}
+	case !a.Set:
+		return Mass{}
+	}
+	switch a.Kind {
+	case quantity.Mass:
+		return Mass{A: a.Interval}
+	case quantity.Percent:
+		rd.within(a.Given, 0, 1000, fmt.Sprintf("%q: over 1000 %% of the flour cannot be meant", source.Safe(in.Name)))
+		return Mass{B: a.Interval.Scale(0.01)}
+	}
+	if in.Item == nil {
+		return Mass{}
+	}
+	per, unit, key := in.Item.Density, "volume", "density = \"1.0 g/ml\""
+	if a.Kind == quantity.Count {
+		per, unit, key = in.Item.Piece, "piece", "piece = \"50 g\""
+	}
+	if per == 0 {
+		rd.Fault(a.Place, "%q: the larder does not know what a %s of it weighs; write grams, or give %s in an ingredient block of house.hcl", source.Safe(in.Name), unit, key)
+		return Mass{}
+	}
+	return Mass{A: a.Interval.Scale(per)}
+}
+
+// checkReserve refuses a reserve larger than the amount itself.
+func (rd *reader) checkReserve(in *Ingredient) {
+	if in.Amount.Set && in.Reserve.Kind == in.Amount.Kind && in.Reserve.Interval.Lo > in.Amount.Interval.Hi {
+		rd.Fault(in.Reserve.Place, "%q: more is held back than there is", source.Safe(in.Name))
+	}
+}

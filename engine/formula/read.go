@@ -1,0 +1,396 @@
+package formula
+
+import (
+	"fmt"
+	"math"
+	"strings"
+
+	"github.com/hashicorp/hcl/v2/hclsyntax"
+
+	"forebake/engine/family"
+	"forebake/engine/larder"
+	"forebake/engine/quantity"
+	"forebake/engine/reading"
+	"forebake/engine/source"
+)
+
+// Limits of one formula, far above any real one, so that no file can make the checker work without end.
+const (
+	MaxParts       = 64
+	MaxIngredients = 256 // in one part
+	MaxSteps       = 128 // in one part
+	MaxMinutes     = 60 * 24 * 60
+)
+
+// Options are what a formula is read against.
+type Options struct {
+	Larder *larder.Larder
+	Tins   []string // names of the house's tins
+}
+
+// reader reads one formula.
+type reader struct {
+	*reading.Reader
+	opts    Options
+	formula *Formula
+	uses    []use // parts named by steps, to be looked up when all parts are read
+	withs   []use // ingredients named by steps
+}
+
+type use struct {
+	step  *Step
+	name  string
+	place source.Place
+}
+
+// Keys of the blocks, for messages and the reference page.
+var (
+	FormulaKeys = []string{"family", "makes", "start", "keep", "about"}
+	PartKeys    = []string{"ingredients", "steps", "ph", "water_activity", "about"}
+	AmountKeys  = []string{"amount", "temp", "strain", "protein", "as", "reserve", "note"}
+	Strains     = []string{"standard", "osmotolerant"}
+)
+
+// Read reads one formula block. It records every problem in r and gives the formula as far as it could be read; a
+// formula with problems must not be judged.
+func Read(r *reading.Reader, b *hclsyntax.Block, opts Options) *Formula {
+	f := &Formula{}
+	rd := &reader{Reader: r, opts: opts, formula: f}
+	f.Name, f.Place = r.Label(b)
+	r.Known(b.Body, "a formula", FormulaKeys, KindNames)
+	if a := b.Body.Attributes["family"]; a != nil {
+		if name, at, ok := r.Text(a.Expr, "family"); ok {
+			if f.Family, ok = family.Find(name); !ok {
+				r.Unknown(at, "family", name, "the range table", family.Names())
+			}
+		}
+	}
+	if a := b.Body.Attributes["makes"]; a != nil {
+		f.Makes = rd.readMakes(a.Expr)
+	}
+	if a := b.Body.Attributes["start"]; a != nil {
+		f.Start = rd.readClock(a.Expr)
+	}
+	if a := b.Body.Attributes["keep"]; a != nil {
+		f.Keep, _ = r.Quantity(a.Expr, forTime, "keep")
+	}
+	if a := b.Body.Attributes["about"]; a != nil {
+		_, _, _ = r.Text(a.Expr, "about")
+	}
+	if len(b.Body.Blocks) > MaxParts {
+		r.Fault(f.Place, "%d parts in one formula; %d is the most", len(b.Body.Blocks), MaxParts)
+		return f
+	}
+	for _, block := range b.Body.Blocks {
+		if kind, ok := kindNamed(block.Type); ok {
+			rd.readPart(kind, block)
+		}
+	}
+	if len(f.Parts) == 0 {
+		r.Fault(f.Place, "formula %q holds no part: add a dough \"...\" { ingredients = { ... } }", source.Safe(f.Name))
+	}
+	f.number()
+	rd.joinParts()
+	if rd.order() {
+		for _, p := range f.Order {
+			rd.weigh(p)
+		}
+	}
+	return f
+}
+
+// number gives every part, ingredient and step its serial number within the formula.
+func (f *Formula) number() {
+	for i, p := range f.Parts {
+		p.Serial = i
+		for _, in := range p.Ingredients {
+			in.Serial = f.Ingredients
+			f.Ingredients++
+		}
+		for _, s := range p.Steps {
+			s.Serial = f.Steps
+			f.Steps++
+		}
+	}
+}
+
+func kindNamed(word string) (Kind, bool) {
+	for k, name := range KindNames {
+		if name == word {
+			return Kind(k), true
+		}
+	}
+	return 0, false
+}
+
+// sameName compares two names as a baker would: letter case and outer spaces do not count.
+func sameName(a, b string) bool {
+	return strings.EqualFold(strings.TrimSpace(a), strings.TrimSpace(b))
+}
+
+func (rd *reader) readPart(kind Kind, b *hclsyntax.Block) {
+	p := &Part{Formula: rd.formula, Kind: kind}
+	p.Name, p.Place = rd.Label(b)
+	if other := rd.formula.PartNamed(p.Name); other != nil {
+		rd.Fault(p.Place, "two parts are named %q; the other is at line %d", source.Safe(p.Name), other.Place.Line())
+	}
+	rd.formula.Parts = append(rd.formula.Parts, p)
+	rd.Known(b.Body, "a "+b.Type, PartKeys, nil)
+	if a := b.Body.Attributes["ph"]; a != nil {
+		if x, at, ok := rd.Number(a.Expr, 0.5, 14, "ph"); ok {
+			p.PH = Given{Quantity: quantity.Quantity{Interval: quantity.Point(x)}, Place: at, Set: true}
+		}
+	}
+	if a := b.Body.Attributes["water_activity"]; a != nil {
+		if x, at, ok := rd.Number(a.Expr, 0.01, 1, "water_activity"); ok {
+			p.WaterActivity = Given{Quantity: quantity.Quantity{Interval: quantity.Point(x)}, Place: at, Set: true}
+		}
+	}
+	if a := b.Body.Attributes["about"]; a != nil {
+		_, _, _ = rd.Text(a.Expr, "about")
+	}
+	if a := b.Body.Attributes["ingredients"]; a != nil {
+		rd.readIngredients(p, a.Expr)
+	} else {
+		rd.Fault(p.Place, "%s %q has no ingredients: add ingredients = { \"bread flour\" = \"500 g\" }", b.Type, source.Safe(p.Name))
+	}
+	if a := b.Body.Attributes["steps"]; a != nil {
+		rd.readSteps(p, a.Expr)
+	}
+}
+
+func (rd *reader) readIngredients(p *Part, e hclsyntax.Expression) {
+	pairs, ok := rd.Pairs(e, "ingredients")
+	if !ok {
+		return
+	}
+	if len(pairs) == 0 {
+		rd.Fault(rd.Place(e.Range()), "%s %q has no ingredients", p.Kind, source.Safe(p.Name))
+		return
+	}
+	if len(pairs) > MaxIngredients {
+		rd.Fault(rd.Place(e.Range()), "%d ingredients in one part; %d is the most", len(pairs), MaxIngredients)
+		return
+	}
+	p.Ingredients = make([]*Ingredient, 0, len(pairs))
+	block := make([]Ingredient, len(pairs)) // one allocation for all of them
+	for i, pair := range pairs {
+		in := &block[i]
+		in.Part, in.Name, in.Place = p, strings.TrimSpace(pair.Key), pair.Place
+		rd.readAmount(in, pair.Value)
+		if first := ingredientNamed(p, in.Name); first != nil {
+			rd.Fault(in.Place, "%s", twiceText(first, in))
+			continue
+		}
+		p.Ingredients = append(p.Ingredients, in)
+		if _, isPart := partName(in.Name); isPart {
+			continue // looked up when all parts are read
+		}
+		item, ok := rd.opts.Larder.Find(in.Name)
+		if !ok {
+			rd.unknownIngredient(in)
+			continue
+		}
+		in.Item = item
+		rd.checkKeys(in)
+	}
+}
+
+func ingredientNamed(p *Part, name string) *Ingredient {
+	for _, in := range p.Ingredients {
+		if sameName(in.Name, name) {
+			return in
+		}
+	}
+	return nil
+}
+
+// partName tells whether an ingredient's name is that of a part: "the sponge".
+func partName(name string) (string, bool) {
+	if len(name) > 4 && strings.EqualFold(name[:4], "the ") {
+		return strings.TrimSpace(name[4:]), true
+	}
+	return "", false
+}
+
+// twiceText says that an ingredient stands twice, with the sum where there is one: HCL itself would keep the last.
+func twiceText(first, second *Ingredient) string {
+	text := fmt.Sprintf("%q stands twice in this %s, first at line %d", source.Safe(second.Name), second.Part.Kind, first.Place.Line())
+	a, b := first.Amount, second.Amount
+	if !a.Set || !b.Set || a.Kind != b.Kind {
+		return text + "; write it once"
+	}
+	unit, sum := a.Kind.Base(), a.Interval.Add(b.Interval)
+	if a.Unit == b.Unit {
+		unit = a.Unit
+		sum.Lo, _ = quantity.FromBase(sum.Lo, unit)
+		sum.Hi, _ = quantity.FromBase(sum.Hi, unit)
+	}
+	return fmt.Sprintf("%s; write it once: %q = \"%s\"", text, source.Safe(second.Name), quantity.FormatInterval(sum, unit))
+}
+
+func (rd *reader) unknownIngredient(in *Ingredient) {
+	text := reading.UnknownText("ingredient", in.Name, "the larder", rd.opts.Larder.Names())
+	name := source.Safe(in.Name)
+	rd.Problems = append(rd.Problems, source.Problem{Place: in.Place, Text: text + "; if it is new, put this in house.hcl with its label's figures per 100 g",
+		Paste: fmt.Sprintf("ingredient %q {\n  like  = \"...\"   # the nearest larder name, or give all of the figures below\n  water = \"0 %%\"\n  fat   = \"0 %%\"\n  sugar = \"0 %%\"\n}", name)})
+}
+
+// readAmount reads "200 g", "?", "all" or { amount = "200 g", temp = "6 C" }.
+func (rd *reader) readAmount(in *Ingredient, e hclsyntax.Expression) {
+	what := "\"" + source.Safe(in.Name) + "\""
+	if _, isObject := e.(*hclsyntax.ObjectConsExpr); !isObject {
+		in.Amount = rd.readHowMuch(in, e, what)
+		return
+	}
+	pairs, _ := rd.Pairs(e, what)
+	seen := map[string]bool{}
+	for _, pair := range pairs {
+		if seen[pair.Key] {
+			rd.Fault(pair.Place, "%q stands twice for %s", pair.Key, what)
+			continue
+		}
+		seen[pair.Key] = true
+		switch pair.Key {
+		case "amount":
+			in.Amount = rd.readHowMuch(in, pair.Value, what)
+		case "temp":
+			in.Temp, _ = rd.Quantity(pair.Value, forTemp, what+" temp")
+		case "protein":
+			in.Protein, _ = rd.Quantity(pair.Value, forPct, what+" protein")
+			rd.within(in.Protein, 0, 25, "the protein of a flour is 25 % at the most")
+		case "reserve":
+			in.Reserve, _ = rd.Quantity(pair.Value, amountKinds, what+" reserve")
+		case "as":
+			in.Form, _, _ = rd.Text(pair.Value, what+" as")
+		case "note":
+			_, _, _ = rd.Text(pair.Value, what+" note")
+		case "strain":
+			if word, at, ok := rd.Text(pair.Value, what+" strain"); ok {
+				for _, strain := range Strains {
+					if sameName(word, strain) {
+						in.Strain = strain
+					}
+				}
+				if in.Strain == "" {
+					rd.Unknown(at, "strain", word, "the yeasts", Strains)
+				}
+			}
+		default:
+			rd.Unknown(pair.Place, "key", pair.Key, "an ingredient", AmountKeys)
+		}
+	}
+	if !seen["amount"] {
+		rd.Fault(in.Place, "%s has no amount: add amount = \"100 g\", or amount = \"?\" while drafting", what)
+	}
+}
+
+const amountKinds = quantity.Kinds(1<<quantity.Mass | 1<<quantity.Volume | 1<<quantity.Count | 1<<quantity.Percent)
+
+func (rd *reader) readHowMuch(in *Ingredient, e hclsyntax.Expression, what string) Amount {
+	kinds := amountKinds
+	if t, ok := e.(*hclsyntax.TemplateExpr); ok {
+		text, at, ok := rd.Text(t, what)
+		if !ok {
+			return Amount{}
+		}
+		switch word := strings.TrimSpace(text); {
+		case word == "?":
+			return Amount{Open: true, Given: Given{Place: at}}
+		case strings.EqualFold(word, "all"):
+			if _, isPart := partName(in.Name); !isPart {
+				rd.Fault(at, "%s: \"all\" is for another part, named with a leading \"the\"; write an amount: \"100 g\"", what)
+			}
+			return Amount{All: true, Given: Given{Place: at}}
+		}
+		g, _ := rd.QuantityText(text, at, kinds, what)
+		return Amount{Given: g}
+	}
+	g, _ := rd.Quantity(e, kinds, what)
+	return Amount{Given: g}
+}
+
+// within checks that a quantity lies in a sane range, in its base unit.
+func (rd *reader) within(g Given, lo, hi float64, text string) {
+	if g.Set && (g.Interval.Lo < lo || g.Interval.Hi > hi) {
+		rd.Fault(g.Place, "%s", text)
+	}
+}
+
+// checkKeys refuses options that mean nothing for the ingredient.
+func (rd *reader) checkKeys(in *Ingredient) {
+	if in.Strain != "" && in.Item.Yeast == 0 {
+		rd.Fault(in.Place, "%q is no yeast, so it has no strain", source.Safe(in.Name))
+	}
+	if in.Protein.Set && in.Item.Flour == 0 {
+		rd.Fault(in.Protein.Place, "%q is no flour: protein from the label is read for flours only", source.Safe(in.Name))
+	}
+}
+
+// readMakes reads "24 pieces", "2 loaves of 450 g", "1.8 kg".
+func (rd *reader) readMakes(e hclsyntax.Expression) Makes {
+	if n, at, ok := rd.wholeNumber(e); ok {
+		return Makes{Place: at, Pieces: n}
+	}
+	text, at, ok := rd.Text(e, "makes")
+	if !ok {
+		return Makes{}
+	}
+	m := Makes{Place: at}
+	text = strings.TrimSpace(text)
+	number, rest, _ := strings.Cut(text, " ")
+	count, err := wholeCount(number)
+	unit, each, hasEach := strings.Cut(rest, " of ")
+	if _, isMass := quantity.Read(text, forMass); isMass == nil {
+		m.Total, _ = rd.QuantityText(text, at, forMass, "makes")
+		return m
+	}
+	if err != "" || strings.TrimSpace(unit) == "" {
+		rd.Fault(at, "makes: write \"24 pieces\", \"2 loaves of 450 g\" or \"1.8 kg\", not %q", source.Safe(text))
+		return Makes{}
+	}
+	m.Pieces = count
+	if hasEach {
+		inside := source.Place{File: at.File, Start: at.End - len(each), End: at.End}
+		if m.Each, ok = rd.QuantityText(each, inside, forMass, "makes"); !ok {
+			return Makes{}
+		}
+	}
+	return m
+}
+
+func wholeCount(text string) (float64, string) {
+	g, fault := quantity.Read(text+" pieces", forNum)
+	if fault != nil {
+		return 0, fault.Text
+	}
+	if !g.IsPoint() || g.Lo != math.Trunc(g.Lo) {
+		return 0, "not a whole number"
+	}
+	return g.Lo, ""
+}
+
+// wholeNumber reads a bare whole number.
+func (rd *reader) wholeNumber(e hclsyntax.Expression) (float64, source.Place, bool) {
+	lit, ok := e.(*hclsyntax.LiteralValueExpr)
+	if !ok {
+		return 0, source.Place{}, false
+	}
+	at := rd.Place(lit.SrcRange)
+	n, fault := wholeCount(string(rd.File.Text[at.Start:at.End]))
+	return n, at, fault == ""
+}
+
+// readClock reads "18:00" as minutes after midnight.
+func (rd *reader) readClock(e hclsyntax.Expression) Given {
+	text, at, ok := rd.Text(e, "start")
+	if !ok {
+		return Given{}
+	}
+	var h, m int
+	if n, err := fmt.Sscanf(text, "%d:%d", &h, &m); n != 2 || err != nil || fmt.Sprintf("%02d:%02d", h, m) != fmt.Sprintf("%05s", text) || h > 23 || m > 59 {
+		rd.Fault(at, "start must be a clock time such as \"18:00\", not %q", source.Safe(text))
+		return Given{}
+	}
+	return Given{Quantity: quantity.Quantity{Kind: quantity.Time, Interval: quantity.Point(float64(60*h + m)), Unit: "min"}, Place: at, Set: true}
+}

@@ -1,0 +1,379 @@
+// Package house reads house.hcl: the kitchen, the larder's additions, the tins, the packs in force and the limits that a
+// team sets.
+//
+// Package engine finds the file and hands its contents on; nothing here judges anything.
+package house
+
+import (
+	"strings"
+
+	"github.com/hashicorp/hcl/v2/hclsyntax"
+
+	"forebake/engine/finding"
+	"forebake/engine/formula"
+	"forebake/engine/kitchen"
+	"forebake/engine/larder"
+	"forebake/engine/quantity"
+	"forebake/engine/reading"
+	"forebake/engine/source"
+)
+
+// FileName is the name of a house file.
+const FileName = "house.hcl"
+
+// House is one house file, or the defaults of a kitchen without one.
+type House struct {
+	Name    string
+	File    *source.File // nil without a house file
+	Kitchen *kitchen.Kitchen
+	Larder  *larder.Larder
+	Tins    []Tin
+	Packs   []Named // as written; nil means all shipped packs
+	Sets    []Set
+	FailAt  finding.Level
+}
+
+// Named is a name with its place.
+type Named struct {
+	Name  string
+	Place source.Place
+}
+
+// Tin is a baking tin of the house; Inside is length, width and height in mm.
+type Tin struct {
+	Name   string
+	Place  source.Place
+	Inside [3]float64
+}
+
+// Set changes one rule for this house.
+type Set struct {
+	Rule    string
+	Place   source.Place
+	Level   finding.Level
+	HasLvl  bool
+	LvlAt   source.Place
+	Limits  []Limit
+	Because string
+}
+
+// Limit is one limit that a house sets.
+type Limit struct {
+	Name  string
+	Value float64
+	Place source.Place
+}
+
+// Default is the house of somebody who wrote none: every value has its stated default.
+func Default() *House {
+	return &House{Kitchen: kitchen.Default(), Larder: larder.New(), FailAt: finding.Stop}
+}
+
+// TinNames gives the names of the tins.
+func (h *House) TinNames() []string {
+	var names []string
+	for _, t := range h.Tins {
+		names = append(names, t.Name)
+	}
+	return names
+}
+
+// FormulaOptions is what a formula of this house is read against.
+func (h *House) FormulaOptions() formula.Options {
+	return formula.Options{Larder: h.Larder, Tins: h.TinNames()}
+}
+
+// Read reads a house file. The house is usable only when there are no problems.
+func Read(f *source.File) (*House, source.Problems) {
+	h := Default()
+	h.File = f
+	body, problems := source.Parse(f)
+	if len(problems) > 0 {
+		return h, problems
+	}
+	r := &reading.Reader{File: f}
+	r.Known(body, "a house file", nil, []string{"house"})
+	seen := false
+	for _, b := range body.Blocks {
+		if b.Type != "house" {
+			continue
+		}
+		if seen {
+			r.Fault(r.Place(b.TypeRange), "a second house block; one file describes one house")
+			continue
+		}
+		seen = true
+		h.read(r, b)
+	}
+	if !seen && len(r.Problems) == 0 {
+		r.Fault(source.Place{File: f}, "no house block: write house \"our kitchen\" { ... }")
+	}
+	r.Problems.Sort()
+	return h, r.Problems
+}
+
+func (h *House) read(r *reading.Reader, b *hclsyntax.Block) {
+	h.Name, _ = r.Label(b)
+	r.Known(b.Body, "a house", []string{"packs", "fail_at", "about"}, []string{"kitchen", "tin", "ingredient", "set"})
+	if a := b.Body.Attributes["packs"]; a != nil {
+		names, places, _ := r.Texts(a.Expr, "packs")
+		for i, name := range names {
+			h.Packs = append(h.Packs, Named{name, places[i]})
+		}
+		if len(names) == 0 {
+			r.Fault(r.Place(a.Expr.Range()), "packs is empty: leave it out to use all shipped packs, or name some")
+		}
+	}
+	if a := b.Body.Attributes["fail_at"]; a != nil {
+		if word, at, ok := r.Text(a.Expr, "fail_at"); ok {
+			if h.FailAt, ok = finding.LevelNamed(word); !ok {
+				r.Unknown(at, "level", word, "the levels", finding.LevelNames)
+			}
+		}
+	}
+	if a := b.Body.Attributes["about"]; a != nil {
+		_, _, _ = r.Text(a.Expr, "about")
+	}
+	kitchens := 0
+	for _, block := range b.Body.Blocks {
+		switch block.Type {
+		case "kitchen":
+			if kitchens++; kitchens > 1 {
+				r.Fault(r.Place(block.TypeRange), "a second kitchen block")
+				continue
+			}
+			kitchen.Read(r, block, h.Kitchen)
+		case "tin":
+			h.readTin(r, block)
+		case "ingredient":
+			h.readIngredient(r, block)
+		case "set":
+			h.readSet(r, block)
+		}
+	}
+}
+
+func (h *House) readTin(r *reading.Reader, b *hclsyntax.Block) {
+	t := Tin{}
+	t.Name, t.Place = r.Label(b)
+	r.Known(b.Body, "a tin", []string{"inside"}, nil)
+	a := b.Body.Attributes["inside"]
+	if a == nil {
+		r.Fault(t.Place, "tin %q has no size: add inside = \"300 x 100 x 100 mm\"", source.Safe(t.Name))
+		return
+	}
+	if text, at, ok := r.Text(a.Expr, "inside"); ok {
+		t.Inside, _ = formula.ReadBox(r, text, at, "inside")
+	}
+	for _, other := range h.Tins {
+		if strings.EqualFold(other.Name, t.Name) {
+			r.Fault(t.Place, "tin %q stands twice, first at line %d", source.Safe(t.Name), other.Place.Line())
+		}
+	}
+	h.Tins = append(h.Tins, t)
+}
+
+func (h *House) readSet(r *reading.Reader, b *hclsyntax.Block) {
+	s := Set{}
+	s.Rule, s.Place = r.Label(b)
+	r.Known(b.Body, "a set block", []string{"level", "limits", "because"}, nil)
+	if a := b.Body.Attributes["level"]; a != nil {
+		if word, at, ok := r.Text(a.Expr, "level"); ok {
+			s.LvlAt = at
+			if s.Level, s.HasLvl = finding.LevelNamed(word); !s.HasLvl {
+				r.Unknown(at, "level", word, "the levels", finding.LevelNames)
+			}
+		}
+	}
+	if a := b.Body.Attributes["because"]; a != nil {
+		s.Because, _, _ = r.Text(a.Expr, "because")
+	}
+	if a := b.Body.Attributes["limits"]; a != nil {
+		s.Limits = ReadLimits(r, a.Expr)
+	}
+	for _, other := range h.Sets {
+		if other.Rule == s.Rule {
+			r.Fault(s.Place, "rule %q is set twice, first at line %d", source.Safe(s.Rule), other.Place.Line())
+		}
+	}
+	h.Sets = append(h.Sets, s)
+}
+
+// MaxLimit bounds a limit, so that no sum or product of facts and limits leaves the range of a float64.
+const MaxLimit = 1e9
+
+// ReadLimits reads limits = { sugar_pct = 20 }.
+func ReadLimits(r *reading.Reader, e hclsyntax.Expression) []Limit {
+	pairs, _ := r.Pairs(e, "limits")
+	var limits []Limit
+	for _, p := range pairs {
+		for _, other := range limits {
+			if other.Name == p.Key {
+				r.Fault(p.Place, "limit %q stands twice", p.Key)
+			}
+		}
+		if x, at, ok := r.Number(p.Value, -MaxLimit, MaxLimit, "limit "+p.Key); ok {
+			limits = append(limits, Limit{p.Key, x, at})
+		}
+	}
+	return limits
+}
+
+// IngredientKeys are what an ingredient block may hold; figures are per 100 g, as on a label.
+var IngredientKeys = []string{"like", "aliases", "water", "protein", "fat", "carbohydrate", "sugar", "salt", "alcohol", "flour", "density", "piece", "price", "allergens", "source"}
+
+// readIngredient reads an ingredient of the house: like a larder item but for the figures given.
+func (h *House) readIngredient(r *reading.Reader, b *hclsyntax.Block) {
+	name, at := r.Label(b)
+	r.Known(b.Body, "an ingredient", IngredientKeys, nil)
+	attr := b.Body.Attributes
+	item := larder.Item{Class: larder.ClassOther, Basis: "house", Source: "house file"}
+	if a := attr["like"]; a != nil {
+		like, likeAt, ok := r.Text(a.Expr, "like")
+		if !ok {
+			return
+		}
+		base, found := h.Larder.Find(like)
+		if !found {
+			r.Unknown(likeAt, "ingredient", like, "the larder", h.Larder.Names())
+			return
+		}
+		item = *base
+		item.Source = "house file, after " + base.Name + " (" + base.Source + ")"
+	} else {
+		for _, key := range []string{"water", "fat", "sugar"} {
+			if attr[key] == nil {
+				r.Fault(at, "ingredient %q has no %s: add %s = \"12 %%\" from its label, or like = \"...\" with the nearest larder name", source.Safe(name), key, key)
+			}
+		}
+	}
+	item.Name, item.Aliases = name, nil
+	before := item
+	percent := func(key string, to *float64) {
+		a := attr[key]
+		if a == nil {
+			return
+		}
+		g, ok := r.Quantity(a.Expr, 1<<quantity.Percent|quantity.AllowZero, key)
+		if ok && (!g.IsPoint() || g.Lo > 100) {
+			r.Fault(g.Place, "%s: one figure between 0 and 100 %%", key)
+		} else if ok {
+			*to = g.Lo
+		}
+	}
+	percent("water", &item.Water)
+	percent("protein", &item.Protein)
+	percent("fat", &item.Fat)
+	percent("sugar", &item.Sugars)
+	percent("salt", &item.Salt)
+	percent("alcohol", &item.Alcohol)
+	flour := 100 * item.Flour
+	percent("flour", &flour)
+	item.Flour = flour / 100
+	item.Ash += item.Salt - before.Salt
+	if attr["carbohydrate"] != nil {
+		percent("carbohydrate", &item.Carbohydrate)
+	} else {
+		// What one figure gains another must lose: the carbohydrate by difference first, then the water.
+		item.Carbohydrate = max(0, 100-item.Water-item.Protein-item.Fat-item.Ash-item.Alcohol)
+		if over := item.Water + item.Protein + item.Fat + item.Ash + item.Alcohol - 100; over > 0 && attr["water"] == nil {
+			item.Water = max(0, item.Water-over)
+		}
+	}
+	if item.Sugars != before.Sugars {
+		scaleSugars(&item, before)
+	}
+	if sum := item.Water + item.Protein + item.Fat + item.Carbohydrate + item.Ash + item.Alcohol; sum > 102 {
+		r.Fault(at, "ingredient %q adds up to %s of 100 g: check its figures", source.Safe(name), quantity.Format(sum, "g"))
+	}
+	if item.Sugars > item.Carbohydrate+2 {
+		r.Fault(at, "ingredient %q has more sugar (%s) than is left for carbohydrate (%s): check its figures", source.Safe(name),
+			quantity.Format(item.Sugars, "%"), quantity.Format(item.Carbohydrate, "%"))
+	}
+	if a := attr["density"]; a != nil {
+		if text, tat, ok := r.Text(a.Expr, "density"); ok {
+			if x, good := perUnit(text, "g/ml"); good && x > 0.05 && x < 3 {
+				item.Density = x
+			} else {
+				r.Fault(tat, "density: write grams per millilitre: \"0.95 g/ml\"")
+			}
+		}
+	}
+	if a := attr["piece"]; a != nil {
+		if g, ok := r.Quantity(a.Expr, 1<<quantity.Mass, "piece"); ok {
+			item.Piece = g.Lo
+		}
+	}
+	if a := attr["price"]; a != nil {
+		if text, tat, ok := r.Text(a.Expr, "price"); ok {
+			if x, good := perUnit(text, "per kg"); good {
+				item.Price = larder.Price{PerKg: x, Known: true}
+			} else if x, good := perUnit(text, "per piece"); good && item.Piece > 0 {
+				item.Price = larder.Price{PerKg: x / item.Piece * 1000, Known: true}
+			} else {
+				r.Fault(tat, "price: write it per weight: \"9.20 per kg\"")
+			}
+		}
+	}
+	if a := attr["aliases"]; a != nil {
+		item.Aliases, _, _ = r.Texts(a.Expr, "aliases")
+	}
+	if a := attr["source"]; a != nil {
+		item.Source, _, _ = r.Text(a.Expr, "source")
+	}
+	if a := attr["allergens"]; a != nil {
+		readAllergens(r, a.Expr, &item)
+	}
+	if err := h.Larder.Add(item); err != nil {
+		r.Fault(at, "%s", err)
+	}
+}
+
+// scaleSugars keeps the split of the sugars when the label gives another sum.
+func scaleSugars(item *larder.Item, before larder.Item) {
+	if before.Sugars > 0 {
+		k := item.Sugars / before.Sugars
+		item.Sucrose, item.Glucose, item.Fructose = before.Sucrose*k, before.Glucose*k, before.Fructose*k
+		item.Maltose, item.Lactose, item.Galactose = before.Maltose*k, before.Lactose*k, before.Galactose*k
+		return
+	}
+	item.Sucrose = item.Sugars
+}
+
+// readAllergens reads the codes of both jurisdictions: "milk", "nuts:almond".
+func readAllergens(r *reading.Reader, e hclsyntax.Expression, item *larder.Item) {
+	names, places, _ := r.Texts(e, "allergens")
+	item.US, item.EU = nil, nil
+	var known []string
+	for _, a := range larder.Allergens() {
+		known = append(known, a.Code)
+	}
+	for i, name := range names {
+		code, _, _ := strings.Cut(strings.TrimSuffix(name, "?"), ":")
+		found := false
+		for _, a := range larder.Allergens() {
+			if a.Code != code {
+				continue
+			}
+			found = true
+			if a.Jurisdiction == "US" {
+				item.US = append(item.US, name)
+			} else {
+				item.EU = append(item.EU, name)
+			}
+		}
+		if !found {
+			r.Unknown(places[i], "allergen", name, "the lists of the US and the EU", known)
+		}
+	}
+}
+
+// perUnit reads a number before a fixed unit: "9.20 per kg".
+func perUnit(text, unit string) (float64, bool) {
+	number, ok := strings.CutSuffix(strings.ToLower(strings.Join(strings.Fields(text), " ")), unit)
+	if !ok {
+		return 0, false
+	}
+	q, fault := quantity.Read(strings.TrimSpace(number)+" g", 1<<quantity.Mass)
+	return q.Lo, fault == nil && q.IsPoint()
+}

@@ -1,0 +1,104 @@
+// Package kitchen is the room, the cold and the equipment that a formula is judged in.
+//
+// The house file and the trials of rule packs give it; package facts reads it. Everything in it has a stated default, so
+// that no house file is needed.
+package kitchen
+
+import (
+	"strings"
+
+	"github.com/hashicorp/hcl/v2/hclsyntax"
+
+	"forebake/engine/quantity"
+	"forebake/engine/reading"
+)
+
+// Kitchen holds the figures in base units: C, g, mm, m. A figure that was not written holds its default and no place.
+type Kitchen struct {
+	Room, Fridge, Freezer   reading.Given // C
+	Scale                   reading.Given // weighing resolution, g
+	Bowl                    reading.Given // most dough the mixer takes, g
+	BenchLength, BenchWidth reading.Given // mm
+	Altitude                reading.Given // m above the sea
+}
+
+// Keys are what a kitchen block may hold, each with its default and where that comes from, for the reference page.
+var Keys = []struct{ Name, Default, Means string }{
+	{"room", "22 C", "temperature of the room"},
+	{"fridge", "4 C", "temperature inside the fridge, measured, not its dial"},
+	{"freezer", "-18 C", "temperature inside the freezer"},
+	{"scale", "1 g", "smallest step that the scale shows"},
+	{"bowl", "9 kg", "most dough that the mixer takes"},
+	{"bench", "120 x 60 cm", "free bench for sheeting"},
+	{"altitude", "0 m", "height above the sea: water boils cooler high up"},
+}
+
+// Default is the kitchen of somebody who wrote no house file (common practice, no source).
+func Default() *Kitchen {
+	return &Kitchen{
+		Room: plain(quantity.Temperature, 22), Fridge: plain(quantity.Temperature, 4), Freezer: plain(quantity.Temperature, -18),
+		Scale: plain(quantity.Mass, 1), Bowl: plain(quantity.Mass, 9000),
+		BenchLength: plain(quantity.Length, 1200), BenchWidth: plain(quantity.Length, 600), Altitude: plain(quantity.Length, 0),
+	}
+}
+
+func plain(k quantity.Kind, x float64) reading.Given {
+	return reading.Given{Quantity: quantity.Quantity{Kind: k, Interval: quantity.Point(x)}}
+}
+
+// Read reads a kitchen block over k.
+func Read(r *reading.Reader, b *hclsyntax.Block, k *Kitchen) {
+	r.NoLabel(b)
+	names := make([]string, len(Keys))
+	for i, key := range Keys {
+		names[i] = key.Name
+	}
+	r.Known(b.Body, "a kitchen", names, nil)
+	set := func(to *reading.Given, key string, kinds quantity.Kinds, lo, hi float64, sane string) {
+		a := b.Body.Attributes[key]
+		if a == nil {
+			return
+		}
+		g, ok := r.Quantity(a.Expr, kinds, key)
+		if !ok {
+			return
+		}
+		if g.Interval.Lo < lo || g.Interval.Hi > hi {
+			r.Fault(g.Place, "%s: %s cannot be meant; %s", key, g.Text, sane)
+			return
+		}
+		*to = g
+	}
+	set(&k.Room, "room", 1<<quantity.Temperature, -10, 50, "a room has -10 to 50 C")
+	set(&k.Fridge, "fridge", 1<<quantity.Temperature, -5, 20, "a fridge has -5 to 20 C")
+	set(&k.Freezer, "freezer", 1<<quantity.Temperature, -90, 0, "a freezer has -90 to 0 C")
+	set(&k.Scale, "scale", 1<<quantity.Mass, 0, 1000, "a scale shows steps of at most 1 kg")
+	set(&k.Bowl, "bowl", 1<<quantity.Mass, 0, 1e6, "a mixer takes at most 1000 kg")
+	set(&k.Altitude, "altitude", 1<<quantity.Length|quantity.AllowZero, 0, 6e6, "no kitchen stands above 6000 m")
+	if k.Altitude.Set {
+		k.Altitude.Interval = k.Altitude.Interval.Scale(0.001)
+	}
+	if a := b.Body.Attributes["bench"]; a != nil {
+		k.readBench(r, a)
+	}
+}
+
+// readBench reads "120 x 60 cm": length and width in one unit.
+func (k *Kitchen) readBench(r *reading.Reader, a *hclsyntax.Attribute) {
+	text, at, ok := r.Text(a.Expr, "bench")
+	if !ok {
+		return
+	}
+	long, wide, has := strings.Cut(text, "x")
+	if !has {
+		r.Fault(at, "bench: write length and width: \"120 x 60 cm\"")
+		return
+	}
+	wide = strings.TrimSpace(wide)
+	unit := strings.TrimLeft(wide, "0123456789. ")
+	length, ok1 := r.QuantityText(strings.TrimSpace(long)+" "+unit, at, 1<<quantity.Length, "bench")
+	width, ok2 := r.QuantityText(wide, at, 1<<quantity.Length, "bench")
+	if ok1 && ok2 {
+		k.BenchLength, k.BenchWidth = length, width
+	}
+}

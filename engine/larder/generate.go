@@ -1,0 +1,31 @@
+//go:build ignore
+
+// This program writes table.go from larder.csv and allergens.csv. Run it in this
+// folder by "go generate" after either file has changed.
+package main
+
+import (
+	"log"
+	"os"
+
+	"forebake/engine/larder/internal/tablegen"
+)
+
+func main() {
+	log.SetFlags(0)
+	larder, err := os.ReadFile("larder.csv")
+	if err != nil {
+		log.Fatal(err)
+	}
+	allergens, err := os.ReadFile("allergens.csv")
+	if err != nil {
+		log.Fatal(err)
+	}
+	src, err := tablegen.Generate(larder, allergens)
+	if err != nil {
+		log.Fatal(err)
+	}
+	if err := os.WriteFile("table.go", src, 0o644); err != nil {
+		log.Fatal(err)
+	}
+}

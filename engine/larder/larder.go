@@ -1,0 +1,325 @@
+// Package larder knows what ingredients are made of: composition, density, mass
+// of a piece, allergens, and the traits that baking rules ask about. The formula
+// reader and the facts call it; the house file adds items to it. It never reads
+// a formula, never guesses a missing figure, and never asserts an allergen that
+// its table marks as only often present.
+//
+// The shipped table is larder.csv, the file to edit, turned by "go generate"
+// into static Go values that cost nothing at start-up. Its figures are g per
+// 100 g. Carbohydrate is total by difference and includes fibre and sugars; ash
+// includes salt; salt is sodium x 2.54/1000 where salt is added, and 0 where the
+// sodium is native. In milk and cream the sugars were analysed while
+// carbohydrate is by difference, so sugars may exceed it slightly. The density
+// of powders, pieces and solids is the bulk density of a named household
+// measure (1 US cup 236.588 mL, tbsp 14.787 mL, tsp 4.929 mL, fl oz 29.574 mL).
+//
+// Figures that are not from the composition tables:
+//   - how far a spoon or cup of a solid moves with packing: 5 % for free-flowing
+//     crystals, 10 to 20 % for the rest; common practice
+//   - yeast, as g of instant dry yeast that 1 g stands for: fresh 0.35 (Gisslen,
+//     Professional Cooking; read), active dry 0.75 (computed from published pairs,
+//     0.70 to 0.83)
+//   - milk solids: protein + carbohydrate without sucrose + ash without salt, of
+//     dairy and butters; derived
+//   - glucose and corn syrups: all of the carbohydrate acts on osmosis at a mean
+//     of 430 g/mol (180/0.42 DE); OtherSolute and OtherMolar hold the part beyond
+//     the sugars so that the whole comes to that; derived
+package larder
+
+//go:generate go run generate.go
+
+import (
+	"errors"
+	"fmt"
+	"math"
+	"slices"
+	"strings"
+
+	"forebake/engine/larder/internal/names"
+)
+
+// Class is the kind of ingredient that a baker would turn as one lever.
+type Class string
+
+// The classes. Every item has one; a house item of another class is refused.
+const (
+	ClassFlour     Class = "flour"
+	ClassStarch    Class = "starch"
+	ClassLiquid    Class = "liquid"
+	ClassDairy     Class = "dairy" // butter is fat
+	ClassEgg       Class = "egg"
+	ClassFat       Class = "fat"
+	ClassSugar     Class = "sugar" // syrups and honey too
+	ClassSalt      Class = "salt"
+	ClassYeast     Class = "yeast"
+	ClassLeaven    Class = "leaven" // chemical leavens, and ripe sourdough
+	ClassChocolate Class = "chocolate"
+	ClassNut       Class = "nut"
+	ClassFruit     Class = "fruit"
+	ClassSpice     Class = "spice"
+	ClassOther     Class = "other"
+)
+
+func (c Class) known() bool {
+	switch c {
+	case ClassFlour, ClassStarch, ClassLiquid, ClassDairy, ClassEgg, ClassFat, ClassSugar, ClassSalt,
+		ClassYeast, ClassLeaven, ClassChocolate, ClassNut, ClassFruit, ClassSpice, ClassOther:
+		return true
+	}
+	return false
+}
+
+// Trait is a set of yes-or-no properties.
+type Trait uint32
+
+// The traits.
+const (
+	Pourable    Trait = 1 << iota // counts in the naive liquid figure of a dough
+	Solid                         // a spoon or cup of it should be weighed instead
+	RawFlour                      // raw flour, bran, germ or meal: cook before eating
+	RawEgg                        // unpasteurised egg: cook before eating
+	Egg                           // any egg product
+	Dairy                         // milk, cream, cheese, milk powder; butter is MilkFat
+	WholeNut                      // whole or large pieces of nut: a choking hazard
+	Nut                           // any nut, whole, ground or butter; peanut and chestnut too
+	Honey                         // not for infants
+	Spirit                        // a drink with alcohol; not vanilla extract
+	Leavens                       // yeast, or a living sourdough
+	EnzymeFruit                   // raw fruit with a protein-cutting enzyme
+	Fruit                         // fresh, dried, candied or preserved fruit
+	Starch                        // thickens or binds when cooked
+	Pectin                        // gels
+	Cinnamon                      // slows yeast in the dough
+	StrongSpice                   // clove, allspice: slows yeast at small doses
+	MilkFat                       // butter and butter oil
+	Gelatin                       // sets, unless an EnzymeFruit undoes it
+)
+
+// Price is what an ingredient costs. Shipped items have none.
+type Price struct {
+	PerKg float64 // money for 1 kg, in the house's currency
+	Known bool
+}
+
+// Item is one ingredient. Items are shared: nobody changes one after it is in a
+// larder; to make a like one, copy it.
+type Item struct {
+	Name  string
+	Class Class
+
+	// g per 100 g. See the package comment for what each includes.
+	Water, Protein, Fat, Carbohydrate, Sugars, Fibre, Ash, Salt, Alcohol float64
+
+	// g per 100 g; they sum to Sugars. SplitBasis is "read", "memory" or
+	// "derived", blank where Sugars is 0 or a house gave none.
+	Sucrose, Glucose, Fructose, Lactose, Maltose, Galactose float64
+	SplitBasis                                              string
+
+	OtherSolute float64 // g per 100 g of dissolving carbohydrate beyond Sugars
+	OtherMolar  float64 // g/mol, mean molar mass of OtherSolute; 0 where that is 0
+
+	Flour      float64 // share of the mass that counts as flour, 0 to 1
+	MilkSolids float64 // g per 100 g of dairy solids that are not fat
+
+	Density     float64 // g/mL; 0 is unknown
+	Piece       float64 // g a piece; 0 is unknown
+	SpoonSpread float64 // %, how far a spoon or cup of a Solid moves; 0 for others
+
+	Yeast     float64 // g of instant dry yeast that 1 g stands for; 0 where no yeast
+	YeastKind string  // "instant", "active dry", "fresh" or blank
+
+	Traits Trait
+
+	// US and EU are the allergen codes of each jurisdiction, a member after a
+	// colon ("nuts:almond"). A final ? means often present: the label decides.
+	US, EU []string
+
+	Price Price
+
+	Source, SourceID string
+	Basis            string // of the composition: read, memory, derived, or a house's own word
+	Notes            string
+	Aliases          []string
+}
+
+// Is tells whether the item has every trait of t.
+func (it *Item) Is(t Trait) bool { return it.Traits&t == t }
+
+// Shipped returns a copy of the shipped table, in the order of larder.csv.
+func Shipped() []Item { return slices.Clone(shipped[:]) }
+
+// Larder is the shipped table and a house's additions. Reading is safe from many
+// goroutines at once, but not while Add runs.
+type Larder struct {
+	added []*Item
+	byKey map[string]*Item
+	// instead holds the house items that bear a shipped item's own name: the
+	// shipped item's aliases then mean the house's item too.
+	instead map[*Item]*Item
+}
+
+// New returns a larder with the shipped table only.
+func New() *Larder { return &Larder{} }
+
+// indexEntry says which shipped item a folded name or alias stands for.
+type indexEntry struct {
+	key string
+	at  int16
+}
+
+// Add puts a house's item into the larder. It may take the name or alias of a
+// shipped item, which it then stands before. It returns an error, and adds
+// nothing, if the item has no name or class, if a name or alias is taken by an
+// item added before, if a figure is not finite or lies outside 0 to its whole,
+// or if an allergen code is unknown.
+func (l *Larder) Add(it Item) error {
+	if err := it.check(); err != nil {
+		return err
+	}
+	own := &it
+	keys := make([]string, 0, 1+len(it.Aliases))
+	for _, n := range append([]string{it.Name}, it.Aliases...) {
+		k := string(names.Append(nil, n))
+		if k == "" {
+			return fmt.Errorf("ingredient %q: %q is not a name", it.Name, n)
+		}
+		if other := l.byKey[k]; other != nil {
+			return fmt.Errorf("ingredient %q: the name %q is already taken by %q", it.Name, n, other.Name)
+		}
+		keys = append(keys, k)
+	}
+	if l.byKey == nil {
+		l.byKey = map[string]*Item{}
+		l.instead = map[*Item]*Item{}
+	}
+	for _, k := range keys {
+		l.byKey[k] = own
+	}
+	if was := findShipped([]byte(keys[0])); was != nil && string(names.Append(nil, was.Name)) == keys[0] {
+		l.instead[was] = own
+	}
+	l.added = append(l.added, own)
+	return nil
+}
+
+func (it *Item) check() error {
+	if strings.TrimSpace(it.Name) == "" {
+		return errors.New("ingredient without a name")
+	}
+	if !it.Class.known() {
+		return fmt.Errorf("ingredient %q: no class %q", it.Name, it.Class)
+	}
+	for _, f := range []struct {
+		name       string
+		value, max float64
+	}{
+		{"water", it.Water, 100}, {"protein", it.Protein, 100}, {"fat", it.Fat, 100},
+		{"carbohydrate", it.Carbohydrate, 100}, {"sugars", it.Sugars, 100}, {"fibre", it.Fibre, 100},
+		{"ash", it.Ash, 100}, {"salt", it.Salt, 100}, {"alcohol", it.Alcohol, 100},
+		{"sucrose", it.Sucrose, 100}, {"glucose", it.Glucose, 100}, {"fructose", it.Fructose, 100},
+		{"lactose", it.Lactose, 100}, {"maltose", it.Maltose, 100}, {"galactose", it.Galactose, 100},
+		{"other solutes", it.OtherSolute, 100}, {"milk solids", it.MilkSolids, 100},
+		{"molar mass", it.OtherMolar, math.MaxFloat64}, {"flour share", it.Flour, 1},
+		{"density", it.Density, 25}, {"mass of a piece", it.Piece, math.MaxFloat64},
+		{"spread of a spoon", it.SpoonSpread, 100}, {"yeast", it.Yeast, math.MaxFloat64},
+		{"price", it.Price.PerKg, math.MaxFloat64},
+	} {
+		if !(f.value >= 0 && f.value <= f.max) {
+			if f.max == math.MaxFloat64 {
+				return fmt.Errorf("ingredient %q: %s %g is not a figure from 0 up", it.Name, f.name, f.value)
+			}
+			return fmt.Errorf("ingredient %q: %s %g is outside 0 to %g", it.Name, f.name, f.value, f.max)
+		}
+	}
+	if it.OtherSolute > 0 && it.OtherMolar == 0 {
+		return fmt.Errorf("ingredient %q: other solutes without a molar mass", it.Name)
+	}
+	for _, c := range it.US {
+		if lookAllergen("US", c) == nil {
+			return fmt.Errorf("ingredient %q: no US allergen %q", it.Name, c)
+		}
+	}
+	for _, c := range it.EU {
+		if lookAllergen("EU", c) == nil {
+			return fmt.Errorf("ingredient %q: no EU allergen %q", it.Name, c)
+		}
+	}
+	return nil
+}
+
+// Find returns the ingredient of that name or alias. Letter case, spaces,
+// hyphens, apostrophes and accents make no difference. If the name as it stands
+// is unknown, a plural s is taken off or put on, and -y and -ies exchanged. A
+// name of plain letters up to 64 bytes long costs no allocation.
+func (l *Larder) Find(name string) (*Item, bool) {
+	var room [72]byte
+	key := names.Append(room[:0], name)
+	if it := l.exact(key); it != nil {
+		return it, true
+	}
+	n := len(key)
+	if n < 3 {
+		return nil, false
+	}
+	other := key[:n-1]
+	if key[n-1] != 's' {
+		other = append(key, 's')
+	}
+	if it := l.exact(other); it != nil {
+		return it, true
+	}
+	switch {
+	case n > 4 && string(key[n-3:n]) == "ies":
+		other = append(key[:n-3], 'y')
+	case key[n-1] == 'y':
+		other = append(key[:n-1], "ies"...)
+	default:
+		return nil, false
+	}
+	it := l.exact(other)
+	return it, it != nil
+}
+
+func (l *Larder) exact(key []byte) *Item {
+	if it := l.byKey[string(key)]; it != nil {
+		return it
+	}
+	it := findShipped(key)
+	if it != nil && l.instead != nil {
+		if own := l.instead[it]; own != nil {
+			return own
+		}
+	}
+	return it
+}
+
+// findShipped searches the static index: sort.Search would need a closure, and
+// a map would have to be built at start-up.
+func findShipped(key []byte) *Item {
+	lo, hi := 0, len(index)
+	for lo < hi {
+		mid := int(uint(lo+hi) >> 1)
+		if index[mid].key < string(key) {
+			lo = mid + 1
+		} else {
+			hi = mid
+		}
+	}
+	if lo < len(index) && index[lo].key == string(key) {
+		return &shipped[index[lo].at]
+	}
+	return nil
+}
+
+// Names returns every name and alias as it is written, the house's first, each
+// in the order of its file: the list for nearest-name hints.
+func (l *Larder) Names() []string {
+	all := make([]string, 0, len(index)+2*len(l.added))
+	for _, it := range l.added {
+		all = append(append(all, it.Name), it.Aliases...)
+	}
+	for i := range shipped {
+		all = append(append(all, shipped[i].Name), shipped[i].Aliases...)
+	}
+	return all
+}

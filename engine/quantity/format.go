@@ -1,0 +1,116 @@
+package quantity
+
+import (
+	"math"
+	"strconv"
+	"strings"
+)
+
+// Format prints a number with its unit for a baker's screen, with as many
+// decimals as the unit deserves and no trailing zeros: "12.5 g", "0.45 %",
+// "1.5 h". The units "" and "ratio" are not printed, "money" is printed with
+// two decimals and no unit. A number that is not one reads "unknown".
+func Format(x float64, unit string) string {
+	n := number(x, unit)
+	if n == unknown || unitText(unit) == "" {
+		return n
+	}
+	return n + " " + unitText(unit)
+}
+
+// FormatInterval prints a range: "55 to 62 %", "over 3 g", "up to 3 g",
+// "unknown"; a point, and a range whose ends read alike, as Format does.
+func FormatInterval(iv Interval, unit string) string {
+	switch {
+	case iv.IsUnknown() || math.IsInf(iv.Lo, 1) || math.IsInf(iv.Hi, -1):
+		return unknown
+	case math.IsInf(iv.Hi, 1):
+		return "over " + Format(iv.Lo, unit)
+	case math.IsInf(iv.Lo, -1):
+		return "up to " + Format(iv.Hi, unit)
+	}
+	lo, hi := number(iv.Lo, unit), number(iv.Hi, unit)
+	if lo == hi || lo == unknown || hi == unknown {
+		return Format(iv.Hi, unit)
+	}
+	return lo + " to " + Format(iv.Hi, unit)
+}
+
+const unknown = "unknown"
+
+func unitText(unit string) string {
+	if unit == "ratio" || unit == "money" {
+		return ""
+	}
+	return unit
+}
+
+func number(x float64, unit string) string {
+	size := math.Abs(x)
+	switch {
+	case math.IsNaN(x) || math.IsInf(x, 0):
+		return unknown
+	case size >= 1e15:
+		return strconv.FormatFloat(x, 'g', 4, 64)
+	}
+	places := decimals(size, unit)
+	if size < 1 && size >= 1e-9 && unit != "money" && unit != "C" && unit != "F" {
+		places = max(places, 1-int(math.Floor(math.Log10(size)))) // at least two figures
+	}
+	text := strconv.FormatFloat(x, 'f', places, 64)
+	if unit == "money" {
+		return strings.TrimPrefix(text, minusIfZero(text))
+	}
+	if strings.Contains(text, ".") {
+		text = strings.TrimRight(strings.TrimRight(text, "0"), ".")
+	}
+	return strings.TrimPrefix(text, minusIfZero(text))
+}
+
+// minusIfZero is "-" for a text such as "-0.00".
+func minusIfZero(text string) string {
+	if strings.HasPrefix(text, "-") && strings.Trim(text, "-0.") == "" {
+		return "-"
+	}
+	return ""
+}
+
+// decimals is how many decimals a number of this size and unit is worth.
+func decimals(size float64, unit string) int {
+	pick := func(small, middle, large int) int {
+		switch {
+		case size < 10:
+			return small
+		case size < 100:
+			return middle
+		}
+		return large
+	}
+	switch unit {
+	case "g", "ml", "mL", "oz", "tsp", "tbsp", "cup", "floz", "pieces", "cm", "in":
+		return pick(2, 1, 0)
+	case "kg", "l", "lb", "m":
+		return pick(3, 2, 1)
+	case "mg":
+		return pick(1, 0, 0)
+	case "%":
+		if size < 1 {
+			return 2
+		}
+		return 1
+	case "C", "F", "K", "mm":
+		return 1
+	case "h", "day":
+		return pick(2, 1, 1)
+	case "min", "s":
+		return pick(1, 0, 0)
+	case "money", "osmol/kg", "mol/kg":
+		return 2
+	case "ratio":
+		if size < 1 {
+			return 4
+		}
+		return 3
+	}
+	return pick(3, 2, 1)
+}

@@ -1,0 +1,587 @@
+// Package quantity reads and prints what a baker writes with a unit: amounts,
+// temperatures, times, lengths, and ranges of them; and it calculates with
+// ranges.
+//
+// The readers of formula and house files call Read; facts, rules and reports
+// calculate with Interval and print with Format. It knows no ingredient, so it
+// never turns a volume, a count or a percentage into grams, and it does not
+// read "?" or "all".
+package quantity
+
+import (
+	"fmt"
+	"math"
+	"strconv"
+	"strings"
+	"unicode"
+	"unicode/utf8"
+)
+
+// Quantity is one quantity as read.
+type Quantity struct {
+	Kind     Kind
+	Interval        // in the kind's base unit, always finite
+	Unit     string // canonical: of the range's upper end, or of the largest part of "1 h 30 min"
+	Text     string // as written
+}
+
+// String prints the quantity in its unit so that Read gives the same quantity.
+func (q Quantity) String() string {
+	if q.Kind == None {
+		return ""
+	}
+	number := func(x float64) string {
+		y, _ := FromBase(x, q.Unit)
+		return strconv.FormatFloat(y+0, 'f', -1, 64)
+	}
+	if q.Lo == q.Hi {
+		return number(q.Lo) + " " + q.Unit
+	}
+	return number(q.Lo) + " to " + number(q.Hi) + " " + q.Unit
+}
+
+// Fault is what is wrong with a text that should be a quantity.
+type Fault struct {
+	Start, End int    // bytes of the text that it is about
+	Text       string // in lower case, without a final stop, with the text to write where there is one
+}
+
+// Error gives the fault's text.
+func (f *Fault) Error() string { return f.Text }
+
+const (
+	longestText   = 200  // bytes; "1 h 30 min to 2 h 45 min" has 24
+	largestNumber = 1e9  // base units: a thousand tonnes, two thousand years
+	least         = 1e-9 // of any unit, but for zero itself
+	absoluteZero  = -273.15
+)
+
+// Read reads a quantity of one of the allowed kinds: "200 g", "1.5kg",
+// "1 1/2 cups", "½ tsp", "-18 C", "1 h 30 min", and ranges such as
+// "90 min to 2 h" and "2-3 h", whose lower end may borrow the upper end's unit.
+// Exactly one of the results is set: a quantity that is not the zero Quantity,
+// or a fault.
+func Read(text string, allowed Kinds) (Quantity, *Fault) {
+	r := reader{text: text, allowed: allowed}
+	if len(text) > longestText {
+		return Quantity{}, &Fault{0, len(text), textTooLong}
+	}
+	q, fault := r.quantity()
+	if fault != nil {
+		return Quantity{}, fault
+	}
+	return q, nil
+}
+
+type reader struct {
+	text    string
+	at      int
+	allowed Kinds
+}
+
+// term is a number with the unit that follows it.
+type term struct {
+	start, numberEnd, end int
+	number                float64
+	unit                  *unit // nil when none was written
+}
+
+// measure is what stands on one side of a range: a term, or several as in
+// "1 h 30 min".
+type measure struct {
+	terms      []term
+	start, end int
+}
+
+func (m measure) unit() *unit { return m.terms[0].unit }
+
+func (m measure) base() float64 {
+	sum := 0.0
+	for _, t := range m.terms {
+		sum += t.unit.toBase(t.number)
+	}
+	return sum
+}
+
+func (r *reader) fault(start, end int, format string, args ...any) *Fault {
+	return &Fault{start, max(start, end), fmt.Sprintf(format, args...)}
+}
+
+func (r *reader) quantity() (Quantity, *Fault) {
+	r.blanks()
+	if r.at == len(r.text) {
+		return Quantity{}, r.fault(0, len(r.text), "nothing is written here; write for example %q", r.example())
+	}
+	lo, fault := r.measure()
+	if fault != nil {
+		return Quantity{}, fault
+	}
+	hi := lo
+	isRange := r.rangeSign()
+	if isRange {
+		if r.blanks(); r.at == len(r.text) {
+			return Quantity{}, r.fault(r.at, r.at, "the upper end of the range is missing; write for example %q", r.rangeExample())
+		}
+		if hi, fault = r.measure(); fault != nil {
+			return Quantity{}, fault
+		}
+	}
+	if r.blanks(); r.at < len(r.text) {
+		rest := r.text[r.at:]
+		if len(hi.terms) == 1 && hi.terms[0].unit == nil {
+			return Quantity{}, r.unknownUnit(hi, rest)
+		}
+		return Quantity{}, r.fault(r.at, len(r.text), "%s does not belong to the quantity; write %q alone", quote(rest), strings.TrimSpace(r.text[:r.at]))
+	}
+	if fault := r.needUnits(&lo, hi, isRange); fault != nil {
+		return Quantity{}, fault
+	}
+	for _, m := range []measure{lo, hi} {
+		if fault := r.check(m); fault != nil {
+			return Quantity{}, fault
+		}
+	}
+	if a, b := lo.unit().kind, hi.unit().kind; a != b {
+		return Quantity{}, r.fault(lo.start, hi.end, "%s mixes %s and %s", quote(r.text), a, b)
+	}
+	iv := Interval{lo.base(), hi.base()}
+	if iv.Lo > iv.Hi {
+		return Quantity{}, r.fault(lo.start, hi.end, "%s runs backwards; write %q", quote(r.text), r.swapped(lo, hi))
+	}
+	kind := hi.unit().kind
+	if iv.Hi == 0 && kind != Temperature && r.allowed&AllowZero == 0 {
+		return Quantity{}, r.fault(lo.start, hi.end, "%s is zero; write more than zero or leave the line out", quote(r.text))
+	}
+	return Quantity{Kind: kind, Interval: Interval{iv.Lo + 0, iv.Hi + 0}, Unit: hi.unit().name, Text: r.text}, nil
+}
+
+// needUnits lends the upper end's unit to the lower end, and asks for those
+// that are missing.
+func (r *reader) needUnits(lo *measure, hi measure, isRange bool) *Fault {
+	for _, m := range []measure{hi, *lo} {
+		for i, t := range m.terms {
+			if t.unit != nil {
+				continue
+			}
+			if isRange && m.start == lo.start && len(lo.terms) == 1 && len(hi.terms) == 1 && hi.unit() != nil {
+				lo.terms[0].unit = hi.unit()
+				continue
+			}
+			guess := r.guess()
+			switch {
+			case i > 0:
+				guess = "min"
+			case isRange && m.start == hi.start && lo.unit() != nil:
+				guess = lo.unit().name
+			}
+			written := r.text[t.start:t.numberEnd]
+			return r.fault(t.start, t.numberEnd, "%q has no unit; write %q",
+				written, strings.TrimSpace(r.text[:t.numberEnd])+" "+guess+r.text[t.numberEnd:])
+		}
+	}
+	return nil
+}
+
+// check looks at one end: its kind, its sign and its size.
+func (r *reader) check(m measure) *Fault {
+	whole := quote(r.text[m.start:m.end])
+	for i, t := range m.terms {
+		if !r.allowed.Has(t.unit.kind) {
+			if t.unit.name == "m" && r.allowed.Has(Time) {
+				return r.fault(t.start, t.end, "%q is metres; for minutes write %q", "m", r.text[t.start:t.numberEnd]+" min")
+			}
+			return r.fault(t.start, t.end, "%s is %s; %s is wanted here, such as %q", whole, t.unit.kind, r.wanted(), r.example())
+		}
+		if i > 0 {
+			first := m.terms[i-1].unit
+			if !joins(first, t.unit) {
+				return r.fault(t.start, t.end, "%s does not add up to one quantity; write it in one unit", whole)
+			}
+			if t.number < 0 {
+				return r.fault(t.start, t.end, "%s is below zero", quote(r.text[t.start:t.end]))
+			}
+		}
+		if x := math.Abs(t.number); x != 0 && x < least {
+			return r.fault(t.start, t.end, "%s is too small to be meant", whole)
+		}
+	}
+	kind, x := m.unit().kind, m.base()
+	switch {
+	case math.Abs(x) > largestNumber || math.IsNaN(x):
+		return r.fault(m.start, m.end, "%s is too large to be meant", whole)
+	case kind == Temperature && x < absoluteZero-1e-9:
+		return r.fault(m.start, m.end, "%s is below absolute zero (-273.15 C)", whole)
+	case kind != Temperature && m.terms[0].number < 0:
+		return r.fault(m.start, m.end, "%s is below zero", whole)
+	}
+	return nil
+}
+
+// joins reports that two units may stand in one quantity, as hours and minutes
+// or pounds and ounces do, the larger first.
+func joins(a, b *unit) bool {
+	sameSystem := a.kind == Time || a.name == "lb" && b.name == "oz" || a.name == "kg" && b.name == "g"
+	return sameSystem && a.kind == b.kind && a.factor > b.factor
+}
+
+func (r *reader) swapped(lo, hi measure) string {
+	first, second := r.text[hi.start:hi.end], r.text[lo.start:lo.end]
+	if lo.terms[0].end == lo.terms[0].numberEnd { // the unit was borrowed
+		t := hi.terms[0]
+		first = r.text[t.start:t.numberEnd]
+		second += r.text[t.numberEnd:t.end]
+	}
+	return first + " to " + second
+}
+
+func (r *reader) measure() (measure, *Fault) {
+	m := measure{start: r.at}
+	for {
+		t, fault := r.term(len(m.terms) == 0)
+		if fault != nil {
+			return m, fault
+		}
+		m.terms = append(m.terms, t)
+		m.end = t.end
+		r.at = t.end
+		if t.unit == nil {
+			return m, nil
+		}
+		r.blanks()
+		if r.at == len(r.text) || !startsNumber(r.text[r.at:]) {
+			r.at = m.end
+			return m, nil
+		}
+	}
+}
+
+func (r *reader) term(signed bool) (term, *Fault) {
+	t := term{start: r.at}
+	negative := false
+	if c, size := utf8.DecodeRuneInString(r.text[r.at:]); signed && (c == '-' || c == '\u2212') {
+		negative = true
+		r.at += size
+		r.blanks()
+	}
+	number, fault := r.number()
+	if fault != nil {
+		return t, fault
+	}
+	if negative {
+		number = 0 - number
+	}
+	t.number, t.numberEnd, t.end = number, r.at, r.at
+	r.blanks()
+	if u, end := r.unit(); u != nil {
+		t.unit, t.end = u, end
+	}
+	r.at = t.end
+	return t, nil
+}
+
+func startsNumber(s string) bool {
+	c, _ := utf8.DecodeRuneInString(s)
+	_, isVulgar := vulgar[c]
+	return c >= '0' && c <= '9' || c == '.' && len(s) > 1 && isDigit(s[1]) || isVulgar
+}
+
+func isDigit(c byte) bool { return c >= '0' && c <= '9' }
+
+// vulgar are the fractions that Unicode has a character for.
+var vulgar = map[rune]float64{
+	'¼': 1.0 / 4, '½': 1.0 / 2, '¾': 3.0 / 4, '⅐': 1.0 / 7, '⅑': 1.0 / 9, '⅒': 1.0 / 10, '⅓': 1.0 / 3, '⅔': 2.0 / 3,
+	'⅕': 1.0 / 5, '⅖': 2.0 / 5, '⅗': 3.0 / 5, '⅘': 4.0 / 5, '⅙': 1.0 / 6, '⅚': 5.0 / 6, '⅛': 1.0 / 8, '⅜': 3.0 / 8, '⅝': 5.0 / 8, '⅞': 7.0 / 8,
+}
+
+// number reads 12, 1.5, .5, 1/2, 1 1/2, ½ or 1½, and says how to write what is
+// none of them.
+func (r *reader) number() (float64, *Fault) {
+	start := r.at
+	if c, size := utf8.DecodeRuneInString(r.text[r.at:]); vulgar[c] != 0 {
+		r.at += size
+		return vulgar[c], nil
+	}
+	for r.at < len(r.text) && (isDigit(r.text[r.at]) || r.text[r.at] == '.' || r.text[r.at] == ',' && r.at+1 < len(r.text) && isDigit(r.text[r.at+1])) {
+		r.at++
+	}
+	digits := r.text[start:r.at]
+	if strings.Trim(digits, ".,") == "" {
+		r.at = start
+		word := r.restWord()
+		return 0, r.fault(start, start+len(word), "%s is not a number; write for example %q", quote(word), r.example())
+	}
+	if fault := r.oddNumber(start, digits); fault != nil {
+		return 0, fault
+	}
+	x, err := strconv.ParseFloat(digits, 64)
+	if err != nil && !math.IsInf(x, 0) {
+		return 0, r.fault(start, r.at, "%s is not a number; write for example %q", quote(digits), r.example())
+	}
+	if strings.Contains(digits, ".") {
+		return x, nil
+	}
+	return r.fraction(start, x)
+}
+
+// oddNumber refuses numbers in a notation that is not a baker's.
+func (r *reader) oddNumber(start int, digits string) *Fault {
+	rest := r.text[r.at:]
+	if strings.Contains(digits, ",") {
+		whole := strings.ReplaceAll(digits, ",", "")
+		groups := strings.Split(digits, ",")
+		thousands := !strings.Contains(digits, ".") && len(groups[0]) <= 3 && groups[0] != "0"
+		for _, g := range groups[1:] {
+			thousands = thousands && len(g) == 3
+		}
+		write := func(number string) string { return r.text[:start] + number + rest }
+		switch point := strings.Replace(digits, ",", ".", 1); {
+		case thousands && len(groups) == 2:
+			return r.fault(start, r.at, "%q has a comma; write %q, or %q if the comma is a decimal point", digits, write(whole), write(point))
+		case thousands:
+			return r.fault(start, r.at, "%q has commas; write %q", digits, write(whole))
+		case len(groups) == 2 && !strings.Contains(digits, "."):
+			return r.fault(start, r.at, "%q has a decimal comma; write %q", digits, write(point))
+		}
+		return r.fault(start, r.at, "%q is not a number; write it without commas", digits)
+	}
+	if len(rest) > 1 && digits == "0" && (rest[0] == 'x' || rest[0] == 'X') && isHex(rest[1]) {
+		end := r.at + 1
+		for end < len(r.text) && isHex(r.text[end]) {
+			end++
+		}
+		return r.fault(start, end, "%s is not a plain number; write it in the digits 0 to 9", quote(r.text[start:end]))
+	}
+	if len(rest) > 1 && (rest[0] == 'e' || rest[0] == 'E') {
+		end := r.at + 1
+		if r.text[end] == '+' || r.text[end] == '-' {
+			end++
+		}
+		from := end
+		for end < len(r.text) && isDigit(r.text[end]) {
+			end++
+		}
+		if end > from {
+			return r.exponent(start, end)
+		}
+	}
+	if len(rest) > 1 && (rest[0] == '_' || rest[0] == '\'') && isDigit(rest[1]) {
+		return r.fault(start, r.at+1, "%q does not belong in a number; write the digits alone", rest[:1])
+	}
+	// "1 000 g": digits in groups of three.
+	if groups := strings.Fields(rest); len(digits) <= 3 && digits != "0" && !strings.Contains(digits, ".") && strings.HasPrefix(rest, " ") && len(groups) > 0 {
+		g := groups[0]
+		n := 0
+		for n < len(g) && isDigit(g[n]) {
+			n++
+		}
+		if n == 3 && !strings.HasPrefix(g[n:], "/") && !strings.HasPrefix(g[n:], "⁄") {
+			end := r.at + strings.Index(rest, g) + n
+			return r.fault(start, end, "%q has a blank inside the number; write %q", r.text[start:end], r.text[:start]+digits+g[:n]+r.text[end:])
+		}
+	}
+	return nil
+}
+
+func (r *reader) exponent(start, end int) *Fault {
+	written := r.text[start:end]
+	x, err := strconv.ParseFloat(written, 64)
+	switch {
+	case err != nil || x > largestNumber:
+		return r.fault(start, end, "%s is too large to be meant", quote(written))
+	case x < least:
+		return r.fault(start, end, "%s is too small to be meant", quote(written))
+	}
+	return r.fault(start, end, "%s is not a plain number; write %q", quote(written), r.text[:start]+strconv.FormatFloat(x, 'f', -1, 64)+r.text[end:])
+}
+
+func isHex(c byte) bool { return isDigit(c) || c >= 'a' && c <= 'f' || c >= 'A' && c <= 'F' }
+
+// fraction reads what may follow a whole number: "/2", " 1/2" or "½".
+func (r *reader) fraction(start int, whole float64) (float64, *Fault) {
+	after := r.at
+	if den, ok := r.denominator(); ok {
+		if den == 0 {
+			return 0, r.fault(start, r.at, "%q divides by zero", r.text[start:r.at])
+		}
+		return whole / den, nil
+	}
+	r.blanks()
+	if c, size := utf8.DecodeRuneInString(r.text[r.at:]); vulgar[c] != 0 {
+		r.at += size
+		return whole + vulgar[c], nil
+	}
+	from := r.at
+	for r.at < len(r.text) && isDigit(r.text[r.at]) {
+		r.at++
+	}
+	if r.at > from && from > after {
+		num, _ := strconv.ParseFloat(r.text[from:r.at], 64)
+		if den, ok := r.denominator(); ok {
+			if num >= den {
+				return 0, r.fault(start, r.at, "%q is not a mixed number: %q is not below 1", r.text[start:r.at], r.text[from:r.at])
+			}
+			return whole + num/den, nil
+		}
+	}
+	r.at = after
+	return whole, nil
+}
+
+// denominator reads a fraction's stroke and the whole number after it.
+func (r *reader) denominator() (float64, bool) {
+	c, size := utf8.DecodeRuneInString(r.text[r.at:])
+	if c != '/' && c != '\u2044' {
+		return 0, false
+	}
+	from := r.at + size
+	end := from
+	for end < len(r.text) && isDigit(r.text[end]) {
+		end++
+	}
+	if end == from {
+		return 0, false
+	}
+	r.at = end
+	den, _ := strconv.ParseFloat(r.text[from:end], 64)
+	return den, true
+}
+
+// unit looks for a unit here: one word, or two as in "fl oz" and "degrees C".
+// It gives the unit and its end, or nil.
+func (r *reader) unit() (*unit, int) {
+	word, end := wordAt(r.text, r.at)
+	if word == "" {
+		return nil, r.at
+	}
+	switch strings.ToLower(strings.TrimSuffix(word, ".")) {
+	case "°", "º", "deg", "degs", "degree", "degrees":
+		next, nextEnd := wordAt(r.text, skipBlanks(r.text, end))
+		if u := unitNamed(next); u != nil && u.kind == Temperature {
+			return u, nextEnd
+		}
+		return nil, r.at
+	case "fl", "fluid", "per":
+		next, nextEnd := wordAt(r.text, skipBlanks(r.text, end))
+		first := strings.TrimSuffix(word, ".")
+		if u := unitNamed(strings.ToLower(first + " " + strings.TrimSuffix(next, "."))); u != nil {
+			return u, nextEnd
+		}
+		return nil, r.at
+	case "℃":
+		return unitNamed("C"), end
+	case "℉":
+		return unitNamed("F"), end
+	}
+	if u := unitNamed(word); u != nil {
+		return u, end
+	}
+	if trimmed := strings.TrimSuffix(word, "."); trimmed != word {
+		return unitNamed(trimmed), end
+	}
+	return nil, r.at
+}
+
+// wordAt gives the unit-like word at a place: a sign, or letters with perhaps a
+// full stop.
+func wordAt(text string, at int) (string, int) {
+	c, size := utf8.DecodeRuneInString(text[at:])
+	switch c {
+	case '%', '°', 'º', '℃', '℉':
+		return text[at : at+size], at + size
+	}
+	end := at
+	for end < len(text) {
+		c, size := utf8.DecodeRuneInString(text[end:])
+		if !unicode.IsLetter(c) {
+			break
+		}
+		end += size
+	}
+	if end > at && end < len(text) && text[end] == '.' {
+		end++
+	}
+	return text[at:end], end
+}
+
+// rangeSign steps over "to" or a dash.
+func (r *reader) rangeSign() bool {
+	r.blanks()
+	rest := r.text[r.at:]
+	if len(rest) >= 2 && strings.EqualFold(rest[:2], "to") {
+		if c, _ := utf8.DecodeRuneInString(rest[2:]); !unicode.IsLetter(c) {
+			r.at += 2
+			return true
+		}
+	}
+	c, size := utf8.DecodeRuneInString(rest)
+	if c == '-' || c == '\u2212' || c >= '\u2010' && c <= '\u2014' {
+		r.at += size
+		return true
+	}
+	return false
+}
+
+func (r *reader) blanks() { r.at = skipBlanks(r.text, r.at) }
+
+func skipBlanks(text string, at int) int {
+	for at < len(text) {
+		c, size := utf8.DecodeRuneInString(text[at:])
+		if !unicode.IsSpace(c) {
+			break
+		}
+		at += size
+	}
+	return at
+}
+
+// restWord is the text here up to the next blank.
+func (r *reader) restWord() string {
+	rest := r.text[r.at:]
+	if end := strings.IndexFunc(rest, unicode.IsSpace); end > 0 {
+		return rest[:end]
+	}
+	return rest
+}
+
+func (r *reader) unknownUnit(m measure, rest string) *Fault {
+	word := r.restWord()
+	t := m.terms[0]
+	name := strings.TrimRight(word, ".,;")
+	if near := nearestUnit(name, r.allowed); near != nil {
+		return r.fault(r.at, r.at+len(word), "%s is not a unit; write %q", quote(word),
+			strings.TrimSpace(r.text[:t.numberEnd])+" "+near.name+rest[len(word):])
+	}
+	return r.fault(r.at, r.at+len(word), "%s is not a unit; write for example %q", quote(word),
+		strings.TrimSpace(r.text[:t.numberEnd])+" "+r.guess())
+}
+
+// likeliest is the order in which a missing unit is guessed.
+var likeliest = []Kind{Mass, Temperature, Time, Length, Percent, Volume, Count}
+
+func (r *reader) kind() Kind {
+	for _, k := range likeliest {
+		if r.allowed.Has(k) {
+			return k
+		}
+	}
+	return Mass
+}
+
+func (r *reader) guess() string { return r.kind().Base() }
+
+func (r *reader) wanted() string {
+	var names []string
+	for _, k := range likeliest {
+		if r.allowed.Has(k) {
+			names = append(names, k.String())
+		}
+	}
+	if n := len(names); n > 1 {
+		return strings.Join(names[:n-1], ", ") + " or " + names[n-1]
+	}
+	return strings.Join(names, "")
+}
+
+func (r *reader) example() string { return examples[r.kind()] }
+
+func (r *reader) rangeExample() string { return rangeExamples[r.kind()] }

@@ -1,0 +1,226 @@
+package quantity
+
+import "strings"
+
+// Kind is what a quantity measures. Each has one base unit, which Interval is
+// given in.
+type Kind uint8
+
+const (
+	None        Kind = iota // no quantity: the zero value
+	Mass                    // g
+	Volume                  // mL
+	Count                   // pieces
+	Percent                 // %
+	Temperature             // C
+	Time                    // min
+	Length                  // mm
+)
+
+// Kinds is a set of kinds, with a mark for whether zero will do.
+type Kinds uint16
+
+// Of makes a set.
+func Of(kinds ...Kind) Kinds {
+	var ks Kinds
+	for _, k := range kinds {
+		ks |= 1 << k
+	}
+	return ks
+}
+
+// AllowZero in a set of kinds lets a quantity be zero. A temperature always may.
+const AllowZero Kinds = 1
+
+// Amounts are the kinds that an ingredient's amount can have.
+const Amounts Kinds = 1<<Mass | 1<<Volume | 1<<Count | 1<<Percent
+
+// Has reports that the set holds a kind.
+func (ks Kinds) Has(k Kind) bool { return k != None && ks&(1<<k) != 0 }
+
+// String names the kind as in "a mass is wanted here".
+func (k Kind) String() string {
+	switch k {
+	case Mass:
+		return "a mass"
+	case Volume:
+		return "a volume"
+	case Count:
+		return "a count"
+	case Percent:
+		return "a percentage"
+	case Temperature:
+		return "a temperature"
+	case Time:
+		return "a time"
+	case Length:
+		return "a length"
+	}
+	return "nothing"
+}
+
+// Base is the unit that the kind's numbers are kept in.
+func (k Kind) Base() string {
+	switch k {
+	case Mass:
+		return "g"
+	case Volume:
+		return "ml"
+	case Count:
+		return "pieces"
+	case Percent:
+		return "%"
+	case Temperature:
+		return "C"
+	case Time:
+		return "min"
+	case Length:
+		return "mm"
+	}
+	return ""
+}
+
+// unit is one unit: base = number * factor + offset.
+type unit struct {
+	name           string // canonical
+	kind           Kind
+	factor, offset float64
+	also           []string // other spellings; those of three letters or more in any case
+}
+
+// units holds every unit with its exact factor to the base unit. The metric
+// ones are the SI's own. Avoirdupois ounce and pound, inch, and the Fahrenheit
+// scale: NIST SP 811 (2008), appendix B. United States teaspoon, tablespoon,
+// cup and fluid ounce: NIST Handbook 44, appendix C (a gallon of 231 cubic
+// inches holds 768 teaspoons). testdata/tables/units.csv gives each figure's
+// basis; one test holds this list to it, another both to GNU units.
+var units = []unit{
+	{"g", Mass, 1, 0, []string{"gram", "grams", "gramme", "grammes", "gm", "gms"}},
+	{"kg", Mass, 1000, 0, []string{"kilo", "kilos", "kilogram", "kilograms", "kilogramme", "kilogrammes"}},
+	{"mg", Mass, 0.001, 0, []string{"milligram", "milligrams", "milligramme", "milligrammes"}},
+	{"oz", Mass, 28.349523125, 0, []string{"ounce", "ounces"}},
+	{"lb", Mass, 453.59237, 0, []string{"lbs", "pound", "pounds"}},
+	{"ml", Volume, 1, 0, []string{"mL", "millilitre", "millilitres", "milliliter", "milliliters"}},
+	{"l", Volume, 1000, 0, []string{"L", "litre", "litres", "liter", "liters"}},
+	{"tsp", Volume, 4.92892159375, 0, []string{"tsps", "teaspoon", "teaspoons"}},
+	{"tbsp", Volume, 14.78676478125, 0, []string{"tbsps", "tablespoon", "tablespoons"}},
+	{"cup", Volume, 236.5882365, 0, []string{"cups"}},
+	{"floz", Volume, 29.5735295625, 0, []string{"fl oz", "fluid ounce", "fluid ounces"}},
+	{"pieces", Count, 1, 0, []string{"piece", "pc", "pcs", "each", "ea"}},
+	{"%", Percent, 1, 0, []string{"percent", "per cent", "pct"}},
+	{"C", Temperature, 1, 0, []string{"c", "celsius", "centigrade", "degrees celsius"}},
+	{"F", Temperature, 5.0 / 9, -32 * 5.0 / 9, []string{"f", "fahrenheit", "degrees fahrenheit"}},
+	{"s", Time, 1.0 / 60, 0, []string{"sec", "secs", "second", "seconds"}},
+	{"min", Time, 1, 0, []string{"mins", "minute", "minutes"}},
+	{"h", Time, 60, 0, []string{"hr", "hrs", "hour", "hours"}},
+	{"day", Time, 1440, 0, []string{"days"}},
+	{"mm", Length, 1, 0, []string{"millimetre", "millimetres", "millimeter", "millimeters"}},
+	{"cm", Length, 10, 0, []string{"centimetre", "centimetres", "centimeter", "centimeters"}},
+	{"m", Length, 1000, 0, []string{"metre", "metres", "meter", "meters"}},
+	{"in", Length, 25.4, 0, []string{"inch", "inches"}},
+}
+
+// spellings maps each spelling to its unit; words of three letters or more are
+// kept in lower case.
+var spellings = func() map[string]*unit {
+	m := make(map[string]*unit)
+	for i := range units {
+		m[units[i].name] = &units[i]
+		for _, s := range units[i].also {
+			m[s] = &units[i]
+		}
+	}
+	return m
+}()
+
+func unitNamed(word string) *unit {
+	if u := spellings[word]; u != nil {
+		return u
+	}
+	if len(word) >= 3 {
+		return spellings[strings.ToLower(word)]
+	}
+	return nil
+}
+
+func (u *unit) toBase(x float64) float64 {
+	if u.name == "F" { // keeps whole degrees exact: 212 F is 100 C
+		return (x - 32) * 5 / 9
+	}
+	if u.name == "s" { // keeps whole minutes exact
+		return x / 60
+	}
+	return x * u.factor
+}
+
+func (u *unit) fromBase(x float64) float64 {
+	if u.name == "F" {
+		return x*9/5 + 32
+	}
+	if u.name == "s" {
+		return x * 60
+	}
+	return x / u.factor
+}
+
+// ToBase turns a number of a unit into the base unit of its kind; false for a
+// unit that Read does not know.
+func ToBase(x float64, name string) (float64, Kind, bool) {
+	u := unitNamed(name)
+	if u == nil {
+		return 0, None, false
+	}
+	return u.toBase(x), u.kind, true
+}
+
+// FromBase turns a number of the base unit into a unit of the same kind; false
+// for a unit that Read does not know.
+func FromBase(x float64, name string) (float64, bool) {
+	u := unitNamed(name)
+	if u == nil {
+		return 0, false
+	}
+	return u.fromBase(x), true
+}
+
+// nearestUnit guesses which unit an unknown word meant, among the allowed
+// kinds: the same letters in another case, else one slip away.
+func nearestUnit(word string, allowed Kinds) *unit {
+	lower := strings.ToLower(word)
+	if u := spellings[lower]; u != nil && allowed.Has(u.kind) {
+		return u
+	}
+	for i := range units {
+		u := &units[i]
+		if !allowed.Has(u.kind) {
+			continue
+		}
+		for _, s := range append([]string{u.name}, u.also...) {
+			if len(s) >= 3 && oneSlip(lower, s) {
+				return u
+			}
+		}
+	}
+	return nil
+}
+
+// oneSlip reports that a and b differ by one letter lost, added, changed, or
+// swapped with its neighbour.
+func oneSlip(a, b string) bool {
+	i := 0
+	for i < len(a) && i < len(b) && a[i] == b[i] {
+		i++
+	}
+	a, b = a[i:], b[i:]
+	switch {
+	case len(a) == len(b)+1:
+		return a[1:] == b
+	case len(b) == len(a)+1:
+		return b[1:] == a
+	case len(a) != len(b) || a == "":
+		return false
+	case a[1:] == b[1:]:
+		return true
+	}
+	return len(a) >= 2 && a[0] == b[1] && a[1] == b[0] && a[2:] == b[2:]
+}

@@ -1,0 +1,282 @@
+// Package reading turns the expressions of a parsed HCL file into plain values: texts, quantities, yes or no, lists and
+// objects, each with its place in the file.
+//
+// The readers of formulas, houses and rule packs call it. It walks the syntax tree by hand and never evaluates an
+// expression: what a baker writes is data, and evaluating it costs time and opens the door to programs that do not end.
+// It collects every problem it meets and goes on, so that one run shows all the errors of a file.
+package reading
+
+import (
+	"fmt"
+	"sort"
+	"strings"
+
+	"github.com/hashicorp/hcl/v2"
+	"github.com/hashicorp/hcl/v2/hclsyntax"
+	"github.com/zclconf/go-cty/cty"
+
+	"forebake/engine/quantity"
+	"forebake/engine/source"
+	"forebake/engine/spelling"
+)
+
+// Reader reads one file and keeps the problems found on the way.
+type Reader struct {
+	File     *source.File
+	Problems source.Problems
+}
+
+// Place turns an HCL range into a place of the file.
+func (r *Reader) Place(rng hcl.Range) source.Place {
+	return source.Place{File: r.File, Start: rng.Start.Byte, End: rng.End.Byte}
+}
+
+// Fault records a problem at a place.
+func (r *Reader) Fault(at source.Place, format string, args ...any) {
+	r.Problems = append(r.Problems, source.Problem{Place: at, Text: fmt.Sprintf(format, args...)})
+}
+
+// written gives the expression as the user wrote it, shortened for a message.
+func (r *Reader) written(e hclsyntax.Expression) string {
+	rng := e.Range()
+	text := string(r.File.Text[rng.Start.Byte:rng.End.Byte])
+	if i := strings.IndexAny(text, "\r\n"); i >= 0 {
+		text = text[:i] + " ..."
+	}
+	if len(text) > 40 {
+		text = strings.ToValidUTF8(text[:40], "") + " ..."
+	}
+	return text
+}
+
+// Text reads a quoted text without interpolation. what names the value in a message ("the family").
+func (r *Reader) Text(e hclsyntax.Expression, what string) (string, source.Place, bool) {
+	if t, ok := e.(*hclsyntax.TemplateExpr); ok {
+		inside := source.Place{File: r.File, Start: t.SrcRange.Start.Byte + 1, End: max(t.SrcRange.Start.Byte+1, t.SrcRange.End.Byte-1)}
+		switch len(t.Parts) {
+		case 0:
+			return "", inside, true
+		case 1:
+			if lit, ok := t.Parts[0].(*hclsyntax.LiteralValueExpr); ok && lit.Val.Type() == cty.String {
+				return lit.Val.AsString(), r.Place(lit.SrcRange), true
+			}
+		}
+		r.Fault(r.Place(t.SrcRange), "%s must be a plain text: ${ } and %%{ } are not read here", what)
+		return "", source.Place{}, false
+	}
+	at := r.Place(e.Range())
+	if k, ok := e.(*hclsyntax.ObjectConsKeyExpr); ok {
+		if word := hcl.ExprAsKeyword(k.Wrapped); word != "" && !k.ForceNonLiteral {
+			return word, at, true
+		}
+		return r.Text(k.Wrapped, what)
+	}
+	r.Fault(at, "%s must be in quotes: write \"%s\"", what, r.written(e))
+	return "", source.Place{}, false
+}
+
+// Quantity reads a quantity such as "200 g" of one of the allowed kinds.
+func (r *Reader) Quantity(e hclsyntax.Expression, allowed quantity.Kinds, what string) (Given, bool) {
+	if bare, ok := r.bareNumber(e); ok {
+		// Reading the bare number as text gives the message that shows the corrected text.
+		_, fault := quantity.Read(bare, allowed)
+		if fault != nil {
+			r.Fault(r.Place(e.Range()), "%s: %s", what, fault.Text)
+		} else {
+			r.Fault(r.Place(e.Range()), "%s must be in quotes: write \"%s\"", what, bare)
+		}
+		return Given{}, false
+	}
+	text, at, ok := r.Text(e, what)
+	if !ok {
+		return Given{}, false
+	}
+	return r.QuantityText(text, at, allowed, what)
+}
+
+// QuantityText reads a quantity from a text that already left its expression; at is where the text stands.
+func (r *Reader) QuantityText(text string, at source.Place, allowed quantity.Kinds, what string) (Given, bool) {
+	q, fault := quantity.Read(text, allowed)
+	if fault != nil {
+		if at.End-at.Start == len(text) && fault.End > fault.Start {
+			at = source.Place{File: at.File, Start: at.Start + fault.Start, End: at.Start + fault.End}
+		}
+		r.Fault(at, "%s: %s", what, fault.Text)
+		return Given{}, false
+	}
+	return Given{Quantity: q, Place: at, Set: true}, true
+}
+
+// Given is a quantity that the user wrote, with its place; the zero Given was not written.
+type Given struct {
+	quantity.Quantity
+	Place source.Place
+	Set   bool
+}
+
+func (r *Reader) bareNumber(e hclsyntax.Expression) (string, bool) {
+	switch n := e.(type) {
+	case *hclsyntax.LiteralValueExpr:
+		if n.Val.Type() == cty.Number {
+			return r.written(e), true
+		}
+	case *hclsyntax.UnaryOpExpr:
+		if n.Op == hclsyntax.OpNegate {
+			if _, ok := r.bareNumber(n.Val); ok {
+				return r.written(e), true
+			}
+		}
+	}
+	return "", false
+}
+
+// Number reads a plain number within lo..hi, written bare or in quotes.
+func (r *Reader) Number(e hclsyntax.Expression, lo, hi float64, what string) (float64, source.Place, bool) {
+	at := r.Place(e.Range())
+	text, ok := r.bareNumber(e)
+	if !ok {
+		if text, at, ok = r.Text(e, what); !ok {
+			return 0, at, false
+		}
+	}
+	x, ok := plainNumber(strings.TrimSpace(text))
+	if !ok {
+		r.Fault(at, "%s must be a number, not %q", what, source.Safe(text))
+		return 0, at, false
+	}
+	if !(x >= lo && x <= hi) {
+		r.Fault(at, "%s must be between %s and %s, not %s", what, quantity.Format(lo, ""), quantity.Format(hi, ""), source.Safe(text))
+		return 0, at, false
+	}
+	return x, at, true
+}
+
+// Bool reads true or false.
+func (r *Reader) Bool(e hclsyntax.Expression, what string) (value, ok bool) {
+	if lit, is := e.(*hclsyntax.LiteralValueExpr); is && lit.Val.Type() == cty.Bool {
+		return lit.Val.True(), true
+	}
+	r.Fault(r.Place(e.Range()), "%s must be true or false, not %s", what, r.written(e))
+	return false, false
+}
+
+// Items reads a list.
+func (r *Reader) Items(e hclsyntax.Expression, what string) ([]hclsyntax.Expression, bool) {
+	if t, ok := e.(*hclsyntax.TupleConsExpr); ok {
+		return t.Exprs, true
+	}
+	r.Fault(r.Place(e.Range()), "%s must be a list in square brackets [ ]", what)
+	return nil, false
+}
+
+// Texts reads a list of texts.
+func (r *Reader) Texts(e hclsyntax.Expression, what string) (texts []string, places []source.Place, ok bool) {
+	items, ok := r.Items(e, what)
+	if !ok {
+		return nil, nil, false
+	}
+	for _, item := range items {
+		if text, at, good := r.Text(item, what); good {
+			texts, places = append(texts, text), append(places, at)
+		} else {
+			ok = false
+		}
+	}
+	return texts, places, ok
+}
+
+// Pair is one key and value of an object, in file order.
+type Pair struct {
+	Key   string
+	Place source.Place // of the key
+	Value hclsyntax.Expression
+}
+
+// Pairs reads an object; repeated keys are left for the caller, who knows how to say it.
+func (r *Reader) Pairs(e hclsyntax.Expression, what string) ([]Pair, bool) {
+	object, ok := e.(*hclsyntax.ObjectConsExpr)
+	if !ok {
+		r.Fault(r.Place(e.Range()), "%s must stand in curly brackets { }", what)
+		return nil, false
+	}
+	pairs := make([]Pair, 0, len(object.Items))
+	for _, item := range object.Items {
+		if key, at, good := r.Text(item.KeyExpr, "a name in "+what); good {
+			pairs = append(pairs, Pair{Key: key, Place: at, Value: item.ValueExpr})
+		}
+	}
+	return pairs, true
+}
+
+// Label checks that a block has exactly one label and gives it.
+func (r *Reader) Label(b *hclsyntax.Block) (string, source.Place) {
+	if len(b.Labels) != 1 {
+		r.Fault(r.Place(b.TypeRange), "%s needs one name in quotes: write %s \"name\" {", b.Type, b.Type)
+		return "", r.Place(b.TypeRange)
+	}
+	at := r.Place(b.LabelRanges[0])
+	if strings.TrimSpace(b.Labels[0]) == "" {
+		r.Fault(at, "%s needs a name: the quotes are empty", b.Type)
+	}
+	return b.Labels[0], at
+}
+
+// NoLabel checks that a block has no label.
+func (r *Reader) NoLabel(b *hclsyntax.Block) {
+	if len(b.Labels) > 0 {
+		r.Fault(r.Place(b.LabelRanges[0]), "%s takes no name: write %s {", b.Type, b.Type)
+	}
+}
+
+// Known reports keys of a body that are not in the list of known ones, with the nearest. in names the body ("a rule").
+func (r *Reader) Known(b *hclsyntax.Body, in string, attributes, blocks []string) {
+	// Every known name is there in most files, so the loop over the map must not allocate.
+	for name, a := range b.Attributes {
+		if contains(attributes, name) {
+			continue
+		}
+		if contains(blocks, name) {
+			r.Fault(r.Place(a.NameRange), "%s is a block: write %s { ... } without the equals sign", name, name)
+			continue
+		}
+		r.Unknown(r.Place(a.NameRange), "key", name, in, append(append([]string{}, attributes...), blocks...))
+	}
+	for _, block := range b.Blocks {
+		if contains(blocks, block.Type) {
+			continue
+		}
+		if contains(attributes, block.Type) {
+			r.Fault(r.Place(block.TypeRange), "%s needs an equals sign: write %s = ...", block.Type, block.Type)
+			continue
+		}
+		r.Unknown(r.Place(block.TypeRange), "block", block.Type, in, append(append([]string{}, blocks...), attributes...))
+	}
+}
+
+// Unknown records an unknown name with the nearest known ones, or all of them when they are few.
+func (r *Reader) Unknown(at source.Place, kind, name, in string, known []string) {
+	r.Fault(at, "%s", UnknownText(kind, name, in, known))
+}
+
+// UnknownText says that a name is not known and what is nearest to it.
+func UnknownText(kind, name, in string, known []string) string {
+	text := fmt.Sprintf("no %s %q in %s", kind, source.Safe(name), in)
+	if near := spelling.Nearest(name, known, 3); len(near) > 0 {
+		return text + "; nearest is " + strings.Join(near, ", ")
+	}
+	if len(known) > 0 && len(known) <= 24 {
+		list := append([]string{}, known...)
+		sort.Strings(list)
+		return text + "; known are " + strings.Join(list, ", ")
+	}
+	return text
+}
+
+func contains(list []string, name string) bool {
+	for _, x := range list {
+		if x == name {
+			return true
+		}
+	}
+	return false
+}

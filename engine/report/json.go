@@ -1,0 +1,160 @@
+package report
+
+import (
+	"bytes"
+	"encoding/json"
+	"fmt"
+	"io"
+	"math"
+	"strings"
+	"unicode/utf16"
+
+	"forebake/engine/finding"
+	"forebake/engine/source"
+)
+
+// The JSON of a check. Unknown figures are null, never 0 or NaN.
+type (
+	jsonRun struct {
+		Version  string        `json:"version"`
+		Cautions []jsonCaution `json:"cautions"`
+		Findings []jsonFinding `json:"findings"`
+		Totals   jsonTotals    `json:"totals"`
+	}
+	jsonCaution struct {
+		Text    string `json:"text"`
+		Source  string `json:"source"`
+		Formula string `json:"formula"`
+	}
+	jsonFinding struct {
+		Rule    string       `json:"rule"`
+		Pack    string       `json:"pack"`
+		Level   string       `json:"level"`
+		Answer  string       `json:"answer"`
+		Formula string       `json:"formula"`
+		Subject string       `json:"subject"`
+		File    string       `json:"file"`
+		Line    int          `json:"line"`
+		Column  int          `json:"column"`
+		Text    string       `json:"text"`
+		Why     string       `json:"why"`
+		Source  string       `json:"source"`
+		Facts   []jsonFigure `json:"facts"`
+		Needs   []string     `json:"needs"`
+		Mends   []jsonMend   `json:"mends"`
+	}
+	jsonFigure struct {
+		Name  string   `json:"name"`
+		Value any      `json:"value"`
+		Low   *float64 `json:"low"`
+		High  *float64 `json:"high"`
+		Unit  string   `json:"unit"`
+	}
+	jsonMend struct {
+		Text  string `json:"text"`
+		Trust string `json:"trust"`
+	}
+	jsonTotals struct {
+		Formulas int `json:"formulas"`
+		Rules    int `json:"rules"`
+		Stop     int `json:"stop"`
+		Risk     int `json:"risk"`
+		Note     int `json:"note"`
+		Unsure   int `json:"unsure"`
+		Waived   int `json:"waived"`
+	}
+)
+
+// JSON prints a run as one object.
+func JSON(w io.Writer, run *Run, _ Options) error {
+	t := run.Totals
+	out := jsonRun{Version: run.Version, Cautions: []jsonCaution{}, Findings: []jsonFinding{},
+		Totals: jsonTotals{t.Formulas, t.Rules, t.Stop, t.Risk, t.Note, t.Unsure, t.Waived}}
+	for _, c := range byPlace(run.Cautions) {
+		out.Cautions = append(out.Cautions, jsonCaution{c.Text, c.Source, c.Formula})
+	}
+	for _, f := range run.Findings {
+		j := jsonFinding{
+			Rule: f.Rule, Pack: f.Pack, Level: f.Level.String(), Answer: f.Answer.String(), Formula: f.Formula, Subject: f.Subject,
+			Text: f.Text, Why: f.Why, Source: f.Source, Facts: []jsonFigure{}, Needs: append([]string{}, f.Needs...), Mends: []jsonMend{},
+		}
+		if f.Place.File != nil {
+			at := f.Place.File.Position(f.Place.Start)
+			j.File, j.Line, j.Column = f.Place.File.Name, at.Line, at.Column
+		}
+		for _, g := range f.Figures {
+			j.Facts = append(j.Facts, figureJSON(g))
+		}
+		out.Findings = append(out.Findings, j)
+	}
+	return WriteJSON(w, out)
+}
+
+// WriteJSON writes indented JSON. Characters that could fool a terminal are written as JSON escapes; all others are left
+// readable.
+func WriteJSON(w io.Writer, v any) error {
+	var b bytes.Buffer
+	e := json.NewEncoder(&b)
+	e.SetEscapeHTML(false)
+	e.SetIndent("", "  ")
+	if err := e.Encode(v); err != nil {
+		return err
+	}
+	_, err := io.WriteString(w, escaped(b.String()))
+	return err
+}
+
+// escaped writes every character that source.Safe would not let through as the escape that JSON has for it.
+func escaped(s string) string {
+	var b strings.Builder
+	for _, line := range strings.SplitAfter(s, "\n") {
+		text := strings.TrimSuffix(line, "\n")
+		if source.Safe(text) == text {
+			b.WriteString(line)
+			continue
+		}
+		for _, r := range text {
+			if one := string(r); source.Safe(one) == one {
+				b.WriteString(one)
+				continue
+			}
+			for _, unit := range utf16.Encode([]rune{r}) {
+				fmt.Fprintf(&b, "\\u%04x", unit)
+			}
+		}
+		b.WriteString(line[len(text):])
+	}
+	return b.String()
+}
+
+func figureJSON(g finding.Figure) jsonFigure {
+	return jsonFigure{Name: g.Name, Value: FigureValue(g), Low: Finite(g.Low, g.Numeric), High: Finite(g.High, g.Numeric), Unit: g.Unit}
+}
+
+// FigureValue gives a figure's value for JSON: a number, true or false, a text, a list, or null when it is not known.
+func FigureValue(g finding.Figure) any {
+	switch {
+	case g.Numeric:
+		if p := Finite(g.Value, true); p != nil {
+			return *p
+		}
+		return nil
+	case g.List != nil:
+		return g.List
+	case g.Text == "yes":
+		return true
+	case g.Text == "no":
+		return false
+	case g.Text == "unknown":
+		return nil
+	}
+	return g.Text
+}
+
+// Finite gives a number for JSON, null where there is none.
+func Finite(x float64, numeric bool) *float64 {
+	if !numeric || math.IsInf(x, 0) || math.IsNaN(x) {
+		return nil
+	}
+	return &x
+}

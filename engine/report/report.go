@@ -1,0 +1,140 @@
+// Package report prints what a check found: as text for people, as error lines for editors, as JSON for programs.
+//
+// It knows findings and cautions, never how they were found. In every format the cautions come first and the totals last,
+// with the same numbers. Whatever came from a file is made safe before it reaches a terminal.
+package report
+
+import (
+	"fmt"
+	"io"
+	"sort"
+	"strings"
+
+	"forebake/engine/finding"
+	"forebake/engine/source"
+)
+
+// Run is what one run found, ready to print.
+type Run struct {
+	Version  string
+	Cautions []*finding.Caution
+	Findings []*finding.Finding // sorted
+	Formulas []Formula          // every formula judged
+	Totals   finding.Totals
+	Notices  []string
+}
+
+// Formula is a formula that was judged.
+type Formula struct {
+	Name  string
+	Place source.Place
+}
+
+// Writer prints a run in one format.
+type Writer func(w io.Writer, run *Run, o Options) error
+
+// Options are the reader's wishes.
+type Options struct {
+	Colour bool
+	Width  int // columns that text is wrapped to; 0 for the usual 96
+}
+
+// Formats are the formats by name.
+var Formats = map[string]Writer{"text": Text, "lines": Lines, "json": JSON}
+
+// FormatNames lists the formats.
+func FormatNames() []string {
+	var names []string
+	for name := range Formats {
+		names = append(names, name)
+	}
+	sort.Strings(names)
+	return names
+}
+
+// totals gives the closing line, the same numbers in every format.
+func totals(t finding.Totals) string {
+	return fmt.Sprintf("%s, %s: %d stop, %d risk, %d note, %d unsure, %d waived",
+		Count(t.Formulas, "formula"), Count(t.Rules, "rule"), t.Stop, t.Risk, t.Note, t.Unsure, t.Waived)
+}
+
+// Count prints a number with its noun: "1 rule", "2 rules".
+func Count(n int, noun string) string {
+	if n == 1 {
+		return "1 " + noun
+	}
+	return fmt.Sprintf("%d %ss", n, noun)
+}
+
+// word is what a finding is called in print: its level when it is flagged, else its answer.
+func word(f *finding.Finding) string {
+	if f.Answer == finding.Flagged {
+		return f.Level.String()
+	}
+	return f.Answer.String()
+}
+
+// merged is a caution with all the formulas that it is for.
+type merged struct {
+	*finding.Caution
+	formulas []string
+}
+
+// merge puts cautions of one wording together, the most serious kind first; within a kind in order of the formulas. Each
+// formula has at most one of a kind.
+func merge(cautions []*finding.Caution) []*merged {
+	var out []*merged
+	byText := map[string]*merged{}
+	for _, c := range cautions {
+		key := c.Kind + "\x00" + c.Text
+		m := byText[key]
+		if m == nil {
+			m = &merged{Caution: c}
+			byText[key] = m
+			out = append(out, m)
+		}
+		m.formulas = append(m.formulas, c.Formula)
+	}
+	sort.SliceStable(out, func(i, j int) bool { return out[i].Rank < out[j].Rank })
+	return out
+}
+
+// byPlace sorts cautions as the error lines want them: by file and line of the formula, the most serious first.
+func byPlace(cautions []*finding.Caution) []*finding.Caution {
+	out := append([]*finding.Caution{}, cautions...)
+	sort.SliceStable(out, func(i, j int) bool {
+		a, b := out[i], out[j]
+		if x, y := fileName(a.Place), fileName(b.Place); x != y {
+			return x < y
+		}
+		if a.Place.Start != b.Place.Start {
+			return a.Place.Start < b.Place.Start
+		}
+		return a.Rank < b.Rank
+	})
+	return out
+}
+
+func fileName(p source.Place) string {
+	if p.File == nil {
+		return ""
+	}
+	return p.File.Name
+}
+
+// Lines prints one line a caution and one a finding, in the GNU form "file:line:column: level: text", which editors jump by.
+func Lines(w io.Writer, run *Run, _ Options) error {
+	var b strings.Builder
+	for _, c := range byPlace(run.Cautions) {
+		fmt.Fprintf(&b, "%s: caution: %s\n", source.Safe(c.Place.String()), source.Safe(c.Text))
+	}
+	for _, f := range run.Findings {
+		fmt.Fprintf(&b, "%s: %s: %s [%s]\n", source.Safe(f.Place.String()), word(f), source.Safe(f.Text), f.Rule)
+	}
+	for _, n := range run.Notices {
+		fmt.Fprintf(&b, "forebake: %s\n", source.Safe(n))
+	}
+	fmt.Fprintf(&b, "forebake: %s\n", totals(run.Totals))
+	_, err := io.WriteString(w, b.String())
+	return err
+}

@@ -1,0 +1,146 @@
+package rule
+
+import (
+	"math"
+	"strings"
+
+	"github.com/hashicorp/hcl/v2/hclsyntax"
+
+	"forebake/engine/facts"
+	"forebake/engine/quantity"
+	"forebake/engine/reading"
+	"forebake/engine/source"
+)
+
+// Message is a text with figures in it: "Salt is {dough.salt_pct} of the flour."
+type Message struct {
+	pieces []piece
+}
+
+type piece struct {
+	text    string
+	expr    *Expr // a figure instead of the text
+	unit    string
+	written string
+}
+
+// message reads and checks a text with {figures}. A figure is a fact, a limit or an expression; facts and limits print with
+// their unit.
+func message(r *reading.Reader, e hclsyntax.Expression, n *names, what string) *Message {
+	text, offsets, ok := source.DecodeString(r.File, e)
+	if !ok {
+		if _, _, isText := r.Text(e, what); isText {
+			r.Fault(r.Place(e.Range()), "%s must be a plain text", what)
+		}
+		return nil
+	}
+	runes := []rune(text)
+	m := &Message{}
+	from := 0
+	for i := 0; i < len(runes); i++ {
+		switch runes[i] {
+		case '}':
+			r.Fault(place(r, offsets, i, i+1), "%s: this } closes nothing", what)
+			return nil
+		case '{':
+			end := i + 1
+			for end < len(runes) && runes[end] != '}' && runes[end] != '{' {
+				end++
+			}
+			if end == len(runes) || runes[end] == '{' {
+				r.Fault(place(r, offsets, i, i+1), "%s: this { is never closed; a figure stands in { }", what)
+				return nil
+			}
+			m.add(piece{text: string(runes[from:i])})
+			x := parseExpr(r, string(runes[i+1:end]), offsets[i+1:end+1], n, "a figure in "+what)
+			if x == nil {
+				return nil
+			}
+			m.add(piece{expr: x, unit: x.unit(n), written: string(runes[i+1 : end])})
+			from, i = end+1, end
+		}
+	}
+	m.add(piece{text: string(runes[from:])})
+	return m
+}
+
+func place(r *reading.Reader, offsets []int, from, to int) source.Place {
+	return source.Place{File: r.File, Start: source.Offset(offsets, from), End: source.Offset(offsets, to)}
+}
+
+func (m *Message) add(p piece) {
+	if p.expr != nil || p.text != "" {
+		m.pieces = append(m.pieces, p)
+	}
+}
+
+// unit gives the unit of an expression that is one fact or limit; a computed figure has none.
+func (x *Expr) unit(n *names) string {
+	if x.root.op != opRead {
+		return ""
+	}
+	r := &x.reads[x.root.read]
+	if r.fact == nil {
+		return unitOf(n.limits[r.limit].Name)
+	}
+	return r.fact.Unit
+}
+
+// say prints a message on a subject.
+func (j *Judge) say(m *Message, subject facts.Subject, limits []Limit) string {
+	var b strings.Builder
+	for _, p := range m.pieces {
+		if p.expr == nil {
+			b.WriteString(p.text)
+			continue
+		}
+		j.expr, j.subject, j.limits = p.expr, subject, limits
+		if root := p.expr.root; root.op == opRead && p.expr.reads[root.read].fact != nil {
+			b.WriteString(Show(p.expr.reads[root.read].fact, j.value(root.read)))
+			continue
+		}
+		x := j.eval(p.expr.root)
+		switch p.expr.root.typ {
+		case facts.Number:
+			b.WriteString(quantity.FormatInterval(x.interval(), p.unit))
+		case facts.YesNo:
+			b.WriteString([...]string{"no", "yes", "unknown"}[x.truth()])
+		default:
+			b.WriteString(words(x.words))
+		}
+	}
+	return b.String()
+}
+
+// Show prints the value of a fact as a baker reads it, with its unit; a model's figure has "about" before it.
+func Show(f *facts.Fact, v *facts.Value) string {
+	switch f.Type {
+	case facts.Text, facts.List:
+		if v.Absent {
+			return "unknown"
+		}
+		return words(v.Words)
+	case facts.YesNo:
+		switch {
+		case v.Lo == 1:
+			return "yes"
+		case v.Hi == 0 && !v.Absent:
+			return "no"
+		}
+		return "unknown"
+	}
+	if v.Absent {
+		return "unknown"
+	}
+	if v.Origin == facts.Model && !math.IsNaN(v.Mid) && !math.IsInf(v.Mid, 0) {
+		return "about " + quantity.Format(v.Mid, f.Unit)
+	}
+	return quantity.FormatInterval(v.Interval(), f.Unit)
+}
+
+func words(list []string) string {
+	if len(list) == 0 {
+		return "none"
+	}
+	return strings.Join(list, ", ")
+}

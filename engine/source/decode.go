@@ -1,0 +1,139 @@
+package source
+
+import (
+	"bytes"
+	"strconv"
+	"unicode"
+	"unicode/utf8"
+)
+
+// decoder turns the source of a text into its runes and where each came from.
+type decoder struct {
+	text    []byte // the file up to the end of the literal
+	out     []rune
+	offsets []int
+}
+
+func (d *decoder) emit(r rune, at int) {
+	d.out = append(d.out, r)
+	d.offsets = append(d.offsets, at)
+}
+
+// plain emits the character at i, or the escaped template sign there, and gives
+// the offset after it.
+func (d *decoder) plain(i, end int) int {
+	c := d.text[i]
+	if (c == '$' || c == '%') && i+2 < end && d.text[i+1] == c && d.text[i+2] == '{' {
+		d.emit(rune(c), i)
+		d.emit('{', i+2)
+		return i + 3
+	}
+	r, size := utf8.DecodeRune(d.text[i:end])
+	d.emit(r, i)
+	return i + size
+}
+
+func (d *decoder) quoted(start, end int) {
+	for i := start; i < end; {
+		if d.text[i] != '\\' || i+1 >= end {
+			i = d.plain(i, end)
+			continue
+		}
+		r, size := escape(d.text[i+1 : end])
+		d.emit(r, i)
+		i += 1 + size
+	}
+	d.offsets = append(d.offsets, end)
+}
+
+// escape decodes what follows a backslash.
+func escape(rest []byte) (r rune, size int) {
+	digits := 0
+	switch rest[0] {
+	case 'n':
+		return '\n', 1
+	case 'r':
+		return '\r', 1
+	case 't':
+		return '\t', 1
+	case 'u':
+		digits = 4
+	case 'U':
+		digits = 8
+	}
+	if digits > 0 && len(rest) > digits {
+		if n, err := strconv.ParseUint(string(rest[1:1+digits]), 16, 32); err == nil {
+			return rune(n), 1 + digits
+		}
+	}
+	return utf8.DecodeRune(rest) // \" and \\; the parser refuses all others
+}
+
+func (d *decoder) heredoc(start int) bool {
+	first := bytes.IndexByte(d.text[start:], '\n')
+	last := bytes.LastIndexByte(d.text[start:], '\n')
+	if first < 0 {
+		return false
+	}
+	begin, end := start+first+1, start+last+1
+	strip := 0
+	if isFlush(d.text[start:]) {
+		strip = indent(d.text[begin:end])
+	}
+	for i := begin; i < end; {
+		stop := end
+		if nl := bytes.IndexByte(d.text[i:end], '\n'); nl >= 0 {
+			stop = i + nl + 1
+		}
+		if !blank(d.text[i:stop]) {
+			i += stripped(d.text[i:stop], strip)
+		}
+		for i < stop {
+			i = d.plain(i, stop)
+		}
+	}
+	d.offsets = append(d.offsets, end)
+	return true
+}
+
+func blank(line []byte) bool { return len(bytes.TrimLeftFunc(line, unicode.IsSpace)) == 0 }
+
+// indent counts the leading spaces of the line that has the fewest; lines of
+// nothing but spaces do not count. HCL takes tabs and other Unicode spaces for
+// one space each.
+func indent(lines []byte) int {
+	least := -1
+	for len(lines) > 0 {
+		line := lines
+		if nl := bytes.IndexByte(lines, '\n'); nl >= 0 {
+			line = lines[:nl+1]
+		}
+		lines = lines[len(line):]
+		if blank(line) {
+			continue
+		}
+		n := utf8.RuneCount(line) - utf8.RuneCount(bytes.TrimLeftFunc(line, unicode.IsSpace))
+		if least < 0 || n < least {
+			least = n
+		}
+	}
+	return max(0, least)
+}
+
+// stripped gives the bytes that n leading characters take. Marks that combine
+// with the last of them go with it, as in HCL.
+func stripped(line []byte, n int) int {
+	at := 0
+	for ; n > 0 && at < len(line); n-- {
+		_, size := utf8.DecodeRune(line[at:])
+		at += size
+		for at < len(line) {
+			r, size := utf8.DecodeRune(line[at:])
+			if r != 0x200D && !unicode.In(r, unicode.Mn, unicode.Me, unicode.Mc) {
+				break
+			}
+			at += size
+		}
+	}
+	return at
+}

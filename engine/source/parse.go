@@ -1,0 +1,168 @@
+package source
+
+import (
+	"bytes"
+	"slices"
+
+	"github.com/hashicorp/hcl/v2"
+	"github.com/hashicorp/hcl/v2/hclsyntax"
+	"github.com/zclconf/go-cty/cty"
+)
+
+// Parse guards a file and parses it. Byte offsets in the body's ranges are
+// offsets into f.Text; their columns are HCL's own and not for printing.
+//
+// When the guard refuses the file the body is nil and the one problem says
+// where and why. When the parser finds fault, the body holds what it could
+// read, for an editor's use, and there is at least one problem; no more than
+// MaxProblems are kept, and one more that counts the rest.
+func Parse(f *File) (*hclsyntax.Body, Problems) {
+	if g := f.guard(); len(g.problems) > 0 {
+		return nil, clone(g.problems)
+	}
+	return f.parse(0, len(f.Text))
+}
+
+// ParseSpan parses the bytes from start to end of a file as Parse does the
+// whole; both must lie between settings or blocks of the outermost level, such
+// as the ends of what Blocks gives. The guard looks at a file once, however
+// many spans are parsed.
+func ParseSpan(f *File, start, end int) (*hclsyntax.Body, Problems) {
+	if g := f.guard(); len(g.problems) > 0 {
+		return nil, clone(g.problems)
+	}
+	start = max(0, min(start, len(f.Text)))
+	end = max(start, min(end, len(f.Text)))
+	return f.parse(start, end)
+}
+
+func (f *File) parse(start, end int) (*hclsyntax.Body, Problems) {
+	at := hcl.Pos{Line: 1, Column: 1, Byte: start}
+	if start > 0 {
+		at.Line = f.Position(start).Line
+		at.Column = f.RuneColumn(start)
+	}
+	file, diags := hclsyntax.ParseConfig(f.Text[start:end], f.Name, at)
+	body, _ := file.Body.(*hclsyntax.Body)
+	return body, problemsOf(f, diags)
+}
+
+// problemsOf turns the parser's diagnostics into problems. Of several at one
+// place the first says what is wrong and the rest are its echo, so they go.
+func problemsOf(f *File, diags hcl.Diagnostics) Problems {
+	var ps Problems
+	var firstLeft Place
+	left := 0
+	for _, d := range diags {
+		if d.Severity != hcl.DiagError {
+			continue
+		}
+		at := placeOf(f, d)
+		if slices.ContainsFunc(ps, func(p Problem) bool { return p.Place.Start == at.Start }) {
+			continue
+		}
+		if len(ps) < MaxProblems {
+			ps = append(ps, Problem{Place: at, Text: wording(f, d, at)})
+			continue
+		}
+		if left == 0 {
+			firstLeft = at
+		}
+		left++
+	}
+	if left > 0 {
+		ps = append(ps, Problem{Place: firstLeft, Text: andMore(left)})
+	}
+	return ps
+}
+
+func placeOf(f *File, d *hcl.Diagnostic) Place {
+	switch {
+	case d.Subject != nil:
+		return f.place(d.Subject.Start.Byte, d.Subject.End.Byte)
+	case d.Context != nil:
+		return f.place(d.Context.Start.Byte, d.Context.End.Byte)
+	}
+	return f.place(0, 0)
+}
+
+func clone(ps Problems) Problems { return append(Problems(nil), ps...) }
+
+// StringLiteral gives the text of an expression that is one plain text, quoted
+// or a heredoc, without anything computed in it, and the bytes of the file that
+// hold it: between the quotes, or the heredoc's lines. HCL has brought the text
+// into Unicode's NFC; DecodeString has not.
+func StringLiteral(expr hclsyntax.Expression) (text string, inside Span, ok bool) {
+	t, isTemplate := expr.(*hclsyntax.TemplateExpr)
+	if !isTemplate {
+		return "", Span{}, false
+	}
+	whole := Span{t.SrcRange.Start.Byte, t.SrcRange.End.Byte}
+	if len(t.Parts) == 0 {
+		return "", emptyInside(whole), true
+	}
+	part, isLiteral := t.Parts[0].(*hclsyntax.LiteralValueExpr)
+	if len(t.Parts) != 1 || !isLiteral || !isString(part) {
+		return "", Span{}, false
+	}
+	text = part.Val.AsString()
+	if text == "" { // HCL places an empty part behind the closing quote
+		return "", emptyInside(whole), true
+	}
+	return text, Span{part.SrcRange.Start.Byte, part.SrcRange.End.Byte}, true
+}
+
+// emptyInside gives where text would go: between two quotes, or else (an empty
+// heredoc) nowhere better than its end.
+func emptyInside(whole Span) Span {
+	if whole.End-whole.Start == 2 {
+		return Span{whole.Start + 1, whole.Start + 1}
+	}
+	return Span{whole.End, whole.End}
+}
+
+func isString(part *hclsyntax.LiteralValueExpr) bool {
+	return part.Val.IsKnown() && !part.Val.IsNull() && part.Val.Type() == cty.String
+}
+
+// DecodeString decodes a plain text from the bytes of the file, so that a place
+// in the text can be traced to its place in the file: offsets[i] is the byte
+// offset in f.Text of the text's i-th rune, and offsets[len(offsets)-1] that of
+// the text's end. The expression must come from a parse of f without problems;
+// ok is false for whatever StringLiteral refuses.
+//
+// The text is what HCL makes of it, but for Unicode normalisation.
+func DecodeString(f *File, expr hclsyntax.Expression) (text string, offsets []int, ok bool) {
+	if _, _, ok := StringLiteral(expr); !ok {
+		return "", nil, false
+	}
+	r := expr.Range()
+	if r.Start.Byte < 0 || r.End.Byte > len(f.Text) || r.End.Byte-r.Start.Byte < 2 {
+		return "", nil, false
+	}
+	d := decoder{text: f.Text[:r.End.Byte]}
+	if f.Text[r.Start.Byte] == '"' {
+		if f.Text[r.End.Byte-1] != '"' {
+			return "", nil, false
+		}
+		d.quoted(r.Start.Byte+1, r.End.Byte-1)
+	} else if !d.heredoc(r.Start.Byte) {
+		return "", nil, false
+	}
+	return string(d.out), d.offsets, true
+}
+
+// Offset traces the i-th rune of a text that DecodeString gave, clamped to the
+// text's ends.
+func Offset(offsets []int, i int) int {
+	if len(offsets) == 0 {
+		return 0
+	}
+	return offsets[max(0, min(i, len(offsets)-1))]
+}
+
+var heredocOpen = []byte("<<")
+
+func isFlush(text []byte) bool {
+	return bytes.HasPrefix(text, heredocOpen) && len(text) > 2 && text[2] == '-'
+}

@@ -1,0 +1,43 @@
+formula "Overnight brioche" {
+  about  = "Butter worked in late and cold, a night in the fridge as a flat slab, and a high loaf in the short tin."
+  family = "brioche moderate"
+  makes  = "6 loaves of 650 g"
+  start  = "15:00"
+  keep   = "2 day"
+
+  dough "brioche dough" {
+    ingredients = {
+      "strong mill flour" = "1860 g"                            # 12.8 % protein: fat and sugar come to nearly half the flour
+      "egg"               = { amount = "17 pieces", temp = "11 C" }
+      "whole milk"        = { amount = "330 g", temp = "10 C" }
+      "instant yeast"     = { amount = "1.0 %", strain = "osmotolerant" }   # an overnight dose
+      "sugar"             = "200 g"
+      "salt"              = "1.9 %"
+      "unsalted butter"   = { amount = "740 g", temp = "16 C", as = "cold cubes", reserve = "740 g" }
+    }
+    steps = [
+      # Gluten first, without the butter; then the butter in three lots, each gone before the next.
+      { mix    = "8 min", by = "spiral", to = "23 C", with = ["strong mill flour", "egg", "whole milk", "instant yeast", "sugar", "salt"] },
+      { mix    = "10 min", by = "spiral", to = "24 C", with = "unsalted butter" },
+      { rest   = "40 min", at = "room", covered = true },
+      { chill  = "12 h", at = "fridge", as = "slab 20 mm", covered = true },
+      { divide = "650 g" },
+      { shape  = "eight balls to a tin" },
+      { pan    = "short tin", tin = "short tin", count = 6 },
+      { proof  = "3 h", at = "27 C", tin = "short tin", covered = true },   # no warmer: the butter would melt out
+      { wash   = "egg wash" },
+      { bake   = "35 min", at = "180 C", core = "90 C", tin = "short tin", count = 6 },
+      { cool   = "3 h", at = "room", to = "30 C" },
+    ]
+  }
+
+  wash "egg wash" {
+    ingredients = {
+      "egg"   = { amount = "2 pieces", temp = "6 C" }
+      "water" = "20 g"
+    }
+    steps = [
+      { mix = "1 min", by = "hand" },
+    ]
+  }
+}

@@ -1,0 +1,59 @@
+formula "Twisted walnut loaf" {
+  about  = "Dough kept overnight as a flat slab, rolled cold round a nut filling, split, twisted, and shined with syrup."
+  family = "sweet dough"
+  makes  = "4 loaves of 1050 g"
+  start  = "16:00"
+  keep   = "3 day"
+
+  dough "loaf dough" {
+    ingredients = {
+      "bread flour"     = { amount = "1750 g", protein = "12.5 %" }
+      "whole milk"      = { amount = "770 g", temp = "22 C" }
+      "egg"             = { amount = "4 pieces", temp = "8 C" }
+      "instant yeast"   = { amount = "1.0 %", strain = "osmotolerant" }   # half a same-day dose: the night does the rest
+      "sugar"           = "245 g"
+      "salt"            = "1.6 %"
+      "unsalted butter" = { amount = "315 g", temp = "16 C" }
+    }
+    steps = [
+      { mix   = "12 min", by = "spiral", to = "25 C" },
+      { rest  = "45 min", at = "room", covered = true },
+      # Flat, because the middle of a round tub would go on rising half the night.
+      { chill = "14 h", at = "fridge", as = "slab 20 mm", covered = true },
+      { sheet = "5 mm" },                                       # about 120 x 48 cm, straight from the fridge
+      { fill  = "walnut filling" },
+      { roll  = "coil", slice = "300 mm", pieces = 4 },
+      { shape = "split lengthwise, two strands twisted, cut side up" },
+      { pan   = "long tin", tin = "long tin", count = 4 },
+      { proof = "3 h 15 min", at = "28 C", tin = "long tin", covered = true },
+      { bake  = "45 min", at = "180 C", core = "93 C", tin = "long tin", count = 4 },
+      { brush = "sugar syrup" },
+      { cool  = "3 h", at = "room", to = "30 C" },
+    ]
+  }
+
+  filling "walnut filling" {
+    ingredients = {
+      "ground walnuts"  = "500 g"
+      "brown sugar"     = "300 g"
+      "unsalted butter" = { amount = "180 g", as = "melted" }
+      "cinnamon"        = "20 g"
+    }
+    steps = [
+      { melt = "5 min", to = "45 C", with = "unsalted butter" },
+      { mix  = "3 min", by = "paddle" },
+      { cool = "2 h", at = "room", to = "22 C", as = "tray 20 mm" },   # warm filling would melt the dough's butter
+    ]
+  }
+
+  syrup "sugar syrup" {
+    ingredients = {
+      "sugar" = "300 g"
+      "water" = "200 g"
+    }
+    steps = [
+      { cook = "3 min", to = "100 C", by = "pan" },             # three parts sugar to two of water: 60 % solids
+      { cool = "3 h", at = "room", to = "22 C", as = "tray 20 mm", covered = true },
+    ]
+  }
+}

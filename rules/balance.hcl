@@ -1,0 +1,699 @@
+# Will it make the dough it says? Percentages are on the dough's total flour, preferment flour included. "Family" limits
+# come from the range table of the formula's family; leeway_pct widens them (above 0) or narrows them (below 0) for a house.
+# The first trials of each rule stand close beside its limits, one on either side.
+
+needs = "0.1"
+about = "hydration, sugar, fat, salt, egg and flour against what such a dough can carry"
+
+rule "hydration-low" {
+  on     = "dough"
+  level  = "risk"
+  limits = { leeway_pct = 0 }
+  when   = "dough.hydration_pct < dough.family_hydration_min_pct - limit.leeway_pct"
+  say    = "True hydration is {dough.hydration_pct}, and {dough.family} starts at {dough.family_hydration_min_pct}. Add water, milk or egg."
+  why    = "Water of eggs, milk, butter and syrups is counted, the flour's own is not. Too dry a dough tears in the mixer, rises slowly and bakes hard."
+  source = "range of the published formulas of the family and textbook memory (Gisslen; Suas; Pyler & Gorton), rounded: a judgement, not a survey"
+
+  adjust "liquid" { within = [20, 80] }
+}
+
+trial "sweet dough at 47.5 %" {
+  rule   = "hydration-low"
+  expect = "flagged"
+  formula "t" {
+    family = "sweet dough"
+    dough "d" { ingredients = { "bread flour" = "1000 g", "water" = "475 g" } }
+  }
+}
+
+trial "sweet dough at 48.5 %" {
+  rule   = "hydration-low"
+  expect = "clear"
+  formula "t" {
+    family = "sweet dough"
+    dough "d" { ingredients = { "bread flour" = "1000 g", "water" = "485 g" } }
+  }
+}
+
+trial "eggs and butter bring the water" {
+  rule   = "hydration-low"
+  expect = "clear"
+  formula "t" {
+    family = "sweet dough"
+    dough "d" { ingredients = { "bread flour" = "1000 g", "water" = "100 g", "egg" = "450 g", "unsalted butter" = "400 g" } }
+  }
+}
+
+trial "water still a question mark" {
+  rule   = "hydration-low"
+  expect = "unsure"
+  formula "t" {
+    family = "sweet dough"
+    dough "d" { ingredients = { "bread flour" = "1000 g", "water" = "?" } }
+  }
+}
+
+rule "hydration-high" {
+  on     = "dough"
+  level  = "risk"
+  limits = { leeway_pct = 0 }
+  when   = "dough.hydration_pct > dough.family_hydration_max_pct + limit.leeway_pct"
+  say    = "True hydration is {dough.hydration_pct}, and {dough.family} ends at {dough.family_hydration_max_pct}. Take liquid out or add flour."
+  why    = "Eggs, milk, butter and syrups bring water that the written liquid does not show. Too wet a dough will not sheet, braid or stand."
+  source = "range of the published formulas of the family and textbook memory (Gisslen; Suas; Pyler & Gorton), rounded: a judgement, not a survey"
+
+  adjust "liquid" { within = [20, 80] }
+}
+
+trial "sweet dough at 63.5 %" {
+  rule   = "hydration-high"
+  expect = "flagged"
+  formula "t" {
+    family = "sweet dough"
+    dough "d" { ingredients = { "bread flour" = "1000 g", "water" = "635 g" } }
+  }
+}
+
+trial "sweet dough at 62.4 %" {
+  rule   = "hydration-high"
+  expect = "clear"
+  formula "t" {
+    family = "sweet dough"
+    dough "d" { ingredients = { "bread flour" = "1000 g", "water" = "625 g" } }
+  }
+}
+
+trial "milk still a question mark" {
+  rule   = "hydration-high"
+  expect = "unsure"
+  formula "t" {
+    family = "sweet dough"
+    dough "d" { ingredients = { "bread flour" = "1000 g", "whole milk" = "?" } }
+  }
+}
+
+rule "sugar-high" {
+  on     = "dough"
+  level  = "note"
+  limits = { leeway_pct = 0 }
+  when   = "dough.sugar_pct > dough.family_sugar_max_pct + limit.leeway_pct"
+  say    = "Sugar is {dough.sugar_pct} of the flour, and {dough.family} ends at {dough.family_sugar_max_pct}. Take sugar out, or move it to the filling or the glaze."
+  why    = "Sugar slows the yeast, softens the dough and darkens the crust before the middle is done."
+  source = "range of the published formulas of the family and textbook memory (Gisslen; Suas; Pyler & Gorton), rounded: a judgement, not a survey"
+
+  adjust "sugar" { within = [0, 45] }
+}
+
+trial "sweet dough at 25.4 % sugar" {
+  rule   = "sugar-high"
+  expect = "flagged"
+  formula "t" {
+    family = "sweet dough"
+    dough "d" { ingredients = { "bread flour" = "1000 g", "sugar" = "255 g" } }
+  }
+}
+
+trial "sweet dough at 24.7 % sugar" {
+  rule   = "sugar-high"
+  expect = "clear"
+  formula "t" {
+    family = "sweet dough"
+    dough "d" { ingredients = { "bread flour" = "1000 g", "sugar" = "247 g" } }
+  }
+}
+
+trial "sugar still a question mark" {
+  rule   = "sugar-high"
+  expect = "unsure"
+  formula "t" {
+    family = "sweet dough"
+    dough "d" { ingredients = { "bread flour" = "1000 g", "sugar" = "?" } }
+  }
+}
+
+# The range of a laminated family is that of its base dough. Roll-in butter that stands in the dough's own list is allowed for.
+rule "fat-high" {
+  on     = "dough"
+  level  = "note"
+  limits = { leeway_pct = 0, roll_in_pct = 60 }
+  when   = "dough.fat_pct > dough.family_fat_max_pct + limit.leeway_pct + (dough.family in ['danish', 'croissant'] ? limit.roll_in_pct : 0)"
+  say    = "Fat is {dough.fat_pct} of the flour, more than {dough.family} carries. Take fat out, or name the family that it really is."
+  why    = "Fat shortens the crumb and weighs on the rise; past the range the dough turns greasy and falls."
+  source = "range of the published formulas of the family and textbook memory (Gisslen; Suas; Pyler & Gorton), rounded: a judgement, not a survey; for laminated doughs the range is that of the base, and the largest published roll-in, 60 % of the flour, is added"
+
+  adjust "fat" { within = [0, 90] }
+}
+
+trial "sweet dough at 25.3 % fat" {
+  rule   = "fat-high"
+  expect = "flagged"
+  formula "t" {
+    family = "sweet dough"
+    dough "d" { ingredients = { "bread flour" = "1000 g", "unsalted butter" = "312 g" } }
+  }
+}
+
+trial "sweet dough at 24.3 % fat" {
+  rule   = "fat-high"
+  expect = "clear"
+  formula "t" {
+    family = "sweet dough"
+    dough "d" { ingredients = { "bread flour" = "1000 g", "unsalted butter" = "300 g" } }
+  }
+}
+
+trial "Danish at 82 % fat with its roll-in" {
+  rule   = "fat-high"
+  expect = "flagged"
+  formula "t" {
+    family = "danish"
+    dough "d" { ingredients = { "bread flour" = "1000 g", "unsalted butter" = "1010 g" } }
+  }
+}
+
+trial "Danish at 79 % fat with its roll-in" {
+  rule   = "fat-high"
+  expect = "clear"
+  formula "t" {
+    family = "danish"
+    dough "d" { ingredients = { "bread flour" = "1000 g", "unsalted butter" = "975 g" } }
+  }
+}
+
+trial "how much butter is open" {
+  rule   = "fat-high"
+  expect = "unsure"
+  formula "t" {
+    family = "sweet dough"
+    dough "d" { ingredients = { "bread flour" = "1000 g", "unsalted butter" = "?" } }
+  }
+}
+
+rule "salt-low" {
+  on     = "dough"
+  level  = "risk"
+  limits = { salt_pct = 1.2 }
+  when   = "dough.has_salt && dough.salt_pct < limit.salt_pct"
+  say    = "Salt is {dough.salt_pct} of the flour, under {limit.salt_pct}. Add salt: most enriched doughs carry 1.6 to 2 %."
+  why    = "With little salt the dough is slack and the crumb tastes flat, sugar or not."
+  source = "common practice, no source; published sweet doughs reach down to 0.9 % and panettone to 0.6 %, so a house that bakes those lowers the limit"
+
+  adjust "salt" { within = [1.2, 2.5] }
+}
+
+trial "salt at 1.15 %" {
+  rule   = "salt-low"
+  expect = "flagged"
+  formula "t" {
+    dough "d" { ingredients = { "bread flour" = "1000 g", "salt" = "11.5 g" } }
+  }
+}
+
+trial "salt at 1.25 %" {
+  rule   = "salt-low"
+  expect = "clear"
+  formula "t" {
+    dough "d" { ingredients = { "bread flour" = "1000 g", "salt" = "12.5 g" } }
+  }
+}
+
+trial "no salt is another matter" {
+  rule   = "salt-low"
+  expect = "clear"
+  formula "t" {
+    dough "d" { ingredients = { "bread flour" = "1000 g", "water" = "600 g" } }
+  }
+}
+
+trial "salt still a question mark" {
+  rule   = "salt-low"
+  expect = "unsure"
+  formula "t" {
+    dough "d" { ingredients = { "bread flour" = "1000 g", "salt" = "?" } }
+  }
+}
+
+rule "salt-high" {
+  on     = "dough"
+  level  = "risk"
+  limits = { salt_pct = 2.5 }
+  when   = "dough.salt_pct > limit.salt_pct"
+  say    = "Salt is {dough.salt_pct} of the flour, over {limit.salt_pct}. Take salt out; salted butter and cheese are counted."
+  why    = "The dough tastes of salt, and the yeast feels it as it feels sugar."
+  source = "upper end of the published brioche and croissant formulas, 2.5 % (derived)"
+
+  adjust "salt" { within = [1.2, 2.5] }
+}
+
+trial "salt at 2.6 %" {
+  rule   = "salt-high"
+  expect = "flagged"
+  formula "t" {
+    dough "d" { ingredients = { "bread flour" = "1000 g", "salt" = "26 g" } }
+  }
+}
+
+trial "salt at 2.45 %" {
+  rule   = "salt-high"
+  expect = "clear"
+  formula "t" {
+    dough "d" { ingredients = { "bread flour" = "1000 g", "salt" = "24.5 g" } }
+  }
+}
+
+trial "salted butter tips it over" {
+  rule   = "salt-high"
+  expect = "flagged"
+  formula "t" {
+    dough "d" { ingredients = { "bread flour" = "1000 g", "salt" = "22 g", "salted butter" = "300 g" } }
+  }
+}
+
+trial "how much salt is open" {
+  rule   = "salt-high"
+  expect = "unsure"
+  formula "t" {
+    dough "d" { ingredients = { "bread flour" = "1000 g", "salt" = "?" } }
+  }
+}
+
+rule "egg-high" {
+  on     = "dough"
+  level  = "note"
+  limits = { leeway_pct = 0 }
+  when   = "dough.egg_pct > dough.family_egg_max_pct + limit.leeway_pct"
+  say    = "Egg is {dough.egg_pct} of the flour, and {dough.family} ends at {dough.family_egg_max_pct}. Expect a dry crumb; trade some of the egg for milk, or white for yolk."
+  why    = "Egg white sets firm and dries the crumb; yolk and milk keep it soft."
+  source = "range of the published formulas of the family and textbook memory (Gisslen; Suas; Pyler & Gorton), rounded: a judgement, not a survey; dryness is common practice"
+
+  adjust "egg" { within = [0, 70] }
+}
+
+trial "sweet dough at 25.5 % egg" {
+  rule   = "egg-high"
+  expect = "flagged"
+  formula "t" {
+    family = "sweet dough"
+    dough "d" { ingredients = { "bread flour" = "1000 g", "egg" = "255 g" } }
+  }
+}
+
+trial "sweet dough at 24.5 % egg" {
+  rule   = "egg-high"
+  expect = "clear"
+  formula "t" {
+    family = "sweet dough"
+    dough "d" { ingredients = { "bread flour" = "1000 g", "egg" = "245 g" } }
+  }
+}
+
+trial "eggs still a question mark" {
+  rule   = "egg-high"
+  expect = "unsure"
+  formula "t" {
+    family = "sweet dough"
+    dough "d" { ingredients = { "bread flour" = "1000 g", "egg" = "?" } }
+  }
+}
+
+# A stronger flour is the better answer, but which one the store holds only the baker knows.
+rule "flour-weak" {
+  on     = "dough"
+  level  = "risk"
+  limits = { fat_sugar_pct = 40, protein_pct = 11.5 }
+  when   = "dough.fat_pct + dough.sugar_pct > limit.fat_sugar_pct && dough.flour_protein_pct < limit.protein_pct"
+  say    = "A flour of {dough.flour_protein_pct} protein carries {dough.fat_pct} fat and {dough.sugar_pct} sugar here. Use a flour of {limit.protein_pct} or more, or cut fat and sugar."
+  why    = "Fat and sugar both weaken gluten. A rich dough needs strong flour to hold its gas."
+  source = "common practice, no source; the published brioche formulas ask for 11.5 % protein or more (derived)"
+
+  adjust "fat" { within = [0, 90] }
+  adjust "sugar" { within = [0, 45] }
+}
+
+trial "all-purpose flour under 40.5 % fat and sugar" {
+  rule   = "flour-weak"
+  expect = "flagged"
+  formula "t" {
+    dough "d" { ingredients = { "all-purpose flour" = "1000 g", "sugar" = "200 g", "unsalted butter" = "253 g" } }
+  }
+}
+
+trial "all-purpose flour under 39.4 % fat and sugar" {
+  rule   = "flour-weak"
+  expect = "clear"
+  formula "t" {
+    dough "d" { ingredients = { "all-purpose flour" = "1000 g", "sugar" = "200 g", "unsalted butter" = "240 g" } }
+  }
+}
+
+trial "rich dough on 11.4 % protein" {
+  rule   = "flour-weak"
+  expect = "flagged"
+  formula "t" {
+    dough "d" { ingredients = { "bread flour" = { amount = "1000 g", protein = "11.4 %" }, "sugar" = "250 g", "unsalted butter" = "300 g" } }
+  }
+}
+
+trial "rich dough on 11.6 % protein" {
+  rule   = "flour-weak"
+  expect = "clear"
+  formula "t" {
+    dough "d" { ingredients = { "bread flour" = { amount = "1000 g", protein = "11.6 %" }, "sugar" = "250 g", "unsalted butter" = "300 g" } }
+  }
+}
+
+trial "weak flour, butter open" {
+  rule   = "flour-weak"
+  expect = "unsure"
+  formula "t" {
+    dough "d" { ingredients = { "all-purpose flour" = "1000 g", "sugar" = "200 g", "unsalted butter" = "?" } }
+  }
+}
+
+# The answer is in the mixing, not in the amounts: no lever. Roll-in butter of a laminated dough is never mixed in.
+rule "fat-without-structure" {
+  on     = "dough"
+  level  = "note"
+  limits = { fat_pct = 45 }
+  when   = "dough.fat_pct > limit.fat_pct && !(dough.family in ['danish', 'croissant'])"
+  say    = "Fat is {dough.fat_pct} of the flour. Mix the dough to full development first; then add the butter late, cold and in stages."
+  why    = "Fat coats the flour and keeps gluten from forming. What is not built before the butter goes in will not come after."
+  source = "Suas M., Advanced Bread and Pastry (2009) p. 374: butter goes in after development above 20 % (read); 45 % as the limit is common practice, no source"
+}
+
+trial "fat at 45.8 %" {
+  rule   = "fat-without-structure"
+  expect = "flagged"
+  formula "t" {
+    dough "d" { ingredients = { "bread flour" = "1000 g", "unsalted butter" = "565 g" } }
+  }
+}
+
+trial "fat at 44.2 %" {
+  rule   = "fat-without-structure"
+  expect = "clear"
+  formula "t" {
+    dough "d" { ingredients = { "bread flour" = "1000 g", "unsalted butter" = "545 g" } }
+  }
+}
+
+trial "croissant with its roll-in" {
+  rule   = "fat-without-structure"
+  expect = "clear"
+  formula "t" {
+    family = "croissant"
+    dough "d" { ingredients = { "bread flour" = "1000 g", "unsalted butter" = "620 g" } }
+  }
+}
+
+trial "butter from 500 g to 600 g" {
+  rule   = "fat-without-structure"
+  expect = "unsure"
+  formula "t" {
+    dough "d" { ingredients = { "bread flour" = "1000 g", "unsalted butter" = "500 g to 600 g" } }
+  }
+}
+
+rule "milk-solids-high" {
+  on     = "dough"
+  level  = "note"
+  limits = { milk_solids_pct = 8 }
+  when   = "dough.milk_solids_pct > limit.milk_solids_pct"
+  say    = "Milk solids are {dough.milk_solids_pct} of the flour, over {limit.milk_solids_pct}. Expect a dark crust and a slack dough; use less milk powder, or water for part of the milk."
+  why    = "Lactose is left over by the yeast and browns; whey softens the gluten."
+  source = "upper end of the published milk bread and lean roll formulas, 8 % (derived)"
+
+  adjust "milk" { within = [0, 80] }
+}
+
+trial "milk powder at 8.8 %" {
+  rule   = "milk-solids-high"
+  expect = "flagged"
+  formula "t" {
+    dough "d" { ingredients = { "bread flour" = "1000 g", "dry skim milk" = "88 g" } }
+  }
+}
+
+trial "milk powder at 8 %" {
+  rule   = "milk-solids-high"
+  expect = "clear"
+  formula "t" {
+    dough "d" { ingredients = { "bread flour" = "1000 g", "dry skim milk" = "80 g" } }
+  }
+}
+
+trial "milk powder still a question mark" {
+  rule   = "milk-solids-high"
+  expect = "unsure"
+  formula "t" {
+    dough "d" { ingredients = { "bread flour" = "1000 g", "dry skim milk" = "?" } }
+  }
+}
+
+# How much of the flour goes into the pan is two lines at once, in two parts: no lever.
+rule "pregel-share" {
+  on     = "dough"
+  level  = "note"
+  limits = { low_pct = 3, high_pct = 12 }
+  when   = "dough.pregel_flour_pct > 0 && (dough.pregel_flour_pct < limit.low_pct || dough.pregel_flour_pct > limit.high_pct)"
+  say    = "Scalded or cooked flour is {dough.pregel_flour_pct} of the flour; {limit.low_pct} to {limit.high_pct} is the useful span. Scald more flour, or less."
+  why    = "Under that it binds too little water to be worth the pan; over it the crumb turns gummy and the dough slack."
+  source = "common practice, no source (5 to 10 % is usual)"
+}
+
+trial "2.8 % of the flour scalded" {
+  rule   = "pregel-share"
+  expect = "flagged"
+  formula "t" {
+    dough "d" { ingredients = { "bread flour" = "972 g", "the roux" = "all" } }
+    filling "roux" {
+      ingredients = { "bread flour" = "28 g", "water" = "140 g" }
+      steps       = [{ cook = "5 min", to = "65 C" }]
+    }
+  }
+}
+
+trial "3.2 % of the flour scalded" {
+  rule   = "pregel-share"
+  expect = "clear"
+  formula "t" {
+    dough "d" { ingredients = { "bread flour" = "968 g", "the roux" = "all" } }
+    filling "roux" {
+      ingredients = { "bread flour" = "32 g", "water" = "160 g" }
+      steps       = [{ cook = "5 min", to = "65 C" }]
+    }
+  }
+}
+
+trial "12.5 % of the flour scalded" {
+  rule   = "pregel-share"
+  expect = "flagged"
+  formula "t" {
+    dough "d" { ingredients = { "bread flour" = "875 g", "the roux" = "all" } }
+    filling "roux" {
+      ingredients = { "bread flour" = "125 g", "water" = "625 g" }
+      steps       = [{ cook = "5 min", to = "65 C" }]
+    }
+  }
+}
+
+trial "11.5 % of the flour scalded" {
+  rule   = "pregel-share"
+  expect = "clear"
+  formula "t" {
+    dough "d" { ingredients = { "bread flour" = "885 g", "the roux" = "all" } }
+    filling "roux" {
+      ingredients = { "bread flour" = "115 g", "water" = "575 g" }
+      steps       = [{ cook = "5 min", to = "65 C" }]
+    }
+  }
+}
+
+trial "nothing scalded" {
+  rule   = "pregel-share"
+  expect = "clear"
+  formula "t" {
+    dough "d" { ingredients = { "bread flour" = "1000 g", "water" = "600 g" } }
+  }
+}
+
+trial "flour of the roux still a question mark" {
+  rule   = "pregel-share"
+  expect = "unsure"
+  formula "t" {
+    dough "d" { ingredients = { "bread flour" = "950 g", "the roux" = "all" } }
+    filling "roux" {
+      ingredients = { "bread flour" = "?", "water" = "250 g" }
+      steps       = [{ cook = "5 min", to = "65 C" }]
+    }
+  }
+}
+
+rule "spice-slows-yeast" {
+  on     = "dough"
+  level  = "risk"
+  limits = { cinnamon_pct = 1.5, clove_allspice_pct = 0.5 }
+  when   = "dough.cinnamon_pct > limit.cinnamon_pct || dough.clove_allspice_pct > limit.clove_allspice_pct"
+  say    = "In the dough itself, cinnamon is {dough.cinnamon_pct} of the flour and clove with allspice {dough.clove_allspice_pct}; the yeast slows over {limit.cinnamon_pct} and {limit.clove_allspice_pct}. Move the spice to the filling, or use less."
+  why    = "The oils of cinnamon, clove and allspice hold yeast back. No usable measurement in dough was found, so the limits are custom."
+  source = "common practice, no source"
+
+  adjust "spice" { within = [0, 5] }
+}
+
+trial "cinnamon at 1.6 %" {
+  rule   = "spice-slows-yeast"
+  expect = "flagged"
+  formula "t" {
+    dough "d" { ingredients = { "bread flour" = "1000 g", "cinnamon" = "16 g" } }
+  }
+}
+
+trial "cinnamon at 1.4 %" {
+  rule   = "spice-slows-yeast"
+  expect = "clear"
+  formula "t" {
+    dough "d" { ingredients = { "bread flour" = "1000 g", "cinnamon" = "14 g" } }
+  }
+}
+
+trial "clove at 0.52 %" {
+  rule   = "spice-slows-yeast"
+  expect = "flagged"
+  formula "t" {
+    dough "d" { ingredients = { "bread flour" = "1000 g", "cloves" = "5.2 g" } }
+  }
+}
+
+trial "clove and allspice at 0.48 %" {
+  rule   = "spice-slows-yeast"
+  expect = "clear"
+  formula "t" {
+    dough "d" { ingredients = { "bread flour" = "1000 g", "cloves" = "2.4 g", "allspice" = "2.4 g" } }
+  }
+}
+
+trial "cinnamon in the filling only" {
+  rule   = "spice-slows-yeast"
+  expect = "clear"
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g" }
+      steps       = [{ fill = "sugar and spice" }]
+    }
+    filling "sugar and spice" { ingredients = { "brown sugar" = "200 g", "cinnamon" = "30 g" } }
+  }
+}
+
+trial "cinnamon still a question mark" {
+  rule   = "spice-slows-yeast"
+  expect = "unsure"
+  formula "t" {
+    dough "d" { ingredients = { "bread flour" = "1000 g", "cinnamon" = "?" } }
+  }
+}
+
+rule "spirit-slows-yeast" {
+  on     = "dough"
+  level  = "risk"
+  limits = { alcohol_pct = 3 }
+  when   = "dough.has_alcohol && dough.alcohol_on_water_pct > limit.alcohol_pct"
+  say    = "Alcohol is {dough.alcohol_on_water_pct} of the dough's water, over {limit.alcohol_pct}. Drain the soaked fruit, use less spirit, or brush it on after the bake."
+  why    = "Alcohol slows yeast and loosens gluten. No usable measurement in dough was found, so the limit is custom."
+  source = "common practice, no source"
+
+  adjust "spirit" { within = [0, 20] }
+}
+
+trial "rum at 3.1 % of the water" {
+  rule   = "spirit-slows-yeast"
+  expect = "flagged"
+  formula "t" {
+    dough "d" { ingredients = { "bread flour" = "1000 g", "water" = "500 g", "rum" = "50 g" } }
+  }
+}
+
+trial "rum at 2.8 % of the water" {
+  rule   = "spirit-slows-yeast"
+  expect = "clear"
+  formula "t" {
+    dough "d" { ingredients = { "bread flour" = "1000 g", "water" = "500 g", "rum" = "45 g" } }
+  }
+}
+
+trial "no spirit and no water yet" {
+  rule   = "spirit-slows-yeast"
+  expect = "clear"
+  formula "t" {
+    dough "d" { ingredients = { "bread flour" = "1000 g" } }
+  }
+}
+
+trial "rum still a question mark" {
+  rule   = "spirit-slows-yeast"
+  expect = "unsure"
+  formula "t" {
+    dough "d" { ingredients = { "bread flour" = "1000 g", "water" = "500 g", "rum" = "?" } }
+  }
+}
+
+# Cooking the fruit is the answer (as = "cooked", or a cook step): no lever.
+rule "fresh-enzyme-fruit" {
+  on     = "ingredient"
+  level  = "risk"
+  when   = "ingredient.is_enzyme_fruit && ingredient.is_raw && (part.has_milk || part.has_egg || part.has_gelatin)"
+  say    = "Fresh fruit here ({ingredient.name}) cuts protein: milk turns bitter, egg and gelatin will not set. Bring the fruit to the boil first, or use it canned."
+  why    = "Raw pineapple, papaya, kiwi and fig hold an enzyme that takes protein apart. Heat ends it."
+  source = "common practice, no source"
+}
+
+trial "raw kiwi in milk" {
+  rule   = "fresh-enzyme-fruit"
+  expect = "flagged"
+  formula "t" {
+    filling "f" { ingredients = { "kiwi" = "100 g", "whole milk" = "200 g" } }
+  }
+}
+
+trial "fresh figs beside egg" {
+  rule   = "fresh-enzyme-fruit"
+  expect = "flagged"
+  formula "t" {
+    topping "f" { ingredients = { "fresh figs" = "100 g", "egg" = "50 g" } }
+  }
+}
+
+trial "raw papaya in gelatin" {
+  rule   = "fresh-enzyme-fruit"
+  expect = "flagged"
+  formula "t" {
+    filling "f" { ingredients = { "papaya" = "100 g", "gelatin" = "5 g" } }
+  }
+}
+
+trial "canned pineapple in milk" {
+  rule   = "fresh-enzyme-fruit"
+  expect = "clear"
+  formula "t" {
+    filling "f" { ingredients = { "pineapple" = { amount = "100 g", as = "canned" }, "whole milk" = "200 g" } }
+  }
+}
+
+trial "pineapple cooked with the cream" {
+  rule   = "fresh-enzyme-fruit"
+  expect = "clear"
+  formula "t" {
+    filling "f" {
+      ingredients = { "pineapple" = "100 g", "whole milk" = "200 g" }
+      steps       = [{ cook = "5 min", to = "95 C" }]
+    }
+  }
+}
+
+trial "kiwi and sugar alone" {
+  rule   = "fresh-enzyme-fruit"
+  expect = "clear"
+  formula "t" {
+    filling "f" { ingredients = { "kiwi" = "100 g", "sugar" = "50 g" } }
+  }
+}

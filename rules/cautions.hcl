@@ -1,0 +1,389 @@
+# Cautions are printed first, always. They have no level, nothing lowers or silences them, and each is one line. The order of
+# this file is the order of print: the most serious first. A caution whose condition cannot be settled is shown.
+
+needs = "0.1"
+about = "what can hurt someone: printed first, whatever the findings say"
+
+caution "raw-dough" {
+  on     = "part"
+  when   = "part.has_flour || part.has_raw_flour"
+  say    = "Do not taste raw dough, batter or crumb topping. Flour is raw: it can carry E. coli and Salmonella until it is baked through. Wash hands, bowls and bench after it."
+  source = "US CDC and FDA, raw flour and dough (read)"
+}
+
+trial "any dough" {
+  caution = "raw-dough"
+  expect  = "shown"
+  formula "t" {
+    dough "d" { ingredients = { "bread flour" = "500 g", "water" = "300 g" } }
+  }
+}
+
+trial "a baked dough all the same" {
+  caution = "raw-dough"
+  expect  = "shown"
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "500 g" }
+      steps       = [{ mix = "10 min" }, { bake = "20 min", at = "200 C", core = "92 C" }]
+    }
+  }
+}
+
+trial "flour in a crumb topping" {
+  caution = "raw-dough"
+  expect  = "shown"
+  formula "t" {
+    topping "crumb" { ingredients = { "bread flour" = "100 g", "unsalted butter" = "80 g" } }
+  }
+}
+
+trial "sugar syrup alone" {
+  caution = "raw-dough"
+  expect  = "absent"
+  formula "t" {
+    syrup "s" { ingredients = { "sugar" = "100 g", "water" = "100 g" } }
+  }
+}
+
+caution "raw-egg" {
+  on     = "part"
+  when   = "part.has_egg"
+  say    = "Raw egg can carry Salmonella. Keep it cold, keep it off other food, wash hands and tools after it. Cook it to the code's time and temperature, or use pasteurised egg."
+  source = "FDA Food Code 3-401.11, 3-302.13 (read)"
+}
+
+trial "egg in a dough" {
+  caution = "raw-egg"
+  expect  = "shown"
+  formula "t" {
+    dough "d" { ingredients = { "bread flour" = "500 g", "egg" = "100 g" } }
+  }
+}
+
+trial "egg in a wash" {
+  caution = "raw-egg"
+  expect  = "shown"
+  formula "t" {
+    wash "w" { ingredients = { "egg yolk" = "20 g", "water" = "10 g" } }
+  }
+}
+
+trial "no egg in it" {
+  caution = "raw-egg"
+  expect  = "absent"
+  formula "t" {
+    dough "d" { ingredients = { "bread flour" = "500 g", "water" = "300 g" } }
+  }
+}
+
+caution "egg-susceptible" {
+  on     = "part"
+  when   = "part.has_egg"
+  say    = "For small children, older people, pregnant women and people with weak immunity use pasteurised egg, unless the egg goes straight into something baked right through. Soft custards and meringues are not baked through."
+  source = "FDA Food Code 3-801.11 (read)"
+}
+
+trial "egg in a custard" {
+  caution = "egg-susceptible"
+  expect  = "shown"
+  formula "t" {
+    filling "f" { ingredients = { "whole milk" = "500 g", "egg yolk" = "100 g" } }
+  }
+}
+
+trial "custard without egg" {
+  caution = "egg-susceptible"
+  expect  = "absent"
+  formula "t" {
+    filling "f" { ingredients = { "whole milk" = "500 g", "corn starch" = "40 g" } }
+  }
+}
+
+caution "allergens-present" {
+  on     = "formula"
+  when   = "true"
+  say    = "Name every allergen in it, from every ingredient's own label. By the larder, US: {formula.allergens_us}. EU and UK: {formula.allergens_eu}."
+  source = "FD&C Act 201(qq) as amended by FALCPA (2004) and the FASTER Act (2021); Regulation (EU) 1169/2011, Annex II (read)"
+}
+
+trial "wheat and milk" {
+  caution = "allergens-present"
+  expect  = "shown"
+  formula "t" {
+    dough "d" { ingredients = { "bread flour" = "500 g", "whole milk" = "300 g" } }
+  }
+}
+
+trial "sugar syrup too" {
+  caution = "allergens-present"
+  expect  = "shown"
+  formula "t" {
+    syrup "s" { ingredients = { "sugar" = "100 g", "water" = "100 g" } }
+  }
+}
+
+caution "allergens-traces" {
+  on     = "formula"
+  when   = "true"
+  say    = "Read the labels, for traces too; often in such ingredients, by the larder: {formula.allergens_to_check}. Traces travel on dust, boards, brushes and frying oil. Clean first, make the allergen-free batch first, and do not promise 'free from' without a controlled room."
+  source = "allergen cross-contact practice (memory); which ingredients often hold what: larder"
+}
+
+trial "margarine to be read" {
+  caution = "allergens-traces"
+  expect  = "shown"
+  formula "t" {
+    dough "d" { ingredients = { "bread flour" = "500 g", "salted margarine" = "80 g" } }
+  }
+}
+
+trial "nothing to check by the larder" {
+  caution = "allergens-traces"
+  expect  = "shown"
+  formula "t" {
+    syrup "s" { ingredients = { "sugar" = "100 g", "water" = "100 g" } }
+  }
+}
+
+caution "hot-fat" {
+  on     = "part"
+  when   = "part.is_fried"
+  say    = "Hot fat burns and can catch fire. Fill the pot half at most, keep water away, watch the thermometer, keep a lid to hand, never leave it."
+  source = "general kitchen safety (memory)"
+}
+
+trial "fried dough" {
+  caution = "hot-fat"
+  expect  = "shown"
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "500 g" }
+      steps       = [{ cook = "3 min", at = "180 C", by = "deep frying" }]
+    }
+  }
+}
+
+trial "baked dough" {
+  caution = "hot-fat"
+  expect  = "absent"
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "500 g" }
+      steps       = [{ bake = "20 min", at = "200 C" }]
+    }
+  }
+}
+
+caution "hot-sugar" {
+  on     = "part"
+  when   = "part.has_sugar_cooked"
+  say    = "Boiling sugar runs well above 100 C and sticks to skin. Long sleeves, dry tools, no children near, a bowl of cold water at hand; if burnt, cool under running water for 20 minutes and get help."
+  source = "burn first-aid advice, several sources (memory)"
+}
+
+trial "syrup on the stove" {
+  caution = "hot-sugar"
+  expect  = "shown"
+  formula "t" {
+    syrup "s" {
+      ingredients = { "sugar" = "100 g", "water" = "100 g" }
+      steps       = [{ cook = "2 min", to = "101 C" }]
+    }
+  }
+}
+
+trial "honey melted with butter" {
+  caution = "hot-sugar"
+  expect  = "shown"
+  formula "t" {
+    topping "t" {
+      ingredients = { "honey" = "50 g", "unsalted butter" = "50 g" }
+      steps       = [{ melt = "3 min" }]
+    }
+  }
+}
+
+trial "sugar stirred in cold" {
+  caution = "hot-sugar"
+  expect  = "absent"
+  formula "t" {
+    filling "f" { ingredients = { "sugar" = "100 g", "ground almonds" = "100 g" } }
+  }
+}
+
+# Shown whether or not a step cooks it: a filling with milk, egg or starch mostly is, and a draft may not say so yet.
+caution "cool-fast" {
+  on     = ["filling", "topping", "syrup"]
+  when   = "part.has_milk || part.has_egg || part.has_starch"
+  say    = "Cool a cooked filling fast, shallow and open: 57 to 21 C within 2 hours, and down to 5 C within 6 hours in all. Spread it thin, stir it, use an ice bath; a deep pot in a fridge will not make it. Cover it when it is cold."
+  source = "FDA Food Code 3-501.14 (read), 3-501.15 (memory)"
+}
+
+trial "pastry cream" {
+  caution = "cool-fast"
+  expect  = "shown"
+  formula "t" {
+    filling "f" {
+      ingredients = { "whole milk" = "500 g", "egg yolk" = "100 g", "corn starch" = "40 g" }
+      steps       = [{ cook = "5 min", to = "95 C" }]
+    }
+  }
+}
+
+trial "nut paste without milk, egg or starch" {
+  caution = "cool-fast"
+  expect  = "absent"
+  formula "t" {
+    filling "f" { ingredients = { "ground almonds" = "200 g", "sugar" = "100 g" } }
+  }
+}
+
+trial "milk in the dough only" {
+  caution = "cool-fast"
+  expect  = "absent"
+  formula "t" {
+    dough "d" { ingredients = { "bread flour" = "500 g", "whole milk" = "300 g" } }
+  }
+}
+
+caution "nuts-choking" {
+  on     = "part"
+  when   = "part.has_whole_nuts"
+  say    = "Whole nuts can choke small children. Leave them out, or chop or grind them fine, for anyone under five."
+  source = "UK NHS advice; other bodies set 4 to 6 (memory)"
+}
+
+trial "whole almonds on top" {
+  caution = "nuts-choking"
+  expect  = "shown"
+  formula "t" {
+    topping "t" { ingredients = { "almonds" = "60 g" } }
+  }
+}
+
+trial "ground almonds" {
+  caution = "nuts-choking"
+  expect  = "absent"
+  formula "t" {
+    filling "f" { ingredients = { "ground almonds" = "200 g", "sugar" = "100 g" } }
+  }
+}
+
+caution "honey-infant" {
+  on     = "part"
+  when   = "part.has_honey"
+  say    = "No honey for babies under one year, even baked: its spores survive the oven."
+  source = "INSPQ; same advice from CDC and NHS (read)"
+}
+
+trial "honey in the dough" {
+  caution = "honey-infant"
+  expect  = "shown"
+  formula "t" {
+    dough "d" { ingredients = { "bread flour" = "500 g", "honey" = "40 g" } }
+  }
+}
+
+trial "sugar in the dough" {
+  caution = "honey-infant"
+  expect  = "absent"
+  formula "t" {
+    dough "d" { ingredients = { "bread flour" = "500 g", "sugar" = "40 g" } }
+  }
+}
+
+caution "alcohol" {
+  on     = "part"
+  when   = "part.has_alcohol"
+  say    = "Some alcohol stays in a baked piece and all of it in a soaked one. Say so on the label."
+  source = "general practice (memory)"
+}
+
+trial "rum syrup" {
+  caution = "alcohol"
+  expect  = "shown"
+  formula "t" {
+    syrup "s" { ingredients = { "sugar" = "100 g", "water" = "100 g", "rum" = "30 g" } }
+  }
+}
+
+trial "plain syrup" {
+  caution = "alcohol"
+  expect  = "absent"
+  formula "t" {
+    syrup "s" { ingredients = { "sugar" = "100 g", "water" = "100 g" } }
+  }
+}
+
+caution "probe" {
+  on     = "part"
+  when   = "part.is_baked || part.has_flour || part.has_egg || part.has_milk"
+  say    = "Measure the middle with a clean, checked probe. Oven settings, crust colour and clock time do not prove a core temperature."
+  source = "USDA safe temperature chart (read)"
+}
+
+trial "a bake" {
+  caution = "probe"
+  expect  = "shown"
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "500 g" }
+      steps       = [{ bake = "20 min", at = "200 C" }]
+    }
+  }
+}
+
+trial "custard on the stove" {
+  caution = "probe"
+  expect  = "shown"
+  formula "t" {
+    filling "f" { ingredients = { "whole milk" = "500 g", "egg yolk" = "100 g" } }
+  }
+}
+
+trial "syrup needs no probe" {
+  caution = "probe"
+  expect  = "absent"
+  formula "t" {
+    syrup "s" { ingredients = { "sugar" = "100 g", "water" = "100 g" } }
+  }
+}
+
+caution "wrap-cool" {
+  on     = "dough"
+  when   = "true"
+  say    = "Wrap bread when its core is near room warmth, about 32 to 35 C. Warm loaves sweat in the wrap, and mould follows."
+  source = "BakeInfo, Science of bread making (read)"
+}
+
+trial "a loaf" {
+  caution = "wrap-cool"
+  expect  = "shown"
+  formula "t" {
+    dough "d" { ingredients = { "bread flour" = "500 g" } }
+  }
+}
+
+trial "no dough in the formula" {
+  caution = "wrap-cool"
+  expect  = "absent"
+  formula "t" {
+    syrup "s" { ingredients = { "sugar" = "100 g", "water" = "100 g" } }
+  }
+}
+
+caution "local-code" {
+  on     = "formula"
+  when   = "true"
+  say    = "Your local code, your inspector and your own food-safety plan decide, not this check. Limits differ from place to place. For food made for sale or for institutions, get a licensed food-safety professional or your authority to agree the process first."
+  source = "general; FDA Food Code 3-502.11, 8-201.13 (memory)"
+}
+
+trial "always" {
+  caution = "local-code"
+  expect  = "shown"
+  formula "t" {
+    dough "d" { ingredients = { "bread flour" = "500 g" } }
+  }
+}
