@@ -46,7 +46,7 @@ formula "Almond Danish whirls" {
       { fill  = "almond filling" },
       { roll  = "coil", slice = "25 mm", pieces = 40 },
       { shape = "whirls on trays", pieces = 40, as = "pieces 100 g" },
-      { proof = "80 min", at = "27 C", as = "pieces 100 g", covered = true },   # three-quarter proof
+      { proof = "75 min", at = "27 C", as = "pieces 100 g", covered = true },   # three-quarter proof
       { wash  = "egg wash" },
       { bake  = "16 min", at = "190 C", core = "93 C" },
       { brush = "apricot glaze" },

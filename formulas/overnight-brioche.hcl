@@ -10,7 +10,7 @@ formula "Overnight brioche" {
       "strong mill flour" = "1860 g"                            # 12.8 % protein: fat and sugar come to nearly half the flour
       "egg"               = { amount = "17 pieces", temp = "11 C" }
       "whole milk"        = { amount = "330 g", temp = "10 C" }
-      "instant yeast"     = { amount = "1.0 %", strain = "osmotolerant" }   # an overnight dose
+      "instant yeast"     = { amount = "0.9 %", strain = "osmotolerant" }   # an overnight dose
       "sugar"             = "200 g"
       "salt"              = "1.9 %"
       "unsalted butter"   = { amount = "740 g", temp = "16 C", as = "cold cubes", reserve = "740 g" }
@@ -24,7 +24,7 @@ formula "Overnight brioche" {
       { divide = "650 g" },
       { shape  = "eight balls to a tin" },
       { pan    = "short tin", tin = "short tin", count = 6 },
-      { proof  = "3 h", at = "27 C", tin = "short tin", covered = true },   # no warmer: the butter would melt out
+      { proof  = "3 h 15 min", at = "27 C", tin = "short tin", covered = true },   # no warmer: the butter would melt out
       { wash   = "egg wash" },
       { bake   = "35 min", at = "180 C", core = "90 C", tin = "short tin", count = 6 },
       { cool   = "3 h", at = "room", to = "30 C" },

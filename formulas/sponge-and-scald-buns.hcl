@@ -26,7 +26,7 @@ formula "Sponge and scald buns" {
     }
     steps = [
       { cook  = "6 min", to = "75 C", by = "pan" },
-      { chill = "45 min", at = "fridge", as = "tray 15 mm", covered = true },   # covered, or it skins
+      { chill = "90 min", at = "fridge", as = "tray 10 mm", covered = true, measured = "20 C after 90 min" },   # covered, or it skins
     ]
   }
 

@@ -137,7 +137,7 @@ rule "fat-high" {
   level  = "note"
   limits = { leeway_pct = 0, roll_in_pct = 60 }
   when   = "dough.fat_pct > dough.family_fat_max_pct + limit.leeway_pct + (dough.family in ['danish', 'croissant'] ? limit.roll_in_pct : 0)"
-  say    = "Fat is {dough.fat_pct} of the flour, more than {dough.family} carries. Take fat out, or name the family that it really is."
+  say    = "Fat is {dough.fat_pct} of the flour, and {dough.family} ends at {dough.family_fat_max_pct}, roll-in butter aside. Take fat out, or name the family that it really is."
   why    = "Fat shortens the crumb and weighs on the rise; past the range the dough turns greasy and falls."
   source = "range of the published formulas of the family and textbook memory (Gisslen; Suas; Pyler & Gorton), rounded: a judgement, not a survey; for laminated doughs the range is that of the base, and the largest published roll-in, 60 % of the flour, is added"
 
@@ -193,7 +193,7 @@ rule "salt-low" {
   on     = "dough"
   level  = "risk"
   limits = { salt_pct = 1.2 }
-  when   = "dough.has_salt && dough.salt_pct < limit.salt_pct"
+  when   = "dough.salt_pct > 0 && dough.salt_pct < limit.salt_pct"
   say    = "Salt is {dough.salt_pct} of the flour, under {limit.salt_pct}. Add salt: most enriched doughs carry 1.6 to 2 %."
   why    = "With little salt the dough is slack and the crumb tastes flat, sugar or not."
   source = "common practice, no source; published sweet doughs reach down to 0.9 % and panettone to 0.6 %, so a house that bakes those lowers the limit"
@@ -282,7 +282,7 @@ rule "egg-high" {
   level  = "note"
   limits = { leeway_pct = 0 }
   when   = "dough.egg_pct > dough.family_egg_max_pct + limit.leeway_pct"
-  say    = "Egg is {dough.egg_pct} of the flour, and {dough.family} ends at {dough.family_egg_max_pct}. Expect a dry crumb; trade some of the egg for milk, or white for yolk."
+  say    = "Egg is {dough.egg_pct} of the flour, and {dough.family} ends at {dough.family_egg_max_pct}. Expect a dry crumb; trade some of the egg for milk."
   why    = "Egg white sets firm and dries the crumb; yolk and milk keep it soft."
   source = "range of the published formulas of the family and textbook memory (Gisslen; Suas; Pyler & Gorton), rounded: a judgement, not a survey; dryness is common practice"
 
@@ -350,7 +350,13 @@ trial "rich dough on 11.4 % protein" {
   rule   = "flour-weak"
   expect = "flagged"
   formula "t" {
-    dough "d" { ingredients = { "bread flour" = { amount = "1000 g", protein = "11.4 %" }, "sugar" = "250 g", "unsalted butter" = "300 g" } }
+    dough "d" {
+      ingredients = {
+        "bread flour"     = { amount = "1000 g", protein = "11.4 %" }
+        "sugar"           = "250 g"
+        "unsalted butter" = "300 g"
+      }
+    }
   }
 }
 
@@ -358,7 +364,13 @@ trial "rich dough on 11.6 % protein" {
   rule   = "flour-weak"
   expect = "clear"
   formula "t" {
-    dough "d" { ingredients = { "bread flour" = { amount = "1000 g", protein = "11.6 %" }, "sugar" = "250 g", "unsalted butter" = "300 g" } }
+    dough "d" {
+      ingredients = {
+        "bread flour"     = { amount = "1000 g", protein = "11.6 %" }
+        "sugar"           = "250 g"
+        "unsalted butter" = "300 g"
+      }
+    }
   }
 }
 
@@ -456,7 +468,7 @@ rule "pregel-share" {
   level  = "note"
   limits = { low_pct = 3, high_pct = 12 }
   when   = "dough.pregel_flour_pct > 0 && (dough.pregel_flour_pct < limit.low_pct || dough.pregel_flour_pct > limit.high_pct)"
-  say    = "Scalded or cooked flour is {dough.pregel_flour_pct} of the flour; {limit.low_pct} to {limit.high_pct} is the useful span. Scald more flour, or less."
+  say    = "Scalded or cooked flour is {dough.pregel_flour_pct} of the flour; {limit.low_pct} to {limit.high_pct} is the useful span. {dough.pregel_flour_pct < limit.low_pct ? 'Scald more' : 'Scald less'} of it."
   why    = "Under that it binds too little water to be worth the pan; over it the crumb turns gummy and the dough slack."
   source = "common practice, no source (5 to 10 % is usual)"
 }

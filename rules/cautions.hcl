@@ -126,7 +126,7 @@ trial "sugar syrup too" {
 caution "allergens-traces" {
   on     = "formula"
   when   = "true"
-  say    = "Read the labels, for traces too; often in such ingredients, by the larder: {formula.allergens_to_check}. Traces travel on dust, boards, brushes and frying oil. Clean first, make the allergen-free batch first, and do not promise 'free from' without a controlled room."
+  say    = "Read every label, for traces too, also where this names none. To check first: {formula.allergens_to_check}. Traces travel on dust, boards, brushes and frying oil. Clean first, make the allergen-free batch first, and do not promise 'free from' without a controlled room."
   source = "allergen cross-contact practice (memory); which ingredients often hold what: larder"
 }
 

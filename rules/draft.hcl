@@ -170,7 +170,7 @@ rule "part-unused" {
   on     = "part"
   level  = "note"
   when   = "!part.is_used"
-  say    = "Nothing uses this part. Name it in a fill, wash or brush step, or take it into a dough as an ingredient: 'the' and its name."
+  say    = "Nothing uses this part. Name it in a fill, wash or brush step, or take it in as an ingredient: \"the ...\" = \"all\", with its name."
   why    = "A part that nothing takes is made for nothing, or a step was forgotten."
   source = "common practice, no source"
 }
@@ -293,7 +293,7 @@ rule "core-missing" {
   on     = "bake"
   level  = "note"
   when   = "!known(bake.core_target_c) && !bake.is_measured"
-  say    = "This bake names no core temperature. Probe the middle and write it: core = '90 C' is usual for soft rolls, 85 to 91 C for brioche."
+  say    = "This bake names no core temperature. Probe the middle and write it: core = \"90 C\" is usual for soft rolls, 85 to 91 C for brioche."
   why    = "Colour and the clock do not prove that the middle is baked."
   source = "core at the end of the bake: brioche 85 to 90.6 C (bread-bakers list digest v108 n020, read); soft enriched rolls 86 to 93 C (common practice)"
 
@@ -341,7 +341,7 @@ rule "makes-mismatch" {
   level  = "risk"
   limits = { gap_pct = 3 }
   when   = "known(formula.makes_gap_pct) && (formula.makes_gap_pct > limit.gap_pct || formula.makes_gap_pct < -limit.gap_pct)"
-  say    = "The dough and the pieces do not meet: after losses the gap is {formula.makes_gap_pct} (minus: dough is lacking). Change the number of pieces, their weight, or the dough."
+  say    = "There is {formula.makes_gap_pct > 0 ? 'too much' : 'too little'} dough for the pieces: {formula.makes_gap_pct} against what they weigh, after losses. Change their number, their weight, or the dough."
   why    = "Two to five parts in a hundred of a dough stay in the bowl and on the bench. Short dough means light pieces or one piece less."
   source = "mixing and scaling loss 2 to 5 %: IREKS Compendium of baking 13.5 (read); 3 % as the limit is common practice, no source"
 
@@ -406,7 +406,7 @@ rule "reserve-forgotten" {
   on     = "ingredient"
   level  = "note"
   when   = "ingredient.reserve_g > 0 && ingredient.reserve_used_g == 0"
-  say    = "Of {ingredient.name}, {ingredient.reserve_g} is held back and no step takes it. Name it where it goes in: with = '{ingredient.name}'."
+  say    = "Held back and never used: {ingredient.reserve_g} of {ingredient.name}. Name it in the step where it goes in: with = \"{ingredient.name}\"."
   why    = "What still stands beside the mixer when the dough is done makes a tight or a lean dough."
   source = "common practice, no source"
 }

@@ -12,7 +12,7 @@ rule "sugar-outruns-yeast" {
   limits = { sugar_pct = 20 }
   when   = "dough.has_leaven && !dough.has_culture && known(dough.yeast_needed_pct) && dough.sugar_pct >= limit.sugar_pct && dough.yeast_pct < dough.yeast_needed_pct"
   say    = "Sugar is {dough.sugar_pct} of the flour, and {dough.yeast_pct} yeast is dosed for less: it takes {dough.yeast_needed_pct} as instant to keep the pace. Use an osmotolerant yeast, dose more, or allow far more time."
-  why    = "Dissolved sugar draws water from the yeast, which then gasses slowly. At 20 % sugar a standard yeast works at about a third of its lean pace."
+  why    = "Dissolved sugar draws water from the yeast, which then gasses slowly. By the model a standard yeast at 20 % sugar works at a quarter to a third of its lean pace."
   source = "the osmotic factor is a fit to six points of weak evidence (trade dose rules, two informal timings, one threshold); the usual dose is that of the published formulas of the family"
 
   adjust "yeast" {
@@ -27,7 +27,15 @@ trial "20.6 % sugar on 1 % yeast" {
   expect = "flagged"
   formula "t" {
     family = "sweet dough"
-    dough "d" { ingredients = { "bread flour" = "1000 g", "water" = "540 g", "sugar" = "206 g", "salt" = "18 g", "instant yeast" = "10 g" } }
+    dough "d" {
+      ingredients = {
+        "bread flour"   = "1000 g"
+        "water"         = "540 g"
+        "sugar"         = "206 g"
+        "salt"          = "18 g"
+        "instant yeast" = "10 g"
+      }
+    }
   }
 }
 
@@ -36,7 +44,15 @@ trial "19.5 % sugar on 1 % yeast" {
   expect = "clear"
   formula "t" {
     family = "sweet dough"
-    dough "d" { ingredients = { "bread flour" = "1000 g", "water" = "540 g", "sugar" = "195 g", "salt" = "18 g", "instant yeast" = "10 g" } }
+    dough "d" {
+      ingredients = {
+        "bread flour"   = "1000 g"
+        "water"         = "540 g"
+        "sugar"         = "195 g"
+        "salt"          = "18 g"
+        "instant yeast" = "10 g"
+      }
+    }
   }
 }
 
@@ -45,7 +61,15 @@ trial "25 % sugar on 3.5 % osmotolerant" {
   expect = "clear"
   formula "t" {
     family = "sweet dough"
-    dough "d" { ingredients = { "bread flour" = "1000 g", "water" = "540 g", "sugar" = "250 g", "salt" = "18 g", "instant yeast" = { amount = "35 g", strain = "osmotolerant" } } }
+    dough "d" {
+      ingredients = {
+        "bread flour"   = "1000 g"
+        "water"         = "540 g"
+        "sugar"         = "250 g"
+        "salt"          = "18 g"
+        "instant yeast" = { amount = "35 g", strain = "osmotolerant" }
+      }
+    }
   }
 }
 
@@ -54,7 +78,15 @@ trial "20.6 % sugar on 2.5 % yeast" {
   expect = "unsure"
   formula "t" {
     family = "sweet dough"
-    dough "d" { ingredients = { "bread flour" = "1000 g", "water" = "540 g", "sugar" = "206 g", "salt" = "18 g", "instant yeast" = "25 g" } }
+    dough "d" {
+      ingredients = {
+        "bread flour"   = "1000 g"
+        "water"         = "540 g"
+        "sugar"         = "206 g"
+        "salt"          = "18 g"
+        "instant yeast" = "25 g"
+      }
+    }
   }
 }
 
@@ -83,7 +115,15 @@ trial "10.5 % sugar, told its pace" {
   expect = "flagged"
   formula "t" {
     family = "sweet dough"
-    dough "d" { ingredients = { "bread flour" = "1000 g", "water" = "540 g", "sugar" = "105 g", "salt" = "18 g", "instant yeast" = "15 g" } }
+    dough "d" {
+      ingredients = {
+        "bread flour"   = "1000 g"
+        "water"         = "540 g"
+        "sugar"         = "105 g"
+        "salt"          = "18 g"
+        "instant yeast" = "15 g"
+      }
+    }
   }
 }
 
@@ -92,7 +132,15 @@ trial "9.5 % sugar, told its pace" {
   expect = "clear"
   formula "t" {
     family = "sweet dough"
-    dough "d" { ingredients = { "bread flour" = "1000 g", "water" = "540 g", "sugar" = "95 g", "salt" = "18 g", "instant yeast" = "15 g" } }
+    dough "d" {
+      ingredients = {
+        "bread flour"   = "1000 g"
+        "water"         = "540 g"
+        "sugar"         = "95 g"
+        "salt"          = "18 g"
+        "instant yeast" = "15 g"
+      }
+    }
   }
 }
 
@@ -101,7 +149,15 @@ trial "19.5 % sugar, told its pace" {
   expect = "flagged"
   formula "t" {
     family = "sweet dough"
-    dough "d" { ingredients = { "bread flour" = "1000 g", "water" = "540 g", "sugar" = "195 g", "salt" = "18 g", "instant yeast" = "15 g" } }
+    dough "d" {
+      ingredients = {
+        "bread flour"   = "1000 g"
+        "water"         = "540 g"
+        "sugar"         = "195 g"
+        "salt"          = "18 g"
+        "instant yeast" = "15 g"
+      }
+    }
   }
 }
 
@@ -110,7 +166,15 @@ trial "20.6 % sugar, told its pace" {
   expect = "clear"
   formula "t" {
     family = "sweet dough"
-    dough "d" { ingredients = { "bread flour" = "1000 g", "water" = "540 g", "sugar" = "206 g", "salt" = "18 g", "instant yeast" = "15 g" } }
+    dough "d" {
+      ingredients = {
+        "bread flour"   = "1000 g"
+        "water"         = "540 g"
+        "sugar"         = "206 g"
+        "salt"          = "18 g"
+        "instant yeast" = "15 g"
+      }
+    }
   }
 }
 
@@ -138,7 +202,15 @@ trial "standard yeast at 20.6 % sugar" {
   rule   = "strain-for-sugar"
   expect = "flagged"
   formula "t" {
-    dough "d" { ingredients = { "bread flour" = "1000 g", "water" = "540 g", "sugar" = "206 g", "salt" = "18 g", "instant yeast" = "20 g" } }
+    dough "d" {
+      ingredients = {
+        "bread flour"   = "1000 g"
+        "water"         = "540 g"
+        "sugar"         = "206 g"
+        "salt"          = "18 g"
+        "instant yeast" = "20 g"
+      }
+    }
   }
 }
 
@@ -146,7 +218,15 @@ trial "standard yeast at 19.5 % sugar" {
   rule   = "strain-for-sugar"
   expect = "clear"
   formula "t" {
-    dough "d" { ingredients = { "bread flour" = "1000 g", "water" = "540 g", "sugar" = "195 g", "salt" = "18 g", "instant yeast" = "20 g" } }
+    dough "d" {
+      ingredients = {
+        "bread flour"   = "1000 g"
+        "water"         = "540 g"
+        "sugar"         = "195 g"
+        "salt"          = "18 g"
+        "instant yeast" = "20 g"
+      }
+    }
   }
 }
 
@@ -154,7 +234,15 @@ trial "osmotolerant yeast at 25 % sugar" {
   rule   = "strain-for-sugar"
   expect = "clear"
   formula "t" {
-    dough "d" { ingredients = { "bread flour" = "1000 g", "water" = "540 g", "sugar" = "250 g", "salt" = "18 g", "instant yeast" = { amount = "20 g", strain = "osmotolerant" } } }
+    dough "d" {
+      ingredients = {
+        "bread flour"   = "1000 g"
+        "water"         = "540 g"
+        "sugar"         = "250 g"
+        "salt"          = "18 g"
+        "instant yeast" = { amount = "20 g", strain = "osmotolerant" }
+      }
+    }
   }
 }
 
@@ -183,7 +271,15 @@ trial "standard yeast at 10.5 % sugar" {
   rule   = "strain-worth-changing"
   expect = "flagged"
   formula "t" {
-    dough "d" { ingredients = { "bread flour" = "1000 g", "water" = "540 g", "sugar" = "105 g", "salt" = "18 g", "instant yeast" = "15 g" } }
+    dough "d" {
+      ingredients = {
+        "bread flour"   = "1000 g"
+        "water"         = "540 g"
+        "sugar"         = "105 g"
+        "salt"          = "18 g"
+        "instant yeast" = "15 g"
+      }
+    }
   }
 }
 
@@ -191,7 +287,15 @@ trial "standard yeast at 9.5 % sugar" {
   rule   = "strain-worth-changing"
   expect = "clear"
   formula "t" {
-    dough "d" { ingredients = { "bread flour" = "1000 g", "water" = "540 g", "sugar" = "95 g", "salt" = "18 g", "instant yeast" = "15 g" } }
+    dough "d" {
+      ingredients = {
+        "bread flour"   = "1000 g"
+        "water"         = "540 g"
+        "sugar"         = "95 g"
+        "salt"          = "18 g"
+        "instant yeast" = "15 g"
+      }
+    }
   }
 }
 
@@ -199,7 +303,15 @@ trial "standard yeast just under 20 % sugar" {
   rule   = "strain-worth-changing"
   expect = "flagged"
   formula "t" {
-    dough "d" { ingredients = { "bread flour" = "1000 g", "water" = "540 g", "sugar" = "195 g", "salt" = "18 g", "instant yeast" = "15 g" } }
+    dough "d" {
+      ingredients = {
+        "bread flour"   = "1000 g"
+        "water"         = "540 g"
+        "sugar"         = "195 g"
+        "salt"          = "18 g"
+        "instant yeast" = "15 g"
+      }
+    }
   }
 }
 
@@ -207,7 +319,15 @@ trial "standard yeast just over 20 % sugar" {
   rule   = "strain-worth-changing"
   expect = "clear"
   formula "t" {
-    dough "d" { ingredients = { "bread flour" = "1000 g", "water" = "540 g", "sugar" = "206 g", "salt" = "18 g", "instant yeast" = "15 g" } }
+    dough "d" {
+      ingredients = {
+        "bread flour"   = "1000 g"
+        "water"         = "540 g"
+        "sugar"         = "206 g"
+        "salt"          = "18 g"
+        "instant yeast" = "15 g"
+      }
+    }
   }
 }
 
@@ -215,7 +335,15 @@ trial "osmotolerant yeast at 15 % sugar" {
   rule   = "strain-worth-changing"
   expect = "clear"
   formula "t" {
-    dough "d" { ingredients = { "bread flour" = "1000 g", "water" = "540 g", "sugar" = "150 g", "salt" = "18 g", "instant yeast" = { amount = "15 g", strain = "osmotolerant" } } }
+    dough "d" {
+      ingredients = {
+        "bread flour"   = "1000 g"
+        "water"         = "540 g"
+        "sugar"         = "150 g"
+        "salt"          = "18 g"
+        "instant yeast" = { amount = "15 g", strain = "osmotolerant" }
+      }
+    }
   }
 }
 
@@ -389,8 +517,12 @@ trial "milk at 56 C on the yeast" {
   expect = "flagged"
   formula "t" {
     dough "d" {
-      ingredients = { "bread flour" = "1000 g", "whole milk" = { amount = "600 g", temp = "56 C" }, "instant yeast" = "12 g" }
-      steps       = [{ mix = "10 min" }]
+      ingredients = {
+        "bread flour"   = "1000 g"
+        "whole milk"    = { amount = "600 g", temp = "56 C" }
+        "instant yeast" = "12 g"
+      }
+      steps = [{ mix = "10 min" }]
     }
   }
 }
@@ -400,8 +532,12 @@ trial "milk at 54 C on the yeast" {
   expect = "clear"
   formula "t" {
     dough "d" {
-      ingredients = { "bread flour" = "1000 g", "whole milk" = { amount = "600 g", temp = "54 C" }, "instant yeast" = "12 g" }
-      steps       = [{ mix = "10 min" }]
+      ingredients = {
+        "bread flour"   = "1000 g"
+        "whole milk"    = { amount = "600 g", temp = "54 C" }
+        "instant yeast" = "12 g"
+      }
+      steps = [{ mix = "10 min" }]
     }
   }
 }
@@ -422,8 +558,12 @@ trial "scalded milk, yeast goes in later" {
   expect = "clear"
   formula "t" {
     dough "d" {
-      ingredients = { "bread flour" = "1000 g", "whole milk" = { amount = "600 g", temp = "80 C" }, "instant yeast" = "12 g" }
-      steps       = [{ mix = "3 min", with = ["bread flour", "whole milk"] }, { rest = "40 min", at = "room" }]
+      ingredients = {
+        "bread flour"   = "1000 g"
+        "whole milk"    = { amount = "600 g", temp = "80 C" }
+        "instant yeast" = "12 g"
+      }
+      steps = [{ mix = "3 min", with = ["bread flour", "whole milk"] }, { rest = "40 min", at = "room" }]
     }
   }
 }
@@ -433,8 +573,12 @@ trial "milk from 50 to 60 C" {
   expect = "unsure"
   formula "t" {
     dough "d" {
-      ingredients = { "bread flour" = "1000 g", "whole milk" = { amount = "600 g", temp = "50 C to 60 C" }, "instant yeast" = "12 g" }
-      steps       = [{ mix = "10 min" }]
+      ingredients = {
+        "bread flour"   = "1000 g"
+        "whole milk"    = { amount = "600 g", temp = "50 C to 60 C" }
+        "instant yeast" = "12 g"
+      }
+      steps = [{ mix = "10 min" }]
     }
   }
 }
@@ -493,8 +637,12 @@ trial "milk at 44 C in the mix" {
   expect = "flagged"
   formula "t" {
     dough "d" {
-      ingredients = { "bread flour" = "1000 g", "whole milk" = { amount = "600 g", temp = "44 C" }, "instant yeast" = "12 g" }
-      steps       = [{ mix = "10 min" }]
+      ingredients = {
+        "bread flour"   = "1000 g"
+        "whole milk"    = { amount = "600 g", temp = "44 C" }
+        "instant yeast" = "12 g"
+      }
+      steps = [{ mix = "10 min" }]
     }
   }
 }
@@ -504,8 +652,12 @@ trial "milk at 42 C in the mix" {
   expect = "clear"
   formula "t" {
     dough "d" {
-      ingredients = { "bread flour" = "1000 g", "whole milk" = { amount = "600 g", temp = "42 C" }, "instant yeast" = "12 g" }
-      steps       = [{ mix = "10 min" }]
+      ingredients = {
+        "bread flour"   = "1000 g"
+        "whole milk"    = { amount = "600 g", temp = "42 C" }
+        "instant yeast" = "12 g"
+      }
+      steps = [{ mix = "10 min" }]
     }
   }
 }
@@ -515,8 +667,12 @@ trial "milk at 54 C in the mix" {
   expect = "flagged"
   formula "t" {
     dough "d" {
-      ingredients = { "bread flour" = "1000 g", "whole milk" = { amount = "600 g", temp = "54 C" }, "instant yeast" = "12 g" }
-      steps       = [{ mix = "10 min" }]
+      ingredients = {
+        "bread flour"   = "1000 g"
+        "whole milk"    = { amount = "600 g", temp = "54 C" }
+        "instant yeast" = "12 g"
+      }
+      steps = [{ mix = "10 min" }]
     }
   }
 }
@@ -526,8 +682,12 @@ trial "milk at 56 C in the mix" {
   expect = "clear"
   formula "t" {
     dough "d" {
-      ingredients = { "bread flour" = "1000 g", "whole milk" = { amount = "600 g", temp = "56 C" }, "instant yeast" = "12 g" }
-      steps       = [{ mix = "10 min" }]
+      ingredients = {
+        "bread flour"   = "1000 g"
+        "whole milk"    = { amount = "600 g", temp = "56 C" }
+        "instant yeast" = "12 g"
+      }
+      steps = [{ mix = "10 min" }]
     }
   }
 }
@@ -537,8 +697,12 @@ trial "milk from 40 to 45 C" {
   expect = "unsure"
   formula "t" {
     dough "d" {
-      ingredients = { "bread flour" = "1000 g", "whole milk" = { amount = "600 g", temp = "40 C to 45 C" }, "instant yeast" = "12 g" }
-      steps       = [{ mix = "10 min" }]
+      ingredients = {
+        "bread flour"   = "1000 g"
+        "whole milk"    = { amount = "600 g", temp = "40 C to 45 C" }
+        "instant yeast" = "12 g"
+      }
+      steps = [{ mix = "10 min" }]
     }
   }
 }
@@ -549,7 +713,7 @@ rule "active-dry-unsoaked" {
   when   = "dough.has_active_dry && !dough.active_dry_soaked"
   say    = "Active dry yeast goes in without a soak. Wet it first for 10 min in four times its weight of water at 40 to 43 C, or use instant yeast."
   why    = "Its dead outer cells shield the living ones; unsoaked it starts late and unevenly."
-  source = "soak in 4 times its weight of water at about 43 C: Gisslen W., Professional Cooking (read)"
+  source = "soak in 4 times its weight of water at about 43 C: Gisslen W., Professional Cooking (read); how the dead cells act is textbook memory"
 
   adjust "yeast.kind" { to = "'instant'" }
 }
@@ -662,7 +826,7 @@ rule "yeast-for-overnight" {
   level  = "risk"
   limits = { retard_h = 8, ripe_e = 3 }
   when   = "dough.retard_h >= limit.retard_h && dough.ferment_e > limit.ripe_e"
-  say    = "With {dough.yeast_pct} yeast this dough has fermented {dough.ferment_e} by the end of its {dough.retard_h} in the cold, and is over-ripe from {limit.ripe_e}. Cut the yeast, shorten the rest before the chill, or chill it flatter."
+  say    = "With {dough.yeast_pct} yeast and {dough.retard_h} in the cold, the model puts this dough at {dough.ferment_e} (1.25 is one doubling); over {limit.ripe_e} it is over-ripe. Cut the yeast, shorten the rest before the chill, or chill it flatter."
   why    = "A thick dough cools for hours and rises all the while. A same-day dose is too much for a night: 0.5 to 1.5 % as instant is usual."
   source = "overnight dose: common practice, no source; ripeness by the model, cardinal temperatures fitted to four relative rates; 1.25 %-hours is one doubling, from three published formulas, and 3 as over-ripe is a judgement"
 
@@ -675,8 +839,14 @@ trial "2.7 % yeast, then a night" {
   kitchen { fridge = "4 C" }
   formula "t" {
     dough "d" {
-      ingredients = { "bread flour" = "1000 g", "water" = "540 g", "sugar" = "100 g", "salt" = "18 g", "instant yeast" = "27 g" }
-      steps       = [{ mix = "10 min", to = "26 C" }, { rest = "3 h", at = "26 C" }, { chill = "14 h", at = "fridge" }]
+      ingredients = {
+        "bread flour"   = "1000 g"
+        "water"         = "540 g"
+        "sugar"         = "100 g"
+        "salt"          = "18 g"
+        "instant yeast" = "27 g"
+      }
+      steps = [{ mix = "10 min", to = "26 C" }, { rest = "3 h", at = "26 C" }, { chill = "14 h", at = "fridge" }]
     }
   }
 }
@@ -687,8 +857,14 @@ trial "0.53 % yeast, then a night" {
   kitchen { fridge = "4 C" }
   formula "t" {
     dough "d" {
-      ingredients = { "bread flour" = "1000 g", "water" = "540 g", "sugar" = "100 g", "salt" = "18 g", "instant yeast" = "5.3 g" }
-      steps       = [{ mix = "10 min", to = "26 C" }, { rest = "3 h", at = "26 C" }, { chill = "14 h", at = "fridge" }]
+      ingredients = {
+        "bread flour"   = "1000 g"
+        "water"         = "540 g"
+        "sugar"         = "100 g"
+        "salt"          = "18 g"
+        "instant yeast" = "5.3 g"
+      }
+      steps = [{ mix = "10 min", to = "26 C" }, { rest = "3 h", at = "26 C" }, { chill = "14 h", at = "fridge" }]
     }
   }
 }
@@ -699,8 +875,18 @@ trial "3.5 % yeast and 8.5 h in the cold" {
   kitchen { fridge = "4 C" }
   formula "t" {
     dough "d" {
-      ingredients = { "bread flour" = "1000 g", "water" = "540 g", "sugar" = "100 g", "salt" = "18 g", "instant yeast" = "35 g" }
-      steps       = [{ mix = "10 min", to = "26 C" }, { rest = "3 h", at = "26 C" }, { chill = "8.5 h", at = "fridge" }]
+      ingredients = {
+        "bread flour"   = "1000 g"
+        "water"         = "540 g"
+        "sugar"         = "100 g"
+        "salt"          = "18 g"
+        "instant yeast" = "35 g"
+      }
+      steps = [
+        { mix = "10 min", to = "26 C" },
+        { rest = "3 h", at = "26 C" },
+        { chill = "8.5 h", at = "fridge" },
+      ]
     }
   }
 }
@@ -711,8 +897,18 @@ trial "3.5 % yeast and 7.5 h in the cold" {
   kitchen { fridge = "4 C" }
   formula "t" {
     dough "d" {
-      ingredients = { "bread flour" = "1000 g", "water" = "540 g", "sugar" = "100 g", "salt" = "18 g", "instant yeast" = "35 g" }
-      steps       = [{ mix = "10 min", to = "26 C" }, { rest = "3 h", at = "26 C" }, { chill = "7.5 h", at = "fridge" }]
+      ingredients = {
+        "bread flour"   = "1000 g"
+        "water"         = "540 g"
+        "sugar"         = "100 g"
+        "salt"          = "18 g"
+        "instant yeast" = "35 g"
+      }
+      steps = [
+        { mix = "10 min", to = "26 C" },
+        { rest = "3 h", at = "26 C" },
+        { chill = "7.5 h", at = "fridge" },
+      ]
     }
   }
 }
@@ -723,8 +919,14 @@ trial "1 % yeast, then a night" {
   kitchen { fridge = "4 C" }
   formula "t" {
     dough "d" {
-      ingredients = { "bread flour" = "1000 g", "water" = "540 g", "sugar" = "100 g", "salt" = "18 g", "instant yeast" = "10 g" }
-      steps       = [{ mix = "10 min", to = "26 C" }, { rest = "3 h", at = "26 C" }, { chill = "14 h", at = "fridge" }]
+      ingredients = {
+        "bread flour"   = "1000 g"
+        "water"         = "540 g"
+        "sugar"         = "100 g"
+        "salt"          = "18 g"
+        "instant yeast" = "10 g"
+      }
+      steps = [{ mix = "10 min", to = "26 C" }, { rest = "3 h", at = "26 C" }, { chill = "14 h", at = "fridge" }]
     }
   }
 }
@@ -735,8 +937,14 @@ trial "dough temperature not written" {
   kitchen { fridge = "4 C" }
   formula "t" {
     dough "d" {
-      ingredients = { "bread flour" = "1000 g", "water" = "540 g", "sugar" = "100 g", "salt" = "18 g", "instant yeast" = "27 g" }
-      steps       = [{ mix = "10 min" }, { rest = "3 h", at = "26 C" }, { chill = "14 h", at = "fridge" }]
+      ingredients = {
+        "bread flour"   = "1000 g"
+        "water"         = "540 g"
+        "sugar"         = "100 g"
+        "salt"          = "18 g"
+        "instant yeast" = "27 g"
+      }
+      steps = [{ mix = "10 min" }, { rest = "3 h", at = "26 C" }, { chill = "14 h", at = "fridge" }]
     }
   }
 }

@@ -159,16 +159,19 @@ type Sheet struct {
 	Formula *formula.Formula
 	Kitchen *kitchen.Kitchen
 
-	parts   []part
-	values  [5][]cell
-	arena   []cell
-	pinned  *formula.Ingredient // see Settles
-	pinMass Interval
+	parts      []part
+	values     [5][]cell
+	arena      []cell
+	generation uint32
+	pinned     *formula.Ingredient // see Settles
+	pinMass    Interval
 }
 
+// cell holds a value that was computed for the formula of that generation; older ones are as good as empty, so that
+// turning the sheet to the next formula clears nothing.
 type cell struct {
-	done  bool
-	value Value
+	generation uint32
+	value      Value
 }
 
 // NewSheet makes the sheet of a formula.
@@ -197,7 +200,7 @@ func (s *Sheet) Reset(f *formula.Formula, k *kitchen.Kitchen) {
 		s.arena = make([]cell, need)
 	}
 	s.arena = s.arena[:need]
-	clear(s.arena)
+	s.generation++
 	at := 0
 	for on, n := range counts {
 		size := n * len(catalogue[on])
@@ -218,8 +221,8 @@ func (s *Sheet) Value(f *Fact, x Subject) *Value {
 		row = x.Ingredient.Serial
 	}
 	c := &s.values[f.On][row*len(catalogue[f.On])+f.index]
-	if !c.done {
-		c.done = true // before the call: a fact that asks for itself is a mistake that must not hang
+	if c.generation != s.generation {
+		c.generation = s.generation // before the call: a fact that asks for itself is a mistake that must not hang
 		c.value = s.compute(f, x)
 	}
 	return &c.value
@@ -312,7 +315,7 @@ func maybe(what string, at source.Place) Value {
 	return Value{Lo: 0, Hi: 1, Mid: math.NaN(), Need: &Need{what, at}}
 }
 
-func text(word string) Value { return Value{Words: []string{word}} }
+func text(word string) Value { return Value{Words: []string{word}, Origin: AsGiven} }
 
 func list(words []string) Value { return Value{Words: words} }
 

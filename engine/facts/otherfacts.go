@@ -195,12 +195,11 @@ func (s *Sheet) pieces() Value {
 	}
 	for _, p := range s.Formula.Parts {
 		for _, step := range p.Steps {
-			g := step.Pieces
-			if !g.Set && step.Verb.Name == "divide" && step.Measure.Kind == quantity.Count {
-				g = step.Measure
-			}
-			if g.Set {
-				return given(g, "", step.Place)
+			switch {
+			case step.Pieces != nil:
+				return given(*step.Pieces, "", step.Place)
+			case step.Verb.Name == "divide" && step.Measure.Kind == quantity.Count:
+				return given(step.Measure, "", step.Place)
 			}
 		}
 	}

@@ -124,7 +124,7 @@ func (p *part) addItem(in *formula.Ingredient) {
 		p.plus(unpriced, m, 1)
 	}
 	if ownFlour(item) {
-		if in.Protein.Set {
+		if in.Protein != nil {
 			label := formula.Mass{A: m.A.Mul(in.Protein.Interval.Scale(0.01)), B: m.B.Mul(in.Protein.Interval.Scale(0.01))}
 			p.plus(flourProtein, label, 1)
 		} else {

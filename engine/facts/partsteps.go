@@ -112,7 +112,7 @@ func (p *part) cooked(cookC float64) int {
 			if s.Core.Set {
 				reached = s.Core
 			}
-			if s.Measured.Set && s.Measured.Temp.Set {
+			if s.Measured != nil && s.Measured.Temp.Set {
 				reached = s.Measured.Temp
 			}
 			switch {
@@ -210,7 +210,7 @@ func fermentE(p *part) Value {
 		case "mix":
 			started = true
 			start := s.To
-			if s.Measured.Set && s.Measured.Temp.Set {
+			if s.Measured != nil && s.Measured.Temp.Set {
 				start = s.Measured.Temp
 			}
 			if !start.Set {
@@ -270,7 +270,10 @@ type follower struct {
 // step is monotone in both temperatures below the optimum of 38 C; above it the hull of the ends and the optimum holds.
 func (w *follower) step(ambient, hours Interval) {
 	lo := ferment.EquivalentHoursExponential(w.t.Lo, ambient.Lo, w.tau, hours.Lo)
-	hi := ferment.EquivalentHoursExponential(w.t.Hi, ambient.Hi, w.tau, hours.Hi)
+	hi := lo
+	if w.t.Lo != w.t.Hi || ambient.Lo != ambient.Hi || hours.Lo != hours.Hi {
+		hi = ferment.EquivalentHoursExponential(w.t.Hi, ambient.Hi, w.tau, hours.Hi)
+	}
 	if max(w.t.Hi, ambient.Hi) > ferment.GasOptimumC {
 		lo = min(lo, hi, ferment.EquivalentHoursExponential(w.t.Hi, ambient.Hi, w.tau, hours.Lo))
 		hi = ferment.TemperatureFactor(ferment.GasOptimumC) * hours.Hi

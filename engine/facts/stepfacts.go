@@ -22,12 +22,12 @@ var stepFacts = []Fact{
 	{Name: "thickness_mm", Unit: "mm", Means: "thickness of the sheet, slab or tray", Source: srcGiven, step: thickness},
 	{Name: "method", Type: Text, Means: "how: by hand, spiral, frying; empty where not given", Source: srcGiven, step: func(_ *Sheet, s *formula.Step) Value { return text(s.By) }},
 	{Name: "is_covered", Type: YesNo, Means: "covered", Source: srcGiven, step: func(_ *Sheet, s *formula.Step) Value {
-		if !s.Covered.Set {
+		if s.Covered == nil {
 			return maybe("covered = true or false in this "+s.Verb.Name, s.Place)
 		}
-		return yes(s.Covered.Lo == 1)
+		return yes(*s.Covered)
 	}},
-	{Name: "is_measured", Type: YesNo, Means: "the baker's own reading is written down", Source: srcGiven, step: func(_ *Sheet, s *formula.Step) Value { return yes(s.Measured.Set) }},
+	{Name: "is_measured", Type: YesNo, Means: "the baker's own reading is written down", Source: srcGiven, step: func(_ *Sheet, s *formula.Step) Value { return yes(s.Measured != nil) }},
 	{Name: "has_yeast", Type: YesNo, Means: "yeast goes in here: it is mixed, or soaked, with what the step names", Source: srcGiven, step: func(_ *Sheet, s *formula.Step) Value {
 		return yes(meetsYeast(s))
 	}},
@@ -64,7 +64,10 @@ func stepAt(sh *Sheet, s *formula.Step) Value {
 }
 
 func thickness(_ *Sheet, s *formula.Step) Value {
-	mm := s.Form.MM
+	mm := Interval{}
+	if s.Form != nil {
+		mm = s.Form.MM
+	}
 	if s.Verb.Name == "sheet" && s.Measure.Set {
 		mm = s.Measure.Interval
 	}

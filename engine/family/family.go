@@ -55,6 +55,11 @@ func Names() []string {
 // Find returns the family of that name or alias. Letter case, spaces and hyphens
 // make no difference. Nobody changes what it points to.
 func Find(name string) (*Family, bool) {
+	for i := range families {
+		if strings.EqualFold(families[i].Name, name) { // as most files write it
+			return &families[i], true
+		}
+	}
 	key := fold(name)
 	for i := range families {
 		f := &families[i]

@@ -56,6 +56,7 @@ type Figure struct {
 	Name    string  // "dough.sugar_pct"
 	Label   string  // the same in plain words: "sugar"
 	Shown   string  // value and unit as a person reads it
+	Error   string  // a model's ends, as a person reads them; "" for others
 	Value   float64 // middle; NaN when unknown
 	Low     float64 // may be infinite
 	High    float64

@@ -93,8 +93,8 @@ type Ingredient struct {
 
 	Amount  Amount
 	Temp    Given
-	Protein Given  // % of the flour, from its label
-	Reserve Given  // held back for later, in the amount's own kind of unit
+	Protein *Given // % of the flour, from its label; nil when not given
+	Reserve *Given // held back for later, in the amount's own kind of unit
 	Strain  string // "standard" or "osmotolerant"; "" when not given
 	Form    string // as given by "as": "melted", "cold cubes"; free text
 

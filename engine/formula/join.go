@@ -31,7 +31,7 @@ func (rd *reader) joinParts() {
 			if in.Amount.Set && in.Amount.Kind != quantity.Mass {
 				rd.Fault(in.Amount.Place, "%q is another part: write \"all\" or a weight, such as \"200 g\"", source.Safe(in.Name))
 			}
-			if in.Strain != "" || in.Protein.Set {
+			if in.Strain != "" || in.Protein != nil {
 				rd.Fault(in.Place, "%q is another part: strain and protein belong to its own ingredients", source.Safe(in.Name))
 			}
 		}
@@ -130,8 +130,8 @@ func (rd *reader) weigh(p *Part) {
 			return // an unknown ingredient, already reported
 		}
 		in.Grams = rd.grams(in, in.Amount)
-		if in.Reserve.Set {
-			in.Held = rd.grams(in, Amount{Given: in.Reserve})
+		if in.Reserve != nil {
+			in.Held = rd.grams(in, Amount{Given: *in.Reserve})
 			rd.checkReserve(in)
 		}
 		if share := in.flourShare(); share != (Interval{}) {

@@ -160,7 +160,8 @@ func (rd *reader) readPart(kind Kind, b *hclsyntax.Block) {
 }
 
 func (rd *reader) readIngredients(p *Part, e hclsyntax.Expression) {
-	pairs, ok := rd.Pairs(e, "ingredients")
+	var buf [24]reading.Pair
+	pairs, ok := rd.Pairs(e, "ingredients", buf[:0])
 	if !ok {
 		return
 	}
@@ -236,31 +237,37 @@ func (rd *reader) unknownIngredient(in *Ingredient) {
 		Paste: fmt.Sprintf("ingredient %q {\n  like  = \"...\"   # the nearest larder name, or give all of the figures below\n  water = \"0 %%\"\n  fat   = \"0 %%\"\n  sugar = \"0 %%\"\n}", name)})
 }
 
+// quoted gives the ingredient's name in quotes, as messages show it.
+func (in *Ingredient) quoted() string { return "\"" + source.Safe(in.Name) + "\"" }
+
 // readAmount reads "200 g", "?", "all" or { amount = "200 g", temp = "6 C" }.
 func (rd *reader) readAmount(in *Ingredient, e hclsyntax.Expression) {
-	what := "\"" + source.Safe(in.Name) + "\""
+	what := in.quoted()
 	if _, isObject := e.(*hclsyntax.ObjectConsExpr); !isObject {
 		in.Amount = rd.readHowMuch(in, e, what)
 		return
 	}
-	pairs, _ := rd.Pairs(e, what)
-	seen := map[string]bool{}
-	for _, pair := range pairs {
-		if seen[pair.Key] {
+	var buf [8]reading.Pair
+	pairs, _ := rd.Pairs(e, what, buf[:0])
+	for i, pair := range pairs {
+		if stands(pairs[:i], pair.Key) {
 			rd.Fault(pair.Place, "%q stands twice for %s", pair.Key, what)
 			continue
 		}
-		seen[pair.Key] = true
 		switch pair.Key {
 		case "amount":
 			in.Amount = rd.readHowMuch(in, pair.Value, what)
 		case "temp":
 			in.Temp, _ = rd.Quantity(pair.Value, forTemp, what+" temp")
 		case "protein":
-			in.Protein, _ = rd.Quantity(pair.Value, forPct, what+" protein")
-			rd.within(in.Protein, 0, 25, "the protein of a flour is 25 % at the most")
+			if g, ok := rd.Quantity(pair.Value, forPct, what+" protein"); ok {
+				in.Protein = &g
+				rd.within(g, 0, 25, "the protein of a flour is 25 % at the most")
+			}
 		case "reserve":
-			in.Reserve, _ = rd.Quantity(pair.Value, amountKinds, what+" reserve")
+			if g, ok := rd.Quantity(pair.Value, amountKinds, what+" reserve"); ok {
+				in.Reserve = &g
+			}
 		case "as":
 			in.Form, _, _ = rd.Text(pair.Value, what+" as")
 		case "note":
@@ -280,7 +287,7 @@ func (rd *reader) readAmount(in *Ingredient, e hclsyntax.Expression) {
 			rd.Unknown(pair.Place, "key", pair.Key, "an ingredient", AmountKeys)
 		}
 	}
-	if !seen["amount"] {
+	if !stands(pairs, "amount") {
 		rd.Fault(in.Place, "%s has no amount: add amount = \"100 g\", or amount = \"?\" while drafting", what)
 	}
 }
@@ -322,7 +329,7 @@ func (rd *reader) checkKeys(in *Ingredient) {
 	if in.Strain != "" && in.Item.Yeast == 0 {
 		rd.Fault(in.Place, "%q is no yeast, so it has no strain", source.Safe(in.Name))
 	}
-	if in.Protein.Set && in.Item.Flour == 0 {
+	if in.Protein != nil && in.Item.Flour == 0 {
 		rd.Fault(in.Protein.Place, "%q is no flour: protein from the label is read for flours only", source.Safe(in.Name))
 	}
 }

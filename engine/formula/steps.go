@@ -29,19 +29,18 @@ type Step struct {
 
 	To, Core Given // target temperature; target core temperature, C
 	By       string
-	Form     Geometry
+	Form     *Geometry // nil when not given, as are the next ones
 	Tin      string
-	Count    Given
-	Pieces   Given
-	Slice    Given // length of one slice cut from a coil, mm
-	Covered  Given // Set when written; 1 for true
-	Measured Measured
+	Count    *Given
+	Pieces   *Given
+	Slice    *Given // length of one slice cut from a coil, mm
+	Covered  *bool
+	Measured *Measured
 	With     []*Ingredient // what goes in here: the yeast that is soaked, the butter that was held back
 }
 
 // Geometry is the shape in which a part stands while it warms or cools.
 type Geometry struct {
-	Set   bool
 	Place source.Place
 	Shape string   // ball, slab, log, brick, bowl, tray, pieces
 	MM    Interval // thickness of a slab or tray, width of a log
@@ -51,7 +50,6 @@ type Geometry struct {
 
 // Measured is what the baker saw, which always beats a model.
 type Measured struct {
-	Set   bool
 	Place source.Place
 	Temp  Given // C
 	Core  bool  // the temperature was read in the core
@@ -64,8 +62,9 @@ type Verb struct {
 	Name  string
 	Means string // one line for the reference page
 	main  mainMeasure
-	keys  []string // options beside the common ones
-	Hands bool     // the baker's hands are in it
+	keys  []string          // options beside the common ones
+	Hands bool              // the baker's hands are in it
+	says  map[string]string // "bake: core", for messages, by option
 }
 
 // mainMeasure says what the verb's own value may be.
@@ -120,6 +119,10 @@ var verbByName = func() map[string]*Verb {
 	m := make(map[string]*Verb, len(Verbs))
 	for _, v := range Verbs {
 		m[v.Name] = v
+		v.says = make(map[string]string, len(v.keys)+len(commonKeys))
+		for _, key := range append(append([]string{}, v.keys...), commonKeys...) {
+			v.says[key] = v.Name + ": " + key
+		}
 	}
 	return m
 }()
@@ -180,7 +183,8 @@ func (rd *reader) readSteps(p *Part, e hclsyntax.Expression) {
 }
 
 func (rd *reader) readStep(s *Step, e hclsyntax.Expression) bool {
-	pairs, ok := rd.Pairs(e, "a step")
+	var buf [8]reading.Pair
+	pairs, ok := rd.Pairs(e, "a step", buf[:0])
 	if !ok {
 		return false
 	}
@@ -208,16 +212,14 @@ func (rd *reader) readStep(s *Step, e hclsyntax.Expression) bool {
 		rd.Fault(at, "this step says nothing to do; start it with a verb: { rest = \"1 h\", at = \"room\" }")
 		return false
 	}
-	seen := map[string]bool{}
-	for _, pair := range pairs {
+	for i, pair := range pairs {
 		if _, isVerb := verbByName[pair.Key]; isVerb {
 			continue
 		}
-		if seen[pair.Key] {
+		if stands(pairs[:i], pair.Key) {
 			rd.Fault(pair.Place, "%q stands twice in this step", pair.Key)
 			continue
 		}
-		seen[pair.Key] = true
 		switch {
 		case s.Verb.takes(pair.Key):
 			rd.readStepKey(s, pair)
@@ -228,6 +230,16 @@ func (rd *reader) readStep(s *Step, e hclsyntax.Expression) bool {
 		}
 	}
 	return true
+}
+
+// stands tells whether a key is among the pairs; they are few.
+func stands(pairs []reading.Pair, key string) bool {
+	for i := range pairs {
+		if pairs[i].Key == key {
+			return true
+		}
+	}
+	return false
 }
 
 func isStepKey(key string) bool {
@@ -277,15 +289,14 @@ func (rd *reader) readMain(s *Step, pair reading.Pair) {
 	}
 	if g.Kind == quantity.Time {
 		s.Time = g
-		rd.within(g, 0, MaxMinutes, "a "+s.Verb.Name+" of more than 60 days is not read")
+		rd.within(g, 0, MaxMinutes, "a step of more than 60 days is not read")
 	} else {
 		s.Measure = g
 	}
 }
 
 func (rd *reader) readStepKey(s *Step, pair reading.Pair) {
-	v := pair.Value
-	what := s.Verb.Name + ": " + pair.Key
+	v, what := pair.Value, s.Verb.says[pair.Key]
 	switch pair.Key {
 	case "time":
 		s.Time, _ = rd.Quantity(v, forTime, what)
@@ -324,13 +335,12 @@ func (rd *reader) readStepKey(s *Step, pair reading.Pair) {
 	case "pieces":
 		s.Pieces = rd.readCount(v, what)
 	case "slice":
-		s.Slice, _ = rd.Quantity(v, forLen, what)
+		if g, ok := rd.Quantity(v, forLen, what); ok {
+			s.Slice = &g
+		}
 	case "covered":
 		if yes, ok := rd.Bool(v, what); ok {
-			s.Covered = Given{Place: rd.Place(v.Range()), Set: true}
-			if yes {
-				s.Covered.Quantity.Interval = quantity.Point(1)
-			}
+			s.Covered = &yes
 		}
 	case "measured":
 		s.Measured = rd.readMeasured(v, what)
@@ -373,22 +383,25 @@ func (rd *reader) checkTin(name string, at source.Place) bool {
 }
 
 // readCount reads a whole number of pieces or tins, written 24 or "24 pieces".
-func (rd *reader) readCount(e hclsyntax.Expression, what string) Given {
+func (rd *reader) readCount(e hclsyntax.Expression, what string) *Given {
 	if n, at, ok := rd.wholeNumber(e); ok {
-		return Given{Quantity: quantity.Quantity{Kind: quantity.Count, Interval: quantity.Point(n), Unit: "pieces"}, Place: at, Set: true}
+		return &Given{Quantity: quantity.Quantity{Kind: quantity.Count, Interval: quantity.Point(n), Unit: "pieces"}, Place: at, Set: true}
 	}
-	g, _ := rd.Quantity(e, forNum, what)
-	return g
+	g, ok := rd.Quantity(e, forNum, what)
+	if !ok {
+		return nil
+	}
+	return &g
 }
 
 // readGeometry reads "slab 40 mm", "log 70 mm", "brick 100x100x230 mm", "ball", "bowl", "tray 20 mm", "pieces 75 g".
-func (rd *reader) readGeometry(e hclsyntax.Expression, what string) Geometry {
+func (rd *reader) readGeometry(e hclsyntax.Expression, what string) *Geometry {
 	text, at, ok := rd.Text(e, what)
 	if !ok {
-		return Geometry{}
+		return nil
 	}
 	word, rest, _ := strings.Cut(strings.TrimSpace(text), " ")
-	g := Geometry{Set: true, Place: at, Shape: strings.ToLower(word)}
+	g := &Geometry{Place: at, Shape: strings.ToLower(word)}
 	inside := source.Place{File: at.File, Start: at.End - len(rest), End: at.End}
 	rest = strings.TrimRight(rest, " ")
 	switch g.Shape {
@@ -416,7 +429,7 @@ func (rd *reader) readGeometry(e hclsyntax.Expression, what string) Geometry {
 		rd.Fault(at, "%s: %s; write for example \"slab 40 mm\"", what,
 			reading.UnknownText("shape", word, "the shapes", []string{"ball", "slab", "log", "brick", "bowl", "tray", "pieces"}))
 	}
-	return Geometry{}
+	return nil
 }
 
 // ReadBox reads three lengths in one unit, "300 x 100 x 100 mm", in mm.
@@ -447,17 +460,17 @@ func (rd *reader) readBox(text string, at source.Place, what string) (box [3]flo
 }
 
 // readMeasured reads "11 C after 6 h", "2 x after 90 min", "94 C core".
-func (rd *reader) readMeasured(e hclsyntax.Expression, what string) Measured {
+func (rd *reader) readMeasured(e hclsyntax.Expression, what string) *Measured {
 	text, at, ok := rd.Text(e, what)
 	if !ok {
-		return Measured{}
+		return nil
 	}
-	m := Measured{Set: true, Place: at}
+	m := &Measured{Place: at}
 	what += " (write \"11 C after 6 h\", \"2 x after 90 min\" or \"94 C core\")"
 	reading, after, has := strings.Cut(text, " after ")
 	if has {
 		if m.After, ok = rd.QuantityText(after, at, forTime, what); !ok {
-			return Measured{}
+			return nil
 		}
 	}
 	reading = strings.TrimSpace(reading)
@@ -468,12 +481,12 @@ func (rd *reader) readMeasured(e hclsyntax.Expression, what string) Measured {
 		rise, good := rd.QuantityText(strings.TrimSpace(times)+" pieces", at, forNum, what)
 		m.Rise = rise
 		if !good || m.Core {
-			return Measured{}
+			return nil
 		}
 		return m
 	}
 	if m.Temp, ok = rd.QuantityText(reading, at, forTemp, what); !ok {
-		return Measured{}
+		return nil
 	}
 	return m
 }

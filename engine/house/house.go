@@ -108,8 +108,7 @@ func Read(f *source.File) (*House, source.Problems) {
 	if !seen && len(r.Problems) == 0 {
 		r.Fault(source.Place{File: f}, "no house block: write house \"our kitchen\" { ... }")
 	}
-	r.Problems.Sort()
-	return h, r.Problems
+	return h, r.Problems.Sort()
 }
 
 func (h *House) read(r *reading.Reader, b *hclsyntax.Block) {
@@ -204,7 +203,7 @@ const MaxLimit = 1e9
 
 // ReadLimits reads limits = { sugar_pct = 20 }.
 func ReadLimits(r *reading.Reader, e hclsyntax.Expression) []Limit {
-	pairs, _ := r.Pairs(e, "limits")
+	pairs, _ := r.Pairs(e, "limits", nil)
 	var limits []Limit
 	for _, p := range pairs {
 		for _, other := range limits {

@@ -133,6 +133,16 @@ var spellings = func() map[string]*unit {
 	return m
 }()
 
+// exactUnit finds a unit by its own short name only.
+func exactUnit(name string) *unit {
+	for i := range units {
+		if units[i].name == name {
+			return &units[i]
+		}
+	}
+	return nil
+}
+
 func unitNamed(word string) *unit {
 	if u := spellings[word]; u != nil {
 		return u

@@ -192,14 +192,15 @@ type Pair struct {
 	Value hclsyntax.Expression
 }
 
-// Pairs reads an object; repeated keys are left for the caller, who knows how to say it.
-func (r *Reader) Pairs(e hclsyntax.Expression, what string) ([]Pair, bool) {
+// Pairs reads an object into buf, which saves an allocation for each of the many small objects of a formula; repeated keys
+// are left for the caller, who knows how to say it.
+func (r *Reader) Pairs(e hclsyntax.Expression, what string, buf []Pair) ([]Pair, bool) {
 	object, ok := e.(*hclsyntax.ObjectConsExpr)
 	if !ok {
 		r.Fault(r.Place(e.Range()), "%s must stand in curly brackets { }", what)
 		return nil, false
 	}
-	pairs := make([]Pair, 0, len(object.Items))
+	pairs := buf
 	for _, item := range object.Items {
 		if key, at, good := r.Text(item.KeyExpr, "a name in "+what); good {
 			pairs = append(pairs, Pair{Key: key, Place: at, Value: item.ValueExpr})

@@ -6,7 +6,6 @@ import (
 	"strings"
 
 	"forebake/engine/finding"
-	"forebake/engine/quantity"
 	"forebake/engine/source"
 )
 
@@ -40,9 +39,13 @@ func FactsText(w io.Writer, rows []FactRow) error {
 			n = len(sources)
 			numbers[r.Source] = n
 		}
-		fmt.Fprintf(&b, "  %-24s %-22s %-11s %s [%d]\n", r.Figure.Name, source.Safe(r.Figure.Shown), r.Figure.Kind, r.Means, n)
-		if r.Figure.Kind == "model" && r.Figure.Low < r.Figure.High {
-			fmt.Fprintf(&b, "  %-24s %s, error: %s\n", "", quantity.FormatInterval(quantity.Interval{Lo: r.Figure.Low, Hi: r.Figure.High}, r.Figure.Unit), r.Error)
+		kind := r.Figure.Kind
+		if r.Figure.Shown == "unknown" {
+			kind = "-"
+		}
+		fmt.Fprintf(&b, "  %-24s %-22s %-11s %s [%d]\n", r.Figure.Name, source.Safe(r.Figure.Shown), kind, r.Means, n)
+		if r.Figure.Error != "" {
+			fmt.Fprintf(&b, "  %-24s %s; error: %s\n", "", r.Figure.Error, r.Error)
 		}
 	}
 	if len(sources) > 0 {

@@ -9,7 +9,6 @@ import (
 	"github.com/fatih/color"
 
 	"forebake/engine/finding"
-	"forebake/engine/quantity"
 	"forebake/engine/source"
 )
 
@@ -79,6 +78,9 @@ func Text(w io.Writer, run *Run, o Options) error {
 	for _, n := range run.Notices {
 		t.paragraph(source.Safe(n), "", "  ")
 	}
+	if len(run.Findings) > 0 {
+		t.paragraph("forebake why RULE tells a rule's source and limits, and how a house changes them.", "", "")
+	}
 	t.WriteString(totals(run.Totals) + ".\n")
 	_, err := io.WriteString(w, t.String())
 	return err
@@ -133,7 +135,7 @@ func (t *text) finding(f *finding.Finding) {
 	if figures := figures(f); figures != "" {
 		t.paragraph("Figures: "+figures+".", indent, indent)
 	}
-	t.paragraph("Rule: "+f.Rule+". Source: "+source.Safe(strings.TrimSuffix(f.Source, "."))+".", indent, indent)
+	t.paragraph("Rule: "+f.Rule, indent, indent)
 	t.WriteString("\n")
 }
 
@@ -147,8 +149,8 @@ func figures(f *finding.Finding) string {
 			limits = append(limits, "limit "+g.Label+" "+g.Shown)
 		case g.Numeric:
 			shown := g.Shown
-			if g.Kind == "model" && g.Low < g.High {
-				shown += " (" + quantity.FormatInterval(quantity.Interval{Lo: g.Low, Hi: g.High}, g.Unit) + ")"
+			if g.Error != "" && g.Error != shown {
+				shown += " (" + g.Error + ")"
 			}
 			parts = append(parts, g.Label+" "+shown)
 		case g.List == nil && g.Shown != "yes" && g.Shown != "no":

@@ -96,19 +96,8 @@ type node struct {
 
 // Expr is an expression that was type-checked when its pack was read. It cannot fail while judging.
 type Expr struct {
-	root    *node
-	tree    ast.Node
-	reads   []read
-	clauses []*clause // the condition's and-ed clauses, judged in turn; nil unless it is a condition
-}
-
-// clause is one and-ed part of a condition.
-type clause struct {
-	root    *node
-	reads   []int
-	tree    ast.Node // for the compiled program
-	fast    bool     // no division by a figure, so that the program on points cannot meet infinity
-	program compiled
+	root  *node
+	reads []read
 }
 
 // names says what the names of an expression mean: which subject each stands for.
@@ -176,7 +165,6 @@ func condition(r *reading.Reader, e hclsyntax.Expression, n *names, what string)
 		r.Fault(r.Place(e.Range()), "%s must be a comparison that is true or false, such as %s.mass_g > 0; this is a %s", what, n.self[0], typeName(x.root.typ))
 		return nil
 	}
-	x.conjuncts()
 	return x
 }
 
@@ -226,42 +214,8 @@ func parseExpr(r *reading.Reader, text string, offsets []int, n *names, what str
 	if c.failed {
 		return nil
 	}
-	c.expr.root, c.expr.tree = root, tree.Node
+	c.expr.root = root
 	return c.expr
-}
-
-// conjuncts splits a checked condition into its and-ed clauses, so that each is judged only when those before it hold,
-// and a figure that no clause comes to is never computed.
-func (x *Expr) conjuncts() {
-	var walk func(n *node, t ast.Node)
-	walk = func(n *node, t ast.Node) {
-		if b, ok := t.(*ast.BinaryNode); ok && n.op == opAnd && (b.Operator == "&&" || b.Operator == "and") {
-			walk(n.kids[0], b.Left)
-			walk(n.kids[1], b.Right)
-			return
-		}
-		c := &clause{root: n, tree: t, fast: true}
-		seen := map[int]bool{}
-		n.each(func(k *node) {
-			if k.op == opDiv && k.kids[1].op != opNumber {
-				c.fast = false
-			}
-			if (k.op == opRead || k.op == opKnown) && !seen[k.read] {
-				seen[k.read] = true
-				c.reads = append(c.reads, k.read)
-			}
-		})
-		x.clauses = append(x.clauses, c)
-	}
-	walk(x.root, x.tree)
-	x.tree = nil
-}
-
-func (n *node) each(visit func(*node)) {
-	visit(n)
-	for _, k := range n.kids {
-		k.each(visit)
-	}
 }
 
 func (c *check) span(from, to int) source.Place {
@@ -570,7 +524,7 @@ func (c *check) arithmetic(x *ast.BinaryNode, a, b *node) *node {
 		if b.op == opNumber && b.number == 0 {
 			return c.fail(x, "a division by zero")
 		}
-		// A written divisor is at least 10^-9. A computed one may be anything; such a clause is judged on intervals only.
+		// A written divisor is at least 10^-9. A computed one may be anything: the judge turns what is not finite into unsure.
 		n.op, n.size = opDiv, a.size+factSize
 	}
 	if n.size > maxSize {

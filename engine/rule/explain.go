@@ -105,6 +105,8 @@ func Figure(name string, f *facts.Fact, v *facts.Value) finding.Figure {
 	case facts.Number:
 		if v.Absent {
 			fig.Value = math.NaN()
+		} else if v.Origin == facts.Model && v.Lo < v.Hi {
+			fig.Error = ShowRange(f, v)
 		}
 	}
 	return fig
@@ -139,7 +141,7 @@ func (j *Judge) unsure(rule *Rule, x facts.Subject) (reason string, needs []stri
 				needs = append(needs, in.Name)
 			}
 		case fact.Origin == facts.Model:
-			say(fmt.Sprintf("%s is %s, and the model's error (%s) leaves %s", label(r.fact.Name), Show(r.fact, &fact), r.fact.Error, quantity.FormatInterval(fact.Interval(), r.fact.Unit)))
+			say(fmt.Sprintf("%s is %s, and the model's error (%s) leaves %s", label(r.fact.Name), Show(r.fact, &fact), r.fact.Error, ShowRange(r.fact, &fact)))
 			needs = append(needs, r.name)
 		default:
 			say(j.rangeText(rule, x, i, &fact) + rangeLines(ranged))

@@ -133,9 +133,24 @@ func Show(f *facts.Fact, v *facts.Value) string {
 		return "unknown"
 	}
 	if v.Origin == facts.Model && !math.IsNaN(v.Mid) && !math.IsInf(v.Mid, 0) {
-		return "about " + quantity.Format(v.Mid, f.Unit)
+		return "about " + quantity.Format(honest(v.Mid, v.Hi-v.Lo), f.Unit)
 	}
 	return quantity.FormatInterval(v.Interval(), f.Unit)
+}
+
+// honest rounds a model's figure to what its error leaves of it: a tenth of the whole width of the error, in powers of ten.
+func honest(x, width float64) float64 {
+	if !(width > 0) || math.IsInf(width, 1) {
+		return x
+	}
+	step := math.Pow(10, math.Floor(math.Log10(width/5)))
+	return math.Round(x/step) * step
+}
+
+// ShowRange prints the ends of a model's figure, rounded as honestly as its middle.
+func ShowRange(f *facts.Fact, v *facts.Value) string {
+	iv := v.Interval()
+	return quantity.FormatInterval(Interval{Lo: honest(iv.Lo, iv.Hi-iv.Lo), Hi: honest(iv.Hi, iv.Hi-iv.Lo)}, f.Unit)
 }
 
 func words(list []string) string {
