@@ -103,7 +103,8 @@ trial "custard without egg" {
 caution "allergens-present" {
   on     = "formula"
   when   = "true"
-  say    = "Name every allergen in it, from every ingredient's own label. By the larder, US: {formula.allergens_us}. EU and UK: {formula.allergens_eu}."
+  say    = "Name every allergen in it, from every ingredient's own label. This list is from the larder and stands for no label."
+  detail = "US list: {formula.allergens_us}. EU and UK list: {formula.allergens_eu}."
   source = "FD&C Act 201(qq) as amended by FALCPA (2004) and the FASTER Act (2021); Regulation (EU) 1169/2011, Annex II (read)"
 }
 
@@ -126,7 +127,8 @@ trial "sugar syrup too" {
 caution "allergens-traces" {
   on     = "formula"
   when   = "true"
-  say    = "Read every label, for traces too, also where this names none. To check first: {formula.allergens_to_check}. Traces travel on dust, boards, brushes and frying oil. Clean first, make the allergen-free batch first, and do not promise 'free from' without a controlled room."
+  say    = "Read every label, for traces too. Traces travel on dust, boards, brushes and frying oil. Clean first, make the allergen-free batch first, and do not promise 'free from' without a controlled room."
+  detail = "Often in such ingredients, so check first: {formula.allergens_to_check}."
   source = "allergen cross-contact practice (memory); which ingredients often hold what: larder"
 }
 

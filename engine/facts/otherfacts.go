@@ -92,7 +92,7 @@ var formulaFacts = []Fact{
 	{Name: "pieces", Unit: "pieces", Means: "how many are made", Source: srcGiven, formula: func(s *Sheet) Value { return s.pieces() }},
 	{Name: "piece_g", Unit: "g", Means: "shaped and unbaked weight of one: as given, else dough and filling over the number", Source: srcAdd, formula: pieceGrams},
 	{Name: "piece_asked_g", Unit: "g", Means: "weight of one as the formula asks for it (makes = \"24 pieces of 75 g\", or divide = \"75 g\")", Source: srcGiven, formula: func(s *Sheet) Value { return s.pieceAsked() }},
-	{Name: "makes_gap_pct", Unit: "%", Means: "dough and filling over pieces times their weight, less 100: what is left over, or lacking", Source: "mixing and scaling loss 2 to 5 %: IREKS Compendium of baking 13.5", Error: "the loss's own range", formula: makesGap},
+	{Name: "makes_gap_pct", Unit: "%", Means: "dough (and filling) beyond pieces times their weight, after 0 to 5 % lost in the bowl and on the bench; below zero it is lacking", Source: "mixing and scaling loss up to 5 %: IREKS Compendium of baking 13.5", formula: makesGap},
 	{Name: "filling_ratio_pct", Unit: "%", Means: "filling on dough, by weight", Source: srcAdd, formula: func(s *Sheet) Value {
 		if d := s.kindMass(formula.Dough); d.Hi > 0 {
 			return num(s.spread().Div(d).Scale(100))
@@ -100,7 +100,7 @@ var formulaFacts = []Fact{
 		return absent("a dough", s.Formula.Place)
 	}},
 	{Name: "unspread_fillings", Type: List, Means: "fillings that a step spreads and that have no amount at all", Source: srcGiven, formula: unspread},
-	{Name: "unspread_filling_count", Unit: "fillings", Means: "how many fillings a step spreads that have no amount at all", Source: srcGiven, formula: func(s *Sheet) Value {
+	{Name: "unspread_filling_count", Means: "how many fillings a step spreads that have no amount at all", Source: srcGiven, formula: func(s *Sheet) Value {
 		return num(quantity.Point(float64(len(unspread(s).Words))))
 	}},
 	{Name: "hours", Unit: "h", Means: "from the first step to the last, parts made side by side", Source: srcGiven, formula: func(s *Sheet) Value { return s.timeline() }},
@@ -220,16 +220,6 @@ func (s *Sheet) pieceAsked() Value {
 	return absent("the weight of a piece (makes = \"24 pieces of 75 g\")", s.Formula.Place)
 }
 
-// onBench is what there is to be shaped: dough after losses in the bowl and on the bench, and the filling where the
-// asked weight is that of the filled piece.
-func (s *Sheet) onBench() Interval {
-	sum := s.kindMass(formula.Dough).Mul(left(benchLoss))
-	if s.Formula.Makes.Each.Set {
-		sum = sum.Add(s.spread())
-	}
-	return sum
-}
-
 func pieceGrams(s *Sheet) Value {
 	if v := s.pieceAsked(); !v.Absent {
 		return v
@@ -241,6 +231,8 @@ func pieceGrams(s *Sheet) Value {
 	return num(s.kindMass(formula.Dough).Add(s.spread()).Div(n.Interval()))
 }
 
+// makesGap is 0 where some usual loss makes the pieces come out; beyond that, how far the dough is off. Both ends rise with
+// the dough and fall with what is asked.
 func makesGap(s *Sheet) Value {
 	n, each := s.pieces(), s.pieceAsked()
 	asked := Interval{}
@@ -254,9 +246,22 @@ func makesGap(s *Sheet) Value {
 	default:
 		asked = n.Interval().Mul(each.Interval())
 	}
-	v := num(s.onBench().Div(asked).Sub(quantity.Point(1)).Scale(100))
-	v.Origin = Model
-	return v
+	dough, filling := s.kindMass(formula.Dough), Interval{}
+	if s.Formula.Makes.Each.Set || s.Formula.Makes.Total.Set {
+		filling = s.spread() // the weight asked for is that of the filled piece
+	}
+	gap := func(dough, filling, asked float64) float64 {
+		most := (dough + filling) / asked
+		least := (dough*(1-benchLoss.Hi) + filling) / asked
+		switch {
+		case least > 1:
+			return 100 * (least - 1)
+		case most < 1:
+			return 100 * (most - 1)
+		}
+		return 0
+	}
+	return num(quantity.Between(gap(dough.Lo, filling.Lo, asked.Hi), gap(dough.Hi, filling.Hi, asked.Lo)))
 }
 
 func unspread(s *Sheet) Value {

@@ -132,10 +132,17 @@ func (p *part) addItem(in *formula.Ingredient) {
 		}
 		return
 	}
-	p.plus(flourProtein, m, item.Flour*item.Protein/100)
 	if item.Flour > 0 {
+		p.plus(flourProtein, m, item.Protein/100)
 		// A culture is flour and water: its water counts, its flour's own moisture does not.
 		p.plus(water, m, max(0, item.Water/100-item.Flour*flourMoisture))
+		return
+	}
+	if p.isPieces(in) {
+		// What pieces hold stays in them; only what they weigh counts.
+		if item.Class == larder.ClassFruit {
+			p.plus(fruit, m, 1)
+		}
 		return
 	}
 	p.plus(water, m, item.Water/100)
@@ -173,7 +180,27 @@ func (p *part) addItem(in *formula.Ingredient) {
 	}
 }
 
+// isPieces tells whether an ingredient lies in a dough as pieces: dried and candied fruit, nuts, chocolate that is not
+// melted. Published hydrations, sugars and fats of such doughs do not count them, and the yeast does not feel them.
+func (p *part) isPieces(in *formula.Ingredient) bool {
+	if p.Kind != formula.Dough && p.Kind != formula.Preferment {
+		return false
+	}
+	switch item := in.Item; item.Class {
+	case larder.ClassFruit:
+		return !item.Is(larder.Pectin) && item.Water < driedFruitWater
+	case larder.ClassNut:
+		return true
+	case larder.ClassChocolate:
+		return item.Sugars > cocoaSugars && in.Form != "melted"
+	}
+	return false
+}
+
 const (
+	driedFruitWater = 40 // g per 100 g: dried and candied fruit hold less, fresh fruit and purees more
+	cocoaSugars     = 10 // g per 100 g: chocolate holds more, cocoa less
+
 	// flourMoisture is the moisture of white flour, g/g, taken out of a culture's water (USDA SR 28, all-purpose flour).
 	flourMoisture = 0.119
 	// driedEggAsEgg is how much shell egg a gram of dried egg stands for: one part and three of water (common practice, no source).
@@ -201,12 +228,12 @@ func (p *part) addPart(in *formula.Ingredient) {
 	flourIn := from.grams(flour).Mul(portion)
 	add := func(c component, iv Interval) { p.amounts[c].A = p.amounts[c].A.Add(iv) }
 	switch {
+	case from.isScalded():
+		add(pregel, flourIn)
+		add(prefermented, from.grams(prefermented).Mul(portion))
 	case in.Of.Kind == formula.Preferment:
 		add(prefermented, flourIn)
 		add(pregel, from.grams(pregel).Mul(portion))
-	case from.isCooked():
-		add(pregel, flourIn)
-		add(prefermented, from.grams(prefermented).Mul(portion))
 	default:
 		add(prefermented, from.grams(prefermented).Mul(portion))
 		add(pregel, from.grams(pregel).Mul(portion))
@@ -221,6 +248,21 @@ func (p *part) isCooked() bool {
 		}
 	}
 	return false
+}
+
+// scaldC is the temperature from which wet flour gelatinises: wheat starch swells from about 58 to 64 C (memory).
+const scaldC = 60
+
+// isScalded tells whether the part's own steps gelatinise its flour: a cook, or a soak in liquid that hot.
+func (p *part) isScalded() bool {
+	for _, s := range p.Steps {
+		if s.Verb.Name == "soak" {
+			if v := liquidTemp(p.sheet, s); !v.Absent && v.Lo >= scaldC {
+				return true
+			}
+		}
+	}
+	return p.isCooked()
 }
 
 // grams gives a component in grams.

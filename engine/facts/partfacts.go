@@ -26,9 +26,9 @@ const (
 var partFacts = []Fact{
 	{Name: "mass_g", Unit: "g", Means: "everything in it", Source: srcAdd, part: func(p *part) Value { return num(p.grams(mass)) }},
 	{Name: "flour_g", Unit: "g", Means: "total flour, preferments included", Source: srcAdd, part: func(p *part) Value { return num(p.flour()) }},
-	{Name: "water_g", Unit: "g", Means: "all water, whatever brings it; the flour's own moisture is not counted", Source: srcHyd, part: func(p *part) Value { return num(p.grams(water)) }},
-	{Name: "sugar_g", Unit: "g", Means: "all sugars but lactose and the flour's own", Source: srcAdd, part: func(p *part) Value { return num(p.grams(sugar)) }},
-	{Name: "fat_g", Unit: "g", Means: "all fat but the flour's own", Source: srcAdd, part: func(p *part) Value { return num(p.grams(fat)) }},
+	{Name: "water_g", Unit: "g", Means: "all water, whatever brings it; not the flour's own, nor that in dried fruit, nuts and chocolate pieces of a dough", Source: srcHyd, part: func(p *part) Value { return num(p.grams(water)) }},
+	{Name: "sugar_g", Unit: "g", Means: "all sugars but lactose, the flour's own, and those in fruit, nut and chocolate pieces of a dough", Source: srcAdd, part: func(p *part) Value { return num(p.grams(sugar)) }},
+	{Name: "fat_g", Unit: "g", Means: "all fat but the flour's own, and that in nut and chocolate pieces of a dough", Source: srcAdd, part: func(p *part) Value { return num(p.grams(fat)) }},
 	{Name: "salt_g", Unit: "g", Means: "all salt, that of salted butter and cheese too", Source: srcAdd, part: func(p *part) Value { return num(p.grams(salt)) }},
 	{Name: "egg_g", Unit: "g", Means: "egg out of its shell, yolks and whites too; dried egg counts four times", Source: srcAdd, part: func(p *part) Value { return num(p.grams(egg)) }},
 
@@ -95,6 +95,10 @@ var partFacts = []Fact{
 	{Name: "family_fat_max_pct", Unit: "%", Means: "highest fat of the family; of a laminated dough before the roll-in", Source: srcTable, part: func(p *part) Value { return highEnd(p.family().Fat) }},
 	{Name: "family_egg_max_pct", Unit: "%", Means: "highest egg of the family", Source: srcTable, part: func(p *part) Value { return p.familyEgg() }},
 
+	{Name: "family_yeast_max_pct", Unit: "%", Means: "highest yeast of the family, as instant", Source: srcTable, part: func(p *part) Value { return highEnd(p.family().Yeast) }},
+
+	{Name: "is_hand_mixed", Type: YesNo, Means: "every mix step is by hand", Source: srcGiven, part: func(p *part) Value { return yes(p.handMixed()) }},
+	{Name: "is_cooked", Type: YesNo, Means: "a step cooks it", Source: srcGiven, part: func(p *part) Value { return yes(p.isCooked()) }},
 	{Name: "is_mixed", Type: YesNo, Means: "a step mixes it", Source: srcGiven, part: func(p *part) Value { return yes(p.stepOf("mix") != nil) }},
 	{Name: "is_baked", Type: YesNo, Means: "it is baked or fried, by itself or inside another part", Source: srcGiven, part: func(p *part) Value { return yes(p.baked(0)) }},
 	{Name: "is_fried", Type: YesNo, Means: "a step cooks it in deep fat", Source: srcGiven, part: func(p *part) Value { return yes(p.fried()) }},

@@ -26,6 +26,20 @@ func (p *part) stepOf(verb string) *formula.Step {
 	return nil
 }
 
+func (p *part) handMixed() bool {
+	found := false
+	for _, s := range p.Steps {
+		if s.Verb.Name != "mix" {
+			continue
+		}
+		if !strings.Contains(strings.ToLower(s.By), "hand") {
+			return false
+		}
+		found = true
+	}
+	return found
+}
+
 // baked tells whether the part, or a part that takes it in, is baked or fried. depth guards nothing but haste: parts
 // cannot go round in a circle, but they can be deep.
 func (p *part) baked(depth int) bool {

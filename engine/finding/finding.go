@@ -90,9 +90,18 @@ type Caution struct {
 	Kind    string // the caution's name in its pack; at most one of a kind is shown for a formula
 	Rank    int    // place in the pack: the most serious stands first
 	Text    string
+	Detail  string // what differs from formula to formula, such as the allergens by name; often none
 	Source  string
 	Formula string
 	Place   source.Place // of the formula
+}
+
+// Whole gives the text with its detail.
+func (c *Caution) Whole() string {
+	if c.Detail == "" {
+		return c.Text
+	}
+	return c.Text + " " + c.Detail
 }
 
 // Totals counts a run; every output gives the same numbers.

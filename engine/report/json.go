@@ -71,7 +71,7 @@ func JSON(w io.Writer, run *Run, _ Options) error {
 	out := jsonRun{Version: run.Version, Cautions: []jsonCaution{}, Findings: []jsonFinding{},
 		Totals: jsonTotals{t.Formulas, t.Rules, t.Stop, t.Risk, t.Note, t.Unsure, t.Waived}}
 	for _, c := range byPlace(run.Cautions) {
-		out.Cautions = append(out.Cautions, jsonCaution{c.Text, c.Source, c.Formula})
+		out.Cautions = append(out.Cautions, jsonCaution{c.Whole(), c.Source, c.Formula})
 	}
 	for _, f := range run.Findings {
 		j := jsonFinding{

@@ -77,6 +77,12 @@ func word(f *finding.Finding) string {
 // merged is a caution with all the formulas that it is for.
 type merged struct {
 	*finding.Caution
+	details []detail
+}
+
+// detail is what a caution says of some formulas only.
+type detail struct {
+	text     string
 	formulas []string
 }
 
@@ -93,7 +99,16 @@ func merge(cautions []*finding.Caution) []*merged {
 			byText[key] = m
 			out = append(out, m)
 		}
-		m.formulas = append(m.formulas, c.Formula)
+		at := len(m.details)
+		for i := range m.details {
+			if m.details[i].text == c.Detail {
+				at = i
+			}
+		}
+		if at == len(m.details) {
+			m.details = append(m.details, detail{text: c.Detail})
+		}
+		m.details[at].formulas = append(m.details[at].formulas, c.Formula)
 	}
 	sort.SliceStable(out, func(i, j int) bool { return out[i].Rank < out[j].Rank })
 	return out
@@ -126,7 +141,7 @@ func fileName(p source.Place) string {
 func Lines(w io.Writer, run *Run, _ Options) error {
 	var b strings.Builder
 	for _, c := range byPlace(run.Cautions) {
-		fmt.Fprintf(&b, "%s: caution: %s\n", source.Safe(c.Place.String()), source.Safe(c.Text))
+		fmt.Fprintf(&b, "%s: caution: %s\n", source.Safe(c.Place.String()), source.Safe(c.Whole()))
 	}
 	for _, f := range run.Findings {
 		fmt.Fprintf(&b, "%s: %s: %s [%s]\n", source.Safe(f.Place.String()), word(f), source.Safe(f.Text), f.Rule)

@@ -72,7 +72,7 @@ func Text(w io.Writer, run *Run, o Options) error {
 		t.findings(list)
 	}
 	if len(clear) > 0 {
-		t.paragraph(t.head.Sprint("Nothing found in ")+Count(len(clear), "formula")+": "+strings.Join(clear, ", ")+".", "", "  ")
+		t.paragraph(t.head.Sprint("Nothing found in ")+Count(len(clear), "formula")+": "+strings.Join(clear, "; ")+".", "", "  ")
 		t.WriteString("\n")
 	}
 	for _, n := range run.Notices {
@@ -94,21 +94,29 @@ func (t *text) cautions(run *Run) {
 	t.WriteString(t.head.Sprint("Cautions") + "\n\n")
 	for _, c := range list {
 		t.paragraph(source.Safe(c.Text), "  ! ", "    ")
-		t.paragraph(t.formulasOf(c, len(run.Formulas))+". Source: "+source.Safe(c.Source)+".", "    ", "    ")
+		for _, d := range c.details {
+			who := formulasOf(d.formulas, len(run.Formulas))
+			if d.text == "" {
+				t.paragraph(who+".", "    ", "    ")
+			} else {
+				t.paragraph(who+": "+source.Safe(d.text), "    ", "      ")
+			}
+		}
+		t.paragraph("Source: "+source.Safe(c.Source)+".", "    ", "    ")
 	}
 	t.WriteString("\n")
 }
 
 // formulasOf names the formulas that a caution is for: all of them, or each.
-func (t *text) formulasOf(c *merged, all int) string {
-	if len(c.formulas) == all && all > 1 {
+func formulasOf(names []string, all int) string {
+	if len(names) == all && all > 1 {
 		return fmt.Sprintf("For all %d formulas", all)
 	}
-	names := make([]string, len(c.formulas))
-	for i, n := range c.formulas {
-		names[i] = source.Safe(n)
+	safe := make([]string, len(names))
+	for i, n := range names {
+		safe[i] = source.Safe(n)
 	}
-	return "For " + strings.Join(names, ", ")
+	return "For " + strings.Join(safe, "; ")
 }
 
 func (t *text) findings(list []*finding.Finding) {

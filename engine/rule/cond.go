@@ -290,9 +290,13 @@ func (c *check) walk(n ast.Node) *node {
 	case *ast.ArrayNode:
 		return c.list(x)
 	case *ast.CallNode:
-		return c.call(x)
-	case *ast.BuiltinNode:
-		return c.fail(n, "rules do not call %s; they may call %s", x.Name, strings.Join(functionNames, ", "))
+		callee, ok := x.Callee.(*ast.IdentifierNode)
+		if !ok {
+			return c.fail(x, "only %s are called in a rule", strings.Join(functionNames, ", "))
+		}
+		return c.call(callee, callee.Value, x.Arguments)
+	case *ast.BuiltinNode: // what the parser knows by name, such as abs, comes as this
+		return c.call(x, x.Name, x.Arguments)
 	case *ast.SequenceNode:
 		return c.fail(n, "one expression, without \";\"")
 	}
@@ -574,20 +578,16 @@ func (n *node) kidType(first facts.Type) facts.Type {
 	return n.kids[0].typ
 }
 
-func (c *check) call(x *ast.CallNode) *node {
-	callee, ok := x.Callee.(*ast.IdentifierNode)
+func (c *check) call(at ast.Node, name string, arguments []ast.Node) *node {
+	f, ok := functions[name]
 	if !ok {
-		return c.fail(x, "only %s are called in a rule", strings.Join(functionNames, ", "))
+		return c.fail(at, "%s", reading.UnknownText("function", name, "the rules", functionNames))
 	}
-	f, ok := functions[callee.Value]
-	if !ok {
-		return c.fail(callee, "%s", reading.UnknownText("function", callee.Value, "the rules", functionNames))
-	}
-	if len(x.Arguments) < f.min || len(x.Arguments) > f.max {
-		return c.fail(callee, "%s takes %s", callee.Value, count(f.min, f.max))
+	if len(arguments) < f.min || len(arguments) > f.max {
+		return c.fail(at, "%s takes %s", name, count(f.min, f.max))
 	}
 	n := &node{op: f.op}
-	for _, a := range x.Arguments {
+	for _, a := range arguments {
 		kid := c.walk(a)
 		if c.failed {
 			return kid
@@ -596,13 +596,13 @@ func (c *check) call(x *ast.CallNode) *node {
 	}
 	if f.op == opKnown {
 		if n.kids[0].op != opRead || c.expr.reads[n.kids[0].read].fact == nil {
-			return c.fail(x.Arguments[0], "known asks about one fact: known(%s.mass_g)", c.names.self[0])
+			return c.fail(arguments[0], "known asks about one fact: known(%s.mass_g)", c.names.self[0])
 		}
 		return &node{op: opKnown, typ: facts.YesNo, read: n.kids[0].read}
 	}
 	for i, kid := range n.kids {
 		if kid.typ != facts.Number {
-			return c.fail(x.Arguments[i], "%s needs numbers, and this is a %s", callee.Value, typeName(kid.typ))
+			return c.fail(arguments[i], "%s needs numbers, and this is a %s", name, typeName(kid.typ))
 		}
 		n.size = max(n.size, kid.size)
 	}

@@ -32,9 +32,28 @@ func (j *Judge) Cautions(c *Caution) *finding.Caution {
 	each(j.sheet.Formula, &c.names, c.kinds, c.any, func(x facts.Subject) {
 		if out == nil && j.holds(c.When, x, nil) != isFalse {
 			out = &finding.Caution{Kind: c.Kind, Rank: c.Rank, Text: j.say(c.Say, x, nil), Source: c.Source, Formula: j.sheet.Formula.Name, Place: j.sheet.Formula.Place}
+			if c.Detail != nil && !j.emptyHanded(c.Detail, x) {
+				out.Detail = j.say(c.Detail, x, nil)
+			}
 		}
 	})
 	return out
+}
+
+// emptyHanded tells whether a message is about lists and all of them are empty: then it has nothing to say.
+func (j *Judge) emptyHanded(m *Message, x facts.Subject) bool {
+	lists, empty := 0, 0
+	for _, p := range m.pieces {
+		if p.expr == nil || p.expr.root.typ != facts.List {
+			continue
+		}
+		lists++
+		j.expr, j.subject, j.limits = p.expr, x, nil
+		if r := j.eval(p.expr.root); !r.open && len(r.words) == 0 {
+			empty++
+		}
+	}
+	return lists > 0 && lists == empty
 }
 
 func (j *Judge) finding(rule *Rule, x facts.Subject, a finding.Answer) *finding.Finding {

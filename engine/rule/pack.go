@@ -100,6 +100,7 @@ type Caution struct {
 	On     []string
 	When   *Expr
 	Say    *Message
+	Detail *Message // what differs from formula to formula; nil when there is nothing
 	Source string
 
 	names names
@@ -110,7 +111,7 @@ type Caution struct {
 // Keys of the blocks, for messages and the reference page.
 var (
 	RuleKeys    = []string{"on", "level", "limits", "when", "say", "why", "source", "doubt", "was"}
-	CautionKeys = []string{"on", "when", "say", "source"}
+	CautionKeys = []string{"on", "when", "say", "detail", "source"}
 	TrialKeys   = []string{"rule", "caution", "expect"}
 	Levers      = []string{"amount", "flour", "starch", "sugar", "salt", "fat", "egg", "milk", "liquid", "water", "yeast", "yeast.strain", "yeast.kind",
 		"spice", "fruit", "nuts", "chocolate", "spirit", "step.time", "step.at", "step.to", "step.core", "step.as", "step.with", "makes", "kitchen.scale"}
@@ -345,7 +346,7 @@ func (p *Pack) readCaution(r *reading.Reader, b *hclsyntax.Block) {
 	r.Known(b.Body, "a caution", CautionKeys, nil)
 	attr := b.Body.Attributes
 	for _, key := range CautionKeys {
-		if attr[key] == nil {
+		if attr[key] == nil && key != "detail" {
 			r.Fault(c.Place, "caution %q has no %s; %s", source.Safe(c.Kind), key, missing[key])
 		}
 	}
@@ -362,6 +363,9 @@ func (p *Pack) readCaution(r *reading.Reader, b *hclsyntax.Block) {
 	}
 	if a := attr["say"]; a != nil {
 		c.Say = message(r, a.Expr, &c.names, "say")
+	}
+	if a := attr["detail"]; a != nil {
+		c.Detail = message(r, a.Expr, &c.names, "detail")
 	}
 	if len(r.Problems) == before {
 		p.Cautions = append(p.Cautions, c)
