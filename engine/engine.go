@@ -192,9 +192,33 @@ func (e *Engine) Load(dir string) (*Loaded, source.Problems) {
 	return e.load(HouseFor(dir), false)
 }
 
-// LoadTrials is Load, with the packs' trials.
-func (e *Engine) LoadTrials(dir string) (*Loaded, source.Problems) {
-	return e.load(HouseFor(dir), true)
+// Trials runs the trials of the packs in force in a folder, or of those named.
+func (e *Engine) Trials(dir string, names []string) (rule.TrialReport, source.Problems) {
+	l, problems := e.load(HouseFor(dir), true)
+	if len(problems) > 0 {
+		return rule.TrialReport{}, problems
+	}
+	packs := l.Rules.Packs
+	if len(names) > 0 {
+		var known []string
+		byName := map[string]*rule.Pack{}
+		for _, p := range packs {
+			known = append(known, p.Name)
+			byName[p.Name] = p
+		}
+		packs = nil
+		for _, name := range names {
+			if byName[name] == nil {
+				problems = append(problems, source.Problem{Text: reading.UnknownText("pack", name, "this house", known)})
+				continue
+			}
+			packs = append(packs, byName[name])
+		}
+	}
+	if len(problems) > 0 {
+		return rule.TrialReport{}, problems
+	}
+	return rule.RunTrials(packs), nil
 }
 
 func (e *Engine) load(path string, trials bool) (*Loaded, source.Problems) {

@@ -12,7 +12,7 @@ formula "Date and cocoa loaf, first draft" {
       "whole milk"       = { amount = "270 g", temp = "60 C" }   # hot from the pan
       "egg"              = "1 piece"
       "active dry yeast" = "2 g"
-      "sugar"            = "150 g"
+      "sugar"            = "160 g"
       "unsalted butter"  = { amount = "150 g", temp = "4 C", reserve = "40 g" }
       "cinnamon"         = "4 tsp"
       "cocoa powder"     = "2 tbsp"

@@ -217,7 +217,7 @@ trial "sugar stirred in cold" {
 # Shown whether or not a step cooks it: a filling with milk, egg or starch mostly is, and a draft may not say so yet.
 caution "cool-fast" {
   on     = ["filling", "topping", "syrup"]
-  when   = "part.has_milk || part.has_egg || part.has_starch"
+  when   = "part.has_milk || part.has_egg || part.has_starch && part.is_cooked"
   say    = "Cool a cooked filling fast, shallow and open: 57 to 21 C within 2 hours, and down to 5 C within 6 hours in all. Spread it thin, stir it, use an ice bath; a deep pot in a fridge will not make it. Cover it when it is cold."
   source = "FDA Food Code 3-501.14 (read), 3-501.15 (memory)"
 }
@@ -238,6 +238,25 @@ trial "nut paste without milk, egg or starch" {
   expect  = "absent"
   formula "t" {
     filling "f" { ingredients = { "ground almonds" = "200 g", "sugar" = "100 g" } }
+  }
+}
+
+trial "flour in a crumb that no step cooks" {
+  caution = "cool-fast"
+  expect  = "absent"
+  formula "t" {
+    topping "t" { ingredients = { "bread flour" = "100 g", "sugar" = "60 g" } }
+  }
+}
+
+trial "a scald of flour and water" {
+  caution = "cool-fast"
+  expect  = "shown"
+  formula "t" {
+    filling "f" {
+      ingredients = { "bread flour" = "50 g", "water" = "250 g" }
+      steps       = [{ cook = "4 min", to = "70 C" }]
+    }
   }
 }
 

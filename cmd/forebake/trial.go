@@ -6,9 +6,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"forebake/engine"
-	"forebake/engine/reading"
 	"forebake/engine/report"
-	"forebake/engine/rule"
 	"forebake/engine/source"
 )
 
@@ -17,27 +15,10 @@ func trialCommand() *cobra.Command {
 		Use:   "trial [pack ...]",
 		Short: "Runs the trials inside the rule files, and counts what no trial tries",
 		RunE: func(cmd *cobra.Command, args []string) error {
-			l, problems := engine.New().LoadTrials(".")
+			rep, problems := engine.New().Trials(".", args)
 			if len(problems) > 0 {
 				return complain(cmd, problems)
 			}
-			packs := l.Rules.Packs
-			if len(args) > 0 {
-				var known []string
-				byName := map[string]*rule.Pack{}
-				for _, p := range packs {
-					known = append(known, p.Name)
-					byName[p.Name] = p
-				}
-				packs = nil
-				for _, name := range args {
-					if byName[name] == nil {
-						return fmt.Errorf("%s", reading.UnknownText("pack", name, "this house", known))
-					}
-					packs = append(packs, byName[name])
-				}
-			}
-			rep := rule.RunTrials(packs)
 			out := cmd.OutOrStdout()
 			failed := len(rep.Unknown)
 			for _, t := range rep.Unknown {

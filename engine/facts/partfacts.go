@@ -330,11 +330,11 @@ func yeastNeeded(p *part) Value {
 	if !usual.Yeast.Known || !usual.Sugar.Known || !usual.Hydration.Known {
 		return absent("a usual yeast dose for the family \""+p.familyName()+"\"", p.Place)
 	}
-	molality, ok := ferment.Molality(ferment.Solutes{SucroseG: usual.Sugar.Typical, SaltG: typicalSalt, WaterG: usual.Hydration.Typical, FlourG: 100})
+	molality, ok := ferment.Molality(ferment.Solutes{SucroseG: typical(usual.Sugar), SaltG: typicalSalt, WaterG: typical(usual.Hydration), FlourG: 100})
 	if !ok {
 		return absent("a usual make-up for the family", p.Place)
 	}
-	dose := usual.Yeast.Typical * ferment.OsmoticFactor(molality, ferment.Standard)
+	dose := typical(usual.Yeast) * ferment.OsmoticFactor(molality, ferment.Standard)
 	need := quantity.Point(dose).Div(f)
 	switch retard := p.retardHours(); {
 	case retard.Lo >= overnightH:
@@ -343,6 +343,14 @@ func yeastNeeded(p *part) Value {
 		need = need.Hull(need.Scale(overnightShare))
 	}
 	return modelled(need, ferment.OsmoticErrorFactor)
+}
+
+// typical is the usual figure of a range, its middle where no source gives one.
+func typical(r family.Range) float64 {
+	if r.Typical != 0 {
+		return r.Typical
+	}
+	return (r.Lo + r.Hi) / 2
 }
 
 // typicalSalt is the salt of a usual enriched dough, % on flour: middle of the published ranges.

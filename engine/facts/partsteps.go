@@ -140,14 +140,14 @@ func (p *part) cooked(cookC float64) int {
 	return state
 }
 
-// sugarCooked: a syrup, or anything with sugar or honey in it, is heated.
+// sugarCooked tells whether a syrup, or a filling, topping or wash with sugar, honey or jam in it, is heated. A dough that
+// is fried is another matter.
 func (p *part) sugarCooked() Value {
-	hot := p.stepOf("cook") != nil || p.stepOf("melt") != nil
-	if !hot {
+	if p.Kind == formula.Dough || p.Kind == formula.Preferment || p.stepOf("cook") == nil && p.stepOf("melt") == nil {
 		return yes(false)
 	}
 	for _, in := range p.Ingredients {
-		if in.Item != nil && in.Item.Class == larder.ClassSugar {
+		if in.Item != nil && (in.Item.Class == larder.ClassSugar || in.Item.Is(larder.Pectin)) {
 			return yes(true)
 		}
 	}

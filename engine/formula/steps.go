@@ -353,13 +353,12 @@ func (rd *reader) readStepKey(s *Step, pair reading.Pair) {
 
 // readWith reads the ingredients of the part that a step takes: a name or a list of names.
 func (rd *reader) readWith(s *Step, e hclsyntax.Expression, what string) {
-	names, places, ok := []string(nil), []source.Place(nil), true
+	var names []string
+	var places []source.Place
 	if _, isList := e.(*hclsyntax.TupleConsExpr); isList {
-		names, places, ok = rd.Texts(e, what)
+		names, places, _ = rd.Texts(e, what)
 	} else {
-		var name string
-		var at source.Place
-		if name, at, ok = rd.Text(e, what); ok {
+		if name, at, ok := rd.Text(e, what); ok {
 			names, places = []string{name}, []source.Place{at}
 		}
 	}

@@ -68,7 +68,7 @@ func Text(w io.Writer, run *Run, o Options) error {
 			clear = append(clear, source.Safe(f.Name))
 			continue
 		}
-		t.WriteString(t.head.Sprint(source.Safe(f.Name)) + t.faint.Sprintf("  (%s)", source.Safe(fileName(f.Place))) + "\n\n")
+		t.WriteString(t.head.Sprint(source.Safe(f.Name)) + t.faint.Sprintf("  (%s)", source.Safe(fileName(f.Place))) + ": " + tally(list) + "\n\n")
 		t.findings(list)
 	}
 	if len(clear) > 0 {
@@ -96,9 +96,12 @@ func (t *text) cautions(run *Run) {
 		t.paragraph(source.Safe(c.Text), "  ! ", "    ")
 		for _, d := range c.details {
 			who := formulasOf(d.formulas, len(run.Formulas))
-			if d.text == "" {
+			switch {
+			case d.text == "" && who != "":
 				t.paragraph(who+".", "    ", "    ")
-			} else {
+			case who == "":
+				t.paragraph(source.Safe(d.text), "    ", "    ")
+			default:
 				t.paragraph(who+": "+source.Safe(d.text), "    ", "      ")
 			}
 		}
@@ -107,9 +110,12 @@ func (t *text) cautions(run *Run) {
 	t.WriteString("\n")
 }
 
-// formulasOf names the formulas that a caution is for: all of them, or each.
+// formulasOf names the formulas that a caution is for: all of them, or each; nothing where there is only one.
 func formulasOf(names []string, all int) string {
-	if len(names) == all && all > 1 {
+	switch {
+	case all == 1:
+		return ""
+	case len(names) == all:
 		return fmt.Sprintf("For all %d formulas", all)
 	}
 	safe := make([]string, len(names))
@@ -128,18 +134,38 @@ func (t *text) findings(list []*finding.Finding) {
 			flagged = append(flagged, f)
 		}
 	}
+	told := map[string]bool{} // rules whose reason was given
 	for _, f := range flagged {
-		t.finding(f)
+		t.finding(f, told[f.Rule])
+		told[f.Rule] = true
 	}
 	t.unsure(open)
 }
 
+// tally counts a formula's findings: "1 stop, 3 risk".
+func tally(list []*finding.Finding) string {
+	counts := map[string]int{}
+	for _, f := range list {
+		counts[word(f)]++
+	}
+	var parts []string
+	for _, w := range []string{"stop", "risk", "note", "unsure", "waived"} {
+		if counts[w] > 0 {
+			parts = append(parts, fmt.Sprintf("%d %s", counts[w], w))
+		}
+	}
+	return strings.Join(parts, ", ")
+}
+
 const indent = "        "
 
-func (t *text) finding(f *finding.Finding) {
+// finding prints one finding; its reason only the first time that its rule speaks.
+func (t *text) finding(f *finding.Finding, told bool) {
 	fmt.Fprintf(t, "  %s line %d, %s\n", t.level(f).Sprintf("%-5s", word(f)), f.Place.Line(), source.Safe(f.Subject))
 	t.paragraph(source.Safe(f.Text), indent, indent)
-	t.paragraph("Why: "+source.Safe(f.Why), indent, indent)
+	if !told {
+		t.paragraph("Why: "+source.Safe(f.Why), indent, indent)
+	}
 	if figures := figures(f); figures != "" {
 		t.paragraph("Figures: "+figures+".", indent, indent)
 	}

@@ -10,7 +10,8 @@ import (
 )
 
 // Parse guards a file and parses it. Byte offsets in the body's ranges are
-// offsets into f.Text; their columns are HCL's own and not for printing.
+// offsets into f.Text and their lines are right; their columns mean nothing
+// (Position knows those that are printed).
 //
 // When the guard refuses the file the body is nil and the one problem says
 // where and why. When the parser finds fault, the body holds what it could
@@ -40,6 +41,11 @@ func (f *File) parse(start, end int) (*hclsyntax.Body, Problems) {
 	at := hcl.Pos{Line: 1, Column: 1, Byte: start}
 	if start > 0 {
 		at.Line = f.Position(start).Line
+	}
+	if body, ok := parsePlain(f, start, end, at.Line); ok {
+		return body, nil
+	}
+	if start > 0 {
 		at.Column = f.RuneColumn(start)
 	}
 	file, diags := hclsyntax.ParseConfig(f.Text[start:end], f.Name, at)

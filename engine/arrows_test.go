@@ -1,0 +1,102 @@
+package engine_test
+
+import (
+	"go/parser"
+	"go/token"
+	"io/fs"
+	"path/filepath"
+	"sort"
+	"strings"
+	"testing"
+)
+
+// mayKnow says which packages of the project each package may import. An arrow that is not here is forbidden: the reason
+// stands beside the packages that must not look up or sideways.
+var mayKnow = map[string][]string{
+	// Leaves: numbers, words and texts, which anybody may use and which must not change when a rule or a formula does.
+	"engine/quantity":              nil,
+	"engine/source":                nil,
+	"engine/spelling":              nil,
+	"engine/family":                nil, // published ranges; what a dough is belongs to formula
+	"engine/larder/internal/names": nil,
+	"engine/larder":                {"engine/larder/internal/names"}, // what ingredients are made of, never how much of them is in a dough
+	"engine/science/bakersmath":    nil,                              // science: numbers in, numbers out, checkable against a book
+	"engine/science/ferment":       nil,
+	"engine/science/heat":          nil,
+	"engine/science/wateractivity": nil,
+	"rules":                        nil, // data
+
+	"engine/reading": {"engine/quantity", "engine/source", "engine/spelling"}, // HCL expressions to values; it must not know what they mean
+	"engine/kitchen": {"engine/quantity", "engine/reading"},
+	"engine/finding": {"engine/source"}, // what an answer is, never how it was found
+	"engine/formula": {"engine/family", "engine/larder", "engine/quantity", "engine/reading", "engine/source"},
+	"engine/facts": {"engine/family", "engine/formula", "engine/kitchen", "engine/larder", "engine/quantity", "engine/reading", "engine/source",
+		"engine/science/ferment", "engine/science/heat", "engine/science/wateractivity"}, // figures, never judgements: no rule, no finding
+	"engine/house":  {"engine/finding", "engine/formula", "engine/kitchen", "engine/larder", "engine/quantity", "engine/reading", "engine/source"},
+	"engine/rule":   {"engine/facts", "engine/finding", "engine/formula", "engine/house", "engine/kitchen", "engine/quantity", "engine/reading", "engine/source", "engine/spelling"},
+	"engine/report": {"engine/finding", "engine/source"}, // prints findings; a format must not be able to change an answer
+	"engine":        {"engine/facts", "engine/finding", "engine/formula", "engine/house", "engine/reading", "engine/rule", "engine/source", "rules"},
+	"cmd/forebake":  {"engine", "engine/finding", "engine/reading", "engine/report", "engine/source", "engine/spelling"}, // flags and exit statuses only
+}
+
+func TestArrows(t *testing.T) {
+	seen := map[string]bool{}
+	for _, root := range []string{"../cmd", "../engine", "../rules"} {
+		err := filepath.WalkDir(root, func(path string, d fs.DirEntry, err error) error {
+			if err != nil {
+				return err
+			}
+			if d.IsDir() && (d.Name() == "testdata" || d.Name() == "tablegen") { // tablegen writes larder/table.go and is not linked
+				return filepath.SkipDir
+			}
+			if d.IsDir() || !strings.HasSuffix(path, ".go") || strings.HasSuffix(path, "_test.go") {
+				return nil
+			}
+			pkg := filepath.ToSlash(strings.TrimPrefix(filepath.Dir(path), ".."+string(filepath.Separator)))
+			file, err := parser.ParseFile(token.NewFileSet(), path, nil, parser.ImportsOnly|parser.ParseComments)
+			if err != nil {
+				return err
+			}
+			for _, c := range file.Comments {
+				if strings.HasPrefix(c.Text(), "go:build ignore") || strings.Contains(c.List[0].Text, "//go:build ignore") {
+					return nil // a generator, not part of the program
+				}
+			}
+			allowed, known := mayKnow[pkg]
+			if !known {
+				t.Errorf("%s: package %s has no place among the arrows; add it to mayKnow", path, pkg)
+				return nil
+			}
+			seen[pkg] = true
+			for _, spec := range file.Imports {
+				to, own := strings.CutPrefix(strings.Trim(spec.Path.Value, `"`), "forebake/")
+				if own && !contains(allowed, to) {
+					t.Errorf("%s: %s must not know %s", path, pkg, to)
+				}
+			}
+			return nil
+		})
+		if err != nil {
+			t.Fatal(err)
+		}
+	}
+	var gone []string
+	for pkg := range mayKnow {
+		if !seen[pkg] {
+			gone = append(gone, pkg)
+		}
+	}
+	sort.Strings(gone)
+	if len(gone) > 0 {
+		t.Errorf("packages that are no more: %s", strings.Join(gone, ", "))
+	}
+}
+
+func contains(list []string, word string) bool {
+	for _, w := range list {
+		if w == word {
+			return true
+		}
+	}
+	return false
+}

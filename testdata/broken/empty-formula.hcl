@@ -1,0 +1,7 @@
+formula "Nothing yet" {
+}
+
+formula "" {
+  dough "d" { ingredients = {} }
+  dough "e" { }
+}

@@ -1,0 +1,3 @@
+house "Our kitchen" {
+  kitchen { room = "22 C" }
+}

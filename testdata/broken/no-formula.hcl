@@ -1,0 +1,1 @@
+# A page of notes, and no formula yet.

@@ -1,0 +1,8 @@
+formula "Milk buns" {
+  dough "bun dough" {
+    ingredients = {
+      "bread flour" = "500 g
+      "whole milk"  = "290 g"
+    }
+  }
+}

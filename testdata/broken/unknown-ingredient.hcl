@@ -1,0 +1,9 @@
+formula "Milk buns" {
+  dough "bun dough" {
+    ingredients = {
+      "bread flour" = "500 g"
+      "caster suger" = "50 g"
+      "zaatar"      = "5 g"
+    }
+  }
+}
