@@ -43,7 +43,7 @@ ingredients and the kitchen. A single - reads standard input.`,
 			if as == "json" {
 				return report.FactsJSON(cmd.OutOrStdout(), factRows(rows))
 			}
-			return report.FactsText(cmd.OutOrStdout(), factRows(rows))
+			return report.FactsText(cmd.OutOrStdout(), factRows(rows), all || len(args) > 1)
 		},
 	}
 	cmd.Flags().StringVar(&as, "as", "text", "output `format`: text, json")

@@ -289,7 +289,14 @@ func (p *part) factor() (Interval, bool) {
 	return at(ferment.Standard), true
 }
 
+func (p *part) noYeast() Value {
+	return absent("yeast in "+p.Kind.String()+" \""+p.Name+"\"", p.Place)
+}
+
 func osmoticFactor(p *part) Value {
+	if p.strain() == "none" {
+		return p.noYeast()
+	}
 	f, ok := p.factor()
 	if !ok {
 		return absent("free water in \""+p.Name+"\"", p.Place)
@@ -303,6 +310,9 @@ func osmoticFactor(p *part) Value {
 const leanMolality = 1.6
 
 func pace(p *part) Value {
+	if p.strain() == "none" {
+		return p.noYeast()
+	}
 	f, ok := p.factor()
 	if !ok {
 		return absent("free water in \""+p.Name+"\"", p.Place)

@@ -52,6 +52,8 @@ func number(x float64, unit string) string {
 		return unknown
 	case size >= 1e15:
 		return strconv.FormatFloat(x, 'g', 4, 64)
+	case unit == "m2/s": // a diffusivity: a row of noughts says nothing
+		return strconv.FormatFloat(x, 'e', 1, 64)
 	}
 	places := decimals(size, unit)
 	if size < 1 && size >= 1e-9 && unit != "money" && unit != "C" && unit != "F" {

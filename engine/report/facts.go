@@ -16,14 +16,23 @@ type FactRow struct {
 	Means, Source, Error string
 }
 
-// FactsText prints figures by subject: name, value with unit, how it was got, and what it means; sources stand below, by number.
-func FactsText(w io.Writer, rows []FactRow) error {
+// FactsText prints figures by subject: name, value with unit, how it was got, and what it means; sources stand below, by
+// number. Figures that are not known are counted only, unless all are asked for.
+func FactsText(w io.Writer, rows []FactRow, all bool) error {
 	var b strings.Builder
+	unknown := 0
+	endSubject := func() {
+		if unknown > 0 {
+			fmt.Fprintf(&b, "  (%s not given, or without meaning here: name them, or --all)\n", Count(unknown, "figure"))
+		}
+		unknown = 0
+	}
 	numbers := map[string]int{}
 	var sources []string
 	formula, subject := "", ""
 	for _, r := range rows {
 		if r.Formula != formula || r.Subject != subject {
+			endSubject()
 			if b.Len() > 0 {
 				b.WriteString("\n")
 			}
@@ -32,6 +41,10 @@ func FactsText(w io.Writer, rows []FactRow) error {
 			}
 			formula, subject = r.Formula, r.Subject
 			fmt.Fprintf(&b, "%s\n", source.Safe(subject))
+		}
+		if r.Figure.Shown == "unknown" && !all {
+			unknown++
+			continue
 		}
 		n := numbers[r.Source]
 		if n == 0 {
@@ -48,6 +61,7 @@ func FactsText(w io.Writer, rows []FactRow) error {
 			fmt.Fprintf(&b, "  %-24s %s; error: %s\n", "", r.Figure.Error, r.Error)
 		}
 	}
+	endSubject()
 	if len(sources) > 0 {
 		b.WriteString("\nSources\n")
 		for i, s := range sources {

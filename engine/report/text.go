@@ -97,7 +97,8 @@ func (t *text) cautions(run *Run) {
 		for _, d := range c.details {
 			who := formulasOf(d.formulas, len(run.Formulas))
 			switch {
-			case d.text == "" && who != "":
+			case d.text == "" && who == "":
+			case d.text == "":
 				t.paragraph(who+".", "    ", "    ")
 			case who == "":
 				t.paragraph(source.Safe(d.text), "    ", "    ")
