@@ -22,6 +22,7 @@ var mayKnow = map[string][]string{
 	"engine/larder":                {"engine/larder/internal/names"}, // what ingredients are made of, never how much of them is in a dough
 	"engine/science/bakersmath":    nil,                              // science: numbers in, numbers out, checkable against a book
 	"engine/science/ferment":       nil,
+	"engine/science/geometry":      nil,
 	"engine/science/heat":          nil,
 	"engine/science/wateractivity": nil,
 	"rules":                        nil, // data
@@ -29,7 +30,7 @@ var mayKnow = map[string][]string{
 	"engine/reading": {"engine/quantity", "engine/source", "engine/spelling"}, // HCL expressions to values; it must not know what they mean
 	"engine/kitchen": {"engine/quantity", "engine/reading"},
 	"engine/finding": {"engine/source"}, // what an answer is, never how it was found
-	"engine/formula": {"engine/family", "engine/larder", "engine/quantity", "engine/reading", "engine/source"},
+	"engine/formula": {"engine/family", "engine/larder", "engine/quantity", "engine/reading", "engine/source", "engine/spelling"},
 	"engine/facts": {"engine/family", "engine/formula", "engine/kitchen", "engine/larder", "engine/quantity", "engine/reading", "engine/source",
 		"engine/science/ferment", "engine/science/heat", "engine/science/wateractivity"}, // figures, never judgements: no rule, no finding
 	"engine/house":  {"engine/finding", "engine/formula", "engine/kitchen", "engine/larder", "engine/quantity", "engine/reading", "engine/source"},

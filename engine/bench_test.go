@@ -3,6 +3,8 @@ package engine_test
 import (
 	"fmt"
 	"math/rand/v2"
+	"os"
+	"path/filepath"
 	"runtime"
 	"strings"
 	"sync"
@@ -32,11 +34,11 @@ func generated(n int) []byte {
 	for _, spice := range []string{"ground cardamom", "lemon zest", "vanilla extract", "dry skim milk", "raisins", "candied peel"} {
 		fmt.Fprintf(&b, "      %-18q = \"%d g\"\n", spice, g(8, 60))
 	}
-	fmt.Fprintf(&b, "    }\n    steps = [\n      { mix   = \"%d min\", by = \"spiral\", to = \"%d C\" },\n      { rest  = \"1 h\", at = \"room\", covered = true },\n      { fold  = 1 },\n      { chill = \"%d h\", at = \"fridge\", as = \"slab 40 mm\", covered = true },\n", g(8, 14), g(22, 27), g(2, 16))
+	fmt.Fprintf(&b, "    }\n    # Mixed cold and to the full window; the butter goes in last. The slab is flat so that the middle cools with the rest,\n    # and the sheet is rolled only when a probe says that it is cold right through. Knots are tied loosely, seam down.\n    steps = [\n      { mix   = \"%d min\", by = \"spiral\", to = \"%d C\" },\n      { rest  = \"1 h\", at = \"room\", covered = true },\n      { fold  = 1 },\n      { chill = \"%d h\", at = \"fridge\", as = \"slab 40 mm\", covered = true },\n", g(8, 14), g(22, 27), g(2, 16))
 	fmt.Fprintf(&b, "      { sheet = \"%d mm\" },\n      { fill  = \"nut filling\" },\n      { roll  = \"coil\", slice = \"40 mm\" },\n      { shape = \"knots\", pieces = 24 },\n      { pan   = \"lined tray\" },\n      { proof = \"90 min to 2 h\", at = \"27 C\", covered = true },\n", g(4, 8))
 	fmt.Fprintf(&b, "      { bake  = \"%d min\", at = \"190 C\", core = \"92 C\" },\n      { brush = \"citrus syrup\" },\n      { cool  = \"45 min\", at = \"room\" },\n    ]\n  }\n\n", g(14, 30))
-	fmt.Fprintf(&b, "  filling \"nut filling\" {\n    ingredients = {\n      \"ground hazelnuts\" = \"%d g\"\n      \"brown sugar\"      = \"%d g\"\n      \"unsalted butter\"  = \"%d g\"\n      \"whole milk\"       = \"%d g\"\n      \"cinnamon\"         = \"%d g\"\n      \"corn starch\"      = \"%d g\"\n    }\n    steps = [\n      { cook = \"5 min\", to = \"85 C\", by = \"stirring\" },\n      { cool = \"1 h\", at = \"room\", as = \"tray 15 mm\" },\n    ]\n  }\n\n", g(150, 300), g(80, 160), g(40, 90), g(60, 150), g(6, 20), g(5, 20))
-	fmt.Fprintf(&b, "  syrup \"citrus syrup\" {\n    ingredients = {\n      \"sugar\"       = \"%d g\"\n      \"water\"       = \"%d g\"\n      \"lemon juice\" = \"%d g\"\n    }\n    steps = [\n      { cook = \"4 min\", to = \"104 C\" },\n      { cool = \"2 h\", at = \"room\" },\n    ]\n  }\n}\n", g(100, 200), g(60, 120), g(10, 40))
+	fmt.Fprintf(&b, "  # Toasted first, then ground with the sugar so that the paste stays short; spread when it has cooled to the room.\n  filling \"nut filling\" {\n    ingredients = {\n      \"ground hazelnuts\" = \"%d g\"\n      \"brown sugar\"      = \"%d g\"\n      \"unsalted butter\"  = \"%d g\"\n      \"whole milk\"       = \"%d g\"\n      \"cinnamon\"         = \"%d g\"\n      \"corn starch\"      = \"%d g\"\n    }\n    steps = [\n      { cook = \"5 min\", to = \"85 C\", by = \"stirring\" },\n      { cool = \"1 h\", at = \"room\", as = \"tray 15 mm\" },\n    ]\n  }\n\n", g(150, 300), g(80, 160), g(40, 90), g(60, 150), g(6, 20), g(5, 20))
+	fmt.Fprintf(&b, "  # Brought to the boil and left to cool with the zest in it; brushed on while the knots are warm, so that they shine.\n  syrup \"citrus syrup\" {\n    ingredients = {\n      \"sugar\"       = \"%d g\"\n      \"water\"       = \"%d g\"\n      \"lemon juice\" = \"%d g\"\n    }\n    steps = [\n      { cook = \"4 min\", to = \"104 C\" },\n      { cool = \"2 h\", at = \"room\" },\n    ]\n  }\n}\n", g(100, 200), g(60, 120), g(10, 40))
 	return []byte(b.String())
 }
 
@@ -84,6 +86,39 @@ func BenchmarkCheck(b *testing.B) {
 		res := e.Check(inputs)
 		if len(res.Problems) > 0 || len(res.Formulas) != benchFiles {
 			b.Fatal(res.Problems)
+		}
+	}
+}
+
+// BenchmarkCheckNoRules checks the same files with a pack that holds no rule: reading formulas, and the cautions, which
+// nothing turns off.
+func BenchmarkCheckNoRules(b *testing.B) {
+	dir := b.TempDir()
+	for name, text := range map[string]string{"house.hcl": "house \"bare\" {\n  packs = [\"./none.hcl\"]\n}\n", "none.hcl": "about = \"no rules\"\n"} {
+		if err := os.WriteFile(filepath.Join(dir, name), []byte(text), 0o644); err != nil {
+			b.Fatal(err)
+		}
+	}
+	inputs, bytes := collection(benchFiles)
+	for i := range inputs {
+		inputs[i].Dir = dir
+	}
+	e := engine.New()
+	e.Check(inputs[:1])
+	b.SetBytes(bytes)
+	b.ReportAllocs()
+	for b.Loop() {
+		if res := e.Check(inputs); len(res.Problems) > 0 || res.Totals.Rules != 0 {
+			b.Fatal(res.Problems, res.Totals)
+		}
+	}
+}
+
+// TestGeneratedSize holds the generator to what the benchmarks say of it.
+func TestGeneratedSize(t *testing.T) {
+	for i := range 20 {
+		if n := len(generated(i)); n < 2300 || n > 3500 {
+			t.Errorf("generated formula %d has %d bytes; about 3 KB is said", i, n)
 		}
 	}
 }

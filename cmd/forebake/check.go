@@ -1,6 +1,7 @@
 package main
 
 import (
+	"errors"
 	"fmt"
 	"io"
 	"os"
@@ -35,6 +36,9 @@ Exit status: 0 nothing at the failing level, 1 findings at or above it,
 			useColour, err := wantsColour(colour, cmd.OutOrStdout())
 			if err != nil {
 				return err
+			}
+			if workers < 0 {
+				return fmt.Errorf("--workers is a number of files from 1, not %d", workers)
 			}
 			var level *finding.Level
 			if failAt != "" {
@@ -87,6 +91,9 @@ func readInputs(cmd *cobra.Command, args []string, name string) ([]engine.Input,
 			paths = append(paths, a)
 			continue
 		}
+		if len(inputs) > 0 {
+			return nil, nil, errors.New("- stands twice; standard input can be read once only")
+		}
 		text, err := io.ReadAll(io.LimitReader(cmd.InOrStdin(), source.MaxFileBytes+1))
 		if err != nil {
 			return nil, nil, fmt.Errorf("standard input: %w", err)
@@ -120,6 +127,9 @@ func readOutputs(as []string) ([]output, error) {
 		}
 		if hasFile && file == "" {
 			return nil, fmt.Errorf("--as %s needs a file name after the colon", a)
+		}
+		if strings.HasSuffix(file, ".hcl") {
+			return nil, fmt.Errorf("--as %s would write over a formula or rule file; name it %s", a, strings.TrimSuffix(file, ".hcl")+"."+format)
 		}
 		if !hasFile {
 			toScreen++

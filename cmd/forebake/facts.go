@@ -1,6 +1,7 @@
 package main
 
 import (
+	"errors"
 	"fmt"
 	"strings"
 
@@ -19,7 +20,12 @@ func factsCommand() *cobra.Command {
 		Long: `Prints the figures of every formula of a file and of its parts. Names choose some:
 forebake facts knots.hcl hydration_pct water_activity. --all adds those of steps,
 ingredients and the kitchen. A single - reads standard input.`,
-		Args: cobra.MinimumNArgs(1),
+		Args: func(_ *cobra.Command, args []string) error {
+			if len(args) == 0 {
+				return errors.New("facts needs a formula file: forebake facts knots.hcl; names of figures may follow it")
+			}
+			return nil
+		},
 		RunE: func(cmd *cobra.Command, args []string) error {
 			if as != "text" && as != "json" {
 				return fmt.Errorf("--as: facts are printed as text or json, not %q", as)

@@ -56,6 +56,10 @@ func run(args []string, in io.Reader, out, errs io.Writer) int {
 			return cmd.Help()
 		},
 	}
+	root.SetFlagErrorFunc(func(_ *cobra.Command, err error) error {
+		text, _, _ := strings.Cut(err.Error(), ": strconv.") // what follows speaks of the parser, not of the flag
+		return errors.New(text)
+	})
 	root.CompletionOptions.HiddenDefaultCmd = true
 	root.SetArgs(args)
 	root.SetIn(in)

@@ -22,12 +22,12 @@ func trialCommand() *cobra.Command {
 			out := cmd.OutOrStdout()
 			failed := len(rep.Unknown)
 			for _, t := range rep.Unknown {
-				fmt.Fprintf(out, "%s: trial %q is of a rule or caution that these packs do not hold: %s\n", t.Place, source.Safe(t.Name), source.Safe(t.Rule+t.Caution))
+				fmt.Fprintf(out, "%s: trial %q is of a rule or caution that these packs do not hold: %s\n", t.Place, t.Name, source.Safe(t.Rule+t.Caution))
 			}
 			for _, v := range rep.Verdicts {
 				if !v.Passed {
 					failed++
-					fmt.Fprintf(out, "%s: trial %q expects %s, and %s%s answers %s\n", v.Trial.Place, source.Safe(v.Trial.Name), v.Trial.Expect, v.Trial.Rule, v.Trial.Caution, v.Got)
+					fmt.Fprintf(out, "%s: trial %q expects %s, and %s%s answers %s\n", v.Trial.Place, v.Trial.Name, v.Trial.Expect, v.Trial.Rule, v.Trial.Caution, v.Got)
 				}
 			}
 			for _, r := range rep.NoFlagged {

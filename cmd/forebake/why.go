@@ -1,6 +1,7 @@
 package main
 
 import (
+	"errors"
 	"fmt"
 	"strings"
 
@@ -15,7 +16,12 @@ func whyCommand() *cobra.Command {
 	return &cobra.Command{
 		Use:   "why RULE",
 		Short: "What a rule says, where its numbers come from, and how a house changes it",
-		Args:  cobra.ExactArgs(1),
+		Args: func(_ *cobra.Command, args []string) error {
+			if len(args) != 1 {
+				return errors.New("why takes the name of one rule: forebake why salt-low; the packs verb lists them")
+			}
+			return nil
+		},
 		RunE: func(cmd *cobra.Command, args []string) error {
 			l, problems := engine.New().Load(".")
 			if len(problems) > 0 {
@@ -34,7 +40,12 @@ func packsCommand() *cobra.Command {
 	return &cobra.Command{
 		Use:   "packs",
 		Short: "The rules in force: from which pack, at which level, with which limits, and who set them",
-		Args:  cobra.NoArgs,
+		Args: func(_ *cobra.Command, args []string) error {
+			if len(args) > 0 {
+				return fmt.Errorf("packs takes no name, and %q was given; it lists the rules of this folder's house", args[0])
+			}
+			return nil
+		},
 		RunE: func(cmd *cobra.Command, _ []string) error {
 			l, problems := engine.New().Load(".")
 			if len(problems) > 0 {

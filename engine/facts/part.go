@@ -117,11 +117,13 @@ func (p *part) addItem(in *formula.Ingredient) {
 	p.plus(fibre, m, item.Fibre/100)
 	p.plus(ash, m, item.Ash/100)
 	p.plus(alcohol, m, item.Alcohol/100)
-	p.plus(salt, m, item.Salt/100)
 	if item.Price.Known {
 		p.plus(price, m, item.Price.PerKg/1000)
 	} else {
 		p.plus(unpriced, m, 1)
+	}
+	if !p.isPieces(in) {
+		p.plus(salt, m, item.Salt/100)
 	}
 	if ownFlour(item) {
 		if in.Protein != nil {
@@ -227,17 +229,18 @@ func (p *part) addPart(in *formula.Ingredient) {
 	}
 	flourIn := from.grams(flour).Mul(portion)
 	add := func(c component, iv Interval) { p.amounts[c].A = p.amounts[c].A.Add(iv) }
-	switch {
-	case from.isScalded():
-		add(pregel, flourIn)
-		add(prefermented, from.grams(prefermented).Mul(portion))
-	case in.Of.Kind == formula.Preferment:
-		add(prefermented, flourIn)
-		add(pregel, from.grams(pregel).Mul(portion))
-	default:
-		add(prefermented, from.grams(prefermented).Mul(portion))
-		add(pregel, from.grams(pregel).Mul(portion))
+	asScald, asFerment := flourIn, from.grams(prefermented).Mul(portion)
+	if scalded := from.isScalded(); scalded != isYes {
+		asScald = from.grams(pregel).Mul(portion)
+		if in.Of.Kind == formula.Preferment {
+			asFerment = flourIn
+		}
+		if scalded == isOpen { // one or the other
+			asScald, asFerment = asScald.Hull(flourIn), asFerment.Hull(from.grams(prefermented).Mul(portion))
+		}
 	}
+	add(pregel, asScald)
+	add(prefermented, asFerment)
 }
 
 // isCooked tells whether the part's own steps cook it.
@@ -254,16 +257,34 @@ func (p *part) isCooked() bool {
 const scaldC = 60
 
 // isScalded tells whether the part's own steps gelatinise its flour: a cook, or a soak in liquid that hot.
-func (p *part) isScalded() bool {
+func (p *part) isScalded() certainty {
+	if p.isCooked() {
+		return isYes
+	}
+	out := isNo
 	for _, s := range p.Steps {
-		if s.Verb.Name == "soak" {
-			if v := liquidTemp(p.sheet, s); !v.Absent && v.Lo >= scaldC {
-				return true
-			}
+		if s.Verb.Name != "soak" {
+			continue
+		}
+		switch v := liquidTemp(p.sheet, s); {
+		case v.Absent:
+		case v.Lo >= scaldC:
+			return isYes
+		case v.Hi >= scaldC:
+			out = isOpen
 		}
 	}
-	return p.isCooked()
+	return out
 }
+
+// certainty is a yes or no that a range may leave open.
+type certainty int8
+
+const (
+	isNo certainty = iota - 1
+	isOpen
+	isYes
+)
 
 // grams gives a component in grams.
 func (p *part) grams(c component) Interval {

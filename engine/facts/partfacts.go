@@ -29,11 +29,11 @@ var partFacts = []Fact{
 	{Name: "water_g", Unit: "g", Means: "all water, whatever brings it; not the flour's own, nor that in dried fruit, nuts and chocolate pieces of a dough", Source: srcHyd, part: func(p *part) Value { return num(p.grams(water)) }},
 	{Name: "sugar_g", Unit: "g", Means: "all sugars but lactose, the flour's own, and those in fruit, nut and chocolate pieces of a dough", Source: srcAdd, part: func(p *part) Value { return num(p.grams(sugar)) }},
 	{Name: "fat_g", Unit: "g", Means: "all fat but the flour's own, and that in nut and chocolate pieces of a dough", Source: srcAdd, part: func(p *part) Value { return num(p.grams(fat)) }},
-	{Name: "salt_g", Unit: "g", Means: "all salt, that of salted butter and cheese too", Source: srcAdd, part: func(p *part) Value { return num(p.grams(salt)) }},
+	{Name: "salt_g", Unit: "g", Means: "all salt, that of salted butter and cheese too; not that in fruit, nut and chocolate pieces of a dough", Source: srcAdd, part: func(p *part) Value { return num(p.grams(salt)) }},
 	{Name: "egg_g", Unit: "g", Means: "egg out of its shell, yolks and whites too; dried egg counts four times", Source: srcAdd, part: func(p *part) Value { return num(p.grams(egg)) }},
 
 	{Name: "hydration_pct", Unit: "%", Means: "true hydration: all water on flour", Source: srcHyd, part: func(p *part) Value { return p.pct(water) }},
-	{Name: "liquid_pct", Unit: "%", Means: "the naive figure: water, milk and other pourable liquids as weighed, on flour", Source: srcPct, part: func(p *part) Value { return p.pct(liquid) }},
+	{Name: "liquid_pct", Unit: "%", Means: "the naive figure: water, milk, cream and juice as weighed, on flour", Source: srcPct, part: func(p *part) Value { return p.pct(liquid) }},
 	{Name: "sugar_pct", Unit: "%", Means: "sugar on flour", Source: srcPct, part: func(p *part) Value { return p.pct(sugar) }},
 	{Name: "sugar_on_water_pct", Unit: "%", Means: "sugar on all water: what the yeast feels", Source: srcPct, part: func(p *part) Value { return p.ratioPct(sugar, water, "water") }},
 	{Name: "fat_pct", Unit: "%", Means: "fat on flour, the flour's own not counted", Source: srcPct, part: func(p *part) Value { return p.pct(fat) }},
@@ -251,7 +251,7 @@ func (p *part) molality() (Interval, bool) {
 	lo, ok := at(false)
 	if !ok {
 		// No water even at the wettest end: there is no solution to speak of.
-		if p.grams(water).Hi < math.Inf(1) {
+		if one(water, true) < math.Inf(1) {
 			return Interval{}, false
 		}
 		lo = 0
@@ -263,10 +263,15 @@ func (p *part) molality() (Interval, bool) {
 	return quantity.Between(lo, hi), true
 }
 
+// noFreeWater is the answer where the flour binds all the water: there is no solution that the yeast could feel.
+func (p *part) noFreeWater() Value {
+	return absent("free water in \""+p.Name+"\"", p.Place)
+}
+
 func (p *part) molalityValue() Value {
 	m, ok := p.molality()
 	if !ok {
-		return absent("free water in \""+p.Name+"\"", p.Place)
+		return p.noFreeWater()
 	}
 	return num(m)
 }
@@ -299,7 +304,7 @@ func osmoticFactor(p *part) Value {
 	}
 	f, ok := p.factor()
 	if !ok {
-		return absent("free water in \""+p.Name+"\"", p.Place)
+		return p.noFreeWater()
 	}
 	v := modelled(f, ferment.OsmoticErrorFactor)
 	v.Hi = min(v.Hi, 1)
@@ -315,7 +320,7 @@ func pace(p *part) Value {
 	}
 	f, ok := p.factor()
 	if !ok {
-		return absent("free water in \""+p.Name+"\"", p.Place)
+		return p.noFreeWater()
 	}
 	return modelled(f.Scale(100/ferment.OsmoticFactor(leanMolality, ferment.Standard)), ferment.OsmoticErrorFactor)
 }
@@ -329,12 +334,12 @@ const overnightH = 8
 
 // yeastNeeded scales the family's usual dose by the osmotic factor of the family's usual make-up over this dough's.
 func yeastNeeded(p *part) Value {
-	f, ok := p.factor()
-	if !ok {
-		return p.noFlour()
-	}
 	if p.flour().Hi == 0 {
 		return p.noFlour()
+	}
+	f, ok := p.factor()
+	if !ok {
+		return p.noFreeWater()
 	}
 	usual := p.family()
 	if !usual.Yeast.Known || !usual.Sugar.Known || !usual.Hydration.Known {
@@ -382,12 +387,14 @@ func waterActivity(p *part) Value {
 	}
 	lo, lowOK := wateractivity.Of(p.solution(true))
 	hi, highOK := wateractivity.Of(wateractivity.Dissolved(p.solution(false)))
-	mid, midOK := lo, lowOK
+	// Sugar beyond what the water holds is crystal. Glucose is let be in the middle: honey and syrups hold more for months.
+	middle := p.solution(true)
+	full := wateractivity.Dissolved(middle)
+	middle.SucroseG, middle.SaltG = full.SucroseG, full.SaltG
+	mid, midOK := wateractivity.Of(middle)
 	if p.Kind == formula.Dough || p.Kind == formula.Preferment {
 		mid, midOK = wateractivity.Of(p.solution(true))
-		if split, ok := wateractivity.Of(wateractivity.Inverted(p.solution(true))); ok {
-			lo = split
-		}
+		lo, _ = wateractivity.Of(wateractivity.Inverted(p.solution(true))) // 0 where the split leaves no water
 	}
 	e := p.waterActivityError()
 	v := Value{Lo: max(0, lo-e), Hi: min(1, hi+e), Mid: mid, Origin: Model}

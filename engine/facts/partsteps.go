@@ -209,13 +209,16 @@ const tauFastH, tauSlowH = 0.5, 3
 // fermentE follows the part from the end of the mix to its shaping with two time constants, since without a geometry and
 // a thermal model only bounds can be given.
 func fermentE(p *part) Value {
-	f, ok := p.factor()
-	if !ok {
-		return p.noFlour()
-	}
 	y, ok := p.ofFlour(yeast)
 	if !ok {
 		return p.noFlour()
+	}
+	if y.Hi == 0 {
+		return modelled(Interval{}, 1) // whatever the water, the times and the temperatures
+	}
+	f, ok := p.factor()
+	if !ok {
+		f = Interval{} // without free water the yeast stands still
 	}
 	fast, slow := follower{tau: tauFastH}, follower{tau: tauSlowH}
 	started, long := false, false

@@ -21,7 +21,7 @@ func (rd *reader) joinParts() {
 			if in.Of = f.PartNamed(name); in.Of == nil {
 				// "the" may also stand before a plain larder name: say so rather than guess.
 				if _, known := rd.opts.Larder.Find(name); known {
-					rd.Fault(in.Place, "no part is named %q; for the ingredient write %q without \"the\"", source.Safe(name), source.Safe(name))
+					rd.Fault(in.Place, "no part is named %q; for the ingredient write %q without \"the\"", name, name)
 				} else {
 					rd.Fault(in.Place, "%s", reading.UnknownText("part", name, "this formula", f.partNames()))
 				}
@@ -29,10 +29,10 @@ func (rd *reader) joinParts() {
 			}
 			in.Of.Taken = append(in.Of.Taken, in.Place)
 			if in.Amount.Set && in.Amount.Kind != quantity.Mass {
-				rd.Fault(in.Amount.Place, "%q is another part: write \"all\" or a weight, such as \"200 g\"", source.Safe(in.Name))
+				rd.Fault(in.Amount.Place, "%q is another part: write \"all\" or a weight, such as \"200 g\"", in.Name)
 			}
 			if in.Strain != "" || in.Protein != nil {
-				rd.Fault(in.Place, "%q is another part: strain and protein belong to its own ingredients", source.Safe(in.Name))
+				rd.Fault(in.Place, "%q is another part: strain and protein belong to its own ingredients", in.Name)
 			}
 		}
 	}
@@ -47,7 +47,7 @@ func (rd *reader) joinParts() {
 			continue
 		}
 		if p == u.step.Part {
-			rd.Fault(u.place, "%s %q cannot %s itself", p.Kind, source.Safe(p.Name), u.step.Verb.Name)
+			rd.Fault(u.place, "%s %q cannot %s itself", p.Kind, p.Name, u.step.Verb.Name)
 			continue
 		}
 		u.step.Uses = p
@@ -60,7 +60,7 @@ func (rd *reader) joinParts() {
 			for _, other := range u.step.Part.Ingredients {
 				names = append(names, other.Name)
 			}
-			rd.Unknown(u.place, "ingredient", u.name, u.step.Part.Kind.String()+" \""+source.Safe(u.step.Part.Name)+"\"", names)
+			rd.Unknown(u.place, "ingredient", u.name, fmt.Sprintf("%s %q", u.step.Part.Kind, u.step.Part.Name), names)
 			continue
 		}
 		u.step.With = append(u.step.With, in)
@@ -95,7 +95,7 @@ func (rd *reader) order() bool {
 			}
 			var names []string
 			for _, q := range path[i:] {
-				names = append(names, fmt.Sprintf("%q", source.Safe(q.Name)))
+				names = append(names, fmt.Sprintf("%q", q.Name))
 			}
 			rd.Fault(from, "parts go round in a circle: %s takes %s", strings.Join(names, " takes "), names[0])
 			return
@@ -129,10 +129,12 @@ func (rd *reader) weigh(p *Part) {
 		if in.Item == nil && in.Of == nil {
 			return // an unknown ingredient, already reported
 		}
+		if a := in.Amount; !a.Set && !a.Open && !a.All {
+			return // an amount that could not be read, already reported; what follows from it would be told in vain
+		}
 		in.Grams = rd.grams(in, in.Amount)
 		if in.Reserve != nil {
 			in.Held = rd.grams(in, Amount{Given: *in.Reserve})
-			rd.checkReserve(in)
 		}
 		if share := in.flourShare(); share != (Interval{}) {
 			flour.A = flour.A.Add(in.Grams.A.Mul(share))
@@ -146,7 +148,7 @@ func (rd *reader) weigh(p *Part) {
 				at = in.Amount.Place
 			}
 		}
-		rd.Fault(at, "the flours of %q are all in percent of themselves; write one of them in grams", source.Safe(p.Name))
+		rd.Fault(at, "the flours of %q are all in percent of themselves; write one of them in grams", p.Name)
 		return
 	}
 	// Flour in percent of the total flour: F = A + B F.
@@ -154,20 +156,25 @@ func (rd *reader) weigh(p *Part) {
 	if p.FlourG.Hi == 0 {
 		for _, in := range p.Ingredients {
 			if in.Grams.B != (Interval{}) {
-				rd.Fault(in.Amount.Place, "%q is in percent of the flour, and %s %q holds none; write grams", source.Safe(in.Name), p.Kind, source.Safe(p.Name))
+				rd.Fault(in.Amount.Place, "%q is in percent of the flour, and %s %q holds none; write grams", in.Name, p.Kind, p.Name)
 			}
 		}
 	}
 	mass := Mass{}
 	for _, in := range p.Ingredients {
+		rd.checkReserve(in)
 		mass.A = mass.A.Add(in.Grams.A)
 		mass.B = mass.B.Add(in.Grams.B)
 	}
 	p.MassG = mass.Grams(p.FlourG)
 	for _, in := range p.Ingredients {
-		if in.Of != nil && in.Amount.Set && in.Amount.Lo > in.Of.MassG.Hi*1.000001 {
+		made := Interval{}
+		if in.Of != nil {
+			made = in.Of.MassG // 0 when it could not be weighed, which has been reported
+		}
+		if made.Hi > 0 && in.Amount.Set && in.Amount.Lo > made.Hi*1.000001 {
 			rd.Fault(in.Amount.Place, "%s of %q is asked for, and only %s is made; write \"all\" or make more", quantity.FormatInterval(in.Amount.Interval, "g"),
-				source.Safe(in.Of.Name), quantity.FormatInterval(in.Of.MassG, "g"))
+				in.Of.Name, quantity.FormatInterval(made, "g"))
 		}
 	}
 }
@@ -203,7 +210,7 @@ func (rd *reader) grams(in *Ingredient, a Amount) Mass {
 	case quantity.Mass:
 		return Mass{A: a.Interval}
 	case quantity.Percent:
-		rd.within(a.Given, 0, 1000, fmt.Sprintf("%q: over 1000 %% of the flour cannot be meant", source.Safe(in.Name)))
+		rd.within(a.Given, 0, 1000, fmt.Sprintf("%q: more than 1000 %% of the flour cannot be meant", in.Name))
 		return Mass{B: a.Interval.Scale(0.01)}
 	}
 	if in.Item == nil {
@@ -214,7 +221,7 @@ func (rd *reader) grams(in *Ingredient, a Amount) Mass {
 		per, unit, key = in.Item.Piece, "piece", "piece = \"50 g\""
 	}
 	if per == 0 {
-		rd.Fault(a.Place, "%q: the larder does not know what a %s of it weighs; write grams, or give %s in an ingredient block of house.hcl", source.Safe(in.Name), unit, key)
+		rd.Fault(a.Place, "%q: the larder does not know what a %s of it weighs; write grams, or give %s in an ingredient block of house.hcl", in.Name, unit, key)
 		return Mass{}
 	}
 	return Mass{A: a.Interval.Scale(per)}
@@ -222,7 +229,14 @@ func (rd *reader) grams(in *Ingredient, a Amount) Mass {
 
 // checkReserve refuses a reserve larger than the amount itself.
 func (rd *reader) checkReserve(in *Ingredient) {
-	if in.Amount.Set && in.Reserve.Kind == in.Amount.Kind && in.Reserve.Interval.Lo > in.Amount.Interval.Hi {
-		rd.Fault(in.Reserve.Place, "%q: more is held back than there is", source.Safe(in.Name))
+	if in.Reserve == nil {
+		return
+	}
+	held, amount, unit := in.Held.Grams(in.Part.FlourG), in.Grams.Grams(in.Part.FlourG), "g"
+	if in.Amount.Set && in.Amount.Kind == in.Reserve.Kind {
+		held, amount, unit = in.Reserve.Interval, in.Amount.Interval, in.Amount.Kind.Base()
+	}
+	if held.Lo > amount.Hi*1.000001 {
+		rd.Fault(in.Reserve.Place, "%q: the reserve, %s, is more than the amount, %s", in.Name, quantity.FormatInterval(held, unit), quantity.FormatInterval(amount, unit))
 	}
 }

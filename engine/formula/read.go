@@ -72,7 +72,7 @@ func Read(r *reading.Reader, b *hclsyntax.Block, opts Options) *Formula {
 		f.Start = rd.readClock(a.Expr)
 	}
 	if a := b.Body.Attributes["keep"]; a != nil {
-		f.Keep, _ = r.Quantity(a.Expr, forTime, "keep")
+		f.Keep = rd.readKeep(a.Expr)
 	}
 	if a := b.Body.Attributes["about"]; a != nil {
 		_, _, _ = r.Text(a.Expr, "about")
@@ -87,7 +87,7 @@ func Read(r *reading.Reader, b *hclsyntax.Block, opts Options) *Formula {
 		}
 	}
 	if len(f.Parts) == 0 {
-		r.Fault(f.Place, "formula %q holds no part: add a dough \"...\" { ingredients = { ... } }", source.Safe(f.Name))
+		r.Fault(f.Place, "formula %q holds no part: add a dough \"...\" { ingredients = { ... } }", f.Name)
 	}
 	f.number()
 	rd.joinParts()
@@ -131,8 +131,8 @@ func sameName(a, b string) bool {
 func (rd *reader) readPart(kind Kind, b *hclsyntax.Block) {
 	p := &Part{Formula: rd.formula, Kind: kind}
 	p.Name, p.Place = rd.Label(b)
-	if other := rd.formula.PartNamed(p.Name); other != nil {
-		rd.Fault(p.Place, "two parts are named %q; the other is at line %d", source.Safe(p.Name), other.Place.Line())
+	if other := rd.formula.PartNamed(p.Name); other != nil && strings.TrimSpace(p.Name) != "" {
+		rd.Fault(p.Place, "two parts are named %q; the other is at line %d", p.Name, other.Place.Line())
 	}
 	rd.formula.Parts = append(rd.formula.Parts, p)
 	rd.Known(b.Body, "a "+b.Type, PartKeys, nil)
@@ -152,7 +152,7 @@ func (rd *reader) readPart(kind Kind, b *hclsyntax.Block) {
 	if a := b.Body.Attributes["ingredients"]; a != nil {
 		rd.readIngredients(p, a.Expr)
 	} else {
-		rd.Fault(p.Place, "%s %q has no ingredients: add ingredients = { \"bread flour\" = \"500 g\" }", b.Type, source.Safe(p.Name))
+		rd.Fault(p.Place, "%s %q has no ingredients: add ingredients = { \"bread flour\" = \"500 g\" }", b.Type, p.Name)
 	}
 	if a := b.Body.Attributes["steps"]; a != nil {
 		rd.readSteps(p, a.Expr)
@@ -166,7 +166,7 @@ func (rd *reader) readIngredients(p *Part, e hclsyntax.Expression) {
 		return
 	}
 	if len(pairs) == 0 {
-		rd.Fault(rd.Place(e.Range()), "%s %q has no ingredients", p.Kind, source.Safe(p.Name))
+		rd.Fault(rd.Place(e.Range()), "%s %q has no ingredients: write { \"bread flour\" = \"500 g\" }", p.Kind, p.Name)
 		return
 	}
 	if len(pairs) > MaxIngredients {
@@ -216,7 +216,7 @@ func partName(name string) (string, bool) {
 
 // twiceText says that an ingredient stands twice, with the sum where there is one: HCL itself would keep the last.
 func twiceText(first, second *Ingredient) string {
-	text := fmt.Sprintf("%q stands twice in this %s, first at line %d", source.Safe(second.Name), second.Part.Kind, first.Place.Line())
+	text := fmt.Sprintf("%q stands twice in this %s, first at line %d", second.Name, second.Part.Kind, first.Place.Line())
 	a, b := first.Amount, second.Amount
 	if !a.Set || !b.Set || a.Kind != b.Kind {
 		return text + "; write it once"
@@ -227,14 +227,13 @@ func twiceText(first, second *Ingredient) string {
 		sum.Lo, _ = quantity.FromBase(sum.Lo, unit)
 		sum.Hi, _ = quantity.FromBase(sum.Hi, unit)
 	}
-	return fmt.Sprintf("%s; write it once: %q = \"%s\"", text, source.Safe(second.Name), quantity.FormatInterval(sum, unit))
+	return fmt.Sprintf("%s; write it once: %q = \"%s\"", text, second.Name, quantity.FormatInterval(sum, unit))
 }
 
 func (rd *reader) unknownIngredient(in *Ingredient) {
 	text := reading.UnknownText("ingredient", in.Name, "the larder", rd.opts.Larder.Names())
-	name := source.Safe(in.Name)
 	rd.Problems = append(rd.Problems, source.Problem{Place: in.Place, Text: text + "; if it is new, put this in house.hcl with its label's figures per 100 g",
-		Paste: fmt.Sprintf("ingredient %q {\n  like  = \"...\"   # the nearest larder name, or give all of the figures below\n  water = \"0 %%\"\n  fat   = \"0 %%\"\n  sugar = \"0 %%\"\n}", name)})
+		Paste: fmt.Sprintf("ingredient %q {\n  like  = \"...\"   # the nearest larder name, or give all of the figures below\n  water = \"0 %%\"\n  fat   = \"0 %%\"\n  sugar = \"0 %%\"\n}", in.Name)})
 }
 
 // quoted gives the ingredient's name in quotes, as messages show it.
@@ -327,10 +326,10 @@ func (rd *reader) within(g Given, lo, hi float64, text string) {
 // checkKeys refuses options that mean nothing for the ingredient.
 func (rd *reader) checkKeys(in *Ingredient) {
 	if in.Strain != "" && in.Item.Yeast == 0 {
-		rd.Fault(in.Place, "%q is no yeast, so it has no strain", source.Safe(in.Name))
+		rd.Fault(in.Place, "%q is no yeast, so it has no strain", in.Name)
 	}
 	if in.Protein != nil && in.Item.Flour == 0 {
-		rd.Fault(in.Protein.Place, "%q is no flour: protein from the label is read for flours only", source.Safe(in.Name))
+		rd.Fault(in.Protein.Place, "%q is no flour: protein from the label is read for flours only", in.Name)
 	}
 }
 
@@ -353,7 +352,7 @@ func (rd *reader) readMakes(e hclsyntax.Expression) Makes {
 		return m
 	}
 	if err != "" || strings.TrimSpace(unit) == "" {
-		rd.Fault(at, "makes: write \"24 pieces\", \"2 loaves of 450 g\" or \"1.8 kg\", not %q", source.Safe(text))
+		rd.Fault(at, "makes: write \"24 pieces\", \"2 loaves of 450 g\" or \"1.8 kg\", not %q", text)
 		return Makes{}
 	}
 	m.Pieces = count
@@ -388,15 +387,37 @@ func (rd *reader) wholeNumber(e hclsyntax.Expression) (float64, source.Place, bo
 	return n, at, fault == ""
 }
 
+// readKeep reads "3 day".
+func (rd *reader) readKeep(e hclsyntax.Expression) Given {
+	if _, ok := e.(*hclsyntax.TemplateExpr); !ok {
+		rd.Fault(rd.Place(e.Range()), "keep must be a time in quotes, such as \"3 day\"")
+		return Given{}
+	}
+	text, at, ok := rd.Text(e, "keep")
+	if !ok {
+		return Given{}
+	}
+	if _, fault := quantity.Read(text, forTime); fault != nil {
+		rd.Fault(at, "keep must be a time such as \"3 day\", not %q", text)
+		return Given{}
+	}
+	g, _ := rd.QuantityText(text, at, forTime, "keep")
+	return g
+}
+
 // readClock reads "18:00" as minutes after midnight.
 func (rd *reader) readClock(e hclsyntax.Expression) Given {
+	if _, ok := e.(*hclsyntax.TemplateExpr); !ok {
+		rd.Fault(rd.Place(e.Range()), "start must be a clock time in quotes, such as \"18:00\"")
+		return Given{}
+	}
 	text, at, ok := rd.Text(e, "start")
 	if !ok {
 		return Given{}
 	}
 	var h, m int
 	if n, err := fmt.Sscanf(text, "%d:%d", &h, &m); n != 2 || err != nil || fmt.Sprintf("%02d:%02d", h, m) != fmt.Sprintf("%05s", text) || h > 23 || m > 59 {
-		rd.Fault(at, "start must be a clock time such as \"18:00\", not %q", source.Safe(text))
+		rd.Fault(at, "start must be a clock time such as \"18:00\", not %q", text)
 		return Given{}
 	}
 	return Given{Quantity: quantity.Quantity{Kind: quantity.Time, Interval: quantity.Point(float64(60*h + m)), Unit: "min"}, Place: at, Set: true}

@@ -1,6 +1,7 @@
 package formula
 
 import (
+	"math"
 	"strings"
 
 	"github.com/hashicorp/hcl/v2/hclsyntax"
@@ -201,10 +202,9 @@ func (rd *reader) readStep(s *Step, e hclsyntax.Expression) bool {
 		rd.readMain(s, pair)
 	}
 	if s.Verb == nil {
-		known := append(verbNames(), StepKeys...)
 		for _, pair := range pairs {
 			if !isStepKey(pair.Key) {
-				rd.Unknown(pair.Place, "step", pair.Key, "the step verbs", known)
+				rd.Unknown(pair.Place, "step", pair.Key, "", verbNames())
 				return false
 			}
 		}
@@ -251,9 +251,18 @@ func isStepKey(key string) bool {
 	return false
 }
 
+// open tells whether a value is "?", to be decided: it reads as if it were not written.
+func (rd *reader) open(e hclsyntax.Expression) bool {
+	text, _, ok := source.StringLiteral(e)
+	return ok && strings.TrimSpace(text) == "?"
+}
+
 // readMain reads the verb's own value.
 func (rd *reader) readMain(s *Step, pair reading.Pair) {
 	m := s.Verb.main
+	if rd.open(pair.Value) {
+		return
+	}
 	if m.part {
 		name, at, ok := rd.Text(pair.Value, s.Verb.Name)
 		if ok {
@@ -297,11 +306,18 @@ func (rd *reader) readMain(s *Step, pair reading.Pair) {
 
 func (rd *reader) readStepKey(s *Step, pair reading.Pair) {
 	v, what := pair.Value, s.Verb.says[pair.Key]
+	if rd.open(v) {
+		return
+	}
 	switch pair.Key {
 	case "time":
 		s.Time, _ = rd.Quantity(v, forTime, what)
 	case "at":
 		s.AtPlace = rd.Place(v.Range())
+		if _, isText := v.(*hclsyntax.TemplateExpr); !isText {
+			s.At, _ = rd.Quantity(v, forTemp, what) // a bare number: the message shows it with unit and quotes
+			return
+		}
 		text, at, ok := rd.Text(v, what)
 		if !ok {
 			return
@@ -369,7 +385,7 @@ func (rd *reader) readWith(s *Step, e hclsyntax.Expression, what string) {
 
 func (rd *reader) checkTin(name string, at source.Place) bool {
 	if rd.opts.Tins == nil {
-		rd.Fault(at, "no tin %q: this house names no tins; add a tin %q { inside = \"300 x 100 x 100 mm\" } block to house.hcl", source.Safe(name), source.Safe(name))
+		rd.Fault(at, "no tin %q: this house names no tins; add tin %q { inside = \"300 x 100 x 100 mm\" } to house.hcl", name, name)
 		return false
 	}
 	for _, tin := range rd.opts.Tins {
@@ -386,12 +402,24 @@ func (rd *reader) readCount(e hclsyntax.Expression, what string) *Given {
 	if n, at, ok := rd.wholeNumber(e); ok {
 		return &Given{Quantity: quantity.Quantity{Kind: quantity.Count, Interval: quantity.Point(n), Unit: "pieces"}, Place: at, Set: true}
 	}
-	g, ok := rd.Quantity(e, forNum, what)
-	if !ok {
-		return nil
+	at := rd.Place(e.Range())
+	if _, isText := e.(*hclsyntax.TemplateExpr); isText {
+		text, inside, ok := rd.Text(e, what)
+		if !ok {
+			return nil
+		}
+		q, fault := quantity.Read(text, forNum)
+		if fault == nil && q.Lo == math.Trunc(q.Lo) && q.Hi == math.Trunc(q.Hi) {
+			return &Given{Quantity: q, Place: inside, Set: true}
+		}
+		at = inside
 	}
-	return &g
+	rd.Fault(at, "%s must be a whole number, such as 24 or \"24 pieces\"", what)
+	return nil
 }
+
+// sizes gives an example of the size of each shape that needs one.
+var sizes = map[string]string{"slab": "40 mm", "log": "70 mm", "tray": "20 mm", "pieces": "75 g", "brick": "100 x 100 x 230 mm"}
 
 // readGeometry reads "slab 40 mm", "log 70 mm", "brick 100x100x230 mm", "ball", "bowl", "tray 20 mm", "pieces 75 g".
 func (rd *reader) readGeometry(e hclsyntax.Expression, what string) *Geometry {
@@ -403,6 +431,10 @@ func (rd *reader) readGeometry(e hclsyntax.Expression, what string) *Geometry {
 	g := &Geometry{Place: at, Shape: strings.ToLower(word)}
 	inside := source.Place{File: at.File, Start: at.End - len(rest), End: at.End}
 	rest = strings.TrimRight(rest, " ")
+	if size := sizes[g.Shape]; size != "" && rest == "" {
+		rd.Fault(at, "%s: a %s needs a size: write \"%s %s\"", what, g.Shape, g.Shape, size)
+		return nil
+	}
 	switch g.Shape {
 	case "ball", "bowl":
 		if strings.TrimSpace(rest) == "" {
@@ -426,7 +458,7 @@ func (rd *reader) readGeometry(e hclsyntax.Expression, what string) *Geometry {
 		}
 	default:
 		rd.Fault(at, "%s: %s; write for example \"slab 40 mm\"", what,
-			reading.UnknownText("shape", word, "the shapes", []string{"ball", "slab", "log", "brick", "bowl", "tray", "pieces"}))
+			reading.UnknownText("shape", word, "", []string{"ball", "slab", "log", "brick", "bowl", "tray", "pieces"}))
 	}
 	return nil
 }
@@ -444,6 +476,10 @@ func (rd *reader) readBox(text string, at source.Place, what string) (box [3]flo
 	}
 	last := strings.TrimSpace(sides[2])
 	unit := strings.TrimLeft(last, "0123456789. ")
+	if unit == "" {
+		rd.Fault(at, "%s: the lengths have no unit; write \"%s mm\"", what, strings.TrimSpace(text))
+		return box, false
+	}
 	for i, side := range sides {
 		side = strings.TrimSpace(side)
 		if i < 2 && strings.Trim(side, "0123456789. ") == "" {
@@ -460,32 +496,35 @@ func (rd *reader) readBox(text string, at source.Place, what string) (box [3]flo
 
 // readMeasured reads "11 C after 6 h", "2 x after 90 min", "94 C core".
 func (rd *reader) readMeasured(e hclsyntax.Expression, what string) *Measured {
+	if _, isText := e.(*hclsyntax.TemplateExpr); !isText {
+		rd.Fault(rd.Place(e.Range()), "%s: write %s", what, measuredForms)
+		return nil
+	}
 	text, at, ok := rd.Text(e, what)
 	if !ok {
 		return nil
 	}
 	m := &Measured{Place: at}
-	what += " (write \"11 C after 6 h\", \"2 x after 90 min\" or \"94 C core\")"
-	reading, after, has := strings.Cut(text, " after ")
+	given := func(text string, kinds quantity.Kinds) Given {
+		q, fault := quantity.Read(strings.TrimSpace(text), kinds)
+		ok = ok && fault == nil
+		return Given{Quantity: q, Place: at, Set: fault == nil}
+	}
+	seen, after, has := strings.Cut(text, " after ")
 	if has {
-		if m.After, ok = rd.QuantityText(after, at, forTime, what); !ok {
-			return nil
-		}
+		m.After = given(after, forTime)
 	}
-	reading = strings.TrimSpace(reading)
-	if cut, is := strings.CutSuffix(reading, " core"); is {
-		m.Core, reading = true, strings.TrimSpace(cut)
+	seen, m.Core = strings.CutSuffix(strings.TrimSpace(seen), " core")
+	if times, is := strings.CutSuffix(strings.TrimSpace(seen), "x"); is && !m.Core {
+		m.Rise = given(times+" pieces", forNum)
+	} else {
+		m.Temp = given(seen, forTemp)
 	}
-	if times, is := strings.CutSuffix(reading, "x"); is {
-		rise, good := rd.QuantityText(strings.TrimSpace(times)+" pieces", at, forNum, what)
-		m.Rise = rise
-		if !good || m.Core {
-			return nil
-		}
-		return m
-	}
-	if m.Temp, ok = rd.QuantityText(reading, at, forTemp, what); !ok {
+	if !ok {
+		rd.Fault(at, "%s: write %s, not %q", what, measuredForms, text)
 		return nil
 	}
 	return m
 }
+
+const measuredForms = `"11 C after 6 h", "2 x after 90 min" or "94 C core"`

@@ -115,18 +115,23 @@ func (h *House) read(r *reading.Reader, b *hclsyntax.Block) {
 	h.Name, _ = r.Label(b)
 	r.Known(b.Body, "a house", []string{"packs", "fail_at", "about"}, []string{"kitchen", "tin", "ingredient", "set"})
 	if a := b.Body.Attributes["packs"]; a != nil {
-		names, places, _ := r.Texts(a.Expr, "packs")
+		names, places, ok := r.Texts(a.Expr, "packs")
 		for i, name := range names {
+			for _, other := range h.Packs {
+				if other.Name == name {
+					r.Fault(places[i], "pack %q stands twice", name)
+				}
+			}
 			h.Packs = append(h.Packs, Named{name, places[i]})
 		}
-		if len(names) == 0 {
+		if ok && len(names) == 0 {
 			r.Fault(r.Place(a.Expr.Range()), "packs is empty: leave it out to use all shipped packs, or name some")
 		}
 	}
 	if a := b.Body.Attributes["fail_at"]; a != nil {
 		if word, at, ok := r.Text(a.Expr, "fail_at"); ok {
 			if h.FailAt, ok = finding.LevelNamed(word); !ok {
-				r.Unknown(at, "level", word, "the levels", finding.LevelNames)
+				r.Unknown(at, "level", word, "", finding.LevelNames)
 			}
 		}
 	}
@@ -158,7 +163,7 @@ func (h *House) readTin(r *reading.Reader, b *hclsyntax.Block) {
 	r.Known(b.Body, "a tin", []string{"inside"}, nil)
 	a := b.Body.Attributes["inside"]
 	if a == nil {
-		r.Fault(t.Place, "tin %q has no size: add inside = \"300 x 100 x 100 mm\"", source.Safe(t.Name))
+		r.Fault(t.Place, "tin %q has no size: add inside = \"300 x 100 x 100 mm\"", t.Name)
 		return
 	}
 	if text, at, ok := r.Text(a.Expr, "inside"); ok {
@@ -166,7 +171,7 @@ func (h *House) readTin(r *reading.Reader, b *hclsyntax.Block) {
 	}
 	for _, other := range h.Tins {
 		if strings.EqualFold(other.Name, t.Name) {
-			r.Fault(t.Place, "tin %q stands twice, first at line %d", source.Safe(t.Name), other.Place.Line())
+			r.Fault(t.Place, "tin %q stands twice, first at line %d", t.Name, other.Place.Line())
 		}
 	}
 	h.Tins = append(h.Tins, t)
@@ -180,7 +185,7 @@ func (h *House) readSet(r *reading.Reader, b *hclsyntax.Block) {
 		if word, at, ok := r.Text(a.Expr, "level"); ok {
 			s.LvlAt = at
 			if s.Level, s.HasLvl = finding.LevelNamed(word); !s.HasLvl {
-				r.Unknown(at, "level", word, "the levels", finding.LevelNames)
+				r.Unknown(at, "level", word, "", finding.LevelNames)
 			}
 		}
 	}
@@ -192,7 +197,7 @@ func (h *House) readSet(r *reading.Reader, b *hclsyntax.Block) {
 	}
 	for _, other := range h.Sets {
 		if other.Rule == s.Rule {
-			r.Fault(s.Place, "rule %q is set twice, first at line %d", source.Safe(s.Rule), other.Place.Line())
+			r.Fault(s.Place, "rule %q is set twice, first at line %d", s.Rule, other.Place.Line())
 		}
 	}
 	h.Sets = append(h.Sets, s)
@@ -225,6 +230,13 @@ var IngredientKeys = []string{"like", "aliases", "water", "protein", "fat", "car
 func (h *House) readIngredient(r *reading.Reader, b *hclsyntax.Block) {
 	name, at := r.Label(b)
 	r.Known(b.Body, "an ingredient", IngredientKeys, nil)
+	if strings.TrimSpace(name) == "" {
+		return // reported by Label
+	}
+	if len(name) > 4 && strings.EqualFold(name[:4], "the ") {
+		r.Fault(at, "ingredient %q: a leading \"the\" names a part of the formula; leave it out", name)
+		return
+	}
 	attr := b.Body.Attributes
 	item := larder.Item{Class: larder.ClassOther, Basis: "house", Source: "house file"}
 	if a := attr["like"]; a != nil {
@@ -242,7 +254,7 @@ func (h *House) readIngredient(r *reading.Reader, b *hclsyntax.Block) {
 	} else {
 		for _, key := range []string{"water", "fat", "sugar"} {
 			if attr[key] == nil {
-				r.Fault(at, "ingredient %q has no %s: add %s = \"12 %%\" from its label, or like = \"...\" with the nearest larder name", source.Safe(name), key, key)
+				r.Fault(at, "ingredient %q has no %s: add %s = \"12 %%\" from its label, or like = \"...\" with the nearest larder name", name, key, key)
 			}
 		}
 	}
@@ -283,10 +295,10 @@ func (h *House) readIngredient(r *reading.Reader, b *hclsyntax.Block) {
 		scaleSugars(&item, before)
 	}
 	if sum := item.Water + item.Protein + item.Fat + item.Carbohydrate + item.Ash + item.Alcohol; sum > 102 {
-		r.Fault(at, "ingredient %q adds up to %s of 100 g: check its figures", source.Safe(name), quantity.Format(sum, "g"))
+		r.Fault(at, "ingredient %q adds up to %s of 100 g: check its figures", name, quantity.Format(sum, "g"))
 	}
 	if item.Sugars > item.Carbohydrate+2 {
-		r.Fault(at, "ingredient %q has more sugar (%s) than is left for carbohydrate (%s): check its figures", source.Safe(name),
+		r.Fault(at, "ingredient %q has more sugar (%s) than is left for carbohydrate (%s): check its figures", name,
 			quantity.Format(item.Sugars, "%"), quantity.Format(item.Carbohydrate, "%"))
 	}
 	if a := attr["density"]; a != nil {

@@ -96,6 +96,10 @@ func (k *Kitchen) readBench(r *reading.Reader, a *hclsyntax.Attribute) {
 	}
 	wide = strings.TrimSpace(wide)
 	unit := strings.TrimLeft(wide, "0123456789. ")
+	if unit == "" {
+		r.Fault(at, "bench: the lengths have no unit; write \"%s cm\"", strings.TrimSpace(text))
+		return
+	}
 	length, ok1 := r.QuantityText(strings.TrimSpace(long)+" "+unit, at, 1<<quantity.Length, "bench")
 	width, ok2 := r.QuantityText(wide, at, 1<<quantity.Length, "bench")
 	if ok1 && ok2 {

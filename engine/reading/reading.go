@@ -10,6 +10,7 @@ import (
 	"fmt"
 	"sort"
 	"strings"
+	"unicode"
 
 	"github.com/hashicorp/hcl/v2"
 	"github.com/hashicorp/hcl/v2/hclsyntax"
@@ -71,8 +72,22 @@ func (r *Reader) Text(e hclsyntax.Expression, what string) (string, source.Place
 		}
 		return r.Text(k.Wrapped, what)
 	}
-	r.Fault(at, "%s must be in quotes: write \"%s\"", what, r.written(e))
+	if text := r.written(e); quotable(text) {
+		r.Fault(at, "%s must be in quotes: write \"%s\"", what, text)
+	} else {
+		r.Fault(at, "%s must be a plain text in quotes, not %s", what, text)
+	}
 	return "", source.Place{}, false
+}
+
+// quotable tells whether a value only lacks its quotes: a word or an amount, and no list, call or text within.
+func quotable(text string) bool {
+	for _, c := range text {
+		if !(unicode.IsLetter(c) || unicode.IsDigit(c) || strings.ContainsRune(" .:%°-_/", c)) {
+			return false
+		}
+	}
+	return true
 }
 
 // Quantity reads a quantity such as "200 g" of one of the allowed kinds.
@@ -141,7 +156,7 @@ func (r *Reader) Number(e hclsyntax.Expression, lo, hi float64, what string) (fl
 	}
 	x, ok := plainNumber(strings.TrimSpace(text))
 	if !ok {
-		r.Fault(at, "%s must be a number, not %q", what, source.Safe(text))
+		r.Fault(at, "%s must be a number, not %q", what, text)
 		return 0, at, false
 	}
 	if !(x >= lo && x <= hi) {
@@ -237,7 +252,7 @@ func (r *Reader) Known(b *hclsyntax.Body, in string, attributes, blocks []string
 			continue
 		}
 		if contains(blocks, name) {
-			r.Fault(r.Place(a.NameRange), "%s is a block: write %s { ... } without the equals sign", name, name)
+			r.Fault(r.Place(a.NameRange), "%s is a block: leave out the equals sign and put what belongs to it in { }", name)
 			continue
 		}
 		r.Unknown(r.Place(a.NameRange), "key", name, in, append(append([]string{}, attributes...), blocks...))
@@ -254,20 +269,27 @@ func (r *Reader) Known(b *hclsyntax.Body, in string, attributes, blocks []string
 	}
 }
 
-// Unknown records an unknown name with the nearest known ones, or all of them when they are few.
+// Unknown records an unknown name with the nearest known ones, or all of them when they are few. in says where it was
+// looked for; it is left empty where that is plain from the kind.
 func (r *Reader) Unknown(at source.Place, kind, name, in string, known []string) {
 	r.Fault(at, "%s", UnknownText(kind, name, in, known))
 }
 
 // UnknownText says that a name is not known and what is nearest to it.
 func UnknownText(kind, name, in string, known []string) string {
-	text := fmt.Sprintf("no %s %q in %s", kind, source.Safe(name), in)
+	text := fmt.Sprintf("no %s %q", kind, name)
+	if in != "" {
+		text += " in " + in
+	}
 	if near := spelling.Nearest(name, known, 3); len(near) > 0 {
 		return text + "; nearest is " + strings.Join(near, ", ")
 	}
 	if len(known) > 0 && len(known) <= 24 {
 		list := append([]string{}, known...)
 		sort.Strings(list)
+		if len(list) == 1 {
+			return text + "; the only one is " + list[0]
+		}
 		return text + "; known are " + strings.Join(list, ", ")
 	}
 	return text

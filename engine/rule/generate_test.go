@@ -170,14 +170,14 @@ var (
 )
 
 var pantry = map[string][]string{
-	"flour":  {"bread flour", "all-purpose flour", "whole wheat flour", "rye flour", "corn starch"},
+	"flour":  {"bread flour", "all-purpose flour", "whole wheat flour", "rye flour"},
 	"liquid": {"water", "whole milk", "buttermilk", "heavy cream", "orange juice", "brewed coffee"},
 	"yeast":  {"instant yeast", "active dry yeast", "fresh yeast"},
 	"sugar":  {"sugar", "brown sugar", "honey", "invert syrup", "glucose syrup", "malt syrup", "powdered sugar"},
 	"egg":    {"egg", "egg yolk", "egg white", "dried whole egg", "pasteurised whole egg"},
 	"fat":    {"unsalted butter", "salted butter", "vegetable oil", "lard"},
 	"salt":   {"salt"},
-	"other":  {"cinnamon", "cloves", "raisins", "walnuts", "ground almonds", "dark chocolate 70-85%", "rum", "jam", "cream cheese", "dry skim milk", "lemon zest", "vanilla extract", "apple", "banana", "boiled potato", "dry bread crumbs"},
+	"other":  {"cinnamon", "cloves", "raisins", "walnuts", "ground almonds", "dark chocolate 70-85%", "rum", "jam", "cream cheese", "dry skim milk", "lemon zest", "vanilla extract", "apple", "banana", "boiled potato", "corn starch", "semolina"},
 }
 
 var pantryOrder = []string{"flour", "liquid", "yeast", "sugar", "egg", "fat", "salt", "other"}
@@ -191,11 +191,22 @@ type drawer struct {
 	shape
 }
 
+// chance is true in so many of a hundred draws. It is made of fair coins, since the ranges of the generator favour their ends.
 func (d *drawer) chance(percent int) bool {
-	return rapid.IntRange(0, 99).Draw(d.T, "chance") >= 100-percent
+	n := 0
+	for _, coin := range coins.Draw(d.T, "coins") {
+		n *= 2
+		if coin {
+			n++
+		}
+	}
+	return n >= 128-percent*128/100
 }
-func (d *drawer) whole(lo, hi int) int         { return rapid.IntRange(lo, hi).Draw(d.T, "n") }
-func (d *drawer) pick(words ...string) string  { return rapid.SampledFrom(words).Draw(d.T, "word") }
+
+var coins = rapid.SliceOfN(rapid.Bool(), 7, 7)
+
+func (d *drawer) whole(lo, hi int) int          { return rapid.IntRange(lo, hi).Draw(d.T, "n") }
+func (d *drawer) pick(words ...string) string   { return rapid.SampledFrom(words).Draw(d.T, "word") }
 func (d *drawer) quoted(words ...string) string { return strconv.Quote(d.pick(words...)) }
 
 // number draws a quantity between two whole numbers, divided by per; now and then as a range.
@@ -363,6 +374,16 @@ var stepKeys = map[string]string{
 	"hold": "at as covered", "store": "at as covered",
 }
 
+func keyChance(key string) int {
+	switch key {
+	case "measured", "with":
+		return 15
+	case "at", "to":
+		return 75
+	}
+	return 30
+}
+
 func (d *drawer) step(verb string, p *sketchPart, before []*sketchPart) []entry {
 	main := entry{key: verb}
 	switch {
@@ -387,7 +408,7 @@ func (d *drawer) step(verb string, p *sketchPart, before []*sketchPart) []entry 
 	}
 	out := []entry{main}
 	for _, key := range strings.Fields(stepKeys[verb] + " measured with") {
-		if !d.chance(map[string]int{"measured": 10, "with": 10, "to": 60, "at": 70}[key] + 20*len(key)/len(key)) {
+		if !d.chance(keyChance(key)) {
 			continue
 		}
 		e := entry{key: key}
@@ -583,7 +604,9 @@ var fixedFormulas = sync.OnceValue(func() []*facts.Sheet {
   }
   wash "egg wash" { ingredients = { "egg" = "1 pieces", "salt" = "1 g" } }
 }`,
-		`formula "open" { dough "d" { ingredients = { "bread flour" = "?", "water" = "?", "sugar" = "?", "salt" = "?", "fresh yeast" = "?" } } }`,
+		`formula "open" {
+  dough "d" { ingredients = { "bread flour" = "?", "water" = "?", "sugar" = "?", "salt" = "?", "fresh yeast" = "?" } }
+}`,
 		`formula "ranges" {
   topping "crumb" { ingredients = { "all-purpose flour" = "80 g to 100 g", "unsalted butter" = "50 g to 60 g", "sugar" = "40 g" } }
   dough "d" {
@@ -592,12 +615,25 @@ var fixedFormulas = sync.OnceValue(func() []*facts.Sheet {
       { freeze = "2 h to 9 day" }, { thaw = "9 h", at = "fridge" }, { temper = "1 h", at = "room" }, { bake = "20 min to 40 min", at = "170 C to 230 C" } ]
   }
 }`,
-		`formula "no flour" { filling "f" { ingredients = { "cream cheese" = "300 g", "dark chocolate 70-85%" = { amount = "100 g", as = "melted" } }, steps = [ { melt = "5 min", to = "50 C" } ] } }`,
-		`formula "scald" {
-  preferment "roux" { ingredients = { "bread flour" = "50 g", "water" = "250 g" }, steps = [ { cook = "5 min", to = "65 C", measured = "66 C core" } ] }
-  dough "d" { ingredients = { "the roux" = "120 g", "bread flour" = "500 g", "fresh yeast" = "3 %", "whole milk" = "1 cup", "salted butter" = "20 %" }, steps = [ { mix = "10 min", to = "80 F" } ] }
+		`formula "no flour" {
+  filling "f" {
+    ingredients = { "cream cheese" = "300 g", "dark chocolate 70-85%" = { amount = "100 g", as = "melted" } }
+    steps = [ { melt = "5 min", to = "50 C" } ]
+  }
 }`,
-		`formula "bare" { dough "d" { ingredients = { "water" = "1 g" } } }`,
+		`formula "scald" {
+  preferment "roux" {
+    ingredients = { "bread flour" = "50 g", "water" = "250 g" }
+    steps = [ { cook = "5 min", to = "65 C", measured = "66 C core" } ]
+  }
+  dough "d" {
+    ingredients = { "the roux" = "120 g", "bread flour" = "500 g", "fresh yeast" = "3 %", "whole milk" = "1 cup", "salted butter" = "20 %" }
+    steps = [ { mix = "10 min", to = "80 F" } ]
+  }
+}`,
+		`formula "bare" {
+  dough "d" { ingredients = { "water" = "1 g" } }
+}`,
 	}
 	var out []*facts.Sheet
 	for _, text := range texts {

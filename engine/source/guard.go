@@ -39,7 +39,7 @@ type Block struct {
 }
 
 // Blocks finds the top-level blocks of a file by the guard's own pass over its
-// text, which is some fifty times cheaper than parsing. It is false when the
+// text, which every parse pays for anyway. It is false when the
 // file did not pass the guard or when the pass met something between blocks
 // that it does not know; then the caller should parse the whole file.
 //

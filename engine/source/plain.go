@@ -31,7 +31,8 @@ type plain struct {
 	line int
 	name string
 
-	depth int // of open brackets, as the guard counts them
+	depth  int  // of open brackets, as the guard counts them
+	gaveUp bool // nodes made since then are not looked at
 
 	// Nodes come from chunks and lists are filled on a stack and then cut to
 	// size: one allocation for many nodes.
@@ -76,12 +77,10 @@ type slab[T any] struct {
 	chunk int
 }
 
-func (s *slab[T]) take(n int) []T {
-	if n == 0 {
-		return nil
-	}
+// cut gives n nodes without room for more.
+func (s *slab[T]) cut(n int) []T {
 	if n > len(s.free) {
-		s.chunk = min(max(8, 2*s.chunk), 64)
+		s.chunk = min(max(8, 2*s.chunk), 32)
 		s.free = make([]T, max(n, s.chunk))
 	}
 	piece := s.free[:n:n]
@@ -89,12 +88,25 @@ func (s *slab[T]) take(n int) []T {
 	return piece
 }
 
-func (s *slab[T]) one() *T { return &s.take(1)[0] }
+func (s *slab[T]) one() *T { return &s.cut(1)[0] }
+
+// copy is nil for an empty list, as hclsyntax has it.
+func (s *slab[T]) copy(list []T) []T {
+	if len(list) == 0 {
+		return nil
+	}
+	piece := s.cut(len(list))
+	copy(piece, list)
+	return piece
+}
 
 // parsePlain parses the bytes from start to end of a file, start being on the
 // given line. False means that hclsyntax must do it.
 func parsePlain(f *File, start, end, line int) (*hclsyntax.Body, bool) {
-	p := plain{text: string(f.Text[start:end]), base: start, line: line, name: f.Name}
+	p := plain{
+		text: string(f.Text[start:end]), base: start, line: line, name: f.Name,
+		openItems: make([]hclsyntax.ObjectConsItem, 0, 16), openExprs: make([]hclsyntax.Expression, 0, 16),
+	}
 	if strings.HasPrefix(p.text, byteOrderMark) {
 		p.at = len(byteOrderMark)
 	}
@@ -106,10 +118,8 @@ func parsePlain(f *File, start, end, line int) (*hclsyntax.Body, bool) {
 		first = p.pos()
 	}
 	body := new(hclsyntax.Body)
-	if !p.body(body, first, false) {
-		return nil, false
-	}
-	return body, true
+	p.body(body, first, false)
+	return body, !p.gaveUp
 }
 
 func (p *plain) pos() hcl.Pos { return hcl.Pos{Line: p.line, Column: 1, Byte: p.base + p.at} }
@@ -119,31 +129,46 @@ func (p *plain) since(start hcl.Pos) hcl.Range {
 	return hcl.Range{Filename: p.name, Start: start, End: p.pos()}
 }
 
-// here gives the empty range at this place.
-func (p *plain) here() hcl.Range { return p.since(p.pos()) }
-
-// peek gives the next byte; 0, which the guard keeps out of texts, at the end.
-func (p *plain) peek() byte {
-	if p.at < len(p.text) {
-		return p.text[p.at]
+// peek gives the byte n bytes ahead; behind the end 0, which the guard keeps out
+// of texts.
+func (p *plain) peek(n int) byte {
+	if p.at+n < len(p.text) {
+		return p.text[p.at+n]
 	}
 	return 0
 }
 
 // take steps over c if it is next.
 func (p *plain) take(c byte) bool {
-	if p.peek() != c {
+	if p.peek(0) != c {
 		return false
 	}
 	p.at++
 	return true
 }
 
-// enter counts a bracket that was opened. Accepted text closes them all, so
-// the guard's limit is never met here; but this recursion need not rely on it.
-func (p *plain) enter() bool {
+// need gives up unless there is what must be.
+func (p *plain) need(there bool) {
+	if !there {
+		p.gaveUp = true
+	}
+}
+
+// open counts a bracket that was opened. Accepted text closes them all, so the
+// guard's limit is never met here; but this recursion need not rely on it.
+func (p *plain) open() {
 	p.depth++
-	return p.depth <= MaxDepth
+	p.need(p.depth <= MaxDepth)
+}
+
+// closed steps over the bracket c if it is next. It is true as well when the
+// plain parser has given up, to end every loop.
+func (p *plain) closed(c byte) bool {
+	if p.gaveUp || !p.take(c) {
+		return p.gaveUp
+	}
+	p.depth--
+	return true
 }
 
 // blanks steps over what stands between tokens of one line.
@@ -173,33 +198,22 @@ func (p *plain) blanks() {
 // the end of the text. A carriage return elsewhere it leaves to hclsyntax.
 func (p *plain) newline() bool {
 	rest := p.text[p.at:]
-	nl := 0
 	switch {
-	case rest == "":
-		return false
-	case rest[0] == '\n':
-	case rest[0] == '\r':
-		nl = 1
-		if len(rest) == 1 || rest[1] != '\n' {
-			return false
-		}
-	case rest[0] == '#' || strings.HasPrefix(rest, "//"):
-		nl = strings.IndexByte(rest, '\n')
-		comment := rest
-		if nl >= 0 {
-			comment = rest[:nl]
-		}
-		if cr := strings.IndexByte(comment, '\r'); cr >= 0 && cr != nl-1 {
-			return false
-		}
-		if nl < 0 {
-			p.at = len(p.text)
-			return true
-		}
+	case strings.HasPrefix(rest, "\n"), strings.HasPrefix(rest, "\r\n"):
+	case strings.HasPrefix(rest, "#"), strings.HasPrefix(rest, "//"):
 	default:
 		return false
 	}
-	p.at += nl + 1
+	end := strings.IndexByte(rest, '\n') + 1
+	if end == 0 {
+		p.at = len(p.text)
+		p.need(strings.IndexByte(rest, '\r') < 0)
+		return true
+	}
+	if cr := strings.IndexByte(rest[:end], '\r'); cr >= 0 {
+		p.need(cr == end-2)
+	}
+	p.at += end
 	p.line++
 	return true
 }
@@ -217,7 +231,7 @@ func (p *plain) word() string {
 	for p.at < len(p.text) {
 		c := p.text[p.at]
 		letter := c|0x20 >= 'a' && c|0x20 <= 'z' || c == '_'
-		if !letter && (p.at == from || c != '-' && (c < '0' || c > '9')) {
+		if !letter && (p.at == from || c != '-' && !isDigit(c)) {
 			break
 		}
 		p.at++
@@ -225,108 +239,75 @@ func (p *plain) word() string {
 	return p.text[from:p.at]
 }
 
+func isDigit(c byte) bool { return c >= '0' && c <= '9' }
+
 // body reads settings and blocks, up to and including the closing brace when
 // nested and else up to the end. Its range begins at start.
-func (p *plain) body(b *hclsyntax.Body, start hcl.Pos, nested bool) bool {
+func (p *plain) body(b *hclsyntax.Body, start hcl.Pos, nested bool) {
 	b.Attributes, b.Blocks = hclsyntax.Attributes{}, hclsyntax.Blocks{}
-	for {
-		p.lines()
-		if p.at == len(p.text) {
-			if nested {
-				return false
-			}
-			break
-		}
-		if nested && p.take('}') {
+	for p.lines(); nested || p.at < len(p.text); p.lines() {
+		if nested && p.closed('}') || p.gaveUp {
 			break
 		}
 		from := p.pos()
 		name := p.word()
-		if name == "" {
-			return false
-		}
 		nameRange := p.since(from)
+		p.need(name != "")
 		p.blanks()
-		if p.peek() == '=' {
-			if a := p.setting(name, nameRange); a == nil || !add(b, a) {
-				return false
-			}
-		} else if block := p.block(name, nameRange); block != nil {
-			b.Blocks = append(b.Blocks, block)
+		if p.peek(0) == '=' {
+			a := p.setting(name, nameRange)
+			p.need(b.Attributes[name] == nil)
+			b.Attributes[name] = a
 		} else {
-			return false
+			b.Blocks = append(b.Blocks, p.block(name, nameRange))
 		}
 		p.blanks()
-		if p.at < len(p.text) && !p.newline() {
-			return false
-		}
+		p.need(p.newline() || p.at == len(p.text))
 	}
-	b.SrcRange, b.EndRange = p.since(start), p.here()
-	return true
+	b.SrcRange, b.EndRange = p.since(start), p.since(p.pos())
 }
 
-// add is false when the body has the setting already.
-func add(b *hclsyntax.Body, a *hclsyntax.Attribute) bool {
-	had := len(b.Attributes)
-	b.Attributes[a.Name] = a
-	return len(b.Attributes) > had
-}
-
-// setting reads "=" and a value; nil if it gives up.
+// setting reads "=" and a value.
 func (p *plain) setting(name string, nameRange hcl.Range) *hclsyntax.Attribute {
-	from := p.pos()
-	if !p.take('=') {
-		return nil
-	}
-	equals := p.since(from)
-	p.blanks()
-	value := p.value()
-	if value == nil {
-		return nil
-	}
 	a := p.settings.one()
-	*a = hclsyntax.Attribute{Name: name, Expr: value, SrcRange: p.since(nameRange.Start), NameRange: nameRange, EqualsRange: equals}
+	a.Name, a.NameRange = name, nameRange
+	from := p.pos()
+	p.need(p.take('='))
+	a.EqualsRange = p.since(from)
+	p.blanks()
+	a.Expr = p.value()
+	a.SrcRange = p.since(nameRange.Start)
 	return a
 }
 
-// block reads labels and a body; nil if it gives up.
+// block reads labels and a body.
 func (p *plain) block(name string, nameRange hcl.Range) *hclsyntax.Block {
 	n := new(blockNode)
 	b := &n.block
 	b.Type, b.TypeRange, b.Body = name, nameRange, &n.body
 	from := p.pos()
-	for ; !p.take('{'); from = p.pos() {
-		label, ok := "", false
-		if p.peek() == '"' {
-			label, ok = p.quoted()
-		} else {
-			label = p.word()
-			ok = label != ""
-		}
-		if !ok {
-			return nil
-		}
+	for ; !p.gaveUp && !p.take('{'); from = p.pos() {
 		if len(b.Labels) == 0 {
 			b.Labels, b.LabelRanges = n.labels[:0], n.ranges[:0]
+		}
+		label := ""
+		if p.peek(0) == '"' {
+			label = p.quoted()
+		} else {
+			label = p.word()
+			p.need(label != "")
 		}
 		b.Labels, b.LabelRanges = append(b.Labels, label), append(b.LabelRanges, p.since(from))
 		p.blanks()
 	}
 	b.OpenBraceRange = p.since(from)
-	if !p.enter() {
-		return nil
-	}
+	p.open()
 	p.blanks()
-	ok := false
-	if p.peek() == '}' || p.newline() {
-		ok = p.body(b.Body, from, true)
+	if p.peek(0) == '}' || p.newline() {
+		p.body(b.Body, from, true)
 	} else {
-		ok = p.oneLine(b.Body)
+		p.oneLine(b.Body)
 	}
-	if !ok {
-		return nil
-	}
-	p.depth--
 	end := p.pos()
 	end.Byte--
 	b.CloseBraceRange = p.since(end)
@@ -335,245 +316,174 @@ func (p *plain) block(name string, nameRange hcl.Range) *hclsyntax.Block {
 
 // oneLine reads the one setting that a block on one line may hold, and the
 // closing brace. Such a body spans no more than its setting.
-func (p *plain) oneLine(b *hclsyntax.Body) bool {
+func (p *plain) oneLine(b *hclsyntax.Body) {
 	from := p.pos()
 	name := p.word()
 	nameRange := p.since(from)
+	p.need(name != "")
 	p.blanks()
-	if name == "" {
-		return false
-	}
 	a := p.setting(name, nameRange)
-	if a == nil {
-		return false
-	}
 	b.Attributes = hclsyntax.Attributes{name: a}
-	b.SrcRange, b.EndRange = a.SrcRange, p.here()
+	b.SrcRange, b.EndRange = a.SrcRange, p.since(p.pos())
 	p.blanks()
-	return p.take('}')
+	p.need(p.closed('}'))
 }
 
-// value reads one value and stops right behind it; nil if it gives up. What may
-// follow is the caller's business, and as callers know of no operators, calls
-// or indexes, they give up on them.
+// value reads one value and stops right behind it. What may follow is the
+// caller's business, and as callers know of no operators, calls or indexes,
+// they give up on them.
 func (p *plain) value() hclsyntax.Expression {
+	switch p.peek(0) {
+	case '"':
+		return p.quotedText()
+	case '{':
+		return p.object()
+	case '[':
+		return p.list()
+	}
+	literal := new(hclsyntax.LiteralValueExpr)
 	from := p.pos()
-	var literal cty.Value
-	switch c := p.peek(); {
-	case c == '"':
-		if t := p.quotedText(); t != nil {
-			return t
-		}
-		return nil
-	case c == '{':
-		if o := p.object(); o != nil {
-			return o
-		}
-		return nil
-	case c == '[':
-		if l := p.list(); l != nil {
-			return l
-		}
-		return nil
-	case c >= '0' && c <= '9':
-		number, err := cty.ParseNumberVal(p.number())
-		if err != nil {
-			return nil
-		}
-		literal = number
+	switch word := p.word(); {
+	case word == "true":
+		literal.Val = cty.True
+	case word == "false":
+		literal.Val = cty.False
+	case word == "" && isDigit(p.peek(0)):
+		literal.Val = p.number()
 	default:
-		switch p.word() {
-		case "true":
-			literal = cty.True
-		case "false":
-			literal = cty.False
-		default:
-			return nil
+		p.gaveUp = true
+	}
+	literal.SrcRange = p.since(from)
+	return literal
+}
+
+// number reads digits with, perhaps, a point between them. A point behind them
+// or a second one is the next thing, which no caller wants.
+func (p *plain) number() cty.Value {
+	from := p.at
+	for pointed := false; ; p.at++ {
+		if c := p.peek(0); c == '.' && !pointed && isDigit(p.peek(1)) {
+			pointed = true
+		} else if !isDigit(c) {
+			break
 		}
 	}
-	return &hclsyntax.LiteralValueExpr{Val: literal, SrcRange: p.since(from)}
+	number, err := cty.ParseNumberVal(p.text[from:p.at])
+	p.need(err == nil)
+	return number
 }
 
-// number reads digits and, if more digits follow a point, those.
-func (p *plain) number() string {
-	from := p.at
-	p.digits()
-	if rest := p.text[p.at:]; len(rest) > 1 && rest[0] == '.' && rest[1] >= '0' && rest[1] <= '9' {
-		p.at++
-		p.digits()
-	}
-	return p.text[from:p.at]
-}
-
-func (p *plain) digits() {
-	for p.at < len(p.text) && p.text[p.at] >= '0' && p.text[p.at] <= '9' {
-		p.at++
-	}
-}
-
-// quotedText reads a quoted text as a value or a key; nil if it gives up.
+// quotedText reads a quoted text as a value or a key.
 func (p *plain) quotedText() *hclsyntax.TemplateExpr {
-	from := p.pos()
-	text, ok := p.quoted()
-	if !ok {
-		return nil
-	}
 	n := p.texts.one()
+	from := p.pos()
+	text := p.quoted()
 	n.template.SrcRange = p.since(from)
 	n.literal.Val = cty.StringVal(text)
 	n.literal.SrcRange = n.template.SrcRange
 	n.literal.SrcRange.Start.Byte++
 	n.literal.SrcRange.End.Byte--
 	if text == "" { // HCL places an empty part behind the closing quote
-		n.literal.SrcRange = p.here()
+		n.literal.SrcRange.Start = p.pos()
+		n.literal.SrcRange.End = p.pos()
 	}
 	n.parts[0] = &n.literal
 	n.template.Parts = n.parts[:]
 	return &n.template
 }
 
-// quoted reads a quoted text and gives what it means.
-func (p *plain) quoted() (string, bool) {
-	from := p.at + 1
+// quoted reads a quoted text and gives what it means, not normalised.
+func (p *plain) quoted() string {
+	p.at++
+	from := p.at
 	escaped := false
-	for i := from; i < len(p.text); i++ {
-		switch c := p.text[i]; c {
+	for ; p.at < len(p.text); p.at++ {
+		switch p.text[p.at] {
 		case '"':
-			p.at = i + 1
+			text := p.text[from:p.at]
+			p.at++
 			if escaped {
-				return unescape(p.text[from:i])
+				d := decoder{text: []byte(text)}
+				d.quoted(0, len(text))
+				text = string(d.out)
 			}
-			return p.text[from:i], true
+			return text
 		case '\\':
+			if strings.IndexByte(`"\nrt`, p.peek(1)) < 0 {
+				p.gaveUp = true
+				return ""
+			}
 			escaped = true
-			i++
-		case '\n', '\r':
-			return "", false
+			p.at++
 		case '$', '%':
 			// A template or its escape, or one of the places where the lexer of
 			// hclsyntax takes two characters for one sign.
-			if i+1 == len(p.text) {
-				return "", false
-			}
-			if next := p.text[i+1]; next == '{' || next == '$' || next == '%' || next == '\\' || next >= utf8.RuneSelf {
-				return "", false
-			}
+			next := p.peek(1)
+			p.need(next < utf8.RuneSelf && strings.IndexByte(`{$%\`, next) < 0)
+		case '\n', '\r':
+			p.gaveUp = true
+			return ""
 		}
 	}
-	return "", false
+	p.gaveUp = true
+	return ""
 }
 
-func unescape(s string) (string, bool) {
-	var b strings.Builder
-	b.Grow(len(s))
-	for {
-		i := strings.IndexByte(s, '\\')
-		if i < 0 {
-			b.WriteString(s)
-			return b.String(), true
-		}
-		b.WriteString(s[:i])
-		switch c := s[i+1]; c { // the quote that ended s was not escaped, so there is one more byte
-		case '"', '\\':
-			b.WriteByte(c)
-		case 'n':
-			b.WriteByte('\n')
-		case 'r':
-			b.WriteByte('\r')
-		case 't':
-			b.WriteByte('\t')
-		default:
-			return "", false
-		}
-		s = s[i+2:]
-	}
-}
-
-// list reads [ ] with its values; nil if it gives up. Line ends do not count.
+// list reads [ ] with its values. Line ends do not count.
 func (p *plain) list() *hclsyntax.TupleConsExpr {
+	l := new(hclsyntax.TupleConsExpr)
 	from := p.pos()
 	p.at++
-	if !p.enter() {
-		return nil
-	}
-	l := &hclsyntax.TupleConsExpr{OpenRange: p.since(from)}
+	p.open()
+	l.OpenRange = p.since(from)
 	base := len(p.openExprs)
-	for p.lines(); !p.take(']'); p.lines() {
-		value := p.value()
-		if value == nil {
-			return nil
-		}
-		p.openExprs = append(p.openExprs, value)
+	for p.lines(); !p.closed(']'); p.lines() {
+		p.openExprs = append(p.openExprs, p.value())
 		p.lines()
-		if !p.take(',') && p.peek() != ']' {
-			return nil
-		}
+		p.need(p.take(',') || p.peek(0) == ']')
 	}
-	l.Exprs = p.exprs.take(len(p.openExprs) - base)
-	copy(l.Exprs, p.openExprs[base:])
+	l.Exprs = p.exprs.copy(p.openExprs[base:])
 	p.openExprs = p.openExprs[:base]
-	p.depth--
 	l.SrcRange = p.since(from)
 	return l
 }
 
-// object reads { } with its keys and values; nil if it gives up. A line end or
-// a comma must stand between two of them, and line ends count elsewhere too.
+// object reads { } with its keys and values. A line end or a comma must stand
+// between two of them, and line ends count elsewhere too.
 func (p *plain) object() *hclsyntax.ObjectConsExpr {
+	o := p.objects.one()
 	from := p.pos()
 	p.at++
-	if !p.enter() {
-		return nil
-	}
-	o := p.objects.one()
+	p.open()
 	o.OpenRange = p.since(from)
 	base := len(p.openItems)
-	for p.lines(); !p.take('}'); p.lines() {
+	for p.lines(); !p.closed('}'); p.lines() {
 		key := p.key(len(p.openItems) == base)
-		if key == nil {
-			return nil
-		}
 		p.blanks()
-		if !p.take('=') && !p.take(':') {
-			return nil
-		}
+		p.need(p.take('=') || p.take(':'))
 		p.blanks()
-		value := p.value()
-		if value == nil {
-			return nil
-		}
-		p.openItems = append(p.openItems, hclsyntax.ObjectConsItem{KeyExpr: key, ValueExpr: value})
+		p.openItems = append(p.openItems, hclsyntax.ObjectConsItem{KeyExpr: key, ValueExpr: p.value()})
 		p.blanks()
-		if !p.take(',') && !p.newline() && p.peek() != '}' {
-			return nil
-		}
+		p.need(p.take(',') || p.newline() || p.peek(0) == '}')
 	}
-	o.Items = p.items.take(len(p.openItems) - base)
-	copy(o.Items, p.openItems[base:])
+	o.Items = p.items.copy(p.openItems[base:])
 	p.openItems = p.openItems[:base]
-	p.depth--
 	o.SrcRange = p.since(from)
 	return o
 }
 
-// key reads a key of an object; nil if it gives up. A first key "for" starts a
-// loop, and the words that are values make other nodes than names do.
+// key reads a key of an object. A first key "for" starts a loop, and the words
+// that are values make other nodes than names do.
 func (p *plain) key(first bool) *hclsyntax.ObjectConsKeyExpr {
-	if p.peek() == '"' {
-		text := p.quotedText()
-		if text == nil {
-			return nil
-		}
+	if p.peek(0) == '"' {
 		key := p.keys.one()
-		key.Wrapped = text
+		key.Wrapped = p.quotedText()
 		return key
 	}
+	n := p.words.one()
 	from := p.pos()
 	word := p.word()
-	if word == "" || word == "true" || word == "false" || word == "null" || word == "for" && first {
-		return nil
-	}
-	n := p.words.one()
+	p.need(word != "" && word != "true" && word != "false" && word != "null" && !(word == "for" && first))
 	n.traversal.SrcRange = p.since(from)
 	n.steps[0] = hcl.TraverseRoot{Name: word, SrcRange: n.traversal.SrcRange}
 	n.traversal.Traversal = n.steps[:]

@@ -224,6 +224,21 @@ func TestPlainSlicesAreFull(t *testing.T) {
 	}
 }
 
+// shippedBlocks gives the shorter of the shipped blocks, always in one order.
+func shippedBlocks(t testing.TB) (texts [][]byte) {
+	t.Helper()
+	for _, text := range shipped(t) {
+		blocks, _ := Blocks(New("f", text))
+		for _, b := range blocks {
+			if b.End-b.Start < 1500 {
+				texts = append(texts, text[b.Start:b.End])
+			}
+		}
+	}
+	slices.SortFunc(texts, bytes.Compare)
+	return texts
+}
+
 // mutate changes a text in one to three places, with pieces that matter to HCL.
 func mutate(r *rand.Rand, text []byte, pieces []string) []byte {
 	text = bytes.Clone(text)
@@ -248,18 +263,7 @@ var hclPieces = strings.Split("\n|\n\n|\r\n|\r| |\t|  |,|,\n|=| = |:|::|==|=>|{|
 // The plain parser agrees with hclsyntax on 60,000 spoilt copies of shipped
 // blocks and odd texts.
 func TestPlainAgreesOnMutants(t *testing.T) {
-	var seeds [][]byte
-	for _, text := range shipped(t) {
-		f := New("f", text)
-		blocks, _ := Blocks(f)
-		for _, b := range blocks {
-			if b.End-b.Start < 1500 {
-				seeds = append(seeds, text[b.Start:b.End])
-			}
-		}
-	}
-	// Map order must not decide what a run sees.
-	slices.SortFunc(seeds, bytes.Compare)
+	seeds := shippedBlocks(t)
 	for _, text := range plainTexts {
 		seeds = append(seeds, []byte(text), []byte(text+"\n"))
 	}
@@ -281,16 +285,18 @@ func TestPlainAgreesOnMutants(t *testing.T) {
 }
 
 func FuzzPlain(f *testing.F) {
-	for _, text := range shipped(f) {
+	for i, text := range shippedBlocks(f) {
 		f.Add(text)
-		f.Add(text[:len(text)/8])
-		f.Add(append([]byte(byteOrderMark), bytes.ReplaceAll(text[:len(text)/16], []byte("\n"), []byte("\r\n"))...))
+		if i%10 == 0 {
+			f.Add(append([]byte(byteOrderMark), bytes.ReplaceAll(text, []byte("\n"), []byte("\r\n"))...))
+			f.Add(bytes.ReplaceAll(text, []byte("  "), []byte("\t")))
+		}
 	}
 	for _, text := range append(append([]string{}, plainTexts...), leftTexts...) {
 		f.Add([]byte(text))
 	}
 	f.Fuzz(func(t *testing.T, text []byte) {
-		if len(text) > MaxFileBytes/4 {
+		if len(text) > 8<<10 {
 			t.Skip("long texts are slow in hclsyntax")
 		}
 		file := New("f", text)

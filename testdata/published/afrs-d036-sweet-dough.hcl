@@ -14,8 +14,5 @@ formula "AFRS D-036 sweet dough" {
       "dry skim milk"    = "3.12 %"
       "active dry yeast" = "5 %"
     }
-    steps = [
-      { bake = "?", at = "400 F" },
-    ]
   }
 }

@@ -1,5 +1,6 @@
 # US Armed Forces Recipe Service, TM 10-412 (2003), card D-055, bread and roll dough (read).
-# Fat: the published true hydration holds no water from it, so shortening. The mix time is not on record.
+# Fat: the published true hydration holds no water from it, so shortening. The mix time is not on record; 10 min
+# stands for it.
 formula "AFRS D-055 bread and roll dough" {
   family = "lean sweet roll"
 
@@ -14,7 +15,7 @@ formula "AFRS D-055 bread and roll dough" {
       "active dry yeast" = "1.34 %"
     }
     steps = [
-      { mix   = "?", to = "78 F to 82 F" },
+      { mix   = "10 min", to = "78 F to 82 F" },
       { rest  = "2 h", at = "80 F", covered = true },
       { shape = "rolls" },
       { proof = "1 h", at = "90 F to 100 F", covered = true },

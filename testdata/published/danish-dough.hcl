@@ -23,7 +23,6 @@ formula "Danish dough" {
     steps = [
       { sheet = "0.5 in" },
       { fill  = "roll-in butter" },
-      { bake  = "?", at = "375 F" },
     ]
   }
 }

@@ -14,8 +14,5 @@ formula "Basic sweet roll dough" {
       "dry skim milk"    = "6.7 %"
       "active dry yeast" = "4.02 %"
     }
-    steps = [
-      { bake = "?", at = "375 F" },
-    ]
   }
 }

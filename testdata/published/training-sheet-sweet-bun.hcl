@@ -14,10 +14,5 @@ formula "Training-sheet sweet bun" {
       "dry skim milk" = "3 %"
       "fresh yeast"   = "4 %"
     }
-    steps = [
-      { mix   = "?", to = "28 C" },
-      { proof = "?", at = "35 C" },
-      { bake  = "?", at = "220 C" },
-    ]
   }
 }

@@ -1,5 +1,6 @@
 # White rolls with honey, National Honey Board formula on the Bake magazine site (read). The page names compressed yeast,
-# unsalted butter, 7 % sugar and 10 % honey; yeast food, GMS and propionate are left out, under 1 % together.
+# unsalted butter, 7 % sugar and 10 % honey; yeast food, GMS and propionate are left out, under 1 %
+# together. The mix time of the dough is not given; 10 min stands for it.
 formula "White rolls with honey" {
   family = "lean sweet roll"
 
@@ -28,7 +29,7 @@ formula "White rolls with honey" {
       "water"           = "18 %"
     }
     steps = [
-      { mix   = "?", to = "79 F" },
+      { mix   = "10 min", to = "79 F" },
       { rest  = "10 min", at = "84 F", covered = true },
       { shape = "rolls" },
       { proof = "40 min to 55 min", at = "110 F" },

@@ -47,7 +47,8 @@ func ice(waterKg, tapC, wantedC, divisorC float64) (float64, bool) {
 	return answer(waterKg * (tapC - wantedC) / (divisorC + MeltingAsCoolingC))
 }
 
-// Specific heats in kJ/(kg K) for HeatBalanceWaterC, and what melting ice takes.
+// Specific heats in kJ/(kg K) for the heat balance, and what melting ice and
+// dissolving sugar take up.
 const (
 	HeatFlourKJ         = 1.76 // read
 	HeatWaterKJ         = 4.18 // read
@@ -59,37 +60,5 @@ const (
 	HeatOilKJ           = 2.0
 	HeatSaltKJ          = 0.88
 	IceMeltKJ           = 334 // kJ/kg
+	SugarDissolvingKJ   = 17  // kJ/kg of sucrose
 )
-
-// Ingredient is something in the bowl besides the water, with its specific
-// heat in kJ/(kg K) and the temperature it comes in at, in C.
-type Ingredient struct {
-	MassKg, SpecificHeatKJ, TempC float64
-}
-
-// HeatBalanceWaterC gives the temperature in C of the water to pour so that the
-// dough ends at desiredC after rising riseC by mixing. waterKg is all the
-// water; iceKg of it goes in as ice at 0 C and only the rest is poured.
-//
-// riseC is measured in the house (about 1 C by hand, 2-6 home mixer, 4-9 to
-// full development). Hydration heat is in it already: the textbook 15 kJ/kg
-// alone would be 5.6 C, more than hand mixing shows, so never add it. The
-// bowl and the room are left out.
-//
-// The answer may be below 0 C or above 100 C: then water alone cannot do it.
-// ok is false where no water is poured, or a mass or a specific heat is below
-// zero or any figure is not a number.
-func HeatBalanceWaterC(desiredC, riseC, waterKg, iceKg float64, others []Ingredient) (waterC float64, ok bool) {
-	if !(iceKg >= 0 && waterKg > iceKg) {
-		return 0, false
-	}
-	capacity, brought := waterKg*HeatWaterKJ, 0.0
-	for _, o := range others {
-		if !(o.MassKg >= 0 && o.SpecificHeatKJ >= 0) {
-			return 0, false
-		}
-		capacity += o.MassKg * o.SpecificHeatKJ
-		brought += o.MassKg * o.SpecificHeatKJ * o.TempC
-	}
-	return answer((capacity*(desiredC-riseC) - brought + IceMeltKJ*iceKg) / ((waterKg - iceKg) * HeatWaterKJ))
-}

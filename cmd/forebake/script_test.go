@@ -1,0 +1,362 @@
+package main
+
+import (
+	"bytes"
+	"encoding/json"
+	"flag"
+	"fmt"
+	"os"
+	"path/filepath"
+	"regexp"
+	"strconv"
+	"strings"
+	"testing"
+	"unicode"
+	"unicode/utf8"
+
+	"github.com/rogpeppe/go-internal/testscript"
+
+	"forebake/engine/house"
+)
+
+var update = flag.Bool("update", false, "write what the program printed into the scripts and the broken files' texts")
+
+func TestMain(m *testing.M) {
+	testscript.Main(m, map[string]func(){"forebake": main})
+}
+
+// TestScripts runs the sessions of testdata/script. Each begins in a folder of its own, which nothing outside reaches.
+func TestScripts(t *testing.T) {
+	testscript.Run(t, testscript.Params{
+		Dir:                 "../../testdata/script",
+		UpdateScripts:       *update,
+		RequireExplicitExec: true,
+		RequireUniqueNames:  true,
+		Setup:               func(e *testscript.Env) error { return noHouseAbove(e.WorkDir) },
+		Cmds: map[string]func(ts *testscript.TestScript, neg bool, args []string){
+			"schema": schemaCommand,
+			"gnu":    gnuCommand,
+			"totals": totalsCommand,
+			"clean":  cleanCommand,
+			"status": statusCommand,
+			"when":   whenCommand,
+			"before": beforeCommand,
+		},
+	})
+}
+
+// noHouseAbove refuses a test folder below somebody's house file, which would change every answer.
+func noHouseAbove(dir string) error {
+	for dir = filepath.Dir(dir); ; dir = filepath.Dir(dir) {
+		path := filepath.Join(dir, house.FileName)
+		if _, err := os.Stat(path); err == nil {
+			return fmt.Errorf("%s stands above the test's folder; set TMPDIR to another place", path)
+		}
+		if dir == filepath.Dir(dir) {
+			return nil
+		}
+	}
+}
+
+// statusCommand runs forebake and holds its exit status: status 2 check nowhere.hcl. Like exec it leaves stdout and stderr
+// for the lines that follow.
+func statusCommand(ts *testscript.TestScript, neg bool, args []string) {
+	if neg || len(args) < 2 {
+		ts.Fatalf("usage: status N verb [argument ...]")
+	}
+	want, err := strconv.Atoi(args[0])
+	ts.Check(err)
+	err = ts.Exec("forebake", args[1:]...)
+	got := 0
+	if exited, ok := err.(interface{ ExitCode() int }); ok {
+		got = exited.ExitCode()
+	} else if err != nil {
+		ts.Fatalf("forebake: %v", err)
+	}
+	if got != want {
+		ts.Fatalf("forebake %s: exit status %d, want %d\n%s", strings.Join(args[1:], " "), got, want, ts.ReadFile("stderr"))
+	}
+	for _, name := range []string{"stdout", "stderr"} {
+		if text := ts.ReadFile(name); strings.Contains(text, "goroutine ") || strings.Contains(text, "panic:") {
+			ts.Fatalf("a stack trace on %s:\n%s", name, text)
+		}
+	}
+}
+
+// whenCommand writes house-rules/mine.hcl with one rule on doughs and the condition given: when 'dough.salt_pct < 1'. The
+// condition begins at column 13 of line 5.
+func whenCommand(ts *testscript.TestScript, neg bool, args []string) {
+	if neg || len(args) != 1 {
+		ts.Fatalf("usage: when CONDITION")
+	}
+	text := "rule \"mine\" {\n  on     = \"dough\"\n  level  = \"risk\"\n  limits = { salt_pct = 1.4 }\n  when   = " + strconv.Quote(args[0]) +
+		"\n  say    = \"Salt is {dough.salt_pct}.\"\n  why    = \"It tastes flat.\"\n  source = \"common practice\"\n}\n"
+	path := ts.MkAbs("house-rules/mine.hcl")
+	ts.Check(os.MkdirAll(filepath.Dir(path), 0o777))
+	ts.Check(os.WriteFile(path, []byte(text), 0o666))
+}
+
+// beforeCommand holds the order of texts in a file: before stdout Cautions 'Milk buns'.
+func beforeCommand(ts *testscript.TestScript, neg bool, args []string) {
+	if neg || len(args) < 3 {
+		ts.Fatalf("usage: before FILE text text [text ...]")
+	}
+	rest := ts.ReadFile(args[0])
+	for _, text := range args[1:] {
+		i := strings.Index(rest, text)
+		if i < 0 {
+			ts.Fatalf("%q does not stand in %s after what goes before it", text, args[0])
+		}
+		rest = rest[i+len(text):]
+	}
+}
+
+// cleanCommand holds that nothing in the files could move a cursor, hide, or reorder what is read. With "coloured" before
+// them it lets the codes of colours pass.
+func cleanCommand(ts *testscript.TestScript, neg bool, args []string) {
+	if neg || len(args) == 0 {
+		ts.Fatalf("usage: clean [coloured] FILE ...")
+	}
+	for _, name := range args {
+		if name == "coloured" {
+			continue
+		}
+		text := ts.ReadFile(name)
+		if args[0] == "coloured" {
+			text = colourCode.ReplaceAllString(text, "")
+		}
+		if bad := unclean(text); bad != "" {
+			ts.Fatalf("%s: %s", name, bad)
+		}
+	}
+}
+
+var colourCode = regexp.MustCompile("\x1b\\[[0-9;]*m")
+
+// unclean finds the first character that does not belong in what a program prints: a control character other than the
+// line feed, a format character, a line or paragraph separator, or a byte that is not UTF-8.
+func unclean(text string) string {
+	for i, r := range text {
+		_, size := utf8.DecodeRuneInString(text[i:])
+		if r != '\n' && (unicode.In(r, unicode.Cc, unicode.Cf, unicode.Zl, unicode.Zp) || r == utf8.RuneError && size == 1) {
+			return fmt.Sprintf("%U stands raw after %q", r, text[max(0, i-40):i])
+		}
+	}
+	return ""
+}
+
+var (
+	gnuLine    = regexp.MustCompile(`^[^:\s][^:]*:[1-9]\d*:[1-9]\d*: (?:caution: .*\S|(?:stop|risk|note|unsure|waived): .*\S \[[a-z0-9]+(?:-[a-z0-9]+)*\])$`)
+	totalsLine = regexp.MustCompile(`^(?:forebake: )?(\d+) formulas?, (\d+) rules?: (\d+) stop, (\d+) risk, (\d+) note, (\d+) unsure, (\d+) waived\.?$`)
+)
+
+// gnuCommand holds that every line is in the form that editors jump by, and that the last one gives the totals.
+func gnuCommand(ts *testscript.TestScript, neg bool, args []string) {
+	if neg || len(args) != 1 {
+		ts.Fatalf("usage: gnu FILE")
+	}
+	lines := strings.Split(strings.TrimSuffix(ts.ReadFile(args[0]), "\n"), "\n")
+	last := len(lines) - 1
+	if !strings.HasPrefix(lines[last], "forebake: ") || totalsLine.FindString(lines[last]) == "" {
+		ts.Fatalf("the last line is not that of the totals: %s", lines[last])
+	}
+	for i, line := range lines[:last] {
+		if !gnuLine.MatchString(line) {
+			ts.Fatalf("line %d is not \"file:line:column: level: text [rule]\": %s", i+1, line)
+		}
+	}
+}
+
+// totalsCommand holds that the text, the lines and the JSON of one run give the same numbers, and that the findings of the
+// lines and of the JSON add up to them.
+func totalsCommand(ts *testscript.TestScript, neg bool, args []string) {
+	if neg || len(args) != 3 {
+		ts.Fatalf("usage: totals TEXT LINES JSON")
+	}
+	var numbers [2][]string
+	for i, name := range args[:2] {
+		lines := strings.Split(strings.TrimSpace(ts.ReadFile(name)), "\n")
+		match := totalsLine.FindStringSubmatch(lines[len(lines)-1])
+		if match == nil {
+			ts.Fatalf("%s: the last line is not that of the totals: %s", name, lines[len(lines)-1])
+		}
+		numbers[i] = match[1:]
+	}
+	var run struct {
+		Findings []struct{ Level, Answer string }
+		Totals   struct{ Formulas, Rules, Stop, Risk, Note, Unsure, Waived int }
+	}
+	ts.Check(json.Unmarshal([]byte(ts.ReadFile(args[2])), &run))
+	t := run.Totals
+	want := fmt.Sprint([]int{t.Formulas, t.Rules, t.Stop, t.Risk, t.Note, t.Unsure, t.Waived})
+	for i, name := range args[:2] {
+		if got := fmt.Sprint(numbers[i]); got != want {
+			ts.Fatalf("%s gives %s, and %s %s", name, got, args[2], want)
+		}
+	}
+	counts, inLines := map[string]int{}, map[string]int{}
+	for _, f := range run.Findings {
+		if f.Answer == "flagged" {
+			counts[f.Level]++
+		} else {
+			counts[f.Answer]++
+		}
+	}
+	for _, word := range []string{"stop", "risk", "note", "unsure", "waived"} {
+		inLines[word] = len(regexp.MustCompile(`(?m)^[^:]+:\d+:\d+: `+word+`: `).FindAllString(ts.ReadFile(args[1]), -1))
+	}
+	for i, word := range []string{"stop", "risk", "note", "unsure", "waived"} {
+		total, _ := strconv.Atoi(numbers[0][2+i])
+		if counts[word] != total || inLines[word] != total {
+			ts.Fatalf("%s: %d in the totals, %d in the findings of %s, %d in those of %s", word, total, counts[word], args[2], inLines[word], args[1])
+		}
+	}
+}
+
+// schemaCommand holds the JSON of check or facts to its schema: every key there, no other, each of its type.
+func schemaCommand(ts *testscript.TestScript, neg bool, args []string) {
+	if neg || len(args) != 2 || schemas[args[0]] == nil {
+		ts.Fatalf("usage: schema check|facts FILE")
+	}
+	text := []byte(ts.ReadFile(args[1]))
+	d := json.NewDecoder(bytes.NewReader(text))
+	d.UseNumber()
+	var value any
+	ts.Check(d.Decode(&value))
+	if d.More() {
+		ts.Fatalf("%s: more than one value", args[1])
+	}
+	if faults := schemas[args[0]].check("", value); len(faults) > 0 {
+		ts.Fatalf("%s:\n%s", args[1], strings.Join(faults, "\n"))
+	}
+}
+
+// A schema checks a value of decoded JSON and says what is wrong with it, by its path.
+type schema interface {
+	check(path string, v any) []string
+}
+
+type (
+	object map[string]schema
+	list   struct{ of schema }
+	words  []string // one of these texts
+	kind   func(path string, v any) bool
+)
+
+func (o object) check(path string, v any) (faults []string) {
+	m, ok := v.(map[string]any)
+	if !ok {
+		return []string{fmt.Sprintf("%s is no object: %v", path, v)}
+	}
+	for key, s := range o {
+		if x, has := m[key]; has {
+			faults = append(faults, s.check(path+"."+key, x)...)
+		} else {
+			faults = append(faults, path+"."+key+" is missing")
+		}
+	}
+	for key := range m {
+		if o[key] == nil {
+			faults = append(faults, path+"."+key+" is not in the schema")
+		}
+	}
+	// A figure's value lies within its ends.
+	if lo, has := number(m["low"]); has {
+		if hi, has := number(m["high"]); has && lo > hi {
+			faults = append(faults, fmt.Sprintf("%s: low %v is above high %v", path, lo, hi))
+		}
+		if x, has := number(m["value"]); has && x < lo {
+			faults = append(faults, fmt.Sprintf("%s: value %v is below low %v", path, x, lo))
+		}
+	}
+	if m["answer"] == "unsure" && fmt.Sprint(m["needs"]) == "[]" {
+		faults = append(faults, path+": unsure, and nothing is needed")
+	}
+	return faults
+}
+
+func (l list) check(path string, v any) (faults []string) {
+	items, ok := v.([]any)
+	if !ok {
+		return []string{fmt.Sprintf("%s is no list: %v", path, v)}
+	}
+	for i, item := range items {
+		faults = append(faults, l.of.check(fmt.Sprintf("%s[%d]", path, i), item)...)
+	}
+	return faults
+}
+
+func (w words) check(path string, v any) []string {
+	for _, word := range w {
+		if v == word {
+			return nil
+		}
+	}
+	return []string{fmt.Sprintf("%s is %v, none of %s", path, v, strings.Join(w, ", "))}
+}
+
+func (k kind) check(path string, v any) []string {
+	if !k(path, v) {
+		return []string{fmt.Sprintf("%s is not what it should be: %v", path, v)}
+	}
+	return nil
+}
+
+func number(v any) (float64, bool) {
+	n, ok := v.(json.Number)
+	if !ok {
+		return 0, false
+	}
+	x, err := n.Float64()
+	return x, err == nil
+}
+
+var (
+	isText = kind(func(_ string, v any) bool { _, ok := v.(string); return ok })
+	filled = kind(func(_ string, v any) bool { s, ok := v.(string); return ok && s != "" })
+	whole  = kind(func(_ string, v any) bool {
+		n, ok := v.(json.Number)
+		if !ok {
+			return false
+		}
+		i, err := n.Int64()
+		return err == nil && i >= 0
+	})
+	numberOrNull = kind(func(_ string, v any) bool { _, ok := number(v); return ok || v == nil })
+	anyFigure    = kind(func(_ string, v any) bool {
+		switch x := v.(type) {
+		case nil, bool, string:
+			return x != "unknown"
+		case []any:
+			for _, item := range x {
+				if _, ok := item.(string); !ok {
+					return false
+				}
+			}
+			return true
+		}
+		_, ok := number(v)
+		return ok
+	})
+)
+
+var schemas = map[string]object{
+	"check": {
+		"version":  filled,
+		"cautions": list{object{"text": filled, "source": filled, "formula": filled}},
+		"findings": list{object{
+			"rule": filled, "pack": filled, "level": words{"stop", "risk", "note"}, "answer": words{"flagged", "unsure", "waived"},
+			"formula": filled, "subject": filled, "file": filled, "line": whole, "column": whole, "text": filled, "why": filled, "source": filled,
+			"facts": list{object{"name": filled, "value": anyFigure, "low": numberOrNull, "high": numberOrNull, "unit": isText}},
+			"needs": list{filled},
+			"mends": list{object{"text": filled, "trust": words{"exact", "searched", "taste"}}},
+		}},
+		"totals": object{"formulas": whole, "rules": whole, "stop": whole, "risk": whole, "note": whole, "unsure": whole, "waived": whole},
+	},
+	"facts": {
+		"facts": list{object{
+			"formula": filled, "subject": filled, "name": filled, "value": anyFigure, "low": numberOrNull, "high": numberOrNull, "unit": isText,
+			"kind": words{"arithmetic", "model", "measured", "given"}, "source": filled,
+		}},
+	},
+}

@@ -1,0 +1,374 @@
+package rule
+
+import (
+	"fmt"
+	"math"
+	"sort"
+	"strings"
+	"testing"
+
+	"pgregory.net/rapid"
+
+	"forebake/engine/facts"
+	"forebake/engine/finding"
+	"forebake/engine/formula"
+	"forebake/engine/kitchen"
+	"forebake/engine/quantity"
+	"forebake/engine/source"
+)
+
+// slack is how far two ways of reckoning one figure may differ.
+const slack = 1e-9
+
+func near(a, b float64) bool {
+	return a == b || math.Abs(a-b) <= slack*max(1, math.Abs(a), math.Abs(b))
+}
+
+func (f figure) String() string {
+	if f.fact.Type == facts.Text || f.fact.Type == facts.List {
+		return fmt.Sprintf("%q", f.Words)
+	}
+	return fmt.Sprintf("%v to %v", f.Lo, f.Hi)
+}
+
+// same tells whether two figures are one but for the rounding of floating point.
+func (f figure) same(g figure) bool {
+	return f.Absent == g.Absent && near(f.Lo, g.Lo) && near(f.Hi, g.Hi) && strings.Join(f.Words, "|") == strings.Join(g.Words, "|") &&
+		(math.IsNaN(f.Mid) == math.IsNaN(g.Mid)) && (math.IsNaN(f.Mid) || near(f.Mid, g.Mid))
+}
+
+// answersOf gives every answer of the shipped rules that is not clear, by rule and subject.
+func answersOf(s *facts.Sheet) map[string]finding.Answer {
+	out := map[string]finding.Answer{}
+	j := NewJudge()
+	j.Open(s)
+	for _, p := range shippedPacks() {
+		for _, r := range p.Rules {
+			for _, f := range j.Findings(r, nil) {
+				out[r.ID+" on "+f.Subject+subjectIndex(s.Formula, f.Place)] = f.Answer
+			}
+		}
+	}
+	return out
+}
+
+// subjectIndex tells steps of one verb in one part apart.
+func subjectIndex(f *formula.Formula, at source.Place) string {
+	for _, p := range f.Parts {
+		for _, s := range p.Steps {
+			if s.Place == at {
+				return fmt.Sprintf(" (step %d)", s.Index)
+			}
+		}
+	}
+	return ""
+}
+
+func sameAnswers(t *rapid.T, a, b map[string]finding.Answer, texts ...string) {
+	t.Helper()
+	var lines []string
+	for key := range a {
+		if b[key] != a[key] {
+			lines = append(lines, fmt.Sprintf("%s: %s, then %s", key, a[key], b[key]))
+		}
+	}
+	for key := range b {
+		if _, ok := a[key]; !ok {
+			lines = append(lines, fmt.Sprintf("%s: clear, then %s", key, b[key]))
+		}
+	}
+	sort.Strings(lines)
+	if len(lines) > 0 {
+		t.Fatalf("%s\n%s", strings.Join(lines, "\n"), strings.Join(texts, "\n"))
+	}
+}
+
+// A figure of a formula with ranges holds the figure of the same formula with a point taken from each range.
+func TestIntervalsHoldTheirPoints(t *testing.T) {
+	ranged, held := 0, 0
+	rapid.Check(t, func(t *rapid.T) {
+		s := drawSketch(t, shape{})
+		wideText := s.text()
+		wide := figuresOf(t, sheetOf(t, wideText))
+		for range 3 {
+			text := s.changed(func(q *qty) {
+				if q.lo < q.hi {
+					at := rapid.SampledFrom([]float64{0, 0.5, 1, 0.25, 0.9}).Draw(t, "at")
+					q.lo += (q.hi - q.lo) * at
+					q.hi = q.lo
+				}
+			})
+			if text == wideText {
+				return
+			}
+			ranged++
+			for key, point := range figuresOf(t, sheetOf(t, text)) {
+				w := wide[key]
+				if point.fact.Type == facts.Text || point.fact.Type == facts.List || point.Absent {
+					continue
+				}
+				room := func(x float64) float64 { return slack * max(1, math.Abs(x)) }
+				if point.Lo < w.Lo-room(w.Lo) || point.Hi > w.Hi+room(w.Hi) {
+					t.Fatalf("%s is %s, and with points %s, in\n%s\n%s", key, w, point, wideText, text)
+				}
+				held++
+			}
+		}
+	})
+	if ranged < 50 || held < 1000 {
+		t.Errorf("only %d formulas with ranges, %d figures", ranged, held)
+	}
+}
+
+// Knowing less never makes a rule say clear: an answer that is flagged or unsure stays one of the two when an amount becomes
+// "?" or a range around itself, and when a time or temperature becomes a range.
+func TestKnowingLessNeverClears(t *testing.T) {
+	found := map[finding.Answer]int{}
+	rapid.Check(t, func(t *rapid.T) {
+		s := drawSketch(t, shape{points: rapid.Bool().Draw(t, "points")})
+		before := s.text()
+		answers := answersOf(sheetOf(t, before))
+		amounts := map[*qty]bool{}
+		for _, l := range s.lines() {
+			amounts[l.amount] = true
+		}
+		for range 3 {
+			which := rapid.IntRange(0, 40).Draw(t, "which")
+			n := 0
+			after := s.changed(func(q *qty) {
+				n++
+				if which < 30 && n%max(1, which) != 0 && which != 0 || q.open || q.all {
+					return
+				}
+				if amounts[q] && rapid.Bool().Draw(t, "open") {
+					*q = qty{open: true}
+					return
+				}
+				width := float64(rapid.SampledFrom([]int{1, 5, 40}).Draw(t, "width")) / 100
+				if q.lo < 0 {
+					q.lo *= 1 + width
+				} else {
+					q.lo *= 1 - width
+				}
+				q.hi += math.Abs(q.hi) * width
+			})
+			list, _, problems := readFormulas("f.hcl", []byte(after))
+			if len(problems) > 0 || len(list) != 1 {
+				continue // a wider range may leave what the reader takes for sane
+			}
+			less := answersOf(facts.NewSheet(list[0], kitchen.Default()))
+			for key, a := range answers {
+				found[a]++
+				if _, still := less[key]; !still {
+					t.Fatalf("%s: %s, and clear once less is known:\n%s\n%s", key, a, before, after)
+				}
+			}
+		}
+	})
+	if found[finding.Flagged] < 100 || found[finding.Unsure] < 100 {
+		t.Errorf("too few answers to watch: %v", found)
+	}
+}
+
+// scaleFree are the figures that do not change when all weights grow alike.
+func scaleFree(f *facts.Fact) bool {
+	switch f.Name {
+	case "weighing_error_pct", "makes_gap_pct": // they hold the weights against the scale and against what is asked
+		return false
+	case "solute_molality", "water_activity", "osmotic_factor", "ferment_e", "specific_heat", "density_g_per_ml":
+		return true
+	}
+	return f.Type == facts.Number && strings.HasSuffix(f.Name, "_pct")
+}
+
+func TestScaleChangesNoPercentage(t *testing.T) {
+	compared := 0
+	rapid.Check(t, func(t *rapid.T) {
+		s := drawSketch(t, shape{weighs: true})
+		k := rapid.SampledFrom([]float64{0.25, 3, 17.5, 0.01}).Draw(t, "factor")
+		before := s.text()
+		amounts := map[*qty]bool{}
+		for _, l := range s.lines() {
+			amounts[l.amount] = true
+			for _, e := range l.options {
+				amounts[e.q] = e.key == "reserve"
+			}
+		}
+		after := s.changed(func(q *qty) {
+			if amounts[q] && q.unit == "g" {
+				q.lo, q.hi = q.lo*k, q.hi*k
+			}
+		})
+		big := figuresOf(t, sheetOf(t, after))
+		for key, f := range figuresOf(t, sheetOf(t, before)) {
+			if !scaleFree(f.fact) {
+				continue
+			}
+			compared++
+			if g := big[key]; !f.same(g) {
+				t.Fatalf("%s: %s, times %v %s, in\n%s", key, f, k, g, before)
+			}
+		}
+	})
+	if compared < 1000 {
+		t.Errorf("only %d figures compared", compared)
+	}
+}
+
+// compareWhole holds all figures and answers of two ways of writing one formula against each other.
+func compareWhole(t *rapid.T, before, after string) {
+	t.Helper()
+	a, b := sheetOf(t, before), sheetOf(t, after)
+	other := figuresOf(t, b)
+	for key, f := range figuresOf(t, a) {
+		if g, ok := other[key]; !ok || !f.same(g) {
+			t.Fatalf("%s: %s, then %s, in\n%s\n%s", key, f, g, before, after)
+		}
+	}
+	sameAnswers(t, answersOf(a), answersOf(b), before, after)
+}
+
+func TestOrderOfIngredientsChangesNothing(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		s := drawSketch(t, shape{odd: true})
+		before := s.text()
+		for _, p := range s.parts {
+			p.lines = rapid.Permutation(p.lines).Draw(t, "other order")
+		}
+		compareWhole(t, before, s.text())
+	})
+}
+
+func TestUnitOfWritingChangesNothing(t *testing.T) {
+	grams := map[string]float64{"g": 1, "kg": 1000, "mg": 0.001, "oz": 28.349523125, "lb": 453.59237}
+	minutes := map[string]float64{"min": 1, "h": 60, "s": 1.0 / 60}
+	rapid.Check(t, func(t *rapid.T) {
+		s := drawSketch(t, shape{odd: true})
+		before := s.text()
+		after := s.changed(func(q *qty) {
+			switch {
+			case q.open || q.all:
+			case q.unit == "g":
+				q.unit = rapid.SampledFrom([]string{"g", "kg", "mg", "oz", "lb"}).Draw(t, "unit")
+				q.lo, q.hi = q.lo/grams[q.unit], q.hi/grams[q.unit]
+			case q.unit == "min":
+				q.unit = rapid.SampledFrom([]string{"min", "h", "s"}).Draw(t, "unit")
+				q.lo, q.hi = q.lo/minutes[q.unit], q.hi/minutes[q.unit]
+			case q.unit == "C" && rapid.Bool().Draw(t, "fahrenheit"):
+				q.unit, q.lo, q.hi = "F", q.lo*9/5+32, q.hi*9/5+32
+			case q.unit == "mm" && rapid.Bool().Draw(t, "inches"):
+				q.unit, q.lo, q.hi = "in", q.lo/25.4, q.hi/25.4
+			}
+		})
+		compareWhole(t, before, after)
+	})
+}
+
+// saneFinding fails on a finding that a report could not print.
+func saneFinding(t fataler, f *finding.Finding) {
+	t.Helper()
+	if f.Text == "" || f.Rule == "" || f.Subject == "" || f.Formula == "" && f.Place.IsZero() {
+		t.Fatalf("a finding without text, rule or subject: %+v", f)
+	}
+	if f.Place.IsZero() || f.Place.Start < 0 || f.Place.Start > f.Place.End || f.Place.End > len(f.Place.File.Text) {
+		t.Fatalf("%s: place %d to %d", f.Rule, f.Place.Start, f.Place.End)
+	}
+	for _, word := range []string{"NaN", "Inf", "%!", "<nil>"} {
+		if strings.Contains(f.Text, word) && !strings.Contains(string(f.Place.File.Text), word) {
+			t.Fatalf("%s says %q", f.Rule, f.Text)
+		}
+	}
+	switch f.Answer {
+	case finding.Flagged:
+	case finding.Unsure:
+		if f.Reason == "" {
+			t.Fatalf("%s is unsure and does not say why", f.Rule)
+		}
+	default:
+		t.Fatalf("%s answers %s", f.Rule, f.Answer)
+	}
+	for _, g := range f.Figures {
+		if math.IsNaN(g.Low) || math.IsNaN(g.High) || g.Low > g.High || math.IsInf(g.Value, 0) || g.Name == "" || g.Label == "" || g.Shown == "" && g.Text == "" && g.Numeric {
+			t.Fatalf("%s: figure %+v", f.Rule, g)
+		}
+	}
+}
+
+// judgeAll judges a pack on a formula, its cautions too, and fails on an answer that is not sane.
+func judgeAll(t fataler, p *Pack, s *facts.Sheet) {
+	t.Helper()
+	j := NewJudge()
+	j.Open(s)
+	for _, r := range p.Rules {
+		for _, f := range j.Findings(r, nil) {
+			saneFinding(t, f)
+		}
+		if card := r.Card(); card.ID != r.ID || card.When == "" {
+			t.Fatalf("the card of %s is %+v", r.ID, card)
+		}
+	}
+	for _, c := range p.Cautions {
+		if shown := j.Cautions(c); shown != nil && (shown.Text == "" || shown.Place.IsZero()) {
+			t.Fatalf("caution %s is %+v", c.Kind, shown)
+		}
+	}
+}
+
+// What the reader accepts, the judge never fails on: generated rules with generated messages, and the shipped ones, on
+// generated formulas.
+func TestAcceptedRulesNeverFail(t *testing.T) {
+	judged := 0
+	rapid.Check(t, func(t *rapid.T) {
+		s := sheetOf(t, drawSketch(t, shape{}).text())
+		for _, p := range shippedPacks() {
+			judgeAll(t, p, s)
+		}
+		for range 5 {
+			on, limits, pool := drawPool(t)
+			var b strings.Builder
+			fmt.Fprintf(&b, "rule \"generated\" {\n  on = %q\n  level = \"note\"\n  limits = {", on)
+			for i, l := range limits {
+				if i > 0 {
+					b.WriteString(",")
+				}
+				fmt.Fprintf(&b, " %s = %v", l.Name, l.Value)
+			}
+			all := append(append(append(append([]string{}, pool.numbers...), pool.yesNos...), pool.texts...), pool.lists...)
+			fmt.Fprintf(&b, " }\n  when = %q\n", drawCondition(t, pool, rapid.IntRange(0, 4).Draw(t, "depth")))
+			fmt.Fprintf(&b, "  say = %q\n  why = \"w\"\n  source = \"s\"\n", "It is {"+strings.Join(all, "} and {")+"} and {"+pool.numbers[0]+" / 3}.")
+			if rapid.Bool().Draw(t, "doubt") {
+				b.WriteString("  doubt = \"flag\"\n")
+			}
+			b.WriteString("}\n")
+			pack, problems := Read("p", []*source.File{source.New("p.hcl", []byte(b.String()))}, testOptions(true))
+			if len(problems) > 0 {
+				if !mayRefuse(problems) {
+					t.Fatalf("%v in\n%s", problems, b.String())
+				}
+				continue
+			}
+			judged++
+			judgeAll(t, pack, s)
+		}
+	})
+	if judged < 200 {
+		t.Errorf("only %d rules judged", judged)
+	}
+}
+
+// A figure that the ends of an interval are printed with must be readable again.
+func TestFiguresPrintAsQuantities(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		for key, f := range figuresOf(t, sheetOf(t, drawSketch(t, shape{}).text())) {
+			shown := Show(f.fact, &f.Value)
+			if shown == "" && f.fact.Type == facts.Number || strings.Contains(shown, "NaN") || strings.Contains(shown, "Inf") {
+				t.Fatalf("%s prints as %q", key, shown)
+			}
+			if f.Exact() && f.fact.Unit == "g" && f.Lo > 0.01 {
+				if _, fault := quantity.Read(shown, quantity.Of(quantity.Mass)); fault != nil {
+					t.Fatalf("%s prints as %q: %s", key, shown, fault.Text)
+				}
+			}
+		}
+	})
+}

@@ -1,0 +1,155 @@
+package heat
+
+import "math"
+
+// TimeTo is the first time from now, in seconds and at most within (+Inf for no
+// limit), at which the temperature at p is targetC; +Inf when that does
+// not happen in the stage. The path may turn round on its way: a core can go on
+// warming from what the last stage left in the outside. Error 1e-5 K.
+func (w *Walk) TimeTo(p Point, targetC, within float64) float64 {
+	never := math.Inf(1)
+	if !finite(targetC) || !(within >= 0) || len(w.terms) == 0 {
+		if len(w.terms) == 0 && w.ambient == targetC && within >= 0 {
+			return 0
+		}
+		return never
+	}
+	f := func(t float64) float64 { return w.At(t).Of(p) - targetC }
+	f0 := f(0)
+	if math.Abs(f0) < 1e-9 {
+		return 0
+	}
+	rate, guess := w.lastMode(p, targetC)
+	end := math.Min(within, 60/rate) // by then the body is at the ambient
+	if len(w.terms) == 1 && !w.terms[0].rebased {
+		// An even start moves one way only.
+		fe := f(end)
+		if sameSide(f0, fe) {
+			return never
+		}
+		return crossing(f, 0, end, f0, fe, guess)
+	}
+	half := w.dirs[w.nearest].half
+	t1, f1 := 0.0, f0
+	tOld, fOld := 0.0, f0
+	for t := untouched * half * half / w.alpha; t1 < end; t *= 1.25 {
+		t2 := math.Min(t, end)
+		f2 := f(t2)
+		if !sameSide(f0, f2) {
+			return crossing(f, t1, t2, f1, f2, guess)
+		}
+		// A turn towards the target between two points may cross it and come back.
+		if t1 > 0 && math.Abs(f1) <= math.Abs(fOld) && math.Abs(f1) <= math.Abs(f2) {
+			if turn := nearestApproach(f, tOld, t2); !sameSide(f0, f(turn)) {
+				return crossing(f, tOld, turn, fOld, f(turn), guess)
+			}
+		}
+		tOld, fOld, t1, f1 = t1, f1, t2, f2
+	}
+	return never
+}
+
+func sameSide(a, b float64) bool { return (a > 0) == (b > 0) && b != 0 }
+
+// lastMode gives the rate in 1/s at which the body ends its approach to the
+// ambient and the time at which that one mode alone would pass targetC, NaN
+// when it does not.
+func (w *Walk) lastMode(p Point, targetC float64) (rate, guess float64) {
+	for i := range w.n {
+		rate += float64(w.dirs[i].count) * w.basis(i).z2[0] * w.alpha / (w.dirs[i].half * w.dirs[i].half)
+	}
+	sum := 0.0
+	for j := range w.terms {
+		x := w.terms[j].amplitude
+		for i := range w.n {
+			c := w.terms[j].v[i].c[0]
+			if p == Mean {
+				c *= w.basis(i).m[0]
+			}
+			x *= math.Pow(c, float64(w.dirs[i].count))
+			if p == Surface && i == w.nearest {
+				x *= w.basis(i).s[0]
+			}
+		}
+		sum += x
+	}
+	return rate, math.Log(sum/(targetC-w.ambient)) / rate
+}
+
+// crossing narrows a bracket of f by false position, held to halving.
+func crossing(f func(float64) float64, lo, hi, flo, fhi, guess float64) float64 {
+	for range 80 {
+		x := guess
+		if !(x > lo && x < hi) {
+			x = (lo*fhi - hi*flo) / (fhi - flo)
+		}
+		if !(x > lo && x < hi) {
+			x = (lo + hi) / 2
+		}
+		fx := f(x)
+		if math.Abs(fx) < 1e-6 || hi-lo < 1e-9*hi {
+			return x
+		}
+		width := hi - lo
+		if sameSide(flo, fx) {
+			lo, flo = x, fx
+			fhi /= 2 // Illinois: keeps the far end from sticking
+		} else {
+			hi, fhi = x, fx
+			flo /= 2
+		}
+		guess = math.NaN()
+		if hi-lo > width*0.9 {
+			guess = (lo + hi) / 2
+		}
+	}
+	return (lo + hi) / 2
+}
+
+// nearestApproach is the time in (lo, hi) at which |f| is least, by golden section.
+func nearestApproach(f func(float64) float64, lo, hi float64) float64 {
+	const g = 0.3819660112501051
+	for range 24 {
+		a, b := lo+g*(hi-lo), hi-g*(hi-lo)
+		fa, fb := f(a), f(b)
+		// Past the target the sign has changed, and that is what is looked for.
+		if !sameSide(fa, fb) {
+			if sameSide(f(lo), fa) {
+				return b
+			}
+			return a
+		}
+		if math.Abs(fa) < math.Abs(fb) {
+			hi = b
+		} else {
+			lo = a
+		}
+	}
+	return (lo + hi) / 2
+}
+
+// Range of ScaleFor: a reading that asks for more was taken elsewhere or of
+// something else.
+const LowestScale, HighestScale = 0.2, 5.0
+
+// ScaleFor is the factor on h with which the stage passes through readC at p the
+// given seconds from now; hand it to SetScale, and keep it for later stages in the same
+// place. ok is false when no factor from LowestScale to HighestScale does.
+// The Walk is left as it was.
+func (w *Walk) ScaleFor(p Point, readC, seconds float64) (factor float64, ok bool) {
+	if !w.staged || !finite(readC) || !positive(seconds) {
+		return 0, false
+	}
+	old := w.scale
+	defer w.SetScale(old)
+	f := func(logFactor float64) float64 {
+		w.SetScale(math.Exp(logFactor))
+		return w.At(seconds).Of(p) - readC
+	}
+	lo, hi := math.Log(LowestScale), math.Log(HighestScale)
+	flo, fhi := f(lo), f(hi)
+	if sameSide(flo, fhi) {
+		return 0, false
+	}
+	return math.Exp(crossing(f, lo, hi, flo, fhi, 0)), true
+}

@@ -1,0 +1,129 @@
+package heat
+
+// Place is a kind of surroundings.
+type Place uint8
+
+// The places. A crowded tray or shelf is one slab, not separate pieces.
+const (
+	Room         Place = iota // still air, bench or shelf; below 3 K difference use RoomNearly
+	Fridge                    // no fan; 5 on a full shelf, 4-5 in a lidded box
+	FanFridge                 // retarder, reach-in, walk-in
+	Blast                     // blast chiller
+	Freezer                   // still air
+	BlastFreezer              // moving air
+	IceBath                   // ice and water, still; outside of a thin vessel
+	StirredBath               // ice and water, stirred or running
+	StaticOven                // deck or domestic, still air
+	FanOven                   // convection
+	BoilingWater
+	placeCount
+)
+
+// RoomNearly is the typical coefficient in a room less than 3 K away from the
+// body, W/(m2 K), where natural convection fades (computed, memory).
+const RoomNearly = 7.0
+
+// Coefficient is a surface coefficient, W/(m2 K), radiation included. For food
+// safety take Low. Error of Typical: 30 % either way in air, 50 % in ice water.
+type Coefficient struct {
+	Low, Typical, High float64
+	Source, Basis      string
+}
+
+const (
+	natural = "computed from Nu = 0.54 Ra^0.25 (top), 0.27 Ra^0.25 (bottom), 0.59 Ra^0.25 (sides), emissivity 0.9; Incropera eqs 9.26-9.32"
+	forced  = "computed from Nu = 0.664 Re^0.5 Pr^(1/3), 0.1-0.2 m; Incropera eq. 7.30"
+)
+
+var coefficients = [placeCount]Coefficient{
+	Room:         {6, 9, 11, natural, "memory"},
+	Fridge:       {5, 8, 11, natural, "memory"},
+	FanFridge:    {9, 13, 18, forced, "memory"},
+	Blast:        {17, 25, 35, forced, "memory"},
+	Freezer:      {5, 9, 12, natural, "memory"},
+	BlastFreezer: {15, 25, 50, "Heldman & Singh, Food Process Engineering / IIR freezing guides", "memory"},
+	// The computed middle is 400 with a wall at 30 C; it falls as the wall nears
+	// 4 C, where water hardly expands, so 300 is the figure to use.
+	IceBath:      {200, 300, 800, "computed from Nu = 0.59 Ra^0.25, 80 mm high; Incropera eq. 9.26", "memory"},
+	StirredBath:  {500, 1000, 2000, "Singh & Heldman, Introduction to Food Engineering, Table 4.2 (water, forced 50-10000)", "memory"},
+	StaticOven:   {15, 20, 25, natural, "memory"},
+	FanOven:      {20, 30, 45, "Sakin, Kaymak-Ertekin & Ilicali (2009), J. Food Engineering 94:344-349", "memory"},
+	BoilingWater: {1200, 1300, 1400, "Cengel, Heat and Mass Transfer, Example 4-3 and problem", "read"},
+}
+
+// SurfaceCoefficient is the coefficient of a place, open and dry: evaporation is
+// left out, which is the slow and therefore the safe side for cooling.
+func SurfaceCoefficient(p Place) (Coefficient, bool) {
+	if p >= placeCount {
+		return Coefficient{}, false
+	}
+	return coefficients[p], true
+}
+
+// Layer is something between a surface and its surroundings.
+type Layer uint8
+
+// The layers.
+const (
+	Film       Layer = iota // pressed on the surface, 12 um; it only stops evaporation
+	AirGap                  // lid or film over 5 mm of still air
+	LiddedBox               // lid over an air space above 15 mm
+	Cloth                   // 2 mm of cloth and its air
+	Plastic2mm              // vessel wall
+	Steel1mm                // vessel wall
+	Glass5mm                // vessel wall
+	Ceramic6mm              // vessel wall
+	Wood20mm                // board; nearly insulates
+	layerCount
+)
+
+// Resistance is thickness over conductivity of a layer, m2 K/W.
+type Resistance struct {
+	Low, Typical, High float64
+	Source, Basis      string
+}
+
+const overK = "thickness / conductivity"
+
+var resistances = [layerCount]Resistance{
+	Film:      {0.00004, 0.00004, 0.00004, overK, "memory"},
+	AirGap:    {0.20, 0.20, 0.20, overK + " (air 0.025)", "memory"},
+	LiddedBox: {0.17, 0.18, 0.25, "gap coefficient estimate", "memory"},
+	Cloth:     {0.057, 0.057, 0.057, overK + " (0.035)", "memory"},
+	// An eighth of an inch slows like as much more food; foam far more.
+	Plastic2mm: {0.01, 0.01, 0.01, "Dickerson & Read (1973), Cooling rates of foods", "read"},
+	Steel1mm:   {0.00006, 0.00006, 0.00006, overK, "memory"},
+	Glass5mm:   {0.005, 0.005, 0.005, overK, "memory"},
+	Ceramic6mm: {0.004, 0.004, 0.004, overK, "memory"},
+	Wood20mm:   {0.15, 0.15, 0.15, overK, "memory"},
+}
+
+// LayerResistance is the resistance of a layer.
+func LayerResistance(l Layer) (Resistance, bool) {
+	if l >= layerCount {
+		return Resistance{}, false
+	}
+	return resistances[l], true
+}
+
+// InSeries is the coefficient, W/(m2 K), of a surface with coefficient h behind
+// layers of the given resistances, m2 K/W: 1/(1/h + sum). It is 0 for h 0.
+func InSeries(h float64, resistances ...float64) float64 {
+	if h == 0 {
+		return 0
+	}
+	sum := 1 / h
+	for _, r := range resistances {
+		sum += r
+	}
+	return 1 / sum
+}
+
+// Radiation is the radiant part of a surface coefficient, W/(m2 K), between a
+// surface and surroundings at the given temperatures, C, emissivity 0.9: 4.9 in a
+// fridge, 5.3 on a bench, 15 in an oven at 200 C. It is exact for grey bodies.
+func Radiation(surfaceC, surroundingsC float64) float64 {
+	const emissivity, stefan, zero = 0.9, 5.67e-8, 273.15
+	s, a := surfaceC+zero, surroundingsC+zero
+	return emissivity * stefan * (s*s + a*a) * (s + a)
+}
