@@ -2,6 +2,7 @@ package main
 
 import (
 	"bytes"
+	"cmp"
 	"encoding/json"
 	"flag"
 	"fmt"
@@ -146,7 +147,7 @@ func unclean(text string) string {
 }
 
 var (
-	gnuLine    = regexp.MustCompile(`^[^:\s][^:]*:[1-9]\d*:[1-9]\d*: (?:caution: .*\S|(?:stop|risk|note|unsure|waived): .*\S \[[a-z0-9]+(?:-[a-z0-9]+)*\])$`)
+	gnuLine    = regexp.MustCompile(`^[^:\s][^:]*:[1-9]\d*:[1-9]\d*: (?:(caution): .*\S|(?:stop|risk|note|unsure|waived): .*\S \[[a-z0-9]+(?:-[a-z0-9]+)*\])$`)
 	totalsLine = regexp.MustCompile(`^(?:forebake: )?(\d+) formulas?, (\d+) rules?: (\d+) stop, (\d+) risk, (\d+) note, (\d+) unsure, (\d+) waived\.?$`)
 )
 
@@ -160,10 +161,16 @@ func gnuCommand(ts *testscript.TestScript, neg bool, args []string) {
 	if !strings.HasPrefix(lines[last], "forebake: ") || totalsLine.FindString(lines[last]) == "" {
 		ts.Fatalf("the last line is not that of the totals: %s", lines[last])
 	}
+	findings := false
 	for i, line := range lines[:last] {
-		if !gnuLine.MatchString(line) {
+		match := gnuLine.FindStringSubmatch(line)
+		if match == nil {
 			ts.Fatalf("line %d is not \"file:line:column: level: text [rule]\": %s", i+1, line)
 		}
+		if match[1] == "caution" && findings {
+			ts.Fatalf("line %d is a caution below a finding: %s", i+1, line)
+		}
+		findings = findings || match[1] != "caution"
 	}
 }
 
@@ -226,9 +233,36 @@ func schemaCommand(ts *testscript.TestScript, neg bool, args []string) {
 	if d.More() {
 		ts.Fatalf("%s: more than one value", args[1])
 	}
-	if faults := schemas[args[0]].check("", value); len(faults) > 0 {
+	faults := schemas[args[0]].check("", value)
+	if args[0] == "check" {
+		faults = append(faults, outOfOrder(text)...)
+	}
+	if len(faults) > 0 {
 		ts.Fatalf("%s:\n%s", args[1], strings.Join(faults, "\n"))
 	}
+}
+
+// outOfOrder holds that findings stand by file, line, column, level, rule, subject and text.
+func outOfOrder(text []byte) (faults []string) {
+	var run struct {
+		Findings []struct {
+			File                       string
+			Line, Column               int
+			Level, Rule, Subject, Text string
+		}
+	}
+	if err := json.Unmarshal(text, &run); err != nil {
+		return []string{err.Error()}
+	}
+	rank := map[string]int{"stop": 0, "risk": 1, "note": 2}
+	for i := 1; i < len(run.Findings); i++ {
+		a, b := run.Findings[i-1], run.Findings[i]
+		if cmp.Or(cmp.Compare(a.File, b.File), cmp.Compare(a.Line, b.Line), cmp.Compare(a.Column, b.Column), cmp.Compare(rank[a.Level], rank[b.Level]),
+			cmp.Compare(a.Rule, b.Rule), cmp.Compare(a.Subject, b.Subject), cmp.Compare(a.Text, b.Text)) > 0 {
+			faults = append(faults, fmt.Sprintf("finding %d, %s at %s:%d:%d, stands after %s at %s:%d:%d", i, b.Rule, b.File, b.Line, b.Column, a.Rule, a.File, a.Line, a.Column))
+		}
+	}
+	return faults
 }
 
 // A schema checks a value of decoded JSON and says what is wrong with it, by its path.

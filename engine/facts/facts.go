@@ -10,6 +10,7 @@ import (
 	"math"
 
 	"forebake/engine/formula"
+	"forebake/engine/history"
 	"forebake/engine/kitchen"
 	"forebake/engine/quantity"
 	"forebake/engine/source"
@@ -163,6 +164,7 @@ type Sheet struct {
 	values     [5][]cell
 	arena      []cell
 	generation uint32
+	follower   history.Follower
 	pinned     *formula.Ingredient // see Settles
 	pinMass    Interval
 }

@@ -8,6 +8,8 @@ import (
 	"forebake/engine/larder"
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
+	"forebake/engine/science/mould"
+	"forebake/engine/science/wateractivity"
 )
 
 var ingredientFacts = []Fact{
@@ -112,6 +114,7 @@ var formulaFacts = []Fact{
 		}
 		return v
 	}},
+	{Name: "mould_free_days", Unit: "days", Means: "days without mould in a clean wrap at room warmth; crumb is moister than the relation answers for, so it gets the handbook's range", Source: "Cauvain & Seiler, FMBRA Report 150 (1992), 74 to 90 % humidity; plain bread 3 to 6 days (memory)", Error: "the range itself", formula: mouldFree},
 	{Name: "allergens", Type: List, Means: "allergens in any part, by the names of both jurisdictions", Source: srcLaws, formula: func(s *Sheet) Value { return s.allergens(bothLaws) }},
 	{Name: "allergens_us", Type: List, Means: "allergens in any part, of the nine named in the US", Source: srcLaws, formula: func(s *Sheet) Value { return s.allergens(usLaw) }},
 	{Name: "allergens_eu", Type: List, Means: "allergens in any part, of the fourteen named in the EU and UK", Source: srcLaws, formula: func(s *Sheet) Value { return s.allergens(euLaw) }},
@@ -324,6 +327,37 @@ func needsTime(s *formula.Step) bool {
 		return false
 	}
 	return true
+}
+
+// crumbDrop is what starch and protein take off the water activity of crumb (wateractivity.CrumbPolymerDrop).
+const crumbDrop = wateractivity.CrumbPolymerDrop
+
+// mouldFree answers by the relation only where the crumb is dry enough for it at both ends of its water activity; what is kept
+// cold or frozen is another matter.
+func mouldFree(s *Sheet) Value {
+	for i := range s.parts {
+		p := &s.parts[i]
+		if p.Kind != formula.Dough || len(p.takers()) > 0 {
+			continue
+		}
+		for _, step := range p.Steps {
+			if step.Verb.Name == "store" && (step.Where == "fridge" || step.Where == "freezer" || step.At.Set && step.At.Hi < 15) {
+				return absent("a storage at room warmth (no relation for the cold)", step.Place)
+			}
+		}
+		aw := waterActivity(p)
+		if aw.Absent {
+			return aw
+		}
+		t := max(21, min(27, s.Kitchen.Room.Mid()))
+		least, ok1 := mould.FreeDays(100*(aw.Hi-crumbDrop), t)
+		most, ok2 := mould.FreeDays(100*(aw.Lo-crumbDrop), t)
+		if ok1 && ok2 {
+			return Value{Lo: least, Hi: most, Mid: (least + most) / 2, Origin: Model}
+		}
+		return Value{Lo: mould.CrumbLowDays, Hi: mould.CrumbHighDays, Mid: (mould.CrumbLowDays + mould.CrumbHighDays) / 2, Origin: Model}
+	}
+	return absent("a dough", s.Formula.Place)
 }
 
 func handsOn(s *Sheet) Value {

@@ -2,6 +2,7 @@ package facts
 
 import (
 	"forebake/engine/formula"
+	"forebake/engine/history"
 	"forebake/engine/larder"
 	"forebake/engine/quantity"
 )
@@ -18,6 +19,7 @@ const (
 	protein
 	fat // of everything but flour
 	allFat
+	butterfat // milk fat, which sets and melts between 4 and 35 C
 	carbohydrate
 	fibre
 	ash
@@ -51,6 +53,8 @@ const (
 type part struct {
 	*formula.Part
 	sheet            *Sheet
+	life             *history.Life
+	following        bool
 	added            bool
 	amounts          [componentCount]formula.Mass
 	flourG           Interval
@@ -113,6 +117,9 @@ func (p *part) addItem(in *formula.Ingredient) {
 	p.plus(allWater, m, item.Water/100)
 	p.plus(protein, m, item.Protein/100)
 	p.plus(allFat, m, item.Fat/100)
+	if item.Traits&(larder.MilkFat|larder.Dairy) != 0 {
+		p.plus(butterfat, m, item.Fat/100)
+	}
 	p.plus(carbohydrate, m, item.Carbohydrate/100)
 	p.plus(fibre, m, item.Fibre/100)
 	p.plus(ash, m, item.Ash/100)
@@ -316,11 +323,19 @@ func (p *part) noFlour() Value {
 	return absent("flour in "+p.Kind.String()+" \""+p.Name+"\"", p.Place)
 }
 
-// over gives one component over another, as a fraction.
+// over gives one component over another, as a fraction. With amounts in percent there are two ways to it, through the flour
+// and through the grams. Both hold the truth and each is the narrower where the other counts one range twice, so what they
+// share is taken; else a percentage turned into "?" could give the narrower figure.
 func (p *part) over(c, of component) Interval {
 	p.add()
-	if a, b := p.amounts[c], p.amounts[of]; p.flourG.Hi > 0 && (a.B != (Interval{}) || b.B != (Interval{})) {
-		return a.A.Div(p.flourG).Add(a.B).Div(b.A.Div(p.flourG).Add(b.B))
+	byMass := p.grams(c).Div(p.grams(of))
+	a, b := p.amounts[c], p.amounts[of]
+	if p.flourG.Hi == 0 || a.B == (Interval{}) && b.B == (Interval{}) {
+		return byMass
 	}
-	return p.grams(c).Div(p.grams(of))
+	byFlour := a.A.Div(p.flourG).Add(a.B).Div(b.A.Div(p.flourG).Add(b.B))
+	if byFlour.IsPoint() {
+		return byFlour
+	}
+	return quantity.Between(max(byMass.Lo, byFlour.Lo), min(byMass.Hi, byFlour.Hi))
 }

@@ -96,6 +96,14 @@ var partFacts = []Fact{
 	{Name: "family_egg_max_pct", Unit: "%", Means: "highest egg of the family", Source: srcTable, part: func(p *part) Value { return p.familyEgg() }},
 
 	{Name: "family_yeast_max_pct", Unit: "%", Means: "highest yeast of the family, as instant", Source: srcTable, part: func(p *part) Value { return highEnd(p.family().Yeast) }},
+	{Name: "family_floor_c", Unit: "C", Means: "coldest that the family's dough should leave the bowl", Source: srcTable + "; laminated 16 C (IREKS, read), others 20 C (memory)", part: func(p *part) Value {
+		v := num(quantity.Point(p.family().DoughFloorC))
+		if p.Formula.Family == nil {
+			v = num(quantity.Point(usualFloorC))
+		}
+		v.Origin = AsGiven
+		return v
+	}},
 
 	{Name: "is_hand_mixed", Type: YesNo, Means: "every mix step is by hand", Source: srcGiven, part: func(p *part) Value { return yes(p.handMixed()) }},
 	{Name: "is_cooked", Type: YesNo, Means: "a step cooks it", Source: srcGiven, part: func(p *part) Value { return yes(p.isCooked()) }},
@@ -107,7 +115,15 @@ var partFacts = []Fact{
 	{Name: "active_dry_soaked", Type: YesNo, Means: "a soak step wets the active dry yeast", Source: srcGiven, part: func(p *part) Value { return yes(p.activeDrySoaked()) }},
 
 	{Name: "retard_h", Unit: "h", Means: "time in the cold between the mix and the bake, by its own chill steps", Source: srcGiven, part: func(p *part) Value { return p.retardHours() }},
-	{Name: "ferment_e", Unit: "%-hours", Means: "yeast times equivalent hours at 26 C, from the mix to the bench or the oven; 1.25 is about one doubling", Source: srcTemp + "; the chill is bounded by time constants of 0.5 to 3 h", Error: "factor 1.6, with a long retard 1.8", part: fermentE},
+	{Name: "ferment_e", Unit: "%-hours", Means: "yeast times equivalent hours at 26 C, from the mix to the bench or the oven; 1.25 is about one doubling", Source: srcTemp, Error: errFerment, part: func(p *part) Value { return p.fermented(false, true) }},
+	{Name: "bulk_h26", Unit: "h", Means: "equivalent hours at 26 C from the mix to the bench or the oven", Source: srcTemp, Error: errFerment, part: func(p *part) Value { return p.fermented(false, false) }},
+	{Name: "proof_h26", Unit: "h", Means: "equivalent hours at 26 C from the bench to the oven", Source: srcTemp, Error: errFerment, part: func(p *part) Value { return p.fermented(true, false) }},
+	{Name: "proof_e", Unit: "%-hours", Means: "yeast times equivalent hours at 26 C, from the bench to the oven", Source: srcTemp, Error: errFerment, part: func(p *part) Value { return p.fermented(true, true) }},
+	{Name: "dough_rise_measured", Type: YesNo, Means: "a measured rise is written, which beats the model of fermentation", Source: srcGiven, part: func(p *part) Value { return yes(p.follow().Rise) }},
+	{Name: "is_filled", Type: YesNo, Means: "a step spreads a filling on it", Source: srcGiven, part: func(p *part) Value { return yes(p.stepOf("fill") != nil) }},
+	{Name: "is_retarded", Type: YesNo, Means: "it has a chill of 8 h or more", Source: srcGiven, part: func(p *part) Value { return p.retarded() }},
+	{Name: "is_laminated", Type: YesNo, Means: "its family is danish or croissant", Source: srcGiven, part: func(p *part) Value { return yes(p.family().RollIn.Known && p.Formula.Family != nil) }},
+	{Name: "end_c", Unit: "C", Means: "temperature as its own steps leave it", Source: srcHeat, Error: errHeat, part: func(p *part) Value { return p.endTemp() }},
 }
 
 func (p *part) flour() Interval {
@@ -359,6 +375,9 @@ func yeastNeeded(p *part) Value {
 	}
 	return modelled(need, ferment.OsmoticErrorFactor)
 }
+
+// usualFloorC is the coldest usual dough out of the bowl where no family is named, C.
+const usualFloorC = 20
 
 // typical is the usual figure of a range, its middle where no source gives one.
 func typical(r family.Range) float64 {

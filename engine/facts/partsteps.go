@@ -1,13 +1,11 @@
 package facts
 
 import (
-	"math"
 	"strings"
 
 	"forebake/engine/formula"
 	"forebake/engine/larder"
 	"forebake/engine/quantity"
-	"forebake/engine/science/ferment"
 )
 
 // What follows from a part's own steps, without following its temperature.
@@ -88,10 +86,10 @@ func (p *part) raw(trait larder.Trait, cookC float64) Value {
 		return yes(false)
 	}
 	state := p.cooked(cookC)
-	if state == 1 {
+	if state == isYes {
 		return yes(false)
 	}
-	own, open := false, state == 0
+	own, open := false, state == isOpen
 	for _, in := range p.Ingredients {
 		if in.Of == nil {
 			own = own || in.Item.Traits&trait != 0
@@ -105,7 +103,7 @@ func (p *part) raw(trait larder.Trait, cookC float64) Value {
 		}
 	}
 	switch {
-	case own && state < 0:
+	case own && state == isNo:
 		return yes(true)
 	case own || open:
 		return maybe("the temperature that \""+p.Name+"\" is cooked to", p.Place)
@@ -113,14 +111,14 @@ func (p *part) raw(trait larder.Trait, cookC float64) Value {
 	return yes(false)
 }
 
-// cooked is 1 when a bake, or a cook to the temperature, is among the part's steps; 0 when there is a cook without a
-// temperature; -1 when there is neither.
-func (p *part) cooked(cookC float64) int {
-	state := -1
+// cooked tells whether a bake, or a cook to the temperature, is among the part's steps. A cook without a temperature, or to
+// a range that the temperature lies in, leaves it open.
+func (p *part) cooked(cookC float64) certainty {
+	state := isNo
 	for _, s := range p.Steps {
 		switch s.Verb.Name {
 		case "bake":
-			return 1
+			return isYes
 		case "cook":
 			reached := s.To
 			if s.Core.Set {
@@ -130,10 +128,10 @@ func (p *part) cooked(cookC float64) int {
 				reached = s.Measured.Temp
 			}
 			switch {
-			case !reached.Set:
-				state = max(state, 0)
-			case reached.Lo >= cookC:
-				return 1
+			case reached.Set && reached.Lo >= cookC:
+				return isYes
+			case !reached.Set || reached.Hi >= cookC:
+				state = isOpen
 			}
 		}
 	}
@@ -201,103 +199,4 @@ func (p *part) retardHours() Value {
 		sum = sum.Add(s.Time.Interval)
 	}
 	return num(sum.Scale(1.0 / 60))
-}
-
-// Bounds of the time constant with which a dough follows its surroundings, h: a flat slab in moving air, and a full tub.
-const tauFastH, tauSlowH = 0.5, 3
-
-// fermentE follows the part from the end of the mix to its shaping with two time constants, since without a geometry and
-// a thermal model only bounds can be given.
-func fermentE(p *part) Value {
-	y, ok := p.ofFlour(yeast)
-	if !ok {
-		return p.noFlour()
-	}
-	if y.Hi == 0 {
-		return modelled(Interval{}, 1) // whatever the water, the times and the temperatures
-	}
-	f, ok := p.factor()
-	if !ok {
-		f = Interval{} // without free water the yeast stands still
-	}
-	fast, slow := follower{tau: tauFastH}, follower{tau: tauSlowH}
-	started, long := false, false
-	for _, s := range p.Steps {
-		switch s.Verb.Name {
-		case "mix":
-			started = true
-			start := s.To
-			if s.Measured != nil && s.Measured.Temp.Set {
-				start = s.Measured.Temp
-			}
-			if !start.Set {
-				return absent("the dough's temperature after the mix (to = \"25 C\")", s.Place)
-			}
-			fast.t, slow.t = start.Interval, start.Interval
-			continue
-		case "shape", "pan", "proof", "bake", "cook":
-			if started {
-				return endFerment(fast, slow, y, f, long)
-			}
-			continue
-		case "rest", "chill", "temper", "fold", "hold", "store":
-		default:
-			continue
-		}
-		if !started {
-			continue
-		}
-		if !s.Time.Set {
-			if s.Verb.Name == "fold" {
-				continue
-			}
-			return absent("the time of this "+s.Verb.Name, s.Place)
-		}
-		at := stepAt(p.sheet, s)
-		if at.Absent {
-			return at
-		}
-		hours := s.Time.Interval.Scale(1.0 / 60)
-		long = long || s.Verb.Name == "chill" && hours.Hi >= overnightH
-		fast.step(at.Interval(), hours)
-		slow.step(at.Interval(), hours)
-	}
-	if !started {
-		return absent("a mix step with the dough's temperature (mix = \"10 min\", to = \"25 C\")", p.Place)
-	}
-	return endFerment(fast, slow, y, f, long)
-}
-
-func endFerment(fast, slow follower, y, f Interval, long bool) Value {
-	e := fast.hours.Hull(slow.hours).Mul(y.Scale(100)).Mul(f)
-	factor := float64(ferment.FermentErrorFactor)
-	if long {
-		factor = ferment.RetardErrorFactor
-	}
-	return modelled(e, factor)
-}
-
-// follower is a body that approaches its surroundings with one time constant, from an interval of temperatures.
-type follower struct {
-	tau   float64
-	t     Interval // C
-	hours Interval // equivalent hours at 26 C so far
-}
-
-// step is monotone in both temperatures below the optimum of 38 C; above it the hull of the ends and the optimum holds.
-func (w *follower) step(ambient, hours Interval) {
-	lo := ferment.EquivalentHoursExponential(w.t.Lo, ambient.Lo, w.tau, hours.Lo)
-	hi := lo
-	if w.t.Lo != w.t.Hi || ambient.Lo != ambient.Hi || hours.Lo != hours.Hi {
-		hi = ferment.EquivalentHoursExponential(w.t.Hi, ambient.Hi, w.tau, hours.Hi)
-	}
-	if max(w.t.Hi, ambient.Hi) > ferment.GasOptimumC {
-		lo = min(lo, hi, ferment.EquivalentHoursExponential(w.t.Hi, ambient.Hi, w.tau, hours.Lo))
-		hi = ferment.TemperatureFactor(ferment.GasOptimumC) * hours.Hi
-	}
-	w.hours = w.hours.Add(quantity.Between(lo, hi))
-	toward := func(t, a, h float64) float64 { return a + (t-a)*math.Exp(-h/w.tau) }
-	a, b := toward(w.t.Lo, ambient.Lo, hours.Lo), toward(w.t.Hi, ambient.Hi, hours.Hi)
-	c, d := toward(w.t.Lo, ambient.Lo, hours.Hi), toward(w.t.Hi, ambient.Hi, hours.Lo)
-	w.t = quantity.Between(min(a, b, c, d), max(a, b, c, d))
 }

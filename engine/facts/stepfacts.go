@@ -2,9 +2,14 @@ package facts
 
 import (
 	"forebake/engine/formula"
+	"forebake/engine/history"
 	"forebake/engine/larder"
 	"forebake/engine/quantity"
+	"forebake/engine/science/geometry"
+	"forebake/engine/science/heat"
 )
+
+var coldVerbs = []string{"chill", "cool", "freeze", "hold", "store"}
 
 // Step facts that are read off the step itself; what the dough goes through in it is another matter.
 var stepFacts = []Fact{
@@ -34,6 +39,71 @@ var stepFacts = []Fact{
 	{Name: "has_active_dry", Type: YesNo, Verbs: []string{"soak"}, Means: "active dry yeast is soaked here", Source: srcGiven, step: func(_ *Sheet, s *formula.Step) Value {
 		return yes(meets(s, func(in *formula.Ingredient) bool { return in.Item != nil && in.Item.YeastKind == "active dry" }))
 	}},
+	{Name: "start_c", Unit: "C", Means: "core temperature as it begins", Source: srcHeat, Error: errHeat, step: ofStage(func(st *history.Stage) history.Band { return st.StartCore })},
+	{Name: "core_end_c", Unit: "C", Means: "core temperature as it ends", Source: srcHeat, Error: errHeat, step: ofStage(func(st *history.Stage) history.Band { return st.Core })},
+	{Name: "mean_end_c", Unit: "C", Means: "mean temperature as it ends", Source: srcHeat, Error: errHeat, step: ofStage(func(st *history.Stage) history.Band { return st.Mean })},
+	{Name: "surface_end_c", Unit: "C", Means: "surface temperature as it ends", Source: srcHeat, Error: errHeat, step: ofStage(func(st *history.Stage) history.Band { return st.Surface })},
+	{Name: "core_max_c", Unit: "C", Means: "highest core temperature in it", Source: srcHeat, Error: errHeat, step: ofStage(func(st *history.Stage) history.Band { return st.CoreMax })},
+	{Name: "h_to_10c", Unit: "h", Verbs: coldVerbs, Means: "time from its start until the core is at 10 C, if it lasted so long", Source: srcHeat, Error: errHeat, step: hoursTo(10)},
+	{Name: "h_to_5c", Unit: "h", Verbs: coldVerbs, Means: "time from its start until the core is at 5 C, if it lasted so long", Source: srcHeat, Error: errHeat, step: hoursTo(5)},
+	{Name: "slab_for_10c_mm", Unit: "mm", Verbs: coldVerbs, Means: "thickest slab whose core is at 10 C within 4 h of its start", Source: srcHeat, Error: errHeat, step: slabFor},
+	{Name: "e_gained", Unit: "%-hours", Means: "yeast times equivalent hours at 26 C gained in it", Source: srcTemp, Error: errFerment, step: gained},
+
+	{Name: "dough_c", Unit: "C", Verbs: []string{"mix"}, Means: "dough temperature at its end: measured, else by the heat balance, else as aimed at", Source: srcBalance, Error: errBalance, step: func(sh *Sheet, s *formula.Step) Value { return sh.part(s.Part).mixTemp(s) }},
+	{Name: "liquid_needed_c", Unit: "C", Verbs: []string{"mix"}, Means: "liquid temperature that brings the dough to its aim", Source: srcBalance, Error: errBalance, step: liquidNeeded},
+	{Name: "liquid_by_factor_c", Unit: "C", Verbs: []string{"mix"}, Means: "the same by the trade's factor method, good near 22 C only", Source: "Gisslen, Professional Cooking; Hamelman, Bread (memory)", Error: errBalance, step: liquidByFactor},
+	{Name: "ice_needed_g", Unit: "g", Verbs: []string{"mix"}, Means: "ice in place of liquid, where the liquid would have to be under 1 C", Source: srcBalance, Error: errBalance, step: iceNeeded},
+	{Name: "fat_c", Unit: "C", Verbs: []string{"mix"}, Means: "temperature of the solid fat that is worked in, as written", Source: srcGiven, step: fatTemp},
+
+	{Name: "sheet_g", Unit: "g", Verbs: []string{"sheet"}, Means: "dough in one sheet", Source: srcAdd, step: func(sh *Sheet, s *formula.Step) Value { return num(sh.sheetMass(s)) }},
+	{Name: "area_cm2", Unit: "cm2", Verbs: []string{"sheet"}, Means: "area of the sheet", Source: srcSheet, Error: errSheet, step: func(sh *Sheet, s *formula.Step) Value { return sh.sheetArea(s) }},
+	{Name: "width_cm", Unit: "cm", Verbs: []string{"sheet"}, Means: "shorter side of the sheet, as near square as the bench allows", Source: srcSheet, Error: errSheet, step: func(sh *Sheet, s *formula.Step) Value {
+		return sh.onBench(s, func(b geometry.BenchSheet) float64 { return b.WidthMM / 10 })
+	}},
+	{Name: "length_cm", Unit: "cm", Verbs: []string{"sheet"}, Means: "longer side of the sheet", Source: srcSheet, Error: errSheet, step: func(sh *Sheet, s *formula.Step) Value {
+		return sh.onBench(s, func(b geometry.BenchSheet) float64 { return b.LengthMM / 10 })
+	}},
+	{Name: "largest_g", Unit: "g", Verbs: []string{"sheet"}, Means: "most dough that the bench takes at this thickness", Source: srcSheet, Error: errSheet, step: func(sh *Sheet, s *formula.Step) Value {
+		return sh.onBench(s, func(b geometry.BenchSheet) float64 { return b.LargestG })
+	}},
+	{Name: "lots", Verbs: []string{"sheet"}, Means: "in how many lots the dough must be sheeted", Source: srcSheet, step: func(sh *Sheet, s *formula.Step) Value { return sh.lots(s) }},
+
+	{Name: "filling_c", Unit: "C", Verbs: []string{"fill"}, Means: "temperature of the filling as its own steps leave it", Source: srcHeat, Error: errHeat, step: usedTemp},
+	{Name: "filling_ratio_pct", Unit: "%", Verbs: []string{"fill"}, Means: "filling on the dough that it is spread on, by weight", Source: srcAdd, step: fillingRatio},
+	{Name: "filling_mm", Unit: "mm", Verbs: []string{"fill"}, Means: "thickness of the filling on the sheet", Source: srcSheet, Error: errSheet, step: func(sh *Sheet, s *formula.Step) Value { return sh.fillingThickness(s) }},
+	{Name: "has_cool_step", Type: YesNo, Verbs: []string{"fill"}, Means: "the filling has a step that cools it", Source: srcGiven, step: func(sh *Sheet, s *formula.Step) Value { return yes(coolStep(s.Uses) != nil) }},
+	{Name: "filling_ready_min", Unit: "min", Verbs: []string{"fill"}, Means: "time from the start of the filling's last cooling until its core is at 24 C", Source: srcHeat, Error: errHeat, step: fillingReady},
+	{Name: "tray_ready_min", Unit: "min", Verbs: []string{"fill"}, Means: "the same on a tray of 15 mm", Source: srcHeat, Error: errHeat, step: trayReady},
+
+	{Name: "turns", Unit: "turns", Verbs: []string{"roll"}, Means: "turns of the coil", Source: srcSheet, Error: errSheet, step: func(sh *Sheet, s *formula.Step) Value {
+		return sh.coil(s, func(c geometry.Coil) float64 { return c.Turns })
+	}},
+	{Name: "coil_mm", Unit: "mm", Verbs: []string{"roll"}, Means: "thickness of the coil", Source: srcSheet, Error: errSheet, step: func(sh *Sheet, s *formula.Step) Value {
+		return sh.coil(s, func(c geometry.Coil) float64 { return c.DiameterMM })
+	}},
+	{Name: "slices", Unit: "slices", Verbs: []string{"roll"}, Means: "slices that the coil gives", Source: srcSheet, step: func(sh *Sheet, s *formula.Step) Value { return sh.slices(s) }},
+	{Name: "tin_width_mm", Unit: "mm", Verbs: []string{"roll", "pan"}, Means: "inside width of the tin that it goes into", Source: "house file", step: func(sh *Sheet, s *formula.Step) Value {
+		return sh.tinFigure(s, func(in [3]float64) float64 { return in[1] })
+	}},
+	{Name: "fill_ml_per_g", Unit: "mL/g", Verbs: []string{"pan"}, Means: "tin volume for a gram of dough, filling aside", Source: srcTin, step: func(sh *Sheet, s *formula.Step) Value { return sh.tinFill(s, false) }},
+	{Name: "fill_total_ml_per_g", Unit: "mL/g", Verbs: []string{"pan"}, Means: "tin volume for a gram of dough and filling", Source: srcTin, step: func(sh *Sheet, s *formula.Step) Value { return sh.tinFill(s, true) }},
+	{Name: "fill_low_ml_per_g", Unit: "mL/g", Verbs: []string{"pan"}, Means: "least tin volume usual for such a dough: of dough, or of dough and filling where it is filled", Source: srcTin, step: func(sh *Sheet, s *formula.Step) Value { return num(quantity.Point(sh.part(s.Part).tinRange().Lo)) }},
+	{Name: "fill_high_ml_per_g", Unit: "mL/g", Verbs: []string{"pan"}, Means: "most tin volume usual for such a dough", Source: srcTin, step: func(sh *Sheet, s *formula.Step) Value { return num(quantity.Point(sh.part(s.Part).tinRange().Hi)) }},
+
+	{Name: "remainder_pct", Unit: "%", Verbs: []string{"divide"}, Means: "dough left over after whole pieces, on the weight of one piece", Source: srcAdd, step: remainder},
+	{Name: "oven_high_c", Unit: "C", Verbs: []string{"bake"}, Means: "hottest oven published for pieces of this weight and richness", Source: srcOven, step: ovenHigh},
+	{Name: "piece_g", Unit: "g", Verbs: []string{"bake"}, Means: "dough and filling in one piece", Source: srcAdd, step: func(sh *Sheet, s *formula.Step) Value { return num(sh.pieceMass(s)) }},
+	{Name: "is_after_bake", Type: YesNo, Verbs: []string{"cool", "store", "hold", "rest"}, Means: "it comes after the bake", Source: srcGiven, step: func(_ *Sheet, s *formula.Step) Value { return yes(afterBake(s)) }},
+	{Name: "is_last_cool", Type: YesNo, Verbs: []string{"cool"}, Means: "no cooling follows it", Source: srcGiven, step: func(_ *Sheet, s *formula.Step) Value { return yes(lastCool(s)) }},
+	{Name: "is_stored_next", Type: YesNo, Verbs: []string{"cool"}, Means: "a store step follows it", Source: srcGiven, step: func(_ *Sheet, s *formula.Step) Value { return yes(storedNext(s)) }},
+
+	{Name: "minutes_to_core", Unit: "min", Verbs: []string{"bake"}, Means: "until the middle is at the target core", Source: srcBake, Error: "factor 1.5: a first guess to be probed", step: minutesToCore},
+	{Name: "boils_c", Unit: "C", Verbs: []string{"bake"}, Means: "where water boils at this altitude; no crumb goes above it", Source: "100 C less 0.0033 C a metre (memory)", step: func(sh *Sheet, _ *formula.Step) Value {
+		return num(quantity.Point(heat.BoilingPointC(sh.Kitchen.Altitude.Mid())))
+	}},
+	{Name: "syrup_c", Unit: "C", Verbs: []string{"brush"}, Means: "temperature of what is brushed on, as its own steps leave it", Source: srcHeat, Error: errHeat, step: usedTemp},
+	{Name: "loaf_c", Unit: "C", Verbs: []string{"brush"}, Means: "core temperature of what it is brushed on", Source: srcHeat, Error: errHeat, step: ofStage(func(st *history.Stage) history.Band { return st.Core })},
+
 	{Name: "liquid_c", Unit: "C", Verbs: []string{"mix", "soak"}, Means: "warmest liquid that goes in here, by the temperatures that are written", Source: srcGiven, step: liquidTemp},
 }
 

@@ -129,8 +129,8 @@ func (rd *reader) weigh(p *Part) {
 		if in.Item == nil && in.Of == nil {
 			return // an unknown ingredient, already reported
 		}
-		if a := in.Amount; !a.Set && !a.Open && !a.All {
-			return // an amount that could not be read, already reported; what follows from it would be told in vain
+		if a := in.Amount; !a.Set && !a.Open && !a.All || in.Of != nil && in.Of.MassG.Hi == 0 {
+			return // an amount that could not be read, here or in a part it takes, is reported; what follows from it would be an echo
 		}
 		in.Grams = rd.grams(in, in.Amount)
 		if in.Reserve != nil {
@@ -168,13 +168,9 @@ func (rd *reader) weigh(p *Part) {
 	}
 	p.MassG = mass.Grams(p.FlourG)
 	for _, in := range p.Ingredients {
-		made := Interval{}
-		if in.Of != nil {
-			made = in.Of.MassG // 0 when it could not be weighed, which has been reported
-		}
-		if made.Hi > 0 && in.Amount.Set && in.Amount.Lo > made.Hi*1.000001 {
+		if in.Of != nil && in.Amount.Set && in.Amount.Lo > in.Of.MassG.Hi*1.000001 {
 			rd.Fault(in.Amount.Place, "%s of %q is asked for, and only %s is made; write \"all\" or make more", quantity.FormatInterval(in.Amount.Interval, "g"),
-				in.Of.Name, quantity.FormatInterval(made, "g"))
+				in.Of.Name, quantity.FormatInterval(in.Of.MassG, "g"))
 		}
 	}
 }

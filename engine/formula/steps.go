@@ -292,7 +292,12 @@ func (rd *reader) readMain(s *Step, pair reading.Pair) {
 			return
 		}
 	}
-	g, ok := rd.Quantity(pair.Value, kinds, s.Verb.Name)
+	g, ok := Given{}, false
+	if m.count {
+		g, ok = rd.readCountOr(pair.Value, kinds, s.Verb.Name)
+	} else {
+		g, ok = rd.Quantity(pair.Value, kinds, s.Verb.Name)
+	}
 	if !ok {
 		return
 	}
@@ -302,6 +307,28 @@ func (rd *reader) readMain(s *Step, pair reading.Pair) {
 	} else {
 		s.Measure = g
 	}
+}
+
+// readCountOr reads the main measure of a step that is counted or measured: fold = "3 pieces" or "2 min".
+func (rd *reader) readCountOr(e hclsyntax.Expression, kinds quantity.Kinds, what string) (Given, bool) {
+	at := rd.Place(e.Range())
+	if _, isText := e.(*hclsyntax.TemplateExpr); isText {
+		text, inside, ok := rd.Text(e, what)
+		if !ok {
+			return Given{}, false
+		}
+		q, fault := quantity.Read(text, kinds)
+		if fault == nil && (q.Kind != quantity.Count || q.Lo == math.Trunc(q.Lo) && q.Hi == math.Trunc(q.Hi)) {
+			return Given{Quantity: q, Place: inside, Set: true}, true
+		}
+		at = inside
+	}
+	other := "a time such as \"2 min\""
+	if kinds.Has(quantity.Mass) {
+		other = "a weight such as \"75 g\""
+	}
+	rd.Fault(at, "%s must be a whole number such as 3, or %s", what, other)
+	return Given{}, false
 }
 
 func (rd *reader) readStepKey(s *Step, pair reading.Pair) {
@@ -452,7 +479,7 @@ func (rd *reader) readGeometry(e hclsyntax.Expression, what string) *Geometry {
 			return g
 		}
 	case "brick":
-		if box, ok := rd.readBox(rest, inside, what); ok {
+		if box, ok := rd.Box(rest, inside, what); ok {
 			g.Brick = box
 			return g
 		}
@@ -461,37 +488,6 @@ func (rd *reader) readGeometry(e hclsyntax.Expression, what string) *Geometry {
 			reading.UnknownText("shape", word, "", []string{"ball", "slab", "log", "brick", "bowl", "tray", "pieces"}))
 	}
 	return nil
-}
-
-// ReadBox reads three lengths in one unit, "300 x 100 x 100 mm", in mm.
-func ReadBox(r *reading.Reader, text string, at source.Place, what string) ([3]float64, bool) {
-	return (&reader{Reader: r}).readBox(text, at, what)
-}
-
-func (rd *reader) readBox(text string, at source.Place, what string) (box [3]float64, ok bool) {
-	sides := strings.FieldsFunc(text, func(c rune) bool { return c == 'x' || c == 'X' || c == '×' })
-	if len(sides) != 3 {
-		rd.Fault(at, "%s: write three lengths: \"300 x 100 x 100 mm\"", what)
-		return box, false
-	}
-	last := strings.TrimSpace(sides[2])
-	unit := strings.TrimLeft(last, "0123456789. ")
-	if unit == "" {
-		rd.Fault(at, "%s: the lengths have no unit; write \"%s mm\"", what, strings.TrimSpace(text))
-		return box, false
-	}
-	for i, side := range sides {
-		side = strings.TrimSpace(side)
-		if i < 2 && strings.Trim(side, "0123456789. ") == "" {
-			side += " " + unit
-		}
-		g, good := rd.QuantityText(side, at, forLen, what)
-		if !good {
-			return box, false
-		}
-		box[i] = g.Interval.Lo
-	}
-	return box, true
 }
 
 // readMeasured reads "11 C after 6 h", "2 x after 90 min", "94 C core".

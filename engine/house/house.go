@@ -27,7 +27,6 @@ type House struct {
 	File    *source.File // nil without a house file
 	Kitchen *kitchen.Kitchen
 	Larder  *larder.Larder
-	Tins    []Tin
 	Packs   []Named // as written; nil means all shipped packs
 	Sets    []Set
 	FailAt  finding.Level
@@ -37,13 +36,6 @@ type House struct {
 type Named struct {
 	Name  string
 	Place source.Place
-}
-
-// Tin is a baking tin of the house; Inside is length, width and height in mm.
-type Tin struct {
-	Name   string
-	Place  source.Place
-	Inside [3]float64
 }
 
 // Set changes one rule for this house.
@@ -69,18 +61,9 @@ func Default() *House {
 	return &House{Kitchen: kitchen.Default(), Larder: larder.New(), FailAt: finding.Stop}
 }
 
-// TinNames gives the names of the tins.
-func (h *House) TinNames() []string {
-	var names []string
-	for _, t := range h.Tins {
-		names = append(names, t.Name)
-	}
-	return names
-}
-
 // FormulaOptions is what a formula of this house is read against.
 func (h *House) FormulaOptions() formula.Options {
-	return formula.Options{Larder: h.Larder, Tins: h.TinNames()}
+	return formula.Options{Larder: h.Larder, Tins: h.Kitchen.TinNames()}
 }
 
 // Read reads a house file. The house is usable only when there are no problems.
@@ -148,33 +131,13 @@ func (h *House) read(r *reading.Reader, b *hclsyntax.Block) {
 			}
 			kitchen.Read(r, block, h.Kitchen)
 		case "tin":
-			h.readTin(r, block)
+			kitchen.ReadTin(r, block, h.Kitchen)
 		case "ingredient":
 			h.readIngredient(r, block)
 		case "set":
 			h.readSet(r, block)
 		}
 	}
-}
-
-func (h *House) readTin(r *reading.Reader, b *hclsyntax.Block) {
-	t := Tin{}
-	t.Name, t.Place = r.Label(b)
-	r.Known(b.Body, "a tin", []string{"inside"}, nil)
-	a := b.Body.Attributes["inside"]
-	if a == nil {
-		r.Fault(t.Place, "tin %q has no size: add inside = \"300 x 100 x 100 mm\"", t.Name)
-		return
-	}
-	if text, at, ok := r.Text(a.Expr, "inside"); ok {
-		t.Inside, _ = formula.ReadBox(r, text, at, "inside")
-	}
-	for _, other := range h.Tins {
-		if strings.EqualFold(other.Name, t.Name) {
-			r.Fault(t.Place, "tin %q stands twice, first at line %d", t.Name, other.Place.Line())
-		}
-	}
-	h.Tins = append(h.Tins, t)
 }
 
 func (h *House) readSet(r *reading.Reader, b *hclsyntax.Block) {

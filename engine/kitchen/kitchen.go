@@ -11,6 +11,7 @@ import (
 
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
+	"forebake/engine/source"
 )
 
 // Kitchen holds the figures in base units: C, g, mm, m. A figure that was not written holds its default and no place.
@@ -20,6 +21,33 @@ type Kitchen struct {
 	Bowl                    reading.Given // most dough the mixer takes, g
 	BenchLength, BenchWidth reading.Given // mm
 	Altitude                reading.Given // m above the sea
+	Tins                    []Tin
+}
+
+// Tin is a baking tin; Inside is its length, width and height in mm.
+type Tin struct {
+	Name   string
+	Place  source.Place
+	Inside [3]float64
+}
+
+// TinNamed finds a tin by name, in any letter case.
+func (k *Kitchen) TinNamed(name string) (Tin, bool) {
+	for _, t := range k.Tins {
+		if strings.EqualFold(strings.TrimSpace(t.Name), strings.TrimSpace(name)) {
+			return t, true
+		}
+	}
+	return Tin{}, false
+}
+
+// TinNames lists the names of the tins.
+func (k *Kitchen) TinNames() []string {
+	var names []string
+	for _, t := range k.Tins {
+		names = append(names, t.Name)
+	}
+	return names
 }
 
 // Keys are what a kitchen block may hold, each with its default and where that comes from, for the reference page.
@@ -105,4 +133,23 @@ func (k *Kitchen) readBench(r *reading.Reader, a *hclsyntax.Attribute) {
 	if ok1 && ok2 {
 		k.BenchLength, k.BenchWidth = length, width
 	}
+}
+
+// ReadTin reads a tin block into k.
+func ReadTin(r *reading.Reader, b *hclsyntax.Block, k *Kitchen) {
+	t := Tin{}
+	t.Name, t.Place = r.Label(b)
+	r.Known(b.Body, "a tin", []string{"inside"}, nil)
+	a := b.Body.Attributes["inside"]
+	if a == nil {
+		r.Fault(t.Place, "tin %q has no size: add inside = \"300 x 100 x 100 mm\"", t.Name)
+		return
+	}
+	if text, at, ok := r.Text(a.Expr, "inside"); ok {
+		t.Inside, _ = r.Box(text, at, "inside")
+	}
+	if other, ok := k.TinNamed(t.Name); ok {
+		r.Fault(t.Place, "tin %q stands twice, first at line %d", t.Name, other.Place.Line())
+	}
+	k.Tins = append(k.Tins, t)
 }

@@ -303,3 +303,30 @@ func contains(list []string, name string) bool {
 	}
 	return false
 }
+
+// Box reads three lengths in one unit, "300 x 100 x 100 mm", in mm.
+func (r *Reader) Box(text string, at source.Place, what string) (box [3]float64, ok bool) {
+	sides := strings.FieldsFunc(text, func(c rune) bool { return c == 'x' || c == 'X' || c == '×' })
+	if len(sides) != 3 {
+		r.Fault(at, "%s: write three lengths: \"300 x 100 x 100 mm\"", what)
+		return box, false
+	}
+	last := strings.TrimSpace(sides[2])
+	unit := strings.TrimLeft(last, "0123456789. ")
+	if unit == "" {
+		r.Fault(at, "%s: the lengths have no unit; write \"%s mm\"", what, strings.TrimSpace(text))
+		return box, false
+	}
+	for i, side := range sides {
+		side = strings.TrimSpace(side)
+		if i < 2 && strings.Trim(side, "0123456789. ") == "" {
+			side += " " + unit
+		}
+		g, good := r.QuantityText(side, at, 1<<quantity.Length, what)
+		if !good {
+			return box, false
+		}
+		box[i] = g.Interval.Lo
+	}
+	return box, true
+}

@@ -10,6 +10,7 @@ import (
 	"github.com/expr-lang/expr/conf"
 	"github.com/expr-lang/expr/file"
 	"github.com/expr-lang/expr/parser"
+	"github.com/expr-lang/expr/parser/lexer"
 	"github.com/hashicorp/hcl/v2/hclsyntax"
 
 	"forebake/engine/facts"
@@ -151,7 +152,6 @@ var exprConfig = func() *conf.Config {
 	c := conf.CreateNew()
 	c.MaxNodes = MaxExprNodes
 	c.Builtins = conf.FunctionsTable{}
-	c.DisableIfOperator = true
 	return c
 }()
 
@@ -205,6 +205,10 @@ func parseExpr(r *reading.Reader, text string, offsets []int, n *names, what str
 			return nil
 		}
 	}
+	if at, has := pipe(text); has {
+		r.Fault(c.span(at.From, at.To), "%s: no \"|\" in a rule; or joins two yes-or-no answers", what)
+		return nil
+	}
 	tree, err := parser.ParseWithConfig(text, exprConfig)
 	if err != nil {
 		c.parseFault(err, text, what)
@@ -216,6 +220,23 @@ func parseExpr(r *reading.Reader, text string, offsets []int, n *names, what str
 	}
 	c.expr.root = root
 	return c.expr
+}
+
+// pipe finds the first pipe sign. The parser writes a pipe as a plain call, so the tree no longer shows it.
+func pipe(text string) (file.Location, bool) {
+	if !strings.Contains(text, "|") {
+		return file.Location{}, false
+	}
+	tokens, err := lexer.Lex(file.NewSource(text))
+	if err != nil {
+		return file.Location{}, false // the parser will say so
+	}
+	for _, t := range tokens {
+		if t.Is(lexer.Operator, "|") {
+			return t.Location, true
+		}
+	}
+	return file.Location{}, false
 }
 
 func (c *check) span(from, to int) source.Place {
@@ -242,6 +263,10 @@ func (c *check) parseFault(err error, text, what string) {
 	}
 	if strings.Contains(message, "node limit") || strings.Contains(message, "maximum allowed nodes") {
 		c.r.Fault(at, "%s has more than %d parts; split the rule", what, MaxExprNodes)
+		return
+	}
+	if strings.Contains(message, "literal: strconv") {
+		c.r.Fault(at, "%s: %s", what, numberRange)
 		return
 	}
 	message = strings.TrimSpace(strings.SplitN(message, "\n", 2)[0])
@@ -298,7 +323,7 @@ func (c *check) walk(n ast.Node) *node {
 	case *ast.BuiltinNode: // what the parser knows by name, such as abs, comes as this
 		return c.call(x, x.Name, x.Arguments)
 	case *ast.SequenceNode:
-		return c.fail(n, "one expression, without \";\"")
+		return c.fail(x.Nodes[1], "one expression, without \";\"")
 	}
 	return c.fail(n, "%s", refused(n))
 }
@@ -326,9 +351,11 @@ const (
 	maxSize  = 250
 )
 
+const numberRange = "a number in a rule must be 0 or between 0.000000001 and 1000000000"
+
 func (c *check) literal(n ast.Node, x float64) *node {
 	if math.IsNaN(x) || math.Abs(x) > 1e9 || x != 0 && math.Abs(x) < 1e-9 {
-		return c.fail(n, "a number in a rule must be 0 or between 0.000000001 and 1000000000")
+		return c.fail(n, numberRange)
 	}
 	return &node{op: opNumber, number: x, size: 9}
 }
@@ -337,7 +364,7 @@ func (c *check) literal(n ast.Node, x float64) *node {
 func (c *check) reference(m *ast.MemberNode) *node {
 	owner, ok := m.Node.(*ast.IdentifierNode)
 	name, isName := m.Property.(*ast.StringNode)
-	if !ok || !isName || m.Optional || m.Method {
+	if !ok || !isName || m.Optional || m.Method || c.isBracket(m) {
 		return c.fail(m, "only subject.fact and limit.name are read, such as %s.mass_g", c.names.self[0])
 	}
 	// The place of the whole reference, for the message.
@@ -373,6 +400,12 @@ func (c *check) reference(m *ast.MemberNode) *node {
 	}
 	at = c.at(owner)
 	return fault("%s", reading.UnknownText("subject", owner.Value, "this rule", c.names.words()))
+}
+
+// isBracket tells owner['name'] from owner.name, which the tree does not: the first stands in quotes.
+func (c *check) isBracket(m *ast.MemberNode) bool {
+	at := c.at(m.Property).Start
+	return strings.ContainsRune("'\"`\\", rune(c.r.File.Text[at]))
 }
 
 func (c *check) factNode(r read, on facts.On, name string, fault func(string, ...any) *node) *node {
@@ -539,7 +572,10 @@ func (c *check) arithmetic(x *ast.BinaryNode, a, b *node) *node {
 
 func (c *check) choose(x *ast.ConditionalNode) *node {
 	if !x.Ternary {
-		return c.fail(x, "no if in a rule: write condition ? this : that")
+		from := x.Location().From
+		c.r.Fault(c.span(from, from+len("if")), "no if in a rule: write condition ? this : that")
+		c.failed = true
+		return &node{op: opNumber}
 	}
 	cond, a, b := c.walk(x.Cond), c.walk(x.Exp1), c.walk(x.Exp2)
 	switch {

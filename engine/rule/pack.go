@@ -227,7 +227,7 @@ func (p *Pack) readRule(r *reading.Reader, b *hclsyntax.Block) {
 	before := len(r.Problems)
 	rule := &Rule{Pack: p.Name}
 	rule.ID, rule.Place = r.Label(b)
-	if !idForm.MatchString(rule.ID) || len(rule.ID) > maxNameLength {
+	if strings.TrimSpace(rule.ID) != "" && (!idForm.MatchString(rule.ID) || len(rule.ID) > maxNameLength) {
 		r.Fault(rule.Place, "a rule's name is small letters, figures and single hyphens, such as \"filling-too-warm\"; not %q", source.Safe(rule.ID))
 	}
 	for _, other := range p.Rules {

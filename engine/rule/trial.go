@@ -39,7 +39,7 @@ func (p *Pack) readTrial(r *reading.Reader, b *hclsyntax.Block, o Options) {
 			r.Fault(t.Place, "trial %q stands twice, first at %s", source.Safe(t.Name), other.Place)
 		}
 	}
-	r.Known(b.Body, "a trial", TrialKeys, []string{"formula", "kitchen"})
+	r.Known(b.Body, "a trial", TrialKeys, []string{"formula", "kitchen", "tin"})
 	attr := b.Body.Attributes
 	if (attr["rule"] == nil) == (attr["caution"] == nil) {
 		r.Fault(t.Place, "a trial names one rule or one caution: rule = \"...\"")
@@ -64,6 +64,15 @@ func (p *Pack) readTrial(r *reading.Reader, b *hclsyntax.Block, o Options) {
 		switch block.Type {
 		case "kitchen":
 			kitchen.Read(r, block, t.Kitchen)
+		case "tin":
+			kitchen.ReadTin(r, block, t.Kitchen)
+		}
+	}
+	if tins := t.Kitchen.TinNames(); len(tins) > 0 {
+		o.Formula.Tins = tins
+	}
+	for _, block := range b.Body.Blocks {
+		switch block.Type {
 		case "formula":
 			if t.Formula != nil {
 				r.Fault(r.Place(block.TypeRange), "a trial holds one formula")

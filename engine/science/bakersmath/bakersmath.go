@@ -1,6 +1,6 @@
 // Package bakersmath is the baker's arithmetic that is not physics:
 // percentages, scaling, losses, water temperature, ice, tins, yeast and
-// weighing.
+// weighing; and the heat balance of the bowl, which stands beside the trade factor.
 //
 // It is called by whoever works out the figures of a formula or a step. It
 // never reads an ingredient table, never rounds for the scale, and holds no limit of

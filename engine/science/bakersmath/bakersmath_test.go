@@ -93,7 +93,7 @@ var work = map[string]func(m must, n []float64) []float64{
 	"I05": func(m must, n []float64) []float64 {
 		flour, water, start := n[0], n[1], n[2]
 		rise := (flour + water) * n[3] / (flour*n[4] + water*n[5])
-		return []float64{m.be(HeatBalanceWaterC(start, rise, water, 0, []Ingredient{{flour, n[4], start}}))}
+		return []float64{m.be(HeatBalanceWaterC(start, rise, water, 0, []Ingredient{{MassKg: flour, SpecificHeatKJ: n[4], TempC: start}}))}
 	},
 
 	"P01": func(m must, n []float64) []float64 {
@@ -273,7 +273,7 @@ func TestFactorAgainstBalance(t *testing.T) {
 		if got := WaterTemperature(3, 24, 3*3.7, c.flourC, c.flourC); math.Abs(got-c.factor) > 0.11 {
 			t.Errorf("flour and room %g: factor %g, want %g", c.flourC, got, c.factor)
 		}
-		got, ok := HeatBalanceWaterC(24, 3.7, 0.6, 0, []Ingredient{{1, HeatFlourKJ, c.flourC}})
+		got, ok := HeatBalanceWaterC(24, 3.7, 0.6, 0, []Ingredient{{MassKg: 1, SpecificHeatKJ: HeatFlourKJ, TempC: c.flourC}})
 		if !ok || math.Abs(got-c.balance) > 0.05 {
 			t.Errorf("flour %g: balance %g, want %g", c.flourC, got, c.balance)
 		}
@@ -346,7 +346,7 @@ func TestRefusals(t *testing.T) {
 		check("LossFraction", x, ok)
 		x, ok = HeatBalanceWaterC(24, 3, bad, 0, nil)
 		check("HeatBalanceWaterC", x, ok)
-		x, ok = HeatBalanceWaterC(24, 3, 1, 0, []Ingredient{{bad, 1, 20}})
+		x, ok = HeatBalanceWaterC(24, 3, 1, 0, []Ingredient{{MassKg: bad, SpecificHeatKJ: 1, TempC: 20}})
 		check("HeatBalanceWaterC mass", x, ok)
 		if s, ok := PrefermentSplit(bad, 60, 25, 100); ok || s != (Split{}) {
 			t.Errorf("PrefermentSplit(%g): %+v", bad, s)
@@ -384,8 +384,8 @@ func TestHeatBalanceProperty(t *testing.T) {
 		iceKg := water * rapid.Float64Range(0, 0.9).Draw(t, "ice share")
 		var others []Ingredient
 		for range rapid.IntRange(0, 4).Draw(t, "others") {
-			others = append(others, Ingredient{rapid.Float64Range(0, 50).Draw(t, "kg"),
-				rapid.Float64Range(0.5, 5).Draw(t, "heat"), rapid.Float64Range(-5, 40).Draw(t, "at")})
+			others = append(others, Ingredient{MassKg: rapid.Float64Range(0, 50).Draw(t, "kg"),
+				SpecificHeatKJ: rapid.Float64Range(0.5, 5).Draw(t, "heat"), TempC: rapid.Float64Range(-5, 40).Draw(t, "at")})
 		}
 		tw, ok := HeatBalanceWaterC(desired, rise, water, iceKg, others)
 		if !ok {

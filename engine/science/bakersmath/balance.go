@@ -53,8 +53,7 @@ func takeUp(ingredients []Ingredient, tC float64) (heatKJ float64, ok bool) {
 //
 // riseC is measured in the house, or FrictionRiseC. Hydration heat is in it
 // already: the textbook 15 kJ/kg alone would be 5.6 C, more than hand mixing
-// shows, so never add it. The bowl and the room are left out, which in a small
-// cold bowl is a degree or two (a judgement).
+// shows, so never add it. The bowl and the room are left out.
 //
 // ok is false where there is nothing to warm, or a mass or a specific heat is
 // below zero or any figure is not a number.
@@ -85,7 +84,7 @@ func HeatBalanceDoughC(ingredients []Ingredient, riseC float64) (doughC float64,
 // The answer may be below 0 C or above 100 C: then the liquid alone cannot do
 // it. ok is false where there is none of it, and as in HeatBalanceDoughC.
 func HeatBalanceLiquidC(desiredC, riseC, liquidKg, specificHeatKJ float64, others []Ingredient) (liquidC float64, ok bool) {
-	if !(liquidKg > 0 && specificHeatKJ > 0) {
+	if !(liquidKg > 0 && specificHeatKJ > 0) || math.IsInf(liquidKg*specificHeatKJ, 1) {
 		return 0, false
 	}
 	meetC := desiredC - riseC
@@ -100,7 +99,7 @@ func HeatBalanceLiquidC(desiredC, riseC, liquidKg, specificHeatKJ float64, other
 // all the water; iceKg of it goes in as ice at 0 C and only the rest is
 // poured, at the answer. ok is false where no water is poured, and as there.
 func HeatBalanceWaterC(desiredC, riseC, waterKg, iceKg float64, others []Ingredient) (waterC float64, ok bool) {
-	if !(iceKg >= 0 && waterKg > iceKg) {
+	if !(iceKg >= 0 && waterKg > iceKg) || math.IsInf(waterKg*HeatWaterKJ, 1) {
 		return 0, false
 	}
 	meetC := desiredC - riseC
@@ -123,8 +122,8 @@ const ColdestLiquidC = 1
 //
 // It is 0 where the dough needs no ice. Melted ice is water: in place of milk it thins the dough's
 // solids. Ice straight from a freezer at -18 C cools by a tenth more
-// (38 kJ/kg; computed). ok is false where all of the liquid as ice would not be enough,
-// and as in HeatBalanceLiquidC.
+// (38 kJ/kg; computed). ok is false where all of the liquid as ice would not
+// be enough, where the dough before its rise would be under 0 C, and as in HeatBalanceLiquidC.
 func IceForLiquidG(desiredC, riseC, liquidKg, specificHeatKJ, liquidC float64, others []Ingredient) (iceG float64, ok bool) {
 	needC, ok := HeatBalanceLiquidC(desiredC, riseC, liquidKg, specificHeatKJ, others)
 	if !ok || math.IsNaN(liquidC) {
@@ -133,8 +132,11 @@ func IceForLiquidG(desiredC, riseC, liquidKg, specificHeatKJ, liquidC float64, o
 	if needC >= liquidC {
 		return 0, true
 	}
-	// Each kg of ice for liquid takes up this much more on its way to meetC.
 	meetC := desiredC - riseC
+	if meetC < 0 { // the ice would not melt
+		return 0, false
+	}
+	// Each kg of ice for liquid takes up this much more on its way to meetC.
 	gain := IceMeltKJ + HeatWaterKJ*meetC - specificHeatKJ*(meetC-liquidC)
 	iceKg, ok := answer(liquidKg * specificHeatKJ * (liquidC - needC) / gain)
 	if !ok || !(gain > 0 && iceKg <= liquidKg) {

@@ -16,8 +16,8 @@ package geometry
 
 import "math"
 
-// Densities of dough in g/mL. Mixed: Cauvain and food property tables, memory,
-// beside a table with 1.18, read. Proofed: specific volume 2.2-3.3 mL/g, common practice.
+// Densities of dough in g/mL. Mixed: Cauvain and food property tables, memory;
+// another table has 1.18, read. Proofed: common practice.
 const (
 	MixedDensityLow    = 1.10
 	MixedDensity       = 1.15

@@ -64,7 +64,11 @@ func TinLoafHalfMM(massG, densityGPerML, insideLengthMM, insideWidthMM float64) 
 	if !ok {
 		return HalfSize{}, false
 	}
-	return HalfSize{insideLengthMM / 2, insideWidthMM / 2, height / 2}, true
+	h := HalfSize{insideLengthMM / 2, insideWidthMM / 2, height / 2}
+	if !positive(h.LengthMM, h.WidthMM, h.HeightMM) {
+		return HalfSize{}, false
+	}
+	return h, true
 }
 
 // Braid is a flat plait of equal strands.
@@ -95,6 +99,9 @@ func BraidStrand(massG, densityGPerML float64, strands int, strandMM float64) (B
 		return Braid{}, false
 	}
 	// n*pi/4*d^2*L = pi/4*width*height*shortening*L
-	width := float64(strands) * d / (braidThickness * braidShortening)
-	return Braid{d, braidShortening * strandMM, width, braidThickness * d}, true
+	b := Braid{d, braidShortening * strandMM, float64(strands) * d / (braidThickness * braidShortening), braidThickness * d}
+	if !positive(b.StrandMM, b.LengthMM, b.WidthMM, b.HeightMM) {
+		return Braid{}, false
+	}
+	return b, true
 }

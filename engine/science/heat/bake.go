@@ -84,9 +84,9 @@ func (b Bake) CoreAfter(minutes float64) (g Guess, ok bool) {
 	if !ok || !(minutes >= 0) {
 		return Guess{}, false
 	}
-	cap := math.Max(boilC-BoilingMargin, b.StartC)
+	ceiling := math.Max(boilC-BoilingMargin, b.StartC)
 	core := func(minutes float64) float64 {
-		return math.Min(cap, w.At(minutes*60-b.warmUp()).CoreC)
+		return math.Min(ceiling, w.At(minutes*60-b.warmUp()).CoreC)
 	}
 	return Guess{core(minutes), core(minutes / BakeFactor), core(minutes * BakeFactor)}, true
 }

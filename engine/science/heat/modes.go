@@ -37,7 +37,7 @@ const untouched = 0.005
 // what the cut series cannot tell.
 type vector struct {
 	c          [modes]float64
-	mean, surf float64 // what the modes left out add to mean and surface; dies as the next mode would
+	mean, surf float64 // what the modes left out add to mean and surface
 	core, rate float64 // core when the vector was made and its change per Fo then
 	born       float64 // Fo since then
 }
@@ -164,19 +164,18 @@ func (w *Walk) At(seconds float64) State {
 	if !(seconds > 0) {
 		seconds = 0
 	}
-	var e [3][modes + 1]float64
-	var alive [3]int
+	var f [3]fade
 	var fo [3]float64
 	for i := range w.n {
 		fo[i] = w.alpha * seconds / (w.dirs[i].half * w.dirs[i].half)
-		alive[i] = decay(&e[i], w.basis(i), fo[i])
+		f[i].set(w.basis(i), fo[i])
 	}
 	sum := State{w.ambient, w.ambient, w.ambient}
 	for j := range w.terms {
 		t := &w.terms[j]
 		core, mean, surf := t.amplitude, t.amplitude, t.amplitude
 		for i := range w.n {
-			c, m, s := t.v[i].value(w.basis(i), &e[i], alive[i], fo[i])
+			c, m, s := t.v[i].value(w.basis(i), &f[i], fo[i])
 			if i == w.nearest {
 				surf *= s
 			} else {
@@ -194,34 +193,40 @@ func (w *Walk) At(seconds float64) State {
 	return sum
 }
 
-// decay fills e with exp(-z^2 Fo) for each mode and for the one after the
-// last, and tells how many modes are alive.
-func decay(e *[modes + 1]float64, b *basis, fo float64) int {
-	n := 0
-	for ; n < modes; n++ {
-		x := b.z2[n] * fo
-		if !(x < 30) {
-			return n
-		}
-		e[n] = math.Exp(-x)
-	}
-	if x := nextRoot2(b) * fo; x < 30 {
-		e[modes] = math.Exp(-x)
-	}
-	return n
+// fade is what time leaves of each mode, and of what the kept modes leave out.
+type fade struct {
+	mode       [modes]float64
+	mean, surf float64
+	alive      int // modes worth adding up
 }
 
-// nextRoot2 is the square of the root after the last one kept, within 1 %.
-func nextRoot2(b *basis) float64 {
-	z2 := b.z2[modes-1]
-	return z2 + math.Pi*(2*math.Sqrt(z2)+math.Pi)
+// set fills f for fo, from 0 to +Inf.
+func (f *fade) set(b *basis, fo float64) {
+	f.alive, f.mean, f.surf = modes, 0, 0
+	for n := range modes {
+		x := b.z2[n] * fo
+		if !(x < 30) {
+			f.alive = n
+			return
+		}
+		f.mode[n] = math.Exp(-x)
+	}
+	for j := range lateGroups {
+		x := b.late2[j] * fo
+		if !(x < 30) {
+			return
+		}
+		e := math.Exp(-x)
+		f.mean += b.lateMean[j] * e
+		f.surf += b.lateSurf[j] * e
+	}
 }
 
 // value gives core, mean and surface of the vector after fo.
-func (v *vector) value(b *basis, e *[modes + 1]float64, alive int, fo float64) (core, mean, surf float64) {
-	mean, surf = v.mean*e[modes], v.surf*e[modes]
-	for n := range alive {
-		x := v.c[n] * e[n]
+func (v *vector) value(b *basis, f *fade, fo float64) (core, mean, surf float64) {
+	mean, surf = v.mean*f.mean, v.surf*f.surf
+	for n := range f.alive {
+		x := v.c[n] * f.mode[n]
 		core += x
 		mean += x * b.m[n]
 		surf += x * b.s[n]
@@ -243,9 +248,9 @@ func (w *Walk) Advance(seconds float64) State {
 		return state
 	}
 	w.before, w.beforeBases, w.beforeAmbient = w.before[:0], w.bases, w.ambient
-	var e [3][modes + 1]float64
+	var f [3]fade
 	for i := range w.n {
-		decay(&e[i], w.basis(i), w.alpha*seconds/(w.dirs[i].half*w.dirs[i].half))
+		f[i].set(w.basis(i), w.alpha*seconds/(w.dirs[i].half*w.dirs[i].half))
 	}
 	kept := w.terms[:0]
 	for _, t := range w.terms {
@@ -254,11 +259,11 @@ func (w *Walk) Advance(seconds float64) State {
 			v := &t.v[i]
 			reach := 0.0
 			for n := range modes {
-				v.c[n] *= e[i][n]
+				v.c[n] *= f[i].mode[n]
 				reach += math.Abs(v.c[n])
 			}
-			v.mean *= e[i][modes]
-			v.surf *= e[i][modes]
+			v.mean *= f[i].mean
+			v.surf *= f[i].surf
 			v.born += w.alpha * seconds / (w.dirs[i].half * w.dirs[i].half)
 			for range w.dirs[i].count {
 				size *= reach
@@ -269,8 +274,35 @@ func (w *Walk) Advance(seconds float64) State {
 		}
 	}
 	w.terms = kept
-	w.before = append(w.before, kept...)
+	w.fold()
+	w.before = append(w.before, w.terms...)
 	return state
+}
+
+// fold makes one term of the old ones of a body of one direction, where sums of
+// terms are terms. Fresh ones still have their cores to themselves.
+func (w *Walk) fold() {
+	if w.n > 1 || w.dirs[0].count > 1 {
+		return
+	}
+	kept, into := w.terms[:0], -1
+	for _, t := range w.terms {
+		if into < 0 || t.v[0].born < 4*untouched {
+			if into < 0 && t.v[0].born >= 4*untouched {
+				into = len(kept)
+			}
+			kept = append(kept, t)
+			continue
+		}
+		sum := &kept[into]
+		for n := range modes {
+			sum.v[0].c[n] = sum.v[0].c[n]*sum.amplitude + t.v[0].c[n]*t.amplitude
+		}
+		sum.v[0].mean = sum.v[0].mean*sum.amplitude + t.v[0].mean*t.amplitude
+		sum.v[0].surf = sum.v[0].surf*sum.amplitude + t.v[0].surf*t.amplitude
+		sum.amplitude, sum.rebased = 1, true
+	}
+	w.terms = kept
 }
 
 // enter begins the stage from the moment before it: every vector goes over to
@@ -315,12 +347,13 @@ func (v *vector) tail(b *basis, mean, surf float64) {
 	v.mean, v.surf = mean, surf
 }
 
-var allAlive = [modes + 1]float64{1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1}
+// unfaded is no time at all.
+var unfaded = fade{mode: [modes]float64{1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1}, mean: 1, surf: 1, alive: modes}
 
 // rebase expresses v in the modes of another Biot number, by Green's identity:
 // P_mn = (s'_m g_n - g'_m s_n) / ((z'_m^2 - z_n^2) N'_m).
 func (v *vector) rebase(from, to *basis) {
-	core, mean, surf := v.value(from, &allAlive, modes, 0)
+	core, mean, surf := v.value(from, &unfaded, 0)
 	rate := 0.0
 	if v.born < 2*untouched {
 		rate = v.rate // the sum below would be mostly noise

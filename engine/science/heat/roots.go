@@ -33,7 +33,15 @@ type basis struct {
 	nn [modes]float64 // norm: integral of f^2 x^(d-1)
 	a  [modes]float64 // coefficients of a uniform field of 1, the tabulated C_n
 	m  [modes]float64 // volume mean of f
+
+	// The modes that are not kept, in groups whose edges double: z^2 of each, and its
+	// share of what the kept ones leave out of the mean and of the surface of a body
+	// that has just met another ambient.
+	late2, lateMean, lateSurf [lateGroups]float64
 }
+
+// lateGroups doublings reach a surface that changes within Fo 1e-6.
+const lateGroups = 6
 
 // clampBiot brings a Biot number into the range the roots are solved for.
 func clampBiot(bi float64) float64 {
@@ -70,6 +78,29 @@ func (b *basis) fill(d int, bi float64) {
 		b.nn[n] = (s*s*z2 + g*g - float64(2-d)*g*s) / (2 * z2)
 		b.a[n] = -g / (z2 * b.nn[n])
 		b.m[n] = -float64(d) * g / z2
+	}
+	// Far out the roots lie pi apart, surface terms go as Bi/(z^2 + Bi^2) and
+	// mean terms as Bi^2/(z^2 (z^2 + Bi^2)): the shares are integrals of these.
+	edge := math.Sqrt(b.z2[modes-1]) + math.Pi/2
+	surf := func(z float64) float64 { return math.Atan(bi / z) }
+	mean := func(z float64) float64 { return 1/z - math.Atan(bi/z)/bi }
+	switch {
+	case math.IsInf(bi, 1):
+		surf = func(float64) float64 { return 1 }
+		mean = func(z float64) float64 { return 1 / z }
+	case bi < 1e-2: // the same, without the cancellation
+		mean = func(z float64) float64 { return bi * bi / (3 * z * z * z) }
+	}
+	mean0, surf0 := mean(edge), surf(edge)
+	for j := range lateGroups {
+		b.late2[j] = 2 * edge * edge
+		m1, s1 := mean(2*edge), surf(2*edge)
+		if j == lateGroups-1 {
+			m1, s1 = 0, 0
+		}
+		b.lateMean[j] = (mean(edge) - m1) / mean0
+		b.lateSurf[j] = (surf(edge) - s1) / surf0
+		edge *= 2
 	}
 }
 
@@ -124,11 +155,11 @@ func root(d, n int, bi float64) float64 {
 			lo = z
 		}
 		next := z - f/slope
+		if math.Abs(next-z) <= 1e-7*z { // what is left is its square
+			return next
+		}
 		if !(next > lo && next < hi) {
 			next = (lo + hi) / 2
-		}
-		if math.Abs(next-z) <= 1e-13*z {
-			return next
 		}
 		z = next
 	}

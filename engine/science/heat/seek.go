@@ -49,7 +49,9 @@ func (w *Walk) TimeTo(p Point, targetC, within float64) float64 {
 	return never
 }
 
-func sameSide(a, b float64) bool { return (a > 0) == (b > 0) && b != 0 }
+// sameSide tells whether b has stayed on a's side of nothing; the last 1e-9 K of an
+// approach are noise and count as staying.
+func sameSide(a, b float64) bool { return (a > 0) == (b > 0) || math.Abs(b) < 1e-9 }
 
 // lastMode gives the rate in 1/s at which the body ends its approach to the
 // ambient and the time at which that one mode alone would pass targetC, NaN

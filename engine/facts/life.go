@@ -1,0 +1,404 @@
+package facts
+
+import (
+	"math"
+	"strings"
+
+	"forebake/engine/formula"
+	"forebake/engine/history"
+	"forebake/engine/larder"
+	"forebake/engine/quantity"
+	"forebake/engine/science/bakersmath"
+)
+
+// What a part goes through: its history, and the temperature that it begins with.
+
+const (
+	srcHeat    = "series solution of transient conduction over the staged history (Carslaw & Jaeger; Incropera ch. 5), surface coefficients computed or from memory; butter and heat of fermentation to first order"
+	errHeat    = "about 27 % in time for dough in a fridge; a probe reading beats it"
+	srcBalance = "heat balance over the ingredients; specific heats from food engineering tables; friction by method"
+	errBalance = "the friction's own range, and temperatures that are not written lie between fridge and room"
+)
+
+// follow gives the part's life, made once.
+func (p *part) follow() *history.Life {
+	if p.life == nil {
+		if p.following { // parts cannot go round in a circle; this only keeps a mistake from hanging
+			return &history.Life{}
+		}
+		p.following = true
+		setup := p.setup()
+		p.life = p.sheet.follower.Follow(setup)
+	}
+	return p.life
+}
+
+func (p *part) setup() history.Setup {
+	s := history.Setup{Part: p.Part, Kitchen: p.sheet.Kitchen, MassG: p.grams(mass), Material: p.material()}
+	start := p.startTemp()
+	if !start.Absent {
+		s.Start, s.Started = history.Band{Cold: start.Lo, Mid: start.Mid, Warm: start.Hi}, true
+	}
+	if f, ok := p.factor(); ok && p.strain() != "none" {
+		if y, ok := p.ofFlour(yeast); ok && y.IsFinite() && f.IsFinite() {
+			s.Gas = 100 * y.Mid() * f.Mid()
+		}
+	}
+	// The lives of the fillings are made before this one: they share the follower's memory.
+	fillings := map[*formula.Part]*history.Filling{}
+	for _, step := range p.Steps {
+		if step.Uses != nil && step.Verb.Name == "fill" {
+			fillings[step.Uses] = p.sheet.part(step.Uses).asFilling()
+		}
+	}
+	s.Filling = func(q *formula.Part) *history.Filling { return fillings[q] }
+	return s
+}
+
+// asFilling gives the part as it is when it is spread: as its own steps leave it.
+func (p *part) asFilling() *history.Filling {
+	t := p.endTemp()
+	if t.Absent {
+		return nil
+	}
+	return &history.Filling{Temp: history.Band{Cold: t.Lo, Mid: t.Mid, Warm: t.Hi}, MassG: p.grams(mass), Material: p.material()}
+}
+
+// endTemp is the mean temperature that the part's own steps leave it with.
+func (p *part) endTemp() Value {
+	life := p.follow()
+	if len(life.Stages) == 0 {
+		return p.startTemp()
+	}
+	last := &life.Stages[len(life.Stages)-1]
+	if !last.Known {
+		return absent(last.Missing, last.Step.Place)
+	}
+	return bandValue(last.Mean, last.Measured)
+}
+
+func bandValue(b history.Band, measured bool) Value {
+	v := Value{Lo: min(b.Cold, b.Warm), Hi: max(b.Cold, b.Warm), Mid: b.Mid, Origin: Model}
+	if measured {
+		v.Origin = Measured
+	}
+	return v
+}
+
+func (p *part) material() history.Material {
+	t := p.thermal()
+	if t.density.Absent {
+		return history.Material{}
+	}
+	m := history.Material{Known: true, Conductivity: t.conductivity.Mid, Density: t.density.Mid * 1000, SpecificHeat: t.specificHeat.Mid}
+	m.Diffusivity = m.Conductivity / (m.Density * m.SpecificHeat)
+	if total := p.grams(mass).Mid(); total > 0 {
+		m.Butterfat = p.grams(butterfat).Mid() / total
+	}
+	return m
+}
+
+// startTemp is the temperature that the part begins its steps with: as the first mix leaves it, else that of its ingredients.
+func (p *part) startTemp() Value {
+	for _, s := range p.Steps {
+		if s.Verb.Name == "mix" {
+			return p.mixTemp(s)
+		}
+	}
+	return p.balance(nil)
+}
+
+// mixTemp is the dough's temperature at the end of a mix: as measured; else by the heat balance when the temperatures of all
+// cold and wet ingredients are written; else as the baker aims at it; else by the heat balance between fridge and room.
+func (p *part) mixTemp(s *formula.Step) Value {
+	if r := s.Measured; r != nil && r.Temp.Set {
+		v := num(r.Temp.Interval)
+		v.Origin = Measured
+		return v
+	}
+	if s.To.Set && !p.tempsWritten() {
+		return given(s.To, "", s.Place)
+	}
+	return p.balance(s)
+}
+
+// tempsWritten tells whether every ingredient that is usually cold or wet has its temperature written, so that the balance
+// can be trusted over the baker's aim.
+func (p *part) tempsWritten() bool {
+	wet := false
+	for _, in := range p.Ingredients {
+		if !usuallyCold(in) {
+			continue
+		}
+		wet = true
+		if !in.Temp.Set {
+			return false
+		}
+	}
+	return wet
+}
+
+func usuallyCold(in *formula.Ingredient) bool {
+	if in.Of != nil {
+		return false
+	}
+	switch in.Item.Class {
+	case larder.ClassLiquid, larder.ClassDairy, larder.ClassEgg, larder.ClassFat:
+		return !in.Item.Is(larder.Solid) || in.Item.Class == larder.ClassFat
+	}
+	return in.Item.Is(larder.Pourable)
+}
+
+// ingredientTemp is as written; another part's as its steps leave it; else dry goods are at the room, and what is usually
+// cold lies between fridge and room.
+func (p *part) ingredientTemp(in *formula.Ingredient) (Interval, bool) {
+	k := p.sheet.Kitchen
+	switch {
+	case in.Temp.Set:
+		return in.Temp.Interval, true
+	case in.Of != nil:
+		if t := p.sheet.part(in.Of).endTemp(); !t.Absent {
+			return t.Interval(), true
+		}
+		return k.Fridge.Interval.Hull(k.Room.Interval), true
+	case usuallyCold(in):
+		return k.Fridge.Interval.Hull(k.Room.Interval), true
+	}
+	return k.Room.Interval, true
+}
+
+// Friction where nobody says how it is mixed: from a light hand to a mixer at full development.
+const anyFrictionLow, anyFriction, anyFrictionHigh = 0.5, 4, 9
+
+func friction(s *formula.Step) (low, typical, high float64) {
+	if s == nil {
+		return 0, 0, 0
+	}
+	by := strings.ToLower(s.By)
+	for _, m := range [...]struct{ word, method string }{
+		{"hand", "hand"}, {"spiral", "spiral"}, {"planetary", "planetary"}, {"paddle", "planetary"}, {"hook", "planetary"}, {"stand", "stand mixer"},
+		{"processor", "food processor"}, {"high speed", "high speed"}, {"mixer", "planetary"},
+	} {
+		if strings.Contains(by, m.word) {
+			if low, typical, high, ok := bakersmath.FrictionRiseC(m.method); ok {
+				return low, typical, high
+			}
+		}
+	}
+	return anyFrictionLow, anyFriction, anyFrictionHigh
+}
+
+// heatOf gives an ingredient as the heat balance takes it; at picks the end of its temperature: -1, 0, 1.
+func (p *part) heatOf(in *formula.Ingredient, at int) (bakersmath.Ingredient, bool) {
+	t, ok := p.ingredientTemp(in)
+	g := p.sheet.amount(in)
+	if !ok || !g.IsFinite() {
+		return bakersmath.Ingredient{}, false
+	}
+	temp := t.Mid()
+	switch at {
+	case -1:
+		temp = t.Lo
+	case 1:
+		temp = t.Hi
+	}
+	out := bakersmath.Ingredient{MassKg: g.Mid() / 1000, TempC: temp}
+	if in.Of != nil {
+		out.SpecificHeatKJ = 2.7 // dough, 2.15 to 3.19 measured
+		if m := p.sheet.part(in.Of).material(); m.Known {
+			out.SpecificHeatKJ = m.SpecificHeat / 1000
+		}
+		return out, out.MassKg > 0
+	}
+	item := in.Item
+	out.SpecificHeatKJ = (4.18*item.Water + 2.0*item.Fat + 1.6*(100-item.Water-item.Fat)) / 100
+	switch item.Class {
+	case larder.ClassFlour:
+		out.SpecificHeatKJ = bakersmath.HeatFlourKJ
+	case larder.ClassSalt:
+		out.SpecificHeatKJ = bakersmath.HeatSaltKJ
+	case larder.ClassEgg:
+		if item.Water > 40 {
+			out.SpecificHeatKJ = bakersmath.HeatEggKJ
+		}
+	case larder.ClassFat:
+		out.Butter = item.Is(larder.MilkFat)
+		out.SpecificHeatKJ = bakersmath.HeatOilKJ
+		if out.Butter {
+			out.SpecificHeatKJ = bakersmath.HeatButterKJ
+		}
+	case larder.ClassSugar:
+		if item.Water < 3 {
+			out.SpecificHeatKJ = bakersmath.HeatSugarKJ
+			out.Dissolves = item.Sucrose > 50
+		}
+	}
+	return out, out.MassKg > 0
+}
+
+// balance mixes all ingredients, with the friction of a mix or none.
+func (p *part) balance(s *formula.Step) Value {
+	low, typical, high := friction(s)
+	var ends [3]float64
+	for i, rise := range [...]float64{low, typical, high} {
+		var list []bakersmath.Ingredient
+		for _, in := range p.Ingredients {
+			one, ok := p.heatOf(in, i-1)
+			if !ok {
+				return absent("all amounts of \""+p.Name+"\"", p.Place)
+			}
+			list = append(list, one)
+		}
+		t, ok := bakersmath.HeatBalanceDoughC(list, rise)
+		if !ok {
+			return absent("the temperatures of what goes into \""+p.Name+"\"", p.Place)
+		}
+		ends[i] = t
+	}
+	return Value{Lo: ends[0], Mid: ends[1], Hi: ends[2], Origin: Model}
+}
+
+// liquid is what the baker can warm or cool: the pourable ingredients together.
+func (p *part) liquid() (kg, cp float64, others func(at int) ([]bakersmath.Ingredient, bool)) {
+	for _, in := range p.Ingredients {
+		if in.Of == nil && in.Item.Is(larder.Pourable) {
+			if one, ok := p.heatOf(in, 0); ok {
+				cp = (cp*kg + one.SpecificHeatKJ*one.MassKg) / (kg + one.MassKg)
+				kg += one.MassKg
+			}
+		}
+	}
+	return kg, cp, func(at int) ([]bakersmath.Ingredient, bool) {
+		var list []bakersmath.Ingredient
+		for _, in := range p.Ingredients {
+			if in.Of == nil && in.Item.Is(larder.Pourable) {
+				continue
+			}
+			one, ok := p.heatOf(in, at)
+			if !ok {
+				return nil, false
+			}
+			list = append(list, one)
+		}
+		return list, true
+	}
+}
+
+// liquidNeeded is how warm the liquid must be for the mix to end at its aim.
+func liquidNeeded(sh *Sheet, s *formula.Step) Value {
+	p := sh.part(s.Part)
+	if !s.To.Set {
+		return absent("to = \"25 C\" in this mix", s.Place)
+	}
+	kg, cp, others := p.liquid()
+	if kg == 0 {
+		return absent("a pourable liquid in \""+p.Name+"\"", s.Place)
+	}
+	low, typical, high := friction(s)
+	var out [3]float64
+	for i, rise := range [...]float64{high, typical, low} { // much friction and warm goods want the coldest liquid
+		list, ok := others(1 - i)
+		if !ok {
+			return absent("all amounts of \""+p.Name+"\"", p.Place)
+		}
+		t, ok := bakersmath.HeatBalanceLiquidC(s.To.Mid(), rise, kg, cp, list)
+		if !ok {
+			return absent("the temperatures of what goes into \""+p.Name+"\"", p.Place)
+		}
+		out[i] = t
+	}
+	return Value{Lo: out[0], Mid: out[1], Hi: out[2], Origin: Model}
+}
+
+// iceNeeded is how much of the liquid must be ice when it would have to be colder than liquid can be.
+func iceNeeded(sh *Sheet, s *formula.Step) Value {
+	need := liquidNeeded(sh, s)
+	if need.Absent {
+		return need
+	}
+	p := sh.part(s.Part)
+	kg, cp, others := p.liquid()
+	low, typical, high := friction(s)
+	ice := func(rise float64, at int) float64 {
+		list, ok := others(at)
+		if !ok {
+			return 0
+		}
+		g, ok := bakersmath.IceForLiquidG(s.To.Mid(), rise, kg, cp, bakersmath.ColdestLiquidC, list)
+		if !ok {
+			return 1000 * kg // more ice than there is liquid
+		}
+		return g
+	}
+	v := Value{Lo: ice(low, -1), Mid: ice(typical, 0), Hi: ice(high, 1), Origin: Model}
+	v.Lo, v.Hi = min(v.Lo, v.Mid), max(v.Hi, v.Mid)
+	return v
+}
+
+// liquidByFactor is the trade's factor method, for comparison: k times the aim less flour, room and preferment, less k times the rise.
+func liquidByFactor(sh *Sheet, s *formula.Step) Value {
+	if !s.To.Set {
+		return absent("to = \"25 C\" in this mix", s.Place)
+	}
+	room := sh.Kitchen.Room.Mid()
+	others := []float64{room, room}
+	for _, in := range s.Part.Ingredients {
+		if in.Of != nil && in.Of.Kind == formula.Preferment {
+			others = append(others, room)
+			break
+		}
+	}
+	k := float64(len(others) + 1)
+	low, typical, high := friction(s)
+	at := func(rise float64) float64 { return bakersmath.WaterTemperature(k, s.To.Mid(), k*rise, others...) }
+	return Value{Lo: at(high), Mid: at(typical), Hi: at(low), Origin: Model}
+}
+
+// stage gives what the history says of a step.
+func (s *Sheet) stage(step *formula.Step) (*history.Stage, Value) {
+	life := s.part(step.Part).follow()
+	if step.Index >= len(life.Stages) {
+		return nil, absent("the history of \""+step.Part.Name+"\"", step.Place)
+	}
+	st := &life.Stages[step.Index]
+	if !st.Known {
+		missing := st.Missing
+		if missing == "" {
+			missing = "the temperatures before this " + step.Verb.Name
+		}
+		return nil, absent(missing, step.Place)
+	}
+	return st, Value{}
+}
+
+// ofStage makes a step fact from a band of its stage.
+func ofStage(pick func(*history.Stage) history.Band) func(*Sheet, *formula.Step) Value {
+	return func(s *Sheet, step *formula.Step) Value {
+		st, missing := s.stage(step)
+		if st == nil {
+			return missing
+		}
+		return bandValue(pick(st), st.Measured)
+	}
+}
+
+// hoursTo is the time until the core is at a temperature, as if the step lasted as long as it takes; a step whose surroundings
+// are not cold enough never comes there.
+func hoursTo(targetC float64) func(*Sheet, *formula.Step) Value {
+	return func(s *Sheet, step *formula.Step) Value {
+		st, missing := s.stage(step)
+		if st == nil {
+			return missing
+		}
+		p := s.part(step.Part)
+		b, ok := s.follower.TimeTo(p.setup(), step, targetC)
+		if !ok {
+			return absent("the surroundings of this "+step.Verb.Name, step.Place)
+		}
+		v := Value{Lo: min(b.Cold, b.Warm), Hi: max(b.Cold, b.Warm), Mid: b.Mid, Origin: Model}
+		if math.IsInf(v.Lo, 1) {
+			return absent("surroundings cold enough to come to "+quantity.Format(targetC, "C")+" in this "+step.Verb.Name, step.Place)
+		}
+		return v
+	}
+}

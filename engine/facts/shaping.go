@@ -1,0 +1,469 @@
+package facts
+
+import (
+	"math"
+
+	"forebake/engine/formula"
+	"forebake/engine/larder"
+	"forebake/engine/quantity"
+	"forebake/engine/science/ferment"
+	"forebake/engine/science/geometry"
+)
+
+// Sheet, coil, tin, and what steps bring together.
+
+const (
+	srcSheet = "area = mass / (density x thickness), density of mixed dough 1.15 g/mL (1.10 to 1.20); coil by the area law"
+	errSheet = "15 % in area: dough shrinks back"
+	srcTin   = "mL of tin for a gram: 3.8 to 4.4 milk bread and wholesale white (read), brioche 2.6 to 3.6, filled 2.4 to 3.2 of dough and filling (common practice)"
+	srcBake  = "crumb capped at boiling; diffusivity fitted to published bake times with assumed dimensions"
+)
+
+// pieceCount is how many pieces the part is in before a step: as divided, or by the tins it goes into.
+func (s *Sheet) pieceCount(step *formula.Step) float64 {
+	n := 1.0
+	for _, other := range step.Part.Steps[:step.Index] {
+		switch {
+		case other.Verb.Name == "divide" && other.Measure.Set && other.Measure.Kind == quantity.Count:
+			n = other.Measure.Lo
+		case other.Verb.Name == "divide" && other.Measure.Set:
+			if m := s.part(step.Part).grams(mass).Mid(); m > 0 && !math.IsInf(m, 0) && !math.IsNaN(m) {
+				n = max(1, math.Round(m/other.Measure.Mid()))
+			}
+		case other.Pieces != nil && other.Verb.Name == "divide":
+			n = other.Pieces.Lo
+		}
+	}
+	return max(1, n)
+}
+
+// sheetMass is the dough in one sheet, a filling rolled in before it included.
+func (s *Sheet) sheetMass(step *formula.Step) Interval {
+	m := s.part(step.Part).grams(mass)
+	for _, other := range step.Part.Steps[:step.Index] {
+		if other.Verb.Name == "fill" && other.Uses != nil {
+			m = m.Add(s.part(other.Uses).grams(mass))
+		}
+	}
+	return m.Scale(1 / s.pieceCount(step))
+}
+
+// sheetBefore gives the last sheet step at or before a step.
+func sheetBefore(step *formula.Step) *formula.Step {
+	for i := step.Index; i >= 0; i-- {
+		if s := step.Part.Steps[i]; s.Verb.Name == "sheet" {
+			return s
+		}
+	}
+	return nil
+}
+
+func noSheet(step *formula.Step) Value {
+	return absent("a sheet step with its thickness before this "+step.Verb.Name, step.Place)
+}
+
+func (s *Sheet) sheetArea(step *formula.Step) Value {
+	m := s.sheetMass(step)
+	if !step.Measure.Set || !m.IsFinite() {
+		return absent("all amounts, and the thickness of this sheet", step.Place)
+	}
+	area := func(g, mm float64) float64 {
+		a, _ := geometry.SheetAreaCM2(g, geometry.MixedDensity, mm)
+		return a
+	}
+	v := num(quantity.Between(area(m.Lo, step.Measure.Hi)*(1-geometry.SheetError), area(m.Hi, step.Measure.Lo)*(1+geometry.SheetError)))
+	v.Mid, v.Origin = area(m.Mid(), step.Measure.Mid()), Model
+	return v
+}
+
+// benchSheet rolls a mass out on the kitchen's bench.
+func (s *Sheet) benchSheet(step *formula.Step, g, mm float64) (geometry.BenchSheet, bool) {
+	k := s.Kitchen
+	return geometry.SheetForBench(g, geometry.MixedDensity, mm, k.BenchLength.Mid(), k.BenchWidth.Mid())
+}
+
+func (s *Sheet) onBench(step *formula.Step, pick func(geometry.BenchSheet) float64) Value {
+	m := s.sheetMass(step)
+	if !step.Measure.Set || !m.IsFinite() {
+		return absent("all amounts, and the thickness of this sheet", step.Place)
+	}
+	b, ok := s.benchSheet(step, m.Mid(), step.Measure.Mid())
+	if !ok {
+		return absent("a sheet that can be rolled", step.Place)
+	}
+	x := pick(b)
+	side := math.Sqrt(1 + geometry.SheetError) // both sides share the error of the area
+	return Value{Lo: x / side, Mid: x, Hi: x * side, Origin: Model}
+}
+
+func (s *Sheet) lots(step *formula.Step) Value {
+	m := s.sheetMass(step)
+	if !step.Measure.Set || !m.IsFinite() {
+		return absent("all amounts, and the thickness of this sheet", step.Place)
+	}
+	lo, ok1 := s.benchSheet(step, m.Lo, step.Measure.Hi)
+	hi, ok2 := s.benchSheet(step, m.Hi, step.Measure.Lo)
+	if !ok1 || !ok2 {
+		return absent("a sheet that can be rolled", step.Place)
+	}
+	return num(quantity.Between(float64(lo.Lots), float64(hi.Lots)))
+}
+
+func fillingRatio(s *Sheet, step *formula.Step) Value {
+	if step.Uses == nil {
+		return absent("the filling", step.Place)
+	}
+	return num(s.part(step.Uses).grams(mass).Div(s.part(step.Part).grams(mass)).Scale(100))
+}
+
+func (s *Sheet) fillingThickness(step *formula.Step) Value {
+	sheet := sheetBefore(step)
+	if sheet == nil || step.Uses == nil {
+		return noSheet(step)
+	}
+	area := s.sheetArea(sheet)
+	fill := s.part(step.Uses)
+	g, m := fill.grams(mass).Scale(1/s.pieceCount(step)), fill.material()
+	if area.Absent || !m.Known || !g.IsFinite() {
+		return absent("all amounts of \""+fill.Name+"\"", step.Place)
+	}
+	mm := func(g, cm2 float64) float64 {
+		x, _ := geometry.FillingThicknessMM(g, m.Density/1000, cm2)
+		return x
+	}
+	return Value{Lo: mm(g.Lo, area.Hi), Mid: mm(g.Mid(), area.Mid), Hi: mm(g.Hi, area.Lo), Origin: Model}
+}
+
+func (s *Sheet) coil(step *formula.Step, pick func(geometry.Coil) float64) Value {
+	sheet := sheetBefore(step)
+	if sheet == nil || !sheet.Measure.Set {
+		return noSheet(step)
+	}
+	m := s.sheetMass(sheet)
+	if !m.IsFinite() {
+		return absent("all amounts of \""+step.Part.Name+"\"", step.Place)
+	}
+	b, ok := s.benchSheet(sheet, m.Mid(), sheet.Measure.Mid())
+	if !ok {
+		return noSheet(step)
+	}
+	layer := sheet.Measure.Mid()
+	for _, other := range step.Part.Steps[:step.Index] {
+		if other.Verb.Name == "fill" && other.Index > sheet.Index {
+			if v := s.fillingThickness(other); !v.Absent {
+				layer += v.Mid
+			}
+		}
+	}
+	at := func(width float64) float64 {
+		c, _ := geometry.CoilFromSheet(width, layer, 0)
+		return pick(c)
+	}
+	side := math.Sqrt(1 + geometry.SheetError)
+	return Value{Lo: at(b.WidthMM / side), Mid: at(b.WidthMM), Hi: at(b.WidthMM * side), Origin: Model}
+}
+
+func (s *Sheet) slices(step *formula.Step) Value {
+	if step.Slice == nil {
+		if step.Pieces != nil {
+			return given(*step.Pieces, "", step.Place)
+		}
+		return absent("slice = \"40 mm\" in this roll", step.Place)
+	}
+	sheet := sheetBefore(step)
+	if sheet == nil {
+		return noSheet(step)
+	}
+	v := s.onBench(sheet, func(b geometry.BenchSheet) float64 { return b.LengthMM })
+	if v.Absent {
+		return v
+	}
+	count := func(mm float64) float64 {
+		n, _, _ := geometry.Slices(mm, step.Slice.Mid())
+		return float64(n) * s.pieceCount(step)
+	}
+	return Value{Lo: count(v.Lo), Mid: count(v.Mid), Hi: count(v.Hi), Origin: Model}
+}
+
+// tinOf is the tin that a step's part goes into: at this step, or a later one.
+func (s *Sheet) tinOf(step *formula.Step) (*formula.Step, [3]float64, bool) {
+	for _, other := range step.Part.Steps[step.Index:] {
+		if other.Tin != "" {
+			if tin, ok := s.Kitchen.TinNamed(other.Tin); ok {
+				return other, tin.Inside, true
+			}
+		}
+	}
+	return nil, [3]float64{}, false
+}
+
+func (s *Sheet) tinFigure(step *formula.Step, pick func([3]float64) float64) Value {
+	_, inside, ok := s.tinOf(step)
+	if !ok {
+		return absent("tin = \"...\" of the house", step.Place)
+	}
+	v := num(quantity.Point(pick(inside)))
+	v.Origin = AsGiven
+	return v
+}
+
+// tinFill is the volume of the tins over the dough in them, or over dough and filling.
+func (s *Sheet) tinFill(step *formula.Step, total bool) Value {
+	at, inside, ok := s.tinOf(step)
+	if !ok || at != step {
+		return absent("tin = \"...\" of the house in this pan", step.Place)
+	}
+	volume, ok := geometry.TinVolumeML(inside[0], inside[1], inside[2])
+	if !ok {
+		return absent("the inside of the tin", step.Place)
+	}
+	count := s.pieceCount(step)
+	if step.Count != nil {
+		count = step.Count.Lo
+	} else if step.Pieces != nil {
+		count = step.Pieces.Lo
+	}
+	m := s.part(step.Part).grams(mass)
+	if total {
+		m = s.sheetMass(step).Scale(s.pieceCount(step))
+	}
+	return num(quantity.Point(volume * count).Div(m))
+}
+
+// tinRange is the usual tin volume for a gram of such a dough: of dough and filling where it is filled.
+func (p *part) tinRange() Interval {
+	if p.stepOf("fill") != nil {
+		return Interval{Lo: 2.4, Hi: 3.2}
+	}
+	switch p.familyName() {
+	case "milk bread", "lean sweet roll":
+		return Interval{Lo: 3.6, Hi: 4.4}
+	case "brioche moderate", "brioche rich", "panettone", "kugelhopf":
+		return Interval{Lo: 2.6, Hi: 3.6}
+	}
+	return Interval{Lo: 2.6, Hi: 4.4}
+}
+
+// usedTemp is the temperature of the part that a step puts on, as its own steps leave it.
+func usedTemp(s *Sheet, step *formula.Step) Value {
+	if step.Uses == nil {
+		return absent("what goes on", step.Place)
+	}
+	return s.part(step.Uses).endTemp()
+}
+
+// coolStep is the last step that cools a part.
+func coolStep(p *formula.Part) *formula.Step {
+	if p == nil {
+		return nil
+	}
+	for i := len(p.Steps) - 1; i >= 0; i-- {
+		switch p.Steps[i].Verb.Name {
+		case "cool", "chill", "rest":
+			return p.Steps[i]
+		}
+	}
+	return nil
+}
+
+// spreadC is the temperature to which filling_ready_min and tray_ready_min look: the shipped limit of spread-too-warm.
+const spreadC = 24
+
+func fillingReady(s *Sheet, step *formula.Step) Value {
+	cool := coolStep(step.Uses)
+	if cool == nil {
+		return absent("a cool step of the filling", step.Place)
+	}
+	v := hoursTo(spreadC)(s, cool)
+	return inMinutes(v)
+}
+
+func inMinutes(v Value) Value {
+	v.Lo, v.Mid, v.Hi = 60*v.Lo, 60*v.Mid, 60*v.Hi
+	return v
+}
+
+// trayReady asks how long the same filling would take on a tray of 15 mm.
+func trayReady(s *Sheet, step *formula.Step) Value {
+	cool := coolStep(step.Uses)
+	if cool == nil {
+		return absent("a cool step of the filling", step.Place)
+	}
+	setup := s.part(step.Uses).setup()
+	b, ok := s.follower.TimeToAs(setup, cool, spreadC, 0.015)
+	if !ok || math.IsInf(b.Mid, 1) {
+		return absent("surroundings that cool the filling", step.Place)
+	}
+	return inMinutes(Value{Lo: min(b.Cold, b.Warm), Hi: max(b.Cold, b.Warm), Mid: b.Mid, Origin: Model})
+}
+
+// slabHours is the time within which slab_for_10c_mm brings a slab to 10 C: the shipped limit of chill-too-slow.
+const slabHours = 4
+
+// slabFor searches the thickness by halving: cooling time grows with thickness.
+func slabFor(s *Sheet, step *formula.Step) Value {
+	if st, missing := s.stage(step); st == nil {
+		return missing
+	}
+	setup := s.part(step.Part).setup()
+	time := func(mm float64) float64 {
+		b, ok := s.follower.TimeToAs(setup, step, 10, mm/1000)
+		if !ok {
+			return math.Inf(1)
+		}
+		return b.Mid
+	}
+	lo, hi := 2.0, 200.0
+	if time(lo) > slabHours {
+		return absent("surroundings cold enough to come to 10 C within 4 h", step.Place)
+	}
+	for range 9 {
+		if mid := (lo + hi) / 2; time(mid) <= slabHours {
+			lo = mid
+		} else {
+			hi = mid
+		}
+	}
+	return Value{Lo: lo * 0.8, Mid: lo, Hi: lo * 1.2, Origin: Model} // thickness goes about as the root of time, which is 27 % off
+}
+
+func gained(s *Sheet, step *formula.Step) Value {
+	st, missing := s.stage(step)
+	if st == nil {
+		return missing
+	}
+	p := s.part(step.Part)
+	y, ok := p.ofFlour(yeast)
+	f, ok2 := p.factor()
+	if !ok || !ok2 || p.strain() == "none" {
+		return p.noYeast()
+	}
+	v := modelled(st.Hours.Interval().Mul(y.Scale(100).Mul(f)), ferment.FermentErrorFactor)
+	v.Mid = st.Hours.Mid * 100 * y.Mid() * f.Mid()
+	return v
+}
+
+func minutesToCore(s *Sheet, step *formula.Step) Value {
+	st, missing := s.stage(step)
+	if st == nil && !s.bakeKnown(step) {
+		return missing
+	}
+	st = &s.part(step.Part).follow().Stages[step.Index]
+	if !st.HasCoreMinutes {
+		return absent("core = \"92 C\" in this bake, below where water boils", step.Place)
+	}
+	return bandValue(st.MinutesToCore, false)
+}
+
+// bakeKnown tells whether a bake's time to the core is known though its own time is not written.
+func (s *Sheet) bakeKnown(step *formula.Step) bool {
+	life := s.part(step.Part).follow()
+	return step.Index < len(life.Stages) && life.Stages[step.Index].HasCoreMinutes
+}
+
+// fatTemp is the written temperature of the solid fat that a mix works in.
+func fatTemp(_ *Sheet, step *formula.Step) Value {
+	list := step.With
+	if len(list) == 0 {
+		list = step.Part.Ingredients
+	}
+	for _, in := range list {
+		if in.Item != nil && in.Item.Class == larder.ClassFat && in.Item.Is(larder.MilkFat) {
+			if in.Form == "melted" {
+				continue
+			}
+			return given(in.Temp, "temp of \""+in.Name+"\"", in.Place)
+		}
+	}
+	return absent("a solid fat in this mix", step.Place)
+}
+
+// remainder is what is left of the dough when all whole pieces are scaled, on one piece; usual losses are left out.
+func remainder(s *Sheet, step *formula.Step) Value {
+	m := s.sheetMass(step)
+	if !step.Measure.Set || step.Measure.Kind != quantity.Mass {
+		return absent("divide = \"75 g\" by weight", step.Place)
+	}
+	each := step.Measure.Interval
+	if !m.IsPoint() || !each.IsPoint() {
+		return num(Interval{Lo: 0, Hi: 100})
+	}
+	n := math.Floor(m.Lo/each.Lo + 1e-9)
+	if step.Pieces != nil {
+		n = min(n, step.Pieces.Lo)
+	}
+	return num(quantity.Point(100 * (m.Lo - n*each.Lo) / each.Lo))
+}
+
+// pieceMass is dough and filling in one piece at a step.
+func (s *Sheet) pieceMass(step *formula.Step) Interval {
+	n := s.pieceCount(step)
+	for _, other := range step.Part.Steps[:step.Index] {
+		switch {
+		case other.Tin != "" && other.Count != nil:
+			n = other.Count.Lo
+		case other.Pieces != nil:
+			n = other.Pieces.Lo
+		}
+	}
+	if n <= 1 && s.Formula.Makes.Pieces > 0 {
+		n = s.Formula.Makes.Pieces
+	}
+	return s.sheetMass(step).Scale(s.pieceCount(step) / max(1, n))
+}
+
+const srcOven = "formula cards: rolls and sweet dough 191 to 220 C, challah 204 C, panettone 180 C for 55 min (read); that large, rich and filled pieces want 180 to 190 C is common practice"
+
+// ovenHigh follows the weight of a piece and how rich it is: on published cards the oven follows size and colour more than sugar.
+func ovenHigh(s *Sheet, step *formula.Step) Value {
+	g := s.pieceMass(step)
+	p := s.part(step.Part)
+	f, ok := p.ofFlour(fat)
+	if !ok || !g.IsFinite() {
+		return absent("all amounts of \""+p.Name+"\"", step.Place)
+	}
+	at := func(g, fat float64) float64 {
+		switch rich := fat > 0.3 || p.stepOf("fill") != nil; {
+		case p.familyName() == "panettone":
+			return 185
+		case g <= 150:
+			return 220
+		case g <= 450 && !rich:
+			return 210
+		case !rich:
+			return 205
+		}
+		return 195
+	}
+	a, b := at(g.Lo, f.Lo), at(g.Hi, f.Hi)
+	v := num(quantity.Between(min(a, b), max(a, b)))
+	v.Origin = AsGiven
+	return v
+}
+
+func afterBake(step *formula.Step) bool {
+	for _, other := range step.Part.Steps[:step.Index] {
+		if other.Verb.Name == "bake" || other.Verb.Name == "cook" {
+			return true
+		}
+	}
+	return false
+}
+
+func lastCool(step *formula.Step) bool {
+	for _, other := range step.Part.Steps[step.Index+1:] {
+		if other.Verb.Name == "cool" || other.Verb.Name == "chill" {
+			return false
+		}
+	}
+	return true
+}
+
+func storedNext(step *formula.Step) bool {
+	for _, other := range step.Part.Steps[step.Index+1:] {
+		if other.Verb.Name == "store" {
+			return true
+		}
+	}
+	return false
+}

@@ -1,0 +1,583 @@
+package history
+
+import (
+	"math"
+	"strings"
+
+	"forebake/engine/formula"
+	"forebake/engine/science/ferment"
+	"forebake/engine/science/geometry"
+	"forebake/engine/science/heat"
+)
+
+func (f *Follower) begin(s Setup) {
+	f.setup, f.filled = s, nil
+	f.body, f.shape = heat.Body{}, shape{mixedRho: s.Material.Density}
+	for i := range f.scales {
+		f.scales[i] = [3]float64{1, 1, 1}
+	}
+	temps := [3]float64{s.Start.Cold, s.Start.Mid, s.Start.Warm}
+	for i := range f.lanes {
+		f.lanes[i].warm, f.lanes[i].lastT, f.lanes[i].live = i-1, temps[i], false
+	}
+}
+
+// step does what one step does to the part.
+func (f *Follower) step(step *formula.Step, st *Stage) {
+	if !f.setup.Started || !f.setup.Material.Known {
+		st.Missing = "the temperature that the part begins with"
+		f.reshape(step)
+		return
+	}
+	switch step.Verb.Name {
+	case "cook", "melt":
+		f.heated(step, st)
+		return
+	case "mix":
+		f.mix(step, st)
+		return
+	case "bake":
+		f.bake(step, st)
+		return
+	case "fill":
+		f.fill(step)
+	}
+	f.reshape(step)
+	if !step.Time.Set {
+		f.mark(st)
+		if timed(step.Verb.Name) {
+			st.Known, st.Missing = false, "the time of this "+step.Verb.Name
+		}
+		return
+	}
+	e, ok := f.environment(step, st)
+	if !ok {
+		if timed(step.Verb.Name) {
+			f.mark(st)
+			st.Known = false
+			f.setup.Started = false // what comes after stands on it
+			return
+		}
+		f.mark(st)
+		return
+	}
+	f.stay(step, st, e)
+}
+
+// mix makes the part even, at the temperature that was read or aimed at; the first mix without either ends at the setup's start.
+func (f *Follower) mix(step *formula.Step, st *Stage) {
+	aim := step.To
+	if r := step.Measured; r != nil && r.Temp.Set {
+		aim, st.Measured = r.Temp, true
+	}
+	f.turnOver()
+	if aim.Set {
+		for i, t := range [...]float64{aim.Lo, aim.Mid(), aim.Hi} {
+			f.lanes[i].lastT = t
+		}
+	}
+	f.mark(st)
+}
+
+// timed tells whether a step is waiting in some surroundings; hand work without surroundings changes no temperature here.
+func timed(verb string) bool {
+	switch verb {
+	case "soak", "rest", "chill", "temper", "freeze", "thaw", "proof", "cool", "hold", "store":
+		return true
+	}
+	return false
+}
+
+// mark writes the state as it stands into a stage that changes nothing.
+func (f *Follower) mark(st *Stage) {
+	st.Known = true
+	var core, mean, surface [3]float64
+	for i := range f.lanes {
+		s := f.now(&f.lanes[i])
+		core[i], mean[i], surface[i] = s.CoreC, s.MeanC, s.SurfaceC
+	}
+	st.StartCore, st.Core, st.CoreMax = band(core), band(core), band(core)
+	st.Mean, st.Surface = band(mean), band(surface)
+}
+
+func band(x [3]float64) Band { return Band{min(x[0], x[1]), x[1], max(x[1], x[2])} }
+
+func (f *Follower) now(l *lane) heat.State {
+	if !l.live {
+		return heat.State{CoreC: l.lastT, MeanC: l.lastT, SurfaceC: l.lastT}
+	}
+	return l.walk.At(0)
+}
+
+// turnOver makes the part even: it was mixed, sheeted or shaped.
+func (f *Follower) turnOver() {
+	for i := range f.lanes {
+		l := &f.lanes[i]
+		l.lastT, l.live = f.now(l).MeanC, false
+	}
+}
+
+// reshape takes the geometry that a step gives the part, which turns it over.
+func (f *Follower) reshape(step *formula.Step) {
+	kg := f.massKg()
+	rho := f.density()
+	set := func(b heat.Body) {
+		f.body, f.shape.known, f.shape.assumed = b, true, false
+		f.turnOver()
+	}
+	if step.Form != nil {
+		if b, ok := f.formOf(step.Form); ok {
+			set(b)
+		}
+		return
+	}
+	switch step.Verb.Name {
+	case "sheet":
+		if step.Measure.Set {
+			set(heat.SlabOf(step.Measure.Mid() / 1000))
+		}
+	case "roll", "divide", "shape", "pan":
+		if step.Pieces != nil && step.Pieces.Lo >= 1 {
+			f.shape.pieces = step.Pieces.Lo
+		}
+		if step.Verb.Name == "divide" && step.Measure.Set {
+			switch {
+			case step.Measure.Unit == "pieces":
+				f.shape.pieces = step.Measure.Lo
+			default:
+				f.shape.pieces = math.Max(1, math.Round(kg*1000/step.Measure.Mid()))
+			}
+		}
+		if step.Tin != "" {
+			if tin, ok := f.setup.Kitchen.TinNamed(step.Tin); ok {
+				f.shape.tin = &tin
+				if step.Count != nil {
+					f.shape.pieces = step.Count.Lo
+				}
+			}
+		}
+		f.shape.pieceKg = kg / math.Max(1, f.shape.pieces)
+		switch {
+		case f.shape.tin != nil:
+			if h, ok := geometry.TinLoafHalfMM(f.shape.pieceKg*1000, rho/1000, f.shape.tin.Inside[0], f.shape.tin.Inside[1]); ok {
+				set(brick(h))
+			}
+		case step.Verb.Name != "roll" || f.shape.pieces > 0:
+			if h, ok := f.freeStanding(f.shape.pieceKg, rho/1000); ok {
+				set(brick(h))
+			}
+		}
+	}
+}
+
+func brick(h geometry.HalfSize) heat.Body {
+	return heat.Body{Shape: heat.Brick, Half: [3]float64{h.LengthMM / 1000, h.WidthMM / 1000, h.HeightMM / 1000}}
+}
+
+// smallPieceKg is the weight up to which a piece is taken as a bun rather than a loaf.
+const smallPieceKg = 0.25
+
+// freeStanding gives a piece without a tin: a bun, or a loaf twice and a half as long as wide (common practice, a guess).
+func (f *Follower) freeStanding(kg, density float64) (geometry.HalfSize, bool) {
+	if kg <= smallPieceKg {
+		return geometry.BunHalfMM(kg*1000, density, 0.5)
+	}
+	return geometry.LoafHalfMM(kg*1000, density, 2.5, 0.6)
+}
+
+func (f *Follower) massKg() float64 {
+	kg := f.setup.MassG.Mid() / 1000
+	if math.IsNaN(kg) || math.IsInf(kg, 0) {
+		kg = f.setup.MassG.Lo / 1000
+	}
+	return kg + f.shape.filling
+}
+
+func (f *Follower) density() float64 { return f.shape.mixedRho }
+
+// formOf turns a written geometry into a body.
+func (f *Follower) formOf(g *formula.Geometry) (heat.Body, bool) {
+	kg, rho := f.massKg(), f.density()
+	switch g.Shape {
+	case "slab":
+		return heat.SlabOf(g.MM.Mid() / 1000), true
+	case "tray":
+		return heat.TrayOf(g.MM.Mid()/1000, false), true
+	case "log":
+		d := g.MM.Mid() / 1000
+		return heat.LogOf(d, kg/rho/(math.Pi*d*d/4)), true
+	case "ball":
+		if f.shape.pieceKg > 0 {
+			kg = f.shape.pieceKg
+		}
+		return heat.BallOf(kg, rho), true
+	case "bowl":
+		return bowl(kg, rho), true
+	case "brick":
+		return heat.BrickOf(g.Brick[0]/1000, g.Brick[1]/1000, g.Brick[2]/1000), true
+	case "pieces":
+		return heat.BallOf(g.Each.Mid()/1000, rho), true
+	}
+	return heat.Body{}, false
+}
+
+// bowl is a mass left in a bowl or tub twice as wide as it is deep (a guess at the usual).
+func bowl(kg, rho float64) heat.Body {
+	volume := kg / rho
+	return heat.BowlOf(volume, math.Cbrt(8*volume/math.Pi)/2)
+}
+
+// thinnest is the slab that a part is taken for in the coldest run when nobody says how it stands, m.
+const thinnest = 0.02
+
+// heated is a cook or a melt: the part is at its target when it ends, and stirred.
+func (f *Follower) heated(step *formula.Step, st *Stage) {
+	f.mark(st)
+	target := step.To
+	if step.Core.Set {
+		target = step.Core
+	}
+	if r := step.Measured; r != nil && r.Temp.Set {
+		target = r.Temp
+		st.Measured = true
+	}
+	if !target.Set {
+		st.Known, st.Missing = false, "to = \"... C\" in this "+step.Verb.Name
+		f.setup.Started = false
+		return
+	}
+	temps := [3]float64{target.Lo, target.Mid(), target.Hi}
+	for i := range f.lanes {
+		f.lanes[i].lastT, f.lanes[i].live = temps[i], false
+	}
+	after := band(temps)
+	st.Core, st.Mean, st.Surface = after, after, after
+	st.CoreMax = Band{max(st.StartCore.Cold, after.Cold), max(st.StartCore.Mid, after.Mid), max(st.StartCore.Warm, after.Warm)}
+}
+
+// fill spreads a filling on: the two share their heat at once, being thin.
+func (f *Follower) fill(step *formula.Step) {
+	if step.Uses == nil || f.setup.Filling == nil {
+		return
+	}
+	fill := f.setup.Filling(step.Uses)
+	if fill == nil || !fill.Material.Known || !fill.MassG.IsFinite() {
+		return
+	}
+	f.filled = fill
+	m, kg := f.setup.Material, fill.MassG.Mid()/1000
+	own := f.massKg()
+	temps := [3]float64{fill.Temp.Cold, fill.Temp.Mid, fill.Temp.Warm}
+	for i := range f.lanes {
+		l := &f.lanes[i]
+		a, b := own*m.SpecificHeat, kg*fill.Material.SpecificHeat
+		l.lastT, l.live = (a*f.now(l).MeanC+b*temps[i])/(a+b), false
+	}
+	f.shape.filling, f.shape.fillRho = kg, fill.Material.Density
+	if rho, ok := geometry.MeanDensity(own*1000, m.Density/1000, kg*1000, fill.Material.Density/1000); ok {
+		f.shape.mixedRho = rho * 1000
+	}
+}
+
+// environment is the surroundings of a step.
+type environment struct {
+	place   placeKind
+	ambient Interval
+	h       float64 // W/(m2 K), as it is in the middle run
+	covered float64 // the same under a lid
+	error   float64 // relative error of h
+	minutes Interval
+	body    heat.Body
+}
+
+type placeKind uint8
+
+const (
+	inRoom placeKind = iota
+	inFridge
+	inFreezer
+	inProofer
+	inFan
+	inBlast
+	inIce
+	placeKinds
+)
+
+// environment reads the surroundings of a step; ok is false when they are not given.
+func (f *Follower) environment(step *formula.Step, st *Stage) (environment, bool) {
+	e := environment{minutes: step.Time.Interval, error: heat.AirError}
+	k := f.setup.Kitchen
+	where, by := step.Where, strings.ToLower(step.By)
+	if where == "" && !step.At.Set {
+		switch {
+		case strings.Contains(by, "ice"):
+			where = "ice"
+		case step.Verb.Name == "chill":
+			where = "fridge"
+		case step.Verb.Name == "freeze":
+			where = "freezer"
+		default:
+			st.Missing = "at = \"room\" or a temperature in this " + step.Verb.Name
+			return e, false
+		}
+	}
+	switch where {
+	case "room":
+		e.place, e.ambient = inRoom, k.Room.Interval
+	case "fridge":
+		e.place, e.ambient = inFridge, k.Fridge.Interval
+	case "freezer":
+		e.place, e.ambient = inFreezer, k.Freezer.Interval
+	case "ice":
+		e.ambient = Interval{Lo: 0, Hi: 2}
+	default:
+		e.ambient = step.At.Interval
+		switch t := e.ambient.Mid(); {
+		case t <= -5:
+			e.place = inFreezer
+		case t <= 10:
+			e.place = inFridge
+		case t >= 26:
+			e.place = inProofer
+		}
+	}
+	at := heat.Room
+	switch {
+	case strings.Contains(by, "ice") && strings.Contains(by, "stir"):
+		e.place, at, e.error = inIce, heat.StirredBath, heat.WaterError
+	case strings.Contains(by, "ice"):
+		e.place, at, e.error = inIce, heat.IceBath, heat.WaterError
+	case strings.Contains(by, "blast"):
+		e.place, at = inBlast, heat.Blast
+	case strings.Contains(by, "fan"):
+		e.place, at = inFan, heat.FanFridge
+	case e.place == inFridge:
+		at = heat.Fridge
+	case e.place == inFreezer:
+		at = heat.Freezer
+	}
+	c, _ := heat.SurfaceCoefficient(at)
+	lid, _ := heat.LayerResistance(heat.LiddedBox)
+	e.h = c.Typical
+	e.covered = (e.h + heat.InSeries(e.h, lid.Typical)) / 2 // a lid is over the top face only
+	if step.Covered != nil && *step.Covered {
+		e.h = e.covered
+	}
+	if step.Covered != nil {
+		e.covered = e.h
+	}
+	e.body = f.body
+	if !f.shape.known {
+		e.body = bowl(f.massKg(), f.density())
+		st.AssumedBowl = true
+	}
+	st.Ambient, st.HasAmbient, st.Body = e.ambient, true, e.body
+	st.Bi = e.h * e.body.Nearest() / f.setup.Material.Conductivity
+	return e, true
+}
+
+// enter puts a run into surroundings.
+func (f *Follower) enter(l *lane, e environment) {
+	m := f.setup.Material
+	i := l.warm + 1
+	body := e.body
+	if !f.shape.known && l.warm < 0 {
+		body = heat.SlabOf(thinnest)
+	}
+	alpha := m.Diffusivity
+	ambient := e.ambient.Mid()
+	switch l.warm {
+	case -1:
+		ambient = e.ambient.Lo
+	case 1:
+		ambient = e.ambient.Hi
+	}
+	t := f.now(l).MeanC
+	if m.Butterfat > 0 && min(t, ambient) < 26 && max(t, ambient) > 4 {
+		alpha /= 1 + 0.75*m.Butterfat // butter sets or melts on the way (first order)
+	}
+	if !l.live {
+		l.live = l.walk.Start(body, m.Conductivity, alpha, l.lastT)
+	} else {
+		l.walk.SetMaterial(m.Conductivity, alpha)
+	}
+	h := e.h
+	if l.warm > 0 && t > ambient || l.warm < 0 && t < ambient {
+		h = e.covered // nobody says whether it is covered: the slower way
+	}
+	l.walk.Stage(ambient, h*f.scales[e.place][i])
+}
+
+// speed is how much faster or slower than the middle a run goes, by the model's error; and how much its own heat holds a
+// fermenting dough up.
+func (f *Follower) speed(l *lane, e environment, cooling bool) float64 {
+	m := f.setup.Material
+	err := heat.TimeError(e.h*e.body.Nearest()/m.Conductivity, e.error)
+	if f.setup.Gas > 0 {
+		err = math.Hypot(err, heat.FermentationIncluded)
+	}
+	speed := 1.0
+	if (l.warm < 0) == cooling && l.warm != 0 {
+		speed = 1 + err
+	} else if l.warm != 0 {
+		speed = 1 / (1 + err)
+	}
+	if cooling && f.setup.Gas > 0 {
+		t := l.walk.At(0).MeanC
+		q := heat.FermentationHeat(wattsAt28*f.setup.Gas*[3]float64{0.5, 1, 1.5}[l.warm+1], t)
+		excess := heat.DTSteadyState(q, m.Density, e.body.Nearest(), m.Conductivity, e.h)
+		if growth := heat.GrowthByFermentation(excess, t, e.ambient.Mid()); !math.IsInf(growth, 1) {
+			speed /= growth
+		}
+	}
+	return speed
+}
+
+// wattsAt28 is the heat of fermentation at 28 C for each percent of yeast times osmotic factor, W/kg: a doubling takes 1.25
+// %-hours and about 1.45 litres of gas a kilo, 2 kJ a litre (derived; 50 % either way).
+const wattsAt28 = 0.77
+
+// stay leaves the part in its surroundings for the time of the step.
+func (f *Follower) stay(step *formula.Step, st *Stage, e environment) {
+	st.Known = true
+	var start, core, mean, surface, most, hours [3]float64
+	for i := range f.lanes {
+		l := &f.lanes[i]
+		f.enter(l, e)
+		now := l.walk.At(0)
+		start[i] = now.CoreC
+		cooling := now.MeanC > e.ambient.Mid()
+		speed := f.speed(l, e, cooling)
+		if r := step.Measured; r != nil && r.Temp.Set {
+			speed = f.believe(l, step, e, speed, st)
+		}
+		minutes := e.minutes.Mid()
+		if l.warm != 0 {
+			minutes = e.minutes.Hi
+			if (l.warm > 0) == cooling {
+				minutes = e.minutes.Lo
+			}
+		}
+		hours[i] = f.equivalent(l, speed, [3]float64{e.minutes.Lo, e.minutes.Mid(), e.minutes.Hi}[i]*60)
+		end := l.walk.Advance(minutes * 60 * speed)
+		core[i], mean[i], surface[i] = end.CoreC, end.MeanC, end.SurfaceC
+		most[i] = max(start[i], end.CoreC)
+	}
+	st.StartCore, st.Core, st.Mean, st.Surface, st.CoreMax, st.Hours = band(start), band(core), band(mean), band(surface), band(most), band(hours)
+}
+
+// believe makes a run pass through a probe reading, and keeps what that says of the surface coefficient for later stages in
+// the same place. A reading that no coefficient explains is taken as it stands.
+func (f *Follower) believe(l *lane, step *formula.Step, e environment, speed float64, st *Stage) float64 {
+	r := step.Measured
+	seconds := e.minutes.Mid() * 60
+	if r.After.Set {
+		seconds = r.After.Mid() * 60
+	}
+	point := heat.Core
+	reading := r.Temp.Mid()
+	i := l.warm + 1
+	st.Measured = true
+	if factor, ok := l.walk.ScaleFor(point, reading, seconds); ok {
+		f.scales[e.place][i] *= factor
+		f.enter(l, e)
+		return 1
+	}
+	l.live = l.walk.Start(e.body, f.setup.Material.Conductivity, f.setup.Material.Diffusivity, reading)
+	l.lastT = reading
+	f.enter(l, e)
+	return 1
+}
+
+// equivalent integrates the temperature factor of yeast over the part's mean temperature for the given time, in hours at 26 C.
+// Two Gauss points in each of four stretches that lengthen with time: temperatures change fastest at first.
+func (f *Follower) equivalent(l *lane, speed, seconds float64) float64 {
+	if !(f.setup.Gas > 0) || !(seconds > 0) {
+		return 0
+	}
+	const offset = 0.2113248654051871 // (1 - 1/sqrt 3)/2
+	sum, from := 0.0, 0.0
+	for _, to := range [...]float64{0.04, 0.16, 0.45, 1} {
+		a, width := from*seconds, (to-from)*seconds
+		for _, x := range [...]float64{offset, 1 - offset} {
+			sum += width / 2 * ferment.TemperatureFactor(l.walk.At((a+x*width)*speed).MeanC)
+		}
+		from = to
+	}
+	return sum / 3600
+}
+
+// Proofed density of a dough at the oven, kg/m3: 0.30 to 0.45 (geometry), the heavy end for rich doughs.
+const proofedDensity = 400
+
+// bake takes the part through the oven: capped at boiling, and even afterwards.
+func (f *Follower) bake(step *formula.Step, st *Stage) {
+	f.mark(st)
+	kg := f.massKg()
+	if f.shape.pieces >= 1 {
+		kg /= f.shape.pieces
+	}
+	rho := proofedDensity * f.shape.mixedRho / f.setup.Material.Density
+	var body heat.Body
+	if f.shape.tin != nil {
+		if h, ok := geometry.TinLoafHalfMM(kg*1000, rho/1000, f.shape.tin.Inside[0], f.shape.tin.Inside[1]); ok {
+			body = brick(h)
+		}
+	} else if h, ok := f.freeStanding(kg, rho/1000); ok {
+		body = brick(h)
+	}
+	alpha := heat.CrumbDiffusivity
+	if f.shape.filling > 0 {
+		share := f.shape.filling / f.shape.fillRho / (kgVolume(f.massKg(), rho))
+		alpha = 1 / ((1-share)/heat.CrumbDiffusivity + share/heat.FillingDiffusivity) // layers in series
+	}
+	oven := heat.Bake{Body: body, StartC: st.StartCore.Mid, AltitudeM: f.setup.Kitchen.Altitude.Mid(), InTin: f.shape.tin != nil, Diffusivity: alpha}
+	target := step.Core
+	if !target.Set && step.To.Set {
+		target = step.To
+	}
+	if target.Set {
+		if g, ok := oven.MinutesToCore(target.Mid()); ok {
+			st.MinutesToCore, st.HasCoreMinutes = Band{g.Low, g.Mid, g.High}, true
+		}
+	}
+	var after Band
+	switch r := step.Measured; {
+	case r != nil && r.Temp.Set:
+		after, st.Measured = Band{r.Temp.Lo, r.Temp.Mid(), r.Temp.Hi}, true
+	case step.Time.Set:
+		g, ok := oven.CoreAfter(step.Time.Mid())
+		lo, _ := oven.CoreAfter(step.Time.Lo)
+		hi, _ := oven.CoreAfter(step.Time.Hi)
+		if !ok {
+			st.Known, st.Missing = false, "a shape for this bake"
+			f.setup.Started = false
+			return
+		}
+		after = Band{min(lo.Low, g.Mid), g.Mid, max(hi.High, g.Mid)}
+	default:
+		st.Known, st.Missing = false, "the time of this bake"
+		f.setup.Started = false
+		return
+	}
+	temps := [3]float64{after.Cold, after.Mid, after.Warm}
+	for i := range f.lanes {
+		f.lanes[i].lastT, f.lanes[i].live = temps[i], false
+	}
+	st.Core, st.Mean, st.Surface, st.CoreMax, st.Body = after, after, after, after, body
+	// Crumb from here on: light, and a poor conductor. It keeps its baked size.
+	f.body, f.shape.known = body, true
+	f.setup.Gas = 0
+	f.setup.Material = Material{Known: true, Conductivity: crumbConductivity, Diffusivity: crumbCooling, Density: rho * (1 - bakeLoss), SpecificHeat: 2600}
+	f.shape.mixedRho = f.setup.Material.Density
+}
+
+func kgVolume(kg, rho float64) float64 { return kg / rho }
+
+// Cooling bread: conductivity of crumb 0.12 to 0.2 W/(m K), and a diffusivity that gives the two hours of a large tin loaf
+// with its evaporation (memory; half as much again either way).
+const (
+	crumbConductivity = 0.15
+	crumbCooling      = 2.0e-7
+	bakeLoss          = 0.10
+)

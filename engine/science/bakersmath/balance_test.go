@@ -1,0 +1,381 @@
+package bakersmath
+
+import (
+	"math"
+	"testing"
+
+	"pgregory.net/rapid"
+)
+
+// heatBetween is the second road to what an ingredient takes up: its specific
+// heat added up in small steps, asked at the middle of each.
+func heatBetween(i Ingredient, toC float64) float64 {
+	const steps = 20000
+	step, sum := (toC-i.TempC)/steps, 0.0
+	for n := range steps {
+		c, t := i.SpecificHeatKJ, i.TempC+(float64(n)+0.5)*step
+		if i.Butter && t > 15 && t < 35 {
+			c = 4.5
+		}
+		sum += c * step
+	}
+	if i.Dissolves {
+		sum += 17
+	}
+	return i.MassKg * sum
+}
+
+func TestButterTakesUpHeatAsItMelts(t *testing.T) {
+	butter := func(at float64) Ingredient {
+		return Ingredient{MassKg: 2, SpecificHeatKJ: HeatButterKJ, TempC: at, Butter: true}
+	}
+	for _, c := range []struct{ from, to, want float64 }{ // worked by hand
+		{5, 15, 2 * 10 * 2.3},
+		{5, 24, 2 * (10*2.3 + 9*4.5)},
+		{18, 24, 2 * 6 * 4.5},
+		{10, 40, 2 * (5*2.3 + 20*4.5 + 5*2.3)},
+		{36, 40, 2 * 4 * 2.3},
+		{24, 5, -2 * (9*4.5 + 10*2.3)},
+	} {
+		if got := butter(c.from).takesUp(c.to); math.Abs(got-c.want) > 1e-9 {
+			t.Errorf("%g to %g: %g kJ, want %g", c.from, c.to, got, c.want)
+		}
+		if slow := heatBetween(butter(c.from), c.to); math.Abs(slow-c.want) > 0.02 {
+			t.Errorf("%g to %g: %g kJ in steps, want %g", c.from, c.to, slow, c.want)
+		}
+	}
+}
+
+// 100 flour, 60 water, 20 sugar: dissolving cools by 17*0.2/(1.76+0.25+2.508).
+func TestSugarCoolsTheDough(t *testing.T) {
+	dough := func(dissolves bool) float64 {
+		c, ok := HeatBalanceDoughC([]Ingredient{
+			{MassKg: 1, SpecificHeatKJ: HeatFlourKJ, TempC: 20},
+			{MassKg: 0.6, SpecificHeatKJ: HeatWaterKJ, TempC: 20},
+			{MassKg: 0.2, SpecificHeatKJ: HeatSugarKJ, TempC: 20, Dissolves: dissolves},
+		}, 3)
+		if !ok {
+			t.Fatal("refused")
+		}
+		return c
+	}
+	if got := dough(false); math.Abs(got-23) > 1e-9 {
+		t.Errorf("all at 20 C and 3 C of rise: %g", got)
+	}
+	if got := dough(false) - dough(true); math.Abs(got-0.7526) > 0.0005 {
+		t.Errorf("sugar cools by %g", got)
+	}
+}
+
+// The worked dough of the water temperature rule, flour and room at 20 C or 30 C.
+func TestLiquidAgreesWithThePublishedBalance(t *testing.T) {
+	for _, c := range []struct{ flourC, waterC float64 }{{20, 20.5}, {30, 13.5}} {
+		others := []Ingredient{{MassKg: 1, SpecificHeatKJ: HeatFlourKJ, TempC: c.flourC}}
+		got, ok := HeatBalanceLiquidC(24, 3.7, 0.6, HeatWaterKJ, others)
+		if !ok || math.Abs(got-c.waterC) > 0.05 {
+			t.Errorf("flour %g: liquid %g, want %g", c.flourC, got, c.waterC)
+		}
+	}
+}
+
+// The printed examples of the trade's factor, mixed on paper at 60 % water.
+// With flour and room alike at T the factor k asks for water k*(D-r-T) away from
+// T and the balance for (c_flour+0.6*c_water)/(0.6*c_water) = 1.70 times
+// (D-r-T): the gap between the two is the same for all, and known.
+func TestBalanceBesideTheFactorExamples(t *testing.T) {
+	table := examples(t)
+	tried := 0
+	for _, id := range []string{"W01", "W02", "W03", "W04", "W06", "W07"} {
+		n := table[id].in
+		var desired, factor, flour, room, friction float64
+		switch id {
+		case "W01":
+			desired, factor, flour, room, friction = n[0], n[1], n[2], n[3], n[4]
+		case "W02": // the preferment, at the flour's temperature, goes with the flour
+			desired, factor, flour, room, friction = n[0], n[1], n[2], n[2], n[3]
+		case "W03":
+			desired, factor, flour, room, friction = n[0], n[1], n[3], n[4], n[2]
+		case "W04":
+			desired, factor, flour, room, friction = n[0], n[1], n[3], n[4], n[5]
+		default:
+			desired, factor, flour, room = n[0]/3, 3, n[1], n[2]
+		}
+		water, rise := table[id].published[0], friction/factor
+		if id != "W04" {
+			desired, flour, room, water, rise = celsius(desired), celsius(flour), celsius(room), celsius(water), rise/1.8
+		}
+		others := []Ingredient{{MassKg: 1, SpecificHeatKJ: HeatFlourKJ, TempC: flour}}
+		got, ok := HeatBalanceLiquidC(desired, rise, 0.6, HeatWaterKJ, others)
+		if !ok {
+			t.Fatalf("%s: refused", id)
+		}
+		// The published water in the balance: how far the trade's dough is off in it.
+		mixed := append(others, Ingredient{MassKg: 0.6, SpecificHeatKJ: HeatWaterKJ, TempC: water})
+		dough, ok := HeatBalanceDoughC(mixed, rise)
+		share := 0.6 * HeatWaterKJ / (HeatFlourKJ + 0.6*HeatWaterKJ)
+		if !ok || math.Abs(dough-desired-share*(water-got)) > 1e-9 {
+			t.Errorf("%s: dough %g for %g, water %g for %g", id, dough, desired, water, got)
+		}
+		if flour == room {
+			tried++
+			gap := desired - rise - flour
+			if math.Abs(got-flour-gap/share) > 1e-9 || math.Abs(water-flour-factor*gap) > 1e-9 {
+				t.Errorf("%s: balance %g, published %g, flour %g, gap %g", id, got, water, flour, gap)
+			}
+		}
+	}
+	if tried != 3 {
+		t.Errorf("%d examples with flour and room alike", tried)
+	}
+}
+
+// I05 backwards: its water gives its dough.
+func TestTextbookDoughBackwards(t *testing.T) {
+	e := examples(t)["I05"]
+	flour, water, start, hydration := e.in[0], e.in[1], e.in[2], e.in[3]
+	rise := (flour + water) * hydration / (flour*HeatFlourKJ + water*HeatWaterKJ)
+	got, ok := HeatBalanceDoughC([]Ingredient{
+		{MassKg: flour, SpecificHeatKJ: HeatFlourKJ, TempC: start},
+		{MassKg: water, SpecificHeatKJ: HeatWaterKJ, TempC: e.recomputed[0]},
+	}, rise)
+	if !ok || math.Abs(got-start) > 0.005 {
+		t.Errorf("dough %g, want %g", got, start)
+	}
+}
+
+// The ice table of the trade is the case of water alone.
+func TestIceForLiquidAgreesWithTheIceTable(t *testing.T) {
+	table := examples(t)
+	for _, id := range []string{"I02", "I03", "I04"} {
+		tap, wanted := celsius(table[id].in[0]), celsius(table[id].in[1])
+		got, ok := IceForLiquidG(wanted, 0, 1, HeatWaterKJ, tap, nil)
+		// The table is printed to three places, and has 80 where 334/4.18 is 79.9.
+		if !ok || math.Abs(got/1000-table[id].published[0]) > 0.0028 {
+			t.Errorf("%s: %g, published %g", id, got/1000, table[id].published[0])
+		}
+	}
+	// I01 adds its ice; put in place of water it is 4.0 kg.
+	if got, ok := IceForLiquidG(10, 0, 40, HeatWaterKJ, 20, nil); !ok || math.Abs(got-4000) > 5 {
+		t.Errorf("%g g", got)
+	}
+}
+
+// A rich dough in a hot room.
+func TestIceInARichDough(t *testing.T) {
+	others := []Ingredient{
+		{MassKg: 1, SpecificHeatKJ: HeatFlourKJ, TempC: 30},
+		{MassKg: 0.2, SpecificHeatKJ: HeatSugarKJ, TempC: 30, Dissolves: true},
+		{MassKg: 0.2, SpecificHeatKJ: HeatButterKJ, TempC: 18, Butter: true},
+	}
+	// All meet at 24-8 = 16 C; the butter gives heat where it hardens again.
+	need, ok := HeatBalanceLiquidC(24, 8, 0.5, HeatMilkKJ, others)
+	if want := 16 + (1*1.76*(16-30)+0.2*(1.25*(16-30)+17)+0.2*4.5*(16-18))/(0.5*3.9); !ok || math.Abs(need-want) > 1e-9 {
+		t.Errorf("milk at %g, want %g", need, want)
+	}
+	if ice, ok := IceForLiquidG(24, 8, 0.5, HeatMilkKJ, ColdestLiquidC, others); !ok || ice != 0 {
+		t.Errorf("milk at %g C is cold enough, yet %g g of ice", need, ice)
+	}
+	// 3 C more of rise, and chilled milk is no longer enough.
+	need, _ = HeatBalanceLiquidC(24, 11, 0.5, HeatMilkKJ, others)
+	ice, ok := IceForLiquidG(24, 11, 0.5, HeatMilkKJ, ColdestLiquidC, others)
+	if !ok || !(need < ColdestLiquidC) || !(ice > 0) {
+		t.Errorf("milk at %g C, ice %g g, %v", need, ice, ok)
+	}
+	if _, ok := IceForLiquidG(24, 11, 0.02, HeatMilkKJ, ColdestLiquidC, others); ok {
+		t.Error("20 g of ice cannot do it")
+	}
+	if _, ok := IceForLiquidG(5, 6, 0.5, HeatMilkKJ, 20, others); ok {
+		t.Error("ice in a frozen dough")
+	}
+}
+
+// Either side of where ice begins and of where all of the liquid is ice.
+func TestIceLimits(t *testing.T) {
+	for _, at := range []float64{19.5, 20} {
+		if ice, ok := IceForLiquidG(20, 0, 1, HeatWaterKJ, at, nil); !ok || ice != 0 {
+			t.Errorf("water wanted at 20 C and had at %g: %g g", at, ice)
+		}
+	}
+	if ice, ok := IceForLiquidG(20, 0, 1, HeatWaterKJ, 20.1, nil); !ok || !(ice > 0.9 && ice < 1.1) {
+		t.Errorf("a tenth of a degree: %g g", ice)
+	}
+	// 1 kg flour from 30 to 20 C gives 17.6 kJ; ice that ends at 20 C takes 417.6 a kg: 42.15 g.
+	flour := []Ingredient{{MassKg: 1, SpecificHeatKJ: HeatFlourKJ, TempC: 30}}
+	if ice, ok := IceForLiquidG(20, 0, 0.0422, HeatWaterKJ, 20, flour); !ok || math.Abs(ice-42.15) > 0.01 {
+		t.Errorf("%g g, %v", ice, ok)
+	}
+	if _, ok := IceForLiquidG(20, 0, 0.0421, HeatWaterKJ, 20, flour); ok {
+		t.Error("more ice than liquid")
+	}
+}
+
+func drawIngredients(t *rapid.T) []Ingredient {
+	var out []Ingredient
+	for range rapid.IntRange(1, 5).Draw(t, "others") {
+		i := Ingredient{MassKg: rapid.Float64Range(0, 50).Draw(t, "kg"), SpecificHeatKJ: rapid.Float64Range(0.5, 5).Draw(t, "heat"),
+			TempC: rapid.Float64Range(0, 45).Draw(t, "at"), Butter: rapid.Bool().Draw(t, "butter"), Dissolves: rapid.Bool().Draw(t, "dissolves")}
+		if i.Butter {
+			i.SpecificHeatKJ = HeatButterKJ
+		}
+		out = append(out, i)
+	}
+	return out
+}
+
+// What they give and take adds up to nothing, by the slow road too.
+func TestDoughBalancesProperty(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		all := append(drawIngredients(t), Ingredient{MassKg: rapid.Float64Range(0.1, 20).Draw(t, "water"), SpecificHeatKJ: HeatWaterKJ, TempC: 20})
+		rise := rapid.Float64Range(0, 10).Draw(t, "rise")
+		dough, ok := HeatBalanceDoughC(all, rise)
+		if !ok {
+			t.Fatal("refused")
+		}
+		sum, turned := 0.0, 0.0
+		for _, i := range all {
+			h := heatBetween(i, dough-rise)
+			sum += h
+			turned += math.Abs(h)
+		}
+		if math.Abs(sum) > 2e-3*(1+turned) {
+			t.Fatalf("dough %g: %g kJ left of %g", dough, sum, turned)
+		}
+		// A warmer ingredient never makes a colder dough.
+		all[0].TempC += 5
+		if warmer, ok := HeatBalanceDoughC(all, rise); !ok || warmer < dough-1e-9 {
+			t.Fatalf("%g, after warming %g", dough, warmer)
+		}
+	})
+}
+
+// Solve for the liquid, put it back, and the dough is the one asked for.
+func TestLiquidInvertsDoughProperty(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		others := drawIngredients(t)
+		desired, rise := rapid.Float64Range(10, 35).Draw(t, "desired"), rapid.Float64Range(0, 10).Draw(t, "rise")
+		liquid := Ingredient{MassKg: rapid.Float64Range(0.1, 50).Draw(t, "liquid"), SpecificHeatKJ: rapid.Float64Range(2, 4.18).Draw(t, "its heat")}
+		var ok bool
+		liquid.TempC, ok = HeatBalanceLiquidC(desired, rise, liquid.MassKg, liquid.SpecificHeatKJ, others)
+		if !ok {
+			t.Fatal("refused")
+		}
+		if got, ok := HeatBalanceDoughC(append(others, liquid), rise); !ok || math.Abs(got-desired) > 1e-8 {
+			t.Fatalf("dough %g, wanted %g with liquid at %g", got, desired, liquid.TempC)
+		}
+		water, ok := HeatBalanceWaterC(desired, rise, liquid.MassKg, 0, others)
+		same, ok2 := HeatBalanceLiquidC(desired, rise, liquid.MassKg, HeatWaterKJ, others)
+		if !ok || !ok2 || math.Abs(water-same) > 1e-9*(1+math.Abs(same)) {
+			t.Fatalf("water %g, liquid %g", water, same)
+		}
+	})
+}
+
+// The ice found, melted and mixed in with the rest of the liquid, gives the dough asked for;
+// for water it is what HeatBalanceWaterC has.
+func TestIceForLiquidProperty(t *testing.T) {
+	answered := 0
+	rapid.Check(t, func(t *rapid.T) {
+		others := drawIngredients(t)
+		desired, rise := rapid.Float64Range(18, 30).Draw(t, "desired"), rapid.Float64Range(0, 10).Draw(t, "rise")
+		liquid := rapid.Float64Range(0.1, 100).Draw(t, "liquid")
+		heat := rapid.SampledFrom([]float64{HeatWaterKJ, HeatMilkKJ, HeatEggKJ}).Draw(t, "its heat")
+		at := rapid.Float64Range(0.5, 35).Draw(t, "at")
+		need, _ := HeatBalanceLiquidC(desired, rise, liquid, heat, others)
+		g, ok := IceForLiquidG(desired, rise, liquid, heat, at, others)
+		switch {
+		case !ok:
+			// Refused only where all of it as ice still leaves the dough too warm.
+			iced := append(others, Ingredient{MassKg: liquid, SpecificHeatKJ: HeatWaterKJ, TempC: -IceMeltKJ / HeatWaterKJ})
+			if dough, _ := HeatBalanceDoughC(iced, rise); dough < desired-1e-6 {
+				t.Fatalf("refused, yet ice alone gives %g of %g", dough, desired)
+			}
+			return
+		case need >= at:
+			if g != 0 {
+				t.Fatalf("%g g of ice for a liquid that may be at %g", g, need)
+			}
+			return
+		}
+		answered++
+		ice := g / 1000
+		// Ice at 0 C is water at minus its heat of melting over the specific heat.
+		mixed := append(others, Ingredient{MassKg: liquid - ice, SpecificHeatKJ: heat, TempC: at},
+			Ingredient{MassKg: ice, SpecificHeatKJ: HeatWaterKJ, TempC: -IceMeltKJ / HeatWaterKJ})
+		if dough, ok := HeatBalanceDoughC(mixed, rise); !ok || math.Abs(dough-desired) > 1e-7 {
+			t.Fatalf("%g g ice: dough %g, wanted %g", g, dough, desired)
+		}
+		if heat == HeatWaterKJ && ice < 0.999*liquid {
+			if back, ok := HeatBalanceWaterC(desired, rise, liquid, ice, others); !ok || math.Abs(back-at) > 1e-5*(1+math.Abs(at)) {
+				t.Fatalf("water %g, wanted %g", back, at)
+			}
+		}
+	})
+	if answered == 0 {
+		t.Error("no draw needed ice")
+	}
+}
+
+func TestBalanceRefusals(t *testing.T) {
+	nan, inf := math.NaN(), math.Inf(1)
+	water := Ingredient{MassKg: 1, SpecificHeatKJ: HeatWaterKJ, TempC: 20}
+	check := func(name string, x float64, ok bool) {
+		t.Helper()
+		if ok || x != 0 {
+			t.Errorf("%s: %g, %v", name, x, ok)
+		}
+	}
+	x, ok := HeatBalanceDoughC(nil, 3)
+	check("empty bowl", x, ok)
+	for _, bad := range []Ingredient{
+		{MassKg: -1, SpecificHeatKJ: 1}, {MassKg: 1, SpecificHeatKJ: -1}, {MassKg: nan, SpecificHeatKJ: 1},
+		{MassKg: 1, SpecificHeatKJ: 1, TempC: nan}, {MassKg: inf, SpecificHeatKJ: 1, TempC: 20}, {MassKg: 1, SpecificHeatKJ: 2, TempC: inf, Butter: true},
+	} {
+		x, ok = HeatBalanceDoughC([]Ingredient{water, bad}, 3)
+		check("dough", x, ok)
+		x, ok = HeatBalanceLiquidC(24, 3, 1, 4, []Ingredient{bad})
+		check("liquid", x, ok)
+		x, ok = IceForLiquidG(24, 3, 1, 4, 20, []Ingredient{bad})
+		check("ice", x, ok)
+	}
+	x, ok = HeatBalanceDoughC([]Ingredient{water}, nan)
+	check("rise", x, ok)
+	for _, bad := range []float64{0, -1, nan, inf} {
+		x, ok = HeatBalanceLiquidC(24, 3, bad, 4, nil)
+		check("liquid mass", x, ok)
+		x, ok = HeatBalanceLiquidC(24, 3, 1, bad, nil)
+		check("liquid heat", x, ok)
+		x, ok = IceForLiquidG(24, 3, bad, 4, 20, nil)
+		check("ice mass", x, ok)
+	}
+	x, ok = IceForLiquidG(24, 3, 1, 4, nan, nil)
+	check("ice, liquid at", x, ok)
+}
+
+// Published rises, as C, stand inside the ranges; the one that does not is named.
+func TestFrictionRise(t *testing.T) {
+	for _, c := range []struct {
+		method string
+		riseC  float64
+		inside bool
+	}{
+		{"hand", 5.0 / 3 / 1.8, true},
+		{"stand mixer", 20.0 / 3 / 1.8, true},
+		{"stand mixer", 3 / 1.8, false}, // a small mixer's 2-3 F
+		{"food processor", 25.0 / 3 / 1.8, true},
+		{"planetary", 6, true},
+		{"spiral", 6, true},
+		{"high speed", 11 / 2.7, true},
+		{"high speed", 35 / 1.8, true},
+	} {
+		low, typical, high, ok := FrictionRiseC(c.method)
+		if !ok || !(0 < low && low < typical && typical < high) {
+			t.Errorf("%s: %g %g %g %v", c.method, low, typical, high, ok)
+		}
+		if inside := low <= c.riseC && c.riseC <= high+0.05; inside != c.inside {
+			t.Errorf("%s: %g in %g..%g is %v", c.method, c.riseC, low, high, inside)
+		}
+	}
+	if low, typical, high, ok := FrictionRiseC("deep frying"); ok || low != 0 || typical != 0 || high != 0 {
+		t.Error("frying answered")
+	}
+}
