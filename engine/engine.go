@@ -341,6 +341,16 @@ func ReadFormulas(f *source.File, h *house.House) ([]*formula.Formula, source.Pr
 
 func readFormulas(f *source.File, body *hclsyntax.Body, o formula.Options) ([]*formula.Formula, source.Problems) {
 	r := &reading.Reader{File: f}
+	for _, b := range body.Blocks {
+		switch b.Type {
+		case "rule", "caution", "trial":
+			r.Fault(r.Place(b.TypeRange), "this file holds rules, not formulas; name it under packs in house.hcl, and run forebake trial")
+			return nil, r.Problems
+		case "house":
+			r.Fault(r.Place(b.TypeRange), "this is a house file, not a formula; it is found by itself when a formula beside or below it is checked")
+			return nil, r.Problems
+		}
+	}
 	r.Known(body, "a formula file", nil, []string{"formula"})
 	var out []*formula.Formula
 	for _, b := range body.Blocks {

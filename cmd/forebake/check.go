@@ -136,6 +136,9 @@ func readOutputs(as []string) ([]output, error) {
 		}
 		out = append(out, output{format, file})
 	}
+	if toScreen == 0 {
+		out = append([]output{{format: "text"}}, out...) // files are written beside the text, not in its place
+	}
 	if toScreen > 1 {
 		return nil, fmt.Errorf("--as: only one format goes to standard output; give the others a file: --as json:out.json")
 	}

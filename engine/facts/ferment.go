@@ -32,7 +32,7 @@ func (p *part) fermented(proof, dosed bool) Value {
 	y, _ := p.ofFlour(yeast)
 	f, ok := p.factor()
 	if !ok {
-		return p.noFlour()
+		f = Interval{} // without free water the yeast stands still
 	}
 	life := p.follow()
 	sum := Interval{}

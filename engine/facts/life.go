@@ -78,7 +78,7 @@ func (p *part) endTemp() Value {
 }
 
 func bandValue(b history.Band, measured bool) Value {
-	v := Value{Lo: min(b.Cold, b.Warm), Hi: max(b.Cold, b.Warm), Mid: b.Mid, Origin: Model}
+	v := Value{Lo: min(b.Cold, b.Mid, b.Warm), Hi: max(b.Cold, b.Mid, b.Warm), Mid: b.Mid, Origin: Model}
 	if measured {
 		v.Origin = Measured
 	}
@@ -192,8 +192,8 @@ func friction(s *formula.Step) (low, typical, high float64) {
 func (p *part) heatOf(in *formula.Ingredient, at int) (bakersmath.Ingredient, bool) {
 	t, ok := p.ingredientTemp(in)
 	g := p.sheet.amount(in)
-	if !ok || !g.IsFinite() {
-		return bakersmath.Ingredient{}, false
+	if !ok || !g.IsPoint() {
+		return bakersmath.Ingredient{}, false // a range of weights would need every mix of their ends
 	}
 	temp := t.Mid()
 	switch at {
@@ -245,7 +245,7 @@ func (p *part) balance(s *formula.Step) Value {
 		for _, in := range p.Ingredients {
 			one, ok := p.heatOf(in, i-1)
 			if !ok {
-				return absent("all amounts of \""+p.Name+"\"", p.Place)
+				return absent("all amounts of \""+p.Name+"\", each as one figure", p.Place)
 			}
 			list = append(list, one)
 		}
@@ -296,12 +296,13 @@ func liquidNeeded(sh *Sheet, s *formula.Step) Value {
 	}
 	low, typical, high := friction(s)
 	var out [3]float64
-	for i, rise := range [...]float64{high, typical, low} { // much friction and warm goods want the coldest liquid
+	aims := [...]float64{s.To.Lo, s.To.Mid(), s.To.Hi}
+	for i, rise := range [...]float64{high, typical, low} { // much friction, warm goods and a cool aim want the coldest liquid
 		list, ok := others(1 - i)
 		if !ok {
-			return absent("all amounts of \""+p.Name+"\"", p.Place)
+			return absent("all amounts of \""+p.Name+"\", each as one figure", p.Place)
 		}
-		t, ok := bakersmath.HeatBalanceLiquidC(s.To.Mid(), rise, kg, cp, list)
+		t, ok := bakersmath.HeatBalanceLiquidC(aims[i], rise, kg, cp, list)
 		if !ok {
 			return absent("the temperatures of what goes into \""+p.Name+"\"", p.Place)
 		}
@@ -319,18 +320,18 @@ func iceNeeded(sh *Sheet, s *formula.Step) Value {
 	p := sh.part(s.Part)
 	kg, cp, others := p.liquid()
 	low, typical, high := friction(s)
-	ice := func(rise float64, at int) float64 {
+	ice := func(aim, rise float64, at int) float64 {
 		list, ok := others(at)
 		if !ok {
 			return 0
 		}
-		g, ok := bakersmath.IceForLiquidG(s.To.Mid(), rise, kg, cp, bakersmath.ColdestLiquidC, list)
+		g, ok := bakersmath.IceForLiquidG(aim, rise, kg, cp, bakersmath.ColdestLiquidC, list)
 		if !ok {
 			return 1000 * kg // more ice than there is liquid
 		}
 		return g
 	}
-	v := Value{Lo: ice(low, -1), Mid: ice(typical, 0), Hi: ice(high, 1), Origin: Model}
+	v := Value{Lo: ice(s.To.Hi, low, -1), Mid: ice(s.To.Mid(), typical, 0), Hi: ice(s.To.Lo, high, 1), Origin: Model}
 	v.Lo, v.Hi = min(v.Lo, v.Mid), max(v.Hi, v.Mid)
 	return v
 }
@@ -350,8 +351,8 @@ func liquidByFactor(sh *Sheet, s *formula.Step) Value {
 	}
 	k := float64(len(others) + 1)
 	low, typical, high := friction(s)
-	at := func(rise float64) float64 { return bakersmath.WaterTemperature(k, s.To.Mid(), k*rise, others...) }
-	return Value{Lo: at(high), Mid: at(typical), Hi: at(low), Origin: Model}
+	at := func(aim, rise float64) float64 { return bakersmath.WaterTemperature(k, aim, k*rise, others...) }
+	return Value{Lo: at(s.To.Lo, high), Mid: at(s.To.Mid(), typical), Hi: at(s.To.Hi, low), Origin: Model}
 }
 
 // stage gives what the history says of a step.
@@ -395,7 +396,7 @@ func hoursTo(targetC float64) func(*Sheet, *formula.Step) Value {
 		if !ok {
 			return absent("the surroundings of this "+step.Verb.Name, step.Place)
 		}
-		v := Value{Lo: min(b.Cold, b.Warm), Hi: max(b.Cold, b.Warm), Mid: b.Mid, Origin: Model}
+		v := Value{Lo: min(b.Cold, b.Mid, b.Warm), Hi: max(b.Cold, b.Mid, b.Warm), Mid: b.Mid, Origin: Model}
 		if math.IsInf(v.Lo, 1) {
 			return absent("surroundings cold enough to come to "+quantity.Format(targetC, "C")+" in this "+step.Verb.Name, step.Place)
 		}

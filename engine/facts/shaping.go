@@ -19,33 +19,41 @@ const (
 	srcBake  = "crumb capped at boiling; diffusivity fitted to published bake times with assumed dimensions"
 )
 
-// pieceCount is how many pieces the part is in before a step: as divided, or by the tins it goes into.
-func (s *Sheet) pieceCount(step *formula.Step) float64 {
-	n := 1.0
+// pieceCount is how many pieces the part is in before a step, as divided. A range where the weights are one.
+func (s *Sheet) pieceCount(step *formula.Step) Interval {
+	n := quantity.Point(1)
 	for _, other := range step.Part.Steps[:step.Index] {
-		switch {
-		case other.Verb.Name == "divide" && other.Measure.Set && other.Measure.Kind == quantity.Count:
-			n = other.Measure.Lo
-		case other.Verb.Name == "divide" && other.Measure.Set:
-			if m := s.part(step.Part).grams(mass).Mid(); m > 0 && !math.IsInf(m, 0) && !math.IsNaN(m) {
-				n = max(1, math.Round(m/other.Measure.Mid()))
-			}
-		case other.Pieces != nil && other.Verb.Name == "divide":
-			n = other.Pieces.Lo
+		if other.Verb.Name != "divide" {
+			continue
+		}
+		switch m := s.part(step.Part).grams(mass); {
+		case other.Pieces != nil:
+			n = other.Pieces.Interval
+		case other.Measure.Set && other.Measure.Kind == quantity.Count:
+			n = other.Measure.Interval
+		case other.Measure.Set && m.IsFinite():
+			n = quantity.Between(max(1, math.Round(m.Lo/other.Measure.Hi)), max(1, math.Round(m.Hi/other.Measure.Lo)))
+		case other.Measure.Set:
+			n = Interval{Lo: 1, Hi: math.Inf(1)}
 		}
 	}
-	return max(1, n)
+	return quantity.Between(max(1, n.Lo), max(1, n.Hi))
 }
 
 // sheetMass is the dough in one sheet, a filling rolled in before it included.
 func (s *Sheet) sheetMass(step *formula.Step) Interval {
+	return s.wholeMass(step).Div(s.pieceCount(step))
+}
+
+// wholeMass is the dough at a step, with the fillings spread before it.
+func (s *Sheet) wholeMass(step *formula.Step) Interval {
 	m := s.part(step.Part).grams(mass)
 	for _, other := range step.Part.Steps[:step.Index] {
 		if other.Verb.Name == "fill" && other.Uses != nil {
 			m = m.Add(s.part(other.Uses).grams(mass))
 		}
 	}
-	return m.Scale(1 / s.pieceCount(step))
+	return m
 }
 
 // sheetBefore gives the last sheet step at or before a step.
@@ -87,13 +95,23 @@ func (s *Sheet) onBench(step *formula.Step, pick func(geometry.BenchSheet) float
 	if !step.Measure.Set || !m.IsFinite() {
 		return absent("all amounts, and the thickness of this sheet", step.Place)
 	}
-	b, ok := s.benchSheet(step, m.Mid(), step.Measure.Mid())
-	if !ok {
-		return absent("a sheet that can be rolled", step.Place)
-	}
-	x := pick(b)
 	side := math.Sqrt(1 + geometry.SheetError) // both sides share the error of the area
-	return Value{Lo: x / side, Mid: x, Hi: x * side, Origin: Model}
+	v := Value{Lo: math.Inf(1), Hi: math.Inf(-1), Origin: Model}
+	// The middle too: where the sheet outgrows the bench its sides turn from square to long.
+	for _, g := range [...]float64{m.Lo, m.Mid(), m.Hi} {
+		for _, mm := range [...]float64{step.Measure.Lo, step.Measure.Mid(), step.Measure.Hi} {
+			b, ok := s.benchSheet(step, g, mm)
+			if !ok {
+				return absent("a sheet that can be rolled", step.Place)
+			}
+			v.Lo, v.Hi = min(v.Lo, pick(b)/side), max(v.Hi, pick(b)*side)
+		}
+	}
+	v.Mid = (v.Lo + v.Hi) / 2
+	if b, ok := s.benchSheet(step, m.Mid(), step.Measure.Mid()); ok {
+		v.Mid = pick(b)
+	}
+	return v
 }
 
 func (s *Sheet) lots(step *formula.Step) Value {
@@ -123,7 +141,7 @@ func (s *Sheet) fillingThickness(step *formula.Step) Value {
 	}
 	area := s.sheetArea(sheet)
 	fill := s.part(step.Uses)
-	g, m := fill.grams(mass).Scale(1/s.pieceCount(step)), fill.material()
+	g, m := fill.grams(mass).Div(s.pieceCount(step)), fill.material()
 	if area.Absent || !m.Known || !g.IsFinite() {
 		return absent("all amounts of \""+fill.Name+"\"", step.Place)
 	}
@@ -143,24 +161,29 @@ func (s *Sheet) coil(step *formula.Step, pick func(geometry.Coil) float64) Value
 	if !m.IsFinite() {
 		return absent("all amounts of \""+step.Part.Name+"\"", step.Place)
 	}
-	b, ok := s.benchSheet(sheet, m.Mid(), sheet.Measure.Mid())
-	if !ok {
-		return noSheet(step)
+	width := s.onBench(sheet, func(b geometry.BenchSheet) float64 { return b.WidthMM })
+	if width.Absent {
+		return width
 	}
-	layer := sheet.Measure.Mid()
+	layer, middle := sheet.Measure.Interval, sheet.Measure.Mid()
 	for _, other := range step.Part.Steps[:step.Index] {
 		if other.Verb.Name == "fill" && other.Index > sheet.Index {
 			if v := s.fillingThickness(other); !v.Absent {
-				layer += v.Mid
+				layer, middle = layer.Add(v.Interval()), middle+v.Mid
 			}
 		}
 	}
-	at := func(width float64) float64 {
+	at := func(width, layer float64) float64 {
 		c, _ := geometry.CoilFromSheet(width, layer, 0)
 		return pick(c)
 	}
-	side := math.Sqrt(1 + geometry.SheetError)
-	return Value{Lo: at(b.WidthMM / side), Mid: at(b.WidthMM), Hi: at(b.WidthMM * side), Origin: Model}
+	v := Value{Lo: math.Inf(1), Hi: math.Inf(-1), Mid: at(width.Mid, middle), Origin: Model}
+	for _, w := range [...]float64{width.Lo, width.Hi} {
+		for _, l := range [...]float64{layer.Lo, layer.Hi} {
+			v.Lo, v.Hi = min(v.Lo, at(w, l)), max(v.Hi, at(w, l))
+		}
+	}
+	return v
 }
 
 func (s *Sheet) slices(step *formula.Step) Value {
@@ -178,11 +201,12 @@ func (s *Sheet) slices(step *formula.Step) Value {
 	if v.Absent {
 		return v
 	}
-	count := func(mm float64) float64 {
-		n, _, _ := geometry.Slices(mm, step.Slice.Mid())
-		return float64(n) * s.pieceCount(step)
+	lots := s.pieceCount(step)
+	count := func(mm, slice, lots float64) float64 {
+		n, _, _ := geometry.Slices(mm, slice)
+		return float64(n) * lots
 	}
-	return Value{Lo: count(v.Lo), Mid: count(v.Mid), Hi: count(v.Hi), Origin: Model}
+	return Value{Lo: count(v.Lo, step.Slice.Hi, lots.Lo), Mid: count(v.Mid, step.Slice.Mid(), lots.Mid()), Hi: count(v.Hi, step.Slice.Lo, lots.Hi), Origin: Model}
 }
 
 // tinOf is the tin that a step's part goes into: at this step, or a later one.
@@ -219,15 +243,15 @@ func (s *Sheet) tinFill(step *formula.Step, total bool) Value {
 	}
 	count := s.pieceCount(step)
 	if step.Count != nil {
-		count = step.Count.Lo
+		count = step.Count.Interval
 	} else if step.Pieces != nil {
-		count = step.Pieces.Lo
+		count = step.Pieces.Interval
 	}
 	m := s.part(step.Part).grams(mass)
 	if total {
-		m = s.sheetMass(step).Scale(s.pieceCount(step))
+		m = s.wholeMass(step)
 	}
-	return num(quantity.Point(volume * count).Div(m))
+	return num(count.Scale(volume).Div(m))
 }
 
 // tinRange is the usual tin volume for a gram of such a dough: of dough and filling where it is filled.
@@ -294,7 +318,7 @@ func trayReady(s *Sheet, step *formula.Step) Value {
 	if !ok || math.IsInf(b.Mid, 1) {
 		return absent("surroundings that cool the filling", step.Place)
 	}
-	return inMinutes(Value{Lo: min(b.Cold, b.Warm), Hi: max(b.Cold, b.Warm), Mid: b.Mid, Origin: Model})
+	return inMinutes(Value{Lo: min(b.Cold, b.Mid, b.Warm), Hi: max(b.Cold, b.Mid, b.Warm), Mid: b.Mid, Origin: Model})
 }
 
 // slabHours is the time within which slab_for_10c_mm brings a slab to 10 C: the shipped limit of chill-too-slow.
@@ -367,15 +391,22 @@ func fatTemp(_ *Sheet, step *formula.Step) Value {
 	if len(list) == 0 {
 		list = step.Part.Ingredients
 	}
+	v := absent("a solid fat in this mix", step.Place)
 	for _, in := range list {
-		if in.Item != nil && in.Item.Class == larder.ClassFat && in.Item.Is(larder.MilkFat) {
-			if in.Form == "melted" {
-				continue
-			}
-			return given(in.Temp, "temp of \""+in.Name+"\"", in.Place)
+		if in.Item == nil || in.Item.Class != larder.ClassFat || !in.Item.Is(larder.MilkFat) || in.Form == "melted" {
+			continue
 		}
+		one := given(in.Temp, "temp of \""+in.Name+"\"", in.Place)
+		if one.Absent {
+			return one
+		}
+		if !v.Absent { // two fats: from the colder to the warmer
+			one = num(v.Interval().Hull(one.Interval()))
+			one.Origin = AsGiven
+		}
+		v = one
 	}
-	return absent("a solid fat in this mix", step.Place)
+	return v
 }
 
 // remainder is what is left of the dough when all whole pieces are scaled, on one piece; usual losses are left out.
@@ -386,13 +417,13 @@ func remainder(s *Sheet, step *formula.Step) Value {
 	}
 	each := step.Measure.Interval
 	if !m.IsPoint() || !each.IsPoint() {
-		return num(Interval{Lo: 0, Hi: 100})
+		return num(Interval{Lo: 0, Hi: math.Inf(1)})
 	}
 	n := math.Floor(m.Lo/each.Lo + 1e-9)
 	if step.Pieces != nil {
 		n = min(n, step.Pieces.Lo)
 	}
-	return num(quantity.Point(100 * (m.Lo - n*each.Lo) / each.Lo))
+	return num(quantity.Point(max(0, 100*(m.Lo-n*each.Lo)/each.Lo)))
 }
 
 // pieceMass is dough and filling in one piece at a step.
@@ -401,15 +432,15 @@ func (s *Sheet) pieceMass(step *formula.Step) Interval {
 	for _, other := range step.Part.Steps[:step.Index] {
 		switch {
 		case other.Tin != "" && other.Count != nil:
-			n = other.Count.Lo
+			n = other.Count.Interval
 		case other.Pieces != nil:
-			n = other.Pieces.Lo
+			n = other.Pieces.Interval
 		}
 	}
-	if n <= 1 && s.Formula.Makes.Pieces > 0 {
-		n = s.Formula.Makes.Pieces
+	if n.Hi <= 1 && s.Formula.Makes.Pieces > 0 {
+		n = quantity.Point(s.Formula.Makes.Pieces)
 	}
-	return s.sheetMass(step).Scale(s.pieceCount(step) / max(1, n))
+	return s.wholeMass(step).Div(n)
 }
 
 const srcOven = "formula cards: rolls and sweet dough 191 to 220 C, challah 204 C, panettone 180 C for 55 min (read); that large, rich and filled pieces want 180 to 190 C is common practice"

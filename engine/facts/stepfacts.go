@@ -81,7 +81,7 @@ var stepFacts = []Fact{
 	{Name: "coil_mm", Unit: "mm", Verbs: []string{"roll"}, Means: "thickness of the coil", Source: srcSheet, Error: errSheet, step: func(sh *Sheet, s *formula.Step) Value {
 		return sh.coil(s, func(c geometry.Coil) float64 { return c.DiameterMM })
 	}},
-	{Name: "slices", Unit: "slices", Verbs: []string{"roll"}, Means: "slices that the coil gives", Source: srcSheet, step: func(sh *Sheet, s *formula.Step) Value { return sh.slices(s) }},
+	{Name: "slices", Unit: "slices", Verbs: []string{"roll"}, Means: "slices that the coil gives", Source: srcSheet, Error: errSheet, step: func(sh *Sheet, s *formula.Step) Value { return sh.slices(s) }},
 	{Name: "tin_width_mm", Unit: "mm", Verbs: []string{"roll", "pan"}, Means: "inside width of the tin that it goes into", Source: "house file", step: func(sh *Sheet, s *formula.Step) Value {
 		return sh.tinFigure(s, func(in [3]float64) float64 { return in[1] })
 	}},

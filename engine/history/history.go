@@ -43,7 +43,7 @@ type Setup struct {
 	Kitchen  *kitchen.Kitchen
 	MassG    Interval
 	Material Material
-	Start    Band // C, at the end of the mix, or of whatever begins the part
+	Start    Band // C, at the end of the first mix, or of whatever begins the part
 	Started  bool // the start is known
 	// Gas is yeast in percent times its osmotic factor: how hard the dough works, for its own heat. 0 for what does not ferment.
 	Gas float64
@@ -97,14 +97,16 @@ type lane struct {
 
 // Follower follows parts, keeping its memory from one to the next. It belongs to one goroutine.
 type Follower struct {
-	lanes  [3]lane
-	setup  Setup
-	scales [placeKinds][3]float64 // what readings made of the surface coefficients, by place
-	body   heat.Body
-	shape  shape
-	filled *Filling
-	slab   float64 // TimeToAs: the thickness to try, m; 0 for the part as it stands
-	stages []Stage
+	lanes   [3]lane
+	setup   Setup
+	scales  [placeKinds][3]float64 // what readings made of the surface coefficients, by place
+	body    heat.Body
+	shape   shape
+	filled  *Filling
+	mixed   bool
+	volumes heat.Volumes
+	slab    float64 // TimeToAs: the thickness to try, m; 0 for the part as it stands
+	stages  []Stage
 }
 
 // shape is how the part stands now, for the steps that do not say.
@@ -212,6 +214,9 @@ func (f *Follower) reach(l *lane, e environment, targetC float64) float64 {
 	cooling := l.walk.At(0).MeanC > e.ambient.Mid()
 	if cooling && core <= targetC || !cooling && core >= targetC {
 		return 0
+	}
+	if cooling && f.worksHard(l, e) {
+		return f.workingTime(l, e, targetC)
 	}
 	speed := f.speed(l, e, cooling)
 	return l.walk.TimeTo(heat.Core, targetC, math.Inf(1)) / speed / 3600

@@ -11,7 +11,7 @@ import (
 )
 
 func (f *Follower) begin(s Setup) {
-	f.setup, f.filled = s, nil
+	f.setup, f.filled, f.mixed = s, nil, false
 	f.body, f.shape = heat.Body{}, shape{mixedRho: s.Material.Density}
 	for i := range f.scales {
 		f.scales[i] = [3]float64{1, 1, 1}
@@ -64,18 +64,19 @@ func (f *Follower) step(step *formula.Step, st *Stage) {
 	f.stay(step, st, e)
 }
 
-// mix makes the part even, at the temperature that was read or aimed at; the first mix without either ends at the setup's start.
+// mix makes the part even: the first mix at the setup's start, a later one at what was read or aimed at, if anything.
 func (f *Follower) mix(step *formula.Step, st *Stage) {
+	f.turnOver()
 	aim := step.To
 	if r := step.Measured; r != nil && r.Temp.Set {
 		aim, st.Measured = r.Temp, true
 	}
-	f.turnOver()
-	if aim.Set {
+	if f.mixed && aim.Set {
 		for i, t := range [...]float64{aim.Lo, aim.Mid(), aim.Hi} {
 			f.lanes[i].lastT = t
 		}
 	}
+	f.mixed = true
 	f.mark(st)
 }
 
@@ -284,7 +285,7 @@ type environment struct {
 	place   placeKind
 	ambient Interval
 	h       float64 // W/(m2 K), as it is in the middle run
-	covered float64 // the same under a lid
+	covered float64 // the same under a lid with air below it; film on the dough takes nothing away
 	error   float64 // relative error of h
 	minutes Interval
 	body    heat.Body
@@ -360,10 +361,7 @@ func (f *Follower) environment(step *formula.Step, st *Stage) (environment, bool
 	lid, _ := heat.LayerResistance(heat.LiddedBox)
 	e.h = c.Typical
 	e.covered = (e.h + heat.InSeries(e.h, lid.Typical)) / 2 // a lid is over the top face only
-	if step.Covered != nil && *step.Covered {
-		e.h = e.covered
-	}
-	if step.Covered != nil {
+	if step.Covered != nil && !*step.Covered {
 		e.covered = e.h
 	}
 	e.body = f.body
@@ -403,7 +401,7 @@ func (f *Follower) enter(l *lane, e environment) {
 	}
 	h := e.h
 	if l.warm > 0 && t > ambient || l.warm < 0 && t < ambient {
-		h = e.covered // nobody says whether it is covered: the slower way
+		h = e.covered // covered, or nobody says: a lid is the slower way
 	}
 	l.walk.Stage(ambient, h*f.scales[e.place][i])
 }
@@ -423,14 +421,100 @@ func (f *Follower) speed(l *lane, e environment, cooling bool) float64 {
 		speed = 1 / (1 + err)
 	}
 	if cooling && f.setup.Gas > 0 {
-		t := l.walk.At(0).MeanC
-		q := heat.FermentationHeat(wattsAt28*f.setup.Gas*[3]float64{0.5, 1, 1.5}[l.warm+1], t)
-		excess := heat.DTSteadyState(q, m.Density, e.body.Nearest(), m.Conductivity, e.h)
-		if growth := heat.GrowthByFermentation(excess, t, e.ambient.Mid()); !math.IsInf(growth, 1) {
+		if growth := f.growth(l, e); growth < hardGrowth {
 			speed /= growth
 		}
 	}
 	return speed
+}
+
+// growth is how much the dough's own heat stretches its cooling, to first order.
+func (f *Follower) growth(l *lane, e environment) float64 {
+	m, t := f.setup.Material, l.walk.At(0).MeanC
+	excess := heat.DTSteadyState(heat.FermentationHeat(f.watts(l), t), m.Density, e.body.Nearest(), m.Conductivity, e.h)
+	return heat.GrowthByFermentation(excess, t, e.ambient.Mid())
+}
+
+// watts is the heat of fermentation at 28 C of one run, W/kg.
+func (f *Follower) watts(l *lane) float64 {
+	return wattsAt28 * f.setup.Gas * [3]float64{0.5, 1, 1.5}[l.warm+1]
+}
+
+// hardGrowth is the stretch beyond which the first order is too low, and the solver with a source takes over.
+const hardGrowth = 1.25
+
+func (f *Follower) worksHard(l *lane, e environment) bool {
+	return f.setup.Gas > 0 && f.growth(l, e) >= hardGrowth
+}
+
+// working follows a thick dough whose own heat matters, by finite volumes with the heat of fermentation as a source. It starts
+// even, at the mean, which is how a dough that was just mixed or rested stands.
+func (f *Follower) working(l *lane, e environment, seconds, fermenting float64) (end heat.State, hours float64) {
+	const stretches = 16
+	v := &f.volumes
+	now := l.walk.At(0)
+	f.startWorking(v, l, e, now.MeanC)
+	last, at := ferment.TemperatureFactor(now.MeanC), 0.0
+	longest := max(seconds, fermenting)
+	end = now
+	for i := 1; i <= stretches; i++ {
+		// Lengthening stretches that meet both ends of a range.
+		share := float64(i) / stretches
+		to := longest * share * share
+		for _, stop := range [...]float64{min(seconds, fermenting), longest} {
+			if at < stop && to > stop {
+				to = stop
+			}
+		}
+		state := v.Advance(to - at)
+		g := ferment.TemperatureFactor(state.MeanC)
+		if to <= fermenting {
+			hours += (last + g) / 2 * (to - at) / 3600
+		}
+		if to <= seconds {
+			end = state
+		}
+		last, at = g, to
+	}
+	l.lastT, l.live = end.MeanC, false
+	return end, hours
+}
+
+func (f *Follower) startWorking(v *heat.Volumes, l *lane, e environment, t float64) {
+	m := f.setup.Material
+	// The model's error goes into the surface, where most of it comes from.
+	err := heat.TimeError(e.h*e.body.Nearest()/m.Conductivity, e.error)
+	h := e.h * f.scales[e.place][l.warm+1] * [3]float64{1 + err, 1, 1 / (1 + err)}[l.warm+1]
+	ambient := [3]float64{e.ambient.Lo, e.ambient.Mid(), e.ambient.Hi}[l.warm+1]
+	v.Start(e.body.EquivalentDimension(m.Conductivity, h), e.body.Nearest(), heat.Properties{
+		SpecificHeat: m.SpecificHeat, DensityKgM3: m.Density, ConductivityWmK: m.Conductivity, DiffusivityM2s: m.Diffusivity}, t)
+	v.SetSource(heat.FermentationCurve(f.watts(l)))
+	if m.Butterfat > 0 {
+		v.SetSpecificHeat(heat.MilkFatCurve(m.SpecificHeat, m.Butterfat))
+	}
+	v.Stage(ambient, h)
+}
+
+// workingTime is when the core of such a dough comes to a target, h; +Inf when it has not in longestWatch. A working dough may warm
+// before it cools, or never cool.
+func (f *Follower) workingTime(l *lane, e environment, targetC float64) float64 {
+	const longestWatch, stretch = 72 * 3600, 1800.0
+	v := &f.volumes
+	now := l.walk.At(0)
+	f.startWorking(v, l, e, now.MeanC)
+	last := now.MeanC
+	for at := 0.0; at < longestWatch; at += stretch {
+		core := v.Advance(stretch).CoreC
+		if core <= targetC {
+			share := 1.0
+			if last > core {
+				share = (last - targetC) / (last - core)
+			}
+			return (at + stretch*share) / 3600
+		}
+		last = core
+	}
+	return math.Inf(1)
 }
 
 // wattsAt28 is the heat of fermentation at 28 C for each percent of yeast times osmotic factor, W/kg: a doubling takes 1.25
@@ -442,14 +526,22 @@ func (f *Follower) stay(step *formula.Step, st *Stage, e environment) {
 	st.Known = true
 	var start, core, mean, surface, most, hours [3]float64
 	for i := range f.lanes {
+		f.enter(&f.lanes[i], e)
+		start[i] = f.lanes[i].walk.At(0).CoreC
+	}
+	read := step.Measured != nil && step.Measured.Temp.Set
+	for i := range f.lanes {
 		l := &f.lanes[i]
-		f.enter(l, e)
-		now := l.walk.At(0)
-		start[i] = now.CoreC
-		cooling := now.MeanC > e.ambient.Mid()
-		speed := f.speed(l, e, cooling)
-		if r := step.Measured; r != nil && r.Temp.Set {
-			speed = f.believe(l, step, e, speed, st)
+		cooling := l.walk.At(0).MeanC > e.ambient.Mid()
+		speed := 1.0
+		switch {
+		case !read:
+			speed = f.speed(l, e, cooling)
+		case !f.believe(l, step, e):
+			f.asRead(st, e, start, step.Measured.Temp.Interval)
+			return
+		default:
+			st.Measured = true
 		}
 		minutes := e.minutes.Mid()
 		if l.warm != 0 {
@@ -458,8 +550,14 @@ func (f *Follower) stay(step *formula.Step, st *Stage, e environment) {
 				minutes = e.minutes.Lo
 			}
 		}
-		hours[i] = f.equivalent(l, speed, [3]float64{e.minutes.Lo, e.minutes.Mid(), e.minutes.Hi}[i]*60)
-		end := l.walk.Advance(minutes * 60 * speed)
+		fermenting := [3]float64{e.minutes.Lo, e.minutes.Mid(), e.minutes.Hi}[i] * 60
+		var end heat.State
+		if cooling && !read && f.worksHard(l, e) {
+			end, hours[i] = f.working(l, e, minutes*60, fermenting)
+		} else {
+			hours[i] = f.equivalent(l, speed, fermenting)
+			end = l.walk.Advance(minutes * 60 * speed)
+		}
 		core[i], mean[i], surface[i] = end.CoreC, end.MeanC, end.SurfaceC
 		most[i] = max(start[i], end.CoreC)
 	}
@@ -467,26 +565,50 @@ func (f *Follower) stay(step *formula.Step, st *Stage, e environment) {
 }
 
 // believe makes a run pass through a probe reading, and keeps what that says of the surface coefficient for later stages in
-// the same place. A reading that no coefficient explains is taken as it stands.
-func (f *Follower) believe(l *lane, step *formula.Step, e environment, speed float64, st *Stage) float64 {
+// the same place. ok is false when the reading must be taken as it stands: no coefficient explains it, or the step's length is
+// a range, so that nobody knows when it was read.
+func (f *Follower) believe(l *lane, step *formula.Step, e environment) (ok bool) {
 	r := step.Measured
 	seconds := e.minutes.Mid() * 60
-	if r.After.Set {
+	switch {
+	case r.After.Set && r.After.IsPoint():
 		seconds = r.After.Mid() * 60
+	case r.After.Set || !e.minutes.IsPoint():
+		return false
 	}
-	point := heat.Core
-	reading := r.Temp.Mid()
-	i := l.warm + 1
-	st.Measured = true
-	if factor, ok := l.walk.ScaleFor(point, reading, seconds); ok {
-		f.scales[e.place][i] *= factor
-		f.enter(l, e)
-		return 1
+	factor, ok := l.walk.ScaleFor(heat.Core, r.Temp.Mid(), seconds)
+	if !ok {
+		return false
 	}
-	l.live = l.walk.Start(e.body, f.setup.Material.Conductivity, f.setup.Material.Diffusivity, reading)
-	l.lastT = reading
+	f.scales[e.place][l.warm+1] *= factor
 	f.enter(l, e)
-	return 1
+	return true
+}
+
+// asRead ends a stage at a reading that no run was made to pass through. What the yeast did in the meantime lies between the
+// slowest and the fastest that the temperatures seen allow.
+func (f *Follower) asRead(st *Stage, e environment, start [3]float64, reading Interval) {
+	temps := [3]float64{reading.Lo, reading.Mid(), reading.Hi}
+	for i := range f.lanes {
+		f.lanes[i].lastT, f.lanes[i].live = temps[i], false
+	}
+	seen := [...]float64{start[0], start[2], reading.Lo, reading.Hi, e.ambient.Lo, e.ambient.Hi}
+	lo, hi := seen[0], seen[0]
+	for _, t := range seen {
+		lo, hi = min(lo, t), max(hi, t)
+	}
+	if f.setup.Gas > 0 {
+		slow, fast := ferment.TemperatureFactor(lo), ferment.TemperatureFactor(hi)
+		if lo < ferment.GasOptimumC && hi > ferment.GasOptimumC {
+			fast = ferment.TemperatureFactor(ferment.GasOptimumC)
+		}
+		slow, fast = min(slow, fast), max(slow, fast)
+		st.Hours = Band{slow * e.minutes.Lo / 60, (slow + fast) / 2 * e.minutes.Mid() / 60, fast * e.minutes.Hi / 60}
+	}
+	st.StartCore, st.Measured = band(start), true
+	st.Core = Band{reading.Lo, reading.Mid(), reading.Hi}
+	st.Mean, st.Surface = st.Core, st.Core
+	st.CoreMax = Band{max(start[0], reading.Lo), max(start[1], reading.Mid()), max(start[2], reading.Hi)}
 }
 
 // equivalent integrates the temperature factor of yeast over the part's mean temperature for the given time, in hours at 26 C.

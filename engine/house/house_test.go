@@ -7,6 +7,7 @@ import (
 	"testing"
 	"unicode/utf8"
 
+	"forebake/engine/larder"
 	"forebake/engine/source"
 )
 
@@ -162,18 +163,21 @@ func FuzzHouse(f *testing.F) {
 				t.Fatalf("figure %d of the kitchen is %v to %v", i, iv.Lo, iv.Hi)
 			}
 		}
+		shipped := larder.New()
 		for _, name := range h.Larder.Names() {
+			if _, ok := shipped.Find(name); ok {
+				continue // the larder's own tests hold its table
+			}
 			item, ok := h.Larder.Find(name)
 			if !ok {
 				t.Fatalf("the larder lists %q and does not find it", name)
 			}
-			sum := 0.0
 			for _, x := range []float64{item.Water, item.Protein, item.Fat, item.Carbohydrate, item.Ash, item.Alcohol, item.Salt, item.Sugars} {
 				if !(x >= 0 && x <= 101) {
 					t.Fatalf("%q holds %v per 100 g: %+v", name, x, item)
 				}
 			}
-			sum = item.Water + item.Protein + item.Fat + item.Carbohydrate + item.Ash + item.Alcohol
+			sum := item.Water + item.Protein + item.Fat + item.Carbohydrate + item.Ash + item.Alcohol
 			sugars := item.Sucrose + item.Glucose + item.Fructose + item.Lactose + item.Maltose + item.Galactose
 			if sum > 103 || math.Abs(sugars-item.Sugars) > 0.05 || item.Flour < 0 || item.Flour > 1 || item.Density < 0 || item.Piece < 0 || item.Price.PerKg < 0 {
 				t.Fatalf("%q makes no sense: %+v", name, item)

@@ -274,8 +274,27 @@ func (c *check) parseFault(err error, text, what string) {
 		c.r.Fault(at, "%s: two equals signs compare: write ==", what)
 		return
 	}
-	message = strings.NewReplacer("token EOF", "end of the text", "unexpected token", "this does not belong here:").Replace(message)
-	c.r.Fault(at, "%s cannot be read: %s", what, source.Safe(lowerFirst(message)))
+	c.r.Fault(at, "%s cannot be read: %s", what, plainWords(message))
+}
+
+// plainWords turns the grammar's words into a baker's; what it does not know it only calls not understood here.
+func plainWords(message string) string {
+	token, found := strings.CutPrefix(message, "unexpected token ")
+	switch {
+	case found && strings.HasPrefix(token, "EOF"):
+		return "it ends too soon"
+	case found && strings.Contains(token, `Operator(",")`):
+		return "a comma does not belong here; a decimal has a point: 1.5"
+	case found:
+		if _, word, ok := strings.Cut(token, "(\""); ok {
+			return fmt.Sprintf("%q does not belong here", source.Safe(strings.TrimSuffix(word, "\")")))
+		}
+	case strings.Contains(message, "literal"):
+		return "this is not a number that a rule can hold"
+	case strings.Contains(message, "unclosed") || strings.Contains(message, "not terminated"):
+		return "a bracket or quote is never closed"
+	}
+	return "this is not understood here"
 }
 
 func lowerFirst(s string) string {
@@ -406,6 +425,12 @@ func (c *check) reference(m *ast.MemberNode) *node {
 func (c *check) isBracket(m *ast.MemberNode) bool {
 	at := c.at(m.Property).Start
 	return strings.ContainsRune("'\"`\\", rune(c.r.File.Text[at]))
+}
+
+// bracketed tells whether a property was written in brackets: dough["salt_pct"] reads as dough.salt_pct to the parser.
+func (c *check) bracketed(property ast.Node) bool {
+	at := source.Offset(c.offsets, property.Location().From)
+	return at < len(c.r.File.Text) && (c.r.File.Text[at] == '\'' || c.r.File.Text[at] == '"' || c.r.File.Text[at] == '\\' || c.r.File.Text[at] == '`')
 }
 
 func (c *check) factNode(r read, on facts.On, name string, fault func(string, ...any) *node) *node {

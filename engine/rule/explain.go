@@ -80,6 +80,8 @@ func SubjectName(x facts.Subject) string {
 		return fmt.Sprintf("%s in %s %q", x.Step.Verb.Name, x.Part.Kind, x.Part.Name)
 	case facts.OnIngredient:
 		return fmt.Sprintf("%s in %s %q", x.Ingredient.Name, x.Part.Kind, x.Part.Name)
+	case facts.OnKitchen:
+		return "kitchen"
 	}
 	return "formula"
 }

@@ -123,3 +123,36 @@ func BowlOf(volumeM3, depthM float64) Body {
 
 // BrickOf is a block of the given full edges, m.
 func BrickOf(a, b, c float64) Body { return Body{Brick, [3]float64{a / 2, b / 2, c / 2}} }
+
+// EquivalentDimension is the d between 1 and 3 for which a body of half dimension
+// Nearest ends its cooling at the same rate as b, with conductivity k and coefficient h.
+// Volumes takes it for a brick; on its own it cools up to 11 % too fast below Bi 1, 13 % at
+// worst (computed), so use it for the difference that a source makes and add that to
+// the answer of Walk. NaN for a bad body, k or h.
+func (b Body) EquivalentDimension(k, h float64) float64 {
+	dirs, n, nearest, ok := b.directions()
+	if !ok || !positive(k) || !(h >= 0) {
+		return math.NaN()
+	}
+	first := func(d int, half float64) float64 {
+		z := root(d, 0, clampBiot(h*half/k))
+		return z * z
+	}
+	l := dirs[nearest].half
+	want := 0.0
+	for _, dir := range dirs[:n] {
+		want += float64(dir.count) * first(dir.d, dir.half) * l * l / (dir.half * dir.half)
+	}
+	// The square of the first root is nearly straight in d: a parabola through 1, 2, 3.
+	y1, y2, y3 := first(1, l), first(2, l), first(3, l)
+	lo, hi := 1.0, 3.0
+	for range 50 {
+		d := (lo + hi) / 2
+		if y1+(d-1)*(y2-y1)+(d-1)*(d-2)/2*(y3-2*y2+y1) < want {
+			lo = d
+		} else {
+			hi = d
+		}
+	}
+	return (lo + hi) / 2
+}

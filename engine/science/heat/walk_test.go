@@ -212,7 +212,7 @@ func TestEnergyBalance(t *testing.T) {
 			beginV := v.Advance(0)
 			lost, lostV := 0.0, 0.0
 			// Time runs as the fourth power, so that the jump of the surface is resolved.
-			const steps = 400
+			const steps = 150
 			at := func(i int) float64 { return s.hours * 3600 * math.Pow(float64(i)/steps, 4) }
 			last := beginV.SurfaceC
 			for i := range steps {
@@ -573,5 +573,62 @@ func BenchmarkScaleFor(b *testing.B) {
 	w := mustWalk(b, SlabOf(0.05), doughK, doughAlpha, 26, 4, 8)
 	for b.Loop() {
 		w.ScaleFor(Core, 11, 6*3600)
+	}
+}
+
+// A square bar through three stages, against an explicit reckoning on a plain
+// grid of a quarter of it: the only check here of products across a change of h.
+func TestSquareBarOnAGrid(t *testing.T) {
+	const n, half = 40, 0.04
+	stages := []stage{{4, 8, 2}, {1, 300, 0.5}, {28, 7, 1.5}}
+	w := new(Walk)
+	w.Start(BrickOf(2*half, 2*half, 1e3), doughK, doughAlpha, 26)
+	var grid, next [n][n]float64
+	for i := range grid {
+		for j := range grid[i] {
+			grid[i][j] = 26
+		}
+	}
+	for _, s := range stages {
+		w.Stage(s.ambient, s.h)
+		got := w.Advance(s.hours * 3600)
+		fo := doughAlpha * s.hours * 3600 / (half * half)
+		steps := int(fo*n*n/0.2) + 1
+		r := fo * n * n / float64(steps)
+		bi := s.h * half / doughK
+		skin := 1 / (n/bi + 0.5) // in units of the conductance between cells
+		for range steps {
+			at := func(i, j int) (t, g float64) {
+				if i == n || j == n {
+					return s.ambient, skin
+				}
+				return grid[i][j], 1
+			}
+			for i := range n {
+				for j := range n {
+					sum := 0.0
+					t1, g1 := at(i+1, j)
+					t2, g2 := at(i, j+1)
+					sum += g1*(t1-grid[i][j]) + g2*(t2-grid[i][j])
+					if i > 0 {
+						sum += grid[i-1][j] - grid[i][j]
+					}
+					if j > 0 {
+						sum += grid[i][j-1] - grid[i][j]
+					}
+					next[i][j] = grid[i][j] + r*sum
+				}
+			}
+			grid = next
+		}
+		mean := 0.0
+		for i := range grid {
+			for j := range grid[i] {
+				mean += grid[i][j] / (n * n)
+			}
+		}
+		near(t, "core", got.CoreC, grid[0][0], 0.03)
+		near(t, "mean", got.MeanC, mean, 0.03)
+		near(t, "surface", got.SurfaceC, grid[0][n-1]+(s.ambient-grid[0][n-1])*skin/2, 0.05)
 	}
 }

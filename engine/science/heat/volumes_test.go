@@ -1,0 +1,379 @@
+package heat
+
+import (
+	"math"
+	"testing"
+
+	"pgregory.net/rapid"
+)
+
+// volumesTime is when the core reaches targetC, by small advances.
+func volumesTime(v *Volumes, p Point, targetC, step float64) float64 {
+	was := v.Advance(0).Of(p)
+	side := was > targetC
+	for i := range 4000 {
+		now := v.Advance(step).Of(p)
+		if (now > targetC) != side {
+			return step * (float64(i) + (was-targetC)/(was-now))
+		}
+		was = now
+	}
+	return math.Inf(1)
+}
+
+// Published effect of heat of fermentation: dough at 26 C into a fridge at 4 C,
+// h 6, 0.8 W/kg at 28 C, to 8 C in the core.
+func TestFermentationHeat(t *testing.T) {
+	p := Properties{SpecificHeat: 2650, DensityKgM3: 1100, ConductivityWmK: 0.35}
+	p.DiffusivityM2s = p.ConductivityWmK / p.DensityKgM3 / p.SpecificHeat
+	q := FermentationHeat(0.8, 26)
+	for _, c := range []struct{ thickness, plain, growth float64 }{{0.02, 0, 0.05}, {0.04, 5.5, 0.12}, {0.06, 8.8, 0.20}, {0.10, 16.5, 0.44}} {
+		var cold, warm Volumes
+		cold.Start(1, c.thickness/2, p, 26)
+		warm.Start(1, c.thickness/2, p, 26)
+		warm.SetSource(FermentationCurve(0.8))
+		cold.Stage(4, 6)
+		warm.Stage(4, 6)
+		without, with := volumesTime(&cold, Core, 8, 120), volumesTime(&warm, Core, 8, 120)
+		near(t, "growth", with/without-1, c.growth, 0.1*c.growth+0.01)
+		if c.plain > 0 {
+			near(t, "hours without", without/3600, c.plain, 0.05*c.plain)
+		}
+		near(t, "modes", mustWalk(t, SlabOf(c.thickness), p.ConductivityWmK, p.DiffusivityM2s, 26, 4, 6).TimeTo(Core, 8, math.Inf(1)), without, 0.01*without)
+		rule := GrowthByFermentation(DTSteadyState(q, p.DensityKgM3, c.thickness/2, p.ConductivityWmK, 6), 26, 4) - 1
+		t.Logf("%g mm: %.1f h, growth %.3f, rule %.3f, published %.2f", c.thickness*1000, without/3600, with/without-1, rule, c.growth)
+		if rule < 0.25 {
+			near(t, "rule", rule, with/without-1, 0.03)
+		}
+	}
+	// Unopposed 0.8 W/kg warms dough 1.1 K/h.
+	var v Volumes
+	v.Start(3, 0.05, p, 28)
+	v.SetSource(NewCurve(0, 100, 2, func(float64) float64 { return 0.8 }))
+	v.Stage(28, 0)
+	near(t, "K/h", v.Advance(3600).MeanC-28, 0.8*3600/2650, 1e-6)
+	// The steady excess of an even source is DTSteadyState.
+	v.Start(1, 0.02, p, 20)
+	v.SetSource(NewCurve(0, 100, 2, func(float64) float64 { return 0.8 }))
+	v.Stage(20, 6)
+	near(t, "steady excess", v.Advance(1e6).CoreC-20, DTSteadyState(0.8, p.DensityKgM3, 0.02, p.ConductivityWmK, 6), 0.002)
+	// It stops at 45 C.
+	v.Start(1, 0.02, p, 44)
+	v.SetSource(FermentationCurve(1.5))
+	v.Stage(44, 0)
+	if s := v.Advance(1e5); s.MeanC < 44.8 || s.MeanC > 45.3 {
+		t.Errorf("ran on to %g C", s.MeanC)
+	}
+}
+
+// Setting fat: 14 % butterfat adds about 10 % to the way from 26 to 4 C, 25 % about 19 %.
+func TestButterHeat(t *testing.T) {
+	for _, c := range []struct{ w, share float64 }{{0.14, 0.10}, {0.25, 0.19}} {
+		curve := MilkFatCurve(doughProperties.SpecificHeat, c.w)
+		var v Volumes
+		v.Start(1, 0.02, doughProperties, 26)
+		v.SetSpecificHeat(curve)
+		v.Stage(4, 8)
+		var plain Volumes
+		plain.Start(1, 0.02, doughProperties, 26)
+		plain.Stage(4, 8)
+		growth := volumesTime(&v, Mean, 5, 120)/volumesTime(&plain, Mean, 5, 120) - 1
+		near(t, "growth of the time", growth, c.share, 0.35*c.share)
+		// The first-order treatment: the same body with cp times LatentFactor.
+		f := LatentFactor(c.w, 26, 4)
+		simple := mustWalk(t, SlabOf(0.04), doughK, doughAlpha/f, 26, 4, 8)
+		v.Start(1, 0.02, doughProperties, 26)
+		v.SetSpecificHeat(curve)
+		v.Stage(4, 8)
+		for hour := 1; hour <= 10; hour++ {
+			near(t, "core, first order", simple.At(float64(hour)*3600).CoreC, v.Advance(3600).CoreC, 1.2)
+		}
+	}
+	// Heat is conserved through the melting: insulated on one face, the other gives off what is lost.
+	var v Volumes
+	v.Start(1, 0.02, doughProperties, 30)
+	v.SetSpecificHeat(MilkFatCurve(2650, 0.8))
+	v.Stage(2, 20)
+	content := func() (sum float64) {
+		for i := range v.n {
+			h, _ := v.contents(v.t[i])
+			sum += h / v.perVolume[i]
+		}
+		return sum
+	}
+	begin, lost := content(), 0.0
+	last := v.Advance(0).SurfaceC
+	for range 3000 {
+		now := v.Advance(10).SurfaceC
+		lost += 20 * 10 * ((last+now)/2 - 2)
+		last = now
+	}
+	near(t, "heat lost", lost, begin-content(), 0.003*lost)
+	was := v
+	v.SetSpecificHeat(NewCurve(0, 10, 3, func(float64) float64 { return 0 }))
+	if v.heat.values[0] != was.heat.values[0] {
+		t.Error("took a specific heat of 0")
+	}
+}
+
+func TestTwoFaces(t *testing.T) {
+	// Insulated below is exactly a slab of twice the depth.
+	var v Volumes
+	v.StartTwoFaces(0.04, doughProperties, 60)
+	v.StageTwoFaces(4, 0, 4, 13)
+	w := mustWalk(t, TrayOf(0.04, true), doughK, doughAlpha, 60, 4, 13)
+	for range 6 {
+		a, b := v.Advance(3600), w.Advance(3600)
+		near(t, "bottom", a.CoreC, b.CoreC, 0.05)
+		near(t, "mean", a.MeanC, b.MeanC, 0.05)
+		near(t, "surface", a.SurfaceC, b.SurfaceC, 0.05)
+	}
+	// Alike, it is the slab.
+	v.StartTwoFaces(0.04, doughProperties, 60)
+	v.Stage(4, 13)
+	w = mustWalk(t, SlabOf(0.04), doughK, doughAlpha, 60, 4, 13)
+	for range 6 {
+		a, b := v.Advance(3600), w.Advance(3600)
+		near(t, "alike, core", a.CoreC, b.CoreC, 0.05)
+		near(t, "alike, mean", a.MeanC, b.MeanC, 0.05)
+	}
+	// Mean h (published without the h): within 4 % below 2:1, 8-21 % too fast at 5:1, 17-41 % with one face insulated.
+	for _, c := range []struct{ low, high, least, most float64 }{{4, 8, 0, 0.045}, {2, 10, 0.06, 0.21}, {0, 12, 0.15, 0.42}} {
+		for _, thickness := range []float64{0.02, 0.04, 0.08} {
+			v.StartTwoFaces(thickness, doughProperties, 26)
+			v.StageTwoFaces(4, c.low, 4, c.high)
+			slow := volumesTime(&v, Core, 8, 120)
+			fast := mustWalk(t, SlabOf(thickness), doughK, doughAlpha, 26, 4, (c.low+c.high)/2).TimeTo(Core, 8, math.Inf(1))
+			if share := 1 - fast/slow; share < c.least || share > c.most {
+				t.Errorf("faces %g and %g, %g m: %.3f too fast", c.low, c.high, thickness, share)
+			}
+		}
+	}
+	// Between two temperatures it settles on the straight line between the surfaces.
+	v.StartTwoFaces(0.02, doughProperties, 20)
+	v.StageTwoFaces(0, math.Inf(1), 40, math.Inf(1))
+	near(t, "settled", v.Advance(1e6).MeanC, 20, 1e-3)
+}
+
+// Crumb at the boiling point: the surface stops there and the inside follows.
+func TestCap(t *testing.T) {
+	p := Properties{SpecificHeat: 2700, DensityKgM3: 370, ConductivityWmK: CrumbDiffusivity * 370 * 2700}
+	var v Volumes
+	v.Start(2, 0.031, p, 28)
+	v.SetCap(100)
+	v.Stage(230, 25)
+	for range 60 {
+		s := v.Advance(60)
+		if s.SurfaceC > 100.5 || s.CoreC > 100.01 || s.MeanC > 100.01 {
+			t.Fatalf("past boiling: %+v", s)
+		}
+	}
+	near(t, "in the end", v.Advance(0).CoreC, 100, 0.01)
+	// Against Bake's shortcut of a flat warm-up.
+	v.Start(2, 0.031, p, 28)
+	v.SetCap(100)
+	v.Stage(230, 25)
+	minutes := volumesTime(&v, Core, 95, 10) / 60
+	g, _ := Bake{Body: LogOf(0.062, 0.6), StartC: 28}.MinutesToCore(95)
+	if minutes < g.Low || minutes > g.High {
+		t.Errorf("%g min, shortcut %+v", minutes, g)
+	}
+	// Out of the oven the cap lets go.
+	v.Stage(22, 10)
+	if s := v.Advance(1800); s.SurfaceC > 90 {
+		t.Errorf("still held at %g C", s.SurfaceC)
+	}
+}
+
+func TestEquivalentDimension(t *testing.T) {
+	for shape := Slab; shape <= Sphere; shape++ {
+		near(t, "itself", Body{shape, [3]float64{0.05}}.EquivalentDimension(0.35, 8), float64(shape)+1, 1e-9)
+	}
+	brick := BrickOf(0.1, 0.1, 0.23)
+	near(t, "slow brick", brick.EquivalentDimension(0.35, 1e-4), 2.4348, 0.001)
+	if d := (Body{}).EquivalentDimension(1, 1); !math.IsNaN(d) {
+		t.Error("bad body")
+	}
+	for _, h := range []float64{4, 8, 20, 140} {
+		d := brick.EquivalentDimension(doughK, h)
+		var v Volumes
+		v.Start(d, 0.05, doughProperties, 26)
+		v.Stage(4, h)
+		fast := volumesTime(&v, Core, 4+2.2, 300)
+		slow := mustWalk(t, brick, doughK, doughAlpha, 26, 4, h).TimeTo(Core, 4+2.2, math.Inf(1))
+		// Quick, as published, and the published bounds.
+		if share := 1 - fast/slow; share < -0.01 || share > 0.13 {
+			t.Errorf("h %g: d %.3f is %.3f too fast", h, d, share)
+		}
+	}
+}
+
+func TestVolumesExtremes(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		power := func(name string, lo, hi float64) float64 {
+			return math.Pow(10, rapid.Float64Range(lo, hi).Draw(t, name))
+		}
+		d := rapid.Float64Range(1, 3).Draw(t, "d")
+		var v Volumes
+		if !v.Start(d, power("half", -6, 2), doughProperties, 100) {
+			t.Fatal("refused")
+		}
+		for range 3 {
+			h := power("h", -12, 8)
+			switch rapid.IntRange(0, 5).Draw(t, "kind") {
+			case 0:
+				h = 0
+			case 1:
+				h = math.Inf(1)
+			}
+			v.Stage(rapid.Float64Range(0, 100).Draw(t, "ambient"), h)
+			for range 3 {
+				s := v.Advance(power("seconds", -6, 7))
+				for p := Core; p <= Surface; p++ {
+					if !finite(s.Of(p)) || s.Of(p) < -0.5 || s.Of(p) > 100.5 {
+						t.Fatalf("%+v", s)
+					}
+				}
+			}
+		}
+	})
+	var v Volumes
+	if v.Stage(4, 8) || v.Advance(10) != (State{}) {
+		t.Error("one that was never started goes")
+	}
+	p := doughProperties
+	if v.Start(0.5, 0.1, p, 20) || v.Start(4, 0.1, p, 20) || v.Start(1, 0, p, 20) || v.Start(1, 0.1, Properties{}, 20) || v.Start(1, 0.1, p, math.NaN()) || v.StartTwoFaces(-1, p, 20) {
+		t.Error("took bad figures")
+	}
+	v.Start(1, 0.1, p, 20)
+	if v.Stage(math.NaN(), 8) || v.Stage(4, -1) || v.StageTwoFaces(4, 8, 4, math.NaN()) {
+		t.Error("took a bad stage")
+	}
+	for _, s := range []float64{0, -1, math.NaN(), math.Inf(1)} {
+		near(t, "no time", v.Advance(s).CoreC, 20, 1e-9)
+	}
+}
+
+func TestCurve(t *testing.T) {
+	c := NewCurve(0, 10, 11, func(tC float64) float64 { return 3 + 2*tC })
+	for _, tC := range []float64{-5, 0, 0.3, 7, 9.99, 10, 14} {
+		inside := math.Min(math.Max(tC, 0), 10)
+		value, _, integral := c.at(tC)
+		near(t, "value", value, 3+2*inside, 1e-9)
+		want := 3*inside + inside*inside
+		if tC < 0 {
+			want = 3 * tC
+		}
+		if tC > 10 {
+			want += 23 * (tC - 10)
+		}
+		near(t, "integral", integral, want, 1e-9)
+	}
+	for _, c := range []Curve{NewCurve(0, 0, 5, math.Sin), NewCurve(0, 1, 1, math.Sin), NewCurve(0, math.Inf(1), 5, math.Sin), NewCurve(0, 1, 3, func(float64) float64 { return math.NaN() })} {
+		if !c.empty() {
+			t.Error("made a curve of nothing")
+		}
+	}
+}
+
+func TestErrors(t *testing.T) {
+	near(t, "fridge dough", TimeError(0.5, AirError), 0.27, 0.005)
+	near(t, "ice bath", TimeError(20, WaterError), 0.16, 0.005)
+	near(t, "lumped", TimeError(0, AirError), math.Hypot(0.07, 0.30), 1e-12)
+	near(t, "held", TimeError(math.Inf(1), AirError), math.Hypot(0.07, 0.15), 1e-12)
+	near(t, "worst of a fridge", TemperatureError(4+22/math.E, 26, 4, 0.27), 2.2, 0.03)
+	near(t, "at the start", TemperatureError(26, 26, 4, 0.27), 0, 0)
+	near(t, "at the end", TemperatureError(4, 26, 4, 0.27), 0, 0)
+	near(t, "outside", TemperatureError(30, 26, 4, 0.27), 0, 0)
+	near(t, "no step", TemperatureError(4, 4, 4, 0.27), 0, 0)
+	// It is what a walk does when its clock is off, near the middle of the way.
+	w := mustWalk(t, SlabOf(0.04), doughK, doughAlpha, 26, 4, 8)
+	at := w.TimeTo(Core, 12, math.Inf(1))
+	near(t, "walk", w.At(at*0.95).CoreC-12, TemperatureError(12, 26, 4, 0.05), 0.08)
+	near(t, "growth", GrowthByFermentation(2.2, 26, 4), 1.1, 1e-12)
+	near(t, "never shorter", GrowthByFermentation(-5, 26, 4), 1, 0)
+	never(t, "no way to go", GrowthByFermentation(1, 4, 4))
+	never(t, "insulated", DTSteadyState(1, 1000, 0.1, 0.3, 0))
+	near(t, "10 K", FermentationHeat(0.8, 18)*2.5, 0.8, 1e-12)
+	near(t, "hot", FermentationHeat(0.8, 45), 0, 0)
+}
+
+func TestMixed(t *testing.T) {
+	// 2 kg of custard in an ice bath, U 200 on 0.08 m2: against Euler by hand.
+	m := Mixed{2, 3500, 0.08, 200}
+	tC := 80.0
+	for range 100000 {
+		tC -= 0.01 * 200 * 0.08 * (tC - 1) / (2 * 3500)
+	}
+	near(t, "after 1000 s", m.After(80, 1, 1000), tC, 0.01)
+	near(t, "back again", m.TimeTo(80, 1, tC), 1000, 0.5)
+	near(t, "at once", m.After(80, 1, 0), 80, 0)
+	near(t, "at last", m.After(80, 1, math.Inf(1)), 1, 0)
+	never(t, "past the ambient", m.TimeTo(80, 1, 0.5))
+	never(t, "the ambient", m.TimeTo(80, 1, 1))
+	never(t, "the other way", m.TimeTo(80, 1, 90))
+	near(t, "there already", m.TimeTo(80, 1, 80), 0, 0)
+	m.U = 0
+	near(t, "insulated", m.After(80, 1, math.Inf(1)), 80, 0)
+	never(t, "insulated", m.TimeTo(80, 1, 40))
+	for _, bad := range []Mixed{{}, {1, 1, -1, 1}, {1, 0, 1, 1}, {1, 1, 1, math.NaN()}} {
+		if !math.IsNaN(bad.After(80, 1, 10)) || !math.IsNaN(bad.TimeTo(80, 1, 10)) {
+			t.Errorf("%+v answered", bad)
+		}
+	}
+	// A thin walk is a mixed mass.
+	w := mustWalk(t, SlabOf(0.001), doughK, doughAlpha, 80, 1, 8)
+	m = Mixed{0.001, doughK / doughAlpha, 2, 8} // per m2 and with rho 1
+	near(t, "thin walk", w.At(300).MeanC, m.After(80, 1, 300), 0.3)
+}
+
+func TestFreezing(t *testing.T) {
+	heat := FreezableHeat(0.435, 0.55)
+	near(t, "freezable", heat, 334e3*0.27, 1)
+	near(t, "dry", FreezableHeat(0.1, 0.9), 0, 0)
+	f := Freezing{SlabOf(0.02), 9, 1, 1100, heat, -5, -18}
+	slab, ok := f.PlankTime()
+	if !ok {
+		t.Fatal("refused")
+	}
+	near(t, "slab", slab.Mid, 1100*heat/13*(0.02/(2*9)+0.02*0.02/8), 1e-6)
+	near(t, "low", slab.Low, 0.7*slab.Mid, 1e-6)
+	near(t, "high", slab.High, 1.3*slab.Mid, 1e-6)
+	f.Body.Shape = Cylinder
+	log, _ := f.PlankTime()
+	f.Body.Shape = Sphere
+	ball, _ := f.PlankTime()
+	near(t, "log", log.Mid, slab.Mid/2, 1e-6)
+	near(t, "ball", ball.Mid, slab.Mid/3, 1e-6)
+	f.H = math.Inf(1)
+	if plate, ok := f.PlankTime(); !ok || plate.Mid >= ball.Mid {
+		t.Error("plate")
+	}
+	for _, bad := range []func(*Freezing){
+		func(f *Freezing) { f.Body = BrickOf(1, 1, 1) }, func(f *Freezing) { f.Body = BrickOf(1, 2, 3) }, func(f *Freezing) { f.AmbientC = -5 },
+		func(f *Freezing) { f.H = 0 }, func(f *Freezing) { f.KFrozen = 0 }, func(f *Freezing) { f.HeatJkg = math.NaN() }, func(f *Freezing) { f.OnsetC = math.NaN() },
+	} {
+		g := Freezing{SlabOf(0.02), 9, 1, 1100, heat, -5, -18}
+		bad(&g)
+		if _, ok := g.PlankTime(); ok {
+			t.Errorf("%+v froze", g)
+		}
+	}
+}
+
+func TestGeometry(t *testing.T) {
+	ball := BallOf(0.075, 1100)
+	near(t, "ball", 4.0/3*math.Pi*math.Pow(ball.Half[0], 3)*1100, 0.075, 1e-12)
+	near(t, "ball area", ball.AreaPerVolume(), 3/ball.Half[0], 1e-9)
+	bowl := BowlOf(0.002, 0.09)
+	near(t, "bowl", math.Pi*bowl.Half[0]*bowl.Half[0]*2*bowl.Half[1], 0.002, 1e-12)
+	near(t, "bowl depth", bowl.Half[1], 0.045, 1e-12)
+	if LogOf(0.07, 0.28).Shape != Cylinder || LogOf(0.07, 0.27).Shape != FiniteCylinder {
+		t.Error("four diameters")
+	}
+	near(t, "tray", TrayOf(0.02, false).Half[0], 0.01, 1e-12)
+	near(t, "tray on wood", TrayOf(0.02, true).Half[0], 0.02, 1e-12)
+	near(t, "brick", BrickOf(0.1, 0.2, 0.4).AreaPerVolume(), 20+10+5, 1e-9)
+	near(t, "nearest", BrickOf(0.3, 0.2, 0.4).Nearest(), 0.1, 1e-12)
+	near(t, "disc", Body{FiniteCylinder, [3]float64{0.1, 0.02}}.AreaPerVolume(), 20+50, 1e-9)
+}
