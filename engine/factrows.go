@@ -2,10 +2,11 @@ package engine
 
 import (
 	"fmt"
-	"os"
+	"math"
 
 	"forebake/engine/facts"
 	"forebake/engine/finding"
+	"forebake/engine/formula"
 	"forebake/engine/reading"
 	"forebake/engine/rule"
 	"forebake/engine/source"
@@ -22,18 +23,7 @@ type FactRow struct {
 // Facts computes the figures of the formulas of a file: those named, or all of the formula and its parts; with all, those
 // of steps, ingredients and the kitchen too.
 func (e *Engine) Facts(in Input, names []string, all bool) ([]FactRow, source.Problems) {
-	l, problems := e.Load(in.Dir)
-	if len(problems) > 0 {
-		return nil, problems
-	}
-	text := in.Text
-	if in.Path != "" {
-		var err error
-		if text, err = os.ReadFile(in.Path); err != nil {
-			return nil, source.Problems{{Text: fmt.Sprintf("%s: %s", in.Name, err)}}
-		}
-	}
-	list, problems := ReadFormulas(source.New(in.Name, text), l.House)
+	list, l, problems := e.formulasOf(in)
 	if len(problems) > 0 {
 		return nil, problems
 	}
@@ -74,6 +64,23 @@ func (e *Engine) Facts(in Input, names []string, all bool) ([]FactRow, source.Pr
 	return rows, nil
 }
 
+// formulasOf reads the formulas of one input in its house.
+func (e *Engine) formulasOf(in Input) ([]*formula.Formula, *Loaded, source.Problems) {
+	l, problems := e.Load(in.Dir)
+	if len(problems) > 0 {
+		return nil, nil, problems
+	}
+	text := in.Text
+	if in.Path != "" {
+		var err error
+		if text, err = readFormula(in.Path); err != nil {
+			return nil, nil, source.Problems{{Text: fmt.Sprintf("%s: %s", in.Name, err)}}
+		}
+	}
+	list, problems := ReadFormulas(source.New(in.Name, text), l.House)
+	return list, l, problems
+}
+
 func unknownFact(name string) string {
 	var known []string
 	for on := range facts.OnNames {
@@ -85,4 +92,69 @@ func unknownFact(name string) string {
 		}
 	}
 	return reading.UnknownText("fact", name, "the catalogue", known)
+}
+
+// HistoryRow is one step of a formula's timeline, as text but for the clock.
+type HistoryRow struct {
+	Formula, Part, Step       string
+	Clock                     float64 // hours since the first step
+	StartMin                  float64 // clock time of the first step, minutes after midnight; NaN when the formula gives none
+	Ambient, Core, Mean, Rise string
+	Notes                     string
+}
+
+// History follows the parts of every formula of a file through their steps.
+func (e *Engine) History(in Input) ([]HistoryRow, source.Problems) {
+	list, l, problems := e.formulasOf(in)
+	if len(problems) > 0 {
+		return nil, problems
+	}
+	show := func(v *facts.Value, unit string) string {
+		if v.Absent {
+			return "-"
+		}
+		f := &facts.Fact{Unit: unit}
+		text := rule.Show(f, v)
+		if v.Origin == facts.Model && v.Lo < v.Hi {
+			text += " (" + rule.ShowRange(f, v) + ")"
+		}
+		return text
+	}
+	var rows []HistoryRow
+	for _, f := range list {
+		s := facts.NewSheet(f, l.House.Kitchen)
+		start := math.NaN()
+		if f.Start.Set {
+			start = f.Start.Lo
+		}
+		for _, line := range s.Timeline() {
+			r := HistoryRow{Formula: f.Name, Part: rule.SubjectName(facts.Subject{On: facts.OnPart, Part: line.Part}), Step: stepText(line.Step), Clock: line.StartH, StartMin: start,
+				Ambient: show(&line.Ambient, "C"), Core: show(&line.Core, "C"), Mean: show(&line.Mean, "C"), Rise: show(&line.Hours, "h")}
+			switch {
+			case line.Measured:
+				r.Notes = "measured"
+			case line.Core.Absent && line.Core.Need != nil && line.Core.Need.What != "":
+				r.Notes = "needs " + line.Core.Need.What
+			case line.Bowl:
+				r.Notes = "taken as left in its bowl: say how it stands by as = ..."
+			}
+			rows = append(rows, r)
+		}
+	}
+	return rows, nil
+}
+
+// stepText names a step as the baker wrote it: "chill 14 h", "sheet 5 mm", "fill almond filling".
+func stepText(s *formula.Step) string {
+	text := s.Verb.Name
+	switch {
+	case s.Measure.Set:
+		text += " " + s.Measure.Text
+	case s.Words != "":
+		text += " " + s.Words
+	}
+	if s.Time.Set {
+		text += " " + s.Time.Text
+	}
+	return text
 }

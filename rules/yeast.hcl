@@ -842,7 +842,7 @@ rule "yeast-for-overnight" {
   adjust "yeast" { within = [0.3, 3.8] }
 }
 
-trial "2.7 % yeast, then a night" {
+trial "2.3 % yeast, then a night" {
   rule   = "yeast-for-overnight"
   expect = "flagged"
   kitchen { fridge = "4 C" }
@@ -853,9 +853,9 @@ trial "2.7 % yeast, then a night" {
         "water"         = "540 g"
         "sugar"         = "100 g"
         "salt"          = "18 g"
-        "instant yeast" = "27 g"
+        "instant yeast" = "23 g"
       }
-      steps = [{ mix = "10 min", to = "26 C" }, { rest = "3 h", at = "26 C" }, { chill = "14 h", at = "fridge" }]
+      steps = [{ mix = "10 min", to = "26 C" }, { rest = "3 h", at = "26 C" }, { chill = "14 h", at = "fridge", as = "slab 30 mm", covered = true }]
     }
   }
 }
@@ -873,7 +873,7 @@ trial "0.53 % yeast, then a night" {
         "salt"          = "18 g"
         "instant yeast" = "5.3 g"
       }
-      steps = [{ mix = "10 min", to = "26 C" }, { rest = "3 h", at = "26 C" }, { chill = "14 h", at = "fridge" }]
+      steps = [{ mix = "10 min", to = "26 C" }, { rest = "3 h", at = "26 C" }, { chill = "14 h", at = "fridge", as = "slab 30 mm", covered = true }]
     }
   }
 }
@@ -894,7 +894,7 @@ trial "3.5 % yeast and 8.5 h in the cold" {
       steps = [
         { mix = "10 min", to = "26 C" },
         { rest = "3 h", at = "26 C" },
-        { chill = "8.5 h", at = "fridge" },
+        { chill = "8.5 h", at = "fridge", as = "slab 30 mm", covered = true },
       ]
     }
   }
@@ -916,7 +916,7 @@ trial "3.5 % yeast and 7.5 h in the cold" {
       steps = [
         { mix = "10 min", to = "26 C" },
         { rest = "3 h", at = "26 C" },
-        { chill = "7.5 h", at = "fridge" },
+        { chill = "7.5 h", at = "fridge", as = "slab 30 mm", covered = true },
       ]
     }
   }
@@ -935,7 +935,7 @@ trial "1 % yeast, then a night" {
         "salt"          = "18 g"
         "instant yeast" = "10 g"
       }
-      steps = [{ mix = "10 min", to = "26 C" }, { rest = "3 h", at = "26 C" }, { chill = "14 h", at = "fridge" }]
+      steps = [{ mix = "10 min", to = "26 C" }, { rest = "3 h", at = "26 C" }, { chill = "14 h", at = "fridge", as = "slab 30 mm", covered = true }]
     }
   }
 }
@@ -953,7 +953,25 @@ trial "dough temperature not written" {
         "salt"          = "18 g"
         "instant yeast" = "27 g"
       }
-      steps = [{ mix = "10 min" }, { rest = "3 h", at = "26 C" }, { chill = "14 h", at = "fridge" }]
+      steps = [{ mix = "10 min" }, { rest = "3 h", at = "26 C" }, { chill = "14 h", at = "fridge", as = "slab 30 mm", covered = true }]
+    }
+  }
+}
+
+trial "0.53 % yeast, nobody says how it stands" {
+  rule   = "yeast-for-overnight"
+  expect = "unsure"
+  kitchen { fridge = "4 C" }
+  formula "t" {
+    dough "d" {
+      ingredients = {
+        "bread flour"   = "1000 g"
+        "water"         = "540 g"
+        "sugar"         = "100 g"
+        "salt"          = "18 g"
+        "instant yeast" = "5.3 g"
+      }
+      steps = [{ mix = "10 min", to = "26 C" }, { rest = "3 h", at = "26 C" }, { chill = "14 h", at = "fridge" }]
     }
   }
 }

@@ -13,7 +13,7 @@ import (
 
 func factsCommand() *cobra.Command {
 	var as, name string
-	var all bool
+	var all, history bool
 	cmd := &cobra.Command{
 		Use:   "facts FILE [name ...]",
 		Short: "The computed figures of each part, with unit, error and source",
@@ -37,8 +37,11 @@ ingredients and the kitchen. A single - reads standard input.`,
 			if len(problems) > 0 {
 				return complain(cmd, problems)
 			}
-			var rows []engine.FactRow
 			e := engine.New()
+			if history {
+				return printHistory(cmd, e, inputs)
+			}
+			var rows []engine.FactRow
 			for _, in := range inputs {
 				some, problems := e.Facts(in, args[1:], all)
 				if len(problems) > 0 {
@@ -54,6 +57,7 @@ ingredients and the kitchen. A single - reads standard input.`,
 	}
 	cmd.Flags().StringVar(&as, "as", "text", "output `format`: text, json")
 	cmd.Flags().BoolVar(&all, "all", false, "also the figures of steps, ingredients and the kitchen")
+	cmd.Flags().BoolVar(&history, "history", false, "the timeline instead: step, clock, surroundings, core and mean temperature, rise")
 	cmd.Flags().StringVar(&name, "name", "standard-input.hcl", "`name` of the file that - reads")
 	return cmd
 }
@@ -64,4 +68,18 @@ func factRows(rows []engine.FactRow) []report.FactRow {
 		out[i] = report.FactRow{Formula: r.Formula, Subject: r.Subject, Figure: r.Figure, Means: r.Means, Source: r.Source, Error: strings.TrimSpace(r.Error)}
 	}
 	return out
+}
+
+func printHistory(cmd *cobra.Command, e *engine.Engine, inputs []engine.Input) error {
+	var rows []report.HistoryRow
+	for _, in := range inputs {
+		some, problems := e.History(in)
+		if len(problems) > 0 {
+			return complain(cmd, problems)
+		}
+		for _, r := range some {
+			rows = append(rows, report.HistoryRow(r))
+		}
+	}
+	return report.History(cmd.OutOrStdout(), rows)
 }

@@ -258,14 +258,17 @@ func (p *part) balance(s *formula.Step) Value {
 	return Value{Lo: ends[0], Mid: ends[1], Hi: ends[2], Origin: Model}
 }
 
-// liquid is what the baker can warm or cool: the pourable ingredients together.
-func (p *part) liquid() (kg, cp float64, others func(at int) ([]bakersmath.Ingredient, bool)) {
+// liquid is what the baker can warm or cool: the pourable ingredients together; ok is false while one of them has no single
+// weight.
+func (p *part) liquid() (kg, cp float64, others func(at int) ([]bakersmath.Ingredient, bool), ok bool) {
 	for _, in := range p.Ingredients {
 		if in.Of == nil && in.Item.Is(larder.Pourable) {
-			if one, ok := p.heatOf(in, 0); ok {
-				cp = (cp*kg + one.SpecificHeatKJ*one.MassKg) / (kg + one.MassKg)
-				kg += one.MassKg
+			one, ok := p.heatOf(in, 0)
+			if !ok {
+				return 0, 0, nil, false
 			}
+			cp = (cp*kg + one.SpecificHeatKJ*one.MassKg) / (kg + one.MassKg)
+			kg += one.MassKg
 		}
 	}
 	return kg, cp, func(at int) ([]bakersmath.Ingredient, bool) {
@@ -281,7 +284,15 @@ func (p *part) liquid() (kg, cp float64, others func(at int) ([]bakersmath.Ingre
 			list = append(list, one)
 		}
 		return list, true
-	}
+	}, true
+}
+
+// noSingleWeights is a figure that is asked for and cannot be reckoned yet: open, not absent, so that no rule takes it for one
+// that the formula does without.
+func (p *part) noSingleWeights() Value {
+	v := absent("all amounts of \""+p.Name+"\", each as one figure", p.Place)
+	v.Absent = false
+	return v
 }
 
 // liquidNeeded is how warm the liquid must be for the mix to end at its aim.
@@ -290,7 +301,10 @@ func liquidNeeded(sh *Sheet, s *formula.Step) Value {
 	if !s.To.Set {
 		return absent("to = \"25 C\" in this mix", s.Place)
 	}
-	kg, cp, others := p.liquid()
+	kg, cp, others, ok := p.liquid()
+	if !ok {
+		return p.noSingleWeights()
+	}
 	if kg == 0 {
 		return absent("a pourable liquid in \""+p.Name+"\"", s.Place)
 	}
@@ -300,7 +314,7 @@ func liquidNeeded(sh *Sheet, s *formula.Step) Value {
 	for i, rise := range [...]float64{high, typical, low} { // much friction, warm goods and a cool aim want the coldest liquid
 		list, ok := others(1 - i)
 		if !ok {
-			return absent("all amounts of \""+p.Name+"\", each as one figure", p.Place)
+			return p.noSingleWeights()
 		}
 		t, ok := bakersmath.HeatBalanceLiquidC(aims[i], rise, kg, cp, list)
 		if !ok {
@@ -314,11 +328,11 @@ func liquidNeeded(sh *Sheet, s *formula.Step) Value {
 // iceNeeded is how much of the liquid must be ice when it would have to be colder than liquid can be.
 func iceNeeded(sh *Sheet, s *formula.Step) Value {
 	need := liquidNeeded(sh, s)
-	if need.Absent {
+	if need.Need != nil {
 		return need
 	}
 	p := sh.part(s.Part)
-	kg, cp, others := p.liquid()
+	kg, cp, others, _ := p.liquid()
 	low, typical, high := friction(s)
 	ice := func(aim, rise float64, at int) float64 {
 		list, ok := others(at)

@@ -95,6 +95,9 @@ func Read(r *reading.Reader, b *hclsyntax.Block, opts Options) *Formula {
 		for _, p := range f.Order {
 			rd.weigh(p)
 		}
+		for _, p := range f.Parts {
+			rd.checkSteps(p)
+		}
 	}
 	return f
 }

@@ -1,0 +1,64 @@
+package formula
+
+import (
+	"math"
+
+	"forebake/engine/quantity"
+)
+
+// What cannot be: steps in an order that no dough goes through, an oven that bakes nothing, a brick that the part does not fit.
+
+// coldestOven is the coolest oven that is read as one, C: below it nothing sets.
+const coldestOven = 80
+
+// Density of mixed dough and of anything a baker puts into a block, g/mL: used only to tell a slip from a possibility.
+const lightestPart, heaviestPart = 0.25, 1.6
+
+// checkSteps reports what cannot be in the steps of a part. It comes after the part is weighed.
+func (rd *reader) checkSteps(p *Part) {
+	var bake *Step
+	divided := false
+	for _, s := range p.Steps {
+		switch s.Verb.Name {
+		case "bake":
+			if s.At.Set && s.At.Hi < coldestOven {
+				rd.Fault(s.At.Place, "an oven at %s bakes nothing; %s is the least that is read", s.At.Text, quantity.Format(coldestOven, "C"))
+			}
+			bake = s
+		case "mix", "fold", "sheet", "roll", "shape", "proof":
+			if bake != nil {
+				rd.Fault(s.Place, "%s stands after the bake at line %d; put the steps in the order of the work", s.Verb.Name, bake.Place.Line())
+			}
+		case "divide":
+			divided = true
+		}
+		if g := s.Form; g != nil && g.Shape == "brick" && !divided && s.Pieces == nil {
+			rd.checkBrick(p, s)
+		}
+	}
+}
+
+// checkBrick compares the part's weight with what a block of the written size can weigh.
+func (rd *reader) checkBrick(p *Part, s *Step) {
+	ml := s.Form.Brick[0] * s.Form.Brick[1] * s.Form.Brick[2] / 1000
+	g := p.MassG
+	for _, other := range p.Steps[:s.Index] {
+		if other.Uses != nil && other.Verb.Name == "fill" {
+			g = g.Add(other.Uses.MassG)
+		}
+	}
+	if g.Hi == 0 || math.IsInf(g.Hi, 1) && g.Lo == 0 {
+		return // not weighed, or still open
+	}
+	if g.Lo > heaviestPart*ml || g.Hi < lightestPart*ml {
+		rd.Fault(s.Form.Place, "%s of \"%s\" does not fit a block of %s: it is %s; mend the size or the weights",
+			quantity.FormatInterval(g, "g"), p.Name, quantity.Format(ml, "ml"), fits(g.Lo > heaviestPart*ml))
+	}
+}
+
+func fits(tooMuch bool) string {
+	if tooMuch {
+		return "too much"
+	}
+	return "too little"
+}
