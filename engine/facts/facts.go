@@ -93,6 +93,7 @@ type Fact struct {
 	Means  string // one line
 	Source string
 	Error  string   // the model's error in words; "" for arithmetic
+	Settle string   // what reading or entry settles a model's figure, ready to stand after a semicolon; "" for arithmetic
 	Verbs  []string // step facts: the verbs that have it; none for all
 	index  int      // place in the catalogue of its subject
 

@@ -414,6 +414,21 @@ func hoursTo(targetC float64) func(*Sheet, *formula.Step) Value {
 		if math.IsInf(v.Lo, 1) {
 			return absent("surroundings cold enough to come to "+quantity.Format(targetC, "C")+" in this "+step.Verb.Name, step.Place)
 		}
+		if math.IsInf(v.Mid, 1) { // the coldest run comes there, the middle one never
+			v.Mid = math.NaN()
+		}
 		return v
 	}
 }
+
+// What settles a model's figure.
+const (
+	settleProbe = "a probe settles it: write measured = \"... C\" in this step"
+	settleUsed  = "a probe settles it: write measured = \"... C\" in the last step of what is put on"
+	settleMix   = "write temp = \"... C\" at what is cold or wet, or measured = \"... C\" in this mix"
+	settleRise  = "a measured rise settles it: write measured = \"2 x after 90 min\" in a rest or proof"
+	settleCore  = "a probe settles it: write measured = \"92 C core\" in this bake"
+	settleSheet = "roll one out and measure it"
+	settleYeast = "the model of yeast under sugar is no better: bake a small batch and time it"
+	settleMeter = "a meter settles it: write water_activity = 0.95 in the part"
+)

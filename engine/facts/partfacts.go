@@ -50,11 +50,11 @@ var partFacts = []Fact{
 	{Name: "yeast_pct", Unit: "%", Means: "yeast on flour, as instant dry yeast", Source: "active dry counts 0.75, fresh 0.35 (Gisslen, Professional Cooking, and a bread textbook)", part: func(p *part) Value { return p.pct(yeast) }},
 	{Name: "yeast_kind", Type: Text, Means: "instant, active dry, fresh, mixed or none", Source: srcGiven, part: func(p *part) Value { return text(p.yeastKind()) }},
 	{Name: "yeast_strain", Type: Text, Means: "standard, osmotolerant, mixed or none; standard where none is given", Source: srcGiven, part: func(p *part) Value { return text(p.strain()) }},
-	{Name: "yeast_needed_pct", Unit: "%", Means: "instant yeast that keeps this dough at the pace of its family's usual dose", Source: srcFactor + "; usual dose from the family range table; 0.57 of it for a retard of 8 h or more (common practice)", Error: "factor 1.5", part: yeastNeeded},
+	{Name: "yeast_needed_pct", Unit: "%", Means: "instant yeast that keeps this dough at the pace of its family's usual dose", Source: srcFactor + "; usual dose from the family range table; 0.57 of it for a retard of 8 h or more (common practice)", Error: "factor 1.5", Settle: settleYeast, part: yeastNeeded},
 	{Name: "solute_molality", Unit: "osmol/kg", Means: "dissolved sugar and salt in the dough's free water", Source: srcOsm, part: func(p *part) Value { return p.molalityValue() }},
-	{Name: "osmotic_factor", Unit: "ratio", Means: "pace of the yeast against one that feels no sugar and salt", Source: srcFactor, Error: "factor 1.5", part: osmoticFactor},
-	{Name: "pace_pct", Unit: "%", Means: "pace of the yeast against the same dose in a lean dough", Source: srcFactor, Error: "factor 1.5", part: pace},
-	{Name: "water_activity", Unit: "ratio", Means: "water activity at 25 C; the careful end is the high one", Source: srcAw, Error: "0.01 plain, 0.02 dough, 0.04 fruit", part: waterActivity},
+	{Name: "osmotic_factor", Unit: "ratio", Means: "pace of the yeast against one that feels no sugar and salt", Source: srcFactor, Error: "factor 1.5", Settle: settleYeast, part: osmoticFactor},
+	{Name: "pace_pct", Unit: "%", Means: "pace of the yeast against the same dose in a lean dough", Source: srcFactor, Error: "factor 1.5", Settle: settleYeast, part: pace},
+	{Name: "water_activity", Unit: "ratio", Means: "water activity at 25 C; the careful end is the high one", Source: srcAw, Error: "0.01 plain, 0.02 dough, 0.04 fruit", Settle: settleMeter, part: waterActivity},
 	{Name: "ph", Unit: "pH", Means: "pH as the baker measured it", Source: srcGiven, part: func(p *part) Value { return given(p.PH, "ph of \""+p.Name+"\" (measure it)", p.Place) }},
 
 	{Name: "density_g_per_ml", Unit: "g/mL", Means: "density, fresh from the mixer", Source: srcChoi, Error: "5 % once the gas is known", part: func(p *part) Value { return p.thermal().density }},
@@ -115,15 +115,15 @@ var partFacts = []Fact{
 	{Name: "active_dry_soaked", Type: YesNo, Means: "a soak step wets the active dry yeast", Source: srcGiven, part: func(p *part) Value { return yes(p.activeDrySoaked()) }},
 
 	{Name: "retard_h", Unit: "h", Means: "time in the cold between the mix and the bake, by its own chill steps", Source: srcGiven, part: func(p *part) Value { return p.retardHours() }},
-	{Name: "ferment_e", Unit: "%-hours", Means: "yeast times equivalent hours at 26 C, from the mix to the bench or the oven; 1.25 is about one doubling", Source: srcTemp, Error: errFerment, part: func(p *part) Value { return p.fermented(false, true) }},
-	{Name: "bulk_h26", Unit: "h", Means: "equivalent hours at 26 C from the mix to the bench or the oven", Source: srcTemp, Error: errFerment, part: func(p *part) Value { return p.fermented(false, false) }},
-	{Name: "proof_h26", Unit: "h", Means: "equivalent hours at 26 C from the bench to the oven", Source: srcTemp, Error: errFerment, part: func(p *part) Value { return p.fermented(true, false) }},
-	{Name: "proof_e", Unit: "%-hours", Means: "yeast times equivalent hours at 26 C, from the bench to the oven", Source: srcTemp, Error: errFerment, part: func(p *part) Value { return p.fermented(true, true) }},
+	{Name: "ferment_e", Unit: "%-hours", Means: "yeast times equivalent hours at 26 C, from the mix to the bench or the oven; 1.25 is about one doubling", Source: srcTemp, Error: errFerment, Settle: settleRise, part: func(p *part) Value { return p.fermented(false, true) }},
+	{Name: "bulk_h26", Unit: "h", Means: "equivalent hours at 26 C from the mix to the bench or the oven", Source: srcTemp, Error: errFerment, Settle: settleRise, part: func(p *part) Value { return p.fermented(false, false) }},
+	{Name: "proof_h26", Unit: "h", Means: "equivalent hours at 26 C from the bench to the oven", Source: srcTemp, Error: errFerment, Settle: settleRise, part: func(p *part) Value { return p.fermented(true, false) }},
+	{Name: "proof_e", Unit: "%-hours", Means: "yeast times equivalent hours at 26 C, from the bench to the oven", Source: srcTemp, Error: errFerment, Settle: settleRise, part: func(p *part) Value { return p.fermented(true, true) }},
 	{Name: "dough_rise_measured", Type: YesNo, Means: "a measured rise is written, which beats the model of fermentation", Source: srcGiven, part: func(p *part) Value { return yes(p.follow().Rise) }},
 	{Name: "is_filled", Type: YesNo, Means: "a step spreads a filling on it", Source: srcGiven, part: func(p *part) Value { return yes(p.stepOf("fill") != nil) }},
 	{Name: "is_retarded", Type: YesNo, Means: "it has a chill of 8 h or more", Source: srcGiven, part: func(p *part) Value { return p.retarded() }},
 	{Name: "is_laminated", Type: YesNo, Means: "its family is danish or croissant", Source: srcGiven, part: func(p *part) Value { return yes(p.family().RollIn.Known && p.Formula.Family != nil) }},
-	{Name: "end_c", Unit: "C", Means: "temperature as its own steps leave it", Source: srcHeat, Error: errHeat, part: func(p *part) Value { return p.endTemp() }},
+	{Name: "end_c", Unit: "C", Means: "temperature as its own steps leave it", Source: srcHeat, Error: errHeat, Settle: settleProbe, part: func(p *part) Value { return p.endTemp() }},
 }
 
 func (p *part) flour() Interval {

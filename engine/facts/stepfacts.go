@@ -39,49 +39,49 @@ var stepFacts = []Fact{
 	{Name: "has_active_dry", Type: YesNo, Verbs: []string{"soak"}, Means: "active dry yeast is soaked here", Source: srcGiven, step: func(_ *Sheet, s *formula.Step) Value {
 		return yes(meets(s, func(in *formula.Ingredient) bool { return in.Item != nil && in.Item.YeastKind == "active dry" }))
 	}},
-	{Name: "start_c", Unit: "C", Means: "core temperature as it begins", Source: srcHeat, Error: errHeat, step: ofStage(func(st *history.Stage) history.Band { return st.StartCore })},
-	{Name: "core_end_c", Unit: "C", Means: "core temperature as it ends", Source: srcHeat, Error: errHeat, step: ofStage(func(st *history.Stage) history.Band { return st.Core })},
-	{Name: "mean_end_c", Unit: "C", Means: "mean temperature as it ends", Source: srcHeat, Error: errHeat, step: ofStage(func(st *history.Stage) history.Band { return st.Mean })},
-	{Name: "surface_end_c", Unit: "C", Means: "surface temperature as it ends", Source: srcHeat, Error: errHeat, step: ofStage(func(st *history.Stage) history.Band { return st.Surface })},
-	{Name: "core_max_c", Unit: "C", Means: "highest core temperature in it", Source: srcHeat, Error: errHeat, step: ofStage(func(st *history.Stage) history.Band { return st.CoreMax })},
-	{Name: "h_to_10c", Unit: "h", Verbs: coldVerbs, Means: "time from its start until the core is at 10 C, if it lasted so long", Source: srcHeat, Error: errHeat, step: hoursTo(10)},
-	{Name: "h_to_5c", Unit: "h", Verbs: coldVerbs, Means: "time from its start until the core is at 5 C, if it lasted so long", Source: srcHeat, Error: errHeat, step: hoursTo(5)},
-	{Name: "slab_for_10c_mm", Unit: "mm", Verbs: coldVerbs, Means: "thickest slab whose core is at 10 C within 4 h of its start", Source: srcHeat, Error: errHeat, step: slabFor},
-	{Name: "e_gained", Unit: "%-hours", Means: "yeast times equivalent hours at 26 C gained in it", Source: srcTemp, Error: errFerment, step: gained},
+	{Name: "start_c", Unit: "C", Means: "core temperature as it begins", Source: srcHeat, Error: errHeat, Settle: "a probe settles it: write measured = \"... C\" in the step before", step: ofStage(func(st *history.Stage) history.Band { return st.StartCore })},
+	{Name: "core_end_c", Unit: "C", Means: "core temperature as it ends", Source: srcHeat, Error: errHeat, Settle: settleProbe, step: ofStage(func(st *history.Stage) history.Band { return st.Core })},
+	{Name: "mean_end_c", Unit: "C", Means: "mean temperature as it ends", Source: srcHeat, Error: errHeat, Settle: settleProbe, step: ofStage(func(st *history.Stage) history.Band { return st.Mean })},
+	{Name: "surface_end_c", Unit: "C", Means: "surface temperature as it ends", Source: srcHeat, Error: errHeat, Settle: settleProbe, step: ofStage(func(st *history.Stage) history.Band { return st.Surface })},
+	{Name: "core_max_c", Unit: "C", Means: "highest core temperature in it", Source: srcHeat, Error: errHeat, Settle: settleProbe, step: ofStage(func(st *history.Stage) history.Band { return st.CoreMax })},
+	{Name: "h_to_10c", Unit: "h", Verbs: coldVerbs, Means: "time from its start until the core is at 10 C, if it lasted so long", Source: srcHeat, Error: errHeat, Settle: settleProbe, step: hoursTo(10)},
+	{Name: "h_to_5c", Unit: "h", Verbs: coldVerbs, Means: "time from its start until the core is at 5 C, if it lasted so long", Source: srcHeat, Error: errHeat, Settle: settleProbe, step: hoursTo(5)},
+	{Name: "slab_for_10c_mm", Unit: "mm", Verbs: coldVerbs, Means: "thickest slab whose core is at 10 C within 4 h of its start", Source: srcHeat, Error: errHeat, Settle: settleProbe, step: slabFor},
+	{Name: "e_gained", Unit: "%-hours", Means: "yeast times equivalent hours at 26 C gained in it", Source: srcTemp, Error: errFerment, Settle: settleRise, step: gained},
 
-	{Name: "dough_c", Unit: "C", Verbs: []string{"mix"}, Means: "dough temperature at its end: measured, else by the heat balance, else as aimed at", Source: srcBalance, Error: errBalance, step: func(sh *Sheet, s *formula.Step) Value { return sh.part(s.Part).mixTemp(s) }},
-	{Name: "liquid_needed_c", Unit: "C", Verbs: []string{"mix"}, Means: "liquid temperature that brings the dough to its aim", Source: srcBalance, Error: errBalance, step: liquidNeeded},
-	{Name: "liquid_by_factor_c", Unit: "C", Verbs: []string{"mix"}, Means: "the same by the trade's factor method, good near 22 C only", Source: "Gisslen, Professional Cooking; Hamelman, Bread (memory)", Error: errBalance, step: liquidByFactor},
-	{Name: "ice_needed_g", Unit: "g", Verbs: []string{"mix"}, Means: "ice in place of liquid, where the liquid would have to be under 1 C", Source: srcBalance, Error: errBalance, step: iceNeeded},
+	{Name: "dough_c", Unit: "C", Verbs: []string{"mix"}, Means: "dough temperature at its end: measured, else by the heat balance, else as aimed at", Source: srcBalance, Error: errBalance, Settle: settleMix, step: func(sh *Sheet, s *formula.Step) Value { return sh.part(s.Part).mixTemp(s) }},
+	{Name: "liquid_needed_c", Unit: "C", Verbs: []string{"mix"}, Means: "liquid temperature that brings the dough to its aim", Source: srcBalance, Error: errBalance, Settle: settleMix, step: liquidNeeded},
+	{Name: "liquid_by_factor_c", Unit: "C", Verbs: []string{"mix"}, Means: "the same by the trade's factor method, good near 22 C only", Source: "Gisslen, Professional Cooking; Hamelman, Bread (memory)", Error: errBalance, Settle: settleMix, step: liquidByFactor},
+	{Name: "ice_needed_g", Unit: "g", Verbs: []string{"mix"}, Means: "ice in place of liquid, where the liquid would have to be under 1 C", Source: srcBalance, Error: errBalance, Settle: settleMix, step: iceNeeded},
 	{Name: "fat_c", Unit: "C", Verbs: []string{"mix"}, Means: "temperature of the solid fat that is worked in, as written", Source: srcGiven, step: fatTemp},
 
 	{Name: "sheet_g", Unit: "g", Verbs: []string{"sheet"}, Means: "dough in one sheet", Source: srcAdd, step: func(sh *Sheet, s *formula.Step) Value { return num(sh.sheetMass(s)) }},
-	{Name: "area_cm2", Unit: "cm2", Verbs: []string{"sheet"}, Means: "area of the sheet", Source: srcSheet, Error: errSheet, step: func(sh *Sheet, s *formula.Step) Value { return sh.sheetArea(s) }},
-	{Name: "width_cm", Unit: "cm", Verbs: []string{"sheet"}, Means: "shorter side of the sheet, as near square as the bench allows", Source: srcSheet, Error: errSheet, step: func(sh *Sheet, s *formula.Step) Value {
+	{Name: "area_cm2", Unit: "cm2", Verbs: []string{"sheet"}, Means: "area of the sheet", Source: srcSheet, Error: errSheet, Settle: settleSheet, step: func(sh *Sheet, s *formula.Step) Value { return sh.sheetArea(s) }},
+	{Name: "width_cm", Unit: "cm", Verbs: []string{"sheet"}, Means: "shorter side of the sheet, as near square as the bench allows", Source: srcSheet, Error: errSheet, Settle: settleSheet, step: func(sh *Sheet, s *formula.Step) Value {
 		return sh.onBench(s, func(b geometry.BenchSheet) float64 { return b.WidthMM / 10 })
 	}},
-	{Name: "length_cm", Unit: "cm", Verbs: []string{"sheet"}, Means: "longer side of the sheet", Source: srcSheet, Error: errSheet, step: func(sh *Sheet, s *formula.Step) Value {
+	{Name: "length_cm", Unit: "cm", Verbs: []string{"sheet"}, Means: "longer side of the sheet", Source: srcSheet, Error: errSheet, Settle: settleSheet, step: func(sh *Sheet, s *formula.Step) Value {
 		return sh.onBench(s, func(b geometry.BenchSheet) float64 { return b.LengthMM / 10 })
 	}},
-	{Name: "largest_g", Unit: "g", Verbs: []string{"sheet"}, Means: "most dough that the bench takes at this thickness", Source: srcSheet, Error: errSheet, step: func(sh *Sheet, s *formula.Step) Value {
+	{Name: "largest_g", Unit: "g", Verbs: []string{"sheet"}, Means: "most dough that the bench takes at this thickness", Source: srcSheet, Error: errSheet, Settle: settleSheet, step: func(sh *Sheet, s *formula.Step) Value {
 		return sh.onBench(s, func(b geometry.BenchSheet) float64 { return b.LargestG })
 	}},
 	{Name: "lots", Verbs: []string{"sheet"}, Means: "in how many lots the dough must be sheeted", Source: srcSheet, step: func(sh *Sheet, s *formula.Step) Value { return sh.lots(s) }},
 
-	{Name: "filling_c", Unit: "C", Verbs: []string{"fill"}, Means: "temperature of the filling as its own steps leave it", Source: srcHeat, Error: errHeat, step: usedTemp},
+	{Name: "filling_c", Unit: "C", Verbs: []string{"fill"}, Means: "temperature of the filling as its own steps leave it", Source: srcHeat, Error: errHeat, Settle: settleUsed, step: usedTemp},
 	{Name: "filling_ratio_pct", Unit: "%", Verbs: []string{"fill"}, Means: "filling on the dough that it is spread on, by weight", Source: srcAdd, step: fillingRatio},
-	{Name: "filling_mm", Unit: "mm", Verbs: []string{"fill"}, Means: "thickness of the filling on the sheet", Source: srcSheet, Error: errSheet, step: func(sh *Sheet, s *formula.Step) Value { return sh.fillingThickness(s) }},
+	{Name: "filling_mm", Unit: "mm", Verbs: []string{"fill"}, Means: "thickness of the filling on the sheet", Source: srcSheet, Error: errSheet, Settle: settleSheet, step: func(sh *Sheet, s *formula.Step) Value { return sh.fillingThickness(s) }},
 	{Name: "has_cool_step", Type: YesNo, Verbs: []string{"fill"}, Means: "the filling has a step that cools it", Source: srcGiven, step: func(sh *Sheet, s *formula.Step) Value { return yes(coolStep(s.Uses) != nil) }},
-	{Name: "filling_ready_min", Unit: "min", Verbs: []string{"fill"}, Means: "time from the start of the filling's last cooling until its core is at 24 C", Source: srcHeat, Error: errHeat, step: fillingReady},
-	{Name: "tray_ready_min", Unit: "min", Verbs: []string{"fill"}, Means: "the same on a tray of 15 mm", Source: srcHeat, Error: errHeat, step: trayReady},
+	{Name: "filling_ready_min", Unit: "min", Verbs: []string{"fill"}, Means: "time from the start of the filling's last cooling until its core is at 24 C", Source: srcHeat, Error: errHeat, Settle: settleUsed, step: fillingReady},
+	{Name: "tray_ready_min", Unit: "min", Verbs: []string{"fill"}, Means: "the same on a tray of 15 mm", Source: srcHeat, Error: errHeat, Settle: settleUsed, step: trayReady},
 
-	{Name: "turns", Unit: "turns", Verbs: []string{"roll"}, Means: "turns of the coil", Source: srcSheet, Error: errSheet, step: func(sh *Sheet, s *formula.Step) Value {
+	{Name: "turns", Unit: "turns", Verbs: []string{"roll"}, Means: "turns of the coil", Source: srcSheet, Error: errSheet, Settle: settleSheet, step: func(sh *Sheet, s *formula.Step) Value {
 		return sh.coil(s, func(c geometry.Coil) float64 { return c.Turns })
 	}},
-	{Name: "coil_mm", Unit: "mm", Verbs: []string{"roll"}, Means: "thickness of the coil", Source: srcSheet, Error: errSheet, step: func(sh *Sheet, s *formula.Step) Value {
+	{Name: "coil_mm", Unit: "mm", Verbs: []string{"roll"}, Means: "thickness of the coil", Source: srcSheet, Error: errSheet, Settle: settleSheet, step: func(sh *Sheet, s *formula.Step) Value {
 		return sh.coil(s, func(c geometry.Coil) float64 { return c.DiameterMM })
 	}},
-	{Name: "slices", Unit: "slices", Verbs: []string{"roll"}, Means: "slices that the coil gives", Source: srcSheet, Error: errSheet, step: func(sh *Sheet, s *formula.Step) Value { return sh.slices(s) }},
+	{Name: "slices", Unit: "slices", Verbs: []string{"roll"}, Means: "slices that the coil gives", Source: srcSheet, Error: errSheet, Settle: settleSheet, step: func(sh *Sheet, s *formula.Step) Value { return sh.slices(s) }},
 	{Name: "tin_width_mm", Unit: "mm", Verbs: []string{"roll", "pan"}, Means: "inside width of the tin that it goes into", Source: "house file", step: func(sh *Sheet, s *formula.Step) Value {
 		return sh.tinFigure(s, func(in [3]float64) float64 { return in[1] })
 	}},
@@ -97,12 +97,12 @@ var stepFacts = []Fact{
 	{Name: "is_last_cool", Type: YesNo, Verbs: []string{"cool"}, Means: "no cooling follows it", Source: srcGiven, step: func(_ *Sheet, s *formula.Step) Value { return yes(lastCool(s)) }},
 	{Name: "is_stored_next", Type: YesNo, Verbs: []string{"cool"}, Means: "a store step follows it", Source: srcGiven, step: func(_ *Sheet, s *formula.Step) Value { return yes(storedNext(s)) }},
 
-	{Name: "minutes_to_core", Unit: "min", Verbs: []string{"bake"}, Means: "until the middle is at the target core", Source: srcBake, Error: "factor 1.5: a first guess to be probed", step: minutesToCore},
+	{Name: "minutes_to_core", Unit: "min", Verbs: []string{"bake"}, Means: "until the middle is at the target core", Source: srcBake, Error: "factor 1.5: a first guess to be probed", Settle: settleCore, step: minutesToCore},
 	{Name: "boils_c", Unit: "C", Verbs: []string{"bake"}, Means: "where water boils at this altitude; no crumb goes above it", Source: "100 C less 0.0033 C a metre (memory)", step: func(sh *Sheet, _ *formula.Step) Value {
 		return num(quantity.Point(heat.BoilingPointC(sh.Kitchen.Altitude.Mid())))
 	}},
-	{Name: "syrup_c", Unit: "C", Verbs: []string{"brush"}, Means: "temperature of what is brushed on, as its own steps leave it", Source: srcHeat, Error: errHeat, step: usedTemp},
-	{Name: "loaf_c", Unit: "C", Verbs: []string{"brush"}, Means: "core temperature of what it is brushed on", Source: srcHeat, Error: errHeat, step: ofStage(func(st *history.Stage) history.Band { return st.Core })},
+	{Name: "syrup_c", Unit: "C", Verbs: []string{"brush"}, Means: "temperature of what is brushed on, as its own steps leave it", Source: srcHeat, Error: errHeat, Settle: settleUsed, step: usedTemp},
+	{Name: "loaf_c", Unit: "C", Verbs: []string{"brush"}, Means: "core temperature of what it is brushed on", Source: srcHeat, Error: errHeat, Settle: settleProbe, step: ofStage(func(st *history.Stage) history.Band { return st.Core })},
 
 	{Name: "liquid_c", Unit: "C", Verbs: []string{"mix", "soak"}, Means: "warmest liquid that goes in here, by the temperatures that are written", Source: srcGiven, step: liquidTemp},
 }

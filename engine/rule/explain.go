@@ -162,7 +162,11 @@ func (j *Judge) unsure(rule *Rule, x facts.Subject) (reason string, needs []stri
 				needs = append(needs, in.Name)
 			}
 		case fact.Origin == facts.Model:
-			say(fmt.Sprintf("%s is %s, and the model's error (%s) leaves %s", label(r.fact.Name), Show(r.fact, &fact), r.fact.Error, ShowRange(r.fact, &fact)))
+			text := fmt.Sprintf("%s is %s, %s within the model's error", label(r.fact.Name), Show(r.fact, &fact), ShowRange(r.fact, &fact))
+			if r.fact.Settle != "" {
+				text += "; " + r.fact.Settle
+			}
+			say(text)
 			needs = append(needs, r.name)
 		default:
 			say(j.rangeText(rule, x, i, &fact) + rangeLines(ranged))
@@ -292,7 +296,7 @@ func (j *Judge) end(i int, high bool) *Interval {
 
 // label turns a fact's name into words: its unit is printed with the figure.
 func label(name string) string {
-	for _, ending := range [...]string{"_ml_per_g", "_g_per_ml", "_pct", "_min", "_days", "_mm", "_cm", "_h", "_c", "_g"} {
+	for _, ending := range [...]string{"_ml_per_g", "_g_per_ml", "_pct", "_min", "_days", "_mm", "_cm", "_h", "_c", "_g", "_e"} {
 		if cut, ok := strings.CutSuffix(name, ending); ok {
 			name = cut
 			break

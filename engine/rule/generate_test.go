@@ -533,7 +533,7 @@ func saneValue(t fataler, name string, f *facts.Fact, v *facts.Value) {
 		if !(v.Lo <= v.Hi) || math.IsInf(v.Lo, 1) || math.IsInf(v.Hi, -1) {
 			t.Fatalf("%s: %v to %v is no interval", name, v.Lo, v.Hi)
 		}
-		if !math.IsNaN(v.Mid) && (v.Mid < v.Lo-1e-9*math.Abs(v.Lo) || v.Mid > v.Hi+1e-9*math.Abs(v.Hi)) {
+		if !math.IsNaN(v.Mid) && (math.IsInf(v.Mid, 0) || v.Mid < v.Lo-1e-9*math.Abs(v.Lo) || v.Mid > v.Hi+1e-9*math.Abs(v.Hi)) {
 			t.Fatalf("%s: middle %v outside %v to %v", name, v.Mid, v.Lo, v.Hi)
 		}
 		if f.Type == facts.YesNo && !v.Absent && (v.Lo < 0 || v.Hi > 1) {
