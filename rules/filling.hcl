@@ -317,11 +317,11 @@ trial "39 % blueberries" {
   }
 }
 
-trial "blueberries, 15.5 % sugar in all" {
+trial "blueberries, 15.6 % sugar in all" {
   rule   = "filling-will-weep"
   expect = "flagged"
   formula "t" {
-    filling "f" { ingredients = { "blueberries" = "900 g", "sugar" = "66 g" } }
+    filling "f" { ingredients = { "blueberries" = "900 g", "sugar" = "60 g" } }
   }
 }
 
@@ -442,8 +442,8 @@ rule "syrup-hot" {
   on     = "brush"
   level  = "note"
   limits = { syrup_c = 40, loaf_c = 60 }
-  when   = "brush.loaf_c > limit.loaf_c && brush.syrup_c > limit.syrup_c"
-  say    = "What is brushed on is at {brush.syrup_c}, and the loaf still at {brush.loaf_c} inside. If it is a sugar syrup, let it cool to {limit.syrup_c} or less: cool syrup on a hot loaf shines. A jam glaze or melted butter goes on hot; leave that as it is."
+  when   = "brush.is_syrup && brush.loaf_c > limit.loaf_c && brush.syrup_c > limit.syrup_c"
+  say    = "The syrup is at {brush.syrup_c}, and the loaf still at {brush.loaf_c} inside. Let the syrup cool to {limit.syrup_c} or less: cool syrup on a hot loaf shines."
   why    = "Hot syrup on a hot crust is thin and soaks into the crumb instead of lying on it."
   source = "syrup at 20 to 40 C on a loaf still hot: common practice, no source; 60 C is a judgement"
 }

@@ -166,8 +166,7 @@ type Sheet struct {
 	arena      []cell
 	generation uint32
 	follower   history.Follower
-	pinned     *formula.Ingredient // see Settles
-	pinMass    Interval
+	pinned     map[*formula.Ingredient]Interval // masses that stand for open ones, g; see Settles and Withheld
 }
 
 // cell holds a value that was computed for the formula of that generation; older ones are as good as empty, so that
@@ -256,17 +255,11 @@ func (s *Sheet) Settles(f *Fact, x Subject) []*formula.Ingredient {
 	trial := &Sheet{}
 	for _, p := range s.Formula.Parts {
 		for _, in := range p.Ingredients {
-			if !in.Amount.Open && in.Amount.IsPoint() {
-				continue
-			}
-			if in.Amount.All || in.Of != nil && !in.Amount.Open {
+			if sharp(in) || in.Of != nil && !in.Amount.Open {
 				continue
 			}
 			trial.Reset(s.Formula, s.Kitchen)
-			trial.pinned, trial.pinMass = in, quantity.Point(1)
-			if g := in.Grams.A; g.IsFinite() && g.Hi > 0 {
-				trial.pinMass = quantity.Point(g.Mid())
-			}
+			trial.pinned = map[*formula.Ingredient]Interval{in: pin(in)}
 			after := trial.Value(f, x)
 			if after.Lo > before.Lo || after.Hi < before.Hi || len(after.Words) != len(before.Words) {
 				out = append(out, in)
@@ -274,6 +267,43 @@ func (s *Sheet) Settles(f *Fact, x Subject) []*formula.Ingredient {
 		}
 	}
 	return out
+}
+
+// Withheld tells whether a missing figure is missing only because amounts are open or ranges: with every one of them weighed
+// it could be reckoned. Such a figure is not known yet, which is not the same as one that the formula does without.
+func (s *Sheet) Withheld(f *Fact, x Subject) bool {
+	var all map[*formula.Ingredient]Interval
+	for _, p := range s.Formula.Parts {
+		for _, in := range p.Ingredients {
+			if sharp(in) {
+				continue
+			}
+			if all == nil {
+				all = map[*formula.Ingredient]Interval{}
+			}
+			all[in] = pin(in)
+		}
+	}
+	if all == nil {
+		return false
+	}
+	trial := &Sheet{}
+	trial.Reset(s.Formula, s.Kitchen)
+	trial.pinned = all
+	return !trial.Value(f, x).Absent
+}
+
+// sharp tells whether the amount of an ingredient is one figure, or all of a part.
+func sharp(in *formula.Ingredient) bool {
+	return in.Amount.All || !in.Amount.Open && in.Amount.IsPoint()
+}
+
+// pin is a weight that an open amount could have, or the middle of a range.
+func pin(in *formula.Ingredient) Interval {
+	if g := in.Grams.A; g.IsFinite() && g.Hi > 0 {
+		return quantity.Point(g.Mid())
+	}
+	return quantity.Point(1)
 }
 
 // The makers of values.

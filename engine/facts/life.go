@@ -36,7 +36,12 @@ func (p *part) follow() *history.Life {
 func (p *part) setup() history.Setup {
 	s := history.Setup{Part: p.Part, Kitchen: p.sheet.Kitchen, MassG: p.grams(mass), Material: p.material()}
 	start := p.startTemp()
-	if !start.Absent {
+	switch {
+	case !s.Material.Known:
+		s.Missing = p.thermal().density.Need.What
+	case start.Absent:
+		s.Missing = start.Need.What
+	default:
 		s.Start, s.Started = history.Band{Cold: start.Lo, Mid: start.Mid, Warm: start.Hi}, true
 	}
 	if f, ok := p.factor(); ok && p.strain() != "none" {
@@ -116,10 +121,34 @@ func (p *part) mixTemp(s *formula.Step) Value {
 		v.Origin = Measured
 		return v
 	}
-	if s.To.Set && !p.tempsWritten() {
+	if s.To.Set && (!p.tempsWritten() || !p.isDough() || !firstMix(s)) {
 		return given(s.To, "", s.Place)
 	}
+	if !firstMix(s) {
+		return absent("to = \"25 C\" or measured = \"25 C\" in this mix", s.Place)
+	}
 	return p.balance(s)
+}
+
+func (p *part) isDough() bool { return p.Kind == formula.Dough || p.Kind == formula.Preferment }
+
+// firstMix tells whether no mix stands before it: the first takes the ingredients, later ones only work them on.
+func firstMix(s *formula.Step) bool {
+	for _, other := range s.Part.Steps[:s.Index] {
+		if other.Verb.Name == "mix" {
+			return false
+		}
+	}
+	return true
+}
+
+func lastMix(s *formula.Step) bool {
+	for _, other := range s.Part.Steps[s.Index+1:] {
+		if other.Verb.Name == "mix" {
+			return false
+		}
+	}
+	return true
 }
 
 // tempsWritten tells whether every ingredient that is usually cold or wet has its temperature written, so that the balance
@@ -170,11 +199,20 @@ func (p *part) ingredientTemp(in *formula.Ingredient) (Interval, bool) {
 // Friction where nobody says how it is mixed: from a light hand to a mixer at full development.
 const anyFrictionLow, anyFriction, anyFrictionHigh = 0.5, 4, 9
 
-func friction(s *formula.Step) (low, typical, high float64) {
-	if s == nil {
+// Friction of what holds no flour: there is nothing to develop, C (judgement).
+const pasteFriction, pasteFrictionHigh = 0.5, 2
+
+func (p *part) friction(s *formula.Step) (low, typical, high float64) {
+	switch {
+	case s == nil:
 		return 0, 0, 0
+	case !p.isDough():
+		return 0, pasteFriction, pasteFrictionHigh
 	}
 	by := strings.ToLower(s.By)
+	if house := p.sheet.Kitchen.Friction; house.Set && !strings.Contains(by, "hand") {
+		return house.Lo, house.Mid(), house.Hi
+	}
 	for _, m := range [...]struct{ word, method string }{
 		{"hand", "hand"}, {"spiral", "spiral"}, {"planetary", "planetary"}, {"paddle", "planetary"}, {"hook", "planetary"}, {"stand", "stand mixer"},
 		{"processor", "food processor"}, {"high speed", "high speed"}, {"mixer", "planetary"},
@@ -230,7 +268,7 @@ func (p *part) heatOf(in *formula.Ingredient, at int) (bakersmath.Ingredient, bo
 	case larder.ClassSugar:
 		if item.Water < 3 {
 			out.SpecificHeatKJ = bakersmath.HeatSugarKJ
-			out.Dissolves = item.Sucrose > 50
+			out.Dissolves = item.Sucrose > 50 && p.grams(water).Mid() > p.grams(sucrose).Mid()/2 // 67 % is all that water holds
 		}
 	}
 	return out, out.MassKg > 0
@@ -238,7 +276,7 @@ func (p *part) heatOf(in *formula.Ingredient, at int) (bakersmath.Ingredient, bo
 
 // balance mixes all ingredients, with the friction of a mix or none.
 func (p *part) balance(s *formula.Step) Value {
-	low, typical, high := friction(s)
+	low, typical, high := p.friction(s)
 	var ends [3]float64
 	for i, rise := range [...]float64{low, typical, high} {
 		var list []bakersmath.Ingredient
@@ -301,6 +339,9 @@ func liquidNeeded(sh *Sheet, s *formula.Step) Value {
 	if !s.To.Set {
 		return absent("to = \"25 C\" in this mix", s.Place)
 	}
+	if !firstMix(s) {
+		return absent("the liquid of this mix: the first mix takes it", s.Place)
+	}
 	kg, cp, others, ok := p.liquid()
 	if !ok {
 		return p.noSingleWeights()
@@ -308,7 +349,7 @@ func liquidNeeded(sh *Sheet, s *formula.Step) Value {
 	if kg == 0 {
 		return absent("a pourable liquid in \""+p.Name+"\"", s.Place)
 	}
-	low, typical, high := friction(s)
+	low, typical, high := p.friction(s)
 	var out [3]float64
 	aims := [...]float64{s.To.Lo, s.To.Mid(), s.To.Hi}
 	for i, rise := range [...]float64{high, typical, low} { // much friction, warm goods and a cool aim want the coldest liquid
@@ -333,7 +374,7 @@ func iceNeeded(sh *Sheet, s *formula.Step) Value {
 	}
 	p := sh.part(s.Part)
 	kg, cp, others, _ := p.liquid()
-	low, typical, high := friction(s)
+	low, typical, high := p.friction(s)
 	ice := func(aim, rise float64, at int) float64 {
 		list, ok := others(at)
 		if !ok {
@@ -364,7 +405,7 @@ func liquidByFactor(sh *Sheet, s *formula.Step) Value {
 		}
 	}
 	k := float64(len(others) + 1)
-	low, typical, high := friction(s)
+	low, typical, high := sh.part(s.Part).friction(s)
 	at := func(aim, rise float64) float64 { return bakersmath.WaterTemperature(k, aim, k*rise, others...) }
 	return Value{Lo: at(s.To.Lo, high), Mid: at(s.To.Mid(), typical), Hi: at(s.To.Hi, low), Origin: Model}
 }
@@ -397,6 +438,15 @@ func ofStage(pick func(*history.Stage) history.Band) func(*Sheet, *formula.Step)
 	}
 }
 
+// startCore is the core as a step begins; a reading in the step is of later.
+func startCore(s *Sheet, step *formula.Step) Value {
+	st, missing := s.stage(step)
+	if st == nil {
+		return missing
+	}
+	return bandValue(st.StartCore, false)
+}
+
 // hoursTo is the time until the core is at a temperature, as if the step lasted as long as it takes; a step whose surroundings
 // are not cold enough never comes there.
 func hoursTo(targetC float64) func(*Sheet, *formula.Step) Value {
@@ -411,6 +461,9 @@ func hoursTo(targetC float64) func(*Sheet, *formula.Step) Value {
 			return absent("the surroundings of this "+step.Verb.Name, step.Place)
 		}
 		v := Value{Lo: min(b.Cold, b.Mid, b.Warm), Hi: max(b.Cold, b.Mid, b.Warm), Mid: b.Mid, Origin: Model}
+		if math.IsInf(v.Mid, 1) {
+			v.Mid = math.NaN() // the quickest run alone comes there
+		}
 		if math.IsInf(v.Lo, 1) {
 			return absent("surroundings cold enough to come to "+quantity.Format(targetC, "C")+" in this "+step.Verb.Name, step.Place)
 		}

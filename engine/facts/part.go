@@ -65,8 +65,8 @@ func (s *Sheet) part(p *formula.Part) *part { return &s.parts[p.Serial] }
 
 // mass gives an ingredient's mass, as pinned while looking for what settles a fact.
 func (s *Sheet) mass(in *formula.Ingredient) formula.Mass {
-	if in == s.pinned {
-		return formula.Mass{A: s.pinMass}
+	if g, ok := s.pinned[in]; ok {
+		return formula.Mass{A: g}
 	}
 	if s.pinned != nil && in.Amount.All && in.Of != nil {
 		return formula.Mass{A: s.part(in.Of).grams(mass)}

@@ -101,6 +101,9 @@ func (s *Sheet) onBench(step *formula.Step, pick func(geometry.BenchSheet) float
 	for _, g := range [...]float64{m.Lo, m.Mid(), m.Hi} {
 		for _, mm := range [...]float64{step.Measure.Lo, step.Measure.Mid(), step.Measure.Hi} {
 			b, ok := s.benchSheet(step, g, mm)
+			if ok && step.Wide != nil {
+				b.WidthMM, b.LengthMM = step.Wide.Mid(), b.WidthMM*b.LengthMM/step.Wide.Mid()
+			}
 			if !ok {
 				return absent("a sheet that can be rolled", step.Place)
 			}
@@ -109,9 +112,20 @@ func (s *Sheet) onBench(step *formula.Step, pick func(geometry.BenchSheet) float
 	}
 	v.Mid = (v.Lo + v.Hi) / 2
 	if b, ok := s.benchSheet(step, m.Mid(), step.Measure.Mid()); ok {
+		if step.Wide != nil {
+			b.WidthMM, b.LengthMM = step.Wide.Mid(), b.WidthMM*b.LengthMM/step.Wide.Mid()
+		}
 		v.Mid = pick(b)
 	}
 	return v
+}
+
+// sheetWidth is the side that is rolled up: as written, else the shorter side of a sheet as near square as the bench allows.
+func (s *Sheet) sheetWidth(step *formula.Step) Value {
+	if step.Wide != nil {
+		return given(*step.Wide, "", step.Place)
+	}
+	return s.onBench(step, func(b geometry.BenchSheet) float64 { return b.WidthMM })
 }
 
 func (s *Sheet) lots(step *formula.Step) Value {
@@ -161,7 +175,7 @@ func (s *Sheet) coil(step *formula.Step, pick func(geometry.Coil) float64) Value
 	if !m.IsFinite() {
 		return absent("all amounts of \""+step.Part.Name+"\"", step.Place)
 	}
-	width := s.onBench(sheet, func(b geometry.BenchSheet) float64 { return b.WidthMM })
+	width := s.sheetWidth(sheet)
 	if width.Absent {
 		return width
 	}
@@ -201,12 +215,15 @@ func (s *Sheet) slices(step *formula.Step) Value {
 	if v.Absent {
 		return v
 	}
-	lots := s.pieceCount(step)
+	lots, mid := s.pieceCount(step), s.pieceCount(step).Mid()
+	if bench := s.lots(sheet); !bench.Absent { // a sheet too large for the bench is rolled out, and up, in lots
+		lots, mid = lots.Mul(bench.Interval()), mid*bench.Mid
+	}
 	count := func(mm, slice, lots float64) float64 {
 		n, _, _ := geometry.Slices(mm, slice)
 		return float64(n) * lots
 	}
-	return Value{Lo: count(v.Lo, step.Slice.Hi, lots.Lo), Mid: count(v.Mid, step.Slice.Mid(), lots.Mid()), Hi: count(v.Hi, step.Slice.Lo, lots.Hi), Origin: Model}
+	return Value{Lo: count(v.Lo, step.Slice.Hi, lots.Lo), Mid: count(v.Mid, step.Slice.Mid(), mid), Hi: count(v.Hi, step.Slice.Lo, lots.Hi), Origin: Model}
 }
 
 // tinOf is the tin that a step's part goes into: at this step, or a later one.
@@ -362,8 +379,16 @@ func gained(s *Sheet, step *formula.Step) Value {
 	if !ok || !ok2 || p.strain() == "none" {
 		return p.noYeast()
 	}
-	v := modelled(st.Hours.Interval().Mul(y.Scale(100).Mul(f)), ferment.FermentErrorFactor)
+	factor := float64(ferment.FermentErrorFactor)
+	rise := s.part(step.Part).follow().Rise
+	if rise {
+		factor = measuredRiseFactor
+	}
+	v := modelled(st.Hours.Interval().Mul(y.Scale(100).Mul(f)), factor)
 	v.Mid = st.Hours.Mid * 100 * y.Mid() * f.Mid()
+	if rise {
+		v.Origin = Measured
+	}
 	return v
 }
 
@@ -429,7 +454,7 @@ func remainder(s *Sheet, step *formula.Step) Value {
 // pieceMass is dough and filling in one piece at a step.
 func (s *Sheet) pieceMass(step *formula.Step) Interval {
 	n := s.pieceCount(step)
-	for _, other := range step.Part.Steps[:step.Index] {
+	for _, other := range step.Part.Steps[:step.Index+1] {
 		switch {
 		case other.Tin != "" && other.Count != nil:
 			n = other.Count.Interval
@@ -437,8 +462,8 @@ func (s *Sheet) pieceMass(step *formula.Step) Interval {
 			n = other.Pieces.Interval
 		}
 	}
-	if n.Hi <= 1 && s.Formula.Makes.Pieces > 0 {
-		n = quantity.Point(s.Formula.Makes.Pieces)
+	if made := s.Formula.Makes.Pieces; made > 0 && (n.Hi <= 1 || n.Lo > made) {
+		n = quantity.Point(made) // strands are plaited, slices are baked as cut
 	}
 	return s.wholeMass(step).Div(n)
 }
@@ -497,4 +522,17 @@ func storedNext(step *formula.Step) bool {
 		}
 	}
 	return false
+}
+
+// divided is how many pieces a divide gives.
+func divided(s *Sheet, step *formula.Step) Value {
+	switch m := s.part(step.Part).grams(mass); {
+	case step.Pieces != nil:
+		return given(*step.Pieces, "", step.Place)
+	case step.Measure.Set && step.Measure.Kind == quantity.Count:
+		return given(step.Measure, "", step.Place)
+	case step.Measure.Set && m.IsFinite():
+		return num(quantity.Between(max(1, math.Floor(m.Lo/step.Measure.Hi+1e-9)), max(1, math.Floor(m.Hi/step.Measure.Lo+1e-9))))
+	}
+	return absent("divide = \"75 g\" or a number of pieces", step.Place)
 }

@@ -39,7 +39,7 @@ var stepFacts = []Fact{
 	{Name: "has_active_dry", Type: YesNo, Verbs: []string{"soak"}, Means: "active dry yeast is soaked here", Source: srcGiven, step: func(_ *Sheet, s *formula.Step) Value {
 		return yes(meets(s, func(in *formula.Ingredient) bool { return in.Item != nil && in.Item.YeastKind == "active dry" }))
 	}},
-	{Name: "start_c", Unit: "C", Means: "core temperature as it begins", Source: srcHeat, Error: errHeat, Settle: "a probe settles it: write measured = \"... C\" in the step before", step: ofStage(func(st *history.Stage) history.Band { return st.StartCore })},
+	{Name: "start_c", Unit: "C", Means: "core temperature as it begins", Source: srcHeat, Error: errHeat, Settle: "a probe settles it: write measured = \"... C\" in the step before", step: startCore},
 	{Name: "core_end_c", Unit: "C", Means: "core temperature as it ends", Source: srcHeat, Error: errHeat, Settle: settleProbe, step: ofStage(func(st *history.Stage) history.Band { return st.Core })},
 	{Name: "mean_end_c", Unit: "C", Means: "mean temperature as it ends", Source: srcHeat, Error: errHeat, Settle: settleProbe, step: ofStage(func(st *history.Stage) history.Band { return st.Mean })},
 	{Name: "surface_end_c", Unit: "C", Means: "surface temperature as it ends", Source: srcHeat, Error: errHeat, Settle: settleProbe, step: ofStage(func(st *history.Stage) history.Band { return st.Surface })},
@@ -57,8 +57,10 @@ var stepFacts = []Fact{
 
 	{Name: "sheet_g", Unit: "g", Verbs: []string{"sheet"}, Means: "dough in one sheet", Source: srcAdd, step: func(sh *Sheet, s *formula.Step) Value { return num(sh.sheetMass(s)) }},
 	{Name: "area_cm2", Unit: "cm2", Verbs: []string{"sheet"}, Means: "area of the sheet", Source: srcSheet, Error: errSheet, Settle: settleSheet, step: func(sh *Sheet, s *formula.Step) Value { return sh.sheetArea(s) }},
-	{Name: "width_cm", Unit: "cm", Verbs: []string{"sheet"}, Means: "shorter side of the sheet, as near square as the bench allows", Source: srcSheet, Error: errSheet, Settle: settleSheet, step: func(sh *Sheet, s *formula.Step) Value {
-		return sh.onBench(s, func(b geometry.BenchSheet) float64 { return b.WidthMM / 10 })
+	{Name: "width_cm", Unit: "cm", Verbs: []string{"sheet"}, Means: "side of the sheet that is rolled up: as written (wide = ...), else the shorter of a sheet as near square as the bench allows", Source: srcSheet, Error: errSheet, Settle: settleSheet, step: func(sh *Sheet, s *formula.Step) Value {
+		v := sh.sheetWidth(s)
+		v.Lo, v.Mid, v.Hi = v.Lo/10, v.Mid/10, v.Hi/10
+		return v
 	}},
 	{Name: "length_cm", Unit: "cm", Verbs: []string{"sheet"}, Means: "longer side of the sheet", Source: srcSheet, Error: errSheet, Settle: settleSheet, step: func(sh *Sheet, s *formula.Step) Value {
 		return sh.onBench(s, func(b geometry.BenchSheet) float64 { return b.LengthMM / 10 })
@@ -90,6 +92,11 @@ var stepFacts = []Fact{
 	{Name: "fill_low_ml_per_g", Unit: "mL/g", Verbs: []string{"pan"}, Means: "least tin volume usual for such a dough: of dough, or of dough and filling where it is filled", Source: srcTin, step: func(sh *Sheet, s *formula.Step) Value { return num(quantity.Point(sh.part(s.Part).tinRange().Lo)) }},
 	{Name: "fill_high_ml_per_g", Unit: "mL/g", Verbs: []string{"pan"}, Means: "most tin volume usual for such a dough", Source: srcTin, step: func(sh *Sheet, s *formula.Step) Value { return num(quantity.Point(sh.part(s.Part).tinRange().Hi)) }},
 
+	{Name: "pieces", Unit: "pieces", Verbs: []string{"divide"}, Means: "how many pieces it gives", Source: srcAdd, step: divided},
+	{Name: "is_last", Type: YesNo, Verbs: []string{"mix"}, Means: "no mix follows it", Source: srcGiven, step: func(_ *Sheet, s *formula.Step) Value { return yes(lastMix(s)) }},
+	{Name: "is_syrup", Type: YesNo, Verbs: []string{"brush"}, Means: "what is put on is a syrup", Source: srcGiven, step: func(_ *Sheet, s *formula.Step) Value {
+		return yes(s.Uses != nil && s.Uses.Kind == formula.Syrup)
+	}},
 	{Name: "remainder_pct", Unit: "%", Verbs: []string{"divide"}, Means: "dough left over after whole pieces, on the weight of one piece", Source: srcAdd, step: remainder},
 	{Name: "oven_high_c", Unit: "C", Verbs: []string{"bake"}, Means: "hottest oven published for pieces of this weight and richness", Source: srcOven, step: ovenHigh},
 	{Name: "piece_g", Unit: "g", Verbs: []string{"bake"}, Means: "dough and filling in one piece", Source: srcAdd, step: func(sh *Sheet, s *formula.Step) Value { return num(sh.pieceMass(s)) }},

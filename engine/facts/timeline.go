@@ -32,7 +32,7 @@ func (s *Sheet) Timeline() []Line {
 		for i := range life.Stages {
 			st := &life.Stages[i]
 			l := Line{Part: fp, Step: st.Step, StartH: begins[fp.Serial] + st.StartH.Mid(), EndH: begins[fp.Serial] + st.EndH.Mid(),
-				Timed: st.Step.Time.Set, Measured: st.Measured, Bowl: st.AssumedBowl}
+				Timed: st.Step.Time.Set, Measured: st.Measured || st.RiseMeasured, Bowl: st.AssumedBowl}
 			l.Ambient = absent("", st.Step.Place)
 			if st.HasAmbient {
 				l.Ambient = num(st.Ambient)

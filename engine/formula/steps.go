@@ -35,6 +35,7 @@ type Step struct {
 	Count    *Given
 	Pieces   *Given
 	Slice    *Given // length of one slice cut from a coil, mm
+	Wide     *Given // the side of a sheet that is rolled up, mm
 	Covered  *bool
 	Measured *Measured
 	With     []*Ingredient // what goes in here: the yeast that is soaked, the butter that was held back
@@ -101,7 +102,7 @@ var Verbs = []*Verb{
 	{Name: "thaw", Means: "thaw it", main: mainMeasure{kinds: forTime}, keys: []string{"at", "to", "core", "as", "covered"}},
 	{Name: "cook", Means: "heat it in a pan, a pot or hot fat", main: mainMeasure{kinds: forTime}, keys: []string{"at", "to", "core", "by", "as"}, Hands: true},
 	{Name: "melt", Means: "melt it", main: mainMeasure{kinds: forTime}, keys: []string{"at", "to", "by"}},
-	{Name: "sheet", Means: "roll or sheet it flat, to a thickness", main: mainMeasure{kinds: forLen}, keys: []string{"at", "time"}, Hands: true},
+	{Name: "sheet", Means: "roll or sheet it flat, to a thickness", main: mainMeasure{kinds: forLen}, keys: []string{"at", "time", "wide"}, Hands: true},
 	{Name: "fill", Means: "spread a filling on it", main: mainMeasure{part: true}, keys: []string{"at", "time"}, Hands: true},
 	{Name: "roll", Means: "roll the sheet into a coil", main: mainMeasure{kinds: forLen, words: true}, keys: []string{"slice", "pieces", "time"}, Hands: true},
 	{Name: "divide", Means: "cut it into pieces, by weight or number", main: mainMeasure{kinds: forMass, count: true}, keys: []string{"pieces", "time"}, Hands: true},
@@ -129,7 +130,7 @@ var verbByName = func() map[string]*Verb {
 }()
 
 // StepKeys lists every option that some step knows, in alphabetical order, for the reference page.
-var StepKeys = []string{"as", "at", "by", "core", "count", "covered", "measured", "note", "pieces", "slice", "time", "tin", "to", "with"}
+var StepKeys = []string{"as", "at", "by", "core", "count", "covered", "measured", "note", "pieces", "slice", "time", "tin", "to", "wide", "with"}
 
 // Places are the named places of a kitchen.
 var Places = []string{"room", "fridge", "freezer"}
@@ -380,6 +381,10 @@ func (rd *reader) readStepKey(s *Step, pair reading.Pair) {
 	case "slice":
 		if g, ok := rd.Quantity(v, forLen, what); ok {
 			s.Slice = &g
+		}
+	case "wide":
+		if g, ok := rd.Quantity(v, forLen, what); ok {
+			s.Wide = &g
 		}
 	case "covered":
 		if yes, ok := rd.Bool(v, what); ok {

@@ -45,6 +45,8 @@ type Setup struct {
 	Material Material
 	Start    Band // C, at the end of the first mix, or of whatever begins the part
 	Started  bool // the start is known
+	// Missing is what would have to be written so that start and material are known; "" when they are.
+	Missing string
 	// Gas is yeast in percent times its osmotic factor: how hard the dough works, for its own heat. 0 for what does not ferment.
 	Gas float64
 	// Filling gives the life and material of a part that a step spreads on this one, nil when it is not known.
@@ -71,12 +73,16 @@ type Stage struct {
 	Surface        Band
 	CoreMax        Band
 	Hours          Band // equivalent hours at 26 C gained in it
-	Measured       bool // a reading was believed here
+	Measured       bool // a temperature reading was believed here
+	RiseMeasured   bool // a measured rise was believed here
 	AssumedBowl    bool // no geometry was given, and it matters
 	MinutesToCore  Band // bake: until the target core
 	HasCoreMinutes bool
 	Body           heat.Body
 	Bi             float64
+
+	// read is the share of Hours that was gained when a rise was read; the hours of an earlier rise do not count in it.
+	read float64
 }
 
 // Life is what a part went through.
@@ -93,6 +99,7 @@ type lane struct {
 	warm  int     // -1 coldest, 0 middle, 1 warmest
 	lastT float64 // C, before a body is known: even temperature
 	live  bool    // the walk is started
+	body  heat.Body
 }
 
 // Follower follows parts, keeping its memory from one to the next. It belongs to one goroutine.
@@ -102,8 +109,9 @@ type Follower struct {
 	scales  [placeKinds][3]float64 // what readings made of the surface coefficients, by place
 	body    heat.Body
 	shape   shape
-	filled  *Filling
+	missing string // what would have to be written so that the steps from here on are known; "" while they are
 	mixed   bool
+	moved   bool // a step has changed the temperature that the part began with
 	volumes heat.Volumes
 	slab    float64 // TimeToAs: the thickness to try, m; 0 for the part as it stands
 	stages  []Stage
@@ -134,10 +142,12 @@ func (f *Follower) Follow(s Setup) *Life {
 			clock = clock.Add(step.Time.Interval.Scale(1.0 / 60))
 		}
 		st.EndH = clock
+		if life.Rise {
+			st.Hours = st.Hours.times(life.RiseScale)
+		}
 		if r := step.Measured; r != nil && r.Rise.Set && st.Known {
 			f.believeRise(&st, life)
 		}
-		scaleHours(&st, life)
 		f.stages = append(f.stages, st)
 	}
 	life.Stages = f.stages
@@ -145,23 +155,28 @@ func (f *Follower) Follow(s Setup) *Life {
 	return life
 }
 
-func scaleHours(st *Stage, life *Life) {
-	if life.Rise && !st.Measured {
-		st.Hours = Band{st.Hours.Cold * life.RiseScale, st.Hours.Mid * life.RiseScale, st.Hours.Warm * life.RiseScale}
+func (b Band) times(x float64) Band { return Band{b.Cold * x, b.Mid * x, b.Warm * x} }
+
+// beginsRise tells whether a step drives the gas out, so that a rise is counted from there.
+func beginsRise(verb string) bool {
+	switch verb {
+	case "mix", "sheet", "roll", "divide", "shape":
+		return true
 	}
+	return false
 }
 
-// believeRise sets the fermentation so far by a measured rise: a doubling is 1.25 %-hours (ferment.DoublingE). All hours
-// before it are scaled, and those after it too.
+// believeRise sets the fermentation of a rise by what was measured of it: a doubling is 1.25 %-hours (ferment.DoublingE). The
+// hours of that rise become what was seen, and those of later steps are scaled alike; those of an earlier rise too, unless it
+// was measured itself.
 func (f *Follower) believeRise(st *Stage, life *Life) {
-	if !(f.setup.Gas > 0) {
-		return
-	}
+	first := len(f.stages)
 	before := 0.0
-	for _, other := range f.stages {
-		before += other.Hours.Mid
+	for first > 0 && !beginsRise(f.stages[first-1].Step.Verb.Name) {
+		first--
+		before += f.stages[first].Hours.Mid
 	}
-	modelled := (before + st.Hours.Mid) * f.setup.Gas
+	modelled := (before + st.Hours.Mid*st.read) * f.setup.Gas
 	seen := ferment.DoublingE * math.Log2(st.Step.Measured.Rise.Interval.Mid())
 	if !(modelled > 0) || !(seen > 0) {
 		return
@@ -169,10 +184,22 @@ func (f *Follower) believeRise(st *Stage, life *Life) {
 	scale := seen / modelled
 	sharpen := func(b Band) Band { m := b.Mid * scale; return Band{m, m, m} }
 	for i := range f.stages {
-		f.stages[i].Hours = sharpen(f.stages[i].Hours)
+		switch {
+		case i >= first:
+			f.stages[i].Hours = sharpen(f.stages[i].Hours)
+		case !life.Rise:
+			f.stages[i].Hours = f.stages[i].Hours.times(scale)
+		}
 	}
-	st.Hours = sharpen(st.Hours)
-	life.RiseScale, life.Rise, st.Measured = scale, true, true
+	if st.read == 1 {
+		st.Hours = sharpen(st.Hours)
+	} else { // known when it was read, and modelled from there on
+		m := st.Hours.Mid * st.read
+		rest := Band{max(0, st.Hours.Cold-m), st.Hours.Mid - m, max(0, st.Hours.Warm-m)}.times(scale)
+		st.Hours = Band{min(rest.Cold, rest.Mid) + m*scale, rest.Mid + m*scale, max(rest.Warm, rest.Mid) + m*scale}
+	}
+	life.RiseScale *= scale
+	life.Rise, st.RiseMeasured = true, true
 }
 
 // TimeTo gives the hours from the beginning of a step until the core is at a temperature, as if the step lasted as long as it
@@ -184,41 +211,53 @@ func (f *Follower) TimeTo(s Setup, step *formula.Step, targetC float64) (Band, b
 	for _, other := range s.Part.Steps {
 		st := Stage{Step: other}
 		if other == step {
-			if !f.setup.Started || !f.setup.Material.Known {
+			if f.missing != "" {
 				return Band{}, false
 			}
 			f.reshape(other)
-			if f.slab > 0 {
-				f.body, f.shape.known = heat.SlabOf(f.slab), true
-				f.turnOver()
-			}
 			e, ok := f.environment(other, &st)
 			if !ok {
 				return Band{}, false
 			}
+			var read [3]bool
+			for i := range f.lanes {
+				if !f.enter(&f.lanes[i], e) {
+					return Band{}, false
+				}
+				read[i] = other.Measured != nil && other.Measured.Temp.Set && f.believe(&f.lanes[i], other, e)
+			}
+			if f.slab > 0 {
+				e.body, f.shape.known = heat.SlabOf(f.slab), true
+			}
 			var out [3]float64
 			for i := range f.lanes {
-				out[i] = f.reach(&f.lanes[i], e, targetC)
+				if !f.enter(&f.lanes[i], e) {
+					return Band{}, false
+				}
+				out[i] = f.reach(&f.lanes[i], e, targetC, read[i])
 			}
-			return Band{out[0], out[1], out[2]}, true
+			return Band{min(out[0], out[1], out[2]), out[1], max(out[0], out[1], out[2])}, true
 		}
 		f.step(other, &st)
 	}
 	return Band{}, false
 }
 
-// reach gives the hours until one run's core is at the target: 0 when it is there already on the way down.
-func (f *Follower) reach(l *lane, e environment, targetC float64) float64 {
-	f.enter(l, e)
-	core := l.walk.At(0).CoreC
-	cooling := l.walk.At(0).MeanC > e.ambient.Mid()
-	if cooling && core <= targetC || !cooling && core >= targetC {
+// reach gives the hours until the core of a run that has entered its surroundings is at the target: 0 when it is there already
+// on the way down, or up. After a reading that was believed the model's error is no longer added.
+func (f *Follower) reach(l *lane, e environment, targetC float64, read bool) float64 {
+	now := l.walk.At(0)
+	cooling := now.MeanC > l.ambient(e)
+	if cooling && now.CoreC <= targetC || !cooling && now.CoreC >= targetC {
 		return 0
 	}
-	if cooling && f.worksHard(l, e) {
+	if cooling && !read && f.worksHard(l, e) {
 		return f.workingTime(l, e, targetC)
 	}
-	speed := f.speed(l, e, cooling)
+	speed := 1.0
+	if !read {
+		speed = f.speed(l, e, cooling)
+	}
 	return l.walk.TimeTo(heat.Core, targetC, math.Inf(1)) / speed / 3600
 }
 

@@ -11,7 +11,13 @@ import (
 )
 
 func (f *Follower) begin(s Setup) {
-	f.setup, f.filled, f.mixed = s, nil, false
+	f.setup, f.mixed, f.moved, f.missing = s, false, false, ""
+	if !s.Started || !s.Material.Known {
+		f.missing = s.Missing
+		if f.missing == "" {
+			f.missing = "the temperature that the part begins with"
+		}
+	}
 	f.body, f.shape = heat.Body{}, shape{mixedRho: s.Material.Density}
 	for i := range f.scales {
 		f.scales[i] = [3]float64{1, 1, 1}
@@ -24,9 +30,13 @@ func (f *Follower) begin(s Setup) {
 
 // step does what one step does to the part.
 func (f *Follower) step(step *formula.Step, st *Stage) {
-	if !f.setup.Started || !f.setup.Material.Known {
-		st.Missing = "the temperature that the part begins with"
+	if f.missing != "" {
+		st.Missing = f.missing
 		f.reshape(step)
+		return
+	}
+	if f.apart(step) {
+		f.mark(st)
 		return
 	}
 	switch step.Verb.Name {
@@ -40,44 +50,83 @@ func (f *Follower) step(step *formula.Step, st *Stage) {
 		f.bake(step, st)
 		return
 	case "fill":
-		f.fill(step)
+		if !f.fill(step, st) {
+			return
+		}
 	}
 	f.reshape(step)
 	if !step.Time.Set {
 		f.mark(st)
 		if timed(step.Verb.Name) {
-			st.Known, st.Missing = false, "the time of this "+step.Verb.Name
+			f.lose(st, "the time of this "+step.Verb.Name)
 		}
 		return
 	}
 	e, ok := f.environment(step, st)
 	if !ok {
-		if timed(step.Verb.Name) {
-			f.mark(st)
-			st.Known = false
-			f.setup.Started = false // what comes after stands on it
-			return
-		}
+		missing := st.Missing
 		f.mark(st)
+		st.Missing = ""
+		if timed(step.Verb.Name) {
+			f.lose(st, missing)
+		}
 		return
 	}
 	f.stay(step, st, e)
 }
 
-// mix makes the part even: the first mix at the setup's start, a later one at what was read or aimed at, if anything.
+// lose ends a stage without a temperature: it, and what comes after, stands on something that is not written.
+func (f *Follower) lose(st *Stage, missing string) {
+	st.Known, st.Missing, f.missing = false, missing, missing
+}
+
+// apart tells whether a step is done to some of the ingredients in a bowl or pan of their own, before the mix at which the
+// part begins: yeast that is soaked, butter that is melted for a dough.
+func (f *Follower) apart(step *formula.Step) bool {
+	if f.mixed || f.moved {
+		return false
+	}
+	part := f.setup.Part
+	switch step.Verb.Name {
+	case "soak":
+	case "cook", "melt":
+		// A filling is cooked as it goes: taking it for cold until its mix would be the unsafe side.
+		if len(step.With) == 0 || part.Kind != formula.Dough && part.Kind != formula.Preferment {
+			return false
+		}
+	default:
+		return false
+	}
+	for _, other := range part.Steps {
+		if other.Verb.Name == "mix" {
+			return true
+		}
+	}
+	return false
+}
+
+// mix makes the part even. The first mix is where the setup's start holds, unless something was done to the part before; any
+// other mix is at what was read or aimed at, if anything.
 func (f *Follower) mix(step *formula.Step, st *Stage) {
 	f.turnOver()
 	aim := step.To
-	if r := step.Measured; r != nil && r.Temp.Set {
-		aim, st.Measured = r.Temp, true
+	read := step.Measured != nil && step.Measured.Temp.Set
+	if read {
+		aim, st.Measured = step.Measured.Temp, true
 	}
-	if f.mixed && aim.Set {
-		for i, t := range [...]float64{aim.Lo, aim.Mid(), aim.Hi} {
-			f.lanes[i].lastT = t
-		}
+	if (f.mixed || f.moved || read) && aim.Set {
+		f.setEven([3]float64{aim.Lo, aim.Mid(), aim.Hi})
 	}
 	f.mixed = true
 	f.mark(st)
+}
+
+// setEven puts the three runs at one even temperature each.
+func (f *Follower) setEven(temps [3]float64) {
+	for i := range f.lanes {
+		f.lanes[i].lastT, f.lanes[i].live = temps[i], false
+	}
+	f.moved = true
 }
 
 // timed tells whether a step is waiting in some surroundings; hand work without surroundings changes no temperature here.
@@ -101,7 +150,8 @@ func (f *Follower) mark(st *Stage) {
 	st.Mean, st.Surface = band(mean), band(surface)
 }
 
-func band(x [3]float64) Band { return Band{min(x[0], x[1]), x[1], max(x[1], x[2])} }
+// band gives the three runs in order. They can cross: an uneven body goes on warming in its middle while it cools.
+func band(x [3]float64) Band { return Band{min(x[0], x[1], x[2]), x[1], max(x[0], x[1], x[2])} }
 
 func (f *Follower) now(l *lane) heat.State {
 	if !l.live {
@@ -149,25 +199,51 @@ func (f *Follower) reshape(step *formula.Step) {
 				f.shape.pieces = math.Max(1, math.Round(kg*1000/step.Measure.Mid()))
 			}
 		}
-		if step.Tin != "" {
-			if tin, ok := f.setup.Kitchen.TinNamed(step.Tin); ok {
-				f.shape.tin = &tin
-				if step.Count != nil {
-					f.shape.pieces = step.Count.Lo
-				}
-			}
+		f.intoTin(step)
+		if made := f.setup.Part.Formula.Makes.Pieces; made > 0 && (step.Verb.Name == "shape" || step.Verb.Name == "pan") && step.Pieces == nil && (f.shape.pieces <= 1 || f.shape.pieces > made) {
+			f.shape.pieces = made // strands are plaited; a batch that nobody divides in writing is divided all the same
 		}
 		f.shape.pieceKg = kg / math.Max(1, f.shape.pieces)
 		switch {
 		case f.shape.tin != nil:
-			if h, ok := geometry.TinLoafHalfMM(f.shape.pieceKg*1000, rho/1000, f.shape.tin.Inside[0], f.shape.tin.Inside[1]); ok {
-				set(brick(h))
-			}
+			f.fitTin(set)
 		case step.Verb.Name != "roll" || f.shape.pieces > 0:
 			if h, ok := f.freeStanding(f.shape.pieceKg, rho/1000); ok {
 				set(brick(h))
 			}
 		}
+	default:
+		// A proof or rest that names the tin first.
+		if f.intoTin(step) {
+			if made := f.setup.Part.Formula.Makes.Pieces; made > 0 && (step.Verb.Name == "shape" || step.Verb.Name == "pan") && step.Pieces == nil && (f.shape.pieces <= 1 || f.shape.pieces > made) {
+				f.shape.pieces = made // strands are plaited; a batch that nobody divides in writing is divided all the same
+			}
+			f.shape.pieceKg = kg / math.Max(1, f.shape.pieces)
+			f.fitTin(set)
+		}
+	}
+}
+
+// intoTin takes the tin that a step names; false when it names none, or the one that the part is in already.
+func (f *Follower) intoTin(step *formula.Step) bool {
+	if step.Tin == "" {
+		return false
+	}
+	tin, ok := f.setup.Kitchen.TinNamed(step.Tin)
+	if !ok {
+		return false
+	}
+	fresh := f.shape.tin == nil || f.shape.tin.Name != tin.Name
+	f.shape.tin = &tin
+	if step.Count != nil && step.Count.Lo >= 1 {
+		f.shape.pieces = step.Count.Lo
+	}
+	return fresh
+}
+
+func (f *Follower) fitTin(set func(heat.Body)) {
+	if h, ok := geometry.TinLoafHalfMM(f.shape.pieceKg*1000, f.density()/1000, f.shape.tin.Inside[0], f.shape.tin.Inside[1]); ok {
+		set(brick(h))
 	}
 }
 
@@ -243,41 +319,56 @@ func (f *Follower) heated(step *formula.Step, st *Stage) {
 		st.Measured = true
 	}
 	if !target.Set {
-		st.Known, st.Missing = false, "to = \"... C\" in this "+step.Verb.Name
-		f.setup.Started = false
+		f.lose(st, "to = \"... C\" in this "+step.Verb.Name)
 		return
 	}
 	temps := [3]float64{target.Lo, target.Mid(), target.Hi}
-	for i := range f.lanes {
-		f.lanes[i].lastT, f.lanes[i].live = temps[i], false
+	f.setEven(temps)
+	if temps[1] >= yeastDiesC {
+		f.setup.Gas = 0
 	}
 	after := band(temps)
 	st.Core, st.Mean, st.Surface = after, after, after
 	st.CoreMax = Band{max(st.StartCore.Cold, after.Cold), max(st.StartCore.Mid, after.Mid), max(st.StartCore.Warm, after.Warm)}
 }
 
-// fill spreads a filling on: the two share their heat at once, being thin.
-func (f *Follower) fill(step *formula.Step) {
-	if step.Uses == nil || f.setup.Filling == nil {
-		return
+// yeastDiesC is where yeast in dough is dead (138 F, package ferment).
+const yeastDiesC = 59
+
+// fill spreads a filling on: the two share their heat at once, being thin. false when nothing is known of the filling, and so
+// nothing of what comes after.
+func (f *Follower) fill(step *formula.Step, st *Stage) bool {
+	var fill *Filling
+	if step.Uses != nil && f.setup.Filling != nil {
+		fill = f.setup.Filling(step.Uses)
 	}
-	fill := f.setup.Filling(step.Uses)
 	if fill == nil || !fill.Material.Known || !fill.MassG.IsFinite() {
-		return
+		f.mark(st)
+		what := "the filling"
+		if step.Uses != nil {
+			what = "the amounts and the temperature of \"" + step.Uses.Name + "\""
+		}
+		f.lose(st, what)
+		return false
 	}
-	f.filled = fill
 	m, kg := f.setup.Material, fill.MassG.Mid()/1000
 	own := f.massKg()
 	temps := [3]float64{fill.Temp.Cold, fill.Temp.Mid, fill.Temp.Warm}
+	a, b := own*m.SpecificHeat, kg*fill.Material.SpecificHeat
 	for i := range f.lanes {
-		l := &f.lanes[i]
-		a, b := own*m.SpecificHeat, kg*fill.Material.SpecificHeat
-		l.lastT, l.live = (a*f.now(l).MeanC+b*temps[i])/(a+b), false
+		temps[i] = (a*f.now(&f.lanes[i]).MeanC + b*temps[i]) / (a + b)
 	}
-	f.shape.filling, f.shape.fillRho = kg, fill.Material.Density
-	if rho, ok := geometry.MeanDensity(own*1000, m.Density/1000, kg*1000, fill.Material.Density/1000); ok {
+	f.setEven(temps)
+	if rho, ok := geometry.MeanDensity(own*1000, f.shape.mixedRho/1000, kg*1000, fill.Material.Density/1000); ok {
 		f.shape.mixedRho = rho * 1000
 	}
+	if rho, ok := geometry.MeanDensity(f.shape.filling*1000, f.shape.fillRho/1000, kg*1000, fill.Material.Density/1000); ok && f.shape.filling > 0 {
+		f.shape.fillRho = rho * 1000
+	} else {
+		f.shape.fillRho = fill.Material.Density
+	}
+	f.shape.filling += kg
+	return true
 }
 
 // environment is the surroundings of a step.
@@ -374,50 +465,55 @@ func (f *Follower) environment(step *formula.Step, st *Stage) (environment, bool
 	return e, true
 }
 
-// enter puts a run into surroundings.
-func (f *Follower) enter(l *lane, e environment) {
+// ambient is what is around one run.
+func (l *lane) ambient(e environment) float64 {
+	return [3]float64{e.ambient.Lo, e.ambient.Mid(), e.ambient.Hi}[l.warm+1]
+}
+
+// quick tells whether a run is the one that goes faster than the middle: the coldest when it cools, the warmest when it warms.
+func (l *lane) quick(cooling bool) bool { return l.warm != 0 && (l.warm < 0) == cooling }
+
+// coefficient is the surface coefficient of one run, W/(m2 K), before the model's error.
+func (f *Follower) coefficient(l *lane, e environment, cooling bool) float64 {
+	h := e.h
+	if l.warm != 0 && !l.quick(cooling) {
+		h = e.covered // covered, or nobody says: a lid is the slower way
+	}
+	return h * f.scales[e.place][l.warm+1]
+}
+
+// enter puts a run into surroundings; false when the model cannot take the body.
+func (f *Follower) enter(l *lane, e environment) bool {
 	m := f.setup.Material
-	i := l.warm + 1
+	alpha, ambient := m.Diffusivity, l.ambient(e)
+	t := f.now(l).MeanC
+	cooling := t > ambient
 	body := e.body
-	if !f.shape.known && l.warm < 0 {
+	if !f.shape.known && l.quick(cooling) {
 		body = heat.SlabOf(thinnest)
 	}
-	alpha := m.Diffusivity
-	ambient := e.ambient.Mid()
-	switch l.warm {
-	case -1:
-		ambient = e.ambient.Lo
-	case 1:
-		ambient = e.ambient.Hi
+	if l.live && body != l.body { // nobody said how it stands, and another guess is the outer one now
+		l.lastT, l.live = t, false
 	}
-	t := f.now(l).MeanC
 	if m.Butterfat > 0 && min(t, ambient) < 26 && max(t, ambient) > 4 {
 		alpha /= 1 + 0.75*m.Butterfat // butter sets or melts on the way (first order)
 	}
-	if !l.live {
-		l.live = l.walk.Start(body, m.Conductivity, alpha, l.lastT)
-	} else {
+	if l.live {
 		l.walk.SetMaterial(m.Conductivity, alpha)
+	} else {
+		l.live, l.body = l.walk.Start(body, m.Conductivity, alpha, l.lastT), body
 	}
-	h := e.h
-	if l.warm > 0 && t > ambient || l.warm < 0 && t < ambient {
-		h = e.covered // covered, or nobody says: a lid is the slower way
-	}
-	l.walk.Stage(ambient, h*f.scales[e.place][i])
+	return l.live && l.walk.Stage(ambient, f.coefficient(l, e, cooling))
 }
 
 // speed is how much faster or slower than the middle a run goes, by the model's error; and how much its own heat holds a
 // fermenting dough up.
 func (f *Follower) speed(l *lane, e environment, cooling bool) float64 {
-	m := f.setup.Material
-	err := heat.TimeError(e.h*e.body.Nearest()/m.Conductivity, e.error)
-	if f.setup.Gas > 0 {
-		err = math.Hypot(err, heat.FermentationIncluded)
-	}
-	speed := 1.0
-	if (l.warm < 0) == cooling && l.warm != 0 {
+	speed, err := 1.0, f.timeError(e)
+	switch {
+	case l.quick(cooling):
 		speed = 1 + err
-	} else if l.warm != 0 {
+	case l.warm != 0:
 		speed = 1 / (1 + err)
 	}
 	if cooling && f.setup.Gas > 0 {
@@ -428,11 +524,19 @@ func (f *Follower) speed(l *lane, e environment, cooling bool) float64 {
 	return speed
 }
 
+func (f *Follower) timeError(e environment) float64 {
+	err := heat.TimeError(e.h*e.body.Nearest()/f.setup.Material.Conductivity, e.error)
+	if f.setup.Gas > 0 {
+		err = math.Hypot(err, heat.FermentationIncluded)
+	}
+	return err
+}
+
 // growth is how much the dough's own heat stretches its cooling, to first order.
 func (f *Follower) growth(l *lane, e environment) float64 {
 	m, t := f.setup.Material, l.walk.At(0).MeanC
-	excess := heat.DTSteadyState(heat.FermentationHeat(f.watts(l), t), m.Density, e.body.Nearest(), m.Conductivity, e.h)
-	return heat.GrowthByFermentation(excess, t, e.ambient.Mid())
+	excess := heat.DTSteadyState(heat.FermentationHeat(f.watts(l), t), m.Density, l.body.Nearest(), m.Conductivity, f.coefficient(l, e, true))
+	return heat.GrowthByFermentation(excess, t, l.ambient(e))
 }
 
 // watts is the heat of fermentation at 28 C of one run, W/kg.
@@ -448,23 +552,24 @@ func (f *Follower) worksHard(l *lane, e environment) bool {
 }
 
 // working follows a thick dough whose own heat matters, by finite volumes with the heat of fermentation as a source. It starts
-// even, at the mean, which is how a dough that was just mixed or rested stands.
-func (f *Follower) working(l *lane, e environment, seconds, fermenting float64) (end heat.State, hours float64) {
+// even, at the mean, which is how a dough that was just mixed or rested stands. It gives the state after seconds, the hottest
+// core until then, and the equivalent hours gained in fermenting seconds.
+func (f *Follower) working(l *lane, e environment, seconds, fermenting float64) (end heat.State, most, hours float64) {
 	const stretches = 16
 	v := &f.volumes
 	now := l.walk.At(0)
 	f.startWorking(v, l, e, now.MeanC)
 	last, at := ferment.TemperatureFactor(now.MeanC), 0.0
 	longest := max(seconds, fermenting)
-	end = now
-	for i := 1; i <= stretches; i++ {
+	end, most = now, now.CoreC
+	for i := 1; i <= stretches; {
 		// Lengthening stretches that meet both ends of a range.
 		share := float64(i) / stretches
 		to := longest * share * share
-		for _, stop := range [...]float64{min(seconds, fermenting), longest} {
-			if at < stop && to > stop {
-				to = stop
-			}
+		if stop := min(seconds, fermenting); at < stop && to > stop {
+			to = stop
+		} else {
+			i++
 		}
 		state := v.Advance(to - at)
 		g := ferment.TemperatureFactor(state.MeanC)
@@ -472,27 +577,25 @@ func (f *Follower) working(l *lane, e environment, seconds, fermenting float64) 
 			hours += (last + g) / 2 * (to - at) / 3600
 		}
 		if to <= seconds {
-			end = state
+			end, most = state, max(most, state.CoreC)
 		}
 		last, at = g, to
 	}
-	l.lastT, l.live = end.MeanC, false
-	return end, hours
+	return end, most, hours
 }
 
 func (f *Follower) startWorking(v *heat.Volumes, l *lane, e environment, t float64) {
 	m := f.setup.Material
 	// The model's error goes into the surface, where most of it comes from.
-	err := heat.TimeError(e.h*e.body.Nearest()/m.Conductivity, e.error)
-	h := e.h * f.scales[e.place][l.warm+1] * [3]float64{1 + err, 1, 1 / (1 + err)}[l.warm+1]
-	ambient := [3]float64{e.ambient.Lo, e.ambient.Mid(), e.ambient.Hi}[l.warm+1]
-	v.Start(e.body.EquivalentDimension(m.Conductivity, h), e.body.Nearest(), heat.Properties{
+	err := f.timeError(e)
+	h := f.coefficient(l, e, true) * [3]float64{1 + err, 1, 1 / (1 + err)}[l.warm+1]
+	v.Start(l.body.EquivalentDimension(m.Conductivity, h), l.body.Nearest(), heat.Properties{
 		SpecificHeat: m.SpecificHeat, DensityKgM3: m.Density, ConductivityWmK: m.Conductivity, DiffusivityM2s: m.Diffusivity}, t)
 	v.SetSource(heat.FermentationCurve(f.watts(l)))
 	if m.Butterfat > 0 {
 		v.SetSpecificHeat(heat.MilkFatCurve(m.SpecificHeat, m.Butterfat))
 	}
-	v.Stage(ambient, h)
+	v.Stage(l.ambient(e), h)
 }
 
 // workingTime is when the core of such a dough comes to a target, h; +Inf when it has not in longestWatch. A working dough may warm
@@ -523,16 +626,20 @@ const wattsAt28 = 0.77
 
 // stay leaves the part in its surroundings for the time of the step.
 func (f *Follower) stay(step *formula.Step, st *Stage, e environment) {
-	st.Known = true
 	var start, core, mean, surface, most, hours [3]float64
 	for i := range f.lanes {
-		f.enter(&f.lanes[i], e)
+		if !f.enter(&f.lanes[i], e) {
+			f.lose(st, "a shape of \""+f.setup.Part.Name+"\" that can be")
+			return
+		}
 		start[i] = f.lanes[i].walk.At(0).CoreC
 	}
+	st.Known, st.read, f.moved = true, 1, true
 	read := step.Measured != nil && step.Measured.Temp.Set
+	riseAfter := step.Measured != nil && step.Measured.Rise.Set && step.Measured.After.Set
 	for i := range f.lanes {
 		l := &f.lanes[i]
-		cooling := l.walk.At(0).MeanC > e.ambient.Mid()
+		cooling := l.walk.At(0).MeanC > l.ambient(e)
 		speed := 1.0
 		switch {
 		case !read:
@@ -544,28 +651,37 @@ func (f *Follower) stay(step *formula.Step, st *Stage, e environment) {
 			st.Measured = true
 		}
 		minutes := e.minutes.Mid()
-		if l.warm != 0 {
+		switch {
+		case l.quick(cooling):
 			minutes = e.minutes.Hi
-			if (l.warm > 0) == cooling {
-				minutes = e.minutes.Lo
-			}
+		case l.warm != 0:
+			minutes = e.minutes.Lo
 		}
 		fermenting := [3]float64{e.minutes.Lo, e.minutes.Mid(), e.minutes.Hi}[i] * 60
+		own := cooling && !read && f.worksHard(l, e)
+		early := 0.0
+		if riseAfter && l.warm == 0 {
+			early = f.gained(l, e, own, speed, min(step.Measured.After.Mid()*60, fermenting))
+		}
 		var end heat.State
-		if cooling && !read && f.worksHard(l, e) {
-			end, hours[i] = f.working(l, e, minutes*60, fermenting)
+		if own {
+			end, most[i], hours[i] = f.working(l, e, minutes*60, fermenting)
+			l.lastT, l.live = end.MeanC, false
 		} else {
-			hours[i] = f.equivalent(l, speed, fermenting)
+			hours[i] = f.gained(l, e, own, speed, fermenting)
 			end = l.walk.Advance(minutes * 60 * speed)
+			most[i] = max(start[i], end.CoreC)
 		}
 		core[i], mean[i], surface[i] = end.CoreC, end.MeanC, end.SurfaceC
-		most[i] = max(start[i], end.CoreC)
+		if riseAfter && l.warm == 0 && hours[i] > 0 {
+			st.read = early / hours[i]
+		}
 	}
 	st.StartCore, st.Core, st.Mean, st.Surface, st.CoreMax, st.Hours = band(start), band(core), band(mean), band(surface), band(most), band(hours)
 }
 
 // believe makes a run pass through a probe reading, and keeps what that says of the surface coefficient for later stages in
-// the same place. ok is false when the reading must be taken as it stands: no coefficient explains it, or the step's length is
+// the same place: the coldest run through the lower end of a range that was read, the warmest through the upper. ok is false when the reading must be taken as it stands: no coefficient explains it, or the step's length is
 // a range, so that nobody knows when it was read.
 func (f *Follower) believe(l *lane, step *formula.Step, e environment) (ok bool) {
 	r := step.Measured
@@ -576,22 +692,18 @@ func (f *Follower) believe(l *lane, step *formula.Step, e environment) (ok bool)
 	case r.After.Set || !e.minutes.IsPoint():
 		return false
 	}
-	factor, ok := l.walk.ScaleFor(heat.Core, r.Temp.Mid(), seconds)
+	factor, ok := l.walk.ScaleFor(heat.Core, [3]float64{r.Temp.Lo, r.Temp.Mid(), r.Temp.Hi}[l.warm+1], seconds)
 	if !ok {
 		return false
 	}
 	f.scales[e.place][l.warm+1] *= factor
-	f.enter(l, e)
-	return true
+	return f.enter(l, e)
 }
 
 // asRead ends a stage at a reading that no run was made to pass through. What the yeast did in the meantime lies between the
 // slowest and the fastest that the temperatures seen allow.
 func (f *Follower) asRead(st *Stage, e environment, start [3]float64, reading Interval) {
-	temps := [3]float64{reading.Lo, reading.Mid(), reading.Hi}
-	for i := range f.lanes {
-		f.lanes[i].lastT, f.lanes[i].live = temps[i], false
-	}
+	f.setEven([3]float64{reading.Lo, reading.Mid(), reading.Hi})
 	seen := [...]float64{start[0], start[2], reading.Lo, reading.Hi, e.ambient.Lo, e.ambient.Hi}
 	lo, hi := seen[0], seen[0]
 	for _, t := range seen {
@@ -609,6 +721,15 @@ func (f *Follower) asRead(st *Stage, e environment, start [3]float64, reading In
 	st.Core = Band{reading.Lo, reading.Mid(), reading.Hi}
 	st.Mean, st.Surface = st.Core, st.Core
 	st.CoreMax = Band{max(start[0], reading.Lo), max(start[1], reading.Mid()), max(start[2], reading.Hi)}
+}
+
+// gained is the equivalent hours that a run gains in the given time from now.
+func (f *Follower) gained(l *lane, e environment, own bool, speed, seconds float64) float64 {
+	if own {
+		_, _, hours := f.working(l, e, 0, seconds)
+		return hours
+	}
+	return f.equivalent(l, speed, seconds)
 }
 
 // equivalent integrates the temperature factor of yeast over the part's mean temperature for the given time, in hours at 26 C.
@@ -635,9 +756,17 @@ const proofedDensity = 400
 // bake takes the part through the oven: capped at boiling, and even afterwards.
 func (f *Follower) bake(step *formula.Step, st *Stage) {
 	f.mark(st)
+	f.intoTin(step)
 	kg := f.massKg()
-	if f.shape.pieces >= 1 {
+	switch made := f.setup.Part.Formula; {
+	case f.shape.pieces > 1:
 		kg /= f.shape.pieces
+	case made != nil && made.Makes.Pieces > 1: // nobody says how it is divided
+		kg /= made.Makes.Pieces
+	}
+	if boils := heat.BoilingPointC(f.setup.Kitchen.Altitude.Mid()); step.At.Set && step.At.Lo <= boils {
+		f.lose(st, "an oven that is hot enough to bake in")
+		return
 	}
 	rho := proofedDensity * f.shape.mixedRho / f.setup.Material.Density
 	var body heat.Body
@@ -653,14 +782,19 @@ func (f *Follower) bake(step *formula.Step, st *Stage) {
 		share := f.shape.filling / f.shape.fillRho / (kgVolume(f.massKg(), rho))
 		alpha = 1 / ((1-share)/heat.CrumbDiffusivity + share/heat.FillingDiffusivity) // layers in series
 	}
-	oven := heat.Bake{Body: body, StartC: st.StartCore.Mid, AltitudeM: f.setup.Kitchen.Altitude.Mid(), InTin: f.shape.tin != nil, Diffusivity: alpha}
+	oven := func(startC float64) heat.Bake {
+		return heat.Bake{Body: body, StartC: startC, AltitudeM: f.setup.Kitchen.Altitude.Mid(), InTin: f.shape.tin != nil, Diffusivity: alpha}
+	}
 	target := step.Core
 	if !target.Set && step.To.Set {
 		target = step.To
 	}
 	if target.Set {
-		if g, ok := oven.MinutesToCore(target.Mid()); ok {
-			st.MinutesToCore, st.HasCoreMinutes = Band{g.Low, g.Mid, g.High}, true
+		quick, ok1 := oven(st.StartCore.Warm).MinutesToCore(target.Lo)
+		mid, ok2 := oven(st.StartCore.Mid).MinutesToCore(target.Mid())
+		slow, ok3 := oven(st.StartCore.Cold).MinutesToCore(target.Hi)
+		if ok1 && ok2 && ok3 {
+			st.MinutesToCore, st.HasCoreMinutes = Band{quick.Low, mid.Mid, slow.High}, true
 		}
 	}
 	var after Band
@@ -668,25 +802,21 @@ func (f *Follower) bake(step *formula.Step, st *Stage) {
 	case r != nil && r.Temp.Set:
 		after, st.Measured = Band{r.Temp.Lo, r.Temp.Mid(), r.Temp.Hi}, true
 	case step.Time.Set:
-		g, ok := oven.CoreAfter(step.Time.Mid())
-		lo, _ := oven.CoreAfter(step.Time.Lo)
-		hi, _ := oven.CoreAfter(step.Time.Hi)
-		if !ok {
-			st.Known, st.Missing = false, "a shape for this bake"
-			f.setup.Started = false
+		lo, ok1 := oven(st.StartCore.Cold).CoreAfter(step.Time.Lo)
+		g, ok2 := oven(st.StartCore.Mid).CoreAfter(step.Time.Mid())
+		hi, ok3 := oven(st.StartCore.Warm).CoreAfter(step.Time.Hi)
+		if !ok1 || !ok2 || !ok3 {
+			f.lose(st, "a shape for this bake")
 			return
 		}
-		after = Band{min(lo.Low, g.Mid), g.Mid, max(hi.High, g.Mid)}
+		after = Band{lo.Low, g.Mid, hi.High}
 	default:
-		st.Known, st.Missing = false, "the time of this bake"
-		f.setup.Started = false
+		f.lose(st, "the time of this bake")
 		return
 	}
-	temps := [3]float64{after.Cold, after.Mid, after.Warm}
-	for i := range f.lanes {
-		f.lanes[i].lastT, f.lanes[i].live = temps[i], false
-	}
-	st.Core, st.Mean, st.Surface, st.CoreMax, st.Body = after, after, after, after, body
+	f.setEven([3]float64{after.Cold, after.Mid, after.Warm})
+	st.Core, st.Mean, st.Surface, st.Body = after, after, after, body
+	st.CoreMax = Band{max(st.StartCore.Cold, after.Cold), max(st.StartCore.Mid, after.Mid), max(st.StartCore.Warm, after.Warm)}
 	// Crumb from here on: light, and a poor conductor. It keeps its baked size.
 	f.body, f.shape.known = body, true
 	f.setup.Gas = 0

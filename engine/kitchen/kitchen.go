@@ -21,6 +21,7 @@ type Kitchen struct {
 	Bowl                    reading.Given // most dough the mixer takes, g
 	BenchLength, BenchWidth reading.Given // mm
 	Altitude                reading.Given // m above the sea
+	Friction                reading.Given // how much the house's mixer warms a dough, C; not set unless measured
 	Tins                    []Tin
 }
 
@@ -58,6 +59,7 @@ var Keys = []struct{ Name, Default, Means string }{
 	{"scale", "1 g", "smallest step that the scale shows"},
 	{"bowl", "9 kg", "most dough that the mixer takes"},
 	{"bench", "120 x 60 cm", "free bench for sheeting"},
+	{"friction", "by the method: by hand 1 C, spiral 6.5 C", "how much the mixer warms a dough, measured in the house"},
 	{"altitude", "0 m", "height above the sea: water boils cooler high up"},
 }
 
@@ -105,6 +107,18 @@ func Read(r *reading.Reader, b *hclsyntax.Block, k *Kitchen) {
 	set(&k.Altitude, "altitude", 1<<quantity.Length|quantity.AllowZero, 0, 6e6, "no kitchen stands above 6000 m")
 	if k.Altitude.Set {
 		k.Altitude.Interval = k.Altitude.Interval.Scale(0.001)
+	}
+	if a := b.Body.Attributes["friction"]; a != nil {
+		if g, ok := r.Quantity(a.Expr, 1<<quantity.Temperature, "friction"); ok {
+			switch {
+			case g.Unit != "C":
+				r.Fault(g.Place, "friction: a rise is written in C: 9 F of rise are 5 C")
+			case g.Lo < 0 || g.Hi > 20:
+				r.Fault(g.Place, "friction: a mixer warms a dough by 0 to 20 C")
+			default:
+				k.Friction = g
+			}
+		}
 	}
 	if a := b.Body.Attributes["bench"]; a != nil {
 		k.readBench(r, a)

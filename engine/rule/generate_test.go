@@ -309,11 +309,13 @@ func (d *drawer) part(kind, name string, before []*sketchPart) *sketchPart {
 	if dough && d.chance(80) {
 		p.steps = append(p.steps, d.step("mix", p, before))
 	}
+	baked := false
 	for range d.whole(0, 7) {
 		verb := formula.Verbs[d.whole(0, len(formula.Verbs)-1)].Name
-		if uses(verb) && len(before) == 0 {
+		if uses(verb) && len(before) == 0 || baked && beforeBake[verb] {
 			continue
 		}
+		baked = baked || verb == "bake"
 		p.steps = append(p.steps, d.step(verb, p, before))
 	}
 	return p
@@ -363,6 +365,9 @@ func (d *drawer) line(name, class string, hasFlour, first bool) *line {
 	}
 	return l
 }
+
+// beforeBake are the verbs that the reader refuses after a bake.
+var beforeBake = map[string]bool{"mix": true, "fold": true, "sheet": true, "roll": true, "shape": true, "proof": true}
 
 func uses(verb string) bool { return verb == "fill" || verb == "brush" || verb == "wash" }
 
@@ -414,9 +419,12 @@ func (d *drawer) step(verb string, p *sketchPart, before []*sketchPart) []entry 
 		e := entry{key: key}
 		switch key {
 		case "at":
-			if d.chance(50) {
+			switch {
+			case verb == "bake":
+				e.q = d.number(140, 240, 1, "C") // the reader takes no oven under 80 C
+			case d.chance(50):
 				e.hcl = d.quoted(formula.Places...)
-			} else {
+			default:
 				e.q = d.number(-10, 240, 1, "C")
 			}
 		case "to", "core":
@@ -424,7 +432,11 @@ func (d *drawer) step(verb string, p *sketchPart, before []*sketchPart) []entry 
 		case "by":
 			e.hcl = d.quoted("hand", "spiral", "deep frying")
 		case "as":
-			e.hcl = d.quoted("ball", "slab 40 mm", "log 70 mm", "brick 100x100x230 mm", "bowl", "tray 15 mm to 20 mm", "pieces 75 g")
+			shapes := []string{"ball", "slab 40 mm", "log 70 mm", "bowl", "tray 15 mm to 20 mm", "pieces 75 g"}
+			if out[len(out)-1].key == "pieces" { // else the part must weigh what the brick can
+				shapes = append(shapes, "brick 100x100x230 mm")
+			}
+			e.hcl = d.quoted(shapes...)
 		case "covered":
 			e.hcl = d.pick("true", "false")
 		case "tin":

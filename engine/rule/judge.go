@@ -109,10 +109,7 @@ func (j *Judge) eval(n *node) result {
 	case opRead:
 		return j.read(n.read)
 	case opKnown:
-		if j.value(n.read).Absent {
-			return answer(isFalse)
-		}
-		return answer(isTrue)
+		return answer(j.known(n.read))
 	case opNot:
 		x := j.eval(n.kids[0])
 		return result{lo: 1 - x.hi, hi: 1 - x.lo}
@@ -176,6 +173,18 @@ func (j *Judge) eval(n *node) result {
 		return finite(a.interval().Div(b.interval()))
 	}
 	return number(quantity.Unknown())
+}
+
+// known tells whether a figure is given. One that only open amounts keep from being reckoned is neither known nor done without.
+func (j *Judge) known(i int) truth {
+	r := &j.expr.reads[i]
+	switch {
+	case j.pins != nil && j.pins[i] != nil || !j.value(i).Absent:
+		return isTrue
+	case j.sheet.Withheld(r.fact, r.subject(j.subject)):
+		return isOpen
+	}
+	return isFalse
 }
 
 // finite turns a result with no finite point in it into an unknown one: a division by zero answers nothing.
