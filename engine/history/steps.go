@@ -720,7 +720,7 @@ func (f *Follower) asRead(st *Stage, e environment, start [3]float64, reading In
 	st.StartCore, st.Measured = band(start), true
 	st.Core = Band{reading.Lo, reading.Mid(), reading.Hi}
 	st.Mean, st.Surface = st.Core, st.Core
-	st.CoreMax = Band{max(start[0], reading.Lo), max(start[1], reading.Mid()), max(start[2], reading.Hi)}
+	st.CoreMax = Band{max(st.StartCore.Cold, reading.Lo), max(st.StartCore.Mid, reading.Mid()), max(st.StartCore.Warm, reading.Hi)}
 }
 
 // gained is the equivalent hours that a run gains in the given time from now.

@@ -297,13 +297,6 @@ func plainWords(message string) string {
 	return "this is not understood here"
 }
 
-func lowerFirst(s string) string {
-	if s == "" {
-		return s
-	}
-	return strings.ToLower(s[:1]) + s[1:]
-}
-
 func typeName(t facts.Type) string { return [...]string{"number", "yes or no", "text", "list"}[t] }
 
 // walk goes over the parsed tree and lets through only what the language has; everything else is refused with its place.
@@ -425,12 +418,6 @@ func (c *check) reference(m *ast.MemberNode) *node {
 func (c *check) isBracket(m *ast.MemberNode) bool {
 	at := c.at(m.Property).Start
 	return strings.ContainsRune("'\"`\\", rune(c.r.File.Text[at]))
-}
-
-// bracketed tells whether a property was written in brackets: dough["salt_pct"] reads as dough.salt_pct to the parser.
-func (c *check) bracketed(property ast.Node) bool {
-	at := source.Offset(c.offsets, property.Location().From)
-	return at < len(c.r.File.Text) && (c.r.File.Text[at] == '\'' || c.r.File.Text[at] == '"' || c.r.File.Text[at] == '\\' || c.r.File.Text[at] == '`')
 }
 
 func (c *check) factNode(r read, on facts.On, name string, fault func(string, ...any) *node) *node {

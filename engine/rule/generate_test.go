@@ -429,6 +429,9 @@ func (d *drawer) step(verb string, p *sketchPart, before []*sketchPart) []entry 
 			}
 		case "to", "core":
 			e.q = d.number(-10, 110, 1, "C")
+			if verb == "bake" {
+				e.q = d.number(85, 99, 1, "C")
+			}
 		case "by":
 			e.hcl = d.quoted("hand", "spiral", "deep frying")
 		case "as":
