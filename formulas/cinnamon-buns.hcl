@@ -17,14 +17,14 @@ formula "Cinnamon buns" {
       "unsalted butter" = { amount = "250 g", temp = "18 C" }   # under 15 % fat in all: it can be rolled without a chill
     }
     steps = [
-      { mix   = "12 min", by = "spiral", to = "26 C" },
-      { rest  = "45 min", at = "26 C", covered = true },
-      { sheet = "5 mm" },                                       # about 144 x 40 cm, along the bench
+      { mix   = "12 min", by = "spiral", to = "26 C", measured = "26 C" },
+      { rest  = "45 min", at = "26 C", as = "bowl", covered = true },
+      { sheet = "5 mm", wide = "40 cm" },                       # about 144 x 40 cm, along the bench; the 40 cm are rolled up
       { fill  = "cinnamon filling" },
       { roll  = "coil", slice = "40 mm", pieces = 36 },
       { shape = "cut side up on trays", pieces = 36, as = "pieces 110 g" },
       { proof = "40 min", at = "31 C", as = "pieces 110 g", covered = true },
-      { bake  = "16 min", at = "190 C", core = "92 C" },
+      { bake  = "16 min", at = "190 C", core = "92 C", measured = "93 C core" },   # the middle bun of the middle tray is the last
       { cool  = "30 min", at = "room" },
       { brush = "sugar glaze" },
     ]

@@ -33,14 +33,14 @@ formula "Custard buns" {
       "unsalted butter" = { amount = "130 g", temp = "18 C" }
     }
     steps = [
-      { mix    = "12 min", by = "spiral", to = "26 C" },
-      { rest   = "45 min", at = "26 C", covered = true },
+      { mix    = "12 min", by = "spiral", to = "26 C", measured = "26.5 C" },
+      { rest   = "45 min", at = "26 C", as = "bowl", covered = true },
       { divide = "64 g", pieces = 44 },
       { rest   = "10 min", at = "room", covered = true },
       { fill   = "vanilla custard" },                           # straight from the fridge, 35 g a bun
       { shape  = "closed buns, seam down", pieces = 44, as = "pieces 100 g" },
       { proof  = "55 min", at = "30 C", as = "pieces 100 g", covered = true },
-      { bake   = "17 min", at = "190 C", core = "92 C" },
+      { bake   = "17 min", at = "190 C", core = "92 C", measured = "93 C core" },   # in the custard, not in the crumb above it
       { cool   = "20 min", at = "room" },
       # A custard bun is a fridge food: on into the cold, open until cold.
       { cool   = "4 h", at = "fridge", as = "pieces 100 g", covered = false },

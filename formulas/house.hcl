@@ -11,6 +11,7 @@ house "Saltmarsh Lane test kitchen" {
     bowl     = "9 kg"
     bench    = "180 x 75 cm"
     altitude = "10 m"
+    friction = "5 C to 7 C"    # what the spiral adds to a dough of 6 to 12 minutes: ten batches, each probed at its end
   }
 
   # Inside measures, taken with a rule at half height because the sides taper.

@@ -17,15 +17,15 @@ formula "Plain milk loaf" {
       "unsalted butter" = { amount = "130 g", temp = "18 C" }
     }
     steps = [
-      { mix    = "12 min", by = "spiral", to = "26 C" },
-      { rest   = "60 min", at = "26 C", covered = true },
+      { mix    = "12 min", by = "spiral", to = "26 C", measured = "26 C" },
+      { rest   = "60 min", at = "26 C", as = "bowl", covered = true, measured = "1.9 x after 60 min" },   # a pencil line on the tub
       { divide = "750 g" },
       { rest   = "15 min", at = "room", covered = true },
       { shape  = "logs, seam down" },
       # 3000 ml of tin on 750 g of dough is 4.0 ml a gram, right for a tall milk loaf.
       { pan    = "long tin", tin = "long tin", count = 4 },
       { proof  = "55 min", at = "31 C", tin = "long tin", covered = true },
-      { bake   = "38 min", at = "190 C", core = "94 C", tin = "long tin", count = 4 },
+      { bake   = "38 min", at = "190 C", core = "94 C", tin = "long tin", count = 4, measured = "97 C core" },
       { cool   = "3 h", at = "room", to = "30 C" },
     ]
   }

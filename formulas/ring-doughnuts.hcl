@@ -18,12 +18,12 @@ formula "Ring doughnuts" {
       "nutmeg"          = "12 g"
     }
     steps = [
-      { mix   = "10 min", by = "spiral", to = "26 C" },
-      { rest  = "55 min", at = "26 C", covered = true },
+      { mix   = "10 min", by = "spiral", to = "26 C", measured = "26.5 C" },
+      { rest  = "55 min", at = "26 C", as = "bowl", covered = true },
       { sheet = "10 mm" },
       { shape = "rings", pieces = 60, as = "pieces 60 g", note = "re-roll the trimmings once, rested" },
       { proof = "40 min", at = "31 C", as = "pieces 60 g", covered = true },
-      { cook  = "2 min", at = "180 C", by = "frying", core = "92 C" },   # a minute a side
+      { cook  = "2 min", at = "180 C", by = "frying", core = "92 C", measured = "93 C core" },   # a minute a side
       { cool  = "10 min", at = "room" },
       { brush = "cinnamon sugar" },
     ]

@@ -14,7 +14,7 @@ formula "Sponge and scald buns" {
     }
     steps = [
       { mix  = "4 min", by = "hand", to = "24 C" },
-      { rest = "2 h", at = "room", covered = true },
+      { rest = "2 h", at = "room", as = "bowl", covered = true },
     ]
   }
 
@@ -43,13 +43,13 @@ formula "Sponge and scald buns" {
       "unsalted butter" = { amount = "290 g", temp = "18 C" }
     }
     steps = [
-      { mix    = "12 min", by = "spiral", to = "26 C" },
-      { rest   = "45 min", at = "26 C", covered = true },
+      { mix    = "12 min", by = "spiral", to = "26 C", measured = "26 C" },   # four temperatures meet here: only the probe tells
+      { rest   = "45 min", at = "26 C", as = "bowl", covered = true },
       { divide = "75 g", pieces = 50 },
       { shape  = "round buns", pieces = 50, as = "pieces 75 g" },
       { proof  = "45 min", at = "30 C", as = "pieces 75 g", covered = true },
       { wash   = "milk wash" },
-      { bake   = "14 min", at = "195 C", core = "92 C" },
+      { bake   = "14 min", at = "195 C", core = "92 C", measured = "95 C core" },
       { cool   = "90 min", at = "room", to = "30 C" },
     ]
   }

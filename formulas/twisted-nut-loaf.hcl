@@ -3,7 +3,7 @@ formula "Twisted walnut loaf" {
   family = "sweet dough"
   makes  = "4 loaves of 1050 g"
   start  = "16:00"
-  keep   = "3 day"
+  keep   = "3 day"            # asked for by the shop; nobody has kept one so long yet, so mould stays unsure
 
   dough "loaf dough" {
     ingredients = {
@@ -16,17 +16,18 @@ formula "Twisted walnut loaf" {
       "unsalted butter" = { amount = "315 g", temp = "16 C" }
     }
     steps = [
-      { mix   = "12 min", by = "spiral", to = "25 C" },
-      { rest  = "45 min", at = "room", covered = true },
+      { mix   = "12 min", by = "spiral", to = "25 C", measured = "25 C" },
+      { rest  = "45 min", at = "room", as = "bowl", covered = true },
       # Flat, because the middle of a round tub would go on rising half the night.
-      { chill = "14 h", at = "fridge", as = "slab 20 mm", covered = true },
-      { sheet = "5 mm" },                                       # about 120 x 48 cm, straight from the fridge
+      # The rise was read on a straight jar of the same dough that stood beside the slab.
+      { chill = "14 h", at = "fridge", as = "slab 20 mm", covered = true, measured = "1.8 x after 14 h" },
+      { sheet = "5 mm", wide = "48 cm" },                       # about 120 x 48 cm, straight from the fridge
       { fill  = "walnut filling" },
       { roll  = "coil", slice = "300 mm", pieces = 4 },
-      { shape = "split lengthwise, two strands twisted, cut side up" },
+      { shape = "split, twisted, cut side up" },
       { pan   = "long tin", tin = "long tin", count = 4 },
-      { proof = "3 h 15 min", at = "28 C", tin = "long tin", covered = true },
-      { bake  = "45 min", at = "180 C", core = "93 C", tin = "long tin", count = 4 },
+      { proof = "3 h 15 min", at = "28 C", tin = "long tin", covered = true, measured = "2 x after 3 h 15 min" },   # another jar
+      { bake  = "45 min", at = "180 C", core = "93 C", tin = "long tin", count = 4, measured = "94 C core" },   # in the crumb, past the nuts
       { brush = "sugar syrup" },
       { cool  = "3 h", at = "room", to = "30 C" },
     ]
@@ -42,7 +43,8 @@ formula "Twisted walnut loaf" {
     steps = [
       { melt = "5 min", to = "45 C", with = "unsalted butter" },
       { mix  = "3 min", by = "paddle" },
-      { cool = "2 h", at = "room", to = "22 C", as = "tray 20 mm" },   # warm filling would melt the dough's butter
+      # Warm, it would melt the dough's butter. By the probe: a crust of cool nuts hides a warm middle.
+      { cool = "2 h", at = "room", to = "22 C", as = "tray 15 mm", covered = false, measured = "22 C core after 2 h" },
     ]
   }
 
@@ -53,7 +55,7 @@ formula "Twisted walnut loaf" {
     }
     steps = [
       { cook = "3 min", to = "100 C", by = "pan" },             # three parts sugar to two of water: 60 % solids
-      { cool = "3 h", at = "room", to = "22 C", as = "tray 20 mm", covered = true },
+      { cool = "3 h", at = "room", to = "30 C", as = "tray 20 mm", covered = false },   # a lid drips water into it
     ]
   }
 }

@@ -166,6 +166,7 @@ type Sheet struct {
 	arena      []cell
 	generation uint32
 	follower   history.Follower
+	trial      *Sheet                           // see retry
 	pinned     map[*formula.Ingredient]Interval // masses that stand for open ones, g; see Settles and Withheld
 }
 
@@ -252,13 +253,12 @@ func (s *Sheet) compute(f *Fact, x Subject) Value {
 func (s *Sheet) Settles(f *Fact, x Subject) []*formula.Ingredient {
 	before := *s.Value(f, x)
 	var out []*formula.Ingredient
-	trial := &Sheet{}
 	for _, p := range s.Formula.Parts {
 		for _, in := range p.Ingredients {
 			if sharp(in) || in.Of != nil && !in.Amount.Open {
 				continue
 			}
-			trial.Reset(s.Formula, s.Kitchen)
+			trial := s.retry()
 			trial.pinned = map[*formula.Ingredient]Interval{in: pin(in)}
 			after := trial.Value(f, x)
 			if after.Lo > before.Lo || after.Hi < before.Hi || len(after.Words) != len(before.Words) {
@@ -267,6 +267,16 @@ func (s *Sheet) Settles(f *Fact, x Subject) []*formula.Ingredient {
 		}
 	}
 	return out
+}
+
+// retry gives a second sheet of the same formula, on which amounts may be pinned. It is made when first needed and kept: a
+// sheet is large.
+func (s *Sheet) retry() *Sheet {
+	if s.trial == nil {
+		s.trial = &Sheet{}
+	}
+	s.trial.Reset(s.Formula, s.Kitchen)
+	return s.trial
 }
 
 // Withheld tells whether a missing figure is missing only because amounts are open or ranges: with every one of them weighed
@@ -287,8 +297,7 @@ func (s *Sheet) Withheld(f *Fact, x Subject) bool {
 	if all == nil {
 		return false
 	}
-	trial := &Sheet{}
-	trial.Reset(s.Formula, s.Kitchen)
+	trial := s.retry()
 	trial.pinned = all
 	return !trial.Value(f, x).Absent
 }

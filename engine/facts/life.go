@@ -180,20 +180,20 @@ func usuallyCold(in *formula.Ingredient) bool {
 
 // ingredientTemp is as written; another part's as its steps leave it; else dry goods are at the room, and what is usually
 // cold lies between fridge and room.
-func (p *part) ingredientTemp(in *formula.Ingredient) (Interval, bool) {
+func (p *part) ingredientTemp(in *formula.Ingredient) Value {
 	k := p.sheet.Kitchen
 	switch {
 	case in.Temp.Set:
-		return in.Temp.Interval, true
+		return num(in.Temp.Interval)
 	case in.Of != nil:
 		if t := p.sheet.part(in.Of).endTemp(); !t.Absent {
-			return t.Interval(), true
+			return t
 		}
-		return k.Fridge.Interval.Hull(k.Room.Interval), true
+		return num(k.Fridge.Interval.Hull(k.Room.Interval))
 	case usuallyCold(in):
-		return k.Fridge.Interval.Hull(k.Room.Interval), true
+		return num(k.Fridge.Interval.Hull(k.Room.Interval))
 	}
-	return k.Room.Interval, true
+	return num(k.Room.Interval)
 }
 
 // Friction where nobody says how it is mixed: from a light hand to a mixer at full development.
@@ -228,12 +228,12 @@ func (p *part) friction(s *formula.Step) (low, typical, high float64) {
 
 // heatOf gives an ingredient as the heat balance takes it; at picks the end of its temperature: -1, 0, 1.
 func (p *part) heatOf(in *formula.Ingredient, at int) (bakersmath.Ingredient, bool) {
-	t, ok := p.ingredientTemp(in)
+	t := p.ingredientTemp(in)
 	g := p.sheet.amount(in)
-	if !ok || !g.IsPoint() {
+	if !g.IsPoint() {
 		return bakersmath.Ingredient{}, false // a range of weights would need every mix of their ends
 	}
-	temp := t.Mid()
+	temp := t.Mid
 	switch at {
 	case -1:
 		temp = t.Lo

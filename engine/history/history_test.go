@@ -292,3 +292,24 @@ func TestHoursOfAThinSlab(t *testing.T) {
 		}
 	}
 }
+
+// Butter sets on the way down: it is taken as so much more heat to give off, where a stage crosses 4 to 26 C.
+func TestButterSlows(t *testing.T) {
+	for _, test := range []struct {
+		step    string
+		ambient float64
+		share   float64
+	}{{`{ chill = "3 h", as = "slab 40 mm", covered = false }`, 4, 0.75}, {`{ rest = "3 h", at = "31 C", as = "slab 40 mm", covered = false }`, 31, 0}} {
+		s := setup(t, test.step)
+		s.Start, s.Material.Butterfat = even(27), 0.2
+		m := s.Material
+		m.Diffusivity /= 1 + test.share*0.2
+		h := &hand{t: t, m: m, mean: 27}
+		h.stand(heat.SlabOf(0.040))
+		c := 8.0
+		if test.ambient > 20 {
+			c = 9
+		}
+		near(t, test.step, follow(t, s).Stages[0].Core.Mid, h.stay(test.ambient, c, 3*3600).CoreC, 1e-9)
+	}
+}

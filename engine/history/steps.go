@@ -503,7 +503,12 @@ func (f *Follower) enter(l *lane, e environment) bool {
 	} else {
 		l.live, l.body = l.walk.Start(body, m.Conductivity, alpha, l.lastT), body
 	}
-	return l.live && l.walk.Stage(ambient, f.coefficient(l, e, cooling))
+	h := f.coefficient(l, e, cooling)
+	if f.setup.Gas > 0 && t-ambient < coldStep && l.live {
+		excess := heat.DTSteadyState(heat.FermentationHeat(f.watts(l), ambient), m.Density, body.Nearest(), m.Conductivity, h)
+		ambient += min(mostExcess, meanExcess*excess)
+	}
+	return l.live && l.walk.Stage(ambient, h)
 }
 
 // speed is how much faster or slower than the middle a run goes, by the model's error; and how much its own heat holds a
@@ -516,7 +521,7 @@ func (f *Follower) speed(l *lane, e environment, cooling bool) float64 {
 	case l.warm != 0:
 		speed = 1 / (1 + err)
 	}
-	if cooling && f.setup.Gas > 0 {
+	if cooling && f.setup.Gas > 0 && l.walk.At(0).MeanC-l.ambient(e) >= coldStep {
 		if growth := f.growth(l, e); growth < hardGrowth {
 			speed /= growth
 		}
@@ -548,14 +553,25 @@ func (f *Follower) watts(l *lane) float64 {
 const hardGrowth = 1.25
 
 func (f *Follower) worksHard(l *lane, e environment) bool {
-	return f.setup.Gas > 0 && f.growth(l, e) >= hardGrowth
+	return f.setup.Gas > 0 && l.walk.At(0).MeanC-e.ambient.Mid() >= coldStep && f.growth(l, e) >= hardGrowth
 }
+
+// coldStep is the fall in temperature from which a stage counts as a chill, K. In a smaller one a working dough makes for its
+// surroundings and its own steady excess above them, which is all that its heat does there.
+const coldStep = 8
+
+// meanExcess is the part of the steady excess in the middle that the whole dough has: two thirds of what conduction leaves,
+// all of what the surface does.
+const meanExcess = 0.8
+
+// mostExcess bounds that, K: bakers see a working bulk gain one or two degrees before it is divided.
+const mostExcess = 3
 
 // working follows a thick dough whose own heat matters, by finite volumes with the heat of fermentation as a source. It starts
 // even, at the mean, which is how a dough that was just mixed or rested stands. It gives the state after seconds, the hottest
 // core until then, and the equivalent hours gained in fermenting seconds.
 func (f *Follower) working(l *lane, e environment, seconds, fermenting float64) (end heat.State, most, hours float64) {
-	const stretches = 16
+	const stretches = 8
 	v := &f.volumes
 	now := l.walk.At(0)
 	f.startWorking(v, l, e, now.MeanC)
@@ -611,7 +627,7 @@ func (f *Follower) workingTime(l *lane, e environment, targetC float64) float64 
 		if core <= targetC {
 			share := 1.0
 			if last > core {
-				share = (last - targetC) / (last - core)
+				share = max(0, (last-targetC)/(last-core)) // the mean that it starts from may be there before the core is
 			}
 			return (at + stretch*share) / 3600
 		}

@@ -1,0 +1,223 @@
+package history_test
+
+import (
+	"math"
+	"testing"
+	"time"
+
+	"forebake/engine/formula"
+	"forebake/engine/history"
+	"forebake/engine/quantity"
+	"forebake/engine/science/geometry"
+	"forebake/engine/science/heat"
+)
+
+// filled is a setup whose filling weighs half a kilo and takes 3200 J/(kg K), against 2 kg at 2600.
+func filled(t tester, steps string, tC float64) history.Setup {
+	t.Helper()
+	s := setup(t, steps)
+	fill := history.Filling{Temp: even(tC), MassG: quantity.Point(500), Material: history.Material{Known: true, Conductivity: 0.4, Density: 1250, SpecificHeat: 3200, Diffusivity: 1e-7}}
+	s.Filling = func(*formula.Part) *history.Filling { return &fill }
+	return s
+}
+
+func TestFillingSharesItsHeat(t *testing.T) {
+	mixed := (2*2600*26 + 0.5*3200*45) / (2*2600 + 0.5*3200)
+	st := follow(t, filled(t, `{ sheet = "5 mm" }, { fill = "f" }, { shape = "loaf" }, { rest = "10 min", at = "room" }`, 45)).Stages
+	nearBand(t, "after the fill", st[1].Core, even(mixed), 1e-9)
+	near(t, "next step", st[3].StartCore.Mid, mixed, 1e-9)
+
+	// Two fillings: both weigh, and both warm.
+	twice := follow(t, filled(t, `{ fill = "f" }, { fill = "f" }, { bake = "30 min", at = "180 C", core = "92 C" }`, 45)).Stages
+	second := ((2*2600+0.5*3200)*mixed + 0.5*3200*45) / (2*2600 + 2*0.5*3200)
+	near(t, "after the second fill", twice[1].Core.Mid, second, 0.5) // the filled dough is taken to have the dough's specific heat
+	one := follow(t, filled(t, `{ fill = "f" }, { bake = "30 min", at = "180 C", core = "92 C" }`, 45)).Stages[1]
+	if !(twice[2].MinutesToCore.Mid > 1.1*one.MinutesToCore.Mid) {
+		t.Errorf("minutes to 92 C: one filling %v, two %v", one.MinutesToCore, twice[2].MinutesToCore)
+	}
+	plain := follow(t, setup(t, `{ bake = "30 min", at = "180 C", core = "92 C" }`)).Stages[0]
+	if !(one.MinutesToCore.Mid > 1.2*plain.MinutesToCore.Mid) {
+		t.Errorf("minutes to 92 C: plain %v, filled %v", plain.MinutesToCore, one.MinutesToCore)
+	}
+}
+
+// Nothing is known after something that is not written, and the reason stays with it.
+func TestNotWritten(t *testing.T) {
+	for _, test := range []struct {
+		name, steps, missing string
+		known                int // stages that are
+		change               func(*history.Setup)
+	}{
+		{"no start", `{ rest = "1 h", at = "room" }, { bake = "30 min", at = "190 C" }`, "the temperatures of all", 0, func(s *history.Setup) { s.Started, s.Missing = false, "the temperatures of all" }},
+		{"no start and no reason", `{ rest = "1 h", at = "room" }`, "the temperature that the part begins with", 0, func(s *history.Setup) { s.Started = false }},
+		{"no material", `{ rest = "1 h", at = "room" }`, "all amounts", 0, func(s *history.Setup) { s.Material, s.Missing = history.Material{}, "all amounts" }},
+		{"a rest without a place", `{ mix = "9 min" }, { rest = "1 h" }, { proof = "1 h", at = "30 C" }`, `at = "room" or a temperature in this rest`, 1, nil},
+		{"a chill without a time", `{ mix = "9 min" }, { chill = "?", as = "slab 40 mm" }, { sheet = "5 mm" }, { proof = "1 h", at = "30 C" }`, "the time of this chill", 1, nil},
+		{"a cook to nothing", `{ cook = "9 min", at = "180 C" }, { cool = "1 h", at = "room" }`, `to = "... C" in this cook`, 0, nil},
+		{"a filling that nobody knows", `{ mix = "9 min" }, { fill = "f" }, { proof = "1 h", at = "30 C" }`, `the amounts and the temperature of "f"`, 1, nil},
+		{"a filling that is open", `{ mix = "9 min" }, { fill = "?" }, { proof = "1 h", at = "30 C" }`, "the filling", 1, nil},
+		{"a bake without a time", `{ bake = "?", at = "190 C", core = "92 C" }, { cool = "1 h", at = "room" }`, "the time of this bake", 0, nil},
+		{"a cool oven", `{ bake = "30 min", at = "95 C", core = "92 C" }, { cool = "1 h", at = "room" }`, "an oven that is hot enough to bake in", 0, nil},
+	} {
+		s := setup(t, test.steps)
+		if test.change != nil {
+			test.change(&s)
+		}
+		for i, st := range follow(t, s).Stages {
+			if i < test.known {
+				if !st.Known {
+					t.Errorf("%s: stage %d misses %q", test.name, i, st.Missing)
+				}
+				continue
+			}
+			unknown(t, st, test.missing)
+			var f history.Follower
+			if b, ok := f.TimeTo(s, st.Step, 10); ok && i > test.known {
+				t.Errorf("%s: a time to 10 C, %v, in stage %d", test.name, b, i)
+			}
+		}
+	}
+	// A shape or a divide that takes time, and says nothing of where, changes nothing.
+	st := follow(t, setup(t, `{ mix = "9 min" }, { divide = "100 g", time = "10 min" }, { shape = "knots", time = "20 min" }, { proof = "1 h", at = "30 C" }`)).Stages
+	for i := range st {
+		if !st[i].Known || st[i].Missing != "" {
+			t.Errorf("stage %d: known %v, misses %q", i, st[i].Known, st[i].Missing)
+		}
+	}
+	near(t, "the proof's beginning", st[3].StartCore.Mid, 26, 1e-9)
+	near(t, "hours before it", st[3].StartH.Mid(), 0.15+0.5, 1e-12)
+	// The time to the core needs no time of its own.
+	if st := follow(t, setup(t, `{ bake = "?", at = "190 C", core = "92 C" }`)).Stages[0]; !st.HasCoreMinutes || !(st.MinutesToCore.Mid > 5) {
+		t.Errorf("minutes to core %v", st.MinutesToCore)
+	}
+}
+
+// The part begins with its mix: what is soaked or melted for it before stands apart.
+func TestBeforeTheMix(t *testing.T) {
+	st := follow(t, setup(t, `{ soak = "10 min", at = "40 C", with = "bread flour" }, { melt = "5 min", to = "45 C", with = "bread flour" }, { mix = "9 min", to = "24 C" }, { rest = "1 h", at = "26 C" }`)).Stages
+	for i := range st {
+		if !st[i].Known {
+			t.Errorf("stage %d misses %q", i, st[i].Missing)
+		}
+	}
+	near(t, "the rest's beginning", st[3].StartCore.Mid, 26, 1e-9)
+	// A soak that says nothing of its time or place takes nothing away.
+	st = follow(t, setup(t, `{ soak = "?" }, { mix = "9 min" }, { rest = "1 h", at = "26 C" }`)).Stages
+	if !st[2].Known {
+		t.Errorf("the rest misses %q", st[2].Missing)
+	}
+	// What is cooked whole is hot until it is mixed to something else.
+	st = follow(t, setup(t, `{ cook = "5 min", to = "85 C" }, { mix = "1 min" }, { cool = "1 min", at = "room" }`)).Stages
+	near(t, "after a mix without an aim", st[1].Core.Mid, 85, 1e-9)
+	st = follow(t, setup(t, `{ cook = "5 min", to = "85 C" }, { mix = "1 min", to = "30 C" }, { cool = "1 min", at = "room" }`)).Stages
+	near(t, "after a mix to 30 C", st[1].Core.Mid, 30, 1e-9)
+}
+
+// Yeast that was fried makes no gas and no heat.
+func TestFriedDoughIsDead(t *testing.T) {
+	s := setup(t, `{ rest = "1 h", at = "26 C" }, { cook = "2 min", core = "92 C" }, { cool = "6 h", at = "28 C" }`)
+	s.Gas = 2
+	st := follow(t, s).Stages
+	if !(st[0].Hours.Mid > 0) || st[2].Hours != (history.Band{}) || st[2].Core.Warm > 80 {
+		t.Errorf("rest %v, cool %v and %v", st[0].Hours, st[2].Hours, st[2].Core)
+	}
+}
+
+// The tin may be named at the pan, at the proof or at the bake.
+func TestTinWhereverItIsNamed(t *testing.T) {
+	want := follow(t, setup(t, `{ pan = "x", tin = "long tin", count = 4 }, { proof = "1 h", at = "30 C" }, { bake = "30 min", at = "190 C", core = "92 C" }`)).Stages[2]
+	h, ok := geometry.TinLoafHalfMM(500, 0.4, 300, 100)
+	if !ok {
+		t.Fatal("no loaf")
+	}
+	near(t, "half height of the loaf", want.Body.Half[2], h.HeightMM/1000, 1e-9)
+	for _, steps := range []string{
+		`{ proof = "1 h", at = "30 C", tin = "long tin", count = 4 }, { bake = "30 min", at = "190 C", core = "92 C" }`,
+		`{ proof = "1 h", at = "30 C" }, { bake = "30 min", at = "190 C", core = "92 C", tin = "Long Tin", count = 4 }`,
+		`{ pan = "x", tin = "long tin", count = 4 }, { proof = "1 h", at = "30 C" }, { bake = "30 min", at = "190 C", core = "92 C", tin = "long tin", count = 4 }`,
+		`{ divide = "500 g" }, { pan = "x", tin = "long tin" }, { proof = "1 h", at = "30 C" }, { bake = "30 min", at = "190 C", core = "92 C" }`,
+		`{ divide = 4 }, { pan = "x", tin = "long tin" }, { proof = "1 h", at = "30 C" }, { bake = "30 min", at = "190 C", core = "92 C" }`,
+	} {
+		st := follow(t, setup(t, steps)).Stages
+		last := st[len(st)-1]
+		if last.Body != want.Body || math.Abs(last.MinutesToCore.Mid-want.MinutesToCore.Mid) > 1 {
+			t.Errorf("%s: %v and %v, not %v and %v", steps, last.Body, last.MinutesToCore, want.Body, want.MinutesToCore)
+		}
+	}
+	// How many a formula makes stands in for a divide that nobody wrote.
+	s := setup(t, `{ bake = "30 min", at = "190 C", core = "92 C" }`)
+	whole := follow(t, s).Stages[0].MinutesToCore.Mid
+	s.Part.Formula.Makes.Pieces = 20
+	pieces := follow(t, s).Stages[0]
+	s.Part.Formula.Makes.Pieces = 0
+	s.Part = part(t, `{ divide = 20 }, { bake = "30 min", at = "190 C", core = "92 C" }`)
+	divided := follow(t, s).Stages[1]
+	if pieces.Body != divided.Body || !(pieces.MinutesToCore.Mid < 0.5*whole) {
+		t.Errorf("20 pieces %v and %v, divided %v and %v", pieces.Body, pieces.MinutesToCore, divided.Body, divided.MinutesToCore)
+	}
+}
+
+// No crumb passes boiling, whatever the oven and the altitude, and the core is the bake's own figure.
+func TestBakeIsCapped(t *testing.T) {
+	for _, altitude := range []float64{0, 500, 1500, 2000} {
+		boils := heat.BoilingPointC(altitude)
+		for _, minutes := range []string{"5 min", "20 min", "3 h", "1 h to 90 min", "400 h"} {
+			s := setup(t, `{ divide = "60 g" }, { bake = "`+minutes+`", at = "260 C", core = "95 C" }`)
+			s.Kitchen.Altitude.Interval = quantity.Point(altitude)
+			st := follow(t, s).Stages[1]
+			if !st.Known || st.Core.Warm > boils-heat.BoilingMargin+1e-9 || st.CoreMax.Warm > boils-heat.BoilingMargin+1e-9 {
+				t.Errorf("%s at %v m: core %v, water boils at %v", minutes, altitude, st.Core, boils)
+			}
+			if st.HasCoreMinutes != (95 <= boils-heat.BoilingMargin) {
+				t.Errorf("95 C at %v m: %v", altitude, st.MinutesToCore)
+			}
+		}
+	}
+	st := follow(t, setup(t, `{ divide = "60 g" }, { bake = "15 min", at = "190 C", core = "92 C" }`)).Stages[1]
+	h, _ := geometry.BunHalfMM(2000.0/33, 0.4, 0.5)
+	bake := heat.Bake{Body: heat.BrickOf(2*h.LengthMM/1000, 2*h.WidthMM/1000, 2*h.HeightMM/1000), StartC: 26}
+	minutes, _ := bake.MinutesToCore(92)
+	nearBand(t, "minutes to 92 C", st.MinutesToCore, history.Band{Cold: minutes.Low, Mid: minutes.Mid, Warm: minutes.High}, 1e-9)
+	core, _ := bake.CoreAfter(15)
+	nearBand(t, "core", st.Core, history.Band{Cold: core.Low, Mid: core.Mid, Warm: core.High}, 1e-9)
+}
+
+// Surroundings as warm as the part change nothing; thin, huge, frozen and boiling parts end in figures, and soon.
+func TestOddCorners(t *testing.T) {
+	nearBand(t, "surroundings alike", follow(t, setup(t, `{ rest = "2 h", at = "26 C" }`)).Stages[0].Core, even(26), 1e-9)
+	begun := time.Now()
+	for _, steps := range []string{
+		`{ proof = "400 h", at = "30 C" }`, `{ proof = "400 h", at = "45 C", as = "slab 300 mm" }`, `{ chill = "60 day" }`, `{ rest = "1 s", at = "room" }`,
+		`{ chill = "6 h", as = "slab 0.01 mm" }`, `{ chill = "6 h", as = "log 0.01 mm" }`, `{ chill = "6 h", as = "log 3 m" }`, `{ chill = "6 h", as = "pieces 1 mg" }`,
+		`{ chill = "6 h", as = "slab 3 m" }`, `{ freeze = "9 h", at = "-80 C" }, { thaw = "9 h", at = "fridge" }, { proof = "9 h", at = "40 C" }`,
+		`{ sheet = "0.01 mm" }, { rest = "1 h", at = "room" }`, `{ divide = "0.1 g" }, { proof = "1 h", at = "30 C" }, { bake = "1 h", at = "250 C" }`,
+		`{ divide = "1000 kg" }, { proof = "1 h", at = "30 C" }`, `{ rest = "1 h", at = "room" }, { rest = "1 h", at = "22.0000001 C" }, { rest = "1 h", at = "21.9999999 C" }`,
+	} {
+		for _, gas := range []float64{0, 1e-9, 1, 50} {
+			for _, start := range []float64{-273.15, -18, 0, 26, 99} {
+				s := setup(t, steps)
+				s.Gas, s.Start = gas, even(start)
+				for _, st := range follow(t, s).Stages {
+					if !st.Known {
+						if st.Missing == "" {
+							t.Errorf("%s from %v C: nothing is missing, and nothing is known", steps, start)
+						}
+						continue
+					}
+					for _, b := range []history.Band{st.StartCore, st.Core, st.Mean, st.Surface, st.CoreMax, st.Hours} {
+						held(t, "a figure", b, steps)
+					}
+				}
+				var f history.Follower
+				for _, step := range s.Part.Steps {
+					if b, ok := f.TimeTo(s, step, 10); ok && (math.IsNaN(b.Cold) || math.IsNaN(b.Mid) || math.IsNaN(b.Warm) || b.Cold < 0) {
+						t.Errorf("%s from %v C: time to 10 C is %v", steps, start, b)
+					}
+				}
+			}
+		}
+	}
+	if took := time.Since(begun); took > 10*time.Second { // 280 histories and as many searches
+		t.Errorf("%v", took)
+	}
+}
