@@ -231,7 +231,7 @@ func (f *Follower) TimeTo(s Setup, step *formula.Step, targetC float64) (Band, b
 			}
 			var out [3]float64
 			for i := range f.lanes {
-				if !f.enter(&f.lanes[i], e) {
+				if f.slab > 0 && !f.enter(&f.lanes[i], e) {
 					return Band{}, false
 				}
 				out[i] = f.reach(&f.lanes[i], e, targetC, read[i])

@@ -499,22 +499,18 @@ func (f *Follower) enter(l *lane, e environment) bool {
 		alpha /= 1 + 0.75*m.Butterfat // butter sets or melts on the way (first order)
 	}
 	if l.live {
+		l.walk.SetScale(1) // what a reading made of it is in the coefficient from here on
 		l.walk.SetMaterial(m.Conductivity, alpha)
 	} else {
 		l.live, l.body = l.walk.Start(body, m.Conductivity, alpha, l.lastT), body
 	}
-	h := f.coefficient(l, e, cooling)
-	if f.setup.Gas > 0 && t-ambient < coldStep && l.live {
-		excess := heat.DTSteadyState(heat.FermentationHeat(f.watts(l), ambient), m.Density, body.Nearest(), m.Conductivity, h)
-		ambient += min(mostExcess, meanExcess*excess)
-	}
-	return l.live && l.walk.Stage(ambient, h)
+	return l.live && l.walk.Stage(ambient, f.coefficient(l, e, cooling))
 }
 
 // speed is how much faster or slower than the middle a run goes, by the model's error; and how much its own heat holds a
 // fermenting dough up.
 func (f *Follower) speed(l *lane, e environment, cooling bool) float64 {
-	speed, err := 1.0, f.timeError(e)
+	speed, err := 1.0, f.timeError(l, e)
 	switch {
 	case l.quick(cooling):
 		speed = 1 + err
@@ -529,8 +525,8 @@ func (f *Follower) speed(l *lane, e environment, cooling bool) float64 {
 	return speed
 }
 
-func (f *Follower) timeError(e environment) float64 {
-	err := heat.TimeError(e.h*e.body.Nearest()/f.setup.Material.Conductivity, e.error)
+func (f *Follower) timeError(l *lane, e environment) float64 {
+	err := heat.TimeError(e.h*l.body.Nearest()/f.setup.Material.Conductivity, e.error)
 	if f.setup.Gas > 0 {
 		err = math.Hypot(err, heat.FermentationIncluded)
 	}
@@ -556,16 +552,10 @@ func (f *Follower) worksHard(l *lane, e environment) bool {
 	return f.setup.Gas > 0 && l.walk.At(0).MeanC-e.ambient.Mid() >= coldStep && f.growth(l, e) >= hardGrowth
 }
 
-// coldStep is the fall in temperature from which a stage counts as a chill, K. In a smaller one a working dough makes for its
-// surroundings and its own steady excess above them, which is all that its heat does there.
+// coldStep is the fall in temperature from which a stage counts as a chill, K. In a rest or a proof a dough's own heat is left
+// out: the published rises that the fermentation model is calibrated on took the dough at its surroundings' temperature, its own
+// heat included.
 const coldStep = 8
-
-// meanExcess is the part of the steady excess in the middle that the whole dough has: two thirds of what conduction leaves,
-// all of what the surface does.
-const meanExcess = 0.8
-
-// mostExcess bounds that, K: bakers see a working bulk gain one or two degrees before it is divided.
-const mostExcess = 3
 
 // working follows a thick dough whose own heat matters, by finite volumes with the heat of fermentation as a source. It starts
 // even, at the mean, which is how a dough that was just mixed or rested stands. It gives the state after seconds, the hottest
@@ -603,7 +593,7 @@ func (f *Follower) working(l *lane, e environment, seconds, fermenting float64) 
 func (f *Follower) startWorking(v *heat.Volumes, l *lane, e environment, t float64) {
 	m := f.setup.Material
 	// The model's error goes into the surface, where most of it comes from.
-	err := f.timeError(e)
+	err := f.timeError(l, e)
 	h := f.coefficient(l, e, true) * [3]float64{1 + err, 1, 1 / (1 + err)}[l.warm+1]
 	v.Start(l.body.EquivalentDimension(m.Conductivity, h), l.body.Nearest(), heat.Properties{
 		SpecificHeat: m.SpecificHeat, DensityKgM3: m.Density, ConductivityWmK: m.Conductivity, DiffusivityM2s: m.Diffusivity}, t)
@@ -713,7 +703,7 @@ func (f *Follower) believe(l *lane, step *formula.Step, e environment) (ok bool)
 		return false
 	}
 	f.scales[e.place][l.warm+1] *= factor
-	return f.enter(l, e)
+	return l.walk.SetScale(factor)
 }
 
 // asRead ends a stage at a reading that no run was made to pass through. What the yeast did in the meantime lies between the
