@@ -24,6 +24,7 @@ var mayKnow = map[string][]string{
 	"engine/science/ferment":       nil,
 	"engine/science/geometry":      nil,
 	"engine/science/heat":          nil,
+	"engine/science/microbe":       nil,
 	"engine/science/mould":         nil,
 	"engine/science/wateractivity": nil,
 	"rules":                        nil, // data

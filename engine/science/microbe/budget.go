@@ -1,0 +1,139 @@
+package microbe
+
+import "math"
+
+// Organism is one of the bacteria that a history is held against.
+type Organism uint8
+
+// The organisms.
+const (
+	Salmonella Organism = iota
+	SAureus
+	BCereus
+	LMonocytogenes
+	CPerfringens
+	organismCount
+)
+
+// Band is a span of temperature with the longest published time in it, all exposures added up.
+type Band struct {
+	FromC, ToC, Hours float64
+	Basis             string
+}
+
+// LimitSource is where the bands and the temperature ends of growth come from.
+const LimitSource = "FDA Fish and Fishery Products Hazards and Controls Guidance, 4th ed. (2011, rev. to 2022), App. 4 tables A-1, A-2"
+
+// organism is what is known of one. Bands lie end to end, coldest first: the gaps of the printed table are closed by letting
+// each band start where the cooler one ends. The top of the last is the growth limit of table A-1.
+type organism struct {
+	name                string
+	minAw, minPh, maxPh float64
+	bands               []Band
+}
+
+// Growth limits are the widest over all the sources: LimitSource (B. cereus read, the others memory), ICMSF 1996 (read), FDA Bad
+// Bug Book 1992 (read). Others are narrower: S. aureus aw 0.86, Salmonella aw 0.95 and pH 3.8 or 4.5, B. cereus aw 0.929 or 0.95.
+var organisms = [organismCount]organism{
+	Salmonella: {"Salmonella", 0.94, 3.7, 9.5, []Band{
+		{5.2, 10, 48, "memory"}, {10, 21.1, 5, "memory"}, {21.1, 46.2, 2, "memory"}}},
+	SAureus: {"Staphylococcus aureus", 0.83, 4.0, 10, []Band{ // seen to grow in custard from 6.7 C (read); at 336 h that is nothing
+		{7, 10, 336, "memory"}, {10, 21.1, 12, "read"}, {21.1, 50, 3, "read"}}},
+	BCereus: {"Bacillus cereus", 0.92, 4.3, 9.3, []Band{
+		{4, 6.1, 120, "memory"}, {6.1, 15, 24, "read"}, {15, 21.1, 6, "read"}, {21.1, 55, 3, "memory"}}},
+	LMonocytogenes: {"Listeria monocytogenes", 0.92, 4.4, 9.4, []Band{
+		{-0.4, 5, 168, "memory"}, {5, 10, 24, "memory"}, {10, 21.1, 7, "memory"}, {21.1, 30, 3, "memory"}, {30, 45, 1, "memory"}}},
+	CPerfringens: {"Clostridium perfringens", 0.93, 5.0, 9.0, []Band{ // ICMSF as tabulated prints 4 C as its coldest; others 10 to 12 C
+		{10, 12.2, 504, "memory"}, {12.2, 13.9, 24, "memory"}, {13.9, 21.1, 6, "memory"}, {21.1, 52, 2, "memory"}}},
+}
+
+// Organisms lists them all.
+func Organisms() []Organism {
+	return []Organism{Salmonella, SAureus, BCereus, LMonocytogenes, CPerfringens}
+}
+
+// String is the full Latin name.
+func (o Organism) String() string {
+	if o >= organismCount {
+		return "unknown organism"
+	}
+	return organisms[o].name
+}
+
+// LeavesToxin tells whether it can leave a toxin that no bake destroys (S. aureus, B. cereus: EFSA and ICMSF reviews, read), so
+// that a budget over 1 before a kill step is not mended by the kill.
+func (o Organism) LeavesToxin() bool { return o == SAureus || o == BCereus }
+
+// SporeFormer tells whether it comes through a kill step as spores, so that its budget runs on after the bake.
+func (o Organism) SporeFormer() bool { return o == BCereus || o == CPerfringens }
+
+// Bands are the organism's published limits (LimitSource), coldest first and without gaps; none for an unknown organism.
+func (o Organism) Bands() []Band {
+	if o >= organismCount {
+		return nil
+	}
+	return append([]Band(nil), organisms[o].bands...)
+}
+
+// LimitHours is the longest published time at tC, h (LimitSource; basis by Bands): +Inf below the coldest band and above the
+// growth limit, where it does not grow. An edge belongs to the band with the shorter time, the top end to the last band. 0 for
+// an unknown organism or a temperature that cannot be read. Its authors wrote for fish and set the times as careful ends: no
+// error is published. A live, acid dough holds these bacteria back, by how much no source says.
+func LimitHours(o Organism, tC float64) float64 {
+	if o >= organismCount || !readable(tC) {
+		return 0
+	}
+	bands := organisms[o].bands
+	for i := len(bands) - 1; i >= 0; i-- {
+		if tC >= bands[i].FromC && tC <= bands[i].ToC {
+			return bands[i].Hours
+		}
+	}
+	return math.Inf(1)
+}
+
+// Grows tells whether any water activity and pH within the intervals let it grow at some temperature. Limits are the widest that
+// any source gives, ends included. Without a pH, or with figures that cannot be read, the answer is that it grows.
+func Grows(o Organism, aw, ph Interval, phKnown bool) bool {
+	if o >= organismCount {
+		return true
+	}
+	g := &organisms[o]
+	if aw.Lo <= aw.Hi && aw.Hi >= 0 && aw.Hi < g.minAw {
+		return false
+	}
+	return !(phKnown && ph.Lo >= 0 && ph.Lo <= ph.Hi && ph.Hi <= 14 && (ph.Hi < g.minPh || ph.Lo > g.maxPh))
+}
+
+// Spent is the share of the organism's time that is used up while the temperature runs straight from t0C to t1C in the given
+// hours: the integral of dt/LimitHours, exact over the bands. From -273.15 to 1000 C and 0 h or more; +Inf for anything else, so
+// that a history that cannot be read is over its limit. It asks neither Grows nor what a bake has killed: the caller does.
+func Spent(o Organism, t0C, t1C, hours float64) float64 {
+	if o >= organismCount || !readable(t0C) || !readable(t1C) || !(hours >= 0 && hours <= math.MaxFloat64) {
+		return math.Inf(1)
+	}
+	lo, hi := math.Min(t0C, t1C), math.Max(t0C, t1C)
+	if lo == hi {
+		return hours / LimitHours(o, lo)
+	}
+	share := 0.0
+	bands := organisms[o].bands
+	for i := range bands {
+		if within := math.Min(hi, bands[i].ToC) - math.Max(lo, bands[i].FromC); within > 0 {
+			share += within / bands[i].Hours
+		}
+	}
+	return hours * (share / (hi - lo))
+}
+
+// Budget adds up Spent along a history; at 1 the published time is used up. The zero Budget is Salmonella's, empty.
+type Budget struct {
+	Organism Organism
+	sum      float64
+}
+
+// Add takes in an interval, as Spent does.
+func (b *Budget) Add(t0C, t1C, hours float64) { b.sum += Spent(b.Organism, t0C, t1C, hours) }
+
+// Sum is the share used up so far: 0 or more, +Inf once anything could not be read.
+func (b *Budget) Sum() float64 { return b.sum }

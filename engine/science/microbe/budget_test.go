@@ -1,0 +1,194 @@
+package microbe
+
+import (
+	"math"
+	"strings"
+	"testing"
+
+	"pgregory.net/rapid"
+)
+
+// byName finds an organism whose name opens the text.
+func byName(text string) (Organism, bool) {
+	for _, o := range Organisms() {
+		if strings.HasPrefix(text, o.String()) {
+			return o, true
+		}
+	}
+	return 0, false
+}
+
+func TestLimitHoursByTheTable(t *testing.T) {
+	rows, served := 0, map[Organism]int{}
+	for _, r := range table(t, "time-temperature-limits") {
+		o, ok := byName(r["organism"])
+		if r["row_type"] != "limit" || !ok {
+			continue
+		}
+		rows++
+		lo, hi, hours := num(t, r["calc_low_c"]), num(t, r["calc_high_c"]), num(t, r["max_hours"])
+		b := o.Bands()[served[o]]
+		if b != (Band{lo, hi, hours, r["basis"]}) {
+			t.Errorf("%v: band %+v, table %v to %v C: %v h, %s", o, b, lo, hi, hours, r["basis"])
+		}
+		const step = 1e-9
+		for _, c := range []float64{lo, lo + step, (lo + hi) / 2, hi - step} {
+			if got := LimitHours(o, c); got != hours {
+				t.Errorf("%v at %v C: %v h, table %v", o, c, got, hours)
+			}
+		}
+		if printed := num(t, r["printed_low_c"]); printed > lo && LimitHours(o, printed) != hours {
+			t.Errorf("%v at the printed %v C: %v h, table %v", o, printed, LimitHours(o, printed), hours)
+		}
+		if served[o] > 0 && o.Bands()[served[o]-1].ToC != lo {
+			t.Errorf("%v: a gap below %v C", o, lo)
+		}
+		served[o]++
+	}
+	for _, o := range Organisms() {
+		bands := o.Bands()
+		last := bands[len(bands)-1]
+		if served[o] != len(bands) {
+			t.Errorf("%v: %d bands, %d rows", o, len(bands), served[o])
+		}
+		if LimitHours(o, last.ToC) != last.Hours || !math.IsInf(LimitHours(o, last.ToC+1e-9), 1) || !math.IsInf(LimitHours(o, bands[0].FromC-1e-9), 1) {
+			t.Errorf("%v: the ends", o)
+		}
+	}
+	if rows != 19 {
+		t.Errorf("%d rows, want 19", rows)
+	}
+}
+
+// The limits of growth are the widest of every printed row; rows that say where nothing grew, or that are for toxin alone, are narrower.
+func TestGrowsByTheWidestRow(t *testing.T) {
+	type ends struct{ aw, low, high float64 }
+	widest := map[Organism]ends{}
+	for _, r := range table(t, "time-temperature-limits") {
+		o, ok := byName(r["organism"])
+		if r["row_type"] != "growth_range" || !ok || strings.Contains(r["organism"], "no growth") || strings.Contains(r["organism"], "enterotoxin") {
+			continue
+		}
+		w, seen := widest[o]
+		if !seen {
+			w = ends{1, 14, 0}
+		}
+		aw, low, high := num(t, r["min_aw"]), num(t, r["min_ph"]), num(t, r["max_ph"])
+		if aw < w.aw {
+			w.aw = aw
+		}
+		if low < w.low {
+			w.low = low
+		}
+		if high > w.high {
+			w.high = high
+		}
+		widest[o] = w
+	}
+	for _, o := range Organisms() {
+		w := widest[o]
+		any := Interval{}
+		for _, c := range []struct {
+			aw, ph Interval
+			known  bool
+			want   bool
+		}{
+			{point(w.aw), any, false, true}, {point(w.aw - 1e-9), any, false, false}, {Interval{0.2, w.aw}, any, false, true},
+			{point(0.99), point(w.low), true, true}, {point(0.99), point(w.low - 1e-9), true, false}, {point(0.99), Interval{2, w.low}, true, true},
+			{point(0.99), point(w.high), true, true}, {point(0.99), point(w.high + 1e-9), true, false}, {point(0.99), Interval{w.high, 13}, true, true},
+			{point(math.NaN()), point(math.NaN()), true, true}, {Interval{0.5, 0.1}, Interval{3, 1}, true, true}, {point(-1), point(-1), true, true},
+		} {
+			if got := Grows(o, c.aw, c.ph, c.known); got != c.want {
+				t.Errorf("%v, aw %v, pH %v (%v): %v", o, c.aw, c.ph, c.known, got)
+			}
+		}
+	}
+}
+
+// A pot that just keeps the Food Code's two stages: 57 to 21 C in 2 h, to 10 C in 2 h, to 5 C in 2 h, straight. Worked by hand from
+// the table's bands: B. cereus is 33.9/18/3 + 0.1/18/6 + 6/5.5/6 + 5/5.5/24 + 3.9/2.5/24 + 1.1/2.5/120 = 0.9171.
+func TestCoolingThatKeepsTheCode(t *testing.T) {
+	for o, want := range map[Organism]float64{BCereus: 0.9171, Salmonella: 1.1383, SAureus: 0.7059, CPerfringens: 1.0881, LMonocytogenes: 1.3680} {
+		b := Budget{Organism: o}
+		b.Add(57, 21, 2)
+		b.Add(21, 10, 2)
+		b.Add(10, 5, 2)
+		if !near(b.Sum(), want, 0.00005) {
+			t.Errorf("%v: %.4f, want %.4f", o, b.Sum(), want)
+		}
+	}
+}
+
+func TestUnreadableHistoryIsOverItsLimit(t *testing.T) {
+	for _, c := range [][3]float64{{math.NaN(), 4, 1}, {4, math.Inf(1), 1}, {4, -300, 1}, {20, 30, math.NaN()}, {20, 30, -1}, {2, 2, math.Inf(1)}} {
+		b := Budget{Organism: BCereus}
+		b.Add(c[0], c[1], c[2])
+		b.Add(4, 4, 1)
+		if !math.IsInf(b.Sum(), 1) {
+			t.Errorf("%v: %v", c, b.Sum())
+		}
+	}
+	unknown := Organism(200)
+	if !math.IsInf(Spent(unknown, 4, 4, 1), 1) || LimitHours(unknown, 20) != 0 || LimitHours(SAureus, math.NaN()) != 0 || !Grows(unknown, point(0.1), point(1), true) || unknown.Bands() != nil || unknown.String() != "unknown organism" {
+		t.Error("an unknown organism is taken lightly")
+	}
+	for _, o := range Organisms() {
+		if o.LeavesToxin() != (o == SAureus || o == BCereus) || o.SporeFormer() != (o == BCereus || o == CPerfringens) {
+			t.Error(o)
+		}
+	}
+}
+
+func organismOf(t *rapid.T) Organism { return rapid.SampledFrom(Organisms()).Draw(t, "organism") }
+
+func TestBudgetProperties(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		o := organismOf(t)
+		temp := rapid.OneOf(rapid.Float64Range(-20, 100), rapid.SampledFrom([]float64{4, 5, 5.2, 6.1, 10, 15, 21, 21.1, 30, 46.2, 57}))
+		t0, t1, hours := temp.Draw(t, "t0"), temp.Draw(t, "t1"), rapid.Float64Range(0, 100).Draw(t, "hours")
+		whole := Spent(o, t0, t1, hours)
+		if whole < 0 || math.IsNaN(whole) {
+			t.Fatal(whole)
+		}
+		if back := Spent(o, t1, t0, hours); !near(back, whole, 1e-12*(1+whole)) {
+			t.Fatalf("%v one way, %v back", whole, back)
+		}
+		share := rapid.Float64Range(0.01, 0.99).Draw(t, "split")
+		middle := t0 + (t1-t0)*share
+		if t0 != t1 && math.Abs(t1-t0) > 1e-3 {
+			parts := Spent(o, t0, middle, hours*share) + Spent(o, middle, t1, hours*(1-share))
+			if !near(parts, whole, 1e-6*(1+whole)) {
+				t.Fatalf("%v whole, %v in parts", whole, parts)
+			}
+		}
+		// Midpoints of many short steps, the plain second way.
+		const n = 4000
+		sum := 0.0
+		for i := range n {
+			sum += hours / n / LimitHours(o, t0+(t1-t0)*(float64(i)+0.5)/n)
+		}
+		if !near(sum, whole, 1e-3*hours+1e-9) {
+			t.Fatalf("%v, step by step %v", whole, sum)
+		}
+	})
+}
+
+// Up to its growth limit, hotter never allows more hours; above it the table counts nothing, so there the rule must end.
+func TestHotterNeverAllowsMore(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		o := organismOf(t)
+		bands := o.Bands()
+		one := rapid.Float64Range(-30, bands[len(bands)-1].ToC)
+		a, b := one.Draw(t, "a"), one.Draw(t, "b")
+		if LimitHours(o, math.Max(a, b)) > LimitHours(o, math.Min(a, b)) {
+			t.Fatalf("%v: %v and %v C", o, a, b)
+		}
+	})
+}
+
+func BenchmarkBudgetAdd(b *testing.B) {
+	budget := Budget{Organism: LMonocytogenes}
+	for b.Loop() {
+		budget.Add(57, 4, 0.1)
+	}
+}

@@ -1,0 +1,177 @@
+package microbe
+
+import "math"
+
+// Op says which side of a limit's value is allowed.
+type Op uint8
+
+// The sides. From is no bound: a clock starts as the food falls through the value, or a rule applies after it.
+const (
+	AtMost Op = iota
+	Under     // the value itself is too much
+	AtLeast
+	From
+)
+
+// Limit is one figure of a code. The zero Limit means that the code has none.
+type Limit struct {
+	ID         string  // the row of the published limits
+	Value      float64 // in the unit that ends the field's name
+	Fahrenheit float64 // as the source prints it beside Celsius; 0 where it prints none
+	Op         Op
+	Source     string
+	Basis      string // of the value; Fahrenheit figures are read or memory, see the published limits
+}
+
+// Known tells whether the code has this figure.
+func (l Limit) Known() bool { return l.Source != "" }
+
+// Allows tells whether x, in the limit's unit, keeps it. Temperatures keep it by either figure as printed, so that Celsius and
+// Fahrenheit readings of one law agree: they differ by rounding, up to 0.45 C. Without a figure, or for NaN, nothing is allowed.
+func (l Limit) Allows(x float64) bool {
+	most, least := l.Value, l.Value
+	if l.Fahrenheit != 0 {
+		c := (l.Fahrenheit - 32) * 5 / 9
+		most, least = math.Max(most, c), math.Min(least, c)
+	}
+	const ulps = 1e-9 // C, what conversions leave
+	switch {
+	case l.Source == "" && l.Value == 0:
+		return false
+	case l.Op == Under:
+		return x < l.Value
+	case l.Op == AtLeast:
+		return x >= least-ulps
+	}
+	return x <= most+ulps
+}
+
+// Limits are what one jurisdiction asks of food that needs time and temperature control. The law of the place as it stands today
+// decides, not this copy.
+type Limits struct {
+	Code, Name, Note string
+
+	ColdC    Limit // cold holding
+	HotHoldC Limit // hot holding
+
+	CoolFromC  Limit // cooling: the clock starts as the slowest point falls through this
+	FirstToC   Limit // first stage: to reach
+	FirstHours Limit // ... within, from CoolFromC
+	SecondToC  Limit // second stage: to reach
+	TotalHours Limit // ... within, from CoolFromC, the first stage included
+
+	AmbientHours  Limit // made of ingredients at room temperature: time to ColdC
+	ReceivedHours Limit // received above ColdC: time to it
+	ColdOutHours  Limit // cold food out of control, then served or thrown away
+	HotOutHours   Limit // the same of hot food
+
+	KeepAfterHours Limit // ready to eat: a date is owed after
+	KeepDays       Limit // ready to eat, at KeepAtC: days, the day made being the first
+	KeepAtC        Limit
+	ReheatC        Limit // for hot holding
+	ReheatHours    Limit // most time on the way there
+	ShellEggC      Limit // air round raw shell eggs
+	ThawWaterC     Limit // running water for thawing
+	ThawHours      Limit // raw food above ColdC while thawing so
+}
+
+// field reaches one figure of Limits; high tells that more is stricter.
+type field struct {
+	name string
+	of   func(*Limits) *Limit
+	high bool
+}
+
+var fields = [...]field{
+	{"ColdC", func(l *Limits) *Limit { return &l.ColdC }, false},
+	{"HotHoldC", func(l *Limits) *Limit { return &l.HotHoldC }, true},
+	{"CoolFromC", func(l *Limits) *Limit { return &l.CoolFromC }, true},
+	{"FirstToC", func(l *Limits) *Limit { return &l.FirstToC }, false},
+	{"FirstHours", func(l *Limits) *Limit { return &l.FirstHours }, false},
+	{"SecondToC", func(l *Limits) *Limit { return &l.SecondToC }, false},
+	{"TotalHours", func(l *Limits) *Limit { return &l.TotalHours }, false},
+	{"AmbientHours", func(l *Limits) *Limit { return &l.AmbientHours }, false},
+	{"ReceivedHours", func(l *Limits) *Limit { return &l.ReceivedHours }, false},
+	{"ColdOutHours", func(l *Limits) *Limit { return &l.ColdOutHours }, false},
+	{"HotOutHours", func(l *Limits) *Limit { return &l.HotOutHours }, false},
+	{"KeepAfterHours", func(l *Limits) *Limit { return &l.KeepAfterHours }, false},
+	{"KeepDays", func(l *Limits) *Limit { return &l.KeepDays }, false},
+	{"KeepAtC", func(l *Limits) *Limit { return &l.KeepAtC }, false},
+	{"ReheatC", func(l *Limits) *Limit { return &l.ReheatC }, true},
+	{"ReheatHours", func(l *Limits) *Limit { return &l.ReheatHours }, false},
+	{"ShellEggC", func(l *Limits) *Limit { return &l.ShellEggC }, false},
+	{"ThawWaterC", func(l *Limits) *Limit { return &l.ThawWaterC }, false},
+	{"ThawHours", func(l *Limits) *Limit { return &l.ThawHours }, false},
+}
+
+// ForCode is what the jurisdiction of that code asks (see Codes); false for an unknown one.
+func ForCode(code string) (Limits, bool) {
+	for _, l := range codes {
+		if l.Code == code {
+			return l, true
+		}
+	}
+	return Limits{}, false
+}
+
+// Codes lists the jurisdictions, in a fixed order.
+func Codes() []string {
+	names := make([]string, len(codes))
+	for i, l := range codes {
+		names[i] = l.Code
+	}
+	return names
+}
+
+// Strictest takes of each figure the strictest that any code has: what keeps it keeps them all, cooling included, since its clock
+// starts hotter and runs shorter to a colder end. No place asks for the whole of it.
+func Strictest() Limits {
+	s := Limits{Code: "strictest", Name: "the strictest figure of each code"}
+	for _, f := range fields {
+		best := f.of(&s)
+		for i := range codes {
+			l := *f.of(&codes[i])
+			switch {
+			case !l.Known(): // asks nothing
+			case !best.Known(), l.Value == best.Value && l.Op == Under, l.Value != best.Value && (l.Value > best.Value) == f.high:
+				*best = l
+			}
+		}
+	}
+	return s
+}
+
+// NewtonHours is how long Newton's cooling (or warming) from fromC to toC takes, h: T = Ta + (T0 - Ta) exp(-t/tau), the time
+// constant tau in h, above 0. +Inf where toC is never reached, NaN for figures that cannot be read. A law, so its error is tau's.
+func NewtonHours(tauHours, ambientC, fromC, toC float64) float64 {
+	if !(tauHours > 0) || !readable(ambientC) || !readable(fromC) || !readable(toC) {
+		return math.NaN()
+	}
+	ratio := (fromC - ambientC) / (toC - ambientC)
+	switch {
+	case fromC == toC:
+		return 0
+	case !(ratio >= 1):
+		return math.Inf(1)
+	}
+	return tauHours * math.Log(ratio)
+}
+
+// LargestTau is the largest time constant of Newton's cooling, h, that still keeps both stages, and whether the first governs.
+// 0 where the air is too warm for either end; +Inf where the code sets no stage. Where a stage's Op is Under, tau must lie below.
+func (l Limits) LargestTau(ambientC float64) (tauHours float64, firstGoverns bool) {
+	tauHours = math.Inf(1)
+	for i, stage := range [...][2]Limit{{l.FirstToC, l.FirstHours}, {l.SecondToC, l.TotalHours}} {
+		if !stage[0].Known() || !stage[1].Known() || !l.CoolFromC.Known() {
+			continue
+		}
+		most := stage[1].Value / NewtonHours(1, ambientC, l.CoolFromC.Value, stage[0].Value)
+		if !(most >= 0) {
+			most = 0
+		}
+		if most < tauHours {
+			tauHours, firstGoverns = most, i == 0
+		}
+	}
+	return tauHours, firstGoverns
+}
