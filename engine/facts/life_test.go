@@ -219,6 +219,9 @@ func TestNoAmountsNoHistory(t *testing.T) {
 		needs(t, name, stepValue(t, s, "d", 1, name), `all amounts of "d"`)
 	}
 	needs(t, "minutes_to_core", stepValue(t, s, "d", 3, "minutes_to_core"), `all amounts of "d"`)
+	if stepValue(t, s, "d", 3, "minutes_to_core").Absent {
+		t.Error("a time to the core is asked for, and open")
+	}
 	needs(t, "ferment_e", value0(t, s, "d", "ferment_e"), `all amounts of "d"`)
 	needs(t, "proof_e", value0(t, s, "d", "proof_e"), `all amounts of "d"`)
 	for _, l := range s.Timeline() {
@@ -475,6 +478,12 @@ func TestBakePublished(t *testing.T) {
 func TestBakeHighUp(t *testing.T) {
 	high := kitchenOf(func(k *kitchen.Kitchen) { k.Altitude.Interval = quantity.Point(1500) })
 	const steps = `{ divide = "60 g" }, { bake = "13 min", at = "195 C", core = "%s" }`
+	if v := bake(t, high, 1200, fmt.Sprintf(steps, "95 C")); !v.Absent {
+		t.Error("a core that cannot be has no time")
+	}
+	if v := bake(t, high, 1200, fmt.Sprintf(steps, "92 C to 96 C")); v.Absent || v.Need == nil || !math.IsInf(v.Hi, 1) {
+		t.Errorf("a core that may be: %+v", v)
+	}
 	needs(t, "95 C at 1500 m", bake(t, high, 1200, fmt.Sprintf(steps, "95 C")), "below where water boils")
 	if v := bake(t, high, 1200, fmt.Sprintf(steps, "92 C")); v.Absent {
 		t.Errorf("92 C at 1500 m: %+v", v)

@@ -8,6 +8,7 @@ import (
 	"forebake/engine/quantity"
 	"forebake/engine/science/ferment"
 	"forebake/engine/science/geometry"
+	"forebake/engine/science/heat"
 )
 
 // Sheet, coil, tin, and what steps bring together.
@@ -392,22 +393,23 @@ func gained(s *Sheet, step *formula.Step) Value {
 	return v
 }
 
+// minutesToCore is open while only the history is missing, and absent where nobody asks for a core or water boils below it: a
+// rule that asks whether it is known must not take a formula that says less for one that does without.
 func minutesToCore(s *Sheet, step *formula.Step) Value {
-	st, missing := s.stage(step)
-	if st == nil && !s.bakeKnown(step) {
-		return missing
-	}
-	st = &s.part(step.Part).follow().Stages[step.Index]
-	if !st.HasCoreMinutes {
+	target := step.Core
+	if highest := heat.BoilingPointC(s.Kitchen.Altitude.Mid()) - heat.BoilingMargin; !target.Set || target.Lo > highest {
 		return absent("core = \"92 C\" in this bake, below where water boils", step.Place)
 	}
-	return bandValue(st.MinutesToCore, false)
-}
-
-// bakeKnown tells whether a bake's time to the core is known though its own time is not written.
-func (s *Sheet) bakeKnown(step *formula.Step) bool {
 	life := s.part(step.Part).follow()
-	return step.Index < len(life.Stages) && life.Stages[step.Index].HasCoreMinutes
+	if step.Index < len(life.Stages) && life.Stages[step.Index].HasCoreMinutes {
+		return bandValue(life.Stages[step.Index].MinutesToCore, false)
+	}
+	_, v := s.stage(step)
+	if v.Need == nil { // the bake itself is known: the core range reaches up to boiling
+		v = absent("a core in this bake that lies below where water boils", step.Place)
+	}
+	v.Absent = false
+	return v
 }
 
 // fatTemp is the written temperature of the solid fat that a mix works in.

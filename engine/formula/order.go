@@ -19,10 +19,15 @@ func (rd *reader) checkSteps(p *Part) {
 	var bake *Step
 	divided := false
 	for _, s := range p.Steps {
+		if r := s.Measured; r != nil && r.After.Set && s.Time.Set && r.After.Lo > s.Time.Hi {
+			rd.Fault(r.Place, "%s: read after %s, and the step lasts %s; write the reading in the step in which it was taken", s.Verb.Name, r.After.Text, s.Time.Text)
+		}
 		switch s.Verb.Name {
 		case "bake":
 			if s.At.Set && s.At.Hi < coldestOven {
 				rd.Fault(s.At.Place, "an oven at %s bakes nothing; %s is the least that is read", s.At.Text, quantity.Format(coldestOven, "C"))
+			} else if s.Where != "" {
+				rd.Fault(s.Place, "bake: at = %q bakes nothing; write the oven, such as at = \"190 C\"", s.Where)
 			}
 			bake = s
 		case "mix", "fold", "sheet", "roll", "shape", "proof":

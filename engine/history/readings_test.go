@@ -74,7 +74,7 @@ func TestReadingThatNobodyCanExplain(t *testing.T) {
 	for _, test := range []struct {
 		reading string
 		c       float64
-	}{{"2 C", 2}, {"30 C", 30}, {"25.99 C", 25.99}, {"26 C", 26}, {"-3 C", -3}, {"4 C", 4}} {
+	}{{"2 C", 2}, {"30 C", 30}, {"25.99 C", 25.99}, {"26 C", 26}, {"0.5 C", 0.5}, {"4 C", 4}} {
 		s := setup(t, `{ chill = "6 h", as = "slab 40 mm", measured = "`+test.reading+`" }, { rest = "1 h", at = "room", as = "slab 40 mm" }`)
 		s.Gas = 1
 		life := follow(t, s)
@@ -86,6 +86,16 @@ func TestReadingThatNobodyCanExplain(t *testing.T) {
 		nearBand(t, test.reading+", as the next begins", life.Stages[1].StartCore, even(test.c), 0.05)
 		if !(st.Hours.Cold >= 0 && st.Hours.Mid >= st.Hours.Cold && st.Hours.Warm >= st.Hours.Mid && st.Hours.Warm < 8) {
 			t.Errorf("%s: hours %v", test.reading, st.Hours)
+		}
+	}
+}
+
+// A reading beyond the start and the surroundings is a slip of the pen: it clears nothing, and what comes after is open.
+func TestReadingThatCannotBe(t *testing.T) {
+	for _, reading := range []string{"-3 C", "31 C", "-10 C to 2 C", "20 C to 40 C"} {
+		life := follow(t, setup(t, `{ chill = "6 h", as = "slab 40 mm", measured = "`+reading+`" }, { rest = "1 h", at = "room", as = "slab 40 mm" }`))
+		for _, st := range life.Stages {
+			unknown(t, st, "a reading that can be, between 4 C and 26 C, in the chill on line 4")
 		}
 	}
 }

@@ -1,6 +1,7 @@
 package history
 
 import (
+	"fmt"
 	"math"
 	"strings"
 
@@ -56,9 +57,13 @@ func (f *Follower) step(step *formula.Step, st *Stage) {
 	}
 	f.reshape(step)
 	if !step.Time.Set {
+		if r := step.Measured; r != nil && r.Temp.Set {
+			f.setEven([3]float64{r.Temp.Lo, r.Temp.Mid(), r.Temp.Hi})
+			st.Measured = true
+		}
 		f.mark(st)
 		if timed(step.Verb.Name) {
-			f.lose(st, "the time of this "+step.Verb.Name)
+			f.lose(st, fmt.Sprintf("the time of the %s on line %d", step.Verb.Name, step.Place.Line()))
 		}
 		return
 	}
@@ -168,60 +173,66 @@ func (f *Follower) turnOver() {
 	}
 }
 
-// reshape takes the geometry that a step gives the part, which turns it over.
+// reshape takes the geometry that a step gives the part, which turns it over. A form that is written beats the one that the
+// mass and the pieces would make.
 func (f *Follower) reshape(step *formula.Step) {
-	kg := f.massKg()
-	rho := f.density()
+	turned := f.portion(step)
 	set := func(b heat.Body) {
-		f.body, f.shape.known, f.shape.assumed = b, true, false
+		f.body, f.shape.known = b, true
 		f.turnOver()
 	}
 	if step.Form != nil {
-		if b, ok := f.formOf(step.Form); ok {
+		if b, ok := f.formOf(step); ok {
 			set(b)
 		}
 		return
 	}
-	switch step.Verb.Name {
-	case "sheet":
+	switch {
+	case step.Verb.Name == "sheet":
 		if step.Measure.Set {
 			set(heat.SlabOf(step.Measure.Mid() / 1000))
 		}
-	case "roll", "divide", "shape", "pan":
-		if step.Pieces != nil && step.Pieces.Lo >= 1 {
-			f.shape.pieces = step.Pieces.Lo
+	case !turned:
+	case f.shape.tin != nil:
+		if h, ok := geometry.TinLoafHalfMM(f.shape.pieceKg*1000, f.density()/1000, f.shape.tin.Inside[0], f.shape.tin.Inside[1]); ok {
+			set(brick(h))
 		}
-		if step.Verb.Name == "divide" && step.Measure.Set {
-			switch {
-			case step.Measure.Unit == "pieces":
-				f.shape.pieces = step.Measure.Lo
-			default:
-				f.shape.pieces = math.Max(1, math.Round(kg*1000/step.Measure.Mid()))
-			}
-		}
-		f.intoTin(step)
-		if made := f.setup.Part.Formula.Makes.Pieces; made > 0 && (step.Verb.Name == "shape" || step.Verb.Name == "pan") && step.Pieces == nil && (f.shape.pieces <= 1 || f.shape.pieces > made) {
-			f.shape.pieces = made // strands are plaited; a batch that nobody divides in writing is divided all the same
-		}
-		f.shape.pieceKg = kg / math.Max(1, f.shape.pieces)
-		switch {
-		case f.shape.tin != nil:
-			f.fitTin(set)
-		case step.Verb.Name != "roll" || f.shape.pieces > 0:
-			if h, ok := f.freeStanding(f.shape.pieceKg, rho/1000); ok {
-				set(brick(h))
-			}
-		}
-	default:
-		// A proof or rest that names the tin first.
-		if f.intoTin(step) {
-			if made := f.setup.Part.Formula.Makes.Pieces; made > 0 && (step.Verb.Name == "shape" || step.Verb.Name == "pan") && step.Pieces == nil && (f.shape.pieces <= 1 || f.shape.pieces > made) {
-				f.shape.pieces = made // strands are plaited; a batch that nobody divides in writing is divided all the same
-			}
-			f.shape.pieceKg = kg / math.Max(1, f.shape.pieces)
-			f.fitTin(set)
+	case step.Verb.Name != "roll" || f.shape.pieces > 0:
+		if h, ok := f.freeStanding(f.shape.pieceKg, f.density()/1000); ok {
+			set(brick(h))
 		}
 	}
+}
+
+// portion reads into how many pieces a step divides the part, and into which tin it goes; true when it does either.
+func (f *Follower) portion(step *formula.Step) bool {
+	kg := f.massKg()
+	switch step.Verb.Name {
+	case "divide":
+		switch {
+		case !step.Measure.Set:
+		case step.Measure.Unit == "pieces":
+			f.shape.pieces = step.Measure.Lo
+		default:
+			f.shape.pieces = math.Max(1, math.Round(kg*1000/step.Measure.Mid()))
+		}
+	case "roll", "shape", "pan":
+	default:
+		if !f.intoTin(step) { // a proof or rest that names the tin first
+			return false
+		}
+		f.shape.pieceKg = kg / math.Max(1, f.shape.pieces)
+		return true
+	}
+	if step.Pieces != nil && step.Pieces.Lo >= 1 && !(step.Verb.Name == "divide" && step.Measure.Set) {
+		f.shape.pieces = step.Pieces.Lo
+	}
+	f.intoTin(step)
+	if made := f.setup.Part.Formula.Makes.Pieces; made > 0 && (step.Verb.Name == "shape" || step.Verb.Name == "pan") && step.Pieces == nil && (f.shape.pieces <= 1 || f.shape.pieces > made) {
+		f.shape.pieces = made // strands are plaited; a batch that nobody divides in writing is divided all the same
+	}
+	f.shape.pieceKg = kg / math.Max(1, f.shape.pieces)
+	return true
 }
 
 // intoTin takes the tin that a step names; false when it names none, or the one that the part is in already.
@@ -239,12 +250,6 @@ func (f *Follower) intoTin(step *formula.Step) bool {
 		f.shape.pieces = step.Count.Lo
 	}
 	return fresh
-}
-
-func (f *Follower) fitTin(set func(heat.Body)) {
-	if h, ok := geometry.TinLoafHalfMM(f.shape.pieceKg*1000, f.density()/1000, f.shape.tin.Inside[0], f.shape.tin.Inside[1]); ok {
-		set(brick(h))
-	}
 }
 
 func brick(h geometry.HalfSize) heat.Body {
@@ -272,9 +277,13 @@ func (f *Follower) massKg() float64 {
 
 func (f *Follower) density() float64 { return f.shape.mixedRho }
 
-// formOf turns a written geometry into a body.
-func (f *Follower) formOf(g *formula.Geometry) (heat.Body, bool) {
-	kg, rho := f.massKg(), f.density()
+// formOf turns the geometry written in a step into a body.
+func (f *Follower) formOf(step *formula.Step) (heat.Body, bool) {
+	g, kg, rho := step.Form, f.massKg(), f.density()
+	each := kg // of what lies on its own
+	if f.shape.pieceKg > 0 && step.Verb.Name != "roll" {
+		each = f.shape.pieceKg
+	}
 	switch g.Shape {
 	case "slab":
 		return heat.SlabOf(g.MM.Mid() / 1000), true
@@ -282,12 +291,9 @@ func (f *Follower) formOf(g *formula.Geometry) (heat.Body, bool) {
 		return heat.TrayOf(g.MM.Mid()/1000, false), true
 	case "log":
 		d := g.MM.Mid() / 1000
-		return heat.LogOf(d, kg/rho/(math.Pi*d*d/4)), true
+		return heat.LogOf(d, each/rho/(math.Pi*d*d/4)), true
 	case "ball":
-		if f.shape.pieceKg > 0 {
-			kg = f.shape.pieceKg
-		}
-		return heat.BallOf(kg, rho), true
+		return heat.BallOf(each, rho), true
 	case "bowl":
 		return bowl(kg, rho), true
 	case "brick":
@@ -319,7 +325,7 @@ func (f *Follower) heated(step *formula.Step, st *Stage) {
 		st.Measured = true
 	}
 	if !target.Set {
-		f.lose(st, "to = \"... C\" in this "+step.Verb.Name)
+		f.lose(st, fmt.Sprintf("to = \"... C\" in the %s on line %d", step.Verb.Name, step.Place.Line()))
 		return
 	}
 	temps := [3]float64{target.Lo, target.Mid(), target.Hi}
@@ -409,7 +415,7 @@ func (f *Follower) environment(step *formula.Step, st *Stage) (environment, bool
 		case step.Verb.Name == "freeze":
 			where = "freezer"
 		default:
-			st.Missing = "at = \"room\" or a temperature in this " + step.Verb.Name
+			st.Missing = fmt.Sprintf("at = \"room\" or a temperature in the %s on line %d", step.Verb.Name, step.Place.Line())
 			return e, false
 		}
 	}
@@ -651,6 +657,11 @@ func (f *Follower) stay(step *formula.Step, st *Stage, e environment) {
 		case !read:
 			speed = f.speed(l, e, cooling)
 		case !f.believe(l, step, e):
+			if lo, hi := outermost(start, e); step.Measured.Temp.Lo < lo-readingSlack || step.Measured.Temp.Hi > hi+readingSlack {
+				// A slip of the pen must not clear what it was written beside.
+				f.lose(st, fmt.Sprintf("a reading that can be, between %.0f C and %.0f C, in the %s on line %d", lo, hi, step.Verb.Name, step.Place.Line()))
+				return
+			}
 			f.asRead(st, e, start, step.Measured.Temp.Interval)
 			return
 		default:
@@ -704,6 +715,15 @@ func (f *Follower) believe(l *lane, step *formula.Step, e environment) (ok bool)
 	}
 	f.scales[e.place][l.warm+1] *= factor
 	return l.walk.SetScale(factor)
+}
+
+// readingSlack is how far beyond its surroundings and its start a part can be read, K: probes differ, a dough warms itself, and
+// what steams cools itself.
+const readingSlack = 4
+
+// outermost gives the temperatures between which a part that started so in such surroundings must be, C.
+func outermost(start [3]float64, e environment) (lo, hi float64) {
+	return min(start[0], start[1], start[2], e.ambient.Lo), max(start[0], start[1], start[2], e.ambient.Hi)
 }
 
 // asRead ends a stage at a reading that no run was made to pass through. What the yeast did in the meantime lies between the
@@ -817,7 +837,7 @@ func (f *Follower) bake(step *formula.Step, st *Stage) {
 		}
 		after = Band{lo.Low, g.Mid, hi.High}
 	default:
-		f.lose(st, "the time of this bake")
+		f.lose(st, fmt.Sprintf("the time of the bake on line %d", step.Place.Line()))
 		return
 	}
 	f.setEven([3]float64{after.Cold, after.Mid, after.Warm})

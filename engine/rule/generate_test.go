@@ -13,7 +13,6 @@ import (
 
 	"forebake/engine/facts"
 	"forebake/engine/formula"
-	"forebake/engine/house"
 	"forebake/engine/kitchen"
 	"forebake/engine/larder"
 	"forebake/engine/reading"
@@ -165,7 +164,6 @@ type shape struct {
 
 var (
 	shippedLarder = larder.New()
-	defaultHouse  = house.Default()
 	someTins      = []string{"long tin"}
 )
 
@@ -451,7 +449,7 @@ func (d *drawer) step(verb string, p *sketchPart, before []*sketchPart) []entry 
 		case "time":
 			e.q = d.number(1, 30, 1, "min")
 		case "measured":
-			e.hcl = d.quoted("11 C after 6 h", "2 x after 90 min", "94 C core", "25 C")
+			e.hcl = d.quoted("11 C after 1 min", "2 x after 1 min", "94 C core", "25 C")
 		case "with":
 			e.hcl = strconv.Quote(p.lines[d.whole(0, len(p.lines)-1)].name)
 		}
@@ -602,7 +600,7 @@ var fixedFormulas = sync.OnceValue(func() []*facts.Sheet {
       "unsalted butter" = { amount = "180 g", temp = "18 C", reserve = "20 g" }, "cardamom" = "2 tsp", "raisins" = "90 g"
     }
     steps = [
-      { mix = "12 min", by = "spiral", to = "25 C" }, { rest = "1 h", at = "room", measured = "2 x after 90 min" }, { fold = 2 },
+      { mix = "12 min", by = "spiral", to = "25 C" }, { rest = "2 h", at = "room", measured = "2 x after 90 min" }, { fold = 2 },
       { chill = "14 h", at = "fridge", as = "slab 40 mm", covered = true }, { sheet = "5 mm" }, { fill = "almond filling" },
       { roll = "coil", slice = "40 mm" }, { divide = "75 g" }, { shape = "knots", pieces = 24 }, { pan = "long tin", tin = "long tin" }, { wash = "egg wash" },
       { proof = "90 min to 2 h", at = "27 C" }, { bake = "16 min", at = "200 C", core = "92 C" }, { brush = "citrus syrup" }, { cool = "45 min", at = "room" },

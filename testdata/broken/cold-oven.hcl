@@ -12,6 +12,8 @@ formula "Cold oven" {
       { bake = "20 min", at = "20 to 70 C" },
       { bake = "20 min", at = "170 F" },
       { bake = "20 min", at = "70 C to 200 C" },
+      { bake = "20 min", at = "room" },
+      { bake = "20 min", at = "fridge" },
     ]
   }
 }

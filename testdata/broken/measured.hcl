@@ -13,6 +13,8 @@ formula "Milk buns" {
       { rest = "1 h", measured = "2 x after lunch" },
       { rest = "1 h", measured = 11 },
       { rest = "1 h", measured = "2 x core" },
+      { chill = "2 h", measured = "4 C after 70 h" },
+      { rest = "1 h", measured = "2 x after 5 h" },
     ]
   }
 }

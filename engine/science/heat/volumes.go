@@ -16,7 +16,7 @@ const cells = 24
 // started; it is plain data and may be copied.
 type Volumes struct {
 	n            int
-	rhoCp, cp    float64
+	cp           float64
 	x            [2 * cells]float64   // middles of the cells, 0..1
 	perVolume    [2 * cells]float64   // 1/(rho volume), for W to W/kg
 	conductance  [2*cells + 1]float64 // between the cells, inner 1..n-1, W/K
