@@ -19,7 +19,7 @@ func (rd *reader) checkSteps(p *Part) {
 	var bake *Step
 	divided := false
 	for _, s := range p.Steps {
-		if r := s.Measured; r != nil && r.After.Set && s.Time.Set && r.After.Lo > s.Time.Hi {
+		if r := s.Measured; r != nil && r.After.Set && s.Time.Set && r.After.Lo > s.Time.Hi*1.01 {
 			rd.Fault(r.Place, "%s: read after %s, and the step lasts %s; write the reading in the step in which it was taken", s.Verb.Name, r.After.Text, s.Time.Text)
 		}
 		switch s.Verb.Name {

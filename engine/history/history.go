@@ -120,7 +120,6 @@ type Follower struct {
 // shape is how the part stands now, for the steps that do not say.
 type shape struct {
 	known    bool
-	assumed  bool
 	pieces   float64 // how many; 0 for one mass
 	pieceKg  float64
 	tin      *kitchen.Tin

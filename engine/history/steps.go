@@ -613,21 +613,28 @@ func (f *Follower) startWorking(v *heat.Volumes, l *lane, e environment, t float
 // workingTime is when the core of such a dough comes to a target, h; +Inf when it has not in longestWatch. A working dough may warm
 // before it cools, or never cool.
 func (f *Follower) workingTime(l *lane, e environment, targetC float64) float64 {
-	const longestWatch, stretch = 72 * 3600, 1800.0
+	const longestWatch, shortest = 72 * 3600, 1800.0
 	v := &f.volumes
 	now := l.walk.At(0)
 	f.startWorking(v, l, e, now.MeanC)
-	last := now.MeanC
-	for at := 0.0; at < longestWatch; at += stretch {
+	last, ambient := now.MeanC, l.ambient(e)
+	for at := 0.0; at < longestWatch; {
+		stretch := max(shortest, at/4)
 		core := v.Advance(stretch).CoreC
 		if core <= targetC {
 			share := 1.0
-			if last > core {
-				share = max(0, (last-targetC)/(last-core)) // the mean that it starts from may be there before the core is
+			switch {
+			case last <= targetC:
+				share = 0 // the mean that it starts from may be there before the core is
+			case core > ambient:
+				share = math.Log((last-ambient)/(targetC-ambient)) / math.Log((last-ambient)/(core-ambient)) // it dies away
+			default:
+				share = (last - targetC) / (last - core)
 			}
 			return (at + stretch*share) / 3600
 		}
 		last = core
+		at += stretch
 	}
 	return math.Inf(1)
 }

@@ -139,7 +139,7 @@ func (v *Volumes) Advance(seconds float64) State {
 	if v.age == 0 {
 		v.first = seconds / sum
 	}
-	limit := math.Max(widest*v.first, seconds/10)
+	limit := math.Max(widest*v.first, seconds/6)
 	for left := seconds; left > 0; {
 		dt := math.Min(v.first+(growth-1)*v.age, limit)
 		if dt > left*0.999 {
@@ -209,6 +209,7 @@ func (v *Volumes) step(dt float64) {
 	for i := range v.n {
 		h1, _ := v.contents(t[i])
 		want[i] = (h1 - (1-g)*(1-g)*h0[i]) / (g * (2 - g))
+		t[i] += (t[i] - v.t[i]) * (1 - g) / g // a straight line on is a good first guess
 	}
 	v.solve(&t, &want, (1-g)/(2-g)*dt, uLow, uHigh)
 	v.t = t
@@ -254,8 +255,8 @@ func (v *Volumes) solve(t, want *field, c, uLow, uHigh float64) {
 			t[i] += x
 			largest = math.Max(largest, math.Abs(x))
 		}
-		// Newton squares what is left: a round that moved 1e-4 K leaves 1e-8.
-		if linear || largest < 1e-4 {
+		// What a round leaves is its move times the change of slope over it: 1e-2 K leaves under 1e-3 of itself.
+		if linear || largest < 1e-2 {
 			return
 		}
 	}
