@@ -116,7 +116,9 @@ func (e *Engine) History(in Input) ([]HistoryRow, source.Problems) {
 		f := &facts.Fact{Unit: unit}
 		text := rule.Show(f, v)
 		if v.Origin == facts.Model && v.Lo < v.Hi {
-			text += " (" + rule.ShowRange(f, v) + ")"
+			if ends := rule.ShowRange(f, v); text != "about "+ends {
+				text += " (" + ends + ")"
+			}
 		}
 		return text
 	}
@@ -131,8 +133,10 @@ func (e *Engine) History(in Input) ([]HistoryRow, source.Problems) {
 			r := HistoryRow{Formula: f.Name, Part: rule.SubjectName(facts.Subject{On: facts.OnPart, Part: line.Part}), Step: stepText(line.Step), Clock: line.StartH, StartMin: start,
 				Ambient: show(&line.Ambient, "C"), Core: show(&line.Core, "C"), Mean: show(&line.Mean, "C"), Rise: show(&line.Hours, "h")}
 			switch {
+			case line.Measured && line.Step.Measured.Rise.Set:
+				r.Notes = "rise measured"
 			case line.Measured:
-				r.Notes = "measured"
+				r.Notes = "temperature measured"
 			case line.Core.Absent && line.Core.Need != nil && line.Core.Need.What != "":
 				r.Notes = "needs " + line.Core.Need.What
 			case line.Bowl:

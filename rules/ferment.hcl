@@ -497,7 +497,7 @@ rule "chill-too-slow" {
   level  = "risk"
   limits = { chill_h = 4 }
   when   = "part.has_leaven && chill.minutes > 60 * limit.chill_h && chill.h_to_10c > limit.chill_h"
-  say    = "The middle of this dough needs {chill.h_to_10c} to come down to 10 C, and is at {chill.core_end_c} when the chill ends. Flatten it: no thicker than {chill.slab_for_10c_mm}, and covered against skinning."
+  say    = "The middle of this dough needs {chill.h_to_10c} to come down to 10 C, and is at {chill.core_end_c} when the chill ends. It goes on rising meanwhile: {chill.e_gained}, where 1.25 is about one doubling. Flatten it: no thicker than {chill.slab_for_10c_mm}, and covered against skinning."
   why    = "Down to 10 C yeast goes on raising the dough, and its own heat slows the cooling. A thick dough is half risen before it is cold, and unevenly so."
   source = "series solution of transient conduction, good to about 27 % in time; yeast at 10 C works at about 15 % of its pace at 26 C (fit); 4 h is common practice, no source"
 

@@ -125,8 +125,8 @@ trial "filled sheet of 9 to 12 mm" {
 rule "sheet-off-bench" {
   on     = "sheet"
   level  = "risk"
-  when   = "sheet.lots > 1"
-  say    = "At {sheet.thickness_mm} the bench of {kitchen.bench_length_cm} by {kitchen.bench_width_cm} takes {sheet.largest_g}, and here it is {sheet.sheet_g}. Roll it in {sheet.lots} lots, each {sheet.length_cm} by {sheet.width_cm}, and keep the others cold."
+  when   = "sheet.lots > 1 || known(sheet.lots) && sheet.has_width && sheet.width_cm > max(kitchen.bench_length_cm, kitchen.bench_width_cm)"
+  say    = "At {sheet.thickness_mm} the bench of {kitchen.bench_length_cm} by {kitchen.bench_width_cm} takes {sheet.largest_g}, and here it is {sheet.sheet_g}. {sheet.has_width && sheet.width_cm > max(kitchen.bench_length_cm, kitchen.bench_width_cm) ? 'No side of the bench is as long as the written width: write a smaller one' : 'Roll it in lots, and keep the others cold'}. Lots: {sheet.lots}, each {sheet.length_cm} by {sheet.width_cm}."
   why    = "A sheet that hangs over the edge stretches and tears, and comes out thick where the pin does not reach."
   source = "area is weight over density and thickness, density of mixed dough 1.10 to 1.20 g/mL (Cauvain; food property tables, memory); 20 mm kept free along each edge is a judgement"
 }
@@ -165,6 +165,39 @@ trial "3.8 kg on a longer bench" {
   }
 }
 
+trial "written 121 cm wide on 120 by 60 cm" {
+  rule   = "sheet-off-bench"
+  expect = "flagged"
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "560 g" }
+      steps       = [{ sheet = "5 mm", wide = "121 cm" }]
+    }
+  }
+}
+
+trial "written 119 cm wide on 120 by 60 cm" {
+  rule   = "sheet-off-bench"
+  expect = "clear"
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "560 g" }
+      steps       = [{ sheet = "5 mm", wide = "119 cm" }]
+    }
+  }
+}
+
+trial "too wide, and the thickness a question mark" {
+  rule   = "sheet-off-bench"
+  expect = "unsure"
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "560 g" }
+      steps       = [{ sheet = "?", wide = "121 cm" }]
+    }
+  }
+}
+
 trial "water still a question mark" {
   rule   = "sheet-off-bench"
   expect = "unsure"
@@ -182,7 +215,7 @@ rule "coil-too-fat" {
   level  = "risk"
   limits = { leeway_mm = 0 }
   when   = "known(roll.tin_width_mm) && roll.coil_mm > roll.tin_width_mm + limit.leeway_mm"
-  say    = "From a sheet as near square as the bench lets it be, the coil comes to {roll.coil_mm}, and the tin is {roll.tin_width_mm} wide inside. Roll the sheet longer along the coil and narrower across it, or take less dough to a tin."
+  say    = "From a sheet {roll.has_width ? 'as wide as written' : 'as near square as the bench lets it be'}, the coil comes to {roll.coil_mm}, and the tin is {roll.tin_width_mm} wide inside. Rolled up from a side of {roll.wide_for_tin_cm} or less it fits: roll the sheet so, and write wide = \"{roll.wide_for_tin_cm}\" in its step. If the coil is then longer than the tin, take less dough to a tin."
   why    = "A coil pressed into its tin has no room to proof: it rides up, folds over the rim and stays dense below."
   source = "cross-section of the coil is length times layer of the sheet (geometry); the sheet's area is 15 % uncertain, since dough shrinks back"
 }
@@ -223,6 +256,30 @@ trial "coil about as wide as the tin" {
   }
 }
 
+trial "sheet of 48 cm rolled up for a tin of 55 mm" {
+  rule   = "coil-too-fat"
+  expect = "flagged"
+  tin "t" { inside = "300 x 55 x 100 mm" }
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "560 g" }
+      steps       = [{ sheet = "5 mm", wide = "48 cm" }, { roll = "coil" }, { pan = "t", tin = "t" }]
+    }
+  }
+}
+
+trial "sheet of 47 cm rolled up for a tin of 55 mm" {
+  rule   = "coil-too-fat"
+  expect = "clear"
+  tin "t" { inside = "300 x 55 x 100 mm" }
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "560 g" }
+      steps       = [{ sheet = "5 mm", wide = "47 cm" }, { roll = "coil" }, { pan = "t", tin = "t" }]
+    }
+  }
+}
+
 trial "coil that goes into no tin" {
   rule   = "coil-too-fat"
   expect = "clear"
@@ -241,7 +298,7 @@ rule "tin-overfull" {
   level  = "risk"
   limits = { leeway_ml_per_g = 0 }
   when   = "known(pan.tin_width_mm) && (part.is_filled ? pan.fill_total_ml_per_g : pan.fill_ml_per_g) < pan.fill_low_ml_per_g - limit.leeway_ml_per_g"
-  say    = "The tin gives {round(100 * (part.is_filled ? pan.fill_total_ml_per_g : pan.fill_ml_per_g)) / 100} mL for each gram{part.is_filled ? ' of dough and filling' : ' of dough'}; usual for this kind is {pan.fill_low_ml_per_g} to {pan.fill_high_ml_per_g}. Take less dough or a larger tin, or measure the tin with water: straight sides are assumed."
+  say    = "The tin gives {round(100 * (part.is_filled ? pan.fill_total_ml_per_g : pan.fill_ml_per_g)) / 100} mL for each gram{part.is_filled ? ' of dough and filling' : ' of dough'}; usual for this kind is {round(10 * pan.fill_low_ml_per_g) / 10} to {pan.fill_high_ml_per_g}. Up to about {10 * round(pan.tin_ml / (pan.fill_low_ml_per_g - limit.leeway_ml_per_g) / 10 - 0.49)} g{part.is_filled ? ' of dough and filling' : ' of dough'} fits one tin. Take less, or a larger tin, or measure the tin with water: straight sides are assumed."
   why    = "Too much dough in a tin mushrooms over the rim, sets a thick crust there and stays close in the middle."
   source = "mL of tin for a gram: milk bread 3.8 to 4.3, wholesale white 4.4 (read); brioche 2.6 to 3.6, filled 2.4 to 3.2 of dough and filling (common practice)"
 
@@ -329,7 +386,7 @@ rule "tin-underfull" {
   level  = "risk"
   limits = { leeway_ml_per_g = 0 }
   when   = "known(pan.tin_width_mm) && (part.is_filled ? pan.fill_total_ml_per_g : pan.fill_ml_per_g) > pan.fill_high_ml_per_g + limit.leeway_ml_per_g"
-  say    = "The tin gives {round(100 * (part.is_filled ? pan.fill_total_ml_per_g : pan.fill_ml_per_g)) / 100} mL for each gram{part.is_filled ? ' of dough and filling' : ' of dough'}; usual for this kind is {pan.fill_low_ml_per_g} to {pan.fill_high_ml_per_g}. Take more dough or a smaller tin. A tin that tapers holds 5 to 15 % less than its sides say: measure it with water."
+  say    = "The tin gives {round(100 * (part.is_filled ? pan.fill_total_ml_per_g : pan.fill_ml_per_g)) / 100} mL for each gram{part.is_filled ? ' of dough and filling' : ' of dough'}; usual for this kind is {round(10 * pan.fill_low_ml_per_g) / 10} to {pan.fill_high_ml_per_g}. It takes about {10 * round(pan.tin_ml / (pan.fill_high_ml_per_g + limit.leeway_ml_per_g) / 10 + 0.49)} g{part.is_filled ? ' of dough and filling' : ' of dough'} to fill one tin. Take more, or a smaller tin. A tin that tapers holds 5 to 15 % less than its sides say: measure it with water."
   why    = "Too little dough never reaches the rim: a low loaf with pale sides, or an over-proofed one that has chased the tin."
   source = "mL of tin for a gram: milk bread 3.8 to 4.3, wholesale white 4.4 (read); brioche 2.6 to 3.6, filled 2.4 to 3.2 of dough and filling (common practice)"
 

@@ -91,6 +91,7 @@ type Fact struct {
 	Type   Type
 	Unit   string // as printed; "" for yes/no and text
 	Means  string // one line
+	Label  string // plain name for messages where Name in words is none; "" for those where it is
 	Source string
 	Error  string   // the model's error in words; "" for arithmetic
 	Settle string   // what reading or entry settles a model's figure, ready to stand after a semicolon; "" for arithmetic

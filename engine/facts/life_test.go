@@ -431,7 +431,7 @@ func TestTimesByFollowing(t *testing.T) {
 	}
 	slab := stepValue(t, chill("1 h"), "d", 1, "slab_for_10c_mm")
 	at := lean(t, 22, 24, `{ mix = "9 min", measured = "25 C" }, { chill = "4 h", as = "slab `+fmt.Sprintf("%.3f", slab.Mid)+` mm", covered = false }`)
-	near(t, "core of the thickest slab", stepValue(t, at, "d", 1, "core_end_c").Mid, 10, 0.3)
+	near(t, "core of the thickest slab, at the warm end of the error", stepValue(t, at, "d", 1, "core_end_c").Hi, 10, 0.3)
 	needs(t, "the room", stepValue(t, lean(t, 22, 24, `{ mix = "9 min", measured = "25 C" }, { store = "4 h", at = "room", as = "slab 30 mm" }`), "d", 1, "h_to_10c"), "cold enough")
 	// A fridge between 8 and 12 C: the coldest comes there and the middle never does.
 	open := stepValue(t, lean(t, 22, 24, `{ mix = "9 min", measured = "25 C" }, { chill = "4 h", at = "8 C to 12 C", as = "slab 30 mm" }`), "d", 1, "h_to_10c")

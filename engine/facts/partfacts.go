@@ -2,6 +2,8 @@ package facts
 
 import (
 	"math"
+	"slices"
+	"strings"
 
 	"forebake/engine/family"
 	"forebake/engine/formula"
@@ -80,7 +82,7 @@ var partFacts = []Fact{
 	{Name: "has_gelatin", Type: YesNo, Means: "holds gelatin", Source: srcGiven, part: func(p *part) Value { return p.has(larder.Gelatin) }},
 	{Name: "has_honey", Type: YesNo, Means: "holds honey", Source: srcGiven, part: func(p *part) Value { return p.has(larder.Honey) }},
 	{Name: "has_nuts", Type: YesNo, Means: "holds nuts in any form", Source: srcGiven, part: func(p *part) Value { return p.has(larder.Nut) }},
-	{Name: "has_whole_nuts", Type: YesNo, Means: "holds whole or large pieces of nut", Source: srcGiven, part: func(p *part) Value { return p.has(larder.WholeNut) }},
+	{Name: "has_whole_nuts", Type: YesNo, Means: "holds whole or large pieces of nut; not where its entry says as = \"ground\" or \"finely chopped\"", Source: srcGiven, part: func(p *part) Value { return p.wholeNuts() }},
 	{Name: "has_leaven", Type: YesNo, Means: "holds yeast or a sourdough culture, its preferments' too", Source: srcGiven, part: func(p *part) Value { return p.has(larder.Leavens) }},
 	{Name: "has_culture", Type: YesNo, Means: "holds a sourdough culture", Source: srcGiven, part: func(p *part) Value { return p.culture() }},
 	{Name: "has_salt", Type: YesNo, Means: "holds salt from any source", Source: srcGiven, part: func(p *part) Value { return p.hasSalt() }},
@@ -117,10 +119,10 @@ var partFacts = []Fact{
 	{Name: "active_dry_soaked", Type: YesNo, Means: "a soak step wets the active dry yeast", Source: srcGiven, part: func(p *part) Value { return yes(p.activeDrySoaked()) }},
 
 	{Name: "retard_h", Unit: "h", Means: "time in the cold between the mix and the bake, by its own chill steps", Source: srcGiven, part: func(p *part) Value { return p.retardHours() }},
-	{Name: "ferment_e", Unit: "%-hours", Means: "yeast times equivalent hours at 26 C, from the mix to the bench or the oven; 1.25 is about one doubling", Source: srcTemp, Error: errFerment, Settle: settleRise, part: func(p *part) Value { return p.fermented(false, true) }},
-	{Name: "bulk_h26", Unit: "h", Means: "equivalent hours at 26 C from the mix to the bench or the oven", Source: srcTemp, Error: errFerment, Settle: settleRise, part: func(p *part) Value { return p.fermented(false, false) }},
-	{Name: "proof_h26", Unit: "h", Means: "equivalent hours at 26 C from the bench to the oven", Source: srcTemp, Error: errFerment, Settle: settleRise, part: func(p *part) Value { return p.fermented(true, false) }},
-	{Name: "proof_e", Unit: "%-hours", Means: "yeast times equivalent hours at 26 C, from the bench to the oven", Source: srcTemp, Error: errFerment, Settle: settleRise, part: func(p *part) Value { return p.fermented(true, true) }},
+	{Name: "ferment_e", Label: "yeast work before the bench", Unit: "%-hours", Means: "yeast times equivalent hours at 26 C, from the mix to the bench or the oven; 1.25 is about one doubling", Source: srcTemp, Error: errFerment, Settle: settleRise, part: func(p *part) Value { return p.fermented(false, true) }},
+	{Name: "bulk_h26", Label: "hours before the bench, as at 26 C", Unit: "h", Means: "equivalent hours at 26 C from the mix to the bench or the oven", Source: srcTemp, Error: errFerment, Settle: settleRise, part: func(p *part) Value { return p.fermented(false, false) }},
+	{Name: "proof_h26", Label: "hours of proof, as at 26 C", Unit: "h", Means: "equivalent hours at 26 C from the bench to the oven", Source: srcTemp, Error: errFerment, Settle: settleRise, part: func(p *part) Value { return p.fermented(true, false) }},
+	{Name: "proof_e", Label: "yeast work in the proof", Unit: "%-hours", Means: "yeast times equivalent hours at 26 C, from the bench to the oven", Source: srcTemp, Error: errFerment, Settle: settleRise, part: func(p *part) Value { return p.fermented(true, true) }},
 	{Name: "dough_rise_measured", Type: YesNo, Means: "a measured rise is written, which beats the model of fermentation", Source: srcGiven, part: func(p *part) Value { return yes(p.follow().Rise) }},
 	{Name: "is_filled", Type: YesNo, Means: "a step spreads a filling on it", Source: srcGiven, part: func(p *part) Value { return yes(p.stepOf("fill") != nil) }},
 	{Name: "is_retarded", Type: YesNo, Means: "it has a chill of 8 h or more", Source: srcGiven, part: func(p *part) Value { return p.retarded() }},
@@ -144,6 +146,26 @@ func (p *part) ratioPct(c, of component, what string) Value {
 func (p *part) has(t larder.Trait) Value {
 	p.add()
 	return yes(p.ingredientTraits&t != 0)
+}
+
+// fineForms are the words of an ingredient's as that leave no piece of nut to choke on. Others, such as chopped alone, do not:
+// a caution errs to the safe side.
+var fineForms = []string{"ground", "finely ground", "ground fine", "finely chopped", "chopped fine"}
+
+// wholeNuts looks at each ingredient, since only its entry says that it is ground; parts taken in are looked into.
+func (p *part) wholeNuts() Value {
+	if p.has(larder.WholeNut).Lo == 0 {
+		return yes(false)
+	}
+	for _, in := range p.Ingredients {
+		switch {
+		case in.Of != nil && p.sheet.part(in.Of).wholeNuts().Lo == 1:
+			return yes(true)
+		case in.Item != nil && in.Item.Is(larder.WholeNut) && !slices.Contains(fineForms, strings.ToLower(strings.TrimSpace(in.Form))):
+			return yes(true)
+		}
+	}
+	return yes(false)
 }
 
 // hasSalt is open when the only salt is an amount still open, since "?" may yet become nothing.

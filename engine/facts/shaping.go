@@ -2,6 +2,7 @@ package facts
 
 import (
 	"math"
+	"slices"
 
 	"forebake/engine/formula"
 	"forebake/engine/larder"
@@ -68,6 +69,9 @@ func sheetBefore(step *formula.Step) *formula.Step {
 }
 
 func noSheet(step *formula.Step) Value {
+	if sheet := sheetBefore(step); sheet != nil && !sheet.Measure.Set {
+		return absent("the thickness of the sheet", sheet.Place)
+	}
 	return absent("a sheet step with its thickness before this "+step.Verb.Name, step.Place)
 }
 
@@ -180,14 +184,7 @@ func (s *Sheet) coil(step *formula.Step, pick func(geometry.Coil) float64) Value
 	if width.Absent {
 		return width
 	}
-	layer, middle := sheet.Measure.Interval, sheet.Measure.Mid()
-	for _, other := range step.Part.Steps[:step.Index] {
-		if other.Verb.Name == "fill" && other.Index > sheet.Index {
-			if v := s.fillingThickness(other); !v.Absent {
-				layer, middle = layer.Add(v.Interval()), middle+v.Mid
-			}
-		}
-	}
+	layer, middle := s.layer(step, sheet)
 	at := func(width, layer float64) float64 {
 		c, _ := geometry.CoilFromSheet(width, layer, 0)
 		return pick(c)
@@ -199,6 +196,36 @@ func (s *Sheet) coil(step *formula.Step, pick func(geometry.Coil) float64) Value
 		}
 	}
 	return v
+}
+
+// layer is the sheet and the filling spread on it, as a roll winds them up, mm: its range and its middle.
+func (s *Sheet) layer(step, sheet *formula.Step) (Interval, float64) {
+	layer, middle := sheet.Measure.Interval, sheet.Measure.Mid()
+	for _, other := range step.Part.Steps[:step.Index] {
+		if other.Verb.Name == "fill" && other.Index > sheet.Index {
+			if v := s.fillingThickness(other); !v.Absent {
+				layer, middle = layer.Add(v.Interval()), middle+v.Mid
+			}
+		}
+	}
+	return layer, middle
+}
+
+// wideForTin turns the coil's law round: the sheet's side, in whole cm, whose coil is as thick as the tin is wide.
+func (s *Sheet) wideForTin(step *formula.Step) Value {
+	sheet := sheetBefore(step)
+	if sheet == nil || !sheet.Measure.Set {
+		return noSheet(step)
+	}
+	_, inside, ok := s.tinOf(step)
+	if !ok {
+		return absent("tin = \"...\" of the house", step.Place)
+	}
+	layer, _ := s.layer(step, sheet)
+	if !layer.IsFinite() {
+		return absent("all amounts of \""+step.Part.Name+"\"", step.Place)
+	}
+	return num(quantity.Point(math.Floor(math.Pi * inside[1] * inside[1] / (4 * layer.Hi) / 10)))
 }
 
 func (s *Sheet) slices(step *formula.Step) Value {
@@ -342,31 +369,40 @@ func trayReady(s *Sheet, step *formula.Step) Value {
 // slabHours is the time within which slab_for_10c_mm brings a slab to 10 C: the shipped limit of chill-too-slow.
 const slabHours = 4
 
-// slabFor searches the thickness by halving: cooling time grows with thickness.
+// slabFor searches the thickness by halving: cooling time grows with thickness. Its figure is the careful end, at which even
+// the slowest cooling that the error allows is in time: it is advice.
 func slabFor(s *Sheet, step *formula.Step) Value {
 	if st, missing := s.stage(step); st == nil {
 		return missing
 	}
 	setup := s.part(step.Part).setup()
-	time := func(mm float64) float64 {
-		b, ok := s.follower.TimeToAs(setup, step, 10, mm/1000)
-		if !ok {
-			return math.Inf(1)
+	thickest := func(pick func([]float64) float64) (float64, bool) {
+		time := func(mm float64) float64 {
+			b, ok := s.follower.TimeToAs(setup, step, 10, mm/1000)
+			if !ok {
+				return math.Inf(1)
+			}
+			return pick([]float64{b.Cold, b.Mid, b.Warm})
 		}
-		return b.Mid
+		lo, hi := 2.0, 200.0
+		if time(lo) > slabHours {
+			return 0, false
+		}
+		for range 9 {
+			if mid := (lo + hi) / 2; time(mid) <= slabHours {
+				lo = mid
+			} else {
+				hi = mid
+			}
+		}
+		return lo, true
 	}
-	lo, hi := 2.0, 200.0
-	if time(lo) > slabHours {
+	careful, ok := thickest(slices.Max[[]float64])
+	if !ok {
 		return absent("surroundings cold enough to come to 10 C within 4 h", step.Place)
 	}
-	for range 9 {
-		if mid := (lo + hi) / 2; time(mid) <= slabHours {
-			lo = mid
-		} else {
-			hi = mid
-		}
-	}
-	return Value{Lo: lo * 0.8, Mid: lo, Hi: lo * 1.2, Origin: Model} // thickness goes about as the root of time, which is 27 % off
+	hopeful, _ := thickest(slices.Min[[]float64])
+	return Value{Lo: careful, Mid: careful, Hi: hopeful, Origin: Model}
 }
 
 func gained(s *Sheet, step *formula.Step) Value {

@@ -121,6 +121,27 @@ func TestTinByHand(t *testing.T) {
 	s = dry(t, 2400, 800, `{ sheet = "5 mm" }, { roll = "coil", slice = "200 mm" }, { pan = "x", tin = "t", count = 4 }`, tin(240, 90, 100))
 	wantInterval(t, "the tin that the coil goes into", stepValue(t, s, "d", 1, "tin_width_mm"), 90, 90)
 	needs(t, "no tin", stepValue(t, dry(t, 700, 1, `{ pan = "x" }`, nil), "d", 0, "fill_ml_per_g"), "tin = ")
+	wantInterval(t, "volume", stepValue(t, dry(t, 700, 1, `{ pan = "x", tin = "t" }`, tin(280, 100, 100)), "d", 0, "tin_ml"), 2800, 2800)
+}
+
+// A coil of 55 mm with layers of 5 mm holds pi/4 x 55 x 55 / 5 = 475 mm of sheet; one of 4 to 6 mm is taken at 6.
+func TestWidestSheetForTin(t *testing.T) {
+	tin := func(k *kitchen.Kitchen) {
+		k.Tins = append(k.Tins, kitchen.Tin{Name: "t", Inside: [3]float64{300, 55, 100}})
+	}
+	roll := func(sheet string) *Sheet {
+		return dry(t, 1000, 1, `{ sheet = `+sheet+` }, { roll = "coil" }, { pan = "x", tin = "t" }`, tin)
+	}
+	wantInterval(t, "5 mm", stepValue(t, roll(`"5 mm"`), "d", 1, "wide_for_tin_cm"), 47, 47)
+	wantInterval(t, "4 to 6 mm", stepValue(t, roll(`"4 mm to 6 mm"`), "d", 1, "wide_for_tin_cm"), 39, 39)
+	wantInterval(t, "no width", stepValue(t, roll(`"5 mm"`), "d", 1, "has_width"), 0, 0)
+	if at := stepValue(t, roll(`"5 mm", wide = "47 cm"`), "d", 1, "coil_mm"); !(at.Hi <= 55 && at.Lo > 54) {
+		t.Errorf("at that width the coil is %v to %v", at.Lo, at.Hi)
+	}
+	wantInterval(t, "width", stepValue(t, roll(`"5 mm", wide = "47 cm"`), "d", 1, "has_width"), 1, 1)
+	needs(t, "no thickness", stepValue(t, roll(`"?"`), "d", 1, "coil_mm"), "the thickness of the sheet")
+	needs(t, "no thickness", stepValue(t, roll(`"?"`), "d", 1, "wide_for_tin_cm"), "the thickness of the sheet")
+	needs(t, "no tin", stepValue(t, dry(t, 1000, 1, `{ sheet = "5 mm" }, { roll = "coil" }`, nil), "d", 1, "wide_for_tin_cm"), "tin = ")
 }
 
 func TestLeftOver(t *testing.T) {

@@ -39,15 +39,15 @@ var stepFacts = []Fact{
 	{Name: "has_active_dry", Type: YesNo, Verbs: []string{"soak"}, Means: "active dry yeast is soaked here", Source: srcGiven, step: func(_ *Sheet, s *formula.Step) Value {
 		return yes(meets(s, func(in *formula.Ingredient) bool { return in.Item != nil && in.Item.YeastKind == "active dry" }))
 	}},
-	{Name: "start_c", Unit: "C", Means: "core temperature as it begins", Source: srcHeat, Error: errHeat, Settle: "a probe settles it: write measured = \"... C\" in the step before", step: startCore},
-	{Name: "core_end_c", Unit: "C", Means: "core temperature as it ends", Source: srcHeat, Error: errHeat, Settle: settleProbe, step: ofStage(func(st *history.Stage) history.Band { return st.Core })},
+	{Name: "start_c", Label: "middle at its start", Unit: "C", Means: "core temperature as it begins", Source: srcHeat, Error: errHeat, Settle: "a probe settles it: write measured = \"... C\" in the step before", step: startCore},
+	{Name: "core_end_c", Label: "middle at its end", Unit: "C", Means: "core temperature as it ends", Source: srcHeat, Error: errHeat, Settle: settleProbe, step: ofStage(func(st *history.Stage) history.Band { return st.Core })},
 	{Name: "mean_end_c", Unit: "C", Means: "mean temperature as it ends", Source: srcHeat, Error: errHeat, Settle: settleProbe, step: ofStage(func(st *history.Stage) history.Band { return st.Mean })},
 	{Name: "surface_end_c", Unit: "C", Means: "surface temperature as it ends", Source: srcHeat, Error: errHeat, Settle: settleProbe, step: ofStage(func(st *history.Stage) history.Band { return st.Surface })},
-	{Name: "core_max_c", Unit: "C", Means: "highest core temperature in it", Source: srcHeat, Error: errHeat, Settle: settleProbe, step: ofStage(func(st *history.Stage) history.Band { return st.CoreMax })},
-	{Name: "h_to_10c", Unit: "h", Verbs: coldVerbs, Means: "time from its start until the core is at 10 C, if it lasted so long", Source: srcHeat, Error: errHeat, Settle: settleProbe, step: hoursTo(10)},
-	{Name: "h_to_5c", Unit: "h", Verbs: coldVerbs, Means: "time from its start until the core is at 5 C, if it lasted so long", Source: srcHeat, Error: errHeat, Settle: settleProbe, step: hoursTo(5)},
-	{Name: "slab_for_10c_mm", Unit: "mm", Verbs: coldVerbs, Means: "thickest slab whose core is at 10 C within 4 h of its start", Source: srcHeat, Error: errHeat, Settle: settleProbe, step: slabFor},
-	{Name: "e_gained", Unit: "%-hours", Means: "yeast times equivalent hours at 26 C gained in it", Source: srcTemp, Error: errFerment, Settle: settleRise, step: gained},
+	{Name: "core_max_c", Label: "middle at its warmest", Unit: "C", Means: "highest core temperature in it", Source: srcHeat, Error: errHeat, Settle: settleProbe, step: ofStage(func(st *history.Stage) history.Band { return st.CoreMax })},
+	{Name: "h_to_10c", Label: "time down to 10 C", Unit: "h", Verbs: coldVerbs, Means: "time from its start until the core is at 10 C, if it lasted so long", Source: srcHeat, Error: errHeat, Settle: settleProbe, step: hoursTo(10)},
+	{Name: "h_to_5c", Label: "time down to 5 C", Unit: "h", Verbs: coldVerbs, Means: "time from its start until the core is at 5 C, if it lasted so long", Source: srcHeat, Error: errHeat, Settle: settleProbe, step: hoursTo(5)},
+	{Name: "slab_for_10c_mm", Label: "slab that is cold in time", Unit: "mm", Verbs: coldVerbs, Means: "thickest slab whose core is sure to be at 10 C within 4 h of its start: the careful end of the error", Source: srcHeat, Error: errHeat, Settle: settleProbe, step: slabFor},
+	{Name: "e_gained", Label: "yeast work in it", Unit: "%-hours", Means: "yeast times equivalent hours at 26 C gained in it", Source: srcTemp, Error: errFerment, Settle: settleRise, step: gained},
 
 	{Name: "dough_c", Unit: "C", Verbs: []string{"mix"}, Means: "dough temperature at its end: measured, else by the heat balance, else as aimed at", Source: srcBalance, Error: errBalance, Settle: settleMix, step: func(sh *Sheet, s *formula.Step) Value { return sh.part(s.Part).mixTemp(s) }},
 	{Name: "liquid_needed_c", Unit: "C", Verbs: []string{"mix"}, Means: "liquid temperature that brings the dough to its aim", Source: srcBalance, Error: errBalance, Settle: settleMix, step: liquidNeeded},
@@ -68,14 +68,18 @@ var stepFacts = []Fact{
 	{Name: "largest_g", Unit: "g", Verbs: []string{"sheet"}, Means: "most dough that the bench takes at this thickness", Source: srcSheet, Error: errSheet, Settle: settleSheet, step: func(sh *Sheet, s *formula.Step) Value {
 		return sh.onBench(s, func(b geometry.BenchSheet) float64 { return b.LargestG })
 	}},
+	{Name: "has_width", Type: YesNo, Verbs: []string{"sheet", "roll"}, Means: "the width of its sheet is written (wide = ...)", Source: srcGiven, step: func(_ *Sheet, s *formula.Step) Value {
+		sheet := sheetBefore(s)
+		return yes(sheet != nil && sheet.Wide != nil)
+	}},
 	{Name: "lots", Verbs: []string{"sheet"}, Means: "in how many lots the dough must be sheeted", Source: srcSheet, step: func(sh *Sheet, s *formula.Step) Value { return sh.lots(s) }},
 
 	{Name: "filling_c", Unit: "C", Verbs: []string{"fill"}, Means: "temperature of the filling as its own steps leave it", Source: srcHeat, Error: errHeat, Settle: settleUsed, step: usedTemp},
 	{Name: "filling_ratio_pct", Unit: "%", Verbs: []string{"fill"}, Means: "filling on the dough that it is spread on, by weight", Source: srcAdd, step: fillingRatio},
 	{Name: "filling_mm", Unit: "mm", Verbs: []string{"fill"}, Means: "thickness of the filling on the sheet", Source: srcSheet, Error: errSheet, Settle: settleSheet, step: func(sh *Sheet, s *formula.Step) Value { return sh.fillingThickness(s) }},
 	{Name: "has_cool_step", Type: YesNo, Verbs: []string{"fill"}, Means: "the filling has a step that cools it", Source: srcGiven, step: func(sh *Sheet, s *formula.Step) Value { return yes(coolStep(s.Uses) != nil) }},
-	{Name: "filling_ready_min", Unit: "min", Verbs: []string{"fill"}, Means: "time from the start of the filling's last cooling until its core is at 24 C", Source: srcHeat, Error: errHeat, Settle: settleUsed, step: fillingReady},
-	{Name: "tray_ready_min", Unit: "min", Verbs: []string{"fill"}, Means: "the same on a tray of 15 mm", Source: srcHeat, Error: errHeat, Settle: settleUsed, step: trayReady},
+	{Name: "filling_ready_min", Label: "time until the filling is cool", Unit: "min", Verbs: []string{"fill"}, Means: "time from the start of the filling's last cooling until its core is at 24 C", Source: srcHeat, Error: errHeat, Settle: settleUsed, step: fillingReady},
+	{Name: "tray_ready_min", Label: "time on an open tray", Unit: "min", Verbs: []string{"fill"}, Means: "the same on a tray of 15 mm", Source: srcHeat, Error: errHeat, Settle: settleUsed, step: trayReady},
 
 	{Name: "turns", Unit: "turns", Verbs: []string{"roll"}, Means: "turns of the coil", Source: srcSheet, Error: errSheet, Settle: settleSheet, step: func(sh *Sheet, s *formula.Step) Value {
 		return sh.coil(s, func(c geometry.Coil) float64 { return c.Turns })
@@ -86,6 +90,13 @@ var stepFacts = []Fact{
 	{Name: "slices", Unit: "slices", Verbs: []string{"roll"}, Means: "slices that the coil gives", Source: srcSheet, Error: errSheet, Settle: settleSheet, step: func(sh *Sheet, s *formula.Step) Value { return sh.slices(s) }},
 	{Name: "tin_width_mm", Unit: "mm", Verbs: []string{"roll", "pan"}, Means: "inside width of the tin that it goes into", Source: "house file", step: func(sh *Sheet, s *formula.Step) Value {
 		return sh.tinFigure(s, func(in [3]float64) float64 { return in[1] })
+	}},
+	{Name: "wide_for_tin_cm", Unit: "cm", Verbs: []string{"roll"}, Means: "widest sheet, in whole cm along the side that is rolled up, whose coil is no thicker than the tin is wide, at the thick end of the layer's error", Source: srcSheet, step: func(sh *Sheet, s *formula.Step) Value { return sh.wideForTin(s) }},
+	{Name: "tin_ml", Unit: "mL", Verbs: []string{"pan"}, Means: "volume of one tin by its inside measures, straight sides assumed", Source: "house file", step: func(sh *Sheet, s *formula.Step) Value {
+		return sh.tinFigure(s, func(in [3]float64) float64 {
+			ml, _ := geometry.TinVolumeML(in[0], in[1], in[2])
+			return ml
+		})
 	}},
 	{Name: "fill_ml_per_g", Unit: "mL/g", Verbs: []string{"pan"}, Means: "tin volume for a gram of dough, filling aside", Source: srcTin, step: func(sh *Sheet, s *formula.Step) Value { return sh.tinFill(s, false) }},
 	{Name: "fill_total_ml_per_g", Unit: "mL/g", Verbs: []string{"pan"}, Means: "tin volume for a gram of dough and filling", Source: srcTin, step: func(sh *Sheet, s *formula.Step) Value { return sh.tinFill(s, true) }},
@@ -104,7 +115,7 @@ var stepFacts = []Fact{
 	{Name: "is_last_cool", Type: YesNo, Verbs: []string{"cool"}, Means: "no cooling follows it", Source: srcGiven, step: func(_ *Sheet, s *formula.Step) Value { return yes(lastCool(s)) }},
 	{Name: "is_stored_next", Type: YesNo, Verbs: []string{"cool"}, Means: "a store step follows it", Source: srcGiven, step: func(_ *Sheet, s *formula.Step) Value { return yes(storedNext(s)) }},
 
-	{Name: "minutes_to_core", Unit: "min", Verbs: []string{"bake"}, Means: "until the middle is at the target core", Source: srcBake, Error: "factor 1.5: a first guess to be probed", Settle: settleCore, step: minutesToCore},
+	{Name: "minutes_to_core", Label: "time to the core", Unit: "min", Verbs: []string{"bake"}, Means: "until the middle is at the target core", Source: srcBake, Error: "factor 1.5: a first guess to be probed", Settle: settleCore, step: minutesToCore},
 	{Name: "boils_c", Unit: "C", Verbs: []string{"bake"}, Means: "where water boils at this altitude; no crumb goes above it", Source: "100 C less 0.0033 C a metre (memory)", step: func(sh *Sheet, _ *formula.Step) Value {
 		return num(quantity.Point(heat.BoilingPointC(sh.Kitchen.Altitude.Mid())))
 	}},

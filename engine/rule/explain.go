@@ -107,7 +107,7 @@ func (j *Judge) figures(rule *Rule, x facts.Subject) []finding.Figure {
 		r := &rule.When.reads[i]
 		if r.fact == nil {
 			l := rule.Limits[r.limit]
-			out = append(out, finding.Figure{Name: r.name, Label: label(l.Name), Shown: quantity.Format(l.Value, l.Unit()), Value: l.Value, Low: l.Value, High: l.Value, Unit: l.Unit(), Numeric: true, Kind: "limit", Place: l.Place})
+			out = append(out, finding.Figure{Name: r.name, Label: plain(l.Name), Shown: quantity.Format(l.Value, l.Unit()), Value: l.Value, Low: l.Value, High: l.Value, Unit: l.Unit(), Numeric: true, Kind: "limit", Place: l.Place})
 			continue
 		}
 		out = append(out, Figure(r.name, r.fact, j.value(i)))
@@ -117,7 +117,7 @@ func (j *Judge) figures(rule *Rule, x facts.Subject) []finding.Figure {
 
 // Figure gives a fact's value as a finding carries it.
 func Figure(name string, f *facts.Fact, v *facts.Value) finding.Figure {
-	fig := finding.Figure{Name: name, Label: label(f.Name), Shown: Show(f, v), Value: v.Mid, Low: v.Lo, High: v.Hi, Unit: f.Unit, Numeric: f.Type == facts.Number, Kind: v.Origin.String()}
+	fig := finding.Figure{Name: name, Label: label(f), Shown: Show(f, v), Value: v.Mid, Low: v.Lo, High: v.Hi, Unit: f.Unit, Numeric: f.Type == facts.Number, Kind: v.Origin.String()}
 	switch f.Type {
 	case facts.Text, facts.YesNo:
 		fig.Text = fig.Shown
@@ -162,7 +162,7 @@ func (j *Judge) unsure(rule *Rule, x facts.Subject) (reason string, needs []stri
 				needs = append(needs, in.Name)
 			}
 		case fact.Origin == facts.Model:
-			text := fmt.Sprintf("%s is %s, %s within the model's error", label(r.fact.Name), Show(r.fact, &fact), ShowRange(r.fact, &fact))
+			text := fmt.Sprintf("%s is %s, %s within the model's error", label(r.fact), Show(r.fact, &fact), ShowRange(r.fact, &fact))
 			if r.fact.Settle != "" {
 				text += "; " + r.fact.Settle
 			}
@@ -212,19 +212,31 @@ func rangeLines(list []*formula.Ingredient) string {
 // rangeText says at which end of a range a condition holds.
 func (j *Judge) rangeText(rule *Rule, x facts.Subject, i int, v *facts.Value) string {
 	r := &rule.When.reads[i]
-	name := label(r.fact.Name)
+	name := label(r.fact)
 	if r.fact.Type != facts.Number {
 		return name + " is not known"
 	}
 	lo, hi := Interval{Lo: v.Lo, Hi: v.Lo}, Interval{Lo: v.Hi, Hi: v.Hi}
 	atLo, atHi := j.pinned(rule, x, i, lo), j.pinned(rule, x, i, hi)
+	low, high, both := quantity.FormatInterval(lo, r.fact.Unit), quantity.FormatInterval(hi, r.fact.Unit), quantity.FormatInterval(v.Interval(), r.fact.Unit)
+	if r.fact.Error != "" { // reckoned by a model from the range: finer than that it does not know
+		width := v.Hi - v.Lo
+		low, high = quantity.Format(honest(v.Lo, width, r.fact.Unit), r.fact.Unit), quantity.Format(honest(v.Hi, width, r.fact.Unit), r.fact.Unit)
+		both = honestRange(v.Interval(), r.fact.Unit)
+	}
+	if math.IsInf(v.Hi, 1) { // no end to print
+		high = "high"
+	}
+	if math.IsInf(v.Lo, -1) {
+		low = "low"
+	}
 	switch {
 	case atLo == isTrue && atHi == isFalse:
-		return fmt.Sprintf("it holds where %s is %s, not where it is %s", name, quantity.FormatInterval(lo, r.fact.Unit), quantity.FormatInterval(hi, r.fact.Unit))
+		return fmt.Sprintf("it holds where %s is %s, not where it is %s", name, low, high)
 	case atLo == isFalse && atHi == isTrue:
-		return fmt.Sprintf("it holds where %s is %s, not where it is %s", name, quantity.FormatInterval(hi, r.fact.Unit), quantity.FormatInterval(lo, r.fact.Unit))
+		return fmt.Sprintf("it holds where %s is %s, not where it is %s", name, high, low)
 	}
-	return fmt.Sprintf("%s is %s", name, quantity.FormatInterval(v.Interval(), r.fact.Unit))
+	return fmt.Sprintf("%s is %s", name, both)
 }
 
 // pinned judges a rule with one read held at an interval.
@@ -294,9 +306,17 @@ func (j *Judge) end(i int, high bool) *Interval {
 	return &Interval{Lo: at, Hi: at}
 }
 
-// label turns a fact's name into words: its unit is printed with the figure.
-func label(name string) string {
-	for _, ending := range [...]string{"_ml_per_g", "_g_per_ml", "_pct", "_min", "_days", "_mm", "_cm", "_h", "_c", "_g", "_e"} {
+// label is a fact's plain name: its own, else its name in words.
+func label(f *facts.Fact) string {
+	if f.Label != "" {
+		return f.Label
+	}
+	return plain(f.Name)
+}
+
+// plain turns a name into words: its unit is printed with the figure.
+func plain(name string) string {
+	for _, ending := range [...]string{"_ml_per_g", "_g_per_ml", "_pct", "_min", "_days", "_mm", "_cm", "_ml", "_h", "_c", "_g", "_e"} {
 		if cut, ok := strings.CutSuffix(name, ending); ok {
 			name = cut
 			break

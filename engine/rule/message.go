@@ -133,24 +133,53 @@ func Show(f *facts.Fact, v *facts.Value) string {
 		return "unknown"
 	}
 	if v.Origin == facts.Model && !math.IsNaN(v.Mid) && !math.IsInf(v.Mid, 0) {
-		return "about " + quantity.Format(honest(v.Mid, v.Hi-v.Lo), f.Unit)
+		by, unit := longTime(f, v)
+		return "about " + quantity.Format(honest(by*v.Mid, by*(v.Hi-v.Lo), unit), unit)
 	}
 	return quantity.FormatInterval(v.Interval(), f.Unit)
 }
 
-// honest rounds a model's figure to what its error leaves of it: a tenth of the whole width of the error, in powers of ten.
-func honest(x, width float64) float64 {
-	if !(width > 0) || math.IsInf(width, 1) {
+// longTime gives the unit that a model's figure is printed in and the factor that takes it there: two hours and more of
+// minutes are read as hours.
+func longTime(f *facts.Fact, v *facts.Value) (by float64, unit string) {
+	if f.Unit == "min" && v.Mid >= 120 {
+		return 1.0 / 60, "h"
+	}
+	return 1, f.Unit
+}
+
+// honest rounds a model's figure to what its error leaves of it: to the power of ten that half the width of the error holds,
+// and two figures at the coarsest. A temperature, whose nought means nothing, is rounded to a degree at the coarsest; a
+// pure number, such as a water activity near 1, keeps a figure more.
+func honest(x, width float64, unit string) float64 {
+	if width == 0 && unit != "C" { // no range went in, which makes a model no finer than a twentieth
+		width = math.Abs(x) / 10
+	}
+	if !(width > 0) || math.IsInf(width, 1) || x == 0 || math.IsInf(x, 0) {
 		return x
 	}
-	step := math.Pow(10, math.Floor(math.Log10(width/5)))
+	step, most := width/2, math.Abs(x)/10
+	switch unit {
+	case "", "ratio":
+		step, most = width/5, width
+	case "C":
+		most = 1
+	case "h": // whole hours from five up
+		most = math.Abs(x) / 5
+	}
+	step = math.Pow(10, math.Floor(math.Log10(min(step, most))))
 	return math.Round(x/step) * step
 }
 
 // ShowRange prints the ends of a model's figure, rounded as honestly as its middle.
 func ShowRange(f *facts.Fact, v *facts.Value) string {
-	iv := v.Interval()
-	return quantity.FormatInterval(Interval{Lo: honest(iv.Lo, iv.Hi-iv.Lo), Hi: honest(iv.Hi, iv.Hi-iv.Lo)}, f.Unit)
+	by, unit := longTime(f, v)
+	return honestRange(Interval{Lo: by * v.Lo, Hi: by * v.Hi}, unit)
+}
+
+func honestRange(iv Interval, unit string) string {
+	width := iv.Hi - iv.Lo
+	return quantity.FormatInterval(Interval{Lo: honest(iv.Lo, width, unit), Hi: honest(iv.Hi, width, unit)}, unit)
 }
 
 func words(list []string) string {

@@ -172,7 +172,7 @@ func (p *Pack) readFile(r *reading.Reader, o Options) {
 }
 
 // parse parses a pack. Trials are most of a shipped pack's text, and a check has no use for them, so their stretches are
-// left unparsed there: finding where they lie costs a fiftieth of parsing them.
+// left unparsed there: finding where they lie costs far less than parsing them.
 func parse(f *source.File, o Options) ([]*hclsyntax.Body, source.Problems) {
 	f.Limit = MaxPackBytes
 	blocks, sure := []source.Block(nil), false
