@@ -113,6 +113,7 @@ type Follower struct {
 	mixed   bool
 	moved   bool // a step has changed the temperature that the part began with
 	volumes heat.Volumes
+	solved  heat.Solved
 	slab    float64 // TimeToAs: the thickness to try, m; 0 for the part as it stands
 	stages  []Stage
 }

@@ -26,6 +26,7 @@ func (f *Follower) begin(s Setup) {
 	temps := [3]float64{s.Start.Cold, s.Start.Mid, s.Start.Warm}
 	for i := range f.lanes {
 		f.lanes[i].warm, f.lanes[i].lastT, f.lanes[i].live = i-1, temps[i], false
+		f.lanes[i].walk.Solved = &f.solved
 	}
 }
 

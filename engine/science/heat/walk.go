@@ -57,6 +57,28 @@ type Walk struct {
 
 	cache [12]basis
 	next  int
+
+	// Solved, if set, is where modes that are not among the Walk's own are looked for and left.
+	Solved *Solved
+}
+
+// Solved keeps the modes last solved, for Walks that meet the same Biot numbers: runs beside each other, or one again and again.
+// The zero Solved is ready. Walks that share one must not run at the same time.
+type Solved struct {
+	kept [32]basis
+	next int
+}
+
+func (s *Solved) basis(d int, bi float64) *basis {
+	for i := range s.kept {
+		if b := &s.kept[i]; b.d == d && b.bi == bi {
+			return b
+		}
+	}
+	b := &s.kept[s.next]
+	s.next = (s.next + 1) % len(s.kept)
+	b.fill(d, bi)
+	return b
 }
 
 // Start puts a body with an even temperature t0C at time 0, with conductivity
@@ -271,9 +293,15 @@ func (w *Walk) basis(i int) *basis { return &w.cache[w.bases[i]] }
 // oldest place that neither this moment nor the one before it stands on.
 func (w *Walk) basisFor(i int, bi float64) int {
 	d := w.dirs[i].d
-	for at := range w.cache {
+	if len(w.before) > 0 {
 		// Two Biot numbers closer than this are one; their re-basing would divide noise by noise.
-		if b := &w.cache[at]; b.d == d && (b.bi == bi || math.Abs(b.bi-bi) <= 1e-7*bi && finite(bi)) {
+		at := w.beforeBases[i]
+		if b := &w.cache[at]; b.d == d && math.Abs(b.bi-bi) <= 1e-7*bi && finite(bi) {
+			return at
+		}
+	}
+	for at := range w.cache {
+		if b := &w.cache[at]; b.d == d && b.bi == bi {
 			return at
 		}
 	}
@@ -282,7 +310,11 @@ func (w *Walk) basisFor(i int, bi float64) int {
 	}
 	at := w.next
 	w.next = (w.next + 1) % len(w.cache)
-	w.cache[at].fill(d, bi)
+	if w.Solved != nil {
+		w.cache[at] = *w.Solved.basis(d, bi)
+	} else {
+		w.cache[at].fill(d, bi)
+	}
 	return at
 }
 
