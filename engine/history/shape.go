@@ -1,0 +1,149 @@
+package history
+
+import (
+	"math"
+
+	"forebake/engine/formula"
+	"forebake/engine/science/geometry"
+	"forebake/engine/science/heat"
+)
+
+// reshape takes the geometry that a step gives the part, which turns it over. A form that is written beats the one that the
+// mass and the pieces would make.
+func (f *Follower) reshape(step *formula.Step) {
+	turned := f.portion(step)
+	set := func(b heat.Body) {
+		f.body, f.shape.known = b, true
+		f.turnOver()
+	}
+	if step.Form != nil {
+		if b, ok := f.formOf(step); ok {
+			set(b)
+		}
+		return
+	}
+	switch {
+	case step.Verb.Name == "sheet":
+		if step.Measure.Set {
+			set(heat.SlabOf(step.Measure.Mid() / 1000))
+		}
+	case !turned:
+	case f.shape.tin != nil:
+		if h, ok := geometry.TinLoafHalfMM(f.shape.pieceKg*1000, f.density()/1000, f.shape.tin.Inside[0], f.shape.tin.Inside[1]); ok {
+			set(brick(h))
+		}
+	case step.Verb.Name != "roll" || f.shape.pieces > 0:
+		if h, ok := f.freeStanding(f.shape.pieceKg, f.density()/1000); ok {
+			set(brick(h))
+		}
+	}
+}
+
+// portion reads into how many pieces a step divides the part, and into which tin it goes; true when it does either.
+func (f *Follower) portion(step *formula.Step) bool {
+	kg := f.massKg()
+	switch step.Verb.Name {
+	case "divide":
+		switch {
+		case !step.Measure.Set:
+		case step.Measure.Unit == "pieces":
+			f.shape.pieces = step.Measure.Lo
+		default:
+			f.shape.pieces = math.Max(1, math.Round(kg*1000/step.Measure.Mid()))
+		}
+	case "roll", "shape", "pan":
+	default:
+		if !f.intoTin(step) { // a proof or rest that names the tin first
+			return false
+		}
+		f.shape.pieceKg = kg / math.Max(1, f.shape.pieces)
+		return true
+	}
+	if step.Pieces != nil && step.Pieces.Lo >= 1 && !(step.Verb.Name == "divide" && step.Measure.Set) {
+		f.shape.pieces = step.Pieces.Lo
+	}
+	f.intoTin(step)
+	if made := f.setup.Part.Formula.Makes.Pieces; made > 0 && (step.Verb.Name == "shape" || step.Verb.Name == "pan") && step.Pieces == nil && (f.shape.pieces <= 1 || f.shape.pieces > made) {
+		f.shape.pieces = made // strands are plaited; a batch that nobody divides in writing is divided all the same
+	}
+	f.shape.pieceKg = kg / math.Max(1, f.shape.pieces)
+	return true
+}
+
+// intoTin takes the tin that a step names; false when it names none, or the one that the part is in already.
+func (f *Follower) intoTin(step *formula.Step) bool {
+	if step.Tin == "" {
+		return false
+	}
+	tin, ok := f.setup.Kitchen.TinNamed(step.Tin)
+	if !ok {
+		return false
+	}
+	fresh := f.shape.tin == nil || f.shape.tin.Name != tin.Name
+	f.shape.tin = &tin
+	if step.Count != nil && step.Count.Lo >= 1 {
+		f.shape.pieces = step.Count.Lo
+	}
+	return fresh
+}
+
+func brick(h geometry.HalfSize) heat.Body {
+	return heat.Body{Shape: heat.Brick, Half: [3]float64{h.LengthMM / 1000, h.WidthMM / 1000, h.HeightMM / 1000}}
+}
+
+// smallPieceKg is the weight up to which a piece is taken as a bun rather than a loaf.
+const smallPieceKg = 0.25
+
+// freeStanding gives a piece without a tin: a bun, or a loaf twice and a half as long as wide (common practice, a guess).
+func (f *Follower) freeStanding(kg, density float64) (geometry.HalfSize, bool) {
+	if kg <= smallPieceKg {
+		return geometry.BunHalfMM(kg*1000, density, 0.5)
+	}
+	return geometry.LoafHalfMM(kg*1000, density, 2.5, 0.6)
+}
+
+func (f *Follower) massKg() float64 {
+	kg := f.setup.MassG.Mid() / 1000
+	if math.IsNaN(kg) || math.IsInf(kg, 0) {
+		kg = f.setup.MassG.Lo / 1000
+	}
+	return kg + f.shape.filling
+}
+
+func (f *Follower) density() float64 { return f.shape.mixedRho }
+
+// formOf turns the geometry written in a step into a body.
+func (f *Follower) formOf(step *formula.Step) (heat.Body, bool) {
+	g, kg, rho := step.Form, f.massKg(), f.density()
+	each := kg // of what lies on its own
+	if f.shape.pieceKg > 0 && step.Verb.Name != "roll" {
+		each = f.shape.pieceKg
+	}
+	switch g.Shape {
+	case "slab":
+		return heat.SlabOf(g.MM.Mid() / 1000), true
+	case "tray":
+		return heat.TrayOf(g.MM.Mid()/1000, false), true
+	case "log":
+		d := g.MM.Mid() / 1000
+		return heat.LogOf(d, each/rho/(math.Pi*d*d/4)), true
+	case "ball":
+		return heat.BallOf(each, rho), true
+	case "bowl":
+		return bowl(kg, rho), true
+	case "brick":
+		return heat.BrickOf(g.Brick[0]/1000, g.Brick[1]/1000, g.Brick[2]/1000), true
+	case "pieces":
+		return heat.BallOf(g.Each.Mid()/1000, rho), true
+	}
+	return heat.Body{}, false
+}
+
+// bowl is a mass left in a bowl or tub twice as wide as it is deep (a guess at the usual).
+func bowl(kg, rho float64) heat.Body {
+	volume := kg / rho
+	return heat.BowlOf(volume, math.Cbrt(8*volume/math.Pi)/2)
+}
+
+// thinnest is the slab that a part is taken for in the coldest run when nobody says how it stands, m.
+const thinnest = 0.02

@@ -1,0 +1,417 @@
+package history
+
+import (
+	"fmt"
+	"math"
+	"strings"
+
+	"forebake/engine/formula"
+	"forebake/engine/science/ferment"
+	"forebake/engine/science/heat"
+)
+
+// environment is the surroundings of a step.
+type environment struct {
+	place   placeKind
+	ambient Interval
+	h       float64 // W/(m2 K), as it is in the middle run
+	covered float64 // the same under a lid with air below it; film on the dough takes nothing away
+	error   float64 // relative error of h
+	minutes Interval
+	body    heat.Body
+}
+
+type placeKind uint8
+
+const (
+	inRoom placeKind = iota
+	inFridge
+	inFreezer
+	inProofer
+	inFan
+	inBlast
+	inIce
+	placeKinds
+)
+
+// environment reads the surroundings of a step; ok is false when they are not given.
+func (f *Follower) environment(step *formula.Step, st *Stage) (environment, bool) {
+	e := environment{minutes: step.Time.Interval, error: heat.AirError}
+	k := f.setup.Kitchen
+	where, by := step.Where, strings.ToLower(step.By)
+	if where == "" && !step.At.Set {
+		switch {
+		case strings.Contains(by, "ice"):
+			where = "ice"
+		case step.Verb.Name == "chill":
+			where = "fridge"
+		case step.Verb.Name == "freeze":
+			where = "freezer"
+		default:
+			st.Missing = fmt.Sprintf("at = \"room\" or a temperature in the %s on line %d", step.Verb.Name, step.Place.Line())
+			return e, false
+		}
+	}
+	switch where {
+	case "room":
+		e.place, e.ambient = inRoom, k.Room.Interval
+	case "fridge":
+		e.place, e.ambient = inFridge, k.Fridge.Interval
+	case "freezer":
+		e.place, e.ambient = inFreezer, k.Freezer.Interval
+	case "ice":
+		e.ambient = Interval{Lo: 0, Hi: 2}
+	default:
+		e.ambient = step.At.Interval
+		switch t := e.ambient.Mid(); {
+		case t <= -5:
+			e.place = inFreezer
+		case t <= 10:
+			e.place = inFridge
+		case t >= 26:
+			e.place = inProofer
+		}
+	}
+	at := heat.Room
+	switch {
+	case strings.Contains(by, "ice") && strings.Contains(by, "stir"):
+		e.place, at, e.error = inIce, heat.StirredBath, heat.WaterError
+	case strings.Contains(by, "ice"):
+		e.place, at, e.error = inIce, heat.IceBath, heat.WaterError
+	case strings.Contains(by, "blast"):
+		e.place, at = inBlast, heat.Blast
+	case strings.Contains(by, "fan"):
+		e.place, at = inFan, heat.FanFridge
+	case e.place == inFridge:
+		at = heat.Fridge
+	case e.place == inFreezer:
+		at = heat.Freezer
+	}
+	c, _ := heat.SurfaceCoefficient(at)
+	lid, _ := heat.LayerResistance(heat.LiddedBox)
+	e.h = c.Typical
+	e.covered = (e.h + heat.InSeries(e.h, lid.Typical)) / 2 // a lid is over the top face only
+	if step.Covered != nil && !*step.Covered {
+		e.covered = e.h
+	}
+	e.body = f.body
+	if !f.shape.known {
+		e.body = bowl(f.massKg(), f.density())
+		st.AssumedBowl = true
+	}
+	st.Ambient, st.HasAmbient, st.Body = e.ambient, true, e.body
+	st.Bi = e.h * e.body.Nearest() / f.setup.Material.Conductivity
+	return e, true
+}
+
+// ambient is what is around one run.
+func (l *lane) ambient(e environment) float64 {
+	return [3]float64{e.ambient.Lo, e.ambient.Mid(), e.ambient.Hi}[l.warm+1]
+}
+
+// quick tells whether a run is the one that goes faster than the middle: the coldest when it cools, the warmest when it warms.
+func (l *lane) quick(cooling bool) bool { return l.warm != 0 && (l.warm < 0) == cooling }
+
+// coefficient is the surface coefficient of one run, W/(m2 K), before the model's error.
+func (f *Follower) coefficient(l *lane, e environment, cooling bool) float64 {
+	h := e.h
+	if l.warm != 0 && !l.quick(cooling) {
+		h = e.covered // covered, or nobody says: a lid is the slower way
+	}
+	return h * f.scales[e.place][l.warm+1]
+}
+
+// enter puts a run into surroundings; false when the model cannot take the body.
+func (f *Follower) enter(l *lane, e environment) bool {
+	m := f.setup.Material
+	alpha, ambient := m.Diffusivity, l.ambient(e)
+	t := f.now(l).MeanC
+	cooling := t > ambient
+	body := e.body
+	if !f.shape.known && l.quick(cooling) {
+		body = heat.SlabOf(thinnest)
+	}
+	if l.live && body != l.body { // nobody said how it stands, and another guess is the outer one now
+		l.lastT, l.live = t, false
+	}
+	if m.Butterfat > 0 && min(t, ambient) < 26 && max(t, ambient) > 4 {
+		alpha /= 1 + 0.75*m.Butterfat // butter sets or melts on the way (first order)
+	}
+	if l.live {
+		l.walk.SetScale(1) // what a reading made of it is in the coefficient from here on
+		l.walk.SetMaterial(m.Conductivity, alpha)
+	} else {
+		l.live, l.body = l.walk.Start(body, m.Conductivity, alpha, l.lastT), body
+	}
+	return l.live && l.walk.Stage(ambient, f.coefficient(l, e, cooling))
+}
+
+// speed is how much faster or slower than the middle a run goes, by the model's error; and how much its own heat holds a
+// fermenting dough up.
+func (f *Follower) speed(l *lane, e environment, cooling bool) float64 {
+	speed, err := 1.0, f.timeError(l, e)
+	switch {
+	case l.quick(cooling):
+		speed = 1 + err
+	case l.warm != 0:
+		speed = 1 / (1 + err)
+	}
+	if cooling && f.setup.Gas > 0 && l.walk.At(0).MeanC-l.ambient(e) >= coldStep {
+		if growth := f.growth(l, e); growth < hardGrowth {
+			speed /= growth
+		}
+	}
+	return speed
+}
+
+func (f *Follower) timeError(l *lane, e environment) float64 {
+	err := heat.TimeError(e.h*l.body.Nearest()/f.setup.Material.Conductivity, e.error)
+	if f.setup.Gas > 0 {
+		err = math.Hypot(err, heat.FermentationIncluded)
+	}
+	return err
+}
+
+// growth is how much the dough's own heat stretches its cooling, to first order.
+func (f *Follower) growth(l *lane, e environment) float64 {
+	m, t := f.setup.Material, l.walk.At(0).MeanC
+	excess := heat.DTSteadyState(heat.FermentationHeat(f.watts(l), t), m.Density, l.body.Nearest(), m.Conductivity, f.coefficient(l, e, true))
+	return heat.GrowthByFermentation(excess, t, l.ambient(e))
+}
+
+// watts is the heat of fermentation at 28 C of one run, W/kg.
+func (f *Follower) watts(l *lane) float64 {
+	return wattsAt28 * f.setup.Gas * [3]float64{0.5, 1, 1.5}[l.warm+1]
+}
+
+// hardGrowth is the stretch beyond which the first order is too low, and the solver with a source takes over.
+const hardGrowth = 1.25
+
+func (f *Follower) worksHard(l *lane, e environment) bool {
+	return f.setup.Gas > 0 && l.walk.At(0).MeanC-e.ambient.Mid() >= coldStep && f.growth(l, e) >= hardGrowth
+}
+
+// coldStep is the fall in temperature from which a stage counts as a chill, K. In a rest or a proof a dough's own heat is left
+// out: the published rises that the fermentation model is calibrated on took the dough at its surroundings' temperature, its own
+// heat included.
+const coldStep = 8
+
+// working follows a thick dough whose own heat matters, by finite volumes with the heat of fermentation as a source. It starts
+// even, at the mean, which is how a dough that was just mixed or rested stands. It gives the state after seconds, the hottest
+// core until then, and the equivalent hours gained in fermenting seconds.
+func (f *Follower) working(l *lane, e environment, seconds, fermenting float64) (end heat.State, most, hours float64) {
+	const stretches = 8
+	v := &f.volumes
+	now := l.walk.At(0)
+	f.startWorking(v, l, e, now.MeanC)
+	last, at := ferment.TemperatureFactor(now.MeanC), 0.0
+	longest := max(seconds, fermenting)
+	end, most = now, now.CoreC
+	for i := 1; i <= stretches; {
+		// Lengthening stretches that meet both ends of a range.
+		share := float64(i) / stretches
+		to := longest * share * share
+		if stop := min(seconds, fermenting); at < stop && to > stop {
+			to = stop
+		} else {
+			i++
+		}
+		state := v.Advance(to - at)
+		g := ferment.TemperatureFactor(state.MeanC)
+		if to <= fermenting {
+			hours += (last + g) / 2 * (to - at) / 3600
+		}
+		if to <= seconds {
+			end, most = state, max(most, state.CoreC)
+		}
+		last, at = g, to
+	}
+	return end, most, hours
+}
+
+func (f *Follower) startWorking(v *heat.Volumes, l *lane, e environment, t float64) {
+	m := f.setup.Material
+	// The model's error goes into the surface, where most of it comes from.
+	err := f.timeError(l, e)
+	h := f.coefficient(l, e, true) * [3]float64{1 + err, 1, 1 / (1 + err)}[l.warm+1]
+	v.Start(l.body.EquivalentDimension(m.Conductivity, h), l.body.Nearest(), heat.Properties{
+		SpecificHeat: m.SpecificHeat, DensityKgM3: m.Density, ConductivityWmK: m.Conductivity, DiffusivityM2s: m.Diffusivity}, t)
+	v.SetSource(heat.FermentationCurve(f.watts(l)))
+	if m.Butterfat > 0 {
+		v.SetSpecificHeat(heat.MilkFatCurve(m.SpecificHeat, m.Butterfat))
+	}
+	v.Stage(l.ambient(e), h)
+}
+
+// workingTime is when the core of such a dough comes to a target, h; +Inf when it has not in longestWatch. A working dough may warm
+// before it cools, or never cool.
+func (f *Follower) workingTime(l *lane, e environment, targetC float64) float64 {
+	const longestWatch, shortest = 72 * 3600, 1800.0
+	v := &f.volumes
+	now := l.walk.At(0)
+	f.startWorking(v, l, e, now.MeanC)
+	last, ambient := now.MeanC, l.ambient(e)
+	for at := 0.0; at < longestWatch; {
+		stretch := max(shortest, at/4)
+		core := v.Advance(stretch).CoreC
+		if core <= targetC {
+			share := 1.0
+			switch {
+			case last <= targetC:
+				share = 0 // the mean that it starts from may be there before the core is
+			case core > ambient:
+				share = math.Log((last-ambient)/(targetC-ambient)) / math.Log((last-ambient)/(core-ambient)) // it dies away
+			default:
+				share = (last - targetC) / (last - core)
+			}
+			return (at + stretch*share) / 3600
+		}
+		last = core
+		at += stretch
+	}
+	return math.Inf(1)
+}
+
+// wattsAt28 is the heat of fermentation at 28 C for each percent of yeast times osmotic factor, W/kg: a doubling takes 1.25
+// %-hours and about 1.45 litres of gas a kilo, 2 kJ a litre (derived; 50 % either way).
+const wattsAt28 = 0.77
+
+// stay leaves the part in its surroundings for the time of the step.
+func (f *Follower) stay(step *formula.Step, st *Stage, e environment) {
+	var start, core, mean, surface, most, hours [3]float64
+	for i := range f.lanes {
+		if !f.enter(&f.lanes[i], e) {
+			f.lose(st, "a shape of \""+f.setup.Part.Name+"\" that can be")
+			return
+		}
+		start[i] = f.lanes[i].walk.At(0).CoreC
+	}
+	st.Known, st.read, f.moved = true, 1, true
+	read := step.Measured != nil && step.Measured.Temp.Set
+	riseAfter := step.Measured != nil && step.Measured.Rise.Set && step.Measured.After.Set
+	for i := range f.lanes {
+		l := &f.lanes[i]
+		cooling := l.walk.At(0).MeanC > l.ambient(e)
+		speed := 1.0
+		switch {
+		case !read:
+			speed = f.speed(l, e, cooling)
+		case !f.believe(l, step, e):
+			if lo, hi := outermost(start, e); step.Measured.Temp.Lo < lo-readingSlack || step.Measured.Temp.Hi > hi+readingSlack {
+				// A slip of the pen must not clear what it was written beside.
+				f.lose(st, fmt.Sprintf("a reading that can be, between %.0f C and %.0f C, in the %s on line %d", lo, hi, step.Verb.Name, step.Place.Line()))
+				return
+			}
+			f.asRead(st, e, start, step.Measured.Temp.Interval)
+			return
+		default:
+			st.Measured = true
+		}
+		minutes := e.minutes.Mid()
+		switch {
+		case l.quick(cooling):
+			minutes = e.minutes.Hi
+		case l.warm != 0:
+			minutes = e.minutes.Lo
+		}
+		fermenting := [3]float64{e.minutes.Lo, e.minutes.Mid(), e.minutes.Hi}[i] * 60
+		own := cooling && !read && f.worksHard(l, e)
+		early := 0.0
+		if riseAfter && l.warm == 0 {
+			early = f.gained(l, e, own, speed, min(step.Measured.After.Mid()*60, fermenting))
+		}
+		var end heat.State
+		if own {
+			end, most[i], hours[i] = f.working(l, e, minutes*60, fermenting)
+			l.lastT, l.live = end.MeanC, false
+		} else {
+			hours[i] = f.gained(l, e, own, speed, fermenting)
+			end = l.walk.Advance(minutes * 60 * speed)
+			most[i] = max(start[i], end.CoreC)
+		}
+		core[i], mean[i], surface[i] = end.CoreC, end.MeanC, end.SurfaceC
+		if riseAfter && l.warm == 0 && hours[i] > 0 {
+			st.read = early / hours[i]
+		}
+	}
+	st.StartCore, st.Core, st.Mean, st.Surface, st.CoreMax, st.Hours = band(start), band(core), band(mean), band(surface), band(most), band(hours)
+}
+
+// believe makes a run pass through a probe reading, and keeps what that says of the surface coefficient for later stages in
+// the same place: the coldest run through the lower end of a range that was read, the warmest through the upper. ok is false when the reading must be taken as it stands: no coefficient explains it, or the step's length is
+// a range, so that nobody knows when it was read.
+func (f *Follower) believe(l *lane, step *formula.Step, e environment) (ok bool) {
+	r := step.Measured
+	seconds := e.minutes.Mid() * 60
+	switch {
+	case r.After.Set && r.After.IsPoint():
+		seconds = r.After.Mid() * 60
+	case r.After.Set || !e.minutes.IsPoint():
+		return false
+	}
+	factor, ok := l.walk.ScaleFor(heat.Core, [3]float64{r.Temp.Lo, r.Temp.Mid(), r.Temp.Hi}[l.warm+1], seconds)
+	if !ok {
+		return false
+	}
+	f.scales[e.place][l.warm+1] *= factor
+	return l.walk.SetScale(factor)
+}
+
+// readingSlack is how far beyond its surroundings and its start a part can be read, K: probes differ, a dough warms itself, and
+// what steams cools itself.
+const readingSlack = 4
+
+// outermost gives the temperatures between which a part that started so in such surroundings must be, C.
+func outermost(start [3]float64, e environment) (lo, hi float64) {
+	return min(start[0], start[1], start[2], e.ambient.Lo), max(start[0], start[1], start[2], e.ambient.Hi)
+}
+
+// asRead ends a stage at a reading that no run was made to pass through. What the yeast did in the meantime lies between the
+// slowest and the fastest that the temperatures seen allow.
+func (f *Follower) asRead(st *Stage, e environment, start [3]float64, reading Interval) {
+	f.setEven([3]float64{reading.Lo, reading.Mid(), reading.Hi})
+	seen := [...]float64{start[0], start[2], reading.Lo, reading.Hi, e.ambient.Lo, e.ambient.Hi}
+	lo, hi := seen[0], seen[0]
+	for _, t := range seen {
+		lo, hi = min(lo, t), max(hi, t)
+	}
+	if f.setup.Gas > 0 {
+		slow, fast := ferment.TemperatureFactor(lo), ferment.TemperatureFactor(hi)
+		if lo < ferment.GasOptimumC && hi > ferment.GasOptimumC {
+			fast = ferment.TemperatureFactor(ferment.GasOptimumC)
+		}
+		slow, fast = min(slow, fast), max(slow, fast)
+		st.Hours = Band{slow * e.minutes.Lo / 60, (slow + fast) / 2 * e.minutes.Mid() / 60, fast * e.minutes.Hi / 60}
+	}
+	st.StartCore, st.Measured = band(start), true
+	st.Core = Band{reading.Lo, reading.Mid(), reading.Hi}
+	st.Mean, st.Surface = st.Core, st.Core
+	st.CoreMax = Band{max(st.StartCore.Cold, reading.Lo), max(st.StartCore.Mid, reading.Mid()), max(st.StartCore.Warm, reading.Hi)}
+}
+
+// gained is the equivalent hours that a run gains in the given time from now.
+func (f *Follower) gained(l *lane, e environment, own bool, speed, seconds float64) float64 {
+	if own {
+		_, _, hours := f.working(l, e, 0, seconds)
+		return hours
+	}
+	return f.equivalent(l, speed, seconds)
+}
+
+// equivalent integrates the temperature factor of yeast over the part's mean temperature for the given time, in hours at 26 C.
+// Two Gauss points in each of four stretches that lengthen with time: temperatures change fastest at first.
+func (f *Follower) equivalent(l *lane, speed, seconds float64) float64 {
+	if !(f.setup.Gas > 0) || !(seconds > 0) {
+		return 0
+	}
+	const offset = 0.2113248654051871 // (1 - 1/sqrt 3)/2
+	sum, from := 0.0, 0.0
+	for _, to := range [...]float64{0.04, 0.16, 0.45, 1} {
+		a, width := from*seconds, (to-from)*seconds
+		for _, x := range [...]float64{offset, 1 - offset} {
+			sum += width / 2 * ferment.TemperatureFactor(l.walk.At((a+x*width)*speed).MeanC)
+		}
+		from = to
+	}
+	return sum / 3600
+}
