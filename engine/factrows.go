@@ -138,7 +138,7 @@ func (e *Engine) History(in Input) ([]HistoryRow, source.Problems) {
 			case line.Measured:
 				r.Notes = "temperature measured"
 			case line.Core.Absent && line.Core.Need != nil && line.Core.Need.What != "":
-				r.Notes = "needs " + line.Core.Need.What
+				r.Notes = fmt.Sprintf("needs %s (line %d)", line.Core.Need.What, line.Core.Need.Place.Line())
 			case line.Bowl:
 				r.Notes = "taken as left in its bowl: say how it stands by as = ..."
 			}

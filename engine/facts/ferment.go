@@ -52,11 +52,7 @@ func (p *part) fermented(proof, dosed bool) Value {
 			continue
 		}
 		if !st.Known {
-			missing := st.Missing
-			if missing == "" {
-				missing = "the temperatures before this " + st.Step.Verb.Name
-			}
-			return absent(missing, st.Step.Place)
+			return lacking(st)
 		}
 		sum = sum.Add(st.Hours.Interval())
 		mid += st.Hours.Mid

@@ -77,7 +77,7 @@ func (p *part) endTemp() Value {
 	}
 	last := &life.Stages[len(life.Stages)-1]
 	if !last.Known {
-		return absent(last.Missing, last.Step.Place)
+		return lacking(last)
 	}
 	return bandValue(last.Mean, last.Measured)
 }
@@ -418,13 +418,29 @@ func (s *Sheet) stage(step *formula.Step) (*history.Stage, Value) {
 	}
 	st := &life.Stages[step.Index]
 	if !st.Known {
-		missing := st.Missing
-		if missing == "" {
-			missing = "the temperatures before this " + step.Verb.Name
-		}
-		return nil, absent(missing, step.Place)
+		return nil, lacking(st)
 	}
 	return st, Value{}
+}
+
+// lacking is the value of what a stage without temperatures cannot give: it says what would have to be written, and where.
+func lacking(st *history.Stage) Value {
+	missing, at := st.Missing, st.Step
+	if missing == "" {
+		missing = "the temperatures before this " + at.Verb.Name
+	}
+	if st.MissingAt != nil {
+		at = st.MissingAt
+	}
+	return absent(missing, at.Place)
+}
+
+// coreEnd is the core as a step ends. That of a bake, when it was probed, needs nothing of what came before.
+func coreEnd(s *Sheet, step *formula.Step) Value {
+	if r := step.Measured; step.Verb.Name == "bake" && r != nil && r.Temp.Set {
+		return Value{Lo: r.Temp.Lo, Mid: r.Temp.Mid(), Hi: r.Temp.Hi, Origin: Measured}
+	}
+	return ofStage(func(st *history.Stage) history.Band { return st.Core })(s, step)
 }
 
 // ofStage makes a step fact from a band of its stage.

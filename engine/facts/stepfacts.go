@@ -40,7 +40,7 @@ var stepFacts = []Fact{
 		return yes(meets(s, func(in *formula.Ingredient) bool { return in.Item != nil && in.Item.YeastKind == "active dry" }))
 	}},
 	{Name: "start_c", Label: "middle at its start", Unit: "C", Means: "core temperature as it begins", Source: srcHeat, Error: errHeat, Settle: "a probe settles it: write measured = \"... C\" in the step before", step: startCore},
-	{Name: "core_end_c", Label: "middle at its end", Unit: "C", Means: "core temperature as it ends", Source: srcHeat, Error: errHeat, Settle: settleProbe, step: ofStage(func(st *history.Stage) history.Band { return st.Core })},
+	{Name: "core_end_c", Label: "middle at its end", Unit: "C", Means: "core temperature as it ends", Source: srcHeat, Error: errHeat, Settle: settleProbe, step: coreEnd},
 	{Name: "mean_end_c", Unit: "C", Means: "mean temperature as it ends", Source: srcHeat, Error: errHeat, Settle: settleProbe, step: ofStage(func(st *history.Stage) history.Band { return st.Mean })},
 	{Name: "surface_end_c", Unit: "C", Means: "surface temperature as it ends", Source: srcHeat, Error: errHeat, Settle: settleProbe, step: ofStage(func(st *history.Stage) history.Band { return st.Surface })},
 	{Name: "core_max_c", Label: "middle at its warmest", Unit: "C", Means: "highest core temperature in it", Source: srcHeat, Error: errHeat, Settle: settleProbe, step: ofStage(func(st *history.Stage) history.Band { return st.CoreMax })},

@@ -39,7 +39,8 @@ func (s *Sheet) Timeline() []Line {
 			} else if st.Step.At.Set {
 				l.Ambient = num(st.Step.At.Interval)
 			}
-			l.Core, l.Mean, l.Hours = absent(st.Missing, st.Step.Place), absent(st.Missing, st.Step.Place), absent(st.Missing, st.Step.Place)
+			l.Core = lacking(st)
+			l.Mean, l.Hours = l.Core, l.Core
 			if st.Known {
 				l.Core, l.Mean = bandValue(st.Core, st.Measured), bandValue(st.Mean, st.Measured)
 				if ferments && st.Hours != (history.Band{}) {

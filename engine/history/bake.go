@@ -1,8 +1,6 @@
 package history
 
 import (
-	"fmt"
-
 	"forebake/engine/formula"
 	"forebake/engine/science/geometry"
 	"forebake/engine/science/heat"
@@ -69,7 +67,7 @@ func (f *Follower) bake(step *formula.Step, st *Stage) {
 		}
 		after = Band{lo.Low, g.Mid, hi.High}
 	default:
-		f.lose(st, fmt.Sprintf("the time of the bake on line %d", step.Place.Line()))
+		f.lose(st, "the time of this bake")
 		return
 	}
 	f.setEven([3]float64{after.Cold, after.Mid, after.Warm})

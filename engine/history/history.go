@@ -63,10 +63,11 @@ type Filling struct {
 // Stage is what one step did.
 type Stage struct {
 	Step           *formula.Step
-	Known          bool     // the temperatures are known
-	Missing        string   // what would have to be written, when they are not
-	StartH, EndH   Interval // hours since the part's first step
-	Ambient        Interval // C
+	Known          bool          // the temperatures are known
+	Missing        string        // what would have to be written, when they are not
+	MissingAt      *formula.Step // and in which step; nil when it is not a step's
+	StartH, EndH   Interval      // hours since the part's first step
+	Ambient        Interval      // C
 	HasAmbient     bool
 	StartCore      Band // C, as the step begins
 	Core, Mean     Band // C, as it ends
@@ -109,7 +110,8 @@ type Follower struct {
 	scales  [placeKinds][3]float64 // what readings made of the surface coefficients, by place
 	body    heat.Body
 	shape   shape
-	missing string // what would have to be written so that the steps from here on are known; "" while they are
+	missing string        // what would have to be written so that the steps from here on are known; "" while they are
+	lostAt  *formula.Step // the step that misses it; nil when none does
 	mixed   bool
 	moved   bool // a step has changed the temperature that the part began with
 	volumes heat.Volumes

@@ -95,7 +95,7 @@ func TestReadingThatCannotBe(t *testing.T) {
 	for _, reading := range []string{"-3 C", "31 C", "-10 C to 2 C", "20 C to 40 C"} {
 		life := follow(t, setup(t, `{ chill = "6 h", as = "slab 40 mm", measured = "`+reading+`" }, { rest = "1 h", at = "room", as = "slab 40 mm" }`))
 		for _, st := range life.Stages {
-			unknown(t, st, "a reading that can be, between 4 C and 26 C, in the chill on line 4")
+			unknown(t, st, "a reading that can be in this chill, between 4 C and 26 C")
 		}
 	}
 }

@@ -48,7 +48,7 @@ func (f *Follower) environment(step *formula.Step, st *Stage) (environment, bool
 		case step.Verb.Name == "freeze":
 			where = "freezer"
 		default:
-			st.Missing = fmt.Sprintf("at = \"room\" or a temperature in the %s on line %d", step.Verb.Name, step.Place.Line())
+			st.Missing = "at = \"room\" or a temperature in this " + step.Verb.Name
 			return e, false
 		}
 	}
@@ -299,7 +299,7 @@ func (f *Follower) stay(step *formula.Step, st *Stage, e environment) {
 		case !f.believe(l, step, e):
 			if lo, hi := outermost(start, e); step.Measured.Temp.Lo < lo-readingSlack || step.Measured.Temp.Hi > hi+readingSlack {
 				// A slip of the pen must not clear what it was written beside.
-				f.lose(st, fmt.Sprintf("a reading that can be, between %.0f C and %.0f C, in the %s on line %d", lo, hi, step.Verb.Name, step.Place.Line()))
+				f.lose(st, fmt.Sprintf("a reading that can be in this %s, between %.0f C and %.0f C", step.Verb.Name, lo, hi))
 				return
 			}
 			f.asRead(st, e, start, step.Measured.Temp.Interval)

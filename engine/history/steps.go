@@ -1,15 +1,13 @@
 package history
 
 import (
-	"fmt"
-
 	"forebake/engine/formula"
 	"forebake/engine/science/geometry"
 	"forebake/engine/science/heat"
 )
 
 func (f *Follower) begin(s Setup) {
-	f.setup, f.mixed, f.moved, f.missing = s, false, false, ""
+	f.setup, f.mixed, f.moved, f.missing, f.lostAt = s, false, false, "", nil
 	if !s.Started || !s.Material.Known {
 		f.missing = s.Missing
 		if f.missing == "" {
@@ -30,7 +28,7 @@ func (f *Follower) begin(s Setup) {
 // step does what one step does to the part.
 func (f *Follower) step(step *formula.Step, st *Stage) {
 	if f.missing != "" {
-		st.Missing = f.missing
+		st.Missing, st.MissingAt = f.missing, f.lostAt
 		f.reshape(step)
 		return
 	}
@@ -61,7 +59,7 @@ func (f *Follower) step(step *formula.Step, st *Stage) {
 		}
 		f.mark(st)
 		if timed(step.Verb.Name) {
-			f.lose(st, fmt.Sprintf("the time of the %s on line %d", step.Verb.Name, step.Place.Line()))
+			f.lose(st, "the time of this "+step.Verb.Name)
 		}
 		return
 	}
@@ -81,6 +79,7 @@ func (f *Follower) step(step *formula.Step, st *Stage) {
 // lose ends a stage without a temperature: it, and what comes after, stands on something that is not written.
 func (f *Follower) lose(st *Stage, missing string) {
 	st.Known, st.Missing, f.missing = false, missing, missing
+	st.MissingAt, f.lostAt = st.Step, st.Step
 }
 
 // apart tells whether a step is done to some of the ingredients in a bowl or pan of their own, before the mix at which the
@@ -183,7 +182,7 @@ func (f *Follower) heated(step *formula.Step, st *Stage) {
 		st.Measured = true
 	}
 	if !target.Set {
-		f.lose(st, fmt.Sprintf("to = \"... C\" in the %s on line %d", step.Verb.Name, step.Place.Line()))
+		f.lose(st, "to = \"... C\" in this "+step.Verb.Name)
 		return
 	}
 	temps := [3]float64{target.Lo, target.Mid(), target.Hi}

@@ -51,12 +51,12 @@ func TestNotWritten(t *testing.T) {
 		{"no start", `{ rest = "1 h", at = "room" }, { bake = "30 min", at = "190 C" }`, "the temperatures of all", 0, func(s *history.Setup) { s.Started, s.Missing = false, "the temperatures of all" }},
 		{"no start and no reason", `{ rest = "1 h", at = "room" }`, "the temperature that the part begins with", 0, func(s *history.Setup) { s.Started = false }},
 		{"no material", `{ rest = "1 h", at = "room" }`, "all amounts", 0, func(s *history.Setup) { s.Material, s.Missing = history.Material{}, "all amounts" }},
-		{"a rest without a place", `{ mix = "9 min" }, { rest = "1 h" }, { proof = "1 h", at = "30 C" }`, `at = "room" or a temperature in the rest on line 4`, 1, nil},
-		{"a chill without a time", `{ mix = "9 min" }, { chill = "?", as = "slab 40 mm" }, { sheet = "5 mm" }, { proof = "1 h", at = "30 C" }`, "the time of the chill on line 4", 1, nil},
-		{"a cook to nothing", `{ cook = "9 min", at = "180 C" }, { cool = "1 h", at = "room" }`, `to = "... C" in the cook on line 4`, 0, nil},
+		{"a rest without a place", `{ mix = "9 min" }, { rest = "1 h" }, { proof = "1 h", at = "30 C" }`, `at = "room" or a temperature in this rest`, 1, nil},
+		{"a chill without a time", `{ mix = "9 min" }, { chill = "?", as = "slab 40 mm" }, { sheet = "5 mm" }, { proof = "1 h", at = "30 C" }`, "the time of this chill", 1, nil},
+		{"a cook to nothing", `{ cook = "9 min", at = "180 C" }, { cool = "1 h", at = "room" }`, `to = "... C" in this cook`, 0, nil},
 		{"a filling that nobody knows", `{ mix = "9 min" }, { fill = "f" }, { proof = "1 h", at = "30 C" }`, `the amounts and the temperature of "f"`, 1, nil},
 		{"a filling that is open", `{ mix = "9 min" }, { fill = "?" }, { proof = "1 h", at = "30 C" }`, "the filling", 1, nil},
-		{"a bake without a time", `{ bake = "?", at = "190 C", core = "92 C" }, { cool = "1 h", at = "room" }`, "the time of the bake on line 4", 0, nil},
+		{"a bake without a time", `{ bake = "?", at = "190 C", core = "92 C" }, { cool = "1 h", at = "room" }`, "the time of this bake", 0, nil},
 		{"a cool oven", `{ bake = "30 min", at = "95 C", core = "92 C" }, { cool = "1 h", at = "room" }`, "an oven that is hot enough to bake in", 0, nil},
 	} {
 		s := setup(t, test.steps)
