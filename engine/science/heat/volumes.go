@@ -145,7 +145,7 @@ func (v *Volumes) Advance(seconds float64) State {
 		if dt > left*0.999 {
 			dt = left
 		}
-		v.step(dt)
+		v.step(dt, mostHalvings)
 		v.age += dt
 		left -= dt
 		if !v.held && v.high.surface(v.t[v.n-1], v.skin[1]) >= v.capC {
@@ -193,9 +193,12 @@ func (v *Volumes) rates(t, r *field, uLow, uHigh float64) {
 	}
 }
 
+// mostHalvings is how often a step that Newton does not solve is halved: butter that sets between two rounds can throw it about.
+const mostHalvings = 12
+
 // step is one TR-BDF2 step: the trapezium rule over the first 0.586 of it, then a
 // second backward difference, which does not ring after a jump in h.
-func (v *Volumes) step(dt float64) {
+func (v *Volumes) step(dt float64, halvings int) {
 	const g = 2 - math.Sqrt2
 	uLow, uHigh := v.low.flow(v.skin[0]), v.high.flow(v.skin[1])
 	var r, h0, want, t field
@@ -205,19 +208,23 @@ func (v *Volumes) step(dt float64) {
 		want[i] = h0[i] + g*dt/2*r[i]
 	}
 	t = v.t
-	v.solve(&t, &want, g*dt/2, uLow, uHigh)
+	solved := v.solve(&t, &want, g*dt/2, uLow, uHigh)
 	for i := range v.n {
 		h1, _ := v.contents(t[i])
 		want[i] = (h1 - (1-g)*(1-g)*h0[i]) / (g * (2 - g))
-		t[i] += (t[i] - v.t[i]) * (1 - g) / g // a straight line on is a good first guess
 	}
-	v.solve(&t, &want, (1-g)/(2-g)*dt, uLow, uHigh)
+	solved = solved && v.solve(&t, &want, (1-g)/(2-g)*dt, uLow, uHigh)
+	if !solved && halvings > 0 {
+		v.step(dt/2, halvings-1)
+		v.step(dt/2, halvings-1)
+		return
+	}
 	v.t = t
 }
 
 // solve finds the field with contents(t) - c rates(t) = want by Newton, one
-// tridiagonal system a round; a body of constant properties takes one round.
-func (v *Volumes) solve(t, want *field, c, uLow, uHigh float64) {
+// tridiagonal system a round; a body of constant properties takes one round. false when it has not settled in eight.
+func (v *Volumes) solve(t, want *field, c, uLow, uHigh float64) bool {
 	linear := v.source.empty() && v.heat.empty()
 	var up, rhs field
 	n := v.n
@@ -255,11 +262,12 @@ func (v *Volumes) solve(t, want *field, c, uLow, uHigh float64) {
 			t[i] += x
 			largest = math.Max(largest, math.Abs(x))
 		}
-		// What a round leaves is its move times the change of slope over it: 1e-2 K leaves under 1e-3 of itself.
-		if linear || largest < 1e-2 {
-			return
+		// What a round leaves is its move times the change of slope over it: 1e-3 K leaves under a tenth of itself.
+		if linear || largest < 1e-3 {
+			return true
 		}
 	}
+	return false
 }
 
 // surface is the temperature of a face whose outer cell is at tC.

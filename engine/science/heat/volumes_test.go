@@ -377,3 +377,30 @@ func TestGeometry(t *testing.T) {
 	near(t, "nearest", BrickOf(0.3, 0.2, 0.4).Nearest(), 0.1, 1e-12)
 	near(t, "disc", Body{FiniteCylinder, [3]float64{0.1, 0.02}}.AreaPerVolume(), 20+50, 1e-9)
 }
+
+// Butter that sets and yeast that works, in steps as long as they come: the field stays between what it met, and under the
+// warmth in which yeast stops.
+func TestVolumesStayBetween(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		draw := func(what string, lo, hi float64) float64 { return rapid.Float64Range(lo, hi).Draw(t, what) }
+		var v Volumes
+		t0 := draw("t0", 0, 45)
+		if !v.Start(draw("d", 1, 3), math.Exp(draw("log half", math.Log(0.005), math.Log(0.2))), Properties{SpecificHeat: 2600, DensityKgM3: 1080, ConductivityWmK: 0.33, DiffusivityM2s: 0.33 / 1080 / 2600}, t0) {
+			t.Fatal("not started")
+		}
+		v.SetSource(FermentationCurve(draw("W/kg", 0, 6)))
+		v.SetSpecificHeat(MilkFatCurve(2600, draw("fat", 0, 0.4)))
+		lo, hi := t0, math.Max(t0, 45)+3 // a long step carries what is made below 45 C beyond it
+		for range rapid.IntRange(1, 4).Draw(t, "stages") {
+			ambient := draw("ambient", -20, 40)
+			lo = math.Min(lo, ambient)
+			v.Stage(ambient, draw("h", 2, 60))
+			for range rapid.IntRange(1, 3).Draw(t, "readings") {
+				s := v.Advance(math.Exp(draw("log seconds", 0, math.Log(400000))))
+				if !(min(s.CoreC, s.MeanC, s.SurfaceC) > lo-0.5 && max(s.CoreC, s.MeanC, s.SurfaceC) < hi+0.5) {
+					t.Fatalf("%+v after %v to %v", s, lo, hi)
+				}
+			}
+		}
+	})
+}
