@@ -89,10 +89,14 @@ func (s *Sheet) sheetArea(step *formula.Step) Value {
 	return v
 }
 
-// benchSheet rolls a mass out on the kitchen's bench.
+// benchSheet rolls a mass out on the kitchen's bench, as wide as is written.
 func (s *Sheet) benchSheet(step *formula.Step, g, mm float64) (geometry.BenchSheet, bool) {
 	k := s.Kitchen
-	return geometry.SheetForBench(g, geometry.MixedDensity, mm, k.BenchLength.Mid(), k.BenchWidth.Mid())
+	b, ok := geometry.SheetForBench(g, geometry.MixedDensity, mm, k.BenchLength.Mid(), k.BenchWidth.Mid())
+	if ok && step.Wide != nil {
+		b.WidthMM, b.LengthMM = step.Wide.Mid(), b.WidthMM*b.LengthMM/step.Wide.Mid()
+	}
+	return b, ok
 }
 
 func (s *Sheet) onBench(step *formula.Step, pick func(geometry.BenchSheet) float64) Value {
@@ -106,9 +110,6 @@ func (s *Sheet) onBench(step *formula.Step, pick func(geometry.BenchSheet) float
 	for _, g := range [...]float64{m.Lo, m.Mid(), m.Hi} {
 		for _, mm := range [...]float64{step.Measure.Lo, step.Measure.Mid(), step.Measure.Hi} {
 			b, ok := s.benchSheet(step, g, mm)
-			if ok && step.Wide != nil {
-				b.WidthMM, b.LengthMM = step.Wide.Mid(), b.WidthMM*b.LengthMM/step.Wide.Mid()
-			}
 			if !ok {
 				return absent("a sheet that can be rolled", step.Place)
 			}
@@ -117,9 +118,6 @@ func (s *Sheet) onBench(step *formula.Step, pick func(geometry.BenchSheet) float
 	}
 	v.Mid = (v.Lo + v.Hi) / 2
 	if b, ok := s.benchSheet(step, m.Mid(), step.Measure.Mid()); ok {
-		if step.Wide != nil {
-			b.WidthMM, b.LengthMM = step.Wide.Mid(), b.WidthMM*b.LengthMM/step.Wide.Mid()
-		}
 		v.Mid = pick(b)
 	}
 	return v

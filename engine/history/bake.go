@@ -35,7 +35,7 @@ func (f *Follower) bake(step *formula.Step, st *Stage) {
 	}
 	alpha := heat.CrumbDiffusivity
 	if f.shape.filling > 0 {
-		share := f.shape.filling / f.shape.fillRho / (kgVolume(f.massKg(), rho))
+		share := f.shape.filling / f.shape.fillRho / (f.massKg() / rho)
 		alpha = 1 / ((1-share)/heat.CrumbDiffusivity + share/heat.FillingDiffusivity) // layers in series
 	}
 	oven := func(startC float64) heat.Bake {
@@ -56,7 +56,7 @@ func (f *Follower) bake(step *formula.Step, st *Stage) {
 	var after Band
 	switch r := step.Measured; {
 	case r != nil && r.Temp.Set:
-		after, st.Measured = Band{r.Temp.Lo, r.Temp.Mid(), r.Temp.Hi}, true
+		after, st.Measured = bandOf(r.Temp.Interval), true
 	case step.Time.Set:
 		lo, ok1 := oven(st.StartCore.Cold).CoreAfter(step.Time.Lo)
 		g, ok2 := oven(st.StartCore.Mid).CoreAfter(step.Time.Mid())
@@ -70,17 +70,15 @@ func (f *Follower) bake(step *formula.Step, st *Stage) {
 		f.lose(st, "the time of this bake")
 		return
 	}
-	f.setEven([3]float64{after.Cold, after.Mid, after.Warm})
+	f.setEven(after)
 	st.Core, st.Mean, st.Surface, st.Body = after, after, after, body
-	st.CoreMax = Band{max(st.StartCore.Cold, after.Cold), max(st.StartCore.Mid, after.Mid), max(st.StartCore.Warm, after.Warm)}
+	st.CoreMax = st.StartCore.hotter(after)
 	// Crumb from here on: light, and a poor conductor. It keeps its baked size.
 	f.body, f.shape.known = body, true
 	f.setup.Gas = 0
 	f.setup.Material = Material{Known: true, Conductivity: crumbConductivity, Diffusivity: crumbCooling, Density: rho * (1 - bakeLoss), SpecificHeat: 2600}
 	f.shape.mixedRho = f.setup.Material.Density
 }
-
-func kgVolume(kg, rho float64) float64 { return kg / rho }
 
 // Cooling bread: conductivity of crumb 0.12 to 0.2 W/(m K), and a diffusivity that gives the two hours of a large tin loaf
 // with its evaporation (memory; half as much again either way).

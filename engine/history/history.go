@@ -116,7 +116,6 @@ type Follower struct {
 	moved   bool // a step has changed the temperature that the part began with
 	volumes heat.Volumes
 	solved  heat.Solved
-	slab    float64 // TimeToAs: the thickness to try, m; 0 for the part as it stands
 	stages  []Stage
 }
 
@@ -155,6 +154,17 @@ func (f *Follower) Follow(s Setup) *Life {
 	life.Stages = f.stages
 	f.stages = nil
 	return life
+}
+
+// bandOf gives a written range to the three runs.
+func bandOf(iv Interval) Band { return Band{iv.Lo, iv.Mid(), iv.Hi} }
+
+// of is the figure of one run.
+func (b Band) of(l *lane) float64 { return [...]float64{b.Cold, b.Mid, b.Warm}[l.warm+1] }
+
+// hotter is the higher of two figures, run by run.
+func (b Band) hotter(c Band) Band {
+	return Band{max(b.Cold, c.Cold), max(b.Mid, c.Mid), max(b.Warm, c.Warm)}
 }
 
 func (b Band) times(x float64) Band { return Band{b.Cold * x, b.Mid * x, b.Warm * x} }
@@ -208,6 +218,16 @@ func (f *Follower) believeRise(st *Stage, life *Life) {
 // takes: Cold is the fastest run and Warm the slowest; +Inf where it never comes there. ok is false when the temperatures are
 // not known, or the step has no surroundings.
 func (f *Follower) TimeTo(s Setup, step *formula.Step, targetC float64) (Band, bool) {
+	return f.timeTo(s, step, targetC, 0)
+}
+
+// TimeToAs is TimeTo with the part standing as a slab of another thickness, m.
+func (f *Follower) TimeToAs(s Setup, step *formula.Step, targetC, slabM float64) (Band, bool) {
+	return f.timeTo(s, step, targetC, slabM)
+}
+
+// timeTo takes the part as it stands for a slab of 0.
+func (f *Follower) timeTo(s Setup, step *formula.Step, targetC, slabM float64) (Band, bool) {
 	f.begin(s)
 	f.stages = f.stages[:0]
 	for _, other := range s.Part.Steps {
@@ -217,8 +237,8 @@ func (f *Follower) TimeTo(s Setup, step *formula.Step, targetC float64) (Band, b
 				return Band{}, false
 			}
 			f.reshape(other)
-			e, ok := f.environment(other, &st)
-			if !ok {
+			e, missing := f.environment(other, &st)
+			if missing != "" {
 				return Band{}, false
 			}
 			var read [3]bool
@@ -228,12 +248,12 @@ func (f *Follower) TimeTo(s Setup, step *formula.Step, targetC float64) (Band, b
 				}
 				read[i] = other.Measured != nil && other.Measured.Temp.Set && f.believe(&f.lanes[i], other, e)
 			}
-			if f.slab > 0 {
-				e.body, f.shape.known = heat.SlabOf(f.slab), true
+			if slabM > 0 {
+				e.body, f.shape.known = heat.SlabOf(slabM), true
 			}
 			var out [3]float64
 			for i := range f.lanes {
-				if f.slab > 0 && !f.enter(&f.lanes[i], e) {
+				if slabM > 0 && !f.enter(&f.lanes[i], e) {
 					return Band{}, false
 				}
 				out[i] = f.reach(&f.lanes[i], e, targetC, read[i])
@@ -261,11 +281,4 @@ func (f *Follower) reach(l *lane, e environment, targetC float64, read bool) flo
 		speed = f.speed(l, e, cooling)
 	}
 	return l.walk.TimeTo(heat.Core, targetC, math.Inf(1)) / speed / 3600
-}
-
-// TimeToAs is TimeTo with the part standing as a slab of another thickness, m.
-func (f *Follower) TimeToAs(s Setup, step *formula.Step, targetC, slabM float64) (Band, bool) {
-	f.slab = slabM
-	defer func() { f.slab = 0 }()
-	return f.TimeTo(s, step, targetC)
 }

@@ -29,11 +29,11 @@ func (f *Follower) reshape(step *formula.Step) {
 		}
 	case !turned:
 	case f.shape.tin != nil:
-		if h, ok := geometry.TinLoafHalfMM(f.shape.pieceKg*1000, f.density()/1000, f.shape.tin.Inside[0], f.shape.tin.Inside[1]); ok {
+		if h, ok := geometry.TinLoafHalfMM(f.shape.pieceKg*1000, f.shape.mixedRho/1000, f.shape.tin.Inside[0], f.shape.tin.Inside[1]); ok {
 			set(brick(h))
 		}
 	case step.Verb.Name != "roll" || f.shape.pieces > 0:
-		if h, ok := f.freeStanding(f.shape.pieceKg, f.density()/1000); ok {
+		if h, ok := f.freeStanding(f.shape.pieceKg, f.shape.mixedRho/1000); ok {
 			set(brick(h))
 		}
 	}
@@ -110,11 +110,9 @@ func (f *Follower) massKg() float64 {
 	return kg + f.shape.filling
 }
 
-func (f *Follower) density() float64 { return f.shape.mixedRho }
-
 // formOf turns the geometry written in a step into a body.
 func (f *Follower) formOf(step *formula.Step) (heat.Body, bool) {
-	g, kg, rho := step.Form, f.massKg(), f.density()
+	g, kg, rho := step.Form, f.massKg(), f.shape.mixedRho
 	each := kg // of what lies on its own
 	if f.shape.pieceKg > 0 && step.Verb.Name != "roll" {
 		each = f.shape.pieceKg

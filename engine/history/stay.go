@@ -34,9 +34,9 @@ const (
 	placeKinds
 )
 
-// environment reads the surroundings of a step; ok is false when they are not given.
-func (f *Follower) environment(step *formula.Step, st *Stage) (environment, bool) {
-	e := environment{minutes: step.Time.Interval, error: heat.AirError}
+// environment reads the surroundings of a step; missing is what they lack, "" when they are given.
+func (f *Follower) environment(step *formula.Step, st *Stage) (e environment, missing string) {
+	e = environment{minutes: step.Time.Interval, error: heat.AirError}
 	k := f.setup.Kitchen
 	where, by := step.Where, strings.ToLower(step.By)
 	if where == "" && !step.At.Set {
@@ -48,8 +48,7 @@ func (f *Follower) environment(step *formula.Step, st *Stage) (environment, bool
 		case step.Verb.Name == "freeze":
 			where = "freezer"
 		default:
-			st.Missing = "at = \"room\" or a temperature in this " + step.Verb.Name
-			return e, false
+			return e, "at = \"room\" or a temperature in this " + step.Verb.Name
 		}
 	}
 	switch where {
@@ -96,17 +95,17 @@ func (f *Follower) environment(step *formula.Step, st *Stage) (environment, bool
 	}
 	e.body = f.body
 	if !f.shape.known {
-		e.body = bowl(f.massKg(), f.density())
+		e.body = bowl(f.massKg(), f.shape.mixedRho)
 		st.AssumedBowl = true
 	}
 	st.Ambient, st.HasAmbient, st.Body = e.ambient, true, e.body
 	st.Bi = e.h * e.body.Nearest() / f.setup.Material.Conductivity
-	return e, true
+	return e, ""
 }
 
 // ambient is what is around one run.
 func (l *lane) ambient(e environment) float64 {
-	return [3]float64{e.ambient.Lo, e.ambient.Mid(), e.ambient.Hi}[l.warm+1]
+	return bandOf(e.ambient).of(l)
 }
 
 // quick tells whether a run is the one that goes faster than the middle: the coldest when it cools, the warmest when it warms.
@@ -314,7 +313,7 @@ func (f *Follower) stay(step *formula.Step, st *Stage, e environment) {
 		case l.warm != 0:
 			minutes = e.minutes.Lo
 		}
-		fermenting := [3]float64{e.minutes.Lo, e.minutes.Mid(), e.minutes.Hi}[i] * 60
+		fermenting := bandOf(e.minutes).of(l) * 60
 		own := cooling && !read && f.worksHard(l, e)
 		early := 0.0
 		if riseAfter && l.warm == 0 {
@@ -349,7 +348,7 @@ func (f *Follower) believe(l *lane, step *formula.Step, e environment) (ok bool)
 	case r.After.Set || !e.minutes.IsPoint():
 		return false
 	}
-	factor, ok := l.walk.ScaleFor(heat.Core, [3]float64{r.Temp.Lo, r.Temp.Mid(), r.Temp.Hi}[l.warm+1], seconds)
+	factor, ok := l.walk.ScaleFor(heat.Core, bandOf(r.Temp.Interval).of(l), seconds)
 	if !ok {
 		return false
 	}
@@ -369,7 +368,7 @@ func outermost(start [3]float64, e environment) (lo, hi float64) {
 // asRead ends a stage at a reading that no run was made to pass through. What the yeast did in the meantime lies between the
 // slowest and the fastest that the temperatures seen allow.
 func (f *Follower) asRead(st *Stage, e environment, start [3]float64, reading Interval) {
-	f.setEven([3]float64{reading.Lo, reading.Mid(), reading.Hi})
+	f.setEven(bandOf(reading))
 	seen := [...]float64{start[0], start[2], reading.Lo, reading.Hi, e.ambient.Lo, e.ambient.Hi}
 	lo, hi := seen[0], seen[0]
 	for _, t := range seen {
@@ -384,9 +383,9 @@ func (f *Follower) asRead(st *Stage, e environment, start [3]float64, reading In
 		st.Hours = Band{slow * e.minutes.Lo / 60, (slow + fast) / 2 * e.minutes.Mid() / 60, fast * e.minutes.Hi / 60}
 	}
 	st.StartCore, st.Measured = band(start), true
-	st.Core = Band{reading.Lo, reading.Mid(), reading.Hi}
+	st.Core = bandOf(reading)
 	st.Mean, st.Surface = st.Core, st.Core
-	st.CoreMax = Band{max(st.StartCore.Cold, reading.Lo), max(st.StartCore.Mid, reading.Mid()), max(st.StartCore.Warm, reading.Hi)}
+	st.CoreMax = st.StartCore.hotter(st.Core)
 }
 
 // gained is the equivalent hours that a run gains in the given time from now.

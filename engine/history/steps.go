@@ -18,10 +18,10 @@ func (f *Follower) begin(s Setup) {
 	for i := range f.scales {
 		f.scales[i] = [3]float64{1, 1, 1}
 	}
-	temps := [3]float64{s.Start.Cold, s.Start.Mid, s.Start.Warm}
 	for i := range f.lanes {
-		f.lanes[i].warm, f.lanes[i].lastT, f.lanes[i].live = i-1, temps[i], false
-		f.lanes[i].walk.Solved = &f.solved
+		l := &f.lanes[i]
+		l.warm, l.live, l.walk.Solved = i-1, false, &f.solved
+		l.lastT = s.Start.of(l)
 	}
 }
 
@@ -54,7 +54,7 @@ func (f *Follower) step(step *formula.Step, st *Stage) {
 	f.reshape(step)
 	if !step.Time.Set {
 		if r := step.Measured; r != nil && r.Temp.Set {
-			f.setEven([3]float64{r.Temp.Lo, r.Temp.Mid(), r.Temp.Hi})
+			f.setEven(bandOf(r.Temp.Interval))
 			st.Measured = true
 		}
 		f.mark(st)
@@ -63,11 +63,9 @@ func (f *Follower) step(step *formula.Step, st *Stage) {
 		}
 		return
 	}
-	e, ok := f.environment(step, st)
-	if !ok {
-		missing := st.Missing
+	e, missing := f.environment(step, st)
+	if missing != "" {
 		f.mark(st)
-		st.Missing = ""
 		if timed(step.Verb.Name) {
 			f.lose(st, missing)
 		}
@@ -117,16 +115,17 @@ func (f *Follower) mix(step *formula.Step, st *Stage) {
 		aim, st.Measured = step.Measured.Temp, true
 	}
 	if (f.mixed || f.moved || read) && aim.Set {
-		f.setEven([3]float64{aim.Lo, aim.Mid(), aim.Hi})
+		f.setEven(bandOf(aim.Interval))
 	}
 	f.mixed = true
 	f.mark(st)
 }
 
 // setEven puts the three runs at one even temperature each.
-func (f *Follower) setEven(temps [3]float64) {
+func (f *Follower) setEven(temps Band) {
 	for i := range f.lanes {
-		f.lanes[i].lastT, f.lanes[i].live = temps[i], false
+		l := &f.lanes[i]
+		l.lastT, l.live = temps.of(l), false
 	}
 	f.moved = true
 }
@@ -185,14 +184,13 @@ func (f *Follower) heated(step *formula.Step, st *Stage) {
 		f.lose(st, "to = \"... C\" in this "+step.Verb.Name)
 		return
 	}
-	temps := [3]float64{target.Lo, target.Mid(), target.Hi}
-	f.setEven(temps)
-	if temps[1] >= yeastDiesC {
+	after := bandOf(target.Interval)
+	f.setEven(after)
+	if after.Mid >= yeastDiesC {
 		f.setup.Gas = 0
 	}
-	after := band(temps)
 	st.Core, st.Mean, st.Surface = after, after, after
-	st.CoreMax = Band{max(st.StartCore.Cold, after.Cold), max(st.StartCore.Mid, after.Mid), max(st.StartCore.Warm, after.Warm)}
+	st.CoreMax = st.StartCore.hotter(after)
 }
 
 // yeastDiesC is where yeast in dough is dead (138 F, package ferment).
@@ -216,12 +214,12 @@ func (f *Follower) fill(step *formula.Step, st *Stage) bool {
 	}
 	m, kg := f.setup.Material, fill.MassG.Mid()/1000
 	own := f.massKg()
-	temps := [3]float64{fill.Temp.Cold, fill.Temp.Mid, fill.Temp.Warm}
 	a, b := own*m.SpecificHeat, kg*fill.Material.SpecificHeat
 	for i := range f.lanes {
-		temps[i] = (a*f.now(&f.lanes[i]).MeanC + b*temps[i]) / (a + b)
+		l := &f.lanes[i]
+		l.lastT, l.live = (a*f.now(l).MeanC+b*fill.Temp.of(l))/(a+b), false
 	}
-	f.setEven(temps)
+	f.moved = true
 	if rho, ok := geometry.MeanDensity(own*1000, f.shape.mixedRho/1000, kg*1000, fill.Material.Density/1000); ok {
 		f.shape.mixedRho = rho * 1000
 	}
