@@ -12,17 +12,9 @@ import (
 	"forebake/engine/source"
 )
 
-// FactRow is one figure of one subject.
-type FactRow struct {
-	Formula string
-	Subject string
-	finding.Figure
-	Means, Source, Error string
-}
-
 // Facts computes the figures of the formulas of a file: those named, or all of the formula and its parts; with all, those
 // of steps, ingredients and the kitchen too.
-func (e *Engine) Facts(in Input, names []string, all bool) ([]FactRow, source.Problems) {
+func (e *Engine) Facts(in Input, names []string, all bool) ([]finding.FactRow, source.Problems) {
 	list, l, problems := e.formulasOf(in)
 	if len(problems) > 0 {
 		return nil, problems
@@ -34,7 +26,7 @@ func (e *Engine) Facts(in Input, names []string, all bool) ([]FactRow, source.Pr
 		}
 		wanted[name] = true
 	}
-	var rows []FactRow
+	var rows []finding.FactRow
 	for _, f := range list {
 		s := facts.NewSheet(f, l.House.Kitchen)
 		add := func(x facts.Subject, deep bool) {
@@ -45,7 +37,7 @@ func (e *Engine) Facts(in Input, names []string, all bool) ([]FactRow, source.Pr
 				if len(names) > 0 && !wanted[fact.Name] || x.On == facts.OnStep && !fact.HasVerb(x.Step.Verb.Name) {
 					continue
 				}
-				rows = append(rows, FactRow{Formula: f.Name, Subject: rule.SubjectName(x), Figure: rule.Figure(fact.Name, fact, s.Value(fact, x)),
+				rows = append(rows, finding.FactRow{Formula: f.Name, Subject: rule.SubjectName(x), Figure: rule.Figure(fact.Name, fact, s.Value(fact, x)),
 					Means: fact.Means, Source: fact.Source, Error: fact.Error})
 			}
 		}
@@ -94,17 +86,8 @@ func unknownFact(name string) string {
 	return reading.UnknownText("fact", name, "the catalogue", known)
 }
 
-// HistoryRow is one step of a formula's timeline, as text but for the clock.
-type HistoryRow struct {
-	Formula, Part, Step       string
-	Clock                     float64 // hours since the first step
-	StartMin                  float64 // clock time of the first step, minutes after midnight; NaN when the formula gives none
-	Ambient, Core, Mean, Rise string
-	Notes                     string
-}
-
 // History follows the parts of every formula of a file through their steps.
-func (e *Engine) History(in Input) ([]HistoryRow, source.Problems) {
+func (e *Engine) History(in Input) ([]finding.HistoryRow, source.Problems) {
 	list, l, problems := e.formulasOf(in)
 	if len(problems) > 0 {
 		return nil, problems
@@ -122,7 +105,7 @@ func (e *Engine) History(in Input) ([]HistoryRow, source.Problems) {
 		}
 		return text
 	}
-	var rows []HistoryRow
+	var rows []finding.HistoryRow
 	for _, f := range list {
 		s := facts.NewSheet(f, l.House.Kitchen)
 		start := math.NaN()
@@ -130,7 +113,7 @@ func (e *Engine) History(in Input) ([]HistoryRow, source.Problems) {
 			start = f.Start.Lo
 		}
 		for _, line := range s.Timeline() {
-			r := HistoryRow{Formula: f.Name, Part: rule.SubjectName(facts.Subject{On: facts.OnPart, Part: line.Part}), Step: stepText(line.Step), Clock: line.StartH, StartMin: start,
+			r := finding.HistoryRow{Formula: f.Name, Part: rule.SubjectName(facts.Subject{On: facts.OnPart, Part: line.Part}), Step: stepText(line.Step), Clock: line.StartH, StartMin: start,
 				Ambient: show(&line.Ambient, "C"), Core: show(&line.Core, "C"), Mean: show(&line.Mean, "C"), Rise: show(&line.Hours, "h")}
 			switch {
 			case line.Measured && line.Step.Measured.Rise.Set:

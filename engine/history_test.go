@@ -11,6 +11,7 @@ import (
 
 	"forebake/engine"
 	"forebake/engine/facts"
+	"forebake/engine/finding"
 	"forebake/engine/formula"
 	"forebake/engine/history"
 	"forebake/engine/house"
@@ -39,7 +40,7 @@ const overnight = `formula "Night buns" {
 }
 `
 
-func historyOf(t *testing.T, text string) ([]engine.HistoryRow, source.Problems) {
+func historyOf(t *testing.T, text string) ([]finding.HistoryRow, source.Problems) {
 	t.Helper()
 	return engine.New().History(engine.Input{Name: "f.hcl", Text: []byte(text), Dir: t.TempDir()})
 }
@@ -57,12 +58,8 @@ func TestHistoryOnTheClock(t *testing.T) {
 	if len(problems) > 0 {
 		t.Fatal(problems)
 	}
-	var shown []report.HistoryRow
-	for _, r := range rows {
-		shown = append(shown, report.HistoryRow(r))
-	}
 	var b strings.Builder
-	if err := report.History(&b, shown); err != nil {
+	if err := report.History(&b, rows); err != nil {
 		t.Fatal(err)
 	}
 	text := narrow(b.String())
@@ -89,11 +86,7 @@ func TestHistoryOnTheClock(t *testing.T) {
 		t.Fatal(problems)
 	}
 	b.Reset()
-	shown = shown[:0]
-	for _, r := range rows {
-		shown = append(shown, report.HistoryRow(r))
-	}
-	if err := report.History(&b, shown); err != nil {
+	if err := report.History(&b, rows); err != nil {
 		t.Fatal(err)
 	}
 	for _, want := range []string{" 0:00 mix 3 min", " 6:15 chill 14 h", " 22:51 cool 1 day"} {

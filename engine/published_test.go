@@ -10,6 +10,7 @@ import (
 	"testing"
 
 	"forebake/engine"
+	"forebake/engine/finding"
 	"forebake/engine/larder"
 )
 
@@ -60,7 +61,7 @@ func (r record) number(t *testing.T, column string) float64 {
 type figures struct {
 	t    *testing.T
 	file string
-	rows []engine.FactRow
+	rows []finding.FactRow
 }
 
 func publishedFigures(t *testing.T, file string) *figures {
@@ -74,7 +75,7 @@ func publishedFigures(t *testing.T, file string) *figures {
 }
 
 // of finds one fact. An empty formula takes the first one of the file.
-func (f *figures) of(formula, subject, name string) engine.FactRow {
+func (f *figures) of(formula, subject, name string) finding.FactRow {
 	f.t.Helper()
 	for _, r := range f.rows {
 		if (formula == "" || r.Formula == formula) && r.Subject == subject && r.Name == name {
@@ -82,11 +83,11 @@ func (f *figures) of(formula, subject, name string) engine.FactRow {
 		}
 	}
 	f.t.Fatalf("%s: no %s of %s in %q", f.file, name, subject, formula)
-	return engine.FactRow{}
+	return finding.FactRow{}
 }
 
 // dough finds one fact of the only dough.
-func (f *figures) dough(name string) engine.FactRow {
+func (f *figures) dough(name string) finding.FactRow {
 	f.t.Helper()
 	for _, r := range f.rows {
 		if strings.HasPrefix(r.Subject, "dough ") && r.Name == name {
@@ -94,11 +95,11 @@ func (f *figures) dough(name string) engine.FactRow {
 		}
 	}
 	f.t.Fatalf("%s: no %s of a dough", f.file, name)
-	return engine.FactRow{}
+	return finding.FactRow{}
 }
 
 // exact gives a figure that must be one known point.
-func (f *figures) exact(r engine.FactRow) float64 {
+func (f *figures) exact(r finding.FactRow) float64 {
 	f.t.Helper()
 	if !(r.Low == r.Value && r.Value == r.High) {
 		f.t.Errorf("%s: %s of %s is %g to %g, not a point", f.file, r.Name, r.Subject, r.Low, r.High)
@@ -285,7 +286,7 @@ func TestPublishedMolality(t *testing.T) {
 // list are not published: those in the file reproduce it.
 func TestPublishedOsmoticList(t *testing.T) {
 	f := publishedFigures(t, "osmotic.hcl")
-	fact := func(formula, dough, name string) engine.FactRow {
+	fact := func(formula, dough, name string) finding.FactRow {
 		return f.of(formula, "dough \""+dough+"\"", name)
 	}
 	lean := fact("Standard", "lean", "osmotic_factor").Value
@@ -417,7 +418,7 @@ func TestTradeFacts(t *testing.T) {
 	// The sweet dough family's typical dose is 2.3 % instant. Its typical make-up needs just that; at 20 % sugar it is not
 	// enough with standard yeast, and enough with osmotolerant.
 	const typical = 2.3
-	need := func(dough string) engine.FactRow { return f.of("", "dough \""+dough+"\"", "yeast_needed_pct") }
+	need := func(dough string) finding.FactRow { return f.of("", "dough \""+dough+"\"", "yeast_needed_pct") }
 	off(t, "yeast needed by the usual dough", need("usual").Value, typical, 0.03) // the larder's sugar and salt are 99.8 % pure
 	if got := need("twenty percent sugar"); !(got.Value > 1.1*typical) {
 		t.Errorf("at 20 %% sugar %.2f %% of standard yeast is said to do: the typical dose", got.Value)

@@ -3,11 +3,11 @@ package main
 import (
 	"errors"
 	"fmt"
-	"strings"
 
 	"github.com/spf13/cobra"
 
 	"forebake/engine"
+	"forebake/engine/finding"
 	"forebake/engine/report"
 )
 
@@ -41,7 +41,7 @@ ingredients and the kitchen. A single - reads standard input.`,
 			if history {
 				return printHistory(cmd, e, inputs)
 			}
-			var rows []engine.FactRow
+			var rows []finding.FactRow
 			for _, in := range inputs {
 				some, problems := e.Facts(in, args[1:], all)
 				if len(problems) > 0 {
@@ -50,9 +50,9 @@ ingredients and the kitchen. A single - reads standard input.`,
 				rows = append(rows, some...)
 			}
 			if as == "json" {
-				return report.FactsJSON(cmd.OutOrStdout(), factRows(rows))
+				return report.FactsJSON(cmd.OutOrStdout(), rows)
 			}
-			return report.FactsText(cmd.OutOrStdout(), factRows(rows), all || len(args) > 1)
+			return report.FactsText(cmd.OutOrStdout(), rows, all || len(args) > 1)
 		},
 	}
 	cmd.Flags().StringVar(&as, "as", "text", "output `format`: text, json")
@@ -62,24 +62,14 @@ ingredients and the kitchen. A single - reads standard input.`,
 	return cmd
 }
 
-func factRows(rows []engine.FactRow) []report.FactRow {
-	out := make([]report.FactRow, len(rows))
-	for i, r := range rows {
-		out[i] = report.FactRow{Formula: r.Formula, Subject: r.Subject, Figure: r.Figure, Means: r.Means, Source: r.Source, Error: strings.TrimSpace(r.Error)}
-	}
-	return out
-}
-
 func printHistory(cmd *cobra.Command, e *engine.Engine, inputs []engine.Input) error {
-	var rows []report.HistoryRow
+	var rows []finding.HistoryRow
 	for _, in := range inputs {
 		some, problems := e.History(in)
 		if len(problems) > 0 {
 			return complain(cmd, problems)
 		}
-		for _, r := range some {
-			rows = append(rows, report.HistoryRow(r))
-		}
+		rows = append(rows, some...)
 	}
 	return report.History(cmd.OutOrStdout(), rows)
 }

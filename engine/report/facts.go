@@ -9,16 +9,9 @@ import (
 	"forebake/engine/source"
 )
 
-// FactRow is one figure of one subject, ready to print.
-type FactRow struct {
-	Formula, Subject     string
-	Figure               finding.Figure
-	Means, Source, Error string
-}
-
 // FactsText prints figures by subject: name, value with unit, how it was got, and what it means; sources stand below, by
 // number. Figures that are not known are counted only, unless all are asked for.
-func FactsText(w io.Writer, rows []FactRow, all bool) error {
+func FactsText(w io.Writer, rows []finding.FactRow, all bool) error {
 	var b strings.Builder
 	unknown := 0
 	endSubject := func() {
@@ -85,7 +78,7 @@ type jsonFact struct {
 }
 
 // FactsJSON prints figures as one object. Unknown figures are null, never 0 or NaN.
-func FactsJSON(w io.Writer, rows []FactRow) error {
+func FactsJSON(w io.Writer, rows []finding.FactRow) error {
 	out := struct {
 		Facts []jsonFact `json:"facts"`
 	}{Facts: []jsonFact{}}

@@ -7,21 +7,13 @@ import (
 	"strings"
 	"unicode/utf8"
 
+	"forebake/engine/finding"
 	"forebake/engine/source"
 )
 
-// HistoryRow is one step of a formula's timeline.
-type HistoryRow struct {
-	Formula, Part, Step       string
-	Clock                     float64 // hours since the first step
-	StartMin                  float64 // clock time of the first step, minutes after midnight; NaN when the formula gives none
-	Ambient, Core, Mean, Rise string
-	Notes                     string
-}
-
 // History prints timelines, a table a part: when each step begins, what is around the part, and what it is like as the step
 // ends.
-func History(w io.Writer, rows []HistoryRow) error {
+func History(w io.Writer, rows []finding.HistoryRow) error {
 	var b strings.Builder
 	formula, part := "", ""
 	head := [6]string{"clock", "step", "around it", "core at its end", "mean at its end", "hours at 26 C"}
@@ -65,7 +57,7 @@ func History(w io.Writer, rows []HistoryRow) error {
 }
 
 // clock tells when a step begins: the time of day where the formula says when work starts, else hours and minutes since then.
-func clock(r HistoryRow) string {
+func clock(r finding.HistoryRow) string {
 	minutes := int(math.Round(60 * r.Clock))
 	if math.IsNaN(r.StartMin) {
 		return fmt.Sprintf("%d:%02d", minutes/60, minutes%60)

@@ -1,0 +1,17 @@
+package finding
+
+// FactRow is one figure of one subject, for printing.
+type FactRow struct {
+	Formula, Subject string
+	Figure
+	Means, Source, Error string
+}
+
+// HistoryRow is one step of a formula's timeline, as text but for the clock.
+type HistoryRow struct {
+	Formula, Part, Step       string
+	Clock                     float64 // hours since the first step
+	StartMin                  float64 // clock time of the first step, minutes after midnight; NaN when the formula gives none
+	Ambient, Core, Mean, Rise string
+	Notes                     string
+}
