@@ -30,6 +30,9 @@ ingredients and the kitchen. A single - reads standard input.`,
 			if as != "text" && as != "json" {
 				return fmt.Errorf("--as: facts are printed as text or json, not %q", as)
 			}
+			if history && (as != "text" || all || len(args) > 1) {
+				return errors.New("--history prints the whole timeline as text: leave out --as, --all and the names of figures")
+			}
 			inputs, problems, err := readInputs(cmd, args[:1], name)
 			if err != nil {
 				return err
