@@ -33,7 +33,16 @@ func (p *part) follow() *history.Life {
 	return p.life
 }
 
+// setup is what the part is followed with, made once.
 func (p *part) setup() history.Setup {
+	if p.prepared == nil {
+		s := p.prepare()
+		p.prepared = &s
+	}
+	return *p.prepared
+}
+
+func (p *part) prepare() history.Setup {
 	s := history.Setup{Part: p.Part, Kitchen: p.sheet.Kitchen, MassG: p.grams(mass), Material: p.material()}
 	start := p.startTemp()
 	switch {

@@ -54,6 +54,7 @@ type part struct {
 	*formula.Part
 	sheet            *Sheet
 	life             *history.Life
+	prepared         *history.Setup
 	following        bool
 	added            bool
 	amounts          [componentCount]formula.Mass
