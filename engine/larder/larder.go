@@ -261,9 +261,12 @@ func (l *Larder) Find(name string) (*Item, bool) {
 	if n < 3 {
 		return nil, false
 	}
-	other := key[:n-1]
-	if key[n-1] != 's' {
+	other := key
+	switch {
+	case key[n-1] != 's':
 		other = append(key, 's')
+	case key[n-2] != 's': // no plural ends in ss
+		other = key[:n-1]
 	}
 	if it := l.exact(other); it != nil {
 		return it, true

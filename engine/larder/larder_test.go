@@ -339,7 +339,7 @@ func TestFindFoldsCaseAndSpace(t *testing.T) {
 // Whatever is typed, a find is either nothing or an item whose folded names the
 // typed name is near: it never invents.
 func FuzzFind(f *testing.F) {
-	for _, s := range []string{"bread flour", "Eggs", "crème", "\xff\xfe", "berries"} {
+	for _, s := range []string{"bread flour", "Eggs", "crème", "\xff\xfe", "berries", "eggss", "mixed berriess"} {
 		f.Add(s)
 	}
 	l := New()
