@@ -29,13 +29,14 @@ var mayKnow = map[string][]string{
 	"engine/science/wateractivity": nil,
 	"rules":                        nil, // data
 
-	"engine/reading": {"engine/quantity", "engine/source", "engine/spelling"}, // HCL expressions to values; it must not know what they mean
-	"engine/kitchen": {"engine/quantity", "engine/reading", "engine/source"},
-	"engine/finding": {"engine/source"}, // what an answer is, never how it was found
-	"engine/formula": {"engine/family", "engine/larder", "engine/quantity", "engine/reading", "engine/source", "engine/spelling"},
-	"engine/history": {"engine/formula", "engine/kitchen", "engine/quantity", "engine/science/ferment", "engine/science/geometry", "engine/science/heat"}, // a part's life in figures; what it is made of is handed in
-	"engine/facts": {"engine/family", "engine/formula", "engine/history", "engine/kitchen", "engine/larder", "engine/quantity", "engine/reading", "engine/source",
-		"engine/science/bakersmath", "engine/science/ferment", "engine/science/geometry", "engine/science/heat", "engine/science/mould", "engine/science/wateractivity"}, // figures, never judgements: no rule, no finding
+	"engine/reading":  {"engine/quantity", "engine/source", "engine/spelling"}, // HCL expressions to values; it must not know what they mean
+	"engine/kitchen":  {"engine/quantity", "engine/reading", "engine/source"},
+	"engine/finding":  {"engine/source"}, // what an answer is, never how it was found
+	"engine/formula":  {"engine/family", "engine/larder", "engine/quantity", "engine/reading", "engine/source", "engine/spelling"},
+	"engine/history":  {"engine/formula", "engine/kitchen", "engine/quantity", "engine/science/ferment", "engine/science/geometry", "engine/science/heat"}, // a part's life in figures; what it is made of is handed in
+	"engine/exposure": {"engine/history", "engine/quantity", "engine/science/microbe"},                                                                     // courses and published times; what grows in what is asked elsewhere
+	"engine/facts": {"engine/exposure", "engine/family", "engine/formula", "engine/history", "engine/kitchen", "engine/larder", "engine/quantity", "engine/reading", "engine/source",
+		"engine/science/bakersmath", "engine/science/ferment", "engine/science/geometry", "engine/science/heat", "engine/science/microbe", "engine/science/mould", "engine/science/wateractivity"}, // figures, never judgements: no rule, no finding
 	"engine/house":  {"engine/finding", "engine/formula", "engine/kitchen", "engine/larder", "engine/quantity", "engine/reading", "engine/source"},
 	"engine/rule":   {"engine/facts", "engine/finding", "engine/formula", "engine/house", "engine/kitchen", "engine/quantity", "engine/reading", "engine/source", "engine/spelling"},
 	"engine/report": {"engine/finding", "engine/source"}, // prints findings; a format must not be able to change an answer

@@ -67,6 +67,7 @@ formula "Almond Danish whirls" {
   }
 
   topping "apricot glaze" {
+    ph = 3.6                                                    # by the meter, cold: sour enough to keep
     ingredients = {
       "apricot jam" = "300 g"
       "water"       = "60 g"

@@ -10,7 +10,7 @@ formula "Overnight brioche" {
       "strong mill flour" = "1860 g"                            # 12.8 % protein: fat and sugar come to nearly half the flour
       "egg"               = { amount = "17 pieces", temp = "11 C" }
       "whole milk"        = { amount = "330 g", temp = "10 C" }
-      "instant yeast"     = { amount = "0.9 %", strain = "osmotolerant" }   # an overnight dose
+      "instant yeast"     = { amount = "1.1 %", strain = "osmotolerant" }   # an overnight dose
       "sugar"             = "200 g"
       "salt"              = "1.9 %"
       "unsalted butter"   = { amount = "740 g", temp = "16 C", as = "cold cubes", reserve = "740 g" }
@@ -19,14 +19,14 @@ formula "Overnight brioche" {
       # Gluten first, without the butter; then the butter in three lots, each gone before the next.
       { mix    = "8 min", by = "spiral", to = "21 C", with = ["strong mill flour", "egg", "whole milk", "instant yeast", "sugar", "salt"] },
       { mix    = "10 min", by = "spiral", to = "24 C", with = "unsalted butter", measured = "24 C" },
-      { rest   = "40 min", at = "room", as = "bowl", covered = true },
+      { rest   = "20 min", at = "room", as = "bowl", covered = true },
       # Read on a straight jar of the same dough: filled as the bowl came off, and kept beside the slab until morning.
-      { chill  = "12 h", at = "fridge", as = "slab 20 mm", covered = true, measured = "1.8 x after 12 h" },
+      { chill  = "12 h", at = "fridge", as = "slab 15 mm", covered = true, measured = "1.8 x after 12 h" },
       { divide = "650 g" },
       { shape  = "eight balls to a tin" },
       { pan    = "short tin", tin = "short tin", count = 6 },
       # No warmer: the butter would melt out. The jar again, filled afresh when the tins were.
-      { proof  = "3 h 15 min", at = "27 C", tin = "short tin", covered = true, measured = "2 x after 3 h 15 min" },
+      { proof  = "2 h", at = "27 C", tin = "short tin", covered = true, measured = "2 x after 2 h" },
       { wash   = "egg wash" },
       { bake   = "35 min", at = "180 C", core = "90 C", tin = "short tin", count = 6, measured = "95 C core" },
       { cool   = "3 h", at = "room", to = "30 C" },

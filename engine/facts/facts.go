@@ -13,6 +13,7 @@ import (
 	"forebake/engine/history"
 	"forebake/engine/kitchen"
 	"forebake/engine/quantity"
+	"forebake/engine/science/microbe"
 	"forebake/engine/source"
 )
 
@@ -167,6 +168,7 @@ type Sheet struct {
 	arena      []cell
 	generation uint32
 	follower   history.Follower
+	code       *microbe.Limits
 	trial      *Sheet                           // see retry
 	pinned     map[*formula.Ingredient]Interval // masses that stand for open ones, g; see Settles and Withheld
 }

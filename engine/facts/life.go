@@ -65,8 +65,23 @@ func (p *part) prepare() history.Setup {
 			fillings[step.Uses] = p.sheet.part(step.Uses).asFilling()
 		}
 	}
+	s.Trace = p.traced()
 	s.Filling = func(q *formula.Part) *history.Filling { return fillings[q] }
 	return s
+}
+
+// traced tells whether the part's course is wanted for what lives on warmth: not for a dough without egg or milk and with nothing on it.
+func (p *part) traced() bool {
+	p.add()
+	if !p.isDough() || p.ingredientTraits&(larder.Egg|larder.Dairy) != 0 {
+		return true
+	}
+	for _, step := range p.Steps {
+		if step.Uses != nil {
+			return true
+		}
+	}
+	return false
 }
 
 // asFilling gives the part as it is when it is spread: as its own steps leave it.
@@ -503,6 +518,7 @@ func hoursTo(targetC float64) func(*Sheet, *formula.Step) Value {
 const (
 	settleProbe = "a probe settles it: write measured = \"... C\" in this step"
 	settleUsed  = "a probe settles it: write measured = \"... C\" in the last step of what is put on"
+	settleStep  = "probe readings in its steps settle it"
 	settleMix   = "write temp = \"... C\" at what is cold or wet, or measured = \"... C\" in this mix"
 	settleRise  = "a measured rise settles it: write measured = \"2 x after 90 min\" in a rest or proof"
 	settleCore  = "a probe settles it: write measured = \"92 C core\" in this bake"

@@ -115,6 +115,8 @@ var formulaFacts = []Fact{
 		return v
 	}},
 	{Name: "mould_free_days", Unit: "days", Means: "days without mould in a clean wrap at room warmth; crumb is moister than the relation answers for, so it gets the handbook's range", Source: "Cauvain & Seiler, FMBRA Report 150 (1992), 74 to 90 % humidity; plain bread 3 to 6 days (memory)", Error: "the range itself", Settle: "keep a loaf wrapped and look each day", formula: mouldFree},
+	{Name: "warm_after_bake_h", Label: "warm hours after the bake", Unit: "h", Means: "longest that a filling or topping which needs control stands after the bake in surroundings neither cold nor hot", Source: srcGiven + "; " + srcControl, formula: warmAfterBake},
+	{Name: "alcohol_after_bake", Type: YesNo, Means: "a spirit goes on after the bake", Source: srcGiven, formula: alcoholLast},
 	{Name: "allergens", Type: List, Means: "allergens in any part, by the names of both jurisdictions", Source: srcLaws, formula: func(s *Sheet) Value { return s.allergens(bothLaws) }},
 	{Name: "allergens_us", Type: List, Means: "allergens in any part, of the nine named in the US", Source: srcLaws, formula: func(s *Sheet) Value { return s.allergens(usLaw) }},
 	{Name: "allergens_eu", Type: List, Means: "allergens in any part, of the fourteen named in the EU and UK", Source: srcLaws, formula: func(s *Sheet) Value { return s.allergens(euLaw) }},

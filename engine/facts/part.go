@@ -1,10 +1,12 @@
 package facts
 
 import (
+	"forebake/engine/exposure"
 	"forebake/engine/formula"
 	"forebake/engine/history"
 	"forebake/engine/larder"
 	"forebake/engine/quantity"
+	"forebake/engine/science/microbe"
 )
 
 // component is one thing that a part is made of and that can be added up over its ingredients.
@@ -56,6 +58,10 @@ type part struct {
 	life             *history.Life
 	prepared         *history.Setup
 	following        bool
+	ownExposed       *exposure.Clock // see safety.go
+	exposed          *exposure.Clock
+	controlled       *microbe.Control
+	activity         *microbe.Interval
 	added            bool
 	amounts          [componentCount]formula.Mass
 	flourG           Interval

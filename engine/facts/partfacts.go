@@ -10,6 +10,7 @@ import (
 	"forebake/engine/larder"
 	"forebake/engine/quantity"
 	"forebake/engine/science/ferment"
+	"forebake/engine/science/microbe"
 	"forebake/engine/science/wateractivity"
 )
 
@@ -127,6 +128,19 @@ var partFacts = []Fact{
 	{Name: "is_filled", Type: YesNo, Means: "a step spreads a filling on it", Source: srcGiven, part: func(p *part) Value { return yes(p.stepOf("fill") != nil) }},
 	{Name: "is_retarded", Type: YesNo, Means: "it has a chill of 8 h or more", Source: srcGiven, part: func(p *part) Value { return p.retarded() }},
 	{Name: "is_laminated", Type: YesNo, Means: "its family is danish or croissant", Source: srcGiven, part: func(p *part) Value { return yes(p.family().RollIn.Known && p.Formula.Family != nil) }},
+	{Name: "needs_control", Type: YesNo, Means: "needs time and temperature control: by the table; a raw dough when it holds egg or milk", Source: srcControl, part: needsControl},
+	{Name: "control_cell", Type: Text, Means: "the cell of the table that says so", Source: srcControl, part: controlCell},
+	{Name: "warm_h", Label: "warm hours", Unit: "h", Means: "longest time between cold and hot holding without a kill step between: its own steps, then those of what it goes into, up to the bake", Source: srcExposure, Error: errExposure, Settle: settleStep, part: warmHours},
+	{Name: "budget_salmonella", Label: "time used up for Salmonella", Unit: "x", Means: "time over published limit, added up, since the last cook that kills it", Source: srcExposure, Error: errExposure, Settle: settleStep, part: budget(microbe.Salmonella)},
+	{Name: "budget_s_aureus", Label: "time used up for S. aureus", Unit: "x", Means: "the same; its toxin stays, so no cook sets it back", Source: srcExposure, Error: errExposure, Settle: settleStep, part: budget(microbe.SAureus)},
+	{Name: "budget_b_cereus", Label: "time used up for B. cereus", Unit: "x", Means: "the same; its spores come through a cook, so its time runs on, after a bake too", Source: srcExposure, Error: errExposure, Settle: settleStep, part: budget(microbe.BCereus)},
+	{Name: "budget_l_monocytogenes", Label: "time used up for L. monocytogenes", Unit: "x", Means: "time over published limit, added up, since the last cook that kills it", Source: srcExposure, Error: errExposure, Settle: settleStep, part: budget(microbe.LMonocytogenes)},
+	{Name: "fastest_organism", Type: Text, Means: "the organism of these that has used up most of its time", Source: srcExposure, part: fastest(false)},
+	{Name: "fastest_toxin", Type: Text, Means: "the same of those that leave a toxin", Source: srcExposure, part: fastest(true)},
+	{Name: "is_killed", Type: YesNo, Means: "a bake follows that is a proven kill step: 5 log of Salmonella at its slow end", Source: srcKill, part: isKilled},
+	{Name: "has_shell_egg", Type: YesNo, Means: "holds shell egg that is not pasteurised, cooked or not", Source: srcGiven, part: func(p *part) Value { return p.has(larder.RawEgg) }},
+	{Name: "heated_to_c", Label: "heated to", Unit: "C", Means: "hottest that all of it gets: its own cooks and bakes, and those of what it goes into", Source: srcGiven + ", else " + srcHeat, Settle: settleCore, part: eggHeat},
+	{Name: "flour_eaten_raw", Type: YesNo, Means: "raw flour in it that no cook to 74 C and no bake reaches", Source: srcGiven, part: flourEatenRaw},
 	{Name: "end_c", Unit: "C", Means: "temperature as its own steps leave it", Source: srcHeat, Error: errHeat, Settle: settleProbe, part: func(p *part) Value { return p.endTemp() }},
 }
 
@@ -425,7 +439,7 @@ func waterActivity(p *part) Value {
 	if p.grams(allWater).Hi == 0 {
 		return absent("water in \""+p.Name+"\"", p.Place)
 	}
-	if dry := p.over(allWater, mass); dry.Hi < driestSolution {
+	if dry := p.over(allWater, mass); dry.Hi < driestSolution { // see highestActivity
 		return absent("water_activity of \""+p.Name+"\" (too dry for the model: measure it)", p.Place)
 	}
 	lo, lowOK := wateractivity.Of(p.solution(true))
@@ -451,6 +465,16 @@ func waterActivity(p *part) Value {
 		v.Mid = (v.Lo + v.Hi) / 2
 	}
 	return v
+}
+
+// highestActivity is the most that a part too dry for the model can have: that of the syrup which its water and sugar would make, with
+// the model's error; what is dissolved can only be stronger where solids take up water. 1 where there is nothing to go by.
+func highestActivity(p *part) float64 {
+	high, ok := wateractivity.Of(wateractivity.Dissolved(p.solution(false)))
+	if !ok {
+		return 1
+	}
+	return min(1, high+p.waterActivityError())
 }
 
 // driestSolution is the share of water below which the model does not answer: cookies, crusts and dry pastes.

@@ -1,6 +1,8 @@
 package facts
 
 import (
+	"strings"
+
 	"forebake/engine/formula"
 	"forebake/engine/history"
 	"forebake/engine/larder"
@@ -8,6 +10,8 @@ import (
 	"forebake/engine/science/geometry"
 	"forebake/engine/science/heat"
 )
+
+var waitVerbs = []string{"cool", "chill", "freeze", "rest", "store"}
 
 var coldVerbs = []string{"chill", "cool", "freeze", "hold", "store"}
 
@@ -47,6 +51,15 @@ var stepFacts = []Fact{
 	{Name: "h_to_10c", Label: "time down to 10 C", Unit: "h", Verbs: coldVerbs, Means: "time from its start until the core is at 10 C, if it lasted so long", Source: srcHeat, Error: errHeat, Settle: settleProbe, step: hoursTo(10)},
 	{Name: "h_to_5c", Label: "time down to 5 C", Unit: "h", Verbs: coldVerbs, Means: "time from its start until the core is at 5 C, if it lasted so long", Source: srcHeat, Error: errHeat, Settle: settleProbe, step: hoursTo(5)},
 	{Name: "slab_for_10c_mm", Label: "slab that is cold in time", Unit: "mm", Verbs: coldVerbs, Means: "thickest slab whose core is sure to be at 10 C within 4 h of its start: the careful end of the error", Source: srcHeat, Error: errHeat, Settle: settleProbe, step: slabFor},
+	{Name: "needs_control", Type: YesNo, Means: "what stands here needs time and temperature control: the part; after a bake, what is in it or on it", Source: srcControl, step: standsHere},
+	{Name: "starts_hot", Type: YesNo, Verbs: waitVerbs, Means: "a cooling begins here: it comes at 57 C or hotter from a cook or bake", Source: srcCooling, step: startsHot},
+	{Name: "h_57_to_21", Label: "time from 57 to 21 C", Unit: "h", Verbs: waitVerbs, Means: "time from when the core falls through 57 C until it is at 21 C, over all the waits of the cooling; in the cold the last one lasts as long as it takes", Source: srcCooling, Error: errHeat, Settle: settleProbe, step: cooling(false)},
+	{Name: "h_57_to_5", Label: "time from 57 to 5 C", Unit: "h", Verbs: waitVerbs, Means: "the same until 5 C, or until it is baked once it has come to 21 C", Source: srcCooling, Error: errHeat, Settle: settleProbe, step: cooling(true)},
+	{Name: "h_made_to_5c", Label: "time from the mix to 5 C", Unit: "h", Verbs: coldVerbs, Means: "time from the end of the mix until the core is cold, if the step lasted so long", Source: srcCooling, Error: errHeat, Settle: settleProbe, step: madeToCold},
+	{Name: "cooling_way", Type: Text, Verbs: waitVerbs, Means: "how deep it may stand in open trays to cool in time, at the slow end: here, and in an ice bath", Source: srcCooling, step: coolingWay},
+	{Name: "lethality_log_salmonella", Label: "kill of Salmonella", Unit: "log", Verbs: []string{"bake", "cook"}, Means: "fall in Salmonella at the core, in what is least sure of it: a filling that is raw or needs control, else the part; the hot minutes after a bake count", Source: srcKill, Error: "D and z are of other foods; the careful line is taken", Settle: settleCore, step: lethality},
+	{Name: "wants_kill", Type: YesNo, Verbs: []string{"bake"}, Means: "a filling in it is raw, or needs control and was never cooked", Source: srcGiven, step: func(sh *Sheet, s *formula.Step) Value { return yes(len(sh.wantKill(s)) > 0) }},
+	{Name: "kept_days", Label: "days kept", Unit: "days", Verbs: []string{"store"}, Means: "days kept cold up to its end, the day it is made being the first; at up to 7.2 C a day counts 1.75, warmer 7, frozen none", Source: "FDA Food Code 2022, 3-501.17 (read); 4 days at 45 F: older editions (read)", step: keptDays},
 	{Name: "e_gained", Label: "yeast work in it", Unit: "%-hours", Means: "yeast times equivalent hours at 26 C gained in it", Source: srcTemp, Error: errFerment, Settle: settleRise, step: gained},
 
 	{Name: "dough_c", Unit: "C", Verbs: []string{"mix"}, Means: "dough temperature at its end: measured, else by the heat balance, else as aimed at", Source: srcBalance, Error: errBalance, Settle: settleMix, step: func(sh *Sheet, s *formula.Step) Value { return sh.part(s.Part).mixTemp(s) }},
@@ -128,6 +141,11 @@ var stepFacts = []Fact{
 // stepAt gives the ambient temperature of a step. Only what needs no guess is filled in: a chill is in the fridge.
 func stepAt(sh *Sheet, s *formula.Step) Value {
 	where := s.Where
+	if iced(s) && !s.At.Set {
+		v := num(history.IceBathC)
+		v.Origin = AsGiven
+		return v
+	}
 	if where == "" && !s.At.Set {
 		switch s.Verb.Name {
 		case "chill":
@@ -150,6 +168,9 @@ func stepAt(sh *Sheet, s *formula.Step) Value {
 	v.Origin = AsGiven
 	return v
 }
+
+// iced tells whether a step cools in ice and water.
+func iced(s *formula.Step) bool { return strings.Contains(strings.ToLower(s.By), "ice") }
 
 func thickness(_ *Sheet, s *formula.Step) Value {
 	mm := Interval{}

@@ -96,9 +96,9 @@ var Verbs = []*Verb{
 	{Name: "mix", Means: "bring the ingredients together, by hand or machine", main: mainMeasure{kinds: forTime}, keys: []string{"by", "to", "at"}, Hands: true},
 	{Name: "fold", Means: "stretch and fold the dough in its tub", main: mainMeasure{kinds: forTime, count: true}, keys: []string{"at", "time", "covered"}, Hands: true},
 	{Name: "rest", Means: "leave it to stand and rise", main: mainMeasure{kinds: forTime}, keys: []string{"at", "to", "as", "covered", "tin", "count"}},
-	{Name: "chill", Means: "put it in the cold", main: mainMeasure{kinds: forTime}, keys: []string{"at", "to", "core", "as", "covered", "tin", "count"}},
+	{Name: "chill", Means: "put it in the cold", main: mainMeasure{kinds: forTime}, keys: []string{"at", "to", "core", "by", "as", "covered", "tin", "count"}},
 	{Name: "temper", Means: "let it come back from the cold", main: mainMeasure{kinds: forTime}, keys: []string{"at", "to", "as", "covered"}},
-	{Name: "freeze", Means: "freeze it", main: mainMeasure{kinds: forTime}, keys: []string{"at", "to", "core", "as", "covered"}},
+	{Name: "freeze", Means: "freeze it", main: mainMeasure{kinds: forTime}, keys: []string{"at", "to", "core", "by", "as", "covered"}},
 	{Name: "thaw", Means: "thaw it", main: mainMeasure{kinds: forTime}, keys: []string{"at", "to", "core", "as", "covered"}},
 	{Name: "cook", Means: "heat it in a pan, a pot or hot fat", main: mainMeasure{kinds: forTime}, keys: []string{"at", "to", "core", "by", "as"}, Hands: true},
 	{Name: "melt", Means: "melt it", main: mainMeasure{kinds: forTime}, keys: []string{"at", "to", "by"}},
@@ -112,7 +112,7 @@ var Verbs = []*Verb{
 	{Name: "proof", Means: "the final rise", main: mainMeasure{kinds: forTime}, keys: []string{"at", "to", "as", "covered", "tin", "count"}},
 	{Name: "bake", Means: "bake it", main: mainMeasure{kinds: forTime}, keys: []string{"at", "core", "by", "covered", "tin", "count"}},
 	{Name: "brush", Means: "put a syrup, glaze or topping on after the bake", main: mainMeasure{part: true}, keys: []string{"time"}, Hands: true},
-	{Name: "cool", Means: "let it cool", main: mainMeasure{kinds: forTime}, keys: []string{"at", "to", "core", "as", "covered"}},
+	{Name: "cool", Means: "let it cool", main: mainMeasure{kinds: forTime}, keys: []string{"at", "to", "core", "by", "as", "covered"}},
 	{Name: "hold", Means: "keep it hot or cold for service", main: mainMeasure{kinds: forTime}, keys: []string{"at", "as", "covered"}},
 	{Name: "store", Means: "keep it for later", main: mainMeasure{kinds: forTime}, keys: []string{"at", "as", "covered"}},
 }
@@ -132,8 +132,23 @@ var verbByName = func() map[string]*Verb {
 // StepKeys lists every option that some step knows, in alphabetical order, for the reference page.
 var StepKeys = []string{"as", "at", "by", "core", "count", "covered", "measured", "note", "pieces", "slice", "time", "tin", "to", "wide", "with"}
 
+// CoolingWays are what by may say where something is cooled; still air where nothing is said.
+var CoolingWays = []string{"ice bath", "stirred ice bath", "fan", "blast chiller"}
+
 // Places are the named places of a kitchen.
 var Places = []string{"room", "fridge", "freezer"}
+
+// cools tells whether the verb takes heat out, so that by says how, not with what tool.
+func (v *Verb) cools() bool { return v.Name == "chill" || v.Name == "freeze" || v.Name == "cool" }
+
+func oneOf(list []string, word string) bool {
+	for _, w := range list {
+		if sameName(w, word) {
+			return true
+		}
+	}
+	return false
+}
 
 func verbNames() []string {
 	names := make([]string, len(Verbs))
@@ -366,7 +381,12 @@ func (rd *reader) readStepKey(s *Step, pair reading.Pair) {
 	case "core":
 		s.Core, _ = rd.Quantity(v, forTemp, what)
 	case "by":
-		s.By, _, _ = rd.Text(v, what)
+		text, at, ok := rd.Text(v, what)
+		if ok && s.Verb.cools() && !oneOf(CoolingWays, text) {
+			rd.Unknown(at, "way to cool", text, "the steps", CoolingWays)
+			return
+		}
+		s.By = text
 	case "as":
 		s.Form = rd.readGeometry(v, what)
 	case "tin":

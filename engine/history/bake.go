@@ -70,6 +70,7 @@ func (f *Follower) bake(step *formula.Step, st *Stage) {
 		f.lose(st, "the time of this bake")
 		return
 	}
+	st.Oven = oven(st.StartCore.Cold)
 	f.setEven(after)
 	st.Core, st.Mean, st.Surface, st.Body = after, after, after, body
 	st.CoreMax = st.StartCore.hotter(after)

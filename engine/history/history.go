@@ -49,6 +49,8 @@ type Setup struct {
 	Missing string
 	// Gas is yeast in percent times its osmotic factor: how hard the dough works, for its own heat. 0 for what does not ferment.
 	Gas float64
+	// Trace asks for the course of every wait, for what lives on warmth.
+	Trace bool
 	// Filling gives the life and material of a part that a step spreads on this one, nil when it is not known.
 	Filling func(*formula.Part) *Filling
 }
@@ -74,6 +76,7 @@ type Stage struct {
 	Surface        Band
 	CoreMax        Band
 	Hours          Band // equivalent hours at 26 C gained in it
+	Apart          bool // done to some ingredients in a bowl of their own, before the part is mixed
 	Measured       bool // a temperature reading was believed here
 	RiseMeasured   bool // a measured rise was believed here
 	AssumedBowl    bool // no geometry was given, and it matters
@@ -81,9 +84,19 @@ type Stage struct {
 	HasCoreMinutes bool
 	Body           heat.Body
 	Bi             float64
+	Oven           heat.Bake // a bake as the coldest run goes through it; no body where the core is not reckoned
+	// Trace is the course of each run through a wait, the coldest first, by Hours of the step: at its start, its end and in between.
+	// It is drawn to the longest end of a ranged time in the warmest run, to the shortest in the coldest. nil where none was asked for.
+	Trace [3][]Sample
 
 	// read is the share of Hours that was gained when a rise was read; the hours of an earlier rise do not count in it.
 	read float64
+}
+
+// Sample is one run at one time of a step.
+type Sample struct {
+	Hours         float64 // since the step began
+	Core, Surface float64 // C
 }
 
 // Life is what a part went through.
@@ -117,6 +130,8 @@ type Follower struct {
 	volumes heat.Volumes
 	solved  heat.Solved
 	stages  []Stage
+	samples []Sample
+	tracing bool
 }
 
 // shape is how the part stands now, for the steps that do not say.
@@ -135,6 +150,15 @@ func (f *Follower) Follow(s Setup) *Life {
 	f.begin(s)
 	life := &Life{RiseScale: 1}
 	f.stages = make([]Stage, 0, len(s.Part.Steps))
+	if s.Trace {
+		waits := 0
+		for _, step := range s.Part.Steps {
+			if step.Time.Set && timed(step.Verb.Name) {
+				waits++
+			}
+		}
+		f.samples = make([]Sample, 0, waits*3*(len(stretches)*2+2))
+	}
 	clock := Interval{}
 	for _, step := range s.Part.Steps {
 		st := Stage{Step: step, StartH: clock}
@@ -152,7 +176,7 @@ func (f *Follower) Follow(s Setup) *Life {
 		f.stages = append(f.stages, st)
 	}
 	life.Stages = f.stages
-	f.stages = nil
+	f.stages, f.samples = nil, nil // they are the life's own
 	return life
 }
 
@@ -218,16 +242,22 @@ func (f *Follower) believeRise(st *Stage, life *Life) {
 // takes: Cold is the fastest run and Warm the slowest; +Inf where it never comes there. ok is false when the temperatures are
 // not known, or the step has no surroundings.
 func (f *Follower) TimeTo(s Setup, step *formula.Step, targetC float64) (Band, bool) {
-	return f.timeTo(s, step, targetC, 0)
+	return f.timeTo(s, step, step, targetC, 0)
+}
+
+// TimeToIf is TimeTo with another step in that one's place.
+func (f *Follower) TimeToIf(s Setup, step, instead *formula.Step, targetC float64) (Band, bool) {
+	return f.timeTo(s, step, instead, targetC, 0)
 }
 
 // TimeToAs is TimeTo with the part standing as a slab of another thickness, m.
 func (f *Follower) TimeToAs(s Setup, step *formula.Step, targetC, slabM float64) (Band, bool) {
-	return f.timeTo(s, step, targetC, slabM)
+	return f.timeTo(s, step, step, targetC, slabM)
 }
 
 // timeTo takes the part as it stands for a slab of 0.
-func (f *Follower) timeTo(s Setup, step *formula.Step, targetC, slabM float64) (Band, bool) {
+func (f *Follower) timeTo(s Setup, step, instead *formula.Step, targetC, slabM float64) (Band, bool) {
+	s.Trace = false
 	f.begin(s)
 	f.stages = f.stages[:0]
 	for _, other := range s.Part.Steps {
@@ -236,8 +266,8 @@ func (f *Follower) timeTo(s Setup, step *formula.Step, targetC, slabM float64) (
 			if f.missing != "" {
 				return Band{}, false
 			}
-			f.reshape(other)
-			e, missing := f.environment(other, &st)
+			f.reshape(instead)
+			e, missing := f.environment(instead, &st)
 			if missing != "" {
 				return Band{}, false
 			}
@@ -246,7 +276,7 @@ func (f *Follower) timeTo(s Setup, step *formula.Step, targetC, slabM float64) (
 				if !f.enter(&f.lanes[i], e) {
 					return Band{}, false
 				}
-				read[i] = other.Measured != nil && other.Measured.Temp.Set && f.believe(&f.lanes[i], other, e)
+				read[i] = instead.Measured != nil && instead.Measured.Temp.Set && f.believe(&f.lanes[i], instead, e)
 			}
 			if slabM > 0 {
 				e.body, f.shape.known = heat.SlabOf(slabM), true

@@ -21,6 +21,9 @@ type environment struct {
 	body    heat.Body
 }
 
+// IceBathC is what a bath of ice and water holds, C.
+var IceBathC = Interval{Lo: 0, Hi: 2}
+
 type placeKind uint8
 
 const (
@@ -39,10 +42,11 @@ func (f *Follower) environment(step *formula.Step, st *Stage) (e environment, mi
 	e = environment{minutes: step.Time.Interval, error: heat.AirError}
 	k := f.setup.Kitchen
 	where, by := step.Where, strings.ToLower(step.By)
+	if strings.Contains(by, "ice") && !step.At.Set {
+		where = "ice" // wherever the bath stands
+	}
 	if where == "" && !step.At.Set {
 		switch {
-		case strings.Contains(by, "ice"):
-			where = "ice"
 		case step.Verb.Name == "chill":
 			where = "fridge"
 		case step.Verb.Name == "freeze":
@@ -59,7 +63,7 @@ func (f *Follower) environment(step *formula.Step, st *Stage) (e environment, mi
 	case "freezer":
 		e.place, e.ambient = inFreezer, k.Freezer.Interval
 	case "ice":
-		e.ambient = Interval{Lo: 0, Hi: 2}
+		e.ambient = IceBathC
 	default:
 		e.ambient = step.At.Interval
 		switch t := e.ambient.Mid(); {
@@ -199,16 +203,16 @@ const coldStep = 8
 // even, at the mean, which is how a dough that was just mixed or rested stands. It gives the state after seconds, the hottest
 // core until then, and the equivalent hours gained in fermenting seconds.
 func (f *Follower) working(l *lane, e environment, seconds, fermenting float64) (end heat.State, most, hours float64) {
-	const stretches = 8
+	const parts = 8
 	v := &f.volumes
 	now := l.walk.At(0)
 	f.startWorking(v, l, e, now.MeanC)
 	last, at := ferment.TemperatureFactor(now.MeanC), 0.0
 	longest := max(seconds, fermenting)
 	end, most = now, now.CoreC
-	for i := 1; i <= stretches; {
+	for i := 1; i <= parts; {
 		// Lengthening stretches that meet both ends of a range.
-		share := float64(i) / stretches
+		share := float64(i) / parts
 		to := longest * share * share
 		if stop := min(seconds, fermenting); at < stop && to > stop {
 			to = stop
@@ -216,6 +220,9 @@ func (f *Follower) working(l *lane, e environment, seconds, fermenting float64) 
 			i++
 		}
 		state := v.Advance(to - at)
+		if to <= fermenting {
+			f.sample(to, state)
+		}
 		g := ferment.TemperatureFactor(state.MeanC)
 		if to <= fermenting {
 			hours += (last + g) / 2 * (to - at) / 3600
@@ -320,13 +327,23 @@ func (f *Follower) stay(step *formula.Step, st *Stage, e environment) {
 			early = f.gained(l, e, own, speed, min(step.Measured.After.Mid()*60, fermenting))
 		}
 		var end heat.State
+		from := len(f.samples)
+		f.tracing = f.setup.Trace
+		f.sample(0, l.walk.At(0))
 		if own {
 			end, most[i], hours[i] = f.working(l, e, minutes*60, fermenting)
 			l.lastT, l.live = end.MeanC, false
 		} else {
-			hours[i] = f.gained(l, e, own, speed, fermenting)
+			hours[i] = f.equivalent(l, speed, fermenting)
+			if f.tracing {
+				f.sample(fermenting, l.walk.At(fermenting*speed))
+			}
 			end = l.walk.Advance(minutes * 60 * speed)
 			most[i] = max(start[i], end.CoreC)
+		}
+		f.tracing = false
+		if f.setup.Trace {
+			st.Trace[i] = f.samples[from:len(f.samples):len(f.samples)]
 		}
 		core[i], mean[i], surface[i] = end.CoreC, end.MeanC, end.SurfaceC
 		if riseAfter && l.warm == 0 && hours[i] > 0 {
@@ -365,6 +382,9 @@ func outermost(start [3]float64, e environment) (lo, hi float64) {
 	return min(start[0], start[1], start[2], e.ambient.Lo), max(start[0], start[1], start[2], e.ambient.Hi)
 }
 
+// worstC is the temperature at which what spoils food grows fastest, as far as limits are published (package microbe), C.
+const worstC = 40
+
 // asRead ends a stage at a reading that no run was made to pass through. What the yeast did in the meantime lies between the
 // slowest and the fastest that the temperatures seen allow.
 func (f *Follower) asRead(st *Stage, e environment, start [3]float64, reading Interval) {
@@ -381,6 +401,18 @@ func (f *Follower) asRead(st *Stage, e environment, start [3]float64, reading In
 		}
 		slow, fast = min(slow, fast), max(slow, fast)
 		st.Hours = Band{slow * e.minutes.Lo / 60, (slow + fast) / 2 * e.minutes.Mid() / 60, fast * e.minutes.Hi / 60}
+	}
+	if f.setup.Trace {
+		// Nobody knows the course between: the warmest run stands all the time at the worst that was seen, the others go straight.
+		worst := max(lo, min(hi, worstC))
+		minutes := bandOf(e.minutes)
+		from := len(f.samples)
+		f.samples = append(f.samples, Sample{0, start[0], start[0]}, Sample{minutes.Cold / 60, reading.Lo, reading.Lo},
+			Sample{0, start[1], start[1]}, Sample{minutes.Mid / 60, reading.Mid(), reading.Mid()},
+			Sample{0, worst, worst}, Sample{minutes.Warm / 60, worst, worst})
+		for i := range st.Trace {
+			st.Trace[i] = f.samples[from+2*i : from+2*i+2 : from+2*i+2]
+		}
 	}
 	st.StartCore, st.Measured = band(start), true
 	st.Core = bandOf(reading)
@@ -400,17 +432,31 @@ func (f *Follower) gained(l *lane, e environment, own bool, speed, seconds float
 // equivalent integrates the temperature factor of yeast over the part's mean temperature for the given time, in hours at 26 C.
 // Two Gauss points in each of four stretches that lengthen with time: temperatures change fastest at first.
 func (f *Follower) equivalent(l *lane, speed, seconds float64) float64 {
-	if !(f.setup.Gas > 0) || !(seconds > 0) {
+	if !(f.setup.Gas > 0 || f.tracing) || !(seconds > 0) {
 		return 0
 	}
 	const offset = 0.2113248654051871 // (1 - 1/sqrt 3)/2
 	sum, from := 0.0, 0.0
-	for _, to := range [...]float64{0.04, 0.16, 0.45, 1} {
+	for _, to := range stretches {
 		a, width := from*seconds, (to-from)*seconds
 		for _, x := range [...]float64{offset, 1 - offset} {
-			sum += width / 2 * ferment.TemperatureFactor(l.walk.At((a+x*width)*speed).MeanC)
+			state := l.walk.At((a + x*width) * speed)
+			f.sample(a+x*width, state)
+			if f.setup.Gas > 0 {
+				sum += width / 2 * ferment.TemperatureFactor(state.MeanC)
+			}
 		}
 		from = to
 	}
 	return sum / 3600
+}
+
+// stretches are the shares of a wait at which the four stretches end.
+var stretches = [...]float64{0.04, 0.16, 0.45, 1}
+
+// sample keeps a run's state for its trace, while one is drawn.
+func (f *Follower) sample(seconds float64, s heat.State) {
+	if f.tracing {
+		f.samples = append(f.samples, Sample{seconds / 3600, s.CoreC, s.SurfaceC})
+	}
 }

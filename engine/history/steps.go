@@ -34,6 +34,7 @@ func (f *Follower) step(step *formula.Step, st *Stage) {
 	}
 	if f.apart(step) {
 		f.mark(st)
+		st.Apart = true
 		return
 	}
 	switch step.Verb.Name {

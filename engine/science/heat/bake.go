@@ -90,3 +90,20 @@ func (b Bake) CoreAfter(minutes float64) (g Guess, ok bool) {
 	}
 	return Guess{core(minutes), core(minutes / BakeFactor), core(minutes * BakeFactor)}, true
 }
+
+// Cores fills cores with the middle figures of CoreAfter at the given minutes, for far less than asking one by one.
+func (b Bake) Cores(minutes, cores []float64) (ok bool) {
+	var w Walk
+	boilC, ok := b.held(&w)
+	if !ok || len(cores) < len(minutes) {
+		return false
+	}
+	ceiling := math.Max(boilC-BoilingMargin, b.StartC)
+	for i, m := range minutes {
+		if !(m >= 0) {
+			return false
+		}
+		cores[i] = math.Min(ceiling, w.At(m*60-b.warmUp()).CoreC)
+	}
+	return true
+}

@@ -15,6 +15,9 @@ const (
 	organismCount
 )
 
+// OrganismCount is how many organisms there are.
+const OrganismCount = int(organismCount)
+
 // Band is a span of temperature with the longest published time in it, all exposures added up.
 type Band struct {
 	FromC, ToC, Hours float64
@@ -76,7 +79,7 @@ func (o Organism) Bands() []Band {
 }
 
 // LimitHours is the longest published time at tC, h (LimitSource; basis by Bands): +Inf below the coldest band and above the
-// growth limit, where it does not grow. An edge belongs to the band with the shorter time, the top end to the last band. 0 for
+// growth limit, where it does not grow. An edge belongs to the band that it tops, as printed: 41, 50 and 70 F each end a band. 0 for
 // an unknown organism or a temperature that cannot be read. Its authors wrote for fish and set the times as careful ends: no
 // error is published. A live, acid dough holds these bacteria back, by how much no source says.
 func LimitHours(o Organism, tC float64) float64 {
@@ -84,9 +87,9 @@ func LimitHours(o Organism, tC float64) float64 {
 		return 0
 	}
 	bands := organisms[o].bands
-	for i := len(bands) - 1; i >= 0; i-- {
-		if tC >= bands[i].FromC && tC <= bands[i].ToC {
-			return bands[i].Hours
+	for _, b := range bands {
+		if tC >= b.FromC && tC <= b.ToC {
+			return b.Hours
 		}
 	}
 	return math.Inf(1)
@@ -104,36 +107,3 @@ func Grows(o Organism, aw, ph Interval, phKnown bool) bool {
 	}
 	return !(phKnown && ph.Lo >= 0 && ph.Lo <= ph.Hi && ph.Hi <= 14 && (ph.Hi < g.minPh || ph.Lo > g.maxPh))
 }
-
-// Spent is the share of the organism's time that is used up while the temperature runs straight from t0C to t1C in the given
-// hours: the integral of dt/LimitHours, exact over the bands. From -273.15 to 1000 C and 0 h or more; +Inf for anything else, so
-// that a history that cannot be read is over its limit. It asks neither Grows nor what a bake has killed: the caller does.
-func Spent(o Organism, t0C, t1C, hours float64) float64 {
-	if o >= organismCount || !readable(t0C) || !readable(t1C) || !(hours >= 0 && hours <= math.MaxFloat64) {
-		return math.Inf(1)
-	}
-	lo, hi := math.Min(t0C, t1C), math.Max(t0C, t1C)
-	if lo == hi {
-		return hours / LimitHours(o, lo)
-	}
-	share := 0.0
-	bands := organisms[o].bands
-	for i := range bands {
-		if within := math.Min(hi, bands[i].ToC) - math.Max(lo, bands[i].FromC); within > 0 {
-			share += within / bands[i].Hours
-		}
-	}
-	return hours * (share / (hi - lo))
-}
-
-// Budget adds up Spent along a history; at 1 the published time is used up. The zero Budget is Salmonella's, empty.
-type Budget struct {
-	Organism Organism
-	sum      float64
-}
-
-// Add takes in an interval, as Spent does.
-func (b *Budget) Add(t0C, t1C, hours float64) { b.sum += Spent(b.Organism, t0C, t1C, hours) }
-
-// Sum is the share used up so far: 0 or more, +Inf once anything could not be read.
-func (b *Budget) Sum() float64 { return b.sum }

@@ -32,7 +32,11 @@ func TestLimitHoursByTheTable(t *testing.T) {
 			t.Errorf("%v: band %+v, table %v to %v C: %v h, %s", o, b, lo, hi, hours, r["basis"])
 		}
 		const step = 1e-9
-		for _, c := range []float64{lo, lo + step, (lo + hi) / 2, hi - step} {
+		coldest := lo + step
+		if served[o] == 0 {
+			coldest = lo // elsewhere the edge belongs to the band below
+		}
+		for _, c := range []float64{coldest, lo + step, (lo + hi) / 2, hi - step, hi} {
 			if got := LimitHours(o, c); got != hours {
 				t.Errorf("%v at %v C: %v h, table %v", o, c, got, hours)
 			}
@@ -108,28 +112,28 @@ func TestGrowsByTheWidestRow(t *testing.T) {
 // A pot that just keeps the Food Code's two stages: 57 to 21 C in 2 h, to 10 C in 2 h, to 5 C in 2 h, straight. Worked by hand from
 // the table's bands: B. cereus is 33.9/18/3 + 0.1/18/6 + 6/5.5/6 + 5/5.5/24 + 3.9/2.5/24 + 1.1/2.5/120 = 0.9171.
 func TestCoolingThatKeepsTheCode(t *testing.T) {
+	e := Exposure{}
+	e.Add(57, 21, 2)
+	e.Add(21, 10, 2)
+	e.Add(10, 5, 2)
 	for o, want := range map[Organism]float64{BCereus: 0.9171, Salmonella: 1.1383, SAureus: 0.7059, CPerfringens: 1.0881, LMonocytogenes: 1.3680} {
-		b := Budget{Organism: o}
-		b.Add(57, 21, 2)
-		b.Add(21, 10, 2)
-		b.Add(10, 5, 2)
-		if !near(b.Sum(), want, 0.00005) {
-			t.Errorf("%v: %.4f, want %.4f", o, b.Sum(), want)
+		if got := e.Spent(o); !near(got, want, 0.00005) {
+			t.Errorf("%v: %.4f, want %.4f", o, got, want)
 		}
 	}
 }
 
 func TestUnreadableHistoryIsOverItsLimit(t *testing.T) {
 	for _, c := range [][3]float64{{math.NaN(), 4, 1}, {4, math.Inf(1), 1}, {4, -300, 1}, {20, 30, math.NaN()}, {20, 30, -1}, {2, 2, math.Inf(1)}} {
-		b := Budget{Organism: BCereus}
-		b.Add(c[0], c[1], c[2])
-		b.Add(4, 4, 1)
-		if !math.IsInf(b.Sum(), 1) {
-			t.Errorf("%v: %v", c, b.Sum())
+		e := Exposure{}
+		e.Add(c[0], c[1], c[2])
+		e.Add(4, 4, 1)
+		if !math.IsInf(e.Spent(BCereus), 1) {
+			t.Errorf("%v: %v", c, e.Spent(BCereus))
 		}
 	}
 	unknown := Organism(200)
-	if !math.IsInf(Spent(unknown, 4, 4, 1), 1) || LimitHours(unknown, 20) != 0 || LimitHours(SAureus, math.NaN()) != 0 || !Grows(unknown, point(0.1), point(1), true) || unknown.Bands() != nil || unknown.String() != "unknown organism" {
+	if !math.IsInf((&Exposure{}).Spent(unknown), 1) || LimitHours(unknown, 20) != 0 || LimitHours(SAureus, math.NaN()) != 0 || !Grows(unknown, point(0.1), point(1), true) || unknown.Bands() != nil || unknown.String() != "unknown organism" {
 		t.Error("an unknown organism is taken lightly")
 	}
 	for _, o := range Organisms() {
@@ -146,17 +150,22 @@ func TestBudgetProperties(t *testing.T) {
 		o := organismOf(t)
 		temp := rapid.OneOf(rapid.Float64Range(-20, 100), rapid.SampledFrom([]float64{4, 5, 5.2, 6.1, 10, 15, 21, 21.1, 30, 46.2, 57}))
 		t0, t1, hours := temp.Draw(t, "t0"), temp.Draw(t, "t1"), rapid.Float64Range(0, 100).Draw(t, "hours")
-		whole := Spent(o, t0, t1, hours)
+		spent := func(t0, t1, hours float64) float64 {
+			e := Exposure{}
+			e.Add(t0, t1, hours)
+			return e.Spent(o)
+		}
+		whole := spent(t0, t1, hours)
 		if whole < 0 || math.IsNaN(whole) {
 			t.Fatal(whole)
 		}
-		if back := Spent(o, t1, t0, hours); !near(back, whole, 1e-12*(1+whole)) {
+		if back := spent(t1, t0, hours); !near(back, whole, 1e-12*(1+whole)) {
 			t.Fatalf("%v one way, %v back", whole, back)
 		}
 		share := rapid.Float64Range(0.01, 0.99).Draw(t, "split")
 		middle := t0 + (t1-t0)*share
 		if t0 != t1 && math.Abs(t1-t0) > 1e-3 {
-			parts := Spent(o, t0, middle, hours*share) + Spent(o, middle, t1, hours*(1-share))
+			parts := spent(t0, middle, hours*share) + spent(middle, t1, hours*(1-share))
 			if !near(parts, whole, 1e-6*(1+whole)) {
 				t.Fatalf("%v whole, %v in parts", whole, parts)
 			}
@@ -186,9 +195,25 @@ func TestHotterNeverAllowsMore(t *testing.T) {
 	})
 }
 
-func BenchmarkBudgetAdd(b *testing.B) {
-	budget := Budget{Organism: LMonocytogenes}
+// What is known of the temperature never adds up to more than the worst that could be.
+func TestWorstIsWorst(t *testing.T) {
+	worst := Exposure{}
+	worst.AddWorst(1)
+	for _, o := range Organisms() {
+		for c := -20.0; c < 100; c += 0.1 {
+			if 1/LimitHours(o, c) > worst.Spent(o) {
+				t.Fatalf("%v at %v C", o, c)
+			}
+		}
+	}
+	if len(edges)+1 > maxSpans {
+		t.Errorf("%d spans, room for %d", len(edges)+1, maxSpans)
+	}
+}
+
+func BenchmarkExposureAdd(b *testing.B) {
+	e := Exposure{}
 	for b.Loop() {
-		budget.Add(57, 4, 0.1)
+		e.Add(30, 20, 0.1)
 	}
 }

@@ -28,7 +28,7 @@ const (
 type Control struct {
 	Answer  Answer
 	Certain bool   // every cell that the figures may lie in answers alike
-	Cell    string // the deciding cell: "table B, aw over 0.92, pH over 5.0"
+	Cell    string // the deciding cell: "table B, water activity over 0.92, pH over 5.0"
 }
 
 // Needed tells whether the food is to be handled as needing control: everything but NotNeeded is.
@@ -65,7 +65,7 @@ func NeedsControl(t Table, aw, ph Interval, phKnown bool) Control {
 	}
 	g := &grids[t]
 	if !(aw.Lo <= aw.Hi && aw.Lo <= 1 && aw.Hi >= 0) {
-		return Control{Cell: g.name + ", aw not known"}
+		return Control{Cell: g.name + ", water activity not known"}
 	}
 	if !phKnown {
 		ph = Interval{0, 14}
@@ -82,7 +82,7 @@ func NeedsControl(t Table, aw, ph Interval, phKnown bool) Control {
 		}
 	}
 	return Control{answer, answer == g.answer(place(g.aw, aw.Lo), place(g.ph, ph.Lo)),
-		fmt.Sprintf("%s, aw %s, pH %s", g.name, bandText(g.aw, row, 2), phText)}
+		fmt.Sprintf("%s, water activity %s, pH %s", g.name, bandText(g.aw, row, 2), phText)}
 }
 
 // answer is that of one cell.

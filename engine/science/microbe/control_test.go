@@ -71,7 +71,7 @@ func holds(t testing.TB, x float64, op string, edge float64) bool {
 func TestEveryCellAtItsEdges(t *testing.T) {
 	rows := table(t, "tcs-tables")
 	answers := map[string]Answer{"non-TCS": NotNeeded, "PA": FurtherAssessment}
-	words := strings.NewReplacer("above", "over", "below", "under", "less than", "under", ";", ",")
+	words := strings.NewReplacer("aw ", "water activity ", "above", "over", "below", "under", "less than", "under", ";", ",")
 	tried := map[string]int{}
 	for _, r := range rows {
 		for _, a := range []string{"aw_low", "aw_high"} {
@@ -93,12 +93,12 @@ func TestEveryCellAtItsEdges(t *testing.T) {
 							got := NeedsControl(which, point(aw), point(ph), true)
 							want := "table " + q["table"] + ", " + words.Replace(q["band"])
 							if got.Answer != answers[q["result"]] || !got.Certain || got.Cell != want {
-								t.Errorf("table %s, aw %v, pH %v: %+v, want %s and %q", q["table"], aw, ph, got, q["result"], want)
+								t.Errorf("table %s, water activity %v, pH %v: %+v, want %s and %q", q["table"], aw, ph, got, q["result"], want)
 							}
 							tried[q["table"]+q["band"]]++
 						}
 						if found != 1 {
-							t.Errorf("table %s, aw %v, pH %v lies in %d rows", r["table"], aw, ph, found)
+							t.Errorf("table %s, water activity %v, pH %v lies in %d rows", r["table"], aw, ph, found)
 						}
 					}
 				}
@@ -120,17 +120,17 @@ func TestControlInDoubt(t *testing.T) {
 		certain bool
 		cell    string
 	}{
-		{TableB, Interval{0.85, 0.87}, none, false, NotNeeded, true, "table B, aw under 0.88, pH any"},
-		{TableB, Interval{0.87, 0.88}, none, false, FurtherAssessment, false, "table B, aw 0.88 to 0.90, pH not known"},
-		{TableA, point(0.92), none, false, NotNeeded, true, "table A, aw 0.92 or less, pH any"},
-		{TableA, Interval{0.91, 0.93}, none, false, FurtherAssessment, false, "table A, aw over 0.92 to 0.95, pH not known"},
-		{TableB, Interval{0.90, 0.93}, Interval{4.0, 4.3}, true, FurtherAssessment, false, "table B, aw over 0.92, pH 4.2 to 4.6"},
-		{TableB, Interval{0.93, 0.97}, Interval{5.5, 6.5}, true, FurtherAssessment, true, "table B, aw over 0.92, pH over 5.0"},
-		{TableB, Interval{0.93, 1.01}, point(4.1), true, NotNeeded, true, "table B, aw over 0.92, pH under 4.2"},
-		{Table(9), point(0.95), point(5), true, FurtherAssessment, true, "table B, aw over 0.92, pH over 4.6 to 5.0"},
-		{TableB, point(math.NaN()), point(3), true, Needs, false, "table B, aw not known"},
-		{TableB, Interval{0.6, 0.5}, point(3), true, Needs, false, "table B, aw not known"},
-		{TableB, point(1.2), point(3), true, Needs, false, "table B, aw not known"},
+		{TableB, Interval{0.85, 0.87}, none, false, NotNeeded, true, "table B, water activity under 0.88, pH any"},
+		{TableB, Interval{0.87, 0.88}, none, false, FurtherAssessment, false, "table B, water activity 0.88 to 0.90, pH not known"},
+		{TableA, point(0.92), none, false, NotNeeded, true, "table A, water activity 0.92 or less, pH any"},
+		{TableA, Interval{0.91, 0.93}, none, false, FurtherAssessment, false, "table A, water activity over 0.92 to 0.95, pH not known"},
+		{TableB, Interval{0.90, 0.93}, Interval{4.0, 4.3}, true, FurtherAssessment, false, "table B, water activity over 0.92, pH 4.2 to 4.6"},
+		{TableB, Interval{0.93, 0.97}, Interval{5.5, 6.5}, true, FurtherAssessment, true, "table B, water activity over 0.92, pH over 5.0"},
+		{TableB, Interval{0.93, 1.01}, point(4.1), true, NotNeeded, true, "table B, water activity over 0.92, pH under 4.2"},
+		{Table(9), point(0.95), point(5), true, FurtherAssessment, true, "table B, water activity over 0.92, pH over 4.6 to 5.0"},
+		{TableB, point(math.NaN()), point(3), true, Needs, false, "table B, water activity not known"},
+		{TableB, Interval{0.6, 0.5}, point(3), true, Needs, false, "table B, water activity not known"},
+		{TableB, point(1.2), point(3), true, Needs, false, "table B, water activity not known"},
 		{TableB, point(0.5), point(math.NaN()), true, Needs, false, "table B, pH out of range"},
 		{TableA, point(0.5), point(14.1), true, Needs, false, "table A, pH out of range"},
 	} {

@@ -1,0 +1,187 @@
+// Package exposure adds up what a part's warm hours mean for what lives in it: hours between cold and hot holding, and the share of
+// each organism's published time that is used up.
+//
+// Package facts calls it with the stages of a part's history, one after the other. It knows histories and published limits, never
+// what a part is made of: whether an organism grows in it at all is the caller's to ask.
+package exposure
+
+import (
+	"math"
+
+	"forebake/engine/history"
+	"forebake/engine/quantity"
+	"forebake/engine/science/microbe"
+)
+
+const (
+	runs   = 3 // coldest, middle, warmest
+	points = 2 // the core and the surface: each stays where it is
+)
+
+// Clock runs along a part's life. Make one with New.
+type Clock struct {
+	coldC, hotC float64
+	at          [runs][points]point
+	before      [runs]sums // what stands from before the last kill, or came in with a taken part
+}
+
+// point is one place in the part, since the last kill.
+type point struct {
+	warm   float64          // h
+	all    microbe.Exposure // what counts for every organism
+	spores microbe.Exposure // what counts only for those that come through a kill as spores
+}
+
+// sums are hours and shares.
+type sums struct {
+	warm    float64
+	longest float64                        // warm hours of a stretch that a kill has ended
+	spent   [microbe.OrganismCount]float64 // by organism
+	aside   [microbe.OrganismCount]float64 // of stretches that a kill has ended: a toxin stays, what was killed does not
+}
+
+// New makes a clock; between coldC and hotC a food is warm, C.
+func New(coldC, hotC float64) *Clock { return &Clock{coldC: coldC, hotC: hotC} }
+
+// Inherit takes in the life of a part that goes into this one. Of several the worst counts, organism by organism.
+func (c *Clock) Inherit(o *Clock) {
+	for r := range c.before {
+		b := &c.before[r]
+		b.warm, b.longest = max(b.warm, o.warm(r)), max(b.longest, o.before[r].longest)
+		for _, g := range microbe.Organisms() {
+			b.spent[g] = max(b.spent[g], o.since(r, g))
+			b.aside[g] = max(b.aside[g], o.before[r].aside[g])
+		}
+	}
+}
+
+// Worse makes the clock the worse of two lives of one part.
+func (c *Clock) Worse(o *Clock) {
+	a, b := *c, *o
+	*c = Clock{coldC: a.coldC, hotC: a.hotC}
+	c.Inherit(&a)
+	c.Inherit(&b)
+}
+
+// Wait takes in a stage that was traced. The first sporesOnly hours of it count only for what comes through a kill as spores.
+func (c *Clock) Wait(st *history.Stage, sporesOnly float64) {
+	for r := range st.Trace {
+		trace := st.Trace[r]
+		for i := 1; i < len(trace); i++ {
+			a, b := trace[i-1], trace[i]
+			c.stretch(r, 0, a.Hours, b.Hours, a.Core, b.Core, sporesOnly)
+			c.stretch(r, 1, a.Hours, b.Hours, a.Surface, b.Surface, sporesOnly)
+		}
+	}
+}
+
+// Straight takes in a stretch of hours in which the whole part goes straight from one temperature to another: hand work, heating.
+func (c *Clock) Straight(from, to history.Band, hours quantity.Interval, sporesOnly float64) {
+	at := [runs][3]float64{{from.Cold, to.Cold, hours.Lo}, {from.Mid, to.Mid, hours.Mid()}, {from.Warm, to.Warm, hours.Hi}}
+	for r, x := range at {
+		for p := range points {
+			c.stretch(r, p, 0, x[2], x[0], x[1], sporesOnly)
+		}
+	}
+}
+
+// stretch adds to one point of one run. Temperatures are taken to a tenth of a degree, as a thermometer shows them: what dies away
+// towards a 5 C fridge is at 5 C some day.
+func (c *Clock) stretch(r, p int, fromH, toH, fromC, toC, sporesOnly float64) {
+	x := &c.at[r][p]
+	if fromH < sporesOnly && sporesOnly < toH {
+		mid := fromC + (toC-fromC)*(sporesOnly-fromH)/(toH-fromH)
+		c.stretch(r, p, fromH, sporesOnly, fromC, mid, sporesOnly)
+		c.stretch(r, p, sporesOnly, toH, mid, toC, sporesOnly)
+		return
+	}
+	fromC, toC = math.Round(fromC*10)/10, math.Round(toC*10)/10
+	if toH <= sporesOnly {
+		x.spores.Add(fromC, toC, toH-fromH)
+		return
+	}
+	x.all.Add(fromC, toC, toH-fromH)
+	x.warm += c.warmShare(fromC, toC) * (toH - fromH)
+}
+
+// warmShare is the share of a straight run between two temperatures that lies between cold and hot holding, neither counted.
+func (c *Clock) warmShare(a, b float64) float64 {
+	lo, hi := min(a, b), max(a, b)
+	if lo == hi {
+		if lo > c.coldC && lo < c.hotC {
+			return 1
+		}
+		return 0
+	}
+	return max(0, min(hi, c.hotC)-max(lo, c.coldC)) / (hi - lo)
+}
+
+// Unknown takes in hours of which no temperature is known: nothing in the coldest run, the worst that can be in the warmest.
+func (c *Clock) Unknown(hours quantity.Interval) {
+	for r, share := range [runs]float64{0, 0.5, 1} {
+		for p := range points {
+			x := &c.at[r][p]
+			if h := hours.Hi * share; h > 0 {
+				x.warm += h
+				x.all.AddWorst(h)
+			}
+		}
+	}
+}
+
+// Kill ends what lives, as a cook to the code's temperature does. Toxins stay, and the time of what comes through as spores runs on;
+// all other time begins anew.
+func (c *Clock) Kill() { c.end(false) }
+
+// Bake ends a stretch as Kill does, and keeps what it came to: whether the bake was a kill is another question.
+func (c *Clock) Bake() { c.end(true) }
+
+func (c *Clock) end(keep bool) {
+	for r := range c.before {
+		b := sums{longest: max(c.before[r].longest, c.warm(r)), aside: c.before[r].aside}
+		for _, g := range microbe.Organisms() {
+			switch spent := c.since(r, g); {
+			case g.SporeFormer():
+				b.spent[g] = spent
+			case keep || g.LeavesToxin():
+				b.aside[g] = max(b.aside[g], spent)
+			}
+		}
+		c.before[r] = b
+		c.at[r] = [points]point{}
+	}
+}
+
+func (c *Clock) warm(r int) float64 {
+	return c.before[r].warm + max(c.at[r][0].warm, c.at[r][1].warm)
+}
+
+// since is the share spent since the last kill, at the worse of the two points.
+func (c *Clock) since(r int, g microbe.Organism) float64 {
+	most := 0.0
+	for p := range c.at[r] {
+		x := &c.at[r][p]
+		spent := x.all.Spent(g)
+		if g.SporeFormer() {
+			spent += x.spores.Spent(g)
+		}
+		most = max(most, spent)
+	}
+	return c.before[r].spent[g] + most
+}
+
+// WarmHours are the hours between cold and hot holding in the longest stretch without a kill: those of the three runs.
+func (c *Clock) WarmHours() history.Band {
+	return c.band(func(r int) float64 { return max(c.before[r].longest, c.warm(r)) })
+}
+
+// Spent is the share of an organism's published time that is used up in the worst stretch that counts: since the last kill, before
+// the bake, and before a kill too where a toxin stays.
+func (c *Clock) Spent(g microbe.Organism) history.Band {
+	return c.band(func(r int) float64 { return max(c.before[r].aside[g], c.since(r, g)) })
+}
+
+func (c *Clock) band(of func(run int) float64) history.Band {
+	a, b, d := of(0), of(1), of(2)
+	return history.Band{Cold: min(a, b, d), Mid: b, Warm: max(a, b, d)}
+}

@@ -1,0 +1,146 @@
+package exposure
+
+import (
+	"math"
+	"testing"
+
+	"pgregory.net/rapid"
+
+	"forebake/engine/history"
+	"forebake/engine/quantity"
+	"forebake/engine/science/microbe"
+)
+
+func even(tC float64) history.Band { return history.Band{Cold: tC, Mid: tC, Warm: tC} }
+
+func hours(h float64) quantity.Interval { return quantity.Point(h) }
+
+// course makes a stage whose three runs go alike through the given core temperatures, C, at the given hours.
+func course(points ...[2]float64) *history.Stage {
+	st := &history.Stage{Known: true}
+	for r := range st.Trace {
+		for _, p := range points {
+			st.Trace[r] = append(st.Trace[r], history.Sample{Hours: p[0], Core: p[1], Surface: p[1]})
+		}
+	}
+	return st
+}
+
+func near(t *testing.T, what string, got, want float64) {
+	t.Helper()
+	if math.Abs(got-want) > 1e-4*(1+math.Abs(want)) && got != want {
+		t.Errorf("%s: %v, want %v", what, got, want)
+	}
+}
+
+// Cooling that just keeps the Food Code's stages, straight: B. cereus 0.917 and the others as microbe's own test works them by hand.
+func TestCoolingThatKeepsTheCode(t *testing.T) {
+	st := course([2]float64{0, 57}, [2]float64{2, 21}, [2]float64{4, 10}, [2]float64{6, 5})
+	c := New(5, 57)
+	c.Wait(st, 0)
+	for o, want := range map[microbe.Organism]float64{microbe.BCereus: 0.9171, microbe.Salmonella: 1.1383, microbe.SAureus: 0.7059} {
+		near(t, o.String(), c.Spent(o).Mid, want)
+	}
+	near(t, "warm", c.WarmHours().Mid, 6)
+	// Straight after a cook the same hours count for what came through as spores, and for nothing else.
+	c = New(5, 57)
+	c.Kill()
+	c.Wait(st, 6)
+	near(t, "B. cereus after a cook", c.Spent(microbe.BCereus).Mid, 0.9171)
+	near(t, "Salmonella after a cook", c.Spent(microbe.Salmonella).Mid, 0)
+	near(t, "warm after a cook", c.WarmHours().Mid, 0)
+	// And from then on for all.
+	c.Wait(course([2]float64{0, 25}, [2]float64{1, 25}), 0)
+	near(t, "Salmonella an hour later", c.Spent(microbe.Salmonella).Mid, 0.5)
+	near(t, "warm an hour later", c.WarmHours().Mid, 1)
+}
+
+func TestKill(t *testing.T) {
+	c := New(5, 57)
+	c.Straight(even(25), even(25), hours(1.5), 0)
+	c.Kill()
+	near(t, "Salmonella", c.Spent(microbe.Salmonella).Mid, 0)
+	near(t, "S. aureus leaves its toxin", c.Spent(microbe.SAureus).Mid, 0.5)
+	near(t, "B. cereus", c.Spent(microbe.BCereus).Mid, 0.5)
+	near(t, "warm", c.WarmHours().Mid, 1.5)
+	c.Straight(even(25), even(25), hours(0.6), 0)
+	near(t, "Salmonella anew", c.Spent(microbe.Salmonella).Mid, 0.3)
+	near(t, "S. aureus: the worse stretch", c.Spent(microbe.SAureus).Mid, 0.5)
+	near(t, "B. cereus runs on", c.Spent(microbe.BCereus).Mid, 0.7)
+	near(t, "warm: the longer stretch", c.WarmHours().Mid, 1.5)
+}
+
+func TestInheritTakesTheWorst(t *testing.T) {
+	a, b, c := New(5, 57), New(5, 57), New(5, 57)
+	a.Straight(even(25), even(25), hours(1), 0)
+	b.Straight(even(12), even(12), hours(4), 0)
+	c.Inherit(a)
+	c.Inherit(b)
+	near(t, "Salmonella", c.Spent(microbe.Salmonella).Mid, 0.8)
+	near(t, "S. aureus", c.Spent(microbe.SAureus).Mid, 1.0/3)
+	near(t, "warm", c.WarmHours().Mid, 4)
+	c.Straight(even(25), even(25), hours(1), 0)
+	near(t, "and adds its own", c.Spent(microbe.Salmonella).Mid, 1.3)
+}
+
+func TestUnknownIsBounded(t *testing.T) {
+	c := New(5, 57)
+	c.Unknown(hours(1))
+	s := c.Spent(microbe.Salmonella)
+	if s.Cold != 0 || s.Warm != 0.5 {
+		t.Errorf("an hour of nobody knows what: %+v", s)
+	}
+	c.Unknown(quantity.Positive())
+	if s := c.Spent(microbe.Salmonella); s.Cold != 0 || !math.IsInf(s.Warm, 1) {
+		t.Errorf("hours that nobody counted: %+v", s)
+	}
+}
+
+// The core and the surface are two places: what the surface went through is not added to what the core did.
+func TestTwoPlaces(t *testing.T) {
+	st := course([2]float64{0, 25}, [2]float64{1, 25})
+	for r := range st.Trace {
+		for i := range st.Trace[r] {
+			st.Trace[r][i].Surface = 3
+		}
+	}
+	c := New(5, 57)
+	c.Wait(st, 0)
+	for r := range st.Trace {
+		for i := range st.Trace[r] {
+			st.Trace[r][i].Core, st.Trace[r][i].Surface = 3, 25
+		}
+	}
+	c.Wait(st, 0)
+	near(t, "Salmonella", c.Spent(microbe.Salmonella).Mid, 0.5)
+	near(t, "warm", c.WarmHours().Mid, 1)
+}
+
+func TestProperties(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		temp := rapid.Float64Range(-20, 100)
+		a, b, h := temp.Draw(t, "a"), temp.Draw(t, "b"), rapid.Float64Range(0, 30).Draw(t, "hours")
+		cut := rapid.Float64Range(0, 30).Draw(t, "spores only")
+		o := rapid.SampledFrom(microbe.Organisms()).Draw(t, "organism")
+		c := New(5, 57)
+		c.Wait(course([2]float64{0, a}, [2]float64{h, b}), cut)
+		spent, warm := c.Spent(o).Mid, c.WarmHours().Mid
+		if spent < 0 || warm < 0 || warm > h+1e-9 {
+			t.Fatalf("%v of %v, warm %v of %v h", spent, o, warm, h)
+		}
+		all := New(5, 57)
+		all.Wait(course([2]float64{0, a}, [2]float64{h, b}), 0)
+		if full := all.Spent(o).Mid; spent > full*(1+1e-9)+0.01 || o.SporeFormer() && math.Abs(spent-full) > 0.01*(1+full) {
+			t.Fatalf("%v: %v with a kill before, %v without", o, spent, full)
+		}
+		c.Straight(even(a), even(b), hours(h), 0)
+		if c.Spent(o).Mid < spent || c.WarmHours().Mid < warm {
+			t.Fatal("more time took some away")
+		}
+		unknown := New(5, 57)
+		unknown.Unknown(hours(h))
+		if full := all.Spent(o); full.Warm > unknown.Spent(o).Warm+1e-9 {
+			t.Fatalf("%v: what is known (%v) is worse than the worst (%v)", o, full, unknown.Spent(o))
+		}
+	})
+}

@@ -1,0 +1,1039 @@
+# Food safety. The unfavourable end of every error and range decides, and what is not known counts against the formula: that is what
+# doubt = "flag" means. None of this proves a food safe, and the law of the place and licensed practice decide.
+
+needs = "0.1"
+about = "food safety: published limits held against the real history of each part"
+
+# Cooling
+
+rule "cool-first-stage" {
+  on     = ["cool", "chill", "freeze", "rest", "store"]
+  level  = "stop"
+  doubt  = "flag"
+  limits = { first_h = 2 }
+  when   = "step.needs_control && step.starts_hot && step.h_57_to_21 > limit.first_h"
+  say    = "From 57 to 21 C this takes {step.h_57_to_21}; {limit.first_h} is the most, and the slow end counts. Cool it in {step.cooling_way}. What took longer is thrown away."
+  why    = "Between 57 and 21 C the spores that came through the cook grow fastest. A deep mass holds its warmth in the middle however cold the fridge is."
+  source = "FDA Food Code 2022, 3-501.14(A)(1) (read); ways to cool: 3-501.15 (memory)"
+
+  adjust "step.as" {}
+}
+
+trial "21 C after 125 minutes" {
+  rule   = "cool-first-stage"
+  expect = "flagged"
+  formula "t" {
+    filling "custard" {
+      ph          = 6.5
+      ingredients = { "whole milk" = "500 g", "egg yolk" = "100 g", "sugar" = "100 g", "corn starch" = "40 g" }
+      steps       = [{ cook = "5 min", to = "57 C" }, { chill = "8 h", at = "3 C", as = "tray 40 mm", measured = "21 C after 125 min" }]
+    }
+  }
+}
+
+trial "21 C after 115 minutes" {
+  rule   = "cool-first-stage"
+  expect = "clear"
+  formula "t" {
+    filling "custard" {
+      ph          = 6.5
+      ingredients = { "whole milk" = "500 g", "egg yolk" = "100 g", "sugar" = "100 g", "corn starch" = "40 g" }
+      steps       = [{ cook = "5 min", to = "57 C" }, { chill = "8 h", at = "3 C", as = "tray 40 mm", measured = "21 C after 115 min" }]
+    }
+  }
+}
+
+trial "three kilos in a bowl" {
+  rule   = "cool-first-stage"
+  expect = "flagged"
+  formula "t" {
+    filling "custard" {
+      ph          = 6.5
+      ingredients = { "whole milk" = "2000 g", "egg yolk" = "480 g", "sugar" = "400 g", "corn starch" = "160 g" }
+      steps       = [{ cook = "8 min", to = "85 C" }, { chill = "12 h", at = "4 C", as = "bowl" }]
+    }
+  }
+}
+
+trial "trays in an ice bath first" {
+  rule   = "cool-first-stage"
+  expect = "clear"
+  formula "t" {
+    filling "custard" {
+      ph          = 6.5
+      ingredients = { "whole milk" = "2000 g", "egg yolk" = "480 g", "sugar" = "400 g", "corn starch" = "160 g" }
+      steps       = [{ cook = "8 min", to = "85 C" }, { cool = "1 h", by = "ice bath", as = "tray 25 mm", covered = false }, { chill = "12 h", at = "4 C", as = "tray 25 mm" }]
+    }
+  }
+}
+
+trial "cooked to nobody knows what" {
+  rule   = "cool-first-stage"
+  expect = "flagged"
+  formula "t" {
+    filling "custard" {
+      ingredients = { "whole milk" = "500 g", "egg yolk" = "100 g", "sugar" = "100 g", "corn starch" = "40 g" }
+      steps       = [{ cook = "5 min" }, { chill = "8 h", at = "3 C", as = "tray 10 mm", covered = false }]
+    }
+  }
+}
+
+trial "left on the bench for half a day" {
+  rule   = "cool-first-stage"
+  expect = "flagged"
+  formula "t" {
+    filling "custard" {
+      ph          = 6.5
+      ingredients = { "whole milk" = "500 g", "egg yolk" = "100 g", "sugar" = "100 g", "corn starch" = "40 g" }
+      steps       = [{ cook = "5 min", to = "90 C" }, { rest = "6 h", at = "room", as = "bowl" }]
+    }
+  }
+}
+
+trial "a nut filling too sweet to need it" {
+  rule   = "cool-first-stage"
+  expect = "clear"
+  formula "t" {
+    filling "nuts" {
+      ingredients = { "ground walnuts" = "500 g", "sugar" = "300 g", "water" = "100 g", "honey" = "100 g" }
+      steps       = [{ cook = "5 min", to = "108 C" }, { cool = "5 h", at = "room", as = "bowl" }]
+    }
+  }
+}
+
+trial "custard buns left to cool in a stack, then in the fridge" {
+  rule   = "cool-first-stage"
+  expect = "flagged"
+  formula "t" {
+    filling "custard" {
+      ph          = 6.5
+      ingredients = { "whole milk" = "500 g", "egg yolk" = "100 g", "sugar" = "100 g", "corn starch" = "40 g" }
+      steps       = [{ cook = "5 min", to = "90 C" }, { chill = "4 h", at = "3 C", as = "tray 10 mm", covered = false }]
+    }
+    dough "d" {
+      ingredients = { "bread flour" = { amount = "1000 g" }, "water" = { amount = "600 g", temp = "20 C" }, "instant yeast" = "10 g" }
+      steps = [
+        { mix = "10 min", to = "25 C" },
+        { fill = "custard" },
+        { shape = "buns", pieces = 20 },
+        { proof = "1 h", at = "28 C", as = "pieces 110 g" },
+        { bake = "16 min", at = "200 C", core = "93 C", measured = "94 C core" },
+        { cool = "3 h", at = "room", as = "slab 90 mm" },
+        { chill = "5 h", at = "3 C", as = "slab 90 mm" },
+      ]
+    }
+  }
+}
+
+rule "cool-second-stage" {
+  on     = ["cool", "chill", "freeze", "rest", "store"]
+  level  = "stop"
+  doubt  = "flag"
+  limits = { total_h = 6 }
+  when   = "step.needs_control && step.starts_hot && step.h_57_to_5 > limit.total_h"
+  say    = "From 57 to 5 C this takes {step.h_57_to_5}; {limit.total_h} in all is the most, and the slow end counts. Cool it in {step.cooling_way}, in a fridge that is under 5 C."
+  why    = "Below 21 C growth slows and does not stop: the second stage has what the first has left of the six hours."
+  source = "FDA Food Code 2022, 3-501.14(A)(2) (read); ways to cool: 3-501.15 (memory)"
+
+  adjust "step.as" {}
+}
+
+trial "5 C after 6 hours and 10 minutes" {
+  rule   = "cool-second-stage"
+  expect = "flagged"
+  formula "t" {
+    filling "custard" {
+      ph          = 6.5
+      ingredients = { "whole milk" = "500 g", "egg yolk" = "100 g", "sugar" = "100 g", "corn starch" = "40 g" }
+      steps       = [{ cook = "5 min", to = "57 C" }, { chill = "8 h", at = "3 C", as = "tray 40 mm", measured = "5 C after 370 min" }]
+    }
+  }
+}
+
+trial "5 C after 5 hours and 50 minutes" {
+  rule   = "cool-second-stage"
+  expect = "clear"
+  formula "t" {
+    filling "custard" {
+      ph          = 6.5
+      ingredients = { "whole milk" = "500 g", "egg yolk" = "100 g", "sugar" = "100 g", "corn starch" = "40 g" }
+      steps       = [{ cook = "5 min", to = "57 C" }, { chill = "8 h", at = "3 C", as = "tray 40 mm", measured = "5 C after 350 min" }]
+    }
+  }
+}
+
+trial "three kilos in a bowl in the fridge" {
+  rule   = "cool-second-stage"
+  expect = "flagged"
+  formula "t" {
+    filling "custard" {
+      ph          = 6.5
+      ingredients = { "whole milk" = "2000 g", "egg yolk" = "480 g", "sugar" = "400 g", "corn starch" = "160 g" }
+      steps       = [{ cook = "8 min", to = "85 C" }, { chill = "12 h", at = "4 C", as = "bowl" }]
+    }
+  }
+}
+
+trial "trays in an ice bath, then the fridge" {
+  rule   = "cool-second-stage"
+  expect = "clear"
+  formula "t" {
+    filling "custard" {
+      ph          = 6.5
+      ingredients = { "whole milk" = "2000 g", "egg yolk" = "480 g", "sugar" = "400 g", "corn starch" = "160 g" }
+      steps       = [{ cook = "8 min", to = "85 C" }, { cool = "1 h", by = "ice bath", as = "tray 25 mm", covered = false }, { chill = "12 h", at = "4 C", as = "tray 25 mm" }]
+    }
+  }
+}
+
+trial "cool in an hour, and in the oven after three" {
+  rule   = "cool-second-stage"
+  expect = "clear"
+  formula "t" {
+    filling "custard" {
+      ph          = 6.5
+      ingredients = { "whole milk" = "500 g", "egg yolk" = "100 g", "sugar" = "100 g", "corn starch" = "40 g" }
+      steps       = [{ cook = "5 min", to = "90 C" }, { chill = "1 h", at = "3 C", as = "tray 10 mm", covered = false, measured = "15 C after 1 h" }]
+    }
+    dough "d" {
+      ingredients = { "bread flour" = { amount = "1000 g" }, "water" = { amount = "600 g", temp = "20 C" }, "instant yeast" = "10 g" }
+      steps = [
+        { mix = "10 min", to = "25 C" },
+        { fill = "custard" },
+        { shape = "buns", pieces = 20 },
+        { proof = "1 h", at = "28 C", as = "pieces 110 g" },
+        { bake = "16 min", at = "200 C", core = "93 C", measured = "94 C core" },
+      ]
+    }
+  }
+}
+
+rule "ambient-made-chill" {
+  on     = ["chill", "freeze"]
+  level  = "risk"
+  doubt  = "flag"
+  limits = { made_h = 4 }
+  when   = "!(part.kind in ['dough', 'preferment']) && !part.is_cooked && part.needs_control && step.h_made_to_5c > limit.made_h"
+  say    = "Mixed at room warmth, this is down to 5 C {step.h_made_to_5c} after the mix; {limit.made_h} is the most, and the slow end counts. Mix it cold, or chill it in shallow trays."
+  why    = "What is made of ingredients at room warmth has had no kill step: its time in the warm counts from the bowl on."
+  source = "FDA Food Code 2022, 3-501.14(B) (read)"
+
+  adjust "step.as" {}
+}
+
+trial "cream cheese filling, 5 C after 4 hours and 10 minutes" {
+  rule   = "ambient-made-chill"
+  expect = "flagged"
+  formula "t" {
+    filling "cheese" {
+      ph          = 5.2
+      ingredients = { "cream cheese" = "1000 g", "sugar" = "200 g" }
+      steps       = [{ mix = "5 min", to = "18 C" }, { chill = "8 h", at = "3 C", as = "tray 40 mm", measured = "5 C after 250 min" }]
+    }
+  }
+}
+
+trial "cream cheese filling, 5 C after 3 hours and 50 minutes" {
+  rule   = "ambient-made-chill"
+  expect = "clear"
+  formula "t" {
+    filling "cheese" {
+      ph          = 5.2
+      ingredients = { "cream cheese" = "1000 g", "sugar" = "200 g" }
+      steps       = [{ mix = "5 min", to = "18 C" }, { chill = "8 h", at = "3 C", as = "tray 40 mm", measured = "5 C after 230 min" }]
+    }
+  }
+}
+
+trial "chilled again when it is cold" {
+  rule   = "ambient-made-chill"
+  expect = "clear"
+  formula "t" {
+    filling "cheese" {
+      ph          = 5.2
+      ingredients = { "cream cheese" = "1000 g", "sugar" = "200 g" }
+      steps       = [{ mix = "5 min", to = "18 C" }, { chill = "8 h", at = "3 C", as = "tray 20 mm", covered = false, measured = "4 C after 3 h" }, { chill = "8 h", at = "3 C" }]
+    }
+  }
+}
+
+trial "a dough that will be baked" {
+  rule   = "ambient-made-chill"
+  expect = "clear"
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "500 g", "whole milk" = { amount = "250 g", temp = "20 C" }, "egg" = "100 g", "instant yeast" = "4 g" }
+      steps       = [{ mix = "10 min", to = "25 C" }, { chill = "12 h", at = "fridge", as = "bowl" }, { bake = "30 min", at = "180 C", core = "93 C" }]
+    }
+  }
+}
+
+# Cold and hot
+
+rule "fridge-warm" {
+  on     = "formula"
+  level  = "risk"
+  doubt  = "flag"
+  limits = { fridge_c = 5 }
+  when   = "kitchen.fridge_c > limit.fridge_c"
+  say    = "The fridge stands at {kitchen.fridge_c}; {limit.fridge_c} is the most for food that needs it. Set it colder, and read it in a glass of water on the warmest shelf."
+  why    = "Listeria grows in any fridge, and three to seven times as fast a few degrees up."
+  source = "FDA Food Code 2022, 3-501.16(A)(2) (read); growth: FDA Hazards Guidance, App. 4 table A-2 (memory)"
+}
+
+trial "a fridge of 5.3 C" {
+  rule   = "fridge-warm"
+  expect = "flagged"
+  kitchen { fridge = "5.3 C" }
+  formula "t" {
+    dough "d" { ingredients = { "bread flour" = "500 g" } }
+  }
+}
+
+trial "a fridge of 5 C" {
+  rule   = "fridge-warm"
+  expect = "clear"
+  kitchen { fridge = "5 C" }
+  formula "t" {
+    dough "d" { ingredients = { "bread flour" = "500 g" } }
+  }
+}
+
+trial "a fridge that runs to 7 C" {
+  rule   = "fridge-warm"
+  expect = "flagged"
+  kitchen { fridge = "3 C to 7 C" }
+  formula "t" {
+    dough "d" { ingredients = { "bread flour" = "500 g" } }
+  }
+}
+
+rule "hot-hold-low" {
+  on     = "hold"
+  level  = "stop"
+  doubt  = "flag"
+  limits = { hot_c = 63, meant_c = 30 }
+  when   = "hold.needs_control && hold.at_c >= limit.meant_c && hold.at_c < limit.hot_c"
+  say    = "Held hot at {hold.at_c}: {limit.hot_c} or more it has to be. In between it is an incubator. Hold it hotter, or cool it."
+  why    = "Under its holding temperature a hot food is as warm as bacteria like it."
+  source = "FDA Food Code 2022, 3-501.16(A)(1): 57 C (read); UK SI 2013/2996: 63 C (read); a hold under 30 C is no hot holding: common practice, no source"
+
+  adjust "step.at" {}
+}
+
+trial "custard held at 60 C" {
+  rule   = "hot-hold-low"
+  expect = "flagged"
+  formula "t" {
+    filling "custard" {
+      ph          = 6.5
+      ingredients = { "whole milk" = "500 g", "egg yolk" = "100 g", "sugar" = "100 g" }
+      steps       = [{ cook = "5 min", to = "80 C" }, { hold = "1 h", at = "60 C" }]
+    }
+  }
+}
+
+trial "custard held at 65 C" {
+  rule   = "hot-hold-low"
+  expect = "clear"
+  formula "t" {
+    filling "custard" {
+      ph          = 6.5
+      ingredients = { "whole milk" = "500 g", "egg yolk" = "100 g", "sugar" = "100 g" }
+      steps       = [{ cook = "5 min", to = "80 C" }, { hold = "1 h", at = "65 C" }]
+    }
+  }
+}
+
+trial "held at 31 C" {
+  rule   = "hot-hold-low"
+  expect = "flagged"
+  formula "t" {
+    filling "custard" {
+      ph          = 6.5
+      ingredients = { "whole milk" = "500 g", "egg yolk" = "100 g", "sugar" = "100 g" }
+      steps       = [{ cook = "5 min", to = "80 C" }, { hold = "1 h", at = "31 C" }]
+    }
+  }
+}
+
+trial "a bench of 28 C is no hot holding" {
+  rule   = "hot-hold-low"
+  expect = "clear"
+  formula "t" {
+    filling "custard" {
+      ph          = 6.5
+      ingredients = { "whole milk" = "500 g", "egg yolk" = "100 g", "sugar" = "100 g" }
+      steps       = [{ cook = "5 min", to = "80 C" }, { hold = "1 h", at = "28 C" }]
+    }
+  }
+}
+
+# Hours in the warm
+
+rule "warm-time" {
+  on     = "part"
+  level  = "risk"
+  doubt  = "flag"
+  limits = { warm_h = 4 }
+  when   = "part.needs_control && part.warm_h > limit.warm_h"
+  say    = "This stands {part.warm_h} between cold and hot holding with no kill step between; {limit.warm_h} is what the code gives a food that needs control ({part.control_cell}). Warm minutes add up: shorten the rests, work cooler, or chill it thinner."
+  why    = "Time in the warm adds up, and a chill stops the clock without setting it back. A live yeast dough holds bacteria back, by how much no source says: this is the careful figure, and a long cold night counts little in it once the dough is cold through."
+  source = "FDA Food Code 2022, 3-501.19(B), time as a control, 4 h (read)"
+
+  adjust "step.time" {}
+  adjust "step.at" {}
+}
+
+trial "cream cheese on the bench for 4 hours and 10 minutes" {
+  rule   = "warm-time"
+  expect = "flagged"
+  formula "t" {
+    filling "cheese" {
+      ph          = 5.2
+      ingredients = { "cream cheese" = { amount = "1000 g", temp = "20 C" }, "sugar" = "200 g" }
+      steps       = [{ hold = "250 min", at = "20 C", as = "bowl" }]
+    }
+  }
+}
+
+trial "cream cheese on the bench for 3 hours and 50 minutes" {
+  rule   = "warm-time"
+  expect = "clear"
+  formula "t" {
+    filling "cheese" {
+      ph          = 5.2
+      ingredients = { "cream cheese" = { amount = "1000 g", temp = "20 C" }, "sugar" = "200 g" }
+      steps       = [{ hold = "230 min", at = "20 C", as = "bowl" }]
+    }
+  }
+}
+
+trial "in the dough the time runs on" {
+  rule   = "warm-time"
+  expect = "flagged"
+  formula "t" {
+    filling "cheese" {
+      ph          = 5.2
+      ingredients = { "cream cheese" = { amount = "1000 g", temp = "20 C" }, "sugar" = "200 g" }
+      steps       = [{ hold = "2 h", at = "20 C", as = "bowl" }]
+    }
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = { amount = "600 g", temp = "20 C" }, "instant yeast" = "10 g" }
+      steps       = [{ mix = "10 min", to = "25 C" }, { fill = "cheese" }, { shape = "buns", pieces = 20 }, { proof = "130 min", at = "28 C", as = "pieces 110 g" }, { bake = "16 min", at = "200 C", core = "93 C" }]
+    }
+  }
+}
+
+trial "a lean dough needs no control" {
+  rule   = "warm-time"
+  expect = "clear"
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = { amount = "600 g", temp = "20 C" }, "instant yeast" = "2 g" }
+      steps       = [{ mix = "10 min", to = "25 C" }, { rest = "8 h", at = "room" }, { bake = "30 min", at = "220 C", core = "96 C" }]
+    }
+  }
+}
+
+trial "an egg dough at nobody knows what temperature" {
+  rule   = "warm-time"
+  expect = "flagged"
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "whole milk" = "500 g", "egg" = "100 g", "instant yeast" = "10 g" }
+      steps       = [{ mix = "10 min", to = "25 C" }, { rest = "5 h" }, { bake = "30 min", at = "200 C", core = "93 C" }]
+    }
+  }
+}
+
+rule "growth-budget" {
+  on     = "part"
+  level  = "risk"
+  doubt  = "flag"
+  limits = { budget_x = 1 }
+  when   = "part.needs_control && max(part.budget_salmonella, part.budget_s_aureus, part.budget_b_cereus, part.budget_l_monocytogenes) >= limit.budget_x && !part.is_killed"
+  say    = "{part.fastest_organism} could grow here: its published time is used up ({limit.budget_x} is all of it), and no proven kill step follows. Shorten the warm hours, or keep it cold until it is baked through."
+  why    = "Each organism has a longest time at each warmth; the shares of it add up along the part's history. At 1 nothing is left."
+  source = "FDA Fish and Fishery Products Hazards and Controls Guidance, App. 4 table A-2 (part read, part memory); made for fish, careful for a sour and live dough"
+
+  adjust "step.time" {}
+  adjust "step.at" {}
+}
+
+trial "egg and cheese at 25 C for 2 hours and 6 minutes" {
+  rule   = "growth-budget"
+  expect = "flagged"
+  formula "t" {
+    filling "cheese" {
+      ph          = 6
+      ingredients = { "cream cheese" = { amount = "1000 g", temp = "25 C" }, "egg" = { amount = "100 g", temp = "25 C" } }
+      steps       = [{ hold = "126 min", at = "25 C", as = "bowl" }]
+    }
+  }
+}
+
+trial "egg and cheese at 25 C for 1 hour and 54 minutes" {
+  rule   = "growth-budget"
+  expect = "clear"
+  formula "t" {
+    filling "cheese" {
+      ph          = 6
+      ingredients = { "cream cheese" = { amount = "1000 g", temp = "25 C" }, "egg" = { amount = "100 g", temp = "25 C" } }
+      steps       = [{ hold = "114 min", at = "25 C", as = "bowl" }]
+    }
+  }
+}
+
+trial "a dough that is baked through answers for what dies" {
+  rule   = "growth-budget"
+  expect = "clear"
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "whole milk" = { amount = "450 g", temp = "20 C" }, "egg" = { amount = "150 g", temp = "10 C" }, "sugar" = "80 g", "instant yeast" = "10 g" }
+      steps = [
+        { mix = "10 min", to = "26 C", measured = "26 C" },
+        { rest = "100 min", at = "26 C", as = "bowl" },
+        { shape = "buns", pieces = 20 },
+        { proof = "60 min", at = "28 C", as = "pieces 80 g" },
+        { bake = "14 min", at = "200 C", core = "93 C", measured = "94 C core" },
+        { cool = "45 min", at = "room" },
+      ]
+    }
+  }
+}
+
+trial "the same dough, never baked" {
+  rule   = "growth-budget"
+  expect = "flagged"
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "whole milk" = { amount = "450 g", temp = "20 C" }, "egg" = { amount = "150 g", temp = "10 C" }, "sugar" = "80 g", "instant yeast" = "10 g" }
+      steps = [
+        { mix = "10 min", to = "26 C", measured = "26 C" },
+        { rest = "100 min", at = "26 C", as = "bowl" },
+        { shape = "buns", pieces = 20 },
+        { proof = "60 min", at = "28 C", as = "pieces 80 g" },
+      ]
+    }
+  }
+}
+
+rule "toxin-not-baked-out" {
+  on     = "part"
+  level  = "stop"
+  doubt  = "flag"
+  limits = { budget_x = 1 }
+  when   = "part.needs_control && max(part.budget_s_aureus, part.budget_b_cereus) > limit.budget_x"
+  say    = "Baking does not undo a toxin. {part.fastest_toxin} has used up more than its published time here: S. aureus {part.budget_s_aureus}, B. cereus {part.budget_b_cereus}, where {limit.budget_x} is all of it. That is the careful table for a wet egg or milk mix, not proof of harm: a shorter, cooler or retarded schedule takes the doubt away."
+  why    = "These two can leave a poison that heat does not destroy. Many egg doughs have stood so long and hurt nobody, since yeast and acid hold bacteria back; no published figure says by how much, so the table stands."
+  source = "FDA Fish and Fishery Products Hazards and Controls Guidance, App. 4 table A-2 and ch. 15: 3 h above 21 C, 12 h from 10 to 21 C for S. aureus (read); toxins: EFSA and ICMSF reviews (read)"
+
+  adjust "step.time" {}
+  adjust "step.at" {}
+}
+
+trial "milk and egg at 25 C for 3 hours and 9 minutes" {
+  rule   = "toxin-not-baked-out"
+  expect = "flagged"
+  formula "t" {
+    filling "cheese" {
+      ph          = 6
+      ingredients = { "cream cheese" = { amount = "1000 g", temp = "25 C" }, "egg" = { amount = "100 g", temp = "25 C" } }
+      steps       = [{ hold = "189 min", at = "25 C", as = "bowl" }]
+    }
+  }
+}
+
+trial "milk and egg at 25 C for 2 hours and 51 minutes" {
+  rule   = "toxin-not-baked-out"
+  expect = "clear"
+  formula "t" {
+    filling "cheese" {
+      ph          = 6
+      ingredients = { "cream cheese" = { amount = "1000 g", temp = "25 C" }, "egg" = { amount = "100 g", temp = "25 C" } }
+      steps       = [{ hold = "171 min", at = "25 C", as = "bowl" }]
+    }
+  }
+}
+
+trial "three hours of bulk at 28 C and three of proof at 30 C" {
+  rule   = "toxin-not-baked-out"
+  expect = "flagged"
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "whole milk" = { amount = "450 g", temp = "20 C" }, "egg" = { amount = "150 g", temp = "10 C" }, "sugar" = "80 g", "instant yeast" = "5 g" }
+      steps = [
+        { mix = "10 min", to = "26 C", measured = "26 C" },
+        { rest = "3 h", at = "28 C", as = "bowl" },
+        { shape = "buns", pieces = 20 },
+        { proof = "3 h", at = "30 C", as = "pieces 80 g" },
+        { bake = "14 min", at = "200 C", core = "93 C", measured = "94 C core" },
+      ]
+    }
+  }
+}
+
+trial "an hour of bulk and an hour of proof" {
+  rule   = "toxin-not-baked-out"
+  expect = "clear"
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "whole milk" = { amount = "450 g", temp = "20 C" }, "egg" = { amount = "150 g", temp = "10 C" }, "sugar" = "80 g", "instant yeast" = "15 g" }
+      steps = [
+        { mix = "10 min", to = "26 C", measured = "26 C" },
+        { rest = "1 h", at = "28 C", as = "bowl" },
+        { shape = "buns", pieces = 20 },
+        { proof = "1 h", at = "30 C", as = "pieces 80 g" },
+        { bake = "14 min", at = "200 C", core = "93 C", measured = "94 C core" },
+      ]
+    }
+  }
+}
+
+# Cooked, baked, eaten
+
+rule "egg-undercooked" {
+  on     = ["filling", "topping", "syrup", "wash"]
+  level  = "stop"
+  doubt  = "flag"
+  limits = { egg_c = 71 }
+  when   = "part.has_shell_egg && part.heated_to_c < limit.egg_c"
+  say    = "Shell egg in this gets no hotter than {part.heated_to_c}; {limit.egg_c} cooks it. Cook it, bake it through, or use pasteurised egg."
+  why    = "Raw egg can carry Salmonella. The code asks for 68 C held 17 seconds, or 70 C at once; advice for egg dishes is 71 C."
+  source = "FDA Food Code 2022, 3-401.11(A)(2), 3-302.13 (read); USDA chart: 71 C, 160 F (read)"
+
+  adjust "step.to" {}
+}
+
+trial "custard cooked to 66 C" {
+  rule   = "egg-undercooked"
+  expect = "flagged"
+  formula "t" {
+    filling "custard" {
+      ingredients = { "whole milk" = "500 g", "egg yolk" = "100 g", "sugar" = "100 g" }
+      steps       = [{ cook = "5 min", to = "66 C" }]
+    }
+  }
+}
+
+trial "custard cooked to 75 C" {
+  rule   = "egg-undercooked"
+  expect = "clear"
+  formula "t" {
+    filling "custard" {
+      ingredients = { "whole milk" = "500 g", "egg yolk" = "100 g", "sugar" = "100 g" }
+      steps       = [{ cook = "5 min", to = "75 C" }]
+    }
+  }
+}
+
+trial "egg wash that goes into the oven" {
+  rule   = "egg-undercooked"
+  expect = "clear"
+  formula "t" {
+    wash "w" { ingredients = { "egg" = "50 g", "water" = "10 g" } }
+    dough "d" {
+      ingredients = { "bread flour" = "500 g", "water" = "300 g" }
+      steps       = [{ mix = "10 min", to = "25 C" }, { wash = "w" }, { bake = "20 min", at = "200 C", core = "93 C" }]
+    }
+  }
+}
+
+trial "a raw egg foam put on after the bake" {
+  rule   = "egg-undercooked"
+  expect = "flagged"
+  formula "t" {
+    topping "foam" { ingredients = { "egg white" = "100 g", "sugar" = "200 g" } }
+    dough "d" {
+      ingredients = { "bread flour" = "500 g", "water" = "300 g" }
+      steps       = [{ mix = "10 min", to = "25 C" }, { bake = "20 min", at = "200 C", core = "93 C" }, { brush = "foam" }]
+    }
+  }
+}
+
+trial "raw egg in a filling, and a bake to nobody knows what" {
+  rule   = "egg-undercooked"
+  expect = "flagged"
+  formula "t" {
+    filling "f" { ingredients = { "ground almonds" = "200 g", "egg" = "50 g", "sugar" = "100 g" } }
+    dough "d" {
+      ingredients = { "bread flour" = "500 g", "water" = "300 g" }
+      steps       = [{ mix = "10 min", to = "25 C" }, { fill = "f" }, { bake = "?", at = "200 C" }]
+    }
+  }
+}
+
+rule "raw-flour-eaten" {
+  on     = "part"
+  level  = "stop"
+  doubt  = "flag"
+  when   = "part.flour_eaten_raw"
+  say    = "The flour in this is raw when it is eaten: no bake and no cook to 74 C reaches it. Bake it, cook it, or buy flour sold as heat-treated."
+  why    = "Flour is a raw food: it can carry E. coli and Salmonella, and neither milling nor toasting it at home is a proven kill."
+  source = "US CDC and FDA, raw flour and dough (read); 74 C: the careful end of consumer advice, no code names a figure for flour"
+}
+
+trial "raw crumb put on after the bake" {
+  rule   = "raw-flour-eaten"
+  expect = "flagged"
+  formula "t" {
+    topping "crumb" { ingredients = { "all-purpose flour" = "100 g", "unsalted butter" = "80 g", "sugar" = "60 g" } }
+    dough "d" {
+      ingredients = { "bread flour" = "500 g", "water" = "300 g" }
+      steps       = [{ mix = "10 min", to = "25 C" }, { bake = "20 min", at = "200 C", core = "93 C" }, { brush = "crumb" }]
+    }
+  }
+}
+
+trial "crumb put on before the bake" {
+  rule   = "raw-flour-eaten"
+  expect = "clear"
+  formula "t" {
+    topping "crumb" { ingredients = { "all-purpose flour" = "100 g", "unsalted butter" = "80 g", "sugar" = "60 g" } }
+    dough "d" {
+      ingredients = { "bread flour" = "500 g", "water" = "300 g" }
+      steps       = [{ mix = "10 min", to = "25 C" }, { wash = "crumb" }, { bake = "20 min", at = "200 C", core = "93 C" }]
+    }
+  }
+}
+
+trial "a dough with steps and no bake" {
+  rule   = "raw-flour-eaten"
+  expect = "flagged"
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "500 g", "water" = "300 g" }
+      steps       = [{ mix = "10 min", to = "25 C" }]
+    }
+  }
+}
+
+trial "pastry cream cooked to 92 C" {
+  rule   = "raw-flour-eaten"
+  expect = "clear"
+  formula "t" {
+    filling "custard" {
+      ingredients = { "whole milk" = "500 g", "egg yolk" = "100 g", "all-purpose flour" = "40 g" }
+      steps       = [{ cook = "5 min", to = "92 C" }]
+    }
+  }
+}
+
+rule "kill-step" {
+  on     = "bake"
+  level  = "risk"
+  doubt  = "flag"
+  limits = { kill_log = 5 }
+  when   = "bake.wants_kill && bake.lethality_log_salmonella < limit.kill_log"
+  say    = "The filling is raw, or was never cooked, and this bake brings Salmonella down by {bake.lethality_log_salmonella} in its middle; {limit.kill_log} is a kill step. Bake it longer, probe the filling itself, or cook it first."
+  why    = "Sugar and fat shield bacteria from heat, and the middle of a filling is the last to get hot. Melted chocolate has had no kill step at all."
+  source = "5 log: Channaiah et al. 2016, 2017, bun and muffin studies (read); D and z by the water activity of the food, the drier row between two (read and derived)"
+
+  adjust "step.time" {}
+}
+
+trial "raw egg in a nut filling, sixteen minutes" {
+  rule   = "kill-step"
+  expect = "clear"
+  formula "t" {
+    filling "f" { ingredients = { "ground almonds" = "200 g", "egg" = "100 g", "sugar" = "200 g", "unsalted butter" = "150 g" } }
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = { amount = "600 g", temp = "20 C" }, "instant yeast" = "10 g" }
+      steps = [
+        { mix = "10 min", to = "25 C" },
+        { fill = "f" },
+        { shape = "buns", pieces = 20 },
+        { proof = "1 h", at = "28 C", as = "pieces 110 g" },
+        { bake = "16 min", at = "200 C", core = "93 C", measured = "92 C core" },
+      ]
+    }
+  }
+}
+
+trial "the same, a little less hot" {
+  rule   = "kill-step"
+  expect = "flagged"
+  formula "t" {
+    filling "f" { ingredients = { "ground almonds" = "200 g", "egg" = "100 g", "sugar" = "200 g", "unsalted butter" = "150 g" } }
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = { amount = "600 g", temp = "20 C" }, "instant yeast" = "10 g" }
+      steps = [
+        { mix = "10 min", to = "25 C" },
+        { fill = "f" },
+        { shape = "buns", pieces = 20 },
+        { proof = "1 h", at = "28 C", as = "pieces 110 g" },
+        { bake = "16 min", at = "200 C", core = "93 C", measured = "91.5 C core" },
+      ]
+    }
+  }
+}
+
+trial "and with the hot minutes after the bake" {
+  rule   = "kill-step"
+  expect = "clear"
+  formula "t" {
+    filling "f" { ingredients = { "ground almonds" = "200 g", "egg" = "100 g", "sugar" = "200 g", "unsalted butter" = "150 g" } }
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = { amount = "600 g", temp = "20 C" }, "instant yeast" = "10 g" }
+      steps = [
+        { mix = "10 min", to = "25 C" },
+        { fill = "f" },
+        { shape = "buns", pieces = 20 },
+        { proof = "1 h", at = "28 C", as = "pieces 110 g" },
+        { bake = "16 min", at = "200 C", core = "93 C", measured = "89 C core" },
+        { cool = "40 min", at = "room", as = "pieces 110 g" },
+      ]
+    }
+  }
+}
+
+trial "raw egg in melted chocolate" {
+  rule   = "kill-step"
+  expect = "flagged"
+  formula "t" {
+    filling "f" { ingredients = { "dark chocolate" = "300 g", "egg" = "100 g", "unsalted butter" = "100 g" } }
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = { amount = "600 g", temp = "20 C" }, "instant yeast" = "10 g" }
+      steps = [
+        { mix = "10 min", to = "25 C" },
+        { fill = "f" },
+        { shape = "buns", pieces = 20 },
+        { proof = "1 h", at = "28 C", as = "pieces 110 g" },
+        { bake = "16 min", at = "200 C", core = "93 C", measured = "94 C core" },
+      ]
+    }
+  }
+}
+
+trial "cinnamon sugar wants no kill" {
+  rule   = "kill-step"
+  expect = "clear"
+  formula "t" {
+    filling "f" { ingredients = { "brown sugar" = "300 g", "cinnamon" = "20 g" } }
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = { amount = "600 g", temp = "20 C" }, "instant yeast" = "10 g" }
+      steps       = [{ mix = "10 min", to = "25 C" }, { fill = "f" }, { bake = "5 min", at = "200 C" }]
+    }
+  }
+}
+
+rule "filling-needs-cold" {
+  on     = "formula"
+  level  = "risk"
+  doubt  = "flag"
+  limits = { warm_h = 4 }
+  when   = "formula.warm_after_bake_h > limit.warm_h"
+  say    = "After the bake something in it or on it that needs control stands {formula.warm_after_bake_h} neither cold nor hot; {limit.warm_h} is the most, then it is thrown away. Cool it on into the fridge, and write the step that keeps it there."
+  why    = "A bun with custard, cream or cheese in it is a fridge food unless water activity and pH prove otherwise."
+  source = "FDA Food Code 2022, 3-501.16, 3-501.19(B) (read)"
+}
+
+trial "custard buns at room warmth for 4 hours and 10 minutes" {
+  rule   = "filling-needs-cold"
+  expect = "flagged"
+  formula "t" {
+    filling "custard" {
+      ph          = 6.5
+      ingredients = { "whole milk" = "500 g", "egg yolk" = "100 g", "sugar" = "100 g" }
+      steps       = [{ cook = "5 min", to = "85 C" }]
+    }
+    dough "d" {
+      ingredients = { "bread flour" = "500 g", "water" = "300 g" }
+      steps       = [{ mix = "10 min", to = "25 C" }, { fill = "custard" }, { bake = "20 min", at = "200 C", core = "93 C" }, { cool = "250 min", at = "room" }]
+    }
+  }
+}
+
+trial "custard buns at room warmth for 3 hours and 50 minutes" {
+  rule   = "filling-needs-cold"
+  expect = "clear"
+  formula "t" {
+    filling "custard" {
+      ph          = 6.5
+      ingredients = { "whole milk" = "500 g", "egg yolk" = "100 g", "sugar" = "100 g" }
+      steps       = [{ cook = "5 min", to = "85 C" }]
+    }
+    dough "d" {
+      ingredients = { "bread flour" = "500 g", "water" = "300 g" }
+      steps       = [{ mix = "10 min", to = "25 C" }, { fill = "custard" }, { bake = "20 min", at = "200 C", core = "93 C" }, { cool = "230 min", at = "room" }]
+    }
+  }
+}
+
+trial "custard buns that shall keep two days, nobody says where" {
+  rule   = "filling-needs-cold"
+  expect = "flagged"
+  formula "t" {
+    keep = "2 day"
+    filling "custard" {
+      ph          = 6.5
+      ingredients = { "whole milk" = "500 g", "egg yolk" = "100 g", "sugar" = "100 g" }
+      steps       = [{ cook = "5 min", to = "85 C" }]
+    }
+    dough "d" {
+      ingredients = { "bread flour" = "500 g", "water" = "300 g" }
+      steps       = [{ mix = "10 min", to = "25 C" }, { fill = "custard" }, { bake = "20 min", at = "200 C", core = "93 C" }, { cool = "1 h", at = "room" }]
+    }
+  }
+}
+
+trial "cinnamon sugar needs no fridge" {
+  rule   = "filling-needs-cold"
+  expect = "clear"
+  formula "t" {
+    keep = "2 day"
+    filling "cinnamon" { ingredients = { "brown sugar" = "300 g", "cinnamon" = "20 g" } }
+    dough "d" {
+      ingredients = { "bread flour" = "500 g", "water" = "300 g" }
+      steps       = [{ mix = "10 min", to = "25 C" }, { fill = "cinnamon" }, { bake = "20 min", at = "200 C", core = "93 C" }, { cool = "5 h", at = "room" }]
+    }
+  }
+}
+
+rule "keep-too-long" {
+  on     = "store"
+  level  = "risk"
+  doubt  = "flag"
+  limits = { keep_days = 7 }
+  when   = "store.needs_control && store.kept_days > limit.keep_days"
+  say    = "Kept {store.kept_days}, the day it is made being the first; {limit.keep_days} at 5 C or less is the most for ready food that needs control. Date it, and throw it away after that."
+  why    = "Listeria grows slowly in the cold, and faster in a fridge over 5 C: there a day counts for more."
+  source = "FDA Food Code 2022, 3-501.17 and .18: 7 days at 5 C (read); older editions: 4 days at 7 C (read)"
+
+  adjust "step.time" {}
+}
+
+trial "custard kept into the eighth day" {
+  rule   = "keep-too-long"
+  expect = "flagged"
+  formula "t" {
+    filling "custard" {
+      ph          = 6.5
+      ingredients = { "whole milk" = "500 g", "egg yolk" = "100 g", "sugar" = "100 g" }
+      steps       = [{ cook = "5 min", to = "85 C" }, { chill = "4 h", at = "fridge", as = "tray 10 mm" }, { store = "152 h", at = "fridge" }]
+    }
+  }
+}
+
+trial "custard kept for seven days" {
+  rule   = "keep-too-long"
+  expect = "clear"
+  formula "t" {
+    filling "custard" {
+      ph          = 6.5
+      ingredients = { "whole milk" = "500 g", "egg yolk" = "100 g", "sugar" = "100 g" }
+      steps       = [{ cook = "5 min", to = "85 C" }, { chill = "4 h", at = "fridge", as = "tray 10 mm" }, { store = "6 day", at = "fridge" }]
+    }
+  }
+}
+
+trial "four days at 7 C" {
+  rule   = "keep-too-long"
+  expect = "flagged"
+  formula "t" {
+    filling "custard" {
+      ph          = 6.5
+      ingredients = { "whole milk" = "500 g", "egg yolk" = "100 g", "sugar" = "100 g" }
+      steps       = [{ cook = "5 min", to = "85 C" }, { store = "4 day", at = "7 C" }]
+    }
+  }
+}
+
+trial "a month in the freezer" {
+  rule   = "keep-too-long"
+  expect = "clear"
+  formula "t" {
+    filling "custard" {
+      ph          = 6.5
+      ingredients = { "whole milk" = "500 g", "egg yolk" = "100 g", "sugar" = "100 g" }
+      steps       = [{ cook = "5 min", to = "85 C" }, { store = "30 day", at = "freezer" }]
+    }
+  }
+}
+
+rule "thaw-warm" {
+  on     = "thaw"
+  level  = "risk"
+  doubt  = "flag"
+  limits = { thaw_c = 5 }
+  when   = "thaw.needs_control && thaw.at_c > limit.thaw_c"
+  say    = "Thawed at {thaw.at_c}. Thaw it in the fridge, at {limit.thaw_c} or less."
+  why    = "A thaw on the bench warms the outside for hours while the middle is still ice."
+  source = "FDA Food Code 2022, 3-501.13 (read)"
+
+  adjust "step.at" {}
+}
+
+trial "custard thawed at 5.3 C" {
+  rule   = "thaw-warm"
+  expect = "flagged"
+  formula "t" {
+    filling "custard" {
+      ph          = 6.5
+      ingredients = { "whole milk" = "500 g", "egg yolk" = "100 g", "sugar" = "100 g" }
+      steps       = [{ cook = "5 min", to = "85 C" }, { freeze = "12 h" }, { thaw = "8 h", at = "5.3 C" }]
+    }
+  }
+}
+
+trial "custard thawed at 4.8 C" {
+  rule   = "thaw-warm"
+  expect = "clear"
+  formula "t" {
+    filling "custard" {
+      ph          = 6.5
+      ingredients = { "whole milk" = "500 g", "egg yolk" = "100 g", "sugar" = "100 g" }
+      steps       = [{ cook = "5 min", to = "85 C" }, { freeze = "12 h" }, { thaw = "8 h", at = "4.8 C" }]
+    }
+  }
+}
+
+trial "a thaw at nobody says where" {
+  rule   = "thaw-warm"
+  expect = "flagged"
+  formula "t" {
+    filling "custard" {
+      ph          = 6.5
+      ingredients = { "whole milk" = "500 g", "egg yolk" = "100 g", "sugar" = "100 g" }
+      steps       = [{ cook = "5 min", to = "85 C" }, { freeze = "12 h" }, { thaw = "8 h" }]
+    }
+  }
+}
+
+rule "alcohol-served" {
+  on     = "formula"
+  level  = "note"
+  doubt  = "flag"
+  when   = "formula.alcohol_after_bake"
+  say    = "A spirit goes on after the bake, so all of its alcohol is served. Say so on the label, and keep it from children."
+  why    = "What soaks into a baked piece does not boil off."
+  source = "general practice (memory)"
+}
+
+trial "rum syrup brushed on after the bake" {
+  rule   = "alcohol-served"
+  expect = "flagged"
+  formula "t" {
+    syrup "s" {
+      ingredients = { "sugar" = "100 g", "water" = "100 g", "rum" = "30 g" }
+      steps       = [{ cook = "2 min", to = "101 C", with = ["sugar", "water"] }]
+    }
+    dough "d" {
+      ingredients = { "bread flour" = "500 g", "water" = "300 g" }
+      steps       = [{ mix = "10 min", to = "25 C" }, { bake = "20 min", at = "200 C", core = "93 C" }, { brush = "s" }]
+    }
+  }
+}
+
+trial "rum in a filling that is baked" {
+  rule   = "alcohol-served"
+  expect = "clear"
+  formula "t" {
+    filling "f" { ingredients = { "ground almonds" = "200 g", "sugar" = "100 g", "rum" = "20 g" } }
+    dough "d" {
+      ingredients = { "bread flour" = "500 g", "water" = "300 g" }
+      steps       = [{ mix = "10 min", to = "25 C" }, { fill = "f" }, { bake = "20 min", at = "200 C", core = "93 C" }]
+    }
+  }
+}
