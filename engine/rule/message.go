@@ -81,7 +81,7 @@ func (x *Expr) unit(n *names) string {
 	}
 	r := &x.reads[x.root.read]
 	if r.fact == nil {
-		return unitOf(n.limits[r.limit].Name)
+		return n.limits[r.limit].Unit()
 	}
 	return r.fact.Unit
 }
