@@ -84,7 +84,7 @@ func (w *Waiver) fault(today time.Time) *finding.Finding {
 	}
 	if _, err := time.Parse(dateForm, w.Until); err != nil {
 		return w.finding("waiver-undated", finding.Risk, w.UntilAt,
-			fmt.Sprintf("The waiver of %s does not hold: its last day is written %q, and no date can be read from that. Write year, month and day with hyphens: until = \"%s\".", w.Rule, w.Until, today.Format(dateForm)),
+			fmt.Sprintf("The waiver of %s does not hold: its last day is written %q, and no date can be read from that. Write year, month and day with hyphens, such as until = \"%s\".", w.Rule, w.Until, today.AddDate(0, 3, 0).Format(dateForm)),
 			"Nobody can tell how long a waiver with such a date was meant to hold, and to guess would set aside what nobody looks at any more.")
 	}
 	if today.Format(dateForm) > w.Until { // such dates sort as texts
