@@ -14,6 +14,7 @@ import (
 	"strings"
 	"sync"
 	"sync/atomic"
+	"time"
 
 	"github.com/hashicorp/hcl/v2/hclsyntax"
 
@@ -38,35 +39,43 @@ type Engine struct {
 	// Workers is how many files are checked at once; 0 means as many as there are processors.
 	Workers int
 
-	houses map[string]*Loaded // by path of the house file; "" for none
+	// Today is the day that waivers are held against. Left zero, the clock is read once a check.
+	Today time.Time
+
+	houses  map[string]*Loaded // by path of the house file; "" for none
+	shipped fs.FS              // the packs in the program
 }
 
 // Loaded is a house with its rules in force.
 type Loaded struct {
-	House *house.House
-	Rules *rule.Set
+	House     *house.House
+	Rules     *rule.Set
+	Unchecked []finding.Unchecked // food-safety packs that the house leaves out
 }
 
 // New makes an engine.
-func New() *Engine { return &Engine{houses: map[string]*Loaded{}} }
+func New() *Engine { return &Engine{houses: map[string]*Loaded{}, shipped: rules.Files} }
 
 // Input is one formula file to check.
 type Input struct {
-	Name string // as shown
-	Path string // where to read it; "" when Text is given
-	Text []byte
-	Dir  string // where the search for its house begins
+	Name   string // as shown
+	Path   string // where to read it; "" when Text is given
+	Text   []byte
+	Dir    string // where the search for its house begins
+	Walked bool   // found by walking a folder, not named itself
 }
 
 // Result is what a check found.
 type Result struct {
-	Cautions []*finding.Caution
-	Findings []*finding.Finding
-	Formulas []Checked // every formula judged, in order of file and line
-	Totals   finding.Totals
-	FailAt   map[string]finding.Level // by formula file: the level at which its house fails a run
-	Problems source.Problems          // inputs that could not be used
-	Notices  []string
+	Cautions  []*finding.Caution
+	Findings  []*finding.Finding
+	Formulas  []Checked // every formula judged, in order of file and line
+	Loosened  []finding.Loosened
+	Unchecked []finding.Unchecked
+	Totals    finding.Totals
+	FailAt    map[string]finding.Level // by formula file and house file: the level at which the house fails a run
+	Problems  source.Problems          // inputs that could not be used
+	Notices   []string
 }
 
 // Checked is a formula that was judged.
@@ -100,11 +109,11 @@ func Inputs(paths []string) ([]Input, source.Problems) {
 	fail := func(format string, args ...any) {
 		problems = append(problems, source.Problem{Text: fmt.Sprintf(format, args...)})
 	}
-	add := func(path string) {
+	add := func(path string, walked bool) {
 		path = filepath.Clean(path)
 		if !seen[path] {
 			seen[path] = true
-			out = append(out, Input{Name: filepath.ToSlash(path), Path: path, Dir: filepath.Dir(path)})
+			out = append(out, Input{Name: filepath.ToSlash(path), Path: path, Dir: filepath.Dir(path), Walked: walked})
 		}
 	}
 	for _, path := range paths {
@@ -113,7 +122,7 @@ func Inputs(paths []string) ([]Input, source.Problems) {
 		case err != nil:
 			fail("%s: no such file or folder; name a formula file, or a folder that holds some", path)
 		case !info.IsDir():
-			add(path)
+			add(path, false)
 		default:
 			found := 0
 			err := filepath.WalkDir(path, func(p string, d fs.DirEntry, err error) error {
@@ -130,7 +139,7 @@ func Inputs(paths []string) ([]Input, source.Problems) {
 				}
 				if strings.HasSuffix(name, ".hcl") && name != house.FileName && !strings.HasPrefix(name, ".") && holdsFormulas(p) {
 					found++
-					add(p)
+					add(p, true)
 				}
 				return nil
 			})
@@ -236,22 +245,25 @@ func (e *Engine) load(path string, trials bool) (*Loaded, source.Problems) {
 			return nil, problems
 		}
 	}
-	packs, problems := readPacks(h, filepath.Dir(path), trials)
+	packs, problems := e.readPacks(h, filepath.Dir(path), trials)
 	if len(problems) > 0 {
 		return nil, problems
 	}
-	set, problems := rule.Join(packs, h.Sets)
+	left := e.leftOut(h)
+	set, problems := rule.Join(packs, h, left.packOf)
 	if len(problems) > 0 {
 		return nil, problems
 	}
-	l := &Loaded{House: h, Rules: set}
+	l := &Loaded{House: h, Rules: set, Unchecked: left.safety(h.PacksAt)}
 	e.houses[path] = l
 	return l, nil
 }
 
 // ShippedPacks lists the packs in the program, in order of name. The cautions are not among them: they are no pack.
-func ShippedPacks() []string {
-	entries, _ := fs.ReadDir(rules.Files, ".")
+func ShippedPacks() []string { return packNames(rules.Files) }
+
+func packNames(files fs.FS) []string {
+	entries, _ := fs.ReadDir(files, ".")
 	var names []string
 	for _, entry := range entries {
 		if name, ok := strings.CutSuffix(entry.Name(), ".hcl"); ok && name != CautionFile {
@@ -262,10 +274,10 @@ func ShippedPacks() []string {
 }
 
 // readPacks reads the packs that a house names, or all shipped ones, and always the cautions, each on its own goroutine.
-func readPacks(h *house.House, dir string, trials bool) ([]*rule.Pack, source.Problems) {
+func (e *Engine) readPacks(h *house.House, dir string, trials bool) ([]*rule.Pack, source.Problems) {
 	named := h.Packs
 	if named == nil {
-		for _, name := range ShippedPacks() {
+		for _, name := range packNames(e.shipped) {
 			named = append(named, house.Named{Name: name})
 		}
 	}
@@ -277,7 +289,7 @@ func readPacks(h *house.House, dir string, trials bool) ([]*rule.Pack, source.Pr
 		wait.Add(1)
 		go func() {
 			defer wait.Done()
-			packs[i], faults[i] = readPack(n, dir, rule.Options{Trials: trials, Formula: h.FormulaOptions(), Version: Version})
+			packs[i], faults[i] = e.readPack(n, dir, rule.Options{Trials: trials, Formula: h.FormulaOptions(), Version: Version})
 		}()
 	}
 	wait.Wait()
@@ -289,11 +301,11 @@ func readPacks(h *house.House, dir string, trials bool) ([]*rule.Pack, source.Pr
 }
 
 // readPack reads one pack: a shipped one by its name, or a file or folder that starts with "./" or "../".
-func readPack(n house.Named, dir string, o rule.Options) (*rule.Pack, source.Problems) {
+func (e *Engine) readPack(n house.Named, dir string, o rule.Options) (*rule.Pack, source.Problems) {
 	if !strings.HasPrefix(n.Name, "./") && !strings.HasPrefix(n.Name, "../") {
-		text, err := fs.ReadFile(rules.Files, n.Name+".hcl")
+		text, err := fs.ReadFile(e.shipped, n.Name+".hcl")
 		if err != nil || n.Name == CautionFile && !n.Place.IsZero() {
-			return nil, source.Problems{{Place: n.Place, Text: reading.UnknownText("pack", n.Name, "the program", ShippedPacks()) + "; a pack of your own starts with \"./\""}}
+			return nil, source.Problems{{Place: n.Place, Text: reading.UnknownText("pack", n.Name, "the program", packNames(e.shipped)) + "; a pack of your own starts with \"./\""}}
 		}
 		o.Shipped = true
 		return rule.Read(n.Name, []*source.File{source.New("rules/"+n.Name+".hcl", text)}, o)
@@ -349,6 +361,9 @@ func readFormulas(f *source.File, body *hclsyntax.Body, o formula.Options) ([]*f
 		case "house":
 			r.Fault(r.Place(b.TypeRange), "this is a house file, not a formula; it is found by itself when a formula beside or below it is checked")
 			return nil, r.Problems
+		case "set", "waive", "kitchen", "tin", "ingredient":
+			r.Fault(r.Place(b.TypeRange), "%s is a block of the house file: write it in house.hcl, inside house \"our kitchen\" { ... }", b.Type)
+			return nil, r.Problems
 		}
 	}
 	r.Known(body, "a formula file", nil, []string{"formula"})
@@ -403,6 +418,10 @@ func (e *Engine) Check(inputs []Input) *Result {
 	}
 	sort.Strings(res.Notices)
 
+	today := e.Today
+	if today.IsZero() {
+		today = time.Now()
+	}
 	one := make([]fileResult, len(inputs))
 	workers := e.Workers
 	if workers <= 0 {
@@ -433,6 +452,7 @@ func (e *Engine) Check(inputs []Input) *Result {
 		res.Formulas = append(res.Formulas, one[i].formulas...)
 		res.Problems = append(res.Problems, one[i].problems...)
 	}
+	res.addHouses(inputs, loaded, one, today)
 	res.Totals.Formulas = len(res.Formulas)
 	finding.Sort(res.Findings)
 	for _, f := range res.Findings {

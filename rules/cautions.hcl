@@ -414,6 +414,7 @@ caution "local-code" {
   on     = "formula"
   when   = "true"
   say    = "Your local code, your inspector and your own food-safety plan decide, not this check. Limits differ from place to place. For food made for sale or for institutions, get a licensed food-safety professional or your authority to agree the process first."
+  detail = "The limits used here are {kitchen.code_note}."
   source = "general; FDA Food Code 3-502.11, 8-201.13 (memory)"
 }
 

@@ -1,8 +1,9 @@
 # Food safety. The unfavourable end of every error and range decides, and what is not known counts against the formula: that is what
 # doubt = "flag" means. None of this proves a food safe, and the law of the place and licensed practice decide.
 
-needs = "0.1"
-about = "food safety: published limits held against the real history of each part"
+needs       = "0.1"
+food_safety = true
+about       = "food safety: published limits held against the real history of each part"
 
 # Cooling
 
@@ -10,7 +11,7 @@ rule "cool-first-stage" {
   on     = ["cool", "chill", "freeze", "rest", "store"]
   level  = "stop"
   doubt  = "flag"
-  limits = { first_h = 2 }
+  limits = { first_h = "kitchen.cool_first_h" }
   when   = "step.needs_control && step.starts_hot && step.h_57_to_21 > limit.first_h"
   say    = "From 57 to 21 C this takes {step.h_57_to_21}; {limit.first_h} is the most, and the slow end counts. Cool it in {step.cooling_way}. What took longer is thrown away."
   why    = "Between 57 and 21 C the spores that came through the cook grow fastest. A deep mass holds its warmth in the middle however cold the fridge is."
@@ -129,7 +130,7 @@ rule "cool-second-stage" {
   on     = ["cool", "chill", "freeze", "rest", "store"]
   level  = "stop"
   doubt  = "flag"
-  limits = { total_h = 6 }
+  limits = { total_h = "kitchen.cool_total_h" }
   when   = "step.needs_control && step.starts_hot && step.h_57_to_5 > limit.total_h"
   say    = "From 57 to 5 C this takes {step.h_57_to_5}; {limit.total_h} in all is the most, and the slow end counts. Cool it in {step.cooling_way}, in a fridge that is under 5 C."
   why    = "Below 21 C growth slows and does not stop: the second stage has what the first has left of the six hours."
@@ -212,7 +213,7 @@ rule "ambient-made-chill" {
   on     = ["chill", "freeze"]
   level  = "risk"
   doubt  = "flag"
-  limits = { made_h = 4 }
+  limits = { made_h = "kitchen.ambient_made_h" }
   when   = "!(part.kind in ['dough', 'preferment']) && !part.is_cooked && part.needs_control && step.h_made_to_5c > limit.made_h"
   say    = "Mixed at room warmth, this is down to 5 C {step.h_made_to_5c} after the mix; {limit.made_h} is the most, and the slow end counts. Mix it cold, or chill it in shallow trays."
   why    = "What is made of ingredients at room warmth has had no kill step: its time in the warm counts from the bowl on."
@@ -274,7 +275,7 @@ rule "fridge-warm" {
   on     = "formula"
   level  = "risk"
   doubt  = "flag"
-  limits = { fridge_c = 5 }
+  limits = { fridge_c = "kitchen.cold_hold_c" }
   when   = "kitchen.fridge_c > limit.fridge_c"
   say    = "The fridge stands at {kitchen.fridge_c}; {limit.fridge_c} is the most for food that needs it. Set it colder, and read it in a glass of water on the warmest shelf."
   why    = "Listeria grows in any fridge, and three to seven times as fast a few degrees up."
@@ -312,7 +313,7 @@ rule "hot-hold-low" {
   on     = "hold"
   level  = "stop"
   doubt  = "flag"
-  limits = { hot_c = 63, meant_c = 30 }
+  limits = { hot_c = "kitchen.hot_hold_c", meant_c = 30 }
   when   = "hold.needs_control && hold.at_c >= limit.meant_c && hold.at_c < limit.hot_c"
   say    = "Held hot at {hold.at_c}: {limit.hot_c} or more it has to be. In between it is an incubator. Hold it hotter, or cool it."
   why    = "Under its holding temperature a hot food is as warm as bacteria like it."
@@ -375,7 +376,7 @@ rule "warm-time" {
   on     = "part"
   level  = "risk"
   doubt  = "flag"
-  limits = { warm_h = 4 }
+  limits = { warm_h = "kitchen.cold_out_h" }
   when   = "part.needs_control && part.warm_h > limit.warm_h"
   say    = "This stands {part.warm_h} between cold and hot holding with no kill step between; {limit.warm_h} is what the code gives a food that needs control ({part.control_cell}). Warm minutes add up: shorten the rests, work cooler, or chill it thinner."
   why    = "Time in the warm adds up, and a chill stops the clock without setting it back. A live yeast dough holds bacteria back, by how much no source says: this is the careful figure, and a long cold night counts little in it once the dough is cold through."
@@ -451,9 +452,9 @@ rule "growth-budget" {
   on     = "part"
   level  = "risk"
   doubt  = "flag"
-  limits = { budget_x = 1 }
-  when   = "part.needs_control && max(part.budget_salmonella, part.budget_s_aureus, part.budget_b_cereus, part.budget_l_monocytogenes) >= limit.budget_x && !part.is_killed"
-  say    = "{part.fastest_organism} could grow here: its published time is used up ({limit.budget_x} is all of it), and no proven kill step follows. Shorten the warm hours, or keep it cold until it is baked through."
+  limits = { budget = 1 }
+  when   = "part.needs_control && max(part.budget_salmonella, part.budget_s_aureus, part.budget_b_cereus, part.budget_l_monocytogenes) >= limit.budget && !part.is_killed"
+  say    = "{part.fastest_organism} could grow here: its published time is used up, and no proven kill step follows. Shorten the warm hours, or keep it cold until it is baked through."
   why    = "Each organism has a longest time at each warmth; the shares of it add up along the part's history. At 1 nothing is left."
   source = "FDA Fish and Fishery Products Hazards and Controls Guidance, App. 4 table A-2 (part read, part memory); made for fish, careful for a sour and live dough"
 
@@ -523,9 +524,9 @@ rule "toxin-not-baked-out" {
   on     = "part"
   level  = "stop"
   doubt  = "flag"
-  limits = { budget_x = 1 }
-  when   = "part.needs_control && max(part.budget_s_aureus, part.budget_b_cereus) > limit.budget_x"
-  say    = "Baking does not undo a toxin. {part.fastest_toxin} has used up more than its published time here: S. aureus {part.budget_s_aureus}, B. cereus {part.budget_b_cereus}, where {limit.budget_x} is all of it. That is the careful table for a wet egg or milk mix, not proof of harm: a shorter, cooler or retarded schedule takes the doubt away."
+  limits = { budget = 1 }
+  when   = "part.needs_control && max(part.budget_s_aureus, part.budget_b_cereus) > limit.budget"
+  say    = "Baking does not undo a toxin. {part.fastest_toxin} has used up more than its published time here: S. aureus {part.budget_s_aureus}, B. cereus {part.budget_b_cereus}, where {limit.budget} is all of it. That is a careful table for wet food with egg or milk, not proof of harm: a shorter or cooler schedule takes the doubt away."
   why    = "These two can leave a poison that heat does not destroy. Many egg doughs have stood so long and hurt nobody, since yeast and acid hold bacteria back; no published figure says by how much, so the table stands."
   source = "FDA Fish and Fishery Products Hazards and Controls Guidance, App. 4 table A-2 and ch. 15: 3 h above 21 C, 12 h from 10 to 21 C for S. aureus (read); toxins: EFSA and ICMSF reviews (read)"
 
@@ -822,7 +823,7 @@ rule "filling-needs-cold" {
   on     = "formula"
   level  = "risk"
   doubt  = "flag"
-  limits = { warm_h = 4 }
+  limits = { warm_h = "kitchen.cold_out_h" }
   when   = "formula.warm_after_bake_h > limit.warm_h"
   say    = "After the bake something in it or on it that needs control stands {formula.warm_after_bake_h} neither cold nor hot; {limit.warm_h} is the most, then it is thrown away. Cool it on into the fridge, and write the step that keeps it there."
   why    = "A bun with custard, cream or cheese in it is a fridge food unless water activity and pH prove otherwise."
@@ -895,7 +896,7 @@ rule "keep-too-long" {
   on     = "store"
   level  = "risk"
   doubt  = "flag"
-  limits = { keep_days = 7 }
+  limits = { keep_days = "kitchen.keep_cold_days" }
   when   = "store.needs_control && store.kept_days > limit.keep_days"
   say    = "Kept {store.kept_days}, the day it is made being the first; {limit.keep_days} at 5 C or less is the most for ready food that needs control. Date it, and throw it away after that."
   why    = "Listeria grows slowly in the cold, and faster in a fridge over 5 C: there a day counts for more."
@@ -956,7 +957,7 @@ rule "thaw-warm" {
   on     = "thaw"
   level  = "risk"
   doubt  = "flag"
-  limits = { thaw_c = 5 }
+  limits = { thaw_c = "kitchen.cold_hold_c" }
   when   = "thaw.needs_control && thaw.at_c > limit.thaw_c"
   say    = "Thawed at {thaw.at_c}. Thaw it in the fridge, at {limit.thaw_c} or less."
   why    = "A thaw on the bench warms the outside for hours while the middle is still ice."

@@ -6,6 +6,7 @@ import (
 	"io"
 	"os"
 	"strings"
+	"time"
 
 	"github.com/spf13/cobra"
 
@@ -24,7 +25,8 @@ func checkCommand() *cobra.Command {
 		Use:   "check [path ...]",
 		Short: "Cautions, findings, and what cannot be answered yet and why",
 		Long: `Checks formula files, or all formulas of a folder (this one when none is named).
-A single - reads a formula from standard input.
+A single - reads a formula from standard input. Waivers are held against
+today, or against the date that FOREBAKE_TODAY gives (2026-11-25).
 
 Exit status: 0 nothing at the failing level, 1 findings at or above it,
 2 the input or the command could not be used.`,
@@ -54,6 +56,9 @@ Exit status: 0 nothing at the failing level, 1 findings at or above it,
 			}
 			e := engine.New()
 			e.Workers = workers
+			if e.Today, err = today(); err != nil {
+				return err
+			}
 			res := e.Check(inputs)
 			res.Problems = append(problems, res.Problems...)
 			if len(res.Formulas) > 0 || len(res.Problems) == 0 {
@@ -77,6 +82,19 @@ Exit status: 0 nothing at the failing level, 1 findings at or above it,
 	flags.StringVar(&colour, "color", "auto", "colour: auto, always, never")
 	flags.IntVar(&workers, "workers", 0, "files checked at once (default: one a processor)")
 	return cmd
+}
+
+// today is the day that waivers are held against: the clock's, or that of FOREBAKE_TODAY, so that a run can be repeated.
+func today() (time.Time, error) {
+	text := os.Getenv("FOREBAKE_TODAY")
+	if text == "" {
+		return time.Now(), nil
+	}
+	day, err := time.Parse("2006-01-02", text)
+	if err != nil {
+		return day, fmt.Errorf("FOREBAKE_TODAY is %q, which is no date; write year, month and day, such as 2026-11-25, or unset it", text)
+	}
+	return day, nil
 }
 
 // readInputs turns the arguments into files; "-" reads standard input.
@@ -146,7 +164,7 @@ func readOutputs(as []string) ([]output, error) {
 }
 
 func write(cmd *cobra.Command, outputs []output, res *engine.Result, o report.Options) error {
-	run := &report.Run{Version: engine.Version, Cautions: res.Cautions, Findings: res.Findings, Totals: res.Totals, Notices: res.Notices}
+	run := &report.Run{Version: engine.Version, Cautions: res.Cautions, Findings: res.Findings, Loosened: res.Loosened, Unchecked: res.Unchecked, Totals: res.Totals, Notices: res.Notices}
 	for _, f := range res.Formulas {
 		run.Formulas = append(run.Formulas, report.Formula{Name: f.Name, Place: f.Place})
 	}

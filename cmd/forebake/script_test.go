@@ -147,7 +147,7 @@ func unclean(text string) string {
 }
 
 var (
-	gnuLine    = regexp.MustCompile(`^[^:\s][^:]*:[1-9]\d*:[1-9]\d*: (?:(caution): .*\S|(?:stop|risk|note|unsure|waived): .*\S \[[a-z0-9]+(?:-[a-z0-9]+)*\])$`)
+	gnuLine    = regexp.MustCompile(`^[^:\s][^:]*:[1-9]\d*:[1-9]\d*: (?:(caution): .*\S|unchecked: .*\S|(?:stop|risk|note|unsure|waived|waived stop|waived risk|waived note|loosened): .*\S \[[a-z0-9]+(?:-[a-z0-9]+)*\](?: \(because .*\S, \S+:\d+\))?)$`)
 	totalsLine = regexp.MustCompile(`^(?:forebake: )?(\d+) formulas?, (\d+) rules?: (\d+) stop, (\d+) risk, (\d+) note, (\d+) unsure, (\d+) waived\.?$`)
 )
 
@@ -210,7 +210,7 @@ func totalsCommand(ts *testscript.TestScript, neg bool, args []string) {
 		}
 	}
 	for _, word := range []string{"stop", "risk", "note", "unsure", "waived"} {
-		inLines[word] = len(regexp.MustCompile(`(?m)^[^:]+:\d+:\d+: `+word+`: `).FindAllString(ts.ReadFile(args[1]), -1))
+		inLines[word] = len(regexp.MustCompile(`(?m)^[^:]+:\d+:\d+: `+word+`(?: stop| risk| note)?: `).FindAllString(ts.ReadFile(args[1]), -1))
 	}
 	for i, word := range []string{"stop", "risk", "note", "unsure", "waived"} {
 		total, _ := strconv.Atoi(numbers[0][2+i])
@@ -274,6 +274,7 @@ type (
 	object map[string]schema
 	list   struct{ of schema }
 	words  []string // one of these texts
+	orNull struct{ of schema }
 	kind   func(path string, v any) bool
 )
 
@@ -303,8 +304,11 @@ func (o object) check(path string, v any) (faults []string) {
 			faults = append(faults, fmt.Sprintf("%s: value %v is below low %v", path, x, lo))
 		}
 	}
-	if m["answer"] == "unsure" && fmt.Sprint(m["needs"]) == "[]" {
+	if (m["answer"] == "unsure" || m["doubt"] == true) && fmt.Sprint(m["needs"]) == "[]" {
 		faults = append(faults, path+": unsure, and nothing is needed")
+	}
+	if _, finding := m["mends"]; finding && (m["answer"] == "waived") != (m["waived"] != nil) {
+		faults = append(faults, fmt.Sprintf("%s: the answer is %v, and waived is %v", path, m["answer"], m["waived"]))
 	}
 	return faults
 }
@@ -318,6 +322,13 @@ func (l list) check(path string, v any) (faults []string) {
 		faults = append(faults, l.of.check(fmt.Sprintf("%s[%d]", path, i), item)...)
 	}
 	return faults
+}
+
+func (o orNull) check(path string, v any) []string {
+	if v == nil {
+		return nil
+	}
+	return o.of.check(path, v)
 }
 
 func (w words) check(path string, v any) []string {
@@ -356,6 +367,8 @@ var (
 		i, err := n.Int64()
 		return err == nil && i >= 0
 	})
+	yesOrNo      = kind(func(_ string, v any) bool { _, ok := v.(bool); return ok })
+	textOrNull   = kind(func(_ string, v any) bool { s, ok := v.(string); return ok && s != "" || v == nil })
 	numberOrNull = kind(func(_ string, v any) bool { _, ok := number(v); return ok || v == nil })
 	anyFigure    = kind(func(_ string, v any) bool {
 		switch x := v.(type) {
@@ -380,16 +393,19 @@ var schemas = map[string]object{
 		"cautions": list{object{"text": filled, "source": filled, "formula": filled}},
 		"findings": list{object{
 			"rule": filled, "pack": filled, "level": words{"stop", "risk", "note"}, "answer": words{"flagged", "unsure", "waived"},
-			"formula": filled, "subject": filled, "file": filled, "line": whole, "column": whole, "text": filled, "why": filled, "source": filled,
+			"formula": isText, "subject": filled, "file": filled, "line": whole, "column": whole, "text": filled, "why": filled, "source": filled,
 			"facts": list{object{"name": filled, "value": anyFigure, "low": numberOrNull, "high": numberOrNull, "unit": isText}},
 			"needs": list{filled},
 			"mends": list{object{"text": filled, "trust": words{"exact", "searched", "taste"}}},
+			"doubt": yesOrNo, "food_safety": yesOrNo, "waived": orNull{object{"because": filled, "until": textOrNull, "by": filled}},
 		}},
-		"totals": object{"formulas": whole, "rules": whole, "stop": whole, "risk": whole, "note": whole, "unsure": whole, "waived": whole},
+		"unchecked": list{object{"pack": filled, "text": filled, "by": filled}},
+		"loosened":  list{object{"rule": filled, "pack": filled, "what": filled, "from": filled, "to": filled, "because": filled, "by": filled}},
+		"totals":    object{"formulas": whole, "rules": whole, "stop": whole, "risk": whole, "note": whole, "unsure": whole, "waived": whole},
 	},
 	"facts": {
 		"facts": list{object{
-			"formula": filled, "subject": filled, "name": filled, "value": anyFigure, "low": numberOrNull, "high": numberOrNull, "unit": isText,
+			"formula": isText, "subject": filled, "name": filled, "value": anyFigure, "low": numberOrNull, "high": numberOrNull, "unit": isText,
 			"kind": words{"arithmetic", "model", "measured", "given"}, "source": filled,
 		}},
 	},

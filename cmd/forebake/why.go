@@ -10,6 +10,7 @@ import (
 	"forebake/engine"
 	"forebake/engine/reading"
 	"forebake/engine/report"
+	"forebake/engine/source"
 )
 
 func whyCommand() *cobra.Command {
@@ -27,11 +28,14 @@ func whyCommand() *cobra.Command {
 			if len(problems) > 0 {
 				return complain(cmd, problems)
 			}
+			if says, own := engine.OwnFinding(args[0]); own {
+				return fmt.Errorf("%s is no rule: it is said of %s; packs lists the rules", args[0], says)
+			}
 			r, ok := l.Rules.Find(args[0])
 			if !ok {
 				return fmt.Errorf("%s", reading.UnknownText("rule", args[0], "the packs in force", l.Rules.Names()))
 			}
-			return report.Why(cmd.OutOrStdout(), r.Card())
+			return report.Why(cmd.OutOrStdout(), l.Rules.Card(r))
 		},
 	}
 }
@@ -56,15 +60,22 @@ func packsCommand() *cobra.Command {
 				if len(p.Rules) == 0 {
 					continue
 				}
-				fmt.Fprintf(&b, "%s: %s\n", p.Name, p.About)
+				fmt.Fprintf(&b, "%s: %s", p.Name, source.Safe(p.About))
+				if p.Safety {
+					b.WriteString(" (food safety)")
+				}
+				b.WriteString("\n")
 				for _, r := range l.Rules.Rules {
 					if r.Pack == p.Name {
-						b.WriteString(report.RuleLine(r.Card()))
+						b.WriteString(report.RuleLine(l.Rules.Card(r)))
 					}
 				}
 				b.WriteString("\n")
 			}
 			fmt.Fprintf(&b, "%s in force, and %s that no setting can reach.\n", report.Count(len(l.Rules.Rules), "rule"), report.Count(len(l.Rules.Cautions), "caution"))
+			for _, u := range l.Unchecked {
+				fmt.Fprintf(&b, "%s: %s\n", u.Place, source.Safe(u.Text()))
+			}
 			_, err := cmd.OutOrStdout().Write([]byte(b.String()))
 			return err
 		},

@@ -168,7 +168,8 @@ type Sheet struct {
 	arena      []cell
 	generation uint32
 	follower   history.Follower
-	code       *microbe.Limits
+	law        *microbe.Limits // the food-safety figures in force in lawOf
+	lawOf      *kitchen.Kitchen
 	trial      *Sheet                           // see retry
 	pinned     map[*formula.Ingredient]Interval // masses that stand for open ones, g; see Settles and Withheld
 }

@@ -388,6 +388,34 @@ var kitchenFacts = []Fact{
 	{Name: "bench_length_cm", Unit: "cm", Means: "length of the bench", Source: "house file, or the default 120 cm", kitchen: func(k *kitchen.Kitchen) Value { return centimetres(k.BenchLength) }},
 	{Name: "bench_width_cm", Unit: "cm", Means: "width of the bench", Source: "house file, or the default 60 cm", kitchen: func(k *kitchen.Kitchen) Value { return centimetres(k.BenchWidth) }},
 	{Name: "altitude_m", Unit: "m", Means: "height above the sea", Source: "house file, or the default 0 m", kitchen: func(k *kitchen.Kitchen) Value { return fixed(k.Altitude) }},
+	lawFact("cold_hold_c", "C", "warmest that cold food is held at"),
+	lawFact("hot_hold_c", "C", "coldest that hot food is held at"),
+	lawFact("cool_from_c", "C", "the clock of cooling starts as the core falls through this"),
+	lawFact("cool_first_c", "C", "what the core must have come down to in the first stage of cooling"),
+	lawFact("cool_end_c", "C", "what the core must have come down to at the end of cooling"),
+	lawFact("cool_first_h", "h", "most time for the first stage of cooling"),
+	lawFact("cool_total_h", "h", "most time for all of cooling, the first stage included"),
+	lawFact("ambient_made_h", "h", "most time to get cold for what is made of ingredients at room warmth"),
+	lawFact("cold_out_h", "h", "most time that cold food stands out of the cold before it is eaten or thrown away"),
+	lawFact("hot_out_h", "h", "most time that hot food stands out of the heat before it is eaten or thrown away"),
+	lawFact("keep_cold_days", "days", "most days that ready food is kept cold, the day it was made being the first"),
+	lawFact("thaw_water_c", "C", "warmest running water to thaw in"),
+	{Name: "code_note", Type: Text, Means: "whose limits for cold, heat and time the kitchen works by", Source: srcLaw, kitchen: func(k *kitchen.Kitchen) Value { return text(k.CodeNote()) }},
+}
+
+const srcLaw = "the code that the house file names, or the strictest of those known"
+
+// lawFact declares a figure of the law that the kitchen works by; package kitchen knows it by the same name.
+func lawFact(name, unit, means string) Fact {
+	return Fact{Name: name, Unit: unit, Means: means, Source: srcLaw + ": " + kitchen.LawSources(name), kitchen: func(k *kitchen.Kitchen) Value {
+		l, ok := k.Figure(name)
+		if !ok {
+			return absent("a figure in the code", k.CodeAt)
+		}
+		v := num(quantity.Point(l.Value))
+		v.Origin = AsGiven
+		return v
+	}}
 }
 
 func fixed(g reading.Given) Value {

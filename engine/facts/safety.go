@@ -28,11 +28,11 @@ const (
 
 // limits are the food-safety figures in force in the kitchen.
 func (s *Sheet) limits() *microbe.Limits {
-	if s.code == nil {
-		l, _ := microbe.ForCode("us-food-code")
-		s.code = &l
+	if s.law == nil || s.lawOf != s.Kitchen {
+		l := s.Kitchen.Law()
+		s.law, s.lawOf = &l, s.Kitchen
 	}
-	return s.code
+	return s.law
 }
 
 // needsControl: a dough counts while it holds egg or milk, since it is judged before its bake; a baked crumb is not judged. Anything
@@ -490,7 +490,9 @@ func eggHeat(p *part) Value {
 		room := p.sheet.Kitchen.Room.Interval
 		return num(room)
 	}
-	best.Lo = max(best.Lo, 0)
+	if math.IsInf(best.Lo, -1) { // heated, and nobody says how far
+		best.Lo = min(best.Hi, 0)
+	}
 	best.Mid = middle(Interval{Lo: best.Lo, Hi: best.Hi})
 	return best
 }
@@ -633,6 +635,12 @@ func cooling(second bool) func(*Sheet, *formula.Step) Value {
 		v.Lo, v.Hi = min(v.Lo, v.Mid), max(v.Hi, v.Mid)
 		if math.IsInf(v.Mid, 1) {
 			v.Mid = math.NaN()
+		}
+		if math.IsInf(v.Lo, 1) { // no run ever comes there: it lasts as long as is written, at the least
+			v.Lo = 0
+			for _, st := range p.coolingFrom(step) {
+				v.Lo += st.Step.Time.Lo / 60
+			}
 		}
 		return v
 	}
@@ -790,7 +798,7 @@ func madeToCold(s *Sheet, step *formula.Step) Value {
 		}
 		mixed = mixed || other.Verb.Name == "mix"
 	}
-	cold := s.limits().ColdC.Value
+	cold := s.limits().SecondToC.Value
 	v := hoursTo(cold)(s, step)
 	if v.Absent {
 		return v

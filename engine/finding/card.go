@@ -6,7 +6,9 @@ type Card struct {
 	Line                      int
 	LevelBy                   string // the house line that set the level
 	When, Say, Why, Source    string
-	Doubt                     bool
+	Doubt, Safety             bool
+	Because                   string       // of the house's set block; often none
+	Waivers                   []CardWaiver // of the house
 	Was                       []string
 	Limits                    []CardLimit
 	Reads                     []CardFact
@@ -18,7 +20,12 @@ type CardLimit struct {
 	Name, Shown string
 	Value       float64
 	By          string // the house line that set it
+	From        string // the kitchen's figure that it is, and where that comes from; "" for a number
+	Source      string
 }
+
+// CardWaiver is a waiver of a rule, as the house wrote it.
+type CardWaiver struct{ Formula, Until, Because, By string }
 
 // CardFact is a fact that a rule reads.
 type CardFact struct{ Name, Unit, Means, Source, Error string }

@@ -5,6 +5,7 @@
 package finding
 
 import (
+	"fmt"
 	"sort"
 
 	"forebake/engine/source"
@@ -81,8 +82,34 @@ type Finding struct {
 	Why     string
 	Source  string
 	Figures []Figure
-	Needs   []string // facts or fields that would settle an unsure answer
-	Reason  string   // of an unsure answer: the part of Text that other rules may share
+	Needs   []string // facts or fields that would settle an unsure answer, or one flagged in doubt
+	Reason  string   // of an unsure answer: the part of Text that other rules may share; of one flagged in doubt: what left it open
+	Doubt   bool     // flagged because it could not be ruled out, not because it is certain
+	Safety  bool     // of a food-safety rule
+
+	// Of a waived answer: why, until which day (both as the house wrote them; Until may be ""), and the waiver's place.
+	Because, Until string
+	By             source.Place
+}
+
+// Loosened is one setting of a house that makes a food-safety rule less strict. Every output shows it.
+type Loosened struct {
+	Rule, Pack string
+	What       string // "level", or "limit first_h"
+	From, To   string
+	Because    string
+	Place      source.Place // in the house file
+}
+
+// Unchecked is a food-safety pack that a house leaves out. Every output says so.
+type Unchecked struct {
+	Pack  string
+	Place source.Place // in the house file
+}
+
+// Text says what is not checked.
+func (u Unchecked) Text() string {
+	return fmt.Sprintf("food safety is not checked: this house leaves out the pack %q", u.Pack)
 }
 
 // Caution is a food-safety line that is always shown.
@@ -130,7 +157,7 @@ func (t *Totals) Count(f *Finding) {
 func (f *Finding) At(level Level) bool { return f.Answer == Flagged && f.Level <= level }
 
 // Sort orders findings by file, line, column, level, rule, subject, text, so that the same input gives the same bytes
-// at any number of workers. A flagged finding comes before an unsure one of the same level and place.
+// at any number of workers.
 func Sort(list []*Finding) {
 	sort.SliceStable(list, func(i, j int) bool {
 		a, b := list[i], list[j]
@@ -142,9 +169,6 @@ func Sort(list []*Finding) {
 		}
 		if a.Level != b.Level {
 			return a.Level < b.Level
-		}
-		if a.Answer != b.Answer {
-			return a.Answer < b.Answer
 		}
 		if a.Rule != b.Rule {
 			return a.Rule < b.Rule

@@ -383,7 +383,7 @@ func (rd *reader) readStepKey(s *Step, pair reading.Pair) {
 	case "by":
 		text, at, ok := rd.Text(v, what)
 		if ok && s.Verb.cools() && !oneOf(CoolingWays, text) {
-			rd.Unknown(at, "way to cool", text, "the steps", CoolingWays)
+			rd.Unknown(at, "way to cool", text, "", CoolingWays)
 			return
 		}
 		s.By = text

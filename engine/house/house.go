@@ -5,7 +5,9 @@
 package house
 
 import (
+	"fmt"
 	"strings"
+	"unicode"
 
 	"github.com/hashicorp/hcl/v2/hclsyntax"
 
@@ -28,7 +30,9 @@ type House struct {
 	Kitchen *kitchen.Kitchen
 	Larder  *larder.Larder
 	Packs   []Named // as written; nil means all shipped packs
+	PacksAt source.Place
 	Sets    []Set
+	Waivers []Waiver // in order of the file
 	FailAt  finding.Level
 }
 
@@ -49,11 +53,24 @@ type Set struct {
 	Because string
 }
 
-// Limit is one limit that a house sets.
+// Limit is one limit that a house or a rule sets.
 type Limit struct {
 	Name  string
 	Value float64
+	From  string // a rule's limit that is no number: the name of a figure, as written
 	Place source.Place
+}
+
+// Waiver sets the findings of one rule aside, for a reason.
+type Waiver struct {
+	Rule      string
+	Place     source.Place
+	Because   string
+	Formula   string // pattern of the formulas' names; "" for all formulas
+	FormulaAt source.Place
+	Until     string // the last day it holds, as written; "" with HasUntil false for no end
+	UntilAt   source.Place
+	HasUntil  bool
 }
 
 // Default is the house of somebody who wrote none: every value has its stated default.
@@ -96,8 +113,9 @@ func Read(f *source.File) (*House, source.Problems) {
 
 func (h *House) read(r *reading.Reader, b *hclsyntax.Block) {
 	h.Name, _ = r.Label(b)
-	r.Known(b.Body, "a house", []string{"packs", "fail_at", "about"}, []string{"kitchen", "tin", "ingredient", "set"})
+	r.Known(b.Body, "a house", []string{"packs", "fail_at", "about"}, []string{"kitchen", "tin", "ingredient", "set", "waive"})
 	if a := b.Body.Attributes["packs"]; a != nil {
+		h.PacksAt = r.Place(a.NameRange)
 		names, places, ok := r.Texts(a.Expr, "packs")
 		for i, name := range names {
 			for _, other := range h.Packs {
@@ -136,6 +154,8 @@ func (h *House) read(r *reading.Reader, b *hclsyntax.Block) {
 			h.readIngredient(r, block)
 		case "set":
 			h.readSet(r, block)
+		case "waive":
+			h.readWaiver(r, block)
 		}
 	}
 }
@@ -156,7 +176,7 @@ func (h *House) readSet(r *reading.Reader, b *hclsyntax.Block) {
 		s.Because, _, _ = r.Text(a.Expr, "because")
 	}
 	if a := b.Body.Attributes["limits"]; a != nil {
-		s.Limits = ReadLimits(r, a.Expr)
+		s.Limits = ReadLimits(r, a.Expr, false)
 	}
 	for _, other := range h.Sets {
 		if other.Rule == s.Rule {
@@ -166,11 +186,44 @@ func (h *House) readSet(r *reading.Reader, b *hclsyntax.Block) {
 	h.Sets = append(h.Sets, s)
 }
 
+// readWaiver reads a waive block. Its date is judged when it is used: a date that cannot be read must not stop a check, it only must
+// not hold.
+func (h *House) readWaiver(r *reading.Reader, b *hclsyntax.Block) {
+	w := Waiver{}
+	w.Rule, w.Place = r.Label(b)
+	r.Known(b.Body, "a waive block", []string{"because", "formula", "until"}, nil)
+	attr := b.Body.Attributes
+	readable := true
+	if a := attr["because"]; a != nil {
+		w.Because, _, readable = r.Text(a.Expr, "because")
+	}
+	if readable && strings.TrimSpace(w.Because) == "" {
+		r.Problems = append(r.Problems, source.Problem{Place: w.Place, Text: fmt.Sprintf("the waiver of %q gives no reason; every report shows it, so add one", source.Safe(w.Rule)),
+			Paste: "because = \"why this house does without the rule, and what it does instead\""})
+	}
+	if a := attr["formula"]; a != nil {
+		var ok bool
+		if w.Formula, w.FormulaAt, ok = r.Text(a.Expr, "formula"); ok && strings.TrimSpace(w.Formula) == "" {
+			r.Fault(w.FormulaAt, "formula is empty: write the name of a formula, or a pattern such as \"Cardamom*\"; left out, the waiver is for all")
+		}
+	}
+	if a := attr["until"]; a != nil {
+		w.Until, w.UntilAt, w.HasUntil = r.Text(a.Expr, "until")
+	}
+	for _, other := range h.Waivers {
+		if other.Rule == w.Rule && other.Formula == w.Formula {
+			r.Fault(w.Place, "rule %q is waived twice for the same formulas, first at line %d", source.Safe(w.Rule), other.Place.Line())
+		}
+	}
+	h.Waivers = append(h.Waivers, w)
+}
+
 // MaxLimit bounds a limit, so that no sum or product of facts and limits leaves the range of a float64.
 const MaxLimit = 1e9
 
-// ReadLimits reads limits = { sugar_pct = 20 }.
-func ReadLimits(r *reading.Reader, e hclsyntax.Expression) []Limit {
+// ReadLimits reads limits = { sugar_pct = 20 }. Where figures may be named, a text that begins with a letter is kept as the name of
+// one; the caller knows which there are.
+func ReadLimits(r *reading.Reader, e hclsyntax.Expression, named bool) []Limit {
 	pairs, _ := r.Pairs(e, "limits", nil)
 	var limits []Limit
 	for _, p := range pairs {
@@ -179,8 +232,16 @@ func ReadLimits(r *reading.Reader, e hclsyntax.Expression) []Limit {
 				r.Fault(p.Place, "limit %q stands twice", p.Key)
 			}
 		}
+		if named {
+			if text, _, ok := source.StringLiteral(p.Value); ok && text != "" && unicode.IsLetter([]rune(text)[0]) {
+				if text, at, ok := r.Text(p.Value, "limit "+p.Key); ok {
+					limits = append(limits, Limit{Name: p.Key, From: text, Place: at})
+				}
+				continue
+			}
+		}
 		if x, at, ok := r.Number(p.Value, -MaxLimit, MaxLimit, "limit "+p.Key); ok {
-			limits = append(limits, Limit{p.Key, x, at})
+			limits = append(limits, Limit{Name: p.Key, Value: x, Place: at})
 		}
 	}
 	return limits

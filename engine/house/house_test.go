@@ -22,6 +22,7 @@ const whole = `house "Quayside test kitchen" {
     bowl     = "9 kg"
     bench    = "1.2 m x 60 cm"
     altitude = "300 m"
+    code     = "uk"
   }
   tin "long tin" { inside = "300 x 100 x 100 mm" }
   ingredient "smoked butter" {
@@ -43,6 +44,11 @@ const whole = `house "Quayside test kitchen" {
     level   = "stop"
     limits  = { salt_pct = 1.4 }
     because = "the flour is salted"
+  }
+  waive "spoons" {
+    because = "they are calibrated"
+    formula = "Cardamom*"
+    until   = "2027-03-31"
   }
 }
 `
@@ -79,6 +85,12 @@ func TestRead(t *testing.T) {
 	if tins := h.FormulaOptions().Tins; len(tins) != 1 || tins[0] != "long tin" {
 		t.Errorf("tins are %q", tins)
 	}
+	if w := h.Waivers; len(w) != 1 || w[0].Rule != "spoons" || w[0].Because != "they are calibrated" || w[0].Formula != "Cardamom*" || !w[0].HasUntil || w[0].Until != "2027-03-31" || w[0].Place.Line() != 35 || w[0].UntilAt.Line() != 38 {
+		t.Errorf("waivers are %+v", w)
+	}
+	if k.Code != "uk" || k.CodeAt.Line() != 12 || h.PacksAt.Line() != 3 {
+		t.Errorf("the code is %q at line %d, packs stand at line %d", k.Code, k.CodeAt.Line(), h.PacksAt.Line())
+	}
 	if len(h.Packs) != 2 || h.FailAt.String() != "risk" || !h.Sets[0].HasLvl {
 		t.Errorf("%+v", h)
 	}
@@ -109,6 +121,13 @@ func TestFaults(t *testing.T) {
 		{`level   = "stop"`, `level   = "stopp"`, `stopp`, "stop"},
 		{`salt_pct = 1.4`, `salt_pct = "a"`, `a`, "number"},
 		{`salt_pct = 1.4`, `salt_pct = 1, salt_pct = 2`, `salt_pct`, "twice"},
+		{`code     = "uk"`, `code     = "ku"`, `ku`, "uk"},
+		{`because = "they are calibrated"`, ``, `"spoons"`, "no reason"},
+		{`"they are calibrated"`, `" "`, `"spoons"`, "no reason"},
+		{`"they are calibrated"`, `["a"]`, `["a"]`, "plain text"},
+		{`"Cardamom*"`, `" "`, ` `, "pattern"},
+		{`until   = "2027-03-31"`, `untl   = "2027-03-31"`, `untl`, "until"},
+		{`waive "spoons"`, `waive`, `waive`, "name"},
 		{`fail_at = "risk"`, `fail_at = "never"`, `never`, "stop"},
 		{`["balance", "./mine"]`, `[]`, `[]`, "empty"},
 		{`set "salt-low"`, `sett "salt-low"`, `sett`, "set"},
@@ -161,6 +180,11 @@ func FuzzHouse(f *testing.F) {
 		} {
 			if !(iv.least <= iv.Lo && iv.Lo <= iv.Hi && iv.Hi <= iv.most) {
 				t.Fatalf("figure %d of the kitchen is %v to %v", i, iv.Lo, iv.Hi)
+			}
+		}
+		for _, w := range h.Waivers {
+			if strings.TrimSpace(w.Because) == "" || w.Rule == "" {
+				t.Fatalf("a waiver without a reason: %+v", w)
 			}
 		}
 		shipped := larder.New()

@@ -22,6 +22,8 @@ type Kitchen struct {
 	BenchLength, BenchWidth reading.Given // mm
 	Altitude                reading.Given // m above the sea
 	Friction                reading.Given // how much the house's mixer warms a dough, C; not set unless measured
+	Code                    string        // whose limits for cold, heat and time hold, one of Codes; "" names none
+	CodeAt                  source.Place
 	Tins                    []Tin
 }
 
@@ -60,6 +62,7 @@ var Keys = []struct{ Name, Default, Means string }{
 	{"bowl", "9 kg", "most dough that the mixer takes"},
 	{"bench", "120 x 60 cm", "free bench for sheeting"},
 	{"friction", "by the method: by hand 1 C, spiral 6.5 C", "how much the mixer warms a dough, measured in the house"},
+	{"code", "the strictest figures of us-food-code, eu-852-2004 and uk", "the code of the place, which gives the limits for cold, heat and time"},
 	{"altitude", "0 m", "height above the sea: water boils cooler high up"},
 }
 
@@ -107,6 +110,15 @@ func Read(r *reading.Reader, b *hclsyntax.Block, k *Kitchen) {
 	set(&k.Altitude, "altitude", 1<<quantity.Length|quantity.AllowZero, 0, 6e6, "no kitchen stands above 6000 m")
 	if k.Altitude.Set {
 		k.Altitude.Interval = k.Altitude.Interval.Scale(0.001)
+	}
+	if a := b.Body.Attributes["code"]; a != nil {
+		if word, at, ok := r.Text(a.Expr, "code"); ok {
+			if !contains(Codes, word) {
+				r.Unknown(at, "code", word, "the codes that a kitchen can name", Codes)
+			} else {
+				k.Code, k.CodeAt = word, at
+			}
+		}
 	}
 	if a := b.Body.Attributes["friction"]; a != nil {
 		if g, ok := r.Quantity(a.Expr, 1<<quantity.Temperature, "friction"); ok {

@@ -16,15 +16,36 @@ import (
 // The JSON of a check. Unknown figures are null, never 0 or NaN.
 type (
 	jsonRun struct {
-		Version  string        `json:"version"`
-		Cautions []jsonCaution `json:"cautions"`
-		Findings []jsonFinding `json:"findings"`
-		Totals   jsonTotals    `json:"totals"`
+		Version   string          `json:"version"`
+		Cautions  []jsonCaution   `json:"cautions"`
+		Unchecked []jsonUnchecked `json:"unchecked"`
+		Loosened  []jsonLoosened  `json:"loosened"`
+		Findings  []jsonFinding   `json:"findings"`
+		Totals    jsonTotals      `json:"totals"`
 	}
 	jsonCaution struct {
 		Text    string `json:"text"`
 		Source  string `json:"source"`
 		Formula string `json:"formula"`
+	}
+	jsonUnchecked struct {
+		Pack string `json:"pack"`
+		Text string `json:"text"`
+		By   string `json:"by"`
+	}
+	jsonLoosened struct {
+		Rule    string `json:"rule"`
+		Pack    string `json:"pack"`
+		What    string `json:"what"`
+		From    string `json:"from"`
+		To      string `json:"to"`
+		Because string `json:"because"`
+		By      string `json:"by"`
+	}
+	jsonWaived struct {
+		Because string  `json:"because"`
+		Until   *string `json:"until"`
+		By      string  `json:"by"`
 	}
 	jsonFinding struct {
 		Rule    string       `json:"rule"`
@@ -42,6 +63,9 @@ type (
 		Facts   []jsonFigure `json:"facts"`
 		Needs   []string     `json:"needs"`
 		Mends   []jsonMend   `json:"mends"`
+		Doubt   bool         `json:"doubt"`
+		Safety  bool         `json:"food_safety"`
+		Waived  *jsonWaived  `json:"waived"`
 	}
 	jsonFigure struct {
 		Name  string   `json:"name"`
@@ -68,15 +92,28 @@ type (
 // JSON prints a run as one object.
 func JSON(w io.Writer, run *Run, _ Options) error {
 	t := run.Totals
-	out := jsonRun{Version: run.Version, Cautions: []jsonCaution{}, Findings: []jsonFinding{},
+	out := jsonRun{Version: run.Version, Cautions: []jsonCaution{}, Unchecked: []jsonUnchecked{}, Loosened: []jsonLoosened{}, Findings: []jsonFinding{},
 		Totals: jsonTotals{t.Formulas, t.Rules, t.Stop, t.Risk, t.Note, t.Unsure, t.Waived}}
 	for _, c := range byPlace(run.Cautions) {
 		out.Cautions = append(out.Cautions, jsonCaution{c.Whole(), c.Source, c.Formula})
+	}
+	for _, u := range run.Unchecked {
+		out.Unchecked = append(out.Unchecked, jsonUnchecked{u.Pack, u.Text(), who(u.Place)})
+	}
+	for _, l := range run.Loosened {
+		out.Loosened = append(out.Loosened, jsonLoosened{l.Rule, l.Pack, l.What, l.From, l.To, l.Because, who(l.Place)})
 	}
 	for _, f := range run.Findings {
 		j := jsonFinding{
 			Rule: f.Rule, Pack: f.Pack, Level: f.Level.String(), Answer: f.Answer.String(), Formula: f.Formula, Subject: f.Subject,
 			Text: f.Text, Why: f.Why, Source: f.Source, Facts: []jsonFigure{}, Needs: append([]string{}, f.Needs...), Mends: []jsonMend{},
+			Doubt: f.Doubt, Safety: f.Safety,
+		}
+		if f.Answer == finding.Waived {
+			j.Waived = &jsonWaived{Because: f.Because, By: who(f.By)}
+			if f.Until != "" {
+				j.Waived.Until = &f.Until
+			}
 		}
 		if f.Place.File != nil {
 			at := f.Place.File.Position(f.Place.Start)

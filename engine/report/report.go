@@ -16,12 +16,14 @@ import (
 
 // Run is what one run found, ready to print.
 type Run struct {
-	Version  string
-	Cautions []*finding.Caution
-	Findings []*finding.Finding // sorted
-	Formulas []Formula          // every formula judged
-	Totals   finding.Totals
-	Notices  []string
+	Version   string
+	Cautions  []*finding.Caution
+	Findings  []*finding.Finding // sorted
+	Formulas  []Formula          // every formula judged
+	Loosened  []finding.Loosened // food safety that a house makes less strict
+	Unchecked []finding.Unchecked
+	Totals    finding.Totals
+	Notices   []string
 }
 
 // Formula is a formula that was judged.
@@ -72,6 +74,22 @@ func word(f *finding.Finding) string {
 		return f.Level.String()
 	}
 	return f.Answer.String()
+}
+
+// who gives the file and line that something was said at.
+func who(p source.Place) string { return fmt.Sprintf("%s:%d", fileName(p), p.Line()) }
+
+// reason gives a house's reason in one line, ready to stand before a full stop or a comma.
+func reason(because string) string {
+	return strings.TrimRight(strings.Join(strings.Fields(because), " "), ".")
+}
+
+// until says how long a waiver holds; nothing where it has no end.
+func until(f *finding.Finding) string {
+	if f.Until == "" {
+		return ""
+	}
+	return ", until " + f.Until
 }
 
 // merged is a caution with all the formulas that it is for.
@@ -143,8 +161,15 @@ func Lines(w io.Writer, run *Run, _ Options) error {
 	for _, c := range byPlace(run.Cautions) {
 		fmt.Fprintf(&b, "%s: caution: %s\n", source.Safe(c.Place.String()), source.Safe(c.Whole()))
 	}
+	for _, u := range run.Unchecked {
+		fmt.Fprintf(&b, "%s: unchecked: %s\n", source.Safe(u.Place.String()), source.Safe(u.Text()))
+	}
+	for _, l := range run.Loosened {
+		fmt.Fprintf(&b, "%s: loosened: food safety: %s is %s, and was %s [%s] (because %s, %s)\n", source.Safe(l.Place.String()), source.Safe(l.What), l.To, l.From, l.Rule,
+			source.Safe(reason(l.Because)), source.Safe(who(l.Place)))
+	}
 	for _, f := range run.Findings {
-		fmt.Fprintf(&b, "%s: %s: %s [%s]\n", source.Safe(f.Place.String()), word(f), source.Safe(f.Text), f.Rule)
+		fmt.Fprintln(&b, line(f))
 	}
 	for _, n := range run.Notices {
 		fmt.Fprintf(&b, "forebake: %s\n", source.Safe(n))
@@ -153,3 +178,23 @@ func Lines(w io.Writer, run *Run, _ Options) error {
 	_, err := io.WriteString(w, b.String())
 	return err
 }
+
+// line prints a finding in one line. What a house sets aside of food safety keeps its level in the line, so that whoever passes over
+// waived findings does not pass over it.
+func line(f *finding.Finding) string {
+	level, text := word(f), f.Text
+	if f.Answer == finding.Waived && f.Safety {
+		level += " " + f.Level.String()
+	}
+	if f.Doubt {
+		text += " " + doubt(f)
+	}
+	out := fmt.Sprintf("%s: %s: %s [%s]", source.Safe(f.Place.String()), level, source.Safe(text), f.Rule)
+	if f.Answer == finding.Waived {
+		out += fmt.Sprintf(" (because %s%s, %s)", source.Safe(reason(f.Because)), source.Safe(until(f)), source.Safe(who(f.By)))
+	}
+	return out
+}
+
+// doubt says why a finding is flagged that is not certain.
+func doubt(f *finding.Finding) string { return "Not ruled out: " + f.Reason + "." }

@@ -56,6 +56,8 @@ func Text(w io.Writer, run *Run, o Options) error {
 		t.width = 96
 	}
 	t.cautions(run)
+	t.setAside(run)
+	t.lessStrict(run)
 	groups := map[string][]*finding.Finding{}
 	for _, f := range run.Findings {
 		key := fileName(f.Place) + "\x00" + f.Formula
@@ -68,9 +70,12 @@ func Text(w io.Writer, run *Run, o Options) error {
 			clear = append(clear, source.Safe(f.Name))
 			continue
 		}
-		t.WriteString(t.head.Sprint(source.Safe(f.Name)) + t.faint.Sprintf("  (%s)", source.Safe(fileName(f.Place))) + ": " + tally(list) + "\n\n")
+		t.WriteString(t.head.Sprint(source.Safe(f.Name)) + t.faint.Sprintf("  (%s)", source.Safe(fileName(f.Place))) + ": " + tally(list) + "\n")
+		t.couldHurt(list)
+		t.WriteString("\n")
 		t.findings(list)
 	}
+	t.houses(run)
 	if len(clear) > 0 {
 		t.paragraph(t.head.Sprint("Nothing found in ")+Count(len(clear), "formula")+": "+strings.Join(clear, "; ")+".", "", "  ")
 		t.WriteString("\n")
@@ -111,6 +116,72 @@ func (t *text) cautions(run *Run) {
 	t.WriteString("\n")
 }
 
+// setAside prints the food-safety findings that a house has waived, whole, before everything else that was found.
+func (t *text) setAside(run *Run) {
+	first := true
+	for _, f := range run.Findings {
+		if f.Answer != finding.Waived || !f.Safety {
+			continue
+		}
+		if first {
+			t.WriteString(t.head.Sprint("Food safety, set aside by the house") + "\n\n")
+			first = false
+		}
+		t.paragraph(fmt.Sprintf("%s %s (%s), line %d, %s", t.stop.Sprint("waived "+f.Level.String()), source.Safe(f.Formula), source.Safe(fileName(f.Place)), f.Place.Line(), source.Safe(f.Subject)), "  ", indent)
+		t.body(f, false)
+		t.paragraph(fmt.Sprintf("Set aside at %s%s, because %s.", source.Safe(who(f.By)), source.Safe(until(f)), source.Safe(reason(f.Because))), indent, indent)
+		t.paragraph("Rule: "+f.Rule, indent, indent)
+		t.WriteString("\n")
+	}
+}
+
+// lessStrict prints the food-safety packs that a house leaves out, and the settings that make food-safety rules less strict.
+func (t *text) lessStrict(run *Run) {
+	for _, u := range run.Unchecked {
+		t.paragraph(t.stop.Sprint(upperFirst(source.Safe(u.Text())))+" ("+source.Safe(who(u.Place))+").", "", "  ")
+		t.WriteString("\n")
+	}
+	if len(run.Loosened) == 0 {
+		return
+	}
+	t.WriteString(t.head.Sprint("Food safety, made less strict by the house") + "\n\n")
+	for _, l := range run.Loosened {
+		t.paragraph(fmt.Sprintf("%s: %s is %s, and was %s (%s), because %s.", l.Rule, source.Safe(l.What), l.To, l.From, source.Safe(who(l.Place)), source.Safe(reason(l.Because))), "  ", "    ")
+	}
+	t.WriteString("\n")
+}
+
+// houses prints what was found in house files: it belongs to no formula.
+func (t *text) houses(run *Run) {
+	groups := map[string][]*finding.Finding{}
+	var names []string
+	for _, f := range run.Findings {
+		if name := fileName(f.Place); f.Formula == "" {
+			if groups[name] == nil {
+				names = append(names, name) // sorted, as the findings are
+			}
+			groups[name] = append(groups[name], f)
+		}
+	}
+	for _, name := range names {
+		t.WriteString(t.head.Sprint(source.Safe(name)) + ": " + tally(groups[name]) + "\n\n")
+		t.findings(groups[name])
+	}
+}
+
+// couldHurt names the food-safety findings of a formula in a line of their own, so that nobody has to look for them among the others.
+func (t *text) couldHurt(list []*finding.Finding) {
+	var parts []string
+	for _, f := range list {
+		if f.Safety && f.Answer == finding.Flagged && f.Level != finding.Note {
+			parts = append(parts, fmt.Sprintf("%s line %d (%s)", word(f), f.Place.Line(), f.Rule))
+		}
+	}
+	if len(parts) > 0 {
+		t.paragraph(t.stop.Sprint("Could hurt someone:")+" "+strings.Join(parts, ", ")+".", "", "  ")
+	}
+}
+
 // formulasOf names the formulas that a caution is for: all of them, or each; nothing where there is only one.
 func formulasOf(names []string, all int) string {
 	switch {
@@ -127,11 +198,14 @@ func formulasOf(names []string, all int) string {
 }
 
 func (t *text) findings(list []*finding.Finding) {
-	flagged, open := []*finding.Finding(nil), []*finding.Finding(nil)
+	var flagged, open, waived []*finding.Finding
 	for _, f := range list {
-		if f.Answer == finding.Unsure {
+		switch f.Answer {
+		case finding.Unsure:
 			open = append(open, f)
-		} else {
+		case finding.Waived:
+			waived = append(waived, f)
+		default:
 			flagged = append(flagged, f)
 		}
 	}
@@ -141,6 +215,21 @@ func (t *text) findings(list []*finding.Finding) {
 		told[f.Rule] = true
 	}
 	t.unsure(open)
+	t.waived(waived)
+}
+
+// waived prints what a house has set aside, one line each; what is of food safety stands whole above.
+func (t *text) waived(list []*finding.Finding) {
+	for _, f := range list {
+		says := fmt.Sprintf("set aside at %s%s, because %s", who(f.By), until(f), reason(f.Because))
+		if f.Safety {
+			says = "food safety, set aside at " + who(f.By) + "; see above"
+		}
+		t.paragraph(fmt.Sprintf("%s line %d, %s: %s, %s.", t.palette.unsure.Sprint("waived"), f.Place.Line(), source.Safe(f.Subject), f.Rule, source.Safe(says)), "  ", indent)
+	}
+	if len(list) > 0 {
+		t.WriteString("\n")
+	}
 }
 
 // tally counts a formula's findings: "1 stop, 3 risk".
@@ -163,15 +252,23 @@ const indent = "        "
 // finding prints one finding; its reason only the first time that its rule speaks.
 func (t *text) finding(f *finding.Finding, told bool) {
 	fmt.Fprintf(t, "  %s line %d, %s\n", t.level(f).Sprintf("%-5s", word(f)), f.Place.Line(), source.Safe(f.Subject))
+	t.body(f, told)
+	t.paragraph("Rule: "+f.Rule, indent, indent)
+	t.WriteString("\n")
+}
+
+// body prints what a finding says, what is in doubt about it, why, and what it rests on.
+func (t *text) body(f *finding.Finding, told bool) {
 	t.paragraph(source.Safe(f.Text), indent, indent)
+	if f.Doubt {
+		t.paragraph(source.Safe(doubt(f)), indent, indent)
+	}
 	if !told {
 		t.paragraph("Why: "+source.Safe(f.Why), indent, indent)
 	}
 	if figures := figures(f); figures != "" {
 		t.paragraph("Figures: "+figures+".", indent, indent)
 	}
-	t.paragraph("Rule: "+f.Rule, indent, indent)
-	t.WriteString("\n")
 }
 
 // figures lists what a finding rests on: numbers and limits, and texts where they say something; plain yes and no are in
@@ -229,12 +326,12 @@ func upperFirst(s string) string {
 	return strings.ToUpper(s[:1]) + s[1:]
 }
 
-// paragraph wraps a text to the width. Words are never cut, and colour codes take no room worth counting.
+// paragraph wraps a text to the width, coloured or not at the same words. Words are never cut.
 func (t *text) paragraph(s, first, rest string) {
 	line := first
 	empty := true
 	for _, word := range strings.Fields(s) {
-		if !empty && len([]rune(line))+1+len([]rune(word)) > t.width {
+		if !empty && room(line)+1+room(word) > t.width {
 			t.WriteString(strings.TrimRight(line, " ") + "\n")
 			line, empty = rest, true
 		}
@@ -245,4 +342,20 @@ func (t *text) paragraph(s, first, rest string) {
 		empty = false
 	}
 	t.WriteString(strings.TrimRight(line, " ") + "\n")
+}
+
+// room counts the letters of a text; the codes of colours take none.
+func room(s string) int {
+	n, code := 0, false
+	for _, r := range s {
+		switch {
+		case code:
+			code = r != 'm'
+		case r == '\x1b':
+			code = true
+		default:
+			n++
+		}
+	}
+	return n
 }

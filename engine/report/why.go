@@ -14,8 +14,17 @@ func Why(w io.Writer, c finding.Card) error {
 	t := &text{palette: newPalette(false), width: 96}
 	fmt.Fprintf(t, "%s\n\n", c.ID)
 	t.paragraph(fmt.Sprintf("Looks at: %s. Level: %s%s. Pack: %s (%s:%d).", c.On, c.Level, by(c.LevelBy), c.Pack, c.File, c.Line), "  ", "  ")
+	if c.Because != "" {
+		t.paragraph("The house says: "+source.Safe(reason(c.Because))+".", "  ", "  ")
+	}
+	if c.Safety {
+		t.paragraph("Food safety: a house tightens it freely. Making it less strict needs because = \"...\" and, like a waiver, shows in every report.", "  ", "  ")
+	}
 	if c.Doubt {
-		t.paragraph("Food safety: where a figure is missing or turns within its error, it counts as flagged.", "  ", "  ")
+		t.paragraph("Where a figure is missing or turns within its error, it counts as flagged.", "  ", "  ")
+	}
+	for _, w := range c.Waivers {
+		t.paragraph(source.Safe(upperFirst(waiverText(w))+", because "+reason(w.Because))+".", "  ", "  ")
 	}
 	if len(c.Was) > 0 {
 		t.paragraph("Was once named: "+strings.Join(c.Was, ", ")+".", "  ", "  ")
@@ -28,7 +37,7 @@ func Why(w io.Writer, c finding.Card) error {
 	if len(c.Limits) > 0 {
 		t.WriteString("\n  Limits\n")
 		for _, l := range c.Limits {
-			fmt.Fprintf(t, "    %s = %s%s\n", l.Name, l.Shown, by(l.By))
+			fmt.Fprintf(t, "    %s = %s%s%s\n", l.Name, l.Shown, from(l), by(l.By))
 		}
 	}
 	t.WriteString("\n  Reads\n")
@@ -55,6 +64,9 @@ func Why(w io.Writer, c finding.Card) error {
 		}
 		fmt.Fprintf(t, "      limits = { %s }\n", strings.Join(parts, ", "))
 	}
+	if c.Safety {
+		t.WriteString("      because = \"...\"   # needed where this is less strict\n")
+	}
 	t.WriteString("    }\n")
 	_, err := io.WriteString(w, t.String())
 	return err
@@ -67,6 +79,26 @@ func by(place string) string {
 	return " (set at " + source.Safe(place) + ")"
 }
 
+// from names the kitchen's figure that a limit is, and where that comes from.
+func from(l finding.CardLimit) string {
+	if l.From == "" {
+		return ""
+	}
+	return " (" + source.Safe(l.From) + ": " + source.Safe(l.Source) + ")"
+}
+
+// waiverText says that a rule is waived, where, for which formulas, and until when.
+func waiverText(w finding.CardWaiver) string {
+	text := "waived at " + w.By
+	if w.Formula != "" {
+		text += fmt.Sprintf(" for formulas named %q", w.Formula)
+	}
+	if w.Until != "" {
+		text += " until " + w.Until
+	}
+	return text
+}
+
 // RuleLine prints a rule in one line of a list.
 func RuleLine(c finding.Card) string {
 	line := fmt.Sprintf("  %-5s %-24s %-12s", c.Level, c.ID, c.On)
@@ -74,10 +106,13 @@ func RuleLine(c finding.Card) string {
 		if i > 0 {
 			line += ","
 		}
-		line += " " + l.Name + " " + l.Shown + by(l.By)
+		line += " " + l.Name + " " + l.Shown + from(l) + by(l.By)
 	}
 	if c.LevelBy != "" {
 		line += " level" + by(c.LevelBy)
+	}
+	for _, w := range c.Waivers {
+		line += " " + source.Safe(waiverText(w))
 	}
 	return strings.TrimRight(line, " ") + "\n"
 }

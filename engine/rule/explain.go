@@ -18,9 +18,9 @@ func (j *Judge) Findings(rule *Rule, out []*finding.Finding) []*finding.Finding 
 		switch t := j.holds(rule.When, x, rule.Limits); {
 		case t == isFalse:
 		case t == isTrue || rule.Doubt:
-			out = append(out, j.finding(rule, x, finding.Flagged))
+			out = append(out, j.finding(rule, x, finding.Flagged, t == isOpen))
 		default:
-			out = append(out, j.finding(rule, x, finding.Unsure))
+			out = append(out, j.finding(rule, x, finding.Unsure, false))
 		}
 	})
 	return out
@@ -56,14 +56,18 @@ func (j *Judge) emptyHanded(m *Message, x facts.Subject) bool {
 	return lists > 0 && lists == empty
 }
 
-func (j *Judge) finding(rule *Rule, x facts.Subject, a finding.Answer) *finding.Finding {
+// finding puts an answer into words. One that is flagged in doubt says what the rule says, and what left it open.
+func (j *Judge) finding(rule *Rule, x facts.Subject, a finding.Answer, doubt bool) *finding.Finding {
 	f := &finding.Finding{
 		Rule: rule.ID, Pack: rule.Pack, Level: rule.Level, Answer: a, Formula: j.sheet.Formula.Name,
 		Subject: SubjectName(x), Place: j.place(x), Why: rule.Why, Source: rule.Source,
+		Doubt: doubt, Safety: rule.Safety,
 	}
 	f.Figures = j.figures(rule, x)
-	if a == finding.Unsure {
+	if a == finding.Unsure || doubt {
 		f.Reason, f.Needs = j.unsure(rule, x)
+	}
+	if a == finding.Unsure {
 		f.Text = rule.ID + " cannot be answered: " + f.Reason
 	} else {
 		f.Text = j.say(rule.Say, x, rule.Limits)
@@ -107,7 +111,7 @@ func (j *Judge) figures(rule *Rule, x facts.Subject) []finding.Figure {
 		r := &rule.When.reads[i]
 		if r.fact == nil {
 			l := rule.Limits[r.limit]
-			out = append(out, finding.Figure{Name: r.name, Label: plain(l.Name), Shown: quantity.Format(l.Value, l.Unit()), Value: l.Value, Low: l.Value, High: l.Value, Unit: l.Unit(), Numeric: true, Kind: "limit", Place: l.Place})
+			out = append(out, finding.Figure{Name: r.name, Label: plain(l.Name), Shown: l.Shown(), Value: l.Value, Low: l.Interval().Lo, High: l.Interval().Hi, Unit: l.Unit(), Numeric: true, Kind: "limit", Place: l.Place})
 			continue
 		}
 		out = append(out, Figure(r.name, r.fact, j.value(i)))
@@ -171,6 +175,14 @@ func (j *Judge) unsure(rule *Rule, x facts.Subject) (reason string, needs []stri
 		default:
 			say(j.rangeText(rule, x, i, &fact) + rangeLines(ranged))
 			needs = append(needs, r.name)
+		}
+	}
+	if len(says) == 0 {
+		for _, l := range rule.Limits {
+			if l.Half > 0 {
+				say(fmt.Sprintf("its limit %s is %s, which is a range", l.From, l.Shown()))
+				needs = append(needs, l.From)
+			}
 		}
 	}
 	if len(says) == 0 {

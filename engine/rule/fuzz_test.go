@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"forebake/engine/facts"
+	"forebake/engine/house"
 	"forebake/engine/kitchen"
 	"forebake/engine/source"
 )
@@ -69,6 +70,7 @@ func FuzzRules(f *testing.F) {
 		}
 	}
 	f.Add([]byte("rule \"r\" {\n  on = [\"bake\", \"cook\"]\n  level = \"stop\"\n  doubt = \"flag\"\n  was = [\"old\"]\n  limits = { a_c = 1, b_pct = -2.5 }\n  when = <<-EOT\n    step.minutes > limit.a_c\n      or round(part.sugar_pct / limit.b_pct) in [1, 2]\n  EOT\n  say = \"{step.verb} {step.minutes} {limit.a_c} {part.allergens} {step.is_covered} {min(step.minutes, 3) * 2}\"\n  why = \"w\"\n  source = \"s\"\n  adjust \"step.time\" {\n    to = \"step.minutes * 2\"\n    within = [1, 20]\n  }\n}\ncaution \"c\" {\n  on = \"part\"\n  when = \"'milk' in part.allergens\"\n  say = \"s\"\n  detail = \"{part.allergens}\"\n  source = \"s\"\n}\n"))
+	f.Add([]byte("food_safety = true\nrule \"r\" {\n  on = \"filling\"\n  level = \"stop\"\n  doubt = \"flag\"\n  limits = { first_h = \"kitchen.cool_first_h\", cold = \"kitchen.cold_hold_c\", room_c = \"kitchen.room_c\" }\n  when = \"filling.mass_g > limit.first_h or limit.cold > limit.room_c\"\n  say = \"{limit.first_h} {limit.cold} {kitchen.code_note}\"\n  why = \"w\"\n  source = \"s\"\n}\ntrial \"t\" {\n  rule = \"r\"\n  expect = \"clear\"\n  kitchen {\n    code = \"uk\"\n    room = \"20 C to 24 C\"\n  }\n  formula \"t\" {\n    filling \"f\" { ingredients = { \"sugar\" = \"1 g\" } }\n  }\n}\n"))
 	f.Fuzz(func(t *testing.T, text []byte) {
 		if len(text) > fuzzBytes {
 			return
@@ -86,7 +88,7 @@ func FuzzRules(f *testing.F) {
 		if len(report.Verdicts)+len(report.Unknown) != len(pack.Trials) || report.Rules != len(pack.Rules) {
 			t.Fatalf("%d trials and %d rules, and a report of %d, %d and %d", len(pack.Trials), len(pack.Rules), len(report.Verdicts), len(report.Unknown), report.Rules)
 		}
-		if _, problems := Join([]*Pack{pack}, nil); len(problems) > 0 {
+		if _, problems := Join([]*Pack{pack}, house.Default(), func(string) string { return "" }); len(problems) > 0 {
 			t.Fatalf("a pack that reads does not join: %v", problems)
 		}
 	})

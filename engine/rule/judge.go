@@ -201,8 +201,8 @@ func (j *Judge) read(i int) result {
 	}
 	r := &j.expr.reads[i]
 	if r.fact == nil {
-		x := j.limits[r.limit].Value
-		return result{lo: x, hi: x}
+		l := &j.limits[r.limit]
+		return result{lo: l.Value - l.Half, hi: l.Value + l.Half}
 	}
 	v := j.value(i)
 	if v.Absent && (r.fact.Type == facts.Text || r.fact.Type == facts.List) {

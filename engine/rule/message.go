@@ -81,7 +81,7 @@ func (x *Expr) unit(n *names) string {
 	}
 	r := &x.reads[x.root.read]
 	if r.fact == nil {
-		return unitOf(n.limits[r.limit].Name)
+		return n.limits[r.limit].Unit()
 	}
 	return r.fact.Unit
 }
@@ -166,6 +166,8 @@ func honest(x, width float64, unit string) float64 {
 		most = 1
 	case "h": // whole hours from five up
 		most = math.Abs(x) / 5
+	case "x": // a share of a time that was set by a round figure
+		step = most
 	}
 	step = math.Pow(10, math.Floor(math.Log10(min(step, most))))
 	return math.Round(x/step) * step

@@ -16,6 +16,7 @@ import (
 	"forebake/engine/finding"
 	"forebake/engine/formula"
 	"forebake/engine/house"
+	"forebake/engine/quantity"
 	"forebake/engine/reading"
 	"forebake/engine/source"
 )
@@ -32,6 +33,7 @@ const (
 type Pack struct {
 	Name     string
 	About    string
+	Safety   bool // food_safety = true stands in one of its files: all its rules are of food safety
 	Rules    []*Rule
 	Cautions []*Caution
 	Trials   []*Trial
@@ -50,31 +52,58 @@ type Rule struct {
 	Say      *Message
 	Why      string
 	Source   string
-	Doubt    bool     // unsure counts as flagged: food safety
+	Doubt    bool     // unsure counts as flagged
+	Safety   bool     // of a food-safety pack: a house may tighten it, and loosens or waives it in plain sight only
 	Was      []string // old names that keep working
 	Adjust   []Adjust
 
 	LevelBy *source.Place // the house line that set the level; nil when it is the rule's own
+	Because string        // why the house changed it; often none
 	names   names
 	kinds   []formula.Kind // part rules: which kinds; none for any
 	any     bool
 }
 
-// Limit is a named figure of a rule that a house can set.
+// Limit is a named figure of a rule that a house can set: a number, or a figure of the kitchen that the rule is judged in.
 type Limit struct {
-	Name  string
-	Value float64
-	Place source.Place
-	By    *source.Place // the house line that set it; nil when it is the rule's own
+	Name   string
+	Value  float64
+	Half   float64 // half its width, where the kitchen's figure is a range; 0 for a number
+	From   string  // the kitchen's figure that it is, as written: "kitchen.cool_first_h"; "" for a number
+	Source string  // where the value of that figure comes from
+	Place  source.Place
+	By     *source.Place // the house line that set it; nil when it is the rule's own
+
+	fact *facts.Fact // of the kitchen; nil for a number
+	unit string      // of a number that a house set in the place of such a figure
 }
 
-// Unit gives the unit of a limit by the ending of its name.
-func (l Limit) Unit() string { return unitOf(l.Name) }
+// Unit gives the unit of a limit by the ending of its name, else that of the figure it is or was.
+func (l Limit) Unit() string {
+	if unit := unitOf(l.Name); unit != "" {
+		return unit
+	}
+	if l.fact != nil {
+		return l.fact.Unit
+	}
+	return l.unit
+}
+
+// Interval is the limit's value as the judge takes it.
+func (l Limit) Interval() Interval { return Interval{Lo: l.Value - l.Half, Hi: l.Value + l.Half} }
+
+// Shown is the limit's value with its unit.
+func (l Limit) Shown() string {
+	if l.Half == 0 {
+		return quantity.Format(l.Value, l.Unit())
+	}
+	return quantity.FormatInterval(l.Interval(), l.Unit())
+}
 
 func unitOf(name string) string {
 	for _, e := range [...]struct{ ending, unit string }{
 		{"_ml_per_g", "mL/g"}, {"_pct", "%"}, {"_min", "min"}, {"_days", "days"}, {"_mm", "mm"}, {"_cm", "cm"},
-		{"_h", "h"}, {"_c", "C"}, {"_g", "g"}, {"_e", "%-hours"}, {"_m", "m"},
+		{"_h", "h"}, {"_c", "C"}, {"_g", "g"}, {"_e", "%-hours"}, {"_m", "m"}, {"_x", "x"}, {"_log", "log"},
 	} {
 		if strings.HasSuffix(name, e.ending) {
 			return e.unit
@@ -134,6 +163,9 @@ func Read(name string, files []*source.File, o Options) (*Pack, source.Problems)
 		p.readFile(r, o)
 		all = append(all, r.Problems...)
 	}
+	for _, r := range p.Rules { // once all files are read: the word may stand in the last of them
+		r.Safety = p.Safety
+	}
 	if len(p.Rules) > MaxRules {
 		all = append(all, source.Problem{Place: p.Rules[0].Place, Text: fmt.Sprintf("pack %q holds %d rules; %d is the most", name, len(p.Rules), MaxRules)})
 	}
@@ -147,9 +179,14 @@ func (p *Pack) readFile(r *reading.Reader, o Options) {
 		return
 	}
 	for _, body := range bodies {
-		r.Known(body, "a rule file", []string{"needs", "about"}, []string{"rule", "caution", "trial"})
+		r.Known(body, "a rule file", []string{"needs", "about", "food_safety"}, []string{"rule", "caution", "trial"})
 		if a := body.Attributes["about"]; a != nil {
 			p.About, _, _ = r.Text(a.Expr, "about")
+		}
+		if a := body.Attributes["food_safety"]; a != nil {
+			if yes, ok := r.Bool(a.Expr, "food_safety"); ok && yes {
+				p.Safety = true
+			}
 		}
 		if a := body.Attributes["needs"]; a != nil {
 			if needs, at, ok := r.Text(a.Expr, "needs"); ok && newer(needs, o.Version) {
@@ -230,6 +267,9 @@ func (p *Pack) readRule(r *reading.Reader, b *hclsyntax.Block) {
 	if strings.TrimSpace(rule.ID) != "" && (!idForm.MatchString(rule.ID) || len(rule.ID) > maxNameLength) {
 		r.Fault(rule.Place, "a rule's name is small letters, figures and single hyphens, such as \"filling-too-warm\"; not %q", source.Safe(rule.ID))
 	}
+	if says, own := OwnFinding(rule.ID); own {
+		r.Fault(rule.Place, "rule %q needs another name: the program has findings of this name, on %s", rule.ID, says)
+	}
 	for _, other := range p.Rules {
 		if other.ID == rule.ID {
 			r.Fault(rule.Place, "rule %q stands twice in this pack, first at %s", rule.ID, other.Place)
@@ -250,9 +290,7 @@ func (p *Pack) readRule(r *reading.Reader, b *hclsyntax.Block) {
 		}
 	}
 	if a := attr["limits"]; a != nil {
-		for _, l := range house.ReadLimits(r, a.Expr) {
-			rule.Limits = append(rule.Limits, Limit{Name: l.Name, Value: l.Value, Place: l.Place})
-		}
+		rule.Limits = readLimits(r, a.Expr)
 		if len(rule.Limits) > MaxLimits {
 			r.Fault(r.Place(a.NameRange), "%d limits in one rule; %d is the most", len(rule.Limits), MaxLimits)
 		}

@@ -28,7 +28,7 @@ func near(a, b, slack float64) bool {
 // middle of a range of weights, which is far inside their own error, so their ends are not held to the last digit; what rules
 // make of them is.
 func followed(f *facts.Fact) bool {
-	for _, word := range []string{"transient conduction", "heat balance", "thickness)", "cardinal temperatures", "factor method", "diffusivity fitted"} {
+	for _, word := range []string{"transient conduction", "heat balance", "thickness)", "cardinal temperatures", "factor method", "diffusivity fitted", "modelled core and surface", "Channaiah"} {
 		if strings.Contains(f.Source, word) {
 			return true
 		}
@@ -303,8 +303,11 @@ func saneFinding(t fataler, f *finding.Finding) {
 	}
 	switch f.Answer {
 	case finding.Flagged:
+		if f.Doubt != (f.Reason != "") {
+			t.Fatalf("%s is in doubt: %v, for the reason %q", f.Rule, f.Doubt, f.Reason)
+		}
 	case finding.Unsure:
-		if f.Reason == "" {
+		if f.Reason == "" || f.Doubt {
 			t.Fatalf("%s is unsure and does not say why", f.Rule)
 		}
 	default:
@@ -323,8 +326,24 @@ func judgeAll(t fataler, p *Pack, s *facts.Sheet) {
 	j := NewJudge()
 	j.Open(s)
 	for _, r := range p.Rules {
-		for _, f := range j.Findings(r, nil) {
+		list := j.Findings(r, nil)
+		for _, f := range list {
 			saneFinding(t, f)
+		}
+		// The same rule with the other word on doubt finds the same, for the same reasons: only the answer has another name.
+		other := *r
+		other.Doubt = !r.Doubt
+		again := j.Findings(&other, nil)
+		if len(again) != len(list) {
+			t.Fatalf("%s: %d findings, and %d with doubt %v", r.ID, len(list), len(again), other.Doubt)
+		}
+		for i, f := range list {
+			g := again[i]
+			saneFinding(t, g)
+			open := f.Answer == finding.Unsure || f.Doubt
+			if open != (g.Answer == finding.Unsure || g.Doubt) || open && f.Answer == g.Answer || f.Reason != g.Reason || strings.Join(f.Needs, ",") != strings.Join(g.Needs, ",") {
+				t.Fatalf("%s: %+v, and with doubt %v %+v", r.ID, f, other.Doubt, g)
+			}
 		}
 		if card := r.Card(); card.ID != r.ID || card.When == "" {
 			t.Fatalf("the card of %s is %+v", r.ID, card)

@@ -3,7 +3,9 @@ package rule
 import (
 	"fmt"
 	"sort"
+	"strings"
 
+	"forebake/engine/finding"
 	"forebake/engine/house"
 	"forebake/engine/reading"
 	"forebake/engine/source"
@@ -14,72 +16,167 @@ type Set struct {
 	Packs    []*Pack
 	Rules    []*Rule // sorted by name
 	Cautions []*Caution
-	Notices  []string // old rule names that the house still uses
+	Notices  []string           // old rule names that the house still uses, and waivers of rules that are not in force
+	Loosened []finding.Loosened // settings that make food-safety rules less strict, in order of the house file
+	Waivers  []*Waiver          // in order of the house file
 }
 
-// Join puts packs together and applies what the house sets. Two packs with a rule of one name are a problem that names both.
-func Join(packs []*Pack, sets []house.Set) (*Set, source.Problems) {
-	s := &Set{Packs: packs}
-	var problems source.Problems
-	byName := map[string]*Rule{}
+// joined is a set while the house's settings are laid over its rules.
+type joined struct {
+	*Set
+	byName   map[string]*Rule
+	old      map[string]*Rule // by a name of the past
+	names    []string         // of the rules, sorted
+	problems source.Problems
+}
+
+// Join puts packs together and applies what the house sets: its kitchen to the limits that are figures of the kitchen, its set blocks,
+// its waivers. Two packs with a rule of one name are a problem that names both. leftOut gives the shipped pack that holds a rule
+// and that the house leaves out, "" for none.
+func Join(packs []*Pack, h *house.House, leftOut func(rule string) string) (*Set, source.Problems) {
+	s := &joined{Set: &Set{Packs: packs}, byName: map[string]*Rule{}, old: map[string]*Rule{}}
 	for _, p := range packs {
 		for _, r := range p.Rules {
-			if other := byName[r.ID]; other != nil {
-				problems = append(problems, source.Problem{Place: r.Place, Text: fmt.Sprintf("rule %q is in pack %q too, at %s; give one of them another name", r.ID, other.Pack, other.Place)})
+			if other := s.byName[r.ID]; other != nil {
+				s.fault(r.Place, "rule %q is in pack %q too, at %s; give one of them another name", r.ID, other.Pack, other.Place)
 				continue
 			}
-			byName[r.ID] = r
+			s.byName[r.ID] = r
 		}
 		s.Cautions = append(s.Cautions, p.Cautions...)
 	}
 	for i, c := range s.Cautions {
 		c.Rank = i
 	}
-	old := map[string]*Rule{}
-	for _, r := range byName {
-		for _, name := range r.Was {
-			old[name] = r
+	for name := range s.byName {
+		s.names = append(s.names, name)
+	}
+	sort.Strings(s.names)
+	sheet := kitchenSheet(h.Kitchen)
+	for _, name := range s.names {
+		r := s.byName[name]
+		for _, was := range r.Was {
+			s.old[was] = r
+		}
+		if limits := limitsIn(r.Limits, sheet); len(limits) > 0 && &limits[0] != &r.Limits[0] {
+			inHouse := *r // the rule of the pack stays as it is for its trials, which have kitchens of their own
+			inHouse.Limits = limits
+			s.byName[name] = &inHouse
 		}
 	}
-	var names []string
-	for name := range byName {
-		names = append(names, name)
+	for _, set := range h.Sets {
+		s.set(set)
 	}
-	sort.Strings(names)
-	for _, set := range sets {
-		r := byName[set.Rule]
-		if r == nil && old[set.Rule] != nil {
-			r = old[set.Rule]
-			s.Notices = append(s.Notices, fmt.Sprintf("%s: rule %q is now named %q", set.Place, set.Rule, r.ID))
+	for _, w := range h.Waivers {
+		s.waive(w, leftOut)
+	}
+	for _, name := range s.names {
+		s.Rules = append(s.Rules, s.byName[name])
+	}
+	return s.Set, s.problems.Sort()
+}
+
+func (s *joined) fault(at source.Place, format string, args ...any) {
+	s.problems = append(s.problems, source.Problem{Place: at, Text: fmt.Sprintf(format, args...)})
+}
+
+// find finds a rule in force by the name that a house file uses, with a notice where that is one of the past; nil when there is none.
+func (s *joined) find(name string, at source.Place) *Rule {
+	if r := s.byName[name]; r != nil {
+		return r
+	}
+	r := s.old[name]
+	if r == nil {
+		return nil
+	}
+	s.Notices = append(s.Notices, fmt.Sprintf("%s: rule %q is now named %q", at, name, r.ID))
+	return s.byName[r.ID]
+}
+
+func (s *joined) unknown(name string, at source.Place) {
+	s.fault(at, "%s", reading.UnknownText("rule", name, "the packs in force", s.names))
+}
+
+// set lays one set block over its rule.
+func (s *joined) set(set house.Set) {
+	r := s.find(set.Rule, set.Place)
+	if r == nil {
+		s.unknown(set.Rule, set.Place)
+		return
+	}
+	changed := *r // the shipped rule stays as it is for other houses
+	changed.Limits = append([]Limit{}, r.Limits...)
+	changed.Because = set.Because
+	if set.HasLvl {
+		by := set.LvlAt
+		changed.Level, changed.LevelBy = set.Level, &by
+		if set.Level > r.Level {
+			s.loosen(r, set, set.LvlAt, "level", r.Level.String(), set.Level.String(), true)
 		}
-		if r == nil {
-			problems = append(problems, source.Problem{Place: set.Place, Text: reading.UnknownText("rule", set.Rule, "the packs in force", names)})
-			continue
-		}
-		changed := *r // the shipped rule stays as it is for other houses
-		changed.Limits = append([]Limit{}, r.Limits...)
-		if set.HasLvl {
-			by := set.LvlAt
-			changed.Level, changed.LevelBy = set.Level, &by
-		}
-		for _, l := range set.Limits {
-			found := false
-			for i := range changed.Limits {
-				if changed.Limits[i].Name == l.Name {
-					by := l.Place
-					changed.Limits[i].Value, changed.Limits[i].By, found = l.Value, &by, true
-				}
+	}
+	for _, l := range set.Limits {
+		found := false
+		for i := range changed.Limits {
+			if changed.Limits[i].Name != l.Name {
+				continue
 			}
-			if !found {
-				problems = append(problems, source.Problem{Place: l.Place, Text: reading.UnknownText("limit", l.Name, "rule "+r.ID, limitNames(r.Limits))})
+			by := l.Place
+			before := changed.Limits[i]
+			changed.Limits[i] = Limit{Name: l.Name, Value: l.Value, Place: before.Place, By: &by, unit: before.Unit()}
+			if loose, sure := r.looser(i, before.Interval(), l.Value); loose {
+				s.loosen(r, set, l.Place, "limit "+l.Name, before.Shown(), changed.Limits[i].Shown(), sure)
 			}
+			found = true
 		}
-		byName[r.ID] = &changed
+		if !found {
+			s.fault(l.Place, "%s", reading.UnknownText("limit", l.Name, "rule "+r.ID, limitNames(r.Limits)))
+		}
 	}
-	for _, name := range names {
-		s.Rules = append(s.Rules, byName[name])
+	s.byName[r.ID] = &changed
+}
+
+// loosen keeps a setting that makes a food-safety rule less strict, for every report to show. Without a reason it is a problem.
+func (s *joined) loosen(r *Rule, set house.Set, at source.Place, what, from, to string, sure bool) {
+	if !r.Safety {
+		return
 	}
-	return s, problems.Sort()
+	if strings.TrimSpace(set.Because) == "" {
+		text := fmt.Sprintf("rule %q is of food safety, and %s %s is less strict than %s; add the reason, which every report will show", r.ID, what, to, from)
+		if !sure {
+			text = fmt.Sprintf("rule %q is of food safety, and %s %s may be less strict than %s (its condition does not tell); add the reason, which every report will show", r.ID, what, to, from)
+		}
+		s.problems = append(s.problems, source.Problem{Place: at, Text: text, Paste: "because = \"why this is safe here, and who watches it\""})
+		return
+	}
+	s.Loosened = append(s.Loosened, finding.Loosened{Rule: r.ID, Pack: r.Pack, What: what, From: from, To: to, Because: set.Because, Place: at})
+}
+
+// waive finds the rule of a waiver. A rule of a shipped pack that the house leaves out is no mistake: the waiver waits for it.
+func (s *joined) waive(w house.Waiver, leftOut func(rule string) string) {
+	r := s.find(w.Rule, w.Place)
+	switch {
+	case r != nil:
+		s.Waivers = append(s.Waivers, &Waiver{Waiver: w, ID: r.ID, InForce: true})
+		return
+	case s.isCaution(w.Rule):
+		s.fault(w.Place, "%q is a caution, and cautions cannot be waived: they are shown whatever a house says; take this block out", source.Safe(w.Rule))
+		return
+	}
+	if pack := leftOut(w.Rule); pack != "" {
+		s.Notices = append(s.Notices, fmt.Sprintf("%s: rule %q is of pack %q, which this house leaves out; its waiver does nothing", w.Place, w.Rule, pack))
+		s.Waivers = append(s.Waivers, &Waiver{Waiver: w, ID: w.Rule})
+		return
+	}
+	s.unknown(w.Rule, w.Place)
+}
+
+func (s *joined) isCaution(name string) bool {
+	for _, c := range s.Cautions {
+		if c.Kind == name {
+			return true
+		}
+	}
+	return false
 }
 
 // Find finds a rule by its name or an old one.

@@ -133,7 +133,7 @@ func RunTrials(packs []*Pack) TrialReport {
 			case t.Rule != "" && rules[t.Rule] != nil:
 				r := rules[t.Rule]
 				trials[r.ID] = append(trials[r.ID], t)
-				v.Got = finding.AnswerNames[j.answer(r, t, r.Limits)]
+				v.Got = finding.AnswerNames[j.answer(r, t, limitsIn(r.Limits, kitchenSheet(t.Kitchen)))]
 			case t.Caution != "" && cautions[t.Caution] != nil:
 				j.open(t)
 				v.Got = cautionAnswers[1]
@@ -189,16 +189,18 @@ func (j *Judge) answer(r *Rule, t *Trial, limits []Limit) finding.Answer {
 	return out
 }
 
-// turns tells whether a step of a limit in one direction changes the answer of one of the trials.
+// turns tells whether a step of a limit in one direction changes the answer of one of the trials. A limit that is a figure of the
+// kitchen is stepped from its value in the trial's own.
 func (j *Judge) turns(r *Rule, trials []*Trial, limit int, sign float64) bool {
-	moved := append([]Limit{}, r.Limits...)
-	step := math.Abs(moved[limit].Value) / 10
-	if step == 0 {
-		step = 1
-	}
-	moved[limit].Value += sign * step
 	for _, t := range trials {
-		if j.answer(r, t, moved) != j.answer(r, t, r.Limits) {
+		limits := limitsIn(r.Limits, kitchenSheet(t.Kitchen))
+		moved := append([]Limit{}, limits...)
+		step := math.Abs(moved[limit].Value) / 10
+		if step == 0 {
+			step = 1
+		}
+		moved[limit].Value += sign * step
+		if j.answer(r, t, moved) != j.answer(r, t, limits) {
 			return true
 		}
 	}

@@ -1,6 +1,9 @@
 package microbe
 
-import "math"
+import (
+	"math"
+	"strings"
+)
 
 // Op says which side of a limit's value is allowed.
 type Op uint8
@@ -75,33 +78,34 @@ type Limits struct {
 	ThawHours      Limit // raw food above ColdC while thawing so
 }
 
-// field reaches one figure of Limits; high tells that more is stricter.
+// field reaches one figure of Limits; high tells that more is stricter, about what it is a figure of.
 type field struct {
-	name string
-	of   func(*Limits) *Limit
-	high bool
+	name  string
+	of    func(*Limits) *Limit
+	high  bool
+	about string
 }
 
 var fields = [...]field{
-	{"ColdC", func(l *Limits) *Limit { return &l.ColdC }, false},
-	{"HotHoldC", func(l *Limits) *Limit { return &l.HotHoldC }, true},
-	{"CoolFromC", func(l *Limits) *Limit { return &l.CoolFromC }, true},
-	{"FirstToC", func(l *Limits) *Limit { return &l.FirstToC }, false},
-	{"FirstHours", func(l *Limits) *Limit { return &l.FirstHours }, false},
-	{"SecondToC", func(l *Limits) *Limit { return &l.SecondToC }, false},
-	{"TotalHours", func(l *Limits) *Limit { return &l.TotalHours }, false},
-	{"AmbientHours", func(l *Limits) *Limit { return &l.AmbientHours }, false},
-	{"ReceivedHours", func(l *Limits) *Limit { return &l.ReceivedHours }, false},
-	{"ColdOutHours", func(l *Limits) *Limit { return &l.ColdOutHours }, false},
-	{"HotOutHours", func(l *Limits) *Limit { return &l.HotOutHours }, false},
-	{"KeepAfterHours", func(l *Limits) *Limit { return &l.KeepAfterHours }, false},
-	{"KeepDays", func(l *Limits) *Limit { return &l.KeepDays }, false},
-	{"KeepAtC", func(l *Limits) *Limit { return &l.KeepAtC }, false},
-	{"ReheatC", func(l *Limits) *Limit { return &l.ReheatC }, true},
-	{"ReheatHours", func(l *Limits) *Limit { return &l.ReheatHours }, false},
-	{"ShellEggC", func(l *Limits) *Limit { return &l.ShellEggC }, false},
-	{"ThawWaterC", func(l *Limits) *Limit { return &l.ThawWaterC }, false},
-	{"ThawHours", func(l *Limits) *Limit { return &l.ThawHours }, false},
+	{"ColdC", func(l *Limits) *Limit { return &l.ColdC }, false, "cold holding"},
+	{"HotHoldC", func(l *Limits) *Limit { return &l.HotHoldC }, true, "hot holding"},
+	{"CoolFromC", func(l *Limits) *Limit { return &l.CoolFromC }, true, "cooling"},
+	{"FirstToC", func(l *Limits) *Limit { return &l.FirstToC }, false, "cooling"},
+	{"FirstHours", func(l *Limits) *Limit { return &l.FirstHours }, false, "cooling"},
+	{"SecondToC", func(l *Limits) *Limit { return &l.SecondToC }, false, "cooling"},
+	{"TotalHours", func(l *Limits) *Limit { return &l.TotalHours }, false, "cooling"},
+	{"AmbientHours", func(l *Limits) *Limit { return &l.AmbientHours }, false, "cooling"},
+	{"ReceivedHours", func(l *Limits) *Limit { return &l.ReceivedHours }, false, "cooling"},
+	{"ColdOutHours", func(l *Limits) *Limit { return &l.ColdOutHours }, false, "cold food out of the cold"},
+	{"HotOutHours", func(l *Limits) *Limit { return &l.HotOutHours }, false, "hot food out of the heat"},
+	{"KeepAfterHours", func(l *Limits) *Limit { return &l.KeepAfterHours }, false, "keeping"},
+	{"KeepDays", func(l *Limits) *Limit { return &l.KeepDays }, false, "keeping"},
+	{"KeepAtC", func(l *Limits) *Limit { return &l.KeepAtC }, false, "keeping"},
+	{"ReheatC", func(l *Limits) *Limit { return &l.ReheatC }, true, "reheating"},
+	{"ReheatHours", func(l *Limits) *Limit { return &l.ReheatHours }, false, "reheating"},
+	{"ShellEggC", func(l *Limits) *Limit { return &l.ShellEggC }, false, "shell eggs"},
+	{"ThawWaterC", func(l *Limits) *Limit { return &l.ThawWaterC }, false, "thawing"},
+	{"ThawHours", func(l *Limits) *Limit { return &l.ThawHours }, false, "thawing"},
 }
 
 // ForCode is what the jurisdiction of that code asks (see Codes); false for an unknown one.
@@ -123,14 +127,16 @@ func Codes() []string {
 	return names
 }
 
-// Strictest takes of each figure the strictest that any code has: what keeps it keeps them all, cooling included, since its clock
-// starts hotter and runs shorter to a colder end. No place asks for the whole of it.
-func Strictest() Limits {
-	s := Limits{Code: "strictest", Name: "the strictest figure of each code"}
+// Strictest takes of each figure the strictest that any of the codes named has: what keeps it keeps them all, cooling included,
+// since its clock starts hotter and runs shorter to a colder end. No place asks for the whole of it. A code that is not known asks
+// nothing.
+func Strictest(of ...string) Limits {
+	s := Limits{Code: "strictest", Name: "the strictest figure of each of " + strings.Join(of, ", ")}
 	for _, f := range fields {
 		best := f.of(&s)
-		for i := range codes {
-			l := *f.of(&codes[i])
+		for _, code := range of {
+			one, _ := ForCode(code)
+			l := *f.of(&one)
 			switch {
 			case !l.Known(): // asks nothing
 			case !best.Known(), l.Value == best.Value && l.Op == Under, l.Value != best.Value && (l.Value > best.Value) == f.high:
@@ -139,6 +145,22 @@ func Strictest() Limits {
 		}
 	}
 	return s
+}
+
+// Or fills every figure that l has none of from other, and lists what those figures are about: a code that is silent on cooling is
+// no leave to cool slowly.
+func (l Limits) Or(other Limits) (filled Limits, borrowed []string) {
+	for _, f := range fields {
+		own, spare := f.of(&l), f.of(&other)
+		if own.Known() || !spare.Known() {
+			continue
+		}
+		*own = *spare
+		if n := len(borrowed); n == 0 || borrowed[n-1] != f.about { // figures of one thing stand together
+			borrowed = append(borrowed, f.about)
+		}
+	}
+	return l, borrowed
 }
 
 // NewtonHours is how long Newton's cooling (or warming) from fromC to toC takes, h: T = Ta + (T0 - Ta) exp(-t/tau), the time

@@ -117,7 +117,7 @@ func TestAllows(t *testing.T) {
 }
 
 func TestStrictest(t *testing.T) {
-	s := Strictest()
+	s := Strictest(Codes()...)
 	for name, want := range map[string]float64{"ColdC": 4.4, "HotHoldC": 63, "CoolFromC": 63, "FirstToC": 10, "FirstHours": 2, "SecondToC": 5, "TotalHours": 6, "AmbientHours": 4,
 		"ColdOutHours": 2, "HotOutHours": 2, "KeepDays": 7, "ReheatC": 74, "ShellEggC": 7} {
 		if got := reflect.ValueOf(s).FieldByName(name).Interface().(Limit); got.Value != want || got.Source == "" {
@@ -141,6 +141,32 @@ func TestStrictest(t *testing.T) {
 			t.Fatalf("%s: tau %v, strictest %v", l.Code, own, all)
 		}
 	})
+}
+
+// Only the codes named are compared, and a silent code borrows.
+func TestStrictestOfSomeAndOr(t *testing.T) {
+	s := Strictest("us-food-code", "eu-852-2004", "uk", "nowhere")
+	for name, want := range map[string]float64{"ColdC": 5, "HotHoldC": 63, "CoolFromC": 57, "FirstToC": 21, "FirstHours": 2, "SecondToC": 5, "TotalHours": 6, "ColdOutHours": 4, "HotOutHours": 2} {
+		if got := reflect.ValueOf(s).FieldByName(name).Interface().(Limit); got.Value != want || got.Source == "" {
+			t.Errorf("%s: %+v, want %v", name, got, want)
+		}
+	}
+	if none := Strictest(); none.ColdC.Known() {
+		t.Error("the strictest of no code asks something")
+	}
+	uk, _ := ForCode("uk")
+	l, borrowed := uk.Or(s)
+	if l.ColdC.Value != 8 || l.HotHoldC.Value != 63 || l.FirstHours != s.FirstHours || strings.Join(borrowed, ", ") != "cooling, keeping, reheating, shell eggs, thawing" {
+		t.Errorf("the uk borrows %q: %+v", borrowed, l)
+	}
+	us, _ := ForCode("us-food-code")
+	if l, borrowed := us.Or(s); len(borrowed) > 0 || l != us {
+		t.Errorf("the Food Code borrows %q", borrowed)
+	}
+	eu, _ := ForCode("eu-852-2004")
+	if l, borrowed := eu.Or(s); len(borrowed) != 9 || l.ColdC != s.ColdC {
+		t.Errorf("the EU borrows %q", borrowed)
+	}
 }
 
 // Newton's cooling from the Food Code's 57 C: worked figures.

@@ -1,0 +1,184 @@
+package main
+
+import (
+	"bytes"
+	"encoding/json"
+	"fmt"
+	"os"
+	"path/filepath"
+	"reflect"
+	"regexp"
+	"strings"
+	"testing"
+
+	"forebake/engine"
+)
+
+// A kitchen's worth of things that can hurt somebody: raw flour and egg, a custard, nuts, hot oil.
+const cautious = `formula "Custard doughnuts" {
+  dough "doughnut dough" {
+    ingredients = {
+      "bread flour"     = "1000 g"
+      "whole milk"      = { amount = "400 g", temp = "9 C" }
+      "egg"             = "3 pieces"
+      "instant yeast"   = "12 g"
+      "sugar"           = "100 g"
+      "salt"            = "9 g"
+      "unsalted butter" = "120 g"
+    }
+    steps = [
+      { mix = "10 min", to = "26 C" },
+      { rest = "1 h", at = "room" },
+      { shape = "balls", pieces = 24 },
+      { proof = "1 h", at = "28 C" },
+      { cook = "3 min", at = "180 C", by = "frying" },
+      { fill = "custard" },
+    ]
+  }
+  filling "custard" {
+    ingredients = { "whole milk" = "500 g", "egg yolk" = "100 g", "sugar" = "100 g", "corn starch" = "40 g", "ground hazelnuts" = "?" }
+    steps = [
+      { cook = "6 min", to = "85 C", by = "stirring" },
+      { cool = "3 h", at = "room", as = "bowl" },
+    ]
+  }
+}
+`
+
+const ownSafety = `about       = "what must stay cold"
+food_safety = true
+
+rule "dairy-warm" {
+  on     = "ingredient"
+  level  = "stop"
+  limits = { cold_c = "kitchen.cold_hold_c" }
+  when   = "ingredient.class == 'dairy' && ingredient.temp_c > limit.cold_c"
+  say    = "{ingredient.temp_c} is over {limit.cold_c}."
+  why    = "It may grow something."
+  source = "common practice"
+  doubt  = "flag"
+}
+`
+
+// The cautions are the same bytes in every format, whatever a house file says and whatever flags are given: packs left out, levels,
+// loosened limits, codes of law, a waiver of every rule there is.
+func TestNothingRemovesACaution(t *testing.T) {
+	e := engine.New()
+	l, problems := e.Load(t.TempDir())
+	if len(problems) > 0 {
+		t.Fatal(problems)
+	}
+	var everyWaiver, everySet strings.Builder
+	for _, name := range append(l.Rules.Names(), "dairy-warm") {
+		fmt.Fprintf(&everyWaiver, "  waive %q {\n    because = \"we know\"\n  }\n", name)
+		fmt.Fprintf(&everySet, "  set %q {\n    level   = \"note\"\n    because = \"we know\"\n  }\n", name)
+	}
+	all := "\"" + strings.Join(engine.ShippedPacks(), "\", \"") + "\", \"./house-rules\""
+	houses := map[string]string{
+		"empty":            "",
+		"one pack":         "packs = [\"balance\"]\n",
+		"own pack only":    "packs = [\"./house-rules\"]\n",
+		"fail at note":     "fail_at = \"note\"\n",
+		"us":               "kitchen { code = \"us-food-code\" }\n",
+		"uk":               "kitchen { code = \"uk\" }\n",
+		"all waived":       "packs = [" + all + "]\n" + everyWaiver.String(),
+		"all waived once":  "packs = [" + all + "]\n" + strings.ReplaceAll(everyWaiver.String(), "\n  }", "\n    until   = \"2001-01-01\"\n  }"),
+		"all lowered":      "packs = [" + all + "]\n" + everySet.String(),
+		"waived and lower": "packs = [" + all + "]\n" + everySet.String() + everyWaiver.String(),
+		"loosened":         "packs = [" + all + "]\n  set \"dairy-warm\" {\n    limits  = { cold_c = 30 }\n    because = \"we know\"\n  }\n",
+	}
+	flags := [][]string{nil, {"--fail-at", "stop"}, {"--fail-at", "note"}, {"--workers", "1"}, {"--workers", "8"}, {"--color", "always"}}
+	formats := []string{"text", "lines", "json"}
+	check := func(dir, format string, flags []string) string {
+		t.Helper()
+		t.Chdir(dir)
+		var out, errs bytes.Buffer
+		if status := run(append([]string{"check", "--as", format}, flags...), strings.NewReader(""), &out, &errs); status == exitUnused {
+			t.Fatalf("%s %s: %s", format, flags, errs.String())
+		}
+		return out.String()
+	}
+	folder := func(house string, own bool) string {
+		dir := t.TempDir()
+		files := map[string]string{"a.hcl": cautious, "b.hcl": strings.Replace(cautious, "Custard doughnuts", "More doughnuts", 1), "house-rules/cold.hcl": ownSafety}
+		if own {
+			files["house.hcl"] = "house \"h\" {\n  " + house + "}\n"
+		}
+		for name, text := range files {
+			path := filepath.Join(dir, filepath.FromSlash(name))
+			if err := os.MkdirAll(filepath.Dir(path), 0o777); err != nil {
+				t.Fatal(err)
+			}
+			if err := os.WriteFile(path, []byte(text), 0o666); err != nil {
+				t.Fatal(err)
+			}
+		}
+		if err := noHouseAbove(dir); err != nil {
+			t.Fatal(err)
+		}
+		return dir
+	}
+	want := map[string]any{}
+	bare := folder("", false)
+	for _, format := range formats {
+		want[format] = cautionsOf(t, format, check(bare, format, nil))
+	}
+	if n := strings.Count(want["lines"].(string), ": caution: "); n < 8 {
+		t.Fatalf("only %d cautions to lose", n)
+	}
+	for name, house := range houses {
+		dir := folder(house, true)
+		for _, format := range formats {
+			var first string
+			for i, f := range flags {
+				printed := colourCode.ReplaceAllString(check(dir, format, f), "")
+				if i == 0 {
+					first = printed
+				} else if printed != first {
+					t.Errorf("%s, %s: %s changes what is printed", name, format, f)
+				}
+			}
+			if got := cautionsOf(t, format, first); !reflect.DeepEqual(got, want[format]) {
+				t.Errorf("%s, %s: the cautions are\n%v\nwithout the house\n%v", name, format, got, want[format])
+			}
+		}
+	}
+}
+
+// whoseLimits is what the last caution says of the code that the house names: the one thing in a caution that a house has a say in.
+var whoseLimits = regexp.MustCompile(`(?s)The\s+limits\s+used\s+here\s+are\s.*?(Source:|\n[^ ]|",?\n)`)
+
+// cautionsOf takes the cautions out of what was printed, and holds that they stand first.
+func cautionsOf(t *testing.T, format, printed string) any {
+	t.Helper()
+	printed = whoseLimits.ReplaceAllString(printed, "$1")
+	switch format {
+	case "json":
+		var out struct{ Cautions []map[string]string }
+		if err := json.Unmarshal([]byte(printed), &out); err != nil {
+			t.Fatal(err)
+		}
+		if strings.Index(printed, `"cautions"`) > strings.Index(printed, `"findings"`) {
+			t.Error("json: the cautions do not stand first")
+		}
+		return out.Cautions
+	case "lines":
+		var out strings.Builder
+		lines := strings.SplitAfter(printed, "\n")
+		for i, line := range lines {
+			if !strings.Contains(line, ": caution: ") {
+				if strings.Contains(strings.Join(lines[i:], ""), ": caution: ") {
+					t.Error("lines: a caution stands below something else")
+				}
+				break
+			}
+			out.WriteString(line)
+		}
+		return out.String()
+	}
+	parts := strings.SplitAfterN(printed, "\n\n", 3)
+	if len(parts) < 3 || parts[0] != "Cautions\n\n" {
+		t.Fatalf("text: the cautions do not stand first:\n%s", printed)
+	}
+	return parts[1]
+}

@@ -1,0 +1,96 @@
+package main
+
+import (
+	"bytes"
+	"encoding/json"
+	"fmt"
+	"io/fs"
+	"os"
+	"path/filepath"
+	"regexp"
+	"strings"
+	"testing"
+
+	"forebake/rules"
+)
+
+// trialBlock matches a trial of a rule that is expected to flag, as the shipped pack is laid out.
+var trialBlock = regexp.MustCompile(`(?ms)^trial "[^"]*" \{\n  rule   = "([^"]*)"\n  expect = "flagged"\n(  kitchen \{[^\n]*\}\n)?  (formula "t" \{\n.*?\n  \}\n)\}`)
+
+// Waiving any rule of food safety leaves its finding to be seen in every output, whole, before all else but the cautions, with who set
+// it aside and why. Each rule is tried on the first of its trials that flags.
+func TestWaivedFoodSafetyStaysVisible(t *testing.T) {
+	pack, err := fs.ReadFile(rules.Files, "hygiene.hcl")
+	if err != nil {
+		t.Fatal(err)
+	}
+	named := regexp.MustCompile(`(?m)^rule "([^"]*)"`).FindAllStringSubmatch(string(pack), -1)
+	trials := map[string][]string{}
+	for _, m := range trialBlock.FindAllStringSubmatch(string(pack), -1) {
+		if trials[m[1]] == nil {
+			trials[m[1]] = m[2:]
+		}
+	}
+	if len(named) < 15 {
+		t.Fatalf("only %d rules found", len(named))
+	}
+	for _, m := range named {
+		rule := m[1]
+		t.Run(rule, func(t *testing.T) {
+			trial := trials[rule]
+			if trial == nil {
+				t.Fatal("no trial that flags")
+			}
+			dir := t.TempDir()
+			house := fmt.Sprintf("house \"h\" {\n%s  packs = [\"hygiene\"]\n  waive %q {\n    because = \"we keep our own records\"\n  }\n}\n", trial[0], rule)
+			for name, text := range map[string]string{"f.hcl": trial[1], "house.hcl": house} {
+				if err := os.WriteFile(filepath.Join(dir, name), []byte(text), 0o666); err != nil {
+					t.Fatal(err)
+				}
+			}
+			t.Chdir(dir)
+			printed := func(format string) string {
+				var out, errs bytes.Buffer
+				if status := run([]string{"check", "--as", format, "--color", "never", "f.hcl"}, strings.NewReader(""), &out, &errs); status == exitUnused {
+					t.Fatalf("%s: %s", format, errs.String())
+				}
+				return out.String()
+			}
+			inOrder := func(text string, parts ...string) {
+				t.Helper()
+				at := 0
+				for _, part := range parts {
+					i := strings.Index(text[at:], part)
+					if i < 0 {
+						t.Fatalf("%q is not there, or too early, in\n%s", part, text)
+					}
+					at += i + len(part)
+				}
+			}
+			inOrder(printed("text"), "Cautions", "  ! ", "Food safety, set aside by the house", "we keep our own records", "Rule: "+rule, "t  (f.hcl)", "waived.")
+			lines := printed("lines")
+			if ok, _ := regexp.MatchString(`(?m)^f\.hcl:\d+:\d+: waived (stop|risk|note): .* \[`+rule+`\] \(because we keep our own records, house\.hcl:\d+\)$`, lines); !ok {
+				t.Errorf("not among the lines:\n%s", lines)
+			}
+			var got struct {
+				Cautions []any
+				Findings []struct {
+					Rule, Answer string
+					Safety       bool `json:"food_safety"`
+					Waived       *struct{ Because, By string }
+				}
+				Totals struct{ Waived int }
+			}
+			if err := json.Unmarshal([]byte(printed("json")), &got); err != nil {
+				t.Fatal(err)
+			}
+			seen := false
+			for _, f := range got.Findings {
+				seen = seen || f.Rule == rule && f.Answer == "waived" && f.Safety && f.Waived != nil && f.Waived.Because == "we keep our own records" && strings.HasPrefix(f.Waived.By, "house.hcl:")
+			}
+			if !seen || got.Totals.Waived == 0 || len(got.Cautions) == 0 {
+				t.Errorf("not in the JSON: %+v", got)
+			}
+		})
+	}
+}
