@@ -268,6 +268,53 @@ trial "milk in the dough only" {
   }
 }
 
+# Shown for every part with egg or milk in it, before anybody has counted its hours.
+caution "stood-too-warm" {
+  on     = "part"
+  when   = "part.has_egg || part.has_milk"
+  say    = "Warm minutes add up: weighing, filling, resting, proofing and display all count, and a fridge does not set the clock back. What has stood warm too long is thrown out: some bacteria leave a poison that baking does not destroy."
+  source = "FDA Fish and Fishery Products Hazards and Controls Guidance, ch. 15 (read); review of B. cereus toxins (read)"
+}
+
+trial "milk in the dough" {
+  caution = "stood-too-warm"
+  expect  = "shown"
+  formula "t" {
+    dough "d" { ingredients = { "bread flour" = "500 g", "whole milk" = "300 g" } }
+  }
+}
+
+trial "flour and water" {
+  caution = "stood-too-warm"
+  expect  = "absent"
+  formula "t" {
+    dough "d" { ingredients = { "bread flour" = "500 g", "water" = "300 g" } }
+  }
+}
+
+caution "filled-cold" {
+  on     = ["filling", "topping"]
+  when   = "part.needs_control"
+  say    = "A piece with custard, cream or cheese in it or on it is a fridge food, unless its water activity and pH prove otherwise. At room warmth it has a clock: 4 hours, then it is thrown away. In the fridge it has a date: 7 days, the day it is made being the first."
+  source = "FDA Food Code 3-501.16, 3-501.17, 3-501.19 (read)"
+}
+
+trial "custard in a bun" {
+  caution = "filled-cold"
+  expect  = "shown"
+  formula "t" {
+    filling "f" { ingredients = { "whole milk" = "500 g", "egg yolk" = "100 g", "corn starch" = "40 g" } }
+  }
+}
+
+trial "cinnamon sugar in a bun" {
+  caution = "filled-cold"
+  expect  = "absent"
+  formula "t" {
+    filling "f" { ingredients = { "brown sugar" = "300 g", "cinnamon" = "20 g", "unsalted butter" = "40 g" } }
+  }
+}
+
 caution "nuts-choking" {
   on     = "part"
   when   = "part.has_whole_nuts"

@@ -300,6 +300,15 @@ trial "a fridge of 5 C" {
   }
 }
 
+trial "a fridge of 41 F" {
+  rule   = "fridge-warm"
+  expect = "clear"
+  kitchen { fridge = "41 F" }
+  formula "t" {
+    dough "d" { ingredients = { "bread flour" = "500 g" } }
+  }
+}
+
 trial "a fridge that runs to 7 C" {
   rule   = "fridge-warm"
   expect = "flagged"
@@ -342,6 +351,19 @@ trial "custard held at 65 C" {
       ph          = 6.5
       ingredients = { "whole milk" = "500 g", "egg yolk" = "100 g", "sugar" = "100 g" }
       steps       = [{ cook = "5 min", to = "80 C" }, { hold = "1 h", at = "65 C" }]
+    }
+  }
+}
+
+trial "held at 135 F by the US code" {
+  rule   = "hot-hold-low"
+  expect = "clear"
+  kitchen { code = "us-food-code" }
+  formula "t" {
+    filling "custard" {
+      ph          = 6.5
+      ingredients = { "whole milk" = "500 g", "egg yolk" = "100 g", "sugar" = "100 g" }
+      steps       = [{ cook = "5 min", to = "176 F" }, { hold = "1 h", at = "135 F" }]
     }
   }
 }
@@ -625,6 +647,17 @@ trial "custard cooked to 75 C" {
     filling "custard" {
       ingredients = { "whole milk" = "500 g", "egg yolk" = "100 g", "sugar" = "100 g" }
       steps       = [{ cook = "5 min", to = "75 C" }]
+    }
+  }
+}
+
+trial "custard cooked to 160 F" {
+  rule   = "egg-undercooked"
+  expect = "clear"
+  formula "t" {
+    filling "custard" {
+      ingredients = { "whole milk" = "500 g", "egg yolk" = "100 g", "sugar" = "100 g" }
+      steps       = [{ cook = "5 min", to = "160 F" }]
     }
   }
 }

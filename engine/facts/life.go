@@ -65,23 +65,25 @@ func (p *part) prepare() history.Setup {
 			fillings[step.Uses] = p.sheet.part(step.Uses).asFilling()
 		}
 	}
-	s.Trace = p.traced()
+	s.Trace, s.TraceBaked = p.traced()
 	s.Filling = func(q *formula.Part) *history.Filling { return fillings[q] }
 	return s
 }
 
-// traced tells whether the part's course is wanted for what lives on warmth: not for a dough without egg or milk and with nothing on it.
-func (p *part) traced() bool {
-	p.add()
-	if !p.isDough() || p.ingredientTraits&(larder.Egg|larder.Dairy) != 0 {
-		return true
+// traced tells whether the part's course is wanted for what lives on warmth, and after a bake too: that of a dough for its own sake
+// when it needs control, and for what is on it or in it.
+func (p *part) traced() (raw, baked bool) {
+	raw = needsControl(p).Hi == 1
+	if !p.isDough() {
+		return raw, raw
 	}
 	for _, step := range p.Steps {
-		if step.Uses != nil {
-			return true
+		if step.Uses != nil && !baked {
+			q := p.sheet.part(step.Uses)
+			baked = needsControl(q).Hi == 1 || q.wantsKill()
 		}
 	}
-	return false
+	return raw || baked, baked
 }
 
 // asFilling gives the part as it is when it is spread: as its own steps leave it.
@@ -496,6 +498,9 @@ func hoursTo(targetC float64) func(*Sheet, *formula.Step) Value {
 			return missing
 		}
 		p := s.part(step.Part)
+		if v, ok := fallen(st, targetC); ok {
+			return v
+		}
 		b, ok := s.follower.TimeTo(p.setup(), step, targetC)
 		if !ok {
 			return absent("the surroundings of this "+step.Verb.Name, step.Place)
@@ -512,6 +517,23 @@ func hoursTo(targetC float64) func(*Sheet, *formula.Step) Value {
 		}
 		return v
 	}
+}
+
+// fallen reads the time to a temperature off the courses of a cooling, where they were drawn and every run comes there within the step.
+func fallen(st *history.Stage, targetC float64) (Value, bool) {
+	var out [3]float64
+	ambient := [...]float64{st.Ambient.Lo, st.Ambient.Mid(), st.Ambient.Hi}
+	for r, trace := range st.Trace {
+		if trace == nil || trace[0].Core <= ambient[r] {
+			return Value{}, false
+		}
+		h, met := downTo(trace, ambient[r], targetC)
+		if !met {
+			return Value{}, false
+		}
+		out[r] = h
+	}
+	return Value{Lo: min(out[0], out[1], out[2]), Hi: max(out[0], out[1], out[2]), Mid: out[1], Origin: Model}, true
 }
 
 // What settles a model's figure.

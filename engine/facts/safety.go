@@ -171,6 +171,8 @@ func (p *part) along(c *exposure.Clock, from int, onward bool) {
 			c.Unknown(hours)
 		case st.Trace[2] != nil:
 			c.Wait(st, sporesOnly)
+		case isWait(verb) && hours.Hi > 0: // nothing here needs control, or it is a crumb: its course was not drawn
+			c.Straight(st.StartCore, st.CoreMax, hours, sporesOnly)
 		case hours.Hi > 0:
 			c.Straight(st.StartCore, st.Core, hours, sporesOnly)
 		}
@@ -388,7 +390,7 @@ func (s *Sheet) coolingLog(kill *microbe.Kill, bake *formula.Step, run int) floa
 		switch {
 		case !st.Known || st.Step.Verb.Name == "bake":
 			return sum
-		case trace == nil && st.Step.Time.Set:
+		case trace == nil && st.Step.Time.Set: // not drawn where nothing in it needs control: then the oven alone has to do
 			return sum
 		}
 		for k := 1; k < len(trace); k++ {

@@ -77,6 +77,7 @@ func (f *Follower) bake(step *formula.Step, st *Stage) {
 	// Crumb from here on: light, and a poor conductor. It keeps its baked size.
 	f.body, f.shape.known = body, true
 	f.setup.Gas = 0
+	f.setup.Trace = f.setup.Trace && f.setup.TraceBaked
 	f.setup.Material = Material{Known: true, Conductivity: crumbConductivity, Diffusivity: crumbCooling, Density: rho * (1 - bakeLoss), SpecificHeat: 2600}
 	f.shape.mixedRho = f.setup.Material.Density
 }
