@@ -157,10 +157,9 @@ func (p *part) along(c *exposure.Clock, from int, onward bool) {
 			hours = step.Time.Interval.Scale(1.0 / 60)
 		}
 		verb := step.Verb.Name
-		if !coolingVerb(verb) {
-			if verb != "brush" { // a glaze put on between is no new handling of the inside
-				sinceKill = math.Inf(1)
-			}
+		hot := st.Known && st.Core.Cold >= p.sheet.limits().CoolFromC.Value
+		if !coolingVerb(verb) && verb != "brush" && !hot { // handled: what gets in now is alive; a glaze is no handling of the inside
+			sinceKill = math.Inf(1)
 		}
 		sporesOnly := allowed - sinceKill
 		switch {
@@ -176,7 +175,9 @@ func (p *part) along(c *exposure.Clock, from int, onward bool) {
 		case hours.Hi > 0:
 			c.Straight(st.StartCore, st.Core, hours, sporesOnly)
 		}
-		sinceKill += hours.Hi
+		if sinceKill += hours.Hi; hot && sinceKill > 0 && !math.IsInf(sinceKill, 1) {
+			sinceKill = 0 // kept hot: its cooling has not begun
+		}
 		switch {
 		case verb == "bake" || verb == "cook" && p.isDough() && p.fried() && !st.Apart:
 			if !onward || from > 0 && p.Steps[from-1].Verb.Name == "wash" { // what was brushed on before the bake is dry crust after it

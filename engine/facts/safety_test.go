@@ -192,6 +192,26 @@ func TestTimeGoesAlong(t *testing.T) {
 	}
 }
 
+// The cooling straight after a cook counts for spores alone, for as long as the code gives it: stirring in butter while it is hot, and
+// a hot hold, do not end that; handling it cold does.
+func TestCoolingAfterACook(t *testing.T) {
+	budget := func(steps string) float64 {
+		s := sheetIn(t, "filling \"f\" {\n"+custard+"\nsteps = [{ cook = \"8 min\", to = \"85 C\" }, "+steps+"]\n}", kitchenOf(nil))
+		return value0(t, s, "f", "budget_salmonella").Hi
+	}
+	const chill = `{ chill = "5 h", at = "3 C", as = "tray 20 mm" }`
+	for _, steps := range []string{chill, `{ mix = "2 min", measured = "75 C" }, ` + chill, `{ hold = "3 h", at = "85 C" }, ` + chill} {
+		if got := budget(steps); got > 0.02 {
+			t.Errorf("%s: %v", steps, got)
+		}
+	}
+	for _, steps := range []string{`{ cool = "1 h", at = "3 C", as = "tray 10 mm" }, { mix = "2 min", measured = "20 C" }, { rest = "2 h", at = "25 C" }`, `{ rest = "9 h", at = "25 C", as = "bowl" }`} {
+		if got := budget(steps); got < 0.5 {
+			t.Errorf("%s: %v", steps, got)
+		}
+	}
+}
+
 // How hot it gets: its own cook, or the bake of what it goes into.
 func TestHeatedTo(t *testing.T) {
 	s := sheetIn(t, `

@@ -535,7 +535,7 @@ func ovenHigh(s *Sheet, step *formula.Step) Value {
 
 func afterBake(step *formula.Step) bool {
 	for _, other := range step.Part.Steps[:step.Index] {
-		if other.Verb.Name == "bake" || other.Verb.Name == "cook" {
+		if other.Verb.Name == "bake" || other.Verb.Name == "cook" && len(other.With) == 0 {
 			return true
 		}
 	}
