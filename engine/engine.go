@@ -170,7 +170,7 @@ func holdsFormulas(path string) bool {
 		switch b.Type {
 		case "formula":
 			return true
-		case "rule", "caution", "trial", "house":
+		case "rule", "caution", "trial", "house", "backlog":
 			rules = true
 		}
 	}
@@ -236,16 +236,12 @@ func (e *Engine) load(path string, trials bool) (*Loaded, source.Problems) {
 	}
 	h := house.Default()
 	if path != "" {
-		text, err := os.ReadFile(path)
-		if err != nil {
-			return nil, source.Problems{{Text: err.Error()}}
-		}
 		var problems source.Problems
-		if h, problems = house.Read(source.New(filepath.ToSlash(path), text)); len(problems) > 0 {
+		if h, problems = readHouse(path, nil); len(problems) > 0 {
 			return nil, problems
 		}
 	}
-	packs, problems := e.readPacks(h, filepath.Dir(path), trials)
+	packs, problems := e.readPacks(h, trials)
 	if len(problems) > 0 {
 		return nil, problems
 	}
@@ -257,6 +253,41 @@ func (e *Engine) load(path string, trials bool) (*Loaded, source.Problems) {
 	l := &Loaded{House: h, Rules: set, Unchecked: left.safety(h.PacksAt)}
 	e.houses[path] = l
 	return l, nil
+}
+
+// maxJoined is how many houses may stand upon each other.
+const maxJoined = 16
+
+// readHouse reads a house file, and those that it is like. chain holds the files on the way here.
+func readHouse(path string, chain []string) (*house.House, source.Problems) {
+	text, err := os.ReadFile(path)
+	if err != nil {
+		return nil, source.Problems{{Text: err.Error()}}
+	}
+	chain = append(chain, filepath.ToSlash(path))
+	return house.Read(source.New(filepath.ToSlash(path), text), func(like string, at source.Place) (*house.House, source.Problems) {
+		other := filepath.FromSlash(like)
+		if !filepath.IsAbs(other) {
+			other = filepath.Join(filepath.Dir(path), other)
+		}
+		info, err := os.Stat(other)
+		if err == nil && info.IsDir() {
+			other = filepath.Join(other, house.FileName)
+			info, err = os.Stat(other)
+		}
+		if err != nil || info.IsDir() {
+			return nil, source.Problems{{Place: at, Text: fmt.Sprintf("no house file at %s; like names one, such as \"../house.hcl\"", filepath.ToSlash(other))}}
+		}
+		for _, before := range chain {
+			if was, err := os.Stat(filepath.FromSlash(before)); err == nil && os.SameFile(was, info) {
+				return nil, source.Problems{{Place: at, Text: "houses that are like each other in a circle: " + strings.Join(append(chain, filepath.ToSlash(other)), ", ")}}
+			}
+		}
+		if len(chain) >= maxJoined {
+			return nil, source.Problems{{Place: at, Text: fmt.Sprintf("%d houses stand upon each other; %d is the most", len(chain)+1, maxJoined)}}
+		}
+		return readHouse(other, chain)
+	})
 }
 
 // ShippedPacks lists the packs in the program, in order of name. The cautions are not among them: they are no pack.
@@ -274,7 +305,7 @@ func packNames(files fs.FS) []string {
 }
 
 // readPacks reads the packs that a house names, or all shipped ones, and always the cautions, each on its own goroutine.
-func (e *Engine) readPacks(h *house.House, dir string, trials bool) ([]*rule.Pack, source.Problems) {
+func (e *Engine) readPacks(h *house.House, trials bool) ([]*rule.Pack, source.Problems) {
 	named := h.Packs
 	if named == nil {
 		for _, name := range packNames(e.shipped) {
@@ -289,7 +320,7 @@ func (e *Engine) readPacks(h *house.House, dir string, trials bool) ([]*rule.Pac
 		wait.Add(1)
 		go func() {
 			defer wait.Done()
-			packs[i], faults[i] = e.readPack(n, dir, rule.Options{Trials: trials, Formula: h.FormulaOptions(), Version: Version})
+			packs[i], faults[i] = e.readPack(n, rule.Options{Trials: trials, Formula: h.FormulaOptions(), Version: Version})
 		}()
 	}
 	wait.Wait()
@@ -301,7 +332,7 @@ func (e *Engine) readPacks(h *house.House, dir string, trials bool) ([]*rule.Pac
 }
 
 // readPack reads one pack: a shipped one by its name, or a file or folder that starts with "./" or "../".
-func (e *Engine) readPack(n house.Named, dir string, o rule.Options) (*rule.Pack, source.Problems) {
+func (e *Engine) readPack(n house.Named, o rule.Options) (*rule.Pack, source.Problems) {
 	if !strings.HasPrefix(n.Name, "./") && !strings.HasPrefix(n.Name, "../") {
 		text, err := fs.ReadFile(e.shipped, n.Name+".hcl")
 		if err != nil || n.Name == CautionFile && !n.Place.IsZero() {
@@ -310,7 +341,7 @@ func (e *Engine) readPack(n house.Named, dir string, o rule.Options) (*rule.Pack
 		o.Shipped = true
 		return rule.Read(n.Name, []*source.File{source.New("rules/"+n.Name+".hcl", text)}, o)
 	}
-	path := filepath.Join(dir, filepath.FromSlash(n.Name))
+	path := filepath.Join(filepath.Dir(filepath.FromSlash(n.Place.File.Name)), filepath.FromSlash(n.Name))
 	files, err := packFiles(path)
 	if err != nil || len(files) == 0 {
 		return nil, source.Problems{{Place: n.Place, Text: fmt.Sprintf("no pack at %s: name a rule file, or a folder that holds some (*.hcl)", filepath.ToSlash(path))}}
@@ -357,6 +388,9 @@ func readFormulas(f *source.File, body *hclsyntax.Body, o formula.Options) ([]*f
 		switch b.Type {
 		case "rule", "caution", "trial":
 			r.Fault(r.Place(b.TypeRange), "this file holds rules, not formulas; name it under packs in house.hcl, and run forebake trial")
+			return nil, r.Problems
+		case "backlog":
+			r.Fault(r.Place(b.TypeRange), "this is a backlog, not a formula; give it to a check with --backlog")
 			return nil, r.Problems
 		case "house":
 			r.Fault(r.Place(b.TypeRange), "this is a house file, not a formula; it is found by itself when a formula beside or below it is checked")

@@ -19,7 +19,7 @@ import (
 
 func checkCommand() *cobra.Command {
 	var as []string
-	var name, colour, failAt string
+	var name, colour, failAt, backlogFile, writeBacklog string
 	var workers int
 	cmd := &cobra.Command{
 		Use:   "check [path ...]",
@@ -60,6 +60,14 @@ Exit status: 0 nothing at the failing level, 1 findings at or above it,
 				return err
 			}
 			res := e.Check(inputs)
+			var backlog *engine.Backlog
+			if backlogFile != "" {
+				var faults source.Problems
+				if backlog, faults = engine.ReadBacklog(backlogFile); len(faults) > 0 {
+					return complain(cmd, faults)
+				}
+				res.Cover(backlog)
+			}
 			res.Problems = append(problems, res.Problems...)
 			if len(res.Formulas) > 0 || len(res.Problems) == 0 {
 				if err := write(cmd, outputs, res, report.Options{Colour: useColour}); err != nil {
@@ -68,6 +76,13 @@ Exit status: 0 nothing at the failing level, 1 findings at or above it,
 			}
 			if len(res.Problems) > 0 {
 				return complain(cmd, res.Problems)
+			}
+			if writeBacklog != "" {
+				text, entries, skipped := res.NewBacklog(backlog, e.Today.Format(time.DateOnly))
+				if err := source.WriteFile(writeBacklog, text); err != nil {
+					return err
+				}
+				return told(cmd, writeBacklog, entries, skipped)
 			}
 			if res.Failed(level) {
 				return exit(exitFound)
@@ -78,10 +93,22 @@ Exit status: 0 nothing at the failing level, 1 findings at or above it,
 	flags := cmd.Flags()
 	flags.StringArrayVar(&as, "as", nil, "output `format`: "+strings.Join(report.FormatNames(), ", ")+"; json:out.json writes to a file; may be given several times")
 	flags.StringVar(&name, "name", "standard-input.hcl", "`name` of the file that - reads")
+	flags.StringVar(&backlogFile, "backlog", "", "`file` of findings that stood when the rules were taken on: they do not count, those of food safety always do")
+	flags.StringVar(&writeBacklog, "write-backlog", "", "`file` to write today's findings to; beside --backlog, what is left of that list")
 	flags.StringVar(&failAt, "fail-at", "", "`level` from which findings fail the run: "+strings.Join(finding.LevelNames, ", ")+" (default: the house's, else stop)")
 	flags.StringVar(&colour, "color", "auto", "colour: auto, always, never")
 	flags.IntVar(&workers, "workers", 0, "files checked at once (default: one a processor)")
 	return cmd
+}
+
+// told says what a written backlog holds. Writing one is no check: it fails for nothing that was found.
+func told(cmd *cobra.Command, path string, entries, skipped int) error {
+	text := fmt.Sprintf("%s: %s written", path, report.Count(entries, "line"))
+	if skipped > 0 {
+		text += fmt.Sprintf("; %s of food safety not among them: they go on counting", report.Count(skipped, "finding"))
+	}
+	_, err := fmt.Fprintf(cmd.ErrOrStderr(), "forebake: %s\n", source.Safe(text))
+	return err
 }
 
 // today is the day that waivers are held against: the clock's, or that of FOREBAKE_TODAY, so that a run can be repeated.

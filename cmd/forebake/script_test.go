@@ -401,7 +401,7 @@ var schemas = map[string]object{
 		}},
 		"unchecked": list{object{"pack": filled, "text": filled, "by": filled}},
 		"loosened":  list{object{"rule": filled, "pack": filled, "what": filled, "from": filled, "to": filled, "because": filled, "by": filled}},
-		"totals":    object{"formulas": whole, "rules": whole, "stop": whole, "risk": whole, "note": whole, "unsure": whole, "waived": whole},
+		"totals":    object{"formulas": whole, "rules": whole, "stop": whole, "risk": whole, "note": whole, "unsure": whole, "waived": whole, "backlog": whole},
 	},
 	"facts": {
 		"facts": list{object{

@@ -135,6 +135,7 @@ func (c *Caution) Whole() string {
 type Totals struct {
 	Formulas, Rules                  int
 	Stop, Risk, Note, Unsure, Waived int
+	Backlog                          int // covered by a backlog: they count in none of the others
 }
 
 // Count adds a finding to the totals.

@@ -34,9 +34,13 @@ type House struct {
 	Sets    []Set
 	Waivers []Waiver // in order of the file
 	FailAt  finding.Level
+	Like    []*source.File // the houses that this one joins, the nearest first
+
+	inherited *House          // as it was taken over, before this file's own settings; nil without like
+	named     map[string]bool // ingredients of this file, where it joins another
 }
 
-// Named is a name with its place.
+// Named is a pack's name with its place: a path is taken from the folder of the file that it stands in.
 type Named struct {
 	Name  string
 	Place source.Place
@@ -83,8 +87,9 @@ func (h *House) FormulaOptions() formula.Options {
 	return formula.Options{Larder: h.Larder, Tins: h.Kitchen.TinNames()}
 }
 
-// Read reads a house file. The house is usable only when there are no problems.
-func Read(f *source.File) (*House, source.Problems) {
+// Read reads a house file. open reads the house that a like names, for this one to stand upon: what this file says comes on top, and
+// what it does not say is the other's. Problems of that house are handed on. The house is usable only when there are no problems.
+func Read(f *source.File, open func(like string, at source.Place) (*House, source.Problems)) (*House, source.Problems) {
 	h := Default()
 	h.File = f
 	body, problems := source.Parse(f)
@@ -103,6 +108,9 @@ func Read(f *source.File) (*House, source.Problems) {
 			continue
 		}
 		seen = true
+		if below := h.joined(r, b, open); len(below) > 0 {
+			return h, append(below, r.Problems...).Sort()
+		}
 		h.read(r, b)
 	}
 	if !seen && len(r.Problems) == 0 {
@@ -111,11 +119,42 @@ func Read(f *source.File) (*House, source.Problems) {
 	return h, r.Problems.Sort()
 }
 
+// joined takes over the house that this one is like.
+func (h *House) joined(r *reading.Reader, b *hclsyntax.Block, open func(string, source.Place) (*House, source.Problems)) source.Problems {
+	a := b.Body.Attributes["like"]
+	if a == nil {
+		return nil
+	}
+	like, at, ok := r.Text(a.Expr, "like")
+	if !ok {
+		return nil
+	}
+	if strings.TrimSpace(like) == "" {
+		r.Fault(at, "like is empty: name another house file, such as \"../house.hcl\"")
+		return nil
+	}
+	other, problems := open(like, at)
+	if len(problems) > 0 {
+		return problems
+	}
+	mine := *other
+	own := *other.Kitchen
+	own.Tins = append([]kitchen.Tin{}, other.Kitchen.Tins...)
+	mine.File, mine.Kitchen, mine.inherited = h.File, &own, other
+	mine.Sets, mine.Waivers = append([]Set{}, other.Sets...), append([]Waiver{}, other.Waivers...)
+	mine.Like = append([]*source.File{other.File}, other.Like...)
+	*h = mine
+	return nil
+}
+
+// own tells whether a place is in this house's own file, not in one that it joins.
+func (h *House) own(p source.Place) bool { return p.File == h.File }
+
 func (h *House) read(r *reading.Reader, b *hclsyntax.Block) {
 	h.Name, _ = r.Label(b)
-	r.Known(b.Body, "a house", []string{"packs", "fail_at", "about"}, []string{"kitchen", "tin", "ingredient", "set", "waive"})
+	r.Known(b.Body, "a house", []string{"like", "packs", "fail_at", "about"}, []string{"kitchen", "tin", "ingredient", "set", "waive"})
 	if a := b.Body.Attributes["packs"]; a != nil {
-		h.PacksAt = r.Place(a.NameRange)
+		h.PacksAt, h.Packs = r.Place(a.NameRange), nil
 		names, places, ok := r.Texts(a.Expr, "packs")
 		for i, name := range names {
 			for _, other := range h.Packs {
@@ -179,7 +218,7 @@ func (h *House) readSet(r *reading.Reader, b *hclsyntax.Block) {
 		s.Limits = ReadLimits(r, a.Expr, false)
 	}
 	for _, other := range h.Sets {
-		if other.Rule == s.Rule {
+		if other.Rule == s.Rule && h.own(other.Place) {
 			r.Fault(s.Place, "rule %q is set twice, first at line %d", s.Rule, other.Place.Line())
 		}
 	}
@@ -211,7 +250,7 @@ func (h *House) readWaiver(r *reading.Reader, b *hclsyntax.Block) {
 		w.Until, w.UntilAt, w.HasUntil = r.Text(a.Expr, "until")
 	}
 	for _, other := range h.Waivers {
-		if other.Rule == w.Rule && other.Formula == w.Formula {
+		if other.Rule == w.Rule && other.Formula == w.Formula && h.own(other.Place) {
 			r.Fault(w.Place, "rule %q is waived twice for the same formulas, first at line %d", source.Safe(w.Rule), other.Place.Line())
 		}
 	}
@@ -358,6 +397,15 @@ func (h *House) readIngredient(r *reading.Reader, b *hclsyntax.Block) {
 	}
 	if a := attr["allergens"]; a != nil {
 		readAllergens(r, a.Expr, &item)
+	}
+	if h.inherited != nil {
+		if h.named == nil {
+			h.named = map[string]bool{}
+		}
+		if !h.named[name] {
+			h.Larder.Drop(name) // for this house, instead of the one of the house that it joins
+		}
+		h.named[name] = true
 	}
 	if err := h.Larder.Add(item); err != nil {
 		r.Fault(at, "%s", err)

@@ -55,7 +55,7 @@ const whole = `house "Quayside test kitchen" {
 
 func read(text string) (*House, *source.File, source.Problems) {
 	f := source.New("house.hcl", []byte(text))
-	h, problems := Read(f)
+	h, problems := Read(f, nil)
 	return h, f, problems
 }
 

@@ -174,7 +174,14 @@ func ReadTin(r *reading.Reader, b *hclsyntax.Block, k *Kitchen) {
 	if text, at, ok := r.Text(a.Expr, "inside"); ok {
 		t.Inside, _ = r.Box(text, at, "inside")
 	}
-	if other, ok := k.TinNamed(t.Name); ok {
+	for i, other := range k.Tins {
+		if !strings.EqualFold(strings.TrimSpace(other.Name), strings.TrimSpace(t.Name)) {
+			continue
+		}
+		if other.Place.File != t.Place.File { // of a house that this one joins
+			k.Tins[i] = t
+			return
+		}
 		r.Fault(t.Place, "tin %q stands twice, first at line %d", t.Name, other.Place.Line())
 	}
 	k.Tins = append(k.Tins, t)

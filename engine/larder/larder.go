@@ -202,6 +202,25 @@ func (l *Larder) Add(it Item) error {
 	return nil
 }
 
+// Drop takes out an item that was added under that name, with its aliases; nothing happens where there is none.
+func (l *Larder) Drop(name string) {
+	it := l.byKey[string(names.Append(nil, name))]
+	if it == nil || !strings.EqualFold(strings.TrimSpace(it.Name), strings.TrimSpace(name)) {
+		return
+	}
+	for k, other := range l.byKey {
+		if other == it {
+			delete(l.byKey, k)
+		}
+	}
+	for was, own := range l.instead {
+		if own == it {
+			delete(l.instead, was)
+		}
+	}
+	l.added = slices.DeleteFunc(l.added, func(other *Item) bool { return other == it })
+}
+
 func (it *Item) check() error {
 	if strings.TrimSpace(it.Name) == "" {
 		return errors.New("ingredient without a name")

@@ -86,6 +86,7 @@ type (
 		Note     int `json:"note"`
 		Unsure   int `json:"unsure"`
 		Waived   int `json:"waived"`
+		Backlog  int `json:"backlog"`
 	}
 )
 
@@ -93,7 +94,7 @@ type (
 func JSON(w io.Writer, run *Run, _ Options) error {
 	t := run.Totals
 	out := jsonRun{Version: run.Version, Cautions: []jsonCaution{}, Unchecked: []jsonUnchecked{}, Loosened: []jsonLoosened{}, Findings: []jsonFinding{},
-		Totals: jsonTotals{t.Formulas, t.Rules, t.Stop, t.Risk, t.Note, t.Unsure, t.Waived}}
+		Totals: jsonTotals{t.Formulas, t.Rules, t.Stop, t.Risk, t.Note, t.Unsure, t.Waived, t.Backlog}}
 	for _, c := range byPlace(run.Cautions) {
 		out.Cautions = append(out.Cautions, jsonCaution{c.Whole(), c.Source, c.Formula})
 	}

@@ -56,8 +56,12 @@ func FormatNames() []string {
 
 // totals gives the closing line, the same numbers in every format.
 func totals(t finding.Totals) string {
-	return fmt.Sprintf("%s, %s: %d stop, %d risk, %d note, %d unsure, %d waived",
+	text := fmt.Sprintf("%s, %s: %d stop, %d risk, %d note, %d unsure, %d waived",
 		Count(t.Formulas, "formula"), Count(t.Rules, "rule"), t.Stop, t.Risk, t.Note, t.Unsure, t.Waived)
+	if t.Backlog > 0 {
+		text += fmt.Sprintf(", %d in the backlog", t.Backlog)
+	}
+	return text
 }
 
 // Count prints a number with its noun: "1 rule", "2 rules".

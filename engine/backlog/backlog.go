@@ -1,0 +1,264 @@
+// Package backlog is the list of findings that stood when a team took on the rules: what is on it does not count again, so that an old
+// collection can be checked without a wall of red.
+//
+// Package engine lays a list over a run, and makes new ones. A finding is known by its formula, rule and subject, never by its line, so
+// that a list outlives edits; of findings that are alike in all three, as many are covered as the list says. Food safety is never
+// covered, nor what the house waives. Nothing here reads or writes files.
+package backlog
+
+import (
+	"fmt"
+	"sort"
+	"strings"
+
+	"github.com/hashicorp/hcl/v2/hclsyntax"
+
+	"forebake/engine/finding"
+	"forebake/engine/reading"
+	"forebake/engine/source"
+)
+
+// Entry is one line of a list: so many findings of a rule on a subject of a formula.
+type Entry struct {
+	Formula, Rule, Subject string
+	Times                  int
+	Place                  source.Place // of its line; none for one that was not read
+}
+
+// key is what a finding is known by.
+type key struct{ formula, rule, subject string }
+
+func (e Entry) key() key { return key{e.Formula, e.Rule, e.Subject} }
+
+// List is a backlog.
+type List struct {
+	Made    string // when: "2026-11-25"
+	Entries []Entry
+}
+
+// MaxEntries bounds a list, far above any real one.
+const MaxEntries = 100000
+
+// MaxBytes bounds the file of a list.
+const MaxBytes = 16 << 20
+
+// Read reads a list. It is usable only when there are no problems.
+func Read(f *source.File) (*List, source.Problems) {
+	f.Limit = MaxBytes
+	l := &List{}
+	body, problems := source.Parse(f)
+	if len(problems) > 0 {
+		return l, problems
+	}
+	r := &reading.Reader{File: f}
+	r.Known(body, "a backlog file", nil, []string{"backlog"})
+	seen := map[key]source.Place{}
+	for i, b := range body.Blocks {
+		if b.Type != "backlog" {
+			continue
+		}
+		if i > 0 {
+			r.Fault(r.Place(b.TypeRange), "a second backlog block; one file is one list")
+			continue
+		}
+		l.Made, _ = r.Label(b)
+		r.Known(b.Body, "a backlog", nil, []string{"formula"})
+		for _, fb := range b.Body.Blocks {
+			if fb.Type != "formula" {
+				continue
+			}
+			name, _ := r.Label(fb)
+			r.Known(fb.Body, "a formula of a backlog", []string{"known"}, nil)
+			a := fb.Body.Attributes["known"]
+			if a == nil {
+				r.Fault(r.Place(fb.TypeRange), "formula %q has no known: write known = [{ rule = \"salt-low\", on = \"dough \\\"bun dough\\\"\" }], or take the block out", source.Safe(name))
+				continue
+			}
+			items, _ := r.Items(a.Expr, "known")
+			for _, item := range items {
+				e := Entry{Formula: name, Times: 1, Place: r.Place(item.Range())}
+				if !readEntry(r, item, &e) {
+					continue
+				}
+				if first, twice := seen[e.key()]; twice {
+					r.Fault(e.Place, "%s on %s stands twice, first at line %d; write it once, with times = 2", e.Rule, source.Safe(e.Subject), first.Line())
+				}
+				seen[e.key()] = e.Place
+				l.Entries = append(l.Entries, e)
+			}
+		}
+	}
+	if len(body.Blocks) == 0 && len(r.Problems) == 0 {
+		r.Fault(source.Place{File: f}, "no backlog block: forebake check --write-backlog makes one")
+	}
+	if len(l.Entries) > MaxEntries {
+		r.Fault(source.Place{File: f}, "%d lines in one backlog; %d is the most", len(l.Entries), MaxEntries)
+	}
+	return l, r.Problems.Sort()
+}
+
+// entryKeys are what a line may hold.
+var entryKeys = []string{"rule", "on", "times"}
+
+func readEntry(r *reading.Reader, item hclsyntax.Expression, e *Entry) bool {
+	before := len(r.Problems)
+	pairs, _ := r.Pairs(item, "a line of a backlog", nil)
+	for _, p := range pairs {
+		switch p.Key {
+		case "rule":
+			e.Rule, _, _ = r.Text(p.Value, "rule")
+		case "on":
+			e.Subject, _, _ = r.Text(p.Value, "on")
+		case "times":
+			if x, at, ok := r.Number(p.Value, 1, MaxEntries, "times"); ok {
+				if e.Times = int(x); float64(e.Times) != x {
+					r.Fault(at, "times is a whole number, such as 2")
+				}
+			}
+		default:
+			r.Unknown(p.Place, "key", p.Key, "a line of a backlog", entryKeys)
+		}
+	}
+	if len(r.Problems) == before && (e.Rule == "" || e.Subject == "") {
+		r.Fault(e.Place, "a line of a backlog names a rule and what it is on: { rule = \"salt-low\", on = \"dough \\\"bun dough\\\"\" }")
+	}
+	return len(r.Problems) == before
+}
+
+// covers tells whether a finding is one that a list may hold.
+func covers(f *finding.Finding) bool {
+	return f.Formula != "" && !f.Safety && f.Answer != finding.Waived
+}
+
+func keyOf(f *finding.Finding) key { return key{f.Formula, f.Rule, f.Subject} }
+
+// Of makes the list of what a run found, and tells how many findings of food safety it leaves out.
+func Of(findings []*finding.Finding, made string) (l *List, safety int) {
+	counts := map[key]int{}
+	for _, f := range findings {
+		switch {
+		case covers(f):
+			counts[keyOf(f)]++
+		case f.Safety && f.Answer != finding.Waived:
+			safety++
+		}
+	}
+	l = &List{Made: made}
+	for k, n := range counts {
+		l.Entries = append(l.Entries, Entry{Formula: k.formula, Rule: k.rule, Subject: k.subject, Times: n})
+	}
+	l.sort()
+	return l, safety
+}
+
+func (l *List) sort() {
+	sort.Slice(l.Entries, func(i, j int) bool {
+		a, b := l.Entries[i], l.Entries[j]
+		if a.Formula != b.Formula {
+			return a.Formula < b.Formula
+		}
+		if a.Rule != b.Rule {
+			return a.Rule < b.Rule
+		}
+		return a.Subject < b.Subject
+	})
+}
+
+// Cover parts the findings of a run into those that count and those that the list covers, and names what is on the list and was not
+// found again in a formula that the run checked.
+func (l *List) Cover(findings []*finding.Finding, checked []string) (left, covered []*finding.Finding, cleared []Entry) {
+	room := make(map[key]int, len(l.Entries))
+	for _, e := range l.Entries {
+		room[e.key()] = e.Times
+	}
+	for _, f := range findings {
+		if k := keyOf(f); covers(f) && room[k] > 0 {
+			room[k]--
+			covered = append(covered, f)
+		} else {
+			left = append(left, f)
+		}
+	}
+	ran := make(map[string]bool, len(checked))
+	for _, name := range checked {
+		ran[name] = true
+	}
+	for _, e := range l.Entries {
+		if n := room[e.key()]; n > 0 && ran[e.Formula] {
+			e.Times = n
+			cleared = append(cleared, e)
+		}
+	}
+	return left, covered, cleared
+}
+
+// Less is the list without what was cleared.
+func (l *List) Less(cleared []Entry) *List {
+	gone := make(map[key]int, len(cleared))
+	for _, e := range cleared {
+		gone[e.key()] = e.Times
+	}
+	out := &List{Made: l.Made}
+	for _, e := range l.Entries {
+		if e.Times -= gone[e.key()]; e.Times > 0 {
+			out.Entries = append(out.Entries, e)
+		}
+	}
+	out.sort()
+	return out
+}
+
+// Text writes the list as its file.
+func (l *List) Text() []byte {
+	var b strings.Builder
+	b.WriteString("# Findings that stood when this list was made. They do not count against a check; food safety is never on it.\n")
+	b.WriteString("# forebake check --backlog tells what has been cleared since, and --write-backlog beside it takes that out.\n\n")
+	fmt.Fprintf(&b, "backlog %s {\n", quoted(l.Made))
+	for i, e := range l.Entries {
+		if i == 0 || l.Entries[i-1].Formula != e.Formula {
+			if i > 0 {
+				b.WriteString("    ]\n  }\n\n")
+			}
+			fmt.Fprintf(&b, "  formula %s {\n    known = [\n", quoted(e.Formula))
+		}
+		times := ""
+		if e.Times > 1 {
+			times = fmt.Sprintf(", times = %d", e.Times)
+		}
+		fmt.Fprintf(&b, "      { rule = %s, on = %s%s },\n", quoted(e.Rule), quoted(e.Subject), times)
+	}
+	if len(l.Entries) > 0 {
+		b.WriteString("    ]\n  }\n")
+	}
+	b.WriteString("}\n")
+	return []byte(b.String())
+}
+
+// quoted writes a text as HCL does: what could open a template is doubled, and what is no plain character is escaped.
+func quoted(s string) string {
+	var b strings.Builder
+	b.WriteByte('"')
+	runes := []rune(s)
+	for i, c := range runes {
+		switch {
+		case c == '"' || c == '\\':
+			b.WriteByte('\\')
+			b.WriteRune(c)
+		case (c == '$' || c == '%') && i+1 < len(runes) && runes[i+1] == '{':
+			b.WriteRune(c)
+			b.WriteRune(c)
+		case c == '\n':
+			b.WriteString(`\n`)
+		case source.Safe(string(c)) != string(c):
+			if c > 0xffff {
+				fmt.Fprintf(&b, `\U%08x`, c)
+			} else {
+				fmt.Fprintf(&b, `\u%04x`, c)
+			}
+		default:
+			b.WriteRune(c)
+		}
+	}
+	b.WriteByte('"')
+	return b.String()
+}
