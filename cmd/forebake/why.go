@@ -41,7 +41,8 @@ func whyCommand() *cobra.Command {
 }
 
 func packsCommand() *cobra.Command {
-	return &cobra.Command{
+	var writeTo string
+	cmd := &cobra.Command{
 		Use:   "packs",
 		Short: "The rules in force: from which pack, at which level, with which limits, and who set them",
 		Args: func(_ *cobra.Command, args []string) error {
@@ -51,6 +52,9 @@ func packsCommand() *cobra.Command {
 			return nil
 		},
 		RunE: func(cmd *cobra.Command, _ []string) error {
+			if cmd.Flags().Changed("write") {
+				return writePacks(cmd, writeTo)
+			}
 			l, problems := engine.New().Load(".")
 			if len(problems) > 0 {
 				return complain(cmd, problems)
@@ -80,4 +84,28 @@ func packsCommand() *cobra.Command {
 			return err
 		},
 	}
+	cmd.Flags().StringVar(&writeTo, "write", "", "`folder` to write the shipped packs into, to be edited there")
+	return cmd
+}
+
+// writePacks writes the shipped packs out and says how a house takes them up.
+func writePacks(cmd *cobra.Command, dir string) error {
+	if dir == "" {
+		return errors.New("--write needs a folder: forebake packs --write house-rules")
+	}
+	paths, err := engine.WritePacks(dir)
+	if err != nil {
+		return err
+	}
+	var b strings.Builder
+	for _, p := range paths {
+		fmt.Fprintf(&b, "%s\n", source.Safe(p))
+	}
+	fmt.Fprintf(&b, "\n%s written. Keep those that you edit, take the others away, and name them all in house.hcl, for this folder so:\n\n  packs = [\n", report.Count(len(paths), "pack"))
+	for _, name := range engine.PackNames(paths) {
+		fmt.Fprintf(&b, "    %q,\n", source.Safe(name))
+	}
+	b.WriteString("  ]\n\nforebake trial runs the trials in them. The cautions are no pack: they stay as they are.\n")
+	_, err = cmd.OutOrStdout().Write([]byte(b.String()))
+	return err
 }

@@ -1,0 +1,52 @@
+package engine
+
+import (
+	"fmt"
+	"io/fs"
+	"os"
+	"path/filepath"
+	"strings"
+
+	"forebake/engine/source"
+	"forebake/rules"
+)
+
+// WritePacks writes the shipped packs into a folder, one file each, to be edited there. A file that is there already is never written
+// over: then nothing is written. The cautions are no pack and stay where no house can reach them.
+func WritePacks(dir string) (paths []string, err error) {
+	if err := os.MkdirAll(dir, 0o777); err != nil {
+		return nil, err
+	}
+	for _, name := range ShippedPacks() {
+		path := filepath.Join(dir, name+".hcl")
+		if _, err := os.Lstat(path); err == nil {
+			return nil, fmt.Errorf("%s is there already, and may hold your edits: name another folder, or take it away; nothing was written", path)
+		}
+		paths = append(paths, path)
+	}
+	for i, path := range paths {
+		text, err := fs.ReadFile(rules.Files, ShippedPacks()[i]+".hcl")
+		if err == nil {
+			err = source.WriteFile(path, text)
+		}
+		if err != nil {
+			for _, done := range paths[:i] {
+				_ = os.Remove(done)
+			}
+			return nil, fmt.Errorf("%w; nothing was left behind", err)
+		}
+	}
+	return paths, nil
+}
+
+// PackNames gives the paths of packs as a house file in this folder would name them.
+func PackNames(paths []string) []string {
+	names := make([]string, len(paths))
+	for i, p := range paths {
+		names[i] = filepath.ToSlash(p)
+		if !filepath.IsAbs(p) && !strings.HasPrefix(names[i], "../") {
+			names[i] = "./" + names[i]
+		}
+	}
+	return names
+}
