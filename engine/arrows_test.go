@@ -36,10 +36,12 @@ var mayKnow = map[string][]string{
 	"engine/history": {"engine/formula", "engine/kitchen", "engine/quantity", "engine/science/ferment", "engine/science/geometry", "engine/science/heat"}, // a part's life in figures; what it is made of is handed in
 	"engine/facts": {"engine/family", "engine/formula", "engine/history", "engine/kitchen", "engine/larder", "engine/quantity", "engine/reading", "engine/source",
 		"engine/science/bakersmath", "engine/science/ferment", "engine/science/geometry", "engine/science/heat", "engine/science/mould", "engine/science/wateractivity"}, // figures, never judgements: no rule, no finding
-	"engine/house":  {"engine/finding", "engine/formula", "engine/kitchen", "engine/larder", "engine/quantity", "engine/reading", "engine/source"},
-	"engine/rule":   {"engine/facts", "engine/finding", "engine/formula", "engine/house", "engine/kitchen", "engine/quantity", "engine/reading", "engine/source", "engine/spelling"},
+	"engine/house": {"engine/finding", "engine/formula", "engine/kitchen", "engine/larder", "engine/quantity", "engine/reading", "engine/source"},
+	"engine/rule":  {"engine/facts", "engine/finding", "engine/formula", "engine/house", "engine/kitchen", "engine/quantity", "engine/reading", "engine/source", "engine/spelling"},
+	"engine/mend": {"engine/facts", "engine/finding", "engine/formula", "engine/kitchen", "engine/larder", "engine/quantity", "engine/reading", "engine/rule",
+		"engine/source"}, // levers and the search; no house and no report, so that a change is proven by the judge and by nothing else
 	"engine/report": {"engine/finding", "engine/source"}, // prints findings; a format must not be able to change an answer
-	"engine":        {"engine/facts", "engine/finding", "engine/formula", "engine/house", "engine/reading", "engine/rule", "engine/source", "rules"},
+	"engine":        {"engine/facts", "engine/finding", "engine/formula", "engine/house", "engine/mend", "engine/reading", "engine/rule", "engine/source", "rules"},
 	"cmd/forebake":  {"engine", "engine/finding", "engine/reading", "engine/report", "engine/source", "engine/spelling"}, // flags and exit statuses only
 }
 

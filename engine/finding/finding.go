@@ -83,6 +83,7 @@ type Finding struct {
 	Figures []Figure
 	Needs   []string // facts or fields that would settle an unsure answer
 	Reason  string   // of an unsure answer: the part of Text that other rules may share
+	Mends   []Mend   // changes that would clear it, where they were looked for
 }
 
 // Caution is a food-safety line that is always shown.

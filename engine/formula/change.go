@@ -93,7 +93,9 @@ func (c *Changer) Add(p *Part, name, amount string) (source.Edit, error) {
 }
 
 // Main writes another value for the step's own measure: the time of a rest, the thickness of a sheet, the pieces of a divide.
-func (c *Changer) Main(s *Step, text string) (source.Edit, error) { return c.Step(s, s.Verb.Name, text) }
+func (c *Changer) Main(s *Step, text string) (source.Edit, error) {
+	return c.Step(s, s.Verb.Name, text)
+}
 
 // Step writes an option of a step, such as at, to, core, as or count, or puts it in where it is missing.
 func (c *Changer) Step(s *Step, key, text string) (source.Edit, error) {
@@ -354,4 +356,12 @@ func Differ(a, b *Formula) []string {
 		}
 	}
 	return out
+}
+
+// Time writes how long a step takes: its own measure where that is a time, else its time option.
+func (c *Changer) Time(s *Step, text string) (source.Edit, error) {
+	if s.Verb.main.kinds.Has(quantity.Time) && !s.Measure.Set {
+		return c.Main(s, text)
+	}
+	return c.Step(s, "time", text)
 }

@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"os"
 	"path/filepath"
+	"slices"
 )
 
 // Rewrite is a file to be written anew: Before is what was read from it, After what shall stand in it.
@@ -43,6 +44,9 @@ func writeAll(files []Rewrite, before func(step, path string) error) (err error)
 		s, err := stage(r, before)
 		if err != nil {
 			return fmt.Errorf("%s: %w; nothing was written", r.Path, err)
+		}
+		if slices.ContainsFunc(waiting, func(w staged) bool { return w.target == s.target }) {
+			return fmt.Errorf("%s: named twice, once through a link; nothing was written", r.Path)
 		}
 		waiting = append(waiting, s)
 	}
