@@ -396,7 +396,10 @@ rule "fat-too-soft" {
   why    = "Soft butter smears over the flour instead of lying in the gluten: the dough turns greasy and slack, and the crumb comes out short."
   source = "16 to 18 C, pliable and not greasy, soft at 26 C: a sourdough school's note (read); 22 C as the limit is common practice, no source"
 
-  adjust "fat.temp" { within = [13, 22] }
+  adjust "fat.temp" {
+    to     = "17"
+    within = [13, 22]
+  }
 }
 
 trial "butter at 22.5 C in the dough" {
@@ -463,7 +466,10 @@ rule "fat-too-hard" {
   why    = "Hard butter tears the gluten and is still in pieces when the dough is done. It melts out of them in the proof."
   source = "16 to 18 C for brioche: a sourdough school's note (read); 13 C, where butter begins to bend, is that of butter for lamination (Suas; Hamelman; Cauvain, memory)"
 
-  adjust "fat.temp" { within = [13, 22] }
+  adjust "fat.temp" {
+    to     = "17"
+    within = [13, 22]
+  }
 }
 
 trial "butter at 12.5 C in the dough" {

@@ -31,6 +31,7 @@ type ChangedLines struct {
 type Change struct {
 	Mend
 	Rules   []Turned
+	With    []string // rules whose change needs this one beside it; only where Rules is empty
 	Figures []BeforeAfter
 }
 

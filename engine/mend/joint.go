@@ -1,7 +1,7 @@
 package mend
 
 import (
-	"fmt"
+	"cmp"
 	"math"
 	"slices"
 	"strings"
@@ -36,13 +36,15 @@ func (m *Mender) Mend(name string, text []byte, index int) (*Outcome, error) {
 	var changes []*change
 	for range mostRounds {
 		progress := false
-		for _, k := range flagged(cur) {
-			if cur.answers[k] != finding.Flagged {
+		for _, k := range pending(base, cur) {
+			if cur.answers[k] == finding.Clear {
 				continue // cleared on the way
 			}
-			if c := m.best(cur, k, m.Taste); c != nil {
-				cur, progress = c.next, true
-				changes = record(changes, c, k)
+			if next, made := m.step(cur, k); next != nil {
+				cur, progress = next, true
+				for _, c := range made {
+					changes = record(changes, c, k)
+				}
 			}
 		}
 		if !progress {
@@ -57,29 +59,103 @@ func (m *Mender) Mend(name string, text []byte, index int) (*Outcome, error) {
 	return m.outcome(base, cur, changes), nil
 }
 
+// step finds the change, or the few that go together, for one finding: nil when there is none.
+func (m *Mender) step(cur *state, k key) (*state, []*candidate) {
+	if c := m.best(cur, k, m.Taste); c != nil {
+		return c.next, c.all()
+	}
+	for _, c := range m.blocked(cur, k) {
+		if next, made := m.repaired(cur, k, c); next != nil {
+			return next, made
+		}
+	}
+	return nil, nil
+}
+
+// all gives a candidate with the one that is turned before it.
+func (c *candidate) all() []*candidate {
+	if c.first != nil {
+		return []*candidate{c.first, c}
+	}
+	return []*candidate{c}
+}
+
+// mostRepairs is how many further levers one change may call for.
+const mostRepairs = 3
+
+// repaired takes a change that makes something worse, and mends that in turn: less yeast wants a longer proof. It counts
+// only if in the end nothing is worse than before.
+func (m *Mender) repaired(cur *state, k key, c *candidate) (*state, []*candidate) {
+	if c.lever.taste && !m.Taste || c.next == nil {
+		return nil, nil
+	}
+	s, made := c.next, c.all()
+	for range mostRepairs {
+		bad := worse(cur, s, k.rule.Level)
+		if len(bad) == 0 {
+			break
+		}
+		if isSafety(bad[0].rule) {
+			return nil, nil
+		}
+		next := m.best(s, bad[0], m.Taste)
+		if next == nil || rank(next.answer) > rank(cur.answers[bad[0]]) {
+			return nil, nil
+		}
+		s, made = next.next, append(made, next.all()...)
+	}
+	if len(worse(cur, s, k.rule.Level)) > 0 || rank(s.answers[k]) >= rank(cur.answers[k]) {
+		return nil, nil
+	}
+	return s, made
+}
+
+// pending lists what there is still to do: what is flagged, and what was flagged and is now left unsure.
+func pending(base, cur *state) []key {
+	var out []key
+	for k, a := range cur.answers {
+		if a == finding.Flagged || base.answers[k] == finding.Flagged {
+			out = append(out, k)
+		}
+	}
+	sortKeys(out)
+	return out
+}
+
 // best is the change to take for a finding: the cheapest for each finding that it clears, the rule's own order of levers
-// counting. Nil when there is none that makes nothing worse.
+// counting. Where no single lever answers, two are moved at once. Nil when nothing helps that makes nothing worse.
 func (m *Mender) best(s *state, k key, taste bool) *candidate {
 	var best *candidate
 	least := math.Inf(1)
+	see := func(c *candidate, order int) {
+		if c.next == nil || len(c.blocks) > 0 || c.lever.taste && !taste {
+			return
+		}
+		if s.answers[k] == finding.Unsure && c.answer != finding.Clear && c.trust != "exact" {
+			return // no nearer than before
+		}
+		helped := 0
+		for other, a := range s.answers {
+			if a == finding.Flagged && c.next.answers[other] != finding.Flagged {
+				helped++
+			}
+		}
+		price := c.cost * float64(1+order) / float64(max(1, helped))
+		if c.answer != finding.Clear {
+			price += 100 // only where nothing clears it
+		}
+		if price < least {
+			best, least = c, price
+		}
+	}
 	for i := range k.rule.Adjust {
 		for _, c := range m.candidates(s, k, &k.rule.Adjust[i]) {
-			if c.next == nil || len(c.blocks) > 0 || c.lever.taste && !taste {
-				continue
-			}
-			helped := 0
-			for other, a := range s.answers {
-				if a == finding.Flagged && c.next.answers[other] != finding.Flagged {
-					helped++
-				}
-			}
-			price := c.cost * float64(1+i) / float64(max(1, helped))
-			if c.answer != finding.Clear {
-				price += 100 // only where nothing clears it
-			}
-			if price < least {
-				best, least = c, price
-			}
+			see(c, i)
+		}
+	}
+	if best == nil || best.answer != finding.Clear && best.trust != "exact" {
+		if c := m.pair(s, k); c != nil {
+			see(c, 0)
 		}
 	}
 	return best
@@ -128,13 +204,23 @@ func holds(s, than *state) bool {
 	return true
 }
 
+// nearest tells whether what a rule computes for a finding that no value clears is met as well without the change.
+func nearest(s, than *state, c *change) bool {
+	for _, k := range c.rules {
+		if c.trust == "exact" && s.answers[k] == finding.Unsure && s.excess[k] > than.excess[k]+1e-6 {
+			return false
+		}
+	}
+	return true
+}
+
 // shrink takes back each change that the others made needless, and moves the searched ones back towards what the baker
 // wrote as far as every answer stays as good.
 func (m *Mender) shrink(base, cur *state, list []*change) (*state, []*change) {
 	for i := 0; i < len(list); i++ {
 		without := append(slices.Clone(list[:i]), list[i+1:]...)
 		if s, err := m.replay(base, without); err == nil {
-			if m.judgeAll(s); holds(s, cur) {
+			if m.judgeAll(s); holds(s, cur) && nearest(s, cur, list[i]) {
 				cur, list = s, without
 				i--
 				continue
@@ -208,6 +294,10 @@ func (m *Mender) blocked(s *state, k key) []*candidate {
 			}
 		}
 	}
+	if c := m.pair(s, k); c != nil && len(c.blocks) > 0 {
+		out = append(out, c)
+	}
+	slices.SortStableFunc(out, func(a, b *candidate) int { return cmp.Compare(a.cost, b.cost) })
 	return out
 }
 
@@ -218,24 +308,50 @@ func (m *Mender) outcome(base, cur *state, list []*change) *Outcome {
 	for _, d := range source.Compare(base.text, cur.text) {
 		o.Mending.Lines = append(o.Mending.Lines, finding.ChangedLines(d))
 	}
-	told := map[key]bool{}
+	// Each finding is told at the change that turned it last: a lever serves several, and two may serve one.
 	at := base
-	for _, c := range list {
-		one := finding.Change{Mend: finding.Mend{Text: c.text(m, at), Trust: c.trust}}
-		for _, k := range c.rules {
-			one.Rules = append(one.Rules, m.told(base, cur, k, told)...)
-			one.Figures = appendNew(one.Figures, m.figures(k, base, cur))
+	steps := make([]*state, len(list))
+	for i, c := range list {
+		next, edits, err := m.turned(at, c.lever, c.x, c.word)
+		if err != nil {
+			break // it was replayed before, so this cannot be
 		}
-		o.Mending.Changes = append(o.Mending.Changes, one)
-		if next, _, err := m.turned(at, c.lever, c.x, c.word); err == nil {
-			at = next
+		m.judgeAll(next)
+		c.edits = edits
+		at, steps[i] = next, next
+	}
+	turnedAt := map[key]int{}
+	for _, k := range flagged(base) {
+		if cur.answers[k] == finding.Flagged {
+			continue
+		}
+		for i, before := 0, base; i < len(list) && steps[i] != nil; i++ {
+			if rank(steps[i].answers[k]) < rank(before.answers[k]) {
+				turnedAt[k] = i
+			}
+			before = steps[i]
 		}
 	}
-	// What else got better: a lever serves several findings.
-	if n := len(o.Mending.Changes); n > 0 {
-		last := &o.Mending.Changes[n-1]
+	at = base
+	for i, c := range list {
+		one := finding.Change{Mend: finding.Mend{Text: c.text(m, at), Trust: c.trust}}
 		for _, k := range flagged(base) {
-			last.Rules = append(last.Rules, m.told(base, cur, k, told)...)
+			if j, ok := turnedAt[k]; ok && j == i {
+				f := m.finding(base, k)
+				one.Rules = append(one.Rules, finding.Turned{Rule: k.rule.ID, Subject: f.Subject, Level: k.rule.Level, Line: f.Place.Line(), Unsure: cur.answers[k] == finding.Unsure})
+				one.Figures = appendNew(one.Figures, m.figures(k, base, cur))
+			}
+		}
+		if len(one.Rules) == 0 {
+			for _, k := range c.rules {
+				if f := m.finding(base, k); !slices.Contains(one.With, k.rule.ID) && f != nil {
+					one.With = append(one.With, k.rule.ID)
+				}
+			}
+		}
+		o.Mending.Changes = append(o.Mending.Changes, one)
+		if at = steps[i]; at == nil {
+			break
 		}
 	}
 	for _, k := range flagged(cur) {
@@ -251,16 +367,6 @@ func (m *Mender) outcome(base, cur *state, list []*change) *Outcome {
 		o.Mending.Left = append(o.Mending.Left, left)
 	}
 	return o
-}
-
-// told tells of a finding once that it was cleared, or that it is no longer sure.
-func (m *Mender) told(base, cur *state, k key, told map[key]bool) []finding.Turned {
-	if told[k] || base.answers[k] != finding.Flagged || cur.answers[k] == finding.Flagged {
-		return nil
-	}
-	told[k] = true
-	f := m.finding(base, k)
-	return []finding.Turned{{Rule: k.rule.ID, Subject: f.Subject, Level: k.rule.Level, Line: f.Place.Line(), Unsure: cur.answers[k] == finding.Unsure}}
 }
 
 func appendNew(list, more []finding.BeforeAfter) []finding.BeforeAfter {
@@ -318,12 +424,23 @@ func (m *Mender) explain(s *state, k key, left *finding.Left) {
 
 // disagree names the rules that pull a lever the other way, and the nearest miss.
 func (m *Mender) disagree(s *state, c *candidate, left *finding.Left) {
+	var unsure []string
 	for _, b := range c.blocks {
-		if !slices.Contains(left.Against, b.rule.ID) {
-			left.Against = append(left.Against, b.rule.ID)
+		list := &left.Against
+		if c.next.answers[b] == finding.Unsure {
+			list = &unsure
+		}
+		if !slices.Contains(*list, b.rule.ID) {
+			*list = append(*list, b.rule.ID)
 		}
 	}
-	left.Why = fmt.Sprintf("%s would clear it, and bring %s", c.text(m, s), strings.Join(left.Against, ", "))
+	left.Why = c.text(m, s) + " would clear it"
+	if len(left.Against) > 0 {
+		left.Why += ", and bring " + strings.Join(left.Against, ", ")
+	}
+	if len(unsure) > 0 {
+		left.Why += ", and leave " + strings.Join(unsure, ", ") + " unsure"
+	}
 	if c.near != nil {
 		left.Nearest = c.near.text(m, s)
 	}

@@ -729,10 +729,10 @@ func (l *lever) cost(x float64) float64 {
 	case turnWeigh:
 		return 0.05
 	}
-	if l.x0 == 0 {
+	if l.x0 <= 0 || x <= 0 {
 		return 1
 	}
-	return math.Abs(x-l.x0) / math.Abs(l.x0)
+	return math.Abs(math.Log(x / l.x0)) // half is as much as twice
 }
 
 // what names a lever in words: "instant yeast in dough \"d\"", "time of the proof in dough \"d\"".
@@ -757,21 +757,6 @@ func (l *lever) what(f *formula.Formula, k *kitchen.Kitchen) string {
 	case turnBatch:
 		return "size of the batch of " + in
 	}
-	s := p.Steps[l.index]
-	where := s.Verb.Name + " in " + in
-	switch l.turn {
-	case turnTime:
-		return "time of the " + where
-	case turnAt:
-		return "temperature around the " + where
-	case turnTo:
-		return "aim of the " + where
-	case turnCore:
-		return "core aimed at in the " + where
-	case turnForm:
-		return "thickness in the " + where
-	case turnTins:
-		return "number of tins in the " + where
-	}
-	return s.Verb.Name + " in " + in
+	option := map[turn]string{turnTime: ", time", turnAt: ", at", turnTo: ", to", turnCore: ", core", turnForm: ", as", turnTins: ", tins"}[l.turn]
+	return p.Steps[l.index].Verb.Name + " in " + in + option
 }

@@ -41,6 +41,15 @@ type Mender struct {
 	sheet facts.Sheet
 	judge *rule.Judge
 	open  *state // whose figures the sheet holds
+	found map[asked][]*candidate
+}
+
+// asked is a question that the search need not answer twice: what an adjust block can do for a finding of one version;
+// with the block nil, what two together can.
+type asked struct {
+	state  *state
+	key    key
+	adjust *rule.Adjust
 }
 
 // isSafety tells whether a rule is about food safety: no mend may worsen what it says.
@@ -89,7 +98,8 @@ type state struct {
 	file    *source.File
 	formula *formula.Formula
 	answers map[key]finding.Answer // that are not clear; nil until all rules were judged
-	excess  map[key]float64        // of food-safety rules
+	excess  map[key]float64        // how far each of them is from clear
+	draft   bool                   // amounts are still open: what is unsure for them is not a mend's doing
 }
 
 // read reads a version of the text.
@@ -108,6 +118,11 @@ func (m *Mender) read(text []byte) (*state, error) {
 		if n == m.index {
 			r := &reading.Reader{File: s.file}
 			s.formula = formula.Read(r, b, m.Options)
+			for _, p := range s.formula.Parts {
+				for _, in := range p.Ingredients {
+					s.draft = s.draft || in.Amount.Open
+				}
+			}
 			return s, r.Problems.Err()
 		}
 		n++
@@ -142,9 +157,7 @@ func (m *Mender) judgeAll(s *state) {
 			}
 			k := keyOf(r, x)
 			s.answers[k] = a
-			if isSafety(r) {
-				s.excess[k] = m.judge.Excess(r, x)
-			}
+			s.excess[k] = m.judge.Excess(r, x)
 		})
 	}
 }
@@ -171,7 +184,8 @@ func rank(a finding.Answer) int {
 }
 
 // worse lists what a change to next makes worse, of the same level or a higher one, and of food safety at any level. An
-// answer that was clear and no longer is sure counts too.
+// answer that was clear and no longer is sure counts too, but not in a draft: there an amount that is still open leaves
+// whatever a new figure lets be asked unsure.
 func worse(before, next *state, level finding.Level) []key {
 	var out []key
 	for k, a := range next.answers {
@@ -179,7 +193,7 @@ func worse(before, next *state, level finding.Level) []key {
 		if k.rule.Level > level && !safety {
 			continue
 		}
-		if rank(a) > rank(before.answers[k]) || safety && next.excess[k] > before.excess[k]+1e-6 {
+		if rank(a) > rank(before.answers[k]) && !(a == finding.Unsure && before.draft) || safety && next.excess[k] > before.excess[k]+1e-6 {
 			out = append(out, k)
 		}
 	}
@@ -187,17 +201,20 @@ func worse(before, next *state, level finding.Level) []key {
 	return out
 }
 
-// sortKeys puts food safety first, then by level, subject and name.
+// sortKeys puts food safety first, then goes by level; then what a rule computes comes before what is searched, amounts
+// before steps, and the formula as a whole, which hangs on all of them, last.
 func sortKeys(list []key) {
-	slices.SortFunc(list, func(a, b key) int {
-		safety := func(k key) int {
-			if isSafety(k.rule) {
-				return 0
-			}
-			return 1
+	yes := func(b bool) int {
+		if b {
+			return 0
 		}
-		return cmp.Or(cmp.Compare(safety(a), safety(b)), cmp.Compare(a.rule.Level, b.rule.Level), cmp.Compare(a.on, b.on),
-			cmp.Compare(a.part, b.part), cmp.Compare(a.index, b.index), cmp.Compare(a.rule.ID, b.rule.ID))
+		return 1
+	}
+	computed := func(r *rule.Rule) bool { return len(r.Adjust) > 0 && r.Adjust[0].To != nil }
+	slices.SortFunc(list, func(a, b key) int {
+		return cmp.Or(cmp.Compare(yes(isSafety(a.rule)), yes(isSafety(b.rule))), cmp.Compare(a.rule.Level, b.rule.Level),
+			cmp.Compare(yes(a.on != facts.OnFormula), yes(b.on != facts.OnFormula)), cmp.Compare(yes(computed(a.rule)), yes(computed(b.rule))),
+			cmp.Compare(a.on, b.on), cmp.Compare(a.part, b.part), cmp.Compare(a.index, b.index), cmp.Compare(a.rule.ID, b.rule.ID))
 	})
 }
 

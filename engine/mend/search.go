@@ -3,6 +3,7 @@ package mend
 import (
 	"fmt"
 	"math"
+	"slices"
 	"sort"
 	"strings"
 
@@ -24,8 +25,8 @@ type candidate struct {
 	cost   float64
 	blocks []key // what it would make worse; a candidate with some is never taken
 
-	near     *candidate // of a blocked one: the nearest that makes nothing worse
-	nearMiss bool
+	near  *candidate // of a blocked one: the nearest that makes nothing worse
+	first *candidate // of a pair: the lever that is turned before this one
 }
 
 // Bounds of one search, so that no rule can make it run away.
@@ -37,7 +38,12 @@ const (
 
 // candidates gives what the levers of one adjust block can do for a finding, one for each lever that can do something.
 func (m *Mender) candidates(s *state, k key, a *rule.Adjust) []*candidate {
+	q := asked{s, k, a}
+	if list, ok := m.found[q]; ok {
+		return list
+	}
 	var out []*candidate
+	defer func() { m.found[q] = out }()
 	for _, l := range m.levers(s.formula, a, k.subject(s.formula)) {
 		if l.turn == turnClass && len(out) > 0 && len(out[len(out)-1].blocks) == 0 {
 			continue // one ingredient does it
@@ -65,20 +71,30 @@ func (m *Mender) candidate(s *state, k key, a *rule.Adjust, l *lever) *candidate
 		if word != "" {
 			return t.prove(l.x0, word, "exact")
 		}
-		if c := t.exact(x); c != nil {
+		c := t.exact(x)
+		if c != nil && len(c.blocks) == 0 || l.turn >= turnScale || math.IsNaN(l.x0) {
 			return c
 		}
+		if other := t.searched(); c == nil || other != nil && len(other.blocks) == 0 {
+			return other
+		}
+		return c
 	}
 	if l.turn >= turnScale || math.IsNaN(l.x0) {
 		return nil
 	}
+	return t.searched()
+}
+
+// searched looks for a value that clears the finding; failing that, and with all amounts weighed, for one at which the model
+// can no longer tell.
+func (t *try) searched() *candidate {
 	t.bounds()
-	for _, goal := range []finding.Answer{finding.Clear, finding.Unsure} {
-		if c := t.search(goal); c != nil {
-			return c
-		}
+	c := t.search(finding.Clear)
+	if c == nil && !t.from.draft {
+		c = t.search(finding.Unsure)
 	}
-	return nil
+	return c
 }
 
 // try is one search: a lever moved in steps, each answer kept.
@@ -148,10 +164,7 @@ func (t *try) exact(to float64) *candidate {
 			eased = c
 		}
 	}
-	if eased != nil && len(eased.blocks) == 0 {
-		return eased
-	}
-	return nil
+	return eased
 }
 
 // solve finds the x at which the lever's figure has a value. Figures of classes are straight lines in what is weighed, or
@@ -349,6 +362,94 @@ func (t *try) prove(x float64, word, trust string) *candidate {
 	return c
 }
 
+// pairPoints is how many values of the first lever of a pair are tried on each side of the written one.
+const pairPoints = 5
+
+// pair moves two levers of a rule at once where neither alone will do, as a filling that wants a thinner tray and more time.
+// The first is set to a few values between what is written and its bounds, and the second searched from each.
+func (m *Mender) pair(s *state, k key) *candidate {
+	q := asked{s, k, nil}
+	if list, ok := m.found[q]; ok {
+		return list[0]
+	}
+	c := m.findPair(s, k)
+	m.found[q] = []*candidate{c}
+	return c
+}
+
+func (m *Mender) findPair(s *state, k key) *candidate {
+	type choice struct {
+		a *rule.Adjust
+		l *lever
+	}
+	var all []choice
+	for i := range k.rule.Adjust {
+		a := &k.rule.Adjust[i]
+		for _, l := range m.levers(s.formula, a, k.subject(s.formula)) {
+			if a.To == nil && l.turn < turnScale && !l.taste && !math.IsNaN(l.x0) && l.turn != turnClass {
+				all = append(all, choice{a, l})
+				break
+			}
+		}
+	}
+	var best *candidate
+	for i := range all {
+		for j := range all {
+			if i == j {
+				continue
+			}
+			first := &try{m: m, from: s, key: k, lever: all[i].l, class: all[i].a.Lever, seen: map[int]*tried{}}
+			first.bounds()
+			for _, dir := range []int{-1, 1} {
+				start, end := first.start(dir), first.lo
+				if dir > 0 {
+					end = first.hi
+				}
+				if dir*(end-start) < 0 {
+					continue
+				}
+				for p := 1; p <= pairPoints; p++ {
+					// Evenly by ratio: the second step of a thickness or a time is as large as the first to whoever sets it.
+					n := int(math.Round(float64(max(1, start)) * math.Pow(float64(max(1, end))/float64(max(1, start)), float64(p)/pairPoints)))
+					one := first.judged(max(first.lo, min(first.hi, n)), "searched")
+					if one == nil || one.answer == finding.Clear {
+						continue
+					}
+					if one.next.excess[k] >= s.excess[k]-1e-9 {
+						break // the wrong way
+					}
+					second := m.again(one.next, k, all[j].a, all[j].l)
+					if second == nil {
+						continue
+					}
+					t := &try{m: m, from: one.next, key: k, lever: second, class: all[j].a.Lever, seen: map[int]*tried{}}
+					t.bounds()
+					c := t.search(finding.Clear)
+					if c == nil {
+						continue
+					}
+					c.blocks = worse(s, c.next, k.rule.Level)
+					c.first, c.cost = one, c.cost+one.cost
+					if best == nil || c.better(best) {
+						best = c
+					}
+				}
+			}
+		}
+	}
+	return best
+}
+
+// again finds a lever on another version of the formula.
+func (m *Mender) again(s *state, k key, a *rule.Adjust, l *lever) *lever {
+	for _, other := range m.levers(s.formula, a, k.subject(s.formula)) {
+		if other.same(l) {
+			return other
+		}
+	}
+	return nil
+}
+
 func (t *try) finish(c *candidate) *candidate {
 	t.m.judgeAll(c.next)
 	c.lever = t.lever
@@ -367,6 +468,9 @@ func (c *candidate) text(m *Mender, from *state) string {
 		return fmt.Sprintf("weigh it on a scale that steps by %s g or finer (kitchen { scale = ... } of house.hcl)", plainDown(c.x))
 	}
 	what := c.lever.what(from.formula, m.Kitchen)
+	if c.lever.turn == turnStrain {
+		return fmt.Sprintf("%s: strain = %q (line %d)", what, c.word, from.formula.Parts[c.lever.part].Ingredients[c.lever.index].Place.Line())
+	}
 	line := 0
 	var said []string
 	for i, e := range c.edits {
@@ -385,11 +489,22 @@ func (c *candidate) text(m *Mender, from *state) string {
 			said = append(said, strings.Trim(strings.TrimSpace(e.Old), `"`)+" to "+strings.Trim(strings.TrimSpace(e.New), `"`))
 		}
 	}
+	said = unique(said)
 	const most = 4
 	if len(said) > most {
 		said = append(said[:most], fmt.Sprintf("and %d more", len(said)-most))
 	}
 	return fmt.Sprintf("%s: %s (line %d)", what, strings.Join(said, ", "), line)
+}
+
+func unique(list []string) []string {
+	var out []string
+	for _, s := range list {
+		if !slices.Contains(out, s) {
+			out = append(out, s)
+		}
+	}
+	return out
 }
 
 // plainDown rounds a scale's step down to one that scales are sold with.
@@ -458,6 +573,11 @@ func (m *Mender) Suggest(name string, text []byte, index int) ([]Suggestion, err
 				one.Mends = append(one.Mends, finding.Mend{Text: text, Trust: list[0].trust})
 			}
 		}
+		if len(one.Mends) == 0 {
+			if c := m.pair(s, k); c != nil && len(c.blocks) == 0 {
+				one.Mends = append(one.Mends, finding.Mend{Text: c.first.text(m, s) + ", and " + c.text(m, c.first.next), Trust: c.trust})
+			}
+		}
 		out = append(out, one)
 	}
 	return out, nil
@@ -475,7 +595,7 @@ func (c *candidate) better(o *candidate) bool {
 }
 
 func (m *Mender) begin(name string, text []byte, index int) (*state, error) {
-	m.name, m.index, m.open = name, index, nil
+	m.name, m.index, m.open, m.found = name, index, nil, map[asked][]*candidate{}
 	s, err := m.read(text)
 	if err != nil {
 		return nil, err

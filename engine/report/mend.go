@@ -93,6 +93,9 @@ func (t *text) change(c finding.Change) {
 		}
 		t.paragraph(fmt.Sprintf("%s %s (%s), %s%s", word, r.Rule, r.Level, source.Safe(r.Subject), tail), "           ", "             ")
 	}
+	if len(c.With) > 0 {
+		t.paragraph("goes with the change for "+strings.Join(c.With, ", "), "           ", "             ")
+	}
 	for _, f := range c.Figures {
 		t.paragraph(fmt.Sprintf("%s: %s before, %s after", f.Label, source.Safe(f.Before), source.Safe(f.After)), "           ", "             ")
 	}

@@ -73,10 +73,18 @@ func (j *Judge) excess(n *node) float64 {
 	switch n.op {
 	case opNot:
 		return -j.excess(n.kids[0])
-	case opAnd:
-		return min(j.excess(n.kids[0]), j.excess(n.kids[1]))
+	case opAnd: // both hold: the sum, so that bringing down either counts
+		a, b := j.excess(n.kids[0]), j.excess(n.kids[1])
+		if a > 0 && b > 0 {
+			return a + b
+		}
+		return min(a, b)
 	case opOr:
-		return max(j.excess(n.kids[0]), j.excess(n.kids[1]))
+		a, b := j.excess(n.kids[0]), j.excess(n.kids[1])
+		if a > 0 && b > 0 {
+			return a + b
+		}
+		return max(a, b)
 	case opLess, opLessEq:
 		a, b := j.eval(n.kids[0]), j.eval(n.kids[1])
 		gap := b.hi - a.lo
