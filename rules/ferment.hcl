@@ -501,7 +501,7 @@ rule "chill-too-slow" {
   why    = "Down to 10 C yeast goes on raising the dough, and its own heat slows the cooling. A thick dough is half risen before it is cold, and unevenly so."
   source = "series solution of transient conduction, good to about 27 % in time; yeast at 10 C works at about 15 % of its pace at 26 C (fit); 4 h is common practice, no source"
 
-  adjust "step.as" { within = [15, 200] }
+  adjust "step.as" { within = [25, 200] }
 }
 
 trial "56 mm thick for a night" {
@@ -559,7 +559,7 @@ rule "not-cold-yet" {
   source = "4 to 12 C at the pin for doughs with over 15 % butter: common practice, no source; laminated 16 to 20 C: IREKS Compendium of baking 11.3 (read)"
 
   adjust "chill.time" { within = [15, 2880] }
-  adjust "chill.as" { within = [15, 200] }
+  adjust "chill.as" { within = [25, 200] }
 }
 
 trial "16 % fat, 12.5 C at the pin" {

@@ -853,7 +853,7 @@ rule "yeast-for-overnight" {
 
   adjust "yeast" { within = [0.3, 3.8] }
   adjust "rest.time" { within = [5, 360] }
-  adjust "chill.as" { within = [15, 200] }
+  adjust "chill.as" { within = [25, 200] }
 }
 
 trial "2.3 % yeast, then a night" {

@@ -55,6 +55,9 @@ Exit status: 0 nothing at the failing level, 1 findings at or above it,
 			e := engine.New()
 			e.Workers = workers
 			res := e.Check(inputs)
+			if wantsMends(outputs) {
+				e.Suggest(inputs, res)
+			}
 			res.Problems = append(problems, res.Problems...)
 			if len(res.Formulas) > 0 || len(res.Problems) == 0 {
 				if err := write(cmd, outputs, res, report.Options{Colour: useColour}); err != nil {
@@ -77,6 +80,16 @@ Exit status: 0 nothing at the failing level, 1 findings at or above it,
 	flags.StringVar(&colour, "color", "auto", "colour: auto, always, never")
 	flags.IntVar(&workers, "workers", 0, "files checked at once (default: one a processor)")
 	return cmd
+}
+
+// wantsMends tells whether an output shows the mends of findings; error lines do not.
+func wantsMends(outputs []output) bool {
+	for _, out := range outputs {
+		if out.format != "lines" {
+			return true
+		}
+	}
+	return false
 }
 
 // readInputs turns the arguments into files; "-" reads standard input.

@@ -61,13 +61,17 @@ func (m *Mender) Mend(name string, text []byte, index int) (*Outcome, error) {
 
 // step finds the change, or the few that go together, for one finding: nil when there is none.
 func (m *Mender) step(cur *state, k key) (*state, []*candidate) {
-	if c := m.best(cur, k, m.Taste); c != nil {
-		return c.next, c.all()
+	best := m.best(cur, k, m.Taste)
+	if best != nil && (best.answer == finding.Clear || best.trust == "exact") {
+		return best.next, best.all()
 	}
 	for _, c := range m.blocked(cur, k) {
-		if next, made := m.repaired(cur, k, c); next != nil {
+		if next, made := m.repaired(cur, k, c); next != nil && (best == nil || next.answers[k] == finding.Clear) {
 			return next, made
 		}
+	}
+	if best != nil {
+		return best.next, best.all()
 	}
 	return nil, nil
 }

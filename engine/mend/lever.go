@@ -142,7 +142,7 @@ func (m *Mender) levers(f *formula.Formula, a *rule.Adjust, x facts.Subject) []*
 	case "yeast.kind":
 		for _, in := range yeasts(x.Part) {
 			if in.Item.YeastKind == "active dry" && in.Amount.Set && in.Amount.Kind != quantity.Volume {
-				add(&lever{turn: turnKind, part: in.Part.Serial, index: indexOf(in), taste: true})
+				add(&lever{turn: turnKind, part: in.Part.Serial, index: indexOf(in), step: grid(in.Amount.Unit, written(in.Amount.Hi, in.Amount.Unit), m.Kitchen.Scale.Mid()), taste: true})
 			}
 		}
 	case "liquid.temp", "fat.temp":
@@ -476,7 +476,7 @@ func (l *lever) set(c *formula.Changer, f *formula.Formula, x float64, word stri
 		}
 		// As much gas as before: active dry counts three quarters of instant.
 		u := in.Amount.Unit
-		to := l.rounded(written(in.Amount.Hi*in.Item.Yeast, u), grid(u, 1, 0.1))
+		to := max(l.step, l.rounded(written(in.Amount.Hi*in.Item.Yeast, u), l.step))
 		amount, err := c.Amount(in, in.Amount.Written(base(to, u), base(to, u)))
 		return []source.Edit{rename, amount}, err
 	case turnMakes:
@@ -732,7 +732,11 @@ func (l *lever) cost(x float64) float64 {
 	if l.x0 <= 0 || x <= 0 {
 		return 1
 	}
-	return math.Abs(math.Log(x / l.x0)) // half is as much as twice
+	by := math.Abs(math.Log(x / l.x0)) // half is as much as twice
+	if l.turn == turnBatch || l.turn == turnClass {
+		by *= 4 // every line is weighed anew
+	}
+	return by
 }
 
 // what names a lever in words: "instant yeast in dough \"d\"", "time of the proof in dough \"d\"".

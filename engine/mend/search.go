@@ -9,6 +9,7 @@ import (
 
 	"forebake/engine/facts"
 	"forebake/engine/finding"
+	"forebake/engine/quantity"
 	"forebake/engine/rule"
 	"forebake/engine/source"
 )
@@ -141,6 +142,9 @@ func (t *try) value(n int) float64 { return math.Round(float64(n)*t.lever.step*1
 
 // exact sets the lever so that its figure is what the rule computes, rounded to the side that clears.
 func (t *try) exact(to float64) *candidate {
+	if w := t.lever.within; len(w) == 2 && (to < w[0] || to > w[1]) {
+		return nil
+	}
 	x, ok := t.solve(to)
 	if !ok {
 		return nil
@@ -152,7 +156,7 @@ func (t *try) exact(to float64) *candidate {
 	}
 	var eased *candidate
 	for _, n := range []int{near, far} {
-		if x := t.value(n); x < t.lever.lo-1e-9 || x > t.lever.hi+1e-9 {
+		if x := t.value(n); x < t.lever.lo-1e-9 {
 			continue
 		}
 		c := t.judged(n, "exact")
@@ -224,10 +228,7 @@ func (t *try) bounds() {
 		a, ok1 := t.solve(l.within[0])
 		b, ok2 := t.solve(l.within[1])
 		if ok1 && ok2 {
-			lo, hi = max(lo, min(a, b)), min(max(a, b), max(hi, l.x0))
-			if l.turn == turnTime || l.turn == turnAdd {
-				hi = max(a, b)
-			}
+			lo, hi = max(lo, min(a, b)), max(a, b)
 		}
 	}
 	t.lo, t.hi = int(math.Ceil(lo/l.step-1e-6)), int(math.Floor(hi/l.step+1e-6))
@@ -468,6 +469,9 @@ func (c *candidate) text(m *Mender, from *state) string {
 		return fmt.Sprintf("weigh it on a scale that steps by %s g or finer (kitchen { scale = ... } of house.hcl)", plainDown(c.x))
 	}
 	what := c.lever.what(from.formula, m.Kitchen)
+	if c.lever.turn == turnBatch || c.lever.turn == turnClass {
+		return fmt.Sprintf("%s: %s %% of what is written", what, quantity.Plain(c.x))
+	}
 	if c.lever.turn == turnStrain {
 		return fmt.Sprintf("%s: strain = %q (line %d)", what, c.word, from.formula.Parts[c.lever.part].Ingredients[c.lever.index].Place.Line())
 	}
@@ -562,25 +566,46 @@ func (m *Mender) Suggest(name string, text []byte, index int) ([]Suggestion, err
 	for _, k := range flagged(s) {
 		f := m.finding(s, k)
 		one := Suggestion{Rule: k.rule.ID, Place: f.Place, On: k.on}
+		clear := false
+		var eased []finding.Mend
 		for i := range k.rule.Adjust {
-			list := m.candidates(s, k, &k.rule.Adjust[i])
+			list := slices.Clone(m.candidates(s, k, &k.rule.Adjust[i]))
 			sort.SliceStable(list, func(a, b int) bool { return list[a].better(list[b]) })
-			if len(list) > 0 && len(list[0].blocks) == 0 {
-				text := list[0].text(m, s)
-				if list[0].answer == finding.Unsure {
-					text += ", and then the model cannot tell"
-				}
-				one.Mends = append(one.Mends, finding.Mend{Text: text, Trust: list[0].trust})
+			switch {
+			case len(list) == 0 || len(list[0].blocks) > 0 || len(one.Mends) == mostMends:
+			case list[0].answer == finding.Clear:
+				one.Mends = append(one.Mends, finding.Mend{Text: list[0].text(m, s), Trust: list[0].trust})
+				clear = clear || list[0].trust != "taste"
+			default:
+				eased = append(eased, finding.Mend{Text: list[0].text(m, s) + ", and then the model cannot tell", Trust: list[0].trust})
 			}
 		}
-		if len(one.Mends) == 0 {
-			if c := m.pair(s, k); c != nil && len(c.blocks) == 0 {
-				one.Mends = append(one.Mends, finding.Mend{Text: c.first.text(m, s) + ", and " + c.text(m, c.first.next), Trust: c.trust})
-			}
+		if next, made := m.step(s, k); !clear && next != nil && next.answers[k] == finding.Clear {
+			one.Mends = append(one.Mends, m.together(s, made))
+		} else if !clear && len(eased) > 0 {
+			one.Mends = append(one.Mends, eased[0])
 		}
 		out = append(out, one)
 	}
 	return out, nil
+}
+
+// mostMends is how many ways out are told of one finding.
+const mostMends = 2
+
+// together words changes that only help side by side.
+func (m *Mender) together(s *state, made []*candidate) finding.Mend {
+	var texts []string
+	one := finding.Mend{Trust: "exact"}
+	for _, c := range made {
+		texts = append(texts, c.text(m, s))
+		if slices.Index(finding.Trusts, c.trust) > slices.Index(finding.Trusts, one.Trust) {
+			one.Trust = c.trust
+		}
+		s = c.next
+	}
+	one.Text = strings.Join(texts, "; with it ")
+	return one
 }
 
 // better orders candidates: those that may be taken, then those that clear, then the smaller change.

@@ -170,6 +170,9 @@ func (t *text) finding(f *finding.Finding, told bool) {
 	if figures := figures(f); figures != "" {
 		t.paragraph("Figures: "+figures+".", indent, indent)
 	}
+	for _, m := range f.Mends {
+		t.paragraph("Mend: "+source.Safe(m.Text)+" ("+m.Trust+")", indent, indent)
+	}
 	t.paragraph("Rule: "+f.Rule, indent, indent)
 	t.WriteString("\n")
 }
