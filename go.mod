@@ -27,4 +27,5 @@ require (
 	golang.org/x/sync v0.18.0 // indirect
 	golang.org/x/sys v0.42.0 // indirect
 	golang.org/x/tools v0.38.0 // indirect
+	gonum.org/v1/gonum v0.17.0 // indirect
 )

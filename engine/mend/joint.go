@@ -279,9 +279,16 @@ func (m *Mender) undisputed(base, cur *state, list []*change) (*state, []*change
 					continue
 				}
 				m.judgeAll(s)
-				if len(worse(base, s, finding.Note)) == 0 {
-					return m.undisputed(base, s, without)
+				if len(worse(base, s, finding.Note)) > 0 {
+					continue
 				}
+				for _, b := range c.blocks {
+					if slices.Contains(made.rules, b) && base.answers[b] == finding.Flagged {
+						m.disputes[k] = append(m.disputes[k], b)
+						m.disputes[b] = append(m.disputes[b], k)
+					}
+				}
+				return m.undisputed(base, s, without)
 			}
 		}
 	}
@@ -404,6 +411,14 @@ func (m *Mender) explain(s *state, k key, left *finding.Left) {
 	for i := range k.rule.Adjust {
 		for _, c := range m.candidates(s, k, &k.rule.Adjust[i]) {
 			switch {
+			case len(m.disputes[k]) > 0 && c.next != nil:
+				left.Why = c.text(m, s) + " would clear it, and take it further from the other"
+				for _, b := range m.disputes[k] {
+					if !slices.Contains(left.Against, b.rule.ID) {
+						left.Against = append(left.Against, b.rule.ID)
+					}
+				}
+				return
 			case c.lever.turn == turnScale:
 				left.Why = c.text(m, s)
 				return

@@ -42,6 +42,8 @@ type Mender struct {
 	judge *rule.Judge
 	open  *state // whose figures the sheet holds
 	found map[asked][]*candidate
+
+	disputes map[key][]key // findings that pull one lever opposite ways
 }
 
 // asked is a question that the search need not answer twice: what an adjust block can do for a finding of one version;

@@ -621,6 +621,7 @@ func (c *candidate) better(o *candidate) bool {
 
 func (m *Mender) begin(name string, text []byte, index int) (*state, error) {
 	m.name, m.index, m.open, m.found = name, index, nil, map[asked][]*candidate{}
+	m.disputes = map[key][]key{}
 	s, err := m.read(text)
 	if err != nil {
 		return nil, err
