@@ -167,9 +167,9 @@ func (r *MendResult) Write() error {
 
 // mostSuggested is how many formulas with findings a run may have for each finding to get its mends: a search takes some
 // hundred times as long as the check of its formula.
-const mostSuggested = 24
+const mostSuggested = 12
 
-// Suggest gives the flagged findings of a check their mends, each for itself. Where more than two dozen formulas have some
+// Suggest gives the flagged findings of a check their mends, each for itself. Where more than a dozen formulas have some
 // it does nothing, and a notice says which command tells them.
 func (e *Engine) Suggest(inputs []Input, res *Result) {
 	type job struct {

@@ -33,7 +33,8 @@ type candidate struct {
 // Bounds of one search, so that no rule can make it run away.
 const (
 	mostDoublings = 14
-	scanPoints    = 16
+	mostRising    = 4 // tries in a row, each further from clear, after which a direction is given up
+	scanPoints    = 12
 	pastBlocked   = 4 // how many values beyond a blocked one are tried
 )
 
@@ -112,6 +113,7 @@ type try struct {
 type tried struct {
 	next   *state
 	answer finding.Answer
+	excess float64
 	edits  []source.Edit
 	failed bool
 }
@@ -130,6 +132,8 @@ func (t *try) at(n int) *tried {
 	}
 	r.next, r.edits = next, edits
 	r.answer = t.m.ask(next, t.key)
+	t.m.use(next)
+	r.excess = t.m.judge.Excess(t.key.rule, t.key.subject(next.formula))
 	return r
 }
 
@@ -274,6 +278,8 @@ func (t *try) nearest(dir int, goal finding.Answer) (int, bool) {
 		return 0, false
 	}
 	bad := start - dir
+	last, rising := t.from.excess[t.key], 0
+	falls := false
 	for i, length := 0, 0; i < mostDoublings; i++ {
 		n := start + dir*length
 		if dir*(end-n) <= 0 {
@@ -283,10 +289,22 @@ func (t *try) nearest(dir int, goal finding.Answer) (int, bool) {
 			return t.between(bad, n, goal), true
 		}
 		bad = n
-		if n == end {
+		if r := t.seen[n]; !r.failed {
+			if r.excess > last {
+				rising++
+			} else {
+				falls = falls || r.excess < last
+				rising = 0
+			}
+			last = r.excess
+		}
+		if n == end || rising == mostRising {
 			break
 		}
 		length = 2*length + 1
+	}
+	if !falls { // it never came nearer: an island is not to be looked for
+		return 0, false
 	}
 	all := dir * (end - start)
 	bad = start
@@ -364,7 +382,7 @@ func (t *try) prove(x float64, word, trust string) *candidate {
 }
 
 // pairPoints is how many values of the first lever of a pair are tried on each side of the written one.
-const pairPoints = 5
+const pairPoints = 4
 
 // pair moves two levers of a rule at once where neither alone will do, as a filling that wants a thinner tray and more time.
 // The first is set to a few values between what is written and its bounds, and the second searched from each.
