@@ -2,6 +2,7 @@ package mend_test
 
 import (
 	"bytes"
+	"flag"
 	"fmt"
 	"math"
 	"os"
@@ -344,6 +345,14 @@ func flaggedOf(t testing.TB, text []byte) map[string]finding.Level {
 func TestMendAddsNothing(t *testing.T) {
 	m := shipped(t)
 	checked := 0
+	// A mend takes half a second where the doughs are deep and the nights long: a few dozen are tried each time. Asked for more
+	// by -rapid.checks it tries more.
+	if f := flag.Lookup("rapid.checks"); f.Value.String() == f.DefValue {
+		if err := f.Value.Set("25"); err != nil {
+			t.Fatal(err)
+		}
+		defer func() { _ = f.Value.Set(f.DefValue) }()
+	}
 	rapid.Check(t, func(rt *rapid.T) {
 		text := []byte(generated(rt))
 		m.Taste = rapid.Bool().Draw(rt, "taste")
