@@ -2,6 +2,9 @@ package main
 
 import (
 	"errors"
+	"os"
+	"os/signal"
+	"syscall"
 
 	"github.com/spf13/cobra"
 
@@ -47,6 +50,7 @@ Exit status: 0 nothing at the failing level is left, 1 something is,
 				return complain(cmd, problems)
 			}
 			if write {
+				signal.Ignore(os.Interrupt, syscall.SIGTERM) // a few milliseconds, at the end of which no temporary file is left
 				if err := res.Write(); err != nil {
 					return err
 				}

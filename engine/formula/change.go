@@ -106,6 +106,35 @@ func (c *Changer) Step(s *Step, key, text string) (source.Edit, error) {
 	return c.set(object, key, text)
 }
 
+// AddStep puts a new step after another: on a line of its own where the steps stand so, with the same ending.
+func (c *Changer) AddStep(after *Step, text string) (source.Edit, error) {
+	object := c.object(after.Place.Start)
+	if object == nil {
+		return source.Edit{}, notFound(after.Place)
+	}
+	at := span(object)
+	begin := at.Start
+	for begin > 0 && (c.file.Text[begin-1] == ' ' || c.file.Text[begin-1] == '\t') {
+		begin--
+	}
+	if begin > 0 && c.file.Text[begin-1] != '\n' { // all steps on one line
+		return source.Edit{Start: at.End, End: at.End, New: ", " + text}, nil
+	}
+	indent := string(c.file.Text[begin:at.Start])
+	rest := c.file.Text[at.End:]
+	if len(rest) == 0 || rest[0] != ',' { // the last step, without a comma
+		return source.Edit{Start: at.End, End: at.End, New: "," + c.file.LineEnding() + indent + text}, nil
+	}
+	end := at.End + 1
+	if nl := bytes.IndexByte(rest, '\n'); nl >= 0 { // a comment behind the comma stays on its line
+		end = at.End + nl
+		if nl > 0 && rest[nl-1] == '\r' {
+			end--
+		}
+	}
+	return source.Edit{Start: end, End: end, New: c.file.LineEnding() + indent + text + ","}, nil
+}
+
 // Makes writes another yield of a formula.
 func (c *Changer) Makes(f *Formula, text string) (source.Edit, error) {
 	for _, b := range c.body.Blocks {

@@ -238,7 +238,7 @@ func (m *Mender) shrink(base, cur *state, list []*change) (*state, []*change) {
 		for good-bad > 1 || bad-good > 1 {
 			mid := bad + (good-bad)/2
 			moved := *c.candidate
-			moved.x = math.Round(float64(mid)*c.lever.step*1e9) / 1e9
+			moved.x = c.lever.value(mid)
 			trial := slices.Clone(list)
 			trial[i] = &change{candidate: &moved, rules: c.rules}
 			s, err := m.replay(base, trial)
@@ -355,7 +355,7 @@ func (m *Mender) outcome(base, cur *state, list []*change) *Outcome {
 		}
 		if len(one.Rules) == 0 {
 			for _, k := range c.rules {
-				if f := m.finding(base, k); !slices.Contains(one.With, k.rule.ID) && f != nil {
+				if !slices.Contains(one.With, k.rule.ID) {
 					one.With = append(one.With, k.rule.ID)
 				}
 			}

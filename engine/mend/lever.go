@@ -1,6 +1,7 @@
 package mend
 
 import (
+	"errors"
 	"fmt"
 	"math"
 	"sort"
@@ -33,6 +34,7 @@ const (
 	turnTins                // the number of tins, and what goes with it
 	turnBatch               // the size of the batch, in percent of what is written
 	turnMakes               // what the formula says it makes
+	turnCool                // a step that cools a filling and is not there yet, min on a tray
 	turnScale               // the house's scale: advice only, nothing in the formula
 	turnStrain              // words from here on
 	turnKind
@@ -55,6 +57,17 @@ type lever struct {
 	within []float64 // bounds of the figure, from the rule
 	taste  bool      // the baker's choice
 }
+
+// value is what n steps come to. A short time is set by the minute, and by five once it is no longer short.
+func (l *lever) value(n int) float64 {
+	x := math.Round(float64(n)*l.step*1e9) / 1e9
+	if l.turn == turnTime && l.step == 1 && x > shortMin {
+		return 5 * math.Ceil(x/5)
+	}
+	return x
+}
+
+const shortMin = 15
 
 // same tells whether two levers turn one value.
 func (l *lever) same(o *lever) bool {
@@ -184,12 +197,16 @@ func (m *Mender) stepLevers(a *rule.Adjust, x facts.Subject) []*lever {
 		}
 	case x.Step != nil && x.Step.Uses != nil && len(stepsOf(x.Step.Uses, verb, len(x.Step.Uses.Steps))) > 0:
 		steps = stepsOf(x.Step.Uses, verb, len(x.Step.Uses.Steps))[:1]
+	case x.Step != nil && x.Step.Uses != nil && verb == "cool": // the cooling of the dough is no cooling of what is put on
 	case x.Step != nil:
 		steps = stepsOf(x.Part, verb, x.Step.Index)
 	default:
 		steps = stepsOf(x.Part, verb, len(x.Part.Steps))
 	}
 	var out []*lever
+	if a.Lever == "cool.time" && len(steps) == 0 && x.Step != nil && x.Step.Uses != nil && len(x.Step.Uses.Steps) > 0 {
+		out = append(out, &lever{turn: turnCool, part: x.Step.Uses.Serial, index: len(x.Step.Uses.Steps) - 1, unit: "min", step: 5, lo: 5, hi: longestMin})
+	}
 	for _, s := range steps {
 		if l := stepLever(s, option, a.To != nil); l != nil {
 			out = append(out, l)
@@ -215,6 +232,7 @@ const (
 	hottestC    = 300
 	thinnestMM  = 5
 	thickestMM  = 200
+	trayMM      = 15  // an open tray of a filling that is put to cool
 	roundFormMM = 150 // a tub or a ball, when its thickness is weighed against a slab's
 )
 
@@ -449,10 +467,23 @@ func grid(unit string, x, scale float64) float64 {
 
 func (m *Mender) scale(x float64) float64 { return grid("g", x, m.Kitchen.Scale.Mid()) }
 
+// errGone says that a lever belongs to an entry that another change puts in: without that change it is not there.
+var errGone = errors.New("the entry is not there")
+
 // set gives the edits that turn a lever to x, or to a word.
 func (l *lever) set(c *formula.Changer, f *formula.Formula, x float64, word string) ([]source.Edit, error) {
 	one := func(e source.Edit, err error) ([]source.Edit, error) { return []source.Edit{e}, err }
 	p := f.Parts[l.part]
+	switch l.turn {
+	case turnAmount, turnWeigh, turnTemp, turnStrain, turnKind:
+		if l.index >= len(p.Ingredients) {
+			return nil, errGone
+		}
+	case turnTime, turnAt, turnTo, turnCore, turnForm, turnMeasure, turnTins, turnCool:
+		if l.index >= len(p.Steps) {
+			return nil, errGone
+		}
+	}
 	switch l.turn {
 	case turnAmount:
 		in := p.Ingredients[l.index]
@@ -498,6 +529,8 @@ func (l *lever) set(c *formula.Changer, f *formula.Formula, x float64, word stri
 			lo = max(1, l.rounded(s.Time.Lo*x/s.Time.Hi, l.step))
 		}
 		return one(c.Time(s, s.Time.Written(min(lo, x), x)))
+	case turnCool:
+		return one(c.AddStep(s, fmt.Sprintf("{ cool = \"%s min\", at = \"room\", as = \"tray %d mm\" }", quantity.Plain(x), trayMM)))
 	case turnAt:
 		return one(c.Step(s, "at", shifted(s.At, base(x, l.unit))))
 	case turnTo:
@@ -702,14 +735,14 @@ func (l *lever) figure(s *facts.Sheet, f *formula.Formula, class string, x float
 			}
 			return 0, false
 		}
-		if !p.FlourG.IsFinite() || p.FlourG.Hi == 0 {
-			return 0, false
-		}
 		sum := quantity.Interval{}
 		for _, in := range inClass(p, c.member) {
 			sum = sum.Add(in.Grams.Grams(p.FlourG))
 		}
-		return 100 * sum.Mid() / p.FlourG.Mid(), sum.IsFinite()
+		if p.FlourG.Hi == 0 { // a filling: grams
+			return sum.Mid(), sum.IsFinite()
+		}
+		return 100 * sum.Mid() / p.FlourG.Mid(), sum.IsFinite() && p.FlourG.IsFinite()
 	}
 	return base(x, l.unit), true
 }
@@ -719,7 +752,7 @@ func (l *lever) cost(x float64) float64 {
 	switch l.turn {
 	case turnStrain, turnKind:
 		return 0.5
-	case turnAdd:
+	case turnAdd, turnCool:
 		return 0.3
 	case turnTemp, turnAt, turnTo, turnCore:
 		if math.IsNaN(l.x0) {
@@ -760,6 +793,9 @@ func (l *lever) what(f *formula.Formula, k *kitchen.Kitchen) string {
 		return l.name + " in " + in
 	case turnBatch:
 		return "size of the batch of " + in
+	}
+	if l.turn == turnCool {
+		return "a cooling of " + in
 	}
 	option := map[turn]string{turnTime: ", time", turnAt: ", at", turnTo: ", to", turnCore: ", core", turnForm: ", as", turnTins: ", tins"}[l.turn]
 	return p.Steps[l.index].Verb.Name + " in " + in + option

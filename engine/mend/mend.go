@@ -255,7 +255,7 @@ func proven(l *lever, before, after *formula.Formula) error {
 	names := formula.Differ(before, after)
 	most := 1
 	switch l.turn {
-	case turnClass, turnTins, turnBatch, turnKind:
+	case turnClass, turnTins, turnBatch, turnKind, turnCool:
 		most = len(names)
 	}
 	if len(names) == 0 || len(names) > most {

@@ -35,7 +35,7 @@ const (
 	mostDoublings = 14
 	mostRising    = 4 // tries in a row, each further from clear, after which a direction is given up
 	scanPoints    = 12
-	pastBlocked   = 4 // how many values beyond a blocked one are tried
+	pastBlocked   = 5 // how many values beyond a blocked one are tried
 )
 
 // candidates gives what the levers of one adjust block can do for a finding, one for each lever that can do something.
@@ -142,7 +142,7 @@ func (t *try) good(n int, goal finding.Answer) bool {
 	return !r.failed && rank(r.answer) <= rank(goal)
 }
 
-func (t *try) value(n int) float64 { return math.Round(float64(n)*t.lever.step*1e9) / 1e9 }
+func (t *try) value(n int) float64 { return t.lever.value(n) }
 
 // exact sets the lever so that its figure is what the rule computes, rounded to the side that clears.
 func (t *try) exact(to float64) *candidate {
@@ -337,11 +337,19 @@ func (t *try) free(n, dir int, goal finding.Answer) *candidate {
 		return first
 	}
 	for i, length := 0, 1; i < pastBlocked; i++ {
-		at := n + dir*length
-		if at < t.lo || at > t.hi || !t.good(at, goal) {
+		at := max(t.lo, min(t.hi, n+dir*length))
+		if at == n || !t.good(at, goal) {
 			break
 		}
 		if c := t.judged(at, "searched"); c != nil && len(c.blocks) == 0 {
+			for bad := n + dir*(length/3); at-bad > 1 || bad-at > 1; { // back towards the last blocked one
+				mid := bad + (at-bad)/2
+				if nearer := t.judged(mid, "searched"); t.good(mid, goal) && nearer != nil && len(nearer.blocks) == 0 {
+					at, c = mid, nearer
+				} else {
+					bad = mid
+				}
+			}
 			return c
 		}
 		length *= 3

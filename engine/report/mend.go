@@ -10,14 +10,22 @@ import (
 )
 
 // Mend prints what mending found, formula by formula: the lines that differ, each change with its trust, what it helps and
-// the figures before and after, and what is left and why.
+// the figures before and after, and what is left and why. Formulas with nothing to mend are named at the end.
 func Mend(w io.Writer, list []finding.Mending, o Options) error {
 	t := &text{palette: newPalette(o.Colour), width: o.Width}
 	if t.width == 0 {
 		t.width = 96
 	}
+	var clear []string
 	for i := range list {
-		t.mending(&list[i])
+		if m := &list[i]; len(m.Changes)+len(m.Left) > 0 {
+			t.mending(m)
+		} else {
+			clear = append(clear, source.Safe(m.Formula))
+		}
+	}
+	if len(clear) > 0 {
+		t.paragraph(t.head.Sprint("Nothing to mend in ")+Count(len(clear), "formula")+": "+strings.Join(clear, "; ")+".", "", "  ")
 	}
 	_, err := io.WriteString(w, t.String())
 	return err
