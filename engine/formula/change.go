@@ -123,7 +123,7 @@ func (c *Changer) AddStep(after *Step, text string) (source.Edit, error) {
 	indent := string(c.file.Text[begin:at.Start])
 	rest := c.file.Text[at.End:]
 	if len(rest) == 0 || rest[0] != ',' { // the last step, without a comma
-		return source.Edit{Start: at.End, End: at.End, New: "," + c.file.LineEnding() + indent + text}, nil
+		return source.Edit{Start: at.End, End: at.End, New: "," + c.file.LineEnding(at.Start) + indent + text}, nil
 	}
 	end := at.End + 1
 	if nl := bytes.IndexByte(rest, '\n'); nl >= 0 { // a comment behind the comma stays on its line
@@ -132,7 +132,7 @@ func (c *Changer) AddStep(after *Step, text string) (source.Edit, error) {
 			end--
 		}
 	}
-	return source.Edit{Start: end, End: end, New: c.file.LineEnding() + indent + text + ","}, nil
+	return source.Edit{Start: end, End: end, New: c.file.LineEnding(at.Start) + indent + text + ","}, nil
 }
 
 // Makes writes another yield of a formula.
@@ -229,7 +229,7 @@ func (c *Changer) insert(object *hclsyntax.ObjectConsExpr, key string, room int,
 	for begin > 0 && (text[begin-1] == ' ' || text[begin-1] == '\t') {
 		begin--
 	}
-	entry := c.file.LineEnding() + string(text[begin:from]) + key + strings.Repeat(" ", max(1, room-utf8.RuneCountInString(key))) + "= " + value
+	entry := c.file.LineEnding(from) + string(text[begin:from]) + key + strings.Repeat(" ", max(1, room-utf8.RuneCountInString(key))) + "= " + value
 	// What stands between the value and the end of its line, a comma or a comment, stays there.
 	stop := end
 	comma := false

@@ -236,6 +236,8 @@ func TestChangeForms(t *testing.T) {
 		{edit(c.Main(d.Steps[0], d.Steps[0].Time.Written(90, 90))), `rest = "1 h"`, `rest = "1 h 30 min"`},
 		{edit(c.Main(d.Steps[0], d.Steps[0].Time.Written(120, 120))), `rest = "1 h"`, `rest = "2 h"`},
 		{edit(c.Step(d.Steps[1], "to", "24 C")), `by = "hand" }`, `by = "hand", to = "24 C" }`},
+		{edit(c.AddStep(d.Steps[0], `{ fold = 2 }`)), `{ rest = "1 h" },`, "{ rest = \"1 h\" },\n      { fold = 2 },"},
+		{edit(c.AddStep(d.Steps[1], `{ fold = 2 }`)), `by = "hand" },`, "by = \"hand\" },\n      { fold = 2 },"},
 		{edit(c.Makes(one, "10")), `makes = 12`, `makes = 10`},
 	} {
 		got, err := source.Apply([]byte(base), []source.Edit{test.edit})

@@ -262,7 +262,7 @@ func (m *Mender) shrink(base, cur *state, list []*change) (*state, []*change) {
 }
 
 // undisputed takes back a change that cleared one of two rules which pull one lever opposite ways: which of them shall have
-// its way is for the house to say.
+// its way is for the house to say. Food safety has its way.
 func (m *Mender) undisputed(base, cur *state, list []*change) (*state, []*change) {
 	for _, k := range flagged(cur) {
 		if base.answers[k] != finding.Flagged {
@@ -270,7 +270,7 @@ func (m *Mender) undisputed(base, cur *state, list []*change) (*state, []*change
 		}
 		for _, c := range m.blocked(cur, k) {
 			for i, made := range list {
-				if !made.lever.same(c.lever) || !slices.ContainsFunc(c.blocks, func(b key) bool { return slices.Contains(made.rules, b) }) {
+				if !made.lever.same(c.lever) || !slices.ContainsFunc(c.blocks, func(b key) bool { return slices.Contains(made.rules, b) }) || slices.ContainsFunc(made.rules, func(b key) bool { return isSafety(b.rule) }) {
 					continue
 				}
 				without := append(slices.Clone(list[:i]), list[i+1:]...)

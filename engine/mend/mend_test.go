@@ -511,6 +511,31 @@ func TestTrust(t *testing.T) {
 	}
 }
 
+// No mend worsens what a food-safety rule says, flagged already or not, whatever its level; and safety is mended first.
+func TestSafety(t *testing.T) {
+	text := fmt.Sprintf(plainDough, "5 g")
+	hungry := `on = "dough"` + "\n" + `when = "dough.yeast_pct < 1"` + "\nadjust \"yeast\" {}"
+	safe := func(limit string) string {
+		return `on = "dough"` + "\n" + `when = "dough.yeast_pct > ` + limit + `"` + "\ndoubt = \"flag\""
+	}
+	for _, limit := range []string{"0.8", "0.4"} { // clear before, and flagged before
+		m := mender(t, hungry, safe(limit))
+		m.Rules[1].Level = finding.Note
+		o, _ := mended(t, m, text)
+		if string(o.Text) != text {
+			t.Errorf("with a limit of %s %% the yeast was raised:\n%+v", limit, o.Mending.Lines)
+		}
+		if left := o.Mending.Left; len(left) == 0 || !slices.Contains(left[len(left)-1].Against, "r1") && !slices.Contains(left[0].Against, "r1") {
+			t.Errorf("the rule of food safety is not named: %+v", left)
+		}
+	}
+	m := mender(t, hungry, safe("0.4")+"\nadjust \"yeast\" {}")
+	o, f := mended(t, m, text)
+	if got := grams(t, f, "instant yeast"); got != 4 {
+		t.Errorf("the yeast is %v g and not 4 g: food safety first\n%+v", got, o.Mending)
+	}
+}
+
 // BenchmarkMend mends the second draft of the demo kitchen; it tells the judgements and the texts read.
 func BenchmarkMend(b *testing.B) {
 	for _, name := range []string{"first-draft", "second-draft"} {

@@ -53,9 +53,13 @@ func Apply(text []byte, edits []Edit) ([]byte, error) {
 	return append(out, text[at:]...), nil
 }
 
-// LineEnding gives the line ending of a text: that of its first line, "\n" where it has none.
-func (f *File) LineEnding() string {
-	if i := bytes.IndexByte(f.Text, '\n'); i > 0 && f.Text[i-1] == '\r' {
+// LineEnding gives the line ending around a place: that of the line before it, else that of its own line, else "\n".
+func (f *File) LineEnding(at int) string {
+	i := bytes.LastIndexByte(f.Text[:at], '\n')
+	if i < 0 {
+		i = bytes.IndexByte(f.Text, '\n')
+	}
+	if i > 0 && f.Text[i-1] == '\r' {
 		return "\r\n"
 	}
 	return "\n"

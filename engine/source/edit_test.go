@@ -22,7 +22,7 @@ func TestApply(t *testing.T) {
 	if want := "\xef\xbb\xbfa = \"0.5 g\" # new\r\n\tb = \"25 g\" # é\r\n"; string(got) != want {
 		t.Errorf("got %q, want %q", got, want)
 	}
-	if f.LineEnding() != "\r\n" {
+	if f.LineEnding(0) != "\r\n" || f.LineEnding(len(text)) != "\r\n" || New("m", []byte("a\r\nb\nc")).LineEnding(6) != "\n" || New("n", nil).LineEnding(0) != "\n" {
 		t.Error("line ending")
 	}
 }
