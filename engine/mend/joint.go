@@ -32,6 +32,39 @@ func (m *Mender) Mend(name string, text []byte, index int) (*Outcome, error) {
 	if err != nil {
 		return nil, err
 	}
+	cur, changes := m.pass(base)
+	// What was done may open a way that was shut: pass over the result until a pass finds nothing, so that mending what is
+	// mended changes nothing.
+	for range mostPasses {
+		next, more := m.pass(cur)
+		if len(more) == 0 {
+			break
+		}
+		all := make([]*change, len(changes))
+		for i, c := range changes {
+			one := *c
+			all[i] = &one
+		}
+		for _, c := range more {
+			for _, k := range c.rules {
+				all = record(all, c.candidate, k)
+			}
+		}
+		whole, err := m.replay(base, all)
+		if err != nil || string(whole.text) != string(next.text) {
+			break // a share of a share, which cannot be told as one change of what the baker wrote
+		}
+		m.judgeAll(whole)
+		cur, changes = whole, all
+	}
+	return m.outcome(base, cur, changes), nil
+}
+
+// mostPasses bounds the passes over a formula.
+const mostPasses = 4
+
+// pass mends a version in rounds.
+func (m *Mender) pass(base *state) (*state, []*change) {
 	cur := base
 	var changes []*change
 	for range mostRounds {
@@ -56,7 +89,7 @@ func (m *Mender) Mend(name string, text []byte, index int) (*Outcome, error) {
 	if len(changes) == 0 {
 		cur = base
 	}
-	return m.outcome(base, cur, changes), nil
+	return cur, changes
 }
 
 // step finds the change, or the few that go together, for one finding: nil when there is none.
@@ -165,10 +198,11 @@ func (m *Mender) best(s *state, k key, taste bool) *candidate {
 	return best
 }
 
-// record adds a change, or moves on the one that already turns the same lever.
+// record adds a change, or moves on the one that already turns the same lever, unless one that works on shares of what it
+// finds stands behind it.
 func record(list []*change, c *candidate, k key) []*change {
-	for _, old := range list {
-		if old.lever.same(c.lever) {
+	for i, old := range list {
+		if old.lever.same(c.lever) && !slices.ContainsFunc(list[i:], func(later *change) bool { return later.lever.relative() }) {
 			moved := *c
 			l := *old.lever // measured from what the baker wrote
 			moved.lever = &l

@@ -74,6 +74,15 @@ func (l *lever) same(o *lever) bool {
 	return l.turn == o.turn && l.part == o.part && l.index == o.index && l.name == o.name && l.class == o.class
 }
 
+// relative tells whether what a lever writes hangs on what it finds written.
+func (l *lever) relative() bool {
+	switch l.turn {
+	case turnClass, turnBatch, turnTins, turnKind:
+		return true
+	}
+	return false
+}
+
 // classes says which ingredients an adjust block's name takes in, and the fact that its bounds and its to are in.
 var classes = map[string]struct {
 	fact   string

@@ -348,8 +348,12 @@ func TestMendAddsNothing(t *testing.T) {
 	checked := 0
 	// A mend takes half a second where the doughs are deep and the nights long: a dozen are tried each time. Asked for more
 	// by -rapid.checks it tries more.
-	if f := flag.Lookup("rapid.checks"); f.Value.String() == f.DefValue {
-		if err := f.Value.Set("12"); err != nil {
+	for name, few := range map[string]string{"rapid.checks": "12", "rapid.shrinktime": "10s"} {
+		f := flag.Lookup(name)
+		if f.Value.String() != f.DefValue {
+			continue
+		}
+		if err := f.Value.Set(few); err != nil {
 			t.Fatal(err)
 		}
 		defer func() { _ = f.Value.Set(f.DefValue) }()
