@@ -198,11 +198,11 @@ func (m *Mender) best(s *state, k key, taste bool) *candidate {
 	return best
 }
 
-// record adds a change, or moves on the one that already turns the same lever, unless one that works on shares of what it
-// finds stands behind it.
+// record adds a change, or moves on the one that already turns the same lever, unless one that takes a share of it
+// stands behind.
 func record(list []*change, c *candidate, k key) []*change {
 	for i, old := range list {
-		if old.lever.same(c.lever) && !slices.ContainsFunc(list[i:], func(later *change) bool { return later.lever.relative() }) {
+		if old.lever.same(c.lever) && !slices.ContainsFunc(list[i:], func(later *change) bool { return later.lever.shares(c.lever) }) {
 			moved := *c
 			l := *old.lever // measured from what the baker wrote
 			moved.lever = &l

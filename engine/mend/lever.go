@@ -74,11 +74,15 @@ func (l *lever) same(o *lever) bool {
 	return l.turn == o.turn && l.part == o.part && l.index == o.index && l.name == o.name && l.class == o.class
 }
 
-// relative tells whether what a lever writes hangs on what it finds written.
-func (l *lever) relative() bool {
+// shares tells whether what a lever writes is a share of what it finds at another, so that the order of the two matters.
+func (l *lever) shares(o *lever) bool {
 	switch l.turn {
-	case turnClass, turnBatch, turnTins, turnKind:
-		return true
+	case turnKind:
+		return o.turn == turnAmount && o.part == l.part && o.index == l.index
+	case turnClass, turnBatch:
+		return o.turn == turnAmount || o.turn == turnAdd || o.turn == turnClass || o.turn == turnBatch || o.turn == turnMakes
+	case turnTins:
+		return o.turn == turnMakes || o.turn == turnMeasure || o.turn == turnTins || o.turn == turnBatch
 	}
 	return false
 }
