@@ -68,6 +68,9 @@ Exit status: 0 nothing at the failing level, 1 findings at or above it,
 				}
 				res.Cover(backlog)
 			}
+			if wantsMends(outputs) {
+				e.Suggest(inputs, res)
+			}
 			res.Problems = append(problems, res.Problems...)
 			if len(res.Formulas) > 0 || len(res.Problems) == 0 {
 				if err := write(cmd, outputs, res, report.Options{Colour: useColour}); err != nil {
@@ -122,6 +125,16 @@ func today() (time.Time, error) {
 		return day, fmt.Errorf("FOREBAKE_TODAY is %q, which is no date; write year, month and day, such as 2026-11-25, or unset it", text)
 	}
 	return day, nil
+}
+
+// wantsMends tells whether an output shows the mends of findings; error lines do not.
+func wantsMends(outputs []output) bool {
+	for _, out := range outputs {
+		if out.format != "lines" {
+			return true
+		}
+	}
+	return false
 }
 
 // readInputs turns the arguments into files; "-" reads standard input.

@@ -65,7 +65,7 @@ func run(args []string, in io.Reader, out, errs io.Writer) int {
 	root.SetIn(in)
 	root.SetOut(out)
 	root.SetErr(errs)
-	root.AddCommand(checkCommand(), factsCommand(), whyCommand(), packsCommand(), trialCommand())
+	root.AddCommand(checkCommand(), factsCommand(), whyCommand(), packsCommand(), trialCommand(), mendCommand(), compareCommand())
 	err := root.Execute()
 	var status exit
 	switch {
