@@ -142,7 +142,7 @@ func shapeAt(d int, z float64) float64 {
 }
 
 // root is the n-th root, from 0, of the boundary equation: slab
-// z tan z = Bi, cylinder z J1(z) = Bi J0(z), sphere 1 - z cot z = Bi, by Newton
+// z tan z = Bi, cylinder z J1(z) = Bi J0(z), sphere 1 - z cot z = Bi, by Halley
 // kept inside its bracket. Error below 1e-12 of the root.
 func root(d, n int, bi float64) float64 {
 	lo, hi := float64(n)*math.Pi, float64(n)*math.Pi+math.Pi/2
@@ -170,7 +170,7 @@ func root(d, n int, bi float64) float64 {
 		z = lo + math.Atan(bi/z)
 	}
 	for range 60 {
-		f, slope := boundary(d, z, bi)
+		f, slope, bend := boundary(d, z, bi)
 		// Each equation is written to grow through its root on even brackets
 		// and to fall on odd ones.
 		if (f > 0) == (n%2 == 0) {
@@ -178,8 +178,8 @@ func root(d, n int, bi float64) float64 {
 		} else {
 			lo = z
 		}
-		next := z - f/slope
-		if math.Abs(next-z) <= 1e-7*z { // what is left is its square
+		next := z - f/(slope-bend*f/(2*slope)) // Halley's step
+		if math.Abs(next-z) <= 1e-5*z { // what is left is its cube
 			return next
 		}
 		if !(next > lo && next < hi) {
@@ -190,16 +190,16 @@ func root(d, n int, bi float64) float64 {
 	return z
 }
 
-// boundary is the boundary equation cleared of its poles, and its slope.
-func boundary(d int, z, bi float64) (f, slope float64) {
+// boundary is the boundary equation cleared of its poles, its slope and the change of that.
+func boundary(d int, z, bi float64) (f, slope, bend float64) {
 	switch d {
 	case 1:
 		sin, cos := math.Sincos(z)
-		return z*sin - bi*cos, sin + z*cos + bi*sin
+		return z*sin - bi*cos, sin + z*cos + bi*sin, (2+bi)*cos - z*sin
 	case 2:
 		j0, j1 := math.J0(z), math.J1(z)
-		return z*j1 - bi*j0, z*j0 + bi*j1
+		return z*j1 - bi*j0, z*j0 + bi*j1, (1+bi)*j0 - z*j1 - bi*j1/z
 	}
 	sin, cos := math.Sincos(z)
-	return (1-bi)*sin - z*cos, z*sin - bi*cos
+	return (1-bi)*sin - z*cos, z*sin - bi*cos, (1+bi)*sin + z*cos
 }
