@@ -197,8 +197,8 @@ func (p *part) along(c *exposure.Clock, from int, onward bool) {
 // heatedThrough is where nothing grows any more, C.
 var heatedThrough = history.Band{Cold: 60, Mid: 60, Warm: 60}
 
-// intoHeat is the time that an oven takes to bring the middle to where nothing grows, however long or short the bake is: what comes out
-// too early stands warm all the same. All of the bake where the oven cannot.
+// intoHeat is the time that an oven takes to bring the middle to where nothing grows, however long the bake goes on after that; all of
+// the bake where it does not come there.
 func intoHeat(st *history.Stage, hours Interval) Interval {
 	g, ok := st.Oven.MinutesToCore(heatedThrough.Mid)
 	if !ok {
@@ -209,7 +209,7 @@ func intoHeat(st *history.Stage, hours Interval) Interval {
 			return hours.Scale(min(1, g.Mid/end.Mid))
 		}
 	}
-	return Interval{Lo: g.Low / 60, Hi: g.High / 60}
+	return Interval{Lo: min(hours.Lo, g.Low/60), Hi: min(hours.Hi, g.High/60)}
 }
 
 // isWait tells whether a step without a time of its own leaves the part standing for an unknown while.

@@ -196,10 +196,10 @@ func finite(iv Interval) result {
 }
 
 func (j *Judge) read(i int) result {
-	if j.pins != nil && j.pins[i] != nil {
-		return number(*j.pins[i])
-	}
 	r := &j.expr.reads[i]
+	if j.pins != nil && j.pins[i] != nil && (r.fact == nil || r.fact.Type == facts.Number || r.fact.Type == facts.YesNo) {
+		return number(*j.pins[i]) // a text has no ends to be held at
+	}
 	if r.fact == nil {
 		l := &j.limits[r.limit]
 		return result{lo: l.Value - l.Half, hi: l.Value + l.Half}
