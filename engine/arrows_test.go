@@ -41,7 +41,7 @@ var mayKnow = map[string][]string{
 	"engine/house":   {"engine/finding", "engine/formula", "engine/kitchen", "engine/larder", "engine/quantity", "engine/reading", "engine/source"},
 	"engine/rule":    {"engine/facts", "engine/finding", "engine/formula", "engine/house", "engine/kitchen", "engine/quantity", "engine/reading", "engine/source", "engine/spelling"},
 	"engine/report":  {"engine/finding", "engine/source"}, // prints findings; a format must not be able to change an answer
-	"engine":         {"engine/backlog", "engine/facts", "engine/finding", "engine/formula", "engine/house", "engine/reading", "engine/rule", "engine/source", "rules"},
+	"engine":         {"engine/backlog", "engine/facts", "engine/finding", "engine/formula", "engine/house", "engine/kitchen", "engine/quantity", "engine/reading", "engine/rule", "engine/source", "rules"},
 	"cmd/forebake":   {"engine", "engine/finding", "engine/reading", "engine/report", "engine/source", "engine/spelling"}, // flags and exit statuses only
 }
 

@@ -1,4 +1,5 @@
-// Package report prints what a check found: as text for people, as error lines for editors, as JSON for programs.
+// Package report prints what a check found: as text for people, as error lines for editors, as JSON for
+// programs, as SARIF for code-scanning sites, as Markdown for reviews.
 //
 // It knows findings and cautions, never how they were found. In every format the cautions come first and the totals last,
 // with the same numbers. Whatever came from a file is made safe before it reaches a terminal.
@@ -24,6 +25,7 @@ type Run struct {
 	Unchecked []finding.Unchecked
 	Totals    finding.Totals
 	Notices   []string
+	Cards     func() []finding.Card // the rules in force by name, asked for by the formats that describe them; may be nil
 }
 
 // Formula is a formula that was judged.
@@ -42,7 +44,7 @@ type Options struct {
 }
 
 // Formats are the formats by name.
-var Formats = map[string]Writer{"text": Text, "lines": Lines, "json": JSON}
+var Formats = map[string]Writer{"text": Text, "lines": Lines, "json": JSON, "sarif": SARIF, "markdown": Markdown}
 
 // FormatNames lists the formats.
 func FormatNames() []string {
