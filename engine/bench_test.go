@@ -6,6 +6,7 @@ import (
 	"os"
 	"path/filepath"
 	"runtime"
+	"strconv"
 	"strings"
 	"sync"
 	"sync/atomic"
@@ -17,28 +18,68 @@ import (
 	"forebake/engine"
 )
 
-// generated makes a formula file of about 3 KB, the same for the same number: a sponge, a dough, a filling, a syrup, with
-// the spread of amounts that real ones have, and now and then a fault.
+// generated makes a formula file of about 3 KB, the same for the same number: a sponge, a dough, a filling, a syrup. Four in five are of
+// a kitchen that knows its trade and writes down what it reads; the fifth is a draft, with amounts and steps all over the place.
 func generated(n int) []byte {
 	r := rand.New(rand.NewPCG(uint64(n), 7))
+	draft := r.IntN(5) == 0
 	g := func(lo, hi int) int { return lo + r.IntN(hi-lo+1) }
-	pick := func(words ...string) string { return words[r.IntN(len(words))] }
-	var b strings.Builder
-	fmt.Fprintf(&b, "# Formula %d of a generated collection: deterministic, for measuring.\n", n)
-	fmt.Fprintf(&b, "formula \"generated %d\" {\n  family = %q\n  makes  = \"%d pieces\"\n\n", n, pick("sweet dough", "milk bread", "challah", "brioche moderate"), g(12, 40))
-	fmt.Fprintf(&b, "  preferment \"sponge\" {\n    ingredients = {\n      \"bread flour\"   = \"%d g\"\n      \"whole milk\"    = { amount = \"%d g\", temp = \"20 C\" }\n      \"instant yeast\" = \"%d g\"\n    }\n", g(150, 300), g(150, 300), g(1, 3))
-	fmt.Fprintf(&b, "    steps = [\n      { mix  = \"3 min\", by = \"hand\", to = \"24 C\" },\n      { rest = \"%d h to %d h\", at = \"room\", covered = true },\n    ]\n  }\n\n", g(6, 8), g(9, 12))
-	fmt.Fprintf(&b, "  dough \"main dough\" {\n    ingredients = {\n      \"the sponge\"       = \"all\"\n      \"bread flour\"      = { amount = \"%d g\", protein = \"12.%d %%\" }\n      \"whole milk\"       = { amount = \"%d g\", temp = \"6 C\" }\n", g(700, 1200), g(0, 8), g(200, 400))
-	fmt.Fprintf(&b, "      \"instant yeast\"    = { amount = \"%d.%d %%\", strain = %q }\n      \"sugar\"            = \"%d g\"\n      \"salt\"             = \"1.%d %%\"   # percent is on the total flour\n      \"egg\"              = \"%d pieces\"\n      \"unsalted butter\"  = { amount = \"%d g\", temp = \"18 C\" }\n",
-		g(0, 2), g(3, 9), pick("standard", "osmotolerant"), g(80, 260), g(0, 9), g(1, 4), g(90, 320))
-	for _, spice := range []string{"ground cardamom", "lemon zest", "vanilla extract", "dry skim milk", "raisins", "candied peel"} {
-		fmt.Fprintf(&b, "      %-18q = \"%d g\"\n", spice, g(8, 60))
+	// span draws from the narrow range of a formula that is settled, or the wide one of a draft.
+	span := func(lo, hi, wideLo, wideHi int) int {
+		if draft {
+			return g(wideLo, wideHi)
+		}
+		return g(lo, hi)
 	}
-	fmt.Fprintf(&b, "    }\n    # Mixed cold and to the full window; the butter goes in last. The slab is flat so that the middle cools with the rest,\n    # and the sheet is rolled only when a probe says that it is cold right through. Knots are tied loosely, seam down.\n    steps = [\n      { mix   = \"%d min\", by = \"spiral\", to = \"%d C\" },\n      { rest  = \"1 h\", at = \"room\", covered = true },\n      { fold  = 1 },\n      { chill = \"%d h\", at = \"fridge\", as = \"slab 40 mm\", covered = true },\n", g(8, 14), g(22, 27), g(2, 16))
-	fmt.Fprintf(&b, "      { sheet = \"%d mm\" },\n      { fill  = \"nut filling\" },\n      { roll  = \"coil\", slice = \"40 mm\" },\n      { shape = \"knots\", pieces = 24 },\n      { pan   = \"lined tray\" },\n      { proof = \"90 min to 2 h\", at = \"27 C\", covered = true },\n", g(4, 8))
-	fmt.Fprintf(&b, "      { bake  = \"%d min\", at = \"190 C\", core = \"92 C\" },\n      { brush = \"citrus syrup\" },\n      { cool  = \"45 min\", at = \"room\" },\n    ]\n  }\n\n", g(14, 30))
-	fmt.Fprintf(&b, "  # Toasted first, then ground with the sugar so that the paste stays short; spread when it has cooled to the room.\n  filling \"nut filling\" {\n    ingredients = {\n      \"ground hazelnuts\" = \"%d g\"\n      \"brown sugar\"      = \"%d g\"\n      \"unsalted butter\"  = \"%d g\"\n      \"whole milk\"       = \"%d g\"\n      \"cinnamon\"         = \"%d g\"\n      \"corn starch\"      = \"%d g\"\n    }\n    steps = [\n      { cook = \"5 min\", to = \"85 C\", by = \"stirring\" },\n      { cool = \"1 h\", at = \"room\", as = \"tray 15 mm\" },\n    ]\n  }\n\n", g(150, 300), g(80, 160), g(40, 90), g(60, 150), g(6, 20), g(5, 20))
-	fmt.Fprintf(&b, "  # Brought to the boil and left to cool with the zest in it; brushed on while the knots are warm, so that they shine.\n  syrup \"citrus syrup\" {\n    ingredients = {\n      \"sugar\"       = \"%d g\"\n      \"water\"       = \"%d g\"\n      \"lemon juice\" = \"%d g\"\n    }\n    steps = [\n      { cook = \"4 min\", to = \"104 C\" },\n      { cool = \"2 h\", at = \"room\" },\n    ]\n  }\n}\n", g(100, 200), g(60, 120), g(10, 40))
+	pick := func(words ...string) string { return words[r.IntN(len(words))] }
+	read := func(text string) string { // a reading, which a draft has not
+		if draft {
+			return ""
+		}
+		return ", measured = " + strconv.Quote(text)
+	}
+	var b strings.Builder
+	line := func(format string, args ...any) { fmt.Fprintf(&b, format+"\n", args...) }
+	line("# Formula %d of a generated collection: deterministic, for measuring.", n)
+	line("formula \"generated %d\" {", n)
+	line("  family = %q", pick("sweet dough", "milk bread", "challah"))
+	line("  makes  = \"%d pieces\"\n", g(36, 60))
+	line("  preferment \"sponge\" {\n    ingredients = {")
+	line("      \"bread flour\"   = \"%d g\"", span(400, 500, 150, 300))
+	line("      %-15q = { amount = \"%d g\", temp = \"20 C\" }", map[bool]string{true: "whole milk", false: "water"}[draft], span(260, 320, 150, 300))
+	line("      \"instant yeast\" = \"%d g\"\n    }", span(10, 12, 1, 3))
+	line("    steps = [\n      { mix  = \"3 min\", by = \"hand\", to = \"24 C\" },")
+	line("      { rest = %q, at = \"room\", as = \"bowl\", covered = true },\n    ]\n  }\n", map[bool]string{true: "6 h to 9 h", false: "90 min"}[draft])
+	line("  dough \"main dough\" {\n    ingredients = {\n      \"the sponge\"       = \"all\"")
+	flour := span(1200, 1600, 700, 1200)
+	line("      \"bread flour\"      = { amount = \"%d g\", protein = \"12.%d %%\" }", flour, g(0, 8))
+	line("      \"whole milk\"       = { amount = \"%d g\", temp = \"%d C\" }", flour*span(38, 42, 24, 40)/100, span(18, 22, 4, 8))
+	line("      \"instant yeast\"    = { amount = \"%s %%\", strain = %q }", map[bool]string{true: fmt.Sprintf("0.%d", g(3, 9)), false: fmt.Sprintf("1.%d", g(5, 9))}[draft], map[bool]string{true: "standard", false: "osmotolerant"}[draft])
+	line("      \"sugar\"            = \"%d g\"", flour*span(9, 13, 6, 30)/100)
+	line("      \"salt\"             = \"1.%d %%\"   # percent is on the total flour", span(6, 8, 0, 9))
+	line("      \"egg\"              = { amount = \"%d pieces\", temp = \"10 C\" }", span(3, 4, 1, 4))
+	line("      \"unsalted butter\"  = { amount = \"%d g\", temp = \"18 C\" }", flour*span(8, 12, 8, 40)/100)
+	for _, spice := range []string{"ground cardamom", "lemon zest", "vanilla extract", "dry skim milk", "raisins", "candied peel"} {
+		line("      %-18q = \"%d g\"", spice, span(12, 40, 8, 60))
+	}
+	line("    }\n    # Mixed cold and to the full window; the butter goes in last. The slab is flat so that the middle cools with the rest,\n    # and the sheet is rolled only when a probe says that it is cold right through. Knots are tied loosely, seam down.")
+	line("    steps = [\n      { mix   = \"%d min\", by = \"spiral\", to = \"25 C\"%s },", g(8, 14), read("25 C"))
+	line("      { rest  = \"%d min\", at = \"room\", as = \"bowl\", covered = true },\n      { fold  = 1 },", span(30, 40, 30, 90))
+	line("      { chill = \"%d min\", at = \"fridge\", as = \"slab %d mm\", covered = true%s },", span(60, 80, 90, 900), span(15, 20, 20, 60), read("9 C after 60 min"))
+	line("      { sheet = \"%d mm\" },\n      { fill  = \"nut filling\" },\n      { roll  = \"coil\", slice = \"40 mm\" },\n      { shape = \"knots\", pieces = 48 },", g(4, 8))
+	line("      { proof = \"%d min\", at = \"29 C\", covered = true%s },", span(60, 70, 40, 150), read("2 x after 60 min"))
+	line("      { bake  = \"%d min\", at = \"190 C\", core = \"92 C\"%s },", span(15, 18, 12, 30), read("94 C core"))
+	line("      { cool  = \"20 min\", at = \"room\" },\n      { brush = \"citrus syrup\" },\n      { cool  = \"45 min\", at = \"room\"%s },\n    ]\n  }\n", read("26 C"))
+	line("  # Toasted first, then ground with the sugar so that the paste stays short; spread when it has cooled to the room.\n  filling \"nut filling\" {\n    ingredients = {")
+	line("      \"ground hazelnuts\" = \"%d g\"\n      \"brown sugar\"      = \"%d g\"\n      \"unsalted butter\"  = \"%d g\"", g(250, 400), g(180, 260), g(40, 90))
+	if draft {
+		line("      \"whole milk\"       = \"%d g\"", g(60, 150))
+	}
+	line("      \"cinnamon\"         = \"%d g\"\n      \"corn starch\"      = \"%d g\"\n    }", g(12, 20), g(12, 20))
+	line("    steps = [\n      { cook = \"5 min\", to = \"85 C\", by = \"stirring\" },\n      { cool = \"1 h\", at = \"room\", as = \"tray 15 mm\"%s },\n    ]\n  }\n", read("22 C"))
+	line("  # Brought to the boil and left to cool with the zest in it; brushed on while the knots are warm, so that they shine.\n  syrup \"citrus syrup\" {\n    ph          = 3.2\n    ingredients = {")
+	line("      \"sugar\"       = \"%d g\"\n      \"water\"       = \"%d g\"\n      \"lemon juice\" = \"%d g\"\n    }", g(160, 200), g(90, 110), g(12, 30))
+	line("    steps = [\n      { cook = \"4 min\", to = \"104 C\" },\n      { cool = \"2 h\", at = \"room\"%s },\n    ]\n  }\n}", read("30 C"))
 	return []byte(b.String())
 }
 

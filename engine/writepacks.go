@@ -24,17 +24,16 @@ func WritePacks(dir string) (paths []string, err error) {
 		}
 		paths = append(paths, path)
 	}
+	files := make([]source.Rewrite, len(paths))
 	for i, path := range paths {
 		text, err := fs.ReadFile(rules.Files, ShippedPacks()[i]+".hcl")
-		if err == nil {
-			err = source.WriteFile(path, text)
-		}
 		if err != nil {
-			for _, done := range paths[:i] {
-				_ = os.Remove(done)
-			}
-			return nil, fmt.Errorf("%w; nothing was left behind", err)
+			return nil, err
 		}
+		files[i] = source.Rewrite{Path: path, After: text, New: true}
+	}
+	if err := source.WriteAll(files); err != nil {
+		return nil, err
 	}
 	return paths, nil
 }

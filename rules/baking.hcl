@@ -276,7 +276,10 @@ rule "bake-short" {
   why    = "A filling and a tin both slow the middle down. Colour is there long before the core is."
   source = "crumb capped at boiling, diffusivity fitted to published bake times with assumed dimensions: a factor of 1.5, no better"
 
-  adjust "step.time" { within = [5, 90] }
+  adjust "step.time" {
+    to     = "bake.minutes_to_core"
+    within = [5, 90]
+  }
 }
 
 trial "loaf in 13 min" {

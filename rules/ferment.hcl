@@ -17,7 +17,7 @@ rule "bulk-short" {
   why    = "A young dough is bucky: it tears and shrinks at the bench, the crumb is tight and tastes of flour."
   source = "published cards come to 1.06 to 1.54 by the same model for a doubling: US Armed Forces card D-055, a challah, quantity rolls (computed); 0.9 is a judgement, and the factor covers the model's error of 1.6 to 1.8 and that of the temperatures"
 
-  adjust "step.time" {}
+  adjust "rest.time" { within = [5, 360] }
   adjust "yeast" { within = [0.3, 3.8] }
 }
 
@@ -145,7 +145,7 @@ rule "bulk-long" {
   why    = "An old dough has spent its sugar and its strength: it spreads, proofs unevenly, bakes pale and smells of yeast."
   source = "published cards come to 1.06 to 1.54 by the same model for a doubling: US Armed Forces card D-055, a challah, quantity rolls (computed); 1.9 is a judgement, and the factor covers the model's error of 1.6 to 1.8 and that of the temperatures"
 
-  adjust "step.time" {}
+  adjust "rest.time" { within = [5, 360] }
   adjust "yeast" { within = [0.3, 3.8] }
 }
 
@@ -256,7 +256,7 @@ rule "proof-short" {
   why    = "An under-proofed piece bursts at its seams, springs wild in the oven and stays tight inside."
   source = "card D-055, one hour at 32 to 38 C, comes to 1.04 to 1.21 by the same model (computed); three-quarter proof for Danish and doughnut: Gisslen, Professional Baking (read); 0.7 and 0.6 are judgements, and the factor covers the model's error of 1.6 to 1.8 and that of the temperatures"
 
-  adjust "step.time" {}
+  adjust "step.time" { within = [15, 480] }
   adjust "step.at" { within = [20, 35] }
 }
 
@@ -378,7 +378,7 @@ rule "proof-long" {
   why    = "An over-proofed piece sinks at a touch, flattens in the oven and bakes coarse; one rich in butter leaks."
   source = "card D-055, one hour at 32 to 38 C, comes to 1.04 to 1.21 by the same model (computed); three-quarter proof for Danish and doughnut: Gisslen, Professional Baking (read); 1.5 and 1.1 are judgements, and the factor covers the model's error of 1.6 to 1.8 and that of the temperatures"
 
-  adjust "step.time" {}
+  adjust "step.time" { within = [15, 480] }
   adjust "step.at" { within = [20, 35] }
 }
 
@@ -501,7 +501,7 @@ rule "chill-too-slow" {
   why    = "Down to 10 C yeast goes on raising the dough, and its own heat slows the cooling. A thick dough is half risen before it is cold, and unevenly so."
   source = "series solution of transient conduction, good to about 27 % in time; yeast at 10 C works at about 15 % of its pace at 26 C (fit); 4 h is common practice, no source"
 
-  adjust "step.as" {}
+  adjust "step.as" { within = [25, 200] }
 }
 
 trial "56 mm thick for a night" {
@@ -558,7 +558,8 @@ rule "not-cold-yet" {
   why    = "Warm butter sticks to pin and bench and presses out; the sheet tears, and layers run together."
   source = "4 to 12 C at the pin for doughs with over 15 % butter: common practice, no source; laminated 16 to 20 C: IREKS Compendium of baking 11.3 (read)"
 
-  adjust "step.time" {}
+  adjust "chill.time" { within = [15, 2880] }
+  adjust "chill.as" { within = [25, 200] }
 }
 
 trial "16 % fat, 12.5 C at the pin" {

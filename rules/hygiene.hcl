@@ -246,6 +246,18 @@ trial "cream cheese filling, 5 C after 3 hours and 50 minutes" {
   }
 }
 
+trial "a bowl of cream cheese filling" {
+  rule   = "ambient-made-chill"
+  expect = "flagged"
+  formula "t" {
+    filling "cheese" {
+      ph          = 5.2
+      ingredients = { "cream cheese" = "2000 g", "sugar" = "400 g" }
+      steps       = [{ mix = "5 min", to = "18 C" }, { chill = "12 h", at = "3 C", as = "bowl" }]
+    }
+  }
+}
+
 trial "chilled again when it is cold" {
   rule   = "ambient-made-chill"
   expect = "clear"
@@ -404,8 +416,10 @@ rule "warm-time" {
   why    = "Time in the warm adds up, and a chill stops the clock without setting it back. A live yeast dough holds bacteria back, by how much no source says: this is the careful figure, and a long cold night counts little in it once the dough is cold through."
   source = "FDA Food Code 2022, 3-501.19(B), time as a control, 4 h (read)"
 
-  adjust "step.time" {}
-  adjust "step.at" {}
+  adjust "rest.time" { within = [20, 1440] }
+  adjust "proof.time" { within = [60, 1440] }
+  adjust "hold.time" {}
+  adjust "chill.as" { within = [15, 200] }
 }
 
 trial "cream cheese on the bench for 4 hours and 10 minutes" {
@@ -480,8 +494,10 @@ rule "growth-budget" {
   why    = "Each organism has a longest time at each warmth; the shares of it add up along the part's history. At 1 nothing is left."
   source = "FDA Fish and Fishery Products Hazards and Controls Guidance, App. 4 table A-2 (part read, part memory); made for fish, careful for a sour and live dough"
 
-  adjust "step.time" {}
-  adjust "step.at" {}
+  adjust "rest.time" { within = [20, 1440] }
+  adjust "proof.time" { within = [60, 1440] }
+  adjust "hold.time" {}
+  adjust "chill.as" { within = [15, 200] }
 }
 
 trial "egg and cheese at 25 C for 2 hours and 6 minutes" {
@@ -552,8 +568,10 @@ rule "toxin-not-baked-out" {
   why    = "These two can leave a poison that heat does not destroy. Many egg doughs have stood so long and hurt nobody, since yeast and acid hold bacteria back; no published figure says by how much, so the table stands."
   source = "FDA Fish and Fishery Products Hazards and Controls Guidance, App. 4 table A-2 and ch. 15: 3 h above 21 C, 12 h from 10 to 21 C for S. aureus (read); toxins: EFSA and ICMSF reviews (read)"
 
-  adjust "step.time" {}
-  adjust "step.at" {}
+  adjust "rest.time" { within = [20, 1440] }
+  adjust "proof.time" { within = [60, 1440] }
+  adjust "hold.time" {}
+  adjust "chill.as" { within = [15, 200] }
 }
 
 trial "milk and egg at 25 C for 3 hours and 9 minutes" {
@@ -626,7 +644,7 @@ rule "egg-undercooked" {
   why    = "Raw egg can carry Salmonella. The code asks for 68 C held 17 seconds, or 70 C at once; advice for egg dishes is 71 C."
   source = "FDA Food Code 2022, 3-401.11(A)(2), 3-302.13 (read); USDA chart: 71 C, 160 F (read)"
 
-  adjust "step.to" {}
+  adjust "cook.to" {}
 }
 
 trial "custard cooked to 66 C" {

@@ -16,6 +16,7 @@ rule "dough-too-warm" {
   why    = "A warm dough ferments ahead of you, turns sticky and keeps badly. Butter softens on the way, and a rich dough slackens first."
   source = "published cards 25.6 to 27.8 C: US Armed Forces Recipe Service / TM 10-412 (2003), read; doughnut 26 to 28 C: BAKERpedia, read; brioche high in butter 20 to 25 C: Suas; Hamelman (memory); 30 % as the line is common practice, and 2.5 C is half the range of a mixer's friction"
 
+  adjust "liquid.temp" { within = [1, 43] }
   adjust "step.to" { within = [16, 28] }
 }
 
@@ -153,6 +154,7 @@ rule "dough-too-cold" {
   why    = "Yeast works at about half its pace at 20 C and a third at 15 C, so every time in the formula comes out too short."
   source = "laminated dough 16 to 20 C: IREKS Compendium of baking 11.3 (read); 20 C for the others is the low end for rich brioche (Suas; Hamelman, memory), else common practice; 2.5 C is half the range of a mixer's friction"
 
+  adjust "liquid.temp" { within = [1, 43] }
   adjust "step.to" { within = [16, 28] }
 }
 
@@ -393,6 +395,11 @@ rule "fat-too-soft" {
   say    = "Butter goes into this dough at {mix.fat_c}. Work it in at 16 to 18 C, pliable and not greasy; over {limit.fat_c} chill it first."
   why    = "Soft butter smears over the flour instead of lying in the gluten: the dough turns greasy and slack, and the crumb comes out short."
   source = "16 to 18 C, pliable and not greasy, soft at 26 C: a sourdough school's note (read); 22 C as the limit is common practice, no source"
+
+  adjust "fat.temp" {
+    to     = "17"
+    within = [13, 22]
+  }
 }
 
 trial "butter at 22.5 C in the dough" {
@@ -458,6 +465,11 @@ rule "fat-too-hard" {
   say    = "Butter goes into this dough at {mix.fat_c}. Under {limit.fat_c} it stays in lumps: let it come to 16 to 18 C, or beat it pliable with a pin first."
   why    = "Hard butter tears the gluten and is still in pieces when the dough is done. It melts out of them in the proof."
   source = "16 to 18 C for brioche: a sourdough school's note (read); 13 C, where butter begins to bend, is that of butter for lamination (Suas; Hamelman; Cauvain, memory)"
+
+  adjust "fat.temp" {
+    to     = "17"
+    within = [13, 22]
+  }
 }
 
 trial "butter at 12.5 C in the dough" {
@@ -513,6 +525,7 @@ rule "fat-melts-in-dough" {
   why    = "Once butter has run out it does not go back in: the dough shines, will not hold together, and bakes greasy."
   source = "butter softens and oils out above about 28 C: Suas; Hamelman (memory); 15 % as the line is common practice, no source"
 
+  adjust "liquid.temp" { within = [1, 43] }
   adjust "step.to" { within = [16, 28] }
 }
 

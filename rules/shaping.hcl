@@ -13,6 +13,8 @@ rule "sheet-thin" {
   say    = "The sheet is rolled to {sheet.thickness_mm}. A dough that is filled and rolled up wants {limit.sheet_mm} or more; about 5 mm is usual."
   why    = "A sheet that thin tears under the filling, and its layers bake to one with no crumb between."
   source = "rolled, filled and twisted doughs 3 to 6 mm, about 5: common practice, no source; a cinnamon roll of 1/4 inch after an Armed Forces card (read)"
+
+  adjust "step.measure" { within = [3, 10] }
 }
 
 trial "filled sheet of 2.8 mm" {
@@ -70,6 +72,8 @@ rule "sheet-thick" {
   say    = "The sheet is rolled to {sheet.thickness_mm}. A dough that is filled and rolled up wants {limit.sheet_mm} or less; about 5 mm is usual."
   why    = "A thick sheet makes few turns: the filling lies in one lump, and the middle of the coil bakes last."
   source = "rolled, filled and twisted doughs 3 to 6 mm, about 5: common practice, no source; 10 mm as the limit is a judgement"
+
+  adjust "step.measure" { within = [3, 10] }
 }
 
 trial "filled sheet of 10.5 mm" {
@@ -302,7 +306,8 @@ rule "tin-overfull" {
   why    = "Too much dough in a tin mushrooms over the rim, sets a thick crust there and stays close in the middle."
   source = "mL of tin for a gram: milk bread 3.8 to 4.3, wholesale white 4.4 (read); brioche 2.6 to 3.6, filled 2.4 to 3.2 of dough and filling (common practice)"
 
-  adjust "makes" {}
+  adjust "tins" {}
+  adjust "batch" {}
 }
 
 trial "brioche at 2.5 mL a gram" {
@@ -390,7 +395,8 @@ rule "tin-underfull" {
   why    = "Too little dough never reaches the rim: a low loaf with pale sides, or an over-proofed one that has chased the tin."
   source = "mL of tin for a gram: milk bread 3.8 to 4.3, wholesale white 4.4 (read); brioche 2.6 to 3.6, filled 2.4 to 3.2 of dough and filling (common practice)"
 
-  adjust "makes" {}
+  adjust "tins" {}
+  adjust "batch" {}
 }
 
 trial "brioche at 3.7 mL a gram" {
@@ -468,6 +474,7 @@ rule "pieces-uneven" {
   why    = "A left-over lump is thrown away, or goes in as one piece that bakes unlike the others."
   source = "mixing and scaling loss up to 5 %: IREKS Compendium of baking 13.5 (read); a quarter of a piece as the limit is a judgement"
 
+  adjust "step.measure" {}
   adjust "makes" {}
 }
 

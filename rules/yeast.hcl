@@ -515,6 +515,10 @@ rule "yeast-scalded" {
   why    = "Yeast dies between 54 and 60 C, within minutes. A dead dough shows only hours later."
   source = "death at 130 to 140 F (54 to 60 C): Exploratorium, after Gardiner & Wilson, The Inquisitive Cook (1998), read; 138 F in textbooks (Gisslen and others), memory"
 
+  adjust "liquid.temp" {
+    to     = "43"
+    within = [20, 43]
+  }
   adjust "step.at" {
     to     = "43"
     within = [20, 43]
@@ -613,6 +617,10 @@ rule "yeast-hurt" {
   why    = "In plain warm liquid yeast is harmed within minutes from about 45 C. A short soak of dry yeast bears a little more than a mix does."
   source = "published soaks 40.6 to 46.1 C: Exploratorium, after Gardiner & Wilson, The Inquisitive Cook (1998), read; 43 C: US Army TM 10-412 (2003), read; where harm begins is common practice"
 
+  adjust "liquid.temp" {
+    to     = "43"
+    within = [20, 43]
+  }
   adjust "step.at" {
     to     = "43"
     within = [20, 43]
@@ -784,6 +792,10 @@ rule "active-dry-cold-soak" {
     to     = "42"
     within = [38, 43]
   }
+  adjust "liquid.temp" {
+    to     = "42"
+    within = [38, 43]
+  }
 }
 
 trial "active dry in water at 37 C" {
@@ -840,6 +852,8 @@ rule "yeast-for-overnight" {
   source = "overnight dose: common practice, no source; ripeness by the model, cardinal temperatures fitted to four relative rates; 1.25 %-hours is one doubling, from three published formulas, and 3 as over-ripe is a judgement"
 
   adjust "yeast" { within = [0.3, 3.8] }
+  adjust "rest.time" { within = [5, 360] }
+  adjust "chill.as" { within = [25, 200] }
 }
 
 trial "2.3 % yeast, then a night" {

@@ -5,7 +5,6 @@ import (
 	"errors"
 	"fmt"
 	"io"
-	"io/fs"
 	"os"
 	"strings"
 	"time"
@@ -77,6 +76,9 @@ Exit status: 0 nothing at the failing level, 1 findings at or above it,
 				}
 				res.Cover(backlog)
 			}
+			if wantsMends(outputs) {
+				e.Suggest(inputs, res)
+			}
 			res.Problems = append(problems, res.Problems...)
 			if len(res.Formulas) > 0 || len(res.Problems) == 0 {
 				if err := write(cmd, outputs, res, report.Options{Colour: useColour}); err != nil {
@@ -138,6 +140,16 @@ func today() (time.Time, error) {
 		return day, fmt.Errorf("FOREBAKE_TODAY is %q, which is no date; write year, month and day, such as 2026-11-25, or unset it", text)
 	}
 	return day, nil
+}
+
+// wantsMends tells whether an output shows the mends of findings; error lines do not.
+func wantsMends(outputs []output) bool {
+	for _, out := range outputs {
+		if out.format != "lines" {
+			return true
+		}
+	}
+	return false
 }
 
 // readInputs turns the arguments into files; "-" reads standard input.
@@ -235,12 +247,7 @@ func writeOutput(path string, text []byte) error {
 	if info, err := os.Stat(path); err == nil && !info.Mode().IsRegular() && !info.IsDir() {
 		return os.WriteFile(path, text, 0o666)
 	}
-	err := source.WriteFile(path, text)
-	var of *fs.PathError
-	if errors.As(err, &of) { // it names the new file beside the old one, which nobody asked for
-		return fmt.Errorf("%s: cannot be written: %w", path, of.Err)
-	}
-	return err
+	return source.WriteFile(path, text)
 }
 
 // wantsColour decides on colour: on a terminal only, and not where NO_COLOR is set, unless the user says otherwise.

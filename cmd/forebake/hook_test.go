@@ -36,7 +36,7 @@ const (
 )
 
 // The hook in the real program pre-commit: it builds forebake from a copy of this project, offline, and runs in another
-// repository. A new cook changes a formula in a branch; the commit is stopped with one finding and its reason.
+// repository. A new cook changes a formula in a branch; the commit is stopped with one finding, its reason and its mend.
 func TestHookStopsACommit(t *testing.T) {
 	for _, name := range []string{"pre-commit", "git"} {
 		if _, err := exec.LookPath(name); err != nil {
@@ -117,7 +117,7 @@ func TestHookStopsACommit(t *testing.T) {
 	if n := len(regexp.MustCompile(`(?m)^  (stop|risk|note) +line`).FindAllString(out, -1)); n != 1 {
 		t.Errorf("%d findings, not one:\n%s", n, out)
 	}
-	for _, part := range []string{"Failed", "Cautions", "risk  line 2, dough \"bun dough\"", "Salt is 1 % of the flour", "Why: ", "Rule: salt-low"} {
+	for _, part := range []string{"Failed", "Cautions", "risk  line 2, dough \"bun dough\"", "Salt is 1 % of the flour", "Why: ", "Mend: salt in dough \"bun dough\": 10 g to ", "Rule: salt-low"} {
 		if !strings.Contains(out, part) {
 			t.Errorf("no %q in:\n%s", part, out)
 		}

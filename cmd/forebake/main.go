@@ -66,7 +66,7 @@ func run(args []string, in io.Reader, out, errs io.Writer) int {
 	root.SetErr(errs)
 	check, facts, packs := checkCommand(), factsCommand(), packsCommand()
 	completeFlags(check, facts, packs)
-	root.AddCommand(check, facts, whyCommand(), packs, trialCommand(), completionCommand())
+	root.AddCommand(check, facts, whyCommand(), packs, trialCommand(), mendCommand(), compareCommand(), completionCommand())
 	err := root.Execute()
 	var status exit
 	switch {

@@ -172,6 +172,8 @@ func (p *part) along(c *exposure.Clock, from int, onward bool) {
 			c.Wait(st, sporesOnly)
 		case isWait(verb) && hours.Hi > 0: // nothing here needs control, or it is a crumb: its course was not drawn
 			c.Straight(st.StartCore, st.CoreMax, hours, sporesOnly)
+		case verb == "bake":
+			c.Straight(st.StartCore, heatedThrough, intoHeat(st, hours), sporesOnly)
 		case hours.Hi > 0:
 			c.Straight(st.StartCore, st.Core, hours, sporesOnly)
 		}
@@ -190,6 +192,19 @@ func (p *part) along(c *exposure.Clock, from int, onward bool) {
 			sinceKill = 0
 		}
 	}
+}
+
+// heatedThrough is where nothing grows any more, C.
+var heatedThrough = history.Band{Cold: 60, Mid: 60, Warm: 60}
+
+// intoHeat is the time that an oven takes to bring the middle to where nothing grows, however long or short the bake is: what comes out
+// too early stands warm all the same. All of the bake where the oven cannot.
+func intoHeat(st *history.Stage, hours Interval) Interval {
+	g, ok := st.Oven.MinutesToCore(heatedThrough.Mid)
+	if !ok {
+		return hours
+	}
+	return Interval{Lo: g.Low / 60, Hi: g.High / 60}
 }
 
 // isWait tells whether a step without a time of its own leaves the part standing for an unknown while.

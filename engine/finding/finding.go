@@ -82,6 +82,7 @@ type Finding struct {
 	Why     string
 	Source  string
 	Figures []Figure
+	Mends   []Mend   // changes that would clear it, where they were looked for
 	Needs   []string // facts or fields that would settle an unsure answer, or one flagged in doubt
 	Reason  string   // of an unsure answer: the part of Text that other rules may share; of one flagged in doubt: what left it open
 	Doubt   bool     // flagged because it could not be ruled out, not because it is certain

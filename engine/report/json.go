@@ -120,6 +120,9 @@ func JSON(w io.Writer, run *Run, _ Options) error {
 			at := f.Place.File.Position(f.Place.Start)
 			j.File, j.Line, j.Column = f.Place.File.Name, at.Line, at.Column
 		}
+		for _, m := range f.Mends {
+			j.Mends = append(j.Mends, jsonMend{m.Text, m.Trust})
+		}
 		for _, g := range f.Figures {
 			j.Facts = append(j.Facts, figureJSON(g))
 		}

@@ -171,6 +171,9 @@ func (p *page) body(f *finding.Finding, indent string) {
 	if figures := figures(f); figures != "" {
 		fmt.Fprintf(p, "%sFigures: %s.  \n", indent, markdown(figures))
 	}
+	for _, m := range f.Mends {
+		fmt.Fprintf(p, "%sMend: %s (%s)  \n", indent, markdown(m.Text), m.Trust)
+	}
 }
 
 // at gives the file and line of a place.

@@ -8,6 +8,7 @@ package report
 import (
 	"fmt"
 	"io"
+	"slices"
 	"sort"
 	"strings"
 
@@ -132,7 +133,9 @@ func merge(cautions []*finding.Caution) []*merged {
 		if at == len(m.details) {
 			m.details = append(m.details, detail{text: c.Detail})
 		}
-		m.details[at].formulas = append(m.details[at].formulas, c.Formula)
+		if !slices.Contains(m.details[at].formulas, c.Formula) { // two versions of one formula say it once
+			m.details[at].formulas = append(m.details[at].formulas, c.Formula)
+		}
 	}
 	sort.SliceStable(out, func(i, j int) bool { return out[i].Rank < out[j].Rank })
 	return out

@@ -110,14 +110,15 @@ type (
 		Location      *sarifLocation `json:"location,omitempty"`
 	}
 	sarifResultProperties struct {
-		Answer     string   `json:"answer"` // flagged, unsure or waived; caution and foodSafety are what the program says beside the rules
-		Formula    string   `json:"formula,omitempty"`
-		Subject    string   `json:"subject,omitempty"`
-		FoodSafety bool     `json:"foodSafety,omitempty"`
-		Doubt      bool     `json:"doubt,omitempty"`
-		Figures    string   `json:"figures,omitempty"`
-		Needs      []string `json:"needs,omitempty"`
-		Source     string   `json:"source,omitempty"`
+		Answer     string     `json:"answer"` // flagged, unsure or waived; caution and foodSafety are what the program says beside the rules
+		Formula    string     `json:"formula,omitempty"`
+		Subject    string     `json:"subject,omitempty"`
+		FoodSafety bool       `json:"foodSafety,omitempty"`
+		Doubt      bool       `json:"doubt,omitempty"`
+		Figures    string     `json:"figures,omitempty"`
+		Needs      []string   `json:"needs,omitempty"`
+		Mends      []jsonMend `json:"mends,omitempty"`
+		Source     string     `json:"source,omitempty"`
 	}
 )
 
@@ -302,7 +303,12 @@ func (s *sarif) result(f *finding.Finding) sarifResult {
 		at := sarifLocation{PhysicalLocation: physical(f.By)}
 		r.Suppressions = append(r.Suppressions, sarifSuppression{"external", "accepted", source.Safe(reason(f.Because) + until(f) + ", " + who(f.By)), &at})
 	}
-	r.Message = sarifText{Text: plainText(text + " Why: " + f.Why)}
+	text += " Why: " + f.Why
+	for _, m := range f.Mends { // not as fixes of SARIF: these are for the baker to weigh, and forebake mend makes them
+		text += " Mend: " + m.Text + " (" + m.Trust + ")."
+		r.Properties.Mends = append(r.Properties.Mends, jsonMend{source.Safe(m.Text), m.Trust})
+	}
+	r.Message = sarifText{Text: plainText(text)}
 	told := map[string]bool{}
 	for _, g := range f.Figures {
 		if g.Place.IsZero() || told[g.Name] {

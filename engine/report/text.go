@@ -91,6 +91,17 @@ func Text(w io.Writer, run *Run, o Options) error {
 	return err
 }
 
+// Cautions prints the cautions of some formulas by themselves, for what stands under them.
+func Cautions(w io.Writer, list []*finding.Caution, formulas int, o Options) error {
+	t := &text{palette: newPalette(o.Colour), width: o.Width}
+	if t.width == 0 {
+		t.width = 96
+	}
+	t.cautions(&Run{Cautions: list, Formulas: make([]Formula, formulas)})
+	_, err := io.WriteString(w, t.String())
+	return err
+}
+
 func (t *text) cautions(run *Run) {
 	list := merge(run.Cautions)
 	if len(list) == 0 {
@@ -268,6 +279,9 @@ func (t *text) body(f *finding.Finding, told bool) {
 	}
 	if figures := figures(f); figures != "" {
 		t.paragraph("Figures: "+figures+".", indent, indent)
+	}
+	for _, m := range f.Mends {
+		t.paragraph("Mend: "+source.Safe(m.Text)+" ("+m.Trust+")", indent, indent)
 	}
 }
 

@@ -105,7 +105,7 @@ func (j *Judge) place(x facts.Subject) source.Place {
 // figures lists the facts that a condition read and the limits it held them against. Facts behind a clause that is false
 // without them were not read, and are not listed.
 func (j *Judge) figures(rule *Rule, x facts.Subject) []finding.Figure {
-	var out []finding.Figure
+	out := make([]finding.Figure, 0, len(rule.When.reads))
 	j.expr, j.subject, j.limits = rule.When, x, rule.Limits
 	for i := range rule.When.reads {
 		r := &rule.When.reads[i]

@@ -143,7 +143,8 @@ var (
 	CautionKeys = []string{"on", "when", "say", "detail", "source"}
 	TrialKeys   = []string{"rule", "caution", "expect"}
 	Levers      = []string{"amount", "flour", "starch", "sugar", "salt", "fat", "egg", "milk", "liquid", "water", "yeast", "yeast.strain", "yeast.kind",
-		"spice", "fruit", "nuts", "chocolate", "spirit", "step.time", "step.at", "step.to", "step.core", "step.as", "step.with", "makes", "kitchen.scale"}
+		"spice", "fruit", "nuts", "chocolate", "spirit", "step.time", "step.at", "step.to", "step.core", "step.as", "step.with", "step.measure",
+		"liquid.temp", "fat.temp", "rest.time", "proof.time", "hold.time", "chill.time", "chill.as", "cool.time", "cool.as", "cook.to", "tins", "batch", "makes", "kitchen.scale"}
 )
 
 // Options say how a pack is read.

@@ -73,6 +73,16 @@ func (s *Set) Waive(list []*finding.Finding, seen Seen) []*finding.Finding {
 	return own
 }
 
+// Waives tells whether the house sets a rule aside for a formula on that day.
+func (s *Set) Waives(rule, formula string, today time.Time) bool {
+	for _, w := range s.Waivers {
+		if w.ID == rule && w.covers(formula) && w.fault(today) == nil {
+			return true
+		}
+	}
+	return false
+}
+
 // covers tells whether a waiver is for a formula.
 func (w *Waiver) covers(formula string) bool { return w.Formula == "" || glob(w.Formula, formula) }
 

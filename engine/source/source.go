@@ -2,9 +2,11 @@
 // the guard that keeps hostile text away from the HCL parser, and the parse
 // itself.
 //
+// It also splices edits into a text byte by byte (Apply), and writes files anew
+// without ever leaving half of one (WriteAll).
+//
 // Every reader of formula, house and rule files calls it, and so does whatever
-// prints a place. It never reads or writes a disk, never evaluates an
-// expression, and knows no word of baking.
+// prints a place. It never evaluates an expression and knows no word of baking.
 //
 // Places are byte ranges into File.Text. Lines and columns are worked out only
 // when something is printed, because each output counts columns its own way.

@@ -1,0 +1,90 @@
+package main
+
+import (
+	"errors"
+	"os"
+	"os/signal"
+	"syscall"
+
+	"github.com/spf13/cobra"
+
+	"forebake/engine"
+	"forebake/engine/report"
+)
+
+func mendCommand() *cobra.Command {
+	var write, taste bool
+	var name, colour string
+	var workers int
+	cmd := &cobra.Command{
+		Use:   "mend [path ...]",
+		Short: "The smallest changes that clear the findings, proven by a second check",
+		Long: `Shows, for each formula, the lines to change, what each change clears, and what is left
+and why. Each change says how far to trust it: exact (computed by the rule), searched
+(found and proven), or taste (yours to choose; made with --taste only).
+--write changes the files in place: only the changed values, all files or none.
+
+Exit status: 0 nothing at the failing level is left, 1 something is,
+2 the input or the command could not be used, and nothing was written.`,
+		RunE: func(cmd *cobra.Command, args []string) error {
+			useColour, err := wantsColour(colour, cmd.OutOrStdout())
+			if err != nil {
+				return err
+			}
+			inputs, problems, err := readInputs(cmd, args, name)
+			if err != nil {
+				return err
+			}
+			for _, in := range inputs {
+				if write && in.Path == "" {
+					return errors.New("--write cannot write to standard input; name the file")
+				}
+			}
+			e := engine.New()
+			e.Workers = workers
+			if e.Today, err = today(); err != nil {
+				return err
+			}
+			res := e.Mend(inputs, taste)
+			if problems = append(problems, res.Problems...); len(problems) > 0 {
+				if write {
+					defer cmd.PrintErrln("forebake: nothing was written")
+				}
+				return complain(cmd, problems)
+			}
+			if write {
+				signal.Ignore(os.Interrupt, syscall.SIGTERM) // a few milliseconds, at the end of which no temporary file is left
+				if err := res.Write(); err != nil {
+					return err
+				}
+			}
+			if err := cautionsFirst(cmd, e, inputs, useColour); err != nil {
+				return err
+			}
+			if err := report.Mend(cmd.OutOrStdout(), res.Mendings, report.Options{Colour: useColour}); err != nil {
+				return err
+			}
+			if res.Failed() {
+				return exit(exitFound)
+			}
+			return nil
+		},
+	}
+	flags := cmd.Flags()
+	flags.BoolVar(&write, "write", false, "change the files in place")
+	flags.BoolVar(&taste, "taste", false, "make the changes that are a matter of taste too")
+	flags.StringVar(&name, "name", "standard-input.hcl", "`name` of the file that - reads")
+	flags.StringVar(&colour, "color", "auto", "colour: auto, always, never")
+	flags.IntVar(&workers, "workers", 0, "files mended at once (default: one a processor)")
+	return cmd
+}
+
+// cautionsFirst prints the cautions of the formulas above whatever else is said of them.
+func cautionsFirst(cmd *cobra.Command, e *engine.Engine, inputs []engine.Input, colour bool) error {
+	res := e.Check(inputs)
+	names := map[string]bool{}
+	for _, f := range res.Formulas {
+		names[f.Name] = true
+	}
+	return report.Cautions(cmd.OutOrStdout(), res.Cautions, len(names), report.Options{Colour: colour})
+}

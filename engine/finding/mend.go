@@ -1,0 +1,57 @@
+package finding
+
+// Mend is a change that would clear a finding.
+type Mend struct {
+	Text  string // "instant yeast in dough \"d\": 2.4 % to 0.9 % (line 15)"
+	Trust string // one of Trusts
+}
+
+// Trusts say how far to trust a mend: computed by the rule, searched for and proven, or a choice that is the baker's.
+var Trusts = []string{"exact", "searched", "taste"}
+
+// Mending is what was found for one formula, ready to print.
+type Mending struct {
+	Formula string
+	File    string
+	Line    int
+	Lines   []ChangedLines // what differs in the file
+	Changes []Change
+	Choices []Change // taste: not made unless asked for
+	Left    []Left   // flagged still, each with why
+	Wrote   bool
+}
+
+// ChangedLines is a run of lines before and after.
+type ChangedLines struct {
+	OldLine, NewLine int
+	Old, New         []string
+}
+
+// Change is one lever turned.
+type Change struct {
+	Mend
+	Rules   []Turned
+	With    []string // rules whose change needs this one beside it; only where Rules is empty
+	Figures []BeforeAfter
+}
+
+// Turned is a finding that a change helped: cleared, or no longer sure.
+type Turned struct {
+	Rule, Subject string
+	Level         Level
+	Line          int
+	Unsure        bool // the model cannot tell any more; not cleared
+}
+
+// BeforeAfter is a figure on the formula as it was and as mended.
+type BeforeAfter struct{ Label, Subject, Before, After string }
+
+// Left is a finding that stays.
+type Left struct {
+	Rule, Subject string
+	Level         Level
+	Line          int
+	Why           string
+	Against       []string // rules that pull the same lever the other way
+	Nearest       string   // the change that comes nearest
+}

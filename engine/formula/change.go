@@ -1,0 +1,396 @@
+package formula
+
+import (
+	"bytes"
+	"fmt"
+	"strconv"
+	"strings"
+	"unicode/utf8"
+
+	"github.com/hashicorp/hcl/v2/hclsyntax"
+
+	"forebake/engine/quantity"
+	"forebake/engine/reading"
+	"forebake/engine/source"
+)
+
+// Changer turns new values into edits of the file that a formula was read from. Each edit changes one value, in the way
+// that the baker wrote it, or puts in the entry that is missing; spacing, comments and everything else stay.
+//
+// Package mend calls it. It decides nothing: which value, and to what, is the caller's.
+type Changer struct {
+	file *source.File
+	body *hclsyntax.Body
+}
+
+// NewChanger makes a changer for a formula file, which must read without problems.
+func NewChanger(f *source.File) (*Changer, error) {
+	body, problems := source.Parse(f)
+	if len(problems) > 0 {
+		return nil, problems
+	}
+	return &Changer{file: f, body: body}, nil
+}
+
+// Amount writes another amount for an ingredient. One that is given as an object stays one.
+func (c *Changer) Amount(in *Ingredient, text string) (source.Edit, error) {
+	item, err := c.line(in)
+	if err != nil {
+		return source.Edit{}, err
+	}
+	if object, ok := item.ValueExpr.(*hclsyntax.ObjectConsExpr); ok {
+		return c.set(object, "amount", text)
+	}
+	return c.replace(item.ValueExpr, text), nil
+}
+
+// Option writes an option of an ingredient: its temp, strain or form ("as"). An amount that stands alone becomes an object.
+func (c *Changer) Option(in *Ingredient, key, text string) (source.Edit, error) {
+	item, err := c.line(in)
+	if err != nil {
+		return source.Edit{}, err
+	}
+	if object, ok := item.ValueExpr.(*hclsyntax.ObjectConsExpr); ok {
+		return c.set(object, key, text)
+	}
+	s := span(item.ValueExpr)
+	return c.file.Replace(s, fmt.Sprintf("{ amount = %s, %s = %s }", c.file.Text[s.Start:s.End], key, quoted(text))), nil
+}
+
+// Rename gives an ingredient another name, such as another kind of yeast. Blanks before the equals sign make up for the
+// name's length, so that the column of signs stays in line.
+func (c *Changer) Rename(in *Ingredient, name string) (source.Edit, error) {
+	item, err := c.line(in)
+	if err != nil {
+		return source.Edit{}, err
+	}
+	key := span(item.KeyExpr)
+	text := quoted(name)
+	end := key.End
+	sign := bytes.IndexAny(c.file.Text[end:span(item.ValueExpr).Start], "=:")
+	if sign >= 0 && bytes.Equal(c.file.Text[end:end+sign], bytes.Repeat([]byte{' '}, sign)) && sign > 0 {
+		room := utf8.RuneCount(c.file.Text[key.Start:end]) + sign
+		text += strings.Repeat(" ", max(1, room-utf8.RuneCountInString(text)))
+		end += sign
+	}
+	return c.file.Replace(source.Span{Start: key.Start, End: end}, text), nil
+}
+
+// Add puts a new ingredient line at the end of a part's list, indented and aligned as its neighbours are.
+func (c *Changer) Add(p *Part, name, amount string) (source.Edit, error) {
+	if len(p.Ingredients) == 0 {
+		return source.Edit{}, fmt.Errorf("%s %q has no line to put another below", p.Kind, p.Name)
+	}
+	object := c.object(p.Ingredients[0].Place.Start)
+	if object == nil {
+		return source.Edit{}, notFound(p.Ingredients[0].Place)
+	}
+	last := object.Items[len(object.Items)-1]
+	key, value := span(last.KeyExpr), span(last.ValueExpr)
+	sign := bytes.IndexAny(c.file.Text[key.End:value.Start], "=:")
+	room := utf8.RuneCount(c.file.Text[key.Start:key.End]) + sign
+	return c.insert(object, quoted(name), room, quoted(amount)), nil
+}
+
+// Main writes another value for the step's own measure: the time of a rest, the thickness of a sheet, the pieces of a divide.
+func (c *Changer) Main(s *Step, text string) (source.Edit, error) {
+	return c.Step(s, s.Verb.Name, text)
+}
+
+// Step writes an option of a step, such as at, to, core, as or count, or puts it in where it is missing.
+func (c *Changer) Step(s *Step, key, text string) (source.Edit, error) {
+	object := c.object(s.Place.Start)
+	if object == nil {
+		return source.Edit{}, notFound(s.Place)
+	}
+	return c.set(object, key, text)
+}
+
+// AddStep puts a new step after another: on a line of its own where the steps stand so, with the same ending.
+func (c *Changer) AddStep(after *Step, text string) (source.Edit, error) {
+	object := c.object(after.Place.Start)
+	if object == nil {
+		return source.Edit{}, notFound(after.Place)
+	}
+	at := span(object)
+	begin := at.Start
+	for begin > 0 && (c.file.Text[begin-1] == ' ' || c.file.Text[begin-1] == '\t') {
+		begin--
+	}
+	if begin > 0 && c.file.Text[begin-1] != '\n' { // all steps on one line
+		return source.Edit{Start: at.End, End: at.End, New: ", " + text}, nil
+	}
+	indent := string(c.file.Text[begin:at.Start])
+	rest := c.file.Text[at.End:]
+	if len(rest) == 0 || rest[0] != ',' { // the last step, without a comma
+		return source.Edit{Start: at.End, End: at.End, New: "," + c.file.LineEnding(at.Start) + indent + text}, nil
+	}
+	end := at.End + 1
+	if nl := bytes.IndexByte(rest, '\n'); nl >= 0 { // a comment behind the comma stays on its line
+		end = at.End + nl
+		if nl > 0 && rest[nl-1] == '\r' {
+			end--
+		}
+	}
+	return source.Edit{Start: end, End: end, New: c.file.LineEnding(at.Start) + indent + text + ","}, nil
+}
+
+// Makes writes another yield of a formula.
+func (c *Changer) Makes(f *Formula, text string) (source.Edit, error) {
+	for _, b := range c.body.Blocks {
+		if b.Type != "formula" || len(b.LabelRanges) == 0 || b.LabelRanges[0].Start.Byte != f.Place.Start {
+			continue
+		}
+		if a := b.Body.Attributes["makes"]; a != nil {
+			return c.replace(a.Expr, text), nil
+		}
+		return source.Edit{}, fmt.Errorf("%s: formula %q says no makes = ... to change", f.Place, f.Name)
+	}
+	return source.Edit{}, notFound(f.Place)
+}
+
+func notFound(at source.Place) error {
+	return fmt.Errorf("%s: this entry was not found again; run the command again", at)
+}
+
+// line finds the line of an ingredient.
+func (c *Changer) line(in *Ingredient) (hclsyntax.ObjectConsItem, error) {
+	if object := c.object(in.Place.Start); object != nil {
+		for _, item := range object.Items {
+			if s := span(item.KeyExpr); s.Start <= in.Place.Start && in.Place.Start < max(s.End, s.Start+1) {
+				return item, nil
+			}
+		}
+	}
+	return hclsyntax.ObjectConsItem{}, notFound(in.Place)
+}
+
+// object finds the innermost object around a place.
+func (c *Changer) object(at int) *hclsyntax.ObjectConsExpr {
+	var found *hclsyntax.ObjectConsExpr
+	var visit func(e hclsyntax.Expression)
+	visit = func(e hclsyntax.Expression) {
+		if s := span(e); at < s.Start || at >= s.End {
+			return
+		}
+		switch x := e.(type) {
+		case *hclsyntax.ObjectConsExpr:
+			found = x
+			for _, item := range x.Items {
+				visit(item.ValueExpr)
+			}
+		case *hclsyntax.TupleConsExpr:
+			for _, one := range x.Exprs {
+				visit(one)
+			}
+		}
+	}
+	var blocks func(b *hclsyntax.Body)
+	blocks = func(b *hclsyntax.Body) {
+		for _, a := range b.Attributes {
+			visit(a.Expr)
+		}
+		for _, inner := range b.Blocks {
+			blocks(inner.Body)
+		}
+	}
+	blocks(c.body)
+	return found
+}
+
+// set writes one entry of an object, or puts it in after the last.
+func (c *Changer) set(object *hclsyntax.ObjectConsExpr, key, text string) (source.Edit, error) {
+	for _, item := range object.Items {
+		r := reading.Reader{File: c.file}
+		if name, _, ok := r.Text(item.KeyExpr, "a name"); ok && name == key {
+			return c.replace(item.ValueExpr, text), nil
+		}
+	}
+	if len(object.Items) == 0 {
+		return source.Edit{}, notFound(source.Place{File: c.file, Start: object.SrcRange.Start.Byte})
+	}
+	return c.insert(object, key, 0, quoted(text)), nil
+}
+
+// insert puts an entry after the last of an object: on a line of its own where they stand so, else behind a comma. room is
+// the column of the equals sign, counted from the key.
+func (c *Changer) insert(object *hclsyntax.ObjectConsExpr, key string, room int, value string) source.Edit {
+	last := object.Items[len(object.Items)-1]
+	from, end := span(last.KeyExpr).Start, span(last.ValueExpr).End
+	before := object.SrcRange.Start.Byte + 1
+	if n := len(object.Items); n > 1 {
+		before = span(object.Items[n-2].ValueExpr).End
+	}
+	text := c.file.Text
+	if !bytes.ContainsRune(text[before:from], '\n') {
+		return source.Edit{Start: end, End: end, New: ", " + key + " = " + value}
+	}
+	begin := from
+	for begin > 0 && (text[begin-1] == ' ' || text[begin-1] == '\t') {
+		begin--
+	}
+	entry := c.file.LineEnding(from) + string(text[begin:from]) + key + strings.Repeat(" ", max(1, room-utf8.RuneCountInString(key))) + "= " + value
+	// What stands between the value and the end of its line, a comma or a comment, stays there.
+	stop := end
+	comma := false
+	for stop < len(text) && text[stop] != '\n' {
+		if text[stop] == ',' && len(bytes.TrimSpace(text[end:stop])) == 0 {
+			comma = true
+		}
+		if text[stop] == '}' && len(bytes.Trim(text[end:stop], " \t,")) == 0 { // the object ends on this line
+			return source.Edit{Start: end, End: end, New: ", " + key + " = " + value}
+		}
+		stop++
+	}
+	if stop > end && text[stop-1] == '\r' {
+		stop--
+	}
+	if comma {
+		entry += ","
+	}
+	return source.Edit{Start: stop, End: stop, New: entry}
+}
+
+// replace writes another value in the place of an expression. Within quotes only what stands between them changes; a bare
+// number stays bare where the new value is one.
+func (c *Changer) replace(e hclsyntax.Expression, text string) source.Edit {
+	whole := span(e)
+	if _, inside, ok := source.StringLiteral(e); ok && c.file.Text[whole.Start] == '"' {
+		written := quoted(text)
+		return c.file.Replace(inside, written[1:len(written)-1])
+	}
+	if _, err := strconv.ParseFloat(text, 64); err == nil {
+		return c.file.Replace(whole, text)
+	}
+	return c.file.Replace(whole, quoted(text))
+}
+
+func span(e hclsyntax.Expression) source.Span {
+	r := e.Range()
+	return source.Span{Start: r.Start.Byte, End: r.End.Byte}
+}
+
+// quoted writes a text as HCL reads it back. What is written here are names and quantities: quotes and backslashes are all
+// that could need an escape, besides the sign that would begin a template.
+func quoted(text string) string {
+	r := strings.NewReplacer(`\`, `\\`, `"`, `\"`, "${", "$${", "%{", "%%{")
+	return `"` + r.Replace(text) + `"`
+}
+
+// Written gives the text of another size of a geometry, as the baker wrote it: "slab 40 mm" becomes "slab 28 mm".
+func (g *Geometry) Written(mm float64) string {
+	text := strings.TrimSpace(string(g.Place.File.Text[g.Place.Start:g.Place.End]))
+	word, rest, _ := strings.Cut(text, " ")
+	q, fault := quantity.Read(strings.TrimSpace(rest), forLen)
+	if fault != nil {
+		return fmt.Sprintf("%s %s mm", g.Shape, quantity.Plain(mm))
+	}
+	return word + " " + q.Written(mm, mm)
+}
+
+// Values lists everything that a formula says, by a name for each that the places in the file have no part in. Two readings
+// that differ in one value alone differ in one entry: that is how an edit is proven.
+func (f *Formula) Values() map[string]string {
+	v := map[string]string{}
+	put := func(name, text string) {
+		if text != "" {
+			v[name] = text
+		}
+	}
+	given := func(name string, g Given) {
+		if g.Set {
+			put(name, fmt.Sprintf("%s (%.9g to %.9g %s)", g.Text, g.Lo, g.Hi, g.Kind.Base()))
+		}
+	}
+	pointer := func(name string, g *Given) {
+		if g != nil {
+			given(name, *g)
+		}
+	}
+	if f.Family != nil {
+		put("family", f.Family.Name)
+	}
+	if f.Makes.Pieces > 0 {
+		put("makes", quantity.Plain(f.Makes.Pieces))
+	}
+	given("makes each", f.Makes.Each)
+	given("makes in all", f.Makes.Total)
+	given("start", f.Start)
+	given("keep", f.Keep)
+	for _, p := range f.Parts {
+		part := p.Kind.String() + " " + strconv.Quote(p.Name)
+		given(part+" ph", p.PH)
+		given(part+" water activity", p.WaterActivity)
+		for _, in := range p.Ingredients {
+			name := part + ": " + in.Name
+			switch {
+			case in.Amount.Open:
+				put(name, "?")
+			case in.Amount.All:
+				put(name, "all")
+			default:
+				given(name, in.Amount.Given)
+			}
+			given(name+" temp", in.Temp)
+			pointer(name+" protein", in.Protein)
+			pointer(name+" reserve", in.Reserve)
+			put(name+" strain", in.Strain)
+			put(name+" as", in.Form)
+		}
+		for _, s := range p.Steps {
+			name := part + ": step " + strconv.Itoa(s.Index+1) + " " + s.Verb.Name
+			put(name, s.Verb.Name)
+			given(name+" time", s.Time)
+			given(name+" measure", s.Measure)
+			put(name+" words", s.Words)
+			given(name+" at", s.At)
+			put(name+" where", s.Where)
+			given(name+" to", s.To)
+			given(name+" core", s.Core)
+			put(name+" by", s.By)
+			if g := s.Form; g != nil {
+				put(name+" as", fmt.Sprintf("%s %v %v %.9g", g.Shape, g.MM, g.Brick, g.Each.Hi))
+			}
+			put(name+" tin", s.Tin)
+			pointer(name+" count", s.Count)
+			pointer(name+" pieces", s.Pieces)
+			pointer(name+" slice", s.Slice)
+			pointer(name+" wide", s.Wide)
+			if s.Covered != nil {
+				put(name+" covered", strconv.FormatBool(*s.Covered))
+			}
+			if m := s.Measured; m != nil {
+				put(name+" measured", fmt.Sprintf("%v %v %v %v", m.Temp.Interval, m.Core, m.Rise.Interval, m.After.Interval))
+			}
+			for _, in := range s.With {
+				put(name+" with "+in.Name, in.Name)
+			}
+		}
+	}
+	return v
+}
+
+// Differ lists the names of the values in which two readings differ.
+func Differ(a, b *Formula) []string {
+	var out []string
+	x, y := a.Values(), b.Values()
+	for name, text := range x {
+		if y[name] != text {
+			out = append(out, name)
+		}
+	}
+	for name := range y {
+		if _, has := x[name]; !has {
+			out = append(out, name)
+		}
+	}
+	return out
+}
+
+// Time writes how long a step takes: its own measure where that is a time, else its time option.
+func (c *Changer) Time(s *Step, text string) (source.Edit, error) {
+	if s.Verb.main.kinds.Has(quantity.Time) && !s.Measure.Set {
+		return c.Main(s, text)
+	}
+	return c.Step(s, "time", text)
+}

@@ -1,0 +1,108 @@
+package report
+
+import (
+	"fmt"
+	"io"
+	"strings"
+	"unicode/utf8"
+
+	"forebake/engine/finding"
+	"forebake/engine/source"
+)
+
+// Compare prints formulas side by side, part by part, and the findings gained and lost. a and b name the two files.
+func Compare(w io.Writer, list []finding.Comparison, a, b string, onlyA, onlyB []string, o Options) error {
+	t := &text{palette: newPalette(o.Colour), width: o.Width}
+	if t.width == 0 {
+		t.width = 96
+	}
+	for _, c := range list {
+		name := source.Safe(c.A)
+		if c.A != c.B {
+			name += " and " + source.Safe(c.B)
+		}
+		fmt.Fprintf(t, "%s\n  A: %s\n  B: %s\n\n", t.head.Sprint(name), source.Safe(a), source.Safe(b))
+		for _, p := range c.Parts {
+			t.comparedPart(p)
+		}
+		t.turned("Gained in B", c.Gained)
+		t.turned("Lost from A", c.Lost)
+		if len(c.Gained)+len(c.Lost) == 0 {
+			t.WriteString("The same findings in both.\n\n")
+		}
+	}
+	for _, name := range onlyA {
+		t.paragraph(fmt.Sprintf("%q stands in A only.", source.Safe(name)), "", "")
+	}
+	for _, name := range onlyB {
+		t.paragraph(fmt.Sprintf("%q stands in B only.", source.Safe(name)), "", "")
+	}
+	_, err := io.WriteString(w, t.String())
+	return err
+}
+
+func (t *text) comparedPart(p finding.ComparedPart) {
+	name := p.Kind + " \"" + source.Safe(p.A) + "\""
+	switch {
+	case p.A == "":
+		name = p.Kind + " \"" + source.Safe(p.B) + "\", in B only"
+	case p.B == "":
+		name += ", in A only"
+	case p.A != p.B:
+		name += ", in B \"" + source.Safe(p.B) + "\""
+	}
+	fmt.Fprintf(t, "%s, %% of the %s\n", name, p.Of)
+	t.row("", "A", "B", false)
+	for _, r := range p.Ingredients {
+		t.row(source.Safe(r.Name), r.A, r.B, true)
+	}
+	if len(p.Figures) > 0 {
+		t.WriteString("\n")
+	}
+	for _, r := range p.Figures {
+		t.row(r.Name, r.A, r.B, true)
+	}
+	if len(p.Steps) > 0 {
+		t.WriteString("\n  Steps that differ\n")
+	}
+	for _, d := range p.Steps {
+		for i, line := range d.Old {
+			if line != "" {
+				fmt.Fprintf(t, "  A %3d  %s\n", d.OldLine+i, source.Safe(line))
+			}
+		}
+		for i, line := range d.New {
+			if line != "" {
+				fmt.Fprintf(t, "  B %3d  %s\n", d.NewLine+i, source.Safe(line))
+			}
+		}
+	}
+	t.WriteString("\n")
+}
+
+// row prints a name and two figures; a mark stands where they differ.
+func (t *text) row(name, a, b string, mark bool) {
+	show := func(s string) string {
+		if s == "" {
+			return "-"
+		}
+		return s
+	}
+	sign := " "
+	if mark && a != b {
+		sign = "*"
+	}
+	pad := func(s string, n int) string { return s + strings.Repeat(" ", max(0, n-utf8.RuneCountInString(s))) }
+	t.WriteString(strings.TrimRight(fmt.Sprintf("%s %s  %s  %s", sign, pad(name, 26), pad(show(a), 18), show(b)), " ") + "\n")
+}
+
+func (t *text) turned(head string, list []*finding.Finding) {
+	if len(list) == 0 {
+		return
+	}
+	fmt.Fprintf(t, "%s\n", t.head.Sprint(head))
+	for _, f := range list {
+		t.paragraph(fmt.Sprintf("line %d, %s: %s", f.Place.Line(), source.Safe(f.Subject), f.Rule), fmt.Sprintf("  %s ", t.level(f).Sprintf("%-6s", word(f))), "         ")
+	}
+	t.WriteString("\n")
+}

@@ -1,0 +1,142 @@
+package source
+
+import (
+	"bytes"
+	"fmt"
+	"slices"
+	"strings"
+)
+
+// Edit puts New in the place of the bytes from Start to End of a text. With Start and End equal it inserts. Old is what
+// must stand there now: an edit made for another version of the text is refused rather than misplaced.
+type Edit struct {
+	Start, End int
+	Old, New   string
+}
+
+// Replace makes the edit that puts a text in the place of a range of the file.
+func (f *File) Replace(s Span, text string) Edit {
+	return Edit{Start: s.Start, End: s.End, Old: string(f.Text[s.Start:s.End]), New: text}
+}
+
+// Apply splices edits into a text and gives the new one; every byte outside the edits stays as it was, byte-order mark,
+// line endings and tabs included. Edits may come in any order and may touch, but not overlap; of several insertions at one
+// place the first comes first. When one edit is refused nothing is changed.
+//
+// There is no writing through the HCL library here: its writer re-spaces the whole file and drops a byte-order mark.
+func Apply(text []byte, edits []Edit) ([]byte, error) {
+	if len(edits) == 0 {
+		return text, nil
+	}
+	sorted := slices.Clone(edits)
+	slices.SortStableFunc(sorted, func(a, b Edit) int {
+		if a.Start != b.Start {
+			return a.Start - b.Start
+		}
+		return a.End - b.End // an insertion comes before what is replaced at the same place
+	})
+	out := make([]byte, 0, len(text)+64)
+	at := 0
+	for _, e := range sorted {
+		switch {
+		case e.Start < 0 || e.End < e.Start || e.End > len(text):
+			return nil, fmt.Errorf("an edit of bytes %d to %d does not fit a text of %d", e.Start, e.End, len(text))
+		case e.Start < at:
+			return nil, fmt.Errorf("two edits overlap at byte %d", e.Start)
+		case !bytes.Equal(text[e.Start:e.End], []byte(e.Old)):
+			return nil, fmt.Errorf("at byte %d stands %q, not %q: the text has changed", e.Start, text[e.Start:e.End], e.Old)
+		}
+		out = append(out, text[at:e.Start]...)
+		out = append(out, e.New...)
+		at = e.End
+	}
+	return append(out, text[at:]...), nil
+}
+
+// LineEnding gives the line ending around a place: that of the line before it, else that of its own line, else "\n".
+func (f *File) LineEnding(at int) string {
+	i := bytes.LastIndexByte(f.Text[:at], '\n')
+	if i < 0 {
+		i = bytes.IndexByte(f.Text, '\n')
+	}
+	if i > 0 && f.Text[i-1] == '\r' {
+		return "\r\n"
+	}
+	return "\n"
+}
+
+// Changed is a run of lines that differ between two texts.
+type Changed struct {
+	OldLine, NewLine int // of the first, from 1
+	Old, New         []string
+}
+
+// Compare gives the lines that differ between two texts, in order, with line endings cut. It is for texts that mostly agree,
+// such as a file before and after a few edits: lines are matched from both ends and then by the longest common sequence.
+func Compare(before, after []byte) []Changed {
+	a, b := lines(before), lines(after)
+	head := 0
+	for head < len(a) && head < len(b) && a[head] == b[head] {
+		head++
+	}
+	tail := 0
+	for tail < len(a)-head && tail < len(b)-head && a[len(a)-1-tail] == b[len(b)-1-tail] {
+		tail++
+	}
+	x, y := a[head:len(a)-tail], b[head:len(b)-tail]
+	// common[i][j] is the length of the longest common sequence of x[i:] and y[j:].
+	common := make([][]int, len(x)+1)
+	for i := range common {
+		common[i] = make([]int, len(y)+1)
+	}
+	for i := len(x) - 1; i >= 0; i-- {
+		for j := len(y) - 1; j >= 0; j-- {
+			if x[i] == y[j] {
+				common[i][j] = common[i+1][j+1] + 1
+			} else {
+				common[i][j] = max(common[i+1][j], common[i][j+1])
+			}
+		}
+	}
+	var out []Changed
+	var run *Changed
+	open := func(i, j int) *Changed {
+		if run == nil {
+			run = &Changed{OldLine: head + i + 1, NewLine: head + j + 1}
+		}
+		return run
+	}
+	closeRun := func() {
+		if run != nil {
+			out = append(out, *run)
+			run = nil
+		}
+	}
+	i, j := 0, 0
+	for i < len(x) || j < len(y) {
+		switch {
+		case i < len(x) && j < len(y) && x[i] == y[j]:
+			closeRun()
+			i++
+			j++
+		case j == len(y) || i < len(x) && common[i+1][j] >= common[i][j+1]:
+			c := open(i, j)
+			c.Old = append(c.Old, x[i])
+			i++
+		default:
+			c := open(i, j)
+			c.New = append(c.New, y[j])
+			j++
+		}
+	}
+	closeRun()
+	return out
+}
+
+func lines(text []byte) []string {
+	list := strings.Split(string(text), "\n")
+	for i := range list {
+		list[i] = strings.TrimSuffix(list[i], "\r")
+	}
+	return list
+}

@@ -1,0 +1,298 @@
+package source
+
+import (
+	"bytes"
+	"errors"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"strings"
+	"syscall"
+	"testing"
+)
+
+func TestApply(t *testing.T) {
+	text := []byte("\xef\xbb\xbfa = \"1 g\"\r\n\tb = \"2 g\" # é\r\n")
+	f := New("t.hcl", text)
+	at := func(s string) Span { i := bytes.Index(text, []byte(s)); return Span{i, i + len(s)} }
+	got, err := Apply(text, []Edit{f.Replace(at("2"), "25"), f.Replace(at("1"), "0.5"), {Start: at("\r\n\tb").Start, End: at("\r\n\tb").Start, New: " # new"}})
+	if err != nil {
+		t.Fatal(err)
+	}
+	if want := "\xef\xbb\xbfa = \"0.5 g\" # new\r\n\tb = \"25 g\" # é\r\n"; string(got) != want {
+		t.Errorf("got %q, want %q", got, want)
+	}
+	if f.LineEnding(0) != "\r\n" || f.LineEnding(len(text)) != "\r\n" || New("m", []byte("a\r\nb\nc")).LineEnding(6) != "\n" || New("n", nil).LineEnding(0) != "\n" {
+		t.Error("line ending")
+	}
+}
+
+func TestApplyRefuses(t *testing.T) {
+	text := []byte("abcdef")
+	for name, edits := range map[string][]Edit{
+		"overlap": {{0, 3, "abc", "x"}, {2, 4, "cd", "y"}},
+		"inside":  {{1, 3, "bc", "x"}, {2, 2, "", "y"}},
+		"stale":   {{0, 1, "b", "x"}},
+		"outside": {{5, 9, "f", "x"}},
+		"below":   {{-1, 0, "", "x"}},
+		"twice":   {{1, 2, "b", "x"}, {1, 2, "b", "x"}},
+	} {
+		if got, err := Apply(text, edits); err == nil {
+			t.Errorf("%s: no error, and %q", name, got)
+		}
+	}
+	if got, err := Apply(text, nil); err != nil || !bytes.Equal(got, text) {
+		t.Errorf("applying nothing gives %q, %v", got, err)
+	}
+}
+
+func TestCompare(t *testing.T) {
+	got := Compare([]byte("a\nb\nc\nd\n"), []byte("a\nB\nc\nx\nd\n"))
+	if len(got) != 2 || got[0].OldLine != 2 || got[0].Old[0] != "b" || got[0].New[0] != "B" || got[1].NewLine != 4 || len(got[1].Old) != 0 || got[1].New[0] != "x" {
+		t.Errorf("%+v", got)
+	}
+	if got := Compare([]byte("a\n"), []byte("a\n")); len(got) != 0 {
+		t.Errorf("%+v", got)
+	}
+}
+
+// FuzzApply holds Apply against a second way to splice: from the last edit to the first, on a copy.
+func FuzzApply(f *testing.F) {
+	f.Add([]byte("abc = \"1 g\"\r\n"), 1, 2, 5, 9, "x", "")
+	f.Add([]byte("\xef\xbb\xbfé\t\n"), 0, 0, 0, 3, "in", "é")
+	f.Add([]byte("abcdef"), 2, 4, 3, 5, "x", "y")
+	f.Fuzz(func(t *testing.T, text []byte, s1, e1, s2, e2 int, new1, new2 string) {
+		within := func(s, e int) bool { return 0 <= s && s <= e && e <= len(text) }
+		edits := []Edit{{Start: s1, End: e1, New: new1}, {Start: s2, End: e2, New: new2}}
+		fits := within(s1, e1) && within(s2, e2)
+		for i := range edits {
+			if within(edits[i].Start, edits[i].End) {
+				edits[i].Old = string(text[edits[i].Start:edits[i].End])
+			}
+		}
+		before := bytes.Clone(text)
+		got, err := Apply(text, edits)
+		if !bytes.Equal(text, before) {
+			t.Fatal("the text itself was changed")
+		}
+		first, second := edits[0], edits[1]
+		if second.Start < first.Start || second.Start == first.Start && second.End < first.End {
+			first, second = second, first
+		}
+		if !fits || second.Start < first.End {
+			if err == nil {
+				t.Fatalf("%+v accepted", edits)
+			}
+			return
+		}
+		if err != nil {
+			t.Fatalf("%+v refused: %v", edits, err)
+		}
+		want := string(text[:first.Start]) + first.New + string(text[first.End:second.Start]) + second.New + string(text[second.End:])
+		if string(got) != want {
+			t.Fatalf("got %q, want %q", got, want)
+		}
+	})
+}
+
+// steps are all steps of writing one file, in order.
+var steps = []string{"resolve", "compare", "create", "mode", "write", "write the rest", "sync", "close", "rename"}
+
+// folder makes a folder with two formula files, one behind a link, of odd modes.
+func folder(t *testing.T) (dir string, files []Rewrite) {
+	dir = t.TempDir()
+	real := filepath.Join(dir, "real")
+	if err := os.Mkdir(real, 0o755); err != nil {
+		t.Fatal(err)
+	}
+	for _, f := range []struct {
+		path string
+		mode os.FileMode
+	}{{"a.hcl", 0o640}, {"real/b.hcl", 0o604}} {
+		if err := os.WriteFile(filepath.Join(dir, f.path), []byte("old "+f.path), f.mode); err != nil {
+			t.Fatal(err)
+		}
+		if err := os.Chmod(filepath.Join(dir, f.path), f.mode); err != nil {
+			t.Fatal(err)
+		}
+	}
+	if err := os.Symlink(filepath.Join("real", "b.hcl"), filepath.Join(dir, "b.hcl")); err != nil {
+		t.Fatal(err)
+	}
+	return dir, []Rewrite{
+		{filepath.Join(dir, "a.hcl"), []byte("old a.hcl"), []byte("new a.hcl, longer"), false},
+		{filepath.Join(dir, "b.hcl"), []byte("old real/b.hcl"), []byte("new b"), false},
+	}
+}
+
+// names lists all files below a folder.
+func names(t *testing.T, dir string) string {
+	var list []string
+	err := filepath.WalkDir(dir, func(path string, d os.DirEntry, err error) error {
+		if !d.IsDir() {
+			rel, _ := filepath.Rel(dir, path)
+			list = append(list, rel)
+		}
+		return err
+	})
+	if err != nil {
+		t.Fatal(err)
+	}
+	return strings.Join(list, " ")
+}
+
+func holds(t *testing.T, path, want string) {
+	t.Helper()
+	got, err := os.ReadFile(path)
+	if err != nil || string(got) != want {
+		t.Errorf("%s holds %q (%v), want %q", path, got, err, want)
+	}
+}
+
+func TestWriteAll(t *testing.T) {
+	dir, files := folder(t)
+	if err := WriteAll(files); err != nil {
+		t.Fatal(err)
+	}
+	holds(t, filepath.Join(dir, "a.hcl"), "new a.hcl, longer")
+	holds(t, filepath.Join(dir, "real/b.hcl"), "new b")
+	if info, _ := os.Lstat(filepath.Join(dir, "b.hcl")); info.Mode()&os.ModeSymlink == 0 {
+		t.Error("the link is a link no more")
+	}
+	for path, mode := range map[string]os.FileMode{"a.hcl": 0o640, "real/b.hcl": 0o604} {
+		if info, _ := os.Stat(filepath.Join(dir, path)); info.Mode().Perm() != mode {
+			t.Errorf("%s has mode %v, want %v", path, info.Mode().Perm(), mode)
+		}
+	}
+	if got := names(t, dir); got != "a.hcl b.hcl real/b.hcl" {
+		t.Errorf("files: %s", got)
+	}
+}
+
+// A failure at any step, of either file, leaves both files as they were and nothing beside them.
+func TestWriteAllFails(t *testing.T) {
+	for _, step := range steps {
+		for _, which := range []string{"a.hcl", "b.hcl"} {
+			dir, files := folder(t)
+			fault := errors.New("the disk is gone")
+			err := writeAll(files, func(s, path string) error {
+				if s == step && strings.Contains(path, which) {
+					return fault
+				}
+				return nil
+			})
+			if !errors.Is(err, fault) || !strings.Contains(err.Error(), "nothing was written") || !strings.Contains(err.Error(), which) {
+				t.Errorf("%s of %s: error %v", step, which, err)
+			}
+			holds(t, filepath.Join(dir, "a.hcl"), "old a.hcl")
+			holds(t, filepath.Join(dir, "real/b.hcl"), "old real/b.hcl")
+			if got := names(t, dir); got != "a.hcl b.hcl real/b.hcl" {
+				t.Errorf("%s of %s leaves files: %s", step, which, got)
+			}
+		}
+	}
+}
+
+// A file that changed under the run is refused, whenever it changed, and stays as it is.
+func TestWriteAllChangedUnder(t *testing.T) {
+	for _, step := range steps {
+		dir, files := folder(t)
+		b := filepath.Join(dir, "real/b.hcl")
+		err := writeAll(files, func(s, path string) error {
+			if s == step && strings.Contains(path, "b.hcl") {
+				return os.WriteFile(b, []byte("somebody else's"), 0o644)
+			}
+			return nil
+		})
+		if err == nil || !strings.Contains(err.Error(), "has changed") {
+			t.Errorf("%s: error %v", step, err)
+		}
+		holds(t, filepath.Join(dir, "a.hcl"), "old a.hcl")
+		holds(t, b, "somebody else's")
+		if got := names(t, dir); got != "a.hcl b.hcl real/b.hcl" {
+			t.Errorf("%s leaves files: %s", step, got)
+		}
+	}
+}
+
+func TestWriteAllRefuses(t *testing.T) {
+	dir, files := folder(t)
+	if err := os.Chmod(filepath.Join(dir, "a.hcl"), 0o444); err != nil {
+		t.Fatal(err)
+	}
+	if err := WriteAll(files); err == nil || !strings.Contains(err.Error(), "write-protected") {
+		t.Errorf("write-protected: %v", err)
+	}
+	holds(t, filepath.Join(dir, "real/b.hcl"), "old real/b.hcl")
+	if err := WriteAll([]Rewrite{{Path: dir}}); err == nil || !strings.Contains(err.Error(), "no plain file") {
+		t.Errorf("folder: %v", err)
+	}
+	if err := WriteAll([]Rewrite{{Path: filepath.Join(dir, "nowhere.hcl")}}); err == nil {
+		t.Error("no error for a file that is not there")
+	}
+}
+
+// Killed without warning before any step, the old file or the whole new one is there, and the next run leaves nothing else.
+func TestWriteAllKilled(t *testing.T) {
+	if at := os.Getenv("FOREBAKE_TEST_KILL_AT"); at != "" {
+		path := os.Getenv("FOREBAKE_TEST_KILL_PATH")
+		_ = writeAll([]Rewrite{{path, []byte("old a.hcl"), []byte("new a.hcl, longer"), false}}, func(s, _ string) error {
+			if s == at {
+				_ = syscall.Kill(os.Getpid(), syscall.SIGKILL)
+				select {}
+			}
+			return nil
+		})
+		os.Exit(3)
+	}
+	for _, step := range steps {
+		dir, _ := folder(t)
+		path := filepath.Join(dir, "a.hcl")
+		cmd := exec.Command(os.Args[0], "-test.run", "^TestWriteAllKilled$")
+		cmd.Env = append(os.Environ(), "FOREBAKE_TEST_KILL_AT="+step, "FOREBAKE_TEST_KILL_PATH="+path)
+		if err := cmd.Run(); err == nil || cmd.ProcessState.ExitCode() == 3 {
+			t.Fatalf("%s: the process was not killed: %v", step, err)
+		}
+		holds(t, path, "old a.hcl")
+		if err := WriteAll([]Rewrite{{path, []byte("old a.hcl"), []byte("new"), false}}); err != nil {
+			t.Errorf("%s: the next run: %v", step, err)
+		}
+		holds(t, path, "new")
+		if got := names(t, dir); got != "a.hcl b.hcl real/b.hcl" {
+			t.Errorf("%s leaves files: %s", step, got)
+		}
+	}
+}
+
+// A file that is not there is made, with what the umask leaves of the usual mode, and one that is there is written over; a folder that is
+// not there is an error, and nothing stays behind.
+func TestWriteFile(t *testing.T) {
+	dir := t.TempDir()
+	path := filepath.Join(dir, "new.txt")
+	for _, text := range []string{"one", "two, longer", ""} {
+		if err := WriteFile(path, []byte(text)); err != nil {
+			t.Fatal(err)
+		}
+		if got, err := os.ReadFile(path); err != nil || string(got) != text {
+			t.Fatalf("%q, %v", got, err)
+		}
+	}
+	plain := filepath.Join(dir, "plain.txt")
+	if err := os.WriteFile(plain, nil, 0o666); err != nil {
+		t.Fatal(err)
+	}
+	a, _ := os.Stat(path)
+	b, _ := os.Stat(plain)
+	if a.Mode() != b.Mode() {
+		t.Errorf("made with mode %v, others with %v", a.Mode(), b.Mode())
+	}
+	if err := WriteFile(filepath.Join(dir, "nowhere", "x.txt"), []byte("x")); err == nil || !strings.Contains(err.Error(), "nothing was written") {
+		t.Error(err)
+	}
+	if err := WriteFile(dir, []byte("x")); err == nil {
+		t.Error("a folder was written over")
+	}
+	if left, _ := filepath.Glob(filepath.Join(dir, ".*forebake*")); len(left) > 0 {
+		t.Errorf("left behind: %q", left)
+	}
+}

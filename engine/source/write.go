@@ -1,0 +1,226 @@
+package source
+
+import (
+	"bytes"
+	"errors"
+	"fmt"
+	"io/fs"
+	"os"
+	"path/filepath"
+	"slices"
+)
+
+// Rewrite is a file to be written anew: Before is what was read from it, After what shall stand in it. New is for one that is not there
+// yet.
+type Rewrite struct {
+	Path          string
+	Before, After []byte
+	New           bool
+}
+
+// WriteFile writes one file as WriteAll does, whatever stands in it now, or makes it.
+func WriteFile(path string, text []byte) error {
+	before, err := os.ReadFile(path)
+	switch {
+	case errors.Is(err, fs.ErrNotExist):
+		return WriteAll([]Rewrite{{Path: path, After: text, New: true}})
+	case err != nil:
+		return fmt.Errorf("%s: %w; nothing was written", path, withoutPath(err))
+	}
+	return WriteAll([]Rewrite{{Path: path, Before: before, After: text}})
+}
+
+// WriteAll writes several files, all or none. Each is written beside the old one, through symbolic links, with the old
+// one's mode, brought to the disk, and then put in its place by one rename: whoever looks, or whatever fails, the old file
+// or the whole new one is there. A file that no longer holds what was read from it is refused. No temporary file is left
+// behind; that of a run which was killed is swept away by the next.
+//
+// Nothing is put in place before every new file is safely on the disk. Should a rename fail even so, the files already
+// renamed get their old text back.
+func WriteAll(files []Rewrite) error {
+	return writeAll(files, func(string, string) error { return nil })
+}
+
+// staged is a new file that waits beside the old one.
+type staged struct {
+	Rewrite
+	target, temp string
+}
+
+// writeAll is WriteAll with a hook that tests use to make a step fail or to end the process there.
+func writeAll(files []Rewrite, before func(step, path string) error) (err error) {
+	var waiting []staged
+	defer func() {
+		for _, s := range waiting {
+			_ = os.Remove(s.temp) // gone already where it was renamed
+		}
+	}()
+	for _, r := range files {
+		s, err := stage(r, before)
+		if err != nil {
+			return fmt.Errorf("%s: %w; nothing was written", r.Path, err)
+		}
+		if slices.ContainsFunc(waiting, func(w staged) bool { return w.target == s.target }) {
+			return fmt.Errorf("%s: named twice, once through a link; nothing was written", r.Path)
+		}
+		waiting = append(waiting, s)
+	}
+	for i, s := range waiting {
+		err := before("rename", s.target)
+		if err == nil {
+			err = unchanged(s.target, s.Rewrite)
+		}
+		if err == nil {
+			err = os.Rename(s.temp, s.target)
+		}
+		if err != nil {
+			if back := putBack(waiting[:i]); back != nil {
+				return fmt.Errorf("%s: %w; and %w", s.Path, withoutPath(err), back)
+			}
+			return fmt.Errorf("%s: %w; nothing was written", s.Path, withoutPath(err))
+		}
+		syncFolder(filepath.Dir(s.target))
+	}
+	return nil
+}
+
+// stage writes the new text beside the old file.
+func stage(r Rewrite, before func(step, path string) error) (s staged, err error) {
+	if err := before("resolve", r.Path); err != nil {
+		return s, err
+	}
+	target, mode := r.Path, os.FileMode(0o666)
+	if !r.New {
+		if target, err = filepath.EvalSymlinks(r.Path); err != nil {
+			return s, withoutPath(err)
+		}
+		info, err := os.Stat(target)
+		switch {
+		case err != nil:
+			return s, withoutPath(err)
+		case !info.Mode().IsRegular():
+			return s, errors.New("is no plain file")
+		case info.Mode().Perm()&0o200 == 0:
+			return s, errors.New("is write-protected")
+		}
+		mode = info.Mode().Perm()
+	}
+	if err := before("compare", target); err != nil {
+		return s, err
+	}
+	if err := unchanged(target, r); err != nil {
+		return s, err
+	}
+	s = staged{Rewrite: r, target: target, temp: tempName(target)}
+	_ = os.Remove(s.temp) // of a run that was killed
+	if err := before("create", s.temp); err != nil {
+		return s, err
+	}
+	made := os.FileMode(0o600) // until it is whole
+	if r.New {
+		made = mode // what the user's umask leaves of it
+	}
+	f, err := os.OpenFile(s.temp, os.O_WRONLY|os.O_CREATE|os.O_EXCL, made)
+	if err != nil {
+		return s, withoutPath(err)
+	}
+	err = writeOut(f, r, mode, before, s.temp)
+	if closed := f.Close(); err == nil {
+		err = closed
+	}
+	if err == nil {
+		err = before("close", s.temp)
+	}
+	if err != nil {
+		_ = os.Remove(s.temp)
+		return s, withoutPath(err)
+	}
+	return s, nil
+}
+
+func tempName(target string) string {
+	return filepath.Join(filepath.Dir(target), "."+filepath.Base(target)+".forebake-new")
+}
+
+// writeOut writes a new file, in two halves so that a test can stop between them, and brings it to the disk.
+func writeOut(f *os.File, r Rewrite, mode os.FileMode, before func(step, path string) error, name string) error {
+	text := r.After
+	half := len(text) / 2
+	for _, step := range []struct {
+		name string
+		do   func() error
+	}{
+		{"mode", func() error {
+			if r.New {
+				return nil
+			}
+			return f.Chmod(mode)
+		}},
+		{"write", func() error { _, err := f.Write(text[:half]); return err }},
+		{"write the rest", func() error { _, err := f.Write(text[half:]); return err }},
+		{"sync", f.Sync},
+	} {
+		if err := before(step.name, name); err != nil {
+			return err
+		}
+		if err := step.do(); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// unchanged tells whether a file still holds what was read from it, or is still not there.
+func unchanged(path string, r Rewrite) error {
+	now, err := os.ReadFile(path)
+	switch {
+	case r.New && errors.Is(err, fs.ErrNotExist):
+		return nil
+	case r.New && err == nil:
+		return errors.New("is there by now; run the command again")
+	case err != nil:
+		return withoutPath(err)
+	}
+	if !bytes.Equal(now, r.Before) {
+		return errors.New("has changed since it was read; run the command again")
+	}
+	return nil
+}
+
+// putBack gives files that were already renamed their old text.
+func putBack(done []staged) error {
+	var faults []error
+	for _, s := range done {
+		if s.New {
+			if err := os.Remove(s.target); err != nil {
+				faults = append(faults, fmt.Errorf("%s stays as written: %w", s.Path, withoutPath(err)))
+			}
+			continue
+		}
+		if err := writeAll([]Rewrite{{Path: s.target, Before: s.After, After: s.Before}}, func(string, string) error { return nil }); err != nil {
+			faults = append(faults, fmt.Errorf("%s stays as changed: %w", s.Path, err))
+		}
+	}
+	return errors.Join(faults...)
+}
+
+// syncFolder brings a rename to the disk. Not every file system can; the rename itself stands.
+func syncFolder(dir string) {
+	if d, err := os.Open(dir); err == nil {
+		_ = d.Sync()
+		_ = d.Close()
+	}
+}
+
+// withoutPath takes the path off an error of the operating system, since whoever prints it says the path as the user wrote it.
+func withoutPath(err error) error {
+	var pe *os.PathError
+	var le *os.LinkError
+	switch {
+	case errors.As(err, &pe):
+		return pe.Err
+	case errors.As(err, &le):
+		return le.Err
+	}
+	return err
+}
