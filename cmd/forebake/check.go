@@ -219,7 +219,7 @@ func readOutputs(as []string) ([]output, error) {
 }
 
 func write(cmd *cobra.Command, outputs []output, res *engine.Result, o report.Options) error {
-	run := &report.Run{Version: engine.Version, Cautions: res.Cautions, Findings: res.Findings, Loosened: res.Loosened, Unchecked: res.Unchecked, Totals: res.Totals, Notices: res.Notices, Cards: res.Cards}
+	run := &report.Run{Version: engine.Version, Cautions: res.Cautions, Findings: res.Findings, Loosened: res.Loosened, Unchecked: res.Unchecked, Totals: res.Totals, Notices: res.Notices, Problems: res.Problems, Cards: res.Cards}
 	for _, f := range res.Formulas {
 		run.Formulas = append(run.Formulas, report.Formula{Name: f.Name, Place: f.Place})
 	}

@@ -64,9 +64,10 @@ func run(args []string, in io.Reader, out, errs io.Writer) int {
 	root.SetIn(in)
 	root.SetOut(out)
 	root.SetErr(errs)
-	check, facts, packs := checkCommand(), factsCommand(), packsCommand()
+	check, facts, packs, mend, compare := checkCommand(), factsCommand(), packsCommand(), mendCommand(), compareCommand()
+	mend.ValidArgsFunction, compare.ValidArgsFunction = completeFormulas, completeFormulas
 	completeFlags(check, facts, packs)
-	root.AddCommand(check, facts, whyCommand(), packs, trialCommand(), mendCommand(), compareCommand(), completionCommand())
+	root.AddCommand(check, facts, whyCommand(), packs, trialCommand(), mend, compare, completionCommand())
 	err := root.Execute()
 	var status exit
 	switch {

@@ -51,6 +51,7 @@ type (
 			}
 		}
 		Invocations []struct {
+			ExecutionSuccessful        bool
 			ToolExecutionNotifications []struct{ Message sarifMessage }
 		}
 		Results []sarifResult
@@ -123,6 +124,9 @@ func readSARIF(t *testing.T, text string) sarifRun {
 			if other.ID == rule.ID {
 				t.Errorf("two descriptors of %s", rule.ID)
 			}
+		}
+		if strings.Contains(rule.Help.Markdown, "<") {
+			t.Errorf("%s: HTML in the help: %s", rule.ID, rule.Help.Markdown)
 		}
 		if rule.Help.Text == "" || rule.Help.Markdown == "" || rule.DefaultConfiguration.Level == "" {
 			t.Errorf("%s: no help or no level: %+v", rule.ID, rule)
@@ -236,6 +240,19 @@ func TestSARIFOfAHouse(t *testing.T) {
 func TestSARIFOfNothing(t *testing.T) {
 	folder(t, map[string]string{"f.hcl": "formula \"Syrup\" {\n  syrup \"s\" {\n    ingredients = { \"sugar\" = \"100 g\", \"water\" = \"100 g\" }\n  }\n}\n", "house.hcl": "house \"h\" { packs = [\"yeast\"] }\n"})
 	readSARIF(t, answered(t, "check", "--as", "sarif", "f.hcl"))
+}
+
+// A file that cannot be used is in no result, so the log itself says that the run is not whole.
+func TestSARIFOfABrokenFile(t *testing.T) {
+	folder(t, map[string]string{"a.hcl": cautious, "b.hcl": "formula \"b\" {\n  dough \"d\" { ingredients = { \"bread flour\" = 12 } }\n}\n"})
+	var out, errs bytes.Buffer
+	if status := run([]string{"check", "--as", "sarif", "."}, strings.NewReader(""), &out, &errs); status != exitUnused {
+		t.Errorf("status %d", status)
+	}
+	r := readSARIF(t, out.String()).Invocations[0]
+	if n := r.ToolExecutionNotifications; r.ExecutionSuccessful || len(n) != 1 || !strings.Contains(n[0].Message.Text, "has no unit") {
+		t.Errorf("%+v", r)
+	}
 }
 
 // Columns are UTF-16 code units: one for an accented letter, one for a combining mark, two for an emoji. The finding is on the milk.

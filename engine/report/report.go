@@ -26,6 +26,7 @@ type Run struct {
 	Unchecked []finding.Unchecked
 	Totals    finding.Totals
 	Notices   []string
+	Problems  source.Problems       // inputs that could not be used; told on standard error, and in logs that are read without it
 	Cards     func() []finding.Card // the rules in force by name, asked for by the formats that describe them; may be nil
 }
 

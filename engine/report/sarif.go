@@ -67,8 +67,9 @@ type (
 		ToolExecutionNotifications []sarifNotification `json:"toolExecutionNotifications"`
 	}
 	sarifNotification struct {
-		Message sarifText `json:"message"`
-		Level   string    `json:"level"`
+		Locations []sarifLocation `json:"locations,omitempty"`
+		Message   sarifText       `json:"message"`
+		Level     string          `json:"level"`
 	}
 	sarifResult struct {
 		RuleID              string                `json:"ruleId"`
@@ -147,15 +148,23 @@ func SARIF(w io.Writer, run *Run, _ Options) error {
 		Properties: sarifRunProperties{Cautions: []jsonCaution{}, Totals: jsonTotals{t.Formulas, t.Rules, t.Stop, t.Risk, t.Note, t.Unsure, t.Waived, t.Backlog}},
 		// No informationUri: the program has no page of its own.
 		Tool:        sarifTool{sarifDriver{Name: "forebake", Version: run.Version, SemanticVersion: run.Version, Rules: s.rules}},
-		Invocations: []sarifInvocation{{ExecutionSuccessful: true, ToolExecutionNotifications: []sarifNotification{}}},
+		Invocations: []sarifInvocation{{ExecutionSuccessful: len(run.Problems) == 0, ToolExecutionNotifications: []sarifNotification{}}},
 		ColumnKind:  "utf16CodeUnits",
 		Results:     results,
 	}
 	for _, c := range byPlace(run.Cautions) {
 		out.Properties.Cautions = append(out.Properties.Cautions, jsonCaution{source.Safe(c.Whole()), c.Source, source.Safe(c.Formula)})
 	}
+	said := &out.Invocations[0].ToolExecutionNotifications
+	for _, p := range run.Problems { // what could not be judged is in no result: the log must not read as if it were clear
+		n := sarifNotification{Message: sarifText{Text: plainText(p.Text)}, Level: "error"}
+		if !p.Place.IsZero() {
+			n.Locations = locations(p.Place, "", "")
+		}
+		*said = append(*said, n)
+	}
 	for _, n := range run.Notices {
-		out.Invocations[0].ToolExecutionNotifications = append(out.Invocations[0].ToolExecutionNotifications, sarifNotification{sarifText{Text: plainText(n)}, "note"})
+		*said = append(*said, sarifNotification{Message: sarifText{Text: plainText(n)}, Level: "note"})
 	}
 	return WriteJSON(w, sarifLog{sarifSchema, "2.1.0", []sarifRun{out}})
 }
@@ -207,10 +216,9 @@ func (s *sarif) describe() {
 }
 
 func plainRule(id, level, short, more string, tags ...string) sarifRule {
-	short, more = plainText(short), plainText(more)
+	all := plainText(short + " " + more)
 	return sarifRule{
-		ID: id, ShortDescription: sarifText{Text: short}, FullDescription: sarifText{Text: short + " " + more},
-		Help:                 sarifText{Text: short + " " + more, Markdown: braces(markdown(short + " " + more))},
+		ID: id, ShortDescription: sarifText{Text: plainText(short)}, FullDescription: sarifText{Text: all}, Help: sarifText{Text: all, Markdown: helpMarkdown(short + " " + more)},
 		DefaultConfiguration: sarifConfiguration{level}, Properties: sarifRuleProperties{Tags: tags},
 	}
 }
@@ -237,12 +245,15 @@ func cardRule(c finding.Card) sarifRule {
 	for _, l := range lines {
 		if l[1] != "" {
 			text = append(text, l[0]+": "+plainText(l[1]))
-			md = append(md, "**"+l[0]+":** "+braces(markdown(l[1])))
+			md = append(md, "**"+l[0]+":** "+helpMarkdown(l[1]))
 		}
 	}
 	r.Help = sarifText{strings.Join(text, "\n"), strings.Join(md, "\n\n")}
 	return r
 }
+
+// helpMarkdown is markdown for a log: no HTML at all may stand in its messages (section 3.11.4.2), so no comments either.
+func helpMarkdown(s string) string { return braces(strings.ReplaceAll(markdown(s), apart, "")) }
 
 func firstSentence(s string) string {
 	if i := strings.Index(s, ". "); i > 0 {
