@@ -239,8 +239,10 @@ func cardRule(c finding.Card) sarifRule {
 	for _, l := range c.Limits {
 		limits = append(limits, l.Name+" "+l.Shown+from(l)+by(l.By))
 	}
-	lines := [][2]string{{"Says", c.Say}, {"Why", c.Why}, {"Flags when", c.When}, {"Limits", strings.Join(limits, ", ")}, {"Source", c.Source},
-		{"A house changes it", fmt.Sprintf("set %q { ... } in house.hcl; forebake why %s shows how", c.ID, c.ID)}}
+	// Sites print help as it stands, doubled braces and all: figures in a message are put in round ones here.
+	say := strings.NewReplacer("{", "(", "}", ")").Replace(c.Say)
+	lines := [][2]string{{"Says", say}, {"Why", c.Why}, {"Flags when", c.When}, {"Limits", strings.Join(limits, ", ")}, {"Source", c.Source},
+		{"A house changes it", fmt.Sprintf("a block set %q in house.hcl; forebake why %s shows how", c.ID, c.ID)}}
 	var text, md []string
 	for _, l := range lines {
 		if l[1] != "" {
