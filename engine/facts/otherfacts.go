@@ -88,6 +88,7 @@ func (s *Sheet) amount(in *formula.Ingredient) Interval {
 }
 
 var formulaFacts = []Fact{
+	{Name: "name", Type: Text, Means: "its name as written", Source: srcGiven, formula: func(s *Sheet) Value { return text(s.Formula.Name) }},
 	{Name: "dough_g", Unit: "g", Means: "all doughs, preferments included", Source: srcAdd, formula: func(s *Sheet) Value { return num(s.kindMass(formula.Dough)) }},
 	{Name: "filling_g", Unit: "g", Means: "all fillings that a step spreads", Source: srcAdd, formula: func(s *Sheet) Value { return num(s.spread()) }},
 	{Name: "finished_g", Unit: "g", Means: "what comes out: dough less 2 to 5 % in the bowl and on the bench, filling, and 8 to 13 % less in the oven", Source: "losses: IREKS Compendium of baking 13.5; Gisslen, Professional Cooking; 6 to 10 % for filled rolls is common practice", Error: "the losses' own range", formula: finished},

@@ -41,6 +41,7 @@ var partFacts = []Fact{
 	{Name: "sugar_on_water_pct", Unit: "%", Means: "sugar on all water: what the yeast feels", Source: srcPct, part: func(p *part) Value { return p.ratioPct(sugar, water, "water") }},
 	{Name: "fat_pct", Unit: "%", Means: "fat on flour, the flour's own not counted", Source: srcPct, part: func(p *part) Value { return p.pct(fat) }},
 	{Name: "butterfat_pct", Unit: "%", Means: "milk fat on flour: what sets in the cold and melts at the bench", Source: srcPct, part: func(p *part) Value { return p.pct(butterfat) }},
+	{Name: "name", Type: Text, Means: "its name as written", Source: srcGiven, part: func(p *part) Value { return text(p.Name) }},
 	{Name: "kind", Type: Text, Means: "dough, preferment, filling, topping, syrup or wash", Source: srcGiven, part: func(p *part) Value { return text(p.Kind.String()) }},
 	{Name: "egg_pct", Unit: "%", Means: "egg out of its shell on flour", Source: srcPct, part: func(p *part) Value { return p.pct(egg) }},
 	{Name: "salt_pct", Unit: "%", Means: "salt on flour, from every ingredient", Source: srcPct, part: func(p *part) Value { return p.pct(salt) }},

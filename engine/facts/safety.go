@@ -204,6 +204,11 @@ func intoHeat(st *history.Stage, hours Interval) Interval {
 	if !ok {
 		return hours
 	}
+	if r := st.Step.Measured; r != nil && r.Temp.Set { // the reading says how fast this oven is
+		if end, ok := st.Oven.MinutesToCore(r.Temp.Mid()); ok && end.Mid > 0 {
+			return hours.Scale(min(1, g.Mid/end.Mid))
+		}
+	}
 	return Interval{Lo: g.Low / 60, Hi: g.High / 60}
 }
 

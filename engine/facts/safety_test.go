@@ -182,8 +182,8 @@ func TestTimeGoesAlong(t *testing.T) {
 }`,
 		kitchenOf(nil))
 	near(t, "the sponge alone", value0(t, s, "milk sponge", "budget_salmonella").Mid, 0.5, 0.02)
-	near(t, "the dough with its sponge, the oven's first minutes too", value0(t, s, "d", "budget_salmonella").Mid, 1.1, 0.06)
-	near(t, "the filling in the dough", value0(t, s, "cheese", "budget_salmonella").Mid, 1.1, 0.06)
+	near(t, "the dough with its sponge, the oven's first minutes too", value0(t, s, "d", "budget_salmonella").Mid, 1.05, 0.06)
+	near(t, "the filling in the dough", value0(t, s, "cheese", "budget_salmonella").Mid, 1.05, 0.06)
 	if v := value0(t, s, "cheese", "budget_b_cereus"); !(v.Mid > 2) {
 		t.Errorf("after the bake the time of B. cereus in the filling runs on: %v", v.Mid)
 	}

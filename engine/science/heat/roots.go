@@ -54,30 +54,54 @@ func clampBiot(bi float64) float64 {
 	return bi
 }
 
+// mode is one mode's figures, as a basis holds them.
+type mode struct{ z2, s, g, nn, a float64 }
+
+func solveMode(d, n int, bi float64) (m mode) {
+	z := root(d, n, bi)
+	m.z2 = z * z
+	switch {
+	case math.IsInf(bi, 1) && d == 1:
+		m.g = -z * math.Sin(z)
+	case math.IsInf(bi, 1) && d == 2:
+		m.g = -z * math.J1(z)
+	case math.IsInf(bi, 1):
+		m.g = math.Cos(z)
+	default:
+		m.s = shapeAt(d, z)
+		m.g = -bi * m.s
+	}
+	m.nn = (m.s*m.s*m.z2 + m.g*m.g - float64(2-d)*m.g*m.s) / (2 * m.z2)
+	m.a = -m.g / (m.z2 * m.nn)
+	return m
+}
+
+// evenCore is what time leaves of an even start in the middle of one direction, as At finds it: 1 until it is touched.
+func evenCore(d int, bi, fo float64) float64 {
+	if fo < untouched {
+		return 1
+	}
+	sum := 0.0
+	for n := range modes {
+		m := solveMode(d, n, bi)
+		x := m.z2 * fo
+		if !(x < 30) {
+			break
+		}
+		sum += m.a * math.Exp(-x)
+	}
+	return sum
+}
+
 // fill solves the basis for bi, which clampBiot has seen. Norm, constants and
 // means are one formula for the three shapes, written with s and g so that
 // a held surface needs no case of its own.
 func (b *basis) fill(d int, bi float64) {
 	b.d, b.bi = d, bi
 	for n := range modes {
-		z := root(d, n, bi)
-		z2 := z * z
-		s, g := 0.0, 0.0
-		switch {
-		case math.IsInf(bi, 1) && d == 1:
-			g = -z * math.Sin(z)
-		case math.IsInf(bi, 1) && d == 2:
-			g = -z * math.J1(z)
-		case math.IsInf(bi, 1):
-			g = math.Cos(z)
-		default:
-			s = shapeAt(d, z)
-			g = -bi * s
-		}
-		b.z2[n], b.s[n], b.g[n] = z2, s, g
-		b.nn[n] = (s*s*z2 + g*g - float64(2-d)*g*s) / (2 * z2)
-		b.a[n] = -g / (z2 * b.nn[n])
-		b.m[n] = -float64(d) * g / z2
+		m := solveMode(d, n, bi)
+		b.z2[n], b.s[n], b.g[n], b.nn[n], b.a[n] = m.z2, m.s, m.g, m.nn, m.a
+		b.m[n] = -float64(d) * m.g / m.z2
 	}
 	// Far out the roots lie pi apart, surface terms go as Bi/(z^2 + Bi^2) and
 	// mean terms as Bi^2/(z^2 (z^2 + Bi^2)): the shares are integrals of these.

@@ -134,7 +134,7 @@ func nearestApproach(f func(float64) float64, lo, hi float64) float64 {
 // something else.
 const LowestScale, HighestScale = 0.2, 5.0
 
-// ScaleFor is the factor on h with which the stage passes through readC at p the
+// ScaleFor is the factor on h with which the stage passes, to 1e-4 K, through readC at p the
 // given seconds from now; hand it to SetScale, and keep it for later stages in the same
 // place. ok is false when no factor from LowestScale to HighestScale does.
 // The Walk is left as it was.
@@ -142,16 +142,82 @@ func (w *Walk) ScaleFor(p Point, readC, seconds float64) (factor float64, ok boo
 	if !w.staged || !finite(readC) || !positive(seconds) {
 		return 0, false
 	}
-	old := w.scale
-	defer w.SetScale(old)
-	f := func(logFactor float64) float64 {
-		w.SetScale(math.Exp(logFactor))
-		return w.At(seconds).Of(p) - readC
+	var f func(logFactor float64) float64
+	if len(w.before) == 0 && p == Core {
+		// An even start, as nearly always: the few modes that are still alive then are all it takes.
+		f = func(logFactor float64) float64 {
+			share := 1.0
+			for i := range w.n {
+				dir := &w.dirs[i]
+				c := evenCore(dir.d, clampBiot(w.h*math.Exp(logFactor)*dir.half/w.k), w.alpha*seconds/(dir.half*dir.half))
+				for range dir.count {
+					share *= c
+				}
+			}
+			return w.ambient + (w.beforeAmbient-w.ambient)*share - readC
+		}
+	} else {
+		old := w.scale
+		defer w.SetScale(old)
+		f = func(logFactor float64) float64 {
+			w.SetScale(math.Exp(logFactor))
+			return w.At(seconds).Of(p) - readC
+		}
 	}
-	lo, hi := math.Log(LowestScale), math.Log(HighestScale)
-	flo, fhi := f(lo), f(hi)
-	if sameSide(flo, fhi) {
-		return 0, false
+	// From the factor of 1 towards the end that the reading lies at.
+	f0 := f(0)
+	if math.Abs(f0) < scaleNear {
+		return 1, true
 	}
-	return math.Exp(crossing(f, lo, hi, flo, fhi, 0)), true
+	end := math.Log(HighestScale)
+	if (f0 > 0) != (readC > w.ambient) { // it was read further on its way than h gives
+		end = math.Log(LowestScale)
+	}
+	fe := f(end)
+	if sameSide(f0, fe) {
+		end = -end
+		if fe = f(end); sameSide(f0, fe) {
+			return 0, false
+		}
+	}
+	return math.Exp(settle(f, 0, end, f0, fe, scaleNear)), true
+}
+
+// scaleNear is how near a scaled course comes to its reading, K.
+const scaleNear = 1e-4
+
+// settle narrows a bracket of a smooth f by inverse quadratic steps where they are safe and by halving where not (Chandrupatla, Advances
+// in Engineering Software 28:145, 1997), until f is within near of nothing.
+func settle(f func(float64) float64, a, b, fa, fb, near float64) float64 {
+	t := 0.5
+	x := fa / (fa - fb)
+	if x > 0.02 && x < 0.98 {
+		t = x // the first step is the straight one
+	}
+	for range 60 {
+		at := a + t*(b-a)
+		ft := f(at)
+		if math.Abs(ft) < near {
+			return at
+		}
+		c, fc := a, fa
+		if (ft > 0) == (fa > 0) {
+			a, fa = at, ft
+		} else {
+			c, b = b, a
+			fc, fb = fb, fa
+			a, fa = at, ft
+		}
+		if math.Abs(b-a) < 1e-12*(1+math.Abs(a)) {
+			break
+		}
+		xi, phi := (a-b)/(c-b), (fa-fb)/(fc-fb)
+		if phi*phi < xi && (1-phi)*(1-phi) < 1-xi {
+			t = fa/(fb-fa)*fc/(fb-fc) + (c-a)/(b-a)*fa/(fc-fa)*fb/(fc-fb)
+		} else {
+			t = 0.5
+		}
+		t = max(1e-3, min(1-1e-3, t))
+	}
+	return a
 }

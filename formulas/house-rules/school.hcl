@@ -1,0 +1,127 @@
+# What Saltmarsh Lane asks of the buns that it bakes for the school: a pack of the house's own, beside the shipped ones. No Go is needed;
+# forebake trial in the school's folder runs the trials below. Copy a block, rename it, and change what it says.
+
+needs = "0.1"
+about = "what the school's order asks: no nuts, a price, weights in grams, parts with names"
+
+rule "nuts-kept-out" {
+  on     = "part"
+  level  = "stop"
+  when   = "part.has_nuts"
+  say    = "{part.name} holds nuts, and this kitchen bakes for the school without. Use toasted sunflower or pumpkin seeds, and read their label for traces."
+  why    = "The order says nut-free, and two pupils carry an auto-injector. Traces on benches and tins are another matter: see the cautions."
+  source = "the school's order, and our own agreement with it"
+}
+
+trial "walnuts in a filling" {
+  rule   = "nuts-kept-out"
+  expect = "flagged"
+  formula "t" {
+    filling "paste" { ingredients = { "ground walnuts" = "100 g", "sugar" = "50 g" } }
+  }
+}
+
+trial "almond paste in a dough" {
+  rule   = "nuts-kept-out"
+  expect = "flagged"
+  formula "t" {
+    dough "d" { ingredients = { "bread flour" = "500 g", "almond paste" = "50 g" } }
+  }
+}
+
+trial "sunflower seeds" {
+  rule   = "nuts-kept-out"
+  expect = "clear"
+  formula "t" {
+    filling "paste" { ingredients = { "sunflower seeds" = "100 g", "sugar" = "50 g" } }
+  }
+}
+
+rule "costs-too-much" {
+  on     = "formula"
+  level  = "risk"
+  limits = { each = 0.25 }
+  when   = "known(formula.cost) && known(formula.pieces) && formula.cost / formula.pieces > limit.each"
+  say    = "The ingredients come to {formula.cost} for {formula.pieces}; the order allows {limit.each} each. Make them smaller, or change what is dear."
+  why    = "The price is fixed for the school year."
+  source = "the school's order"
+}
+
+trial "26 pence each" {
+  rule   = "costs-too-much"
+  expect = "flagged"
+  formula "t" {
+    makes = "10 pieces"
+    dough "d" { ingredients = { "farm butter" = "309.6 g" } }
+  }
+}
+
+trial "24 pence each" {
+  rule   = "costs-too-much"
+  expect = "clear"
+  formula "t" {
+    makes = "10 pieces"
+    dough "d" { ingredients = { "farm butter" = "285.7 g" } }
+  }
+}
+
+trial "not every price is known" {
+  rule   = "costs-too-much"
+  expect = "clear"
+  formula "t" {
+    makes = "10 pieces"
+    dough "d" { ingredients = { "farm butter" = "900 g", "bread flour" = "500 g" } }
+  }
+}
+
+rule "grams-only" {
+  on     = "ingredient"
+  level  = "risk"
+  when   = "ingredient.by_volume"
+  say    = "{ingredient.name} is measured by spoon or cup; {ingredient.amount_g} is what that comes to. Write the grams."
+  why    = "The school's cooks bake from the same sheet, and their spoons are not ours."
+  source = "house practice"
+
+  adjust "amount" { to = "ingredient.amount_g" }
+}
+
+trial "a spoon of cinnamon" {
+  rule   = "grams-only"
+  expect = "flagged"
+  formula "t" {
+    filling "f" { ingredients = { "sugar" = "100 g", "cinnamon" = "1 tbsp" } }
+  }
+}
+
+trial "cinnamon by weight" {
+  rule   = "grams-only"
+  expect = "clear"
+  formula "t" {
+    filling "f" { ingredients = { "sugar" = "100 g", "cinnamon" = "8 g" } }
+  }
+}
+
+rule "part-unnamed" {
+  on     = "part"
+  level  = "note"
+  when   = "part.name in ['dough', 'filling', 'topping', 'syrup', 'wash', 'preferment', 'sponge']"
+  say    = "This part is named {part.name} and nothing more. Say which: two formulas lie side by side on the bench."
+  why    = "A tub labelled 'filling' has gone into the wrong buns before."
+  source = "house practice"
+}
+
+trial "a filling named filling" {
+  rule   = "part-unnamed"
+  expect = "flagged"
+  formula "t" {
+    filling "filling" { ingredients = { "sugar" = "100 g" } }
+  }
+}
+
+trial "a filling with a name" {
+  rule   = "part-unnamed"
+  expect = "clear"
+  formula "t" {
+    filling "cinnamon sugar" { ingredients = { "sugar" = "100 g" } }
+  }
+}
