@@ -241,7 +241,7 @@ func cardRule(c finding.Card) sarifRule {
 	}
 	// Sites print help as it stands, doubled braces and all: figures in a message are put in round ones here.
 	say := strings.NewReplacer("{", "(", "}", ")").Replace(c.Say)
-	lines := [][2]string{{"Says", say}, {"Why", c.Why}, {"Flags when", c.When}, {"Limits", strings.Join(limits, ", ")}, {"Source", c.Source},
+	lines := [][2]string{{"Says", say}, {"Why", c.Why}, {"Level", c.Level + by(c.LevelBy)}, {"The house says", reason(c.Because)}, {"Flags when", c.When}, {"Limits", strings.Join(limits, ", ")}, {"Source", c.Source},
 		{"A house changes it", fmt.Sprintf("a block set %q in house.hcl; forebake why %s shows how", c.ID, c.ID)}}
 	var text, md []string
 	for _, l := range lines {
@@ -308,11 +308,11 @@ func (s *sarif) result(f *finding.Finding) sarifResult {
 	if f.Doubt {
 		text += " " + doubt(f)
 	}
-	switch f.Answer {
-	case finding.Unsure:
+	if f.Answer == finding.Unsure || f.Answer == finding.Waived && f.Reason != "" && !f.Doubt { // set aside while it was open
 		r.Kind, r.Level = "open", "none" // sections 3.27.9 and 3.27.10: too little is known to decide, and then there is no level
-		text = upperFirst(text) + "."
-	case finding.Waived:
+		text += "."
+	}
+	if f.Answer == finding.Waived {
 		at := sarifLocation{PhysicalLocation: physical(f.By)}
 		r.Suppressions = append(r.Suppressions, sarifSuppression{"external", "accepted", source.Safe(reason(f.Because) + until(f) + ", " + who(f.By)), &at})
 	}
@@ -324,7 +324,7 @@ func (s *sarif) result(f *finding.Finding) sarifResult {
 	r.Message = sarifText{Text: plainText(text)}
 	told := map[string]bool{}
 	for _, g := range f.Figures {
-		if g.Place.IsZero() || told[g.Name] {
+		if g.Place.IsZero() || told[g.Name] || g.Kind == "limit" { // a limit may stand in a pack inside the program, where no link leads
 			continue
 		}
 		told[g.Name] = true
