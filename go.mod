@@ -8,7 +8,9 @@ require (
 	github.com/google/go-cmp v0.7.0
 	github.com/hashicorp/hcl/v2 v2.25.0
 	github.com/rogpeppe/go-internal v1.16.0
+	github.com/santhosh-tekuri/jsonschema/v6 v6.0.3
 	github.com/spf13/cobra v1.10.2
+	github.com/yuin/goldmark v1.8.7
 	github.com/zclconf/go-cty v1.19.0
 	golang.org/x/text v0.31.0
 	gonum.org/v1/gonum v0.17.0

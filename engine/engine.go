@@ -10,6 +10,7 @@ import (
 	"os"
 	"path/filepath"
 	"runtime"
+	"slices"
 	"sort"
 	"strings"
 	"sync"
@@ -41,6 +42,9 @@ type Engine struct {
 
 	// Today is the day that waivers are held against. Left zero, the clock is read once a check.
 	Today time.Time
+
+	// Timed asks Check for the time that each rule takes.
+	Timed bool
 
 	houses  map[string]*Loaded // by path of the house file; "" for none
 	shipped fs.FS              // the packs in the program
@@ -76,6 +80,9 @@ type Result struct {
 	FailAt    map[string]finding.Level // by formula file and house file: the level at which the house fails a run
 	Problems  source.Problems          // inputs that could not be used
 	Notices   []string
+	Times     []finding.RuleTime // the longest first; nil unless asked for
+
+	houses []*Loaded // of the formulas, in order of their files
 }
 
 // Checked is a formula that was judged.
@@ -422,6 +429,8 @@ func readFormulas(f *source.File, body *hclsyntax.Body, o formula.Options) ([]*f
 
 // Check judges every formula of the inputs. The answers are the same bytes whatever the number of workers.
 func (e *Engine) Check(inputs []Input) *Result {
+	inputs = slices.Clone(inputs)
+	slices.SortStableFunc(inputs, func(a, b Input) int { return strings.Compare(a.Name, b.Name) }) // whatever order they were named in
 	res := &Result{FailAt: map[string]finding.Level{}}
 	loaded := make([]*Loaded, len(inputs))
 	byDir := map[string]string{}
@@ -442,6 +451,9 @@ func (e *Engine) Check(inputs []Input) *Result {
 			continue
 		}
 		loaded[i] = l
+		if !slices.Contains(res.houses, l) {
+			res.houses = append(res.houses, l)
+		}
 		res.FailAt[in.Name] = l.House.FailAt
 		res.Totals.Rules = max(res.Totals.Rules, len(l.Rules.Rules))
 	}
@@ -463,11 +475,13 @@ func (e *Engine) Check(inputs []Input) *Result {
 	}
 	var next atomic.Int64
 	var wait sync.WaitGroup
-	for range min(workers, len(inputs)) {
+	crew := make([]*worker, min(workers, len(inputs)))
+	for k := range crew {
 		wait.Add(1)
 		go func() {
 			defer wait.Done()
 			w := newWorker()
+			w.timed, crew[k] = e.Timed, w
 			for {
 				i := int(next.Add(1)) - 1
 				if i >= len(inputs) {
@@ -480,6 +494,7 @@ func (e *Engine) Check(inputs []Input) *Result {
 		}()
 	}
 	wait.Wait()
+	res.addTimes(crew)
 	for i := range one {
 		res.Findings = append(res.Findings, one[i].findings...)
 		res.Cautions = append(res.Cautions, one[i].cautions...)
@@ -508,6 +523,8 @@ type fileResult struct {
 type worker struct {
 	sheet facts.Sheet
 	judge *rule.Judge
+	timed bool
+	times map[string]*finding.RuleTime // by rule; of a timed run
 }
 
 func newWorker() *worker { return &worker{judge: rule.NewJudge()} }
@@ -530,13 +547,22 @@ func (w *worker) check(in Input, l *Loaded) (out fileResult) {
 		out.formulas = append(out.formulas, Checked{f.Name, f.Place})
 		w.sheet.Reset(f, l.House.Kitchen)
 		w.judge.Open(&w.sheet)
+		if w.timed {
+			w.judgeTimed(f, l, &out)
+			continue
+		}
 		for _, r := range l.Rules.Rules {
 			out.findings = w.judge.Findings(r, out.findings)
 		}
-		for _, c := range l.Rules.Cautions {
-			if shown := w.judge.Cautions(c); shown != nil {
-				out.cautions = append(out.cautions, shown)
-			}
+		out.cautions = w.cautions(l, out.cautions)
+	}
+	return out
+}
+
+func (w *worker) cautions(l *Loaded, out []*finding.Caution) []*finding.Caution {
+	for _, c := range l.Rules.Cautions {
+		if shown := w.judge.Cautions(c); shown != nil {
+			out = append(out, shown)
 		}
 	}
 	return out

@@ -88,7 +88,7 @@ func TestNothingRemovesACaution(t *testing.T) {
 		"loosened":         "packs = [" + all + "]\n  set \"dairy-warm\" {\n    limits  = { cold_c = 30 }\n    because = \"we know\"\n  }\n",
 	}
 	flags := [][]string{nil, {"--fail-at", "stop"}, {"--fail-at", "note"}, {"--workers", "1"}, {"--workers", "8"}, {"--color", "always"}}
-	formats := []string{"text", "lines", "json"}
+	formats := []string{"text", "lines", "json", "sarif", "markdown"}
 	check := func(dir, format string, flags []string) string {
 		t.Helper()
 		t.Chdir(dir)
@@ -162,6 +162,45 @@ func cautionsOf(t *testing.T, format, printed string) any {
 			t.Error("json: the cautions do not stand first")
 		}
 		return out.Cautions
+	case "sarif":
+		var out struct {
+			Runs []struct {
+				Properties struct{ Cautions []map[string]string }
+				Results    []struct {
+					RuleID, Level string
+					Message       struct{ Text string }
+					Suppressions  []any
+				}
+			}
+		}
+		if err := json.Unmarshal([]byte(printed), &out); err != nil {
+			t.Fatal(err)
+		}
+		r := out.Runs[0]
+		said := []any{r.Properties.Cautions}
+		for i, one := range r.Results {
+			if i >= len(r.Properties.Cautions) {
+				if strings.HasPrefix(one.RuleID, "caution/") {
+					t.Error("sarif: a caution stands below something else")
+				}
+				continue
+			}
+			if !strings.HasPrefix(one.RuleID, "caution/") || one.Level != "note" || len(one.Suppressions) > 0 {
+				t.Errorf("sarif: result %d is no caution: %+v", i, one)
+			}
+			said = append(said, one)
+		}
+		if strings.Index(printed, `"cautions"`) > strings.Index(printed, `"results"`) {
+			t.Error("sarif: the cautions do not stand first")
+		}
+		return said
+	case "markdown":
+		head, rest, _ := strings.Cut(printed, "\n\n")
+		if head != "## Cautions" {
+			t.Fatalf("markdown: the cautions do not stand first:\n%s", printed)
+		}
+		list, _, _ := strings.Cut(rest, "\n\n")
+		return list
 	case "lines":
 		var out strings.Builder
 		lines := strings.SplitAfter(printed, "\n")

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"bytes"
 	"errors"
 	"fmt"
 	"io"
@@ -21,6 +22,7 @@ func checkCommand() *cobra.Command {
 	var as []string
 	var name, colour, failAt, backlogFile, writeBacklog string
 	var workers int
+	var timing, commit bool
 	cmd := &cobra.Command{
 		Use:   "check [path ...]",
 		Short: "Cautions, findings, and what cannot be answered yet and why",
@@ -30,6 +32,7 @@ today, or against the date that FOREBAKE_TODAY gives (2026-11-25).
 
 Exit status: 0 nothing at the failing level, 1 findings at or above it,
 2 the input or the command could not be used.`,
+		ValidArgsFunction: completeFormulas,
 		RunE: func(cmd *cobra.Command, args []string) error {
 			outputs, err := readOutputs(as)
 			if err != nil {
@@ -50,12 +53,17 @@ Exit status: 0 nothing at the failing level, 1 findings at or above it,
 				}
 				level = &l
 			}
+			if commit {
+				if args = engine.OfCommit(args); len(args) == 0 {
+					return nil
+				}
+			}
 			inputs, problems, err := readInputs(cmd, args, name)
 			if err != nil {
 				return err
 			}
 			e := engine.New()
-			e.Workers = workers
+			e.Workers, e.Timed = workers, timing
 			if e.Today, err = today(); err != nil {
 				return err
 			}
@@ -74,6 +82,11 @@ Exit status: 0 nothing at the failing level, 1 findings at or above it,
 			res.Problems = append(problems, res.Problems...)
 			if len(res.Formulas) > 0 || len(res.Problems) == 0 {
 				if err := write(cmd, outputs, res, report.Options{Colour: useColour}); err != nil {
+					return err
+				}
+			}
+			if timing {
+				if err := report.Times(cmd.ErrOrStderr(), res.Times); err != nil {
 					return err
 				}
 			}
@@ -100,6 +113,8 @@ Exit status: 0 nothing at the failing level, 1 findings at or above it,
 	flags.StringVar(&writeBacklog, "write-backlog", "", "`file` to write today's findings to; beside --backlog, what is left of that list")
 	flags.StringVar(&failAt, "fail-at", "", "`level` from which findings fail the run: "+strings.Join(finding.LevelNames, ", ")+" (default: the house's, else stop)")
 	flags.StringVar(&colour, "color", "auto", "colour: auto, always, never")
+	flags.BoolVar(&timing, "timing", false, "tell on standard error, after the report, what each rule took")
+	flags.BoolVar(&commit, "commit", false, "the paths are the changed files of a commit: formulas are checked, and with a house or rule file among them this whole folder")
 	flags.IntVar(&workers, "workers", 0, "files checked at once (default: one a processor)")
 	return cmd
 }
@@ -204,7 +219,7 @@ func readOutputs(as []string) ([]output, error) {
 }
 
 func write(cmd *cobra.Command, outputs []output, res *engine.Result, o report.Options) error {
-	run := &report.Run{Version: engine.Version, Cautions: res.Cautions, Findings: res.Findings, Loosened: res.Loosened, Unchecked: res.Unchecked, Totals: res.Totals, Notices: res.Notices}
+	run := &report.Run{Version: engine.Version, Cautions: res.Cautions, Findings: res.Findings, Loosened: res.Loosened, Unchecked: res.Unchecked, Totals: res.Totals, Notices: res.Notices, Problems: res.Problems, Cards: res.Cards}
 	for _, f := range res.Formulas {
 		run.Formulas = append(run.Formulas, report.Formula{Name: f.Name, Place: f.Place})
 	}
@@ -215,19 +230,24 @@ func write(cmd *cobra.Command, outputs []output, res *engine.Result, o report.Op
 			}
 			continue
 		}
-		f, err := os.Create(out.file)
-		if err != nil {
+		var text bytes.Buffer
+		if err := report.Formats[out.format](&text, run, report.Options{}); err != nil {
 			return err
 		}
-		err = report.Formats[out.format](f, run, report.Options{})
-		if closeErr := f.Close(); err == nil {
-			err = closeErr
-		}
-		if err != nil {
+		if err := writeOutput(out.file, text.Bytes()); err != nil {
 			return err
 		}
 	}
 	return nil
+}
+
+// writeOutput writes a report to its file, whole or not at all. What is no plain file, such as a pipe, cannot be put in place by a
+// rename and is written to as it is.
+func writeOutput(path string, text []byte) error {
+	if info, err := os.Stat(path); err == nil && !info.Mode().IsRegular() && !info.IsDir() {
+		return os.WriteFile(path, text, 0o666)
+	}
+	return source.WriteFile(path, text)
 }
 
 // wantsColour decides on colour: on a terminal only, and not where NO_COLOR is set, unless the user says otherwise.

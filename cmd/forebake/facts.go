@@ -13,20 +13,31 @@ import (
 
 func factsCommand() *cobra.Command {
 	var as, name string
-	var all, history bool
+	var all, history, list bool
 	cmd := &cobra.Command{
 		Use:   "facts FILE [name ...]",
 		Short: "The computed figures of each part, with unit, error and source",
 		Long: `Prints the figures of every formula of a file and of its parts. Names choose some:
 forebake facts knots.hcl hydration_pct water_activity. --all adds those of steps,
-ingredients and the kitchen. A single - reads standard input.`,
+ingredients and the kitchen. A single - reads standard input. --list needs no file: it
+prints every figure, step, unit and house key that there is.`,
+		ValidArgsFunction: completeFacts,
 		Args: func(_ *cobra.Command, args []string) error {
-			if len(args) == 0 {
+			switch {
+			case list && len(args) > 0:
+				return fmt.Errorf("--list takes no file, and %q was given; it lists what a formula, a rule and a house can speak of", args[0])
+			case list && (all || history):
+				return errors.New("--list prints the whole catalogue: leave out --all and --history")
+			}
+			if len(args) == 0 && !list {
 				return errors.New("facts needs a formula file: forebake facts knots.hcl; names of figures may follow it")
 			}
 			return nil
 		},
 		RunE: func(cmd *cobra.Command, args []string) error {
+			if list {
+				return printCatalogue(cmd, as)
+			}
 			if as != "text" && as != "json" {
 				return fmt.Errorf("--as: facts are printed as text or json, not %q", as)
 			}
@@ -58,7 +69,8 @@ ingredients and the kitchen. A single - reads standard input.`,
 			return report.FactsText(cmd.OutOrStdout(), rows, all || len(args) > 1)
 		},
 	}
-	cmd.Flags().StringVar(&as, "as", "text", "output `format`: text, json")
+	cmd.Flags().StringVar(&as, "as", "text", "output `format`: text, json; of --list also markdown")
+	cmd.Flags().BoolVar(&list, "list", false, "every figure, step, unit and house key there is, instead")
 	cmd.Flags().BoolVar(&all, "all", false, "also the figures of steps, ingredients and the kitchen")
 	cmd.Flags().BoolVar(&history, "history", false, "the timeline instead: step, clock, surroundings, core and mean temperature, rise")
 	cmd.Flags().StringVar(&name, "name", "standard-input.hcl", "`name` of the file that - reads")
@@ -75,4 +87,17 @@ func printHistory(cmd *cobra.Command, e *engine.Engine, inputs []engine.Input) e
 		rows = append(rows, some...)
 	}
 	return report.History(cmd.OutOrStdout(), rows)
+}
+
+func printCatalogue(cmd *cobra.Command, as string) error {
+	out, c := cmd.OutOrStdout(), engine.Catalogue()
+	switch as {
+	case "text":
+		return report.CatalogueText(out, c)
+	case "json":
+		return report.CatalogueJSON(out, c)
+	case "markdown":
+		return report.CatalogueMarkdown(out, c)
+	}
+	return fmt.Errorf("--as: the list is printed as text, json or markdown, not %q", as)
 }

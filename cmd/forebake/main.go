@@ -60,12 +60,14 @@ func run(args []string, in io.Reader, out, errs io.Writer) int {
 		text, _, _ := strings.Cut(err.Error(), ": strconv.") // what follows speaks of the parser, not of the flag
 		return errors.New(text)
 	})
-	root.CompletionOptions.HiddenDefaultCmd = true
 	root.SetArgs(args)
 	root.SetIn(in)
 	root.SetOut(out)
 	root.SetErr(errs)
-	root.AddCommand(checkCommand(), factsCommand(), whyCommand(), packsCommand(), trialCommand(), mendCommand(), compareCommand())
+	check, facts, packs, mend, compare := checkCommand(), factsCommand(), packsCommand(), mendCommand(), compareCommand()
+	mend.ValidArgsFunction, compare.ValidArgsFunction = completeFormulas, completeFormulas
+	completeFlags(check, facts, packs)
+	root.AddCommand(check, facts, whyCommand(), packs, trialCommand(), mend, compare, completionCommand())
 	err := root.Execute()
 	var status exit
 	switch {

@@ -14,6 +14,8 @@ func trialCommand() *cobra.Command {
 	return &cobra.Command{
 		Use:   "trial [pack ...]",
 		Short: "Runs the trials inside the rule files, and counts what no trial tries",
+
+		ValidArgsFunction: completePacks,
 		RunE: func(cmd *cobra.Command, args []string) error {
 			rep, problems := engine.New().Trials(".", args)
 			if len(problems) > 0 {

@@ -91,6 +91,20 @@ func TestWaivedFoodSafetyStaysVisible(t *testing.T) {
 			if !seen || got.Totals.Waived == 0 || len(got.Cautions) == 0 {
 				t.Errorf("not in the JSON: %+v", got)
 			}
+			inOrder(printed("markdown"), "## Cautions", "## Food safety, set aside by the house", "- **waived ", "Why: ", "Set aside at house.hcl:", "because we keep our own records", "Rule: `"+rule+"`", "## t", "waived.")
+			// Sites hide what is suppressed: so it is told twice, suppressed with its reason and in the open.
+			hidden, open := false, false
+			for _, r := range readSARIF(t, printed("sarif")).Results {
+				switch {
+				case r.RuleID == rule && len(r.Suppressions) == 1:
+					hidden = hidden || r.Suppressions[0].Kind == "external" && strings.HasPrefix(r.Suppressions[0].Justification, "we keep our own records, house.hcl:")
+				case r.RuleID == "food-safety/set-aside":
+					open = open || r.Level == "warning" && len(r.Suppressions) == 0 && strings.Contains(r.Message.Text, rule+": ") && strings.Contains(r.Message.Text, "because we keep our own records")
+				}
+			}
+			if !hidden || !open {
+				t.Errorf("not in the SARIF: suppressed %v, in the open %v", hidden, open)
+			}
 		})
 	}
 }

@@ -17,6 +17,8 @@ func whyCommand() *cobra.Command {
 	return &cobra.Command{
 		Use:   "why RULE",
 		Short: "What a rule says, where its numbers come from, and how a house changes it",
+
+		ValidArgsFunction: completeRules,
 		Args: func(_ *cobra.Command, args []string) error {
 			if len(args) != 1 {
 				return errors.New("why takes the name of one rule: forebake why salt-low; the packs verb lists them")
@@ -41,7 +43,7 @@ func whyCommand() *cobra.Command {
 }
 
 func packsCommand() *cobra.Command {
-	var writeTo string
+	var writeTo, as string
 	cmd := &cobra.Command{
 		Use:   "packs",
 		Short: "The rules in force: from which pack, at which level, with which limits, and who set them",
@@ -52,6 +54,9 @@ func packsCommand() *cobra.Command {
 			return nil
 		},
 		RunE: func(cmd *cobra.Command, _ []string) error {
+			if as != "text" && as != "markdown" {
+				return fmt.Errorf("--as: packs are printed as text or markdown, not %q", as)
+			}
 			if cmd.Flags().Changed("write") {
 				return writePacks(cmd, writeTo)
 			}
@@ -59,31 +64,13 @@ func packsCommand() *cobra.Command {
 			if len(problems) > 0 {
 				return complain(cmd, problems)
 			}
-			var b strings.Builder
-			for _, p := range l.Rules.Packs {
-				if len(p.Rules) == 0 {
-					continue
-				}
-				fmt.Fprintf(&b, "%s: %s", p.Name, source.Safe(p.About))
-				if p.Safety {
-					b.WriteString(" (food safety)")
-				}
-				b.WriteString("\n")
-				for _, r := range l.Rules.Rules {
-					if r.Pack == p.Name {
-						b.WriteString(report.RuleLine(l.Rules.Card(r)))
-					}
-				}
-				b.WriteString("\n")
+			if as == "markdown" {
+				return report.RulebookMarkdown(cmd.OutOrStdout(), l.Rulebook())
 			}
-			fmt.Fprintf(&b, "%s in force, and %s that no setting can reach.\n", report.Count(len(l.Rules.Rules), "rule"), report.Count(len(l.Rules.Cautions), "caution"))
-			for _, u := range l.Unchecked {
-				fmt.Fprintf(&b, "%s: %s\n", u.Place, source.Safe(u.Text()))
-			}
-			_, err := cmd.OutOrStdout().Write([]byte(b.String()))
-			return err
+			return report.RulebookText(cmd.OutOrStdout(), l.Rulebook())
 		},
 	}
+	cmd.Flags().StringVar(&as, "as", "text", "output `format`: text, or markdown with what every rule says and why")
 	cmd.Flags().StringVar(&writeTo, "write", "", "`folder` to write the shipped packs into, to be edited there")
 	return cmd
 }

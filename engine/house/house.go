@@ -152,7 +152,7 @@ func (h *House) own(p source.Place) bool { return p.File == h.File }
 
 func (h *House) read(r *reading.Reader, b *hclsyntax.Block) {
 	h.Name, _ = r.Label(b)
-	r.Known(b.Body, "a house", []string{"like", "packs", "fail_at", "about"}, []string{"kitchen", "tin", "ingredient", "set", "waive"})
+	r.Known(b.Body, "a house", keysOf("house"), []string{"kitchen", "tin", "ingredient", "set", "waive"})
 	if a := b.Body.Attributes["packs"]; a != nil {
 		h.PacksAt, h.Packs = r.Place(a.NameRange), nil
 		names, places, ok := r.Texts(a.Expr, "packs")
@@ -202,7 +202,7 @@ func (h *House) read(r *reading.Reader, b *hclsyntax.Block) {
 func (h *House) readSet(r *reading.Reader, b *hclsyntax.Block) {
 	s := Set{}
 	s.Rule, s.Place = r.Label(b)
-	r.Known(b.Body, "a set block", []string{"level", "limits", "because"}, nil)
+	r.Known(b.Body, "a set block", keysOf("set"), nil)
 	if a := b.Body.Attributes["level"]; a != nil {
 		if word, at, ok := r.Text(a.Expr, "level"); ok {
 			s.LvlAt = at
@@ -230,7 +230,7 @@ func (h *House) readSet(r *reading.Reader, b *hclsyntax.Block) {
 func (h *House) readWaiver(r *reading.Reader, b *hclsyntax.Block) {
 	w := Waiver{}
 	w.Rule, w.Place = r.Label(b)
-	r.Known(b.Body, "a waive block", []string{"because", "formula", "until"}, nil)
+	r.Known(b.Body, "a waive block", keysOf("waive"), nil)
 	attr := b.Body.Attributes
 	readable := true
 	if a := attr["because"]; a != nil {
@@ -287,7 +287,7 @@ func ReadLimits(r *reading.Reader, e hclsyntax.Expression, named bool) []Limit {
 }
 
 // IngredientKeys are what an ingredient block may hold; figures are per 100 g, as on a label.
-var IngredientKeys = []string{"like", "aliases", "water", "protein", "fat", "carbohydrate", "sugar", "salt", "alcohol", "flour", "density", "piece", "price", "allergens", "source"}
+var IngredientKeys = keysOf("ingredient")
 
 // readIngredient reads an ingredient of the house: like a larder item but for the figures given.
 func (h *House) readIngredient(r *reading.Reader, b *hclsyntax.Block) {

@@ -1,4 +1,5 @@
-// Package report prints what a check found: as text for people, as error lines for editors, as JSON for programs.
+// Package report prints what a check found: as text for people, as error lines for editors, as JSON for
+// programs, as SARIF for code-scanning sites, as Markdown for reviews.
 //
 // It knows findings and cautions, never how they were found. In every format the cautions come first and the totals last,
 // with the same numbers. Whatever came from a file is made safe before it reaches a terminal.
@@ -25,6 +26,8 @@ type Run struct {
 	Unchecked []finding.Unchecked
 	Totals    finding.Totals
 	Notices   []string
+	Problems  source.Problems       // inputs that could not be used; told on standard error, and in logs that are read without it
+	Cards     func() []finding.Card // the rules in force by name, asked for by the formats that describe them; may be nil
 }
 
 // Formula is a formula that was judged.
@@ -43,7 +46,7 @@ type Options struct {
 }
 
 // Formats are the formats by name.
-var Formats = map[string]Writer{"text": Text, "lines": Lines, "json": JSON}
+var Formats = map[string]Writer{"text": Text, "lines": Lines, "json": JSON, "sarif": SARIF, "markdown": Markdown}
 
 // FormatNames lists the formats.
 func FormatNames() []string {

@@ -1,0 +1,150 @@
+package main
+
+import (
+	"fmt"
+	"strings"
+
+	"github.com/spf13/cobra"
+
+	"forebake/engine"
+	"forebake/engine/finding"
+	"forebake/engine/report"
+)
+
+var shells = []string{"bash", "zsh", "fish", "powershell"}
+
+func completionCommand() *cobra.Command {
+	cmd := &cobra.Command{
+		Use:   "completion SHELL",
+		Short: "Prints what a shell needs to complete verbs, rules, packs, figures and flags",
+		Long: `Prints a script for the shell: bash, zsh, fish or powershell. With it the Tab key completes
+verbs, files, rule names (why), pack names (trial), figures (facts), formats and levels.
+
+  bash        source <(forebake completion bash)      in ~/.bashrc
+  zsh         source <(forebake completion zsh)       in ~/.zshrc, below compinit
+  fish        forebake completion fish | source       in ~/.config/fish/config.fish
+  powershell  forebake completion powershell | Out-String | Invoke-Expression`,
+		ValidArgs: shells,
+		Args: func(_ *cobra.Command, args []string) error {
+			if len(args) != 1 {
+				return fmt.Errorf("completion takes one shell: %s", strings.Join(shells, ", "))
+			}
+			return nil
+		},
+		RunE: func(cmd *cobra.Command, args []string) error {
+			root, out := cmd.Root(), cmd.OutOrStdout()
+			switch args[0] {
+			case "bash":
+				return root.GenBashCompletionV2(out, true)
+			case "zsh":
+				return root.GenZshCompletion(out)
+			case "fish":
+				return root.GenFishCompletion(out, true)
+			case "powershell":
+				return root.GenPowerShellCompletionWithDesc(out)
+			}
+			return fmt.Errorf("completion: no shell %q; it is one of %s", args[0], strings.Join(shells, ", "))
+		},
+	}
+	return cmd
+}
+
+// completes is what a verb calls to say how its arguments are completed.
+type completes = func(cmd *cobra.Command, args []string, word string) ([]cobra.Completion, cobra.ShellCompDirective)
+
+// beginning keeps the words that begin as what was typed, each with a line about it.
+func beginning(word string, names, about []string) []cobra.Completion {
+	var out []cobra.Completion
+	for i, name := range names {
+		if strings.HasPrefix(name, word) {
+			if about == nil {
+				out = append(out, name)
+				continue
+			}
+			out = append(out, cobra.CompletionWithDesc(name, about[i]))
+		}
+	}
+	return out
+}
+
+// completeWords completes one of a list of words.
+func completeWords(names []string) completes {
+	return func(_ *cobra.Command, _ []string, word string) ([]cobra.Completion, cobra.ShellCompDirective) {
+		return beginning(word, names, nil), cobra.ShellCompDirectiveNoFileComp
+	}
+}
+
+// completeFormulas completes the names of files that end in .hcl, and folders.
+func completeFormulas(_ *cobra.Command, _ []string, _ string) ([]cobra.Completion, cobra.ShellCompDirective) {
+	return []cobra.Completion{"hcl"}, cobra.ShellCompDirectiveFilterFileExt
+}
+
+// completeRules completes the rules in force in this folder. A house that cannot be read completes nothing: its faults are for
+// the verb itself to tell.
+func completeRules(_ *cobra.Command, args []string, word string) ([]cobra.Completion, cobra.ShellCompDirective) {
+	l, problems := engine.New().Load(".")
+	if len(problems) > 0 || len(args) > 0 {
+		return nil, cobra.ShellCompDirectiveNoFileComp
+	}
+	var about []string
+	for _, name := range l.Rules.Names() {
+		r, _ := l.Rules.Find(name)
+		about = append(about, fmt.Sprintf("%s, %s, on %s", r.Level, r.Pack, strings.Join(r.On, ", ")))
+	}
+	return beginning(word, l.Rules.Names(), about), cobra.ShellCompDirectiveNoFileComp
+}
+
+// completePacks completes the packs in force in this folder that are not named yet.
+func completePacks(_ *cobra.Command, args []string, word string) ([]cobra.Completion, cobra.ShellCompDirective) {
+	l, problems := engine.New().Load(".")
+	if len(problems) > 0 {
+		return nil, cobra.ShellCompDirectiveNoFileComp
+	}
+	var names, about []string
+	for _, p := range l.Rules.Packs {
+		if !given(args, p.Name) {
+			names, about = append(names, p.Name), append(about, p.About)
+		}
+	}
+	return beginning(word, names, about), cobra.ShellCompDirectiveNoFileComp
+}
+
+// completeFacts completes a formula file first, and the names of figures after it.
+func completeFacts(cmd *cobra.Command, args []string, word string) ([]cobra.Completion, cobra.ShellCompDirective) {
+	if len(args) == 0 {
+		return completeFormulas(cmd, args, word)
+	}
+	names, means := engine.FactNames()
+	var left, about []string
+	for i, name := range names {
+		if !given(args[1:], name) {
+			left, about = append(left, name), append(about, means[i])
+		}
+	}
+	return beginning(word, left, about), cobra.ShellCompDirectiveNoFileComp
+}
+
+func given(args []string, name string) bool {
+	for _, a := range args {
+		if a == name {
+			return true
+		}
+	}
+	return false
+}
+
+// completeFlags says how the flags of the verbs are completed. A name that a verb does not have is a mistake of ours.
+func completeFlags(check, facts, packs *cobra.Command) {
+	for _, f := range []struct {
+		cmd  *cobra.Command
+		flag string
+		by   completes
+	}{
+		{check, "as", completeWords(report.FormatNames())}, {check, "fail-at", completeWords(finding.LevelNames)}, {check, "color", completeWords([]string{"auto", "always", "never"})},
+		{check, "backlog", completeFormulas}, {facts, "as", completeWords([]string{"text", "json", "markdown"})}, {packs, "as", completeWords([]string{"text", "markdown"})},
+	} {
+		if err := f.cmd.RegisterFlagCompletionFunc(f.flag, f.by); err != nil {
+			panic(err)
+		}
+	}
+}

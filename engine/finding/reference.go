@@ -1,0 +1,72 @@
+package finding
+
+import "sort"
+
+// CautionCard is what a caution says about itself. It has no name: nothing outside its file can speak of it.
+type CautionCard struct {
+	On, Say, Detail, Source, File string
+	Line                          int
+}
+
+// PackCard is a pack with its rules.
+type PackCard struct {
+	Name, About string
+	Safety      bool
+	Rules       []Card // in order of their names
+}
+
+// Rulebook is everything that is in force in a house, for the lists of rules.
+type Rulebook struct {
+	Packs     []PackCard
+	Cautions  []CautionCard
+	Unchecked []Unchecked
+}
+
+// Catalogue is everything that a formula, a rule and a house file can speak of, for the reference page.
+type Catalogue struct {
+	Facts []CatalogueFact
+	Verbs []CatalogueVerb
+	Units []CatalogueUnit
+	Keys  []CatalogueKey
+}
+
+// CatalogueFact is one declared figure.
+type CatalogueFact struct {
+	Subject string `json:"subject"` // formula, part, step, ingredient, kitchen
+	Name    string `json:"name"`
+	Type    string `json:"type"`
+	Unit    string `json:"unit"`
+	Means   string `json:"means"`
+	Source  string `json:"source"`
+	Error   string `json:"error"`
+	Steps   string `json:"steps"` // the verbs that have it; "" for all, and for figures of other subjects
+}
+
+// CatalogueVerb is one kind of step.
+type CatalogueVerb struct {
+	Name    string   `json:"name"`
+	Means   string   `json:"means"`
+	Measure string   `json:"measure"` // what its own value may be
+	Options []string `json:"options"`
+}
+
+// CatalogueUnit is one unit with its spellings and its exact factor to the unit that its kind is reckoned in.
+type CatalogueUnit struct {
+	Name  string   `json:"name"`
+	Kind  string   `json:"kind"`
+	Is    string   `json:"is"` // "28.349523125 g"
+	Spelt []string `json:"spelt"`
+}
+
+// CatalogueKey is one key of the house file.
+type CatalogueKey struct {
+	Block   string `json:"block"` // "house", "kitchen", "tin", ...
+	Name    string `json:"name"`
+	Default string `json:"default"`
+	Means   string `json:"means"`
+}
+
+// SortCards puts cards in order of their names.
+func SortCards(cards []Card) {
+	sort.SliceStable(cards, func(i, j int) bool { return cards[i].ID < cards[j].ID })
+}

@@ -1,0 +1,52 @@
+package house
+
+// Keys are what the blocks of a house file may hold, each with its default, in the order of the reference page. The reader takes its
+// lists of known words from here, so the page cannot name a key that is not read, nor leave one out. What a kitchen block holds stands
+// in package kitchen.
+var Keys = []struct{ Block, Name, Default, Means string }{
+	{"house", "about", "", "a line about the house, for people"},
+	{"house", "like", "", "another house file that this one stands upon: \"../house.hcl\""},
+	{"house", "packs", "all shipped packs", "the packs in force: shipped ones by name, own ones by \"./folder\""},
+	{"house", "fail_at", "stop", "the level from which findings fail a run: stop, risk or note"},
+	{"house", "kitchen", "", "block: the room, the cold and the equipment"},
+	{"house", "tin", "", "block: a baking tin, by name"},
+	{"house", "ingredient", "", "block: an ingredient of the house, by name"},
+	{"house", "set", "", "block: another level or other limits for a rule, by name"},
+	{"house", "waive", "", "block: sets the findings of a rule aside, by name"},
+	{"tin", "inside", "must be given", "length, width and height: \"300 x 100 x 100 mm\""},
+	{"ingredient", "like", "", "a larder name that it is like but for the figures given"},
+	{"ingredient", "aliases", "none", "other names for it"},
+	{"ingredient", "water", "that of like", "water, % of its mass; must be given without like"},
+	{"ingredient", "protein", "that of like", "protein, % of its mass"},
+	{"ingredient", "fat", "that of like", "fat, % of its mass; must be given without like"},
+	{"ingredient", "carbohydrate", "by difference", "carbohydrate, % of its mass"},
+	{"ingredient", "sugar", "that of like", "sugars, % of its mass; must be given without like"},
+	{"ingredient", "salt", "that of like", "salt, % of its mass"},
+	{"ingredient", "alcohol", "that of like", "alcohol, % of its mass"},
+	{"ingredient", "flour", "that of like", "the share of it that counts as flour, %"},
+	{"ingredient", "density", "that of like", "grams a millilitre: \"0.95 g/ml\""},
+	{"ingredient", "piece", "that of like", "what one piece weighs: \"55 g\""},
+	{"ingredient", "price", "not known", "by weight or piece: \"9.20 per kg\", \"0.30 per piece\""},
+	{"ingredient", "allergens", "those of like", "codes of the lists of the US and the EU"},
+	{"ingredient", "source", "house file", "where its figures come from"},
+	{"set", "level", "the rule's", "stop, risk or note"},
+	{"set", "limits", "the rule's", "{ name = number }"},
+	{"set", "because", "", "why; must be given where a rule of food safety becomes less strict"},
+	{"waive", "because", "must be given", "why; every report shows it"},
+	{"waive", "formula", "all formulas", "a pattern of names, * and ? standing for letters"},
+	{"waive", "until", "no end", "the last day it holds: \"2027-03-31\""},
+}
+
+// blocks are the keys that open a block.
+var blocks = map[string]bool{"kitchen": true, "tin": true, "ingredient": true, "set": true, "waive": true}
+
+// keysOf lists what a block may hold, apart from blocks within it.
+func keysOf(block string) []string {
+	var out []string
+	for _, k := range Keys {
+		if k.Block == block && (block != "house" || !blocks[k.Name]) {
+			out = append(out, k.Name)
+		}
+	}
+	return out
+}

@@ -1,0 +1,392 @@
+package report
+
+import (
+	"crypto/sha256"
+	"encoding/hex"
+	"fmt"
+	"io"
+	"net/url"
+	"path"
+	"strings"
+
+	"forebake/engine/finding"
+	"forebake/engine/source"
+)
+
+// SARIF 2.1.0, the format that code-scanning sites read. Only what is used of it stands here; the section numbers are those of
+// the OASIS standard.
+type (
+	sarifLog struct {
+		Schema  string     `json:"$schema"`
+		Version string     `json:"version"`
+		Runs    []sarifRun `json:"runs"`
+	}
+	sarifRun struct {
+		Properties  sarifRunProperties `json:"properties"` // first, so that whoever reads the file itself meets the cautions first
+		Tool        sarifTool          `json:"tool"`
+		Invocations []sarifInvocation  `json:"invocations"`
+		ColumnKind  string             `json:"columnKind"`
+		Results     []sarifResult      `json:"results"`
+	}
+	sarifRunProperties struct {
+		Cautions []jsonCaution `json:"cautions"`
+		Totals   jsonTotals    `json:"totals"`
+	}
+	sarifTool struct {
+		Driver sarifDriver `json:"driver"`
+	}
+	sarifDriver struct {
+		Name            string      `json:"name"`
+		Version         string      `json:"version"`
+		SemanticVersion string      `json:"semanticVersion"`
+		Rules           []sarifRule `json:"rules"`
+	}
+	sarifRule struct {
+		ID                   string              `json:"id"`
+		ShortDescription     sarifText           `json:"shortDescription"`
+		FullDescription      sarifText           `json:"fullDescription"`
+		Help                 sarifText           `json:"help"`
+		DefaultConfiguration sarifConfiguration  `json:"defaultConfiguration"`
+		Properties           sarifRuleProperties `json:"properties"`
+	}
+	sarifText struct {
+		Text     string `json:"text"`
+		Markdown string `json:"markdown,omitempty"`
+	}
+	sarifConfiguration struct {
+		Level string `json:"level"`
+	}
+	sarifRuleProperties struct {
+		Tags []string `json:"tags"`
+		Pack string   `json:"pack,omitempty"`
+		On   string   `json:"on,omitempty"`
+		At   string   `json:"at,omitempty"`
+	}
+	sarifInvocation struct {
+		ExecutionSuccessful        bool                `json:"executionSuccessful"`
+		ToolExecutionNotifications []sarifNotification `json:"toolExecutionNotifications"`
+	}
+	sarifNotification struct {
+		Locations []sarifLocation `json:"locations,omitempty"`
+		Message   sarifText       `json:"message"`
+		Level     string          `json:"level"`
+	}
+	sarifResult struct {
+		RuleID              string                `json:"ruleId"`
+		RuleIndex           int                   `json:"ruleIndex"`
+		Kind                string                `json:"kind"`
+		Level               string                `json:"level"`
+		Message             sarifText             `json:"message"`
+		Locations           []sarifLocation       `json:"locations"`
+		RelatedLocations    []sarifLocation       `json:"relatedLocations,omitempty"`
+		PartialFingerprints map[string]string     `json:"partialFingerprints"`
+		Suppressions        []sarifSuppression    `json:"suppressions"` // never null: section 3.27.23 wants all or none of a run's
+		Properties          sarifResultProperties `json:"properties"`
+	}
+	sarifLocation struct {
+		PhysicalLocation *sarifPhysical `json:"physicalLocation,omitempty"`
+		LogicalLocations []sarifLogical `json:"logicalLocations,omitempty"`
+		Message          *sarifText     `json:"message,omitempty"`
+	}
+	sarifLogical struct {
+		FullyQualifiedName string `json:"fullyQualifiedName"`
+	}
+	sarifPhysical struct {
+		ArtifactLocation sarifArtifact `json:"artifactLocation"`
+		Region           sarifRegion   `json:"region"`
+	}
+	sarifArtifact struct {
+		URI string `json:"uri"`
+	}
+	sarifRegion struct {
+		StartLine   int `json:"startLine"`
+		StartColumn int `json:"startColumn"`
+		EndLine     int `json:"endLine"`
+		EndColumn   int `json:"endColumn"` // of the character after the last, section 3.30.8
+	}
+	sarifSuppression struct {
+		Kind          string         `json:"kind"`
+		Status        string         `json:"status"`
+		Justification string         `json:"justification"`
+		Location      *sarifLocation `json:"location,omitempty"`
+	}
+	sarifResultProperties struct {
+		Answer     string     `json:"answer"` // flagged, unsure or waived; caution and foodSafety are what the program says beside the rules
+		Formula    string     `json:"formula,omitempty"`
+		Subject    string     `json:"subject,omitempty"`
+		FoodSafety bool       `json:"foodSafety,omitempty"`
+		Doubt      bool       `json:"doubt,omitempty"`
+		Figures    string     `json:"figures,omitempty"`
+		Needs      []string   `json:"needs,omitempty"`
+		Mends      []jsonMend `json:"mends,omitempty"`
+		Source     string     `json:"source,omitempty"`
+	}
+)
+
+const sarifSchema = "https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json"
+
+// The names of results that no rule makes. A rule's name has no slash in it, so none can be taken for one of them, and no setting
+// reaches them.
+const (
+	sarifCaution   = "caution/"
+	sarifUnchecked = "food-safety/unchecked"
+	sarifLoosened  = "food-safety/loosened"
+	sarifSetAside  = "food-safety/set-aside"
+)
+
+var sarifLevels = map[string]string{"stop": "error", "risk": "warning", "note": "note"}
+
+// SARIF prints a run as a SARIF log. The cautions stand first, twice: in the properties of the run and as results, since a site
+// shows results only. What a house takes from food safety is a result of its own beside the suppressed finding: sites do not
+// show suppressed ones.
+func SARIF(w io.Writer, run *Run, _ Options) error {
+	s := &sarif{run: run, index: map[string]int{}, seen: map[string]int{}}
+	s.describe()
+	results := s.results()
+	t := run.Totals
+	out := sarifRun{
+		Properties: sarifRunProperties{Cautions: []jsonCaution{}, Totals: jsonTotals{t.Formulas, t.Rules, t.Stop, t.Risk, t.Note, t.Unsure, t.Waived, t.Backlog}},
+		// No informationUri: the program has no page of its own.
+		Tool:        sarifTool{sarifDriver{Name: "forebake", Version: run.Version, SemanticVersion: run.Version, Rules: s.rules}},
+		Invocations: []sarifInvocation{{ExecutionSuccessful: len(run.Problems) == 0, ToolExecutionNotifications: []sarifNotification{}}},
+		ColumnKind:  "utf16CodeUnits",
+		Results:     results,
+	}
+	for _, c := range byPlace(run.Cautions) {
+		out.Properties.Cautions = append(out.Properties.Cautions, jsonCaution{source.Safe(c.Whole()), c.Source, source.Safe(c.Formula)})
+	}
+	said := &out.Invocations[0].ToolExecutionNotifications
+	for _, p := range run.Problems { // what could not be judged is in no result: the log must not read as if it were clear
+		n := sarifNotification{Message: sarifText{Text: plainText(p.Text)}, Level: "error"}
+		if !p.Place.IsZero() {
+			n.Locations = locations(p.Place, "", "")
+		}
+		*said = append(*said, n)
+	}
+	for _, n := range run.Notices {
+		*said = append(*said, sarifNotification{Message: sarifText{Text: plainText(n)}, Level: "note"})
+	}
+	return WriteJSON(w, sarifLog{sarifSchema, "2.1.0", []sarifRun{out}})
+}
+
+// sarif is one log while it is put together.
+type sarif struct {
+	run   *Run
+	rules []sarifRule
+	index map[string]int // of a rule, by its id
+	seen  map[string]int // results, by what their fingerprint is made of
+}
+
+func (s *sarif) add(r sarifRule) {
+	if _, has := s.index[r.ID]; has {
+		return
+	}
+	s.index[r.ID] = len(s.rules)
+	s.rules = append(s.rules, r)
+}
+
+// describe lists the descriptors: cautions, what the program says of food safety, every rule in force, and the findings that no
+// rule makes.
+func (s *sarif) describe() {
+	s.rules = []sarifRule{}
+	for _, c := range merge(byPlace(s.run.Cautions)) {
+		s.add(plainRule(sarifCaution+c.Kind, "note", c.Text, "A caution: it is always shown, and no setting reaches it. Source: "+c.Source+".", "caution", "food-safety"))
+	}
+	if len(s.run.Unchecked) > 0 {
+		s.add(plainRule(sarifUnchecked, "warning", "A house leaves out a pack of food safety.", "What its rules would find is not looked for.", "food-safety"))
+	}
+	if len(s.run.Loosened) > 0 {
+		s.add(plainRule(sarifLoosened, "warning", "A house makes a rule of food safety less strict.", "Every report says so, with the reason.", "food-safety"))
+	}
+	for _, f := range s.run.Findings {
+		if f.Safety && f.Answer == finding.Waived {
+			s.add(plainRule(sarifSetAside, "warning", "A house sets a finding of food safety aside.", "The finding itself is in this log too, marked as suppressed.", "food-safety"))
+		}
+	}
+	if s.run.Cards != nil {
+		for _, c := range s.run.Cards() {
+			s.add(cardRule(c))
+		}
+	}
+	for _, f := range s.run.Findings {
+		r := plainRule(f.Rule, sarifLevels[f.Level.String()], f.Why, "Source: "+f.Source+".", f.Pack)
+		r.Properties.Pack = f.Pack
+		s.add(r)
+	}
+}
+
+func plainRule(id, level, short, more string, tags ...string) sarifRule {
+	all := plainText(short + " " + more)
+	return sarifRule{
+		ID: id, ShortDescription: sarifText{Text: plainText(short)}, FullDescription: sarifText{Text: all}, Help: sarifText{Text: all, Markdown: helpMarkdown(short + " " + more)},
+		DefaultConfiguration: sarifConfiguration{level}, Properties: sarifRuleProperties{Tags: tags},
+	}
+}
+
+// cardRule describes a rule from its card.
+func cardRule(c finding.Card) sarifRule {
+	r := sarifRule{
+		ID:                   c.ID,
+		ShortDescription:     sarifText{Text: plainText(firstSentence(c.Why))},
+		FullDescription:      sarifText{Text: plainText("Flags when: " + c.When + ". " + c.Why)},
+		DefaultConfiguration: sarifConfiguration{sarifLevels[c.Level]},
+		Properties:           sarifRuleProperties{Tags: []string{"forebake", c.Pack}, Pack: source.Safe(c.Pack), On: c.On, At: source.Safe(fmt.Sprintf("%s:%d", c.File, c.Line))},
+	}
+	if c.Safety {
+		r.Properties.Tags = append(r.Properties.Tags, "food-safety")
+	}
+	var limits []string
+	for _, l := range c.Limits {
+		limits = append(limits, l.Name+" "+l.Shown+from(l)+by(l.By))
+	}
+	// Sites print help as it stands, doubled braces and all: figures in a message are put in round ones here.
+	say := strings.NewReplacer("{", "(", "}", ")").Replace(c.Say)
+	lines := [][2]string{{"Says", say}, {"Why", c.Why}, {"Level", c.Level + by(c.LevelBy)}, {"The house says", reason(c.Because)}, {"Flags when", c.When}, {"Limits", strings.Join(limits, ", ")}, {"Source", c.Source},
+		{"A house changes it", fmt.Sprintf("a block set %q in house.hcl; forebake why %s shows how", c.ID, c.ID)}}
+	var text, md []string
+	for _, l := range lines {
+		if l[1] != "" {
+			text = append(text, l[0]+": "+plainText(l[1]))
+			md = append(md, "**"+l[0]+":** "+helpMarkdown(l[1]))
+		}
+	}
+	r.Help = sarifText{strings.Join(text, "\n"), strings.Join(md, "\n\n")}
+	return r
+}
+
+// helpMarkdown is markdown for a log: no HTML at all may stand in its messages (section 3.11.4.2), so no comments either.
+func helpMarkdown(s string) string { return braces(strings.ReplaceAll(markdown(s), apart, "")) }
+
+func firstSentence(s string) string {
+	if i := strings.Index(s, ". "); i > 0 {
+		return s[:i+1]
+	}
+	return s
+}
+
+// results lists the cautions, what a house takes from food safety, and the findings.
+func (s *sarif) results() []sarifResult {
+	out := []sarifResult{}
+	add := func(id, level, text, subject, formula string, p source.Place) {
+		out = append(out, sarifResult{
+			RuleID: id, RuleIndex: s.index[id], Kind: "fail", Level: level, Message: sarifText{Text: plainText(text)}, Locations: locations(p, formula, subject),
+			PartialFingerprints: s.fingerprint(formula, subject, id), Suppressions: []sarifSuppression{},
+			Properties: sarifResultProperties{Answer: "foodSafety", Formula: source.Safe(formula), Subject: source.Safe(subject), FoodSafety: true},
+		})
+	}
+	for _, c := range byPlace(s.run.Cautions) {
+		add(sarifCaution+c.Kind, "note", "Caution: "+c.Whole(), "", c.Formula, c.Place)
+		out[len(out)-1].Properties.Answer, out[len(out)-1].Properties.Source = "caution", c.Source
+	}
+	for _, u := range s.run.Unchecked {
+		add(sarifUnchecked, "warning", upperFirst(u.Text())+".", u.Pack, "", u.Place)
+	}
+	for _, l := range s.run.Loosened {
+		add(sarifLoosened, "warning", fmt.Sprintf("Food safety, made less strict by the house: %s: %s is %s, and was %s, because %s.", l.Rule, l.What, l.To, l.From, reason(l.Because)), l.Rule+" "+l.What, "", l.Place)
+	}
+	for _, f := range s.run.Findings {
+		if f.Safety && f.Answer == finding.Waived {
+			add(sarifSetAside, "warning", fmt.Sprintf("Food safety, set aside by the house: %s: %s Set aside at %s%s, because %s.", f.Rule, f.Text, who(f.By), until(f), reason(f.Because)), f.Rule+" on "+f.Subject, f.Formula, f.Place)
+		}
+	}
+	for _, f := range s.run.Findings {
+		out = append(out, s.result(f))
+	}
+	return out
+}
+
+func (s *sarif) result(f *finding.Finding) sarifResult {
+	r := sarifResult{
+		RuleID: f.Rule, RuleIndex: s.index[f.Rule], Kind: "fail", Level: sarifLevels[f.Level.String()], Locations: locations(f.Place, f.Formula, f.Subject),
+		PartialFingerprints: s.fingerprint(f.Formula, f.Subject, f.Rule), Suppressions: []sarifSuppression{},
+		Properties: sarifResultProperties{Answer: f.Answer.String(), Formula: source.Safe(f.Formula), Subject: source.Safe(f.Subject), FoodSafety: f.Safety, Doubt: f.Doubt, Figures: figures(f), Source: source.Safe(f.Source)},
+	}
+	for _, n := range f.Needs {
+		r.Properties.Needs = append(r.Properties.Needs, source.Safe(n))
+	}
+	text := f.Text
+	if f.Doubt {
+		text += " " + doubt(f)
+	}
+	if f.Answer == finding.Unsure || f.Answer == finding.Waived && f.Reason != "" && !f.Doubt { // set aside while it was open
+		r.Kind, r.Level = "open", "none" // sections 3.27.9 and 3.27.10: too little is known to decide, and then there is no level
+		text += "."
+	}
+	if f.Answer == finding.Waived {
+		at := sarifLocation{PhysicalLocation: physical(f.By)}
+		r.Suppressions = append(r.Suppressions, sarifSuppression{"external", "accepted", source.Safe(reason(f.Because) + until(f) + ", " + who(f.By)), &at})
+	}
+	text += " Why: " + f.Why
+	for _, m := range f.Mends { // not as fixes of SARIF: these are for the baker to weigh, and forebake mend makes them
+		text += " Mend: " + m.Text + " (" + m.Trust + ")."
+		r.Properties.Mends = append(r.Properties.Mends, jsonMend{source.Safe(m.Text), m.Trust})
+	}
+	r.Message = sarifText{Text: plainText(text)}
+	told := map[string]bool{}
+	for _, g := range f.Figures {
+		if g.Place.IsZero() || told[g.Name] || g.Kind == "limit" { // a limit may stand in a pack inside the program, where no link leads
+			continue
+		}
+		told[g.Name] = true
+		r.RelatedLocations = append(r.RelatedLocations, sarifLocation{PhysicalLocation: physical(g.Place), Message: &sarifText{Text: plainText(g.Label + " " + g.Shown)}})
+	}
+	return r
+}
+
+// fingerprint tells a result from all others by what it is about, not by where it stands: lines may move above it, and files be
+// renamed. Equal ones are numbered in their order.
+func (s *sarif) fingerprint(formula, subject, rule string) map[string]string {
+	key := formula + "\x00" + subject + "\x00" + rule
+	s.seen[key]++
+	sum := sha256.Sum256([]byte(key))
+	return map[string]string{"forebake/v1": fmt.Sprintf("%s:%d", hex.EncodeToString(sum[:16]), s.seen[key])}
+}
+
+func locations(p source.Place, formula, subject string) []sarifLocation {
+	l := sarifLocation{PhysicalLocation: physical(p)}
+	var name []string
+	for _, part := range []string{formula, subject} {
+		if part != "" {
+			name = append(name, source.Safe(part))
+		}
+	}
+	if len(name) > 0 {
+		l.LogicalLocations = []sarifLogical{{strings.Join(name, ": ")}}
+	}
+	return []sarifLocation{l}
+}
+
+func physical(p source.Place) *sarifPhysical {
+	if p.IsZero() {
+		return nil
+	}
+	end := max(p.End, p.Start)
+	return &sarifPhysical{sarifArtifact{artifactURI(p.File.Name)}, sarifRegion{
+		p.Line(), p.File.UTF16Column(p.Start), p.File.Position(end).Line, p.File.UTF16Column(end),
+	}}
+}
+
+// artifactURI makes a relative reference of a path, percent-encoded: a colon too, which would else make a scheme of what stands
+// before it. A path from the root becomes a file URI.
+func artifactURI(name string) string {
+	parts := strings.Split(name, "/")
+	for i, part := range parts {
+		parts[i] = strings.ReplaceAll(url.PathEscape(part), ":", "%3A")
+	}
+	uri := strings.Join(parts, "/")
+	if path.IsAbs(name) {
+		return "file://" + uri
+	}
+	return uri
+}
+
+// plainText makes a plain-text message of SARIF: one line, nothing that a screen would obey, braces doubled (section 3.11.5), and
+// no link: what would be read as one is broken by a space (section 3.11.6).
+func plainText(s string) string {
+	s = strings.Join(strings.Fields(source.Safe(s)), " ")
+	return braces(strings.ReplaceAll(s, "](", "] ("))
+}
+
+var doubled = strings.NewReplacer("{", "{{", "}", "}}")
+
+func braces(s string) string { return doubled.Replace(s) }
