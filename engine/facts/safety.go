@@ -166,6 +166,8 @@ func (p *part) along(c *exposure.Clock, from int, onward bool) {
 		case st.Apart:
 		case !st.Known && !step.Time.Set && isWait(verb):
 			c.Unknown(quantity.Positive())
+		case !st.Known && verb == "bake":
+			c.Unknown(Interval{Hi: ovenH})
 		case !st.Known:
 			c.Unknown(hours)
 		case st.Trace[2] != nil:
@@ -197,19 +199,23 @@ func (p *part) along(c *exposure.Clock, from int, onward bool) {
 // heatedThrough is where nothing grows any more, C.
 var heatedThrough = history.Band{Cold: 60, Mid: 60, Warm: 60}
 
-// intoHeat is the time that an oven takes to bring the middle to where nothing grows, however long the bake goes on after that; all of
-// the bake where it does not come there.
+// ovenH is the longest that a middle is taken to warm in an oven, h, however long or short the bake is: one that is too short leaves it
+// warm as long all the same. A large tin loaf is at 60 C by then in the middle of the model's error (judgement).
+const ovenH = 0.5
+
+// intoHeat is the time that an oven takes to bring the middle to where nothing grows, however long the bake goes on after that.
 func intoHeat(st *history.Stage, hours Interval) Interval {
 	g, ok := st.Oven.MinutesToCore(heatedThrough.Mid)
 	if !ok {
-		return hours
+		return Interval{Lo: min(hours.Lo, ovenH), Hi: ovenH}
 	}
 	if r := st.Step.Measured; r != nil && r.Temp.Set { // the reading says how fast this oven is
 		if end, ok := st.Oven.MinutesToCore(r.Temp.Mid()); ok && end.Mid > 0 {
-			return hours.Scale(min(1, g.Mid/end.Mid))
+			h := hours.Scale(min(1, g.Mid/end.Mid))
+			return Interval{Lo: min(h.Lo, ovenH), Hi: min(h.Hi, ovenH)}
 		}
 	}
-	return Interval{Lo: min(hours.Lo, g.Low/60), Hi: min(hours.Hi, g.High/60)}
+	return Interval{Lo: min(hours.Lo, ovenH, g.Low/60), Hi: min(ovenH, g.High/60)}
 }
 
 // isWait tells whether a step without a time of its own leaves the part standing for an unknown while.

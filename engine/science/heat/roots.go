@@ -179,7 +179,7 @@ func root(d, n int, bi float64) float64 {
 			lo = z
 		}
 		next := z - f/(slope-bend*f/(2*slope)) // Halley's step
-		if math.Abs(next-z) <= 1e-5*z { // what is left is its cube
+		if math.Abs(next-z) <= 1e-5*z {        // what is left is its cube
 			return next
 		}
 		if !(next > lo && next < hi) {
