@@ -170,6 +170,8 @@ func (p *part) along(c *exposure.Clock, from int, onward bool) {
 			c.Unknown(Interval{Hi: ovenH})
 		case !st.Known:
 			c.Unknown(hours)
+		case isWait(verb) && st.HasAmbient && st.Ambient.Hi > growthEndsC && st.StartCore.Cold < p.sheet.limits().HotHoldC.Value:
+			c.Unknown(hours) // warmed by a wait in the heat, which is no cook: the faster it is taken to go, the less it would count
 		case st.Trace[2] != nil:
 			c.Wait(st, sporesOnly)
 		case isWait(verb) && hours.Hi > 0: // nothing here needs control, or it is a crumb: its course was not drawn
@@ -195,6 +197,9 @@ func (p *part) along(c *exposure.Clock, from int, onward bool) {
 		}
 	}
 }
+
+// growthEndsC is where the fastest growth of the organisms ends, C: above it a hotter run is not the worse one.
+const growthEndsC = 45
 
 // heatedThrough is where nothing grows any more, C.
 var heatedThrough = history.Band{Cold: 60, Mid: 60, Warm: 60}

@@ -6,6 +6,7 @@
 package report
 
 import (
+	"bufio"
 	"fmt"
 	"io"
 	"slices"
@@ -167,26 +168,25 @@ func fileName(p source.Place) string {
 
 // Lines prints one line a caution and one a finding, in the GNU form "file:line:column: level: text", which editors jump by.
 func Lines(w io.Writer, run *Run, _ Options) error {
-	var b strings.Builder
+	b := bufio.NewWriter(w) // line by line: a large collection has some hundred thousand
 	for _, c := range byPlace(run.Cautions) {
-		fmt.Fprintf(&b, "%s: caution: %s\n", source.Safe(c.Place.String()), source.Safe(c.Whole()))
+		fmt.Fprintf(b, "%s: caution: %s\n", source.Safe(c.Place.String()), source.Safe(c.Whole()))
 	}
 	for _, u := range run.Unchecked {
-		fmt.Fprintf(&b, "%s: unchecked: %s\n", source.Safe(u.Place.String()), source.Safe(u.Text()))
+		fmt.Fprintf(b, "%s: unchecked: %s\n", source.Safe(u.Place.String()), source.Safe(u.Text()))
 	}
 	for _, l := range run.Loosened {
-		fmt.Fprintf(&b, "%s: loosened: food safety: %s is %s, and was %s [%s] (because %s, %s)\n", source.Safe(l.Place.String()), source.Safe(l.What), l.To, l.From, l.Rule,
+		fmt.Fprintf(b, "%s: loosened: food safety: %s is %s, and was %s [%s] (because %s, %s)\n", source.Safe(l.Place.String()), source.Safe(l.What), l.To, l.From, l.Rule,
 			source.Safe(reason(l.Because)), source.Safe(who(l.Place)))
 	}
 	for _, f := range run.Findings {
-		fmt.Fprintln(&b, line(f))
+		fmt.Fprintln(b, line(f))
 	}
 	for _, n := range run.Notices {
-		fmt.Fprintf(&b, "forebake: %s\n", source.Safe(n))
+		fmt.Fprintf(b, "forebake: %s\n", source.Safe(n))
 	}
-	fmt.Fprintf(&b, "forebake: %s\n", totals(run.Totals))
-	_, err := io.WriteString(w, b.String())
-	return err
+	fmt.Fprintf(b, "forebake: %s\n", totals(run.Totals))
+	return b.Flush()
 }
 
 // line prints a finding in one line. What a house sets aside of food safety keeps its level in the line, so that whoever passes over

@@ -88,6 +88,9 @@ func (x *Expr) unit(n *names) string {
 
 // say prints a message on a subject.
 func (j *Judge) say(m *Message, subject facts.Subject, limits []Limit) string {
+	if len(m.pieces) == 1 && m.pieces[0].expr == nil {
+		return m.pieces[0].text // the same for every formula: one copy serves them all
+	}
 	var b strings.Builder
 	for _, p := range m.pieces {
 		if p.expr == nil {

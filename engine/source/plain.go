@@ -3,6 +3,7 @@ package source
 import (
 	"strings"
 	"unicode/utf8"
+	"unsafe"
 
 	"github.com/hashicorp/hcl/v2"
 	"github.com/hashicorp/hcl/v2/hclsyntax"
@@ -104,7 +105,7 @@ func (s *slab[T]) copy(list []T) []T {
 // given line. False means that hclsyntax must do it.
 func parsePlain(f *File, start, end, line int) (*hclsyntax.Body, bool) {
 	p := plain{
-		text: string(f.Text[start:end]), base: start, line: line, name: f.Name,
+		text: asString(f.Text[start:end]), base: start, line: line, name: f.Name,
 		openItems: make([]hclsyntax.ObjectConsItem, 0, 16), openExprs: make([]hclsyntax.Expression, 0, 16),
 	}
 	if strings.HasPrefix(p.text, byteOrderMark) {
@@ -490,3 +491,7 @@ func (p *plain) key(first bool) *hclsyntax.ObjectConsKeyExpr {
 	n.key.Wrapped = &n.traversal
 	return &n.key
 }
+
+// asString sees a file's text as a string without copying it: the text of a File is never written to, and what the tree keeps of the
+// string keeps no more than the File itself does.
+func asString(text []byte) string { return unsafe.String(unsafe.SliceData(text), len(text)) }
