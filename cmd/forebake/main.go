@@ -13,7 +13,6 @@ import (
 
 	"github.com/spf13/cobra"
 
-	"forebake/engine"
 	"forebake/engine/source"
 )
 
@@ -56,7 +55,6 @@ func run(args []string, in io.Reader, out, errs io.Writer) int {
 	root := &cobra.Command{
 		Use:           "forebake",
 		Short:         "Finds the faults of an enriched-dough formula on paper, before the test bake",
-		Version:       engine.Version,
 		SilenceUsage:  true,
 		SilenceErrors: true,
 		Args:          cobra.ArbitraryArgs,
@@ -71,6 +69,7 @@ func run(args []string, in io.Reader, out, errs io.Writer) int {
 		text, _, _ := strings.Cut(err.Error(), ": strconv.") // what follows speaks of the parser, not of the flag
 		return errors.New(text)
 	})
+	sayVersion(root)
 	root.SetArgs(args)
 	root.SetIn(in)
 	root.SetOut(out)
