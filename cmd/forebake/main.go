@@ -37,7 +37,7 @@ func main() {
 const firstCollection = 256 << 20
 
 // tuneMemory puts the first collection off: a run is short, and most of what it makes is syntax trees that are dropped at once
-// (measured: half the time of the default). From then on the heap grows by half of what is kept, so that a run which keeps more than that does
+// (measured: half the time of the default). From then on the heap grows by two fifths of what is kept, so that a run which keeps more than that does
 // not collect without end. The user's own settings win.
 func tuneMemory() {
 	if os.Getenv("GOGC") != "" || os.Getenv("GOMEMLIMIT") != "" {
@@ -46,7 +46,7 @@ func tuneMemory() {
 	debug.SetGCPercent(-1)
 	debug.SetMemoryLimit(firstCollection)
 	runtime.AddCleanup(new([64]byte), func(struct{}) { // once this is collected, the first collection has been
-		debug.SetGCPercent(50)
+		debug.SetGCPercent(40)
 		debug.SetMemoryLimit(math.MaxInt64)
 	}, struct{}{})
 }

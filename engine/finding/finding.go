@@ -81,7 +81,7 @@ type Finding struct {
 	Text    string // what is wrong and what to do, or what is missing
 	Why     string
 	Source  string
-	Figures []Figure
+	Figures []*Figure // those of limits are shared by all findings of a rule: not to be changed
 	Mends   []Mend   // changes that would clear it, where they were looked for
 	Needs   []string // facts or fields that would settle an unsure answer, or one flagged in doubt
 	Reason  string   // of an unsure answer: the part of Text that other rules may share; of one flagged in doubt: what left it open

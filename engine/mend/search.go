@@ -606,7 +606,7 @@ func (m *Mender) figures(k key, before, after *state) []finding.BeforeAfter {
 	return out
 }
 
-func shown(g finding.Figure) string {
+func shown(g *finding.Figure) string {
 	if g.Error != "" && g.Error != g.Shown {
 		return g.Shown + " (" + g.Error + ")"
 	}

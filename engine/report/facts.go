@@ -84,7 +84,7 @@ func FactsJSON(w io.Writer, rows []finding.FactRow) error {
 	}{Facts: []jsonFact{}}
 	for _, r := range rows {
 		g := r.Figure
-		out.Facts = append(out.Facts, jsonFact{r.Formula, r.Subject, g.Name, FigureValue(g), Finite(g.Low, g.Numeric), Finite(g.High, g.Numeric), g.Unit, g.Kind, r.Source})
+		out.Facts = append(out.Facts, jsonFact{r.Formula, r.Subject, g.Name, FigureValue(&g), Finite(g.Low, g.Numeric), Finite(g.High, g.Numeric), g.Unit, g.Kind, r.Source})
 	}
 	return WriteJSON(w, out)
 }

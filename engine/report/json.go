@@ -168,12 +168,12 @@ func escaped(s string) string {
 	return b.String()
 }
 
-func figureJSON(g finding.Figure) jsonFigure {
+func figureJSON(g *finding.Figure) jsonFigure {
 	return jsonFigure{Name: g.Name, Value: FigureValue(g), Low: Finite(g.Low, g.Numeric), High: Finite(g.High, g.Numeric), Unit: g.Unit}
 }
 
 // FigureValue gives a figure's value for JSON: a number, true or false, a text, a list, or null when it is not known.
-func FigureValue(g finding.Figure) any {
+func FigureValue(g *finding.Figure) any {
 	switch {
 	case g.Numeric:
 		if p := Finite(g.Value, true); p != nil {

@@ -104,19 +104,43 @@ func (j *Judge) place(x facts.Subject) source.Place {
 
 // figures lists the facts that a condition read and the limits it held them against. Facts behind a clause that is false
 // without them were not read, and are not listed.
-func (j *Judge) figures(rule *Rule, x facts.Subject) []finding.Figure {
-	out := make([]finding.Figure, 0, len(rule.When.reads))
+func (j *Judge) figures(rule *Rule, x facts.Subject) []*finding.Figure {
+	out := make([]*finding.Figure, 0, len(rule.When.reads))
 	j.expr, j.subject, j.limits = rule.When, x, rule.Limits
 	for i := range rule.When.reads {
 		r := &rule.When.reads[i]
 		if r.fact == nil {
-			l := rule.Limits[r.limit]
-			out = append(out, finding.Figure{Name: r.name, Label: plain(l.Name), Shown: l.Shown(), Value: l.Value, Low: l.Interval().Lo, High: l.Interval().Hi, Unit: l.Unit(), Numeric: true, Kind: "limit", Place: l.Place})
+			out = append(out, j.limitFigure(rule, r))
 			continue
 		}
-		out = append(out, Figure(r.name, r.fact, j.value(i)))
+		fig := Figure(r.name, r.fact, j.value(i))
+		out = append(out, &fig)
 	}
 	return out
+}
+
+// limitOf is a limit of a rule as findings carry it, and what it was made from.
+type limitOf struct {
+	limit  Limit
+	figure *finding.Figure
+}
+
+// limitFigure gives the figure of a limit, the same one to each finding of the rule: in a large collection, limits would be
+// a third of all that is held.
+func (j *Judge) limitFigure(rule *Rule, r *read) *finding.Figure {
+	if j.limitFigures == nil {
+		j.limitFigures = map[*Rule][]limitOf{}
+	}
+	known := j.limitFigures[rule]
+	if len(known) < len(rule.Limits) {
+		known = make([]limitOf, len(rule.Limits))
+		j.limitFigures[rule] = known
+	}
+	l := rule.Limits[r.limit]
+	if k := &known[r.limit]; k.figure == nil || k.limit != l { // a trial asks with limits of its own
+		*k = limitOf{l, &finding.Figure{Name: r.name, Label: plain(l.Name), Shown: l.Shown(), Value: l.Value, Low: l.Interval().Lo, High: l.Interval().Hi, Unit: l.Unit(), Numeric: true, Kind: "limit", Place: l.Place}}
+	}
+	return known[r.limit].figure
 }
 
 // Figure gives a fact's value as a finding carries it.

@@ -61,6 +61,8 @@ type Judge struct {
 
 	// pins replaces figures while an unsure answer is explained; nil otherwise.
 	pins []*Interval
+
+	limitFigures map[*Rule][]limitOf // made when a finding first shows them
 }
 
 // NewJudge makes a judge for the formulas that will be given to Open.
