@@ -82,11 +82,11 @@ type Finding struct {
 	Why     string
 	Source  string
 	Figures []*Figure // those of limits are shared by all findings of a rule: not to be changed
-	Mends   []Mend   // changes that would clear it, where they were looked for
-	Needs   []string // facts or fields that would settle an unsure answer, or one flagged in doubt
-	Reason  string   // of an unsure answer: the part of Text that other rules may share; of one flagged in doubt: what left it open
-	Doubt   bool     // flagged because it could not be ruled out, not because it is certain
-	Safety  bool     // of a food-safety rule
+	Mends   []Mend    // changes that would clear it, where they were looked for
+	Needs   []string  // facts or fields that would settle an unsure answer, or one flagged in doubt
+	Reason  string    // of an unsure answer: the part of Text that other rules may share; of one flagged in doubt: what left it open
+	Doubt   bool      // flagged because it could not be ruled out, not because it is certain
+	Safety  bool      // of a food-safety rule
 
 	// Of a waived answer: why, until which day (both as the house wrote them; Until may be ""), and the waiver's place.
 	Because, Until string
