@@ -1,6 +1,7 @@
 package report
 
 import (
+	"bufio"
 	"bytes"
 	"encoding/json"
 	"fmt"
@@ -90,59 +91,108 @@ type (
 	}
 )
 
-// JSON prints a run as one object.
+// JSON prints a run as one object. Its long lists are written item by item: as one text those of a large collection would take
+// several times the memory of the whole check.
 func JSON(w io.Writer, run *Run, _ Options) error {
 	t := run.Totals
 	out := jsonRun{Version: run.Version, Cautions: []jsonCaution{}, Unchecked: []jsonUnchecked{}, Loosened: []jsonLoosened{}, Findings: []jsonFinding{},
 		Totals: jsonTotals{t.Formulas, t.Rules, t.Stop, t.Risk, t.Note, t.Unsure, t.Waived, t.Backlog}}
-	for _, c := range byPlace(run.Cautions) {
-		out.Cautions = append(out.Cautions, jsonCaution{c.Whole(), c.Source, c.Formula})
-	}
 	for _, u := range run.Unchecked {
 		out.Unchecked = append(out.Unchecked, jsonUnchecked{u.Pack, u.Text(), who(u.Place)})
 	}
 	for _, l := range run.Loosened {
 		out.Loosened = append(out.Loosened, jsonLoosened{l.Rule, l.Pack, l.What, l.From, l.To, l.Because, who(l.Place)})
 	}
-	for _, f := range run.Findings {
-		j := jsonFinding{
-			Rule: f.Rule, Pack: f.Pack, Level: f.Level.String(), Answer: f.Answer.String(), Formula: f.Formula, Subject: f.Subject,
-			Text: f.Text, Why: f.Why, Source: f.Source, Facts: []jsonFigure{}, Needs: append([]string{}, f.Needs...), Mends: []jsonMend{},
-			Doubt: f.Doubt, Safety: f.Safety,
-		}
-		if f.Answer == finding.Waived {
-			j.Waived = &jsonWaived{Because: f.Because, By: who(f.By)}
-			if f.Until != "" {
-				j.Waived.Until = &f.Until
-			}
-		}
-		if f.Place.File != nil {
-			at := f.Place.File.Position(f.Place.Start)
-			j.File, j.Line, j.Column = f.Place.File.Name, at.Line, at.Column
-		}
-		for _, m := range f.Mends {
-			j.Mends = append(j.Mends, jsonMend{m.Text, m.Trust})
-		}
-		for _, g := range f.Figures {
-			j.Facts = append(j.Facts, figureJSON(g))
-		}
-		out.Findings = append(out.Findings, j)
+	cautions := byPlace(run.Cautions)
+	return writeInto(w, out,
+		jsonList{"cautions", len(cautions), func(i int) any {
+			c := cautions[i]
+			return jsonCaution{c.Whole(), c.Source, c.Formula}
+		}},
+		jsonList{"findings", len(run.Findings), func(i int) any { return findingJSON(run.Findings[i]) }})
+}
+
+func findingJSON(f *finding.Finding) jsonFinding {
+	j := jsonFinding{
+		Rule: f.Rule, Pack: f.Pack, Level: f.Level.String(), Answer: f.Answer.String(), Formula: f.Formula, Subject: f.Subject,
+		Text: f.Text, Why: f.Why, Source: f.Source, Facts: []jsonFigure{}, Needs: append([]string{}, f.Needs...), Mends: []jsonMend{},
+		Doubt: f.Doubt, Safety: f.Safety,
 	}
-	return WriteJSON(w, out)
+	if f.Answer == finding.Waived {
+		j.Waived = &jsonWaived{Because: f.Because, By: who(f.By)}
+		if f.Until != "" {
+			j.Waived.Until = &f.Until
+		}
+	}
+	if f.Place.File != nil {
+		at := f.Place.File.Position(f.Place.Start)
+		j.File, j.Line, j.Column = f.Place.File.Name, at.Line, at.Column
+	}
+	for _, m := range f.Mends {
+		j.Mends = append(j.Mends, jsonMend{m.Text, m.Trust})
+	}
+	for _, g := range f.Figures {
+		j.Facts = append(j.Facts, figureJSON(g))
+	}
+	return j
+}
+
+// jsonList is a list of a JSON object that is written item by item.
+type jsonList struct {
+	key  string
+	n    int
+	item func(i int) any
+}
+
+// writeInto writes an object as WriteJSON does, with items in the place of its lists, which are empty in the object itself and
+// named in its order.
+func writeInto(w io.Writer, object any, lists ...jsonList) error {
+	out := bufio.NewWriterSize(w, 1<<16)
+	rest, err := indented(object, "")
+	if err != nil {
+		return err
+	}
+	for _, l := range lists {
+		if l.n == 0 {
+			continue
+		}
+		// No text of a file can hold a line end as it is, so this is the object's own.
+		mark := "\n  \"" + l.key + "\": ["
+		before, after, ok := strings.Cut(rest, mark+"]")
+		if !ok {
+			return fmt.Errorf("no empty list %q in the object to write", l.key)
+		}
+		out.WriteString(before + mark)
+		for i := range l.n {
+			text, err := indented(l.item(i), "    ")
+			if err != nil {
+				return err
+			}
+			if i > 0 {
+				out.WriteByte(',')
+			}
+			out.WriteString("\n    " + strings.TrimSuffix(text, "\n"))
+		}
+		out.WriteString("\n  ]")
+		rest = after
+	}
+	out.WriteString(rest)
+	return out.Flush()
 }
 
 // WriteJSON writes indented JSON. Characters that could fool a terminal are written as JSON escapes; all others are left
 // readable.
-func WriteJSON(w io.Writer, v any) error {
+func WriteJSON(w io.Writer, v any) error { return writeInto(w, v) }
+
+func indented(v any, prefix string) (string, error) {
 	var b bytes.Buffer
 	e := json.NewEncoder(&b)
 	e.SetEscapeHTML(false)
-	e.SetIndent("", "  ")
+	e.SetIndent(prefix, "  ")
 	if err := e.Encode(v); err != nil {
-		return err
+		return "", err
 	}
-	_, err := io.WriteString(w, escaped(b.String()))
-	return err
+	return escaped(b.String()), nil
 }
 
 // escaped writes every character that source.Safe would not let through as the escape that JSON has for it.

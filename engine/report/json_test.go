@@ -1,0 +1,41 @@
+package report
+
+import (
+	"bytes"
+	"encoding/json"
+	"testing"
+)
+
+// TestWriteIntoIsWriteJSON holds the object written item by item to the same object written as a whole, whatever the items hold.
+func TestWriteIntoIsWriteJSON(t *testing.T) {
+	type object struct {
+		A    string           `json:"a"`
+		Some []map[string]any `json:"some"`
+		None []string         `json:"none"`
+		More []string         `json:"more"`
+		Z    int              `json:"z"`
+	}
+	some := []map[string]any{
+		{"k": "\n  \"more\": []", "deep": map[string]any{"list": []any{1, "two", []any{}}}},
+		{},
+		{"bidi": "a\u202eb", "some": []any{}},
+	}
+	more := []string{"x", "\"more\": []", "<&>"}
+	for _, n := range []int{0, 1, 3} {
+		var whole, parts bytes.Buffer
+		if err := WriteJSON(&whole, object{"\n  \"some\": []", some[:n], []string{}, more[:n], 7}); err != nil {
+			t.Fatal(err)
+		}
+		err := writeInto(&parts, object{"\n  \"some\": []", []map[string]any{}, []string{}, []string{}, 7},
+			jsonList{"some", n, func(i int) any { return some[i] }}, jsonList{"none", 0, nil}, jsonList{"more", n, func(i int) any { return more[i] }})
+		if err != nil {
+			t.Fatal(err)
+		}
+		if !bytes.Equal(whole.Bytes(), parts.Bytes()) || !json.Valid(parts.Bytes()) {
+			t.Errorf("%d items: as a whole\n%s\nitem by item\n%s", n, whole.Bytes(), parts.Bytes())
+		}
+	}
+	if err := writeInto(&bytes.Buffer{}, object{}, jsonList{"gone", 1, func(int) any { return 1 }}); err == nil {
+		t.Error("a list that the object does not have was taken")
+	}
+}
