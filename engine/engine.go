@@ -556,6 +556,9 @@ func (w *worker) check(in Input, l *Loaded) (out fileResult) {
 		}
 		out.cautions = w.cautions(l, out.cautions)
 	}
+	if len(out.findings) > rule.MaxFindings {
+		return fileResult{problems: source.Problems{{Place: list[0].Place, Text: fmt.Sprintf("more than %d findings in one file; give its formulas files of their own, or see with check --timing which rule looks at so much", rule.MaxFindings)}}}
+	}
 	return out
 }
 

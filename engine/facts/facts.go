@@ -171,6 +171,8 @@ type Sheet struct {
 	law        *microbe.Limits // the food-safety figures in force in lawOf
 	lawOf      *kitchen.Kitchen
 	trial      *Sheet                           // see retry
+	weighed    *Sheet                           // with every open amount weighed, see Withheld
+	isWeighed  bool                             // that one is turned to the formula at hand
 	pinned     map[*formula.Ingredient]Interval // masses that stand for open ones, g; see Settles and Withheld
 }
 
@@ -190,7 +192,7 @@ func NewSheet(f *formula.Formula, k *kitchen.Kitchen) *Sheet {
 
 // Reset makes the sheet serve another formula, keeping its memory: one sheet serves all formulas of a worker.
 func (s *Sheet) Reset(f *formula.Formula, k *kitchen.Kitchen) {
-	s.Formula, s.Kitchen, s.pinned = f, k, nil
+	s.Formula, s.Kitchen, s.pinned, s.isWeighed = f, k, nil, false
 	if cap(s.parts) < len(f.Parts) {
 		s.parts = make([]part, len(f.Parts))
 	}
@@ -286,6 +288,18 @@ func (s *Sheet) retry() *Sheet {
 // Withheld tells whether a missing figure is missing only because amounts are open or ranges: with every one of them weighed
 // it could be reckoned. Such a figure is not known yet, which is not the same as one that the formula does without.
 func (s *Sheet) Withheld(f *Fact, x Subject) bool {
+	if !s.isWeighed { // once a formula: a rule may ask of every ingredient
+		s.weighAll()
+	}
+	return s.weighed.pinned != nil && !s.weighed.Value(f, x).Absent
+}
+
+// weighAll turns the sheet of Withheld to the formula at hand, with all that is open weighed.
+func (s *Sheet) weighAll() {
+	if s.weighed == nil {
+		s.weighed = &Sheet{}
+	}
+	s.isWeighed, s.weighed.pinned = true, nil
 	var all map[*formula.Ingredient]Interval
 	for _, p := range s.Formula.Parts {
 		for _, in := range p.Ingredients {
@@ -298,13 +312,28 @@ func (s *Sheet) Withheld(f *Fact, x Subject) bool {
 			all[in] = pin(in)
 		}
 	}
-	if all == nil {
-		return false
+	if all != nil {
+		s.weighed.Reset(s.Formula, s.Kitchen)
+		s.weighed.pinned = all
 	}
-	trial := s.retry()
-	trial.pinned = all
-	return !trial.Value(f, x).Absent
 }
+
+// Weighing is what Settles would cost on this formula, in ingredients looked at: it reckons the formula anew for every amount that is
+// open or a range.
+func (s *Sheet) Weighing() int {
+	open := 0
+	for _, p := range s.Formula.Parts {
+		for _, in := range p.Ingredients {
+			if !sharp(in) {
+				open++
+			}
+		}
+	}
+	return open * (s.Formula.Ingredients + ingredientsPerStep*s.Formula.Steps)
+}
+
+// ingredientsPerStep is about how many ingredients are looked at in the time that following one step takes.
+const ingredientsPerStep = 200
 
 // sharp tells whether the amount of an ingredient is one figure, or all of a part.
 func sharp(in *formula.Ingredient) bool {

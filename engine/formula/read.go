@@ -181,6 +181,10 @@ func (rd *reader) readIngredients(p *Part, e hclsyntax.Expression) {
 	for i, pair := range pairs {
 		in := &block[i]
 		in.Part, in.Name, in.Place = p, strings.TrimSpace(pair.Key), pair.Place
+		if n := len(in.Name); n > reading.MaxNameBytes {
+			rd.Fault(in.Place, "the name of this ingredient is %d bytes long; %d is the most", n, reading.MaxNameBytes)
+			continue
+		}
 		rd.readAmount(in, pair.Value)
 		if first := ingredientNamed(p, in.Name); first != nil {
 			rd.Fault(in.Place, "%s", twiceText(first, in))

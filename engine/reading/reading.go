@@ -224,6 +224,9 @@ func (r *Reader) Pairs(e hclsyntax.Expression, what string, buf []Pair) ([]Pair,
 	return pairs, true
 }
 
+// MaxNameBytes bounds the name of a formula, a part, a rule and whatever else a block names: every finding prints some.
+const MaxNameBytes = 256
+
 // Label checks that a block has exactly one label and gives it.
 func (r *Reader) Label(b *hclsyntax.Block) (string, source.Place) {
 	if len(b.Labels) != 1 {
@@ -233,6 +236,10 @@ func (r *Reader) Label(b *hclsyntax.Block) (string, source.Place) {
 	at := r.Place(b.LabelRanges[0])
 	if strings.TrimSpace(b.Labels[0]) == "" {
 		r.Fault(at, "%s needs a name: the quotes are empty", b.Type)
+	}
+	if n := len(b.Labels[0]); n > MaxNameBytes {
+		r.Fault(at, "the name of this %s is %d bytes long; %d is the most", b.Type, n, MaxNameBytes)
+		return b.Labels[0][:0], at
 	}
 	return b.Labels[0], at
 }

@@ -209,8 +209,8 @@ func (s *sarif) describe() {
 		}
 	}
 	for _, f := range s.run.Findings {
-		r := plainRule(f.Rule, sarifLevels[f.Level.String()], f.Why, "Source: "+f.Source+".", f.Pack)
-		r.Properties.Pack = f.Pack
+		r := plainRule(f.Rule, sarifLevels[f.Level.String()], f.Why, "Source: "+f.Source+".", source.Safe(f.Pack))
+		r.Properties.Pack = source.Safe(f.Pack)
 		s.add(r)
 	}
 }
@@ -230,7 +230,7 @@ func cardRule(c finding.Card) sarifRule {
 		ShortDescription:     sarifText{Text: plainText(firstSentence(c.Why))},
 		FullDescription:      sarifText{Text: plainText("Flags when: " + c.When + ". " + c.Why)},
 		DefaultConfiguration: sarifConfiguration{sarifLevels[c.Level]},
-		Properties:           sarifRuleProperties{Tags: []string{"forebake", c.Pack}, Pack: source.Safe(c.Pack), On: c.On, At: source.Safe(fmt.Sprintf("%s:%d", c.File, c.Line))},
+		Properties:           sarifRuleProperties{Tags: []string{"forebake", source.Safe(c.Pack)}, Pack: source.Safe(c.Pack), On: c.On, At: source.Safe(fmt.Sprintf("%s:%d", c.File, c.Line))},
 	}
 	if c.Safety {
 		r.Properties.Tags = append(r.Properties.Tags, "food-safety")

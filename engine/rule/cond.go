@@ -436,7 +436,11 @@ func (c *check) factNode(r read, on facts.On, name string, fault func(string, ..
 		if len(near) > 0 {
 			return fault("%s; nearest is %s", text, strings.Join(near, ", "))
 		}
-		return fault("%s; the facts verb lists those of a %s", text, facts.OnNames[on])
+		article := "a"
+		if on == facts.OnIngredient {
+			article = "an"
+		}
+		return fault("%s; forebake facts --list shows those of %s %s", text, article, facts.OnNames[on])
 	}
 	if on == facts.OnStep {
 		for _, v := range c.names.verbs {

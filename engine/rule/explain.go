@@ -12,9 +12,18 @@ import (
 	"forebake/engine/source"
 )
 
-// Findings judges a rule on every subject of the open formula and adds what is not clear.
+// Bounds of the work on one formula and of what comes of it, so that no pack can make the checker run or grow without end.
+const (
+	MaxFindings = 5_000      // of one file; a file with more is refused
+	MaxWeighing = 50_000_000 // ingredients looked at to tell which amounts would settle what is open: a second or so
+)
+
+// Findings judges a rule on every subject of the open formula and adds what is not clear. It stops one finding after MaxFindings.
 func (j *Judge) Findings(rule *Rule, out []*finding.Finding) []*finding.Finding {
 	each(j.sheet.Formula, &rule.names, rule.kinds, rule.any, func(x facts.Subject) {
+		if len(out) > MaxFindings {
+			return
+		}
 		switch t := j.holds(rule.When, x, rule.Limits); {
 		case t == isFalse:
 		case t == isTrue || rule.Doubt:
@@ -223,7 +232,14 @@ func onLine(p source.Place) string {
 }
 
 // settle splits the ingredients that would settle a fact into those still open and those given as a range.
+// Where that has taken MaxWeighing already nobody looks any more, and the answer says its range only.
 func (j *Judge) settle(f *facts.Fact, x facts.Subject) (open, ranged []*formula.Ingredient) {
+	if j.weighingCost < 0 {
+		j.weighingCost = j.sheet.Weighing()
+	}
+	if j.weighing -= j.weighingCost; j.weighing < 0 {
+		return nil, nil
+	}
 	for _, in := range j.sheet.Settles(f, x) {
 		if in.Amount.Open {
 			open = append(open, in)

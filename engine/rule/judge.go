@@ -54,6 +54,9 @@ func (x result) truth() truth {
 type Judge struct {
 	sheet *facts.Sheet
 
+	// What is left of MaxWeighing for the formula, and what one more look costs; -1 while that is not known.
+	weighing, weighingCost int
+
 	// What the expression at hand is judged on.
 	expr    *Expr
 	subject facts.Subject
@@ -69,7 +72,7 @@ type Judge struct {
 func NewJudge() *Judge { return &Judge{} }
 
 // Open turns the judge to a formula's sheet.
-func (j *Judge) Open(s *facts.Sheet) { j.sheet = s }
+func (j *Judge) Open(s *facts.Sheet) { j.sheet, j.weighing, j.weighingCost = s, MaxWeighing, -1 }
 
 // value gives what a read of the expression at hand stands for.
 func (j *Judge) value(i int) *facts.Value {

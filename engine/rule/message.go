@@ -34,8 +34,13 @@ func message(r *reading.Reader, e hclsyntax.Expression, n *names, what string) *
 		}
 		return nil
 	}
+	if len(text) > MaxTextBytes {
+		r.Fault(r.Place(e.Range()), "%s", tooLong(what, len(text)))
+		return nil
+	}
 	runes := []rune(text)
 	m := &Message{}
+	figures := 0
 	from := 0
 	for i := 0; i < len(runes); i++ {
 		switch runes[i] {
@@ -49,6 +54,10 @@ func message(r *reading.Reader, e hclsyntax.Expression, n *names, what string) *
 			}
 			if end == len(runes) || runes[end] == '{' {
 				r.Fault(place(r, offsets, i, i+1), "%s: this { is never closed; a figure stands in { }", what)
+				return nil
+			}
+			if figures++; figures > MaxFigures {
+				r.Fault(place(r, offsets, i, end+1), "%s holds more than %d figures in { }; split the rule", what, MaxFigures)
 				return nil
 			}
 			m.add(piece{text: string(runes[from:i])})

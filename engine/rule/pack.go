@@ -23,9 +23,11 @@ import (
 
 // Limits of packs, far above any real one.
 const (
-	MaxRules      = 500 // in one pack
-	MaxLimits     = 16  // of one rule
-	MaxPackBytes  = 1 << 20
+	MaxRules      = 500     // in one pack
+	MaxLimits     = 16      // of one rule
+	MaxPackBytes  = 1 << 20 // of one file of a pack
+	MaxTextBytes  = 4096    // of one text of a rule: say, why, source
+	MaxFigures    = 32      // in one message
 	maxNameLength = 64
 )
 
@@ -297,10 +299,10 @@ func (p *Pack) readRule(r *reading.Reader, b *hclsyntax.Block) {
 		}
 	}
 	if a := attr["why"]; a != nil {
-		rule.Why, _, _ = r.Text(a.Expr, "why")
+		rule.Why = shortText(r, a.Expr, "why")
 	}
 	if a := attr["source"]; a != nil {
-		rule.Source, _, _ = r.Text(a.Expr, "source")
+		rule.Source = shortText(r, a.Expr, "source")
 	}
 	if a := attr["doubt"]; a != nil {
 		if word, at, ok := r.Text(a.Expr, "doubt"); ok && word != "flag" {
@@ -332,6 +334,19 @@ func (p *Pack) readRule(r *reading.Reader, b *hclsyntax.Block) {
 	if len(r.Problems) == before {
 		p.Rules = append(p.Rules, rule)
 	}
+}
+
+// shortText reads a text that every finding of the rule carries.
+func shortText(r *reading.Reader, e hclsyntax.Expression, what string) string {
+	text, at, ok := r.Text(e, what)
+	if ok && len(text) > MaxTextBytes {
+		r.Fault(at, "%s", tooLong(what, len(text)))
+	}
+	return text
+}
+
+func tooLong(what string, n int) string {
+	return fmt.Sprintf("%s is %d bytes long; %d is the most, since every finding prints it", what, n, MaxTextBytes)
 }
 
 // missing says what to write for a key that a rule needs.
@@ -390,7 +405,7 @@ func (p *Pack) readCaution(r *reading.Reader, b *hclsyntax.Block) {
 		}
 	}
 	if a := attr["source"]; a != nil {
-		c.Source, _, _ = r.Text(a.Expr, "source")
+		c.Source = shortText(r, a.Expr, "source")
 	}
 	subject := readOn(r, attr["on"])
 	if subject == nil {
