@@ -14,15 +14,16 @@ import (
 )
 
 const (
-	runs   = 3 // coldest, middle, warmest
-	points = 2 // the core and the surface: each stays where it is
+	runs   = 3    // coldest, middle, warmest
+	open   = runs // beside them: hours of which no temperature is known. They may come on top of any run: the coldest can be the worst so far
+	points = 2    // the core and the surface: each stays where it is
 )
 
 // Clock runs along a part's life. Make one with New.
 type Clock struct {
 	coldC, hotC float64
-	at          [runs][points]point
-	before      [runs]sums // what stands from before the last kill, or came in with a taken part
+	at          [runs + 1][points]point
+	before      [runs + 1]sums // what stands from before the last kill, or came in with a taken part
 }
 
 // point is one place in the part, since the last kill.
@@ -116,16 +117,16 @@ func (c *Clock) warmShare(a, b float64) float64 {
 	return max(0, min(hi, c.hotC)-max(lo, c.coldC)) / (hi - lo)
 }
 
-// Unknown takes in hours of which no temperature is known: nothing in the coldest run, the worst that can be in the warmest.
+// Unknown takes in hours of which no temperature is known: nothing where least counts, the half of the worst that can be in the
+// middle, and the worst on top of the worst run.
 func (c *Clock) Unknown(hours quantity.Interval) {
-	for r, share := range [runs]float64{0, 0.5, 1} {
-		for p := range points {
-			x := &c.at[r][p]
-			if h := hours.Hi * share; h > 0 {
-				x.warm += h
-				x.all.AddWorst(h)
-			}
-		}
+	if hours.Hi <= 0 {
+		return
+	}
+	for p := range points {
+		x := &c.at[open][p]
+		x.warm += hours.Hi
+		x.all.AddWorst(hours.Hi)
 	}
 }
 
@@ -137,19 +138,33 @@ func (c *Clock) Kill() { c.end(false) }
 func (c *Clock) Bake() { c.end(true) }
 
 func (c *Clock) end(keep bool) {
+	was := *c
 	for r := range c.before {
-		b := sums{longest: max(c.before[r].longest, c.warm(r)), aside: c.before[r].aside}
+		b := sums{longest: max(was.before[r].longest, was.total(r, was.warm)), aside: was.before[r].aside}
 		for _, g := range microbe.Organisms() {
-			switch spent := c.since(r, g); {
+			since := func(r int) float64 { return was.since(r, g) }
+			switch {
 			case g.SporeFormer():
-				b.spent[g] = spent
+				b.spent[g] = since(r)
 			case keep || g.LeavesToxin():
-				b.aside[g] = max(b.aside[g], spent)
+				b.aside[g] = max(b.aside[g], was.total(r, since))
 			}
 		}
 		c.before[r] = b
 		c.at[r] = [points]point{}
 	}
+}
+
+// total is what a run comes to with the hours of which nothing is known: none of them in the coldest and the warmest, half in the middle,
+// and all of them on top of the worst run, whichever it is, for open.
+func (c *Clock) total(r int, of func(r int) float64) float64 {
+	switch r {
+	case 1:
+		return of(1) + of(open)/2
+	case open:
+		return max(of(0), of(1), of(2)) + of(open)
+	}
+	return of(r)
 }
 
 func (c *Clock) warm(r int) float64 {
@@ -170,18 +185,19 @@ func (c *Clock) since(r int, g microbe.Organism) float64 {
 	return c.before[r].spent[g] + most
 }
 
-// WarmHours are the hours between cold and hot holding in the longest stretch without a kill: those of the three runs.
+// WarmHours are the hours between cold and hot holding in the longest stretch without a kill: least, middle and most.
 func (c *Clock) WarmHours() history.Band {
-	return c.band(func(r int) float64 { return max(c.before[r].longest, c.warm(r)) })
+	return c.band(func(r int) float64 { return max(c.before[r].longest, c.total(r, c.warm)) })
 }
 
 // Spent is the share of an organism's published time that is used up in the worst stretch that counts: since the last kill, before
 // the bake, and before a kill too where a toxin stays.
 func (c *Clock) Spent(g microbe.Organism) history.Band {
-	return c.band(func(r int) float64 { return max(c.before[r].aside[g], c.since(r, g)) })
+	since := func(r int) float64 { return c.since(r, g) }
+	return c.band(func(r int) float64 { return max(c.before[r].aside[g], c.total(r, since)) })
 }
 
-func (c *Clock) band(of func(run int) float64) history.Band {
+func (c *Clock) band(of func(r int) float64) history.Band {
 	a, b, d := of(0), of(1), of(2)
-	return history.Band{Cold: min(a, b, d), Mid: b, Warm: max(a, b, d)}
+	return history.Band{Cold: min(a, b, d), Mid: b, Warm: max(a, b, d, of(open))}
 }

@@ -144,3 +144,29 @@ func TestProperties(t *testing.T) {
 		}
 	})
 }
+
+// TestUnknownOnTopOfTheColdest holds that hours of which nothing is known count where they hurt most: a food that may still be hot has stood
+// longest between the limits in its coldest run, and what comes then may be warm in that run too.
+func TestUnknownOnTopOfTheColdest(t *testing.T) {
+	c := New(5, 57)
+	c.Straight(history.Band{Cold: 40, Mid: 50, Warm: 70}, history.Band{Cold: 40, Mid: 50, Warm: 70}, hours(2), 0)
+	if got := c.WarmHours(); got != (history.Band{Cold: 0, Mid: 2, Warm: 2}) {
+		t.Fatalf("before: %v", got)
+	}
+	cold := *c
+	c.Unknown(hours(3))
+	if got := c.WarmHours(); got != (history.Band{Cold: 0, Mid: 3.5, Warm: 5}) {
+		t.Errorf("after 3 h of nobody knows what: %v", got)
+	}
+	known := cold // the same 3 h, known to be warm in the coldest run and hot in the warmest
+	known.Straight(history.Band{Cold: 40, Mid: 50, Warm: 70}, history.Band{Cold: 40, Mid: 50, Warm: 70}, hours(3), 0)
+	for _, g := range microbe.Organisms() {
+		if a, b := known.Spent(g).Warm, c.Spent(g).Warm; b < a-1e-12 {
+			t.Errorf("%v: %v of its time where the 3 h are known, %v where they are not", g, a, b)
+		}
+	}
+	c.Kill()
+	if got := c.WarmHours(); got != (history.Band{Cold: 0, Mid: 3.5, Warm: 5}) {
+		t.Errorf("after a kill the longest stretch is still %v", got)
+	}
+}

@@ -45,7 +45,7 @@ func fuzzRun(text []byte, from, to int, name, word, prose string) *Run {
 		},
 	}
 	run.Totals.Formulas, run.Totals.Rules = len(run.Formulas), 1
-	figures := []finding.Figure{
+	figures := []*finding.Figure{
 		{Name: "dough.x", Label: "x", Shown: "1 g", Value: 1, Low: 1, High: 1, Numeric: true, Place: at},
 		{Name: "dough.name", Label: "name", Shown: word, Text: word, Place: at}, {Name: "dough.allergens", Label: "allergens", Shown: prose, List: []string{prose, word}},
 	}

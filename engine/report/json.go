@@ -6,6 +6,7 @@ import (
 	"encoding/json"
 	"fmt"
 	"io"
+	"iter"
 	"math"
 	"strings"
 	"unicode/utf16"
@@ -105,11 +106,16 @@ func JSON(w io.Writer, run *Run, _ Options) error {
 	}
 	cautions := byPlace(run.Cautions)
 	return writeInto(w, out,
-		jsonList{"cautions", len(cautions), func(i int) any {
-			c := cautions[i]
-			return jsonCaution{c.Whole(), c.Source, c.Formula}
+		jsonList{"  ", "cautions", func(yield func(any) bool) {
+			for _, c := range cautions {
+				yield(jsonCaution{c.Whole(), c.Source, c.Formula})
+			}
 		}},
-		jsonList{"findings", len(run.Findings), func(i int) any { return findingJSON(run.Findings[i]) }})
+		jsonList{"  ", "findings", func(yield func(any) bool) {
+			for _, f := range run.Findings {
+				yield(findingJSON(f))
+			}
+		}})
 }
 
 func findingJSON(f *finding.Finding) jsonFinding {
@@ -137,11 +143,11 @@ func findingJSON(f *finding.Finding) jsonFinding {
 	return j
 }
 
-// jsonList is a list of a JSON object that is written item by item.
+// jsonList is a list of a JSON object that is written item by item. All items are taken: nothing stops them.
 type jsonList struct {
-	key  string
-	n    int
-	item func(i int) any
+	indent string // of its key
+	key    string
+	items  iter.Seq[any]
 }
 
 // writeInto writes an object as WriteJSON does, with items in the place of its lists, which are empty in the object itself and
@@ -153,27 +159,27 @@ func writeInto(w io.Writer, object any, lists ...jsonList) error {
 		return err
 	}
 	for _, l := range lists {
-		if l.n == 0 {
-			continue
-		}
 		// No text of a file can hold a line end as it is, so this is the object's own.
-		mark := "\n  \"" + l.key + "\": ["
+		mark := "\n" + l.indent + "\"" + l.key + "\": ["
 		before, after, ok := strings.Cut(rest, mark+"]")
 		if !ok {
 			return fmt.Errorf("no empty list %q in the object to write", l.key)
 		}
 		out.WriteString(before + mark)
-		for i := range l.n {
-			text, err := indented(l.item(i), "    ")
-			if err != nil {
-				return err
+		between, end := "", ""
+		l.items(func(item any) bool {
+			text, fault := indented(item, l.indent+"  ")
+			if fault != nil {
+				err = fault
 			}
-			if i > 0 {
-				out.WriteByte(',')
-			}
-			out.WriteString("\n    " + strings.TrimSuffix(text, "\n"))
+			out.WriteString(between + "\n" + l.indent + "  " + strings.TrimSuffix(text, "\n"))
+			between, end = ",", "\n"+l.indent
+			return true
+		})
+		if err != nil {
+			return err
 		}
-		out.WriteString("\n  ]")
+		out.WriteString(end + "]")
 		rest = after
 	}
 	out.WriteString(rest)

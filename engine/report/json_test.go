@@ -3,8 +3,17 @@ package report
 import (
 	"bytes"
 	"encoding/json"
+	"iter"
 	"testing"
 )
+
+func each[T any](list []T) iter.Seq[any] {
+	return func(yield func(any) bool) {
+		for _, one := range list {
+			yield(one)
+		}
+	}
+}
 
 // TestWriteIntoIsWriteJSON holds the object written item by item to the same object written as a whole, whatever the items hold.
 func TestWriteIntoIsWriteJSON(t *testing.T) {
@@ -27,7 +36,7 @@ func TestWriteIntoIsWriteJSON(t *testing.T) {
 			t.Fatal(err)
 		}
 		err := writeInto(&parts, object{"\n  \"some\": []", []map[string]any{}, []string{}, []string{}, 7},
-			jsonList{"some", n, func(i int) any { return some[i] }}, jsonList{"none", 0, nil}, jsonList{"more", n, func(i int) any { return more[i] }})
+			jsonList{"  ", "some", each(some[:n])}, jsonList{"  ", "none", each(more[:0])}, jsonList{"  ", "more", each(more[:n])})
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -35,7 +44,7 @@ func TestWriteIntoIsWriteJSON(t *testing.T) {
 			t.Errorf("%d items: as a whole\n%s\nitem by item\n%s", n, whole.Bytes(), parts.Bytes())
 		}
 	}
-	if err := writeInto(&bytes.Buffer{}, object{}, jsonList{"gone", 1, func(int) any { return 1 }}); err == nil {
+	if err := writeInto(&bytes.Buffer{}, object{}, jsonList{"  ", "gone", each(more)}); err == nil {
 		t.Error("a list that the object does not have was taken")
 	}
 }

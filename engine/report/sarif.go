@@ -142,7 +142,6 @@ var sarifLevels = map[string]string{"stop": "error", "risk": "warning", "note": 
 func SARIF(w io.Writer, run *Run, _ Options) error {
 	s := &sarif{run: run, index: map[string]int{}, seen: map[string]int{}}
 	s.describe()
-	results := s.results()
 	t := run.Totals
 	out := sarifRun{
 		Properties: sarifRunProperties{Cautions: []jsonCaution{}, Totals: jsonTotals{t.Formulas, t.Rules, t.Stop, t.Risk, t.Note, t.Unsure, t.Waived, t.Backlog}},
@@ -150,10 +149,7 @@ func SARIF(w io.Writer, run *Run, _ Options) error {
 		Tool:        sarifTool{sarifDriver{Name: "forebake", Version: run.Version, SemanticVersion: run.Version, Rules: s.rules}},
 		Invocations: []sarifInvocation{{ExecutionSuccessful: len(run.Problems) == 0, ToolExecutionNotifications: []sarifNotification{}}},
 		ColumnKind:  "utf16CodeUnits",
-		Results:     results,
-	}
-	for _, c := range byPlace(run.Cautions) {
-		out.Properties.Cautions = append(out.Properties.Cautions, jsonCaution{source.Safe(c.Whole()), c.Source, source.Safe(c.Formula)})
+		Results:     []sarifResult{},
 	}
 	said := &out.Invocations[0].ToolExecutionNotifications
 	for _, p := range run.Problems { // what could not be judged is in no result: the log must not read as if it were clear
@@ -166,7 +162,15 @@ func SARIF(w io.Writer, run *Run, _ Options) error {
 	for _, n := range run.Notices {
 		*said = append(*said, sarifNotification{Message: sarifText{Text: plainText(n)}, Level: "note"})
 	}
-	return WriteJSON(w, sarifLog{sarifSchema, "2.1.0", []sarifRun{out}})
+	// The long lists are written item by item: as one text those of a large collection would take ten times the memory of the check.
+	const indent = "      "
+	return writeInto(w, sarifLog{sarifSchema, "2.1.0", []sarifRun{out}},
+		jsonList{indent + "  ", "cautions", func(yield func(any) bool) {
+			for _, c := range byPlace(run.Cautions) {
+				yield(jsonCaution{source.Safe(c.Whole()), c.Source, source.Safe(c.Formula)})
+			}
+		}},
+		jsonList{indent, "results", s.results})
 }
 
 // sarif is one log while it is put together.
@@ -264,35 +268,34 @@ func firstSentence(s string) string {
 	return s
 }
 
-// results lists the cautions, what a house takes from food safety, and the findings.
-func (s *sarif) results() []sarifResult {
-	out := []sarifResult{}
-	add := func(id, level, text, subject, formula string, p source.Place) {
-		out = append(out, sarifResult{
+// results gives the cautions, what a house takes from food safety, and the findings, one after the other.
+func (s *sarif) results(yield func(any) bool) {
+	result := func(id, level, text, subject, formula string, p source.Place) sarifResult {
+		return sarifResult{
 			RuleID: id, RuleIndex: s.index[id], Kind: "fail", Level: level, Message: sarifText{Text: plainText(text)}, Locations: locations(p, formula, subject),
 			PartialFingerprints: s.fingerprint(formula, subject, id), Suppressions: []sarifSuppression{},
 			Properties: sarifResultProperties{Answer: "foodSafety", Formula: source.Safe(formula), Subject: source.Safe(subject), FoodSafety: true},
-		})
+		}
 	}
 	for _, c := range byPlace(s.run.Cautions) {
-		add(sarifCaution+c.Kind, "note", "Caution: "+c.Whole(), "", c.Formula, c.Place)
-		out[len(out)-1].Properties.Answer, out[len(out)-1].Properties.Source = "caution", c.Source
+		r := result(sarifCaution+c.Kind, "note", "Caution: "+c.Whole(), "", c.Formula, c.Place)
+		r.Properties.Answer, r.Properties.Source = "caution", c.Source
+		yield(r)
 	}
 	for _, u := range s.run.Unchecked {
-		add(sarifUnchecked, "warning", upperFirst(u.Text())+".", u.Pack, "", u.Place)
+		yield(result(sarifUnchecked, "warning", upperFirst(u.Text())+".", u.Pack, "", u.Place))
 	}
 	for _, l := range s.run.Loosened {
-		add(sarifLoosened, "warning", fmt.Sprintf("Food safety, made less strict by the house: %s: %s is %s, and was %s, because %s.", l.Rule, l.What, l.To, l.From, reason(l.Because)), l.Rule+" "+l.What, "", l.Place)
+		yield(result(sarifLoosened, "warning", fmt.Sprintf("Food safety, made less strict by the house: %s: %s is %s, and was %s, because %s.", l.Rule, l.What, l.To, l.From, reason(l.Because)), l.Rule+" "+l.What, "", l.Place))
 	}
 	for _, f := range s.run.Findings {
 		if f.Safety && f.Answer == finding.Waived {
-			add(sarifSetAside, "warning", fmt.Sprintf("Food safety, set aside by the house: %s: %s Set aside at %s%s, because %s.", f.Rule, f.Text, who(f.By), until(f), reason(f.Because)), f.Rule+" on "+f.Subject, f.Formula, f.Place)
+			yield(result(sarifSetAside, "warning", fmt.Sprintf("Food safety, set aside by the house: %s: %s Set aside at %s%s, because %s.", f.Rule, f.Text, who(f.By), until(f), reason(f.Because)), f.Rule+" on "+f.Subject, f.Formula, f.Place))
 		}
 	}
 	for _, f := range s.run.Findings {
-		out = append(out, s.result(f))
+		yield(s.result(f))
 	}
-	return out
 }
 
 func (s *sarif) result(f *finding.Finding) sarifResult {
