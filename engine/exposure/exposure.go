@@ -140,14 +140,13 @@ func (c *Clock) Bake() { c.end(true) }
 func (c *Clock) end(keep bool) {
 	was := *c
 	for r := range c.before {
-		b := sums{longest: max(was.before[r].longest, was.total(r, was.warm)), aside: was.before[r].aside}
+		b := sums{longest: max(was.before[r].longest, was.warm(r)), aside: was.before[r].aside}
 		for _, g := range microbe.Organisms() {
-			since := func(r int) float64 { return was.since(r, g) }
-			switch {
+			switch spent := was.since(r, g); {
 			case g.SporeFormer():
-				b.spent[g] = since(r)
+				b.spent[g] = spent
 			case keep || g.LeavesToxin():
-				b.aside[g] = max(b.aside[g], was.total(r, since))
+				b.aside[g] = max(b.aside[g], spent)
 			}
 		}
 		c.before[r] = b
@@ -155,49 +154,51 @@ func (c *Clock) end(keep bool) {
 	}
 }
 
-// total is what a run comes to with the hours of which nothing is known: none of them in the coldest and the warmest, half in the middle,
-// and all of them on top of the worst run, whichever it is, for open.
-func (c *Clock) total(r int, of func(r int) float64) float64 {
+// total is what a run comes to: what stands from before, and its own with the hours of which nothing is known. None of those count in the
+// coldest and the warmest run, half in the middle. All of them, on top of the worst run, whichever that is, and of the worst from before: open.
+func total(r int, before float64, at func(r int) float64) float64 {
 	switch r {
 	case 1:
-		return of(1) + of(open)/2
+		return before + at(1) + at(open)/2
 	case open:
-		return max(of(0), of(1), of(2)) + of(open)
+		return before + max(at(0), at(1), at(2)) + at(open)
 	}
-	return of(r)
+	return before + at(r)
 }
 
+// warm are the hours of a run since the last kill, at the worse of the two points.
 func (c *Clock) warm(r int) float64 {
-	return c.before[r].warm + max(c.at[r][0].warm, c.at[r][1].warm)
+	return total(r, c.before[r].warm, func(r int) float64 { return max(c.at[r][0].warm, c.at[r][1].warm) })
 }
 
-// since is the share spent since the last kill, at the worse of the two points.
+// since is the share of an organism's time that a run has spent since the last kill, at the worse of the two points.
 func (c *Clock) since(r int, g microbe.Organism) float64 {
-	most := 0.0
-	for p := range c.at[r] {
-		x := &c.at[r][p]
-		spent := x.all.Spent(g)
-		if g.SporeFormer() {
-			spent += x.spores.Spent(g)
+	return total(r, c.before[r].spent[g], func(r int) float64 {
+		most := 0.0
+		for p := range c.at[r] {
+			x := &c.at[r][p]
+			spent := x.all.Spent(g)
+			if g.SporeFormer() {
+				spent += x.spores.Spent(g)
+			}
+			most = max(most, spent)
 		}
-		most = max(most, spent)
-	}
-	return c.before[r].spent[g] + most
+		return most
+	})
 }
 
 // WarmHours are the hours between cold and hot holding in the longest stretch without a kill: least, middle and most.
 func (c *Clock) WarmHours() history.Band {
-	return c.band(func(r int) float64 { return max(c.before[r].longest, c.total(r, c.warm)) })
+	return band(func(r int) float64 { return max(c.before[r].longest, c.warm(r)) })
 }
 
 // Spent is the share of an organism's published time that is used up in the worst stretch that counts: since the last kill, before
 // the bake, and before a kill too where a toxin stays.
 func (c *Clock) Spent(g microbe.Organism) history.Band {
-	since := func(r int) float64 { return c.since(r, g) }
-	return c.band(func(r int) float64 { return max(c.before[r].aside[g], c.total(r, since)) })
+	return band(func(r int) float64 { return max(c.before[r].aside[g], c.since(r, g)) })
 }
 
-func (c *Clock) band(of func(r int) float64) history.Band {
+func band(of func(r int) float64) history.Band {
 	a, b, d := of(0), of(1), of(2)
 	return history.Band{Cold: min(a, b, d), Mid: b, Warm: max(a, b, d, of(open))}
 }
