@@ -262,8 +262,8 @@ func (e *Engine) load(path string, trials bool) (*Loaded, source.Problems) {
 	return l, nil
 }
 
-// maxJoined is how many houses may stand upon each other.
-const maxJoined = 16
+// MaxJoined is how many houses may stand upon each other.
+const MaxJoined = 16
 
 // readHouse reads a house file, and those that it is like. chain holds the files on the way here.
 func readHouse(path string, chain []string) (*house.House, source.Problems) {
@@ -290,8 +290,8 @@ func readHouse(path string, chain []string) (*house.House, source.Problems) {
 				return nil, source.Problems{{Place: at, Text: "houses that are like each other in a circle: " + strings.Join(append(chain, filepath.ToSlash(other)), ", ")}}
 			}
 		}
-		if len(chain) >= maxJoined {
-			return nil, source.Problems{{Place: at, Text: fmt.Sprintf("%d houses stand upon each other; %d is the most", len(chain)+1, maxJoined)}}
+		if len(chain) >= MaxJoined {
+			return nil, source.Problems{{Place: at, Text: fmt.Sprintf("%d houses stand upon each other; %d is the most", len(chain)+1, MaxJoined)}}
 		}
 		return readHouse(other, chain)
 	})

@@ -109,6 +109,9 @@ func TestLimits(t *testing.T) {
 		"heredoc":    "a = <<EOT\n" + strings.Repeat("x\n", MaxHeredocLines-1) + "EOT\n",
 		"per cent":   "i = {\n" + strings.Repeat("  \"x\" = \"1.1 %\"\n", 3000) + "}\n",
 		"directives": strings.Repeat("a = \"%{if x}y%{endif}\"\n", MaxDirectives/2),
+		"splats":     "a = x" + strings.Repeat("[*]", MaxSplats) + "\n",
+		"brackets":   "#" + strings.Repeat("(", MaxBrackets) + "\n",
+		"raw signs":  "#" + strings.Repeat("-", MaxSigns) + "\n",
 	}
 	beyond := map[string]struct{ text, want string }{
 		"depth":      {"a = " + strings.Repeat("[", MaxDepth+1) + strings.Repeat("]", MaxDepth+1) + "\n", "f:1:69: brackets are nested more than 64 deep here"},
