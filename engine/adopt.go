@@ -53,12 +53,14 @@ func (r *Result) Cover(b *Backlog) {
 }
 
 // NewBacklog is the list of what a run found, as a file; with one that was laid over the run before, it is what is left of that one.
-// skipped counts the findings of food safety, which no list takes.
-func (r *Result) NewBacklog(old *Backlog, today string) (text []byte, entries, skipped int) {
+// skipped counts the findings of food safety, which no list takes. A list too long to be read again is an error.
+func (r *Result) NewBacklog(old *Backlog, today string) (text []byte, entries, skipped int, err error) {
+	var l *backlog.List
 	if old != nil {
-		l := old.list.Less(old.cleared)
-		return l.Text(), len(l.Entries), 0
+		l = old.list.Less(old.cleared)
+	} else {
+		l, skipped = backlog.Of(r.Findings, today)
 	}
-	l, skipped := backlog.Of(r.Findings, today)
-	return l.Text(), len(l.Entries), skipped
+	text = l.Text()
+	return text, len(l.Entries), skipped, backlog.Fits(text)
 }

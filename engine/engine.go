@@ -262,8 +262,8 @@ func (e *Engine) load(path string, trials bool) (*Loaded, source.Problems) {
 	return l, nil
 }
 
-// maxJoined is how many houses may stand upon each other.
-const maxJoined = 16
+// MaxJoined is how many houses may stand upon each other.
+const MaxJoined = 16
 
 // readHouse reads a house file, and those that it is like. chain holds the files on the way here.
 func readHouse(path string, chain []string) (*house.House, source.Problems) {
@@ -287,11 +287,11 @@ func readHouse(path string, chain []string) (*house.House, source.Problems) {
 		}
 		for _, before := range chain {
 			if was, err := os.Stat(filepath.FromSlash(before)); err == nil && os.SameFile(was, info) {
-				return nil, source.Problems{{Place: at, Text: "houses that are like each other in a circle: " + strings.Join(append(chain, filepath.ToSlash(other)), ", ")}}
+				return nil, source.Problems{{Place: at, Text: "houses that are like each other in a circle: " + strings.Join(append(chain, filepath.ToSlash(other)), ", ") + "; take one like out"}}
 			}
 		}
-		if len(chain) >= maxJoined {
-			return nil, source.Problems{{Place: at, Text: fmt.Sprintf("%d houses stand upon each other; %d is the most", len(chain)+1, maxJoined)}}
+		if len(chain) >= MaxJoined {
+			return nil, source.Problems{{Place: at, Text: fmt.Sprintf("%d houses stand upon each other; %d is the most", len(chain)+1, MaxJoined)}}
 		}
 		return readHouse(other, chain)
 	})
@@ -341,8 +341,11 @@ func (e *Engine) readPacks(h *house.House, trials bool) ([]*rule.Pack, source.Pr
 // readPack reads one pack: a shipped one by its name, or a file or folder that starts with "./" or "../".
 func (e *Engine) readPack(n house.Named, o rule.Options) (*rule.Pack, source.Problems) {
 	if !strings.HasPrefix(n.Name, "./") && !strings.HasPrefix(n.Name, "../") {
+		if n.Name == CautionFile && !n.Place.IsZero() {
+			return nil, source.Problems{{Place: n.Place, Text: "the cautions are no pack: they are in force in every house; take the name out"}}
+		}
 		text, err := fs.ReadFile(e.shipped, n.Name+".hcl")
-		if err != nil || n.Name == CautionFile && !n.Place.IsZero() {
+		if err != nil {
 			return nil, source.Problems{{Place: n.Place, Text: reading.UnknownText("pack", n.Name, "the program", packNames(e.shipped)) + "; a pack of your own starts with \"./\""}}
 		}
 		o.Shipped = true
@@ -416,7 +419,7 @@ func readFormulas(f *source.File, body *hclsyntax.Body, o formula.Options) ([]*f
 		one := formula.Read(r, b, o)
 		for _, other := range out {
 			if other.Name == one.Name {
-				r.Fault(one.Place, "two formulas are named %q; the other is at line %d", source.Safe(one.Name), other.Place.Line())
+				r.Fault(one.Place, "two formulas are named %q; the other is at line %d; give one of them another name", source.Safe(one.Name), other.Place.Line())
 			}
 		}
 		out = append(out, one)

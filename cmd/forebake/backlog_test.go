@@ -65,3 +65,26 @@ func TestBacklogOfACollection(t *testing.T) {
 		t.Errorf("left behind: %s", left)
 	}
 }
+
+// A list too long to be read again is not written, and the old one stays.
+func TestBacklogTooLong(t *testing.T) {
+	const old = "backlog \"2026-01-01\" {\n}\n"
+	dir := folder(t, map[string]string{"backlog.hcl": old, "house.hcl": "house \"h\" {\n  packs = [\"./all.hcl\"]\n}\n",
+		"all.hcl": "rule \"all\" {\n  on = \"part\"\n  level = \"note\"\n  when = \"part.mass_g >= 0\"\n  say = \"s\"\n  why = \"w\"\n  source = \"s\"\n}\n"})
+	for i := range 110 {
+		var b strings.Builder
+		for k := range 40 {
+			fmt.Fprintf(&b, "formula \"%s %d %d\" {\n  dough \"%s\" { ingredients = { \"water\" = \"1 g\" } }\n}\n", strings.Repeat("n", 60), i, k, strings.Repeat("d", 200))
+		}
+		if err := os.WriteFile(filepath.Join(dir, fmt.Sprintf("f%d.hcl", i)), []byte(b.String()), 0o666); err != nil {
+			t.Fatal(err)
+		}
+	}
+	var out, errs bytes.Buffer
+	if status := run([]string{"check", "--write-backlog", "backlog.hcl", "."}, strings.NewReader(""), &out, &errs); status != exitUnused || !strings.Contains(errs.String(), "one for each folder") {
+		t.Errorf("status %d: %s", status, errs.String())
+	}
+	if text, err := os.ReadFile("backlog.hcl"); string(text) != old {
+		t.Errorf("the old list holds %.40q, %v", text, err)
+	}
+}

@@ -94,7 +94,10 @@ Exit status: 0 nothing at the failing level, 1 findings at or above it,
 				return complain(cmd, res.Problems)
 			}
 			if writeBacklog != "" {
-				text, entries, skipped := res.NewBacklog(backlog, e.Today.Format(time.DateOnly))
+				text, entries, skipped, err := res.NewBacklog(backlog, e.Today.Format(time.DateOnly))
+				if err != nil {
+					return fmt.Errorf("%s: %w; nothing was written", writeBacklog, err)
+				}
 				if err := source.WriteFile(writeBacklog, text); err != nil {
 					return err
 				}

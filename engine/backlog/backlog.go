@@ -36,11 +36,12 @@ type List struct {
 	Entries []Entry
 }
 
-// MaxEntries bounds a list, far above any real one.
-const MaxEntries = 100000
-
-// MaxBytes bounds the file of a list.
-const MaxBytes = 16 << 20
+// Bounds of a list, far above any real one. The parser reads no more brackets than source.MaxBrackets, and each line has one, so the
+// file gives out first; whoever writes a list holds it to being read again (Fits).
+const (
+	MaxEntries = 20_000
+	MaxBytes   = source.MaxLimitBytes
+)
 
 // Read reads a list. It is usable only when there are no problems.
 func Read(f *source.File) (*List, source.Problems) {
@@ -206,6 +207,14 @@ func (l *List) Less(cleared []Entry) *List {
 	}
 	out.sort()
 	return out
+}
+
+// Fits tells whether a list that is to be written could be read again, and what to do where it could not.
+func Fits(text []byte) error {
+	if _, problems := Read(source.New("the list", text)); len(problems) > 0 {
+		return fmt.Errorf("the list would be too long to be read again (%s); write one for each folder: forebake check --write-backlog FOLDER/backlog.hcl FOLDER", problems[0].Text)
+	}
+	return nil
 }
 
 // Text writes the list as its file.

@@ -1,6 +1,7 @@
 package backlog
 
 import (
+	"fmt"
 	"reflect"
 	"strings"
 	"testing"
@@ -118,4 +119,27 @@ func FuzzRead(f *testing.F) {
 			t.Fatalf("%v: %d lines of %d read back", problems, len(again.Entries), len(l.Entries))
 		}
 	})
+}
+
+// A list is written up to the length that can be read again, and refused over it.
+func TestFits(t *testing.T) {
+	list := func(lines int, word string) []byte {
+		var findings []*finding.Finding
+		for i := range lines {
+			findings = append(findings, f("Buns", fmt.Sprintf("r%d", i), word))
+		}
+		l, _ := Of(findings, "2026-11-25")
+		return l.Text()
+	}
+	most := source.MaxBrackets - 3 // those of the backlog, of the formula and of the list
+	for _, test := range []struct {
+		lines int
+		word  string
+		fits  bool
+	}{{0, "d", true}, {most - 1, "d", true}, {most, "d", true}, {most + 1, "d", false}, {5000, strings.Repeat("x", 160), true}, {5000, strings.Repeat("x", 200), false}} {
+		text := list(test.lines, test.word)
+		if err := Fits(text); (err == nil) != test.fits || err != nil && !strings.Contains(err.Error(), "one for each folder") {
+			t.Errorf("%d lines, %d bytes: %v", test.lines, len(text), err)
+		}
+	}
 }

@@ -135,7 +135,7 @@ func (rd *reader) readPart(kind Kind, b *hclsyntax.Block) {
 	p := &Part{Formula: rd.formula, Kind: kind}
 	p.Name, p.Place = rd.Label(b)
 	if other := rd.formula.PartNamed(p.Name); other != nil && strings.TrimSpace(p.Name) != "" {
-		rd.Fault(p.Place, "two parts are named %q; the other is at line %d", p.Name, other.Place.Line())
+		rd.Fault(p.Place, "two parts are named %q; the other is at line %d; give one of them another name", p.Name, other.Place.Line())
 	}
 	rd.formula.Parts = append(rd.formula.Parts, p)
 	rd.Known(b.Body, "a "+b.Type, PartKeys, nil)

@@ -6,6 +6,7 @@ package house
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 	"unicode"
 
@@ -97,6 +98,12 @@ func Read(f *source.File, open func(like string, at source.Place) (*House, sourc
 		return h, problems
 	}
 	r := &reading.Reader{File: f}
+	for _, b := range body.Blocks {
+		if parts := []string{"kitchen", "tin", "ingredient", "set", "waive"}; slices.Contains(parts, b.Type) {
+			r.Fault(r.Place(b.TypeRange), "%s stands outside the house: put it inside house \"our kitchen\" { ... }", b.Type)
+			return h, r.Problems
+		}
+	}
 	r.Known(body, "a house file", nil, []string{"house"})
 	seen := false
 	for _, b := range body.Blocks {

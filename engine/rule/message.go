@@ -45,7 +45,7 @@ func message(r *reading.Reader, e hclsyntax.Expression, n *names, what string) *
 	for i := 0; i < len(runes); i++ {
 		switch runes[i] {
 		case '}':
-			r.Fault(place(r, offsets, i, i+1), "%s: this } closes nothing", what)
+			r.Fault(place(r, offsets, i, i+1), "%s: this } closes nothing; a figure stands in { }", what)
 			return nil
 		case '{':
 			end := i + 1

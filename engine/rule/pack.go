@@ -193,7 +193,7 @@ func (p *Pack) readFile(r *reading.Reader, o Options) {
 		}
 		if a := body.Attributes["needs"]; a != nil {
 			if needs, at, ok := r.Text(a.Expr, "needs"); ok && newer(needs, o.Version) {
-				r.Fault(at, "this pack needs forebake %s, and this is %s", source.Safe(needs), o.Version)
+				r.Fault(at, "this pack needs forebake %s, and this is %s; take a later forebake, or an older pack", source.Safe(needs), o.Version)
 			}
 		}
 		for _, b := range body.Blocks {
@@ -288,7 +288,7 @@ func (p *Pack) readRule(r *reading.Reader, b *hclsyntax.Block) {
 	if a := attr["level"]; a != nil {
 		if word, at, ok := r.Text(a.Expr, "level"); ok {
 			if rule.Level, ok = finding.LevelNamed(word); !ok {
-				r.Unknown(at, "level", word, "the levels", finding.LevelNames)
+				r.Unknown(at, "level", word, "", finding.LevelNames)
 			}
 		}
 	}
@@ -368,7 +368,7 @@ func (rule *Rule) readAdjust(r *reading.Reader, b *hclsyntax.Block) {
 		known = known || lever == a.Lever
 	}
 	if !known {
-		r.Unknown(a.Place, "lever", a.Lever, "the levers", Levers)
+		r.Unknown(a.Place, "lever", a.Lever, "", Levers)
 	}
 	if to := b.Body.Attributes["to"]; to != nil {
 		a.To = expression(r, to.Expr, &rule.names, "to")
@@ -462,11 +462,11 @@ func readOn(r *reading.Reader, a *hclsyntax.Attribute) *subjects {
 		on, ok := s.add(word)
 		if !ok {
 			known := append(append([]string{"formula", "part", "step", "ingredient"}, formula.KindNames...), verbNames()...)
-			r.Unknown(places[i], "subject", word, "the subjects", known)
+			r.Unknown(places[i], "subject", word, "", known)
 			return nil
 		}
 		if i > 0 && on != s.names.on {
-			r.Fault(places[i], "one rule looks at one sort of subject: %q and %q are not of one sort", words[0], source.Safe(word))
+			r.Fault(places[i], "one rule looks at one sort of subject: %q and %q are not of one sort; make two rules of it", words[0], source.Safe(word))
 			return nil
 		}
 		s.names.on = on

@@ -296,3 +296,37 @@ func TestWriteFile(t *testing.T) {
 		t.Errorf("left behind: %q", left)
 	}
 }
+
+// Links that lead nowhere or round in a circle, a folder in the way and a file where a folder should be are refused, and stay.
+func TestWriteFileOddPaths(t *testing.T) {
+	dir := t.TempDir()
+	path := func(name string) string { return filepath.Join(dir, name) }
+	for link, to := range map[string]string{"dangling.hcl": "nowhere.hcl", "circle.hcl": "round.hcl", "round.hcl": "circle.hcl"} {
+		if err := os.Symlink(to, path(link)); err != nil {
+			t.Fatal(err)
+		}
+	}
+	if err := os.WriteFile(path("file"), []byte("old"), 0o644); err != nil {
+		t.Fatal(err)
+	}
+	before := names(t, dir)
+	for name, says := range map[string]string{
+		"dangling.hcl": "a link to a file that is not there", "circle.hcl": "too many levels", "file/x.hcl": "not a directory",
+		strings.Repeat("n", 300): "too long", strings.Repeat("n", 250): "too long", // the second is long only with what the temporary file adds
+	} {
+		for how, err := range map[string]error{"file": WriteFile(path(name), []byte("x")), "all": WriteAll([]Rewrite{{Path: path(name), Before: []byte("old"), After: []byte("x")}})} {
+			if err == nil || !strings.Contains(err.Error(), "nothing was written") || how == "file" && !strings.Contains(err.Error(), says) {
+				t.Errorf("%s %.20s: %v", how, name, err)
+			}
+		}
+	}
+	holds(t, path("file"), "old")
+	if got := names(t, dir); got != before {
+		t.Errorf("files: %s, and before %s", got, before)
+	}
+	for link, to := range map[string]string{"dangling.hcl": "nowhere.hcl", "circle.hcl": "round.hcl"} {
+		if got, err := os.Readlink(path(link)); got != to {
+			t.Errorf("%s leads to %q, %v", link, got, err)
+		}
+	}
+}

@@ -21,7 +21,7 @@ const (
 	tooManyDirectives    = `more than 64 "%{" in one file`
 	tooManyChoices       = `more than 64 "?" in one setting`
 	tooManySplats        = `more than 64 "*" indexes in one setting`
-	tooManyBrackets      = "more than 20000 brackets in one file"
+	tooManyBrackets      = "more than 20000 brackets in one file; make several files of it"
 	tooManySigns         = `more than 100000 "!" and "-" in one file`
 )
 
@@ -35,9 +35,17 @@ func notUTF8(rest []byte) string {
 
 func tooLongSignRun(c byte) string { return fmt.Sprintf("more than 64 %q in a row", string(c)) }
 
-func bracketUnclosed(open string) string { return fmt.Sprintf("this %q is never closed", open) }
+func bracketUnclosed(open string) string {
+	closing := map[byte]string{'(': ")", '[': "]"}[open[len(open)-1]]
+	if closing == "" {
+		closing = "}"
+	}
+	return fmt.Sprintf("this %q is never closed; add the closing %q", open, closing)
+}
 
-func closesNothing(c byte) string { return fmt.Sprintf("this %q closes nothing", string(c)) }
+func closesNothing(c byte) string {
+	return fmt.Sprintf("this %q closes nothing; take it out", string(c))
+}
 
 func closesWrong(c, open, want byte, line int) string {
 	return fmt.Sprintf("found %q where %q should close the %q of line %d", string(c), string(want), string(open), line)

@@ -32,14 +32,14 @@ func TestMessages(t *testing.T) {
 		{"a = \"x\"; b = \"y\"\n", `f:1:8: ";" does not belong here; write one setting a line`, ";"},
 		{"a = \"x\\q\"\n", `f:1:7: "\q" means nothing inside quotes; for a backslash write \\`, `\q`},
 		{"a = \"x\"\na = \"y\"\n", `f:2:1: "a" is already set at line 1; keep one`, "a"},
-		{"formula \"x\" {\n  a = \"1\"\n", `f:1:13: this "{" is never closed`, "{"},
+		{"formula \"x\" {\n  a = \"1\"\n", `f:1:13: this "{" is never closed; add the closing "}"`, "{"},
 		{"a = [\n  { b = \"1\" ]\n}\n", `f:2:13: found "]" where "}" should close the "{" of line 2`, "]"},
-		{"a = \"1\"\n}\n", `f:2:1: this "}" closes nothing`, "}"},
+		{"a = \"1\"\n}\n", `f:2:1: this "}" closes nothing; take it out`, "}"},
 		{"a = /* x\n", `f:1:5: this comment is never closed; end it with "*/"`, "/*"},
 		{"a = <<EOT\nx\n", "f:1:5: this text is never closed; put EOT alone on a line of its own below it", "<<"},
 		{"a = \"${b\"\n", "", ""},
 		{"a =\n", "f:1:4: a value is missing here", "\n"},
-		{"a = }\n", `f:1:5: this "}" closes nothing`, "}"},
+		{"a = }\n", `f:1:5: this "}" closes nothing; take it out`, "}"},
 		{"formula = \"x\" {\n}\n", `f:1:15: a new line is missing before "{"; write one setting a line`, "{"},
 		{"formula \"x\"\n{\n}\n", `f:1:12: "{" is missing at the end of this line`, "\n"},
 		{"set \"x\" { a = \"1\", b = \"2\" }\n", `f:1:18: a block on one line holds one setting only; put each setting and the closing "}" on a line of its own`, ","},
@@ -109,6 +109,9 @@ func TestLimits(t *testing.T) {
 		"heredoc":    "a = <<EOT\n" + strings.Repeat("x\n", MaxHeredocLines-1) + "EOT\n",
 		"per cent":   "i = {\n" + strings.Repeat("  \"x\" = \"1.1 %\"\n", 3000) + "}\n",
 		"directives": strings.Repeat("a = \"%{if x}y%{endif}\"\n", MaxDirectives/2),
+		"splats":     "a = x" + strings.Repeat("[*]", MaxSplats) + "\n",
+		"brackets":   "#" + strings.Repeat("(", MaxBrackets) + "\n",
+		"raw signs":  "#" + strings.Repeat("-", MaxSigns) + "\n",
 	}
 	beyond := map[string]struct{ text, want string }{
 		"depth":      {"a = " + strings.Repeat("[", MaxDepth+1) + strings.Repeat("]", MaxDepth+1) + "\n", "f:1:69: brackets are nested more than 64 deep here"},
@@ -119,7 +122,7 @@ func TestLimits(t *testing.T) {
 		"signs":      {"a = \"" + strings.Repeat("%", MaxTemplateSigns+1) + "\"\n", `f:1:1030: more than 1024 "$" and "%" in one text`},
 		"heredoc":    {"a = <<EOT\n" + strings.Repeat("x\n", MaxHeredocLines) + "EOT\n", "f:4098:1: more than 4096 lines of << text in one file"},
 		"directives": {strings.Repeat("a = \"%{if x}y%{endif}\"\n", MaxDirectives/2+1), `f:33:6: more than 64 "%{" in one file`},
-		"brackets":   {"#" + strings.Repeat("(", MaxBrackets+1) + "\n", "f:1:20002: more than 20000 brackets in one file"},
+		"brackets":   {"#" + strings.Repeat("(", MaxBrackets+1) + "\n", "f:1:20002: more than 20000 brackets in one file; make several files of it"},
 		"raw signs":  {"#" + strings.Repeat("-", MaxSigns+1) + "\n", `f:1:100002: more than 100000 "!" and "-" in one file`},
 	}
 	for name, text := range within {

@@ -104,6 +104,8 @@ func stage(r Rewrite, before func(step, path string) error) (s staged, err error
 			return s, errors.New("is write-protected")
 		}
 		mode = info.Mode().Perm()
+	} else if info, err := os.Lstat(target); err == nil && info.Mode()&os.ModeSymlink != 0 {
+		return s, errors.New("is a link to a file that is not there; make that file, or take the link away") // a rename would put a file in the link's place
 	}
 	if err := before("compare", target); err != nil {
 		return s, err

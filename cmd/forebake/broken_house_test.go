@@ -1,0 +1,60 @@
+package main
+
+import (
+	"bytes"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+)
+
+// TestBrokenHousesAndPacks checks a sound formula under every house of testdata/broken/houses and every pack of testdata/broken/rules.
+// Beside NAME.hcl stands NAME.txt with exactly what is printed on standard error; -update writes it.
+func TestBrokenHousesAndPacks(t *testing.T) {
+	top, err := filepath.Abs(brokenDir)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, kind := range []string{"houses", "rules"} {
+		paths, err := filepath.Glob(filepath.Join(top, kind, "*.hcl"))
+		if err != nil || len(paths) == 0 {
+			t.Fatal("no broken files", err)
+		}
+		for _, path := range paths {
+			t.Run(kind+"/"+filepath.Base(path), func(t *testing.T) {
+				text, err := os.ReadFile(path)
+				if err != nil {
+					t.Fatal(err)
+				}
+				name := filepath.Base(path)
+				files := map[string]string{"a.hcl": cautious, name: string(text), "house.hcl": "house \"h\" {\n  packs = [\"./" + name + "\"]\n}\n"}
+				if kind == "houses" {
+					delete(files, name)
+					files["house.hcl"], name = string(text), "house.hcl"
+				}
+				folder(t, files)
+				var out, errs bytes.Buffer
+				if status := run([]string{"check", "a.hcl"}, strings.NewReader(""), &out, &errs); status != exitUnused || out.Len() > 0 {
+					t.Errorf("ends with %d, and prints %.200s", status, out.String())
+				}
+				got, golden := errs.String(), strings.TrimSuffix(path, ".hcl")+".txt"
+				if *update {
+					if err := os.WriteFile(golden, []byte(got), 0o666); err != nil {
+						t.Fatal(err)
+					}
+				}
+				want, err := os.ReadFile(golden)
+				if err != nil {
+					t.Fatal(err)
+				}
+				if got != string(want) {
+					t.Errorf("got\n%s\nwant\n%s", got, want)
+				}
+				if bad := unclean(got); bad != "" {
+					t.Error(bad)
+				}
+				sorted(t, strings.TrimSuffix(name, ".hcl"), got)
+			})
+		}
+	}
+}

@@ -1,0 +1,3 @@
+house "Our kitchen" {
+  like = "./house.hcl"
+}

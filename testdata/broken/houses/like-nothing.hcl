@@ -1,0 +1,3 @@
+house "Our kitchen" {
+  like = "../nowhere/house.hcl"
+}

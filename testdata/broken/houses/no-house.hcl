@@ -1,0 +1,3 @@
+kitchen {
+  room = "22 C"
+}

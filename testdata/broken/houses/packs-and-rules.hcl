@@ -1,0 +1,3 @@
+house "Our kitchen" {
+  packs = ["balanse", "./nowhere", "cautions"]
+}

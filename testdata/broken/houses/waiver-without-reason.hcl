@@ -1,0 +1,8 @@
+house "Our kitchen" {
+  waive "salt-low" {
+  }
+
+  waive "egg-high" {
+    because = ""
+  }
+}

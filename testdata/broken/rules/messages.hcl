@@ -1,0 +1,35 @@
+rule "never-closed" {
+  on     = "dough"
+  level  = "note"
+  when   = "dough.salt_pct < 1"
+  say    = "Salt is {dough.salt_pct."
+  why    = "Taste."
+  source = "common practice"
+}
+
+rule "closes-nothing" {
+  on     = "dough"
+  level  = "note"
+  when   = "dough.salt_pct < 1"
+  say    = "Salt is dough.salt_pct}."
+  why    = "Taste."
+  source = "common practice"
+}
+
+rule "empty-figure" {
+  on     = "dough"
+  level  = "note"
+  when   = "dough.salt_pct < 1"
+  say    = "Salt is {}."
+  why    = "Taste."
+  source = "common practice"
+}
+
+rule "interpolation" {
+  on     = "dough"
+  level  = "note"
+  when   = "dough.salt_pct < 1"
+  say    = "Salt is ${dough.salt_pct}."
+  why    = "Taste."
+  source = "common practice"
+}
