@@ -215,11 +215,43 @@ func (p *part) ingredientTemp(in *formula.Ingredient) Value {
 		if t := p.sheet.part(in.Of).endTemp(); !t.Absent {
 			return t
 		}
-		return num(k.Fridge.Interval.Hull(k.Room.Interval))
+		v := num(k.Fridge.Interval.Hull(k.Room.Interval))
+		ends := p.sheet.part(in.Of).anyTemp(0)
+		v.Lo, v.Hi = ends.Lo, ends.Hi
+		return v
 	case usuallyCold(in):
 		return num(k.Fridge.Interval.Hull(k.Room.Interval))
 	}
 	return num(k.Room.Interval)
+}
+
+// anyTemp is what a part can be at when its steps cannot be followed: anything between the fridge, the room and every temperature that
+// its steps and ingredients name; no hotter than boiling. deep counts the parts within parts.
+func (p *part) anyTemp(deep int) Interval {
+	k := p.sheet.Kitchen
+	out := k.Fridge.Interval.Hull(k.Room.Interval)
+	for _, s := range p.Steps {
+		for _, g := range [...]formula.Given{s.To, s.Core, s.At} {
+			if g.Set {
+				out = out.Hull(g.Interval)
+			}
+		}
+		if s.Where == "freezer" || s.Verb.Name == "freeze" {
+			out = out.Hull(k.Freezer.Interval)
+		}
+		if s.Measured != nil && s.Measured.Temp.Set {
+			out = out.Hull(s.Measured.Temp.Interval)
+		}
+	}
+	for _, in := range p.Ingredients {
+		switch {
+		case in.Temp.Set:
+			out = out.Hull(in.Temp.Interval)
+		case in.Of != nil && deep < formula.MaxParts:
+			out = out.Hull(p.sheet.part(in.Of).anyTemp(deep + 1))
+		}
+	}
+	return Interval{Lo: out.Lo, Hi: max(out.Lo, min(out.Hi, 100))}
 }
 
 // Friction where nobody says how it is mixed: from a light hand to a mixer at full development.

@@ -440,7 +440,8 @@ func waterActivity(p *part) Value {
 	if p.grams(allWater).Hi == 0 {
 		return absent("water in \""+p.Name+"\"", p.Place)
 	}
-	if dry := p.over(allWater, mass); dry.Hi < driestSolution { // see highestActivity
+	dry := p.over(allWater, mass)
+	if dry.Hi < driestSolution { // see highestActivity
 		return absent("water_activity of \""+p.Name+"\" (too dry for the model: measure it)", p.Place)
 	}
 	lo, lowOK := wateractivity.Of(p.solution(true))
@@ -456,7 +457,7 @@ func waterActivity(p *part) Value {
 	}
 	e := p.waterActivityError()
 	v := Value{Lo: max(0, lo-e), Hi: min(1, hi+e), Mid: mid, Origin: Model}
-	if !lowOK {
+	if !lowOK || dry.Lo < driestSolution {
 		v.Lo = 0
 	}
 	if !highOK {
