@@ -96,7 +96,7 @@ func (c *Clock) stretch(r, p int, fromH, toH, fromC, toC, sporesOnly float64) {
 		c.stretch(r, p, sporesOnly, toH, mid, toC, sporesOnly)
 		return
 	}
-	fromC, toC = math.Round(fromC*10)/10, math.Round(toC*10)/10
+	fromC, toC = math.Round(clamp(fromC)*10)/10, math.Round(clamp(toC)*10)/10
 	if toH <= sporesOnly {
 		x.spores.Add(fromC, toC, toH-fromH)
 		return
@@ -104,6 +104,12 @@ func (c *Clock) stretch(r, p int, fromH, toH, fromC, toC, sporesOnly float64) {
 	x.all.Add(fromC, toC, toH-fromH)
 	x.warm += c.warmShare(fromC, toC) * (toH - fromH)
 }
+
+// hottestC and coldestC are what food is taken to reach, whatever is written, C: beyond them nothing is told by the tables, and the way
+// through the warm only gets longer by it.
+const hottestC, coldestC = 250, -100
+
+func clamp(tC float64) float64 { return max(coldestC, min(tC, hottestC)) }
 
 // warmShare is the share of a straight run between two temperatures that lies between cold and hot holding, neither counted.
 func (c *Clock) warmShare(a, b float64) float64 {
