@@ -33,7 +33,7 @@ func fuzzRun(text []byte, from, to int, name, word, prose string) *Run {
 	at := source.Place{File: file, Start: min(from, to), End: max(from, to)}
 	run := &Run{
 		Version:   "0.1.0",
-		Cautions:  []*finding.Caution{{Kind: "raw", Text: prose, Detail: word, Source: "common practice", Formula: word, Place: at}, {Kind: "heat", Rank: 1, Text: "Hot.", Source: "common practice", Formula: word, Place: at}},
+		Cautions:  []*finding.Caution{{Kind: "raw", Text: "Raw. " + prose, Detail: word, Source: "common practice", Formula: word, Place: at}, {Kind: "heat", Rank: 1, Text: "Hot.", Source: "common practice", Formula: word, Place: at}},
 		Formulas:  []Formula{{word, at}, {prose, at}},
 		Loosened:  []finding.Loosened{{Rule: "r", Pack: name, What: "limit " + word, From: "1 h", To: "2 h", Because: prose, Place: at}},
 		Unchecked: []finding.Unchecked{{Pack: word, Place: at}},

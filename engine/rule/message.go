@@ -34,6 +34,10 @@ func message(r *reading.Reader, e hclsyntax.Expression, n *names, what string) *
 		}
 		return nil
 	}
+	if what == "say" && strings.TrimSpace(text) == "" {
+		r.Fault(r.Place(e.Range()), "%s", empty(what))
+		return nil
+	}
 	if len(text) > MaxTextBytes {
 		r.Fault(r.Place(e.Range()), "%s", tooLong(what, len(text)))
 		return nil

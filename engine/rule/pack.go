@@ -339,10 +339,18 @@ func (p *Pack) readRule(r *reading.Reader, b *hclsyntax.Block) {
 // shortText reads a text that every finding of the rule carries.
 func shortText(r *reading.Reader, e hclsyntax.Expression, what string) string {
 	text, at, ok := r.Text(e, what)
-	if ok && len(text) > MaxTextBytes {
+	switch {
+	case !ok:
+	case strings.TrimSpace(text) == "":
+		r.Fault(at, "%s", empty(what))
+	case len(text) > MaxTextBytes:
 		r.Fault(at, "%s", tooLong(what, len(text)))
 	}
 	return text
+}
+
+func empty(what string) string {
+	return fmt.Sprintf("%s is empty; %s", what, strings.Replace(missing[what], "add", "write", 1))
 }
 
 func tooLong(what string, n int) string {

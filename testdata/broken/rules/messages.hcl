@@ -33,3 +33,12 @@ rule "interpolation" {
   why    = "Taste."
   source = "common practice"
 }
+
+rule "says-nothing" {
+  on     = "dough"
+  level  = "note"
+  when   = "dough.salt_pct > 3"
+  say    = "  "
+  why    = ""
+  source = " "
+}
