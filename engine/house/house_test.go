@@ -55,7 +55,11 @@ const whole = `house "Quayside test kitchen" {
 
 func read(text string) (*House, *source.File, source.Problems) {
 	f := source.New("house.hcl", []byte(text))
-	h, problems := Read(f, nil)
+	h, problems := Read(f, func(string, source.Place) (*House, source.Problems) { // whatever it is like stands there, and says nothing
+		base := Default()
+		base.File = source.New("base.hcl", []byte("house \"base\" {}\n"))
+		return base, nil
+	})
 	return h, f, problems
 }
 
