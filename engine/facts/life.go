@@ -216,7 +216,7 @@ func (p *part) ingredientTemp(in *formula.Ingredient) Value {
 			return t
 		}
 		v := num(k.Fridge.Interval.Hull(k.Room.Interval))
-		ends := p.sheet.part(in.Of).anyTemp(0)
+		ends := p.sheet.part(in.Of).anyTemp()
 		v.Lo, v.Hi = ends.Lo, ends.Hi
 		return v
 	case usuallyCold(in):
@@ -226,8 +226,12 @@ func (p *part) ingredientTemp(in *formula.Ingredient) Value {
 }
 
 // anyTemp is what a part can be at when its steps cannot be followed: anything between the fridge, the room and every temperature that
-// its steps and ingredients name; no hotter than boiling. deep counts the parts within parts.
-func (p *part) anyTemp(deep int) Interval {
+// its steps and ingredients name; no hotter than boiling. Made once: of parts within parts within parts there are more ways through
+// than anyone can walk.
+func (p *part) anyTemp() Interval {
+	if p.named != nil {
+		return *p.named
+	}
 	k := p.sheet.Kitchen
 	out := k.Fridge.Interval.Hull(k.Room.Interval)
 	for _, s := range p.Steps {
@@ -247,11 +251,12 @@ func (p *part) anyTemp(deep int) Interval {
 		switch {
 		case in.Temp.Set:
 			out = out.Hull(in.Temp.Interval)
-		case in.Of != nil && deep < formula.MaxParts:
-			out = out.Hull(p.sheet.part(in.Of).anyTemp(deep + 1))
+		case in.Of != nil:
+			out = out.Hull(p.sheet.part(in.Of).anyTemp())
 		}
 	}
-	return Interval{Lo: out.Lo, Hi: max(out.Lo, min(out.Hi, 100))}
+	p.named = &Interval{Lo: out.Lo, Hi: max(out.Lo, min(out.Hi, 100))}
+	return *p.named
 }
 
 // Friction where nobody says how it is mixed: from a light hand to a mixer at full development.

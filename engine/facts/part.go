@@ -61,6 +61,7 @@ type part struct {
 	ownExposed       *exposure.Clock // see safety.go
 	exposed          *exposure.Clock
 	controlled       *microbe.Control
+	named            *Interval // see anyTemp
 	activity         *microbe.Interval
 	added            bool
 	amounts          [componentCount]formula.Mass
