@@ -146,3 +146,28 @@ func TestMaxFindings(t *testing.T) {
 		t.Errorf("over it: %d findings, %d formulas and %v", len(res.Findings), len(res.Formulas), res.Problems)
 	}
 }
+
+// TestPartsWithinParts checks a formula in which each part takes in all earlier ones: there are 2^62 ways through it, so what looks into
+// parts must look into each once. It ends at once or not at all.
+func TestPartsWithinParts(t *testing.T) {
+	for _, milk := range []string{"100 g", "?"} {
+		var b strings.Builder
+		b.WriteString("formula \"deep\" {\n")
+		for k := range formula.MaxParts - 1 {
+			fmt.Fprintf(&b, "  filling \"p%d\" {\n    ingredients = {\n      \"whole milk\" = %q\n      \"egg\" = \"10 g\"\n      \"walnuts\" = \"1 g\"\n", k, milk)
+			for j := range k {
+				fmt.Fprintf(&b, "      \"the p%d\" = \"1 g\"\n", j)
+			}
+			b.WriteString("    }\n    steps = [{ hold = \"5 min\", at = \"20 C\" }]\n  }\n")
+		}
+		fmt.Fprintf(&b, "  dough \"d\" {\n    ingredients = {\n      \"bread flour\" = \"500 g\"\n      \"water\" = \"300 g\"\n      \"the p%d\" = \"1 g\"\n    }\n    steps = [{ mix = \"5 min\", to = \"24 C\" }]\n  }\n}\n", formula.MaxParts-2)
+		in := engine.Input{Name: "deep.hcl", Text: []byte(b.String()), Dir: "."}
+		res := engine.New().Check([]engine.Input{in})
+		if len(res.Problems) > 0 || len(res.Formulas) != 1 || len(res.Findings) == 0 {
+			t.Fatalf("milk %s: %v, %d findings", milk, res.Problems, len(res.Findings))
+		}
+		if rows, problems := engine.New().Facts(in, nil, true); len(problems) > 0 || len(rows) == 0 {
+			t.Fatalf("milk %s: %v, %d figures", milk, problems, len(rows))
+		}
+	}
+}

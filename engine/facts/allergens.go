@@ -28,13 +28,13 @@ func allergenList(p *part, l law) Value {
 func (s *Sheet) allergens(l law) Value {
 	set := map[string]bool{}
 	for i := range s.parts {
-		s.parts[i].allergens(l, set)
+		s.parts[i].ownAllergens(l, set)
 	}
 	if l == onLabel {
 		// What is there for certain need not be checked.
 		sure := map[string]bool{}
 		for i := range s.parts {
-			s.parts[i].allergens(bothLaws, sure)
+			s.parts[i].ownAllergens(bothLaws, sure)
 		}
 		for name := range sure {
 			delete(set, name)
@@ -44,9 +44,14 @@ func (s *Sheet) allergens(l law) Value {
 }
 
 func (p *part) allergens(l law, set map[string]bool) {
+	for _, q := range p.everything() {
+		q.ownAllergens(l, set)
+	}
+}
+
+func (p *part) ownAllergens(l law, set map[string]bool) {
 	for _, in := range p.Ingredients {
 		if in.Of != nil {
-			p.sheet.part(in.Of).allergens(l, set)
 			continue
 		}
 		if l != euLaw {

@@ -1,6 +1,8 @@
 package facts
 
 import (
+	"slices"
+
 	"forebake/engine/exposure"
 	"forebake/engine/formula"
 	"forebake/engine/history"
@@ -61,7 +63,11 @@ type part struct {
 	ownExposed       *exposure.Clock // see safety.go
 	exposed          *exposure.Clock
 	controlled       *microbe.Control
-	named            *Interval // see anyTemp
+	named            *Interval              // see anyTemp
+	killed           *Value                 // see isKilled
+	heated           *Value                 // see eggHeat
+	inside           []*part                // see everything
+	uncooked         map[larder.Trait]Value // see raw; kept where other parts are taken in
 	activity         *microbe.Interval
 	added            bool
 	amounts          [componentCount]formula.Mass
@@ -70,6 +76,37 @@ type part struct {
 }
 
 func (s *Sheet) part(p *formula.Part) *part { return &s.parts[p.Serial] }
+
+// once keeps what was worked out for the part: for figures that ask the parts which take it in.
+func (p *part) once(kept **Value, work func(*part) Value) Value {
+	if *kept == nil {
+		v := work(p)
+		*kept = &v
+	}
+	return **kept
+}
+
+// everything is the part and all that it takes in, parts within parts too, each once, in the order that they are come upon. Where each of
+// many parts takes all earlier ones, there are more ways through than can be walked: whatever looks into taken parts goes by this
+// list, or keeps what it has found of a part.
+func (p *part) everything() []*part {
+	if p.inside != nil {
+		return p.inside
+	}
+	out := []*part{p}
+	for _, in := range p.Ingredients {
+		if in.Of == nil {
+			continue
+		}
+		for _, q := range p.sheet.part(in.Of).everything() {
+			if !slices.Contains(out, q) {
+				out = append(out, q)
+			}
+		}
+	}
+	p.inside = out
+	return out
+}
 
 // mass gives an ingredient's mass, as pinned while looking for what settles a fact.
 func (s *Sheet) mass(in *formula.Ingredient) formula.Mass {

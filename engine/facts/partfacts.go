@@ -114,7 +114,7 @@ var partFacts = []Fact{
 	{Name: "is_hand_mixed", Type: YesNo, Means: "every mix step is by hand", Source: srcGiven, part: func(p *part) Value { return yes(p.handMixed()) }},
 	{Name: "is_cooked", Type: YesNo, Means: "a step cooks it", Source: srcGiven, part: func(p *part) Value { return yes(p.isCooked()) }},
 	{Name: "is_mixed", Type: YesNo, Means: "a step mixes it", Source: srcGiven, part: func(p *part) Value { return yes(p.stepOf("mix") != nil) }},
-	{Name: "is_baked", Type: YesNo, Means: "it is baked or fried, by itself or inside another part", Source: srcGiven, part: func(p *part) Value { return yes(p.baked(0)) }},
+	{Name: "is_baked", Type: YesNo, Means: "it is baked or fried, by itself or inside another part", Source: srcGiven, part: func(p *part) Value { return yes(p.baked()) }},
 	{Name: "is_fried", Type: YesNo, Means: "a step cooks it in deep fat", Source: srcGiven, part: func(p *part) Value { return yes(p.fried()) }},
 	{Name: "is_used", Type: YesNo, Means: "some step or part takes it, or it is a dough of its own", Source: srcGiven, part: func(p *part) Value { return yes(p.Kind == formula.Dough || len(p.Taken) > 0) }},
 	{Name: "has_active_dry", Type: YesNo, Means: "is leavened with active dry yeast", Source: srcGiven, part: func(p *part) Value { return yes(p.activeDry() != nil) }},
@@ -172,12 +172,11 @@ func (p *part) wholeNuts() Value {
 	if p.has(larder.WholeNut).Lo == 0 {
 		return yes(false)
 	}
-	for _, in := range p.Ingredients {
-		switch {
-		case in.Of != nil && p.sheet.part(in.Of).wholeNuts().Lo == 1:
-			return yes(true)
-		case in.Item != nil && in.Item.Is(larder.WholeNut) && !slices.Contains(fineForms, strings.ToLower(strings.TrimSpace(in.Form))):
-			return yes(true)
+	for _, q := range p.everything() {
+		for _, in := range q.Ingredients {
+			if in.Item != nil && in.Item.Is(larder.WholeNut) && !slices.Contains(fineForms, strings.ToLower(strings.TrimSpace(in.Form))) {
+				return yes(true)
+			}
 		}
 	}
 	return yes(false)
@@ -196,12 +195,11 @@ func (p *part) hasSalt() Value {
 }
 
 func (p *part) culture() Value {
-	for _, in := range p.Ingredients {
-		if in.Of != nil && p.sheet.part(in.Of).culture().Lo == 1 {
-			return yes(true)
-		}
-		if in.Item != nil && in.Item.Yeast == 0 && in.Item.Is(larder.Leavens) {
-			return yes(true)
+	for _, q := range p.everything() {
+		for _, in := range q.Ingredients {
+			if in.Item != nil && in.Item.Yeast == 0 && in.Item.Is(larder.Leavens) {
+				return yes(true)
+			}
 		}
 	}
 	return yes(false)
@@ -244,11 +242,11 @@ func (p *part) firstUnpriced() string {
 
 // yeasts calls visit for every yeast in the part and the parts it takes in.
 func (p *part) yeasts(visit func(*formula.Ingredient)) {
-	for _, in := range p.Ingredients {
-		if in.Of != nil {
-			p.sheet.part(in.Of).yeasts(visit)
-		} else if in.Item.Yeast > 0 {
-			visit(in)
+	for _, q := range p.everything() {
+		for _, in := range q.Ingredients {
+			if in.Of == nil && in.Item.Yeast > 0 {
+				visit(in)
+			}
 		}
 	}
 }

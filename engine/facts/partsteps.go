@@ -1,6 +1,7 @@
 package facts
 
 import (
+	"slices"
 	"strings"
 
 	"forebake/engine/formula"
@@ -38,14 +39,17 @@ func (p *part) handMixed() bool {
 	return found
 }
 
-// baked tells whether the part, or a part that takes it in, is baked or fried. depth guards nothing but haste: parts
-// cannot go round in a circle, but they can be deep.
-func (p *part) baked(depth int) bool {
-	if p.stepOf("bake") != nil || p.fried() {
+// baked tells whether the part, or a part that takes it in, be it within others, is baked or fried.
+func (p *part) baked() bool {
+	heated := func(q *part) bool { return q.stepOf("bake") != nil || q.fried() }
+	if heated(p) {
 		return true
 	}
-	for _, taker := range p.takers() {
-		if depth < formula.MaxParts && p.sheet.part(taker).baked(depth+1) {
+	if len(p.Taken) == 0 {
+		return false
+	}
+	for i := range p.sheet.parts {
+		if q := &p.sheet.parts[i]; heated(q) && slices.Contains(q.everything(), p) {
 			return true
 		}
 	}
@@ -85,6 +89,20 @@ func (p *part) raw(trait larder.Trait, cookC float64) Value {
 	if p.ingredientTraits&trait == 0 {
 		return yes(false)
 	}
+	if v, known := p.uncooked[trait]; known {
+		return v
+	}
+	v := p.stillRaw(trait, cookC)
+	if len(p.everything()) > 1 {
+		if p.uncooked == nil {
+			p.uncooked = map[larder.Trait]Value{}
+		}
+		p.uncooked[trait] = v
+	}
+	return v
+}
+
+func (p *part) stillRaw(trait larder.Trait, cookC float64) Value {
 	state := p.cooked(cookC)
 	if state == isYes {
 		return yes(false)

@@ -434,6 +434,10 @@ func (s *Sheet) coolingLog(kill *microbe.Kill, bake *formula.Step, run int) floa
 
 // isKilled tells whether a bake that is a proven kill step follows what the part goes through: at its slow end.
 func isKilled(p *part) Value {
+	return p.once(&p.killed, killedLater)
+}
+
+func killedLater(p *part) Value {
 	out, found := yes(true), false
 	ask := func(q *part, from int) {
 		for _, step := range q.Steps[from:] {
@@ -481,6 +485,10 @@ func isKilled(p *part) Value {
 // eggHeat is the hottest that the part is sure to get, by its own cooks and bakes and by those of what it goes into or onto; what is
 // brushed on before a bake is crust.
 func eggHeat(p *part) Value {
+	return p.once(&p.heated, hottest)
+}
+
+func hottest(p *part) Value {
 	best := Value{Lo: math.Inf(-1), Hi: math.Inf(-1), Origin: AsGiven}
 	hotter := func(v Value) {
 		if v.Absent {
@@ -998,7 +1006,7 @@ func warmAfterBake(s *Sheet) Value {
 func alcoholLast(s *Sheet) Value {
 	for i := range s.parts {
 		p := &s.parts[i]
-		if p.has(larder.Spirit).Lo == 0 || p.baked(0) {
+		if p.has(larder.Spirit).Lo == 0 || p.baked() {
 			continue
 		}
 		before := false
