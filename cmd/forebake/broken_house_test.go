@@ -37,19 +37,8 @@ func TestBrokenHousesAndPacks(t *testing.T) {
 				if status := run([]string{"check", "a.hcl"}, strings.NewReader(""), &out, &errs); status != exitUnused || out.Len() > 0 {
 					t.Errorf("ends with %d, and prints %.200s", status, out.String())
 				}
-				got, golden := errs.String(), strings.TrimSuffix(path, ".hcl")+".txt"
-				if *update {
-					if err := os.WriteFile(golden, []byte(got), 0o666); err != nil {
-						t.Fatal(err)
-					}
-				}
-				want, err := os.ReadFile(golden)
-				if err != nil {
-					t.Fatal(err)
-				}
-				if got != string(want) {
-					t.Errorf("got\n%s\nwant\n%s", got, want)
-				}
+				got := errs.String()
+				golden(t, strings.TrimSuffix(path, ".hcl")+".txt", got)
 				if bad := unclean(got); bad != "" {
 					t.Error(bad)
 				}

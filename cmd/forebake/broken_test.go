@@ -64,20 +64,8 @@ func TestBrokenFiles(t *testing.T) {
 	for name, text := range inputs {
 		t.Run(name, func(t *testing.T) {
 			t.Parallel()
-			golden := filepath.Join(brokenDir, name+".txt")
 			got := complaints(t, name, text)
-			if *update {
-				if err := os.WriteFile(golden, []byte(got), 0o666); err != nil {
-					t.Fatal(err)
-				}
-			}
-			want, err := os.ReadFile(golden)
-			if err != nil {
-				t.Fatal(err)
-			}
-			if got != string(want) {
-				t.Fatalf("got\n%s\nwant\n%s", got, want)
-			}
+			golden(t, filepath.Join(brokenDir, name+".txt"), got)
 			sorted(t, name, got)
 			if len(text) > 64<<10 || bytes.ContainsAny(text, "\x00\r") || bytes.HasPrefix(text, []byte("\xef\xbb\xbf")) || bytes.HasPrefix(text, []byte("\xff\xfe")) {
 				return
@@ -191,4 +179,21 @@ func shifted(name, text string, shifts []int) string {
 		lines[i] = fmt.Sprintf("%s:%d:%d: %s", match[1], at, column, line[len(match[0]):])
 	}
 	return strings.Join(lines, "\n")
+}
+
+// golden holds what was printed to a file, or writes the file when the goldens are renewed.
+func golden(t *testing.T, path, got string) {
+	t.Helper()
+	if *update {
+		if err := os.WriteFile(path, []byte(got), 0o666); err != nil {
+			t.Fatal(err)
+		}
+	}
+	want, err := os.ReadFile(path)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if got != string(want) {
+		t.Fatalf("got\n%s\nwant\n%s", got, want)
+	}
 }

@@ -34,12 +34,8 @@ func message(r *reading.Reader, e hclsyntax.Expression, n *names, what string) *
 		}
 		return nil
 	}
-	if what == "say" && strings.TrimSpace(text) == "" {
-		r.Fault(r.Place(e.Range()), "%s", empty(what))
-		return nil
-	}
-	if len(text) > MaxTextBytes {
-		r.Fault(r.Place(e.Range()), "%s", tooLong(what, len(text)))
+	if fault := textFault(what, text); fault != "" {
+		r.Fault(r.Place(e.Range()), "%s", fault)
 		return nil
 	}
 	runes := []rune(text)

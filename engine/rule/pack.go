@@ -339,22 +339,21 @@ func (p *Pack) readRule(r *reading.Reader, b *hclsyntax.Block) {
 // shortText reads a text that every finding of the rule carries.
 func shortText(r *reading.Reader, e hclsyntax.Expression, what string) string {
 	text, at, ok := r.Text(e, what)
-	switch {
-	case !ok:
-	case strings.TrimSpace(text) == "":
-		r.Fault(at, "%s", empty(what))
-	case len(text) > MaxTextBytes:
-		r.Fault(at, "%s", tooLong(what, len(text)))
+	if fault := textFault(what, text); ok && fault != "" {
+		r.Fault(at, "%s", fault)
 	}
 	return text
 }
 
-func empty(what string) string {
-	return fmt.Sprintf("%s is empty; %s", what, strings.Replace(missing[what], "add", "write", 1))
-}
-
-func tooLong(what string, n int) string {
-	return fmt.Sprintf("%s is %d bytes long; %d is the most, since every finding prints it", what, n, MaxTextBytes)
+// textFault says what is wrong with a text that is printed; "" for nothing.
+func textFault(what, text string) string {
+	switch needed := missing[what]; {
+	case needed != "" && strings.TrimSpace(text) == "":
+		return fmt.Sprintf("%s is empty; %s", what, strings.Replace(needed, "add", "write", 1))
+	case len(text) > MaxTextBytes:
+		return fmt.Sprintf("%s is %d bytes long; %d is the most, since every finding prints it", what, len(text), MaxTextBytes)
+	}
+	return ""
 }
 
 // missing says what to write for a key that a rule needs.
