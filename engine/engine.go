@@ -9,12 +9,10 @@ import (
 	"io/fs"
 	"os"
 	"path/filepath"
-	"runtime"
 	"slices"
 	"sort"
 	"strings"
 	"sync"
-	"sync/atomic"
 	"time"
 
 	"github.com/hashicorp/hcl/v2/hclsyntax"
@@ -262,6 +260,28 @@ func (e *Engine) load(path string, trials bool) (*Loaded, source.Problems) {
 	return l, nil
 }
 
+// loadAll loads the house of each input, nil where it cannot be used. What is wrong with a house is told once.
+func (e *Engine) loadAll(inputs []Input) ([]*Loaded, source.Problems) {
+	var problems source.Problems
+	loaded := make([]*Loaded, len(inputs))
+	byDir, broken := map[string]string{}, map[string]bool{}
+	for i, in := range inputs {
+		path, seen := byDir[in.Dir]
+		if !seen {
+			path = HouseFor(in.Dir)
+			byDir[in.Dir] = path
+		}
+		if broken[path] {
+			continue
+		}
+		l, faults := e.load(path, false)
+		broken[path] = len(faults) > 0
+		problems = append(problems, faults...)
+		loaded[i] = l
+	}
+	return loaded, problems
+}
+
 // MaxJoined is how many houses may stand upon each other.
 const MaxJoined = 16
 
@@ -435,35 +455,20 @@ func (e *Engine) Check(inputs []Input) *Result {
 	inputs = slices.Clone(inputs)
 	slices.SortStableFunc(inputs, func(a, b Input) int { return strings.Compare(a.Name, b.Name) }) // whatever order they were named in
 	res := &Result{FailAt: map[string]finding.Level{}}
-	loaded := make([]*Loaded, len(inputs))
-	byDir := map[string]string{}
-	broken := map[string]bool{}
-	for i, in := range inputs {
-		path, seen := byDir[in.Dir]
-		if !seen {
-			path = HouseFor(in.Dir)
-			byDir[in.Dir] = path
-		}
-		if broken[path] {
+	loaded, problems := e.loadAll(inputs)
+	res.Problems = problems
+	for i, l := range loaded {
+		if l == nil {
 			continue
 		}
-		l, problems := e.load(path, false)
-		if len(problems) > 0 {
-			broken[path] = true
-			res.Problems = append(res.Problems, problems...)
-			continue
-		}
-		loaded[i] = l
 		if !slices.Contains(res.houses, l) {
 			res.houses = append(res.houses, l)
 		}
-		res.FailAt[in.Name] = l.House.FailAt
+		res.FailAt[inputs[i].Name] = l.House.FailAt
 		res.Totals.Rules = max(res.Totals.Rules, len(l.Rules.Rules))
 	}
-	for path, l := range e.houses {
-		if !broken[path] {
-			res.Notices = append(res.Notices, l.Rules.Notices...)
-		}
+	for _, l := range e.houses {
+		res.Notices = append(res.Notices, l.Rules.Notices...)
 	}
 	sort.Strings(res.Notices)
 
@@ -472,31 +477,16 @@ func (e *Engine) Check(inputs []Input) *Result {
 		today = time.Now()
 	}
 	one := make([]fileResult, len(inputs))
-	workers := e.Workers
-	if workers <= 0 {
-		workers = runtime.GOMAXPROCS(0)
-	}
-	var next atomic.Int64
-	var wait sync.WaitGroup
-	crew := make([]*worker, min(workers, len(inputs)))
+	crew := make([]*worker, crewSize(e.Workers, len(inputs)))
 	for k := range crew {
-		wait.Add(1)
-		go func() {
-			defer wait.Done()
-			w := newWorker()
-			w.timed, crew[k] = e.Timed, w
-			for {
-				i := int(next.Add(1)) - 1
-				if i >= len(inputs) {
-					return
-				}
-				if loaded[i] != nil {
-					one[i] = w.check(inputs[i], loaded[i])
-				}
-			}
-		}()
+		crew[k] = newWorker()
+		crew[k].timed = e.Timed
 	}
-	wait.Wait()
+	each(len(inputs), len(crew), func(k, i int) {
+		if loaded[i] != nil {
+			one[i] = crew[k].check(inputs[i], loaded[i])
+		}
+	})
 	res.addTimes(crew)
 	for i := range one {
 		res.Findings = append(res.Findings, one[i].findings...)

@@ -6,6 +6,7 @@ import (
 	"runtime"
 	"sort"
 	"sync"
+	"sync/atomic"
 
 	"forebake/engine/finding"
 	"forebake/engine/mend"
@@ -39,23 +40,14 @@ func (r *MendResult) Changed() int { return len(r.rewrites) }
 func (e *Engine) Mend(inputs []Input, taste bool) *MendResult {
 	res := &MendResult{FailAt: map[string]finding.Level{}}
 	out := make([]MendResult, len(inputs))
-	loaded := make([]*Loaded, len(inputs))
-	broken := map[string]bool{}
-	for i, in := range inputs {
-		path := HouseFor(in.Dir)
-		if broken[path] {
-			continue
+	loaded, problems := e.loadAll(inputs)
+	res.Problems = problems
+	for i, l := range loaded {
+		if l != nil {
+			res.FailAt[inputs[i].Name] = l.House.FailAt
 		}
-		l, problems := e.load(path, false)
-		if len(problems) > 0 {
-			broken[path] = true
-			res.Problems = append(res.Problems, problems...)
-			continue
-		}
-		loaded[i] = l
-		res.FailAt[in.Name] = l.House.FailAt
 	}
-	each(len(inputs), e.Workers, func(i int) {
+	each(len(inputs), crewSize(e.Workers, len(inputs)), func(_, i int) {
 		if loaded[i] != nil {
 			out[i] = e.mendFile(inputs[i], loaded[i], taste)
 		}
@@ -70,24 +62,25 @@ func (e *Engine) Mend(inputs []Input, taste bool) *MendResult {
 	return res
 }
 
-// each runs a job for every number below n, some at once.
-func each(n, workers int, job func(int)) {
+// crewSize is how many workers n jobs are given: those asked for, else one a processor.
+func crewSize(workers, n int) int {
 	if workers <= 0 {
 		workers = runtime.GOMAXPROCS(0)
 	}
-	next := make(chan int)
+	return min(workers, n)
+}
+
+// each runs a job for every number below n, on so many workers at once; the job is told which of them it is on.
+func each(n, workers int, job func(worker, i int)) {
+	var next atomic.Int64
 	var wait sync.WaitGroup
-	for range min(workers, n) {
+	for k := range workers {
 		wait.Go(func() {
-			for i := range next {
-				job(i)
+			for i := int(next.Add(1)) - 1; i < n; i = int(next.Add(1)) - 1 {
+				job(k, i)
 			}
 		})
 	}
-	for i := range n {
-		next <- i
-	}
-	close(next)
 	wait.Wait()
 }
 
@@ -204,7 +197,7 @@ func (e *Engine) Suggest(inputs []Input, res *Result) {
 		}
 	}
 	tooLong := make([][]string, len(jobs))
-	each(len(jobs), e.Workers, func(i int) {
+	each(len(jobs), crewSize(e.Workers, len(jobs)), func(_, i int) {
 		j := jobs[i]
 		list := flagged[j.file]
 		text := list[0].Place.File.Text
