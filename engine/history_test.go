@@ -11,12 +11,12 @@ import (
 
 	"forebake/engine"
 	"forebake/engine/facts"
+	"forebake/engine/figure"
 	"forebake/engine/finding"
 	"forebake/engine/formula"
 	"forebake/engine/history"
 	"forebake/engine/house"
 	"forebake/engine/kitchen"
-	"forebake/engine/quantity"
 	"forebake/engine/report"
 	"forebake/engine/source"
 )
@@ -234,7 +234,7 @@ func BenchmarkHistory(b *testing.B) {
 
 // setupOf is the benchmark's dough as package facts hands it in, with figures of its kind.
 func setupOf(f *formula.Formula) history.Setup {
-	return history.Setup{Part: f.Parts[0], Kitchen: kitchen.Default(), MassG: f.Parts[0].MassG.Max(quantity.Point(1)),
+	return history.Setup{Part: f.Parts[0], Kitchen: kitchen.Default(), MassG: f.Parts[0].MassG.Max(figure.Point(1)),
 		Material: history.Material{Known: true, Conductivity: 0.33, Density: 1080, SpecificHeat: 2600, Diffusivity: 0.33 / 1080 / 2600, Butterfat: 0.08},
 		Start:    history.Band{Cold: 23, Mid: 25, Warm: 27}, Started: true, Gas: 0.8}
 }

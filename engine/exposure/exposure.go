@@ -8,8 +8,8 @@ package exposure
 import (
 	"math"
 
+	"forebake/engine/figure"
 	"forebake/engine/history"
-	"forebake/engine/quantity"
 	"forebake/engine/science/microbe"
 )
 
@@ -77,7 +77,7 @@ func (c *Clock) Wait(st *history.Stage, sporesOnly float64) {
 }
 
 // Straight takes in a stretch of hours in which the whole part goes straight from one temperature to another: hand work, heating.
-func (c *Clock) Straight(from, to history.Band, hours quantity.Interval, sporesOnly float64) {
+func (c *Clock) Straight(from, to history.Band, hours figure.Interval, sporesOnly float64) {
 	at := [runs][3]float64{{from.Cold, to.Cold, hours.Lo}, {from.Mid, to.Mid, hours.Mid()}, {from.Warm, to.Warm, hours.Hi}}
 	for r, x := range at {
 		for p := range points {
@@ -125,7 +125,7 @@ func (c *Clock) warmShare(a, b float64) float64 {
 
 // Unknown takes in hours of which no temperature is known: nothing where least counts, the half of the worst that can be in the
 // middle, and the worst on top of the worst run.
-func (c *Clock) Unknown(hours quantity.Interval) {
+func (c *Clock) Unknown(hours figure.Interval) {
 	if hours.Hi <= 0 {
 		return
 	}

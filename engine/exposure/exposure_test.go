@@ -6,14 +6,14 @@ import (
 
 	"pgregory.net/rapid"
 
+	"forebake/engine/figure"
 	"forebake/engine/history"
-	"forebake/engine/quantity"
 	"forebake/engine/science/microbe"
 )
 
 func even(tC float64) history.Band { return history.Band{Cold: tC, Mid: tC, Warm: tC} }
 
-func hours(h float64) quantity.Interval { return quantity.Point(h) }
+func hours(h float64) figure.Interval { return figure.Point(h) }
 
 // course makes a stage whose three runs go alike through the given core temperatures, C, at the given hours.
 func course(points ...[2]float64) *history.Stage {
@@ -90,7 +90,7 @@ func TestUnknownIsBounded(t *testing.T) {
 	if s.Cold != 0 || s.Warm != 0.5 {
 		t.Errorf("an hour of nobody knows what: %+v", s)
 	}
-	c.Unknown(quantity.Positive())
+	c.Unknown(figure.Positive())
 	if s := c.Spent(microbe.Salmonella); s.Cold != 0 || !math.IsInf(s.Warm, 1) {
 		t.Errorf("hours that nobody counted: %+v", s)
 	}

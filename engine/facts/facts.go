@@ -9,16 +9,16 @@ package facts
 import (
 	"math"
 
+	"forebake/engine/figure"
 	"forebake/engine/formula"
 	"forebake/engine/history"
 	"forebake/engine/kitchen"
-	"forebake/engine/quantity"
 	"forebake/engine/science/microbe"
 	"forebake/engine/source"
 )
 
-// Interval is short for the interval of package quantity.
-type Interval = quantity.Interval
+// Interval is short for the interval of package figure.
+type Interval = figure.Interval
 
 // On is the kind of subject that a fact is about.
 type On uint8
@@ -343,9 +343,9 @@ func sharp(in *formula.Ingredient) bool {
 // pin is a weight that an open amount could have, or the middle of a range.
 func pin(in *formula.Ingredient) Interval {
 	if g := in.Grams.A; g.IsFinite() && g.Hi > 0 {
-		return quantity.Point(g.Mid())
+		return figure.Point(g.Mid())
 	}
-	return quantity.Point(1)
+	return figure.Point(1)
 }
 
 // The makers of values.

@@ -1,8 +1,8 @@
 package facts
 
 import (
+	"forebake/engine/figure"
 	"forebake/engine/formula"
-	"forebake/engine/quantity"
 	"forebake/engine/science/ferment"
 )
 
@@ -71,7 +71,7 @@ func (p *part) fermented(proof, dosed bool) Value {
 	if life.Rise {
 		factor = measuredRiseFactor
 	}
-	dose := quantity.Point(1)
+	dose := figure.Point(1)
 	if dosed {
 		dose = y.Scale(100).Mul(f)
 	} else {

@@ -9,10 +9,10 @@ import (
 
 	"pgregory.net/rapid"
 
+	"forebake/engine/figure"
 	"forebake/engine/formula"
 	"forebake/engine/kitchen"
 	"forebake/engine/larder"
-	"forebake/engine/quantity"
 	"forebake/engine/reading"
 	"forebake/engine/science/bakersmath"
 	"forebake/engine/science/heat"
@@ -259,7 +259,7 @@ func TestLiquidPublished(t *testing.T) {
   ingredients = { "bread flour" = { amount = "1000 g", temp = "%v C" }, "water" = "600 g" }
   steps = [ { mix = "9 min", by = "stand mixer", to = "%.6f C" } ]
 }`, test.flour, aim)
-		s := sheetIn(t, body, kitchenOf(func(k *kitchen.Kitchen) { k.Room.Interval = quantity.Point(test.flour) }))
+		s := sheetIn(t, body, kitchenOf(func(k *kitchen.Kitchen) { k.Room.Interval = figure.Point(test.flour) }))
 		near(t, "liquid by the balance", stepValue(t, s, "d", 0, "liquid_needed_c").Mid, test.balance, 0.1)
 		// The trade subtracts three times the rise: with the aim moved by the rise's difference the answer does not move.
 		near(t, "liquid by the factor", stepValue(t, s, "d", 0, "liquid_by_factor_c").Mid, test.factor, 0.11)
@@ -476,7 +476,7 @@ func TestBakePublished(t *testing.T) {
 
 // High up a core of 95 C cannot be: the time to it is missing, and says that it lies below boiling.
 func TestBakeHighUp(t *testing.T) {
-	high := kitchenOf(func(k *kitchen.Kitchen) { k.Altitude.Interval = quantity.Point(1500) })
+	high := kitchenOf(func(k *kitchen.Kitchen) { k.Altitude.Interval = figure.Point(1500) })
 	const steps = `{ divide = "60 g" }, { bake = "13 min", at = "195 C", core = "%s" }`
 	if v := bake(t, high, 1200, fmt.Sprintf(steps, "95 C")); !v.Absent {
 		t.Error("a core that cannot be has no time")

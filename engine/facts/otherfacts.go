@@ -3,6 +3,7 @@ package facts
 import (
 	"math"
 
+	"forebake/engine/figure"
 	"forebake/engine/formula"
 	"forebake/engine/kitchen"
 	"forebake/engine/larder"
@@ -50,7 +51,7 @@ var ingredientFacts = []Fact{
 		if in.Item == nil {
 			return num(Interval{})
 		}
-		return num(quantity.Point(in.Item.SpoonSpread))
+		return num(figure.Point(in.Item.SpoonSpread))
 	}},
 	{Name: "reserve_g", Unit: "g", Means: "held back for later", Source: srcGiven, ingredient: func(s *Sheet, in *formula.Ingredient) Value {
 		return num(in.Held.Grams(s.part(in.Part).flour()))
@@ -104,7 +105,7 @@ var formulaFacts = []Fact{
 	}},
 	{Name: "unspread_fillings", Type: List, Means: "fillings that a step spreads and that have no amount at all", Source: srcGiven, formula: unspread},
 	{Name: "unspread_filling_count", Means: "how many fillings a step spreads that have no amount at all", Source: srcGiven, formula: func(s *Sheet) Value {
-		return num(quantity.Point(float64(len(unspread(s).Words))))
+		return num(figure.Point(float64(len(unspread(s).Words))))
 	}},
 	{Name: "hours", Unit: "h", Means: "from the first step to the last, parts made side by side", Source: srcGiven, formula: func(s *Sheet) Value { return s.timeline() }},
 	{Name: "hands_on_h", Unit: "h", Means: "time with hands in it, as far as steps give a time", Source: srcGiven, formula: handsOn},
@@ -172,12 +173,12 @@ func (s *Sheet) fillsWith(filling *formula.Part) bool {
 
 // Losses on the way, as shares (sources at finished_g).
 var (
-	benchLoss  = quantity.Between(0.02, 0.05)
-	bakeLoss   = quantity.Between(0.08, 0.13)
-	filledLoss = quantity.Between(0.06, 0.10)
+	benchLoss  = figure.Between(0.02, 0.05)
+	bakeLoss   = figure.Between(0.08, 0.13)
+	filledLoss = figure.Between(0.06, 0.10)
 )
 
-func left(loss Interval) Interval { return quantity.Point(1).Sub(loss) }
+func left(loss Interval) Interval { return figure.Point(1).Sub(loss) }
 
 func finished(s *Sheet) Value {
 	dough, filling := s.kindMass(formula.Dough), s.spread()
@@ -195,7 +196,7 @@ func finished(s *Sheet) Value {
 
 func (s *Sheet) pieces() Value {
 	if m := s.Formula.Makes; m.Pieces > 0 {
-		v := num(quantity.Point(m.Pieces))
+		v := num(figure.Point(m.Pieces))
 		v.Origin = AsGiven
 		return v
 	}
@@ -267,7 +268,7 @@ func makesGap(s *Sheet) Value {
 		}
 		return 0
 	}
-	return num(quantity.Between(gap(dough.Lo, filling.Lo, asked.Hi), gap(dough.Hi, filling.Hi, asked.Lo)))
+	return num(figure.Between(gap(dough.Lo, filling.Lo, asked.Hi), gap(dough.Hi, filling.Hi, asked.Lo)))
 }
 
 func unspread(s *Sheet) Value {
@@ -292,7 +293,7 @@ func unspread(s *Sheet) Value {
 func (s *Sheet) timeline() Value {
 	ready := make([]Interval, len(s.parts))
 	var untimed *formula.Step
-	later := func(a, b Interval) Interval { return quantity.Between(max(a.Lo, b.Lo), max(a.Hi, b.Hi)) }
+	later := func(a, b Interval) Interval { return figure.Between(max(a.Lo, b.Lo), max(a.Hi, b.Hi)) }
 	end := Interval{}
 	for _, p := range s.Formula.Order {
 		t := Interval{}
@@ -413,7 +414,7 @@ func lawFact(name, unit, means string) Fact {
 		if !ok {
 			return absent("a figure in the code", k.CodeAt)
 		}
-		v := num(quantity.Point(l.Value))
+		v := num(figure.Point(l.Value))
 		v.Origin = AsGiven
 		return v
 	}}

@@ -4,10 +4,10 @@ import (
 	"slices"
 
 	"forebake/engine/exposure"
+	"forebake/engine/figure"
 	"forebake/engine/formula"
 	"forebake/engine/history"
 	"forebake/engine/larder"
-	"forebake/engine/quantity"
 	"forebake/engine/science/microbe"
 )
 
@@ -136,7 +136,7 @@ func (p *part) add() {
 	if p.sheet.pinned == nil {
 		p.flourG = p.FlourG
 	} else {
-		p.flourG = f.A.Div(quantity.Point(1).Sub(f.B))
+		p.flourG = f.A.Div(figure.Point(1).Sub(f.B))
 	}
 }
 
@@ -267,10 +267,10 @@ func (p *part) addPart(in *formula.Ingredient) {
 	from.add()
 	p.ingredientTraits |= from.ingredientTraits
 	m := p.sheet.mass(in)
-	portion := quantity.Point(1)
+	portion := figure.Point(1)
 	if !in.Amount.All {
 		portion = m.A.Div(from.grams(mass))
-		portion = quantity.Between(max(0, min(1, portion.Lo)), max(0, min(1, portion.Hi)))
+		portion = figure.Between(max(0, min(1, portion.Lo)), max(0, min(1, portion.Hi)))
 	}
 	for c := component(0); c < componentCount; c++ {
 		if c == prefermented || c == pregel {
@@ -382,5 +382,5 @@ func (p *part) over(c, of component) Interval {
 	if byFlour.IsPoint() {
 		return byFlour
 	}
-	return quantity.Between(max(byMass.Lo, byFlour.Lo), min(byMass.Hi, byFlour.Hi))
+	return figure.Between(max(byMass.Lo, byFlour.Lo), min(byMass.Hi, byFlour.Hi))
 }

@@ -6,9 +6,9 @@ import (
 	"strings"
 
 	"forebake/engine/family"
+	"forebake/engine/figure"
 	"forebake/engine/formula"
 	"forebake/engine/larder"
-	"forebake/engine/quantity"
 	"forebake/engine/science/ferment"
 	"forebake/engine/science/microbe"
 	"forebake/engine/science/wateractivity"
@@ -103,9 +103,9 @@ var partFacts = []Fact{
 
 	{Name: "family_yeast_max_pct", Unit: "%", Means: "highest yeast of the family, as instant", Source: srcTable, part: func(p *part) Value { return highEnd(p.family().Yeast) }},
 	{Name: "family_floor_c", Unit: "C", Means: "coldest that the family's dough should leave the bowl", Source: srcTable + "; laminated 16 C (IREKS, read), others 20 C (memory)", part: func(p *part) Value {
-		v := num(quantity.Point(p.family().DoughFloorC))
+		v := num(figure.Point(p.family().DoughFloorC))
 		if p.Formula.Family == nil {
-			v = num(quantity.Point(usualFloorC))
+			v = num(figure.Point(usualFloorC))
 		}
 		v.Origin = AsGiven
 		return v
@@ -211,14 +211,14 @@ func (p *part) solids() Value {
 		return absent("the amounts of \""+p.Name+"\"", p.Place)
 	}
 	rest := p.over(allWater, mass).Add(p.over(alcohol, mass))
-	s := quantity.Point(1).Sub(rest)
-	return num(quantity.Between(max(0, s.Lo), max(0, min(1, s.Hi))).Scale(100))
+	s := figure.Point(1).Sub(rest)
+	return num(figure.Between(max(0, s.Lo), max(0, min(1, s.Hi))).Scale(100))
 }
 
 // freeWaterPct counts the water of everything but flour, less what the flour binds.
 func (p *part) freeWaterPct() Value {
 	free := p.over(water, mass).Sub(p.over(flour, mass).Scale(ferment.BoundWater))
-	return num(quantity.Between(max(0, min(1, free.Lo)), max(0, min(1, free.Hi))).Scale(100))
+	return num(figure.Between(max(0, min(1, free.Lo)), max(0, min(1, free.Hi))).Scale(100))
 }
 
 func (p *part) cost() Value {
@@ -313,7 +313,7 @@ func (p *part) molality() (Interval, bool) {
 	if !ok {
 		hi = math.Inf(1)
 	}
-	return quantity.Between(lo, hi), true
+	return figure.Between(lo, hi), true
 }
 
 // noFreeWater is the answer where the flour binds all the water: there is no solution that the yeast could feel.
@@ -336,7 +336,7 @@ func (p *part) factor() (Interval, bool) {
 		return Interval{}, false
 	}
 	at := func(s ferment.Strain) Interval {
-		return quantity.Between(ferment.OsmoticFactor(m.Hi, s), ferment.OsmoticFactor(m.Lo, s))
+		return figure.Between(ferment.OsmoticFactor(m.Hi, s), ferment.OsmoticFactor(m.Lo, s))
 	}
 	switch p.strain() {
 	case "osmotolerant":
@@ -403,7 +403,7 @@ func yeastNeeded(p *part) Value {
 		return absent("a usual make-up for the family", p.Place)
 	}
 	dose := typical(usual.Yeast) * ferment.OsmoticFactor(molality, ferment.Standard)
-	need := quantity.Point(dose).Div(f)
+	need := figure.Point(dose).Div(f)
 	switch retard := p.retardHours(); {
 	case retard.Lo >= overnightH:
 		need = need.Scale(overnightShare)
@@ -538,7 +538,7 @@ func (p *part) familyEgg() Value {
 
 func lowEnd(r family.Range) Value {
 	if !r.Known {
-		return num(quantity.Point(0))
+		return num(figure.Point(0))
 	}
 	return Value{Lo: r.Lo, Hi: r.Lo, Mid: r.Lo, Origin: AsGiven}
 }

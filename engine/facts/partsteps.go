@@ -4,9 +4,9 @@ import (
 	"slices"
 	"strings"
 
+	"forebake/engine/figure"
 	"forebake/engine/formula"
 	"forebake/engine/larder"
-	"forebake/engine/quantity"
 )
 
 // What follows from a part's own steps, without following its temperature.
@@ -210,7 +210,7 @@ func (p *part) retardHours() Value {
 			continue
 		}
 		if !s.Time.Set {
-			v := num(sum.Add(quantity.Positive()))
+			v := num(sum.Add(figure.Positive()))
 			v.Need = &Need{"the time of this chill", s.Place}
 			return v
 		}

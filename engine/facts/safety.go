@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"forebake/engine/exposure"
+	"forebake/engine/figure"
 	"forebake/engine/formula"
 	"forebake/engine/history"
 	"forebake/engine/larder"
@@ -165,7 +166,7 @@ func (p *part) along(c *exposure.Clock, from int, onward bool) {
 		switch {
 		case st.Apart:
 		case !st.Known && !step.Time.Set && isWait(verb):
-			c.Unknown(quantity.Positive())
+			c.Unknown(figure.Positive())
 		case !st.Known && verb == "bake":
 			c.Unknown(Interval{Hi: ovenH})
 		case !st.Known:
@@ -546,7 +547,7 @@ func (s *Sheet) heatAfter(q *formula.Part, i int) Value {
 			continue
 		}
 		if q.Steps[i].Verb.Name == "wash" {
-			return num(quantity.Point(100))
+			return num(figure.Point(100))
 		}
 		return s.reached(step)
 	}
@@ -817,7 +818,7 @@ func (p *part) untilBaked(step *formula.Step) (h Interval, ok bool) {
 			for k := i + 1; k < len(q.Steps) && !baked; k++ {
 				if baked = q.Steps[k].Verb.Name == "bake"; baked {
 					h := sum(p.Steps[step.Index:]).Add(sum(q.Steps[i:k]))
-					latest = quantity.Between(max(latest.Lo, h.Lo), max(latest.Hi, h.Hi))
+					latest = figure.Between(max(latest.Lo, h.Lo), max(latest.Hi, h.Hi))
 				}
 			}
 			if !baked {
@@ -883,7 +884,7 @@ func (s *Sheet) trayFor(step *formula.Step, by string) float64 {
 	keeps := func(mm float64) bool {
 		instead := *step
 		instead.Measured, instead.Covered = nil, &open
-		instead.Form = &formula.Geometry{Shape: "tray", MM: quantity.Point(mm)}
+		instead.Form = &formula.Geometry{Shape: "tray", MM: figure.Point(mm)}
 		if by != "" {
 			instead.By, instead.At, instead.Where = by, formula.Given{}, ""
 		}
@@ -923,7 +924,7 @@ const (
 // keptDays counts the days that a part is kept cold, as days at 5 C, the day it is made being the first; frozen days do not count.
 func keptDays(s *Sheet, step *formula.Step) Value {
 	l := s.limits()
-	sum := quantity.Point(1)
+	sum := figure.Point(1)
 	for _, other := range step.Part.Steps[:step.Index+1] {
 		if other.Verb.Name != "store" {
 			continue
@@ -973,7 +974,7 @@ func warmAfterBake(s *Sheet) Value {
 			}
 			time := step.Time.Interval.Scale(1.0 / 60)
 			if !step.Time.Set {
-				time = quantity.Positive()
+				time = figure.Positive()
 				need = &Need{"the time of this " + step.Verb.Name, step.Place}
 			}
 			switch at := stepAt(s, step); {

@@ -8,8 +8,8 @@ import (
 
 	"pgregory.net/rapid"
 
+	"forebake/engine/figure"
 	"forebake/engine/history"
-	"forebake/engine/quantity"
 	"forebake/engine/science/microbe"
 )
 
@@ -241,7 +241,7 @@ ingredients = { "egg" = "50 g" }
 			steps = [{ mix = "5 min", to = "25 C" }, { fill = "f" }, { wash = "w" }, { bake = "20 min", at = "200 C", core = "93 C" }, { brush = "late" }
 ]
 }`, kitchenOf(nil))
-	for part, want := range map[string]quantity.Interval{"w": quantity.Point(100), "late": quantity.Point(22), "f": quantity.Point(93), "cooked": quantity.Between(66, 80), "in it": quantity.Point(90)} {
+	for part, want := range map[string]figure.Interval{"w": figure.Point(100), "late": figure.Point(22), "f": figure.Point(93), "cooked": figure.Between(66, 80), "in it": figure.Point(90)} {
 		if v := value0(t, s, part, "heated_to_c"); v.Lo != want.Lo || v.Hi != want.Hi {
 			t.Errorf("%s: %v to %v, not %v", part, v.Lo, v.Hi, want)
 		}

@@ -4,6 +4,7 @@ import (
 	"math"
 	"slices"
 
+	"forebake/engine/figure"
 	"forebake/engine/formula"
 	"forebake/engine/larder"
 	"forebake/engine/quantity"
@@ -23,7 +24,7 @@ const (
 
 // pieceCount is how many pieces the part is in before a step, as divided. A range where the weights are one.
 func (s *Sheet) pieceCount(step *formula.Step) Interval {
-	n := quantity.Point(1)
+	n := figure.Point(1)
 	for _, other := range step.Part.Steps[:step.Index] {
 		if other.Verb.Name != "divide" {
 			continue
@@ -34,12 +35,12 @@ func (s *Sheet) pieceCount(step *formula.Step) Interval {
 		case other.Measure.Set && other.Measure.Kind == quantity.Count:
 			n = other.Measure.Interval
 		case other.Measure.Set && m.IsFinite():
-			n = quantity.Between(max(1, math.Round(m.Lo/other.Measure.Hi)), max(1, math.Round(m.Hi/other.Measure.Lo)))
+			n = figure.Between(max(1, math.Round(m.Lo/other.Measure.Hi)), max(1, math.Round(m.Hi/other.Measure.Lo)))
 		case other.Measure.Set:
 			n = Interval{Lo: 1, Hi: math.Inf(1)}
 		}
 	}
-	return quantity.Between(max(1, n.Lo), max(1, n.Hi))
+	return figure.Between(max(1, n.Lo), max(1, n.Hi))
 }
 
 // sheetMass is the dough in one sheet, a filling rolled in before it included.
@@ -84,7 +85,7 @@ func (s *Sheet) sheetArea(step *formula.Step) Value {
 		a, _ := geometry.SheetAreaCM2(g, geometry.MixedDensity, mm)
 		return a
 	}
-	v := num(quantity.Between(area(m.Lo, step.Measure.Hi)*(1-geometry.SheetError), area(m.Hi, step.Measure.Lo)*(1+geometry.SheetError)))
+	v := num(figure.Between(area(m.Lo, step.Measure.Hi)*(1-geometry.SheetError), area(m.Hi, step.Measure.Lo)*(1+geometry.SheetError)))
 	v.Mid, v.Origin = area(m.Mid(), step.Measure.Mid()), Model
 	return v
 }
@@ -141,7 +142,7 @@ func (s *Sheet) lots(step *formula.Step) Value {
 	if !ok1 || !ok2 {
 		return absent("a sheet that can be rolled", step.Place)
 	}
-	return num(quantity.Between(float64(lo.Lots), float64(hi.Lots)))
+	return num(figure.Between(float64(lo.Lots), float64(hi.Lots)))
 }
 
 func fillingRatio(s *Sheet, step *formula.Step) Value {
@@ -223,7 +224,7 @@ func (s *Sheet) wideForTin(step *formula.Step) Value {
 	if !layer.IsFinite() {
 		return absent("all amounts of \""+step.Part.Name+"\"", step.Place)
 	}
-	return num(quantity.Point(math.Floor(math.Pi * inside[1] * inside[1] / (4 * layer.Hi) / 10)))
+	return num(figure.Point(math.Floor(math.Pi * inside[1] * inside[1] / (4 * layer.Hi) / 10)))
 }
 
 func (s *Sheet) slices(step *formula.Step) Value {
@@ -269,7 +270,7 @@ func (s *Sheet) tinFigure(step *formula.Step, pick func([3]float64) float64) Val
 	if !ok {
 		return absent("tin = \"...\" of the house", step.Place)
 	}
-	v := num(quantity.Point(pick(inside)))
+	v := num(figure.Point(pick(inside)))
 	v.Origin = AsGiven
 	return v
 }
@@ -484,7 +485,7 @@ func remainder(s *Sheet, step *formula.Step) Value {
 	if step.Pieces != nil {
 		n = min(n, step.Pieces.Lo)
 	}
-	return num(quantity.Point(max(0, 100*(m.Lo-n*each.Lo)/each.Lo)))
+	return num(figure.Point(max(0, 100*(m.Lo-n*each.Lo)/each.Lo)))
 }
 
 // pieceMass is dough and filling in one piece at a step.
@@ -499,7 +500,7 @@ func (s *Sheet) pieceMass(step *formula.Step) Interval {
 		}
 	}
 	if made := s.Formula.Makes.Pieces; made > 0 && (n.Hi <= 1 || n.Lo > made) {
-		n = quantity.Point(made) // strands are plaited, slices are baked as cut
+		n = figure.Point(made) // strands are plaited, slices are baked as cut
 	}
 	return s.wholeMass(step).Div(n)
 }
@@ -528,7 +529,7 @@ func ovenHigh(s *Sheet, step *formula.Step) Value {
 		return 195
 	}
 	a, b := at(g.Lo, f.Lo), at(g.Hi, f.Hi)
-	v := num(quantity.Between(min(a, b), max(a, b)))
+	v := num(figure.Between(min(a, b), max(a, b)))
 	v.Origin = AsGiven
 	return v
 }
@@ -568,7 +569,7 @@ func divided(s *Sheet, step *formula.Step) Value {
 	case step.Measure.Set && step.Measure.Kind == quantity.Count:
 		return given(step.Measure, "", step.Place)
 	case step.Measure.Set && m.IsFinite():
-		return num(quantity.Between(max(1, math.Floor(m.Lo/step.Measure.Hi+1e-9)), max(1, math.Floor(m.Hi/step.Measure.Lo+1e-9))))
+		return num(figure.Between(max(1, math.Floor(m.Lo/step.Measure.Hi+1e-9)), max(1, math.Floor(m.Hi/step.Measure.Lo+1e-9))))
 	}
 	return absent("divide = \"75 g\" or a number of pieces", step.Place)
 }

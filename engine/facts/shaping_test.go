@@ -5,8 +5,8 @@ import (
 	"math"
 	"testing"
 
+	"forebake/engine/figure"
 	"forebake/engine/kitchen"
-	"forebake/engine/quantity"
 )
 
 // dry is a dough of so many grams, of flour alone, with steps; fill is what is in "f".
@@ -48,7 +48,7 @@ func TestSheetByHand(t *testing.T) {
 	s = dry(t, 2000, 1, `{ divide = 4 }, { sheet = "5 mm" }`, nil)
 	wantInterval(t, "one of four", stepValue(t, s, "d", 1, "sheet_g"), 500, 500)
 	small := dry(t, 2000, 1, `{ sheet = "5 mm" }`, func(k *kitchen.Kitchen) {
-		k.BenchLength.Interval, k.BenchWidth.Interval = quantity.Point(300), quantity.Point(30)
+		k.BenchLength.Interval, k.BenchWidth.Interval = figure.Point(300), figure.Point(30)
 	})
 	needs(t, "a bench that is all margin", stepValue(t, small, "d", 0, "width_cm"), "a sheet that can be rolled")
 	needs(t, "no thickness", stepValue(t, dry(t, 2000, 1, `{ sheet = "?" }`, nil), "d", 0, "area_cm2"), "the thickness of this sheet")

@@ -3,10 +3,10 @@ package facts
 import (
 	"strings"
 
+	"forebake/engine/figure"
 	"forebake/engine/formula"
 	"forebake/engine/history"
 	"forebake/engine/larder"
-	"forebake/engine/quantity"
 	"forebake/engine/science/geometry"
 	"forebake/engine/science/heat"
 )
@@ -113,8 +113,8 @@ var stepFacts = []Fact{
 	}},
 	{Name: "fill_ml_per_g", Unit: "mL/g", Verbs: []string{"pan"}, Means: "tin volume for a gram of dough, filling aside", Source: srcTin, step: func(sh *Sheet, s *formula.Step) Value { return sh.tinFill(s, false) }},
 	{Name: "fill_total_ml_per_g", Unit: "mL/g", Verbs: []string{"pan"}, Means: "tin volume for a gram of dough and filling", Source: srcTin, step: func(sh *Sheet, s *formula.Step) Value { return sh.tinFill(s, true) }},
-	{Name: "fill_low_ml_per_g", Unit: "mL/g", Verbs: []string{"pan"}, Means: "least tin volume usual for such a dough: of dough, or of dough and filling where it is filled", Source: srcTin, step: func(sh *Sheet, s *formula.Step) Value { return num(quantity.Point(sh.part(s.Part).tinRange().Lo)) }},
-	{Name: "fill_high_ml_per_g", Unit: "mL/g", Verbs: []string{"pan"}, Means: "most tin volume usual for such a dough", Source: srcTin, step: func(sh *Sheet, s *formula.Step) Value { return num(quantity.Point(sh.part(s.Part).tinRange().Hi)) }},
+	{Name: "fill_low_ml_per_g", Unit: "mL/g", Verbs: []string{"pan"}, Means: "least tin volume usual for such a dough: of dough, or of dough and filling where it is filled", Source: srcTin, step: func(sh *Sheet, s *formula.Step) Value { return num(figure.Point(sh.part(s.Part).tinRange().Lo)) }},
+	{Name: "fill_high_ml_per_g", Unit: "mL/g", Verbs: []string{"pan"}, Means: "most tin volume usual for such a dough", Source: srcTin, step: func(sh *Sheet, s *formula.Step) Value { return num(figure.Point(sh.part(s.Part).tinRange().Hi)) }},
 
 	{Name: "pieces", Unit: "pieces", Verbs: []string{"divide"}, Means: "how many pieces it gives", Source: srcAdd, step: divided},
 	{Name: "is_last", Type: YesNo, Verbs: []string{"mix"}, Means: "no mix follows it", Source: srcGiven, step: func(_ *Sheet, s *formula.Step) Value { return yes(lastMix(s)) }},
@@ -130,7 +130,7 @@ var stepFacts = []Fact{
 
 	{Name: "minutes_to_core", Label: "time to the core", Unit: "min", Verbs: []string{"bake"}, Means: "until the middle is at the target core", Source: srcBake, Error: "factor 1.5: a first guess to be probed", Settle: settleCore, step: minutesToCore},
 	{Name: "boils_c", Unit: "C", Verbs: []string{"bake"}, Means: "where water boils at this altitude; no crumb goes above it", Source: "100 C less 0.0033 C a metre (memory)", step: func(sh *Sheet, _ *formula.Step) Value {
-		return num(quantity.Point(heat.BoilingPointC(sh.Kitchen.Altitude.Mid())))
+		return num(figure.Point(heat.BoilingPointC(sh.Kitchen.Altitude.Mid())))
 	}},
 	{Name: "syrup_c", Unit: "C", Verbs: []string{"brush"}, Means: "temperature of what is brushed on, as its own steps leave it", Source: srcHeat, Error: errHeat, Settle: settleUsed, step: usedTemp},
 	{Name: "loaf_c", Unit: "C", Verbs: []string{"brush"}, Means: "core temperature of what it is brushed on", Source: srcHeat, Error: errHeat, Settle: settleProbe, step: ofStage(func(st *history.Stage) history.Band { return st.Core })},
@@ -219,7 +219,7 @@ func liquidTemp(_ *Sheet, s *formula.Step) Value {
 			warmest, found = g.Interval, true
 			return
 		}
-		warmest = quantity.Between(max(warmest.Lo, g.Lo), max(warmest.Hi, g.Hi))
+		warmest = figure.Between(max(warmest.Lo, g.Lo), max(warmest.Hi, g.Hi))
 	}
 	if s.Verb.Name == "soak" {
 		see(s.At)

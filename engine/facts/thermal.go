@@ -1,8 +1,8 @@
 package facts
 
 import (
+	"forebake/engine/figure"
 	"forebake/engine/formula"
-	"forebake/engine/quantity"
 	"forebake/engine/science/heat"
 )
 
@@ -14,7 +14,7 @@ type thermalValues struct{ density, specificHeat, conductivity, diffusivity Valu
 const thermalAtC = 20
 
 // Gas in the part, as a share of its volume: 5 to 15 % in a dough fresh from the mixer, none elsewhere (memory).
-var doughGas = quantity.Between(0.05, 0.15)
+var doughGas = figure.Between(0.05, 0.15)
 
 // thermal computes the four together, at both ends of the gas. A part whose make-up is still open has none of them.
 func (p *part) thermal() thermalValues {

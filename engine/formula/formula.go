@@ -7,6 +7,7 @@ package formula
 
 import (
 	"forebake/engine/family"
+	"forebake/engine/figure"
 	"forebake/engine/larder"
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
@@ -78,8 +79,8 @@ type Part struct {
 	MassG  Interval // everything, g
 }
 
-// Interval is short for the interval of package quantity.
-type Interval = quantity.Interval
+// Interval is short for the interval of package figure.
+type Interval = figure.Interval
 
 // Ingredient is one line of a part: something from the larder, or another part ("the sponge").
 type Ingredient struct {

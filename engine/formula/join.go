@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strings"
 
+	"forebake/engine/figure"
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
 	"forebake/engine/source"
@@ -152,7 +153,7 @@ func (rd *reader) weigh(p *Part) {
 		return
 	}
 	// Flour in percent of the total flour: F = A + B F.
-	p.FlourG = flour.A.Div(quantity.Point(1).Sub(flour.B))
+	p.FlourG = flour.A.Div(figure.Point(1).Sub(flour.B))
 	if p.FlourG.Hi == 0 {
 		for _, in := range p.Ingredients {
 			if in.Grams.B != (Interval{}) {
@@ -178,7 +179,7 @@ func (rd *reader) weigh(p *Part) {
 // flourShare gives the grams of flour in a gram of the ingredient.
 func (in *Ingredient) flourShare() Interval {
 	if in.Of == nil {
-		return quantity.Point(in.Item.Flour)
+		return figure.Point(in.Item.Flour)
 	}
 	if in.Of.FlourG.Hi == 0 {
 		return Interval{}
@@ -189,14 +190,14 @@ func (in *Ingredient) flourShare() Interval {
 // share divides a part of a mass by the whole and keeps it within 0 and 1, which plain interval division cannot know.
 func share(part, whole Interval) Interval {
 	s := part.Div(whole)
-	return quantity.Between(max(0, min(1, s.Lo)), max(0, min(1, s.Hi)))
+	return figure.Between(max(0, min(1, s.Lo)), max(0, min(1, s.Hi)))
 }
 
 // grams turns an amount into a mass by the larder's density or weight of one piece.
 func (rd *reader) grams(in *Ingredient, a Amount) Mass {
 	switch {
 	case a.Open:
-		return Mass{A: quantity.Positive()}
+		return Mass{A: figure.Positive()}
 	case a.All && in.Of != nil:
 		return Mass{A: in.Of.MassG}
 	case !a.Set:

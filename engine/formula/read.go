@@ -8,6 +8,7 @@ import (
 	"github.com/hashicorp/hcl/v2/hclsyntax"
 
 	"forebake/engine/family"
+	"forebake/engine/figure"
 	"forebake/engine/larder"
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
@@ -141,12 +142,12 @@ func (rd *reader) readPart(kind Kind, b *hclsyntax.Block) {
 	rd.Known(b.Body, "a "+b.Type, PartKeys, nil)
 	if a := b.Body.Attributes["ph"]; a != nil {
 		if x, at, ok := rd.Number(a.Expr, 0.5, 14, "ph"); ok {
-			p.PH = Given{Quantity: quantity.Quantity{Interval: quantity.Point(x)}, Place: at, Set: true}
+			p.PH = Given{Quantity: quantity.Quantity{Interval: figure.Point(x)}, Place: at, Set: true}
 		}
 	}
 	if a := b.Body.Attributes["water_activity"]; a != nil {
 		if x, at, ok := rd.Number(a.Expr, 0.01, 1, "water_activity"); ok {
-			p.WaterActivity = Given{Quantity: quantity.Quantity{Interval: quantity.Point(x)}, Place: at, Set: true}
+			p.WaterActivity = Given{Quantity: quantity.Quantity{Interval: figure.Point(x)}, Place: at, Set: true}
 		}
 	}
 	if a := b.Body.Attributes["about"]; a != nil {
@@ -427,5 +428,5 @@ func (rd *reader) readClock(e hclsyntax.Expression) Given {
 		rd.Fault(at, "start must be a clock time such as \"18:00\", not %q", text)
 		return Given{}
 	}
-	return Given{Quantity: quantity.Quantity{Kind: quantity.Time, Interval: quantity.Point(float64(60*h + m)), Unit: "min"}, Place: at, Set: true}
+	return Given{Quantity: quantity.Quantity{Kind: quantity.Time, Interval: figure.Point(float64(60*h + m)), Unit: "min"}, Place: at, Set: true}
 }

@@ -6,6 +6,7 @@ import (
 
 	"github.com/hashicorp/hcl/v2/hclsyntax"
 
+	"forebake/engine/figure"
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
 	"forebake/engine/source"
@@ -304,7 +305,7 @@ func (rd *reader) readMain(s *Step, pair reading.Pair) {
 	}
 	if m.count {
 		if n, at, ok := rd.wholeNumber(pair.Value); ok {
-			s.Measure = Given{Quantity: quantity.Quantity{Kind: quantity.Count, Interval: quantity.Point(n), Unit: "pieces"}, Place: at, Set: true}
+			s.Measure = Given{Quantity: quantity.Quantity{Kind: quantity.Count, Interval: figure.Point(n), Unit: "pieces"}, Place: at, Set: true}
 			return
 		}
 	}
@@ -452,7 +453,7 @@ func (rd *reader) checkTin(name string, at source.Place) bool {
 // readCount reads a whole number of pieces or tins, written 24 or "24 pieces".
 func (rd *reader) readCount(e hclsyntax.Expression, what string) *Given {
 	if n, at, ok := rd.wholeNumber(e); ok {
-		return &Given{Quantity: quantity.Quantity{Kind: quantity.Count, Interval: quantity.Point(n), Unit: "pieces"}, Place: at, Set: true}
+		return &Given{Quantity: quantity.Quantity{Kind: quantity.Count, Interval: figure.Point(n), Unit: "pieces"}, Place: at, Set: true}
 	}
 	at := rd.Place(e.Range())
 	if _, isText := e.(*hclsyntax.TemplateExpr); isText {

@@ -10,22 +10,22 @@ package history
 import (
 	"math"
 
+	"forebake/engine/figure"
 	"forebake/engine/formula"
 	"forebake/engine/kitchen"
-	"forebake/engine/quantity"
 	"forebake/engine/science/ferment"
 	"forebake/engine/science/heat"
 )
 
-// Interval is short for the interval of package quantity.
-type Interval = quantity.Interval
+// Interval is short for the interval of package figure.
+type Interval = figure.Interval
 
 // Band is a figure with its ends: the coldest run, the middle one and the warmest. Cold <= Mid <= Warm for temperatures and
 // for fermentation below 38 C.
 type Band struct{ Cold, Mid, Warm float64 }
 
 // Interval gives the ends in order.
-func (b Band) Interval() Interval { return quantity.Between(b.Cold, b.Warm) }
+func (b Band) Interval() Interval { return figure.Between(b.Cold, b.Warm) }
 
 // Material is what heat meets in a part.
 type Material struct {

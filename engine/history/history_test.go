@@ -6,8 +6,8 @@ import (
 	"testing"
 	"time"
 
+	"forebake/engine/figure"
 	"forebake/engine/history"
-	"forebake/engine/quantity"
 	"forebake/engine/science/ferment"
 	"forebake/engine/science/heat"
 )
@@ -253,7 +253,7 @@ func TestOwnHeatMeetsBothEnds(t *testing.T) {
 func TestTubFermentsMore(t *testing.T) {
 	at := func(as string) history.Stage {
 		s := setup(t, `{ chill = "14 h", as = "`+as+`" }`)
-		s.Gas, s.MassG = 1, quantity.Point(5000)
+		s.Gas, s.MassG = 1, figure.Point(5000)
 		return follow(t, s).Stages[0]
 	}
 	tub, thick, thin := at("bowl"), at("slab 40 mm"), at("slab 20 mm")

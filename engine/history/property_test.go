@@ -9,9 +9,9 @@ import (
 
 	"pgregory.net/rapid"
 
+	"forebake/engine/figure"
 	"forebake/engine/formula"
 	"forebake/engine/history"
-	"forebake/engine/quantity"
 )
 
 // sketch is a list of steps that can be written down again after a change.
@@ -79,7 +79,7 @@ func (k *sketch) setup(t tester) history.Setup {
 	t.Helper()
 	p := part(t, k.text())
 	fill := k.fill
-	return history.Setup{Part: p, Kitchen: testKitchen(), MassG: quantity.Point(k.massG), Material: k.material, Gas: k.gas,
+	return history.Setup{Part: p, Kitchen: testKitchen(), MassG: figure.Point(k.massG), Material: k.material, Gas: k.gas,
 		Start: even(k.start), Started: true, Filling: func(q *formula.Part) *history.Filling { return &fill }}
 }
 
@@ -104,7 +104,7 @@ func drawSketch(t *rapid.T, o only) *sketch {
 		k.gas = between(t, "gas", 0.05, 4)
 		k.material.Butterfat = between(t, "butterfat", 0, 0.3)
 	}
-	k.fill = history.Filling{Temp: even(between(t, "filling", 0, 90)), MassG: quantity.Point(k.massG * between(t, "filling share", 0.02, 1.5)),
+	k.fill = history.Filling{Temp: even(between(t, "filling", 0, 90)), MassG: figure.Point(k.massG * between(t, "filling share", 0.02, 1.5)),
 		Material: history.Material{Known: true, Conductivity: 0.4, Density: 1250, SpecificHeat: 3200, Diffusivity: 1e-7}}
 	baked := false
 	for range rapid.IntRange(1, 8).Draw(t, "steps") {

@@ -3,11 +3,11 @@ package history_test
 import (
 	"math"
 
+	"forebake/engine/figure"
 	"forebake/engine/formula"
 	"forebake/engine/history"
 	"forebake/engine/kitchen"
 	"forebake/engine/larder"
-	"forebake/engine/quantity"
 	"forebake/engine/reading"
 	"forebake/engine/science/heat"
 	"forebake/engine/source"
@@ -51,7 +51,7 @@ func plainDough() history.Material {
 // setup is 2 kg of that dough at 26 C, without yeast.
 func setup(t tester, steps string) history.Setup {
 	t.Helper()
-	return history.Setup{Part: part(t, steps), Kitchen: testKitchen(), MassG: quantity.Point(2000), Material: plainDough(),
+	return history.Setup{Part: part(t, steps), Kitchen: testKitchen(), MassG: figure.Point(2000), Material: plainDough(),
 		Start: even(26), Started: true}
 }
 

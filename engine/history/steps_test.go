@@ -5,9 +5,9 @@ import (
 	"testing"
 	"time"
 
+	"forebake/engine/figure"
 	"forebake/engine/formula"
 	"forebake/engine/history"
-	"forebake/engine/quantity"
 	"forebake/engine/science/geometry"
 	"forebake/engine/science/heat"
 )
@@ -16,7 +16,7 @@ import (
 func filled(t tester, steps string, tC float64) history.Setup {
 	t.Helper()
 	s := setup(t, steps)
-	fill := history.Filling{Temp: even(tC), MassG: quantity.Point(500), Material: history.Material{Known: true, Conductivity: 0.4, Density: 1250, SpecificHeat: 3200, Diffusivity: 1e-7}}
+	fill := history.Filling{Temp: even(tC), MassG: figure.Point(500), Material: history.Material{Known: true, Conductivity: 0.4, Density: 1250, SpecificHeat: 3200, Diffusivity: 1e-7}}
 	s.Filling = func(*formula.Part) *history.Filling { return &fill }
 	return s
 }
@@ -163,7 +163,7 @@ func TestBakeIsCapped(t *testing.T) {
 		boils := heat.BoilingPointC(altitude)
 		for _, minutes := range []string{"5 min", "20 min", "3 h", "1 h to 90 min", "400 h"} {
 			s := setup(t, `{ divide = "60 g" }, { bake = "`+minutes+`", at = "260 C", core = "95 C" }`)
-			s.Kitchen.Altitude.Interval = quantity.Point(altitude)
+			s.Kitchen.Altitude.Interval = figure.Point(altitude)
 			st := follow(t, s).Stages[1]
 			if !st.Known || st.Core.Warm > boils-heat.BoilingMargin+1e-9 || st.CoreMax.Warm > boils-heat.BoilingMargin+1e-9 {
 				t.Errorf("%s at %v m: core %v, water boils at %v", minutes, altitude, st.Core, boils)

@@ -9,6 +9,7 @@ import (
 
 	"github.com/hashicorp/hcl/v2/hclsyntax"
 
+	"forebake/engine/figure"
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
 	"forebake/engine/source"
@@ -76,7 +77,7 @@ func Default() *Kitchen {
 }
 
 func plain(k quantity.Kind, x float64) reading.Given {
-	return reading.Given{Quantity: quantity.Quantity{Kind: k, Interval: quantity.Point(x)}}
+	return reading.Given{Quantity: quantity.Quantity{Kind: k, Interval: figure.Point(x)}}
 }
 
 // Read reads a kitchen block over k.

@@ -8,6 +8,7 @@ import (
 	"strings"
 
 	"forebake/engine/facts"
+	"forebake/engine/figure"
 	"forebake/engine/formula"
 	"forebake/engine/kitchen"
 	"forebake/engine/larder"
@@ -748,7 +749,7 @@ func (l *lever) figure(s *facts.Sheet, f *formula.Formula, class string, x float
 			}
 			return 0, false
 		}
-		sum := quantity.Interval{}
+		sum := figure.Interval{}
 		for _, in := range inClass(p, c.member) {
 			sum = sum.Add(in.Grams.Grams(p.FlourG))
 		}

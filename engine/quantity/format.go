@@ -4,6 +4,8 @@ import (
 	"math"
 	"strconv"
 	"strings"
+
+	"forebake/engine/figure"
 )
 
 // Format prints a number with its unit for a baker's screen, with as many
@@ -20,7 +22,7 @@ func Format(x float64, unit string) string {
 
 // FormatInterval prints a range: "55 to 62 %", "over 3 g", "up to 3 g",
 // "unknown"; a point, and a range whose ends read alike, as Format does.
-func FormatInterval(iv Interval, unit string) string {
+func FormatInterval(iv figure.Interval, unit string) string {
 	switch {
 	case iv.IsUnknown() || math.IsInf(iv.Lo, 1) || math.IsInf(iv.Hi, -1):
 		return unknown

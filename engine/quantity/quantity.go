@@ -15,14 +15,16 @@ import (
 	"strings"
 	"unicode"
 	"unicode/utf8"
+
+	"forebake/engine/figure"
 )
 
 // Quantity is one quantity as read.
 type Quantity struct {
-	Kind     Kind
-	Interval        // in the kind's base unit, always finite
-	Unit     string // canonical: of the range's upper end, or of the largest part of "1 h 30 min"
-	Text     string // as written
+	Kind            Kind
+	figure.Interval        // in the kind's base unit, always finite
+	Unit            string // canonical: of the range's upper end, or of the largest part of "1 h 30 min"
+	Text            string // as written
 }
 
 // String prints the quantity in its unit so that Read gives the same quantity.
@@ -109,7 +111,7 @@ func plain(text string, allowed Kinds) (Quantity, bool) {
 	if x > largestNumber || whole/scale < least {
 		return Quantity{}, false
 	}
-	return Quantity{Kind: u.kind, Interval: Interval{x, x}, Unit: u.name, Text: text}, true
+	return Quantity{Kind: u.kind, Interval: figure.Interval{Lo: x, Hi: x}, Unit: u.name, Text: text}, true
 }
 
 type reader struct {
@@ -188,7 +190,7 @@ func (r *reader) quantity() (Quantity, *Fault) {
 	if a, b := lo.unit().kind, hi.unit().kind; a != b {
 		return Quantity{}, r.fault(lo.start, hi.end, "%s mixes %s and %s", quote(r.text), a, b)
 	}
-	iv := Interval{lo.base(), hi.base()}
+	iv := figure.Interval{Lo: lo.base(), Hi: hi.base()}
 	if iv.Lo > iv.Hi {
 		return Quantity{}, r.fault(lo.start, hi.end, "%s runs backwards; write %q", quote(r.text), r.swapped(lo, hi))
 	}
@@ -196,7 +198,7 @@ func (r *reader) quantity() (Quantity, *Fault) {
 	if iv.Hi == 0 && kind != Temperature && r.allowed&AllowZero == 0 {
 		return Quantity{}, r.fault(lo.start, hi.end, "%s is zero; write more than zero or leave the line out", quote(r.text))
 	}
-	return Quantity{Kind: kind, Interval: Interval{iv.Lo + 0, iv.Hi + 0}, Unit: hi.unit().name, Text: r.text}, nil
+	return Quantity{Kind: kind, Interval: figure.Interval{Lo: iv.Lo + 0, Hi: iv.Hi + 0}, Unit: hi.unit().name, Text: r.text}, nil
 }
 
 // needUnits lends the upper end's unit to the lower end, and asks for those

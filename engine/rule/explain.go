@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"forebake/engine/facts"
+	"forebake/engine/figure"
 	"forebake/engine/finding"
 	"forebake/engine/formula"
 	"forebake/engine/quantity"
@@ -368,11 +369,6 @@ func label(f *facts.Fact) string {
 
 // plain turns a name into words: its unit is printed with the figure.
 func plain(name string) string {
-	for _, ending := range [...]string{"_ml_per_g", "_g_per_ml", "_pct", "_min", "_days", "_mm", "_cm", "_ml", "_h", "_c", "_g", "_e"} {
-		if cut, ok := strings.CutSuffix(name, ending); ok {
-			name = cut
-			break
-		}
-	}
-	return strings.ReplaceAll(name, "_", " ")
+	stem, _ := figure.SplitUnit(name)
+	return strings.ReplaceAll(stem, "_", " ")
 }

@@ -511,17 +511,17 @@ func subjectsOf(f *formula.Formula, visit func(name string, x facts.Subject)) {
 	}
 }
 
-// figure is a fact's value on one subject.
-type figure struct {
+// valueOn is a fact's value on one subject.
+type valueOn struct {
 	fact *facts.Fact
 	on   string
 	facts.Value
 }
 
 // figuresOf computes every fact of every subject, and fails on one that is no interval.
-func figuresOf(t fataler, s *facts.Sheet) map[string]figure {
+func figuresOf(t fataler, s *facts.Sheet) map[string]valueOn {
 	t.Helper()
-	out := map[string]figure{}
+	out := map[string]valueOn{}
 	subjectsOf(s.Formula, func(name string, x facts.Subject) {
 		for _, f := range facts.All(x.On) {
 			if x.On == facts.OnStep && !f.HasVerb(x.Step.Verb.Name) {
@@ -529,7 +529,7 @@ func figuresOf(t fataler, s *facts.Sheet) map[string]figure {
 			}
 			v := *s.Value(f, x)
 			saneValue(t, name+": "+f.Name, f, &v)
-			out[name+": "+f.Name] = figure{f, name, v}
+			out[name+": "+f.Name] = valueOn{f, name, v}
 		}
 	})
 	return out

@@ -4,11 +4,11 @@ import (
 	"math"
 
 	"forebake/engine/facts"
-	"forebake/engine/quantity"
+	"forebake/engine/figure"
 )
 
-// Interval is short for the interval of package quantity.
-type Interval = quantity.Interval
+// Interval is short for the interval of package figure.
+type Interval = figure.Interval
 
 // truth is an answer in three values.
 type truth uint8
@@ -177,7 +177,7 @@ func (j *Judge) eval(n *node) result {
 	case opDiv:
 		return finite(a.interval().Div(b.interval()))
 	}
-	return number(quantity.Unknown())
+	return number(figure.Unknown())
 }
 
 // known tells whether a figure is given. One that only open amounts keep from being reckoned is neither known nor done without.
@@ -195,7 +195,7 @@ func (j *Judge) known(i int) truth {
 // finite turns a result with no finite point in it into an unknown one: a division by zero answers nothing.
 func finite(iv Interval) result {
 	if math.IsInf(iv.Lo, 1) || math.IsInf(iv.Hi, -1) || math.IsNaN(iv.Lo) || math.IsNaN(iv.Hi) {
-		return number(quantity.Unknown())
+		return number(figure.Unknown())
 	}
 	return number(iv)
 }

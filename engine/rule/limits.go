@@ -7,6 +7,7 @@ import (
 	"github.com/hashicorp/hcl/v2/hclsyntax"
 
 	"forebake/engine/facts"
+	"forebake/engine/figure"
 	"forebake/engine/formula"
 	"forebake/engine/house"
 	"forebake/engine/kitchen"
@@ -57,7 +58,7 @@ func kitchenFact(limit, written string) (*facts.Fact, string) {
 	if f.Type != facts.Number {
 		return nil, fmt.Sprintf("limit %q must be a number, and %s is a %s", source.Safe(limit), written, typeName(f.Type))
 	}
-	if unit := unitOf(limit); unit != "" && unit != f.Unit {
+	if unit := figure.UnitOf(limit); unit != "" && unit != f.Unit {
 		return nil, fmt.Sprintf("limit %q is in %s by its name, and %s is in %s; give one of them another name", source.Safe(limit), unit, written, f.Unit)
 	}
 	return f, ""

@@ -13,6 +13,7 @@ import (
 	"github.com/hashicorp/hcl/v2/hclsyntax"
 
 	"forebake/engine/facts"
+	"forebake/engine/figure"
 	"forebake/engine/finding"
 	"forebake/engine/formula"
 	"forebake/engine/house"
@@ -82,7 +83,7 @@ type Limit struct {
 
 // Unit gives the unit of a limit by the ending of its name, else that of the figure it is or was.
 func (l Limit) Unit() string {
-	if unit := unitOf(l.Name); unit != "" {
+	if unit := figure.UnitOf(l.Name); unit != "" {
 		return unit
 	}
 	if l.fact != nil {
@@ -100,18 +101,6 @@ func (l Limit) Shown() string {
 		return quantity.Format(l.Value, l.Unit())
 	}
 	return quantity.FormatInterval(l.Interval(), l.Unit())
-}
-
-func unitOf(name string) string {
-	for _, e := range [...]struct{ ending, unit string }{
-		{"_ml_per_g", "mL/g"}, {"_pct", "%"}, {"_min", "min"}, {"_days", "days"}, {"_mm", "mm"}, {"_cm", "cm"},
-		{"_h", "h"}, {"_c", "C"}, {"_g", "g"}, {"_e", "%-hours"}, {"_m", "m"}, {"_x", "x"}, {"_log", "log"},
-	} {
-		if strings.HasSuffix(name, e.ending) {
-			return e.unit
-		}
-	}
-	return ""
 }
 
 // Adjust is a lever that mends what a rule flags.

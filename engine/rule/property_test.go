@@ -40,7 +40,7 @@ func followed(f *facts.Fact) bool {
 	return f.Name == "sheet_g"
 }
 
-func (f figure) String() string {
+func (f valueOn) String() string {
 	if f.fact.Type == facts.Text || f.fact.Type == facts.List {
 		return fmt.Sprintf("%q", f.Words)
 	}
@@ -48,7 +48,7 @@ func (f figure) String() string {
 }
 
 // same tells whether two figures are one but for the rounding of floating point.
-func (f figure) same(g figure) bool {
+func (f valueOn) same(g valueOn) bool {
 	by := slack
 	if followed(f.fact) {
 		by = 1e-4 // a search for a time stops that near

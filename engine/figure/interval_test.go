@@ -1,4 +1,4 @@
-package quantity
+package figure
 
 import (
 	"math"

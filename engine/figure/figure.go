@@ -1,0 +1,5 @@
+// Package figure holds what a figure is: an interval, an estimate with its error, a truth that may
+// be open, and the unit that a name's ending stands for.
+//
+// It is a leaf: every package that computes or prints figures uses it, and it knows none of them.
+package figure
