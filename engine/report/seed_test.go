@@ -1,0 +1,3 @@
+package report
+
+import _ "forebake/engine/seed" // every run draws the same
