@@ -3,7 +3,7 @@ package family
 // Where the figures come from. testdata/tables/families.csv holds the rows.
 const (
 	outermost      = "outermost published formulas of the family and textbook memory (Gisslen; Suas; Pyler & Gorton), rounded"
-	doughnutPage   = "BAKERpedia, yeast donuts"
+	doughnutPage   = "online trade encyclopedia, yeast doughnuts"
 	inStore        = "in-store bakery trade article, lean and rich sweet doughs"
 	danishSheet    = "Baking Industry Research Trust (New Zealand), Danish pastries information sheet"
 	typicalDerived = "; the typical value is derived from published formulas"
@@ -13,7 +13,7 @@ const (
 // Coldest dough out of the mixer, C.
 const (
 	floorC          = 20 // low end for rich brioche dough (Suas; Hamelman; memory); common practice for the others
-	laminatedFloorC = 16 // IREKS Compendium of baking 11.3, laminated dough 16 to 20 C; read
+	laminatedFloorC = 16 // an ingredient maker's baking compendium 11.3, laminated dough 16 to 20 C; read
 )
 
 var families = [...]Family{
