@@ -361,7 +361,7 @@ func (h *House) readIngredient(r *reading.Reader, b *hclsyntax.Block) {
 		if a == nil {
 			return
 		}
-		g, ok := r.Quantity(a.Expr, 1<<quantity.Percent|quantity.AllowZero, key)
+		g, ok := r.Quantity(a.Expr, quantity.Of(quantity.Percent)|quantity.AllowZero, key)
 		if ok && (!g.IsPoint() || g.Lo > 100) {
 			r.Fault(g.Place, "%s: one figure between 0 and 100 %%", key)
 		} else if ok {
@@ -411,7 +411,7 @@ func (h *House) readIngredient(r *reading.Reader, b *hclsyntax.Block) {
 		}
 	}
 	if a := attr["piece"]; a != nil {
-		if g, ok := r.Quantity(a.Expr, 1<<quantity.Mass, "piece"); ok {
+		if g, ok := r.Quantity(a.Expr, quantity.Of(quantity.Mass), "piece"); ok {
 			item.Piece = g.Lo
 		}
 	}
@@ -496,6 +496,6 @@ func perUnit(text, unit string) (float64, bool) {
 	if !ok {
 		return 0, false
 	}
-	q, fault := quantity.Read(strings.TrimSpace(number)+" g", 1<<quantity.Mass)
+	q, fault := quantity.Read(strings.TrimSpace(number)+" g", quantity.Of(quantity.Mass))
 	return q.Lo, fault == nil && q.IsPoint()
 }

@@ -123,11 +123,13 @@ func Read(r *reading.Reader, b *hclsyntax.Block, k *Kitchen) {
 		}
 		*to = g
 	}
-	set(&k.Room, "room", 1<<quantity.Temperature, -10, 50, "a room is at -10 to 50 C")
-	set(&k.Fridge, "fridge", 1<<quantity.Temperature, -5, 20, "a fridge is at -5 to 20 C")
-	set(&k.Freezer, "freezer", 1<<quantity.Temperature, -90, 0, "a freezer is at -90 to 0 C")
-	set(&k.Scale, "scale", 1<<quantity.Mass, 0, 1000, "a scale shows steps of at most 1 kg")
-	set(&k.Bowl, "bowl", 1<<quantity.Mass, 0, 1e6, "a mixer takes at most 1000 kg")
+	set(&k.Room, "room", quantity.Of(quantity.Temperature), -10, 50, "a room is at -10 to 50 C")
+	set(&k.Fridge, "fridge", quantity.Of(quantity.Temperature), -5, 20, "a fridge is at -5 to 20 C")
+	set(&k.Freezer, "freezer", quantity.Of(quantity.Temperature), -90, 0,
+		"a freezer is at -90 to 0 C")
+	set(&k.Scale, "scale", quantity.Of(quantity.Mass), 0, 1000,
+		"a scale shows steps of at most 1 kg")
+	set(&k.Bowl, "bowl", quantity.Of(quantity.Mass), 0, 1e6, "a mixer takes at most 1000 kg")
 	heights := quantity.Of(quantity.Length) | quantity.AllowZero
 	set(&k.Altitude, "altitude", heights, 0, 6e6, "the most is 6000 m")
 	if k.Altitude.Set {
@@ -143,7 +145,7 @@ func Read(r *reading.Reader, b *hclsyntax.Block, k *Kitchen) {
 		}
 	}
 	if a := b.Body.Attributes["friction"]; a != nil {
-		if g, ok := r.Quantity(a.Expr, 1<<quantity.Temperature, "friction"); ok {
+		if g, ok := r.Quantity(a.Expr, quantity.Of(quantity.Temperature), "friction"); ok {
 			switch {
 			case g.Unit != "C":
 				r.Fault(g.Place, "friction: write the rise in C; a rise of 9 F is 5 C")
@@ -176,8 +178,9 @@ func (k *Kitchen) readBench(r *reading.Reader, a *hclsyntax.Attribute) {
 		r.Fault(at, "bench: the lengths have no unit; write \"%s cm\"", strings.TrimSpace(text))
 		return
 	}
-	length, ok1 := r.QuantityText(strings.TrimSpace(long)+" "+unit, at, 1<<quantity.Length, "bench")
-	width, ok2 := r.QuantityText(wide, at, 1<<quantity.Length, "bench")
+	length, ok1 := r.QuantityText(strings.TrimSpace(long)+" "+unit, at,
+		quantity.Of(quantity.Length), "bench")
+	width, ok2 := r.QuantityText(wide, at, quantity.Of(quantity.Length), "bench")
 	if ok1 && ok2 {
 		k.BenchLength, k.BenchWidth = length, width
 	}

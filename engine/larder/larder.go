@@ -149,10 +149,6 @@ type Item struct {
 // Is reports whether the item has every trait of t.
 func (it *Item) Is(t Trait) bool { return it.Traits&t == t }
 
-// Shipped returns a copy of the shipped table, in the order
-// of larder.csv.
-func Shipped() []Item { return slices.Clone(shipped[:]) }
-
 // Larder is the shipped table and a house's additions. Concurrent
 // reading is safe, except during Add.
 type Larder struct {

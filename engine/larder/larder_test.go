@@ -72,7 +72,7 @@ func TestComposition(t *testing.T) {
 	over := map[string]float64{"light cream": 0.9}
 	// Rows whose source splits fewer sugars than it lists in all.
 	short := map[string]float64{"oat flour": 0.25, "sunflower seeds": 0.15, "boiled potato": 0.15}
-	for _, it := range Shipped() {
+	for _, it := range shipped {
 		sum := it.Water + it.Protein + it.Fat + it.Carbohydrate + it.Ash + it.Alcohol
 		near(t, it.Name+": sum", sum, 100, max(0.5, loose[it.Name]))
 		split := it.Sucrose + it.Glucose + it.Fructose + it.Lactose + it.Maltose + it.Galactose
@@ -108,7 +108,7 @@ func TestComposition(t *testing.T) {
 // TestDerivedColumns computes milk solids and the syrups' other solutes
 // again, by the rules in the package comment.
 func TestDerivedColumns(t *testing.T) {
-	for _, it := range Shipped() {
+	for _, it := range shipped {
 		want := 0.0
 		if it.Is(Dairy) || it.Is(MilkFat) {
 			want = it.Protein + it.Carbohydrate - it.Sucrose + it.Ash - it.Salt
@@ -176,7 +176,7 @@ func TestAllergens(t *testing.T) {
 			count["EU"])
 	}
 
-	for _, it := range Shipped() {
+	for _, it := range shipped {
 		if it.Is(Dairy) || it.Is(MilkFat) {
 			has(t, it, it.US, "milk")
 			has(t, it, it.EU, "milk")
@@ -274,7 +274,7 @@ func TestTraits(t *testing.T) {
 func TestEveryNameFindsItsItem(t *testing.T) {
 	l := New()
 	seen := map[string]string{}
-	for _, it := range Shipped() {
+	for _, it := range shipped {
 		for _, n := range append([]string{it.Name}, it.Aliases...) {
 			if got := find(t, l, n); got.Name != it.Name {
 				t.Errorf("%q finds %s, want %s", n, got.Name, it.Name)

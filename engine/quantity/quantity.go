@@ -51,9 +51,6 @@ type Fault struct {
 	Text string
 }
 
-// Error returns the fault's text.
-func (f *Fault) Error() string { return f.Text }
-
 const (
 	longestText   = 200  // bytes; "1 h 30 min to 2 h 45 min" has 24
 	largestNumber = 1e9  // in base units: a thousand tonnes, two thousand years

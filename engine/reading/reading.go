@@ -348,7 +348,7 @@ func (r *Reader) Box(text string, at source.Place, what string) (box [3]float64,
 		if i < 2 && strings.Trim(side, "0123456789. ") == "" {
 			side += " " + unit
 		}
-		g, good := r.QuantityText(side, at, 1<<quantity.Length, what)
+		g, good := r.QuantityText(side, at, quantity.Of(quantity.Length), what)
 		if !good {
 			return box, false
 		}
