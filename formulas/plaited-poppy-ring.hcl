@@ -5,7 +5,7 @@ formula "Plaited poppy ring" {
   start  = "05:00"
   keep   = "3 day"            # asked for by the shop and not yet tried, so mould stays unsure
 
-  # Jam and honey where others take milk: so little free water that it needs no fridge.
+  # Jam and honey in place of milk: too little free water to need a fridge.
   filling "poppy filling" {
     ingredients = {
       "poppy seeds"     = { amount = "600 g", as = "ground" }
@@ -15,7 +15,7 @@ formula "Plaited poppy ring" {
       "unsalted butter" = "120 g"
     }
     steps = [
-      { cook = "5 min", to = "85 C", by = "pan" },              # stirred until the seed has drunk what is thin
+      { cook = "5 min", to = "85 C", by = "pan" },              # stirred until the seed swells
       # Thin, to lose its heat. By the probe: a crust of cool seed hides a warm middle.
       { cool = "100 min", at = "room", as = "tray 12 mm", covered = false, measured = "22 C core after 100 min" },
     ]
@@ -29,7 +29,7 @@ formula "Plaited poppy ring" {
       "instant yeast"   = { amount = "2.1 %", strain = "osmotolerant" }
       "sugar"           = "205 g"
       "salt"            = "1.7 %"
-      "unsalted butter" = { amount = "260 g", temp = "17 C", reserve = "260 g" }   # 14 %: ropes of it can be rolled without a chill
+      "unsalted butter" = { amount = "260 g", temp = "18 C", reserve = "260 g" }   # 14 %: ropes of it can be rolled without a chill
       "lemon zest"      = "12 g"
     }
     steps = [
