@@ -221,7 +221,8 @@ func FuzzHouse(f *testing.F) {
 					t.Fatalf("%q holds %v per 100 g: %+v", name, x, item)
 				}
 			}
-			sum := item.Water + item.Protein + item.Fat + item.Carbohydrate + item.Ash + item.Alcohol
+			sum := item.Water + item.Protein + item.Fat +
+				item.Carbohydrate + item.Ash + item.Alcohol
 			sugars := item.Sucrose + item.Glucose + item.Fructose +
 				item.Lactose + item.Maltose + item.Galactose
 			if sum > 103 || math.Abs(sugars-item.Sugars) > 0.05 || item.Flour < 0 ||
