@@ -33,9 +33,6 @@ func (r *MendResult) Failed() bool {
 	return false
 }
 
-// Changed counts the files that would be written.
-func (r *MendResult) Changed() int { return len(r.rewrites) }
-
 // Mend looks for the changes that clear the findings of every formula of the inputs. It writes nothing.
 func (e *Engine) Mend(inputs []Input, taste bool) *MendResult {
 	res := &MendResult{FailAt: map[string]finding.Level{}}

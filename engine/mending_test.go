@@ -56,8 +56,8 @@ func TestMendFiles(t *testing.T) {
 		e := engine.New()
 		e.Workers = workers
 		res := e.Mend(inputs, false)
-		if len(res.Problems) > 0 || len(res.Mendings) != 8 || res.Changed() != 4 {
-			t.Fatalf("%v, %d mendings, %d files", res.Problems, len(res.Mendings), res.Changed())
+		if len(res.Problems) > 0 || len(res.Mendings) != 8 {
+			t.Fatalf("%v, %d mendings", res.Problems, len(res.Mendings))
 		}
 		if got := fmt.Sprintf("%+v", res.Mendings); want == "" {
 			want = got
@@ -81,9 +81,11 @@ func TestMendFiles(t *testing.T) {
 		if res = e.Mend(inputs, false); res.Write() != nil {
 			t.Fatal("the second run is not written")
 		}
-		text, _ := os.ReadFile(inputs[0].Path)
-		if strings.Count(string(text), `"13 g"`) != 2 {
-			t.Errorf("not both formulas are mended:\n%s", text)
+		for i, formulas := range []int{2, 2, 2, 1} {
+			text, _ := os.ReadFile(inputs[i].Path)
+			if strings.Count(string(text), `"13 g"`) != formulas {
+				t.Errorf("not all formulas are mended:\n%s", text)
+			}
 		}
 	}
 }

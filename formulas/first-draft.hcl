@@ -1,46 +1,47 @@
 # Kept on purpose: the first page of a new idea, with the faults that first pages have. Check it to see what they cost.
 
-formula "Date and cocoa loaf, first draft" {
-  about  = "An idea from the back of an order sheet. Not to be baked as it stands."
+formula "Apricot hazelnut plait, first draft" {
+  about  = "A note on the back of a delivery slip. Not to be baked as it stands."
   family = "sweet dough"
-  makes  = "1 loaf of 700 g"
+  makes  = "1 plait of 650 g"
   keep   = "5 day"
 
-  dough "spiced dough" {
+  dough "plait dough" {
     ingredients = {
-      "bread flour"      = "600 g"
-      "whole milk"       = { amount = "270 g", temp = "60 C" }   # hot from the pan
-      "egg"              = "1 piece"
+      "bread flour"      = "550 g"
+      "whole milk"       = { amount = "210 g", temp = "62 C" }   # straight off the stove
+      "egg"              = "2 pieces"
       "active dry yeast" = "2 g"
-      "sugar"            = "160 g"
-      "unsalted butter"  = { amount = "150 g", temp = "4 C", reserve = "40 g" }
-      "cinnamon"         = "4 tsp"
-      "cocoa powder"     = "2 tbsp"
-      "pistachios"       = "?"
+      "sugar"            = "145 g"
+      "unsalted butter"  = { amount = "130 g", temp = "5 C", reserve = "30 g" }
+      "allspice"         = "2.5 tsp"
+      "ground hazelnuts" = "0.5 cup"
+      "hazelnuts"        = "?"
     }
     steps = [
-      { mix   = "10 min", by = "hand" },
+      { mix   = "12 min", by = "hand" },
       { rest  = "2 h", at = "room" },
-      { sheet = "12 mm" },
-      { fill  = "date filling" },
+      { sheet = "14 mm" },
+      { fill  = "apricot filling" },
       { roll  = "coil" },
-      { proof = "1 h", at = "35 C" },
-      { bake  = "30 min", at = "220 C" },
+      { shape = "cut in three lengthways and plaited" },
+      { proof = "1 h", at = "36 C" },
+      { bake  = "25 min", at = "225 C" },
     ]
   }
 
-  filling "date filling" {
+  filling "apricot filling" {
     ingredients = {
-      "dates"           = "?"
-      "unsalted butter" = "?"
+      "dried apricots" = "?"
+      "honey"          = "?"
     }
   }
 
-  topping "crumble" {
+  topping "streusel" {
     ingredients = {
-      "all-purpose flour" = "1 cup"
-      "brown sugar"       = "80 g"
-      "unsalted butter"   = "60 g"
+      "all-purpose flour" = "0.75 cup"
+      "sugar"             = "70 g"
+      "unsalted butter"   = "55 g"
     }
   }
 }

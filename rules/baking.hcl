@@ -168,7 +168,7 @@ rule "core-high" {
   when   = "part.has_leaven && part.has_flour && known(bake.core_target_c) && bake.core_target_c > min(limit.core_c, bake.boils_c - limit.margin_c)"
   say    = "This bake is to end at a core of {bake.core_target_c}. Enriched bread is done at 85 to 93 C, and at {kitchen.altitude_m} above the sea water boils at {bake.boils_c}: no crumb comes closer to that than {limit.margin_c}. Ask for 90 to 93 C."
   why    = "Each degree near boiling costs minutes, and all of them dry the crumb. Above its boiling point the core never gets there, and the piece burns waiting."
-  source = "soft enriched rolls 86 to 93 C: common practice; pan bread 93 to 98 C (BAKERpedia; New Zealand baking information site, read); crumb is capped at boiling, 100 C less 0.0033 C a metre (standard atmosphere, computed)"
+  source = "soft enriched rolls 86 to 93 C: common practice; pan bread 93 to 98 C (online trade encyclopedia; New Zealand baking information site, read); crumb is capped at boiling, 100 C less 0.0033 C a metre (standard atmosphere, computed)"
 
   adjust "step.core" {
     to     = "92"
@@ -353,7 +353,7 @@ rule "cut-too-soon" {
   when   = "part.has_leaven && cool.is_after_bake && cool.is_last_cool && !cool.is_stored_next && (!known(formula.piece_g) || formula.piece_g > limit.piece_g) && cool.core_end_c > limit.core_c"
   say    = "When cooling ends the middle is still at {cool.core_end_c}. Do not cut before it is at {limit.core_c} or less: a tin loaf takes two to three hours."
   why    = "Until then the starch has not set again: the knife drags, the crumb balls up, and steam that should stay in the loaf is lost."
-  source = "core 35 to 40 C before slicing: BAKERpedia; New Zealand baking information site (read)"
+  source = "core 35 to 40 C before slicing: online trade encyclopedia; New Zealand baking information site (read)"
 
   adjust "step.time" { within = [10, 360] }
 }

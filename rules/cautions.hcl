@@ -338,19 +338,19 @@ trial "ground almonds" {
   }
 }
 
-trial "pistachios bought whole and ground" {
+trial "hazelnuts bought whole and ground" {
   caution = "nuts-choking"
   expect  = "absent"
   formula "t" {
-    filling "f" { ingredients = { "pistachios" = { amount = "200 g", as = "ground" }, "sugar" = "100 g" } }
+    filling "f" { ingredients = { "hazelnuts" = { amount = "200 g", as = "ground" }, "sugar" = "100 g" } }
   }
 }
 
-trial "pistachios chopped, nobody says how fine" {
+trial "hazelnuts chopped, nobody says how fine" {
   caution = "nuts-choking"
   expect  = "shown"
   formula "t" {
-    filling "f" { ingredients = { "pistachios" = { amount = "200 g", as = "chopped" }, "sugar" = "100 g" } }
+    filling "f" { ingredients = { "hazelnuts" = { amount = "200 g", as = "chopped" }, "sugar" = "100 g" } }
   }
 }
 

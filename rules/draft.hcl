@@ -343,7 +343,7 @@ rule "makes-mismatch" {
   when   = "known(formula.makes_gap_pct) && (formula.makes_gap_pct > limit.gap_pct || formula.makes_gap_pct < -limit.gap_pct)"
   say    = "There is {formula.makes_gap_pct > 0 ? 'too much' : 'too little'} dough for the pieces, by {round(abs(formula.makes_gap_pct))} % of what they weigh, usual losses allowed. Change their number, their weight, or the dough."
   why    = "Up to five parts in a hundred of a dough stay in the bowl and on the bench. Short dough means light pieces or one piece less."
-  source = "mixing and scaling loss up to 5 %: IREKS Compendium of baking 13.5 (read); 3 % as the limit is common practice, no source"
+  source = "mixing and scaling loss up to 5 %: an ingredient maker's baking compendium 13.5 (read); 3 % as the limit is common practice, no source"
 
   adjust "makes" {}
 }

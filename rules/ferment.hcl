@@ -556,7 +556,7 @@ rule "not-cold-yet" {
   when   = "part.has_leaven && (part.is_laminated || part.fat_pct > limit.fat_pct) && sheet.start_c > (part.is_laminated ? limit.laminated_c : limit.core_c)"
   say    = "The dough meets the pin at {sheet.start_c}. {part.is_laminated ? 'Laminated' : 'As rich in fat as it is'}, it wants {part.is_laminated ? limit.laminated_c : limit.core_c} C or less. Chill it longer or flatter, and probe the middle."
   why    = "Warm butter sticks to pin and bench and presses out; the sheet tears, and layers run together."
-  source = "4 to 12 C at the pin for doughs with over 15 % butter: common practice, no source; laminated 16 to 20 C: IREKS Compendium of baking 11.3 (read)"
+  source = "4 to 12 C at the pin for doughs with over 15 % butter: common practice, no source; laminated 16 to 20 C: an ingredient maker's baking compendium 11.3 (read)"
 
   adjust "chill.time" { within = [15, 2880] }
   adjust "chill.as" { within = [25, 200] }
@@ -637,7 +637,7 @@ rule "proof-too-warm" {
   when   = "part.has_leaven && (part.is_laminated || part.fat_pct > limit.fat_pct) && proof.at_c > limit.proof_c"
   say    = "The proof stands at {proof.at_c}. For a dough this rich in butter keep it under {limit.proof_c}: 24 to 28 C is usual."
   why    = "Butter begins to run out near 28 C, and what has run out fries the bottom and leaves the crumb coarse."
-  source = "laminated 26 to 30 C, 28 C with butter: IREKS Compendium of baking (read); brioche over 20 % butter 24 to 28 C: Suas (memory)"
+  source = "laminated 26 to 30 C, 28 C with butter: an ingredient maker's baking compendium (read); brioche over 20 % butter 24 to 28 C: Suas (memory)"
 
   adjust "step.at" { within = [20, 28] }
 }
@@ -717,7 +717,7 @@ rule "proof-warm" {
   when   = "part.has_leaven && (part.is_laminated || part.fat_pct > limit.fat_pct) && known(proof.at_c) && proof.at_c > limit.proof_c && proof.at_c <= limit.proof_to_c"
   say    = "The proof stands at {proof.at_c}. Butter softens from {limit.proof_c} on: watch for a shine on the tray, and go down to 26 C if you see it."
   why    = "Between 28 and 30 C margarine holds and butter only just does."
-  source = "laminated 26 to 30 C, 28 C with butter: IREKS Compendium of baking (read)"
+  source = "laminated 26 to 30 C, 28 C with butter: an ingredient maker's baking compendium (read)"
 
   adjust "step.at" { within = [20, 28] }
 }
@@ -806,7 +806,7 @@ rule "retard-too-long" {
   when   = "part.has_leaven && chill.minutes > 60 * limit.chill_h"
   say    = "This dough stays in the cold for {round(chill.minutes / 60)} h. After {limit.chill_h} it grows sour and weak: bake it sooner, or freeze it."
   why    = "Even at 4 C yeast works slowly: 48 h come to about one more doubling, and enzymes slacken the dough all the while."
-  source = "longest retard of shaped pieces 48 h at 0 to 5 C: IREKS Compendium of baking 6.3 (read); about 1 equivalent hour at 26 C by the model (computed)"
+  source = "longest retard of shaped pieces 48 h at 0 to 5 C: an ingredient maker's baking compendium 6.3 (read); about 1 equivalent hour at 26 C by the model (computed)"
 
   adjust "step.time" { within = [0, 2880] }
 }
@@ -862,7 +862,7 @@ rule "cold-into-oven" {
   when   = "part.has_leaven && bake.start_c < limit.core_c"
   say    = "The piece goes into the oven with its middle at {bake.start_c}. Let it come to {limit.core_c} or more first; 3 to 5 h from the fridge is usual."
   why    = "A cold middle rises late, after the crust has set: the piece splits at the side, and the core is still raw when the crust is done."
-  source = "core before baking 16 C or more, recovery to 25 C in 3 to 5 h: IREKS Compendium of baking 6.3 (read)"
+  source = "core before baking 16 C or more, recovery to 25 C in 3 to 5 h: an ingredient maker's baking compendium 6.3 (read)"
 }
 
 trial "15.5 C at the oven" {

@@ -96,7 +96,7 @@ trial "a nut filling too sweet to need it" {
   expect = "clear"
   formula "t" {
     filling "nuts" {
-      ingredients = { "ground walnuts" = "500 g", "sugar" = "300 g", "water" = "100 g", "honey" = "100 g" }
+      ingredients = { "ground hazelnuts" = "500 g", "sugar" = "300 g", "water" = "100 g", "honey" = "100 g" }
       steps       = [{ cook = "5 min", to = "108 C" }, { cool = "5 h", at = "room", as = "bowl" }]
     }
   }

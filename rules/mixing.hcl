@@ -14,7 +14,7 @@ rule "dough-too-warm" {
   when   = "part.has_leaven && part.has_flour && (known(mix.to_c) && !mix.is_measured && mix.to_c > (part.fat_pct > limit.butter_pct ? limit.rich_c : limit.dough_c) || mix.dough_c > (part.fat_pct > limit.butter_pct ? limit.rich_c : limit.dough_c) + (known(mix.to_c) && !mix.is_measured ? limit.friction_c : 0))"
   say    = "The dough leaves the bowl at {mix.dough_c}, {mix.is_measured ? 'by the probe' : 'by its aim or by the warmth of what goes in'}. With {part.fat_pct} fat it should end at {part.fat_pct > limit.butter_pct ? limit.rich_c : limit.dough_c} C or less: use colder liquid, or mix for less time.{mix.is_measured ? '' : ' If you have probed it, write the reading, measured = \"26 C\", in the mix.'}"
   why    = "A warm dough ferments ahead of you, turns sticky and keeps badly. Butter softens on the way, and a rich dough slackens first."
-  source = "published cards 25.6 to 27.8 C: US Armed Forces Recipe Service / TM 10-412 (2003), read; doughnut 26 to 28 C: BAKERpedia, read; brioche high in butter 20 to 25 C: Suas; Hamelman (memory); 30 % as the line is common practice, and 2.5 C is half the range of a mixer's friction"
+  source = "published cards 25.6 to 27.8 C: US Armed Forces Recipe Service / TM 10-412 (2003), read; doughnut 26 to 28 C: online trade encyclopedia, read; brioche high in butter 20 to 25 C: Suas; Hamelman (memory); 30 % as the line is common practice, and 2.5 C is half the range of a mixer's friction"
 
   adjust "liquid.temp" { within = [1, 43] }
   adjust "step.to" { within = [16, 28] }
@@ -152,7 +152,7 @@ rule "dough-too-cold" {
   when   = "part.has_leaven && part.has_flour && (known(mix.to_c) && !mix.is_measured && mix.to_c < part.family_floor_c - limit.leeway_c || mix.dough_c < part.family_floor_c - limit.leeway_c - (known(mix.to_c) && !mix.is_measured ? limit.friction_c : 0))"
   say    = "The dough leaves the bowl at {mix.dough_c}, {mix.is_measured ? 'by the probe' : 'by its aim or by the warmth of what goes in'}; for {part.family} the floor is {part.family_floor_c}. Warm the liquid, or give it far longer.{mix.is_measured ? '' : ' If you have probed it, write the reading, measured = \"24 C\", in the mix.'}"
   why    = "Yeast works at about half its pace at 20 C and a third at 15 C, so every time in the formula comes out too short."
-  source = "laminated dough 16 to 20 C: IREKS Compendium of baking 11.3 (read); 20 C for the others is the low end for rich brioche (Suas; Hamelman, memory), else common practice; 2.5 C is half the range of a mixer's friction"
+  source = "laminated dough 16 to 20 C: an ingredient maker's baking compendium 11.3 (read); 20 C for the others is the low end for rich brioche (Suas; Hamelman, memory), else common practice; 2.5 C is half the range of a mixer's friction"
 
   adjust "liquid.temp" { within = [1, 43] }
   adjust "step.to" { within = [16, 28] }

@@ -472,7 +472,7 @@ rule "pieces-uneven" {
   when   = "known(divide.remainder_pct) && known(formula.pieces) && divide.remainder_pct < 100 && divide.remainder_pct - limit.loss_pct * formula.pieces > limit.left_pct"
   say    = "After the whole pieces, {divide.remainder_pct} of a piece is left over before losses, and up to {limit.loss_pct} of the dough lost in bowl and bench does not use it up. Change the weight of the pieces, their number, or the dough."
   why    = "A left-over lump is thrown away, or goes in as one piece that bakes unlike the others."
-  source = "mixing and scaling loss up to 5 %: IREKS Compendium of baking 13.5 (read); a quarter of a piece as the limit is a judgement"
+  source = "mixing and scaling loss up to 5 %: an ingredient maker's baking compendium 13.5 (read); a quarter of a piece as the limit is a judgement"
 
   adjust "step.measure" {}
   adjust "makes" {}

@@ -2,14 +2,20 @@ package main
 
 import (
 	"bytes"
+	"maps"
 	"os"
+	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
+
+	"forebake/engine"
+	"forebake/engine/house"
 )
 
-// The sessions printed in README.md are real: every "$ forebake ..." line in a console block is run here from the top of the
-// project, and what it prints must be what stands below it. A line "[...]" stands for any lines; a last line "exit status N"
-// for the status of a run that does not end with 0.
+// TestReadmeSessions runs every "$ forebake ..." line in the console blocks of README.md, from the
+// top of the project. The output must equal the lines below it. A line "[...]" stands for any
+// lines, and a last line "exit status N" for a status other than 0.
 func TestReadmeSessions(t *testing.T) {
 	readme, err := os.ReadFile("../../README.md")
 	if err != nil {
@@ -45,7 +51,8 @@ func TestReadmeSessions(t *testing.T) {
 	}
 }
 
-// matches compares output with what is wanted, line by line; "[...]" skips to the next line that follows it.
+// matches compares output with the lines wanted; "[...]" skips to the next line that follows it.
+// It returns the first line that differs.
 func matches(got, want string) (string, bool) {
 	g, w := strings.Split(strings.TrimSpace(got), "\n"), strings.Split(strings.TrimSpace(want), "\n")
 	i := 0
@@ -68,4 +75,65 @@ func matches(got, want string) (string, bool) {
 		return g[i], false
 	}
 	return "", true
+}
+
+// TestReadmeSamples runs the sample formula, house and rule file of README.md together. The house
+// must leave no food safety out, and the rule's trials must pass and try each of its limits.
+func TestReadmeSamples(t *testing.T) {
+	readme, err := os.ReadFile("../../README.md")
+	if err != nil {
+		t.Fatal(err)
+	}
+	names := map[string]string{
+		"formula ": "knots.hcl",
+		"house ":   house.FileName,
+		"about ":   "house-rules/own.hcl", // the opening of a rule file
+	}
+	t.Chdir(t.TempDir())
+	for _, block := range strings.Split(string(readme), "```hcl\n")[1:] {
+		block, _, _ = strings.Cut(block, "```")
+		for opening, name := range names {
+			if strings.HasPrefix(block, opening) {
+				writeFile(t, name, block)
+				delete(names, opening)
+			}
+		}
+	}
+	if len(names) > 0 {
+		t.Fatalf("README.md shows no sample that opens with %v", slices.Collect(maps.Keys(names)))
+	}
+
+	var out bytes.Buffer
+	status := run([]string{"check", "."}, nil, &out, &out)
+	if status > exitFound || !strings.Contains(out.String(), "Cardamom almond knots  (knots.hcl)") {
+		t.Errorf("the sample formula cannot be read: exit status %d\n%s", status, out.String())
+	}
+	if strings.Contains(out.String(), "Food safety is not checked") {
+		t.Errorf("the sample house leaves food safety out\n%s", out.String())
+	}
+	text, err := os.ReadFile(house.FileName)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, pack := range engine.ShippedPacks() {
+		if !strings.Contains(string(text), `"`+pack+`"`) {
+			t.Errorf("the sample house leaves out the shipped pack %q", pack)
+		}
+	}
+
+	out.Reset()
+	status = run([]string{"trial"}, nil, &out, &out)
+	if status != 0 || !strings.Contains(out.String(), " 0 failed; untouched: 0 rules, 0 limits.") {
+		t.Errorf("the sample rule's trials: exit status %d\n%s", status, out.String())
+	}
+}
+
+func writeFile(t *testing.T, path, text string) {
+	t.Helper()
+	if err := os.MkdirAll(filepath.Dir(path), 0o700); err != nil {
+		t.Fatal(err)
+	}
+	if err := os.WriteFile(path, []byte(text), 0o600); err != nil {
+		t.Fatal(err)
+	}
 }

@@ -92,11 +92,11 @@ var formulaFacts = []Fact{
 	{Name: "name", Type: Text, Means: "its name as written", Source: srcGiven, formula: func(s *Sheet) Value { return text(s.Formula.Name) }},
 	{Name: "dough_g", Unit: "g", Means: "all doughs, preferments included", Source: srcAdd, formula: func(s *Sheet) Value { return num(s.kindMass(formula.Dough)) }},
 	{Name: "filling_g", Unit: "g", Means: "all fillings that a step spreads", Source: srcAdd, formula: func(s *Sheet) Value { return num(s.spread()) }},
-	{Name: "finished_g", Unit: "g", Means: "what comes out: dough less 2 to 5 % in the bowl and on the bench, filling, and 8 to 13 % less in the oven", Source: "losses: IREKS Compendium of baking 13.5; Gisslen, Professional Cooking; 6 to 10 % for filled rolls is common practice", Error: "the losses' own range", formula: finished},
+	{Name: "finished_g", Unit: "g", Means: "what comes out: dough less 2 to 5 % in the bowl and on the bench, filling, and 8 to 13 % less in the oven", Source: "losses: an ingredient maker's baking compendium 13.5; Gisslen, Professional Cooking; 6 to 10 % for filled rolls is common practice", Error: "the losses' own range", formula: finished},
 	{Name: "pieces", Unit: "pieces", Means: "how many are made", Source: srcGiven, formula: func(s *Sheet) Value { return s.pieces() }},
 	{Name: "piece_g", Unit: "g", Means: "shaped and unbaked weight of one: as given, else dough and filling over the number", Source: srcAdd, formula: pieceGrams},
 	{Name: "piece_asked_g", Unit: "g", Means: "weight of one as the formula asks for it (makes = \"24 pieces of 75 g\", or divide = \"75 g\")", Source: srcGiven, formula: func(s *Sheet) Value { return s.pieceAsked() }},
-	{Name: "makes_gap_pct", Unit: "%", Means: "dough (and filling) beyond pieces times their weight, after 0 to 5 % lost in the bowl and on the bench; below zero it is lacking", Source: "mixing and scaling loss up to 5 %: IREKS Compendium of baking 13.5", formula: makesGap},
+	{Name: "makes_gap_pct", Unit: "%", Means: "dough (and filling) beyond pieces times their weight, after 0 to 5 % lost in the bowl and on the bench; below zero it is lacking", Source: "mixing and scaling loss up to 5 %: an ingredient maker's baking compendium 13.5", formula: makesGap},
 	{Name: "filling_ratio_pct", Unit: "%", Means: "filling on dough, by weight", Source: srcAdd, formula: func(s *Sheet) Value {
 		if d := s.kindMass(formula.Dough); d.Hi > 0 {
 			return num(s.spread().Div(d).Scale(100))

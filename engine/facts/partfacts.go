@@ -102,7 +102,7 @@ var partFacts = []Fact{
 	{Name: "family_egg_max_pct", Unit: "%", Means: "highest egg of the family", Source: srcTable, part: func(p *part) Value { return p.familyEgg() }},
 
 	{Name: "family_yeast_max_pct", Unit: "%", Means: "highest yeast of the family, as instant", Source: srcTable, part: func(p *part) Value { return highEnd(p.family().Yeast) }},
-	{Name: "family_floor_c", Unit: "C", Means: "coldest that the family's dough should leave the bowl", Source: srcTable + "; laminated 16 C (IREKS, read), others 20 C (memory)", part: func(p *part) Value {
+	{Name: "family_floor_c", Unit: "C", Means: "coldest that the family's dough should leave the bowl", Source: srcTable + "; laminated 16 C (an ingredient maker's baking compendium, read), others 20 C (memory)", part: func(p *part) Value {
 		v := num(figure.Point(p.family().DoughFloorC))
 		if p.Formula.Family == nil {
 			v = num(figure.Point(usualFloorC))

@@ -1,22 +1,23 @@
-// Package family holds the ranges of make-up within which doughs of one kind are
-// usually made. The facts call it to give rules their family limits, and the
-// starting formulas are drawn from its typical values. It never judges a dough.
+// Package family holds the usual ranges of the make-up of each family
+// of doughs. Package facts takes the rules' family limits from it. It
+// judges no dough.
 //
-// Where a family has both a published and a derived range for a quantity, the
-// published one stands if it has both ends; if it lacks a typical value, the
-// derived one's is kept and the source says so. Derived ranges are a judgement (the
-// outermost of the formulas that were found, rounded), not a survey.
+// Where a quantity has both a published and a derived range, the
+// published one is used if it has both ends. If it has no typical
+// value, that of the derived range is used and the source says so.
+// Derived ranges are the outermost of the formulas found, rounded: a
+// judgement, not a survey.
 package family
 
 import "strings"
 
-// Range is where a quantity of one family usually lies.
+// Range is the usual range of a quantity in one family.
 type Range struct {
-	Known   bool    // false: nothing was found, and the other fields are zero
+	Known   bool    // false if no source was found; the other fields are then zero
 	Lo, Hi  float64 // % on total flour, unless the field says otherwise; Lo < Hi
-	Typical float64 // in [Lo, Hi]; 0 where no source gives one
+	Typical float64 // in [Lo, Hi]; 0 if no source gives one
 	Source  string
-	Basis   string // of Lo and Hi: read, derived or computed
+	Basis   string // basis of Lo and Hi: read, derived or computed
 }
 
 // Family is one kind of dough.
@@ -24,10 +25,12 @@ type Family struct {
 	Name    string
 	Aliases []string
 
-	Hydration    Range // all water, wherever it comes from; of laminated doughs: without that of the roll-in butter
+	// Hydration counts all water, from any source; for laminated doughs
+	// without that of the roll-in butter
+	Hydration    Range
 	Sugar        Range
-	Fat          Range // of laminated doughs: before the roll-in
-	Egg          Range // liquid whole egg, or yolk where EggIsYolk
+	Fat          Range // for laminated doughs before the roll-in
+	Egg          Range // liquid whole egg, or yolk if EggIsYolk
 	Salt         Range
 	Yeast        Range // as instant dry yeast
 	MilkSolids   Range // dry milk solids
@@ -35,11 +38,11 @@ type Family struct {
 	RollIn       Range // roll-in fat
 	Fruit        Range // dried and candied fruit
 
-	// EggIsYolk: the published egg range counts yolk alone (panettone).
+	// EggIsYolk is true if the egg range counts yolk only (panettone).
 	EggIsYolk bool
 
-	// DoughFloorC is the coldest the dough should leave the mixer, C: 20, or 16
-	// for laminated doughs.
+	// DoughFloorC is the lowest dough temperature after mixing, C: 20,
+	// or 16 for laminated doughs.
 	DoughFloorC float64
 }
 
@@ -52,11 +55,11 @@ func Names() []string {
 	return names
 }
 
-// Find returns the family of that name or alias. Letter case, spaces and hyphens
-// make no difference. Nobody changes what it points to.
+// Find returns the family of that name or alias. Letter case, spaces
+// and hyphens do not count. The family must not be changed.
 func Find(name string) (*Family, bool) {
 	for i := range families {
-		if strings.EqualFold(families[i].Name, name) { // as most files write it
+		if strings.EqualFold(families[i].Name, name) { // the spelling of most files
 			return &families[i], true
 		}
 	}
@@ -75,11 +78,11 @@ func Find(name string) (*Family, bool) {
 	return nil, false
 }
 
-// Any returns the family for a formula that names none: for each quantity the
-// outermost of all families, and the lowest dough floor, so that a dough stands
-// outside it only if it stands outside every family. Its egg range leaves
-// panettone's out, which counts yolk. It has no name. Nobody changes what it
-// points to.
+// Any returns the family for a formula that names none: for each
+// quantity the outermost range of all families, and the lowest dough
+// floor. So a dough is outside it only if it is outside every family.
+// Its egg range excludes panettone's, which counts yolk. It has no
+// name, and must not be changed.
 func Any() *Family { return &anyFamily }
 
 func fold(name string) string {

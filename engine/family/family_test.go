@@ -9,10 +9,11 @@ import (
 	"testing"
 )
 
-// sourceNames are the names that the published table uses for our families.
+// sourceNames are the published table's names of the families.
 var sourceNames = map[string]string{
-	"panettone": "holiday, panettone", "stollen": "holiday, stollen", "kugelhopf": "holiday, kugelhopf",
-	"danish": "laminated sweet (Danish)", "croissant": "laminated sweet (croissant)",
+	"panettone": "holiday, panettone", "stollen": "holiday, stollen",
+	"kugelhopf": "holiday, kugelhopf",
+	"danish":    "laminated sweet (Danish)", "croissant": "laminated sweet (croissant)",
 }
 
 var quantities = []struct {
@@ -31,7 +32,8 @@ var quantities = []struct {
 	{"fruit", func(f *Family) Range { return f.Fruit }},
 }
 
-// left counts the rows of the published table that have no place in ours.
+// left counts the rows of the published table that the
+// families do not use.
 var left = map[string]int{
 	"doughnut added_water":                 1, // not true hydration, which has its own row
 	"doughnut yeast_fresh":                 1, // its instant equivalent has its own row
@@ -57,7 +59,8 @@ func TestTableIsThePublishedOne(t *testing.T) {
 				if column == "egg" && f.EggIsYolk {
 					column = "egg_yolk"
 				}
-				if r["family"] != from || r["quantity"] != column || r["lo"] == "" || r["hi"] == "" {
+				if r["family"] != from || r["quantity"] != column || r["lo"] == "" ||
+					r["hi"] == "" {
 					continue
 				}
 				used[i] = true
@@ -82,7 +85,8 @@ func TestTableIsThePublishedOne(t *testing.T) {
 			if typical == "" && derived != nil {
 				typical = derived["typical"]
 			}
-			want := Range{Known: true, Lo: num(t, stands["lo"]), Hi: num(t, stands["hi"]), Typical: num(t, typical), Basis: stands["basis"]}
+			want := Range{Known: true, Lo: num(t, stands["lo"]), Hi: num(t, stands["hi"]),
+				Typical: num(t, typical), Basis: stands["basis"]}
 			if got.Source == "" {
 				t.Errorf("%s %s: no source", name, q.column)
 			}
@@ -121,7 +125,8 @@ func TestRanges(t *testing.T) {
 				t.Errorf("%s %s: %g to %g", name, q.column, r.Lo, r.Hi)
 			}
 			if r.Typical != 0 && !(r.Lo <= r.Typical && r.Typical <= r.Hi) {
-				t.Errorf("%s %s: typical %g outside %g to %g", name, q.column, r.Typical, r.Lo, r.Hi)
+				t.Errorf("%s %s: typical %g outside %g to %g", name, q.column, r.Typical, r.Lo,
+					r.Hi)
 			}
 		}
 		want := 20.0
@@ -165,15 +170,17 @@ func TestAnyIsTheOutermost(t *testing.T) {
 		n := len(typical)
 		median := (typical[(n-1)/2] + typical[n/2]) / 2
 		if got := q.of(Any()); !got.Known || got.Lo != lo || got.Hi != hi || got.Typical != median {
-			t.Errorf("%s: %g to %g, typical %g; want %g to %g, %g", q.column, got.Lo, got.Hi, got.Typical, lo, hi, median)
+			t.Errorf("%s: %g to %g, typical %g; want %g to %g, %g", q.column, got.Lo, got.Hi,
+				got.Typical, lo, hi, median)
 		}
 	}
 }
 
-// The laminated ranges are those of the dough before its roll-in. The published
-// Danish dough shows it: water 40, egg 20, butter 15, fresh yeast 6.25 and milk
-// solids 5 on flour come to its 62.2; 50 of roll-in butter would add 8 or 9 and
-// leave the range.
+// TestLaminatedHydrationIsBeforeTheRollIn checks that the laminated
+// ranges are those of the dough before its roll-in. In the published
+// Danish dough, water 40, egg 20, butter 15, fresh yeast 6.25 and milk
+// solids 5 on flour make its 62.2. A roll-in of 50 butter would add 8
+// or 9, beyond the range.
 func TestLaminatedHydrationIsBeforeTheRollIn(t *testing.T) {
 	const water, egg, butter, yeast, milk = 40, 20 * 0.7615, 15 * 0.16, 6.25 * 0.69, 5 * 0.0316
 	f, _ := Find("danish")
@@ -182,14 +189,17 @@ func TestLaminatedHydrationIsBeforeTheRollIn(t *testing.T) {
 		t.Errorf("published Danish dough: %g before the roll-in, want 62.2", before)
 	}
 	if before > f.Hydration.Hi || before+50*0.16 <= f.Hydration.Hi {
-		t.Errorf("published Danish dough: %g before the roll-in, %g with it, range up to %g", before, before+50*0.16, f.Hydration.Hi)
+		t.Errorf("published Danish dough: %g before the roll-in, %g with it, range up to %g",
+			before, before+50*0.16, f.Hydration.Hi)
 	}
 }
 
 func TestFind(t *testing.T) {
 	for in, want := range map[string]string{
-		"Sweet  DOUGH": "sweet dough", "brioche": "brioche moderate", "Brioche-Rich": "brioche rich", "Danish": "danish",
-		"laminated sweet (croissant)": "croissant", "holiday, panettone": "panettone", "donut": "doughnut",
+		"Sweet  DOUGH": "sweet dough", "brioche": "brioche moderate",
+		"Brioche-Rich": "brioche rich", "Danish": "danish",
+		"laminated sweet (croissant)": "croissant", "holiday, panettone": "panettone",
+		"donut": "doughnut",
 	} {
 		if f, ok := Find(in); !ok || f.Name != want {
 			t.Errorf("Find(%q) = %v, want %s", in, f, want)
@@ -242,7 +252,7 @@ func table(t *testing.T) []map[string]string {
 	return rows
 }
 
-// num reads a blank, which stands for no typical value, as 0.
+// num reads a blank, which means no typical value, as 0.
 func num(t *testing.T, s string) float64 {
 	t.Helper()
 	if s == "" {

@@ -1,173 +1,206 @@
 package family
 
-// Where the figures come from. testdata/tables/families.csv holds the rows.
+// Sources of the figures. testdata/tables/families.csv holds the rows.
 const (
-	outermost      = "outermost published formulas of the family and textbook memory (Gisslen; Suas; Pyler & Gorton), rounded"
-	doughnutPage   = "BAKERpedia, yeast donuts"
-	inStore        = "in-store bakery trade article, lean and rich sweet doughs"
-	danishSheet    = "Baking Industry Research Trust (New Zealand), Danish pastries information sheet"
+	outermost = "outermost published formulas of the family and textbook memory " +
+		"(Gisslen; Suas; Pyler & Gorton), rounded"
+	doughnutPage = "online trade encyclopedia, yeast doughnuts"
+	inStore      = "in-store bakery trade article, lean and rich sweet doughs"
+	danishSheet  = "Baking Industry Research Trust (New Zealand), " +
+		"Danish pastries information sheet"
 	typicalDerived = "; the typical value is derived from published formulas"
 	ofAll          = "outermost of all families; typical is the median of theirs"
 )
 
-// Coldest dough out of the mixer, C.
+// Lowest dough temperatures after mixing, C.
 const (
-	floorC          = 20 // low end for rich brioche dough (Suas; Hamelman; memory); common practice for the others
-	laminatedFloorC = 16 // IREKS Compendium of baking 11.3, laminated dough 16 to 20 C; read
+	// floorC is the low end for rich brioche dough (Suas; Hamelman;
+	// memory), and common practice for the others.
+	floorC = 20
+	// laminatedFloorC is the low end of 16 to 20 C for laminated dough
+	// (an ingredient maker's baking compendium 11.3; read).
+	laminatedFloorC = 16
 )
 
+// derived returns a range taken from published formulas.
+func derived(lo, hi, typical float64) Range {
+	return Range{
+		Known: true, Lo: lo, Hi: hi, Typical: typical,
+		Source: outermost, Basis: "derived",
+	}
+}
+
+// published returns a range read in a source. A typical value of 0
+// means that the source gives none.
+func published(lo, hi, typical float64, source string) Range {
+	return Range{
+		Known: true, Lo: lo, Hi: hi, Typical: typical,
+		Source: source, Basis: "read",
+	}
+}
+
+// overall returns a range computed from those of all families.
+func overall(lo, hi, typical float64) Range {
+	return Range{
+		Known: true, Lo: lo, Hi: hi, Typical: typical,
+		Source: ofAll, Basis: "computed",
+	}
+}
+
+// families holds the families, from lean to laminated.
 var families = [...]Family{
 	{
 		Name: "lean sweet roll", Aliases: []string{"lean roll", "soft roll"},
-		Hydration:    Range{Known: true, Lo: 55, Hi: 68, Typical: 61, Source: outermost, Basis: "derived"},
-		Sugar:        Range{Known: true, Lo: 6, Hi: 17, Typical: 10, Source: outermost, Basis: "derived"},
-		Fat:          Range{Known: true, Lo: 4, Hi: 12, Typical: 8, Source: outermost, Basis: "derived"},
-		Egg:          Range{Known: true, Lo: 0, Hi: 10, Typical: 5, Source: outermost, Basis: "derived"},
-		Salt:         Range{Known: true, Lo: 1.5, Hi: 2.2, Typical: 1.8, Source: outermost, Basis: "derived"},
-		Yeast:        Range{Known: true, Lo: 0.8, Hi: 2.2, Typical: 1.5, Source: outermost, Basis: "derived"},
-		MilkSolids:   Range{Known: true, Lo: 2, Hi: 8, Typical: 4, Source: outermost, Basis: "derived"},
-		FlourProtein: Range{Known: true, Lo: 11, Hi: 13, Typical: 12, Source: outermost, Basis: "derived"},
+		Hydration:    derived(55, 68, 61),
+		Sugar:        derived(6, 17, 10),
+		Fat:          derived(4, 12, 8),
+		Egg:          derived(0, 10, 5),
+		Salt:         derived(1.5, 2.2, 1.8),
+		Yeast:        derived(0.8, 2.2, 1.5),
+		MilkSolids:   derived(2, 8, 4),
+		FlourProtein: derived(11, 13, 12),
 		DoughFloorC:  floorC,
 	},
 	{
 		Name: "sweet dough", Aliases: []string{"sweet yeast dough", "sweet bun", "sweet roll"},
-		Hydration:    Range{Known: true, Lo: 48, Hi: 63, Typical: 54, Source: outermost, Basis: "derived"},
-		Sugar:        Range{Known: true, Lo: 10, Hi: 25, Typical: 18, Source: inStore + typicalDerived, Basis: "read"},
-		Fat:          Range{Known: true, Lo: 10, Hi: 25, Typical: 18, Source: inStore + typicalDerived, Basis: "read"},
-		Egg:          Range{Known: true, Lo: 8, Hi: 25, Typical: 15, Source: outermost, Basis: "derived"},
-		Salt:         Range{Known: true, Lo: 0.9, Hi: 2, Typical: 1.6, Source: outermost, Basis: "derived"},
-		Yeast:        Range{Known: true, Lo: 1.3, Hi: 3.8, Typical: 2.3, Source: outermost, Basis: "derived"},
-		MilkSolids:   Range{Known: true, Lo: 3, Hi: 7, Typical: 5, Source: outermost, Basis: "derived"},
-		FlourProtein: Range{Known: true, Lo: 11, Hi: 13, Typical: 12, Source: outermost, Basis: "derived"},
+		Hydration:    derived(48, 63, 54),
+		Sugar:        published(10, 25, 18, inStore+typicalDerived),
+		Fat:          published(10, 25, 18, inStore+typicalDerived),
+		Egg:          derived(8, 25, 15),
+		Salt:         derived(0.9, 2, 1.6),
+		Yeast:        derived(1.3, 3.8, 2.3),
+		MilkSolids:   derived(3, 7, 5),
+		FlourProtein: derived(11, 13, 12),
 		DoughFloorC:  floorC,
 	},
 	{
 		Name: "brioche moderate", Aliases: []string{"brioche"},
-		Hydration:    Range{Known: true, Lo: 55, Hi: 72, Typical: 64, Source: outermost, Basis: "derived"},
-		Sugar:        Range{Known: true, Lo: 5, Hi: 15, Typical: 10, Source: outermost, Basis: "derived"},
-		Fat:          Range{Known: true, Lo: 20, Hi: 50, Typical: 40, Source: outermost, Basis: "derived"},
-		Egg:          Range{Known: true, Lo: 25, Hi: 60, Typical: 45, Source: outermost, Basis: "derived"},
-		Salt:         Range{Known: true, Lo: 1.5, Hi: 2.5, Typical: 2, Source: outermost, Basis: "derived"},
-		Yeast:        Range{Known: true, Lo: 0.8, Hi: 2.5, Typical: 1.4, Source: outermost, Basis: "derived"},
-		FlourProtein: Range{Known: true, Lo: 11.5, Hi: 13.5, Typical: 12.5, Source: outermost, Basis: "derived"},
+		Hydration:    derived(55, 72, 64),
+		Sugar:        derived(5, 15, 10),
+		Fat:          derived(20, 50, 40),
+		Egg:          derived(25, 60, 45),
+		Salt:         derived(1.5, 2.5, 2),
+		Yeast:        derived(0.8, 2.5, 1.4),
+		FlourProtein: derived(11.5, 13.5, 12.5),
 		DoughFloorC:  floorC,
 	},
 	{
 		Name: "brioche rich", Aliases: []string{"rich brioche"},
-		Hydration:    Range{Known: true, Lo: 55, Hi: 75, Typical: 66, Source: outermost, Basis: "derived"},
-		Sugar:        Range{Known: true, Lo: 5, Hi: 15, Typical: 10, Source: outermost, Basis: "derived"},
-		Fat:          Range{Known: true, Lo: 50, Hi: 90, Typical: 65, Source: outermost, Basis: "derived"},
-		Egg:          Range{Known: true, Lo: 40, Hi: 70, Typical: 50, Source: outermost, Basis: "derived"},
-		Salt:         Range{Known: true, Lo: 1.8, Hi: 2.5, Typical: 2, Source: outermost, Basis: "derived"},
-		Yeast:        Range{Known: true, Lo: 0.8, Hi: 2.5, Typical: 1.6, Source: outermost, Basis: "derived"},
-		FlourProtein: Range{Known: true, Lo: 12, Hi: 13.5, Typical: 12.5, Source: outermost, Basis: "derived"},
+		Hydration:    derived(55, 75, 66),
+		Sugar:        derived(5, 15, 10),
+		Fat:          derived(50, 90, 65),
+		Egg:          derived(40, 70, 50),
+		Salt:         derived(1.8, 2.5, 2),
+		Yeast:        derived(0.8, 2.5, 1.6),
+		FlourProtein: derived(12, 13.5, 12.5),
 		DoughFloorC:  floorC,
 	},
 	{
 		Name: "panettone", Aliases: []string{"holiday, panettone"},
-		Hydration:    Range{Known: true, Lo: 55, Hi: 75, Typical: 70, Source: outermost, Basis: "derived"},
-		Sugar:        Range{Known: true, Lo: 25, Hi: 45, Typical: 36, Source: outermost, Basis: "derived"},
-		Fat:          Range{Known: true, Lo: 30, Hi: 65, Typical: 50, Source: outermost, Basis: "derived"},
-		Egg:          Range{Known: true, Lo: 15, Hi: 45, Typical: 35, Source: outermost, Basis: "derived"},
-		Salt:         Range{Known: true, Lo: 0.6, Hi: 1.5, Typical: 1, Source: outermost, Basis: "derived"},
-		FlourProtein: Range{Known: true, Lo: 13, Hi: 15, Typical: 13.5, Source: outermost, Basis: "derived"},
-		Fruit:        Range{Known: true, Lo: 40, Hi: 90, Typical: 60, Source: outermost, Basis: "derived"},
+		Hydration:    derived(55, 75, 70),
+		Sugar:        derived(25, 45, 36),
+		Fat:          derived(30, 65, 50),
+		Egg:          derived(15, 45, 35),
+		Salt:         derived(0.6, 1.5, 1),
+		FlourProtein: derived(13, 15, 13.5),
+		Fruit:        derived(40, 90, 60),
 		EggIsYolk:    true,
 		DoughFloorC:  floorC,
 	},
 	{
 		Name: "stollen", Aliases: []string{"holiday, stollen"},
-		Hydration:    Range{Known: true, Lo: 35, Hi: 52, Typical: 45, Source: outermost, Basis: "derived"},
-		Sugar:        Range{Known: true, Lo: 8, Hi: 20, Typical: 12, Source: outermost, Basis: "derived"},
-		Fat:          Range{Known: true, Lo: 30, Hi: 60, Typical: 45, Source: outermost, Basis: "derived"},
-		Egg:          Range{Known: true, Lo: 0, Hi: 8, Typical: 4, Source: outermost, Basis: "derived"},
-		Salt:         Range{Known: true, Lo: 1, Hi: 2, Typical: 1.4, Source: outermost, Basis: "derived"},
-		Yeast:        Range{Known: true, Lo: 2, Hi: 3.5, Typical: 2.5, Source: outermost, Basis: "derived"},
-		FlourProtein: Range{Known: true, Lo: 11, Hi: 12.5, Typical: 11.5, Source: outermost, Basis: "derived"},
-		Fruit:        Range{Known: true, Lo: 60, Hi: 110, Typical: 80, Source: outermost, Basis: "derived"},
+		Hydration:    derived(35, 52, 45),
+		Sugar:        derived(8, 20, 12),
+		Fat:          derived(30, 60, 45),
+		Egg:          derived(0, 8, 4),
+		Salt:         derived(1, 2, 1.4),
+		Yeast:        derived(2, 3.5, 2.5),
+		FlourProtein: derived(11, 12.5, 11.5),
+		Fruit:        derived(60, 110, 80),
 		DoughFloorC:  floorC,
 	},
 	{
 		Name: "kugelhopf", Aliases: []string{"holiday, kugelhopf", "gugelhupf", "kouglof"},
-		Hydration:   Range{Known: true, Lo: 58, Hi: 75, Typical: 68, Source: outermost, Basis: "derived"},
-		Sugar:       Range{Known: true, Lo: 12, Hi: 20, Typical: 16, Source: outermost, Basis: "derived"},
-		Fat:         Range{Known: true, Lo: 20, Hi: 40, Typical: 28, Source: outermost, Basis: "derived"},
-		Egg:         Range{Known: true, Lo: 12, Hi: 35, Typical: 18, Source: outermost, Basis: "derived"},
-		Salt:        Range{Known: true, Lo: 1.5, Hi: 2.2, Typical: 2, Source: outermost, Basis: "derived"},
-		Yeast:       Range{Known: true, Lo: 1, Hi: 2.5, Typical: 1.5, Source: outermost, Basis: "derived"},
-		Fruit:       Range{Known: true, Lo: 15, Hi: 35, Typical: 30, Source: outermost, Basis: "derived"},
+		Hydration:   derived(58, 75, 68),
+		Sugar:       derived(12, 20, 16),
+		Fat:         derived(20, 40, 28),
+		Egg:         derived(12, 35, 18),
+		Salt:        derived(1.5, 2.2, 2),
+		Yeast:       derived(1, 2.5, 1.5),
+		Fruit:       derived(15, 35, 30),
 		DoughFloorC: floorC,
 	},
 	{
 		Name: "challah", Aliases: []string{"hallah"},
-		Hydration:    Range{Known: true, Lo: 50, Hi: 60, Typical: 54, Source: outermost, Basis: "derived"},
-		Sugar:        Range{Known: true, Lo: 5, Hi: 14, Typical: 9, Source: outermost, Basis: "derived"},
-		Fat:          Range{Known: true, Lo: 5, Hi: 14, Typical: 10, Source: outermost, Basis: "derived"},
-		Egg:          Range{Known: true, Lo: 10, Hi: 28, Typical: 20, Source: outermost, Basis: "derived"},
-		Salt:         Range{Known: true, Lo: 1.4, Hi: 2.2, Typical: 1.8, Source: outermost, Basis: "derived"},
-		Yeast:        Range{Known: true, Lo: 0.8, Hi: 1.8, Typical: 1.3, Source: outermost, Basis: "derived"},
-		FlourProtein: Range{Known: true, Lo: 12, Hi: 14, Typical: 12.5, Source: outermost, Basis: "derived"},
+		Hydration:    derived(50, 60, 54),
+		Sugar:        derived(5, 14, 9),
+		Fat:          derived(5, 14, 10),
+		Egg:          derived(10, 28, 20),
+		Salt:         derived(1.4, 2.2, 1.8),
+		Yeast:        derived(0.8, 1.8, 1.3),
+		FlourProtein: derived(12, 14, 12.5),
 		DoughFloorC:  floorC,
 	},
 	{
 		Name: "milk bread", Aliases: []string{"shokupan"},
-		Hydration:    Range{Known: true, Lo: 58, Hi: 75, Typical: 65, Source: outermost, Basis: "derived"},
-		Sugar:        Range{Known: true, Lo: 6, Hi: 14, Typical: 9, Source: outermost, Basis: "derived"},
-		Fat:          Range{Known: true, Lo: 5, Hi: 12, Typical: 9, Source: outermost, Basis: "derived"},
-		Egg:          Range{Known: true, Lo: 0, Hi: 12, Typical: 5, Source: outermost, Basis: "derived"},
-		Salt:         Range{Known: true, Lo: 1.3, Hi: 2, Typical: 1.8, Source: outermost, Basis: "derived"},
-		Yeast:        Range{Known: true, Lo: 0.8, Hi: 1.6, Typical: 1.1, Source: outermost, Basis: "derived"},
-		MilkSolids:   Range{Known: true, Lo: 2, Hi: 8, Typical: 6, Source: outermost, Basis: "derived"},
-		FlourProtein: Range{Known: true, Lo: 12, Hi: 13.5, Typical: 12.5, Source: outermost, Basis: "derived"},
+		Hydration:    derived(58, 75, 65),
+		Sugar:        derived(6, 14, 9),
+		Fat:          derived(5, 12, 9),
+		Egg:          derived(0, 12, 5),
+		Salt:         derived(1.3, 2, 1.8),
+		Yeast:        derived(0.8, 1.6, 1.1),
+		MilkSolids:   derived(2, 8, 6),
+		FlourProtein: derived(12, 13.5, 12.5),
 		DoughFloorC:  floorC,
 	},
 	{
 		Name: "doughnut", Aliases: []string{"donut", "yeast doughnut"},
-		Hydration:    Range{Known: true, Lo: 48, Hi: 62, Typical: 55, Source: outermost, Basis: "derived"},
-		Sugar:        Range{Known: true, Lo: 5, Hi: 14, Source: doughnutPage, Basis: "read"},
-		Fat:          Range{Known: true, Lo: 9, Hi: 16, Source: doughnutPage, Basis: "read"},
-		Egg:          Range{Known: true, Lo: 1, Hi: 5, Source: doughnutPage, Basis: "read"},
-		Salt:         Range{Known: true, Lo: 1.5, Hi: 2.2, Source: doughnutPage, Basis: "read"},
-		Yeast:        Range{Known: true, Lo: 1.4, Hi: 3.2, Typical: 2, Source: outermost, Basis: "derived"},
-		MilkSolids:   Range{Known: true, Lo: 1, Hi: 6, Source: doughnutPage, Basis: "read"},
-		FlourProtein: Range{Known: true, Lo: 11, Hi: 13, Source: doughnutPage, Basis: "read"},
+		Hydration:    derived(48, 62, 55),
+		Sugar:        published(5, 14, 0, doughnutPage),
+		Fat:          published(9, 16, 0, doughnutPage),
+		Egg:          published(1, 5, 0, doughnutPage),
+		Salt:         published(1.5, 2.2, 0, doughnutPage),
+		Yeast:        derived(1.4, 3.2, 2),
+		MilkSolids:   published(1, 6, 0, doughnutPage),
+		FlourProtein: published(11, 13, 0, doughnutPage),
 		DoughFloorC:  floorC,
 	},
 	{
 		Name: "danish", Aliases: []string{"laminated sweet (Danish)", "danish pastry"},
-		Hydration:    Range{Known: true, Lo: 50, Hi: 65, Typical: 58, Source: outermost, Basis: "derived"},
-		Sugar:        Range{Known: true, Lo: 8, Hi: 20, Typical: 14, Source: outermost, Basis: "derived"},
-		Fat:          Range{Known: true, Lo: 8, Hi: 20, Typical: 12, Source: danishSheet + typicalDerived, Basis: "read"},
-		Egg:          Range{Known: true, Lo: 10, Hi: 25, Typical: 18, Source: outermost, Basis: "derived"},
-		Salt:         Range{Known: true, Lo: 1.2, Hi: 2.2, Typical: 1.6, Source: outermost, Basis: "derived"},
-		Yeast:        Range{Known: true, Lo: 1.5, Hi: 3, Typical: 2.2, Source: outermost, Basis: "derived"},
-		FlourProtein: Range{Known: true, Lo: 11.5, Hi: 12, Source: danishSheet, Basis: "read"},
-		RollIn:       Range{Known: true, Lo: 25, Hi: 60, Typical: 50, Source: outermost, Basis: "derived"},
+		Hydration:    derived(50, 65, 58),
+		Sugar:        derived(8, 20, 14),
+		Fat:          published(8, 20, 12, danishSheet+typicalDerived),
+		Egg:          derived(10, 25, 18),
+		Salt:         derived(1.2, 2.2, 1.6),
+		Yeast:        derived(1.5, 3, 2.2),
+		FlourProtein: published(11.5, 12, 0, danishSheet),
+		RollIn:       derived(25, 60, 50),
 		DoughFloorC:  laminatedFloorC,
 	},
 	{
 		Name: "croissant", Aliases: []string{"laminated sweet (croissant)"},
-		Hydration:    Range{Known: true, Lo: 52, Hi: 65, Typical: 58, Source: outermost, Basis: "derived"},
-		Sugar:        Range{Known: true, Lo: 8, Hi: 14, Typical: 11, Source: outermost, Basis: "derived"},
-		Fat:          Range{Known: true, Lo: 2, Hi: 12, Typical: 6, Source: outermost, Basis: "derived"},
-		Salt:         Range{Known: true, Lo: 1.8, Hi: 2.5, Typical: 2, Source: outermost, Basis: "derived"},
-		Yeast:        Range{Known: true, Lo: 1, Hi: 2, Typical: 1.4, Source: outermost, Basis: "derived"},
-		FlourProtein: Range{Known: true, Lo: 11.5, Hi: 13, Typical: 12, Source: outermost, Basis: "derived"},
-		RollIn:       Range{Known: true, Lo: 40, Hi: 60, Typical: 52, Source: outermost, Basis: "derived"},
+		Hydration:    derived(52, 65, 58),
+		Sugar:        derived(8, 14, 11),
+		Fat:          derived(2, 12, 6),
+		Salt:         derived(1.8, 2.5, 2),
+		Yeast:        derived(1, 2, 1.4),
+		FlourProtein: derived(11.5, 13, 12),
+		RollIn:       derived(40, 60, 52),
 		DoughFloorC:  laminatedFloorC,
 	},
 }
 
+// anyFamily is the family of a formula that names none.
 var anyFamily = Family{
-	Hydration:    Range{Known: true, Lo: 35, Hi: 75, Typical: 59.5, Source: ofAll, Basis: "computed"},
-	Sugar:        Range{Known: true, Lo: 5, Hi: 45, Typical: 11, Source: ofAll, Basis: "computed"},
-	Fat:          Range{Known: true, Lo: 2, Hi: 90, Typical: 18, Source: ofAll, Basis: "computed"},
-	Egg:          Range{Known: true, Lo: 0, Hi: 70, Typical: 18, Source: ofAll, Basis: "computed"},
-	Salt:         Range{Known: true, Lo: 0.6, Hi: 2.5, Typical: 1.8, Source: ofAll, Basis: "computed"},
-	Yeast:        Range{Known: true, Lo: 0.8, Hi: 3.8, Typical: 1.5, Source: ofAll, Basis: "computed"},
-	MilkSolids:   Range{Known: true, Lo: 1, Hi: 8, Typical: 5, Source: ofAll, Basis: "computed"},
-	FlourProtein: Range{Known: true, Lo: 11, Hi: 15, Typical: 12.5, Source: ofAll, Basis: "computed"},
-	RollIn:       Range{Known: true, Lo: 25, Hi: 60, Typical: 51, Source: ofAll, Basis: "computed"},
-	Fruit:        Range{Known: true, Lo: 15, Hi: 110, Typical: 60, Source: ofAll, Basis: "computed"},
+	Hydration:    overall(35, 75, 59.5),
+	Sugar:        overall(5, 45, 11),
+	Fat:          overall(2, 90, 18),
+	Egg:          overall(0, 70, 18),
+	Salt:         overall(0.6, 2.5, 1.8),
+	Yeast:        overall(0.8, 3.8, 1.5),
+	MilkSolids:   overall(1, 8, 5),
+	FlourProtein: overall(11, 15, 12.5),
+	RollIn:       overall(25, 60, 51),
+	Fruit:        overall(15, 110, 60),
 	DoughFloorC:  laminatedFloorC,
 }

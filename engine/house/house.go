@@ -1,7 +1,8 @@
-// Package house reads house.hcl: the kitchen, the larder's additions, the tins, the packs in force and the limits that a
-// team sets.
+// Package house reads house.hcl: the kitchen, the additions to the
+// larder, the tins, the packs in force and the limits that a team sets.
 //
-// Package engine finds the file and hands its contents on; nothing here judges anything.
+// Package engine finds the file and passes its contents on. This
+// package judges nothing.
 package house
 
 import (
@@ -24,73 +25,79 @@ import (
 // FileName is the name of a house file.
 const FileName = "house.hcl"
 
-// House is one house file, or the defaults of a kitchen without one.
+// House is one house file, or the defaults without one.
 type House struct {
 	Name    string
-	File    *source.File // nil without a house file
+	File    *source.File // nil if there is no house file
 	Kitchen *kitchen.Kitchen
 	Larder  *larder.Larder
-	Packs   []Named // as written; nil means all shipped packs
+	Packs   []Named // as written; nil for all shipped packs
 	PacksAt source.Place
 	Sets    []Set
-	Waivers []Waiver // in order of the file
+	Waivers []Waiver // in file order
 	FailAt  finding.Level
-	Like    []*source.File // the houses that this one joins, the nearest first
+	Like    []*source.File // the included houses, the nearest first
 
-	inherited *House          // as it was taken over, before this file's own settings; nil without like
-	named     map[string]bool // ingredients of this file, where it joins another
+	inherited *House          // the included house, before this file's settings; nil without like
+	named     map[string]bool // ingredients of this file, if it includes another
 }
 
-// Named is a pack's name with its place: a path is taken from the folder of the file that it stands in.
+// Named is a pack's name with its place. A path is relative to the
+// folder of the place's file.
 type Named struct {
 	Name  string
 	Place source.Place
 }
 
-// Set changes one rule for this house.
+// Set changes the level or limits of one rule for this house.
 type Set struct {
-	Rule    string
-	Place   source.Place
-	Level   finding.Level
-	HasLvl  bool
-	LvlAt   source.Place
-	Limits  []Limit
-	Because string
+	Rule     string
+	Place    source.Place
+	Level    finding.Level
+	HasLevel bool
+	LevelAt  source.Place
+	Limits   []Limit
+	Because  string
 }
 
-// Limit is one limit that a house or a rule sets.
+// Limit is one limit of a house or a rule.
 type Limit struct {
 	Name  string
 	Value float64
-	From  string // a rule's limit that is no number: the name of a figure, as written
+	From  string // the name of a figure, for a rule's limit that is not a number
 	Place source.Place
 }
 
-// Waiver sets the findings of one rule aside, for a reason.
+// Waiver sets the findings of one rule aside, with a reason.
 type Waiver struct {
 	Rule      string
 	Place     source.Place
 	Because   string
-	Formula   string // pattern of the formulas' names; "" for all formulas
+	Formula   string // pattern for names of formulas; "" for all formulas
 	FormulaAt source.Place
-	Until     string // the last day it holds, as written; "" with HasUntil false for no end
+	Until     string // its last day, as written; HasUntil is false if it has no end
 	UntilAt   source.Place
 	HasUntil  bool
 }
 
-// Default is the house of somebody who wrote none: every value has its stated default.
+// Default returns the house without a house file: every value has its
+// stated default.
 func Default() *House {
 	return &House{Kitchen: kitchen.Default(), Larder: larder.New(), FailAt: finding.Stop}
 }
 
-// FormulaOptions is what a formula of this house is read against.
+// FormulaOptions returns the options for reading a formula
+// of this house.
 func (h *House) FormulaOptions() formula.Options {
 	return formula.Options{Larder: h.Larder, Tins: h.Kitchen.TinNames()}
 }
 
-// Read reads a house file. open reads the house that a like names, for this one to stand upon: what this file says comes on top, and
-// what it does not say is the other's. Problems of that house are handed on. The house is usable only when there are no problems.
-func Read(f *source.File, open func(like string, at source.Place) (*House, source.Problems)) (*House, source.Problems) {
+// Read reads a house file. open reads the house that like names: this
+// file's settings come over those of the included house. Problems of
+// the included house are returned. The house is usable only if there
+// are no problems.
+func Read(f *source.File,
+	open func(like string, at source.Place) (*House, source.Problems)) (*House, source.Problems) {
 	h := Default()
 	h.File = f
 	body, problems := source.Parse(f)
@@ -99,8 +106,10 @@ func Read(f *source.File, open func(like string, at source.Place) (*House, sourc
 	}
 	r := &reading.Reader{File: f}
 	for _, b := range body.Blocks {
-		if parts := []string{"kitchen", "tin", "ingredient", "set", "waive"}; slices.Contains(parts, b.Type) {
-			r.Fault(r.Place(b.TypeRange), "%s stands outside the house: put it inside house \"our kitchen\" { ... }", b.Type)
+		if slices.Contains(blocks, b.Type) {
+			r.Fault(r.Place(b.TypeRange),
+				"%s is outside the house block: put it inside house \"our kitchen\" { ... }",
+				b.Type)
 			return h, r.Problems
 		}
 	}
@@ -111,11 +120,11 @@ func Read(f *source.File, open func(like string, at source.Place) (*House, sourc
 			continue
 		}
 		if seen {
-			r.Fault(r.Place(b.TypeRange), "a second house block; one file describes one house")
+			r.Fault(r.Place(b.TypeRange), "a second house block; a file describes one house")
 			continue
 		}
 		seen = true
-		if below := h.joined(r, b, open); len(below) > 0 {
+		if below := h.include(r, b, open); len(below) > 0 {
 			return h, append(below, r.Problems...).Sort()
 		}
 		h.read(r, b)
@@ -126,8 +135,9 @@ func Read(f *source.File, open func(like string, at source.Place) (*House, sourc
 	return h, r.Problems.Sort()
 }
 
-// joined takes over the house that this one is like.
-func (h *House) joined(r *reading.Reader, b *hclsyntax.Block, open func(string, source.Place) (*House, source.Problems)) source.Problems {
+// include copies the house that this file's like names.
+func (h *House) include(r *reading.Reader, b *hclsyntax.Block,
+	open func(string, source.Place) (*House, source.Problems)) source.Problems {
 	a := b.Body.Attributes["like"]
 	if a == nil {
 		return nil
@@ -154,25 +164,27 @@ func (h *House) joined(r *reading.Reader, b *hclsyntax.Block, open func(string, 
 	return nil
 }
 
-// own tells whether a place is in this house's own file, not in one that it joins.
-func (h *House) own(p source.Place) bool { return p.File == h.File }
+// isOwn reports whether a place is in this house's file, not in an
+// included one.
+func (h *House) isOwn(p source.Place) bool { return p.File == h.File }
 
 func (h *House) read(r *reading.Reader, b *hclsyntax.Block) {
 	h.Name, _ = r.Label(b)
-	r.Known(b.Body, "a house", keysOf("house"), []string{"kitchen", "tin", "ingredient", "set", "waive"})
+	r.Known(b.Body, "a house", keysOf("house"), blocks)
 	if a := b.Body.Attributes["packs"]; a != nil {
 		h.PacksAt, h.Packs = r.Place(a.NameRange), nil
 		names, places, ok := r.Texts(a.Expr, "packs")
 		for i, name := range names {
 			for _, other := range h.Packs {
 				if other.Name == name {
-					r.Fault(places[i], "pack %q stands twice", name)
+					r.Fault(places[i], "pack %q is listed twice", name)
 				}
 			}
 			h.Packs = append(h.Packs, Named{name, places[i]})
 		}
 		if ok && len(names) == 0 {
-			r.Fault(r.Place(a.Expr.Range()), "packs is empty: leave it out to use all shipped packs, or name some")
+			r.Fault(r.Place(a.Expr.Range()),
+				"packs is empty: leave it out to use all shipped packs, or name some")
 		}
 	}
 	if a := b.Body.Attributes["fail_at"]; a != nil {
@@ -212,8 +224,8 @@ func (h *House) readSet(r *reading.Reader, b *hclsyntax.Block) {
 	r.Known(b.Body, "a set block", keysOf("set"), nil)
 	if a := b.Body.Attributes["level"]; a != nil {
 		if word, at, ok := r.Text(a.Expr, "level"); ok {
-			s.LvlAt = at
-			if s.Level, s.HasLvl = finding.LevelNamed(word); !s.HasLvl {
+			s.LevelAt = at
+			if s.Level, s.HasLevel = finding.LevelNamed(word); !s.HasLevel {
 				r.Unknown(at, "level", word, "", finding.LevelNames)
 			}
 		}
@@ -225,15 +237,15 @@ func (h *House) readSet(r *reading.Reader, b *hclsyntax.Block) {
 		s.Limits = ReadLimits(r, a.Expr, false)
 	}
 	for _, other := range h.Sets {
-		if other.Rule == s.Rule && h.own(other.Place) {
+		if other.Rule == s.Rule && h.isOwn(other.Place) {
 			r.Fault(s.Place, "rule %q is set twice, first at line %d", s.Rule, other.Place.Line())
 		}
 	}
 	h.Sets = append(h.Sets, s)
 }
 
-// readWaiver reads a waive block. Its date is judged when it is used: a date that cannot be read must not stop a check, it only must
-// not hold.
+// readWaiver reads a waive block. It does not check the date: a waiver
+// with an unreadable date is not in force, but must not stop a run.
 func (h *House) readWaiver(r *reading.Reader, b *hclsyntax.Block) {
 	w := Waiver{}
 	w.Rule, w.Place = r.Label(b)
@@ -244,42 +256,52 @@ func (h *House) readWaiver(r *reading.Reader, b *hclsyntax.Block) {
 		w.Because, _, readable = r.Text(a.Expr, "because")
 	}
 	if readable && strings.TrimSpace(w.Because) == "" {
-		r.Problems = append(r.Problems, source.Problem{Place: w.Place, Text: fmt.Sprintf("the waiver of %q gives no reason; every report shows it, so add one", source.Safe(w.Rule)),
-			Paste: "because = \"why this house does without the rule, and what it does instead\""})
+		r.Problems = append(r.Problems, source.Problem{
+			Place: w.Place,
+			Text: fmt.Sprintf("the waiver of %q has no reason; every report shows it, so add one",
+				source.Safe(w.Rule)),
+			Paste: "because = \"why the house needs no such rule, and what it does instead\"",
+		})
 	}
 	if a := attr["formula"]; a != nil {
 		var ok bool
-		if w.Formula, w.FormulaAt, ok = r.Text(a.Expr, "formula"); ok && strings.TrimSpace(w.Formula) == "" {
-			r.Fault(w.FormulaAt, "formula is empty: write the name of a formula, or a pattern such as \"Cardamom*\"; left out, the waiver is for all")
+		w.Formula, w.FormulaAt, ok = r.Text(a.Expr, "formula")
+		if ok && strings.TrimSpace(w.Formula) == "" {
+			r.Fault(w.FormulaAt, "formula is empty: write the name of a formula,"+
+				" or a pattern such as \"Cardamom*\"; without it the waiver holds for all")
 		}
 	}
 	if a := attr["until"]; a != nil {
 		w.Until, w.UntilAt, w.HasUntil = r.Text(a.Expr, "until")
 	}
 	for _, other := range h.Waivers {
-		if other.Rule == w.Rule && other.Formula == w.Formula && h.own(other.Place) {
-			r.Fault(w.Place, "rule %q is waived twice for the same formulas, first at line %d", source.Safe(w.Rule), other.Place.Line())
+		if other.Rule == w.Rule && other.Formula == w.Formula && h.isOwn(other.Place) {
+			r.Fault(w.Place, "rule %q is waived twice for the same formulas, first at line %d",
+				source.Safe(w.Rule), other.Place.Line())
 		}
 	}
 	h.Waivers = append(h.Waivers, w)
 }
 
-// MaxLimit bounds a limit, so that no sum or product of facts and limits leaves the range of a float64.
+// MaxLimit bounds a limit, so that no sum or product of facts and
+// limits exceeds a float64.
 const MaxLimit = 1e9
 
-// ReadLimits reads limits = { sugar_pct = 20 }. Where figures may be named, a text that begins with a letter is kept as the name of
-// one; the caller knows which there are.
+// ReadLimits reads limits = { sugar_pct = 20 }. If named is true, a
+// text that begins with a letter is kept as the name of a figure, which
+// the caller checks.
 func ReadLimits(r *reading.Reader, e hclsyntax.Expression, named bool) []Limit {
 	pairs, _ := r.Pairs(e, "limits", nil)
 	var limits []Limit
 	for _, p := range pairs {
 		for _, other := range limits {
 			if other.Name == p.Key {
-				r.Fault(p.Place, "limit %q stands twice", p.Key)
+				r.Fault(p.Place, "limit %q is set twice", p.Key)
 			}
 		}
 		if named {
-			if text, _, ok := source.StringLiteral(p.Value); ok && text != "" && unicode.IsLetter([]rune(text)[0]) {
+			if text, _, ok := source.StringLiteral(p.Value); ok && text != "" &&
+				unicode.IsLetter([]rune(text)[0]) {
 				if text, at, ok := r.Text(p.Value, "limit "+p.Key); ok {
 					limits = append(limits, Limit{Name: p.Key, From: text, Place: at})
 				}
@@ -293,18 +315,21 @@ func ReadLimits(r *reading.Reader, e hclsyntax.Expression, named bool) []Limit {
 	return limits
 }
 
-// IngredientKeys are what an ingredient block may hold; figures are per 100 g, as on a label.
+// IngredientKeys are the keys of an ingredient block. Figures are per
+// 100 g, as on a label.
 var IngredientKeys = keysOf("ingredient")
 
-// readIngredient reads an ingredient of the house: like a larder item but for the figures given.
+// readIngredient reads an ingredient of the house: a larder item with
+// some figures changed, or a new one.
 func (h *House) readIngredient(r *reading.Reader, b *hclsyntax.Block) {
 	name, at := r.Label(b)
 	r.Known(b.Body, "an ingredient", IngredientKeys, nil)
 	if strings.TrimSpace(name) == "" {
-		return // reported by Label
+		return // Label reports it
 	}
 	if len(name) > 4 && strings.EqualFold(name[:4], "the ") {
-		r.Fault(at, "ingredient %q: a leading \"the\" names a part of the formula; leave it out", name)
+		r.Fault(at, "ingredient %q: a leading \"the\" names a part of the formula; leave it out",
+			name)
 		return
 	}
 	attr := b.Body.Attributes
@@ -324,7 +349,8 @@ func (h *House) readIngredient(r *reading.Reader, b *hclsyntax.Block) {
 	} else {
 		for _, key := range []string{"water", "fat", "sugar"} {
 			if attr[key] == nil {
-				r.Fault(at, "ingredient %q has no %s: add %s = \"12 %%\" from its label, or like = \"...\" with the nearest larder name", name, key, key)
+				r.Fault(at, "ingredient %q has no %s: add %s = \"12 %%\" from its label,"+
+					" or like = \"...\" with the nearest larder name", name, key, key)
 			}
 		}
 	}
@@ -335,7 +361,7 @@ func (h *House) readIngredient(r *reading.Reader, b *hclsyntax.Block) {
 		if a == nil {
 			return
 		}
-		g, ok := r.Quantity(a.Expr, 1<<quantity.Percent|quantity.AllowZero, key)
+		g, ok := r.Quantity(a.Expr, quantity.Of(quantity.Percent)|quantity.AllowZero, key)
 		if ok && (!g.IsPoint() || g.Lo > 100) {
 			r.Fault(g.Place, "%s: one figure between 0 and 100 %%", key)
 		} else if ok {
@@ -355,21 +381,25 @@ func (h *House) readIngredient(r *reading.Reader, b *hclsyntax.Block) {
 	if attr["carbohydrate"] != nil {
 		percent("carbohydrate", &item.Carbohydrate)
 	} else {
-		// What one figure gains another must lose: the carbohydrate by difference first, then the water.
-		item.Carbohydrate = max(0, 100-item.Water-item.Protein-item.Fat-item.Ash-item.Alcohol)
-		if over := item.Water + item.Protein + item.Fat + item.Ash + item.Alcohol - 100; over > 0 && attr["water"] == nil {
-			item.Water = max(0, item.Water-over)
+		// The sum stays 100 g: carbohydrate by difference takes the
+		// change first, then water.
+		rest := 100 - (item.Water + item.Protein + item.Fat + item.Ash + item.Alcohol)
+		item.Carbohydrate = max(0, rest)
+		if rest < 0 && attr["water"] == nil {
+			item.Water = max(0, item.Water+rest)
 		}
 	}
 	if item.Sugars != before.Sugars {
 		scaleSugars(&item, before)
 	}
-	if sum := item.Water + item.Protein + item.Fat + item.Carbohydrate + item.Ash + item.Alcohol; sum > 102 {
-		r.Fault(at, "ingredient %q adds up to %s of 100 g: check its figures", name, quantity.Format(sum, "g"))
+	sum := item.Water + item.Protein + item.Fat + item.Carbohydrate + item.Ash + item.Alcohol
+	if sum > 102 {
+		r.Fault(at, "ingredient %q adds up to %s of 100 g: check its figures", name,
+			quantity.Format(sum, "g"))
 	}
 	if item.Sugars > item.Carbohydrate+2 {
-		r.Fault(at, "ingredient %q has more sugar (%s) than is left for carbohydrate (%s): check its figures", name,
-			quantity.Format(item.Sugars, "%"), quantity.Format(item.Carbohydrate, "%"))
+		r.Fault(at, "ingredient %q has more sugar (%s) than carbohydrate (%s): check its figures",
+			name, quantity.Format(item.Sugars, "%"), quantity.Format(item.Carbohydrate, "%"))
 	}
 	if a := attr["density"]; a != nil {
 		if text, tat, ok := r.Text(a.Expr, "density"); ok {
@@ -381,7 +411,7 @@ func (h *House) readIngredient(r *reading.Reader, b *hclsyntax.Block) {
 		}
 	}
 	if a := attr["piece"]; a != nil {
-		if g, ok := r.Quantity(a.Expr, 1<<quantity.Mass, "piece"); ok {
+		if g, ok := r.Quantity(a.Expr, quantity.Of(quantity.Mass), "piece"); ok {
 			item.Piece = g.Lo
 		}
 	}
@@ -410,7 +440,7 @@ func (h *House) readIngredient(r *reading.Reader, b *hclsyntax.Block) {
 			h.named = map[string]bool{}
 		}
 		if !h.named[name] {
-			h.Larder.Drop(name) // for this house, instead of the one of the house that it joins
+			h.Larder.Drop(name) // replaces that of the included house
 		}
 		h.named[name] = true
 	}
@@ -419,18 +449,20 @@ func (h *House) readIngredient(r *reading.Reader, b *hclsyntax.Block) {
 	}
 }
 
-// scaleSugars keeps the split of the sugars when the label gives another sum.
+// scaleSugars scales the single sugars to the label's sum.
 func scaleSugars(item *larder.Item, before larder.Item) {
 	if before.Sugars > 0 {
 		k := item.Sugars / before.Sugars
-		item.Sucrose, item.Glucose, item.Fructose = before.Sucrose*k, before.Glucose*k, before.Fructose*k
-		item.Maltose, item.Lactose, item.Galactose = before.Maltose*k, before.Lactose*k, before.Galactose*k
+		item.Sucrose, item.Glucose = before.Sucrose*k, before.Glucose*k
+		item.Fructose, item.Maltose = before.Fructose*k, before.Maltose*k
+		item.Lactose, item.Galactose = before.Lactose*k, before.Galactose*k
 		return
 	}
 	item.Sucrose = item.Sugars
 }
 
-// readAllergens reads the codes of both jurisdictions: "milk", "nuts:almond".
+// readAllergens reads allergen codes of both jurisdictions: "milk",
+// "nuts:almond".
 func readAllergens(r *reading.Reader, e hclsyntax.Expression, item *larder.Item) {
 	names, places, _ := r.Texts(e, "allergens")
 	item.US, item.EU = nil, nil
@@ -458,12 +490,12 @@ func readAllergens(r *reading.Reader, e hclsyntax.Expression, item *larder.Item)
 	}
 }
 
-// perUnit reads a number before a fixed unit: "9.20 per kg".
+// perUnit reads a number followed by a fixed unit: "9.20 per kg".
 func perUnit(text, unit string) (float64, bool) {
 	number, ok := strings.CutSuffix(strings.ToLower(strings.Join(strings.Fields(text), " ")), unit)
 	if !ok {
 		return 0, false
 	}
-	q, fault := quantity.Read(strings.TrimSpace(number)+" g", 1<<quantity.Mass)
+	q, fault := quantity.Read(strings.TrimSpace(number)+" g", quantity.Of(quantity.Mass))
 	return q.Lo, fault == nil && q.IsPoint()
 }

@@ -55,7 +55,8 @@ const whole = `house "Quayside test kitchen" {
 
 func read(text string) (*House, *source.File, source.Problems) {
 	f := source.New("house.hcl", []byte(text))
-	h, problems := Read(f, func(string, source.Place) (*House, source.Problems) { // whatever it is like stands there, and says nothing
+	// An empty house answers every like.
+	h, problems := Read(f, func(string, source.Place) (*House, source.Problems) {
 		base := Default()
 		base.File = source.New("base.hcl", []byte("house \"base\" {}\n"))
 		return base, nil
@@ -70,8 +71,10 @@ func TestRead(t *testing.T) {
 	}
 	k := h.Kitchen
 	for name, pair := range map[string][2]float64{
-		"room": {k.Room.Lo, 21}, "room's end": {k.Room.Hi, 24}, "fridge": {k.Fridge.Lo, 35.0 / 9}, "freezer": {k.Freezer.Lo, -18}, "scale": {k.Scale.Lo, 0.1}, "bowl": {k.Bowl.Lo, 9000},
-		"bench": {k.BenchLength.Lo, 1200}, "bench's width": {k.BenchWidth.Lo, 600}, "altitude": {k.Altitude.Lo, 300},
+		"room": {k.Room.Lo, 21}, "room's end": {k.Room.Hi, 24}, "fridge": {k.Fridge.Lo, 35.0 / 9},
+		"freezer": {k.Freezer.Lo, -18}, "scale": {k.Scale.Lo, 0.1}, "bowl": {k.Bowl.Lo, 9000},
+		"bench": {k.BenchLength.Lo,
+			1200}, "bench's width": {k.BenchWidth.Lo, 600}, "altitude": {k.Altitude.Lo, 300},
 		"limit": {h.Sets[0].Limits[0].Value, 1.4},
 	} {
 		if math.Abs(pair[0]-pair[1]) > 1e-9 {
@@ -83,27 +86,32 @@ func TestRead(t *testing.T) {
 		t.Errorf("smoked butter is %+v", butter)
 	}
 	carob, ok := h.Larder.Find("carob")
-	if !ok || carob.Sucrose != 49 || carob.Carbohydrate != 90 || len(carob.US) != 1 || len(carob.EU) != 2 {
+	if !ok || carob.Sucrose != 49 || carob.Carbohydrate != 90 || len(carob.US) != 1 ||
+		len(carob.EU) != 2 {
 		t.Errorf("carob is %+v", carob)
 	}
 	if tins := h.FormulaOptions().Tins; len(tins) != 1 || tins[0] != "long tin" {
 		t.Errorf("tins are %q", tins)
 	}
-	if w := h.Waivers; len(w) != 1 || w[0].Rule != "spoons" || w[0].Because != "they are calibrated" || w[0].Formula != "Cardamom*" || !w[0].HasUntil || w[0].Until != "2027-03-31" || w[0].Place.Line() != 35 || w[0].UntilAt.Line() != 38 {
+	if w := h.Waivers; len(w) != 1 || w[0].Rule != "spoons" ||
+		w[0].Because != "they are calibrated" || w[0].Formula != "Cardamom*" || !w[0].HasUntil ||
+		w[0].Until != "2027-03-31" || w[0].Place.Line() != 35 || w[0].UntilAt.Line() != 38 {
 		t.Errorf("waivers are %+v", w)
 	}
 	if k.Code != "uk" || k.CodeAt.Line() != 12 || h.PacksAt.Line() != 3 {
-		t.Errorf("the code is %q at line %d, packs stand at line %d", k.Code, k.CodeAt.Line(), h.PacksAt.Line())
+		t.Errorf("the code is %q at line %d, packs stand at line %d", k.Code, k.CodeAt.Line(),
+			h.PacksAt.Line())
 	}
-	if len(h.Packs) != 2 || h.FailAt.String() != "risk" || !h.Sets[0].HasLvl {
+	if len(h.Packs) != 2 || h.FailAt.String() != "risk" || !h.Sets[0].HasLevel {
 		t.Errorf("%+v", h)
 	}
-	if clean := Default(); clean.Larder == h.Larder || clean.Kitchen.Room.Lo != 22 || clean.FailAt.String() != "stop" {
+	if clean := Default(); clean.Larder == h.Larder || clean.Kitchen.Room.Lo != 22 ||
+		clean.FailAt.String() != "stop" {
 		t.Error("one house changed the defaults of the next")
 	}
 }
 
-// Each fault with the bytes that it marks.
+// TestFaults checks each fault with the bytes that it marks.
 func TestFaults(t *testing.T) {
 	for _, test := range []struct{ change, to, marked, says string }{
 		{`room     =`, `rom      =`, `rom`, "room"},
@@ -138,21 +146,23 @@ func TestFaults(t *testing.T) {
 		{`house "Quayside test kitchen"`, `house`, `house`, "name"},
 		{`house "Quayside test kitchen"`, `hose "Quayside test kitchen"`, `hose`, "house"},
 	} {
-		text := strings.Replace(strings.Replace(whole, "1.2 m x 60 cm", "120 x 60 cm", 1), strings.Replace(test.change, "1.2 m x 60 cm", "120 x 60 cm", 1), test.to, 1)
+		text := strings.Replace(strings.Replace(whole, "1.2 m x 60 cm", "120 x 60 cm", 1),
+			strings.Replace(test.change, "1.2 m x 60 cm", "120 x 60 cm", 1), test.to, 1)
 		_, f, problems := read(text)
 		if len(problems) == 0 {
 			t.Errorf("%s for %s is accepted", test.to, test.change)
 			continue
 		}
 		p := problems[0]
-		if got := string(f.Text[p.Place.Start:p.Place.End]); got != test.marked || !strings.Contains(p.Text, test.says) {
+		if got := string(f.Text[p.Place.Start:p.Place.End]); got != test.marked ||
+			!strings.Contains(p.Text, test.says) {
 			t.Errorf("%s for %s: marks %q: %v", test.to, test.change, got, problems)
 		}
 	}
 }
 
-// FuzzHouse reads any bytes as a house file. Either there are problems, each at a place of the file, or the house is one that
-// a formula can be judged in.
+// FuzzHouse reads any bytes as a house file. It checks that there are
+// problems, each at a place of the file, or else a usable house.
 func FuzzHouse(f *testing.F) {
 	f.Add([]byte(whole))
 	f.Add([]byte(strings.ReplaceAll(strings.Replace(whole, "1.2 m x", "120 x", 1), "\n", "\r\n")))
@@ -165,8 +175,10 @@ func FuzzHouse(f *testing.F) {
 		}
 		h, file, problems := read(string(text))
 		for _, p := range problems {
-			if p.Text == "" || p.Place.File != file || p.Place.Start < 0 || p.Place.Start > p.Place.End || p.Place.End > len(text) {
-				t.Fatalf("%q stands at %d to %d of %d", p.Text, p.Place.Start, p.Place.End, len(text))
+			if p.Text == "" || p.Place.File != file || p.Place.Start < 0 ||
+				p.Place.Start > p.Place.End || p.Place.End > len(text) {
+				t.Fatalf("%q stands at %d to %d of %d", p.Text, p.Place.Start, p.Place.End,
+					len(text))
 			}
 			for _, at := range []int{p.Place.Start, p.Place.End} {
 				if utf8.Valid(text) && at < len(text) && !utf8.RuneStart(text[at]) {
@@ -179,8 +191,11 @@ func FuzzHouse(f *testing.F) {
 		}
 		k := h.Kitchen
 		for i, iv := range []struct{ Lo, Hi, least, most float64 }{
-			{k.Room.Lo, k.Room.Hi, -10, 50}, {k.Fridge.Lo, k.Fridge.Hi, -5, 20}, {k.Freezer.Lo, k.Freezer.Hi, -90, 0}, {k.Scale.Lo, k.Scale.Hi, 1e-9, 1000},
-			{k.Bowl.Lo, k.Bowl.Hi, 1e-9, 1e6}, {k.BenchLength.Lo, k.BenchLength.Hi, 1e-9, 1e9}, {k.BenchWidth.Lo, k.BenchWidth.Hi, 1e-9, 1e9}, {k.Altitude.Lo, k.Altitude.Hi, 0, 6000},
+			{k.Room.Lo, k.Room.Hi, -10, 50}, {k.Fridge.Lo, k.Fridge.Hi, -5, 20}, {k.Freezer.Lo,
+				k.Freezer.Hi, -90, 0}, {k.Scale.Lo, k.Scale.Hi, 1e-9, 1000},
+			{k.Bowl.Lo, k.Bowl.Hi, 1e-9, 1e6}, {k.BenchLength.Lo, k.BenchLength.Hi, 1e-9, 1e9}, {
+				k.BenchWidth.Lo, k.BenchWidth.Hi, 1e-9,
+				1e9}, {k.Altitude.Lo, k.Altitude.Hi, 0, 6000},
 		} {
 			if !(iv.least <= iv.Lo && iv.Lo <= iv.Hi && iv.Hi <= iv.most) {
 				t.Fatalf("figure %d of the kitchen is %v to %v", i, iv.Lo, iv.Hi)
@@ -194,20 +209,24 @@ func FuzzHouse(f *testing.F) {
 		shipped := larder.New()
 		for _, name := range h.Larder.Names() {
 			if _, ok := shipped.Find(name); ok {
-				continue // the larder's own tests hold its table
+				continue // the larder's tests check its table
 			}
 			item, ok := h.Larder.Find(name)
 			if !ok {
 				t.Fatalf("the larder lists %q and does not find it", name)
 			}
-			for _, x := range []float64{item.Water, item.Protein, item.Fat, item.Carbohydrate, item.Ash, item.Alcohol, item.Salt, item.Sugars} {
+			for _, x := range []float64{item.Water, item.Protein, item.Fat, item.Carbohydrate,
+				item.Ash, item.Alcohol, item.Salt, item.Sugars} {
 				if !(x >= 0 && x <= 101) {
 					t.Fatalf("%q holds %v per 100 g: %+v", name, x, item)
 				}
 			}
-			sum := item.Water + item.Protein + item.Fat + item.Carbohydrate + item.Ash + item.Alcohol
-			sugars := item.Sucrose + item.Glucose + item.Fructose + item.Lactose + item.Maltose + item.Galactose
-			if sum > 103 || math.Abs(sugars-item.Sugars) > 0.05 || item.Flour < 0 || item.Flour > 1 || item.Density < 0 || item.Piece < 0 || item.Price.PerKg < 0 {
+			sum := item.Water + item.Protein + item.Fat +
+				item.Carbohydrate + item.Ash + item.Alcohol
+			sugars := item.Sucrose + item.Glucose + item.Fructose +
+				item.Lactose + item.Maltose + item.Galactose
+			if sum > 103 || math.Abs(sugars-item.Sugars) > 0.05 || item.Flour < 0 ||
+				item.Flour > 1 || item.Density < 0 || item.Piece < 0 || item.Price.PerKg < 0 {
 				t.Fatalf("%q makes no sense: %+v", name, item)
 			}
 		}

@@ -1,12 +1,18 @@
 package house
 
-// Keys are what the blocks of a house file may hold, each with its default, in the order of the reference page. The reader takes its
-// lists of known words from here, so the page cannot name a key that is not read, nor leave one out. What a kitchen block holds stands
-// in package kitchen.
+import "slices"
+
+// Keys are the keys of the blocks of a house file with their defaults,
+// in the order of the reference page. The reader takes its known keys
+// from here, so the page lists exactly the keys that are read. Package
+// kitchen holds those of a kitchen block.
 var Keys = []struct{ Block, Name, Default, Means string }{
 	{"house", "about", "", "a line about the house, for people"},
-	{"house", "like", "", "another house file that this one stands upon: \"../house.hcl\""},
-	{"house", "packs", "all shipped packs", "the packs in force: shipped ones by name, own ones by \"./folder\""},
+	{"house", "like", "", "another house file that this one includes: \"../house.hcl\""},
+	{
+		"house", "packs", "all shipped packs",
+		"the packs in force: shipped ones by name, own ones by \"./folder\"",
+	},
 	{"house", "fail_at", "stop", "the level from which findings fail a run: stop, risk or note"},
 	{"house", "kitchen", "", "block: the room, the cold and the equipment"},
 	{"house", "tin", "", "block: a baking tin, by name"},
@@ -14,7 +20,7 @@ var Keys = []struct{ Block, Name, Default, Means string }{
 	{"house", "set", "", "block: another level or other limits for a rule, by name"},
 	{"house", "waive", "", "block: sets the findings of a rule aside, by name"},
 	{"tin", "inside", "must be given", "length, width and height: \"300 x 100 x 100 mm\""},
-	{"ingredient", "like", "", "a larder name that it is like but for the figures given"},
+	{"ingredient", "like", "", "a larder name whose figures it has, except those given"},
 	{"ingredient", "aliases", "none", "other names for it"},
 	{"ingredient", "water", "that of like", "water, % of its mass; must be given without like"},
 	{"ingredient", "protein", "that of like", "protein, % of its mass"},
@@ -31,20 +37,21 @@ var Keys = []struct{ Block, Name, Default, Means string }{
 	{"ingredient", "source", "house file", "where its figures come from"},
 	{"set", "level", "the rule's", "stop, risk or note"},
 	{"set", "limits", "the rule's", "{ name = number }"},
-	{"set", "because", "", "why; must be given where a rule of food safety becomes less strict"},
-	{"waive", "because", "must be given", "why; every report shows it"},
+	{"set", "because", "",
+		"the reason; must be given where a rule of food safety becomes less strict"},
+	{"waive", "because", "must be given", "the reason; every report shows it"},
 	{"waive", "formula", "all formulas", "a pattern of names, * and ? standing for letters"},
 	{"waive", "until", "no end", "the last day it holds: \"2027-03-31\""},
 }
 
-// blocks are the keys that open a block.
-var blocks = map[string]bool{"kitchen": true, "tin": true, "ingredient": true, "set": true, "waive": true}
+// blocks are the keys of a house that are blocks.
+var blocks = []string{"kitchen", "tin", "ingredient", "set", "waive"}
 
-// keysOf lists what a block may hold, apart from blocks within it.
+// keysOf returns the keys of a block, except nested blocks.
 func keysOf(block string) []string {
 	var out []string
 	for _, k := range Keys {
-		if k.Block == block && (block != "house" || !blocks[k.Name]) {
+		if k.Block == block && (block != "house" || !slices.Contains(blocks, k.Name)) {
 			out = append(out, k.Name)
 		}
 	}

@@ -7,43 +7,54 @@ import (
 	"forebake/engine/science/microbe"
 )
 
-// Codes are the codes that a kitchen can name. Advice to consumers and texts known at second hand are not among them.
+// Codes are the codes of law that a kitchen can name. Consumer advice
+// and texts known at second hand are not among them.
 var Codes = []string{"us-food-code", "eu-852-2004", "uk"}
 
-// law is the limits of one code, what it borrows them for, and in words whose they are.
+// law holds the limits of one code, and a note that names their origin.
 type law struct {
 	limits microbe.Limits
 	note   string
 }
 
-// laws holds the limits of every code, and under "" those of a kitchen that names none. They are put together when first asked
-// for: most runs ask for none.
+// laws holds the limits of each code, and under "" those of a kitchen
+// that names no code. They are computed on first use, because most
+// runs need none.
 var laws = sync.OnceValue(func() map[string]law {
 	strictest := microbe.Strictest(Codes...)
-	all := map[string]law{"": {strictest, "the strictest figures of " + and(Codes) + ", since the house file names no code (kitchen { code = \"...\" })"}}
+	ofAll := joinAnd(Codes)
+	all := map[string]law{"": {
+		limits: strictest,
+		note: "the strictest figures of " + ofAll +
+			", since the house file names no code (kitchen { code = \"...\" })",
+	}}
 	for _, code := range Codes {
 		own, _ := microbe.ForCode(code)
 		limits, borrowed := own.Or(strictest)
 		note := "those of " + code
 		switch {
 		case own.ColdC.Known() && len(borrowed) > 0:
-			note += "; it has no figure for " + and(borrowed) + ", and there the strictest of " + and(Codes) + " stands"
+			note += "; it has no figure for " + joinAnd(borrowed) +
+				", so the strictest of " + ofAll + " holds there"
 		case len(borrowed) > 0:
-			note = code + " gives no figures (" + own.Note + "); these are the strictest of " + and(Codes)
+			note = code + " gives no figures (" + own.Note +
+				"); these are the strictest of " + ofAll
 		}
 		all[code] = law{limits, note}
 	}
 	return all
 })
 
-// Law is what the code of the kitchen asks of food that needs time and temperature control. A code that has no figure for
-// something takes the strictest of all of Codes, and so does a kitchen that names no code: a silent code is no leave.
+// Law returns the limits of the kitchen's code for food that needs time
+// and temperature control. Where the code has no figure, or the kitchen
+// names no code, the strictest figure of all Codes holds: silence is
+// not permission.
 func (k *Kitchen) Law() microbe.Limits { return laws()[k.Code].limits }
 
-// CodeNote says whose figures Law gives.
+// CodeNote names the origin of the figures of Law.
 func (k *Kitchen) CodeNote() string { return laws()[k.Code].note }
 
-// lawFigures are the figures of a code by the names that facts and rules know them by.
+// lawFigures maps the names of facts to the figures of a code.
 var lawFigures = map[string]func(*microbe.Limits) microbe.Limit{
 	"cold_hold_c":    func(l *microbe.Limits) microbe.Limit { return l.ColdC },
 	"hot_hold_c":     func(l *microbe.Limits) microbe.Limit { return l.HotHoldC },
@@ -59,7 +70,8 @@ var lawFigures = map[string]func(*microbe.Limits) microbe.Limit{
 	"thaw_water_c":   func(l *microbe.Limits) microbe.Limit { return l.ThawWaterC },
 }
 
-// Figure gives the kitchen's figure of the law under the name of its fact; false for a name that is none.
+// Figure returns the kitchen's legal limit for the name of its fact,
+// and false for another name.
 func (k *Kitchen) Figure(name string) (microbe.Limit, bool) {
 	of, ok := lawFigures[name]
 	if !ok {
@@ -69,8 +81,9 @@ func (k *Kitchen) Figure(name string) (microbe.Limit, bool) {
 	return of(&l), true
 }
 
-// FigureSource says where the kitchen's figure comes from: the section of the law, and why this law where the kitchen did not
-// choose it. "" for a name that is no figure of the law.
+// FigureSource returns the source of the kitchen's legal limit: the
+// section of the code, and why that code applies if the kitchen did not
+// choose it. It returns "" for a name without a legal limit.
 func (k *Kitchen) FigureSource(name string) string {
 	l, ok := k.Figure(name)
 	if !ok {
@@ -79,14 +92,16 @@ func (k *Kitchen) FigureSource(name string) string {
 	own, _ := microbe.ForCode(k.Code)
 	switch {
 	case k.Code == "":
-		return l.Source + ", the strictest of " + and(Codes)
+		return l.Source + ", the strictest of " + joinAnd(Codes)
 	case !lawFigures[name](&own).Known():
-		return l.Source + ", the strictest of " + and(Codes) + ", since " + k.Code + " has no figure for it"
+		return l.Source + ", the strictest of " + joinAnd(Codes) +
+			", since " + k.Code + " has no figure for it"
 	}
 	return l.Source
 }
 
-// LawSources names the section of each code that has a figure of that name.
+// LawSources lists the section of each code that has a figure
+// of that name.
 func LawSources(name string) string {
 	var list []string
 	for _, code := range Codes {
@@ -98,20 +113,11 @@ func LawSources(name string) string {
 	return strings.Join(list, "; ")
 }
 
-// and puts names in a row as one says them.
-func and(names []string) string {
+// joinAnd joins names with commas and a final "and".
+func joinAnd(names []string) string {
 	last := len(names) - 1
 	if last < 1 {
 		return strings.Join(names, "")
 	}
 	return strings.Join(names[:last], ", ") + " and " + names[last]
-}
-
-func contains(list []string, word string) bool {
-	for _, x := range list {
-		if x == word {
-			return true
-		}
-	}
-	return false
 }

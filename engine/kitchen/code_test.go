@@ -19,16 +19,21 @@ func TestLaw(t *testing.T) {
 		source     string
 		note       string
 	}{
-		{"", "cold_hold_c", 5, "3-501.16(A)(2), the strictest of us-food-code, eu-852-2004 and uk", "the strictest figures of us-food-code, eu-852-2004 and uk, since the house file names no code"},
+		{"", "cold_hold_c", 5, "3-501.16(A)(2), the strictest of us-food-code, eu-852-2004 and uk",
+			"the strictest figures of us-food-code, eu-852-2004 and uk, " +
+				"since the house file names no code"},
 		{"", "hot_hold_c", 63, "(England) Regulations 2013", ""},
 		{"", "hot_out_h", 2, "para 7(2), the strictest of", ""},
-		{"us-food-code", "cold_hold_c", 5, "FDA Food Code 2022 3-501.16(A)(2)", "those of us-food-code"},
+		{"us-food-code", "cold_hold_c", 5, "FDA Food Code 2022 3-501.16(A)(2)",
+			"those of us-food-code"},
 		{"us-food-code", "hot_hold_c", 57, "3-501.16(A)(1)", ""},
 		{"us-food-code", "cool_first_h", 2, "3-501.14(A)(1)", ""},
 		{"us-food-code", "keep_cold_days", 7, "3-501.17(A)", ""},
-		{"uk", "cold_hold_c", 8, "para 2(1)", "those of uk; it has no figure for cooling, keeping, reheating, shell eggs and thawing, and there the strictest"},
+		{"uk", "cold_hold_c", 8, "para 2(1)", "those of uk; it has no figure for cooling, " +
+			"keeping, reheating, shell eggs and thawing, so the strictest"},
 		{"uk", "cool_first_h", 2, "since uk has no figure for it", ""},
-		{"eu-852-2004", "cold_hold_c", 5, "since eu-852-2004 has no figure for it", "eu-852-2004 gives no figures"},
+		{"eu-852-2004", "cold_hold_c", 5, "since eu-852-2004 has no figure for it",
+			"eu-852-2004 gives no figures"},
 	} {
 		k := Default()
 		k.Code = c.code
@@ -42,7 +47,7 @@ func TestLaw(t *testing.T) {
 			t.Errorf("%s: %q", c.code, got)
 		}
 	}
-	// A chosen code is quoted alone: nothing is borrowed that it has.
+	// A chosen code is quoted alone: it borrows no figure that it has.
 	us := Default()
 	us.Code = "us-food-code"
 	for name := range lawFigures {
@@ -58,7 +63,8 @@ func TestLaw(t *testing.T) {
 	}
 }
 
-// Whatever keeps the default keeps every code that a kitchen can name.
+// TestNoCodeIsStrictest checks that the default limits satisfy every
+// code that a kitchen can name.
 func TestNoCodeIsStrictest(t *testing.T) {
 	none := Default().Law()
 	for _, code := range Codes {
@@ -69,7 +75,8 @@ func TestNoCodeIsStrictest(t *testing.T) {
 			own, strict := of(&law), of(&none)
 			for _, x := range []float64{-20, 0, 2, 3.99, 4, 5, 6, 7, 8, 21, 57, 60, 63, 74} {
 				if own.Op != microbe.From && strict.Allows(x) && !own.Allows(x) {
-					t.Errorf("%s %s: %v is refused, and with no code named it is allowed", code, name, x)
+					t.Errorf("%s %s: %v is refused, and with no code named it is allowed", code,
+						name, x)
 				}
 			}
 		}

@@ -1,10 +1,13 @@
-// Package kitchen is the room, the cold and the equipment that a formula is judged in.
+// Package kitchen holds the kitchen in which a formula is judged: room,
+// cold storage, equipment and the code of law.
 //
-// The house file and the trials of rule packs give it; package facts reads it. Everything in it has a stated default, so
-// that no house file is needed.
+// The house file and the trials of rule packs set it, and package
+// facts reads it. Every value has a stated default, so that no house
+// file is needed.
 package kitchen
 
 import (
+	"slices"
 	"strings"
 
 	"github.com/hashicorp/hcl/v2/hclsyntax"
@@ -15,20 +18,24 @@ import (
 	"forebake/engine/source"
 )
 
-// Kitchen holds the figures in base units: C, g, mm, m. A figure that was not written holds its default and no place.
+// Kitchen holds the figures in base units: C, g, mm, m. A figure that
+// was not written has its default and no place.
 type Kitchen struct {
 	Room, Fridge, Freezer   reading.Given // C
 	Scale                   reading.Given // weighing resolution, g
-	Bowl                    reading.Given // most dough the mixer takes, g
+	Bowl                    reading.Given // most dough that the mixer takes, g
 	BenchLength, BenchWidth reading.Given // mm
 	Altitude                reading.Given // m above the sea
-	Friction                reading.Given // how much the house's mixer warms a dough, C; not set unless measured
-	Code                    string        // whose limits for cold, heat and time hold, one of Codes; "" names none
-	CodeAt                  source.Place
-	Tins                    []Tin
+	// Friction is how much the house's mixer warms a dough, C. It is
+	// set only if measured.
+	Friction reading.Given
+	// Code is the code whose limits hold: one of Codes, or "" for none.
+	Code   string
+	CodeAt source.Place
+	Tins   []Tin
 }
 
-// Tin is a baking tin; Inside is its length, width and height in mm.
+// Tin is a baking tin. Inside is its length, width and height in mm.
 type Tin struct {
 	Name   string
 	Place  source.Place
@@ -54,33 +61,46 @@ func (k *Kitchen) TinNames() []string {
 	return names
 }
 
-// Keys are what a kitchen block may hold, each with its default and where that comes from, for the reference page.
+// Keys are the keys of a kitchen block with their defaults, for its
+// reader and the reference page.
 var Keys = []struct{ Name, Default, Means string }{
 	{"room", "22 C", "temperature of the room"},
-	{"fridge", "4 C", "temperature inside the fridge, measured, not its dial"},
+	{"fridge", "4 C", "temperature inside the fridge, measured; not that of its dial"},
 	{"freezer", "-18 C", "temperature inside the freezer"},
 	{"scale", "1 g", "smallest step that the scale shows"},
 	{"bowl", "9 kg", "most dough that the mixer takes"},
 	{"bench", "120 x 60 cm", "free bench for sheeting"},
-	{"friction", "by the method: by hand 1 C, spiral 6.5 C", "how much the mixer warms a dough, measured in the house"},
-	{"code", "the strictest figures of us-food-code, eu-852-2004 and uk", "the code of the place, which gives the limits for cold, heat and time"},
+	{
+		"friction", "by the method: by hand 1 C, spiral 6.5 C",
+		"how much the mixer warms a dough, measured in the house",
+	},
+	{
+		"code", "the strictest figures of us-food-code, eu-852-2004 and uk",
+		"the code of the place, which sets the limits for cold, heat and time",
+	},
 	{"altitude", "0 m", "height above the sea: water boils cooler high up"},
 }
 
-// Default is the kitchen of somebody who wrote no house file (common practice, no source).
+// Default returns the kitchen without a house file (common
+// practice, no source).
 func Default() *Kitchen {
 	return &Kitchen{
-		Room: plain(quantity.Temperature, 22), Fridge: plain(quantity.Temperature, 4), Freezer: plain(quantity.Temperature, -18),
-		Scale: plain(quantity.Mass, 1), Bowl: plain(quantity.Mass, 9000),
-		BenchLength: plain(quantity.Length, 1200), BenchWidth: plain(quantity.Length, 600), Altitude: plain(quantity.Length, 0),
+		Room:        defaultOf(quantity.Temperature, 22),
+		Fridge:      defaultOf(quantity.Temperature, 4),
+		Freezer:     defaultOf(quantity.Temperature, -18),
+		Scale:       defaultOf(quantity.Mass, 1),
+		Bowl:        defaultOf(quantity.Mass, 9000),
+		BenchLength: defaultOf(quantity.Length, 1200),
+		BenchWidth:  defaultOf(quantity.Length, 600),
+		Altitude:    defaultOf(quantity.Length, 0),
 	}
 }
 
-func plain(k quantity.Kind, x float64) reading.Given {
+func defaultOf(k quantity.Kind, x float64) reading.Given {
 	return reading.Given{Quantity: quantity.Quantity{Kind: k, Interval: figure.Point(x)}}
 }
 
-// Read reads a kitchen block over k.
+// Read reads a kitchen block into k, over the values that k has.
 func Read(r *reading.Reader, b *hclsyntax.Block, k *Kitchen) {
 	r.NoLabel(b)
 	names := make([]string, len(Keys))
@@ -88,7 +108,7 @@ func Read(r *reading.Reader, b *hclsyntax.Block, k *Kitchen) {
 		names[i] = key.Name
 	}
 	r.Known(b.Body, "a kitchen", names, nil)
-	set := func(to *reading.Given, key string, kinds quantity.Kinds, lo, hi float64, sane string) {
+	set := func(to *reading.Given, key string, kinds quantity.Kinds, lo, hi float64, usual string) {
 		a := b.Body.Attributes[key]
 		if a == nil {
 			return
@@ -98,23 +118,26 @@ func Read(r *reading.Reader, b *hclsyntax.Block, k *Kitchen) {
 			return
 		}
 		if g.Interval.Lo < lo || g.Interval.Hi > hi {
-			r.Fault(g.Place, "%s: %s cannot be meant; %s", key, g.Text, sane)
+			r.Fault(g.Place, "%s: %s is implausible; %s", key, g.Text, usual)
 			return
 		}
 		*to = g
 	}
-	set(&k.Room, "room", 1<<quantity.Temperature, -10, 50, "a room has -10 to 50 C")
-	set(&k.Fridge, "fridge", 1<<quantity.Temperature, -5, 20, "a fridge has -5 to 20 C")
-	set(&k.Freezer, "freezer", 1<<quantity.Temperature, -90, 0, "a freezer has -90 to 0 C")
-	set(&k.Scale, "scale", 1<<quantity.Mass, 0, 1000, "a scale shows steps of at most 1 kg")
-	set(&k.Bowl, "bowl", 1<<quantity.Mass, 0, 1e6, "a mixer takes at most 1000 kg")
-	set(&k.Altitude, "altitude", 1<<quantity.Length|quantity.AllowZero, 0, 6e6, "no kitchen stands above 6000 m")
+	set(&k.Room, "room", quantity.Of(quantity.Temperature), -10, 50, "a room is at -10 to 50 C")
+	set(&k.Fridge, "fridge", quantity.Of(quantity.Temperature), -5, 20, "a fridge is at -5 to 20 C")
+	set(&k.Freezer, "freezer", quantity.Of(quantity.Temperature), -90, 0,
+		"a freezer is at -90 to 0 C")
+	set(&k.Scale, "scale", quantity.Of(quantity.Mass), 0, 1000,
+		"a scale shows steps of at most 1 kg")
+	set(&k.Bowl, "bowl", quantity.Of(quantity.Mass), 0, 1e6, "a mixer takes at most 1000 kg")
+	heights := quantity.Of(quantity.Length) | quantity.AllowZero
+	set(&k.Altitude, "altitude", heights, 0, 6e6, "the most is 6000 m")
 	if k.Altitude.Set {
 		k.Altitude.Interval = k.Altitude.Interval.Scale(0.001)
 	}
 	if a := b.Body.Attributes["code"]; a != nil {
 		if word, at, ok := r.Text(a.Expr, "code"); ok {
-			if !contains(Codes, word) {
+			if !slices.Contains(Codes, word) {
 				r.Unknown(at, "code", word, "the codes that a kitchen can name", Codes)
 			} else {
 				k.Code, k.CodeAt = word, at
@@ -122,10 +145,10 @@ func Read(r *reading.Reader, b *hclsyntax.Block, k *Kitchen) {
 		}
 	}
 	if a := b.Body.Attributes["friction"]; a != nil {
-		if g, ok := r.Quantity(a.Expr, 1<<quantity.Temperature, "friction"); ok {
+		if g, ok := r.Quantity(a.Expr, quantity.Of(quantity.Temperature), "friction"); ok {
 			switch {
 			case g.Unit != "C":
-				r.Fault(g.Place, "friction: a rise is written in C: 9 F of rise are 5 C")
+				r.Fault(g.Place, "friction: write the rise in C; a rise of 9 F is 5 C")
 			case g.Lo < 0 || g.Hi > 20:
 				r.Fault(g.Place, "friction: a mixer warms a dough by 0 to 20 C")
 			default:
@@ -155,8 +178,9 @@ func (k *Kitchen) readBench(r *reading.Reader, a *hclsyntax.Attribute) {
 		r.Fault(at, "bench: the lengths have no unit; write \"%s cm\"", strings.TrimSpace(text))
 		return
 	}
-	length, ok1 := r.QuantityText(strings.TrimSpace(long)+" "+unit, at, 1<<quantity.Length, "bench")
-	width, ok2 := r.QuantityText(wide, at, 1<<quantity.Length, "bench")
+	length, ok1 := r.QuantityText(strings.TrimSpace(long)+" "+unit, at,
+		quantity.Of(quantity.Length), "bench")
+	width, ok2 := r.QuantityText(wide, at, quantity.Of(quantity.Length), "bench")
 	if ok1 && ok2 {
 		k.BenchLength, k.BenchWidth = length, width
 	}
@@ -179,11 +203,11 @@ func ReadTin(r *reading.Reader, b *hclsyntax.Block, k *Kitchen) {
 		if !strings.EqualFold(strings.TrimSpace(other.Name), strings.TrimSpace(t.Name)) {
 			continue
 		}
-		if other.Place.File != t.Place.File { // of a house that this one joins
+		if other.Place.File != t.Place.File { // defined in an included house
 			k.Tins[i] = t
 			return
 		}
-		r.Fault(t.Place, "tin %q stands twice, first at line %d", t.Name, other.Place.Line())
+		r.Fault(t.Place, "tin %q is defined twice, first at line %d", t.Name, other.Place.Line())
 	}
 	k.Tins = append(k.Tins, t)
 }

@@ -5,25 +5,27 @@ import (
 	"strings"
 )
 
-// Allergen is one entry of a jurisdiction's list of allergens to declare.
+// Allergen is one entry of a jurisdiction's list of allergens that must
+// be declared.
 type Allergen struct {
 	Jurisdiction string // "US" or "EU"
 	Code         string
 	Plain        string // short name for a screen
-	Name         string // as the law's list has it, shortened
+	Name         string // as in the law's list, shortened
 	Reference    string // the law
 	Basis        string
 }
 
-// Allergens returns both lists, the US nine and then the EU fourteen.
+// Allergens returns both lists: the nine of the US, then the
+// fourteen of the EU.
 func Allergens() []Allergen { return slices.Clone(allergens[:]) }
 
-// AllergenName returns a short plain name for a code as Item holds it: EU
-// "gluten_cereals:wheat" is "cereals containing gluten (wheat)". A final ? is
-// spelt out, since such an allergen is not asserted. An unknown code comes back
-// as it is.
+// AllergenName returns a short plain name for a code as Item holds it:
+// EU "gluten_cereals:wheat" is "cereals containing gluten (wheat)". A
+// final ? is spelt out, because such an allergen is not asserted. An
+// unknown code is returned unchanged.
 func AllergenName(jurisdiction, code string) string {
-	a := lookAllergen(jurisdiction, code)
+	a := findAllergen(jurisdiction, code)
 	if a == nil {
 		return code
 	}
@@ -40,8 +42,9 @@ func AllergenName(jurisdiction, code string) string {
 	return a.Plain
 }
 
-// lookAllergen takes a code with or without its member and question mark.
-func lookAllergen(jurisdiction, code string) *Allergen {
+// findAllergen finds the entry of a code, with or without its member
+// and question mark.
+func findAllergen(jurisdiction, code string) *Allergen {
 	code, _, _ = strings.Cut(strings.TrimSuffix(code, "?"), ":")
 	for i := range allergens {
 		if a := &allergens[i]; a.Code == code && a.Jurisdiction == jurisdiction {

@@ -1,7 +1,7 @@
 //go:build ignore
 
-// This program writes table.go from larder.csv and allergens.csv. Run it in this
-// folder by "go generate" after either file has changed.
+// This program writes table.go from larder.csv and allergens.csv. Run
+// it with "go generate" in this folder after a change of either file.
 package main
 
 import (

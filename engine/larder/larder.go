@@ -1,17 +1,18 @@
-// Package larder knows what ingredients are made of: composition, density, mass
-// of a piece, allergens, and the traits that baking rules ask about. The formula
-// reader and the facts call it; the house file adds items to it. It never reads
-// a formula, never guesses a missing figure, and never asserts an allergen that
-// its table marks as only often present.
+// Package larder holds the ingredients: composition, density, mass of a
+// piece, allergens, and the traits that baking rules use. The formula
+// reader and the facts call it; the house file adds items. It reads no
+// formula and guesses no missing figure. It asserts no allergen that
+// its table marks as often present.
 //
-// The shipped table is larder.csv, the file to edit, turned by "go generate"
-// into static Go values that cost nothing at start-up. Its figures are g per
-// 100 g. Carbohydrate is total by difference and includes fibre and sugars; ash
-// includes salt; salt is sodium x 2.54/1000 where salt is added, and 0 where the
-// sodium is native. In milk and cream the sugars were analysed while
-// carbohydrate is by difference, so sugars may exceed it slightly. The density
-// of powders, pieces and solids is the bulk density of a named household
-// measure (1 US cup 236.588 mL, tbsp 14.787 mL, tsp 4.929 mL, fl oz 29.574 mL).
+// The shipped table is larder.csv. "go generate" converts it to static
+// Go values, which cost nothing at start-up. Its figures are g per 100
+// g. Carbohydrate is total by difference and includes fibre and sugars;
+// ash includes salt; salt is sodium x 2.54/1000 where salt is added,
+// and 0 where the sodium is native. In milk and cream the sugars were
+// analysed and carbohydrate is by difference, so sugars may exceed it
+// slightly. The density of powders, pieces and solids is the bulk
+// density of a named household measure (1 US cup 236.588 mL, tbsp
+// 14.787 mL, tsp 4.929 mL, fl oz 29.574 mL).
 //
 // Figures that are not from the composition tables:
 //   - how far a spoon or cup of a solid moves with packing: 5 % for free-flowing
@@ -38,10 +39,11 @@ import (
 	"forebake/engine/larder/internal/names"
 )
 
-// Class is the kind of ingredient that a baker would turn as one lever.
+// Class is the class of an ingredient. A baker changes the ingredients
+// of one class together.
 type Class string
 
-// The classes. Every item has one; a house item of another class is refused.
+// The classes. Every item has one of them.
 const (
 	ClassFlour     Class = "flour"
 	ClassStarch    Class = "starch"
@@ -62,14 +64,15 @@ const (
 
 func (c Class) known() bool {
 	switch c {
-	case ClassFlour, ClassStarch, ClassLiquid, ClassDairy, ClassEgg, ClassFat, ClassSugar, ClassSalt,
+	case ClassFlour, ClassStarch, ClassLiquid, ClassDairy, ClassEgg, ClassFat, ClassSugar,
+		ClassSalt,
 		ClassYeast, ClassLeaven, ClassChocolate, ClassNut, ClassFruit, ClassSpice, ClassOther:
 		return true
 	}
 	return false
 }
 
-// Trait is a set of yes-or-no properties.
+// Trait is a set of boolean properties.
 type Trait uint32
 
 // The traits.
@@ -95,82 +98,80 @@ const (
 	Gelatin                       // sets, unless an EnzymeFruit undoes it
 )
 
-// Price is what an ingredient costs. Shipped items have none.
+// Price is the price of an ingredient. Shipped items have none.
 type Price struct {
 	PerKg float64 // money for 1 kg, in the house's currency
 	Known bool
 }
 
-// Item is one ingredient. Items are shared: nobody changes one after it is in a
-// larder; to make a like one, copy it.
+// Item is one ingredient. Items are shared: an item in a larder must
+// not be changed, only copied.
 type Item struct {
 	Name  string
 	Class Class
 
-	// g per 100 g. See the package comment for what each includes.
+	// g per 100 g. The package comment says what each includes.
 	Water, Protein, Fat, Carbohydrate, Sugars, Fibre, Ash, Salt, Alcohol float64
 
-	// g per 100 g; they sum to Sugars. SplitBasis is "read", "memory" or
-	// "derived", blank where Sugars is 0 or a house gave none.
+	// g per 100 g; their sum is Sugars. SplitBasis is "read", "memory"
+	// or "derived", or blank if Sugars is 0 or a house gave none.
 	Sucrose, Glucose, Fructose, Lactose, Maltose, Galactose float64
 	SplitBasis                                              string
 
 	OtherSolute float64 // g per 100 g of dissolving carbohydrate beyond Sugars
-	OtherMolar  float64 // g/mol, mean molar mass of OtherSolute; 0 where that is 0
+	OtherMolar  float64 // g/mol, mean molar mass of OtherSolute; 0 if that is 0
 
 	Flour      float64 // share of the mass that counts as flour, 0 to 1
 	MilkSolids float64 // g per 100 g of dairy solids that are not fat
 
 	Density     float64 // g/mL; 0 is unknown
 	Piece       float64 // g a piece; 0 is unknown
-	SpoonSpread float64 // %, how far a spoon or cup of a Solid moves; 0 for others
+	SpoonSpread float64 // %, variation of a spoon or cup of a Solid with packing; 0 for others
 
-	Yeast     float64 // g of instant dry yeast that 1 g stands for; 0 where no yeast
+	Yeast     float64 // g of instant dry yeast that 1 g stands for; 0 if it is not yeast
 	YeastKind string  // "instant", "active dry", "fresh" or blank
 
 	Traits Trait
 
-	// US and EU are the allergen codes of each jurisdiction, a member after a
-	// colon ("nuts:almond"). A final ? means often present: the label decides.
+	// US and EU are the allergen codes of each jurisdiction, a member
+	// after a colon ("nuts:almond"). A final ? means often present: the
+	// label decides.
 	US, EU []string
 
 	Price Price
 
 	Source, SourceID string
-	Basis            string // of the composition: read, memory, derived, or a house's own word
+	Basis            string // of the composition: read, memory, derived, or house
 	Notes            string
 	Aliases          []string
 }
 
-// Is tells whether the item has every trait of t.
+// Is reports whether the item has every trait of t.
 func (it *Item) Is(t Trait) bool { return it.Traits&t == t }
 
-// Shipped returns a copy of the shipped table, in the order of larder.csv.
-func Shipped() []Item { return slices.Clone(shipped[:]) }
-
-// Larder is the shipped table and a house's additions. Reading is safe from many
-// goroutines at once, but not while Add runs.
+// Larder is the shipped table and a house's additions. Concurrent
+// reading is safe, except during Add.
 type Larder struct {
 	added []*Item
 	byKey map[string]*Item
-	// instead holds the house items that bear a shipped item's own name: the
-	// shipped item's aliases then mean the house's item too.
-	instead map[*Item]*Item
+	// overrides holds the house items with the name of a shipped item:
+	// the shipped item's aliases then refer to the house's item.
+	overrides map[*Item]*Item
 }
 
-// New returns a larder with the shipped table only.
+// New returns a larder of the shipped table.
 func New() *Larder { return &Larder{} }
 
-// indexEntry says which shipped item a folded name or alias stands for.
+// indexEntry maps a folded name or alias to its shipped item.
 type indexEntry struct {
 	key string
 	at  int16
 }
 
-// Add puts a house's item into the larder. It may take the name or alias of a
-// shipped item, which it then stands before. It returns an error, and adds
-// nothing, if the item has no name or class, if a name or alias is taken by an
-// item added before, if a figure is not finite or lies outside 0 to its whole,
+// Add adds a house's item to the larder. If it has the name or alias of
+// a shipped item, it takes precedence. Add returns an error, and adds
+// nothing, if the item has no name or class, if an earlier added item
+// has one of its names, if a figure is not finite or is out of range,
 // or if an allergen code is unknown.
 func (l *Larder) Add(it Item) error {
 	if err := it.check(); err != nil {
@@ -184,25 +185,28 @@ func (l *Larder) Add(it Item) error {
 			return fmt.Errorf("ingredient %q: %q is not a name", it.Name, n)
 		}
 		if other := l.byKey[k]; other != nil {
-			return fmt.Errorf("ingredient %q: the name %q is already taken by %q", it.Name, n, other.Name)
+			return fmt.Errorf("ingredient %q: the name %q is already taken by %q",
+				it.Name, n, other.Name)
 		}
 		keys = append(keys, k)
 	}
 	if l.byKey == nil {
 		l.byKey = map[string]*Item{}
-		l.instead = map[*Item]*Item{}
+		l.overrides = map[*Item]*Item{}
 	}
 	for _, k := range keys {
 		l.byKey[k] = own
 	}
-	if was := findShipped([]byte(keys[0])); was != nil && string(names.Append(nil, was.Name)) == keys[0] {
-		l.instead[was] = own
+	same := findShipped([]byte(keys[0]))
+	if same != nil && string(names.Append(nil, same.Name)) == keys[0] {
+		l.overrides[same] = own
 	}
 	l.added = append(l.added, own)
 	return nil
 }
 
-// Drop takes out an item that was added under that name, with its aliases; nothing happens where there is none.
+// Drop removes the item that was added under that name, with its
+// aliases. It does nothing if there is none.
 func (l *Larder) Drop(name string) {
 	it := l.byKey[string(names.Append(nil, name))]
 	if it == nil || !strings.EqualFold(strings.TrimSpace(it.Name), strings.TrimSpace(name)) {
@@ -213,9 +217,9 @@ func (l *Larder) Drop(name string) {
 			delete(l.byKey, k)
 		}
 	}
-	for was, own := range l.instead {
+	for was, own := range l.overrides {
 		if own == it {
-			delete(l.instead, was)
+			delete(l.overrides, was)
 		}
 	}
 	l.added = slices.DeleteFunc(l.added, func(other *Item) bool { return other == it })
@@ -233,10 +237,12 @@ func (it *Item) check() error {
 		value, max float64
 	}{
 		{"water", it.Water, 100}, {"protein", it.Protein, 100}, {"fat", it.Fat, 100},
-		{"carbohydrate", it.Carbohydrate, 100}, {"sugars", it.Sugars, 100}, {"fibre", it.Fibre, 100},
+		{"carbohydrate", it.Carbohydrate,
+			100}, {"sugars", it.Sugars, 100}, {"fibre", it.Fibre, 100},
 		{"ash", it.Ash, 100}, {"salt", it.Salt, 100}, {"alcohol", it.Alcohol, 100},
 		{"sucrose", it.Sucrose, 100}, {"glucose", it.Glucose, 100}, {"fructose", it.Fructose, 100},
-		{"lactose", it.Lactose, 100}, {"maltose", it.Maltose, 100}, {"galactose", it.Galactose, 100},
+		{"lactose", it.Lactose, 100}, {"maltose", it.Maltose, 100}, {"galactose", it.Galactose,
+			100},
 		{"other solutes", it.OtherSolute, 100}, {"milk solids", it.MilkSolids, 100},
 		{"molar mass", it.OtherMolar, math.MaxFloat64}, {"flour share", it.Flour, 1},
 		{"density", it.Density, 25}, {"mass of a piece", it.Piece, math.MaxFloat64},
@@ -245,31 +251,34 @@ func (it *Item) check() error {
 	} {
 		if !(f.value >= 0 && f.value <= f.max) {
 			if f.max == math.MaxFloat64 {
-				return fmt.Errorf("ingredient %q: %s %g is not a figure from 0 up", it.Name, f.name, f.value)
+				return fmt.Errorf("ingredient %q: %s %g is not a figure from 0 up",
+					it.Name, f.name, f.value)
 			}
-			return fmt.Errorf("ingredient %q: %s %g is outside 0 to %g", it.Name, f.name, f.value, f.max)
+			return fmt.Errorf("ingredient %q: %s %g is outside 0 to %g",
+				it.Name, f.name, f.value, f.max)
 		}
 	}
 	if it.OtherSolute > 0 && it.OtherMolar == 0 {
 		return fmt.Errorf("ingredient %q: other solutes without a molar mass", it.Name)
 	}
 	for _, c := range it.US {
-		if lookAllergen("US", c) == nil {
+		if findAllergen("US", c) == nil {
 			return fmt.Errorf("ingredient %q: no US allergen %q", it.Name, c)
 		}
 	}
 	for _, c := range it.EU {
-		if lookAllergen("EU", c) == nil {
+		if findAllergen("EU", c) == nil {
 			return fmt.Errorf("ingredient %q: no EU allergen %q", it.Name, c)
 		}
 	}
 	return nil
 }
 
-// Find returns the ingredient of that name or alias. Letter case, spaces,
-// hyphens, apostrophes and accents make no difference. If the name as it stands
-// is unknown, a plural s is taken off or put on, and -y and -ies exchanged. A
-// name of plain letters up to 64 bytes long costs no allocation.
+// Find returns the ingredient of that name or alias. Letter case,
+// spaces, hyphens, apostrophes and accents do not count. If the name is
+// unknown, Find also tries it with a plural s added or removed, and
+// with -y and -ies exchanged. A name of ASCII letters up to 64 bytes
+// long costs no allocation.
 func (l *Larder) Find(name string) (*Item, bool) {
 	var room [72]byte
 	key := names.Append(room[:0], name)
@@ -284,7 +293,7 @@ func (l *Larder) Find(name string) (*Item, bool) {
 	switch {
 	case key[n-1] != 's':
 		other = append(key, 's')
-	case key[n-2] != 's': // no plural ends in ss
+	case key[n-2] != 's': // a word in ss is no plural
 		other = key[:n-1]
 	}
 	if it := l.exact(other); it != nil {
@@ -307,16 +316,16 @@ func (l *Larder) exact(key []byte) *Item {
 		return it
 	}
 	it := findShipped(key)
-	if it != nil && l.instead != nil {
-		if own := l.instead[it]; own != nil {
+	if it != nil && l.overrides != nil {
+		if own := l.overrides[it]; own != nil {
 			return own
 		}
 	}
 	return it
 }
 
-// findShipped searches the static index: sort.Search would need a closure, and
-// a map would have to be built at start-up.
+// findShipped searches the static index. It uses no sort.Search, which
+// needs a closure, and no map, which would be built at start-up.
 func findShipped(key []byte) *Item {
 	lo, hi := 0, len(index)
 	for lo < hi {
@@ -333,8 +342,8 @@ func findShipped(key []byte) *Item {
 	return nil
 }
 
-// Names returns every name and alias as it is written, the house's first, each
-// in the order of its file: the list for nearest-name hints.
+// Names returns every name and alias as written, the house's first,
+// each in file order. It is the list for nearest-name hints.
 func (l *Larder) Names() []string {
 	all := make([]string, 0, len(index)+2*len(l.added))
 	for _, it := range l.added {

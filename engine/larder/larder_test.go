@@ -29,7 +29,8 @@ func TestTableIsFresh(t *testing.T) {
 	}
 }
 
-// The generator refuses what it would otherwise turn into a wrong figure.
+// TestGenerateRefuses checks that the generator refuses cells that
+// would become wrong figures.
 func TestGenerateRefuses(t *testing.T) {
 	larder, allergens := string(readFile(t, "larder.csv")), readFile(t, "allergens.csv")
 	for _, c := range []struct{ name, old, new, want string }{
@@ -38,9 +39,12 @@ func TestGenerateRefuses(t *testing.T) {
 		{"negative figure", ",17.94,0.85,", ",-1,0.85,", "unsalted butter, column water"},
 		{"zero density", ",0.579,,1,", ",0,,1,", "column density_g_per_ml"},
 		{"unknown trait", "solid;milk fat", "solid;butterish", "no trait \"butterish\""},
-		{"trait of the class", "solid;raw flour,wheat", "solid;starch;raw flour,wheat", "follows from the class"},
-		{"unknown class", "honey,clear honey;runny honey,sugar", "honey,clear honey;runny honey,nectar", "no class \"nectar\""},
-		{"alias taken", "honey,clear honey;runny honey", "honey,clear honey;Bread-Flour", "already stands for \"bread flour\""},
+		{"trait of the class", "solid;raw flour,wheat", "solid;starch;raw flour,wheat",
+			"follows from the class"},
+		{"unknown class", "honey,clear honey;runny honey,sugar",
+			"honey,clear honey;runny honey,nectar", "no class \"nectar\""},
+		{"alias taken", "honey,clear honey;runny honey", "honey,clear honey;Bread-Flour",
+			"already stands for \"bread flour\""},
 		{"unknown allergen", "gluten_cereals:rye", "gluten:rye", "no EU allergen \"gluten\""},
 	} {
 		t.Run(c.name, func(t *testing.T) {
@@ -49,7 +53,8 @@ func TestGenerateRefuses(t *testing.T) {
 				t.Fatalf("larder.csv no longer holds %q", c.old)
 			}
 			_, err := tablegen.Generate([]byte(broken), allergens)
-			if err == nil || !strings.Contains(err.Error(), c.want) || !strings.HasPrefix(err.Error(), "larder.csv:") {
+			if err == nil || !strings.Contains(err.Error(), c.want) ||
+				!strings.HasPrefix(err.Error(), "larder.csv:") {
 				t.Errorf("got error %v, want one about %s", err, c.want)
 			}
 		})
@@ -57,17 +62,17 @@ func TestGenerateRefuses(t *testing.T) {
 }
 
 func TestComposition(t *testing.T) {
-	// Rows whose source itself does not sum to 100 closely, with the reason.
+	// Rows whose source does not sum to 100 closely, with the reason.
 	loose := map[string]float64{
 		"coconut oil": 1, // the source leaves 0.9 unaccounted for
 		"fresh yeast": 1, // the source sums to 99.2
 	}
-	// Rows whose analysed sugars exceed carbohydrate by difference by more than
-	// 0.4: lactose was analysed, carbohydrate was not.
+	// Rows whose analysed sugars exceed carbohydrate by difference by
+	// more than 0.4: lactose was analysed, carbohydrate was not.
 	over := map[string]float64{"light cream": 0.9}
 	// Rows whose source splits fewer sugars than it lists in all.
 	short := map[string]float64{"oat flour": 0.25, "sunflower seeds": 0.15, "boiled potato": 0.15}
-	for _, it := range Shipped() {
+	for _, it := range shipped {
 		sum := it.Water + it.Protein + it.Fat + it.Carbohydrate + it.Ash + it.Alcohol
 		near(t, it.Name+": sum", sum, 100, max(0.5, loose[it.Name]))
 		split := it.Sucrose + it.Glucose + it.Fructose + it.Lactose + it.Maltose + it.Galactose
@@ -85,7 +90,8 @@ func TestComposition(t *testing.T) {
 			t.Errorf("%s: density %g", it.Name, it.Density)
 		}
 		if it.OtherSolute > 0 && it.OtherSolute > it.Carbohydrate-it.Sugars+0.01 {
-			t.Errorf("%s: other solutes %g beside sugars %g of carbohydrate %g", it.Name, it.OtherSolute, it.Sugars, it.Carbohydrate)
+			t.Errorf("%s: other solutes %g beside sugars %g of carbohydrate %g", it.Name,
+				it.OtherSolute, it.Sugars, it.Carbohydrate)
 		}
 		if it.Basis != "read" && it.Basis != "memory" && it.Basis != "derived" {
 			t.Errorf("%s: basis %q", it.Name, it.Basis)
@@ -99,10 +105,10 @@ func TestComposition(t *testing.T) {
 	}
 }
 
-// Milk solids and the syrups' other solutes are derived columns: worked out
-// again here, by the rules in the package comment.
+// TestDerivedColumns computes milk solids and the syrups' other solutes
+// again, by the rules in the package comment.
 func TestDerivedColumns(t *testing.T) {
-	for _, it := range Shipped() {
+	for _, it := range shipped {
 		want := 0.0
 		if it.Is(Dairy) || it.Is(MilkFat) {
 			want = it.Protein + it.Carbohydrate - it.Sucrose + it.Ash - it.Salt
@@ -124,21 +130,26 @@ func TestMeasures(t *testing.T) {
 	for _, r := range rows(t, "../../testdata/tables/larder-measures.csv") {
 		it := find(t, New(), r["name"])
 		g := num(t, r["g"])
-		near(t, r["name"]+", "+r["measure"], it.Density*num(t, r["ml"]), g, g*num(t, r["tolerance_pct"])/100)
+		near(t, r["name"]+", "+r["measure"], it.Density*num(t, r["ml"]), g,
+			g*num(t, r["tolerance_pct"])/100)
 	}
-	egg, white, yolk := find(t, New(), "large egg"), find(t, New(), "egg white"), find(t, New(), "egg yolk")
+	egg, white, yolk := find(t, New(),
+		"large egg"), find(t, New(), "egg white"), find(t, New(), "egg yolk")
 	if egg.Piece != 50 || white.Piece+yolk.Piece != egg.Piece {
 		t.Errorf("a large egg of %g g is white %g and yolk %g", egg.Piece, white.Piece, yolk.Piece)
 	}
-	near(t, "water of an egg from its white and yolk", (33*white.Water+17*yolk.Water)/50, egg.Water, 1)
+	near(t, "water of an egg from its white and yolk", (33*white.Water+17*yolk.Water)/50, egg.Water,
+		1)
 	near(t, "fat of an egg from its white and yolk", (33*white.Fat+17*yolk.Fat)/50, egg.Fat, 1)
 }
 
 func TestOtherTablesAgree(t *testing.T) {
 	for _, r := range rows(t, "../../testdata/tables/larder-crosscheck.csv") {
 		it := find(t, New(), r["name"])
-		got := map[string]float64{"water": it.Water, "protein": it.Protein, "fat": it.Fat, "carbohydrate": it.Carbohydrate, "ash": it.Ash}[r["quantity"]]
-		near(t, r["name"]+": "+r["quantity"]+" against "+r["source"], got, num(t, r["value"]), num(t, r["tolerance"]))
+		got := map[string]float64{"water": it.Water, "protein": it.Protein, "fat": it.Fat,
+			"carbohydrate": it.Carbohydrate, "ash": it.Ash}[r["quantity"]]
+		near(t, r["name"]+": "+r["quantity"]+" against "+r["source"], got, num(t, r["value"]),
+			num(t, r["tolerance"]))
 	}
 }
 
@@ -146,7 +157,8 @@ func TestAllergens(t *testing.T) {
 	var want []Allergen
 	count := map[string]int{}
 	for _, r := range rows(t, "../../testdata/tables/allergens.csv") {
-		want = append(want, Allergen{Jurisdiction: r["jurisdiction"], Code: r["code"], Name: r["name"], Reference: r["legal reference"], Basis: r["basis"]})
+		want = append(want, Allergen{Jurisdiction: r["jurisdiction"], Code: r["code"],
+			Name: r["name"], Reference: r["legal reference"], Basis: r["basis"]})
 		count[r["jurisdiction"]]++
 	}
 	got := Allergens()
@@ -160,10 +172,11 @@ func TestAllergens(t *testing.T) {
 		t.Error(diff)
 	}
 	if count["US"] != 9 || count["EU"] != 14 {
-		t.Errorf("the US list has %d, the EU list %d; they are nine and fourteen", count["US"], count["EU"])
+		t.Errorf("the US list has %d, the EU list %d; they are nine and fourteen", count["US"],
+			count["EU"])
 	}
 
-	for _, it := range Shipped() {
+	for _, it := range shipped {
 		if it.Is(Dairy) || it.Is(MilkFat) {
 			has(t, it, it.US, "milk")
 			has(t, it, it.EU, "milk")
@@ -172,15 +185,18 @@ func TestAllergens(t *testing.T) {
 			has(t, it, it.US, "egg")
 			has(t, it, it.EU, "eggs")
 		}
-		// Every flour but rye, oats, maize and rice is wheat.
-		if it.Flour > 0 && !strings.Contains(it.Name, "rye") && !slices.Contains([]string{"oat flour", "cornmeal", "rice flour"}, it.Name) {
+		// Every flour except rye, oats, maize and rice is wheat.
+		if it.Flour > 0 && !strings.Contains(it.Name, "rye") &&
+			!slices.Contains([]string{"oat flour", "cornmeal", "rice flour"}, it.Name) {
 			has(t, it, it.US, "wheat")
 			has(t, it, it.EU, "gluten_cereals:wheat")
 		}
-		if it.Is(WholeNut) && !slices.ContainsFunc(it.US, func(c string) bool { return strings.HasPrefix(c, "tree_nuts:") }) {
+		if it.Is(WholeNut) && !slices.ContainsFunc(it.US,
+			func(c string) bool { return strings.HasPrefix(c, "tree_nuts:") }) {
 			t.Errorf("%s: a whole nut without the US tree nut", it.Name)
 		}
-		// A nut names its kind in both lists, save what a list leaves out.
+		// A nut names its kind in both lists, except where a list
+		// excludes it.
 		for _, c := range it.EU {
 			if member, ok := strings.CutPrefix(c, "nuts:"); ok {
 				has(t, it, it.US, "tree_nuts:"+member)
@@ -192,7 +208,8 @@ func TestAllergens(t *testing.T) {
 func TestAllergenName(t *testing.T) {
 	for _, c := range []struct{ jurisdiction, code, want string }{
 		{"EU", "gluten_cereals:wheat", "cereals containing gluten (wheat)"},
-		{"EU", "gluten_cereals:wheat?", "cereals containing gluten (wheat; often present: read the label)"},
+		{"EU", "gluten_cereals:wheat?",
+			"cereals containing gluten (wheat; often present: read the label)"},
 		{"US", "tree_nuts:almond", "tree nuts (almond)"},
 		{"US", "milk?", "milk (often present: read the label)"},
 		{"EU", "sulphites", "sulphur dioxide and sulphites"},
@@ -240,12 +257,14 @@ func TestTraits(t *testing.T) {
 			t.Errorf("%s: traits %b, want %b and none of %b", c.name, it.Traits, c.has, c.not)
 		}
 	}
-	for name, want := range map[string]float64{"instant yeast": 1, "active dry yeast": 0.75, "fresh yeast": 0.35, "levain": 0} {
+	for name, want := range map[string]float64{"instant yeast": 1, "active dry yeast": 0.75,
+		"fresh yeast": 0.35, "levain": 0} {
 		if got := find(t, New(), name).Yeast; got != want {
 			t.Errorf("1 g of %s is %g g of instant yeast, want %g", name, got, want)
 		}
 	}
-	for name, want := range map[string]float64{"bread flour": 1, "levain": 0.5, "corn starch": 0, "vital wheat gluten": 0} {
+	for name, want := range map[string]float64{"bread flour": 1, "levain": 0.5, "corn starch": 0,
+		"vital wheat gluten": 0} {
 		if got := find(t, New(), name).Flour; got != want {
 			t.Errorf("%s counts %g as flour, want %g", name, got, want)
 		}
@@ -255,7 +274,7 @@ func TestTraits(t *testing.T) {
 func TestEveryNameFindsItsItem(t *testing.T) {
 	l := New()
 	seen := map[string]string{}
-	for _, it := range Shipped() {
+	for _, it := range shipped {
 		for _, n := range append([]string{it.Name}, it.Aliases...) {
 			if got := find(t, l, n); got.Name != it.Name {
 				t.Errorf("%q finds %s, want %s", n, got.Name, it.Name)
@@ -263,7 +282,7 @@ func TestEveryNameFindsItsItem(t *testing.T) {
 			seen[string(names.Append(nil, n))] = it.Name
 		}
 	}
-	// A plural may only mean what its singular means.
+	// A plural must mean the same as its singular.
 	for k, owner := range seen {
 		if other, ok := seen[k+"s"]; ok && other != owner {
 			t.Errorf("%q is %s, %q is %s", k, owner, k+"s", other)
@@ -272,7 +291,8 @@ func TestEveryNameFindsItsItem(t *testing.T) {
 	if got := len(l.Names()); got != len(seen) {
 		t.Errorf("Names lists %d, want %d", got, len(seen))
 	}
-	if !slices.IsSortedFunc(index[:], func(a, b indexEntry) int { return strings.Compare(a.key, b.key) }) {
+	if !slices.IsSortedFunc(index[:],
+		func(a, b indexEntry) int { return strings.Compare(a.key, b.key) }) {
 		t.Error("the index is not sorted")
 	}
 }
@@ -298,7 +318,8 @@ func TestFind(t *testing.T) {
 			t.Errorf("Find(%q) = %s, want %s", in, got.Name, want)
 		}
 	}
-	for _, in := range []string{"", " ", "s", "es", "unobtainium", "flour bread", "bread flour ss", strings.Repeat("flour ", 1000), "\xff", "y", "ies"} {
+	for _, in := range []string{"", " ", "s", "es", "unobtainium", "flour bread", "bread flour ss",
+		strings.Repeat("flour ", 1000), "\xff", "y", "ies"} {
 		if got, ok := l.Find(in); ok {
 			t.Errorf("Find(%q) = %s, want nothing", in, got.Name)
 		}
@@ -320,7 +341,8 @@ func TestFindFoldsCaseAndSpace(t *testing.T) {
 		for _, r := range name {
 			switch {
 			case r == ' ' || r == '-':
-				b.WriteString(rapid.SampledFrom([]string{" ", "  ", "-", " - ", "\u2010", "\u00a0"}).Draw(t, "space"))
+				b.WriteString(rapid.SampledFrom([]string{" ", "  ", "-", " - ", "\u2010",
+					"\u00a0"}).Draw(t, "space"))
 			case r == '\'':
 				b.WriteString(rapid.SampledFrom([]string{"'", "\u2019", ""}).Draw(t, "apostrophe"))
 			case rapid.Bool().Draw(t, "upper"):
@@ -336,10 +358,11 @@ func TestFindFoldsCaseAndSpace(t *testing.T) {
 	})
 }
 
-// Whatever is typed, a find is either nothing or an item whose folded names the
-// typed name is near: it never invents.
+// FuzzFind checks that Find returns nothing, or an item with a folded
+// name near to the typed one.
 func FuzzFind(f *testing.F) {
-	for _, s := range []string{"bread flour", "Eggs", "crème", "\xff\xfe", "berries", "eggss", "mixed berriess"} {
+	for _, s := range []string{"bread flour", "Eggs", "crème", "\xff\xfe", "berries", "eggss",
+		"mixed berriess"} {
 		f.Add(s)
 	}
 	l := New()
@@ -379,11 +402,13 @@ func TestAdd(t *testing.T) {
 	if got := find(t, l, "butter"); got.Name != "unsalted butter" || got.Price.Known {
 		t.Errorf("butter is %s, priced %v", got.Name, got.Price)
 	}
-	if names := l.Names(); names[0] != "smoked butter" || names[1] != "house butter" || !slices.Contains(names, "honey") {
+	if names := l.Names(); names[0] != "smoked butter" || names[1] != "house butter" ||
+		!slices.Contains(names, "honey") {
 		t.Errorf("names open with %q", names[:2])
 	}
 
-	// Over a shipped name: the shipped aliases follow, the shipped table stays.
+	// With a shipped name: the shipped aliases follow, the shipped
+	// table is unchanged.
 	strong := *find(t, l, "bread flour")
 	strong.Aliases, strong.Protein, strong.Carbohydrate = nil, 13, 71.51
 	if err := l.Add(strong); err != nil {
@@ -398,7 +423,7 @@ func TestAdd(t *testing.T) {
 		t.Errorf("another larder's bread flour has protein %g", got.Protein)
 	}
 
-	// Over a shipped alias: that alias only.
+	// With a shipped alias: only that alias follows.
 	if err := l.Add(Item{Name: "Milk", Class: ClassDairy, Water: 87}); err != nil {
 		t.Fatal(err)
 	}
@@ -411,17 +436,24 @@ func TestAdd(t *testing.T) {
 		it   Item
 		want string
 	}{
-		{Item{Name: "Smoked-Butter", Class: ClassFat}, `ingredient "Smoked-Butter": the name "Smoked-Butter" is already taken by "smoked butter"`},
-		{Item{Name: "x", Class: ClassFat, Aliases: []string{"house butter"}}, `ingredient "x": the name "house butter" is already taken by "smoked butter"`},
+		{Item{Name: "Smoked-Butter", Class: ClassFat}, `ingredient "Smoked-Butter": ` +
+			`the name "Smoked-Butter" is already taken by "smoked butter"`},
+		{Item{Name: "x", Class: ClassFat, Aliases: []string{"house butter"}},
+			`ingredient "x": the name "house butter" is already taken by "smoked butter"`},
 		{Item{Name: " "}, "ingredient without a name"},
 		{Item{Name: "--", Class: ClassFat}, `ingredient "--": "--" is not a name`},
 		{Item{Name: "x", Class: "gravel"}, `ingredient "x": no class "gravel"`},
-		{Item{Name: "x", Class: ClassFat, Water: math.NaN()}, `ingredient "x": water NaN is outside 0 to 100`},
+		{Item{Name: "x", Class: ClassFat, Water: math.NaN()},
+			`ingredient "x": water NaN is outside 0 to 100`},
 		{Item{Name: "x", Class: ClassFat, Fat: 101}, `ingredient "x": fat 101 is outside 0 to 100`},
-		{Item{Name: "x", Class: ClassFat, Price: Price{PerKg: -1}}, `ingredient "x": price -1 is not a figure from 0 up`},
-		{Item{Name: "x", Class: ClassSugar, OtherSolute: 1}, `ingredient "x": other solutes without a molar mass`},
-		{Item{Name: "x", Class: ClassFat, US: []string{"nuts"}}, `ingredient "x": no US allergen "nuts"`},
-		{Item{Name: "x", Class: ClassFat, EU: []string{"tree_nuts:almond"}}, `ingredient "x": no EU allergen "tree_nuts:almond"`},
+		{Item{Name: "x", Class: ClassFat, Price: Price{PerKg: -1}},
+			`ingredient "x": price -1 is not a figure from 0 up`},
+		{Item{Name: "x", Class: ClassSugar, OtherSolute: 1},
+			`ingredient "x": other solutes without a molar mass`},
+		{Item{Name: "x", Class: ClassFat, US: []string{"nuts"}},
+			`ingredient "x": no US allergen "nuts"`},
+		{Item{Name: "x", Class: ClassFat, EU: []string{"tree_nuts:almond"}},
+			`ingredient "x": no EU allergen "tree_nuts:almond"`},
 	} {
 		if err := l.Add(c.it); err == nil || err.Error() != c.want {
 			t.Errorf("got %v, want %s", err, c.want)

@@ -625,7 +625,7 @@ var shipped = [...]Item{
 	},
 	{
 		Name: "invert syrup", Class: ClassSugar, Water: 20.7, Carbohydrate: 79.3, Sugars: 79.3, Glucose: 39.6, Fructose: 39.7, Density: 1.41,
-		Aliases:    []string{"inverted sugar syrup", "invert sugar", "trimoline"},
+		Aliases:    []string{"inverted sugar syrup", "invert sugar"},
 		SplitBasis: "derived", Source: "Standard Tables of Food Composition in Japan 2015 (7th revised version), MEXT", SourceID: "03013", Basis: "read",
 		Notes: "liquid sugars, inverted; sugars taken as the carbohydrate; Directive 2001/111/EC: invert sugar syrup has over 50 % invert in dry matter and at least 62 % dry matter; density is that of a 79 % sugar solution at 20 C (memory); sodium 4 mg; split assumes full inversion",
 	},
@@ -650,7 +650,7 @@ var shipped = [...]Item{
 	{
 		Name: "dry malt extract", Class: ClassSugar, Water: 3, Protein: 4.5, Fat: 0.2, Carbohydrate: 90.6, Sugars: 49.5, Ash: 1.7, Sucrose: 1, Glucose: 5.9, Fructose: 0.9, Maltose: 41.7, SpoonSpread: 20,
 		Traits: Solid, EU: []string{"gluten_cereals:barley"}, Aliases: []string{"malt extract powder", "spray-dried malt", "non-diastatic malt powder"},
-		SplitBasis: "derived", Source: "Typical analysis of dry malt extracts, Wander (manufacturer data sheet)", SourceID: "WANDER dry", Basis: "derived",
+		SplitBasis: "derived", Source: "Typical analysis of dry malt extract, a maker's data sheet", SourceID: "maker's data sheet", Basis: "derived",
 		Notes: "solids at least 97, protein, fat and ash read; carbohydrate by difference; sugars are the sum of midpoints: glucose 5.9 fructose 0.9 sucrose 1.0 maltose 41.7; density unknown; barley is not a US major allergen; fibre taken as 0; split: midpoints",
 	},
 	{
@@ -1822,7 +1822,6 @@ var index = [...]indexEntry{
 	{"tapioca starch", 26},
 	{"tart cherries", 171},
 	{"treacle", 93},
-	{"trimoline", 99},
 	{"triple sec", 183},
 	{"turbinado sugar", 87},
 	{"tvorog", 48},

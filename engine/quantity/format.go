@@ -8,10 +8,10 @@ import (
 	"forebake/engine/figure"
 )
 
-// Format prints a number with its unit for a baker's screen, with as many
-// decimals as the unit deserves and no trailing zeros: "12.5 g", "0.45 %",
-// "1.5 h". The units "" and "ratio" are not printed, "money" is printed with
-// two decimals and no unit. A number that is not one reads "unknown".
+// Format returns a number with its unit, with decimals to suit the unit
+// and no trailing zeros: "12.5 g", "0.45 %", "1.5 h". The units "" and
+// "ratio" are not printed; "money" has two decimals and no unit. NaN
+// and infinities are "unknown".
 func Format(x float64, unit string) string {
 	n := number(x, unit)
 	if n == unknown || unitText(unit) == "" {
@@ -20,8 +20,9 @@ func Format(x float64, unit string) string {
 	return n + " " + unitText(unit)
 }
 
-// FormatInterval prints a range: "55 to 62 %", "over 3 g", "up to 3 g",
-// "unknown"; a point, and a range whose ends read alike, as Format does.
+// FormatInterval returns a range: "55 to 62 %", "over 3 g", "up to 3
+// g", "unknown". A point, or a range whose ends print alike, is as
+// from Format.
 func FormatInterval(iv figure.Interval, unit string) string {
 	switch {
 	case iv.IsUnknown() || math.IsInf(iv.Lo, 1) || math.IsInf(iv.Hi, -1):
@@ -54,12 +55,12 @@ func number(x float64, unit string) string {
 		return unknown
 	case size >= 1e15:
 		return strconv.FormatFloat(x, 'g', 4, 64)
-	case unit == "m2/s": // a diffusivity: a row of noughts says nothing
+	case unit == "m2/s": // a diffusivity: fixed notation would be all zeros
 		return strconv.FormatFloat(x, 'e', 1, 64)
 	}
 	places := decimals(size, unit)
 	if size < 1 && size >= 1e-9 && unit != "money" && unit != "C" && unit != "F" {
-		places = max(places, 1-int(math.Floor(math.Log10(size)))) // at least two figures
+		places = max(places, 1-int(math.Floor(math.Log10(size)))) // at least two significant digits
 	}
 	text := strconv.FormatFloat(x, 'f', places, 64)
 	if unit == "money" {
@@ -71,7 +72,7 @@ func number(x float64, unit string) string {
 	return strings.TrimPrefix(text, minusIfZero(text))
 }
 
-// minusIfZero is "-" for a text such as "-0.00".
+// minusIfZero returns "-" for a text such as "-0.00", else "".
 func minusIfZero(text string) string {
 	if strings.HasPrefix(text, "-") && strings.Trim(text, "-0.") == "" {
 		return "-"
@@ -79,7 +80,8 @@ func minusIfZero(text string) string {
 	return ""
 }
 
-// decimals is how many decimals a number of this size and unit is worth.
+// decimals returns the number of decimals for a number of this
+// size and unit.
 func decimals(size float64, unit string) int {
 	pick := func(small, middle, large int) int {
 		switch {

@@ -1,6 +1,6 @@
 package quantity
 
-// Unit is one unit as the reference page lists it.
+// Unit is one unit, as the reference page lists it.
 type Unit struct {
 	Name   string
 	Kind   Kind

@@ -1,11 +1,9 @@
-// Package quantity reads and prints what a baker writes with a unit: amounts,
-// temperatures, times, lengths, and ranges of them; and it calculates with
-// ranges.
+// Package quantity reads and prints quantities as a baker writes them:
+// amounts, temperatures, times, lengths, and ranges of them.
 //
-// The readers of formula and house files call Read; facts, rules and reports
-// calculate with Interval and print with Format. It knows no ingredient, so it
-// never turns a volume, a count or a percentage into grams, and it does not
-// read "?" or "all".
+// The readers of formula and house files call Read; reports print with
+// Format. It knows no ingredients, so it converts no volume, count or
+// percentage to grams. It does not read "?" or "all".
 package quantity
 
 import (
@@ -19,15 +17,18 @@ import (
 	"forebake/engine/figure"
 )
 
-// Quantity is one quantity as read.
+// Quantity is one quantity, as read.
 type Quantity struct {
 	Kind            Kind
-	figure.Interval        // in the kind's base unit, always finite
-	Unit            string // canonical: of the range's upper end, or of the largest part of "1 h 30 min"
-	Text            string // as written
+	figure.Interval // in the kind's base unit, always finite
+	// Unit is canonical: of the upper end of a range, or of the largest
+	// part of "1 h 30 min"
+	Unit string
+	Text string // as written
 }
 
-// String prints the quantity in its unit so that Read gives the same quantity.
+// String returns the quantity in its unit. Read reads it back as the
+// same quantity.
 func (q Quantity) String() string {
 	if q.Kind == None {
 		return ""
@@ -42,30 +43,28 @@ func (q Quantity) String() string {
 	return number(q.Lo) + " to " + number(q.Hi) + " " + q.Unit
 }
 
-// Fault is what is wrong with a text that should be a quantity.
+// Fault says why a text is not a quantity.
 type Fault struct {
-	Start, End int    // bytes of the text that it is about
-	Text       string // in lower case, without a final stop, with the text to write where there is one
+	Start, End int // the bytes of the text at fault
+	// Text is in lower case, without a final full stop, with the
+	// corrected text if there is one
+	Text string
 }
-
-// Error gives the fault's text.
-func (f *Fault) Error() string { return f.Text }
 
 const (
 	longestText   = 200  // bytes; "1 h 30 min to 2 h 45 min" has 24
-	largestNumber = 1e9  // base units: a thousand tonnes, two thousand years
-	least         = 1e-9 // of any unit, but for zero itself
+	largestNumber = 1e9  // in base units: a thousand tonnes, two thousand years
+	least         = 1e-9 // in any unit, except zero
 	absoluteZero  = -273.15
 )
 
 // Read reads a quantity of one of the allowed kinds: "200 g", "1.5kg",
-// "1 1/2 cups", "½ tsp", "-18 C", "1 h 30 min", and ranges such as
-// "90 min to 2 h" and "2-3 h", whose lower end may borrow the upper end's unit.
-// Exactly one of the results is set: a quantity that is not the zero Quantity,
-// or a fault.
+// "1 1/2 cups", "½ tsp", "-18 C", "1 h 30 min", and ranges such as "90
+// min to 2 h" and "2-3 h", whose lower end may take the upper end's
+// unit. Exactly one of the results is set: the quantity or the fault.
 func Read(text string, allowed Kinds) (Quantity, *Fault) {
 	r := reader{text: text, allowed: allowed}
-	if q, ok := plain(text, allowed); ok {
+	if q, ok := readPlain(text, allowed); ok {
 		return q, nil
 	}
 	if len(text) > longestText {
@@ -78,9 +77,11 @@ func Read(text string, allowed Kinds) (Quantity, *Fault) {
 	return q, nil
 }
 
-// plain reads the commonest form, "200 g", without allocating: up to nine digits with at most one point, one blank or none,
-// and a unit's own name. Whatever is not quite that is left to the reader, which also words every fault.
-func plain(text string, allowed Kinds) (Quantity, bool) {
+// readPlain reads the commonest form, "200 g", without an allocation:
+// up to nine digits with at most one point, an optional blank, and a
+// unit's canonical name. It leaves all else to the reader, which also
+// words the faults.
+func readPlain(text string, allowed Kinds) (Quantity, bool) {
 	i, points, whole, scale := 0, 0, 0.0, 1.0
 	for ; i < len(text) && i < 10; i++ {
 		c := text[i]
@@ -111,7 +112,7 @@ func plain(text string, allowed Kinds) (Quantity, bool) {
 	if x > largestNumber || whole/scale < least {
 		return Quantity{}, false
 	}
-	return Quantity{Kind: u.kind, Interval: figure.Interval{Lo: x, Hi: x}, Unit: u.name, Text: text}, true
+	return Quantity{Kind: u.kind, Interval: figure.Point(x), Unit: u.name, Text: text}, true
 }
 
 type reader struct {
@@ -120,15 +121,14 @@ type reader struct {
 	allowed Kinds
 }
 
-// term is a number with the unit that follows it.
+// term is a number and the unit after it.
 type term struct {
 	start, numberEnd, end int
 	number                float64
-	unit                  *unit // nil when none was written
+	unit                  *unit // nil if none is written
 }
 
-// measure is what stands on one side of a range: a term, or several as in
-// "1 h 30 min".
+// measure is one end of a range: a term, or several as in "1 h 30 min".
 type measure struct {
 	terms      []term
 	start, end int
@@ -144,7 +144,8 @@ func (m measure) base() float64 {
 	return sum
 }
 
-// quoted is a text that is quoted when it is printed.
+// quoted is a text that is quoted when printed. It saves the quoting
+// where no fault is found.
 type quoted struct{ text string }
 
 func (q quoted) String() string { return quote(q.text) }
@@ -156,7 +157,8 @@ func (r *reader) fault(start, end int, format string, args ...any) *Fault {
 func (r *reader) quantity() (Quantity, *Fault) {
 	r.blanks()
 	if r.at == len(r.text) {
-		return Quantity{}, r.fault(0, len(r.text), "nothing is written here; write for example %q", r.example())
+		return Quantity{}, r.fault(0, len(r.text), "this is empty; write for example %q",
+			r.example())
 	}
 	lo, fault := r.measure()
 	if fault != nil {
@@ -166,7 +168,8 @@ func (r *reader) quantity() (Quantity, *Fault) {
 	isRange := r.rangeSign()
 	if isRange {
 		if r.blanks(); r.at == len(r.text) {
-			return Quantity{}, r.fault(r.at, r.at, "the upper end of the range is missing; write for example %q", r.rangeExample())
+			return Quantity{}, r.fault(r.at, r.at,
+				"the upper end of the range is missing; write for example %q", r.rangeExample())
 		}
 		if hi, fault = r.measure(); fault != nil {
 			return Quantity{}, fault
@@ -177,7 +180,9 @@ func (r *reader) quantity() (Quantity, *Fault) {
 		if len(hi.terms) == 1 && hi.terms[0].unit == nil {
 			return Quantity{}, r.unknownUnit(hi, rest)
 		}
-		return Quantity{}, r.fault(r.at, len(r.text), "%s does not belong to the quantity; write %q alone", quote(rest), strings.TrimSpace(r.text[:r.at]))
+		return Quantity{}, r.fault(r.at, len(r.text),
+			"%s is not part of the quantity; write %q", quote(rest),
+			strings.TrimSpace(r.text[:r.at]))
 	}
 	if fault := r.needUnits(&lo, hi, isRange); fault != nil {
 		return Quantity{}, fault
@@ -192,24 +197,28 @@ func (r *reader) quantity() (Quantity, *Fault) {
 	}
 	iv := figure.Interval{Lo: lo.base(), Hi: hi.base()}
 	if iv.Lo > iv.Hi {
-		return Quantity{}, r.fault(lo.start, hi.end, "%s runs backwards; write %q", quote(r.text), r.swapped(lo, hi))
+		return Quantity{}, r.fault(lo.start, hi.end, "%s runs backwards; write %q", quote(r.text),
+			r.swapped(lo, hi))
 	}
 	kind := hi.unit().kind
 	if iv.Hi == 0 && kind != Temperature && r.allowed&AllowZero == 0 {
-		return Quantity{}, r.fault(lo.start, hi.end, "%s is zero; write more than zero or leave the line out", quote(r.text))
+		return Quantity{}, r.fault(lo.start, hi.end,
+			"%s is zero; write more than zero or leave the line out", quote(r.text))
 	}
-	return Quantity{Kind: kind, Interval: figure.Interval{Lo: iv.Lo + 0, Hi: iv.Hi + 0}, Unit: hi.unit().name, Text: r.text}, nil
+	iv = figure.Interval{Lo: iv.Lo + 0, Hi: iv.Hi + 0} // no negative zero
+	return Quantity{Kind: kind, Interval: iv, Unit: hi.unit().name, Text: r.text}, nil
 }
 
-// needUnits lends the upper end's unit to the lower end, and asks for those
-// that are missing.
+// needUnits gives the lower end the upper end's unit if it has none,
+// and returns a fault for a missing unit.
 func (r *reader) needUnits(lo *measure, hi measure, isRange bool) *Fault {
 	for _, m := range []measure{hi, *lo} {
 		for i, t := range m.terms {
 			if t.unit != nil {
 				continue
 			}
-			if isRange && m.start == lo.start && len(lo.terms) == 1 && len(hi.terms) == 1 && hi.unit() != nil {
+			if isRange && m.start == lo.start && len(lo.terms) == 1 && len(hi.terms) == 1 &&
+				hi.unit() != nil {
 				lo.terms[0].unit = hi.unit()
 				continue
 			}
@@ -228,33 +237,36 @@ func (r *reader) needUnits(lo *measure, hi measure, isRange bool) *Fault {
 	return nil
 }
 
-// check looks at one end: its kind, its sign and its size.
+// check checks the kind, sign and size of one end.
 func (r *reader) check(m measure) *Fault {
-	whole := quoted{r.text[m.start:m.end]} // quoted only if there is fault to find
+	whole := quoted{r.text[m.start:m.end]} // quoted only for a fault
 	for i, t := range m.terms {
 		if !r.allowed.Has(t.unit.kind) {
 			if t.unit.name == "m" && r.allowed.Has(Time) {
-				return r.fault(t.start, t.end, "%q is metres; for minutes write %q", "m", r.text[t.start:t.numberEnd]+" min")
+				return r.fault(t.start, t.end, "%q is metres; for minutes write %q", "m",
+					r.text[t.start:t.numberEnd]+" min")
 			}
-			return r.fault(t.start, t.end, "%s is %s; %s is wanted here, such as %q", whole, t.unit.kind, r.wanted(), r.example())
+			return r.fault(t.start, t.end, "%s is %s; write %s, such as %q", whole, t.unit.kind,
+				r.wanted(), r.example())
 		}
 		if i > 0 {
 			first := m.terms[i-1].unit
 			if !joins(first, t.unit) {
-				return r.fault(t.start, t.end, "%s does not add up to one quantity; write it in one unit", whole)
+				return r.fault(t.start, t.end,
+					"%s does not add up to one quantity; write it in one unit", whole)
 			}
 			if t.number < 0 {
 				return r.fault(t.start, t.end, "%s is below zero", quote(r.text[t.start:t.end]))
 			}
 		}
 		if x := math.Abs(t.number); x != 0 && x < least {
-			return r.fault(t.start, t.end, "%s is too small to be meant", whole)
+			return r.fault(t.start, t.end, tooSmall, whole)
 		}
 	}
 	kind, x := m.unit().kind, m.base()
 	switch {
 	case math.Abs(x) > largestNumber || math.IsNaN(x):
-		return r.fault(m.start, m.end, "%s is too large to be meant", whole)
+		return r.fault(m.start, m.end, tooLarge, whole)
 	case kind == Temperature && x < absoluteZero-1e-9:
 		return r.fault(m.start, m.end, "%s is below absolute zero (-273.15 C)", whole)
 	case kind != Temperature && m.terms[0].number < 0:
@@ -263,16 +275,17 @@ func (r *reader) check(m measure) *Fault {
 	return nil
 }
 
-// joins reports that two units may stand in one quantity, as hours and minutes
-// or pounds and ounces do, the larger first.
+// joins reports whether two units may form one quantity, the larger
+// first: hours and minutes, or pounds and ounces.
 func joins(a, b *unit) bool {
-	sameSystem := a.kind == Time || a.name == "lb" && b.name == "oz" || a.name == "kg" && b.name == "g"
+	sameSystem := a.kind == Time || a.name == "lb" && b.name == "oz" ||
+		a.name == "kg" && b.name == "g"
 	return sameSystem && a.kind == b.kind && a.factor > b.factor
 }
 
 func (r *reader) swapped(lo, hi measure) string {
 	first, second := r.text[hi.start:hi.end], r.text[lo.start:lo.end]
-	if lo.terms[0].end == lo.terms[0].numberEnd { // the unit was borrowed
+	if lo.terms[0].end == lo.terms[0].numberEnd { // it has the unit of the upper end
 		t := hi.terms[0]
 		first = r.text[t.start:t.numberEnd]
 		second += r.text[t.numberEnd:t.end]
@@ -333,35 +346,46 @@ func startsNumber(s string) bool {
 
 func isDigit(c byte) bool { return c >= '0' && c <= '9' }
 
-// vulgar are the fractions that Unicode has a character for.
+// vulgar holds the fractions that have a Unicode character.
 var vulgar = map[rune]float64{
-	'¼': 1.0 / 4, '½': 1.0 / 2, '¾': 3.0 / 4, '⅐': 1.0 / 7, '⅑': 1.0 / 9, '⅒': 1.0 / 10, '⅓': 1.0 / 3, '⅔': 2.0 / 3,
-	'⅕': 1.0 / 5, '⅖': 2.0 / 5, '⅗': 3.0 / 5, '⅘': 4.0 / 5, '⅙': 1.0 / 6, '⅚': 5.0 / 6, '⅛': 1.0 / 8, '⅜': 3.0 / 8, '⅝': 5.0 / 8, '⅞': 7.0 / 8,
+	'¼': 1.0 / 4, '½': 1.0 / 2, '¾': 3.0 / 4,
+	'⅐': 1.0 / 7, '⅑': 1.0 / 9, '⅒': 1.0 / 10,
+	'⅓': 1.0 / 3, '⅔': 2.0 / 3,
+	'⅕': 1.0 / 5, '⅖': 2.0 / 5, '⅗': 3.0 / 5, '⅘': 4.0 / 5,
+	'⅙': 1.0 / 6, '⅚': 5.0 / 6,
+	'⅛': 1.0 / 8, '⅜': 3.0 / 8, '⅝': 5.0 / 8, '⅞': 7.0 / 8,
 }
 
-// number reads 12, 1.5, .5, 1/2, 1 1/2, ½ or 1½, and says how to write what is
-// none of them.
+// number reads 12, 1.5, .5, 1/2, 1 1/2, ½ or 1½. For other notations
+// its fault says what to write.
 func (r *reader) number() (float64, *Fault) {
 	start := r.at
 	if c, size := utf8.DecodeRuneInString(r.text[r.at:]); vulgar[c] != 0 {
 		r.at += size
 		return vulgar[c], nil
 	}
-	for r.at < len(r.text) && (isDigit(r.text[r.at]) || r.text[r.at] == '.' || r.text[r.at] == ',' && r.at+1 < len(r.text) && isDigit(r.text[r.at+1])) {
+	for r.at < len(r.text) {
+		c := r.text[r.at]
+		groups := c == ',' && r.at+1 < len(r.text) && isDigit(r.text[r.at+1])
+		if !isDigit(c) && c != '.' && !groups {
+			break
+		}
 		r.at++
 	}
 	digits := r.text[start:r.at]
 	if strings.Trim(digits, ".,") == "" {
 		r.at = start
 		word := r.restWord()
-		return 0, r.fault(start, start+len(word), "%s is not a number; write for example %q", quote(word), r.example())
+		return 0, r.fault(start, start+len(word), "%s is not a number; write for example %q",
+			quote(word), r.example())
 	}
 	if fault := r.oddNumber(start, digits); fault != nil {
 		return 0, fault
 	}
 	x, err := strconv.ParseFloat(digits, 64)
 	if err != nil && !math.IsInf(x, 0) {
-		return 0, r.fault(start, r.at, "%s is not a number; write for example %q", quote(digits), r.example())
+		return 0, r.fault(start, r.at, "%s is not a number; write for example %q", quote(digits),
+			r.example())
 	}
 	if strings.Contains(digits, ".") {
 		return x, nil
@@ -369,7 +393,8 @@ func (r *reader) number() (float64, *Fault) {
 	return r.fraction(start, x)
 }
 
-// oddNumber refuses numbers in a notation that is not a baker's.
+// oddNumber returns a fault for a number in another notation: commas,
+// hexadecimal, an exponent, blanks.
 func (r *reader) oddNumber(start int, digits string) *Fault {
 	rest := r.text[r.at:]
 	if strings.Contains(digits, ",") {
@@ -382,7 +407,9 @@ func (r *reader) oddNumber(start int, digits string) *Fault {
 		write := func(number string) string { return r.text[:start] + number + rest }
 		switch point := strings.Replace(digits, ",", ".", 1); {
 		case thousands && len(groups) == 2:
-			return r.fault(start, r.at, "%q has a comma; write %q, or %q if the comma is a decimal point", digits, write(whole), write(point))
+			return r.fault(start, r.at,
+				"%q has a comma; write %q, or %q if the comma is a decimal point", digits,
+				write(whole), write(point))
 		case thousands:
 			return r.fault(start, r.at, "%q has commas; write %q", digits, write(whole))
 		case len(groups) == 2 && !strings.Contains(digits, "."):
@@ -395,7 +422,8 @@ func (r *reader) oddNumber(start int, digits string) *Fault {
 		for end < len(r.text) && isHex(r.text[end]) {
 			end++
 		}
-		return r.fault(start, end, "%s is not a plain number; write it in the digits 0 to 9", quote(r.text[start:end]))
+		return r.fault(start, end, "%s is not a plain number; write it in the digits 0 to 9",
+			quote(r.text[start:end]))
 	}
 	if len(rest) > 1 && (rest[0] == 'e' || rest[0] == 'E') {
 		end := r.at + 1
@@ -411,10 +439,12 @@ func (r *reader) oddNumber(start int, digits string) *Fault {
 		}
 	}
 	if len(rest) > 1 && (rest[0] == '_' || rest[0] == '\'') && isDigit(rest[1]) {
-		return r.fault(start, r.at+1, "%q does not belong in a number; write the digits alone", rest[:1])
+		return r.fault(start, r.at+1, "%q does not belong in a number; write the digits alone",
+			rest[:1])
 	}
 	// "1 000 g": digits in groups of three.
-	if len(digits) > 3 || digits == "0" || strings.Contains(digits, ".") || !strings.HasPrefix(rest, " ") {
+	if len(digits) > 3 || digits == "0" || strings.Contains(digits, ".") ||
+		!strings.HasPrefix(rest, " ") {
 		return nil
 	}
 	if next := strings.TrimLeft(rest, " "); next == "" || !isDigit(next[0]) {
@@ -428,7 +458,8 @@ func (r *reader) oddNumber(start int, digits string) *Fault {
 		}
 		if n == 3 && !strings.HasPrefix(g[n:], "/") && !strings.HasPrefix(g[n:], "⁄") {
 			end := r.at + strings.Index(rest, g) + n
-			return r.fault(start, end, "%q has a blank inside the number; write %q", r.text[start:end], r.text[:start]+digits+g[:n]+r.text[end:])
+			return r.fault(start, end, "%q has a blank inside the number; write %q",
+				r.text[start:end], r.text[:start]+digits+g[:n]+r.text[end:])
 		}
 	}
 	return nil
@@ -439,16 +470,18 @@ func (r *reader) exponent(start, end int) *Fault {
 	x, err := strconv.ParseFloat(written, 64)
 	switch {
 	case err != nil || x > largestNumber:
-		return r.fault(start, end, "%s is too large to be meant", quote(written))
+		return r.fault(start, end, tooLarge, quote(written))
 	case x < least:
-		return r.fault(start, end, "%s is too small to be meant", quote(written))
+		return r.fault(start, end, tooSmall, quote(written))
 	}
-	return r.fault(start, end, "%s is not a plain number; write %q", quote(written), r.text[:start]+strconv.FormatFloat(x, 'f', -1, 64)+r.text[end:])
+	return r.fault(start, end, "%s is not a plain number; write %q", quote(written),
+		r.text[:start]+strconv.FormatFloat(x, 'f', -1, 64)+r.text[end:])
 }
 
 func isHex(c byte) bool { return isDigit(c) || c >= 'a' && c <= 'f' || c >= 'A' && c <= 'F' }
 
-// fraction reads what may follow a whole number: "/2", " 1/2" or "½".
+// fraction reads the fraction after a whole number, if any: "/2", "
+// 1/2" or "½".
 func (r *reader) fraction(start int, whole float64) (float64, *Fault) {
 	after := r.at
 	if den, ok := r.denominator(); ok {
@@ -470,7 +503,8 @@ func (r *reader) fraction(start int, whole float64) (float64, *Fault) {
 		num, _ := strconv.ParseFloat(r.text[from:r.at], 64)
 		if den, ok := r.denominator(); ok {
 			if num >= den {
-				return 0, r.fault(start, r.at, "%q is not a mixed number: %q is not below 1", r.text[start:r.at], r.text[from:r.at])
+				return 0, r.fault(start, r.at, "%q is not a mixed number: %q is not below 1",
+					r.text[start:r.at], r.text[from:r.at])
 			}
 			return whole + num/den, nil
 		}
@@ -479,7 +513,7 @@ func (r *reader) fraction(start int, whole float64) (float64, *Fault) {
 	return whole, nil
 }
 
-// denominator reads a fraction's stroke and the whole number after it.
+// denominator reads a fraction's slash and the whole number after it.
 func (r *reader) denominator() (float64, bool) {
 	c, size := utf8.DecodeRuneInString(r.text[r.at:])
 	if c != '/' && c != '\u2044' {
@@ -498,8 +532,8 @@ func (r *reader) denominator() (float64, bool) {
 	return den, true
 }
 
-// unit looks for a unit here: one word, or two as in "fl oz" and "degrees C".
-// It gives the unit and its end, or nil.
+// unit reads a unit: one word, or two as in "fl oz" and "degrees C". It
+// returns the unit and its end, or nil.
 func (r *reader) unit() (*unit, int) {
 	word, end := wordAt(r.text, r.at)
 	if word == "" {
@@ -533,8 +567,8 @@ func (r *reader) unit() (*unit, int) {
 	return nil, r.at
 }
 
-// wordAt gives the unit-like word at a place: a sign, or letters with perhaps a
-// full stop.
+// wordAt gives the unit-like word at a place: a sign, or letters with
+// perhaps a full stop.
 func wordAt(text string, at int) (string, int) {
 	c, size := utf8.DecodeRuneInString(text[at:])
 	switch c {
@@ -586,7 +620,7 @@ func skipBlanks(text string, at int) int {
 	return at
 }
 
-// restWord is the text here up to the next blank.
+// restWord returns the text up to the next blank.
 func (r *reader) restWord() string {
 	rest := r.text[r.at:]
 	if end := strings.IndexFunc(rest, unicode.IsSpace); end > 0 {
@@ -607,7 +641,7 @@ func (r *reader) unknownUnit(m measure, rest string) *Fault {
 		strings.TrimSpace(r.text[:t.numberEnd])+" "+r.guess())
 }
 
-// likeliest is the order in which a missing unit is guessed.
+// likeliest is the order in which a kind is guessed.
 var likeliest = []Kind{Mass, Temperature, Time, Length, Percent, Volume, Count}
 
 func (r *reader) kind() Kind {

@@ -2,12 +2,12 @@ package quantity
 
 import "strings"
 
-// Kind is what a quantity measures. Each has one base unit, which Interval is
-// given in.
+// Kind is the kind of a quantity. Each has one base unit, the unit of
+// Quantity.Interval.
 type Kind uint8
 
 const (
-	None        Kind = iota // no quantity: the zero value
+	None        Kind = iota // the zero value: no quantity
 	Mass                    // g
 	Volume                  // mL
 	Count                   // pieces
@@ -17,7 +17,7 @@ const (
 	Length                  // mm
 )
 
-// Kinds is a set of kinds, with a mark for whether zero will do.
+// Kinds is a set of kinds, with a bit that allows zero.
 type Kinds uint16
 
 // Of makes a set.
@@ -29,16 +29,17 @@ func Of(kinds ...Kind) Kinds {
 	return ks
 }
 
-// AllowZero in a set of kinds lets a quantity be zero. A temperature always may.
+// AllowZero in a set of kinds allows a quantity of zero. A temperature
+// may always be zero.
 const AllowZero Kinds = 1
 
-// Amounts are the kinds that an ingredient's amount can have.
+// Amounts are the possible kinds of an ingredient's amount.
 const Amounts Kinds = 1<<Mass | 1<<Volume | 1<<Count | 1<<Percent
 
-// Has reports that the set holds a kind.
+// Has reports whether the set holds a kind.
 func (ks Kinds) Has(k Kind) bool { return k != None && ks&(1<<k) != 0 }
 
-// String names the kind as in "a mass is wanted here".
+// String returns the kind with its article, "a mass", for messages.
 func (k Kind) String() string {
 	switch k {
 	case Mass:
@@ -59,7 +60,7 @@ func (k Kind) String() string {
 	return "nothing"
 }
 
-// Base is the unit that the kind's numbers are kept in.
+// Base returns the kind's base unit.
 func (k Kind) Base() string {
 	switch k {
 	case Mass:
@@ -85,18 +86,21 @@ type unit struct {
 	name           string // canonical
 	kind           Kind
 	factor, offset float64
-	also           []string // other spellings; those of three letters or more in any case
+	also           []string // other spellings; in any letter case from three letters on
 }
 
-// units holds every unit with its exact factor to the base unit. The metric
-// ones are the SI's own. Avoirdupois ounce and pound, inch, and the Fahrenheit
-// scale: NIST SP 811 (2008), appendix B. United States teaspoon, tablespoon,
-// cup and fluid ounce: NIST Handbook 44, appendix C (a gallon of 231 cubic
-// inches holds 768 teaspoons). testdata/tables/units.csv gives each figure's
-// basis; one test holds this list to it, another both to GNU units.
+// units holds every unit with its exact factor to the base unit.
+// Sources: the SI for metric units; NIST SP 811 (2008), appendix B, for
+// avoirdupois ounce and pound, inch and the Fahrenheit scale. NIST
+// Handbook 44, appendix C, for the US teaspoon, tablespoon, cup and
+// fluid ounce (a gallon of 231 cubic inches holds 768 teaspoons).
+// testdata/tables/units.csv gives each figure's basis. One test
+// compares this list with it, another both with GNU units.
 var units = []unit{
 	{"g", Mass, 1, 0, []string{"gram", "grams", "gramme", "grammes", "gm", "gms"}},
-	{"kg", Mass, 1000, 0, []string{"kilo", "kilos", "kilogram", "kilograms", "kilogramme", "kilogrammes"}},
+	{"kg", Mass, 1000, 0, []string{
+		"kilo", "kilos", "kilogram", "kilograms", "kilogramme", "kilogrammes",
+	}},
 	{"mg", Mass, 0.001, 0, []string{"milligram", "milligrams", "milligramme", "milligrammes"}},
 	{"oz", Mass, 28.349523125, 0, []string{"ounce", "ounces"}},
 	{"lb", Mass, 453.59237, 0, []string{"lbs", "pound", "pounds"}},
@@ -120,8 +124,8 @@ var units = []unit{
 	{"in", Length, 25.4, 0, []string{"inch", "inches"}},
 }
 
-// spellings maps each spelling to its unit; words of three letters or more are
-// kept in lower case.
+// spellings maps each spelling to its unit. Words of three letters or
+// more are in lower case.
 var spellings = func() map[string]*unit {
 	m := make(map[string]*unit)
 	for i := range units {
@@ -133,7 +137,7 @@ var spellings = func() map[string]*unit {
 	return m
 }()
 
-// exactUnit finds a unit by its own short name only.
+// exactUnit finds a unit by its canonical name.
 func exactUnit(name string) *unit {
 	for i := range units {
 		if units[i].name == name {
@@ -154,10 +158,10 @@ func unitNamed(word string) *unit {
 }
 
 func (u *unit) toBase(x float64) float64 {
-	if u.name == "F" { // keeps whole degrees exact: 212 F is 100 C
+	if u.name == "F" { // exact for whole degrees: 212 F is 100 C
 		return (x - 32) * 5 / 9
 	}
-	if u.name == "s" { // keeps whole minutes exact
+	if u.name == "s" { // exact for whole minutes
 		return x / 60
 	}
 	return x * u.factor
@@ -173,8 +177,8 @@ func (u *unit) fromBase(x float64) float64 {
 	return x / u.factor
 }
 
-// ToBase turns a number of a unit into the base unit of its kind; false for a
-// unit that Read does not know.
+// ToBase converts a number from a unit to the base unit of its kind. It
+// returns false for an unknown unit.
 func ToBase(x float64, name string) (float64, Kind, bool) {
 	u := unitNamed(name)
 	if u == nil {
@@ -183,8 +187,8 @@ func ToBase(x float64, name string) (float64, Kind, bool) {
 	return u.toBase(x), u.kind, true
 }
 
-// FromBase turns a number of the base unit into a unit of the same kind; false
-// for a unit that Read does not know.
+// FromBase converts a number from the base unit to a unit of the same
+// kind. It returns false for an unknown unit.
 func FromBase(x float64, name string) (float64, bool) {
 	u := unitNamed(name)
 	if u == nil {
@@ -193,8 +197,8 @@ func FromBase(x float64, name string) (float64, bool) {
 	return u.fromBase(x), true
 }
 
-// nearestUnit guesses which unit an unknown word meant, among the allowed
-// kinds: the same letters in another case, else one slip away.
+// nearestUnit returns the unit of an allowed kind that is nearest to an
+// unknown word: equal but for letter case, else one typing error away.
 func nearestUnit(word string, allowed Kinds) *unit {
 	lower := strings.ToLower(word)
 	if u := spellings[lower]; u != nil && allowed.Has(u.kind) {
@@ -214,8 +218,8 @@ func nearestUnit(word string, allowed Kinds) *unit {
 	return nil
 }
 
-// oneSlip reports that a and b differ by one letter lost, added, changed, or
-// swapped with its neighbour.
+// oneSlip reports whether a and b differ by one letter missing, added,
+// changed, or swapped with its neighbour.
 func oneSlip(a, b string) bool {
 	i := 0
 	for i < len(a) && i < len(b) && a[i] == b[i] {

@@ -6,9 +6,10 @@ import (
 	"strings"
 )
 
-// Written gives the text of another value, lo to hi in base units, in the way that q was written: in its unit and with its
-// spelling, with a blank before the unit or without. A time in hours that no longer comes out whole is written in hours and
-// minutes, since nobody sets a clock by "1.25 h".
+// Written returns another value, lo to hi in base units, in the
+// notation of q: its unit, its spelling, and a blank before the unit or
+// none. A time in hours that is not whole is in hours and minutes: "1 h
+// 15 min", not "1.25 h".
 func (q Quantity) Written(lo, hi float64) string {
 	if lo != hi {
 		return q.end(lo) + " to " + q.end(hi)
@@ -16,7 +17,7 @@ func (q Quantity) Written(lo, hi float64) string {
 	return q.end(hi)
 }
 
-// end writes one value.
+// end returns one value in the notation of q.
 func (q Quantity) end(x float64) string {
 	if q.Kind == Time && q.Unit != "min" && q.Unit != "s" {
 		return clockText(x, q.Unit)
@@ -27,7 +28,8 @@ func (q Quantity) end(x float64) string {
 		return number
 	}
 	blank, word := " ", q.Unit
-	// "180 g", "180g", "1 piece": a number, a blank or none, and one word.
+	// "180 g", "180g", "1 piece": a number, an optional blank,
+	// and one word.
 	if rest := strings.TrimLeft(q.Text, "0123456789."); rest != q.Text && rest != "" {
 		if w := strings.TrimSpace(rest); !strings.ContainsAny(w, " 0123456789/") {
 			if u := unitNamed(w); u != nil && u.name == q.Unit {
@@ -47,7 +49,7 @@ func (q Quantity) end(x float64) string {
 	return number + blank + word
 }
 
-// clockText writes minutes in days, or in hours and minutes.
+// clockText returns minutes as days, or as hours and minutes.
 func clockText(x float64, unit string) string {
 	whole := func(a float64) bool { return math.Abs(a-math.Round(a)) < 1e-9 }
 	switch {
@@ -62,7 +64,8 @@ func clockText(x float64, unit string) string {
 	return Plain(x) + " min"
 }
 
-// Plain writes a number without exponent and without the dust of binary fractions.
+// Plain returns a number without an exponent, rounded to six decimals
+// to hide binary rounding.
 func Plain(x float64) string {
 	return strconv.FormatFloat(math.Round(x*1e6)/1e6+0, 'f', -1, 64)
 }

@@ -5,8 +5,9 @@ import (
 	"strconv"
 )
 
-// plainNumber reads an ordinary decimal number; exponents, hexadecimals, infinities and the like are refused, because
-// no baker writes them and a typing slip does.
+// plainNumber reads a plain decimal number. It refuses exponents,
+// hexadecimal numbers and infinities, which are more likely
+// typing errors.
 func plainNumber(text string) (float64, bool) {
 	for i, c := range text {
 		if !(c >= '0' && c <= '9' || c == '.' || c == '-' && i == 0) {

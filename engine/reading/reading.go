@@ -1,13 +1,16 @@
-// Package reading turns the expressions of a parsed HCL file into plain values: texts, quantities, yes or no, lists and
-// objects, each with its place in the file.
+// Package reading converts the expressions of a parsed HCL file to
+// plain values: texts, quantities, booleans, lists and objects, each
+// with its place in the file.
 //
-// The readers of formulas, houses and rule packs call it. It walks the syntax tree by hand and never evaluates an
-// expression: what a baker writes is data, and evaluating it costs time and opens the door to programs that do not end.
-// It collects every problem it meets and goes on, so that one run shows all the errors of a file.
+// The readers of formulas, houses and rule packs call it. It walks the
+// syntax tree and evaluates no expression: a file is data, and
+// evaluation would cost time and might not end. It collects problems
+// and goes on, so that one run shows all the errors of a file.
 package reading
 
 import (
 	"fmt"
+	"slices"
 	"sort"
 	"strings"
 	"unicode"
@@ -21,13 +24,13 @@ import (
 	"forebake/engine/spelling"
 )
 
-// Reader reads one file and keeps the problems found on the way.
+// Reader reads one file and collects its problems.
 type Reader struct {
 	File     *source.File
 	Problems source.Problems
 }
 
-// Place turns an HCL range into a place of the file.
+// Place converts an HCL range to a place of the file.
 func (r *Reader) Place(rng hcl.Range) source.Place {
 	return source.Place{File: r.File, Start: rng.Start.Byte, End: rng.End.Byte}
 }
@@ -37,7 +40,8 @@ func (r *Reader) Fault(at source.Place, format string, args ...any) {
 	r.Problems = append(r.Problems, source.Problem{Place: at, Text: fmt.Sprintf(format, args...)})
 }
 
-// written gives the expression as the user wrote it, shortened for a message.
+// written returns the expression as the user wrote it, shortened
+// for a message.
 func (r *Reader) written(e hclsyntax.Expression) string {
 	rng := e.Range()
 	text := string(r.File.Text[rng.Start.Byte:rng.End.Byte])
@@ -50,19 +54,22 @@ func (r *Reader) written(e hclsyntax.Expression) string {
 	return text
 }
 
-// Text reads a quoted text without interpolation. what names the value in a message ("the family").
+// Text reads a quoted text without interpolation. what names the value
+// in messages ("the family").
 func (r *Reader) Text(e hclsyntax.Expression, what string) (string, source.Place, bool) {
 	if t, ok := e.(*hclsyntax.TemplateExpr); ok {
-		inside := source.Place{File: r.File, Start: t.SrcRange.Start.Byte + 1, End: max(t.SrcRange.Start.Byte+1, t.SrcRange.End.Byte-1)}
+		first := t.SrcRange.Start.Byte + 1
+		inside := source.Place{File: r.File, Start: first, End: max(first, t.SrcRange.End.Byte-1)}
 		switch len(t.Parts) {
 		case 0:
 			return "", inside, true
 		case 1:
-			if lit, ok := t.Parts[0].(*hclsyntax.LiteralValueExpr); ok && lit.Val.Type() == cty.String {
+			if lit, ok := t.Parts[0].(*hclsyntax.LiteralValueExpr); ok &&
+				lit.Val.Type() == cty.String {
 				return lit.Val.AsString(), r.Place(lit.SrcRange), true
 			}
 		}
-		r.Fault(r.Place(t.SrcRange), "%s must be a plain text: ${ } and %%{ } are not read here", what)
+		r.Fault(r.Place(t.SrcRange), "%s must be a plain text, without ${ } and %%{ }", what)
 		return "", source.Place{}, false
 	}
 	at := r.Place(e.Range())
@@ -80,7 +87,8 @@ func (r *Reader) Text(e hclsyntax.Expression, what string) (string, source.Place
 	return "", source.Place{}, false
 }
 
-// quotable tells whether a value only lacks its quotes: a word or an amount, and no list, call or text within.
+// quotable reports whether a value lacks only its quotes: it is a word
+// or an amount, without a list, call or text.
 func quotable(text string) bool {
 	for _, c := range text {
 		if !(unicode.IsLetter(c) || unicode.IsDigit(c) || strings.ContainsRune(" .:%°-_/", c)) {
@@ -90,10 +98,13 @@ func quotable(text string) bool {
 	return true
 }
 
-// Quantity reads a quantity such as "200 g" of one of the allowed kinds.
-func (r *Reader) Quantity(e hclsyntax.Expression, allowed quantity.Kinds, what string) (Given, bool) {
+// Quantity reads a quantity such as "200 g" of one of the
+// allowed kinds.
+func (r *Reader) Quantity(e hclsyntax.Expression, allowed quantity.Kinds,
+	what string) (Given, bool) {
 	if bare, ok := r.bareNumber(e); ok {
-		// Reading the bare number as text gives the message that shows the corrected text.
+		// Read as text, the bare number gives the fault with the
+		// corrected text.
 		_, fault := quantity.Read(bare, allowed)
 		if fault != nil {
 			r.Fault(r.Place(e.Range()), "%s: %s", what, fault.Text)
@@ -109,12 +120,14 @@ func (r *Reader) Quantity(e hclsyntax.Expression, allowed quantity.Kinds, what s
 	return r.QuantityText(text, at, allowed, what)
 }
 
-// QuantityText reads a quantity from a text that already left its expression; at is where the text stands.
-func (r *Reader) QuantityText(text string, at source.Place, allowed quantity.Kinds, what string) (Given, bool) {
+// QuantityText reads a quantity from a text at a place.
+func (r *Reader) QuantityText(text string, at source.Place, allowed quantity.Kinds,
+	what string) (Given, bool) {
 	q, fault := quantity.Read(text, allowed)
 	if fault != nil {
 		if at.End-at.Start == len(text) && fault.End > fault.Start {
-			at = source.Place{File: at.File, Start: at.Start + fault.Start, End: at.Start + fault.End}
+			at = source.Place{File: at.File, Start: at.Start + fault.Start,
+				End: at.Start + fault.End}
 		}
 		r.Fault(at, "%s: %s", what, fault.Text)
 		return Given{}, false
@@ -122,7 +135,8 @@ func (r *Reader) QuantityText(text string, at source.Place, allowed quantity.Kin
 	return Given{Quantity: q, Place: at, Set: true}, true
 }
 
-// Given is a quantity that the user wrote, with its place; the zero Given was not written.
+// Given is a quantity that the user wrote, with its place. The zero
+// Given was not written.
 type Given struct {
 	quantity.Quantity
 	Place source.Place
@@ -145,8 +159,9 @@ func (r *Reader) bareNumber(e hclsyntax.Expression) (string, bool) {
 	return "", false
 }
 
-// Number reads a plain number within lo..hi, written bare or in quotes.
-func (r *Reader) Number(e hclsyntax.Expression, lo, hi float64, what string) (float64, source.Place, bool) {
+// Number reads a plain number from lo to hi, with or without quotes.
+func (r *Reader) Number(e hclsyntax.Expression, lo, hi float64,
+	what string) (float64, source.Place, bool) {
 	at := r.Place(e.Range())
 	text, ok := r.bareNumber(e)
 	if !ok {
@@ -160,7 +175,8 @@ func (r *Reader) Number(e hclsyntax.Expression, lo, hi float64, what string) (fl
 		return 0, at, false
 	}
 	if !(x >= lo && x <= hi) {
-		r.Fault(at, "%s must be between %s and %s, not %s", what, quantity.Format(lo, ""), quantity.Format(hi, ""), source.Safe(text))
+		r.Fault(at, "%s must be between %s and %s, not %s", what, quantity.Format(lo, ""),
+			quantity.Format(hi, ""), source.Safe(text))
 		return 0, at, false
 	}
 	return x, at, true
@@ -185,7 +201,8 @@ func (r *Reader) Items(e hclsyntax.Expression, what string) ([]hclsyntax.Express
 }
 
 // Texts reads a list of texts.
-func (r *Reader) Texts(e hclsyntax.Expression, what string) (texts []string, places []source.Place, ok bool) {
+func (r *Reader) Texts(e hclsyntax.Expression, what string) (texts []string, places []source.Place,
+	ok bool) {
 	items, ok := r.Items(e, what)
 	if !ok {
 		return nil, nil, false
@@ -207,12 +224,13 @@ type Pair struct {
 	Value hclsyntax.Expression
 }
 
-// Pairs reads an object into buf, which saves an allocation for each of the many small objects of a formula; repeated keys
-// are left for the caller, who knows how to say it.
+// Pairs reads an object and appends its pairs to buf, which saves an
+// allocation for each small object. Repeated keys are left to the
+// caller, who words the problem.
 func (r *Reader) Pairs(e hclsyntax.Expression, what string, buf []Pair) ([]Pair, bool) {
 	object, ok := e.(*hclsyntax.ObjectConsExpr)
 	if !ok {
-		r.Fault(r.Place(e.Range()), "%s must stand in curly brackets { }", what)
+		r.Fault(r.Place(e.Range()), "%s must be in curly brackets { }", what)
 		return nil, false
 	}
 	pairs := buf
@@ -224,13 +242,15 @@ func (r *Reader) Pairs(e hclsyntax.Expression, what string, buf []Pair) ([]Pair,
 	return pairs, true
 }
 
-// MaxNameBytes bounds the name of a formula, a part, a rule and whatever else a block names: every finding prints some.
+// MaxNameBytes bounds the name of a block: a formula, part, rule or
+// tin. Every finding prints some names.
 const MaxNameBytes = 256
 
-// Label checks that a block has exactly one label and gives it.
+// Label returns the single label of a block, or records a problem.
 func (r *Reader) Label(b *hclsyntax.Block) (string, source.Place) {
 	if len(b.Labels) != 1 {
-		r.Fault(r.Place(b.TypeRange), "%s needs one name in quotes: write %s \"name\" {", b.Type, b.Type)
+		r.Fault(r.Place(b.TypeRange), "%s needs one name in quotes: write %s \"name\" {",
+			b.Type, b.Type)
 		return "", r.Place(b.TypeRange)
 	}
 	at := r.Place(b.LabelRanges[0])
@@ -244,45 +264,52 @@ func (r *Reader) Label(b *hclsyntax.Block) (string, source.Place) {
 	return b.Labels[0], at
 }
 
-// NoLabel checks that a block has no label.
+// NoLabel records a problem if a block has a label.
 func (r *Reader) NoLabel(b *hclsyntax.Block) {
 	if len(b.Labels) > 0 {
 		r.Fault(r.Place(b.LabelRanges[0]), "%s takes no name: write %s {", b.Type, b.Type)
 	}
 }
 
-// Known reports keys of a body that are not in the list of known ones, with the nearest. in names the body ("a rule").
+// Known records a problem for each key or block of a body that is not
+// known, with the nearest names. in names the body ("a rule").
 func (r *Reader) Known(b *hclsyntax.Body, in string, attributes, blocks []string) {
-	// Every known name is there in most files, so the loop over the map must not allocate.
+	// In most files every name is known, so this loop must
+	// not allocate.
 	for name, a := range b.Attributes {
-		if contains(attributes, name) {
+		if slices.Contains(attributes, name) {
 			continue
 		}
-		if contains(blocks, name) {
-			r.Fault(r.Place(a.NameRange), "%s is a block: leave out the equals sign and put what belongs to it in { }", name)
+		if slices.Contains(blocks, name) {
+			r.Fault(r.Place(a.NameRange), "%s is a block: leave out the equals sign", name)
 			continue
 		}
-		r.Unknown(r.Place(a.NameRange), "key", name, in, append(append([]string{}, attributes...), blocks...))
+		r.Unknown(r.Place(a.NameRange), "key", name, in,
+			append(append([]string{}, attributes...), blocks...))
 	}
 	for _, block := range b.Blocks {
-		if contains(blocks, block.Type) {
+		if slices.Contains(blocks, block.Type) {
 			continue
 		}
-		if contains(attributes, block.Type) {
-			r.Fault(r.Place(block.TypeRange), "%s needs an equals sign: write %s = ...", block.Type, block.Type)
+		if slices.Contains(attributes, block.Type) {
+			r.Fault(r.Place(block.TypeRange), "%s needs an equals sign: write %s = ...",
+				block.Type, block.Type)
 			continue
 		}
-		r.Unknown(r.Place(block.TypeRange), "block", block.Type, in, append(append([]string{}, blocks...), attributes...))
+		r.Unknown(r.Place(block.TypeRange), "block", block.Type, in,
+			append(append([]string{}, blocks...), attributes...))
 	}
 }
 
-// Unknown records an unknown name with the nearest known ones, or all of them when they are few. in says where it was
-// looked for; it is left empty where that is plain from the kind.
+// Unknown records an unknown name with the nearest known names, or all
+// of them if they are few. in names the place of the search; it is
+// empty where kind implies it.
 func (r *Reader) Unknown(at source.Place, kind, name, in string, known []string) {
 	r.Fault(at, "%s", UnknownText(kind, name, in, known))
 }
 
-// UnknownText says that a name is not known and what is nearest to it.
+// UnknownText returns the message for an unknown name, with the nearest
+// known names.
 func UnknownText(kind, name, in string, known []string) string {
 	text := fmt.Sprintf("no %s %q", kind, name)
 	if in != "" {
@@ -302,18 +329,10 @@ func UnknownText(kind, name, in string, known []string) string {
 	return text
 }
 
-func contains(list []string, name string) bool {
-	for _, x := range list {
-		if x == name {
-			return true
-		}
-	}
-	return false
-}
-
 // Box reads three lengths in one unit, "300 x 100 x 100 mm", in mm.
 func (r *Reader) Box(text string, at source.Place, what string) (box [3]float64, ok bool) {
-	sides := strings.FieldsFunc(text, func(c rune) bool { return c == 'x' || c == 'X' || c == '×' })
+	isTimes := func(c rune) bool { return c == 'x' || c == 'X' || c == '×' }
+	sides := strings.FieldsFunc(text, isTimes)
 	if len(sides) != 3 {
 		r.Fault(at, "%s: write three lengths: \"300 x 100 x 100 mm\"", what)
 		return box, false
@@ -329,7 +348,7 @@ func (r *Reader) Box(text string, at source.Place, what string) (box [3]float64,
 		if i < 2 && strings.Trim(side, "0123456789. ") == "" {
 			side += " " + unit
 		}
-		g, good := r.QuantityText(side, at, 1<<quantity.Length, what)
+		g, good := r.QuantityText(side, at, quantity.Of(quantity.Length), what)
 		if !good {
 			return box, false
 		}

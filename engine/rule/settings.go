@@ -107,11 +107,11 @@ func (s *joined) set(set house.Set) {
 	changed := *r // the shipped rule stays as it is for other houses
 	changed.Limits = append([]Limit{}, r.Limits...)
 	changed.Because = set.Because
-	if set.HasLvl {
-		by := set.LvlAt
+	if set.HasLevel {
+		by := set.LevelAt
 		changed.Level, changed.LevelBy = set.Level, &by
 		if set.Level > r.Level {
-			s.loosen(r, set, set.LvlAt, "level", r.Level.String(), set.Level.String(), true)
+			s.loosen(r, set, set.LevelAt, "level", r.Level.String(), set.Level.String(), true)
 		}
 	}
 	for _, l := range set.Limits {

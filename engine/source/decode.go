@@ -7,7 +7,8 @@ import (
 	"unicode/utf8"
 )
 
-// decoder turns the source of a text into its runes and where each came from.
+// decoder decodes the source of a text into runes and records the
+// offset of each.
 type decoder struct {
 	text    []byte // the file up to the end of the literal
 	out     []rune
@@ -19,8 +20,8 @@ func (d *decoder) emit(r rune, at int) {
 	d.offsets = append(d.offsets, at)
 }
 
-// plain emits the character at i, or the escaped template sign there, and gives
-// the offset after it.
+// plain emits the character or the escaped template sign at i. It
+// returns the offset after it.
 func (d *decoder) plain(i, end int) int {
 	c := d.text[i]
 	if (c == '$' || c == '%') && i+2 < end && d.text[i+1] == c && d.text[i+2] == '{' {
@@ -66,7 +67,7 @@ func escape(rest []byte) (r rune, size int) {
 			return rune(n), 1 + digits
 		}
 	}
-	return utf8.DecodeRune(rest) // \" and \\; the parser refuses all others
+	return utf8.DecodeRune(rest) // \" and \\; the parser rejects all others
 }
 
 func (d *decoder) heredoc(start int) bool {
@@ -98,9 +99,9 @@ func (d *decoder) heredoc(start int) bool {
 
 func blank(line []byte) bool { return len(bytes.TrimLeftFunc(line, unicode.IsSpace)) == 0 }
 
-// indent counts the leading spaces of the line that has the fewest; lines of
-// nothing but spaces do not count. HCL takes tabs and other Unicode spaces for
-// one space each.
+// indent returns the smallest number of leading spaces of the lines.
+// Blank lines do not count. HCL counts a tab or another Unicode space
+// as one space.
 func indent(lines []byte) int {
 	least := -1
 	for len(lines) > 0 {
@@ -120,8 +121,8 @@ func indent(lines []byte) int {
 	return max(0, least)
 }
 
-// stripped gives the bytes that n leading characters take. Marks that combine
-// with the last of them go with it, as in HCL.
+// stripped returns how many bytes the first n characters have.
+// Combining marks after the last one are included, as in HCL.
 func stripped(line []byte, n int) int {
 	at := 0
 	for ; n > 0 && at < len(line); n-- {

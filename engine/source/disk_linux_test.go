@@ -9,7 +9,8 @@ import (
 	"testing"
 )
 
-// small mounts a file system of 64 KB in memory; a test skips where it may not.
+// small mounts a file system of 64 KB in memory. It skips the test if
+// it may not mount.
 func small(t *testing.T) string {
 	t.Helper()
 	dir := t.TempDir()
@@ -20,7 +21,8 @@ func small(t *testing.T) string {
 	return dir
 }
 
-// onDisk puts two old files into a folder and gives the rewrites of both; the second is larger than a small disk.
+// onDisk writes two old files to a folder and returns the rewrites of
+// both. The second is larger than the small disk.
 func onDisk(t *testing.T, dir string) []Rewrite {
 	t.Helper()
 	var files []Rewrite
@@ -29,15 +31,18 @@ func onDisk(t *testing.T, dir string) []Rewrite {
 		if err := os.WriteFile(path, []byte("old "+name), 0o644); err != nil {
 			t.Fatal(err)
 		}
-		files = append(files, Rewrite{Path: path, Before: []byte("old " + name), After: []byte(strings.Repeat("n", 10+i*100_000))})
+		files = append(files, Rewrite{Path: path, Before: []byte("old " + name),
+			After: []byte(strings.Repeat("n", 10+i*100_000))})
 	}
 	return files
 }
 
-// asItWas holds that a write was refused, the old files are whole, and nothing stands beside them.
+// asItWas checks that a write was refused, that the old files are
+// unchanged, and that no other file remains.
 func asItWas(t *testing.T, dir string, err error, says string) {
 	t.Helper()
-	if err == nil || !strings.Contains(err.Error(), says) || !strings.Contains(err.Error(), "nothing was written") {
+	if err == nil || !strings.Contains(err.Error(), says) ||
+		!strings.Contains(err.Error(), "nothing was written") {
 		t.Errorf("error %v, not %q", err, says)
 	}
 	holds(t, filepath.Join(dir, "a.hcl"), "old a.hcl")
@@ -65,12 +70,18 @@ func TestReadOnlyFolder(t *testing.T) {
 	asItWas(t, dir, WriteFile(filepath.Join(dir, "new.txt"), []byte("x")), "read-only")
 }
 
-// In processes of their own: one that may not write more than a few bytes into a file, and one whose user may not write into the folder.
+// TestLimitedProcess runs two processes: one may write only a few bytes
+// to a file, and the user of the other may not write to the folder.
 func TestLimitedProcess(t *testing.T) {
 	if dir := os.Getenv("FOREBAKE_TEST_LIMITED"); dir != "" {
-		files := []Rewrite{{Path: filepath.Join(dir, "a.hcl"), Before: []byte("old a.hcl"), After: []byte("new")}, {Path: filepath.Join(dir, "b.hcl"), Before: []byte("old b.hcl"), After: make([]byte, 100_000)}}
+		a, b := filepath.Join(dir, "a.hcl"), filepath.Join(dir, "b.hcl")
+		files := []Rewrite{
+			{Path: a, Before: []byte("old a.hcl"), After: []byte("new")},
+			{Path: b, Before: []byte("old b.hcl"), After: make([]byte, 100_000)},
+		}
 		if os.Getenv("FOREBAKE_TEST_FSIZE") != "" {
-			if err := syscall.Setrlimit(syscall.RLIMIT_FSIZE, &syscall.Rlimit{Cur: 1000, Max: 1000}); err != nil {
+			if err := syscall.Setrlimit(syscall.RLIMIT_FSIZE,
+				&syscall.Rlimit{Cur: 1000, Max: 1000}); err != nil {
 				t.Fatal(err)
 			}
 		}
@@ -95,7 +106,7 @@ func TestLimitedProcess(t *testing.T) {
 	asItWas(t, dir, limited(dir, nil, "FOREBAKE_TEST_FSIZE=1"), "too large")
 
 	var user *syscall.Credential
-	if os.Getuid() == 0 { // nobody: root may write anywhere
+	if os.Getuid() == 0 { // the user nobody, because root may write anywhere
 		user = &syscall.Credential{Uid: 65534, Gid: 65534}
 		for at := dir; at != "/" && at != os.TempDir(); at = filepath.Dir(at) {
 			_ = os.Chmod(at, 0o755)

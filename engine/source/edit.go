@@ -7,23 +7,28 @@ import (
 	"strings"
 )
 
-// Edit puts New in the place of the bytes from Start to End of a text. With Start and End equal it inserts. Old is what
-// must stand there now: an edit made for another version of the text is refused rather than misplaced.
+// Edit replaces the bytes from Start to End of a text by New. With
+// Start and End equal it inserts. Old is the text that must be there
+// now, so that an edit for another version of the text is refused
+// rather than misplaced.
 type Edit struct {
 	Start, End int
 	Old, New   string
 }
 
-// Replace makes the edit that puts a text in the place of a range of the file.
+// Replace returns the edit that replaces a range of the file by a text.
 func (f *File) Replace(s Span, text string) Edit {
 	return Edit{Start: s.Start, End: s.End, Old: string(f.Text[s.Start:s.End]), New: text}
 }
 
-// Apply splices edits into a text and gives the new one; every byte outside the edits stays as it was, byte-order mark,
-// line endings and tabs included. Edits may come in any order and may touch, but not overlap; of several insertions at one
-// place the first comes first. When one edit is refused nothing is changed.
+// Apply applies edits to a text and returns the new text. All bytes
+// outside the edits stay unchanged, including byte-order mark, line
+// endings and tabs. Edits may come in any order. They may touch, but
+// not overlap. Insertions at one place keep their order. If one edit is
+// refused, nothing is changed.
 //
-// There is no writing through the HCL library here: its writer re-spaces the whole file and drops a byte-order mark.
+// It does not use the HCL library's writer, which changes the spacing
+// of the whole file and drops a byte-order mark.
 func Apply(text []byte, edits []Edit) ([]byte, error) {
 	if len(edits) == 0 {
 		return text, nil
@@ -33,18 +38,20 @@ func Apply(text []byte, edits []Edit) ([]byte, error) {
 		if a.Start != b.Start {
 			return a.Start - b.Start
 		}
-		return a.End - b.End // an insertion comes before what is replaced at the same place
+		return a.End - b.End // an insertion precedes a replacement at the same place
 	})
 	out := make([]byte, 0, len(text)+64)
 	at := 0
 	for _, e := range sorted {
 		switch {
 		case e.Start < 0 || e.End < e.Start || e.End > len(text):
-			return nil, fmt.Errorf("an edit of bytes %d to %d does not fit a text of %d", e.Start, e.End, len(text))
+			return nil, fmt.Errorf("an edit of bytes %d to %d does not fit a text of %d bytes",
+				e.Start, e.End, len(text))
 		case e.Start < at:
 			return nil, fmt.Errorf("two edits overlap at byte %d", e.Start)
 		case !bytes.Equal(text[e.Start:e.End], []byte(e.Old)):
-			return nil, fmt.Errorf("at byte %d stands %q, not %q: the text has changed", e.Start, text[e.Start:e.End], e.Old)
+			return nil, fmt.Errorf("at byte %d is %q, not %q: the text has changed",
+				e.Start, text[e.Start:e.End], e.Old)
 		}
 		out = append(out, text[at:e.Start]...)
 		out = append(out, e.New...)
@@ -53,7 +60,8 @@ func Apply(text []byte, edits []Edit) ([]byte, error) {
 	return append(out, text[at:]...), nil
 }
 
-// LineEnding gives the line ending around a place: that of the line before it, else that of its own line, else "\n".
+// LineEnding returns the line ending near a place: that of the line
+// before it, else of its own line, else "\n".
 func (f *File) LineEnding(at int) string {
 	i := bytes.LastIndexByte(f.Text[:at], '\n')
 	if i < 0 {
@@ -71,8 +79,10 @@ type Changed struct {
 	Old, New         []string
 }
 
-// Compare gives the lines that differ between two texts, in order, with line endings cut. It is for texts that mostly agree,
-// such as a file before and after a few edits: lines are matched from both ends and then by the longest common sequence.
+// Compare returns the lines that differ between two texts, in order,
+// without line endings. It suits texts that mostly agree, such as a
+// file before and after a few edits: it matches lines from both ends,
+// then by the longest common subsequence.
 func Compare(before, after []byte) []Changed {
 	a, b := lines(before), lines(after)
 	head := 0
@@ -84,7 +94,8 @@ func Compare(before, after []byte) []Changed {
 		tail++
 	}
 	x, y := a[head:len(a)-tail], b[head:len(b)-tail]
-	// common[i][j] is the length of the longest common sequence of x[i:] and y[j:].
+	// common[i][j] is the length of the longest common subsequence of
+	// x[i:] and y[j:].
 	common := make([][]int, len(x)+1)
 	for i := range common {
 		common[i] = make([]int, len(y)+1)

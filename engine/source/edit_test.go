@@ -15,14 +15,16 @@ func TestApply(t *testing.T) {
 	text := []byte("\xef\xbb\xbfa = \"1 g\"\r\n\tb = \"2 g\" # é\r\n")
 	f := New("t.hcl", text)
 	at := func(s string) Span { i := bytes.Index(text, []byte(s)); return Span{i, i + len(s)} }
-	got, err := Apply(text, []Edit{f.Replace(at("2"), "25"), f.Replace(at("1"), "0.5"), {Start: at("\r\n\tb").Start, End: at("\r\n\tb").Start, New: " # new"}})
+	got, err := Apply(text, []Edit{f.Replace(at("2"), "25"), f.Replace(at("1"), "0.5"),
+		{Start: at("\r\n\tb").Start, End: at("\r\n\tb").Start, New: " # new"}})
 	if err != nil {
 		t.Fatal(err)
 	}
 	if want := "\xef\xbb\xbfa = \"0.5 g\" # new\r\n\tb = \"25 g\" # é\r\n"; string(got) != want {
 		t.Errorf("got %q, want %q", got, want)
 	}
-	if f.LineEnding(0) != "\r\n" || f.LineEnding(len(text)) != "\r\n" || New("m", []byte("a\r\nb\nc")).LineEnding(6) != "\n" || New("n", nil).LineEnding(0) != "\n" {
+	if f.LineEnding(0) != "\r\n" || f.LineEnding(len(text)) != "\r\n" ||
+		New("m", []byte("a\r\nb\nc")).LineEnding(6) != "\n" || New("n", nil).LineEnding(0) != "\n" {
 		t.Error("line ending")
 	}
 }
@@ -48,7 +50,8 @@ func TestApplyRefuses(t *testing.T) {
 
 func TestCompare(t *testing.T) {
 	got := Compare([]byte("a\nb\nc\nd\n"), []byte("a\nB\nc\nx\nd\n"))
-	if len(got) != 2 || got[0].OldLine != 2 || got[0].Old[0] != "b" || got[0].New[0] != "B" || got[1].NewLine != 4 || len(got[1].Old) != 0 || got[1].New[0] != "x" {
+	if len(got) != 2 || got[0].OldLine != 2 || got[0].Old[0] != "b" || got[0].New[0] != "B" ||
+		got[1].NewLine != 4 || len(got[1].Old) != 0 || got[1].New[0] != "x" {
 		t.Errorf("%+v", got)
 	}
 	if got := Compare([]byte("a\n"), []byte("a\n")); len(got) != 0 {
@@ -56,7 +59,8 @@ func TestCompare(t *testing.T) {
 	}
 }
 
-// FuzzApply holds Apply against a second way to splice: from the last edit to the first, on a copy.
+// FuzzApply compares Apply with a second method: from the last edit to
+// the first, on a copy.
 func FuzzApply(f *testing.F) {
 	f.Add([]byte("abc = \"1 g\"\r\n"), 1, 2, 5, 9, "x", "")
 	f.Add([]byte("\xef\xbb\xbfé\t\n"), 0, 0, 0, 3, "in", "é")
@@ -88,17 +92,20 @@ func FuzzApply(f *testing.F) {
 		if err != nil {
 			t.Fatalf("%+v refused: %v", edits, err)
 		}
-		want := string(text[:first.Start]) + first.New + string(text[first.End:second.Start]) + second.New + string(text[second.End:])
+		want := string(text[:first.Start]) + first.New +
+			string(text[first.End:second.Start]) + second.New + string(text[second.End:])
 		if string(got) != want {
 			t.Fatalf("got %q, want %q", got, want)
 		}
 	})
 }
 
-// steps are all steps of writing one file, in order.
-var steps = []string{"resolve", "compare", "create", "mode", "write", "write the rest", "sync", "close", "rename"}
+// steps are the steps of writing one file, in order.
+var steps = []string{"resolve", "compare", "create", "mode", "write", "write the rest", "sync",
+	"close", "rename"}
 
-// folder makes a folder with two formula files, one behind a link, of odd modes.
+// folder makes a folder with two formula files of unusual modes, one of
+// them through a link.
 func folder(t *testing.T) (dir string, files []Rewrite) {
 	dir = t.TempDir()
 	real := filepath.Join(dir, "real")
@@ -109,7 +116,8 @@ func folder(t *testing.T) (dir string, files []Rewrite) {
 		path string
 		mode os.FileMode
 	}{{"a.hcl", 0o640}, {"real/b.hcl", 0o604}} {
-		if err := os.WriteFile(filepath.Join(dir, f.path), []byte("old "+f.path), f.mode); err != nil {
+		if err := os.WriteFile(filepath.Join(dir, f.path), []byte("old "+f.path),
+			f.mode); err != nil {
 			t.Fatal(err)
 		}
 		if err := os.Chmod(filepath.Join(dir, f.path), f.mode); err != nil {
@@ -169,7 +177,8 @@ func TestWriteAll(t *testing.T) {
 	}
 }
 
-// A failure at any step, of either file, leaves both files as they were and nothing beside them.
+// TestWriteAllFails checks that after a failure at any step, of either
+// file, both files are unchanged and no other file remains.
 func TestWriteAllFails(t *testing.T) {
 	for _, step := range steps {
 		for _, which := range []string{"a.hcl", "b.hcl"} {
@@ -181,7 +190,8 @@ func TestWriteAllFails(t *testing.T) {
 				}
 				return nil
 			})
-			if !errors.Is(err, fault) || !strings.Contains(err.Error(), "nothing was written") || !strings.Contains(err.Error(), which) {
+			if !errors.Is(err, fault) || !strings.Contains(err.Error(), "nothing was written") ||
+				!strings.Contains(err.Error(), which) {
 				t.Errorf("%s of %s: error %v", step, which, err)
 			}
 			holds(t, filepath.Join(dir, "a.hcl"), "old a.hcl")
@@ -193,7 +203,8 @@ func TestWriteAllFails(t *testing.T) {
 	}
 }
 
-// A file that changed under the run is refused, whenever it changed, and stays as it is.
+// TestWriteAllChangedUnder checks that a file that changed during the
+// run is refused, whenever it changed, and stays unchanged.
 func TestWriteAllChangedUnder(t *testing.T) {
 	for _, step := range steps {
 		dir, files := folder(t)
@@ -224,7 +235,8 @@ func TestWriteAllRefuses(t *testing.T) {
 		t.Errorf("write-protected: %v", err)
 	}
 	holds(t, filepath.Join(dir, "real/b.hcl"), "old real/b.hcl")
-	if err := WriteAll([]Rewrite{{Path: dir}}); err == nil || !strings.Contains(err.Error(), "no plain file") {
+	if err := WriteAll([]Rewrite{{Path: dir}}); err == nil ||
+		!strings.Contains(err.Error(), "not a regular file") {
 		t.Errorf("folder: %v", err)
 	}
 	if err := WriteAll([]Rewrite{{Path: filepath.Join(dir, "nowhere.hcl")}}); err == nil {
@@ -232,11 +244,14 @@ func TestWriteAllRefuses(t *testing.T) {
 	}
 }
 
-// Killed without warning before any step, the old file or the whole new one is there, and the next run leaves nothing else.
+// TestWriteAllKilled checks that if the process is killed before any
+// step, the old file or the whole new one exists, and that the next run
+// leaves no other file.
 func TestWriteAllKilled(t *testing.T) {
 	if at := os.Getenv("FOREBAKE_TEST_KILL_AT"); at != "" {
 		path := os.Getenv("FOREBAKE_TEST_KILL_PATH")
-		_ = writeAll([]Rewrite{{path, []byte("old a.hcl"), []byte("new a.hcl, longer"), false}}, func(s, _ string) error {
+		_ = writeAll([]Rewrite{{path, []byte("old a.hcl"), []byte("new a.hcl, longer"),
+			false}}, func(s, _ string) error {
 			if s == at {
 				_ = syscall.Kill(os.Getpid(), syscall.SIGKILL)
 				select {}
@@ -249,12 +264,14 @@ func TestWriteAllKilled(t *testing.T) {
 		dir, _ := folder(t)
 		path := filepath.Join(dir, "a.hcl")
 		cmd := exec.Command(os.Args[0], "-test.run", "^TestWriteAllKilled$")
-		cmd.Env = append(os.Environ(), "FOREBAKE_TEST_KILL_AT="+step, "FOREBAKE_TEST_KILL_PATH="+path)
+		cmd.Env = append(os.Environ(), "FOREBAKE_TEST_KILL_AT="+step,
+			"FOREBAKE_TEST_KILL_PATH="+path)
 		if err := cmd.Run(); err == nil || cmd.ProcessState.ExitCode() == 3 {
 			t.Fatalf("%s: the process was not killed: %v", step, err)
 		}
 		holds(t, path, "old a.hcl")
-		if err := WriteAll([]Rewrite{{path, []byte("old a.hcl"), []byte("new"), false}}); err != nil {
+		if err := WriteAll([]Rewrite{{path, []byte("old a.hcl"), []byte("new"),
+			false}}); err != nil {
 			t.Errorf("%s: the next run: %v", step, err)
 		}
 		holds(t, path, "new")
@@ -264,8 +281,9 @@ func TestWriteAllKilled(t *testing.T) {
 	}
 }
 
-// A file that is not there is made, with what the umask leaves of the usual mode, and one that is there is written over; a folder that is
-// not there is an error, and nothing stays behind.
+// TestWriteFile checks that a missing file is created with the usual
+// mode less the umask, and that an existing one is replaced. A missing
+// folder is an error and leaves no file.
 func TestWriteFile(t *testing.T) {
 	dir := t.TempDir()
 	path := filepath.Join(dir, "new.txt")
@@ -286,7 +304,8 @@ func TestWriteFile(t *testing.T) {
 	if a.Mode() != b.Mode() {
 		t.Errorf("made with mode %v, others with %v", a.Mode(), b.Mode())
 	}
-	if err := WriteFile(filepath.Join(dir, "nowhere", "x.txt"), []byte("x")); err == nil || !strings.Contains(err.Error(), "nothing was written") {
+	if err := WriteFile(filepath.Join(dir, "nowhere", "x.txt"), []byte("x")); err == nil ||
+		!strings.Contains(err.Error(), "nothing was written") {
 		t.Error(err)
 	}
 	if err := WriteFile(dir, []byte("x")); err == nil {
@@ -297,11 +316,14 @@ func TestWriteFile(t *testing.T) {
 	}
 }
 
-// Links that lead nowhere or round in a circle, a folder in the way and a file where a folder should be are refused, and stay.
+// TestWriteFileOddPaths checks that dangling and circular links, a
+// file in place of a folder and names that are too long are refused
+// and stay unchanged.
 func TestWriteFileOddPaths(t *testing.T) {
 	dir := t.TempDir()
 	path := func(name string) string { return filepath.Join(dir, name) }
-	for link, to := range map[string]string{"dangling.hcl": "nowhere.hcl", "circle.hcl": "round.hcl", "round.hcl": "circle.hcl"} {
+	for link, to := range map[string]string{"dangling.hcl": "nowhere.hcl",
+		"circle.hcl": "round.hcl", "round.hcl": "circle.hcl"} {
 		if err := os.Symlink(to, path(link)); err != nil {
 			t.Fatal(err)
 		}
@@ -311,11 +333,18 @@ func TestWriteFileOddPaths(t *testing.T) {
 	}
 	before := names(t, dir)
 	for name, says := range map[string]string{
-		"dangling.hcl": "a link to a file that is not there", "circle.hcl": "too many levels", "file/x.hcl": "not a directory",
-		strings.Repeat("n", 300): "too long", strings.Repeat("n", 250): "too long", // the second is long only with what the temporary file adds
+		"dangling.hcl": "a link to a missing file", "circle.hcl": "too many levels",
+		"file/x.hcl": "not a directory",
+		// too long only with the temporary file's additions
+		strings.Repeat("n", 300): "too long", strings.Repeat("n", 250): "too long",
 	} {
-		for how, err := range map[string]error{"file": WriteFile(path(name), []byte("x")), "all": WriteAll([]Rewrite{{Path: path(name), Before: []byte("old"), After: []byte("x")}})} {
-			if err == nil || !strings.Contains(err.Error(), "nothing was written") || how == "file" && !strings.Contains(err.Error(), says) {
+		all := []Rewrite{{Path: path(name), Before: []byte("old"), After: []byte("x")}}
+		for how, err := range map[string]error{
+			"file": WriteFile(path(name), []byte("x")),
+			"all":  WriteAll(all),
+		} {
+			if err == nil || !strings.Contains(err.Error(), "nothing was written") ||
+				how == "file" && !strings.Contains(err.Error(), says) {
 				t.Errorf("%s %.20s: %v", how, name, err)
 			}
 		}
@@ -324,7 +353,8 @@ func TestWriteFileOddPaths(t *testing.T) {
 	if got := names(t, dir); got != before {
 		t.Errorf("files: %s, and before %s", got, before)
 	}
-	for link, to := range map[string]string{"dangling.hcl": "nowhere.hcl", "circle.hcl": "round.hcl"} {
+	for link, to := range map[string]string{"dangling.hcl": "nowhere.hcl",
+		"circle.hcl": "round.hcl"} {
 		if got, err := os.Readlink(path(link)); got != to {
 			t.Errorf("%s leads to %q, %v", link, got, err)
 		}

@@ -6,19 +6,19 @@ import (
 	"unicode/utf8"
 )
 
-// What the guard lets through to the HCL parser. All figures were measured on
-// hcl v2.25.0 and Go 1.26.
+// Limits of the text that the guard passes to the HCL parser. All
+// figures were measured with hcl v2.25.0 and Go 1.26.
 //
-// The parser recurses: 57 KB of "{" overflows the stack, which ends the process
-// and cannot be recovered from. A level of "{" costs about 17 KB of stack, one
-// of "!" about 4.4 KB, and the limit is 1 GB. So MaxBrackets and MaxSigns,
-// counted over raw bytes and therefore impossible to fool, are the guarantee
-// (340 MB and 440 MB); the limits on depth and runs, which follow the text's
-// meaning, give the message that a reader can use. The rest keep the parser's
-// quadratic corners short.
+// The parser recurses: 57 KB of "{" overflow the stack, which ends the
+// process without recovery. A level of "{" takes about 17 KB of stack,
+// one of "!" about 4.4 KB, and the limit is 1 GB. MaxBrackets and
+// MaxSigns count raw bytes, so no text evades them; they bound the
+// stack (340 MB and 440 MB). The limits on depth and runs follow the
+// syntax and so give the useful message. The others bound the parser's
+// quadratic cases.
 const (
 	MaxFileBytes     = 256 << 10 // a formula is about 3 KB
-	MaxLimitBytes    = 1 << 20   // the most that File.Limit can ask for
+	MaxLimitBytes    = 1 << 20   // the largest File.Limit
 	MaxBrackets      = 20_000    // ( [ { in the raw text
 	MaxSigns         = 100_000   // ! and - in the raw text
 	MaxDepth         = 64        // nested ( [ { ${ %{
@@ -31,20 +31,20 @@ const (
 	MaxProblems      = 20        // problems kept from one parse
 )
 
-// Block is the place of one top-level block: from the first byte of its type
-// to the byte after its closing brace.
+// Block is the range of one top-level block, from the first byte of its
+// type to the byte after its closing brace.
 type Block struct {
 	Type       string
 	Start, End int
 }
 
-// Blocks finds the top-level blocks of a file by the guard's own pass over its
-// text, which every parse pays for anyway. It is false when the
-// file did not pass the guard or when the pass met something between blocks
-// that it does not know; then the caller should parse the whole file.
+// Blocks returns the top-level blocks of a file, as the guard found
+// them. It returns false if the guard refused the file, or met text
+// between blocks that it does not recognise; then the caller should
+// parse the whole file.
 //
-// Settings that stand between blocks are not listed: to leave some blocks out,
-// parse the stretches between them with ParseSpan.
+// Settings between blocks are not listed. To leave blocks out, parse
+// the ranges between them with ParseSpan.
 func Blocks(f *File) ([]Block, bool) {
 	g := f.guard()
 	if len(g.problems) > 0 || !g.sure {
@@ -53,7 +53,7 @@ func Blocks(f *File) ([]Block, bool) {
 	return g.blocks, true
 }
 
-// scanned is the guard's answer.
+// scanned is the guard's result.
 type scanned struct {
 	problems Problems
 	blocks   []Block
@@ -107,7 +107,8 @@ func guard(f *File) scanned {
 	return scanned{blocks: s.blocks, sure: s.sure}
 }
 
-// firstInvalid gives the offset of the first byte that is not UTF-8.
+// firstInvalid returns the offset of the first byte that is not UTF-8,
+// and true if there is none.
 func firstInvalid(text []byte) (int, bool) {
 	if utf8.Valid(text) {
 		return 0, true
@@ -122,7 +123,7 @@ func firstInvalid(text []byte) (int, bool) {
 	return 0, true
 }
 
-// place makes a Place inside the file and on whole characters.
+// place returns a Place within the file, on character boundaries.
 func (f *File) place(start, end int) Place {
 	start = f.snap(start)
 	return Place{File: f, Start: start, End: max(start, f.snap(end))}
@@ -130,7 +131,8 @@ func (f *File) place(start, end int) Place {
 
 func (f *File) snap(at int) int {
 	at = max(0, min(at, len(f.Text)))
-	for back := 0; back < utf8.UTFMax && at > 0 && at < len(f.Text) && !utf8.RuneStart(f.Text[at]); back++ {
+	for back := 0; back < utf8.UTFMax && at > 0 && at < len(f.Text) &&
+		!utf8.RuneStart(f.Text[at]); back++ {
 		at--
 	}
 	return at
@@ -139,7 +141,7 @@ func (f *File) snap(at int) int {
 type frameKind uint8
 
 const (
-	inBody     frameKind = iota // a block's content, or the file's: settings and blocks
+	inBody     frameKind = iota // content of a block or of the file: settings and blocks
 	inBrace                     // { } of an object
 	inBracket                   // [ ]
 	inParen                     // ( )
@@ -148,22 +150,22 @@ const (
 	inHeredoc                   // <<EOT ... EOT
 )
 
-// frame is one thing that is open.
+// frame is an open bracket, quote, heredoc or body.
 type frame struct {
 	kind   frameKind
-	open   int    // offset of what opened it
+	open   int    // offset of the opening sign
 	marker []byte // of a heredoc
 	signs  int    // $ and % seen, in a quote or a heredoc
 
-	// In a body, about the current setting or block header.
+	// In a body: of the current setting or block header.
 	assigned        bool // "=" was seen
 	choices, splats int
 }
 
-// scanner follows the text as the HCL lexer does, as far as knowing what is
-// code, quoted text, heredoc and comment. Brackets must pair up; where they do
-// not, the pass stops with a problem, so that what it says about a text that
-// passes is what the lexer would say.
+// scanner follows the text as the HCL lexer does, as far as telling
+// code, quoted text, heredocs and comments apart. It stops with a
+// problem at a bracket without its pair, so that it agrees with the
+// lexer on every text that passes.
 type scanner struct {
 	file     *File
 	text     []byte
@@ -181,7 +183,7 @@ type scanner struct {
 	header header
 }
 
-// header is how far the current top-level line has come.
+// header is the state of the current top-level line.
 type header struct {
 	state headerState
 	start int // of its first word
@@ -192,10 +194,10 @@ type headerState uint8
 
 const (
 	lineStart  headerState = iota
-	afterWord              // a word, perhaps labels
-	inSetting              // "=" was seen: up to the end of the line
+	afterWord              // after a word, perhaps with labels
+	inSetting              // after "=", up to the end of the line
 	inBlock                // inside the braces
-	afterBlock             // only a line end may follow
+	afterBlock             // after a closing brace: only a line end may follow
 )
 
 func (s *scanner) push(f frame) { s.frames = append(s.frames, f) }
@@ -249,7 +251,8 @@ func (s *scanner) neverClosed(f *frame) {
 	}
 }
 
-// codeByte says which bytes of code need a look; all others are stepped over.
+// codeByte marks the bytes of code that the scanner examines; it
+// skips all others.
 var codeByte = func() (t [256]bool) {
 	for _, c := range "\n\"#/<=(){}[]!-?*" {
 		t[c] = true
@@ -257,7 +260,7 @@ var codeByte = func() (t [256]bool) {
 	return t
 }()
 
-// code reads up to and including the next byte that means something.
+// code reads up to and including the next byte that codeByte marks.
 func (s *scanner) code() {
 	atTop := len(s.frames) == 1
 	for s.at < len(s.text) {
@@ -380,7 +383,7 @@ func (s *scanner) code() {
 	}
 }
 
-// other steps over a byte that only the parser has a use for.
+// other skips a byte that only the parser uses.
 func (s *scanner) other(atTop bool) {
 	if atTop {
 		s.headerOther()
@@ -388,7 +391,8 @@ func (s *scanner) other(atTop bool) {
 	s.at++
 }
 
-// body gives the innermost body: the setting that all counts belong to.
+// body returns the innermost body, which holds the counts of the
+// current setting.
 func (s *scanner) body() *frame {
 	for i := len(s.frames) - 1; i >= 0; i-- {
 		if s.frames[i].kind == inBody {
@@ -398,7 +402,7 @@ func (s *scanner) body() *frame {
 	return nil
 }
 
-// before gives the last byte before s.at that is not a blank.
+// before returns the last non-blank byte before s.at.
 func (s *scanner) before() byte {
 	for i := s.at - 1; i >= 0; i-- {
 		if c := s.text[i]; c != ' ' && c != '\t' && c != '\r' && c != '\n' {
@@ -415,7 +419,8 @@ func (s *scanner) peek(n int) byte {
 	return 0
 }
 
-// lineComment leaves the newline to be read as code: it ends a setting.
+// lineComment skips a comment up to its newline, which is code: it
+// ends a setting.
 func (s *scanner) lineComment() {
 	nl := bytes.IndexByte(s.text[s.at:], '\n')
 	if nl < 0 {
@@ -426,10 +431,11 @@ func (s *scanner) lineComment() {
 }
 
 func isWordByte(c byte) bool {
-	return c == '_' || c >= 'a' && c <= 'z' || c >= 'A' && c <= 'Z' || c >= '0' && c <= '9' || c >= utf8.RuneSelf
+	return c == '_' || c >= 'a' && c <= 'z' || c >= 'A' && c <= 'Z' || c >= '0' && c <= '9' ||
+		c >= utf8.RuneSelf
 }
 
-// word steps over a name or a number. A hyphen inside a name belongs to it.
+// word skips a name or a number. A hyphen within a name belongs to it.
 func (s *scanner) word() {
 	number := s.text[s.at] >= '0' && s.text[s.at] <= '9'
 	for s.at < len(s.text) && (isWordByte(s.text[s.at]) || s.text[s.at] == '-' && !number) {
@@ -459,7 +465,7 @@ func (s *scanner) open(c byte, atTop bool) {
 	s.deeper(f, 1)
 }
 
-// deeper opens a bracket of the given length.
+// deeper opens a bracket of the given length in bytes.
 func (s *scanner) deeper(f frame, length int) {
 	if s.depth++; s.depth > MaxDepth {
 		s.fail(s.at, s.at+length, tooDeep)
@@ -499,8 +505,8 @@ func (s *scanner) close(c byte) {
 	}
 }
 
-// openHeredoc opens a heredoc if one starts here: << or <<-, a name, and at
-// once a line end.
+// openHeredoc opens a heredoc if one starts here: << or <<-, a name,
+// and a line end.
 func (s *scanner) openHeredoc() bool {
 	if s.peek(1) != '<' {
 		return false
@@ -523,13 +529,15 @@ func (s *scanner) openHeredoc() bool {
 	return true
 }
 
-// isName follows HCL: a letter or "_", then letters, digits, marks, "_" or "-".
+// isName reports whether a name is an HCL identifier: a letter or "_",
+// then letters, digits, marks, "_" or "-".
 func isName(name []byte) bool {
 	for i, r := range string(name) {
 		switch {
 		case r == '_' || unicode.IsLetter(r) || unicode.Is(unicode.Nl, r):
 		case i > 0 && (r == '-' || unicode.In(r, unicode.Nd, unicode.Mn, unicode.Mc, unicode.Pc)):
-		case unicode.Is(unicode.Other_ID_Start, r), i > 0 && unicode.Is(unicode.Other_ID_Continue, r):
+		case unicode.Is(unicode.Other_ID_Start, r):
+		case i > 0 && unicode.Is(unicode.Other_ID_Continue, r):
 		default:
 			return false
 		}
@@ -583,8 +591,8 @@ func (s *scanner) heredoc() {
 	}
 }
 
-// heredocLine looks at the line of a heredoc that starts here, and closes the
-// heredoc when the line is its marker; the line end is then read as code.
+// heredocLine reads the start of a heredoc's line, and closes the
+// heredoc if the line is its marker. The line end is then read as code.
 func (s *scanner) heredocLine() bool {
 	if s.heredocLines++; s.heredocLines > MaxHeredocLines {
 		s.fail(s.at, s.at, tooManyHeredocLines)
@@ -603,8 +611,9 @@ func (s *scanner) heredocLine() bool {
 	return true
 }
 
-// template reads a $ or a % inside a text: an escape, the start of a template,
-// or just itself. True means that the scanner has left the text or failed.
+// template reads a $ or a % within a text: an escape, the start of a
+// template, or a plain sign. It reports whether the scanner has left
+// the text or failed.
 func (s *scanner) template(top *frame, c byte) bool {
 	if top.signs++; top.signs > MaxTemplateSigns {
 		s.fail(s.at, s.at+1, tooManyTemplateSigns)

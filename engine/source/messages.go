@@ -9,10 +9,10 @@ import (
 	"github.com/hashicorp/hcl/v2"
 )
 
-// All wording of this package, in one file.
+// The messages of this package.
 
 const (
-	hasNUL               = "a zero byte does not belong in a text file; save the file as plain UTF-8 text"
+	hasNUL               = "a zero byte is not text; save the file as plain UTF-8 text"
 	tooDeep              = "brackets are nested more than 64 deep here"
 	commentUnclosed      = `this comment is never closed; end it with "*/"`
 	quoteUnclosed        = "this quoted text is not closed on its line; add the closing quote"
@@ -21,7 +21,7 @@ const (
 	tooManyDirectives    = `more than 64 "%{" in one file`
 	tooManyChoices       = `more than 64 "?" in one setting`
 	tooManySplats        = `more than 64 "*" indexes in one setting`
-	tooManyBrackets      = "more than 20000 brackets in one file; make several files of it"
+	tooManyBrackets      = "more than 20000 brackets in one file; split it into several files"
 	tooManySigns         = `more than 100000 "!" and "-" in one file`
 )
 
@@ -44,21 +44,22 @@ func bracketUnclosed(open string) string {
 }
 
 func closesNothing(c byte) string {
-	return fmt.Sprintf("this %q closes nothing; take it out", string(c))
+	return fmt.Sprintf("this %q closes nothing; remove it", string(c))
 }
 
 func closesWrong(c, open, want byte, line int) string {
-	return fmt.Sprintf("found %q where %q should close the %q of line %d", string(c), string(want), string(open), line)
+	return fmt.Sprintf("found %q where %q should close the %q of line %d",
+		string(c), string(want), string(open), line)
 }
 
 func heredocUnclosed(marker string) string {
-	return fmt.Sprintf("this text is never closed; put %s alone on a line of its own below it", marker)
+	return fmt.Sprintf("this text is never closed; put %s on a line of its own below it", marker)
 }
 
 func andMore(n int) string { return fmt.Sprintf("... and %d more", n) }
 
-// wording puts one of the HCL parser's diagnostics into a baker's words where
-// it is a common one, and else into one line of the parser's own.
+// wording rewords the HCL parser's common diagnostics for a baker.
+// Others keep the parser's words, in one line.
 func wording(f *File, d *hcl.Diagnostic, at Place) string {
 	here := shown(string(f.Text[at.Start:at.End]))
 	switch d.Summary {
@@ -71,10 +72,11 @@ func wording(f *File, d *hcl.Diagnostic, at Place) string {
 		}
 		return fmt.Sprintf("a new line is missing before %s; write one setting a line", here)
 	case "Unexpected comma after argument":
-		if fraction := at.End; fraction < len(f.Text) && f.Text[fraction] >= '0' && f.Text[fraction] <= '9' {
+		if fraction := at.End; fraction < len(f.Text) && f.Text[fraction] >= '0' &&
+			f.Text[fraction] <= '9' {
 			return "a number takes a decimal point and, with its unit, quotes, as in \"2.5 kg\""
 		}
-		return "no comma is wanted here; settings of a block stand on lines of their own"
+		return "no comma belongs here; write each setting of a block on its own line"
 	case "Missing item separator", "Missing argument separator":
 		if value, ok := unquoted(f, at.Start); ok {
 			return fmt.Sprintf("this value needs quotes: write %q", value)
@@ -98,7 +100,7 @@ func wording(f *File, d *hcl.Diagnostic, at Place) string {
 		}
 		return `a quoted title or "{" is missing here`
 	case "Invalid single-argument block definition", "Argument definition required":
-		return `a block on one line holds one setting only; put each setting and the closing "}" on a line of its own`
+		return `a block on one line holds one setting; put each setting and the "}" on its own line`
 	case "Argument or block definition required":
 		if name := f.Text[at.Start:at.End]; isName(name) {
 			return fmt.Sprintf(`"=" is missing after %s`, here)
@@ -106,7 +108,7 @@ func wording(f *File, d *hcl.Diagnostic, at Place) string {
 		if rest := strings.TrimSpace(here); rest == "" || rest == `""` {
 			return "a setting (name = value) or a block is missing here"
 		}
-		return fmt.Sprintf("%s cannot start a line; a setting (name = value) or a block is expected", here)
+		return here + " cannot start a line; write a setting (name = value) or a block"
 	case "Attribute redefined":
 		if line := lineIn(d.Detail, f.Name); line != "" {
 			return fmt.Sprintf("%s is already set at line %s; keep one", here, line)
@@ -122,22 +124,23 @@ func wording(f *File, d *hcl.Diagnostic, at Place) string {
 	case "Invalid character":
 		return badCharacter(string(f.Text[at.Start:at.End]), here)
 	case "Unsupported operator":
-		return fmt.Sprintf("the sign %s means nothing here", here)
+		return fmt.Sprintf("the sign %s is not read here; remove it", here)
 	case "Invalid escape sequence":
-		return fmt.Sprintf(`%s means nothing inside quotes; for a backslash write \\`, here)
+		return fmt.Sprintf(`%s is not an escape; for a backslash write \\`, here)
 	case "Invalid multi-line string", "Unterminated string literal", "Unterminated template string":
 		return quoteUnclosed
 	case "Invalid string literal":
 		return `a title takes plain quoted text; for "${" write "$${"`
-	case "Unclosed template interpolation sequence", "Extra characters after interpolation expression":
-		return `"${" starts a computed text, which is not read here; for the signs themselves write "$${"`
+	case "Unclosed template interpolation sequence",
+		"Extra characters after interpolation expression":
+		return `"${" starts a computed text, which is not read; for the signs write "$${"`
 	case "Invalid template directive", "Invalid template control keyword":
-		return `"%{" starts a computed text, which is not read here; for the signs themselves write "%%{"`
+		return `"%{" starts a computed text, which is not read; for the signs write "%%{"`
 	}
 	return oneLine(d)
 }
 
-// oneLine makes the parser's "Summary; Detail" one lower-case line.
+// oneLine joins the parser's summary and detail in one lower-case line.
 func oneLine(d *hcl.Diagnostic) string {
 	text := d.Summary
 	if d.Detail != "" {
@@ -159,16 +162,16 @@ func lowerFirst(s string) string {
 func badCharacter(c, here string) string {
 	switch c {
 	case "'", "\u2018", "\u2019", "`":
-		return fmt.Sprintf(`%s is not a quote here; write straight double quotes: "like this"`, here)
+		return here + ` is not a quote here; write straight double quotes: "like this"`
 	case "\u201c", "\u201d", "\u201e", "\u00ab", "\u00bb":
-		return fmt.Sprintf(`%s is a curly quote; write straight double quotes: "like this"`, here)
+		return here + ` is a curly quote; write straight double quotes: "like this"`
 	case ";":
 		return `";" does not belong here; write one setting a line`
 	}
 	return fmt.Sprintf("%s does not belong here", here)
 }
 
-// shown quotes a piece of the user's text, shortened.
+// shown quotes an excerpt of the user's text, shortened.
 func shown(s string) string {
 	if strings.TrimSpace(s) == "" {
 		return "the end of the line"
@@ -187,10 +190,10 @@ func shown(s string) string {
 	return `"` + Safe(s) + `"`
 }
 
-// unquoted gives the bare amount that a value starts with when at is just after
-// its number, as in makes = 24 pieces.
+// unquoted returns the unquoted amount around at, where at follows its
+// number, as in makes = 24 pieces.
 func unquoted(f *File, at int) (string, bool) {
-	start := bytesBefore(f.Text, at)
+	start := lineStartBefore(f.Text, at)
 	head := strings.TrimRight(string(f.Text[start:at]), " \t")
 	cut := strings.LastIndexAny(head, "=:[,")
 	number := strings.TrimSpace(head[cut+1:])
@@ -213,15 +216,16 @@ func unquoted(f *File, at int) (string, bool) {
 	return number + " " + rest, true
 }
 
-// opensLine reports that only blanks stand before at in its line, and that
-// there is a line before it.
+// opensLine reports whether at is the first non-blank of a line other
+// than the first.
 func opensLine(f *File, at int) bool {
-	start := bytesBefore(f.Text, at)
+	start := lineStartBefore(f.Text, at)
 	return start > 0 && f.Text[start-1] == '\n' && strings.TrimSpace(string(f.Text[start:at])) == ""
 }
 
-// bytesBefore gives where the line of at starts, or at most 256 bytes before.
-func bytesBefore(text []byte, at int) int {
+// lineStartBefore returns the start of the line that holds at, but no
+// more than 256 bytes before at.
+func lineStartBefore(text []byte, at int) int {
 	for i := at; i > 0 && at-i < 256; i-- {
 		if text[i-1] == '\n' {
 			return i
@@ -230,8 +234,8 @@ func bytesBefore(text []byte, at int) int {
 	return max(0, at-256)
 }
 
-// lineIn reads the line number from a parser's detail that ends in a place such
-// as "... already set at name:3,1-6."
+// lineIn returns the line number from a parser's detail that ends in a
+// place, such as "... already set at name:3,1-6."
 func lineIn(detail, name string) string {
 	_, after, found := strings.Cut(detail, name+":")
 	if !found {

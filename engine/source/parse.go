@@ -9,14 +9,14 @@ import (
 	"github.com/zclconf/go-cty/cty"
 )
 
-// Parse guards a file and parses it. Byte offsets in the body's ranges are
-// offsets into f.Text and their lines are right; their columns mean nothing
-// (Position knows those that are printed).
+// Parse runs the guard over a file and parses it. Byte offsets in the
+// body's ranges are offsets into f.Text, and line numbers are right.
+// Columns are not: use Position for printed columns.
 //
-// When the guard refuses the file the body is nil and the one problem says
-// where and why. When the parser finds fault, the body holds what it could
-// read, for an editor's use, and there is at least one problem; no more than
-// MaxProblems are kept, and one more that counts the rest.
+// If the guard refuses the file, the body is nil and a single problem
+// gives the place and the reason. If the parser finds faults, the body
+// holds the parts that could be read and there is at least one problem.
+// At most MaxProblems are kept, and one more that counts the rest.
 func Parse(f *File) (*hclsyntax.Body, Problems) {
 	if g := f.guard(); len(g.problems) > 0 {
 		return nil, clone(g.problems)
@@ -24,10 +24,10 @@ func Parse(f *File) (*hclsyntax.Body, Problems) {
 	return f.parse(0, len(f.Text))
 }
 
-// ParseSpan parses the bytes from start to end of a file as Parse does the
-// whole; both must lie between settings or blocks of the outermost level, such
-// as the ends of what Blocks gives. The guard looks at a file once, however
-// many spans are parsed.
+// ParseSpan parses the bytes from start to end of a file as Parse does
+// the whole. Both must lie between top-level settings or blocks, such
+// as the ends of those that Blocks returns. The guard runs once for a
+// file, however many spans are parsed.
 func ParseSpan(f *File, start, end int) (*hclsyntax.Body, Problems) {
 	if g := f.guard(); len(g.problems) > 0 {
 		return nil, clone(g.problems)
@@ -53,8 +53,8 @@ func (f *File) parse(start, end int) (*hclsyntax.Body, Problems) {
 	return body, problemsOf(f, diags)
 }
 
-// problemsOf turns the parser's diagnostics into problems. Of several at one
-// place the first says what is wrong and the rest are its echo, so they go.
+// problemsOf converts the parser's diagnostics to problems. Of several
+// at one place it keeps the first, since the others follow from it.
 func problemsOf(f *File, diags hcl.Diagnostics) Problems {
 	var ps Problems
 	var firstLeft Place
@@ -94,10 +94,11 @@ func placeOf(f *File, d *hcl.Diagnostic) Place {
 
 func clone(ps Problems) Problems { return append(Problems(nil), ps...) }
 
-// StringLiteral gives the text of an expression that is one plain text, quoted
-// or a heredoc, without anything computed in it, and the bytes of the file that
-// hold it: between the quotes, or the heredoc's lines. HCL has brought the text
-// into Unicode's NFC; DecodeString has not.
+// StringLiteral returns the text of an expression that is a plain
+// text, quoted or a heredoc, without interpolation. It also returns
+// the bytes of the file that hold it: between the quotes, or the
+// heredoc's lines. The text is in Unicode's NFC, as HCL made it; that
+// of DecodeString is not.
 func StringLiteral(expr hclsyntax.Expression) (text string, inside Span, ok bool) {
 	t, isTemplate := expr.(*hclsyntax.TemplateExpr)
 	if !isTemplate {
@@ -112,14 +113,14 @@ func StringLiteral(expr hclsyntax.Expression) (text string, inside Span, ok bool
 		return "", Span{}, false
 	}
 	text = part.Val.AsString()
-	if text == "" { // HCL places an empty part behind the closing quote
+	if text == "" { // HCL places an empty part after the closing quote
 		return "", emptyInside(whole), true
 	}
 	return text, Span{part.SrcRange.Start.Byte, part.SrcRange.End.Byte}, true
 }
 
-// emptyInside gives where text would go: between two quotes, or else (an empty
-// heredoc) nowhere better than its end.
+// emptyInside returns the place for text in an empty literal: between
+// the two quotes, or at the end of an empty heredoc.
 func emptyInside(whole Span) Span {
 	if whole.End-whole.Start == 2 {
 		return Span{whole.Start + 1, whole.Start + 1}
@@ -131,13 +132,14 @@ func isString(part *hclsyntax.LiteralValueExpr) bool {
 	return part.Val.IsKnown() && !part.Val.IsNull() && part.Val.Type() == cty.String
 }
 
-// DecodeString decodes a plain text from the bytes of the file, so that a place
-// in the text can be traced to its place in the file: offsets[i] is the byte
-// offset in f.Text of the text's i-th rune, and offsets[len(offsets)-1] that of
-// the text's end. The expression must come from a parse of f without problems;
-// ok is false for whatever StringLiteral refuses.
+// DecodeString decodes a plain text from the bytes of the file, so
+// that a place in the text can be mapped to its place in the file:
+// offsets[i] is the byte offset in f.Text of the text's i-th rune, and
+// the last offset is that of the text's end. The expression must come
+// from a parse of f without problems. ok is false where
+// StringLiteral's is.
 //
-// The text is what HCL makes of it, but for Unicode normalisation.
+// The text equals HCL's, except that it is not normalised to NFC.
 func DecodeString(f *File, expr hclsyntax.Expression) (text string, offsets []int, ok bool) {
 	if _, _, ok := StringLiteral(expr); !ok {
 		return "", nil, false
@@ -158,8 +160,8 @@ func DecodeString(f *File, expr hclsyntax.Expression) (text string, offsets []in
 	return string(d.out), d.offsets, true
 }
 
-// Offset traces the i-th rune of a text that DecodeString gave, clamped to the
-// text's ends.
+// Offset returns the file offset of the i-th rune of a text from
+// DecodeString. i is clamped to the text's ends.
 func Offset(offsets []int, i int) int {
 	if len(offsets) == 0 {
 		return 0

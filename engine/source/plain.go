@@ -10,33 +10,34 @@ import (
 	"github.com/zclconf/go-cty/cty"
 )
 
-// plain is a second parser for the part of HCL that nearly every file keeps
-// to: blocks, settings, quoted texts without ${ and %{, numbers, true, false,
-// [ ] and { }. It makes the tree that hclsyntax would make, in a fraction of
-// the time, because it reads each byte once and neither keeps tokens nor counts
-// grapheme clusters.
+// plain is a second parser for the subset of HCL that most files use:
+// blocks, settings, quoted texts without ${ and %{, numbers, true,
+// false, [ ] and { }. It builds the same tree as hclsyntax in a
+// fraction of the time, because it reads each byte once, stores no
+// tokens and counts no grapheme clusters.
 //
-// Whatever it does not know, or knows to be wrong, it gives up on, and
-// hclsyntax reads the text instead and words the problems: plain has no message
-// of its own. So it may refuse anything, but must accept nothing that hclsyntax
-// refuses; FuzzPlain holds it to that. Among what it leaves to hclsyntax are
-// heredocs, negative numbers, exponents, null, \u escapes, parentheses and
-// names that are not ASCII.
+// It gives up on text that it does not know or that is wrong. Then
+// hclsyntax reads the text and words the problems: plain has no
+// messages. So it may refuse anything, but must accept nothing that
+// hclsyntax refuses; FuzzPlain checks that. Left to hclsyntax are
+// heredocs, negative numbers, exponents, null, \u escapes, parentheses
+// and names that are not ASCII.
 //
-// Two things differ from hclsyntax's tree: all columns are 1, and slices have
-// no room to grow. The guard must have passed the text.
+// Its tree differs from that of hclsyntax in two respects: all
+// columns are 1, and slices have no spare capacity. The guard must
+// have passed the text.
 type plain struct {
-	text string // the span that is parsed; all nodes' texts are cut from it
-	at   int    // the byte of text that is read next
+	text string // the span to parse; the nodes' texts are substrings of it
+	at   int    // offset in text of the next byte
 	base int    // the offset of text in the file
 	line int
 	name string
 
-	depth  int  // of open brackets, as the guard counts them
-	gaveUp bool // nodes made since then are not looked at
+	depth  int  // open brackets, as the guard counts them
+	gaveUp bool // the result is not used
 
-	// Nodes come from chunks and lists are filled on a stack and then cut to
-	// size: one allocation for many nodes.
+	// Nodes are allocated in chunks. Lists grow on a stack and are then
+	// copied to their exact size.
 	texts    slab[textNode]
 	words    slab[wordNode]
 	keys     slab[hclsyntax.ObjectConsKeyExpr]
@@ -49,21 +50,21 @@ type plain struct {
 	openExprs []hclsyntax.Expression
 }
 
-// textNode is a quoted text: a template of one part.
+// textNode is a quoted text: a template with one part.
 type textNode struct {
 	template hclsyntax.TemplateExpr
 	literal  hclsyntax.LiteralValueExpr
 	parts    [1]hclsyntax.Expression
 }
 
-// wordNode is an object's key without quotes.
+// wordNode is an object's unquoted key.
 type wordNode struct {
 	key       hclsyntax.ObjectConsKeyExpr
 	traversal hclsyntax.ScopeTraversalExpr
 	steps     [1]hcl.Traverser
 }
 
-// blockNode is a block with, as is usual, one label.
+// blockNode is a block with room for one label, the usual number.
 type blockNode struct {
 	block  hclsyntax.Block
 	body   hclsyntax.Body
@@ -71,14 +72,14 @@ type blockNode struct {
 	ranges [1]hcl.Range
 }
 
-// slab hands out pieces of chunks that double in size, so that a file of a few
-// lines pays for a few nodes.
+// slab allocates from chunks that double in size, so that a short file
+// allocates few nodes.
 type slab[T any] struct {
 	free  []T
 	chunk int
 }
 
-// cut gives n nodes without room for more.
+// cut returns n nodes without spare capacity.
 func (s *slab[T]) cut(n int) []T {
 	if n > len(s.free) {
 		s.chunk = min(max(8, 2*s.chunk), 32)
@@ -91,7 +92,7 @@ func (s *slab[T]) cut(n int) []T {
 
 func (s *slab[T]) one() *T { return &s.cut(1)[0] }
 
-// copy is nil for an empty list, as hclsyntax has it.
+// copy returns a copy of a list, nil for an empty one, as in hclsyntax.
 func (s *slab[T]) copy(list []T) []T {
 	if len(list) == 0 {
 		return nil
@@ -101,18 +102,19 @@ func (s *slab[T]) copy(list []T) []T {
 	return piece
 }
 
-// parsePlain parses the bytes from start to end of a file, start being on the
-// given line. False means that hclsyntax must do it.
+// parsePlain parses the bytes from start to end of a file, where start
+// is on the given line. It returns false if hclsyntax must parse them.
 func parsePlain(f *File, start, end, line int) (*hclsyntax.Body, bool) {
 	p := plain{
 		text: asString(f.Text[start:end]), base: start, line: line, name: f.Name,
-		openItems: make([]hclsyntax.ObjectConsItem, 0, 16), openExprs: make([]hclsyntax.Expression, 0, 16),
+		openItems: make([]hclsyntax.ObjectConsItem, 0, 16),
+		openExprs: make([]hclsyntax.Expression, 0, 16),
 	}
 	if strings.HasPrefix(p.text, byteOrderMark) {
 		p.at = len(byteOrderMark)
 	}
-	// The outermost body starts at the first token: a line end is one, and so
-	// is a comment that has one.
+	// The outermost body starts at the first token. A line end is a
+	// token, and so is a comment with a line end.
 	p.blanks()
 	first := p.pos()
 	if p.newline() && p.text[p.at-1] != '\n' {
@@ -125,13 +127,13 @@ func parsePlain(f *File, start, end, line int) (*hclsyntax.Body, bool) {
 
 func (p *plain) pos() hcl.Pos { return hcl.Pos{Line: p.line, Column: 1, Byte: p.base + p.at} }
 
-// since gives the range from a place to here.
+// since returns the range from a position to the current one.
 func (p *plain) since(start hcl.Pos) hcl.Range {
 	return hcl.Range{Filename: p.name, Start: start, End: p.pos()}
 }
 
-// peek gives the byte n bytes ahead; behind the end 0, which the guard keeps out
-// of texts.
+// peek returns the byte n bytes ahead, or 0 after the end. The guard
+// lets no zero byte pass.
 func (p *plain) peek(n int) byte {
 	if p.at+n < len(p.text) {
 		return p.text[p.at+n]
@@ -139,7 +141,7 @@ func (p *plain) peek(n int) byte {
 	return 0
 }
 
-// take steps over c if it is next.
+// take consumes c if it is the next byte.
 func (p *plain) take(c byte) bool {
 	if p.peek(0) != c {
 		return false
@@ -148,22 +150,22 @@ func (p *plain) take(c byte) bool {
 	return true
 }
 
-// need gives up unless there is what must be.
+// need gives up unless the condition holds.
 func (p *plain) need(there bool) {
 	if !there {
 		p.gaveUp = true
 	}
 }
 
-// open counts a bracket that was opened. Accepted text closes them all, so the
-// guard's limit is never met here; but this recursion need not rely on it.
+// open counts an opened bracket. The guard has checked the depth
+// already; this check keeps the recursion bounded without it.
 func (p *plain) open() {
 	p.depth++
 	p.need(p.depth <= MaxDepth)
 }
 
-// closed steps over the bracket c if it is next. It is true as well when the
-// plain parser has given up, to end every loop.
+// closed consumes the bracket c if it is the next byte. It also reports
+// true once the parser has given up, which ends every loop.
 func (p *plain) closed(c byte) bool {
 	if p.gaveUp || !p.take(c) {
 		return p.gaveUp
@@ -172,7 +174,7 @@ func (p *plain) closed(c byte) bool {
 	return true
 }
 
-// blanks steps over what stands between tokens of one line.
+// blanks skips blanks and comments between tokens of one line.
 func (p *plain) blanks() {
 	for p.at < len(p.text) {
 		switch p.text[p.at] {
@@ -195,8 +197,9 @@ func (p *plain) blanks() {
 	}
 }
 
-// newline steps over one line end, or over one comment up to its line end or
-// the end of the text. A carriage return elsewhere it leaves to hclsyntax.
+// newline consumes one line end, or one comment up to its line
+// end or the end of the text. It leaves a carriage return
+// elsewhere to hclsyntax.
 func (p *plain) newline() bool {
 	rest := p.text[p.at:]
 	switch {
@@ -219,14 +222,16 @@ func (p *plain) newline() bool {
 	return true
 }
 
-// lines steps over all that stands between tokens where line ends do not count.
+// lines skips blanks, comments and line ends, where line ends
+// do not count.
 func (p *plain) lines() {
 	for p.blanks(); p.newline(); p.blanks() {
 	}
 }
 
-// word reads a name of ASCII letters; "" if none is here. When a byte of another
-// alphabet follows, no caller finds what it wants next, and so all give up.
+// word reads a name of ASCII letters, or "" if there is none. If a byte
+// outside ASCII follows, the caller does not find the token it needs
+// and gives up.
 func (p *plain) word() string {
 	from := p.at
 	for p.at < len(p.text) {
@@ -242,8 +247,8 @@ func (p *plain) word() string {
 
 func isDigit(c byte) bool { return c >= '0' && c <= '9' }
 
-// body reads settings and blocks, up to and including the closing brace when
-// nested and else up to the end. Its range begins at start.
+// body reads settings and blocks. A nested body ends with its closing
+// brace, the outermost with the text. Its range begins at start.
 func (p *plain) body(b *hclsyntax.Body, start hcl.Pos, nested bool) {
 	b.Attributes, b.Blocks = hclsyntax.Attributes{}, hclsyntax.Blocks{}
 	for p.lines(); nested || p.at < len(p.text); p.lines() {
@@ -315,8 +320,8 @@ func (p *plain) block(name string, nameRange hcl.Range) *hclsyntax.Block {
 	return b
 }
 
-// oneLine reads the one setting that a block on one line may hold, and the
-// closing brace. Such a body spans no more than its setting.
+// oneLine reads the single setting of a block on one line, and the
+// closing brace. The body's range is that of its setting.
 func (p *plain) oneLine(b *hclsyntax.Body) {
 	from := p.pos()
 	name := p.word()
@@ -330,9 +335,9 @@ func (p *plain) oneLine(b *hclsyntax.Body) {
 	p.need(p.closed('}'))
 }
 
-// value reads one value and stops right behind it. What may follow is the
-// caller's business, and as callers know of no operators, calls or indexes,
-// they give up on them.
+// value reads one value and stops after it. The caller checks the
+// next token. No caller accepts operators, calls or indexes, so they
+// make it give up.
 func (p *plain) value() hclsyntax.Expression {
 	switch p.peek(0) {
 	case '"':
@@ -358,8 +363,8 @@ func (p *plain) value() hclsyntax.Expression {
 	return literal
 }
 
-// number reads digits with, perhaps, a point between them. A point behind them
-// or a second one is the next thing, which no caller wants.
+// number reads digits with an optional point between them. A trailing
+// or second point is left as the next token, which no caller accepts.
 func (p *plain) number() cty.Value {
 	from := p.at
 	for pointed := false; ; p.at++ {
@@ -384,7 +389,7 @@ func (p *plain) quotedText() *hclsyntax.TemplateExpr {
 	n.literal.SrcRange = n.template.SrcRange
 	n.literal.SrcRange.Start.Byte++
 	n.literal.SrcRange.End.Byte--
-	if text == "" { // HCL places an empty part behind the closing quote
+	if text == "" { // HCL places an empty part after the closing quote
 		n.literal.SrcRange.Start = p.pos()
 		n.literal.SrcRange.End = p.pos()
 	}
@@ -393,7 +398,7 @@ func (p *plain) quotedText() *hclsyntax.TemplateExpr {
 	return &n.template
 }
 
-// quoted reads a quoted text and gives what it means, not normalised.
+// quoted reads a quoted text and returns it decoded, not normalised.
 func (p *plain) quoted() string {
 	p.at++
 	from := p.at
@@ -417,8 +422,8 @@ func (p *plain) quoted() string {
 			escaped = true
 			p.at++
 		case '$', '%':
-			// A template or its escape, or one of the places where the lexer of
-			// hclsyntax takes two characters for one sign.
+			// A template, its escape, or a pair of characters that the
+			// lexer of hclsyntax reads as one sign.
 			next := p.peek(1)
 			p.need(next < utf8.RuneSelf && strings.IndexByte(`{$%\`, next) < 0)
 		case '\n', '\r':
@@ -430,7 +435,7 @@ func (p *plain) quoted() string {
 	return ""
 }
 
-// list reads [ ] with its values. Line ends do not count.
+// list reads [ ] and its values. Line ends do not count.
 func (p *plain) list() *hclsyntax.TupleConsExpr {
 	l := new(hclsyntax.TupleConsExpr)
 	from := p.pos()
@@ -449,8 +454,8 @@ func (p *plain) list() *hclsyntax.TupleConsExpr {
 	return l
 }
 
-// object reads { } with its keys and values. A line end or a comma must stand
-// between two of them, and line ends count elsewhere too.
+// object reads { } and its keys and values. A line end or a comma must
+// separate two of them, and line ends count elsewhere too.
 func (p *plain) object() *hclsyntax.ObjectConsExpr {
 	o := p.objects.one()
 	from := p.pos()
@@ -463,7 +468,8 @@ func (p *plain) object() *hclsyntax.ObjectConsExpr {
 		p.blanks()
 		p.need(p.take('=') || p.take(':'))
 		p.blanks()
-		p.openItems = append(p.openItems, hclsyntax.ObjectConsItem{KeyExpr: key, ValueExpr: p.value()})
+		p.openItems = append(p.openItems,
+			hclsyntax.ObjectConsItem{KeyExpr: key, ValueExpr: p.value()})
 		p.blanks()
 		p.need(p.take(',') || p.newline() || p.peek(0) == '}')
 	}
@@ -473,8 +479,8 @@ func (p *plain) object() *hclsyntax.ObjectConsExpr {
 	return o
 }
 
-// key reads a key of an object. A first key "for" starts a loop, and the words
-// that are values make other nodes than names do.
+// key reads a key of an object. It leaves to hclsyntax a first key
+// "for", which starts a loop, and words that are values.
 func (p *plain) key(first bool) *hclsyntax.ObjectConsKeyExpr {
 	if p.peek(0) == '"' {
 		key := p.keys.one()
@@ -484,7 +490,8 @@ func (p *plain) key(first bool) *hclsyntax.ObjectConsKeyExpr {
 	n := p.words.one()
 	from := p.pos()
 	word := p.word()
-	p.need(word != "" && word != "true" && word != "false" && word != "null" && !(word == "for" && first))
+	p.need(word != "" && word != "true" && word != "false" && word != "null" &&
+		!(word == "for" && first))
 	n.traversal.SrcRange = p.since(from)
 	n.steps[0] = hcl.TraverseRoot{Name: word, SrcRange: n.traversal.SrcRange}
 	n.traversal.Traversal = n.steps[:]
@@ -492,6 +499,6 @@ func (p *plain) key(first bool) *hclsyntax.ObjectConsKeyExpr {
 	return &n.key
 }
 
-// asString sees a file's text as a string without copying it: the text of a File is never written to, and what the tree keeps of the
-// string keeps no more than the File itself does.
+// asString returns a file's text as a string without a copy. This is
+// safe because the text of a File never changes.
 func asString(text []byte) string { return unsafe.String(unsafe.SliceData(text), len(text)) }

@@ -16,8 +16,9 @@ import (
 	"github.com/zclconf/go-cty/cty"
 )
 
-// differ says where two syntax trees differ, in whatever field, exported or
-// not; "" when nowhere. Columns are not compared.
+// differ returns the path of the first difference between two
+// syntax trees, or "". It compares exported and unexported fields,
+// but not columns.
 func differ(path string, a, b reflect.Value) string {
 	if a.IsValid() != b.IsValid() || a.IsValid() && a.Type() != b.Type() {
 		return fmt.Sprintf("%s: %v and %v", path, a, b)
@@ -29,7 +30,8 @@ func differ(path string, a, b reflect.Value) string {
 		switch x := a.Interface().(type) {
 		case hcl.Pos:
 			if y := b.Interface().(hcl.Pos); x.Byte != y.Byte || x.Line != y.Line {
-				return fmt.Sprintf("%s: byte %d line %d and byte %d line %d", path, x.Byte, x.Line, y.Byte, y.Line)
+				return fmt.Sprintf("%s: byte %d line %d and byte %d line %d", path, x.Byte, x.Line,
+					y.Byte, y.Line)
 			}
 			return ""
 		case cty.Value:
@@ -38,7 +40,8 @@ func differ(path string, a, b reflect.Value) string {
 				return fmt.Sprintf("%s: %#v and %#v", path, x, y)
 			}
 			if x.Type() == cty.Number {
-				if x, y := x.AsBigFloat(), y.AsBigFloat(); x.Prec() != y.Prec() || x.Mode() != y.Mode() {
+				if x, y := x.AsBigFloat(), y.AsBigFloat(); x.Prec() != y.Prec() ||
+					x.Mode() != y.Mode() {
 					return fmt.Sprintf("%s: numbers of %d and %d bits", path, x.Prec(), y.Prec())
 				}
 			}
@@ -56,7 +59,8 @@ func differ(path string, a, b reflect.Value) string {
 		}
 	case reflect.Slice:
 		if a.Len() != b.Len() || a.IsNil() != b.IsNil() {
-			return fmt.Sprintf("%s: %d and %d elements, nil %v and %v", path, a.Len(), b.Len(), a.IsNil(), b.IsNil())
+			return fmt.Sprintf("%s: %d and %d elements, nil %v and %v", path, a.Len(), b.Len(),
+				a.IsNil(), b.IsNil())
 		}
 		for i := range a.Len() {
 			if d := differ(fmt.Sprintf("%s[%d]", path, i), a.Index(i), b.Index(i)); d != "" {
@@ -80,8 +84,8 @@ func differ(path string, a, b reflect.Value) string {
 	return ""
 }
 
-// agrees parses a span both ways. What the plain parser accepts hclsyntax must
-// accept too, with the same tree.
+// agrees parses a span with both parsers. If the plain parser accepts
+// it, hclsyntax must accept it too, with the same tree.
 func agrees(t *testing.T, f *File, start, end int) (accepted bool) {
 	t.Helper()
 	line := f.Position(start).Line
@@ -89,7 +93,8 @@ func agrees(t *testing.T, f *File, start, end int) (accepted bool) {
 	if !ok {
 		return false
 	}
-	file, diags := hclsyntax.ParseConfig(f.Text[start:end], f.Name, hcl.Pos{Line: line, Column: 1, Byte: start})
+	file, diags := hclsyntax.ParseConfig(f.Text[start:end], f.Name,
+		hcl.Pos{Line: line, Column: 1, Byte: start})
 	if len(diags) > 0 {
 		t.Fatalf("%q is accepted; hclsyntax says %v", f.Text[start:end], diags)
 	}
@@ -99,13 +104,14 @@ func agrees(t *testing.T, f *File, start, end int) (accepted bool) {
 	return true
 }
 
-// guardedAgrees is false as well when the guard refuses the text.
+// guardedAgrees is agrees, and also false if the guard
+// refuses the text.
 func guardedAgrees(t *testing.T, f *File) (accepted bool) {
 	t.Helper()
 	return len(f.guard().problems) == 0 && agrees(t, f, 0, len(f.Text))
 }
 
-// shipped gives the texts of all rule packs and demo formulas.
+// shipped returns the texts of all rule packs and demo formulas.
 func shipped(t testing.TB) map[string][]byte {
 	t.Helper()
 	texts := map[string][]byte{}
@@ -125,8 +131,8 @@ func shipped(t testing.TB) map[string][]byte {
 	return texts
 }
 
-// The fast way is really taken: for every shipped file, whatever its line
-// endings, and for each of its blocks alone.
+// TestPlainReadsShippedFiles checks that the plain parser reads every
+// shipped file, with either line ending, and each of its blocks alone.
 func TestPlainReadsShippedFiles(t *testing.T) {
 	for name, text := range shipped(t) {
 		crlf := bytes.ReplaceAll(text, []byte("\n"), []byte("\r\n"))
@@ -150,7 +156,9 @@ func TestPlainReadsShippedFiles(t *testing.T) {
 			from := 0
 			for _, b := range blocks {
 				if !agrees(t, f, b.Start, b.End) || !agrees(t, f, from, b.Start) {
-					t.Errorf("%s: the block at line %d, or what stands before it, is left to hclsyntax", f.Name, f.Position(b.Start).Line)
+					t.Errorf(
+						"%s: the block at line %d, or what stands before it, is left to hclsyntax",
+						f.Name, f.Position(b.Start).Line)
 				}
 				from = b.End
 			}
@@ -158,33 +166,62 @@ func TestPlainReadsShippedFiles(t *testing.T) {
 	}
 }
 
-// plainTexts are read by the plain parser.
+// plainTexts are texts that the plain parser reads.
 var plainTexts = []string{
-	"", "\n", "\r\n", "\ufeff", "\ufeff\n", "# only this", "// only this", "/* only this */", "/* a\nb */ # c\n", "  # x\n", " /* x */ a = 1", "\ufeff/* x */\n",
-	"a=1", "a = 1 # x", "a = 1 // x\n", "a = 1 /* x\ny */\nb = 2\n", "a /* x */ = /* y */ 1 /* z */", "_a-b_2 = true\n", "true = false\nfor = 1\nnull = 2\n",
+	"", "\n", "\r\n", "\ufeff", "\ufeff\n", "# only this", "// only this", "/* only this */",
+	"/* a\nb */ # c\n", "  # x\n", " /* x */ a = 1", "\ufeff/* x */\n",
+	"a=1", "a = 1 # x", "a = 1 // x\n", "a = 1 /* x\ny */\nb = 2\n",
+	"a /* x */ = /* y */ 1 /* z */", "_a-b_2 = true\n", "true = false\nfor = 1\nnull = 2\n",
 	"a = 0\nb = 007\nc = 1.50\nd = 0.1\ne = 123456789012345678901234567890.123456789\nf = 1.0\n",
-	"a = \"\"\nb = \" \"\nc = \"x\ty\"\n", `a = "5 %"`, `a = "% $ % x%) $5 %-$~"`, `a = "x \"y\" \\ \n \r \t"`, `a = "\\"`, `a = "# // /* x"`,
-	"a = \"é e\u0301 粉 👩‍🍳 \u212b\"", "# é 粉\na = 1 /* 👩‍🍳 */ # ½", "b \"e\u0301\" {}\n", "a = \"\u0301\"", "a = \"x\x01\x7f\u0085\u2028\"",
-	"a = []", "a = [ ]", "a = [1]", "a = [1,]", "a = [1, 2]", "a = [\n1\n,\n2\n]", "a = [ # x\n1 # y\n, /* z */ 2, // z\n]\n", "a = [[], [[]], {}, [{}]]", "a = [\r\n1,\r\n]\r\n",
-	"a = {}", "a = { }", "a = {\n}", "a = { # x\n}", "a = {b=1}", "a = {b=1,}", "a = {b:1, c : 2}", "a = {b=1,\n\n c=2\n\n}", "a = {\nb=1 # x\nc=2 // y\n/* z */ d=3 }", "a = {\"b\"=1}", "a = {\"\"=1}", "a = {\"b\" = \"\"}",
-	"a = {b={c={}}, d=[{e=1}]}", "a = {b=1, b=2}", "a = {b=1, for=2}", "a = {\"for\"=1}", "a = {b=[\n1\n]\n}", "a = {b-c=1,_d=2,trueish=3}", "a = [{b=1\n}, {c=2\n\n}]",
-	"b {}", "b {\n}", "b { }", "b { # x\n}", "b { /* x */ }", "b {\n\n}\n", "b{a=1}", "b { a = 1 }", "b { a = [\n1\n] }", "b { a = {\nc = 1\n} }", "b \"c\" d \"e\" {}", "b\"c\"{}", "b \"\" {}", "b \"5 % \\\"\" {}", "b c{}\n",
-	"b {\nc {\nd {}\n}\ne = 1\n}\nb {\n}", "b {\n} # x", "b {\r\n  a = 1\r\n}\r\n", "b /* x */ c /* y */ {} /* z */", "a {}\na = 1\n", "b {\na = 1\n/* x */ }", "b {} // x",
+	"a = \"\"\nb = \" \"\nc = \"x\ty\"\n", `a = "5 %"`, `a = "% $ % x%) $5 %-$~"`,
+	`a = "x \"y\" \\ \n \r \t"`, `a = "\\"`, `a = "# // /* x"`,
+	"a = \"é e\u0301 粉 👩‍🍳 \u212b\"", "# é 粉\na = 1 /* 👩‍🍳 */ # ½", "b \"e\u0301\" {}\n",
+	"a = \"\u0301\"", "a = \"x\x01\x7f\u0085\u2028\"",
+	"a = []", "a = [ ]", "a = [1]", "a = [1,]", "a = [1, 2]", "a = [\n1\n,\n2\n]",
+	"a = [ # x\n1 # y\n, /* z */ 2, // z\n]\n", "a = [[], [[]], {}, [{}]]", "a = [\r\n1,\r\n]\r\n",
+	"a = {}", "a = { }", "a = {\n}", "a = { # x\n}", "a = {b=1}", "a = {b=1,}", "a = {b:1, c : 2}",
+	"a = {b=1,\n\n c=2\n\n}", "a = {\nb=1 # x\nc=2 // y\n/* z */ d=3 }", "a = {\"b\"=1}",
+	"a = {\"\"=1}", "a = {\"b\" = \"\"}",
+	"a = {b={c={}}, d=[{e=1}]}", "a = {b=1, b=2}", "a = {b=1, for=2}", "a = {\"for\"=1}",
+	"a = {b=[\n1\n]\n}", "a = {b-c=1,_d=2,trueish=3}", "a = [{b=1\n}, {c=2\n\n}]",
+	"b {}", "b {\n}", "b { }", "b { # x\n}", "b { /* x */ }", "b {\n\n}\n", "b{a=1}", "b { a = 1 }",
+	"b { a = [\n1\n] }", "b { a = {\nc = 1\n} }", "b \"c\" d \"e\" {}", "b\"c\"{}", "b \"\" {}",
+	"b \"5 % \\\"\" {}", "b c{}\n",
+	"b {\nc {\nd {}\n}\ne = 1\n}\nb {\n}", "b {\n} # x", "b {\r\n  a = 1\r\n}\r\n",
+	"b /* x */ c /* y */ {} /* z */", "a {}\na = 1\n", "b {\na = 1\n/* x */ }", "b {} // x",
 	"a = " + strings.Repeat("[", MaxDepth) + strings.Repeat("]", MaxDepth),
 }
 
-// leftTexts are left to hclsyntax: for it to refuse, or because they are rare.
+// leftTexts are texts left to hclsyntax: wrong ones, and rare ones.
 var leftTexts = []string{
-	// wrong
-	"a", "a =", "a = ", "a = \n1", "a = 1 b = 2", "a = 1,", "a = 1,\nb = 2", "a = 1\na = 2", "= 1", "1 = 1", "\"a\" = 1", "a = b = 1", "a == 1", "a => 1", "a : 1", "a = 1 }", "}", "a = 'x'", "a = 1;", "a = 2,5", "a = 5 g", "a = 5g",
-	"a = 1.", "a = .5", "a = 1.2.3", "a = 1_000", "a = 0x10", "a = 1e", "a = \"x", "a = \"x\n\"", "a = \"x\\", "a = \"\\q\"", "a = \"\\\n\"", "a = \"x\" \"y\"", "a = \"$", "a = \r1", "a = 1\r", "a = 1\rb = 2", "# x\ry", "# x\r\r\n", "#\r", "a = 1 /* x", "a = 1 /", "a\n= 1",
-	"a = [", "a = [,]", "a = [1 2]", "a = [1,,2]", "a = [1\n2]", "a = [1;2]", "a = [}", "a = {", "a = {,}", "a = {b}", "a = {b=}", "a = {b=\n1}", "a = {b\n=1}", "a = {b=1 c=2}", "a = {b=1,,c=2}", "a = {b=1\n,c=2}", "a = {b==1}", "a = {b=>1}", "a = {b::1}", "a = {b c=1}", "a = {]", "a = {b=1]",
-	"b", "b c", "b {", "b {\n", "b \"c\"", "b\n{\n}", "b \"c\"\n{}", "b { a = 1", "b { a = 1\n}", "b { a = 1, c = 2 }", "b { a = 1 c = 2 }", "b { c {} }", "b {\na = 1 }", "b {\na = 1\nc {} }", "b {} c {}", "b {}}", "b { a }", "b { # x", "b 1 {}", "b = {} {}", "b \"${c}\" {}", "b {\na = 1\na = 2\n}",
-	"a = 1\n\ufeffb = 2", "a = “x”", "a = 1 \u00a0\nb = 2", "a = {for=1}", "a = {\n# x\nfor = 1}", "a = [for]",
-	"a = " + strings.Repeat("[", MaxDepth+1) + strings.Repeat("]", MaxDepth+1), strings.Repeat("a {\n", MaxDepth+1) + strings.Repeat("}\n", MaxDepth+1),
-	// right, but for hclsyntax to read
-	"a = -1", "a = 1e5", "a = 1E+5", "a = null", "a = b", "a = b.c", "a = b()", "a = (1)", "a = 1 + 1", "a = !true", "a = true ? 1 : 2", "a = [1][0]", "a = {b=1}.b", "a = [1]\n[0]", "a = [1\n+ 1]", "a = [for x in []: x]", "a = {for k, v in {}: k => v}", "a = {\n/* x */ for k, v in {}: k => v}",
-	"a = {true=1}", "a = {null=1}", "a = {1=1}", "a = {(b)=1}", "a = {b.c=1}", "a = {b()=1}", "a = {\"b\"\n ? 1 : 2 = 1}", "a = <<E\nx\nE\n", "a = <<-E\nx\nE\n", "a = \"${b}\"", "a = \"$${b}\"", "a = \"%{if b}c%{endif}\"", "a = \"%%\"", "a = \"$$\"", "a = \"$%\"", "a = \"5 %\\\"\"", "a = \"$é\"", "a = \"\\u00e9\"",
+	// Wrong:
+	"a", "a =", "a = ", "a = \n1", "a = 1 b = 2", "a = 1,", "a = 1,\nb = 2", "a = 1\na = 2", "= 1",
+	"1 = 1", "\"a\" = 1", "a = b = 1", "a == 1", "a => 1", "a : 1", "a = 1 }", "}", "a = 'x'",
+	"a = 1;", "a = 2,5", "a = 5 g", "a = 5g",
+	"a = 1.", "a = .5", "a = 1.2.3", "a = 1_000", "a = 0x10", "a = 1e", "a = \"x", "a = \"x\n\"",
+	"a = \"x\\", "a = \"\\q\"", "a = \"\\\n\"", "a = \"x\" \"y\"", "a = \"$", "a = \r1", "a = 1\r",
+	"a = 1\rb = 2", "# x\ry", "# x\r\r\n", "#\r", "a = 1 /* x", "a = 1 /", "a\n= 1",
+	"a = [", "a = [,]", "a = [1 2]", "a = [1,,2]", "a = [1\n2]", "a = [1;2]", "a = [}", "a = {",
+	"a = {,}", "a = {b}", "a = {b=}", "a = {b=\n1}", "a = {b\n=1}", "a = {b=1 c=2}",
+	"a = {b=1,,c=2}", "a = {b=1\n,c=2}", "a = {b==1}", "a = {b=>1}", "a = {b::1}", "a = {b c=1}",
+	"a = {]", "a = {b=1]",
+	"b", "b c", "b {", "b {\n", "b \"c\"", "b\n{\n}", "b \"c\"\n{}", "b { a = 1", "b { a = 1\n}",
+	"b { a = 1, c = 2 }", "b { a = 1 c = 2 }", "b { c {} }", "b {\na = 1 }", "b {\na = 1\nc {} }",
+	"b {} c {}", "b {}}", "b { a }", "b { # x", "b 1 {}", "b = {} {}", "b \"${c}\" {}",
+	"b {\na = 1\na = 2\n}",
+	"a = 1\n\ufeffb = 2", "a = “x”", "a = 1 \u00a0\nb = 2", "a = {for=1}", "a = {\n# x\nfor = 1}",
+	"a = [for]",
+	"a = " + strings.Repeat("[", MaxDepth+1) + strings.Repeat("]", MaxDepth+1), strings.Repeat(
+		"a {\n", MaxDepth+1) + strings.Repeat("}\n", MaxDepth+1),
+	// Right, but left to hclsyntax:
+	"a = -1", "a = 1e5", "a = 1E+5", "a = null", "a = b", "a = b.c", "a = b()", "a = (1)",
+	"a = 1 + 1", "a = !true", "a = true ? 1 : 2", "a = [1][0]", "a = {b=1}.b", "a = [1]\n[0]",
+	"a = [1\n+ 1]", "a = [for x in []: x]", "a = {for k, v in {}: k => v}",
+	"a = {\n/* x */ for k, v in {}: k => v}",
+	"a = {true=1}", "a = {null=1}", "a = {1=1}", "a = {(b)=1}", "a = {b.c=1}", "a = {b()=1}",
+	"a = {\"b\"\n ? 1 : 2 = 1}", "a = <<E\nx\nE\n", "a = <<-E\nx\nE\n", "a = \"${b}\"",
+	"a = \"$${b}\"", "a = \"%{if b}c%{endif}\"", "a = \"%%\"", "a = \"$$\"", "a = \"$%\"",
+	"a = \"5 %\\\"\"", "a = \"$é\"", "a = \"\\u00e9\"",
 	"é = 1", "aé = 1", "é {}", "a é {}", "a = {é=1}", "a = {bé=1}", "a = trueé",
 }
 
@@ -201,7 +238,8 @@ func TestPlain(t *testing.T) {
 	}
 }
 
-// An append by a caller must not write into a neighbour.
+// TestPlainSlicesAreFull checks that an append by a caller does not
+// overwrite another node.
 func TestPlainSlicesAreFull(t *testing.T) {
 	f := New("f", []byte("a = [1, 2]\nb = { c = 1, \"d\" = 2 }\nc \"x\" {\n}\n"))
 	body, ok := parsePlain(f, 0, len(f.Text), 1)
@@ -211,8 +249,10 @@ func TestPlainSlicesAreFull(t *testing.T) {
 	list := body.Attributes["a"].Expr.(*hclsyntax.TupleConsExpr)
 	object := body.Attributes["b"].Expr.(*hclsyntax.ObjectConsExpr)
 	block := body.Blocks[0]
-	if cap(list.Exprs) != 2 || cap(object.Items) != 2 || cap(block.Labels) != 1 || cap(block.LabelRanges) != 1 {
-		t.Errorf("room for %d values, %d items, %d labels", cap(list.Exprs), cap(object.Items), cap(block.Labels))
+	if cap(list.Exprs) != 2 || cap(object.Items) != 2 || cap(block.Labels) != 1 ||
+		cap(block.LabelRanges) != 1 {
+		t.Errorf("room for %d values, %d items, %d labels", cap(list.Exprs), cap(object.Items),
+			cap(block.Labels))
 	}
 	for _, item := range object.Items {
 		if key, _ := item.KeyExpr.Value(nil); key.AsString() != "c" && key.AsString() != "d" {
@@ -224,7 +264,7 @@ func TestPlainSlicesAreFull(t *testing.T) {
 	}
 }
 
-// shippedBlocks gives the shorter of the shipped blocks, always in one order.
+// shippedBlocks returns the shorter shipped blocks, in a fixed order.
 func shippedBlocks(t testing.TB) (texts [][]byte) {
 	t.Helper()
 	for _, text := range shipped(t) {
@@ -239,7 +279,8 @@ func shippedBlocks(t testing.TB) (texts [][]byte) {
 	return texts
 }
 
-// mutate changes a text in one to three places, with pieces that matter to HCL.
+// mutate changes a text in one to three places, by pieces
+// of HCL syntax.
 func mutate(r *rand.Rand, text []byte, pieces []string) []byte {
 	text = bytes.Clone(text)
 	for range 1 + r.IntN(3) {
@@ -258,10 +299,15 @@ func mutate(r *rand.Rand, text []byte, pieces []string) []byte {
 	return text
 }
 
-var hclPieces = strings.Split("\n|\n\n|\r\n|\r| |\t|  |,|,\n|=| = |:|::|==|=>|{|}|{}|[|]|[]|(|)|{\n|\n}|\"|\"\"|\"x\"|\"x\" = |\\|\\\"|\\n|\\u00e9|#|# x\n|//|/*|*/|/* x */|/* x\n */|a|a = |a = 1|\na = 1\n|b {}|b {\n}|b \"c\" {\n|for|for |true|false|null|0|1|1.5|1e3|.|-|+|!|?|%|%%|${|%{|$${|$|~|<<E\nx\nE\n|<<|;|'|é|e\u0301|\u0301|粉|👩‍🍳|½|\u00a0|\ufeff|\x01|_|a-b", "|")
+var hclPieces = strings.Split(""+
+	"\n|\n\n|\r\n|\r| |\t|  |,|,\n|=| = |:|::|==|=>|{|}|{}|[|]|[]|(|)|{\n|\n}|\"|"+
+	"\"\"|\"x\"|\"x\" = |\\|\\\"|\\n|\\u00e9|#|# x\n|//|/*|*/|/* x */|/* x\n */|a|"+
+	"a = |a = 1|\na = 1\n|b {}|b {\n}|b \"c\" {\n|for|for |true|false|null|0|1|1.5|"+
+	"1e3|.|-|+|!|?|%|%%|${|%{|$${|$|~|<<E\nx\nE\n|<<|;|'|é|e\u0301|\u0301|粉|👩‍🍳|½|"+
+	"\u00a0|\ufeff|\x01|_|a-b", "|")
 
-// The plain parser agrees with hclsyntax on 60,000 spoilt copies of shipped
-// blocks and odd texts.
+// TestPlainAgreesOnMutants checks that the plain parser agrees with
+// hclsyntax on 60,000 mutated copies of shipped blocks and other texts.
 func TestPlainAgreesOnMutants(t *testing.T) {
 	seeds := shippedBlocks(t)
 	for _, text := range plainTexts {
@@ -288,7 +334,8 @@ func FuzzPlain(f *testing.F) {
 	for i, text := range shippedBlocks(f) {
 		f.Add(text)
 		if i%10 == 0 {
-			f.Add(append([]byte(byteOrderMark), bytes.ReplaceAll(text, []byte("\n"), []byte("\r\n"))...))
+			f.Add(append([]byte(byteOrderMark),
+				bytes.ReplaceAll(text, []byte("\n"), []byte("\r\n"))...))
 			f.Add(bytes.ReplaceAll(text, []byte("  "), []byte("\t")))
 		}
 	}
@@ -325,8 +372,8 @@ func benchmarkText(b *testing.B) *File {
 	return New("f", text)
 }
 
-// BenchmarkPlain and BenchmarkHCL parse the same formula; the guard, which runs
-// before either, is BenchmarkGuard.
+// BenchmarkPlain and BenchmarkHCL parse the same formula.
+// BenchmarkGuard is the guard, which precedes either.
 func BenchmarkPlain(b *testing.B) {
 	f := benchmarkText(b)
 	for b.Loop() {
@@ -345,8 +392,8 @@ func BenchmarkHCL(b *testing.B) {
 	}
 }
 
-// BenchmarkParseFormula is what callers of Parse pay: a new File, the guard and the
-// parse.
+// BenchmarkParseFormula is the full cost of Parse: a new File, the
+// guard and the parse.
 func BenchmarkParseFormula(b *testing.B) {
 	f := benchmarkText(b)
 	for b.Loop() {

@@ -7,12 +7,13 @@ import (
 	"unicode/utf8"
 )
 
-// Safe makes text fit for a terminal or a log: whatever could move the cursor,
-// hide, or reorder what is read becomes a visible escape such as \u202e. That
-// is every control character (C0, DEL, C1), every format character (Unicode
-// class Cf: bidirectional marks, overrides and isolates, zero-width characters,
-// byte-order marks), line and paragraph separators, and bytes that are not
-// UTF-8 (\xff). Clean text comes back as it is, with nothing allocated.
+// Safe makes text safe for a terminal or a log. Characters that could
+// move the cursor, or hide or reorder text, become visible escapes such
+// as \u202e. These are the control characters (C0, DEL, C1), the format
+// characters (Unicode class Cf: bidirectional marks, overrides and
+// isolates, zero-width characters, byte-order marks), line and
+// paragraph separators, and bytes that are not UTF-8 (\xff). Text
+// without any is returned unchanged, without an allocation.
 func Safe(s string) string {
 	for i := 0; i < len(s); {
 		r, size := rune(s[i]), 1

@@ -1,15 +1,16 @@
-// Package source holds the text of one file: its places, lines and columns,
-// the guard that keeps hostile text away from the HCL parser, and the parse
-// itself.
+// Package source holds the text of one file: places, lines and columns,
+// the guard that keeps hostile text from the HCL parser, and the parse.
 //
-// It also splices edits into a text byte by byte (Apply), and writes files anew
-// without ever leaving half of one (WriteAll).
+// It also applies edits to a text byte by byte (Apply), and replaces
+// files so that a file is never half written (WriteAll).
 //
-// Every reader of formula, house and rule files calls it, and so does whatever
-// prints a place. It never evaluates an expression and knows no word of baking.
+// The readers of formula, house and rule files call it, and all
+// code that prints a place. It evaluates no expression and knows
+// nothing of baking.
 //
-// Places are byte ranges into File.Text. Lines and columns are worked out only
-// when something is printed, because each output counts columns its own way.
+// Places are byte ranges of File.Text. Lines and columns are computed
+// only for output, because each output format counts columns
+// differently.
 package source
 
 import (
@@ -26,12 +27,15 @@ import (
 	"golang.org/x/text/width"
 )
 
-// File is one file's name and text. Neither may change once the file is in
-// use: lines and the guard's answer are kept. It is safe for concurrent use.
+// File is the name and text of one file. Neither may change once the
+// file is in use, because line marks and the guard's result are cached.
+// It is safe for concurrent use.
 type File struct {
-	Name  string // as shown to the user, normally a relative path
-	Text  []byte // as read, byte-order mark and line endings included
-	Limit int    // most bytes that Parse accepts; 0 means MaxFileBytes, never more than MaxLimitBytes
+	Name string // as shown to the user, normally a relative path
+	Text []byte // as read, byte-order mark and line endings included
+	// Limit is the most bytes that Parse accepts; 0 means MaxFileBytes,
+	// never more than MaxLimitBytes
+	Limit int
 
 	markOnce sync.Once
 	marks    []mark // ascending by offset, the first at 0
@@ -40,15 +44,15 @@ type File struct {
 	guarded   scanned
 }
 
-// New makes a File of a name and a text, which it does not copy.
+// New returns a File of a name and a text. It does not copy the text.
 func New(name string, text []byte) *File { return &File{Name: name, Text: text} }
 
 // Position is a line and a column, both counted from 1.
 type Position struct{ Line, Column int }
 
-// mark is a place whose columns are known. There is one at each line's start
-// and, because a whole file may be one line, one every markEvery bytes within
-// a long line; a look-up walks from the nearest mark and so never far.
+// mark is an offset with known columns. Each line start has one, and a
+// long line one every markEvery bytes, because a whole file may be one
+// line. A look-up walks from the nearest mark, so it is always short.
 type mark struct {
 	offset, line         int
 	cells, runes, utf16s int // columns before offset, counted from 0
@@ -58,42 +62,43 @@ const markEvery = 512
 
 const byteOrderMark = "\xef\xbb\xbf"
 
-// tabStop is the distance between tab stops that the GNU Coding Standards
-// prescribe for column numbers in error messages.
+// tabStop is the distance between tab stops that the GNU Coding
+// Standards prescribe for column numbers in error messages.
 const tabStop = 8
 
-// Position gives the line and column of a byte offset.
+// Position returns the line and column of a byte offset.
 //
-// The column is the one that the GNU Coding Standards (section "Formatting
-// Error Messages") ask for: printing ASCII is one column wide, tab stops are
-// every 8 columns, and other characters take the width that wcwidth would give
-// them in a UTF-8 locale (none for combining marks, two for wide East Asian
-// characters and emoji). A leading byte-order mark and a carriage return take
-// none; a byte that is not UTF-8 takes one. An offset outside the text is moved
-// to its nearest end, one inside a character to that character's start.
+// The column follows the GNU Coding Standards, section "Formatting
+// Error Messages". Printing ASCII is one column wide, and tab stops are
+// every 8 columns. Other characters have the width that wcwidth gives
+// in a UTF-8 locale: none for combining marks, two for wide East Asian
+// characters and emoji. A leading byte-order mark and a carriage return
+// have no width. A byte that is not UTF-8 has width one. An offset
+// outside the text counts as its nearest end, one inside a character as
+// that character's start.
 func (f *File) Position(offset int) Position {
 	m := f.locate(offset)
 	return Position{Line: m.line, Column: m.cells + 1}
 }
 
-// RuneColumn gives the column of a byte offset in Unicode code points, from 1.
-// A leading byte-order mark is not counted.
+// RuneColumn returns the column of a byte offset in Unicode code
+// points, from 1. A leading byte-order mark is not counted.
 func (f *File) RuneColumn(offset int) int { return f.locate(offset).runes + 1 }
 
-// UTF16Column gives the column of a byte offset in UTF-16 code units, from 1.
-// A leading byte-order mark is not counted.
+// UTF16Column returns the column of a byte offset in UTF-16 code units,
+// from 1. A leading byte-order mark is not counted.
 func (f *File) UTF16Column(offset int) int { return f.locate(offset).utf16s + 1 }
 
-// Lines is the number of lines; text after the last newline counts as one,
-// even when it is empty.
+// Lines returns the number of lines. Text after the last newline counts
+// as a line, even when it is empty.
 func (f *File) Lines() int {
 	f.markOnce.Do(f.index)
 	return f.marks[len(f.marks)-1].line
 }
 
-// LineSpan gives the byte range of line n (from 1) without its line ending and
-// without a leading byte-order mark. A line that does not exist is empty, at
-// the end of the text.
+// LineSpan returns the byte range of line n (from 1), without its line
+// ending and without a leading byte-order mark. For a line that does
+// not exist it returns an empty range at the end of the text.
 func (f *File) LineSpan(n int) Span {
 	f.markOnce.Do(f.index)
 	i := sort.Search(len(f.marks), func(i int) bool { return f.marks[i].line >= n })
@@ -114,9 +119,10 @@ func (f *File) LineSpan(n int) Span {
 	return Span{start, end}
 }
 
-// Line gives the text of line n (from 1) without its ending, fit for a
-// terminal: tabs become spaces up to the stops that Position counts, and
-// whatever Safe escapes is escaped. A line that does not exist is empty.
+// Line returns the text of line n (from 1) without its ending, safe
+// for a terminal. Tabs become spaces up to the tab stops that
+// Position counts, and Safe escapes the rest. A line that does not
+// exist is empty.
 func (f *File) Line(n int) string {
 	s := f.LineSpan(n)
 	text := string(f.Text[s.Start:s.End])
@@ -198,7 +204,7 @@ func (f *File) step(m mark) mark {
 	return m
 }
 
-// advance gives the column after r when the column before it is cells.
+// advance returns the column after r, given the column before it.
 func advance(cells int, r rune, size int) int {
 	switch {
 	case r == '\t':
@@ -232,16 +238,18 @@ func runeWidth(r rune) int {
 // Span is a range of bytes, its end excluded.
 type Span struct{ Start, End int }
 
-// Place is a range of bytes of a file. The zero Place is no place at all.
+// Place is a range of bytes of a file. The zero Place is no
+// place at all.
 type Place struct {
 	File       *File
 	Start, End int
 }
 
-// IsZero reports that there is no place.
+// IsZero reports whether the place is unset.
 func (p Place) IsZero() bool { return p.File == nil }
 
-// Line is the line that the place starts on, from 1; 0 when there is no place.
+// Line returns the line on which the place starts, from 1, or 0
+// for no place.
 func (p Place) Line() int {
 	if p.IsZero() {
 		return 0
@@ -249,7 +257,8 @@ func (p Place) Line() int {
 	return p.File.Position(p.Start).Line
 }
 
-// String gives "name:line:column", fit for a terminal; "" when there is no place.
+// String returns "name:line:column", safe for a terminal, or ""
+// for no place.
 func (p Place) String() string {
 	if p.IsZero() {
 		return ""
@@ -258,15 +267,15 @@ func (p Place) String() string {
 	return Safe(p.File.Name) + ":" + strconv.Itoa(at.Line) + ":" + strconv.Itoa(at.Column)
 }
 
-// Problem is something that keeps a file from being used. Its text starts in
-// lower case and has no final stop.
+// Problem is a fault that prevents the use of a file. Its text starts
+// in lower case and has no final full stop.
 type Problem struct {
-	Place Place // zero when no file is to blame
+	Place Place // zero when it concerns no file
 	Text  string
-	Paste string // lines ready to paste that mend it, shown indented below; often none
+	Paste string // lines to paste that correct it, shown indented below; often empty
 }
 
-// String gives "name:line:column: text", fit for a terminal.
+// String returns "name:line:column: text", safe for a terminal.
 func (p Problem) String() string {
 	if p.Place.IsZero() {
 		return Safe(p.Text)
@@ -274,10 +283,10 @@ func (p Problem) String() string {
 	return p.Place.String() + ": " + Safe(p.Text)
 }
 
-// Problems is a list of problems; as an error it reads one problem a line.
+// Problems is a list of problems. As an error it has one line for each.
 type Problems []Problem
 
-// Error gives one problem a line.
+// Error returns one line for each problem.
 func (ps Problems) Error() string {
 	lines := make([]string, len(ps))
 	for i, p := range ps {
@@ -286,7 +295,7 @@ func (ps Problems) Error() string {
 	return strings.Join(lines, "\n")
 }
 
-// Err gives the problems as an error, nil when there are none.
+// Err returns the problems as an error, or nil when there are none.
 func (ps Problems) Err() error {
 	if len(ps) == 0 {
 		return nil
@@ -294,8 +303,8 @@ func (ps Problems) Err() error {
 	return ps
 }
 
-// Sort orders the problems in place by file name, start and text, those
-// without a place first, and returns them with repeats dropped.
+// Sort sorts the problems in place by file name, start and text, those
+// without a place first. It returns them without duplicates.
 func (ps Problems) Sort() Problems {
 	slices.SortStableFunc(ps, func(a, b Problem) int {
 		return cmp.Or(

@@ -7,9 +7,9 @@ import (
 )
 
 func TestPosition(t *testing.T) {
-	const accent = "e\u0301" // one letter of two code points
+	const accent = "e\u0301" // one letter with two code points
 	tests := []struct {
-		name, text, before  string // the place is just after before
+		name, text, before  string // the place follows the text before
 		line                int
 		cells, runes, utf16 int
 	}{
@@ -62,10 +62,11 @@ func TestPositionOutsideAndInsideCharacters(t *testing.T) {
 	}
 }
 
-// The marks inside long lines must not change any answer: compare with a walk
-// from the line's start, at every offset.
+// TestPositionInLongLines checks that the marks within long lines
+// change no answer, by a walk from the line's start to every offset.
 func TestPositionInLongLines(t *testing.T) {
-	text := "\ufeff" + strings.Repeat("ab\té粉🥐", 400) + "\r\n" + strings.Repeat("x", 513) + "\n" + strings.Repeat("粉", 600)
+	text := "\ufeff" + strings.Repeat("ab\té粉🥐", 400) + "\r\n" +
+		strings.Repeat("x", 513) + "\n" + strings.Repeat("粉", 600)
 	f := New("f", []byte(text))
 	m := mark{line: 1}
 	for m.offset < len(text) {
@@ -158,7 +159,8 @@ func TestPlaceAndProblem(t *testing.T) {
 	if p.Line() != 2 || p.IsZero() {
 		t.Errorf("line %d, zero %v", p.Line(), p.IsZero())
 	}
-	if got, want := (Problem{Place: p, Text: "no \u202esuch"}).String(), `knots\x1b.hcl:2:9: no \u202esuch`; got != want {
+	if got, want := (Problem{Place: p,
+		Text: "no \u202esuch"}).String(), `knots\x1b.hcl:2:9: no \u202esuch`; got != want {
 		t.Errorf("problem %q, want %q", got, want)
 	}
 	var none Place
@@ -175,7 +177,8 @@ func TestProblemsSort(t *testing.T) {
 	at := func(f *File, start int, text string) Problem {
 		return Problem{Place: Place{f, start, start + 1}, Text: text}
 	}
-	ps := Problems{at(b, 0, "p"), at(a, 2, "q"), at(a, 2, "p"), at(a, 1, "z"), at(a, 2, "q"), {Text: "nowhere"}}.Sort()
+	ps := Problems{at(b, 0, "p"), at(a, 2, "q"), at(a, 2, "p"), at(a, 1, "z"), at(a, 2, "q"),
+		{Text: "nowhere"}}.Sort()
 	want := "nowhere\na:1:2: z\na:1:3: p\na:1:3: q\nb:1:1: p"
 	if got := ps.Error(); got != want {
 		t.Errorf("got\n%s\nwant\n%s", got, want)

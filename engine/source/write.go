@@ -10,15 +10,16 @@ import (
 	"slices"
 )
 
-// Rewrite is a file to be written anew: Before is what was read from it, After what shall stand in it. New is for one that is not there
-// yet.
+// Rewrite is a file to replace: Before is the text that was read, After
+// the text to write. New marks a file that does not exist yet.
 type Rewrite struct {
 	Path          string
 	Before, After []byte
 	New           bool
 }
 
-// WriteFile writes one file as WriteAll does, whatever stands in it now, or makes it.
+// WriteFile replaces or creates one file as WriteAll does, whatever its
+// current text.
 func WriteFile(path string, text []byte) error {
 	before, err := os.ReadFile(path)
 	switch {
@@ -30,29 +31,32 @@ func WriteFile(path string, text []byte) error {
 	return WriteAll([]Rewrite{{Path: path, Before: before, After: text}})
 }
 
-// WriteAll writes several files, all or none. Each is written beside the old one, through symbolic links, with the old
-// one's mode, brought to the disk, and then put in its place by one rename: whoever looks, or whatever fails, the old file
-// or the whole new one is there. A file that no longer holds what was read from it is refused. No temporary file is left
-// behind; that of a run which was killed is swept away by the next.
+// WriteAll writes several files, all or none. It follows symbolic
+// links. Each file is written beside the old one with the old one's
+// mode, synced to disk, and moved into place by one rename. At any
+// moment, and after any failure, either the old file or the whole new
+// one exists. A file that changed since it was read is refused. No
+// temporary file remains; the next run removes that of a killed run.
 //
-// Nothing is put in place before every new file is safely on the disk. Should a rename fail even so, the files already
-// renamed get their old text back.
+// The first rename follows when all new files are synced to disk. If a
+// rename fails, the files already renamed get their old text back.
 func WriteAll(files []Rewrite) error {
 	return writeAll(files, func(string, string) error { return nil })
 }
 
-// staged is a new file that waits beside the old one.
+// staged is a new file beside the old one, ready for its rename.
 type staged struct {
 	Rewrite
 	target, temp string
 }
 
-// writeAll is WriteAll with a hook that tests use to make a step fail or to end the process there.
+// writeAll is WriteAll with a hook before each step. Tests use it to
+// make the step fail or to end the process.
 func writeAll(files []Rewrite, before func(step, path string) error) (err error) {
 	var waiting []staged
 	defer func() {
 		for _, s := range waiting {
-			_ = os.Remove(s.temp) // gone already where it was renamed
+			_ = os.Remove(s.temp) // does not exist after its rename
 		}
 	}()
 	for _, r := range files {
@@ -84,7 +88,7 @@ func writeAll(files []Rewrite, before func(step, path string) error) (err error)
 	return nil
 }
 
-// stage writes the new text beside the old file.
+// stage writes the new text to a temporary file beside the old one.
 func stage(r Rewrite, before func(step, path string) error) (s staged, err error) {
 	if err := before("resolve", r.Path); err != nil {
 		return s, err
@@ -99,13 +103,14 @@ func stage(r Rewrite, before func(step, path string) error) (s staged, err error
 		case err != nil:
 			return s, withoutPath(err)
 		case !info.Mode().IsRegular():
-			return s, errors.New("is no plain file")
+			return s, errors.New("is not a regular file")
 		case info.Mode().Perm()&0o200 == 0:
 			return s, errors.New("is write-protected")
 		}
 		mode = info.Mode().Perm()
 	} else if info, err := os.Lstat(target); err == nil && info.Mode()&os.ModeSymlink != 0 {
-		return s, errors.New("is a link to a file that is not there; make that file, or take the link away") // a rename would put a file in the link's place
+		// a rename would replace the link by a file
+		return s, errors.New("is a link to a missing file; create that file or remove the link")
 	}
 	if err := before("compare", target); err != nil {
 		return s, err
@@ -114,13 +119,13 @@ func stage(r Rewrite, before func(step, path string) error) (s staged, err error
 		return s, err
 	}
 	s = staged{Rewrite: r, target: target, temp: tempName(target)}
-	_ = os.Remove(s.temp) // of a run that was killed
+	_ = os.Remove(s.temp) // left by a killed run
 	if err := before("create", s.temp); err != nil {
 		return s, err
 	}
-	made := os.FileMode(0o600) // until it is whole
+	made := os.FileMode(0o600) // until it is complete
 	if r.New {
-		made = mode // what the user's umask leaves of it
+		made = mode // less the user's umask
 	}
 	f, err := os.OpenFile(s.temp, os.O_WRONLY|os.O_CREATE|os.O_EXCL, made)
 	if err != nil {
@@ -144,8 +149,10 @@ func tempName(target string) string {
 	return filepath.Join(filepath.Dir(target), "."+filepath.Base(target)+".forebake-new")
 }
 
-// writeOut writes a new file, in two halves so that a test can stop between them, and brings it to the disk.
-func writeOut(f *os.File, r Rewrite, mode os.FileMode, before func(step, path string) error, name string) error {
+// writeOut writes a new file and syncs it to disk. It writes in two
+// halves, so that a test can stop between them.
+func writeOut(f *os.File, r Rewrite, mode os.FileMode, before func(step, path string) error,
+	name string) error {
 	text := r.After
 	half := len(text) / 2
 	for _, step := range []struct {
@@ -172,14 +179,15 @@ func writeOut(f *os.File, r Rewrite, mode os.FileMode, before func(step, path st
 	return nil
 }
 
-// unchanged tells whether a file still holds what was read from it, or is still not there.
+// unchanged returns an error if a file has changed since it was read,
+// or if a new one exists by now.
 func unchanged(path string, r Rewrite) error {
 	now, err := os.ReadFile(path)
 	switch {
 	case r.New && errors.Is(err, fs.ErrNotExist):
 		return nil
 	case r.New && err == nil:
-		return errors.New("is there by now; run the command again")
+		return errors.New("has been created meanwhile; run the command again")
 	case err != nil:
 		return withoutPath(err)
 	}
@@ -189,24 +197,27 @@ func unchanged(path string, r Rewrite) error {
 	return nil
 }
 
-// putBack gives files that were already renamed their old text.
+// putBack restores the old text of files that were already renamed.
 func putBack(done []staged) error {
 	var faults []error
 	for _, s := range done {
 		if s.New {
 			if err := os.Remove(s.target); err != nil {
-				faults = append(faults, fmt.Errorf("%s stays as written: %w", s.Path, withoutPath(err)))
+				faults = append(faults,
+					fmt.Errorf("%s stays as written: %w", s.Path, withoutPath(err)))
 			}
 			continue
 		}
-		if err := writeAll([]Rewrite{{Path: s.target, Before: s.After, After: s.Before}}, func(string, string) error { return nil }); err != nil {
+		if err := writeAll([]Rewrite{{Path: s.target, Before: s.After, After: s.Before}},
+			func(string, string) error { return nil }); err != nil {
 			faults = append(faults, fmt.Errorf("%s stays as changed: %w", s.Path, err))
 		}
 	}
 	return errors.Join(faults...)
 }
 
-// syncFolder brings a rename to the disk. Not every file system can; the rename itself stands.
+// syncFolder syncs a rename to disk. Errors are ignored: not every file
+// system supports it, and the rename is done.
 func syncFolder(dir string) {
 	if d, err := os.Open(dir); err == nil {
 		_ = d.Sync()
@@ -214,7 +225,8 @@ func syncFolder(dir string) {
 	}
 }
 
-// withoutPath takes the path off an error of the operating system, since whoever prints it says the path as the user wrote it.
+// withoutPath strips the path from an operating system error. The
+// caller adds the path as the user wrote it.
 func withoutPath(err error) error {
 	var pe *os.PathError
 	var le *os.LinkError

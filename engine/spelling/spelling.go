@@ -1,8 +1,8 @@
-// Package spelling finds the names that a misspelt word most likely meant.
+// Package spelling finds the known names nearest to a misspelt word.
 //
-// Every reader that meets an unknown name calls it to finish its message with
-// "nearest is ...". It knows no list of names itself, and offers nothing rather
-// than nonsense.
+// Readers call it for an unknown name, to end the message with
+// "nearest is ...". It holds no names of its own, and returns none
+// that is not near.
 package spelling
 
 import (
@@ -11,18 +11,18 @@ import (
 	"unicode"
 )
 
-// longest is the most runes of a word or a name that are compared; the cost of
-// one comparison is its square.
+// longest is the number of runes of a word that are compared. The cost
+// of a comparison grows with its square.
 const longest = 64
 
-// Nearest gives at most limit of the names that are likely meant by word, the
-// likeliest first, equals in alphabetical order. Letter case, and whether words
-// are parted by blanks, hyphens, underscores or dots, make no difference, nor
-// does the order of whole words. A name that differs from the word in such ways
-// only comes before all others; then names within about one slip in three
-// letters (a letter lost, added, changed, or swapped with its neighbour: the
-// optimal string alignment distance); then names of which the word is a whole
-// leading word or at least three leading letters.
+// Nearest returns at most limit names near to word, the nearest first,
+// equal ones in alphabetical order. Letter case, the order of whole
+// words, and blanks, hyphens, underscores or dots between them do not
+// count. Names that differ only in these come first. Then come names
+// within about one typing error in three letters: a letter missing,
+// added, changed, or swapped with its neighbour (optimal string
+// alignment distance). Last come names that begin with word, as a whole
+// word or with at least three letters.
 func Nearest(word string, names []string, limit int) []string {
 	w := fold(word)
 	if len(w) == 0 || limit <= 0 {
@@ -47,7 +47,7 @@ func Nearest(word string, names []string, limit int) []string {
 		}
 		best := distance(w, n, allowed)
 		if d := distance(sorted, sortWords(n), allowed); d+1 < best {
-			best = d + 1 // the same words in another order: one slip
+			best = d + 1 // the same words in another order count as one error
 			if d > 0 {
 				best = max(best, 2)
 			}
@@ -75,7 +75,8 @@ func Nearest(word string, names []string, limit int) []string {
 	return out
 }
 
-// slips is how many slips a word of n runes may hold and still be recognised.
+// slips returns the number of typing errors allowed in a
+// word of n runes.
 func slips(n int) int {
 	switch {
 	case n <= 2:
@@ -86,8 +87,8 @@ func slips(n int) int {
 	return n / 3
 }
 
-// startsWith reports that the shorter opens the longer, by whole words or by at
-// least three letters.
+// startsWith reports whether long begins with short, as whole words or
+// with at least three letters.
 func startsWith(long, short []rune) bool {
 	if len(short) >= len(long) || !slices.Equal(long[:len(short)], short) {
 		return false
@@ -95,8 +96,8 @@ func startsWith(long, short []rune) bool {
 	return len(short) >= 3 || long[len(short)] == ' '
 }
 
-// fold lowers a word's case and makes every parting between its words one
-// blank.
+// fold lowers the case of s and replaces each separator between words
+// by one blank.
 func fold(s string) []rune {
 	out := make([]rune, 0, min(len(s), longest))
 	parted := false
@@ -123,8 +124,8 @@ func sortWords(w []rune) []rune {
 	return []rune(strings.Join(words, " "))
 }
 
-// distance is the optimal string alignment distance of a and b, or some number
-// above most as soon as it must exceed most.
+// distance returns the optimal string alignment distance of a and b, or
+// a number above most if it exceeds most.
 func distance(a, b []rune, most int) int {
 	if d := len(a) - len(b); d > most || -d > most {
 		return most + 1

@@ -10,12 +10,14 @@ import (
 )
 
 var larder = []string{
-	"bread flour", "strong flour", "whole milk", "skimmed milk", "instant yeast", "fresh yeast", "sugar", "salt", "egg", "egg yolk",
+	"bread flour", "strong flour", "whole milk", "skimmed milk", "instant yeast", "fresh yeast",
+	"sugar", "salt", "egg", "egg yolk",
 	"unsalted butter", "salted butter", "ground cardamom", "almonds", "water", "honey", "malt",
 }
 
 func TestNearest(t *testing.T) {
-	facts := []string{"dough.yeast_pct", "dough.sugar_pct", "dough.salt_pct", "chill.core_end_c", "chill.core_start_c"}
+	facts := []string{"dough.yeast_pct", "dough.sugar_pct", "dough.salt_pct", "chill.core_end_c",
+		"chill.core_start_c"}
 	kinds := []string{"dough", "preferment", "filling", "topping", "syrup", "wash"}
 	verbs := []string{"mix", "rest", "chill", "bake", "fold", "hold", "cool", "cook", "brush"}
 	tests := []struct {
@@ -35,7 +37,8 @@ func TestNearest(t *testing.T) {
 		{"sal", larder, []string{"salt", "salted butter"}},
 		{"unsalted buter", larder, []string{"unsalted butter", "salted butter"}},
 		{"ground cardamon", larder, []string{"ground cardamom"}},
-		{"dough.yeats_pct", facts, []string{"dough.yeast_pct", "dough.salt_pct", "dough.sugar_pct"}},
+		{"dough.yeats_pct", facts,
+			[]string{"dough.yeast_pct", "dough.salt_pct", "dough.sugar_pct"}},
 		{"doug", kinds, []string{"dough"}},
 		{"prefermant", kinds, []string{"preferment"}},
 		{"colo", verbs, []string{"cool"}},
@@ -72,7 +75,7 @@ func TestLongWordsAreCut(t *testing.T) {
 	}
 }
 
-// plain is the distance by its definition, without any short cut.
+// plain is the distance by its definition, without short cuts.
 func plain(a, b []rune) int {
 	d := make([][]int, len(a)+1)
 	for i := range d {
@@ -115,8 +118,10 @@ func TestDistanceAgainstDefinition(t *testing.T) {
 
 func TestNearestProperties(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		names := rapid.SliceOfN(rapid.StringMatching(`[a-d]{1,8}([ _-][a-d]{1,6})?`), 0, 20).Draw(t, "names")
-		word := rapid.OneOf(rapid.StringMatching(`[a-d]{1,8}([ _-][a-d]{1,6})?`), rapid.String()).Draw(t, "word")
+		names := rapid.SliceOfN(rapid.StringMatching(`[a-d]{1,8}([ _-][a-d]{1,6})?`), 0,
+			20).Draw(t, "names")
+		word := rapid.OneOf(rapid.StringMatching(`[a-d]{1,8}([ _-][a-d]{1,6})?`),
+			rapid.String()).Draw(t, "word")
 		limit := rapid.IntRange(-1, 4).Draw(t, "limit")
 		got := Nearest(word, names, limit)
 		if len(got) > max(limit, 0) {

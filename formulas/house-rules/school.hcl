@@ -13,11 +13,11 @@ rule "nuts-kept-out" {
   source = "the school's order, and our own agreement with it"
 }
 
-trial "walnuts in a filling" {
+trial "hazelnuts in a filling" {
   rule   = "nuts-kept-out"
   expect = "flagged"
   formula "t" {
-    filling "paste" { ingredients = { "ground walnuts" = "100 g", "sugar" = "50 g" } }
+    filling "paste" { ingredients = { "ground hazelnuts" = "100 g", "sugar" = "50 g" } }
   }
 }
 

@@ -5,7 +5,7 @@ formula "Milk buns" {
       "instant yeast" = { amount = "6 g", strain = "osmotic", protein = "12 %" }
       "strong white bread flour" = { amount = "500 g", protein = "60 %" }
       "whole milk"    = { amount = "200 g", amount = "90 g" }
-      "pistachios"    = "3 pieces"
+      "hazelnuts"     = "3 pieces"
       "raisins" = "some"
       "salt" = "${9} g"
       "sugar" = "%{ if true }9 g%{ endif }"

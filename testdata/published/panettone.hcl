@@ -1,4 +1,4 @@
-# Panettone in two doughs, course notes after Giorilli (read): 400 + 100 g flour, 115 g lievito madre, 200 g water, 125 + 110 g
+# Panettone in two doughs, course notes (read): 400 + 100 g flour, 115 g lievito madre, 200 g water, 125 + 110 g
 # sugar, 90 + 160 g yolks, 120 + 215 g butter, 25 g honey, 7 g salt, 230 g raisins, 150 g peel. Malt powder (3 g, optional)
 # is left out. The leaven is entered as 79 g of flour and 36 g of water, 45 %: half of it as a culture at 100 %, which
 # brings 36 g of each, and 43 g of flour. Published sugar of 44.91 % is sugar and honey as weighed.

@@ -1,4 +1,4 @@
-# Sweet bun of a training sheet (HCB) (read). Yeast taken as fresh. Fat: the published true hydration holds no water from it,
+# Sweet bun of a training sheet (read). Yeast taken as fresh. Fat: the published true hydration holds no water from it,
 # so shortening. Dough 28 C, proof at 35 C and 80 % humidity, baked at 220 C.
 formula "Training-sheet sweet bun" {
   family = "sweet dough"

@@ -1,6 +1,6 @@
 # Worked examples of published baker's arithmetic, as formulas. worked-examples.csv says what each must come to.
 
-# Wild Yeast blog, Baker's percentage 4: poolish of 468 g flour and 468 g water.
+# A baking blog on baker's percentage: poolish of 468 g flour and 468 g water.
 formula "P01 poolish" {
   preferment "poolish" {
     ingredients = {
@@ -20,7 +20,7 @@ formula "P01 poolish" {
   }
 }
 
-# Fresh Loaf comment 110046: 1000 g flour at 70 %, a quarter of the flour prefermented at 100 %.
+# A baking forum comment: 1000 g flour at 70 %, a quarter of the flour prefermented at 100 %.
 formula "P02 a quarter prefermented" {
   preferment "preferment" {
     ingredients = {

@@ -1,14 +1,15 @@
-// Package names folds ingredient names so that the ways bakers write one name
-// meet in one key: letter case, runs of spaces, hyphens, accents and
-// apostrophes make no difference. The larder calls it when it looks a name up,
-// and the table's generator when it builds the sorted index, so both always
-// agree. It never guesses: near names and plurals are the larder's business.
+// Package names folds ingredient names, so that the spellings of one
+// name have the same key: letter case, runs of spaces, hyphens, accents
+// and apostrophes do not count. The larder calls it to look up a name,
+// and the table's generator to build the sorted index, so both agree.
+// It does not handle near names or plurals; the larder does.
 package names
 
 import "unicode"
 
-// Append adds the folded form of name to dst and returns the longer slice. A
-// name of ASCII letters costs no allocation as long as dst has room.
+// Append appends the folded form of name to dst and returns the
+// extended slice. A name of ASCII letters costs no allocation if dst
+// has the capacity.
 func Append(dst []byte, name string) []byte {
 	start := len(dst)
 	gap := false
@@ -36,7 +37,8 @@ func Append(dst []byte, name string) []byte {
 	return dst
 }
 
-// appendRunes goes on where Append met a character beyond ASCII.
+// appendRunes does the rest of Append from the first character
+// beyond ASCII on.
 func appendRunes(dst []byte, start int, gap bool, rest string) []byte {
 	for _, r := range rest {
 		r = unicode.ToLower(r)
@@ -46,8 +48,8 @@ func appendRunes(dst []byte, start int, gap bool, rest string) []byte {
 			continue
 		case r == '\'', r == '`', r == 0x2018, r == 0x2019, r == 0x02BC, r == 0x00B4,
 			r == 0x00AD, r == 0x200B, r == 0xFEFF, unicode.Is(unicode.Mn, r):
-			// Apostrophes, soft hyphens, and combining accents: an accent may
-			// be typed as its own character.
+			// Apostrophes, soft hyphens, and combining accents, which
+			// may be separate characters.
 			continue
 		}
 		if gap && len(dst) > start {
@@ -63,8 +65,8 @@ func appendRunes(dst []byte, start int, gap bool, rest string) []byte {
 	return dst
 }
 
-// unaccented spells the accented Latin letters that ingredient names use in
-// European languages without their accents.
+// unaccented returns an accented Latin letter of the European languages
+// without its accent.
 func unaccented(r rune) (string, bool) {
 	switch r {
 	case 'à', 'á', 'â', 'ã', 'ä', 'å', 'ā', 'ă', 'ą':

@@ -25,7 +25,8 @@ func TestAppend(t *testing.T) {
 	}
 }
 
-// Folding what is folded changes nothing, or index and look-up could differ.
+// FuzzAppendIsStable checks that folding is idempotent. Otherwise index
+// and look-up could differ.
 func FuzzAppendIsStable(f *testing.F) {
 	for _, s := range []string{"Half-and-half", "cr\u00e8me", "\xff\xfe", "\u0130", "a\u0301 b"} {
 		f.Add(s)
