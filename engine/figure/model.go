@@ -18,8 +18,20 @@ func (l Limit) Refuses(x float64) string {
 	if x >= l.Low && x <= l.High {
 		return ""
 	}
-	return fmt.Sprintf("%s is %.4g %s; %s from %g to %g %s",
-		l.Quantity, x, l.Unit, l.Why, l.Low, l.High, l.Unit)
+	unit := l.Unit
+	if unit != "" {
+		unit = " " + unit
+	}
+	return fmt.Sprintf(
+		"%s is %.4g%s; %s from %g to %g%s",
+		l.Quantity,
+		x,
+		unit,
+		l.Why,
+		l.Low,
+		l.High,
+		unit,
+	)
 }
 
 // Model states of a modelled figure what the estimate alone does not tell.

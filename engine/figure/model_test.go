@@ -21,6 +21,10 @@ func TestLimitRefusesOutsideItsEnds(t *testing.T) {
 			t.Errorf("%g: %q", x, why)
 		}
 	}
+	bare := Limit{Quantity: "the ratio", High: 1, Why: "it lies"}
+	if why := bare.Refuses(2); why != "the ratio is 2; it lies from 0 to 1" {
+		t.Errorf("without a unit: %q", why)
+	}
 }
 
 func TestASilentModelHasNoMiddle(t *testing.T) {

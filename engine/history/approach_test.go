@@ -12,7 +12,9 @@ func hoursApproaching(fromC, ambientC, tauH, hours float64) float64 {
 	const n = 20000
 	sum := 0.0
 	for i := range n {
-		sum += ferment.TemperatureFactor(ambientC + (fromC-ambientC)*math.Exp(-(float64(i)+0.5)*hours/n/tauH))
+		sum += ferment.TemperatureFactor(
+			ambientC + (fromC-ambientC)*math.Exp(-(float64(i)+0.5)*hours/n/tauH),
+		)
 	}
 	return sum * hours / n
 }

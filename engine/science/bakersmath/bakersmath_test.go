@@ -61,7 +61,8 @@ func inOrder(t *testing.T, name string, e figure.Estimate) {
 	}
 }
 
-// printed finds the numbers of an example, in the order of print. A number does not follow a letter.
+// printed finds the numbers of an example, in the order of print. A number does not follow a
+// letter.
 var printed = regexp.MustCompile(`(?:^|[^A-Za-z0-9.])([0-9]+(?:\.[0-9]+)?)`)
 
 func numbersOf(t *testing.T, text string) []float64 {
@@ -89,15 +90,34 @@ func TestWorkedExamples(t *testing.T) {
 		work      func(n []float64) float64
 		tolerance float64
 	}{
-		"W01": {func(n []float64) float64 { return WaterTemperature(n[1], n[0], n[4], n[2], n[3]) }, 1e-9},
-		"W02": {func(n []float64) float64 { return WaterTemperature(n[1], n[0], n[3], n[2], n[2], n[2]) }, 1e-9},
-		"W03": {func(n []float64) float64 { return WaterTemperature(n[1], n[0], n[2], n[3], n[4]) }, 1e-9},
-		"W04": {func(n []float64) float64 { return WaterTemperature(n[1], n[0], n[5], n[3], n[4]) }, 1e-9},
+		"W01": {
+			func(n []float64) float64 { return WaterTemperature(n[1], n[0], n[4], n[2], n[3]) },
+			1e-9,
+		},
+		"W02": {
+			func(n []float64) float64 { return WaterTemperature(n[1], n[0], n[3], n[2], n[2], n[2]) },
+			1e-9,
+		},
+		"W03": {
+			func(n []float64) float64 { return WaterTemperature(n[1], n[0], n[2], n[3], n[4]) },
+			1e-9,
+		},
+		"W04": {
+			func(n []float64) float64 { return WaterTemperature(n[1], n[0], n[5], n[3], n[4]) },
+			1e-9,
+		},
 		// The base temperature is 3*23 less friction 11; flour and room come added up.
 		"W05": {func(n []float64) float64 { return WaterTemperature(3, 23, 69-n[0], n[1]) }, 1e-9},
-		"W06": {func(n []float64) float64 { return WaterTemperature(3, n[0]/3, 0, n[1], n[2]) }, 1e-9},
-		"W07": {func(n []float64) float64 { return WaterTemperature(3, n[0]/3, 0, n[1], n[2]) }, 1e-9},
-		// The ice is added on top: 40 kg and the ice are the whole of the water. Printed to a tenth.
+		"W06": {
+			func(n []float64) float64 { return WaterTemperature(3, n[0]/3, 0, n[1], n[2]) },
+			1e-9,
+		},
+		"W07": {
+			func(n []float64) float64 { return WaterTemperature(3, n[0]/3, 0, n[1], n[2]) },
+			1e-9,
+		},
+		// The ice is added on top: 40 kg and the ice are the whole of the water. Printed to a
+		// tenth.
 		"I01": {func(n []float64) float64 {
 			ice := 4.4
 			for range 50 {
@@ -135,7 +155,13 @@ func TestWorkedExamples(t *testing.T) {
 			continue
 		}
 		tried++
-		near(t, id, e.work(numbersOf(t, r["inputs"])), number(t, r["published_answer"]), e.tolerance)
+		near(
+			t,
+			id,
+			e.work(numbersOf(t, r["inputs"])),
+			number(t, r["published_answer"]),
+			e.tolerance,
+		)
 	}
 	if tried != len(examples) {
 		t.Errorf("%d of %d examples", tried, len(examples))

@@ -17,8 +17,8 @@ type Ingredient struct {
 	// Butter softens as the dough warms it: HeatMeltingButterKJ stands in between ButterMeltsFromC
 	// and ButterMeltedC. Not for butter poured in melted, which sets again hours later.
 	Butter bool
-	// Dissolves is for crystal sugar: it takes up SugarDissolvingKJ as well. That cools a dough with
-	// 20 % by under 1 C. A rise measured in the same dough has it already.
+	// Dissolves is for crystal sugar: it takes up SugarDissolvingKJ as well. That cools a dough
+	// with 20 % by under 1 C. A rise measured in the same dough has it already.
 	Dissolves bool
 }
 
@@ -26,7 +26,7 @@ type Ingredient struct {
 func (i Ingredient) takesUp(tC float64) float64 {
 	heat := i.MassKg * i.SpecificHeatKJ * (tC - i.TempC)
 	if i.Butter {
-		within := func(t float64) float64 { return math.Max(ButterMeltsFromC, math.Min(ButterMeltedC, t)) }
+		within := func(t float64) float64 { return max(ButterMeltsFromC, min(ButterMeltedC, t)) }
 		heat += i.MassKg * (HeatMeltingButterKJ - i.SpecificHeatKJ) * (within(tC) - within(i.TempC))
 	}
 	if i.Dissolves {
@@ -74,7 +74,10 @@ func HeatBalanceDoughC(ingredients []Ingredient, riseC float64) (doughC float64,
 // HeatBalanceLiquidC is HeatBalanceDoughC the other way round: the temperature of the one liquid
 // that is free, C, so that the dough ends at desiredC after rising riseC. It may lie below 0 C or
 // above 100 C, where the liquid alone cannot do it: Water says so.
-func HeatBalanceLiquidC(desiredC, riseC, liquidKg, specificHeatKJ float64, others []Ingredient) (liquidC float64, ok bool) {
+func HeatBalanceLiquidC(
+	desiredC, riseC, liquidKg, specificHeatKJ float64,
+	others []Ingredient,
+) (liquidC float64, ok bool) {
 	if !(liquidKg > 0 && specificHeatKJ > 0) || math.IsInf(liquidKg*specificHeatKJ, 1) {
 		return 0, false
 	}
@@ -91,10 +94,13 @@ func HeatBalanceLiquidC(desiredC, riseC, liquidKg, specificHeatKJ float64, other
 const ColdestLiquidC = 1
 
 // IceForLiquidG is the ice at 0 C in place of as much of a liquid at liquidC, g, so that the dough
-// ends at desiredC after rising riseC; 0 where it needs none. ok is false where all of the liquid as
-// ice would not be enough, where the dough before its rise would be under 0 C, and as in
+// ends at desiredC after rising riseC; 0 where it needs none. ok is false where all of the liquid
+// as ice would not be enough, where the dough before its rise would be under 0 C, and as in
 // HeatBalanceLiquidC.
-func IceForLiquidG(desiredC, riseC, liquidKg, specificHeatKJ, liquidC float64, others []Ingredient) (iceG float64, ok bool) {
+func IceForLiquidG(
+	desiredC, riseC, liquidKg, specificHeatKJ, liquidC float64,
+	others []Ingredient,
+) (iceG float64, ok bool) {
 	needC, ok := HeatBalanceLiquidC(desiredC, riseC, liquidKg, specificHeatKJ, others)
 	if !ok || math.IsNaN(liquidC) {
 		return 0, false

@@ -39,8 +39,8 @@ const (
 const slowSpeed = 0.4
 
 // By hand there is no motor: the dough goes towards the hand and the room. handC is the skin of the
-// palm, C (memory); handPull is the pull towards it, 1/min, set on two measured rises: 0 K in 15 min
-// and 0.9 K in 10 min (computed).
+// palm, C (memory); handPull is the pull towards it, 1/min, set on two measured rises: 0 K in 15
+// min and 0.9 K in 10 min (computed).
 const (
 	handC    = 32
 	handPull = 0.0071
@@ -64,17 +64,22 @@ const (
 	bowlArea  = 0.08
 )
 
-// mixers hold each mixer's rate, the longest mix that a rate can be carried to, min, the share of an
-// unsplit time that is first speed, and the words that name it.
+// mixers hold each mixer's rate, the longest mix that a rate can be carried to, min, the share of
+// an unsplit time that is first speed, and the words that name it.
 var mixers = [mixerCount]struct {
 	rate, longest, slowShare float64
 	words                    []string
 }{
-	NotSaid:       {planetaryRate, 30, 0.3, nil},
-	ByHand:        {0, 30, 0, []string{"hand"}},
-	Fork:          {forkRate, 40, 0, []string{"fork", "oblique"}},
-	TwinArm:       {twinArmRate, 40, 0, []string{"twin arm", "twin-arm", "plunging arm"}},
-	Planetary:     {planetaryRate, 30, 0.3, []string{"planetary", "paddle", "hook", "stand", "mixer"}},
+	NotSaid: {planetaryRate, 30, 0.3, nil},
+	ByHand:  {0, 30, 0, []string{"hand"}},
+	Fork:    {forkRate, 40, 0, []string{"fork", "oblique"}},
+	TwinArm: {twinArmRate, 40, 0, []string{"twin arm", "twin-arm", "plunging arm"}},
+	Planetary: {
+		planetaryRate,
+		30,
+		0.3,
+		[]string{"planetary", "paddle", "hook", "stand", "mixer"},
+	},
 	Spiral:        {spiralRate, 30, 0.3, []string{"spiral"}},
 	FoodProcessor: {processorRate, 3, 0, []string{"processor"}},
 	HighSpeed:     {highSpeedRate, 6, 0, []string{"high speed", "high-speed"}},
@@ -108,7 +113,7 @@ func SplitMinutes(by Mixer, minutes float64) (slowMin, fastMin float64) {
 // Mixing is one mix of a dough, in one of the three runs.
 type Mixing struct {
 	By               Mixer
-	SlowMin, FastMin float64 // min at the first and at the second speed; by hand only their sum counts
+	SlowMin, FastMin float64 // min at each speed; by hand only their sum counts
 	MassKg           float64
 	RoomC            float64
 
@@ -158,7 +163,13 @@ func (m Mixing) rateOf(run figure.Run) (rate, pull float64) {
 	case ByHand:
 		return 0, figure.WithinFactor(handPull, handErrorFactor).At(run)
 	case NotSaid: // anything from a fork to a spiral
-		return figure.Estimate{Low: forkRate, Mid: planetaryRate, High: spiralRate * RiseErrorFactor}.At(run), 0
+		return figure.Estimate{
+			Low:  forkRate,
+			Mid:  planetaryRate,
+			High: spiralRate * RiseErrorFactor,
+		}.At(
+			run,
+		), 0
 	}
 	return figure.WithinFactor(mixers[m.By].rate, RiseErrorFactor).At(run), 0
 }
@@ -200,7 +211,7 @@ var RiseModel = figure.Model{
 	Name: "warming by mixing", Unit: "K",
 	Limits: []figure.Limit{minutesOf("the mix", 30), doughMass, roomRange},
 	Error:  "factor 1.7, by hand 2; with no mixer named, from a fork to a spiral",
-	Source: "rates set on measured rises by mixer and minute (computed from read and quoted rows); " +
+	Source: "rates set on measured rises by mixer and minute (computed from rows read and quoted); " +
 		"high speed 11 Wh/kg (read); loss to the room (judgement)",
 	Misses: "a French rule, 1 K for 3 min of second speed (read), where a spiral gives about 2.4 K",
 }
@@ -222,4 +233,10 @@ func Rise(m Mixing, startC float64) (rise figure.Estimate, silent string) {
 	return figure.Ordered(runs), ""
 }
 
-var doughRange = figure.Limit{Quantity: "the dough", Unit: "C", Low: -5, High: 60, Why: "mixing is reckoned"}
+var doughRange = figure.Limit{
+	Quantity: "the dough",
+	Unit:     "C",
+	Low:      -5,
+	High:     60,
+	Why:      "mixing is reckoned",
+}

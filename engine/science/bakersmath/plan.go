@@ -31,7 +31,8 @@ var (
 		Name: "dough after mixing", Unit: "C",
 		Limits: append([]figure.Limit{doughRange}, RiseModel.Limits...),
 		Error:  "0.5 C of the balance, and that of the warming by mixing",
-		Source: "heat balance: specific heat of flour and water (read), of the rest (memory); " + RiseModel.Source,
+		Source: "heat balance: specific heat of flour and water (read), of the rest (memory); " +
+			RiseModel.Source,
 	}
 	WaterModel = figure.Model{
 		Name: "liquid for a dough temperature", Unit: "C",
@@ -41,8 +42,13 @@ var (
 	}
 )
 
-var liquidRange = figure.Limit{Quantity: "the liquid", Unit: "C", Low: ColdestLiquidC, High: HottestLiquidC,
-	Why: "without ice a liquid can be had, and yeast lives in it,"}
+var liquidRange = figure.Limit{
+	Quantity: "the liquid",
+	Unit:     "C",
+	Low:      ColdestLiquidC,
+	High:     HottestLiquidC,
+	Why:      "without ice a liquid can be had, and yeast lives in it,",
+}
 
 // Reasons for silence of Water.
 const (
@@ -80,11 +86,11 @@ func DoughC(bowls [figure.Runs]Bowl) (dough figure.Estimate, silent string) {
 // Plan is how the liquid of a dough is prepared.
 type Plan struct {
 	LiquidC figure.Estimate // C, as it is poured: ColdestLiquidC where ice goes in with it
-	IceG    figure.Estimate // g of ice at 0 C, in place of as much of the liquid; 0 where none is needed
+	IceG    figure.Estimate // g of ice at 0 C in place of as much of the liquid; 0 for none
 }
 
-// Water is the one answer to how warm the liquid goes in, and how much of it as ice. The bowl of the
-// run Low is the one that wants the coldest liquid: its goods are the warmest and its aim the
+// Water is the one answer to how warm the liquid goes in, and how much of it as ice. The bowl of
+// the run Low is the one that wants the coldest liquid: its goods are the warmest and its aim the
 // coolest. Where an end of the error cannot be reached, that end of the plan stops at what can be
 // done; where the middle cannot, the plan is silent.
 //

@@ -23,12 +23,17 @@ func house(k float64) Mixing { return Mixing{HouseK: k, Measured: true} }
 
 // A lean dough at 60 % water: 1 kg of flour at a temperature.
 func lean(flourC, aimC float64, m Mixing) Bowl {
-	return Bowl{Goods: []Ingredient{{MassKg: 1, SpecificHeatKJ: HeatFlourKJ, TempC: flourC}}, Mixing: m,
-		AimC: aimC, LiquidKg: 0.6, LiquidHeatKJ: HeatWaterKJ}
+	return Bowl{
+		Goods:        []Ingredient{{MassKg: 1, SpecificHeatKJ: HeatFlourKJ, TempC: flourC}},
+		Mixing:       m,
+		AimC:         aimC,
+		LiquidKg:     0.6,
+		LiquidHeatKJ: HeatWaterKJ,
+	}
 }
 
-// Expected, computed: at flour 20 C, aim 24 C and a rise of 3.7 K the water is 20.5 C, at 30 C 13.5 C.
-// The error of the balance is 0.5 C of dough, 0.85 C of water.
+// Expected, computed: at flour 20 C, aim 24 C and a rise of 3.7 K the water is 20.5 C, at 30 C 13.5
+// C. The error of the balance is 0.5 C of dough, 0.85 C of water.
 func TestWaterExpected(t *testing.T) {
 	for _, c := range []struct{ flourC, waterC float64 }{{20, 20.5}, {30, 13.5}} {
 		plan, silent := Water(three(lean(c.flourC, 24, house(3.7))))
@@ -36,7 +41,13 @@ func TestWaterExpected(t *testing.T) {
 			t.Fatal(silent)
 		}
 		near(t, "liquid", plan.LiquidC.Mid, c.waterC, 0.05)
-		near(t, "high end", plan.LiquidC.High-plan.LiquidC.Mid, 0.5*(1.76+0.6*4.18)/(0.6*4.18), 1e-9)
+		near(
+			t,
+			"high end",
+			plan.LiquidC.High-plan.LiquidC.Mid,
+			0.5*(1.76+0.6*4.18)/(0.6*4.18),
+			1e-9,
+		)
 		near(t, "low end", plan.LiquidC.Mid-plan.LiquidC.Low, 0.5*(1.76+0.6*4.18)/(0.6*4.18), 1e-9)
 		near(t, "ice", plan.IceG.High, 0, 0)
 	}
@@ -86,15 +97,26 @@ func TestFactorBesideTheBalance(t *testing.T) {
 		}
 		published, rise := number(t, r["published_answer"]), friction/factor
 		if fahrenheit {
-			desired, flour, room, published, rise = celsius(desired), celsius(flour), celsius(room), celsius(published), rise/1.8
+			desired, flour, room, published, rise = celsius(
+				desired,
+			), celsius(
+				flour,
+			), celsius(
+				room,
+			), celsius(
+				published,
+			), rise/1.8
 		}
 		plan, silent := Water(three(lean(flour, desired, house(rise))))
 		if silent != "" {
 			t.Fatalf("%s: %s", r["id"], silent)
 		}
 		// The published water in the balance: how far the trade's dough is off in it.
-		mixed, ok := HeatBalanceDoughC([]Ingredient{{MassKg: 1, SpecificHeatKJ: HeatFlourKJ, TempC: flour},
-			{MassKg: 0.6, SpecificHeatKJ: HeatWaterKJ, TempC: published}}, rise)
+		mixed, ok := HeatBalanceDoughC(
+			[]Ingredient{{MassKg: 1, SpecificHeatKJ: HeatFlourKJ, TempC: flour},
+				{MassKg: 0.6, SpecificHeatKJ: HeatWaterKJ, TempC: published}},
+			rise,
+		)
 		share := 0.6 * HeatWaterKJ / (HeatFlourKJ + 0.6*HeatWaterKJ)
 		if !ok || math.Abs(mixed-desired-share*(published-plan.LiquidC.Mid)) > 1e-9 {
 			t.Errorf("%s: dough %g for %g", r["id"], mixed, desired)
@@ -123,7 +145,8 @@ func TestWaterCarriesTheErrorOfMixing(t *testing.T) {
 	if got, less := plan.LiquidC.High-plan.LiquidC.Low, measured.LiquidC.High-measured.LiquidC.Low; !(got > 3*less) {
 		t.Errorf("modelled friction: %g wide, measured %g", got, less)
 	}
-	// 0.8*3.8 min is 3.04 K (1.79 to 5.17): the ends of the water are 1.7 K times 3.38 K apart, and 1.7 C.
+	// 0.8*3.8 min is 3.04 K (1.79 to 5.17): the ends of the water are 1.7 K times 3.38 K apart, and
+	// 1.7 C.
 	share := 0.6 * HeatWaterKJ / (HeatFlourKJ + 0.6*HeatWaterKJ)
 	near(t, "width", plan.LiquidC.High-plan.LiquidC.Low, (0.8*3.8*(1.7-1/1.7)+1)/share, 0.35)
 }
@@ -144,20 +167,28 @@ func TestIceByWeight(t *testing.T) {
 	}
 	b.Mixing = house(11) // 3 K more of rise, and chilled milk is no longer enough
 	plan, silent = Water(three(b))
-	if silent != "" || plan.LiquidC.Mid != ColdestLiquidC || !(plan.IceG.Mid > 10 && plan.IceG.Mid < 60) {
+	if silent != "" || plan.LiquidC.Mid != ColdestLiquidC ||
+		!(plan.IceG.Mid > 10 && plan.IceG.Mid < 60) {
 		t.Errorf("%+v %s", plan, silent)
 	}
 	inOrder(t, "ice", plan.IceG)
 	// The ice, melted and mixed in with the rest, gives the dough that was wanted.
 	ice := plan.IceG.Mid / 1000
-	dough, ok := HeatBalanceDoughC(append(goods, Ingredient{MassKg: 0.5 - ice, SpecificHeatKJ: HeatMilkKJ, TempC: ColdestLiquidC},
-		Ingredient{MassKg: ice, SpecificHeatKJ: HeatWaterKJ, TempC: -IceMeltKJ / HeatWaterKJ}), 11)
+	dough, ok := HeatBalanceDoughC(
+		append(
+			goods,
+			Ingredient{MassKg: 0.5 - ice, SpecificHeatKJ: HeatMilkKJ, TempC: ColdestLiquidC},
+			Ingredient{MassKg: ice, SpecificHeatKJ: HeatWaterKJ, TempC: -IceMeltKJ / HeatWaterKJ},
+		),
+		11,
+	)
 	if !ok || math.Abs(dough-24) > 1e-7 {
 		t.Errorf("dough %g", dough)
 	}
 }
 
-// Past both ends of the range there is no figure, and the reason says what to do: no liquid at 79 C.
+// Past both ends of the range there is no figure, and the reason says what to do: no liquid at 79
+// C.
 func TestWaterIsSilentOutside(t *testing.T) {
 	b := lean(-4, 26, house(2))
 	b.Goods[0].MassKg = 2
@@ -182,7 +213,8 @@ func TestWaterIsSilentOutside(t *testing.T) {
 	} {
 		b := lean(20, 24, house(3))
 		change(&b)
-		if plan, silent := Water(three(b)); !strings.HasPrefix(silent, want) || !math.IsNaN(plan.LiquidC.Mid) {
+		if plan, silent := Water(three(b)); !strings.HasPrefix(silent, want) ||
+			!math.IsNaN(plan.LiquidC.Mid) {
 			t.Errorf("%q: %+v %q", want, plan, silent)
 		}
 	}
@@ -199,18 +231,30 @@ func TestWaterIsSilentOutside(t *testing.T) {
 	}
 	// An end that cannot be reached stops at what can be done.
 	bowls := three(lean(20, 24, house(3)))
-	bowls[figure.Low].Mixing, bowls[figure.High].Goods = house(40), []Ingredient{{MassKg: 3, SpecificHeatKJ: HeatFlourKJ, TempC: -2}}
+	bowls[figure.Low].Mixing, bowls[figure.High].Goods = house(
+		40,
+	), []Ingredient{
+		{MassKg: 3, SpecificHeatKJ: HeatFlourKJ, TempC: -2},
+	}
 	bowls[figure.Low].Mixing = house(28)
 	plan, silent = Water(bowls)
-	if silent != "" || plan.LiquidC.Low != ColdestLiquidC || plan.LiquidC.High != HottestLiquidC || plan.IceG.High != 600 {
+	if silent != "" || plan.LiquidC.Low != ColdestLiquidC || plan.LiquidC.High != HottestLiquidC ||
+		plan.IceG.High != 600 {
 		t.Errorf("%+v %q", plan, silent)
 	}
 }
 
 func TestDoughC(t *testing.T) {
-	goods := []Ingredient{{MassKg: 1, SpecificHeatKJ: HeatFlourKJ, TempC: 20}, {MassKg: 0.6, SpecificHeatKJ: HeatWaterKJ, TempC: 20}}
-	short, silent := DoughC(three(Bowl{Goods: goods, Mixing: Mixing{By: Spiral, FastMin: 3, MassKg: 1.6, RoomC: 20}}))
-	long, silent2 := DoughC(three(Bowl{Goods: goods, Mixing: Mixing{By: Spiral, FastMin: 30, MassKg: 1.6, RoomC: 20}}))
+	goods := []Ingredient{
+		{MassKg: 1, SpecificHeatKJ: HeatFlourKJ, TempC: 20},
+		{MassKg: 0.6, SpecificHeatKJ: HeatWaterKJ, TempC: 20},
+	}
+	short, silent := DoughC(
+		three(Bowl{Goods: goods, Mixing: Mixing{By: Spiral, FastMin: 3, MassKg: 1.6, RoomC: 20}}),
+	)
+	long, silent2 := DoughC(
+		three(Bowl{Goods: goods, Mixing: Mixing{By: Spiral, FastMin: 30, MassKg: 1.6, RoomC: 20}}),
+	)
 	if silent+silent2 != "" || !(long.Low > short.High) {
 		t.Errorf("3 min %v %s, 30 min %v %s", short, silent, long, silent2)
 	}
@@ -236,9 +280,16 @@ func TestWaterAndDoughAgreeProperty(t *testing.T) {
 	answered := 0
 	rapid.Check(t, func(t *rapid.T) {
 		b := Bowl{Goods: drawIngredients(t), AimC: rapid.Float64Range(18, 30).Draw(t, "aim"),
-			LiquidKg: rapid.Float64Range(0.1, 50).Draw(t, "liquid"), LiquidHeatKJ: rapid.Float64Range(2, 4.18).Draw(t, "its heat")}
-		b.Mixing = Mixing{By: Mixer(rapid.IntRange(0, int(TwinArm)).Draw(t, "by")), FastMin: rapid.Float64Range(0, 20).Draw(t, "min"),
-			MassKg: rapid.Float64Range(0.5, 300).Draw(t, "kg"), RoomC: rapid.Float64Range(5, 35).Draw(t, "room")}
+			LiquidKg: rapid.Float64Range(0.1, 50).
+				Draw(t, "liquid"),
+			LiquidHeatKJ: rapid.Float64Range(2, 4.18).Draw(t, "its heat")}
+		b.Mixing = Mixing{
+			By:      Mixer(rapid.IntRange(0, int(TwinArm)).Draw(t, "by")),
+			FastMin: rapid.Float64Range(0, 20).Draw(t, "min"),
+			MassKg: rapid.Float64Range(0.5, 300).
+				Draw(t, "kg"),
+			RoomC: rapid.Float64Range(5, 35).Draw(t, "room"),
+		}
 		plan, silent := Water(three(b))
 		if silent != "" {
 			return
@@ -251,8 +302,15 @@ func TestWaterAndDoughAgreeProperty(t *testing.T) {
 			t.Fatalf("%+v", plan)
 		}
 		ice := plan.IceG.Mid / 1000
-		all := append(append([]Ingredient(nil), b.Goods...), Ingredient{MassKg: b.LiquidKg - ice, SpecificHeatKJ: b.LiquidHeatKJ, TempC: plan.LiquidC.Mid},
-			Ingredient{MassKg: ice, SpecificHeatKJ: HeatWaterKJ, TempC: -IceMeltKJ / HeatWaterKJ})
+		all := append(
+			append([]Ingredient(nil), b.Goods...),
+			Ingredient{
+				MassKg:         b.LiquidKg - ice,
+				SpecificHeatKJ: b.LiquidHeatKJ,
+				TempC:          plan.LiquidC.Mid,
+			},
+			Ingredient{MassKg: ice, SpecificHeatKJ: HeatWaterKJ, TempC: -IceMeltKJ / HeatWaterKJ},
+		)
 		meet, ok := HeatBalanceDoughC(all, 0)
 		if !ok {
 			t.Fatal("refused")

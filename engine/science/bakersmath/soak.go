@@ -22,14 +22,20 @@ var SoakModel = figure.Model{
 	Name: "liquid left outside soaked fruit", Unit: "g",
 	Limits: []figure.Limit{soakRange},
 	Error:  "0.12 to 0.5 g taken up a gram of fruit",
-	Source: "0.12 to 0.15 in 4 h, what is left over goes into the dough (read); a night's uptake (judgement)",
+	Source: "0.12 to 0.15 in 4 h, what is left over goes into the dough (read); " +
+		"a night's uptake (judgement)",
 }
 
-var soakRange = figure.Limit{Quantity: "the liquid over the fruit", Unit: "g/g", High: 3, Why: "soaks are written"}
+var soakRange = figure.Limit{
+	Quantity: "the liquid over the fruit",
+	Unit:     "g/g",
+	High:     3,
+	Why:      "soaks are written",
+}
 
-// SoakedOutside is the liquid that a soak leaves outside the pieces, g: the dough's water, where the
-// whole soak goes into a dough. Water and sugar that the pieces came with stay in them. Sugar that
-// leaches into the liquid is left out: the guide warns of it only for hot and for long soaks.
+// SoakedOutside is the liquid that a soak leaves outside the pieces, g: the dough's water, where
+// the whole soak goes into a dough. Water and sugar that the pieces came with stay in them. Sugar
+// that leaches into the liquid is left out: the guide warns of it only for hot and for long soaks.
 func SoakedOutside(liquidG, piecesG float64) (outsideG figure.Estimate, silent string) {
 	if !(piecesG >= 0 && liquidG >= 0) || math.IsInf(piecesG+liquidG, 0) {
 		return figure.Unanswered(), "the weights of the soak are not known"
@@ -41,5 +47,9 @@ func SoakedOutside(liquidG, piecesG float64) (outsideG figure.Estimate, silent s
 		return figure.Bounded(0, liquidG), silent
 	}
 	left := func(uptake float64) float64 { return math.Max(0, liquidG-uptake*piecesG) }
-	return figure.Estimate{Low: left(SoakUptake.High), Mid: left(SoakUptake.Mid), High: left(SoakUptake.Low)}, ""
+	return figure.Estimate{
+		Low:  left(SoakUptake.High),
+		Mid:  left(SoakUptake.Mid),
+		High: left(SoakUptake.Low),
+	}, ""
 }

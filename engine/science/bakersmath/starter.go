@@ -33,6 +33,10 @@ func StarterShares(hydration figure.Estimate) (flour, water figure.Estimate, sil
 		}
 	}
 	share := func(h float64) float64 { return 1 / (1 + h) }
-	flour = figure.Estimate{Low: share(hydration.High), Mid: share(hydration.Mid), High: share(hydration.Low)}
+	flour = figure.Estimate{
+		Low:  share(hydration.High),
+		Mid:  share(hydration.Mid),
+		High: share(hydration.Low),
+	}
 	return flour, figure.Estimate{Low: 1 - flour.High, Mid: 1 - flour.Mid, High: 1 - flour.Low}, ""
 }

@@ -8,7 +8,8 @@ import (
 	"forebake/engine/figure"
 )
 
-// Published hydrations of starters (read), and shares of flour and water expected of them (computed).
+// Published hydrations of starters (read), and shares of flour and water expected of them
+// (computed).
 func TestStarterShares(t *testing.T) {
 	for _, c := range []struct{ h, flour, water float64 }{
 		{0.30, 0.769, 0.231}, {0.46, 0.685, 0.315}, {0.50, 0.667, 0.333}, {1, 0.5, 0.5},
@@ -52,8 +53,12 @@ func TestPublishedStarters(t *testing.T) {
 
 func TestStarterIsSilentOutside(t *testing.T) {
 	for _, h := range []float64{0.29, 2.01, math.NaN(), -1} {
-		if flour, water, silent := StarterShares(figure.Exactly(h)); !strings.Contains(silent, "from 0.3 to 2 g/g") ||
-			!math.IsNaN(flour.Mid) || !math.IsNaN(water.Mid) {
+		if flour, water, silent := StarterShares(figure.Exactly(h)); !strings.Contains(
+			silent,
+			"from 0.3 to 2 g/g",
+		) ||
+			!math.IsNaN(flour.Mid) ||
+			!math.IsNaN(water.Mid) {
 			t.Errorf("%g: %v %v %q", h, flour, water, silent)
 		}
 	}
@@ -80,7 +85,9 @@ func TestSoakedOutside(t *testing.T) {
 		{300, 300, figure.Estimate{Low: 150, Mid: 225, High: 264}}, {50, 0, figure.Exactly(50)}, {0, 300, figure.Exactly(0)},
 	} {
 		got, silent := SoakedOutside(c.liquid, c.pieces)
-		if silent != "" || math.Abs(got.Low-c.want.Low) > 1e-9 || math.Abs(got.Mid-c.want.Mid) > 1e-9 || math.Abs(got.High-c.want.High) > 1e-9 {
+		if silent != "" || math.Abs(got.Low-c.want.Low) > 1e-9 ||
+			math.Abs(got.Mid-c.want.Mid) > 1e-9 ||
+			math.Abs(got.High-c.want.High) > 1e-9 {
 			t.Errorf("%g on %g: %v, want %v %s", c.liquid, c.pieces, got, c.want, silent)
 		}
 	}
@@ -95,7 +102,8 @@ func TestSoakedOutside(t *testing.T) {
 			t.Errorf("%v: %v", c, e)
 		}
 	}
-	if e, silent := SoakedOutside(301, 100); !strings.Contains(silent, "from 0 to 3 g/g") || e.High != 301 {
+	if e, silent := SoakedOutside(301, 100); !strings.Contains(silent, "from 0 to 3 g/g") ||
+		e.High != 301 {
 		t.Errorf("a drowned soak: %v %q", e, silent)
 	}
 }

@@ -15,7 +15,8 @@ func WaterTemperature(factorK, desired, friction float64, others ...float64) flo
 	return t
 }
 
-// Specific heats in kJ/(kg K) for the heat balance, and the heat of melting ice and dissolving sugar.
+// Specific heats in kJ/(kg K) for the heat balance, and the heat of melting ice and dissolving
+// sugar.
 const (
 	HeatFlourKJ         = 1.76 // read
 	HeatWaterKJ         = 4.18 // read

@@ -2,9 +2,9 @@
 // water, the pace of a strain at a molality and at a temperature, the heat that kills it, and the
 // error of a rise.
 //
-// Packages facts and history call it. It reads no ingredient table and follows no step. Yeast mass is
-// constant for 2 h (+26 % from 2 to 4 h, read); growth over a night is left out. It does not apply to
-// panettone or sourdough, which have other yeasts.
+// Packages facts and history call it. It reads no ingredient table and follows no step. Yeast mass
+// is constant for 2 h (+26 % from 2 to 4 h, read); growth over a night is left out. It does not
+// apply to panettone or sourdough, which have other yeasts.
 //
 // A rise is counted in percent-hours at 26 C:
 //
@@ -26,8 +26,8 @@ const (
 	ColdBelowC         = 8
 )
 
-// DoublingE is one doubling, percent-hours at 26 C: the mean of three published cards, which come to
-// 1.06, 1.21 and 1.54 by this model (computed).
+// DoublingE is one doubling, percent-hours at 26 C: the mean of three published cards, which come
+// to 1.06, 1.21 and 1.54 by this model (computed).
 const DoublingE = 1.25
 
 // Molar masses in kg per mol, and the two working figures of Molality.
@@ -55,11 +55,11 @@ type Solutes struct {
 
 // Molality gives osmoles per kg of free water.
 //
-// Sucrose counts twice: invertase splits it within tens of minutes of mixing (Voica & Codina, read).
-// Salt counts twice for its two ions. Maltose counts once, since yeast splits it inside the cell
-// (judgement), and lactose once, since yeast leaves it. Alcohol is left out: no figure for its effect
-// in dough was found. At 24.5 atm per osmol/kg a lean dough comes to 39 atm and one of 20 % sugar to
-// 97; a fermentation handbook has 35 to 100 atm over the range of formulas (read).
+// Sucrose counts twice: invertase splits it within tens of minutes of mixing (Voica & Codina,
+// read). Salt counts twice for its two ions. Maltose counts once, since yeast splits it inside the
+// cell (judgement), and lactose once, since yeast leaves it. Alcohol is left out: no figure for its
+// effect in dough was found. At 24.5 atm per osmol/kg a lean dough comes to 39 atm and one of 20 %
+// sugar to 97; a fermentation handbook has 35 to 100 atm over the range of formulas (read).
 //
 // ok is false where the flour binds all the water (WaterG <= 0.12*FlourG), where a mass is negative
 // or not finite, and where OtherG has no molar mass.
@@ -71,7 +71,9 @@ func Molality(s Solutes) (osmolPerKg float64, ok bool) {
 		}
 		other = s.OtherG / s.OtherMolar
 	}
-	for _, grams := range [...]float64{s.SucroseG, s.MonosaccharideG, s.LactoseG, s.MaltoseG, s.SaltG, s.OtherG, s.WaterG, s.FlourG} {
+	for _, grams := range [...]float64{
+		s.SucroseG, s.MonosaccharideG, s.LactoseG, s.MaltoseG, s.SaltG, s.OtherG, s.WaterG, s.FlourG,
+	} {
 		if !(grams >= 0) {
 			return 0, false
 		}
@@ -80,8 +82,8 @@ func Molality(s Solutes) (osmolPerKg float64, ok bool) {
 	if !(freeWaterG > 0) || math.IsInf(freeWaterG, 1) {
 		return 0, false
 	}
-	mmol := 2*s.SucroseG/molarDisaccharide + (s.MonosaccharideG+FlourSugar*s.FlourG)/molarMonosaccharide +
-		(s.LactoseG+s.MaltoseG)/molarDisaccharide + 2*s.SaltG/molarSalt + 1000*other
+	mmol := (2*s.SucroseG+s.LactoseG+s.MaltoseG)/molarDisaccharide +
+		(s.MonosaccharideG+FlourSugar*s.FlourG)/molarMonosaccharide + 2*s.SaltG/molarSalt + 1000*other
 	m := mmol / freeWaterG
 	if math.IsInf(m, 0) || math.IsNaN(m) {
 		return 0, false
@@ -92,19 +94,17 @@ func Molality(s Solutes) (osmolPerKg float64, ok bool) {
 // Strain is a kind of baker's yeast.
 type Strain int
 
-// The strains. Unsaid is yeast of which no strain is written: it goes by the standard curve, with the
-// wider error.
+// The strains. Unsaid is yeast of which no strain is written: it goes by the standard curve, with
+// the wider error.
 const (
 	Standard Strain = iota
 	Osmotolerant
 	Unsaid
 )
 
-// The Hill curve of standard yeast, fitted to six points: m50 3.31 +/- 0.38 osmol/kg, n 4.1 +/- 1.5.
-const (
-	halfPaceMolality = 3.3
-	hillExponent     = 4
-)
+// halfPaceMolality is where standard yeast works at half its pace, osmol/kg: fitted to six points
+// with the exponent of the Hill curve, 3.31 +/- 0.38 and 4.1 +/- 1.5, which is rounded to 4.
+const halfPaceMolality = 3.3
 
 // OsmoticFactor gives the gas rate of a strain at a molality in osmol per kg of free water, against
 // standard yeast without stress (1).
@@ -112,7 +112,8 @@ const (
 //	Standard      1 / (1 + (m/3.3)^4)      fit to six points, computed
 //	Osmotolerant  0.85 / (1 + (m/5.2)^4)   an estimate from two constraints, not a fit
 //
-// Pace has the error and the range. NaN for a molality that is negative or NaN, or an unknown strain.
+// Pace has the error and the range. NaN for a molality that is negative or NaN, or an unknown
+// strain.
 func OsmoticFactor(molality float64, strain Strain) float64 {
 	top, half := 1.0, float64(halfPaceMolality)
 	switch strain {

@@ -14,8 +14,8 @@ func near(t *testing.T, name string, got, want, tolerance float64) {
 	}
 }
 
-// Molalities expected of typical make-ups (computed): 2 % salt, lean and pan bread at 60 % water, the
-// sweet doughs from 57 to 64 % as eggs and milk come in; and the same at 60 % throughout.
+// Molalities expected of typical make-ups (computed): 2 % salt, lean and pan bread at 60 % water,
+// the sweet doughs from 57 to 64 % as eggs and milk come in; and the same at 60 % throughout.
 func TestTypicalMolalities(t *testing.T) {
 	for _, c := range []struct {
 		name                     string
@@ -42,7 +42,9 @@ func TestTypicalMolalities(t *testing.T) {
 	}
 	// Lean dough at 60 % by salt: 0, 1, 1.5, 2, 2.5, 3 %.
 	for i, want := range []float64{0.17, 0.89, 1.24, 1.60, 1.96, 2.31} {
-		m, _ := Molality(Solutes{SaltG: []float64{0, 1, 1.5, 2, 2.5, 3}[i], WaterG: 60, FlourG: 100})
+		m, _ := Molality(
+			Solutes{SaltG: []float64{0, 1, 1.5, 2, 2.5, 3}[i], WaterG: 60, FlourG: 100},
+		)
 		near(t, "salt series", m, want, 0.0055)
 	}
 	// 24.5 atm per osmol/kg puts lean dough at 39 atm.

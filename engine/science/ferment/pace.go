@@ -10,13 +10,13 @@ import (
 // yeast is that times gain, fitted to published comparisons of strains: a little slower in lean
 // dough, as fast at 5 to 8 % sugar, nearly twice as fast from 11 % on.
 const (
-	leanGain        = 0.85 // mutants bred for sweet dough: 0.76 to 0.96 of their parent in lean dough (read)
+	leanGain        = 0.85 // mutants for sweet dough: 0.76 to 0.96 of their parent in lean dough (read)
 	sweetGain       = 2.0  // 1.8 to 2 at 11 % sugar (quoted), 1.58 and 1.84 at 26 % (read)
 	gainMolality    = 2.6  // osmol/kg; standard yeast ahead at 0.58, osmotolerant at 2.34 (read)
 	gainExponent    = 14
 	gainError       = 1.3 // holds each comparison above
 	tolerantError   = 1.6 // gainError and OsmoticErrorFactor in quadrature, computed
-	unsaidError     = 2   // 7 to 15 % sugar while the strain is unknown: dose rules and timings part by it
+	unsaidError     = 2   // 7 to 15 % sugar, strain unknown: dose rules and timings part by it
 	unsaidFrom      = 2.45
 	unsaidTo        = 3.63
 	highestModelled = 4.9 // osmol/kg, 30 % sugar on flour
@@ -26,18 +26,22 @@ const (
 var PaceModel = figure.Model{
 	Name: "pace of yeast under sugar and salt", Unit: "",
 	Limits: []figure.Limit{molalityRange},
-	Error: "factor 1.5; 2 between 2.45 and 3.63 osmol/kg (7 to 15 % sugar) while no strain is written; " +
-		"osmotolerant 1.6",
-	Source: "fit to six points (trade dose rules, two informal timings, one threshold; read and quoted), " +
-		"weighed again with two more; osmotolerant from four comparisons of strains (read, quoted)",
-	Misses: "one published series, a lean strain in a rheofermentometer (Rincon et al. 2001, Appl. Environ. " +
-		"Microbiol. 67, table 3, read), makes 580 mL of gas at 10 % sugar where 1950 would be its lean pace: " +
-		"0.30, and this curve has 0.69, a factor of 2.3. Its table mixes two dough methods. If your yeast " +
-		"is as slow as that, a timed small batch shows it",
+	Error: "factor 1.5; 2 between 2.45 and 3.63 osmol/kg (7 to 15 % sugar) while no strain is " +
+		"written; osmotolerant 1.6",
+	Source: "fit to six points (trade dose rules, two informal timings, one threshold; read and " +
+		"quoted), weighed again with two more; osmotolerant from comparisons of strains (read, quoted)",
+	Misses: "one published series, a lean strain in a rheofermentometer (Rincon et al. 2001, Appl. " +
+		"Environ. Microbiol. 67, table 3, read), makes 580 mL of gas at 10 % sugar where 1950 would be " +
+		"its lean pace: 0.30, and this curve has 0.69, a factor of 2.3. Its table mixes two dough " +
+		"methods. If your yeast is as slow as that, a timed small batch shows it",
 }
 
-var molalityRange = figure.Limit{Quantity: "the dough's water", Unit: "osmol/kg", High: highestModelled,
-	Why: "the pace of yeast is known"}
+var molalityRange = figure.Limit{
+	Quantity: "the dough's water",
+	Unit:     "osmol/kg",
+	High:     highestModelled,
+	Why:      "the pace of yeast is known",
+}
 
 // gain is the pace of osmotolerant yeast over that of standard yeast at a molality, osmol/kg.
 func gain(molality float64) float64 {
@@ -100,9 +104,9 @@ func PaceError(m figure.Interval, s Strain) float64 {
 	return OsmoticErrorFactor
 }
 
-// Pace is the gas rate of a strain over a span of molalities in osmol/kg, against standard yeast that
-// feels no sugar and salt (1). Above 30 % sugar the model is silent: the pace is then no higher than
-// at 30 %, and a published dough of 26 % sucrose made far less gas than this curve.
+// Pace is the gas rate of a strain over a span of molalities in osmol/kg, against standard yeast
+// that feels no sugar and salt (1). Above 30 % sugar the model is silent: the pace is then no
+// higher than at 30 %, and a published dough of 26 % sucrose made far less gas than this curve.
 func Pace(m figure.Interval, s Strain) (pace figure.Estimate, silent string) {
 	if s < Standard || s > Unsaid {
 		return figure.Bounded(0, sweetGain), "the strain of the yeast is not known"
@@ -112,11 +116,20 @@ func Pace(m figure.Interval, s Strain) (pace figure.Estimate, silent string) {
 	}
 	if m.Lo > highestModelled {
 		edge := figure.Interval{Lo: highestModelled, Hi: highestModelled}
-		return figure.Bounded(0, paceAt(highestModelled, s)*PaceError(edge, s)), molalityRange.Refuses(m.Lo)
+		return figure.Bounded(
+				0,
+				paceAt(highestModelled, s)*PaceError(edge, s),
+			), molalityRange.Refuses(
+				m.Lo,
+			)
 	}
 	within := figure.Interval{Lo: max(m.Lo, 0), Hi: min(m.Hi, highestModelled)}
 	span, factor := PaceSpan(within, s), PaceError(within, s)
-	pace = figure.Estimate{Low: span.Lo / factor, Mid: paceAt(within.Mid(), s), High: span.Hi * factor}
+	pace = figure.Estimate{
+		Low:  span.Lo / factor,
+		Mid:  paceAt(within.Mid(), s),
+		High: span.Hi * factor,
+	}
 	if m.Hi > highestModelled {
 		pace.Low = 0
 	}

@@ -60,7 +60,15 @@ func hold(t *testing.T, r map[string]string, e figure.Estimate, held *int) {
 	if inside {
 		*held++
 	}
-	t.Logf("%-8s %-6s %5.3f in %.3f (%.3f to %.3f)", r["kind"], r["id"], value, e.Mid, e.Low, e.High)
+	t.Logf(
+		"%-8s %-6s %5.3f in %.3f (%.3f to %.3f)",
+		r["kind"],
+		r["id"],
+		value,
+		e.Mid,
+		e.Low,
+		e.High,
+	)
 	if inside != (r["inside"] == "yes") {
 		t.Errorf("%s: %g, model %v", r["id"], value, e)
 	}
@@ -93,8 +101,8 @@ func TestPublishedPaces(t *testing.T) {
 	}
 }
 
-// Each published comparison of strains lies within a factor of 1.3 of the gain, but for the two that
-// the table explains. At 11 % sugar the gain is nearly two.
+// Each published comparison of strains lies within a factor of 1.3 of the gain, but for the two
+// that the table explains. At 11 % sugar the gain is nearly two.
 func TestPublishedGains(t *testing.T) {
 	held, all := 0, 0
 	for _, r := range rows(t, "gain") {
@@ -110,7 +118,8 @@ func TestPublishedGains(t *testing.T) {
 	if held != 8 || all != 10 {
 		t.Errorf("%d of %d rows inside", held, all)
 	}
-	// 11 % sugar at 60 % water and 2 % salt, as the published dough without its eggs: 2.94 osmol/kg.
+	// 11 % sugar at 60 % water and 2 % salt, as the published dough without its eggs: 2.94
+	// osmol/kg.
 	m, _ := Molality(Solutes{SucroseG: 11, SaltG: 2, WaterG: 60, FlourG: 100})
 	near(t, "molality at 11 %", m, 2.94, 0.01)
 	if g := gain(m); g < 1.8 || g > 2 {
@@ -122,10 +131,22 @@ func TestPublishedGains(t *testing.T) {
 	}
 	// Below 5 % sugar nobody asks for it: the two are alike there, and lean it is slower.
 	near(t, "5 %", gain(2.21), 0.96, 0.03)
-	near(t, "lean, geometric mean of five rows", gain(1.6), math.Exp((math.Log(0.80)+math.Log(0.76)+math.Log(0.90)+math.Log(0.92)+math.Log(0.96))/5), 0.03)
+	near(
+		t,
+		"lean, geometric mean of five rows",
+		gain(1.6),
+		math.Exp((math.Log(0.80)+math.Log(0.76)+math.Log(0.90)+math.Log(0.92)+math.Log(0.96))/5),
+		0.03,
+	)
 	// The error holds the widest of the rows that are inside: 2.0 against 1.58.
 	near(t, "gain error", gainError, gain(4.76)/1.58, 0.06)
-	near(t, "osmotolerant error", tolerantError, math.Exp(math.Hypot(math.Log(gainError), math.Log(OsmoticErrorFactor))), 0.05)
+	near(
+		t,
+		"osmotolerant error",
+		tolerantError,
+		math.Exp(math.Hypot(math.Log(gainError), math.Log(OsmoticErrorFactor))),
+		0.05,
+	)
 	if !math.IsInf(gain(1e40), 0) && gain(1e40) != sweetGain {
 		t.Errorf("gain of endless sugar: %g", gain(1e40))
 	}
@@ -175,7 +196,9 @@ func TestPaceIsSilentOutside(t *testing.T) {
 		}
 		edge, _ := Pace(figure.Point(4.9), s)
 		e, silent := Pace(figure.Point(4.91), s)
-		if !strings.Contains(silent, "from 0 to 4.9 osmol/kg") || !math.IsNaN(e.Mid) || e.Low != 0 || math.Abs(e.High-edge.High) > 1e-9 {
+		if !strings.Contains(silent, "from 0 to 4.9 osmol/kg") || !math.IsNaN(e.Mid) ||
+			e.Low != 0 ||
+			math.Abs(e.High-edge.High) > 1e-9 {
 			t.Errorf("%d past 4.9: %v %q", s, e, silent)
 		}
 		if _, silent := Pace(figure.Point(-0.1), s); silent == "" {
@@ -198,7 +221,10 @@ func TestPaceSpanProperty(t *testing.T) {
 	near(t, "its dip", tolerantDip, 2.05, 0.15)
 	rapid.Check(t, func(t *rapid.T) {
 		s := Strain(rapid.IntRange(0, 2).Draw(t, "strain"))
-		m := figure.Between(rapid.Float64Range(0, 4.9).Draw(t, "a"), rapid.Float64Range(0, 4.9).Draw(t, "b"))
+		m := figure.Between(
+			rapid.Float64Range(0, 4.9).Draw(t, "a"),
+			rapid.Float64Range(0, 4.9).Draw(t, "b"),
+		)
 		at := m.Lo + rapid.Float64Range(0, 1).Draw(t, "share")*(m.Hi-m.Lo)
 		span := PaceSpan(m, s)
 		if x := paceAt(at, s); x < span.Lo-1e-9 || x > span.Hi+1e-9 {

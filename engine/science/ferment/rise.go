@@ -4,10 +4,10 @@ import "forebake/engine/figure"
 
 // The one error of a rise in percent-hours at 26 C, factors either way.
 //
-// sameDayError is twice the standard deviation of ln E for a new card, from the four published cards
-// for a doubling: D-055, quantity rolls, challah, and the sweet dough F-50 that was used in no fit.
-// They stand at 8.6 to 20 % sugar and 26 to 32 C; what the model gets wrong there, sugar, warmth and
-// dose together, is in their scatter already.
+// sameDayError is twice the standard deviation of ln E for a new card, from the four published
+// cards for a doubling: D-055, quantity rolls, challah, and the sweet dough F-50 that was used in
+// no fit. They stand at 8.6 to 20 % sugar and 26 to 32 C; what the model gets wrong there, sugar,
+// warmth and dose together, is in their scatter already.
 //
 // overnightError adds that of the cold, in quadrature. measuredError is one standard deviation: how
 // far a doubling differs from card to card once the rise itself was read.
@@ -28,8 +28,8 @@ const (
 var RiseModel = figure.Model{
 	Name: "rise", Unit: "%-hours",
 	Error: "factor 1.4; with a long retard 1.8; after a measured rise 1.17",
-	Source: "one doubling is 1.25, from three published cards (computed); the error is twice the scatter " +
-		"of those and of one more that was used in no fit",
+	Source: "one doubling is 1.25, from three published cards (computed); the error is twice the " +
+		"scatter of those and of one more that was used in no fit",
 }
 
 // RiseError is the error factor of a rise: of one with a long retard in it, and of one where the
@@ -45,7 +45,8 @@ func RiseError(retarded, measured bool) float64 {
 	return sameDayError
 }
 
-// TemperatureError is the error factor of hours at 26 C, by the coldest that the dough worked at, C.
+// TemperatureError is the error factor of hours at 26 C, by the coldest that the dough worked at,
+// C.
 func TemperatureError(coldestC float64) float64 {
 	if coldestC < ColdBelowC {
 		return coldError
@@ -53,14 +54,15 @@ func TemperatureError(coldestC float64) float64 {
 	return warmError
 }
 
-// Yeast dies in dough between these, C: 130 to 140 F (read). DeadC is the textbooks' 138 F (memory).
+// Yeast dies in dough between these, C: 130 to 140 F (read). DeadC is the textbooks' 138 F
+// (memory).
 const (
 	diesFromC = 54.4
 	deadC     = 58.9
 )
 
-// Dead reports whether the yeast of a dough that has been at a temperature in C is dead; open between
-// the two published ends.
+// Dead reports whether the yeast of a dough that has been at a temperature in C is dead; open
+// between the two published ends.
 func Dead(dough figure.Interval) figure.Truth {
 	switch {
 	case dough.Lo >= deadC:

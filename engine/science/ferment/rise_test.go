@@ -31,15 +31,21 @@ func TestRiseErrorIsTheCardsScatter(t *testing.T) {
 	near(t, "mean of the cards", math.Exp(mean), DoublingE, 0.01)
 	near(t, "same day", RiseError(false, false), math.Exp(2*sd*math.Sqrt(1+1/n)), 0.03)
 	near(t, "after a measured rise", RiseError(false, true), math.Exp(sd), 0.01)
-	near(t, "overnight", RiseError(true, false), math.Exp(math.Hypot(math.Log(sameDayError), math.Log(coldError))), 0.03)
+	near(
+		t,
+		"overnight",
+		RiseError(true, false),
+		math.Exp(math.Hypot(math.Log(sameDayError), math.Log(coldError))),
+		0.03,
+	)
 	near(t, "a measured rise settles a retard too", RiseError(true, true), measuredError, 0)
 	// F-50 in no fit: 1.54 of D-055 times the model's ratio over the observed one.
 	ratio := OsmoticFactor(4.03, Standard) / OsmoticFactor(2.65, Standard)
 	near(t, "F-50", 1.54*ratio/0.54, 1.25, 0.01)
 }
 
-// At 1 % instant in lean dough at 26 C, 0.9 to 1.9 being usual: 30 and 40 min are short and 3 to 6 h
-// are long for certain; an hour and a half is neither.
+// At 1 % instant in lean dough at 26 C, 0.9 to 1.9 being usual: 30 and 40 min are short and 3 to 6
+// h are long for certain; an hour and a half is neither.
 func TestBulkIsAnswered(t *testing.T) {
 	e := func(hours float64) figure.Estimate {
 		return figure.WithinFactor(hours*OsmoticFactor(1.6, Standard), RiseError(false, false))
@@ -63,7 +69,15 @@ func TestPublishedWarmth(t *testing.T) {
 	held, all := 0, 0
 	for _, r := range rows(t, "warmth") {
 		a, b := number(t, r["t_test"]), number(t, r["t_base"])
-		hold(t, r, figure.WithinFactor(TemperatureFactor(a)/TemperatureFactor(b), TemperatureError(min(a, b))), &held)
+		hold(
+			t,
+			r,
+			figure.WithinFactor(
+				TemperatureFactor(a)/TemperatureFactor(b),
+				TemperatureError(min(a, b)),
+			),
+			&held,
+		)
 		all++
 	}
 	if held != all || all != 5 {
