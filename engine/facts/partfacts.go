@@ -20,7 +20,7 @@ const (
 	srcHyd    = "trade definition of hydration; make-ups mostly USDA National Nutrient Database SR 28"
 	srcOsm    = "Voica & Codina on inversion, Loveday & Winger (2007) on osmotic pressure; bound water 0.12 of the flour is an assumption"
 	srcFactor = "fit to six points of weak evidence (trade dose rules, two informal timings, one threshold); osmotolerant curve is an estimate"
-	srcAw     = "Norrish (1966) per sugar, Pitzer for salt, Ross (1975) product"
+	srcAw     = "Norrish (1966), one equation for all sugars; Pitzer for salt"
 	srcTemp   = "cardinal temperatures with inflection, Rosso (1993), fitted to four relative rates; doubling 1.25 after Armed Forces card D-055"
 	srcGiven  = "as written in the formula"
 	srcTable  = "family range table"
@@ -60,7 +60,7 @@ var partFacts = []Fact{
 	{Name: "solute_molality", Unit: "osmol/kg", Means: "dissolved sugar and salt in the dough's free water", Source: srcOsm, part: func(p *part) Value { return p.molalityValue() }},
 	{Name: "osmotic_factor", Unit: "ratio", Means: "pace of the yeast against one that feels no sugar and salt", Source: srcFactor, Error: "factor 1.5", Settle: settleYeast, part: osmoticFactor},
 	{Name: "pace_pct", Unit: "%", Means: "pace of the yeast against the same dose in a lean dough", Source: srcFactor, Error: "factor 1.5", Settle: settleYeast, part: pace},
-	{Name: "water_activity", Unit: "ratio", Means: "water activity at 25 C; the careful end is the high one", Source: srcAw, Error: "0.01 plain, 0.02 dough, 0.04 fruit", Settle: settleMeter, part: waterActivity},
+	{Name: "water_activity", Unit: "ratio", Means: "water activity at 25 C; the careful end is the high one", Source: srcAw, Error: "0.02 plain, 0.03 dough, 0.04 fruit", Settle: settleMeter, part: waterActivity},
 	{Name: "ph", Unit: "pH", Means: "pH as the baker measured it", Source: srcGiven, part: func(p *part) Value { return given(p.PH, "ph of \""+p.Name+"\" (measure it)", p.Place) }},
 
 	{Name: "density_g_per_ml", Unit: "g/mL", Means: "density, fresh from the mixer", Source: srcChoi, Error: "5 % once the gas is known", part: func(p *part) Value { return p.thermal().density }},

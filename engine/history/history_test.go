@@ -285,7 +285,7 @@ func TestHoursOfAThinSlab(t *testing.T) {
 			t.Fatalf("Bi %v", bi)
 		}
 		tau := s.Material.Density * s.Material.SpecificHeat * half / test.h / 3600
-		want := ferment.EquivalentHoursExponential(26, test.ambient, tau, test.hours)
+		want := hoursApproaching(26, test.ambient, tau, test.hours)
 		near(t, test.step, st.Hours.Mid, want, 0.02*want)
 		if !(st.Hours.Cold < want && want < st.Hours.Warm) {
 			t.Errorf("%s: %v does not hold %v", test.step, st.Hours, want)

@@ -24,7 +24,6 @@ import (
 	"forebake/engine/mend"
 	"forebake/engine/reading"
 	"forebake/engine/rule"
-	"forebake/engine/science/bakersmath"
 	"forebake/engine/source"
 )
 
@@ -124,8 +123,7 @@ func TestClosedAnswers(t *testing.T) {
 
 	// Yeast for a wanted dose, as instant.
 	_, f := mended(t, mender(t, `on = "dough"`+"\n"+`when = "dough.yeast_pct < 1.37"`+"\nadjust \"yeast\" {}"), text)
-	want, _ := bakersmath.PartG(1.37, 1000)
-	within("yeast", grams(t, f, "instant yeast"), up(want, 1), 1)
+	within("yeast", grams(t, f, "instant yeast"), up(1.37/100*1000, 1), 1)
 	_, f = mended(t, mender(t, `on = "dough"`+"\n"+`when = "dough.yeast_pct < 1.37"`+"\nadjust \"yeast\" {}"), fmt.Sprintf(plainDough, "0.5 %"))
 	within("yeast in percent", grams(t, f, "instant yeast"), 14, 1)
 

@@ -2,33 +2,31 @@ package bakersmath
 
 import "math"
 
-// Butter takes up HeatMeltingButterKJ between these, in C (memory). Its fat
-// melts over the whole span, and unevenly: the figure is a mean.
+// Butter takes up HeatMeltingButterKJ between these, C (memory). Its fat melts over the whole span,
+// and unevenly: the figure is a mean.
 const (
 	ButterMeltsFromC = 15
 	ButterMeltedC    = 35
 )
 
-// Ingredient is something in the bowl, with its specific heat in kJ/(kg K) and
-// the temperature it comes in at, in C (0 or above: nothing here thaws).
+// Ingredient is something in the bowl: kg, kJ/(kg K), and the temperature it comes in at, C, 0 or
+// above: nothing here thaws.
 type Ingredient struct {
 	MassKg, SpecificHeatKJ, TempC float64
 
-	// Butter that softens as the dough warms it: HeatMeltingButterKJ stands in
-	// between ButterMeltsFromC and ButterMeltedC. Not for butter poured in
-	// melted, which sets again only hours later.
+	// Butter softens as the dough warms it: HeatMeltingButterKJ stands in between ButterMeltsFromC
+	// and ButterMeltedC. Not for butter poured in melted, which sets again hours later.
 	Butter bool
-	// Dissolves is for crystal sugar: it takes up SugarDissolvingKJ as well,
-	// which cools a dough with 20 % by under 1 C. Leave it out with a rise that was
-	// measured in the same dough, which has it already.
+	// Dissolves is for crystal sugar: it takes up SugarDissolvingKJ as well. That cools a dough
+	// with 20 % by under 1 C. A rise measured in the same dough has it already.
 	Dissolves bool
 }
 
-// takesUp gives the heat in kJ that brings the ingredient to tC.
+// takesUp is the heat in kJ that brings the ingredient to tC.
 func (i Ingredient) takesUp(tC float64) float64 {
 	heat := i.MassKg * i.SpecificHeatKJ * (tC - i.TempC)
 	if i.Butter {
-		within := func(t float64) float64 { return math.Max(ButterMeltsFromC, math.Min(ButterMeltedC, t)) }
+		within := func(t float64) float64 { return max(ButterMeltsFromC, min(ButterMeltedC, t)) }
 		heat += i.MassKg * (HeatMeltingButterKJ - i.SpecificHeatKJ) * (within(tC) - within(i.TempC))
 	}
 	if i.Dissolves {
@@ -47,16 +45,12 @@ func takeUp(ingredients []Ingredient, tC float64) (heatKJ float64, ok bool) {
 	return answer(heatKJ)
 }
 
-// HeatBalanceDoughC gives the temperature in C of a dough whose ingredients,
-// the liquids among them, meet and then rise by riseC through mixing. What they
-// give and take adds up to nothing.
+// HeatBalanceDoughC is the temperature that all ingredients meet at, the liquids among them, and
+// riseC more, C. The heat that some give is the heat that the others take up. The bowl is left out:
+// the measured rises have it.
 //
-// riseC is measured in the house, or FrictionRiseC. Hydration heat is in it
-// already: the textbook 15 kJ/kg alone would be 5.6 C, more than hand mixing
-// shows, so never add it. The bowl and the room are left out.
-//
-// ok is false where there is nothing to warm, or a mass or a specific heat is
-// below zero or any figure is not a number.
+// ok is false where there is nothing to warm, a mass or a specific heat is below zero, or a figure
+// is not a number.
 func HeatBalanceDoughC(ingredients []Ingredient, riseC float64) (doughC float64, ok bool) {
 	// Heat against temperature is straight but for the two corners of butter.
 	below, ok := takeUp(ingredients, ButterMeltsFromC)
@@ -77,13 +71,13 @@ func HeatBalanceDoughC(ingredients []Ingredient, riseC float64) (doughC float64,
 	return answer(ButterMeltsFromC - below/(above-below)*(ButterMeltedC-ButterMeltsFromC) + riseC)
 }
 
-// HeatBalanceLiquidC gives the temperature in C of the one liquid that is
-// free, liquidKg at specificHeatKJ (HeatMilkKJ, HeatWaterKJ), so that the dough ends at desiredC after rising riseC:
-// HeatBalanceDoughC the other way round, and its limits.
-//
-// The answer may be below 0 C or above 100 C: then the liquid alone cannot do
-// it. ok is false where there is none of it, and as in HeatBalanceDoughC.
-func HeatBalanceLiquidC(desiredC, riseC, liquidKg, specificHeatKJ float64, others []Ingredient) (liquidC float64, ok bool) {
+// HeatBalanceLiquidC is HeatBalanceDoughC the other way round: the temperature of the one liquid
+// that is free, C, so that the dough ends at desiredC after rising riseC. It may lie below 0 C or
+// above 100 C, where the liquid alone cannot do it: Water says so.
+func HeatBalanceLiquidC(
+	desiredC, riseC, liquidKg, specificHeatKJ float64,
+	others []Ingredient,
+) (liquidC float64, ok bool) {
 	if !(liquidKg > 0 && specificHeatKJ > 0) || math.IsInf(liquidKg*specificHeatKJ, 1) {
 		return 0, false
 	}
@@ -95,36 +89,18 @@ func HeatBalanceLiquidC(desiredC, riseC, liquidKg, specificHeatKJ float64, other
 	return answer(meetC + heat/(liquidKg*specificHeatKJ))
 }
 
-// HeatBalanceWaterC is HeatBalanceLiquidC for water with ice in it. waterKg is
-// all the water; iceKg of it goes in as ice at 0 C and only the rest is
-// poured, at the answer. ok is false where no water is poured, and as there.
-func HeatBalanceWaterC(desiredC, riseC, waterKg, iceKg float64, others []Ingredient) (waterC float64, ok bool) {
-	if !(iceKg >= 0 && waterKg > iceKg) || math.IsInf(waterKg*HeatWaterKJ, 1) {
-		return 0, false
-	}
-	meetC := desiredC - riseC
-	heat, ok := takeUp(others, meetC)
-	if !ok {
-		return 0, false
-	}
-	heat += iceKg * (IceMeltKJ + HeatWaterKJ*meetC)
-	return answer(meetC + heat/((waterKg-iceKg)*HeatWaterKJ))
-}
-
-// ColdestLiquidC is the coldest that a liquid can be had without ice, in C: an
-// ice bath or the back of the fridge. A judgement.
+// ColdestLiquidC is the coldest that a liquid can be had without ice, C: from an ice bath or the
+// back of the fridge (judgement).
 const ColdestLiquidC = 1
 
-// IceForLiquidG gives the g of ice at 0 C that go in place of as much of a
-// liquid, so that the dough ends at desiredC after rising riseC. liquidC is how
-// cold the liquid can be had: ColdestLiquidC asks for ice only where
-// HeatBalanceLiquidC would be under that; tap temperature, for ice in place of chilling.
-//
-// It is 0 where the dough needs no ice. Melted ice is water: in place of milk it thins the dough's
-// solids. Ice straight from a freezer at -18 C cools by a tenth more
-// (38 kJ/kg; computed). ok is false where all of the liquid as ice would not
-// be enough, where the dough before its rise would be under 0 C, and as in HeatBalanceLiquidC.
-func IceForLiquidG(desiredC, riseC, liquidKg, specificHeatKJ, liquidC float64, others []Ingredient) (iceG float64, ok bool) {
+// IceForLiquidG is the ice at 0 C in place of as much of a liquid at liquidC, g, so that the dough
+// ends at desiredC after rising riseC; 0 where it needs none. ok is false where all of the liquid
+// as ice would not be enough, where the dough before its rise would be under 0 C, and as in
+// HeatBalanceLiquidC.
+func IceForLiquidG(
+	desiredC, riseC, liquidKg, specificHeatKJ, liquidC float64,
+	others []Ingredient,
+) (iceG float64, ok bool) {
 	needC, ok := HeatBalanceLiquidC(desiredC, riseC, liquidKg, specificHeatKJ, others)
 	if !ok || math.IsNaN(liquidC) {
 		return 0, false
@@ -136,37 +112,28 @@ func IceForLiquidG(desiredC, riseC, liquidKg, specificHeatKJ, liquidC float64, o
 	if meetC < 0 { // the ice would not melt
 		return 0, false
 	}
-	// Each kg of ice for liquid takes up this much more on its way to meetC.
-	gain := IceMeltKJ + HeatWaterKJ*meetC - specificHeatKJ*(meetC-liquidC)
-	iceKg, ok := answer(liquidKg * specificHeatKJ * (liquidC - needC) / gain)
-	if !ok || !(gain > 0 && iceKg <= liquidKg) {
-		return 0, false
-	}
-	return answer(1000 * iceKg)
+	return iceFor(meetC, needC, liquidKg, specificHeatKJ, liquidC)
 }
 
-// frictionRises are real rises in C (not the trade's factor, which is three or
-// four times that).
+// frictionRises are rises by kind of mixer alone, K: low, typical, high. Rise knows the minutes.
 var frictionRises = map[string][3]float64{
-	// About 1 C; a factor of 5 F for one loaf is 0.9 C (Cook's Illustrated, read). The ends are a judgement.
+	// A factor of 5 F for one loaf is 0.9 K (Cook's Illustrated, read). The ends are a judgement.
 	"hand": {0.5, 1, 2},
-	// Common practice. A factor of 20 F is 3.7 C (Cook's Illustrated, read). One page
-	// gives 2-3 F, 1.1-1.7 C, for a small mixer (read): below this range, for short mixing.
+	// Common practice. A factor of 20 F is 3.7 K (Cook's Illustrated, read). One page gives 2-3 F,
+	// 1.1-1.7 K, for a small mixer (read): below this range, for short mixing.
 	"stand mixer": {2, 4, 6},
 	// Common practice, enriched dough to full development, 10-15 min.
 	"planetary": {4, 6, 9},
 	"spiral":    {4, 6, 9},
-	// A factor of 25 F is 4.6 C (Cook's Illustrated, read). The ends are a judgement.
+	// A factor of 25 F is 4.6 K (Cook's Illustrated, read). The ends are a judgement.
 	"food processor": {3, 4.6, 7},
-	// 2-35 F in plants of 1905 (Wihlfahrt, read); 11 kJ/kg over 2.7 kJ/(kg K) is 4.1 C (derived from memory).
-	"high speed": {1.1, 4.1, 19.4},
+	// 2-35 F in plants of 1905 (Wihlfahrt, read); 11 Wh/kg (read) over 2.7 kJ/(kg K) is 14.7 K.
+	"high speed": {1.1, 14.7, 19.4},
 }
 
-// FrictionRiseC gives the real rise in C that mixing gives a dough, low,
-// typical and high: by "hand", "stand mixer" (home), "planetary", "spiral",
-// "food processor" or "high speed". It stands in for a rise measured in the house, which always beats it; the
-// spread is that wide because time, speed and load decide. ok is false for any
-// other word.
+// FrictionRiseC is the rise that mixing gives a dough, K, low, typical and high, by "hand", "stand
+// mixer" (home), "planetary", "spiral", "food processor" or "high speed". It stands where the
+// minutes are not asked for; ok is false for any other word.
 func FrictionRiseC(method string) (low, typical, high float64, ok bool) {
 	r, ok := frictionRises[method]
 	return r[0], r[1], r[2], ok

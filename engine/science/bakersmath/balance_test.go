@@ -67,128 +67,6 @@ func TestSugarCoolsTheDough(t *testing.T) {
 	}
 }
 
-// The worked dough of the water temperature rule, flour and room at 20 C or 30 C.
-func TestLiquidAgreesWithThePublishedBalance(t *testing.T) {
-	for _, c := range []struct{ flourC, waterC float64 }{{20, 20.5}, {30, 13.5}} {
-		others := []Ingredient{{MassKg: 1, SpecificHeatKJ: HeatFlourKJ, TempC: c.flourC}}
-		got, ok := HeatBalanceLiquidC(24, 3.7, 0.6, HeatWaterKJ, others)
-		if !ok || math.Abs(got-c.waterC) > 0.05 {
-			t.Errorf("flour %g: liquid %g, want %g", c.flourC, got, c.waterC)
-		}
-	}
-}
-
-// The printed examples of the trade's factor, mixed on paper at 60 % water.
-// With flour and room alike at T the factor k asks for water k*(D-r-T) away from
-// T and the balance for (c_flour+0.6*c_water)/(0.6*c_water) = 1.70 times
-// (D-r-T): the gap between the two is the same for all, and known.
-func TestBalanceBesideTheFactorExamples(t *testing.T) {
-	table := examples(t)
-	tried := 0
-	for _, id := range []string{"W01", "W02", "W03", "W04", "W06", "W07"} {
-		n := table[id].in
-		var desired, factor, flour, room, friction float64
-		switch id {
-		case "W01":
-			desired, factor, flour, room, friction = n[0], n[1], n[2], n[3], n[4]
-		case "W02": // the preferment, at the flour's temperature, goes with the flour
-			desired, factor, flour, room, friction = n[0], n[1], n[2], n[2], n[3]
-		case "W03":
-			desired, factor, flour, room, friction = n[0], n[1], n[3], n[4], n[2]
-		case "W04":
-			desired, factor, flour, room, friction = n[0], n[1], n[3], n[4], n[5]
-		default:
-			desired, factor, flour, room = n[0]/3, 3, n[1], n[2]
-		}
-		water, rise := table[id].published[0], friction/factor
-		if id != "W04" {
-			desired, flour, room, water, rise = celsius(desired), celsius(flour), celsius(room), celsius(water), rise/1.8
-		}
-		others := []Ingredient{{MassKg: 1, SpecificHeatKJ: HeatFlourKJ, TempC: flour}}
-		got, ok := HeatBalanceLiquidC(desired, rise, 0.6, HeatWaterKJ, others)
-		if !ok {
-			t.Fatalf("%s: refused", id)
-		}
-		// The published water in the balance: how far the trade's dough is off in it.
-		mixed := append(others, Ingredient{MassKg: 0.6, SpecificHeatKJ: HeatWaterKJ, TempC: water})
-		dough, ok := HeatBalanceDoughC(mixed, rise)
-		share := 0.6 * HeatWaterKJ / (HeatFlourKJ + 0.6*HeatWaterKJ)
-		if !ok || math.Abs(dough-desired-share*(water-got)) > 1e-9 {
-			t.Errorf("%s: dough %g for %g, water %g for %g", id, dough, desired, water, got)
-		}
-		if flour == room {
-			tried++
-			gap := desired - rise - flour
-			if math.Abs(got-flour-gap/share) > 1e-9 || math.Abs(water-flour-factor*gap) > 1e-9 {
-				t.Errorf("%s: balance %g, published %g, flour %g, gap %g", id, got, water, flour, gap)
-			}
-		}
-	}
-	if tried != 3 {
-		t.Errorf("%d examples with flour and room alike", tried)
-	}
-}
-
-// I05 backwards: its water gives its dough.
-func TestTextbookDoughBackwards(t *testing.T) {
-	e := examples(t)["I05"]
-	flour, water, start, hydration := e.in[0], e.in[1], e.in[2], e.in[3]
-	rise := (flour + water) * hydration / (flour*HeatFlourKJ + water*HeatWaterKJ)
-	got, ok := HeatBalanceDoughC([]Ingredient{
-		{MassKg: flour, SpecificHeatKJ: HeatFlourKJ, TempC: start},
-		{MassKg: water, SpecificHeatKJ: HeatWaterKJ, TempC: e.recomputed[0]},
-	}, rise)
-	if !ok || math.Abs(got-start) > 0.005 {
-		t.Errorf("dough %g, want %g", got, start)
-	}
-}
-
-// The ice table of the trade is the case of water alone.
-func TestIceForLiquidAgreesWithTheIceTable(t *testing.T) {
-	table := examples(t)
-	for _, id := range []string{"I02", "I03", "I04"} {
-		tap, wanted := celsius(table[id].in[0]), celsius(table[id].in[1])
-		got, ok := IceForLiquidG(wanted, 0, 1, HeatWaterKJ, tap, nil)
-		// The table is printed to three places, and has 80 where 334/4.18 is 79.9.
-		if !ok || math.Abs(got/1000-table[id].published[0]) > 0.0028 {
-			t.Errorf("%s: %g, published %g", id, got/1000, table[id].published[0])
-		}
-	}
-	// I01 adds its ice; put in place of water it is 4.0 kg.
-	if got, ok := IceForLiquidG(10, 0, 40, HeatWaterKJ, 20, nil); !ok || math.Abs(got-4000) > 5 {
-		t.Errorf("%g g", got)
-	}
-}
-
-// A rich dough in a hot room.
-func TestIceInARichDough(t *testing.T) {
-	others := []Ingredient{
-		{MassKg: 1, SpecificHeatKJ: HeatFlourKJ, TempC: 30},
-		{MassKg: 0.2, SpecificHeatKJ: HeatSugarKJ, TempC: 30, Dissolves: true},
-		{MassKg: 0.2, SpecificHeatKJ: HeatButterKJ, TempC: 18, Butter: true},
-	}
-	// All meet at 24-8 = 16 C; the butter gives heat where it hardens again.
-	need, ok := HeatBalanceLiquidC(24, 8, 0.5, HeatMilkKJ, others)
-	if want := 16 + (1*1.76*(16-30)+0.2*(1.25*(16-30)+17)+0.2*4.5*(16-18))/(0.5*3.9); !ok || math.Abs(need-want) > 1e-9 {
-		t.Errorf("milk at %g, want %g", need, want)
-	}
-	if ice, ok := IceForLiquidG(24, 8, 0.5, HeatMilkKJ, ColdestLiquidC, others); !ok || ice != 0 {
-		t.Errorf("milk at %g C is cold enough, yet %g g of ice", need, ice)
-	}
-	// 3 C more of rise, and chilled milk is no longer enough.
-	need, _ = HeatBalanceLiquidC(24, 11, 0.5, HeatMilkKJ, others)
-	ice, ok := IceForLiquidG(24, 11, 0.5, HeatMilkKJ, ColdestLiquidC, others)
-	if !ok || !(need < ColdestLiquidC) || !(ice > 0) {
-		t.Errorf("milk at %g C, ice %g g, %v", need, ice, ok)
-	}
-	if _, ok := IceForLiquidG(24, 11, 0.02, HeatMilkKJ, ColdestLiquidC, others); ok {
-		t.Error("20 g of ice cannot do it")
-	}
-	if _, ok := IceForLiquidG(5, 6, 0.5, HeatMilkKJ, 20, others); ok {
-		t.Error("ice in a frozen dough")
-	}
-}
-
 // Either side of where ice begins and of where all of the liquid is ice.
 func TestIceLimits(t *testing.T) {
 	for _, at := range []float64{19.5, 20} {
@@ -196,12 +74,14 @@ func TestIceLimits(t *testing.T) {
 			t.Errorf("water wanted at 20 C and had at %g: %g g", at, ice)
 		}
 	}
-	if ice, ok := IceForLiquidG(20, 0, 1, HeatWaterKJ, 20.1, nil); !ok || !(ice > 0.9 && ice < 1.1) {
+	if ice, ok := IceForLiquidG(20, 0, 1, HeatWaterKJ, 20.1, nil); !ok ||
+		!(ice > 0.9 && ice < 1.1) {
 		t.Errorf("a tenth of a degree: %g g", ice)
 	}
 	// 1 kg flour from 30 to 20 C gives 17.6 kJ; ice that ends at 20 C takes 417.6 a kg: 42.15 g.
 	flour := []Ingredient{{MassKg: 1, SpecificHeatKJ: HeatFlourKJ, TempC: 30}}
-	if ice, ok := IceForLiquidG(20, 0, 0.0422, HeatWaterKJ, 20, flour); !ok || math.Abs(ice-42.15) > 0.01 {
+	if ice, ok := IceForLiquidG(20, 0, 0.0422, HeatWaterKJ, 20, flour); !ok ||
+		math.Abs(ice-42.15) > 0.01 {
 		t.Errorf("%g g, %v", ice, ok)
 	}
 	if _, ok := IceForLiquidG(20, 0, 0.0421, HeatWaterKJ, 20, flour); ok {
@@ -212,8 +92,14 @@ func TestIceLimits(t *testing.T) {
 func drawIngredients(t *rapid.T) []Ingredient {
 	var out []Ingredient
 	for range rapid.IntRange(1, 5).Draw(t, "others") {
-		i := Ingredient{MassKg: rapid.Float64Range(0, 50).Draw(t, "kg"), SpecificHeatKJ: rapid.Float64Range(0.5, 5).Draw(t, "heat"),
-			TempC: rapid.Float64Range(0, 45).Draw(t, "at"), Butter: rapid.Bool().Draw(t, "butter"), Dissolves: rapid.Bool().Draw(t, "dissolves")}
+		i := Ingredient{
+			MassKg:         rapid.Float64Range(0, 50).Draw(t, "kg"),
+			SpecificHeatKJ: rapid.Float64Range(0.5, 5).Draw(t, "heat"),
+			TempC: rapid.Float64Range(0, 45).
+				Draw(t, "at"),
+			Butter:    rapid.Bool().Draw(t, "butter"),
+			Dissolves: rapid.Bool().Draw(t, "dissolves"),
+		}
 		if i.Butter {
 			i.SpecificHeatKJ = HeatButterKJ
 		}
@@ -225,7 +111,14 @@ func drawIngredients(t *rapid.T) []Ingredient {
 // What they give and take adds up to nothing, by the slow road too.
 func TestDoughBalancesProperty(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		all := append(drawIngredients(t), Ingredient{MassKg: rapid.Float64Range(0.1, 20).Draw(t, "water"), SpecificHeatKJ: HeatWaterKJ, TempC: 20})
+		all := append(
+			drawIngredients(t),
+			Ingredient{
+				MassKg:         rapid.Float64Range(0.1, 20).Draw(t, "water"),
+				SpecificHeatKJ: HeatWaterKJ,
+				TempC:          20,
+			},
+		)
 		rise := rapid.Float64Range(0, 10).Draw(t, "rise")
 		dough, ok := HeatBalanceDoughC(all, rise)
 		if !ok {
@@ -252,31 +145,41 @@ func TestDoughBalancesProperty(t *testing.T) {
 func TestLiquidInvertsDoughProperty(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		others := drawIngredients(t)
-		desired, rise := rapid.Float64Range(10, 35).Draw(t, "desired"), rapid.Float64Range(0, 10).Draw(t, "rise")
-		liquid := Ingredient{MassKg: rapid.Float64Range(0.1, 50).Draw(t, "liquid"), SpecificHeatKJ: rapid.Float64Range(2, 4.18).Draw(t, "its heat")}
+		desired, rise := rapid.Float64Range(10, 35).
+			Draw(t, "desired"),
+			rapid.Float64Range(0, 10).
+				Draw(t, "rise")
+		liquid := Ingredient{
+			MassKg:         rapid.Float64Range(0.1, 50).Draw(t, "liquid"),
+			SpecificHeatKJ: rapid.Float64Range(2, 4.18).Draw(t, "its heat"),
+		}
 		var ok bool
-		liquid.TempC, ok = HeatBalanceLiquidC(desired, rise, liquid.MassKg, liquid.SpecificHeatKJ, others)
+		liquid.TempC, ok = HeatBalanceLiquidC(
+			desired,
+			rise,
+			liquid.MassKg,
+			liquid.SpecificHeatKJ,
+			others,
+		)
 		if !ok {
 			t.Fatal("refused")
 		}
-		if got, ok := HeatBalanceDoughC(append(others, liquid), rise); !ok || math.Abs(got-desired) > 1e-8 {
+		if got, ok := HeatBalanceDoughC(append(others, liquid), rise); !ok ||
+			math.Abs(got-desired) > 1e-8 {
 			t.Fatalf("dough %g, wanted %g with liquid at %g", got, desired, liquid.TempC)
-		}
-		water, ok := HeatBalanceWaterC(desired, rise, liquid.MassKg, 0, others)
-		same, ok2 := HeatBalanceLiquidC(desired, rise, liquid.MassKg, HeatWaterKJ, others)
-		if !ok || !ok2 || math.Abs(water-same) > 1e-9*(1+math.Abs(same)) {
-			t.Fatalf("water %g, liquid %g", water, same)
 		}
 	})
 }
 
-// The ice found, melted and mixed in with the rest of the liquid, gives the dough asked for;
-// for water it is what HeatBalanceWaterC has.
+// The ice found, melted and mixed in with the rest of the liquid, gives the dough asked for.
 func TestIceForLiquidProperty(t *testing.T) {
 	answered := 0
 	rapid.Check(t, func(t *rapid.T) {
 		others := drawIngredients(t)
-		desired, rise := rapid.Float64Range(18, 30).Draw(t, "desired"), rapid.Float64Range(0, 10).Draw(t, "rise")
+		desired, rise := rapid.Float64Range(18, 30).
+			Draw(t, "desired"),
+			rapid.Float64Range(0, 10).
+				Draw(t, "rise")
 		liquid := rapid.Float64Range(0.1, 100).Draw(t, "liquid")
 		heat := rapid.SampledFrom([]float64{HeatWaterKJ, HeatMilkKJ, HeatEggKJ}).Draw(t, "its heat")
 		at := rapid.Float64Range(0.5, 35).Draw(t, "at")
@@ -285,7 +188,14 @@ func TestIceForLiquidProperty(t *testing.T) {
 		switch {
 		case !ok:
 			// Refused only where all of it as ice still leaves the dough too warm.
-			iced := append(others, Ingredient{MassKg: liquid, SpecificHeatKJ: HeatWaterKJ, TempC: -IceMeltKJ / HeatWaterKJ})
+			iced := append(
+				others,
+				Ingredient{
+					MassKg:         liquid,
+					SpecificHeatKJ: HeatWaterKJ,
+					TempC:          -IceMeltKJ / HeatWaterKJ,
+				},
+			)
 			if dough, _ := HeatBalanceDoughC(iced, rise); dough < desired-1e-6 {
 				t.Fatalf("refused, yet ice alone gives %g of %g", dough, desired)
 			}
@@ -304,15 +214,20 @@ func TestIceForLiquidProperty(t *testing.T) {
 		if dough, ok := HeatBalanceDoughC(mixed, rise); !ok || math.Abs(dough-desired) > 1e-7 {
 			t.Fatalf("%g g ice: dough %g, wanted %g", g, dough, desired)
 		}
-		if heat == HeatWaterKJ && ice < 0.999*liquid {
-			if back, ok := HeatBalanceWaterC(desired, rise, liquid, ice, others); !ok || math.Abs(back-at) > 1e-5*(1+math.Abs(at)) {
-				t.Fatalf("water %g, wanted %g", back, at)
-			}
-		}
 	})
 	if answered == 0 {
 		t.Error("no draw needed ice")
 	}
+}
+
+// Specific heats from memory beside those of their make-up: 4.18 for water, 2.0 for protein, 1.98
+// for fat (Choi & Okos at 20 C, memory); salt 0.864 (handbooks, memory). Cold water comes at 1 C.
+func TestSpecificHeatsByMakeUp(t *testing.T) {
+	near(t, "egg, 76 % water", HeatEggKJ, 0.76*4.18+0.24*2.0, 0.3)
+	near(t, "milk, 87.7 % water", HeatMilkKJ, 0.877*4.18+0.123*1.8, 0.15)
+	near(t, "oil", HeatOilKJ, 1.98, 0.05)
+	near(t, "salt", HeatSaltKJ, 0.864, 0.03)
+	near(t, "coldest liquid", ColdestLiquidC, 1, 0.1)
 }
 
 func TestBalanceRefusals(t *testing.T) {
@@ -364,7 +279,7 @@ func TestFrictionRise(t *testing.T) {
 		{"food processor", 25.0 / 3 / 1.8, true},
 		{"planetary", 6, true},
 		{"spiral", 6, true},
-		{"high speed", 11 / 2.7, true},
+		{"high speed", 39.6 / 2.7, true},
 		{"high speed", 35 / 1.8, true},
 	} {
 		low, typical, high, ok := FrictionRiseC(c.method)
@@ -375,7 +290,8 @@ func TestFrictionRise(t *testing.T) {
 			t.Errorf("%s: %g in %g..%g is %v", c.method, c.riseC, low, high, inside)
 		}
 	}
-	if low, typical, high, ok := FrictionRiseC("deep frying"); ok || low != 0 || typical != 0 || high != 0 {
+	if low, typical, high, ok := FrictionRiseC("deep frying"); ok || low != 0 || typical != 0 ||
+		high != 0 {
 		t.Error("frying answered")
 	}
 }

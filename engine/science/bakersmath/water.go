@@ -1,15 +1,12 @@
 package bakersmath
 
-import "math"
-
-// WaterTemperature is the trade factor: factorK*desired less friction and the
-// temperatures of all the others (flour, room, preferment), in one unit
-// throughout, C or F. factorK is 3 for flour and room, 4 with a preferment;
-// friction is factorK times the dough's real rise, as the trade keeps it.
+// WaterTemperature is the trade factor: factorK times the dough wanted, less friction and the
+// temperatures of the others (flour, room, preferment), in one unit throughout, C or F. factorK is
+// 3 for flour and room, 4 with a preferment; friction is factorK times the dough's real rise.
 //
-// The factor counts the room as if it lay in the bowl, and knows nothing of
-// cold eggs, milk or butter: beyond 6 C either side of 22 C, or in a rich
-// dough, trust HeatBalanceWaterC. NaN for NaN.
+// It is the check of Water and never the answer. It counts the room as if it were in the bowl, and
+// leaves out cold eggs, milk and butter. Flour and preferment go in at their own temperatures. NaN
+// for NaN.
 func WaterTemperature(factorK, desired, friction float64, others ...float64) float64 {
 	t := factorK*desired - friction
 	for _, other := range others {
@@ -18,37 +15,8 @@ func WaterTemperature(factorK, desired, friction float64, others ...float64) flo
 	return t
 }
 
-// MeltingAsCoolingC is what ice takes up in melting, as degrees C of water:
-// 334 kJ/kg over 4.18, rounded by the trade to 80 (144 degrees F).
-const MeltingAsCoolingC = 80
-
-// IceReplacing gives the kg of ice at 0 C that stands for as much of waterKg,
-// so that both together are waterKg at wantedC: waterKg*(tap-wanted)/(tap+80).
-// Not the same as IceAdded: the two differ by a tenth. No ice is needed for
-// wantedC at or above tapC. ok is false for wantedC below 0 C.
-func IceReplacing(waterKg, tapC, wantedC float64) (iceKg float64, ok bool) {
-	return ice(waterKg, tapC, wantedC, tapC)
-}
-
-// IceAdded gives the kg of ice at 0 C to add on top of waterKg of tap water to
-// bring all of it to wantedC: waterKg*(tap-wanted)/(wanted+80). Limits as
-// IceReplacing.
-func IceAdded(waterKg, tapC, wantedC float64) (iceKg float64, ok bool) {
-	return ice(waterKg, tapC, wantedC, wantedC)
-}
-
-func ice(waterKg, tapC, wantedC, divisorC float64) (float64, bool) {
-	if !(waterKg >= 0 && wantedC >= 0) || math.IsNaN(tapC) {
-		return 0, false
-	}
-	if wantedC >= tapC {
-		return 0, true
-	}
-	return answer(waterKg * (tapC - wantedC) / (divisorC + MeltingAsCoolingC))
-}
-
-// Specific heats in kJ/(kg K) for the heat balance, and what melting ice and
-// dissolving sugar take up.
+// Specific heats in kJ/(kg K) for the heat balance, and the heat of melting ice and dissolving
+// sugar.
 const (
 	HeatFlourKJ         = 1.76 // read
 	HeatWaterKJ         = 4.18 // read

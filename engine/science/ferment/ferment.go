@@ -1,50 +1,34 @@
-// Package ferment says how fast baker's yeast makes gas in a dough: the
-// molality of the dough water, the two factors that slow or speed the yeast,
-// and hours at any temperature turned into hours at 26 C.
+// Package ferment models how fast baker's yeast makes gas in a dough: the molality of the dough's
+// water, the pace of a strain at a molality and at a temperature, the heat that kills it, and the
+// error of a rise.
 //
-// It is called by whoever follows a part through its steps. It never reads an
-// ingredient table, never knows a step from another, never follows the growth
-// of yeast, and does not apply to panettone or sourdough (other yeast).
+// Packages facts and history call it. It reads no ingredient table and follows no step. Yeast mass
+// is constant for 2 h (+26 % from 2 to 4 h, read); growth over a night is left out. It does not
+// apply to panettone or sourdough, which have other yeasts.
 //
-// Expansion is counted in percent-hours at 26 C:
+// A rise is counted in percent-hours at 26 C:
 //
 //	E = integral of TemperatureFactor(T) * OsmoticFactor(m) * Y dt
 //
-// with Y the yeast in % on flour as instant and t in hours. Yeast mass is
-// constant for 2 h (+26 % from 2 to 4 h, read); overnight growth is left out.
-// The evidence is weak and every answer carries one of the error factors.
+// with Y the yeast in % on flour as instant and t in hours. The evidence is weak: each figure
+// carries its error.
 package ferment
 
 import "math"
 
-// Error factors: the true figure may be this many times larger or smaller.
-// Computed from the fits' residuals and rounded up; a judgement.
+// Error factors: the true figure may be this many times larger or smaller. Computed from the fits'
+// residuals and rounded up (judgement).
 const (
 	OsmoticErrorFactor = 1.5 // OsmoticFactor, both strains; rms in the fit 1.3
 	FermentErrorFactor = 1.6 // E of a same-day dough: 0.48 in ln, all parts in quadrature
 	RetardErrorFactor  = 1.8 // E with a long retard in it
-	ColdErrorFactor    = 1.5 // TemperatureFactor below ColdBelowC: practice says 2.25 from 5.6 to 10 C, the curve 3.4
+	ColdErrorFactor    = 1.5 // TemperatureFactor below ColdBelowC
 	ColdBelowC         = 8
 )
 
-// Limits of E in percent-hours at 26 C. DoublingE is one doubling, from three
-// published cards (read) that give 1.06, 1.21 and 1.54; computed. The rest
-// are starting limits: judgements, for a house to move.
-const (
-	DoublingE = 1.25
-
-	BulkLowE, BulkHighE                     = 0.9, 1.9
-	FinalProofLowE, FinalProofHighE         = 0.7, 1.5
-	LaminatedProofLowE, LaminatedProofHighE = 0.6, 1.1 // three-quarter proof
-	BulkRetardLowE, BulkRetardHighE         = 0.9, 2.4 // bulk and retard together
-	RipeE                                   = 3
-)
-
-// Grams of instant yeast that raise dough as one gram of the other kind does.
-const (
-	InstantPerActiveDry = 0.75 // 0.70-0.83; from the fresh-to-active-dry and fresh-to-instant pairs of two textbooks, computed
-	InstantPerFresh     = 0.35 // 0.33-0.35; Gisslen, Professional Cooking, read
-)
+// DoublingE is one doubling, percent-hours at 26 C: the mean of three published cards, which come
+// to 1.06, 1.21 and 1.54 by this model (computed).
+const DoublingE = 1.25
 
 // Molar masses in kg per mol, and the two working figures of Molality.
 const (
@@ -52,18 +36,16 @@ const (
 	molarMonosaccharide = 0.1802
 	molarSalt           = 0.05844
 
-	// FlourSugar is the sugar a flour brings, as a fraction of its mass,
-	// counted as monosaccharide.
+	// FlourSugar is the sugar a flour brings, as a fraction of its mass, counted as monosaccharide.
 	FlourSugar = 0.015
-	// BoundWater is the water flour holds that dissolves nothing, per mass of
-	// flour: a working assumption (a fit on total water does as well).
+	// BoundWater is the water flour holds that dissolves nothing, per mass of flour: a working
+	// assumption (a fit on total water does as well).
 	BoundWater = 0.12
 )
 
-// Solutes is what a dough's water holds, in grams. FlourG is all the flour,
-// preferments included, and WaterG all the water of the ingredients except
-// the flour's own 14 %. MonosaccharideG is glucose, fructose, galactose and
-// invert sugar. OtherG is anything else that dissolves, with its mean molar
+// Solutes is what a dough's water holds, in grams. FlourG is all the flour, preferments included;
+// WaterG is all the water of the ingredients but the flour's own 14 %. MonosaccharideG is glucose,
+// fructose, galactose and invert sugar. OtherG is anything else that dissolves, with its mean molar
 // mass OtherMolar in g/mol, one osmole a mole.
 type Solutes struct {
 	SucroseG, MonosaccharideG, LactoseG, MaltoseG, SaltG float64
@@ -73,15 +55,14 @@ type Solutes struct {
 
 // Molality gives osmoles per kg of free water.
 //
-// Sucrose counts twice: invertase splits it within tens of minutes of mixing
-// (Voica & Codina, read). Salt counts twice for its two ions. Maltose counts
-// once, since yeast splits it inside the cell (judgement), and lactose once,
-// since yeast leaves it. Alcohol is left out: no figure for its effect
-// in dough was found. Checked against the 35-100 atm of a fermentation
-// handbook at 24.5 atm per osmol/kg: 39 lean, 97 at 20 % sugar.
+// Sucrose counts twice: invertase splits it within tens of minutes of mixing (Voica & Codina,
+// read). Salt counts twice for its two ions. Maltose counts once, since yeast splits it inside the
+// cell (judgement), and lactose once, since yeast leaves it. Alcohol is left out: no figure for its
+// effect in dough was found. At 24.5 atm per osmol/kg a lean dough comes to 39 atm and one of 20 %
+// sugar to 97; a fermentation handbook has 35 to 100 atm over the range of formulas (read).
 //
-// ok is false where the flour binds all the water (WaterG <= 0.12*FlourG),
-// where a mass is negative or not finite, and where OtherG has no molar mass.
+// ok is false where the flour binds all the water (WaterG <= 0.12*FlourG), where a mass is negative
+// or not finite, and where OtherG has no molar mass.
 func Molality(s Solutes) (osmolPerKg float64, ok bool) {
 	other := 0.0
 	if s.OtherG != 0 {
@@ -90,7 +71,9 @@ func Molality(s Solutes) (osmolPerKg float64, ok bool) {
 		}
 		other = s.OtherG / s.OtherMolar
 	}
-	for _, grams := range [...]float64{s.SucroseG, s.MonosaccharideG, s.LactoseG, s.MaltoseG, s.SaltG, s.OtherG, s.WaterG, s.FlourG} {
+	for _, grams := range [...]float64{
+		s.SucroseG, s.MonosaccharideG, s.LactoseG, s.MaltoseG, s.SaltG, s.OtherG, s.WaterG, s.FlourG,
+	} {
 		if !(grams >= 0) {
 			return 0, false
 		}
@@ -99,8 +82,8 @@ func Molality(s Solutes) (osmolPerKg float64, ok bool) {
 	if !(freeWaterG > 0) || math.IsInf(freeWaterG, 1) {
 		return 0, false
 	}
-	mmol := 2*s.SucroseG/molarDisaccharide + (s.MonosaccharideG+FlourSugar*s.FlourG)/molarMonosaccharide +
-		(s.LactoseG+s.MaltoseG)/molarDisaccharide + 2*s.SaltG/molarSalt + 1000*other
+	mmol := (2*s.SucroseG+s.LactoseG+s.MaltoseG)/molarDisaccharide +
+		(s.MonosaccharideG+FlourSugar*s.FlourG)/molarMonosaccharide + 2*s.SaltG/molarSalt + 1000*other
 	m := mmol / freeWaterG
 	if math.IsInf(m, 0) || math.IsNaN(m) {
 		return 0, false
@@ -111,28 +94,30 @@ func Molality(s Solutes) (osmolPerKg float64, ok bool) {
 // Strain is a kind of baker's yeast.
 type Strain int
 
-// The strains. Unmarked yeast is Standard.
+// The strains. Unsaid is yeast of which no strain is written: it goes by the standard curve, with
+// the wider error.
 const (
 	Standard Strain = iota
 	Osmotolerant
+	Unsaid
 )
 
-// OsmoticFactor gives the gas rate of a strain at a molality in osmol per kg
-// of free water, against standard yeast without stress (1).
+// halfPaceMolality is where standard yeast works at half its pace, osmol/kg: fitted to six points
+// with the exponent of the Hill curve, 3.31 +/- 0.38 and 4.1 +/- 1.5, which is rounded to 4.
+const halfPaceMolality = 3.3
+
+// OsmoticFactor gives the gas rate of a strain at a molality in osmol per kg of free water, against
+// standard yeast without stress (1).
 //
-//	Standard      1 / (1 + (m/3.3)^4)      fit: m50 3.31 +/- 0.38, n 4.1 +/- 1.5, computed
+//	Standard      1 / (1 + (m/3.3)^4)      fit to six points, computed
 //	Osmotolerant  0.85 / (1 + (m/5.2)^4)   an estimate from two constraints, not a fit
 //
-// The curves cross near 2.25 osmol/kg (5-6 % sugar). Valid 0 to about 4.9
-// osmol/kg (30 % sugar on flour), too kind above 25 % sugar. Salt acts only
-// through osmosis here; its true effect is likely larger. The two curves give
-// a ratio of 1.4 at 11 % sugar where one timing gave almost 2. Error:
-// OsmoticErrorFactor. NaN for a molality that is negative or NaN, or an
-// unknown strain.
+// Pace has the error and the range. NaN for a molality that is negative or NaN, or an unknown
+// strain.
 func OsmoticFactor(molality float64, strain Strain) float64 {
-	top, half := 1.0, 3.3
+	top, half := 1.0, float64(halfPaceMolality)
 	switch strain {
-	case Standard:
+	case Standard, Unsaid:
 	case Osmotolerant:
 		top, half = 0.85, 5.2
 	default:
@@ -146,10 +131,9 @@ func OsmoticFactor(molality float64, strain Strain) float64 {
 	return top / (1 + x*x)
 }
 
-// Cardinal temperatures of gas production in dough, C. Fitted to four relative
-// rates (three practitioner statements, one trade magazine's) with priors
-// set by hand; computed. Growth runs cooler (34.5 and 41.8): never use growth
-// constants for proofing.
+// Cardinal temperatures of gas production in dough, C. Fitted to four relative rates (three
+// practitioner statements, one trade magazine's) with priors set by hand (computed). Growth runs
+// cooler (34.5 and 41.8): its constants do not serve for proofing.
 const (
 	GasMinimumC = 0.5
 	GasOptimumC = 38
@@ -157,8 +141,7 @@ const (
 	ReferenceC  = 26 // inside the published dough temperatures, where the curve is best known
 )
 
-// cardinal is the cardinal temperature model with inflection (Rosso 1993), 1
-// at the optimum.
+// cardinal is the cardinal temperature model with inflection (Rosso 1993), 1 at the optimum.
 func cardinal(tC float64) float64 {
 	if tC <= GasMinimumC || tC >= GasMaximumC {
 		return 0
@@ -171,11 +154,9 @@ func cardinal(tC float64) float64 {
 
 var cardinalAtReference = cardinal(ReferenceC)
 
-// TemperatureFactor gives the gas rate at a dough temperature in C against 26
-// C (1): 0.021 at 4 C, 1.653 at the optimum of 38 C, and 0 at or outside 0.5
-// and 45 C. Zero above 45 C is not death, which is a separate limit (about 59
-// C in dough). Known to about 20 % between 17 and 36 C, to ColdErrorFactor
-// below ColdBelowC. NaN for NaN.
+// TemperatureFactor gives the gas rate at a dough temperature in C against 26 C (1): 0.021 at 4 C,
+// 1.653 at the optimum of 38 C, and 0 at or outside 0.5 and 45 C. 0 above 45 C is not death: see
+// Dead. TemperatureError has its error. NaN for NaN.
 func TemperatureFactor(tC float64) float64 {
 	return cardinal(tC) / cardinalAtReference
 }

@@ -108,7 +108,7 @@ var fields = [...]field{
 	{"ThawHours", func(l *Limits) *Limit { return &l.ThawHours }, false, "thawing"},
 }
 
-// ForCode is what the jurisdiction of that code asks (see Codes); false for an unknown one.
+// ForCode is what the jurisdiction of that code asks; false for an unknown one.
 func ForCode(code string) (Limits, bool) {
 	for _, l := range codes {
 		if l.Code == code {
@@ -116,15 +116,6 @@ func ForCode(code string) (Limits, bool) {
 		}
 	}
 	return Limits{}, false
-}
-
-// Codes lists the jurisdictions, in a fixed order.
-func Codes() []string {
-	names := make([]string, len(codes))
-	for i, l := range codes {
-		names[i] = l.Code
-	}
-	return names
 }
 
 // Strictest takes of each figure the strictest that any of the codes named has: what keeps it keeps them all, cooling included,

@@ -13,7 +13,8 @@ func plain(d, ref, z float64) Kill {
 	return NewKill(Line{DMin: d, RefC: ref, ZC: z, LowC: 0, HighC: 200})
 }
 
-// Worked figures: 60 to 70 C at 2 C a minute. The trapezoid on the rate overstates a rising core; the integral does not care for steps.
+// Figures expected of 60 to 70 C at 2 C a minute (computed). The trapezoid on the rate overstates a
+// rising core; the integral is the same in any number of steps.
 func TestLethalityWorked(t *testing.T) {
 	bun, batter := plain(3.14, 61, 6.58), plain(16.5, 61, 10.4)
 	for _, steps := range []int{1, 5, 20, 333} {
@@ -33,7 +34,7 @@ func TestLethalityWorked(t *testing.T) {
 			sum += (bun.Log(a, a, 1) + bun.Log(b, b, 1)) / 2 * 5 / float64(steps)
 		}
 		if !near(sum, want, 0.005) {
-			t.Errorf("trapezoid in %d steps: %.4f, published %v", steps, sum, want)
+			t.Errorf("trapezoid in %d steps: %.4f, expected %v", steps, sum, want)
 		}
 	}
 	if got := batter.Log(60, 70, 5); !near(got, 0.89, 0.005) {

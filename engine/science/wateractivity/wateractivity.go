@@ -1,49 +1,83 @@
-// Package wateractivity estimates the water activity of sugar and salt
-// solutions at 25 C: syrups, fillings, and the water of a dough.
+// Package wateractivity estimates the water activity of sugar and salt solutions at 25 C: syrups,
+// jams, fillings, ganaches, and the water of a dough or a crumb.
 //
-// It is called by whoever works out the figures of a part from its
-// ingredients. It never reads an ingredient table, never corrects for starch
-// or protein (they are outside the model: see CrumbPolymerDrop), never estimates
-// cookies, crusts or dry pastes (use a measured value), and never rounds towards safety:
-// a caller answering a food-safety question adds the working error and takes
-// the higher activity.
+// Package facts calls it. It reads no ingredient table and never rounds towards safety: an answer
+// about food safety takes the high end of Estimate, which counts no water as bound.
 //
-// Each solute is taken alone in all of the water and the activities are
-// multiplied (Ross K.D., Food Technol. 29(3):26, 1975; basis memory). Sugars
-// and glycerol follow Norrish, aw = xw*exp(-K*xs^2) on mole fractions (Norrish
-// R.S., J. Food Technol. 1:25, 1966; basis memory). Salt follows Pitzer.
+// All sugars go into one equation for the mixture (Norrish R.S., J. Food Technol. 1:25, 1966;
+// memory):
 //
-// Ross is good to about 0.01 above aw 0.80 and worse below, and worse again
-// for salt and sugar together below 0.85. It also depends on how sugars are
-// named: glucose and fructose entered apart give a higher activity than the
-// same mass entered as one sugar (about 0.015 at the strength of honey).
+//	ln(aw/xw) = -(sum of sqrt(K) x)^2      x mole fractions, K one constant a solute
+//
+// Salt follows Pitzer and is multiplied in (Ross K.D., Food Technol. 29(3):26, 1975; memory). A
+// product of single sugars, which Ross has too, reads high where sugars are mixed: 0.83 for a syrup
+// that is published at 0.75.
 package wateractivity
 
-import "math"
+import (
+	"math"
 
-// Working errors in aw, either way, at 25 C. All are judgements; only the
-// plain syrups were tested against published tables.
-const (
-	WorkingErrorSyrup   = 0.01 // plain sugar syrups up to about 60 % w/w
-	WorkingErrorJam     = 0.04 // jams and fruit fillings
-	WorkingErrorCustard = 0.01 // pastry cream and other milk custards
-	WorkingErrorCrumb   = 0.02 // baked crumb, after CrumbPolymerDrop
+	"forebake/engine/figure"
 )
 
-// CrumbPolymerDrop is what starch and protein take off the solutes' aw in
-// crumb at 35-42 % moisture, give or take CrumbPolymerDropError. Derived: the
-// solutes alone give about 0.973 for lean crumb against a published
-// 0.95-0.96. Of does not apply it.
+// Class is a kind of food, by how far the published points lie from the equation.
+type Class uint8
+
+// The classes.
+const (
+	Syrup   Class = iota // sugars in water: syrups, glazes, honey
+	Custard              // milk, cream and egg with sugar; buttercream
+	Jam                  // fruit and sugar: acid and pectin are left out
+	Ganache              // chocolate and cream: cocoa solids hold water
+	Crumb                // dough, cake and baked crumb: starch and protein hold water
+	classCount
+)
+
+// Working errors in aw, either way: each holds the published points of its class in
+// testdata/tables/water-activity-mixtures.csv, and for Syrup those of water-activity.csv.
+const (
+	WorkingErrorSyrup   = 0.01
+	WorkingErrorCustard = 0.02
+	WorkingErrorJam     = 0.04
+	WorkingErrorGanache = 0.03
+	WorkingErrorCrumb   = 0.03
+
+	// workingErrorStrong holds the points under aw 0.70 and those past saturation; it comes in
+	// evenly from 0.75 down, so that a stronger solution never has the higher high end.
+	workingErrorStrong = 0.05
+	strongBelow        = 0.70
+	strongFrom         = 0.75
+	// fructoseError times 1-aw holds the points of fructose alone; it fades to nothing where
+	// fructose is half of the sugars, at which invert sugar fits.
+	fructoseError = 0.37
+)
+
+var workingErrors = [classCount]float64{
+	Syrup: WorkingErrorSyrup, Custard: WorkingErrorCustard, Jam: WorkingErrorJam,
+	Ganache: WorkingErrorGanache, Crumb: WorkingErrorCrumb,
+}
+
+// Water held by solids, g a gram, which dissolves nothing (judgement). Fitted to no measurement:
+// Estimate counts it in its middle and low end, and not in its high end.
+const (
+	boundByCocoa       = 0.25 // fat-free cocoa solids
+	boundByMilkProtein = 0.3
+	boundByFlour       = 0.2 // dry flour
+)
+
+// CrumbPolymerDrop is what starch and protein take off the solutes' aw in crumb at 35-42 %
+// moisture, give or take CrumbPolymerDropError. Derived: the solutes alone give about 0.973 for
+// lean crumb against a published 0.95-0.96. Of does not apply it.
 const (
 	CrumbPolymerDrop      = 0.015
 	CrumbPolymerDropError = 0.01
 )
 
-// Solubilities at 25 C in g per g of water, each alone in the water. Basis
-// memory throughout. Maltose, galactose and oligosaccharides have no figure here.
+// Solubilities at 25 C in g per g of water, each alone in the water (memory). Maltose, galactose
+// and oligosaccharides have no figure here.
 const (
 	SaturatedSucrose  = 2.07                // 67.4 % w/w: Scott 1957; Robinson & Stokes 1959
-	SaturatedGlucose  = 0.51 / (1 - 0.51)   // 51 % w/w: Stokes & Robinson 1966; the monohydrate is the stable solid
+	SaturatedGlucose  = 0.51 / (1 - 0.51)   // 51 % w/w: Stokes & Robinson 1966; monohydrate
 	SaturatedFructose = 0.80 / (1 - 0.80)   // 80 % w/w: Ruegg & Blanc 1981
 	SaturatedLactose  = 0.187 / (1 - 0.187) // 18.7 % w/w: handbook solubility
 	SaturatedSalt     = 0.264 / (1 - 0.264) // 26.4 % w/w: Greenspan 1977
@@ -52,136 +86,194 @@ const (
 // MolarWater is the molar mass of water in g/mol.
 const MolarWater = 18.0153
 
-// Solute names what Alone can answer for.
-type Solute int
-
-// The solutes. Galactose has no constant of its own here and is taken as
-// glucose. Oligosaccharide stands for starch-syrup sugars above maltose and
-// borrows maltose's constant: K rises and falls with the molecule without a rule to
-// go by, so this is a stand-in, not a measurement. Ethanol is Raoult's law, without
-// a Norrish constant: water beside alcohol is a little more active than that,
-// so at more than a few per cent the true aw is higher.
+// Norrish constants, natural logarithm (Norrish's own paper prints log10: times 2.303). Chirife,
+// Ferro Fontan & Benmergui, J. Food Technol. 15:59 (1980), memory, good to about 60 % w/w; lactose
+// as far as it dissolves. Galactose and invert sugar have that of glucose. Ethanol is Raoult's law:
+// water beside more than a few per cent of it is a little more active.
 const (
-	Sucrose Solute = iota
-	Glucose
-	Fructose
-	Invert
-	Maltose
-	Lactose
-	Galactose
-	Glycerol
-	Oligosaccharide
-	Ethanol
-	Salt
-	soluteCount
+	kSucrose = 6.47
+	kHexose  = 2.25
+	kMaltose = 4.54
+	kLactose = 10.2
+	kEthanol = 0
 )
 
-// norrish holds K (natural logarithm) and the molar mass in g/mol. The K of
-// sucrose, glucose, fructose, invert, maltose, lactose and glycerol are from
-// Chirife, Ferro Fontan & Benmergui, J. Food Technol. 15:59 (1980), basis
-// memory, good to about 60 % w/w (lactose only as far as it dissolves).
-// Norrish's own paper prints log10 constants: multiply those by 2.303.
-var norrish = [soluteCount]struct{ k, molar float64 }{
-	Sucrose:         {6.47, 342.3},
-	Glucose:         {2.25, 180.16},
-	Fructose:        {2.25, 180.16},
-	Invert:          {2.25, 180.16}, // as the two sugars it is made of
-	Maltose:         {4.54, 342.3},
-	Lactose:         {10.2, 342.3},
-	Galactose:       {2.25, 180.16}, // glucose's constant
-	Glycerol:        {1.16, 92.09},
-	Oligosaccharide: {4.54, 0}, // maltose's constant; the molar mass comes with the solution
-	Ethanol:         {0, 46.07},
-	Salt:            {0, 58.44}, // two ions: Pitzer, not Norrish
+// Glucose syrup: kSyrup is fitted to three published points of one of DE 42, taken as one solute of
+// 429 g/mol. Longer sugars have more by the power syrupPower of their molar mass, so that a syrup
+// given by its sugars and dextrins comes to the same.
+const (
+	kSyrup     = 5.9
+	syrupMolar = 429
+	syrupPower = 1.46
+	// deMolar over the DE of a syrup is its mean molar mass, g/mol: DE is reducing sugar as
+	// glucose.
+	deMolar = 18016
+)
+
+// Molar masses in g/mol.
+const (
+	molarDisaccharide = 342.3
+	molarHexose       = 180.16
+	molarEthanol      = 46.07
+	molarSalt         = 58.44
+)
+
+// Solution is what is dissolved in how much water, in grams. OtherG is an oligosaccharide or a
+// mixture of them with mean molar mass OtherMolar in g/mol. The solids of the last row hold water.
+type Solution struct {
+	WaterG, SucroseG, GlucoseG, FructoseG, MaltoseG, LactoseG, GalactoseG, SaltG, EthanolG float64
+	OtherG, OtherMolar                                                                     float64
+	CocoaG, MilkProteinG, DryFlourG                                                        float64
 }
 
-// Alone gives the water activity of one solute in water at 25 C, at a
-// molality in mol per kg of water. For sucrose it is within 0.001 of Robinson
-// & Stokes to 6 mol/kg; for glucose and glycerol it agrees with another model
-// only. Fructose near saturation reads 0.04 too low. Salt is within 0.0005 to
-// 6 mol/kg; past 6.1 it is an extrapolation. ok is false for an unknown
-// solute, a molality that is negative or not finite, and an activity too small
-// to write.
-func Alone(s Solute, molality float64) (aw float64, ok bool) {
-	if s < 0 || s >= soluteCount || !(molality >= 0) || math.IsInf(molality, 1) {
-		return 0, false
+// syrupRange is the span of DE that the constant of glucose syrup holds for.
+var syrupRange = figure.Limit{Quantity: "the syrup's DE", Low: 36, High: 48,
+	Why: "the water activity of glucose syrup is known"}
+
+// GlucoseSyrup gives solidsG of a glucose syrup of a DE as OtherG and OtherMolar of a Solution.
+func GlucoseSyrup(solidsG, de float64) (otherG, otherMolar float64, silent string) {
+	if silent = syrupRange.Refuses(de); silent != "" {
+		return 0, 0, silent
 	}
-	if s == Salt {
-		aw = pitzerSalt(molality)
-	} else {
-		xs := molality / (molality + 1000/MolarWater)
-		aw = (1 - xs) * math.Exp(-norrish[s].k*xs*xs)
-	}
-	if !(aw > 0) {
-		return 0, false
-	}
-	return aw, true
+	return solidsG, deMolar / de, ""
 }
 
-// pitzerSalt is the Pitzer equation for NaCl at 25 C, m in mol/kg. Parameters
-// b0, b1 and C: Geochemical Transactions 6 (2005) Table 1, after Greenberg &
-// Moller 1989 (read); 0.3915, 1.2 and 2: Pitzer 1973 (memory).
+// Model states what Estimate stands on.
+var Model = figure.Model{
+	Name: "water activity", Unit: "",
+	Limits: []figure.Limit{activityRange, syrupRange},
+	Error: "syrup 0.01, custard 0.02, ganache, dough and crumb 0.03, jam 0.04; 0.05 under 0.70, " +
+		"past saturation, and where fructose is most of the sugars",
+	Source: "Norrish (1966), one equation for the mixture (memory), with a glucose syrup of DE 42 " +
+		"fitted to published points (read); Pitzer for salt; water bound by cocoa, protein and flour " +
+		"(judgement)",
+}
+
+var activityRange = figure.Limit{Quantity: "the water activity", Low: lowestActivity, High: 1,
+	Why: "solutions are published"}
+
+const lowestActivity = 0.55
+
+// Reasons for silence.
+const (
+	noWater    = "there is no free water"
+	unreadable = "a weight is not known"
+)
+
+// Estimate is the water activity at 25 C of everything in s taken as dissolved: call Dissolved
+// first where crystals may remain. The middle counts water as bound by cocoa, milk protein and
+// flour; the high end does not. Under 0.55 the model is silent, and only a high end of 0.60 is
+// certain.
+func Estimate(s Solution, c Class) (aw figure.Estimate, silent string) {
+	all, ok := Of(s)
+	if !ok || c >= classCount || !(s.CocoaG >= 0 && s.MilkProteinG >= 0 && s.DryFlourG >= 0) {
+		if s.WaterG <= 0 {
+			return figure.Bounded(0, 1), noWater
+		}
+		return figure.Bounded(0, 1), unreadable
+	}
+	free := s
+	free.WaterG -= boundByCocoa*s.CocoaG + boundByMilkProtein*s.MilkProteinG +
+		boundByFlour*s.DryFlourG
+	mid, ok := Of(free)
+	if !ok {
+		return figure.Bounded(0, min(1, all+workingErrors[c])), noWater
+	}
+	e := free.workingError(c, mid)
+	high := min(1, max(mid+e, all+WorkingErrorSyrup))
+	if mid < lowestActivity {
+		return figure.Bounded(
+				0,
+				max(high, lowestActivity+workingErrorStrong),
+			), activityRange.Refuses(
+				mid,
+			)
+	}
+	return figure.Estimate{Low: max(0, mid-e), Mid: mid, High: high}, ""
+}
+
+// workingError is the error of a class at an activity, or that of a strong solution where it is
+// one.
+func (s *Solution) workingError(c Class, aw float64) float64 {
+	e := workingErrors[c]
+	if s.SucroseG > SaturatedSucrose*s.WaterG*(1+1e-9) ||
+		s.SaltG > SaturatedSalt*s.WaterG*(1+1e-9) {
+		return workingErrorStrong
+	}
+	sugars := s.SucroseG + s.GlucoseG + s.FructoseG + s.MaltoseG + s.LactoseG + s.GalactoseG + s.OtherG
+	if sugars > 0 {
+		over := max(0, 2*s.FructoseG/sugars-1)
+		e = max(e, min(workingErrorStrong, fructoseError*(1-aw)*over))
+	}
+	strong := min(1, max(0, (strongFrom-aw)/(strongFrom-strongBelow)))
+	return max(e, workingErrors[c]+strong*(workingErrorStrong-workingErrors[c]))
+}
+
+// Of is the water activity at 25 C of everything in s taken as dissolved in all of its water. The
+// result lies in (0, 1]. ok is false when there is no water, a mass is negative or not a number,
+// OtherG has no molar mass, or the result vanishes.
+func Of(s Solution) (aw float64, ok bool) {
+	if !(s.WaterG > 0) || math.IsInf(s.WaterG, 1) {
+		return 0, false
+	}
+	if s.OtherG != 0 && !(s.OtherMolar > 0) {
+		return 0, false
+	}
+	moles, pull := s.WaterG/MolarWater, 0.0
+	for _, part := range [...]struct{ grams, molar, k float64 }{
+		{s.SucroseG, molarDisaccharide, kSucrose},
+		{s.GlucoseG + s.FructoseG + s.GalactoseG, molarHexose, kHexose},
+		{s.MaltoseG, molarDisaccharide, kMaltose},
+		{s.LactoseG, molarDisaccharide, kLactose},
+		{s.EthanolG, molarEthanol, kEthanol},
+		{s.OtherG, s.OtherMolar, kOther(s.OtherMolar)},
+	} {
+		if part.grams == 0 {
+			continue
+		}
+		if !(part.grams > 0) || math.IsInf(part.grams, 1) {
+			return 0, false
+		}
+		n := part.grams / part.molar
+		moles += n
+		pull += math.Sqrt(part.k) * n
+	}
+	if !(s.GlucoseG >= 0 && s.FructoseG >= 0 && s.GalactoseG >= 0 && s.SaltG >= 0) ||
+		math.IsInf(s.SaltG, 1) {
+		return 0, false
+	}
+	x := pull / moles
+	aw = s.WaterG / MolarWater / moles * math.Exp(-x*x)
+	if s.SaltG > 0 {
+		aw *= pitzerSalt(1000 * s.SaltG / (molarSalt * s.WaterG))
+	}
+	return aw, aw > 0
+}
+
+// kOther is the Norrish constant of a syrup or of its longer sugars by their molar mass, g/mol.
+func kOther(molar float64) float64 {
+	if !(molar > 0) {
+		return 0
+	}
+	return kSyrup * math.Pow(molar/syrupMolar, syrupPower)
+}
+
+// pitzerSalt is the water activity of salt alone at 25 C, m in mol/kg: within 0.0005 to 6 mol/kg,
+// past 6.1 an extrapolation. Parameters b0, b1 and C: Geochemical Transactions 6 (2005) table 1,
+// after Greenberg & Moller 1989 (read); 0.3915, 1.2 and 2: Pitzer 1973 (memory).
 func pitzerSalt(m float64) float64 {
 	s := math.Sqrt(m)
 	phi := 1 - 0.3915*s/(1+1.2*s) + m*(0.0746+0.275*math.Exp(-2*s)) + m*m*0.00154
 	return math.Exp(-2 * phi * m * MolarWater / 1000)
 }
 
-// Solution is what is dissolved in how much water, in grams. Only water that
-// can act as solvent belongs in WaterG. OtherG is an oligosaccharide or a
-// mixture of them with mean molar mass OtherMolar in g/mol.
-type Solution struct {
-	WaterG, SucroseG, GlucoseG, FructoseG, MaltoseG, LactoseG, GalactoseG, SaltG, EthanolG float64
-	OtherG, OtherMolar                                                                     float64
-}
+// InvertedPerSucrose is the mass of glucose and fructose together, g, that 1 g of sucrose gives
+// when it takes up one molecule of water.
+const InvertedPerSucrose = 1 + MolarWater/molarDisaccharide
 
-// Of gives the water activity at 25 C of everything in s taken as dissolved
-// (call Dissolved first where crystals may remain). The result lies in
-// (0, 1]. ok is false when there is no water, when a mass is negative or not
-// a number, when OtherG has no molar mass, or when the result is not finite
-// or vanishes. Error: the WorkingError constants; do not use below about 0.75.
-func Of(s Solution) (aw float64, ok bool) {
-	if !(s.WaterG > 0) || math.IsInf(s.WaterG, 1) {
-		return 0, false
-	}
-	aw = 1
-	for _, part := range [...]struct {
-		solute       Solute
-		grams, molar float64
-	}{
-		{Sucrose, s.SucroseG, norrish[Sucrose].molar},
-		{Glucose, s.GlucoseG, norrish[Glucose].molar},
-		{Fructose, s.FructoseG, norrish[Fructose].molar},
-		{Maltose, s.MaltoseG, norrish[Maltose].molar},
-		{Lactose, s.LactoseG, norrish[Lactose].molar},
-		{Galactose, s.GalactoseG, norrish[Galactose].molar},
-		{Salt, s.SaltG, norrish[Salt].molar},
-		{Ethanol, s.EthanolG, norrish[Ethanol].molar},
-		{Oligosaccharide, s.OtherG, s.OtherMolar},
-	} {
-		if part.grams == 0 {
-			continue
-		}
-		if !(part.molar > 0) {
-			return 0, false
-		}
-		alone, ok := Alone(part.solute, 1000*part.grams/(part.molar*s.WaterG))
-		if !ok {
-			return 0, false
-		}
-		aw *= alone
-	}
-	return aw, aw > 0
-}
-
-// InvertedPerSucrose is the mass of glucose and fructose together, in g, that
-// 1 g of sucrose gives when it takes up one molecule of water: 1.0526.
-const InvertedPerSucrose = 1 + MolarWater/342.3
-
-// Inverted gives s with all its sucrose split into equal masses of glucose and
-// fructose, the water it takes up gone from WaterG. Yeast does this within
-// tens of minutes of mixing; acid and heat do part of it in a jam. Where there
-// is too little water WaterG comes out at or below zero and Of refuses it.
+// Inverted gives s with all its sucrose split into equal masses of glucose and fructose, the water
+// that takes up gone from WaterG. Yeast does this within tens of minutes of mixing; acid and heat
+// do part of it in a jam. Where there is too little water WaterG comes out at or below zero.
 func Inverted(s Solution) Solution {
 	s.GlucoseG += s.SucroseG * InvertedPerSucrose / 2
 	s.FructoseG += s.SucroseG * InvertedPerSucrose / 2
@@ -190,12 +282,9 @@ func Inverted(s Solution) Solution {
 	return s
 }
 
-// Dissolved gives s with sucrose, glucose, fructose, lactose and salt each cut
-// to what 25 C water holds of it alone. The rest of each is crystal and lowers
-// nothing. Sugars push one another out of solution, which is left out (a 1:1
-// invert syrup is full at 62-63 % w/w, low confidence). Honey and starch
-// syrups hold more glucose than this for months: do not call it on them
-// unless they have set.
+// Dissolved gives s with sucrose, glucose, fructose, lactose and salt each cut to what 25 C water
+// holds of it alone. The rest of each is crystal and lowers nothing. That sugars push one another
+// out of solution is left out. Honey and starch syrups hold more glucose than this for months.
 func Dissolved(s Solution) Solution {
 	s.SucroseG = math.Min(s.SucroseG, SaturatedSucrose*s.WaterG)
 	s.GlucoseG = math.Min(s.GlucoseG, SaturatedGlucose*s.WaterG)

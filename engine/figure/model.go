@@ -1,0 +1,50 @@
+package figure
+
+import (
+	"fmt"
+	"math"
+)
+
+// Limit is the span of one input that a model answers for, both ends included. Outside it the model
+// is silent and gives the reason instead.
+type Limit struct {
+	Quantity, Unit string
+	Low, High      float64
+	Why            string // where the span comes from, ready to stand before "from 0 to 30 min"
+}
+
+// Refuses is the reason for silence at x, "" inside the span. NaN is refused.
+func (l Limit) Refuses(x float64) string {
+	if x >= l.Low && x <= l.High {
+		return ""
+	}
+	unit := l.Unit
+	if unit != "" {
+		unit = " " + unit
+	}
+	return fmt.Sprintf(
+		"%s is %.4g%s; %s from %g to %g%s",
+		l.Quantity,
+		x,
+		unit,
+		l.Why,
+		l.Low,
+		l.High,
+		unit,
+	)
+}
+
+// Model states of a modelled figure what the estimate alone does not tell.
+type Model struct {
+	Name, Unit string
+	Limits     []Limit
+	Error      string // the error that the estimate carries, and what it was fitted to
+	Source     string // with its basis: read, quoted, memory, computed, judgement
+	Misses     string // published points outside the estimate, "" where there are none
+}
+
+// Bounded is an estimate without a middle: the model is silent, and only these ends are certain.
+func Bounded(low, high float64) Estimate { return Estimate{low, math.NaN(), high} }
+
+// Unanswered is the estimate of a silent model where nothing at all is certain.
+func Unanswered() Estimate { return Bounded(math.Inf(-1), math.Inf(1)) }
