@@ -145,29 +145,48 @@ func IceForLiquidG(desiredC, riseC, liquidKg, specificHeatKJ, liquidC float64, o
 	return answer(1000 * iceKg)
 }
 
+// Mixer is a kind of mixer.
+type Mixer uint8
+
+// The kinds of mixer.
+const (
+	AnyMixer Mixer = iota // nobody says which
+	ByHand
+	StandMixer // for the home
+	Planetary
+	Spiral
+	FoodProcessor
+	HighSpeed
+	mixerCount
+)
+
 // frictionRises are real rises in C (not the trade's factor, which is three or
-// four times that).
-var frictionRises = map[string][3]float64{
+// four times that): low, typical and high.
+var frictionRises = [mixerCount][3]float64{
+	// From a light hand to a mixer at full development (judgement).
+	AnyMixer: {0.5, 4, 9},
 	// About 1 C; a factor of 5 F for one loaf is 0.9 C (Cook's Illustrated, read). The ends are a judgement.
-	"hand": {0.5, 1, 2},
+	ByHand: {0.5, 1, 2},
 	// Common practice. A factor of 20 F is 3.7 C (Cook's Illustrated, read). One page
 	// gives 2-3 F, 1.1-1.7 C, for a small mixer (read): below this range, for short mixing.
-	"stand mixer": {2, 4, 6},
+	StandMixer: {2, 4, 6},
 	// Common practice, enriched dough to full development, 10-15 min.
-	"planetary": {4, 6, 9},
-	"spiral":    {4, 6, 9},
+	Planetary: {4, 6, 9},
+	Spiral:    {4, 6, 9},
 	// A factor of 25 F is 4.6 C (Cook's Illustrated, read). The ends are a judgement.
-	"food processor": {3, 4.6, 7},
+	FoodProcessor: {3, 4.6, 7},
 	// 2-35 F in plants of 1905 (Wihlfahrt, read); 11 kJ/kg over 2.7 kJ/(kg K) is 4.1 C (derived from memory).
-	"high speed": {1.1, 4.1, 19.4},
+	HighSpeed: {1.1, 4.1, 19.4},
 }
 
 // FrictionRiseC gives the real rise in C that mixing gives a dough, low,
-// typical and high: by "hand", "stand mixer" (home), "planetary", "spiral",
-// "food processor" or "high speed". It stands in for a rise measured in the house, which always beats it; the
-// spread is that wide because time, speed and load decide. ok is false for any
-// other word.
-func FrictionRiseC(method string) (low, typical, high float64, ok bool) {
-	r, ok := frictionRises[method]
-	return r[0], r[1], r[2], ok
+// typical and high. It stands in for a rise measured in the house, which always
+// beats it; the spread is that wide because time, speed and load decide. ok is
+// false for any other mixer.
+func FrictionRiseC(m Mixer) (low, typical, high float64, ok bool) {
+	if m >= mixerCount {
+		return 0, 0, 0, false
+	}
+	r := frictionRises[m]
+	return r[0], r[1], r[2], true
 }
