@@ -31,10 +31,11 @@ var mayKnow = map[string][]string{
 	"rules":                        nil, // data
 	"engine/seed":                  nil, // for tests alone
 
-	"engine/reading":  {"engine/quantity", "engine/source", "engine/spelling"},                          // HCL expressions to values; it must not know what they mean
-	"engine/kitchen":  {"engine/quantity", "engine/reading", "engine/science/microbe", "engine/source"}, // the law that a kitchen works by is part of it; its figures are published ones
-	"engine/finding":  {"engine/source"},                                                                // what an answer is, never how it was found
-	"engine/formula":  {"engine/family", "engine/larder", "engine/quantity", "engine/reading", "engine/source", "engine/spelling"},
+	"engine/reading": {"engine/quantity", "engine/source", "engine/spelling"},                          // HCL expressions to values; it must not know what they mean
+	"engine/kitchen": {"engine/quantity", "engine/reading", "engine/science/microbe", "engine/source"}, // the law that a kitchen works by is part of it; its figures are published ones
+	"engine/finding": {"engine/source"},                                                                // what an answer is, never how it was found
+	"engine/formula": {"engine/family", "engine/larder", "engine/quantity", "engine/reading", "engine/source", "engine/spelling",
+		"engine/science/bakersmath", "engine/science/heat"}, // the rows of ways and places name kinds of mixer and of air; nothing is computed from them
 	"engine/history":  {"engine/formula", "engine/kitchen", "engine/quantity", "engine/science/ferment", "engine/science/geometry", "engine/science/heat"}, // a part's life in figures; what it is made of is handed in
 	"engine/exposure": {"engine/history", "engine/quantity", "engine/science/microbe"},                                                                     // courses and published times; what grows in what is asked elsewhere
 	"engine/facts": {"engine/exposure", "engine/family", "engine/formula", "engine/history", "engine/kitchen", "engine/larder", "engine/quantity", "engine/reading", "engine/source",

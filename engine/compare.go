@@ -158,15 +158,17 @@ func comparedPart(p, q *formula.Part, sa, sb *facts.Sheet) finding.ComparedPart 
 		out.A = p.Name
 		for _, in := range p.Ingredients {
 			row := finding.ComparedRow{Name: in.Name, A: share(in)}
+			var match *formula.Ingredient
 			if q != nil {
 				for _, other := range q.Ingredients {
 					if same(in, other) {
 						row.B = share(other)
 						seen[other.Name] = true
+						match = other
 					}
 				}
 			}
-			out.Ingredients = append(out.Ingredients, row)
+			out.Ingredients = append(append(out.Ingredients, row), settingRows(in, match)...)
 		}
 	}
 	if q != nil {
@@ -174,6 +176,7 @@ func comparedPart(p, q *formula.Part, sa, sb *facts.Sheet) finding.ComparedPart 
 		for _, in := range q.Ingredients {
 			if !seen[in.Name] {
 				out.Ingredients = append(out.Ingredients, finding.ComparedRow{Name: in.Name, B: share(in)})
+				out.Ingredients = append(out.Ingredients, settingRows(nil, in)...)
 			}
 		}
 	}
@@ -208,32 +211,40 @@ func same(a, b *formula.Ingredient) bool {
 	return strings.EqualFold(a.Name, b.Name) || a.Item != nil && a.Item == b.Item || a.Item != nil && b.Item != nil && a.Item.Name == b.Item.Name
 }
 
-// stepLines writes the steps of a part one a line, with what tells them apart.
+// settingRows gives a row for every option of an ingredient that its two sides say differently; one
+// of them is nil where the ingredient stands on the other side alone.
+func settingRows(a, b *formula.Ingredient) []finding.ComparedRow {
+	var rows []finding.ComparedRow
+	for _, o := range formula.IngredientOptions {
+		row := finding.ComparedRow{A: settingOf(a, o), B: settingOf(b, o)}
+		if row.A == row.B {
+			continue
+		}
+		in := a
+		if in == nil {
+			in = b
+		}
+		row.Name = in.Name + ", " + o.Name
+		rows = append(rows, row)
+	}
+	return rows
+}
+
+func settingOf(in *formula.Ingredient, o *formula.IngredientOption) string {
+	if in == nil {
+		return ""
+	}
+	return source.Safe(o.Setting(in))
+}
+
+// stepLines writes the steps of a part one a line, with all that they say.
 func stepLines(p *formula.Part) string {
 	if p == nil {
 		return ""
 	}
-	var lines []string
-	for _, s := range p.Steps {
-		line := stepText(s)
-		if s.Measure.Set && s.Measure.Text == "" { // a bare number: divide = 5
-			line = s.Verb.Name + " " + quantity.Plain(s.Measure.Hi)
-		}
-		for _, o := range []struct{ name, text string }{{"at", s.Where}, {"at", s.At.Text}, {"to", s.To.Text}, {"core", s.Core.Text}, {"by", s.By}, {"tin", s.Tin}} {
-			if o.text != "" {
-				line += ", " + o.name + " " + o.text
-			}
-		}
-		if g := s.Form; g != nil {
-			line += ", as " + string(g.Place.File.Text[g.Place.Start:g.Place.End])
-		}
-		if s.Count != nil {
-			line += ", count " + quantity.Plain(s.Count.Hi)
-		}
-		if s.Pieces != nil {
-			line += ", pieces " + quantity.Plain(s.Pieces.Hi)
-		}
-		lines = append(lines, line)
+	lines := make([]string, len(p.Steps))
+	for i, s := range p.Steps {
+		lines[i] = source.Safe(s.Line())
 	}
 	return strings.Join(lines, "\n")
 }

@@ -113,10 +113,10 @@ func (e *Engine) History(in Input) ([]finding.HistoryRow, source.Problems) {
 			start = f.Start.Lo
 		}
 		for _, line := range s.Timeline() {
-			r := finding.HistoryRow{Formula: f.Name, Part: rule.SubjectName(facts.Subject{On: facts.OnPart, Part: line.Part}), Step: stepText(line.Step), Clock: line.StartH, StartMin: start,
+			r := finding.HistoryRow{Formula: f.Name, Part: rule.SubjectName(facts.Subject{On: facts.OnPart, Part: line.Part}), Step: line.Step.Text(), Clock: line.StartH, StartMin: start,
 				Ambient: show(&line.Ambient, "C"), Core: show(&line.Core, "C"), Mean: show(&line.Mean, "C"), Rise: show(&line.Hours, "h")}
 			switch {
-			case line.Measured && line.Step.Measured.Rise.Set:
+			case line.Measured && line.Step.Reading.Rise.Set:
 				r.Notes = "rise measured"
 			case line.Measured:
 				r.Notes = "temperature measured"
@@ -129,19 +129,4 @@ func (e *Engine) History(in Input) ([]finding.HistoryRow, source.Problems) {
 		}
 	}
 	return rows, nil
-}
-
-// stepText names a step as the baker wrote it: "chill 14 h", "sheet 5 mm", "fill almond filling".
-func stepText(s *formula.Step) string {
-	text := s.Verb.Name
-	switch {
-	case s.Measure.Set:
-		text += " " + s.Measure.Text
-	case s.Words != "":
-		text += " " + s.Words
-	}
-	if s.Time.Set {
-		text += " " + s.Time.Text
-	}
-	return text
 }

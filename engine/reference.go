@@ -1,6 +1,7 @@
 package engine
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -73,12 +74,13 @@ func Catalogue() finding.Catalogue {
 	for on, subject := range facts.OnNames {
 		for _, f := range facts.All(facts.On(on)) {
 			c.Facts = append(c.Facts, finding.CatalogueFact{Subject: subject, Name: f.Name, Type: typeNames[f.Type], Unit: f.Unit, Means: f.Means, Source: f.Source, Error: f.Error,
-				Steps: strings.Join(f.Verbs, ", ")})
+				Steps: stepsText(f.Verbs)})
 		}
 	}
 	for _, v := range formula.Verbs {
 		c.Verbs = append(c.Verbs, finding.CatalogueVerb{Name: v.Name, Means: v.Means, Measure: v.Measures(), Options: v.Options()})
 	}
+	c.Options, c.Words = catalogueOptions(), catalogueWords()
 	for _, u := range quantity.Units() {
 		is := strconv.FormatFloat(u.Factor, 'f', -1, 64) + " " + u.Kind.Base()
 		switch u.Name {
@@ -98,4 +100,48 @@ func Catalogue() finding.Catalogue {
 		}
 	}
 	return c
+}
+
+// stepsText lists verbs: by the word of a group where they are that group, and not at all where they
+// are all there are.
+func stepsText(verbs []string) string {
+	if len(verbs) == len(formula.Verbs) {
+		return ""
+	}
+	for _, g := range formula.Groups {
+		if slices.Equal(verbs, formula.VerbNames(g.Has)) {
+			return "every " + g.Name
+		}
+	}
+	return strings.Join(verbs, ", ")
+}
+
+func catalogueOptions() []finding.CatalogueOption {
+	var out []finding.CatalogueOption
+	for _, o := range formula.StepOptions {
+		taking := formula.VerbNames(func(v *formula.Verb) bool { return v.Takes(o) })
+		out = append(out, finding.CatalogueOption{Subject: facts.OnNames[facts.OnStep],
+			Name: o.Name, Means: o.Means, Steps: stepsText(taking)})
+	}
+	for _, o := range formula.IngredientOptions {
+		out = append(out, finding.CatalogueOption{Subject: facts.OnNames[facts.OnIngredient],
+			Name: o.Name, Means: o.Means})
+	}
+	return out
+}
+
+func catalogueWords() []finding.CatalogueWord {
+	var out []finding.CatalogueWord
+	for _, w := range formula.Ways {
+		out = append(out, finding.CatalogueWord{List: "way", Name: w.Name, Means: w.Means,
+			Steps: strings.Join(formula.VerbNames(w.Suits), ", "), Spelt: w.Also})
+	}
+	for _, p := range formula.Places {
+		out = append(out, finding.CatalogueWord{List: "place", Name: p.Name, Means: p.Means, Spelt: p.Also})
+	}
+	for _, g := range formula.Groups {
+		out = append(out, finding.CatalogueWord{List: "group", Name: g.Name, Means: g.Means,
+			Steps: strings.Join(formula.VerbNames(g.Has), ", ")})
+	}
+	return out
 }

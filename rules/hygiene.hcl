@@ -8,7 +8,7 @@ about       = "food safety: published limits held against the real history of ea
 # Cooling
 
 rule "cool-first-stage" {
-  on     = ["cool", "chill", "freeze", "rest", "store"]
+  on     = "wait"
   level  = "stop"
   doubt  = "flag"
   limits = { first_h = "kitchen.cool_first_h" }
@@ -127,7 +127,7 @@ trial "custard buns left to cool in a stack, then in the fridge" {
 }
 
 rule "cool-second-stage" {
-  on     = ["cool", "chill", "freeze", "rest", "store"]
+  on     = "wait"
   level  = "stop"
   doubt  = "flag"
   limits = { total_h = "kitchen.cool_total_h" }

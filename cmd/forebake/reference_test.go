@@ -89,6 +89,12 @@ func TestReferenceIsWhole(t *testing.T) {
 	for _, v := range c.Verbs {
 		add("Steps", v.Name)
 	}
+	for _, o := range c.Options {
+		add("Options of "+about[o.Subject], o.Name)
+	}
+	for _, w := range c.Words {
+		add(map[string]string{"way": "Ways of a step (by)", "place": "Places of a step (at)", "group": "Groups of steps (on, in a rule)"}[w.List], w.Name)
+	}
 	for _, u := range c.Units {
 		add("Units", u.Name)
 	}
@@ -109,7 +115,7 @@ func TestReferenceIsWhole(t *testing.T) {
 			}
 		}
 	}
-	if len(declared["rules"]) < 90 || len(declared["Steps"]) < 20 || len(declared["House file"]) < 30 {
+	if len(declared["rules"]) < 90 || len(declared["Steps"]) < 20 || len(declared["Ways of a step (by)"]) < 20 || len(declared["House file"]) < 30 {
 		t.Errorf("only %d rules, %d steps, %d keys", len(declared["rules"]), len(declared["Steps"]), len(declared["House file"]))
 	}
 	if n := strings.Count(page, "From rules/"); n < len(declared["rules"])+len(l.Rules.Cautions) {

@@ -94,10 +94,11 @@ type Fact struct {
 	Means  string // one line
 	Label  string // plain name for messages where Name in words is none; "" for those where it is
 	Source string
-	Error  string   // the model's error in words; "" for arithmetic
-	Settle string   // what reading or entry settles a model's figure, ready to stand after a semicolon; "" for arithmetic
-	Verbs  []string // step facts: the verbs that have it; none for all
-	index  int      // place in the catalogue of its subject
+	Error  string                   // the model's error in words; "" for arithmetic
+	Settle string                   // what reading or entry settles a model's figure, ready to stand after a semicolon; "" for arithmetic
+	Verbs  []string                 // step facts: the verbs that have it, by their trait; none for all
+	of     func(*formula.Verb) bool // the trait of the verbs that have it; nil for all
+	index  int                      // place in the catalogue of its subject
 
 	part       func(*part) Value
 	step       func(*Sheet, *formula.Step) Value
@@ -119,6 +120,9 @@ func number(on On, list []Fact) []*Fact {
 	out := make([]*Fact, len(list))
 	for i := range list {
 		list[i].On, list[i].index = on, i
+		if list[i].of != nil {
+			list[i].Verbs = formula.VerbNames(list[i].of)
+		}
 		out[i] = &list[i]
 	}
 	return out
@@ -137,17 +141,10 @@ func Find(on On, name string) (*Fact, bool) {
 	return nil, false
 }
 
-// HasVerb tells whether a step of that verb has the fact.
-func (f *Fact) HasVerb(verb string) bool {
-	if len(f.Verbs) == 0 {
-		return true
-	}
-	for _, v := range f.Verbs {
-		if v == verb {
-			return true
-		}
-	}
-	return false
+// HasVerb reports whether a step of the verb of that name has the fact.
+func (f *Fact) HasVerb(name string) bool {
+	v, ok := formula.FindVerb(name)
+	return f.of == nil || ok && f.of(v)
 }
 
 // Subject is what a fact or a rule looks at. Only the fields of its kind are set, and those above it: a step has its part.
@@ -242,7 +239,7 @@ func (s *Sheet) compute(f *Fact, x Subject) Value {
 	case OnPart:
 		return f.part(&s.parts[x.Part.Serial])
 	case OnStep:
-		if !f.HasVerb(x.Step.Verb.Name) {
+		if f.of != nil && !f.of(x.Step.Verb) {
 			return absent("a "+x.Step.Verb.Name+" step has no "+f.Name, x.Step.Place)
 		}
 		return f.step(s, x.Step)
@@ -342,7 +339,7 @@ func sharp(in *formula.Ingredient) bool {
 
 // pin is a weight that an open amount could have, or the middle of a range.
 func pin(in *formula.Ingredient) Interval {
-	if g := in.Grams.A; g.IsFinite() && g.Hi > 0 {
+	if g := in.Grams.FixedG; g.IsFinite() && g.Hi > 0 {
 		return figure.Point(g.Mid())
 	}
 	return figure.Point(1)

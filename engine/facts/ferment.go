@@ -11,15 +11,6 @@ const errFerment = "factor 1.6, with a long retard 1.8; after a measured rise 1.
 // measuredRiseFactor is what is left of the error once a rise was measured: the calibration of a doubling, 0.16 in ln.
 const measuredRiseFactor = 1.17
 
-// onBench tells whether a step is where the bulk ferment ends: the bench, the tin, the oven, the fryer.
-func endsBulk(s *formula.Step) bool {
-	switch s.Verb.Name {
-	case "shape", "pan", "proof", "bake", "cook":
-		return true
-	}
-	return false
-}
-
 // fermented adds up the equivalent hours of the bulk, or of the proof, and multiplies them by yeast and osmotic factor for
 // the dose that the dough really felt. The model's error is on both sides.
 func (p *part) fermented(proof, dosed bool) Value {
@@ -39,13 +30,12 @@ func (p *part) fermented(proof, dosed bool) Value {
 	mid, mixed, bulk, long, bowl := 0.0, false, true, false, (*formula.Step)(nil)
 	for i := range life.Stages {
 		st := &life.Stages[i]
-		if st.Step.Verb.Name == "mix" && !mixed {
-			mixed = true
-		}
-		if mixed && endsBulk(st.Step) {
+		verb := st.Step.Verb
+		mixed = mixed || verb.Mixes()
+		if mixed && verb.EndsBulk() {
 			bulk = false
 		}
-		if st.Step.Verb.Name == "bake" || st.Step.Verb.Name == "cook" {
+		if verb.HeatsThrough() {
 			break
 		}
 		if !mixed || bulk == proof {
@@ -56,8 +46,8 @@ func (p *part) fermented(proof, dosed bool) Value {
 		}
 		sum = sum.Add(st.Hours.Interval())
 		mid += st.Hours.Mid
-		long = long || st.Step.Verb.Name == "chill" && st.Step.Time.Set && st.Step.Time.Hi >= 60*overnightH
-		if st.AssumedBowl && st.Step.Verb.Name == "chill" {
+		long = long || verb.Retards() && st.Step.Time.Set && st.Step.Time.Hi >= 60*overnightH
+		if st.AssumedBowl && verb.Retards() {
 			bowl = st.Step
 		}
 	}
@@ -83,7 +73,7 @@ func (p *part) fermented(proof, dosed bool) Value {
 		v.Origin = Measured
 	}
 	if bowl != nil {
-		v.Need = &Need{"as = \"slab 30 mm\" in this chill, or how else the dough stands", bowl.Place}
+		v.Need = &Need{"as = \"slab 30 mm\" in this " + bowl.Verb.Name + ", or how else the dough stands", bowl.Place}
 	}
 	return v
 }

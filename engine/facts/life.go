@@ -2,7 +2,6 @@ package facts
 
 import (
 	"math"
-	"strings"
 
 	"forebake/engine/formula"
 	"forebake/engine/history"
@@ -61,7 +60,7 @@ func (p *part) prepare() history.Setup {
 	// The lives of the fillings are made before this one: they share the follower's memory.
 	fillings := map[*formula.Part]*history.Filling{}
 	for _, step := range p.Steps {
-		if step.Uses != nil && step.Verb.Name == "fill" {
+		if step.Uses != nil && step.Verb.Fills() {
 			fillings[step.Uses] = p.sheet.part(step.Uses).asFilling()
 		}
 	}
@@ -132,7 +131,7 @@ func (p *part) material() history.Material {
 // startTemp is the temperature that the part begins its steps with: as the first mix leaves it, else that of its ingredients.
 func (p *part) startTemp() Value {
 	for _, s := range p.Steps {
-		if s.Verb.Name == "mix" {
+		if s.Verb.Mixes() {
 			return p.mixTemp(s)
 		}
 	}
@@ -142,7 +141,7 @@ func (p *part) startTemp() Value {
 // mixTemp is the dough's temperature at the end of a mix: as measured; else by the heat balance when the temperatures of all
 // cold and wet ingredients are written; else as the baker aims at it; else by the heat balance between fridge and room.
 func (p *part) mixTemp(s *formula.Step) Value {
-	if r := s.Measured; r != nil && r.Temp.Set {
+	if r := s.Reading; r != nil && r.Temp.Set {
 		v := num(r.Temp.Interval)
 		v.Origin = Measured
 		return v
@@ -161,7 +160,7 @@ func (p *part) isDough() bool { return p.Kind == formula.Dough || p.Kind == form
 // firstMix tells whether no mix stands before it: the first takes the ingredients, later ones only work them on.
 func firstMix(s *formula.Step) bool {
 	for _, other := range s.Part.Steps[:s.Index] {
-		if other.Verb.Name == "mix" {
+		if other.Verb.Mixes() {
 			return false
 		}
 	}
@@ -170,7 +169,7 @@ func firstMix(s *formula.Step) bool {
 
 func lastMix(s *formula.Step) bool {
 	for _, other := range s.Part.Steps[s.Index+1:] {
-		if other.Verb.Name == "mix" {
+		if other.Verb.Mixes() {
 			return false
 		}
 	}
@@ -235,16 +234,16 @@ func (p *part) anyTemp() Interval {
 	k := p.sheet.Kitchen
 	out := k.Fridge.Interval.Hull(k.Room.Interval)
 	for _, s := range p.Steps {
-		for _, g := range [...]formula.Given{s.To, s.Core, s.At} {
+		for _, g := range [...]formula.Given{s.To, s.Core} {
 			if g.Set {
 				out = out.Hull(g.Interval)
 			}
 		}
-		if s.Where == "freezer" || s.Verb.Name == "freeze" {
-			out = out.Hull(k.Freezer.Interval)
+		if around, ok := history.Around(k, s); ok {
+			out = out.Hull(around)
 		}
-		if s.Measured != nil && s.Measured.Temp.Set {
-			out = out.Hull(s.Measured.Temp.Interval)
+		if s.Reading != nil && s.Reading.Temp.Set {
+			out = out.Hull(s.Reading.Temp.Interval)
 		}
 	}
 	for _, in := range p.Ingredients {
@@ -259,9 +258,6 @@ func (p *part) anyTemp() Interval {
 	return *p.named
 }
 
-// Friction where nobody says how it is mixed: from a light hand to a mixer at full development.
-const anyFrictionLow, anyFriction, anyFrictionHigh = 0.5, 4, 9
-
 // Friction of what holds no flour: there is nothing to develop, C (judgement).
 const pasteFriction, pasteFrictionHigh = 0.5, 2
 
@@ -272,21 +268,12 @@ func (p *part) friction(s *formula.Step) (low, typical, high float64) {
 	case !p.isDough():
 		return 0, pasteFriction, pasteFrictionHigh
 	}
-	by := strings.ToLower(s.By)
-	if house := p.sheet.Kitchen.Friction; house.Set && !strings.Contains(by, "hand") {
+	mixer := s.Way.Mixer()
+	if house := p.sheet.Kitchen.Friction; house.Set && mixer != bakersmath.ByHand {
 		return house.Lo, house.Mid(), house.Hi
 	}
-	for _, m := range [...]struct{ word, method string }{
-		{"hand", "hand"}, {"spiral", "spiral"}, {"planetary", "planetary"}, {"paddle", "planetary"}, {"hook", "planetary"}, {"stand", "stand mixer"},
-		{"processor", "food processor"}, {"high speed", "high speed"}, {"mixer", "planetary"},
-	} {
-		if strings.Contains(by, m.word) {
-			if low, typical, high, ok := bakersmath.FrictionRiseC(m.method); ok {
-				return low, typical, high
-			}
-		}
-	}
-	return anyFrictionLow, anyFriction, anyFrictionHigh
+	low, typical, high, _ = bakersmath.FrictionRiseC(mixer)
+	return low, typical, high
 }
 
 // heatOf gives an ingredient as the heat balance takes it; at picks the end of its temperature: -1, 0, 1.
@@ -500,7 +487,7 @@ func lacking(st *history.Stage) Value {
 
 // coreEnd is the core as a step ends. That of a bake, when it was probed, needs nothing of what came before.
 func coreEnd(s *Sheet, step *formula.Step) Value {
-	if r := step.Measured; step.Verb.Name == "bake" && r != nil && r.Temp.Set {
+	if r := step.Reading; step.Verb.Bakes() && r != nil && r.Temp.Set {
 		return Value{Lo: r.Temp.Lo, Mid: r.Temp.Mid(), Hi: r.Temp.Hi, Origin: Measured}
 	}
 	return ofStage(func(st *history.Stage) history.Band { return st.Core })(s, step)

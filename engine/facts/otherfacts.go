@@ -28,7 +28,7 @@ var ingredientFacts = []Fact{
 			return p.noFlour()
 		}
 		m := s.mass(in)
-		return num(m.A.Div(p.flour()).Add(m.B).Scale(100))
+		return num(m.OverFlour(p.flour()).Scale(100))
 	}},
 	{Name: "is_open", Type: YesNo, Means: "its amount is still \"?\"", Source: srcGiven, ingredient: func(_ *Sheet, in *formula.Ingredient) Value { return yes(in.Amount.Open) }},
 	{Name: "is_weighed", Type: YesNo, Means: "its amount is a weight or a percentage, so it goes on the scale", Source: srcGiven, ingredient: func(_ *Sheet, in *formula.Ingredient) Value {
@@ -71,7 +71,12 @@ var ingredientFacts = []Fact{
 		case "cooked", "baked", "canned", "tinned", "dried", "pasteurised", "boiled", "scalded":
 			return yes(false)
 		}
-		return yes(!s.part(in.Part).isCooked())
+		for _, step := range in.Part.Steps {
+			if step.Verb.Cooks() && takesIn(step, in) {
+				return yes(false)
+			}
+		}
+		return yes(true)
 	}},
 	{Name: "is_enzyme_fruit", Type: YesNo, Means: "pineapple, papaya, kiwi or fig: raw, its enzyme cuts protein", Source: "larder", ingredient: func(_ *Sheet, in *formula.Ingredient) Value { return isA(in, larder.EnzymeFruit) }},
 	{Name: "temp_c", Unit: "C", Means: "its temperature as written", Source: srcGiven, ingredient: func(_ *Sheet, in *formula.Ingredient) Value {
@@ -163,7 +168,7 @@ func (s *Sheet) spread() Interval {
 func (s *Sheet) fillsWith(filling *formula.Part) bool {
 	for _, p := range s.Formula.Parts {
 		for _, step := range p.Steps {
-			if step.Uses == filling && step.Verb.Name == "fill" {
+			if step.Uses == filling && step.Verb.Fills() {
 				return true
 			}
 		}
@@ -205,7 +210,7 @@ func (s *Sheet) pieces() Value {
 			switch {
 			case step.Pieces != nil:
 				return given(*step.Pieces, "", step.Place)
-			case step.Verb.Name == "divide" && step.Measure.Kind == quantity.Count:
+			case step.Verb.Divides() && step.Measure.Kind == quantity.Count:
 				return given(step.Measure, "", step.Place)
 			}
 		}
@@ -219,7 +224,7 @@ func (s *Sheet) pieceAsked() Value {
 	}
 	for _, p := range s.Formula.Parts {
 		for _, step := range p.Steps {
-			if step.Verb.Name == "divide" && step.Measure.Set && step.Measure.Kind == quantity.Mass {
+			if step.Verb.Divides() && step.Measure.Set && step.Measure.Kind == quantity.Mass {
 				return given(step.Measure, "", step.Place)
 			}
 		}
@@ -309,7 +314,7 @@ func (s *Sheet) timeline() Value {
 			switch {
 			case step.Time.Set:
 				t = t.Add(step.Time.Interval)
-			case needsTime(step):
+			case step.Verb.NeedsTime():
 				untimed = step
 				t.Hi = math.Inf(1)
 			}
@@ -324,15 +329,6 @@ func (s *Sheet) timeline() Value {
 	return v
 }
 
-// needsTime tells whether a step without a time leaves a hole in the timeline: those whose own measure is a time.
-func needsTime(s *formula.Step) bool {
-	switch s.Verb.Name {
-	case "sheet", "fill", "roll", "divide", "shape", "pan", "wash", "brush", "fold":
-		return false
-	}
-	return true
-}
-
 // crumbDrop is what starch and protein take off the water activity of crumb (wateractivity.CrumbPolymerDrop).
 const crumbDrop = wateractivity.CrumbPolymerDrop
 
@@ -345,7 +341,7 @@ func mouldFree(s *Sheet) Value {
 			continue
 		}
 		for _, step := range p.Steps {
-			if step.Verb.Name == "store" && (step.Where == "fridge" || step.Where == "freezer" || step.At.Set && step.At.Hi < 15) {
+			if step.Verb.Stores() && (step.Where.Cold() || step.At.Set && step.At.Hi < 15) {
 				return absent("a storage at room warmth (no relation for the cold)", step.Place)
 			}
 		}
@@ -368,7 +364,7 @@ func handsOn(s *Sheet) Value {
 	sum := Interval{}
 	for _, p := range s.Formula.Parts {
 		for _, step := range p.Steps {
-			if !step.Verb.Hands {
+			if !step.Verb.Attended() {
 				continue
 			}
 			if step.Time.Set {

@@ -111,10 +111,10 @@ func (p *part) everything() []*part {
 // mass gives an ingredient's mass, as pinned while looking for what settles a fact.
 func (s *Sheet) mass(in *formula.Ingredient) formula.Mass {
 	if g, ok := s.pinned[in]; ok {
-		return formula.Mass{A: g}
+		return formula.Mass{FixedG: g}
 	}
 	if s.pinned != nil && in.Amount.All && in.Of != nil {
-		return formula.Mass{A: s.part(in.Of).grams(mass)}
+		return formula.Mass{FixedG: s.part(in.Of).grams(mass)}
 	}
 	return in.Grams
 }
@@ -136,7 +136,7 @@ func (p *part) add() {
 	if p.sheet.pinned == nil {
 		p.flourG = p.FlourG
 	} else {
-		p.flourG = f.A.Div(figure.Point(1).Sub(f.B))
+		p.flourG = f.FixedG.Div(figure.Point(1).Sub(f.PerFlour))
 	}
 }
 
@@ -145,9 +145,9 @@ func (p *part) plus(c component, m formula.Mass, share float64) {
 		return
 	}
 	t := &p.amounts[c]
-	t.A = t.A.Add(m.A.Scale(share))
-	if m.B != (Interval{}) {
-		t.B = t.B.Add(m.B.Scale(share))
+	t.FixedG = t.FixedG.Add(m.FixedG.Scale(share))
+	if m.PerFlour != (Interval{}) {
+		t.PerFlour = t.PerFlour.Add(m.PerFlour.Scale(share))
 	}
 }
 
@@ -179,8 +179,7 @@ func (p *part) addItem(in *formula.Ingredient) {
 	}
 	if ownFlour(item) {
 		if in.Protein != nil {
-			label := formula.Mass{A: m.A.Mul(in.Protein.Interval.Scale(0.01)), B: m.B.Mul(in.Protein.Interval.Scale(0.01))}
-			p.plus(flourProtein, label, 1)
+			p.plus(flourProtein, m.Times(in.Protein.Interval.Scale(0.01)), 1)
 		} else {
 			p.plus(flourProtein, m, item.Protein/100)
 		}
@@ -269,7 +268,7 @@ func (p *part) addPart(in *formula.Ingredient) {
 	m := p.sheet.mass(in)
 	portion := figure.Point(1)
 	if !in.Amount.All {
-		portion = m.A.Div(from.grams(mass))
+		portion = m.FixedG.Div(from.grams(mass))
 		portion = figure.Between(max(0, min(1, portion.Lo)), max(0, min(1, portion.Hi)))
 	}
 	for c := component(0); c < componentCount; c++ {
@@ -277,10 +276,10 @@ func (p *part) addPart(in *formula.Ingredient) {
 			continue
 		}
 		g := from.grams(c).Mul(portion)
-		p.amounts[c].A = p.amounts[c].A.Add(g)
+		p.amounts[c].FixedG = p.amounts[c].FixedG.Add(g)
 	}
 	flourIn := from.grams(flour).Mul(portion)
-	add := func(c component, iv Interval) { p.amounts[c].A = p.amounts[c].A.Add(iv) }
+	add := func(c component, iv Interval) { p.amounts[c].FixedG = p.amounts[c].FixedG.Add(iv) }
 	asScald, asFerment := flourIn, from.grams(prefermented).Mul(portion)
 	if scalded := from.isScalded(); scalded != isYes {
 		asScald = from.grams(pregel).Mul(portion)
@@ -295,10 +294,13 @@ func (p *part) addPart(in *formula.Ingredient) {
 	add(prefermented, asFerment)
 }
 
-// isCooked tells whether the part's own steps cook it.
-func (p *part) isCooked() bool {
+// isCooked reports whether the part's own steps cook something of it.
+func (p *part) isCooked() bool { return p.hasStep((*formula.Verb).Cooks) }
+
+// cooksAll reports whether a step of the part's own cooks all of it.
+func (p *part) cooksAll() bool {
 	for _, s := range p.Steps {
-		if s.Verb.Name == "cook" {
+		if s.Verb.Cooks() && s.HeatsAll() {
 			return true
 		}
 	}
@@ -315,7 +317,7 @@ func (p *part) isScalded() certainty {
 	}
 	out := isNo
 	for _, s := range p.Steps {
-		if s.Verb.Name != "soak" {
+		if !s.Verb.Soaks() {
 			continue
 		}
 		switch v := liquidTemp(p.sheet, s); {
@@ -351,8 +353,7 @@ func (p *part) ofFlour(c component) (Interval, bool) {
 	if p.flourG.Hi == 0 {
 		return Interval{}, false
 	}
-	m := p.amounts[c]
-	return m.A.Div(p.flourG).Add(m.B), true
+	return p.amounts[c].OverFlour(p.flourG), true
 }
 
 // pct gives a component in percent of the total flour, as a value.
@@ -375,10 +376,10 @@ func (p *part) over(c, of component) Interval {
 	p.add()
 	byMass := p.grams(c).Div(p.grams(of))
 	a, b := p.amounts[c], p.amounts[of]
-	if p.flourG.Hi == 0 || a.B == (Interval{}) && b.B == (Interval{}) {
+	if p.flourG.Hi == 0 || a.PerFlour == (Interval{}) && b.PerFlour == (Interval{}) {
 		return byMass
 	}
-	byFlour := a.A.Div(p.flourG).Add(a.B).Div(b.A.Div(p.flourG).Add(b.B))
+	byFlour := a.OverFlour(p.flourG).Div(b.OverFlour(p.flourG))
 	if byFlour.IsPoint() {
 		return byFlour
 	}

@@ -2,11 +2,11 @@ package facts
 
 import (
 	"slices"
-	"strings"
 
 	"forebake/engine/figure"
 	"forebake/engine/formula"
 	"forebake/engine/larder"
+	"forebake/engine/science/bakersmath"
 )
 
 // What follows from a part's own steps, without following its temperature.
@@ -16,22 +16,23 @@ const (
 	floursCookC = 74 // 165 F, the careful end of consumer advice; no code names a figure for flour
 )
 
-func (p *part) stepOf(verb string) *formula.Step {
+// hasStep reports whether a step's verb has a trait: p.hasStep((*formula.Verb).Bakes).
+func (p *part) hasStep(has func(*formula.Verb) bool) bool {
 	for _, s := range p.Steps {
-		if s.Verb.Name == verb {
-			return s
+		if has(s.Verb) {
+			return true
 		}
 	}
-	return nil
+	return false
 }
 
 func (p *part) handMixed() bool {
 	found := false
 	for _, s := range p.Steps {
-		if s.Verb.Name != "mix" {
+		if !s.Verb.Mixes() {
 			continue
 		}
-		if !strings.Contains(strings.ToLower(s.By), "hand") {
+		if s.Way.Mixer() != bakersmath.ByHand {
 			return false
 		}
 		found = true
@@ -41,7 +42,7 @@ func (p *part) handMixed() bool {
 
 // baked tells whether the part, or a part that takes it in, be it within others, is baked or fried.
 func (p *part) baked() bool {
-	heated := func(q *part) bool { return q.stepOf("bake") != nil || q.fried() }
+	heated := func(q *part) bool { return q.hasStep((*formula.Verb).Bakes) || q.fried() }
 	if heated(p) {
 		return true
 	}
@@ -72,14 +73,27 @@ func (p *part) takers() []*formula.Part {
 	return out
 }
 
-// fried tells whether a cook step is by deep fat, in whatever words the baker says it.
+// fried reports whether a step cooks it in hot fat, by what is written.
 func (p *part) fried() bool {
 	for _, s := range p.Steps {
-		if s.Verb.Name == "cook" && strings.Contains(strings.ToLower(s.By), "fry") {
+		if s.InHotFat() {
 			return true
 		}
 	}
 	return false
+}
+
+// isFried is open for a dough that is cooked, and nobody says how: it may be hot fat.
+func isFried(p *part) Value {
+	if p.fried() {
+		return yes(true)
+	}
+	for _, s := range p.Steps {
+		if p.isDough() && s.Verb.Cooks() && s.HeatsAll() && s.Way == nil {
+			return maybe("by = \"...\" in this "+s.Verb.Name, s.Place)
+		}
+	}
+	return yes(false)
 }
 
 // raw tells whether something that must be cooked is still raw after the part's own steps and those of the parts it
@@ -103,47 +117,44 @@ func (p *part) raw(trait larder.Trait, cookC float64) Value {
 }
 
 func (p *part) stillRaw(trait larder.Trait, cookC float64) Value {
-	state := p.cooked(cookC)
-	if state == isYes {
-		return yes(false)
-	}
-	own, open := false, state == isOpen
+	open := false
 	for _, in := range p.Ingredients {
-		if in.Of == nil {
-			own = own || in.Item.Traits&trait != 0
+		raw := yes(in.Of == nil && in.Item.Traits&trait != 0)
+		if in.Of != nil {
+			raw = p.sheet.part(in.Of).raw(trait, cookC)
+		}
+		if raw.Hi == 0 {
 			continue
 		}
-		switch v := p.sheet.part(in.Of).raw(trait, cookC); {
-		case v.Lo == 1:
-			own = true
-		case v.Hi == 1:
+		switch state := p.cooked(in, cookC); {
+		case state == isNo && raw.Lo == 1:
+			return yes(true)
+		case state != isYes:
 			open = true
 		}
 	}
-	switch {
-	case own && state == isNo:
-		return yes(true)
-	case own || open:
+	if open {
 		return maybe("the temperature that \""+p.Name+"\" is cooked to", p.Place)
 	}
 	return yes(false)
 }
 
-// cooked tells whether a bake, or a cook to the temperature, is among the part's steps. A cook without a temperature, or to
-// a range that the temperature lies in, leaves it open.
-func (p *part) cooked(cookC float64) certainty {
+// cooked says whether a bake, or a cook to the temperature, is among the steps that an ingredient
+// goes through. A cook that names others leaves it raw. A cook without a temperature, or to a range
+// that the temperature lies in, leaves it open.
+func (p *part) cooked(in *formula.Ingredient, cookC float64) certainty {
 	state := isNo
 	for _, s := range p.Steps {
-		switch s.Verb.Name {
-		case "bake":
+		switch v := s.Verb; {
+		case v.Bakes():
 			return isYes
-		case "cook":
+		case v.Cooks() && takesIn(s, in):
 			reached := s.To
 			if s.Core.Set {
 				reached = s.Core
 			}
-			if s.Measured != nil && s.Measured.Temp.Set {
-				reached = s.Measured.Temp
+			if s.Reading != nil && s.Reading.Temp.Set {
+				reached = s.Reading.Temp
 			}
 			switch {
 			case reached.Set && reached.Lo >= cookC:
@@ -159,7 +170,7 @@ func (p *part) cooked(cookC float64) certainty {
 // sugarCooked tells whether a syrup, or a filling, topping or wash with sugar, honey or jam in it, is heated. A dough that
 // is fried is another matter.
 func (p *part) sugarCooked() Value {
-	if p.Kind == formula.Dough || p.Kind == formula.Preferment || p.stepOf("cook") == nil && p.stepOf("melt") == nil {
+	if p.isDough() || !p.hasStep((*formula.Verb).Cooks) && !p.hasStep((*formula.Verb).Melts) {
 		return yes(false)
 	}
 	for _, in := range p.Ingredients {
@@ -182,15 +193,15 @@ func (p *part) activeDry() *formula.Ingredient {
 func (p *part) activeDrySoaked() bool {
 	in := p.activeDry()
 	for _, s := range p.Steps {
-		if in != nil && s.Verb.Name == "soak" && wets(s, in) {
+		if in != nil && s.Verb.Soaks() && takesIn(s, in) {
 			return true
 		}
 	}
 	return false
 }
 
-// wets tells whether a soak is of that ingredient: it names it, or it names nothing.
-func wets(s *formula.Step, in *formula.Ingredient) bool {
+// takesIn reports whether a step is done to that ingredient: it names it, or it names nothing.
+func takesIn(s *formula.Step, in *formula.Ingredient) bool {
 	if len(s.With) == 0 {
 		return true
 	}
@@ -202,16 +213,16 @@ func wets(s *formula.Step, in *formula.Ingredient) bool {
 	return false
 }
 
-// retardHours adds up the chill steps of the part. A chill without a time leaves the sum open above.
+// retardHours adds up the steps that retard the part. One without a time leaves the sum open above.
 func (p *part) retardHours() Value {
 	sum := Interval{}
 	for _, s := range p.Steps {
-		if s.Verb.Name != "chill" {
+		if !s.Verb.Retards() {
 			continue
 		}
 		if !s.Time.Set {
 			v := num(sum.Add(figure.Positive()))
-			v.Need = &Need{"the time of this chill", s.Place}
+			v.Need = &Need{"the time of this " + s.Verb.Name, s.Place}
 			return v
 		}
 		sum = sum.Add(s.Time.Interval)

@@ -90,15 +90,6 @@ func controlCell(p *part) Value {
 	return text(p.control().Cell)
 }
 
-// Kinds of wait that are part of a cooling when they follow a cook or a bake.
-func coolingVerb(verb string) bool {
-	switch verb {
-	case "cool", "chill", "freeze", "rest", "store":
-		return true
-	}
-	return false
-}
-
 // clock runs along the part's life up to its bake, and on after it for what comes through as spores.
 func (p *part) clock() *exposure.Clock {
 	if p.exposed != nil {
@@ -157,27 +148,27 @@ func (p *part) along(c *exposure.Clock, from int, onward bool) {
 		if step.Time.Set {
 			hours = step.Time.Interval.Scale(1.0 / 60)
 		}
-		verb := step.Verb.Name
+		verb := step.Verb
 		hot := st.Known && st.Core.Cold >= p.sheet.limits().CoolFromC.Value
-		if !coolingVerb(verb) && verb != "brush" && !hot { // handled: what gets in now is alive; a glaze is no handling of the inside
+		if verb.Touched() && !hot { // what gets in now is alive
 			sinceKill = math.Inf(1)
 		}
 		sporesOnly := allowed - sinceKill
 		switch {
 		case st.Apart:
-		case !st.Known && !step.Time.Set && isWait(verb):
+		case !st.Known && !step.Time.Set && verb.Waits():
 			c.Unknown(figure.Positive())
-		case !st.Known && verb == "bake":
+		case !st.Known && verb.Bakes():
 			c.Unknown(Interval{Hi: ovenH})
 		case !st.Known:
 			c.Unknown(hours)
-		case isWait(verb) && st.HasAmbient && st.Ambient.Hi > growthEndsC && st.StartCore.Cold < p.sheet.limits().HotHoldC.Value:
+		case verb.Waits() && st.HasAmbient && st.Ambient.Hi > growthEndsC && st.StartCore.Cold < p.sheet.limits().HotHoldC.Value:
 			c.Unknown(hours) // warmed by a wait in the heat, which is no cook: the faster it is taken to go, the less it would count
 		case st.Trace[2] != nil:
 			c.Wait(st, sporesOnly)
-		case isWait(verb) && hours.Hi > 0: // nothing here needs control, or it is a crumb: its course was not drawn
+		case verb.Waits() && hours.Hi > 0: // nothing here needs control, or it is a crumb: its course was not drawn
 			c.Straight(st.StartCore, st.CoreMax, hours, sporesOnly)
-		case verb == "bake":
+		case verb.Bakes():
 			c.Straight(st.StartCore, heatedThrough, intoHeat(st, hours), sporesOnly)
 		case hours.Hi > 0:
 			c.Straight(st.StartCore, st.Core, hours, sporesOnly)
@@ -186,13 +177,13 @@ func (p *part) along(c *exposure.Clock, from int, onward bool) {
 			sinceKill = 0 // kept hot: its cooling has not begun
 		}
 		switch {
-		case verb == "bake" || verb == "cook" && p.isDough() && p.fried() && !st.Apart:
-			if !onward || from > 0 && p.Steps[from-1].Verb.Name == "wash" { // what was brushed on before the bake is dry crust after it
+		case p.bakesDough(step) && !st.Apart:
+			if !onward || from > 0 && p.Steps[from-1].Verb.Washes() { // what was brushed on before the bake is dry crust after it
 				return
 			}
 			c.Bake()
 			sinceKill = math.Inf(-1) // what gets in later is for the rules on keeping it
-		case verb == "cook" && st.Known && !st.Apart && microbe.EggCooked(st.Core.Cold, 1):
+		case verb.Cooks() && st.Known && !st.Apart && microbe.EggCooked(st.Core.Cold, 1):
 			c.Kill()
 			sinceKill = 0
 		}
@@ -215,7 +206,7 @@ func intoHeat(st *history.Stage, hours Interval) Interval {
 	if !ok {
 		return Interval{Lo: min(hours.Lo, ovenH), Hi: ovenH}
 	}
-	if r := st.Step.Measured; r != nil && r.Temp.Set { // the reading says how fast this oven is
+	if r := st.Step.Reading; r != nil && r.Temp.Set { // the reading says how fast this oven is
 		if end, ok := st.Oven.MinutesToCore(r.Temp.Mid()); ok && end.Mid > 0 {
 			h := hours.Scale(min(1, g.Mid/end.Mid))
 			return Interval{Lo: min(h.Lo, ovenH), Hi: min(h.Hi, ovenH)}
@@ -224,13 +215,10 @@ func intoHeat(st *history.Stage, hours Interval) Interval {
 	return Interval{Lo: min(hours.Lo, ovenH, g.Low/60), Hi: min(ovenH, g.High/60)}
 }
 
-// isWait tells whether a step without a time of its own leaves the part standing for an unknown while.
-func isWait(verb string) bool {
-	switch verb {
-	case "rest", "chill", "temper", "freeze", "thaw", "proof", "cool", "hold", "store":
-		return true
-	}
-	return false
+// bakesDough reports whether a step does to the part what an oven does: it bakes it, or it fries
+// a dough.
+func (p *part) bakesDough(step *formula.Step) bool {
+	return step.Verb.Bakes() || p.isDough() && step.InHotFat()
 }
 
 // grows tells whether the organism grows in the part at all.
@@ -327,14 +315,14 @@ func (p *part) foodFor() microbe.Food {
 
 // wantsKill tells whether what a bake does to a filling matters: it holds raw egg or flour, or needs control and was never cooked.
 func (p *part) wantsKill() bool {
-	return p.raw(larder.RawEgg, eggCookC).Hi == 1 || p.raw(larder.RawFlour, floursCookC).Hi == 1 || !p.isCooked() && needsControl(p).Hi == 1
+	return p.raw(larder.RawEgg, eggCookC).Hi == 1 || p.raw(larder.RawFlour, floursCookC).Hi == 1 || !p.cooksAll() && needsControl(p).Hi == 1
 }
 
 // wantKill lists the fillings on a step's part for which the step has to be a kill.
 func (s *Sheet) wantKill(step *formula.Step) []*part {
 	var out []*part
 	for _, other := range step.Part.Steps[:step.Index] {
-		if other.Verb.Name == "fill" && other.Uses != nil && s.part(other.Uses).wantsKill() {
+		if other.Verb.Fills() && other.Uses != nil && s.part(other.Uses).wantsKill() {
 			out = append(out, s.part(other.Uses))
 		}
 	}
@@ -365,7 +353,7 @@ func (s *Sheet) killedBy(step *formula.Step, of []*part, sure bool) Value {
 	for _, p := range of {
 		kill := microbe.KillFor(p.foodFor(), p.awEnds().Lo)
 		var slow, usual float64
-		if step.Verb.Name == "bake" {
+		if step.Verb.Bakes() {
 			slow = ovenLog(&kill, st, step.Time.Lo, true) + s.coolingLog(&kill, step, 0)
 			if sure && slow >= microbe.BakeLogTarget {
 				usual = slow
@@ -389,7 +377,7 @@ func ovenLog(kill *microbe.Kill, st *history.Stage, minutes float64, slow bool) 
 	if slow {
 		stretch = 1 / heat.BakeFactor
 	}
-	if r := st.Step.Measured; r != nil && r.Temp.Set && minutes > 0 {
+	if r := st.Step.Reading; r != nil && r.Temp.Set && minutes > 0 {
 		end := r.Temp.Mid()
 		if slow {
 			end = r.Temp.Lo
@@ -421,7 +409,7 @@ func (s *Sheet) coolingLog(kill *microbe.Kill, bake *formula.Step, run int) floa
 		st := &life.Stages[i]
 		trace := st.Trace[run]
 		switch {
-		case !st.Known || st.Step.Verb.Name == "bake":
+		case !st.Known || st.Step.Verb.Bakes():
 			return sum
 		case trace == nil && st.Step.Time.Set: // not drawn where nothing in it needs control: then the oven alone has to do
 			return sum
@@ -442,7 +430,7 @@ func killedLater(p *part) Value {
 	out, found := yes(true), false
 	ask := func(q *part, from int) {
 		for _, step := range q.Steps[from:] {
-			if step.Verb.Name == "bake" || step.Verb.Name == "cook" && q.isDough() && q.fried() {
+			if q.bakesDough(step) {
 				found = true
 				v := p.sheet.killedBy(step, []*part{p}, true)
 				switch {
@@ -458,7 +446,7 @@ func killedLater(p *part) Value {
 		}
 		out, found = yes(false), true
 	}
-	if p.stepOf("bake") != nil || p.fried() {
+	if p.hasStep((*formula.Verb).Bakes) || p.fried() {
 		ask(p, 0)
 		return out
 	}
@@ -499,7 +487,7 @@ func hottest(p *part) Value {
 		best.Lo, best.Hi = max(best.Lo, v.Lo), max(best.Hi, v.Hi)
 	}
 	for _, step := range p.Steps {
-		if step.Verb.Name == "cook" && len(step.With) == 0 || step.Verb.Name == "bake" {
+		if step.HeatsAll() {
 			hotter(p.sheet.reached(step))
 		}
 	}
@@ -543,10 +531,10 @@ func hottest(p *part) Value {
 // heatAfter is how hot what step i of q puts on gets there; nothing where no bake follows.
 func (s *Sheet) heatAfter(q *formula.Part, i int) Value {
 	for _, step := range q.Steps[i+1:] {
-		if step.Verb.Name != "bake" {
+		if !step.Verb.Bakes() {
 			continue
 		}
-		if q.Steps[i].Verb.Name == "wash" {
+		if q.Steps[i].Verb.Washes() {
 			return num(figure.Point(100))
 		}
 		return s.reached(step)
@@ -556,14 +544,14 @@ func (s *Sheet) heatAfter(q *formula.Part, i int) Value {
 
 // reached is the temperature that a cook or bake brings all of its part to: as read, else as aimed at, else as modelled.
 func (s *Sheet) reached(step *formula.Step) Value {
-	switch r := step.Measured; {
+	switch r := step.Reading; {
 	case r != nil && r.Temp.Set:
 		return num(r.Temp.Interval)
 	case step.Core.Set:
 		return num(step.Core.Interval)
 	case step.To.Set:
 		return num(step.To.Interval)
-	case step.Verb.Name == "bake":
+	case step.Verb.Bakes():
 		return coreEnd(s, step)
 	}
 	return absent("to = \"... C\" in this "+step.Verb.Name, step.Place)
@@ -595,7 +583,7 @@ func standsHere(s *Sheet, step *formula.Step) Value {
 	}
 	out := yes(false)
 	for _, other := range p.Steps[:step.Index] {
-		if other.Uses == nil || other.Verb.Name == "wash" || onlyFat(other.Uses) {
+		if other.Uses == nil || other.Verb.Washes() || onlyFat(other.Uses) {
 			continue // a wash is crust after the bake, and butter that was rolled in is crumb
 		}
 		if v := needsControl(s.part(other.Uses)); v.Hi > out.Hi || v.Lo > out.Lo {
@@ -615,25 +603,30 @@ func onlyFat(p *formula.Part) bool {
 	return true
 }
 
-// startsHot tells whether a wait begins a cooling: the part comes to it hot, from a cook or bake and not from another wait.
+// startsHot reports whether a wait begins a cooling: the part comes to it hot, from a cook or bake
+// and not from another wait in which it cooled. In hot surroundings no cooling begins.
 func startsHot(s *Sheet, step *formula.Step) Value {
+	hot := s.limits().CoolFromC.Value
+	keptHot := func(step *formula.Step) bool {
+		around, ok := history.Around(s.Kitchen, step)
+		return ok && around.Lo >= hot
+	}
 	before := false
 	for k := step.Index - 1; k >= 0 && !before; k-- {
 		switch other := step.Part.Steps[k]; {
-		case other.Verb.Name == "cook" || other.Verb.Name == "bake" || other.Verb.Name == "melt":
+		case other.Verb.Heats():
 			before = true
-		case coolingVerb(other.Verb.Name) || isWait(other.Verb.Name):
+		case other.Verb.Waits() && !keptHot(other):
 			return yes(false)
 		}
 	}
-	if !before {
+	if !before || keptHot(step) {
 		return yes(false)
 	}
 	st, missing := s.stage(step)
 	if st == nil {
 		return maybe(missing.Need.What, missing.Need.Place)
 	}
-	hot := s.limits().CoolFromC.Value
 	switch {
 	case st.StartCore.Cold >= hot:
 		return yes(true)
@@ -749,10 +742,10 @@ func (p *part) coolingFrom(step *formula.Step) []*history.Stage {
 	life := p.follow()
 	for i := step.Index; i < len(life.Stages); i++ {
 		st := &life.Stages[i]
-		switch verb := st.Step.Verb.Name; {
-		case verb == "bake" || verb == "cook":
+		switch verb := st.Step.Verb; {
+		case verb.HeatsThrough():
 			return out
-		case st.Trace[0] != nil || !st.Known && isWait(verb):
+		case st.Trace[0] != nil || !st.Known && verb.Waits():
 			out = append(out, st)
 		}
 	}
@@ -802,7 +795,7 @@ func (p *part) untilBaked(step *formula.Step) (h Interval, ok bool) {
 		for _, other := range steps {
 			if other.Time.Set {
 				total = total.Add(other.Time.Interval.Scale(1.0 / 60))
-			} else if isWait(other.Verb.Name) {
+			} else if other.Verb.Waits() {
 				total.Hi = math.Inf(1)
 			}
 		}
@@ -816,7 +809,7 @@ func (p *part) untilBaked(step *formula.Step) (h Interval, ok bool) {
 			}
 			baked := false
 			for k := i + 1; k < len(q.Steps) && !baked; k++ {
-				if baked = q.Steps[k].Verb.Name == "bake"; baked {
+				if baked = q.Steps[k].Verb.Bakes(); baked {
 					h := sum(p.Steps[step.Index:]).Add(sum(q.Steps[i:k]))
 					latest = figure.Between(max(latest.Lo, h.Lo), max(latest.Hi, h.Hi))
 				}
@@ -834,12 +827,12 @@ func (p *part) untilBaked(step *formula.Step) (h Interval, ok bool) {
 func madeToCold(s *Sheet, step *formula.Step) Value {
 	p := s.part(step.Part)
 	before := Interval{}
-	mixed := p.stepOf("mix") == nil
+	mixed := !p.hasStep((*formula.Verb).Mixes)
 	for _, other := range p.Steps[:step.Index] {
 		if mixed && other.Time.Set {
 			before = before.Add(other.Time.Interval.Scale(1.0 / 60))
 		}
-		mixed = mixed || other.Verb.Name == "mix"
+		mixed = mixed || other.Verb.Mixes()
 	}
 	cold := s.limits().SecondToC.Value
 	v := hoursTo(cold)(s, step)
@@ -865,10 +858,10 @@ func coolingWay(s *Sheet, step *formula.Step) Value {
 		return missing
 	}
 	var ways []string
-	if mm := s.trayFor(step, ""); mm > 0 {
+	if mm := s.trayFor(step, nil); mm > 0 {
 		ways = append(ways, fmt.Sprintf("trays of %s here", quantity.Format(mm, "mm")))
 	}
-	if mm := s.trayFor(step, formula.CoolingWays[0]); mm > 0 {
+	if mm := s.trayFor(step, formula.IceBath); mm > 0 {
 		ways = append(ways, fmt.Sprintf("%s in an ice bath", quantity.Format(mm, "mm")))
 	}
 	if len(ways) == 0 {
@@ -878,15 +871,15 @@ func coolingWay(s *Sheet, step *formula.Step) Value {
 }
 
 // trayFor is the deepest open tray, mm in whole steps of 5 (1 below 10), that keeps both stages at the slow end; 0 where none does.
-func (s *Sheet) trayFor(step *formula.Step, by string) float64 {
+func (s *Sheet) trayFor(step *formula.Step, by *formula.Way) float64 {
 	l := s.limits()
 	open := false
 	keeps := func(mm float64) bool {
 		instead := *step
-		instead.Measured, instead.Covered = nil, &open
+		instead.Reading, instead.Covered = nil, &open
 		instead.Form = &formula.Geometry{Shape: "tray", MM: figure.Point(mm)}
-		if by != "" {
-			instead.By, instead.At, instead.Where = by, formula.Given{}, ""
+		if by != nil {
+			instead.Way, instead.At, instead.Where = by, formula.Given{}, nil
 		}
 		setup := s.part(step.Part).setup()
 		at := func(c float64) float64 {
@@ -926,11 +919,11 @@ func keptDays(s *Sheet, step *formula.Step) Value {
 	l := s.limits()
 	sum := figure.Point(1)
 	for _, other := range step.Part.Steps[:step.Index+1] {
-		if other.Verb.Name != "store" {
+		if !other.Verb.Stores() {
 			continue
 		}
 		if !other.Time.Set {
-			return absent("the time of this store", other.Place)
+			return absent("the time of this "+other.Verb.Name, other.Place)
 		}
 		at := stepAt(s, other)
 		if at.Absent {
@@ -966,7 +959,7 @@ func warmAfterBake(s *Sheet) Value {
 		var need *Need
 		held := yes(false)
 		for _, step := range p.Steps {
-			if !afterBake(step) || !isWait(step.Verb.Name) {
+			if !afterBake(step) || !step.Verb.Waits() {
 				continue
 			}
 			if held = standsHere(s, step); held.Hi == 0 {

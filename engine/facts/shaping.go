@@ -26,7 +26,7 @@ const (
 func (s *Sheet) pieceCount(step *formula.Step) Interval {
 	n := figure.Point(1)
 	for _, other := range step.Part.Steps[:step.Index] {
-		if other.Verb.Name != "divide" {
+		if !other.Verb.Divides() {
 			continue
 		}
 		switch m := s.part(step.Part).grams(mass); {
@@ -52,7 +52,7 @@ func (s *Sheet) sheetMass(step *formula.Step) Interval {
 func (s *Sheet) wholeMass(step *formula.Step) Interval {
 	m := s.part(step.Part).grams(mass)
 	for _, other := range step.Part.Steps[:step.Index] {
-		if other.Verb.Name == "fill" && other.Uses != nil {
+		if other.Verb.Fills() && other.Uses != nil {
 			m = m.Add(s.part(other.Uses).grams(mass))
 		}
 	}
@@ -62,7 +62,7 @@ func (s *Sheet) wholeMass(step *formula.Step) Interval {
 // sheetBefore gives the last sheet step at or before a step.
 func sheetBefore(step *formula.Step) *formula.Step {
 	for i := step.Index; i >= 0; i-- {
-		if s := step.Part.Steps[i]; s.Verb.Name == "sheet" {
+		if s := step.Part.Steps[i]; s.Verb.Sheets() {
 			return s
 		}
 	}
@@ -201,7 +201,7 @@ func (s *Sheet) coil(step *formula.Step, pick func(geometry.Coil) float64) Value
 func (s *Sheet) layer(step, sheet *formula.Step) (Interval, float64) {
 	layer, middle := sheet.Measure.Interval, sheet.Measure.Mid()
 	for _, other := range step.Part.Steps[:step.Index] {
-		if other.Verb.Name == "fill" && other.Index > sheet.Index {
+		if other.Verb.Fills() && other.Index > sheet.Index {
 			if v := s.fillingThickness(other); !v.Absent {
 				layer, middle = layer.Add(v.Interval()), middle+v.Mid
 			}
@@ -300,7 +300,7 @@ func (s *Sheet) tinFill(step *formula.Step, total bool) Value {
 
 // tinRange is the usual tin volume for a gram of such a dough: of dough and filling where it is filled.
 func (p *part) tinRange() Interval {
-	if p.stepOf("fill") != nil {
+	if p.hasStep((*formula.Verb).Fills) {
 		return Interval{Lo: 2.4, Hi: 3.2}
 	}
 	switch p.familyName() {
@@ -320,14 +320,13 @@ func usedTemp(s *Sheet, step *formula.Step) Value {
 	return s.part(step.Uses).endTemp()
 }
 
-// coolStep is the last step that cools a part.
+// coolStep is the last step in which a part is left to itself: it cools there.
 func coolStep(p *formula.Part) *formula.Step {
 	if p == nil {
 		return nil
 	}
 	for i := len(p.Steps) - 1; i >= 0; i-- {
-		switch p.Steps[i].Verb.Name {
-		case "cool", "chill", "rest":
+		if p.Steps[i].Verb.Alone() {
 			return p.Steps[i]
 		}
 	}
@@ -516,7 +515,7 @@ func ovenHigh(s *Sheet, step *formula.Step) Value {
 		return absent("all amounts of \""+p.Name+"\"", step.Place)
 	}
 	at := func(g, fat float64) float64 {
-		switch rich := fat > 0.3 || p.stepOf("fill") != nil; {
+		switch rich := fat > 0.3 || p.hasStep((*formula.Verb).Fills); {
 		case p.familyName() == "panettone":
 			return 185
 		case g <= 150:
@@ -536,7 +535,7 @@ func ovenHigh(s *Sheet, step *formula.Step) Value {
 
 func afterBake(step *formula.Step) bool {
 	for _, other := range step.Part.Steps[:step.Index] {
-		if other.Verb.Name == "bake" || other.Verb.Name == "cook" && len(other.With) == 0 {
+		if other.HeatsAll() {
 			return true
 		}
 	}
@@ -545,7 +544,7 @@ func afterBake(step *formula.Step) bool {
 
 func lastCool(step *formula.Step) bool {
 	for _, other := range step.Part.Steps[step.Index+1:] {
-		if other.Verb.Name == "cool" || other.Verb.Name == "chill" {
+		if other.Verb.Cools() && !other.Verb.Freezes() {
 			return false
 		}
 	}
@@ -554,7 +553,7 @@ func lastCool(step *formula.Step) bool {
 
 func storedNext(step *formula.Step) bool {
 	for _, other := range step.Part.Steps[step.Index+1:] {
-		if other.Verb.Name == "store" {
+		if other.Verb.Stores() {
 			return true
 		}
 	}

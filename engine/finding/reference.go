@@ -24,10 +24,12 @@ type Rulebook struct {
 
 // Catalogue is everything that a formula, a rule and a house file can speak of, for the reference page.
 type Catalogue struct {
-	Facts []CatalogueFact
-	Verbs []CatalogueVerb
-	Units []CatalogueUnit
-	Keys  []CatalogueKey
+	Facts   []CatalogueFact
+	Verbs   []CatalogueVerb
+	Options []CatalogueOption
+	Words   []CatalogueWord
+	Units   []CatalogueUnit
+	Keys    []CatalogueKey
 }
 
 // CatalogueFact is one declared figure.
@@ -48,6 +50,23 @@ type CatalogueVerb struct {
 	Means   string   `json:"means"`
 	Measure string   `json:"measure"` // what its own value may be
 	Options []string `json:"options"`
+}
+
+// CatalogueOption is one option of a step or of an ingredient.
+type CatalogueOption struct {
+	Subject string `json:"subject"` // step, ingredient
+	Name    string `json:"name"`
+	Means   string `json:"means"`
+	Steps   string `json:"steps"` // the verbs that take it; "" for all, and for those of ingredients
+}
+
+// CatalogueWord is one word of a closed list: a way, a place, a group of steps.
+type CatalogueWord struct {
+	List  string   `json:"list"` // way, place, group
+	Name  string   `json:"name"`
+	Means string   `json:"means"`
+	Steps string   `json:"steps"` // the verbs that it can be said of, or that it stands for; "" for all
+	Spelt []string `json:"spelt"` // other words that are read as this one
 }
 
 // CatalogueUnit is one unit with its spellings and its exact factor to the unit that its kind is reckoned in.

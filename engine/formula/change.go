@@ -14,10 +14,11 @@ import (
 	"forebake/engine/source"
 )
 
-// Changer turns new values into edits of the file that a formula was read from. Each edit changes one value, in the way
-// that the baker wrote it, or puts in the entry that is missing; spacing, comments and everything else stay.
+// Changer turns new values into edits of the file that a formula was read from. Each edit changes
+// one value, in the way that the baker wrote it, or puts in the entry that is missing. Spacing,
+// comments and everything else stay.
 //
-// Package mend calls it. It decides nothing: which value, and to what, is the caller's.
+// Package mend calls it. The caller decides which value changes, and to what.
 type Changer struct {
 	file *source.File
 	body *hclsyntax.Body
@@ -39,12 +40,12 @@ func (c *Changer) Amount(in *Ingredient, text string) (source.Edit, error) {
 		return source.Edit{}, err
 	}
 	if object, ok := item.ValueExpr.(*hclsyntax.ObjectConsExpr); ok {
-		return c.set(object, "amount", text)
+		return c.set(object, amountOption.Name, text)
 	}
 	return c.replace(item.ValueExpr, text), nil
 }
 
-// Option writes an option of an ingredient: its temp, strain or form ("as"). An amount that stands alone becomes an object.
+// Option writes an option of an ingredient. An amount that stands alone becomes an object.
 func (c *Changer) Option(in *Ingredient, key, text string) (source.Edit, error) {
 	item, err := c.line(in)
 	if err != nil {
@@ -54,11 +55,11 @@ func (c *Changer) Option(in *Ingredient, key, text string) (source.Edit, error) 
 		return c.set(object, key, text)
 	}
 	s := span(item.ValueExpr)
-	return c.file.Replace(s, fmt.Sprintf("{ amount = %s, %s = %s }", c.file.Text[s.Start:s.End], key, quoted(text))), nil
+	return c.file.Replace(s, fmt.Sprintf("{ %s = %s, %s = %s }", amountOption.Name, c.file.Text[s.Start:s.End], key, quoted(text))), nil
 }
 
-// Rename gives an ingredient another name, such as another kind of yeast. Blanks before the equals sign make up for the
-// name's length, so that the column of signs stays in line.
+// Rename gives an ingredient another name, such as another kind of yeast. Blanks before the equals
+// sign make up for the name's length, so that the column of signs stays in line.
 func (c *Changer) Rename(in *Ingredient, name string) (source.Edit, error) {
 	item, err := c.line(in)
 	if err != nil {
@@ -92,12 +93,20 @@ func (c *Changer) Add(p *Part, name, amount string) (source.Edit, error) {
 	return c.insert(object, quoted(name), room, quoted(amount)), nil
 }
 
-// Main writes another value for the step's own measure: the time of a rest, the thickness of a sheet, the pieces of a divide.
+// Main writes another value for the verb's own: the time of a rest, the thickness of a sheet. It
+// finds the verb by its place, since a baker may write another word for it.
 func (c *Changer) Main(s *Step, text string) (source.Edit, error) {
-	return c.Step(s, s.Verb.Name, text)
+	if object := c.object(s.Place.Start); object != nil {
+		for _, item := range object.Items {
+			if key := span(item.KeyExpr); key.Start <= s.Place.Start && s.Place.Start < key.End {
+				return c.replace(item.ValueExpr, text), nil
+			}
+		}
+	}
+	return source.Edit{}, notFound(s.Place)
 }
 
-// Step writes an option of a step, such as at, to, core, as or count, or puts it in where it is missing.
+// Step writes an option of a step, or puts it in where it is missing.
 func (c *Changer) Step(s *Step, key, text string) (source.Edit, error) {
 	object := c.object(s.Place.Start)
 	if object == nil {
@@ -106,7 +115,8 @@ func (c *Changer) Step(s *Step, key, text string) (source.Edit, error) {
 	return c.set(object, key, text)
 }
 
-// AddStep puts a new step after another: on a line of its own where the steps stand so, with the same ending.
+// AddStep puts a new step after another: on a line of its own where the steps stand so, with the
+// same ending.
 func (c *Changer) AddStep(after *Step, text string) (source.Edit, error) {
 	object := c.object(after.Place.Start)
 	if object == nil {
@@ -212,8 +222,8 @@ func (c *Changer) set(object *hclsyntax.ObjectConsExpr, key, text string) (sourc
 	return c.insert(object, key, 0, quoted(text)), nil
 }
 
-// insert puts an entry after the last of an object: on a line of its own where they stand so, else behind a comma. room is
-// the column of the equals sign, counted from the key.
+// insert puts an entry after the last of an object: on a line of its own where they stand so, else
+// behind a comma. room is the column of the equals sign, counted from the key.
 func (c *Changer) insert(object *hclsyntax.ObjectConsExpr, key string, room int, value string) source.Edit {
 	last := object.Items[len(object.Items)-1]
 	from, end := span(last.KeyExpr).Start, span(last.ValueExpr).End
@@ -251,8 +261,8 @@ func (c *Changer) insert(object *hclsyntax.ObjectConsExpr, key string, room int,
 	return source.Edit{Start: stop, End: stop, New: entry}
 }
 
-// replace writes another value in the place of an expression. Within quotes only what stands between them changes; a bare
-// number stays bare where the new value is one.
+// replace writes another value in the place of an expression. Within quotes, the text between them
+// changes alone; a bare number stays bare where the new value is one.
 func (c *Changer) replace(e hclsyntax.Expression, text string) source.Edit {
 	whole := span(e)
 	if _, inside, ok := source.StringLiteral(e); ok && c.file.Text[whole.Start] == '"' {
@@ -270,104 +280,76 @@ func span(e hclsyntax.Expression) source.Span {
 	return source.Span{Start: r.Start.Byte, End: r.End.Byte}
 }
 
-// quoted writes a text as HCL reads it back. What is written here are names and quantities: quotes and backslashes are all
-// that could need an escape, besides the sign that would begin a template.
+// quoted writes a text as HCL reads it back. Names and quantities are written here: quotes,
+// backslashes and the sign that begins a template are all that needs an escape.
 func quoted(text string) string {
 	r := strings.NewReplacer(`\`, `\\`, `"`, `\"`, "${", "$${", "%{", "%%{")
 	return `"` + r.Replace(text) + `"`
 }
 
-// Written gives the text of another size of a geometry, as the baker wrote it: "slab 40 mm" becomes "slab 28 mm".
+// Written gives the text of another size of a geometry, as the baker wrote it: "slab 40 mm" becomes
+// "slab 28 mm".
 func (g *Geometry) Written(mm float64) string {
-	text := strings.TrimSpace(string(g.Place.File.Text[g.Place.Start:g.Place.End]))
-	word, rest, _ := strings.Cut(text, " ")
-	q, fault := quantity.Read(strings.TrimSpace(rest), forLen)
+	word, rest, _ := strings.Cut(placedText(g.Place), " ")
+	q, fault := quantity.Read(strings.TrimSpace(rest), forLength)
 	if fault != nil {
 		return fmt.Sprintf("%s %s mm", g.Shape, quantity.Plain(mm))
 	}
 	return word + " " + q.Written(mm, mm)
 }
 
-// Values lists everything that a formula says, by a name for each that the places in the file have no part in. Two readings
-// that differ in one value alone differ in one entry: that is how an edit is proven.
+// Values lists everything that a formula says, by a name for each that does not depend on places in
+// the file. Two readings that differ in one value differ in one entry: that proves an edit.
 func (f *Formula) Values() map[string]string {
-	v := map[string]string{}
-	put := func(name, text string) {
-		if text != "" {
-			v[name] = text
-		}
-	}
-	given := func(name string, g Given) {
-		if g.Set {
-			put(name, fmt.Sprintf("%s (%.9g to %.9g %s)", g.Text, g.Lo, g.Hi, g.Kind.Base()))
-		}
-	}
-	pointer := func(name string, g *Given) {
-		if g != nil {
-			given(name, *g)
-		}
-	}
+	v := values{}
 	if f.Family != nil {
-		put("family", f.Family.Name)
+		v.put("family", f.Family.Name)
 	}
 	if f.Makes.Pieces > 0 {
-		put("makes", quantity.Plain(f.Makes.Pieces))
+		v.put("makes", quantity.Plain(f.Makes.Pieces))
 	}
-	given("makes each", f.Makes.Each)
-	given("makes in all", f.Makes.Total)
-	given("start", f.Start)
-	given("keep", f.Keep)
+	v.put("makes each", provenText(f.Makes.Each))
+	v.put("makes in all", provenText(f.Makes.Total))
+	v.put("start", provenText(f.Start))
+	v.put("keep", provenText(f.Keep))
 	for _, p := range f.Parts {
-		part := p.Kind.String() + " " + strconv.Quote(p.Name)
-		given(part+" ph", p.PH)
-		given(part+" water activity", p.WaterActivity)
-		for _, in := range p.Ingredients {
-			name := part + ": " + in.Name
-			switch {
-			case in.Amount.Open:
-				put(name, "?")
-			case in.Amount.All:
-				put(name, "all")
-			default:
-				given(name, in.Amount.Given)
-			}
-			given(name+" temp", in.Temp)
-			pointer(name+" protein", in.Protein)
-			pointer(name+" reserve", in.Reserve)
-			put(name+" strain", in.Strain)
-			put(name+" as", in.Form)
-		}
-		for _, s := range p.Steps {
-			name := part + ": step " + strconv.Itoa(s.Index+1) + " " + s.Verb.Name
-			put(name, s.Verb.Name)
-			given(name+" time", s.Time)
-			given(name+" measure", s.Measure)
-			put(name+" words", s.Words)
-			given(name+" at", s.At)
-			put(name+" where", s.Where)
-			given(name+" to", s.To)
-			given(name+" core", s.Core)
-			put(name+" by", s.By)
-			if g := s.Form; g != nil {
-				put(name+" as", fmt.Sprintf("%s %v %v %.9g", g.Shape, g.MM, g.Brick, g.Each.Hi))
-			}
-			put(name+" tin", s.Tin)
-			pointer(name+" count", s.Count)
-			pointer(name+" pieces", s.Pieces)
-			pointer(name+" slice", s.Slice)
-			pointer(name+" wide", s.Wide)
-			if s.Covered != nil {
-				put(name+" covered", strconv.FormatBool(*s.Covered))
-			}
-			if m := s.Measured; m != nil {
-				put(name+" measured", fmt.Sprintf("%v %v %v %v", m.Temp.Interval, m.Core, m.Rise.Interval, m.After.Interval))
-			}
-			for _, in := range s.With {
-				put(name+" with "+in.Name, in.Name)
-			}
-		}
+		v.putPart(p)
 	}
 	return v
+}
+
+// values holds what a formula says, by name.
+type values map[string]string
+
+func (v values) put(name, text string) {
+	if text != "" {
+		v[name] = text
+	}
+}
+
+func (v values) putPart(p *Part) {
+	part := p.Kind.String() + " " + strconv.Quote(p.Name)
+	v.put(part+" ph", provenText(p.PH))
+	v.put(part+" water activity", provenText(p.WaterActivity))
+	for _, in := range p.Ingredients {
+		name := part + ": " + in.Name
+		for _, o := range IngredientOptions {
+			if o.own {
+				v.put(name, o.value(in))
+			} else {
+				v.put(name+" "+o.Name, o.value(in))
+			}
+		}
+	}
+	for _, s := range p.Steps {
+		name := part + ": step " + strconv.Itoa(s.Index+1) + " " + s.Verb.Name
+		v.put(name, s.Verb.Name)
+		v.put(name+" measure", provenText(s.Measure))
+		v.put(name+" words", s.Words)
+		for _, o := range StepOptions { // the time stands among them, whichever way it is written
+			v.put(name+" "+o.Name, o.value(s))
+		}
+	}
 }
 
 // Differ lists the names of the values in which two readings differ.
@@ -389,8 +371,8 @@ func Differ(a, b *Formula) []string {
 
 // Time writes how long a step takes: its own measure where that is a time, else its time option.
 func (c *Changer) Time(s *Step, text string) (source.Edit, error) {
-	if s.Verb.main.kinds.Has(quantity.Time) && !s.Measure.Set {
+	if s.Verb.own.kinds.Has(quantity.Time) && !s.Measure.Set {
 		return c.Main(s, text)
 	}
-	return c.Step(s, "time", text)
+	return c.Step(s, optTime.Name, text)
 }

@@ -147,12 +147,8 @@ func TestChangeOneValue(t *testing.T) {
 					switch s.Verb.Name {
 					case "proof":
 						e, err := c.Step(s, "at", "29 C")
-						want := []string{name + " at"}
-						if s.Where != "" {
-							want = append(want, name+" where")
-						}
 						if s.At.Text != "29 C" {
-							check("at of "+s.Verb.Name, e, err, want...)
+							check("at of "+s.Verb.Name, e, err, name+" at")
 						}
 					case "bake":
 						e, err := c.Step(s, "core", "91.5 C")
@@ -162,7 +158,7 @@ func TestChangeOneValue(t *testing.T) {
 						check("to", e, err, name+" to")
 					case "chill", "cool", "rest":
 						e, err := c.Step(s, "as", "slab 33 mm")
-						if s.Measured == nil {
+						if s.Reading == nil {
 							check("as of "+s.Verb.Name, e, err, name+" as")
 						}
 					}

@@ -1,8 +1,11 @@
-// Package formula is the model of a formula file: formulas, their parts, ingredients and steps, each with its place in
-// the file; and the reader that makes it from HCL.
+// Package formula is the model of a formula file: formulas, their parts, ingredients and steps,
+// each with its place in the file; and the reader that makes it from HCL.
 //
-// The engine, the trials and the house reader call it. It computes nothing but how many grams an amount is: every other
-// figure belongs to package facts.
+// The kinds of step, the options, the ways and the places are one row each: verbs.go, options.go,
+// ways.go, places.go. Everything else asks the rows.
+//
+// The engine, the trials and the house reader call it. It computes how many grams an amount is,
+// and nothing else: every other figure belongs to package facts.
 package formula
 
 import (
@@ -25,7 +28,7 @@ type Formula struct {
 	Family *family.Family // nil when the formula names none
 	Makes  Makes
 	Start  Given // minutes after midnight at which work starts
-	Keep   Given // how long it shall keep
+	Keep   Given // how long you want it to keep
 
 	Parts []*Part // in file order
 	Order []*Part // the same, each after all the parts that go into it
@@ -72,7 +75,7 @@ type Part struct {
 	PH            Given // measured by the baker; nothing here computes a pH
 	WaterActivity Given // measured by the baker; beats the model
 
-	// Taken lists the places that use this part: other parts' ingredients, and steps that fill, brush or wash with it.
+	// Taken lists the places that use this part: other parts' ingredients, and steps that put it on.
 	Taken []source.Place
 
 	FlourG Interval // total flour, g, taken parts included
@@ -96,8 +99,9 @@ type Ingredient struct {
 	Temp    Given
 	Protein *Given // % of the flour, from its label; nil when not given
 	Reserve *Given // held back for later, in the amount's own kind of unit
-	Strain  string // "standard" or "osmotolerant"; "" when not given
+	Strain  string // one of Strains; "" when not given
 	Form    string // as given by "as": "melted", "cold cubes"; free text
+	Note    string
 
 	Grams Mass // the amount in grams
 	Held  Mass // the reserve in grams
@@ -110,22 +114,38 @@ type Amount struct {
 	All  bool // "all" of another part
 }
 
-// ByVolume tells whether the amount was measured by spoon, cup or jug.
+// ByVolume reports whether the amount was measured by spoon, cup or jug.
 func (a Amount) ByVolume() bool { return a.Set && a.Kind == quantity.Volume }
 
-// Mass is a mass that may hang on the part's total flour F: A grams and B times F. Keeping the two apart keeps a
-// percentage exact when the flour itself is a range or still open.
+// Mass is a mass that may depend on the part's total flour: some grams, and some grams for each
+// gram of flour. Keeping the two apart keeps a percentage exact when the flour is a range or open.
 type Mass struct {
-	A Interval // g
-	B Interval // g per g of total flour
+	FixedG   Interval // g
+	PerFlour Interval // g per g of total flour
 }
 
-// Grams gives the mass for a total flour.
-func (m Mass) Grams(flour Interval) Interval {
-	if m.B == (Interval{}) {
-		return m.A
+// Grams gives the mass for a total flour, g.
+func (m Mass) Grams(flourG Interval) Interval {
+	if m.PerFlour == (Interval{}) {
+		return m.FixedG
 	}
-	return m.A.Add(m.B.Mul(flour))
+	return m.FixedG.Add(m.PerFlour.Mul(flourG))
+}
+
+// OverFlour gives the mass for a gram of a total flour. It divides before it adds, so that an amount
+// in percent stays exact whatever the flour.
+func (m Mass) OverFlour(flourG Interval) Interval {
+	return m.FixedG.Div(flourG).Add(m.PerFlour)
+}
+
+// Add gives the sum of two masses.
+func (m Mass) Add(n Mass) Mass {
+	return Mass{m.FixedG.Add(n.FixedG), m.PerFlour.Add(n.PerFlour)}
+}
+
+// Times gives a share of a mass, where the share is a range.
+func (m Mass) Times(share Interval) Mass {
+	return Mass{m.FixedG.Mul(share), m.PerFlour.Mul(share)}
 }
 
 // PartNamed finds a part by name, in any letter case.

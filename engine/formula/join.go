@@ -32,9 +32,7 @@ func (rd *reader) joinParts() {
 			if in.Amount.Set && in.Amount.Kind != quantity.Mass {
 				rd.Fault(in.Amount.Place, "%q is another part: write \"all\" or a weight, such as \"200 g\"", in.Name)
 			}
-			if in.Strain != "" || in.Protein != nil {
-				rd.Fault(in.Place, "%q is another part: strain and protein belong to its own ingredients", in.Name)
-			}
+			rd.checkPartOptions(in)
 		}
 	}
 	for _, u := range rd.uses {
@@ -68,6 +66,18 @@ func (rd *reader) joinParts() {
 	}
 }
 
+// checkPartOptions refuses options of an ingredient that mean nothing of another part.
+func (rd *reader) checkPartOptions(in *Ingredient) {
+	for _, o := range IngredientOptions {
+		if o.item && o.text(in) != "" {
+			names := ingredientOptionNames(func(o *IngredientOption) bool { return o.item })
+			rd.Fault(in.Place, "%q is another part: %s belong to its own ingredients",
+				in.Name, strings.Join(names, " and "))
+			return
+		}
+	}
+}
+
 func (f *Formula) partNames() []string {
 	names := make([]string, len(f.Parts))
 	for i, p := range f.Parts {
@@ -76,8 +86,8 @@ func (f *Formula) partNames() []string {
 	return names
 }
 
-// order sorts the parts so that each comes after those it takes in, by ingredient or by step; false when it cannot,
-// because parts go round in a circle, which is a problem that names them all.
+// order sorts the parts so that each comes after those it takes in, by ingredient or by step. It
+// reports false, with a problem that names them, where parts take each other in.
 func (rd *reader) order() bool {
 	f := rd.formula
 	state := map[*Part]int{} // 1 being visited, 2 done
@@ -123,7 +133,8 @@ func (rd *reader) order() bool {
 	return ok
 }
 
-// weigh turns the amounts of a part into grams and finds its total flour. The parts it takes are weighed before it.
+// weigh turns the amounts of a part into grams and finds its total flour. The parts that it takes
+// are weighed before it.
 func (rd *reader) weigh(p *Part) {
 	flour := Mass{}
 	for _, in := range p.Ingredients {
@@ -131,18 +142,17 @@ func (rd *reader) weigh(p *Part) {
 			return // an unknown ingredient, already reported
 		}
 		if a := in.Amount; !a.Set && !a.Open && !a.All || in.Of != nil && in.Of.MassG.Hi == 0 {
-			return // an amount that could not be read, here or in a part it takes, is reported; what follows from it would be an echo
+			return // reported already: an amount that could not be read, here or in a part it takes
 		}
 		in.Grams = rd.grams(in, in.Amount)
 		if in.Reserve != nil {
 			in.Held = rd.grams(in, Amount{Given: *in.Reserve})
 		}
 		if share := in.flourShare(); share != (Interval{}) {
-			flour.A = flour.A.Add(in.Grams.A.Mul(share))
-			flour.B = flour.B.Add(in.Grams.B.Mul(share))
+			flour = flour.Add(in.Grams.Times(share))
 		}
 	}
-	if flour.B.Hi >= 1 {
+	if flour.PerFlour.Hi >= 1 {
 		at := p.Place
 		for _, in := range p.Ingredients {
 			if in.Amount.Set && in.Amount.Kind == quantity.Percent && in.flourShare() != (Interval{}) {
@@ -152,11 +162,11 @@ func (rd *reader) weigh(p *Part) {
 		rd.Fault(at, "the flours of %q are all in percent of themselves; write one of them in grams", p.Name)
 		return
 	}
-	// Flour in percent of the total flour: F = A + B F.
-	p.FlourG = flour.A.Div(figure.Point(1).Sub(flour.B))
+	// Flours in percent are of the total flour F too: F = fixed + perFlour F.
+	p.FlourG = flour.FixedG.Div(figure.Point(1).Sub(flour.PerFlour))
 	if p.FlourG.Hi == 0 {
 		for _, in := range p.Ingredients {
-			if in.Grams.B != (Interval{}) {
+			if in.Grams.PerFlour != (Interval{}) {
 				rd.Fault(in.Amount.Place, "%q is in percent of the flour, and %s %q holds none; write grams", in.Name, p.Kind, p.Name)
 			}
 		}
@@ -164,8 +174,7 @@ func (rd *reader) weigh(p *Part) {
 	mass := Mass{}
 	for _, in := range p.Ingredients {
 		rd.checkReserve(in)
-		mass.A = mass.A.Add(in.Grams.A)
-		mass.B = mass.B.Add(in.Grams.B)
+		mass = mass.Add(in.Grams)
 	}
 	p.MassG = mass.Grams(p.FlourG)
 	for _, in := range p.Ingredients {
@@ -187,7 +196,8 @@ func (in *Ingredient) flourShare() Interval {
 	return share(in.Of.FlourG, in.Of.MassG)
 }
 
-// share divides a part of a mass by the whole and keeps it within 0 and 1, which plain interval division cannot know.
+// share divides a part of a mass by the whole, and keeps it within 0 and 1: plain division of ranges
+// does not know that bound.
 func share(part, whole Interval) Interval {
 	s := part.Div(whole)
 	return figure.Between(max(0, min(1, s.Lo)), max(0, min(1, s.Hi)))
@@ -197,18 +207,18 @@ func share(part, whole Interval) Interval {
 func (rd *reader) grams(in *Ingredient, a Amount) Mass {
 	switch {
 	case a.Open:
-		return Mass{A: figure.Positive()}
+		return Mass{FixedG: figure.Positive()}
 	case a.All && in.Of != nil:
-		return Mass{A: in.Of.MassG}
+		return Mass{FixedG: in.Of.MassG}
 	case !a.Set:
 		return Mass{}
 	}
 	switch a.Kind {
 	case quantity.Mass:
-		return Mass{A: a.Interval}
+		return Mass{FixedG: a.Interval}
 	case quantity.Percent:
 		rd.within(a.Given, 0, 1000, fmt.Sprintf("%q: more than 1000 %% of the flour cannot be meant", in.Name))
-		return Mass{B: a.Interval.Scale(0.01)}
+		return Mass{PerFlour: a.Interval.Scale(0.01)}
 	}
 	if in.Item == nil {
 		return Mass{}
@@ -221,7 +231,7 @@ func (rd *reader) grams(in *Ingredient, a Amount) Mass {
 		rd.Fault(a.Place, "%q: the larder does not know what a %s of it weighs; write grams, or give %s in an ingredient block of house.hcl", in.Name, unit, key)
 		return Mass{}
 	}
-	return Mass{A: a.Interval.Scale(per)}
+	return Mass{FixedG: a.Interval.Scale(per)}
 }
 
 // checkReserve refuses a reserve larger than the amount itself.

@@ -6,12 +6,14 @@ import (
 	"forebake/engine/quantity"
 )
 
-// What cannot be: steps in an order that no dough goes through, an oven that bakes nothing, a brick that the part does not fit.
+// This file refuses what cannot be: steps in an order that no dough goes through, an oven that
+// bakes nothing, a block that the part does not fit.
 
-// coldestOven is the coolest oven that is read as one, C: below it nothing sets.
+// coldestOven is the coolest oven that is read as one, C. Below it no crumb sets.
 const coldestOven = 80
 
-// Density of mixed dough and of anything a baker puts into a block, g/mL: used only to tell a slip from a possibility.
+// The lightest and the heaviest that a baker puts into a block, g/mL. They tell a slip of the pen
+// from what is possible.
 const lightestPart, heaviestPart = 0.25, 1.6
 
 // checkSteps reports what cannot be in the steps of a part. It comes after the part is weighed.
@@ -19,27 +21,34 @@ func (rd *reader) checkSteps(p *Part) {
 	var bake *Step
 	divided := false
 	for _, s := range p.Steps {
-		if r := s.Measured; r != nil && r.After.Set && s.Time.Set && r.After.Lo > s.Time.Hi*1.01 {
-			rd.Fault(r.Place, "%s: read after %s, and the step lasts %s; write the reading in the step in which it was taken", s.Verb.Name, r.After.Text, s.Time.Text)
+		if r := s.Reading; r != nil && r.After.Set && s.Time.Set && r.After.Lo > s.Time.Hi*1.01 {
+			rd.Fault(r.Place, "%s: read after %s, and the step lasts %s; "+
+				"write the reading in the step in which it was taken",
+				s.Verb.Name, r.After.Text, s.Time.Text)
 		}
-		switch s.Verb.Name {
-		case "bake":
-			if s.At.Set && s.At.Hi < coldestOven {
-				rd.Fault(s.At.Place, "an oven at %s bakes nothing; %s is the least that is read", s.At.Text, quantity.Format(coldestOven, "C"))
-			} else if s.Where != "" {
-				rd.Fault(s.Place, "bake: at = %q bakes nothing; write the oven, such as at = \"190 C\"", s.Where)
-			}
+		if s.Verb.Bakes() {
+			rd.checkOven(s)
 			bake = s
-		case "mix", "fold", "sheet", "roll", "shape", "proof":
-			if bake != nil {
-				rd.Fault(s.Place, "%s stands after the bake at line %d; put the steps in the order of the work", s.Verb.Name, bake.Place.Line())
-			}
-		case "divide":
-			divided = true
+		} else if bake != nil && s.Verb.order == rawOnly {
+			rd.Fault(s.Place, "%s stands after the bake at line %d; put the steps in the order of the work",
+				s.Verb.Name, bake.Place.Line())
 		}
+		divided = divided || s.Verb.Divides()
 		if g := s.Form; g != nil && g.Shape == "brick" && !divided && s.Pieces == nil {
 			rd.checkBrick(p, s)
 		}
+	}
+}
+
+// checkOven refuses an oven that bakes nothing.
+func (rd *reader) checkOven(s *Step) {
+	switch {
+	case s.At.Set && s.At.Hi < coldestOven:
+		rd.Fault(s.At.Place, "an oven at %s bakes nothing; %s is the least that is read",
+			s.At.Text, quantity.Format(coldestOven, "C"))
+	case s.Where != nil:
+		rd.Fault(s.Place, "%s: at = %q bakes nothing; write the oven, such as at = \"190 C\"",
+			s.Verb.Name, s.Where)
 	}
 }
 
@@ -48,7 +57,7 @@ func (rd *reader) checkBrick(p *Part, s *Step) {
 	ml := s.Form.Brick[0] * s.Form.Brick[1] * s.Form.Brick[2] / 1000
 	g := p.MassG
 	for _, other := range p.Steps[:s.Index] {
-		if other.Uses != nil && other.Verb.Name == "fill" {
+		if other.Uses != nil && other.Verb.Fills() {
 			g = g.Add(other.Uses.MassG)
 		}
 	}
@@ -56,7 +65,8 @@ func (rd *reader) checkBrick(p *Part, s *Step) {
 		return // not weighed, or still open
 	}
 	if g.Lo > heaviestPart*ml || g.Hi < lightestPart*ml {
-		rd.Fault(s.Form.Place, "%s of \"%s\" does not fit a block of %s: it is %s; mend the size or the weights",
+		rd.Fault(s.Form.Place,
+			"%s of \"%s\" does not fit a block of %s: it is %s; mend the size or the weights",
 			quantity.FormatInterval(g, "g"), p.Name, quantity.Format(ml, "ml"), fits(g.Lo > heaviestPart*ml))
 	}
 }

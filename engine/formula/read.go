@@ -15,7 +15,7 @@ import (
 	"forebake/engine/source"
 )
 
-// Limits of one formula, far above any real one, so that no file can make the checker work without end.
+// Limits of one formula, far above any real one. They bound the work of the checker.
 const (
 	MaxParts       = 64
 	MaxIngredients = 256 // in one part
@@ -48,12 +48,10 @@ type use struct {
 var (
 	FormulaKeys = []string{"family", "makes", "start", "keep", "about"}
 	PartKeys    = []string{"ingredients", "steps", "ph", "water_activity", "about"}
-	AmountKeys  = []string{"amount", "temp", "strain", "protein", "as", "reserve", "note"}
-	Strains     = []string{"standard", "osmotolerant"}
 )
 
-// Read reads one formula block. It records every problem in r and gives the formula as far as it could be read; a
-// formula with problems must not be judged.
+// Read reads one formula block. It records every problem in r, and gives as much of the formula as
+// could be read. A formula with problems must not be judged.
 func Read(r *reading.Reader, b *hclsyntax.Block, opts Options) *Formula {
 	f := &Formula{}
 	rd := &reader{Reader: r, opts: opts, formula: f}
@@ -127,7 +125,7 @@ func kindNamed(word string) (Kind, bool) {
 	return 0, false
 }
 
-// sameName compares two names as a baker would: letter case and outer spaces do not count.
+// sameName reports whether two names are one to a baker: letter case and outer blanks do not count.
 func sameName(a, b string) bool {
 	return strings.EqualFold(strings.TrimSpace(a), strings.TrimSpace(b))
 }
@@ -201,7 +199,7 @@ func (rd *reader) readIngredients(p *Part, e hclsyntax.Expression) {
 			continue
 		}
 		in.Item = item
-		rd.checkKeys(in)
+		rd.checkOptions(in)
 	}
 }
 
@@ -214,7 +212,7 @@ func ingredientNamed(p *Part, name string) *Ingredient {
 	return nil
 }
 
-// partName tells whether an ingredient's name is that of a part: "the sponge".
+// partName reports whether an ingredient's name is that of a part, "the sponge", and gives it.
 func partName(name string) (string, bool) {
 	if len(name) > 4 && strings.EqualFold(name[:4], "the ") {
 		return strings.TrimSpace(name[4:]), true
@@ -222,7 +220,8 @@ func partName(name string) (string, bool) {
 	return "", false
 }
 
-// twiceText says that an ingredient stands twice, with the sum where there is one: HCL itself would keep the last.
+// twiceText says that an ingredient stands twice, with the sum where there is one. HCL itself would
+// keep the last.
 func twiceText(first, second *Ingredient) string {
 	text := fmt.Sprintf("%q stands twice in this %s, first at line %d", second.Name, second.Part.Kind, first.Place.Line())
 	a, b := first.Amount, second.Amount
@@ -249,78 +248,47 @@ func (in *Ingredient) quoted() string { return "\"" + source.Safe(in.Name) + "\"
 
 // readAmount reads "200 g", "?", "all" or { amount = "200 g", temp = "6 C" }.
 func (rd *reader) readAmount(in *Ingredient, e hclsyntax.Expression) {
-	what := in.quoted()
+	quoted := in.quoted()
 	if _, isObject := e.(*hclsyntax.ObjectConsExpr); !isObject {
-		in.Amount = rd.readHowMuch(in, e, what)
+		amountOption.fill(rd, in, e, quoted)
 		return
 	}
 	var buf [8]reading.Pair
-	pairs, _ := rd.Pairs(e, what, buf[:0])
+	pairs, _ := rd.Pairs(e, quoted, buf[:0])
 	for i, pair := range pairs {
 		if stands(pairs[:i], pair.Key) {
-			rd.Fault(pair.Place, "%q stands twice for %s", pair.Key, what)
+			rd.Fault(pair.Place, "%q stands twice for %s", pair.Key, quoted)
 			continue
 		}
-		switch pair.Key {
-		case "amount":
-			in.Amount = rd.readHowMuch(in, pair.Value, what)
-		case "temp":
-			in.Temp, _ = rd.Quantity(pair.Value, forTemp, what+" temp")
-		case "protein":
-			if g, ok := rd.Quantity(pair.Value, forPct, what+" protein"); ok {
-				in.Protein = &g
-				rd.within(g, 0, 25, "the protein of a flour is 25 % at the most")
-			}
-		case "reserve":
-			if g, ok := rd.Quantity(pair.Value, amountKinds, what+" reserve"); ok {
-				in.Reserve = &g
-			}
-		case "as":
-			in.Form, _, _ = rd.Text(pair.Value, what+" as")
-		case "note":
-			_, _, _ = rd.Text(pair.Value, what+" note")
-		case "strain":
-			if word, at, ok := rd.Text(pair.Value, what+" strain"); ok {
-				for _, strain := range Strains {
-					if sameName(word, strain) {
-						in.Strain = strain
-					}
-				}
-				if in.Strain == "" {
-					rd.Unknown(at, "strain", word, "the yeasts", Strains)
-				}
-			}
-		default:
-			rd.Unknown(pair.Place, "key", pair.Key, "an ingredient", AmountKeys)
+		if o, known := findIngredientOption(pair.Key); known {
+			o.fill(rd, in, pair.Value, quoted)
+		} else {
+			rd.Unknown(pair.Place, "key", pair.Key, "an ingredient", ingredientOptionNames(nil))
 		}
 	}
-	if !stands(pairs, "amount") {
-		rd.Fault(in.Place, "%s has no amount: add amount = \"100 g\", or amount = \"?\" while drafting", what)
+	if !stands(pairs, amountOption.Name) {
+		rd.Fault(in.Place, "%s has no amount: add amount = \"100 g\", or amount = \"?\" while drafting", quoted)
 	}
 }
 
-const amountKinds = quantity.Kinds(1<<quantity.Mass | 1<<quantity.Volume | 1<<quantity.Count | 1<<quantity.Percent)
-
+// readHowMuch reads an amount, or "all" of another part.
 func (rd *reader) readHowMuch(in *Ingredient, e hclsyntax.Expression, what string) Amount {
-	kinds := amountKinds
-	if t, ok := e.(*hclsyntax.TemplateExpr); ok {
-		text, at, ok := rd.Text(t, what)
-		if !ok {
-			return Amount{}
-		}
-		switch word := strings.TrimSpace(text); {
-		case word == "?":
-			return Amount{Open: true, Given: Given{Place: at}}
-		case strings.EqualFold(word, "all"):
-			if _, isPart := partName(in.Name); !isPart {
-				rd.Fault(at, "%s: \"all\" is for another part, named with a leading \"the\"; write an amount: \"100 g\"", what)
-			}
-			return Amount{All: true, Given: Given{Place: at}}
-		}
-		g, _ := rd.QuantityText(text, at, kinds, what)
+	t, isText := e.(*hclsyntax.TemplateExpr)
+	if !isText {
+		g, _ := rd.Quantity(e, quantity.Amounts, what)
 		return Amount{Given: g}
 	}
-	g, _ := rd.Quantity(e, kinds, what)
+	text, at, ok := rd.Text(t, what)
+	if !ok {
+		return Amount{}
+	}
+	if strings.EqualFold(strings.TrimSpace(text), "all") {
+		if _, isPart := partName(in.Name); !isPart {
+			rd.Fault(at, "%s: \"all\" is for another part, named with a leading \"the\"; write an amount: \"100 g\"", what)
+		}
+		return Amount{All: true, Given: Given{Place: at}}
+	}
+	g, _ := rd.QuantityText(text, at, quantity.Amounts, what)
 	return Amount{Given: g}
 }
 
@@ -331,13 +299,12 @@ func (rd *reader) within(g Given, lo, hi float64, text string) {
 	}
 }
 
-// checkKeys refuses options that mean nothing for the ingredient.
-func (rd *reader) checkKeys(in *Ingredient) {
-	if in.Strain != "" && in.Item.Yeast == 0 {
-		rd.Fault(in.Place, "%q is no yeast, so it has no strain", in.Name)
-	}
-	if in.Protein != nil && in.Item.Flour == 0 {
-		rd.Fault(in.Protein.Place, "%q is no flour: protein from the label is read for flours only", in.Name)
+// checkOptions refuses options that mean nothing for the ingredient.
+func (rd *reader) checkOptions(in *Ingredient) {
+	for _, o := range IngredientOptions {
+		if o.check != nil {
+			o.check(rd, in)
+		}
 	}
 }
 
@@ -374,7 +341,7 @@ func (rd *reader) readMakes(e hclsyntax.Expression) Makes {
 }
 
 func wholeCount(text string) (float64, string) {
-	g, fault := quantity.Read(text+" pieces", forNum)
+	g, fault := quantity.Read(text+" pieces", forCount)
 	if fault != nil {
 		return 0, fault.Text
 	}

@@ -54,7 +54,7 @@ func (f *Follower) bake(step *formula.Step, st *Stage) {
 		}
 	}
 	var after Band
-	switch r := step.Measured; {
+	switch r := step.Reading; {
 	case r != nil && r.Temp.Set:
 		after, st.Measured = bandOf(r.Temp.Interval), true
 	case step.Time.Set:

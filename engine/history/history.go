@@ -120,7 +120,7 @@ type lane struct {
 type Follower struct {
 	lanes   [3]lane
 	setup   Setup
-	scales  [placeKinds][3]float64 // what readings made of the surface coefficients, by place
+	scales  [airKinds][3]float64 // what readings made of the surface coefficients, by the kind of air
 	body    heat.Body
 	shape   shape
 	missing string        // what would have to be written so that the steps from here on are known; "" while they are
@@ -153,7 +153,7 @@ func (f *Follower) Follow(s Setup) *Life {
 	if s.Trace {
 		waits := 0
 		for _, step := range s.Part.Steps {
-			if step.Time.Set && timed(step.Verb.Name) {
+			if step.Time.Set && step.Verb.Waits() {
 				waits++
 			}
 		}
@@ -170,7 +170,7 @@ func (f *Follower) Follow(s Setup) *Life {
 		if life.Rise {
 			st.Hours = st.Hours.times(life.RiseScale)
 		}
-		if r := step.Measured; r != nil && r.Rise.Set && st.Known {
+		if r := step.Reading; r != nil && r.Rise.Set && st.Known {
 			f.believeRise(&st, life)
 		}
 		f.stages = append(f.stages, st)
@@ -193,27 +193,18 @@ func (b Band) hotter(c Band) Band {
 
 func (b Band) times(x float64) Band { return Band{b.Cold * x, b.Mid * x, b.Warm * x} }
 
-// beginsRise tells whether a step drives the gas out, so that a rise is counted from there.
-func beginsRise(verb string) bool {
-	switch verb {
-	case "mix", "sheet", "roll", "divide", "shape":
-		return true
-	}
-	return false
-}
-
 // believeRise sets the fermentation of a rise by what was measured of it: a doubling is 1.25 %-hours (ferment.DoublingE). The
 // hours of that rise become what was seen, and those of later steps are scaled alike; those of an earlier rise too, unless it
 // was measured itself.
 func (f *Follower) believeRise(st *Stage, life *Life) {
 	first := len(f.stages)
 	before := 0.0
-	for first > 0 && !beginsRise(f.stages[first-1].Step.Verb.Name) {
+	for first > 0 && !f.stages[first-1].Step.Verb.Degasses() {
 		first--
 		before += f.stages[first].Hours.Mid
 	}
 	modelled := (before + st.Hours.Mid*st.read) * f.setup.Gas
-	seen := ferment.DoublingE * math.Log2(st.Step.Measured.Rise.Interval.Mid())
+	seen := ferment.DoublingE * math.Log2(st.Step.Reading.Rise.Interval.Mid())
 	if !(modelled > 0) || !(seen > 0) {
 		return
 	}
@@ -276,7 +267,7 @@ func (f *Follower) timeTo(s Setup, step, instead *formula.Step, targetC, slabM f
 				if !f.enter(&f.lanes[i], e) {
 					return Band{}, false
 				}
-				read[i] = instead.Measured != nil && instead.Measured.Temp.Set && f.believe(&f.lanes[i], instead, e)
+				read[i] = instead.Reading != nil && instead.Reading.Temp.Set && f.believe(&f.lanes[i], instead, e)
 			}
 			if slabM > 0 {
 				e.body, f.shape.known = heat.SlabOf(slabM), true

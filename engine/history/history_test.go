@@ -15,8 +15,7 @@ import (
 // A rest in a bowl, a night as a slab, the sheet and the proof of pieces: the middle run is one heat.Walk driven by hand.
 func TestMiddleRunIsAWalk(t *testing.T) {
 	s := setup(t, `{ mix = "12 min" }, { rest = "1 h", at = "room" }, { chill = "14 h", as = "slab 40 mm" }, { temper = "20 min", at = "15 C" },
-		{ sheet = "5 mm" }, { rest = "10 min", at = "room" }, { proof = "2 h", at = "27 C", as = "pieces 75 g" }, { chill = "9 min" }`)
-	s.Part.Steps[7].By = "ice bath"
+		{ sheet = "5 mm" }, { rest = "10 min", at = "room" }, { proof = "2 h", at = "27 C", as = "pieces 75 g" }, { chill = "9 min", by = "ice bath" }`)
 	life := follow(t, s)
 	h := &hand{t: t, m: s.Material, mean: 26}
 	check := func(i int, start float64, want heat.State) {

@@ -387,7 +387,7 @@ func TestReadingsLookForwardOnly(t *testing.T) {
 		}
 		// A point that is read at the end is the end, whatever the model says.
 		if st := with.Stages[len(k.steps)-1]; st.Known {
-			read := st.Step.Measured.Temp.Mid()
+			read := st.Step.Reading.Temp.Mid()
 			for _, x := range []float64{st.Core.Cold, st.Core.Mid, st.Core.Warm} {
 				if math.Abs(x-read) > 0.01 {
 					t.Fatalf("read %v, core %v in %s", read, st.Core, k.text())

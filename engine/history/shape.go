@@ -23,7 +23,7 @@ func (f *Follower) reshape(step *formula.Step) {
 		return
 	}
 	switch {
-	case step.Verb.Name == "sheet":
+	case step.Verb.Sheets():
 		if step.Measure.Set {
 			set(heat.SlabOf(step.Measure.Mid() / 1000))
 		}
@@ -32,7 +32,7 @@ func (f *Follower) reshape(step *formula.Step) {
 		if h, ok := geometry.TinLoafHalfMM(f.shape.pieceKg*1000, f.shape.mixedRho/1000, f.shape.tin.Inside[0], f.shape.tin.Inside[1]); ok {
 			set(brick(h))
 		}
-	case step.Verb.Name != "roll" || f.shape.pieces > 0:
+	case !step.Verb.Coils() || f.shape.pieces > 0:
 		if h, ok := f.freeStanding(f.shape.pieceKg, f.shape.mixedRho/1000); ok {
 			set(brick(h))
 		}
@@ -42,8 +42,8 @@ func (f *Follower) reshape(step *formula.Step) {
 // portion reads into how many pieces a step divides the part, and into which tin it goes; true when it does either.
 func (f *Follower) portion(step *formula.Step) bool {
 	kg := f.massKg()
-	switch step.Verb.Name {
-	case "divide":
+	switch v := step.Verb; {
+	case v.Divides():
 		switch {
 		case !step.Measure.Set:
 		case step.Measure.Unit == "pieces":
@@ -51,7 +51,7 @@ func (f *Follower) portion(step *formula.Step) bool {
 		default:
 			f.shape.pieces = math.Max(1, math.Round(kg*1000/step.Measure.Mid()))
 		}
-	case "roll", "shape", "pan":
+	case v.Coils() || v.Finishes():
 	default:
 		if !f.intoTin(step) { // a proof or rest that names the tin first
 			return false
@@ -59,11 +59,11 @@ func (f *Follower) portion(step *formula.Step) bool {
 		f.shape.pieceKg = kg / math.Max(1, f.shape.pieces)
 		return true
 	}
-	if step.Pieces != nil && step.Pieces.Lo >= 1 && !(step.Verb.Name == "divide" && step.Measure.Set) {
+	if step.Pieces != nil && step.Pieces.Lo >= 1 && !(step.Verb.Divides() && step.Measure.Set) {
 		f.shape.pieces = step.Pieces.Lo
 	}
 	f.intoTin(step)
-	if made := f.setup.Part.Formula.Makes.Pieces; made > 0 && (step.Verb.Name == "shape" || step.Verb.Name == "pan") && step.Pieces == nil && (f.shape.pieces <= 1 || f.shape.pieces > made) {
+	if made := f.setup.Part.Formula.Makes.Pieces; made > 0 && step.Verb.Finishes() && step.Pieces == nil && (f.shape.pieces <= 1 || f.shape.pieces > made) {
 		f.shape.pieces = made // strands are plaited; a batch that nobody divides in writing is divided all the same
 	}
 	f.shape.pieceKg = kg / math.Max(1, f.shape.pieces)
@@ -114,7 +114,7 @@ func (f *Follower) massKg() float64 {
 func (f *Follower) formOf(step *formula.Step) (heat.Body, bool) {
 	g, kg, rho := step.Form, f.massKg(), f.shape.mixedRho
 	each := kg // of what lies on its own
-	if f.shape.pieceKg > 0 && step.Verb.Name != "roll" {
+	if f.shape.pieceKg > 0 && !step.Verb.Coils() {
 		each = f.shape.pieceKg
 	}
 	switch g.Shape {

@@ -3,16 +3,16 @@ package history
 import (
 	"fmt"
 	"math"
-	"strings"
 
 	"forebake/engine/formula"
+	"forebake/engine/kitchen"
 	"forebake/engine/science/ferment"
 	"forebake/engine/science/heat"
 )
 
 // environment is the surroundings of a step.
 type environment struct {
-	place   placeKind
+	air     airKind
 	ambient Interval
 	h       float64 // W/(m2 K), as it is in the middle run
 	covered float64 // the same under a lid with air below it; film on the dough takes nothing away
@@ -24,71 +24,68 @@ type environment struct {
 // IceBathC is what a bath of ice and water holds, C.
 var IceBathC = Interval{Lo: 0, Hi: 2}
 
-type placeKind uint8
+// airKind is a kind of surroundings that readings say something of: those that package heat knows,
+// and warm still air beside the air of the room.
+type airKind uint8
 
 const (
-	inRoom placeKind = iota
-	inFridge
-	inFreezer
-	inProofer
-	inFan
-	inBlast
-	inIce
-	placeKinds
+	warmAir  = airKind(heat.Places)
+	airKinds = warmAir + 1
 )
+
+// Still air of a written temperature is that of a freezer up to freezerC, of a fridge up to
+// fridgeC, of a proofer from prooferC, and of a room between.
+const (
+	freezerC = -5
+	fridgeC  = 10
+	prooferC = 26
+)
+
+// airAt is the kind of air of a written temperature.
+func airAt(c float64) (heat.Place, airKind) {
+	at := heat.Room
+	switch {
+	case c <= freezerC:
+		at = heat.Freezer
+	case c <= fridgeC:
+		at = heat.Fridge
+	case c >= prooferC:
+		return at, warmAir
+	}
+	return at, airKind(at)
+}
+
+// Around is the temperature around a step: of ice water, of the place where it stands, or as
+// written; ok is false where nothing says it.
+func Around(k *kitchen.Kitchen, step *formula.Step) (ambient Interval, ok bool) {
+	switch place := step.Stands(); {
+	case step.Iced():
+		return IceBathC, true
+	case place != nil:
+		g, known := k.At(place.Name)
+		return g.Interval, known
+	}
+	return step.At.Interval, step.At.Set
+}
 
 // environment reads the surroundings of a step; missing is what they lack, "" when they are given.
 func (f *Follower) environment(step *formula.Step, st *Stage) (e environment, missing string) {
 	e = environment{minutes: step.Time.Interval, error: heat.AirError}
-	k := f.setup.Kitchen
-	where, by := step.Where, strings.ToLower(step.By)
-	if strings.Contains(by, "ice") && !step.At.Set {
-		where = "ice" // wherever the bath stands
+	ambient, ok := Around(f.setup.Kitchen, step)
+	if !ok {
+		return e, "at = \"room\" or a temperature in this " + step.Verb.Name
 	}
-	if where == "" && !step.At.Set {
-		switch {
-		case step.Verb.Name == "chill":
-			where = "fridge"
-		case step.Verb.Name == "freeze":
-			where = "freezer"
-		default:
-			return e, "at = \"room\" or a temperature in this " + step.Verb.Name
-		}
+	e.ambient = ambient
+	at, kind := airAt(ambient.Mid())
+	if place := step.Stands(); place != nil {
+		at, kind = place.Air(), airKind(place.Air())
 	}
-	switch where {
-	case "room":
-		e.place, e.ambient = inRoom, k.Room.Interval
-	case "fridge":
-		e.place, e.ambient = inFridge, k.Fridge.Interval
-	case "freezer":
-		e.place, e.ambient = inFreezer, k.Freezer.Interval
-	case "ice":
-		e.ambient = IceBathC
-	default:
-		e.ambient = step.At.Interval
-		switch t := e.ambient.Mid(); {
-		case t <= -5:
-			e.place = inFreezer
-		case t <= 10:
-			e.place = inFridge
-		case t >= 26:
-			e.place = inProofer
-		}
+	if air, moved := step.Way.Air(); moved {
+		at, kind = air, airKind(air)
 	}
-	at := heat.Room
-	switch {
-	case strings.Contains(by, "ice") && strings.Contains(by, "stir"):
-		e.place, at, e.error = inIce, heat.StirredBath, heat.WaterError
-	case strings.Contains(by, "ice"):
-		e.place, at, e.error = inIce, heat.IceBath, heat.WaterError
-	case strings.Contains(by, "blast"):
-		e.place, at = inBlast, heat.Blast
-	case strings.Contains(by, "fan"):
-		e.place, at = inFan, heat.FanFridge
-	case e.place == inFridge:
-		at = heat.Fridge
-	case e.place == inFreezer:
-		at = heat.Freezer
+	e.air = kind
+	if at == heat.IceBath || at == heat.StirredBath {
+		e.error = heat.WaterError
 	}
 	c, _ := heat.SurfaceCoefficient(at)
 	lid, _ := heat.LayerResistance(heat.LiddedBox)
@@ -121,7 +118,7 @@ func (f *Follower) coefficient(l *lane, e environment, cooling bool) float64 {
 	if l.warm != 0 && !l.quick(cooling) {
 		h = e.covered // covered, or nobody says: a lid is the slower way
 	}
-	return h * f.scales[e.place][l.warm+1]
+	return h * f.scales[e.air][l.warm+1]
 }
 
 // enter puts a run into surroundings; false when the model cannot take the body.
@@ -293,8 +290,8 @@ func (f *Follower) stay(step *formula.Step, st *Stage, e environment) {
 		start[i] = f.lanes[i].walk.At(0).CoreC
 	}
 	st.Known, st.read, f.moved = true, 1, true
-	read := step.Measured != nil && step.Measured.Temp.Set
-	riseAfter := step.Measured != nil && step.Measured.Rise.Set && step.Measured.After.Set
+	read := step.Reading != nil && step.Reading.Temp.Set
+	riseAfter := step.Reading != nil && step.Reading.Rise.Set && step.Reading.After.Set
 	for i := range f.lanes {
 		l := &f.lanes[i]
 		cooling := l.walk.At(0).MeanC > l.ambient(e)
@@ -303,12 +300,12 @@ func (f *Follower) stay(step *formula.Step, st *Stage, e environment) {
 		case !read:
 			speed = f.speed(l, e, cooling)
 		case !f.believe(l, step, e):
-			if lo, hi := outermost(start, e); step.Measured.Temp.Lo < lo-readingSlack || step.Measured.Temp.Hi > hi+readingSlack {
+			if lo, hi := outermost(start, e); step.Reading.Temp.Lo < lo-readingSlack || step.Reading.Temp.Hi > hi+readingSlack {
 				// A slip of the pen must not clear what it was written beside.
 				f.lose(st, fmt.Sprintf("a reading that can be in this %s, between %.0f C and %.0f C", step.Verb.Name, lo, hi))
 				return
 			}
-			f.asRead(st, e, start, step.Measured.Temp.Interval)
+			f.asRead(st, e, start, step.Reading.Temp.Interval)
 			return
 		default:
 			st.Measured = true
@@ -324,7 +321,7 @@ func (f *Follower) stay(step *formula.Step, st *Stage, e environment) {
 		own := cooling && !read && f.worksHard(l, e)
 		early := 0.0
 		if riseAfter && l.warm == 0 {
-			early = f.gained(l, e, own, speed, min(step.Measured.After.Mid()*60, fermenting))
+			early = f.gained(l, e, own, speed, min(step.Reading.After.Mid()*60, fermenting))
 		}
 		var end heat.State
 		from := len(f.samples)
@@ -357,7 +354,7 @@ func (f *Follower) stay(step *formula.Step, st *Stage, e environment) {
 // the same place: the coldest run through the lower end of a range that was read, the warmest through the upper. ok is false when the reading must be taken as it stands: no coefficient explains it, or the step's length is
 // a range, so that nobody knows when it was read.
 func (f *Follower) believe(l *lane, step *formula.Step, e environment) (ok bool) {
-	r := step.Measured
+	r := step.Reading
 	seconds := e.minutes.Mid() * 60
 	switch {
 	case r.After.Set && r.After.IsPoint():
@@ -369,7 +366,7 @@ func (f *Follower) believe(l *lane, step *formula.Step, e environment) (ok bool)
 	if !ok {
 		return false
 	}
-	f.scales[e.place][l.warm+1] *= factor
+	f.scales[e.air][l.warm+1] *= factor
 	return l.walk.SetScale(factor)
 }
 

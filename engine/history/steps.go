@@ -37,29 +37,31 @@ func (f *Follower) step(step *formula.Step, st *Stage) {
 		st.Apart = true
 		return
 	}
-	switch step.Verb.Name {
-	case "cook", "melt":
+	switch v := step.Verb; {
+	case v.HeatUnknown():
+		f.mark(st)
+		f.lose(st, "what this "+v.Name+" does to the temperature")
+		return
+	case v.Cooks() || v.Melts():
 		f.heated(step, st)
 		return
-	case "mix":
+	case v.Mixes():
 		f.mix(step, st)
 		return
-	case "bake":
+	case v.Bakes():
 		f.bake(step, st)
 		return
-	case "fill":
-		if !f.fill(step, st) {
-			return
-		}
+	case v.Fills() && !f.fill(step, st):
+		return
 	}
 	f.reshape(step)
 	if !step.Time.Set {
-		if r := step.Measured; r != nil && r.Temp.Set {
+		if r := step.Reading; r != nil && r.Temp.Set {
 			f.setEven(bandOf(r.Temp.Interval))
 			st.Measured = true
 		}
 		f.mark(st)
-		if timed(step.Verb.Name) {
+		if step.Verb.Waits() {
 			f.lose(st, "the time of this "+step.Verb.Name)
 		}
 		return
@@ -67,7 +69,7 @@ func (f *Follower) step(step *formula.Step, st *Stage) {
 	e, missing := f.environment(step, st)
 	if missing != "" {
 		f.mark(st)
-		if timed(step.Verb.Name) {
+		if step.Verb.Waits() {
 			f.lose(st, missing)
 		}
 		return
@@ -81,16 +83,16 @@ func (f *Follower) lose(st *Stage, missing string) {
 	st.MissingAt, f.lostAt = st.Step, st.Step
 }
 
-// apart tells whether a step is done to some of the ingredients in a bowl or pan of their own, before the mix at which the
+// apart reports whether a step is done to some of the ingredients in a bowl or pan of their own, before the mix at which the
 // part begins: yeast that is soaked, butter that is melted for a dough.
 func (f *Follower) apart(step *formula.Step) bool {
 	if f.mixed || f.moved {
 		return false
 	}
 	part := f.setup.Part
-	switch step.Verb.Name {
-	case "soak":
-	case "cook", "melt":
+	switch {
+	case step.Verb.Soaks():
+	case step.Verb.Cooks() || step.Verb.Melts():
 		// A filling is cooked as it goes: taking it for cold until its mix would be the unsafe side.
 		if len(step.With) == 0 || part.Kind != formula.Dough && part.Kind != formula.Preferment {
 			return false
@@ -99,7 +101,7 @@ func (f *Follower) apart(step *formula.Step) bool {
 		return false
 	}
 	for _, other := range part.Steps {
-		if other.Verb.Name == "mix" {
+		if other.Verb.Mixes() {
 			return true
 		}
 	}
@@ -111,9 +113,9 @@ func (f *Follower) apart(step *formula.Step) bool {
 func (f *Follower) mix(step *formula.Step, st *Stage) {
 	f.turnOver()
 	aim := step.To
-	read := step.Measured != nil && step.Measured.Temp.Set
+	read := step.Reading != nil && step.Reading.Temp.Set
 	if read {
-		aim, st.Measured = step.Measured.Temp, true
+		aim, st.Measured = step.Reading.Temp, true
 	}
 	if (f.mixed || f.moved || read) && aim.Set {
 		f.setEven(bandOf(aim.Interval))
@@ -129,15 +131,6 @@ func (f *Follower) setEven(temps Band) {
 		l.lastT, l.live = temps.of(l), false
 	}
 	f.moved = true
-}
-
-// timed tells whether a step is waiting in some surroundings; hand work without surroundings changes no temperature here.
-func timed(verb string) bool {
-	switch verb {
-	case "soak", "rest", "chill", "temper", "freeze", "thaw", "proof", "cool", "hold", "store":
-		return true
-	}
-	return false
 }
 
 // mark writes the state as it stands into a stage that changes nothing.
@@ -177,7 +170,7 @@ func (f *Follower) heated(step *formula.Step, st *Stage) {
 	if step.Core.Set {
 		target = step.Core
 	}
-	if r := step.Measured; r != nil && r.Temp.Set {
+	if r := step.Reading; r != nil && r.Temp.Set {
 		target = r.Temp
 		st.Measured = true
 	}

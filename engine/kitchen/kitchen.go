@@ -42,6 +42,19 @@ type Tin struct {
 	Inside [3]float64
 }
 
+// At gives the temperature of a place by the key that sets it: "room", "fridge", "freezer".
+func (k *Kitchen) At(key string) (reading.Given, bool) {
+	switch key {
+	case "room":
+		return k.Room, true
+	case "fridge":
+		return k.Fridge, true
+	case "freezer":
+		return k.Freezer, true
+	}
+	return reading.Given{}, false
+}
+
 // TinNamed finds a tin by name, in any letter case.
 func (k *Kitchen) TinNamed(name string) (Tin, bool) {
 	for _, t := range k.Tins {

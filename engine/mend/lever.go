@@ -158,7 +158,7 @@ func (m *Mender) levers(f *formula.Formula, a *rule.Adjust, x facts.Subject) []*
 	switch a.Lever {
 	case "amount":
 		if in := x.Ingredient; in != nil && a.To != nil && in.Amount.ByVolume() {
-			add(&lever{turn: turnWeigh, part: x.Part.Serial, index: indexOf(in), unit: "g", x0: in.Grams.A.Mid(), step: m.scale(in.Grams.A.Mid()), lo: m.scale(0), hi: 1e6})
+			add(&lever{turn: turnWeigh, part: x.Part.Serial, index: indexOf(in), unit: "g", x0: in.Grams.FixedG.Mid(), step: m.scale(in.Grams.FixedG.Mid()), lo: m.scale(0), hi: 1e6})
 		} else if in != nil {
 			add(m.amountLever(in))
 		}
@@ -211,7 +211,7 @@ func (m *Mender) stepLevers(a *rule.Adjust, x facts.Subject) []*lever {
 		}
 	case x.Step != nil && x.Step.Uses != nil && len(stepsOf(x.Step.Uses, verb, len(x.Step.Uses.Steps))) > 0:
 		steps = stepsOf(x.Step.Uses, verb, len(x.Step.Uses.Steps))[:1]
-	case x.Step != nil && x.Step.Uses != nil && verb == "cool": // the cooling of the dough is no cooling of what is put on
+	case x.Step != nil && x.Step.Uses != nil && verb == formula.Cool.Name: // the cooling of the dough is no cooling of what is put on
 	case x.Step != nil:
 		steps = stepsOf(x.Part, verb, x.Step.Index)
 	default:
@@ -232,8 +232,9 @@ func (m *Mender) stepLevers(a *rule.Adjust, x facts.Subject) []*lever {
 // stepsOf lists the steps of a verb before an index, the last first.
 func stepsOf(p *formula.Part, verb string, before int) []*formula.Step {
 	var out []*formula.Step
+	v, _ := formula.FindVerb(verb)
 	for i := before - 1; i >= 0; i-- {
-		if p.Steps[i].Verb.Name == verb {
+		if p.Steps[i].Verb == v {
 			out = append(out, p.Steps[i])
 		}
 	}
@@ -275,7 +276,7 @@ func stepLever(s *formula.Step, option string, exact bool) *lever {
 		l.lo, l.hi = l.step, max(longestMin, 2*s.Time.Hi)
 		return l
 	case "at":
-		if s.Where != "" || !s.At.Set { // a place has the temperature that it has
+		if s.Where != nil || !s.At.Set { // a place has the temperature that it has
 			return nil
 		}
 		return temp(turnAt, s.At)
@@ -360,8 +361,9 @@ func tins(s *formula.Step) float64 {
 	if s.Pieces != nil {
 		return 0
 	}
-	for _, d := range stepsOf(s.Part, "divide", s.Index) {
-		if d.Measure.Set && d.Measure.Kind == quantity.Count && d.Measure.IsPoint() {
+	for i := s.Index - 1; i >= 0; i-- {
+		d := s.Part.Steps[i]
+		if d.Verb.Divides() && d.Measure.Set && d.Measure.Kind == quantity.Count && d.Measure.IsPoint() {
 			return d.Measure.Lo
 		}
 	}
@@ -616,7 +618,7 @@ func scaled(c *formula.Changer, list []*formula.Ingredient, by float64) ([]sourc
 func batch(c *formula.Changer, f *formula.Formula, p *formula.Part, by float64) ([]source.Edit, error) {
 	parts := []*formula.Part{p}
 	for _, s := range p.Steps {
-		if s.Uses != nil && s.Verb.Name == "fill" {
+		if s.Uses != nil && s.Verb.Fills() {
 			parts = append(parts, s.Uses)
 		}
 	}
@@ -669,7 +671,7 @@ func retinned(c *formula.Changer, f *formula.Formula, pan *formula.Step, from, t
 				return nil, err
 			}
 		}
-		if s.Verb.Name == "divide" && s.Measure.Set && s.Measure.Kind == quantity.Count && is(&s.Measure) {
+		if s.Verb.Divides() && s.Measure.Set && s.Measure.Kind == quantity.Count && is(&s.Measure) {
 			if err := add(c.Main(s, s.Measure.Written(to, to))); err != nil {
 				return nil, err
 			}

@@ -108,6 +108,23 @@ func code(s string) string {
 // factAbout heads the figures of each kind of subject.
 var factAbout = map[string]string{"formula": "a formula", "part": "a part (a dough, a filling, ...)", "step": "a step", "ingredient": "an ingredient", "kitchen": "the kitchen"}
 
+// wordAbout heads the closed lists of words.
+var wordAbout = map[string]string{"way": "Ways of a step (by)", "place": "Places of a step (at)", "group": "Groups of steps (on, in a rule)"}
+
+func stepsOf(steps string) string {
+	if steps == "" {
+		return ""
+	}
+	return " (" + steps + ")"
+}
+
+func alsoWritten(words []string) string {
+	if len(words) == 0 {
+		return ""
+	}
+	return "; also " + strings.Join(words, ", ")
+}
+
 // CatalogueText prints every fact, step verb, unit and house key, one line each.
 func CatalogueText(w io.Writer, c finding.Catalogue) error {
 	var b strings.Builder
@@ -118,9 +135,7 @@ func CatalogueText(w io.Writer, c finding.Catalogue) error {
 			fmt.Fprintf(&b, "%sFigures of %s\n\n", gap(&b), factAbout[subject])
 		}
 		fmt.Fprintf(&b, "  %-28s %-9s %s", f.Name, unitOrType(f), f.Means)
-		if f.Steps != "" {
-			b.WriteString(" (" + f.Steps + ")")
-		}
+		b.WriteString(stepsOf(f.Steps))
 		if f.Error != "" {
 			b.WriteString("; error: " + f.Error)
 		}
@@ -129,6 +144,21 @@ func CatalogueText(w io.Writer, c finding.Catalogue) error {
 	b.WriteString("\nSteps\n\n")
 	for _, v := range c.Verbs {
 		fmt.Fprintf(&b, "  %-8s %s: %s; with %s\n", v.Name, v.Means, v.Measure, strings.Join(v.Options, ", "))
+	}
+	list := ""
+	for _, o := range c.Options {
+		if o.Subject != list {
+			list = o.Subject
+			fmt.Fprintf(&b, "\nOptions of %s\n\n", factAbout[list])
+		}
+		fmt.Fprintf(&b, "  %-8s %s%s\n", o.Name, o.Means, stepsOf(o.Steps))
+	}
+	for _, w := range c.Words {
+		if w.List != list {
+			list = w.List
+			fmt.Fprintf(&b, "\n%s\n\n", wordAbout[list])
+		}
+		fmt.Fprintf(&b, "  %-16s %s%s%s\n", w.Name, w.Means, stepsOf(w.Steps), alsoWritten(w.Spelt))
 	}
 	b.WriteString("\nUnits\n\n")
 	for _, u := range c.Units {
@@ -182,15 +212,26 @@ func CatalogueMarkdown(w io.Writer, c finding.Catalogue) error {
 			subject = f.Subject
 			fmt.Fprintf(&b, "\n## Figures of %s\n\n| figure | unit | what it is | source | error |\n| --- | --- | --- | --- | --- |\n", factAbout[subject])
 		}
-		means := f.Means
-		if f.Steps != "" {
-			means += " (" + f.Steps + ")"
-		}
-		row("`"+f.Name+"`", unitOrType(f), means, f.Source, f.Error)
+		row("`"+f.Name+"`", unitOrType(f), f.Means+stepsOf(f.Steps), f.Source, f.Error)
 	}
 	b.WriteString("\n## Steps\n\n| step | what it is | its value | options |\n| --- | --- | --- | --- |\n")
 	for _, v := range c.Verbs {
 		row("`"+v.Name+"`", v.Means, v.Measure, strings.Join(v.Options, ", "))
+	}
+	list := ""
+	for _, o := range c.Options {
+		if o.Subject != list {
+			list = o.Subject
+			fmt.Fprintf(&b, "\n## Options of %s\n\n| option | what it is | steps |\n| --- | --- | --- |\n", factAbout[list])
+		}
+		row("`"+o.Name+"`", o.Means, o.Steps)
+	}
+	for _, w := range c.Words {
+		if w.List != list {
+			list = w.List
+			fmt.Fprintf(&b, "\n## %s\n\n| word | what it is | steps | also written |\n| --- | --- | --- | --- |\n", wordAbout[list])
+		}
+		row("`"+w.Name+"`", w.Means, w.Steps, strings.Join(w.Spelt, ", "))
 	}
 	b.WriteString("\n## Units\n\n| unit | measures | is | also written |\n| --- | --- | --- | --- |\n")
 	for _, u := range c.Units {
@@ -207,9 +248,11 @@ func CatalogueMarkdown(w io.Writer, c finding.Catalogue) error {
 // CatalogueJSON prints the same as one object.
 func CatalogueJSON(w io.Writer, c finding.Catalogue) error {
 	return WriteJSON(w, struct {
-		Facts []finding.CatalogueFact `json:"facts"`
-		Verbs []finding.CatalogueVerb `json:"verbs"`
-		Units []finding.CatalogueUnit `json:"units"`
-		Keys  []finding.CatalogueKey  `json:"keys"`
-	}{c.Facts, c.Verbs, c.Units, c.Keys})
+		Facts   []finding.CatalogueFact   `json:"facts"`
+		Verbs   []finding.CatalogueVerb   `json:"verbs"`
+		Options []finding.CatalogueOption `json:"options"`
+		Words   []finding.CatalogueWord   `json:"words"`
+		Units   []finding.CatalogueUnit   `json:"units"`
+		Keys    []finding.CatalogueKey    `json:"keys"`
+	}{c.Facts, c.Verbs, c.Options, c.Words, c.Units, c.Keys})
 }

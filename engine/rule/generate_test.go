@@ -421,7 +421,7 @@ func (d *drawer) step(verb string, p *sketchPart, before []*sketchPart) []entry 
 			case verb == "bake":
 				e.q = d.number(140, 240, 1, "C") // the reader takes no oven under 80 C
 			case d.chance(50):
-				e.hcl = d.quoted(formula.Places...)
+				e.hcl = d.quoted(formula.PlaceNames()...)
 			default:
 				e.q = d.number(-10, 240, 1, "C")
 			}
@@ -431,7 +431,8 @@ func (d *drawer) step(verb string, p *sketchPart, before []*sketchPart) []entry 
 				e.q = d.number(85, 99, 1, "C")
 			}
 		case "by":
-			e.hcl = d.quoted("hand", "spiral", "deep frying")
+			v, _ := formula.FindVerb(verb)
+			e.hcl = d.quoted(formula.WayNames(v)...)
 		case "as":
 			shapes := []string{"ball", "slab 40 mm", "log 70 mm", "bowl", "tray 15 mm to 20 mm", "pieces 75 g"}
 			if out[len(out)-1].key == "pieces" { // else the part must weigh what the brick can
@@ -679,7 +680,7 @@ func TestGeneratorReachesTheLanguage(t *testing.T) {
 		}
 	})
 	want := append([]string{`"all"`, `"?"`, " to ", "%", "reserve", "strain", "protein", "measured", "with =", "tin ="}, formula.KindNames...)
-	for _, word := range append(want, verbNames()...) {
+	for _, word := range append(want, formula.VerbNames(nil)...) {
 		if seen[word] == 0 {
 			t.Errorf("no generated formula holds %s", word)
 		}

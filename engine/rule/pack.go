@@ -430,7 +430,7 @@ type subjects struct {
 	any   bool // every part, or every step
 }
 
-// readOn reads on = "dough", or a list of part kinds or of step verbs.
+// readOn reads on = "dough", or a list of part kinds or of step verbs and their groups.
 func readOn(r *reading.Reader, a *hclsyntax.Attribute) *subjects {
 	if a == nil {
 		return nil
@@ -457,7 +457,10 @@ func readOn(r *reading.Reader, a *hclsyntax.Attribute) *subjects {
 	for i, word := range words {
 		on, ok := s.add(word)
 		if !ok {
-			known := append(append([]string{"formula", "part", "step", "ingredient"}, formula.KindNames...), verbNames()...)
+			known := append(append([]string{"formula", "part", "step", "ingredient"}, formula.KindNames...), formula.VerbNames(nil)...)
+			for _, g := range formula.Groups {
+				known = append(known, g.Name)
+			}
 			r.Unknown(places[i], "subject", word, "", known)
 			return nil
 		}
@@ -476,14 +479,6 @@ func readOn(r *reading.Reader, a *hclsyntax.Attribute) *subjects {
 		s.names.self = []string{facts.OnNames[s.names.on]}
 	}
 	return s
-}
-
-func verbNames() []string {
-	list := make([]string, len(formula.Verbs))
-	for i, v := range formula.Verbs {
-		list[i] = v.Name
-	}
-	return list
 }
 
 func (s *subjects) add(word string) (facts.On, bool) {
@@ -505,8 +500,12 @@ func (s *subjects) add(word string) (facts.On, bool) {
 			return facts.OnPart, true
 		}
 	}
-	if _, ok := formula.FindVerb(word); ok {
-		s.names.verbs = append(s.names.verbs, word)
+	if v, ok := formula.FindVerb(word); ok {
+		s.names.verbs = append(s.names.verbs, v.Name)
+		return facts.OnStep, true
+	}
+	if g, ok := formula.FindGroup(word); ok {
+		s.names.verbs = append(s.names.verbs, formula.VerbNames(g.Has)...)
 		return facts.OnStep, true
 	}
 	return 0, false

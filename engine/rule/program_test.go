@@ -211,7 +211,7 @@ type pool struct {
 
 // drawPool draws a subject for a rule and the figures that its condition may read.
 func drawPool(t *rapid.T) (on string, limits []Limit, p *pool) {
-	on = rapid.SampledFrom(append(append([]string{"formula", "part", "step", "ingredient"}, formula.KindNames...), verbNames()...)).Draw(t, "on")
+	on = rapid.SampledFrom(append(append([]string{"formula", "part", "step", "ingredient"}, formula.KindNames...), formula.VerbNames(nil)...)).Draw(t, "on")
 	var s subjects
 	kind, _ := s.add(on)
 	p = &pool{words: []string{"instant", "mixed", "none", "standard", "sweet dough", "milk", "Wheat", "egg", "dough", "flour", "dairy", "hand", "mix"}}

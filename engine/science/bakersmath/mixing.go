@@ -2,7 +2,6 @@ package bakersmath
 
 import (
 	"math"
-	"strings"
 
 	"forebake/engine/figure"
 )
@@ -16,6 +15,7 @@ const (
 	ByHand
 	Fork
 	TwinArm
+	StandMixer // for the home
 	Planetary
 	Spiral
 	FoodProcessor
@@ -64,43 +64,20 @@ const (
 	bowlArea  = 0.08
 )
 
-// mixers hold each mixer's rate, the longest mix that a rate can be carried to, min, the share of
-// an unsplit time that is first speed, and the words that name it.
+// mixers hold each mixer's rate, the longest mix that a rate can be carried to, min, and the
+// share of an unsplit time that is first speed.
 var mixers = [mixerCount]struct {
 	rate, longest, slowShare float64
-	words                    []string
 }{
-	NotSaid: {planetaryRate, 30, 0.3, nil},
-	ByHand:  {0, 30, 0, []string{"hand"}},
-	Fork:    {forkRate, 40, 0, []string{"fork", "oblique"}},
-	TwinArm: {twinArmRate, 40, 0, []string{"twin arm", "twin-arm", "plunging arm"}},
-	Planetary: {
-		planetaryRate,
-		30,
-		0.3,
-		[]string{"planetary", "paddle", "hook", "stand", "mixer"},
-	},
-	Spiral:        {spiralRate, 30, 0.3, []string{"spiral"}},
-	FoodProcessor: {processorRate, 3, 0, []string{"processor"}},
-	HighSpeed:     {highSpeedRate, 6, 0, []string{"high speed", "high-speed"}},
-}
-
-// MixerOf finds the mixer that a text names; NotSaid where it names none. A hand mixer has a motor.
-func MixerOf(text string) Mixer {
-	text = strings.ToLower(text)
-	found := NotSaid
-	for m := ByHand; m < mixerCount; m++ {
-		for _, word := range mixers[m].words {
-			// The general words of Planetary give way to a mixer that is named.
-			if strings.Contains(text, word) && (found == NotSaid || found == Planetary) {
-				found = m
-			}
-		}
-	}
-	if found == ByHand && strings.Contains(text, "mixer") {
-		return Planetary
-	}
-	return found
+	NotSaid:       {planetaryRate, 30, 0.3},
+	ByHand:        {0, 30, 0},
+	Fork:          {forkRate, 40, 0},
+	TwinArm:       {twinArmRate, 40, 0},
+	StandMixer:    {planetaryRate, 30, 0.3},
+	Planetary:     {planetaryRate, 30, 0.3},
+	Spiral:        {spiralRate, 30, 0.3},
+	FoodProcessor: {processorRate, 3, 0},
+	HighSpeed:     {highSpeedRate, 6, 0},
 }
 
 // SplitMinutes parts a mix of which only the whole time is written, min. The share at the first

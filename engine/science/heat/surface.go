@@ -19,6 +19,9 @@ const (
 	placeCount
 )
 
+// Places is how many kinds of surroundings there are, numbered from 0.
+const Places = int(placeCount)
+
 // RoomNearly is the typical coefficient in a room less than 3 K away from the
 // body, W/(m2 K), where natural convection fades (computed, memory).
 const RoomNearly = 7.0

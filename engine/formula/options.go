@@ -1,0 +1,558 @@
+package formula
+
+import (
+	"fmt"
+	"strconv"
+	"strings"
+
+	"github.com/hashicorp/hcl/v2/hclsyntax"
+
+	"forebake/engine/quantity"
+	"forebake/engine/reading"
+	"forebake/engine/source"
+)
+
+// Option is a setting that may stand beside the verb of a step. Each is one row of StepOptions;
+// the reader, what compare shows, the proof of an edit and the reference page follow from it.
+// Which verbs take it stands in the verbs' rows.
+type Option struct {
+	Name  string
+	Means string // one line for the reference page
+	index int    // in StepOptions
+
+	read  func(rd *reader, s *Step, e hclsyntax.Expression, what string)
+	text  func(*Step) string // as the baker wrote it; "" where the step does not say
+	value func(*Step) string // what it comes to, for the proof of an edit; "" likewise
+}
+
+// option makes a row. It takes every column, so that a row without one does not compile.
+func option(name, means string, read func(*reader, *Step, hclsyntax.Expression, string),
+	text, value func(*Step) string) *Option {
+	return &Option{Name: name, Means: means, read: read, text: text, value: value}
+}
+
+// quantityOption makes the row of an option whose value is a quantity.
+func quantityOption(name, means string, kinds quantity.Kinds, field func(*Step) *Given) *Option {
+	return option(name, means,
+		func(rd *reader, s *Step, e hclsyntax.Expression, what string) {
+			*field(s), _ = rd.Quantity(e, kinds, what)
+		},
+		func(s *Step) string { return writtenText(*field(s)) },
+		func(s *Step) string { return provenText(*field(s)) })
+}
+
+// lengthOption makes the row of an option whose value is a length, nil where it is not given.
+func lengthOption(name, means string, field func(*Step) **Given) *Option {
+	return option(name, means,
+		func(rd *reader, s *Step, e hclsyntax.Expression, what string) {
+			if g, ok := rd.Quantity(e, forLength, what); ok {
+				*field(s) = &g
+			}
+		},
+		func(s *Step) string { return writtenText(given(*field(s))) },
+		func(s *Step) string { return provenText(given(*field(s))) })
+}
+
+// countOption makes the row of an option whose value is a whole number.
+func countOption(name, means string, field func(*Step) **Given) *Option {
+	return option(name, means,
+		func(rd *reader, s *Step, e hclsyntax.Expression, what string) {
+			*field(s) = rd.readCount(e, what)
+		},
+		func(s *Step) string { return writtenText(given(*field(s))) },
+		func(s *Step) string { return provenText(given(*field(s))) })
+}
+
+// The options of steps.
+var (
+	optAt = option("at", "what is around it: a place of the kitchen or a temperature",
+		(*reader).readAt,
+		func(s *Step) string { return s.Where.String() + writtenText(s.At) },
+		func(s *Step) string { return s.Where.String() + provenText(s.At) })
+	optTo = quantityOption("to", "the temperature that it is to have at its end",
+		forTemperature, func(s *Step) *Given { return &s.To })
+	optCore = quantityOption("core", "the temperature that its middle is to have at its end",
+		forTemperature, func(s *Step) *Given { return &s.Core })
+	optBy = option("by", "how it is done: one of the ways that suit the step",
+		(*reader).readBy,
+		func(s *Step) string { return s.Way.String() },
+		func(s *Step) string { return s.Way.String() })
+	optTin = option("tin", "the tin of the house that it goes into",
+		(*reader).readTin,
+		func(s *Step) string { return s.Tin },
+		func(s *Step) string { return s.Tin })
+	optAs = option("as", "how it stands: "+shapeNames(),
+		func(rd *reader, s *Step, e hclsyntax.Expression, what string) {
+			s.Form = rd.readGeometry(e, what)
+		},
+		func(s *Step) string {
+			if s.Form == nil {
+				return ""
+			}
+			return placedText(s.Form.Place)
+		},
+		func(s *Step) string {
+			if s.Form == nil {
+				return ""
+			}
+			return fmt.Sprintf("%s %v %v %.9g", s.Form.Shape, s.Form.MM, s.Form.Brick, s.Form.Each.Hi)
+		})
+	optCount = countOption("count", "how many tins or trays",
+		func(s *Step) **Given { return &s.Count })
+	optPieces = countOption("pieces", "how many pieces it makes",
+		func(s *Step) **Given { return &s.Pieces })
+	optSlice = lengthOption("slice", "length of one slice that is cut from the coil",
+		func(s *Step) **Given { return &s.Slice })
+	optWide = lengthOption("wide", "the side of the sheet that is rolled up",
+		func(s *Step) **Given { return &s.Wide })
+	optTime = quantityOption("time", "how long it takes, where its own value is no time",
+		forTime, func(s *Step) *Given { return &s.Time })
+	optCovered = option("covered", "whether it is covered: true or false",
+		func(rd *reader, s *Step, e hclsyntax.Expression, what string) {
+			if yes, ok := rd.Bool(e, what); ok {
+				s.Covered = &yes
+			}
+		}, coveredText, coveredText)
+	optMeasured = option("measured", "the baker's own reading: "+readingForms,
+		func(rd *reader, s *Step, e hclsyntax.Expression, what string) {
+			s.Reading = rd.readReading(e, what)
+		},
+		func(s *Step) string {
+			if s.Reading == nil {
+				return ""
+			}
+			return placedText(s.Reading.Place)
+		},
+		func(s *Step) string {
+			if s.Reading == nil {
+				return ""
+			}
+			r := s.Reading
+			return fmt.Sprintf("%v %v %v %v", r.Temp.Interval, r.Core, r.Rise.Interval, r.After.Interval)
+		})
+	optWith = option("with", "the ingredients that go in here, where not all do",
+		(*reader).readWith, withText, withText)
+	optNote = option("note", "words of the baker's own; nothing is reckoned from them",
+		func(rd *reader, s *Step, e hclsyntax.Expression, what string) {
+			s.Note, _, _ = rd.Text(e, what)
+		},
+		func(s *Step) string { return s.Note },
+		func(s *Step) string { return s.Note })
+)
+
+// StepOptions are all the options of steps, in the order in which compare shows them.
+var StepOptions = numbered(optAt, optTo, optCore, optBy, optTin, optAs, optCount, optPieces,
+	optSlice, optWide, optTime, optCovered, optMeasured, optWith, optNote)
+
+// everyStep are the options that any step takes, in the order in which messages name them.
+var everyStep = []*Option{optMeasured, optNote, optWith}
+
+func numbered(list ...*Option) []*Option {
+	for i, o := range list {
+		o.index = i
+	}
+	return list
+}
+
+var optionByName = func() map[string]*Option {
+	m := make(map[string]*Option, len(StepOptions))
+	for _, o := range StepOptions {
+		m[o.Name] = o
+	}
+	return m
+}()
+
+// fill reads the option into a step. It is the one place where "?", to be decided, is known: such
+// an option reads as if it were not written.
+func (o *Option) fill(rd *reader, s *Step, e hclsyntax.Expression) {
+	if !isOpen(e) {
+		o.read(rd, s, e, s.Verb.says[o.index])
+	}
+}
+
+// Setting is an option as the baker wrote it.
+type Setting struct{ Name, Text string }
+
+// Settings lists the options that the step says, in the order of StepOptions.
+func (s *Step) Settings() []Setting {
+	var out []Setting
+	for _, o := range StepOptions {
+		if text := o.text(s); text != "" {
+			out = append(out, Setting{o.Name, text})
+		}
+	}
+	return out
+}
+
+// isOpen reports whether a value is "?", to be decided.
+func isOpen(e hclsyntax.Expression) bool {
+	text, _, ok := source.StringLiteral(e)
+	return ok && strings.TrimSpace(text) == "?"
+}
+
+// given is the quantity of a field that is nil where nothing was written.
+func given(g *Given) Given {
+	if g == nil {
+		return Given{}
+	}
+	return *g
+}
+
+// writtenText is a quantity as the baker wrote it; a number of pieces is the bare number.
+func writtenText(g Given) string {
+	switch {
+	case !g.Set:
+		return ""
+	case g.Kind == quantity.Count && g.IsPoint():
+		return quantity.Plain(g.Hi)
+	}
+	return g.Text
+}
+
+// provenText is what a quantity says and comes to.
+func provenText(g Given) string {
+	if !g.Set {
+		return ""
+	}
+	return fmt.Sprintf("%s (%.9g to %.9g %s)", g.Text, g.Lo, g.Hi, g.Kind.Base())
+}
+
+// placedText is what stands in the file at a place.
+func placedText(p source.Place) string {
+	return strings.TrimSpace(string(p.File.Text[p.Start:p.End]))
+}
+
+func coveredText(s *Step) string {
+	if s.Covered == nil {
+		return ""
+	}
+	return strconv.FormatBool(*s.Covered)
+}
+
+func withText(s *Step) string {
+	names := make([]string, len(s.With))
+	for i, in := range s.With {
+		names[i] = in.Name
+	}
+	return strings.Join(names, " and ")
+}
+
+// IngredientOption is a setting of an ingredient. Each is one row of IngredientOptions.
+type IngredientOption struct {
+	Name  string
+	Means string // one line for the reference page
+	own   bool   // the ingredient's own value: "salt" = "9 g" says it without a name
+	item  bool   // it means nothing of another part that is taken in
+
+	open  func(in *Ingredient, at source.Place) // what "?" does; nil where it is refused
+	read  func(rd *reader, in *Ingredient, e hclsyntax.Expression, what string)
+	check func(rd *reader, in *Ingredient) // refuses what means nothing of the item; nil for nothing
+	text  func(*Ingredient) string
+	value func(*Ingredient) string
+}
+
+// IngredientOptions are all the options of ingredients, in the order in which messages name them.
+var IngredientOptions = []*IngredientOption{
+	{"amount", "how much: a weight, a volume, a number, a percentage of the flour, \"?\" or \"all\"",
+		true, false,
+		func(in *Ingredient, at source.Place) { in.Amount = Amount{Open: true, Given: Given{Place: at}} },
+		func(rd *reader, in *Ingredient, e hclsyntax.Expression, what string) {
+			in.Amount = rd.readHowMuch(in, e, what)
+		}, nil, amountText,
+		func(in *Ingredient) string {
+			if in.Amount.Set {
+				return provenText(in.Amount.Given)
+			}
+			return amountText(in)
+		}},
+	{"temp", "its temperature as it goes in",
+		false, false, nil,
+		func(rd *reader, in *Ingredient, e hclsyntax.Expression, what string) {
+			in.Temp, _ = rd.Quantity(e, forTemperature, what)
+		}, nil,
+		func(in *Ingredient) string { return writtenText(in.Temp) },
+		func(in *Ingredient) string { return provenText(in.Temp) }},
+	{"strain", "the strain of a yeast: " + strings.Join(Strains, " or "),
+		false, true, nil, (*reader).readStrain,
+		func(rd *reader, in *Ingredient) {
+			if in.Strain != "" && in.Item.Yeast == 0 {
+				rd.Fault(in.Place, "%q is no yeast, so it has no strain", in.Name)
+			}
+		},
+		func(in *Ingredient) string { return in.Strain },
+		func(in *Ingredient) string { return in.Strain }},
+	{"protein", "the protein of a flour, from its label",
+		false, true, nil,
+		func(rd *reader, in *Ingredient, e hclsyntax.Expression, what string) {
+			if g, ok := rd.Quantity(e, forPercent, what); ok {
+				in.Protein = &g
+				rd.within(g, 0, 25, "the protein of a flour is 25 % at the most")
+			}
+		},
+		func(rd *reader, in *Ingredient) {
+			if in.Protein != nil && in.Item.Flour == 0 {
+				rd.Fault(in.Protein.Place,
+					"%q is no flour: protein from the label is read for flours only", in.Name)
+			}
+		},
+		func(in *Ingredient) string { return writtenText(given(in.Protein)) },
+		func(in *Ingredient) string { return provenText(given(in.Protein)) }},
+	{"as", "its form: melted, cold cubes",
+		false, false, nil,
+		func(rd *reader, in *Ingredient, e hclsyntax.Expression, what string) {
+			in.Form, _, _ = rd.Text(e, what)
+		}, nil,
+		func(in *Ingredient) string { return in.Form },
+		func(in *Ingredient) string { return in.Form }},
+	{"reserve", "how much of it is held back for later",
+		false, false, nil,
+		func(rd *reader, in *Ingredient, e hclsyntax.Expression, what string) {
+			if g, ok := rd.Quantity(e, quantity.Amounts, what); ok {
+				in.Reserve = &g
+			}
+		}, nil,
+		func(in *Ingredient) string { return writtenText(given(in.Reserve)) },
+		func(in *Ingredient) string { return provenText(given(in.Reserve)) }},
+	{"note", "words of the baker's own; nothing is reckoned from them",
+		false, false, nil,
+		func(rd *reader, in *Ingredient, e hclsyntax.Expression, what string) {
+			in.Note, _, _ = rd.Text(e, what)
+		}, nil,
+		func(in *Ingredient) string { return in.Note },
+		func(in *Ingredient) string { return in.Note }},
+}
+
+// Strains are the strains of yeast that an ingredient may name.
+var Strains = []string{"standard", "osmotolerant"}
+
+// amountOption is the ingredient's own value.
+var amountOption = IngredientOptions[0]
+
+// ingredientOptionNames lists the names of the options for which has is true, or of all where it
+// is nil.
+func ingredientOptionNames(has func(*IngredientOption) bool) []string {
+	var names []string
+	for _, o := range IngredientOptions {
+		if has == nil || has(o) {
+			names = append(names, o.Name)
+		}
+	}
+	return names
+}
+
+func findIngredientOption(name string) (*IngredientOption, bool) {
+	for _, o := range IngredientOptions {
+		if o.Name == name {
+			return o, true
+		}
+	}
+	return nil, false
+}
+
+// fill reads the option into an ingredient. It is the one place where "?" is known here.
+// quoted is the ingredient's name for messages.
+func (o *IngredientOption) fill(rd *reader, in *Ingredient, e hclsyntax.Expression, quoted string) {
+	if o.open != nil && isOpen(e) {
+		_, inside, _ := source.StringLiteral(e)
+		o.open(in, source.Place{File: rd.File, Start: inside.Start, End: inside.End})
+		return
+	}
+	if !o.own {
+		quoted += " " + o.Name
+	}
+	o.read(rd, in, e, quoted)
+}
+
+// Setting is what an ingredient says in the option beside its amount; "" where it says nothing.
+func (o *IngredientOption) Setting(in *Ingredient) string {
+	if o.own {
+		return ""
+	}
+	return o.text(in)
+}
+
+func amountText(in *Ingredient) string {
+	switch {
+	case in.Amount.Open:
+		return "?"
+	case in.Amount.All:
+		return "all"
+	}
+	return writtenText(in.Amount.Given)
+}
+
+func (rd *reader) readStrain(in *Ingredient, e hclsyntax.Expression, what string) {
+	word, at, ok := rd.Text(e, what)
+	if !ok {
+		return
+	}
+	for _, strain := range Strains {
+		if sameName(word, strain) {
+			in.Strain = strain
+			return
+		}
+	}
+	rd.Unknown(at, "strain", word, "the yeasts", Strains)
+}
+
+// readAt reads a place of the kitchen, or a temperature.
+func (rd *reader) readAt(s *Step, e hclsyntax.Expression, what string) {
+	if _, isText := e.(*hclsyntax.TemplateExpr); !isText {
+		s.At, _ = rd.Quantity(e, forTemperature, what) // the message shows a bare number with unit and quotes
+		return
+	}
+	text, at, ok := rd.Text(e, what)
+	if !ok {
+		return
+	}
+	if p, ok := findPlace(text); ok {
+		s.Where = p
+		return
+	}
+	if text != "" && (text[0] == '-' || text[0] >= '0' && text[0] <= '9') {
+		s.At, _ = rd.QuantityText(text, at, forTemperature, what)
+		return
+	}
+	rd.Fault(at, "%s", unknownPlace(what, text))
+}
+
+// readBy reads one of the ways that suit the verb.
+func (rd *reader) readBy(s *Step, e hclsyntax.Expression, what string) {
+	text, at, ok := rd.Text(e, what)
+	if !ok {
+		return
+	}
+	if s.Way, ok = findWay(s.Verb, text); !ok {
+		rd.Fault(at, "%s", unknownWay(s.Verb, text))
+	}
+}
+
+func (rd *reader) readTin(s *Step, e hclsyntax.Expression, what string) {
+	if text, at, ok := rd.Text(e, what); ok && rd.checkTin(text, at) {
+		s.Tin = text
+	}
+}
+
+// readWith reads the ingredients of the part that a step takes: a name or a list of names.
+func (rd *reader) readWith(s *Step, e hclsyntax.Expression, what string) {
+	var names []string
+	var places []source.Place
+	if _, isList := e.(*hclsyntax.TupleConsExpr); isList {
+		names, places, _ = rd.Texts(e, what)
+	} else if name, at, ok := rd.Text(e, what); ok {
+		names, places = []string{name}, []source.Place{at}
+	}
+	for i, name := range names {
+		rd.withs = append(rd.withs, use{step: s, name: name, place: places[i]})
+	}
+}
+
+func (rd *reader) checkTin(name string, at source.Place) bool {
+	if rd.opts.Tins == nil {
+		rd.Fault(at, "no tin %q: this house names no tins; "+
+			"add tin %q { inside = \"300 x 100 x 100 mm\" } to house.hcl", name, name)
+		return false
+	}
+	for _, tin := range rd.opts.Tins {
+		if sameName(tin, name) {
+			return true
+		}
+	}
+	rd.Unknown(at, "tin", name, "the house", rd.opts.Tins)
+	return false
+}
+
+// shape is a shape in which a part stands, with an example of its size where it needs one.
+type shape struct{ name, size string }
+
+var shapesKnown = []shape{
+	{"ball", ""}, {"slab", "40 mm"}, {"log", "70 mm"}, {"brick", "100 x 100 x 230 mm"},
+	{"bowl", ""}, {"tray", "20 mm"}, {"pieces", "75 g"},
+}
+
+func shapeNames() string {
+	names := make([]string, len(shapesKnown))
+	for i, s := range shapesKnown {
+		names[i] = s.name
+	}
+	return strings.Join(names, ", ")
+}
+
+// readGeometry reads "slab 40 mm", "brick 100 x 100 x 230 mm", "ball", "pieces 75 g".
+func (rd *reader) readGeometry(e hclsyntax.Expression, what string) *Geometry {
+	text, at, ok := rd.Text(e, what)
+	if !ok {
+		return nil
+	}
+	word, rest, _ := strings.Cut(strings.TrimSpace(text), " ")
+	g := &Geometry{Place: at, Shape: strings.ToLower(word)}
+	inside := source.Place{File: at.File, Start: at.End - len(rest), End: at.End}
+	rest = strings.TrimRight(rest, " ")
+	for _, s := range shapesKnown {
+		if s.name == g.Shape && s.size != "" && rest == "" {
+			rd.Fault(at, "%s: a %s needs a size: write \"%s %s\"", what, s.name, s.name, s.size)
+			return nil
+		}
+	}
+	switch g.Shape {
+	case "ball", "bowl":
+		if strings.TrimSpace(rest) == "" {
+			return g
+		}
+		rd.Fault(at, "%s: a %s takes no size: write \"%s\"", what, g.Shape, g.Shape)
+	case "slab", "log", "tray":
+		if size, ok := rd.QuantityText(rest, inside, forLength, what); ok {
+			g.MM = size.Interval
+			return g
+		}
+	case "pieces":
+		if each, ok := rd.QuantityText(rest, inside, forMass, what); ok {
+			g.Each = each
+			return g
+		}
+	case "brick":
+		if box, ok := rd.Box(rest, inside, what); ok {
+			g.Brick = box
+			return g
+		}
+	default:
+		rd.Fault(at, "%s: %s; write for example \"slab 40 mm\"", what,
+			reading.UnknownText("shape", word, "", strings.Split(shapeNames(), ", ")))
+	}
+	return nil
+}
+
+// readReading reads "11 C after 6 h", "2 x after 90 min", "94 C core".
+func (rd *reader) readReading(e hclsyntax.Expression, what string) *Reading {
+	if _, isText := e.(*hclsyntax.TemplateExpr); !isText {
+		rd.Fault(rd.Place(e.Range()), "%s: write %s", what, readingForms)
+		return nil
+	}
+	text, at, ok := rd.Text(e, what)
+	if !ok {
+		return nil
+	}
+	r := &Reading{Place: at}
+	read := func(text string, kinds quantity.Kinds) Given {
+		q, fault := quantity.Read(strings.TrimSpace(text), kinds)
+		ok = ok && fault == nil
+		return Given{Quantity: q, Place: at, Set: fault == nil}
+	}
+	seen, after, has := strings.Cut(text, " after ")
+	if has {
+		r.After = read(after, forTime)
+	}
+	seen, r.Core = strings.CutSuffix(strings.TrimSpace(seen), " core")
+	if times, is := strings.CutSuffix(strings.TrimSpace(seen), "x"); is && !r.Core {
+		r.Rise = read(times+" pieces", forCount)
+	} else {
+		r.Temp = read(seen, forTemperature)
+	}
+	if !ok {
+		rd.Fault(at, "%s: write %s, not %q", what, readingForms, text)
+		return nil
+	}
+	return r
+}
+
+const readingForms = `"11 C after 6 h", "2 x after 90 min" or "94 C core"`

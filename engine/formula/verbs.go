@@ -1,0 +1,463 @@
+package formula
+
+import (
+	"strings"
+
+	"forebake/engine/quantity"
+)
+
+// Verb is a kind of step. Each is one row of Verbs, and every answer that depends on the kind of
+// step comes from the row's traits. No verb's name stands in code outside its row.
+type Verb struct {
+	Name  string
+	Means string   // one line for the reference page
+	also  []string // other words that bakers write for it
+	traits
+
+	own     ownValue
+	options []*Option // its own, then those of every step
+	says    []string  // "bake: core", for messages, by the option's index
+}
+
+// traits are what the program asks of a verb. Each has a type of its own, so that a row cannot
+// leave one out or put it in the place of another: it would not compile. The zero of each is the
+// unfavourable one for food safety, where it matters for that.
+type traits struct {
+	stay  stay
+	heat  heatFlow
+	place *Place
+	joins joins
+	bulk  bulk
+	gas   gas
+	touch touch
+	work  work
+	form  form
+	puts  puts
+	shelf shelf
+	order order
+}
+
+// stay says whether the verb leaves the part standing in some surroundings. A standing part
+// without a time stands for an unknown time.
+type stay uint8
+
+const (
+	standing stay = iota
+	passing
+)
+
+// heatFlow says what the verb does to the part's temperature. Where nobody says, the temperature
+// is unknown from then on, and nothing is cooked.
+type heatFlow uint8
+
+const (
+	heatUnknown heatFlow = iota
+	noHeat               // it follows its surroundings, or stays as it is
+	takesHeat            // it is cooled; by = says how
+	melts                // it is warmed to a target, and not cooked
+	cooks                // it is heated to a target in a pan, a pot or hot fat
+	bakes                // an oven heats it
+)
+
+// nowhere is the default place of a verb whose surroundings must be written.
+var nowhere *Place
+
+// joins says which ingredients the verb brings together.
+type joins uint8
+
+const (
+	joinsNothing joins = iota
+	mixes              // those of the part, which begins here
+	soaks              // one of them with a liquid, before the mix
+)
+
+// bulk says whether the bulk ferment ends where the verb begins.
+type bulk uint8
+
+const (
+	goesOn bulk = iota
+	endsBulk
+)
+
+// gas says whether the verb drives the gas out, so that a rise is counted from there.
+type gas uint8
+
+const (
+	losesGas gas = iota
+	keepsGas
+)
+
+// touch says whether hands, tools or air of service get into the part. After a cook, what gets
+// in is alive; what stays closed has spores alone in it.
+type touch uint8
+
+const (
+	touched touch = iota
+	closed
+)
+
+// work says whether the baker stands by it. It has no bearing on safety.
+type work uint8
+
+const (
+	attended work = iota
+	unattended
+)
+
+// form says what the verb makes of the part's shape.
+type form uint8
+
+const (
+	keepsForm form = iota
+	sheets         // flat, to a thickness
+	coils          // a sheet rolled up
+	divides        // pieces, by weight or number
+	shapes         // pieces in their final shape
+	pans           // in tins or on trays
+)
+
+// puts says where another part goes that the verb puts on. Its own value is that part's name.
+type puts uint8
+
+const (
+	putsNothing puts = iota
+	fills            // on the dough, and into it when it is rolled up
+	washes           // on the outside before the bake: crust afterwards
+	tops             // on the outside after the bake
+)
+
+// shelf says whether the part is kept in it: for later, where days count, or for service.
+type shelf uint8
+
+const (
+	onShelf shelf = iota
+	inService
+	inMaking
+)
+
+// order says whether the verb needs raw dough, and cannot stand after the bake.
+type order uint8
+
+const (
+	anyTime order = iota
+	rawOnly
+)
+
+// takes lists the options of a verb, in the order in which messages name them. Every step takes
+// those of everyStep as well.
+type takes []*Option
+
+// verb makes a row. It takes every trait, so that a row without one does not compile.
+func verb(name, means string, own ownValue, takes takes, stay stay, heat heatFlow, place *Place,
+	joins joins, bulk bulk, gas gas, touch touch, work work, form form, puts puts, shelf shelf,
+	order order, also ...string) *Verb {
+	v := &Verb{Name: name, Means: means, own: own, also: also}
+	v.traits = traits{stay, heat, place, joins, bulk, gas, touch, work, form, puts, shelf, order}
+	v.options = append(append(v.options, takes...), everyStep...)
+	v.says = make([]string, len(StepOptions))
+	for _, o := range v.options {
+		v.says[o.index] = name + ": " + o.Name
+	}
+	return v
+}
+
+// Cool is the step that a mend puts in where a filling is never cooled.
+var Cool = verb("cool", "let it cool",
+	aTime, takes{optAt, optTo, optCore, optBy, optAs, optCovered},
+	standing, takesHeat, nowhere, joinsNothing, goesOn, keepsGas, closed, unattended,
+	keepsForm, putsNothing, inMaking, anyTime)
+
+// Verbs are all the steps that the program knows, in the order of a bake.
+var Verbs = []*Verb{
+	verb("soak", "wet something before the mix: dry yeast, fruit, bread",
+		aTime, takes{optAt, optTo, optCovered},
+		standing, noHeat, nowhere, soaks, goesOn, keepsGas, touched, unattended,
+		keepsForm, putsNothing, inMaking, anyTime),
+	verb("mix", "bring the ingredients together, by hand or machine",
+		aTime, takes{optBy, optTo, optAt},
+		passing, noHeat, nowhere, mixes, goesOn, losesGas, touched, attended,
+		keepsForm, putsNothing, inMaking, rawOnly),
+	verb("fold", "stretch and fold the dough in its tub",
+		aTimeOrCount, takes{optAt, optTime, optCovered},
+		passing, noHeat, nowhere, joinsNothing, goesOn, keepsGas, touched, attended,
+		keepsForm, putsNothing, inMaking, rawOnly),
+	verb("rest", "leave it to stand and rise",
+		aTime, takes{optAt, optTo, optAs, optCovered, optTin, optCount},
+		standing, noHeat, nowhere, joinsNothing, goesOn, keepsGas, closed, unattended,
+		keepsForm, putsNothing, inMaking, anyTime),
+	verb("chill", "put it in the cold",
+		aTime, takes{optAt, optTo, optCore, optBy, optAs, optCovered, optTin, optCount},
+		standing, takesHeat, fridge, joinsNothing, goesOn, keepsGas, closed, unattended,
+		keepsForm, putsNothing, inMaking, anyTime),
+	verb("temper", "let it come back from the cold",
+		aTime, takes{optAt, optTo, optAs, optCovered},
+		standing, noHeat, nowhere, joinsNothing, goesOn, keepsGas, touched, unattended,
+		keepsForm, putsNothing, inMaking, anyTime),
+	verb("freeze", "freeze it",
+		aTime, takes{optAt, optTo, optCore, optBy, optAs, optCovered},
+		standing, takesHeat, freezer, joinsNothing, goesOn, keepsGas, closed, unattended,
+		keepsForm, putsNothing, inMaking, anyTime),
+	verb("thaw", "thaw it",
+		aTime, takes{optAt, optTo, optCore, optAs, optCovered},
+		standing, noHeat, nowhere, joinsNothing, goesOn, keepsGas, touched, unattended,
+		keepsForm, putsNothing, inMaking, anyTime),
+	verb("cook", "heat it in a pan, a pot or hot fat",
+		aTime, takes{optAt, optTo, optCore, optBy, optAs},
+		passing, cooks, nowhere, joinsNothing, endsBulk, keepsGas, touched, attended,
+		keepsForm, putsNothing, inMaking, anyTime),
+	verb("melt", "melt it",
+		aTime, takes{optAt, optTo, optBy},
+		passing, melts, nowhere, joinsNothing, goesOn, keepsGas, touched, unattended,
+		keepsForm, putsNothing, inMaking, anyTime),
+	verb("sheet", "roll or sheet it flat, to a thickness",
+		aLength, takes{optAt, optTime, optWide},
+		passing, noHeat, nowhere, joinsNothing, goesOn, losesGas, touched, attended,
+		sheets, putsNothing, inMaking, rawOnly),
+	verb("fill", "spread a filling on it",
+		aPart, takes{optAt, optTime},
+		passing, noHeat, nowhere, joinsNothing, goesOn, keepsGas, touched, attended,
+		keepsForm, fills, inMaking, anyTime),
+	verb("roll", "roll the sheet into a coil",
+		aLengthOrWords, takes{optSlice, optPieces, optTime},
+		passing, noHeat, nowhere, joinsNothing, goesOn, losesGas, touched, attended,
+		coils, putsNothing, inMaking, rawOnly),
+	verb("divide", "cut it into pieces, by weight or number",
+		aMassOrCount, takes{optPieces, optTime},
+		passing, noHeat, nowhere, joinsNothing, goesOn, losesGas, touched, attended,
+		divides, putsNothing, inMaking, anyTime),
+	verb("shape", "give it its shape",
+		anyWords, takes{optPieces, optAs, optTime, optAt},
+		passing, noHeat, nowhere, joinsNothing, endsBulk, losesGas, touched, attended,
+		shapes, putsNothing, inMaking, rawOnly),
+	verb("pan", "put it in its tin or on its tray",
+		anyWords, takes{optTin, optCount, optPieces, optTime},
+		passing, noHeat, nowhere, joinsNothing, endsBulk, keepsGas, touched, attended,
+		pans, putsNothing, inMaking, anyTime),
+	verb("wash", "brush a wash on before the bake",
+		aPart, takes{optTime},
+		passing, noHeat, nowhere, joinsNothing, goesOn, keepsGas, touched, attended,
+		keepsForm, washes, inMaking, anyTime),
+	verb("proof", "the final rise",
+		aTime, takes{optAt, optTo, optAs, optCovered, optTin, optCount},
+		standing, noHeat, nowhere, joinsNothing, endsBulk, keepsGas, touched, unattended,
+		keepsForm, putsNothing, inMaking, rawOnly),
+	verb("bake", "bake it",
+		aTime, takes{optAt, optCore, optBy, optCovered, optTin, optCount},
+		passing, bakes, nowhere, joinsNothing, endsBulk, keepsGas, touched, unattended,
+		keepsForm, putsNothing, inMaking, anyTime),
+	verb("brush", "put a syrup, glaze or topping on after the bake",
+		aPart, takes{optTime},
+		passing, noHeat, nowhere, joinsNothing, goesOn, keepsGas, closed, attended,
+		keepsForm, tops, inMaking, anyTime),
+	Cool,
+	verb("hold", "keep it hot or cold for service",
+		aTime, takes{optAt, optAs, optCovered},
+		standing, noHeat, nowhere, joinsNothing, goesOn, keepsGas, touched, unattended,
+		keepsForm, putsNothing, inService, anyTime),
+	verb("store", "keep it for later",
+		aTime, takes{optAt, optAs, optCovered},
+		standing, noHeat, nowhere, joinsNothing, goesOn, keepsGas, closed, unattended,
+		keepsForm, putsNothing, onShelf, anyTime),
+}
+
+// Waits reports whether the part stands in some surroundings for the time of the step: its warm
+// hours count, and its cooling goes on in it.
+func (v *Verb) Waits() bool { return v.stay == standing }
+
+// Alone reports whether the part stands and nobody opens it.
+func (v *Verb) Alone() bool { return v.Waits() && v.touch == closed }
+
+// Touched reports whether something alive can get into the part.
+func (v *Verb) Touched() bool { return v.touch == touched }
+
+// Attended reports whether the baker stands by it.
+func (v *Verb) Attended() bool { return v.work == attended }
+
+// HeatUnknown reports whether nobody says what the verb does to the temperature.
+func (v *Verb) HeatUnknown() bool { return v.heat == heatUnknown }
+
+// Cools reports whether the verb takes heat out.
+func (v *Verb) Cools() bool { return v.heat == takesHeat }
+
+// Melts reports whether the verb warms the part to a target without cooking it.
+func (v *Verb) Melts() bool { return v.heat == melts }
+
+// Cooks reports whether the verb heats the part to a target, in a pan, a pot or hot fat.
+func (v *Verb) Cooks() bool { return v.heat == cooks }
+
+// Bakes reports whether an oven heats the part.
+func (v *Verb) Bakes() bool { return v.heat == bakes }
+
+// HeatsThrough reports whether the verb cooks or bakes.
+func (v *Verb) HeatsThrough() bool { return v.Cooks() || v.Bakes() }
+
+// Heats reports whether the verb puts heat in.
+func (v *Verb) Heats() bool { return v.Melts() || v.HeatsThrough() }
+
+// Retards reports whether the verb puts the part in the fridge unless something else is written.
+func (v *Verb) Retards() bool { return v.Waits() && v.place == fridge }
+
+// Freezes reports whether the verb puts the part in the freezer unless something else is written.
+func (v *Verb) Freezes() bool { return v.Waits() && v.place == freezer }
+
+// Mixes reports whether the verb brings the part's ingredients together.
+func (v *Verb) Mixes() bool { return v.joins == mixes }
+
+// Soaks reports whether the verb wets one ingredient before the mix.
+func (v *Verb) Soaks() bool { return v.joins == soaks }
+
+// Joins reports whether the verb brings an ingredient and a liquid together.
+func (v *Verb) Joins() bool { return v.joins != joinsNothing }
+
+// EndsBulk reports whether the bulk ferment ends where the verb begins.
+func (v *Verb) EndsBulk() bool { return v.bulk == endsBulk }
+
+// Degasses reports whether the verb drives the gas out.
+func (v *Verb) Degasses() bool { return v.gas == losesGas }
+
+// Sheets reports whether the verb rolls the part flat.
+func (v *Verb) Sheets() bool { return v.form == sheets }
+
+// Coils reports whether the verb rolls a sheet up.
+func (v *Verb) Coils() bool { return v.form == coils }
+
+// Divides reports whether the verb cuts the part into pieces by weight or number.
+func (v *Verb) Divides() bool { return v.form == divides }
+
+// Pans reports whether the verb puts the part in tins or on trays.
+func (v *Verb) Pans() bool { return v.form == pans }
+
+// Finishes reports whether the pieces are in their final shape and number after the verb.
+func (v *Verb) Finishes() bool { return v.form == shapes || v.form == pans }
+
+// PutsOn reports whether the verb puts another part on this one.
+func (v *Verb) PutsOn() bool { return v.puts != putsNothing }
+
+// Fills reports whether the verb puts another part on the dough, to be rolled in.
+func (v *Verb) Fills() bool { return v.puts == fills }
+
+// Washes reports whether the verb puts another part on the outside before the bake.
+func (v *Verb) Washes() bool { return v.puts == washes }
+
+// Tops reports whether the verb puts another part on the outside after the bake.
+func (v *Verb) Tops() bool { return v.puts == tops }
+
+// Stores reports whether the days in it count as days kept.
+func (v *Verb) Stores() bool { return v.Waits() && v.shelf == onShelf }
+
+// Chills reports whether the part is meant to come into the cold in it, or to stay there: it is
+// cooled, or kept.
+func (v *Verb) Chills() bool { return v.Cools() || v.Waits() && v.shelf != inMaking }
+
+// NeedsTime reports whether a step without a time leaves an unknown time in the schedule.
+func (v *Verb) NeedsTime() bool { return v.own == aTime }
+
+// Group is a word that a rule's "on" may use for every verb with a trait.
+type Group struct {
+	Name  string
+	Means string
+	Has   func(*Verb) bool
+}
+
+// Groups are the words for several verbs. A verb belongs to a group by its traits.
+var Groups = []Group{
+	{"wait", "every step that leaves the part standing", (*Verb).Waits},
+}
+
+// FindGroup finds a group by its word.
+func FindGroup(name string) (Group, bool) {
+	for _, g := range Groups {
+		if g.Name == name {
+			return g, true
+		}
+	}
+	return Group{}, false
+}
+
+// VerbNames lists the names of the verbs for which has is true, or of all where it is nil.
+func VerbNames(has func(*Verb) bool) []string {
+	var names []string
+	for _, v := range Verbs {
+		if has == nil || has(v) {
+			names = append(names, v.Name)
+		}
+	}
+	return names
+}
+
+// verbByWord finds a verb by its name or another word for it.
+var verbByWord = func() map[string]*Verb {
+	m := make(map[string]*Verb, len(Verbs))
+	for _, v := range Verbs {
+		m[v.Name] = v
+		for _, word := range v.also {
+			m[word] = v
+		}
+	}
+	return m
+}()
+
+// FindVerb gives the verb of that name.
+func FindVerb(name string) (*Verb, bool) {
+	v, ok := verbByWord[name]
+	return v, ok
+}
+
+// Takes reports whether the option may stand beside the verb.
+func (v *Verb) Takes(o *Option) bool { return o.index < len(v.says) && v.says[o.index] != "" }
+
+// Options lists the names of the options, the verb's own before those of every step.
+func (v *Verb) Options() []string {
+	names := make([]string, len(v.options))
+	for i, o := range v.options {
+		names[i] = o.Name
+	}
+	return names
+}
+
+// ownValue says what may stand behind the verb itself: rest = "1 h", sheet = "5 mm".
+type ownValue struct {
+	kinds quantity.Kinds
+	words bool // any text
+	count bool // a whole number of times or pieces, written 3 or "3 pieces"
+}
+
+var (
+	aTime          = ownValue{kinds: forTime}
+	aTimeOrCount   = ownValue{kinds: forTime, count: true}
+	aLength        = ownValue{kinds: forLength}
+	aLengthOrWords = ownValue{kinds: forLength, words: true}
+	aMassOrCount   = ownValue{kinds: forMass, count: true}
+	anyWords       = ownValue{words: true}
+	aPart          = ownValue{} // of a verb that puts one on
+)
+
+// Measures says what the verb's own value may be: "a time", "a mass, or a whole number".
+func (v *Verb) Measures() string {
+	var out []string
+	for _, k := range []quantity.Kind{quantity.Time, quantity.Mass, quantity.Length} {
+		if v.own.kinds.Has(k) {
+			out = append(out, k.String())
+		}
+	}
+	if v.own.count {
+		out = append(out, "a whole number")
+	}
+	if v.PutsOn() {
+		out = append(out, "the name of a part")
+	}
+	if v.own.words {
+		out = append(out, "words")
+	}
+	return strings.Join(out, ", or ")
+}
+
+// The kinds of quantity that options and verbs take.
+const (
+	forTime        = quantity.Kinds(1 << quantity.Time)
+	forMass        = quantity.Kinds(1 << quantity.Mass)
+	forLength      = quantity.Kinds(1 << quantity.Length)
+	forTemperature = quantity.Kinds(1 << quantity.Temperature)
+	forCount       = quantity.Kinds(1 << quantity.Count)
+	forPercent     = quantity.Kinds(1 << quantity.Percent)
+)

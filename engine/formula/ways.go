@@ -1,0 +1,277 @@
+package formula
+
+import (
+	"fmt"
+	"strings"
+
+	"forebake/engine/science/bakersmath"
+	"forebake/engine/science/heat"
+	"forebake/engine/spelling"
+)
+
+// Way is how a step is done: by = "...". Each is one row of Ways, and every answer that depends on
+// the way comes from the row's traits. The list is closed, since a word that nobody knows would
+// take the cautions of the way with it. Words of the baker's own go into note.
+type Way struct {
+	Name  string
+	Means string           // one line for the reference page
+	suits func(*Verb) bool // the verbs that it can be said of
+	Also  []string         // other words that bakers write for it
+	wayTraits
+}
+
+// wayTraits are what the program asks of a way. The zero of each is the unfavourable one for food
+// safety, where it matters for that.
+type wayTraits struct {
+	fat   fat
+	air   air
+	mixer bakersmath.Mixer
+}
+
+// fat says whether hot fat is about.
+type fat uint8
+
+const (
+	hotFat fat = iota
+	noFat
+)
+
+// air is what the part meets: one more than the kind of surroundings, or 0 for those of the place
+// where it stands, which are the slower ones.
+type air uint8
+
+const ownAir air = 0
+
+func in(p heat.Place) air { return air(p) + 1 }
+
+// noMixer is the mixer of a way that mixes nothing.
+const noMixer = bakersmath.NotSaid
+
+// way makes a row. It takes every trait, so that a row without one does not compile.
+func way(name, means string, suits func(*Verb) bool, fat fat, air air, mixer bakersmath.Mixer,
+	also ...string) *Way {
+	return &Way{name, means, suits, also, wayTraits{fat, air, mixer}}
+}
+
+// warms reports whether the verb heats outside an oven.
+func warms(v *Verb) bool { return v.Cooks() || v.Melts() }
+
+// IceBath is the way to cool that advice names first.
+var IceBath = way("ice bath", "in ice and water", (*Verb).Cools,
+	noFat, in(heat.IceBath), noMixer,
+	"ice", "ice water", "iced water", "ice water bath", "ice and water", "bath of ice")
+
+// Ways are all the ways that the program knows, by what they do.
+var Ways = []*Way{
+	way("hand", "by hand, with a spoon or a scraper", (*Verb).Mixes,
+		noFat, ownAir, bakersmath.ByHand,
+		"hands", "hand on the bench", "hand mixing", "hand kneading", "kneading by hand", "kneading",
+		"bench", "spoon", "wooden spoon", "spatula", "scraper", "rubbing in", "rubbed in",
+		"fingertips"),
+	way("spiral", "a spiral mixer", (*Verb).Mixes,
+		noFat, ownAir, bakersmath.Spiral, "spiral mixer"),
+	way("planetary", "a planetary mixer", (*Verb).Mixes,
+		noFat, ownAir, bakersmath.Planetary, "planetary mixer"),
+	way("dough hook", "the hook of a planetary mixer", (*Verb).Mixes,
+		noFat, ownAir, bakersmath.Planetary, "hook"),
+	way("paddle", "the paddle of a planetary mixer", (*Verb).Mixes,
+		noFat, ownAir, bakersmath.Planetary, "beater", "flat beater", "paddle attachment"),
+	way("whisk", "a whisk, by hand or machine", (*Verb).Mixes,
+		noFat, ownAir, bakersmath.NotSaid, "whisking", "balloon whisk", "whip", "whipping"),
+	way("stand mixer", "a small mixer for the home", (*Verb).Mixes,
+		noFat, ownAir, bakersmath.StandMixer,
+		"home mixer", "table mixer", "kitchen mixer", "kitchen machine"),
+	way("fork mixer", "a fork mixer", (*Verb).Mixes,
+		noFat, ownAir, bakersmath.NotSaid, "fork kneader"),
+	way("diving arm", "a mixer with diving arms", (*Verb).Mixes,
+		noFat, ownAir, bakersmath.NotSaid,
+		"diving arms", "diving arm mixer", "twin arm", "twin arm mixer", "double arm mixer"),
+	way("food processor", "a food processor", (*Verb).Mixes,
+		noFat, ownAir, bakersmath.FoodProcessor, "processor"),
+	way("high speed", "a high-speed mixer", (*Verb).Mixes,
+		noFat, ownAir, bakersmath.HighSpeed, "high speed mixer"),
+	way("blender", "a blender, on a stand or in the hand", (*Verb).Mixes,
+		noFat, ownAir, bakersmath.NotSaid,
+		"hand blender", "stick blender", "immersion blender"),
+	way("mixer", "a mixer of any kind", (*Verb).Mixes,
+		noFat, ownAir, bakersmath.NotSaid, "machine", "kneading machine"),
+
+	way("frying", "in hot fat, deep or shallow", (*Verb).Cooks,
+		hotFat, ownAir, noMixer,
+		"fry", "fried", "fryer", "deep frying", "deep fry", "deep fried", "deep fryer", "deep fat",
+		"deep fat frying", "deep fat fried", "deep fat fryer", "hot fat", "hot oil", "hot lard",
+		"oil", "fat", "lard", "frying in oil", "frying in fat", "fried in oil", "fried in fat",
+		"shallow frying", "shallow fry", "shallow fried", "pan frying", "pan fry", "pan fried",
+		"frying pan", "hot frying fat", "hot frying oil", "frying oil", "frying fat"),
+	way("pan", "in a pan or a pot, on the flame", warms,
+		noFat, ownAir, noMixer,
+		"pot", "saucepan", "kettle", "jacketed kettle", "hob", "stove", "stovetop", "flame",
+		"low flame", "low heat", "gas", "induction"),
+	way("stirring", "in a pan, stirred all the time", warms,
+		noFat, ownAir, noMixer, "stirred", "stir", "constant stirring"),
+	way("double boiler", "in a bowl over hot water", warms,
+		noFat, ownAir, noMixer,
+		"bain-marie", "water bath", "hot water bath", "hot water", "simmering water"),
+	way("microwave", "in a microwave oven", warms,
+		noFat, ownAir, noMixer, "microwave oven", "microwaved"),
+	way("boiling", "in boiling or simmering water", (*Verb).Cooks,
+		noFat, in(heat.BoilingWater), noMixer,
+		"boil", "boiled", "boiling water", "simmering", "simmered", "poaching", "poached"),
+	way("steaming", "in steam", (*Verb).Cooks,
+		noFat, ownAir, noMixer, "steam", "steamed", "steamer"),
+	way("roasting", "dry, in an oven or an open pan: nuts, fruit", (*Verb).Cooks,
+		noFat, in(heat.StaticOven), noMixer,
+		"roast", "roasted", "toasting", "toasted", "oven", "dry pan"),
+	way("griddle", "on a griddle or a hot plate", (*Verb).Cooks,
+		noFat, ownAir, noMixer, "griddled", "hot plate", "hotplate", "flat top"),
+
+	IceBath,
+	way("stirred ice bath", "in ice and water, stirred", (*Verb).Cools,
+		noFat, in(heat.StirredBath), noMixer,
+		"stirred ice", "stirred ice water", "stirring in an ice bath", "ice bath stirred"),
+	way("fan", "in moving air", (*Verb).Cools,
+		noFat, in(heat.FanFridge), noMixer, "moving air", "forced air", "fan cooling"),
+	way("blast chiller", "in a blast chiller or blast freezer", (*Verb).Cools,
+		noFat, in(heat.Blast), noMixer,
+		"blast", "blast chilling", "blast freezer", "blast freezing", "shock freezer", "shock chiller"),
+
+	way("deck oven", "on the deck or a shelf, in still air", (*Verb).Bakes,
+		noFat, in(heat.StaticOven), noMixer,
+		"deck", "oven", "static oven", "stone oven", "stone", "hearth", "conventional oven",
+		"conventional heat", "top and bottom heat"),
+	way("fan oven", "in hot moving air", (*Verb).Bakes,
+		noFat, in(heat.FanOven), noMixer,
+		"fan", "convection", "convection oven", "fan assisted oven", "hot air", "moving air",
+		"air fryer"),
+	way("rack oven", "on a rack that turns in hot moving air", (*Verb).Bakes,
+		noFat, in(heat.FanOven), noMixer, "rack", "rotary oven", "rotary rack oven"),
+	way("steam oven", "in hot moving air and steam", (*Verb).Bakes,
+		noFat, in(heat.FanOven), noMixer,
+		"steam", "combi oven", "combi steamer", "combination oven"),
+	way("wood oven", "in an oven of brick, heated with wood", (*Verb).Bakes,
+		noFat, in(heat.StaticOven), noMixer,
+		"wood fired oven", "wood fired", "brick oven", "masonry oven"),
+}
+
+// Suits reports whether the way can be said of a verb.
+func (w *Way) Suits(v *Verb) bool { return w.suits(v) }
+
+// HotFat reports whether hot fat is about. Of no way at all it is false: nobody says so.
+func (w *Way) HotFat() bool { return w != nil && w.fat == hotFat }
+
+// Iced reports whether ice and water are around the part.
+func (w *Way) Iced() bool {
+	return w != nil && (w.air == in(heat.IceBath) || w.air == in(heat.StirredBath))
+}
+
+// Air gives the kind of surroundings that the way puts the part in; ok is false where they are
+// those of the place where it stands.
+func (w *Way) Air() (p heat.Place, ok bool) {
+	if w == nil || w.air == ownAir {
+		return 0, false
+	}
+	return heat.Place(w.air - 1), true
+}
+
+// Mixer is the kind of mixer, for how much it warms a dough.
+func (w *Way) Mixer() bakersmath.Mixer {
+	if w == nil {
+		return bakersmath.NotSaid
+	}
+	return w.mixer
+}
+
+// String gives the name; "" of no way.
+func (w *Way) String() string {
+	if w == nil {
+		return ""
+	}
+	return w.Name
+}
+
+// WayNames lists the names of the ways that suit a verb.
+func WayNames(v *Verb) []string {
+	var names []string
+	for _, w := range Ways {
+		if w.suits(v) {
+			names = append(names, w.Name)
+		}
+	}
+	return names
+}
+
+// wayByWord finds the ways of a name or another word for them, folded. A word may mean one thing
+// of one verb and another of another: cool by a fan, bake by a fan.
+var wayByWord = func() map[string][]*Way {
+	m := map[string][]*Way{}
+	for _, w := range Ways {
+		for _, word := range append([]string{w.Name}, w.Also...) {
+			m[fold(word)] = append(m[fold(word)], w)
+		}
+	}
+	return m
+}()
+
+// findWay finds the way that a baker's words mean of a verb: "hand", "By Hand", "in hot oil".
+func findWay(v *Verb, text string) (*Way, bool) {
+	list, ok := wayByWord[text]
+	if !ok {
+		list = wayByWord[fold(text)]
+	}
+	for _, w := range list {
+		if w.suits(v) {
+			return w, true
+		}
+	}
+	return nil, false
+}
+
+// unknownWay says that a way is not known of a verb, what is nearest, and which there are.
+func unknownWay(v *Verb, text string) string {
+	says := fmt.Sprintf("no way to %s %q", v.Name, text)
+	var words, nearest []string
+	means := map[string]*Way{}
+	for _, w := range Ways {
+		if !w.suits(v) {
+			continue
+		}
+		for _, word := range append([]string{w.Name}, w.Also...) {
+			words, means[word] = append(words, word), w
+		}
+	}
+	for _, word := range spelling.Nearest(text, words, 3) {
+		if name := means[word].Name; !contains(nearest, name) {
+			nearest = append(nearest, name)
+		}
+	}
+	if len(nearest) > 0 {
+		says += "; nearest is " + strings.Join(nearest, ", ")
+	}
+	return says + "; the ways are " + strings.Join(WayNames(v), ", ") +
+		"; other words go into note = \"...\""
+}
+
+func contains(list []string, word string) bool {
+	for _, w := range list {
+		if w == word {
+			return true
+		}
+	}
+	return false
+}
+
+// little are the words that a baker puts before a way or a place, and that say nothing.
+var little = map[string]bool{"by": true, "in": true, "on": true, "at": true, "with": true,
+	"over": true, "a": true, "an": true, "the": true}
+
+// fold makes a baker's words comparable: small letters, blanks for hyphens and commas, and none of
+// the little words before them.
+func fold(text string) string {
+	words := strings.FieldsFunc(strings.ToLower(text), func(r rune) bool {
+		return r == ' ' || r == '-' || r == ',' || r == '_' || r == '\t'
+	})
+	for len(words) > 1 && little[words[0]] {
+		words = words[1:]
+	}
+	return strings.Join(words, " ")
+}

@@ -1,0 +1,67 @@
+package formula
+
+import (
+	"testing"
+
+	"forebake/engine/larder"
+	"forebake/engine/reading"
+	"forebake/engine/source"
+)
+
+// Another word for a verb reads as that verb, and an edit changes the value behind the word as it is
+// written.
+func TestAnotherWordForAVerb(t *testing.T) {
+	rest, _ := FindVerb("rest")
+	again := *rest
+	again.also = []string{"prove", "stand"}
+	for _, word := range again.also {
+		verbByWord[word] = &again
+		defer delete(verbByWord, word)
+	}
+	text := `formula "f" {
+  dough "d" {
+    ingredients = { "bread flour" = "1000 g" }
+    steps       = [{ at = "room", prove = "1 h" }, { "stand" = "2 h", at = "27 C" }]
+  }
+}
+`
+	file := source.New("f.hcl", []byte(text))
+	body, problems := source.Parse(file)
+	if len(problems) > 0 {
+		t.Fatal(problems)
+	}
+	r := &reading.Reader{File: file}
+	f := Read(r, body.Blocks[0], Options{Larder: larder.New()})
+	if len(r.Problems) > 0 {
+		t.Fatal(r.Problems)
+	}
+	c, err := NewChanger(file)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for i, want := range []string{"90 min", "95 min"} {
+		s := f.Parts[0].Steps[i]
+		if s.Verb.Name != rest.Name || s.Time.Mid() != float64(60*(i+1)) {
+			t.Errorf("step %d is %s", i, s.Line())
+		}
+		e, err := c.Time(s, want)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if e.New != want || e.Old != s.Time.Text {
+			t.Errorf("step %d: %q becomes %q", i, e.Old, e.New)
+		}
+	}
+}
+
+// A row that gives 0 for a trait has the unfavourable one: it waits, nobody knows how warm it is
+// after it, nothing is cooked or baked by it, and what gets in is alive.
+func TestZeroTraits(t *testing.T) {
+	v := verb("park", "nobody says", aTime, nil, 0, 0, nowhere, 0, 0, 0, 0, 0, 0, 0, 0, 0)
+	if !v.Waits() || !v.HeatUnknown() || !v.Touched() || !v.Stores() {
+		t.Error("a trait that nobody declared is a favourable one")
+	}
+	if v.Heats() || v.Washes() || v.Soaks() || v.Mixes() || v.place != nil {
+		t.Error("a trait that nobody declared takes something for done")
+	}
+}
