@@ -160,6 +160,8 @@ func (p *part) along(c *exposure.Clock, from int, onward bool) {
 			c.Unknown(figure.Positive())
 		case !st.Known && verb.Bakes():
 			c.Unknown(Interval{Hi: ovenH})
+		case !st.Known && verb.HeatUnknown(): // it may be an oven
+			c.Unknown(Interval{Lo: hours.Lo, Hi: max(hours.Hi, ovenH)})
 		case !st.Known:
 			c.Unknown(hours)
 		case verb.Waits() && st.HasAmbient && st.Ambient.Hi > growthEndsC && st.StartCore.Cold < p.sheet.limits().HotHoldC.Value:
