@@ -98,12 +98,11 @@ func newBase(file, home, text string, house bool, slips []slip) (*base, error) {
 
 // mutation is one change, and the text that it is compared with.
 type mutation struct {
-	from     *base
-	to       *base
-	change   string
-	site     site
-	old, new string
-	wide     *stretch // the range, where a narrowing can follow
+	from   *base
+	to     *base
+	change string
+	site   site
+	wide   *stretch // the range, where a narrowing can follow
 }
 
 // row is one line of the table.
@@ -130,8 +129,9 @@ func measure(w io.Writer, program *outside.Program, project string, seed uint64,
 
 	// Slips first: a sound formula has nothing that could turn clear.
 	formulas := slices.Clone(bases)
+	each := min(60, max(4, 2*count/len(bases)))
 	for _, b := range bases {
-		for range 60 {
+		for range each {
 			if s := slipped(b, r); s != nil {
 				formulas = append(formulas, s)
 			}
@@ -139,7 +139,7 @@ func measure(w io.Writer, program *outside.Program, project string, seed uint64,
 	}
 	kitchens := slices.Clone(houses)
 	for _, b := range houses {
-		for range 30 {
+		for range each / 2 {
 			if s := slipped(b, r); s != nil {
 				kitchens = append(kitchens, s)
 			}
