@@ -1,0 +1,151 @@
+package main
+
+import (
+	"fmt"
+	"strings"
+
+	"forebake/.ci/outside"
+)
+
+// verdict is what became of the answers of one mutation.
+type verdict struct {
+	clear, gone, opposite, fell, unsaid []string // violations, each told
+	excused                             int
+	model                               int
+}
+
+func (v *verdict) violated() bool {
+	return len(v.clear)+len(v.gone)+len(v.opposite)+len(v.fell)+len(v.unsaid) > 0
+}
+
+// subjectKey tells one question from another: which rule asks it of what.
+type subjectKey struct{ formula, rule, subject string }
+
+type answers map[subjectKey][]outside.Finding
+
+func byKey(findings []outside.Finding) answers {
+	out := answers{}
+	for _, f := range findings {
+		k := subjectKey{f.Formula, f.Rule, f.Subject}
+		out[k] = append(out[k], f)
+	}
+	return out
+}
+
+// still finds what became of a finding: the answer at its line, else one of the same rule and
+// subject at a line that had none before. Several steps of a part share a subject.
+func (after answers) still(f outside.Finding, before answers) (outside.Finding, bool) {
+	k := subjectKey{f.Formula, f.Rule, f.Subject}
+	for _, g := range after[k] {
+		if g.Line == f.Line {
+			return g, true
+		}
+	}
+next:
+	for _, g := range after[k] {
+		for _, h := range before[k] {
+			if h.Line == g.Line {
+				continue next
+			}
+		}
+		return g, true
+	}
+	return outside.Finding{}, false
+}
+
+func tell(f outside.Finding, became string) string {
+	safety := ""
+	if f.Safety {
+		safety = " (food safety)"
+	}
+	return fmt.Sprintf("%s %s%s, %s: %s", f.Level, f.Rule, safety, f.Subject, became)
+}
+
+// known is what the comparison must know of a change.
+type known struct {
+	group     string // row of the table
+	change    string // opened, widened, removed, narrowed, line removed
+	key       string // of the setting
+	hasOwn    bool   // README states a default for the setting
+	slips     bool   // the text has slips in it, so a reading may speak against the model
+	from, to  [2]int // where the setting stood: line and column of its first and its last byte
+	remaining map[string]bool
+	house     bool
+}
+
+// compare holds the answers to the worse known text against those to the better known one.
+//
+// Opened, widened and removed settings: a flagged answer stays flagged at its level, or turns unsure.
+// Narrowed settings: before is the range, after is a point inside it. A definite answer for the range
+// holds for the point; an answer that is flagged in doubt is not definite.
+//
+// What is excused, and counted as such:
+//   - An ingredient's line taken out makes another food. Its row counts what is flagged no more, and
+//     looks for crashes; no answer there can be a violation.
+//   - A finding that stands at the removed setting itself: its subject is gone.
+//   - A removed wish (makes, keep, family, core, to, reserve): its rule has no yardstick left. Not so
+//     for food safety: the food is there, whatever is wanted of it.
+//   - A removed figure of a house's ingredient: like says what holds then, and it is written.
+//   - A default that README states, where the report says that it was assumed. Where it does not say
+//     so, the answer counts as unsaid, which is a violation.
+//   - A removed reading in a text with slips: a reading may speak against the model there, and it is
+//     believed over the model. Without it the model's answer stands. In a text as written, no excuse.
+func compare(before, after *outside.Answer, k known) verdict {
+	var v verdict
+	b, a := byKey(before.Findings), byKey(after.Findings)
+	for _, f := range before.Findings {
+		if !f.Flagged() || k.change == "narrowed" && !f.Definite() {
+			continue
+		}
+		g, ok := a.still(f, b)
+		if ok {
+			if k.change != "narrowed" && g.Flagged() && outside.Severity(g.Level) < outside.Severity(f.Level) {
+				v.fell = append(v.fell, tell(f, "now "+g.Level))
+			}
+			continue
+		}
+		switch {
+		case k.change == "narrowed":
+			v.opposite = append(v.opposite, tell(f, "flagged over the range, clear at the point"))
+		case k.change == "line removed":
+			v.excused++
+		case !k.remaining[f.Subject] && !k.house:
+			v.gone = append(v.gone, tell(f, "the subject is gone"))
+		case k.change == "removed" && wishes[k.key] && !f.Safety:
+			v.excused++
+		case k.change == "removed" && k.group == "house ingredient":
+			v.excused++
+		case k.change == "removed" && k.group == "reading" && k.slips:
+			v.model++
+		case k.change == "removed" && !k.house && within(f, k):
+			v.excused++
+		case k.change == "removed" && k.hasOwn && after.Assumed > before.Assumed:
+			v.excused++
+		case k.change == "removed" && k.hasOwn:
+			v.unsaid = append(v.unsaid, tell(f, "clear by a default, and nothing says that it was assumed"))
+		default:
+			v.clear = append(v.clear, tell(f, "flagged before, no answer after"))
+		}
+	}
+	if k.change == "narrowed" {
+		for _, g := range after.Findings {
+			if !g.Definite() {
+				continue
+			}
+			if _, ok := b.still(g, a); !ok {
+				v.opposite = append(v.opposite, tell(g, "clear over the range, flagged at the point"))
+			}
+		}
+	}
+	return v
+}
+
+// within reports whether a finding stands at the setting that was removed.
+func within(f outside.Finding, k known) bool {
+	return f.Line == k.from[0] && f.Column >= k.from[1] && (f.Line < k.to[0] || f.Column <= k.to[1])
+}
+
+// place gives line and column of a byte offset, both from 1.
+func place(text string, at int) [2]int {
+	return [2]int{outside.Line(text, at), at - strings.LastIndex(text[:at], "\n")}
+}

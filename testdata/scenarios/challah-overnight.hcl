@@ -1,0 +1,38 @@
+# An egg bread with little yeast: ten hours at 24 C, then two at 27 C.
+formula "Challah of the night" {
+  makes = "4 loaves of 600 g"
+  start = "20:00"
+
+  dough "braid dough" {
+    ingredients = {
+      "bread flour"   = { amount = "1500 g", protein = "12.5 %" }
+      "water"         = { amount = "580 g", temp = "20 C" }
+      "egg"           = { amount = "5 pieces", temp = "12 C" }
+      "vegetable oil" = { amount = "130 g", temp = "21 C" }
+      "honey"         = "90 g"
+      "sugar"         = "60 g"
+      "instant yeast" = "3 g"
+      "salt"          = "27 g"
+    }
+    steps = [
+      { mix    = "12 min", by = "spiral", to = "24 C", measured = "24 C" },
+      { rest   = "10 h", at = "24 C", as = "bowl", covered = true, measured = "24 C after 2 h" },
+      { divide = "200 g", pieces = 12 },
+      { shape  = "three-strand braids" },
+      { proof  = "2 h", at = "27 C", as = "log 80 mm", covered = true },
+      { wash   = "egg wash" },
+      { bake   = "35 min", at = "177 C", core = "90 C", measured = "94 C core" },
+      { cool   = "2 h", at = "room" },
+    ]
+  }
+
+  wash "egg wash" {
+    ingredients = {
+      "egg"   = { amount = "2 pieces", temp = "6 C" }
+      "water" = "20 g"
+    }
+    steps = [
+      { mix = "1 min", by = "hand" },
+    ]
+  }
+}

@@ -1,0 +1,39 @@
+# A syrup of 68 % sugar brushed on after the bake; kept two days.
+formula "Buns with syrup" {
+  makes = "25 pieces of 72 g"
+  start = "05:00"
+  keep  = "2 day"
+
+  syrup "sugar syrup" {
+    ingredients = {
+      "sugar" = "400 g"
+      "water" = "190 g"
+    }
+    steps = [
+      { cook = "4 min", to = "102 C", by = "pan", measured = "102 C" },
+      { cool = "2 h", at = "room", to = "30 C", as = "tray 20 mm", covered = false },
+    ]
+  }
+
+  dough "bun dough" {
+    ingredients = {
+      "bread flour"     = { amount = "1000 g", protein = "12 %" }
+      "whole milk"      = { amount = "470 g", temp = "22 C" }
+      "egg"             = { amount = "2 pieces", temp = "12 C" }
+      "instant yeast"   = { amount = "20 g", strain = "osmotolerant" }
+      "sugar"           = "120 g"
+      "salt"            = "17 g"
+      "unsalted butter" = { amount = "120 g", temp = "18 C" }
+    }
+    steps = [
+      { mix    = "12 min", by = "spiral", to = "26 C", measured = "26 C" },
+      { rest   = "45 min", at = "26 C", as = "bowl", covered = true },
+      { divide = "72 g", pieces = 25 },
+      { shape  = "round buns", pieces = 25, as = "pieces 72 g" },
+      { proof  = "45 min", at = "30 C", as = "pieces 72 g", covered = true },
+      { bake   = "14 min", at = "195 C", core = "92 C", measured = "94 C core" },
+      { cool   = "1 h", at = "room", as = "pieces 72 g", measured = "28 C core after 1 h" },
+      { brush  = "sugar syrup" },
+    ]
+  }
+}

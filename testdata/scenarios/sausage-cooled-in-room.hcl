@@ -1,0 +1,42 @@
+# Cooked sausage stands six hours in the room, then goes into the fridge.
+formula "Cooked sausage filling" {
+  makes = "25 pieces of 100 g"
+  start = "05:00"
+
+  filling "sausage filling" {
+    ingredients = {
+      "raw sausage" = "2000 g"
+      "onion"       = "400 g"
+    }
+    steps = [
+      { cook  = "20 min", to = "78 C", by = "pan", measured = "78 C core" },
+      { cool  = "6 h", at = "room", as = "tray 60 mm", covered = true },
+      { chill = "3 h", at = "fridge", as = "tray 20 mm", covered = true, measured = "4 C core after 3 h" },
+    ]
+  }
+
+  dough "bun dough" {
+    ingredients = {
+      "bread flour"     = { amount = "1000 g", protein = "12 %" }
+      "whole milk"      = { amount = "470 g", temp = "22 C" }
+      "egg"             = { amount = "2 pieces", temp = "12 C" }
+      "instant yeast"   = { amount = "20 g", strain = "osmotolerant" }
+      "sugar"           = "120 g"
+      "salt"            = "17 g"
+      "unsalted butter" = { amount = "120 g", temp = "18 C" }
+    }
+    steps = [
+      { mix    = "12 min", by = "spiral", to = "26 C", measured = "26 C" },
+      { rest   = "45 min", at = "26 C", as = "bowl", covered = true },
+      { divide = "72 g", pieces = 25 },
+      { rest   = "10 min", at = "room", covered = true },
+      { fill   = "sausage filling" },
+      { shape  = "closed buns, seam down", pieces = 25, as = "pieces 100 g" },
+      { proof  = "45 min", at = "30 C", as = "pieces 100 g", covered = true },
+      { bake   = "17 min", at = "190 C", core = "92 C", measured = "93 C core" },
+      { cool   = "20 min", at = "room" },
+      { cool   = "4 h", at = "fridge", as = "pieces 100 g", covered = false },
+      { store  = "1 day", at = "fridge", covered = true },
+    ]
+  }
+}

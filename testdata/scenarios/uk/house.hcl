@@ -1,0 +1,7 @@
+house "A kitchen in England" {
+  kitchen {
+    code   = "uk"
+    room   = "21 C"
+    fridge = "4 C"
+  }
+}
