@@ -24,7 +24,7 @@ func TestSuggest(t *testing.T) {
 		e := engine.New()
 		inputs := []engine.Input{{Name: "t.hcl", Text: []byte(text), Dir: t.TempDir()}}
 		res := e.Check(inputs)
-		e.Suggest(inputs, res)
+		e.Suggest(res)
 		told := 0
 		for _, f := range res.Findings {
 			if f.Rule == "salt-low" && len(f.Mends) == 1 && f.Mends[0].Trust == "searched" && strings.HasPrefix(f.Mends[0].Text, `salt in dough "d": 5 g to 13 g (line `) {

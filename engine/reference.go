@@ -12,25 +12,8 @@ import (
 	"forebake/engine/quantity"
 )
 
-// Cards gives the cards of the rules in force in the houses of a run, in order of name. Where two houses have one rule, the card is
-// that of the house whose files come first.
-func (res *Result) Cards() []finding.Card {
-	var out []finding.Card
-	seen := map[string]bool{}
-	for _, l := range res.houses {
-		for _, r := range l.Rules.Rules {
-			if !seen[r.ID] {
-				seen[r.ID] = true
-				out = append(out, l.Rules.Card(r))
-			}
-		}
-	}
-	finding.SortCards(out)
-	return out
-}
-
 // Rulebook gives the packs in force in a house with the cards of their rules.
-func (l *Loaded) Rulebook() finding.Rulebook {
+func Rulebook(l *Loaded) finding.Rulebook {
 	book := finding.Rulebook{Unchecked: l.Unchecked}
 	for _, p := range l.Rules.Packs {
 		if len(p.Rules) == 0 {

@@ -79,11 +79,11 @@ func completeFormulas(_ *cobra.Command, _ []string, _ string) ([]cobra.Completio
 	return []cobra.Completion{"hcl"}, cobra.ShellCompDirectiveFilterFileExt
 }
 
-// completeRules completes the rules in force in this folder. A house that cannot be read completes nothing: its faults are for
-// the verb itself to tell.
-func completeRules(_ *cobra.Command, args []string, word string) ([]cobra.Completion, cobra.ShellCompDirective) {
-	l, problems := engine.New().Load(".")
-	if len(problems) > 0 || len(args) > 0 {
+// completeRules completes the rules in force in the house. A house that cannot be read completes
+// nothing: the verb itself says what is wrong with it.
+func completeRules(cmd *cobra.Command, args []string, word string) ([]cobra.Completion, cobra.ShellCompDirective) {
+	l := quietHouse(cmd)
+	if l == nil || len(args) > 0 {
 		return nil, cobra.ShellCompDirectiveNoFileComp
 	}
 	var about []string
@@ -94,10 +94,10 @@ func completeRules(_ *cobra.Command, args []string, word string) ([]cobra.Comple
 	return beginning(word, l.Rules.Names(), about), cobra.ShellCompDirectiveNoFileComp
 }
 
-// completePacks completes the packs in force in this folder that are not named yet.
-func completePacks(_ *cobra.Command, args []string, word string) ([]cobra.Completion, cobra.ShellCompDirective) {
-	l, problems := engine.New().Load(".")
-	if len(problems) > 0 {
+// completePacks completes the packs in force in the house that are not named yet.
+func completePacks(cmd *cobra.Command, args []string, word string) ([]cobra.Completion, cobra.ShellCompDirective) {
+	l := quietHouse(cmd)
+	if l == nil {
 		return nil, cobra.ShellCompDirectiveNoFileComp
 	}
 	var names, about []string
@@ -107,6 +107,19 @@ func completePacks(_ *cobra.Command, args []string, word string) ([]cobra.Comple
 		}
 	}
 	return beginning(word, names, about), cobra.ShellCompDirectiveNoFileComp
+}
+
+// quietHouse gives the house that --house names; nil, without a word, where it cannot be read.
+func quietHouse(cmd *cobra.Command) *engine.Loaded {
+	file, err := houseFile(cmd)
+	if err != nil {
+		return nil
+	}
+	l, problems := engine.New().LoadHouse(file)
+	if len(problems) > 0 {
+		return nil
+	}
+	return l
 }
 
 // completeFacts completes a formula file first, and the names of figures after it.
@@ -133,8 +146,9 @@ func given(args []string, name string) bool {
 	return false
 }
 
-// completeFlags says how the flags of the verbs are completed. A name that a verb does not have is a mistake of ours.
-func completeFlags(check, facts, packs *cobra.Command) {
+// completeFlags says how the flags of the verbs are completed. A name that a verb does not have is a
+// mistake of ours.
+func completeFlags(check, facts, packs, why, trial *cobra.Command) {
 	for _, f := range []struct {
 		cmd  *cobra.Command
 		flag string
@@ -142,6 +156,7 @@ func completeFlags(check, facts, packs *cobra.Command) {
 	}{
 		{check, "as", completeWords(report.FormatNames())}, {check, "fail-at", completeWords(finding.LevelNames)}, {check, "color", completeWords([]string{"auto", "always", "never"})},
 		{check, "backlog", completeFormulas}, {facts, "as", completeWords([]string{"text", "json", "markdown"})}, {packs, "as", completeWords([]string{"text", "markdown"})},
+		{packs, "house", completeFormulas}, {why, "house", completeFormulas}, {trial, "house", completeFormulas},
 	} {
 		if err := f.cmd.RegisterFlagCompletionFunc(f.flag, f.by); err != nil {
 			panic(err)

@@ -75,9 +75,10 @@ func run(args []string, in io.Reader, out, errs io.Writer) int {
 	root.SetOut(out)
 	root.SetErr(errs)
 	check, facts, packs, mend, compare := checkCommand(), factsCommand(), packsCommand(), mendCommand(), compareCommand()
+	why, trial := whyCommand(), trialCommand()
 	mend.ValidArgsFunction, compare.ValidArgsFunction = completeFormulas, completeFormulas
-	completeFlags(check, facts, packs)
-	root.AddCommand(check, facts, whyCommand(), packs, trialCommand(), mend, compare, completionCommand())
+	completeFlags(check, facts, packs, why, trial)
+	root.AddCommand(check, facts, why, packs, trial, mend, compare, completionCommand())
 	err := root.Execute()
 	var status exit
 	switch {

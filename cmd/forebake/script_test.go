@@ -399,11 +399,14 @@ var schemas = map[string]object{
 			"mends": list{object{"text": filled, "trust": words{"exact", "searched", "taste"}}},
 			"doubt": yesOrNo, "food_safety": yesOrNo, "waived": orNull{object{"because": filled, "until": textOrNull, "by": filled}},
 		}},
+		"unread":    list{object{"file": isText, "line": whole, "column": whole, "text": filled}},
+		"notices":   list{filled},
 		"unchecked": list{object{"pack": filled, "text": filled, "by": filled}},
 		"loosened":  list{object{"rule": filled, "pack": filled, "what": filled, "from": filled, "to": filled, "because": filled, "by": filled}},
-		"totals":    object{"formulas": whole, "rules": whole, "stop": whole, "risk": whole, "note": whole, "unsure": whole, "waived": whole, "backlog": whole},
+		"totals":    object{"formulas": whole, "rules": whole, "stop": whole, "risk": whole, "note": whole, "unsure": whole, "waived": whole, "backlog": whole, "unread": whole},
 	},
 	"facts": {
+		"cautions": list{object{"text": filled, "source": filled, "formula": filled}},
 		"facts": list{object{
 			"formula": isText, "subject": filled, "name": filled, "value": anyFigure, "low": numberOrNull, "high": numberOrNull, "unit": isText,
 			"kind": words{"arithmetic", "model", "measured", "given"}, "source": filled,

@@ -11,13 +11,17 @@ import (
 )
 
 func trialCommand() *cobra.Command {
-	return &cobra.Command{
+	cmd := &cobra.Command{
 		Use:   "trial [pack ...]",
 		Short: "Runs the trials inside the rule files, and counts what no trial tries",
 
 		ValidArgsFunction: completePacks,
 		RunE: func(cmd *cobra.Command, args []string) error {
-			rep, problems := engine.New().Trials(".", args)
+			house, err := houseFile(cmd)
+			if err != nil {
+				return err
+			}
+			rep, problems := engine.New().Trials(house, args)
 			if len(problems) > 0 {
 				return complain(cmd, problems)
 			}
@@ -49,4 +53,6 @@ func trialCommand() *cobra.Command {
 			return nil
 		},
 	}
+	addHouse(cmd)
+	return cmd
 }

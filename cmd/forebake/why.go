@@ -8,13 +8,12 @@ import (
 	"github.com/spf13/cobra"
 
 	"forebake/engine"
-	"forebake/engine/reading"
 	"forebake/engine/report"
 	"forebake/engine/source"
 )
 
 func whyCommand() *cobra.Command {
-	return &cobra.Command{
+	cmd := &cobra.Command{
 		Use:   "why RULE",
 		Short: "What a rule says, where its numbers come from, and how a house changes it",
 
@@ -26,20 +25,19 @@ func whyCommand() *cobra.Command {
 			return nil
 		},
 		RunE: func(cmd *cobra.Command, args []string) error {
-			l, problems := engine.New().Load(".")
-			if len(problems) > 0 {
-				return complain(cmd, problems)
+			l, err := loadHouse(cmd)
+			if err != nil {
+				return err
 			}
-			if says, own := engine.OwnFinding(args[0]); own {
-				return fmt.Errorf("%s is no rule: it is said of %s; packs lists the rules", args[0], says)
+			card, err := engine.Card(l, args[0])
+			if err != nil {
+				return err
 			}
-			r, ok := l.Rules.Find(args[0])
-			if !ok {
-				return fmt.Errorf("%s", reading.UnknownText("rule", args[0], "the packs in force", l.Rules.Names()))
-			}
-			return report.Why(cmd.OutOrStdout(), l.Rules.Card(r))
+			return report.Why(cmd.OutOrStdout(), card)
 		},
 	}
+	addHouse(cmd)
+	return cmd
 }
 
 func packsCommand() *cobra.Command {
@@ -49,7 +47,7 @@ func packsCommand() *cobra.Command {
 		Short: "The rules in force: from which pack, at which level, with which limits, and who set them",
 		Args: func(_ *cobra.Command, args []string) error {
 			if len(args) > 0 {
-				return fmt.Errorf("packs takes no name, and %q was given; it lists the rules of this folder's house", args[0])
+				return fmt.Errorf("packs takes no name, and %q was given; it lists the rules of this folder's house, or of that which --house names", args[0])
 			}
 			return nil
 		},
@@ -60,17 +58,18 @@ func packsCommand() *cobra.Command {
 			if cmd.Flags().Changed("write") {
 				return writePacks(cmd, writeTo)
 			}
-			l, problems := engine.New().Load(".")
-			if len(problems) > 0 {
-				return complain(cmd, problems)
+			l, err := loadHouse(cmd)
+			if err != nil {
+				return err
 			}
 			if as == "markdown" {
-				return report.RulebookMarkdown(cmd.OutOrStdout(), l.Rulebook())
+				return report.RulebookMarkdown(cmd.OutOrStdout(), engine.Rulebook(l))
 			}
-			return report.RulebookText(cmd.OutOrStdout(), l.Rulebook())
+			return report.RulebookText(cmd.OutOrStdout(), engine.Rulebook(l))
 		},
 	}
 	cmd.Flags().StringVar(&as, "as", "text", "output `format`: text, or markdown with what every rule says and why")
+	addHouse(cmd)
 	cmd.Flags().StringVar(&writeTo, "write", "", "`folder` to write the shipped packs into, to be edited there")
 	return cmd
 }

@@ -137,6 +137,7 @@ type Totals struct {
 	Formulas, Rules                  int
 	Stop, Risk, Note, Unsure, Waived int
 	Backlog                          int // covered by a backlog: they count in none of the others
+	Unread                           int // files that could not be read, so that nothing is known of their formulas
 }
 
 // Count adds a finding to the totals.

@@ -20,15 +20,23 @@ type (
 	jsonRun struct {
 		Version   string          `json:"version"`
 		Cautions  []jsonCaution   `json:"cautions"`
+		Unread    []jsonUnread    `json:"unread"`
 		Unchecked []jsonUnchecked `json:"unchecked"`
 		Loosened  []jsonLoosened  `json:"loosened"`
 		Findings  []jsonFinding   `json:"findings"`
+		Notices   []string        `json:"notices"`
 		Totals    jsonTotals      `json:"totals"`
 	}
 	jsonCaution struct {
 		Text    string `json:"text"`
 		Source  string `json:"source"`
 		Formula string `json:"formula"`
+	}
+	jsonUnread struct {
+		File   string `json:"file"`
+		Line   int    `json:"line"`
+		Column int    `json:"column"`
+		Text   string `json:"text"`
 	}
 	jsonUnchecked struct {
 		Pack string `json:"pack"`
@@ -89,33 +97,83 @@ type (
 		Unsure   int `json:"unsure"`
 		Waived   int `json:"waived"`
 		Backlog  int `json:"backlog"`
+		Unread   int `json:"unread"`
 	}
 )
 
-// JSON prints a run as one object. Its long lists are written item by item: as one text those of a large collection would take
-// several times the memory of the whole check.
-func JSON(w io.Writer, run *Run, _ Options) error {
-	t := run.Totals
-	out := jsonRun{Version: run.Version, Cautions: []jsonCaution{}, Unchecked: []jsonUnchecked{}, Loosened: []jsonLoosened{}, Findings: []jsonFinding{},
-		Totals: jsonTotals{t.Formulas, t.Rules, t.Stop, t.Risk, t.Note, t.Unsure, t.Waived, t.Backlog}}
-	for _, u := range run.Unchecked {
-		out.Unchecked = append(out.Unchecked, jsonUnchecked{u.Pack, u.Text(), who(u.Place)})
+// jsonObject prints a run as one object. Its long lists are written item by item: as one text those
+// of a large collection would take several times the memory of the whole check.
+type jsonObject struct {
+	out      io.Writer
+	run      jsonRun
+	cautions *Cautions
+	found    *Found
+}
+
+func newJSON(out io.Writer, _ Options) Writer {
+	return &jsonObject{out: out, run: jsonRun{Cautions: []jsonCaution{}, Unread: []jsonUnread{}, Unchecked: []jsonUnchecked{}, Loosened: []jsonLoosened{}, Findings: []jsonFinding{}, Notices: []string{}}}
+}
+
+func (j *jsonObject) Begin(h Head) { j.run.Version = h.Version }
+
+func (j *jsonObject) Cautions(c *Cautions) { j.cautions = c }
+
+func (j *jsonObject) Unread(list source.Problems) {
+	for _, p := range list {
+		one := jsonUnread{Text: p.Text}
+		one.File, one.Line, one.Column = position(p.Place)
+		j.run.Unread = append(j.run.Unread, one)
 	}
-	for _, l := range run.Loosened {
-		out.Loosened = append(out.Loosened, jsonLoosened{l.Rule, l.Pack, l.What, l.From, l.To, l.Because, who(l.Place)})
+}
+
+// SetAside adds nothing: these findings stand among the others, with who set them aside and why.
+func (j *jsonObject) SetAside([]*finding.Finding) {}
+
+func (j *jsonObject) Unchecked(list []finding.Unchecked) {
+	for _, u := range list {
+		j.run.Unchecked = append(j.run.Unchecked, jsonUnchecked{u.Pack, u.Text(), who(u.Place)})
 	}
-	cautions := byPlace(run.Cautions)
-	return writeInto(w, out,
+}
+
+func (j *jsonObject) Loosened(list []finding.Loosened) {
+	for _, l := range list {
+		j.run.Loosened = append(j.run.Loosened, jsonLoosened{l.Rule, l.Pack, l.What, l.From, l.To, l.Because, who(l.Place)})
+	}
+}
+
+func (j *jsonObject) Findings(f *Found) { j.found = f }
+
+func (j *jsonObject) Notices(list []string) { j.run.Notices = append(j.run.Notices, list...) }
+
+func (j *jsonObject) Totals(t finding.Totals) { j.run.Totals = totalsJSON(t) }
+
+func (j *jsonObject) End() error {
+	return writeInto(j.out, j.run,
 		jsonList{"  ", "cautions", func(yield func(any) bool) {
-			for _, c := range cautions {
-				yield(jsonCaution{c.Whole(), c.Source, c.Formula})
+			for _, c := range j.cautions.List {
+				yield(cautionJSON(c))
 			}
 		}},
 		jsonList{"  ", "findings", func(yield func(any) bool) {
-			for _, f := range run.Findings {
+			for _, f := range j.found.All() {
 				yield(findingJSON(f))
 			}
 		}})
+}
+
+func cautionJSON(c *finding.Caution) jsonCaution { return jsonCaution{c.Whole(), c.Source, c.Formula} }
+
+func totalsJSON(t finding.Totals) jsonTotals {
+	return jsonTotals{t.Formulas, t.Rules, t.Stop, t.Risk, t.Note, t.Unsure, t.Waived, t.Backlog, t.Unread}
+}
+
+// position gives the file, line and column of a place; nothing for no place.
+func position(p source.Place) (file string, line, column int) {
+	if p.IsZero() {
+		return "", 0, 0
+	}
+	at := p.File.Position(p.Start)
+	return p.File.Name, at.Line, at.Column
 }
 
 func findingJSON(f *finding.Finding) jsonFinding {
@@ -130,10 +188,7 @@ func findingJSON(f *finding.Finding) jsonFinding {
 			j.Waived.Until = &f.Until
 		}
 	}
-	if f.Place.File != nil {
-		at := f.Place.File.Position(f.Place.Start)
-		j.File, j.Line, j.Column = f.Place.File.Name, at.Line, at.Column
-	}
+	j.File, j.Line, j.Column = position(f.Place)
 	for _, m := range f.Mends {
 		j.Mends = append(j.Mends, jsonMend{m.Text, m.Trust})
 	}

@@ -10,115 +10,113 @@ import (
 	"forebake/engine/source"
 )
 
-// page prints Markdown.
-type page struct {
+// markdownPage prints a run as a comment on a review. Findings that cannot be answered are folded.
+type markdownPage struct {
 	strings.Builder
-	run *Run
+	out io.Writer
 }
 
-// Markdown prints a run as a comment on a review: cautions, what a house takes from food safety, then each formula with what
-// was found in it, then the totals. What cannot be answered is folded.
-func Markdown(w io.Writer, run *Run, _ Options) error {
-	p := &page{run: run}
-	p.cautions()
-	p.foodSafety()
-	groups := map[string][]*finding.Finding{}
-	var houses []string
-	for _, f := range run.Findings {
-		key := fileName(f.Place) + "\x00" + f.Formula
-		if f.Formula == "" && groups[key] == nil {
-			houses = append(houses, fileName(f.Place)) // sorted, as the findings are
-		}
-		groups[key] = append(groups[key], f)
-	}
-	var clear []string
-	for _, f := range run.Formulas {
-		list := groups[fileName(f.Place)+"\x00"+f.Name]
-		if len(list) == 0 {
-			clear = append(clear, markdown(f.Name))
-			continue
-		}
-		fmt.Fprintf(p, "## %s\n\n%s: %s\n\n", markdown(f.Name), markdown(fileName(f.Place)), tally(list))
-		p.findings(list)
-	}
-	for _, name := range houses {
-		list := groups[name+"\x00"]
-		fmt.Fprintf(p, "## %s\n\n%s\n\n", markdown(name), tally(list))
-		p.findings(list)
-	}
-	if len(clear) > 0 {
-		fmt.Fprintf(p, "Nothing found in %s: %s.\n\n", Count(len(clear), "formula"), strings.Join(clear, "; "))
-	}
-	for _, n := range run.Notices {
-		fmt.Fprintf(p, "%s\n\n", markdown(n))
-	}
-	fmt.Fprintf(p, "%s.\n", totals(run.Totals))
-	_, err := io.WriteString(w, p.String())
+func newMarkdown(out io.Writer, _ Options) Writer { return &markdownPage{out: out} }
+
+func (p *markdownPage) Begin(Head) {}
+
+func (p *markdownPage) End() error {
+	_, err := io.WriteString(p.out, p.String())
 	return err
 }
 
-func (p *page) cautions() {
-	list := merge(byPlace(p.run.Cautions))
+func (p *markdownPage) heading(s string) { p.WriteString("## " + s + "\n\n") }
+
+func (p *markdownPage) Cautions(c *Cautions) {
+	list := c.merged()
 	if len(list) == 0 {
 		return
 	}
-	p.WriteString("## Cautions\n\n")
-	for _, c := range list {
-		fmt.Fprintf(p, "- **%s**", markdown(c.Text))
-		for _, d := range c.details {
-			who := "For " + markdown(strings.Join(d.formulas, "; "))
-			switch {
-			case len(p.run.Formulas) == 1:
-				who = ""
-			case len(d.formulas) == len(p.run.Formulas):
-				who = fmt.Sprintf("For all %d formulas", len(p.run.Formulas))
-			}
-			switch {
-			case who == "" && d.text == "":
-			case d.text == "":
-				p.WriteString("\n  " + who + ".")
-			case who == "":
-				p.WriteString("\n  " + markdown(d.text))
-			default:
-				p.WriteString("\n  " + who + ": " + markdown(d.text))
+	p.heading("Cautions")
+	for _, one := range list {
+		fmt.Fprintf(p, "- **%s**", markdown(one.Text))
+		for _, d := range one.details {
+			if line, _ := c.says(d, markdown); line != "" {
+				p.WriteString("\n  " + line)
 			}
 		}
-		fmt.Fprintf(p, "\n  Source: %s.\n", markdown(c.Source))
+		fmt.Fprintf(p, "\n  Source: %s.\n", markdown(one.Source))
 	}
 	p.WriteString("\n")
 }
 
-// foodSafety prints what a house takes from food safety: findings set aside, packs left out, settings less strict.
-func (p *page) foodSafety() {
-	first := true
-	for _, f := range p.run.Findings {
-		if f.Answer != finding.Waived || !f.Safety {
-			continue
+func (p *markdownPage) Unread(list source.Problems) {
+	if len(list) == 0 {
+		return
+	}
+	p.heading(unreadHeading)
+	for _, one := range list {
+		p.WriteString("- **unread** ")
+		if !one.Place.IsZero() {
+			p.WriteString(at(one.Place) + ": ")
 		}
-		if first {
-			p.WriteString("## Food safety, set aside by the house\n\n")
-			first = false
-		}
+		p.WriteString(markdown(one.Text) + "\n")
+	}
+	p.WriteString("\n")
+}
+
+func (p *markdownPage) SetAside(list []*finding.Finding) {
+	if len(list) == 0 {
+		return
+	}
+	p.heading("Food safety, set aside by the house")
+	for _, f := range list {
 		fmt.Fprintf(p, "- **waived %s** %s, %s, %s  \n", f.Level, markdown(f.Formula), at(f.Place), markdown(f.Subject))
 		p.body(f, "  ")
 		fmt.Fprintf(p, "  Set aside at %s%s, because %s. Rule: `%s`\n", at(f.By), markdown(until(f)), markdown(reason(f.Because)), f.Rule)
 	}
-	if !first {
-		p.WriteString("\n")
-	}
-	for _, u := range p.run.Unchecked {
+	p.WriteString("\n")
+}
+
+func (p *markdownPage) Unchecked(list []finding.Unchecked) {
+	for _, u := range list {
 		fmt.Fprintf(p, "**%s** (%s).\n\n", markdown(upperFirst(u.Text())), at(u.Place))
-	}
-	if len(p.run.Loosened) > 0 {
-		p.WriteString("## Food safety, made less strict by the house\n\n")
-		for _, l := range p.run.Loosened {
-			fmt.Fprintf(p, "- `%s`: %s is %s, and was %s (%s), because %s.\n", l.Rule, markdown(l.What), markdown(l.To), markdown(l.From), at(l.Place), markdown(reason(l.Because)))
-		}
-		p.WriteString("\n")
 	}
 }
 
-func (p *page) findings(list []*finding.Finding) {
+func (p *markdownPage) Loosened(list []finding.Loosened) {
+	if len(list) == 0 {
+		return
+	}
+	p.heading("Food safety, made less strict by the house")
+	for _, l := range list {
+		fmt.Fprintf(p, "- `%s`: %s is %s, and was %s (%s), because %s.\n", l.Rule, markdown(l.What), markdown(l.To), markdown(l.From), at(l.Place), markdown(reason(l.Because)))
+	}
+	p.WriteString("\n")
+}
+
+func (p *markdownPage) Findings(f *Found) {
+	formulas, houses, clear := f.Groups()
+	for _, g := range formulas {
+		fmt.Fprintf(p, "## %s\n\n%s: %s\n\n", markdown(g.Name), markdown(g.File), tally(g.List))
+		p.findings(g.List)
+	}
+	for _, g := range houses {
+		fmt.Fprintf(p, "## %s\n\n%s\n\n", markdown(g.File), tally(g.List))
+		p.findings(g.List)
+	}
+	if len(clear) > 0 {
+		for i, name := range clear {
+			clear[i] = markdown(name)
+		}
+		fmt.Fprintf(p, "Nothing found in %s: %s.\n\n", Count(len(clear), "formula"), strings.Join(clear, "; "))
+	}
+}
+
+func (p *markdownPage) Notices(list []string) {
+	for _, n := range list {
+		fmt.Fprintf(p, "%s\n\n", markdown(n))
+	}
+}
+
+func (p *markdownPage) Totals(t finding.Totals) { fmt.Fprintf(p, "%s.\n", totals(t)) }
+
+func (p *markdownPage) findings(list []*finding.Finding) {
 	var open, waived []*finding.Finding
 	flagged := 0
 	for _, f := range list {
@@ -162,7 +160,7 @@ func (p *page) findings(list []*finding.Finding) {
 }
 
 // body prints what a finding says, what is in doubt, why, and what it rests on, each on a line of its own.
-func (p *page) body(f *finding.Finding, indent string) {
+func (p *markdownPage) body(f *finding.Finding, indent string) {
 	fmt.Fprintf(p, "%s%s  \n", indent, markdown(f.Text))
 	if f.Doubt {
 		fmt.Fprintf(p, "%s%s  \n", indent, markdown(doubt(f)))

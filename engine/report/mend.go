@@ -9,26 +9,23 @@ import (
 	"forebake/engine/source"
 )
 
-// Mend prints what mending found, formula by formula: the lines that differ, each change with its trust, what it helps and
-// the figures before and after, and what is left and why. Formulas with nothing to mend are named at the end.
-func Mend(w io.Writer, list []finding.Mending, o Options) error {
-	t := &text{palette: newPalette(o.Colour), width: o.Width}
-	if t.width == 0 {
-		t.width = 96
-	}
-	var clear []string
-	for i := range list {
-		if m := &list[i]; len(m.Changes)+len(m.Left) > 0 {
-			t.mending(m)
-		} else {
-			clear = append(clear, source.Safe(m.Formula))
+// Mend prints the prelude and, formula by formula, what mending found: the lines that differ, each
+// change with its trust, its findings and its figures before and after, and what is left and why.
+// Formulas with nothing to mend are named at the end.
+func Mend(w io.Writer, run *finding.Run, list []finding.Mending, o Options) error {
+	return page(w, run, o, func(t *text) {
+		var clear []string
+		for i := range list {
+			if m := &list[i]; len(m.Changes)+len(m.Left) > 0 {
+				t.mending(m)
+			} else {
+				clear = append(clear, source.Safe(m.Formula))
+			}
 		}
-	}
-	if len(clear) > 0 {
-		t.paragraph(t.head.Sprint("Nothing to mend in ")+Count(len(clear), "formula")+": "+strings.Join(clear, "; ")+".", "", "  ")
-	}
-	_, err := io.WriteString(w, t.String())
-	return err
+		if len(clear) > 0 {
+			t.paragraph(t.bold.Sprint("Nothing to mend in ")+Count(len(clear), "formula")+": "+strings.Join(clear, "; ")+".", "", "  ")
+		}
+	})
 }
 
 func (t *text) mending(m *finding.Mending) {
@@ -50,7 +47,7 @@ func (t *text) mending(m *finding.Mending) {
 		parts = append(parts, fmt.Sprintf("%d no longer sure", unsure))
 	}
 	parts = append(parts, fmt.Sprintf("%d left", len(m.Left)))
-	t.WriteString(t.head.Sprint(source.Safe(m.Formula)) + t.faint.Sprintf("  (%s)", source.Safe(m.File)) + ": " + strings.Join(parts, ", ") + "\n\n")
+	t.WriteString(t.bold.Sprint(source.Safe(m.Formula)) + t.faint.Sprintf("  (%s)", source.Safe(m.File)) + ": " + strings.Join(parts, ", ") + "\n\n")
 	for _, d := range m.Lines {
 		t.diff(d)
 	}

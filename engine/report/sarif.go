@@ -136,49 +136,77 @@ const (
 
 var sarifLevels = map[string]string{"stop": "error", "risk": "warning", "note": "note"}
 
-// SARIF prints a run as a SARIF log. The cautions stand first, twice: in the properties of the run and as results, since a site
-// shows results only. What a house takes from food safety is a result of its own beside the suppressed finding: sites do not
-// show suppressed ones.
-func SARIF(w io.Writer, run *Run, _ Options) error {
-	s := &sarif{run: run, index: map[string]int{}, seen: map[string]int{}}
+// sarif prints a run as a SARIF log. The cautions stand first, twice: in the properties of the run
+// and as results, since a site shows results only. A finding that a house sets aside of food safety
+// is a result of its own beside the suppressed one, which sites do not show.
+type sarif struct {
+	out       io.Writer
+	head      Head
+	cautions  *Cautions
+	unread    source.Problems
+	setAside  []*finding.Finding
+	unchecked []finding.Unchecked
+	loosened  []finding.Loosened
+	found     *Found
+	notices   []string
+	totals    finding.Totals
+
+	rules []sarifRule
+	index map[string]int // of a rule, by its id
+	seen  map[string]int // results, by the key of their fingerprint
+}
+
+func newSARIF(out io.Writer, _ Options) Writer {
+	return &sarif{out: out, rules: []sarifRule{}, index: map[string]int{}, seen: map[string]int{}}
+}
+
+func (s *sarif) Begin(h Head)                       { s.head = h }
+func (s *sarif) Cautions(c *Cautions)               { s.cautions = c }
+func (s *sarif) Unread(list source.Problems)        { s.unread = list }
+func (s *sarif) SetAside(list []*finding.Finding)   { s.setAside = list }
+func (s *sarif) Unchecked(list []finding.Unchecked) { s.unchecked = list }
+func (s *sarif) Loosened(list []finding.Loosened)   { s.loosened = list }
+func (s *sarif) Findings(f *Found)                  { s.found = f }
+func (s *sarif) Notices(list []string)              { s.notices = list }
+func (s *sarif) Totals(t finding.Totals)            { s.totals = t }
+
+// End writes the log. Its descriptors of rules stand before its results, and depend on them.
+func (s *sarif) End() error {
 	s.describe()
-	t := run.Totals
-	out := sarifRun{
-		Properties: sarifRunProperties{Cautions: []jsonCaution{}, Totals: jsonTotals{t.Formulas, t.Rules, t.Stop, t.Risk, t.Note, t.Unsure, t.Waived, t.Backlog}},
+	run := sarifRun{
+		Properties: sarifRunProperties{Cautions: []jsonCaution{}, Totals: totalsJSON(s.totals)},
 		// No informationUri: the program has no page of its own.
-		Tool:        sarifTool{sarifDriver{Name: "forebake", Version: run.Version, SemanticVersion: run.Version, Rules: s.rules}},
-		Invocations: []sarifInvocation{{ExecutionSuccessful: len(run.Problems) == 0, ToolExecutionNotifications: []sarifNotification{}}},
+		Tool:        sarifTool{sarifDriver{Name: "forebake", Version: s.head.Version, SemanticVersion: s.head.Version, Rules: s.rules}},
+		Invocations: []sarifInvocation{{ExecutionSuccessful: len(s.unread) == 0, ToolExecutionNotifications: s.notifications()}},
 		ColumnKind:  "utf16CodeUnits",
 		Results:     []sarifResult{},
 	}
-	said := &out.Invocations[0].ToolExecutionNotifications
-	for _, p := range run.Problems { // what could not be judged is in no result: the log must not read as if it were clear
-		n := sarifNotification{Message: sarifText{Text: plainText(p.Text)}, Level: "error"}
-		if !p.Place.IsZero() {
-			n.Locations = locations(p.Place, "", "")
-		}
-		*said = append(*said, n)
-	}
-	for _, n := range run.Notices {
-		*said = append(*said, sarifNotification{Message: sarifText{Text: plainText(n)}, Level: "note"})
-	}
-	// The long lists are written item by item: as one text those of a large collection would take ten times the memory of the check.
+	// The long lists are written item by item: as one text those of a large collection would take ten
+	// times the memory of the check.
 	const indent = "      "
-	return writeInto(w, sarifLog{sarifSchema, "2.1.0", []sarifRun{out}},
+	return writeInto(s.out, sarifLog{sarifSchema, "2.1.0", []sarifRun{run}},
 		jsonList{indent + "  ", "cautions", func(yield func(any) bool) {
-			for _, c := range byPlace(run.Cautions) {
+			for _, c := range s.cautions.List {
 				yield(jsonCaution{source.Safe(c.Whole()), c.Source, source.Safe(c.Formula)})
 			}
 		}},
 		jsonList{indent, "results", s.results})
 }
 
-// sarif is one log while it is put together.
-type sarif struct {
-	run   *Run
-	rules []sarifRule
-	index map[string]int // of a rule, by its id
-	seen  map[string]int // results, by what their fingerprint is made of
+// notifications gives the files that could not be read, which are in no result, and the notices.
+func (s *sarif) notifications() []sarifNotification {
+	out := []sarifNotification{}
+	for _, p := range s.unread {
+		n := sarifNotification{Message: sarifText{Text: plainText(p.Text)}, Level: "error"}
+		if !p.Place.IsZero() {
+			n.Locations = locations(p.Place, "", "")
+		}
+		out = append(out, n)
+	}
+	for _, n := range s.notices {
+		out = append(out, sarifNotification{Message: sarifText{Text: plainText(n)}, Level: "note"})
+	}
+	return out
 }
 
 func (s *sarif) add(r sarifRule) {
@@ -189,30 +217,27 @@ func (s *sarif) add(r sarifRule) {
 	s.rules = append(s.rules, r)
 }
 
-// describe lists the descriptors: cautions, what the program says of food safety, every rule in force, and the findings that no
-// rule makes.
+// describe lists the descriptors: cautions, what the house takes from food safety, every rule in
+// force, and the findings that no rule makes.
 func (s *sarif) describe() {
-	s.rules = []sarifRule{}
-	for _, c := range merge(byPlace(s.run.Cautions)) {
+	for _, c := range s.cautions.merged() {
 		s.add(plainRule(sarifCaution+c.Kind, "note", c.Text, "A caution: it is always shown, and no setting reaches it. Source: "+c.Source+".", "caution", "food-safety"))
 	}
-	if len(s.run.Unchecked) > 0 {
+	if len(s.unchecked) > 0 {
 		s.add(plainRule(sarifUnchecked, "warning", "A house leaves out a pack of food safety.", "What its rules would find is not looked for.", "food-safety"))
 	}
-	if len(s.run.Loosened) > 0 {
+	if len(s.loosened) > 0 {
 		s.add(plainRule(sarifLoosened, "warning", "A house makes a rule of food safety less strict.", "Every report says so, with the reason.", "food-safety"))
 	}
-	for _, f := range s.run.Findings {
-		if f.Safety && f.Answer == finding.Waived {
-			s.add(plainRule(sarifSetAside, "warning", "A house sets a finding of food safety aside.", "The finding itself is in this log too, marked as suppressed.", "food-safety"))
-		}
+	if len(s.setAside) > 0 {
+		s.add(plainRule(sarifSetAside, "warning", "A house sets a finding of food safety aside.", "The finding itself is in this log too, marked as suppressed.", "food-safety"))
 	}
-	if s.run.Cards != nil {
-		for _, c := range s.run.Cards() {
+	if s.head.Cards != nil {
+		for _, c := range s.head.Cards() {
 			s.add(cardRule(c))
 		}
 	}
-	for _, f := range s.run.Findings {
+	for _, f := range s.found.All() {
 		r := plainRule(f.Rule, sarifLevels[f.Level.String()], f.Why, "Source: "+f.Source+".", source.Safe(f.Pack))
 		r.Properties.Pack = source.Safe(f.Pack)
 		s.add(r)
@@ -277,23 +302,21 @@ func (s *sarif) results(yield func(any) bool) {
 			Properties: sarifResultProperties{Answer: "foodSafety", Formula: source.Safe(formula), Subject: source.Safe(subject), FoodSafety: true},
 		}
 	}
-	for _, c := range byPlace(s.run.Cautions) {
+	for _, c := range s.cautions.List {
 		r := result(sarifCaution+c.Kind, "note", "Caution: "+c.Whole(), "", c.Formula, c.Place)
 		r.Properties.Answer, r.Properties.Source = "caution", c.Source
 		yield(r)
 	}
-	for _, u := range s.run.Unchecked {
+	for _, u := range s.unchecked {
 		yield(result(sarifUnchecked, "warning", upperFirst(u.Text())+".", u.Pack, "", u.Place))
 	}
-	for _, l := range s.run.Loosened {
+	for _, l := range s.loosened {
 		yield(result(sarifLoosened, "warning", fmt.Sprintf("Food safety, made less strict by the house: %s: %s is %s, and was %s, because %s.", l.Rule, l.What, l.To, l.From, reason(l.Because)), l.Rule+" "+l.What, "", l.Place))
 	}
-	for _, f := range s.run.Findings {
-		if f.Safety && f.Answer == finding.Waived {
-			yield(result(sarifSetAside, "warning", fmt.Sprintf("Food safety, set aside by the house: %s: %s Set aside at %s%s, because %s.", f.Rule, f.Text, who(f.By), until(f), reason(f.Because)), f.Rule+" on "+f.Subject, f.Formula, f.Place))
-		}
+	for _, f := range s.setAside {
+		yield(result(sarifSetAside, "warning", fmt.Sprintf("Food safety, set aside by the house: %s: %s Set aside at %s%s, because %s.", f.Rule, f.Text, who(f.By), until(f), reason(f.Because)), f.Rule+" on "+f.Subject, f.Formula, f.Place))
 	}
-	for _, f := range s.run.Findings {
+	for _, f := range s.found.All() {
 		yield(s.result(f))
 	}
 }
@@ -325,12 +348,12 @@ func (s *sarif) result(f *finding.Finding) sarifResult {
 		r.Properties.Mends = append(r.Properties.Mends, jsonMend{source.Safe(m.Text), m.Trust})
 	}
 	r.Message = sarifText{Text: plainText(text)}
-	told := map[string]bool{}
+	related := map[string]bool{}
 	for _, g := range f.Figures {
-		if g.Place.IsZero() || told[g.Name] || g.Kind == "limit" { // a limit may stand in a pack inside the program, where no link leads
+		if g.Place.IsZero() || related[g.Name] || g.Kind == "limit" { // a limit may stand in a pack inside the program, where no link leads
 			continue
 		}
-		told[g.Name] = true
+		related[g.Name] = true
 		r.RelatedLocations = append(r.RelatedLocations, sarifLocation{PhysicalLocation: physical(g.Place), Message: &sarifText{Text: plainText(g.Label + " " + g.Shown)}})
 	}
 	return r
