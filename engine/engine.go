@@ -5,6 +5,7 @@
 package engine
 
 import (
+	"errors"
 	"fmt"
 	"os"
 	"path/filepath"
@@ -156,7 +157,7 @@ func Card(l *Loaded, name string) (finding.Card, error) {
 		r, ok = l.Rules.Find(lower)
 	}
 	if !ok {
-		return finding.Card{}, fmt.Errorf("%s", reading.UnknownText("rule", name, "the packs in force", l.Rules.Names()))
+		return finding.Card{}, errors.New(reading.UnknownText("rule", name, "the packs in force", l.Rules.Names()) + "; a rule of another house is found with --house")
 	}
 	return l.Rules.Card(r), nil
 }

@@ -1,6 +1,7 @@
 package run
 
 import (
+	"errors"
 	"fmt"
 	"io/fs"
 	"os"
@@ -135,13 +136,28 @@ func Nearest(dir string) string {
 // MaxJoined is how many house files may include each other by like.
 const MaxJoined = 16
 
-// read reads a file once, however many houses ask for it.
+// read reads a file once, however many houses and inputs ask for it: a folder of formulas may hold
+// the rules that they are judged by.
 func (h *Houses) read(path string, kind source.Kind) ([]byte, error) {
 	t := keep(&h.mutex, &h.texts, filepath.Clean(path), func() (out text) {
 		out.bytes, out.err = h.Texts.Read(path, kind)
 		return out
 	})
-	return t.bytes, t.err
+	var large *source.TooLarge
+	switch {
+	case !errors.As(t.err, &large):
+		return t.bytes, t.err
+	case large.Size <= kind.Limit: // another caller took it for a smaller kind, and has not read it
+		return h.Texts.Read(path, kind)
+	}
+	return nil, &source.TooLarge{Size: large.Size, Kind: kind}
+}
+
+// forget drops the text of a formula file: the texts of a large collection are not kept.
+func (h *Houses) forget(path string) {
+	h.mutex.Lock()
+	delete(h.texts, filepath.Clean(path))
+	h.mutex.Unlock()
 }
 
 // readHouse reads a house file and those that it includes by like. chain holds the files on the

@@ -52,7 +52,7 @@ func (w *worker) file(in Input) File {
 		out.problems = source.Problems{{Text: in.Fault}}
 		return out
 	}
-	d := open(&in, w.houses.Texts)
+	d := w.houses.open(&in)
 	if out.skipped = d.skipped; d.skipped {
 		return out
 	}

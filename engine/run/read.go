@@ -3,6 +3,7 @@ package run
 import (
 	"errors"
 	"fmt"
+	"slices"
 	"strings"
 
 	"github.com/hashicorp/hcl/v2/hclsyntax"
@@ -48,8 +49,8 @@ type document struct {
 }
 
 // open opens one input, once, and parses it.
-func open(in *Input, texts source.Texts) document {
-	file, err := in.read(texts)
+func (h *Houses) open(in *Input) document {
+	file, err := h.text(in)
 	if err != nil {
 		return document{problems: source.Problems{{Text: fmt.Sprintf("%s: %s", in.Name, err)}}}
 	}
@@ -58,12 +59,15 @@ func open(in *Input, texts source.Texts) document {
 	}
 	d := document{file: file}
 	d.body, d.problems = source.Parse(file)
+	if len(d.problems) == 0 && in.Path != "" && holdsFormulas(d.body) {
+		h.forget(in.Path)
+	}
 	return d
 }
 
-// read reads the text of an input. A file that was found in a folder may be as large as a file of
+// text reads the text of an input. A file that was found in a folder may be as large as a file of
 // rules until its blocks show that it is none.
-func (in *Input) read(texts source.Texts) (*source.File, error) {
+func (h *Houses) text(in *Input) (*source.File, error) {
 	if in.Path == "" {
 		return source.New(in.Name, in.Text), nil
 	}
@@ -71,7 +75,7 @@ func (in *Input) read(texts source.Texts) (*source.File, error) {
 	if in.Found {
 		kind.Limit = source.MaxLimitBytes
 	}
-	text, err := texts.Read(in.Path, kind)
+	text, err := h.read(in.Path, kind)
 	var large *source.TooLarge
 	switch {
 	case errors.As(err, &large):
@@ -87,6 +91,10 @@ func (in *Input) read(texts source.Texts) (*source.File, error) {
 		}
 	}
 	return file, nil
+}
+
+func holdsFormulas(body *hclsyntax.Body) bool {
+	return slices.ContainsFunc(body.Blocks, func(b *hclsyntax.Block) bool { return b.Type == "formula" })
 }
 
 // Judges reports whether a file holds something that formulas are judged by (rules, a house, a
