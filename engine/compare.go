@@ -13,8 +13,9 @@ import (
 	"forebake/engine/source"
 )
 
-// comparedFacts are the figures that two doughs are told apart by, beside their ingredients.
-var comparedFacts = []string{"mass_g", "flour_g", "hydration_pct", "sugar_pct", "fat_pct", "egg_pct", "salt_pct", "yeast_pct", "prefermented_flour_pct", "solids_pct"}
+// comparedFacts are the figures of a dough that a comparison shows beside its ingredients.
+var comparedFacts = []string{"mass_g", "flour_g", "hydration_pct", "sugar_pct", "fat_pct",
+	"egg_pct", "salt_pct", "yeast_pct", "prefermented_flour_pct", "solids_pct"}
 
 // Comparison is what a comparison of two files found.
 type Comparison struct {
@@ -35,8 +36,8 @@ func (c *Comparison) Gains() bool {
 	return false
 }
 
-// Compare sets the formulas of two files side by side: those of one name, or the only two where each
-// file holds one. Nothing is compared where there are problems.
+// Compare sets the formulas of two files side by side: those of one name, or the only two where
+// each file holds one. Nothing is compared where there are problems.
 func (e *Engine) Compare(a, b Input) *Comparison {
 	out := &Comparison{Result: e.do([]Input{a, b}, run.Options{Keep: true})}
 	if len(out.Problems) > 0 {
@@ -97,8 +98,8 @@ func compared(a, b *formula.Formula, fa, fb *run.File) finding.Comparison {
 	return out
 }
 
-// partnersOf gives each part of a its partner in b: the part of its kind and name, else the first of
-// its kind that is left.
+// partnersOf gives each part of a its partner in b: the part of its kind and name, else the first
+// of its kind that is left.
 func partnersOf(a, b *formula.Formula) map[*formula.Part]*formula.Part {
 	partners := map[*formula.Part]*formula.Part{}
 	taken := map[*formula.Part]bool{}
@@ -117,9 +118,10 @@ func partnersOf(a, b *formula.Formula) map[*formula.Part]*formula.Part {
 	return partners
 }
 
-// turnover gives the findings of b that a has not, and those of a that b has not. renamed gives, for
-// a part of b, its partner of another name in a.
-func turnover(a, b []*finding.Finding, renamed map[string]string) (gained, lost []*finding.Finding) {
+// turnover gives the findings of b that a has not, and those of a that b has not. renamed gives,
+// for a part of b, its partner of another name in a.
+func turnover(a, b []*finding.Finding, renamed map[string]string) (
+	gained, lost []*finding.Finding) {
 	key := func(f *finding.Finding, subject string) string {
 		return f.Rule + "\x00" + f.Answer.String() + "\x00" + subject
 	}
@@ -163,6 +165,7 @@ func findingsOf(file *run.File, f *formula.Formula) []*finding.Finding {
 	return out
 }
 
+// comparedPart sets a part of A beside its partner in B; one of them may be nil.
 func comparedPart(p, q *formula.Part, sa, sb *facts.Sheet) finding.ComparedPart {
 	out := finding.ComparedPart{Of: "weight"}
 	for _, part := range []*formula.Part{p, q} {
@@ -173,45 +176,63 @@ func comparedPart(p, q *formula.Part, sa, sb *facts.Sheet) finding.ComparedPart 
 			}
 		}
 	}
-	share := func(in *formula.Ingredient) string {
-		whole := in.Part.MassG
-		if out.Of == "flour" {
-			whole = in.Part.FlourG
-		}
-		switch {
-		case in.Amount.Open:
-			return "?"
-		case out.Of == "flour" && in.Amount.Set && in.Amount.Kind == quantity.Percent: // as written: it is exact whatever the flour
-			return quantity.FormatInterval(in.Amount.Interval, "%")
-		case whole.Hi == 0:
-			return quantity.FormatInterval(in.Grams.Grams(in.Part.FlourG), "g")
-		}
-		return quantity.FormatInterval(in.Grams.Grams(in.Part.FlourG).Div(whole).Scale(100), "%")
-	}
-	seen := map[string]bool{}
 	if p != nil {
 		out.A = p.Name
-		for _, in := range p.Ingredients {
-			row := finding.ComparedRow{Name: in.Name, A: share(in)}
-			if q != nil {
-				for _, other := range q.Ingredients {
-					if same(in, other) {
-						row.B = share(other)
-						seen[other.Name] = true
-					}
-				}
-			}
-			out.Ingredients = append(out.Ingredients, row)
-		}
 	}
 	if q != nil {
 		out.B = q.Name
+	}
+	out.Ingredients = comparedIngredients(p, q, out.Of)
+	out.Figures = comparedFigures(p, q, sa, sb, out.Of)
+	for _, d := range source.Compare([]byte(stepLines(p)), []byte(stepLines(q))) {
+		out.Steps = append(out.Steps, finding.ChangedLines(d))
+	}
+	return out
+}
+
+// comparedIngredients gives the ingredients of both parts, those of A first.
+func comparedIngredients(p, q *formula.Part, of string) (rows []finding.ComparedRow) {
+	seen := map[string]bool{}
+	if p != nil {
+		for _, in := range p.Ingredients {
+			row := finding.ComparedRow{Name: in.Name, A: share(in, of)}
+			if other := sameIn(q, in); other != nil {
+				row.B = share(other, of)
+				seen[other.Name] = true
+			}
+			rows = append(rows, row)
+		}
+	}
+	if q != nil {
 		for _, in := range q.Ingredients {
 			if !seen[in.Name] {
-				out.Ingredients = append(out.Ingredients, finding.ComparedRow{Name: in.Name, B: share(in)})
+				rows = append(rows, finding.ComparedRow{Name: in.Name, B: share(in, of)})
 			}
 		}
 	}
+	return rows
+}
+
+// share writes the amount of an ingredient in percent of the flour, or of the weight, of its part.
+func share(in *formula.Ingredient, of string) string {
+	whole := in.Part.MassG
+	if of == "flour" {
+		whole = in.Part.FlourG
+	}
+	switch {
+	case in.Amount.Open:
+		return "?"
+	case of == "flour" && in.Amount.Set && in.Amount.Kind == quantity.Percent:
+		// As written: it is exact at any amount of flour.
+		return quantity.FormatInterval(in.Amount.Interval, "%")
+	case whole.Hi == 0:
+		return quantity.FormatInterval(in.Grams.Grams(in.Part.FlourG), "g")
+	}
+	return quantity.FormatInterval(in.Grams.Grams(in.Part.FlourG).Div(whole).Scale(100), "%")
+}
+
+// comparedFigures gives the figures that either part has.
+func comparedFigures(p, q *formula.Part, sa, sb *facts.Sheet, of string) (rows []finding.ComparedRow) {
 	show := func(s *facts.Sheet, part *formula.Part, f *facts.Fact) string {
 		if part == nil {
 			return ""
@@ -224,23 +245,37 @@ func comparedPart(p, q *formula.Part, sa, sb *facts.Sheet) finding.ComparedPart 
 	}
 	for _, name := range comparedFacts {
 		f, ok := facts.Find(facts.OnPart, name)
-		if !ok || out.Of == "weight" && strings.HasSuffix(name, "_pct") && name != "solids_pct" || out.Of == "flour" && name == "solids_pct" {
+		ofFlour := strings.HasSuffix(name, "_pct") && name != "solids_pct"
+		if !ok || of == "weight" && ofFlour || of == "flour" && name == "solids_pct" {
 			continue
 		}
-		row := finding.ComparedRow{Name: strings.TrimSuffix(strings.TrimSuffix(strings.ReplaceAll(name, "_", " "), " pct"), " g"), A: show(sa, p, f), B: show(sb, q, f)}
-		if strings.Trim(row.A, "0 %g") == "" && strings.Trim(row.B, "0 %g") == "" {
-			continue
+		words := strings.ReplaceAll(name, "_", " ")
+		words = strings.TrimSuffix(strings.TrimSuffix(words, " pct"), " g")
+		row := finding.ComparedRow{Name: words, A: show(sa, p, f), B: show(sb, q, f)}
+		if strings.Trim(row.A, "0 %g") != "" || strings.Trim(row.B, "0 %g") != "" {
+			rows = append(rows, row)
 		}
-		out.Figures = append(out.Figures, row)
 	}
-	for _, d := range source.Compare([]byte(stepLines(p)), []byte(stepLines(q))) {
-		out.Steps = append(out.Steps, finding.ChangedLines(d))
-	}
-	return out
+	return rows
 }
 
+// sameIn finds the last ingredient of a part that is the same as another one; nil for none.
+func sameIn(p *formula.Part, in *formula.Ingredient) (found *formula.Ingredient) {
+	if p == nil {
+		return nil
+	}
+	for _, other := range p.Ingredients {
+		if same(in, other) {
+			found = other
+		}
+	}
+	return found
+}
+
+// same reports whether two ingredients are of one name or one larder item.
 func same(a, b *formula.Ingredient) bool {
-	return strings.EqualFold(a.Name, b.Name) || a.Item != nil && a.Item == b.Item || a.Item != nil && b.Item != nil && a.Item.Name == b.Item.Name
+	return strings.EqualFold(a.Name, b.Name) || a.Item != nil && a.Item == b.Item ||
+		a.Item != nil && b.Item != nil && a.Item.Name == b.Item.Name
 }
 
 // stepLines writes the steps of a part one a line, with what tells them apart.

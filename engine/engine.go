@@ -42,7 +42,8 @@ type Engine struct {
 	// Backlog is a list of findings that do not count in Check; nil for none.
 	Backlog *backlog.List
 
-	// Texts is where the texts of files come from: the disk, unless it is set before the first call.
+	// Texts is where the texts of files come from: the disk, unless it is set before the first
+	// call.
 	Texts source.Texts
 
 	houses *run.Houses
@@ -57,7 +58,8 @@ type (
 
 // New makes an engine that reads from the disk.
 func New() *Engine {
-	return &Engine{Texts: source.Disk{}, houses: &run.Houses{Shipped: rules.Files, Version: Version}}
+	return &Engine{Texts: source.Disk{},
+		houses: &run.Houses{Shipped: rules.Files, Version: Version}}
 }
 
 // Inputs turns the paths of a command into inputs.
@@ -88,7 +90,8 @@ func (e *Engine) ready() *run.Houses {
 	return e.houses
 }
 
-// Check judges every formula of the inputs. The answers are the same bytes at any number of workers.
+// Check judges every formula of the inputs. The answers are the same bytes at any number of
+// workers.
 func (e *Engine) Check(inputs []Input) *Result {
 	return e.do(inputs, run.Options{Timed: e.Timed, Backlog: e.Backlog})
 }
@@ -107,7 +110,8 @@ func HouseAt(path string) (string, error) {
 	info, err := os.Stat(path)
 	switch {
 	case err != nil:
-		return "", fmt.Errorf("%s: no such file or folder; name a house file, or a folder of its formulas", path)
+		return "", fmt.Errorf("%s: no such file or folder; name a house file, or a folder of its "+
+			"formulas", path)
 	case info.IsDir():
 		return run.Nearest(path), nil
 	}
@@ -115,7 +119,9 @@ func HouseAt(path string) (string, error) {
 }
 
 // LoadHouse gives the house of a house file, as HouseAt names it, with its packs.
-func (e *Engine) LoadHouse(file string) (*Loaded, source.Problems) { return e.ready().LoadFile(file) }
+func (e *Engine) LoadHouse(file string) (*Loaded, source.Problems) {
+	return e.ready().LoadFile(file)
+}
 
 // Trials runs the trials of the packs of a house, or of the packs that are named.
 func (e *Engine) Trials(houseFile string, names []string) (rule.TrialReport, source.Problems) {
@@ -133,7 +139,8 @@ func (e *Engine) Trials(houseFile string, names []string) (rule.TrialReport, sou
 		for _, name := range names {
 			i := slices.Index(known, name)
 			if i < 0 {
-				problems = append(problems, source.Problem{Text: reading.UnknownText("pack", name, "this house", known)})
+				problems = append(problems,
+					source.Problem{Text: reading.UnknownText("pack", name, "this house", known)})
 				continue
 			}
 			packs = append(packs, l.Rules.Packs[i])
@@ -145,19 +152,21 @@ func (e *Engine) Trials(houseFile string, names []string) (rule.TrialReport, sou
 	return rule.RunTrials(packs), nil
 }
 
-// Card gives the card of a rule in a house, by its name or an old one, in any letter case. The error
-// says what else the name may stand for.
+// Card gives the card of a rule in a house, by its name or an old one, in any letter case. The
+// error says what else the name may stand for.
 func Card(l *Loaded, name string) (finding.Card, error) {
 	lower := strings.ToLower(name)
 	if says, own := rule.OwnFinding(lower); own {
-		return finding.Card{}, fmt.Errorf("%s is no rule: it is said of %s; packs lists the rules", lower, says)
+		return finding.Card{}, fmt.Errorf("%s is no rule: it is said of %s; packs lists the rules",
+			lower, says)
 	}
 	r, ok := l.Rules.Find(name)
 	if !ok {
 		r, ok = l.Rules.Find(lower)
 	}
 	if !ok {
-		return finding.Card{}, errors.New(reading.UnknownText("rule", name, "the packs in force", l.Rules.Names()) + "; a rule of another house is found with --house")
+		return finding.Card{}, errors.New(reading.UnknownText("rule", name, "the packs in force",
+			l.Rules.Names()) + "; a rule of another house is found with --house")
 	}
 	return l.Rules.Card(r), nil
 }
@@ -173,7 +182,8 @@ func (e *Engine) OfCommit(changed []string) []Input {
 		if !strings.HasSuffix(path, ".hcl") {
 			continue
 		}
-		text, err := held.Below.Read(path, source.Kind{Name: "a file of HCL", Limit: source.MaxLimitBytes})
+		text, err := held.Below.Read(path,
+			source.Kind{Name: "a file of HCL", Limit: source.MaxLimitBytes})
 		if err == nil {
 			held.Texts[filepath.Clean(path)] = text
 			if file := source.New(filepath.ToSlash(path), text); run.Judges(file) {

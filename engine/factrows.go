@@ -68,11 +68,13 @@ func (c *chosen) formula(f *formula.Formula, s *facts.Sheet) {
 // add adds the figures of one subject.
 func (c *chosen) add(f *formula.Formula, s *facts.Sheet, x facts.Subject) {
 	for _, fact := range facts.All(x.On) {
-		if len(c.wanted) > 0 && !c.wanted[fact.Name] || x.On == facts.OnStep && !fact.HasVerb(x.Step.Verb.Name) {
+		if len(c.wanted) > 0 && !c.wanted[fact.Name] || x.On == facts.OnStep &&
+			!fact.HasVerb(x.Step.Verb.Name) {
 			continue
 		}
-		c.rows = append(c.rows, finding.FactRow{Formula: f.Name, Subject: rule.SubjectName(x), Figure: rule.Figure(fact.Name, fact, s.Value(fact, x)),
-			Means: fact.Means, Source: fact.Source, Error: fact.Error})
+		c.rows = append(c.rows, finding.FactRow{Formula: f.Name, Subject: rule.SubjectName(x),
+			Figure: rule.Figure(fact.Name, fact, s.Value(fact, x)),
+			Means:  fact.Means, Source: fact.Source, Error: fact.Error})
 	}
 }
 
@@ -116,8 +118,14 @@ func (e *Engine) History(inputs []Input) ([]finding.HistoryRow, *Result) {
 // historyRow writes one step of a timeline.
 func historyRow(line *facts.Line) finding.HistoryRow {
 	return finding.HistoryRow{
-		Part: rule.SubjectName(facts.Subject{On: facts.OnPart, Part: line.Part}), Step: stepText(line.Step), Clock: line.StartH, Notes: historyNote(line),
-		Ambient: shown(&line.Ambient, "C"), Core: shown(&line.Core, "C"), Mean: shown(&line.Mean, "C"), Rise: shown(&line.Hours, "h"),
+		Part:    rule.SubjectName(facts.Subject{On: facts.OnPart, Part: line.Part}),
+		Step:    stepText(line.Step),
+		Clock:   line.StartH,
+		Notes:   historyNote(line),
+		Ambient: shown(&line.Ambient, "C"),
+		Core:    shown(&line.Core, "C"),
+		Mean:    shown(&line.Mean, "C"),
+		Rise:    shown(&line.Hours, "h"),
 	}
 }
 

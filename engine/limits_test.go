@@ -83,7 +83,7 @@ func TestLimitsAreDocumented(t *testing.T) {
 	}
 }
 
-// Houses may stand upon each other up to the limit.
+// Houses may include each other up to the limit.
 func TestMaxJoined(t *testing.T) {
 	for _, test := range []struct {
 		houses int
@@ -103,7 +103,7 @@ func TestMaxJoined(t *testing.T) {
 			}
 		}
 		_, problems := engine.New().Load(filepath.Join(dir, "0"))
-		if (len(problems) == 0) != test.fits || !test.fits && !strings.Contains(problems[0].Text, "stand upon each other") {
+		if (len(problems) == 0) != test.fits || !test.fits && !strings.Contains(problems[0].Text, "include each other") {
 			t.Errorf("%d houses: %v", test.houses, problems)
 		}
 	}

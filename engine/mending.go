@@ -35,14 +35,19 @@ func (r *MendResult) Run() *Result {
 
 // Failed reports whether a finding that is left stands at or above the failing level of its house.
 func (r *MendResult) Failed() bool {
-	return slices.ContainsFunc(r.Left, func(f *finding.Finding) bool { return r.before.Fails(f, nil) })
+	for _, f := range r.Left {
+		if r.before.Fails(f, nil) {
+			return true
+		}
+	}
+	return false
 }
 
 // Changed counts the files that would be written.
 func (r *MendResult) Changed() int { return len(r.rewrites) }
 
-// Mend looks for the changes that clear the findings of every formula of the inputs, and proves them
-// by a second run over the mended texts. It writes nothing.
+// Mend looks for the changes that clear the findings of every formula of the inputs, and proves
+// them by a second run over the mended texts. It writes nothing.
 func (e *Engine) Mend(inputs []Input, taste bool) *MendResult {
 	res := &MendResult{before: e.do(inputs, run.Options{Keep: true})}
 	files := res.before.Files
@@ -63,7 +68,8 @@ func (e *Engine) Mend(inputs []Input, taste bool) *MendResult {
 		res.Mendings = append(res.Mendings, m.mendings...)
 		res.Left = append(res.Left, m.left...)
 		if m.text != nil && f.Input.Path != "" {
-			res.rewrites = append(res.rewrites, source.Rewrite{Path: f.Input.Path, Before: f.Text.Text, After: m.text})
+			res.rewrites = append(res.rewrites,
+				source.Rewrite{Path: f.Input.Path, Before: f.Text.Text, After: m.text})
 		}
 	}
 	res.Problems = res.Problems.Sort()
@@ -92,8 +98,9 @@ func (e *Engine) newMender(l *Loaded) *mend.Mender {
 	if today.IsZero() {
 		today = time.Now()
 	}
-	return &mend.Mender{Kitchen: l.House.Kitchen, Rules: l.Rules.Rules, Options: l.House.FormulaOptions(),
-		Waived: func(rule, formula string) bool { return l.Rules.Waives(rule, formula, today) }}
+	return &mend.Mender{Kitchen: l.House.Kitchen, Rules: l.Rules.Rules,
+		Options: l.House.FormulaOptions(),
+		Waived:  func(rule, formula string) bool { return l.Rules.Waives(rule, formula, today) }}
 }
 
 // mendedFile is what mending one file found.
@@ -134,8 +141,9 @@ func unproven(m *mendedFile, after *run.File) source.Problems {
 	if problems := after.Problems(); len(problems) > 0 {
 		return problems
 	}
-	name := func(f *finding.Finding) string { return f.Formula + "\x00" + f.Rule + "\x00" + f.Subject }
-	left := map[string]int{}
+	type key struct{ formula, rule, subject string }
+	name := func(f *finding.Finding) key { return key{f.Formula, f.Rule, f.Subject} }
+	left := map[key]int{}
 	for _, f := range m.left {
 		left[name(f)]++
 	}
@@ -144,7 +152,8 @@ func unproven(m *mendedFile, after *run.File) source.Problems {
 			continue
 		}
 		if left[name(f)]--; left[name(f)] < 0 {
-			return source.Problems{{Text: fmt.Sprintf("%s: line %d of the mended text has %s, which the search did not see; nothing is changed", after.Input.Name, f.Place.Line(), f.Rule)}}
+			return source.Problems{{Text: fmt.Sprintf("%s: line %d of the mended text has %s, "+
+				"which the search did not see; nothing is changed", after.Input.Name, f.Place.Line(), f.Rule)}}
 		}
 	}
 	return nil
@@ -162,16 +171,17 @@ func (r *MendResult) Write() error {
 	return nil
 }
 
-// mostSuggested is how many formulas with findings a run may have for each finding to get its mends: a search takes some
-// hundred times as long as the check of its formula.
+// mostSuggested is the most formulas with findings for which a check looks for mends: a search
+// takes some hundred times as long as the check of its formula.
 const mostSuggested = 12
 
-// mostSuggestedBytes is how long a formula may be in the file for that: a search tries every ingredient and step, each with a check of
-// the whole, so it grows with the square of the length and more (measured: 25 ms at 3 KB, half a second at 10 KB, 6 s at 30 KB).
+// mostSuggestedBytes is the longest formula for which a check looks for mends. A search tries every
+// ingredient and step, each with a check of the whole formula, so its time grows with the square of
+// the length or faster (measured: 25 ms at 3 KB, half a second at 10 KB, 6 s at 30 KB).
 const mostSuggestedBytes = 24 << 10
 
-// Suggest gives the flagged findings of a check their mends, each by itself. Where more than a dozen
-// formulas have findings it does nothing, and a notice says which command tells them.
+// Suggest gives the flagged findings of a check their mends, each by itself. Where more than a
+// dozen formulas have findings it does nothing, and a notice says which command tells them.
 func (e *Engine) Suggest(res *Result) {
 	var files []*run.File
 	formulas := 0
@@ -183,12 +193,18 @@ func (e *Engine) Suggest(res *Result) {
 		}
 	}
 	if formulas > mostSuggested {
-		res.Notices = append(res.Notices, fmt.Sprintf("Mends are not worked out for %d formulas at once; forebake mend FILE tells those of one file.", formulas))
+		res.Notices = append(res.Notices,
+			fmt.Sprintf("Mends are not worked out for %d formulas at once; forebake mend FILE "+
+				"tells those of one file.", formulas))
 		return
 	}
-	slices.SortStableFunc(files, func(a, b *run.File) int { return cmp.Compare(a.Input.Name, b.Input.Name) })
+	slices.SortStableFunc(files, func(a, b *run.File) int {
+		return cmp.Compare(a.Input.Name, b.Input.Name)
+	})
 	notices := make([][]string, len(files))
-	run.Each(len(files), run.Crew(e.Workers, len(files)), func(_, i int) { notices[i] = e.suggestIn(files[i]) })
+	run.Each(len(files), run.Crew(e.Workers, len(files)), func(_, i int) {
+		notices[i] = e.suggestIn(files[i])
+	})
 	for _, some := range notices {
 		res.Notices = append(res.Notices, some...)
 	}
@@ -215,16 +231,19 @@ func (e *Engine) suggestIn(file *run.File) (notices []string) {
 			end = file.Formulas[n+1].Place.Start
 		}
 		if end-c.Place.Start > mostSuggestedBytes {
-			notices = append(notices, fmt.Sprintf("Mends are not worked out for %q at %s: it is longer than %d KB; forebake mend FILE does so, and may take minutes.", c.Name, c.Place, mostSuggestedBytes>>10))
+			notices = append(notices,
+				fmt.Sprintf("Mends are not worked out for %q at %s: it is longer than %d KB; "+
+					"forebake mend FILE does so, and may take minutes.", c.Name, c.Place, mostSuggestedBytes>>10))
 			continue
 		}
 		suggestions, err := e.newMender(file.House).Suggest(file.Input.Name, text, n)
 		if err != nil {
-			continue // the check has read the same text, so this cannot be; a finding then goes without
+			continue // impossible: the check has read the same text
 		}
 		for _, s := range suggestions {
 			for _, f := range file.Findings {
-				if f.Answer == finding.Flagged && f.Formula == c.Name && f.Rule == s.Rule && f.Place.Start == s.Place.Start {
+				if f.Answer == finding.Flagged && f.Formula == c.Name && f.Rule == s.Rule &&
+					f.Place.Start == s.Place.Start {
 					f.Mends = s.Mends
 				}
 			}

@@ -33,7 +33,7 @@ func Rulebook(l *Loaded) finding.Rulebook {
 	return book
 }
 
-// FactNames gives every fact's name once, in the order of declaration, with what it means.
+// FactNames gives the name of every fact once, with its meaning, in order of declaration.
 func FactNames() (names, means []string) {
 	seen := map[string]bool{}
 	for on := range facts.OnNames {
@@ -48,19 +48,22 @@ func FactNames() (names, means []string) {
 }
 
 // typeNames are the types of facts as the catalogue prints them.
-var typeNames = map[facts.Type]string{facts.Number: "number", facts.YesNo: "yes or no", facts.Text: "text", facts.List: "list"}
+var typeNames = map[facts.Type]string{facts.Number: "number", facts.YesNo: "yes or no",
+	facts.Text: "text", facts.List: "list"}
 
-// Catalogue gives every fact, step verb, unit and house key that the program knows, from the declarations that it works by.
+// Catalogue gives every fact, step verb, unit and house key, from their declarations.
 func Catalogue() finding.Catalogue {
 	var c finding.Catalogue
 	for on, subject := range facts.OnNames {
 		for _, f := range facts.All(facts.On(on)) {
-			c.Facts = append(c.Facts, finding.CatalogueFact{Subject: subject, Name: f.Name, Type: typeNames[f.Type], Unit: f.Unit, Means: f.Means, Source: f.Source, Error: f.Error,
+			c.Facts = append(c.Facts, finding.CatalogueFact{Subject: subject, Name: f.Name,
+				Type: typeNames[f.Type], Unit: f.Unit, Means: f.Means, Source: f.Source, Error: f.Error,
 				Steps: strings.Join(f.Verbs, ", ")})
 		}
 	}
 	for _, v := range formula.Verbs {
-		c.Verbs = append(c.Verbs, finding.CatalogueVerb{Name: v.Name, Means: v.Means, Measure: v.Measures(), Options: v.Options()})
+		c.Verbs = append(c.Verbs, finding.CatalogueVerb{Name: v.Name, Means: v.Means,
+			Measure: v.Measures(), Options: v.Options()})
 	}
 	for _, u := range quantity.Units() {
 		is := strconv.FormatFloat(u.Factor, 'f', -1, 64) + " " + u.Kind.Base()
@@ -70,13 +73,16 @@ func Catalogue() finding.Catalogue {
 		case "s":
 			is = "1/60 min"
 		}
-		c.Units = append(c.Units, finding.CatalogueUnit{Name: u.Name, Kind: u.Kind.String(), Is: is, Spelt: u.Also})
+		c.Units = append(c.Units,
+			finding.CatalogueUnit{Name: u.Name, Kind: u.Kind.String(), Is: is, Spelt: u.Also})
 	}
 	for _, k := range house.Keys {
-		c.Keys = append(c.Keys, finding.CatalogueKey{Block: k.Block, Name: k.Name, Default: k.Default, Means: k.Means})
+		c.Keys = append(c.Keys,
+			finding.CatalogueKey{Block: k.Block, Name: k.Name, Default: k.Default, Means: k.Means})
 		if k.Name == "kitchen" {
 			for _, in := range kitchen.Keys {
-				c.Keys = append(c.Keys, finding.CatalogueKey{Block: "kitchen", Name: in.Name, Default: in.Default, Means: in.Means})
+				c.Keys = append(c.Keys, finding.CatalogueKey{Block: "kitchen", Name: in.Name,
+					Default: in.Default, Means: in.Means})
 			}
 		}
 	}

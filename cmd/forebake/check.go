@@ -40,17 +40,24 @@ today, or against the date that FOREBAKE_TODAY gives (2026-11-25).
 Exit status: 0 nothing at the failing level, 1 findings at or above it,
 2 the input or the command could not be used.`,
 		ValidArgsFunction: completeFormulas,
-		RunE:              func(cmd *cobra.Command, args []string) error { return f.check(cmd, args) },
+		RunE:              f.check,
 	}
 	flags := cmd.Flags()
-	flags.StringArrayVar(&f.as, "as", nil, "output `format`: "+strings.Join(report.FormatNames(), ", ")+"; json:out.json writes to a file; may be given several times")
+	flags.StringArrayVar(&f.as, "as", nil, "output `format`: "+strings.Join(report.FormatNames(), ", ")+
+		"; json:out.json writes to a file; may be given several times")
 	flags.StringVar(&f.name, "name", "standard-input.hcl", "`name` of the file that - reads")
-	flags.StringVar(&f.backlog, "backlog", "", "`file` of findings that stood when the rules were taken on: they do not count, those of food safety always do")
-	flags.StringVar(&f.writeBacklog, "write-backlog", "", "`file` to write today's findings to; beside --backlog, what is left of that list")
-	flags.StringVar(&f.failAt, "fail-at", "", "`level` from which findings fail the run: "+strings.Join(finding.LevelNames, ", ")+" (default: the house's, else stop)")
+	flags.StringVar(&f.backlog, "backlog", "", "`file` of findings that stood when the rules were "+
+		"taken on: they do not count, those of food safety always do")
+	flags.StringVar(&f.writeBacklog, "write-backlog", "",
+		"`file` to write today's findings to; beside --backlog, what is left of that list")
+	flags.StringVar(&f.failAt, "fail-at", "", "`level` from which findings fail the run: "+
+		strings.Join(finding.LevelNames, ", ")+" (default: the house's, else stop)")
 	flags.StringVar(&f.colour, "color", "auto", "colour: auto, always, never")
-	flags.BoolVar(&f.timing, "timing", false, "tell on standard error, after the report, what each rule took")
-	flags.BoolVar(&f.commit, "commit", false, "the paths are the changed files of a commit: formulas are checked, and with a house or rule file among them this whole folder")
+	flags.BoolVar(&f.timing, "timing", false,
+		"tell on standard error, after the report, what each rule took")
+	flags.BoolVar(&f.commit, "commit", false,
+		"the paths are the changed files of a commit: formulas are checked, and with a house or "+
+			"rule file among them this whole folder")
 	flags.IntVar(&f.workers, "workers", 0, "files checked at once (default: one a processor)")
 	return cmd
 }
@@ -113,7 +120,8 @@ func (f *checkFlags) check(cmd *cobra.Command, args []string) error {
 }
 
 // inputs gives the files to check. Of a commit without a formula, a rule or a house there are none.
-func (f *checkFlags) inputs(cmd *cobra.Command, e *engine.Engine, args []string) ([]engine.Input, error) {
+func (f *checkFlags) inputs(cmd *cobra.Command, e *engine.Engine, args []string) (
+	[]engine.Input, error) {
 	if f.commit {
 		return e.OfCommit(args), nil
 	}
@@ -132,7 +140,8 @@ func (f *checkFlags) saveBacklog(cmd *cobra.Command, res *engine.Result, today s
 	}
 	said := fmt.Sprintf("%s: %s written", f.writeBacklog, report.Count(entries, "line"))
 	if skipped > 0 {
-		said += fmt.Sprintf("; %s of food safety not among them: they go on counting", report.Count(skipped, "finding"))
+		said += fmt.Sprintf("; %s of food safety not among them: they go on counting",
+			report.Count(skipped, "finding"))
 	}
 	_, err = fmt.Fprintf(cmd.ErrOrStderr(), "forebake: %s\n", source.Safe(said))
 	return err
@@ -145,13 +154,14 @@ func readLevel(name string) (*finding.Level, error) {
 	}
 	level, ok := finding.LevelNamed(name)
 	if !ok {
-		return nil, fmt.Errorf("--fail-at: no level %q; the levels are %s", name, strings.Join(finding.LevelNames, ", "))
+		return nil, fmt.Errorf("--fail-at: no level %q; the levels are %s", name,
+			strings.Join(finding.LevelNames, ", "))
 	}
 	return &level, nil
 }
 
-// whyFlag is the flag with which why, typed in this folder, finds the house of a run over these house
-// files: "" where it is this folder's own.
+// whyFlag is the flag with which why, typed in this folder, finds the house of a run over these
+// house files: "" where it is this folder's own.
 func whyFlag(files []string) string {
 	own, err := engine.HouseAt(".")
 	switch {
@@ -163,7 +173,8 @@ func whyFlag(files []string) string {
 	return " --house FILE"
 }
 
-// today is the day that waivers are held against: the clock's, or that of FOREBAKE_TODAY, so that a run can be repeated.
+// today is the day that waivers are held against: the clock's, or that of FOREBAKE_TODAY, so that a
+// run can be repeated.
 func today() (time.Time, error) {
 	text := os.Getenv("FOREBAKE_TODAY")
 	if text == "" {
@@ -171,7 +182,8 @@ func today() (time.Time, error) {
 	}
 	day, err := time.Parse("2006-01-02", text)
 	if err != nil {
-		return day, fmt.Errorf("FOREBAKE_TODAY is %q, which is no date; write year, month and day, such as 2026-11-25, or unset it", text)
+		return day, fmt.Errorf("FOREBAKE_TODAY is %q, which is no date; write year, month and "+
+			"day, such as 2026-11-25, or unset it", text)
 	}
 	return day, nil
 }
@@ -227,7 +239,8 @@ func readOutputs(as []string) ([]output, error) {
 		out = append([]output{{format: text}}, out...)
 	}
 	if toScreen > 1 {
-		return nil, fmt.Errorf("--as: only one format goes to standard output; give the others a file: --as json:out.json")
+		return nil, fmt.Errorf("--as: only one format goes to standard output; give the others a " +
+			"file: --as json:out.json")
 	}
 	return out, nil
 }
@@ -241,11 +254,13 @@ func readOutput(as string) (output, error) {
 		if near := spelling.Nearest(name, report.FormatNames(), 1); len(near) > 0 {
 			text += "; nearest is " + near[0]
 		}
-		return output{}, fmt.Errorf("%s; the formats are %s", text, strings.Join(report.FormatNames(), ", "))
+		return output{}, fmt.Errorf("%s; the formats are %s", text,
+			strings.Join(report.FormatNames(), ", "))
 	case hasFile && file == "":
 		return output{}, fmt.Errorf("--as %s needs a file name after the colon", as)
 	case strings.HasSuffix(file, ".hcl"):
-		return output{}, fmt.Errorf("--as %s would write over a formula or rule file; name it %s", as, strings.TrimSuffix(file, ".hcl")+format.Suffix)
+		return output{}, fmt.Errorf("--as %s would write over a formula or rule file; name it %s",
+			as, strings.TrimSuffix(file, ".hcl")+format.Suffix)
 	}
 	return output{format, file}, nil
 }
@@ -284,7 +299,8 @@ func writeOutput(path string, text []byte) error {
 	return source.WriteFile(path, text)
 }
 
-// wantsColour decides on colour: on a terminal only, and not where NO_COLOR is set, unless the user says otherwise.
+// wantsColour decides on colour: on a terminal only, and not where NO_COLOR is set, unless the user
+// says otherwise.
 func wantsColour(word string, out io.Writer) (bool, error) {
 	switch word {
 	case "always":

@@ -32,7 +32,8 @@ Exit status: 0 B gains nothing at the failing level, 1 it does,
 2 the input or the command could not be used.`,
 		Args: func(_ *cobra.Command, args []string) error {
 			if len(args) != 2 {
-				return errors.New("compare takes two formula files: forebake compare HEAD~1:knots.hcl knots.hcl")
+				return errors.New("compare takes two formula files: forebake compare " +
+					"HEAD~1:knots.hcl knots.hcl")
 			}
 			return nil
 		},
@@ -56,10 +57,13 @@ Exit status: 0 B gains nothing at the failing level, 1 it does,
 				return complain(cmd, res.Problems)
 			}
 			if len(res.List) == 0 {
-				return fmt.Errorf("%s and %s hold no formula of one name", inputs[0].Name, inputs[1].Name)
+				return fmt.Errorf("%s and %s hold no formula of one name", inputs[0].Name,
+					inputs[1].Name)
 			}
-			sides := report.Sides{A: inputs[0].Name, B: inputs[1].Name, OnlyA: res.OnlyA, OnlyB: res.OnlyB}
-			if err := report.Compare(cmd.OutOrStdout(), &res.Run, res.List, sides, report.Options{Colour: useColour}); err != nil {
+			sides := report.Sides{A: inputs[0].Name, B: inputs[1].Name, OnlyA: res.OnlyA,
+				OnlyB: res.OnlyB}
+			if err := report.Compare(cmd.OutOrStdout(), &res.Run, res.List, sides,
+				report.Options{Colour: useColour}); err != nil {
 				return err
 			}
 			if res.Gains() {
@@ -72,18 +76,20 @@ Exit status: 0 B gains nothing at the failing level, 1 it does,
 	return cmd
 }
 
-// comparable finds one side: a file, or else REVISION:path of git.
+// comparable finds one side: a file, else a path of a git revision, as REVISION:path.
 func comparable(arg string) (engine.Input, error) {
 	if info, err := os.Stat(arg); err == nil {
 		if info.IsDir() {
-			return engine.Input{}, fmt.Errorf("%s is a folder; compare takes two formula files", arg)
+			return engine.Input{}, fmt.Errorf("%s is a folder; compare takes two formula files",
+				arg)
 		}
 		path := filepath.Clean(arg)
 		return engine.Input{Name: filepath.ToSlash(path), Path: path, Dir: filepath.Dir(path)}, nil
 	}
 	revision, path, ok := strings.Cut(arg, ":")
 	if !ok || revision == "" || path == "" {
-		return engine.Input{}, fmt.Errorf("%s: no such file; name a formula file, or a git revision such as HEAD~1:knots.hcl", arg)
+		return engine.Input{}, fmt.Errorf("%s: no such file; name a formula file, or a git "+
+			"revision such as HEAD~1:knots.hcl", arg)
 	}
 	top, err := git(maxPathBytes, "rev-parse", "--show-toplevel")
 	if err != nil {
@@ -93,9 +99,11 @@ func comparable(arg string) (engine.Input, error) {
 	var large *tooLong
 	switch {
 	case errors.As(err, &large):
-		return engine.Input{}, fmt.Errorf("%s: more than %d KB is too large for a formula file", arg, source.MaxFileBytes>>10)
+		return engine.Input{}, fmt.Errorf("%s: more than %d KB is too large for a formula file",
+			arg, source.MaxFileBytes>>10)
 	case err != nil:
-		return engine.Input{}, fmt.Errorf("%s: %w; the path is counted from the top of the repository, or from here as %s:./knots.hcl", arg, err, revision)
+		return engine.Input{}, fmt.Errorf("%s: %w; the path is counted from the top of the "+
+			"repository, or from here as %s:./knots.hcl", arg, err, revision)
 	}
 	dir := filepath.Dir(filepath.FromSlash(path))
 	if !strings.HasPrefix(path, "./") && !strings.HasPrefix(path, "../") {
@@ -128,8 +136,8 @@ type tooLong struct{ most int }
 
 func (e *tooLong) Error() string { return fmt.Sprintf("it prints more than %d bytes", e.most) }
 
-// git runs git and gives its output, or its own complaint. A git that prints more than so many bytes
-// is ended.
+// git runs git and gives its output, or its own complaint. A git that prints more than so many
+// bytes is ended.
 func git(most int, args ...string) ([]byte, error) {
 	cmd := exec.Command("git", args...)
 	var complaint bytes.Buffer
@@ -153,7 +161,8 @@ func git(most int, args ...string) ([]byte, error) {
 		err = ended
 	}
 	if err != nil {
-		line, _, _ := strings.Cut(strings.TrimPrefix(strings.TrimSpace(complaint.String()), "fatal: "), "\n")
+		line, _, _ := strings.Cut(strings.TrimPrefix(strings.TrimSpace(complaint.String()),
+			"fatal: "), "\n")
 		if line == "" {
 			line = err.Error()
 		}

@@ -24,12 +24,14 @@ prints every figure, step, unit and house key that there is.`,
 		Args: func(_ *cobra.Command, args []string) error {
 			switch {
 			case list && len(args) > 0:
-				return fmt.Errorf("--list takes no file, and %q was given; it lists what a formula, a rule and a house can speak of", args[0])
+				return fmt.Errorf("--list takes no file, and %q was given; it lists what a "+
+					"formula, a rule and a house can speak of", args[0])
 			case list && (all || history):
 				return errors.New("--list prints the whole catalogue: leave out --all and --history")
 			}
 			if len(args) == 0 && !list {
-				return errors.New("facts needs a formula file: forebake facts knots.hcl; names of figures may follow it")
+				return errors.New("facts needs a formula file: forebake facts knots.hcl; names " +
+					"of figures may follow it")
 			}
 			return nil
 		},
@@ -41,7 +43,8 @@ prints every figure, step, unit and house key that there is.`,
 				return fmt.Errorf("--as: facts are printed as text or json, not %q", as)
 			}
 			if history && (as != "text" || all || len(args) > 1) {
-				return errors.New("--history prints the whole timeline as text: leave out --as, --all and the names of figures")
+				return errors.New("--history prints the whole timeline as text: leave out --as, " +
+					"--all and the names of figures")
 			}
 			inputs, err := readInputs(cmd, args[:1], name)
 			if err != nil {
@@ -66,9 +69,12 @@ prints every figure, step, unit and house key that there is.`,
 		},
 	}
 	cmd.Flags().StringVar(&as, "as", "text", "output `format`: text, json; of --list also markdown")
-	cmd.Flags().BoolVar(&list, "list", false, "every figure, step, unit and house key there is, instead")
-	cmd.Flags().BoolVar(&all, "all", false, "also the figures of steps, ingredients and the kitchen")
-	cmd.Flags().BoolVar(&history, "history", false, "the timeline instead: step, clock, surroundings, core and mean temperature, rise")
+	cmd.Flags().BoolVar(&list, "list", false,
+		"every figure, step, unit and house key there is, instead")
+	cmd.Flags().BoolVar(&all, "all", false,
+		"also the figures of steps, ingredients and the kitchen")
+	cmd.Flags().BoolVar(&history, "history", false,
+		"the timeline instead: step, clock, surroundings, core and mean temperature, rise")
 	cmd.Flags().StringVar(&name, "name", "standard-input.hcl", "`name` of the file that - reads")
 	return cmd
 }

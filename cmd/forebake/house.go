@@ -10,7 +10,8 @@ import (
 
 // addHouse adds the flag --house to a verb.
 func addHouse(cmd *cobra.Command) {
-	cmd.Flags().String("house", ".", "`path` of the house file, or of a folder, whose nearest house file upward counts")
+	cmd.Flags().String("house", ".",
+		"`path` of the house file, or of a folder: then the nearest house file upward")
 }
 
 // houseFile finds the house file that --house names; "" where the folder has none.

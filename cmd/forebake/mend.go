@@ -53,12 +53,14 @@ Exit status: 0 nothing at the failing level is left, 1 something is,
 				return complain(cmd, res.Problems)
 			}
 			if write {
-				signal.Ignore(os.Interrupt, syscall.SIGTERM) // a few milliseconds, at the end of which no temporary file is left
+				// Writing takes a few milliseconds, and leaves no temporary file when it is not ended.
+				signal.Ignore(os.Interrupt, syscall.SIGTERM)
 				if err := res.Write(); err != nil {
 					return err
 				}
 			}
-			if err := report.Mend(cmd.OutOrStdout(), &res.Run().Run, res.Mendings, report.Options{Colour: useColour}); err != nil {
+			if err := report.Mend(cmd.OutOrStdout(), &res.Run().Run, res.Mendings,
+				report.Options{Colour: useColour}); err != nil {
 				return err
 			}
 			if res.Failed() {

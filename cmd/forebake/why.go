@@ -20,7 +20,8 @@ func whyCommand() *cobra.Command {
 		ValidArgsFunction: completeRules,
 		Args: func(_ *cobra.Command, args []string) error {
 			if len(args) != 1 {
-				return errors.New("why takes the name of one rule: forebake why salt-low; the packs verb lists them")
+				return errors.New("why takes the name of one rule: forebake why salt-low; the " +
+					"packs verb lists them")
 			}
 			return nil
 		},
@@ -43,11 +44,13 @@ func whyCommand() *cobra.Command {
 func packsCommand() *cobra.Command {
 	var writeTo, as string
 	cmd := &cobra.Command{
-		Use:   "packs",
-		Short: "The rules in force: from which pack, at which level, with which limits, and who set them",
+		Use: "packs",
+		Short: "The rules in force: from which pack, at which level, with which limits, and who " +
+			"set them",
 		Args: func(_ *cobra.Command, args []string) error {
 			if len(args) > 0 {
-				return fmt.Errorf("packs takes no name, and %q was given; it lists the rules of this folder's house, or of that which --house names", args[0])
+				return fmt.Errorf("packs takes no name, and %q was given; it lists the rules of "+
+					"this folder's house, or of that which --house names", args[0])
 			}
 			return nil
 		},
@@ -68,13 +71,15 @@ func packsCommand() *cobra.Command {
 			return report.RulebookText(cmd.OutOrStdout(), engine.Rulebook(l))
 		},
 	}
-	cmd.Flags().StringVar(&as, "as", "text", "output `format`: text, or markdown with what every rule says and why")
+	cmd.Flags().StringVar(&as, "as", "text",
+		"output `format`: text, or markdown with what every rule says and why")
 	addHouse(cmd)
-	cmd.Flags().StringVar(&writeTo, "write", "", "`folder` to write the shipped packs into, to be edited there")
+	cmd.Flags().StringVar(&writeTo, "write", "",
+		"`folder` to write the shipped packs into, to be edited there")
 	return cmd
 }
 
-// writePacks writes the shipped packs out and says how a house takes them up.
+// writePacks writes the shipped packs and says how a house names them.
 func writePacks(cmd *cobra.Command, dir string) error {
 	if dir == "" {
 		return errors.New("--write needs a folder: forebake packs --write house-rules")
@@ -87,11 +92,14 @@ func writePacks(cmd *cobra.Command, dir string) error {
 	for _, p := range paths {
 		fmt.Fprintf(&b, "%s\n", source.Safe(p))
 	}
-	fmt.Fprintf(&b, "\n%s written. Keep those that you edit, take the others away, and name them all in house.hcl, for this folder so:\n\n  packs = [\n", report.Count(len(paths), "pack"))
+	fmt.Fprintf(&b,
+		"\n%s written. Keep those that you edit, take the others away, and name them all in "+
+			"house.hcl, for this folder so:\n\n  packs = [\n", report.Count(len(paths), "pack"))
 	for _, name := range engine.PackNames(paths) {
 		fmt.Fprintf(&b, "    %q,\n", source.Safe(name))
 	}
-	b.WriteString("  ]\n\nforebake trial runs the trials in them. The cautions are no pack: they stay as they are.\n")
+	b.WriteString("  ]\n\nforebake trial runs the trials in them. The cautions are no pack: they " +
+		"stay as they are.\n")
 	_, err = cmd.OutOrStdout().Write([]byte(b.String()))
 	return err
 }

@@ -15,7 +15,7 @@ type Run struct {
 	Totals    Totals
 
 	Cards func() []Card // the rules in force by name, for formats that describe them; may be nil
-	House string        // the flag with which why finds the house of this run; "" for the folder's own
+	House string        // the flag for why to find the house of this run; "" for the folder's own
 }
 
 // Formula is a formula that was judged.

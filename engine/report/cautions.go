@@ -72,14 +72,14 @@ func (m *merged) add(c *finding.Caution) {
 		at = len(m.details)
 		m.details = append(m.details, detail{text: c.Detail})
 	}
-	if !slices.Contains(m.details[at].formulas, c.Formula) { // two versions of one formula say it once
+	if !slices.Contains(m.details[at].formulas, c.Formula) { // two versions of one formula
 		m.details[at].formulas = append(m.details[at].formulas, c.Formula)
 	}
 }
 
-// says gives a detail in one line, "" where there is nothing to say. The line names the formulas that
-// the detail is for unless the run has only one; named reports that it does so before a text. safe
-// makes a text from a file fit for the format.
+// says gives a detail in one line, "" where there is nothing to say. The line names the formulas
+// that the detail is for unless the run has only one; named reports that it does so before a text.
+// safe makes a text from a file fit for the format.
 func (c *Cautions) says(d detail, safe func(string) string) (line string, named bool) {
 	names := make([]string, len(d.formulas))
 	for i, n := range d.formulas {

@@ -18,7 +18,8 @@ type Sides struct {
 
 // Compare prints the prelude and the formulas side by side, part by part, with the findings gained
 // and lost.
-func Compare(w io.Writer, run *finding.Run, list []finding.Comparison, sides Sides, o Options) error {
+func Compare(w io.Writer, run *finding.Run, list []finding.Comparison, sides Sides,
+	o Options) error {
 	return page(w, run, o, func(t *text) {
 		for i := range list {
 			t.comparison(&list[i], sides)
@@ -37,7 +38,8 @@ func (t *text) comparison(c *finding.Comparison, sides Sides) {
 	if c.A != c.B {
 		name += " and " + source.Safe(c.B)
 	}
-	fmt.Fprintf(t, "%s\n  A: %s\n  B: %s\n\n", t.bold.Sprint(name), source.Safe(sides.A), source.Safe(sides.B))
+	fmt.Fprintf(t, "%s\n  A: %s\n  B: %s\n\n", t.bold.Sprint(name), source.Safe(sides.A),
+		source.Safe(sides.B))
 	for _, p := range c.Parts {
 		t.comparedPart(p)
 	}
@@ -99,8 +101,11 @@ func (t *text) row(name, a, b string, mark bool) {
 	if mark && a != b {
 		sign = "*"
 	}
-	pad := func(s string, n int) string { return s + strings.Repeat(" ", max(0, n-utf8.RuneCountInString(s))) }
-	t.WriteString(strings.TrimRight(fmt.Sprintf("%s %s  %s  %s", sign, pad(name, 26), pad(show(a), 18), show(b)), " ") + "\n")
+	pad := func(s string, n int) string {
+		return s + strings.Repeat(" ", max(0, n-utf8.RuneCountInString(s)))
+	}
+	t.WriteString(strings.TrimRight(fmt.Sprintf("%s %s  %s  %s", sign, pad(name, 26),
+		pad(show(a), 18), show(b)), " ") + "\n")
 }
 
 // moved lists the findings that one side has and the other has not.
@@ -110,7 +115,8 @@ func (t *text) moved(head string, list []*finding.Finding) {
 	}
 	fmt.Fprintf(t, "%s\n", t.bold.Sprint(head))
 	for _, f := range list {
-		t.paragraph(fmt.Sprintf("line %d, %s: %s", f.Place.Line(), source.Safe(f.Subject), f.Rule), fmt.Sprintf("  %s ", t.level(f).Sprintf("%-6s", word(f))), "         ")
+		t.paragraph(fmt.Sprintf("line %d, %s: %s", f.Place.Line(), source.Safe(f.Subject), f.Rule),
+			fmt.Sprintf("  %s ", t.level(f).Sprintf("%-6s", word(f))), "         ")
 	}
 	t.WriteString("\n")
 }

@@ -54,7 +54,8 @@ type factList struct {
 
 func (l *factList) endSubject() {
 	if l.unknown > 0 {
-		fmt.Fprintf(l, "  (%s not given, or without meaning here: name them, or --all)\n", Count(l.unknown, "figure"))
+		fmt.Fprintf(l, "  (%s not given, or without meaning here: name them, or --all)\n",
+			Count(l.unknown, "figure"))
 	}
 	l.unknown = 0
 }
@@ -85,7 +86,8 @@ func (l *factList) row(r *finding.FactRow, first bool) {
 		n = len(l.sources)
 		l.numbers[r.Source] = n
 	}
-	fmt.Fprintf(l, "  %-24s %-22s %-11s %s [%d]\n", r.Figure.Name, source.Safe(r.Figure.Shown), kind, r.Means, n)
+	fmt.Fprintf(l, "  %-24s %-22s %-11s %s [%d]\n", r.Figure.Name, source.Safe(r.Figure.Shown),
+		kind, r.Means, n)
 	if r.Figure.Error != "" {
 		fmt.Fprintf(l, "  %-24s %s; error: %s\n", "", r.Figure.Error, r.Error)
 	}
@@ -103,8 +105,8 @@ type jsonFact struct {
 	Source  string   `json:"source"`
 }
 
-// FactsJSON prints figures as one object, with the cautions first. Unknown figures are null, never 0
-// or NaN.
+// FactsJSON prints figures as one object, with the cautions first. Unknown figures are null, never
+// 0 or NaN.
 func FactsJSON(w io.Writer, run *finding.Run, rows []finding.FactRow) error {
 	out := struct {
 		Cautions []jsonCaution `json:"cautions"`
@@ -115,7 +117,8 @@ func FactsJSON(w io.Writer, run *finding.Run, rows []finding.FactRow) error {
 	}
 	for _, r := range rows {
 		g := r.Figure
-		out.Facts = append(out.Facts, jsonFact{r.Formula, r.Subject, g.Name, FigureValue(&g), Finite(g.Low, g.Numeric), Finite(g.High, g.Numeric), g.Unit, g.Kind, r.Source})
+		out.Facts = append(out.Facts, jsonFact{r.Formula, r.Subject, g.Name, FigureValue(&g),
+			Finite(g.Low, g.Numeric), Finite(g.High, g.Numeric), g.Unit, g.Kind, r.Source})
 	}
 	return WriteJSON(w, out)
 }

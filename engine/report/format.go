@@ -10,11 +10,15 @@ import (
 
 // Format is one way to print a run.
 type Format struct {
-	Name     string
-	Suffix   string // of a file that holds it
-	Document bool   // complete by itself: printed even where no file could be read; other formats stand beside standard error, which says so
-	Mends    bool   // shows the mends of findings
-	New      func(out io.Writer, o Options) Writer
+	Name   string
+	Suffix string // of a file that holds it
+
+	// Document is a format that is complete by itself: it is printed to the screen even where no file
+	// could be read. Other formats are read beside standard error, which says so.
+	Document bool
+
+	Mends bool // shows the mends of findings
+	New   func(out io.Writer, o Options) Writer
 }
 
 // Formats lists the formats, in order of name. A row gives every field: one that lacks a field does
@@ -43,7 +47,7 @@ type Writer interface {
 type Prelude interface {
 	Cautions(c *Cautions)
 	Unread(list source.Problems)        // files that could not be read
-	SetAside(list []*finding.Finding)   // food-safety findings that a house waives, to be printed whole
+	SetAside(list []*finding.Finding)   // food-safety findings that a house waives, whole
 	Unchecked(list []finding.Unchecked) // food-safety packs that a house leaves out
 	Loosened(list []finding.Loosened)   // food-safety rules that a house makes less strict
 }

@@ -225,7 +225,7 @@ func sarifPublished(f *testing.F) *jsonschema.Schema {
 }
 
 // ownTags are the tags of the page itself.
-var ownTags = strings.NewReplacer("<details><summary>", "", "</summary>", "", "</details>", "", apart, "")
+var ownTags = strings.NewReplacer("<details><summary>", "", "</summary>", "", "</details>", "", separator, "")
 
 // unescapedBar is a sign that would end a table's cell.
 var unescapedBar = regexp.MustCompile(`(^|[^\\])(\\\\)*\|`)

@@ -19,7 +19,8 @@ func History(w io.Writer, run *finding.Run, rows []finding.HistoryRow) error {
 	formula := ""
 	for i := 0; i < len(rows); {
 		end := i
-		for end < len(rows) && rows[end].Formula == rows[i].Formula && rows[end].Part == rows[i].Part {
+		for end < len(rows) && rows[end].Formula == rows[i].Formula &&
+			rows[end].Part == rows[i].Part {
 			end++
 		}
 		if i > 0 {
@@ -38,9 +39,11 @@ func History(w io.Writer, run *finding.Run, rows []finding.HistoryRow) error {
 // timeline prints the steps of one part.
 func (t *text) timeline(rows []finding.HistoryRow) {
 	fmt.Fprintf(t, "%s\n", source.Safe(rows[0].Part))
-	table := [][6]string{{"clock", "step", "around it", "core at its end", "mean at its end", "hours at 26 C"}}
+	table := [][6]string{{"clock", "step", "around it", "core at its end", "mean at its end",
+		"hours at 26 C"}}
 	for _, r := range rows {
-		table = append(table, [6]string{clock(r), source.Safe(r.Step), r.Ambient, r.Core, r.Mean, r.Rise})
+		table = append(table,
+			[6]string{clock(r), source.Safe(r.Step), r.Ambient, r.Core, r.Mean, r.Rise})
 	}
 	var width [6]int
 	for _, line := range table {

@@ -111,7 +111,8 @@ type jsonObject struct {
 }
 
 func newJSON(out io.Writer, _ Options) Writer {
-	return &jsonObject{out: out, run: jsonRun{Cautions: []jsonCaution{}, Unread: []jsonUnread{}, Unchecked: []jsonUnchecked{}, Loosened: []jsonLoosened{}, Findings: []jsonFinding{}, Notices: []string{}}}
+	return &jsonObject{out: out, run: jsonRun{Cautions: []jsonCaution{}, Unread: []jsonUnread{},
+		Unchecked: []jsonUnchecked{}, Loosened: []jsonLoosened{}, Findings: []jsonFinding{}, Notices: []string{}}}
 }
 
 func (j *jsonObject) Begin(h Head) { j.run.Version = h.Version }
@@ -131,13 +132,15 @@ func (j *jsonObject) SetAside([]*finding.Finding) {}
 
 func (j *jsonObject) Unchecked(list []finding.Unchecked) {
 	for _, u := range list {
-		j.run.Unchecked = append(j.run.Unchecked, jsonUnchecked{u.Pack, u.Text(), who(u.Place)})
+		j.run.Unchecked = append(j.run.Unchecked,
+			jsonUnchecked{u.Pack, u.Text(), fileLine(u.Place)})
 	}
 }
 
 func (j *jsonObject) Loosened(list []finding.Loosened) {
 	for _, l := range list {
-		j.run.Loosened = append(j.run.Loosened, jsonLoosened{l.Rule, l.Pack, l.What, l.From, l.To, l.Because, who(l.Place)})
+		j.run.Loosened = append(j.run.Loosened,
+			jsonLoosened{l.Rule, l.Pack, l.What, l.From, l.To, l.Because, fileLine(l.Place)})
 	}
 }
 
@@ -161,10 +164,13 @@ func (j *jsonObject) End() error {
 		}})
 }
 
-func cautionJSON(c *finding.Caution) jsonCaution { return jsonCaution{c.Whole(), c.Source, c.Formula} }
+func cautionJSON(c *finding.Caution) jsonCaution {
+	return jsonCaution{c.Whole(), c.Source, c.Formula}
+}
 
 func totalsJSON(t finding.Totals) jsonTotals {
-	return jsonTotals{t.Formulas, t.Rules, t.Stop, t.Risk, t.Note, t.Unsure, t.Waived, t.Backlog, t.Unread}
+	return jsonTotals{t.Formulas, t.Rules, t.Stop, t.Risk, t.Note, t.Unsure, t.Waived, t.Backlog,
+		t.Unread}
 }
 
 // position gives the file, line and column of a place; nothing for no place.
@@ -178,12 +184,14 @@ func position(p source.Place) (file string, line, column int) {
 
 func findingJSON(f *finding.Finding) jsonFinding {
 	j := jsonFinding{
-		Rule: f.Rule, Pack: f.Pack, Level: f.Level.String(), Answer: f.Answer.String(), Formula: f.Formula, Subject: f.Subject,
-		Text: f.Text, Why: f.Why, Source: f.Source, Facts: []jsonFigure{}, Needs: append([]string{}, f.Needs...), Mends: []jsonMend{},
+		Rule: f.Rule, Pack: f.Pack, Level: f.Level.String(), Answer: f.Answer.String(),
+		Formula: f.Formula, Subject: f.Subject,
+		Text: f.Text, Why: f.Why, Source: f.Source, Facts: []jsonFigure{}, Needs: append([]string{},
+			f.Needs...), Mends: []jsonMend{},
 		Doubt: f.Doubt, Safety: f.Safety,
 	}
 	if f.Answer == finding.Waived {
-		j.Waived = &jsonWaived{Because: f.Because, By: who(f.By)}
+		j.Waived = &jsonWaived{Because: f.Because, By: fileLine(f.By)}
 		if f.Until != "" {
 			j.Waived.Until = &f.Until
 		}
@@ -198,15 +206,15 @@ func findingJSON(f *finding.Finding) jsonFinding {
 	return j
 }
 
-// jsonList is a list of a JSON object that is written item by item. All items are taken: nothing stops them.
+// jsonList is a list of a JSON object that is written item by item. The writer takes every item.
 type jsonList struct {
 	indent string // of its key
 	key    string
 	items  iter.Seq[any]
 }
 
-// writeInto writes an object as WriteJSON does, with items in the place of its lists, which are empty in the object itself and
-// named in its order.
+// writeInto writes an object as WriteJSON does, and fills in the items of its lists. The lists are
+// empty in the object, and named in their order.
 func writeInto(w io.Writer, object any, lists ...jsonList) error {
 	out := bufio.NewWriterSize(w, 1<<16)
 	rest, err := indented(object, "")
@@ -241,8 +249,8 @@ func writeInto(w io.Writer, object any, lists ...jsonList) error {
 	return out.Flush()
 }
 
-// WriteJSON writes indented JSON. Characters that could fool a terminal are written as JSON escapes; all others are left
-// readable.
+// WriteJSON writes indented JSON. Characters that control a terminal are written as JSON escapes;
+// all others stay readable.
 func WriteJSON(w io.Writer, v any) error { return writeInto(w, v) }
 
 func indented(v any, prefix string) (string, error) {
@@ -256,7 +264,7 @@ func indented(v any, prefix string) (string, error) {
 	return escaped(b.String()), nil
 }
 
-// escaped writes every character that source.Safe would not let through as the escape that JSON has for it.
+// escaped replaces every character that source.Safe refuses by its JSON escape.
 func escaped(s string) string {
 	var b strings.Builder
 	for _, line := range strings.SplitAfter(s, "\n") {
@@ -280,10 +288,12 @@ func escaped(s string) string {
 }
 
 func figureJSON(g *finding.Figure) jsonFigure {
-	return jsonFigure{Name: g.Name, Value: FigureValue(g), Low: Finite(g.Low, g.Numeric), High: Finite(g.High, g.Numeric), Unit: g.Unit}
+	return jsonFigure{Name: g.Name, Value: FigureValue(g), Low: Finite(g.Low, g.Numeric),
+		High: Finite(g.High, g.Numeric), Unit: g.Unit}
 }
 
-// FigureValue gives a figure's value for JSON: a number, true or false, a text, a list, or null when it is not known.
+// FigureValue gives a figure's value for JSON: a number, true or false, a text, a list, or null
+// when it is not known.
 func FigureValue(g *finding.Figure) any {
 	switch {
 	case g.Numeric:

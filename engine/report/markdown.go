@@ -66,9 +66,11 @@ func (p *markdownPage) SetAside(list []*finding.Finding) {
 	}
 	p.heading("Food safety, set aside by the house")
 	for _, f := range list {
-		fmt.Fprintf(p, "- **waived %s** %s, %s, %s  \n", f.Level, markdown(f.Formula), at(f.Place), markdown(f.Subject))
+		fmt.Fprintf(p, "- **waived %s** %s, %s, %s  \n", f.Level, markdown(f.Formula), at(f.Place),
+			markdown(f.Subject))
 		p.body(f, "  ")
-		fmt.Fprintf(p, "  Set aside at %s%s, because %s. Rule: `%s`\n", at(f.By), markdown(until(f)), markdown(reason(f.Because)), f.Rule)
+		fmt.Fprintf(p, "  Set aside at %s%s, because %s. Rule: `%s`\n",
+			at(f.By), markdown(until(f)), markdown(reason(f.Because)), f.Rule)
 	}
 	p.WriteString("\n")
 }
@@ -85,7 +87,8 @@ func (p *markdownPage) Loosened(list []finding.Loosened) {
 	}
 	p.heading("Food safety, made less strict by the house")
 	for _, l := range list {
-		fmt.Fprintf(p, "- `%s`: %s is %s, and was %s (%s), because %s.\n", l.Rule, markdown(l.What), markdown(l.To), markdown(l.From), at(l.Place), markdown(reason(l.Because)))
+		fmt.Fprintf(p, "- `%s`: %s is %s, and was %s (%s), because %s.\n", l.Rule, markdown(l.What),
+			markdown(l.To), markdown(l.From), at(l.Place), markdown(reason(l.Because)))
 	}
 	p.WriteString("\n")
 }
@@ -104,7 +107,8 @@ func (p *markdownPage) Findings(f *Found) {
 		for i, name := range clear {
 			clear[i] = markdown(name)
 		}
-		fmt.Fprintf(p, "Nothing found in %s: %s.\n\n", Count(len(clear), "formula"), strings.Join(clear, "; "))
+		fmt.Fprintf(p, "Nothing found in %s: %s.\n\n", Count(len(clear), "formula"),
+			strings.Join(clear, "; "))
 	}
 }
 
@@ -141,25 +145,30 @@ func (p *markdownPage) findings(list []*finding.Finding) {
 		p.WriteString("\n")
 	}
 	for _, f := range waived {
-		says := fmt.Sprintf("set aside at %s%s, because %s", at(f.By), markdown(until(f)), markdown(reason(f.Because)))
+		says := fmt.Sprintf("set aside at %s%s, because %s", at(f.By), markdown(until(f)),
+			markdown(reason(f.Because)))
 		if f.Safety {
 			says = "food safety, set aside at " + at(f.By) + "; see above"
 		}
-		fmt.Fprintf(p, "- waived: %s, %s: `%s`, %s.\n", at(f.Place), markdown(f.Subject), f.Rule, says)
+		fmt.Fprintf(p, "- waived: %s, %s: `%s`, %s.\n",
+			at(f.Place), markdown(f.Subject), f.Rule, says)
 	}
 	if len(waived) > 0 {
 		p.WriteString("\n")
 	}
 	if len(open) > 0 {
-		fmt.Fprintf(p, "<details><summary>%d unsure: what is missing, and what waits for it</summary>\n\n", len(open))
+		fmt.Fprintf(p,
+			"<details><summary>%d unsure: what is missing, and what waits for it</summary>\n\n", len(open))
 		for _, f := range open {
-			fmt.Fprintf(p, "- unsure: %s, %s: `%s` %s.\n", at(f.Place), markdown(f.Subject), f.Rule, markdown(strings.TrimPrefix(f.Text, f.Rule+" ")))
+			fmt.Fprintf(p, "- unsure: %s, %s: `%s` %s.\n", at(f.Place), markdown(f.Subject), f.Rule,
+				markdown(strings.TrimPrefix(f.Text, f.Rule+" ")))
 		}
 		p.WriteString("\n</details>\n\n")
 	}
 }
 
-// body prints what a finding says, what is in doubt, why, and what it rests on, each on a line of its own.
+// body prints a finding's text, its doubt, its reason, its figures and its mends, each on its own
+// line.
 func (p *markdownPage) body(f *finding.Finding, indent string) {
 	fmt.Fprintf(p, "%s%s  \n", indent, markdown(f.Text))
 	if f.Doubt {
@@ -177,12 +186,14 @@ func (p *markdownPage) body(f *finding.Finding, indent string) {
 // at gives the file and line of a place.
 func at(p source.Place) string { return fmt.Sprintf("%s:%d", markdown(fileName(p)), p.Line()) }
 
-// apart is a comment of HTML that nobody sees. It parts a sign from the word behind it: sites look for mentions, references and
-// addresses after the text is laid out, where a backslash before the sign is gone already.
-const apart = "<!-- -->"
+// separator is an empty HTML comment. It separates a sign from the word behind it: sites look for
+// mentions, references and addresses in the rendered text, where a backslash before the sign is
+// gone.
+const separator = "<!-- -->"
 
-// markdown makes a text from a file safe to stand in Markdown: one line, with no markup, no HTML, no table cell's end, no link, no
-// mention, no reference and no formula. It reads the same when it is laid out.
+// markdown makes a text from a file safe in Markdown: one line, with no markup, no HTML, no end of
+// a table cell, no link, no mention, no reference and no formula. Rendered, it reads as it was
+// written.
 func markdown(s string) string {
 	rs := []rune(strings.Join(strings.Fields(source.Safe(s)), " "))
 	var b strings.Builder
@@ -193,7 +204,7 @@ func markdown(s string) string {
 		}
 		word := unicode.IsLetter(next) || unicode.IsDigit(next) || next == '"' || next == '/'
 		if r == ':' && unicode.IsDigit(next) {
-			word = !placed(rs[i+1:])
+			word = !isPosition(rs[i+1:])
 		}
 		switch r {
 		case '<':
@@ -209,16 +220,19 @@ func markdown(s string) string {
 		default:
 			b.WriteRune(r)
 		}
-		if word && strings.ContainsRune("@#!$%~:", r) || r == '&' && unicode.IsDigit(next) || next == '.' && strings.HasSuffix(strings.ToLower(string(rs[max(0, i-2):i+1])), "www") ||
-			r == '-' && i >= 2 && strings.EqualFold(string(rs[i-2:i]), "gh") && unicode.IsDigit(next) {
-			b.WriteString(apart)
+		if word && strings.ContainsRune("@#!$%~:", r) || r == '&' && unicode.IsDigit(next) ||
+			next == '.' && strings.HasSuffix(strings.ToLower(string(rs[max(0, i-2):i+1])), "www") ||
+			r == '-' && i >= 2 && strings.EqualFold(string(rs[i-2:i]), "gh") &&
+				unicode.IsDigit(next) {
+			b.WriteString(separator)
 		}
 	}
 	return b.String()
 }
 
-// placed tells whether digits behind a colon are those of a line or column, or of a clock, not of a sign such as :100:.
-func placed(rs []rune) bool {
+// isPosition reports whether the digits behind a colon are a line, a column or minutes, and not
+// part of a sign such as :100:.
+func isPosition(rs []rune) bool {
 	i := 0
 	for i < len(rs) && unicode.IsDigit(rs[i]) {
 		i++

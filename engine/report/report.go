@@ -2,8 +2,8 @@
 // for programs, as SARIF for code-scanning sites, as Markdown for reviews.
 //
 // It knows findings and cautions, never how they were found. One walk over a run (Write) calls the
-// parts of a format in their order: the prelude first, with the cautions at its head, and the totals
-// last. Texts from a file are made safe before they are printed.
+// parts of a format in their order: the prelude first, with the cautions at its head, and the
+// totals last. Texts from a file are made safe before they are printed.
 package report
 
 import (
@@ -19,7 +19,8 @@ import (
 // totals gives the closing line, the same numbers in every format.
 func totals(t finding.Totals) string {
 	text := fmt.Sprintf("%s, %s: %d stop, %d risk, %d note, %d unsure, %d waived",
-		Count(t.Formulas, "formula"), Count(t.Rules, "rule"), t.Stop, t.Risk, t.Note, t.Unsure, t.Waived)
+		Count(t.Formulas, "formula"), Count(t.Rules,
+			"rule"), t.Stop, t.Risk, t.Note, t.Unsure, t.Waived)
 	if t.Backlog > 0 {
 		text += fmt.Sprintf(", %d in the backlog", t.Backlog)
 	}
@@ -37,7 +38,7 @@ func Count(n int, noun string) string {
 	return fmt.Sprintf("%d %ss", n, noun)
 }
 
-// word is what a finding is called in print: its level when it is flagged, else its answer.
+// word is the word for a finding in print: its level when it is flagged, else its answer.
 func word(f *finding.Finding) string {
 	if f.Answer == finding.Flagged {
 		return f.Level.String()
@@ -45,15 +46,15 @@ func word(f *finding.Finding) string {
 	return f.Answer.String()
 }
 
-// who gives the file and line that something was said at.
-func who(p source.Place) string { return fmt.Sprintf("%s:%d", fileName(p), p.Line()) }
+// fileLine gives the file and line of a place: "house.hcl:3".
+func fileLine(p source.Place) string { return fmt.Sprintf("%s:%d", fileName(p), p.Line()) }
 
-// reason gives a house's reason in one line, ready to stand before a full stop or a comma.
+// reason gives a house's reason in one line, without its final stop.
 func reason(because string) string {
 	return strings.TrimRight(strings.Join(strings.Fields(because), " "), ".")
 }
 
-// until says how long a waiver holds; nothing where it has no end.
+// until gives the last day of a waiver, after a comma; "" where it has none.
 func until(f *finding.Finding) string {
 	if f.Until == "" {
 		return ""
@@ -68,8 +69,8 @@ func fileName(p source.Place) string {
 	return p.File.Name
 }
 
-// lines prints one line a caution and one a finding, in the GNU form "file:line:column: level: text",
-// by which editors find the place.
+// lines prints one line a caution and one a finding, in the GNU form "file:line:column: level:
+// text", by which editors find the place.
 type lines struct{ *bufio.Writer } // line by line: a large collection has some hundred thousand
 
 func newLines(out io.Writer, _ Options) Writer { return lines{bufio.NewWriter(out)} }
@@ -78,7 +79,8 @@ func (b lines) Begin(Head) {}
 
 func (b lines) Cautions(c *Cautions) {
 	for _, one := range c.List {
-		fmt.Fprintf(b, "%s: caution: %s\n", source.Safe(one.Place.String()), source.Safe(one.Whole()))
+		fmt.Fprintf(b, "%s: caution: %s\n", source.Safe(one.Place.String()),
+			source.Safe(one.Whole()))
 	}
 }
 
@@ -104,8 +106,9 @@ func (b lines) Unchecked(list []finding.Unchecked) {
 
 func (b lines) Loosened(list []finding.Loosened) {
 	for _, l := range list {
-		fmt.Fprintf(b, "%s: loosened: food safety: %s is %s, and was %s [%s] (because %s, %s)\n", source.Safe(l.Place.String()), source.Safe(l.What), l.To, l.From, l.Rule,
-			source.Safe(reason(l.Because)), source.Safe(who(l.Place)))
+		fmt.Fprintf(b, "%s: loosened: food safety: %s is %s, and was %s [%s] (because %s, %s)\n",
+			source.Safe(l.Place.String()), source.Safe(l.What), l.To, l.From, l.Rule,
+			source.Safe(reason(l.Because)), source.Safe(fileLine(l.Place)))
 	}
 }
 
@@ -125,8 +128,8 @@ func (b lines) Totals(t finding.Totals) { fmt.Fprintf(b, "forebake: %s\n", total
 
 func (b lines) End() error { return b.Flush() }
 
-// line prints a finding in one line. A food-safety finding that a house sets aside keeps its level in
-// the line, so that a reader who skips waived findings does not skip it.
+// line prints a finding in one line. A food-safety finding that a house sets aside keeps its level
+// in the line, so that a reader who skips waived findings does not skip it.
 func line(f *finding.Finding) string {
 	level, text := word(f), f.Text
 	if f.Answer == finding.Waived && f.Safety {
@@ -135,12 +138,14 @@ func line(f *finding.Finding) string {
 	if f.Doubt {
 		text += " " + doubt(f)
 	}
-	out := fmt.Sprintf("%s: %s: %s [%s]", source.Safe(f.Place.String()), level, source.Safe(text), f.Rule)
+	out := fmt.Sprintf("%s: %s: %s [%s]", source.Safe(f.Place.String()), level, source.Safe(text),
+		f.Rule)
 	if f.Answer == finding.Waived {
-		out += fmt.Sprintf(" (because %s%s, %s)", source.Safe(reason(f.Because)), source.Safe(until(f)), source.Safe(who(f.By)))
+		out += fmt.Sprintf(" (because %s%s, %s)", source.Safe(reason(f.Because)),
+			source.Safe(until(f)), source.Safe(fileLine(f.By)))
 	}
 	return out
 }
 
-// doubt says why a finding is flagged that is not certain.
+// doubt says what left open a finding that is flagged in doubt.
 func doubt(f *finding.Finding) string { return "Not ruled out: " + f.Reason + "." }

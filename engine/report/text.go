@@ -12,12 +12,13 @@ import (
 	"forebake/engine/source"
 )
 
-// palette colours the words of a level; without colour each is the word itself.
+// palette gives each level its colour.
 type palette struct{ stop, risk, note, unsure, bold, faint *color.Color }
 
 func newPalette(on bool) palette {
 	p := palette{
-		stop: color.New(color.FgRed, color.Bold), risk: color.New(color.FgYellow, color.Bold), note: color.New(color.FgBlue),
+		stop: color.New(color.FgRed, color.Bold), risk: color.New(color.FgYellow,
+			color.Bold), note: color.New(color.FgBlue),
 		unsure: color.New(color.FgMagenta), bold: color.New(color.Bold), faint: color.New(color.Faint),
 	}
 	for _, c := range []*color.Color{p.stop, p.risk, p.note, p.unsure, p.bold, p.faint} {
@@ -42,7 +43,8 @@ func (p palette) level(f *finding.Finding) *color.Color {
 	return p.unsure
 }
 
-// text prints for people: the prelude, then each formula with what was found in it, then the totals.
+// text prints for people: the prelude, then each formula with what was found in it, then the
+// totals.
 type text struct {
 	strings.Builder
 	palette
@@ -122,9 +124,12 @@ func (t *text) SetAside(list []*finding.Finding) {
 	}
 	t.heading("Food safety, set aside by the house")
 	for _, f := range list {
-		t.paragraph(fmt.Sprintf("%s %s (%s), line %d, %s", t.stop.Sprint("waived "+f.Level.String()), source.Safe(f.Formula), source.Safe(fileName(f.Place)), f.Place.Line(), source.Safe(f.Subject)), "  ", indent)
+		word := t.stop.Sprint("waived " + f.Level.String())
+		t.paragraph(fmt.Sprintf("%s %s (%s), line %d, %s", word, source.Safe(f.Formula),
+			source.Safe(fileName(f.Place)), f.Place.Line(), source.Safe(f.Subject)), "  ", indent)
 		t.body(f, false)
-		t.paragraph(fmt.Sprintf("Set aside at %s%s, because %s.", source.Safe(who(f.By)), source.Safe(until(f)), source.Safe(reason(f.Because))), indent, indent)
+		t.paragraph(fmt.Sprintf("Set aside at %s%s, because %s.", source.Safe(fileLine(f.By)),
+			source.Safe(until(f)), source.Safe(reason(f.Because))), indent, indent)
 		t.paragraph("Rule: "+f.Rule, indent, indent)
 		t.WriteString("\n")
 	}
@@ -132,7 +137,8 @@ func (t *text) SetAside(list []*finding.Finding) {
 
 func (t *text) Unchecked(list []finding.Unchecked) {
 	for _, u := range list {
-		t.paragraph(t.stop.Sprint(upperFirst(source.Safe(u.Text())))+" ("+source.Safe(who(u.Place))+").", "", "  ")
+		word := t.stop.Sprint(upperFirst(source.Safe(u.Text())))
+		t.paragraph(word+" ("+source.Safe(fileLine(u.Place))+").", "", "  ")
 		t.WriteString("\n")
 	}
 }
@@ -143,7 +149,9 @@ func (t *text) Loosened(list []finding.Loosened) {
 	}
 	t.heading("Food safety, made less strict by the house")
 	for _, l := range list {
-		t.paragraph(fmt.Sprintf("%s: %s is %s, and was %s (%s), because %s.", l.Rule, source.Safe(l.What), l.To, l.From, source.Safe(who(l.Place)), source.Safe(reason(l.Because))), "  ", "    ")
+		t.paragraph(fmt.Sprintf("%s: %s is %s, and was %s (%s), because %s.", l.Rule,
+			source.Safe(l.What), l.To, l.From, source.Safe(fileLine(l.Place)),
+			source.Safe(reason(l.Because))), "  ", "    ")
 	}
 	t.WriteString("\n")
 }
@@ -152,7 +160,8 @@ func (t *text) Findings(f *Found) {
 	t.any = len(f.All()) > 0
 	formulas, houses, clear := f.Groups()
 	for _, g := range formulas {
-		t.WriteString(t.bold.Sprint(source.Safe(g.Name)) + t.faint.Sprintf("  (%s)", source.Safe(g.File)) + ": " + tally(g.List) + "\n")
+		t.WriteString(t.bold.Sprint(source.Safe(g.Name)) +
+			t.faint.Sprintf("  (%s)", source.Safe(g.File)) + ": " + tally(g.List) + "\n")
 		t.couldHurt(g.List)
 		t.WriteString("\n")
 		t.findings(g.List)
@@ -165,7 +174,8 @@ func (t *text) Findings(f *Found) {
 		for i, name := range clear {
 			clear[i] = source.Safe(name)
 		}
-		t.paragraph(t.bold.Sprint("Nothing found in ")+Count(len(clear), "formula")+": "+strings.Join(clear, "; ")+".", "", "  ")
+		t.paragraph(t.bold.Sprint("Nothing found in ")+Count(len(clear),
+			"formula")+": "+strings.Join(clear, "; ")+".", "", "  ")
 		t.WriteString("\n")
 	}
 }
@@ -178,12 +188,14 @@ func (t *text) Notices(list []string) {
 
 func (t *text) Totals(sum finding.Totals) {
 	if t.any {
-		t.paragraph("forebake why RULE"+source.Safe(t.head.House)+" tells a rule's source and limits, and how a house changes them.", "", "")
+		t.paragraph("forebake why RULE"+source.Safe(t.head.House)+" tells a rule's source and "+
+			"limits, and how a house changes them.", "", "")
 	}
 	t.WriteString(totals(sum) + ".\n")
 }
 
-// couldHurt names the food-safety findings of a formula in a line of their own, ahead of the others.
+// couldHurt names the food-safety findings of a formula in a line of their own, ahead of the
+// others.
 func (t *text) couldHurt(list []*finding.Finding) {
 	var parts []string
 	for _, f := range list {
@@ -192,7 +204,8 @@ func (t *text) couldHurt(list []*finding.Finding) {
 		}
 	}
 	if len(parts) > 0 {
-		t.paragraph(t.stop.Sprint("Could hurt someone:")+" "+strings.Join(parts, ", ")+".", "", "  ")
+		t.paragraph(t.stop.Sprint("Could hurt someone:")+" "+strings.Join(parts, ", ")+".", "",
+			"  ")
 	}
 }
 
@@ -221,11 +234,13 @@ func (t *text) findings(list []*finding.Finding) {
 // whole in the prelude.
 func (t *text) waived(list []*finding.Finding) {
 	for _, f := range list {
-		says := fmt.Sprintf("set aside at %s%s, because %s", who(f.By), until(f), reason(f.Because))
+		says := fmt.Sprintf("set aside at %s%s, because %s", fileLine(f.By), until(f),
+			reason(f.Because))
 		if f.Safety {
-			says = "food safety, set aside at " + who(f.By) + "; see above"
+			says = "food safety, set aside at " + fileLine(f.By) + "; see above"
 		}
-		t.paragraph(fmt.Sprintf("%s line %d, %s: %s, %s.", t.palette.unsure.Sprint("waived"), f.Place.Line(), source.Safe(f.Subject), f.Rule, source.Safe(says)), "  ", indent)
+		t.paragraph(fmt.Sprintf("%s line %d, %s: %s, %s.", t.palette.unsure.Sprint("waived"),
+			f.Place.Line(), source.Safe(f.Subject), f.Rule, source.Safe(says)), "  ", indent)
 	}
 	if len(list) > 0 {
 		t.WriteString("\n")
@@ -249,9 +264,11 @@ func tally(list []*finding.Finding) string {
 
 const indent = "        "
 
-// finding prints one finding. reasoned reports that an earlier one has given the reason of the rule.
+// finding prints one finding. reasoned reports that an earlier one has given the reason of the
+// rule.
 func (t *text) finding(f *finding.Finding, reasoned bool) {
-	fmt.Fprintf(t, "  %s line %d, %s\n", t.level(f).Sprintf("%-5s", word(f)), f.Place.Line(), source.Safe(f.Subject))
+	fmt.Fprintf(t, "  %s line %d, %s\n", t.level(f).Sprintf("%-5s", word(f)), f.Place.Line(),
+		source.Safe(f.Subject))
 	t.body(f, reasoned)
 	t.paragraph("Rule: "+f.Rule, indent, indent)
 	t.WriteString("\n")
@@ -274,8 +291,8 @@ func (t *text) body(f *finding.Finding, reasoned bool) {
 	}
 }
 
-// figures lists the figures of a finding: numbers, limits, and texts. A plain yes or no is left out:
-// the finding's text says it.
+// figures lists the figures of a finding: numbers, limits, and texts. A plain yes or no is left
+// out: the finding's text says it.
 func figures(f *finding.Finding) string {
 	var parts, limits []string
 	for _, g := range f.Figures {
@@ -295,7 +312,8 @@ func figures(f *finding.Finding) string {
 	return strings.Join(append(parts, limits...), "; ")
 }
 
-// unsure folds the answers that wait for the same thing: one line says what is missing, the next which rules wait.
+// unsure groups the unsure answers by the figure that they lack: one line names the figure, the
+// next the rules.
 func (t *text) unsure(list []*finding.Finding) {
 	type group struct {
 		first *finding.Finding
@@ -315,9 +333,11 @@ func (t *text) unsure(list []*finding.Finding) {
 	}
 	for _, g := range groups {
 		sort.Strings(g.rules)
-		fmt.Fprintf(t, "  %s line %d, %s\n", t.palette.unsure.Sprint("unsure"), g.first.Place.Line(), source.Safe(g.first.Subject))
+		fmt.Fprintf(t, "  %s line %d, %s\n", t.palette.unsure.Sprint("unsure"),
+			g.first.Place.Line(), source.Safe(g.first.Subject))
 		t.paragraph(upperFirst(source.Safe(g.first.Reason))+".", indent, indent)
-		t.paragraph("Cannot be answered until then: "+strings.Join(g.rules, ", ")+" ("+Count(len(g.rules), "rule")+").", indent, indent)
+		t.paragraph("Cannot be answered until then: "+strings.Join(g.rules,
+			", ")+" ("+Count(len(g.rules), "rule")+").", indent, indent)
 		t.WriteString("\n")
 	}
 }
@@ -329,12 +349,13 @@ func upperFirst(s string) string {
 	return strings.ToUpper(s[:1]) + s[1:]
 }
 
-// paragraph wraps a text to the width, coloured or not at the same words. Words are never cut.
+// paragraph wraps a text to the width, at the same words with colour and without. Words are never
+// cut.
 func (t *text) paragraph(s, first, rest string) {
 	line := first
 	empty := true
 	for _, word := range strings.Fields(s) {
-		if !empty && room(line)+1+room(word) > t.width {
+		if !empty && columns(line)+1+columns(word) > t.width {
 			t.WriteString(strings.TrimRight(line, " ") + "\n")
 			line, empty = rest, true
 		}
@@ -347,8 +368,8 @@ func (t *text) paragraph(s, first, rest string) {
 	t.WriteString(strings.TrimRight(line, " ") + "\n")
 }
 
-// room counts the letters of a text; the codes of colours take none.
-func room(s string) int {
+// columns counts the letters of a text without its colour codes.
+func columns(s string) int {
 	n, code := 0, false
 	for _, r := range s {
 		switch {

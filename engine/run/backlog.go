@@ -19,7 +19,8 @@ func ReadBacklog(path string, texts source.Texts) (*backlog.List, source.Problem
 	text, err := texts.Read(path, backlogFile)
 	switch {
 	case errors.Is(err, fs.ErrNotExist):
-		return nil, source.Problems{{Text: fmt.Sprintf("%s: no such file; forebake check --write-backlog %s makes it", path, path)}}
+		return nil, source.Problems{{Text: fmt.Sprintf("%s: no such file; forebake check "+
+			"--write-backlog %s makes it", path, path)}}
 	case err != nil:
 		return nil, source.Problems{{Text: fmt.Sprintf("%s: %s", path, err)}}
 	}
@@ -41,14 +42,17 @@ func (r *Result) cover(list *backlog.List) {
 		gone[f] = true
 	}
 	for i := range r.Files {
-		r.Files[i].Findings = slices.DeleteFunc(r.Files[i].Findings, func(f *finding.Finding) bool { return gone[f] })
+		list := &r.Files[i].Findings
+		*list = slices.DeleteFunc(*list, func(f *finding.Finding) bool { return gone[f] })
 	}
 	for _, e := range cleared {
 		times := ""
 		if e.Times > 1 {
 			times = fmt.Sprintf(", %d times", e.Times)
 		}
-		r.Notices = append(r.Notices, fmt.Sprintf("%s: cleared: %s on %s of %q%s; --write-backlog takes it off the list", e.Place, e.Rule, e.Subject, e.Formula, times))
+		r.Notices = append(r.Notices,
+			fmt.Sprintf("%s: cleared: %s on %s of %q%s; --write-backlog takes it off the list",
+				e.Place, e.Rule, e.Subject, e.Formula, times))
 	}
 }
 

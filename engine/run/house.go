@@ -169,13 +169,14 @@ func (h *Houses) readHouse(path string, chain []string) (*house.House, source.Pr
 		return nil, source.Problems{{Text: fmt.Sprintf("%s: %s", name, err)}}
 	}
 	chain = append(chain, name)
-	return house.Read(source.New(name, text), func(like string, at source.Place) (*house.House, source.Problems) {
-		other, fault := likeFile(path, like, chain)
-		if fault != "" {
-			return nil, source.Problems{{Place: at, Text: fault}}
-		}
-		return h.readHouse(other, chain)
-	})
+	return house.Read(source.New(name, text),
+		func(like string, at source.Place) (*house.House, source.Problems) {
+			other, fault := likeFile(path, like, chain)
+			if fault != "" {
+				return nil, source.Problems{{Place: at, Text: fault}}
+			}
+			return h.readHouse(other, chain)
+		})
 }
 
 // likeFile finds the house file that a like in the house file at path names, or says why it cannot
@@ -192,15 +193,18 @@ func likeFile(path, like string, chain []string) (file, fault string) {
 	}
 	shown := filepath.ToSlash(file)
 	if err != nil || info.IsDir() {
-		return "", fmt.Sprintf("no house file at %s; like names one, such as \"../house.hcl\"", shown)
+		return "", fmt.Sprintf("no house file at %s; like names one, such as \"../house.hcl\"",
+			shown)
 	}
 	for _, before := range chain {
 		if was, err := os.Stat(filepath.FromSlash(before)); err == nil && os.SameFile(was, info) {
-			return "", "houses that are like each other in a circle: " + strings.Join(append(chain, shown), ", ") + "; take one like out"
+			return "", "house files include each other in a circle: " +
+				strings.Join(append(chain, shown), ", ") + "; take out one like"
 		}
 	}
 	if len(chain) >= MaxJoined {
-		return "", fmt.Sprintf("%d houses stand upon each other; %d is the most", len(chain)+1, MaxJoined)
+		return "", fmt.Sprintf("%d house files include each other by like; %d is the most", len(chain)+1,
+			MaxJoined)
 	}
 	return file, ""
 }

@@ -35,7 +35,8 @@ func Inputs(paths []string) []Input {
 		info, err := os.Stat(path)
 		switch {
 		case err != nil:
-			l.fail(path, ": no such file or folder; name a formula file, or a folder that holds some")
+			l.fail(path,
+				": no such file or folder; name a formula file, or a folder that holds some")
 		case info.IsDir():
 			l.folder(path)
 		default:
@@ -62,7 +63,8 @@ func (l *lister) add(path, folder string) {
 	if !has {
 		i = len(l.inputs)
 		l.at[path] = i
-		l.inputs = append(l.inputs, Input{Name: filepath.ToSlash(path), Path: path, Dir: filepath.Dir(path), Found: true})
+		l.inputs = append(l.inputs,
+			Input{Name: filepath.ToSlash(path), Path: path, Dir: filepath.Dir(path), Found: true})
 	}
 	in := &l.inputs[i]
 	if folder == "" {
@@ -78,7 +80,8 @@ func (l *lister) folder(path string) {
 		hidden := strings.HasPrefix(filepath.Base(p), ".") && p != path
 		switch {
 		case err != nil:
-			l.inputs = append(l.inputs, Input{Name: filepath.ToSlash(p), Dir: ".", Fault: err.Error()})
+			l.inputs = append(l.inputs,
+				Input{Name: filepath.ToSlash(p), Dir: ".", Fault: err.Error()})
 		case d.IsDir() && hidden:
 			return filepath.SkipDir
 		case !d.IsDir() && !hidden && strings.HasSuffix(p, ".hcl") && d.Name() != house.FileName:
@@ -92,7 +95,8 @@ func (l *lister) folder(path string) {
 	}
 }
 
-const noFormulas = ": no formulas in this folder; a formula file ends in .hcl and holds formula \"name\" { ... }"
+const noFormulas = ": no formulas in this folder; a formula file ends in .hcl and holds formula " +
+	"\"name\" { ... }"
 
 // emptyFolders lists the folders in which every file that was found was skipped.
 func emptyFolders(files []File) []string {

@@ -73,7 +73,8 @@ func (w *worker) file(in Input) File {
 	}
 	if len(out.Findings) > rule.MaxFindings {
 		return File{Input: in, House: out.House, problems: source.Problems{{Place: list[0].Place,
-			Text: fmt.Sprintf("more than %d findings in one file; give its formulas files of their own, or see with check --timing which rule looks at so much", rule.MaxFindings)}}}
+			Text: fmt.Sprintf("more than %d findings in one file; give its formulas files of "+
+				"their own, or see with check --timing which rule looks at so much", rule.MaxFindings)}}}
 	}
 	return out
 }

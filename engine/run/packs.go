@@ -49,7 +49,8 @@ func (h *Houses) readPacks(in *house.House, trials bool) ([]*rule.Pack, source.P
 	var wait sync.WaitGroup
 	for i, n := range named {
 		wait.Go(func() {
-			packs[i], faults[i] = h.readPack(n, rule.Options{Trials: trials, Formula: in.FormulaOptions(), Version: h.Version})
+			packs[i], faults[i] = h.readPack(n,
+				rule.Options{Trials: trials, Formula: in.FormulaOptions(), Version: h.Version})
 		})
 	}
 	wait.Wait()
@@ -67,11 +68,13 @@ func (h *Houses) readPack(n house.Named, o rule.Options) (*rule.Pack, source.Pro
 		return nil, source.Problems{{Place: n.Place, Text: text}}
 	}
 	if strings.HasPrefix(n.Name, "./") || strings.HasPrefix(n.Name, "../") {
-		path := filepath.Join(filepath.Dir(filepath.FromSlash(n.Place.File.Name)), filepath.FromSlash(n.Name))
+		path := filepath.Join(filepath.Dir(filepath.FromSlash(n.Place.File.Name)),
+			filepath.FromSlash(n.Name))
 		files, err := h.packFiles(path)
 		switch {
 		case errors.Is(err, fs.ErrNotExist) || err == nil && len(files) == 0:
-			return fault(fmt.Sprintf("no pack at %s: name a rule file, or a folder that holds some (*.hcl)", filepath.ToSlash(path)))
+			return fault(fmt.Sprintf("no pack at %s: name a rule file, or a folder that holds "+
+				"some (*.hcl)", filepath.ToSlash(path)))
 		case err != nil:
 			return fault(err.Error())
 		}
@@ -82,7 +85,8 @@ func (h *Houses) readPack(n house.Named, o rule.Options) (*rule.Pack, source.Pro
 	}
 	text, err := fs.ReadFile(h.Shipped, n.Name+".hcl")
 	if err != nil {
-		return fault(reading.UnknownText("pack", n.Name, "the program", PackNames(h.Shipped)) + "; a pack of your own starts with \"./\"")
+		return fault(reading.UnknownText("pack", n.Name, "the program", PackNames(h.Shipped)) +
+			"; a pack of your own starts with \"./\"")
 	}
 	o.Shipped = true
 	return rule.Read(n.Name, []*source.File{source.New("rules/"+n.Name+".hcl", text)}, o)

@@ -34,10 +34,13 @@ var owners = map[string]owner{
 
 // misplaced says, by the owner of a block, where the block belongs; %s is its type.
 var misplaced = map[owner]string{
-	ofRules:   "this file holds rules, not formulas; name it under packs in house.hcl, and run forebake trial",
+	ofRules: "this file holds rules, not formulas; name it under packs in house.hcl, and run " +
+		"forebake trial",
 	ofBacklog: "this is a backlog, not a formula; give it to a check with --backlog",
-	ofHouse:   "this is a house file, not a formula; it is found by itself when a formula beside or below it is checked",
-	inHouse:   "%s is a block of the house file: write it in house.hcl, inside house \"our kitchen\" { ... }",
+	ofHouse: "this is a house file, not a formula; it is found by itself when a formula beside " +
+		"or below it is checked",
+	inHouse: "%s is a block of the house file: write it in house.hcl, inside house \"our " +
+		"kitchen\" { ... }",
 }
 
 // document is one input as it was opened: its text with its syntax tree.
@@ -94,7 +97,8 @@ func (h *Houses) text(in *Input) (*source.File, error) {
 }
 
 func holdsFormulas(body *hclsyntax.Body) bool {
-	return slices.ContainsFunc(body.Blocks, func(b *hclsyntax.Block) bool { return b.Type == "formula" })
+	isFormula := func(b *hclsyntax.Block) bool { return b.Type == "formula" }
+	return slices.ContainsFunc(body.Blocks, isFormula)
 }
 
 // Judges reports whether a file holds something that formulas are judged by (rules, a house, a
@@ -124,7 +128,8 @@ func ReadFormulas(f *source.File, h *house.House) ([]*formula.Formula, source.Pr
 	return formulasOf(f, body, h.FormulaOptions())
 }
 
-func formulasOf(f *source.File, body *hclsyntax.Body, o formula.Options) ([]*formula.Formula, source.Problems) {
+func formulasOf(f *source.File, body *hclsyntax.Body, o formula.Options) (
+	[]*formula.Formula, source.Problems) {
 	r := &reading.Reader{File: f}
 	for _, b := range body.Blocks {
 		if o := owners[b.Type]; o != ofFormulas {
@@ -141,7 +146,9 @@ func formulasOf(f *source.File, body *hclsyntax.Body, o formula.Options) ([]*for
 		one := formula.Read(r, b, o)
 		for _, other := range out {
 			if other.Name == one.Name {
-				r.Fault(one.Place, "two formulas are named %q; the other is at line %d; give one of them another name",
+				r.Fault(one.Place,
+					"two formulas are named %q; the other is at line %d; give one of them "+
+						"another name",
 					source.Safe(one.Name), other.Place.Line())
 			}
 		}

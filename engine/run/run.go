@@ -50,9 +50,12 @@ func Do(h *Houses, inputs []Input, o Options) *Result {
 	for i := range order {
 		order[i] = i
 	}
-	slices.SortStableFunc(order, func(a, b int) int { return strings.Compare(inputs[a].Name, inputs[b].Name) })
+	slices.SortStableFunc(order, func(a, b int) int {
+		return strings.Compare(inputs[a].Name, inputs[b].Name)
+	})
 
-	res := &Result{Files: make([]File, len(inputs)), failAt: map[string]finding.Level{}, backlog: o.Backlog}
+	res := &Result{Files: make([]File, len(inputs)), failAt: map[string]finding.Level{},
+		backlog: o.Backlog}
 	crew := make([]*worker, Crew(o.Workers, len(inputs)))
 	for k := range crew {
 		crew[k] = &worker{houses: h, keep: o.Keep, judge: rule.NewJudge()}
@@ -60,7 +63,9 @@ func Do(h *Houses, inputs []Input, o Options) *Result {
 			crew[k].clock = &clock{times: map[string]*finding.RuleTime{}}
 		}
 	}
-	Each(len(inputs), len(crew), func(k, i int) { res.Files[order[i]] = crew[k].file(inputs[order[i]]) })
+	Each(len(inputs), len(crew), func(k, i int) {
+		res.Files[order[i]] = crew[k].file(inputs[order[i]])
+	})
 	res.Times = timesOf(crew)
 	for _, i := range order {
 		res.add(&res.Files[i])
@@ -120,7 +125,9 @@ func (r *Result) waive(order []int, today time.Time) {
 			houses = append(houses, l)
 		}
 	}
-	slices.SortFunc(houses, func(a, b *Loaded) int { return strings.Compare(a.House.File.Name, b.House.File.Name) })
+	slices.SortFunc(houses, func(a, b *Loaded) int {
+		return strings.Compare(a.House.File.Name, b.House.File.Name)
+	})
 	for _, l := range houses {
 		r.Loosened = append(r.Loosened, l.Rules.Loosened...)
 		r.Unchecked = append(r.Unchecked, l.Unchecked...)
@@ -184,7 +191,12 @@ func (r *Result) HouseFiles() []string {
 // Failed reports whether a flagged finding stands at or above the failing level: that of its house,
 // or override when it is not nil.
 func (r *Result) Failed(override *finding.Level) bool {
-	return slices.ContainsFunc(r.Findings, func(f *finding.Finding) bool { return r.Fails(f, override) })
+	for _, f := range r.Findings {
+		if r.Fails(f, override) {
+			return true
+		}
+	}
+	return false
 }
 
 // Fails reports whether a finding fails the run.
