@@ -15,8 +15,6 @@ import (
 
 	"forebake/engine/backlog"
 	"forebake/engine/finding"
-	"forebake/engine/formula"
-	"forebake/engine/house"
 	"forebake/engine/reading"
 	"forebake/engine/rule"
 	"forebake/engine/run"
@@ -65,11 +63,6 @@ func New() *Engine {
 // Inputs turns the paths of a command into inputs.
 func Inputs(paths []string) []Input { return run.Inputs(paths) }
 
-// ReadFormulas reads the formulas of one file. They are usable only when there are no problems.
-func ReadFormulas(f *source.File, h *house.House) ([]*formula.Formula, source.Problems) {
-	return run.ReadFormulas(f, h)
-}
-
 // ShippedPacks lists the packs in the program, in order of name. The cautions are no pack.
 func ShippedPacks() []string { return run.PackNames(rules.Files) }
 
@@ -101,9 +94,6 @@ func (e *Engine) ReadBacklog(path string) (*backlog.List, source.Problems) {
 	return run.ReadBacklog(path, e.Texts)
 }
 
-// Load gives the house of a folder, with its packs. Loading it again costs nothing.
-func (e *Engine) Load(dir string) (*Loaded, source.Problems) { return e.ready().Load(dir) }
-
 // HouseAt finds the house file that a path names: a house file itself, or the nearest one upward
 // from a folder, "" where there is none.
 func HouseAt(path string) (string, error) {
@@ -118,14 +108,24 @@ func HouseAt(path string) (string, error) {
 	return filepath.Clean(path), nil
 }
 
-// LoadHouse gives the house of a house file, as HouseAt names it, with its packs.
-func (e *Engine) LoadHouse(file string) (*Loaded, source.Problems) {
+// Load gives the house that a path names, as HouseAt finds it, with its packs. Loading it again
+// costs nothing.
+func (e *Engine) Load(path string) (*Loaded, source.Problems) {
+	file, err := HouseAt(path)
+	if err != nil {
+		return nil, source.Problems{{Text: err.Error()}}
+	}
 	return e.ready().LoadFile(file)
 }
 
-// Trials runs the trials of the packs of a house, or of the packs that are named.
-func (e *Engine) Trials(houseFile string, names []string) (rule.TrialReport, source.Problems) {
-	l, problems := e.ready().LoadTrials(houseFile)
+// Trials runs the trials of the packs of the house that a path names, or of those of its packs that
+// are named.
+func (e *Engine) Trials(path string, names []string) (rule.TrialReport, source.Problems) {
+	file, err := HouseAt(path)
+	if err != nil {
+		return rule.TrialReport{}, source.Problems{{Text: err.Error()}}
+	}
+	l, problems := e.ready().LoadTrials(file)
 	if len(problems) > 0 {
 		return rule.TrialReport{}, problems
 	}

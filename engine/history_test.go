@@ -206,7 +206,7 @@ func BenchmarkHistory(b *testing.B) {
 		{"a tub in the cold", strings.Replace(fmt.Sprintf(sixStages, "pieces 80 g"), "slab 40 mm", "bowl", 1)},
 	} {
 		b.Run(bench.name, func(b *testing.B) {
-			list, problems := engine.ReadFormulas(source.New("f.hcl", []byte(bench.text)), house.Default())
+			list, problems := readFormulas(source.New("f.hcl", []byte(bench.text)), house.Default())
 			if len(problems) > 0 {
 				b.Fatal(problems)
 			}
@@ -242,7 +242,7 @@ func setupOf(f *formula.Formula) history.Setup {
 
 // BenchmarkHistoryFacts is all that the rules may ask of one dough's history, with the searches for times and thicknesses.
 func BenchmarkHistoryFacts(b *testing.B) {
-	list, problems := engine.ReadFormulas(source.New("f.hcl", fmt.Appendf(nil, sixStages, "pieces 80 g")), house.Default())
+	list, problems := readFormulas(source.New("f.hcl", fmt.Appendf(nil, sixStages, "pieces 80 g")), house.Default())
 	if len(problems) > 0 {
 		b.Fatal(problems)
 	}

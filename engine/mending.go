@@ -43,9 +43,6 @@ func (r *MendResult) Failed() bool {
 	return false
 }
 
-// Changed counts the files that would be written.
-func (r *MendResult) Changed() int { return len(r.rewrites) }
-
 // Mend looks for the changes that clear the findings of every formula of the inputs, and proves
 // them by a second run over the mended texts. It writes nothing.
 func (e *Engine) Mend(inputs []Input, taste bool) *MendResult {

@@ -40,6 +40,17 @@ func TestSuggest(t *testing.T) {
 	}
 }
 
+// changedFiles counts the files that a result would write.
+func changedFiles(res *engine.MendResult) int {
+	files := map[string]bool{}
+	for _, m := range res.Mendings {
+		if len(m.Changes) > 0 {
+			files[m.File] = true
+		}
+	}
+	return len(files)
+}
+
 // All formulas of a file are mended in one writing, in any number of workers the same; a file that changed meanwhile is refused.
 func TestMendFiles(t *testing.T) {
 	want := ""
@@ -56,8 +67,8 @@ func TestMendFiles(t *testing.T) {
 		e := engine.New()
 		e.Workers = workers
 		res := e.Mend(inputs, false)
-		if len(res.Problems) > 0 || len(res.Mendings) != 8 || res.Changed() != 4 {
-			t.Fatalf("%v, %d mendings, %d files", res.Problems, len(res.Mendings), res.Changed())
+		if len(res.Problems) > 0 || len(res.Mendings) != 8 || changedFiles(res) != 4 {
+			t.Fatalf("%v, %d mendings, %d files", res.Problems, len(res.Mendings), changedFiles(res))
 		}
 		if got := fmt.Sprintf("%+v", res.Mendings); want == "" {
 			want = got

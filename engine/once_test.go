@@ -86,13 +86,13 @@ func TestEachFileIsOpenedOnce(t *testing.T) {
 			}
 		}, append([]string{"a.hcl", "school/c.hcl", "school/house.hcl"}, houses...)},
 		{"mend", func(e *engine.Engine) {
-			if res := e.Mend(engine.Inputs(sound), false); res.Changed() != 2 {
-				t.Error(res.Problems, res.Changed())
+			if res := e.Mend(engine.Inputs(sound), false); changedFiles(res) != 2 {
+				t.Error(res.Problems, changedFiles(res))
 			}
 		}, soundFiles},
 		{"facts", func(e *engine.Engine) { e.Facts(engine.Inputs(sound), nil, true) }, soundFiles},
 		{"history", func(e *engine.Engine) { e.History(engine.Inputs(sound)) }, soundFiles},
-		{"why", func(e *engine.Engine) { e.LoadHouse("school/house.hcl") }, append([]string{"school/house.hcl"}, houses...)},
+		{"why", func(e *engine.Engine) { e.Load("school/house.hcl") }, append([]string{"school/house.hcl"}, houses...)},
 		{"trial", func(e *engine.Engine) { e.Trials("school/house.hcl", nil) }, append([]string{"school/house.hcl"}, houses...)},
 	} {
 		for _, workers := range []int{1, 4} {

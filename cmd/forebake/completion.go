@@ -87,8 +87,8 @@ func completeFormulas(_ *cobra.Command, _ []string, _ string) (
 // nothing: the verb itself says what is wrong with it.
 func completeRules(cmd *cobra.Command, args []string, word string) (
 	[]cobra.Completion, cobra.ShellCompDirective) {
-	l := quietHouse(cmd)
-	if l == nil || len(args) > 0 {
+	l, problems := engine.New().Load(housePath(cmd))
+	if len(problems) > 0 || len(args) > 0 {
 		return nil, cobra.ShellCompDirectiveNoFileComp
 	}
 	var about []string
@@ -103,8 +103,8 @@ func completeRules(cmd *cobra.Command, args []string, word string) (
 // completePacks completes the packs in force in the house that are not named yet.
 func completePacks(cmd *cobra.Command, args []string, word string) (
 	[]cobra.Completion, cobra.ShellCompDirective) {
-	l := quietHouse(cmd)
-	if l == nil {
+	l, problems := engine.New().Load(housePath(cmd))
+	if len(problems) > 0 {
 		return nil, cobra.ShellCompDirectiveNoFileComp
 	}
 	var names, about []string
@@ -114,19 +114,6 @@ func completePacks(cmd *cobra.Command, args []string, word string) (
 		}
 	}
 	return beginning(word, names, about), cobra.ShellCompDirectiveNoFileComp
-}
-
-// quietHouse gives the house that --house names; nil, without a word, where it cannot be read.
-func quietHouse(cmd *cobra.Command) *engine.Loaded {
-	file, err := houseFile(cmd)
-	if err != nil {
-		return nil
-	}
-	l, problems := engine.New().LoadHouse(file)
-	if len(problems) > 0 {
-		return nil
-	}
-	return l
 }
 
 // completeFacts completes a formula file first, and the names of figures after it.

@@ -1,12 +1,6 @@
 package main
 
-import (
-	"errors"
-
-	"github.com/spf13/cobra"
-
-	"forebake/engine"
-)
+import "github.com/spf13/cobra"
 
 // addHouse adds the flag --house to a verb.
 func addHouse(cmd *cobra.Command) {
@@ -14,27 +8,11 @@ func addHouse(cmd *cobra.Command) {
 		"`path` of the house file, or of a folder: then the nearest house file upward")
 }
 
-// houseFile finds the house file that --house names; "" where the folder has none.
-func houseFile(cmd *cobra.Command) (string, error) {
+// housePath is the path that --house names.
+func housePath(cmd *cobra.Command) string {
 	path, err := cmd.Flags().GetString("house")
-	if err != nil {
-		return "", err
+	if err != nil || path == "" {
+		return "."
 	}
-	if path == "" {
-		return "", errors.New("--house needs a path: a house file, or a folder")
-	}
-	return engine.HouseAt(path)
-}
-
-// loadHouse gives the house that --house names, with its rules.
-func loadHouse(cmd *cobra.Command) (*engine.Loaded, error) {
-	file, err := houseFile(cmd)
-	if err != nil {
-		return nil, err
-	}
-	l, problems := engine.New().LoadHouse(file)
-	if len(problems) > 0 {
-		return nil, complain(cmd, problems)
-	}
-	return l, nil
+	return path
 }

@@ -47,7 +47,7 @@ func TestReadmeSessions(t *testing.T) {
 				want = filled
 			}
 			if at, ok := matches(got, want); !ok {
-				t.Errorf("block %d, %q: README.md is not what the program prints; first difference at %q\nprogram:\n%s", i+1, command, at, got)
+				t.Errorf("block %d, %q: README.md is not what the program prints (-update fills in numbers); first difference at %q\nprogram:\n%s", i+1, command, at, got)
 			}
 		}
 	}

@@ -58,11 +58,11 @@ func TestScripts(t *testing.T) {
 var shippedCounts = func() func(t *testing.T) map[string]int {
 	count := sync.OnceValues(func() (map[string]int, error) {
 		e := engine.New()
-		l, problems := e.LoadHouse("")
+		l, problems := e.Load(os.TempDir())
 		if len(problems) > 0 {
 			return nil, problems
 		}
-		trials, problems := e.Trials("", nil)
+		trials, problems := e.Trials(os.TempDir(), nil)
 		counts := map[string]int{"RULES": len(l.Rules.Rules), "CAUTIONS": len(l.Rules.Cautions), "PACKS": len(engine.ShippedPacks()), "TRIALS": len(trials.Verdicts), "LIMITS": trials.Limits}
 		for _, p := range l.Rules.Packs {
 			counts["RULES_"+p.Name] = len(p.Rules)

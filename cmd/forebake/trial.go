@@ -17,11 +17,7 @@ func trialCommand() *cobra.Command {
 
 		ValidArgsFunction: completePacks,
 		RunE: func(cmd *cobra.Command, args []string) error {
-			house, err := houseFile(cmd)
-			if err != nil {
-				return err
-			}
-			rep, problems := engine.New().Trials(house, args)
+			rep, problems := engine.New().Trials(housePath(cmd), args)
 			if len(problems) > 0 {
 				return complain(cmd, problems)
 			}

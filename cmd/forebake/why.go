@@ -26,9 +26,9 @@ func whyCommand() *cobra.Command {
 			return nil
 		},
 		RunE: func(cmd *cobra.Command, args []string) error {
-			l, err := loadHouse(cmd)
-			if err != nil {
-				return err
+			l, problems := engine.New().Load(housePath(cmd))
+			if len(problems) > 0 {
+				return complain(cmd, problems)
 			}
 			card, err := engine.Card(l, args[0])
 			if err != nil {
@@ -61,9 +61,9 @@ func packsCommand() *cobra.Command {
 			if cmd.Flags().Changed("write") {
 				return writePacks(cmd, writeTo)
 			}
-			l, err := loadHouse(cmd)
-			if err != nil {
-				return err
+			l, problems := engine.New().Load(housePath(cmd))
+			if len(problems) > 0 {
+				return complain(cmd, problems)
 			}
 			if as == "markdown" {
 				return report.RulebookMarkdown(cmd.OutOrStdout(), engine.Rulebook(l))

@@ -9,7 +9,6 @@ import (
 	"github.com/hashicorp/hcl/v2/hclsyntax"
 
 	"forebake/engine/formula"
-	"forebake/engine/house"
 	"forebake/engine/reading"
 	"forebake/engine/source"
 )
@@ -119,15 +118,7 @@ func Judges(file *source.File) bool {
 	return judges
 }
 
-// ReadFormulas reads the formulas of one file. They are usable only when there are no problems.
-func ReadFormulas(f *source.File, h *house.House) ([]*formula.Formula, source.Problems) {
-	body, problems := source.Parse(f)
-	if len(problems) > 0 {
-		return nil, problems
-	}
-	return formulasOf(f, body, h.FormulaOptions())
-}
-
+// formulasOf reads the formulas of a file. They are usable only when there are no problems.
 func formulasOf(f *source.File, body *hclsyntax.Body, o formula.Options) (
 	[]*formula.Formula, source.Problems) {
 	r := &reading.Reader{File: f}
