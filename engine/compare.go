@@ -9,39 +9,60 @@ import (
 	"forebake/engine/formula"
 	"forebake/engine/quantity"
 	"forebake/engine/rule"
+	"forebake/engine/run"
 	"forebake/engine/source"
 )
 
-// comparedFacts are the figures that two doughs are told apart by, beside their ingredients.
-var comparedFacts = []string{"mass_g", "flour_g", "hydration_pct", "sugar_pct", "fat_pct", "egg_pct", "salt_pct", "yeast_pct", "prefermented_flour_pct", "solids_pct"}
+// comparedFacts are the figures of a dough that a comparison shows beside its ingredients.
+var comparedFacts = []string{"mass_g", "flour_g", "hydration_pct", "sugar_pct", "fat_pct",
+	"egg_pct", "salt_pct", "yeast_pct", "prefermented_flour_pct", "solids_pct"}
 
-// Compare sets the formulas of two files side by side: matched by name, or simply beside each other where each file holds
-// one. Names without a match are problems of nobody: they are given back to be told.
-func (e *Engine) Compare(a, b Input) (list []finding.Comparison, onlyA, onlyB []string, failAt finding.Level, problems source.Problems) {
-	one, la, problems := e.formulasOf(a)
-	two, lb, more := e.formulasOf(b)
-	if problems = append(problems, more...); len(problems) > 0 {
-		return nil, nil, nil, 0, problems
+// Comparison is what a comparison of two files found.
+type Comparison struct {
+	*Result
+	List         []finding.Comparison
+	OnlyA, OnlyB []string // formulas without a match in the other file
+}
+
+// Gains reports whether B gains a finding at or above the failing level of its house.
+func (c *Comparison) Gains() bool {
+	for _, one := range c.List {
+		for _, f := range one.Gained {
+			if c.Fails(f, nil) {
+				return true
+			}
+		}
 	}
+	return false
+}
+
+// Compare sets the formulas of two files side by side: those of one name, or the only two where
+// each file holds one. Nothing is compared where there are problems.
+func (e *Engine) Compare(a, b Input) *Comparison {
+	out := &Comparison{Result: e.do([]Input{a, b}, run.Options{Keep: true})}
+	if len(out.Problems) > 0 {
+		return out
+	}
+	fa, fb := &out.Files[0], &out.Files[1]
 	matched := map[*formula.Formula]bool{}
-	for _, f := range one {
-		match := named(two, f.Name)
-		if match == nil && len(one) == 1 && len(two) == 1 {
-			match = two[0]
+	for _, f := range fa.Models {
+		match := named(fb.Models, f.Name)
+		if match == nil && len(fa.Models) == 1 && len(fb.Models) == 1 {
+			match = fb.Models[0]
 		}
 		if match == nil {
-			onlyA = append(onlyA, f.Name)
+			out.OnlyA = append(out.OnlyA, f.Name)
 			continue
 		}
 		matched[match] = true
-		list = append(list, compared(f, match, la, lb))
+		out.List = append(out.List, compared(f, match, fa, fb))
 	}
-	for _, f := range two {
+	for _, f := range fb.Models {
 		if !matched[f] {
-			onlyB = append(onlyB, f.Name)
+			out.OnlyB = append(out.OnlyB, f.Name)
 		}
 	}
-	return list, onlyA, onlyB, lb.House.FailAt, nil
+	return out
 }
 
 func named(list []*formula.Formula, name string) *formula.Formula {
@@ -53,27 +74,17 @@ func named(list []*formula.Formula, name string) *formula.Formula {
 	return nil
 }
 
-func compared(a, b *formula.Formula, la, lb *Loaded) finding.Comparison {
+// compared sets two formulas side by side.
+func compared(a, b *formula.Formula, fa, fb *run.File) finding.Comparison {
 	out := finding.Comparison{A: a.Name, B: b.Name}
-	sa, sb := facts.NewSheet(a, la.House.Kitchen), facts.NewSheet(b, lb.House.Kitchen)
-	partners := map[*formula.Part]*formula.Part{}
+	sa, sb := facts.NewSheet(a, fa.House.House.Kitchen), facts.NewSheet(b, fb.House.House.Kitchen)
+	partners := partnersOf(a, b)
 	taken := map[*formula.Part]bool{}
-	for _, p := range a.Parts {
-		if q := b.PartNamed(p.Name); q != nil && q.Kind == p.Kind {
-			partners[p], taken[q] = q, true
-		}
-	}
-	for _, p := range a.Parts { // renamed: the first of its kind that is left
-		for _, q := range b.Parts {
-			if partners[p] == nil && !taken[q] && q.Kind == p.Kind {
-				partners[p], taken[q] = q, true
-			}
-		}
-	}
 	renamed := map[string]string{}
 	for _, p := range a.Parts {
 		q := partners[p]
 		if q != nil {
+			taken[q] = true
 			renamed[fmt.Sprintf("%s %q", q.Kind, q.Name)] = fmt.Sprintf("%s %q", p.Kind, p.Name)
 		}
 		out.Parts = append(out.Parts, comparedPart(p, q, sa, sb))
@@ -83,51 +94,78 @@ func compared(a, b *formula.Formula, la, lb *Loaded) finding.Comparison {
 			out.Parts = append(out.Parts, comparedPart(nil, q, sa, sb))
 		}
 	}
-	fa, fb := findingsOf(a, la), findingsOf(b, lb)
-	key := func(f *finding.Finding, rename bool) string {
-		subject := f.Subject
-		if rename {
-			for from, to := range renamed {
-				if strings.HasSuffix(subject, from) {
-					subject = strings.TrimSuffix(subject, from) + to
-					break
-				}
-			}
-		}
-		return f.Rule + "\x00" + f.Answer.String() + "\x00" + subject
-	}
-	count := map[string]int{}
-	for _, f := range fa {
-		count[key(f, false)]++
-	}
-	for _, f := range fb {
-		if k := key(f, true); count[k] > 0 {
-			count[k]--
-		} else {
-			out.Gained = append(out.Gained, f)
-		}
-	}
-	for _, f := range fa {
-		if k := key(f, false); count[k] > 0 {
-			count[k]--
-			out.Lost = append(out.Lost, f)
-		}
-	}
+	out.Gained, out.Lost = turnover(findingsOf(fa, a), findingsOf(fb, b), renamed)
 	return out
 }
 
-func findingsOf(f *formula.Formula, l *Loaded) []*finding.Finding {
-	s := facts.NewSheet(f, l.House.Kitchen)
-	j := rule.NewJudge()
-	j.Open(s)
+// partnersOf gives each part of a its partner in b: the part of its kind and name, else the first
+// of its kind that is left.
+func partnersOf(a, b *formula.Formula) map[*formula.Part]*formula.Part {
+	partners := map[*formula.Part]*formula.Part{}
+	taken := map[*formula.Part]bool{}
+	for _, p := range a.Parts {
+		if q := b.PartNamed(p.Name); q != nil && q.Kind == p.Kind {
+			partners[p], taken[q] = q, true
+		}
+	}
+	for _, p := range a.Parts {
+		for _, q := range b.Parts {
+			if partners[p] == nil && !taken[q] && q.Kind == p.Kind {
+				partners[p], taken[q] = q, true
+			}
+		}
+	}
+	return partners
+}
+
+// turnover gives the findings of b that a has not, and those of a that b has not. renamed gives,
+// for a part of b, its partner of another name in a.
+func turnover(a, b []*finding.Finding, renamed map[string]string) (
+	gained, lost []*finding.Finding) {
+	key := func(f *finding.Finding, subject string) string {
+		return f.Rule + "\x00" + f.Answer.String() + "\x00" + subject
+	}
+	inA := func(subject string) string {
+		for from, to := range renamed {
+			if strings.HasSuffix(subject, from) {
+				return strings.TrimSuffix(subject, from) + to
+			}
+		}
+		return subject
+	}
+	count := map[string]int{}
+	for _, f := range a {
+		count[key(f, f.Subject)]++
+	}
+	for _, f := range b {
+		if k := key(f, inA(f.Subject)); count[k] > 0 {
+			count[k]--
+		} else {
+			gained = append(gained, f)
+		}
+	}
+	for _, f := range a {
+		if k := key(f, f.Subject); count[k] > 0 {
+			count[k]--
+			lost = append(lost, f)
+		}
+	}
+	return gained, lost
+}
+
+// findingsOf gives the findings of one formula of a file, sorted.
+func findingsOf(file *run.File, f *formula.Formula) []*finding.Finding {
 	var out []*finding.Finding
-	for _, r := range l.Rules.Rules {
-		out = j.Findings(r, out)
+	for _, one := range file.Findings {
+		if one.Formula == f.Name {
+			out = append(out, one)
+		}
 	}
 	finding.Sort(out)
 	return out
 }
 
+// comparedPart sets a part of A beside its partner in B; one of them may be nil.
 func comparedPart(p, q *formula.Part, sa, sb *facts.Sheet) finding.ComparedPart {
 	out := finding.ComparedPart{Of: "weight"}
 	for _, part := range []*formula.Part{p, q} {
@@ -138,48 +176,65 @@ func comparedPart(p, q *formula.Part, sa, sb *facts.Sheet) finding.ComparedPart 
 			}
 		}
 	}
-	share := func(in *formula.Ingredient) string {
-		whole := in.Part.MassG
-		if out.Of == "flour" {
-			whole = in.Part.FlourG
-		}
-		switch {
-		case in.Amount.Open:
-			return "?"
-		case out.Of == "flour" && in.Amount.Set && in.Amount.Kind == quantity.Percent: // as written: it is exact whatever the flour
-			return quantity.FormatInterval(in.Amount.Interval, "%")
-		case whole.Hi == 0:
-			return quantity.FormatInterval(in.Grams.Grams(in.Part.FlourG), "g")
-		}
-		return quantity.FormatInterval(in.Grams.Grams(in.Part.FlourG).Div(whole).Scale(100), "%")
-	}
-	seen := map[string]bool{}
 	if p != nil {
 		out.A = p.Name
-		for _, in := range p.Ingredients {
-			row := finding.ComparedRow{Name: in.Name, A: share(in)}
-			var match *formula.Ingredient
-			if q != nil {
-				for _, other := range q.Ingredients {
-					if same(in, other) {
-						row.B = share(other)
-						seen[other.Name] = true
-						match = other
-					}
-				}
-			}
-			out.Ingredients = append(append(out.Ingredients, row), settingRows(in, match)...)
-		}
 	}
 	if q != nil {
 		out.B = q.Name
+	}
+	out.Ingredients = comparedIngredients(p, q, out.Of)
+	out.Figures = comparedFigures(p, q, sa, sb, out.Of)
+	for _, d := range source.Compare([]byte(stepLines(p)), []byte(stepLines(q))) {
+		out.Steps = append(out.Steps, finding.ChangedLines(d))
+	}
+	return out
+}
+
+// comparedIngredients gives the ingredients of both parts, those of A first.
+func comparedIngredients(p, q *formula.Part, of string) (rows []finding.ComparedRow) {
+	seen := map[string]bool{}
+	if p != nil {
+		for _, in := range p.Ingredients {
+			row := finding.ComparedRow{Name: in.Name, A: share(in, of)}
+			other := sameIn(q, in)
+			if other != nil {
+				row.B = share(other, of)
+				seen[other.Name] = true
+			}
+			rows = append(append(rows, row), settingRows(in, other)...)
+		}
+	}
+	if q != nil {
 		for _, in := range q.Ingredients {
 			if !seen[in.Name] {
-				out.Ingredients = append(out.Ingredients, finding.ComparedRow{Name: in.Name, B: share(in)})
-				out.Ingredients = append(out.Ingredients, settingRows(nil, in)...)
+				rows = append(rows, finding.ComparedRow{Name: in.Name, B: share(in, of)})
+				rows = append(rows, settingRows(nil, in)...)
 			}
 		}
 	}
+	return rows
+}
+
+// share writes the amount of an ingredient in percent of the flour, or of the weight, of its part.
+func share(in *formula.Ingredient, of string) string {
+	whole := in.Part.MassG
+	if of == "flour" {
+		whole = in.Part.FlourG
+	}
+	switch {
+	case in.Amount.Open:
+		return "?"
+	case of == "flour" && in.Amount.Set && in.Amount.Kind == quantity.Percent:
+		// As written: it is exact at any amount of flour.
+		return quantity.FormatInterval(in.Amount.Interval, "%")
+	case whole.Hi == 0:
+		return quantity.FormatInterval(in.Grams.Grams(in.Part.FlourG), "g")
+	}
+	return quantity.FormatInterval(in.Grams.Grams(in.Part.FlourG).Div(whole).Scale(100), "%")
+}
+
+// comparedFigures gives the figures that either part has.
+func comparedFigures(p, q *formula.Part, sa, sb *facts.Sheet, of string) (rows []finding.ComparedRow) {
 	show := func(s *facts.Sheet, part *formula.Part, f *facts.Fact) string {
 		if part == nil {
 			return ""
@@ -192,23 +247,37 @@ func comparedPart(p, q *formula.Part, sa, sb *facts.Sheet) finding.ComparedPart 
 	}
 	for _, name := range comparedFacts {
 		f, ok := facts.Find(facts.OnPart, name)
-		if !ok || out.Of == "weight" && strings.HasSuffix(name, "_pct") && name != "solids_pct" || out.Of == "flour" && name == "solids_pct" {
+		ofFlour := strings.HasSuffix(name, "_pct") && name != "solids_pct"
+		if !ok || of == "weight" && ofFlour || of == "flour" && name == "solids_pct" {
 			continue
 		}
-		row := finding.ComparedRow{Name: strings.TrimSuffix(strings.TrimSuffix(strings.ReplaceAll(name, "_", " "), " pct"), " g"), A: show(sa, p, f), B: show(sb, q, f)}
-		if strings.Trim(row.A, "0 %g") == "" && strings.Trim(row.B, "0 %g") == "" {
-			continue
+		words := strings.ReplaceAll(name, "_", " ")
+		words = strings.TrimSuffix(strings.TrimSuffix(words, " pct"), " g")
+		row := finding.ComparedRow{Name: words, A: show(sa, p, f), B: show(sb, q, f)}
+		if strings.Trim(row.A, "0 %g") != "" || strings.Trim(row.B, "0 %g") != "" {
+			rows = append(rows, row)
 		}
-		out.Figures = append(out.Figures, row)
 	}
-	for _, d := range source.Compare([]byte(stepLines(p)), []byte(stepLines(q))) {
-		out.Steps = append(out.Steps, finding.ChangedLines(d))
-	}
-	return out
+	return rows
 }
 
+// sameIn finds the last ingredient of a part that is the same as another one; nil for none.
+func sameIn(p *formula.Part, in *formula.Ingredient) (found *formula.Ingredient) {
+	if p == nil {
+		return nil
+	}
+	for _, other := range p.Ingredients {
+		if same(in, other) {
+			found = other
+		}
+	}
+	return found
+}
+
+// same reports whether two ingredients are of one name or one larder item.
 func same(a, b *formula.Ingredient) bool {
-	return strings.EqualFold(a.Name, b.Name) || a.Item != nil && a.Item == b.Item || a.Item != nil && b.Item != nil && a.Item.Name == b.Item.Name
+	return strings.EqualFold(a.Name, b.Name) || a.Item != nil && a.Item == b.Item ||
+		a.Item != nil && b.Item != nil && a.Item.Name == b.Item.Name
 }
 
 // settingRows gives a row for every option of an ingredient that its two sides say differently; one

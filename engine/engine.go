@@ -1,28 +1,23 @@
-// Package engine is the library's front door: it finds the house of a formula, loads the packs in force, reads formulas
-// and judges them.
+// Package engine is the library's front door. The command line and an editor's protocol call it.
 //
-// The command line and the editor's protocol call it. It prints nothing, and writes nothing.
+// Every answer about a formula comes from one run (package run): the verbs here add to it what they
+// alone do. It prints nothing, and writes nothing but mended files and packs, when asked to.
 package engine
 
 import (
+	"errors"
 	"fmt"
-	"io/fs"
 	"os"
 	"path/filepath"
 	"slices"
-	"sort"
 	"strings"
-	"sync"
 	"time"
 
-	"github.com/hashicorp/hcl/v2/hclsyntax"
-
-	"forebake/engine/facts"
+	"forebake/engine/backlog"
 	"forebake/engine/finding"
-	"forebake/engine/formula"
-	"forebake/engine/house"
 	"forebake/engine/reading"
 	"forebake/engine/rule"
+	"forebake/engine/run"
 	"forebake/engine/source"
 	"forebake/rules"
 )
@@ -30,203 +25,125 @@ import (
 // Version is the version of the program; a pack may ask for at least one.
 const Version = "0.1.0"
 
-// CautionFile is the shipped file of cautions. It is no pack: it is always in force, whatever a house names.
-const CautionFile = "cautions"
-
-// Engine checks formulas. It keeps the houses and packs that it has loaded, and serves one call at a time.
+// Engine answers about formulas. It keeps the houses and packs that it has loaded, and serves one
+// call at a time.
 type Engine struct {
-	// Workers is how many files are checked at once; 0 means as many as there are processors.
+	// Workers is how many files are read at once; 0 means as many as there are processors.
 	Workers int
 
-	// Today is the day that waivers are held against. Left zero, the clock is read once a check.
+	// Today is the day that waivers are held against. Left zero, the clock is read once a run.
 	Today time.Time
 
 	// Timed asks Check for the time that each rule takes.
 	Timed bool
 
-	houses  map[string]*Loaded // by path of the house file; "" for none
-	shipped fs.FS              // the packs in the program
+	// Backlog is a list of findings that do not count in Check; nil for none.
+	Backlog *backlog.List
+
+	// Texts is where the texts of files come from: the disk, unless it is set before the first
+	// call.
+	Texts source.Texts
+
+	houses *run.Houses
 }
 
-// Loaded is a house with its rules in force.
-type Loaded struct {
-	House     *house.House
-	Rules     *rule.Set
-	Unchecked []finding.Unchecked // food-safety packs that the house leaves out
+// The types of a run, which callers see through the front door.
+type (
+	Input  = run.Input
+	Result = run.Result
+	Loaded = run.Loaded
+)
+
+// New makes an engine that reads from the disk.
+func New() *Engine {
+	return &Engine{Texts: source.Disk{},
+		houses: &run.Houses{Shipped: rules.Files, Version: Version}}
 }
 
-// New makes an engine.
-func New() *Engine { return &Engine{houses: map[string]*Loaded{}, shipped: rules.Files} }
+// Inputs turns the paths of a command into inputs.
+func Inputs(paths []string) []Input { return run.Inputs(paths) }
 
-// Input is one formula file to check.
-type Input struct {
-	Name   string // as shown
-	Path   string // where to read it; "" when Text is given
-	Text   []byte
-	Dir    string // where the search for its house begins
-	Walked bool   // found by walking a folder, not named itself
+// ShippedPacks lists the packs in the program, in order of name. The cautions are no pack.
+func ShippedPacks() []string { return run.PackNames(rules.Files) }
+
+// do runs over the inputs.
+func (e *Engine) do(inputs []Input, o run.Options) *Result {
+	e.ready()
+	o.Workers, o.Today = e.Workers, e.Today
+	res := run.Do(e.houses, inputs, o)
+	res.Version = Version
+	return res
 }
 
-// Result is what a check found.
-type Result struct {
-	Cautions  []*finding.Caution
-	Findings  []*finding.Finding
-	Formulas  []Checked // every formula judged, in order of file and line
-	Loosened  []finding.Loosened
-	Unchecked []finding.Unchecked
-	Totals    finding.Totals
-	FailAt    map[string]finding.Level // by formula file and house file: the level at which the house fails a run
-	Problems  source.Problems          // inputs that could not be used
-	Notices   []string
-	Times     []finding.RuleTime // the longest first; nil unless asked for
-
-	houses []*Loaded // of the formulas, in order of their files
-}
-
-// Checked is a formula that was judged.
-type Checked struct {
-	Name  string
-	Place source.Place
-}
-
-// Failed tells whether a flagged finding stands at or above the failing level of its house, or of override when it is not nil.
-func (r *Result) Failed(override *finding.Level) bool {
-	for _, f := range r.Findings {
-		level := finding.Stop
-		if override != nil {
-			level = *override
-		} else if f.Place.File != nil {
-			level = r.FailAt[f.Place.File.Name]
-		}
-		if f.At(level) {
-			return true
-		}
+// ready hands the source of texts on to the houses.
+func (e *Engine) ready() *run.Houses {
+	if e.houses.Texts == nil {
+		e.houses.Texts = e.Texts
 	}
-	return false
+	return e.houses
 }
 
-// Inputs turns the paths of a command into formula files: a file as it is named, a folder by its *.hcl files that hold
-// formulas, in order of name, without hidden folders, house files and folders of rules.
-func Inputs(paths []string) ([]Input, source.Problems) {
-	var out []Input
-	var problems source.Problems
-	seen := map[string]bool{}
-	fail := func(format string, args ...any) {
-		problems = append(problems, source.Problem{Text: fmt.Sprintf(format, args...)})
-	}
-	add := func(path string, walked bool) {
-		path = filepath.Clean(path)
-		if !seen[path] {
-			seen[path] = true
-			out = append(out, Input{Name: filepath.ToSlash(path), Path: path, Dir: filepath.Dir(path), Walked: walked})
-		}
-	}
-	for _, path := range paths {
-		info, err := os.Stat(path)
-		switch {
-		case err != nil:
-			fail("%s: no such file or folder; name a formula file, or a folder that holds some", path)
-		case !info.IsDir():
-			add(path, false)
-		default:
-			found := 0
-			err := filepath.WalkDir(path, func(p string, d fs.DirEntry, err error) error {
-				if err != nil {
-					fail("%s", err)
-					return nil
-				}
-				name := d.Name()
-				if d.IsDir() {
-					if p != path && strings.HasPrefix(name, ".") {
-						return filepath.SkipDir
-					}
-					return nil
-				}
-				if strings.HasSuffix(name, ".hcl") && name != house.FileName && !strings.HasPrefix(name, ".") && holdsFormulas(p) {
-					found++
-					add(p, true)
-				}
-				return nil
-			})
-			if err != nil {
-				fail("%s", err)
-			}
-			if found == 0 {
-				fail("%s: no formulas in this folder; a formula file ends in .hcl and holds formula \"name\" { ... }", path)
-			}
-		}
-	}
-	return out, problems
+// Check judges every formula of the inputs. The answers are the same bytes at any number of
+// workers.
+func (e *Engine) Check(inputs []Input) *Result {
+	return e.do(inputs, run.Options{Timed: e.Timed, Backlog: e.Backlog})
 }
 
-// holdsFormulas tells whether a file found in a folder is to be checked: one that holds rules and no formula is a pack. A
-// file that cannot be read or is broken is kept, so that its fault is shown.
-func holdsFormulas(path string) bool {
-	text, err := os.ReadFile(path)
+// ReadBacklog reads a list of findings that stood when the rules were taken on, for Backlog.
+func (e *Engine) ReadBacklog(path string) (*backlog.List, source.Problems) {
+	return run.ReadBacklog(path, e.Texts)
+}
+
+// HouseAt finds the house file that a path names: a house file itself, or the nearest one upward
+// from a folder, "" where there is none.
+func HouseAt(path string) (string, error) {
+	info, err := os.Stat(path)
+	switch {
+	case err != nil:
+		return "", fmt.Errorf("%s: no such file or folder; name a house file, or a folder of its "+
+			"formulas", path)
+	case info.IsDir():
+		return run.Nearest(path), nil
+	}
+	return filepath.Clean(path), nil
+}
+
+// Load gives the house that a path names, as HouseAt finds it, with its packs. Loading it again
+// costs nothing.
+func (e *Engine) Load(path string) (*Loaded, source.Problems) {
+	file, err := HouseAt(path)
 	if err != nil {
-		return true
+		return nil, source.Problems{{Text: err.Error()}}
 	}
-	blocks, sure := source.Blocks(source.New(path, text))
-	if !sure {
-		return true
-	}
-	rules := false
-	for _, b := range blocks {
-		switch b.Type {
-		case "formula":
-			return true
-		case "rule", "caution", "trial", "house", "backlog":
-			rules = true
-		}
-	}
-	return !rules
+	return e.ready().LoadFile(file)
 }
 
-// HouseFor finds the nearest house file upward from a folder; "" when there is none.
-func HouseFor(dir string) string {
-	abs, err := filepath.Abs(dir)
+// Trials runs the trials of the packs of the house that a path names, or of those of its packs that
+// are named.
+func (e *Engine) Trials(path string, names []string) (rule.TrialReport, source.Problems) {
+	file, err := HouseAt(path)
 	if err != nil {
-		return ""
+		return rule.TrialReport{}, source.Problems{{Text: err.Error()}}
 	}
-	for at, shown := abs, dir; ; {
-		candidate := filepath.Join(at, house.FileName)
-		if info, err := os.Stat(candidate); err == nil && !info.IsDir() {
-			return filepath.Clean(filepath.Join(shown, house.FileName))
-		}
-		parent := filepath.Dir(at)
-		if parent == at {
-			return ""
-		}
-		at, shown = parent, filepath.Join(shown, "..")
-	}
-}
-
-// Load gives the house of a folder, with its packs. Loading it again costs nothing.
-func (e *Engine) Load(dir string) (*Loaded, source.Problems) {
-	return e.load(HouseFor(dir), false)
-}
-
-// Trials runs the trials of the packs in force in a folder, or of those named.
-func (e *Engine) Trials(dir string, names []string) (rule.TrialReport, source.Problems) {
-	l, problems := e.load(HouseFor(dir), true)
+	l, problems := e.ready().LoadTrials(file)
 	if len(problems) > 0 {
 		return rule.TrialReport{}, problems
 	}
 	packs := l.Rules.Packs
 	if len(names) > 0 {
 		var known []string
-		byName := map[string]*rule.Pack{}
 		for _, p := range packs {
 			known = append(known, p.Name)
-			byName[p.Name] = p
 		}
 		packs = nil
 		for _, name := range names {
-			if byName[name] == nil {
-				problems = append(problems, source.Problem{Text: reading.UnknownText("pack", name, "this house", known)})
+			i := slices.Index(known, name)
+			if i < 0 {
+				problems = append(problems,
+					source.Problem{Text: reading.UnknownText("pack", name, "this house", known)})
 				continue
 			}
-			packs = append(packs, byName[name])
+			packs = append(packs, l.Rules.Packs[i])
 		}
 	}
 	if len(problems) > 0 {
@@ -235,346 +152,45 @@ func (e *Engine) Trials(dir string, names []string) (rule.TrialReport, source.Pr
 	return rule.RunTrials(packs), nil
 }
 
-func (e *Engine) load(path string, trials bool) (*Loaded, source.Problems) {
-	if l := e.houses[path]; l != nil && !trials {
-		return l, nil
+// Card gives the card of a rule in a house, by its name or an old one, in any letter case. The
+// error says what else the name may stand for.
+func Card(l *Loaded, name string) (finding.Card, error) {
+	lower := strings.ToLower(name)
+	if says, own := rule.OwnFinding(lower); own {
+		return finding.Card{}, fmt.Errorf("%s is no rule: it is said of %s; packs lists the rules",
+			lower, says)
 	}
-	h := house.Default()
-	if path != "" {
-		var problems source.Problems
-		if h, problems = readHouse(path, nil); len(problems) > 0 {
-			return nil, problems
-		}
+	r, ok := l.Rules.Find(name)
+	if !ok {
+		r, ok = l.Rules.Find(lower)
 	}
-	packs, problems := e.readPacks(h, trials)
-	if len(problems) > 0 {
-		return nil, problems
+	if !ok {
+		return finding.Card{}, errors.New(reading.UnknownText("rule", name, "the packs in force",
+			l.Rules.Names()) + "; a rule of another house is found with --house")
 	}
-	left := e.leftOut(h)
-	set, problems := rule.Join(packs, h, left.packOf)
-	if len(problems) > 0 {
-		return nil, problems
-	}
-	l := &Loaded{House: h, Rules: set, Unchecked: left.safety(h.PacksAt)}
-	e.houses[path] = l
-	return l, nil
+	return l.Rules.Card(r), nil
 }
 
-// loadAll loads the house of each input, nil where it cannot be used. What is wrong with a house is told once.
-func (e *Engine) loadAll(inputs []Input) ([]*Loaded, source.Problems) {
-	var problems source.Problems
-	loaded := make([]*Loaded, len(inputs))
-	byDir, broken := map[string]string{}, map[string]bool{}
-	for i, in := range inputs {
-		path, seen := byDir[in.Dir]
-		if !seen {
-			path = HouseFor(in.Dir)
-			byDir[in.Dir] = path
-		}
-		if broken[path] {
+// OfCommit turns the changed files of a commit into inputs: formula files are kept. As soon as a
+// house file, a rule file or a backlog is among them, all formulas below this folder are checked,
+// since such a change can turn the answer on each. Files that are not HCL are left out.
+func (e *Engine) OfCommit(changed []string) []Input {
+	held := source.Held{Texts: map[string][]byte{}, Below: e.Texts}
+	e.Texts = held
+	var paths []string
+	for _, path := range changed {
+		if !strings.HasSuffix(path, ".hcl") {
 			continue
 		}
-		l, faults := e.load(path, false)
-		broken[path] = len(faults) > 0
-		problems = append(problems, faults...)
-		loaded[i] = l
-	}
-	return loaded, problems
-}
-
-// MaxJoined is how many houses may stand upon each other.
-const MaxJoined = 16
-
-// readHouse reads a house file, and those that it is like. chain holds the files on the way here.
-func readHouse(path string, chain []string) (*house.House, source.Problems) {
-	text, err := os.ReadFile(path)
-	if err != nil {
-		return nil, source.Problems{{Text: err.Error()}}
-	}
-	chain = append(chain, filepath.ToSlash(path))
-	return house.Read(source.New(filepath.ToSlash(path), text), func(like string, at source.Place) (*house.House, source.Problems) {
-		other := filepath.FromSlash(like)
-		if !filepath.IsAbs(other) {
-			other = filepath.Join(filepath.Dir(path), other)
-		}
-		info, err := os.Stat(other)
-		if err == nil && info.IsDir() {
-			other = filepath.Join(other, house.FileName)
-			info, err = os.Stat(other)
-		}
-		if err != nil || info.IsDir() {
-			return nil, source.Problems{{Place: at, Text: fmt.Sprintf("no house file at %s; like names one, such as \"../house.hcl\"", filepath.ToSlash(other))}}
-		}
-		for _, before := range chain {
-			if was, err := os.Stat(filepath.FromSlash(before)); err == nil && os.SameFile(was, info) {
-				return nil, source.Problems{{Place: at, Text: "houses that are like each other in a circle: " + strings.Join(append(chain, filepath.ToSlash(other)), ", ") + "; take one like out"}}
+		text, err := held.Below.Read(path,
+			source.Kind{Name: "a file of HCL", Limit: source.MaxLimitBytes})
+		if err == nil {
+			held.Texts[filepath.Clean(path)] = text
+			if file := source.New(filepath.ToSlash(path), text); run.Judges(file) {
+				return Inputs([]string{"."})
 			}
 		}
-		if len(chain) >= MaxJoined {
-			return nil, source.Problems{{Place: at, Text: fmt.Sprintf("%d houses stand upon each other; %d is the most", len(chain)+1, MaxJoined)}}
-		}
-		return readHouse(other, chain)
-	})
-}
-
-// ShippedPacks lists the packs in the program, in order of name. The cautions are not among them: they are no pack.
-func ShippedPacks() []string { return packNames(rules.Files) }
-
-func packNames(files fs.FS) []string {
-	entries, _ := fs.ReadDir(files, ".")
-	var names []string
-	for _, entry := range entries {
-		if name, ok := strings.CutSuffix(entry.Name(), ".hcl"); ok && name != CautionFile {
-			names = append(names, name)
-		}
+		paths = append(paths, path)
 	}
-	return names
-}
-
-// readPacks reads the packs that a house names, or all shipped ones, and always the cautions, each on its own goroutine.
-func (e *Engine) readPacks(h *house.House, trials bool) ([]*rule.Pack, source.Problems) {
-	named := h.Packs
-	if named == nil {
-		for _, name := range packNames(e.shipped) {
-			named = append(named, house.Named{Name: name})
-		}
-	}
-	named = append([]house.Named{{Name: CautionFile}}, named...)
-	packs := make([]*rule.Pack, len(named))
-	faults := make([]source.Problems, len(named))
-	var wait sync.WaitGroup
-	for i, n := range named {
-		wait.Add(1)
-		go func() {
-			defer wait.Done()
-			packs[i], faults[i] = e.readPack(n, rule.Options{Trials: trials, Formula: h.FormulaOptions(), Version: Version})
-		}()
-	}
-	wait.Wait()
-	var all source.Problems
-	for _, f := range faults {
-		all = append(all, f...)
-	}
-	return packs, all.Sort()
-}
-
-// readPack reads one pack: a shipped one by its name, or a file or folder that starts with "./" or "../".
-func (e *Engine) readPack(n house.Named, o rule.Options) (*rule.Pack, source.Problems) {
-	if !strings.HasPrefix(n.Name, "./") && !strings.HasPrefix(n.Name, "../") {
-		if n.Name == CautionFile && !n.Place.IsZero() {
-			return nil, source.Problems{{Place: n.Place, Text: "the cautions are no pack: they are in force in every house; take the name out"}}
-		}
-		text, err := fs.ReadFile(e.shipped, n.Name+".hcl")
-		if err != nil {
-			return nil, source.Problems{{Place: n.Place, Text: reading.UnknownText("pack", n.Name, "the program", packNames(e.shipped)) + "; a pack of your own starts with \"./\""}}
-		}
-		o.Shipped = true
-		return rule.Read(n.Name, []*source.File{source.New("rules/"+n.Name+".hcl", text)}, o)
-	}
-	path := filepath.Join(filepath.Dir(filepath.FromSlash(n.Place.File.Name)), filepath.FromSlash(n.Name))
-	files, err := packFiles(path)
-	if err != nil || len(files) == 0 {
-		return nil, source.Problems{{Place: n.Place, Text: fmt.Sprintf("no pack at %s: name a rule file, or a folder that holds some (*.hcl)", filepath.ToSlash(path))}}
-	}
-	return rule.Read(n.Name, files, o)
-}
-
-// packFiles reads the files of a pack, in order of name.
-func packFiles(path string) ([]*source.File, error) {
-	info, err := os.Stat(path)
-	if err != nil {
-		return nil, err
-	}
-	paths := []string{path}
-	if info.IsDir() {
-		if paths, err = filepath.Glob(filepath.Join(path, "*.hcl")); err != nil {
-			return nil, err
-		}
-		sort.Strings(paths)
-	}
-	var files []*source.File
-	for _, p := range paths {
-		text, err := os.ReadFile(p)
-		if err != nil {
-			return nil, err
-		}
-		files = append(files, source.New(filepath.ToSlash(p), text))
-	}
-	return files, nil
-}
-
-// ReadFormulas reads the formulas of one file. They are usable only when there are no problems.
-func ReadFormulas(f *source.File, h *house.House) ([]*formula.Formula, source.Problems) {
-	body, problems := source.Parse(f)
-	if len(problems) > 0 {
-		return nil, problems
-	}
-	return readFormulas(f, body, h.FormulaOptions())
-}
-
-func readFormulas(f *source.File, body *hclsyntax.Body, o formula.Options) ([]*formula.Formula, source.Problems) {
-	r := &reading.Reader{File: f}
-	for _, b := range body.Blocks {
-		switch b.Type {
-		case "rule", "caution", "trial":
-			r.Fault(r.Place(b.TypeRange), "this file holds rules, not formulas; name it under packs in house.hcl, and run forebake trial")
-			return nil, r.Problems
-		case "backlog":
-			r.Fault(r.Place(b.TypeRange), "this is a backlog, not a formula; give it to a check with --backlog")
-			return nil, r.Problems
-		case "house":
-			r.Fault(r.Place(b.TypeRange), "this is a house file, not a formula; it is found by itself when a formula beside or below it is checked")
-			return nil, r.Problems
-		case "set", "waive", "kitchen", "tin", "ingredient":
-			r.Fault(r.Place(b.TypeRange), "%s is a block of the house file: write it in house.hcl, inside house \"our kitchen\" { ... }", b.Type)
-			return nil, r.Problems
-		}
-	}
-	r.Known(body, "a formula file", nil, []string{"formula"})
-	var out []*formula.Formula
-	for _, b := range body.Blocks {
-		if b.Type != "formula" {
-			continue
-		}
-		one := formula.Read(r, b, o)
-		for _, other := range out {
-			if other.Name == one.Name {
-				r.Fault(one.Place, "two formulas are named %q; the other is at line %d; give one of them another name", source.Safe(one.Name), other.Place.Line())
-			}
-		}
-		out = append(out, one)
-	}
-	if len(out) == 0 && len(r.Problems) == 0 {
-		r.Fault(source.Place{File: f}, "no formula in this file: write formula \"name\" { ... }")
-	}
-	return out, r.Problems.Sort()
-}
-
-// Check judges every formula of the inputs. The answers are the same bytes whatever the number of workers.
-func (e *Engine) Check(inputs []Input) *Result {
-	inputs = slices.Clone(inputs)
-	slices.SortStableFunc(inputs, func(a, b Input) int { return strings.Compare(a.Name, b.Name) }) // whatever order they were named in
-	res := &Result{FailAt: map[string]finding.Level{}}
-	loaded, problems := e.loadAll(inputs)
-	res.Problems = problems
-	for i, l := range loaded {
-		if l == nil {
-			continue
-		}
-		if !slices.Contains(res.houses, l) {
-			res.houses = append(res.houses, l)
-		}
-		res.FailAt[inputs[i].Name] = l.House.FailAt
-		res.Totals.Rules = max(res.Totals.Rules, len(l.Rules.Rules))
-	}
-	for _, l := range e.houses {
-		res.Notices = append(res.Notices, l.Rules.Notices...)
-	}
-	sort.Strings(res.Notices)
-
-	today := e.Today
-	if today.IsZero() {
-		today = time.Now()
-	}
-	one := make([]fileResult, len(inputs))
-	crew := make([]*worker, crewSize(e.Workers, len(inputs)))
-	for k := range crew {
-		crew[k] = newWorker()
-		crew[k].timed = e.Timed
-	}
-	each(len(inputs), len(crew), func(k, i int) {
-		if loaded[i] != nil {
-			one[i] = crew[k].check(inputs[i], loaded[i])
-		}
-	})
-	res.addTimes(crew)
-	for i := range one {
-		res.Findings = append(res.Findings, one[i].findings...)
-		res.Cautions = append(res.Cautions, one[i].cautions...)
-		res.Formulas = append(res.Formulas, one[i].formulas...)
-		res.Problems = append(res.Problems, one[i].problems...)
-	}
-	res.addHouses(inputs, loaded, one, today)
-	res.Totals.Formulas = len(res.Formulas)
-	finding.Sort(res.Findings)
-	for _, f := range res.Findings {
-		res.Totals.Count(f)
-	}
-	res.Problems = res.Problems.Sort()
-	return res
-}
-
-// fileResult is what one file gave.
-type fileResult struct {
-	formulas []Checked
-	findings []*finding.Finding
-	cautions []*finding.Caution
-	problems source.Problems
-}
-
-// worker checks files one after the other with one sheet and one judge.
-type worker struct {
-	sheet facts.Sheet
-	judge *rule.Judge
-	timed bool
-	times map[string]*finding.RuleTime // by rule; of a timed run
-}
-
-func newWorker() *worker { return &worker{judge: rule.NewJudge()} }
-
-func (w *worker) check(in Input, l *Loaded) (out fileResult) {
-	text := in.Text
-	if in.Path != "" {
-		var err error
-		if text, err = readFormula(in.Path); err != nil {
-			out.problems = source.Problems{{Text: fmt.Sprintf("%s: %s", in.Name, err)}}
-			return out
-		}
-	}
-	list, problems := ReadFormulas(source.New(in.Name, text), l.House)
-	if len(problems) > 0 {
-		out.problems = problems
-		return out
-	}
-	for _, f := range list {
-		out.formulas = append(out.formulas, Checked{f.Name, f.Place})
-		w.sheet.Reset(f, l.House.Kitchen)
-		w.judge.Open(&w.sheet)
-		if w.timed {
-			w.judgeTimed(f, l, &out)
-			continue
-		}
-		for _, r := range l.Rules.Rules {
-			out.findings = w.judge.Findings(r, out.findings)
-		}
-		out.cautions = w.cautions(l, out.cautions)
-	}
-	if len(out.findings) > rule.MaxFindings {
-		return fileResult{problems: source.Problems{{Place: list[0].Place, Text: fmt.Sprintf("more than %d findings in one file; give its formulas files of their own, or see with check --timing which rule looks at so much", rule.MaxFindings)}}}
-	}
-	return out
-}
-
-func (w *worker) cautions(l *Loaded, out []*finding.Caution) []*finding.Caution {
-	for _, c := range l.Rules.Cautions {
-		if shown := w.judge.Cautions(c); shown != nil {
-			out = append(out, shown)
-		}
-	}
-	return out
-}
-
-// readFormula reads a file, but not one that is far too large to be a formula: the guard would refuse it anyway.
-func readFormula(path string) ([]byte, error) {
-	info, err := os.Stat(path)
-	if err != nil {
-		return nil, err
-	}
-	if info.IsDir() {
-		return nil, fmt.Errorf("is a folder")
-	}
-	if info.Size() > source.MaxFileBytes {
-		return nil, fmt.Errorf("%d KB is too large for a formula file; %d KB is the most", info.Size()>>10, source.MaxFileBytes>>10)
-	}
-	return os.ReadFile(path)
+	return Inputs(paths)
 }

@@ -9,68 +9,73 @@ import (
 	"forebake/engine/formula"
 	"forebake/engine/reading"
 	"forebake/engine/rule"
+	"forebake/engine/run"
 	"forebake/engine/source"
 )
 
-// Facts computes the figures of the formulas of a file: those named, or all of the formula and its parts; with all, those
-// of steps, ingredients and the kitchen too.
-func (e *Engine) Facts(in Input, names []string, all bool) ([]finding.FactRow, source.Problems) {
-	list, l, problems := e.formulasOf(in)
-	if len(problems) > 0 {
-		return nil, problems
-	}
+// Facts computes the figures of the formulas of some files: those named, or all of the formula and
+// its parts; with all, those of steps, ingredients and the kitchen too. There are no figures where
+// the result has problems.
+func (e *Engine) Facts(inputs []Input, names []string, all bool) ([]finding.FactRow, *Result) {
+	res := e.do(inputs, run.Options{Keep: true})
 	wanted := map[string]bool{}
 	for _, name := range names {
-		if problem := unknownFact(name); problem != "" {
-			return nil, source.Problems{{Text: problem}}
+		if fault := unknownFact(name); fault != "" {
+			res.Problems = append(res.Problems, source.Problem{Text: fault})
 		}
 		wanted[name] = true
 	}
-	var rows []finding.FactRow
-	for _, f := range list {
-		s := facts.NewSheet(f, l.House.Kitchen)
-		add := func(x facts.Subject, deep bool) {
-			if deep && !all && len(names) == 0 {
-				return
-			}
-			for _, fact := range facts.All(x.On) {
-				if len(names) > 0 && !wanted[fact.Name] || x.On == facts.OnStep && !fact.HasVerb(x.Step.Verb.Name) {
-					continue
-				}
-				rows = append(rows, finding.FactRow{Formula: f.Name, Subject: rule.SubjectName(x), Figure: rule.Figure(fact.Name, fact, s.Value(fact, x)),
-					Means: fact.Means, Source: fact.Source, Error: fact.Error})
-			}
-		}
-		add(facts.Subject{On: facts.OnFormula}, false)
-		for _, p := range f.Parts {
-			add(facts.Subject{On: facts.OnPart, Part: p}, false)
-			for _, in := range p.Ingredients {
-				add(facts.Subject{On: facts.OnIngredient, Part: p, Ingredient: in}, true)
-			}
-			for _, step := range p.Steps {
-				add(facts.Subject{On: facts.OnStep, Part: p, Step: step}, true)
-			}
-		}
-		add(facts.Subject{On: facts.OnKitchen}, true)
+	if len(res.Problems) > 0 {
+		return nil, res
 	}
-	return rows, nil
+	c := chosen{wanted: wanted, all: all}
+	for i := range res.Files {
+		for _, f := range res.Files[i].Models {
+			c.formula(f, facts.NewSheet(f, res.Files[i].House.House.Kitchen))
+		}
+	}
+	return c.rows, res
 }
 
-// formulasOf reads the formulas of one input in its house.
-func (e *Engine) formulasOf(in Input) ([]*formula.Formula, *Loaded, source.Problems) {
-	l, problems := e.Load(in.Dir)
-	if len(problems) > 0 {
-		return nil, nil, problems
-	}
-	text := in.Text
-	if in.Path != "" {
-		var err error
-		if text, err = readFormula(in.Path); err != nil {
-			return nil, nil, source.Problems{{Text: fmt.Sprintf("%s: %s", in.Name, err)}}
+// chosen collects the figures that were asked for.
+type chosen struct {
+	wanted map[string]bool // empty for no choice by name
+	all    bool            // also figures of steps, ingredients and the kitchen
+	rows   []finding.FactRow
+}
+
+// formula adds the figures of one formula.
+func (c *chosen) formula(f *formula.Formula, s *facts.Sheet) {
+	detailed := c.all || len(c.wanted) > 0
+	c.add(f, s, facts.Subject{On: facts.OnFormula})
+	for _, p := range f.Parts {
+		c.add(f, s, facts.Subject{On: facts.OnPart, Part: p})
+		if !detailed {
+			continue
+		}
+		for _, in := range p.Ingredients {
+			c.add(f, s, facts.Subject{On: facts.OnIngredient, Part: p, Ingredient: in})
+		}
+		for _, step := range p.Steps {
+			c.add(f, s, facts.Subject{On: facts.OnStep, Part: p, Step: step})
 		}
 	}
-	list, problems := ReadFormulas(source.New(in.Name, text), l.House)
-	return list, l, problems
+	if detailed {
+		c.add(f, s, facts.Subject{On: facts.OnKitchen})
+	}
+}
+
+// add adds the figures of one subject.
+func (c *chosen) add(f *formula.Formula, s *facts.Sheet, x facts.Subject) {
+	for _, fact := range facts.All(x.On) {
+		if len(c.wanted) > 0 && !c.wanted[fact.Name] || x.On == facts.OnStep &&
+			!fact.HasVerb(x.Step.Verb.Name) {
+			continue
+		}
+		c.rows = append(c.rows, finding.FactRow{Formula: f.Name, Subject: rule.SubjectName(x),
+			Figure: rule.Figure(fact.Name, fact, s.Value(fact, x)),
+			Means:  fact.Means, Source: fact.Source, Error: fact.Error})
+	}
 }
 
 func unknownFact(name string) string {
@@ -86,47 +91,70 @@ func unknownFact(name string) string {
 	return reading.UnknownText("fact", name, "the catalogue", known)
 }
 
-// History follows the parts of every formula of a file through their steps.
-func (e *Engine) History(in Input) ([]finding.HistoryRow, source.Problems) {
-	list, l, problems := e.formulasOf(in)
-	if len(problems) > 0 {
-		return nil, problems
-	}
-	show := func(v *facts.Value, unit string) string {
-		if v.Absent {
-			return "-"
-		}
-		f := &facts.Fact{Unit: unit}
-		text := rule.Show(f, v)
-		if v.Origin == facts.Model && v.Lo < v.Hi {
-			if ends := rule.ShowRange(f, v); text != "about "+ends {
-				text += " (" + ends + ")"
-			}
-		}
-		return text
+// History follows the parts of every formula of some files through their steps. There are no rows
+// where the result has problems.
+func (e *Engine) History(inputs []Input) ([]finding.HistoryRow, *Result) {
+	res := e.do(inputs, run.Options{Keep: true})
+	if len(res.Problems) > 0 {
+		return nil, res
 	}
 	var rows []finding.HistoryRow
-	for _, f := range list {
-		s := facts.NewSheet(f, l.House.Kitchen)
-		start := math.NaN()
-		if f.Start.Set {
-			start = f.Start.Lo
-		}
-		for _, line := range s.Timeline() {
-			r := finding.HistoryRow{Formula: f.Name, Part: rule.SubjectName(facts.Subject{On: facts.OnPart, Part: line.Part}), Step: line.Step.Text(), Clock: line.StartH, StartMin: start,
-				Ambient: show(&line.Ambient, "C"), Core: show(&line.Core, "C"), Mean: show(&line.Mean, "C"), Rise: show(&line.Hours, "h")}
-			switch {
-			case line.Measured && line.Step.Reading.Rise.Set:
-				r.Notes = "rise measured"
-			case line.Measured:
-				r.Notes = "temperature measured"
-			case line.Core.Absent && line.Core.Need != nil && line.Core.Need.What != "":
-				r.Notes = fmt.Sprintf("needs %s (line %d)", line.Core.Need.What, line.Core.Need.Place.Line())
-			case line.Bowl:
-				r.Notes = "taken as left in its bowl: say how it stands by as = ..."
+	for i := range res.Files {
+		for _, f := range res.Files[i].Models {
+			start := math.NaN()
+			if f.Start.Set {
+				start = f.Start.Lo
 			}
-			rows = append(rows, r)
+			for _, line := range facts.NewSheet(f, res.Files[i].House.House.Kitchen).Timeline() {
+				row := historyRow(&line)
+				row.Formula, row.StartMin = f.Name, start
+				rows = append(rows, row)
+			}
 		}
 	}
-	return rows, nil
+	return rows, res
+}
+
+// historyRow writes one step of a timeline.
+func historyRow(line *facts.Line) finding.HistoryRow {
+	return finding.HistoryRow{
+		Part:    rule.SubjectName(facts.Subject{On: facts.OnPart, Part: line.Part}),
+		Step:    line.Step.Text(),
+		Clock:   line.StartH,
+		Notes:   historyNote(line),
+		Ambient: shown(&line.Ambient, "C"),
+		Core:    shown(&line.Core, "C"),
+		Mean:    shown(&line.Mean, "C"),
+		Rise:    shown(&line.Hours, "h"),
+	}
+}
+
+// historyNote says where the figures of a step come from, or what is missing for them.
+func historyNote(line *facts.Line) string {
+	switch {
+	case line.Measured && line.Step.Reading.Rise.Set:
+		return "rise measured"
+	case line.Measured:
+		return "temperature measured"
+	case line.Core.Absent && line.Core.Need != nil && line.Core.Need.What != "":
+		return fmt.Sprintf("needs %s (line %d)", line.Core.Need.What, line.Core.Need.Place.Line())
+	case line.Bowl:
+		return "taken as left in its bowl: say how it stands by as = ..."
+	}
+	return ""
+}
+
+// shown writes a value of a timeline, with its range where a model gives one.
+func shown(v *facts.Value, unit string) string {
+	if v.Absent {
+		return "-"
+	}
+	f := &facts.Fact{Unit: unit}
+	text := rule.Show(f, v)
+	if v.Origin == facts.Model && v.Lo < v.Hi {
+		if ends := rule.ShowRange(f, v); text != "about "+ends {
+			text += " (" + ends + ")"
+		}
+	}
+	return text
 }

@@ -55,12 +55,8 @@ func FuzzCheck(f *testing.F) {
 			if len(res.Cautions) < len(res.Formulas) {
 				t.Fatalf("%d cautions for %d formulas", len(res.Cautions), len(res.Formulas))
 			}
-			run := &report.Run{Version: engine.Version, Cautions: res.Cautions, Findings: res.Findings, Totals: res.Totals, Notices: res.Notices, Problems: res.Problems}
-			for _, c := range res.Formulas {
-				run.Formulas = append(run.Formulas, report.Formula{Name: c.Name, Place: c.Place})
-			}
-			for _, format := range []report.Writer{report.Text, report.JSON} {
-				if err := format(&said[i], run, report.Options{}); err != nil {
+			for _, format := range report.Formats {
+				if err := report.Write(&said[i], format, &res.Run, report.Options{}); err != nil {
 					t.Fatal(err)
 				}
 			}

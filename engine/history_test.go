@@ -42,7 +42,8 @@ const overnight = `formula "Night buns" {
 
 func historyOf(t *testing.T, text string) ([]finding.HistoryRow, source.Problems) {
 	t.Helper()
-	return engine.New().History(engine.Input{Name: "f.hcl", Text: []byte(text), Dir: t.TempDir()})
+	rows, res := engine.New().History([]engine.Input{{Name: "f.hcl", Text: []byte(text), Dir: t.TempDir()}})
+	return rows, res.Problems
 }
 
 // narrow leaves one space where a table has several.
@@ -59,7 +60,7 @@ func TestHistoryOnTheClock(t *testing.T) {
 		t.Fatal(problems)
 	}
 	var b strings.Builder
-	if err := report.History(&b, rows); err != nil {
+	if err := report.History(&b, &finding.Run{}, rows); err != nil {
 		t.Fatal(err)
 	}
 	text := narrow(b.String())
@@ -86,7 +87,7 @@ func TestHistoryOnTheClock(t *testing.T) {
 		t.Fatal(problems)
 	}
 	b.Reset()
-	if err := report.History(&b, rows); err != nil {
+	if err := report.History(&b, &finding.Run{}, rows); err != nil {
 		t.Fatal(err)
 	}
 	for _, want := range []string{" 0:00 mix 3 min", " 6:15 chill 14 h", " 22:51 cool 1 day"} {
@@ -126,8 +127,8 @@ func TestHistoriesThatCannotBe(t *testing.T) {
 		t.Run(test.name, func(t *testing.T) {
 			begun := time.Now()
 			in := engine.Input{Name: "f.hcl", Text: fmt.Appendf(nil, dough, test.water, test.steps), Dir: t.TempDir()}
-			rows, problems := engine.New().History(in)
-			result := engine.New().Check([]engine.Input{in})
+			rows, result := engine.New().History([]engine.Input{in})
+			problems := result.Problems
 			if took := time.Since(begun); took > 2*time.Second {
 				t.Errorf("it took %v", took)
 			}
@@ -205,7 +206,7 @@ func BenchmarkHistory(b *testing.B) {
 		{"a tub in the cold", strings.Replace(fmt.Sprintf(sixStages, "pieces 80 g"), "slab 40 mm", "bowl", 1)},
 	} {
 		b.Run(bench.name, func(b *testing.B) {
-			list, problems := engine.ReadFormulas(source.New("f.hcl", []byte(bench.text)), house.Default())
+			list, problems := readFormulas(source.New("f.hcl", []byte(bench.text)), house.Default())
 			if len(problems) > 0 {
 				b.Fatal(problems)
 			}
@@ -241,7 +242,7 @@ func setupOf(f *formula.Formula) history.Setup {
 
 // BenchmarkHistoryFacts is all that the rules may ask of one dough's history, with the searches for times and thicknesses.
 func BenchmarkHistoryFacts(b *testing.B) {
-	list, problems := engine.ReadFormulas(source.New("f.hcl", fmt.Appendf(nil, sixStages, "pieces 80 g")), house.Default())
+	list, problems := readFormulas(source.New("f.hcl", fmt.Appendf(nil, sixStages, "pieces 80 g")), house.Default())
 	if len(problems) > 0 {
 		b.Fatal(problems)
 	}

@@ -166,8 +166,8 @@ func TestPartsWithinParts(t *testing.T) {
 		if len(res.Problems) > 0 || len(res.Formulas) != 1 || len(res.Findings) == 0 {
 			t.Fatalf("milk %s: %v, %d findings", milk, res.Problems, len(res.Findings))
 		}
-		if rows, problems := engine.New().Facts(in, nil, true); len(problems) > 0 || len(rows) == 0 {
-			t.Fatalf("milk %s: %v, %d figures", milk, problems, len(rows))
+		if rows, res := engine.New().Facts([]engine.Input{in}, nil, true); len(res.Problems) > 0 || len(rows) == 0 {
+			t.Fatalf("milk %s: %v, %d figures", milk, res.Problems, len(rows))
 		}
 	}
 }

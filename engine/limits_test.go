@@ -18,6 +18,7 @@ import (
 	"forebake/engine/house"
 	"forebake/engine/reading"
 	"forebake/engine/rule"
+	"forebake/engine/run"
 	"forebake/engine/source"
 )
 
@@ -27,7 +28,7 @@ var limits = map[string]int{
 	"source.MaxDepth": source.MaxDepth, "source.MaxSignRun": source.MaxSignRun, "source.MaxChoices": source.MaxChoices, "source.MaxSplats": source.MaxSplats,
 	"source.MaxTemplateSigns": source.MaxTemplateSigns, "source.MaxDirectives": source.MaxDirectives, "source.MaxHeredocLines": source.MaxHeredocLines, "source.MaxProblems": source.MaxProblems,
 	"reading.MaxNameBytes": reading.MaxNameBytes, "formula.MaxParts": formula.MaxParts, "formula.MaxIngredients": formula.MaxIngredients, "formula.MaxSteps": formula.MaxSteps, "formula.MaxMinutes": formula.MaxMinutes,
-	"house.MaxLimit": house.MaxLimit, "engine.MaxJoined": engine.MaxJoined, "backlog.MaxEntries": backlog.MaxEntries, "backlog.MaxBytes": backlog.MaxBytes,
+	"house.MaxLimit": house.MaxLimit, "run.MaxJoined": run.MaxJoined, "backlog.MaxEntries": backlog.MaxEntries, "backlog.MaxBytes": backlog.MaxBytes,
 	"rule.MaxRules": rule.MaxRules, "rule.MaxLimits": rule.MaxLimits, "rule.MaxPackBytes": rule.MaxPackBytes, "rule.MaxTextBytes": rule.MaxTextBytes, "rule.MaxFigures": rule.MaxFigures,
 	"rule.MaxExprBytes": rule.MaxExprBytes, "rule.MaxExprDepth": rule.MaxExprDepth, "rule.MaxExprNodes": rule.MaxExprNodes, "rule.MaxListItems": rule.MaxListItems,
 	"rule.MaxFindings": rule.MaxFindings, "rule.MaxWeighing": rule.MaxWeighing,
@@ -82,12 +83,12 @@ func TestLimitsAreDocumented(t *testing.T) {
 	}
 }
 
-// Houses may stand upon each other up to the limit.
+// Houses may include each other up to the limit.
 func TestMaxJoined(t *testing.T) {
 	for _, test := range []struct {
 		houses int
 		fits   bool
-	}{{engine.MaxJoined - 1, true}, {engine.MaxJoined, true}, {engine.MaxJoined + 1, false}} {
+	}{{run.MaxJoined - 1, true}, {run.MaxJoined, true}, {run.MaxJoined + 1, false}} {
 		dir := t.TempDir()
 		for i := range test.houses {
 			text := fmt.Sprintf("house \"h%d\" {\n  like = \"../%d/house.hcl\"\n}\n", i, i+1)
@@ -102,7 +103,7 @@ func TestMaxJoined(t *testing.T) {
 			}
 		}
 		_, problems := engine.New().Load(filepath.Join(dir, "0"))
-		if (len(problems) == 0) != test.fits || !test.fits && !strings.Contains(problems[0].Text, "stand upon each other") {
+		if (len(problems) == 0) != test.fits || !test.fits && !strings.Contains(problems[0].Text, "include each other") {
 			t.Errorf("%d houses: %v", test.houses, problems)
 		}
 	}

@@ -1,15 +1,16 @@
 package engine
 
 import (
+	"bytes"
+	"cmp"
 	"errors"
 	"fmt"
-	"runtime"
-	"sort"
-	"sync"
-	"sync/atomic"
+	"slices"
+	"time"
 
 	"forebake/engine/finding"
 	"forebake/engine/mend"
+	"forebake/engine/run"
 	"forebake/engine/source"
 )
 
@@ -18,131 +19,141 @@ type MendResult struct {
 	Mendings []finding.Mending // one a formula, in order of file and line
 	Left     []*finding.Finding
 	Problems source.Problems
-	FailAt   map[string]finding.Level
 
-	rewrites []source.Rewrite
+	before, after *Result // the runs over the texts as they were read and as they are mended
+	rewrites      []source.Rewrite
+	written       bool
 }
 
-// Failed tells whether a finding that is left stands at or above the failing level of its house.
+// Run is the run over the files as they stand on the disk now. It is nil where there are problems.
+func (r *MendResult) Run() *Result {
+	if r.written {
+		return r.after
+	}
+	return r.before
+}
+
+// Failed reports whether a finding that is left stands at or above the failing level of its house.
 func (r *MendResult) Failed() bool {
 	for _, f := range r.Left {
-		if f.At(r.FailAt[f.Place.File.Name]) {
+		if r.before.Fails(f, nil) {
 			return true
 		}
 	}
 	return false
 }
 
-// Mend looks for the changes that clear the findings of every formula of the inputs. It writes nothing.
+// Mend looks for the changes that clear the findings of every formula of the inputs, and proves
+// them by a second run over the mended texts. It writes nothing.
 func (e *Engine) Mend(inputs []Input, taste bool) *MendResult {
-	res := &MendResult{FailAt: map[string]finding.Level{}}
-	out := make([]MendResult, len(inputs))
-	loaded, problems := e.loadAll(inputs)
-	res.Problems = problems
-	for i, l := range loaded {
-		if l != nil {
-			res.FailAt[inputs[i].Name] = l.House.FailAt
-		}
-	}
-	each(len(inputs), crewSize(e.Workers, len(inputs)), func(_, i int) {
-		if loaded[i] != nil {
-			out[i] = e.mendFile(inputs[i], loaded[i], taste)
+	res := &MendResult{before: e.do(inputs, run.Options{Keep: true})}
+	files := res.before.Files
+	mended := make([]mendedFile, len(files))
+	run.Each(len(files), run.Crew(e.Workers, len(files)), func(_, i int) {
+		if files[i].Text != nil {
+			mended[i] = e.mendFile(&files[i], taste)
 		}
 	})
-	for _, one := range out {
-		res.Mendings = append(res.Mendings, one.Mendings...)
-		res.Left = append(res.Left, one.Left...)
-		res.Problems = append(res.Problems, one.Problems...)
-		res.rewrites = append(res.rewrites, one.rewrites...)
+	res.after = e.do(held(files, mended), run.Options{})
+	res.Problems = slices.Clone(res.before.Problems)
+	for i := range mended {
+		m, f := &mended[i], &files[i]
+		if m.text != nil && len(m.problems) == 0 {
+			m.problems = unproven(m, &res.after.Files[i])
+		}
+		res.Problems = append(res.Problems, m.problems...)
+		res.Mendings = append(res.Mendings, m.mendings...)
+		res.Left = append(res.Left, m.left...)
+		if m.text != nil && f.Input.Path != "" {
+			res.rewrites = append(res.rewrites,
+				source.Rewrite{Path: f.Input.Path, Before: f.Text.Text, After: m.text})
+		}
 	}
 	res.Problems = res.Problems.Sort()
 	return res
 }
 
-// crewSize is how many workers n jobs are given: those asked for, else one a processor.
-func crewSize(workers, n int) int {
-	if workers <= 0 {
-		workers = runtime.GOMAXPROCS(0)
+// held gives the inputs of a run again, each with its text as mended. Those without a text are left
+// as they are.
+func held(files []run.File, mended []mendedFile) []Input {
+	inputs := make([]Input, len(files))
+	for i := range files {
+		inputs[i] = files[i].Input
+		if files[i].Text == nil {
+			continue
+		}
+		inputs[i].Path, inputs[i].Text = "", files[i].Text.Text
+		if mended[i].text != nil {
+			inputs[i].Text = mended[i].text
+		}
 	}
-	return min(workers, n)
-}
-
-// each runs a job for every number below n, on so many workers at once; the job is told which of them it is on.
-func each(n, workers int, job func(worker, i int)) {
-	var next atomic.Int64
-	var wait sync.WaitGroup
-	for k := range workers {
-		wait.Go(func() {
-			for i := int(next.Add(1)) - 1; i < n; i = int(next.Add(1)) - 1 {
-				job(k, i)
-			}
-		})
-	}
-	wait.Wait()
+	return inputs
 }
 
 func (e *Engine) newMender(l *Loaded) *mend.Mender {
-	return &mend.Mender{Kitchen: l.House.Kitchen, Rules: l.Rules.Rules, Options: l.House.FormulaOptions(),
-		Waived: func(rule, formula string) bool { return l.Rules.Waives(rule, formula, e.Today) }}
+	today := e.Today
+	if today.IsZero() {
+		today = time.Now()
+	}
+	return &mend.Mender{Kitchen: l.House.Kitchen, Rules: l.Rules.Rules,
+		Options: l.House.FormulaOptions(),
+		Waived:  func(rule, formula string) bool { return l.Rules.Waives(rule, formula, today) }}
 }
 
-// mendFile mends the formulas of one file one after the other, and proves the whole by one more check of the new text.
-func (e *Engine) mendFile(in Input, l *Loaded, taste bool) (out MendResult) {
-	fail := func(err error) MendResult {
-		var problems source.Problems
-		if errors.As(err, &problems) {
-			return MendResult{Problems: problems}
-		}
-		return MendResult{Problems: source.Problems{{Text: fmt.Sprintf("%s: %s", in.Name, err)}}}
-	}
-	before := in.Text
-	if in.Path != "" {
-		var err error
-		if before, err = readFormula(in.Path); err != nil {
-			return fail(err)
-		}
-	}
-	list, problems := ReadFormulas(source.New(in.Name, before), l.House)
-	if len(problems) > 0 {
-		return MendResult{Problems: problems}
-	}
-	text := before
-	m := e.newMender(l)
+// mendedFile is what mending one file found.
+type mendedFile struct {
+	text     []byte // nil where nothing changes
+	mendings []finding.Mending
+	left     []*finding.Finding
+	problems source.Problems
+}
+
+// mendFile mends the formulas of one file one after the other.
+func (e *Engine) mendFile(f *run.File, taste bool) (out mendedFile) {
+	m := e.newMender(f.House)
 	m.Taste = taste
-	for i := range list {
-		one, err := m.Mend(in.Name, text, i)
+	text := f.Text.Text
+	for i := range f.Models {
+		one, err := m.Mend(f.Input.Name, text, i)
 		if err != nil {
-			return fail(err)
+			var problems source.Problems
+			if !errors.As(err, &problems) {
+				problems = source.Problems{{Text: fmt.Sprintf("%s: %s", f.Input.Name, err)}}
+			}
+			return mendedFile{problems: problems}
 		}
 		text = one.Text
-		out.Mendings = append(out.Mendings, one.Mending)
-		out.Left = append(out.Left, one.After...)
+		out.mendings = append(out.mendings, one.Mending)
+		out.left = append(out.left, one.After...)
 	}
-	if string(text) == string(before) {
-		return out
+	if !bytes.Equal(text, f.Text.Text) {
+		out.text = text
 	}
-	check := newWorker().check(Input{Name: in.Name, Text: text}, l)
-	if len(check.problems) > 0 {
-		return fail(fmt.Errorf("the mended text does not read: %w", check.problems))
+	return out
+}
+
+// unproven gives the problems of a mended file that the run over its new text does not bear out:
+// what the search says is left must be all that the run finds.
+func unproven(m *mendedFile, after *run.File) source.Problems {
+	if problems := after.Problems(); len(problems) > 0 {
+		return problems
 	}
-	// What the search says is left must be all that the check finds.
-	left := map[string]int{}
-	name := func(f *finding.Finding) string { return f.Formula + "\x00" + f.Rule + "\x00" + f.Subject }
-	for _, f := range out.Left {
+	type key struct{ formula, rule, subject string }
+	name := func(f *finding.Finding) key { return key{f.Formula, f.Rule, f.Subject} }
+	left := map[key]int{}
+	for _, f := range m.left {
 		left[name(f)]++
 	}
-	for _, f := range check.findings {
-		if f.Answer != finding.Flagged || l.Rules.Waives(f.Rule, f.Formula, e.Today) {
+	for _, f := range after.Findings {
+		if f.Answer != finding.Flagged {
 			continue
 		}
 		if left[name(f)]--; left[name(f)] < 0 {
-			return fail(fmt.Errorf("line %d of the mended text has %s, which the search did not see; nothing is changed", f.Place.Line(), f.Rule))
+			return source.Problems{{Text: fmt.Sprintf("%s: line %d of the mended text has %s, "+
+				"which the search did not see; nothing is changed", after.Input.Name, f.Place.Line(), f.Rule)}}
 		}
 	}
-	if in.Path != "" {
-		out.rewrites = []source.Rewrite{{Path: in.Path, Before: before, After: text}}
-	}
-	return out
+	return nil
 }
 
 // Write writes the mended files, all or none, and notes it in the mendings.
@@ -150,90 +161,90 @@ func (r *MendResult) Write() error {
 	if err := source.WriteAll(r.rewrites); err != nil {
 		return err
 	}
+	r.written = true
 	for i := range r.Mendings {
 		r.Mendings[i].Wrote = len(r.Mendings[i].Changes) > 0
 	}
 	return nil
 }
 
-// mostSuggested is how many formulas with findings a run may have for each finding to get its mends: a search takes some
-// hundred times as long as the check of its formula.
+// mostSuggested is the most formulas with findings for which a check looks for mends: a search
+// takes some hundred times as long as the check of its formula.
 const mostSuggested = 12
 
-// mostSuggestedBytes is how long a formula may be in the file for that: a search tries every ingredient and step, each with a check of
-// the whole, so it grows with the square of the length and more (measured: 25 ms at 3 KB, half a second at 10 KB, 6 s at 30 KB).
+// mostSuggestedBytes is the longest formula for which a check looks for mends. A search tries every
+// ingredient and step, each with a check of the whole formula, so its time grows with the square of
+// the length or faster (measured: 25 ms at 3 KB, half a second at 10 KB, 6 s at 30 KB).
 const mostSuggestedBytes = 24 << 10
 
-// Suggest gives the flagged findings of a check their mends, each for itself. Where more than a dozen formulas have some
-// it does nothing, and a notice says which command tells them.
-func (e *Engine) Suggest(inputs []Input, res *Result) {
-	type job struct {
-		input Input
-		l     *Loaded
-		file  string
-	}
-	flagged := map[string][]*finding.Finding{} // by file
-	formulas := map[string]bool{}
-	for _, f := range res.Findings {
-		if f.Answer == finding.Flagged && f.Place.File != nil {
-			flagged[f.Place.File.Name] = append(flagged[f.Place.File.Name], f)
-			formulas[f.Place.File.Name+"\x00"+f.Formula] = true
+// Suggest gives the flagged findings of a check their mends, each by itself. Where more than a
+// dozen formulas have findings it does nothing, and a notice says which command tells them.
+func (e *Engine) Suggest(res *Result) {
+	var files []*run.File
+	formulas := 0
+	for i := range res.Files {
+		f := &res.Files[i]
+		if n := flaggedFormulas(f); n > 0 {
+			formulas += n
+			files = append(files, f)
 		}
 	}
-	if len(formulas) > mostSuggested {
-		res.Notices = append(res.Notices, fmt.Sprintf("Mends are not worked out for %d formulas at once; forebake mend FILE tells those of one file.", len(formulas)))
+	if formulas > mostSuggested {
+		res.Notices = append(res.Notices,
+			fmt.Sprintf("Mends are not worked out for %d formulas at once; forebake mend FILE "+
+				"tells those of one file.", formulas))
 		return
 	}
-	var jobs []job
-	for _, in := range inputs {
-		if len(flagged[in.Name]) == 0 {
-			continue
-		}
-		if l := e.houses[HouseFor(in.Dir)]; l != nil {
-			jobs = append(jobs, job{in, l, in.Name})
-		}
-	}
-	tooLong := make([][]string, len(jobs))
-	each(len(jobs), crewSize(e.Workers, len(jobs)), func(_, i int) {
-		j := jobs[i]
-		list := flagged[j.file]
-		text := list[0].Place.File.Text
-		all := checkedIn(res, j.file)
-		for n, c := range all {
-			end := len(text)
-			if n+1 < len(all) {
-				end = all[n+1].Place.Start
-			}
-			if end-c.Place.Start > mostSuggestedBytes {
-				tooLong[i] = append(tooLong[i], fmt.Sprintf("Mends are not worked out for %q at %s: it is longer than %d KB; forebake mend FILE does so, and may take minutes.", c.Name, c.Place, mostSuggestedBytes>>10))
-				continue
-			}
-			suggestions, err := e.newMender(j.l).Suggest(j.file, text, n)
-			if err != nil {
-				continue // the check itself reads the same text, so this cannot be; a finding then goes without
-			}
-			for _, s := range suggestions {
-				for _, f := range list {
-					if f.Formula == c.Name && f.Rule == s.Rule && f.Place.Start == s.Place.Start {
-						f.Mends = s.Mends
-					}
-				}
-			}
-		}
+	slices.SortStableFunc(files, func(a, b *run.File) int {
+		return cmp.Compare(a.Input.Name, b.Input.Name)
 	})
-	for _, notices := range tooLong {
-		res.Notices = append(res.Notices, notices...)
+	notices := make([][]string, len(files))
+	run.Each(len(files), run.Crew(e.Workers, len(files)), func(_, i int) {
+		notices[i] = e.suggestIn(files[i])
+	})
+	for _, some := range notices {
+		res.Notices = append(res.Notices, some...)
 	}
 }
 
-// checkedIn lists the formulas of one file in order.
-func checkedIn(res *Result, file string) []Checked {
-	var out []Checked
-	for _, c := range res.Formulas {
-		if c.Place.File.Name == file {
-			out = append(out, c)
+// flaggedFormulas counts the formulas of a file that have a flagged finding.
+func flaggedFormulas(f *run.File) int {
+	names := map[string]bool{}
+	for _, one := range f.Findings {
+		if one.Answer == finding.Flagged {
+			names[one.Formula] = true
 		}
 	}
-	sort.SliceStable(out, func(i, j int) bool { return out[i].Place.Start < out[j].Place.Start })
-	return out
+	return len(names)
+}
+
+// suggestIn gives the flagged findings of one file their mends. The notices name the formulas that
+// are too long for that.
+func (e *Engine) suggestIn(file *run.File) (notices []string) {
+	for n, c := range file.Formulas {
+		text := c.Place.File.Text
+		end := len(text)
+		if n+1 < len(file.Formulas) {
+			end = file.Formulas[n+1].Place.Start
+		}
+		if end-c.Place.Start > mostSuggestedBytes {
+			notices = append(notices,
+				fmt.Sprintf("Mends are not worked out for %q at %s: it is longer than %d KB; "+
+					"forebake mend FILE does so, and may take minutes.", c.Name, c.Place, mostSuggestedBytes>>10))
+			continue
+		}
+		suggestions, err := e.newMender(file.House).Suggest(file.Input.Name, text, n)
+		if err != nil {
+			continue // impossible: the check has read the same text
+		}
+		for _, s := range suggestions {
+			for _, f := range file.Findings {
+				if f.Answer == finding.Flagged && f.Formula == c.Name && f.Rule == s.Rule &&
+					f.Place.Start == s.Place.Start {
+					f.Mends = s.Mends
+				}
+			}
+		}
+	}
+	return notices
 }

@@ -24,7 +24,7 @@ func TestSuggest(t *testing.T) {
 		e := engine.New()
 		inputs := []engine.Input{{Name: "t.hcl", Text: []byte(text), Dir: t.TempDir()}}
 		res := e.Check(inputs)
-		e.Suggest(inputs, res)
+		e.Suggest(res)
 		told := 0
 		for _, f := range res.Findings {
 			if f.Rule == "salt-low" && len(f.Mends) == 1 && f.Mends[0].Trust == "searched" && strings.HasPrefix(f.Mends[0].Text, `salt in dough "d": 5 g to 13 g (line `) {
@@ -38,6 +38,17 @@ func TestSuggest(t *testing.T) {
 			t.Errorf("of 13 formulas %d findings carry a mend; notices %q", told, res.Notices)
 		}
 	}
+}
+
+// changedFiles counts the files that a result would write.
+func changedFiles(res *engine.MendResult) int {
+	files := map[string]bool{}
+	for _, m := range res.Mendings {
+		if len(m.Changes) > 0 {
+			files[m.File] = true
+		}
+	}
+	return len(files)
 }
 
 // All formulas of a file are mended in one writing, in any number of workers the same; a file that changed meanwhile is refused.
@@ -56,8 +67,8 @@ func TestMendFiles(t *testing.T) {
 		e := engine.New()
 		e.Workers = workers
 		res := e.Mend(inputs, false)
-		if len(res.Problems) > 0 || len(res.Mendings) != 8 {
-			t.Fatalf("%v, %d mendings", res.Problems, len(res.Mendings))
+		if len(res.Problems) > 0 || len(res.Mendings) != 8 || changedFiles(res) != 4 {
+			t.Fatalf("%v, %d mendings, %d files", res.Problems, len(res.Mendings), changedFiles(res))
 		}
 		if got := fmt.Sprintf("%+v", res.Mendings); want == "" {
 			want = got

@@ -67,9 +67,9 @@ type figures struct {
 func publishedFigures(t *testing.T, file string) *figures {
 	t.Helper()
 	path := filepath.Join(publishedDir, file)
-	rows, problems := engine.New().Facts(engine.Input{Name: file, Path: path, Dir: publishedDir}, nil, true)
-	if len(problems) > 0 {
-		t.Fatalf("%s: %v", file, problems)
+	rows, res := engine.New().Facts([]engine.Input{{Name: file, Path: path, Dir: publishedDir}}, nil, true)
+	if len(res.Problems) > 0 {
+		t.Fatalf("%s: %v", file, res.Problems)
 	}
 	return &figures{t, file, rows}
 }

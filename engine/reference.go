@@ -13,25 +13,8 @@ import (
 	"forebake/engine/quantity"
 )
 
-// Cards gives the cards of the rules in force in the houses of a run, in order of name. Where two houses have one rule, the card is
-// that of the house whose files come first.
-func (res *Result) Cards() []finding.Card {
-	var out []finding.Card
-	seen := map[string]bool{}
-	for _, l := range res.houses {
-		for _, r := range l.Rules.Rules {
-			if !seen[r.ID] {
-				seen[r.ID] = true
-				out = append(out, l.Rules.Card(r))
-			}
-		}
-	}
-	finding.SortCards(out)
-	return out
-}
-
 // Rulebook gives the packs in force in a house with the cards of their rules.
-func (l *Loaded) Rulebook() finding.Rulebook {
+func Rulebook(l *Loaded) finding.Rulebook {
 	book := finding.Rulebook{Unchecked: l.Unchecked}
 	for _, p := range l.Rules.Packs {
 		if len(p.Rules) == 0 {
@@ -51,7 +34,7 @@ func (l *Loaded) Rulebook() finding.Rulebook {
 	return book
 }
 
-// FactNames gives every fact's name once, in the order of declaration, with what it means.
+// FactNames gives the name of every fact once, with its meaning, in order of declaration.
 func FactNames() (names, means []string) {
 	seen := map[string]bool{}
 	for on := range facts.OnNames {
@@ -66,19 +49,22 @@ func FactNames() (names, means []string) {
 }
 
 // typeNames are the types of facts as the catalogue prints them.
-var typeNames = map[facts.Type]string{facts.Number: "number", facts.YesNo: "yes or no", facts.Text: "text", facts.List: "list"}
+var typeNames = map[facts.Type]string{facts.Number: "number", facts.YesNo: "yes or no",
+	facts.Text: "text", facts.List: "list"}
 
-// Catalogue gives every fact, step verb, unit and house key that the program knows, from the declarations that it works by.
+// Catalogue gives every fact, step verb, unit and house key, from their declarations.
 func Catalogue() finding.Catalogue {
 	var c finding.Catalogue
 	for on, subject := range facts.OnNames {
 		for _, f := range facts.All(facts.On(on)) {
-			c.Facts = append(c.Facts, finding.CatalogueFact{Subject: subject, Name: f.Name, Type: typeNames[f.Type], Unit: f.Unit, Means: f.Means, Source: f.Source, Error: f.Error,
+			c.Facts = append(c.Facts, finding.CatalogueFact{Subject: subject, Name: f.Name,
+				Type: typeNames[f.Type], Unit: f.Unit, Means: f.Means, Source: f.Source, Error: f.Error,
 				Steps: stepsText(f.Verbs)})
 		}
 	}
 	for _, v := range formula.Verbs {
-		c.Verbs = append(c.Verbs, finding.CatalogueVerb{Name: v.Name, Means: v.Means, Measure: v.Measures(), Options: v.Options()})
+		c.Verbs = append(c.Verbs, finding.CatalogueVerb{Name: v.Name, Means: v.Means,
+			Measure: v.Measures(), Options: v.Options()})
 	}
 	c.Options, c.Words = catalogueOptions(), catalogueWords()
 	for _, u := range quantity.Units() {
@@ -89,13 +75,16 @@ func Catalogue() finding.Catalogue {
 		case "s":
 			is = "1/60 min"
 		}
-		c.Units = append(c.Units, finding.CatalogueUnit{Name: u.Name, Kind: u.Kind.String(), Is: is, Spelt: u.Also})
+		c.Units = append(c.Units,
+			finding.CatalogueUnit{Name: u.Name, Kind: u.Kind.String(), Is: is, Spelt: u.Also})
 	}
 	for _, k := range house.Keys {
-		c.Keys = append(c.Keys, finding.CatalogueKey{Block: k.Block, Name: k.Name, Default: k.Default, Means: k.Means})
+		c.Keys = append(c.Keys,
+			finding.CatalogueKey{Block: k.Block, Name: k.Name, Default: k.Default, Means: k.Means})
 		if k.Name == "kitchen" {
 			for _, in := range kitchen.Keys {
-				c.Keys = append(c.Keys, finding.CatalogueKey{Block: "kitchen", Name: in.Name, Default: in.Default, Means: in.Means})
+				c.Keys = append(c.Keys, finding.CatalogueKey{Block: "kitchen", Name: in.Name,
+					Default: in.Default, Means: in.Means})
 			}
 		}
 	}

@@ -11,8 +11,8 @@ import (
 	"forebake/rules"
 )
 
-// WritePacks writes the shipped packs into a folder, one file each, to be edited there. A file that is there already is never written
-// over: then nothing is written. The cautions are no pack and stay where no house can reach them.
+// WritePacks writes the shipped packs into a folder, one file each, to be edited there. Where one
+// of the files exists, nothing is written. The cautions are no pack and are not written.
 func WritePacks(dir string) (paths []string, err error) {
 	if err := os.MkdirAll(dir, 0o777); err != nil {
 		return nil, err
@@ -20,7 +20,8 @@ func WritePacks(dir string) (paths []string, err error) {
 	for _, name := range ShippedPacks() {
 		path := filepath.Join(dir, name+".hcl")
 		if _, err := os.Lstat(path); err == nil {
-			return nil, fmt.Errorf("%s is there already, and may hold your edits: name another folder, or take it away; nothing was written", path)
+			return nil, fmt.Errorf("%s is there already, and may hold your edits: name another "+
+				"folder, or take it away; nothing was written", path)
 		}
 		paths = append(paths, path)
 	}

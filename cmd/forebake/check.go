@@ -6,6 +6,8 @@ import (
 	"fmt"
 	"io"
 	"os"
+	"path/filepath"
+	"slices"
 	"strings"
 	"time"
 
@@ -18,11 +20,16 @@ import (
 	"forebake/engine/spelling"
 )
 
+// checkFlags are the flags of check.
+type checkFlags struct {
+	as                                          []string
+	name, colour, failAt, backlog, writeBacklog string
+	workers                                     int
+	timing, commit                              bool
+}
+
 func checkCommand() *cobra.Command {
-	var as []string
-	var name, colour, failAt, backlogFile, writeBacklog string
-	var workers int
-	var timing, commit bool
+	var f checkFlags
 	cmd := &cobra.Command{
 		Use:   "check [path ...]",
 		Short: "Cautions, findings, and what cannot be answered yet and why",
@@ -33,106 +40,141 @@ today, or against the date that FOREBAKE_TODAY gives (2026-11-25).
 Exit status: 0 nothing at the failing level, 1 findings at or above it,
 2 the input or the command could not be used.`,
 		ValidArgsFunction: completeFormulas,
-		RunE: func(cmd *cobra.Command, args []string) error {
-			outputs, err := readOutputs(as)
-			if err != nil {
-				return err
-			}
-			useColour, err := wantsColour(colour, cmd.OutOrStdout())
-			if err != nil {
-				return err
-			}
-			if workers < 0 {
-				return fmt.Errorf("--workers is a number of files from 1, not %d", workers)
-			}
-			var level *finding.Level
-			if failAt != "" {
-				l, ok := finding.LevelNamed(failAt)
-				if !ok {
-					return fmt.Errorf("--fail-at: no level %q; the levels are %s", failAt, strings.Join(finding.LevelNames, ", "))
-				}
-				level = &l
-			}
-			if commit {
-				if args = engine.OfCommit(args); len(args) == 0 {
-					return nil
-				}
-			}
-			inputs, problems, err := readInputs(cmd, args, name)
-			if err != nil {
-				return err
-			}
-			e := engine.New()
-			e.Workers, e.Timed = workers, timing
-			if e.Today, err = today(); err != nil {
-				return err
-			}
-			res := e.Check(inputs)
-			var backlog *engine.Backlog
-			if backlogFile != "" {
-				var faults source.Problems
-				if backlog, faults = engine.ReadBacklog(backlogFile); len(faults) > 0 {
-					return complain(cmd, faults)
-				}
-				res.Cover(backlog)
-			}
-			if wantsMends(outputs) {
-				e.Suggest(inputs, res)
-			}
-			res.Problems = append(problems, res.Problems...)
-			if len(res.Formulas) > 0 || len(res.Problems) == 0 {
-				if err := write(cmd, outputs, res, report.Options{Colour: useColour}); err != nil {
-					return err
-				}
-			}
-			if timing {
-				if err := report.Times(cmd.ErrOrStderr(), res.Times); err != nil {
-					return err
-				}
-			}
-			if len(res.Problems) > 0 {
-				return complain(cmd, res.Problems)
-			}
-			if writeBacklog != "" {
-				text, entries, skipped, err := res.NewBacklog(backlog, e.Today.Format(time.DateOnly))
-				if err != nil {
-					return fmt.Errorf("%s: %w; nothing was written", writeBacklog, err)
-				}
-				if err := source.WriteFile(writeBacklog, text); err != nil {
-					return err
-				}
-				return told(cmd, writeBacklog, entries, skipped)
-			}
-			if res.Failed(level) {
-				return exit(exitFound)
-			}
-			return nil
-		},
+		RunE:              f.check,
 	}
 	flags := cmd.Flags()
-	flags.StringArrayVar(&as, "as", nil, "output `format`: "+strings.Join(report.FormatNames(), ", ")+"; json:out.json writes to a file; may be given several times")
-	flags.StringVar(&name, "name", "standard-input.hcl", "`name` of the file that - reads")
-	flags.StringVar(&backlogFile, "backlog", "", "`file` of findings that stood when the rules were taken on: they do not count, those of food safety always do")
-	flags.StringVar(&writeBacklog, "write-backlog", "", "`file` to write today's findings to; beside --backlog, what is left of that list")
-	flags.StringVar(&failAt, "fail-at", "", "`level` from which findings fail the run: "+strings.Join(finding.LevelNames, ", ")+" (default: the house's, else stop)")
-	flags.StringVar(&colour, "color", "auto", "colour: auto, always, never")
-	flags.BoolVar(&timing, "timing", false, "tell on standard error, after the report, what each rule took")
-	flags.BoolVar(&commit, "commit", false, "the paths are the changed files of a commit: formulas are checked, and with a house or rule file among them this whole folder")
-	flags.IntVar(&workers, "workers", 0, "files checked at once (default: one a processor)")
+	flags.StringArrayVar(&f.as, "as", nil, "output `format`: "+strings.Join(report.FormatNames(), ", ")+
+		"; json:out.json writes to a file; may be given several times")
+	flags.StringVar(&f.name, "name", "standard-input.hcl", "`name` of the file that - reads")
+	flags.StringVar(&f.backlog, "backlog", "", "`file` of findings that stood when the rules were "+
+		"taken on: they do not count, those of food safety always do")
+	flags.StringVar(&f.writeBacklog, "write-backlog", "",
+		"`file` to write today's findings to; beside --backlog, what is left of that list")
+	flags.StringVar(&f.failAt, "fail-at", "", "`level` from which findings fail the run: "+
+		strings.Join(finding.LevelNames, ", ")+" (default: the house's, else stop)")
+	flags.StringVar(&f.colour, "color", "auto", "colour: auto, always, never")
+	flags.BoolVar(&f.timing, "timing", false,
+		"tell on standard error, after the report, what each rule took")
+	flags.BoolVar(&f.commit, "commit", false,
+		"the paths are the changed files of a commit: formulas are checked, and with a house or "+
+			"rule file among them this whole folder")
+	flags.IntVar(&f.workers, "workers", 0, "files checked at once (default: one a processor)")
 	return cmd
 }
 
-// told says what a written backlog holds. Writing one is no check: it fails for nothing that was found.
-func told(cmd *cobra.Command, path string, entries, skipped int) error {
-	text := fmt.Sprintf("%s: %s written", path, report.Count(entries, "line"))
-	if skipped > 0 {
-		text += fmt.Sprintf("; %s of food safety not among them: they go on counting", report.Count(skipped, "finding"))
+// check runs the verb.
+func (f *checkFlags) check(cmd *cobra.Command, args []string) error {
+	outputs, err := readOutputs(f.as)
+	if err != nil {
+		return err
 	}
-	_, err := fmt.Fprintf(cmd.ErrOrStderr(), "forebake: %s\n", source.Safe(text))
+	useColour, err := wantsColour(f.colour, cmd.OutOrStdout())
+	if err != nil {
+		return err
+	}
+	if f.workers < 0 {
+		return fmt.Errorf("--workers is a number of files from 1, not %d", f.workers)
+	}
+	level, err := readLevel(f.failAt)
+	if err != nil {
+		return err
+	}
+	e := engine.New()
+	e.Workers, e.Timed = f.workers, f.timing
+	if e.Today, err = today(); err != nil {
+		return err
+	}
+	inputs, err := f.inputs(cmd, e, args)
+	if err != nil || len(inputs) == 0 {
+		return err
+	}
+	if f.backlog != "" {
+		list, faults := e.ReadBacklog(f.backlog)
+		if len(faults) > 0 {
+			return complain(cmd, faults)
+		}
+		e.Backlog = list
+	}
+	res := e.Check(inputs)
+	if slices.ContainsFunc(outputs, func(o output) bool { return o.format.Mends }) {
+		e.Suggest(res)
+	}
+	res.House = whyFlag(res.HouseFiles())
+	if err := write(cmd, outputs, &res.Run, report.Options{Colour: useColour}); err != nil {
+		return err
+	}
+	if f.timing {
+		if err := report.Times(cmd.ErrOrStderr(), res.Times); err != nil {
+			return err
+		}
+	}
+	switch {
+	case len(res.Problems) > 0:
+		return complain(cmd, res.Problems)
+	case f.writeBacklog != "":
+		return f.saveBacklog(cmd, res, e.Today.Format(time.DateOnly))
+	case res.Failed(level):
+		return exit(exitFound)
+	}
+	return nil
+}
+
+// inputs gives the files to check. Of a commit without a formula, a rule or a house there are none.
+func (f *checkFlags) inputs(cmd *cobra.Command, e *engine.Engine, args []string) (
+	[]engine.Input, error) {
+	if f.commit {
+		return e.OfCommit(args), nil
+	}
+	return readInputs(cmd, args, f.name)
+}
+
+// saveBacklog writes what a run found as a backlog and says what the file holds. Writing one is no
+// check: it fails for no finding.
+func (f *checkFlags) saveBacklog(cmd *cobra.Command, res *engine.Result, today string) error {
+	text, entries, skipped, err := res.NewBacklog(today)
+	if err != nil {
+		return fmt.Errorf("%s: %w; nothing was written", f.writeBacklog, err)
+	}
+	if err := source.WriteFile(f.writeBacklog, text); err != nil {
+		return err
+	}
+	said := fmt.Sprintf("%s: %s written", f.writeBacklog, report.Count(entries, "line"))
+	if skipped > 0 {
+		said += fmt.Sprintf("; %s of food safety not among them: they go on counting",
+			report.Count(skipped, "finding"))
+	}
+	_, err = fmt.Fprintf(cmd.ErrOrStderr(), "forebake: %s\n", source.Safe(said))
 	return err
 }
 
-// today is the day that waivers are held against: the clock's, or that of FOREBAKE_TODAY, so that a run can be repeated.
+// readLevel reads the level of --fail-at; nil where none is given.
+func readLevel(name string) (*finding.Level, error) {
+	if name == "" {
+		return nil, nil
+	}
+	level, ok := finding.LevelNamed(name)
+	if !ok {
+		return nil, fmt.Errorf("--fail-at: no level %q; the levels are %s", name,
+			strings.Join(finding.LevelNames, ", "))
+	}
+	return &level, nil
+}
+
+// whyFlag is the flag with which why, typed in this folder, finds the house of a run over these
+// house files: "" where it is this folder's own.
+func whyFlag(files []string) string {
+	own, err := engine.HouseAt(".")
+	switch {
+	case err != nil || len(files) == 0 || len(files) == 1 && files[0] == filepath.ToSlash(own):
+		return ""
+	case len(files) == 1:
+		return " --house " + files[0]
+	}
+	return " --house FILE"
+}
+
+// today is the day that waivers are held against: the clock's, or that of FOREBAKE_TODAY, so that a
+// run can be repeated.
 func today() (time.Time, error) {
 	text := os.Getenv("FOREBAKE_TODAY")
 	if text == "" {
@@ -140,23 +182,14 @@ func today() (time.Time, error) {
 	}
 	day, err := time.Parse("2006-01-02", text)
 	if err != nil {
-		return day, fmt.Errorf("FOREBAKE_TODAY is %q, which is no date; write year, month and day, such as 2026-11-25, or unset it", text)
+		return day, fmt.Errorf("FOREBAKE_TODAY is %q, which is no date; write year, month and "+
+			"day, such as 2026-11-25, or unset it", text)
 	}
 	return day, nil
 }
 
-// wantsMends tells whether an output shows the mends of findings; error lines do not.
-func wantsMends(outputs []output) bool {
-	for _, out := range outputs {
-		if out.format != "lines" {
-			return true
-		}
-	}
-	return false
-}
-
-// readInputs turns the arguments into files; "-" reads standard input.
-func readInputs(cmd *cobra.Command, args []string, name string) ([]engine.Input, source.Problems, error) {
+// readInputs turns the arguments into inputs; "-" reads standard input.
+func readInputs(cmd *cobra.Command, args []string, name string) ([]engine.Input, error) {
 	if len(args) == 0 {
 		args = []string{"."}
 	}
@@ -168,73 +201,86 @@ func readInputs(cmd *cobra.Command, args []string, name string) ([]engine.Input,
 			continue
 		}
 		if len(inputs) > 0 {
-			return nil, nil, errors.New("- stands twice; standard input can be read once only")
+			return nil, errors.New("- stands twice; standard input can be read once only")
 		}
 		text, err := io.ReadAll(io.LimitReader(cmd.InOrStdin(), source.MaxFileBytes+1))
 		if err != nil {
-			return nil, nil, fmt.Errorf("standard input: %w", err)
+			return nil, fmt.Errorf("standard input: %w", err)
 		}
 		inputs = append(inputs, engine.Input{Name: name, Text: text, Dir: "."})
 	}
-	found, problems := engine.Inputs(paths)
-	return append(inputs, found...), problems, nil
+	return append(inputs, engine.Inputs(paths)...), nil
 }
 
 // output is one --as: a format, and a file to write it to or none.
 type output struct {
-	format string
+	format report.Format
 	file   string
 }
 
 func readOutputs(as []string) ([]output, error) {
 	if len(as) == 0 {
-		return []output{{format: "text"}}, nil
+		as = []string{"text"}
 	}
 	var out []output
 	toScreen := 0
 	for _, a := range as {
-		format, file, hasFile := strings.Cut(a, ":")
-		if report.Formats[format] == nil {
-			text := fmt.Sprintf("--as: no format %q", format)
-			if near := spelling.Nearest(format, report.FormatNames(), 1); len(near) > 0 {
-				text += "; nearest is " + near[0]
-			}
-			return nil, fmt.Errorf("%s; the formats are %s", text, strings.Join(report.FormatNames(), ", "))
+		one, err := readOutput(a)
+		if err != nil {
+			return nil, err
 		}
-		if hasFile && file == "" {
-			return nil, fmt.Errorf("--as %s needs a file name after the colon", a)
-		}
-		if strings.HasSuffix(file, ".hcl") {
-			return nil, fmt.Errorf("--as %s would write over a formula or rule file; name it %s", a, strings.TrimSuffix(file, ".hcl")+"."+format)
-		}
-		if !hasFile {
+		if one.file == "" {
 			toScreen++
 		}
-		out = append(out, output{format, file})
+		out = append(out, one)
 	}
-	if toScreen == 0 {
-		out = append([]output{{format: "text"}}, out...) // files are written beside the text, not in its place
+	if toScreen == 0 { // files are written beside the text, not in its place
+		text, _ := report.FormatNamed("text")
+		out = append([]output{{format: text}}, out...)
 	}
 	if toScreen > 1 {
-		return nil, fmt.Errorf("--as: only one format goes to standard output; give the others a file: --as json:out.json")
+		return nil, fmt.Errorf("--as: only one format goes to standard output; give the others a " +
+			"file: --as json:out.json")
 	}
 	return out, nil
 }
 
-func write(cmd *cobra.Command, outputs []output, res *engine.Result, o report.Options) error {
-	run := &report.Run{Version: engine.Version, Cautions: res.Cautions, Findings: res.Findings, Loosened: res.Loosened, Unchecked: res.Unchecked, Totals: res.Totals, Notices: res.Notices, Problems: res.Problems, Cards: res.Cards}
-	for _, f := range res.Formulas {
-		run.Formulas = append(run.Formulas, report.Formula{Name: f.Name, Place: f.Place})
+func readOutput(as string) (output, error) {
+	name, file, hasFile := strings.Cut(as, ":")
+	format, ok := report.FormatNamed(name)
+	switch {
+	case !ok:
+		text := fmt.Sprintf("--as: no format %q", name)
+		if near := spelling.Nearest(name, report.FormatNames(), 1); len(near) > 0 {
+			text += "; nearest is " + near[0]
+		}
+		return output{}, fmt.Errorf("%s; the formats are %s", text,
+			strings.Join(report.FormatNames(), ", "))
+	case hasFile && file == "":
+		return output{}, fmt.Errorf("--as %s needs a file name after the colon", as)
+	case strings.HasSuffix(file, ".hcl"):
+		return output{}, fmt.Errorf("--as %s would write over a formula or rule file; name it %s",
+			as, strings.TrimSuffix(file, ".hcl")+format.Suffix)
 	}
+	return output{format, file}, nil
+}
+
+// write prints a run to the screen and the files that were asked for. Where no file could be read,
+// only a format that is a document is printed to the screen: standard error says the same.
+func write(cmd *cobra.Command, outputs []output, run *finding.Run, o report.Options) error {
+	nothing := len(run.Formulas) == 0 && len(run.Problems) > 0
 	for _, out := range outputs {
 		if out.file == "" {
-			if err := report.Formats[out.format](cmd.OutOrStdout(), run, o); err != nil {
+			if nothing && !out.format.Document {
+				continue
+			}
+			if err := report.Write(cmd.OutOrStdout(), out.format, run, o); err != nil {
 				return err
 			}
 			continue
 		}
 		var text bytes.Buffer
-		if err := report.Formats[out.format](&text, run, report.Options{}); err != nil {
+		if err := report.Write(&text, out.format, run, report.Options{}); err != nil {
 			return err
 		}
 		if err := writeOutput(out.file, text.Bytes()); err != nil {
@@ -244,8 +290,8 @@ func write(cmd *cobra.Command, outputs []output, res *engine.Result, o report.Op
 	return nil
 }
 
-// writeOutput writes a report to its file, whole or not at all. What is no plain file, such as a pipe, cannot be put in place by a
-// rename and is written to as it is.
+// writeOutput writes a report to its file, whole or not at all. A pipe or a device cannot be put in
+// place by a rename and is written to as it is.
 func writeOutput(path string, text []byte) error {
 	if info, err := os.Stat(path); err == nil && !info.Mode().IsRegular() && !info.IsDir() {
 		return os.WriteFile(path, text, 0o666)
@@ -253,7 +299,8 @@ func writeOutput(path string, text []byte) error {
 	return source.WriteFile(path, text)
 }
 
-// wantsColour decides on colour: on a terminal only, and not where NO_COLOR is set, unless the user says otherwise.
+// wantsColour decides on colour: on a terminal only, and not where NO_COLOR is set, unless the user
+// says otherwise.
 func wantsColour(word string, out io.Writer) (bool, error) {
 	switch word {
 	case "always":

@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"errors"
 	"fmt"
+	"io"
 	"os"
 	"os/exec"
 	"path/filepath"
@@ -31,7 +32,8 @@ Exit status: 0 B gains nothing at the failing level, 1 it does,
 2 the input or the command could not be used.`,
 		Args: func(_ *cobra.Command, args []string) error {
 			if len(args) != 2 {
-				return errors.New("compare takes two formula files: forebake compare HEAD~1:knots.hcl knots.hcl")
+				return errors.New("compare takes two formula files: forebake compare " +
+					"HEAD~1:knots.hcl knots.hcl")
 			}
 			return nil
 		},
@@ -50,25 +52,22 @@ Exit status: 0 B gains nothing at the failing level, 1 it does,
 			if e.Today, err = today(); err != nil {
 				return err
 			}
-			list, onlyA, onlyB, failAt, problems := e.Compare(inputs[0], inputs[1])
-			if len(problems) > 0 {
-				return complain(cmd, problems)
+			res := e.Compare(inputs[0], inputs[1])
+			if len(res.Problems) > 0 {
+				return complain(cmd, res.Problems)
 			}
-			if len(list) == 0 {
-				return fmt.Errorf("%s and %s hold no formula of one name", inputs[0].Name, inputs[1].Name)
+			if len(res.List) == 0 {
+				return fmt.Errorf("%s and %s hold no formula of one name", inputs[0].Name,
+					inputs[1].Name)
 			}
-			if err := cautionsFirst(cmd, e, inputs[:], useColour); err != nil {
+			sides := report.Sides{A: inputs[0].Name, B: inputs[1].Name, OnlyA: res.OnlyA,
+				OnlyB: res.OnlyB}
+			if err := report.Compare(cmd.OutOrStdout(), &res.Run, res.List, sides,
+				report.Options{Colour: useColour}); err != nil {
 				return err
 			}
-			if err := report.Compare(cmd.OutOrStdout(), list, inputs[0].Name, inputs[1].Name, onlyA, onlyB, report.Options{Colour: useColour}); err != nil {
-				return err
-			}
-			for _, c := range list {
-				for _, f := range c.Gained {
-					if f.At(failAt) {
-						return exit(exitFound)
-					}
-				}
+			if res.Gains() {
+				return exit(exitFound)
 			}
 			return nil
 		},
@@ -77,52 +76,97 @@ Exit status: 0 B gains nothing at the failing level, 1 it does,
 	return cmd
 }
 
-// comparable finds one side: a file, or else REVISION:path of git.
+// comparable finds one side: a file, else a path of a git revision, as REVISION:path.
 func comparable(arg string) (engine.Input, error) {
 	if info, err := os.Stat(arg); err == nil {
 		if info.IsDir() {
-			return engine.Input{}, fmt.Errorf("%s is a folder; compare takes two formula files", arg)
+			return engine.Input{}, fmt.Errorf("%s is a folder; compare takes two formula files",
+				arg)
 		}
 		path := filepath.Clean(arg)
 		return engine.Input{Name: filepath.ToSlash(path), Path: path, Dir: filepath.Dir(path)}, nil
 	}
 	revision, path, ok := strings.Cut(arg, ":")
 	if !ok || revision == "" || path == "" {
-		return engine.Input{}, fmt.Errorf("%s: no such file; name a formula file, or a git revision such as HEAD~1:knots.hcl", arg)
+		return engine.Input{}, fmt.Errorf("%s: no such file; name a formula file, or a git "+
+			"revision such as HEAD~1:knots.hcl", arg)
 	}
-	top, err := git("rev-parse", "--show-toplevel")
+	top, err := git(maxPathBytes, "rev-parse", "--show-toplevel")
 	if err != nil {
 		return engine.Input{}, fmt.Errorf("%s: %w", arg, err)
 	}
-	text, err := git("show", "--no-textconv", "--end-of-options", arg)
-	if err != nil {
-		return engine.Input{}, fmt.Errorf("%s: %w; the path is counted from the top of the repository, or from here as %s:./knots.hcl", arg, err, revision)
+	text, err := git(source.MaxFileBytes, "show", "--no-textconv", "--end-of-options", arg)
+	var large *tooLong
+	switch {
+	case errors.As(err, &large):
+		return engine.Input{}, fmt.Errorf("%s: more than %d KB is too large for a formula file",
+			arg, source.MaxFileBytes>>10)
+	case err != nil:
+		return engine.Input{}, fmt.Errorf("%s: %w; the path is counted from the top of the "+
+			"repository, or from here as %s:./knots.hcl", arg, err, revision)
 	}
-	if len(text) > source.MaxFileBytes {
-		return engine.Input{}, fmt.Errorf("%s: %d KB is too large for a formula file; %d KB is the most", arg, len(text)>>10, source.MaxFileBytes>>10)
-	}
-	dir := filepath.Join(strings.TrimRight(string(top), "\r\n"), filepath.FromSlash(filepath.Dir(path)))
-	if strings.HasPrefix(path, "./") || strings.HasPrefix(path, "../") {
-		dir = filepath.Dir(filepath.FromSlash(path))
+	dir := filepath.Dir(filepath.FromSlash(path))
+	if !strings.HasPrefix(path, "./") && !strings.HasPrefix(path, "../") {
+		dir = fromHere(filepath.Join(strings.TrimRight(string(top), "\r\n"), dir))
 	}
 	return engine.Input{Name: arg, Text: text, Dir: dir}, nil
 }
 
-// git runs git and gives what it printed, or its own complaint.
-func git(args ...string) ([]byte, error) {
-	cmd := exec.Command("git", args...)
-	var said, complaint bytes.Buffer
-	cmd.Stdout, cmd.Stderr = &said, &complaint
-	err := cmd.Run()
-	if errors.Is(err, exec.ErrNotFound) {
-		return nil, errors.New("git is not installed, and a revision cannot be read without it")
+// fromHere writes a folder as a path from this one, as the other side of a comparison writes it: so
+// that both find one house, which is then read once.
+func fromHere(dir string) string {
+	here, err := os.Getwd()
+	if err == nil {
+		here, err = filepath.EvalSymlinks(here) // git has resolved its own
 	}
 	if err != nil {
-		line, _, _ := strings.Cut(strings.TrimPrefix(strings.TrimSpace(complaint.String()), "fatal: "), "\n")
+		return dir
+	}
+	if rel, err := filepath.Rel(here, dir); err == nil {
+		return rel
+	}
+	return dir
+}
+
+// maxPathBytes is more than any system's longest path.
+const maxPathBytes = 64 << 10
+
+// tooLong is the error for a command that prints more than it may.
+type tooLong struct{ most int }
+
+func (e *tooLong) Error() string { return fmt.Sprintf("it prints more than %d bytes", e.most) }
+
+// git runs git and gives its output, or its own complaint. A git that prints more than so many
+// bytes is ended.
+func git(most int, args ...string) ([]byte, error) {
+	cmd := exec.Command("git", args...)
+	var complaint bytes.Buffer
+	cmd.Stderr = &complaint
+	out, err := cmd.StdoutPipe()
+	if err != nil {
+		return nil, err
+	}
+	if err := cmd.Start(); errors.Is(err, exec.ErrNotFound) {
+		return nil, errors.New("git is not installed, and a revision cannot be read without it")
+	} else if err != nil {
+		return nil, err
+	}
+	said, err := io.ReadAll(io.LimitReader(out, int64(most)+1))
+	if len(said) > most {
+		_ = cmd.Process.Kill()
+		_ = cmd.Wait()
+		return nil, &tooLong{most}
+	}
+	if ended := cmd.Wait(); err == nil {
+		err = ended
+	}
+	if err != nil {
+		line, _, _ := strings.Cut(strings.TrimPrefix(strings.TrimSpace(complaint.String()),
+			"fatal: "), "\n")
 		if line == "" {
 			line = err.Error()
 		}
 		return nil, fmt.Errorf("git says: %s", strings.TrimSuffix(line, "."))
 	}
-	return said.Bytes(), nil
+	return said, nil
 }

@@ -43,16 +43,18 @@ verbs, files, rule names (why), pack names (trial), figures (facts), formats and
 			case "powershell":
 				return root.GenPowerShellCompletionWithDesc(out)
 			}
-			return fmt.Errorf("completion: no shell %q; it is one of %s", args[0], strings.Join(shells, ", "))
+			return fmt.Errorf("completion: no shell %q; it is one of %s", args[0],
+				strings.Join(shells, ", "))
 		},
 	}
 	return cmd
 }
 
-// completes is what a verb calls to say how its arguments are completed.
-type completes = func(cmd *cobra.Command, args []string, word string) ([]cobra.Completion, cobra.ShellCompDirective)
+// completes completes the arguments of a verb.
+type completes = func(cmd *cobra.Command, args []string, word string) ([]cobra.Completion,
+	cobra.ShellCompDirective)
 
-// beginning keeps the words that begin as what was typed, each with a line about it.
+// beginning keeps the words that begin with the typed word, each with a line about it.
 func beginning(word string, names, about []string) []cobra.Completion {
 	var out []cobra.Completion
 	for i, name := range names {
@@ -69,34 +71,39 @@ func beginning(word string, names, about []string) []cobra.Completion {
 
 // completeWords completes one of a list of words.
 func completeWords(names []string) completes {
-	return func(_ *cobra.Command, _ []string, word string) ([]cobra.Completion, cobra.ShellCompDirective) {
+	return func(_ *cobra.Command, _ []string, word string) ([]cobra.Completion,
+		cobra.ShellCompDirective) {
 		return beginning(word, names, nil), cobra.ShellCompDirectiveNoFileComp
 	}
 }
 
 // completeFormulas completes the names of files that end in .hcl, and folders.
-func completeFormulas(_ *cobra.Command, _ []string, _ string) ([]cobra.Completion, cobra.ShellCompDirective) {
+func completeFormulas(_ *cobra.Command, _ []string, _ string) (
+	[]cobra.Completion, cobra.ShellCompDirective) {
 	return []cobra.Completion{"hcl"}, cobra.ShellCompDirectiveFilterFileExt
 }
 
-// completeRules completes the rules in force in this folder. A house that cannot be read completes nothing: its faults are for
-// the verb itself to tell.
-func completeRules(_ *cobra.Command, args []string, word string) ([]cobra.Completion, cobra.ShellCompDirective) {
-	l, problems := engine.New().Load(".")
+// completeRules completes the rules in force in the house. A house that cannot be read completes
+// nothing: the verb itself says what is wrong with it.
+func completeRules(cmd *cobra.Command, args []string, word string) (
+	[]cobra.Completion, cobra.ShellCompDirective) {
+	l, problems := engine.New().Load(housePath(cmd))
 	if len(problems) > 0 || len(args) > 0 {
 		return nil, cobra.ShellCompDirectiveNoFileComp
 	}
 	var about []string
 	for _, name := range l.Rules.Names() {
 		r, _ := l.Rules.Find(name)
-		about = append(about, fmt.Sprintf("%s, %s, on %s", r.Level, r.Pack, strings.Join(r.On, ", ")))
+		about = append(about,
+			fmt.Sprintf("%s, %s, on %s", r.Level, r.Pack, strings.Join(r.On, ", ")))
 	}
 	return beginning(word, l.Rules.Names(), about), cobra.ShellCompDirectiveNoFileComp
 }
 
-// completePacks completes the packs in force in this folder that are not named yet.
-func completePacks(_ *cobra.Command, args []string, word string) ([]cobra.Completion, cobra.ShellCompDirective) {
-	l, problems := engine.New().Load(".")
+// completePacks completes the packs in force in the house that are not named yet.
+func completePacks(cmd *cobra.Command, args []string, word string) (
+	[]cobra.Completion, cobra.ShellCompDirective) {
+	l, problems := engine.New().Load(housePath(cmd))
 	if len(problems) > 0 {
 		return nil, cobra.ShellCompDirectiveNoFileComp
 	}
@@ -110,7 +117,8 @@ func completePacks(_ *cobra.Command, args []string, word string) ([]cobra.Comple
 }
 
 // completeFacts completes a formula file first, and the names of figures after it.
-func completeFacts(cmd *cobra.Command, args []string, word string) ([]cobra.Completion, cobra.ShellCompDirective) {
+func completeFacts(cmd *cobra.Command, args []string, word string) (
+	[]cobra.Completion, cobra.ShellCompDirective) {
 	if len(args) == 0 {
 		return completeFormulas(cmd, args, word)
 	}
@@ -133,15 +141,22 @@ func given(args []string, name string) bool {
 	return false
 }
 
-// completeFlags says how the flags of the verbs are completed. A name that a verb does not have is a mistake of ours.
-func completeFlags(check, facts, packs *cobra.Command) {
+// completeFlags registers the completion of flags. A flag that a verb does not have is an error in
+// this table.
+func completeFlags(check, facts, packs, why, trial *cobra.Command) {
 	for _, f := range []struct {
 		cmd  *cobra.Command
 		flag string
 		by   completes
 	}{
-		{check, "as", completeWords(report.FormatNames())}, {check, "fail-at", completeWords(finding.LevelNames)}, {check, "color", completeWords([]string{"auto", "always", "never"})},
-		{check, "backlog", completeFormulas}, {facts, "as", completeWords([]string{"text", "json", "markdown"})}, {packs, "as", completeWords([]string{"text", "markdown"})},
+		{check, "as", completeWords(report.FormatNames())}, {check, "fail-at",
+			completeWords(finding.LevelNames)}, {check, "color", completeWords([]string{"auto",
+			"always", "never"})},
+		{check, "backlog", completeFormulas}, {facts, "as",
+			completeWords([]string{"text", "json",
+				"markdown"})}, {packs, "as", completeWords([]string{"text", "markdown"})},
+		{packs, "house", completeFormulas}, {why, "house", completeFormulas}, {trial, "house",
+			completeFormulas},
 	} {
 		if err := f.cmd.RegisterFlagCompletionFunc(f.flag, f.by); err != nil {
 			panic(err)

@@ -7,7 +7,6 @@ import (
 	"github.com/spf13/cobra"
 
 	"forebake/engine"
-	"forebake/engine/finding"
 	"forebake/engine/report"
 )
 
@@ -25,12 +24,14 @@ prints every figure, step, unit and house key that there is.`,
 		Args: func(_ *cobra.Command, args []string) error {
 			switch {
 			case list && len(args) > 0:
-				return fmt.Errorf("--list takes no file, and %q was given; it lists what a formula, a rule and a house can speak of", args[0])
+				return fmt.Errorf("--list takes no file, and %q was given; it lists what a "+
+					"formula, a rule and a house can speak of", args[0])
 			case list && (all || history):
 				return errors.New("--list prints the whole catalogue: leave out --all and --history")
 			}
 			if len(args) == 0 && !list {
-				return errors.New("facts needs a formula file: forebake facts knots.hcl; names of figures may follow it")
+				return errors.New("facts needs a formula file: forebake facts knots.hcl; names " +
+					"of figures may follow it")
 			}
 			return nil
 		},
@@ -42,51 +43,40 @@ prints every figure, step, unit and house key that there is.`,
 				return fmt.Errorf("--as: facts are printed as text or json, not %q", as)
 			}
 			if history && (as != "text" || all || len(args) > 1) {
-				return errors.New("--history prints the whole timeline as text: leave out --as, --all and the names of figures")
+				return errors.New("--history prints the whole timeline as text: leave out --as, " +
+					"--all and the names of figures")
 			}
-			inputs, problems, err := readInputs(cmd, args[:1], name)
+			inputs, err := readInputs(cmd, args[:1], name)
 			if err != nil {
 				return err
 			}
-			if len(problems) > 0 {
-				return complain(cmd, problems)
-			}
-			e := engine.New()
+			e, out := engine.New(), cmd.OutOrStdout()
 			if history {
-				return printHistory(cmd, e, inputs)
-			}
-			var rows []finding.FactRow
-			for _, in := range inputs {
-				some, problems := e.Facts(in, args[1:], all)
-				if len(problems) > 0 {
-					return complain(cmd, problems)
+				rows, res := e.History(inputs)
+				if len(res.Problems) > 0 {
+					return complain(cmd, res.Problems)
 				}
-				rows = append(rows, some...)
+				return report.History(out, &res.Run, rows)
 			}
-			if as == "json" {
-				return report.FactsJSON(cmd.OutOrStdout(), rows)
+			rows, res := e.Facts(inputs, args[1:], all)
+			switch {
+			case len(res.Problems) > 0:
+				return complain(cmd, res.Problems)
+			case as == "json":
+				return report.FactsJSON(out, &res.Run, rows)
 			}
-			return report.FactsText(cmd.OutOrStdout(), rows, all || len(args) > 1)
+			return report.FactsText(out, &res.Run, rows, all || len(args) > 1)
 		},
 	}
 	cmd.Flags().StringVar(&as, "as", "text", "output `format`: text, json; of --list also markdown")
-	cmd.Flags().BoolVar(&list, "list", false, "every figure, step, unit and house key there is, instead")
-	cmd.Flags().BoolVar(&all, "all", false, "also the figures of steps, ingredients and the kitchen")
-	cmd.Flags().BoolVar(&history, "history", false, "the timeline instead: step, clock, surroundings, core and mean temperature, rise")
+	cmd.Flags().BoolVar(&list, "list", false,
+		"every figure, step, unit and house key there is, instead")
+	cmd.Flags().BoolVar(&all, "all", false,
+		"also the figures of steps, ingredients and the kitchen")
+	cmd.Flags().BoolVar(&history, "history", false,
+		"the timeline instead: step, clock, surroundings, core and mean temperature, rise")
 	cmd.Flags().StringVar(&name, "name", "standard-input.hcl", "`name` of the file that - reads")
 	return cmd
-}
-
-func printHistory(cmd *cobra.Command, e *engine.Engine, inputs []engine.Input) error {
-	var rows []finding.HistoryRow
-	for _, in := range inputs {
-		some, problems := e.History(in)
-		if len(problems) > 0 {
-			return complain(cmd, problems)
-		}
-		rows = append(rows, some...)
-	}
-	return report.History(cmd.OutOrStdout(), rows)
 }
 
 func printCatalogue(cmd *cobra.Command, as string) error {

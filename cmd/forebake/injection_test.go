@@ -8,6 +8,8 @@ import (
 	"regexp"
 	"strings"
 	"testing"
+
+	"forebake/engine/report"
 )
 
 // hostileText is what somebody could put into any text of a file: escapes of a terminal, bidirectional text, HTML, a link, a mention, a
@@ -82,7 +84,7 @@ func TestInjection(t *testing.T) {
 		{"check", "--backlog", hostileText, "a.hcl"}, {"check", hostileText}, {hostileText}, {"check", "--" + hostileText}, {"check", "--timing", "a.hcl"}, {"completion", hostileText}, {"__complete", "why", ""}, {"__complete", "check", ""},
 		{"mend", broken}, {"facts", broken}, {"check", "--as", "json:none" + hostileText + "/x", "a.hcl"},
 	}
-	for _, format := range []string{"text", "lines", "json", "sarif", "markdown"} {
+	for _, format := range report.FormatNames() {
 		runs = append(runs, append([]string{"check", "--as", format}, good...), []string{"check", "--as", format, "--backlog", "backlog.txt", "a.hcl"},
 			[]string{"check", "--as", format, "--name", hostileName, "-"}, []string{"check", "--as", format, broken, "a.hcl"})
 	}

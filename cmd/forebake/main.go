@@ -23,7 +23,7 @@ const (
 	exitUnused = 2 // the input or the command could not be used
 )
 
-// exit ends a verb with a status, after it has printed what it had to say.
+// exit ends a verb with a status after its output.
 type exit int
 
 func (e exit) Error() string { return fmt.Sprintf("exit status %d", int(e)) }
@@ -36,16 +36,18 @@ func main() {
 // firstCollection is how large the heap grows before garbage is collected for the first time.
 const firstCollection = 256 << 20
 
-// tuneMemory puts the first collection off: a run is short, and most of what it makes is syntax trees that are dropped at once
-// (measured: half the time of the default). From then on the heap grows by two fifths of what is kept, so that a run which keeps more than that does
-// not collect without end. The user's own settings win.
+// tuneMemory delays the first garbage collection: a run is short, and most of its memory is syntax
+// trees that are dropped at once (measured: half the time of the default). After it the heap grows
+// by two fifths of what is live, so that a run with a large heap does not collect all the time. The
+// user's own settings win.
 func tuneMemory() {
 	if os.Getenv("GOGC") != "" || os.Getenv("GOMEMLIMIT") != "" {
 		return
 	}
 	debug.SetGCPercent(-1)
 	debug.SetMemoryLimit(firstCollection)
-	runtime.AddCleanup(new([64]byte), func(struct{}) { // once this is collected, the first collection has been
+	// This is collected by the first collection, and so shows that it has taken place.
+	runtime.AddCleanup(new([64]byte), func(struct{}) {
 		debug.SetGCPercent(40)
 		debug.SetMemoryLimit(math.MaxInt64)
 	}, struct{}{})
@@ -53,8 +55,9 @@ func tuneMemory() {
 
 func run(args []string, in io.Reader, out, errs io.Writer) int {
 	root := &cobra.Command{
-		Use:           "forebake",
-		Short:         "Finds the faults of an enriched-dough formula on paper, before the test bake",
+		Use: "forebake",
+		Short: "Finds the faults of an enriched-dough formula on paper, " +
+			"before the test bake",
 		SilenceUsage:  true,
 		SilenceErrors: true,
 		Args:          cobra.ArbitraryArgs,
@@ -66,7 +69,7 @@ func run(args []string, in io.Reader, out, errs io.Writer) int {
 		},
 	}
 	root.SetFlagErrorFunc(func(_ *cobra.Command, err error) error {
-		text, _, _ := strings.Cut(err.Error(), ": strconv.") // what follows speaks of the parser, not of the flag
+		text, _, _ := strings.Cut(err.Error(), ": strconv.") // the rest is about the parser
 		return errors.New(text)
 	})
 	sayVersion(root)
@@ -74,10 +77,11 @@ func run(args []string, in io.Reader, out, errs io.Writer) int {
 	root.SetIn(in)
 	root.SetOut(out)
 	root.SetErr(errs)
-	check, facts, packs, mend, compare := checkCommand(), factsCommand(), packsCommand(), mendCommand(), compareCommand()
+	check, mend, compare := checkCommand(), mendCommand(), compareCommand()
+	facts, why, packs, trial := factsCommand(), whyCommand(), packsCommand(), trialCommand()
 	mend.ValidArgsFunction, compare.ValidArgsFunction = completeFormulas, completeFormulas
-	completeFlags(check, facts, packs)
-	root.AddCommand(check, facts, whyCommand(), packs, trialCommand(), mend, compare, completionCommand())
+	completeFlags(check, facts, packs, why, trial)
+	root.AddCommand(check, facts, why, packs, trial, mend, compare, completionCommand())
 	err := root.Execute()
 	var status exit
 	switch {
@@ -100,7 +104,8 @@ func unknownVerb(cmd *cobra.Command, word string) string {
 	return fmt.Sprintf("no command %q; the commands are %s", word, strings.Join(names, ", "))
 }
 
-// complain prints problems, one a line, with what to paste below them, and gives the status for input that cannot be used.
+// complain prints problems, one a line, each with its lines to paste. It gives the status for input
+// that cannot be used.
 func complain(cmd *cobra.Command, problems source.Problems) error {
 	for _, p := range problems {
 		fmt.Fprintln(cmd.ErrOrStderr(), p)

@@ -31,12 +31,12 @@ Exit status: 0 nothing at the failing level is left, 1 something is,
 			if err != nil {
 				return err
 			}
-			inputs, problems, err := readInputs(cmd, args, name)
+			inputs, err := readInputs(cmd, args, name)
 			if err != nil {
 				return err
 			}
 			for _, in := range inputs {
-				if write && in.Path == "" {
+				if write && in.Path == "" && in.Fault == "" {
 					return errors.New("--write cannot write to standard input; name the file")
 				}
 			}
@@ -46,22 +46,21 @@ Exit status: 0 nothing at the failing level is left, 1 something is,
 				return err
 			}
 			res := e.Mend(inputs, taste)
-			if problems = append(problems, res.Problems...); len(problems) > 0 {
+			if len(res.Problems) > 0 {
 				if write {
 					defer cmd.PrintErrln("forebake: nothing was written")
 				}
-				return complain(cmd, problems)
+				return complain(cmd, res.Problems)
 			}
 			if write {
-				signal.Ignore(os.Interrupt, syscall.SIGTERM) // a few milliseconds, at the end of which no temporary file is left
+				// Writing takes a few milliseconds, and leaves no temporary file when it is not ended.
+				signal.Ignore(os.Interrupt, syscall.SIGTERM)
 				if err := res.Write(); err != nil {
 					return err
 				}
 			}
-			if err := cautionsFirst(cmd, e, inputs, useColour); err != nil {
-				return err
-			}
-			if err := report.Mend(cmd.OutOrStdout(), res.Mendings, report.Options{Colour: useColour}); err != nil {
+			if err := report.Mend(cmd.OutOrStdout(), &res.Run().Run, res.Mendings,
+				report.Options{Colour: useColour}); err != nil {
 				return err
 			}
 			if res.Failed() {
@@ -77,14 +76,4 @@ Exit status: 0 nothing at the failing level is left, 1 something is,
 	flags.StringVar(&colour, "color", "auto", "colour: auto, always, never")
 	flags.IntVar(&workers, "workers", 0, "files mended at once (default: one a processor)")
 	return cmd
-}
-
-// cautionsFirst prints the cautions of the formulas above whatever else is said of them.
-func cautionsFirst(cmd *cobra.Command, e *engine.Engine, inputs []engine.Input, colour bool) error {
-	res := e.Check(inputs)
-	names := map[string]bool{}
-	for _, f := range res.Formulas {
-		names[f.Name] = true
-	}
-	return report.Cautions(cmd.OutOrStdout(), res.Cautions, len(names), report.Options{Colour: colour})
 }

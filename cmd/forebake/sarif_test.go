@@ -13,6 +13,8 @@ import (
 	"testing"
 
 	"github.com/santhosh-tekuri/jsonschema/v6"
+
+	"forebake/engine/report"
 )
 
 // What the tests look at in a SARIF log.
@@ -335,7 +337,7 @@ func TestOutputsAgree(t *testing.T) {
 		forth, back = append(forth, name), append([]string{name}, back...)
 	}
 	dir := folder(t, files)
-	formats := []string{"text", "lines", "json", "sarif", "markdown"}
+	formats := report.FormatNames()
 	printed := func(workers string, names []string) string {
 		args := []string{"check", "--workers", workers}
 		for _, format := range formats {

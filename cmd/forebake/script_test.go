@@ -11,12 +11,14 @@ import (
 	"regexp"
 	"strconv"
 	"strings"
+	"sync"
 	"testing"
 	"unicode"
 	"unicode/utf8"
 
 	"github.com/rogpeppe/go-internal/testscript"
 
+	"forebake/engine"
 	"forebake/engine/house"
 )
 
@@ -33,7 +35,12 @@ func TestScripts(t *testing.T) {
 		UpdateScripts:       *update,
 		RequireExplicitExec: true,
 		RequireUniqueNames:  true,
-		Setup:               func(e *testscript.Env) error { return noHouseAbove(e.WorkDir) },
+		Setup: func(e *testscript.Env) error {
+			for name, n := range shippedCounts(t) {
+				e.Setenv(name, strconv.Itoa(n))
+			}
+			return noHouseAbove(e.WorkDir)
+		},
 		Cmds: map[string]func(ts *testscript.TestScript, neg bool, args []string){
 			"schema": schemaCommand,
 			"gnu":    gnuCommand,
@@ -45,6 +52,32 @@ func TestScripts(t *testing.T) {
 		},
 	})
 }
+
+// shippedCounts are how many rules, trials and so on the program is shipped with, by the name under
+// which scripts speak of them: '1 formula, '$RULES' rules'. RULES_balance are the rules of one pack.
+var shippedCounts = func() func(t *testing.T) map[string]int {
+	count := sync.OnceValues(func() (map[string]int, error) {
+		e := engine.New()
+		l, problems := e.Load(os.TempDir())
+		if len(problems) > 0 {
+			return nil, problems
+		}
+		trials, problems := e.Trials(os.TempDir(), nil)
+		counts := map[string]int{"RULES": len(l.Rules.Rules), "CAUTIONS": len(l.Rules.Cautions), "PACKS": len(engine.ShippedPacks()), "TRIALS": len(trials.Verdicts), "LIMITS": trials.Limits}
+		for _, p := range l.Rules.Packs {
+			counts["RULES_"+p.Name] = len(p.Rules)
+		}
+		return counts, problems.Err()
+	})
+	return func(t *testing.T) map[string]int {
+		t.Helper()
+		counts, err := count()
+		if err != nil {
+			t.Fatal(err)
+		}
+		return counts
+	}
+}()
 
 // noHouseAbove refuses a test folder below somebody's house file, which would change every answer.
 func noHouseAbove(dir string) error {
@@ -147,8 +180,8 @@ func unclean(text string) string {
 }
 
 var (
-	gnuLine    = regexp.MustCompile(`^[^:\s][^:]*:[1-9]\d*:[1-9]\d*: (?:(caution): .*\S|unchecked: .*\S|(?:stop|risk|note|unsure|waived|waived stop|waived risk|waived note|loosened): .*\S \[[a-z0-9]+(?:-[a-z0-9]+)*\](?: \(because .*\S, \S+:\d+\))?)$`)
-	totalsLine = regexp.MustCompile(`^(?:forebake: )?(\d+) formulas?, (\d+) rules?: (\d+) stop, (\d+) risk, (\d+) note, (\d+) unsure, (\d+) waived\.?$`)
+	gnuLine    = regexp.MustCompile(`^[^:\s][^:]*:[1-9]\d*:[1-9]\d*: (?:(caution): .*\S|unchecked: .*\S|unread: .*\S|(?:stop|risk|note|unsure|waived|waived stop|waived risk|waived note|loosened): .*\S \[[a-z0-9]+(?:-[a-z0-9]+)*\](?: \(because .*\S, \S+:\d+\))?)$`)
+	totalsLine = regexp.MustCompile(`^(?:forebake: )?(\d+) formulas?, (\d+) rules?: (\d+) stop, (\d+) risk, (\d+) note, (\d+) unsure, (\d+) waived(?:, \d+ in the backlog)?(?:, \d+ not read)?\.?$`)
 )
 
 // gnuCommand holds that every line is in the form that editors jump by, and that the last one gives the totals.
@@ -399,11 +432,14 @@ var schemas = map[string]object{
 			"mends": list{object{"text": filled, "trust": words{"exact", "searched", "taste"}}},
 			"doubt": yesOrNo, "food_safety": yesOrNo, "waived": orNull{object{"because": filled, "until": textOrNull, "by": filled}},
 		}},
+		"unread":    list{object{"file": isText, "line": whole, "column": whole, "text": filled}},
+		"notices":   list{filled},
 		"unchecked": list{object{"pack": filled, "text": filled, "by": filled}},
 		"loosened":  list{object{"rule": filled, "pack": filled, "what": filled, "from": filled, "to": filled, "because": filled, "by": filled}},
-		"totals":    object{"formulas": whole, "rules": whole, "stop": whole, "risk": whole, "note": whole, "unsure": whole, "waived": whole, "backlog": whole},
+		"totals":    object{"formulas": whole, "rules": whole, "stop": whole, "risk": whole, "note": whole, "unsure": whole, "waived": whole, "backlog": whole, "unread": whole},
 	},
 	"facts": {
+		"cautions": list{object{"text": filled, "source": filled, "formula": filled}},
 		"facts": list{object{
 			"formula": isText, "subject": filled, "name": filled, "value": anyFigure, "low": numberOrNull, "high": numberOrNull, "unit": isText,
 			"kind": words{"arithmetic", "model", "measured", "given"}, "source": filled,

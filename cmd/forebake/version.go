@@ -11,18 +11,19 @@ import (
 	"forebake/engine"
 )
 
-// versionText is what --version prints: the version that packs ask for, and what the binary was built from, as the Go tool
-// has written it into the binary.
+// versionText is the text of --version: the version that packs ask for, and the build, as the Go
+// tool has recorded it in the binary.
 func versionText() string {
 	info, ok := debug.ReadBuildInfo()
 	if !ok {
 		info = &debug.BuildInfo{}
 	}
-	return fmt.Sprintf("forebake %s%s, %s, %s/%s", engine.Version, builtFrom(info.Settings), runtime.Version(), runtime.GOOS, runtime.GOARCH)
+	return fmt.Sprintf("forebake %s%s, %s, %s/%s", engine.Version, builtFrom(info.Settings),
+		runtime.Version(), runtime.GOOS, runtime.GOARCH)
 }
 
-// builtFrom names the commit of a build, shortened, its day, and whether anything in the files was not committed. A build outside
-// a repository, or with -buildvcs=false, names none.
+// builtFrom names the commit of a build, shortened, its day, and changes that were not committed. A
+// build outside a repository, or with -buildvcs=false, names none.
 func builtFrom(settings []debug.BuildSetting) string {
 	of := map[string]string{}
 	for _, s := range settings {
@@ -42,7 +43,7 @@ func builtFrom(settings []debug.BuildSetting) string {
 	return text
 }
 
-// sayVersion makes --version print versionText, put together only when it is asked for.
+// sayVersion makes --version print versionText, which is made only then.
 func sayVersion(root *cobra.Command) {
 	root.Version = engine.Version
 	cobra.AddTemplateFunc("versionText", versionText)

@@ -11,6 +11,7 @@ import (
 	"strings"
 	"testing"
 
+	"forebake/engine/report"
 	"forebake/rules"
 )
 
@@ -49,62 +50,85 @@ func TestWaivedFoodSafetyStaysVisible(t *testing.T) {
 				}
 			}
 			t.Chdir(dir)
-			printed := func(format string) string {
+			printed := map[string]string{}
+			for _, format := range report.FormatNames() {
 				var out, errs bytes.Buffer
 				if status := run([]string{"check", "--as", format, "--color", "never", "f.hcl"}, strings.NewReader(""), &out, &errs); status == exitUnused {
 					t.Fatalf("%s: %s", format, errs.String())
 				}
-				return out.String()
-			}
-			inOrder := func(text string, parts ...string) {
-				t.Helper()
-				at := 0
-				for _, part := range parts {
-					i := strings.Index(text[at:], part)
-					if i < 0 {
-						t.Fatalf("%q is not there, or too early, in\n%s", part, text)
+				printed[format] = out.String()
+				words := strings.Join(strings.Fields(out.String()), " ")
+				for _, part := range []string{rule, "we keep our own records", "house.hcl"} {
+					if !strings.Contains(words, part) {
+						t.Errorf("%s: no %q in\n%s", format, part, out.String())
 					}
-					at += i + len(part)
 				}
 			}
-			inOrder(printed("text"), "Cautions", "  ! ", "Food safety, set aside by the house", "we keep our own records", "Rule: "+rule, "t  (f.hcl)", "waived.")
-			lines := printed("lines")
-			if ok, _ := regexp.MatchString(`(?m)^f\.hcl:\d+:\d+: waived (stop|risk|note): .* \[`+rule+`\] \(because we keep our own records, house\.hcl:\d+\)$`, lines); !ok {
-				t.Errorf("not among the lines:\n%s", lines)
-			}
-			var got struct {
-				Cautions []any
-				Findings []struct {
-					Rule, Answer string
-					Safety       bool `json:"food_safety"`
-					Waived       *struct{ Because, By string }
-				}
-				Totals struct{ Waived int }
-			}
-			if err := json.Unmarshal([]byte(printed("json")), &got); err != nil {
-				t.Fatal(err)
-			}
-			seen := false
-			for _, f := range got.Findings {
-				seen = seen || f.Rule == rule && f.Answer == "waived" && f.Safety && f.Waived != nil && f.Waived.Because == "we keep our own records" && strings.HasPrefix(f.Waived.By, "house.hcl:")
-			}
-			if !seen || got.Totals.Waived == 0 || len(got.Cautions) == 0 {
-				t.Errorf("not in the JSON: %+v", got)
-			}
-			inOrder(printed("markdown"), "## Cautions", "## Food safety, set aside by the house", "- **waived ", "Why: ", "Set aside at house.hcl:", "because we keep our own records", "Rule: `"+rule+"`", "## t", "waived.")
-			// Sites hide what is suppressed: so it is told twice, suppressed with its reason and in the open.
-			hidden, open := false, false
-			for _, r := range readSARIF(t, printed("sarif")).Results {
-				switch {
-				case r.RuleID == rule && len(r.Suppressions) == 1:
-					hidden = hidden || r.Suppressions[0].Kind == "external" && strings.HasPrefix(r.Suppressions[0].Justification, "we keep our own records, house.hcl:")
-				case r.RuleID == "food-safety/set-aside":
-					open = open || r.Level == "warning" && len(r.Suppressions) == 0 && strings.Contains(r.Message.Text, rule+": ") && strings.Contains(r.Message.Text, "because we keep our own records")
-				}
-			}
-			if !hidden || !open {
-				t.Errorf("not in the SARIF: suppressed %v, in the open %v", hidden, open)
-			}
+			asideInOrder(t, rule, printed)
+			asideInJSON(t, rule, printed["json"])
+			asideInSARIF(t, rule, printed["sarif"])
 		})
+	}
+}
+
+// asideInOrder holds where the waived finding stands in the formats that are read from the top.
+func asideInOrder(t *testing.T, rule string, printed map[string]string) {
+	t.Helper()
+	inOrder := func(text string, parts ...string) {
+		t.Helper()
+		at := 0
+		for _, part := range parts {
+			i := strings.Index(text[at:], part)
+			if i < 0 {
+				t.Fatalf("%q is not there, or too early, in\n%s", part, text)
+			}
+			at += i + len(part)
+		}
+	}
+	inOrder(printed["text"], "Cautions", "  ! ", "Food safety, set aside by the house", "we keep our own records", "Rule: "+rule, "t  (f.hcl)", "waived.")
+	inOrder(printed["markdown"], "## Cautions", "## Food safety, set aside by the house", "- **waived ", "Why: ", "Set aside at house.hcl:", "because we keep our own records", "Rule: `"+rule+"`", "## t", "waived.")
+	if ok, _ := regexp.MatchString(`(?m)^f\.hcl:\d+:\d+: waived (stop|risk|note): .* \[`+rule+`\] \(because we keep our own records, house\.hcl:\d+\)$`, printed["lines"]); !ok {
+		t.Errorf("not among the lines:\n%s", printed["lines"])
+	}
+}
+
+func asideInJSON(t *testing.T, rule, printed string) {
+	t.Helper()
+	var got struct {
+		Cautions []any
+		Findings []struct {
+			Rule, Answer string
+			Safety       bool `json:"food_safety"`
+			Waived       *struct{ Because, By string }
+		}
+		Totals struct{ Waived int }
+	}
+	if err := json.Unmarshal([]byte(printed), &got); err != nil {
+		t.Fatal(err)
+	}
+	seen := false
+	for _, f := range got.Findings {
+		seen = seen || f.Rule == rule && f.Answer == "waived" && f.Safety && f.Waived != nil && f.Waived.Because == "we keep our own records" && strings.HasPrefix(f.Waived.By, "house.hcl:")
+	}
+	if !seen || got.Totals.Waived == 0 || len(got.Cautions) == 0 {
+		t.Errorf("not in the JSON: %+v", got)
+	}
+}
+
+// asideInSARIF holds that the finding stands twice: suppressed with its reason, and in the open, since
+// sites hide what is suppressed.
+func asideInSARIF(t *testing.T, rule, printed string) {
+	t.Helper()
+	hidden, open := false, false
+	for _, r := range readSARIF(t, printed).Results {
+		switch {
+		case r.RuleID == rule && len(r.Suppressions) == 1:
+			hidden = hidden || r.Suppressions[0].Kind == "external" && strings.HasPrefix(r.Suppressions[0].Justification, "we keep our own records, house.hcl:")
+		case r.RuleID == "food-safety/set-aside":
+			open = open || r.Level == "warning" && len(r.Suppressions) == 0 && strings.Contains(r.Message.Text, rule+": ") && strings.Contains(r.Message.Text, "because we keep our own records")
+		}
+	}
+	if !hidden || !open {
+		t.Errorf("not in the SARIF: suppressed %v, in the open %v", hidden, open)
 	}
 }

@@ -8,48 +8,49 @@ import (
 	"github.com/spf13/cobra"
 
 	"forebake/engine"
-	"forebake/engine/reading"
 	"forebake/engine/report"
 	"forebake/engine/source"
 )
 
 func whyCommand() *cobra.Command {
-	return &cobra.Command{
+	cmd := &cobra.Command{
 		Use:   "why RULE",
 		Short: "What a rule says, where its numbers come from, and how a house changes it",
 
 		ValidArgsFunction: completeRules,
 		Args: func(_ *cobra.Command, args []string) error {
 			if len(args) != 1 {
-				return errors.New("why takes the name of one rule: forebake why salt-low; the packs verb lists them")
+				return errors.New("why takes the name of one rule: forebake why salt-low; the " +
+					"packs verb lists them")
 			}
 			return nil
 		},
 		RunE: func(cmd *cobra.Command, args []string) error {
-			l, problems := engine.New().Load(".")
+			l, problems := engine.New().Load(housePath(cmd))
 			if len(problems) > 0 {
 				return complain(cmd, problems)
 			}
-			if says, own := engine.OwnFinding(args[0]); own {
-				return fmt.Errorf("%s is no rule: it is said of %s; packs lists the rules", args[0], says)
+			card, err := engine.Card(l, args[0])
+			if err != nil {
+				return err
 			}
-			r, ok := l.Rules.Find(args[0])
-			if !ok {
-				return fmt.Errorf("%s", reading.UnknownText("rule", args[0], "the packs in force", l.Rules.Names()))
-			}
-			return report.Why(cmd.OutOrStdout(), l.Rules.Card(r))
+			return report.Why(cmd.OutOrStdout(), card)
 		},
 	}
+	addHouse(cmd)
+	return cmd
 }
 
 func packsCommand() *cobra.Command {
 	var writeTo, as string
 	cmd := &cobra.Command{
-		Use:   "packs",
-		Short: "The rules in force: from which pack, at which level, with which limits, and who set them",
+		Use: "packs",
+		Short: "The rules in force: from which pack, at which level, with which limits, and who " +
+			"set them",
 		Args: func(_ *cobra.Command, args []string) error {
 			if len(args) > 0 {
-				return fmt.Errorf("packs takes no name, and %q was given; it lists the rules of this folder's house", args[0])
+				return fmt.Errorf("packs takes no name, and %q was given; it lists the rules of "+
+					"this folder's house, or of that which --house names", args[0])
 			}
 			return nil
 		},
@@ -60,22 +61,25 @@ func packsCommand() *cobra.Command {
 			if cmd.Flags().Changed("write") {
 				return writePacks(cmd, writeTo)
 			}
-			l, problems := engine.New().Load(".")
+			l, problems := engine.New().Load(housePath(cmd))
 			if len(problems) > 0 {
 				return complain(cmd, problems)
 			}
 			if as == "markdown" {
-				return report.RulebookMarkdown(cmd.OutOrStdout(), l.Rulebook())
+				return report.RulebookMarkdown(cmd.OutOrStdout(), engine.Rulebook(l))
 			}
-			return report.RulebookText(cmd.OutOrStdout(), l.Rulebook())
+			return report.RulebookText(cmd.OutOrStdout(), engine.Rulebook(l))
 		},
 	}
-	cmd.Flags().StringVar(&as, "as", "text", "output `format`: text, or markdown with what every rule says and why")
-	cmd.Flags().StringVar(&writeTo, "write", "", "`folder` to write the shipped packs into, to be edited there")
+	cmd.Flags().StringVar(&as, "as", "text",
+		"output `format`: text, or markdown with what every rule says and why")
+	addHouse(cmd)
+	cmd.Flags().StringVar(&writeTo, "write", "",
+		"`folder` to write the shipped packs into, to be edited there")
 	return cmd
 }
 
-// writePacks writes the shipped packs out and says how a house takes them up.
+// writePacks writes the shipped packs and says how a house names them.
 func writePacks(cmd *cobra.Command, dir string) error {
 	if dir == "" {
 		return errors.New("--write needs a folder: forebake packs --write house-rules")
@@ -88,11 +92,14 @@ func writePacks(cmd *cobra.Command, dir string) error {
 	for _, p := range paths {
 		fmt.Fprintf(&b, "%s\n", source.Safe(p))
 	}
-	fmt.Fprintf(&b, "\n%s written. Keep those that you edit, take the others away, and name them all in house.hcl, for this folder so:\n\n  packs = [\n", report.Count(len(paths), "pack"))
+	fmt.Fprintf(&b,
+		"\n%s written. Keep those that you edit, take the others away, and name them all in "+
+			"house.hcl, for this folder so:\n\n  packs = [\n", report.Count(len(paths), "pack"))
 	for _, name := range engine.PackNames(paths) {
 		fmt.Fprintf(&b, "    %q,\n", source.Safe(name))
 	}
-	b.WriteString("  ]\n\nforebake trial runs the trials in them. The cautions are no pack: they stay as they are.\n")
+	b.WriteString("  ]\n\nforebake trial runs the trials in them. The cautions are no pack: they " +
+		"stay as they are.\n")
 	_, err = cmd.OutOrStdout().Write([]byte(b.String()))
 	return err
 }

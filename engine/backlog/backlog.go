@@ -1,9 +1,10 @@
-// Package backlog is the list of findings that stood when a team took on the rules: what is on it does not count again, so that an old
-// collection can be checked without a wall of red.
+// Package backlog is the list of findings that stood when a team took on the rules. Findings on the
+// list do not count, so that an old collection can be checked without failing every run.
 //
-// Package engine lays a list over a run, and makes new ones. A finding is known by its formula, rule and subject, never by its line, so
-// that a list outlives edits; of findings that are alike in all three, as many are covered as the list says. Food safety is never
-// covered, nor what the house waives. Nothing here reads or writes files.
+// Package run takes the findings on a list out of its result, and makes new lists. A list names a
+// finding by its formula, rule and subject, never by its line, so that edits do not invalidate it.
+// Of findings that are equal in all three, it covers as many as it says. It never covers food
+// safety, nor findings that the house waives. Nothing here reads or writes files.
 package backlog
 
 import (
@@ -22,22 +23,22 @@ import (
 type Entry struct {
 	Formula, Rule, Subject string
 	Times                  int
-	Place                  source.Place // of its line; none for one that was not read
+	Place                  source.Place // of its line; none for an entry not read from a file
 }
 
-// key is what a finding is known by.
+// key names a finding on a list.
 type key struct{ formula, rule, subject string }
 
 func (e Entry) key() key { return key{e.Formula, e.Rule, e.Subject} }
 
 // List is a backlog.
 type List struct {
-	Made    string // when: "2026-11-25"
+	Made    string // the day: "2026-11-25"
 	Entries []Entry
 }
 
-// Bounds of a list, far above any real one. The parser reads no more brackets than source.MaxBrackets, and each line has one, so the
-// file gives out first; whoever writes a list holds it to being read again (Fits).
+// Limits of a list, far above any real one. Each line has a bracket, so source.MaxBrackets is
+// reached first; Fits checks before a list is written that it can be read again.
 const (
 	MaxEntries = 20_000
 	MaxBytes   = source.MaxLimitBytes
@@ -51,57 +52,74 @@ func Read(f *source.File) (*List, source.Problems) {
 	if len(problems) > 0 {
 		return l, problems
 	}
-	r := &reading.Reader{File: f}
+	r := &reader{Reader: &reading.Reader{File: f}, list: l, seen: map[key]source.Place{}}
 	r.Known(body, "a backlog file", nil, []string{"backlog"})
-	seen := map[key]source.Place{}
 	for i, b := range body.Blocks {
-		if b.Type != "backlog" {
-			continue
-		}
-		if i > 0 {
+		switch {
+		case b.Type != "backlog":
+		case i > 0:
 			r.Fault(r.Place(b.TypeRange), "a second backlog block; one file is one list")
-			continue
-		}
-		l.Made, _ = r.Label(b)
-		r.Known(b.Body, "a backlog", nil, []string{"formula"})
-		for _, fb := range b.Body.Blocks {
-			if fb.Type != "formula" {
-				continue
-			}
-			name, _ := r.Label(fb)
-			r.Known(fb.Body, "a formula of a backlog", []string{"known"}, nil)
-			a := fb.Body.Attributes["known"]
-			if a == nil {
-				r.Fault(r.Place(fb.TypeRange), "formula %q has no known: write known = [{ rule = \"salt-low\", on = \"dough \\\"bun dough\\\"\" }], or take the block out", source.Safe(name))
-				continue
-			}
-			items, _ := r.Items(a.Expr, "known")
-			for _, item := range items {
-				e := Entry{Formula: name, Times: 1, Place: r.Place(item.Range())}
-				if !readEntry(r, item, &e) {
-					continue
-				}
-				if first, twice := seen[e.key()]; twice {
-					r.Fault(e.Place, "%s on %s stands twice, first at line %d; write it once, with times = 2", e.Rule, source.Safe(e.Subject), first.Line())
-				}
-				seen[e.key()] = e.Place
-				l.Entries = append(l.Entries, e)
-			}
+		default:
+			r.backlog(b)
 		}
 	}
 	if len(body.Blocks) == 0 && len(r.Problems) == 0 {
 		r.Fault(source.Place{File: f}, "no backlog block: forebake check --write-backlog makes one")
 	}
 	if len(l.Entries) > MaxEntries {
-		r.Fault(source.Place{File: f}, "%d lines in one backlog; %d is the most", len(l.Entries), MaxEntries)
+		r.Fault(source.Place{File: f}, "%d lines in one backlog; %d is the most", len(l.Entries),
+			MaxEntries)
 	}
 	return l, r.Problems.Sort()
+}
+
+// reader reads the blocks of a list.
+type reader struct {
+	*reading.Reader
+	list *List
+	seen map[key]source.Place // the line of each entry
+}
+
+func (r *reader) backlog(b *hclsyntax.Block) {
+	r.list.Made, _ = r.Label(b)
+	r.Known(b.Body, "a backlog", nil, []string{"formula"})
+	for _, fb := range b.Body.Blocks {
+		if fb.Type == "formula" {
+			r.formula(fb)
+		}
+	}
+}
+
+func (r *reader) formula(b *hclsyntax.Block) {
+	name, _ := r.Label(b)
+	r.Known(b.Body, "a formula of a backlog", []string{"known"}, nil)
+	a := b.Body.Attributes["known"]
+	if a == nil {
+		r.Fault(r.Place(b.TypeRange),
+			"formula %q has no known: write known = [{ rule = \"salt-low\", on = \"dough \\\"bun "+
+				"dough\\\"\" }], or take the block out", source.Safe(name))
+		return
+	}
+	items, _ := r.Items(a.Expr, "known")
+	for _, item := range items {
+		e := Entry{Formula: name, Times: 1, Place: r.Place(item.Range())}
+		if !r.entry(item, &e) {
+			continue
+		}
+		if first, twice := r.seen[e.key()]; twice {
+			r.Fault(e.Place,
+				"%s on %s stands twice, first at line %d; write it once, with times = 2", e.Rule, source.Safe(e.Subject), first.Line())
+		}
+		r.seen[e.key()] = e.Place
+		r.list.Entries = append(r.list.Entries, e)
+	}
 }
 
 // entryKeys are what a line may hold.
 var entryKeys = []string{"rule", "on", "times"}
 
-func readEntry(r *reading.Reader, item hclsyntax.Expression, e *Entry) bool {
+// entry reads one line, and reports whether it can be used.
+func (r *reader) entry(item hclsyntax.Expression, e *Entry) bool {
 	before := len(r.Problems)
 	pairs, _ := r.Pairs(item, "a line of a backlog", nil)
 	for _, p := range pairs {
@@ -121,19 +139,22 @@ func readEntry(r *reading.Reader, item hclsyntax.Expression, e *Entry) bool {
 		}
 	}
 	if len(r.Problems) == before && (e.Rule == "" || e.Subject == "") {
-		r.Fault(e.Place, "a line of a backlog names a rule and what it is on: { rule = \"salt-low\", on = \"dough \\\"bun dough\\\"\" }")
+		r.Fault(e.Place,
+			"a line of a backlog names a rule and what it is on: { rule = \"salt-low\", on = "+
+				"\"dough \\\"bun dough\\\"\" }")
 	}
 	return len(r.Problems) == before
 }
 
-// covers tells whether a finding is one that a list may hold.
+// covers reports whether a list may hold a finding.
 func covers(f *finding.Finding) bool {
 	return f.Formula != "" && !f.Safety && f.Answer != finding.Waived
 }
 
 func keyOf(f *finding.Finding) key { return key{f.Formula, f.Rule, f.Subject} }
 
-// Of makes the list of what a run found, and tells how many findings of food safety it leaves out.
+// Of makes the list of the findings of a run, and counts the findings of food safety that it leaves
+// out.
 func Of(findings []*finding.Finding, made string) (l *List, safety int) {
 	counts := map[key]int{}
 	for _, f := range findings {
@@ -146,7 +167,8 @@ func Of(findings []*finding.Finding, made string) (l *List, safety int) {
 	}
 	l = &List{Made: made}
 	for k, n := range counts {
-		l.Entries = append(l.Entries, Entry{Formula: k.formula, Rule: k.rule, Subject: k.subject, Times: n})
+		l.Entries = append(l.Entries,
+			Entry{Formula: k.formula, Rule: k.rule, Subject: k.subject, Times: n})
 	}
 	l.sort()
 	return l, safety
@@ -165,9 +187,10 @@ func (l *List) sort() {
 	})
 }
 
-// Cover parts the findings of a run into those that count and those that the list covers, and names what is on the list and was not
-// found again in a formula that the run checked.
-func (l *List) Cover(findings []*finding.Finding, checked []string) (left, covered []*finding.Finding, cleared []Entry) {
+// Cover splits the findings of a run into those that count and those that the list covers. cleared
+// are the entries that were not found again in a formula that the run checked.
+func (l *List) Cover(findings []*finding.Finding, checked []string) (
+	left, covered []*finding.Finding, cleared []Entry) {
 	room := make(map[key]int, len(l.Entries))
 	for _, e := range l.Entries {
 		room[e.key()] = e.Times
@@ -193,7 +216,7 @@ func (l *List) Cover(findings []*finding.Finding, checked []string) (left, cover
 	return left, covered, cleared
 }
 
-// Less is the list without what was cleared.
+// Less gives the list without the entries that were cleared.
 func (l *List) Less(cleared []Entry) *List {
 	gone := make(map[key]int, len(cleared))
 	for _, e := range cleared {
@@ -209,10 +232,11 @@ func (l *List) Less(cleared []Entry) *List {
 	return out
 }
 
-// Fits tells whether a list that is to be written could be read again, and what to do where it could not.
+// Fits gives an error, with what to do, for the text of a list that could not be read again.
 func Fits(text []byte) error {
 	if _, problems := Read(source.New("the list", text)); len(problems) > 0 {
-		return fmt.Errorf("the list would be too long to be read again (%s); write one for each folder: forebake check --write-backlog FOLDER/backlog.hcl FOLDER", problems[0].Text)
+		return fmt.Errorf("the list would be too long to be read again (%s); write one for each "+
+			"folder: forebake check --write-backlog FOLDER/backlog.hcl FOLDER", problems[0].Text)
 	}
 	return nil
 }
@@ -220,8 +244,10 @@ func Fits(text []byte) error {
 // Text writes the list as its file.
 func (l *List) Text() []byte {
 	var b strings.Builder
-	b.WriteString("# Findings that stood when this list was made. They do not count against a check; food safety is never on it.\n")
-	b.WriteString("# forebake check --backlog tells what has been cleared since, and --write-backlog beside it takes that out.\n\n")
+	b.WriteString("# Findings that stood when this list was made. They do not count against a " +
+		"check; food safety is never on it.\n")
+	b.WriteString("# forebake check --backlog tells what has been cleared since, and " +
+		"--write-backlog beside it takes that out.\n\n")
 	fmt.Fprintf(&b, "backlog %s {\n", quoted(l.Made))
 	for i, e := range l.Entries {
 		if i == 0 || l.Entries[i-1].Formula != e.Formula {
@@ -234,7 +260,8 @@ func (l *List) Text() []byte {
 		if e.Times > 1 {
 			times = fmt.Sprintf(", times = %d", e.Times)
 		}
-		fmt.Fprintf(&b, "      { rule = %s, on = %s%s },\n", quoted(e.Rule), quoted(e.Subject), times)
+		fmt.Fprintf(&b, "      { rule = %s, on = %s%s },\n", quoted(e.Rule), quoted(e.Subject),
+			times)
 	}
 	if len(l.Entries) > 0 {
 		b.WriteString("    ]\n  }\n")
@@ -243,7 +270,8 @@ func (l *List) Text() []byte {
 	return []byte(b.String())
 }
 
-// quoted writes a text as HCL does: what could open a template is doubled, and what is no plain character is escaped.
+// quoted writes a text as HCL does: the signs that open a template are doubled, and characters that
+// are not plain are escaped.
 func quoted(s string) string {
 	var b strings.Builder
 	b.WriteByte('"')

@@ -1,6 +1,6 @@
 package finding
 
-// Card is what a rule says about itself.
+// Card is the description of a rule: its condition, texts, limits and settings.
 type Card struct {
 	ID, Pack, Level, On, File string
 	Line                      int
@@ -20,7 +20,7 @@ type CardLimit struct {
 	Name, Shown string
 	Value       float64
 	By          string // the house line that set it
-	From        string // the kitchen's figure that it is, and where that comes from; "" for a number
+	From        string // the figure of the kitchen that it is equal to; "" for a number
 	Source      string
 }
 

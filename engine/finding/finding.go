@@ -1,7 +1,8 @@
-// Package finding is what an answer is: a level, a subject, a place, the figures it rests on, and an order.
+// Package finding holds what a run finds: findings and cautions, with their levels, places and
+// figures, and the order in which they are printed.
 //
-// Package rule makes findings, package report prints them. There is no behaviour here but ordering and counting, so that
-// every output says the same.
+// Package rule makes findings, package run collects them, package report prints them. This package
+// only orders and counts them, so that every format gives the same numbers.
 package finding
 
 import (
@@ -52,7 +53,7 @@ var AnswerNames = []string{"clear", "flagged", "unsure", "waived"}
 
 func (a Answer) String() string { return AnswerNames[a] }
 
-// Figure is one fact that a finding rests on.
+// Figure is one fact that a finding is based on.
 type Figure struct {
 	Name    string  // "dough.sugar_pct"
 	Label   string  // the same in plain words: "sugar"
@@ -84,16 +85,18 @@ type Finding struct {
 	Figures []*Figure // those of limits are shared by all findings of a rule: not to be changed
 	Mends   []Mend    // changes that would clear it, where they were looked for
 	Needs   []string  // facts or fields that would settle an unsure answer, or one flagged in doubt
-	Reason  string    // of an unsure answer: the part of Text that other rules may share; of one flagged in doubt: what left it open
+	Reason  string    // of an unsure answer, or one flagged in doubt: what left it open
 	Doubt   bool      // flagged because it could not be ruled out, not because it is certain
 	Safety  bool      // of a food-safety rule
 
-	// Of a waived answer: why, until which day (both as the house wrote them; Until may be ""), and the waiver's place.
+	// Of a waived answer: why, until which day (both as the house wrote them; Until may be ""), and
+	// the waiver's place.
 	Because, Until string
 	By             source.Place
 }
 
-// Loosened is one setting of a house that makes a food-safety rule less strict. Every output shows it.
+// Loosened is one setting of a house that makes a food-safety rule less strict. Every format shows
+// it.
 type Loosened struct {
 	Rule, Pack string
 	What       string // "level", or "limit first_h"
@@ -102,7 +105,7 @@ type Loosened struct {
 	Place      source.Place // in the house file
 }
 
-// Unchecked is a food-safety pack that a house leaves out. Every output says so.
+// Unchecked is a food-safety pack that a house leaves out. Every format says so.
 type Unchecked struct {
 	Pack  string
 	Place source.Place // in the house file
@@ -118,7 +121,7 @@ type Caution struct {
 	Kind    string // the caution's name in its pack; at most one of a kind is shown for a formula
 	Rank    int    // place in the pack: the most serious stands first
 	Text    string
-	Detail  string // what differs from formula to formula, such as the allergens by name; often none
+	Detail  string // differs by formula, such as the allergens by name; often none
 	Source  string
 	Formula string
 	Place   source.Place // of the formula
@@ -132,11 +135,12 @@ func (c *Caution) Whole() string {
 	return c.Text + " " + c.Detail
 }
 
-// Totals counts a run; every output gives the same numbers.
+// Totals are the counts of a run. Every format gives the same numbers.
 type Totals struct {
 	Formulas, Rules                  int
 	Stop, Risk, Note, Unsure, Waived int
 	Backlog                          int // covered by a backlog: they count in none of the others
+	Unread                           int // files that could not be read
 }
 
 // Count adds a finding to the totals.
@@ -155,11 +159,11 @@ func (t *Totals) Count(f *Finding) {
 	}
 }
 
-// At tells whether a flagged finding stands at or above a level.
+// At reports whether a finding is flagged at or above a level.
 func (f *Finding) At(level Level) bool { return f.Answer == Flagged && f.Level <= level }
 
-// Sort orders findings by file, line, column, level, rule, subject, text, so that the same input gives the same bytes
-// at any number of workers.
+// Sort orders findings by file, line, column, level, rule, subject, text, so that the same input
+// gives the same bytes at any number of workers.
 func Sort(list []*Finding) {
 	sort.SliceStable(list, func(i, j int) bool {
 		a, b := list[i], list[j]

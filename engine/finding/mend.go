@@ -6,10 +6,11 @@ type Mend struct {
 	Trust string // one of Trusts
 }
 
-// Trusts say how far to trust a mend: computed by the rule, searched for and proven, or a choice that is the baker's.
+// Trusts are the grades of a mend: computed by the rule, found by a search and proven, or left to
+// the baker's taste.
 var Trusts = []string{"exact", "searched", "taste"}
 
-// Mending is what was found for one formula, ready to print.
+// Mending is the result of mending one formula, ready to print.
 type Mending struct {
 	Formula string
 	File    string
@@ -27,7 +28,7 @@ type ChangedLines struct {
 	Old, New         []string
 }
 
-// Change is one lever turned.
+// Change is one change of a formula, by one lever.
 type Change struct {
 	Mend
 	Rules   []Turned
@@ -46,7 +47,7 @@ type Turned struct {
 // BeforeAfter is a figure on the formula as it was and as mended.
 type BeforeAfter struct{ Label, Subject, Before, After string }
 
-// Left is a finding that stays.
+// Left is a finding that no change clears.
 type Left struct {
 	Rule, Subject string
 	Level         Level

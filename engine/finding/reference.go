@@ -2,7 +2,7 @@ package finding
 
 import "sort"
 
-// CautionCard is what a caution says about itself. It has no name: nothing outside its file can speak of it.
+// CautionCard is the description of a caution. It has no name, so no setting can refer to it.
 type CautionCard struct {
 	On, Say, Detail, Source, File string
 	Line                          int
@@ -15,14 +15,15 @@ type PackCard struct {
 	Rules       []Card // in order of their names
 }
 
-// Rulebook is everything that is in force in a house, for the lists of rules.
+// Rulebook is all packs and cautions in force in a house, for the lists of rules.
 type Rulebook struct {
 	Packs     []PackCard
 	Cautions  []CautionCard
 	Unchecked []Unchecked
 }
 
-// Catalogue is everything that a formula, a rule and a house file can speak of, for the reference page.
+// Catalogue is every figure, step, unit and key that a formula, a rule or a house file can use, for
+// the reference page.
 type Catalogue struct {
 	Facts   []CatalogueFact
 	Verbs   []CatalogueVerb
@@ -41,7 +42,7 @@ type CatalogueFact struct {
 	Means   string `json:"means"`
 	Source  string `json:"source"`
 	Error   string `json:"error"`
-	Steps   string `json:"steps"` // the verbs that have it; "" for all, and for figures of other subjects
+	Steps   string `json:"steps"` // the verbs that have it; "" for all, and on other subjects
 }
 
 // CatalogueVerb is one kind of step.
@@ -69,7 +70,8 @@ type CatalogueWord struct {
 	Spelt []string `json:"spelt"` // other words that are read as this one
 }
 
-// CatalogueUnit is one unit with its spellings and its exact factor to the unit that its kind is reckoned in.
+// CatalogueUnit is one unit with its spellings and its exact factor to the unit that its kind is
+// reckoned in.
 type CatalogueUnit struct {
 	Name  string   `json:"name"`
 	Kind  string   `json:"kind"`

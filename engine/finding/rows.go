@@ -11,7 +11,7 @@ type FactRow struct {
 type HistoryRow struct {
 	Formula, Part, Step       string
 	Clock                     float64 // hours since the first step
-	StartMin                  float64 // clock time of the first step, minutes after midnight; NaN when the formula gives none
+	StartMin                  float64 // of the first step, minutes after midnight; NaN when not given
 	Ambient, Core, Mean, Rise string
 	Notes                     string
 }

@@ -10,35 +10,44 @@ import (
 	"forebake/engine/source"
 )
 
-// Compare prints formulas side by side, part by part, and the findings gained and lost. a and b name the two files.
-func Compare(w io.Writer, list []finding.Comparison, a, b string, onlyA, onlyB []string, o Options) error {
-	t := &text{palette: newPalette(o.Colour), width: o.Width}
-	if t.width == 0 {
-		t.width = 96
-	}
-	for _, c := range list {
-		name := source.Safe(c.A)
-		if c.A != c.B {
-			name += " and " + source.Safe(c.B)
+// Sides names the two files of a comparison, and the formulas that only one of them has.
+type Sides struct {
+	A, B         string
+	OnlyA, OnlyB []string
+}
+
+// Compare prints the prelude and the formulas side by side, part by part, with the findings gained
+// and lost.
+func Compare(w io.Writer, run *finding.Run, list []finding.Comparison, sides Sides,
+	o Options) error {
+	return page(w, run, o, func(t *text) {
+		for i := range list {
+			t.comparison(&list[i], sides)
 		}
-		fmt.Fprintf(t, "%s\n  A: %s\n  B: %s\n\n", t.head.Sprint(name), source.Safe(a), source.Safe(b))
-		for _, p := range c.Parts {
-			t.comparedPart(p)
+		for _, name := range sides.OnlyA {
+			t.paragraph(fmt.Sprintf("%q stands in A only.", source.Safe(name)), "", "")
 		}
-		t.turned("Gained in B", c.Gained)
-		t.turned("Lost from A", c.Lost)
-		if len(c.Gained)+len(c.Lost) == 0 {
-			t.WriteString("The same findings in both.\n\n")
+		for _, name := range sides.OnlyB {
+			t.paragraph(fmt.Sprintf("%q stands in B only.", source.Safe(name)), "", "")
 		}
+	})
+}
+
+func (t *text) comparison(c *finding.Comparison, sides Sides) {
+	name := source.Safe(c.A)
+	if c.A != c.B {
+		name += " and " + source.Safe(c.B)
 	}
-	for _, name := range onlyA {
-		t.paragraph(fmt.Sprintf("%q stands in A only.", source.Safe(name)), "", "")
+	fmt.Fprintf(t, "%s\n  A: %s\n  B: %s\n\n", t.bold.Sprint(name), source.Safe(sides.A),
+		source.Safe(sides.B))
+	for _, p := range c.Parts {
+		t.comparedPart(p)
 	}
-	for _, name := range onlyB {
-		t.paragraph(fmt.Sprintf("%q stands in B only.", source.Safe(name)), "", "")
+	t.moved("Gained in B", c.Gained)
+	t.moved("Lost from A", c.Lost)
+	if len(c.Gained)+len(c.Lost) == 0 {
+		t.WriteString("The same findings in both.\n\n")
 	}
-	_, err := io.WriteString(w, t.String())
-	return err
 }
 
 func (t *text) comparedPart(p finding.ComparedPart) {
@@ -92,17 +101,22 @@ func (t *text) row(name, a, b string, mark bool) {
 	if mark && a != b {
 		sign = "*"
 	}
-	pad := func(s string, n int) string { return s + strings.Repeat(" ", max(0, n-utf8.RuneCountInString(s))) }
-	t.WriteString(strings.TrimRight(fmt.Sprintf("%s %s  %s  %s", sign, pad(name, 26), pad(show(a), 18), show(b)), " ") + "\n")
+	pad := func(s string, n int) string {
+		return s + strings.Repeat(" ", max(0, n-utf8.RuneCountInString(s)))
+	}
+	t.WriteString(strings.TrimRight(fmt.Sprintf("%s %s  %s  %s", sign, pad(name, 26),
+		pad(show(a), 18), show(b)), " ") + "\n")
 }
 
-func (t *text) turned(head string, list []*finding.Finding) {
+// moved lists the findings that one side has and the other has not.
+func (t *text) moved(head string, list []*finding.Finding) {
 	if len(list) == 0 {
 		return
 	}
-	fmt.Fprintf(t, "%s\n", t.head.Sprint(head))
+	fmt.Fprintf(t, "%s\n", t.bold.Sprint(head))
 	for _, f := range list {
-		t.paragraph(fmt.Sprintf("line %d, %s: %s", f.Place.Line(), source.Safe(f.Subject), f.Rule), fmt.Sprintf("  %s ", t.level(f).Sprintf("%-6s", word(f))), "         ")
+		t.paragraph(fmt.Sprintf("line %d, %s: %s", f.Place.Line(), source.Safe(f.Subject), f.Rule),
+			fmt.Sprintf("  %s ", t.level(f).Sprintf("%-6s", word(f))), "         ")
 	}
 	t.WriteString("\n")
 }

@@ -3,66 +3,94 @@ package report
 import (
 	"fmt"
 	"io"
-	"strings"
 
 	"forebake/engine/finding"
 	"forebake/engine/source"
 )
 
-// FactsText prints figures by subject: name, value with unit, how it was got, and what it means; sources stand below, by
-// number. Figures that are not known are counted only, unless all are asked for.
-func FactsText(w io.Writer, rows []finding.FactRow, all bool) error {
-	var b strings.Builder
-	unknown := 0
-	endSubject := func() {
-		if unknown > 0 {
-			fmt.Fprintf(&b, "  (%s not given, or without meaning here: name them, or --all)\n", Count(unknown, "figure"))
-		}
-		unknown = 0
+// tally says how many cautions the formulas of a run have. Pages of figures begin with it.
+func (t *text) tally(run *finding.Run) {
+	n := len(cautionsOf(run).merged())
+	if n == 0 {
+		return
 	}
-	numbers := map[string]int{}
-	var sources []string
-	formula, subject := "", ""
-	for _, r := range rows {
-		if r.Formula != formula || r.Subject != subject {
-			endSubject()
-			if b.Len() > 0 {
-				b.WriteString("\n")
-			}
-			if r.Formula != formula {
-				fmt.Fprintf(&b, "%s\n\n", source.Safe(r.Formula))
-			}
-			formula, subject = r.Formula, r.Subject
-			fmt.Fprintf(&b, "%s\n", source.Safe(subject))
-		}
-		if r.Figure.Shown == "unknown" && !all {
-			unknown++
-			continue
-		}
-		n := numbers[r.Source]
-		if n == 0 {
-			sources = append(sources, r.Source)
-			n = len(sources)
-			numbers[r.Source] = n
-		}
-		kind := r.Figure.Kind
-		if r.Figure.Shown == "unknown" {
-			kind = "-"
-		}
-		fmt.Fprintf(&b, "  %-24s %-22s %-11s %s [%d]\n", r.Figure.Name, source.Safe(r.Figure.Shown), kind, r.Means, n)
-		if r.Figure.Error != "" {
-			fmt.Fprintf(&b, "  %-24s %s; error: %s\n", "", r.Figure.Error, r.Error)
+	which := "this formula"
+	if len(run.Formulas) > 1 {
+		which = "these formulas"
+	}
+	t.paragraph(Count(n, "caution")+" for "+which+"; forebake check prints them.", "", "  ")
+	t.WriteString("\n")
+}
+
+// FactsText prints figures by subject: name, value with unit, how it was got, and its meaning.
+// Sources stand below, by number. Figures that are not known are counted only, unless all are asked
+// for.
+func FactsText(w io.Writer, run *finding.Run, rows []finding.FactRow, all bool) error {
+	t := textOf(w, Options{})
+	t.tally(run)
+	list := factList{text: t, all: all, numbers: map[string]int{}}
+	for i := range rows {
+		list.row(&rows[i], i == 0)
+	}
+	list.endSubject()
+	if len(list.sources) > 0 {
+		t.WriteString("\nSources\n")
+		for i, s := range list.sources {
+			fmt.Fprintf(t, "  [%d] %s\n", i+1, source.Safe(s))
 		}
 	}
-	endSubject()
-	if len(sources) > 0 {
-		b.WriteString("\nSources\n")
-		for i, s := range sources {
-			fmt.Fprintf(&b, "  [%d] %s\n", i+1, source.Safe(s))
-		}
+	return t.End()
+}
+
+// factList prints figures one after the other.
+type factList struct {
+	*text
+	all              bool
+	formula, subject string
+	unknown          int            // figures of the subject that are not printed
+	numbers          map[string]int // of sources
+	sources          []string
+}
+
+func (l *factList) endSubject() {
+	if l.unknown > 0 {
+		fmt.Fprintf(l, "  (%s not given, or without meaning here: name them, or --all)\n",
+			Count(l.unknown, "figure"))
 	}
-	_, err := io.WriteString(w, b.String())
-	return err
+	l.unknown = 0
+}
+
+func (l *factList) row(r *finding.FactRow, first bool) {
+	if r.Formula != l.formula || r.Subject != l.subject {
+		l.endSubject()
+		if !first {
+			l.WriteString("\n")
+		}
+		if r.Formula != l.formula {
+			fmt.Fprintf(l, "%s\n\n", source.Safe(r.Formula))
+		}
+		l.formula, l.subject = r.Formula, r.Subject
+		fmt.Fprintf(l, "%s\n", source.Safe(l.subject))
+	}
+	kind := r.Figure.Kind
+	if r.Figure.Shown == "unknown" {
+		if !l.all {
+			l.unknown++
+			return
+		}
+		kind = "-"
+	}
+	n := l.numbers[r.Source]
+	if n == 0 {
+		l.sources = append(l.sources, r.Source)
+		n = len(l.sources)
+		l.numbers[r.Source] = n
+	}
+	fmt.Fprintf(l, "  %-24s %-22s %-11s %s [%d]\n", r.Figure.Name, source.Safe(r.Figure.Shown),
+		kind, r.Means, n)
+	if r.Figure.Error != "" {
+		fmt.Fprintf(l, "  %-24s %s; error: %s\n", "", r.Figure.Error, r.Error)
+	}
 }
 
 type jsonFact struct {
@@ -77,14 +105,20 @@ type jsonFact struct {
 	Source  string   `json:"source"`
 }
 
-// FactsJSON prints figures as one object. Unknown figures are null, never 0 or NaN.
-func FactsJSON(w io.Writer, rows []finding.FactRow) error {
+// FactsJSON prints figures as one object, with the cautions first. Unknown figures are null, never
+// 0 or NaN.
+func FactsJSON(w io.Writer, run *finding.Run, rows []finding.FactRow) error {
 	out := struct {
-		Facts []jsonFact `json:"facts"`
-	}{Facts: []jsonFact{}}
+		Cautions []jsonCaution `json:"cautions"`
+		Facts    []jsonFact    `json:"facts"`
+	}{[]jsonCaution{}, []jsonFact{}}
+	for _, c := range cautionsOf(run).List {
+		out.Cautions = append(out.Cautions, cautionJSON(c))
+	}
 	for _, r := range rows {
 		g := r.Figure
-		out.Facts = append(out.Facts, jsonFact{r.Formula, r.Subject, g.Name, FigureValue(&g), Finite(g.Low, g.Numeric), Finite(g.High, g.Numeric), g.Unit, g.Kind, r.Source})
+		out.Facts = append(out.Facts, jsonFact{r.Formula, r.Subject, g.Name, FigureValue(&g),
+			Finite(g.Low, g.Numeric), Finite(g.High, g.Numeric), g.Unit, g.Kind, r.Source})
 	}
 	return WriteJSON(w, out)
 }

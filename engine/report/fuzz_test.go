@@ -21,7 +21,7 @@ import (
 // fuzzRun makes a run in which every text that can come from a file is the fuzzer's: a formula with a caution, findings of all
 // answers, a mend, figures, what a house loosens and leaves out, a problem and a notice. The places are two offsets into the text of
 // the file, which is the fuzzer's too.
-func fuzzRun(text []byte, from, to int, name, word, prose string) *Run {
+func fuzzRun(text []byte, from, to int, name, word, prose string) *finding.Run {
 	file := source.New(name, text)
 	from, to = max(0, min(from, len(text))), max(0, min(to, len(text)))
 	for from > 0 && from < len(text) && !utf8.RuneStart(text[from]) {
@@ -31,10 +31,10 @@ func fuzzRun(text []byte, from, to int, name, word, prose string) *Run {
 		to--
 	}
 	at := source.Place{File: file, Start: min(from, to), End: max(from, to)}
-	run := &Run{
+	run := &finding.Run{
 		Version:   "0.1.0",
 		Cautions:  []*finding.Caution{{Kind: "raw", Text: "Raw. " + prose, Detail: word, Source: "common practice", Formula: word, Place: at}, {Kind: "heat", Rank: 1, Text: "Hot.", Source: "common practice", Formula: word, Place: at}},
-		Formulas:  []Formula{{word, at}, {prose, at}},
+		Formulas:  []finding.Formula{{Name: word, Place: at}, {Name: prose, Place: at}},
 		Loosened:  []finding.Loosened{{Rule: "r", Pack: name, What: "limit " + word, From: "1 h", To: "2 h", Because: prose, Place: at}},
 		Unchecked: []finding.Unchecked{{Pack: word, Place: at}},
 		Notices:   []string{prose},
@@ -63,7 +63,7 @@ func fuzzRun(text []byte, from, to int, name, word, prose string) *Run {
 const fuzzTextBytes = 600
 
 // fuzzRuns hands a target runs with hostile seeds.
-func fuzzRuns(f *testing.F, look func(t *testing.T, run *Run)) {
+func fuzzRuns(f *testing.F, look func(t *testing.T, run *finding.Run)) {
 	f.Add([]byte("formula \"Buns\" {\n\tdough \"é🥐\" {}\r\n}\n"), 10, 24, "buns.hcl", "Buns", "Salt is {x}.")
 	f.Add([]byte("\xef\xbb\xbfa\u0301\n\n"), 0, 3, "a b/ü:%.hcl", "\u202eturned\x1b[31m", "[here](http://x.example) <b>|</b>\n\n# head\n```\n<script>")
 	f.Add([]byte(""), 0, 0, "/top/-.hcl", "a\r\nb: caution: c", "</details>\u2028--> @team #12 | `x` \\")
@@ -76,9 +76,13 @@ func fuzzRuns(f *testing.F, look func(t *testing.T, run *Run)) {
 	})
 }
 
-func printed(t *testing.T, w Writer, run *Run) []byte {
+func printed(t *testing.T, format string, run *finding.Run) []byte {
 	var out bytes.Buffer
-	if err := w(&out, run, Options{}); err != nil {
+	f, ok := FormatNamed(format)
+	if !ok {
+		t.Fatal("no format", format)
+	}
+	if err := Write(&out, f, run, Options{}); err != nil {
 		t.Fatal(err)
 	}
 	harmless(t, out.String())
@@ -101,8 +105,8 @@ func harmless(t *testing.T, text string) {
 // FuzzJSON: the output is one JSON object, whatever texts are in it; the totals are those of its findings, and the cautions are all
 // there and stand before the findings.
 func FuzzJSON(f *testing.F) {
-	fuzzRuns(f, func(t *testing.T, run *Run) {
-		text := printed(t, JSON, run)
+	fuzzRuns(f, func(t *testing.T, run *finding.Run) {
+		text := printed(t, "json", run)
 		var got struct {
 			Cautions []struct{ Text string }
 			Findings []struct{ Level, Answer, Text string }
@@ -136,8 +140,8 @@ func FuzzJSON(f *testing.F) {
 // HTML, a link or a placeholder, and nothing in it, decoded, is obeyed by a screen.
 func FuzzSARIF(f *testing.F) {
 	schema := sarifPublished(f)
-	fuzzRuns(f, func(t *testing.T, run *Run) {
-		text := printed(t, SARIF, run)
+	fuzzRuns(f, func(t *testing.T, run *finding.Run) {
+		text := printed(t, "sarif", run)
 		doc, err := jsonschema.UnmarshalJSON(bytes.NewReader(text))
 		if err != nil {
 			t.Fatal(err)
@@ -221,7 +225,7 @@ func sarifPublished(f *testing.F) *jsonschema.Schema {
 }
 
 // ownTags are the tags of the page itself.
-var ownTags = strings.NewReplacer("<details><summary>", "", "</summary>", "", "</details>", "", apart, "")
+var ownTags = strings.NewReplacer("<details><summary>", "", "</summary>", "", "</details>", "", separator, "")
 
 // unescapedBar is a sign that would end a table's cell.
 var unescapedBar = regexp.MustCompile(`(^|[^\\])(\\\\)*\|`)
@@ -229,8 +233,8 @@ var unescapedBar = regexp.MustCompile(`(^|[^\\])(\\\\)*\|`)
 // FuzzMarkdown: no HTML but the page's own, no unescaped end of a table's cell, headings and cautions where the page puts them, and
 // the layout of one run is that of any other.
 func FuzzMarkdown(f *testing.F) {
-	fuzzRuns(f, func(t *testing.T, run *Run) {
-		text := string(printed(t, Markdown, run))
+	fuzzRuns(f, func(t *testing.T, run *finding.Run) {
+		text := string(printed(t, "markdown", run))
 		if bare := ownTags.Replace(text); strings.ContainsAny(bare, "<>") {
 			t.Fatalf("HTML in %q", bare)
 		}

@@ -11,52 +11,60 @@ import (
 	"forebake/engine/source"
 )
 
-// History prints timelines, a table a part: when each step begins, what is around the part, and what it is like as the step
-// ends.
-func History(w io.Writer, rows []finding.HistoryRow) error {
-	var b strings.Builder
-	formula, part := "", ""
-	head := [6]string{"clock", "step", "around it", "core at its end", "mean at its end", "hours at 26 C"}
+// History prints timelines, a table a part: when each step begins, the temperature around the part,
+// and its state at the end of the step.
+func History(w io.Writer, run *finding.Run, rows []finding.HistoryRow) error {
+	t := textOf(w, Options{})
+	t.tally(run)
+	formula := ""
 	for i := 0; i < len(rows); {
 		end := i
-		for end < len(rows) && rows[end].Formula == rows[i].Formula && rows[end].Part == rows[i].Part {
+		for end < len(rows) && rows[end].Formula == rows[i].Formula &&
+			rows[end].Part == rows[i].Part {
 			end++
 		}
-		if b.Len() > 0 {
-			b.WriteString("\n")
+		if i > 0 {
+			t.WriteString("\n")
 		}
 		if rows[i].Formula != formula {
-			fmt.Fprintf(&b, "%s\n\n", source.Safe(rows[i].Formula))
+			formula = rows[i].Formula
+			fmt.Fprintf(t, "%s\n\n", source.Safe(formula))
 		}
-		formula, part = rows[i].Formula, rows[i].Part
-		fmt.Fprintf(&b, "%s\n", source.Safe(part))
-		table := [][6]string{head}
-		for _, r := range rows[i:end] {
-			table = append(table, [6]string{clock(r), source.Safe(r.Step), r.Ambient, r.Core, r.Mean, r.Rise})
-		}
-		var width [6]int
-		for _, line := range table {
-			for k, cell := range line {
-				width[k] = max(width[k], utf8.RuneCountInString(cell))
-			}
-		}
-		for n, line := range table {
-			text := " "
-			for k, cell := range line {
-				text += " " + cell + strings.Repeat(" ", width[k]-utf8.RuneCountInString(cell)+1)
-			}
-			if n > 0 {
-				text += source.Safe(rows[i+n-1].Notes)
-			}
-			b.WriteString(strings.TrimRight(text, " ") + "\n")
-		}
+		t.timeline(rows[i:end])
 		i = end
 	}
-	_, err := io.WriteString(w, b.String())
-	return err
+	return t.End()
 }
 
-// clock tells when a step begins: the time of day where the formula says when work starts, else hours and minutes since then.
+// timeline prints the steps of one part.
+func (t *text) timeline(rows []finding.HistoryRow) {
+	fmt.Fprintf(t, "%s\n", source.Safe(rows[0].Part))
+	table := [][6]string{{"clock", "step", "around it", "core at its end", "mean at its end",
+		"hours at 26 C"}}
+	for _, r := range rows {
+		table = append(table,
+			[6]string{clock(r), source.Safe(r.Step), r.Ambient, r.Core, r.Mean, r.Rise})
+	}
+	var width [6]int
+	for _, line := range table {
+		for k, cell := range line {
+			width[k] = max(width[k], utf8.RuneCountInString(cell))
+		}
+	}
+	for n, line := range table {
+		text := " "
+		for k, cell := range line {
+			text += " " + cell + strings.Repeat(" ", width[k]-utf8.RuneCountInString(cell)+1)
+		}
+		if n > 0 {
+			text += source.Safe(rows[n-1].Notes)
+		}
+		t.WriteString(strings.TrimRight(text, " ") + "\n")
+	}
+}
+
+// clock gives the time at which a step begins: the time of day where the formula gives the start of
+// work, else the hours and minutes since then.
 func clock(r finding.HistoryRow) string {
 	minutes := int(math.Round(60 * r.Clock))
 	if math.IsNaN(r.StartMin) {

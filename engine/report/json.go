@@ -20,15 +20,23 @@ type (
 	jsonRun struct {
 		Version   string          `json:"version"`
 		Cautions  []jsonCaution   `json:"cautions"`
+		Unread    []jsonUnread    `json:"unread"`
 		Unchecked []jsonUnchecked `json:"unchecked"`
 		Loosened  []jsonLoosened  `json:"loosened"`
 		Findings  []jsonFinding   `json:"findings"`
+		Notices   []string        `json:"notices"`
 		Totals    jsonTotals      `json:"totals"`
 	}
 	jsonCaution struct {
 		Text    string `json:"text"`
 		Source  string `json:"source"`
 		Formula string `json:"formula"`
+	}
+	jsonUnread struct {
+		File   string `json:"file"`
+		Line   int    `json:"line"`
+		Column int    `json:"column"`
+		Text   string `json:"text"`
 	}
 	jsonUnchecked struct {
 		Pack string `json:"pack"`
@@ -89,51 +97,106 @@ type (
 		Unsure   int `json:"unsure"`
 		Waived   int `json:"waived"`
 		Backlog  int `json:"backlog"`
+		Unread   int `json:"unread"`
 	}
 )
 
-// JSON prints a run as one object. Its long lists are written item by item: as one text those of a large collection would take
-// several times the memory of the whole check.
-func JSON(w io.Writer, run *Run, _ Options) error {
-	t := run.Totals
-	out := jsonRun{Version: run.Version, Cautions: []jsonCaution{}, Unchecked: []jsonUnchecked{}, Loosened: []jsonLoosened{}, Findings: []jsonFinding{},
-		Totals: jsonTotals{t.Formulas, t.Rules, t.Stop, t.Risk, t.Note, t.Unsure, t.Waived, t.Backlog}}
-	for _, u := range run.Unchecked {
-		out.Unchecked = append(out.Unchecked, jsonUnchecked{u.Pack, u.Text(), who(u.Place)})
+// jsonObject prints a run as one object. Its long lists are written item by item: as one text those
+// of a large collection would take several times the memory of the whole check.
+type jsonObject struct {
+	out      io.Writer
+	run      jsonRun
+	cautions *Cautions
+	found    *Found
+}
+
+func newJSON(out io.Writer, _ Options) Writer {
+	return &jsonObject{out: out, run: jsonRun{Cautions: []jsonCaution{}, Unread: []jsonUnread{},
+		Unchecked: []jsonUnchecked{}, Loosened: []jsonLoosened{}, Findings: []jsonFinding{}, Notices: []string{}}}
+}
+
+func (j *jsonObject) Begin(h Head) { j.run.Version = h.Version }
+
+func (j *jsonObject) Cautions(c *Cautions) { j.cautions = c }
+
+func (j *jsonObject) Unread(list source.Problems) {
+	for _, p := range list {
+		one := jsonUnread{Text: p.Text}
+		one.File, one.Line, one.Column = position(p.Place)
+		j.run.Unread = append(j.run.Unread, one)
 	}
-	for _, l := range run.Loosened {
-		out.Loosened = append(out.Loosened, jsonLoosened{l.Rule, l.Pack, l.What, l.From, l.To, l.Because, who(l.Place)})
+}
+
+// SetAside adds nothing: these findings stand among the others, with who set them aside and why.
+func (j *jsonObject) SetAside([]*finding.Finding) {}
+
+func (j *jsonObject) Unchecked(list []finding.Unchecked) {
+	for _, u := range list {
+		j.run.Unchecked = append(j.run.Unchecked,
+			jsonUnchecked{u.Pack, u.Text(), fileLine(u.Place)})
 	}
-	cautions := byPlace(run.Cautions)
-	return writeInto(w, out,
+}
+
+func (j *jsonObject) Loosened(list []finding.Loosened) {
+	for _, l := range list {
+		j.run.Loosened = append(j.run.Loosened,
+			jsonLoosened{l.Rule, l.Pack, l.What, l.From, l.To, l.Because, fileLine(l.Place)})
+	}
+}
+
+func (j *jsonObject) Findings(f *Found) { j.found = f }
+
+func (j *jsonObject) Notices(list []string) { j.run.Notices = append(j.run.Notices, list...) }
+
+func (j *jsonObject) Totals(t finding.Totals) { j.run.Totals = totalsJSON(t) }
+
+func (j *jsonObject) End() error {
+	return writeInto(j.out, j.run,
 		jsonList{"  ", "cautions", func(yield func(any) bool) {
-			for _, c := range cautions {
-				yield(jsonCaution{c.Whole(), c.Source, c.Formula})
+			for _, c := range j.cautions.List {
+				yield(cautionJSON(c))
 			}
 		}},
 		jsonList{"  ", "findings", func(yield func(any) bool) {
-			for _, f := range run.Findings {
+			for _, f := range j.found.All() {
 				yield(findingJSON(f))
 			}
 		}})
 }
 
+func cautionJSON(c *finding.Caution) jsonCaution {
+	return jsonCaution{c.Whole(), c.Source, c.Formula}
+}
+
+func totalsJSON(t finding.Totals) jsonTotals {
+	return jsonTotals{t.Formulas, t.Rules, t.Stop, t.Risk, t.Note, t.Unsure, t.Waived, t.Backlog,
+		t.Unread}
+}
+
+// position gives the file, line and column of a place; nothing for no place.
+func position(p source.Place) (file string, line, column int) {
+	if p.IsZero() {
+		return "", 0, 0
+	}
+	at := p.File.Position(p.Start)
+	return p.File.Name, at.Line, at.Column
+}
+
 func findingJSON(f *finding.Finding) jsonFinding {
 	j := jsonFinding{
-		Rule: f.Rule, Pack: f.Pack, Level: f.Level.String(), Answer: f.Answer.String(), Formula: f.Formula, Subject: f.Subject,
-		Text: f.Text, Why: f.Why, Source: f.Source, Facts: []jsonFigure{}, Needs: append([]string{}, f.Needs...), Mends: []jsonMend{},
+		Rule: f.Rule, Pack: f.Pack, Level: f.Level.String(), Answer: f.Answer.String(),
+		Formula: f.Formula, Subject: f.Subject,
+		Text: f.Text, Why: f.Why, Source: f.Source, Facts: []jsonFigure{}, Needs: append([]string{},
+			f.Needs...), Mends: []jsonMend{},
 		Doubt: f.Doubt, Safety: f.Safety,
 	}
 	if f.Answer == finding.Waived {
-		j.Waived = &jsonWaived{Because: f.Because, By: who(f.By)}
+		j.Waived = &jsonWaived{Because: f.Because, By: fileLine(f.By)}
 		if f.Until != "" {
 			j.Waived.Until = &f.Until
 		}
 	}
-	if f.Place.File != nil {
-		at := f.Place.File.Position(f.Place.Start)
-		j.File, j.Line, j.Column = f.Place.File.Name, at.Line, at.Column
-	}
+	j.File, j.Line, j.Column = position(f.Place)
 	for _, m := range f.Mends {
 		j.Mends = append(j.Mends, jsonMend{m.Text, m.Trust})
 	}
@@ -143,15 +206,15 @@ func findingJSON(f *finding.Finding) jsonFinding {
 	return j
 }
 
-// jsonList is a list of a JSON object that is written item by item. All items are taken: nothing stops them.
+// jsonList is a list of a JSON object that is written item by item. The writer takes every item.
 type jsonList struct {
 	indent string // of its key
 	key    string
 	items  iter.Seq[any]
 }
 
-// writeInto writes an object as WriteJSON does, with items in the place of its lists, which are empty in the object itself and
-// named in its order.
+// writeInto writes an object as WriteJSON does, and fills in the items of its lists. The lists are
+// empty in the object, and named in their order.
 func writeInto(w io.Writer, object any, lists ...jsonList) error {
 	out := bufio.NewWriterSize(w, 1<<16)
 	rest, err := indented(object, "")
@@ -186,8 +249,8 @@ func writeInto(w io.Writer, object any, lists ...jsonList) error {
 	return out.Flush()
 }
 
-// WriteJSON writes indented JSON. Characters that could fool a terminal are written as JSON escapes; all others are left
-// readable.
+// WriteJSON writes indented JSON. Characters that control a terminal are written as JSON escapes;
+// all others stay readable.
 func WriteJSON(w io.Writer, v any) error { return writeInto(w, v) }
 
 func indented(v any, prefix string) (string, error) {
@@ -201,7 +264,7 @@ func indented(v any, prefix string) (string, error) {
 	return escaped(b.String()), nil
 }
 
-// escaped writes every character that source.Safe would not let through as the escape that JSON has for it.
+// escaped replaces every character that source.Safe refuses by its JSON escape.
 func escaped(s string) string {
 	var b strings.Builder
 	for _, line := range strings.SplitAfter(s, "\n") {
@@ -225,10 +288,12 @@ func escaped(s string) string {
 }
 
 func figureJSON(g *finding.Figure) jsonFigure {
-	return jsonFigure{Name: g.Name, Value: FigureValue(g), Low: Finite(g.Low, g.Numeric), High: Finite(g.High, g.Numeric), Unit: g.Unit}
+	return jsonFigure{Name: g.Name, Value: FigureValue(g), Low: Finite(g.Low, g.Numeric),
+		High: Finite(g.High, g.Numeric), Unit: g.Unit}
 }
 
-// FigureValue gives a figure's value for JSON: a number, true or false, a text, a list, or null when it is not known.
+// FigureValue gives a figure's value for JSON: a number, true or false, a text, a list, or null
+// when it is not known.
 func FigureValue(g *finding.Figure) any {
 	switch {
 	case g.Numeric:

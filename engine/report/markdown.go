@@ -10,115 +10,117 @@ import (
 	"forebake/engine/source"
 )
 
-// page prints Markdown.
-type page struct {
+// markdownPage prints a run as a comment on a review. Findings that cannot be answered are folded.
+type markdownPage struct {
 	strings.Builder
-	run *Run
+	out io.Writer
 }
 
-// Markdown prints a run as a comment on a review: cautions, what a house takes from food safety, then each formula with what
-// was found in it, then the totals. What cannot be answered is folded.
-func Markdown(w io.Writer, run *Run, _ Options) error {
-	p := &page{run: run}
-	p.cautions()
-	p.foodSafety()
-	groups := map[string][]*finding.Finding{}
-	var houses []string
-	for _, f := range run.Findings {
-		key := fileName(f.Place) + "\x00" + f.Formula
-		if f.Formula == "" && groups[key] == nil {
-			houses = append(houses, fileName(f.Place)) // sorted, as the findings are
-		}
-		groups[key] = append(groups[key], f)
-	}
-	var clear []string
-	for _, f := range run.Formulas {
-		list := groups[fileName(f.Place)+"\x00"+f.Name]
-		if len(list) == 0 {
-			clear = append(clear, markdown(f.Name))
-			continue
-		}
-		fmt.Fprintf(p, "## %s\n\n%s: %s\n\n", markdown(f.Name), markdown(fileName(f.Place)), tally(list))
-		p.findings(list)
-	}
-	for _, name := range houses {
-		list := groups[name+"\x00"]
-		fmt.Fprintf(p, "## %s\n\n%s\n\n", markdown(name), tally(list))
-		p.findings(list)
-	}
-	if len(clear) > 0 {
-		fmt.Fprintf(p, "Nothing found in %s: %s.\n\n", Count(len(clear), "formula"), strings.Join(clear, "; "))
-	}
-	for _, n := range run.Notices {
-		fmt.Fprintf(p, "%s\n\n", markdown(n))
-	}
-	fmt.Fprintf(p, "%s.\n", totals(run.Totals))
-	_, err := io.WriteString(w, p.String())
+func newMarkdown(out io.Writer, _ Options) Writer { return &markdownPage{out: out} }
+
+func (p *markdownPage) Begin(Head) {}
+
+func (p *markdownPage) End() error {
+	_, err := io.WriteString(p.out, p.String())
 	return err
 }
 
-func (p *page) cautions() {
-	list := merge(byPlace(p.run.Cautions))
+func (p *markdownPage) heading(s string) { p.WriteString("## " + s + "\n\n") }
+
+func (p *markdownPage) Cautions(c *Cautions) {
+	list := c.merged()
 	if len(list) == 0 {
 		return
 	}
-	p.WriteString("## Cautions\n\n")
-	for _, c := range list {
-		fmt.Fprintf(p, "- **%s**", markdown(c.Text))
-		for _, d := range c.details {
-			who := "For " + markdown(strings.Join(d.formulas, "; "))
-			switch {
-			case len(p.run.Formulas) == 1:
-				who = ""
-			case len(d.formulas) == len(p.run.Formulas):
-				who = fmt.Sprintf("For all %d formulas", len(p.run.Formulas))
-			}
-			switch {
-			case who == "" && d.text == "":
-			case d.text == "":
-				p.WriteString("\n  " + who + ".")
-			case who == "":
-				p.WriteString("\n  " + markdown(d.text))
-			default:
-				p.WriteString("\n  " + who + ": " + markdown(d.text))
+	p.heading("Cautions")
+	for _, one := range list {
+		fmt.Fprintf(p, "- **%s**", markdown(one.Text))
+		for _, d := range one.details {
+			if line, _ := c.says(d, markdown); line != "" {
+				p.WriteString("\n  " + line)
 			}
 		}
-		fmt.Fprintf(p, "\n  Source: %s.\n", markdown(c.Source))
+		fmt.Fprintf(p, "\n  Source: %s.\n", markdown(one.Source))
 	}
 	p.WriteString("\n")
 }
 
-// foodSafety prints what a house takes from food safety: findings set aside, packs left out, settings less strict.
-func (p *page) foodSafety() {
-	first := true
-	for _, f := range p.run.Findings {
-		if f.Answer != finding.Waived || !f.Safety {
-			continue
+func (p *markdownPage) Unread(list source.Problems) {
+	if len(list) == 0 {
+		return
+	}
+	p.heading(unreadHeading)
+	for _, one := range list {
+		p.WriteString("- **unread** ")
+		if !one.Place.IsZero() {
+			p.WriteString(at(one.Place) + ": ")
 		}
-		if first {
-			p.WriteString("## Food safety, set aside by the house\n\n")
-			first = false
-		}
-		fmt.Fprintf(p, "- **waived %s** %s, %s, %s  \n", f.Level, markdown(f.Formula), at(f.Place), markdown(f.Subject))
+		p.WriteString(markdown(one.Text) + "\n")
+	}
+	p.WriteString("\n")
+}
+
+func (p *markdownPage) SetAside(list []*finding.Finding) {
+	if len(list) == 0 {
+		return
+	}
+	p.heading("Food safety, set aside by the house")
+	for _, f := range list {
+		fmt.Fprintf(p, "- **waived %s** %s, %s, %s  \n", f.Level, markdown(f.Formula), at(f.Place),
+			markdown(f.Subject))
 		p.body(f, "  ")
-		fmt.Fprintf(p, "  Set aside at %s%s, because %s. Rule: `%s`\n", at(f.By), markdown(until(f)), markdown(reason(f.Because)), f.Rule)
+		fmt.Fprintf(p, "  Set aside at %s%s, because %s. Rule: `%s`\n",
+			at(f.By), markdown(until(f)), markdown(reason(f.Because)), f.Rule)
 	}
-	if !first {
-		p.WriteString("\n")
-	}
-	for _, u := range p.run.Unchecked {
+	p.WriteString("\n")
+}
+
+func (p *markdownPage) Unchecked(list []finding.Unchecked) {
+	for _, u := range list {
 		fmt.Fprintf(p, "**%s** (%s).\n\n", markdown(upperFirst(u.Text())), at(u.Place))
-	}
-	if len(p.run.Loosened) > 0 {
-		p.WriteString("## Food safety, made less strict by the house\n\n")
-		for _, l := range p.run.Loosened {
-			fmt.Fprintf(p, "- `%s`: %s is %s, and was %s (%s), because %s.\n", l.Rule, markdown(l.What), markdown(l.To), markdown(l.From), at(l.Place), markdown(reason(l.Because)))
-		}
-		p.WriteString("\n")
 	}
 }
 
-func (p *page) findings(list []*finding.Finding) {
+func (p *markdownPage) Loosened(list []finding.Loosened) {
+	if len(list) == 0 {
+		return
+	}
+	p.heading("Food safety, made less strict by the house")
+	for _, l := range list {
+		fmt.Fprintf(p, "- `%s`: %s is %s, and was %s (%s), because %s.\n", l.Rule, markdown(l.What),
+			markdown(l.To), markdown(l.From), at(l.Place), markdown(reason(l.Because)))
+	}
+	p.WriteString("\n")
+}
+
+func (p *markdownPage) Findings(f *Found) {
+	formulas, houses, clear := f.Groups()
+	for _, g := range formulas {
+		fmt.Fprintf(p, "## %s\n\n%s: %s\n\n", markdown(g.Name), markdown(g.File), tally(g.List))
+		p.findings(g.List)
+	}
+	for _, g := range houses {
+		fmt.Fprintf(p, "## %s\n\n%s\n\n", markdown(g.File), tally(g.List))
+		p.findings(g.List)
+	}
+	if len(clear) > 0 {
+		for i, name := range clear {
+			clear[i] = markdown(name)
+		}
+		fmt.Fprintf(p, "Nothing found in %s: %s.\n\n", Count(len(clear), "formula"),
+			strings.Join(clear, "; "))
+	}
+}
+
+func (p *markdownPage) Notices(list []string) {
+	for _, n := range list {
+		fmt.Fprintf(p, "%s\n\n", markdown(n))
+	}
+}
+
+func (p *markdownPage) Totals(t finding.Totals) { fmt.Fprintf(p, "%s.\n", totals(t)) }
+
+func (p *markdownPage) findings(list []*finding.Finding) {
 	var open, waived []*finding.Finding
 	flagged := 0
 	for _, f := range list {
@@ -143,26 +145,31 @@ func (p *page) findings(list []*finding.Finding) {
 		p.WriteString("\n")
 	}
 	for _, f := range waived {
-		says := fmt.Sprintf("set aside at %s%s, because %s", at(f.By), markdown(until(f)), markdown(reason(f.Because)))
+		says := fmt.Sprintf("set aside at %s%s, because %s", at(f.By), markdown(until(f)),
+			markdown(reason(f.Because)))
 		if f.Safety {
 			says = "food safety, set aside at " + at(f.By) + "; see above"
 		}
-		fmt.Fprintf(p, "- waived: %s, %s: `%s`, %s.\n", at(f.Place), markdown(f.Subject), f.Rule, says)
+		fmt.Fprintf(p, "- waived: %s, %s: `%s`, %s.\n",
+			at(f.Place), markdown(f.Subject), f.Rule, says)
 	}
 	if len(waived) > 0 {
 		p.WriteString("\n")
 	}
 	if len(open) > 0 {
-		fmt.Fprintf(p, "<details><summary>%d unsure: what is missing, and what waits for it</summary>\n\n", len(open))
+		fmt.Fprintf(p,
+			"<details><summary>%d unsure: what is missing, and what waits for it</summary>\n\n", len(open))
 		for _, f := range open {
-			fmt.Fprintf(p, "- unsure: %s, %s: `%s` %s.\n", at(f.Place), markdown(f.Subject), f.Rule, markdown(strings.TrimPrefix(f.Text, f.Rule+" ")))
+			fmt.Fprintf(p, "- unsure: %s, %s: `%s` %s.\n", at(f.Place), markdown(f.Subject), f.Rule,
+				markdown(strings.TrimPrefix(f.Text, f.Rule+" ")))
 		}
 		p.WriteString("\n</details>\n\n")
 	}
 }
 
-// body prints what a finding says, what is in doubt, why, and what it rests on, each on a line of its own.
-func (p *page) body(f *finding.Finding, indent string) {
+// body prints a finding's text, its doubt, its reason, its figures and its mends, each on its own
+// line.
+func (p *markdownPage) body(f *finding.Finding, indent string) {
 	fmt.Fprintf(p, "%s%s  \n", indent, markdown(f.Text))
 	if f.Doubt {
 		fmt.Fprintf(p, "%s%s  \n", indent, markdown(doubt(f)))
@@ -179,12 +186,14 @@ func (p *page) body(f *finding.Finding, indent string) {
 // at gives the file and line of a place.
 func at(p source.Place) string { return fmt.Sprintf("%s:%d", markdown(fileName(p)), p.Line()) }
 
-// apart is a comment of HTML that nobody sees. It parts a sign from the word behind it: sites look for mentions, references and
-// addresses after the text is laid out, where a backslash before the sign is gone already.
-const apart = "<!-- -->"
+// separator is an empty HTML comment. It separates a sign from the word behind it: sites look for
+// mentions, references and addresses in the rendered text, where a backslash before the sign is
+// gone.
+const separator = "<!-- -->"
 
-// markdown makes a text from a file safe to stand in Markdown: one line, with no markup, no HTML, no table cell's end, no link, no
-// mention, no reference and no formula. It reads the same when it is laid out.
+// markdown makes a text from a file safe in Markdown: one line, with no markup, no HTML, no end of
+// a table cell, no link, no mention, no reference and no formula. Rendered, it reads as it was
+// written.
 func markdown(s string) string {
 	rs := []rune(strings.Join(strings.Fields(source.Safe(s)), " "))
 	var b strings.Builder
@@ -195,7 +204,7 @@ func markdown(s string) string {
 		}
 		word := unicode.IsLetter(next) || unicode.IsDigit(next) || next == '"' || next == '/'
 		if r == ':' && unicode.IsDigit(next) {
-			word = !placed(rs[i+1:])
+			word = !isPosition(rs[i+1:])
 		}
 		switch r {
 		case '<':
@@ -211,16 +220,19 @@ func markdown(s string) string {
 		default:
 			b.WriteRune(r)
 		}
-		if word && strings.ContainsRune("@#!$%~:", r) || r == '&' && unicode.IsDigit(next) || next == '.' && strings.HasSuffix(strings.ToLower(string(rs[max(0, i-2):i+1])), "www") ||
-			r == '-' && i >= 2 && strings.EqualFold(string(rs[i-2:i]), "gh") && unicode.IsDigit(next) {
-			b.WriteString(apart)
+		if word && strings.ContainsRune("@#!$%~:", r) || r == '&' && unicode.IsDigit(next) ||
+			next == '.' && strings.HasSuffix(strings.ToLower(string(rs[max(0, i-2):i+1])), "www") ||
+			r == '-' && i >= 2 && strings.EqualFold(string(rs[i-2:i]), "gh") &&
+				unicode.IsDigit(next) {
+			b.WriteString(separator)
 		}
 	}
 	return b.String()
 }
 
-// placed tells whether digits behind a colon are those of a line or column, or of a clock, not of a sign such as :100:.
-func placed(rs []rune) bool {
+// isPosition reports whether the digits behind a colon are a line, a column or minutes, and not
+// part of a sign such as :100:.
+func isPosition(rs []rune) bool {
 	i := 0
 	for i < len(rs) && unicode.IsDigit(rs[i]) {
 		i++

@@ -26,7 +26,7 @@ func laidOut(t interface{ Fatal(...any) }, md string) (tags []string, words stri
 	if err := gfm.Convert([]byte(md), &out); err != nil {
 		t.Fatal(err)
 	}
-	text := strings.ReplaceAll(out.String(), apart, "")
+	text := strings.ReplaceAll(out.String(), separator, "")
 	tags = tag.FindAllString(text, -1)
 	return tags, html.UnescapeString(tag.ReplaceAllString(text, ""))
 }

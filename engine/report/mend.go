@@ -9,26 +9,24 @@ import (
 	"forebake/engine/source"
 )
 
-// Mend prints what mending found, formula by formula: the lines that differ, each change with its trust, what it helps and
-// the figures before and after, and what is left and why. Formulas with nothing to mend are named at the end.
-func Mend(w io.Writer, list []finding.Mending, o Options) error {
-	t := &text{palette: newPalette(o.Colour), width: o.Width}
-	if t.width == 0 {
-		t.width = 96
-	}
-	var clear []string
-	for i := range list {
-		if m := &list[i]; len(m.Changes)+len(m.Left) > 0 {
-			t.mending(m)
-		} else {
-			clear = append(clear, source.Safe(m.Formula))
+// Mend prints the prelude and, formula by formula, what mending found: the lines that differ, each
+// change with its trust, its findings and its figures before and after, and what is left and why.
+// Formulas with nothing to mend are named at the end.
+func Mend(w io.Writer, run *finding.Run, list []finding.Mending, o Options) error {
+	return page(w, run, o, func(t *text) {
+		var clear []string
+		for i := range list {
+			if m := &list[i]; len(m.Changes)+len(m.Left) > 0 {
+				t.mending(m)
+			} else {
+				clear = append(clear, source.Safe(m.Formula))
+			}
 		}
-	}
-	if len(clear) > 0 {
-		t.paragraph(t.head.Sprint("Nothing to mend in ")+Count(len(clear), "formula")+": "+strings.Join(clear, "; ")+".", "", "  ")
-	}
-	_, err := io.WriteString(w, t.String())
-	return err
+		if len(clear) > 0 {
+			t.paragraph(t.bold.Sprint("Nothing to mend in ")+Count(len(clear),
+				"formula")+": "+strings.Join(clear, "; ")+".", "", "  ")
+		}
+	})
 }
 
 func (t *text) mending(m *finding.Mending) {
@@ -50,7 +48,8 @@ func (t *text) mending(m *finding.Mending) {
 		parts = append(parts, fmt.Sprintf("%d no longer sure", unsure))
 	}
 	parts = append(parts, fmt.Sprintf("%d left", len(m.Left)))
-	t.WriteString(t.head.Sprint(source.Safe(m.Formula)) + t.faint.Sprintf("  (%s)", source.Safe(m.File)) + ": " + strings.Join(parts, ", ") + "\n\n")
+	t.WriteString(t.bold.Sprint(source.Safe(m.Formula)) +
+		t.faint.Sprintf("  (%s)", source.Safe(m.File)) + ": " + strings.Join(parts, ", ") + "\n\n")
 	for _, d := range m.Lines {
 		t.diff(d)
 	}
@@ -81,10 +80,12 @@ func (t *text) mending(m *finding.Mending) {
 // diff prints lines before and after, with their numbers.
 func (t *text) diff(d finding.ChangedLines) {
 	for i, line := range d.Old {
-		fmt.Fprintf(t, "%s\n", t.stop.Sprintf("  %4d - %s", d.OldLine+i, source.Safe(strings.ReplaceAll(line, "\t", "    "))))
+		fmt.Fprintf(t, "%s\n", t.stop.Sprintf("  %4d - %s", d.OldLine+i,
+			source.Safe(strings.ReplaceAll(line, "\t", "    "))))
 	}
 	for i, line := range d.New {
-		fmt.Fprintf(t, "%s\n", t.note.Sprintf("  %4d + %s", d.NewLine+i, source.Safe(strings.ReplaceAll(line, "\t", "    "))))
+		fmt.Fprintf(t, "%s\n", t.note.Sprintf("  %4d + %s", d.NewLine+i,
+			source.Safe(strings.ReplaceAll(line, "\t", "    "))))
 	}
 }
 
@@ -99,13 +100,16 @@ func (t *text) change(c finding.Change) {
 		if r.Unsure {
 			tail = "; within the model's error now: check says what would settle it"
 		}
-		t.paragraph(fmt.Sprintf("%s %s (%s), %s%s", word, r.Rule, r.Level, source.Safe(r.Subject), tail), "           ", "             ")
+		t.paragraph(fmt.Sprintf("%s %s (%s), %s%s", word, r.Rule, r.Level, source.Safe(r.Subject),
+			tail), "           ", "             ")
 	}
 	if len(c.With) > 0 {
-		t.paragraph("goes with the change for "+strings.Join(c.With, ", "), "           ", "             ")
+		t.paragraph("goes with the change for "+strings.Join(c.With, ", "), "           ",
+			"             ")
 	}
 	for _, f := range c.Figures {
-		t.paragraph(fmt.Sprintf("%s: %s before, %s after", f.Label, source.Safe(f.Before), source.Safe(f.After)), "           ", "             ")
+		t.paragraph(fmt.Sprintf("%s: %s before, %s after", f.Label, source.Safe(f.Before),
+			source.Safe(f.After)), "           ", "             ")
 	}
 	t.WriteString("\n")
 }
@@ -113,11 +117,13 @@ func (t *text) change(c finding.Change) {
 func (t *text) left(l finding.Left) {
 	fmt.Fprintf(t, "  %-5s line %d, %s: %s\n", l.Level, l.Line, source.Safe(l.Subject), l.Rule)
 	if len(l.Against) > 0 {
-		t.paragraph("These rules disagree: "+l.Rule+" and "+strings.Join(l.Against, ", ")+".", "        ", "        ")
+		t.paragraph("These rules disagree: "+l.Rule+" and "+strings.Join(l.Against, ", ")+".",
+			"        ", "        ")
 	}
 	t.paragraph(upperFirst(source.Safe(l.Why))+".", "        ", "        ")
 	if l.Nearest != "" {
-		t.paragraph("Nearest that brings nothing new: "+source.Safe(l.Nearest)+".", "        ", "        ")
+		t.paragraph("Nearest that brings nothing new: "+source.Safe(l.Nearest)+".", "        ",
+			"        ")
 	}
 	t.WriteString("\n")
 }

@@ -25,7 +25,8 @@ func RulebookText(w io.Writer, book finding.Rulebook) error {
 		}
 		b.WriteString("\n")
 	}
-	fmt.Fprintf(&b, "%s in force, and %s that no setting can reach.\n", Count(rules, "rule"), Count(len(book.Cautions), "caution"))
+	fmt.Fprintf(&b, "%s in force, and %s that no setting can reach.\n", Count(rules, "rule"),
+		Count(len(book.Cautions), "caution"))
 	for _, u := range book.Unchecked {
 		fmt.Fprintf(&b, "%s: %s\n", u.Place, source.Safe(u.Text()))
 	}
@@ -33,17 +34,19 @@ func RulebookText(w io.Writer, book finding.Rulebook) error {
 	return err
 }
 
-// RulebookMarkdown prints the rules in force as a page: the cautions first, then each pack with what every rule says, why, and who
-// set its level and limits.
+// RulebookMarkdown prints the rules in force as a page: the cautions first, then each pack. Each
+// rule stands with its text, its reason, and the lines that set its level and limits.
 func RulebookMarkdown(w io.Writer, book finding.Rulebook) error {
 	var b strings.Builder
-	b.WriteString("# Rules in force\n\n## Cautions\n\nPrinted first, always. No setting reaches them: they have no name.\n\n")
+	b.WriteString("# Rules in force\n\n## Cautions\n\nPrinted first, always. No setting reaches " +
+		"them: they have no name.\n\n")
 	for _, c := range book.Cautions {
 		fmt.Fprintf(&b, "- **%s**", markdown(c.Say))
 		if c.Detail != "" {
 			b.WriteString(" " + markdown(c.Detail))
 		}
-		fmt.Fprintf(&b, " Looks at: %s. Source: %s. From %s:%d.\n", markdown(c.On), markdown(c.Source), markdown(c.File), c.Line)
+		fmt.Fprintf(&b, " Looks at: %s. Source: %s. From %s:%d.\n", markdown(c.On),
+			markdown(c.Source), markdown(c.File), c.Line)
 	}
 	rules := 0
 	for _, p := range book.Packs {
@@ -52,14 +55,16 @@ func RulebookMarkdown(w io.Writer, book finding.Rulebook) error {
 			fmt.Fprintf(&b, "\n%s.\n", markdown(upperFirst(p.About)))
 		}
 		if p.Safety {
-			b.WriteString("\nOf food safety: a house tightens it freely; what it makes less strict or sets aside shows in every report.\n")
+			b.WriteString("\nOf food safety: a house tightens it freely; what it makes less " +
+				"strict or sets aside shows in every report.\n")
 		}
 		for _, c := range p.Rules {
 			rules++
 			ruleMarkdown(&b, c)
 		}
 	}
-	fmt.Fprintf(&b, "\n%s in force, and %s.\n", Count(rules, "rule"), Count(len(book.Cautions), "caution"))
+	fmt.Fprintf(&b, "\n%s in force, and %s.\n", Count(rules, "rule"),
+		Count(len(book.Cautions), "caution"))
 	for _, u := range book.Unchecked {
 		fmt.Fprintf(&b, "\n**%s** (%s).\n", markdown(upperFirst(u.Text())), at(u.Place))
 	}
@@ -68,7 +73,8 @@ func RulebookMarkdown(w io.Writer, book finding.Rulebook) error {
 }
 
 func ruleMarkdown(b *strings.Builder, c finding.Card) {
-	fmt.Fprintf(b, "\n### %s\n\n%s%s, looks at %s. From %s:%d.", c.ID, c.Level, setAt(c.LevelBy), markdown(c.On), markdown(c.File), c.Line)
+	fmt.Fprintf(b, "\n### %s\n\n%s%s, looks at %s. From %s:%d.", c.ID, c.Level, setAt(c.LevelBy),
+		markdown(c.On), markdown(c.File), c.Line)
 	if c.Doubt {
 		b.WriteString(" Doubt counts as flagged.")
 	}
@@ -80,9 +86,11 @@ func ruleMarkdown(b *strings.Builder, c finding.Card) {
 		fmt.Fprintf(b, "- The house says: %s.\n", markdown(reason(c.Because)))
 	}
 	for _, w := range c.Waivers {
-		fmt.Fprintf(b, "- %s, because %s.\n", markdown(upperFirst(waiverText(w))), markdown(reason(w.Because)))
+		fmt.Fprintf(b, "- %s, because %s.\n", markdown(upperFirst(waiverText(w))),
+			markdown(reason(w.Because)))
 	}
-	fmt.Fprintf(b, "- Flags when: `%s`\n- Says: %s\n- Why: %s\n", code(c.When), markdown(c.Say), markdown(c.Why))
+	fmt.Fprintf(b, "- Flags when: `%s`\n- Says: %s\n- Why: %s\n",
+		code(c.When), markdown(c.Say), markdown(c.Why))
 	for _, l := range c.Limits {
 		fmt.Fprintf(b, "- Limit %s: %s%s\n", code(l.Name), markdown(l.Shown+from(l)), setAt(l.By))
 	}
@@ -92,7 +100,7 @@ func ruleMarkdown(b *strings.Builder, c finding.Card) {
 	fmt.Fprintf(b, "- Source: %s\n", markdown(c.Source))
 }
 
-// setAt tells who set a level or a limit.
+// setAt names the line that set a level or a limit.
 func setAt(place string) string {
 	if place == "" {
 		return ""
@@ -100,13 +108,14 @@ func setAt(place string) string {
 	return " (set at " + markdown(place) + ")"
 }
 
-// code makes a text safe to stand between two backticks, where nothing but a backtick ends it.
+// code makes a text safe between two backticks, where only a backtick ends it.
 func code(s string) string {
 	return strings.ReplaceAll(strings.Join(strings.Fields(source.Safe(s)), " "), "`", "'")
 }
 
-// factAbout heads the figures of each kind of subject.
-var factAbout = map[string]string{"formula": "a formula", "part": "a part (a dough, a filling, ...)", "step": "a step", "ingredient": "an ingredient", "kitchen": "the kitchen"}
+// factAbout is the heading above the figures of each kind of subject.
+var factAbout = map[string]string{"formula": "a formula",
+	"part": "a part (a dough, a filling, ...)", "step": "a step", "ingredient": "an ingredient", "kitchen": "the kitchen"}
 
 // wordAbout heads the closed lists of words.
 var wordAbout = map[string]string{"way": "Ways of a step (by)", "place": "Places of a step (at)", "group": "Groups of steps (on, in a rule)"}
@@ -143,7 +152,8 @@ func CatalogueText(w io.Writer, c finding.Catalogue) error {
 	}
 	b.WriteString("\nSteps\n\n")
 	for _, v := range c.Verbs {
-		fmt.Fprintf(&b, "  %-8s %s: %s; with %s\n", v.Name, v.Means, v.Measure, strings.Join(v.Options, ", "))
+		fmt.Fprintf(&b, "  %-8s %s: %s; with %s\n", v.Name, v.Means, v.Measure,
+			strings.Join(v.Options, ", "))
 	}
 	list := ""
 	for _, o := range c.Options {
@@ -162,7 +172,8 @@ func CatalogueText(w io.Writer, c finding.Catalogue) error {
 	}
 	b.WriteString("\nUnits\n\n")
 	for _, u := range c.Units {
-		fmt.Fprintf(&b, "  %-8s %-14s = %s; also %s\n", u.Name, u.Kind, u.Is, strings.Join(u.Spelt, ", "))
+		fmt.Fprintf(&b, "  %-8s %-14s = %s; also %s\n", u.Name, u.Kind, u.Is,
+			strings.Join(u.Spelt, ", "))
 	}
 	b.WriteString("\nHouse file\n\n")
 	for _, k := range c.Keys {
@@ -210,11 +221,14 @@ func CatalogueMarkdown(w io.Writer, c finding.Catalogue) error {
 	for _, f := range c.Facts {
 		if f.Subject != subject {
 			subject = f.Subject
-			fmt.Fprintf(&b, "\n## Figures of %s\n\n| figure | unit | what it is | source | error |\n| --- | --- | --- | --- | --- |\n", factAbout[subject])
+			fmt.Fprintf(&b,
+				"\n## Figures of %s\n\n| figure | unit | what it is | source | error |\n| --- | "+
+					"--- | --- | --- | --- |\n", factAbout[subject])
 		}
 		row("`"+f.Name+"`", unitOrType(f), f.Means+stepsOf(f.Steps), f.Source, f.Error)
 	}
-	b.WriteString("\n## Steps\n\n| step | what it is | its value | options |\n| --- | --- | --- | --- |\n")
+	b.WriteString("\n## Steps\n\n| step | what it is | its value | options |\n| --- | --- | --- " +
+		"| --- |\n")
 	for _, v := range c.Verbs {
 		row("`"+v.Name+"`", v.Means, v.Measure, strings.Join(v.Options, ", "))
 	}
@@ -233,11 +247,13 @@ func CatalogueMarkdown(w io.Writer, c finding.Catalogue) error {
 		}
 		row("`"+w.Name+"`", w.Means, w.Steps, strings.Join(w.Spelt, ", "))
 	}
-	b.WriteString("\n## Units\n\n| unit | measures | is | also written |\n| --- | --- | --- | --- |\n")
+	b.WriteString("\n## Units\n\n| unit | measures | is | also written |\n| --- | --- | --- | " +
+		"--- |\n")
 	for _, u := range c.Units {
 		row("`"+u.Name+"`", u.Kind, u.Is, strings.Join(u.Spelt, ", "))
 	}
-	b.WriteString("\n## House file\n\n| key | block | what it is | default |\n| --- | --- | --- | --- |\n")
+	b.WriteString("\n## House file\n\n| key | block | what it is | default |\n| --- | --- | --- " +
+		"| --- |\n")
 	for _, k := range c.Keys {
 		row("`"+k.Name+"`", k.Block, k.Means, k.Default)
 	}

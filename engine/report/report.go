@@ -1,70 +1,31 @@
-// Package report prints what a check found: as text for people, as error lines for editors, as JSON for
-// programs, as SARIF for code-scanning sites, as Markdown for reviews.
+// Package report prints what a run found: as text for people, as error lines for editors, as JSON
+// for programs, as SARIF for code-scanning sites, as Markdown for reviews.
 //
-// It knows findings and cautions, never how they were found. In every format the cautions come first and the totals last,
-// with the same numbers. Whatever came from a file is made safe before it reaches a terminal.
+// It knows findings and cautions, never how they were found. One walk over a run (Write) calls the
+// parts of a format in their order: the prelude first, with the cautions at its head, and the
+// totals last. Texts from a file are made safe before they are printed.
 package report
 
 import (
 	"bufio"
 	"fmt"
 	"io"
-	"slices"
-	"sort"
 	"strings"
 
 	"forebake/engine/finding"
 	"forebake/engine/source"
 )
 
-// Run is what one run found, ready to print.
-type Run struct {
-	Version   string
-	Cautions  []*finding.Caution
-	Findings  []*finding.Finding // sorted
-	Formulas  []Formula          // every formula judged
-	Loosened  []finding.Loosened // food safety that a house makes less strict
-	Unchecked []finding.Unchecked
-	Totals    finding.Totals
-	Notices   []string
-	Problems  source.Problems       // inputs that could not be used; told on standard error, and in logs that are read without it
-	Cards     func() []finding.Card // the rules in force by name, asked for by the formats that describe them; may be nil
-}
-
-// Formula is a formula that was judged.
-type Formula struct {
-	Name  string
-	Place source.Place
-}
-
-// Writer prints a run in one format.
-type Writer func(w io.Writer, run *Run, o Options) error
-
-// Options are the reader's wishes.
-type Options struct {
-	Colour bool
-	Width  int // columns that text is wrapped to; 0 for the usual 96
-}
-
-// Formats are the formats by name.
-var Formats = map[string]Writer{"text": Text, "lines": Lines, "json": JSON, "sarif": SARIF, "markdown": Markdown}
-
-// FormatNames lists the formats.
-func FormatNames() []string {
-	var names []string
-	for name := range Formats {
-		names = append(names, name)
-	}
-	sort.Strings(names)
-	return names
-}
-
 // totals gives the closing line, the same numbers in every format.
 func totals(t finding.Totals) string {
 	text := fmt.Sprintf("%s, %s: %d stop, %d risk, %d note, %d unsure, %d waived",
-		Count(t.Formulas, "formula"), Count(t.Rules, "rule"), t.Stop, t.Risk, t.Note, t.Unsure, t.Waived)
+		Count(t.Formulas, "formula"), Count(t.Rules,
+			"rule"), t.Stop, t.Risk, t.Note, t.Unsure, t.Waived)
 	if t.Backlog > 0 {
 		text += fmt.Sprintf(", %d in the backlog", t.Backlog)
+	}
+	if t.Unread > 0 {
+		text += fmt.Sprintf(", %d not read", t.Unread)
 	}
 	return text
 }
@@ -77,7 +38,7 @@ func Count(n int, noun string) string {
 	return fmt.Sprintf("%d %ss", n, noun)
 }
 
-// word is what a finding is called in print: its level when it is flagged, else its answer.
+// word is the word for a finding in print: its level when it is flagged, else its answer.
 func word(f *finding.Finding) string {
 	if f.Answer == finding.Flagged {
 		return f.Level.String()
@@ -85,78 +46,20 @@ func word(f *finding.Finding) string {
 	return f.Answer.String()
 }
 
-// who gives the file and line that something was said at.
-func who(p source.Place) string { return fmt.Sprintf("%s:%d", fileName(p), p.Line()) }
+// fileLine gives the file and line of a place: "house.hcl:3".
+func fileLine(p source.Place) string { return fmt.Sprintf("%s:%d", fileName(p), p.Line()) }
 
-// reason gives a house's reason in one line, ready to stand before a full stop or a comma.
+// reason gives a house's reason in one line, without its final stop.
 func reason(because string) string {
 	return strings.TrimRight(strings.Join(strings.Fields(because), " "), ".")
 }
 
-// until says how long a waiver holds; nothing where it has no end.
+// until gives the last day of a waiver, after a comma; "" where it has none.
 func until(f *finding.Finding) string {
 	if f.Until == "" {
 		return ""
 	}
 	return ", until " + f.Until
-}
-
-// merged is a caution with all the formulas that it is for.
-type merged struct {
-	*finding.Caution
-	details []detail
-}
-
-// detail is what a caution says of some formulas only.
-type detail struct {
-	text     string
-	formulas []string
-}
-
-// merge puts cautions of one wording together, the most serious kind first; within a kind in order of the formulas. Each
-// formula has at most one of a kind.
-func merge(cautions []*finding.Caution) []*merged {
-	var out []*merged
-	byText := map[string]*merged{}
-	for _, c := range cautions {
-		key := c.Kind + "\x00" + c.Text
-		m := byText[key]
-		if m == nil {
-			m = &merged{Caution: c}
-			byText[key] = m
-			out = append(out, m)
-		}
-		at := len(m.details)
-		for i := range m.details {
-			if m.details[i].text == c.Detail {
-				at = i
-			}
-		}
-		if at == len(m.details) {
-			m.details = append(m.details, detail{text: c.Detail})
-		}
-		if !slices.Contains(m.details[at].formulas, c.Formula) { // two versions of one formula say it once
-			m.details[at].formulas = append(m.details[at].formulas, c.Formula)
-		}
-	}
-	sort.SliceStable(out, func(i, j int) bool { return out[i].Rank < out[j].Rank })
-	return out
-}
-
-// byPlace sorts cautions as the error lines want them: by file and line of the formula, the most serious first.
-func byPlace(cautions []*finding.Caution) []*finding.Caution {
-	out := append([]*finding.Caution{}, cautions...)
-	sort.SliceStable(out, func(i, j int) bool {
-		a, b := out[i], out[j]
-		if x, y := fileName(a.Place), fileName(b.Place); x != y {
-			return x < y
-		}
-		if a.Place.Start != b.Place.Start {
-			return a.Place.Start < b.Place.Start
-		}
-		return a.Rank < b.Rank
-	})
-	return out
 }
 
 func fileName(p source.Place) string {
@@ -166,31 +69,67 @@ func fileName(p source.Place) string {
 	return p.File.Name
 }
 
-// Lines prints one line a caution and one a finding, in the GNU form "file:line:column: level: text", which editors jump by.
-func Lines(w io.Writer, run *Run, _ Options) error {
-	b := bufio.NewWriter(w) // line by line: a large collection has some hundred thousand
-	for _, c := range byPlace(run.Cautions) {
-		fmt.Fprintf(b, "%s: caution: %s\n", source.Safe(c.Place.String()), source.Safe(c.Whole()))
+// lines prints one line a caution and one a finding, in the GNU form "file:line:column: level:
+// text", by which editors find the place.
+type lines struct{ *bufio.Writer } // line by line: a large collection has some hundred thousand
+
+func newLines(out io.Writer, _ Options) Writer { return lines{bufio.NewWriter(out)} }
+
+func (b lines) Begin(Head) {}
+
+func (b lines) Cautions(c *Cautions) {
+	for _, one := range c.List {
+		fmt.Fprintf(b, "%s: caution: %s\n", source.Safe(one.Place.String()),
+			source.Safe(one.Whole()))
 	}
-	for _, u := range run.Unchecked {
-		fmt.Fprintf(b, "%s: unchecked: %s\n", source.Safe(u.Place.String()), source.Safe(u.Text()))
-	}
-	for _, l := range run.Loosened {
-		fmt.Fprintf(b, "%s: loosened: food safety: %s is %s, and was %s [%s] (because %s, %s)\n", source.Safe(l.Place.String()), source.Safe(l.What), l.To, l.From, l.Rule,
-			source.Safe(reason(l.Because)), source.Safe(who(l.Place)))
-	}
-	for _, f := range run.Findings {
-		fmt.Fprintln(b, line(f))
-	}
-	for _, n := range run.Notices {
-		fmt.Fprintf(b, "forebake: %s\n", source.Safe(n))
-	}
-	fmt.Fprintf(b, "forebake: %s\n", totals(run.Totals))
-	return b.Flush()
 }
 
-// line prints a finding in one line. What a house sets aside of food safety keeps its level in the line, so that whoever passes over
-// waived findings does not pass over it.
+func (b lines) Unread(list source.Problems) {
+	for _, p := range list {
+		at := "forebake"
+		if !p.Place.IsZero() {
+			at = p.Place.String()
+		}
+		fmt.Fprintf(b, "%s: unread: %s\n", at, source.Safe(p.Text))
+	}
+}
+
+// SetAside prints nothing: the lines of these findings stand among the others, each with its level
+// and the reason.
+func (b lines) SetAside([]*finding.Finding) {}
+
+func (b lines) Unchecked(list []finding.Unchecked) {
+	for _, u := range list {
+		fmt.Fprintf(b, "%s: unchecked: %s\n", source.Safe(u.Place.String()), source.Safe(u.Text()))
+	}
+}
+
+func (b lines) Loosened(list []finding.Loosened) {
+	for _, l := range list {
+		fmt.Fprintf(b, "%s: loosened: food safety: %s is %s, and was %s [%s] (because %s, %s)\n",
+			source.Safe(l.Place.String()), source.Safe(l.What), l.To, l.From, l.Rule,
+			source.Safe(reason(l.Because)), source.Safe(fileLine(l.Place)))
+	}
+}
+
+func (b lines) Findings(f *Found) {
+	for _, one := range f.All() {
+		fmt.Fprintln(b, line(one))
+	}
+}
+
+func (b lines) Notices(list []string) {
+	for _, n := range list {
+		fmt.Fprintf(b, "forebake: %s\n", source.Safe(n))
+	}
+}
+
+func (b lines) Totals(t finding.Totals) { fmt.Fprintf(b, "forebake: %s\n", totals(t)) }
+
+func (b lines) End() error { return b.Flush() }
+
+// line prints a finding in one line. A food-safety finding that a house sets aside keeps its level
+// in the line, so that a reader who skips waived findings does not skip it.
 func line(f *finding.Finding) string {
 	level, text := word(f), f.Text
 	if f.Answer == finding.Waived && f.Safety {
@@ -199,12 +138,14 @@ func line(f *finding.Finding) string {
 	if f.Doubt {
 		text += " " + doubt(f)
 	}
-	out := fmt.Sprintf("%s: %s: %s [%s]", source.Safe(f.Place.String()), level, source.Safe(text), f.Rule)
+	out := fmt.Sprintf("%s: %s: %s [%s]", source.Safe(f.Place.String()), level, source.Safe(text),
+		f.Rule)
 	if f.Answer == finding.Waived {
-		out += fmt.Sprintf(" (because %s%s, %s)", source.Safe(reason(f.Because)), source.Safe(until(f)), source.Safe(who(f.By)))
+		out += fmt.Sprintf(" (because %s%s, %s)", source.Safe(reason(f.Because)),
+			source.Safe(until(f)), source.Safe(fileLine(f.By)))
 	}
 	return out
 }
 
-// doubt says why a finding is flagged that is not certain.
+// doubt says what left open a finding that is flagged in doubt.
 func doubt(f *finding.Finding) string { return "Not ruled out: " + f.Reason + "." }

@@ -13,8 +13,8 @@ import (
 	"forebake/engine/source"
 )
 
-// SARIF 2.1.0, the format that code-scanning sites read. Only what is used of it stands here; the section numbers are those of
-// the OASIS standard.
+// The parts of SARIF 2.1.0 that are used here. Code-scanning sites read this format; section
+// numbers are those of the OASIS standard.
 type (
 	sarifLog struct {
 		Schema  string     `json:"$schema"`
@@ -22,7 +22,7 @@ type (
 		Runs    []sarifRun `json:"runs"`
 	}
 	sarifRun struct {
-		Properties  sarifRunProperties `json:"properties"` // first, so that whoever reads the file itself meets the cautions first
+		Properties  sarifRunProperties `json:"properties"` // first, for it holds the cautions
 		Tool        sarifTool          `json:"tool"`
 		Invocations []sarifInvocation  `json:"invocations"`
 		ColumnKind  string             `json:"columnKind"`
@@ -80,7 +80,7 @@ type (
 		Locations           []sarifLocation       `json:"locations"`
 		RelatedLocations    []sarifLocation       `json:"relatedLocations,omitempty"`
 		PartialFingerprints map[string]string     `json:"partialFingerprints"`
-		Suppressions        []sarifSuppression    `json:"suppressions"` // never null: section 3.27.23 wants all or none of a run's
+		Suppressions        []sarifSuppression    `json:"suppressions"` // never null (section 3.27.23)
 		Properties          sarifResultProperties `json:"properties"`
 	}
 	sarifLocation struct {
@@ -111,7 +111,7 @@ type (
 		Location      *sarifLocation `json:"location,omitempty"`
 	}
 	sarifResultProperties struct {
-		Answer     string     `json:"answer"` // flagged, unsure or waived; caution and foodSafety are what the program says beside the rules
+		Answer     string     `json:"answer"` // flagged, unsure, waived; of no rule: caution, foodSafety
 		Formula    string     `json:"formula,omitempty"`
 		Subject    string     `json:"subject,omitempty"`
 		FoodSafety bool       `json:"foodSafety,omitempty"`
@@ -125,8 +125,8 @@ type (
 
 const sarifSchema = "https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json"
 
-// The names of results that no rule makes. A rule's name has no slash in it, so none can be taken for one of them, and no setting
-// reaches them.
+// The names of results that no rule makes. Each has a slash, which no rule name may have, so no
+// setting reaches them.
 const (
 	sarifCaution   = "caution/"
 	sarifUnchecked = "food-safety/unchecked"
@@ -136,49 +136,79 @@ const (
 
 var sarifLevels = map[string]string{"stop": "error", "risk": "warning", "note": "note"}
 
-// SARIF prints a run as a SARIF log. The cautions stand first, twice: in the properties of the run and as results, since a site
-// shows results only. What a house takes from food safety is a result of its own beside the suppressed finding: sites do not
-// show suppressed ones.
-func SARIF(w io.Writer, run *Run, _ Options) error {
-	s := &sarif{run: run, index: map[string]int{}, seen: map[string]int{}}
+// sarif prints a run as a SARIF log. The cautions stand first, twice: in the properties of the run
+// and as results, since a site shows results only. A finding that a house sets aside of food safety
+// is a result of its own beside the suppressed one, which sites do not show.
+type sarif struct {
+	out       io.Writer
+	head      Head
+	cautions  *Cautions
+	unread    source.Problems
+	setAside  []*finding.Finding
+	unchecked []finding.Unchecked
+	loosened  []finding.Loosened
+	found     *Found
+	notices   []string
+	totals    finding.Totals
+
+	rules []sarifRule
+	index map[string]int // of a rule, by its id
+	seen  map[string]int // results, by the key of their fingerprint
+}
+
+func newSARIF(out io.Writer, _ Options) Writer {
+	return &sarif{out: out, rules: []sarifRule{}, index: map[string]int{}, seen: map[string]int{}}
+}
+
+func (s *sarif) Begin(h Head)                       { s.head = h }
+func (s *sarif) Cautions(c *Cautions)               { s.cautions = c }
+func (s *sarif) Unread(list source.Problems)        { s.unread = list }
+func (s *sarif) SetAside(list []*finding.Finding)   { s.setAside = list }
+func (s *sarif) Unchecked(list []finding.Unchecked) { s.unchecked = list }
+func (s *sarif) Loosened(list []finding.Loosened)   { s.loosened = list }
+func (s *sarif) Findings(f *Found)                  { s.found = f }
+func (s *sarif) Notices(list []string)              { s.notices = list }
+func (s *sarif) Totals(t finding.Totals)            { s.totals = t }
+
+// End writes the log. Its descriptors of rules stand before its results, and depend on them.
+func (s *sarif) End() error {
 	s.describe()
-	t := run.Totals
-	out := sarifRun{
-		Properties: sarifRunProperties{Cautions: []jsonCaution{}, Totals: jsonTotals{t.Formulas, t.Rules, t.Stop, t.Risk, t.Note, t.Unsure, t.Waived, t.Backlog}},
+	run := sarifRun{
+		Properties: sarifRunProperties{Cautions: []jsonCaution{}, Totals: totalsJSON(s.totals)},
 		// No informationUri: the program has no page of its own.
-		Tool:        sarifTool{sarifDriver{Name: "forebake", Version: run.Version, SemanticVersion: run.Version, Rules: s.rules}},
-		Invocations: []sarifInvocation{{ExecutionSuccessful: len(run.Problems) == 0, ToolExecutionNotifications: []sarifNotification{}}},
-		ColumnKind:  "utf16CodeUnits",
-		Results:     []sarifResult{},
+		Tool: sarifTool{sarifDriver{Name: "forebake", Version: s.head.Version,
+			SemanticVersion: s.head.Version, Rules: s.rules}},
+		Invocations: []sarifInvocation{{ExecutionSuccessful: len(s.unread) == 0,
+			ToolExecutionNotifications: s.notifications()}},
+		ColumnKind: "utf16CodeUnits",
+		Results:    []sarifResult{},
 	}
-	said := &out.Invocations[0].ToolExecutionNotifications
-	for _, p := range run.Problems { // what could not be judged is in no result: the log must not read as if it were clear
-		n := sarifNotification{Message: sarifText{Text: plainText(p.Text)}, Level: "error"}
-		if !p.Place.IsZero() {
-			n.Locations = locations(p.Place, "", "")
-		}
-		*said = append(*said, n)
-	}
-	for _, n := range run.Notices {
-		*said = append(*said, sarifNotification{Message: sarifText{Text: plainText(n)}, Level: "note"})
-	}
-	// The long lists are written item by item: as one text those of a large collection would take ten times the memory of the check.
+	// The long lists are written item by item: as one text those of a large collection would take
+	// ten times the memory of the check.
 	const indent = "      "
-	return writeInto(w, sarifLog{sarifSchema, "2.1.0", []sarifRun{out}},
+	return writeInto(s.out, sarifLog{sarifSchema, "2.1.0", []sarifRun{run}},
 		jsonList{indent + "  ", "cautions", func(yield func(any) bool) {
-			for _, c := range byPlace(run.Cautions) {
+			for _, c := range s.cautions.List {
 				yield(jsonCaution{source.Safe(c.Whole()), c.Source, source.Safe(c.Formula)})
 			}
 		}},
 		jsonList{indent, "results", s.results})
 }
 
-// sarif is one log while it is put together.
-type sarif struct {
-	run   *Run
-	rules []sarifRule
-	index map[string]int // of a rule, by its id
-	seen  map[string]int // results, by what their fingerprint is made of
+// notifications gives the files that could not be read, which are in no result, and the notices.
+func (s *sarif) notifications() []sarifNotification {
+	out := []sarifNotification{}
+	for _, p := range s.unread {
+		n := sarifNotification{Message: sarifText{Text: plainText(p.Text)}, Level: "error"}
+		if !p.Place.IsZero() {
+			n.Locations = locations(p.Place, "", "")
+		}
+		out = append(out, n)
+	}
+	for _, n := range s.notices {
+		out = append(out, sarifNotification{Message: sarifText{Text: plainText(n)}, Level: "note"})
+	}
+	return out
 }
 
 func (s *sarif) add(r sarifRule) {
@@ -189,31 +219,34 @@ func (s *sarif) add(r sarifRule) {
 	s.rules = append(s.rules, r)
 }
 
-// describe lists the descriptors: cautions, what the program says of food safety, every rule in force, and the findings that no
-// rule makes.
+// describe lists the descriptors: cautions, what the house takes from food safety, every rule in
+// force, and the findings that no rule makes.
 func (s *sarif) describe() {
-	s.rules = []sarifRule{}
-	for _, c := range merge(byPlace(s.run.Cautions)) {
-		s.add(plainRule(sarifCaution+c.Kind, "note", c.Text, "A caution: it is always shown, and no setting reaches it. Source: "+c.Source+".", "caution", "food-safety"))
+	for _, c := range s.cautions.merged() {
+		s.add(plainRule(sarifCaution+c.Kind, "note", c.Text,
+			"A caution: it is always shown, and no setting reaches it. Source: "+c.Source+".", "caution", "food-safety"))
 	}
-	if len(s.run.Unchecked) > 0 {
-		s.add(plainRule(sarifUnchecked, "warning", "A house leaves out a pack of food safety.", "What its rules would find is not looked for.", "food-safety"))
+	if len(s.unchecked) > 0 {
+		s.add(plainRule(sarifUnchecked, "warning", "A house leaves out a pack of food safety.",
+			"What its rules would find is not looked for.", "food-safety"))
 	}
-	if len(s.run.Loosened) > 0 {
-		s.add(plainRule(sarifLoosened, "warning", "A house makes a rule of food safety less strict.", "Every report says so, with the reason.", "food-safety"))
+	if len(s.loosened) > 0 {
+		s.add(plainRule(sarifLoosened, "warning",
+			"A house makes a rule of food safety less strict.", "Every report says so, with the "+
+				"reason.", "food-safety"))
 	}
-	for _, f := range s.run.Findings {
-		if f.Safety && f.Answer == finding.Waived {
-			s.add(plainRule(sarifSetAside, "warning", "A house sets a finding of food safety aside.", "The finding itself is in this log too, marked as suppressed.", "food-safety"))
-		}
+	if len(s.setAside) > 0 {
+		s.add(plainRule(sarifSetAside, "warning", "A house sets a finding of food safety aside.",
+			"The finding itself is in this log too, marked as suppressed.", "food-safety"))
 	}
-	if s.run.Cards != nil {
-		for _, c := range s.run.Cards() {
+	if s.head.Cards != nil {
+		for _, c := range s.head.Cards() {
 			s.add(cardRule(c))
 		}
 	}
-	for _, f := range s.run.Findings {
-		r := plainRule(f.Rule, sarifLevels[f.Level.String()], f.Why, "Source: "+f.Source+".", source.Safe(f.Pack))
+	for _, f := range s.found.All() {
+		r := plainRule(f.Rule, sarifLevels[f.Level.String()], f.Why, "Source: "+f.Source+".",
+			source.Safe(f.Pack))
 		r.Properties.Pack = source.Safe(f.Pack)
 		s.add(r)
 	}
@@ -222,8 +255,12 @@ func (s *sarif) describe() {
 func plainRule(id, level, short, more string, tags ...string) sarifRule {
 	all := plainText(short + " " + more)
 	return sarifRule{
-		ID: id, ShortDescription: sarifText{Text: plainText(short)}, FullDescription: sarifText{Text: all}, Help: sarifText{Text: all, Markdown: helpMarkdown(short + " " + more)},
-		DefaultConfiguration: sarifConfiguration{level}, Properties: sarifRuleProperties{Tags: tags},
+		ID:                   id,
+		ShortDescription:     sarifText{Text: plainText(short)},
+		FullDescription:      sarifText{Text: all},
+		Help:                 sarifText{Text: all, Markdown: helpMarkdown(short + " " + more)},
+		DefaultConfiguration: sarifConfiguration{level},
+		Properties:           sarifRuleProperties{Tags: tags},
 	}
 }
 
@@ -234,7 +271,9 @@ func cardRule(c finding.Card) sarifRule {
 		ShortDescription:     sarifText{Text: plainText(firstSentence(c.Why))},
 		FullDescription:      sarifText{Text: plainText("Flags when: " + c.When + ". " + c.Why)},
 		DefaultConfiguration: sarifConfiguration{sarifLevels[c.Level]},
-		Properties:           sarifRuleProperties{Tags: []string{"forebake", source.Safe(c.Pack)}, Pack: source.Safe(c.Pack), On: c.On, At: source.Safe(fmt.Sprintf("%s:%d", c.File, c.Line))},
+		Properties: sarifRuleProperties{Tags: []string{"forebake", source.Safe(c.Pack)},
+			Pack: source.Safe(c.Pack), On: c.On, At: source.Safe(fmt.Sprintf("%s:%d", c.File,
+				c.Line))},
 	}
 	if c.Safety {
 		r.Properties.Tags = append(r.Properties.Tags, "food-safety")
@@ -243,10 +282,14 @@ func cardRule(c finding.Card) sarifRule {
 	for _, l := range c.Limits {
 		limits = append(limits, l.Name+" "+l.Shown+from(l)+by(l.By))
 	}
-	// Sites print help as it stands, doubled braces and all: figures in a message are put in round ones here.
+	// Sites print help with its doubled braces, so figures in a message stand in round brackets
+	// here.
 	say := strings.NewReplacer("{", "(", "}", ")").Replace(c.Say)
-	lines := [][2]string{{"Says", say}, {"Why", c.Why}, {"Level", c.Level + by(c.LevelBy)}, {"The house says", reason(c.Because)}, {"Flags when", c.When}, {"Limits", strings.Join(limits, ", ")}, {"Source", c.Source},
-		{"A house changes it", fmt.Sprintf("a block set %q in house.hcl; forebake why %s shows how", c.ID, c.ID)}}
+	lines := [][2]string{{"Says", say}, {"Why", c.Why}, {"Level", c.Level + by(c.LevelBy)},
+		{"The house says", reason(c.Because)}, {"Flags when", c.When}, {"Limits",
+			strings.Join(limits, ", ")}, {"Source", c.Source},
+		{"A house changes it",
+			fmt.Sprintf("a block set %q in house.hcl; forebake why %s shows how", c.ID, c.ID)}}
 	var text, md []string
 	for _, l := range lines {
 		if l[1] != "" {
@@ -258,8 +301,9 @@ func cardRule(c finding.Card) sarifRule {
 	return r
 }
 
-// helpMarkdown is markdown for a log: no HTML at all may stand in its messages (section 3.11.4.2), so no comments either.
-func helpMarkdown(s string) string { return braces(strings.ReplaceAll(markdown(s), apart, "")) }
+// helpMarkdown is markdown for a log, whose messages may hold no HTML and so no comments (section
+// 3.11.4.2).
+func helpMarkdown(s string) string { return braces(strings.ReplaceAll(markdown(s), separator, "")) }
 
 func firstSentence(s string) string {
 	if i := strings.Index(s, ". "); i > 0 {
@@ -268,41 +312,65 @@ func firstSentence(s string) string {
 	return s
 }
 
-// results gives the cautions, what a house takes from food safety, and the findings, one after the other.
+// results gives the cautions, what a house takes from food safety, and the findings, one after the
+// other.
 func (s *sarif) results(yield func(any) bool) {
-	result := func(id, level, text, subject, formula string, p source.Place) sarifResult {
-		return sarifResult{
-			RuleID: id, RuleIndex: s.index[id], Kind: "fail", Level: level, Message: sarifText{Text: plainText(text)}, Locations: locations(p, formula, subject),
-			PartialFingerprints: s.fingerprint(formula, subject, id), Suppressions: []sarifSuppression{},
-			Properties: sarifResultProperties{Answer: "foodSafety", Formula: source.Safe(formula), Subject: source.Safe(subject), FoodSafety: true},
-		}
-	}
-	for _, c := range byPlace(s.run.Cautions) {
-		r := result(sarifCaution+c.Kind, "note", "Caution: "+c.Whole(), "", c.Formula, c.Place)
+	for _, c := range s.cautions.List {
+		r := s.own(sarifCaution+c.Kind, "note", "Caution: "+c.Whole(), "", c.Formula, c.Place)
 		r.Properties.Answer, r.Properties.Source = "caution", c.Source
 		yield(r)
 	}
-	for _, u := range s.run.Unchecked {
-		yield(result(sarifUnchecked, "warning", upperFirst(u.Text())+".", u.Pack, "", u.Place))
+	for _, u := range s.unchecked {
+		yield(s.own(sarifUnchecked, "warning", upperFirst(u.Text())+".", u.Pack, "", u.Place))
 	}
-	for _, l := range s.run.Loosened {
-		yield(result(sarifLoosened, "warning", fmt.Sprintf("Food safety, made less strict by the house: %s: %s is %s, and was %s, because %s.", l.Rule, l.What, l.To, l.From, reason(l.Because)), l.Rule+" "+l.What, "", l.Place))
+	for _, l := range s.loosened {
+		text := fmt.Sprintf("Food safety, made less strict by the house: %s: %s is %s, and was %s, "+
+			"because %s.", l.Rule, l.What, l.To, l.From, reason(l.Because))
+		yield(s.own(sarifLoosened, "warning", text, l.Rule+" "+l.What, "", l.Place))
 	}
-	for _, f := range s.run.Findings {
-		if f.Safety && f.Answer == finding.Waived {
-			yield(result(sarifSetAside, "warning", fmt.Sprintf("Food safety, set aside by the house: %s: %s Set aside at %s%s, because %s.", f.Rule, f.Text, who(f.By), until(f), reason(f.Because)), f.Rule+" on "+f.Subject, f.Formula, f.Place))
-		}
+	for _, f := range s.setAside {
+		text := fmt.Sprintf("Food safety, set aside by the house: %s: %s Set aside at %s%s, "+
+			"because %s.", f.Rule, f.Text, fileLine(f.By), until(f), reason(f.Because))
+		yield(s.own(sarifSetAside, "warning", text, f.Rule+" on "+f.Subject, f.Formula, f.Place))
 	}
-	for _, f := range s.run.Findings {
+	for _, f := range s.found.All() {
 		yield(s.result(f))
 	}
 }
 
+// own makes a result that no rule makes.
+func (s *sarif) own(id, level, text, subject, formula string, p source.Place) sarifResult {
+	return sarifResult{
+		RuleID:              id,
+		RuleIndex:           s.index[id],
+		Kind:                "fail",
+		Level:               level,
+		Message:             sarifText{Text: plainText(text)},
+		Locations:           locations(p, formula, subject),
+		PartialFingerprints: s.fingerprint(formula, subject, id),
+		Suppressions:        []sarifSuppression{},
+		Properties: sarifResultProperties{
+			Answer: "foodSafety", Formula: source.Safe(formula), Subject: source.Safe(subject),
+			FoodSafety: true,
+		},
+	}
+}
+
+// result makes the result of a finding.
 func (s *sarif) result(f *finding.Finding) sarifResult {
 	r := sarifResult{
-		RuleID: f.Rule, RuleIndex: s.index[f.Rule], Kind: "fail", Level: sarifLevels[f.Level.String()], Locations: locations(f.Place, f.Formula, f.Subject),
-		PartialFingerprints: s.fingerprint(f.Formula, f.Subject, f.Rule), Suppressions: []sarifSuppression{},
-		Properties: sarifResultProperties{Answer: f.Answer.String(), Formula: source.Safe(f.Formula), Subject: source.Safe(f.Subject), FoodSafety: f.Safety, Doubt: f.Doubt, Figures: figures(f), Source: source.Safe(f.Source)},
+		RuleID:              f.Rule,
+		RuleIndex:           s.index[f.Rule],
+		Kind:                "fail",
+		Level:               sarifLevels[f.Level.String()],
+		Locations:           locations(f.Place, f.Formula, f.Subject),
+		PartialFingerprints: s.fingerprint(f.Formula, f.Subject, f.Rule),
+		Suppressions:        []sarifSuppression{},
+		Properties: sarifResultProperties{
+			Answer: f.Answer.String(), Formula: source.Safe(f.Formula),
+			Subject: source.Safe(f.Subject), FoodSafety: f.Safety, Doubt: f.Doubt,
+			Figures: figures(f), Source: source.Safe(f.Source),
+		},
 	}
 	for _, n := range f.Needs {
 		r.Properties.Needs = append(r.Properties.Needs, source.Safe(n))
@@ -311,38 +379,45 @@ func (s *sarif) result(f *finding.Finding) sarifResult {
 	if f.Doubt {
 		text += " " + doubt(f)
 	}
-	if f.Answer == finding.Unsure || f.Answer == finding.Waived && f.Reason != "" && !f.Doubt { // set aside while it was open
-		r.Kind, r.Level = "open", "none" // sections 3.27.9 and 3.27.10: too little is known to decide, and then there is no level
+	setAsideOpen := f.Answer == finding.Waived && f.Reason != "" && !f.Doubt
+	if f.Answer == finding.Unsure || setAsideOpen {
+		// Sections 3.27.9 and 3.27.10: an answer that lacks a figure is open, and has no level.
+		r.Kind, r.Level = "open", "none"
 		text += "."
 	}
 	if f.Answer == finding.Waived {
 		at := sarifLocation{PhysicalLocation: physical(f.By)}
-		r.Suppressions = append(r.Suppressions, sarifSuppression{"external", "accepted", source.Safe(reason(f.Because) + until(f) + ", " + who(f.By)), &at})
+		why := source.Safe(reason(f.Because) + until(f) + ", " + fileLine(f.By))
+		r.Suppressions = append(r.Suppressions, sarifSuppression{"external", "accepted", why, &at})
 	}
 	text += " Why: " + f.Why
-	for _, m := range f.Mends { // not as fixes of SARIF: these are for the baker to weigh, and forebake mend makes them
+	for _, m := range f.Mends { // not as fixes of SARIF, which a site would offer as edits
 		text += " Mend: " + m.Text + " (" + m.Trust + ")."
 		r.Properties.Mends = append(r.Properties.Mends, jsonMend{source.Safe(m.Text), m.Trust})
 	}
 	r.Message = sarifText{Text: plainText(text)}
-	told := map[string]bool{}
+	related := map[string]bool{}
 	for _, g := range f.Figures {
-		if g.Place.IsZero() || told[g.Name] || g.Kind == "limit" { // a limit may stand in a pack inside the program, where no link leads
+		// A limit may stand in a pack inside the program, where no link leads.
+		if g.Place.IsZero() || related[g.Name] || g.Kind == "limit" {
 			continue
 		}
-		told[g.Name] = true
-		r.RelatedLocations = append(r.RelatedLocations, sarifLocation{PhysicalLocation: physical(g.Place), Message: &sarifText{Text: plainText(g.Label + " " + g.Shown)}})
+		related[g.Name] = true
+		r.RelatedLocations = append(r.RelatedLocations,
+			sarifLocation{PhysicalLocation: physical(g.Place),
+				Message: &sarifText{Text: plainText(g.Label + " " + g.Shown)}})
 	}
 	return r
 }
 
-// fingerprint tells a result from all others by what it is about, not by where it stands: lines may move above it, and files be
-// renamed. Equal ones are numbered in their order.
+// fingerprint identifies a result by its formula, subject and rule, not by its place: lines may
+// move above it, and files be renamed. Equal ones are numbered in their order.
 func (s *sarif) fingerprint(formula, subject, rule string) map[string]string {
 	key := formula + "\x00" + subject + "\x00" + rule
 	s.seen[key]++
 	sum := sha256.Sum256([]byte(key))
-	return map[string]string{"forebake/v1": fmt.Sprintf("%s:%d", hex.EncodeToString(sum[:16]), s.seen[key])}
+	return map[string]string{"forebake/v1": fmt.Sprintf("%s:%d", hex.EncodeToString(sum[:16]),
+		s.seen[key])}
 }
 
 func locations(p source.Place, formula, subject string) []sarifLocation {
@@ -369,8 +444,8 @@ func physical(p source.Place) *sarifPhysical {
 	}}
 }
 
-// artifactURI makes a relative reference of a path, percent-encoded: a colon too, which would else make a scheme of what stands
-// before it. A path from the root becomes a file URI.
+// artifactURI makes a relative reference of a path, percent-encoded. A colon is encoded too: the
+// text before it would be read as a scheme. A path from the root becomes a file URI.
 func artifactURI(name string) string {
 	parts := strings.Split(name, "/")
 	for i, part := range parts {
@@ -383,8 +458,8 @@ func artifactURI(name string) string {
 	return uri
 }
 
-// plainText makes a plain-text message of SARIF: one line, nothing that a screen would obey, braces doubled (section 3.11.5), and
-// no link: what would be read as one is broken by a space (section 3.11.6).
+// plainText makes a plain-text message of SARIF: one line, safe for a terminal, with braces doubled
+// (section 3.11.5). A space breaks what would be read as a link (section 3.11.6).
 func plainText(s string) string {
 	s = strings.Join(strings.Fields(source.Safe(s)), " ")
 	return braces(strings.ReplaceAll(s, "](", "] ("))

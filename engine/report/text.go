@@ -12,15 +12,16 @@ import (
 	"forebake/engine/source"
 )
 
-// palette colours the words of a level; without colour each is the word itself.
-type palette struct{ stop, risk, note, unsure, head, faint *color.Color }
+// palette gives each level its colour.
+type palette struct{ stop, risk, note, unsure, bold, faint *color.Color }
 
 func newPalette(on bool) palette {
 	p := palette{
-		stop: color.New(color.FgRed, color.Bold), risk: color.New(color.FgYellow, color.Bold), note: color.New(color.FgBlue),
-		unsure: color.New(color.FgMagenta), head: color.New(color.Bold), faint: color.New(color.Faint),
+		stop: color.New(color.FgRed, color.Bold), risk: color.New(color.FgYellow,
+			color.Bold), note: color.New(color.FgBlue),
+		unsure: color.New(color.FgMagenta), bold: color.New(color.Bold), faint: color.New(color.Faint),
 	}
-	for _, c := range []*color.Color{p.stop, p.risk, p.note, p.unsure, p.head, p.faint} {
+	for _, c := range []*color.Color{p.stop, p.risk, p.note, p.unsure, p.bold, p.faint} {
 		if on {
 			c.EnableColor()
 		} else {
@@ -42,145 +43,159 @@ func (p palette) level(f *finding.Finding) *color.Color {
 	return p.unsure
 }
 
-// text prints for people.
+// text prints for people: the prelude, then each formula with what was found in it, then the
+// totals.
 type text struct {
 	strings.Builder
 	palette
 	width int
+	out   io.Writer
+
+	head Head
+	any  bool // something was found
 }
 
-// Text prints a run for people: cautions first, then each formula with what was found in it, then the totals.
-func Text(w io.Writer, run *Run, o Options) error {
-	t := &text{palette: newPalette(o.Colour), width: o.Width}
+func newText(out io.Writer, o Options) Writer { return textOf(out, o) }
+
+func textOf(out io.Writer, o Options) *text {
+	t := &text{palette: newPalette(o.Colour), width: o.Width, out: out}
 	if t.width == 0 {
 		t.width = 96
 	}
-	t.cautions(run)
-	t.setAside(run)
-	t.lessStrict(run)
-	groups := map[string][]*finding.Finding{}
-	for _, f := range run.Findings {
-		key := fileName(f.Place) + "\x00" + f.Formula
-		groups[key] = append(groups[key], f)
-	}
-	var clear []string
-	for _, f := range run.Formulas {
-		list := groups[fileName(f.Place)+"\x00"+f.Name]
-		if len(list) == 0 {
-			clear = append(clear, source.Safe(f.Name))
-			continue
-		}
-		t.WriteString(t.head.Sprint(source.Safe(f.Name)) + t.faint.Sprintf("  (%s)", source.Safe(fileName(f.Place))) + ": " + tally(list) + "\n")
-		t.couldHurt(list)
-		t.WriteString("\n")
-		t.findings(list)
-	}
-	t.houses(run)
-	if len(clear) > 0 {
-		t.paragraph(t.head.Sprint("Nothing found in ")+Count(len(clear), "formula")+": "+strings.Join(clear, "; ")+".", "", "  ")
-		t.WriteString("\n")
-	}
-	for _, n := range run.Notices {
-		t.paragraph(source.Safe(n), "", "  ")
-	}
-	if len(run.Findings) > 0 {
-		t.paragraph("forebake why RULE tells a rule's source and limits, and how a house changes them.", "", "")
-	}
-	t.WriteString(totals(run.Totals) + ".\n")
-	_, err := io.WriteString(w, t.String())
+	return t
+}
+
+// page prints a page of text about the formulas of a run: the prelude, then the body.
+func page(out io.Writer, run *finding.Run, o Options, body func(t *text)) error {
+	t := textOf(out, o)
+	prelude(t, run)
+	body(t)
+	return t.End()
+}
+
+func (t *text) Begin(h Head) { t.head = h }
+
+func (t *text) End() error {
+	_, err := io.WriteString(t.out, t.String())
 	return err
 }
 
-// Cautions prints the cautions of some formulas by themselves, for what stands under them.
-func Cautions(w io.Writer, list []*finding.Caution, formulas int, o Options) error {
-	t := &text{palette: newPalette(o.Colour), width: o.Width}
-	if t.width == 0 {
-		t.width = 96
-	}
-	t.cautions(&Run{Cautions: list, Formulas: make([]Formula, formulas)})
-	_, err := io.WriteString(w, t.String())
-	return err
-}
+func (t *text) heading(s string) { t.WriteString(t.bold.Sprint(s) + "\n\n") }
 
-func (t *text) cautions(run *Run) {
-	list := merge(run.Cautions)
+func (t *text) Cautions(c *Cautions) {
+	list := c.merged()
 	if len(list) == 0 {
 		return
 	}
-	t.WriteString(t.head.Sprint("Cautions") + "\n\n")
-	for _, c := range list {
-		t.paragraph(source.Safe(c.Text), "  ! ", "    ")
-		for _, d := range c.details {
-			who := formulasOf(d.formulas, len(run.Formulas))
+	t.heading("Cautions")
+	for _, one := range list {
+		t.paragraph(source.Safe(one.Text), "  ! ", "    ")
+		for _, d := range one.details {
+			line, named := c.says(d, source.Safe)
 			switch {
-			case d.text == "" && who == "":
-			case d.text == "":
-				t.paragraph(who+".", "    ", "    ")
-			case who == "":
-				t.paragraph(source.Safe(d.text), "    ", "    ")
-			default:
-				t.paragraph(who+": "+source.Safe(d.text), "    ", "      ")
+			case named:
+				t.paragraph(line, "    ", "      ")
+			case line != "":
+				t.paragraph(line, "    ", "    ")
 			}
 		}
-		t.paragraph("Source: "+source.Safe(c.Source)+".", "    ", "    ")
+		t.paragraph("Source: "+source.Safe(one.Source)+".", "    ", "    ")
 	}
 	t.WriteString("\n")
 }
 
-// setAside prints the food-safety findings that a house has waived, whole, before everything else that was found.
-func (t *text) setAside(run *Run) {
-	first := true
-	for _, f := range run.Findings {
-		if f.Answer != finding.Waived || !f.Safety {
-			continue
-		}
-		if first {
-			t.WriteString(t.head.Sprint("Food safety, set aside by the house") + "\n\n")
-			first = false
-		}
-		t.paragraph(fmt.Sprintf("%s %s (%s), line %d, %s", t.stop.Sprint("waived "+f.Level.String()), source.Safe(f.Formula), source.Safe(fileName(f.Place)), f.Place.Line(), source.Safe(f.Subject)), "  ", indent)
+// unreadHeading stands above the files that could not be read.
+const unreadHeading = "Not read, and so not checked"
+
+func (t *text) Unread(list source.Problems) {
+	if len(list) == 0 {
+		return
+	}
+	t.heading(unreadHeading)
+	for _, p := range list {
+		t.paragraph(t.stop.Sprint("unread")+" "+p.String()+".", "  ", indent)
+	}
+	t.WriteString("\n")
+}
+
+func (t *text) SetAside(list []*finding.Finding) {
+	if len(list) == 0 {
+		return
+	}
+	t.heading("Food safety, set aside by the house")
+	for _, f := range list {
+		word := t.stop.Sprint("waived " + f.Level.String())
+		t.paragraph(fmt.Sprintf("%s %s (%s), line %d, %s", word, source.Safe(f.Formula),
+			source.Safe(fileName(f.Place)), f.Place.Line(), source.Safe(f.Subject)), "  ", indent)
 		t.body(f, false)
-		t.paragraph(fmt.Sprintf("Set aside at %s%s, because %s.", source.Safe(who(f.By)), source.Safe(until(f)), source.Safe(reason(f.Because))), indent, indent)
+		t.paragraph(fmt.Sprintf("Set aside at %s%s, because %s.", source.Safe(fileLine(f.By)),
+			source.Safe(until(f)), source.Safe(reason(f.Because))), indent, indent)
 		t.paragraph("Rule: "+f.Rule, indent, indent)
 		t.WriteString("\n")
 	}
 }
 
-// lessStrict prints the food-safety packs that a house leaves out, and the settings that make food-safety rules less strict.
-func (t *text) lessStrict(run *Run) {
-	for _, u := range run.Unchecked {
-		t.paragraph(t.stop.Sprint(upperFirst(source.Safe(u.Text())))+" ("+source.Safe(who(u.Place))+").", "", "  ")
+func (t *text) Unchecked(list []finding.Unchecked) {
+	for _, u := range list {
+		word := t.stop.Sprint(upperFirst(source.Safe(u.Text())))
+		t.paragraph(word+" ("+source.Safe(fileLine(u.Place))+").", "", "  ")
 		t.WriteString("\n")
 	}
-	if len(run.Loosened) == 0 {
+}
+
+func (t *text) Loosened(list []finding.Loosened) {
+	if len(list) == 0 {
 		return
 	}
-	t.WriteString(t.head.Sprint("Food safety, made less strict by the house") + "\n\n")
-	for _, l := range run.Loosened {
-		t.paragraph(fmt.Sprintf("%s: %s is %s, and was %s (%s), because %s.", l.Rule, source.Safe(l.What), l.To, l.From, source.Safe(who(l.Place)), source.Safe(reason(l.Because))), "  ", "    ")
+	t.heading("Food safety, made less strict by the house")
+	for _, l := range list {
+		t.paragraph(fmt.Sprintf("%s: %s is %s, and was %s (%s), because %s.", l.Rule,
+			source.Safe(l.What), l.To, l.From, source.Safe(fileLine(l.Place)),
+			source.Safe(reason(l.Because))), "  ", "    ")
 	}
 	t.WriteString("\n")
 }
 
-// houses prints what was found in house files: it belongs to no formula.
-func (t *text) houses(run *Run) {
-	groups := map[string][]*finding.Finding{}
-	var names []string
-	for _, f := range run.Findings {
-		if name := fileName(f.Place); f.Formula == "" {
-			if groups[name] == nil {
-				names = append(names, name) // sorted, as the findings are
-			}
-			groups[name] = append(groups[name], f)
-		}
+func (t *text) Findings(f *Found) {
+	t.any = len(f.All()) > 0
+	formulas, houses, clear := f.Groups()
+	for _, g := range formulas {
+		t.WriteString(t.bold.Sprint(source.Safe(g.Name)) +
+			t.faint.Sprintf("  (%s)", source.Safe(g.File)) + ": " + tally(g.List) + "\n")
+		t.couldHurt(g.List)
+		t.WriteString("\n")
+		t.findings(g.List)
 	}
-	for _, name := range names {
-		t.WriteString(t.head.Sprint(source.Safe(name)) + ": " + tally(groups[name]) + "\n\n")
-		t.findings(groups[name])
+	for _, g := range houses {
+		t.WriteString(t.bold.Sprint(source.Safe(g.File)) + ": " + tally(g.List) + "\n\n")
+		t.findings(g.List)
+	}
+	if len(clear) > 0 {
+		for i, name := range clear {
+			clear[i] = source.Safe(name)
+		}
+		t.paragraph(t.bold.Sprint("Nothing found in ")+Count(len(clear),
+			"formula")+": "+strings.Join(clear, "; ")+".", "", "  ")
+		t.WriteString("\n")
 	}
 }
 
-// couldHurt names the food-safety findings of a formula in a line of their own, so that nobody has to look for them among the others.
+func (t *text) Notices(list []string) {
+	for _, n := range list {
+		t.paragraph(source.Safe(n), "", "  ")
+	}
+}
+
+func (t *text) Totals(sum finding.Totals) {
+	if t.any {
+		t.paragraph("forebake why RULE"+source.Safe(t.head.House)+" tells a rule's source and "+
+			"limits, and how a house changes them.", "", "")
+	}
+	t.WriteString(totals(sum) + ".\n")
+}
+
+// couldHurt names the food-safety findings of a formula in a line of their own, ahead of the
+// others.
 func (t *text) couldHurt(list []*finding.Finding) {
 	var parts []string
 	for _, f := range list {
@@ -189,23 +204,9 @@ func (t *text) couldHurt(list []*finding.Finding) {
 		}
 	}
 	if len(parts) > 0 {
-		t.paragraph(t.stop.Sprint("Could hurt someone:")+" "+strings.Join(parts, ", ")+".", "", "  ")
+		t.paragraph(t.stop.Sprint("Could hurt someone:")+" "+strings.Join(parts, ", ")+".", "",
+			"  ")
 	}
-}
-
-// formulasOf names the formulas that a caution is for: all of them, or each; nothing where there is only one.
-func formulasOf(names []string, all int) string {
-	switch {
-	case all == 1:
-		return ""
-	case len(names) == all:
-		return fmt.Sprintf("For all %d formulas", all)
-	}
-	safe := make([]string, len(names))
-	for i, n := range names {
-		safe[i] = source.Safe(n)
-	}
-	return "For " + strings.Join(safe, "; ")
 }
 
 func (t *text) findings(list []*finding.Finding) {
@@ -220,23 +221,26 @@ func (t *text) findings(list []*finding.Finding) {
 			flagged = append(flagged, f)
 		}
 	}
-	told := map[string]bool{} // rules whose reason was given
+	reasoned := map[string]bool{} // rules whose reason was given
 	for _, f := range flagged {
-		t.finding(f, told[f.Rule])
-		told[f.Rule] = true
+		t.finding(f, reasoned[f.Rule])
+		reasoned[f.Rule] = true
 	}
 	t.unsure(open)
 	t.waived(waived)
 }
 
-// waived prints what a house has set aside, one line each; what is of food safety stands whole above.
+// waived prints the findings that a house has set aside, one line each; those of food safety stand
+// whole in the prelude.
 func (t *text) waived(list []*finding.Finding) {
 	for _, f := range list {
-		says := fmt.Sprintf("set aside at %s%s, because %s", who(f.By), until(f), reason(f.Because))
+		says := fmt.Sprintf("set aside at %s%s, because %s", fileLine(f.By), until(f),
+			reason(f.Because))
 		if f.Safety {
-			says = "food safety, set aside at " + who(f.By) + "; see above"
+			says = "food safety, set aside at " + fileLine(f.By) + "; see above"
 		}
-		t.paragraph(fmt.Sprintf("%s line %d, %s: %s, %s.", t.palette.unsure.Sprint("waived"), f.Place.Line(), source.Safe(f.Subject), f.Rule, source.Safe(says)), "  ", indent)
+		t.paragraph(fmt.Sprintf("%s line %d, %s: %s, %s.", t.palette.unsure.Sprint("waived"),
+			f.Place.Line(), source.Safe(f.Subject), f.Rule, source.Safe(says)), "  ", indent)
 	}
 	if len(list) > 0 {
 		t.WriteString("\n")
@@ -260,21 +264,23 @@ func tally(list []*finding.Finding) string {
 
 const indent = "        "
 
-// finding prints one finding; its reason only the first time that its rule speaks.
-func (t *text) finding(f *finding.Finding, told bool) {
-	fmt.Fprintf(t, "  %s line %d, %s\n", t.level(f).Sprintf("%-5s", word(f)), f.Place.Line(), source.Safe(f.Subject))
-	t.body(f, told)
+// finding prints one finding. reasoned reports that an earlier one has given the reason of the
+// rule.
+func (t *text) finding(f *finding.Finding, reasoned bool) {
+	fmt.Fprintf(t, "  %s line %d, %s\n", t.level(f).Sprintf("%-5s", word(f)), f.Place.Line(),
+		source.Safe(f.Subject))
+	t.body(f, reasoned)
 	t.paragraph("Rule: "+f.Rule, indent, indent)
 	t.WriteString("\n")
 }
 
-// body prints what a finding says, what is in doubt about it, why, and what it rests on.
-func (t *text) body(f *finding.Finding, told bool) {
+// body prints a finding's text, its doubt, its reason, its figures and its mends.
+func (t *text) body(f *finding.Finding, reasoned bool) {
 	t.paragraph(source.Safe(f.Text), indent, indent)
 	if f.Doubt {
 		t.paragraph(source.Safe(doubt(f)), indent, indent)
 	}
-	if !told {
+	if !reasoned {
 		t.paragraph("Why: "+source.Safe(f.Why), indent, indent)
 	}
 	if figures := figures(f); figures != "" {
@@ -285,8 +291,8 @@ func (t *text) body(f *finding.Finding, told bool) {
 	}
 }
 
-// figures lists what a finding rests on: numbers and limits, and texts where they say something; plain yes and no are in
-// the finding's words already.
+// figures lists the figures of a finding: numbers, limits, and texts. A plain yes or no is left
+// out: the finding's text says it.
 func figures(f *finding.Finding) string {
 	var parts, limits []string
 	for _, g := range f.Figures {
@@ -306,7 +312,8 @@ func figures(f *finding.Finding) string {
 	return strings.Join(append(parts, limits...), "; ")
 }
 
-// unsure folds the answers that wait for the same thing: one line says what is missing, the next which rules wait.
+// unsure groups the unsure answers by the figure that they lack: one line names the figure, the
+// next the rules.
 func (t *text) unsure(list []*finding.Finding) {
 	type group struct {
 		first *finding.Finding
@@ -326,9 +333,11 @@ func (t *text) unsure(list []*finding.Finding) {
 	}
 	for _, g := range groups {
 		sort.Strings(g.rules)
-		fmt.Fprintf(t, "  %s line %d, %s\n", t.palette.unsure.Sprint("unsure"), g.first.Place.Line(), source.Safe(g.first.Subject))
+		fmt.Fprintf(t, "  %s line %d, %s\n", t.palette.unsure.Sprint("unsure"),
+			g.first.Place.Line(), source.Safe(g.first.Subject))
 		t.paragraph(upperFirst(source.Safe(g.first.Reason))+".", indent, indent)
-		t.paragraph("Cannot be answered until then: "+strings.Join(g.rules, ", ")+" ("+Count(len(g.rules), "rule")+").", indent, indent)
+		t.paragraph("Cannot be answered until then: "+strings.Join(g.rules,
+			", ")+" ("+Count(len(g.rules), "rule")+").", indent, indent)
 		t.WriteString("\n")
 	}
 }
@@ -340,12 +349,13 @@ func upperFirst(s string) string {
 	return strings.ToUpper(s[:1]) + s[1:]
 }
 
-// paragraph wraps a text to the width, coloured or not at the same words. Words are never cut.
+// paragraph wraps a text to the width, at the same words with colour and without. Words are never
+// cut.
 func (t *text) paragraph(s, first, rest string) {
 	line := first
 	empty := true
 	for _, word := range strings.Fields(s) {
-		if !empty && room(line)+1+room(word) > t.width {
+		if !empty && columns(line)+1+columns(word) > t.width {
 			t.WriteString(strings.TrimRight(line, " ") + "\n")
 			line, empty = rest, true
 		}
@@ -358,8 +368,8 @@ func (t *text) paragraph(s, first, rest string) {
 	t.WriteString(strings.TrimRight(line, " ") + "\n")
 }
 
-// room counts the letters of a text; the codes of colours take none.
-func room(s string) int {
+// columns counts the letters of a text without its colour codes.
+func columns(s string) int {
 	n, code := 0, false
 	for _, r := range s {
 		switch {

@@ -9,26 +9,11 @@ import (
 	"forebake/engine/source"
 )
 
-// Why prints a rule's card: what, why, source, limits, and how a house changes it.
+// Why prints a rule's card: its texts, source and limits, and how a house changes it.
 func Why(w io.Writer, c finding.Card) error {
-	t := &text{palette: newPalette(false), width: 96}
+	t := textOf(w, Options{})
 	fmt.Fprintf(t, "%s\n\n", c.ID)
-	t.paragraph(fmt.Sprintf("Looks at: %s. Level: %s%s. Pack: %s (%s:%d).", c.On, c.Level, by(c.LevelBy), c.Pack, c.File, c.Line), "  ", "  ")
-	if c.Because != "" {
-		t.paragraph("The house says: "+source.Safe(reason(c.Because))+".", "  ", "  ")
-	}
-	if c.Safety {
-		t.paragraph("Food safety: a house tightens it freely. Making it less strict needs because = \"...\" and, like a waiver, shows in every report.", "  ", "  ")
-	}
-	if c.Doubt {
-		t.paragraph("Where a figure is missing or turns within its error, it counts as flagged.", "  ", "  ")
-	}
-	for _, w := range c.Waivers {
-		t.paragraph(source.Safe(upperFirst(waiverText(w))+", because "+reason(w.Because))+".", "  ", "  ")
-	}
-	if len(c.Was) > 0 {
-		t.paragraph("Was once named: "+strings.Join(c.Was, ", ")+".", "  ", "  ")
-	}
+	t.settings(c)
 	t.WriteString("\n")
 	t.paragraph("Flags when: "+source.Safe(c.When), "  ", "    ")
 	t.paragraph("Says: "+source.Safe(c.Say), "  ", "    ")
@@ -55,6 +40,35 @@ func Why(w io.Writer, c finding.Card) error {
 	if len(c.Levers) > 0 {
 		t.paragraph("What mends it: "+strings.Join(c.Levers, "; ")+".", "  ", "    ")
 	}
+	t.setBlock(c)
+	return t.End()
+}
+
+// settings prints the level of a rule and what the house says of it.
+func (t *text) settings(c finding.Card) {
+	say := func(s string) { t.paragraph(s, "  ", "  ") }
+	say(fmt.Sprintf("Looks at: %s. Level: %s%s. Pack: %s (%s:%d).",
+		c.On, c.Level, by(c.LevelBy), c.Pack, c.File, c.Line))
+	if c.Because != "" {
+		say("The house says: " + source.Safe(reason(c.Because)) + ".")
+	}
+	if c.Safety {
+		say("Food safety: a house tightens it freely. Making it less strict needs " +
+			"because = \"...\" and, like a waiver, shows in every report.")
+	}
+	if c.Doubt {
+		say("Where a figure is missing or turns within its error, it counts as flagged.")
+	}
+	for _, w := range c.Waivers {
+		say(source.Safe(upperFirst(waiverText(w))+", because "+reason(w.Because)) + ".")
+	}
+	if len(c.Was) > 0 {
+		say("Was once named: " + strings.Join(c.Was, ", ") + ".")
+	}
+}
+
+// setBlock prints the block of a house file that changes a rule, with its values of today.
+func (t *text) setBlock(c finding.Card) {
 	t.WriteString("\n  A house changes it in house.hcl:\n\n")
 	fmt.Fprintf(t, "    set %q {\n      level  = %q\n", c.ID, c.Level)
 	if len(c.Limits) > 0 {
@@ -68,8 +82,6 @@ func Why(w io.Writer, c finding.Card) error {
 		t.WriteString("      because = \"...\"   # needed where this is less strict\n")
 	}
 	t.WriteString("    }\n")
-	_, err := io.WriteString(w, t.String())
-	return err
 }
 
 func by(place string) string {
@@ -79,7 +91,7 @@ func by(place string) string {
 	return " (set at " + source.Safe(place) + ")"
 }
 
-// from names the kitchen's figure that a limit is, and where that comes from.
+// from names the figure of the kitchen that a limit is equal to, with its source.
 func from(l finding.CardLimit) string {
 	if l.From == "" {
 		return ""
@@ -87,7 +99,7 @@ func from(l finding.CardLimit) string {
 	return " (" + source.Safe(l.From) + ": " + source.Safe(l.Source) + ")"
 }
 
-// waiverText says that a rule is waived, where, for which formulas, and until when.
+// waiverText gives the line of a waiver, its formulas and its last day.
 func waiverText(w finding.CardWaiver) string {
 	text := "waived at " + w.By
 	if w.Formula != "" {

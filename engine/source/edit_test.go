@@ -128,8 +128,8 @@ func folder(t *testing.T) (dir string, files []Rewrite) {
 		t.Fatal(err)
 	}
 	return dir, []Rewrite{
-		{filepath.Join(dir, "a.hcl"), []byte("old a.hcl"), []byte("new a.hcl, longer"), false},
-		{filepath.Join(dir, "b.hcl"), []byte("old real/b.hcl"), []byte("new b"), false},
+		{Path: filepath.Join(dir, "a.hcl"), Before: []byte("old a.hcl"), After: []byte("new a.hcl, longer")},
+		{Path: filepath.Join(dir, "b.hcl"), Before: []byte("old real/b.hcl"), After: []byte("new b")},
 	}
 }
 
@@ -250,8 +250,7 @@ func TestWriteAllRefuses(t *testing.T) {
 func TestWriteAllKilled(t *testing.T) {
 	if at := os.Getenv("FOREBAKE_TEST_KILL_AT"); at != "" {
 		path := os.Getenv("FOREBAKE_TEST_KILL_PATH")
-		_ = writeAll([]Rewrite{{path, []byte("old a.hcl"), []byte("new a.hcl, longer"),
-			false}}, func(s, _ string) error {
+		_ = writeAll([]Rewrite{{Path: path, Before: []byte("old a.hcl"), After: []byte("new a.hcl, longer")}}, func(s, _ string) error {
 			if s == at {
 				_ = syscall.Kill(os.Getpid(), syscall.SIGKILL)
 				select {}
@@ -270,8 +269,7 @@ func TestWriteAllKilled(t *testing.T) {
 			t.Fatalf("%s: the process was not killed: %v", step, err)
 		}
 		holds(t, path, "old a.hcl")
-		if err := WriteAll([]Rewrite{{path, []byte("old a.hcl"), []byte("new"),
-			false}}); err != nil {
+		if err := WriteAll([]Rewrite{{Path: path, Before: []byte("old a.hcl"), After: []byte("new")}}); err != nil {
 			t.Errorf("%s: the next run: %v", step, err)
 		}
 		holds(t, path, "new")

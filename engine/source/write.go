@@ -8,27 +8,30 @@ import (
 	"os"
 	"path/filepath"
 	"slices"
+	"syscall"
 )
 
-// Rewrite is a file to replace: Before is the text that was read, After
-// the text to write. New marks a file that does not exist yet.
+// Rewrite is a file to write anew: Before is the text that was read from it, After its new text.
+// New marks a file that does not exist yet.
 type Rewrite struct {
 	Path          string
 	Before, After []byte
 	New           bool
+
+	replace bool // the old text does not matter: it was not read and is not compared
 }
 
-// WriteFile replaces or creates one file as WriteAll does, whatever its
-// current text.
+// WriteFile writes one file as WriteAll does. It replaces a file of any text, or makes a new one.
+// The old text is not read: a report can be large.
 func WriteFile(path string, text []byte) error {
-	before, err := os.ReadFile(path)
+	_, err := os.Stat(path)
 	switch {
 	case errors.Is(err, fs.ErrNotExist):
 		return WriteAll([]Rewrite{{Path: path, After: text, New: true}})
 	case err != nil:
 		return fmt.Errorf("%s: %w; nothing was written", path, withoutPath(err))
 	}
-	return WriteAll([]Rewrite{{Path: path, Before: before, After: text}})
+	return WriteAll([]Rewrite{{Path: path, After: text, replace: true}})
 }
 
 // WriteAll writes several files, all or none. It follows symbolic
@@ -179,22 +182,31 @@ func writeOut(f *os.File, r Rewrite, mode os.FileMode, before func(step, path st
 	return nil
 }
 
-// unchanged returns an error if a file has changed since it was read,
-// or if a new one exists by now.
+// unchanged gives an error for a file that no longer holds the text that was read from it, and for
+// a new file that exists by now.
 func unchanged(path string, r Rewrite) error {
-	now, err := os.ReadFile(path)
-	switch {
-	case r.New && errors.Is(err, fs.ErrNotExist):
+	if r.replace {
 		return nil
-	case r.New && err == nil:
-		return errors.New("has been created meanwhile; run the command again")
-	case err != nil:
+	}
+	if r.New {
+		_, err := os.Stat(path)
+		switch {
+		case errors.Is(err, fs.ErrNotExist):
+			return nil
+		case err == nil:
+			return errors.New("has been created meanwhile; run the command again")
+		}
 		return withoutPath(err)
 	}
-	if !bytes.Equal(now, r.Before) {
-		return errors.New("has changed since it was read; run the command again")
+	now, err := Disk{}.Read(path, Kind{"an unchanged file", len(r.Before)})
+	if err == nil && bytes.Equal(now, r.Before) {
+		return nil
 	}
-	return nil
+	var system syscall.Errno
+	if errors.As(err, &system) {
+		return err
+	}
+	return errors.New("has changed since it was read; run the command again")
 }
 
 // putBack restores the old text of files that were already renamed.

@@ -1,4 +1,4 @@
-package engine
+package run
 
 import (
 	"io/fs"
@@ -17,24 +17,24 @@ import (
 
 // What is seen of a pack that a house leaves out is what its reader would say.
 func TestSafetyIsSeenWithoutReading(t *testing.T) {
-	for _, name := range ShippedPacks() {
+	for _, name := range PackNames(rules.Files) {
 		text, err := fs.ReadFile(rules.Files, name+".hcl")
 		if err != nil {
 			t.Fatal(err)
 		}
-		p, problems := rule.Read(name, []*source.File{source.New(name, text)}, rule.Options{Formula: formula.Options{Larder: larder.New()}, Version: Version, Shipped: true})
+		p, problems := rule.Read(name, []*source.File{source.New(name, text)}, rule.Options{Formula: formula.Options{Larder: larder.New()}, Version: "0.1.0", Shipped: true})
 		if len(problems) > 0 {
 			t.Fatal(problems)
 		}
-		if p.Safety != saysSafety(text) {
-			t.Errorf("pack %s is of food safety: %v, and is seen as %v", name, p.Safety, saysSafety(text))
+		if p.Safety != isSafety(text) {
+			t.Errorf("pack %s is of food safety: %v, and is seen as %v", name, p.Safety, isSafety(text))
 		}
 	}
 	for text, want := range map[string]bool{
 		"food_safety = true\n": true, "about = \"a\"\nfood_safety\t=  true # all of it\n": true, "food_safety = false\n": false, "# food_safety = true\n": false,
 		"about = \"food_safety = true\"\n": false, "food_safety = trueish": false, "": false,
 	} {
-		if saysSafety([]byte(text)) != want {
+		if isSafety([]byte(text)) != want {
 			t.Errorf("%q is not seen as %v", text, want)
 		}
 	}
@@ -84,9 +84,8 @@ func TestFoodSafetyLeftOut(t *testing.T) {
 				t.Fatal(err)
 			}
 		}
-		e := New()
-		e.shipped = shipped
-		res := e.Check([]Input{{Name: "f.hcl", Text: []byte(formulaText), Dir: dir}})
+		houses := &Houses{Shipped: shipped, Version: "0.1.0", Texts: source.Disk{}}
+		res := Do(houses, []Input{{Name: "f.hcl", Text: []byte(formulaText), Dir: dir}}, Options{})
 		if len(res.Unchecked) != c.unchecked || len(res.Notices) != c.notices || len(res.Problems) != c.problems || res.Totals.Stop != c.stop || res.Totals.Waived != c.set {
 			t.Errorf("%s: unchecked %v, notices %q, problems %v, totals %+v", c.name, res.Unchecked, res.Notices, res.Problems, res.Totals)
 		}

@@ -1,0 +1,36 @@
+package finding
+
+import "forebake/engine/source"
+
+// Run is the result of one run over some formula files, ready to print.
+type Run struct {
+	Version   string
+	Cautions  []*Caution
+	Findings  []*Finding      // sorted
+	Formulas  []Formula       // those judged, in order of file and line
+	Problems  source.Problems // files that could not be used, each with the reason
+	Loosened  []Loosened
+	Unchecked []Unchecked
+	Notices   []string
+	Totals    Totals
+
+	Cards func() []Card // the rules in force by name, for formats that describe them; may be nil
+	House string        // the flag for why to find the house of this run; "" for the folder's own
+}
+
+// Formula is a formula that was judged.
+type Formula struct {
+	Name  string
+	Place source.Place
+}
+
+// SetAside lists the food-safety findings that a house waives. Every report shows them whole.
+func (r *Run) SetAside() []*Finding {
+	var out []*Finding
+	for _, f := range r.Findings {
+		if f.Safety && f.Answer == Waived {
+			out = append(out, f)
+		}
+	}
+	return out
+}

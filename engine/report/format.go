@@ -1,0 +1,142 @@
+package report
+
+import (
+	"io"
+	"slices"
+
+	"forebake/engine/finding"
+	"forebake/engine/source"
+)
+
+// Format is one way to print a run.
+type Format struct {
+	Name   string
+	Suffix string // of a file that holds it
+
+	// Document is a format that is complete by itself: it is printed to the screen even where no file
+	// could be read. Other formats are read beside standard error, which says so.
+	Document bool
+
+	Mends bool // shows the mends of findings
+	New   func(out io.Writer, o Options) Writer
+}
+
+// Formats lists the formats, in order of name. A row gives every field: one that lacks a field does
+// not compile, nor does one whose Writer lacks a method.
+var Formats = []Format{
+	{"json", ".json", true, true, newJSON},
+	{"lines", ".txt", false, false, newLines},
+	{"markdown", ".md", true, true, newMarkdown},
+	{"sarif", ".sarif", true, true, newSARIF},
+	{"text", ".txt", false, true, newText},
+}
+
+// Writer prints one run in one format. Write calls every method once, in the order in which they
+// stand here, with an empty list where there is nothing.
+type Writer interface {
+	Begin(h Head)
+	Prelude
+	Findings(f *Found)
+	Notices(list []string)
+	Totals(t finding.Totals)
+	End() error // prints what is left, and gives the first error
+}
+
+// Prelude prints what stands before the findings in every report: what could hurt somebody whatever
+// is found, and what a house or a broken file keeps from being checked.
+type Prelude interface {
+	Cautions(c *Cautions)
+	Unread(list source.Problems)        // files that could not be read
+	SetAside(list []*finding.Finding)   // food-safety findings that a house waives, whole
+	Unchecked(list []finding.Unchecked) // food-safety packs that a house leaves out
+	Loosened(list []finding.Loosened)   // food-safety rules that a house makes less strict
+}
+
+// Head is what a report may say of the run as a whole.
+type Head struct {
+	Version string
+	Cards   func() []finding.Card // the rules in force by name; nil where they are not known
+	House   string                // the flag with which why finds the house of this run
+}
+
+// Options are the reader's wishes.
+type Options struct {
+	Colour bool
+	Width  int // columns that text is wrapped to; 0 for the usual 96
+}
+
+// FormatNamed finds a format by its name.
+func FormatNamed(name string) (Format, bool) {
+	i := slices.IndexFunc(Formats, func(f Format) bool { return f.Name == name })
+	if i < 0 {
+		return Format{}, false
+	}
+	return Formats[i], true
+}
+
+// FormatNames lists the names of the formats.
+func FormatNames() []string {
+	names := make([]string, len(Formats))
+	for i, f := range Formats {
+		names[i] = f.Name
+	}
+	return names
+}
+
+// Write prints a run in a format.
+func Write(out io.Writer, f Format, run *finding.Run, o Options) error {
+	w := f.New(out, o)
+	w.Begin(Head{Version: run.Version, Cards: run.Cards, House: run.House})
+	prelude(w, run)
+	w.Findings(&Found{run})
+	w.Notices(run.Notices)
+	w.Totals(run.Totals)
+	return w.End()
+}
+
+// prelude prints the prelude of a run. Every verb that prints something about formulas calls it.
+func prelude(p Prelude, run *finding.Run) {
+	p.Cautions(cautionsOf(run))
+	p.Unread(run.Problems)
+	p.SetAside(run.SetAside())
+	p.Unchecked(run.Unchecked)
+	p.Loosened(run.Loosened)
+}
+
+// Found is the findings of a run: as a list, and by what they are about.
+type Found struct{ run *finding.Run }
+
+// Group is the findings of one formula or one house file.
+type Group struct {
+	Name, File string // the name of a house file is "", for its findings belong to no formula
+	List       []*finding.Finding
+}
+
+// All gives every finding, sorted.
+func (f *Found) All() []*finding.Finding { return f.run.Findings }
+
+// Groups gives the findings by formula and by house file, and the names of the formulas that have
+// none. Formulas stand in order of file and line, house files in order of name.
+func (f *Found) Groups() (formulas, houses []Group, clear []string) {
+	type key struct{ file, name string }
+	lists := map[key][]*finding.Finding{}
+	for _, one := range f.run.Findings {
+		k := key{fileName(one.Place), one.Formula}
+		if one.Formula == "" && lists[k] == nil {
+			houses = append(houses, Group{File: k.file})
+		}
+		lists[k] = append(lists[k], one)
+	}
+	for _, one := range f.run.Formulas {
+		k := key{fileName(one.Place), one.Name}
+		if lists[k] == nil {
+			clear = append(clear, one.Name)
+			continue
+		}
+		formulas = append(formulas, Group{one.Name, k.file, lists[k]})
+	}
+	for i := range houses {
+		houses[i].List = lists[key{houses[i].File, ""}]
+	}
+	return formulas, houses, clear
+}

@@ -1,0 +1,195 @@
+package report
+
+import (
+	"bytes"
+	"encoding/json"
+	"fmt"
+	"reflect"
+	"strings"
+	"testing"
+
+	"forebake/engine/finding"
+	"forebake/engine/source"
+)
+
+// marked is a run with one of everything that a report may not leave out. Each text holds a mark of
+// its own.
+func marked() *finding.Run {
+	file := source.New("buns.hcl", []byte("formula \"Buns\" {\n}\n"))
+	house := source.New("house.hcl", []byte("house \"h\" {\n}\n"))
+	at, by := source.Place{File: file, Start: 8, End: 14}, source.Place{File: house, Start: 6, End: 9}
+	broken := source.Place{File: source.New("broken.hcl", []byte("formula\n")), Start: 0, End: 7}
+	found := func(rule string, answer finding.Answer, safety bool) *finding.Finding {
+		return &finding.Finding{Rule: rule, Pack: "p", Level: finding.Risk, Answer: answer, Formula: "Buns", Subject: "dough", Place: at, Safety: safety,
+			Text: "text of " + rule, Why: "why of " + rule, Source: "source of " + rule, Reason: "reason of " + rule, Because: "because of " + rule, By: by}
+	}
+	run := &finding.Run{
+		Version:   "0.1.0",
+		Cautions:  []*finding.Caution{{Kind: "raw", Text: "text of the caution.", Detail: "detail of the caution", Source: "source of the caution", Formula: "Buns", Place: at}},
+		Formulas:  []finding.Formula{{Name: "Buns", Place: at}, {Name: "Clear buns", Place: at}},
+		Problems:  source.Problems{{Place: broken, Text: "text of the broken file"}, {Text: "nowhere.hcl: text of the missing file"}},
+		Unchecked: []finding.Unchecked{{Pack: "pack-left-out", Place: by}},
+		Loosened:  []finding.Loosened{{Rule: "loosened-rule", Pack: "p", What: "limit a", From: "1 h", To: "2 h", Because: "because of the loosened", Place: by}},
+		Notices:   []string{"text of the notice"},
+		Findings:  []*finding.Finding{found("flagged-rule", finding.Flagged, false), found("unsure-rule", finding.Unsure, false), found("aside-rule", finding.Waived, true)},
+		Totals:    finding.Totals{Formulas: 1201, Rules: 1202, Stop: 1203, Risk: 1204, Note: 1205, Unsure: 1206, Waived: 1207, Backlog: 1208, Unread: 1209},
+	}
+	run.Findings[1].Text = "unsure-rule cannot be answered: reason of unsure-rule"
+	return run
+}
+
+// parts are the parts of a run, each with what every report says of it.
+var parts = map[string][]string{
+	"caution":    {"text of the caution.", "detail of the caution"},
+	"unread":     {"broken.hcl", "text of the broken file", "nowhere.hcl: text of the missing file"},
+	"set aside":  {"text of aside-rule", "because of aside-rule", "house.hcl"},
+	"unchecked":  {"pack-left-out", "house.hcl"},
+	"loosened":   {"loosened-rule", "limit a", "1 h", "2 h", "because of the loosened", "house.hcl"},
+	"finding":    {"text of flagged-rule", "flagged-rule", "unsure-rule", "eason of unsure-rule", "buns.hcl"},
+	"notice":     {"text of the notice"},
+	"the totals": {"1201", "1202", "1203", "1204", "1205", "1206", "1207", "1208", "1209"},
+}
+
+// read gives a report as its reader has it: long lines of text joined, texts of JSON decoded.
+func read(t *testing.T, printed string) string {
+	t.Helper()
+	if strings.HasPrefix(printed, "{") {
+		var v any
+		if err := json.Unmarshal([]byte(printed), &v); err != nil {
+			t.Fatal(err)
+		}
+		return fmt.Sprint(v)
+	}
+	return strings.NewReplacer(`\-`, "-", `\_`, "_").Replace(strings.Join(strings.Fields(printed), " "))
+}
+
+func inFormat(t *testing.T, f Format, run *finding.Run) string {
+	t.Helper()
+	var out bytes.Buffer
+	if err := Write(&out, f, run, Options{}); err != nil {
+		t.Fatal(err)
+	}
+	return out.String()
+}
+
+// Every format prints every part of a run, and the cautions before all else that it says of the
+// formulas. A format that is added stands in this test by its row in Formats.
+func TestEveryFormatPrintsEveryPart(t *testing.T) {
+	for _, f := range Formats {
+		t.Run(f.Name, func(t *testing.T) {
+			text := read(t, inFormat(t, f, marked()))
+			for part, marks := range parts {
+				for _, mark := range marks {
+					if !strings.Contains(text, mark) {
+						t.Errorf("%s: no %q in\n%s", part, mark, text)
+					}
+				}
+			}
+			printed := inFormat(t, f, marked())
+			caution := strings.Index(printed, "text of the caution")
+			for _, mark := range []string{"text of flagged-rule", "because of aside-rule", "because of the loosened", "text of the broken file"} {
+				if i := strings.Index(printed, mark); i < caution {
+					t.Errorf("%q stands before the caution", mark)
+				}
+			}
+		})
+	}
+}
+
+// A report that does not hold one part of a run is the same as without that part: so each part is
+// taken out of the run, and every format must show that.
+func TestEveryFormatDependsOnEveryPart(t *testing.T) {
+	without := map[string]func(*finding.Run){
+		"Version":  nil, // text, lines and Markdown are read beside the program
+		"Formulas": nil, // the totals count them
+		"Cards":    nil, // only SARIF describes rules
+		"House":    nil, // only text names the flag
+
+		"Cautions":  func(r *finding.Run) { r.Cautions = nil },
+		"Findings":  func(r *finding.Run) { r.Findings = r.Findings[1:] },
+		"Problems":  func(r *finding.Run) { r.Problems = nil },
+		"Loosened":  func(r *finding.Run) { r.Loosened = nil },
+		"Unchecked": func(r *finding.Run) { r.Unchecked = nil },
+		"Notices":   func(r *finding.Run) { r.Notices = nil },
+		"Totals":    func(r *finding.Run) { r.Totals.Unread = 0 },
+	}
+	for i := range reflect.TypeFor[finding.Run]().NumField() {
+		name := reflect.TypeFor[finding.Run]().Field(i).Name
+		take, known := without[name]
+		if !known {
+			t.Errorf("finding.Run has a part %s, and this test does not say who prints it", name)
+		}
+		if take == nil {
+			continue
+		}
+		for _, f := range Formats {
+			run := marked()
+			take(run)
+			if inFormat(t, f, run) == inFormat(t, f, marked()) {
+				t.Errorf("%s prints the same with and without %s", f.Name, name)
+			}
+		}
+	}
+}
+
+// The pages of mend and compare begin with the prelude, whole; those of facts with the number of
+// cautions.
+func TestPagesBeginWithThePrelude(t *testing.T) {
+	run := marked()
+	row := []finding.FactRow{{Formula: "Buns", Subject: "dough", Figure: finding.Figure{Name: "mass_g", Shown: "1 g"}}}
+	pages := map[string]func(out *bytes.Buffer) error{
+		"mend": func(out *bytes.Buffer) error {
+			return Mend(out, run, []finding.Mending{{Formula: "THE BODY"}}, Options{})
+		},
+		"compare": func(out *bytes.Buffer) error {
+			return Compare(out, run, []finding.Comparison{{A: "THE BODY", B: "THE BODY"}}, Sides{}, Options{})
+		},
+	}
+	for name, page := range pages {
+		var out bytes.Buffer
+		if err := page(&out); err != nil {
+			t.Fatal(err)
+		}
+		before, _, ok := strings.Cut(read(t, out.String()), "THE BODY")
+		if !ok {
+			t.Fatalf("%s has no body: %s", name, out.String())
+		}
+		for _, part := range []string{"caution", "unread", "set aside", "unchecked", "loosened"} {
+			for _, mark := range parts[part] {
+				if !strings.Contains(before, mark) {
+					t.Errorf("%s: %s: no %q before the body in\n%s", name, part, mark, out.String())
+				}
+			}
+		}
+	}
+	for name, page := range map[string]func(out *bytes.Buffer) error{
+		"facts": func(out *bytes.Buffer) error { return FactsText(out, run, row, false) },
+		"history": func(out *bytes.Buffer) error {
+			return History(out, run, []finding.HistoryRow{{Formula: "Buns", Part: "dough"}})
+		},
+	} {
+		var out bytes.Buffer
+		if err := page(&out); err != nil || !strings.HasPrefix(out.String(), "1 caution for these formulas; forebake check prints them.\n\n") {
+			t.Errorf("%s: %v, %s", name, err, out.String())
+		}
+	}
+	var out bytes.Buffer
+	if err := FactsJSON(&out, run, row); err != nil || !strings.Contains(read(t, out.String()), "text of the caution. detail of the caution") {
+		t.Errorf("facts as JSON: %v, %s", err, out.String())
+	}
+}
+
+// Names are found, and stand in order; no two formats share one.
+func TestFormatNames(t *testing.T) {
+	for i, f := range Formats {
+		if found, ok := FormatNamed(f.Name); !ok || found.Name != f.Name || f.Suffix == "" {
+			t.Errorf("%q is found as %q, %v; its files end in %q", f.Name, found.Name, ok, f.Suffix)
+		}
+		if i > 0 && Formats[i-1].Name >= f.Name {
+			t.Errorf("%s stands after %s", f.Name, Formats[i-1].Name)
+		}
+	}
+	if _, ok := FormatNamed("txt"); ok {
+		t.Error("a format that is none is found")
+	}
+}

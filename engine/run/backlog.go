@@ -1,0 +1,71 @@
+package run
+
+import (
+	"errors"
+	"fmt"
+	"io/fs"
+	"path/filepath"
+	"slices"
+
+	"forebake/engine/backlog"
+	"forebake/engine/finding"
+	"forebake/engine/source"
+)
+
+var backlogFile = source.Kind{Name: "a backlog", Limit: backlog.MaxBytes}
+
+// ReadBacklog reads a list of findings that stood when the rules were taken on.
+func ReadBacklog(path string, texts source.Texts) (*backlog.List, source.Problems) {
+	text, err := texts.Read(path, backlogFile)
+	switch {
+	case errors.Is(err, fs.ErrNotExist):
+		return nil, source.Problems{{Text: fmt.Sprintf("%s: no such file; forebake check "+
+			"--write-backlog %s makes it", path, path)}}
+	case err != nil:
+		return nil, source.Problems{{Text: fmt.Sprintf("%s: %s", path, err)}}
+	}
+	return backlog.Read(source.New(filepath.ToSlash(path), text))
+}
+
+// cover takes the findings that a backlog covers out of the result. A notice names each finding
+// that was cleared since.
+func (r *Result) cover(list *backlog.List) {
+	names := make([]string, len(r.Formulas))
+	for i, f := range r.Formulas {
+		names[i] = f.Name
+	}
+	left, covered, cleared := list.Cover(r.Findings, names)
+	r.Findings, r.cleared = left, cleared
+	r.Totals.Backlog = len(covered)
+	gone := map[*finding.Finding]bool{}
+	for _, f := range covered {
+		gone[f] = true
+	}
+	for i := range r.Files {
+		list := &r.Files[i].Findings
+		*list = slices.DeleteFunc(*list, func(f *finding.Finding) bool { return gone[f] })
+	}
+	for _, e := range cleared {
+		times := ""
+		if e.Times > 1 {
+			times = fmt.Sprintf(", %d times", e.Times)
+		}
+		r.Notices = append(r.Notices,
+			fmt.Sprintf("%s: cleared: %s on %s of %q%s; --write-backlog takes it off the list",
+				e.Place, e.Rule, e.Subject, e.Formula, times))
+	}
+}
+
+// NewBacklog is the list of what a run found, as a file; of a run with a backlog, what is left of
+// that one. skipped counts the findings of food safety, which no list takes. A list too long to be
+// read again is an error.
+func (r *Result) NewBacklog(today string) (text []byte, entries, skipped int, err error) {
+	var list *backlog.List
+	if r.backlog != nil {
+		list = r.backlog.Less(r.cleared)
+	} else {
+		list, skipped = backlog.Of(r.Findings, today)
+	}
+	text = list.Text()
+	return text, len(list.Entries), skipped, backlog.Fits(text)
+}

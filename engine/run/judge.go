@@ -1,0 +1,163 @@
+package run
+
+import (
+	"cmp"
+	"fmt"
+	"slices"
+	"time"
+
+	"forebake/engine/facts"
+	"forebake/engine/finding"
+	"forebake/engine/formula"
+	"forebake/engine/rule"
+	"forebake/engine/source"
+)
+
+// File is what one input gave.
+type File struct {
+	Input    Input
+	House    *Loaded // nil where the house could not be used
+	Formulas []finding.Formula
+	Findings []*finding.Finding // of its formulas, in the order of the rules
+
+	// Text and Models are what was read, where Options.Keep asks for it.
+	Text   *source.File
+	Models []*formula.Formula
+
+	cautions []*finding.Caution
+	problems source.Problems // that are in the file itself
+	house    source.Problems // that are in its house
+	skipped  bool            // found in a folder, and no formula file
+}
+
+// Problems are the reasons why the file could not be judged.
+func (f *File) Problems() source.Problems { return slices.Concat(f.problems, f.house) }
+
+// judged reports whether the formulas of a file were judged.
+func (f *File) judged() bool { return len(f.Formulas) > 0 }
+
+// worker takes files through a run, one after the other, with one sheet and one judge.
+type worker struct {
+	houses *Houses
+	keep   bool
+	sheet  facts.Sheet
+	judge  *rule.Judge
+	clock  *clock // nil for a run that is not timed
+}
+
+// file opens, reads and judges one input.
+func (w *worker) file(in Input) File {
+	out := File{Input: in}
+	if in.Fault != "" {
+		out.problems = source.Problems{{Text: in.Fault}}
+		return out
+	}
+	d := w.houses.open(&in)
+	if out.skipped = d.skipped; d.skipped {
+		return out
+	}
+	out.problems = d.problems
+	out.House, out.house = w.houses.Load(in.Dir)
+	if len(out.problems)+len(out.house) > 0 {
+		return out
+	}
+	list, problems := formulasOf(d.file, d.body, out.House.House.FormulaOptions())
+	if out.problems = problems; len(problems) > 0 {
+		return out
+	}
+	if w.keep {
+		out.Text, out.Models = d.file, list
+	}
+	for _, f := range list {
+		w.formula(f, &out)
+	}
+	if len(out.Findings) > rule.MaxFindings {
+		return File{Input: in, House: out.House, problems: source.Problems{{Place: list[0].Place,
+			Text: fmt.Sprintf("more than %d findings in one file; give its formulas files of "+
+				"their own, or see with check --timing which rule looks at so much", rule.MaxFindings)}}}
+	}
+	return out
+}
+
+// formula judges one formula by every rule and caution of its house.
+func (w *worker) formula(f *formula.Formula, out *File) {
+	out.Formulas = append(out.Formulas, finding.Formula{Name: f.Name, Place: f.Place})
+	w.sheet.Reset(f, out.House.House.Kitchen)
+	w.judge.Open(&w.sheet)
+	w.clock.start()
+	for _, r := range out.House.Rules.Rules {
+		out.Findings = w.judge.Findings(r, out.Findings)
+		w.clock.rule(r, f)
+	}
+	for _, c := range out.House.Rules.Cautions {
+		if shown := w.judge.Cautions(c); shown != nil {
+			out.cautions = append(out.cautions, shown)
+		}
+	}
+	w.clock.charge(cautionsTimed, 1)
+}
+
+// clock measures the time of each rule. A nil clock measures nothing and reads no time.
+//
+// A figure is computed for the first rule that asks for it, so that rule is charged with it. Rules
+// run in order of name.
+type clock struct {
+	times map[string]*finding.RuleTime
+	since time.Time
+}
+
+// cautionsTimed is the row of all cautions together.
+const cautionsTimed = "cautions"
+
+func (c *clock) start() {
+	if c != nil {
+		c.since = time.Now()
+	}
+}
+
+func (c *clock) rule(r *rule.Rule, f *formula.Formula) {
+	if c != nil {
+		c.charge(r.ID, rule.Subjects(r, f))
+	}
+}
+
+// charge adds the time since the last call, or since start, to a row.
+func (c *clock) charge(name string, subjects int) {
+	if c == nil {
+		return
+	}
+	t := c.times[name]
+	if t == nil {
+		t = &finding.RuleTime{Rule: name}
+		c.times[name] = t
+	}
+	now := time.Now()
+	t.Spent += now.Sub(c.since)
+	t.Subjects += subjects
+	c.since = now
+}
+
+// timesOf adds up the clocks of the workers, the longest first.
+func timesOf(workers []*worker) []finding.RuleTime {
+	sum := map[string]*finding.RuleTime{}
+	for _, w := range workers {
+		if w.clock == nil {
+			continue
+		}
+		for name, t := range w.clock.times {
+			if sum[name] == nil {
+				sum[name] = &finding.RuleTime{Rule: name}
+			}
+			sum[name].Subjects += t.Subjects
+			sum[name].Spent += t.Spent
+		}
+	}
+	var out []finding.RuleTime
+	for _, t := range sum {
+		out = append(out, *t)
+	}
+	slices.SortFunc(out, func(a, b finding.RuleTime) int {
+		return cmp.Or(cmp.Compare(b.Spent, a.Spent), cmp.Compare(a.Rule, b.Rule))
+	})
+	return out
+}

@@ -1,0 +1,152 @@
+package run
+
+import (
+	"errors"
+	"fmt"
+	"slices"
+	"strings"
+
+	"github.com/hashicorp/hcl/v2/hclsyntax"
+
+	"forebake/engine/formula"
+	"forebake/engine/reading"
+	"forebake/engine/source"
+)
+
+// owner is the kind of file that a block belongs in.
+type owner uint8
+
+const (
+	ofFormulas owner = iota
+	ofRules
+	ofBacklog
+	ofHouse
+	inHouse // inside the house block of a house file
+)
+
+// owners gives the owner of every type of block that a formula file may not have.
+var owners = map[string]owner{
+	"rule": ofRules, "caution": ofRules, "trial": ofRules, "figure": ofRules,
+	"house": ofHouse, "backlog": ofBacklog,
+	"set": inHouse, "waive": inHouse, "kitchen": inHouse, "tin": inHouse, "ingredient": inHouse,
+}
+
+// misplaced says, by the owner of a block, where the block belongs; %s is its type.
+var misplaced = map[owner]string{
+	ofRules: "this file holds rules, not formulas; name it under packs in house.hcl, and run " +
+		"forebake trial",
+	ofBacklog: "this is a backlog, not a formula; give it to a check with --backlog",
+	ofHouse: "this is a house file, not a formula; it is found by itself when a formula beside " +
+		"or below it is checked",
+	inHouse: "%s is a block of the house file: write it in house.hcl, inside house \"our " +
+		"kitchen\" { ... }",
+}
+
+// document is one input as it was opened: its text with its syntax tree.
+type document struct {
+	file     *source.File
+	body     *hclsyntax.Body
+	problems source.Problems
+	skipped  bool // found in a folder, and no formula file
+}
+
+// open opens one input, once, and parses it.
+func (h *Houses) open(in *Input) document {
+	file, err := h.text(in)
+	if err != nil {
+		return document{problems: source.Problems{{Text: fmt.Sprintf("%s: %s", in.Name, err)}}}
+	}
+	if in.Found && Judges(file) {
+		return document{skipped: true}
+	}
+	d := document{file: file}
+	d.body, d.problems = source.Parse(file)
+	if len(d.problems) == 0 && in.Path != "" && holdsFormulas(d.body) {
+		h.forget(in.Path)
+	}
+	return d
+}
+
+// text reads the text of an input. A file that was found in a folder may be as large as a file of
+// rules until its blocks show that it is none.
+func (h *Houses) text(in *Input) (*source.File, error) {
+	if in.Path == "" {
+		return source.New(in.Name, in.Text), nil
+	}
+	kind := formulaFile
+	if in.Found {
+		kind.Limit = source.MaxLimitBytes
+	}
+	text, err := h.read(in.Path, kind)
+	var large *source.TooLarge
+	switch {
+	case errors.As(err, &large):
+		return nil, &source.TooLarge{Size: large.Size, Kind: formulaFile}
+	case err != nil:
+		return nil, err
+	}
+	file := source.New(in.Name, text)
+	if len(text) > formulaFile.Limit {
+		file.Limit = kind.Limit
+		if !Judges(file) {
+			return nil, &source.TooLarge{Size: len(text), Kind: formulaFile}
+		}
+	}
+	return file, nil
+}
+
+func holdsFormulas(body *hclsyntax.Body) bool {
+	isFormula := func(b *hclsyntax.Block) bool { return b.Type == "formula" }
+	return slices.ContainsFunc(body.Blocks, isFormula)
+}
+
+// Judges reports whether a file holds something that formulas are judged by (rules, a house, a
+// backlog) and no formula. It is false for a broken file, so that its fault is shown.
+func Judges(file *source.File) bool {
+	blocks, sure := source.Blocks(file)
+	if !sure {
+		return false
+	}
+	judges := false
+	for _, b := range blocks {
+		if b.Type == "formula" {
+			return false
+		}
+		o := owners[b.Type]
+		judges = judges || o == ofRules || o == ofHouse || o == ofBacklog
+	}
+	return judges
+}
+
+// formulasOf reads the formulas of a file. They are usable only when there are no problems.
+func formulasOf(f *source.File, body *hclsyntax.Body, o formula.Options) (
+	[]*formula.Formula, source.Problems) {
+	r := &reading.Reader{File: f}
+	for _, b := range body.Blocks {
+		if o := owners[b.Type]; o != ofFormulas {
+			r.Fault(r.Place(b.TypeRange), "%s", strings.Replace(misplaced[o], "%s", b.Type, 1))
+			return nil, r.Problems
+		}
+	}
+	r.Known(body, "a formula file", nil, []string{"formula"})
+	var out []*formula.Formula
+	for _, b := range body.Blocks {
+		if b.Type != "formula" {
+			continue
+		}
+		one := formula.Read(r, b, o)
+		for _, other := range out {
+			if other.Name == one.Name {
+				r.Fault(one.Place,
+					"two formulas are named %q; the other is at line %d; give one of them "+
+						"another name",
+					source.Safe(one.Name), other.Place.Line())
+			}
+		}
+		out = append(out, one)
+	}
+	if len(out) == 0 && len(r.Problems) == 0 {
+		r.Fault(source.Place{File: f}, "no formula in this file: write formula \"name\" { ... }")
+	}
+	return out, r.Problems.Sort()
+}

@@ -1,0 +1,234 @@
+// Package run takes formula files through one run: it opens and reads each file once, judges its
+// formulas by the rules of its house, sets aside what the house waives, takes out what a backlog
+// covers, and counts the rest.
+//
+// Every verb that needs an answer about a formula goes through Do: check, compare, facts, and the
+// first and the last check of mend. So all of them answer alike. No other package but mend's search
+// calls the judge.
+package run
+
+import (
+	"runtime"
+	"slices"
+	"sort"
+	"strings"
+	"sync"
+	"sync/atomic"
+	"time"
+
+	"forebake/engine/backlog"
+	"forebake/engine/finding"
+	"forebake/engine/rule"
+	"forebake/engine/source"
+)
+
+// Options are what a run is asked for.
+type Options struct {
+	Workers int           // files at once; 0 for as many as there are processors
+	Today   time.Time     // the day that waivers are held against
+	Timed   bool          // measure the time of each rule
+	Keep    bool          // keep the texts and the formulas that were read
+	Backlog *backlog.List // findings that do not count; nil for none
+}
+
+// Result is what a run found.
+type Result struct {
+	finding.Run
+	Files []File             // in the order of the inputs
+	Times []finding.RuleTime // the longest first; nil unless asked for
+
+	failAt  map[string]finding.Level // by formula file and house file
+	houses  []*Loaded                // in order of the files
+	backlog *backlog.List
+	cleared []backlog.Entry // from the backlog
+}
+
+// Do runs over the inputs. The result is the same at any number of workers and in any order of the
+// inputs.
+func Do(h *Houses, inputs []Input, o Options) *Result {
+	order := make([]int, len(inputs))
+	for i := range order {
+		order[i] = i
+	}
+	slices.SortStableFunc(order, func(a, b int) int {
+		return strings.Compare(inputs[a].Name, inputs[b].Name)
+	})
+
+	res := &Result{Files: make([]File, len(inputs)), failAt: map[string]finding.Level{},
+		backlog: o.Backlog}
+	crew := make([]*worker, Crew(o.Workers, len(inputs)))
+	for k := range crew {
+		crew[k] = &worker{houses: h, keep: o.Keep, judge: rule.NewJudge()}
+		if o.Timed {
+			crew[k].clock = &clock{times: map[string]*finding.RuleTime{}}
+		}
+	}
+	Each(len(inputs), len(crew), func(k, i int) {
+		res.Files[order[i]] = crew[k].file(inputs[order[i]])
+	})
+	res.Times = timesOf(crew)
+	for _, i := range order {
+		res.add(&res.Files[i])
+	}
+	for _, folder := range emptyFolders(res.Files) {
+		res.Totals.Unread++
+		res.Problems = append(res.Problems, source.Problem{Text: folder + noFormulas})
+	}
+	res.Problems = res.Problems.Sort()
+	res.waive(order, o.Today)
+	res.Cards = res.cards
+	finding.Sort(res.Findings)
+	if o.Backlog != nil {
+		res.cover(o.Backlog)
+	}
+	for _, f := range res.Findings {
+		res.Totals.Count(f)
+	}
+	return res
+}
+
+// add adds what one file gave.
+func (r *Result) add(f *File) {
+	r.Problems = append(r.Problems, f.problems...)
+	if f.skipped {
+		return
+	}
+	if !f.judged() {
+		r.Totals.Unread++
+	}
+	r.Findings = append(r.Findings, f.Findings...)
+	r.Cautions = append(r.Cautions, f.cautions...)
+	r.Formulas = append(r.Formulas, f.Formulas...)
+	r.Totals.Formulas = len(r.Formulas)
+	if f.House == nil {
+		r.Problems = append(r.Problems, f.house...)
+		return
+	}
+	r.failAt[f.Input.Name] = f.House.House.FailAt
+	r.Totals.Rules = max(r.Totals.Rules, len(f.House.Rules.Rules))
+	if !slices.Contains(r.houses, f.House) {
+		r.houses = append(r.houses, f.House)
+		r.Notices = append(r.Notices, f.House.Rules.Notices...)
+		sort.Strings(r.Notices)
+	}
+}
+
+// waive adds what the houses say: what they set aside, what is wrong with that, and what they make
+// less strict. It comes after the workers, so that the result does not depend on their number.
+func (r *Result) waive(order []int, today time.Time) {
+	if today.IsZero() {
+		today = time.Now()
+	}
+	var houses []*Loaded
+	for _, l := range r.houses {
+		if l.House.File != nil {
+			houses = append(houses, l)
+		}
+	}
+	slices.SortFunc(houses, func(a, b *Loaded) int {
+		return strings.Compare(a.House.File.Name, b.House.File.Name)
+	})
+	for _, l := range houses {
+		r.Loosened = append(r.Loosened, l.Rules.Loosened...)
+		r.Unchecked = append(r.Unchecked, l.Unchecked...)
+		r.failAt[l.House.File.Name] = l.House.FailAt
+		if len(l.Rules.Waivers) == 0 {
+			continue
+		}
+		seen := rule.Seen{Today: today}
+		var list []*finding.Finding
+		for _, i := range order {
+			f := &r.Files[i]
+			if f.House != l {
+				continue
+			}
+			seen.Folder = seen.Folder || len(f.Input.Folders) > 0
+			seen.Broken = seen.Broken || !f.judged()
+			list = append(list, f.Findings...)
+			for _, one := range f.Formulas {
+				seen.Formulas = append(seen.Formulas, one.Name)
+			}
+		}
+		r.Findings = append(r.Findings, l.Rules.Waive(list, seen)...)
+	}
+	for _, l := range houses { // a waiver may stand in a file that the house includes
+		for _, f := range l.House.Like {
+			if _, has := r.failAt[f.Name]; !has {
+				r.failAt[f.Name] = l.House.FailAt
+			}
+		}
+	}
+}
+
+// cards gives the cards of the rules in force in the houses of a run, in order of name. Where two
+// houses have one rule, the card is that of the house whose files come first.
+func (r *Result) cards() []finding.Card {
+	var out []finding.Card
+	seen := map[string]bool{}
+	for _, l := range r.houses {
+		for _, one := range l.Rules.Rules {
+			if !seen[one.ID] {
+				seen[one.ID] = true
+				out = append(out, l.Rules.Card(one))
+			}
+		}
+	}
+	finding.SortCards(out)
+	return out
+}
+
+// HouseFiles lists the house files of a run, in order of its files.
+func (r *Result) HouseFiles() []string {
+	var out []string
+	for _, l := range r.houses {
+		if l.House.File != nil {
+			out = append(out, l.House.File.Name)
+		}
+	}
+	return out
+}
+
+// Failed reports whether a flagged finding stands at or above the failing level: that of its house,
+// or override when it is not nil.
+func (r *Result) Failed(override *finding.Level) bool {
+	for _, f := range r.Findings {
+		if r.Fails(f, override) {
+			return true
+		}
+	}
+	return false
+}
+
+// Fails reports whether a finding fails the run.
+func (r *Result) Fails(f *finding.Finding, override *finding.Level) bool {
+	level := finding.Stop
+	if override != nil {
+		level = *override
+	} else if f.Place.File != nil {
+		level = r.failAt[f.Place.File.Name]
+	}
+	return f.At(level)
+}
+
+// Crew is the number of workers for n jobs: the number asked for, else one a processor.
+func Crew(workers, n int) int {
+	if workers <= 0 {
+		workers = runtime.GOMAXPROCS(0)
+	}
+	return min(workers, n)
+}
+
+// Each runs a job for every number below n on so many workers. The job is told which worker it is
+// on.
+func Each(n, workers int, job func(worker, i int)) {
+	var next atomic.Int64
+	var wait sync.WaitGroup
+	for k := range workers {
+		wait.Go(func() {
+			for i := int(next.Add(1)) - 1; i < n; i = int(next.Add(1)) - 1 {
+				job(k, i)
+			}
+		})
+	}
+	wait.Wait()
+}

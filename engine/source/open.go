@@ -1,0 +1,129 @@
+package source
+
+import (
+	"errors"
+	"fmt"
+	"io"
+	"io/fs"
+	"os"
+	"syscall"
+)
+
+// Kind is a kind of file: its name in messages, and the most bytes that one may have.
+type Kind struct {
+	Name  string // with its article: "a formula file"
+	Limit int
+}
+
+// Texts gives the texts of files by their paths. Everything that the program reads from a path
+// comes through it: from the disk (Disk), or from an editor that holds some files unsaved (Held).
+type Texts interface {
+	Read(path string, kind Kind) ([]byte, error)
+}
+
+// Disk reads files from the disk.
+type Disk struct{}
+
+// Read opens a regular file once and reads it.
+//
+// It fails for a pipe, a device or a folder before it opens one: opening a pipe can wait for ever,
+// and reading a device can end never. It fails for a file over the limit before it reads a byte.
+// An error does not name the path, because callers print it as the user wrote it.
+func (Disk) Read(path string, kind Kind) ([]byte, error) {
+	info, err := os.Stat(path)
+	if err != nil {
+		return nil, withoutPath(err)
+	}
+	if err := readable(info, kind); err != nil {
+		return nil, err
+	}
+	// The path may lead to a pipe by now: O_NONBLOCK keeps the opening from waiting for a writer.
+	f, err := os.OpenFile(path, os.O_RDONLY|syscall.O_NONBLOCK, 0)
+	if err != nil {
+		return nil, withoutPath(err)
+	}
+	defer f.Close()
+	if info, err = f.Stat(); err != nil {
+		return nil, withoutPath(err)
+	}
+	if err := readable(info, kind); err != nil {
+		return nil, err
+	}
+	return readUpTo(f, int(info.Size()), kind)
+}
+
+// readable gives the error for a file that is not regular or is over the limit.
+func readable(info fs.FileInfo, kind Kind) error {
+	switch mode := info.Mode(); {
+	case mode.IsDir():
+		return errors.New("is a folder")
+	case !mode.IsRegular():
+		return fmt.Errorf("is %s, and only regular files are read; copy its text into a file", special(mode))
+	case info.Size() > int64(kind.Limit):
+		return &TooLarge{int(info.Size()), kind}
+	}
+	return nil
+}
+
+// special names the kind of a file that is not regular.
+func special(mode fs.FileMode) string {
+	switch {
+	case mode&fs.ModeNamedPipe != 0:
+		return "a pipe"
+	case mode&fs.ModeSocket != 0:
+		return "a socket"
+	case mode&fs.ModeDevice != 0:
+		return "a device"
+	}
+	return "no regular file"
+}
+
+// TooLarge is the error for a file that is over the limit of its kind.
+type TooLarge struct {
+	Size int // bytes
+	Kind Kind
+}
+
+// Error says the size and the limit in KB.
+func (e *TooLarge) Error() string {
+	most := e.Kind.Limit >> 10
+	return fmt.Sprintf("%d KB is too large for %s; %d KB is the most", max(e.Size>>10, most+1), e.Kind.Name, most)
+}
+
+// readUpTo reads to the end, and fails for a file that has grown over the limit meanwhile.
+func readUpTo(r io.Reader, size int, kind Kind) ([]byte, error) {
+	text := make([]byte, 0, min(size, kind.Limit)+1) // one more, so that the end shows without growing
+	for {
+		if len(text) == cap(text) {
+			text = append(text, 0)[:len(text)]
+		}
+		n, err := r.Read(text[len(text):cap(text)])
+		text = text[:len(text)+n]
+		switch {
+		case len(text) > kind.Limit:
+			return nil, &TooLarge{len(text), kind}
+		case err == io.EOF:
+			return text, nil
+		case err != nil:
+			return nil, withoutPath(err)
+		}
+	}
+}
+
+// Held gives some texts from memory and all others from Below.
+type Held struct {
+	Texts map[string][]byte // by path
+	Below Texts
+}
+
+// Read gives the held text of a path, else the text from below.
+func (h Held) Read(path string, kind Kind) ([]byte, error) {
+	text, has := h.Texts[path]
+	switch {
+	case !has:
+		return h.Below.Read(path, kind)
+	case len(text) > kind.Limit:
+		return nil, &TooLarge{len(text), kind}
+	}
+	return text, nil
+}
