@@ -1,0 +1,169 @@
+package mend
+
+import (
+	"errors"
+	"fmt"
+	"math"
+	"slices"
+
+	"github.com/hashicorp/hcl/v2/hclsyntax"
+
+	"forebake/engine/finding"
+	"forebake/engine/formula"
+	"forebake/engine/mend/levers"
+	"forebake/engine/reading"
+	"forebake/engine/rule"
+	"forebake/engine/source"
+
+	"forebake/engine/facts"
+)
+
+// version is one text of the formula with what was read from it.
+type version struct {
+	text    []byte
+	file    *source.File
+	body    *hclsyntax.Body
+	formula *formula.Formula
+	draft   bool // some amounts are still open
+
+	answers map[question]finding.Answer // that are not clear; nil until all rules were judged
+	excess  map[question]float64        // how far each of them is from clear
+}
+
+// read reads a text.
+func (m *Mender) read(text []byte) (*version, error) {
+	m.Reads++
+	v := &version{text: text, file: source.New(m.name, text)}
+	var problems source.Problems
+	if v.body, problems = source.Parse(v.file); len(problems) > 0 {
+		return nil, problems
+	}
+	n := 0
+	for _, b := range v.body.Blocks {
+		if b.Type != "formula" {
+			continue
+		}
+		if n == m.index {
+			r := &reading.Reader{File: v.file}
+			v.formula = formula.Read(r, b, m.Options)
+			v.draft = isDraft(v.formula)
+			return v, r.Problems.Err()
+		}
+		n++
+	}
+	return nil, errors.New("the formula is not there")
+}
+
+// isDraft reports whether an amount of the formula is still open.
+func isDraft(f *formula.Formula) bool {
+	for _, p := range f.Parts {
+		if slices.ContainsFunc(p.Ingredients, func(in *formula.Ingredient) bool { return in.Amount.Open }) {
+			return true
+		}
+	}
+	return false
+}
+
+// change sets a lever on a version and reads the result.
+func (m *Mender) change(v *version, l *levers.Lever, to levers.Setting) (*version, []source.Edit, error) {
+	c := formula.ChangerOf(v.file, v.body)
+	edits, err := l.Kind.Edit(l, &levers.Text{Changer: c, Formula: v.formula}, to)
+	if err != nil {
+		return nil, nil, err
+	}
+	text, err := source.Apply(v.text, edits)
+	if err != nil {
+		return nil, nil, err
+	}
+	next, err := m.read(text)
+	return next, edits, err
+}
+
+// prove gives an error unless an edit changed as many values as its lever may, and set the lever's
+// value to the one wanted.
+func prove(l *levers.Lever, before, after *formula.Formula, to levers.Setting) error {
+	names := formula.Differ(before, after)
+	if len(names) == 0 {
+		return errors.New("the edit would change nothing")
+	}
+	if l.Kind.Traits().Extent != levers.OneValue {
+		return nil
+	}
+	if len(names) > 1 {
+		slices.Sort(names)
+		return fmt.Errorf("the edit would change %d values (%q) and not one", len(names), names)
+	}
+	got := l.Kind.Value(l, after)
+	if got.Word != to.Word || to.Word == "" && math.Abs(got.Number-to.Number) > 1e-6*max(1, math.Abs(to.Number)) {
+		return fmt.Errorf("the edit would set %v and not %v", got, to)
+	}
+	return nil
+}
+
+// open loads a version into the sheet and the judge.
+func (m *Mender) open(v *version) {
+	if m.judge == nil {
+		m.judge = rule.NewJudge()
+	}
+	if m.on != v {
+		m.sheet.Reset(v.formula, m.Kitchen)
+		m.judge.Open(&m.sheet)
+		m.on = v
+	}
+}
+
+// judgeAll judges every rule on a version, once.
+func (m *Mender) judgeAll(v *version) {
+	if v.answers != nil {
+		return
+	}
+	m.open(v)
+	v.answers, v.excess = map[question]finding.Answer{}, map[question]float64{}
+	for _, r := range m.Rules {
+		waived := m.Waived != nil && m.Waived(r.ID, v.formula.Name)
+		if waived && !r.Safety {
+			continue
+		}
+		m.judge.Each(r, func(x facts.Subject, a finding.Answer) {
+			m.Judgements++
+			if a == finding.Clear {
+				return
+			}
+			if waived {
+				a = finding.Waived
+			}
+			q := questionOf(r, x)
+			v.answers[q], v.excess[q] = a, m.judge.Excess(r, x)
+		})
+	}
+}
+
+// ask judges one rule on one subject of a version.
+func (m *Mender) ask(v *version, q question) finding.Answer {
+	if v.answers != nil {
+		return v.answers[q]
+	}
+	m.open(v)
+	m.Judgements++
+	return m.judge.Answer(q.rule, q.subject(v.formula))
+}
+
+// excess says how far a rule is from clear on one subject of a version.
+func (m *Mender) excess(v *version, q question) float64 {
+	m.open(v)
+	return m.judge.Excess(q.rule, q.subject(v.formula))
+}
+
+// finding words a rule's answer on one subject of a version.
+func (m *Mender) finding(v *version, q question) *finding.Finding {
+	m.open(v)
+	return m.judge.Finding(q.rule, q.subject(v.formula))
+}
+
+// levers lists the levers that an adjust block means for a finding.
+func (m *Mender) levers(v *version, q question, a *rule.Adjust) []*levers.Lever {
+	return levers.Find(&levers.Query{
+		Name: a.Lever, Formula: v.formula, Subject: q.subject(v.formula), Kitchen: m.Kitchen,
+		Within: a.Within, Computed: a.To != nil,
+	})
+}
