@@ -34,6 +34,9 @@ type candidate struct {
 // harmless reports whether a candidate makes nothing worse.
 func (c *candidate) harmless() bool { return len(c.worsens) == 0 }
 
+// forBaker reports whether a candidate is a matter of taste.
+func (c *candidate) forBaker() bool { return c.lever.Kind.ForBaker(c.lever) }
+
 // chain gives the candidates that are set together, in order.
 func (c *candidate) chain() []*candidate {
 	if c.before == nil {
@@ -44,12 +47,29 @@ func (c *candidate) chain() []*candidate {
 
 // describe words a candidate for the version that it changes.
 func (c *candidate) describe(from *version) string {
-	return c.lever.Kind.Describe(&levers.Change{Lever: c.lever, From: from.formula, To: c.to, Edits: c.edits})
+	return describe(from, c.lever, c.to, c.edits)
+}
+
+// describe words a lever set to a value by edits of a version.
+func describe(from *version, l *levers.Lever, to levers.Setting, edits []source.Edit) string {
+	return l.Kind.Describe(&levers.Change{Lever: l, From: from.formula, To: to, Edits: edits})
 }
 
 // compare orders candidates: the harmless first, then by their answer, then by cost.
 func compare(a, b *candidate) int {
-	return cmp.Or(firstIf(a.harmless(), b.harmless()), cmp.Compare(rank(a.answer), rank(b.answer)), cmp.Compare(a.cost, b.cost))
+	return cmp.Or(
+		firstIf(a.harmless(), b.harmless()),
+		cmp.Compare(rank(a.answer), rank(b.answer)),
+		cmp.Compare(a.cost, b.cost),
+	)
+}
+
+// betterOf gives the better of two candidates, of which either may be nil; a where they are equal.
+func betterOf(a, b *candidate) *candidate {
+	if a == nil || b != nil && compare(b, a) < 0 {
+		return b
+	}
+	return a
 }
 
 // candidates lists what the levers of an adjust block can do for a finding: at most one candidate

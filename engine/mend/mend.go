@@ -43,6 +43,7 @@ type Mender struct {
 	judge *rule.Judge
 	on    *version // whose figures the sheet holds
 
+	kept     map[string]*version // by text
 	found    map[searched][]*candidate
 	disputes map[question][]question // findings that move one lever in opposite directions
 }
@@ -58,6 +59,7 @@ type searched struct {
 // begin reads and judges the formula as the baker wrote it.
 func (m *Mender) begin(name string, text []byte, index int) (*version, error) {
 	m.name, m.index, m.on = name, index, nil
+	m.kept = map[string]*version{}
 	m.found, m.disputes = map[searched][]*candidate{}, map[question][]question{}
 	v, err := m.read(text)
 	if err != nil {

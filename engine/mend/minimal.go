@@ -78,12 +78,17 @@ func (m *Mender) replayed(base *version, list []*change) *version {
 }
 
 // without gives a list of changes that lacks one.
-func without(list []*change, i int) []*change { return append(slices.Clone(list[:i]), list[i+1:]...) }
+func without(list []*change, i int) []*change {
+	return append(slices.Clone(list[:i]), list[i+1:]...)
+}
 
 // asGood reports whether a version answers no rule worse than another does.
 func asGood(v, other *version) bool {
 	for q, a := range v.answers {
-		if rank(a) > rank(other.answers[q]) || q.rule.Safety && v.excess[q] > other.excess[q]+excessMargin {
+		if rank(a) > rank(other.answers[q]) {
+			return false
+		}
+		if q.rule.Safety && v.excess[q] > other.excess[q]+excessMargin {
 			return false
 		}
 	}
@@ -191,5 +196,5 @@ func (m *Mender) noteDispute(base *version, q question, c *candidate, made *chan
 
 // describe words a change for the version in which the changes before it are made.
 func (c *change) describe(from *version) string {
-	return c.lever.Kind.Describe(&levers.Change{Lever: c.lever, From: from.formula, To: c.to, Edits: c.edits})
+	return describe(from, c.lever, c.to, c.edits)
 }

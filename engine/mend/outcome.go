@@ -11,7 +11,8 @@ import (
 // outcome words what was found: the lines that differ, each change, and each finding that is left.
 func (m *Mender) outcome(base, now *version, list []*change) *Outcome {
 	o := &Outcome{Text: now.text}
-	o.Mending = finding.Mending{Formula: base.formula.Name, File: base.file.Name, Line: base.formula.Place.Line()}
+	at := base.formula.Place
+	o.Mending = finding.Mending{Formula: base.formula.Name, File: base.file.Name, Line: at.Line()}
 	for _, d := range source.Compare(base.text, now.text) {
 		o.Mending.Lines = append(o.Mending.Lines, finding.ChangedLines(d))
 	}
@@ -106,7 +107,9 @@ func (m *Mender) moved(q question, before, after *version) []finding.BeforeAfter
 			continue
 		}
 		if is := b.Figures[i]; is.Shown != was.Shown {
-			out = append(out, finding.BeforeAfter{Label: was.Label, Subject: a.Subject, Before: withError(was), After: withError(is)})
+			out = append(out, finding.BeforeAfter{
+				Label: was.Label, Subject: a.Subject, Before: withError(was), After: withError(is),
+			})
 		}
 	}
 	return out
@@ -124,7 +127,9 @@ func withError(f *finding.Figure) string {
 func (m *Mender) tellLeft(o *Outcome, now *version, q question) {
 	f := m.finding(now, q)
 	o.After = append(o.After, f)
-	left := finding.Left{Rule: q.rule.ID, Subject: f.Subject, Level: q.rule.Level, Line: f.Place.Line()}
+	left := finding.Left{
+		Rule: q.rule.ID, Subject: f.Subject, Level: q.rule.Level, Line: f.Place.Line(),
+	}
 	if choice := m.choice(now, q); choice != nil {
 		o.Mending.Choices = append(o.Mending.Choices, *choice)
 		left.Why = "it is a matter of taste: see below"
@@ -140,13 +145,14 @@ func (m *Mender) choice(v *version, q question) *finding.Change {
 		return nil
 	}
 	c := m.best(v, q, true)
-	if c == nil || !c.lever.Kind.ForBaker(c.lever) {
+	if c == nil || !c.forBaker() {
 		return nil
 	}
 	return &finding.Change{
 		Mend: finding.Mend{Text: c.describe(v), Trust: c.trust},
 		Rules: []finding.Turned{{
-			Rule: q.rule.ID, Subject: m.finding(v, q).Subject, Level: q.rule.Level, Unsure: c.answer == finding.Unsure,
+			Rule: q.rule.ID, Subject: m.finding(v, q).Subject, Level: q.rule.Level,
+			Unsure: c.answer == finding.Unsure,
 		}},
 	}
 }

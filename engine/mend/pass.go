@@ -63,7 +63,8 @@ func (m *Mender) accept(now *version, q question) (*version, []*candidate) {
 		return best.next, best.chain()
 	}
 	for _, c := range m.harmful(now, q) {
-		if next, made := m.repaired(now, q, c); next != nil && (best == nil || next.answers[q] == finding.Clear) {
+		next, made := m.repaired(now, q, c)
+		if next != nil && (best == nil || next.answers[q] == finding.Clear) {
 			return next, made
 		}
 	}
@@ -83,7 +84,7 @@ func (m *Mender) best(v *version, q question, withTaste bool) *candidate {
 	var best *candidate
 	least := math.Inf(1)
 	weigh := func(c *candidate, order int) {
-		if c == nil || c.next == nil || !c.harmless() || c.lever.Kind.ForBaker(c.lever) && !withTaste {
+		if c == nil || c.next == nil || !c.harmless() || c.forBaker() && !withTaste {
 			return
 		}
 		if v.answers[q] == finding.Unsure && c.answer != finding.Clear && c.trust != computed {
@@ -148,7 +149,7 @@ const mostRepairs = 3
 // proof must be longer. It gives nil unless nothing is worse in the end. Harm to food safety is
 // never repaired.
 func (m *Mender) repaired(now *version, q question, c *candidate) (*version, []*candidate) {
-	if c.next == nil || c.lever.Kind.ForBaker(c.lever) && !m.Taste {
+	if c.next == nil || c.forBaker() && !m.Taste {
 		return nil, nil
 	}
 	v, made := c.next, c.chain()

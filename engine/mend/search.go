@@ -1,7 +1,6 @@
 package mend
 
 import (
-	"cmp"
 	"math"
 
 	"forebake/engine/finding"
@@ -12,7 +11,7 @@ import (
 // Bounds of one search, so that no rule can make it run away.
 const (
 	mostDoublings = 14
-	mostRising    = 4  // attempts in a row, each further from clear, after which a direction is given up
+	mostRising    = 4  // attempts in a row, each further from clear, before a direction is given up
 	scanPoints    = 12 // of an even scan between the bounds
 	mostBeyond    = 5  // values beyond a harmful one that are tried
 )
@@ -31,10 +30,9 @@ type search struct {
 
 // attempt is the lever at one value with the rule's answer.
 type attempt struct {
+	reply
 	next   *version
 	edits  []source.Edit
-	answer finding.Answer
-	excess float64
 	failed bool // the edit or the reading of its result
 }
 
@@ -54,9 +52,7 @@ func (s *search) at(n int) *attempt {
 		a.failed = true
 		return a
 	}
-	a.next, a.edits = next, edits
-	a.answer = s.m.ask(next, s.question)
-	a.excess = s.m.excess(next, s.question)
+	a.next, a.edits, a.reply = next, edits, s.m.ask(next, s.question)
 	return a
 }
 
@@ -172,7 +168,8 @@ func (s *search) nearest(goal finding.Answer) *candidate {
 		if c == nil {
 			continue
 		}
-		if best == nil || cmp.Or(firstIf(c.harmless(), best.harmless()), cmp.Compare(c.cost, best.cost)) < 0 {
+		if best == nil || c.harmless() && !best.harmless() ||
+			c.harmless() == best.harmless() && c.cost < best.cost {
 			best = c
 		}
 	}
@@ -203,7 +200,9 @@ func (s *search) nearestIn(direction int, goal finding.Answer) (int, bool) {
 
 // doubled tries steps at doubling distances until one meets the goal, and halves the last distance.
 // nearer reports whether the answer came nearer to clear anywhere.
-func (s *search) doubled(first, last, direction int, goal finding.Answer) (n int, found, nearer bool) {
+func (s *search) doubled(first, last, direction int, goal finding.Answer) (
+	_ int, found, nearer bool,
+) {
 	missed := first - direction
 	excess, rising := s.from.excess[s.question], 0
 	for i, distance := 0, 0; i < mostDoublings; i++ {

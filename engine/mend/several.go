@@ -34,11 +34,8 @@ func (m *Mender) pair(v *version, q question) *candidate {
 	all := m.pairable(v, q)
 	for i := range all {
 		for j := range all {
-			if i == j {
-				continue
-			}
-			if c := m.pairOf(v, q, all[i], all[j]); c != nil && (best == nil || compare(c, best) < 0) {
-				best = c
+			if i != j {
+				best = betterOf(best, m.pairOf(v, q, all[i], all[j]))
 			}
 		}
 	}
@@ -81,7 +78,8 @@ func (m *Mender) pairOf(v *version, q question, first, second choice) *candidate
 			continue
 		}
 		for point := 1; point <= pairPoints; point++ {
-			one := s.candidateAt(max(s.low, min(s.high, spread(start, last, point))), searchedFor)
+			n := max(s.low, min(s.high, spread(start, last, point)))
+			one := s.candidateAt(n, searchedFor)
 			if one == nil || one.answer == finding.Clear {
 				continue
 			}
@@ -94,9 +92,7 @@ func (m *Mender) pairOf(v *version, q question, first, second choice) *candidate
 			}
 			c.worsens = worsened(v, c.next, q.rule.Level)
 			c.before, c.cost = one, c.cost+one.cost
-			if best == nil || compare(c, best) < 0 {
-				best = c
-			}
+			best = betterOf(best, c)
 		}
 	}
 	return best

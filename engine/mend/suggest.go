@@ -55,10 +55,13 @@ func (m *Mender) mends(v *version, q question) []finding.Mend {
 		one.Text += ", and then the model cannot tell"
 		leaveUnsure = append(leaveUnsure, one)
 	}
-	if next, made := m.accept(v, q); !cleared && next != nil && next.answers[q] == finding.Clear {
+	if cleared {
+		return out
+	}
+	if next, made := m.accept(v, q); next != nil && next.answers[q] == finding.Clear {
 		return append(out, together(v, made))
 	}
-	if !cleared && len(leaveUnsure) > 0 {
+	if len(leaveUnsure) > 0 {
 		out = append(out, leaveUnsure[0])
 	}
 	return out

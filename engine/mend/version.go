@@ -3,19 +3,17 @@ package mend
 import (
 	"errors"
 	"fmt"
-	"math"
 	"slices"
 
 	"github.com/hashicorp/hcl/v2/hclsyntax"
 
+	"forebake/engine/facts"
 	"forebake/engine/finding"
 	"forebake/engine/formula"
 	"forebake/engine/mend/levers"
 	"forebake/engine/reading"
 	"forebake/engine/rule"
 	"forebake/engine/source"
-
-	"forebake/engine/facts"
 )
 
 // version is one text of the formula with what was read from it.
@@ -28,10 +26,37 @@ type version struct {
 
 	answers map[question]finding.Answer // that are not clear; nil until all rules were judged
 	excess  map[question]float64        // how far each of them is from clear
+	replies map[question]reply          // to questions that were asked alone
 }
 
-// read reads a text.
+// reply is the answer to one question, and how far it is from clear.
+type reply struct {
+	answer finding.Answer
+	excess float64
+}
+
+// mostKept bounds the versions that are kept for the case that another search comes to the same
+// text. A demo draft takes 1,200; a version takes some 100 KB.
+const mostKept = 512
+
+// read gives the version of a text, the kept one where the text was read before.
 func (m *Mender) read(text []byte) (*version, error) {
+	if v := m.kept[string(text)]; v != nil {
+		return v, nil
+	}
+	v, err := m.parse(text)
+	if err != nil {
+		return nil, err
+	}
+	if len(m.kept) == mostKept {
+		clear(m.kept)
+	}
+	m.kept[string(text)] = v
+	return v, nil
+}
+
+// parse reads a text that was not read before.
+func (m *Mender) parse(text []byte) (*version, error) {
 	m.Reads++
 	v := &version{text: text, file: source.New(m.name, text)}
 	var problems source.Problems
@@ -56,18 +81,18 @@ func (m *Mender) read(text []byte) (*version, error) {
 
 // isDraft reports whether an amount of the formula is still open.
 func isDraft(f *formula.Formula) bool {
-	for _, p := range f.Parts {
-		if slices.ContainsFunc(p.Ingredients, func(in *formula.Ingredient) bool { return in.Amount.Open }) {
-			return true
-		}
-	}
-	return false
+	open := func(in *formula.Ingredient) bool { return in.Amount.Open }
+	return slices.ContainsFunc(f.Parts, func(p *formula.Part) bool {
+		return slices.ContainsFunc(p.Ingredients, open)
+	})
 }
 
 // change sets a lever on a version and reads the result.
-func (m *Mender) change(v *version, l *levers.Lever, to levers.Setting) (*version, []source.Edit, error) {
-	c := formula.ChangerOf(v.file, v.body)
-	edits, err := l.Kind.Edit(l, &levers.Text{Changer: c, Formula: v.formula}, to)
+func (m *Mender) change(v *version, l *levers.Lever, to levers.Setting) (
+	*version, []source.Edit, error,
+) {
+	t := &levers.Text{Changer: formula.ChangerOf(v.file, v.body), Formula: v.formula}
+	edits, err := l.Kind.Edit(l, t, to)
 	if err != nil {
 		return nil, nil, err
 	}
@@ -83,18 +108,15 @@ func (m *Mender) change(v *version, l *levers.Lever, to levers.Setting) (*versio
 // value to the one wanted.
 func prove(l *levers.Lever, before, after *formula.Formula, to levers.Setting) error {
 	names := formula.Differ(before, after)
+	traits := l.Kind.Traits()
 	if len(names) == 0 {
 		return errors.New("the edit would change nothing")
 	}
-	if l.Kind.Traits().Extent != levers.OneValue {
-		return nil
-	}
-	if len(names) > 1 {
+	if len(names) > 1 && traits.Extent == levers.OneValue {
 		slices.Sort(names)
 		return fmt.Errorf("the edit would change %d values (%q) and not one", len(names), names)
 	}
-	got := l.Kind.Value(l, after)
-	if got.Word != to.Word || to.Word == "" && math.Abs(got.Number-to.Number) > 1e-6*max(1, math.Abs(to.Number)) {
+	if got := l.Kind.Value(l, after); traits.Basis == levers.Absolute && !got.Equals(to) {
 		return fmt.Errorf("the edit would set %v and not %v", got, to)
 	}
 	return nil
@@ -138,20 +160,25 @@ func (m *Mender) judgeAll(v *version) {
 	}
 }
 
-// ask judges one rule on one subject of a version.
-func (m *Mender) ask(v *version, q question) finding.Answer {
-	if v.answers != nil {
-		return v.answers[q]
+// ask judges one rule on one subject of a version, once.
+func (m *Mender) ask(v *version, q question) reply {
+	if r, known := v.replies[q]; known {
+		return r
 	}
 	m.open(v)
-	m.Judgements++
-	return m.judge.Answer(q.rule, q.subject(v.formula))
-}
-
-// excess says how far a rule is from clear on one subject of a version.
-func (m *Mender) excess(v *version, q question) float64 {
-	m.open(v)
-	return m.judge.Excess(q.rule, q.subject(v.formula))
+	x := q.subject(v.formula)
+	r := reply{excess: m.judge.Excess(q.rule, x)}
+	if v.answers != nil {
+		r.answer = v.answers[q]
+	} else {
+		m.Judgements++
+		r.answer = m.judge.Answer(q.rule, x)
+	}
+	if v.replies == nil {
+		v.replies = map[question]reply{}
+	}
+	v.replies[q] = r
+	return r
 }
 
 // finding words a rule's answer on one subject of a version.
