@@ -21,7 +21,9 @@ func (addition) Names() []string {
 	return classNames(func(c *class) bool { return c.missing.add != "" })
 }
 
-func (addition) Traits() Traits { return Traits{OneValue, Searched, Practice, Added, First} }
+func (addition) Traits() Traits {
+	return Traits{OneValue, Absolute, Searched, Practice, Added, First}
+}
 
 func (addition) Find(q *Query) []*Lever {
 	p, c := q.Subject.Part, classNamed(q.Name)
@@ -65,4 +67,6 @@ func (addition) Cost(*Lever, Setting) float64 { return costOfEntry }
 // ForBaker follows the class: thickening or raising is a decision, salt is not.
 func (addition) ForBaker(l *Lever) bool { return classNamed(l.Class).missing.taste }
 
-func (addition) Noun(l *Lever, f *formula.Formula) string { return l.Item + " in " + partName(l, f) }
+func (addition) Noun(l *Lever, f *formula.Formula) string {
+	return l.Item + " in " + partName(l, f)
+}

@@ -22,7 +22,9 @@ const ownName = "amount"
 // Names are "amount" and every class.
 func (amount) Names() []string { return append([]string{ownName}, classNames(everyClass)...) }
 
-func (amount) Traits() Traits { return Traits{OneValue, Searched, Practice, Written, First} }
+func (amount) Traits() Traits {
+	return Traits{OneValue, Absolute, Searched, Practice, Written, First}
+}
 
 // mostOfClass is how many ingredients of a class are tried, the heaviest first.
 const mostOfClass = 2

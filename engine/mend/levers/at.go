@@ -19,7 +19,9 @@ type stepAt struct {
 
 func (stepAt) Names() []string { return stepNames("at", takes("at")) }
 
-func (stepAt) Traits() Traits { return Traits{OneValue, Searched, Practice, Written, First} }
+func (stepAt) Traits() Traits {
+	return Traits{OneValue, Absolute, Searched, Practice, Written, First}
+}
 
 // Find leaves out steps at a named place, whose temperature is the kitchen's.
 func (stepAt) Find(q *Query) []*Lever {

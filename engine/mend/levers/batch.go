@@ -18,7 +18,9 @@ type batchSize struct {
 
 func (batchSize) Names() []string { return []string{"batch"} }
 
-func (batchSize) Traits() Traits { return Traits{SeveralValues, Searched, Practice, Written, First} }
+func (batchSize) Traits() Traits {
+	return Traits{SeveralValues, OfWritten, Searched, Practice, Written, First}
+}
 
 func (batchSize) Find(q *Query) []*Lever {
 	if p := q.Subject.Part; p != nil && p.Kind == formula.Dough {

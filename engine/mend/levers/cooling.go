@@ -20,7 +20,9 @@ type coolingStep struct {
 
 func (coolingStep) Names() []string { return []string{coolingVerb + ".time"} }
 
-func (coolingStep) Traits() Traits { return Traits{SeveralValues, Searched, Practice, Added, First} }
+func (coolingStep) Traits() Traits {
+	return Traits{SeveralValues, Absolute, Searched, Practice, Added, First}
+}
 
 // Find takes the part that a step puts on, where none of its steps cools it. The new step comes
 // after its last.
@@ -57,12 +59,14 @@ func (coolingStep) Edit(l *Lever, t *Text, to Setting) ([]source.Edit, error) {
 	if err != nil {
 		return nil, err
 	}
-	text := fmt.Sprintf("{ %s = \"%s min\", at = \"room\", as = \"tray %d mm\" }", coolingVerb, plain(to.Number), trayMM)
-	return one(t.AddStep(s, text))
+	return one(t.AddStep(s, fmt.Sprintf("{ %s = \"%s min\", at = \"room\", as = \"tray %d mm\" }",
+		coolingVerb, plain(to.Number), trayMM)))
 }
 
 func (coolingStep) Writes(l *Lever) []Field { return []Field{{NewStep, l.Part, anywhere}} }
 
 func (coolingStep) Cost(*Lever, Setting) float64 { return costOfEntry }
 
-func (coolingStep) Noun(l *Lever, f *formula.Formula) string { return "a cooling of " + partName(l, f) }
+func (coolingStep) Noun(l *Lever, f *formula.Formula) string {
+	return "a cooling of " + partName(l, f)
+}

@@ -19,11 +19,15 @@ type stepCore struct {
 
 func (stepCore) Names() []string { return stepNames("core", takes("core")) }
 
-func (stepCore) Traits() Traits { return Traits{OneValue, Searched, Wish, Written, First} }
+func (stepCore) Traits() Traits {
+	return Traits{OneValue, Absolute, Searched, Wish, Written, First}
+}
 
 // Find takes a step without a core only where the rule computes it.
 func (stepCore) Find(q *Query) []*Lever {
-	return onSteps(q, func(s *formula.Step) bool { return s.Core.Set || q.Computed })
+	return onSteps(q, func(s *formula.Step) bool {
+		return s.Core.Set || q.Computed && takes("core")(s.Verb)
+	})
 }
 
 func (stepCore) Grid(l *Lever, q *Query) Grid { return degreeGrid(l.written(q.Formula).Core) }

@@ -31,11 +31,12 @@ func degreesText(g formula.Given, high float64) string {
 	return g.Written(high-(g.Hi-g.Lo), high)
 }
 
-// degreeGrid gives the values of a step's temperature, in its own unit; in C where none is written.
+// degreeGrid gives the values of a step's temperature in its own unit, else in C.
 func degreeGrid(g formula.Given) Grid {
 	unit := "C"
 	if g.Set {
 		unit = g.Unit
 	}
-	return Grid{unit, degreeStep, degreeStep, inUnit(coldestC, unit), inUnit(hottestC, unit), Coarse{}}
+	low, high := inUnit(coldestC, unit), inUnit(hottestC, unit)
+	return Grid{unit, degreeStep, degreeStep, low, high, Coarse{}}
 }

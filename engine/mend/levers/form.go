@@ -22,7 +22,9 @@ type stepForm struct {
 
 func (stepForm) Names() []string { return stepNames("as", takes("as")) }
 
-func (stepForm) Traits() Traits { return Traits{OneValue, Searched, Practice, Written, First} }
+func (stepForm) Traits() Traits {
+	return Traits{OneValue, Absolute, Searched, Practice, Written, First}
+}
 
 // Shapes of a part, as written in a formula.
 var (
@@ -37,7 +39,10 @@ func hasThickness(s *formula.Step) bool {
 
 func (stepForm) Find(q *Query) []*Lever {
 	return onSteps(q, func(s *formula.Step) bool {
-		return s.Form == nil || !slices.Contains(fixedShapes, s.Form.Shape)
+		if s.Form == nil {
+			return takes("as")(s.Verb)
+		}
+		return !slices.Contains(fixedShapes, s.Form.Shape)
 	})
 }
 
@@ -48,7 +53,9 @@ const (
 	roundFormMM = 150 // a tub or a ball, compared with a slab
 )
 
-func (stepForm) Grid(*Lever, *Query) Grid { return Grid{"mm", 1, 5, thinnestMM, thickestMM, Coarse{}} }
+func (stepForm) Grid(*Lever, *Query) Grid {
+	return Grid{"mm", 1, 5, thinnestMM, thickestMM, Coarse{}}
+}
 
 func (stepForm) Value(l *Lever, f *formula.Formula) Setting {
 	if s := l.written(f); hasThickness(s) {

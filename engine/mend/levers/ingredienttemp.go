@@ -39,7 +39,9 @@ func (ingredientTemp) Names() []string {
 	return out
 }
 
-func (ingredientTemp) Traits() Traits { return Traits{OneValue, Searched, Practice, Written, First} }
+func (ingredientTemp) Traits() Traits {
+	return Traits{OneValue, Absolute, Searched, Practice, Written, First}
+}
 
 // Find looks at what goes in at the step, or at the whole part. The warmest comes first.
 func (ingredientTemp) Find(q *Query) []*Lever {
@@ -71,7 +73,8 @@ const (
 
 func (ingredientTemp) Grid(l *Lever, q *Query) Grid {
 	unit := q.Formula.Parts[l.Part].Ingredients[l.Index].Temp.Unit
-	return Grid{unit, degreeStep, degreeStep, inUnit(coldestLiquidC, unit), inUnit(hottestLiquidC, unit), Coarse{}}
+	low, high := inUnit(coldestLiquidC, unit), inUnit(hottestLiquidC, unit)
+	return Grid{unit, degreeStep, degreeStep, low, high, Coarse{}}
 }
 
 func (ingredientTemp) Value(l *Lever, f *formula.Formula) Setting {

@@ -6,6 +6,7 @@
 package levers
 
 import (
+	"cmp"
 	"errors"
 	"math"
 	"slices"
@@ -95,6 +96,14 @@ type Setting struct {
 // At is the setting of a number.
 func At(x float64) Setting { return Setting{Number: x} }
 
+// Equals reports whether two settings are the same word, or the same number up to rounding.
+func (s Setting) Equals(o Setting) bool {
+	if s.Word != "" || o.Word != "" {
+		return s.Word == o.Word
+	}
+	return math.Abs(s.Number-o.Number) <= 1e-6*max(1, math.Abs(o.Number))
+}
+
 // Grid is the values that a lever may take: multiples of Step from Low to High, in Unit.
 type Grid struct {
 	Unit  string
@@ -177,13 +186,16 @@ func Find(q *Query) []*Lever {
 			out = append(out, l)
 		}
 	}
-	slices.SortStableFunc(out, func(a, b *Lever) int { return int(a.Kind.Traits().Resort) - int(b.Kind.Traits().Resort) })
+	slices.SortStableFunc(out, func(a, b *Lever) int {
+		return cmp.Compare(a.Kind.Traits().Resort, b.Kind.Traits().Resort)
+	})
 	return out
 }
 
 // Same reports whether two levers change the same value.
 func (l *Lever) Same(o *Lever) bool {
-	return l.Kind == o.Kind && l.Part == o.Part && l.Index == o.Index && l.Class == o.Class && l.Item == o.Item
+	return l.Kind == o.Kind && l.Part == o.Part && l.Index == o.Index &&
+		l.Class == o.Class && l.Item == o.Item
 }
 
 // DependsOn reports whether a change of the lever depends on what another lever writes.
@@ -197,7 +209,9 @@ func (l *Lever) DependsOn(o *Lever) bool {
 }
 
 // Searchable reports whether a search can try values of the lever.
-func (l *Lever) Searchable() bool { return l.Kind.Traits().Setter == Searched && !math.IsNaN(l.Start) }
+func (l *Lever) Searchable() bool {
+	return l.Kind.Traits().Setter == Searched && !math.IsNaN(l.Start)
+}
 
 // IsAdvice reports whether the lever stands outside the formula, so that a change is advice only.
 func (l *Lever) IsAdvice() bool { return l.Kind.Traits().Extent == NoValue }

@@ -26,15 +26,18 @@ func takesMeasure(v *formula.Verb) bool {
 	return v.MeasuredIn(quantity.Length) || v.MeasuredIn(quantity.Mass)
 }
 
-func (stepMeasure) Traits() Traits { return Traits{OneValue, Searched, Practice, Written, First} }
+func (stepMeasure) Traits() Traits {
+	return Traits{OneValue, Absolute, Searched, Practice, Written, First}
+}
 
 func (stepMeasure) Find(q *Query) []*Lever {
 	return onSteps(q, func(s *formula.Step) bool {
-		return s.Measure.Set && (s.Measure.Kind == quantity.Length || s.Measure.Kind == quantity.Mass)
+		kind := s.Measure.Kind
+		return s.Measure.Set && (kind == quantity.Length || kind == quantity.Mass)
 	})
 }
 
-// Grid bounds a measure by four times what is written. Pieces are divided on a scale that shows 1 g.
+// Grid bounds a measure by four times what is written. Pieces are weighed to the gram.
 func (stepMeasure) Grid(l *Lever, q *Query) Grid {
 	g := l.written(q.Formula).Measure
 	x := inUnit(g.Hi, g.Unit)

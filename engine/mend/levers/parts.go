@@ -95,7 +95,8 @@ func (listsEdits) Describe(c *Change) string {
 	if len(texts) > mostTexts {
 		texts = append(texts[:mostTexts], fmt.Sprintf("and %d more", len(texts)-mostTexts))
 	}
-	return fmt.Sprintf("%s: %s (line %d)", c.Lever.Kind.Noun(c.Lever, c.From), strings.Join(texts, ", "), c.line())
+	noun := c.Lever.Kind.Noun(c.Lever, c.From)
+	return fmt.Sprintf("%s: %s (line %d)", noun, strings.Join(texts, ", "), c.line())
 }
 
 // line is where the first edit stands: the line below where it begins with a line end.
@@ -116,7 +117,8 @@ type listsShare struct{}
 
 // Describe gives the percentage.
 func (listsShare) Describe(c *Change) string {
-	return fmt.Sprintf("%s: %s %% of what is written", c.Lever.Kind.Noun(c.Lever, c.From), plain(c.To.Number))
+	noun := c.Lever.Kind.Noun(c.Lever, c.From)
+	return fmt.Sprintf("%s: %s %% of what is written", noun, plain(c.To.Number))
 }
 
 // partName names a part: "dough \"d\"".

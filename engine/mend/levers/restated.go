@@ -24,7 +24,9 @@ func restates(q *Query) bool {
 
 func (restated) Names() []string { return []string{ownName} }
 
-func (restated) Traits() Traits { return Traits{OneValue, Searched, Practice, Written, First} }
+func (restated) Traits() Traits {
+	return Traits{OneValue, Absolute, Searched, Practice, Written, First}
+}
 
 func (restated) Find(q *Query) []*Lever {
 	if !restates(q) {

@@ -20,7 +20,9 @@ type houseScale struct {
 
 func (houseScale) Names() []string { return []string{"kitchen.scale"} }
 
-func (houseScale) Traits() Traits { return Traits{NoValue, ByRule, Equipment, Written, First} }
+func (houseScale) Traits() Traits {
+	return Traits{NoValue, Absolute, ByRule, Equipment, Written, First}
+}
 
 func (houseScale) Find(*Query) []*Lever { return []*Lever{{}} }
 
@@ -53,5 +55,6 @@ func (houseScale) Describe(c *Change) string {
 			break
 		}
 	}
-	return fmt.Sprintf("weigh it on a scale that steps by %g g or finer (kitchen { scale = ... } of house.hcl)", sold)
+	return fmt.Sprintf("weigh it on a scale that steps by %g g or finer "+
+		"(kitchen { scale = ... } of house.hcl)", sold)
 }

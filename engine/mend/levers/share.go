@@ -17,7 +17,9 @@ type share struct {
 // Names are the classes.
 func (share) Names() []string { return classNames(everyClass) }
 
-func (share) Traits() Traits { return Traits{SeveralValues, Searched, Practice, Written, Last} }
+func (share) Traits() Traits {
+	return Traits{SeveralValues, OfWritten, Searched, Practice, Written, Last}
+}
 
 // Find gives one lever where at least two ingredients of the class have an amount.
 func (share) Find(q *Query) []*Lever {

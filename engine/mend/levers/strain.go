@@ -19,7 +19,9 @@ type strain struct {
 
 func (strain) Names() []string { return []string{"yeast.strain"} }
 
-func (strain) Traits() Traits { return Traits{OneValue, ByRule, Practice, Written, First} }
+func (strain) Traits() Traits {
+	return Traits{OneValue, Absolute, ByRule, Practice, Written, First}
+}
 
 func (strain) Find(q *Query) []*Lever { return onIngredients(yeasts(q)) }
 

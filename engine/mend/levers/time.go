@@ -25,7 +25,9 @@ func takesTime(v *formula.Verb) bool {
 	return takes("time")(v) || v.MeasuredIn(quantity.Time)
 }
 
-func (stepTime) Traits() Traits { return Traits{OneValue, Searched, Practice, Written, First} }
+func (stepTime) Traits() Traits {
+	return Traits{OneValue, Absolute, Searched, Practice, Written, First}
+}
 
 func (stepTime) Find(q *Query) []*Lever {
 	return onSteps(q, func(s *formula.Step) bool { return s.Time.Set })

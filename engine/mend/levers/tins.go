@@ -21,7 +21,9 @@ type tinCount struct {
 
 func (tinCount) Names() []string { return []string{"tins"} }
 
-func (tinCount) Traits() Traits { return Traits{SeveralValues, Searched, Practice, Written, First} }
+func (tinCount) Traits() Traits {
+	return Traits{SeveralValues, Absolute, Searched, Practice, Written, First}
+}
 
 func (tinCount) Find(q *Query) []*Lever {
 	if s := q.Subject.Step; s != nil && tinsOf(s) > 0 {
@@ -117,7 +119,9 @@ func tinsYield(f *formula.Formula, from, to float64) string {
 }
 
 func (tinCount) Writes(l *Lever) []Field {
-	return []Field{{Count, l.Part, anywhere}, {Measure, l.Part, anywhere}, {Yield, anywhere, anywhere}}
+	return []Field{
+		{Count, l.Part, anywhere}, {Measure, l.Part, anywhere}, {Yield, anywhere, anywhere},
+	}
 }
 
 func (tinCount) Scales(*Lever) []Field {

@@ -19,11 +19,15 @@ type stepTo struct {
 
 func (stepTo) Names() []string { return stepNames("to", takes("to")) }
 
-func (stepTo) Traits() Traits { return Traits{OneValue, Searched, Wish, Written, First} }
+func (stepTo) Traits() Traits {
+	return Traits{OneValue, Absolute, Searched, Wish, Written, First}
+}
 
 // Find takes a step without a to only where the rule computes it.
 func (stepTo) Find(q *Query) []*Lever {
-	return onSteps(q, func(s *formula.Step) bool { return s.To.Set || q.Computed })
+	return onSteps(q, func(s *formula.Step) bool {
+		return s.To.Set || q.Computed && takes("to")(s.Verb)
+	})
 }
 
 func (stepTo) Grid(l *Lever, q *Query) Grid { return degreeGrid(l.written(q.Formula).To) }

@@ -4,6 +4,7 @@ package levers
 // which lacks a trait does not compile.
 type Traits struct {
 	Extent   Extent
+	Basis    Basis
 	Setter   Setter
 	Role     Role
 	Presence Presence
@@ -19,6 +20,16 @@ const (
 	OneValue
 	SeveralValues
 	NoValue // the formula stays as it is
+)
+
+// Basis says what the lever's number is.
+type Basis uint8
+
+// The bases.
+const (
+	_         Basis = iota
+	Absolute        // the value itself, or a word
+	OfWritten       // percent of the values that are written
 )
 
 // Setter says how the value is found.

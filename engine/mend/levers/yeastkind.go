@@ -19,7 +19,9 @@ type yeastKind struct {
 
 func (yeastKind) Names() []string { return []string{"yeast.kind"} }
 
-func (yeastKind) Traits() Traits { return Traits{SeveralValues, ByRule, Practice, Written, First} }
+func (yeastKind) Traits() Traits {
+	return Traits{SeveralValues, Absolute, ByRule, Practice, Written, First}
+}
 
 // Find takes active dry yeast that is weighed: a spoon of another kind weighs something else.
 func (yeastKind) Find(q *Query) []*Lever {

@@ -24,7 +24,9 @@ type yield struct {
 
 func (yield) Names() []string { return []string{"makes"} }
 
-func (yield) Traits() Traits { return Traits{OneValue, Searched, Wish, Written, First} }
+func (yield) Traits() Traits {
+	return Traits{OneValue, Absolute, Searched, Wish, Written, First}
+}
 
 func (yield) Find(q *Query) []*Lever {
 	if makes := q.Formula.Makes; makes.Each.Set || makes.Total.Set || makes.Pieces > 0 {
@@ -93,7 +95,8 @@ func yieldText(f *formula.Formula, x float64, unit string) (string, error) {
 
 // plurals turns the word for one piece into the word for several.
 var plurals = [][2]string{
-	{" loaf", " loaves"}, {" piece", " pieces"}, {" tin", " tins"}, {" bun", " buns"}, {" ring", " rings"},
+	{" loaf", " loaves"}, {" piece", " pieces"}, {" tin", " tins"}, {" bun", " buns"},
+	{" ring", " rings"},
 }
 
 // piecesText writes what a formula makes with another number of pieces.
