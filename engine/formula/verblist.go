@@ -28,6 +28,3 @@ func (v *Verb) Measures() string {
 
 // Options lists the keys that may stand beside the verb, its own before those of every step.
 func (v *Verb) Options() []string { return append(append([]string{}, v.keys...), commonKeys...) }
-
-// MeasuredIn reports whether the verb's own value can be of a kind, such as a time or a length.
-func (v *Verb) MeasuredIn(k quantity.Kind) bool { return v.main.kinds.Has(k) }

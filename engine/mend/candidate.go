@@ -25,10 +25,10 @@ type candidate struct {
 	edits   []source.Edit
 	answer  finding.Answer // to the question that it is for
 	cost    float64
-	worsens []question // what it would make worse; such a candidate is not accepted as it is
+	worsens []question // what it would make worse
 
-	farthest *candidate // where it worsens something: the value nearest to it that worsens nothing
-	before   *candidate // where several levers are set: the one before this
+	farthest *candidate // of a harmful one: the nearest value that is harmless
+	before   *candidate // of several levers set together: the one before this
 }
 
 // harmless reports whether a candidate makes nothing worse.
@@ -55,7 +55,8 @@ func describe(from *version, l *levers.Lever, to levers.Setting, edits []source.
 	return l.Kind.Describe(&levers.Change{Lever: l, From: from.formula, To: to, Edits: edits})
 }
 
-// compare orders candidates: the harmless first, then by their answer, then by cost.
+// compare orders candidates: the harmless first, then by their answer, then by
+// cost.
 func compare(a, b *candidate) int {
 	return cmp.Or(
 		firstIf(a.harmless(), b.harmless()),
@@ -64,7 +65,8 @@ func compare(a, b *candidate) int {
 	)
 }
 
-// betterOf gives the better of two candidates, of which either may be nil; a where they are equal.
+// betterOf gives the better of two candidates, a where they are equal. Either
+// may be nil.
 func betterOf(a, b *candidate) *candidate {
 	if a == nil || b != nil && compare(b, a) < 0 {
 		return b
@@ -72,8 +74,8 @@ func betterOf(a, b *candidate) *candidate {
 	return a
 }
 
-// candidates lists what the levers of an adjust block can do for a finding: at most one candidate
-// a lever. A lever for a last resort is tried only while no other is harmless.
+// candidates lists the candidates of an adjust block for a finding, at most one
+// a lever. A lever of last resort is tried only while no other is harmless.
 func (m *Mender) candidates(v *version, q question, a *rule.Adjust) []*candidate {
 	key := searched{v, q, a}
 	if list, known := m.found[key]; known {
@@ -92,8 +94,9 @@ func (m *Mender) candidates(v *version, q question, a *rule.Adjust) []*candidate
 	return out
 }
 
-// candidate finds the value of one lever that serves a finding best: the one that the rule
-// computes, else the nearest that clears it, else the nearest at which the answer is unsure.
+// candidate finds the best value of one lever for a finding. The one that the
+// rule computes comes first, then the nearest that clears it, then the nearest
+// that leaves it unsure.
 func (m *Mender) candidate(v *version, q question, a *rule.Adjust, l *levers.Lever) *candidate {
 	s := m.newSearch(v, q, l)
 	if a.To == nil {

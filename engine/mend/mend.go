@@ -1,17 +1,19 @@
-// Package mend searches for the smallest change of a formula that clears what the rules flag, and
-// proves it.
+// Package mend searches for the smallest change of a formula that clears its
+// findings.
 //
-// The adjust blocks of a rule name its levers; package levers declares them. A lever is set to the
-// value that the block computes (trust exact), or its values are searched outward from the written
-// one (trust searched). Every candidate is a real edit of the file's text, read again by the real
-// reader and judged by the real judge: there is no second model of a formula that could disagree
-// with the first. A search judges only the rule at hand. Before a change is accepted every rule is
-// judged, and a change that adds a finding of the same or a higher level, or worsens a finding of
-// food safety, is refused. After each round the changes are made minimal: those that others made
-// needless are withdrawn, and the others moved back as far as every answer stays as good.
+// The adjust blocks of a rule name its levers, which package levers declares. A
+// block may compute the value of its lever (trust exact). Otherwise values are
+// searched outward from the written one (trust searched). Every candidate is an
+// edit of the file's text, read again and judged. No second model of a formula
+// could disagree with the first.
 //
-// Package engine calls it and reads and writes the files. This package prints and writes nothing,
-// and decides no matter of taste unless asked to.
+// A search judges only the rule at hand. Before a change is accepted, every
+// rule is judged. A change is refused if it adds a finding of the same or a
+// higher level, or worsens food safety. After each round the changes are made
+// minimal: needless ones are withdrawn, others moved back.
+//
+// Package engine calls it and reads and writes the files. This package prints
+// and writes nothing. It decides no matter of taste unless asked to.
 package mend
 
 import (
@@ -22,18 +24,20 @@ import (
 	"forebake/engine/rule"
 )
 
-// Mender mends formulas of one house, one at a time. It belongs to one goroutine.
+// Mender mends formulas of one house, one at a time. It belongs to one
+// goroutine.
 type Mender struct {
 	Kitchen *kitchen.Kitchen
 	Rules   []*rule.Rule
 	Options formula.Options
 	Taste   bool // decide matters of taste too
 
-	// Waived reports whether the house sets a rule aside for a formula. Such a finding is not
-	// mended, but no mend may worsen food safety behind it.
+	// Waived reports whether the house sets a rule aside for a formula. Such a
+	// finding is not mended. No mend may worsen it where it is about food
+	// safety.
 	Waived func(rule, formula string) bool
 
-	// Judgements counts the answers asked for, and Reads the changed texts read, since the mender
+	// Judgements counts the answers, and Reads the texts read, since the mender
 	// was made.
 	Judgements, Reads int
 
@@ -48,8 +52,9 @@ type Mender struct {
 	disputes map[question][]question // findings that move one lever in opposite directions
 }
 
-// searched identifies a search whose result is kept: the candidates of an adjust block for a
-// finding of one version, or with no block those of two levers together.
+// searched identifies a search whose result is kept: that of an adjust block
+// for a finding of one version. Without a block it is the search for two levers
+// together.
 type searched struct {
 	version  *version
 	question question
@@ -79,16 +84,16 @@ type Outcome struct {
 // mostPasses bounds the passes over a formula.
 const mostPasses = 4
 
-// Mend finds the changes that clear as much of a formula as can be cleared, with the smallest
-// changes found. index says which formula of the file it is.
+// Mend finds small changes that clear as much of a formula as can be cleared.
+// index says which formula of the file it is.
 func (m *Mender) Mend(name string, text []byte, index int) (*Outcome, error) {
 	base, err := m.begin(name, text, index)
 	if err != nil {
 		return nil, err
 	}
 	now, changes := m.pass(base)
-	// A change may make another possible. Passes go on until one finds nothing, so that mending a
-	// mended formula changes nothing.
+	// A change may make another possible. Passes go on until one finds nothing:
+	// mending a mended formula must change nothing.
 	for range mostPasses {
 		next, more := m.pass(now)
 		if len(more) == 0 {

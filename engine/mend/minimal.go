@@ -16,7 +16,8 @@ type change struct {
 	questions []question    // that asked for it
 }
 
-// copied copies a list of changes, so that merging into it leaves the originals as they are.
+// copied copies a list of changes, so that merging into it leaves the originals
+// as they are.
 func copied(list []*change) []*change {
 	out := make([]*change, len(list))
 	for i, c := range list {
@@ -26,8 +27,8 @@ func copied(list []*change) []*change {
 	return out
 }
 
-// merged adds a candidate to a list of changes. A change of the same lever is moved on instead,
-// unless a later change depends on the value that it sets.
+// merged adds a candidate to a list of changes. An earlier change of the same
+// lever is moved on instead, unless a later one depends on it.
 func merged(list []*change, c *candidate, q question) []*change {
 	for i, old := range list {
 		dependent := func(later *change) bool { return later.lever.DependsOn(c.lever) }
@@ -53,7 +54,8 @@ func weakerTrust(a, b string) string {
 	return b
 }
 
-// replay makes the changes one after the other on the original text, and notes their edits.
+// replay makes the changes one after the other on the original text, and notes
+// their edits.
 func (m *Mender) replay(base *version, list []*change) (*version, error) {
 	v := base
 	for _, c := range list {
@@ -66,8 +68,8 @@ func (m *Mender) replay(base *version, list []*change) (*version, error) {
 	return v, nil
 }
 
-// replayed makes the changes on the original text and judges every rule; nil where a change cannot
-// be made without another.
+// replayed makes the changes on the original text and judges every rule. It
+// gives nil where a change needs one that is missing.
 func (m *Mender) replayed(base *version, list []*change) *version {
 	v, err := m.replay(base, list)
 	if err != nil {
@@ -95,8 +97,8 @@ func asGood(v, other *version) bool {
 	return true
 }
 
-// asNear reports whether the findings of an exact change that stay unsure are as near to clear in
-// a version as in another.
+// asNear reports whether a version is as near to clear as another, for the
+// unsure findings of an exact change.
 func asNear(v, other *version, c *change) bool {
 	if c.trust != computed {
 		return true
@@ -109,8 +111,9 @@ func asNear(v, other *version, c *change) bool {
 	return true
 }
 
-// minimal withdraws each change that the others made needless. It moves the searched ones back
-// towards what the baker wrote as far as every answer stays as good.
+// minimal withdraws each change that the others made needless. It moves the
+// searched ones back towards the written value while every answer stays as
+// good.
 func (m *Mender) minimal(base, now *version, list []*change) (*version, []*change) {
 	for i := 0; i < len(list); {
 		fewer := without(list, i)
@@ -127,7 +130,8 @@ func (m *Mender) minimal(base, now *version, list []*change) (*version, []*chang
 	return now, list
 }
 
-// movedBack moves one searched change as near to what the baker wrote as every answer allows.
+// movedBack moves one searched change as near to the written value as every
+// answer allows.
 func (m *Mender) movedBack(base, now *version, list []*change, i int) (*version, []*change) {
 	c := list[i]
 	l := c.lever
@@ -151,8 +155,9 @@ func (m *Mender) movedBack(base, now *version, list []*change, i int) (*version,
 	return now, list
 }
 
-// withoutDisputed withdraws a change that cleared one of two findings which move one lever in
-// opposite directions: the house decides between them. A change for food safety stays.
+// withoutDisputed withdraws changes for findings that dispute a lever: two that
+// move it in opposite directions. The house decides between them. A change for
+// food safety stays.
 func (m *Mender) withoutDisputed(base, now *version, list []*change) (*version, []*change) {
 	for _, q := range flagged(now) {
 		if base.answers[q] != finding.Flagged {
@@ -176,15 +181,16 @@ func (m *Mender) withoutDisputed(base, now *version, list []*change) (*version, 
 	return now, list
 }
 
-// disputes reports whether a candidate would undo a change that another finding asked for, and
-// that food safety did not.
+// disputes reports whether a candidate would undo a change that another finding
+// asked for. A change for food safety is not disputed.
 func disputes(c *candidate, made *change) bool {
 	undone := func(q question) bool { return slices.Contains(made.questions, q) }
 	return made.lever.Same(c.lever) && slices.ContainsFunc(c.worsens, undone) &&
 		!slices.ContainsFunc(made.questions, func(q question) bool { return q.rule.Safety })
 }
 
-// noteDispute notes which findings of the original formula a candidate and a change dispute.
+// noteDispute notes which findings of the original formula a candidate and a
+// change dispute.
 func (m *Mender) noteDispute(base *version, q question, c *candidate, made *change) {
 	for _, other := range c.worsens {
 		if slices.Contains(made.questions, other) && base.answers[other] == finding.Flagged {
@@ -194,7 +200,8 @@ func (m *Mender) noteDispute(base *version, q question, c *candidate, made *chan
 	}
 }
 
-// describe words a change for the version in which the changes before it are made.
+// describe words a change for the version in which the changes before it are
+// made.
 func (c *change) describe(from *version) string {
 	return describe(from, c.lever, c.to, c.edits)
 }

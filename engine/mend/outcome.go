@@ -8,7 +8,8 @@ import (
 	"forebake/engine/source"
 )
 
-// outcome words what was found: the lines that differ, each change, and each finding that is left.
+// outcome words what was found: the lines that differ, the changes, the
+// findings that are left.
 func (m *Mender) outcome(base, now *version, list []*change) *Outcome {
 	o := &Outcome{Text: now.text}
 	at := base.formula.Place
@@ -36,7 +37,7 @@ func (m *Mender) tellChanges(o *Outcome, base, now *version, list []*change) {
 				continue
 			}
 			f := m.finding(base, q)
-			one.Rules = append(one.Rules, finding.Turned{
+			one.Rules = append(one.Rules, finding.Helped{
 				Rule: q.rule.ID, Subject: f.Subject, Level: q.rule.Level, Line: f.Place.Line(),
 				Unsure: now.answers[q] == finding.Unsure,
 			})
@@ -54,7 +55,8 @@ func (m *Mender) tellChanges(o *Outcome, base, now *version, list []*change) {
 	}
 }
 
-// stepwise gives the version after each change, with every rule judged, and notes the edits.
+// stepwise gives the version after each change, with every rule judged, and
+// notes the edits.
 func (m *Mender) stepwise(base *version, list []*change) []*version {
 	var out []*version
 	v := base
@@ -71,8 +73,8 @@ func (m *Mender) stepwise(base *version, list []*change) []*version {
 	return out
 }
 
-// clearedBy says which change answered each finding that is no longer flagged: the last one that
-// made its answer better, since one lever may serve several findings and two may serve one.
+// clearedBy says which change cleared each finding. One lever may serve several
+// findings, and two may serve one: the last that made the answer better counts.
 func clearedBy(base, now *version, steps []*version) map[question]int {
 	out := map[question]int{}
 	for _, q := range flagged(base) {
@@ -139,7 +141,7 @@ func (m *Mender) tellLeft(o *Outcome, now *version, q question) {
 	o.Mending.Left = append(o.Mending.Left, left)
 }
 
-// choice gives a change that the baker may decide on for a finding that is left.
+// choice gives a change of taste for a finding that is left.
 func (m *Mender) choice(v *version, q question) *finding.Change {
 	if m.Taste {
 		return nil
@@ -150,7 +152,7 @@ func (m *Mender) choice(v *version, q question) *finding.Change {
 	}
 	return &finding.Change{
 		Mend: finding.Mend{Text: c.describe(v), Trust: c.trust},
-		Rules: []finding.Turned{{
+		Rules: []finding.Helped{{
 			Rule: q.rule.ID, Subject: m.finding(v, q).Subject, Level: q.rule.Level,
 			Unsure: c.answer == finding.Unsure,
 		}},
@@ -183,8 +185,8 @@ func (m *Mender) explain(v *version, q question, left *finding.Left) {
 	left.Why = "no value clears it: tried " + strings.Join(tried, "; ")
 }
 
-// explainCandidate says why a candidate was not accepted. It gives false where the candidate is no
-// reason.
+// explainCandidate says why a candidate was not accepted. It reports false
+// where it has no reason.
 func (m *Mender) explainCandidate(v *version, q question, c *candidate, left *finding.Left) bool {
 	switch {
 	case len(m.disputes[q]) > 0 && c.next != nil:
@@ -202,8 +204,8 @@ func (m *Mender) explainCandidate(v *version, q question, c *candidate, left *fi
 	return true
 }
 
-// explainHarm names the rules that a candidate would make worse, and the nearest value that makes
-// none worse.
+// explainHarm names the rules that a candidate would make worse, and the
+// nearest harmless value.
 func explainHarm(v *version, c *candidate, left *finding.Left) {
 	var unsure []string
 	for _, q := range c.worsens {

@@ -8,8 +8,7 @@ import (
 	"forebake/engine/finding"
 )
 
-// mostRounds bounds the rounds over all findings of a formula; each takes up every finding that is
-// left.
+// mostRounds bounds the rounds. Each round takes up every finding that is left.
 const mostRounds = 6
 
 // pass mends a version in rounds, and gives the result with its changes.
@@ -43,7 +42,7 @@ func (m *Mender) pass(base *version) (*version, []*change) {
 	return now, changes
 }
 
-// pending lists the findings still to be mended: those flagged, and those that were flagged and
+// pending lists the findings to be mended: those that are flagged, or were and
 // are unsure now.
 func pending(base, now *version) []question {
 	var out []question
@@ -56,7 +55,8 @@ func pending(base, now *version) []question {
 	return out
 }
 
-// accept finds the change for one finding, or the few that go together; nil when there is none.
+// accept finds the change for one finding, or the few that go together; nil
+// when there is none.
 func (m *Mender) accept(now *version, q question) (*version, []*candidate) {
 	best := m.best(now, q, m.Taste)
 	if best != nil && (best.answer == finding.Clear || best.trust == computed) {
@@ -74,12 +74,14 @@ func (m *Mender) accept(now *version, q question) (*version, []*candidate) {
 	return nil, nil
 }
 
-// priceOfUnsure sets candidates that leave a finding unsure behind all that clear it.
+// priceOfUnsure sets candidates that leave a finding unsure behind all that
+// clear it.
 const priceOfUnsure = 100
 
-// best gives the candidate to take for a finding. It is the cheapest for each finding that it
-// clears; levers that the rule names later cost more. Where no lever clears the finding alone,
-// several are moved. Nil where nothing helps without harm.
+// best gives the candidate to take for a finding: the cheapest, counted for
+// each finding that it clears. Levers that the rule names later cost more.
+// Where no lever clears the finding alone, several are moved. It gives nil
+// where nothing helps without harm.
 func (m *Mender) best(v *version, q question, withTaste bool) *candidate {
 	var best *candidate
 	least := math.Inf(1)
@@ -114,7 +116,8 @@ func (m *Mender) best(v *version, q question, withTaste bool) *candidate {
 	return best
 }
 
-// helped counts the findings of a version that are no longer flagged in the next.
+// helped counts the findings of a version that are no longer flagged in the
+// next.
 func helped(v, next *version) int {
 	n := 0
 	for q, a := range v.answers {
@@ -125,7 +128,8 @@ func helped(v, next *version) int {
 	return n
 }
 
-// harmful lists the candidates for a finding that would make something worse, the cheapest first.
+// harmful lists the candidates for a finding that would make something worse,
+// the cheapest first.
 func (m *Mender) harmful(v *version, q question) []*candidate {
 	var out []*candidate
 	for i := range q.rule.Adjust {
@@ -145,9 +149,9 @@ func (m *Mender) harmful(v *version, q question) []*candidate {
 // mostRepairs is how many further levers one change may need.
 const mostRepairs = 3
 
-// repaired takes a change that makes something worse and mends that in turn: with less yeast, the
-// proof must be longer. It gives nil unless nothing is worse in the end. Harm to food safety is
-// never repaired.
+// repaired mends what a harmful change makes worse: with less yeast, the proof
+// must be longer. It gives nil unless nothing is worse in the end. Harm to food
+// safety is never repaired.
 func (m *Mender) repaired(now *version, q question, c *candidate) (*version, []*candidate) {
 	if c.next == nil || c.forBaker() && !m.Taste {
 		return nil, nil

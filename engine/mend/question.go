@@ -10,8 +10,8 @@ import (
 	"forebake/engine/rule"
 )
 
-// question is one rule asked of one subject. It outlives an edit: serials and indexes stay, since
-// a mend adds ingredients and steps at the end of a list only.
+// question is one rule asked of one subject. It outlives an edit: serials and
+// indexes stay, since entries are added at the end of a list only.
 type question struct {
 	rule        *rule.Rule
 	on          facts.On
@@ -60,13 +60,14 @@ func rank(a finding.Answer) int {
 	return 2
 }
 
-// excessMargin is the difference of excess below which two are taken to be equal.
+// excessMargin is the difference of excess below which two are taken to be
+// equal.
 const excessMargin = 1e-6
 
-// worsened lists the findings that a change of a version would make worse: those of a level, those
-// of a higher one, and those of food safety at any level. An answer that was clear and becomes
-// unsure counts too. In a draft it does not: an open amount leaves unsure whatever a new figure
-// makes it possible to ask.
+// worsened lists the findings that a change would make worse: of a level or a
+// higher one, and of food safety at any level. An answer that becomes unsure
+// counts too. In a draft it does not: open amounts leave unsure what a new
+// figure makes it possible to ask.
 func worsened(before, after *version, level finding.Level) []question {
 	var out []question
 	for q, a := range after.answers {
@@ -83,7 +84,8 @@ func worsened(before, after *version, level finding.Level) []question {
 	return out
 }
 
-// flagged lists the findings of a version in the order in which they are mended.
+// flagged lists the findings of a version in the order in which they are
+// mended.
 func flagged(v *version) []question {
 	var out []question
 	for q, a := range v.answers {
@@ -95,9 +97,9 @@ func flagged(v *version) []question {
 	return out
 }
 
-// sortQuestions puts food safety first, then the higher level. The formula as a whole comes last
-// of a level, since it depends on everything else. Then come rules that compute their lever before
-// those that search, and amounts before steps.
+// sortQuestions puts food safety first, then the higher level. The whole
+// formula comes last of a level, since it depends on the rest. Rules that
+// compute their lever come before those that search, and amounts before steps.
 func sortQuestions(list []question) {
 	slices.SortFunc(list, func(a, b question) int {
 		return cmp.Or(
@@ -124,5 +126,6 @@ func firstIf(a, b bool) int {
 	return 1
 }
 
-// computes reports whether the first adjust block of a rule computes what its lever is set to.
+// computes reports whether the first adjust block of a rule computes what its
+// lever is set to.
 func computes(r *rule.Rule) bool { return len(r.Adjust) > 0 && r.Adjust[0].To != nil }

@@ -16,8 +16,8 @@ const (
 	mostBeyond    = 5  // values beyond a harmful one that are tried
 )
 
-// search looks for a value of one lever that serves a finding. Values are counted in steps of the
-// lever's grid; each attempt is kept.
+// search looks for a value of one lever that serves a finding. Values are steps
+// of the lever's grid. Each attempt is kept.
 type search struct {
 	m        *Mender
 	from     *version
@@ -72,7 +72,8 @@ func (s *search) candidateAt(n int, trust string) *candidate {
 	return s.judged(&candidate{to: to, trust: trust, next: a.next, edits: a.edits})
 }
 
-// word judges every rule with the lever set to a word. It gives nil where the finding stays.
+// word judges every rule with the lever set to a word. It gives nil where the
+// finding stays.
 func (s *search) word(word string) *candidate {
 	to := levers.Setting{Number: s.lever.Start, Word: word}
 	next, edits, err := s.m.change(s.from, s.lever, to)
@@ -99,8 +100,9 @@ func (s *search) judged(c *candidate) *candidate {
 	return c
 }
 
-// computed sets the lever so that its figure is the one that the rule computes, on whichever side
-// of it clears the finding. It gives nil where neither side does better than flagged.
+// computed sets the lever so that its figure is the one that the rule computes.
+// It rounds to the side that clears the finding. It gives nil where the finding
+// stays flagged.
 func (s *search) computed(figure float64) *candidate {
 	if w := s.lever.Within; len(w) == 2 && (figure < w[0] || figure > w[1]) || s.lever.Step == 0 {
 		return nil
@@ -127,8 +129,8 @@ func (s *search) computed(figure float64) *candidate {
 	return best
 }
 
-// best looks for the nearest value that clears the finding. Where none does, and no amount is
-// open, it looks for the nearest at which the answer is unsure.
+// best looks for the nearest value that clears the finding. Where none does,
+// the nearest that leaves it unsure will do, unless an amount is open.
 func (s *search) best() *candidate {
 	if !s.lever.Searchable() {
 		return nil
@@ -141,7 +143,8 @@ func (s *search) best() *candidate {
 	return c
 }
 
-// bound turns the lever's bounds, and those that the rule gives for its figure, into steps.
+// bound converts the lever's bounds, and those that the rule gives for its figure,
+// into steps.
 func (s *search) bound() {
 	l := s.lever
 	low, high := l.Low, l.High
@@ -155,8 +158,8 @@ func (s *search) bound() {
 	s.low, s.high = int(math.Ceil(low/l.Step-1e-6)), int(math.Floor(high/l.Step+1e-6))
 }
 
-// nearest looks in both directions from the written value for the nearest that meets the goal and
-// makes nothing worse. Where each makes something worse it gives the cheaper of the two.
+// nearest looks in both directions for the nearest value that meets the goal
+// without harm. Where both directions do harm it gives the cheaper.
 func (s *search) nearest(goal finding.Answer) *candidate {
 	var best *candidate
 	for _, direction := range []int{-1, 1} {
@@ -176,7 +179,8 @@ func (s *search) nearest(goal finding.Answer) *candidate {
 	return best
 }
 
-// ends gives the first step in a direction from the written value, and the bound there.
+// ends gives the first step in a direction from the written value, and the
+// bound there.
 func (s *search) ends(direction int) (first, last int) {
 	written := s.lever.Start / s.lever.Step
 	if direction > 0 {
@@ -198,8 +202,8 @@ func (s *search) nearestIn(direction int, goal finding.Answer) (int, bool) {
 	return s.scanned(first, last, goal)
 }
 
-// doubled tries steps at doubling distances until one meets the goal, and halves the last distance.
-// nearer reports whether the answer came nearer to clear anywhere.
+// doubled tries steps at doubling distances until one meets the goal. nearer
+// reports whether the answer came nearer to clear anywhere.
 func (s *search) doubled(first, last, direction int, goal finding.Answer) (
 	_ int, found, nearer bool,
 ) {
@@ -231,7 +235,8 @@ func (s *search) doubled(first, last, direction int, goal finding.Answer) (
 	return 0, false, nearer
 }
 
-// scanned tries evenly spread steps, for a range of good values that doubling stepped over.
+// scanned tries evenly spread steps, for a range of good values that doubling
+// stepped over.
 func (s *search) scanned(first, last int, goal finding.Answer) (int, bool) {
 	span := last - first
 	if max(span, -span) <= scanPoints {
@@ -248,13 +253,14 @@ func (s *search) scanned(first, last int, goal finding.Answer) (int, bool) {
 	return 0, false
 }
 
-// between halves the distance between a step that misses the goal and one that meets it, and gives
-// the step that meets it next to one that does not.
+// between halves the distance between two steps, of which one misses the goal
+// and one meets it.
 func (s *search) between(missing, meeting int, goal finding.Answer) int {
 	return halved(missing, meeting, func(n int) bool { return s.meets(n, goal) })
 }
 
-// halved gives the number nearest to bad at which a condition holds, given that it holds at good.
+// halved gives the number nearest to bad at which a condition holds. It holds
+// at good.
 func halved(bad, good int, holds func(int) bool) int {
 	for good-bad > 1 || bad-good > 1 {
 		if mid := bad + (good-bad)/2; holds(mid) {
@@ -266,9 +272,9 @@ func halved(bad, good int, holds func(int) bool) int {
 	return good
 }
 
-// harmlessFrom judges every rule at a step that meets the goal, and beyond it while something is
-// made worse. Where every value does harm it gives the first, with the farthest harmless value
-// before it.
+// harmlessFrom looks for a harmless candidate at a step that meets the goal,
+// and beyond it. Where every value does harm it gives the first, with the
+// farthest harmless one before it.
 func (s *search) harmlessFrom(n, direction int, goal finding.Answer) *candidate {
 	first := s.candidateAt(n, searchedFor)
 	if first == nil || first.harmless() {
@@ -289,8 +295,8 @@ func (s *search) harmlessFrom(n, direction int, goal finding.Answer) *candidate 
 	return first
 }
 
-// harmlessBeyond looks for a harmless value beyond a step, at growing distances, and halves the
-// last distance. It gives nil where the goal is missed before one is found.
+// harmlessBeyond looks for a harmless candidate beyond a step, at growing
+// distances. It gives nil where the goal is missed before one is found.
 func (s *search) harmlessBeyond(n, direction int, goal finding.Answer) *candidate {
 	for i, distance := 0, 1; i < mostBeyond; i++ {
 		at := max(s.low, min(s.high, n+direction*distance))

@@ -8,10 +8,11 @@ import (
 	"forebake/engine/rule"
 )
 
-// Searches that move several levers of one rule, for findings that no lever clears alone.
+// Searches that move several levers of one rule, for findings that no lever
+// clears alone.
 
-// pairPoints is how many values of the first lever of a pair are tried on each side of the written
-// one.
+// pairPoints is how many values of a pair's first lever are tried in each
+// direction.
 const pairPoints = 4
 
 // minimalGain is the least drop of excess that counts as nearer to clear.
@@ -23,8 +24,8 @@ type choice struct {
 	lever  *levers.Lever
 }
 
-// pair finds two levers of a rule that clear a finding together, such as a thinner tray and a
-// longer cooling. The result is kept.
+// pair finds two levers of a rule that clear a finding together: a thinner tray
+// and a longer cooling. The result is kept.
 func (m *Mender) pair(v *version, q question) *candidate {
 	key := searched{v, q, nil}
 	if list, known := m.found[key]; known {
@@ -43,7 +44,8 @@ func (m *Mender) pair(v *version, q question) *candidate {
 	return best
 }
 
-// pairable lists the first lever of each adjust block that a search can move freely.
+// pairable lists the first lever of each adjust block that a search can move
+// freely.
 func (m *Mender) pairable(v *version, q question) []choice {
 	var out []choice
 	for i := range q.rule.Adjust {
@@ -66,7 +68,7 @@ func movable(l *levers.Lever) bool {
 	return l.Searchable() && !l.Kind.ForBaker(l) && l.Kind.Traits().Resort != levers.Last
 }
 
-// pairOf sets the first lever to a few values between the written one and its bounds, and searches
+// pairOf sets the first lever to a few values up to its bounds, and searches
 // the second from each.
 func (m *Mender) pairOf(v *version, q question, first, second choice) *candidate {
 	s := m.newSearch(v, q, first.lever)
@@ -98,8 +100,8 @@ func (m *Mender) pairOf(v *version, q question, first, second choice) *candidate
 	return best
 }
 
-// spread gives one of pairPoints numbers of steps from first to last, evenly by ratio: of a
-// thickness or a time the second doubling matters as much as the first.
+// spread gives one of pairPoints steps from first to last, evenly by ratio: the
+// second doubling of a time matters as much as the first.
 func spread(first, last, point int) int {
 	from, to := float64(max(1, first)), float64(max(1, last))
 	return int(math.Round(from * math.Pow(to/from, float64(point)/pairPoints)))
@@ -116,7 +118,8 @@ func (m *Mender) secondOf(first *candidate, q question, second choice) *candidat
 	return s.nearest(finding.Clear)
 }
 
-// foundAgain finds a lever in another version of the formula; nil where it is missing there.
+// foundAgain finds a lever in another version of the formula; nil where it is
+// missing there.
 func (m *Mender) foundAgain(v *version, q question, a *rule.Adjust, l *levers.Lever) *levers.Lever {
 	for _, other := range m.levers(v, q, a) {
 		if other.Same(l) {
@@ -126,9 +129,9 @@ func (m *Mender) foundAgain(v *version, q question, a *rule.Adjust, l *levers.Le
 	return nil
 }
 
-// toBounds moves all levers of a rule as far as its bounds allow, one after the other, until the
-// finding is clear. An overnight dough that has risen too much needs a shorter rest, chill and
-// proof together. Making the changes minimal moves each back afterwards.
+// toBounds moves one lever of a rule after the other to its bound until the
+// finding is clear. An overnight dough may need a shorter rest, chill and proof
+// together. Making the changes minimal moves each back afterwards.
 func (m *Mender) toBounds(v *version, q question) *candidate {
 	now := v
 	var last *candidate
@@ -159,8 +162,8 @@ func (m *Mender) toBounds(v *version, q question) *candidate {
 	return nil
 }
 
-// betterBound sets a lever to the bound that brings a finding nearer to clear; nil where neither
-// does.
+// betterBound sets a lever to the bound that brings a finding nearer to clear,
+// if one does.
 func (m *Mender) betterBound(v *version, q question, l *levers.Lever) *candidate {
 	s := m.newSearch(v, q, l)
 	s.bound()

@@ -20,8 +20,8 @@ type Suggestion struct {
 	Mends []finding.Mend
 }
 
-// Suggest gives, for each flagged finding of a formula, the changes that would clear it alone: at
-// most one for each adjust block of its rule. index says which formula of the file it is.
+// Suggest gives the changes that would clear each flagged finding by itself, at
+// most one for each adjust block. index says which formula of the file it is.
 func (m *Mender) Suggest(name string, text []byte, index int) ([]Suggestion, error) {
 	v, err := m.begin(name, text, index)
 	if err != nil {
@@ -35,8 +35,8 @@ func (m *Mender) Suggest(name string, text []byte, index int) ([]Suggestion, err
 	return out, nil
 }
 
-// mends lists the mends of one finding. Where none but a matter of taste clears it, several
-// changes together come last, else one that leaves it unsure.
+// mends lists the mends of one finding. Where at most a matter of taste clears
+// it, several changes together come last, else one that leaves it unsure.
 func (m *Mender) mends(v *version, q question) []finding.Mend {
 	var out, leaveUnsure []finding.Mend
 	cleared := false

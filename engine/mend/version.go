@@ -35,11 +35,12 @@ type reply struct {
 	excess float64
 }
 
-// mostKept bounds the versions that are kept for the case that another search comes to the same
-// text. A demo draft takes 1,200; a version takes some 100 KB.
+// mostKept bounds the versions that are kept: another search may come to the
+// same text. A demo draft has 1,200 versions of some 100 KB.
 const mostKept = 512
 
-// read gives the version of a text, the kept one where the text was read before.
+// read gives the version of a text, the kept one where the text was read
+// before.
 func (m *Mender) read(text []byte) (*version, error) {
 	if v := m.kept[string(text)]; v != nil {
 		return v, nil
@@ -104,8 +105,8 @@ func (m *Mender) change(v *version, l *levers.Lever, to levers.Setting) (
 	return next, edits, err
 }
 
-// prove gives an error unless an edit changed as many values as its lever may, and set the lever's
-// value to the one wanted.
+// prove gives an error unless an edit set the lever's value, and changed no
+// more values than its kind may.
 func prove(l *levers.Lever, before, after *formula.Formula, to levers.Setting) error {
 	names := formula.Differ(before, after)
 	traits := l.Kind.Traits()

@@ -8,7 +8,8 @@ import (
 
 func init() { register(batchSize{}) }
 
-// batchSize is the size of a dough with what is spread on it, in percent of what is written.
+// batchSize is the size of a dough with what is spread on it, in percent of
+// what is written.
 type batchSize struct {
 	ownFigure
 	usualUnknown
@@ -33,8 +34,8 @@ func (batchSize) Grid(*Lever, *Query) Grid { return Grid{"%", 1, 5, 20, 300, Coa
 
 func (batchSize) Value(*Lever, *formula.Formula) Setting { return At(asWritten) }
 
-// Edit changes the amounts of all parts of the batch, and what the formula makes with it. Amounts
-// in percent of the flour follow without an edit.
+// Edit changes the amounts of all parts of the batch, and what the formula
+// makes. Percentages of the flour follow without an edit.
 func (batchSize) Edit(l *Lever, t *Text, to Setting) ([]source.Edit, error) {
 	factor := to.Number / asWritten
 	var out []source.Edit
@@ -59,14 +60,12 @@ func (batchSize) Edit(l *Lever, t *Text, to Setting) ([]source.Edit, error) {
 	return append(out, yields...), err
 }
 
-// fillingVerb is the verb that spreads one part on another.
-const fillingVerb = "fill"
-
-// batchParts lists a dough, what is spread on it, and the parts that it takes in whole.
+// batchParts lists a dough, what is spread on it, and the parts that it takes
+// in whole.
 func batchParts(dough *formula.Part) []*formula.Part {
 	parts := []*formula.Part{dough}
 	for _, s := range dough.Steps {
-		if s.Uses != nil && s.Verb.Name == fillingVerb {
+		if s.Uses != nil && fills(s.Verb) {
 			parts = append(parts, s.Uses)
 		}
 	}

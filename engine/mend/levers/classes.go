@@ -32,11 +32,12 @@ type missing struct {
 	taste bool   // adding it is the baker's decision
 }
 
-// plainWeight measures a class that has no fact and no published range of its own.
+// plainWeight measures a class that has no fact and no published range of its
+// own.
 var plainWeight = measure{"", func(*family.Family) family.Range { return family.Range{} }}
 
-// classes are all the classes. Rows have no field names, so that one which lacks a column does
-// not compile.
+// classes are all the classes. A row that lacks a column does not compile: rows
+// have no field names.
 var classes = []class{
 	{"flour", ofClass(larder.ClassFlour), plainWeight, notAdded()},
 	{"starch", ofClass(larder.ClassStarch), plainWeight, addedByTaste("corn starch")},
@@ -64,7 +65,8 @@ func fatOf(f *family.Family) family.Range       { return f.Fat }
 func hydrationOf(f *family.Family) family.Range { return f.Hydration }
 func yeastOf(f *family.Family) family.Range     { return f.Yeast }
 
-// eggOf gives the range of whole egg. A family whose range counts yolk alone has none.
+// eggOf gives the range of whole egg. A family whose range counts yolk alone
+// has none.
 func eggOf(f *family.Family) family.Range {
 	if f.EggIsYolk {
 		return family.Range{}
@@ -82,7 +84,8 @@ func ofTrait(t larder.Trait) func(*larder.Item) bool {
 
 func isYeast(i *larder.Item) bool { return i.Yeast > 0 }
 
-// isWater reports whether an item is water: 1 % of anything else makes it another liquid.
+// isWater reports whether an item is water: 1 % of anything else makes it
+// another liquid.
 func isWater(i *larder.Item) bool { return i.Class == larder.ClassLiquid && i.Water > 99 }
 
 // classNamed finds a class; nil for a name that is none.
@@ -120,8 +123,8 @@ func (c *class) inPart(p *formula.Part) []*formula.Ingredient {
 	return out
 }
 
-// meant lists the class's ingredients that a query means: those of the part, else those of the
-// parts that it takes in, such as a sponge.
+// meant lists the class's ingredients of the part, else those of a part that it
+// takes in.
 func (c *class) meant(q *Query) []*formula.Ingredient {
 	p := q.Subject.Part
 	if p == nil {
@@ -162,7 +165,8 @@ func (c *class) figure(part int) Figure {
 	}
 }
 
-// usual gives the published range of the class's figure for the family of a dough.
+// usual gives the published range of the class's figure for the family of a
+// dough.
 func (c *class) usual(part int, f *formula.Formula) (figure.Estimate, bool) {
 	if f.Parts[part].Kind != formula.Dough {
 		return figure.Estimate{}, false
@@ -185,7 +189,8 @@ func (c *class) usual(part int, f *formula.Formula) (figure.Estimate, bool) {
 // classFigure is for kinds that adjust blocks ask for by the name of a class.
 type classFigure struct{}
 
-// Figure reads the figure of the class; nil where the block asked for one ingredient.
+// Figure reads the figure of the class; nil where the block asked for one
+// ingredient.
 func (classFigure) Figure(l *Lever) Figure {
 	if c := classNamed(l.Asked); c != nil {
 		return c.figure(l.Part)

@@ -9,7 +9,8 @@ import (
 
 func init() { register(coolingStep{}) }
 
-// coolingStep is a cooling on a tray at room temperature that a filling lacks, min.
+// coolingStep is a cooling on a tray at room temperature that a filling lacks,
+// min.
 type coolingStep struct {
 	ownFigure
 	usualUnknown
@@ -24,8 +25,8 @@ func (coolingStep) Traits() Traits {
 	return Traits{SeveralValues, Absolute, Searched, Practice, Added, First}
 }
 
-// Find takes the part that a step puts on, where none of its steps cools it. The new step comes
-// after its last.
+// Find takes the part that a step puts on, where nothing cools it. The new step
+// comes last.
 func (coolingStep) Find(q *Query) []*Lever {
 	x := q.Subject
 	if x.Part == nil || x.Step == nil || x.Step.Uses == nil || len(meantSteps(q)) > 0 {
@@ -42,10 +43,11 @@ func (coolingStep) Grid(*Lever, *Query) Grid {
 	return Grid{"min", roundMin, roundMin, roundMin, longestMin, Coarse{}}
 }
 
-// Value is the time of a cooling behind the lever's step; 0 while there is none.
+// Value is the time of a cooling behind the lever's step; 0 while there is
+// none.
 func (coolingStep) Value(l *Lever, f *formula.Formula) Setting {
 	steps := f.Parts[l.Part].Steps
-	if next := l.Index + 1; next < len(steps) && steps[next].Verb.Name == coolingVerb {
+	if next := l.Index + 1; next < len(steps) && cools(steps[next].Verb) {
 		return At(steps[next].Time.Hi)
 	}
 	return At(0)

@@ -12,7 +12,8 @@ const (
 	hottestC = 300
 )
 
-// degreeStep is the step of temperatures in their own unit, for setting and for choosing.
+// degreeStep is the step of temperatures in their own unit, for setting and for
+// choosing.
 const degreeStep = 1
 
 // givenDegrees reads a temperature in a unit; NaN where none is written.
@@ -31,7 +32,8 @@ func degreesText(g formula.Given, high float64) string {
 	return g.Written(high-(g.Hi-g.Lo), high)
 }
 
-// degreeGrid gives the values of a step's temperature in its own unit, else in C.
+// degreeGrid gives the values of a step's temperature in its own unit, else in
+// C.
 func degreeGrid(g formula.Given) Grid {
 	unit := "C"
 	if g.Set {

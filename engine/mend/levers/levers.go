@@ -1,8 +1,10 @@
-// Package levers declares the values of a formula that a mend may change: one kind a file.
+// Package levers declares the values of a formula that a mend may change: one
+// kind a file.
 //
-// Package rule asks it which names an adjust block may use. Package mend asks it for the levers of
-// a subject, for the edits of a change and for its words. It judges nothing and searches nothing:
-// which value to set is the caller's decision. It knows no rule, so that rule may import it.
+// Package rule asks it which names an adjust block may use. Package mend asks
+// it for levers, for the edits of a change and for its words. This package
+// judges nothing and searches nothing: the caller decides on the value. It
+// knows no rule, so that package rule can import it.
 package levers
 
 import (
@@ -18,34 +20,35 @@ import (
 	"forebake/engine/source"
 )
 
-// Kind declares one kind of lever. A new kind is one file: a type with these methods, and its
-// registration in the file's init.
-//
-// Parts that several kinds have in common are small types to embed; see parts.go. None of them
-// stands in for a part that a declaration left out.
+// Kind declares one kind of lever. A new kind is one file: a type with these
+// methods, and an init that registers it. Methods that several kinds have in
+// common are embedded; see embedded.go. A kind that leaves one out does not
+// compile.
 type Kind interface {
-	// Names lists the names by which an adjust block asks for the kind. Kinds may share a name.
+	// Names lists the names by which an adjust block asks for the kind. Kinds
+	// may share a name.
 	Names() []string
 
 	// Traits says what a search may do with the kind.
 	Traits() Traits
 
-	// Find lists the places of the kind that a query means, the likeliest first: part, index,
-	// item and class of each lever. The caller fills in the rest.
+	// Find lists the levers that a query means, the likeliest first. It sets
+	// their part, index, class and item; the registry sets the rest.
 	Find(q *Query) []*Lever
 
 	// Grid gives the values that a lever may take in the formula of the query.
 	Grid(l *Lever, q *Query) Grid
 
-	// Value reads what the lever is set to in a formula: before an edit the value that the baker
-	// wrote, after it the one that was set. The number is NaN where none is written.
+	// Value reads what the lever is set to in a formula, before an edit or
+	// after it. The number is NaN where none is written.
 	Value(l *Lever, f *formula.Formula) Setting
 
-	// Figure gives the reader of the figure that a rule's to and within are in; nil where that
-	// is the lever's own value in base units.
+	// Figure gives the reader of the figure that a rule's to and within are in.
+	// Nil stands for the lever's own value in base units.
 	Figure(l *Lever) Figure
 
-	// Usual gives the published range of the lever's figure; false where none is known.
+	// Usual gives the published range of the lever's figure; false where none
+	// is known.
 	Usual(l *Lever, f *formula.Formula) (figure.Estimate, bool)
 
 	// Edit gives the edits that set the lever.
@@ -54,25 +57,29 @@ type Kind interface {
 	// Writes lists the fields that an edit changes.
 	Writes(l *Lever) []Field
 
-	// Scales lists the fields that an edit multiplies. The result then depends on what stands in
-	// them, so that the order of two changes matters.
+	// Scales lists the fields that an edit multiplies. Its result depends on
+	// earlier changes of them.
 	Scales(l *Lever) []Field
 
-	// Cost says how much a change asks of the baker: the share by which a figure moves.
+	// Cost says how much a change asks of the baker: the share by which a
+	// figure moves.
 	Cost(l *Lever, to Setting) float64
 
-	// ForBaker reports whether the change is a matter of taste, which the baker decides.
+	// ForBaker reports whether the change is a matter of taste, which the baker
+	// decides.
 	ForBaker(l *Lever) bool
 
 	// Noun names the lever: "instant yeast in dough \"d\"".
 	Noun(l *Lever, f *formula.Formula) string
 
-	// Describe words a change: "instant yeast in dough \"d\": 9 g to 4 g (line 7)".
+	// Describe words a change: "instant yeast in dough \"d\": 9 g to 4 g (line
+	// 7)".
 	Describe(c *Change) string
 }
 
-// Lever is one value of a formula that can be changed. It keeps no pointer into a formula, since
-// every try reads its own: parts are found by serial, ingredients and steps by index.
+// Lever is one value of a formula that can be changed. It holds for every
+// version of the formula: parts are found by serial, ingredients and steps by
+// index.
 type Lever struct {
 	Kind Kind
 	Grid
@@ -87,7 +94,8 @@ type Lever struct {
 	Start  float64   // the value as written; NaN where none is
 }
 
-// Setting is what a lever is set to: a number in the lever's unit, or a word such as a strain.
+// Setting is what a lever is set to: a number in the lever's unit, or a word
+// such as a strain.
 type Setting struct {
 	Number float64
 	Word   string
@@ -96,7 +104,8 @@ type Setting struct {
 // At is the setting of a number.
 func At(x float64) Setting { return Setting{Number: x} }
 
-// Equals reports whether two settings are the same word, or the same number up to rounding.
+// Equals reports whether two settings are the same word, or the same number up
+// to rounding.
 func (s Setting) Equals(o Setting) bool {
 	if s.Word != "" || o.Word != "" {
 		return s.Word == o.Word
@@ -104,7 +113,8 @@ func (s Setting) Equals(o Setting) bool {
 	return math.Abs(s.Number-o.Number) <= 1e-6*max(1, math.Abs(o.Number))
 }
 
-// Grid is the values that a lever may take: multiples of Step from Low to High, in Unit.
+// Grid is the values that a lever may take: multiples of Step from Low to High,
+// in Unit.
 type Grid struct {
 	Unit  string
 	Step  float64 // the finest that a person can set or weigh; 0 where the kind takes no number
@@ -114,7 +124,8 @@ type Grid struct {
 	Coarse
 }
 
-// Coarse widens the steps above a value. The zero Coarse leaves them as they are.
+// Coarse widens the steps above a value. The zero Coarse leaves them as they
+// are.
 type Coarse struct{ Above, Step float64 }
 
 // Query is what an adjust block asks for on a subject.
@@ -144,8 +155,7 @@ type Change struct {
 // Figure reads the figure that a lever moves; false when it is not known.
 type Figure func(*facts.Sheet, *formula.Formula) (float64, bool)
 
-// ErrGone says that a lever belongs to an entry that another change adds, and that the formula at
-// hand lacks this change.
+// ErrGone says that a formula lacks the lever's entry: another change adds it.
 var ErrGone = errors.New("the entry is not there")
 
 // kinds and byName hold what the init of each file registers.
@@ -198,7 +208,8 @@ func (l *Lever) Same(o *Lever) bool {
 		l.Class == o.Class && l.Item == o.Item
 }
 
-// DependsOn reports whether a change of the lever depends on what another lever writes.
+// DependsOn reports whether a change of the lever depends on what another lever
+// writes.
 func (l *Lever) DependsOn(o *Lever) bool {
 	for _, scaled := range l.Kind.Scales(l) {
 		if slices.ContainsFunc(o.Kind.Writes(o), scaled.overlaps) {
@@ -213,7 +224,8 @@ func (l *Lever) Searchable() bool {
 	return l.Kind.Traits().Setter == Searched && !math.IsNaN(l.Start)
 }
 
-// IsAdvice reports whether the lever stands outside the formula, so that a change is advice only.
+// IsAdvice reports whether the lever stands outside the formula, so that a
+// change is advice only.
 func (l *Lever) IsAdvice() bool { return l.Kind.Traits().Extent == NoValue }
 
 // Steps gives the number of steps next to x and then the other neighbour.

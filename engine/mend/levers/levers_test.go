@@ -142,15 +142,19 @@ func subjects(f *formula.Formula) []facts.Subject {
 	return out
 }
 
-// found lists the levers of a kind on a formula, each once. It fails for a lever that its name
-// does not give.
+func query(name string, f *formula.Formula, x facts.Subject) *levers.Query {
+	return &levers.Query{Name: name, Formula: f, Subject: x, Kitchen: kitchen.Default()}
+}
+
+// found lists the levers of a kind on a formula, each once.
 func found(t *testing.T, k levers.Kind, f *formula.Formula) []*levers.Lever {
 	t.Helper()
 	var out []*levers.Lever
 	for _, name := range k.Names() {
 		for _, x := range subjects(f) {
 			for _, computed := range []bool{false, true} {
-				q := &levers.Query{Name: name, Formula: f, Subject: x, Kitchen: kitchen.Default(), Computed: computed}
+				q := query(name, f, x)
+				q.Computed = computed
 				for _, l := range levers.Find(q) {
 					if l.Kind == k && !slices.ContainsFunc(out, l.Same) {
 						out = append(out, l)
@@ -178,7 +182,8 @@ func settings(l *levers.Lever) []levers.Setting {
 	if math.IsNaN(start) {
 		start = (l.Low + min(l.High, 100)) / 2
 	}
-	for _, x := range []float64{l.Low, start * 0.8, start * 1.5, l.Low + 4*l.Step, start + l.Step, l.High} {
+	tries := []float64{l.Low, start * 0.8, start * 1.5, l.Low + 4*l.Step, start + l.Step, l.High}
+	for _, x := range tries {
 		x = max(l.Low, min(x, l.High, 5000))
 		near, _ := l.Steps(x)
 		if to := levers.At(l.Number(near)); to.Number >= l.Low && !to.Equals(levers.At(l.Start)) {
@@ -188,8 +193,9 @@ func settings(l *levers.Lever) []levers.Setting {
 	return out
 }
 
-// TestKinds ranges over the registry: every kind has its traits, finds something in a fixture,
-// edits it, reads the value back and describes the change.
+// TestKinds ranges over the registry: every kind has its traits, finds
+// something in a fixture, edits it, reads the value back and describes the
+// change.
 func TestKinds(t *testing.T) {
 	var texts []text
 	for _, f := range fixtures {
@@ -229,7 +235,8 @@ func TestKinds(t *testing.T) {
 	}
 }
 
-// checkGrid looks at the values that a lever may take, and at its published range.
+// checkGrid looks at the values that a lever may take, and at its published
+// range.
 func checkGrid(t *testing.T, l *levers.Lever) {
 	t.Helper()
 	if l.Kind.Traits().Setter == levers.Searched {
@@ -245,8 +252,9 @@ func checkGrid(t *testing.T, l *levers.Lever) {
 	}
 }
 
-// checkChange sets a lever. It reports whether the result could be read: a word may be meant for
-// another kind, and a bound of the grid may lie outside what a step takes.
+// checkChange sets a lever. It reports whether the result could be read. A word
+// may be meant for another kind. A bound of the grid may lie outside the range
+// of a step.
 func checkChange(t *testing.T, from text, l *levers.Lever, to levers.Setting) bool {
 	t.Helper()
 	k := l.Kind
@@ -301,7 +309,8 @@ func readable(bytes []byte) bool {
 	return len(r.Problems) == 0
 }
 
-// checkProof compares the formula before and after a change with what the kind declares.
+// checkProof compares the formula before and after a change with what the kind
+// declares.
 func checkProof(t *testing.T, l *levers.Lever, to levers.Setting, before, after *formula.Formula) {
 	t.Helper()
 	noun, traits := l.Kind.Noun(l, before), l.Kind.Traits()
@@ -321,15 +330,16 @@ func checkProof(t *testing.T, l *levers.Lever, to levers.Setting, before, after 
 	}
 }
 
-// checkRatios looks whether each amount that differs was multiplied by a factor, up to a step of
-// the scale.
+// checkRatios looks whether each amount that differs was multiplied by a
+// factor, up to a step of the scale.
 func checkRatios(t *testing.T, noun string, factor float64, before, after *formula.Formula) {
 	t.Helper()
 	for i, p := range before.Parts {
 		for j, in := range p.Ingredients {
 			was, is := in.Amount, after.Parts[i].Ingredients[j].Amount
-			if is.Hi != was.Hi && math.Abs(is.Hi-was.Hi*factor) > max(5, was.Hi*factor/50) {
-				t.Errorf("%s: %s of %s became %s, times %v", noun, was.Text, in.Name, is.Text, factor)
+			want := was.Hi * factor
+			if is.Hi != was.Hi && math.Abs(is.Hi-want) > max(5, want/50) {
+				t.Errorf("%s, %s: %s became %s, times %v", noun, in.Name, was.Text, is.Text, factor)
 			}
 		}
 	}
@@ -350,8 +360,8 @@ func checkFields(t *testing.T, l *levers.Lever) {
 	}
 }
 
-// TestEveryKindIsRegistered reads the package's own files: each type that finds levers is in the
-// registry, and each stands in a file of its own.
+// TestEveryKindIsRegistered reads the package's own files: each type that finds
+// levers is in the registry, and each stands in a file of its own.
 func TestEveryKindIsRegistered(t *testing.T) {
 	registered := map[string]bool{}
 	for _, k := range levers.Kinds() {
@@ -387,8 +397,8 @@ func TestEveryKindIsRegistered(t *testing.T) {
 	}
 }
 
-// TestNamesAreDocumented looks for each name in README's paragraph on adjust blocks. Names of a
-// verb's option stand there for the rule's own step.
+// TestNamesAreDocumented looks for each name in README's paragraph on adjust
+// blocks. Names of a verb's option stand there for the rule's own step.
 func TestNamesAreDocumented(t *testing.T) {
 	readme, err := os.ReadFile("../../../README.md")
 	if err != nil {
@@ -396,7 +406,8 @@ func TestNamesAreDocumented(t *testing.T) {
 	}
 	_, paragraph, _ := strings.Cut(string(readme), "An `adjust` block names a lever")
 	paragraph, _, _ = strings.Cut(paragraph, "\n\n")
-	told := strings.FieldsFunc(paragraph, func(r rune) bool { return strings.ContainsRune("` \n,;:()", r) })
+	separates := func(r rune) bool { return strings.ContainsRune("` \n,;:()", r) }
+	told := strings.FieldsFunc(paragraph, separates)
 	for _, name := range levers.Names() {
 		verb, option, _ := strings.Cut(name, ".")
 		if _, is := formula.FindVerb(verb); is {
@@ -412,7 +423,7 @@ func TestNamesAreDocumented(t *testing.T) {
 func TestFindOrder(t *testing.T) {
 	f := read(t, []byte(fixtures[0])).one
 	x := facts.Subject{On: facts.OnPart, Part: f.Parts[0]}
-	list := levers.Find(&levers.Query{Name: "sugar", Formula: f, Subject: x, Kitchen: kitchen.Default()})
+	list := levers.Find(query("sugar", f, x))
 	var nouns []string
 	for _, l := range list {
 		nouns = append(nouns, l.Kind.Noun(l, f))
@@ -428,14 +439,16 @@ func TestUsual(t *testing.T) {
 	f := read(t, []byte(fixtures[0])).one
 	for _, name := range levers.Names() {
 		for _, x := range subjects(f) {
-			q := &levers.Query{Name: name, Formula: f, Subject: x, Kitchen: kitchen.Default()}
-			for _, l := range levers.Find(q) {
+			for _, l := range levers.Find(query(name, f, x)) {
 				usual, known := l.Kind.Usual(l, f)
 				if known && !(usual.Low <= usual.Mid && usual.Mid <= usual.High && usual.High > 0) {
 					t.Errorf("%s: %+v", l.Kind.Noun(l, f), usual)
 				}
 				want := f.Family.Sugar
-				if name == "sugar" && x.Part.Kind == formula.Dough && (usual.Low != want.Lo || usual.High != want.Hi) {
+				if name != "sugar" || x.Part.Kind != formula.Dough {
+					continue
+				}
+				if usual.Low != want.Lo || usual.High != want.Hi {
 					t.Errorf("%s: %+v, and the family has %+v", l.Kind.Noun(l, f), usual, want)
 				}
 			}

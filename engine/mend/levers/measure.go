@@ -8,8 +8,8 @@ import (
 
 func init() { register(stepMeasure{}) }
 
-// stepMeasure is the length or mass that a verb has as its own value: the thickness of a sheet,
-// the weight of a piece.
+// stepMeasure is a verb's own length or mass: the thickness of a sheet, the
+// weight of a piece.
 type stepMeasure struct {
 	ownFigure
 	usualUnknown
@@ -37,7 +37,8 @@ func (stepMeasure) Find(q *Query) []*Lever {
 	})
 }
 
-// Grid bounds a measure by four times what is written. Pieces are weighed to the gram.
+// Grid bounds a measure by four times what is written. Pieces are weighed to
+// the gram.
 func (stepMeasure) Grid(l *Lever, q *Query) Grid {
 	g := l.written(q.Formula).Measure
 	x := inUnit(g.Hi, g.Unit)

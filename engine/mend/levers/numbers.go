@@ -6,7 +6,7 @@ import (
 	"forebake/engine/quantity"
 )
 
-// rounded cuts the dust of binary fractions off a number.
+// rounded removes the error of binary fractions.
 func rounded(x float64) float64 { return math.Round(x*1e9) / 1e9 }
 
 // toStep gives the multiple of step nearest to x.
@@ -15,7 +15,7 @@ func toStep(x, step float64) float64 { return rounded(math.Round(x/step) * step)
 // plain writes a number as a baker does.
 func plain(x float64) string { return quantity.Plain(x) }
 
-// inUnit turns a number of a base unit into the unit that the baker wrote.
+// inUnit converts a number of a base unit into the unit that the baker wrote.
 func inUnit(base float64, unit string) float64 {
 	x, ok := quantity.FromBase(base, unit)
 	if !ok {
@@ -24,7 +24,7 @@ func inUnit(base float64, unit string) float64 {
 	return rounded(x)
 }
 
-// inBase turns a number of a unit into its base unit.
+// inBase converts a number of a unit into its base unit.
 func inBase(x float64, unit string) float64 {
 	b, _, ok := quantity.ToBase(x, unit)
 	if !ok {
@@ -33,11 +33,11 @@ func inBase(x float64, unit string) float64 {
 	return b
 }
 
-// InUnit turns a figure in base units into the lever's unit.
+// InUnit converts a figure in base units to the lever's unit.
 func (l *Lever) InUnit(base float64) float64 { return inUnit(base, l.Unit) }
 
-// fineStep is the finest step that a person sets or weighs in a unit, at the size of x. scale is
-// what the house's scale shows, g.
+// fineStep is the finest step that a person sets or weighs near x. scale is the
+// step of the kitchen's scale, g.
 func fineStep(unit string, x, scale float64) float64 {
 	weighed := func(nice float64) float64 { // a multiple of nice that the scale can show
 		return nice * max(1, math.Ceil(inUnit(scale, unit)/nice-1e-9))
@@ -79,13 +79,13 @@ func fineStep(unit string, x, scale float64) float64 {
 	return 1
 }
 
-// coarsest is the widest step in which a baker chooses amounts and sizes, in base units; % is a
-// share of the flour.
+// coarsest is the widest step in which a baker chooses, by base unit. A % is of
+// the flour.
 var coarsest = map[string]float64{"g": 5, "%": 1, "ml": 5, "mm": 5, "pieces": 1}
 
-// roundStep is the step in which a baker would choose an amount or a size near x: the widest of
-// 1, 2 and 5 times a power of ten that moves x by a twentieth at most. It is never finer than
-// fine, nor wider than coarsest allows.
+// roundStep is the step in which a baker would choose near x: 1, 2 or 5 times a
+// power of ten, at most a twentieth of x. It is never finer than fine, nor
+// wider than coarsest allows.
 func roundStep(unit string, x, fine float64) float64 {
 	most := math.Abs(x) / 20
 	if _, kind, ok := quantity.ToBase(1, unit); ok {

@@ -2,7 +2,8 @@ package levers
 
 import "testing"
 
-// TestRoundStep holds the steps in which a baker chooses to sizes that a baker would name.
+// TestRoundStep holds the steps in which a baker chooses to sizes that a baker
+// would name.
 func TestRoundStep(t *testing.T) {
 	for _, test := range []struct {
 		unit          string
@@ -24,12 +25,13 @@ func TestRoundStep(t *testing.T) {
 		{"pieces", 24, 1, 1},
 	} {
 		if got := roundStep(test.unit, test.x, test.fine); got != test.want {
-			t.Errorf("near %v %s, on a grid of %v: %v, want %v", test.x, test.unit, test.fine, got, test.want)
+			t.Errorf("%+v: got %v", test, got)
 		}
 	}
 }
 
-// TestCoarse holds that a short time is set by the minute, and by 5 min above a quarter of an hour.
+// TestCoarse holds that a short time is set by the minute, and by 5 min above
+// 15.
 func TestCoarse(t *testing.T) {
 	g := Grid{"min", 1, 1, 1, 1440, Coarse{shortEnds, roundMin}}
 	for n, want := range map[int]float64{9: 9, 15: 15, 16: 20, 20: 20, 21: 25} {

@@ -16,7 +16,8 @@ type restated struct {
 	listsEdits
 }
 
-// restates reports whether a query asks to write a volume as the mass that the rule computes.
+// restates reports whether a query asks to write a volume as the mass that the
+// rule computes.
 func restates(q *Query) bool {
 	in := q.Subject.Ingredient
 	return q.Computed && in != nil && in.Amount.ByVolume()
@@ -38,7 +39,8 @@ func (restated) Find(q *Query) []*Lever {
 // heaviestG bounds a restated amount; no formula holds as much.
 const heaviestG = 1e6
 
-// Grid takes the step of the kitchen's scale for choosing too: a restatement moves no figure.
+// Grid takes the step of the kitchen's scale for choosing too: a restatement
+// moves no figure.
 func (restated) Grid(l *Lever, q *Query) Grid {
 	scale := q.Kitchen.Scale.Mid()
 	x := q.Formula.Parts[l.Part].Ingredients[l.Index].Grams.A.Mid()

@@ -21,7 +21,8 @@ func (share) Traits() Traits {
 	return Traits{SeveralValues, OfWritten, Searched, Practice, Written, Last}
 }
 
-// Find gives one lever where at least two ingredients of the class have an amount.
+// Find gives one lever where at least two ingredients of the class have an
+// amount.
 func (share) Find(q *Query) []*Lever {
 	list := classNamed(q.Name).meant(q)
 	set := 0

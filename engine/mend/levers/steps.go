@@ -7,10 +7,12 @@ import (
 	"forebake/engine/formula"
 )
 
-// ownStep stands in a lever's name for the step that the rule looks at: "step.time".
+// ownStep stands in a lever's name for the step that the rule looks at:
+// "step.time".
 const ownStep = "step"
 
-// stepNames lists the names of an option: of the rule's own step, and of each verb that has it.
+// stepNames lists the names of an option: of the rule's own step, and of each
+// verb that has it.
 func stepNames(option string, has func(*formula.Verb) bool) []string {
 	out := []string{ownStep + "." + option}
 	for _, v := range formula.Verbs {
@@ -26,12 +28,27 @@ func takes(option string) func(*formula.Verb) bool {
 	return func(v *formula.Verb) bool { return slices.Contains(v.Options(), option) }
 }
 
-// coolingVerb is the verb whose steps cool a part.
+// coolingVerb is the verb of a step that cools a part.
 const coolingVerb = "cool"
 
-// meantSteps lists the steps that a query means: "step.time" the rule's own step, "chill.time" the
-// chills before it, the last first. Where the step puts another part on, the last such step of
-// that part comes first in question; cooling the dough does not cool what is put on it.
+// cools reports whether steps of a verb cool a part.
+func cools(v *formula.Verb) bool { return v.Name == coolingVerb }
+
+// divides reports whether steps of a verb cut a dough into pieces.
+func divides(v *formula.Verb) bool { return v.Name == "divide" }
+
+// fills reports whether steps of a verb spread one part on another.
+func fills(v *formula.Verb) bool { return v.Name == "fill" }
+
+// named gives the condition that a verb has a name.
+func named(name string) func(*formula.Verb) bool {
+	return func(v *formula.Verb) bool { return v.Name == name }
+}
+
+// meantSteps lists the steps that a query means: for "step.time" the rule's own
+// step, for "chill.time" the chills before it, the last first. Where the step
+// puts another part on, the last chill of that part is meant. Cooling the dough
+// does not cool what is put on it.
 func meantSteps(q *Query) []*formula.Step {
 	verb, _, _ := strings.Cut(q.Name, ".")
 	x := q.Subject
@@ -43,24 +60,25 @@ func meantSteps(q *Query) []*formula.Step {
 	case verb == ownStep:
 		return nil
 	case x.Step == nil:
-		return stepsBefore(x.Part, verb, len(x.Part.Steps))
+		return stepsBefore(x.Part, named(verb), len(x.Part.Steps))
 	}
 	if put := x.Step.Uses; put != nil {
-		if list := stepsBefore(put, verb, len(put.Steps)); len(list) > 0 {
+		if list := stepsBefore(put, named(verb), len(put.Steps)); len(list) > 0 {
 			return list[:1]
 		}
 		if verb == coolingVerb {
 			return nil
 		}
 	}
-	return stepsBefore(x.Part, verb, x.Step.Index)
+	return stepsBefore(x.Part, named(verb), x.Step.Index)
 }
 
-// stepsBefore lists the steps of a verb before an index, the last first.
-func stepsBefore(p *formula.Part, verb string, index int) []*formula.Step {
+// stepsBefore lists the steps before an index whose verb meets a condition, the
+// last first.
+func stepsBefore(p *formula.Part, is func(*formula.Verb) bool, index int) []*formula.Step {
 	var out []*formula.Step
 	for i := index - 1; i >= 0; i-- {
-		if p.Steps[i].Verb.Name == verb {
+		if is(p.Steps[i].Verb) {
 			out = append(out, p.Steps[i])
 		}
 	}

@@ -20,7 +20,8 @@ type stepTime struct {
 
 func (stepTime) Names() []string { return stepNames("time", takesTime) }
 
-// takesTime reports whether a verb has a time, as its own value or as an option.
+// takesTime reports whether a verb has a time, as its own value or as an
+// option.
 func takesTime(v *formula.Verb) bool {
 	return takes("time")(v) || v.MeasuredIn(quantity.Time)
 }

@@ -10,7 +10,8 @@ import (
 
 func init() { register(tinCount{}) }
 
-// tinCount is the number of tins that a dough goes into, and every count that goes with it.
+// tinCount is the number of tins that a dough goes into, and every count that
+// goes with it.
 type tinCount struct {
 	ownFigure
 	usualUnknown
@@ -32,16 +33,13 @@ func (tinCount) Find(q *Query) []*Lever {
 	return nil
 }
 
-// dividingVerb is the verb that cuts a dough into pieces.
-const dividingVerb = "divide"
-
 // dividesByCount reports whether a step cuts a dough into a number of pieces.
 func dividesByCount(s *formula.Step) bool {
-	return s.Verb.Name == dividingVerb && s.Measure.Set && s.Measure.Kind == quantity.Count
+	return divides(s.Verb) && s.Measure.Set && s.Measure.Kind == quantity.Count
 }
 
-// tinsOf is how many tins a pan step fills: as it says, or as many as the dough was divided into;
-// 0 where that is not known.
+// tinsOf is how many tins a pan step fills: as it says, or as many as the dough
+// was divided into. It is 0 where neither is known.
 func tinsOf(s *formula.Step) float64 {
 	if s.Count != nil && s.Count.IsPoint() {
 		return s.Count.Lo
@@ -49,7 +47,7 @@ func tinsOf(s *formula.Step) float64 {
 	if s.Pieces != nil {
 		return 0
 	}
-	for _, d := range stepsBefore(s.Part, dividingVerb, s.Index) {
+	for _, d := range stepsBefore(s.Part, divides, s.Index) {
 		if dividesByCount(d) && d.Measure.IsPoint() {
 			return d.Measure.Lo
 		}
@@ -63,8 +61,8 @@ func (tinCount) Grid(l *Lever, q *Query) Grid {
 
 func (tinCount) Value(l *Lever, f *formula.Formula) Setting { return At(tinsOf(l.written(f))) }
 
-// Edit changes the count of the pan, every other count of the same dough that is the number of
-// tins too, and what the formula makes: more pieces, each lighter.
+// Edit changes every count of the dough that is the number of tins. What the
+// formula makes follows: more pieces, each lighter.
 func (tinCount) Edit(l *Lever, t *Text, to Setting) ([]source.Edit, error) {
 	pan, err := l.step(t.Formula)
 	if err != nil {
@@ -106,7 +104,8 @@ func countEdits(t *Text, p *formula.Part, from, to float64) ([]source.Edit, erro
 	return out, nil
 }
 
-// tinsYield writes what a formula makes with another number of pieces, of the same weight in all.
+// tinsYield writes what a formula makes with another number of pieces, of the
+// same weight in all.
 func tinsYield(f *formula.Formula, from, to float64) string {
 	text := piecesText(f, to)
 	if !f.Makes.Each.Set {

@@ -1,7 +1,7 @@
 package levers
 
-// Traits says what a search may do with a kind of lever. Literals have no field names, so that one
-// which lacks a trait does not compile.
+// Traits says what a search may do with a kind of lever. A literal that lacks a
+// trait does not compile: literals have no field names.
 type Traits struct {
 	Extent   Extent
 	Basis    Basis
