@@ -29,11 +29,8 @@ func NewChanger(f *source.File) (*Changer, error) {
 	if len(problems) > 0 {
 		return nil, problems
 	}
-	return ChangerOf(f, body), nil
+	return &Changer{file: f, body: body}, nil
 }
-
-// ChangerOf makes a changer for a formula file that has been parsed already.
-func ChangerOf(f *source.File, body *hclsyntax.Body) *Changer { return &Changer{file: f, body: body} }
 
 // Amount writes another amount for an ingredient. One that is given as an object stays one.
 func (c *Changer) Amount(in *Ingredient, text string) (source.Edit, error) {

@@ -94,9 +94,8 @@ func (m *Mender) candidates(v *version, q question, a *rule.Adjust) []*candidate
 	return out
 }
 
-// candidate finds the best value of one lever for a finding. The one that the
-// rule computes comes first, then the nearest that clears it, then the nearest
-// that leaves it unsure.
+// candidate finds the best value of one lever for a finding: the one that the
+// rule computes, else the nearest that clears it, or leaves it unsure.
 func (m *Mender) candidate(v *version, q question, a *rule.Adjust, l *levers.Lever) *candidate {
 	s := m.newSearch(v, q, l)
 	if a.To == nil {

@@ -47,9 +47,10 @@ type Mender struct {
 	judge *rule.Judge
 	on    *version // whose figures the sheet holds
 
-	kept     map[string]*version // by text
-	found    map[searched][]*candidate
-	disputes map[question][]question // findings that move one lever in opposite directions
+	kept      map[string]*version // by text
+	keptBytes int                 // of their texts
+	found     map[searched][]*candidate
+	disputes  map[question][]question // findings that move one lever in opposite directions
 }
 
 // searched identifies a search whose result is kept: that of an adjust block
@@ -64,7 +65,7 @@ type searched struct {
 // begin reads and judges the formula as the baker wrote it.
 func (m *Mender) begin(name string, text []byte, index int) (*version, error) {
 	m.name, m.index, m.on = name, index, nil
-	m.kept = map[string]*version{}
+	m.kept, m.keptBytes = map[string]*version{}, 0
 	m.found, m.disputes = map[searched][]*candidate{}, map[question][]question{}
 	v, err := m.read(text)
 	if err != nil {

@@ -5,8 +5,6 @@ import (
 	"fmt"
 	"slices"
 
-	"github.com/hashicorp/hcl/v2/hclsyntax"
-
 	"forebake/engine/facts"
 	"forebake/engine/finding"
 	"forebake/engine/formula"
@@ -20,9 +18,9 @@ import (
 type version struct {
 	text    []byte
 	file    *source.File
-	body    *hclsyntax.Body
 	formula *formula.Formula
-	draft   bool // some amounts are still open
+	draft   bool             // some amounts are still open
+	changer *formula.Changer // nil until a lever was set
 
 	answers map[question]finding.Answer // that are not clear; nil until all rules were judged
 	excess  map[question]float64        // how far each of them is from clear
@@ -35,9 +33,10 @@ type reply struct {
 	excess float64
 }
 
-// mostKept bounds the versions that are kept: another search may come to the
-// same text. A demo draft has 1,200 versions of some 100 KB.
-const mostKept = 512
+// mostKept bounds the texts of the versions that are kept, in bytes. Another
+// search may come to the same text: those of a demo draft come up three times
+// on average. A version takes some twenty times its text.
+const mostKept = 2 << 20
 
 // read gives the version of a text, the kept one where the text was read
 // before.
@@ -49,8 +48,9 @@ func (m *Mender) read(text []byte) (*version, error) {
 	if err != nil {
 		return nil, err
 	}
-	if len(m.kept) == mostKept {
+	if m.keptBytes += len(text); m.keptBytes > mostKept {
 		clear(m.kept)
+		m.keptBytes = len(text)
 	}
 	m.kept[string(text)] = v
 	return v, nil
@@ -60,12 +60,12 @@ func (m *Mender) read(text []byte) (*version, error) {
 func (m *Mender) parse(text []byte) (*version, error) {
 	m.Reads++
 	v := &version{text: text, file: source.New(m.name, text)}
-	var problems source.Problems
-	if v.body, problems = source.Parse(v.file); len(problems) > 0 {
+	body, problems := source.Parse(v.file)
+	if len(problems) > 0 {
 		return nil, problems
 	}
 	n := 0
-	for _, b := range v.body.Blocks {
+	for _, b := range body.Blocks {
 		if b.Type != "formula" {
 			continue
 		}
@@ -92,8 +92,15 @@ func isDraft(f *formula.Formula) bool {
 func (m *Mender) change(v *version, l *levers.Lever, to levers.Setting) (
 	*version, []source.Edit, error,
 ) {
-	t := &levers.Text{Changer: formula.ChangerOf(v.file, v.body), Formula: v.formula}
-	edits, err := l.Kind.Edit(l, t, to)
+	// Most versions are never changed, so that their syntax tree is not kept.
+	if v.changer == nil {
+		c, err := formula.NewChanger(v.file)
+		if err != nil {
+			return nil, nil, err
+		}
+		v.changer = c
+	}
+	edits, err := l.Kind.Edit(l, &levers.Text{Changer: v.changer, Formula: v.formula}, to)
 	if err != nil {
 		return nil, nil, err
 	}

@@ -22,8 +22,7 @@ import (
 	"forebake/engine/source"
 )
 
-// fixtures hold most of what a formula can say, in several ways of writing, so
-// that every kind of lever finds a place.
+// fixtures hold most of what a formula can say, in several ways of writing.
 var fixtures = []string{`
 formula "grams" {
   family = "sweet dough"
