@@ -42,12 +42,15 @@ var mayKnow = map[string][]string{
 		"engine/science/bakersmath", "engine/science/ferment", "engine/science/geometry", "engine/science/heat", "engine/science/microbe", "engine/science/mould", "engine/science/wateractivity"}, // figures, never judgements: no rule, no finding
 	"engine/backlog": {"engine/finding", "engine/reading", "engine/source"}, // lists of findings; what makes one is not its business
 	"engine/house":   {"engine/finding", "engine/formula", "engine/kitchen", "engine/larder", "engine/quantity", "engine/reading", "engine/source"},
-	"engine/rule":    {"engine/facts", "engine/finding", "engine/formula", "engine/house", "engine/kitchen", "engine/quantity", "engine/reading", "engine/source", "engine/spelling"},
-	"engine/mend":    {"engine/facts", "engine/finding", "engine/formula", "engine/kitchen", "engine/larder", "engine/quantity", "engine/reading", "engine/rule", "engine/source"}, // levers and the search; no house and no report, so that a change is proven by the judge and by nothing else
-	"engine/report":  {"engine/finding", "engine/source"},                                                                                                                          // prints findings; a format must not be able to change an answer
-	"engine/run":     {"engine/backlog", "engine/facts", "engine/finding", "engine/formula", "engine/house", "engine/reading", "engine/rule", "engine/source"},                     // the one way from files to answers; the shipped rules are handed in, and it prints nothing
+	"engine/rule":    {"engine/facts", "engine/finding", "engine/formula", "engine/house", "engine/kitchen", "engine/mend/levers", "engine/quantity", "engine/reading", "engine/source", "engine/spelling"},
+	"engine/mend":    {"engine/facts", "engine/finding", "engine/formula", "engine/kitchen", "engine/mend/levers", "engine/reading", "engine/rule", "engine/source"}, // the search; no house and no report, so that a change is proven by the judge and by nothing else
+	"engine/report":  {"engine/finding", "engine/source"},                                                                                                            // prints findings; a format must not be able to change an answer
 	"engine":         {"engine/backlog", "engine/facts", "engine/finding", "engine/formula", "engine/house", "engine/kitchen", "engine/mend", "engine/quantity", "engine/reading", "engine/rule", "engine/run", "engine/source", "rules"},
-	"cmd/forebake":   {"engine", "engine/finding", "engine/reading", "engine/report", "engine/source", "engine/spelling"}, // flags and exit statuses only
+	"engine/run":     {"engine/backlog", "engine/facts", "engine/finding", "engine/formula", "engine/house", "engine/reading", "engine/rule", "engine/source"}, // the one way from files to answers; the shipped rules are handed in, and it prints nothing
+	"cmd/forebake":   {"engine", "engine/finding", "engine/reading", "engine/report", "engine/source", "engine/spelling"},                                      // flags and exit statuses only
+
+	// What a mend can change, and how. It knows no rule, so that a rule can name a lever.
+	"engine/mend/levers": {"engine/facts", "engine/family", "engine/formula", "engine/kitchen", "engine/larder", "engine/quantity", "engine/source"},
 }
 
 // anybody may know what a figure is.

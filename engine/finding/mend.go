@@ -31,13 +31,13 @@ type ChangedLines struct {
 // Change is one change of a formula, by one lever.
 type Change struct {
 	Mend
-	Rules   []Turned
+	Rules   []Helped
 	With    []string // rules whose change needs this one beside it; only where Rules is empty
 	Figures []BeforeAfter
 }
 
-// Turned is a finding that a change helped: cleared, or no longer sure.
-type Turned struct {
+// Helped is a finding that a change cleared, or left unsure.
+type Helped struct {
 	Rule, Subject string
 	Level         Level
 	Line          int

@@ -371,8 +371,11 @@ func Differ(a, b *Formula) []string {
 
 // Time writes how long a step takes: its own measure where that is a time, else its time option.
 func (c *Changer) Time(s *Step, text string) (source.Edit, error) {
-	if s.Verb.own.kinds.Has(quantity.Time) && !s.Measure.Set {
+	if s.Verb.MeasuredIn(quantity.Time) && !s.Measure.Set {
 		return c.Main(s, text)
 	}
 	return c.Step(s, optTime.Name, text)
 }
+
+// MeasuredIn reports whether the verb's own value can be of a kind, such as a time or a length.
+func (v *Verb) MeasuredIn(k quantity.Kind) bool { return v.own.kinds.Has(k) }

@@ -30,25 +30,38 @@ import (
 // mender makes a mender with rules of its own, in a kitchen without a house.
 func mender(t testing.TB, rules ...string) *mend.Mender {
 	t.Helper()
-	var text string
+	var text strings.Builder
 	for i, r := range rules {
-		text += fmt.Sprintf("rule \"r%d\" {\n  level = \"risk\"\n  say = \"s\"\n  why = \"w\"\n  source = \"s\"\n%s\n}\n", i, r)
+		fmt.Fprintf(&text, "rule \"r%d\" {\n  level = \"risk\"\n  say = \"s\"\n", i)
+		fmt.Fprintf(&text, "  why = \"w\"\n  source = \"s\"\n%s\n}\n", r)
 	}
-	p, problems := rule.Read("t", []*source.File{source.New("t.hcl", []byte(text))}, rule.Options{})
+	file := source.New("t.hcl", []byte(text.String()))
+	p, problems := rule.Read("t", []*source.File{file}, rule.Options{})
 	if len(problems) > 0 {
-		t.Fatalf("%v\n%s", problems, text)
+		t.Fatalf("%v\n%s", problems, text.String())
 	}
-	return &mend.Mender{Kitchen: kitchen.Default(), Rules: p.Rules, Options: formula.Options{Larder: larder.New()}}
+	return &mend.Mender{Kitchen: kitchen.Default(), Rules: p.Rules, Options: plainOptions()}
 }
 
-// shipped makes a mender with all shipped rules, in the house of the demo formulas.
+// plainOptions read a formula without a house.
+func plainOptions() formula.Options { return formula.Options{Larder: larder.New()} }
+
+// ruleOn writes the part of a rule that tells it from others.
+func ruleOn(on, when string, more ...string) string {
+	return fmt.Sprintf("on = %q\nwhen = %q\n%s", on, when, strings.Join(more, "\n"))
+}
+
+// shipped makes a mender with all shipped rules, in the house of the demo
+// formulas.
 func shipped(t testing.TB) *mend.Mender {
 	t.Helper()
 	l, problems := engine.New().Load("../../formulas")
 	if len(problems) > 0 {
 		t.Fatal(problems)
 	}
-	return &mend.Mender{Kitchen: l.House.Kitchen, Rules: l.Rules.Rules, Options: l.House.FormulaOptions()}
+	return &mend.Mender{
+		Kitchen: l.House.Kitchen, Rules: l.Rules.Rules, Options: l.House.FormulaOptions(),
+	}
 }
 
 func mended(t testing.TB, m *mend.Mender, text string) (*mend.Outcome, *formula.Formula) {
@@ -110,7 +123,8 @@ func share(t testing.TB, name string, of func(*larder.Item) float64) float64 {
 	return of(item) / 100
 }
 
-// On problems with a closed answer the searched one is that answer, rounded to the side that clears.
+// TestClosedAnswers holds searched answers to closed ones, rounded to the side
+// that clears.
 func TestClosedAnswers(t *testing.T) {
 	within := func(what string, got, want, step float64) {
 		t.Helper()
@@ -122,24 +136,33 @@ func TestClosedAnswers(t *testing.T) {
 	up := func(x, step float64) float64 { return math.Ceil(x/step-1e-9) * step }
 
 	// Yeast for a wanted dose, as instant.
-	_, f := mended(t, mender(t, `on = "dough"`+"\n"+`when = "dough.yeast_pct < 1.37"`+"\nadjust \"yeast\" {}"), text)
+	lowYeast := ruleOn("dough", "dough.yeast_pct < 1.37", `adjust "yeast" {}`)
+	_, f := mended(t, mender(t, lowYeast), text)
 	within("yeast", grams(t, f, "instant yeast"), up(1.37/100*1000, 1), 1)
-	_, f = mended(t, mender(t, `on = "dough"`+"\n"+`when = "dough.yeast_pct < 1.37"`+"\nadjust \"yeast\" {}"), fmt.Sprintf(plainDough, "0.5 %"))
+	_, f = mended(t, mender(t, lowYeast), fmt.Sprintf(plainDough, "0.5 %"))
 	within("yeast in percent", grams(t, f, "instant yeast"), 14, 1)
 
-	// Water for a wanted hydration: what milk and butter bring is there already.
-	brings := 100*share(t, "whole milk", func(i *larder.Item) float64 { return i.Water }) + 200*share(t, "salted butter", func(i *larder.Item) float64 { return i.Water }) +
-		5*share(t, "instant yeast", func(i *larder.Item) float64 { return i.Water }) + 10*share(t, "salt", func(i *larder.Item) float64 { return i.Water })
-	_, f = mended(t, mender(t, `on = "dough"`+"\n"+`when = "dough.hydration_pct < 70"`+"\nadjust \"water\" {}"), text)
-	within("water", grams(t, f, "water"), up((700-brings)/share(t, "water", func(i *larder.Item) float64 { return i.Water }), 1), 1)
+	// Water for a wanted hydration: that of milk and butter counts.
+	water := func(name string) float64 {
+		return share(t, name, func(i *larder.Item) float64 { return i.Water })
+	}
+	brings := 100*water("whole milk") + 200*water("salted butter") +
+		5*water("instant yeast") + 10*water("salt")
+	dry := ruleOn("dough", "dough.hydration_pct < 70", `adjust "water" {}`)
+	_, f = mended(t, mender(t, dry), text)
+	within("water", grams(t, f, "water"), up((700-brings)/water("water"), 1), 1)
 
 	// Salt for a wanted percentage, computed by the rule: the butter's counts.
-	_, f = mended(t, mender(t, `on = "dough"`+"\n"+`when = "dough.salt_pct < 1.8"`+"\nadjust \"salt\" { to = \"1.8\" }"), text)
-	salty := 200 * share(t, "salted butter", func(i *larder.Item) float64 { return i.Salt })
-	within("salt", grams(t, f, "salt"), up((18-salty)/share(t, "salt", func(i *larder.Item) float64 { return i.Salt }), 1), 1)
+	salt := func(name string) float64 {
+		return share(t, name, func(i *larder.Item) float64 { return i.Salt })
+	}
+	bland := ruleOn("dough", "dough.salt_pct < 1.8", `adjust "salt" { to = "1.8" }`)
+	_, f = mended(t, mender(t, bland), text)
+	within("salt", grams(t, f, "salt"), up((18-200*salt("salted butter"))/salt("salt"), 1), 1)
 }
 
-// The liquid's temperature for a dough temperature is that of the bowl's heat balance.
+// TestLiquidTemperature holds the liquid's temperature to the heat balance of
+// the bowl.
 func TestLiquidTemperature(t *testing.T) {
 	text := `formula "t" {
   dough "d" {
@@ -153,7 +176,7 @@ func TestLiquidTemperature(t *testing.T) {
   }
 }
 `
-	m := mender(t, `on = "mix"`+"\n"+`when = "mix.dough_c > 25"`+"\nadjust \"liquid.temp\" {}")
+	m := mender(t, ruleOn("mix", "mix.dough_c > 25", `adjust "liquid.temp" {}`))
 	m.Kitchen.Friction = reading.Given{Set: true}
 	m.Kitchen.Friction.Lo, m.Kitchen.Friction.Hi = 6, 6
 	_, f := mended(t, m, text)
@@ -162,11 +185,13 @@ func TestLiquidTemperature(t *testing.T) {
 	v := s.Value(fact, facts.Subject{On: facts.OnStep, Part: f.Parts[0], Step: f.Parts[0].Steps[0]})
 	got := f.Parts[0].Ingredients[1].Temp.Hi
 	if want := math.Floor(v.Lo + 1e-9); got != want {
-		t.Errorf("the liquid is set to %v C, and the heat balance gives %v C (%v to %v)", got, want, v.Lo, v.Hi)
+		t.Errorf("the liquid is set to %v C; the heat balance gives %v C (%v to %v)",
+			got, want, v.Lo, v.Hi)
 	}
 }
 
-// The thickness of a slab that is cold in time is the catalogue's own inversion of the cooling, in whole mm.
+// TestSlabForTime holds the thickness of a slab that is cold in time to the
+// catalogue's inversion of the cooling.
 func TestSlabForTime(t *testing.T) {
 	text := `formula "t" {
   dough "d" {
@@ -183,11 +208,12 @@ func TestSlabForTime(t *testing.T) {
   }
 }
 `
-	m := mender(t, `on = "chill"`+"\n"+`when = "chill.h_to_10c > 4"`+"\nadjust \"step.as\" {}")
+	m := mender(t, ruleOn("chill", "chill.h_to_10c > 4", `adjust "step.as" {}`))
 	before := read(t, m, []byte(text))
 	s := facts.NewSheet(before, m.Kitchen)
 	fact, _ := facts.Find(facts.OnStep, "slab_for_10c_mm")
-	v := s.Value(fact, facts.Subject{On: facts.OnStep, Part: before.Parts[0], Step: before.Parts[0].Steps[1]})
+	dough := before.Parts[0]
+	v := s.Value(fact, facts.Subject{On: facts.OnStep, Part: dough, Step: dough.Steps[1]})
 	_, f := mended(t, m, text)
 	got := f.Parts[0].Steps[1].Form.MM.Hi
 	if math.Abs(got-v.Lo) > 1 {
@@ -195,8 +221,9 @@ func TestSlabForTime(t *testing.T) {
 	}
 }
 
-// A small linear case: less milk for its solids, and water in its place for the hydration. The simplex method finds the least
-// total change, as shares of what was written, on the same constraints.
+// TestAgainstSimplex holds a small linear case to the simplex method: less milk
+// for its solids, and water in its place for the hydration. The method finds the
+// least total change, as shares of the written amounts.
 func TestAgainstSimplex(t *testing.T) {
 	text := `formula "t" {
   dough "d" {
@@ -210,19 +237,24 @@ func TestAgainstSimplex(t *testing.T) {
 }
 `
 	_, f := mended(t, mender(t,
-		`on = "dough"`+"\n"+`when = "dough.milk_solids_pct > 4"`+"\nadjust \"milk\" {}",
-		`on = "dough"`+"\n"+`when = "dough.hydration_pct < 66"`+"\nadjust \"water\" {}\nadjust \"milk\" {}"), text)
+		ruleOn("dough", "dough.milk_solids_pct > 4", `adjust "milk" {}`),
+		ruleOn("dough", "dough.hydration_pct < 66", `adjust "water" {}`, `adjust "milk" {}`)), text)
 
-	water := func(name string) float64 { return share(t, name, func(i *larder.Item) float64 { return i.Water }) }
+	water := func(name string) float64 {
+		return share(t, name, func(i *larder.Item) float64 { return i.Water })
+	}
 	solids := share(t, "whole milk", func(i *larder.Item) float64 { return i.MilkSolids })
-	// Variables: water up, water down, milk up, milk down, and a slack for each constraint. Minimise the shares moved.
-	// Solids: solids*(600 + mu - md) + s1 = 40. Hydration: water + milk's water + yeast's - s2 = 660.
+	// Variables: water up, water down, milk up, milk down, and two slacks.
+	// Solids: solids*(600 + up - down) + slack = 40.
+	// Hydration: water of all - slack = 660.
 	a := mat.NewDense(2, 6, []float64{
 		0, 0, solids, -solids, 1, 0,
 		water("water"), -water("water"), water("whole milk"), -water("whole milk"), 0, -1,
 	})
-	b := []float64{40 - solids*600, 660 - 100*water("water") - 600*water("whole milk") - 10*water("instant yeast")}
-	_, x, err := lp.Simplex([]float64{1.0 / 100, 1.0 / 100, 1.0 / 600, 1.0 / 600, 0, 0}, a, b, 1e-10, nil)
+	there := 100*water("water") + 600*water("whole milk") + 10*water("instant yeast")
+	b := []float64{40 - solids*600, 660 - there}
+	shares := []float64{1.0 / 100, 1.0 / 100, 1.0 / 600, 1.0 / 600, 0, 0}
+	_, x, err := lp.Simplex(shares, a, b, 1e-10, nil)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -230,12 +262,14 @@ func TestAgainstSimplex(t *testing.T) {
 	if got := grams(t, f, "whole milk"); got != math.Floor(wantMilk) {
 		t.Errorf("milk is set to %v g, and the simplex method gives %.2f g", got, wantMilk)
 	}
-	if got := grams(t, f, "water"); math.Abs(got-wantWater) > 2 { // a gram of its own, and one for the milk's rounding
+	// A gram for its own rounding, and one for the milk's.
+	if got := grams(t, f, "water"); math.Abs(got-wantWater) > 2 {
 		t.Errorf("water is set to %v g, and the simplex method gives %.2f g", got, wantWater)
 	}
 }
 
-// The drafts as other editors save them: the mended copy is the copy of the mended draft, byte for byte.
+// TestOtherEditors mends the drafts as other editors save them. The mended copy
+// is the copy of the mended draft, byte for byte.
 func TestOtherEditors(t *testing.T) {
 	styles := map[string]func([]byte) []byte{
 		"CRLF": func(b []byte) []byte { return bytes.ReplaceAll(b, []byte("\n"), []byte("\r\n")) },
@@ -249,8 +283,8 @@ func TestOtherEditors(t *testing.T) {
 			return []byte(strings.Join(lines, "\n"))
 		},
 	}
-	for _, path := range []string{"../../formulas/first-draft.hcl", "../../formulas/second-draft.hcl"} {
-		text, err := os.ReadFile(path)
+	for _, path := range []string{"first-draft.hcl", "second-draft.hcl"} {
+		text, err := os.ReadFile("../../formulas/" + path)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -266,17 +300,21 @@ func TestOtherEditors(t *testing.T) {
 			if err != nil {
 				t.Fatal(err)
 			}
-			if !bytes.Equal(got.Text, style(plain.Text)) {
-				t.Errorf("%s with %s: the mended copy is another text:\n%+v", path, name, source.Compare(got.Text, style(plain.Text)))
+			if want := style(plain.Text); !bytes.Equal(got.Text, want) {
+				differ := source.Compare(got.Text, want)
+				t.Errorf("%s with %s: the mended copy is another text:\n%+v", path, name, differ)
 			}
 		}
 	}
 }
 
-// generated draws a dough that a baker in a hurry might write, with most faults in reach.
+// generated draws a dough that a baker in a hurry might write, with most faults
+// in reach.
 func generated(t *rapid.T) string {
 	n := func(name string, lo, hi int) int { return rapid.IntRange(lo, hi).Draw(t, name) }
-	pick := func(name string, list ...string) string { return rapid.SampledFrom(list).Draw(t, name) }
+	pick := func(name string, list ...string) string {
+		return rapid.SampledFrom(list).Draw(t, name)
+	}
 	return fmt.Sprintf(`formula "t" {
   family = "sweet dough"
   makes  = "%d pieces of %d g"
@@ -312,10 +350,16 @@ func generated(t *rapid.T) string {
     ]
   }
 }
-`, n("pieces", 10, 30), n("each", 50, 120), n("milk", 300, 800), n("milk temp", 2, 60), pick("yeast", "instant yeast", "fresh yeast", "active dry yeast"),
-		pick("dose", "2 g", "10 g", "30 g", "0.2 %", "1.2 %", "5 %"), n("sugar", 20, 350), n("salt", 2, 35), n("butter", 50, 500), n("butter temp", 2, 30),
-		pick("cinnamon", "1 tsp", "5 g", "3 %", "2 tbsp"), n("mix to", 12, 34), n("rest", 10, 240), n("chill", 1, 20), pick("form", "bowl", "slab 30 mm", "slab 90 mm"),
-		n("sheet", 1, 20), n("proof", 20, 300), n("proof at", 18, 38), n("bake", 8, 40), n("oven", 160, 240), n("core", 80, 101), n("cool", 10, 180), n("tray", 8, 60))
+`, n("pieces", 10, 30), n("each", 50, 120), n("milk", 300, 800), n("milk temp", 2, 60),
+		pick("yeast", "instant yeast", "fresh yeast", "active dry yeast"),
+		pick("dose", "2 g", "10 g", "30 g", "0.2 %", "1.2 %", "5 %"),
+		n("sugar", 20, 350), n("salt", 2, 35), n("butter", 50, 500), n("butter temp", 2, 30),
+		pick("cinnamon", "1 tsp", "5 g", "3 %", "2 tbsp"),
+		n("mix to", 12, 34), n("rest", 10, 240), n("chill", 1, 20),
+		pick("form", "bowl", "slab 30 mm", "slab 90 mm"), n("sheet", 1, 20),
+		n("proof", 20, 300), n("proof at", 18, 38),
+		n("bake", 8, 40), n("oven", 160, 240), n("core", 80, 101),
+		n("cool", 10, 180), n("tray", 8, 60))
 }
 
 // oneName names a finding; yeast of another kind stays the same line.
@@ -339,13 +383,14 @@ func flaggedOf(t testing.TB, text []byte) map[string]finding.Level {
 	return out
 }
 
-// A mend never adds a finding of the level of what it cleared, or of a higher one; what it says it cleared is gone; and
-// mending what is mended changes nothing.
+// TestMendAddsNothing holds that a mend adds no finding of the level of a cleared
+// one, or of a higher level. A finding that it says it cleared is gone.
+// Mending the result changes nothing.
 func TestMendAddsNothing(t *testing.T) {
 	m := shipped(t)
 	checked := 0
-	// A mend takes half a second where the doughs are deep and the nights long: a dozen are tried each time. Asked for more
-	// by -rapid.checks it tries more.
+	// A mend takes up to half a second, so a dozen are tried. With -rapid.checks
+	// it tries more.
 	for name, few := range map[string]string{"rapid.checks": "12", "rapid.shrinktime": "10s"} {
 		f := flag.Lookup(name)
 		if f.Value.String() != f.DefValue {
@@ -399,7 +444,8 @@ func TestMendAddsNothing(t *testing.T) {
 	}
 }
 
-// elsewhere lists the rules whose trials no lever of a formula can clear, and why.
+// elsewhere lists the rules whose trials no lever of a formula can clear, and
+// why.
 var elsewhere = map[string]string{
 	"scale-too-coarse": "the lever is the house's scale",
 	"cut-too-soon":     "the trials are measured, and a reading is believed over any time",
@@ -408,7 +454,8 @@ var elsewhere = map[string]string{
 	"not-cold-yet":     "the trials have no chill",
 }
 
-// Every shipped rule that has levers is cleared by them, alone, on at least one of the trials that show it flagged.
+// TestLeversClearTheirRule holds that the levers of every shipped rule clear at
+// least one of the trials that show it flagged.
 func TestLeversClearTheirRule(t *testing.T) {
 	paths, err := filepath.Glob("../../rules/*.hcl")
 	if err != nil {
@@ -420,7 +467,8 @@ func TestLeversClearTheirRule(t *testing.T) {
 			t.Fatal(err)
 		}
 		file := source.New(path, text)
-		p, problems := rule.Read("p", []*source.File{file}, rule.Options{Trials: true, Formula: formula.Options{Larder: larder.New()}, Version: engine.Version})
+		o := rule.Options{Trials: true, Formula: plainOptions(), Version: engine.Version}
+		p, problems := rule.Read("p", []*source.File{file}, o)
 		if len(problems) > 0 {
 			t.Fatal(problems)
 		}
@@ -454,7 +502,11 @@ func TestLeversClearTheirRule(t *testing.T) {
 				}
 				at := inner.Range()
 				end := inner.CloseBraceRange.End.Byte
-				m := &mend.Mender{Kitchen: trial.Kitchen, Rules: []*rule.Rule{r}, Options: formula.Options{Larder: larder.New(), Tins: trial.Kitchen.TinNames()}, Taste: true}
+				options := plainOptions()
+				options.Tins = trial.Kitchen.TinNames()
+				m := &mend.Mender{
+					Kitchen: trial.Kitchen, Rules: []*rule.Rule{r}, Options: options, Taste: true,
+				}
 				o, err := m.Mend("t.hcl", text[at.Start.Byte:end], 0)
 				if err != nil {
 					t.Fatal(err)
@@ -481,11 +533,11 @@ func TestLeversClearTheirRule(t *testing.T) {
 	}
 }
 
-// Several formulas in one file are mended each for itself.
+// TestSecondFormula mends the second formula of a file and leaves the first.
 func TestSecondFormula(t *testing.T) {
 	one := fmt.Sprintf(plainDough, "5 g")
 	two := strings.Replace(one, `formula "t"`, `formula "u"`, 1)
-	m := mender(t, `on = "dough"`+"\n"+`when = "dough.yeast_pct < 1"`+"\nadjust \"yeast\" {}")
+	m := mender(t, ruleOn("dough", "dough.yeast_pct < 1", `adjust "yeast" {}`))
 	o, err := m.Mend("t.hcl", []byte(one+two), 1)
 	if err != nil {
 		t.Fatal(err)
@@ -495,17 +547,21 @@ func TestSecondFormula(t *testing.T) {
 	}
 }
 
-// Trust is told as it is, and a choice is only made when asked for.
+// TestTrust holds that a mend of taste is told as one, and made only when asked
+// for.
 func TestTrust(t *testing.T) {
 	text := fmt.Sprintf(plainDough, "5 g")
-	m := mender(t, `on = "dough"`+"\n"+`when = "dough.yeast_strain == 'standard'"`+"\nadjust \"yeast.strain\" { to = \"'osmotolerant'\" }")
+	m := mender(t, ruleOn("dough", "dough.yeast_strain == 'standard'",
+		`adjust "yeast.strain" { to = "'osmotolerant'" }`))
 	o, _ := mended(t, m, text)
-	if string(o.Text) != text || len(o.Mending.Choices) != 1 || o.Mending.Choices[0].Trust != "taste" {
+	choices := o.Mending.Choices
+	if string(o.Text) != text || len(choices) != 1 || choices[0].Trust != "taste" {
 		t.Errorf("%+v", o.Mending)
 	}
 	m.Taste = true
 	o, _ = mended(t, m, text)
-	if want := strings.Replace(text, `"5 g"`, `{ amount = "5 g", strain = "osmotolerant" }`, 1); string(o.Text) != want || o.Mending.Changes[0].Trust != "taste" {
+	want := strings.Replace(text, `"5 g"`, `{ amount = "5 g", strain = "osmotolerant" }`, 1)
+	if string(o.Text) != want || o.Mending.Changes[0].Trust != "taste" {
 		t.Errorf("%s\n%+v", o.Text, o.Mending)
 	}
 	if !slices.Equal(finding.Trusts, []string{"exact", "searched", "taste"}) {
@@ -513,25 +569,28 @@ func TestTrust(t *testing.T) {
 	}
 }
 
-// No mend worsens what a food-safety rule says, flagged already or not, whatever its level; and safety is mended first.
+// TestSafety holds that no mend worsens a finding of food safety, whatever its
+// level, flagged already or not. Food safety is mended first.
 func TestSafety(t *testing.T) {
 	text := fmt.Sprintf(plainDough, "5 g")
-	hungry := `on = "dough"` + "\n" + `when = "dough.yeast_pct < 1"` + "\nadjust \"yeast\" {}"
-	safe := func(limit string) string {
-		return `on = "dough"` + "\n" + `when = "dough.yeast_pct > ` + limit + `"` + "\ndoubt = \"flag\""
+	hungry := ruleOn("dough", "dough.yeast_pct < 1", `adjust "yeast" {}`)
+	safe := func(limit string, more ...string) string {
+		more = append(more, `doubt = "flag"`)
+		return ruleOn("dough", "dough.yeast_pct > "+limit, more...)
 	}
-	for _, limit := range []string{"0.8", "0.4"} { // clear before, and flagged before
+	for _, limit := range []string{"0.8", "0.4"} { // clear before; flagged before
 		m := mender(t, hungry, safe(limit))
 		m.Rules[1].Level, m.Rules[1].Safety = finding.Note, true
 		o, _ := mended(t, m, text)
 		if string(o.Text) != text {
 			t.Errorf("with a limit of %s %% the yeast was raised:\n%+v", limit, o.Mending.Lines)
 		}
-		if left := o.Mending.Left; len(left) == 0 || !slices.Contains(left[len(left)-1].Against, "r1") && !slices.Contains(left[0].Against, "r1") {
+		against := func(l finding.Left) bool { return slices.Contains(l.Against, "r1") }
+		if left := o.Mending.Left; !slices.ContainsFunc(left, against) {
 			t.Errorf("the rule of food safety is not named: %+v", left)
 		}
 	}
-	m := mender(t, hungry, safe("0.4")+"\nadjust \"yeast\" {}")
+	m := mender(t, hungry, safe("0.4", `adjust "yeast" {}`))
 	m.Rules[1].Safety = true
 	o, f := mended(t, m, text)
 	if got := grams(t, f, "instant yeast"); got != 4 {
@@ -539,7 +598,8 @@ func TestSafety(t *testing.T) {
 	}
 }
 
-// BenchmarkMend mends the second draft of the demo kitchen; it tells the judgements and the texts read.
+// BenchmarkMend mends the drafts of the demo kitchen. It reports the judgements
+// and the texts read.
 func BenchmarkMend(b *testing.B) {
 	for _, name := range []string{"first-draft", "second-draft"} {
 		text, err := os.ReadFile("../../formulas/" + name + ".hcl")

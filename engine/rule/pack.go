@@ -17,6 +17,7 @@ import (
 	"forebake/engine/finding"
 	"forebake/engine/formula"
 	"forebake/engine/house"
+	"forebake/engine/mend/levers"
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
 	"forebake/engine/source"
@@ -133,9 +134,6 @@ var (
 	RuleKeys    = []string{"on", "level", "limits", "when", "say", "why", "source", "doubt", "was"}
 	CautionKeys = []string{"on", "when", "say", "detail", "source"}
 	TrialKeys   = []string{"rule", "caution", "expect"}
-	Levers      = []string{"amount", "flour", "starch", "sugar", "salt", "fat", "egg", "milk", "liquid", "water", "yeast", "yeast.strain", "yeast.kind",
-		"spice", "fruit", "nuts", "chocolate", "spirit", "step.time", "step.at", "step.to", "step.core", "step.as", "step.with", "step.measure",
-		"liquid.temp", "fat.temp", "rest.time", "proof.time", "hold.time", "chill.time", "chill.as", "cool.time", "cool.as", "cook.to", "tins", "batch", "makes", "kitchen.scale"}
 )
 
 // Options say how a pack is read.
@@ -359,12 +357,8 @@ func (rule *Rule) readAdjust(r *reading.Reader, b *hclsyntax.Block) {
 	a := Adjust{}
 	a.Lever, a.Place = r.Label(b)
 	r.Known(b.Body, "an adjust block", []string{"to", "within"}, nil)
-	known := false
-	for _, lever := range Levers {
-		known = known || lever == a.Lever
-	}
-	if !known {
-		r.Unknown(a.Place, "lever", a.Lever, "", Levers)
+	if !levers.Known(a.Lever) {
+		r.Unknown(a.Place, "lever", a.Lever, "", levers.Names())
 	}
 	if to := b.Body.Attributes["to"]; to != nil {
 		a.To = expression(r, to.Expr, &rule.names, "to")

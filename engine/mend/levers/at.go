@@ -1,0 +1,47 @@
+package levers
+
+import (
+	"forebake/engine/formula"
+	"forebake/engine/source"
+)
+
+func init() { register(stepAt{}) }
+
+// stepAt is the temperature around a step.
+type stepAt struct {
+	ownFigure
+	usualUnknown
+	scalesNothing
+	costOfDegrees
+	decided
+	listsEdits
+}
+
+func (stepAt) Names() []string { return stepNames("at", takes("at")) }
+
+func (stepAt) Traits() Traits {
+	return Traits{OneValue, Absolute, Searched, Practice, Written, First}
+}
+
+// Find leaves out steps at a named place, whose temperature is the kitchen's.
+func (stepAt) Find(q *Query) []*Lever {
+	return onSteps(q, func(s *formula.Step) bool { return s.At.Set && s.Where == nil })
+}
+
+func (stepAt) Grid(l *Lever, q *Query) Grid { return degreeGrid(l.written(q.Formula).At) }
+
+func (stepAt) Value(l *Lever, f *formula.Formula) Setting {
+	return givenDegrees(l.written(f).At, l.Unit)
+}
+
+func (stepAt) Edit(l *Lever, t *Text, to Setting) ([]source.Edit, error) {
+	s, err := l.step(t.Formula)
+	if err != nil {
+		return nil, err
+	}
+	return one(t.Step(s, "at", degreesText(s.At, inBase(to.Number, l.Unit))))
+}
+
+func (stepAt) Writes(l *Lever) []Field { return []Field{{Ambient, l.Part, l.Index}} }
+
+func (stepAt) Noun(l *Lever, f *formula.Formula) string { return ofStep(l, f) + ", at" }

@@ -1,0 +1,85 @@
+package levers
+
+import (
+	"fmt"
+	"slices"
+
+	"forebake/engine/formula"
+	"forebake/engine/source"
+)
+
+func init() { register(stepForm{}) }
+
+// stepForm is the thickness of a part at a step, mm.
+type stepForm struct {
+	ownFigure
+	usualUnknown
+	scalesNothing
+	costOfRatio
+	decided
+	listsEdits
+}
+
+func (stepForm) Names() []string { return stepNames("as", takes("as")) }
+
+func (stepForm) Traits() Traits {
+	return Traits{OneValue, Absolute, Searched, Practice, Written, First}
+}
+
+// Shapes of a part, as written in a formula.
+var (
+	flatShapes  = []string{"slab", "tray", "log"} // have a thickness
+	fixedShapes = []string{"pieces", "brick"}     // no thickness changes them
+)
+
+// hasThickness reports whether a step says how thick the part is.
+func hasThickness(s *formula.Step) bool {
+	return s.Form != nil && slices.Contains(flatShapes, s.Form.Shape)
+}
+
+func (stepForm) Find(q *Query) []*Lever {
+	return onSteps(q, func(s *formula.Step) bool {
+		if s.Form == nil {
+			return takes("as")(s.Verb)
+		}
+		return !slices.Contains(fixedShapes, s.Form.Shape)
+	})
+}
+
+// Bounds of a thickness where the rule gives none, mm.
+const (
+	thinnestMM  = 5
+	thickestMM  = 200
+	roundFormMM = 150 // a tub or a ball, compared with a slab
+)
+
+func (stepForm) Grid(*Lever, *Query) Grid {
+	return Grid{"mm", 1, 5, thinnestMM, thickestMM, Coarse{}}
+}
+
+func (stepForm) Value(l *Lever, f *formula.Formula) Setting {
+	if s := l.written(f); hasThickness(s) {
+		return At(s.Form.MM.Hi)
+	}
+	return At(roundFormMM)
+}
+
+// Edit turns a tub or a ball into a slab of dough, or a tray of anything else.
+func (stepForm) Edit(l *Lever, t *Text, to Setting) ([]source.Edit, error) {
+	s, err := l.step(t.Formula)
+	if err != nil {
+		return nil, err
+	}
+	if hasThickness(s) {
+		return one(t.Step(s, "as", s.Form.Written(to.Number)))
+	}
+	shape := "slab"
+	if kind := s.Part.Kind; kind != formula.Dough && kind != formula.Preferment {
+		shape = "tray"
+	}
+	return one(t.Step(s, "as", fmt.Sprintf("%s %s mm", shape, plain(to.Number))))
+}
+
+func (stepForm) Writes(l *Lever) []Field { return []Field{{Form, l.Part, l.Index}} }
+
+func (stepForm) Noun(l *Lever, f *formula.Formula) string { return ofStep(l, f) + ", as" }

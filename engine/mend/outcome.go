@@ -1,0 +1,228 @@
+package mend
+
+import (
+	"slices"
+	"strings"
+
+	"forebake/engine/finding"
+	"forebake/engine/source"
+)
+
+// outcome words what was found: the lines that differ, the changes, the
+// findings that are left.
+func (m *Mender) outcome(base, now *version, list []*change) *Outcome {
+	o := &Outcome{Text: now.text}
+	at := base.formula.Place
+	o.Mending = finding.Mending{Formula: base.formula.Name, File: base.file.Name, Line: at.Line()}
+	for _, d := range source.Compare(base.text, now.text) {
+		o.Mending.Lines = append(o.Mending.Lines, finding.ChangedLines(d))
+	}
+	m.tellChanges(o, base, now, list)
+	for _, q := range flagged(now) {
+		m.tellLeft(o, now, q)
+	}
+	return o
+}
+
+// tellChanges words each change with the findings that it cleared.
+func (m *Mender) tellChanges(o *Outcome, base, now *version, list []*change) {
+	steps := m.stepwise(base, list)
+	clearedBy := clearedBy(base, now, steps)
+	from := base
+	for i, v := range steps {
+		c := list[i]
+		one := finding.Change{Mend: finding.Mend{Text: c.describe(from), Trust: c.trust}}
+		for _, q := range flagged(base) {
+			if at, cleared := clearedBy[q]; !cleared || at != i {
+				continue
+			}
+			f := m.finding(base, q)
+			one.Rules = append(one.Rules, finding.Helped{
+				Rule: q.rule.ID, Subject: f.Subject, Level: q.rule.Level, Line: f.Place.Line(),
+				Unsure: now.answers[q] == finding.Unsure,
+			})
+			for _, figure := range m.moved(q, base, now) {
+				one.Figures = withNew(one.Figures, figure)
+			}
+		}
+		if len(one.Rules) == 0 {
+			for _, q := range c.questions {
+				one.With = withNew(one.With, q.rule.ID)
+			}
+		}
+		o.Mending.Changes = append(o.Mending.Changes, one)
+		from = v
+	}
+}
+
+// stepwise gives the version after each change, with every rule judged, and
+// notes the edits.
+func (m *Mender) stepwise(base *version, list []*change) []*version {
+	var out []*version
+	v := base
+	for _, c := range list {
+		next, edits, err := m.change(v, c.lever, c.to)
+		if err != nil {
+			break // cannot happen: the same changes were replayed before
+		}
+		m.judgeAll(next)
+		c.edits = edits
+		v = next
+		out = append(out, v)
+	}
+	return out
+}
+
+// clearedBy says which change cleared each finding. One lever may serve several
+// findings, and two may serve one: the last that made the answer better counts.
+func clearedBy(base, now *version, steps []*version) map[question]int {
+	out := map[question]int{}
+	for _, q := range flagged(base) {
+		if now.answers[q] == finding.Flagged {
+			continue
+		}
+		before := base
+		for i, v := range steps {
+			if rank(v.answers[q]) < rank(before.answers[q]) {
+				out[q] = i
+			}
+			before = v
+		}
+	}
+	return out
+}
+
+// withNew adds an item to a list that lacks it.
+func withNew[T comparable](list []T, item T) []T {
+	if slices.Contains(list, item) {
+		return list
+	}
+	return append(list, item)
+}
+
+// moved gives the figures behind a finding that differ between two versions.
+func (m *Mender) moved(q question, before, after *version) []finding.BeforeAfter {
+	a, b := m.finding(before, q), m.finding(after, q)
+	var out []finding.BeforeAfter
+	for i, was := range a.Figures {
+		if i >= len(b.Figures) || was.Kind == "limit" || !was.Numeric && was.Text == "" {
+			continue
+		}
+		if is := b.Figures[i]; is.Shown != was.Shown {
+			out = append(out, finding.BeforeAfter{
+				Label: was.Label, Subject: a.Subject, Before: withError(was), After: withError(is),
+			})
+		}
+	}
+	return out
+}
+
+// withError shows a figure with the error of its model.
+func withError(f *finding.Figure) string {
+	if f.Error != "" && f.Error != f.Shown {
+		return f.Shown + " (" + f.Error + ")"
+	}
+	return f.Shown
+}
+
+// tellLeft words a finding that is left, and why.
+func (m *Mender) tellLeft(o *Outcome, now *version, q question) {
+	f := m.finding(now, q)
+	o.After = append(o.After, f)
+	left := finding.Left{
+		Rule: q.rule.ID, Subject: f.Subject, Level: q.rule.Level, Line: f.Place.Line(),
+	}
+	if choice := m.choice(now, q); choice != nil {
+		o.Mending.Choices = append(o.Mending.Choices, *choice)
+		left.Why = "it is a matter of taste: see below"
+	} else {
+		m.explain(now, q, &left)
+	}
+	o.Mending.Left = append(o.Mending.Left, left)
+}
+
+// choice gives a change of taste for a finding that is left.
+func (m *Mender) choice(v *version, q question) *finding.Change {
+	if m.Taste {
+		return nil
+	}
+	c := m.best(v, q, true)
+	if c == nil || !c.forBaker() {
+		return nil
+	}
+	return &finding.Change{
+		Mend: finding.Mend{Text: c.describe(v), Trust: c.trust},
+		Rules: []finding.Helped{{
+			Rule: q.rule.ID, Subject: m.finding(v, q).Subject, Level: q.rule.Level,
+			Unsure: c.answer == finding.Unsure,
+		}},
+	}
+}
+
+// explain says why a finding is left.
+func (m *Mender) explain(v *version, q question, left *finding.Left) {
+	if len(q.rule.Adjust) == 0 {
+		left.Why = "no lever for it: it is yours to decide; see check"
+		return
+	}
+	for i := range q.rule.Adjust {
+		for _, c := range m.candidates(v, q, &q.rule.Adjust[i]) {
+			if m.explainCandidate(v, q, c, left) {
+				return
+			}
+		}
+	}
+	var tried []string
+	for i := range q.rule.Adjust {
+		for _, l := range m.levers(v, q, &q.rule.Adjust[i]) {
+			tried = append(tried, l.Kind.Noun(l, v.formula))
+		}
+	}
+	if len(tried) == 0 {
+		left.Why = "nothing that would mend it is written in the formula; see check"
+		return
+	}
+	left.Why = "no value clears it: tried " + strings.Join(tried, "; ")
+}
+
+// explainCandidate says why a candidate was not accepted. It reports false
+// where it has no reason.
+func (m *Mender) explainCandidate(v *version, q question, c *candidate, left *finding.Left) bool {
+	switch {
+	case len(m.disputes[q]) > 0 && c.next != nil:
+		left.Why = c.describe(v) + " would clear it, and take it further from the other"
+		for _, other := range m.disputes[q] {
+			left.Against = withNew(left.Against, other.rule.ID)
+		}
+	case c.lever.IsAdvice():
+		left.Why = c.describe(v)
+	case !c.harmless():
+		explainHarm(v, c, left)
+	default:
+		return false
+	}
+	return true
+}
+
+// explainHarm names the rules that a candidate would make worse, and the
+// nearest harmless value.
+func explainHarm(v *version, c *candidate, left *finding.Left) {
+	var unsure []string
+	for _, q := range c.worsens {
+		if c.next.answers[q] == finding.Unsure {
+			unsure = withNew(unsure, q.rule.ID)
+		} else {
+			left.Against = withNew(left.Against, q.rule.ID)
+		}
+	}
+	left.Why = c.describe(v) + " would clear it"
+	if len(left.Against) > 0 {
+		left.Why += ", and bring " + strings.Join(left.Against, ", ")
+	}
+	if len(unsure) > 0 {
+		left.Why += ", and leave " + strings.Join(unsure, ", ") + " unsure"
+	}
+	if c.farthest != nil {
+		left.Nearest = c.farthest.describe(v)
+	}
+}

@@ -1,0 +1,178 @@
+package mend
+
+import (
+	"cmp"
+	"math"
+	"slices"
+
+	"forebake/engine/finding"
+)
+
+// mostRounds bounds the rounds. Each round takes up every finding that is left.
+const mostRounds = 6
+
+// pass mends a version in rounds, and gives the result with its changes.
+func (m *Mender) pass(base *version) (*version, []*change) {
+	now := base
+	var changes []*change
+	for range mostRounds {
+		progress := false
+		for _, q := range pending(base, now) {
+			if now.answers[q] == finding.Clear {
+				continue // cleared by an earlier change of this round
+			}
+			next, made := m.accept(now, q)
+			if next == nil {
+				continue
+			}
+			now, progress = next, true
+			for _, c := range made {
+				changes = merged(changes, c, q)
+			}
+		}
+		if !progress {
+			break
+		}
+		now, changes = m.minimal(base, now, changes)
+	}
+	now, changes = m.withoutDisputed(base, now, changes)
+	if len(changes) == 0 {
+		now = base
+	}
+	return now, changes
+}
+
+// pending lists the findings to be mended: those that are flagged, or were and
+// are unsure now.
+func pending(base, now *version) []question {
+	var out []question
+	for q, a := range now.answers {
+		if a == finding.Flagged || base.answers[q] == finding.Flagged {
+			out = append(out, q)
+		}
+	}
+	sortQuestions(out)
+	return out
+}
+
+// accept finds the change for one finding, or the few that go together; nil
+// when there is none.
+func (m *Mender) accept(now *version, q question) (*version, []*candidate) {
+	best := m.best(now, q, m.Taste)
+	if best != nil && (best.answer == finding.Clear || best.trust == computed) {
+		return best.next, best.chain()
+	}
+	for _, c := range m.harmful(now, q) {
+		next, made := m.repaired(now, q, c)
+		if next != nil && (best == nil || next.answers[q] == finding.Clear) {
+			return next, made
+		}
+	}
+	if best != nil {
+		return best.next, best.chain()
+	}
+	return nil, nil
+}
+
+// priceOfUnsure sets candidates that leave a finding unsure behind all that
+// clear it.
+const priceOfUnsure = 100
+
+// best gives the candidate to take for a finding: the cheapest, counted for
+// each finding that it clears. Levers that the rule names later cost more.
+// Where no lever clears the finding alone, several are moved. It gives nil
+// where nothing helps without harm.
+func (m *Mender) best(v *version, q question, withTaste bool) *candidate {
+	var best *candidate
+	least := math.Inf(1)
+	weigh := func(c *candidate, order int) {
+		if c == nil || c.next == nil || !c.harmless() || c.forBaker() && !withTaste {
+			return
+		}
+		if v.answers[q] == finding.Unsure && c.answer != finding.Clear && c.trust != computed {
+			return // the finding stays as unsure as before
+		}
+		price := c.cost * float64(1+order) / float64(max(1, helped(v, c.next)))
+		if c.answer != finding.Clear {
+			price += priceOfUnsure
+		}
+		if price < least {
+			best, least = c, price
+		}
+	}
+	for i := range q.rule.Adjust {
+		for _, c := range m.candidates(v, q, &q.rule.Adjust[i]) {
+			weigh(c, i)
+		}
+	}
+	if best != nil && (best.answer == finding.Clear || best.trust == computed) {
+		return best
+	}
+	if c := m.pair(v, q); c != nil {
+		weigh(c, 0)
+	} else {
+		weigh(m.toBounds(v, q), 0)
+	}
+	return best
+}
+
+// helped counts the findings of a version that are no longer flagged in the
+// next.
+func helped(v, next *version) int {
+	n := 0
+	for q, a := range v.answers {
+		if a == finding.Flagged && next.answers[q] != finding.Flagged {
+			n++
+		}
+	}
+	return n
+}
+
+// harmful lists the candidates for a finding that would make something worse,
+// the cheapest first.
+func (m *Mender) harmful(v *version, q question) []*candidate {
+	var out []*candidate
+	for i := range q.rule.Adjust {
+		for _, c := range m.candidates(v, q, &q.rule.Adjust[i]) {
+			if !c.harmless() {
+				out = append(out, c)
+			}
+		}
+	}
+	if c := m.pair(v, q); c != nil && !c.harmless() {
+		out = append(out, c)
+	}
+	slices.SortStableFunc(out, func(a, b *candidate) int { return cmp.Compare(a.cost, b.cost) })
+	return out
+}
+
+// mostRepairs is how many further levers one change may need.
+const mostRepairs = 3
+
+// repaired mends what a harmful change makes worse: with less yeast, the proof
+// must be longer. It gives nil unless nothing is worse in the end. Harm to food
+// safety is never repaired.
+func (m *Mender) repaired(now *version, q question, c *candidate) (*version, []*candidate) {
+	if c.next == nil || c.forBaker() && !m.Taste {
+		return nil, nil
+	}
+	v, made := c.next, c.chain()
+	for range mostRepairs {
+		worse := worsened(now, v, q.rule.Level)
+		if len(worse) == 0 {
+			break
+		}
+		if worse[0].rule.Safety {
+			return nil, nil
+		}
+		next := m.best(v, worse[0], m.Taste)
+		if next == nil || rank(next.answer) > rank(now.answers[worse[0]]) {
+			return nil, nil
+		}
+		v, made = next.next, append(made, next.chain()...)
+	}
+	if len(worsened(now, v, q.rule.Level)) > 0 || rank(v.answers[q]) >= rank(now.answers[q]) {
+		return nil, nil
+	}
+	return v, made
+}

@@ -1,0 +1,131 @@
+package mend
+
+import (
+	"cmp"
+	"slices"
+
+	"forebake/engine/facts"
+	"forebake/engine/finding"
+	"forebake/engine/formula"
+	"forebake/engine/rule"
+)
+
+// question is one rule asked of one subject. It outlives an edit: serials and
+// indexes stay, since entries are added at the end of a list only.
+type question struct {
+	rule        *rule.Rule
+	on          facts.On
+	part, index int
+}
+
+// questionOf gives the question of a rule about a subject.
+func questionOf(r *rule.Rule, x facts.Subject) question {
+	q := question{rule: r, on: x.On}
+	if x.Part != nil {
+		q.part = x.Part.Serial
+	}
+	switch x.On {
+	case facts.OnStep:
+		q.index = x.Step.Index
+	case facts.OnIngredient:
+		q.index = slices.Index(x.Ingredient.Part.Ingredients, x.Ingredient)
+	}
+	return q
+}
+
+// subject finds the question's subject in a formula.
+func (q question) subject(f *formula.Formula) facts.Subject {
+	x := facts.Subject{On: q.on}
+	if q.on == facts.OnFormula || q.on == facts.OnKitchen {
+		return x
+	}
+	x.Part = f.Parts[q.part]
+	switch q.on {
+	case facts.OnStep:
+		x.Step = x.Part.Steps[q.index]
+	case facts.OnIngredient:
+		x.Ingredient = x.Part.Ingredients[q.index]
+	}
+	return x
+}
+
+// rank orders answers from good to bad.
+func rank(a finding.Answer) int {
+	switch a {
+	case finding.Clear:
+		return 0
+	case finding.Unsure:
+		return 1
+	}
+	return 2
+}
+
+// excessMargin is the difference of excess below which two are taken to be
+// equal.
+const excessMargin = 1e-6
+
+// worsened lists the findings that a change would make worse: of a level or a
+// higher one, and of food safety at any level. An answer that becomes unsure
+// counts too. In a draft it does not: open amounts leave unsure what a new
+// figure makes it possible to ask.
+func worsened(before, after *version, level finding.Level) []question {
+	var out []question
+	for q, a := range after.answers {
+		if q.rule.Level > level && !q.rule.Safety {
+			continue
+		}
+		was := before.answers[q]
+		worse := rank(a) > rank(was) && !(a == finding.Unsure && before.draft)
+		if worse || q.rule.Safety && after.excess[q] > before.excess[q]+excessMargin {
+			out = append(out, q)
+		}
+	}
+	sortQuestions(out)
+	return out
+}
+
+// flagged lists the findings of a version in the order in which they are
+// mended.
+func flagged(v *version) []question {
+	var out []question
+	for q, a := range v.answers {
+		if a == finding.Flagged {
+			out = append(out, q)
+		}
+	}
+	sortQuestions(out)
+	return out
+}
+
+// sortQuestions puts food safety first, then the higher level. The whole
+// formula comes last of a level, since it depends on the rest. Rules that
+// compute their lever come before those that search, and amounts before steps.
+func sortQuestions(list []question) {
+	slices.SortFunc(list, func(a, b question) int {
+		return cmp.Or(
+			firstIf(a.rule.Safety, b.rule.Safety),
+			cmp.Compare(a.rule.Level, b.rule.Level),
+			firstIf(a.on != facts.OnFormula, b.on != facts.OnFormula),
+			firstIf(computes(a.rule), computes(b.rule)),
+			cmp.Compare(a.on, b.on),
+			cmp.Compare(a.part, b.part),
+			cmp.Compare(a.index, b.index),
+			cmp.Compare(a.rule.ID, b.rule.ID),
+		)
+	})
+}
+
+// firstIf orders two of which one meets a condition: that one first.
+func firstIf(a, b bool) int {
+	switch {
+	case a == b:
+		return 0
+	case a:
+		return -1
+	}
+	return 1
+}
+
+// computes reports whether the first adjust block of a rule computes what its
+// lever is set to.
+func computes(r *rule.Rule) bool { return len(r.Adjust) > 0 && r.Adjust[0].To != nil }

@@ -1,0 +1,178 @@
+package mend
+
+import (
+	"math"
+
+	"forebake/engine/finding"
+	"forebake/engine/mend/levers"
+	"forebake/engine/rule"
+)
+
+// Searches that move several levers of one rule, for findings that no lever
+// clears alone.
+
+// pairPoints is how many values of a pair's first lever are tried in each
+// direction.
+const pairPoints = 4
+
+// minimalGain is the least drop of excess that counts as nearer to clear.
+const minimalGain = 1e-9
+
+// choice is a lever with the adjust block that names it.
+type choice struct {
+	adjust *rule.Adjust
+	lever  *levers.Lever
+}
+
+// pair finds two levers of a rule that clear a finding together: a thinner tray
+// and a longer cooling. The result is kept.
+func (m *Mender) pair(v *version, q question) *candidate {
+	key := searched{v, q, nil}
+	if list, known := m.found[key]; known {
+		return list[0]
+	}
+	var best *candidate
+	all := m.pairable(v, q)
+	for i := range all {
+		for j := range all {
+			if i != j {
+				best = betterOf(best, m.pairOf(v, q, all[i], all[j]))
+			}
+		}
+	}
+	m.found[key] = []*candidate{best}
+	return best
+}
+
+// pairable lists the first lever of each adjust block that a search can move
+// freely.
+func (m *Mender) pairable(v *version, q question) []choice {
+	var out []choice
+	for i := range q.rule.Adjust {
+		a := &q.rule.Adjust[i]
+		if a.To != nil {
+			continue
+		}
+		for _, l := range m.levers(v, q, a) {
+			if movable(l) {
+				out = append(out, choice{a, l})
+				break
+			}
+		}
+	}
+	return out
+}
+
+// movable reports whether a search may move a lever together with others.
+func movable(l *levers.Lever) bool {
+	return l.Searchable() && !l.Kind.ForBaker(l) && l.Kind.Traits().Resort != levers.Last
+}
+
+// pairOf sets the first lever to a few values up to its bounds, and searches
+// the second from each.
+func (m *Mender) pairOf(v *version, q question, first, second choice) *candidate {
+	s := m.newSearch(v, q, first.lever)
+	s.bound()
+	var best *candidate
+	for _, direction := range []int{-1, 1} {
+		start, last := s.ends(direction)
+		if direction*(last-start) < 0 {
+			continue
+		}
+		for point := 1; point <= pairPoints; point++ {
+			n := max(s.low, min(s.high, spread(start, last, point)))
+			one := s.candidateAt(n, searchedFor)
+			if one == nil || one.answer == finding.Clear {
+				continue
+			}
+			if one.next.excess[q] >= v.excess[q]-minimalGain {
+				break // this direction leads away from clear
+			}
+			c := m.secondOf(one, q, second)
+			if c == nil {
+				continue
+			}
+			c.worsens = worsened(v, c.next, q.rule.Level)
+			c.before, c.cost = one, c.cost+one.cost
+			best = betterOf(best, c)
+		}
+	}
+	return best
+}
+
+// spread gives one of pairPoints steps from first to last, evenly by ratio: the
+// second doubling of a time matters as much as the first.
+func spread(first, last, point int) int {
+	from, to := float64(max(1, first)), float64(max(1, last))
+	return int(math.Round(from * math.Pow(to/from, float64(point)/pairPoints)))
+}
+
+// secondOf searches the second lever of a pair behind the first.
+func (m *Mender) secondOf(first *candidate, q question, second choice) *candidate {
+	l := m.foundAgain(first.next, q, second.adjust, second.lever)
+	if l == nil {
+		return nil
+	}
+	s := m.newSearch(first.next, q, l)
+	s.bound()
+	return s.nearest(finding.Clear)
+}
+
+// foundAgain finds a lever in another version of the formula; nil where it is
+// missing there.
+func (m *Mender) foundAgain(v *version, q question, a *rule.Adjust, l *levers.Lever) *levers.Lever {
+	for _, other := range m.levers(v, q, a) {
+		if other.Same(l) {
+			return other
+		}
+	}
+	return nil
+}
+
+// toBounds moves one lever of a rule after the other to its bound until the
+// finding is clear. An overnight dough may need a shorter rest, chill and proof
+// together. Making the changes minimal moves each back afterwards.
+func (m *Mender) toBounds(v *version, q question) *candidate {
+	now := v
+	var last *candidate
+	for i := range q.rule.Adjust {
+		a := &q.rule.Adjust[i]
+		if a.To != nil {
+			continue
+		}
+		for _, asWritten := range m.levers(v, q, a) {
+			l := m.foundAgain(now, q, a, asWritten)
+			if l == nil || !movable(l) || len(l.Within) != 2 {
+				continue
+			}
+			c := m.betterBound(now, q, l)
+			if c == nil {
+				continue
+			}
+			if c.before = last; last != nil {
+				c.cost += last.cost
+			}
+			now, last = c.next, c
+			if c.answer == finding.Clear {
+				c.worsens = worsened(v, c.next, q.rule.Level)
+				return c
+			}
+		}
+	}
+	return nil
+}
+
+// betterBound sets a lever to the bound that brings a finding nearer to clear,
+// if one does.
+func (m *Mender) betterBound(v *version, q question, l *levers.Lever) *candidate {
+	s := m.newSearch(v, q, l)
+	s.bound()
+	var best *candidate
+	least := v.excess[q] - minimalGain
+	for _, n := range []int{s.low, s.high} {
+		if c := s.candidateAt(n, searchedFor); c != nil && c.next.excess[q] < least {
+			best, least = c, c.next.excess[q]
+		}
+	}
+	return best
+}

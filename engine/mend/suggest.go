@@ -1,0 +1,81 @@
+package mend
+
+import (
+	"slices"
+	"strings"
+
+	"forebake/engine/facts"
+	"forebake/engine/finding"
+	"forebake/engine/source"
+)
+
+// mostMends is how many mends are told of one finding.
+const mostMends = 2
+
+// Suggestion is what would clear one finding by itself.
+type Suggestion struct {
+	Rule  string
+	Place source.Place
+	On    facts.On
+	Mends []finding.Mend
+}
+
+// Suggest gives the changes that would clear each flagged finding by itself, at
+// most one for each adjust block. index says which formula of the file it is.
+func (m *Mender) Suggest(name string, text []byte, index int) ([]Suggestion, error) {
+	v, err := m.begin(name, text, index)
+	if err != nil {
+		return nil, err
+	}
+	var out []Suggestion
+	for _, q := range flagged(v) {
+		place := m.finding(v, q).Place
+		out = append(out, Suggestion{Rule: q.rule.ID, Place: place, On: q.on, Mends: m.mends(v, q)})
+	}
+	return out, nil
+}
+
+// mends lists the mends of one finding. Where at most a matter of taste clears
+// it, several changes together come last, else one that leaves it unsure.
+func (m *Mender) mends(v *version, q question) []finding.Mend {
+	var out, leaveUnsure []finding.Mend
+	cleared := false
+	for i := range q.rule.Adjust {
+		list := slices.Clone(m.candidates(v, q, &q.rule.Adjust[i]))
+		slices.SortStableFunc(list, compare)
+		if len(list) == 0 || !list[0].harmless() || len(out) == mostMends {
+			continue
+		}
+		one := finding.Mend{Text: list[0].describe(v), Trust: list[0].trust}
+		if list[0].answer == finding.Clear {
+			out = append(out, one)
+			cleared = cleared || one.Trust != ofTaste
+			continue
+		}
+		one.Text += ", and then the model cannot tell"
+		leaveUnsure = append(leaveUnsure, one)
+	}
+	if cleared {
+		return out
+	}
+	if next, made := m.accept(v, q); next != nil && next.answers[q] == finding.Clear {
+		return append(out, together(v, made))
+	}
+	if len(leaveUnsure) > 0 {
+		out = append(out, leaveUnsure[0])
+	}
+	return out
+}
+
+// together words changes that clear a finding only when all are made.
+func together(v *version, made []*candidate) finding.Mend {
+	var texts []string
+	one := finding.Mend{Trust: computed}
+	for _, c := range made {
+		texts = append(texts, c.describe(v))
+		one.Trust = weakerTrust(one.Trust, c.trust)
+		v = c.next
+	}
+	one.Text = strings.Join(texts, "; with it ")
+	return one
+}
