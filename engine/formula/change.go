@@ -55,7 +55,9 @@ func (c *Changer) Option(in *Ingredient, key, text string) (source.Edit, error) 
 		return c.set(object, key, text)
 	}
 	s := span(item.ValueExpr)
-	return c.file.Replace(s, fmt.Sprintf("{ %s = %s, %s = %s }", amountOption.Name, c.file.Text[s.Start:s.End], key, quoted(text))), nil
+	amount := c.file.Text[s.Start:s.End]
+	return c.file.Replace(s, fmt.Sprintf("{ %s = %s, %s = %s }",
+		amountOption.Name, amount, key, quoted(text))), nil
 }
 
 // Rename gives an ingredient another name, such as another kind of yeast. Blanks before the equals
@@ -69,7 +71,7 @@ func (c *Changer) Rename(in *Ingredient, name string) (source.Edit, error) {
 	text := quoted(name)
 	end := key.End
 	sign := bytes.IndexAny(c.file.Text[end:span(item.ValueExpr).Start], "=:")
-	if sign >= 0 && bytes.Equal(c.file.Text[end:end+sign], bytes.Repeat([]byte{' '}, sign)) && sign > 0 {
+	if sign > 0 && bytes.Equal(c.file.Text[end:end+sign], bytes.Repeat([]byte{' '}, sign)) {
 		room := utf8.RuneCount(c.file.Text[key.Start:end]) + sign
 		text += strings.Repeat(" ", max(1, room-utf8.RuneCountInString(text)))
 		end += sign
@@ -77,7 +79,8 @@ func (c *Changer) Rename(in *Ingredient, name string) (source.Edit, error) {
 	return c.file.Replace(source.Span{Start: key.Start, End: end}, text), nil
 }
 
-// Add puts a new ingredient line at the end of a part's list, indented and aligned as its neighbours are.
+// Add puts a new ingredient line at the end of a part's list, indented and aligned as its
+// neighbours are.
 func (c *Changer) Add(p *Part, name, amount string) (source.Edit, error) {
 	if len(p.Ingredients) == 0 {
 		return source.Edit{}, fmt.Errorf("%s %q has no line to put another below", p.Kind, p.Name)
@@ -133,7 +136,8 @@ func (c *Changer) AddStep(after *Step, text string) (source.Edit, error) {
 	indent := string(c.file.Text[begin:at.Start])
 	rest := c.file.Text[at.End:]
 	if len(rest) == 0 || rest[0] != ',' { // the last step, without a comma
-		return source.Edit{Start: at.End, End: at.End, New: "," + c.file.LineEnding(at.Start) + indent + text}, nil
+		line := "," + c.file.LineEnding(at.Start) + indent + text
+		return source.Edit{Start: at.End, End: at.End, New: line}, nil
 	}
 	end := at.End + 1
 	if nl := bytes.IndexByte(rest, '\n'); nl >= 0 { // a comment behind the comma stays on its line
@@ -142,13 +146,15 @@ func (c *Changer) AddStep(after *Step, text string) (source.Edit, error) {
 			end--
 		}
 	}
-	return source.Edit{Start: end, End: end, New: c.file.LineEnding(at.Start) + indent + text + ","}, nil
+	line := c.file.LineEnding(at.Start) + indent + text + ","
+	return source.Edit{Start: end, End: end, New: line}, nil
 }
 
 // Makes writes another yield of a formula.
 func (c *Changer) Makes(f *Formula, text string) (source.Edit, error) {
 	for _, b := range c.body.Blocks {
-		if b.Type != "formula" || len(b.LabelRanges) == 0 || b.LabelRanges[0].Start.Byte != f.Place.Start {
+		named := b.Type == "formula" && len(b.LabelRanges) > 0
+		if !named || b.LabelRanges[0].Start.Byte != f.Place.Start {
 			continue
 		}
 		if a := b.Body.Attributes["makes"]; a != nil {
@@ -224,7 +230,8 @@ func (c *Changer) set(object *hclsyntax.ObjectConsExpr, key, text string) (sourc
 
 // insert puts an entry after the last of an object: on a line of its own where they stand so, else
 // behind a comma. room is the column of the equals sign, counted from the key.
-func (c *Changer) insert(object *hclsyntax.ObjectConsExpr, key string, room int, value string) source.Edit {
+func (c *Changer) insert(object *hclsyntax.ObjectConsExpr, key string, room int, value string,
+) source.Edit {
 	last := object.Items[len(object.Items)-1]
 	from, end := span(last.KeyExpr).Start, span(last.ValueExpr).End
 	before := object.SrcRange.Start.Byte + 1
@@ -239,7 +246,8 @@ func (c *Changer) insert(object *hclsyntax.ObjectConsExpr, key string, room int,
 	for begin > 0 && (text[begin-1] == ' ' || text[begin-1] == '\t') {
 		begin--
 	}
-	entry := c.file.LineEnding(from) + string(text[begin:from]) + key + strings.Repeat(" ", max(1, room-utf8.RuneCountInString(key))) + "= " + value
+	gap := strings.Repeat(" ", max(1, room-utf8.RuneCountInString(key)))
+	entry := c.file.LineEnding(from) + string(text[begin:from]) + key + gap + "= " + value
 	// What stands between the value and the end of its line, a comma or a comment, stays there.
 	stop := end
 	comma := false
@@ -247,7 +255,7 @@ func (c *Changer) insert(object *hclsyntax.ObjectConsExpr, key string, room int,
 		if text[stop] == ',' && len(bytes.TrimSpace(text[end:stop])) == 0 {
 			comma = true
 		}
-		if text[stop] == '}' && len(bytes.Trim(text[end:stop], " \t,")) == 0 { // the object ends on this line
+		if text[stop] == '}' && len(bytes.Trim(text[end:stop], " \t,")) == 0 { // the object ends here
 			return source.Edit{Start: end, End: end, New: ", " + key + " = " + value}
 		}
 		stop++

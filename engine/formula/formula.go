@@ -132,8 +132,8 @@ func (m Mass) Grams(flourG Interval) Interval {
 	return m.FixedG.Add(m.PerFlour.Mul(flourG))
 }
 
-// OverFlour gives the mass for a gram of a total flour. It divides before it adds, so that an amount
-// in percent stays exact whatever the flour.
+// OverFlour gives the mass for a gram of a total flour. It divides before it adds, so that an
+// amount in percent stays exact whatever the flour.
 func (m Mass) OverFlour(flourG Interval) Interval {
 	return m.FixedG.Div(flourG).Add(m.PerFlour)
 }

@@ -22,7 +22,8 @@ func (rd *reader) joinParts() {
 			if in.Of = f.PartNamed(name); in.Of == nil {
 				// "the" may also stand before a plain larder name: say so rather than guess.
 				if _, known := rd.opts.Larder.Find(name); known {
-					rd.Fault(in.Place, "no part is named %q; for the ingredient write %q without \"the\"", name, name)
+					rd.Fault(in.Place,
+						"no part is named %q; for the ingredient write %q without \"the\"", name, name)
 				} else {
 					rd.Fault(in.Place, "%s", reading.UnknownText("part", name, "this formula", f.partNames()))
 				}
@@ -30,7 +31,8 @@ func (rd *reader) joinParts() {
 			}
 			in.Of.Taken = append(in.Of.Taken, in.Place)
 			if in.Amount.Set && in.Amount.Kind != quantity.Mass {
-				rd.Fault(in.Amount.Place, "%q is another part: write \"all\" or a weight, such as \"200 g\"", in.Name)
+				rd.Fault(in.Amount.Place,
+					"%q is another part: write \"all\" or a weight, such as \"200 g\"", in.Name)
 			}
 			rd.checkPartOptions(in)
 		}
@@ -42,7 +44,8 @@ func (rd *reader) joinParts() {
 		}
 		p := f.PartNamed(name)
 		if p == nil {
-			rd.Fault(u.place, "%s: %s", u.step.Verb.Name, reading.UnknownText("part", name, "this formula", f.partNames()))
+			rd.Fault(u.place,
+				"%s: %s", u.step.Verb.Name, reading.UnknownText("part", name, "this formula", f.partNames()))
 			continue
 		}
 		if p == u.step.Part {
@@ -59,7 +62,8 @@ func (rd *reader) joinParts() {
 			for _, other := range u.step.Part.Ingredients {
 				names = append(names, other.Name)
 			}
-			rd.Unknown(u.place, "ingredient", u.name, fmt.Sprintf("%s %q", u.step.Part.Kind, u.step.Part.Name), names)
+			rd.Unknown(u.place,
+				"ingredient", u.name, fmt.Sprintf("%s %q", u.step.Part.Kind, u.step.Part.Name), names)
 			continue
 		}
 		u.step.With = append(u.step.With, in)
@@ -108,7 +112,8 @@ func (rd *reader) order() bool {
 			for _, q := range path[i:] {
 				names = append(names, fmt.Sprintf("%q", q.Name))
 			}
-			rd.Fault(from, "parts go round in a circle: %s takes %s", strings.Join(names, " takes "), names[0])
+			rd.Fault(from,
+				"parts go round in a circle: %s takes %s", strings.Join(names, " takes "), names[0])
 			return
 		}
 		state[p] = 1
@@ -159,7 +164,8 @@ func (rd *reader) weigh(p *Part) {
 				at = in.Amount.Place
 			}
 		}
-		rd.Fault(at, "the flours of %q are all in percent of themselves; write one of them in grams", p.Name)
+		rd.Fault(at,
+			"the flours of %q are all in percent of themselves; write one of them in grams", p.Name)
 		return
 	}
 	// Flours in percent are of the total flour F too: F = fixed + perFlour F.
@@ -167,7 +173,8 @@ func (rd *reader) weigh(p *Part) {
 	if p.FlourG.Hi == 0 {
 		for _, in := range p.Ingredients {
 			if in.Grams.PerFlour != (Interval{}) {
-				rd.Fault(in.Amount.Place, "%q is in percent of the flour, and %s %q holds none; write grams", in.Name, p.Kind, p.Name)
+				rd.Fault(in.Amount.Place,
+					"%q is in percent of the flour, and %s %q holds none; write grams", in.Name, p.Kind, p.Name)
 			}
 		}
 	}
@@ -179,8 +186,10 @@ func (rd *reader) weigh(p *Part) {
 	p.MassG = mass.Grams(p.FlourG)
 	for _, in := range p.Ingredients {
 		if in.Of != nil && in.Amount.Set && in.Amount.Lo > in.Of.MassG.Hi*1.000001 {
-			rd.Fault(in.Amount.Place, "%s of %q is asked for, and only %s is made; write \"all\" or make more", quantity.FormatInterval(in.Amount.Interval, "g"),
-				in.Of.Name, quantity.FormatInterval(in.Of.MassG, "g"))
+			rd.Fault(in.Amount.Place,
+				"%s of %q is asked for, and only %s is made; write \"all\" or make more",
+				quantity.FormatInterval(in.Amount.Interval, "g"), in.Of.Name,
+				quantity.FormatInterval(in.Of.MassG, "g"))
 		}
 	}
 }
@@ -196,8 +205,8 @@ func (in *Ingredient) flourShare() Interval {
 	return share(in.Of.FlourG, in.Of.MassG)
 }
 
-// share divides a part of a mass by the whole, and keeps it within 0 and 1: plain division of ranges
-// does not know that bound.
+// share divides a part of a mass by the whole, and keeps it within 0 and 1: plain division of
+// ranges does not know that bound.
 func share(part, whole Interval) Interval {
 	s := part.Div(whole)
 	return figure.Between(max(0, min(1, s.Lo)), max(0, min(1, s.Hi)))
@@ -217,7 +226,8 @@ func (rd *reader) grams(in *Ingredient, a Amount) Mass {
 	case quantity.Mass:
 		return Mass{FixedG: a.Interval}
 	case quantity.Percent:
-		rd.within(a.Given, 0, 1000, fmt.Sprintf("%q: more than 1000 %% of the flour cannot be meant", in.Name))
+		rd.within(a.Given, 0, 1000,
+			fmt.Sprintf("%q: more than 1000 %% of the flour cannot be meant", in.Name))
 		return Mass{PerFlour: a.Interval.Scale(0.01)}
 	}
 	if in.Item == nil {
@@ -228,7 +238,10 @@ func (rd *reader) grams(in *Ingredient, a Amount) Mass {
 		per, unit, key = in.Item.Piece, "piece", "piece = \"50 g\""
 	}
 	if per == 0 {
-		rd.Fault(a.Place, "%q: the larder does not know what a %s of it weighs; write grams, or give %s in an ingredient block of house.hcl", in.Name, unit, key)
+		rd.Fault(a.Place,
+			"%q: the larder does not know what a %s of it weighs; "+
+				"write grams, or give %s in an ingredient block of house.hcl",
+			in.Name, unit, key)
 		return Mass{}
 	}
 	return Mass{FixedG: a.Interval.Scale(per)}
@@ -244,6 +257,8 @@ func (rd *reader) checkReserve(in *Ingredient) {
 		held, amount, unit = in.Reserve.Interval, in.Amount.Interval, in.Amount.Kind.Base()
 	}
 	if held.Lo > amount.Hi*1.000001 {
-		rd.Fault(in.Reserve.Place, "%q: the reserve, %s, is more than the amount, %s", in.Name, quantity.FormatInterval(held, unit), quantity.FormatInterval(amount, unit))
+		rd.Fault(in.Reserve.Place,
+			"%q: the reserve, %s, is more than the amount, %s",
+			in.Name, quantity.FormatInterval(held, unit), quantity.FormatInterval(amount, unit))
 	}
 }

@@ -1,6 +1,7 @@
 package formula
 
 import (
+	"bytes"
 	"fmt"
 	"strconv"
 	"strings"
@@ -154,18 +155,10 @@ func numbered(list ...*Option) []*Option {
 	return list
 }
 
-var optionByName = func() map[string]*Option {
-	m := make(map[string]*Option, len(StepOptions))
-	for _, o := range StepOptions {
-		m[o.Name] = o
-	}
-	return m
-}()
-
 // fill reads the option into a step. It is the one place where "?", to be decided, is known: such
 // an option reads as if it were not written.
 func (o *Option) fill(rd *reader, s *Step, e hclsyntax.Expression) {
-	if !isOpen(e) {
+	if !rd.isOpen(e) {
 		o.read(rd, s, e, s.Verb.says[o.index])
 	}
 }
@@ -184,8 +177,13 @@ func (s *Step) Settings() []Setting {
 	return out
 }
 
-// isOpen reports whether a value is "?", to be decided.
-func isOpen(e hclsyntax.Expression) bool {
+// isOpen reports whether a value is "?", to be decided. A value without that sign, written or as an
+// escape, is not looked into.
+func (rd *reader) isOpen(e hclsyntax.Expression) bool {
+	t, isText := e.(*hclsyntax.TemplateExpr)
+	if !isText || bytes.IndexAny(rd.File.Text[t.SrcRange.Start.Byte:t.SrcRange.End.Byte], `?\`) < 0 {
+		return false
+	}
 	text, _, ok := source.StringLiteral(e)
 	return ok && strings.TrimSpace(text) == "?"
 }
@@ -352,7 +350,7 @@ func findIngredientOption(name string) (*IngredientOption, bool) {
 // fill reads the option into an ingredient. It is the one place where "?" is known here.
 // quoted is the ingredient's name for messages.
 func (o *IngredientOption) fill(rd *reader, in *Ingredient, e hclsyntax.Expression, quoted string) {
-	if o.open != nil && isOpen(e) {
+	if o.open != nil && rd.isOpen(e) {
 		_, inside, _ := source.StringLiteral(e)
 		o.open(in, source.Place{File: rd.File, Start: inside.Start, End: inside.End})
 		return
@@ -398,22 +396,20 @@ func (rd *reader) readStrain(in *Ingredient, e hclsyntax.Expression, what string
 // readAt reads a place of the kitchen, or a temperature.
 func (rd *reader) readAt(s *Step, e hclsyntax.Expression, what string) {
 	if _, isText := e.(*hclsyntax.TemplateExpr); !isText {
-		s.At, _ = rd.Quantity(e, forTemperature, what) // the message shows a bare number with unit and quotes
+		s.At, _ = rd.Quantity(e, forTemperature, what) // its message shows how to write a bare number
 		return
 	}
 	text, at, ok := rd.Text(e, what)
 	if !ok {
 		return
 	}
-	if p, ok := findPlace(text); ok {
-		s.Where = p
-		return
-	}
 	if text != "" && (text[0] == '-' || text[0] >= '0' && text[0] <= '9') {
 		s.At, _ = rd.QuantityText(text, at, forTemperature, what)
 		return
 	}
-	rd.Fault(at, "%s", unknownPlace(what, text))
+	if s.Where, ok = findPlace(text); !ok {
+		rd.Fault(at, "%s", unknownPlace(what, text))
+	}
 }
 
 // readBy reads one of the ways that suit the verb.

@@ -15,7 +15,7 @@ type Place struct {
 	Also  []string // other words that bakers write for it
 }
 
-// coldness says whether the place keeps food. What nobody calls cold is warm.
+// coldness says whether the place keeps food. An undeclared place is warm.
 type coldness uint8
 
 const (

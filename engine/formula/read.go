@@ -86,7 +86,8 @@ func Read(r *reading.Reader, b *hclsyntax.Block, opts Options) *Formula {
 		}
 	}
 	if len(f.Parts) == 0 {
-		r.Fault(f.Place, "formula %q holds no part: add a dough \"...\" { ingredients = { ... } }", f.Name)
+		r.Fault(f.Place,
+			"formula %q holds no part: add a dough \"...\" { ingredients = { ... } }", f.Name)
 	}
 	f.number()
 	rd.joinParts()
@@ -134,18 +135,20 @@ func (rd *reader) readPart(kind Kind, b *hclsyntax.Block) {
 	p := &Part{Formula: rd.formula, Kind: kind}
 	p.Name, p.Place = rd.Label(b)
 	if other := rd.formula.PartNamed(p.Name); other != nil && strings.TrimSpace(p.Name) != "" {
-		rd.Fault(p.Place, "two parts are named %q; the other is at line %d; give one of them another name", p.Name, other.Place.Line())
+		rd.Fault(p.Place,
+			"two parts are named %q; the other is at line %d; give one of them another name",
+			p.Name, other.Place.Line())
 	}
 	rd.formula.Parts = append(rd.formula.Parts, p)
 	rd.Known(b.Body, "a "+b.Type, PartKeys, nil)
 	if a := b.Body.Attributes["ph"]; a != nil {
 		if x, at, ok := rd.Number(a.Expr, 0.5, 14, "ph"); ok {
-			p.PH = Given{Quantity: quantity.Quantity{Interval: figure.Point(x)}, Place: at, Set: true}
+			p.PH = plainNumber(x, at)
 		}
 	}
 	if a := b.Body.Attributes["water_activity"]; a != nil {
 		if x, at, ok := rd.Number(a.Expr, 0.01, 1, "water_activity"); ok {
-			p.WaterActivity = Given{Quantity: quantity.Quantity{Interval: figure.Point(x)}, Place: at, Set: true}
+			p.WaterActivity = plainNumber(x, at)
 		}
 	}
 	if a := b.Body.Attributes["about"]; a != nil {
@@ -154,11 +157,17 @@ func (rd *reader) readPart(kind Kind, b *hclsyntax.Block) {
 	if a := b.Body.Attributes["ingredients"]; a != nil {
 		rd.readIngredients(p, a.Expr)
 	} else {
-		rd.Fault(p.Place, "%s %q has no ingredients: add ingredients = { \"bread flour\" = \"500 g\" }", b.Type, p.Name)
+		rd.Fault(p.Place,
+			"%s %q has no ingredients: add ingredients = { \"bread flour\" = \"500 g\" }", b.Type, p.Name)
 	}
 	if a := b.Body.Attributes["steps"]; a != nil {
 		rd.readSteps(p, a.Expr)
 	}
+}
+
+// plainNumber is a number without a unit, as a given quantity.
+func plainNumber(x float64, at source.Place) Given {
+	return Given{Quantity: quantity.Quantity{Interval: figure.Point(x)}, Place: at, Set: true}
 }
 
 func (rd *reader) readIngredients(p *Part, e hclsyntax.Expression) {
@@ -168,11 +177,13 @@ func (rd *reader) readIngredients(p *Part, e hclsyntax.Expression) {
 		return
 	}
 	if len(pairs) == 0 {
-		rd.Fault(rd.Place(e.Range()), "%s %q has no ingredients: write { \"bread flour\" = \"500 g\" }", p.Kind, p.Name)
+		rd.Fault(rd.Place(e.Range()),
+			"%s %q has no ingredients: write { \"bread flour\" = \"500 g\" }", p.Kind, p.Name)
 		return
 	}
 	if len(pairs) > MaxIngredients {
-		rd.Fault(rd.Place(e.Range()), "%d ingredients in one part; %d is the most", len(pairs), MaxIngredients)
+		rd.Fault(rd.Place(e.Range()),
+			"%d ingredients in one part; %d is the most", len(pairs), MaxIngredients)
 		return
 	}
 	p.Ingredients = make([]*Ingredient, 0, len(pairs))
@@ -181,7 +192,8 @@ func (rd *reader) readIngredients(p *Part, e hclsyntax.Expression) {
 		in := &block[i]
 		in.Part, in.Name, in.Place = p, strings.TrimSpace(pair.Key), pair.Place
 		if n := len(in.Name); n > reading.MaxNameBytes {
-			rd.Fault(in.Place, "the name of this ingredient is %d bytes long; %d is the most", n, reading.MaxNameBytes)
+			rd.Fault(in.Place,
+				"the name of this ingredient is %d bytes long; %d is the most", n, reading.MaxNameBytes)
 			continue
 		}
 		rd.readAmount(in, pair.Value)
@@ -223,7 +235,8 @@ func partName(name string) (string, bool) {
 // twiceText says that an ingredient stands twice, with the sum where there is one. HCL itself would
 // keep the last.
 func twiceText(first, second *Ingredient) string {
-	text := fmt.Sprintf("%q stands twice in this %s, first at line %d", second.Name, second.Part.Kind, first.Place.Line())
+	text := fmt.Sprintf("%q stands twice in this %s, first at line %d",
+		second.Name, second.Part.Kind, first.Place.Line())
 	a, b := first.Amount, second.Amount
 	if !a.Set || !b.Set || a.Kind != b.Kind {
 		return text + "; write it once"
@@ -234,13 +247,17 @@ func twiceText(first, second *Ingredient) string {
 		sum.Lo, _ = quantity.FromBase(sum.Lo, unit)
 		sum.Hi, _ = quantity.FromBase(sum.Hi, unit)
 	}
-	return fmt.Sprintf("%s; write it once: %q = \"%s\"", text, second.Name, quantity.FormatInterval(sum, unit))
+	return fmt.Sprintf("%s; write it once: %q = \"%s\"",
+		text, second.Name, quantity.FormatInterval(sum, unit))
 }
 
 func (rd *reader) unknownIngredient(in *Ingredient) {
 	text := reading.UnknownText("ingredient", in.Name, "the larder", rd.opts.Larder.Names())
-	rd.Problems = append(rd.Problems, source.Problem{Place: in.Place, Text: text + "; if it is new, put this in house.hcl with its label's figures per 100 g",
-		Paste: fmt.Sprintf("ingredient %q {\n  like  = \"...\"   # the nearest larder name, or give all of the figures below\n  water = \"0 %%\"\n  fat   = \"0 %%\"\n  sugar = \"0 %%\"\n}", in.Name)})
+	rd.Problems = append(rd.Problems, source.Problem{Place: in.Place,
+		Text: text + "; if it is new, put this in house.hcl with its label's figures per 100 g",
+		Paste: fmt.Sprintf("ingredient %q {\n"+
+			"  like  = \"...\"   # the nearest larder name, or give all of the figures below\n"+
+			"  water = \"0 %%\"\n  fat   = \"0 %%\"\n  sugar = \"0 %%\"\n}", in.Name)})
 }
 
 // quoted gives the ingredient's name in quotes, as messages show it.
@@ -267,7 +284,8 @@ func (rd *reader) readAmount(in *Ingredient, e hclsyntax.Expression) {
 		}
 	}
 	if !stands(pairs, amountOption.Name) {
-		rd.Fault(in.Place, "%s has no amount: add amount = \"100 g\", or amount = \"?\" while drafting", quoted)
+		rd.Fault(in.Place,
+			"%s has no amount: add amount = \"100 g\", or amount = \"?\" while drafting", quoted)
 	}
 }
 
@@ -284,7 +302,9 @@ func (rd *reader) readHowMuch(in *Ingredient, e hclsyntax.Expression, what strin
 	}
 	if strings.EqualFold(strings.TrimSpace(text), "all") {
 		if _, isPart := partName(in.Name); !isPart {
-			rd.Fault(at, "%s: \"all\" is for another part, named with a leading \"the\"; write an amount: \"100 g\"", what)
+			rd.Fault(at,
+				"%s: \"all\" is for another part, named with a leading \"the\"; write an amount: \"100 g\"",
+				what)
 		}
 		return Amount{All: true, Given: Given{Place: at}}
 	}
@@ -391,9 +411,12 @@ func (rd *reader) readClock(e hclsyntax.Expression) Given {
 		return Given{}
 	}
 	var h, m int
-	if n, err := fmt.Sscanf(text, "%d:%d", &h, &m); n != 2 || err != nil || fmt.Sprintf("%02d:%02d", h, m) != fmt.Sprintf("%05s", text) || h > 23 || m > 59 {
+	n, err := fmt.Sscanf(text, "%d:%d", &h, &m)
+	whole := fmt.Sprintf("%02d:%02d", h, m) == fmt.Sprintf("%05s", text)
+	if n != 2 || err != nil || !whole || h > 23 || m > 59 {
 		rd.Fault(at, "start must be a clock time such as \"18:00\", not %q", text)
 		return Given{}
 	}
-	return Given{Quantity: quantity.Quantity{Kind: quantity.Time, Interval: figure.Point(float64(60*h + m)), Unit: "min"}, Place: at, Set: true}
+	q := quantity.Quantity{Kind: quantity.Time, Interval: figure.Point(float64(60*h + m)), Unit: "min"}
+	return Given{Quantity: q, Place: at, Set: true}
 }

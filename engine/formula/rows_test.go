@@ -38,7 +38,7 @@ func problemsOf(t *testing.T, text string) (*formula.Formula, source.Problems) {
 }
 
 // samples are two values of every option that differ, and what is read of the first. They may not
-// be left out: an option without a sample is one that nobody has tried.
+// be left out: an option without a sample is untried.
 var samples = map[string][2]string{
 	"at": {`"190 C"`, `"195 C"`}, "to": {`"25 C"`, `"26 C"`}, "core": {`"94 C"`, `"95 C"`}, "by": {"", ""}, "tin": {`"long tin"`, ""},
 	"as": {`"slab 30 mm"`, `"bowl"`}, "count": {`3`, `"4 pieces"`}, "pieces": {`12`, `"13 pieces"`}, "slice": {`"30 mm"`, `"35 mm"`},

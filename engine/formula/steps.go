@@ -145,35 +145,34 @@ func (rd *reader) readStep(s *Step, e hclsyntax.Expression) bool {
 	if !ok {
 		return false
 	}
+	var room [8]stepWord
+	words := room[:0]
 	for _, pair := range pairs {
-		v, ok := FindVerb(pair.Key)
-		if !ok {
-			continue
-		}
-		if s.Verb != nil {
+		word := stepWords[pair.Key]
+		words = append(words, word)
+		switch {
+		case word.verb == nil:
+		case s.Verb != nil:
 			rd.Fault(pair.Place, "a step does one thing: %q stands beside %q; give it a line of its own",
 				pair.Key, s.Verb.Name)
-			continue
+		default:
+			s.Verb, s.Place = word.verb, pair.Place
+			rd.readOwn(s, pair.Value)
 		}
-		s.Verb, s.Place = v, pair.Place
-		rd.readOwn(s, pair.Value)
 	}
 	if s.Verb == nil {
 		rd.noVerb(pairs, e)
 		return false
 	}
 	for i, pair := range pairs {
-		if _, isVerb := FindVerb(pair.Key); isVerb {
-			continue
-		}
-		if stands(pairs[:i], pair.Key) {
+		o := words[i].option
+		switch {
+		case words[i].verb != nil:
+		case stands(pairs[:i], pair.Key):
 			rd.Fault(pair.Place, "%q stands twice in this step", pair.Key)
-			continue
-		}
-		switch o, known := optionByName[pair.Key]; {
-		case known && s.Verb.Takes(o):
+		case o != nil && s.Verb.Takes(o):
 			o.fill(rd, s, pair.Value)
-		case known:
+		case o != nil:
 			rd.Fault(pair.Place, "%s takes no %q; it takes %s",
 				s.Verb.Name, pair.Key, strings.Join(s.Verb.Options(), ", "))
 		default:
@@ -183,10 +182,30 @@ func (rd *reader) readStep(s *Step, e hclsyntax.Expression) bool {
 	return true
 }
 
+// stepWord is a key of a step: a verb, or an option.
+type stepWord struct {
+	verb   *Verb
+	option *Option
+}
+
+// stepWords are all the keys of steps.
+var stepWords = func() map[string]stepWord {
+	m := make(map[string]stepWord, len(Verbs)+len(StepOptions))
+	for _, v := range Verbs {
+		for _, word := range append([]string{v.Name}, v.also...) {
+			m[word] = stepWord{verb: v}
+		}
+	}
+	for _, o := range StepOptions {
+		m[o.Name] = stepWord{option: o}
+	}
+	return m
+}()
+
 // noVerb reports a step without a verb.
 func (rd *reader) noVerb(pairs []reading.Pair, e hclsyntax.Expression) {
 	for _, pair := range pairs {
-		if _, known := optionByName[pair.Key]; !known {
+		if stepWords[pair.Key].option == nil {
 			rd.Unknown(pair.Place, "step", pair.Key, "", VerbNames(nil))
 			return
 		}
@@ -209,7 +228,7 @@ func stands(pairs []reading.Pair, key string) bool {
 func (rd *reader) readOwn(s *Step, e hclsyntax.Expression) {
 	own, what := s.Verb.own, s.Verb.Name
 	switch {
-	case isOpen(e):
+	case rd.isOpen(e):
 	case s.Verb.PutsOn():
 		if name, at, ok := rd.Text(e, what); ok {
 			s.Words = name
@@ -255,8 +274,9 @@ func bareCount(n float64, at source.Place) Given {
 }
 
 // readCountText reads a whole number of pieces, or a quantity of another kind, in quotes; at is
-// where the text stands.
-func (rd *reader) readCountText(e hclsyntax.Expression, kinds quantity.Kinds, what string) (g Given, at source.Place, faulted bool) {
+// where the text stands. faulted is true where the problem is recorded already.
+func (rd *reader) readCountText(e hclsyntax.Expression, kinds quantity.Kinds, what string,
+) (g Given, at source.Place, faulted bool) {
 	at = rd.Place(e.Range())
 	if _, isText := e.(*hclsyntax.TemplateExpr); !isText {
 		return Given{}, at, false
@@ -274,7 +294,8 @@ func (rd *reader) readCountText(e hclsyntax.Expression, kinds quantity.Kinds, wh
 }
 
 // readCountOr reads the own value of a verb that counts or measures: fold = "3 pieces" or "2 min".
-func (rd *reader) readCountOr(e hclsyntax.Expression, kinds quantity.Kinds, what string) (Given, bool) {
+func (rd *reader) readCountOr(e hclsyntax.Expression, kinds quantity.Kinds, what string,
+) (Given, bool) {
 	g, at, faulted := rd.readCountText(e, kinds, what)
 	if g.Set || faulted {
 		return g, g.Set

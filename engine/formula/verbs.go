@@ -46,8 +46,8 @@ const (
 	passing
 )
 
-// heatFlow says what the verb does to the part's temperature. Where nobody says, the temperature
-// is unknown from then on, and nothing is cooked.
+// heatFlow says what the verb does to the part's temperature. After an undeclared one the
+// temperature is unknown, and nothing counts as cooked.
 type heatFlow uint8
 
 const (
@@ -264,7 +264,7 @@ var Verbs = []*Verb{
 // hours count, and its cooling goes on in it.
 func (v *Verb) Waits() bool { return v.stay == standing }
 
-// Alone reports whether the part stands and nobody opens it.
+// Alone reports whether the part stands and stays closed.
 func (v *Verb) Alone() bool { return v.Waits() && v.touch == closed }
 
 // Touched reports whether something alive can get into the part.
@@ -273,7 +273,7 @@ func (v *Verb) Touched() bool { return v.touch == touched }
 // Attended reports whether the baker stands by it.
 func (v *Verb) Attended() bool { return v.work == attended }
 
-// HeatUnknown reports whether nobody says what the verb does to the temperature.
+// HeatUnknown reports whether it is undeclared what the verb does to the temperature.
 func (v *Verb) HeatUnknown() bool { return v.heat == heatUnknown }
 
 // Cools reports whether the verb takes heat out.
@@ -385,22 +385,10 @@ func VerbNames(has func(*Verb) bool) []string {
 	return names
 }
 
-// verbByWord finds a verb by its name or another word for it.
-var verbByWord = func() map[string]*Verb {
-	m := make(map[string]*Verb, len(Verbs))
-	for _, v := range Verbs {
-		m[v.Name] = v
-		for _, word := range v.also {
-			m[word] = v
-		}
-	}
-	return m
-}()
-
-// FindVerb gives the verb of that name.
+// FindVerb gives the verb of that name, or of another word for it.
 func FindVerb(name string) (*Verb, bool) {
-	v, ok := verbByWord[name]
-	return v, ok
+	v := stepWords[name].verb
+	return v, v != nil
 }
 
 // Takes reports whether the option may stand beside the verb.

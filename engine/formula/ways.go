@@ -10,8 +10,8 @@ import (
 )
 
 // Way is how a step is done: by = "...". Each is one row of Ways, and every answer that depends on
-// the way comes from the row's traits. The list is closed, since a word that nobody knows would
-// take the cautions of the way with it. Words of the baker's own go into note.
+// the way comes from the row's traits. The list is closed, since an unknown word would lose
+// the cautions of the way that it means. Words of the baker's own go into note.
 type Way struct {
 	Name  string
 	Means string           // one line for the reference page
@@ -28,7 +28,7 @@ type wayTraits struct {
 	mixer bakersmath.Mixer
 }
 
-// fat says whether hot fat is about.
+// fat says whether there is hot fat.
 type fat uint8
 
 const (
@@ -156,7 +156,7 @@ var Ways = []*Way{
 // Suits reports whether the way can be said of a verb.
 func (w *Way) Suits(v *Verb) bool { return w.suits(v) }
 
-// HotFat reports whether hot fat is about. Of no way at all it is false: nobody says so.
+// HotFat reports whether there is hot fat. It is false where no way is written.
 func (w *Way) HotFat() bool { return w != nil && w.fat == hotFat }
 
 // Iced reports whether ice and water are around the part.

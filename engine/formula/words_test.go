@@ -15,8 +15,8 @@ func TestAnotherWordForAVerb(t *testing.T) {
 	again := *rest
 	again.also = []string{"prove", "stand"}
 	for _, word := range again.also {
-		verbByWord[word] = &again
-		defer delete(verbByWord, word)
+		stepWords[word] = stepWord{verb: &again}
+		defer delete(stepWords, word)
 	}
 	text := `formula "f" {
   dough "d" {
@@ -54,14 +54,14 @@ func TestAnotherWordForAVerb(t *testing.T) {
 	}
 }
 
-// A row that gives 0 for a trait has the unfavourable one: it waits, nobody knows how warm it is
-// after it, nothing is cooked or baked by it, and what gets in is alive.
+// A row that gives 0 for a trait has the unfavourable one: the part waits, its temperature is
+// unknown afterwards, nothing is cooked or baked, and what gets in is alive.
 func TestZeroTraits(t *testing.T) {
-	v := verb("park", "nobody says", aTime, nil, 0, 0, nowhere, 0, 0, 0, 0, 0, 0, 0, 0, 0)
+	v := verb("park", "undeclared", aTime, nil, 0, 0, nowhere, 0, 0, 0, 0, 0, 0, 0, 0, 0)
 	if !v.Waits() || !v.HeatUnknown() || !v.Touched() || !v.Stores() {
-		t.Error("a trait that nobody declared is a favourable one")
+		t.Error("an undeclared trait is a favourable one")
 	}
 	if v.Heats() || v.Washes() || v.Soaks() || v.Mixes() || v.place != nil {
-		t.Error("a trait that nobody declared takes something for done")
+		t.Error("an undeclared trait takes something for done")
 	}
 }
