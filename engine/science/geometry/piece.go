@@ -16,12 +16,12 @@ type HalfSize struct {
 	LengthMM, WidthMM, HeightMM float64
 }
 
-// Usual height:width of a piece standing free, and length:width of a long
-// loaf. Common practice.
+// Usual height to width of a piece that stands free, and length to width of a long loaf (common
+// practice). A fifth either way is usual.
 const (
-	BunHeightLow, BunHeight, BunHeightHigh    = 0.4, 0.5, 0.6
-	LoafHeightLow, LoafHeight, LoafHeightHigh = 0.5, 0.6, 0.7
-	LoafLengthLow, LoafLength, LoafLengthHigh = 1.5, 2.0, 2.5
+	BunHeight  = 0.5
+	LoafHeight = 0.6
+	LoafLength = 2.5
 )
 
 // BunHalfMM gives the half dimensions of a bun, a ball flattened to
@@ -69,39 +69,4 @@ func TinLoafHalfMM(massG, densityGPerML, insideLengthMM, insideWidthMM float64) 
 		return HalfSize{}, false
 	}
 	return h, true
-}
-
-// Braid is a flat plait of equal strands.
-type Braid struct {
-	StrandMM                    float64 // diameter of a strand before plaiting
-	LengthMM, WidthMM, HeightMM float64 // of the plait
-}
-
-// A plait is shorter than its strands by the way they take from side to side,
-// and thicker than one strand and thinner than two where they cross. Both are
-// judgements from common practice; no measurement was found.
-const (
-	braidShortening = 0.75 // plait length : strand length
-	braidThickness  = 1.6  // plait height : strand diameter
-)
-
-// BraidStrand gives the diameter of each of strands equal strands, 2 to 12,
-// rolled to strandMM of length from massG in all: sqrt(4*m/(n*pi*rho*L)). That is exact for even
-// strands. The plait's own size is a ROUGH estimate, right to a third: a flat
-// plait, its section an ellipse that holds the volume. A high plait of four strands or
-// more is narrower and taller. Tapered ends are left out.
-func BraidStrand(massG, densityGPerML float64, strands int, strandMM float64) (Braid, bool) {
-	if strands < 2 || strands > 12 {
-		return Braid{}, false
-	}
-	d, ok := LogDiameterMM(massG/float64(strands), densityGPerML, strandMM)
-	if !ok {
-		return Braid{}, false
-	}
-	// n*pi/4*d^2*L = pi/4*width*height*shortening*L
-	b := Braid{d, braidShortening * strandMM, float64(strands) * d / (braidThickness * braidShortening), braidThickness * d}
-	if !positive(b.StrandMM, b.LengthMM, b.WidthMM, b.HeightMM) {
-		return Braid{}, false
-	}
-	return b, true
 }
