@@ -60,9 +60,12 @@ func FermentationCurve(qWkg float64) Curve {
 // heat cp and the milk fat fraction w: cp + 81e3 w dS/dT, typical solids, the
 // slope taken over 2 K. Real fat supercools and sets over hours: the core drops a little early, then stalls.
 func MilkFatCurve(cp, w float64) Curve {
-	return NewCurve(-10, 50, 121, func(tC float64) float64 {
-		_, warm, _ := SolidFat(MilkFat, tC+1)
-		_, cold, _ := SolidFat(MilkFat, tC-1)
-		return cp + MilkFatLatent*w*math.Max(cold-warm, 0)/2
-	})
+	return NewCurve(-10, 50, 121, func(tC float64) float64 { return cp + milkFatHeat(w, tC) })
+}
+
+// milkFatHeat is the specific heat that setting milk fat adds at tC, J/(kg K).
+func milkFatHeat(w, tC float64) float64 {
+	_, warm, _ := SolidFat(MilkFat, tC+1)
+	_, cold, _ := SolidFat(MilkFat, tC-1)
+	return MilkFatLatent * w * math.Max(cold-warm, 0) / 2
 }

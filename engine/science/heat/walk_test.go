@@ -507,7 +507,7 @@ func TestAtAllocatesNothing(t *testing.T) {
 	}
 }
 
-// sixStages is the published yardstick: 6 stages, 20 outputs each, h different in each.
+// sixStages is the yardstick for speed: 6 stages, 20 outputs each, h different in each.
 func sixStages(w *Walk, b Body) (sum float64) {
 	w.Start(b, doughK, doughAlpha, 26)
 	for _, s := range []stage{{22, 9, 1}, {4, 8, 6}, {22, 10, 0.5}, {1, 300, 1}, {4, 13, 8}, {28, 7, 3}} {
