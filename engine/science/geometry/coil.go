@@ -14,8 +14,8 @@ type Coil struct {
 //
 // The end face of the coil is the edge of the sheet wound up, so the area is
 // exact. The length along a true spiral is a little more, which makes D up to 1 %
-// too large from three turns up and 4 % at one turn (computed). A roll pulled tight thins its sheet and
-// is smaller. L = 457 mm, h = 7.9 mm: 68 mm, 4.3 turns.
+// too large from three turns up and 4 % at one turn (computed). A roll pulled tight thins its sheet
+// and is smaller. L = 457 mm, h = 7.9 mm: 68 mm, 4.3 turns.
 func CoilFromSheet(sheetLengthMM, layerMM, coreMM float64) (Coil, bool) {
 	if !positive(sheetLengthMM, layerMM) || !(coreMM >= 0) {
 		return Coil{}, false

@@ -2,15 +2,15 @@
 // density and lengths.
 //
 // The packages that compute a step's figures, or follow a piece's heat, call it. It never reads a
-// formula, holds no limit of good practice, and does not know how far a dough has risen: the density
-// says that.
+// formula, holds no limit of good practice, and does not know how far a dough has risen: the
+// density says that.
 //
-// Lengths are in mm, areas in cm2, masses in g, volumes in mL, densities in
-// g/mL. A function that can have no answer (a size of nothing, a figure that
-// is negative, infinite or not a number) says so with ok false and gives zeros.
+// Lengths are in mm, areas in cm2, masses in g, volumes in mL, densities in g/mL. A function that
+// can have no answer (a size of nothing, a figure that is negative, infinite or not a number) says
+// so with ok false and gives zeros.
 //
-// The geometry is exact; dough is not. Where a shape stands for a real piece,
-// the doc comment says how far off it is.
+// The geometry is exact; dough is not. Where a shape stands for a real piece, the doc comment says
+// how far off it is.
 package geometry
 
 import "math"

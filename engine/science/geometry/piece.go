@@ -10,8 +10,7 @@ func BallRadiusMM(massG, densityGPerML float64) (radiusMM float64, ok bool) {
 	return size(math.Cbrt(3 * 1000 * massG / densityGPerML / (4 * math.Pi)))
 }
 
-// HalfSize is half of a piece's length, width and height, in mm: what a heat
-// model of a piece wants.
+// HalfSize is half of a piece's length, width and height, in mm, as a heat model of it needs.
 type HalfSize struct {
 	LengthMM, WidthMM, HeightMM float64
 }
@@ -32,9 +31,9 @@ func BunHalfMM(massG, densityGPerML, heightToWidth float64) (HalfSize, bool) {
 	return LoafHalfMM(massG, densityGPerML, 1, heightToWidth)
 }
 
-// LoafHalfMM gives the half dimensions of a loaf that stands free: an
-// ellipsoid, V = pi/6*l*w*h, lengthToWidth at least 1 (usually LoafLength) and heightToWidth in (0, 1]
-// (usually LoafHeight). Error as BunHalfMM.
+// LoafHalfMM gives the half dimensions of a loaf that stands free: an ellipsoid, V = pi/6*l*w*h,
+// lengthToWidth at least 1 (usually LoafLength) and heightToWidth in (0, 1] (usually LoafHeight).
+// Error as BunHalfMM.
 func LoafHalfMM(massG, densityGPerML, lengthToWidth, heightToWidth float64) (HalfSize, bool) {
 	if !positive(massG, densityGPerML, lengthToWidth, heightToWidth) || lengthToWidth < 1 || heightToWidth > 1 {
 		return HalfSize{}, false
@@ -53,8 +52,8 @@ func LoafHalfMM(massG, densityGPerML, lengthToWidth, heightToWidth float64) (Hal
 }
 
 // TinLoafHalfMM gives the half dimensions of a loaf that fills its tin's
-// inside length and width: the height is what the volume asks for, as a flat top,
-// over the rim or not. Two stated plant loaves come out within 10 % of their height at ProofedDensityLow
+// inside length and width: the height follows from the volume, with a flat top,
+// over the rim or not. Two stated plant loaves come out within 10 % of their height at 0.30 g/mL
 // (computed); a dome is higher in the middle.
 func TinLoafHalfMM(massG, densityGPerML, insideLengthMM, insideWidthMM float64) (HalfSize, bool) {
 	if !positive(massG, densityGPerML, insideLengthMM, insideWidthMM) {

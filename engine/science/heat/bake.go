@@ -16,7 +16,8 @@ const CrumbDiffusivity = 1.0e-6
 // a filled piece. 1.0e-7 to 1.4e-7 (basis computed).
 const FillingDiffusivity = 1.2e-7
 
-// BakeFactor is how far a core time can be trusted: it is between mid/BakeFactor and mid*BakeFactor.
+// BakeFactor is how far a core time can be trusted: it is between mid/BakeFactor and
+// mid*BakeFactor.
 const BakeFactor = 1.5
 
 // Bake is a piece in an oven hot enough to boil its surface. Crumb is capped at
@@ -83,7 +84,8 @@ func (b Bake) CoreAfter(minutes float64) (g figure.Estimate, ok bool) {
 	return figure.Estimate{Low: core(minutes / BakeFactor), Mid: core(minutes), High: core(minutes * BakeFactor)}, true
 }
 
-// Cores fills cores with the middle figures of CoreAfter at the given minutes, for far less than asking one by one.
+// Cores fills cores with the middle figures of CoreAfter at the given minutes, for far less than
+// asking one by one.
 func (b Bake) Cores(minutes, cores []float64) (ok bool) {
 	var w Walk
 	boilC, ok := b.held(&w)

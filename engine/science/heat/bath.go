@@ -7,8 +7,8 @@ import (
 )
 
 // Bath is a vessel of food that stands in ice and water, open to the room above. A tray, SlabOf its
-// depth, is cooled from below only; a bowl or pot, BowlOf, from below and from the side. The food is
-// not stirred.
+// depth, is cooled from below only; a bowl or pot, BowlOf, from below and from the side. The food
+// is not stirred.
 type Bath struct {
 	Body          Body
 	Food          Properties
@@ -19,11 +19,13 @@ type Bath struct {
 
 // BathModel is how a Bath is known.
 var BathModel = Model{
-	Name:   "ice bath",
-	Gives:  "temperature of the warmest place, and time to it",
-	Unit:   "C, s",
-	Source: "conduction with ice water on the wetted faces and air above (computed; no published trial was found)",
-	Error:  "water 200 to 800 W/(m2 K), through 2 mm of plastic at worst; top open or lidded; 17 % of the time for the food's own figures",
+	Name:  "ice bath",
+	Gives: "temperature of the warmest place, and time to it",
+	Unit:  "C, s",
+	Source: "conduction with ice water on the wetted faces and air above (computed; no published " +
+		"trial was found)",
+	Error: "water 200 to 800 W/(m2 K), through 2 mm of plastic at worst; top open or lidded; 17 % of " +
+		"the time for the food's own figures",
 	Limits: []Limit{bathDepth, bathStart, bathWater, bathRoom},
 }
 
@@ -34,8 +36,8 @@ var (
 	bathRoom  = Limit{"the air above the bath", "C", -25, 45, "ice baths are reckoned"}
 )
 
-// bathPace is the relative error of the time from the food alone: rho cp 7 % and k 15 % in quadrature.
-const bathPace = 0.17
+// bathPace is the relative error of the time from the food alone, rho cp and k in quadrature.
+var bathPace = math.Hypot(rhoCpError, kError)
 
 // Coefficients above a bath, W/(m2 K): a room that is warmer or colder than the food, 11 at most,
 // and a lid over air. What evaporates is left out.
@@ -50,13 +52,15 @@ type Chilling struct {
 	run     figure.Run
 }
 
-// Run starts one run: the low one is the quickest and coldest. why is the reason for silence, "" with an answer.
+// Run starts one run: the low one is the quickest and coldest. why is the reason for silence, ""
+// with an answer.
 func (b Bath) Run(run figure.Run) (c Chilling, why string) {
 	depth := 2 * b.Body.Half[0]
 	if b.Body.Shape == FiniteCylinder {
 		depth = 2 * b.Body.Half[1]
 	}
-	if why := refusal(bathDepth.Refuses(depth*1000), bathStart.Refuses(b.StartC), bathWater.Refuses(b.WaterC), bathRoom.Refuses(b.RoomC)); why != "" {
+	if why := refusal(bathDepth.Refuses(depth*1000), bathStart.Refuses(b.StartC),
+		bathWater.Refuses(b.WaterC), bathRoom.Refuses(b.RoomC)); why != "" {
 		return Chilling{}, why
 	}
 	at := IceBath
@@ -64,20 +68,21 @@ func (b Bath) Run(run figure.Run) (c Chilling, why string) {
 		at = StirredBath
 	}
 	water, _ := SurfaceCoefficient(at)
-	steel, plastic, lid := resistances[Steel1mm].Typical, resistances[Plastic2mm].Typical, resistances[LiddedBox].High
+	steel, plastic := resistances[Steel1mm].Typical, resistances[Plastic2mm].Typical
+	lidded := InSeries(topOpen, resistances[LiddedBox].High)
 	var wet float64
-	var tops []float64
-	c.run = run
+	tops := [2]float64{topMost, lidded}
+	c.run, c.n = run, 2
 	switch run {
 	case figure.Low:
-		wet, c.pace, tops = InSeries(water.High, steel), 1+bathPace, []float64{topMost, InSeries(topOpen, lid)}
+		wet, c.pace = InSeries(water.High, steel), 1+bathPace
 	case figure.High:
-		wet, c.pace, tops = InSeries(water.Low, plastic), 1/(1+bathPace), []float64{topMost, InSeries(topOpen, lid)}
+		wet, c.pace = InSeries(water.Low, plastic), 1/(1+bathPace)
 	default:
-		wet, c.pace, tops = InSeries(water.Typical, steel), 1, []float64{topOpen}
+		wet, c.pace = InSeries(water.Typical, steel), 1
+		tops, c.n = [2]float64{topOpen}, 1
 	}
-	c.n = len(tops)
-	for i, top := range tops {
+	for i, top := range tops[:c.n] {
 		if !c.courses[i].start(b, depth, wet, top) {
 			return Chilling{}, "no ice bath is reckoned for such a shape: a tray, a bowl or a pot is"
 		}
@@ -119,13 +124,14 @@ func (c *Chilling) TimeTo(targetC, within float64) float64 {
 	return best
 }
 
-// chill is the field on the axis of a vessel. It is built of courses in one direction, exactly: with
+// chill is the field on the axis of a vessel, built of courses in one direction, exactly. With
 // A the fall of an even start between the two faces, B the rise under a top that is 1 K warmer, and
 // R the fall from the side alone, all between 0 and 1,
 //
 //	T = water + (start - water) A R + (room - water) integral of R dB
 //
-// because what the top lets in at one moment fades by R from then on.
+// because heat that the top lets in at one moment fades by R from then on. A chill may be copied: of
+// side only At is called, which changes nothing.
 type chill struct {
 	axial, lift Volumes
 	side        Walk
@@ -148,7 +154,9 @@ func (c *chill) start(b Bath, depth, wet, top float64) bool {
 	case FiniteCylinder:
 		c.round = true
 		side := Body{Shape: Cylinder, Half: [3]float64{b.Body.Half[0]}}
-		if !c.side.Start(side, b.Food.ConductivityWmK, b.Food.ConductivityWmK/(b.Food.DensityKgM3*b.Food.SpecificHeat), 1) || !c.side.Stage(0, wet) {
+		k := b.Food.ConductivityWmK
+		alpha := k / (b.Food.DensityKgM3 * b.Food.SpecificHeat)
+		if !c.side.Start(side, k, alpha, 1) || !c.side.Stage(0, wet) {
 			return false
 		}
 	default:
@@ -201,7 +209,9 @@ func (c *chill) advance(seconds float64) State {
 func (c *chill) state() State {
 	axis, mean := c.left(c.seconds)
 	now := c.axial.state()
-	at := func(fallen, lifted, left float64) float64 { return c.waterC + c.start0*fallen*left + c.air*lifted }
+	at := func(fallen, lifted, left float64) float64 {
+		return c.waterC + c.start0*fallen*left + c.air*lifted
+	}
 	s := State{MeanC: at(now.MeanC, c.liftedMean, mean), SurfaceC: at(now.SurfaceC, c.liftedTop, axis)}
 	s.CoreC = s.SurfaceC
 	for i := range c.axial.n {

@@ -27,7 +27,8 @@ var (
 	bathCustard = Properties{SpecificHeat: 3600, DensityKgM3: 1080, ConductivityWmK: 0.5}
 )
 
-// A tray on ice is cooled from one face. What two faces would do is in the table, for the difference.
+// A tray on ice is cooled from one face. What two faces would do is in the table, for the
+// difference.
 func TestTrayOnIce(t *testing.T) {
 	for _, row := range readTable(t, "ice-bath.csv") {
 		thickness, target := number(t, row["thickness_mm"])/1000, number(t, row["target_c"])
@@ -48,8 +49,8 @@ func TestTrayOnIce(t *testing.T) {
 	}
 }
 
-// Custard at 85 C on ice: from 60 C it has 2 h to 21 C and 4 more to 5 C. Of 80 mm not even the quick
-// run does the first; 20 mm do it in every run.
+// Custard at 85 C on ice: from 60 C it has 2 h to 21 C and 4 more to 5 C. Of 80 mm not even the
+// quick run does the first; 20 mm do it in every run.
 func TestCustardOnIce(t *testing.T) {
 	stretch := func(depth, room float64, run figure.Run) float64 {
 		b := Bath{Body: SlabOf(depth), Food: bathCustard, StartC: 85, WaterC: 1, RoomC: room}

@@ -2,9 +2,14 @@ package heat
 
 // Chocolate is dark chocolate as measured, without its latent heat: see ChocolateHeats. The rule by
 // composition takes its sugar for dissolved, and has it 13 % too warm and 20 % too slow. Specific
-// heat 1590 J/(kg K), solid and 1670 liquid; conductivity 0.22 at 15 C to 0.28 at 27 C
-// (Chevalley et al. 1970 and Clegg 2001, in Beckett 2009, read); density 1300 (Beckett 1999, memory).
-var Chocolate = Properties{SpecificHeat: 1590, DensityKgM3: 1300, ConductivityWmK: 0.26, DiffusivityM2s: 0.26 / 1300 / 1590}
+// heat 1590 J/(kg K), solid and 1670 liquid; conductivity 0.22 at 15 C to 0.28 at 27 C (Chevalley
+// et al. 1970 and Clegg 2001, in Beckett 2009, read); density 1300 (Beckett 1999, memory).
+var Chocolate = Properties{
+	SpecificHeat:    1590,
+	DensityKgM3:     1300,
+	ConductivityWmK: 0.26,
+	DiffusivityM2s:  0.26 / 1300 / 1590,
+}
 
 // What melts in dark chocolate, and where (Chevalley et al. 1970, in Beckett 2009, read): 157 kJ/kg
 // of the cocoa butter, which is 0.29 of it.

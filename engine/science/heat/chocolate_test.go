@@ -28,7 +28,8 @@ func TestChocolateTable(t *testing.T) {
 		case "dark chocolate, latent heat":
 			near(t, "latent heat, 15 to 38 C", content(15, 38), value, 0.01*value)
 			near(t, "157 kJ/kg of cocoa butter", 157*0.29, value, 1)
-			// Half of it by 30.5 C, where half of the cocoa butter that is solid at 17 C has melted.
+			// Half of it by 30.5 C, where half of the cocoa butter that is solid at 17 C has
+			// melted.
 			near(t, "half", content(15, 30.5), value/2, 0.02*value)
 			near(t, "below it sets", content(0, 16), 0, 0.01)
 		case "chocolate, conductivity":
@@ -62,7 +63,8 @@ func TestChocolateTable(t *testing.T) {
 	if used != 8 {
 		t.Errorf("%d rows used", used)
 	}
-	// The component table alone: 13 % too much heat and 20 % too little conductivity, which is why it is not used.
+	// The component table alone: 13 % too much heat and 20 % too little conductivity, which is why
+	// it is not used.
 	dark, _ := PropertiesAt(Composition{Water: 0.005, Protein: 0.06, Fat: 0.33, Carbohydrate: 0.535, Fibre: 0.05, Ash: 0.02}, 35, 0)
 	near(t, "specific heat by composition", dark.SpecificHeat/Chocolate.SpecificHeat, 1.13, 0.02)
 	near(t, "conductivity by composition", dark.ConductivityWmK/Chocolate.ConductivityWmK, 0.80, 0.03)

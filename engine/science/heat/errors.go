@@ -2,8 +2,8 @@ package heat
 
 import "math"
 
-// LumpedBiot is the largest h (V/A)/k at which a body may be taken as even inside; the centre is then
-// off by under 5 % of the step (Incropera ch. 5, memory).
+// LumpedBiot is the largest h (V/A)/k at which a body may be taken as even inside; the centre is
+// then off by under 5 % of the step (Incropera ch. 5, memory).
 const LumpedBiot = 0.1
 
 // Relative errors of a surface coefficient, for TimeError (basis memory).
@@ -11,6 +11,9 @@ const (
 	AirError   = 0.30
 	WaterError = 0.50 // ice water, where it matters little
 )
+
+// Relative errors of a food's density times specific heat, and of its conductivity (memory).
+const rhoCpError, kError = 0.07, 0.15
 
 // FermentationIncluded is added to TimeError for dough that ferments (basis computed).
 const FermentationIncluded = 0.10
@@ -22,10 +25,9 @@ const FermentationIncluded = 0.10
 // is nothing beside it. Bulk meat measured against such formulas was 11 % off
 // (Rollin, Matthews & Lund 1979, read).
 func TimeError(bi, hError float64) float64 {
-	const rhoCp, conductivity = 0.07, 0.15
 	share := 1 / (1 + math.Max(bi, 0)/3)
-	a, b := share*hError, (1-share)*conductivity
-	return math.Sqrt(rhoCp*rhoCp + a*a + b*b)
+	a, b := share*hError, (1-share)*kError
+	return math.Sqrt(rhoCpError*rhoCpError + a*a + b*b)
 }
 
 // DTSteadyState is the excess, K, that a source of q W/kg keeps up in the

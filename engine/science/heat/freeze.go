@@ -8,10 +8,11 @@ import (
 
 // FreezeModel is how freezing and thawing are known.
 var FreezeModel = Model{
-	Name:   "freezing and thawing",
-	Gives:  "temperatures through the freezing range, by Volumes with the curves of an Ice",
-	Unit:   "C, s",
-	Source: "freezing onset -1.86 K for each osmol/kg; ice grows as 1 - onset/T; water bound by solids does not freeze; heat and conductivity by composition (Choi & Okos 1986, read; bound water memory)",
+	Name:  "freezing and thawing",
+	Gives: "temperatures through the freezing range, by Volumes with the curves of an Ice",
+	Unit:  "C, s",
+	Source: "freezing onset -1.86 K for each osmol/kg; ice grows as 1 - onset/T; water bound by solids " +
+		"does not freeze; heat and conductivity by composition (Choi & Okos 1986, read; bound water memory)",
 	Error:  "factor 1.4 in time (Plank's formula is good to 30 %); onset 1.3 K too high in lean dough",
 	Limits: []Limit{onsetMolality, iceOnset, freezerRange},
 }
@@ -35,8 +36,8 @@ const (
 // change of its freezing point with osmotic pressure (Loveday & Winger 2007, read).
 const onsetError = 1.3
 
-// OnsetC is where a food begins to freeze, C, by the osmoles in each kg of its free water. why is the
-// reason for silence.
+// OnsetC is where a food begins to freeze, C, by the osmoles in each kg of its free water. why is
+// the reason for silence.
 func OnsetC(molality float64) (onset figure.Estimate, why string) {
 	if why := onsetMolality.Refuses(molality); why != "" {
 		return onset, why
@@ -77,11 +78,13 @@ func (i Ice) latent(tC float64) float64 {
 // The ends of the curves of a food and the step between their points, C; they are level beyond.
 const curveLow, curveHigh, curveStep = -45.0, 45.0, 0.2
 
-// Heats are the specific heat of a food by temperature, J/(kg K), and its conductivity as a share of
-// the one above freezing: for Volumes.SetSpecificHeat and SetConductivity. cp is its specific heat
-// unfrozen, butterfat the share of its mass that sets and melts on the way. why is the reason for silence.
+// Heats are the specific heat of a food by temperature, J/(kg K), and its conductivity as a share
+// of the one above freezing: for Volumes.SetSpecificHeat and SetConductivity. cp is its specific
+// heat unfrozen, butterfat the share of its mass that sets and melts on the way. why is the reason
+// for silence.
 //
-// Supercooling is left out: the core drops a little early, then waits. Thawing goes the same way back.
+// Supercooling is left out: the core drops a little early, then waits. Thawing goes the same way
+// back.
 func (i Ice) Heats(cp, butterfat float64) (specificHeat, conductivity Curve, why string) {
 	if why := iceOnset.Refuses(i.OnsetC); why != "" {
 		return Curve{}, Curve{}, why

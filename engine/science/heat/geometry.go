@@ -12,7 +12,7 @@ const (
 	Sphere                      // Half[0] radius
 	FiniteCylinder              // Half[0] radius, Half[1] half height
 	Brick                       // Half[0..2] half edges
-	Ellipsoid                   // Half[0..2] half axes: a piece that stands free; Walk takes it for the brick around it
+	Ellipsoid                   // Half[0..2] half axes; Walk takes it for the brick around it
 )
 
 // Body is a shape with its half dimensions in metres, gas included: the

@@ -19,7 +19,7 @@ func (l Limit) Refuses(x float64) string {
 	return fmt.Sprintf("%s is %.4g %s; %s from %g to %g %s", l.Quantity, x, l.Unit, l.Why, l.Low, l.High, l.Unit)
 }
 
-// Model is how a model is known: what a reader is told beside its figures.
+// Model names a model, its unit, source, error and valid range.
 type Model struct {
 	Name, Gives, Unit string
 	Source, Error     string

@@ -21,13 +21,19 @@ const (
 
 // ovenConvection is the convective part of an oven's surface coefficient, W/(m2 K), by kind: the
 // bakes that the model is fitted to were sorted by it, and it was set by hand (judgement).
-var ovenConvection = [ovenKinds]float64{AnyOven: 8, StaticOven: 5, DeckOven: 7, TunnelOven: 12, FanOven: 20}
+var ovenConvection = [ovenKinds]float64{
+	AnyOven:    8,
+	StaticOven: 5,
+	DeckOven:   7,
+	TunnelOven: 12,
+	FanOven:    20,
+}
 
 // What the bake model is fitted to: 13 published bakes, 8 to 60 minutes, with sizes that are worked
 // out from the tin or assumed (computed; a free fit gives 0.666, 0.467 and 0.596).
 const (
 	warmingShare = 0.65 // of the oven's heat; the rest makes steam
-	tinShare     = 0.50 // of the heat that a bright tin lets through; paper, tray and stone let through all
+	tinShare     = 0.50 // of that heat behind a bright tin; all of it behind paper, on a tray or stone
 	crumbK       = 0.60 // W/(m K), on proofed dimensions: steam carries part of the heat
 )
 
@@ -46,9 +52,11 @@ var BakeModel = Model{
 	Name:  "bake",
 	Gives: "minutes to a core, and the core after minutes",
 	Unit:  "min, C",
-	Source: "conduction with the oven's heat at the skin, which boils at last; fitted to 13 published bakes whose sizes are assumed (computed); " +
-		"it misses a kilo in a ribbed mould (56 min where 90 are published)",
-	Error:  "factor 1.4 in time; 1.6 for a loaf that stands free; up to 2 where no bake is published, below 140 and above 250 C",
+	Source: "conduction with the oven's heat at the skin, which boils at last; fitted to 13 published " +
+		"bakes whose sizes are assumed (computed); it misses a kilo in a ribbed mould (56 min where " +
+		"90 are published)",
+	Error: "factor 1.4 in time; 1.6 for a loaf that stands free; up to 2 below 140 and above 250 C, " +
+		"where no bake is published",
 	Limits: []Limit{ovenTemp, pieceHalf, pieceDensity, pieceStart, altitude},
 }
 
@@ -80,18 +88,20 @@ const rollHalf = 0.025
 const steamHead = 180
 
 // CoreMargin is how far below boiling the last core is that the model gives a time for, K. Its last
-// degrees are too slow: 95 to 99.5 C takes 33 minutes in the model, and 5 to 7 in a panettone (read).
+// degrees are too slow: 95 to 99.5 C takes 33 minutes in the model, and 5 to 7 in a panettone
+// (read).
 const CoreMargin = 5
 
 // BoilingMargin is how far below boiling the core stays in K; no core above it is ever given.
 const BoilingMargin = 0.5
 
-// BoilingPointC is where water boils at an altitude in m, -500 to 3000, C: 100 - 0.0033 a
-// metre, within 0.1 of the standard atmosphere up to 2000 m (memory). Sugar in enriched crumb adds 0.5-1 K.
+// BoilingPointC is where water boils at an altitude in m, -500 to 3000, C: 100 - 0.0033 a metre,
+// within 0.1 of the standard atmosphere up to 2000 m (memory). Sugar in enriched crumb adds 0.5-1
+// K.
 func BoilingPointC(altitudeM float64) float64 { return 100 - 0.0033*altitudeM }
 
-// Oven is what a piece is baked in. What the load does to its temperature is not modelled: no
-// measurement of it was found, so TempC is the temperature around the piece.
+// Oven is an oven at one temperature, that of the air and walls around the piece. A full load
+// lowers it at first; no measurement of that was found, and it is left out.
 type Oven struct {
 	TempC     float64
 	Kind      OvenKind
@@ -99,7 +109,7 @@ type Oven struct {
 	AltitudeM float64
 }
 
-// Holder is what a piece is baked in or on.
+// Holder is the vessel of a piece.
 type Holder uint8
 
 // The holders.
@@ -110,7 +120,7 @@ const (
 	holders
 )
 
-// Piece is what is baked.
+// Piece is one piece in an oven.
 type Piece struct {
 	Body        Body    // proofed; Ellipsoid for what stands free, Brick for a tin loaf
 	DensityKgM3 float64 // proofed, with any filling in it
@@ -159,8 +169,9 @@ func (c *coreCourse) at(seconds float64) float64 {
 // on. why is the reason for silence, "" with an answer.
 func (o Oven) Bake(p Piece) (b Baking, why string) {
 	half := p.Body.Nearest()
-	if why := refusal(ovenTemp.Refuses(o.TempC), altitude.Refuses(o.AltitudeM), pieceHalf.Refuses(half*1000),
-		pieceDensity.Refuses(p.DensityKgM3), pieceStart.Refuses(p.StartC)); why != "" {
+	if why := refusal(ovenTemp.Refuses(o.TempC), altitude.Refuses(o.AltitudeM),
+		pieceHalf.Refuses(half*1000), pieceDensity.Refuses(p.DensityKgM3),
+		pieceStart.Refuses(p.StartC)); why != "" {
 		return Baking{}, why
 	}
 	if o.Kind >= ovenKinds || p.In >= holders || !(p.Filling >= 0 && p.Filling < 1) {
@@ -268,11 +279,15 @@ func (b *Baking) Core(run figure.Run, minutes float64) float64 {
 
 // CoreAfter is the core, C, after the given minutes, its low end the slow run.
 func (b *Baking) CoreAfter(minutes float64) figure.Estimate {
-	return figure.Estimate{Low: b.Core(figure.Low, minutes), Mid: b.Core(figure.Middle, minutes), High: b.Core(figure.High, minutes)}
+	return figure.Estimate{
+		Low:  b.Core(figure.Low, minutes),
+		Mid:  b.Core(figure.Middle, minutes),
+		High: b.Core(figure.High, minutes),
+	}
 }
 
-// MinutesTo is when the core is at coreC, minutes: a first guess to be probed. why is the reason for
-// silence: a core above boiling less CoreMargin.
+// MinutesTo is when the core is at coreC, minutes: a first guess to be probed. why is the reason
+// for silence: a core above boiling less CoreMargin.
 func (b *Baking) MinutesTo(coreC float64) (e figure.Estimate, why string) {
 	if highest := b.boilC - CoreMargin; !(coreC <= highest) {
 		return e, Limit{"the core", "C", 0, highest, "times to it are reckoned"}.Refuses(coreC)
@@ -304,9 +319,10 @@ func (b *Baking) secondsTo(coreC float64) float64 {
 	return settle(f, lo, hi, flo, f(hi), 1e-3)
 }
 
-// Through is the same bake as a probe saw it: its core was at readC after the given minutes, so that
-// the error of the model is gone and only the reading's is left. A reading above what the model times
-// counts as one at its highest: the core was there by then. ok is false for a reading that says nothing of the pace.
+// Through is the same bake with its pace set by a probe: the core was at readC after the given
+// minutes, and the error of the model is gone. A reading above the last core that is timed counts
+// as that core, which the middle had reached by then. ok is false for a reading at or below the
+// start.
 func (b Baking) Through(readC, minutes float64) (Baking, bool) {
 	mid, why := b.MinutesTo(math.Min(readC, b.boilC-CoreMargin))
 	if why != "" || !(mid.Mid > 0) || !positive(minutes) {

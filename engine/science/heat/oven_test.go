@@ -45,7 +45,7 @@ func bakeRow(t *testing.T, row map[string]string) (Oven, Piece) {
 }
 
 // Published bakes: the time to the core, inside the stated interval or named as missed. The minutes
-// of computed_min come from the same equations on a grid of 16 cells, in another language.
+// of computed_min come from the same equations on grids of 16 and 32 cells, in another language.
 func TestBakeTimes(t *testing.T) {
 	inside, all, width := 0, 0, 0.0
 	for _, row := range readTable(t, "bake-times.csv") {
@@ -58,7 +58,8 @@ func TestBakeTimes(t *testing.T) {
 			t.Errorf("%s: silent: %s", row["id"], why)
 			continue
 		}
-		// Two rows ask for a core that is not shown, above 95 C: the model's own time stands for it.
+		// Two rows ask for a core that is not shown, above 95 C: the model's own time stands for
+		// it.
 		mid := b.secondsTo(number(t, row["core_c"])) / 60
 		lo, hi := mid/b.quick, mid*b.slow
 		if e, why := b.MinutesTo(number(t, row["core_c"])); why == "" && e != (figure.Estimate{Low: lo, Mid: mid, High: hi}) {
@@ -69,7 +70,7 @@ func TestBakeTimes(t *testing.T) {
 		if in != (row["inside"] == "yes") {
 			t.Errorf("%s %s: %.1f min [%.1f to %.1f], measured %g, table says %q", row["id"], row["product"], mid, lo, hi, measured, row["inside"])
 		}
-		near(t, row["id"]+" against the grid", mid, number(t, row["computed_min"]), 0.02*mid)
+		near(t, row["id"]+" against the grid", mid, number(t, row["computed_min"]), 0.004*mid)
 		all++
 		if in {
 			inside++
@@ -200,7 +201,8 @@ func TestBakingProperty(t *testing.T) {
 				t.Fatalf("run %d at %g min: %g, want %g", run.run, run.minutes, core, target)
 			}
 		}
-		// A hotter oven, a warmer start, a thinner piece and an open tray are no slower, in any run.
+		// A hotter oven, a warmer start, a thinner piece and an open tray are no slower, in any
+		// run.
 		hotter, warmer, open := o, p, p
 		hotter.TempC = draw("hotter", o.TempC, 350)
 		warmer.StartC = draw("warmer", p.StartC, 60)
@@ -248,7 +250,9 @@ func TestBakeError(t *testing.T) {
 		quick, slow float64
 	}{
 		{"tin", brioche, 180, 1.4, 1.4}, {"paper", panettone, 140, 1.4, 1.4}, {"roll", roll, 250, 1.4, 1.4}, {"loaf", loaf, 200, 1.6, 1.6},
-		{"cool", brioche, 110, 2, 2}, {"half as cool", brioche, 125, 1.673, 1.673}, {"hot", brioche, 350, 2, 1.4}, {"cool loaf", loaf, 110, 2.286, 2.286},
+		{"thick roll", Piece{Body: EllipsoidOf(0.049, 0.1, 0.1), DensityKgM3: 350, StartC: 26}, 200, 1.4, 1.4},
+		{"thin loaf", Piece{Body: EllipsoidOf(0.051, 0.1, 0.1), DensityKgM3: 350, StartC: 26}, 200, 1.6, 1.6},
+		{"cool", brioche, 110, 2, 2}, {"half as cool", brioche, 125, 1.673, 1.673}, {"hot", brioche, 350, 2, 1.4}, {"half as hot", brioche, 300, 1.673, 1.4}, {"cool loaf", loaf, 110, 2.286, 2.286},
 	} {
 		e := at(c.oven, c.p)
 		near(t, c.name+", quick", e.Mid/e.Low, c.quick, 0.001)
@@ -261,7 +265,8 @@ func TestBakeError(t *testing.T) {
 	if b.Mid != a.Mid || b.High != a.High || math.Abs(a.Low-b.Low-3) > 1e-9 {
 		t.Errorf("dry %v, with steam %v", a, b)
 	}
-	// A loaf with a twelfth of filling: 45 to 65 minutes to 85 C at 177 C, cut after 50 to 60 (published as an upper bound).
+	// A loaf with a twelfth of filling: 45 to 65 minutes to 85 C at 177 C, cut after 50 to 60
+	// (published as an upper bound).
 	babka := Piece{Body: BrickOf(0.12, 0.12, 0.224), DensityKgM3: 341, StartC: 25, In: InTin}
 	plain, _ := Oven{TempC: 176.7, Kind: StaticOven}.Bake(babka)
 	babka.Filling = 0.08

@@ -8,10 +8,11 @@ import (
 
 // OwnHeatModel is how the heat of a working dough is known.
 var OwnHeatModel = Model{
-	Name:   "own heat",
-	Gives:  "heat that yeast makes in a dough",
-	Unit:   "W/kg at 26 C",
-	Source: "gas of one baker's yeast in plain dough at two doses (Rincon et al. 2001, read) at 2 kJ a litre; bakers say 1 to 2 K an hour (read)",
+	Name:  "own heat",
+	Gives: "heat that yeast makes in a dough",
+	Unit:  "W/kg at 26 C",
+	Source: "gas of one baker's yeast in plain dough at two doses (Rincon et al. 2001, read) at 2 kJ a " +
+		"litre; bakers say 1 to 2 K an hour (read)",
 	Error:  "factor 1.6",
 	Limits: []Limit{ownHeatYeast},
 }
@@ -36,7 +37,8 @@ func OwnHeat(yeastPct, osmotic float64) (q figure.Estimate, why string) {
 	if !(osmotic >= 0) || math.IsInf(osmotic, 1) {
 		return q, "what slows the yeast is not known"
 	}
-	return figure.WithinFactor(ownHeatAtOne*math.Pow(yeastPct, ownHeatPower)*osmotic, OwnHeatFactor), ""
+	mid := ownHeatAtOne * math.Pow(yeastPct, ownHeatPower) * osmotic
+	return figure.WithinFactor(mid, OwnHeatFactor), ""
 }
 
 // Excess is how far its own heat keeps a body above the temperature that it would have without,

@@ -94,7 +94,8 @@ func PropertiesAt(c Composition, tC, gasFraction float64) (p Properties, ok bool
 	return propertiesAt(c, 0, tC, gasFraction)
 }
 
-// propertiesAt is PropertiesAt with some of the water ice, as kg in a kg of food, and from -40 C on.
+// propertiesAt is PropertiesAt with some of the water ice, as kg in a kg of food, and from -40 C
+// on.
 func propertiesAt(c Composition, frozen, tC, gasFraction float64) (p Properties, ok bool) {
 	fractions := [solidsAndWater + 1]float64{c.Water - frozen, c.Protein, c.Fat, c.Carbohydrate, c.Fibre, c.Ash, frozen}
 	sum := 0.0

@@ -250,7 +250,8 @@ func TestSurfaceTable(t *testing.T) {
 		"flat plate, 2 to 6": Blast, "dough 26 C in -18 C": Freezer, "freezer, air blast": BlastFreezer,
 		"outside of a thin metal": IceBath, "ice-water bath, stirred": StirredBath,
 	}
-	// An oven's coefficient is convection and radiation between a skin at 90 C and 200 C: inside the row, and near its middle.
+	// An oven's coefficient is convection and radiation between a skin at 90 C and 200 C: inside
+	// the row, and near its middle.
 	ovens := map[string]OvenKind{"dough surface 80-100": StaticOven, "cakes, 186-225": TunnelOven, "combined coefficient rises": FanOven}
 	layers := map[string]Layer{"cover: lidded box": LiddedBox, "vessel wall: plastic": Plastic2mm}
 	used := 0

@@ -127,7 +127,8 @@ func (v *Volumes) SetConductivity(share Curve) {
 	v.conduct = share
 }
 
-// SetSpecificHeat makes the specific heat, J/(kg K), a curve above 0; Curve{} goes back to the one of Start.
+// SetSpecificHeat makes the specific heat, J/(kg K), a curve above 0; Curve{} goes back to the one
+// of Start.
 func (v *Volumes) SetSpecificHeat(jkgK Curve) {
 	for _, c := range jkgK.values {
 		if !(c > 0) {
@@ -163,9 +164,9 @@ func (v *Volumes) Advance(seconds float64) State {
 	return v.state()
 }
 
-// TimeTo is the first time from now, s and at most within, at which the temperature at p is targetC;
-// +Inf when that does not happen in the stage. Nothing changes. A body that makes heat may warm
-// before it cools, or never cool.
+// TimeTo is the first time from now, s and at most within, at which the temperature at p is
+// targetC; +Inf when that does not happen in the stage. Nothing changes. A body that makes heat may
+// warm before it cools, or never cool.
 func (v *Volumes) TimeTo(p Point, targetC, within float64) float64 {
 	if v.n == 0 || !finite(targetC) || !positive(within) {
 		return math.Inf(1)
@@ -191,9 +192,9 @@ func (v *Volumes) slowest() float64 {
 	return mass * v.cp * resistance
 }
 
-// timeTo follows a course by steps that lengthen to a twelfth of the time gone by, the first of them
-// first, s, until it passes targetC. The step in which it does is gone through again in eighths, and
-// the course is straight in the last.
+// timeTo follows a course by steps that lengthen to a twelfth of the time gone by, the first of
+// them first, s, until it passes targetC. The step in which it does is gone through again in
+// eighths, and the course is straight in the last.
 func timeTo[C any](c *C, step func(c *C, dt float64) float64, first, targetC, within float64) float64 {
 	was := step(c, 0)
 	if was == targetC {
@@ -249,7 +250,7 @@ var wholly = func() (f field) {
 }()
 
 // flows gives the heat conducted, as an integral of the share of conductivity, and that share, for
-// every cell; room is for what has to be worked out.
+// every cell; room holds the two where they have to be computed.
 func (v *Volumes) flows(t *field, room *[2]field) (integral, share *field) {
 	if v.conduct.empty() {
 		return t, &wholly
@@ -293,7 +294,8 @@ func (v *Volumes) rates(t, r *field, uLow, uHigh float64) {
 // settled is the heat, J/kg, that Newton's last move may carry.
 const settled = 3
 
-// mostHalvings is how often a step that Newton does not solve is halved: butter that sets between two rounds can throw it about.
+// mostHalvings is how often a step that Newton does not solve is halved: butter that sets between
+// two rounds can make it swing.
 const mostHalvings = 12
 
 // step is one TR-BDF2 step: the trapezium rule over the first 0.586 of it, then a
@@ -322,8 +324,8 @@ func (v *Volumes) step(dt float64, halvings int) {
 	v.t = t
 }
 
-// solve finds the field with contents(t) - c rates(t) = want by Newton, one
-// tridiagonal system a round; a body of constant properties takes one round. false when it has not settled in eight.
+// solve finds the field with contents(t) - c rates(t) = want by Newton, one tridiagonal system a
+// round; a body of constant properties takes one round. It reports false after eight rounds.
 func (v *Volumes) solve(t, want *field, c, uLow, uHigh float64) bool {
 	linear := v.source.empty() && v.heat.empty() && v.conduct.empty()
 	var up, rhs field

@@ -89,7 +89,8 @@ func TestButterHeat(t *testing.T) {
 			near(t, "core, first order", simple.At(float64(hour)*3600).CoreC, v.Advance(3600).CoreC, 1.2)
 		}
 	}
-	// Heat is conserved through the melting: insulated on one face, the other gives off what is lost.
+	// Heat is conserved through the melting: insulated on one face, the other gives off what is
+	// lost.
 	var v Volumes
 	v.Start(1, 0.02, doughProperties, 30)
 	v.SetSpecificHeat(MilkFatCurve(2650, 0.8))
@@ -137,7 +138,8 @@ func TestTwoFaces(t *testing.T) {
 		near(t, "alike, core", a.CoreC, b.CoreC, 0.05)
 		near(t, "alike, mean", a.MeanC, b.MeanC, 0.05)
 	}
-	// Mean h (expected, computed): within 4 % below 2:1, 8-21 % too fast at 5:1, 17-41 % with one face insulated.
+	// Mean h (expected, computed): within 4 % below 2:1, 8-21 % too fast at 5:1, 17-41 % with one
+	// face insulated.
 	for _, c := range []struct{ low, high, least, most float64 }{{4, 8, 0, 0.045}, {2, 10, 0.06, 0.21}, {0, 12, 0.15, 0.42}} {
 		for _, thickness := range []float64{0.02, 0.04, 0.08} {
 			v.StartTwoFaces(thickness, doughProperties, 26)
@@ -274,15 +276,16 @@ func TestGeometry(t *testing.T) {
 	near(t, "brick", BrickOf(0.1, 0.2, 0.4).AreaPerVolume(), 20+10+5, 1e-9)
 	near(t, "nearest", BrickOf(0.3, 0.2, 0.4).Nearest(), 0.1, 1e-12)
 	near(t, "disc", Body{FiniteCylinder, [3]float64{0.1, 0.02}}.AreaPerVolume(), 20+50, 1e-9)
-	// An ellipsoid: exact as a ball, within 1.2 % as a disc of 2:2:1 (the closed form of a flat one).
+	// An ellipsoid: exact as a ball, within 1.2 % as a disc of 2:2:1 (the closed form of a flat
+	// one).
 	near(t, "round ellipsoid", EllipsoidOf(0.2, 0.2, 0.2).AreaPerVolume(), 30, 1e-9)
 	e := math.Sqrt(1 - 0.25)
 	flat := 2*math.Pi*0.01 + math.Pi*0.0025/e*math.Log((1+e)/(1-e))
 	near(t, "flat ellipsoid", EllipsoidOf(0.2, 0.2, 0.1).AreaPerVolume(), flat/(4.0/3*math.Pi*0.1*0.1*0.05), 0.012*60)
 }
 
-// Butter that sets and yeast that works, in steps as long as they come: the field stays between what it met, and under the
-// warmth in which yeast stops.
+// Butter that sets and yeast that works, in steps as long as they come: the field stays between
+// what it met, and under the warmth in which yeast stops.
 func TestVolumesStayBetween(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		draw := func(what string, lo, hi float64) float64 { return rapid.Float64Range(lo, hi).Draw(t, what) }

@@ -392,7 +392,8 @@ func TestSetMaterial(t *testing.T) {
 	}
 }
 
-// A core goes on warming after the body has come out of the oven: down, up and down again are all found.
+// A core goes on warming after the body has come out of the oven: down, up and down again are all
+// found.
 func TestTimeToTurns(t *testing.T) {
 	w := mustWalk(t, Body{Sphere, [3]float64{0.05}}, doughK, doughAlpha, 20, 90, 100)
 	w.Advance(1500)
