@@ -16,10 +16,11 @@ package geometry
 import "math"
 
 // Densities of dough, g/mL. Mixed: 1.10 to 1.20 (Cauvain and food property tables, memory); another
-// table has 1.18 (read). Proofed: 0.30 for a tin loaf to 0.45 for a rich one (common practice).
+// table has 1.18 (read). Proofed, as it goes to the oven: 0.30 to 0.45 (common practice); published
+// bakes come out best with 0.30 to 0.33 (computed).
 const (
 	MixedDensity   = 1.15
-	ProofedDensity = 0.38
+	ProofedDensity = 0.33
 )
 
 // SheetError is the relative error of a rolled sheet's area, either way:

@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"forebake/engine/figure"
+	"forebake/engine/science/geometry"
 
 	"pgregory.net/rapid"
 )
@@ -82,6 +83,53 @@ func TestBakeTimes(t *testing.T) {
 	if inside != 16 || all != 17 {
 		t.Errorf("%d of %d inside", inside, all)
 	}
+}
+
+// The same bakes with the sizes that a mass gives by the usual rules, where none is known: a loaf that
+// fills its tin, a loaf 2.5 times as long as wide, a bun half as high. All lie inside but the ribbed mould.
+func TestBakeTimesOfUsualSizes(t *testing.T) {
+	sum, n := 0.0, 0.0
+	for _, row := range readTable(t, "bake-times.csv") {
+		if row["use"] == "no" || row["inside"] == "missed" {
+			continue
+		}
+		o, p := bakeRow(t, row)
+		grams := number(t, row["dough_mass_g"])
+		var h geometry.HalfSize
+		ok := true
+		switch {
+		case row["shape"] == "brick":
+			h, ok = geometry.TinLoafHalfMM(grams, geometry.ProofedDensity, 2*number(t, row["l3_half_mm"]), 2*number(t, row["l2_half_mm"]))
+			p.Body.Shape = Brick
+		case row["tin"] == "paper":
+			wide := p.Body.Half[0]
+			p.Body = Body{FiniteCylinder, [3]float64{wide, grams / 1000 / (1000 * geometry.ProofedDensity) / (math.Pi * wide * wide) / 2}}
+		case grams > 250:
+			h, ok = geometry.LoafHalfMM(grams, geometry.ProofedDensity, geometry.LoafLength, geometry.LoafHeight)
+			p.Body.Shape = Ellipsoid
+		default:
+			h, ok = geometry.BunHalfMM(grams, geometry.ProofedDensity, geometry.BunHeight)
+			p.Body.Shape = Ellipsoid
+		}
+		if !ok {
+			t.Fatal(row["id"])
+		}
+		if p.Body.Shape != FiniteCylinder {
+			p.Body.Half = [3]float64{h.LengthMM / 1000, h.WidthMM / 1000, h.HeightMM / 1000}
+		}
+		p.DensityKgM3 = 1000 * geometry.ProofedDensity
+		b, why := o.Bake(p)
+		if why != "" {
+			t.Fatal(why)
+		}
+		mid, measured := b.secondsTo(number(t, row["core_c"]))/60, number(t, row["minutes"])
+		if measured < mid/b.quick || measured > mid*b.slow {
+			t.Errorf("%s: %.1f min, measured %g", row["id"], mid, measured)
+		}
+		sum += math.Pow(math.Log(mid/measured), 2)
+		n++
+	}
+	near(t, "rms of ln", math.Sqrt(sum/n), 0.155, 0.005)
 }
 
 var (

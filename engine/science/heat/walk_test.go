@@ -304,6 +304,7 @@ func TestProducts(t *testing.T) {
 	near(t, "brick", core(BrickOf(0.06, 0.1, 0.23)), slab(0.03)*slab(0.05)*slab(0.115), 1e-12)
 	near(t, "cube", core(BrickOf(0.1, 0.1, 0.1)), math.Pow(slab(0.05), 3), 1e-12)
 	near(t, "log", core(Body{FiniteCylinder, [3]float64{0.03, 0.1}}), core(Body{Cylinder, [3]float64{0.03}})*slab(0.1), 1e-12)
+	near(t, "ellipsoid", core(EllipsoidOf(0.06, 0.1, 0.23)), core(BrickOf(0.06, 0.1, 0.23)), 0)
 	near(t, "wide brick", core(BrickOf(0.06, 50, 50)), slab(0.03), 1e-9)
 	near(t, "flat disc", core(Body{FiniteCylinder, [3]float64{40, 0.03}}), slab(0.03), 1e-9)
 	near(t, "long log", core(Body{FiniteCylinder, [3]float64{0.03, 40}}), core(Body{Cylinder, [3]float64{0.03}}), 1e-9)
