@@ -1,38 +1,26 @@
-// Package geometry gives the sizes of dough: sheets, coils, strands, balls,
-// loaves, tins and laminated layers, from mass, density and lengths.
+// Package geometry gives the sizes of dough: sheets, coils, balls, loaves and tins, from mass,
+// density and lengths.
 //
-// It is called by whoever works out the figures of a step, and by whoever
-// needs a piece's half dimensions to follow its heat. It never reads a formula, holds no
-// limit of good practice, and does not know how far a dough has risen: the
+// The packages that compute a step's figures, or follow a piece's heat, call it. It never reads a
+// formula, holds no limit of good practice, and does not know how far a dough has risen: the
 // density says that.
 //
-// Lengths are in mm, areas in cm2, masses in g, volumes in mL, densities in
-// g/mL. A function that can have no answer (a size of nothing, a figure that
-// is negative, infinite or not a number) says so with ok false and gives zeros.
+// Lengths are in mm, areas in cm2, masses in g, volumes in mL, densities in g/mL. A function that
+// can have no answer (a size of nothing, a figure that is negative, infinite or not a number) says
+// so with ok false and gives zeros.
 //
-// The geometry is exact; dough is not. Where a shape stands for a real piece,
-// the doc comment says how far off it is.
+// The geometry is exact; dough is not. Where a shape stands for a real piece, the doc comment says
+// how far off it is.
 package geometry
 
 import "math"
 
-// Densities of dough in g/mL. Mixed: Cauvain and food property tables, memory;
-// another table has 1.18, read. Proofed: common practice.
+// Densities of dough, g/mL. Mixed: 1.10 to 1.20 (Cauvain and food property tables, memory); another
+// table has 1.18 (read). Proofed, as it goes to the oven: 0.30 to 0.45 (common practice); published
+// bakes come out best with 0.30 to 0.33 (computed).
 const (
-	MixedDensityLow    = 1.10
-	MixedDensity       = 1.15
-	MixedDensityHigh   = 1.20
-	ProofedDensityLow  = 0.30
-	ProofedDensity     = 0.38
-	ProofedDensityHigh = 0.45
-)
-
-// ShrinkBack is the part of its length that an under-rested sheet draws back,
-// as a fraction. Common practice. A rested sheet draws back less.
-const (
-	ShrinkBackLow  = 0.10
-	ShrinkBack     = 0.15
-	ShrinkBackHigh = 0.30
+	MixedDensity   = 1.15
+	ProofedDensity = 0.33
 )
 
 // SheetError is the relative error of a rolled sheet's area, either way:

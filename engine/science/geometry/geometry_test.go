@@ -5,7 +5,6 @@ import (
 	"math"
 	"os"
 	"path/filepath"
-	"regexp"
 	"slices"
 	"strconv"
 	"strings"
@@ -57,22 +56,7 @@ var work = map[string]func(g given) (float64, bool){
 		n, rest, ok := Slices(g["roll"], g["slice"])
 		return float64(n), ok && math.Abs(rest) < 1e-9
 	},
-	"proofed coil": func(g given) (float64, bool) {
-		c, ok := CoilInTin(g["diameter"], g["width"], g["gain"])
-		return c.ProofedMM, ok && math.Abs(c.RoomMM-30) < 1e-9 && math.Abs(c.ProofedRoomMM-(130-c.ProofedMM)) < 1e-9
-	},
-	"fat layers": func(g given) (float64, bool) {
-		n, ok := Layers(int(g["start"]), int(g["fold1"]), int(g["fold2"]), int(g["fold3"]))
-		return float64(n), ok
-	},
-	"fat layer": func(g given) (float64, bool) {
-		return FatLayerMM(g["sheet"], g["fat"], g["fat_density"], g["dough"], g["dough_density"], int(g["layers"]))
-	},
 	"ball radius": func(g given) (float64, bool) { return BallRadiusMM(g["mass"], g["density"]) },
-	"strand diameter": func(g given) (float64, bool) {
-		b, ok := BraidStrand(g["mass"], g["density"], int(g["strands"]), g["length"])
-		return b.StrandMM, ok
-	},
 	"bun width": func(g given) (float64, bool) {
 		h, ok := BunHalfMM(g["mass"], g["density"], g["height_to_width"])
 		return 2 * h.WidthMM, ok
@@ -82,14 +66,6 @@ var work = map[string]func(g given) (float64, bool){
 		return 2 * h.HeightMM, ok
 	},
 	"tin volume": func(g given) (float64, bool) { return TinVolumeML(g["length"], g["width"], g["height"]) },
-	"fill per dough": func(g given) (float64, bool) {
-		dough, _, ok := FillMLPerG(g["volume"], g["dough"], g["filling"])
-		return dough, ok
-	},
-	"fill in all": func(g given) (float64, bool) {
-		_, total, ok := FillMLPerG(g["volume"], g["dough"], g["filling"])
-		return total, ok
-	},
 }
 
 func TestTable(t *testing.T) {
@@ -117,52 +93,6 @@ func TestTable(t *testing.T) {
 		if !used[what] {
 			t.Errorf("%s has no line", what)
 		}
-	}
-}
-
-// The published tins of the dough examples: mL and mL per g to grams.
-func TestPublishedTins(t *testing.T) {
-	number := regexp.MustCompile(`(?:^|[ (;])([0-9]+(?:\.[0-9]+)?)`)
-	tried := 0
-	for _, line := range lines(t, "dough-worked-examples.csv") {
-		if !strings.HasPrefix(line[0], "T0") {
-			continue
-		}
-		tried++
-		var in, want []float64
-		for _, m := range number.FindAllStringSubmatch(line[2], -1) {
-			in = append(in, figure(t, m[1]))
-		}
-		for _, m := range number.FindAllStringSubmatch(line[4], -1) {
-			want = append(want, figure(t, m[1]))
-		}
-		switch line[0] {
-		case "T01":
-			if got, ok := DoughForTinG(in[0], in[1], 0); !ok || math.Abs(got-want[0]) > 1e-9 {
-				t.Errorf("T01: %g", got)
-			}
-		case "T02": // 250(238) x 113(105) x 120, tapered: the box is 5-15 % too much
-			if got, ok := DoughForTinG(want[0], in[5], 0); !ok || math.Abs(got-want[1]) > 0.5 {
-				t.Errorf("T02: %g", got)
-			}
-			box, ok := TinVolumeML(in[0], in[2], in[4])
-			if over := box/want[0] - 1; !ok || over < 0.05 || over > 0.15 {
-				t.Errorf("T02: the box %g mL is %g over", box, over)
-			}
-		case "T03": // the fill of the old tin, kept in the new: its flour as "dough", 2 of 3 parts, the rest as filling
-			_, perTotal, ok := FillMLPerG(in[0], in[2], in[1]-in[2])
-			got, ok2 := DoughForTinG(in[3], perTotal, (in[1]-in[2])/in[2])
-			if !ok || !ok2 || math.Abs(got-want[1]) > 0.003*want[1] {
-				t.Errorf("T03: flour %g, published %g", got, want[1])
-			}
-			perDough, _, _ := FillMLPerG(in[0], in[1], 0)
-			if got, ok = DoughForTinG(in[3], perDough, 0); !ok || math.Abs(got-want[0]) > 0.003*want[0] {
-				t.Errorf("T03: dough %g, published %g", got, want[0])
-			}
-		}
-	}
-	if tried != 3 {
-		t.Errorf("%d tins", tried)
 	}
 }
 
@@ -224,39 +154,6 @@ func TestCountsStayWhole(t *testing.T) {
 	}
 }
 
-func TestLayers(t *testing.T) {
-	for _, c := range []struct {
-		start int
-		folds []int
-		want  int
-		ok    bool
-	}{
-		{1, nil, 1, true}, {1, []int{3}, 3, true}, {1, []int{3, 4}, 12, true}, {2, []int{3, 3, 3}, 54, true},
-		{0, []int{3}, 0, false}, {1, []int{3, 1}, 0, false}, {-1, nil, 0, false}, {1, []int{-3, -3}, 0, false},
-		{1, []int{1000, 1000}, 1e6, true}, {1, []int{1000, 1001}, 0, false}, {1, []int{1 << 62, 1 << 62}, 0, false},
-	} {
-		if got, ok := Layers(c.start, c.folds...); got != c.want || ok != c.ok {
-			t.Errorf("%d %v: %d, %v", c.start, c.folds, got, ok)
-		}
-	}
-	if _, ok := FatLayerMM(4, 250, 0.95, 1000, 1.15, 0); ok {
-		t.Error("no layers answered")
-	}
-}
-
-func TestBraid(t *testing.T) {
-	for _, n := range []int{-1, 0, 1, 13} {
-		if b, ok := BraidStrand(500, MixedDensity, n, 400); ok || b != (Braid{}) {
-			t.Errorf("%d strands answered", n)
-		}
-	}
-	// A flat plait of three is two to two and a half strands wide.
-	b, ok := BraidStrand(600, MixedDensity, 3, 400)
-	if ratio := b.WidthMM / b.StrandMM; !ok || ratio < 2 || ratio > 2.51 || b.LengthMM >= 400 {
-		t.Errorf("%+v", b)
-	}
-}
-
 // No input is answered with a figure that is not a size.
 func TestRefusals(t *testing.T) {
 	functions := map[string]func(a, b, c float64) ([]float64, bool){
@@ -271,12 +168,6 @@ func TestRefusals(t *testing.T) {
 			s, ok := CoilFromSheet(a, b, c)
 			return []float64{s.DiameterMM, s.Turns}, ok
 		},
-		"LogDiameterMM": func(a, b, c float64) ([]float64, bool) { x, ok := LogDiameterMM(a, b, c); return []float64{x}, ok },
-		"LogLengthMM":   func(a, b, c float64) ([]float64, bool) { x, ok := LogLengthMM(a, b, c); return []float64{x}, ok },
-		"CoilInTin": func(a, b, c float64) ([]float64, bool) {
-			x, ok := CoilInTin(a, b, c)
-			return []float64{x.ProofedMM}, ok
-		},
 		"BunHalfMM": func(a, b, c float64) ([]float64, bool) {
 			h, ok := BunHalfMM(a, b, c)
 			return []float64{h.LengthMM, h.WidthMM, h.HeightMM}, ok
@@ -285,24 +176,11 @@ func TestRefusals(t *testing.T) {
 			h, ok := TinLoafHalfMM(a, b, c, 100)
 			return []float64{h.LengthMM, h.WidthMM, h.HeightMM}, ok
 		},
-		"BraidStrand": func(a, b, c float64) ([]float64, bool) {
-			x, ok := BraidStrand(a, b, 3, c)
-			return []float64{x.StrandMM, x.LengthMM, x.WidthMM, x.HeightMM}, ok
-		},
 		"TinVolumeML": func(a, b, c float64) ([]float64, bool) { x, ok := TinVolumeML(a, b, c); return []float64{x}, ok },
-		"FillMLPerG": func(a, b, c float64) ([]float64, bool) {
-			x, y, ok := FillMLPerG(a, b, c)
-			return []float64{x, y}, ok
-		},
-		"DoughForTinG": func(a, b, c float64) ([]float64, bool) { x, ok := DoughForTinG(a, b, c); return []float64{x}, ok },
-		"MeanDensity":  func(a, b, c float64) ([]float64, bool) { x, ok := MeanDensity(a, b, c, 1.15); return []float64{x}, ok },
-		"FatLayerMM": func(a, b, c float64) ([]float64, bool) {
-			x, ok := FatLayerMM(a, b, c, 1000, 1.15, 27)
-			return []float64{x}, ok
-		},
+		"MeanDensity": func(a, b, c float64) ([]float64, bool) { x, ok := MeanDensity(a, b, c, 1.15); return []float64{x}, ok },
 	}
 	good := [3]float64{1.5, 1.2, 1} // also a height ratio and a gain of 1
-	mayBeZero := map[string][]int{"CoilFromSheet": {2}, "FillMLPerG": {2}, "DoughForTinG": {2}, "MeanDensity": {0, 2}}
+	mayBeZero := map[string][]int{"CoilFromSheet": {2}, "MeanDensity": {0, 2}}
 	for name, f := range functions {
 		if _, ok := f(good[0], good[1], good[2]); !ok {
 			t.Errorf("%s refuses %v", name, good)
@@ -346,9 +224,6 @@ func TestRefusals(t *testing.T) {
 		if _, ok := LoafHalfMM(500, 0.4, ratios[0], ratios[1]); ok {
 			t.Errorf("loaf %v answered", ratios)
 		}
-	}
-	if _, ok := CoilInTin(60, 100, 0.9); ok {
-		t.Error("a coil that shrinks answered")
 	}
 }
 
@@ -406,12 +281,9 @@ func TestCoilFromMassProperty(t *testing.T) {
 		}
 		coil, ok2 := CoilFromSheet(100*area/roll, layer, 0)
 		rho, ok3 := MeanDensity(dough, rhoDough, filling, rhoFilling)
-		fromMass, ok4 := LogDiameterMM(dough+filling, rho, roll)
-		if !ok || !ok2 || !ok3 || !ok4 || math.Abs(coil.DiameterMM-fromMass) > 1e-9*fromMass {
+		fromMass := math.Sqrt(4 * 1000 * (dough + filling) / (math.Pi * rho * roll))
+		if !ok || !ok2 || !ok3 || math.Abs(coil.DiameterMM-fromMass) > 1e-9*fromMass {
 			t.Fatalf("from the sheet %g, from the mass %g", coil.DiameterMM, fromMass)
-		}
-		if length, ok := LogLengthMM(dough+filling, rho, fromMass); !ok || math.Abs(length-roll) > 1e-9*roll {
-			t.Fatalf("roll %g came back as %g", roll, length)
 		}
 		if mass, ok := SheetMassG(area, rhoDough, thickness); !ok || math.Abs(mass-dough) > 1e-9*dough {
 			t.Fatalf("dough %g came back as %g", dough, mass)
@@ -443,11 +315,6 @@ func TestVolumeIsKeptProperty(t *testing.T) {
 		}
 		tin, ok := TinLoafHalfMM(mass, rho, draw(t, 50, 400, "length"), draw(t, 50, 200, "width"))
 		same("tin loaf", 8*tin.LengthMM*tin.WidthMM*tin.HeightMM, ok)
-		n := rapid.IntRange(2, 12).Draw(t, "strands")
-		strand := draw(t, 100, 800, "strand")
-		b, ok := BraidStrand(mass, rho, n, strand)
-		same("strands", float64(n)*math.Pi/4*b.StrandMM*b.StrandMM*strand, ok)
-		same("braid", math.Pi/4*b.WidthMM*b.HeightMM*b.LengthMM, ok)
 	})
 }
 
@@ -466,13 +333,10 @@ func TestScalingProperty(t *testing.T) {
 		}
 		ratio("area", func(m float64) (float64, bool) { return SheetAreaCM2(m, rho, thickness) }, k)
 		ratio("thicker", func(m float64) (float64, bool) { return SheetAreaCM2(mass, rho, m/mass*thickness) }, 1/k)
-		ratio("log", func(m float64) (float64, bool) { return LogDiameterMM(m, rho, 300) }, math.Sqrt(k))
 		ratio("ball", func(m float64) (float64, bool) { return BallRadiusMM(m, rho) }, math.Cbrt(k))
 		ratio("loaf", func(m float64) (float64, bool) { h, ok := LoafHalfMM(m, rho, 2, 0.6); return h.HeightMM, ok }, math.Cbrt(k))
-		ratio("braid", func(m float64) (float64, bool) { b, ok := BraidStrand(m, rho, 3, 400); return b.WidthMM, ok }, math.Sqrt(k))
 		ratio("coil", func(m float64) (float64, bool) { c, ok := CoilFromSheet(m, 8, 0); return c.DiameterMM, ok }, math.Sqrt(k))
 		ratio("tin", func(m float64) (float64, bool) { return TinVolumeML(m, 100, 80) }, k)
-		ratio("rise", func(m float64) (float64, bool) { c, ok := CoilInTin(60, 100, m/mass); return c.ProofedMM, ok }, math.Cbrt(k))
 		// All lengths k times as large: the mass is k^3, the coil has as many turns.
 		small, _ := CoilFromSheet(450, 8, 5)
 		large, ok := CoilFromSheet(450*k, 8*k, 5*k)
@@ -503,41 +367,6 @@ func TestBenchProperty(t *testing.T) {
 		}
 		if got.Fits != (got.Lots == 1) || float64(got.Lots-1)*got.LargestG > mass || float64(got.Lots)*got.LargestG < mass*(1-1e-6) {
 			t.Fatalf("%+v for %g", got, mass)
-		}
-	})
-}
-
-// What a filling does to a tin's fill, and back.
-func TestFillProperty(t *testing.T) {
-	rapid.Check(t, func(t *rapid.T) {
-		volume, dough, filling := draw(t, 200, 5000, "volume"), draw(t, 50, 2000, "dough"), draw(t, 0, 1500, "filling")
-		perDough, perTotal, ok := FillMLPerG(volume, dough, filling)
-		if !ok || math.Abs(perTotal-perDough*dough/(dough+filling)) > 1e-9*perTotal {
-			t.Fatalf("%g a g of dough, %g in all", perDough, perTotal)
-		}
-		if back, ok := DoughForTinG(volume, perTotal, filling/dough); !ok || math.Abs(back-dough) > 1e-9*dough {
-			t.Fatalf("dough %g came back as %g", dough, back)
-		}
-		if back, ok := DoughForTinG(volume, perDough, 0); !ok || math.Abs(back-dough) > 1e-9*dough {
-			t.Fatalf("dough %g came back as %g", dough, back)
-		}
-	})
-}
-
-// Fat and dough layers together are the sheet; one more three-fold thirds each.
-func TestFatLayerProperty(t *testing.T) {
-	rapid.Check(t, func(t *rapid.T) {
-		sheet, fat, dough := draw(t, 2, 10, "sheet"), draw(t, 50, 2000, "fat"), draw(t, 100, 5000, "dough")
-		n := rapid.IntRange(1, 200).Draw(t, "layers")
-		one, ok := FatLayerMM(sheet, fat, 0.95, dough, 1.15, n)
-		other, ok2 := FatLayerMM(sheet, dough, 1.15, fat, 0.95, n)
-		if !ok || !ok2 || math.Abs(float64(n)*(one+other)-sheet) > 1e-9*sheet {
-			t.Fatalf("%d layers of %g and %g in %g", n, one, other, sheet)
-		}
-		more, ok := Layers(n, 3)
-		thin, ok2 := FatLayerMM(sheet, fat, 0.95, dough, 1.15, more)
-		if !ok || !ok2 || math.Abs(3*thin-one) > 1e-9*one {
-			t.Fatalf("%g after a three-fold %g", one, thin)
 		}
 	})
 }

@@ -1,6 +1,10 @@
 package heat
 
-import "math"
+import (
+	"math"
+
+	"forebake/engine/figure"
+)
 
 // Diffusivity of baking crumb, m2/s, on proofed dimensions. Vapour crossing the
 // pores carries heat: it is not the dense dough's value. Fitted to published
@@ -12,20 +16,9 @@ const CrumbDiffusivity = 1.0e-6
 // a filled piece. 1.0e-7 to 1.4e-7 (basis computed).
 const FillingDiffusivity = 1.2e-7
 
-// BakeFactor is how far a core time can be trusted: it is between mid/BakeFactor and mid*BakeFactor.
+// BakeFactor is how far a core time can be trusted: it is between mid/BakeFactor and
+// mid*BakeFactor.
 const BakeFactor = 1.5
-
-// BoilingMargin is how far below boiling the core stays in K; no core above it is ever given.
-const BoilingMargin = 0.5
-
-// BoilingPointC is where water boils at an altitude in m, -500 to 3000, C: 100 - 0.0033 a
-// metre, within 0.1 of the standard atmosphere up to 2000 m (memory). Sugar in enriched crumb adds 0.5-1 K.
-func BoilingPointC(altitudeM float64) float64 { return 100 - 0.0033*altitudeM }
-
-// Guess is a figure with its bounds.
-type Guess struct {
-	Mid, Low, High float64
-}
 
 // Bake is a piece in an oven hot enough to boil its surface. Crumb is capped at
 // boiling: after a warm-up the surface is held there and the oven drops out,
@@ -62,36 +55,37 @@ func (b Bake) held(w *Walk) (boilC float64, ok bool) {
 // be probed: trust it within BakeFactor, no better. Prefer targets of 88-95 C; the
 // core creeps near the top. ok is false when the target is above boiling less
 // BoilingMargin, so cannot be met, and for bad dimensions or temperatures.
-func (b Bake) MinutesToCore(targetC float64) (g Guess, ok bool) {
+func (b Bake) MinutesToCore(targetC float64) (g figure.Estimate, ok bool) {
 	var w Walk
 	boilC, ok := b.held(&w)
 	if !ok || !(targetC <= boilC-BoilingMargin) {
-		return Guess{}, false
+		return figure.Estimate{}, false
 	}
 	if targetC <= b.StartC {
-		return Guess{}, true
+		return figure.Estimate{}, true
 	}
 	mid := (b.warmUp() + w.TimeTo(Core, targetC, math.Inf(1))) / 60
-	return Guess{mid, mid / BakeFactor, mid * BakeFactor}, true
+	return figure.WithinFactor(mid, BakeFactor), true
 }
 
 // CoreAfter is the core in C after a bake of the given minutes, the inverse of
 // MinutesToCore: never above boiling less BoilingMargin. ok is false for bad
 // dimensions, temperatures or times.
-func (b Bake) CoreAfter(minutes float64) (g Guess, ok bool) {
+func (b Bake) CoreAfter(minutes float64) (g figure.Estimate, ok bool) {
 	var w Walk
 	boilC, ok := b.held(&w)
 	if !ok || !(minutes >= 0) {
-		return Guess{}, false
+		return figure.Estimate{}, false
 	}
 	ceiling := math.Max(boilC-BoilingMargin, b.StartC)
 	core := func(minutes float64) float64 {
 		return math.Min(ceiling, w.At(minutes*60-b.warmUp()).CoreC)
 	}
-	return Guess{core(minutes), core(minutes / BakeFactor), core(minutes * BakeFactor)}, true
+	return figure.Estimate{Low: core(minutes / BakeFactor), Mid: core(minutes), High: core(minutes * BakeFactor)}, true
 }
 
-// Cores fills cores with the middle figures of CoreAfter at the given minutes, for far less than asking one by one.
+// Cores fills cores with the middle figures of CoreAfter at the given minutes, for far less than
+// asking one by one.
 func (b Bake) Cores(minutes, cores []float64) (ok bool) {
 	var w Walk
 	boilC, ok := b.held(&w)

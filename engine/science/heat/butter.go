@@ -11,11 +11,9 @@ const (
 	CocoaButter            // tempered; low Brazil, high Malaysia
 )
 
-// Heat given up when all the fat sets, J/kg of fat.
-const (
-	MilkFatLatent     = 81e3  // Abd El-Rahman, Shalabi & Kilara (1998), read; 75-110 in the literature
-	CocoaButterLatent = 157e3 // Chevalley et al. (1970), in Beckett (2009) p. 668, read
-)
+// MilkFatLatent is the heat given up when all the milk fat sets, J/kg of fat (Abd El-Rahman,
+// Shalabi & Kilara 1998, read; 75-110 kJ/kg in the literature).
+const MilkFatLatent = 81e3
 
 type solids struct{ tC, low, typical, high float64 } // per cent of the fat
 
@@ -58,9 +56,6 @@ func SolidFat(f Fat, tC float64) (low, typical, high float64) {
 	mix := func(p, q float64) float64 { return (p + x*(q-p)) / 100 }
 	return mix(a.low, b.low), mix(a.typical, b.typical), mix(a.high, b.high)
 }
-
-// Laminating butter is plastic between these solid parts, 13-20 C (memory).
-const PlasticFrom, PlasticTo = 0.15, 0.40
 
 // LatentFactor multiplies the specific heat of a food with the milk fat fraction w,
 // 0 to 1, when a stage takes it from fromC to toC: 1 + 0.75 w over the whole

@@ -31,7 +31,7 @@ func NewCurve(lowC, highC float64, n int, f func(tC float64) float64) Curve {
 	return c
 }
 
-// empty tells whether there is no curve.
+// empty reports whether there is no curve.
 func (c *Curve) empty() bool { return len(c.values) == 0 }
 
 // at is value, slope and integral from the curve's start at tC.
@@ -51,18 +51,22 @@ func (c *Curve) at(tC float64) (value, slope, integral float64) {
 	return value, slope, c.integral[i] + dx*(c.values[i]+value)/2
 }
 
-// FermentationCurve is FermentationHeat of a dough that gives q W/kg at 28 C, as a source for Volumes.
+// FermentationCurve is FermentationHeat of a dough that gives q W/kg at 28 C, as a source for
+// Volumes.
 func FermentationCurve(qWkg float64) Curve {
 	return NewCurve(-30, 45, 301, func(tC float64) float64 { return FermentationHeat(qWkg, tC) })
 }
 
-// MilkFatCurve is the specific heat, J/(kg K), of a food with sensible specific
-// heat cp and the milk fat fraction w: cp + 81e3 w dS/dT, typical solids, the
-// slope taken over 2 K. Real fat supercools and sets over hours: the core drops a little early, then stalls.
+// MilkFatCurve is the specific heat, J/(kg K), of a food with sensible specific heat cp and the
+// milk fat fraction w: cp + 81e3 w dS/dT, typical solids, the slope taken over 2 K. Real fat
+// supercools and sets over hours: the core drops a little early, then stalls.
 func MilkFatCurve(cp, w float64) Curve {
-	return NewCurve(-10, 50, 121, func(tC float64) float64 {
-		_, warm, _ := SolidFat(MilkFat, tC+1)
-		_, cold, _ := SolidFat(MilkFat, tC-1)
-		return cp + MilkFatLatent*w*math.Max(cold-warm, 0)/2
-	})
+	return NewCurve(-10, 50, 121, func(tC float64) float64 { return cp + milkFatHeat(w, tC) })
+}
+
+// milkFatHeat is the specific heat that setting milk fat adds at tC, J/(kg K).
+func milkFatHeat(w, tC float64) float64 {
+	_, warm, _ := SolidFat(MilkFat, tC+1)
+	_, cold, _ := SolidFat(MilkFat, tC-1)
+	return MilkFatLatent * w * math.Max(cold-warm, 0) / 2
 }

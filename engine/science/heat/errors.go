@@ -2,17 +2,21 @@ package heat
 
 import "math"
 
+// LumpedBiot is the largest h (V/A)/k at which a body may be taken as even inside; the centre is
+// then off by under 5 % of the step (Incropera ch. 5, memory).
+const LumpedBiot = 0.1
+
 // Relative errors of a surface coefficient, for TimeError (basis memory).
 const (
 	AirError   = 0.30
 	WaterError = 0.50 // ice water, where it matters little
 )
 
-// Added to TimeError for dough that ferments (basis computed).
-const (
-	FermentationIncluded = 0.10
-	FermentationLeftOut  = 0.20 // above 40 mm thick
-)
+// Relative errors of a food's density times specific heat, and of its conductivity (memory).
+const rhoCpError, kError = 0.07, 0.15
+
+// FermentationIncluded is added to TimeError for dough that ferments (basis computed).
+const FermentationIncluded = 0.10
 
 // TimeError is the relative error of a cooling or warming time at Biot number
 // bi = h L/k, 0 to +Inf, given the relative error of h: rho cp (7 %), h and k
@@ -21,22 +25,9 @@ const (
 // is nothing beside it. Bulk meat measured against such formulas was 11 % off
 // (Rollin, Matthews & Lund 1979, read).
 func TimeError(bi, hError float64) float64 {
-	const rhoCp, conductivity = 0.07, 0.15
 	share := 1 / (1 + math.Max(bi, 0)/3)
-	a, b := share*hError, (1-share)*conductivity
-	return math.Sqrt(rhoCp*rhoCp + a*a + b*b)
-}
-
-// TemperatureError is the error in K, one way, of a temperature tC reached from
-// startC towards ambientC, when times are off by the relative timeError. It is
-// largest, 0.37 timeError of the step, where 0.37 of the step is left, and 0 at both
-// ends and outside them. Basis derived.
-func TemperatureError(tC, startC, ambientC, timeError float64) float64 {
-	theta := (tC - ambientC) / (startC - ambientC)
-	if !(theta > 0 && theta < 1) {
-		return 0
-	}
-	return math.Abs(startC-ambientC) * theta * -math.Log(theta) * timeError
+	a, b := share*hError, (1-share)*kError
+	return math.Sqrt(rhoCpError*rhoCpError + a*a + b*b)
 }
 
 // DTSteadyState is the excess, K, that a source of q W/kg keeps up in the
@@ -57,14 +48,6 @@ func GrowthByFermentation(excessK, startC, ambientC float64) float64 {
 	}
 	return 1 + math.Max(excessK, 0)/(startC-ambientC)
 }
-
-// Heat of fermentation, W per kg of dough at 28 C (derived from 2 kJ per litre of
-// CO2 and the gas of lively doughs; 50 % either way).
-const FermentationLow, FermentationTypical, FermentationHigh = 0.3, 0.8, 1.5
-
-// JoulesPerLitreGas is the heat given off with one litre of CO2 by yeast on
-// dissolved sugar (about 100 kJ/mol, Williams 1982, Am. J. Enol. Vitic. 33:149, memory).
-const JoulesPerLitreGas = 2000.0
 
 // FermentationHeat is the heat of fermentation at tC, W/kg, of a dough that gives
 // q W/kg at 28 C: 2.5 times as much for each 10 K (activity rises about 10 % a

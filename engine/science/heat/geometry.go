@@ -12,6 +12,7 @@ const (
 	Sphere                      // Half[0] radius
 	FiniteCylinder              // Half[0] radius, Half[1] half height
 	Brick                       // Half[0..2] half edges
+	Ellipsoid                   // Half[0..2] half axes; Walk takes it for the brick around it
 )
 
 // Body is a shape with its half dimensions in metres, gas included: the
@@ -38,7 +39,7 @@ func (b Body) directions() (dirs [3]direction, n, nearest int, ok bool) {
 		dirs[0], n = direction{int(b.Shape) + 1, b.Half[0], 1}, 1
 	case FiniteCylinder:
 		dirs[0], dirs[1], n = direction{2, b.Half[0], 1}, direction{1, b.Half[1], 1}, 2
-	case Brick:
+	case Brick, Ellipsoid:
 		for _, half := range b.Half {
 			like := 0
 			for like < n && dirs[like].half != half {
@@ -68,12 +69,18 @@ func (b Body) directions() (dirs [3]direction, n, nearest int, ok bool) {
 // h/(rho cp) it is the rate of a body so thin or slow that its inside is even.
 func (b Body) AreaPerVolume() float64 {
 	dirs, n, _, ok := b.directions()
+	if !ok {
+		return 0
+	}
+	if b.Shape == Ellipsoid {
+		// Thomsen's approximation of the surface, 1 % off at most (memory).
+		const p = 1.6
+		x := math.Pow(1/b.Half[0], p) + math.Pow(1/b.Half[1], p) + math.Pow(1/b.Half[2], p)
+		return 3 * math.Pow(x/3, 1/p)
+	}
 	sum := 0.0
 	for i := range n {
 		sum += float64(dirs[i].d*dirs[i].count) / dirs[i].half
-	}
-	if !ok {
-		return 0
 	}
 	return sum
 }
@@ -123,6 +130,9 @@ func BowlOf(volumeM3, depthM float64) Body {
 
 // BrickOf is a block of the given full edges, m.
 func BrickOf(a, b, c float64) Body { return Body{Brick, [3]float64{a / 2, b / 2, c / 2}} }
+
+// EllipsoidOf is a piece that stands free, of the given full axes, m.
+func EllipsoidOf(a, b, c float64) Body { return Body{Ellipsoid, [3]float64{a / 2, b / 2, c / 2}} }
 
 // EquivalentDimension is the d between 1 and 3 for which a body of half dimension
 // Nearest ends its cooling at the same rate as b, with conductivity k and coefficient h.

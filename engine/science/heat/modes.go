@@ -2,15 +2,15 @@ package heat
 
 import "math"
 
-// untouched is the Fourier number below which the core has not moved; the
-// series is at its worst there and is not asked.
+// untouched is the Fourier number below which the core has not moved. The series is least exact
+// there and is not used.
 const untouched = 0.005
 
-// vector is a field along one direction: coefficients of the modes now, and
-// what the cut series cannot tell.
+// vector is a field along one direction: coefficients of the modes now, and the remainder that the
+// cut series leaves out.
 type vector struct {
 	c          [modes]float64
-	mean, surf float64 // what the modes left out add to mean and surface
+	mean, surf float64 // added to mean and surface by the modes left out
 	core, rate float64 // core when the vector was made and its change per Fo then
 	born       float64 // Fo since then
 }
@@ -22,11 +22,11 @@ type term struct {
 	v         [3]vector
 }
 
-// fade is what time leaves of each mode, and of what the kept modes leave out.
+// fade is the share of each mode, and of the remainder, that is left after a time.
 type fade struct {
 	mode       [modes]float64
 	mean, surf float64
-	alive      int // modes worth adding up
+	alive      int // modes that still count
 }
 
 // set fills f for fo, from 0 to +Inf.
@@ -72,7 +72,7 @@ func (v *vector) even(b *basis) {
 	v.tail(b, 1, 1)
 }
 
-// tail sets what the cut series leaves out of a known mean and surface.
+// tail sets the remainder of the cut series from a known mean and surface.
 func (v *vector) tail(b *basis, mean, surf float64) {
 	for n := range modes {
 		mean -= v.c[n] * b.m[n]

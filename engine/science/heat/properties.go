@@ -35,8 +35,9 @@ const (
 	carbohydrate
 	fibre
 	ash
-	air
-	solidsAndWater = air
+	solidsAndWater // how many a Composition has
+	ice            = solidsAndWater
+	air            = ice + 1
 )
 
 // quadratic is c0 + c1*T + c2*T^2 with T in C.
@@ -64,6 +65,7 @@ var components = [...]struct {
 	carbohydrate: {quadratic{1548.8, 1.9625, -5.9399e-3}, quadratic{1599.1, -0.31046, 0}, quadratic{0.20141, 1.3874e-3, -4.3312e-6}},
 	fibre:        {quadratic{1845.9, 1.8306, -4.6509e-3}, quadratic{1311.5, -0.36589, 0}, quadratic{0.18331, 1.2497e-3, -3.1683e-6}},
 	ash:          {quadratic{1092.6, 1.8896, -3.6817e-3}, quadratic{2423.8, -0.28063, 0}, quadratic{0.32962, 1.4011e-3, -2.9069e-6}},
+	ice:          {quadratic{2062.3, 6.0769, 0}, quadratic{916.89, -0.13071, 0}, quadratic{2.2196, -6.2489e-3, 1.0154e-4}},
 	air:          {quadratic{}, quadratic{}, quadratic{0.0243, 7.0e-5, 0}},
 }
 
@@ -86,7 +88,16 @@ var components = [...]struct {
 // outside [0, 1), a fraction that is negative or not a number, and a sum off 1 by
 // more than SumTolerance; within it the fractions are scaled to 1.
 func PropertiesAt(c Composition, tC, gasFraction float64) (p Properties, ok bool) {
-	fractions := [solidsAndWater]float64{c.Water, c.Protein, c.Fat, c.Carbohydrate, c.Fibre, c.Ash}
+	if !(tC >= LowestC && tC <= HighestC) {
+		return Properties{}, false
+	}
+	return propertiesAt(c, 0, tC, gasFraction)
+}
+
+// propertiesAt is PropertiesAt with some of the water ice, as kg in a kg of food, and from -40 C
+// on.
+func propertiesAt(c Composition, frozen, tC, gasFraction float64) (p Properties, ok bool) {
+	fractions := [solidsAndWater + 1]float64{c.Water - frozen, c.Protein, c.Fat, c.Carbohydrate, c.Fibre, c.Ash, frozen}
 	sum := 0.0
 	for _, w := range fractions {
 		if !(w >= 0) {
@@ -94,18 +105,23 @@ func PropertiesAt(c Composition, tC, gasFraction float64) (p Properties, ok bool
 		}
 		sum += w
 	}
-	if !(math.Abs(sum-1) <= SumTolerance) || !(tC >= LowestC && tC <= HighestC) || !(gasFraction >= 0 && gasFraction < 1) {
+	if !(math.Abs(sum-1) <= SumTolerance) || !(gasFraction >= 0 && gasFraction < 1) {
 		return Properties{}, false
 	}
+	tC = math.Max(tC, -40)
 
 	// Volumes and k*volume are per kg of food until divided by the whole volume.
 	var volume, fatVolume, conductance float64
 	for i, w := range fractions {
 		w /= sum
-		v := w / components[i].density.at(tC)
-		p.SpecificHeat += w * components[i].specificHeat.at(tC)
+		c, tC := &components[i], tC
+		if i == water {
+			tC = math.Max(tC, 0) // what stays liquid below 0 C keeps its figures of 0 C
+		}
+		v := w / c.density.at(tC)
+		p.SpecificHeat += w * c.specificHeat.at(tC)
 		volume += v
-		conductance += v * components[i].conductivity.at(tC)
+		conductance += v * c.conductivity.at(tC)
 		if i == fat {
 			fatVolume = v
 		}

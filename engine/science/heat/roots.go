@@ -76,7 +76,8 @@ func solveMode(d, n int, bi float64) (m mode) {
 	return m
 }
 
-// evenCore is what time leaves of an even start in the middle of one direction, as At finds it: 1 until it is touched.
+// evenCore is the share of an even start that is left in the middle of one direction, as At finds
+// it: 1 until untouched.
 func evenCore(d int, bi, fo float64) float64 {
 	if fo < untouched {
 		return 1

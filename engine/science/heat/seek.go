@@ -4,8 +4,8 @@ import "math"
 
 // TimeTo is the first time from now, in seconds and at most within (+Inf for no
 // limit), at which the temperature at p is targetC; +Inf when that does
-// not happen in the stage. The path may turn round on its way: a core can go on
-// warming from what the last stage left in the outside. Error 1e-5 K.
+// not happen in the stage. The path may turn: a core can go on warming from the heat that the last
+// stage left outside. Error 1e-5 K.
 func (w *Walk) TimeTo(p Point, targetC, within float64) float64 {
 	never := math.Inf(1)
 	if !finite(targetC) || !(within >= 0) || len(w.terms) == 0 {
@@ -49,8 +49,8 @@ func (w *Walk) TimeTo(p Point, targetC, within float64) float64 {
 	return never
 }
 
-// sameSide tells whether b has stayed on a's side of nothing; the last 1e-9 K of an
-// approach are noise and count as staying.
+// sameSide reports whether b is on a's side of zero; the last 1e-9 K of an approach are noise and
+// count as that side.
 func sameSide(a, b float64) bool { return (a > 0) == (b > 0) || math.Abs(b) < 1e-9 }
 
 // lastMode gives the rate in 1/s at which the body ends its approach to the
@@ -144,7 +144,8 @@ func (w *Walk) ScaleFor(p Point, readC, seconds float64) (factor float64, ok boo
 	}
 	var f func(logFactor float64) float64
 	if len(w.before) == 0 && p == Core {
-		// An even start, as nearly always: the few modes that are still alive then are all it takes.
+		// An even start, as nearly always: the few modes that are still alive then are all it
+		// takes.
 		f = func(logFactor float64) float64 {
 			share := 1.0
 			for i := range w.n {
@@ -186,8 +187,9 @@ func (w *Walk) ScaleFor(p Point, readC, seconds float64) (factor float64, ok boo
 // scaleNear is how near a scaled course comes to its reading, K.
 const scaleNear = 1e-4
 
-// settle narrows a bracket of a smooth f by inverse quadratic steps where they are safe and by halving where not (Chandrupatla, Advances
-// in Engineering Software 28:145, 1997), until f is within near of nothing.
+// settle narrows a bracket of a smooth f by inverse quadratic steps where they are safe and by
+// halving where not (Chandrupatla, Advances in Engineering Software 28:145, 1997), until f is
+// within near of zero.
 func settle(f func(float64) float64, a, b, fa, fb, near float64) float64 {
 	t := 0.5
 	x := fa / (fa - fb)

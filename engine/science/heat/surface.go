@@ -13,9 +13,6 @@ const (
 	BlastFreezer              // moving air
 	IceBath                   // ice and water, still; outside of a thin vessel
 	StirredBath               // ice and water, stirred or running
-	StaticOven                // deck or domestic, still air
-	FanOven                   // convection
-	BoilingWater
 	placeCount
 )
 
@@ -47,11 +44,8 @@ var coefficients = [placeCount]Coefficient{
 	BlastFreezer: {15, 25, 50, "Heldman & Singh, Food Process Engineering / IIR freezing guides", "memory"},
 	// The computed middle is 400 with a wall at 30 C; it falls as the wall nears
 	// 4 C, where water hardly expands, so 300 is the figure to use.
-	IceBath:      {200, 300, 800, "computed from Nu = 0.59 Ra^0.25, 80 mm high; Incropera eq. 9.26", "memory"},
-	StirredBath:  {500, 1000, 2000, "Singh & Heldman, Introduction to Food Engineering, Table 4.2 (water, forced 50-10000)", "memory"},
-	StaticOven:   {15, 20, 25, natural, "memory"},
-	FanOven:      {20, 30, 45, "Sakin, Kaymak-Ertekin & Ilicali (2009), J. Food Engineering 94:344-349", "memory"},
-	BoilingWater: {1200, 1300, 1400, "Cengel, Heat and Mass Transfer, Example 4-3 and problem", "read"},
+	IceBath:     {200, 300, 800, "computed from Nu = 0.59 Ra^0.25, 80 mm high; Incropera eq. 9.26", "memory"},
+	StirredBath: {500, 1000, 2000, "Singh & Heldman, Introduction to Food Engineering, Table 4.2 (water, forced 50-10000)", "memory"},
 }
 
 // SurfaceCoefficient is the coefficient of a place, open and dry: evaporation is
@@ -68,15 +62,9 @@ type Layer uint8
 
 // The layers.
 const (
-	Film       Layer = iota // pressed on the surface, 12 um; it only stops evaporation
-	AirGap                  // lid or film over 5 mm of still air
-	LiddedBox               // lid over an air space above 15 mm
-	Cloth                   // 2 mm of cloth and its air
+	LiddedBox  Layer = iota // lid over an air space above 15 mm
 	Plastic2mm              // vessel wall
 	Steel1mm                // vessel wall
-	Glass5mm                // vessel wall
-	Ceramic6mm              // vessel wall
-	Wood20mm                // board; nearly insulates
 	layerCount
 )
 
@@ -89,16 +77,10 @@ type Resistance struct {
 const overK = "thickness / conductivity"
 
 var resistances = [layerCount]Resistance{
-	Film:      {0.00004, 0.00004, 0.00004, overK, "memory"},
-	AirGap:    {0.20, 0.20, 0.20, overK + " (air 0.025)", "memory"},
 	LiddedBox: {0.17, 0.18, 0.25, "gap coefficient estimate", "memory"},
-	Cloth:     {0.057, 0.057, 0.057, overK + " (0.035)", "memory"},
 	// An eighth of an inch slows like as much more food; foam far more.
 	Plastic2mm: {0.01, 0.01, 0.01, "Dickerson & Read (1973), Cooling rates of foods", "read"},
 	Steel1mm:   {0.00006, 0.00006, 0.00006, overK, "memory"},
-	Glass5mm:   {0.005, 0.005, 0.005, overK, "memory"},
-	Ceramic6mm: {0.004, 0.004, 0.004, overK, "memory"},
-	Wood20mm:   {0.15, 0.15, 0.15, overK, "memory"},
 }
 
 // LayerResistance is the resistance of a layer.

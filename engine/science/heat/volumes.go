@@ -8,9 +8,9 @@ import "math"
 const cells = 24
 
 // Volumes follows a body in one direction by implicit finite volumes (TR-BDF2),
-// for what Walk cannot do: a source of heat, a specific heat that changes, two
-// unlike faces, a surface capped at boiling. Error of core and mean 0.05 K
-// against Walk, a stage to one Advance, from Fo 0.01 on; all of it lies in the cells.
+// for what Walk cannot do: a source of heat, a specific heat and a conductivity that
+// change, two unlike faces. Error of core and mean 0.05 K against Walk, a stage to one
+// Advance, from Fo 0.01 on; all of it lies in the cells.
 //
 // Stage and its kin hold from now; Advance moves now. The zero Volumes must be
 // started; it is plain data and may be copied.
@@ -25,8 +25,8 @@ type Volumes struct {
 	low, high    face
 	twoFaces     bool
 	source, heat Curve
-	capC         float64
-	held         bool
+	strength     float64 // of source
+	conduct      Curve   // conductivity over the one of Start
 	age, first   float64
 }
 
@@ -51,7 +51,7 @@ func (v *Volumes) start(d, size float64, twoFaces bool, p Properties, t0C float6
 	if !(d >= 1 && d <= 3) || !positive(size) || !finite(t0C) || !positive(p.ConductivityWmK) || !positive(p.DensityKgM3) || !positive(p.SpecificHeat) {
 		return false
 	}
-	*v = Volumes{n: cells, twoFaces: twoFaces, cp: p.SpecificHeat, capC: math.Inf(1)}
+	*v = Volumes{n: cells, twoFaces: twoFaces, cp: p.SpecificHeat}
 	if twoFaces {
 		v.n = 2 * cells
 	}
@@ -106,14 +106,29 @@ func (v *Volumes) StageTwoFaces(lowC, lowH, highC, highH float64) bool {
 	if !v.twoFaces {
 		v.low.h = 0
 	}
-	v.age, v.held = 0, false
+	v.age = 0
 	return true
 }
 
 // SetSource is the heat made inside from now on, W/kg, by temperature; Curve{} for none.
-func (v *Volumes) SetSource(wkg Curve) { v.source = wkg }
+func (v *Volumes) SetSource(wkg Curve) { v.source, v.strength = wkg, 1 }
 
-// SetSpecificHeat makes the specific heat, J/(kg K), a curve above 0; Curve{} goes back to the one of Start.
+// SetOwnHeat makes a dough work from now on: wkg W/kg at the temperature where activity is 1.
+func (v *Volumes) SetOwnHeat(wkg float64, activity Curve) { v.source, v.strength = activity, wkg }
+
+// SetConductivity makes the conductivity, as a share of the one of Start, a curve above 0; Curve{}
+// goes back to that one.
+func (v *Volumes) SetConductivity(share Curve) {
+	for _, k := range share.values {
+		if !(k > 0) {
+			return
+		}
+	}
+	v.conduct = share
+}
+
+// SetSpecificHeat makes the specific heat, J/(kg K), a curve above 0; Curve{} goes back to the one
+// of Start.
 func (v *Volumes) SetSpecificHeat(jkgK Curve) {
 	for _, c := range jkgK.values {
 		if !(c > 0) {
@@ -122,9 +137,6 @@ func (v *Volumes) SetSpecificHeat(jkgK Curve) {
 	}
 	v.heat = jkgK
 }
-
-// SetCap holds the high surface at capC from when it first reaches it until the next Stage: boiling.
-func (v *Volumes) SetCap(capC float64) { v.capC = capC }
 
 // Advance moves now on by the given seconds and gives the state there. Steps grow
 // from the beginning of a stage on, so hand over a stage whole, or in as few pieces as there are
@@ -148,14 +160,68 @@ func (v *Volumes) Advance(seconds float64) State {
 		v.step(dt, mostHalvings)
 		v.age += dt
 		left -= dt
-		if !v.held && v.high.surface(v.t[v.n-1], v.skin[1]) >= v.capC {
-			v.high, v.held = face{v.capC, math.Inf(1)}, true
-			v.age = 0
-			v.first = left / 456
-			limit = math.Max(widest*v.first, seconds/20)
-		}
 	}
 	return v.state()
+}
+
+// TimeTo is the first time from now, s and at most within, at which the temperature at p is
+// targetC; +Inf when that does not happen in the stage. Nothing changes. A body that makes heat may
+// warm before it cools, or never cool.
+func (v *Volumes) TimeTo(p Point, targetC, within float64) float64 {
+	if v.n == 0 || !finite(targetC) || !positive(within) {
+		return math.Inf(1)
+	}
+	c := *v
+	return timeTo(&c, func(c *Volumes, dt float64) float64 {
+		if dt > 0 {
+			c.step(dt, mostHalvings)
+		}
+		return c.state().Of(p)
+	}, v.slowest()/5000, targetC, within)
+}
+
+// slowest is about the time in which heat crosses the body, s.
+func (v *Volumes) slowest() float64 {
+	mass, resistance := 0.0, 0.0
+	for i := range v.n {
+		mass += 1 / v.perVolume[i]
+		if i > 0 {
+			resistance += 1 / v.conductance[i]
+		}
+	}
+	return mass * v.cp * resistance
+}
+
+// timeTo follows a course by steps that lengthen to a twelfth of the time gone by, the first of
+// them first, s, until it passes targetC. The step in which it does is gone through again in
+// eighths, and the course is straight in the last.
+func timeTo[C any](c *C, step func(c *C, dt float64) float64, first, targetC, within float64) float64 {
+	was := step(c, 0)
+	if was == targetC {
+		return 0
+	}
+	above := was > targetC
+	at, parts := 0.0, 1.0
+	for dt := first; at < within; {
+		before := *c
+		dt = math.Min(dt, within-at)
+		now := step(c, dt)
+		switch {
+		case now > targetC == above && now != targetC:
+			was = now
+			at += dt
+			if parts == 1 {
+				dt = math.Max(first, at/12)
+			}
+		case parts == 1:
+			*c = before
+			parts = 8
+			dt /= parts
+		default:
+			return at + dt*(targetC-was)/(now-was)
+		}
+	}
+	return math.Inf(1)
 }
 
 // flow is the coefficient, W/(m2 K), from the middle of the outer cell to the surroundings.
@@ -175,32 +241,68 @@ func (v *Volumes) contents(tC float64) (h, cp float64) {
 	return h, cp
 }
 
+// wholly is the share of conductivity of a body whose conductivity does not change.
+var wholly = func() (f field) {
+	for i := range f {
+		f[i] = 1
+	}
+	return f
+}()
+
+// flows gives the heat conducted, as an integral of the share of conductivity, and that share, for
+// every cell; room holds the two where they have to be computed.
+func (v *Volumes) flows(t *field, room *[2]field) (integral, share *field) {
+	if v.conduct.empty() {
+		return t, &wholly
+	}
+	for i := range v.n {
+		room[1][i], _, room[0][i] = v.conduct.at(t[i])
+	}
+	return &room[0], &room[1]
+}
+
+// faces is the coefficient of both faces, W/(m2 K), to the middles of their cells.
+func (v *Volumes) faces() (low, high float64) {
+	first, last := 1.0, 1.0
+	if !v.conduct.empty() {
+		first, _, _ = v.conduct.at(v.t[0])
+		last, _, _ = v.conduct.at(v.t[v.n-1])
+	}
+	return v.low.flow(v.skin[0] * first), v.high.flow(v.skin[1] * last)
+}
+
 // rates is dH/dt of every cell, W/kg.
 func (v *Volumes) rates(t, r *field, uLow, uHigh float64) {
 	n := v.n
+	var room [2]field
+	phi, _ := v.flows(t, &room)
 	in := uLow * (v.low.ambient - t[0])
 	for i := range n {
 		out := uHigh * (t[i] - v.high.ambient)
 		if i < n-1 {
-			out = v.conductance[i+1] * (t[i] - t[i+1])
+			out = v.conductance[i+1] * (phi[i] - phi[i+1])
 		}
 		r[i] = (in - out) * v.perVolume[i]
 		in = out
 		if !v.source.empty() {
 			q, _, _ := v.source.at(t[i])
-			r[i] += q
+			r[i] += v.strength * q
 		}
 	}
 }
 
-// mostHalvings is how often a step that Newton does not solve is halved: butter that sets between two rounds can throw it about.
+// settled is the heat, J/kg, that Newton's last move may carry.
+const settled = 3
+
+// mostHalvings is how often a step that Newton does not solve is halved: butter that sets between
+// two rounds can make it swing.
 const mostHalvings = 12
 
 // step is one TR-BDF2 step: the trapezium rule over the first 0.586 of it, then a
 // second backward difference, which does not ring after a jump in h.
 func (v *Volumes) step(dt float64, halvings int) {
 	const g = 2 - math.Sqrt2
-	uLow, uHigh := v.low.flow(v.skin[0]), v.high.flow(v.skin[1])
+	uLow, uHigh := v.faces()
 	var r, h0, want, t field
 	v.rates(&v.t, &r, uLow, uHigh)
 	for i := range v.n {
@@ -222,35 +324,43 @@ func (v *Volumes) step(dt float64, halvings int) {
 	v.t = t
 }
 
-// solve finds the field with contents(t) - c rates(t) = want by Newton, one
-// tridiagonal system a round; a body of constant properties takes one round. false when it has not settled in eight.
+// solve finds the field with contents(t) - c rates(t) = want by Newton, one tridiagonal system a
+// round; a body of constant properties takes one round. It reports false after eight rounds.
 func (v *Volumes) solve(t, want *field, c, uLow, uHigh float64) bool {
-	linear := v.source.empty() && v.heat.empty()
+	linear := v.source.empty() && v.heat.empty() && v.conduct.empty()
 	var up, rhs field
+	var room [2]field
 	n := v.n
 	for range 8 {
+		phi, share := v.flows(t, &room)
 		below, in := uLow, uLow*(v.low.ambient-t[0])
+		fromBelow, shareBelow, steepest := uLow, 0.0, 0.0
 		upBefore, rhsBefore := 0.0, 0.0
 		for i := range n {
-			above, next := uHigh, v.high.ambient
+			above, next, toAbove, shareAbove := uHigh, uHigh*(t[i]-v.high.ambient), uHigh, 0.0
 			if i < n-1 {
-				above, next = v.conductance[i+1], t[i+1]
+				above = v.conductance[i+1]
+				next, toAbove, shareAbove = above*(phi[i]-phi[i+1]), above*share[i], share[i+1]
 			}
-			out := above * (t[i] - next)
 			w := c * v.perVolume[i]
 			h, diag := v.contents(t[i])
-			r := want[i] - h + w*(in-out)
+			steepest = math.Max(steepest, diag)
+			r := want[i] - h + w*(in-next)
 			if !v.source.empty() {
 				q, slope, _ := v.source.at(t[i])
-				r += c * q
-				diag -= c * slope
+				r += c * v.strength * q
+				diag -= c * v.strength * slope
 			}
 			// The low face has no cell below it: upBefore is 0 there.
-			inverse := 1 / (diag + w*(below+above) - w*below*upBefore)
-			upBefore = w * above * inverse
-			rhsBefore = (r + w*below*rhsBefore) * inverse
+			inverse := 1 / (diag + w*(fromBelow+toAbove) - w*below*shareBelow*upBefore)
+			rhsBefore = (r + w*below*shareBelow*rhsBefore) * inverse
+			upBefore = w * above * shareAbove * inverse
 			up[i], rhs[i] = upBefore, rhsBefore
-			below, in = above, out
+			below, in = above, next
+			shareBelow = share[i]
+			if i < n-1 {
+				fromBelow = above * share[i+1]
+			}
 		}
 		largest, x := 0.0, 0.0
 		for i := n - 1; i >= 0; i-- {
@@ -262,8 +372,9 @@ func (v *Volumes) solve(t, want *field, c, uLow, uHigh float64) bool {
 			t[i] += x
 			largest = math.Max(largest, math.Abs(x))
 		}
-		// What a round leaves is its move times the change of slope over it: 1e-3 K leaves under a tenth of itself.
-		if linear || largest < 1e-3 {
+		// What a round leaves is its move times the change of slope over it: 3 J/kg, 1e-3 K of an
+		// unfrozen dough, leave under a tenth of themselves.
+		if linear || largest*steepest < settled {
 			return true
 		}
 	}
@@ -289,7 +400,11 @@ func (v *Volumes) state() State {
 		mass += m
 		mean += m * v.t[i]
 	}
-	s := State{MeanC: mean / mass, SurfaceC: v.high.surface(v.t[v.n-1], v.skin[1])}
+	share := 1.0
+	if !v.conduct.empty() {
+		share, _, _ = v.conduct.at(v.t[v.n-1])
+	}
+	s := State{MeanC: mean / mass, SurfaceC: v.high.surface(v.t[v.n-1], v.skin[1]*share)}
 	if !v.twoFaces {
 		// The field is level in the middle: a parabola through the first two cells.
 		s.CoreC = v.t[0] - (v.t[1]-v.t[0])*v.x[0]/(v.x[1]-v.x[0])

@@ -21,7 +21,7 @@ func volumesTime(v *Volumes, p Point, targetC, step float64) float64 {
 	return math.Inf(1)
 }
 
-// Published effect of heat of fermentation: dough at 26 C into a fridge at 4 C,
+// Effect of heat of fermentation as computed on another grid: dough at 26 C into a fridge at 4 C,
 // h 6, 0.8 W/kg at 28 C, to 8 C in the core.
 func TestFermentationHeat(t *testing.T) {
 	p := Properties{SpecificHeat: 2650, DensityKgM3: 1100, ConductivityWmK: 0.35}
@@ -41,7 +41,7 @@ func TestFermentationHeat(t *testing.T) {
 		}
 		near(t, "modes", mustWalk(t, SlabOf(c.thickness), p.ConductivityWmK, p.DiffusivityM2s, 26, 4, 6).TimeTo(Core, 8, math.Inf(1)), without, 0.01*without)
 		rule := GrowthByFermentation(DTSteadyState(q, p.DensityKgM3, c.thickness/2, p.ConductivityWmK, 6), 26, 4) - 1
-		t.Logf("%g mm: %.1f h, growth %.3f, rule %.3f, published %.2f", c.thickness*1000, without/3600, with/without-1, rule, c.growth)
+		t.Logf("%g mm: %.1f h, growth %.3f, rule %.3f, expected %.2f", c.thickness*1000, without/3600, with/without-1, rule, c.growth)
 		if rule < 0.25 {
 			near(t, "rule", rule, with/without-1, 0.03)
 		}
@@ -89,7 +89,8 @@ func TestButterHeat(t *testing.T) {
 			near(t, "core, first order", simple.At(float64(hour)*3600).CoreC, v.Advance(3600).CoreC, 1.2)
 		}
 	}
-	// Heat is conserved through the melting: insulated on one face, the other gives off what is lost.
+	// Heat is conserved through the melting: insulated on one face, the other gives off what is
+	// lost.
 	var v Volumes
 	v.Start(1, 0.02, doughProperties, 30)
 	v.SetSpecificHeat(MilkFatCurve(2650, 0.8))
@@ -137,7 +138,8 @@ func TestTwoFaces(t *testing.T) {
 		near(t, "alike, core", a.CoreC, b.CoreC, 0.05)
 		near(t, "alike, mean", a.MeanC, b.MeanC, 0.05)
 	}
-	// Mean h (published without the h): within 4 % below 2:1, 8-21 % too fast at 5:1, 17-41 % with one face insulated.
+	// Mean h (expected, computed): within 4 % below 2:1, 8-21 % too fast at 5:1, 17-41 % with one
+	// face insulated.
 	for _, c := range []struct{ low, high, least, most float64 }{{4, 8, 0, 0.045}, {2, 10, 0.06, 0.21}, {0, 12, 0.15, 0.42}} {
 		for _, thickness := range []float64{0.02, 0.04, 0.08} {
 			v.StartTwoFaces(thickness, doughProperties, 26)
@@ -153,36 +155,6 @@ func TestTwoFaces(t *testing.T) {
 	v.StartTwoFaces(0.02, doughProperties, 20)
 	v.StageTwoFaces(0, math.Inf(1), 40, math.Inf(1))
 	near(t, "settled", v.Advance(1e6).MeanC, 20, 1e-3)
-}
-
-// Crumb at the boiling point: the surface stops there and the inside follows.
-func TestCap(t *testing.T) {
-	p := Properties{SpecificHeat: 2700, DensityKgM3: 370, ConductivityWmK: CrumbDiffusivity * 370 * 2700}
-	var v Volumes
-	v.Start(2, 0.031, p, 28)
-	v.SetCap(100)
-	v.Stage(230, 25)
-	for range 60 {
-		s := v.Advance(60)
-		if s.SurfaceC > 100.5 || s.CoreC > 100.01 || s.MeanC > 100.01 {
-			t.Fatalf("past boiling: %+v", s)
-		}
-	}
-	near(t, "in the end", v.Advance(0).CoreC, 100, 0.01)
-	// Against Bake's shortcut of a flat warm-up.
-	v.Start(2, 0.031, p, 28)
-	v.SetCap(100)
-	v.Stage(230, 25)
-	minutes := volumesTime(&v, Core, 95, 10) / 60
-	g, _ := Bake{Body: LogOf(0.062, 0.6), StartC: 28}.MinutesToCore(95)
-	if minutes < g.Low || minutes > g.High {
-		t.Errorf("%g min, shortcut %+v", minutes, g)
-	}
-	// Out of the oven the cap lets go.
-	v.Stage(22, 10)
-	if s := v.Advance(1800); s.SurfaceC > 90 {
-		t.Errorf("still held at %g C", s.SurfaceC)
-	}
 }
 
 func TestEquivalentDimension(t *testing.T) {
@@ -201,7 +173,7 @@ func TestEquivalentDimension(t *testing.T) {
 		v.Stage(4, h)
 		fast := volumesTime(&v, Core, 4+2.2, 300)
 		slow := mustWalk(t, brick, doughK, doughAlpha, 26, 4, h).TimeTo(Core, 4+2.2, math.Inf(1))
-		// Quick, as published, and the published bounds.
+		// Quick, within the bounds computed for EquivalentDimension.
 		if share := 1 - fast/slow; share < -0.01 || share > 0.13 {
 			t.Errorf("h %g: d %.3f is %.3f too fast", h, d, share)
 		}
@@ -281,84 +253,12 @@ func TestErrors(t *testing.T) {
 	near(t, "ice bath", TimeError(20, WaterError), 0.16, 0.005)
 	near(t, "lumped", TimeError(0, AirError), math.Hypot(0.07, 0.30), 1e-12)
 	near(t, "held", TimeError(math.Inf(1), AirError), math.Hypot(0.07, 0.15), 1e-12)
-	near(t, "worst of a fridge", TemperatureError(4+22/math.E, 26, 4, 0.27), 2.2, 0.03)
-	near(t, "at the start", TemperatureError(26, 26, 4, 0.27), 0, 0)
-	near(t, "at the end", TemperatureError(4, 26, 4, 0.27), 0, 0)
-	near(t, "outside", TemperatureError(30, 26, 4, 0.27), 0, 0)
-	near(t, "no step", TemperatureError(4, 4, 4, 0.27), 0, 0)
-	// It is what a walk does when its clock is off, near the middle of the way.
-	w := mustWalk(t, SlabOf(0.04), doughK, doughAlpha, 26, 4, 8)
-	at := w.TimeTo(Core, 12, math.Inf(1))
-	near(t, "walk", w.At(at*0.95).CoreC-12, TemperatureError(12, 26, 4, 0.05), 0.08)
 	near(t, "growth", GrowthByFermentation(2.2, 26, 4), 1.1, 1e-12)
 	near(t, "never shorter", GrowthByFermentation(-5, 26, 4), 1, 0)
 	never(t, "no way to go", GrowthByFermentation(1, 4, 4))
 	never(t, "insulated", DTSteadyState(1, 1000, 0.1, 0.3, 0))
 	near(t, "10 K", FermentationHeat(0.8, 18)*2.5, 0.8, 1e-12)
 	near(t, "hot", FermentationHeat(0.8, 45), 0, 0)
-}
-
-func TestMixed(t *testing.T) {
-	// 2 kg of custard in an ice bath, U 200 on 0.08 m2: against Euler by hand.
-	m := Mixed{2, 3500, 0.08, 200}
-	tC := 80.0
-	for range 100000 {
-		tC -= 0.01 * 200 * 0.08 * (tC - 1) / (2 * 3500)
-	}
-	near(t, "after 1000 s", m.After(80, 1, 1000), tC, 0.01)
-	near(t, "back again", m.TimeTo(80, 1, tC), 1000, 0.5)
-	near(t, "at once", m.After(80, 1, 0), 80, 0)
-	near(t, "at last", m.After(80, 1, math.Inf(1)), 1, 0)
-	never(t, "past the ambient", m.TimeTo(80, 1, 0.5))
-	never(t, "the ambient", m.TimeTo(80, 1, 1))
-	never(t, "the other way", m.TimeTo(80, 1, 90))
-	near(t, "there already", m.TimeTo(80, 1, 80), 0, 0)
-	m.U = 0
-	near(t, "insulated", m.After(80, 1, math.Inf(1)), 80, 0)
-	never(t, "insulated", m.TimeTo(80, 1, 40))
-	for _, bad := range []Mixed{{}, {1, 1, -1, 1}, {1, 0, 1, 1}, {1, 1, 1, math.NaN()}} {
-		if !math.IsNaN(bad.After(80, 1, 10)) || !math.IsNaN(bad.TimeTo(80, 1, 10)) {
-			t.Errorf("%+v answered", bad)
-		}
-	}
-	// A thin walk is a mixed mass.
-	w := mustWalk(t, SlabOf(0.001), doughK, doughAlpha, 80, 1, 8)
-	m = Mixed{0.001, doughK / doughAlpha, 2, 8} // per m2 and with rho 1
-	near(t, "thin walk", w.At(300).MeanC, m.After(80, 1, 300), 0.3)
-}
-
-func TestFreezing(t *testing.T) {
-	heat := FreezableHeat(0.435, 0.55)
-	near(t, "freezable", heat, 334e3*0.27, 1)
-	near(t, "dry", FreezableHeat(0.1, 0.9), 0, 0)
-	f := Freezing{SlabOf(0.02), 9, 1, 1100, heat, -5, -18}
-	slab, ok := f.PlankTime()
-	if !ok {
-		t.Fatal("refused")
-	}
-	near(t, "slab", slab.Mid, 1100*heat/13*(0.02/(2*9)+0.02*0.02/8), 1e-6)
-	near(t, "low", slab.Low, 0.7*slab.Mid, 1e-6)
-	near(t, "high", slab.High, 1.3*slab.Mid, 1e-6)
-	f.Body.Shape = Cylinder
-	log, _ := f.PlankTime()
-	f.Body.Shape = Sphere
-	ball, _ := f.PlankTime()
-	near(t, "log", log.Mid, slab.Mid/2, 1e-6)
-	near(t, "ball", ball.Mid, slab.Mid/3, 1e-6)
-	f.H = math.Inf(1)
-	if plate, ok := f.PlankTime(); !ok || plate.Mid >= ball.Mid {
-		t.Error("plate")
-	}
-	for _, bad := range []func(*Freezing){
-		func(f *Freezing) { f.Body = BrickOf(1, 1, 1) }, func(f *Freezing) { f.Body = BrickOf(1, 2, 3) }, func(f *Freezing) { f.AmbientC = -5 },
-		func(f *Freezing) { f.H = 0 }, func(f *Freezing) { f.KFrozen = 0 }, func(f *Freezing) { f.HeatJkg = math.NaN() }, func(f *Freezing) { f.OnsetC = math.NaN() },
-	} {
-		g := Freezing{SlabOf(0.02), 9, 1, 1100, heat, -5, -18}
-		bad(&g)
-		if _, ok := g.PlankTime(); ok {
-			t.Errorf("%+v froze", g)
-		}
-	}
 }
 
 func TestGeometry(t *testing.T) {
@@ -376,10 +276,16 @@ func TestGeometry(t *testing.T) {
 	near(t, "brick", BrickOf(0.1, 0.2, 0.4).AreaPerVolume(), 20+10+5, 1e-9)
 	near(t, "nearest", BrickOf(0.3, 0.2, 0.4).Nearest(), 0.1, 1e-12)
 	near(t, "disc", Body{FiniteCylinder, [3]float64{0.1, 0.02}}.AreaPerVolume(), 20+50, 1e-9)
+	// An ellipsoid: exact as a ball, within 1.2 % as a disc of 2:2:1 (the closed form of a flat
+	// one).
+	near(t, "round ellipsoid", EllipsoidOf(0.2, 0.2, 0.2).AreaPerVolume(), 30, 1e-9)
+	e := math.Sqrt(1 - 0.25)
+	flat := 2*math.Pi*0.01 + math.Pi*0.0025/e*math.Log((1+e)/(1-e))
+	near(t, "flat ellipsoid", EllipsoidOf(0.2, 0.2, 0.1).AreaPerVolume(), flat/(4.0/3*math.Pi*0.1*0.1*0.05), 0.012*60)
 }
 
-// Butter that sets and yeast that works, in steps as long as they come: the field stays between what it met, and under the
-// warmth in which yeast stops.
+// Butter that sets and yeast that works, in steps as long as they come: the field stays between
+// what it met, and under the warmth in which yeast stops.
 func TestVolumesStayBetween(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		draw := func(what string, lo, hi float64) float64 { return rapid.Float64Range(lo, hi).Draw(t, what) }

@@ -2,8 +2,7 @@ package heat
 
 import "math"
 
-// State is what is known of a body at one moment, all in C. SurfaceC is
-// the middle of the nearest face.
+// State is a body at one moment, all in C. SurfaceC is the middle of the nearest face.
 type State struct {
 	CoreC, MeanC, SurfaceC float64
 }
@@ -62,7 +61,7 @@ type Walk struct {
 	Solved *Solved
 }
 
-// Solved keeps the modes last solved, for Walks that meet the same Biot numbers: runs beside each other, or one again and again.
+// Solved keeps the modes last solved, for Walks that meet the same Biot numbers.
 // The zero Solved is ready. Walks that share one must not run at the same time.
 type Solved struct {
 	kept [32]basis

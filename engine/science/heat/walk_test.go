@@ -304,6 +304,7 @@ func TestProducts(t *testing.T) {
 	near(t, "brick", core(BrickOf(0.06, 0.1, 0.23)), slab(0.03)*slab(0.05)*slab(0.115), 1e-12)
 	near(t, "cube", core(BrickOf(0.1, 0.1, 0.1)), math.Pow(slab(0.05), 3), 1e-12)
 	near(t, "log", core(Body{FiniteCylinder, [3]float64{0.03, 0.1}}), core(Body{Cylinder, [3]float64{0.03}})*slab(0.1), 1e-12)
+	near(t, "ellipsoid", core(EllipsoidOf(0.06, 0.1, 0.23)), core(BrickOf(0.06, 0.1, 0.23)), 0)
 	near(t, "wide brick", core(BrickOf(0.06, 50, 50)), slab(0.03), 1e-9)
 	near(t, "flat disc", core(Body{FiniteCylinder, [3]float64{40, 0.03}}), slab(0.03), 1e-9)
 	near(t, "long log", core(Body{FiniteCylinder, [3]float64{0.03, 40}}), core(Body{Cylinder, [3]float64{0.03}}), 1e-9)
@@ -392,7 +393,8 @@ func TestSetMaterial(t *testing.T) {
 	}
 }
 
-// A core goes on warming after the body has come out of the oven: down, up and down again are all found.
+// A core goes on warming after the body has come out of the oven: down, up and down again are all
+// found.
 func TestTimeToTurns(t *testing.T) {
 	w := mustWalk(t, Body{Sphere, [3]float64{0.05}}, doughK, doughAlpha, 20, 90, 100)
 	w.Advance(1500)
@@ -507,7 +509,7 @@ func TestAtAllocatesNothing(t *testing.T) {
 	}
 }
 
-// sixStages is the published yardstick: 6 stages, 20 outputs each, h different in each.
+// sixStages is the yardstick for speed: 6 stages, 20 outputs each, h different in each.
 func sixStages(w *Walk, b Body) (sum float64) {
 	w.Start(b, doughK, doughAlpha, 26)
 	for _, s := range []stage{{22, 9, 1}, {4, 8, 6}, {22, 10, 0.5}, {1, 300, 1}, {4, 13, 8}, {28, 7, 3}} {
