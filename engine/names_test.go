@@ -70,6 +70,9 @@ func checkWord(t *testing.T, path string, line int, literal string) {
 	if err != nil {
 		t.Fatal(err)
 	}
+	if strings.HasPrefix(path, "engine/science/") {
+		return // science knows no step: its words are those of a model
+	}
 	for _, rows := range rowsOf {
 		if path == rows.file || !contains(rows.names, word) || contains(rows.other, path+" "+word) {
 			continue

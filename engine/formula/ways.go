@@ -25,6 +25,7 @@ type Way struct {
 type wayTraits struct {
 	fat   fat
 	air   air
+	oven  heat.OvenKind
 	mixer bakersmath.Mixer
 }
 
@@ -47,10 +48,13 @@ func in(p heat.Place) air { return air(p) + 1 }
 // noMixer is the mixer of a way that mixes nothing.
 const noMixer = bakersmath.NotSaid
 
+// noOven is the oven of a way that is none, or of which nothing is known.
+const noOven = heat.AnyOven
+
 // way makes a row. It takes every trait, so that a row without one does not compile.
-func way(name, means string, suits func(*Verb) bool, fat fat, air air, mixer bakersmath.Mixer,
-	also ...string) *Way {
-	return &Way{name, means, suits, also, wayTraits{fat, air, mixer}}
+func way(name, means string, suits func(*Verb) bool, fat fat, air air, oven heat.OvenKind,
+	mixer bakersmath.Mixer, also ...string) *Way {
+	return &Way{name, means, suits, also, wayTraits{fat, air, oven, mixer}}
 }
 
 // warms reports whether the verb heats outside an oven.
@@ -58,103 +62,113 @@ func warms(v *Verb) bool { return v.Cooks() || v.Melts() }
 
 // IceBath is the way to cool that advice names first.
 var IceBath = way("ice bath", "in ice and water", (*Verb).Cools,
-	noFat, in(heat.IceBath), noMixer,
+	noFat, in(heat.IceBath), noOven, noMixer,
 	"ice", "ice water", "iced water", "ice water bath", "ice and water", "bath of ice")
 
 // Ways are all the ways that the program knows, by what they do.
 var Ways = []*Way{
 	way("hand", "by hand, with a spoon or a scraper", (*Verb).Mixes,
-		noFat, ownAir, bakersmath.ByHand,
+		noFat, ownAir, noOven, bakersmath.ByHand,
 		"hands", "hand on the bench", "hand mixing", "hand kneading", "kneading by hand", "kneading",
 		"bench", "spoon", "wooden spoon", "spatula", "scraper", "rubbing in", "rubbed in",
 		"fingertips"),
 	way("spiral", "a spiral mixer", (*Verb).Mixes,
-		noFat, ownAir, bakersmath.Spiral, "spiral mixer"),
+		noFat, ownAir, noOven, bakersmath.Spiral, "spiral mixer"),
 	way("planetary", "a planetary mixer", (*Verb).Mixes,
-		noFat, ownAir, bakersmath.Planetary, "planetary mixer"),
+		noFat, ownAir, noOven, bakersmath.Planetary, "planetary mixer"),
 	way("dough hook", "the hook of a planetary mixer", (*Verb).Mixes,
-		noFat, ownAir, bakersmath.Planetary, "hook"),
+		noFat, ownAir, noOven, bakersmath.Planetary, "hook"),
 	way("paddle", "the paddle of a planetary mixer", (*Verb).Mixes,
-		noFat, ownAir, bakersmath.Planetary, "beater", "flat beater", "paddle attachment"),
+		noFat, ownAir, noOven, bakersmath.Planetary, "beater", "flat beater", "paddle attachment"),
 	way("whisk", "a whisk, by hand or machine", (*Verb).Mixes,
-		noFat, ownAir, bakersmath.NotSaid, "whisking", "balloon whisk", "whip", "whipping"),
+		noFat, ownAir, noOven, bakersmath.NotSaid, "whisking", "balloon whisk", "whip", "whipping"),
 	way("stand mixer", "a small mixer for the home", (*Verb).Mixes,
-		noFat, ownAir, bakersmath.StandMixer,
+		noFat, ownAir, noOven, bakersmath.StandMixer,
 		"home mixer", "table mixer", "kitchen mixer", "kitchen machine"),
 	way("fork mixer", "a fork mixer", (*Verb).Mixes,
-		noFat, ownAir, bakersmath.NotSaid, "fork kneader"),
+		noFat, ownAir, noOven, bakersmath.NotSaid, "fork kneader"),
 	way("diving arm", "a mixer with diving arms", (*Verb).Mixes,
-		noFat, ownAir, bakersmath.NotSaid,
+		noFat, ownAir, noOven, bakersmath.NotSaid,
 		"diving arms", "diving arm mixer", "twin arm", "twin arm mixer", "double arm mixer"),
 	way("food processor", "a food processor", (*Verb).Mixes,
-		noFat, ownAir, bakersmath.FoodProcessor, "processor"),
+		noFat, ownAir, noOven, bakersmath.FoodProcessor, "processor"),
 	way("high speed", "a high-speed mixer", (*Verb).Mixes,
-		noFat, ownAir, bakersmath.HighSpeed, "high speed mixer"),
+		noFat, ownAir, noOven, bakersmath.HighSpeed, "high speed mixer"),
 	way("blender", "a blender, on a stand or in the hand", (*Verb).Mixes,
-		noFat, ownAir, bakersmath.NotSaid,
+		noFat, ownAir, noOven, bakersmath.NotSaid,
 		"hand blender", "stick blender", "immersion blender"),
 	way("mixer", "a mixer of any kind", (*Verb).Mixes,
-		noFat, ownAir, bakersmath.NotSaid, "machine", "kneading machine"),
+		noFat, ownAir, noOven, bakersmath.NotSaid, "machine", "kneading machine"),
 
 	way("frying", "in hot fat, deep or shallow", (*Verb).Cooks,
-		hotFat, ownAir, noMixer,
+		hotFat, ownAir, noOven, noMixer,
 		"fry", "fried", "fryer", "deep frying", "deep fry", "deep fried", "deep fryer", "deep fat",
 		"deep fat frying", "deep fat fried", "deep fat fryer", "hot fat", "hot oil", "hot lard",
 		"oil", "fat", "lard", "frying in oil", "frying in fat", "fried in oil", "fried in fat",
 		"shallow frying", "shallow fry", "shallow fried", "pan frying", "pan fry", "pan fried",
 		"frying pan", "hot frying fat", "hot frying oil", "frying oil", "frying fat"),
 	way("pan", "in a pan or a pot, on the flame", warms,
-		noFat, ownAir, noMixer,
+		noFat, ownAir, noOven, noMixer,
 		"pot", "saucepan", "kettle", "jacketed kettle", "hob", "stove", "stovetop", "flame",
 		"low flame", "low heat", "gas", "induction"),
 	way("stirring", "in a pan, stirred all the time", warms,
-		noFat, ownAir, noMixer, "stirred", "stir", "constant stirring"),
+		noFat, ownAir, noOven, noMixer, "stirred", "stir", "constant stirring"),
 	way("double boiler", "in a bowl over hot water", warms,
-		noFat, ownAir, noMixer,
+		noFat, ownAir, noOven, noMixer,
 		"bain-marie", "water bath", "hot water bath", "hot water", "simmering water"),
 	way("microwave", "in a microwave oven", warms,
-		noFat, ownAir, noMixer, "microwave oven", "microwaved"),
+		noFat, ownAir, noOven, noMixer, "microwave oven", "microwaved"),
 	way("boiling", "in boiling or simmering water", (*Verb).Cooks,
-		noFat, in(heat.BoilingWater), noMixer,
+		noFat, ownAir, noOven, noMixer,
 		"boil", "boiled", "boiling water", "simmering", "simmered", "poaching", "poached"),
 	way("steaming", "in steam", (*Verb).Cooks,
-		noFat, ownAir, noMixer, "steam", "steamed", "steamer"),
+		noFat, ownAir, noOven, noMixer, "steam", "steamed", "steamer"),
 	way("roasting", "dry, in an oven or an open pan: nuts, fruit", (*Verb).Cooks,
-		noFat, in(heat.StaticOven), noMixer,
+		noFat, ownAir, heat.StaticOven, noMixer,
 		"roast", "roasted", "toasting", "toasted", "oven", "dry pan"),
 	way("griddle", "on a griddle or a hot plate", (*Verb).Cooks,
-		noFat, ownAir, noMixer, "griddled", "hot plate", "hotplate", "flat top"),
+		noFat, ownAir, noOven, noMixer, "griddled", "hot plate", "hotplate", "flat top"),
 
 	IceBath,
 	way("stirred ice bath", "in ice and water, stirred", (*Verb).Cools,
-		noFat, in(heat.StirredBath), noMixer,
+		noFat, in(heat.StirredBath), noOven, noMixer,
 		"stirred ice", "stirred ice water", "stirring in an ice bath", "ice bath stirred"),
 	way("fan", "in moving air", (*Verb).Cools,
-		noFat, in(heat.FanFridge), noMixer, "moving air", "forced air", "fan cooling"),
+		noFat, in(heat.FanFridge), noOven, noMixer, "moving air", "forced air", "fan cooling"),
 	way("blast chiller", "in a blast chiller or blast freezer", (*Verb).Cools,
-		noFat, in(heat.Blast), noMixer,
+		noFat, in(heat.Blast), noOven, noMixer,
 		"blast", "blast chilling", "blast freezer", "blast freezing", "shock freezer", "shock chiller"),
 
-	way("deck oven", "on the deck or a shelf, in still air", (*Verb).Bakes,
-		noFat, in(heat.StaticOven), noMixer,
-		"deck", "oven", "static oven", "stone oven", "stone", "hearth", "conventional oven",
-		"conventional heat", "top and bottom heat"),
+	way("deck oven", "on the hot deck, in still air", (*Verb).Bakes,
+		noFat, ownAir, heat.DeckOven, noMixer,
+		"deck", "stone oven", "stone", "hearth"),
+	way("static oven", "on a shelf, in still air", (*Verb).Bakes,
+		noFat, ownAir, heat.StaticOven, noMixer,
+		"oven", "conventional oven", "conventional heat", "top and bottom heat"),
 	way("fan oven", "in hot moving air", (*Verb).Bakes,
-		noFat, in(heat.FanOven), noMixer,
+		noFat, ownAir, heat.FanOven, noMixer,
 		"fan", "convection", "convection oven", "fan assisted oven", "hot air", "moving air",
 		"air fryer"),
 	way("rack oven", "on a rack that turns in hot moving air", (*Verb).Bakes,
-		noFat, in(heat.FanOven), noMixer, "rack", "rotary oven", "rotary rack oven"),
+		noFat, ownAir, heat.FanOven, noMixer, "rack", "rotary oven", "rotary rack oven"),
 	way("steam oven", "in hot moving air and steam", (*Verb).Bakes,
-		noFat, in(heat.FanOven), noMixer,
+		noFat, ownAir, heat.FanOven, noMixer,
 		"steam", "combi oven", "combi steamer", "combination oven"),
 	way("wood oven", "in an oven of brick, heated with wood", (*Verb).Bakes,
-		noFat, in(heat.StaticOven), noMixer,
+		noFat, ownAir, heat.DeckOven, noMixer,
 		"wood fired oven", "wood fired", "brick oven", "masonry oven"),
 }
 
 // Suits reports whether the way can be said of a verb.
 func (w *Way) Suits(v *Verb) bool { return w.suits(v) }
+
+// Oven is the kind of oven; AnyOven where no way is written.
+func (w *Way) Oven() heat.OvenKind {
+	if w == nil {
+		return heat.AnyOven
+	}
+	return w.oven
+}
 
 // HotFat reports whether there is hot fat. It is false where no way is written.
 func (w *Way) HotFat() bool { return w != nil && w.fat == hotFat }
