@@ -181,7 +181,11 @@ func (s *Step) Settings() []Setting {
 // escape, is not looked into.
 func (rd *reader) isOpen(e hclsyntax.Expression) bool {
 	t, isText := e.(*hclsyntax.TemplateExpr)
-	if !isText || bytes.IndexAny(rd.File.Text[t.SrcRange.Start.Byte:t.SrcRange.End.Byte], `?\`) < 0 {
+	if !isText {
+		return false
+	}
+	written := rd.File.Text[t.SrcRange.Start.Byte:t.SrcRange.End.Byte]
+	if !bytes.ContainsAny(written, `?\`) {
 		return false
 	}
 	text, _, ok := source.StringLiteral(e)
