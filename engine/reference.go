@@ -64,15 +64,12 @@ func FactNames() (names, means []string) {
 	return names, means
 }
 
-// typeNames are the types of facts as the catalogue prints them.
-var typeNames = map[facts.Type]string{facts.Number: "number", facts.YesNo: "yes or no", facts.Text: "text", facts.List: "list"}
-
 // Catalogue gives every fact, step verb, unit and house key that the program knows, from the declarations that it works by.
 func Catalogue() finding.Catalogue {
 	var c finding.Catalogue
 	for on, subject := range facts.OnNames {
 		for _, f := range facts.All(facts.On(on)) {
-			c.Facts = append(c.Facts, finding.CatalogueFact{Subject: subject, Name: f.Name, Type: typeNames[f.Type], Unit: f.Unit, Means: f.Means, Source: f.Source, Error: f.Error,
+			c.Facts = append(c.Facts, finding.CatalogueFact{Subject: subject, Name: f.Name, Type: facts.TypeNames[f.Type], Unit: f.Unit, Means: f.Means, Source: f.Source, Error: f.Error,
 				Steps: strings.Join(f.Verbs, ", ")})
 		}
 	}

@@ -23,10 +23,9 @@ func (rule *Rule) Card() finding.Card {
 		}
 		c.Limits = append(c.Limits, limit)
 	}
-	for i := range rule.When.reads {
-		r := &rule.When.reads[i]
-		if f := r.fact; f != nil {
-			c.Reads = append(c.Reads, finding.CardFact{Name: r.name, Unit: f.Unit, Means: f.Means, Source: f.Source, Error: f.Error})
+	for _, r := range rule.When.Reads() {
+		if f := r.Fact; f != nil {
+			c.Reads = append(c.Reads, finding.CardFact{Name: r.Name, Unit: f.Unit, Means: f.Means, Source: f.Source, Error: f.Error})
 		}
 	}
 	for _, a := range rule.Adjust {

@@ -5,6 +5,7 @@ import (
 	"path/filepath"
 	"testing"
 
+	"forebake/engine/expr"
 	"forebake/engine/facts"
 	"forebake/engine/house"
 	"forebake/engine/kitchen"
@@ -105,7 +106,7 @@ func anyPlace(p *Pack) source.Place {
 // condition is judged on every fixed formula, and the two judges agree where all its figures are points.
 func FuzzCondition(f *testing.F) {
 	subjects := []string{"dough", "part", "formula", "ingredient", "step", "bake", "filling", "soak"}
-	limits := []Limit{{Name: "sugar_pct", Value: 20}, {Name: "zero", Value: 0}}
+	limits := []expr.Limit{{Name: "sugar_pct", Value: 20}, {Name: "zero", Value: 0}}
 	for i, s := range []string{
 		benchCondition, "known(part.ph) and part.ph < 4.6 or not part.has_egg", "formula.hours > 3 ? formula.pieces in [12, 24] : 'milk' in formula.allergens",
 		"abs(ingredient.pct - 3) <= max(1, limit.zero, round(part.salt_pct))", "step.minutes / limit.zero > 1 && step.is_covered == false", "bake.core_target_c >= 90 || 'é' != part.name",
@@ -114,11 +115,11 @@ func FuzzCondition(f *testing.F) {
 		f.Add(uint8(i), s)
 	}
 	f.Fuzz(func(t *testing.T, which uint8, text string) {
-		if len(text) > MaxExprBytes+10 {
+		if len(text) > expr.MaxBytes+10 {
 			return
 		}
 		on := subjects[int(which)%len(subjects)]
-		x, _, problems := parseCondition(on, text, limits)
+		x, n, problems := parseCondition(on, text, limits)
 		file := source.New("when", []byte(text))
 		for i := range problems {
 			if problems[i].Place.File == nil {
@@ -133,21 +134,19 @@ func FuzzCondition(f *testing.F) {
 		if len(problems) > 0 {
 			t.Fatalf("accepted with problems: %v", problems)
 		}
+		second := expr.Second{}
 		for _, sheet := range fixedFormulas() {
 			j := NewJudge()
 			j.Open(sheet)
 			for _, subject := range subjectsFor(sheet.Formula, on) {
-				r := valueOf(j, x, subject, limits)
-				if !(r.lo <= r.hi) || r.lo < 0 || r.hi > 1 {
-					t.Fatalf("%q comes to %v to %v", text, r.lo, r.hi)
+				r := j.judge.Result(x, subject, limits).Interval()
+				if !(r.Lo <= r.Hi) || r.Lo < 0 || r.Hi > 1 {
+					t.Fatalf("%q comes to %v to %v", text, r.Lo, r.Hi)
+				}
+				if err := second.Check(&j.judge, x, n, subject, limits); err != nil {
+					t.Fatalf("%q on %s: %v", text, SubjectName(subject), err)
 				}
 			}
 		}
 	})
-}
-
-// valueOf judges a condition and gives its value whole.
-func valueOf(j *Judge, x *Expr, subject facts.Subject, limits []Limit) result {
-	j.expr, j.subject, j.limits = x, subject, limits
-	return j.eval(x.root)
 }

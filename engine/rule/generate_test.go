@@ -11,6 +11,7 @@ import (
 
 	"pgregory.net/rapid"
 
+	"forebake/engine/expr"
 	"forebake/engine/facts"
 	"forebake/engine/formula"
 	"forebake/engine/kitchen"
@@ -679,7 +680,7 @@ func TestGeneratorReachesTheLanguage(t *testing.T) {
 		}
 	})
 	want := append([]string{`"all"`, `"?"`, " to ", "%", "reserve", "strain", "protein", "measured", "with =", "tin ="}, formula.KindNames...)
-	for _, word := range append(want, verbNames()...) {
+	for _, word := range append(want, expr.VerbNames()...) {
 		if seen[word] == 0 {
 			t.Errorf("no generated formula holds %s", word)
 		}

@@ -5,6 +5,7 @@ import (
 	"strings"
 	"testing"
 
+	"forebake/engine/expr"
 	"forebake/engine/source"
 )
 
@@ -36,9 +37,9 @@ func TestLimits(t *testing.T) {
 	}{
 		{"rules", MaxRules, rules, "501 rules; 500 is the most"},
 		{"limits", MaxLimits, limits, "17 limits in one rule; 16 is the most"},
-		{"bytes of a condition", MaxExprBytes, func(n int) string { return when("dough.mass_g > 0" + strings.Repeat(" ", n-16)) }, "longer than 4096"},
-		{"brackets", MaxExprDepth, func(n int) string { return when(strings.Repeat("(", n) + "dough.mass_g > 0" + strings.Repeat(")", n)) }, "more than 64 deep"},
-		{"items of a list", MaxListItems, func(n int) string { return when("dough.mass_g in [" + strings.Repeat("1, ", n-1) + "1]") }, "1 to 64 items"},
+		{"bytes of a condition", expr.MaxBytes, func(n int) string { return when("dough.mass_g > 0" + strings.Repeat(" ", n-16)) }, "longer than 4096"},
+		{"brackets", expr.MaxDepth, func(n int) string { return when(strings.Repeat("(", n) + "dough.mass_g > 0" + strings.Repeat(")", n)) }, "more than 64 deep"},
+		{"items of a list", expr.MaxListItems, func(n int) string { return when("dough.mass_g in [" + strings.Repeat("1, ", n-1) + "1]") }, "1 to 64 items"},
 		{"bytes of say", MaxTextBytes, func(n int) string { return one("r", "", "dough.mass_g > 0", strings.Repeat("s", n), "w") }, "say is 4097 bytes long; 4096 is the most"},
 		{"bytes of why", MaxTextBytes, func(n int) string { return one("r", "", "dough.mass_g > 0", "s", strings.Repeat("w", n)) }, "why is 4097 bytes long; 4096 is the most"},
 		{"figures", MaxFigures, func(n int) string { return one("r", "", "dough.mass_g > 0", strings.Repeat("{dough.mass_g}", n), "w") }, "say holds more than 32 figures"},
@@ -67,7 +68,7 @@ func TestLimits(t *testing.T) {
 	for len(read(fits+1)) == 0 {
 		fits++
 	}
-	if says := read(fits + 1); fits < MaxExprNodes/2-5 || fits > MaxExprNodes/2 || !strings.Contains(says[0].Text, "more than 256 parts") {
+	if says := read(fits + 1); fits < expr.MaxNodes/2-5 || fits > expr.MaxNodes/2 || !strings.Contains(says[0].Text, "more than 256 parts") {
 		t.Errorf("%d terms read, and then %v", fits, says)
 	}
 }

@@ -6,7 +6,9 @@ import (
 
 	"github.com/hashicorp/hcl/v2/hclsyntax"
 
+	"forebake/engine/expr"
 	"forebake/engine/facts"
+	"forebake/engine/figure"
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
 	"forebake/engine/source"
@@ -19,14 +21,14 @@ type Message struct {
 
 type piece struct {
 	text    string
-	expr    *Expr // a figure instead of the text
+	expr    *expr.Expr // a figure instead of the text
 	unit    string
 	written string
 }
 
 // message reads and checks a text with {figures}. A figure is a fact, a limit or an expression; facts and limits print with
 // their unit.
-func message(r *reading.Reader, e hclsyntax.Expression, n *names, what string) *Message {
+func message(r *reading.Reader, e hclsyntax.Expression, n *expr.Names, what string) *Message {
 	text, offsets, ok := source.DecodeString(r.File, e)
 	if !ok {
 		if _, _, isText := r.Text(e, what); isText {
@@ -61,11 +63,11 @@ func message(r *reading.Reader, e hclsyntax.Expression, n *names, what string) *
 				return nil
 			}
 			m.add(piece{text: string(runes[from:i])})
-			x := parseExpr(r, string(runes[i+1:end]), offsets[i+1:end+1], n, "a figure in "+what)
+			x := expr.ParseText(r, string(runes[i+1:end]), offsets[i+1:end+1], n, "a figure in "+what)
 			if x == nil {
 				return nil
 			}
-			m.add(piece{expr: x, unit: x.unit(n), written: string(runes[i+1 : end])})
+			m.add(piece{expr: x, unit: unit(x, n.Limits), written: string(runes[i+1 : end])})
 			from, i = end+1, end
 		}
 	}
@@ -83,20 +85,21 @@ func (m *Message) add(p piece) {
 	}
 }
 
-// unit gives the unit of an expression that is one fact or limit; a computed figure has none.
-func (x *Expr) unit(n *names) string {
-	if x.root.op != opRead {
+// unit is the unit of an expression that is one fact or limit; a computed figure has none.
+func unit(x *expr.Expr, limits []expr.Limit) string {
+	i, single := x.Single()
+	if !single {
 		return ""
 	}
-	r := &x.reads[x.root.read]
-	if r.fact == nil {
-		return n.limits[r.limit].Unit()
+	r := &x.Reads()[i]
+	if r.Fact == nil {
+		return limits[r.Limit].Unit()
 	}
-	return r.fact.Unit
+	return r.Fact.Unit
 }
 
 // say prints a message on a subject.
-func (j *Judge) say(m *Message, subject facts.Subject, limits []Limit) string {
+func (j *Judge) say(m *Message, subject facts.Subject, limits []expr.Limit) string {
 	if len(m.pieces) == 1 && m.pieces[0].expr == nil {
 		return m.pieces[0].text // the same for every formula: one copy serves them all
 	}
@@ -106,19 +109,19 @@ func (j *Judge) say(m *Message, subject facts.Subject, limits []Limit) string {
 			b.WriteString(p.text)
 			continue
 		}
-		j.expr, j.subject, j.limits = p.expr, subject, limits
-		if root := p.expr.root; root.op == opRead && p.expr.reads[root.read].fact != nil {
-			b.WriteString(Show(p.expr.reads[root.read].fact, j.value(root.read)))
+		if i, single := p.expr.Single(); single && p.expr.Reads()[i].Fact != nil {
+			j.judge.Set(p.expr, subject, limits)
+			b.WriteString(Show(p.expr.Reads()[i].Fact, j.judge.Value(i)))
 			continue
 		}
-		x := j.eval(p.expr.root)
-		switch p.expr.root.typ {
+		x := j.judge.Result(p.expr, subject, limits)
+		switch p.expr.Type() {
 		case facts.Number:
-			b.WriteString(quantity.FormatInterval(x.interval(), p.unit))
+			b.WriteString(quantity.FormatInterval(x.Interval(), p.unit))
 		case facts.YesNo:
-			b.WriteString([...]string{"no", "yes", "unknown"}[x.truth()])
+			b.WriteString([...]string{figure.No: "no", figure.Yes: "yes", figure.Open: "unknown"}[x.Truth()])
 		default:
-			b.WriteString(words(x.words))
+			b.WriteString(words(x.Words()))
 		}
 	}
 	return b.String()
@@ -188,12 +191,12 @@ func honest(x, width float64, unit string) float64 {
 // ShowRange prints the ends of a model's figure, rounded as honestly as its middle.
 func ShowRange(f *facts.Fact, v *facts.Value) string {
 	by, unit := longTime(f, v)
-	return honestRange(Interval{Lo: by * v.Lo, Hi: by * v.Hi}, unit)
+	return honestRange(figure.Interval{Lo: by * v.Lo, Hi: by * v.Hi}, unit)
 }
 
-func honestRange(iv Interval, unit string) string {
+func honestRange(iv figure.Interval, unit string) string {
 	width := iv.Hi - iv.Lo
-	return quantity.FormatInterval(Interval{Lo: honest(iv.Lo, width, unit), Hi: honest(iv.Hi, width, unit)}, unit)
+	return quantity.FormatInterval(figure.Interval{Lo: honest(iv.Lo, width, unit), Hi: honest(iv.Hi, width, unit)}, unit)
 }
 
 func words(list []string) string {

@@ -2,9 +2,11 @@ package rule
 
 import (
 	"fmt"
+	"slices"
 	"sort"
 	"strings"
 
+	"forebake/engine/expr"
 	"forebake/engine/finding"
 	"forebake/engine/house"
 	"forebake/engine/reading"
@@ -105,7 +107,7 @@ func (s *joined) set(set house.Set) {
 		return
 	}
 	changed := *r // the shipped rule stays as it is for other houses
-	changed.Limits = append([]Limit{}, r.Limits...)
+	changed.Limits = append([]expr.Limit{}, r.Limits...)
 	changed.Because = set.Because
 	if set.HasLvl {
 		by := set.LvlAt
@@ -122,14 +124,14 @@ func (s *joined) set(set house.Set) {
 			}
 			by := l.Place
 			before := changed.Limits[i]
-			changed.Limits[i] = Limit{Name: l.Name, Value: l.Value, Place: before.Place, By: &by, unit: before.Unit()}
+			changed.Limits[i] = expr.Limit{Name: l.Name, Value: l.Value, Place: before.Place, By: &by, SetUnit: before.Unit()}
 			if loose, sure := r.looser(i, before.Interval(), l.Value); loose {
 				s.loosen(r, set, l.Place, "limit "+l.Name, before.Shown(), changed.Limits[i].Shown(), sure)
 			}
 			found = true
 		}
 		if !found {
-			s.fault(l.Place, "%s", reading.UnknownText("limit", l.Name, "rule "+r.ID, limitNames(r.Limits)))
+			s.fault(l.Place, "%s", reading.UnknownText("limit", l.Name, "rule "+r.ID, expr.LimitNames(r.Limits)))
 		}
 	}
 	s.byName[r.ID] = &changed
@@ -182,7 +184,7 @@ func (s *joined) isCaution(name string) bool {
 // Find finds a rule by its name or an old one.
 func (s *Set) Find(name string) (*Rule, bool) {
 	for _, r := range s.Rules {
-		if r.ID == name || hasWord(r.Was, name) {
+		if r.ID == name || slices.Contains(r.Was, name) {
 			return r, true
 		}
 	}

@@ -11,7 +11,7 @@ import (
 // Subjects counts the subjects of a formula that a rule looks at.
 func Subjects(rule *Rule, f *formula.Formula) int {
 	n := 0
-	each(f, &rule.names, rule.kinds, rule.any, func(facts.Subject) { n++ })
+	rule.names.Subject.Each(f, func(facts.Subject) { n++ })
 	return n
 }
 

@@ -2,10 +2,13 @@ package rule
 
 import (
 	"math"
+	"slices"
 
 	"github.com/hashicorp/hcl/v2/hclsyntax"
 
+	"forebake/engine/expr"
 	"forebake/engine/facts"
+	"forebake/engine/figure"
 	"forebake/engine/finding"
 	"forebake/engine/formula"
 	"forebake/engine/kitchen"
@@ -55,7 +58,7 @@ func (p *Pack) readTrial(r *reading.Reader, b *hclsyntax.Block, o Options) {
 	if a := attr["expect"]; a == nil {
 		r.Fault(t.Place, "a trial says what it expects: expect = %q", answers[0])
 	} else if word, at, ok := r.Text(a.Expr, "expect"); ok {
-		if !hasWord(answers, word) {
+		if !slices.Contains(answers, word) {
 			r.Unknown(at, "answer", word, "the answers", answers)
 		}
 		t.Expect = word
@@ -175,14 +178,14 @@ func RunTrials(packs []*Pack) TrialReport {
 func (j *Judge) open(t *Trial) { j.Open(facts.NewSheet(t.Formula, t.Kitchen)) }
 
 // answer gives a rule's answer on a trial: flagged when it is flagged anywhere, else unsure when it is so anywhere.
-func (j *Judge) answer(r *Rule, t *Trial, limits []Limit) finding.Answer {
+func (j *Judge) answer(r *Rule, t *Trial, limits []expr.Limit) finding.Answer {
 	j.open(t)
 	out := finding.Clear
-	each(t.Formula, &r.names, r.kinds, r.any, func(x facts.Subject) {
+	r.names.Subject.Each(t.Formula, func(x facts.Subject) {
 		switch h := j.holds(r.When, x, limits); {
-		case h == isTrue || h == isOpen && r.Doubt:
+		case h == figure.Yes || h == figure.Open && r.Doubt:
 			out = finding.Flagged
-		case h == isOpen && out == finding.Clear:
+		case h == figure.Open && out == finding.Clear:
 			out = finding.Unsure
 		}
 	})
@@ -194,7 +197,7 @@ func (j *Judge) answer(r *Rule, t *Trial, limits []Limit) finding.Answer {
 func (j *Judge) turns(r *Rule, trials []*Trial, limit int, sign float64) bool {
 	for _, t := range trials {
 		limits := limitsIn(r.Limits, kitchenSheet(t.Kitchen))
-		moved := append([]Limit{}, limits...)
+		moved := append([]expr.Limit{}, limits...)
 		step := math.Abs(moved[limit].Value) / 10
 		if step == 0 {
 			step = 1

@@ -1,0 +1,138 @@
+package expr
+
+import (
+	"fmt"
+
+	"github.com/expr-lang/expr/ast"
+)
+
+// measure is the unit of a number inside a figure's expression.
+type measure struct {
+	sort measureSort
+	unit string // of inUnit; "" for a ratio
+}
+
+type measureSort uint8
+
+const (
+	bare   measureSort = iota // a written number takes the unit of whatever stands beside it
+	inUnit                    // a fact, or what comes of facts of one unit
+	mixed                     // a product of several units, which is not followed further
+)
+
+// ratio is the measure of a figure without unit.
+var ratio = measure{sort: inUnit}
+
+// measureOf is the measure of a fact by its printed unit.
+func measureOf(unit string) measure {
+	if unit == "ratio" || unit == "x" {
+		return ratio
+	}
+	return measure{inUnit, unit}
+}
+
+func (m measure) isNumber() bool { return m.sort == bare || m == ratio }
+
+func (m measure) String() string {
+	switch {
+	case m.sort == mixed:
+		return "several units"
+	case m.isNumber():
+		return "no unit"
+	}
+	return m.unit
+}
+
+// measured records the measure of a node that reads a fact.
+func (c *check) measured(n *node, unit string) {
+	if c.names.inFigure {
+		c.setMeasure(n, measureOf(unit))
+	}
+}
+
+func (c *check) setMeasure(n *node, m measure) {
+	if c.units == nil {
+		c.units = map[*node]measure{}
+	}
+	c.units[n] = m
+}
+
+// sameMeasure checks that the numbers below a node are in one unit, and gives the node that unit
+// where it is a number itself. Percent and grams do not add up.
+func (c *check) sameMeasure(at ast.Node, n *node) *node {
+	if !c.names.inFigure {
+		return n
+	}
+	kids := n.kids
+	if n.op == opChoose {
+		kids = kids[1:]
+	}
+	out := measure{}
+	for _, k := range kids {
+		m := c.units[k]
+		switch {
+		case m.sort == bare || out.sort == mixed:
+		case out.sort == bare || m.sort == mixed:
+			out = m
+		case m != out:
+			return c.fail(at, "this figure puts %s and %s together; bring both to one unit", out, m)
+		}
+	}
+	c.setMeasure(n, out)
+	return n
+}
+
+// productMeasure gives a product or quotient its unit, where it has one.
+func (c *check) productMeasure(n *node) {
+	if !c.names.inFigure {
+		return
+	}
+	a, b := c.units[n.kids[0]], c.units[n.kids[1]]
+	switch {
+	case a.sort == bare && b.sort == bare:
+		c.setMeasure(n, a)
+	case b.isNumber():
+		c.setMeasure(n, a)
+		if a.sort == bare {
+			c.setMeasure(n, ratio)
+		}
+	case n.op == opMul && a.isNumber():
+		c.setMeasure(n, b)
+	case n.op == opDiv && a == b && a.sort == inUnit:
+		c.setMeasure(n, ratio)
+	default:
+		c.setMeasure(n, measure{sort: mixed})
+	}
+}
+
+// fits reports whether a figure of the measure may be printed with the unit.
+func (m measure) fits(unit string) bool {
+	switch {
+	case m.sort != inUnit:
+		return true
+	case m == ratio:
+		return unit == "" || unit == "%" || measureOf(unit) == ratio
+	}
+	return unit == m.unit
+}
+
+// unitOf settles the unit of a figure: by the ending of its name, by what is written, else by its
+// expression. fault says why they do not go together; "" for nothing.
+func (m measure) unitOf(name, ending, written string) (unit, fault string) {
+	unit = ending
+	switch {
+	case ending != "" && written != "" && ending != written:
+		return "", fmt.Sprintf("figure %q is in %s by its name, and unit says %s; change one of them", name, ending, written)
+	case unit == "":
+		unit = written
+	}
+	switch {
+	case unit != "" && !m.fits(unit):
+		return "", fmt.Sprintf("figure %q is in %s, and what it is comes to %s; change the unit, or the name's ending", name, unit, m)
+	case unit == "" && m.sort == mixed:
+		return "", fmt.Sprintf("the unit of figure %q does not follow from what it is; end its name in one, such as %s_g, or add unit = \"g\"", name, name)
+	case unit == "" && m.sort == inUnit:
+		unit = m.unit
+	}
+	return unit, ""
+}
