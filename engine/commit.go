@@ -3,8 +3,10 @@ package engine
 import (
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 
+	"forebake/engine/rule"
 	"forebake/engine/source"
 )
 
@@ -37,8 +39,7 @@ func decides(path string) bool {
 		return false
 	}
 	for _, b := range blocks {
-		switch b.Type {
-		case "house", "rule", "caution", "trial", "backlog":
+		if b.Type == "house" || b.Type == "backlog" || slices.Contains(rule.Blocks, b.Type) {
 			return true
 		}
 	}

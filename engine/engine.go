@@ -30,8 +30,27 @@ import (
 // Version is the version of the program; a pack may ask for at least one.
 const Version = "0.1.0"
 
-// CautionFile is the shipped file of cautions. It is no pack: it is always in force, whatever a house names.
-const CautionFile = "cautions"
+// Shipped files that are no packs: they are in force in every house, whatever it names.
+const (
+	CautionFile = "cautions"
+	FigureFile  = "figures" // that the rules of several packs read
+)
+
+// inForce are the files that are no packs, with what they are called in a message.
+var inForce = []struct{ file, says string }{
+	{CautionFile, "the cautions are no pack: they are in force in every house; take the name out"},
+	{FigureFile, "the figures are no pack: they are in force in every house; take the name out"},
+}
+
+// isNoPack says why a house cannot name a shipped file; "" where it can.
+func isNoPack(name string) string {
+	for _, f := range inForce {
+		if f.file == name {
+			return f.says
+		}
+	}
+	return ""
+}
 
 // Engine checks formulas. It keeps the houses and packs that it has loaded, and serves one call at a time.
 type Engine struct {
@@ -175,8 +194,10 @@ func holdsFormulas(path string) bool {
 		switch b.Type {
 		case "formula":
 			return true
-		case "rule", "caution", "trial", "house", "backlog":
+		case "house", "backlog":
 			rules = true
+		default:
+			rules = rules || slices.Contains(rule.Blocks, b.Type)
 		}
 	}
 	return !rules
@@ -324,59 +345,71 @@ func packNames(files fs.FS) []string {
 	entries, _ := fs.ReadDir(files, ".")
 	var names []string
 	for _, entry := range entries {
-		if name, ok := strings.CutSuffix(entry.Name(), ".hcl"); ok && name != CautionFile {
+		if name, ok := strings.CutSuffix(entry.Name(), ".hcl"); ok && isNoPack(name) == "" {
 			names = append(names, name)
 		}
 	}
 	return names
 }
 
-// readPacks reads the packs that a house names, or all shipped ones, and always the cautions, each on its own goroutine.
+// readPacks reads the packs that a house names, or all shipped ones, and always the files that are
+// no packs. The packs are parsed, then their figures are checked together, then their rules are
+// read; each pack on its own goroutine.
 func (e *Engine) readPacks(h *house.House, trials bool) ([]*rule.Pack, source.Problems) {
-	named := h.Packs
-	if named == nil {
+	var named []house.Named
+	for _, f := range inForce {
+		named = append(named, house.Named{Name: f.file})
+	}
+	if h.Packs == nil {
 		for _, name := range packNames(e.shipped) {
 			named = append(named, house.Named{Name: name})
 		}
 	}
-	named = append([]house.Named{{Name: CautionFile}}, named...)
-	packs := make([]*rule.Pack, len(named))
+	named = append(named, h.Packs...)
+	drafts := make([]*rule.Draft, len(named))
 	faults := make([]source.Problems, len(named))
-	var wait sync.WaitGroup
-	for i, n := range named {
-		wait.Add(1)
-		go func() {
-			defer wait.Done()
-			packs[i], faults[i] = e.readPack(n, rule.Options{Trials: trials, Formula: h.FormulaOptions(), Version: Version})
-		}()
-	}
-	wait.Wait()
-	var all source.Problems
-	for _, f := range faults {
-		all = append(all, f...)
-	}
-	return packs, all.Sort()
+	together(len(named), func(i int) {
+		drafts[i], faults[i] = e.openPack(named[i], rule.Options{Trials: trials, Formula: h.FormulaOptions(), Version: Version})
+	})
+	figures := rule.Figures(drafts)
+	packs := make([]*rule.Pack, len(named))
+	together(len(named), func(i int) {
+		if drafts[i] != nil {
+			packs[i], faults[i] = drafts[i].Read(figures)
+		}
+	})
+	return packs, slices.Concat(faults...).Sort()
 }
 
-// readPack reads one pack: a shipped one by its name, or a file or folder that starts with "./" or "../".
-func (e *Engine) readPack(n house.Named, o rule.Options) (*rule.Pack, source.Problems) {
+// together calls a function for each of n things at once, and waits for all.
+func together(n int, do func(i int)) {
+	var wait sync.WaitGroup
+	for i := range n {
+		wait.Go(func() { do(i) })
+	}
+	wait.Wait()
+}
+
+// openPack parses one pack: a shipped one by its name, or a file or folder that starts with "./" or
+// "../". It gives nil where there is none.
+func (e *Engine) openPack(n house.Named, o rule.Options) (*rule.Draft, source.Problems) {
 	if !strings.HasPrefix(n.Name, "./") && !strings.HasPrefix(n.Name, "../") {
-		if n.Name == CautionFile && !n.Place.IsZero() {
-			return nil, source.Problems{{Place: n.Place, Text: "the cautions are no pack: they are in force in every house; take the name out"}}
+		if says := isNoPack(n.Name); says != "" && !n.Place.IsZero() {
+			return nil, source.Problems{{Place: n.Place, Text: says}}
 		}
 		text, err := fs.ReadFile(e.shipped, n.Name+".hcl")
 		if err != nil {
 			return nil, source.Problems{{Place: n.Place, Text: reading.UnknownText("pack", n.Name, "the program", packNames(e.shipped)) + "; a pack of your own starts with \"./\""}}
 		}
 		o.Shipped = true
-		return rule.Read(n.Name, []*source.File{source.New("rules/"+n.Name+".hcl", text)}, o)
+		return rule.Open(n.Name, []*source.File{source.New("rules/"+n.Name+".hcl", text)}, o), nil
 	}
 	path := filepath.Join(filepath.Dir(filepath.FromSlash(n.Place.File.Name)), filepath.FromSlash(n.Name))
 	files, err := packFiles(path)
 	if err != nil || len(files) == 0 {
 		return nil, source.Problems{{Place: n.Place, Text: fmt.Sprintf("no pack at %s: name a rule file, or a folder that holds some (*.hcl)", filepath.ToSlash(path))}}
 	}
-	return rule.Read(n.Name, files, o)
+	return rule.Open(n.Name, files, o), nil
 }
 
 // packFiles reads the files of a pack, in order of name.
@@ -415,10 +448,11 @@ func ReadFormulas(f *source.File, h *house.House) ([]*formula.Formula, source.Pr
 func readFormulas(f *source.File, body *hclsyntax.Body, o formula.Options) ([]*formula.Formula, source.Problems) {
 	r := &reading.Reader{File: f}
 	for _, b := range body.Blocks {
-		switch b.Type {
-		case "rule", "caution", "trial":
+		if slices.Contains(rule.Blocks, b.Type) {
 			r.Fault(r.Place(b.TypeRange), "this file holds rules, not formulas; name it under packs in house.hcl, and run forebake trial")
 			return nil, r.Problems
+		}
+		switch b.Type {
 		case "backlog":
 			r.Fault(r.Place(b.TypeRange), "this is a backlog, not a formula; give it to a check with --backlog")
 			return nil, r.Problems

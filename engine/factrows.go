@@ -21,7 +21,7 @@ func (e *Engine) Facts(in Input, names []string, all bool) ([]finding.FactRow, s
 	}
 	wanted := map[string]bool{}
 	for _, name := range names {
-		if problem := unknownFact(name); problem != "" {
+		if problem := unknownFact(l, name); problem != "" {
 			return nil, source.Problems{{Text: problem}}
 		}
 		wanted[name] = true
@@ -33,8 +33,8 @@ func (e *Engine) Facts(in Input, names []string, all bool) ([]finding.FactRow, s
 			if deep && !all && len(names) == 0 {
 				return
 			}
-			for _, fact := range facts.All(x.On) {
-				if len(names) > 0 && !wanted[fact.Name] || x.On == facts.OnStep && !fact.HasVerb(x.Step.Verb.Name) {
+			for _, fact := range l.Rules.Figures.All(x.On) {
+				if len(names) > 0 && !wanted[fact.Name] || !fact.Of(x) {
 					continue
 				}
 				rows = append(rows, finding.FactRow{Formula: f.Name, Subject: rule.SubjectName(x), Figure: rule.Figure(fact.Name, fact, s.Value(fact, x)),
@@ -73,10 +73,10 @@ func (e *Engine) formulasOf(in Input) ([]*formula.Formula, *Loaded, source.Probl
 	return list, l, problems
 }
 
-func unknownFact(name string) string {
+func unknownFact(l *Loaded, name string) string {
 	var known []string
 	for on := range facts.OnNames {
-		for _, f := range facts.All(facts.On(on)) {
+		for _, f := range l.Rules.Figures.All(facts.On(on)) {
 			if f.Name == name {
 				return ""
 			}

@@ -1,6 +1,7 @@
 package engine
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -10,6 +11,7 @@ import (
 	"forebake/engine/house"
 	"forebake/engine/kitchen"
 	"forebake/engine/quantity"
+	"forebake/engine/rule"
 )
 
 // Cards gives the cards of the rules in force in the houses of a run, in order of name. Where two houses have one rule, the card is
@@ -33,10 +35,13 @@ func (res *Result) Cards() []finding.Card {
 func (l *Loaded) Rulebook() finding.Rulebook {
 	book := finding.Rulebook{Unchecked: l.Unchecked}
 	for _, p := range l.Rules.Packs {
-		if len(p.Rules) == 0 {
+		if len(p.Rules) == 0 && len(p.Figures) == 0 {
 			continue
 		}
-		card := finding.PackCard{Name: p.Name, About: p.About, Safety: p.Safety}
+		card := finding.PackCard{Name: p.Name, About: p.About, Safety: p.Safety, NoPack: isNoPack(p.Name) != ""}
+		for _, f := range p.Figures {
+			card.Figures = append(card.Figures, rule.FigureCard(f))
+		}
 		for _, r := range l.Rules.Rules {
 			if r.Pack == p.Name {
 				card.Rules = append(card.Rules, l.Rules.Card(r))
@@ -51,10 +56,10 @@ func (l *Loaded) Rulebook() finding.Rulebook {
 }
 
 // FactNames gives every fact's name once, in the order of declaration, with what it means.
-func FactNames() (names, means []string) {
+func (l *Loaded) FactNames() (names, means []string) {
 	seen := map[string]bool{}
 	for on := range facts.OnNames {
-		for _, f := range facts.All(facts.On(on)) {
+		for _, f := range l.Rules.Figures.All(facts.On(on)) {
 			if !seen[f.Name] {
 				seen[f.Name] = true
 				names, means = append(names, f.Name), append(means, f.Means)
@@ -64,13 +69,20 @@ func FactNames() (names, means []string) {
 	return names, means
 }
 
-// Catalogue gives every fact, step verb, unit and house key that the program knows, from the declarations that it works by.
-func Catalogue() finding.Catalogue {
+// Catalogue gives every fact, step verb, unit and house key that a house knows, from the
+// declarations that the program and its rule files work by.
+func (l *Loaded) Catalogue() finding.Catalogue {
 	var c finding.Catalogue
 	for on, subject := range facts.OnNames {
-		for _, f := range facts.All(facts.On(on)) {
-			c.Facts = append(c.Facts, finding.CatalogueFact{Subject: subject, Name: f.Name, Type: facts.TypeNames[f.Type], Unit: f.Unit, Means: f.Means, Source: f.Source, Error: f.Error,
-				Steps: strings.Join(f.Verbs, ", ")})
+		for _, f := range l.Rules.Figures.All(facts.On(on)) {
+			only := slices.Clone(f.Verbs)
+			for _, k := range f.Kinds {
+				only = append(only, k.String())
+			}
+			c.Facts = append(c.Facts, finding.CatalogueFact{
+				Subject: subject, Name: f.Name, Type: facts.TypeNames[f.Type], Unit: f.Unit, Means: f.Means,
+				Source: f.Source, Error: f.Error, Steps: strings.Join(only, ", "),
+			})
 		}
 	}
 	for _, v := range formula.Verbs {

@@ -114,7 +114,11 @@ func completeFacts(cmd *cobra.Command, args []string, word string) ([]cobra.Comp
 	if len(args) == 0 {
 		return completeFormulas(cmd, args, word)
 	}
-	names, means := engine.FactNames()
+	l, problems := engine.New().Load(".")
+	if len(problems) > 0 {
+		return nil, cobra.ShellCompDirectiveNoFileComp
+	}
+	names, means := l.FactNames()
 	var left, about []string
 	for i, name := range names {
 		if !given(args[1:], name) {

@@ -11,11 +11,58 @@ import (
 	"strings"
 	"testing"
 
+	"forebake/engine"
+	"forebake/engine/formula"
+	"forebake/engine/larder"
+	"forebake/engine/rule"
+	"forebake/engine/source"
 	"forebake/rules"
 )
 
-// trialBlock matches a trial of a rule that is expected to flag, as the shipped pack is laid out.
-var trialBlock = regexp.MustCompile(`(?ms)^trial "[^"]*" \{\n  rule   = "([^"]*)"\n  expect = "flagged"\n(  kitchen \{[^\n]*\}\n)?  (formula "t" \{\n.*?\n  \}\n)\}`)
+// flaggedTrials gives the trials of a shipped pack that are expected to flag, the first of each rule: the kitchen and the tins, and the
+// formula, as they are tried.
+func flaggedTrials(t *testing.T, name string) map[string][2]string {
+	t.Helper()
+	var drafts []*rule.Draft
+	for _, n := range []string{engine.FigureFile, name} {
+		text, err := fs.ReadFile(rules.Files, n+".hcl")
+		if err != nil {
+			t.Fatal(err)
+		}
+		o := rule.Options{Trials: true, Formula: formula.Options{Larder: larder.New()}, Version: engine.Version}
+		drafts = append(drafts, rule.Open(n, []*source.File{source.New(n+".hcl", text)}, o))
+	}
+	pack, problems := drafts[1].Read(rule.Figures(drafts))
+	if len(problems) > 0 {
+		t.Fatal(problems)
+	}
+	out := map[string][2]string{}
+	for _, trial := range pack.Trials {
+		if _, has := out[trial.Rule]; has || trial.Expect != "flagged" {
+			continue
+		}
+		at := trial.Formula.Place
+		body, _ := source.Parse(at.File)
+		blocks := body.Blocks // of a case: the text of its trial alone
+		for _, b := range blocks {
+			if b.Type == "trial" && b.Range().Start.Byte <= at.Start && at.Start < b.CloseBraceRange.End.Byte {
+				blocks = b.Body.Blocks
+				break
+			}
+		}
+		var texts [2]string
+		for _, b := range blocks {
+			text := string(at.File.Text[b.TypeRange.Start.Byte:b.CloseBraceRange.End.Byte]) + "\n"
+			if b.Type == "formula" {
+				texts[1] = text
+			} else {
+				texts[0] += text
+			}
+		}
+		out[trial.Rule] = texts
+	}
+	return out
+}
 
 // Waiving any rule of food safety leaves its finding to be seen in every output, whole, before all else but the cautions, with who set
 // it aside and why. Each rule is tried on the first of its trials that flags.
@@ -25,24 +72,19 @@ func TestWaivedFoodSafetyStaysVisible(t *testing.T) {
 		t.Fatal(err)
 	}
 	named := regexp.MustCompile(`(?m)^rule "([^"]*)"`).FindAllStringSubmatch(string(pack), -1)
-	trials := map[string][]string{}
-	for _, m := range trialBlock.FindAllStringSubmatch(string(pack), -1) {
-		if trials[m[1]] == nil {
-			trials[m[1]] = m[2:]
-		}
-	}
+	trials := flaggedTrials(t, "hygiene")
 	if len(named) < 15 {
 		t.Fatalf("only %d rules found", len(named))
 	}
 	for _, m := range named {
-		rule := m[1]
-		t.Run(rule, func(t *testing.T) {
-			trial := trials[rule]
-			if trial == nil {
+		id := m[1]
+		t.Run(id, func(t *testing.T) {
+			trial, ok := trials[id]
+			if !ok {
 				t.Fatal("no trial that flags")
 			}
 			dir := t.TempDir()
-			house := fmt.Sprintf("house \"h\" {\n%s  packs = [\"hygiene\"]\n  waive %q {\n    because = \"we keep our own records\"\n  }\n}\n", trial[0], rule)
+			house := fmt.Sprintf("house \"h\" {\n%s  packs = [\"hygiene\"]\n  waive %q {\n    because = \"we keep our own records\"\n  }\n}\n", trial[0], id)
 			for name, text := range map[string]string{"f.hcl": trial[1], "house.hcl": house} {
 				if err := os.WriteFile(filepath.Join(dir, name), []byte(text), 0o666); err != nil {
 					t.Fatal(err)
@@ -67,9 +109,9 @@ func TestWaivedFoodSafetyStaysVisible(t *testing.T) {
 					at += i + len(part)
 				}
 			}
-			inOrder(printed("text"), "Cautions", "  ! ", "Food safety, set aside by the house", "we keep our own records", "Rule: "+rule, "t  (f.hcl)", "waived.")
+			inOrder(printed("text"), "Cautions", "  ! ", "Food safety, set aside by the house", "we keep our own records", "Rule: "+id, "t  (f.hcl)", "waived.")
 			lines := printed("lines")
-			if ok, _ := regexp.MatchString(`(?m)^f\.hcl:\d+:\d+: waived (stop|risk|note): .* \[`+rule+`\] \(because we keep our own records, house\.hcl:\d+\)$`, lines); !ok {
+			if ok, _ := regexp.MatchString(`(?m)^f\.hcl:\d+:\d+: waived (stop|risk|note): .* \[`+id+`\] \(because we keep our own records, house\.hcl:\d+\)$`, lines); !ok {
 				t.Errorf("not among the lines:\n%s", lines)
 			}
 			var got struct {
@@ -86,20 +128,20 @@ func TestWaivedFoodSafetyStaysVisible(t *testing.T) {
 			}
 			seen := false
 			for _, f := range got.Findings {
-				seen = seen || f.Rule == rule && f.Answer == "waived" && f.Safety && f.Waived != nil && f.Waived.Because == "we keep our own records" && strings.HasPrefix(f.Waived.By, "house.hcl:")
+				seen = seen || f.Rule == id && f.Answer == "waived" && f.Safety && f.Waived != nil && f.Waived.Because == "we keep our own records" && strings.HasPrefix(f.Waived.By, "house.hcl:")
 			}
 			if !seen || got.Totals.Waived == 0 || len(got.Cautions) == 0 {
 				t.Errorf("not in the JSON: %+v", got)
 			}
-			inOrder(printed("markdown"), "## Cautions", "## Food safety, set aside by the house", "- **waived ", "Why: ", "Set aside at house.hcl:", "because we keep our own records", "Rule: `"+rule+"`", "## t", "waived.")
+			inOrder(printed("markdown"), "## Cautions", "## Food safety, set aside by the house", "- **waived ", "Why: ", "Set aside at house.hcl:", "because we keep our own records", "Rule: `"+id+"`", "## t", "waived.")
 			// Sites hide what is suppressed: so it is told twice, suppressed with its reason and in the open.
 			hidden, open := false, false
 			for _, r := range readSARIF(t, printed("sarif")).Results {
 				switch {
-				case r.RuleID == rule && len(r.Suppressions) == 1:
+				case r.RuleID == id && len(r.Suppressions) == 1:
 					hidden = hidden || r.Suppressions[0].Kind == "external" && strings.HasPrefix(r.Suppressions[0].Justification, "we keep our own records, house.hcl:")
 				case r.RuleID == "food-safety/set-aside":
-					open = open || r.Level == "warning" && len(r.Suppressions) == 0 && strings.Contains(r.Message.Text, rule+": ") && strings.Contains(r.Message.Text, "because we keep our own records")
+					open = open || r.Level == "warning" && len(r.Suppressions) == 0 && strings.Contains(r.Message.Text, id+": ") && strings.Contains(r.Message.Text, "because we keep our own records")
 				}
 			}
 			if !hidden || !open {

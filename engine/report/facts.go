@@ -49,9 +49,9 @@ func FactsText(w io.Writer, rows []finding.FactRow, all bool) error {
 		if r.Figure.Shown == "unknown" {
 			kind = "-"
 		}
-		fmt.Fprintf(&b, "  %-24s %-22s %-11s %s [%d]\n", r.Figure.Name, source.Safe(r.Figure.Shown), kind, r.Means, n)
+		fmt.Fprintf(&b, "  %-24s %-22s %-11s %s [%d]\n", r.Figure.Name, source.Safe(r.Figure.Shown), kind, source.Safe(r.Means), n)
 		if r.Figure.Error != "" {
-			fmt.Fprintf(&b, "  %-24s %s; error: %s\n", "", r.Figure.Error, r.Error)
+			fmt.Fprintf(&b, "  %-24s %s; error: %s\n", "", r.Figure.Error, source.Safe(r.Error))
 		}
 	}
 	endSubject()

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strings"
 
+	"forebake/engine/expr"
 	"forebake/engine/finding"
 )
 
@@ -39,6 +40,14 @@ func (rule *Rule) Card() finding.Card {
 		c.Levers = append(c.Levers, lever)
 	}
 	return c
+}
+
+// FigureCard gives what a declared figure says about itself.
+func FigureCard(f *expr.Figure) finding.FigureCard {
+	return finding.FigureCard{
+		Name: f.Name, On: strings.Join(f.Subject.Words, ", "), Is: strings.Join(strings.Fields(f.Is.Text()), " "),
+		Unit: f.Fact.Unit, Means: f.Means, File: f.Place.File.Name, Line: f.Place.Line(),
+	}
 }
 
 // Card gives a rule's card with the waivers that the house has for it.

@@ -567,14 +567,21 @@ var shippedPacks = sync.OnceValue(func() []*Pack {
 	if err != nil {
 		panic(err)
 	}
-	var out []*Pack
+	var drafts []*Draft
 	for _, e := range entries {
 		text, _ := fs.ReadFile(rules.Files, e.Name())
-		p, problems := Read(e.Name(), []*source.File{source.New("rules/"+e.Name(), text)}, testOptions(true))
+		drafts = append(drafts, Open(e.Name(), []*source.File{source.New("rules/"+e.Name(), text)}, testOptions(true)))
+	}
+	figures := Figures(drafts)
+	var out []*Pack
+	for _, d := range drafts {
+		p, problems := d.Read(figures)
 		if len(problems) > 0 {
 			panic(problems)
 		}
-		out = append(out, p)
+		if len(p.Rules)+len(p.Cautions) > 0 {
+			out = append(out, p)
+		}
 	}
 	return out
 })

@@ -40,6 +40,8 @@ type Pack struct {
 	Rules    []*Rule
 	Cautions []*Caution
 	Trials   []*Trial
+
+	figures *expr.Figures // of all packs of the house
 }
 
 // Rule is one rule block.
@@ -92,7 +94,7 @@ type Caution struct {
 var (
 	RuleKeys    = []string{"on", "level", "limits", "when", "say", "why", "source", "doubt", "was"}
 	CautionKeys = []string{"on", "when", "say", "detail", "source"}
-	TrialKeys   = []string{"rule", "caution", "expect"}
+	TrialKeys   = []string{"rule", "caution", "expect", "cases"}
 	Levers      = []string{"amount", "flour", "starch", "sugar", "salt", "fat", "egg", "milk", "liquid", "water", "yeast", "yeast.strain", "yeast.kind",
 		"spice", "fruit", "nuts", "chocolate", "spirit", "step.time", "step.at", "step.to", "step.core", "step.as", "step.with", "step.measure",
 		"liquid.temp", "fat.temp", "rest.time", "proof.time", "hold.time", "chill.time", "chill.as", "cool.time", "cool.as", "cook.to", "tins", "batch", "makes", "kitchen.scale"}
@@ -134,10 +136,14 @@ func Open(name string, files []*source.File, o Options) *Draft {
 	return d
 }
 
-// Figures checks the figures that packs declare. Their problems are told by Read of each pack.
+// Figures checks the figures that packs declare. Read of each pack tells their problems. A pack
+// that could not be opened is nil.
 func Figures(drafts []*Draft) *expr.Figures {
 	figures := &expr.Figures{}
 	for _, d := range drafts {
+		if d == nil {
+			continue
+		}
 		for _, f := range d.files {
 			for _, body := range f.bodies {
 				for _, b := range body.Blocks {
@@ -155,6 +161,7 @@ func Figures(drafts []*Draft) *expr.Figures {
 // Read reads a parsed pack. figures are those of all packs of the house.
 func (d *Draft) Read(figures *expr.Figures) (*Pack, source.Problems) {
 	p := d.pack
+	p.figures = figures
 	for _, f := range figures.List() {
 		if f.Pack == p.Name {
 			p.Figures = append(p.Figures, f)

@@ -18,6 +18,7 @@ type Set struct {
 	Packs    []*Pack
 	Rules    []*Rule // sorted by name
 	Cautions []*Caution
+	Figures  *expr.Figures      // of all packs, beside the program's own
 	Notices  []string           // old rule names that the house still uses, and waivers of rules that are not in force
 	Loosened []finding.Loosened // settings that make food-safety rules less strict, in order of the house file
 	Waivers  []*Waiver          // in order of the house file
@@ -45,7 +46,7 @@ func Join(packs []*Pack, h *house.House, leftOut func(rule string) string) (*Set
 			}
 			s.byName[r.ID] = r
 		}
-		s.Cautions = append(s.Cautions, p.Cautions...)
+		s.Cautions, s.Figures = append(s.Cautions, p.Cautions...), p.figures
 	}
 	for i, c := range s.Cautions {
 		c.Rank = i

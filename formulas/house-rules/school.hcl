@@ -13,11 +13,11 @@ rule "nuts-kept-out" {
   source = "the school's order, and our own agreement with it"
 }
 
-trial "walnuts in a filling" {
-  rule   = "nuts-kept-out"
-  expect = "flagged"
+trial "what a filling is made of" {
+  rule  = "nuts-kept-out"
+  cases = { "ground walnuts" = "flagged", "sunflower seeds" = "clear" }
   formula "t" {
-    filling "paste" { ingredients = { "ground walnuts" = "100 g", "sugar" = "50 g" } }
+    filling "paste" { ingredients = { "$case" = "100 g", "sugar" = "50 g" } }
   }
 }
 
@@ -26,14 +26,6 @@ trial "almond paste in a dough" {
   expect = "flagged"
   formula "t" {
     dough "d" { ingredients = { "bread flour" = "500 g", "almond paste" = "50 g" } }
-  }
-}
-
-trial "sunflower seeds" {
-  rule   = "nuts-kept-out"
-  expect = "clear"
-  formula "t" {
-    filling "paste" { ingredients = { "sunflower seeds" = "100 g", "sugar" = "50 g" } }
   }
 }
 
@@ -47,21 +39,15 @@ rule "costs-too-much" {
   source = "the school's order"
 }
 
-trial "26 pence each" {
-  rule   = "costs-too-much"
-  expect = "flagged"
-  formula "t" {
-    makes = "10 pieces"
-    dough "d" { ingredients = { "farm butter" = "309.6 g" } }
+trial "price of each" {
+  rule  = "costs-too-much"
+  cases = {
+    "309.6 g" = "flagged" # 26 pence
+    "285.7 g" = "clear"   # 24 pence
   }
-}
-
-trial "24 pence each" {
-  rule   = "costs-too-much"
-  expect = "clear"
   formula "t" {
     makes = "10 pieces"
-    dough "d" { ingredients = { "farm butter" = "285.7 g" } }
+    dough "d" { ingredients = { "farm butter" = "$case" } }
   }
 }
 
@@ -85,19 +71,11 @@ rule "grams-only" {
   adjust "amount" { to = "ingredient.amount_g" }
 }
 
-trial "a spoon of cinnamon" {
-  rule   = "grams-only"
-  expect = "flagged"
+trial "cinnamon by spoon or weight" {
+  rule  = "grams-only"
+  cases = { "1 tbsp" = "flagged", "8 g" = "clear" }
   formula "t" {
-    filling "f" { ingredients = { "sugar" = "100 g", "cinnamon" = "1 tbsp" } }
-  }
-}
-
-trial "cinnamon by weight" {
-  rule   = "grams-only"
-  expect = "clear"
-  formula "t" {
-    filling "f" { ingredients = { "sugar" = "100 g", "cinnamon" = "8 g" } }
+    filling "f" { ingredients = { "sugar" = "100 g", "cinnamon" = "$case" } }
   }
 }
 
@@ -110,18 +88,13 @@ rule "part-unnamed" {
   source = "house practice"
 }
 
-trial "a filling named filling" {
-  rule   = "part-unnamed"
-  expect = "flagged"
-  formula "t" {
-    filling "filling" { ingredients = { "sugar" = "100 g" } }
+trial "name of a filling" {
+  rule  = "part-unnamed"
+  cases = {
+    "filling"        = "flagged" # says nothing
+    "cinnamon sugar" = "clear"   # says which
   }
-}
-
-trial "a filling with a name" {
-  rule   = "part-unnamed"
-  expect = "clear"
   formula "t" {
-    filling "cinnamon sugar" { ingredients = { "sugar" = "100 g" } }
+    filling "$case" { ingredients = { "sugar" = "100 g" } }
   }
 }
