@@ -40,6 +40,7 @@ type Figure struct {
 	written string // the unit, as written
 	unitAt  source.Place
 	state   figureState
+	wrong   bool // its block has a fault beside what it is
 }
 
 type figureState uint8
@@ -127,8 +128,8 @@ func (s *Figures) circle(f *Figure) error {
 	if len(names) == 1 {
 		return fmt.Errorf("figure %q is computed from itself; write what it is without it", f.Name)
 	}
-	return fmt.Errorf("figure %q is computed from itself, through %s; write one of them without the next",
-		f.Name, strings.Join(append(names[1:], f.Name), ", "))
+	return fmt.Errorf("figure %q is computed from itself, by way of %s; write one of them without the next",
+		f.Name, strings.Join(names[1:], ", "))
 }
 
 // nameForm is the form of a fact's name.
@@ -174,7 +175,8 @@ func (s *Figures) Read(r *reading.Reader, b *hclsyntax.Block, pack string) {
 	if len(s.list) == MaxDeclared {
 		r.Fault(f.Place, "more than %d figures are declared in this house; write some of them into the rules that read them", MaxDeclared)
 	}
-	if len(r.Problems) > before {
+	f.wrong = len(r.Problems) > before
+	if f.is == nil || f.Subject == nil {
 		f.state = faulty
 	}
 	if named && len(s.list) <= MaxDeclared {
@@ -262,7 +264,7 @@ func (s *Figures) check(f *Figure) {
 		return
 	}
 	unit, ok := f.settleUnit()
-	if !ok {
+	if !ok || f.wrong {
 		return
 	}
 	f.Fact = f.fact(unit, slices.Index(s.list, f))

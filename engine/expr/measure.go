@@ -8,8 +8,9 @@ import (
 
 // measure is the unit of a number inside a figure's expression.
 type measure struct {
-	sort measureSort
-	unit string // of inUnit; "" for a ratio
+	sort    measureSort
+	unit    string // of inUnit; "" for a ratio
+	divided bool   // by a written number, which may be in the same unit: then it is a ratio
 }
 
 type measureSort uint8
@@ -20,24 +21,25 @@ const (
 	mixed                     // a product of several units, which is not followed further
 )
 
-// ratio is the measure of a figure without unit.
-var ratio = measure{sort: inUnit}
-
 // measureOf is the measure of a fact by its printed unit.
 func measureOf(unit string) measure {
 	if unit == "ratio" || unit == "x" {
-		return ratio
+		unit = ""
 	}
-	return measure{inUnit, unit}
+	return measure{sort: inUnit, unit: unit}
 }
 
-func (m measure) isNumber() bool { return m.sort == bare || m == ratio }
+// isRatio reports whether the number has no unit.
+func (m measure) isRatio() bool { return m.sort == inUnit && m.unit == "" }
+
+// like reports whether two numbers are in one unit.
+func (m measure) like(o measure) bool { return m.sort == o.sort && m.unit == o.unit }
 
 func (m measure) String() string {
 	switch {
 	case m.sort == mixed:
 		return "several units"
-	case m.isNumber():
+	case m.unit == "":
 		return "no unit"
 	}
 	return m.unit
@@ -74,7 +76,7 @@ func (c *check) sameMeasure(at ast.Node, n *node) *node {
 		case m.sort == bare || out.sort == mixed:
 		case out.sort == bare || m.sort == mixed:
 			out = m
-		case m != out:
+		case !m.like(out):
 			return c.fail(at, "this figure puts %s and %s together; bring both to one unit", out, m)
 		}
 	}
@@ -88,32 +90,33 @@ func (c *check) productMeasure(n *node) {
 		return
 	}
 	a, b := c.units[n.kids[0]], c.units[n.kids[1]]
+	out := measure{sort: mixed}
 	switch {
 	case a.sort == bare && b.sort == bare:
-		c.setMeasure(n, a)
-	case b.isNumber():
-		c.setMeasure(n, a)
-		if a.sort == bare {
-			c.setMeasure(n, ratio)
-		}
-	case n.op == opMul && a.isNumber():
-		c.setMeasure(n, b)
-	case n.op == opDiv && a == b && a.sort == inUnit:
-		c.setMeasure(n, ratio)
-	default:
-		c.setMeasure(n, measure{sort: mixed})
+		out = a
+	case b.sort == bare && n.op == opDiv:
+		out = a
+		out.divided = true
+	case b.sort == bare || b.isRatio() && a.sort == inUnit:
+		out = a
+	case n.op == opMul && (a.sort == bare || a.isRatio()):
+		out = b
+	case b.isRatio() || n.op == opDiv && a.sort == inUnit && a.like(b):
+		out = measureOf("")
 	}
+	c.setMeasure(n, out)
 }
 
 // fits reports whether a figure of the measure may be printed with the unit.
 func (m measure) fits(unit string) bool {
+	o := measureOf(unit)
 	switch {
 	case m.sort != inUnit:
 		return true
-	case m == ratio:
-		return unit == "" || unit == "%" || measureOf(unit) == ratio
+	case m.isRatio():
+		return o.isRatio() || unit == "%"
 	}
-	return unit == m.unit
+	return m.like(o) || m.divided && o.isRatio()
 }
 
 // unitOf settles the unit of a figure: by the ending of its name, by what is written, else by its
@@ -122,15 +125,18 @@ func (m measure) unitOf(name, ending, written string) (unit, fault string) {
 	unit = ending
 	switch {
 	case ending != "" && written != "" && ending != written:
-		return "", fmt.Sprintf("figure %q is in %s by its name, and unit says %s; change one of them", name, ending, written)
+		return "", fmt.Sprintf("figure %q is in %s by its name, and unit says %s; change one of them",
+			name, ending, written)
 	case unit == "":
 		unit = written
 	}
 	switch {
 	case unit != "" && !m.fits(unit):
-		return "", fmt.Sprintf("figure %q is in %s, and what it is comes to %s; change the unit, or the name's ending", name, unit, m)
+		return "", fmt.Sprintf("figure %q is said to be in %s, and its expression comes to %s;"+
+			" change the unit, or the name's ending", name, unit, m)
 	case unit == "" && m.sort == mixed:
-		return "", fmt.Sprintf("the unit of figure %q does not follow from what it is; end its name in one, such as %s_g, or add unit = \"g\"", name, name)
+		return "", fmt.Sprintf("the unit of figure %q does not follow from its expression;"+
+			" end its name in one, such as %s_g, or add unit = \"g\"", name, name)
 	case unit == "" && m.sort == inUnit:
 		unit = m.unit
 	}

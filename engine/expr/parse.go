@@ -85,7 +85,7 @@ func ParseText(r *reading.Reader, text string, offsets []int, n *Names, what str
 func (c *check) bounded(text, what string) bool {
 	whole := c.span(0, len(c.offsets)-1)
 	if strings.TrimSpace(text) == "" {
-		c.r.Fault(whole, "%s is empty", what)
+		c.r.Fault(whole, "%s is empty; write an expression, such as %s.mass_g > 0", what, c.names.self())
 		return false
 	}
 	if len(text) > MaxBytes {

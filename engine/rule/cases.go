@@ -31,6 +31,7 @@ type trialCase struct {
 	place  source.Place
 	expect string
 	values map[string]caseValue
+	faulty bool
 }
 
 // caseValue is the source text of a value, so that it reads in its new place as it was written.
@@ -57,6 +58,7 @@ func readCases(r *reading.Reader, e hclsyntax.Expression, answers []string) []tr
 	}
 	var out []trialCase
 	for _, item := range object.Items {
+		before := len(r.Problems)
 		c := trialCase{values: map[string]caseValue{}}
 		key := item.KeyExpr.(*hclsyntax.ObjectConsKeyExpr).Wrapped
 		value, ok := readCaseValue(r, key, "the value of a case")
@@ -74,9 +76,10 @@ func readCases(r *reading.Reader, e hclsyntax.Expression, answers []string) []tr
 		} else {
 			c.expect = readAnswer(r, item.ValueExpr, answers)
 		}
+		c.faulty = len(r.Problems) > before
 		out = append(out, c)
 	}
-	return out
+	return slices.DeleteFunc(out, func(c trialCase) bool { return c.faulty })
 }
 
 // readValues reads { expect = "flagged", time = "5 min" }.

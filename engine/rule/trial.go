@@ -70,7 +70,7 @@ func (p *Pack) readTrial(r *reading.Reader, b *hclsyntax.Block, o Options) {
 		t.readBlocks(r, b.Body.Blocks, o)
 		trials = []*Trial{&t}
 	default:
-		r.Fault(t.Place, "a trial says what it expects: expect = %q", answers[0])
+		r.Fault(t.Place, "a trial says what it expects: expect = %q, or cases = { \"44 C\" = %q, \"42 C\" = %q }", answers[0], answers[0], answers[1])
 	}
 	if len(r.Problems) == before {
 		p.Trials = append(p.Trials, trials...)
