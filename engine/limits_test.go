@@ -32,7 +32,7 @@ var limits = map[string]int{
 	"rule.MaxRules": rule.MaxRules, "rule.MaxLimits": rule.MaxLimits, "rule.MaxPackBytes": rule.MaxPackBytes, "rule.MaxTextBytes": rule.MaxTextBytes, "rule.MaxFigures": rule.MaxFigures,
 	"expr.MaxBytes": expr.MaxBytes, "expr.MaxDepth": expr.MaxDepth, "expr.MaxNodes": expr.MaxNodes, "expr.MaxListItems": expr.MaxListItems,
 	"expr.MaxDeclared": expr.MaxDeclared, "expr.MaxMeansBytes": expr.MaxMeansBytes,
-	"rule.MaxFindings": rule.MaxFindings, "rule.MaxWeighing": rule.MaxWeighing,
+	"rule.MaxFindings": rule.MaxFindings, "rule.MaxCases": rule.MaxCases, "rule.MaxWeighing": rule.MaxWeighing,
 }
 
 // The table of limits in DEVELOPERS.md names every constant Max... of the program with its value, and none that is not there.

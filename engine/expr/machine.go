@@ -204,13 +204,13 @@ func numbers(iv Interval, mid float64, known bool) []choice {
 	return out
 }
 
-// wordsOf samples a text or a list: its own words, or those that the expression names and another,
+// wordsOf samples a text or a list: its own words, or those that the expression names and others,
 // where it is absent. least is 0 where no word at all is one of the samples.
 func (j *Judge) wordsOf(v *facts.Value, least int) [][]string {
 	if !v.Absent {
 		return [][]string{v.Words}
 	}
-	out := [][]string{{"another word"}}
+	out := [][]string{{"some word"}, {"another word"}}
 	if least == 0 {
 		out = append(out, []string{})
 	}

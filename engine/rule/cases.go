@@ -152,8 +152,9 @@ func marks(r *reading.Reader, blocks []*hclsyntax.Block) []mark {
 					look(label.Start.Byte, label.End.Byte, false)
 				}
 			case *hclsyntax.TemplateExpr:
-				if _, inside, ok := source.StringLiteral(n); ok {
-					look(inside.Start, inside.End, r.File.Text[inside.Start-1] == '"')
+				_, inside, ok := source.StringLiteral(n)
+				if ok && r.File.Text[inside.Start-1] == '"' { // a heredoc has other escapes than a case
+					look(inside.Start, inside.End, true)
 				}
 			}
 			return nil

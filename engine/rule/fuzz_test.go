@@ -84,8 +84,16 @@ func FuzzRules(f *testing.F) {
 		}
 		for _, sheet := range fixedFormulas() {
 			judgeAll(t, pack, sheet)
+			for _, fig := range pack.Figures {
+				fig.Subject.Each(sheet.Formula, func(x facts.Subject) { saneFigure(t, fig, sheet.Value(fig.Fact, x)) })
+			}
 		}
 		report := RunTrials([]*Pack{pack})
+		for _, v := range report.Verdicts {
+			if v.Differ != "" {
+				t.Fatalf("%s %s", v.Trial.Title(), v.Differ)
+			}
+		}
 		if len(report.Verdicts)+len(report.Unknown) != len(pack.Trials) || report.Rules != len(pack.Rules) {
 			t.Fatalf("%d trials and %d rules, and a report of %d, %d and %d", len(pack.Trials), len(pack.Rules), len(report.Verdicts), len(report.Unknown), report.Rules)
 		}

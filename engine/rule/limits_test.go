@@ -43,13 +43,30 @@ func TestLimits(t *testing.T) {
 		{"bytes of say", MaxTextBytes, func(n int) string { return one("r", "", "dough.mass_g > 0", strings.Repeat("s", n), "w") }, "say is 4097 bytes long; 4096 is the most"},
 		{"bytes of why", MaxTextBytes, func(n int) string { return one("r", "", "dough.mass_g > 0", "s", strings.Repeat("w", n)) }, "why is 4097 bytes long; 4096 is the most"},
 		{"figures", MaxFigures, func(n int) string { return one("r", "", "dough.mass_g > 0", strings.Repeat("{dough.mass_g}", n), "w") }, "say holds more than 32 figures"},
+		{"figures of a house", expr.MaxDeclared, func(n int) string {
+			var b strings.Builder
+			for i := range n {
+				b.WriteString(block(fmt.Sprintf("fig%d", i), "dough", "dough.mass_g", ""))
+			}
+			return b.String()
+		}, "more than 100 figures are declared"},
+		{"bytes of means", expr.MaxMeansBytes, func(n int) string {
+			return strings.Replace(block("fig", "dough", "dough.mass_g", ""), `"m"`, `"`+strings.Repeat("m", n)+`"`, 1)
+		}, "means is 257 bytes long; 256 is the most"},
+		{"cases", MaxCases, func(n int) string {
+			var cases []string
+			for i := range n {
+				cases = append(cases, fmt.Sprintf("\"%d g\" = \"clear\"", i+1))
+			}
+			return "trial \"t\" {\n  rule = \"r\"\n  cases = { " + strings.Join(cases, ", ") + " }\n  formula \"t\" {\n    dough \"d\" { ingredients = { \"salt\" = \"$case\" } }\n  }\n}\n"
+		}, "65 cases in one trial; 64 is the most"},
 		{"bytes of a pack", MaxPackBytes, func(n int) string {
 			text := rules(1)
 			return text + "#" + strings.Repeat("x", n-len(text)-2) + "\n"
 		}, "at most 1024 KB are read"},
 	} {
 		for _, n := range []int{test.most - 1, test.most, test.most + 1} {
-			_, problems := Read("p", []*source.File{source.New("p.hcl", []byte(test.text(n)))}, testOptions(false))
+			_, problems := Read("p", []*source.File{source.New("p.hcl", []byte(test.text(n)))}, testOptions(true))
 			over := false
 			for _, p := range problems {
 				over = over || strings.Contains(p.Text, test.says)

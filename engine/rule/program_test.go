@@ -1,6 +1,7 @@
 package rule
 
 import (
+	"slices"
 	"strings"
 	"testing"
 
@@ -71,86 +72,94 @@ func drawPool(t *rapid.T) (on string, limits []expr.Limit, p *pool) {
 	return on, limits, p
 }
 
-// drawCondition draws a well-typed yes-or-no expression; wrong is there to show that the reader minds.
-func drawCondition(t *rapid.T, p *pool, depth int) string {
-	pick := func(list ...string) string { return rapid.SampledFrom(list).Draw(t, "pick") }
-	var yesNo, number, text func(depth int) string
-	number = func(depth int) string {
-		leaf := depth <= 0 || rapid.IntRange(0, 3).Draw(t, "leaf") == 0
-		if leaf {
-			if rapid.Bool().Draw(t, "literal") {
-				return pick("0", "1", "2.5", "20", "100", "0.001", "1000000000")
-			}
-			return pick(p.numbers...)
+// grammar draws well-typed expressions over a pool.
+type grammar struct {
+	*rapid.T
+	*pool
+}
+
+// drawCondition draws a well-typed yes-or-no expression.
+func drawCondition(t *rapid.T, p *pool, depth int) string { return grammar{t, p}.yesNo(depth) }
+
+func (g grammar) pick(list ...string) string { return rapid.SampledFrom(list).Draw(g.T, "pick") }
+func (g grammar) upTo(most int) int          { return rapid.IntRange(0, most).Draw(g.T, "which") }
+func (g grammar) coin() bool                 { return rapid.Bool().Draw(g.T, "coin") }
+
+func (g grammar) number(depth int) string {
+	if depth <= 0 || g.upTo(3) == 0 {
+		if g.coin() || len(g.numbers) == 0 {
+			return g.pick("0", "1", "2.5", "20", "100", "0.001", "1000000000")
 		}
-		switch rapid.IntRange(0, 8).Draw(t, "number") {
-		case 0, 1, 2:
-			return number(depth-1) + " " + pick("+", "-", "*", "/") + " " + "(" + number(depth-1) + ")"
-		case 3:
-			return "(" + number(depth-1) + ") " + pick("+", "-", "*") + " " + number(depth-1)
-		case 4:
-			return "-(" + number(depth-1) + ")"
-		case 5:
-			return pick("abs", "round") + "(" + number(depth-1) + ")"
-		case 6:
-			list := number(depth - 1)
-			for range rapid.IntRange(1, 3).Draw(t, "arguments") {
-				list += ", " + number(depth-1)
-			}
-			return pick("min", "max") + "(" + list + ")"
-		}
-		return "(" + yesNo(depth-1) + " ? " + number(depth-1) + " : " + number(depth-1) + ")"
+		return g.pick(g.numbers...)
 	}
-	text = func(depth int) string {
-		if depth > 0 && rapid.IntRange(0, 4).Draw(t, "choice") == 0 {
-			return "(" + yesNo(depth-1) + " ? " + text(depth-1) + " : " + text(depth-1) + ")"
+	switch g.upTo(8) {
+	case 0, 1, 2:
+		return g.number(depth-1) + " " + g.pick("+", "-", "*", "/") + " " + "(" + g.number(depth-1) + ")"
+	case 3:
+		return "(" + g.number(depth-1) + ") " + g.pick("+", "-", "*") + " " + g.number(depth-1)
+	case 4:
+		return "-(" + g.number(depth-1) + ")"
+	case 5:
+		return g.pick("abs", "round") + "(" + g.number(depth-1) + ")"
+	case 6:
+		list := g.number(depth - 1)
+		for range 1 + g.upTo(2) {
+			list += ", " + g.number(depth-1)
 		}
-		if len(p.texts) == 0 || rapid.Bool().Draw(t, "literal") {
-			return "'" + pick(p.words...) + "'"
-		}
-		return pick(p.texts...)
+		return g.pick("min", "max") + "(" + list + ")"
 	}
-	yesNo = func(depth int) string {
-		if depth <= 0 {
-			switch rapid.IntRange(0, 3).Draw(t, "leaf") {
-			case 0:
-				return pick("true", "false")
-			case 1:
-				return number(0) + " " + pick("<", ">", "<=", ">=") + " " + number(0)
-			case 2:
-				all := append(append(append(append([]string{}, p.yesNos...), p.texts...), p.lists...), p.numbers...)
-				if name := pick(all...); !strings.HasPrefix(name, "limit.") {
-					return "known(" + name + ")"
-				}
-			}
-			if len(p.yesNos) > 0 {
-				return pick(p.yesNos...)
-			}
-			return "true"
-		}
-		switch rapid.IntRange(0, 10).Draw(t, "yes or no") {
-		case 0, 1, 2:
-			return "(" + yesNo(depth-1) + ") " + pick("and", "or", "&&", "||") + " " + yesNo(depth-1)
-		case 3:
-			return pick("not (", "!(") + yesNo(depth-1) + ")"
-		case 4, 5, 6:
-			return number(depth-1) + " " + pick("<", ">", "<=", ">=", "==", "!=") + " " + number(depth-1)
-		case 7:
-			return text(depth-1) + " " + pick("==", "!=") + " " + text(depth-1)
-		case 8:
-			if rapid.Bool().Draw(t, "numbers") {
-				return "(" + number(depth-1) + ") in [1, 2.5, 20, 0]"
-			}
-			if len(p.lists) > 0 && rapid.Bool().Draw(t, "list") {
-				return text(depth-1) + " in " + pick(p.lists...)
-			}
-			return text(depth-1) + " in ['instant', 'none', 'sweet dough', 'mix']"
-		case 9:
-			return "(" + yesNo(depth-1) + " ? " + yesNo(depth-1) + " : " + yesNo(depth-1) + ")"
-		}
-		return "(" + yesNo(depth-1) + ") " + pick("==", "!=") + " (" + yesNo(depth-1) + ")"
+	return "(" + g.yesNo(depth-1) + " ? " + g.number(depth-1) + " : " + g.number(depth-1) + ")"
+}
+
+func (g grammar) text(depth int) string {
+	if depth > 0 && g.upTo(4) == 0 {
+		return "(" + g.yesNo(depth-1) + " ? " + g.text(depth-1) + " : " + g.text(depth-1) + ")"
 	}
-	return yesNo(depth)
+	if len(g.texts) == 0 || g.coin() {
+		return "'" + g.pick(g.words...) + "'"
+	}
+	return g.pick(g.texts...)
+}
+
+func (g grammar) yesNo(depth int) string {
+	if depth <= 0 {
+		switch g.upTo(3) {
+		case 0:
+			return g.pick("true", "false")
+		case 1:
+			return g.number(0) + " " + g.pick("<", ">", "<=", ">=") + " " + g.number(0)
+		case 2:
+			all := slices.Concat(g.yesNos, g.texts, g.lists, g.numbers, []string{"limit."})
+			if name := g.pick(all...); !strings.HasPrefix(name, "limit.") {
+				return "known(" + name + ")"
+			}
+		}
+		if len(g.yesNos) > 0 {
+			return g.pick(g.yesNos...)
+		}
+		return "true"
+	}
+	switch g.upTo(10) {
+	case 0, 1, 2:
+		return "(" + g.yesNo(depth-1) + ") " + g.pick("and", "or", "&&", "||") + " " + g.yesNo(depth-1)
+	case 3:
+		return g.pick("not (", "!(") + g.yesNo(depth-1) + ")"
+	case 4, 5, 6:
+		return g.number(depth-1) + " " + g.pick("<", ">", "<=", ">=", "==", "!=") + " " + g.number(depth-1)
+	case 7:
+		return g.text(depth-1) + " " + g.pick("==", "!=") + " " + g.text(depth-1)
+	case 8:
+		if g.coin() {
+			return "(" + g.number(depth-1) + ") in [1, 2.5, 20, 0]"
+		}
+		if len(g.lists) > 0 && g.coin() {
+			return g.text(depth-1) + " in " + g.pick(g.lists...)
+		}
+		return g.text(depth-1) + " in ['instant', 'none', 'sweet dough', 'mix']"
+	case 9:
+		return "(" + g.yesNo(depth-1) + " ? " + g.yesNo(depth-1) + " : " + g.yesNo(depth-1) + ")"
+	}
+	return "(" + g.yesNo(depth-1) + ") " + g.pick("==", "!=") + " (" + g.yesNo(depth-1) + ")"
 }
 
 // parseCondition reads the text of a condition as the reader of a pack does.

@@ -25,7 +25,7 @@ type Trial struct {
 	Place   source.Place // of the case, where there are some
 	Rule    string       // or
 	Caution string
-	Expect  string // clear, flagged, unsure; for a caution shown, absent
+	Expect  string           // clear, flagged, unsure; for a caution shown, absent
 	Formula *formula.Formula // of a case: its places are in a text with the values of the case
 	Kitchen *kitchen.Kitchen
 }
