@@ -146,7 +146,8 @@ const maxNested = 4
 
 // figureOf turns a judge to the expression of a declared yes or no that the node reads.
 func (j *Judge) figureOf(n *node) (inner *Judge, ok bool) {
-	if n.op != opRead || n.typ != facts.YesNo || j.expr.reads[n.read].Fact == nil || j.nested == maxNested {
+	if n.op != opRead || n.typ != facts.YesNo || j.expr.reads[n.read].Fact == nil ||
+		j.nested == maxNested {
 		return nil, false
 	}
 	r := &j.expr.reads[n.read]

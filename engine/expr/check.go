@@ -86,7 +86,8 @@ type check struct {
 var functions = map[string]struct {
 	op       op
 	min, max int
-}{"abs": {opAbs, 1, 1}, "min": {opMin, 2, 8}, "max": {opMax, 2, 8}, "round": {opRound, 1, 1}, "known": {opKnown, 1, 1}}
+}{"abs": {opAbs, 1, 1}, "min": {opMin, 2, 8}, "max": {opMax, 2, 8}, "round": {opRound, 1,
+	1}, "known": {opKnown, 1, 1}}
 
 var functionNames = []string{"abs", "known", "max", "min", "round"}
 
@@ -121,7 +122,8 @@ func (c *check) walk(n ast.Node) *node {
 	case *ast.CallNode:
 		callee, ok := x.Callee.(*ast.IdentifierNode)
 		if !ok {
-			return c.fail(x, "only %s are called in a %s", strings.Join(functionNames, ", "), c.names.block())
+			return c.fail(x, "only %s are called in a %s", strings.Join(functionNames, ", "),
+				c.names.block())
 		}
 		return c.call(callee, callee.Value, x.Arguments)
 	case *ast.BuiltinNode: // what the parser knows by name, such as abs, comes as this
@@ -145,7 +147,8 @@ func refused(n ast.Node, in string) string {
 	case *ast.ChainNode:
 		return "no \"?.\" in a " + in
 	}
-	return "this cannot stand in a " + in + "; it may hold facts, limits, numbers, texts, + - * /," +
+	return "this cannot stand in a " + in +
+		"; it may hold facts, limits, numbers, texts, + - * /," +
 		" comparisons, and, or, not, in, ? :, " + strings.Join(functionNames, ", ")
 }
 
@@ -170,7 +173,8 @@ func (c *check) reference(m *ast.MemberNode) *node {
 	owner, ok := m.Node.(*ast.IdentifierNode)
 	name, isName := m.Property.(*ast.StringNode)
 	if !ok || !isName || m.Optional || m.Method || c.isBracket(m) {
-		return c.fail(m, "only subject.fact and limit.name are read, such as %s.mass_g", c.names.self())
+		return c.fail(m, "only subject.fact and limit.name are read, such as %s.mass_g",
+			c.names.self())
 	}
 	r := Read{Name: owner.Value + "." + name.Value}
 	scope, on, ok := c.names.scopeOf(owner.Value)
@@ -229,7 +233,8 @@ func (c *check) unknownFact(r Read, on facts.On, name string) string {
 		if on == facts.OnIngredient {
 			article = "an"
 		}
-		return fmt.Sprintf("%s; forebake facts --list shows those of %s %s", text, article, facts.OnNames[on])
+		return fmt.Sprintf("%s; forebake facts --list shows those of %s %s", text, article,
+			facts.OnNames[on])
 	}
 	prefix := strings.TrimSuffix(r.Name, name)
 	for i := range near {
@@ -245,11 +250,13 @@ func (c *check) notOf(f *facts.Fact, r Read, name string) string {
 	case f.On == facts.OnStep:
 		for _, v := range s.Verbs {
 			if !f.HasVerb(v) {
-				return fmt.Sprintf("a %s step has no %q; %s has it", v, name, strings.Join(f.Verbs, ", "))
+				return fmt.Sprintf("a %s step has no %q; %s has it", v, name,
+					strings.Join(f.Verbs, ", "))
 			}
 		}
 		if len(s.Verbs) == 0 && len(f.Verbs) > 0 {
-			return fmt.Sprintf("%q is known for %s only; write on = %q", name, strings.Join(f.Verbs, ", "), f.Verbs[0])
+			return fmt.Sprintf("%q is known for %s only; write on = %q", name,
+				strings.Join(f.Verbs, ", "), f.Verbs[0])
 		}
 	case f.On == facts.OnPart && len(f.Kinds) > 0:
 		kinds := make([]string, len(f.Kinds))
@@ -258,7 +265,8 @@ func (c *check) notOf(f *facts.Fact, r Read, name string) string {
 		}
 		only := strings.Join(kinds, ", ")
 		if r.scope == inPart {
-			return fmt.Sprintf("%q is declared for %s only, and this part may be any; declare it with on = \"part\"", name, only)
+			return fmt.Sprintf("%q is declared for %s only, and this part may be any; declare it "+
+				"with on = \"part\"", name, only)
 		}
 		for _, k := range s.Kinds {
 			if !slices.Contains(f.Kinds, k) {
@@ -291,12 +299,14 @@ func (c *check) node(r Read) *node {
 
 func (c *check) bareName(x *ast.IdentifierNode) *node {
 	if slices.Contains(c.names.words(), x.Value) {
-		return c.fail(x, "%q alone is not a figure: write %s.mass_g or another of its facts", x.Value, x.Value)
+		return c.fail(x, "%q alone is not a figure: write %s.mass_g or another of its facts",
+			x.Value, x.Value)
 	}
 	if strings.HasPrefix(x.Value, "$") {
 		return c.fail(x, "no $ names in a %s", c.names.block())
 	}
-	return c.fail(x, "%s; a text stands in single quotes: '%s'", c.unknownSubject(x.Value), source.Safe(x.Value))
+	return c.fail(x, "%s; a text stands in single quotes: '%s'", c.unknownSubject(x.Value),
+		source.Safe(x.Value))
 }
 
 func (c *check) unary(x *ast.UnaryNode) *node {
@@ -334,7 +344,8 @@ func (c *check) binary(x *ast.BinaryNode) *node {
 	switch x.Operator {
 	case "&&", "and", "||", "or":
 		if !both(facts.YesNo) {
-			return c.fail(x, "%s joins two yes-or-no answers; here a %s and a %s", x.Operator, typeName(a.typ), typeName(b.typ))
+			return c.fail(x, "%s joins two yes-or-no answers; here a %s and a %s", x.Operator,
+				typeName(a.typ), typeName(b.typ))
 		}
 		if x.Operator == "&&" || x.Operator == "and" {
 			return yesNo(opAnd)
@@ -342,7 +353,8 @@ func (c *check) binary(x *ast.BinaryNode) *node {
 		return yesNo(opOr)
 	case "<", "<=", ">", ">=":
 		if !both(facts.Number) {
-			return c.fail(x, "%s compares two numbers; here a %s and a %s", x.Operator, typeName(a.typ), typeName(b.typ))
+			return c.fail(x, "%s compares two numbers; here a %s and a %s", x.Operator,
+				typeName(a.typ), typeName(b.typ))
 		}
 		o := opLess
 		if x.Operator == "<=" || x.Operator == ">=" {
@@ -354,7 +366,8 @@ func (c *check) binary(x *ast.BinaryNode) *node {
 		return c.compared(x, yesNo(o))
 	case "==", "!=":
 		if a.typ != b.typ || a.typ == facts.List {
-			return c.fail(x, "%s compares two of a kind; here a %s and a %s", x.Operator, typeName(a.typ), typeName(b.typ))
+			return c.fail(x, "%s compares two of a kind; here a %s and a %s", x.Operator,
+				typeName(a.typ), typeName(b.typ))
 		}
 		if x.Operator == "==" {
 			return c.compared(x, yesNo(opEqual))
@@ -362,8 +375,10 @@ func (c *check) binary(x *ast.BinaryNode) *node {
 		return c.compared(x, yesNo(opNotEqual))
 	case "in":
 		if b.typ != facts.List || a.typ == facts.List ||
-			b.op == opList && len(b.kids) > 0 && b.kids[0].typ != a.typ || b.op != opList && a.typ != facts.Text {
-			return c.fail(x, "in asks whether a text or number is in a list; here a %s and a %s", typeName(a.typ), typeName(b.typ))
+			b.op == opList && len(b.kids) > 0 && b.kids[0].typ != a.typ || b.op != opList &&
+			a.typ != facts.Text {
+			return c.fail(x, "in asks whether a text or number is in a list; here a %s and a %s",
+				typeName(a.typ), typeName(b.typ))
 		}
 		return yesNo(opIn)
 	case "+", "-", "*", "/":
@@ -386,7 +401,8 @@ func (c *check) compared(x ast.Node, n *node) *node {
 
 func (c *check) arithmetic(x *ast.BinaryNode, a, b *node) *node {
 	if a.typ != facts.Number || b.typ != facts.Number {
-		return c.fail(x, "%q reckons with two numbers; here a %s and a %s", x.Operator, typeName(a.typ), typeName(b.typ))
+		return c.fail(x, "%q reckons with two numbers; here a %s and a %s", x.Operator,
+			typeName(a.typ), typeName(b.typ))
 	}
 	n := &node{kids: []*node{a, b}}
 	switch x.Operator {
@@ -417,7 +433,8 @@ func (c *check) arithmetic(x *ast.BinaryNode, a, b *node) *node {
 func (c *check) choose(x *ast.ConditionalNode) *node {
 	if !x.Ternary {
 		from := x.Location().From
-		return c.failAt(c.span(from, from+len("if")), "no if in a %s: write condition ? this : that", c.names.block())
+		return c.failAt(c.span(from, from+len("if")),
+			"no if in a %s: write condition ? this : that", c.names.block())
 	}
 	cond, a, b := c.walk(x.Cond), c.walk(x.Exp1), c.walk(x.Exp2)
 	switch {
@@ -426,7 +443,8 @@ func (c *check) choose(x *ast.ConditionalNode) *node {
 	case cond.typ != facts.YesNo:
 		return c.fail(x, "before the ? stands a yes or no, and this is a %s", typeName(cond.typ))
 	case a.typ != b.typ || a.typ == facts.List:
-		return c.fail(x, "both sides of the : must be of one kind; here a %s and a %s", typeName(a.typ), typeName(b.typ))
+		return c.fail(x, "both sides of the : must be of one kind; here a %s and a %s",
+			typeName(a.typ), typeName(b.typ))
 	}
 	n := &node{op: opChoose, typ: a.typ, kids: []*node{cond, a, b}, size: max(a.size, b.size)}
 	if a.typ == facts.Number {
@@ -446,7 +464,8 @@ func (c *check) list(x *ast.ArrayNode) *node {
 			return kid
 		}
 		if kid.op != opNumber && kid.op != opText || len(n.kids) > 0 && kid.typ != n.kids[0].typ {
-			return c.fail(item, "a list in a %s holds written numbers, or written texts", c.names.block())
+			return c.fail(item, "a list in a %s holds written numbers, or written texts",
+				c.names.block())
 		}
 		n.kids = append(n.kids, kid)
 	}
@@ -471,13 +490,15 @@ func (c *check) call(at ast.Node, name string, arguments []ast.Node) *node {
 	}
 	if f.op == opKnown {
 		if n.kids[0].op != opRead || c.expr.reads[n.kids[0].read].Fact == nil {
-			return c.fail(arguments[0], "known asks about one fact: known(%s.mass_g)", c.names.self())
+			return c.fail(arguments[0], "known asks about one fact: known(%s.mass_g)",
+				c.names.self())
 		}
 		return &node{op: opKnown, typ: facts.YesNo, read: n.kids[0].read}
 	}
 	for i, kid := range n.kids {
 		if kid.typ != facts.Number {
-			return c.fail(arguments[i], "%s needs numbers, and this is a %s", name, typeName(kid.typ))
+			return c.fail(arguments[i], "%s needs numbers, and this is a %s", name,
+				typeName(kid.typ))
 		}
 		n.size = max(n.size, kid.size)
 	}

@@ -128,7 +128,8 @@ func (s *Figures) circle(f *Figure) error {
 	if len(names) == 1 {
 		return fmt.Errorf("figure %q is computed from itself; write what it is without it", f.Name)
 	}
-	return fmt.Errorf("figure %q is computed from itself, by way of %s; write one of them without the next",
+	return fmt.Errorf("figure %q is computed from itself, by way of %s; write one of them "+
+		"without the next",
 		f.Name, strings.Join(names[1:], ", "))
 }
 
@@ -149,7 +150,9 @@ func (s *Figures) Read(r *reading.Reader, b *hclsyntax.Block, pack string) {
 	f.Name, f.Place = r.Label(b)
 	named := strings.TrimSpace(f.Name) != ""
 	if named && (!nameForm.MatchString(f.Name) || len(f.Name) > maxNameLength) {
-		r.Fault(f.Place, "a figure's name is small letters, digits and single underscores, such as \"richness_pct\"; not %q",
+		r.Fault(f.Place,
+			"a figure's name is small letters, digits and single underscores, such as "+
+				"\"richness_pct\"; not %q",
 			source.Safe(f.Name))
 	}
 	r.Known(b.Body, "a figure", FigureKeys, nil)
@@ -173,7 +176,9 @@ func (s *Figures) Read(r *reading.Reader, b *hclsyntax.Block, pack string) {
 		s.unique(f)
 	}
 	if len(s.list) == MaxDeclared {
-		r.Fault(f.Place, "more than %d figures are declared in this house; write some of them into the rules that read them", MaxDeclared)
+		r.Fault(f.Place,
+			"more than %d figures are declared in this house; write some of them into the rules "+
+				"that read them", MaxDeclared)
 	}
 	f.wrong = len(r.Problems) > before
 	if f.is == nil || f.Subject == nil {
@@ -194,7 +199,8 @@ func (s *Figures) readMeans(r *reading.Reader, e hclsyntax.Expression) string {
 	case strings.TrimSpace(text) == "":
 		r.Fault(at, "means is empty; %s", strings.Replace(missing["means"], "add", "write", 1))
 	case len(text) > MaxMeansBytes:
-		r.Fault(at, "means is %d bytes long; %d is the most, since every list of figures prints it", len(text), MaxMeansBytes)
+		r.Fault(at, "means is %d bytes long; %d is the most, since every list of figures prints it",
+			len(text), MaxMeansBytes)
 	case strings.ContainsAny(text, "\n\r"):
 		r.Fault(at, "means is one line; take the line break out")
 	}
@@ -204,12 +210,15 @@ func (s *Figures) readMeans(r *reading.Reader, e hclsyntax.Expression) string {
 // unique records a name that stands for another fact of the same kind of subject.
 func (s *Figures) unique(f *Figure) {
 	if _, own := facts.Find(f.Subject.On, f.Name); own {
-		f.r.Fault(f.Place, "the program has a figure %q of its own, of %s; give this one another name",
+		f.r.Fault(f.Place,
+			"the program has a figure %q of its own, of %s; give this one another name",
 			f.Name, facts.OnNames[f.Subject.On])
 	}
 	for _, o := range s.list {
 		if o.Name == f.Name && o.Subject != nil && o.Subject.On == f.Subject.On {
-			f.r.Fault(f.Place, "figure %q is declared already, at %s; give one of them another name", f.Name, o.Place)
+			f.r.Fault(f.Place,
+				"figure %q is declared already, at %s; give one of them another name",
+				f.Name, o.Place)
 		}
 	}
 }
@@ -234,7 +243,9 @@ func readUnit(r *reading.Reader, e hclsyntax.Expression) (string, source.Place) 
 		if near := spelling.Nearest(unit, Units(), 3); len(near) > 0 {
 			text += "; nearest is " + strings.Join(near, ", ")
 		}
-		r.Fault(at, "%s; leave unit out where the name ends in one, as fat_pct does, or where the figure has none", text)
+		r.Fault(at,
+			"%s; leave unit out where the name ends in one, as fat_pct does, or where the figure "+
+				"has none", text)
 		return "", at
 	}
 	return unit, at
@@ -260,7 +271,9 @@ func (s *Figures) check(f *Figure) {
 		return
 	}
 	if f.Is.Type() == facts.List {
-		f.r.Fault(f.r.Place(f.is.Range()), "a figure is a number, a yes or no, or a text, and this is a list; ask what is in it: 'milk' in part.allergens")
+		f.r.Fault(f.r.Place(f.is.Range()),
+			"a figure is a number, a yes or no, or a text, and this is a list; ask what is in "+
+				"it: 'milk' in part.allergens")
 		return
 	}
 	unit, ok := f.settleUnit()
@@ -280,7 +293,9 @@ func (f *Figure) settleUnit() (unit string, ok bool) {
 	ending := figure.UnitOf(f.Name)
 	if f.Is.Type() != facts.Number {
 		if ending != "" || f.written != "" {
-			f.r.Fault(at, "figure %q is a %s, which has no unit; leave unit out, and end its name otherwise", f.Name, typeName(f.Is.Type()))
+			f.r.Fault(at,
+				"figure %q is a %s, which has no unit; leave unit out, and end its name otherwise",
+				f.Name, typeName(f.Is.Type()))
 			return "", false
 		}
 		return "", true
@@ -306,8 +321,9 @@ func (f *Figure) fact(unit string, index int) *facts.Fact {
 	}
 	return facts.Declare(facts.Fact{
 		Name: f.Name, On: f.Subject.On, Type: f.Is.Type(), Unit: unit, Means: f.Means,
-		Source: fmt.Sprintf("computed: %s; declared at %s:%d", strings.Join(strings.Fields(f.Is.text), " "), f.Place.File.Name, f.Place.Line()),
-		Error:  strings.Join(errs, "; "), Settle: strings.Join(remedies, "; "),
+		Source: fmt.Sprintf("computed: %s; declared at %s:%d",
+			strings.Join(strings.Fields(f.Is.text), " "), f.Place.File.Name, f.Place.Line()),
+		Error: strings.Join(errs, "; "), Settle: strings.Join(remedies, "; "),
 		Verbs: f.Subject.Verbs, Kinds: f.Subject.Kinds,
 	}, index, f)
 }

@@ -196,7 +196,8 @@ func finite(iv Interval) Result {
 
 func (j *Judge) read(i int) Result {
 	r := &j.expr.reads[i]
-	if j.pins != nil && j.pins[i] != nil && (r.Fact == nil || r.Fact.Type == facts.Number || r.Fact.Type == facts.YesNo) {
+	if j.pins != nil && j.pins[i] != nil &&
+		(r.Fact == nil || r.Fact.Type == facts.Number || r.Fact.Type == facts.YesNo) {
 		return number(*j.pins[i]) // a text has no ends to be held at
 	}
 	if r.Fact == nil {

@@ -36,7 +36,8 @@ func compile(x *Expr, n *Names) (*program, error) {
 	}
 	options := []expr.Option{
 		expr.Env(n.environment()), expr.DisableAllBuiltins(),
-		expr.Function(divided, p.quotient.divide, new(func(float64, float64) float64)), expr.Patch(dialect{}),
+		expr.Function(divided, p.quotient.divide,
+			new(func(float64, float64) float64)), expr.Patch(dialect{}),
 	}
 	for _, name := range functionNames {
 		options = append(options, expr.EnableBuiltin(name))
@@ -56,7 +57,8 @@ const (
 )
 
 // typeOf is the type that a fact has in a compiled program.
-var typeOf = [...]types.Type{facts.Number: types.Float64, facts.YesNo: types.Bool, facts.Text: types.String, facts.List: types.TypeOf([]string{})}
+var typeOf = [...]types.Type{facts.Number: types.Float64, facts.YesNo: types.Bool,
+	facts.Text: types.String, facts.List: types.TypeOf([]string{})}
 
 // environment types every name that an expression may read, such as part.fat_pct.
 func (n *Names) environment() types.Map {
@@ -90,7 +92,8 @@ func (dialect) Visit(n *ast.Node) {
 		ast.Patch(n, &ast.FloatNode{Value: float64(x.Value)})
 	case *ast.BinaryNode:
 		if x.Operator == "/" {
-			ast.Patch(n, &ast.CallNode{Callee: &ast.IdentifierNode{Value: divided}, Arguments: []ast.Node{x.Left, x.Right}})
+			ast.Patch(n, &ast.CallNode{Callee: &ast.IdentifierNode{Value: divided},
+				Arguments: []ast.Node{x.Left, x.Right}})
 		}
 	case *ast.CallNode:
 		callee, ok := x.Callee.(*ast.IdentifierNode)
@@ -99,7 +102,8 @@ func (dialect) Visit(n *ast.Node) {
 		}
 		if m, ok := x.Arguments[0].(*ast.MemberNode); ok {
 			name := m.Node.(*ast.IdentifierNode).Value + "." + m.Property.(*ast.StringNode).Value
-			ast.Patch(n, &ast.MemberNode{Node: &ast.IdentifierNode{Value: given}, Property: &ast.StringNode{Value: name}})
+			ast.Patch(n, &ast.MemberNode{Node: &ast.IdentifierNode{Value: given},
+				Property: &ast.StringNode{Value: name}})
 		}
 	}
 }
@@ -252,7 +256,8 @@ func (p *program) fill(point []choice) map[string]any {
 // answers runs the program on a point: once, or with each stand-in where a divisor is zero. exact
 // tells that no division went out of bounds. Where ranges meet (alone is false) a point with a
 // divisor of zero is passed over: the quotients of a range leave it out.
-func (p *program) answers(machine *vm.VM, point []choice, alone bool, visit func(got any, exact bool) error) error {
+func (p *program) answers(machine *vm.VM, point []choice, alone bool,
+	visit func(got any, exact bool) error) error {
 	env := p.fill(point)
 	for _, x := range standIns {
 		*p.quotient = division{standIn: x}

@@ -125,7 +125,8 @@ func (m measure) unitOf(name, ending, written string) (unit, fault string) {
 	unit = ending
 	switch {
 	case ending != "" && written != "" && ending != written:
-		return "", fmt.Sprintf("figure %q is in %s by its name, and unit says %s; change one of them",
+		return "", fmt.Sprintf("figure %q is in %s by its name, and unit says %s; change one of "+
+			"them",
 			name, ending, written)
 	case unit == "":
 		unit = written

@@ -85,7 +85,8 @@ func ParseText(r *reading.Reader, text string, offsets []int, n *Names, what str
 func (c *check) bounded(text, what string) bool {
 	whole := c.span(0, len(c.offsets)-1)
 	if strings.TrimSpace(text) == "" {
-		c.r.Fault(whole, "%s is empty; write an expression, such as %s.mass_g > 0", what, c.names.self())
+		c.r.Fault(whole, "%s is empty; write an expression, such as %s.mass_g > 0", what,
+			c.names.self())
 		return false
 	}
 	if len(text) > MaxBytes {
@@ -106,7 +107,8 @@ func (c *check) bounded(text, what string) bool {
 		}
 	}
 	if at, has := pipe(text); has {
-		c.r.Fault(c.span(at.From, at.To), "%s: no \"|\" in a rule; or joins two yes-or-no answers", what)
+		c.r.Fault(c.span(at.From, at.To), "%s: no \"|\" in a rule; or joins two yes-or-no answers",
+			what)
 		return false
 	}
 	return true
@@ -131,7 +133,8 @@ func pipe(text string) (file.Location, bool) {
 }
 
 func (c *check) span(from, to int) source.Place {
-	return source.Place{File: c.r.File, Start: source.Offset(c.offsets, from), End: source.Offset(c.offsets, to)}
+	return source.Place{File: c.r.File, Start: source.Offset(c.offsets, from),
+		End: source.Offset(c.offsets, to)}
 }
 
 func (c *check) at(n ast.Node) source.Place {
@@ -156,7 +159,8 @@ func (c *check) parseFault(err error, text, what string) {
 	if errors.As(err, &fe) {
 		at, message = c.span(fe.From, max(fe.To, fe.From+1)), fe.Message
 	}
-	if strings.Contains(message, "node limit") || strings.Contains(message, "maximum allowed nodes") {
+	if strings.Contains(message, "node limit") ||
+		strings.Contains(message, "maximum allowed nodes") {
 		c.r.Fault(at, "%s has more than %d parts; split the rule", what, MaxNodes)
 		return
 	}
@@ -182,7 +186,8 @@ func plainWords(message string) string {
 		return "a comma does not belong here; a decimal has a point: 1.5"
 	case found:
 		if _, word, ok := strings.Cut(token, "(\""); ok {
-			return fmt.Sprintf("%q does not belong here", source.Safe(strings.TrimSuffix(word, "\")")))
+			return fmt.Sprintf("%q does not belong here",
+				source.Safe(strings.TrimSuffix(word, "\")")))
 		}
 	case strings.Contains(message, "literal"):
 		return "this is not a number that a rule can hold"

@@ -27,7 +27,8 @@ func (s *Second) Check(j *Judge, x *Expr, n *Names, subject facts.Subject, limit
 }
 
 // check is Check but for the figures that were checked on the subject already.
-func (s *Second) check(j *Judge, x *Expr, n *Names, subject facts.Subject, limits []Limit, done map[*Figure]bool) error {
+func (s *Second) check(j *Judge, x *Expr, n *Names, subject facts.Subject, limits []Limit,
+	done map[*Figure]bool) error {
 	for i := range x.reads {
 		f, ok := declared(&x.reads[i])
 		if !ok || done[f] {
@@ -56,7 +57,8 @@ func (s *Second) compare(j *Judge, x *Expr, n *Names, subject facts.Subject, lim
 			if tree.agrees(x.Type(), got) && !(alone && exact && tree.isOpen(x.Type())) {
 				return nil
 			}
-			return fmt.Errorf("the two judges differ: on intervals %s, the compiled program %v, where %s",
+			return fmt.Errorf("the two judges differ: on intervals %s, the compiled program %v, "+
+				"where %s",
 				tree.String(x.Type()), got, describe(x, point))
 		})
 	})

@@ -58,7 +58,8 @@ func NewSubject(words []string, block string) (s *Subject, at int, fault string)
 			return nil, i, reading.UnknownText("subject", word, "", SubjectWords())
 		}
 		if i > 0 && on != s.On {
-			return nil, i, fmt.Sprintf("one %s looks at one sort of subject: %q and %q are not of one sort; make two %ss of it",
+			return nil, i, fmt.Sprintf("one %s looks at one sort of subject: %q and %q are not "+
+				"of one sort; make two %ss of it",
 				block, words[0], source.Safe(word), block)
 		}
 		s.On, all = on, all || every
@@ -73,7 +74,8 @@ func NewSubject(words []string, block string) (s *Subject, at int, fault string)
 	return s, 0, ""
 }
 
-func readWords(r *reading.Reader, e hclsyntax.Expression) (words []string, places []source.Place, ok bool) {
+func readWords(r *reading.Reader, e hclsyntax.Expression) (words []string, places []source.Place,
+	ok bool) {
 	if _, isList := e.(*hclsyntax.TupleConsExpr); isList {
 		return r.Texts(e, "on")
 	}
@@ -83,7 +85,8 @@ func readWords(r *reading.Reader, e hclsyntax.Expression) (words []string, place
 
 // SubjectWords lists the words that on may hold.
 func SubjectWords() []string {
-	return slices.Concat([]string{"formula", "part", "step", "ingredient"}, formula.KindNames, VerbNames())
+	return slices.Concat([]string{"formula", "part", "step", "ingredient"}, formula.KindNames,
+		VerbNames())
 }
 
 // VerbNames lists the step verbs.

@@ -17,7 +17,7 @@ import (
 // MaxCases bounds the cases of one trial.
 const MaxCases = 64
 
-// trialCase is one case of a trial: values for the places that its formula marks, and the answer.
+// trialCase is one case of a trial: the values of its placeholders, and the expected answer.
 //
 //	cases = {
 //	  "44 C" = "flagged"
@@ -41,7 +41,7 @@ type caseValue struct {
 	place source.Place
 }
 
-const caseMark = "case"
+const caseName = "case"
 
 var valueName = regexp.MustCompile(`^[a-z][a-z0-9_]*$`)
 
@@ -49,11 +49,13 @@ var valueName = regexp.MustCompile(`^[a-z][a-z0-9_]*$`)
 func readCases(r *reading.Reader, e hclsyntax.Expression, answers []string) []trialCase {
 	object, ok := e.(*hclsyntax.ObjectConsExpr)
 	if !ok || len(object.Items) == 0 {
-		r.Fault(r.Place(e.Range()), "cases are values and answers: cases = { \"44 C\" = %q, \"42 C\" = %q }", answers[0], answers[1])
+		r.Fault(r.Place(e.Range()), "cases are values and answers:"+
+			" cases = { \"44 C\" = %q, \"42 C\" = %q }", answers[0], answers[1])
 		return nil
 	}
 	if len(object.Items) > MaxCases {
-		r.Fault(r.Place(e.Range()), "%d cases in one trial; %d is the most", len(object.Items), MaxCases)
+		r.Fault(r.Place(e.Range()), "%d cases in one trial; %d is the most; make two trials of it",
+			len(object.Items), MaxCases)
 		return nil
 	}
 	var out []trialCase
@@ -65,14 +67,15 @@ func readCases(r *reading.Reader, e hclsyntax.Expression, answers []string) []tr
 		if !ok {
 			continue
 		}
-		c.name, c.place, c.values[caseMark] = value.text, value.place, value
+		c.name, c.place, c.values[caseName] = value.text, value.place, value
 		for _, other := range out {
 			if other.name == c.name {
-				r.Fault(c.place, "case %q stands twice, first at line %d", source.Safe(c.name), other.place.Line())
+				r.Fault(c.place, "case %q stands twice, first at line %d; take one out",
+					source.Safe(c.name), other.place.Line())
 			}
 		}
-		if inner, isObject := item.ValueExpr.(*hclsyntax.ObjectConsExpr); isObject {
-			c.readValues(r, inner, answers)
+		if _, several := item.ValueExpr.(*hclsyntax.ObjectConsExpr); several {
+			c.readValues(r, item.ValueExpr, answers)
 		} else {
 			c.expect = readAnswer(r, item.ValueExpr, answers)
 		}
@@ -83,15 +86,16 @@ func readCases(r *reading.Reader, e hclsyntax.Expression, answers []string) []tr
 }
 
 // readValues reads { expect = "flagged", time = "5 min" }.
-func (c *trialCase) readValues(r *reading.Reader, object *hclsyntax.ObjectConsExpr, answers []string) {
-	pairs, _ := r.Pairs(object, "a case", nil)
+func (c *trialCase) readValues(r *reading.Reader, e hclsyntax.Expression, answers []string) {
+	pairs, _ := r.Pairs(e, "a case", nil)
 	for _, p := range pairs {
 		if p.Key == "expect" {
 			c.expect = readAnswer(r, p.Value, answers)
 			continue
 		}
 		if _, twice := c.values[p.Key]; twice || !valueName.MatchString(p.Key) {
-			r.Fault(p.Place, "a value of a case has a name of its own in small letters, such as time = \"5 min\"; not %q", source.Safe(p.Key))
+			r.Fault(p.Place, "a value of a case has a name of its own in small letters,"+
+				" such as time = \"5 min\"; not %q", source.Safe(p.Key))
 			continue
 		}
 		if value, ok := readCaseValue(r, p.Value, p.Key); ok {
@@ -127,21 +131,21 @@ func readCaseValue(r *reading.Reader, e hclsyntax.Expression, what string) (case
 	return caseValue{string(r.File.Text[inside.Start:inside.End]), false, at}, true
 }
 
-// mark is a place of a trial's formula at which a value of a case stands: "$case".
-type mark struct {
+// placeholder is a place in a trial's blocks at which a value of a case stands: "$case".
+type placeholder struct {
 	name       string
 	start, end int  // in the file, "$" included
 	whole      bool // nothing else stands between the quotes
 }
 
-// marks finds the marks within the blocks of a trial, in order.
-func marks(r *reading.Reader, blocks []*hclsyntax.Block) []mark {
-	var out []mark
+// placeholders finds the placeholders in the quoted texts of a trial's blocks, in order.
+func placeholders(r *reading.Reader, blocks []*hclsyntax.Block) []placeholder {
+	var out []placeholder
 	look := func(start, end int, quoted bool) {
 		text := string(r.File.Text[start:end])
-		for _, m := range markForm.FindAllStringSubmatchIndex(text, -1) {
+		for _, m := range placeholderForm.FindAllStringSubmatchIndex(text, -1) {
 			whole := quoted && m[0] == 0 && m[1] == len(text)
-			out = append(out, mark{text[m[2]:m[3]], start + m[0], start + m[1], whole})
+			out = append(out, placeholder{text[m[2]:m[3]], start + m[0], start + m[1], whole})
 		}
 	}
 	for _, b := range blocks {
@@ -153,7 +157,7 @@ func marks(r *reading.Reader, blocks []*hclsyntax.Block) []mark {
 				}
 			case *hclsyntax.TemplateExpr:
 				_, inside, ok := source.StringLiteral(n)
-				if ok && r.File.Text[inside.Start-1] == '"' { // a heredoc has other escapes than a case
+				if ok && r.File.Text[inside.Start-1] == '"' { // a heredoc has other escapes
 					look(inside.Start, inside.End, true)
 				}
 			}
@@ -164,25 +168,28 @@ func marks(r *reading.Reader, blocks []*hclsyntax.Block) []mark {
 	return out
 }
 
-var markForm = regexp.MustCompile(`\$([a-z][a-z0-9_]*)`)
+var placeholderForm = regexp.MustCompile(`\$([a-z][a-z0-9_]*)`)
 
-// checkMarks records marks that a case has no value for, and values that nothing marks.
-func checkMarks(r *reading.Reader, list []mark, cases []trialCase) {
+// checkPlaceholders records placeholders that a case has no value for, and values that no
+// placeholder takes.
+func checkPlaceholders(r *reading.Reader, list []placeholder, cases []trialCase) {
 	used := map[string]bool{}
 	for _, m := range list {
 		used[m.name] = true
 		for _, c := range cases {
 			if _, has := c.values[m.name]; !has {
 				at := source.Place{File: r.File, Start: m.start, End: m.end}
-				r.Fault(at, "case %q has no value for $%s: write { expect = %q, %s = \"...\" }", source.Safe(c.name), m.name, c.expect, m.name)
+				r.Fault(at, "case %q has no value for $%s: write { expect = %q, %s = \"...\" }",
+					source.Safe(c.name), m.name, c.expect, m.name)
 				break
 			}
 		}
 	}
 	for _, c := range cases {
 		for _, name := range sortedNames(c.values) {
-			if !used[name] && (name != caseMark || len(c.values) == 1) {
-				r.Fault(c.values[name].place, "nothing in this trial changes with this value: write \"$%s\" in its formula, where the value belongs", name)
+			if !used[name] && (name != caseName || len(c.values) == 1) {
+				r.Fault(c.values[name].place, "nothing in this trial changes with this value:"+
+					" write \"$%s\" in its formula, where the value belongs", name)
 				return
 			}
 		}
@@ -206,15 +213,15 @@ type variant struct {
 	edits []variantEdit
 }
 
-// variantEdit is a mark and what stands in its place.
+// variantEdit is a placeholder and the value in its place.
 type variantEdit struct {
-	mark
+	placeholder
 	at    int // in the variant
 	value caseValue
 }
 
 // newVariant writes the blocks of a trial, which lie between from and to, with the values of c.
-func newVariant(f *source.File, from, to int, list []mark, c trialCase) *variant {
+func newVariant(f *source.File, from, to int, list []placeholder, c trialCase) *variant {
 	v := &variant{orig: f, from: from}
 	var b strings.Builder
 	copied := from
@@ -234,8 +241,8 @@ func newVariant(f *source.File, from, to int, list []mark, c trialCase) *variant
 	return v
 }
 
-// back gives the place in the rule file of a place in the variant: that of the case's value for a
-// place within a text that a mark stood in.
+// back gives the place in the rule file of a place in the variant. A place within the text of a
+// placeholder becomes that of the case's value.
 func (v *variant) back(p source.Place) source.Place {
 	if p.File != v.file {
 		return p
@@ -252,7 +259,7 @@ func (v *variant) offset(at int) int {
 	shift := v.from
 	for _, e := range v.edits {
 		if at < e.at+len(e.value.text) {
-			return min(at+shift, e.start) // within a value: where its mark begins
+			return min(at+shift, e.start) // in a value: the start of its placeholder
 		}
 		shift += e.end - e.start - len(e.value.text)
 	}

@@ -14,8 +14,10 @@ import (
 	"forebake/engine/source"
 )
 
-// finding puts an answer into words. One that is flagged in doubt says what the rule says, and what left it open.
-func (j *Judge) finding(rule *Rule, x facts.Subject, a finding.Answer, doubt bool) *finding.Finding {
+// finding words an answer. One that is flagged in doubt has the rule's text, and the reason that
+// left it open.
+func (j *Judge) finding(rule *Rule, x facts.Subject, a finding.Answer,
+	doubt bool) *finding.Finding {
 	f := &finding.Finding{
 		Rule: rule.ID, Pack: rule.Pack, Level: rule.Level, Answer: a, Formula: j.formula().Name,
 		Subject: SubjectName(x), Place: j.place(x), Why: rule.Why, Source: rule.Source,
@@ -33,21 +35,6 @@ func (j *Judge) finding(rule *Rule, x facts.Subject, a finding.Answer, doubt boo
 	return f
 }
 
-// SubjectName names a subject as a report prints it: dough "knot dough", sugar in dough "knot dough".
-func SubjectName(x facts.Subject) string {
-	switch x.On {
-	case facts.OnPart:
-		return fmt.Sprintf("%s %q", x.Part.Kind, x.Part.Name)
-	case facts.OnStep:
-		return fmt.Sprintf("%s in %s %q", x.Step.Verb.Name, x.Part.Kind, x.Part.Name)
-	case facts.OnIngredient:
-		return fmt.Sprintf("%s in %s %q", x.Ingredient.Name, x.Part.Kind, x.Part.Name)
-	case facts.OnKitchen:
-		return "kitchen"
-	}
-	return "formula"
-}
-
 func (j *Judge) place(x facts.Subject) source.Place {
 	switch x.On {
 	case facts.OnPart:
@@ -60,8 +47,7 @@ func (j *Judge) place(x facts.Subject) source.Place {
 	return j.formula().Place
 }
 
-// figures lists the facts that a condition read and the limits it held them against. Facts behind a clause that is false
-// without them were not read, and are not listed.
+// figures lists the facts and limits that a condition reads.
 func (j *Judge) figures(rule *Rule, x facts.Subject) []*finding.Figure {
 	out := make([]*finding.Figure, 0, len(rule.When.Reads()))
 	j.judge.Set(rule.When, x, rule.Limits)
@@ -77,14 +63,14 @@ func (j *Judge) figures(rule *Rule, x facts.Subject) []*finding.Figure {
 	return out
 }
 
-// limitOf is a limit of a rule as findings carry it, and what it was made from.
+// limitOf is a limit of a rule as findings carry it, and the limit that it was made from.
 type limitOf struct {
 	limit  expr.Limit
 	figure *finding.Figure
 }
 
-// limitFigure gives the figure of a limit, the same one to each finding of the rule: in a large collection, limits would be
-// a third of all that is held.
+// limitFigure gives the figure of a limit. The findings of a rule share it: in a large collection,
+// limits would take a third of the memory.
 func (j *Judge) limitFigure(rule *Rule, r *expr.Read) *finding.Figure {
 	if j.limitFigures == nil {
 		j.limitFigures = map[*Rule][]limitOf{}
@@ -95,36 +81,18 @@ func (j *Judge) limitFigure(rule *Rule, r *expr.Read) *finding.Figure {
 		j.limitFigures[rule] = known
 	}
 	l := rule.Limits[r.Limit]
-	if k := &known[r.Limit]; k.figure == nil || k.limit != l { // a trial asks with limits of its own
+	if k := &known[r.Limit]; k.figure == nil || k.limit != l { // a trial has its own limits
 		iv := l.Interval()
 		*k = limitOf{l, &finding.Figure{
-			Name: r.Name, Label: plain(l.Name), Shown: l.Shown(), Value: l.Value, Low: iv.Lo, High: iv.Hi,
-			Unit: l.Unit(), Numeric: true, Kind: "limit", Place: l.Place,
+			Name: r.Name, Label: plain(l.Name), Shown: l.Shown(), Value: l.Value, Low: iv.Lo,
+			High: iv.Hi, Unit: l.Unit(), Numeric: true, Kind: "limit", Place: l.Place,
 		}}
 	}
 	return known[r.Limit].figure
 }
 
-// Figure gives a fact's value as a finding carries it.
-func Figure(name string, f *facts.Fact, v *facts.Value) finding.Figure {
-	fig := finding.Figure{Name: name, Label: label(f), Shown: Show(f, v), Value: v.Mid, Low: v.Lo, High: v.Hi, Unit: f.Unit, Numeric: f.Type == facts.Number, Kind: v.Origin.String()}
-	switch f.Type {
-	case facts.Text, facts.YesNo:
-		fig.Text = fig.Shown
-	case facts.List:
-		fig.List = v.Words
-	case facts.Number:
-		if v.Absent {
-			fig.Value = math.NaN()
-		} else if v.Origin == facts.Model && v.Lo < v.Hi {
-			fig.Error = ShowRange(f, v)
-		}
-	}
-	return fig
-}
-
-// unsure says what left an answer open and what would settle it: a figure that is not given, an amount still open, a range
-// that the answer turns in, or a model's own error.
+// unsure gives the reason that an answer is open, and what would settle it: a figure that is not
+// given, an open amount, a range in which the answer changes, or the error of a model.
 func (j *Judge) unsure(rule *Rule, x facts.Subject) (reason string, needs []string) {
 	j.judge.Set(rule.When, x, rule.Limits)
 	var says []string
@@ -138,7 +106,7 @@ func (j *Judge) unsure(rule *Rule, x facts.Subject) (reason string, needs []stri
 	}
 	for _, i := range j.judge.Blame() {
 		r, v := &rule.When.Reads()[i], j.judge.Value(i)
-		fact := *v // judging below may move the sheet's memory
+		fact := *v // judging below may move the sheet's values
 		if fact.Need != nil {
 			say(fmt.Sprintf("needs %s%s", fact.Need.What, onLine(fact.Need.Place)))
 			needs = append(needs, r.Name)
@@ -152,7 +120,8 @@ func (j *Judge) unsure(rule *Rule, x facts.Subject) (reason string, needs []stri
 				needs = append(needs, in.Name)
 			}
 		case fact.Origin == facts.Model:
-			text := fmt.Sprintf("%s is %s, %s within the model's error", label(r.Fact), Show(r.Fact, &fact), ShowRange(r.Fact, &fact))
+			text := fmt.Sprintf("%s is %s, %s within the model's error", label(r.Fact),
+				Show(r.Fact, &fact), ShowRange(r.Fact, &fact))
 			if r.Fact.Settle != "" {
 				text += "; " + r.Fact.Settle
 			}
@@ -184,8 +153,8 @@ func onLine(p source.Place) string {
 	return fmt.Sprintf(" (line %d)", p.Line())
 }
 
-// settle splits the ingredients that would settle a fact into those still open and those given as a range.
-// Where that has taken MaxWeighing already nobody looks any more, and the answer says its range only.
+// settle lists the ingredients that would settle a fact: those still open, and those given as a
+// range. It lists none once the work for the formula exceeds MaxWeighing.
 func (j *Judge) settle(f *facts.Fact, x facts.Subject) (open, ranged []*formula.Ingredient) {
 	if j.weighingCost < 0 {
 		j.weighingCost = j.judge.Sheet().Weighing()
@@ -214,7 +183,7 @@ func rangeLines(list []*formula.Ingredient) string {
 	return ", from " + strings.Join(lines, ", ")
 }
 
-// rangeText says at which end of a range a condition holds.
+// rangeText says at which end of a range the condition holds.
 func (j *Judge) rangeText(rule *Rule, i int, v *facts.Value) string {
 	r := &rule.When.Reads()[i]
 	name := label(r.Fact)
@@ -223,11 +192,14 @@ func (j *Judge) rangeText(rule *Rule, i int, v *facts.Value) string {
 	}
 	lo, hi := figure.Interval{Lo: v.Lo, Hi: v.Lo}, figure.Interval{Lo: v.Hi, Hi: v.Hi}
 	atLo, atHi := j.judge.Pinned(i, lo), j.judge.Pinned(i, hi)
-	low, high, both := quantity.FormatInterval(lo, r.Fact.Unit), quantity.FormatInterval(hi, r.Fact.Unit), quantity.FormatInterval(v.Interval(), r.Fact.Unit)
-	if r.Fact.Error != "" { // reckoned by a model from the range: finer than that it does not know
+	unit := r.Fact.Unit
+	low, high := quantity.FormatInterval(lo, unit), quantity.FormatInterval(hi, unit)
+	both := quantity.FormatInterval(v.Interval(), unit)
+	if r.Fact.Error != "" { // a model turned the range into this one, and is no finer
 		width := v.Hi - v.Lo
-		low, high = quantity.Format(honest(v.Lo, width, r.Fact.Unit), r.Fact.Unit), quantity.Format(honest(v.Hi, width, r.Fact.Unit), r.Fact.Unit)
-		both = honestRange(v.Interval(), r.Fact.Unit)
+		low = quantity.Format(roundToError(v.Lo, width, unit), unit)
+		high = quantity.Format(roundToError(v.Hi, width, unit), unit)
+		both = formatRange(v.Interval(), unit)
 	}
 	if math.IsInf(v.Hi, 1) { // no end to print
 		high = "high"
@@ -242,18 +214,4 @@ func (j *Judge) rangeText(rule *Rule, i int, v *facts.Value) string {
 		return fmt.Sprintf("it holds where %s is %s, not where it is %s", name, high, low)
 	}
 	return fmt.Sprintf("%s is %s", name, both)
-}
-
-// label is a fact's plain name: its own, else its name in words.
-func label(f *facts.Fact) string {
-	if f.Label != "" {
-		return f.Label
-	}
-	return plain(f.Name)
-}
-
-// plain turns a name into words: its unit is printed with the figure.
-func plain(name string) string {
-	stem, _ := figure.SplitUnit(name)
-	return strings.ReplaceAll(stem, "_", " ")
 }

@@ -12,7 +12,7 @@ import (
 // or grow without end.
 const (
 	MaxFindings = 5_000      // of one file; a file with more is refused
-	MaxWeighing = 50_000_000 // ingredients looked at to tell which amounts would settle an answer: a second or so
+	MaxWeighing = 50_000_000 // ingredients looked at for one formula by settle: about a second
 )
 
 // Judge judges rules on the subjects of one formula at a time. It belongs to one goroutine.
@@ -69,7 +69,8 @@ func (j *Judge) Cautions(c *Caution) *finding.Caution {
 			return
 		}
 		out = &finding.Caution{
-			Kind: c.Kind, Rank: c.Rank, Text: j.say(c.Say, x, nil), Source: c.Source, Formula: f.Name, Place: f.Place,
+			Kind: c.Kind, Rank: c.Rank, Text: j.say(c.Say, x, nil), Source: c.Source,
+			Formula: f.Name, Place: f.Place,
 		}
 		if c.Detail != nil && !j.hasOnlyEmptyLists(c.Detail, x) {
 			out.Detail = j.say(c.Detail, x, nil)

@@ -17,8 +17,8 @@ import (
 	"forebake/engine/spelling"
 )
 
-// readLimits reads the limits of a rule: numbers, and names of the kitchen's figures, which have their values in a kitchen of
-// defaults until the rule is put into a house or a trial.
+// readLimits reads the limits of a rule: numbers, and names of the kitchen's figures. Those have
+// the values of the default kitchen until the rule is judged in a house or a trial.
 func readLimits(r *reading.Reader, e hclsyntax.Expression) []expr.Limit {
 	var limits []expr.Limit
 	named := false
@@ -39,7 +39,7 @@ func readLimits(r *reading.Reader, e hclsyntax.Expression) []expr.Limit {
 	return limits
 }
 
-// kitchenFact finds the figure of the kitchen that a limit is to be, or says what is wrong with its name.
+// kitchenFact finds the kitchen's figure that a limit names, or says what is wrong with the name.
 func kitchenFact(limit, written string) (*facts.Fact, string) {
 	owner, name, _ := strings.Cut(written, ".")
 	f, ok := facts.Find(facts.OnKitchen, name)
@@ -50,26 +50,29 @@ func kitchenFact(limit, written string) (*facts.Fact, string) {
 				known = append(known, "kitchen."+f.Name)
 			}
 		}
-		text := fmt.Sprintf("limit %q is a number or a figure of the kitchen, and %q is neither", source.Safe(limit), source.Safe(written))
+		text := fmt.Sprintf("limit %q is a number or a figure of the kitchen, and %q is neither",
+			source.Safe(limit), source.Safe(written))
 		if near := spelling.Nearest(written, known, 3); len(near) > 0 {
 			return nil, text + "; nearest is " + strings.Join(near, ", ")
 		}
 		return nil, text + "; write 4, or \"kitchen.fridge_c\""
 	}
 	if f.Type != facts.Number {
-		return nil, fmt.Sprintf("limit %q must be a number, and %s is a %s", source.Safe(limit), written, facts.TypeNames[f.Type])
+		return nil, fmt.Sprintf("limit %q must be a number, and %s is a %s", source.Safe(limit),
+			written, facts.TypeNames[f.Type])
 	}
 	if unit := figure.UnitOf(limit); unit != "" && unit != f.Unit {
-		return nil, fmt.Sprintf("limit %q is in %s by its name, and %s is in %s; give one of them another name", source.Safe(limit), unit, written, f.Unit)
+		return nil, fmt.Sprintf("limit %q is in %s by its name, and %s is in %s; give one of "+
+			"them another name", source.Safe(limit), unit, written, f.Unit)
 	}
 	return f, ""
 }
 
-// kitchenSheet is a sheet that only figures of the kitchen are asked of.
+// kitchenSheet is a sheet for the figures of a kitchen alone.
 func kitchenSheet(k *kitchen.Kitchen) *facts.Sheet { return facts.NewSheet(&formula.Formula{}, k) }
 
-// limitsIn gives limits the values that the kitchen of a sheet has for those that are its figures. Limits that are all numbers come
-// back as they are. It is asked once a house or a trial, so that judging reads plain numbers.
+// limitsIn gives the limits that are figures of the kitchen their values in a sheet's kitchen. It
+// is called once a house or a trial, so that judging reads plain numbers.
 func limitsIn(limits []expr.Limit, s *facts.Sheet) []expr.Limit {
 	out, copied := limits, false
 	for i, l := range limits {

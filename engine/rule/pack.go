@@ -58,7 +58,7 @@ type Rule struct {
 	Why      string
 	Source   string
 	Doubt    bool     // unsure counts as flagged
-	Safety   bool     // of a food-safety pack: a house may tighten it, and loosens or waives it in plain sight only
+	Safety   bool     // of a food-safety pack: every report shows what a house loosens or waives
 	Was      []string // old names that keep working
 	Adjust   []Adjust
 
@@ -105,13 +105,13 @@ type Options struct {
 	Trials  bool            // read the trials too; a check does not need them
 	Formula formula.Options // what the trials' formulas are read against
 	Version string          // of the program, for needs
-	Shipped bool            // the files have been read before, by the tests, and need no reading of what is not asked for
+	Shipped bool            // the tests have read the files: parse only what is asked for
 }
 
 // Blocks are the types of block that a rule file holds.
 var Blocks = []string{"figure", "rule", "caution", "trial"}
 
-// Draft is a pack that is parsed and not read: its rules may name figures that other packs declare.
+// Draft is a pack that is parsed and not read: its rules may read figures that other packs declare.
 type Draft struct {
 	pack  *Pack
 	files []draftFile
@@ -174,11 +174,13 @@ func (d *Draft) Read(figures *expr.Figures) (*Pack, source.Problems) {
 		}
 		all = append(all, f.r.Problems...)
 	}
-	for _, r := range p.Rules { // once all files are read: the word may stand in the last of them
+	for _, r := range p.Rules { // after the last file, which may hold food_safety = true
 		r.Safety = p.Safety
 	}
 	if len(p.Rules) > MaxRules {
-		all = append(all, source.Problem{Place: p.Rules[0].Place, Text: fmt.Sprintf("pack %q holds %d rules; %d is the most", p.Name, len(p.Rules), MaxRules)})
+		all = append(all, source.Problem{Place: p.Rules[0].Place, Text: fmt.Sprintf(
+			"pack %q holds %d rules; %d is the most; split it in two",
+			p.Name, len(p.Rules), MaxRules)})
 	}
 	return p, all.Sort()
 }
@@ -201,7 +203,8 @@ func (p *Pack) readBody(r *reading.Reader, body *hclsyntax.Body, figures *expr.F
 	}
 	if a := body.Attributes["needs"]; a != nil {
 		if needs, at, ok := r.Text(a.Expr, "needs"); ok && newer(needs, o.Version) {
-			r.Fault(at, "this pack needs forebake %s, and this is %s; take a later forebake, or an older pack", source.Safe(needs), o.Version)
+			r.Fault(at, "this pack needs forebake %s, and this is %s;"+
+				" take a later forebake, or an older pack", source.Safe(needs), o.Version)
 		}
 	}
 	for _, b := range body.Blocks {
@@ -218,8 +221,8 @@ func (p *Pack) readBody(r *reading.Reader, body *hclsyntax.Body, figures *expr.F
 	}
 }
 
-// parse parses a pack. Trials are most of a shipped pack's text, and a check has no use for them, so their stretches are
-// left unparsed there: finding where they lie costs far less than parsing them.
+// parse parses a file of a pack. A check needs no trials, and they are most of a shipped pack's
+// text: their stretches are found and left unparsed.
 func parse(f *source.File, o Options) ([]*hclsyntax.Body, source.Problems) {
 	f.Limit = MaxPackBytes
 	blocks, sure := []source.Block(nil), false
@@ -250,7 +253,7 @@ func parse(f *source.File, o Options) ([]*hclsyntax.Body, source.Problems) {
 	return bodies, all
 }
 
-// newer tells whether version a is later than b; versions are numbers with dots.
+// newer reports whether version a is later than b; versions are numbers with dots.
 func newer(a, b string) bool {
 	as, bs := strings.Split(a, "."), strings.Split(b, ".")
 	for i := 0; i < max(len(as), len(bs)); i++ {
@@ -274,15 +277,19 @@ func (p *Pack) readRule(r *reading.Reader, b *hclsyntax.Block, figures *expr.Fig
 	before := len(r.Problems)
 	rule := &Rule{Pack: p.Name}
 	rule.ID, rule.Place = r.Label(b)
-	if strings.TrimSpace(rule.ID) != "" && (!idForm.MatchString(rule.ID) || len(rule.ID) > maxNameLength) {
-		r.Fault(rule.Place, "a rule's name is small letters, figures and single hyphens, such as \"filling-too-warm\"; not %q", source.Safe(rule.ID))
+	if strings.TrimSpace(rule.ID) != "" &&
+		(!idForm.MatchString(rule.ID) || len(rule.ID) > maxNameLength) {
+		r.Fault(rule.Place, "a rule's name is small letters, figures and single hyphens,"+
+			" such as \"filling-too-warm\"; not %q", source.Safe(rule.ID))
 	}
 	if says, own := OwnFinding(rule.ID); own {
-		r.Fault(rule.Place, "rule %q needs another name: the program has findings of this name, on %s", rule.ID, says)
+		r.Fault(rule.Place, "rule %q needs another name:"+
+			" the program has findings of this name, on %s", rule.ID, says)
 	}
 	for _, other := range p.Rules {
 		if other.ID == rule.ID {
-			r.Fault(rule.Place, "rule %q stands twice in this pack, first at %s", rule.ID, other.Place)
+			r.Fault(rule.Place, "rule %q stands twice in this pack, first at %s;"+
+				" take one out, or rename it", rule.ID, other.Place)
 		}
 	}
 	r.Known(b.Body, "a rule", RuleKeys, []string{"adjust"})
@@ -302,7 +309,8 @@ func (p *Pack) readRule(r *reading.Reader, b *hclsyntax.Block, figures *expr.Fig
 	if a := attr["limits"]; a != nil {
 		rule.Limits = readLimits(r, a.Expr)
 		if len(rule.Limits) > MaxLimits {
-			r.Fault(r.Place(a.NameRange), "%d limits in one rule; %d is the most", len(rule.Limits), MaxLimits)
+			r.Fault(r.Place(a.NameRange), "%d limits in one rule; %d is the most; split the rule",
+				len(rule.Limits), MaxLimits)
 		}
 	}
 	if a := attr["why"]; a != nil {
@@ -324,7 +332,8 @@ func (p *Pack) readRule(r *reading.Reader, b *hclsyntax.Block, figures *expr.Fig
 	if subject == nil {
 		return
 	}
-	rule.On, rule.names = subject.Words, expr.Names{Subject: subject, Limits: rule.Limits, Figures: figures}
+	rule.On = subject.Words
+	rule.names = expr.Names{Subject: subject, Limits: rule.Limits, Figures: figures}
 	if a := attr["when"]; a != nil {
 		rule.When = expr.Condition(r, a.Expr, &rule.names, "when")
 		rule.WhenText, _, _ = source.StringLiteral(a.Expr)
@@ -337,7 +346,7 @@ func (p *Pack) readRule(r *reading.Reader, b *hclsyntax.Block, figures *expr.Fig
 			rule.readAdjust(r, block)
 		}
 	}
-	if len(r.Problems) == before && rule.When != nil && rule.Say != nil { // nil where a figure has faults
+	if len(r.Problems) == before && rule.When != nil && rule.Say != nil { // nil of a faulty figure
 		p.Rules = append(p.Rules, rule)
 	}
 }
@@ -357,7 +366,8 @@ func textFault(what, text string) string {
 	case needed != "" && strings.TrimSpace(text) == "":
 		return fmt.Sprintf("%s is empty; %s", what, strings.Replace(needed, "add", "write", 1))
 	case len(text) > MaxTextBytes:
-		return fmt.Sprintf("%s is %d bytes long; %d is the most, since every finding prints it", what, len(text), MaxTextBytes)
+		return fmt.Sprintf("%s is %d bytes long; %d is the most, since every finding prints it",
+			what, len(text), MaxTextBytes)
 	}
 	return ""
 }
@@ -395,7 +405,8 @@ func (rule *Rule) readAdjust(r *reading.Reader, b *hclsyntax.Block) {
 			}
 		}
 		if len(a.Within) != 2 || a.Within[0] >= a.Within[1] {
-			r.Fault(r.Place(within.Expr.Range()), "within is the lowest and the highest value: within = [0.3, 4.0]")
+			r.Fault(r.Place(within.Expr.Range()),
+				"within is the lowest and the highest value: within = [0.3, 4.0]")
 		}
 	}
 	rule.Adjust = append(rule.Adjust, a)
@@ -407,7 +418,8 @@ func (p *Pack) readCaution(r *reading.Reader, b *hclsyntax.Block, figures *expr.
 	c.Kind, c.Place = r.Label(b)
 	for _, other := range p.Cautions {
 		if other.Kind == c.Kind {
-			r.Fault(c.Place, "caution %q stands twice, first at %s", source.Safe(c.Kind), other.Place)
+			r.Fault(c.Place, "caution %q stands twice, first at %s; take one out",
+				source.Safe(c.Kind), other.Place)
 		}
 	}
 	r.Known(b.Body, "a caution", CautionKeys, nil)

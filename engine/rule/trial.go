@@ -62,7 +62,8 @@ func (p *Pack) readTrial(r *reading.Reader, b *hclsyntax.Block, o Options) {
 	var trials []*Trial
 	switch expect, cases := attr["expect"], attr["cases"]; {
 	case expect != nil && cases != nil:
-		r.Fault(r.Place(cases.NameRange), "a trial has expect or cases, not both: each case says what it expects")
+		r.Fault(r.Place(cases.NameRange),
+			"a trial has expect or cases, not both: each case says what it expects")
 	case cases != nil:
 		trials = t.vary(r, b, readCases(r, cases.Expr, answers), o)
 	case expect != nil:
@@ -70,7 +71,8 @@ func (p *Pack) readTrial(r *reading.Reader, b *hclsyntax.Block, o Options) {
 		t.readBlocks(r, b.Body.Blocks, o)
 		trials = []*Trial{&t}
 	default:
-		r.Fault(t.Place, "a trial says what it expects: expect = %q, or cases = { \"44 C\" = %q, \"42 C\" = %q }", answers[0], answers[0], answers[1])
+		r.Fault(t.Place, "a trial says what it expects: expect = %q,"+
+			" or cases = { \"44 C\" = %q, \"42 C\" = %q }", answers[0], answers[0], answers[1])
 	}
 	if len(r.Problems) == before {
 		p.Trials = append(p.Trials, trials...)
@@ -79,9 +81,9 @@ func (p *Pack) readTrial(r *reading.Reader, b *hclsyntax.Block, o Options) {
 
 // vary makes a trial of each case of a block.
 func (t Trial) vary(r *reading.Reader, b *hclsyntax.Block, cases []trialCase, o Options) []*Trial {
-	list := marks(r, b.Body.Blocks)
+	list := placeholders(r, b.Body.Blocks)
 	before := len(r.Problems)
-	checkMarks(r, list, cases)
+	checkPlaceholders(r, list, cases)
 	if len(r.Problems) > before {
 		return nil
 	}
@@ -97,7 +99,8 @@ func (t Trial) vary(r *reading.Reader, b *hclsyntax.Block, cases []trialCase, o 
 		}
 		for _, p := range inner.Problems {
 			p.Place = v.back(p.Place)
-			if !slices.Contains(r.Problems, p) { // a fault of the formula comes again with every case
+			// a fault of the formula comes again with every case
+			if !slices.Contains(r.Problems, p) {
 				r.Problems = append(r.Problems, p)
 			}
 		}
@@ -246,7 +249,8 @@ func (run *trialRun) verdict(t *Trial) (v Verdict, ok bool) {
 }
 
 // differ judges the open trial a second time and tells the first difference; "" for none.
-func (run *trialRun) differ(t *Trial, when *expr.Expr, n *expr.Names, limits []expr.Limit) (out string) {
+func (run *trialRun) differ(t *Trial, when *expr.Expr, n *expr.Names,
+	limits []expr.Limit) (out string) {
 	n.Subject.Each(t.Formula, func(x facts.Subject) {
 		if out != "" {
 			return
@@ -260,7 +264,8 @@ func (run *trialRun) differ(t *Trial, when *expr.Expr, n *expr.Names, limits []e
 
 func (j *Judge) open(t *Trial) { j.Open(facts.NewSheet(t.Formula, t.Kitchen)) }
 
-// answer gives a rule's answer on a trial: flagged when it is flagged anywhere, else unsure when it is so anywhere.
+// answer is a rule's answer on a trial: flagged where any subject is flagged, else unsure where any
+// is unsure.
 func (j *Judge) answer(r *Rule, t *Trial, limits []expr.Limit) finding.Answer {
 	j.open(t)
 	out := finding.Clear
@@ -275,8 +280,8 @@ func (j *Judge) answer(r *Rule, t *Trial, limits []expr.Limit) finding.Answer {
 	return out
 }
 
-// turns tells whether a step of a limit in one direction changes the answer of one of the trials. A limit that is a figure of the
-// kitchen is stepped from its value in the trial's own.
+// turns reports whether a step of a limit in one direction changes the answer of one of the
+// trials. A limit that is a figure of the kitchen is stepped from its value in the trial's kitchen.
 func (j *Judge) turns(r *Rule, trials []*Trial, limit int, sign float64) bool {
 	for _, t := range trials {
 		limits := limitsIn(r.Limits, kitchenSheet(t.Kitchen))
