@@ -29,11 +29,18 @@ trial "almond paste in a dough" {
   }
 }
 
+figure "cost_each" {
+  on    = "formula"
+  is    = "formula.cost / formula.pieces"
+  unit  = "money"
+  means = "cost of the ingredients of one piece"
+}
+
 rule "costs-too-much" {
   on     = "formula"
   level  = "risk"
   limits = { each = 0.25 }
-  when   = "known(formula.cost) && known(formula.pieces) && formula.cost / formula.pieces > limit.each"
+  when   = "known(formula.cost_each) && formula.cost_each > limit.each"
   say    = "The ingredients come to {formula.cost} for {formula.pieces}; the order allows {limit.each} each. Make them smaller, or change what is dear."
   why    = "The price is fixed for the school year."
   source = "the school's order"
