@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"forebake/engine/facts"
+	"forebake/engine/figure"
 	"forebake/engine/finding"
 	"forebake/engine/formula"
 	"forebake/engine/quantity"
@@ -189,10 +190,11 @@ func comparedPart(p, q *formula.Part, sa, sb *facts.Sheet) finding.ComparedPart 
 	}
 	for _, name := range comparedFacts {
 		f, ok := facts.Find(facts.OnPart, name)
-		if !ok || out.Of == "weight" && strings.HasSuffix(name, "_pct") && name != "solids_pct" || out.Of == "flour" && name == "solids_pct" {
+		if !ok || out.Of == "weight" && figure.UnitOf(name) == "%" && name != "solids_pct" || out.Of == "flour" && name == "solids_pct" {
 			continue
 		}
-		row := finding.ComparedRow{Name: strings.TrimSuffix(strings.TrimSuffix(strings.ReplaceAll(name, "_", " "), " pct"), " g"), A: show(sa, p, f), B: show(sb, q, f)}
+		stem, _ := figure.SplitUnit(name)
+		row := finding.ComparedRow{Name: strings.ReplaceAll(stem, "_", " "), A: show(sa, p, f), B: show(sb, q, f)}
 		if strings.Trim(row.A, "0 %g") == "" && strings.Trim(row.B, "0 %g") == "" {
 			continue
 		}

@@ -142,7 +142,7 @@ func (j *Judge) excess(n *node) float64 {
 }
 
 // maxNested bounds how many figures within figures Excess looks into.
-const maxNested = 4
+const maxNested = 2
 
 // figureOf turns a judge to the expression of a declared yes or no that the node reads.
 func (j *Judge) figureOf(n *node) (inner *Judge, ok bool) {

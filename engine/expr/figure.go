@@ -16,7 +16,7 @@ import (
 	"forebake/engine/spelling"
 )
 
-// MaxDeclared bounds the figures that the rule files of one house declare.
+// MaxDeclared bounds the figures that one pack declares.
 const MaxDeclared = 100
 
 const maxNameLength = 64
@@ -175,18 +175,28 @@ func (s *Figures) Read(r *reading.Reader, b *hclsyntax.Block, pack string) {
 	if f.Subject != nil {
 		s.unique(f)
 	}
-	if len(s.list) == MaxDeclared {
-		r.Fault(f.Place,
-			"more than %d figures are declared in this house; write some of them into the rules "+
-				"that read them", MaxDeclared)
+	if s.ofPack(pack) == MaxDeclared { // told once
+		r.Fault(f.Place, "more than %d figures are declared in one pack;"+
+			" write some of them into the rules that read them", MaxDeclared)
 	}
 	f.wrong = len(r.Problems) > before
-	if f.is == nil || f.Subject == nil {
+	if f.is == nil || f.Subject == nil || s.ofPack(pack) >= MaxDeclared {
 		f.state = faulty
 	}
-	if named && len(s.list) <= MaxDeclared {
+	if named {
 		s.list = append(s.list, f)
 	}
+}
+
+// ofPack counts the figures of a pack.
+func (s *Figures) ofPack(pack string) int {
+	n := 0
+	for _, f := range s.list {
+		if f.Pack == pack {
+			n++
+		}
+	}
+	return n
 }
 
 // MaxMeansBytes bounds the line that says what a figure is: every list of figures prints it.

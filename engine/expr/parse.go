@@ -161,7 +161,7 @@ func (c *check) parseFault(err error, text, what string) {
 	}
 	if strings.Contains(message, "node limit") ||
 		strings.Contains(message, "maximum allowed nodes") {
-		c.r.Fault(at, "%s has more than %d parts; split the rule", what, MaxNodes)
+		c.r.Fault(at, "%s has more than %d parts; split the %s", what, MaxNodes, c.names.block())
 		return
 	}
 	if strings.Contains(message, "literal: strconv") {

@@ -43,7 +43,7 @@ func TestLimits(t *testing.T) {
 		{"bytes of say", MaxTextBytes, func(n int) string { return one("r", "", "dough.mass_g > 0", strings.Repeat("s", n), "w") }, "say is 4097 bytes long; 4096 is the most"},
 		{"bytes of why", MaxTextBytes, func(n int) string { return one("r", "", "dough.mass_g > 0", "s", strings.Repeat("w", n)) }, "why is 4097 bytes long; 4096 is the most"},
 		{"figures", MaxFigures, func(n int) string { return one("r", "", "dough.mass_g > 0", strings.Repeat("{dough.mass_g}", n), "w") }, "say holds more than 32 figures"},
-		{"figures of a house", expr.MaxDeclared, func(n int) string {
+		{"figures of a pack", expr.MaxDeclared, func(n int) string {
 			var b strings.Builder
 			for i := range n {
 				b.WriteString(block(fmt.Sprintf("fig%d", i), "dough", "dough.mass_g", ""))
