@@ -9,6 +9,7 @@ import (
 	"forebake/engine"
 	"forebake/engine/finding"
 	"forebake/engine/report"
+	"forebake/engine/source"
 )
 
 var shells = []string{"bash", "zsh", "fish", "powershell"}
@@ -61,7 +62,7 @@ func beginning(word string, names, about []string) []cobra.Completion {
 				out = append(out, name)
 				continue
 			}
-			out = append(out, cobra.CompletionWithDesc(name, about[i]))
+			out = append(out, cobra.CompletionWithDesc(name, source.Safe(about[i])))
 		}
 	}
 	return out

@@ -17,9 +17,6 @@ func Declare(f Fact, index int, d Declared) *Fact {
 	return &f
 }
 
-// IsDeclared reports whether a rule file declares the fact.
-func (f *Fact) IsDeclared() bool { return f.declared != nil }
-
 // Declared gives what computes the fact; nil for one of the program's own.
 func (f *Fact) Declared() Declared { return f.declared }
 

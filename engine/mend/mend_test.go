@@ -35,7 +35,8 @@ func mender(t testing.TB, rules ...string) *mend.Mender {
 	for i, r := range rules {
 		text += fmt.Sprintf("rule \"r%d\" {\n  level = \"risk\"\n  say = \"s\"\n  why = \"w\"\n  source = \"s\"\n%s\n}\n", i, r)
 	}
-	p, problems := rule.Read("t", []*source.File{source.New("t.hcl", []byte(text))}, rule.Options{})
+	d := rule.Open("t", []*source.File{source.New("t.hcl", []byte(text))}, rule.Options{})
+	p, problems := d.Read(rule.Figures([]*rule.Draft{d}))
 	if len(problems) > 0 {
 		t.Fatalf("%v\n%s", problems, text)
 	}

@@ -77,7 +77,7 @@ func FuzzRules(f *testing.F) {
 			return
 		}
 		file := source.New("p.hcl", text)
-		pack, problems := Read("p", []*source.File{file}, testOptions(true))
+		pack, problems := readPack("p", []*source.File{file}, testOptions(true))
 		checkPlaces(t, file, problems)
 		if len(problems) > 0 {
 			return

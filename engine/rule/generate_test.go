@@ -586,6 +586,12 @@ var shippedPacks = sync.OnceValue(func() []*Pack {
 	return out
 })
 
+// readPack reads a pack that names no figures but its own.
+func readPack(name string, files []*source.File, o Options) (*Pack, source.Problems) {
+	d := Open(name, files, o)
+	return d.Read(Figures([]*Draft{d}))
+}
+
 func testOptions(trials bool) Options {
 	return Options{Trials: trials, Formula: formula.Options{Larder: shippedLarder, Tins: someTins}, Version: "99"}
 }

@@ -66,7 +66,7 @@ func TestLimits(t *testing.T) {
 		}, "at most 1024 KB are read"},
 	} {
 		for _, n := range []int{test.most - 1, test.most, test.most + 1} {
-			_, problems := Read("p", []*source.File{source.New("p.hcl", []byte(test.text(n)))}, testOptions(true))
+			_, problems := readPack("p", []*source.File{source.New("p.hcl", []byte(test.text(n)))}, testOptions(true))
 			over := false
 			for _, p := range problems {
 				over = over || strings.Contains(p.Text, test.says)
@@ -78,7 +78,7 @@ func TestLimits(t *testing.T) {
 	}
 	// The nodes of a condition are the parser's to count: one more node than the last length that reads is refused.
 	read := func(terms int) source.Problems {
-		_, problems := Read("p", []*source.File{source.New("p.hcl", []byte(when("dough.mass_g > 0"+strings.Repeat(" + 1", terms))))}, testOptions(false))
+		_, problems := readPack("p", []*source.File{source.New("p.hcl", []byte(when("dough.mass_g > 0"+strings.Repeat(" + 1", terms))))}, testOptions(false))
 		return problems
 	}
 	fits := 0

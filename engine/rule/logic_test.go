@@ -116,7 +116,7 @@ func TestUnsureNamesWhatSettles(t *testing.T) {
 		if len(problems) > 0 {
 			t.Fatal(f.Name, problems)
 		}
-		p, _ := Read("p", []*source.File{f}, testOptions(false))
+		p, _ := readPack("p", []*source.File{f}, testOptions(false))
 		list := j.Findings(p.Rules[0], nil)
 		if test.needs == nil {
 			if len(list) != 0 {

@@ -185,12 +185,6 @@ func (d *Draft) Read(figures *expr.Figures) (*Pack, source.Problems) {
 	return p, all.Sort()
 }
 
-// Read reads a pack that names no figures but its own.
-func Read(name string, files []*source.File, o Options) (*Pack, source.Problems) {
-	d := Open(name, files, o)
-	return d.Read(Figures([]*Draft{d}))
-}
-
 func (p *Pack) readBody(r *reading.Reader, body *hclsyntax.Body, figures *expr.Figures, o Options) {
 	r.Known(body, "a rule file", []string{"needs", "about", "food_safety"}, Blocks)
 	if a := body.Attributes["about"]; a != nil {

@@ -39,7 +39,7 @@ trial "t" {
   }
 }
 `
-	p, problems := Read("p", []*source.File{source.New("p.hcl", []byte(text))}, testOptions(true))
+	p, problems := readPack("p", []*source.File{source.New("p.hcl", []byte(text))}, testOptions(true))
 	if len(problems) > 0 {
 		t.Fatal(problems)
 	}
