@@ -42,7 +42,7 @@ var mayKnow = map[string][]string{
 		"engine/science/bakersmath", "engine/science/ferment", "engine/science/geometry", "engine/science/heat", "engine/science/microbe", "engine/science/mould", "engine/science/wateractivity"}, // figures, never judgements: no rule, no finding
 	"engine/backlog": {"engine/finding", "engine/reading", "engine/source"}, // lists of findings; what makes one is not its business
 	"engine/house":   {"engine/finding", "engine/formula", "engine/kitchen", "engine/larder", "engine/quantity", "engine/reading", "engine/source"},
-	"engine/rule":    {"engine/facts", "engine/finding", "engine/formula", "engine/house", "engine/kitchen", "engine/mend/levers", "engine/quantity", "engine/reading", "engine/source", "engine/spelling"},
+	"engine/rule":    {"engine/expr", "engine/facts", "engine/finding", "engine/formula", "engine/house", "engine/kitchen", "engine/mend/levers", "engine/quantity", "engine/reading", "engine/source", "engine/spelling"},
 	"engine/mend":    {"engine/facts", "engine/finding", "engine/formula", "engine/kitchen", "engine/mend/levers", "engine/reading", "engine/rule", "engine/source"}, // the search; no house and no report, so that a change is proven by the judge and by nothing else
 	"engine/report":  {"engine/finding", "engine/source"},                                                                                                            // prints findings; a format must not be able to change an answer
 	"engine":         {"engine/backlog", "engine/facts", "engine/finding", "engine/formula", "engine/house", "engine/kitchen", "engine/mend", "engine/quantity", "engine/reading", "engine/rule", "engine/run", "engine/source", "rules"},
@@ -51,6 +51,7 @@ var mayKnow = map[string][]string{
 
 	// What a mend can change, and how. It knows no rule, so that a rule can name a lever.
 	"engine/mend/levers": {"engine/facts", "engine/family", "engine/formula", "engine/kitchen", "engine/larder", "engine/quantity", "engine/source"},
+	"engine/expr":        {"engine/facts", "engine/formula", "engine/quantity", "engine/reading", "engine/source", "engine/spelling"}, // conditions over the facts; it must not know what a rule makes of an answer, nor any house
 }
 
 // anybody may know what a figure is.

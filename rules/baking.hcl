@@ -21,24 +21,13 @@ rule "oven-hot" {
   }
 }
 
-trial "buns at 220.5 C" {
-  rule   = "oven-hot"
-  expect = "flagged"
+trial "buns in an oven about the limit" {
+  rule  = "oven-hot"
+  cases = { "220.5 C" = "flagged", "219.5 C" = "clear" }
   formula "t" {
     dough "d" {
       ingredients = { "bread flour" = "1000 g", "water" = "560 g", "instant yeast" = "15 g" }
-      steps       = [{ divide = "21 pieces" }, { bake = "14 min", at = "220.5 C" }]
-    }
-  }
-}
-
-trial "buns at 219.5 C" {
-  rule   = "oven-hot"
-  expect = "clear"
-  formula "t" {
-    dough "d" {
-      ingredients = { "bread flour" = "1000 g", "water" = "560 g", "instant yeast" = "15 g" }
-      steps       = [{ divide = "21 pieces" }, { bake = "14 min", at = "219.5 C" }]
+      steps       = [{ divide = "21 pieces" }, { bake = "14 min", at = "$case" }]
     }
   }
 }
@@ -105,24 +94,13 @@ rule "core-low" {
   }
 }
 
-trial "core of 84.5 C asked for" {
-  rule   = "core-low"
-  expect = "flagged"
+trial "core asked for, about the low limit" {
+  rule  = "core-low"
+  cases = { "84.5 C" = "flagged", "85.5 C" = "clear", "82 C to 88 C" = "unsure" }
   formula "t" {
     dough "d" {
       ingredients = { "bread flour" = "1000 g", "water" = "560 g", "instant yeast" = "15 g" }
-      steps       = [{ bake = "20 min", at = "190 C", core = "84.5 C" }]
-    }
-  }
-}
-
-trial "core of 85.5 C asked for" {
-  rule   = "core-low"
-  expect = "clear"
-  formula "t" {
-    dough "d" {
-      ingredients = { "bread flour" = "1000 g", "water" = "560 g", "instant yeast" = "15 g" }
-      steps       = [{ bake = "20 min", at = "190 C", core = "85.5 C" }]
+      steps       = [{ bake = "20 min", at = "190 C", core = "$case" }]
     }
   }
 }
@@ -134,17 +112,6 @@ trial "core of 83 C read" {
     dough "d" {
       ingredients = { "bread flour" = "1000 g", "water" = "560 g", "instant yeast" = "15 g" }
       steps       = [{ mix = "10 min", to = "26 C" }, { bake = "20 min", at = "190 C", measured = "83 C core" }]
-    }
-  }
-}
-
-trial "core of 82 to 88 C" {
-  rule   = "core-low"
-  expect = "unsure"
-  formula "t" {
-    dough "d" {
-      ingredients = { "bread flour" = "1000 g", "water" = "560 g", "instant yeast" = "15 g" }
-      steps       = [{ bake = "20 min", at = "190 C", core = "82 C to 88 C" }]
     }
   }
 }
@@ -176,59 +143,25 @@ rule "core-high" {
   }
 }
 
-trial "core of 98.5 C asked for" {
-  rule   = "core-high"
-  expect = "flagged"
+trial "core asked for, about the high limit" {
+  rule  = "core-high"
+  cases = { "98.5 C" = "flagged", "97.5 C" = "clear", "96 C to 99 C" = "unsure" }
   formula "t" {
     dough "d" {
       ingredients = { "bread flour" = "1000 g", "water" = "560 g", "instant yeast" = "15 g" }
-      steps       = [{ bake = "20 min", at = "190 C", core = "98.5 C" }]
+      steps       = [{ bake = "20 min", at = "190 C", core = "$case" }]
     }
   }
 }
 
-trial "core of 97.5 C asked for" {
-  rule   = "core-high"
-  expect = "clear"
-  formula "t" {
-    dough "d" {
-      ingredients = { "bread flour" = "1000 g", "water" = "560 g", "instant yeast" = "15 g" }
-      steps       = [{ bake = "20 min", at = "190 C", core = "97.5 C" }]
-    }
-  }
-}
-
-trial "core of 96.22 C at 1000 m" {
-  rule   = "core-high"
-  expect = "flagged"
+trial "core asked for at 1000 m" {
+  rule  = "core-high"
+  cases = { "96.22 C" = "flagged", "96.18 C" = "clear" }
   kitchen { altitude = "1000 m" }
   formula "t" {
     dough "d" {
       ingredients = { "bread flour" = "1000 g", "water" = "560 g", "instant yeast" = "15 g" }
-      steps       = [{ bake = "20 min", at = "190 C", core = "96.22 C" }]
-    }
-  }
-}
-
-trial "core of 96.18 C at 1000 m" {
-  rule   = "core-high"
-  expect = "clear"
-  kitchen { altitude = "1000 m" }
-  formula "t" {
-    dough "d" {
-      ingredients = { "bread flour" = "1000 g", "water" = "560 g", "instant yeast" = "15 g" }
-      steps       = [{ bake = "20 min", at = "190 C", core = "96.18 C" }]
-    }
-  }
-}
-
-trial "core of 96 to 99 C" {
-  rule   = "core-high"
-  expect = "unsure"
-  formula "t" {
-    dough "d" {
-      ingredients = { "bread flour" = "1000 g", "water" = "560 g", "instant yeast" = "15 g" }
-      steps       = [{ bake = "20 min", at = "190 C", core = "96 C to 99 C" }]
+      steps       = [{ bake = "20 min", at = "190 C", core = "$case" }]
     }
   }
 }
@@ -243,26 +176,14 @@ rule "core-missed" {
   source = "USDA safe temperature chart, on measuring the core (read); that a formula's own target is to be met is common practice"
 }
 
-trial "probed at 91.9 C for 92 C" {
-  rule   = "core-missed"
-  expect = "flagged"
+trial "probed, for 92 C asked" {
+  rule  = "core-missed"
+  cases = { "91.9 C core" = "flagged", "92 C core" = "clear" }
   formula "t" {
     makes = "20 pieces"
     dough "d" {
       ingredients = { "bread flour" = "1000 g", "water" = "560 g", "instant yeast" = "15 g" }
-      steps       = [{ mix = "10 min", to = "26 C" }, { bake = "15 min", at = "200 C", core = "92 C", measured = "91.9 C core" }]
-    }
-  }
-}
-
-trial "probed at 92 C for 92 C" {
-  rule   = "core-missed"
-  expect = "clear"
-  formula "t" {
-    makes = "20 pieces"
-    dough "d" {
-      ingredients = { "bread flour" = "1000 g", "water" = "560 g", "instant yeast" = "15 g" }
-      steps       = [{ mix = "10 min", to = "26 C" }, { bake = "15 min", at = "200 C", core = "92 C", measured = "92 C core" }]
+      steps       = [{ mix = "10 min", to = "26 C" }, { bake = "15 min", at = "200 C", core = "92 C", measured = "$case" }]
     }
   }
 }
@@ -282,41 +203,15 @@ rule "bake-short" {
   }
 }
 
-trial "loaf in 13 min" {
-  rule   = "bake-short"
-  expect = "flagged"
+trial "minutes for a loaf" {
+  rule  = "bake-short"
+  cases = { "13 min" = "flagged", "31 min" = "clear", "20 min" = "unsure" }
   tin "t" { inside = "300 x 100 x 100 mm" }
   formula "t" {
     makes = "1 loaf"
     dough "d" {
       ingredients = { "bread flour" = "500 g", "water" = "280 g", "instant yeast" = "7 g" }
-      steps       = [{ mix = "10 min", to = "26 C" }, { pan = "t", tin = "t" }, { bake = "13 min", at = "190 C", core = "93 C", tin = "t" }]
-    }
-  }
-}
-
-trial "loaf in 31 min" {
-  rule   = "bake-short"
-  expect = "clear"
-  tin "t" { inside = "300 x 100 x 100 mm" }
-  formula "t" {
-    makes = "1 loaf"
-    dough "d" {
-      ingredients = { "bread flour" = "500 g", "water" = "280 g", "instant yeast" = "7 g" }
-      steps       = [{ mix = "10 min", to = "26 C" }, { pan = "t", tin = "t" }, { bake = "31 min", at = "190 C", core = "93 C", tin = "t" }]
-    }
-  }
-}
-
-trial "loaf in 20 min" {
-  rule   = "bake-short"
-  expect = "unsure"
-  tin "t" { inside = "300 x 100 x 100 mm" }
-  formula "t" {
-    makes = "1 loaf"
-    dough "d" {
-      ingredients = { "bread flour" = "500 g", "water" = "280 g", "instant yeast" = "7 g" }
-      steps       = [{ mix = "10 min", to = "26 C" }, { pan = "t", tin = "t" }, { bake = "20 min", at = "190 C", core = "93 C", tin = "t" }]
+      steps       = [{ mix = "10 min", to = "26 C" }, { pan = "t", tin = "t" }, { bake = "$case", at = "190 C", core = "93 C", tin = "t" }]
     }
   }
 }
@@ -358,45 +253,22 @@ rule "cut-too-soon" {
   adjust "step.time" { within = [10, 360] }
 }
 
-trial "loaf at 41 C when cooling ends" {
-  rule   = "cut-too-soon"
-  expect = "flagged"
+trial "loaf at the end of its cooling" {
+  rule  = "cut-too-soon"
+  cases = { "41 C" = "flagged", "39 C" = "clear" }
   formula "t" {
     dough "d" {
       ingredients = { "bread flour" = "500 g", "water" = "280 g", "instant yeast" = "7 g" }
-      steps       = [{ mix = "10 min", to = "26 C" }, { bake = "35 min", at = "190 C", measured = "93 C core" }, { cool = "2 h", at = "room", measured = "41 C" }]
+      steps       = [{ mix = "10 min", to = "26 C" }, { bake = "35 min", at = "190 C", measured = "93 C core" }, { cool = "2 h", at = "room", measured = "$case" }]
     }
   }
 }
 
-trial "loaf at 39 C when cooling ends" {
-  rule   = "cut-too-soon"
-  expect = "clear"
+trial "pieces at 60 C about the weight that counts" {
+  rule  = "cut-too-soon"
+  cases = { "3 pieces of 260 g" = "flagged", "3 pieces of 240 g" = "clear" }
   formula "t" {
-    dough "d" {
-      ingredients = { "bread flour" = "500 g", "water" = "280 g", "instant yeast" = "7 g" }
-      steps       = [{ mix = "10 min", to = "26 C" }, { bake = "35 min", at = "190 C", measured = "93 C core" }, { cool = "2 h", at = "room", measured = "39 C" }]
-    }
-  }
-}
-
-trial "pieces of 260 g at 60 C" {
-  rule   = "cut-too-soon"
-  expect = "flagged"
-  formula "t" {
-    makes = "3 pieces of 260 g"
-    dough "d" {
-      ingredients = { "bread flour" = "500 g", "water" = "280 g", "instant yeast" = "7 g" }
-      steps       = [{ mix = "10 min", to = "26 C" }, { bake = "25 min", at = "190 C", measured = "93 C core" }, { cool = "30 min", at = "room", measured = "60 C" }]
-    }
-  }
-}
-
-trial "pieces of 240 g at 60 C" {
-  rule   = "cut-too-soon"
-  expect = "clear"
-  formula "t" {
-    makes = "3 pieces of 240 g"
+    makes = "$case"
     dough "d" {
       ingredients = { "bread flour" = "500 g", "water" = "280 g", "instant yeast" = "7 g" }
       steps       = [{ mix = "10 min", to = "26 C" }, { bake = "25 min", at = "190 C", measured = "93 C core" }, { cool = "30 min", at = "room", measured = "60 C" }]
@@ -443,32 +315,16 @@ rule "wrap-too-warm" {
   adjust "step.time" { within = [10, 360] }
 }
 
-trial "loaf stored at 33 C" {
-  rule   = "wrap-too-warm"
-  expect = "flagged"
+trial "loaf stored at" {
+  rule  = "wrap-too-warm"
+  cases = { "33 C" = "flagged", "31 C" = "clear" }
   formula "t" {
     dough "d" {
       ingredients = { "bread flour" = "500 g", "water" = "280 g", "instant yeast" = "7 g" }
       steps = [
         { mix = "10 min", to = "26 C" },
         { bake = "35 min", at = "190 C", measured = "93 C core" },
-        { cool = "2 h", at = "room", measured = "33 C" },
-        { store = "2 day", at = "room" },
-      ]
-    }
-  }
-}
-
-trial "loaf stored at 31 C" {
-  rule   = "wrap-too-warm"
-  expect = "clear"
-  formula "t" {
-    dough "d" {
-      ingredients = { "bread flour" = "500 g", "water" = "280 g", "instant yeast" = "7 g" }
-      steps = [
-        { mix = "10 min", to = "26 C" },
-        { bake = "35 min", at = "190 C", measured = "93 C core" },
-        { cool = "2 h", at = "room", measured = "31 C" },
+        { cool = "2 h", at = "room", measured = "$case" },
         { store = "2 day", at = "room" },
       ]
     }
@@ -513,29 +369,11 @@ rule "mould-soon" {
   source = "Cauvain S.P. & Seiler D.A.L., FMBRA Report 150 (1992), for 74 to 90 % humidity (read); plain bread 3 to 6 days (memory), since crumb is moister than the relation answers for"
 }
 
-trial "asked to keep six and a half days" {
-  rule   = "mould-soon"
-  expect = "flagged"
+trial "days that it is asked to keep" {
+  rule  = "mould-soon"
+  cases = { "6.5 day" = "flagged", "2 day" = "clear", "4 day" = "unsure" }
   formula "t" {
-    keep = "6.5 day"
-    dough "d" { ingredients = { "bread flour" = "500 g", "water" = "280 g", "sugar" = "40 g", "salt" = "9 g" } }
-  }
-}
-
-trial "asked to keep two days" {
-  rule   = "mould-soon"
-  expect = "clear"
-  formula "t" {
-    keep = "2 day"
-    dough "d" { ingredients = { "bread flour" = "500 g", "water" = "280 g", "sugar" = "40 g", "salt" = "9 g" } }
-  }
-}
-
-trial "asked to keep four days" {
-  rule   = "mould-soon"
-  expect = "unsure"
-  formula "t" {
-    keep = "4 day"
+    keep = "$case"
     dough "d" { ingredients = { "bread flour" = "500 g", "water" = "280 g", "sugar" = "40 g", "salt" = "9 g" } }
   }
 }

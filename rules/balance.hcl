@@ -17,21 +17,16 @@ rule "hydration-low" {
   adjust "liquid" { within = [20, 80] }
 }
 
-trial "sweet dough at 47.5 %" {
-  rule   = "hydration-low"
-  expect = "flagged"
-  formula "t" {
-    family = "sweet dough"
-    dough "d" { ingredients = { "bread flour" = "1000 g", "water" = "475 g" } }
+trial "water of a sweet dough, about the least" {
+  rule  = "hydration-low"
+  cases = {
+    "475 g" = "flagged" # 47.5 %
+    "485 g" = "clear"   # 48.5 %
+    "?"     = "unsure"  # still a question mark
   }
-}
-
-trial "sweet dough at 48.5 %" {
-  rule   = "hydration-low"
-  expect = "clear"
   formula "t" {
     family = "sweet dough"
-    dough "d" { ingredients = { "bread flour" = "1000 g", "water" = "485 g" } }
+    dough "d" { ingredients = { "bread flour" = "1000 g", "water" = "$case" } }
   }
 }
 
@@ -41,15 +36,6 @@ trial "eggs and butter bring the water" {
   formula "t" {
     family = "sweet dough"
     dough "d" { ingredients = { "bread flour" = "1000 g", "water" = "100 g", "egg" = "450 g", "unsalted butter" = "400 g" } }
-  }
-}
-
-trial "water still a question mark" {
-  rule   = "hydration-low"
-  expect = "unsure"
-  formula "t" {
-    family = "sweet dough"
-    dough "d" { ingredients = { "bread flour" = "1000 g", "water" = "?" } }
   }
 }
 
@@ -65,21 +51,15 @@ rule "hydration-high" {
   adjust "liquid" { within = [20, 80] }
 }
 
-trial "sweet dough at 63.5 %" {
-  rule   = "hydration-high"
-  expect = "flagged"
-  formula "t" {
-    family = "sweet dough"
-    dough "d" { ingredients = { "bread flour" = "1000 g", "water" = "635 g" } }
+trial "water of a sweet dough, about the most" {
+  rule  = "hydration-high"
+  cases = {
+    "635 g" = "flagged" # 63.5 %
+    "625 g" = "clear"   # 62.4 %
   }
-}
-
-trial "sweet dough at 62.4 %" {
-  rule   = "hydration-high"
-  expect = "clear"
   formula "t" {
     family = "sweet dough"
-    dough "d" { ingredients = { "bread flour" = "1000 g", "water" = "625 g" } }
+    dough "d" { ingredients = { "bread flour" = "1000 g", "water" = "$case" } }
   }
 }
 
@@ -104,30 +84,16 @@ rule "sugar-high" {
   adjust "sugar" { within = [0, 45] }
 }
 
-trial "sweet dough at 25.4 % sugar" {
-  rule   = "sugar-high"
-  expect = "flagged"
-  formula "t" {
-    family = "sweet dough"
-    dough "d" { ingredients = { "bread flour" = "1000 g", "sugar" = "255 g" } }
+trial "sugar of a sweet dough" {
+  rule  = "sugar-high"
+  cases = {
+    "255 g" = "flagged" # 25.4 %
+    "247 g" = "clear"   # 24.7 %
+    "?"     = "unsure"  # still a question mark
   }
-}
-
-trial "sweet dough at 24.7 % sugar" {
-  rule   = "sugar-high"
-  expect = "clear"
   formula "t" {
     family = "sweet dough"
-    dough "d" { ingredients = { "bread flour" = "1000 g", "sugar" = "247 g" } }
-  }
-}
-
-trial "sugar still a question mark" {
-  rule   = "sugar-high"
-  expect = "unsure"
-  formula "t" {
-    family = "sweet dough"
-    dough "d" { ingredients = { "bread flour" = "1000 g", "sugar" = "?" } }
+    dough "d" { ingredients = { "bread flour" = "1000 g", "sugar" = "$case" } }
   }
 }
 
@@ -144,21 +110,16 @@ rule "fat-high" {
   adjust "fat" { within = [0, 90] }
 }
 
-trial "sweet dough at 25.3 % fat" {
-  rule   = "fat-high"
-  expect = "flagged"
-  formula "t" {
-    family = "sweet dough"
-    dough "d" { ingredients = { "bread flour" = "1000 g", "unsalted butter" = "312 g" } }
+trial "butter of a sweet dough" {
+  rule  = "fat-high"
+  cases = {
+    "312 g" = "flagged" # 25.3 % fat
+    "300 g" = "clear"   # 24.3 % fat
+    "?"     = "unsure"  # how much is open
   }
-}
-
-trial "sweet dough at 24.3 % fat" {
-  rule   = "fat-high"
-  expect = "clear"
   formula "t" {
     family = "sweet dough"
-    dough "d" { ingredients = { "bread flour" = "1000 g", "unsalted butter" = "300 g" } }
+    dough "d" { ingredients = { "bread flour" = "1000 g", "unsalted butter" = "$case" } }
   }
 }
 
@@ -184,15 +145,6 @@ trial "Danish with its roll-in as a part" {
   }
 }
 
-trial "how much butter is open" {
-  rule   = "fat-high"
-  expect = "unsure"
-  formula "t" {
-    family = "sweet dough"
-    dough "d" { ingredients = { "bread flour" = "1000 g", "unsalted butter" = "?" } }
-  }
-}
-
 rule "salt-low" {
   on     = "dough"
   level  = "risk"
@@ -205,37 +157,27 @@ rule "salt-low" {
   adjust "salt" { within = [1.2, 2.5] }
 }
 
-trial "salt at 1.15 %" {
-  rule   = "salt-low"
-  expect = "flagged"
+trial "salt about the least" {
+  rule  = "salt-low"
+  cases = {
+    "11.5 g" = "flagged" # 1.15 %
+    "12.5 g" = "clear"   # 1.25 %
+    "?"      = "unsure"  # still a question mark
+  }
   formula "t" {
-    dough "d" { ingredients = { "bread flour" = "1000 g", "salt" = "11.5 g" } }
+    dough "d" { ingredients = { "bread flour" = "1000 g", "salt" = "$case" } }
   }
 }
 
-trial "salt at 1.25 %" {
-  rule   = "salt-low"
-  expect = "clear"
-  formula "t" {
-    dough "d" { ingredients = { "bread flour" = "1000 g", "salt" = "12.5 g" } }
+trial "salt of a panettone" {
+  rule  = "salt-low"
+  cases = {
+    "5.7 g" = "flagged" # 0.57 %
+    "6.3 g" = "clear"   # 0.63 %
   }
-}
-
-trial "panettone at 0.57 % salt" {
-  rule   = "salt-low"
-  expect = "flagged"
   formula "t" {
     family = "panettone"
-    dough "d" { ingredients = { "bread flour" = "1000 g", "salt" = "5.7 g" } }
-  }
-}
-
-trial "panettone at 0.63 % salt" {
-  rule   = "salt-low"
-  expect = "clear"
-  formula "t" {
-    family = "panettone"
-    dough "d" { ingredients = { "bread flour" = "1000 g", "salt" = "6.3 g" } }
+    dough "d" { ingredients = { "bread flour" = "1000 g", "salt" = "$case" } }
   }
 }
 
@@ -244,14 +186,6 @@ trial "no salt is another matter" {
   expect = "clear"
   formula "t" {
     dough "d" { ingredients = { "bread flour" = "1000 g", "water" = "600 g" } }
-  }
-}
-
-trial "salt still a question mark" {
-  rule   = "salt-low"
-  expect = "unsure"
-  formula "t" {
-    dough "d" { ingredients = { "bread flour" = "1000 g", "salt" = "?" } }
   }
 }
 
@@ -267,19 +201,15 @@ rule "salt-high" {
   adjust "salt" { within = [1.2, 2.5] }
 }
 
-trial "salt at 2.6 %" {
-  rule   = "salt-high"
-  expect = "flagged"
-  formula "t" {
-    dough "d" { ingredients = { "bread flour" = "1000 g", "salt" = "26 g" } }
+trial "salt about the most" {
+  rule  = "salt-high"
+  cases = {
+    "26 g"   = "flagged" # 2.6 %
+    "24.5 g" = "clear"   # 2.45 %
+    "?"      = "unsure"  # how much is open
   }
-}
-
-trial "salt at 2.45 %" {
-  rule   = "salt-high"
-  expect = "clear"
   formula "t" {
-    dough "d" { ingredients = { "bread flour" = "1000 g", "salt" = "24.5 g" } }
+    dough "d" { ingredients = { "bread flour" = "1000 g", "salt" = "$case" } }
   }
 }
 
@@ -288,14 +218,6 @@ trial "salted butter tips it over" {
   expect = "flagged"
   formula "t" {
     dough "d" { ingredients = { "bread flour" = "1000 g", "salt" = "22 g", "salted butter" = "300 g" } }
-  }
-}
-
-trial "how much salt is open" {
-  rule   = "salt-high"
-  expect = "unsure"
-  formula "t" {
-    dough "d" { ingredients = { "bread flour" = "1000 g", "salt" = "?" } }
   }
 }
 
@@ -311,30 +233,16 @@ rule "egg-high" {
   adjust "egg" { within = [0, 70] }
 }
 
-trial "sweet dough at 25.5 % egg" {
-  rule   = "egg-high"
-  expect = "flagged"
-  formula "t" {
-    family = "sweet dough"
-    dough "d" { ingredients = { "bread flour" = "1000 g", "egg" = "255 g" } }
+trial "egg of a sweet dough" {
+  rule  = "egg-high"
+  cases = {
+    "255 g" = "flagged" # 25.5 %
+    "245 g" = "clear"   # 24.5 %
+    "?"     = "unsure"  # still a question mark
   }
-}
-
-trial "sweet dough at 24.5 % egg" {
-  rule   = "egg-high"
-  expect = "clear"
   formula "t" {
     family = "sweet dough"
-    dough "d" { ingredients = { "bread flour" = "1000 g", "egg" = "245 g" } }
-  }
-}
-
-trial "eggs still a question mark" {
-  rule   = "egg-high"
-  expect = "unsure"
-  formula "t" {
-    family = "sweet dough"
-    dough "d" { ingredients = { "bread flour" = "1000 g", "egg" = "?" } }
+    dough "d" { ingredients = { "bread flour" = "1000 g", "egg" = "$case" } }
   }
 }
 
@@ -352,55 +260,29 @@ rule "flour-weak" {
   adjust "sugar" { within = [0, 45] }
 }
 
-trial "all-purpose flour under 40.5 % fat and sugar" {
-  rule   = "flour-weak"
-  expect = "flagged"
+trial "butter on all-purpose flour" {
+  rule  = "flour-weak"
+  cases = {
+    "253 g" = "flagged" # 40.5 % fat and sugar
+    "240 g" = "clear"   # 39.4 % fat and sugar
+    "?"     = "unsure"  # how much is open
+  }
   formula "t" {
-    dough "d" { ingredients = { "all-purpose flour" = "1000 g", "sugar" = "200 g", "unsalted butter" = "253 g" } }
+    dough "d" { ingredients = { "all-purpose flour" = "1000 g", "sugar" = "200 g", "unsalted butter" = "$case" } }
   }
 }
 
-trial "all-purpose flour under 39.4 % fat and sugar" {
-  rule   = "flour-weak"
-  expect = "clear"
-  formula "t" {
-    dough "d" { ingredients = { "all-purpose flour" = "1000 g", "sugar" = "200 g", "unsalted butter" = "240 g" } }
-  }
-}
-
-trial "rich dough on 11.4 % protein" {
-  rule   = "flour-weak"
-  expect = "flagged"
+trial "protein under a rich dough" {
+  rule  = "flour-weak"
+  cases = { "11.4 %" = "flagged", "11.6 %" = "clear" }
   formula "t" {
     dough "d" {
       ingredients = {
-        "bread flour"     = { amount = "1000 g", protein = "11.4 %" }
+        "bread flour"     = { amount = "1000 g", protein = "$case" }
         "sugar"           = "250 g"
         "unsalted butter" = "300 g"
       }
     }
-  }
-}
-
-trial "rich dough on 11.6 % protein" {
-  rule   = "flour-weak"
-  expect = "clear"
-  formula "t" {
-    dough "d" {
-      ingredients = {
-        "bread flour"     = { amount = "1000 g", protein = "11.6 %" }
-        "sugar"           = "250 g"
-        "unsalted butter" = "300 g"
-      }
-    }
-  }
-}
-
-trial "weak flour, butter open" {
-  rule   = "flour-weak"
-  expect = "unsure"
-  formula "t" {
-    dough "d" { ingredients = { "all-purpose flour" = "1000 g", "sugar" = "200 g", "unsalted butter" = "?" } }
   }
 }
 
@@ -415,27 +297,15 @@ rule "fat-without-structure" {
   source = "Suas M., Advanced Bread and Pastry (2009) p. 374: butter goes in after development above 20 % (read); 45 % as the limit is common practice, no source"
 }
 
-trial "fat at 45.8 %" {
-  rule   = "fat-without-structure"
-  expect = "flagged"
-  formula "t" {
-    dough "d" { ingredients = { "bread flour" = "1000 g", "unsalted butter" = "565 g" } }
+trial "butter about the most" {
+  rule  = "fat-without-structure"
+  cases = {
+    "565 g"          = "flagged" # 45.8 % fat
+    "545 g"          = "clear"   # 44.2 % fat
+    "500 g to 600 g" = "unsure"  # a range
   }
-}
-
-trial "fat at 44.2 %" {
-  rule   = "fat-without-structure"
-  expect = "clear"
   formula "t" {
-    dough "d" { ingredients = { "bread flour" = "1000 g", "unsalted butter" = "545 g" } }
-  }
-}
-
-trial "butter from 500 g to 600 g" {
-  rule   = "fat-without-structure"
-  expect = "unsure"
-  formula "t" {
-    dough "d" { ingredients = { "bread flour" = "1000 g", "unsalted butter" = "500 g to 600 g" } }
+    dough "d" { ingredients = { "bread flour" = "1000 g", "unsalted butter" = "$case" } }
   }
 }
 
@@ -451,27 +321,15 @@ rule "milk-solids-high" {
   adjust "milk" { within = [0, 80] }
 }
 
-trial "milk powder at 8.8 %" {
-  rule   = "milk-solids-high"
-  expect = "flagged"
-  formula "t" {
-    dough "d" { ingredients = { "bread flour" = "1000 g", "dry skim milk" = "88 g" } }
+trial "milk powder" {
+  rule  = "milk-solids-high"
+  cases = {
+    "88 g" = "flagged" # 8.8 %
+    "80 g" = "clear"   # 8 %
+    "?"    = "unsure"  # still a question mark
   }
-}
-
-trial "milk powder at 8 %" {
-  rule   = "milk-solids-high"
-  expect = "clear"
   formula "t" {
-    dough "d" { ingredients = { "bread flour" = "1000 g", "dry skim milk" = "80 g" } }
-  }
-}
-
-trial "milk powder still a question mark" {
-  rule   = "milk-solids-high"
-  expect = "unsure"
-  formula "t" {
-    dough "d" { ingredients = { "bread flour" = "1000 g", "dry skim milk" = "?" } }
+    dough "d" { ingredients = { "bread flour" = "1000 g", "dry skim milk" = "$case" } }
   }
 }
 
@@ -486,49 +344,19 @@ rule "pregel-share" {
   source = "common practice, no source (5 to 10 % is usual)"
 }
 
-trial "2.8 % of the flour scalded" {
-  rule   = "pregel-share"
-  expect = "flagged"
-  formula "t" {
-    dough "d" { ingredients = { "bread flour" = "972 g", "the roux" = "all" } }
-    filling "roux" {
-      ingredients = { "bread flour" = "28 g", "water" = "140 g" }
-      steps       = [{ cook = "5 min", to = "65 C" }]
-    }
+trial "flour scalded" {
+  rule  = "pregel-share"
+  cases = {
+    "2.8 % of the flour scalded"              = { expect = "flagged", flour = "972 g", scalded = "28 g", water = "140 g" }
+    "3.2 % of the flour scalded"              = { expect = "clear", flour = "968 g", scalded = "32 g", water = "160 g" }
+    "12.5 % of the flour scalded"             = { expect = "flagged", flour = "875 g", scalded = "125 g", water = "625 g" }
+    "11.5 % of the flour scalded"             = { expect = "clear", flour = "885 g", scalded = "115 g", water = "575 g" }
+    "flour of the roux still a question mark" = { expect = "unsure", flour = "950 g", scalded = "?", water = "250 g" }
   }
-}
-
-trial "3.2 % of the flour scalded" {
-  rule   = "pregel-share"
-  expect = "clear"
   formula "t" {
-    dough "d" { ingredients = { "bread flour" = "968 g", "the roux" = "all" } }
+    dough "d" { ingredients = { "bread flour" = "$flour", "the roux" = "all" } }
     filling "roux" {
-      ingredients = { "bread flour" = "32 g", "water" = "160 g" }
-      steps       = [{ cook = "5 min", to = "65 C" }]
-    }
-  }
-}
-
-trial "12.5 % of the flour scalded" {
-  rule   = "pregel-share"
-  expect = "flagged"
-  formula "t" {
-    dough "d" { ingredients = { "bread flour" = "875 g", "the roux" = "all" } }
-    filling "roux" {
-      ingredients = { "bread flour" = "125 g", "water" = "625 g" }
-      steps       = [{ cook = "5 min", to = "65 C" }]
-    }
-  }
-}
-
-trial "11.5 % of the flour scalded" {
-  rule   = "pregel-share"
-  expect = "clear"
-  formula "t" {
-    dough "d" { ingredients = { "bread flour" = "885 g", "the roux" = "all" } }
-    filling "roux" {
-      ingredients = { "bread flour" = "115 g", "water" = "575 g" }
+      ingredients = { "bread flour" = "$scalded", "water" = "$water" }
       steps       = [{ cook = "5 min", to = "65 C" }]
     }
   }
@@ -539,18 +367,6 @@ trial "nothing scalded" {
   expect = "clear"
   formula "t" {
     dough "d" { ingredients = { "bread flour" = "1000 g", "water" = "600 g" } }
-  }
-}
-
-trial "flour of the roux still a question mark" {
-  rule   = "pregel-share"
-  expect = "unsure"
-  formula "t" {
-    dough "d" { ingredients = { "bread flour" = "950 g", "the roux" = "all" } }
-    filling "roux" {
-      ingredients = { "bread flour" = "?", "water" = "250 g" }
-      steps       = [{ cook = "5 min", to = "65 C" }]
-    }
   }
 }
 
@@ -566,19 +382,15 @@ rule "spice-slows-yeast" {
   adjust "spice" { within = [0, 5] }
 }
 
-trial "cinnamon at 1.6 %" {
-  rule   = "spice-slows-yeast"
-  expect = "flagged"
-  formula "t" {
-    dough "d" { ingredients = { "bread flour" = "1000 g", "cinnamon" = "16 g" } }
+trial "cinnamon" {
+  rule  = "spice-slows-yeast"
+  cases = {
+    "16 g" = "flagged" # 1.6 %
+    "14 g" = "clear"   # 1.4 %
+    "?"    = "unsure"  # still a question mark
   }
-}
-
-trial "cinnamon at 1.4 %" {
-  rule   = "spice-slows-yeast"
-  expect = "clear"
   formula "t" {
-    dough "d" { ingredients = { "bread flour" = "1000 g", "cinnamon" = "14 g" } }
+    dough "d" { ingredients = { "bread flour" = "1000 g", "cinnamon" = "$case" } }
   }
 }
 
@@ -610,14 +422,6 @@ trial "cinnamon in the filling only" {
   }
 }
 
-trial "cinnamon still a question mark" {
-  rule   = "spice-slows-yeast"
-  expect = "unsure"
-  formula "t" {
-    dough "d" { ingredients = { "bread flour" = "1000 g", "cinnamon" = "?" } }
-  }
-}
-
 rule "spirit-slows-yeast" {
   on     = "dough"
   level  = "risk"
@@ -630,19 +434,15 @@ rule "spirit-slows-yeast" {
   adjust "spirit" { within = [0, 20] }
 }
 
-trial "rum at 3.1 % of the water" {
-  rule   = "spirit-slows-yeast"
-  expect = "flagged"
-  formula "t" {
-    dough "d" { ingredients = { "bread flour" = "1000 g", "water" = "500 g", "rum" = "50 g" } }
+trial "rum on the water of the dough" {
+  rule  = "spirit-slows-yeast"
+  cases = {
+    "50 g" = "flagged" # 3.1 %
+    "45 g" = "clear"   # 2.8 %
+    "?"    = "unsure"  # still a question mark
   }
-}
-
-trial "rum at 2.8 % of the water" {
-  rule   = "spirit-slows-yeast"
-  expect = "clear"
   formula "t" {
-    dough "d" { ingredients = { "bread flour" = "1000 g", "water" = "500 g", "rum" = "45 g" } }
+    dough "d" { ingredients = { "bread flour" = "1000 g", "water" = "500 g", "rum" = "$case" } }
   }
 }
 
@@ -651,14 +451,6 @@ trial "no spirit and no water yet" {
   expect = "clear"
   formula "t" {
     dough "d" { ingredients = { "bread flour" = "1000 g" } }
-  }
-}
-
-trial "rum still a question mark" {
-  rule   = "spirit-slows-yeast"
-  expect = "unsure"
-  formula "t" {
-    dough "d" { ingredients = { "bread flour" = "1000 g", "water" = "500 g", "rum" = "?" } }
   }
 }
 
@@ -672,11 +464,14 @@ rule "fresh-enzyme-fruit" {
   source = "common practice, no source"
 }
 
-trial "raw kiwi in milk" {
-  rule   = "fresh-enzyme-fruit"
-  expect = "flagged"
+trial "raw kiwi" {
+  rule  = "fresh-enzyme-fruit"
+  cases = {
+    "raw kiwi in milk"     = { expect = "flagged", with = "whole milk", amount = "200 g" }
+    "kiwi and sugar alone" = { expect = "clear", with = "sugar", amount = "50 g" }
+  }
   formula "t" {
-    filling "f" { ingredients = { "kiwi" = "100 g", "whole milk" = "200 g" } }
+    filling "f" { ingredients = { "kiwi" = "100 g", "$with" = "$amount" } }
   }
 }
 
@@ -712,13 +507,5 @@ trial "pineapple cooked with the cream" {
       ingredients = { "pineapple" = "100 g", "whole milk" = "200 g" }
       steps       = [{ cook = "5 min", to = "95 C" }]
     }
-  }
-}
-
-trial "kiwi and sugar alone" {
-  rule   = "fresh-enzyme-fruit"
-  expect = "clear"
-  formula "t" {
-    filling "f" { ingredients = { "kiwi" = "100 g", "sugar" = "50 g" } }
   }
 }

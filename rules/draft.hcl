@@ -14,19 +14,11 @@ rule "amount-missing" {
   source = "common practice, no source"
 }
 
-trial "sugar still a question mark" {
-  rule   = "amount-missing"
-  expect = "flagged"
+trial "sugar weighed or not" {
+  rule  = "amount-missing"
+  cases = { "?" = "flagged", "80 g" = "clear" }
   formula "t" {
-    dough "d" { ingredients = { "bread flour" = "1000 g", "sugar" = "?" } }
-  }
-}
-
-trial "sugar weighed" {
-  rule   = "amount-missing"
-  expect = "clear"
-  formula "t" {
-    dough "d" { ingredients = { "bread flour" = "1000 g", "sugar" = "80 g" } }
+    dough "d" { ingredients = { "bread flour" = "1000 g", "sugar" = "$case" } }
   }
 }
 
@@ -78,27 +70,25 @@ rule "salt-missing" {
   }
 }
 
-trial "no salt, unsalted butter" {
-  rule   = "salt-missing"
-  expect = "flagged"
+trial "butter, and no salt weighed" {
+  rule  = "salt-missing"
+  cases = {
+    "unsalted butter" = "flagged" # none in it
+    "salted butter"   = "clear"   # it brings the salt
+  }
   formula "t" {
-    dough "d" { ingredients = { "bread flour" = "1000 g", "unsalted butter" = "200 g" } }
+    dough "d" { ingredients = { "bread flour" = "1000 g", "$case" = "200 g" } }
   }
 }
 
-trial "salt weighed in" {
-  rule   = "salt-missing"
-  expect = "clear"
-  formula "t" {
-    dough "d" { ingredients = { "bread flour" = "1000 g", "salt" = "18 g" } }
+trial "salt in the dough" {
+  rule  = "salt-missing"
+  cases = {
+    "18 g" = "clear"  # weighed in
+    "?"    = "unsure" # its amount is open, and nothing else
   }
-}
-
-trial "salted butter brings the salt" {
-  rule   = "salt-missing"
-  expect = "clear"
   formula "t" {
-    dough "d" { ingredients = { "bread flour" = "1000 g", "salted butter" = "200 g" } }
+    dough "d" { ingredients = { "bread flour" = "1000 g", "salt" = "$case" } }
   }
 }
 
@@ -108,14 +98,6 @@ trial "salt in the sponge" {
   formula "t" {
     dough "d" { ingredients = { "bread flour" = "800 g", "the sponge" = "all" } }
     preferment "sponge" { ingredients = { "bread flour" = "200 g", "water" = "150 g", "salt" = "18 g" } }
-  }
-}
-
-trial "only salt is open" {
-  rule   = "salt-missing"
-  expect = "unsure"
-  formula "t" {
-    dough "d" { ingredients = { "bread flour" = "1000 g", "salt" = "?" } }
   }
 }
 
@@ -133,19 +115,15 @@ rule "leaven-missing" {
   }
 }
 
-trial "no yeast at all" {
-  rule   = "leaven-missing"
-  expect = "flagged"
-  formula "t" {
-    dough "d" { ingredients = { "bread flour" = "1000 g", "water" = "600 g" } }
+trial "leaven in the dough" {
+  rule  = "leaven-missing"
+  cases = {
+    "no yeast at all"    = { expect = "flagged", with = "water", amount = "600 g" }
+    "yeast in the dough" = { expect = "clear", with = "instant yeast", amount = "12 g" }
+    "sourdough culture"  = { expect = "clear", with = "sourdough culture", amount = "200 g" }
   }
-}
-
-trial "yeast in the dough" {
-  rule   = "leaven-missing"
-  expect = "clear"
   formula "t" {
-    dough "d" { ingredients = { "bread flour" = "1000 g", "instant yeast" = "12 g" } }
+    dough "d" { ingredients = { "bread flour" = "1000 g", "$with" = "$amount" } }
   }
 }
 
@@ -155,14 +133,6 @@ trial "yeast in the sponge" {
   formula "t" {
     dough "d" { ingredients = { "bread flour" = "800 g", "the sponge" = "all" } }
     preferment "sponge" { ingredients = { "bread flour" = "200 g", "water" = "200 g", "instant yeast" = "2 g" } }
-  }
-}
-
-trial "sourdough culture" {
-  rule   = "leaven-missing"
-  expect = "clear"
-  formula "t" {
-    dough "d" { ingredients = { "bread flour" = "1000 g", "sourdough culture" = "200 g" } }
   }
 }
 
@@ -215,27 +185,15 @@ rule "fill-unspread" {
   source = "common practice, no source"
 }
 
-trial "filling of question marks" {
-  rule   = "fill-unspread"
-  expect = "flagged"
+trial "filling of question marks, and one half weighed" {
+  rule  = "fill-unspread"
+  cases = { "?" = "flagged", "200 g" = "clear" }
   formula "t" {
     dough "d" {
       ingredients = { "bread flour" = "500 g" }
       steps       = [{ fill = "nut paste" }]
     }
-    filling "nut paste" { ingredients = { "ground almonds" = "?", "sugar" = "?" } }
-  }
-}
-
-trial "filling half weighed" {
-  rule   = "fill-unspread"
-  expect = "clear"
-  formula "t" {
-    dough "d" {
-      ingredients = { "bread flour" = "500 g" }
-      steps       = [{ fill = "nut paste" }]
-    }
-    filling "nut paste" { ingredients = { "ground almonds" = "200 g", "sugar" = "?" } }
+    filling "nut paste" { ingredients = { "ground almonds" = "$case", "sugar" = "?" } }
   }
 }
 
@@ -348,48 +306,18 @@ rule "makes-mismatch" {
   adjust "makes" {}
 }
 
-trial "a little too much dough" {
-  rule   = "makes-mismatch"
-  expect = "flagged"
-  formula "t" {
-    makes = "10 pieces of 100 g"
-    dough "d" { ingredients = { "bread flour" = "1086 g" } }
+trial "dough for the pieces asked for" {
+  rule  = "makes-mismatch"
+  cases = {
+    "1086 g" = "flagged" # a little too much
+    "1082 g" = "clear"   # a little over, within the limit
+    "968 g"  = "flagged" # too little
+    "972 g"  = "clear"   # just short of the limit
+    "1000 g" = "clear"   # weighed out to the gram
   }
-}
-
-trial "a little over, within the limit" {
-  rule   = "makes-mismatch"
-  expect = "clear"
   formula "t" {
     makes = "10 pieces of 100 g"
-    dough "d" { ingredients = { "bread flour" = "1082 g" } }
-  }
-}
-
-trial "a little too little dough" {
-  rule   = "makes-mismatch"
-  expect = "flagged"
-  formula "t" {
-    makes = "10 pieces of 100 g"
-    dough "d" { ingredients = { "bread flour" = "968 g" } }
-  }
-}
-
-trial "just short of the limit" {
-  rule   = "makes-mismatch"
-  expect = "clear"
-  formula "t" {
-    makes = "10 pieces of 100 g"
-    dough "d" { ingredients = { "bread flour" = "972 g" } }
-  }
-}
-
-trial "weighed out to the gram" {
-  rule   = "makes-mismatch"
-  expect = "clear"
-  formula "t" {
-    makes = "10 pieces of 100 g"
-    dough "d" { ingredients = { "bread flour" = "1000 g" } }
+    dough "d" { ingredients = { "bread flour" = "$case" } }
   }
 }
 
@@ -466,19 +394,11 @@ rule "weigh-not-spoon" {
   adjust "amount" { to = "ingredient.amount_g" }
 }
 
-trial "salt by the teaspoon" {
-  rule   = "weigh-not-spoon"
-  expect = "flagged"
+trial "salt by spoon or weight" {
+  rule  = "weigh-not-spoon"
+  cases = { "3 tsp" = "flagged", "18 g" = "clear", "?" = "unsure" }
   formula "t" {
-    dough "d" { ingredients = { "bread flour" = "1000 g", "salt" = "3 tsp" } }
-  }
-}
-
-trial "salt weighed" {
-  rule   = "weigh-not-spoon"
-  expect = "clear"
-  formula "t" {
-    dough "d" { ingredients = { "bread flour" = "1000 g", "salt" = "18 g" } }
+    dough "d" { ingredients = { "bread flour" = "1000 g", "salt" = "$case" } }
   }
 }
 
@@ -487,14 +407,6 @@ trial "milk by the cup" {
   expect = "clear"
   formula "t" {
     dough "d" { ingredients = { "bread flour" = "1000 g", "whole milk" = "2 cup" } }
-  }
-}
-
-trial "amount still a question mark" {
-  rule   = "weigh-not-spoon"
-  expect = "unsure"
-  formula "t" {
-    dough "d" { ingredients = { "bread flour" = "1000 g", "salt" = "?" } }
   }
 }
 
@@ -513,21 +425,17 @@ rule "scale-too-coarse" {
   }
 }
 
-trial "9.6 g on a 1 g scale" {
-  rule   = "scale-too-coarse"
-  expect = "flagged"
-  kitchen { scale = "1 g" }
-  formula "t" {
-    dough "d" { ingredients = { "bread flour" = "1000 g", "instant yeast" = "9.6 g" } }
+trial "small weights on a 1 g scale" {
+  rule  = "scale-too-coarse"
+  cases = {
+    "9.6 g"       = "flagged"
+    "10.4 g"      = "clear"
+    "1 tsp"       = "clear"   # a spoon is not weighed
+    "8 g to 12 g" = "unsure"  # a range
   }
-}
-
-trial "10.4 g on a 1 g scale" {
-  rule   = "scale-too-coarse"
-  expect = "clear"
   kitchen { scale = "1 g" }
   formula "t" {
-    dough "d" { ingredients = { "bread flour" = "1000 g", "instant yeast" = "10.4 g" } }
+    dough "d" { ingredients = { "bread flour" = "1000 g", "instant yeast" = "$case" } }
   }
 }
 
@@ -537,24 +445,6 @@ trial "2 g of saffron on a 0.1 g scale" {
   kitchen { scale = "0.1 g" }
   formula "t" {
     dough "d" { ingredients = { "bread flour" = "1000 g", "saffron" = "2 g" } }
-  }
-}
-
-trial "a spoon is not weighed" {
-  rule   = "scale-too-coarse"
-  expect = "clear"
-  kitchen { scale = "1 g" }
-  formula "t" {
-    dough "d" { ingredients = { "bread flour" = "1000 g", "instant yeast" = "1 tsp" } }
-  }
-}
-
-trial "8 to 12 g on a 1 g scale" {
-  rule   = "scale-too-coarse"
-  expect = "unsure"
-  kitchen { scale = "1 g" }
-  formula "t" {
-    dough "d" { ingredients = { "bread flour" = "1000 g", "instant yeast" = "8 g to 12 g" } }
   }
 }
 
@@ -580,21 +470,15 @@ trial "2.1 kg mixed by hand" {
   }
 }
 
-trial "2.1 kg in a 2 kg bowl" {
-  rule   = "bowl-too-small"
-  expect = "flagged"
-  kitchen { bowl = "2 kg" }
-  formula "t" {
-    dough "d" { ingredients = { "bread flour" = "1400 g", "water" = "700 g" } }
+trial "dough in a 2 kg bowl" {
+  rule  = "bowl-too-small"
+  cases = {
+    "1400 g" = "flagged" # 2.1 kg of dough
+    "1200 g" = "clear"   # 1.9 kg of dough
   }
-}
-
-trial "1.9 kg in a 2 kg bowl" {
-  rule   = "bowl-too-small"
-  expect = "clear"
   kitchen { bowl = "2 kg" }
   formula "t" {
-    dough "d" { ingredients = { "bread flour" = "1200 g", "water" = "700 g" } }
+    dough "d" { ingredients = { "bread flour" = "$case", "water" = "700 g" } }
   }
 }
 

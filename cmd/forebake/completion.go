@@ -9,6 +9,7 @@ import (
 	"forebake/engine"
 	"forebake/engine/finding"
 	"forebake/engine/report"
+	"forebake/engine/source"
 )
 
 var shells = []string{"bash", "zsh", "fish", "powershell"}
@@ -63,7 +64,7 @@ func beginning(word string, names, about []string) []cobra.Completion {
 				out = append(out, name)
 				continue
 			}
-			out = append(out, cobra.CompletionWithDesc(name, about[i]))
+			out = append(out, cobra.CompletionWithDesc(name, source.Safe(about[i])))
 		}
 	}
 	return out
@@ -122,7 +123,11 @@ func completeFacts(cmd *cobra.Command, args []string, word string) (
 	if len(args) == 0 {
 		return completeFormulas(cmd, args, word)
 	}
-	names, means := engine.FactNames()
+	l, problems := engine.New().Load(".")
+	if len(problems) > 0 {
+		return nil, cobra.ShellCompDirectiveNoFileComp
+	}
+	names, means := engine.FactNames(l)
 	var left, about []string
 	for i, name := range names {
 		if !given(args[1:], name) {

@@ -110,6 +110,25 @@ func TestFillIn(t *testing.T) {
 
 // matches compares output with the lines wanted; "[...]" skips to the next line that follows it.
 // It returns the first line that differs.
+// The rule file in README.md is read, and its own trials pass and try all of it.
+func TestReadmeRuleFile(t *testing.T) {
+	readme, err := os.ReadFile("../../README.md")
+	if err != nil {
+		t.Fatal(err)
+	}
+	_, text, _ := strings.Cut(string(readme), "## Rule files")
+	_, text, found := strings.Cut(text, "```hcl\n")
+	text, _, _ = strings.Cut(text, "```")
+	if !found {
+		t.Fatal("no rule file in README.md")
+	}
+	folder(t, map[string]string{"house.hcl": "house \"h\" {\n  packs = [\"./mine.hcl\"]\n}\n", "mine.hcl": text})
+	if got := answered(t, "trial", "./mine.hcl"); !strings.HasSuffix(got, ": 0 failed; untouched: 0 rules, 0 limits.\n") || strings.Count(got, "\n") > 1 {
+		t.Errorf("its trials: %s", got)
+	}
+}
+
+// matches compares output with what is wanted, line by line; "[...]" skips to the next line that follows it.
 func matches(got, want string) (string, bool) {
 	g, w := strings.Split(strings.TrimSpace(got), "\n"), strings.Split(strings.TrimSpace(want), "\n")
 	i := 0

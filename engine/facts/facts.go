@@ -8,6 +8,7 @@ package facts
 
 import (
 	"math"
+	"slices"
 
 	"forebake/engine/figure"
 	"forebake/engine/formula"
@@ -45,6 +46,9 @@ const (
 	Text
 	List
 )
+
+// TypeNames are the types of value as printed.
+var TypeNames = []string{"number", "yes or no", "text", "list"}
 
 // Origin tells where a value comes from.
 type Origin uint8
@@ -97,8 +101,11 @@ type Fact struct {
 	Error  string                   // the model's error in words; "" for arithmetic
 	Settle string                   // what reading or entry settles a model's figure, ready to stand after a semicolon; "" for arithmetic
 	Verbs  []string                 // step facts: the verbs that have it, by their trait; none for all
+	Kinds  []formula.Kind           // part facts: the kinds that have it; none for all
 	of     func(*formula.Verb) bool // the trait of the verbs that have it; nil for all
-	index  int                      // place in the catalogue of its subject
+	index  int                      // place in the catalogue of its subject; see Declare
+
+	declared Declared // computes a figure that a rule file declares; nil for the program's own
 
 	part       func(*part) Value
 	step       func(*Sheet, *formula.Step) Value
@@ -147,12 +154,36 @@ func (f *Fact) HasVerb(name string) bool {
 	return f.of == nil || ok && f.of(v)
 }
 
+// Of reports whether a subject has the fact: a step by its verb, a part by its kind.
+func (f *Fact) Of(x Subject) bool {
+	switch f.On {
+	case OnPart:
+		return len(f.Kinds) == 0 || slices.Contains(f.Kinds, x.Part.Kind)
+	case OnStep:
+		return f.of == nil || f.of(x.Step.Verb)
+	}
+	return true
+}
+
 // Subject is what a fact or a rule looks at. Only the fields of its kind are set, and those above it: a step has its part.
 type Subject struct {
 	On         On
 	Part       *formula.Part
 	Step       *formula.Step
 	Ingredient *formula.Ingredient
+}
+
+// row is the place of the subject among those of its kind in the formula.
+func (x *Subject) row(on On) int {
+	switch on {
+	case OnPart:
+		return x.Part.Serial
+	case OnStep:
+		return x.Step.Serial
+	case OnIngredient:
+		return x.Ingredient.Serial
+	}
+	return 0
 }
 
 // Sheet computes the facts of one formula in one kitchen, each once.
@@ -163,6 +194,7 @@ type Sheet struct {
 	parts      []part
 	values     [5][]cell
 	arena      []cell
+	declared   []declaredCells // of the figures that rule files declare, by index
 	generation uint32
 	follower   history.Follower
 	law        *microbe.Limits // the food-safety figures in force in lawOf
@@ -217,15 +249,10 @@ func (s *Sheet) Reset(f *formula.Formula, k *kitchen.Kitchen) {
 
 // Value gives the value of a fact on a subject. A step fact asked of a step whose verb has no such figure is absent.
 func (s *Sheet) Value(f *Fact, x Subject) *Value {
-	row := 0
-	switch f.On {
-	case OnPart:
-		row = x.Part.Serial
-	case OnStep:
-		row = x.Step.Serial
-	case OnIngredient:
-		row = x.Ingredient.Serial
+	if f.declared != nil {
+		return s.declaredValue(f, x)
 	}
+	row := x.row(f.On)
 	c := &s.values[f.On][row*len(catalogue[f.On])+f.index]
 	if c.generation != s.generation {
 		c.generation = s.generation // before the call: a fact that asks for itself is a mistake that must not hang
@@ -285,6 +312,9 @@ func (s *Sheet) retry() *Sheet {
 // Withheld tells whether a missing figure is missing only because amounts are open or ranges: with every one of them weighed
 // it could be reckoned. Such a figure is not known yet, which is not the same as one that the formula does without.
 func (s *Sheet) Withheld(f *Fact, x Subject) bool {
+	if f.declared != nil {
+		return s.declaredWithheld(f, x)
+	}
 	if !s.isWeighed { // once a formula: a rule may ask of every ingredient
 		s.weighAll()
 	}

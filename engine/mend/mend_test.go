@@ -36,7 +36,8 @@ func mender(t testing.TB, rules ...string) *mend.Mender {
 		fmt.Fprintf(&text, "  why = \"w\"\n  source = \"s\"\n%s\n}\n", r)
 	}
 	file := source.New("t.hcl", []byte(text.String()))
-	p, problems := rule.Read("t", []*source.File{file}, rule.Options{})
+	d := rule.Open("t", []*source.File{file}, rule.Options{})
+	p, problems := d.Read(rule.Figures([]*rule.Draft{d}))
 	if len(problems) > 0 {
 		t.Fatalf("%v\n%s", problems, text.String())
 	}
@@ -454,6 +455,26 @@ var elsewhere = map[string]string{
 	"not-cold-yet":     "the trials have no chill",
 }
 
+// formulaText is the formula block of a trial as it was tried: in the rule file, or in the text of
+// one of its cases.
+func formulaText(t *testing.T, trial *rule.Trial) []byte {
+	t.Helper()
+	at := trial.Formula.Place
+	body, problems := source.Parse(at.File)
+	if len(problems) > 0 {
+		t.Fatal(problems)
+	}
+	for _, b := range body.Blocks {
+		for _, inner := range append(b.Body.Blocks, b) {
+			if from, to := inner.Range().Start.Byte, inner.CloseBraceRange.End.Byte; inner.Type == "formula" && from <= at.Start && at.End <= to {
+				return at.File.Text[from:to]
+			}
+		}
+	}
+	t.Fatalf("%s: no formula block around %s", trial.Title(), at)
+	return nil
+}
+
 // TestLeversClearTheirRule holds that the levers of every shipped rule clear at
 // least one of the trials that show it flagged.
 func TestLeversClearTheirRule(t *testing.T) {
@@ -461,30 +482,29 @@ func TestLeversClearTheirRule(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
+	declared, err := os.ReadFile("../../rules/figures.hcl")
+	if err != nil {
+		t.Fatal(err)
+	}
+	figures := source.New("figures.hcl", declared)
 	for _, path := range paths {
+		if filepath.Base(path) == "figures.hcl" {
+			continue
+		}
 		text, err := os.ReadFile(path)
 		if err != nil {
 			t.Fatal(err)
 		}
 		file := source.New(path, text)
 		o := rule.Options{Trials: true, Formula: plainOptions(), Version: engine.Version}
-		p, problems := rule.Read("p", []*source.File{file}, o)
+		drafts := []*rule.Draft{rule.Open("figures", []*source.File{figures}, o), rule.Open("p", []*source.File{file}, o)}
+		p, problems := drafts[1].Read(rule.Figures(drafts))
 		if len(problems) > 0 {
 			t.Fatal(problems)
 		}
-		body, _ := source.Parse(file)
 		cleared, tried := map[string]int{}, map[string]int{}
-		for _, b := range body.Blocks {
-			if b.Type != "trial" {
-				continue
-			}
-			var trial *rule.Trial
-			for _, one := range p.Trials {
-				if one.Name == b.Labels[0] {
-					trial = one
-				}
-			}
-			if trial == nil || trial.Expect != "flagged" {
+		for _, trial := range p.Trials {
+			if trial.Expect != "flagged" {
 				continue
 			}
 			var r *rule.Rule
@@ -496,32 +516,21 @@ func TestLeversClearTheirRule(t *testing.T) {
 			if r == nil || len(r.Adjust) == 0 {
 				continue
 			}
-			for _, inner := range b.Body.Blocks {
-				if inner.Type != "formula" {
-					continue
+			m := &mend.Mender{Kitchen: trial.Kitchen, Rules: []*rule.Rule{r}, Options: formula.Options{Larder: larder.New(), Tins: trial.Kitchen.TinNames()}, Taste: true}
+			o, err := m.Mend("t.hcl", formulaText(t, trial), 0)
+			if err != nil {
+				t.Fatal(err)
+			}
+			tried[r.ID]++
+			if len(o.After) == 0 {
+				cleared[r.ID]++
+			}
+			if testing.Verbose() {
+				for _, c := range o.Mending.Changes {
+					t.Logf("%s: %s (%s)", r.ID, c.Text, c.Trust)
 				}
-				at := inner.Range()
-				end := inner.CloseBraceRange.End.Byte
-				options := plainOptions()
-				options.Tins = trial.Kitchen.TinNames()
-				m := &mend.Mender{
-					Kitchen: trial.Kitchen, Rules: []*rule.Rule{r}, Options: options, Taste: true,
-				}
-				o, err := m.Mend("t.hcl", text[at.Start.Byte:end], 0)
-				if err != nil {
-					t.Fatal(err)
-				}
-				tried[r.ID]++
-				if len(o.After) == 0 {
-					cleared[r.ID]++
-				}
-				if testing.Verbose() {
-					for _, c := range o.Mending.Changes {
-						t.Logf("%s: %s (%s)", r.ID, c.Text, c.Trust)
-					}
-					for _, l := range o.Mending.Left {
-						t.Logf("%s LEFT: %s", r.ID, l.Why)
-					}
+				for _, l := range o.Mending.Left {
+					t.Logf("%s LEFT: %s", r.ID, l.Why)
 				}
 			}
 		}

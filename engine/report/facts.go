@@ -87,9 +87,9 @@ func (l *factList) row(r *finding.FactRow, first bool) {
 		l.numbers[r.Source] = n
 	}
 	fmt.Fprintf(l, "  %-24s %-22s %-11s %s [%d]\n", r.Figure.Name, source.Safe(r.Figure.Shown),
-		kind, r.Means, n)
+		kind, source.Safe(r.Means), n)
 	if r.Figure.Error != "" {
-		fmt.Fprintf(l, "  %-24s %s; error: %s\n", "", r.Figure.Error, r.Error)
+		fmt.Fprintf(l, "  %-24s %s; error: %s\n", "", r.Figure.Error, source.Safe(r.Error))
 	}
 }
 

@@ -382,7 +382,7 @@ func TestAcceptedRulesNeverFail(t *testing.T) {
 				b.WriteString("  doubt = \"flag\"\n")
 			}
 			b.WriteString("}\n")
-			pack, problems := Read("p", []*source.File{source.New("p.hcl", []byte(b.String()))}, testOptions(true))
+			pack, problems := readPack("p", []*source.File{source.New("p.hcl", []byte(b.String()))}, testOptions(true))
 			if len(problems) > 0 {
 				if !mayRefuse(problems) {
 					t.Fatalf("%v in\n%s", problems, b.String())

@@ -8,9 +8,9 @@ import (
 	"os"
 	"path/filepath"
 	"regexp"
+	"slices"
 	"sort"
 	"strings"
-	"sync"
 
 	"forebake/engine/finding"
 	"forebake/engine/house"
@@ -19,52 +19,77 @@ import (
 	"forebake/engine/source"
 )
 
-// cautionFile is the shipped file of cautions. It is no pack: it is in force in every house.
-const cautionFile = "cautions"
+// Shipped files that are no packs: they are in force in every house.
+const (
+	cautionFile = "cautions"
+	figureFile  = "figures" // that the rules of several packs read
+)
 
-// PackNames lists the packs among the shipped files, in order of name. The cautions are no pack.
+// inForce lists the files that are no packs, with the refusal of a house that names one.
+var inForce = []struct{ file, says string }{
+	{cautionFile, "the cautions are no pack: they are in force in every house; take the name out"},
+	{figureFile, "the figures are no pack: they are in force in every house; take the name out"},
+}
+
+// noPack says why a house cannot name a shipped file; "" where it can.
+func noPack(name string) string {
+	for _, f := range inForce {
+		if f.file == name {
+			return f.says
+		}
+	}
+	return ""
+}
+
+// IsPack reports whether a house can name a shipped file.
+func IsPack(name string) bool { return noPack(name) == "" }
+
+// PackNames lists the packs among the shipped files, in order of name.
 func PackNames(shipped fs.FS) []string {
 	entries, _ := fs.ReadDir(shipped, ".")
 	var names []string
 	for _, entry := range entries {
-		if name, ok := strings.CutSuffix(entry.Name(), ".hcl"); ok && name != cautionFile {
+		if name, ok := strings.CutSuffix(entry.Name(), ".hcl"); ok && IsPack(name) {
 			names = append(names, name)
 		}
 	}
 	return names
 }
 
-// readPacks reads the cautions and the packs that a house names, or all shipped ones. Each is read
-// on its own goroutine.
+// readPacks reads the packs that a house names, or all shipped ones, and the files that are no
+// packs. All are parsed, then their figures are checked together, then their rules are read; each
+// pack on its own goroutine.
 func (h *Houses) readPacks(in *house.House, trials bool) ([]*rule.Pack, source.Problems) {
-	named := []house.Named{{Name: cautionFile}}
+	var named []house.Named
+	for _, f := range inForce {
+		named = append(named, house.Named{Name: f.file})
+	}
 	if in.Packs == nil {
 		for _, name := range PackNames(h.Shipped) {
 			named = append(named, house.Named{Name: name})
 		}
 	}
 	named = append(named, in.Packs...)
+	drafts := make([]*rule.Draft, len(named))
 	packs := make([]*rule.Pack, len(named))
 	faults := make([]source.Problems, len(named))
-	var wait sync.WaitGroup
-	for i, n := range named {
-		wait.Go(func() {
-			packs[i], faults[i] = h.readPack(n,
-				rule.Options{Trials: trials, Formula: in.FormulaOptions(), Version: h.Version})
-		})
-	}
-	wait.Wait()
-	var all source.Problems
-	for _, f := range faults {
-		all = append(all, f...)
-	}
-	return packs, all.Sort()
+	o := rule.Options{Trials: trials, Formula: in.FormulaOptions(), Version: h.Version}
+	Each(len(named), len(named), func(_, i int) {
+		drafts[i], faults[i] = h.openPack(named[i], o)
+	})
+	figures := rule.Figures(drafts)
+	Each(len(named), len(named), func(_, i int) {
+		if drafts[i] != nil {
+			packs[i], faults[i] = drafts[i].Read(figures)
+		}
+	})
+	return packs, slices.Concat(faults...).Sort()
 }
 
-// readPack reads one pack: a shipped one by its name, or a file or folder whose name starts with
-// "./" or "../".
-func (h *Houses) readPack(n house.Named, o rule.Options) (*rule.Pack, source.Problems) {
-	fault := func(text string) (*rule.Pack, source.Problems) {
+// openPack parses one pack: a shipped one by its name, or a file or folder whose name starts with
+// "./" or "../". It gives nil where there is none.
+func (h *Houses) openPack(n house.Named, o rule.Options) (*rule.Draft, source.Problems) {
+	fault := func(text string) (*rule.Draft, source.Problems) {
 		return nil, source.Problems{{Place: n.Place, Text: text}}
 	}
 	if strings.HasPrefix(n.Name, "./") || strings.HasPrefix(n.Name, "../") {
@@ -78,10 +103,10 @@ func (h *Houses) readPack(n house.Named, o rule.Options) (*rule.Pack, source.Pro
 		case err != nil:
 			return fault(err.Error())
 		}
-		return rule.Read(n.Name, files, o)
+		return rule.Open(n.Name, files, o), nil
 	}
-	if n.Name == cautionFile && !n.Place.IsZero() {
-		return fault("the cautions are no pack: they are in force in every house; take the name out")
+	if says := noPack(n.Name); says != "" && !n.Place.IsZero() {
+		return fault(says)
 	}
 	text, err := fs.ReadFile(h.Shipped, n.Name+".hcl")
 	if err != nil {
@@ -89,7 +114,7 @@ func (h *Houses) readPack(n house.Named, o rule.Options) (*rule.Pack, source.Pro
 			"; a pack of your own starts with \"./\"")
 	}
 	o.Shipped = true
-	return rule.Read(n.Name, []*source.File{source.New("rules/"+n.Name+".hcl", text)}, o)
+	return rule.Open(n.Name, []*source.File{source.New("rules/"+n.Name+".hcl", text)}, o), nil
 }
 
 // packFiles reads the files of a pack, in order of name.

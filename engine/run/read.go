@@ -10,6 +10,7 @@ import (
 
 	"forebake/engine/formula"
 	"forebake/engine/reading"
+	"forebake/engine/rule"
 	"forebake/engine/source"
 )
 
@@ -25,11 +26,16 @@ const (
 )
 
 // owners gives the owner of every type of block that a formula file may not have.
-var owners = map[string]owner{
-	"rule": ofRules, "caution": ofRules, "trial": ofRules, "figure": ofRules,
-	"house": ofHouse, "backlog": ofBacklog,
-	"set": inHouse, "waive": inHouse, "kitchen": inHouse, "tin": inHouse, "ingredient": inHouse,
-}
+var owners = func() map[string]owner {
+	m := map[string]owner{
+		"house": ofHouse, "backlog": ofBacklog,
+		"set": inHouse, "waive": inHouse, "kitchen": inHouse, "tin": inHouse, "ingredient": inHouse,
+	}
+	for _, block := range rule.Blocks {
+		m[block] = ofRules
+	}
+	return m
+}()
 
 // misplaced says, by the owner of a block, where the block belongs; %s is its type.
 var misplaced = map[owner]string{
