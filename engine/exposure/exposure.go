@@ -77,8 +77,8 @@ func (c *Clock) Wait(st *history.Stage, sporesOnly float64) {
 }
 
 // Straight takes in a stretch of hours in which the whole part goes straight from one temperature to another: hand work, heating.
-func (c *Clock) Straight(from, to history.Band, hours figure.Interval, sporesOnly float64) {
-	at := [runs][3]float64{{from.Cold, to.Cold, hours.Lo}, {from.Mid, to.Mid, hours.Mid()}, {from.Warm, to.Warm, hours.Hi}}
+func (c *Clock) Straight(from, to figure.Estimate, hours figure.Interval, sporesOnly float64) {
+	at := [runs][3]float64{{from.Low, to.Low, hours.Lo}, {from.Mid, to.Mid, hours.Mid()}, {from.High, to.High, hours.Hi}}
 	for r, x := range at {
 		for p := range points {
 			c.stretch(r, p, 0, x[2], x[0], x[1], sporesOnly)
@@ -194,17 +194,17 @@ func (c *Clock) since(r int, g microbe.Organism) float64 {
 }
 
 // WarmHours are the hours between cold and hot holding in the longest stretch without a kill: least, middle and most.
-func (c *Clock) WarmHours() history.Band {
+func (c *Clock) WarmHours() figure.Estimate {
 	return band(func(r int) float64 { return max(c.before[r].longest, c.warm(r)) })
 }
 
 // Spent is the share of an organism's published time that is used up in the worst stretch that counts: since the last kill, before
 // the bake, and before a kill too where a toxin stays.
-func (c *Clock) Spent(g microbe.Organism) history.Band {
+func (c *Clock) Spent(g microbe.Organism) figure.Estimate {
 	return band(func(r int) float64 { return max(c.before[r].aside[g], c.since(r, g)) })
 }
 
-func band(of func(r int) float64) history.Band {
+func band(of func(r int) float64) figure.Estimate {
 	a, b, d := of(0), of(1), of(2)
-	return history.Band{Cold: min(a, b, d), Mid: b, Warm: max(a, b, d, of(open))}
+	return figure.Estimate{Low: min(a, b, d), Mid: b, High: max(a, b, d, of(open))}
 }

@@ -11,7 +11,7 @@ import (
 	"forebake/engine/science/microbe"
 )
 
-func even(tC float64) history.Band { return history.Band{Cold: tC, Mid: tC, Warm: tC} }
+func even(tC float64) figure.Estimate { return figure.Estimate{Low: tC, Mid: tC, High: tC} }
 
 func hours(h float64) figure.Interval { return figure.Point(h) }
 
@@ -87,11 +87,11 @@ func TestUnknownIsBounded(t *testing.T) {
 	c := New(5, 57)
 	c.Unknown(hours(1))
 	s := c.Spent(microbe.Salmonella)
-	if s.Cold != 0 || s.Warm != 0.5 {
+	if s.Low != 0 || s.High != 0.5 {
 		t.Errorf("an hour of nobody knows what: %+v", s)
 	}
 	c.Unknown(figure.Positive())
-	if s := c.Spent(microbe.Salmonella); s.Cold != 0 || !math.IsInf(s.Warm, 1) {
+	if s := c.Spent(microbe.Salmonella); s.Low != 0 || !math.IsInf(s.High, 1) {
 		t.Errorf("hours that nobody counted: %+v", s)
 	}
 }
@@ -139,7 +139,7 @@ func TestProperties(t *testing.T) {
 		}
 		unknown := New(5, 57)
 		unknown.Unknown(hours(h))
-		if full := all.Spent(o); full.Warm > unknown.Spent(o).Warm+1e-9 {
+		if full := all.Spent(o); full.High > unknown.Spent(o).High+1e-9 {
 			t.Fatalf("%v: what is known (%v) is worse than the worst (%v)", o, full, unknown.Spent(o))
 		}
 	})
@@ -149,24 +149,24 @@ func TestProperties(t *testing.T) {
 // longest between the limits in its coldest run, and what comes then may be warm in that run too.
 func TestUnknownOnTopOfTheColdest(t *testing.T) {
 	c := New(5, 57)
-	c.Straight(history.Band{Cold: 40, Mid: 50, Warm: 70}, history.Band{Cold: 40, Mid: 50, Warm: 70}, hours(2), 0)
-	if got := c.WarmHours(); got != (history.Band{Cold: 0, Mid: 2, Warm: 2}) {
+	c.Straight(figure.Estimate{Low: 40, Mid: 50, High: 70}, figure.Estimate{Low: 40, Mid: 50, High: 70}, hours(2), 0)
+	if got := c.WarmHours(); got != (figure.Estimate{Low: 0, Mid: 2, High: 2}) {
 		t.Fatalf("before: %v", got)
 	}
 	cold := *c
 	c.Unknown(hours(3))
-	if got := c.WarmHours(); got != (history.Band{Cold: 0, Mid: 3.5, Warm: 5}) {
+	if got := c.WarmHours(); got != (figure.Estimate{Low: 0, Mid: 3.5, High: 5}) {
 		t.Errorf("after 3 h of nobody knows what: %v", got)
 	}
 	known := cold // the same 3 h, known to be warm in the coldest run and hot in the warmest
-	known.Straight(history.Band{Cold: 40, Mid: 50, Warm: 70}, history.Band{Cold: 40, Mid: 50, Warm: 70}, hours(3), 0)
+	known.Straight(figure.Estimate{Low: 40, Mid: 50, High: 70}, figure.Estimate{Low: 40, Mid: 50, High: 70}, hours(3), 0)
 	for _, g := range microbe.Organisms() {
-		if a, b := known.Spent(g).Warm, c.Spent(g).Warm; b < a-1e-12 {
+		if a, b := known.Spent(g).High, c.Spent(g).High; b < a-1e-12 {
 			t.Errorf("%v: %v of its time where the 3 h are known, %v where they are not", g, a, b)
 		}
 	}
 	c.Kill()
-	if got := c.WarmHours(); got != (history.Band{Cold: 0, Mid: 3.5, Warm: 5}) {
+	if got := c.WarmHours(); got != (figure.Estimate{Low: 0, Mid: 3.5, High: 5}) {
 		t.Errorf("after a kill the longest stretch is still %v", got)
 	}
 }

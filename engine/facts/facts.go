@@ -164,7 +164,7 @@ type Sheet struct {
 	values     [5][]cell
 	arena      []cell
 	generation uint32
-	follower   history.Follower
+	follower   history.Simulator
 	law        *microbe.Limits // the food-safety figures in force in lawOf
 	lawOf      *kitchen.Kitchen
 	trial      *Sheet                           // see retry

@@ -3,6 +3,7 @@ package facts
 import (
 	"math"
 
+	"forebake/engine/figure"
 	"forebake/engine/formula"
 	"forebake/engine/history"
 	"forebake/engine/larder"
@@ -20,10 +21,10 @@ const (
 )
 
 // follow gives the part's life, made once.
-func (p *part) follow() *history.Life {
+func (p *part) follow() *history.Record {
 	if p.life == nil {
 		if p.following { // parts cannot go round in a circle; this only keeps a mistake from hanging
-			return &history.Life{}
+			return &history.Record{}
 		}
 		p.following = true
 		setup := p.setup()
@@ -50,7 +51,7 @@ func (p *part) prepare() history.Setup {
 	case start.Absent:
 		s.Missing = start.Need.What
 	default:
-		s.Start, s.Started = history.Band{Cold: start.Lo, Mid: start.Mid, Warm: start.Hi}, true
+		s.Start, s.Started = figure.Estimate{Low: start.Lo, Mid: start.Mid, High: start.Hi}, true
 	}
 	if f, ok := p.factor(); ok && p.strain() != "none" {
 		if y, ok := p.ofFlour(yeast); ok && y.IsFinite() && f.IsFinite() {
@@ -91,7 +92,7 @@ func (p *part) asFilling() *history.Filling {
 	if t.Absent {
 		return nil
 	}
-	return &history.Filling{Temp: history.Band{Cold: t.Lo, Mid: t.Mid, Warm: t.Hi}, MassG: p.grams(mass), Material: p.material()}
+	return &history.Filling{Temp: figure.Estimate{Low: t.Lo, Mid: t.Mid, High: t.Hi}, MassG: p.grams(mass), Material: p.material()}
 }
 
 // endTemp is the mean temperature that the part's own steps leave it with.
@@ -107,8 +108,8 @@ func (p *part) endTemp() Value {
 	return bandValue(last.Mean, last.Measured)
 }
 
-func bandValue(b history.Band, measured bool) Value {
-	v := Value{Lo: min(b.Cold, b.Mid, b.Warm), Hi: max(b.Cold, b.Mid, b.Warm), Mid: b.Mid, Origin: Model}
+func bandValue(b figure.Estimate, measured bool) Value {
+	v := Value{Lo: min(b.Low, b.Mid, b.High), Hi: max(b.Low, b.Mid, b.High), Mid: b.Mid, Origin: Model}
 	if measured {
 		v.Origin = Measured
 	}
@@ -490,11 +491,11 @@ func coreEnd(s *Sheet, step *formula.Step) Value {
 	if r := step.Reading; step.Verb.Bakes() && r != nil && r.Temp.Set {
 		return Value{Lo: r.Temp.Lo, Mid: r.Temp.Mid(), Hi: r.Temp.Hi, Origin: Measured}
 	}
-	return ofStage(func(st *history.Stage) history.Band { return st.Core })(s, step)
+	return ofStage(func(st *history.Stage) figure.Estimate { return st.Core })(s, step)
 }
 
 // ofStage makes a step fact from a band of its stage.
-func ofStage(pick func(*history.Stage) history.Band) func(*Sheet, *formula.Step) Value {
+func ofStage(pick func(*history.Stage) figure.Estimate) func(*Sheet, *formula.Step) Value {
 	return func(s *Sheet, step *formula.Step) Value {
 		st, missing := s.stage(step)
 		if st == nil {
@@ -529,7 +530,7 @@ func hoursTo(targetC float64) func(*Sheet, *formula.Step) Value {
 		if !ok {
 			return absent("the surroundings of this "+step.Verb.Name, step.Place)
 		}
-		v := Value{Lo: min(b.Cold, b.Mid, b.Warm), Hi: max(b.Cold, b.Mid, b.Warm), Mid: b.Mid, Origin: Model}
+		v := Value{Lo: min(b.Low, b.Mid, b.High), Hi: max(b.Low, b.Mid, b.High), Mid: b.Mid, Origin: Model}
 		if math.IsInf(v.Mid, 1) {
 			v.Mid = math.NaN() // the quickest run alone comes there
 		}

@@ -57,7 +57,7 @@ const (
 type part struct {
 	*formula.Part
 	sheet            *Sheet
-	life             *history.Life
+	life             *history.Record
 	prepared         *history.Setup
 	following        bool
 	ownExposed       *exposure.Clock // see safety.go

@@ -149,13 +149,13 @@ func (p *part) along(c *exposure.Clock, from int, onward bool) {
 			hours = step.Time.Interval.Scale(1.0 / 60)
 		}
 		verb := step.Verb
-		hot := st.Known && st.Core.Cold >= p.sheet.limits().CoolFromC.Value
+		hot := st.Known && st.Core.Low >= p.sheet.limits().CoolFromC.Value
 		if verb.Touched() && !hot { // what gets in now is alive
 			sinceKill = math.Inf(1)
 		}
 		sporesOnly := allowed - sinceKill
 		switch {
-		case st.Apart:
+		case st.InOwnBowl:
 		case !st.Known && !step.Time.Set && verb.Waits():
 			c.Unknown(figure.Positive())
 		case !st.Known && verb.Bakes():
@@ -164,7 +164,7 @@ func (p *part) along(c *exposure.Clock, from int, onward bool) {
 			c.Unknown(Interval{Lo: hours.Lo, Hi: max(hours.Hi, ovenH)})
 		case !st.Known:
 			c.Unknown(hours)
-		case verb.Waits() && st.HasAmbient && st.Ambient.Hi > growthEndsC && st.StartCore.Cold < p.sheet.limits().HotHoldC.Value:
+		case verb.Waits() && st.HasAmbient && st.Ambient.Hi > growthEndsC && st.StartCore.Low < p.sheet.limits().HotHoldC.Value:
 			c.Unknown(hours) // warmed by a wait in the heat, which is no cook: the faster it is taken to go, the less it would count
 		case st.Trace[2] != nil:
 			c.Wait(st, sporesOnly)
@@ -179,13 +179,13 @@ func (p *part) along(c *exposure.Clock, from int, onward bool) {
 			sinceKill = 0 // kept hot: its cooling has not begun
 		}
 		switch {
-		case p.bakesDough(step) && !st.Apart:
+		case p.bakesDough(step) && !st.InOwnBowl:
 			if !onward || from > 0 && p.Steps[from-1].Verb.Washes() { // what was brushed on before the bake is dry crust after it
 				return
 			}
 			c.Bake()
 			sinceKill = math.Inf(-1) // what gets in later is for the rules on keeping it
-		case verb.Cooks() && st.Known && !st.Apart && microbe.EggCooked(st.Core.Cold, 1):
+		case verb.Cooks() && st.Known && !st.InOwnBowl && microbe.EggCooked(st.Core.Low, 1):
 			c.Kill()
 			sinceKill = 0
 		}
@@ -196,7 +196,7 @@ func (p *part) along(c *exposure.Clock, from int, onward bool) {
 const growthEndsC = 45
 
 // heatedThrough is where nothing grows any more, C.
-var heatedThrough = history.Band{Cold: 60, Mid: 60, Warm: 60}
+var heatedThrough = figure.Estimate{Low: 60, Mid: 60, High: 60}
 
 // ovenH is the longest that a middle is taken to warm in an oven, h, however long or short the bake is: one that is too short leaves it
 // warm as long all the same. A large tin loaf is at 60 C by then in the middle of the model's error (judgement).
@@ -240,7 +240,7 @@ func budget(o microbe.Organism) func(*part) Value {
 func warmHours(p *part) Value { return p.spentValue(p.clock().WarmHours()) }
 
 // spentValue names what is missing where the warmest run cannot be followed.
-func (p *part) spentValue(b history.Band) Value {
+func (p *part) spentValue(b figure.Estimate) Value {
 	v := bandValue(b, false)
 	if math.IsInf(v.Hi, 1) || v.Hi > v.Lo {
 		v.Need = p.unknownStage()
@@ -287,7 +287,7 @@ func fastest(toxinOnly bool) func(*part) Value {
 			if toxinOnly && !o.LeavesToxin() || !p.grows(o) {
 				continue
 			}
-			if spent := p.clock().Spent(o).Warm; spent > most {
+			if spent := p.clock().Spent(o).High; spent > most {
 				name, most = o.String(), spent
 			}
 		}
@@ -363,7 +363,7 @@ func (s *Sheet) killedBy(step *formula.Step, of []*part, sure bool) Value {
 				usual = ovenLog(&kill, st, step.Time.Mid(), false) + s.coolingLog(&kill, step, 1)
 			}
 		} else {
-			slow = kill.Log(st.StartCore.Cold, st.Core.Cold, step.Time.Lo)
+			slow = kill.Log(st.StartCore.Low, st.Core.Low, step.Time.Lo)
 			usual = kill.Log(st.StartCore.Mid, st.Core.Mid, step.Time.Mid())
 		}
 		low, mid = min(low, slow), min(mid, usual)
@@ -395,7 +395,7 @@ func ovenLog(kill *microbe.Kill, st *history.Stage, minutes float64, slow bool) 
 	if !st.Oven.Cores(at[:], cores[:]) {
 		return 0
 	}
-	sum, last := 0.0, st.StartCore.Cold
+	sum, last := 0.0, st.StartCore.Low
 	for _, core := range cores {
 		sum += kill.Log(last, core, minutes/steps)
 		last = core
@@ -630,9 +630,9 @@ func startsHot(s *Sheet, step *formula.Step) Value {
 		return maybe(missing.Need.What, missing.Need.Place)
 	}
 	switch {
-	case st.StartCore.Cold >= hot:
+	case st.StartCore.Low >= hot:
 		return yes(true)
-	case st.StartCore.Warm < hot:
+	case st.StartCore.High < hot:
 		return yes(false)
 	}
 	return maybe("measured = \"... C\" in the step before", step.Place)
@@ -786,7 +786,7 @@ func (p *part) onTo(st *history.Stage, run int, ambientC, targetC float64) (hour
 		return last.Hours + math.Log(b/(targetC-ambientC))/pace, true
 	}
 	b, ok := p.sheet.follower.TimeTo(p.setup(), st.Step, targetC)
-	return [...]float64{b.Cold, b.Mid, b.Warm}[run], ok
+	return [...]float64{b.Low, b.Mid, b.High}[run], ok
 }
 
 // untilBaked is how long after the start of a step its part goes into the oven in all that it is spread on, h; ok is false where it
@@ -846,7 +846,7 @@ func madeToCold(s *Sheet, step *formula.Step) Value {
 	for _, x := range [...]struct {
 		start, before float64
 		h             *float64
-	}{{st.StartCore.Cold, before.Lo, &v.Lo}, {st.StartCore.Mid, before.Mid(), &v.Mid}, {st.StartCore.Warm, before.Hi, &v.Hi}} {
+	}{{st.StartCore.Low, before.Lo, &v.Lo}, {st.StartCore.Mid, before.Mid(), &v.Mid}, {st.StartCore.High, before.Hi, &v.Hi}} {
 		if x.start > cold {
 			*x.h += x.before
 		}
@@ -889,7 +889,7 @@ func (s *Sheet) trayFor(step *formula.Step, by *formula.Way) float64 {
 			if !ok {
 				return math.Inf(1)
 			}
-			return b.Warm
+			return b.High
 		}
 		from := at(l.CoolFromC.Value)
 		return at(l.FirstToC.Value)-from <= l.FirstHours.Value && at(l.SecondToC.Value)-from <= l.TotalHours.Value

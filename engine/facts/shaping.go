@@ -361,7 +361,7 @@ func trayReady(s *Sheet, step *formula.Step) Value {
 	if !ok || math.IsInf(b.Mid, 1) {
 		return absent("surroundings that cool the filling", step.Place)
 	}
-	return inMinutes(Value{Lo: min(b.Cold, b.Mid, b.Warm), Hi: max(b.Cold, b.Mid, b.Warm), Mid: b.Mid, Origin: Model})
+	return inMinutes(Value{Lo: min(b.Low, b.Mid, b.High), Hi: max(b.Low, b.Mid, b.High), Mid: b.Mid, Origin: Model})
 }
 
 // slabHours is the time within which slab_for_10c_mm brings a slab to 10 C: the shipped limit of chill-too-slow.
@@ -380,7 +380,7 @@ func slabFor(s *Sheet, step *formula.Step) Value {
 			if !ok {
 				return math.Inf(1)
 			}
-			return pick([]float64{b.Cold, b.Mid, b.Warm})
+			return pick([]float64{b.Low, b.Mid, b.High})
 		}
 		lo, hi := 2.0, 200.0
 		if time(lo) > slabHours {

@@ -47,9 +47,9 @@ var stepFacts = []Fact{
 	}},
 	{Name: "start_c", Label: "middle at its start", Unit: "C", Means: "core temperature as it begins", Source: srcHeat, Error: errHeat, Settle: "a probe settles it: write measured = \"... C\" in the step before", step: startCore},
 	{Name: "core_end_c", Label: "middle at its end", Unit: "C", Means: "core temperature as it ends", Source: srcHeat, Error: errHeat, Settle: settleProbe, step: coreEnd},
-	{Name: "mean_end_c", Unit: "C", Means: "mean temperature as it ends", Source: srcHeat, Error: errHeat, Settle: settleProbe, step: ofStage(func(st *history.Stage) history.Band { return st.Mean })},
-	{Name: "surface_end_c", Unit: "C", Means: "surface temperature as it ends", Source: srcHeat, Error: errHeat, Settle: settleProbe, step: ofStage(func(st *history.Stage) history.Band { return st.Surface })},
-	{Name: "core_max_c", Label: "middle at its warmest", Unit: "C", Means: "highest core temperature in it", Source: srcHeat, Error: errHeat, Settle: settleProbe, step: ofStage(func(st *history.Stage) history.Band { return st.CoreMax })},
+	{Name: "mean_end_c", Unit: "C", Means: "mean temperature as it ends", Source: srcHeat, Error: errHeat, Settle: settleProbe, step: ofStage(func(st *history.Stage) figure.Estimate { return st.Mean })},
+	{Name: "surface_end_c", Unit: "C", Means: "surface temperature as it ends", Source: srcHeat, Error: errHeat, Settle: settleProbe, step: ofStage(func(st *history.Stage) figure.Estimate { return st.Surface })},
+	{Name: "core_max_c", Label: "middle at its warmest", Unit: "C", Means: "highest core temperature in it", Source: srcHeat, Error: errHeat, Settle: settleProbe, step: ofStage(func(st *history.Stage) figure.Estimate { return st.CoreMax })},
 	{Name: "h_to_10c", Label: "time down to 10 C", Unit: "h", of: (*formula.Verb).Chills, Means: "time from its start until the core is at 10 C, if it lasted so long", Source: srcHeat, Error: errHeat, Settle: settleProbe, step: hoursTo(10)},
 	{Name: "h_to_5c", Label: "time down to 5 C", Unit: "h", of: (*formula.Verb).Chills, Means: "time from its start until the core is at 5 C, if it lasted so long", Source: srcHeat, Error: errHeat, Settle: settleProbe, step: hoursTo(5)},
 	{Name: "slab_for_10c_mm", Label: "slab that is cold in time", Unit: "mm", of: (*formula.Verb).Chills, Means: "thickest slab whose core is sure to be at 10 C within 4 h of its start: the careful end of the error", Source: srcHeat, Error: errHeat, Settle: settleProbe, step: slabFor},
@@ -135,7 +135,7 @@ var stepFacts = []Fact{
 		return num(figure.Point(heat.BoilingPointC(sh.Kitchen.Altitude.Mid())))
 	}},
 	{Name: "syrup_c", Unit: "C", of: (*formula.Verb).Tops, Means: "temperature of what is brushed on, as its own steps leave it", Source: srcHeat, Error: errHeat, Settle: settleUsed, step: usedTemp},
-	{Name: "loaf_c", Unit: "C", of: (*formula.Verb).Tops, Means: "core temperature of what it is brushed on", Source: srcHeat, Error: errHeat, Settle: settleProbe, step: ofStage(func(st *history.Stage) history.Band { return st.Core })},
+	{Name: "loaf_c", Unit: "C", of: (*formula.Verb).Tops, Means: "core temperature of what it is brushed on", Source: srcHeat, Error: errHeat, Settle: settleProbe, step: ofStage(func(st *history.Stage) figure.Estimate { return st.Core })},
 
 	{Name: "liquid_c", Unit: "C", of: (*formula.Verb).Joins, Means: "warmest liquid that goes in here, by the temperatures that are written", Source: srcGiven, step: liquidTemp},
 }

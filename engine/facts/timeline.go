@@ -3,8 +3,8 @@ package facts
 import (
 	"math"
 
+	"forebake/engine/figure"
 	"forebake/engine/formula"
-	"forebake/engine/history"
 )
 
 // Line is one step of the timeline: when it happens, and what the part is like as it ends.
@@ -43,7 +43,7 @@ func (s *Sheet) Timeline() []Line {
 			l.Mean, l.Hours = l.Core, l.Core
 			if st.Known {
 				l.Core, l.Mean = bandValue(st.Core, st.Measured), bandValue(st.Mean, st.Measured)
-				if ferments && st.Hours != (history.Band{}) {
+				if ferments && st.Hours != (figure.Estimate{}) {
 					l.Hours = bandValue(st.Hours, false)
 				}
 			}
