@@ -5,6 +5,7 @@ import (
 	"math"
 
 	"forebake/engine/facts"
+	"forebake/engine/figure"
 	"forebake/engine/finding"
 	"forebake/engine/formula"
 	"forebake/engine/reading"
@@ -151,7 +152,7 @@ func shown(v *facts.Value, unit string) string {
 	}
 	f := &facts.Fact{Unit: unit}
 	text := rule.Show(f, v)
-	if v.Origin == facts.Model && v.Lo < v.Hi {
+	if v.Origin == figure.ByModel && v.Lo < v.Hi {
 		if ends := rule.ShowRange(f, v); text != "about "+ends {
 			text += " (" + ends + ")"
 		}

@@ -6,6 +6,7 @@ import (
 	"testing"
 	"unicode"
 
+	"forebake/engine/figure"
 	"forebake/engine/formula"
 )
 
@@ -157,7 +158,7 @@ func TestModelsAdmitTheirError(t *testing.T) {
 				continue
 			}
 			v := s.Value(f, x)
-			if v.Origin == Model {
+			if v.Origin == figure.ByModel {
 				model[f] = true
 				if f.Error == "" {
 					t.Errorf("%s.%s is modelled and declares no error", OnNames[on], f.Name)

@@ -164,7 +164,7 @@ func Figure(name string, f *facts.Fact, v *facts.Value) finding.Figure {
 	case facts.Number:
 		if v.Absent {
 			fig.Value = math.NaN()
-		} else if v.Origin == facts.Model && v.Lo < v.Hi {
+		} else if v.Origin == figure.ByModel && v.Lo < v.Hi {
 			fig.Error = ShowRange(f, v)
 		}
 	}
@@ -199,7 +199,7 @@ func (j *Judge) unsure(rule *Rule, x facts.Subject) (reason string, needs []stri
 				say(fmt.Sprintf("needs the amount of %q%s", in.Name, onLine(in.Amount.Place)))
 				needs = append(needs, in.Name)
 			}
-		case fact.Origin == facts.Model:
+		case fact.Origin == figure.ByModel:
 			text := fmt.Sprintf("%s is %s, %s within the model's error", label(r.fact), Show(r.fact, &fact), ShowRange(r.fact, &fact))
 			if r.fact.Settle != "" {
 				text += "; " + r.fact.Settle

@@ -7,6 +7,7 @@ import (
 	"github.com/hashicorp/hcl/v2/hclsyntax"
 
 	"forebake/engine/facts"
+	"forebake/engine/figure"
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
 	"forebake/engine/source"
@@ -144,7 +145,7 @@ func Show(f *facts.Fact, v *facts.Value) string {
 	if v.Absent {
 		return "unknown"
 	}
-	if v.Origin == facts.Model && !math.IsNaN(v.Mid) && !math.IsInf(v.Mid, 0) {
+	if v.Origin == figure.ByModel && !math.IsNaN(v.Mid) && !math.IsInf(v.Mid, 0) {
 		by, unit := longTime(f, v)
 		return "about " + quantity.Format(honest(by*v.Mid, by*(v.Hi-v.Lo), unit), unit)
 	}
