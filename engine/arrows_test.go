@@ -14,7 +14,7 @@ import (
 // stands beside the packages that must not look up or sideways.
 var mayKnow = map[string][]string{
 	// Leaves: numbers, words and texts, which anybody may use and which must not change when a rule or a formula does.
-	"engine/figure":                nil,
+	"engine/figure":                {"engine/source"}, // the place at which a missing figure is to be written
 	"engine/quantity":              nil,
 	"engine/source":                nil,
 	"engine/spelling":              nil,
@@ -36,10 +36,15 @@ var mayKnow = map[string][]string{
 	"engine/finding": {"engine/source"},                                                                // what an answer is, never how it was found
 	"engine/formula": {"engine/family", "engine/larder", "engine/quantity", "engine/reading", "engine/source", "engine/spelling",
 		"engine/science/bakersmath", "engine/science/heat"}, // the rows of ways and places name kinds of mixer and of air; nothing is computed from them
-	"engine/history":  {"engine/formula", "engine/kitchen", "engine/quantity", "engine/science/ferment", "engine/science/geometry", "engine/science/heat"}, // a part's life in figures; what it is made of is handed in
-	"engine/exposure": {"engine/history", "engine/quantity", "engine/science/microbe"},                                                                     // courses and published times; what grows in what is asked elsewhere
-	"engine/facts": {"engine/exposure", "engine/family", "engine/formula", "engine/history", "engine/kitchen", "engine/larder", "engine/quantity", "engine/reading", "engine/source",
-		"engine/science/bakersmath", "engine/science/ferment", "engine/science/geometry", "engine/science/heat", "engine/science/microbe", "engine/science/mould", "engine/science/wateractivity"}, // figures, never judgements: no rule, no finding
+	"engine/history": {"engine/formula", "engine/kitchen", "engine/quantity", "engine/science/ferment", "engine/science/geometry", "engine/science/heat"}, // a part's steps in figures; what it is made of is handed in
+	"engine/makeup": {"engine/family", "engine/formula", "engine/kitchen", "engine/larder", "engine/quantity", "engine/source", "engine/science/ferment",
+		"engine/science/heat", "engine/science/wateractivity"}, // what a part is made of; it follows no temperature
+	"engine/process": {"engine/family", "engine/formula", "engine/history", "engine/kitchen", "engine/larder", "engine/makeup", "engine/quantity",
+		"engine/science/bakersmath", "engine/science/ferment", "engine/science/geometry", "engine/science/heat"}, // what a part goes through; what is safe in it is handed down
+	"engine/safety": {"engine/formula", "engine/history", "engine/kitchen", "engine/larder", "engine/makeup", "engine/process", "engine/quantity",
+		"engine/science/heat", "engine/science/microbe", "engine/science/mould", "engine/science/wateractivity"}, // tables and laws on top of both; it judges no rule
+	"engine/facts": {"engine/formula", "engine/history", "engine/kitchen", "engine/larder", "engine/makeup", "engine/process", "engine/quantity", "engine/reading",
+		"engine/safety", "engine/science/geometry", "engine/science/heat", "engine/science/microbe"}, // figures, never judgements: no rule, no finding
 	"engine/backlog": {"engine/finding", "engine/reading", "engine/source"}, // lists of findings; what makes one is not its business
 	"engine/house":   {"engine/finding", "engine/formula", "engine/kitchen", "engine/larder", "engine/quantity", "engine/reading", "engine/source"},
 	"engine/rule":    {"engine/expr", "engine/facts", "engine/finding", "engine/formula", "engine/house", "engine/kitchen", "engine/mend/levers", "engine/quantity", "engine/reading", "engine/source", "engine/spelling"},

@@ -6,6 +6,7 @@ import (
 	"slices"
 
 	"forebake/engine/facts"
+	"forebake/engine/figure"
 	"forebake/engine/finding"
 	"forebake/engine/formula"
 	"forebake/engine/reading"
@@ -159,7 +160,7 @@ func shown(v *facts.Value, unit string) string {
 	}
 	f := &facts.Fact{Unit: unit}
 	text := rule.Show(f, v)
-	if v.Origin == facts.Model && v.Lo < v.Hi {
+	if v.Origin == figure.ByModel && v.Lo < v.Hi {
 		if ends := rule.ShowRange(f, v); text != "about "+ends {
 			text += " (" + ends + ")"
 		}

@@ -23,8 +23,8 @@ func (f *Figure) Value(s *facts.Sheet, x facts.Subject) facts.Value {
 		}
 		r := j.Value(i)
 		missing = missing || r.Absent
-		if r.Origin == facts.Model {
-			v.Origin = facts.Model
+		if r.Origin == figure.ByModel {
+			v.Origin = figure.ByModel
 		}
 		if v.Need == nil {
 			v.Need = r.Need

@@ -150,7 +150,7 @@ func TestModelsAdmitTheirError(t *testing.T) {
 				continue
 			}
 			v := s.Value(f, x)
-			if v.Origin == Model {
+			if v.Origin == figure.ByModel {
 				model[f] = true
 				if f.Error == "" {
 					t.Errorf("%s.%s is modelled and declares no error", OnNames[on], f.Name)

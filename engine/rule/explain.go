@@ -119,7 +119,7 @@ func (j *Judge) unsure(rule *Rule, x facts.Subject) (reason string, needs []stri
 				say(fmt.Sprintf("needs the amount of %q%s", in.Name, onLine(in.Amount.Place)))
 				needs = append(needs, in.Name)
 			}
-		case fact.Origin == facts.Model:
+		case fact.Origin == figure.ByModel:
 			text := fmt.Sprintf("%s is %s, %s within the model's error", label(r.Fact),
 				Show(r.Fact, &fact), ShowRange(r.Fact, &fact))
 			if r.Fact.Settle != "" {

@@ -10,6 +10,7 @@ import (
 	"pgregory.net/rapid"
 
 	"forebake/engine/facts"
+	"forebake/engine/figure"
 	"forebake/engine/finding"
 	"forebake/engine/formula"
 	"forebake/engine/kitchen"
@@ -406,7 +407,7 @@ func TestFiguresPrintAsQuantities(t *testing.T) {
 			if shown == "" && f.fact.Type == facts.Number || strings.Contains(shown, "NaN") || strings.Contains(shown, "Inf") {
 				t.Fatalf("%s prints as %q", key, shown)
 			}
-			if f.Exact() && f.Origin != facts.Model && f.fact.Unit == "g" && f.Lo > 0.01 {
+			if f.Exact() && f.Origin != figure.ByModel && f.fact.Unit == "g" && f.Lo > 0.01 {
 				if _, fault := quantity.Read(shown, quantity.Of(quantity.Mass)); fault != nil {
 					t.Fatalf("%s prints as %q: %s", key, shown, fault.Text)
 				}

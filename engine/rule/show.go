@@ -40,7 +40,7 @@ func Figure(name string, f *facts.Fact, v *facts.Value) finding.Figure {
 	case facts.Number:
 		if v.Absent {
 			fig.Value = math.NaN()
-		} else if v.Origin == facts.Model && v.Lo < v.Hi {
+		} else if v.Origin == figure.ByModel && v.Lo < v.Hi {
 			fig.Error = ShowRange(f, v)
 		}
 	}
@@ -81,7 +81,7 @@ func Show(f *facts.Fact, v *facts.Value) string {
 	if v.Absent {
 		return "unknown"
 	}
-	if v.Origin == facts.Model && !math.IsNaN(v.Mid) && !math.IsInf(v.Mid, 0) {
+	if v.Origin == figure.ByModel && !math.IsNaN(v.Mid) && !math.IsInf(v.Mid, 0) {
 		by, unit := longTime(f, v)
 		return "about " + quantity.Format(roundToError(by*v.Mid, by*(v.Hi-v.Lo), unit), unit)
 	}

@@ -1,73 +1,73 @@
-package facts
+package makeup
 
 import (
 	"sort"
 	"strings"
 
+	"forebake/engine/figure"
 	"forebake/engine/larder"
 )
-
-const srcLaws = "US: FD&C Act 201(qq) with the FASTER Act of 2021; EU and UK: Regulation (EU) No 1169/2011, Annex II; from the larder, never from a label"
 
 // law says which allergens a list takes.
 type law uint8
 
 const (
-	usLaw law = iota
-	euLaw
-	bothLaws
-	onLabel // those that an ingredient often holds, of both laws
+	USLaw law = iota
+	EULaw
+	BothLaws
+	OnLabel // those that an ingredient often holds, of both laws
 )
 
-func allergenList(p *part, l law) Value {
+func (p *Part) Allergens(l law) Value {
 	set := map[string]bool{}
 	p.allergens(l, set)
-	return list(sorted(set))
+	return figure.List(sorted(set))
 }
 
-func (s *Sheet) allergens(l law) Value {
+// Allergens are those in any part.
+func (s *Sheet) Allergens(l law) Value {
 	set := map[string]bool{}
 	for i := range s.parts {
 		s.parts[i].ownAllergens(l, set)
 	}
-	if l == onLabel {
+	if l == OnLabel {
 		// What is there for certain need not be checked.
 		sure := map[string]bool{}
 		for i := range s.parts {
-			s.parts[i].ownAllergens(bothLaws, sure)
+			s.parts[i].ownAllergens(BothLaws, sure)
 		}
 		for name := range sure {
 			delete(set, name)
 		}
 	}
-	return list(sorted(set))
+	return figure.List(sorted(set))
 }
 
-func (p *part) allergens(l law, set map[string]bool) {
-	for _, q := range p.everything() {
+func (p *Part) allergens(l law, set map[string]bool) {
+	for _, q := range p.Contents() {
 		q.ownAllergens(l, set)
 	}
 }
 
-func (p *part) ownAllergens(l law, set map[string]bool) {
+func (p *Part) ownAllergens(l law, set map[string]bool) {
 	for _, in := range p.Ingredients {
 		if in.Of != nil {
 			continue
 		}
-		if l != euLaw {
+		if l != EULaw {
 			addAllergens(in.Item.US, "US", l, set)
 		}
-		if l != usLaw {
+		if l != USLaw {
 			addAllergens(in.Item.EU, "EU", l, set)
 		}
 	}
 }
 
-// addAllergens takes the codes that are there for certain, or for onLabel those that end in a question mark.
+// addAllergens takes the codes that are there for certain, or for OnLabel those that end in a question mark.
 func addAllergens(codes []string, jurisdiction string, l law, set map[string]bool) {
 	for _, code := range codes {
 		plain, often := strings.CutSuffix(code, "?")
-		if often == (l == onLabel) {
+		if often == (l == OnLabel) {
 			set[larder.AllergenName(jurisdiction, plain)] = true
 		}
 	}

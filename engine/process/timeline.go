@@ -1,10 +1,10 @@
-package facts
+package process
 
 import (
 	"math"
 
+	"forebake/engine/figure"
 	"forebake/engine/formula"
-	"forebake/engine/history"
 )
 
 // Line is one step of the timeline: when it happens, and what the part is like as it ends.
@@ -26,25 +26,25 @@ func (s *Sheet) Timeline() []Line {
 	begins := s.schedule()
 	var out []Line
 	for _, fp := range s.Formula.Parts {
-		p := s.part(fp)
-		life := p.follow()
-		ferments := p.strain() != "none" && p.flour().Hi > 0
-		for i := range life.Stages {
-			st := &life.Stages[i]
+		p := s.Part(fp)
+		record := p.Record()
+		ferments := p.Strain() != "none" && p.TotalFlour().Hi > 0
+		for i := range record.Stages {
+			st := &record.Stages[i]
 			l := Line{Part: fp, Step: st.Step, StartH: begins[fp.Serial] + st.StartH.Mid(), EndH: begins[fp.Serial] + st.EndH.Mid(),
 				Timed: st.Step.Time.Set, Measured: st.Measured || st.RiseMeasured, Bowl: st.AssumedBowl}
-			l.Ambient = absent("", st.Step.Place)
+			l.Ambient = figure.Absent("", st.Step.Place)
 			if st.HasAmbient {
-				l.Ambient = num(st.Ambient)
+				l.Ambient = figure.ValueOf(st.Ambient)
 			} else if st.Step.At.Set {
-				l.Ambient = num(st.Step.At.Interval)
+				l.Ambient = figure.ValueOf(st.Step.At.Interval)
 			}
-			l.Core = lacking(st)
+			l.Core = Lacking(st)
 			l.Mean, l.Hours = l.Core, l.Core
 			if st.Known {
-				l.Core, l.Mean = bandValue(st.Core, st.Measured), bandValue(st.Mean, st.Measured)
-				if ferments && st.Hours != (history.Band{}) {
-					l.Hours = bandValue(st.Hours, false)
+				l.Core, l.Mean = measuredValue(st.Core, st.Measured), measuredValue(st.Mean, st.Measured)
+				if ferments && st.Hours != (figure.Estimate{}) {
+					l.Hours = st.Hours.Value()
 				}
 			}
 			out = append(out, l)
@@ -94,4 +94,57 @@ func (s *Sheet) schedule() []float64 {
 		begins[i] -= first
 	}
 	return begins
+}
+
+// Hours is the longest way through the parts: a part starts when all that goes into it is ready, and waits at a fill,
+// wash or brush for the part it uses.
+func (s *Sheet) Hours() Value {
+	ready := make([]Interval, len(s.parts))
+	var untimed *formula.Step
+	later := func(a, b Interval) Interval { return figure.Between(max(a.Lo, b.Lo), max(a.Hi, b.Hi)) }
+	end := Interval{}
+	for _, p := range s.Formula.Order {
+		t := Interval{}
+		for _, in := range p.Ingredients {
+			if in.Of != nil {
+				t = later(t, ready[in.Of.Serial])
+			}
+		}
+		for _, step := range p.Steps {
+			if step.Uses != nil {
+				t = later(t, ready[step.Uses.Serial])
+			}
+			switch {
+			case step.Time.Set:
+				t = t.Add(step.Time.Interval)
+			case step.Verb.NeedsTime():
+				untimed = step
+				t.Hi = math.Inf(1)
+			}
+		}
+		ready[p.Serial] = t
+		end = later(end, t)
+	}
+	v := figure.ValueOf(end.Scale(1.0 / 60))
+	if untimed != nil {
+		v.Need = &figure.Need{What: "the time of this " + untimed.Verb.Name, Place: untimed.Place}
+	}
+	return v
+}
+
+func (s *Sheet) HandsOn() Value {
+	sum := Interval{}
+	for _, p := range s.Formula.Parts {
+		for _, step := range p.Steps {
+			if !step.Verb.Attended() {
+				continue
+			}
+			if step.Time.Set {
+				sum = sum.Add(step.Time.Interval)
+			} else {
+				sum.Hi = math.Inf(1)
+			}
+		}
+	}
+	return figure.ValueOf(sum.Scale(1.0 / 60))
 }

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 
+	"forebake/engine/figure"
 	"forebake/engine/formula"
 	"forebake/engine/kitchen"
 	"forebake/engine/science/ferment"
@@ -69,7 +70,7 @@ func Around(k *kitchen.Kitchen, step *formula.Step) (ambient Interval, ok bool) 
 }
 
 // environment reads the surroundings of a step; missing is what they lack, "" when they are given.
-func (f *Follower) environment(step *formula.Step, st *Stage) (e environment, missing string) {
+func (f *Simulator) environment(step *formula.Step, st *Stage) (e environment, missing string) {
 	e = environment{minutes: step.Time.Interval, error: heat.AirError}
 	ambient, ok := Around(f.setup.Kitchen, step)
 	if !ok {
@@ -105,24 +106,26 @@ func (f *Follower) environment(step *formula.Step, st *Stage) (e environment, mi
 }
 
 // ambient is what is around one run.
-func (l *lane) ambient(e environment) float64 {
-	return bandOf(e.ambient).of(l)
+func (l *run) ambient(e environment) float64 {
+	return estimateOf(e.ambient).At(l.which)
 }
 
 // quick tells whether a run is the one that goes faster than the middle: the coldest when it cools, the warmest when it warms.
-func (l *lane) quick(cooling bool) bool { return l.warm != 0 && (l.warm < 0) == cooling }
+func (l *run) quick(cooling bool) bool {
+	return l.which != figure.Middle && (l.which == figure.Low) == cooling
+}
 
 // coefficient is the surface coefficient of one run, W/(m2 K), before the model's error.
-func (f *Follower) coefficient(l *lane, e environment, cooling bool) float64 {
+func (f *Simulator) coefficient(l *run, e environment, cooling bool) float64 {
 	h := e.h
-	if l.warm != 0 && !l.quick(cooling) {
+	if l.which != figure.Middle && !l.quick(cooling) {
 		h = e.covered // covered, or nobody says: a lid is the slower way
 	}
-	return h * f.scales[e.air][l.warm+1]
+	return h * f.scales[e.air][l.which]
 }
 
 // enter puts a run into surroundings; false when the model cannot take the body.
-func (f *Follower) enter(l *lane, e environment) bool {
+func (f *Simulator) enter(l *run, e environment) bool {
 	m := f.setup.Material
 	alpha, ambient := m.Diffusivity, l.ambient(e)
 	t := f.now(l).MeanC
@@ -148,12 +151,12 @@ func (f *Follower) enter(l *lane, e environment) bool {
 
 // speed is how much faster or slower than the middle a run goes, by the model's error; and how much its own heat holds a
 // fermenting dough up.
-func (f *Follower) speed(l *lane, e environment, cooling bool) float64 {
+func (f *Simulator) speed(l *run, e environment, cooling bool) float64 {
 	speed, err := 1.0, f.timeError(l, e)
 	switch {
 	case l.quick(cooling):
 		speed = 1 + err
-	case l.warm != 0:
+	case l.which != figure.Middle:
 		speed = 1 / (1 + err)
 	}
 	if cooling && f.setup.Gas > 0 && l.walk.At(0).MeanC-l.ambient(e) >= coldStep {
@@ -164,7 +167,7 @@ func (f *Follower) speed(l *lane, e environment, cooling bool) float64 {
 	return speed
 }
 
-func (f *Follower) timeError(l *lane, e environment) float64 {
+func (f *Simulator) timeError(l *run, e environment) float64 {
 	err := heat.TimeError(e.h*l.body.Nearest()/f.setup.Material.Conductivity, e.error)
 	if f.setup.Gas > 0 {
 		err = math.Hypot(err, heat.FermentationIncluded)
@@ -173,21 +176,21 @@ func (f *Follower) timeError(l *lane, e environment) float64 {
 }
 
 // growth is how much the dough's own heat stretches its cooling, to first order.
-func (f *Follower) growth(l *lane, e environment) float64 {
+func (f *Simulator) growth(l *run, e environment) float64 {
 	m, t := f.setup.Material, l.walk.At(0).MeanC
 	excess := heat.DTSteadyState(heat.FermentationHeat(f.watts(l), t), m.Density, l.body.Nearest(), m.Conductivity, f.coefficient(l, e, true))
 	return heat.GrowthByFermentation(excess, t, l.ambient(e))
 }
 
 // watts is the heat of fermentation at 28 C of one run, W/kg.
-func (f *Follower) watts(l *lane) float64 {
-	return wattsAt28 * f.setup.Gas * [3]float64{0.5, 1, 1.5}[l.warm+1]
+func (f *Simulator) watts(l *run) float64 {
+	return wattsAt28 * f.setup.Gas * [figure.Runs]float64{0.5, 1, 1.5}[l.which]
 }
 
 // hardGrowth is the stretch beyond which the first order is too low, and the solver with a source takes over.
 const hardGrowth = 1.25
 
-func (f *Follower) worksHard(l *lane, e environment) bool {
+func (f *Simulator) worksHard(l *run, e environment) bool {
 	return f.setup.Gas > 0 && l.walk.At(0).MeanC-e.ambient.Mid() >= coldStep && f.growth(l, e) >= hardGrowth
 }
 
@@ -199,7 +202,7 @@ const coldStep = 8
 // working follows a thick dough whose own heat matters, by finite volumes with the heat of fermentation as a source. It starts
 // even, at the mean, which is how a dough that was just mixed or rested stands. It gives the state after seconds, the hottest
 // core until then, and the equivalent hours gained in fermenting seconds.
-func (f *Follower) working(l *lane, e environment, seconds, fermenting float64) (end heat.State, most, hours float64) {
+func (f *Simulator) working(l *run, e environment, seconds, fermenting float64) (end heat.State, most, hours float64) {
 	const parts = 8
 	v := &f.volumes
 	now := l.walk.At(0)
@@ -232,11 +235,11 @@ func (f *Follower) working(l *lane, e environment, seconds, fermenting float64) 
 	return end, most, hours
 }
 
-func (f *Follower) startWorking(v *heat.Volumes, l *lane, e environment, t float64) {
+func (f *Simulator) startWorking(v *heat.Volumes, l *run, e environment, t float64) {
 	m := f.setup.Material
 	// The model's error goes into the surface, where most of it comes from.
 	err := f.timeError(l, e)
-	h := f.coefficient(l, e, true) * [3]float64{1 + err, 1, 1 / (1 + err)}[l.warm+1]
+	h := f.coefficient(l, e, true) * [figure.Runs]float64{1 + err, 1, 1 / (1 + err)}[l.which]
 	v.Start(l.body.EquivalentDimension(m.Conductivity, h), l.body.Nearest(), heat.Properties{
 		SpecificHeat: m.SpecificHeat, DensityKgM3: m.Density, ConductivityWmK: m.Conductivity, DiffusivityM2s: m.Diffusivity}, t)
 	v.SetSource(heat.FermentationCurve(f.watts(l)))
@@ -248,7 +251,7 @@ func (f *Follower) startWorking(v *heat.Volumes, l *lane, e environment, t float
 
 // workingTime is when the core of such a dough comes to a target, h; +Inf when it has not in longestWatch. A working dough may warm
 // before it cools, or never cool.
-func (f *Follower) workingTime(l *lane, e environment, targetC float64) float64 {
+func (f *Simulator) workingTime(l *run, e environment, targetC float64) float64 {
 	const longestWatch, shortest = 72 * 3600, 1800.0
 	v := &f.volumes
 	now := l.walk.At(0)
@@ -279,21 +282,21 @@ func (f *Follower) workingTime(l *lane, e environment, targetC float64) float64 
 // %-hours and about 1.45 litres of gas a kilo, 2 kJ a litre (derived; 50 % either way).
 const wattsAt28 = 0.77
 
-// stay leaves the part in its surroundings for the time of the step.
-func (f *Follower) stay(step *formula.Step, st *Stage, e environment) {
-	var start, core, mean, surface, most, hours [3]float64
-	for i := range f.lanes {
-		if !f.enter(&f.lanes[i], e) {
-			f.lose(st, "a shape of \""+f.setup.Part.Name+"\" that can be")
+// wait leaves the part in its surroundings for the time of the step.
+func (f *Simulator) wait(step *formula.Step, st *Stage, e environment) {
+	var start, core, mean, surface, most, hours [figure.Runs]float64
+	for i := range f.runs {
+		if !f.enter(&f.runs[i], e) {
+			f.loseTrack(st, "a shape of \""+f.setup.Part.Name+"\" that can be")
 			return
 		}
-		start[i] = f.lanes[i].walk.At(0).CoreC
+		start[i] = f.runs[i].walk.At(0).CoreC
 	}
 	st.Known, st.read, f.moved = true, 1, true
 	read := step.Reading != nil && step.Reading.Temp.Set
 	riseAfter := step.Reading != nil && step.Reading.Rise.Set && step.Reading.After.Set
-	for i := range f.lanes {
-		l := &f.lanes[i]
+	for i := range f.runs {
+		l := &f.runs[i]
 		cooling := l.walk.At(0).MeanC > l.ambient(e)
 		speed := 1.0
 		switch {
@@ -302,7 +305,7 @@ func (f *Follower) stay(step *formula.Step, st *Stage, e environment) {
 		case !f.believe(l, step, e):
 			if lo, hi := outermost(start, e); step.Reading.Temp.Lo < lo-readingSlack || step.Reading.Temp.Hi > hi+readingSlack {
 				// A slip of the pen must not clear what it was written beside.
-				f.lose(st, fmt.Sprintf("a reading that can be in this %s, between %.0f C and %.0f C", step.Verb.Name, lo, hi))
+				f.loseTrack(st, fmt.Sprintf("a reading that can be in this %s, between %.0f C and %.0f C", step.Verb.Name, lo, hi))
 				return
 			}
 			f.asRead(st, e, start, step.Reading.Temp.Interval)
@@ -314,13 +317,13 @@ func (f *Follower) stay(step *formula.Step, st *Stage, e environment) {
 		switch {
 		case l.quick(cooling):
 			minutes = e.minutes.Hi
-		case l.warm != 0:
+		case l.which != figure.Middle:
 			minutes = e.minutes.Lo
 		}
-		fermenting := bandOf(e.minutes).of(l) * 60
+		fermenting := estimateOf(e.minutes).At(l.which) * 60
 		own := cooling && !read && f.worksHard(l, e)
 		early := 0.0
-		if riseAfter && l.warm == 0 {
+		if riseAfter && l.which == figure.Middle {
 			early = f.gained(l, e, own, speed, min(step.Reading.After.Mid()*60, fermenting))
 		}
 		var end heat.State
@@ -343,17 +346,17 @@ func (f *Follower) stay(step *formula.Step, st *Stage, e environment) {
 			st.Trace[i] = f.samples[from:len(f.samples):len(f.samples)]
 		}
 		core[i], mean[i], surface[i] = end.CoreC, end.MeanC, end.SurfaceC
-		if riseAfter && l.warm == 0 && hours[i] > 0 {
+		if riseAfter && l.which == figure.Middle && hours[i] > 0 {
 			st.read = early / hours[i]
 		}
 	}
-	st.StartCore, st.Core, st.Mean, st.Surface, st.CoreMax, st.Hours = band(start), band(core), band(mean), band(surface), band(most), band(hours)
+	st.StartCore, st.Core, st.Mean, st.Surface, st.CoreMax, st.Hours = figure.Ordered(start), figure.Ordered(core), figure.Ordered(mean), figure.Ordered(surface), figure.Ordered(most), figure.Ordered(hours)
 }
 
 // believe makes a run pass through a probe reading, and keeps what that says of the surface coefficient for later stages in
 // the same place: the coldest run through the lower end of a range that was read, the warmest through the upper. ok is false when the reading must be taken as it stands: no coefficient explains it, or the step's length is
 // a range, so that nobody knows when it was read.
-func (f *Follower) believe(l *lane, step *formula.Step, e environment) (ok bool) {
+func (f *Simulator) believe(l *run, step *formula.Step, e environment) (ok bool) {
 	r := step.Reading
 	seconds := e.minutes.Mid() * 60
 	switch {
@@ -362,11 +365,11 @@ func (f *Follower) believe(l *lane, step *formula.Step, e environment) (ok bool)
 	case r.After.Set || !e.minutes.IsPoint():
 		return false
 	}
-	factor, ok := l.walk.ScaleFor(heat.Core, bandOf(r.Temp.Interval).of(l), seconds)
+	factor, ok := l.walk.ScaleFor(heat.Core, estimateOf(r.Temp.Interval).At(l.which), seconds)
 	if !ok {
 		return false
 	}
-	f.scales[e.air][l.warm+1] *= factor
+	f.scales[e.air][l.which] *= factor
 	return l.walk.SetScale(factor)
 }
 
@@ -375,7 +378,7 @@ func (f *Follower) believe(l *lane, step *formula.Step, e environment) (ok bool)
 const readingSlack = 4
 
 // outermost gives the temperatures between which a part that started so in such surroundings must be, C.
-func outermost(start [3]float64, e environment) (lo, hi float64) {
+func outermost(start [figure.Runs]float64, e environment) (lo, hi float64) {
 	return min(start[0], start[1], start[2], e.ambient.Lo), max(start[0], start[1], start[2], e.ambient.Hi)
 }
 
@@ -384,8 +387,8 @@ const worstC = 40
 
 // asRead ends a stage at a reading that no run was made to pass through. What the yeast did in the meantime lies between the
 // slowest and the fastest that the temperatures seen allow.
-func (f *Follower) asRead(st *Stage, e environment, start [3]float64, reading Interval) {
-	f.setEven(bandOf(reading))
+func (f *Simulator) asRead(st *Stage, e environment, start [figure.Runs]float64, reading Interval) {
+	f.setEven(estimateOf(reading))
 	seen := [...]float64{start[0], start[2], reading.Lo, reading.Hi, e.ambient.Lo, e.ambient.Hi}
 	lo, hi := seen[0], seen[0]
 	for _, t := range seen {
@@ -397,28 +400,28 @@ func (f *Follower) asRead(st *Stage, e environment, start [3]float64, reading In
 			fast = ferment.TemperatureFactor(ferment.GasOptimumC)
 		}
 		slow, fast = min(slow, fast), max(slow, fast)
-		st.Hours = Band{slow * e.minutes.Lo / 60, (slow + fast) / 2 * e.minutes.Mid() / 60, fast * e.minutes.Hi / 60}
+		st.Hours = figure.Estimate{Low: slow * e.minutes.Lo / 60, Mid: (slow + fast) / 2 * e.minutes.Mid() / 60, High: fast * e.minutes.Hi / 60}
 	}
 	if f.setup.Trace {
 		// Nobody knows the course between: the warmest run stands all the time at the worst that was seen, the others go straight.
 		worst := max(lo, min(hi, worstC))
-		minutes := bandOf(e.minutes)
+		minutes := estimateOf(e.minutes)
 		from := len(f.samples)
-		f.samples = append(f.samples, Sample{0, start[0], start[0]}, Sample{minutes.Cold / 60, reading.Lo, reading.Lo},
+		f.samples = append(f.samples, Sample{0, start[0], start[0]}, Sample{minutes.Low / 60, reading.Lo, reading.Lo},
 			Sample{0, start[1], start[1]}, Sample{minutes.Mid / 60, reading.Mid(), reading.Mid()},
-			Sample{0, worst, worst}, Sample{minutes.Warm / 60, worst, worst})
+			Sample{0, worst, worst}, Sample{minutes.High / 60, worst, worst})
 		for i := range st.Trace {
 			st.Trace[i] = f.samples[from+2*i : from+2*i+2 : from+2*i+2]
 		}
 	}
-	st.StartCore, st.Measured = band(start), true
-	st.Core = bandOf(reading)
+	st.StartCore, st.Measured = figure.Ordered(start), true
+	st.Core = estimateOf(reading)
 	st.Mean, st.Surface = st.Core, st.Core
-	st.CoreMax = st.StartCore.hotter(st.Core)
+	st.CoreMax = st.StartCore.Max(st.Core)
 }
 
 // gained is the equivalent hours that a run gains in the given time from now.
-func (f *Follower) gained(l *lane, e environment, own bool, speed, seconds float64) float64 {
+func (f *Simulator) gained(l *run, e environment, own bool, speed, seconds float64) float64 {
 	if own {
 		_, _, hours := f.working(l, e, 0, seconds)
 		return hours
@@ -428,7 +431,7 @@ func (f *Follower) gained(l *lane, e environment, own bool, speed, seconds float
 
 // equivalent integrates the temperature factor of yeast over the part's mean temperature for the given time, in hours at 26 C.
 // Two Gauss points in each of four stretches that lengthen with time: temperatures change fastest at first.
-func (f *Follower) equivalent(l *lane, speed, seconds float64) float64 {
+func (f *Simulator) equivalent(l *run, speed, seconds float64) float64 {
 	if !(f.setup.Gas > 0 || f.tracing) || !(seconds > 0) {
 		return 0
 	}
@@ -452,7 +455,7 @@ func (f *Follower) equivalent(l *lane, speed, seconds float64) float64 {
 var stretches = [...]float64{0.04, 0.16, 0.45, 1}
 
 // sample keeps a run's state for its trace, while one is drawn.
-func (f *Follower) sample(seconds float64, s heat.State) {
+func (f *Simulator) sample(seconds float64, s heat.State) {
 	if f.tracing {
 		f.samples = append(f.samples, Sample{seconds / 3600, s.CoreC, s.SurfaceC})
 	}

@@ -1,9 +1,4 @@
-// Package exposure adds up what a part's warm hours mean for what lives in it: hours between cold and hot holding, and the share of
-// each organism's published time that is used up.
-//
-// Package facts calls it with the stages of a part's history, one after the other. It knows histories and published limits, never
-// what a part is made of: whether an organism grows in it at all is the caller's to ask.
-package exposure
+package safety
 
 import (
 	"math"
@@ -14,16 +9,19 @@ import (
 )
 
 const (
-	runs   = 3    // coldest, middle, warmest
-	open   = runs // beside them: hours of which no temperature is known. They may come on top of any run: the coldest can be the worst so far
-	points = 2    // the core and the surface: each stays where it is
+	// openRun stands beside the three runs: hours of which no temperature is known. They may come on top of any run, since the coldest
+	// can be the worst so far.
+	openRun = int(figure.Runs)
+	places  = 2 // the core and the surface: what lives there stays there
 )
 
-// Clock runs along a part's life. Make one with New.
+// Clock adds up what a part's warm hours mean for what lives in it: the hours between cold and hot holding, and the share of each
+// organism's published time that is used up. It knows courses and published times, never what a part is made of. Make one with
+// NewClock.
 type Clock struct {
 	coldC, hotC float64
-	at          [runs + 1][points]point
-	before      [runs + 1]sums // what stands from before the last kill, or came in with a taken part
+	at          [openRun + 1][places]point
+	before      [openRun + 1]sums // what stands from before the last kill, or came in with a taken part
 }
 
 // point is one place in the part, since the last kill.
@@ -41,10 +39,10 @@ type sums struct {
 	aside   [microbe.OrganismCount]float64 // of stretches that a kill has ended: a toxin stays, what was killed does not
 }
 
-// New makes a clock; between coldC and hotC a food is warm, C.
-func New(coldC, hotC float64) *Clock { return &Clock{coldC: coldC, hotC: hotC} }
+// NewClock makes a clock; between coldC and hotC a food is warm, C.
+func NewClock(coldC, hotC float64) *Clock { return &Clock{coldC: coldC, hotC: hotC} }
 
-// Inherit takes in the life of a part that goes into this one. Of several the worst counts, organism by organism.
+// Inherit takes in the clock of a part that goes into this one. Of several the worst counts, organism by organism.
 func (c *Clock) Inherit(o *Clock) {
 	for r := range c.before {
 		b := &c.before[r]
@@ -56,7 +54,7 @@ func (c *Clock) Inherit(o *Clock) {
 	}
 }
 
-// Worse makes the clock the worse of two lives of one part.
+// Worse makes the clock the worse of two paths of one part.
 func (c *Clock) Worse(o *Clock) {
 	a, b := *c, *o
 	*c = Clock{coldC: a.coldC, hotC: a.hotC}
@@ -77,10 +75,10 @@ func (c *Clock) Wait(st *history.Stage, sporesOnly float64) {
 }
 
 // Straight takes in a stretch of hours in which the whole part goes straight from one temperature to another: hand work, heating.
-func (c *Clock) Straight(from, to history.Band, hours figure.Interval, sporesOnly float64) {
-	at := [runs][3]float64{{from.Cold, to.Cold, hours.Lo}, {from.Mid, to.Mid, hours.Mid()}, {from.Warm, to.Warm, hours.Hi}}
+func (c *Clock) Straight(from, to figure.Estimate, hours figure.Interval, sporesOnly float64) {
+	at := [figure.Runs][3]float64{{from.Low, to.Low, hours.Lo}, {from.Mid, to.Mid, hours.Mid()}, {from.High, to.High, hours.Hi}}
 	for r, x := range at {
-		for p := range points {
+		for p := range places {
 			c.stretch(r, p, 0, x[2], x[0], x[1], sporesOnly)
 		}
 	}
@@ -129,8 +127,8 @@ func (c *Clock) Unknown(hours figure.Interval) {
 	if hours.Hi <= 0 {
 		return
 	}
-	for p := range points {
-		x := &c.at[open][p]
+	for p := range places {
+		x := &c.at[openRun][p]
 		x.warm += hours.Hi
 		x.all.AddWorst(hours.Hi)
 	}
@@ -156,18 +154,18 @@ func (c *Clock) end(keep bool) {
 			}
 		}
 		c.before[r] = b
-		c.at[r] = [points]point{}
+		c.at[r] = [places]point{}
 	}
 }
 
 // total is what a run comes to: what stands from before, and its own with the hours of which nothing is known. None of those count in the
-// coldest and the warmest run, half in the middle. All of them, on top of the worst run, whichever that is, and of the worst from before: open.
+// coldest and the warmest run, half in the middle. All of them, on top of the worst run, whichever that is, and of the worst from before: openRun.
 func total(r int, before float64, at func(r int) float64) float64 {
 	switch r {
 	case 1:
-		return before + at(1) + at(open)/2
-	case open:
-		return before + max(at(0), at(1), at(2)) + at(open)
+		return before + at(1) + at(openRun)/2
+	case openRun:
+		return before + max(at(0), at(1), at(2)) + at(openRun)
 	}
 	return before + at(r)
 }
@@ -194,17 +192,18 @@ func (c *Clock) since(r int, g microbe.Organism) float64 {
 }
 
 // WarmHours are the hours between cold and hot holding in the longest stretch without a kill: least, middle and most.
-func (c *Clock) WarmHours() history.Band {
+func (c *Clock) WarmHours() figure.Estimate {
 	return band(func(r int) float64 { return max(c.before[r].longest, c.warm(r)) })
 }
 
 // Spent is the share of an organism's published time that is used up in the worst stretch that counts: since the last kill, before
 // the bake, and before a kill too where a toxin stays.
-func (c *Clock) Spent(g microbe.Organism) history.Band {
+func (c *Clock) Spent(g microbe.Organism) figure.Estimate {
 	return band(func(r int) float64 { return max(c.before[r].aside[g], c.since(r, g)) })
 }
 
-func band(of func(r int) float64) history.Band {
+// band orders the three runs, with the hours of which nothing is known on the high end.
+func band(of func(r int) float64) figure.Estimate {
 	a, b, d := of(0), of(1), of(2)
-	return history.Band{Cold: min(a, b, d), Mid: b, Warm: max(a, b, d, of(open))}
+	return figure.Estimate{Low: min(a, b, d), Mid: b, High: max(a, b, d, of(openRun))}
 }

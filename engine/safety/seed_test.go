@@ -1,3 +1,3 @@
-package exposure
+package safety
 
 import _ "forebake/engine/seed" // every run draws the same
