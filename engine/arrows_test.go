@@ -47,7 +47,8 @@ var mayKnow = map[string][]string{
 		"engine/safety", "engine/science/geometry", "engine/science/heat", "engine/science/microbe"}, // figures, never judgements: no rule, no finding
 	"engine/backlog": {"engine/finding", "engine/reading", "engine/source"}, // lists of findings; what makes one is not its business
 	"engine/house":   {"engine/finding", "engine/formula", "engine/kitchen", "engine/larder", "engine/quantity", "engine/reading", "engine/source"},
-	"engine/rule":    {"engine/expr", "engine/facts", "engine/finding", "engine/formula", "engine/house", "engine/kitchen", "engine/mend/levers", "engine/quantity", "engine/reading", "engine/source", "engine/spelling"},
+	"engine/machine": {"engine/expr", "engine/facts"}, // the second judge: the text of a condition and the types of the facts, never the judge's own tree
+	"engine/rule":    {"engine/expr", "engine/facts", "engine/finding", "engine/formula", "engine/house", "engine/kitchen", "engine/machine", "engine/mend/levers", "engine/quantity", "engine/reading", "engine/source", "engine/spelling"},
 	"engine/mend":    {"engine/facts", "engine/finding", "engine/formula", "engine/kitchen", "engine/mend/levers", "engine/reading", "engine/rule", "engine/source"}, // the search; no house and no report, so that a change is proven by the judge and by nothing else
 	"engine/report":  {"engine/finding", "engine/source"},                                                                                                            // prints findings; a format must not be able to change an answer
 	"engine":         {"engine/backlog", "engine/facts", "engine/finding", "engine/formula", "engine/house", "engine/kitchen", "engine/mend", "engine/quantity", "engine/reading", "engine/rule", "engine/run", "engine/source", "rules"},

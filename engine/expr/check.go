@@ -34,8 +34,8 @@ func (n *Names) block() string {
 // self is the first name of the subject.
 func (n *Names) self() string { return n.Subject.names[0] }
 
-// words lists the names that may start a reference.
-func (n *Names) words() []string {
+// Words lists the names that may start a reference: "dough", "kitchen", "limit".
+func (n *Names) Words() []string {
 	list := slices.Clone(n.Subject.names)
 	if n.hasPart() {
 		list = append(list, "part")
@@ -72,6 +72,20 @@ func (n *Names) scopeOf(word string) (s scope, on facts.On, ok bool) {
 	return 0, 0, false
 }
 
+// On tells which kind of subject a name stands for; isLimit for the name of the limits.
+func (n *Names) On(word string) (on facts.On, isLimit bool) {
+	s, on, _ := n.scopeOf(word)
+	return on, s == inLimit
+}
+
+// WordsOf lists the names that the subject of a read goes by: "dough" and "part".
+func (n *Names) WordsOf(r *Read) []string {
+	return slices.DeleteFunc(n.Words(), func(word string) bool {
+		s, _, _ := n.scopeOf(word)
+		return s != r.scope
+	})
+}
+
 // check type-checks one expression.
 type check struct {
 	r       *reading.Reader
@@ -90,6 +104,9 @@ var functions = map[string]struct {
 	1}, "known": {opKnown, 1, 1}}
 
 var functionNames = []string{"abs", "known", "max", "min", "round"}
+
+// Functions lists the functions that an expression may call.
+func Functions() []string { return slices.Clone(functionNames) }
 
 // walk goes over the parsed tree and lets through only what the language has. Everything else is
 // refused with its place.
@@ -197,7 +214,7 @@ func (c *check) reference(m *ast.MemberNode) *node {
 }
 
 func (c *check) unknownSubject(word string) string {
-	return reading.UnknownText("subject", word, "this "+c.names.block(), c.names.words())
+	return reading.UnknownText("subject", word, "this "+c.names.block(), c.names.Words())
 }
 
 // isBracket tells owner['name'] from owner.name, which the tree does not: the first has quotes.
@@ -298,7 +315,7 @@ func (c *check) node(r Read) *node {
 }
 
 func (c *check) bareName(x *ast.IdentifierNode) *node {
-	if slices.Contains(c.names.words(), x.Value) {
+	if slices.Contains(c.names.Words(), x.Value) {
 		return c.fail(x, "%q alone is not a figure: write %s.mass_g or another of its facts",
 			x.Value, x.Value)
 	}

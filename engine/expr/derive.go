@@ -78,7 +78,7 @@ func (f *Figure) Withheld(s *facts.Sheet, x facts.Subject) bool {
 func (j *Judge) given(n *node, weigh bool) figure.Truth {
 	switch {
 	case n.op == opRead && weigh:
-		return j.known(n.read)
+		return j.Known(n.read)
 	case n.op == opRead:
 		return figure.TruthOf(!j.Value(n.read).Absent)
 	case j.settled(n):
@@ -134,7 +134,7 @@ func (j *Judge) givenChoice(n *node, weigh bool) figure.Truth {
 func (j *Judge) ranged(n *node) bool {
 	if n.op == opRead || n.op == opKnown {
 		v := j.Value(n.read)
-		return v.Absent && j.known(n.read) == figure.Open || !v.Absent && v.Lo != v.Hi
+		return v.Absent && j.Known(n.read) == figure.Open || !v.Absent && v.Lo != v.Hi
 	}
 	return slices.ContainsFunc(n.kids, j.ranged)
 }

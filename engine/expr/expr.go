@@ -3,8 +3,7 @@
 //
 // The expression library knows the grammar. The checker of this package lets through only what
 // the judge can answer on every formula, so a checked expression cannot fail. A figure that a rule
-// file declares is such an expression under a name. The library's own checker and machine are the
-// second judge (Compile), which trials ask and a check does not.
+// file declares is such an expression under a name. Package machine judges a second time.
 package expr
 
 import (
@@ -32,6 +31,9 @@ func (x *Expr) Text() string { return x.text }
 
 // Reads lists what the expression reads, each fact and limit once. The caller must not change it.
 func (x *Expr) Reads() []Read { return x.reads }
+
+// Texts lists the texts that the expression writes: 'challah'.
+func (x *Expr) Texts() []string { return x.root.texts() }
 
 // Single gives the one read that the whole expression is; ok is false for a computed one.
 func (x *Expr) Single() (read int, ok bool) { return x.root.read, x.root.op == opRead }
@@ -116,6 +118,17 @@ type node struct {
 	text   string
 	read   int // index into the expression's reads
 	size   int // power of ten that bounds the result's magnitude
+}
+
+func (n *node) texts() []string {
+	if n.op == opText {
+		return []string{n.text}
+	}
+	var out []string
+	for _, k := range n.kids {
+		out = append(out, k.texts()...)
+	}
+	return out
 }
 
 // typeName names a type in a message.

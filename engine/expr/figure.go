@@ -274,7 +274,7 @@ func (s *Figures) Check() {
 func (s *Figures) check(f *Figure) {
 	f.state = checking
 	s.stack = append(s.stack, f)
-	f.Is = Parse(f.r, f.is, &Names{Subject: f.Subject, Figures: s, inFigure: true}, "is")
+	f.Is = Parse(f.r, f.is, f.Names(s), "is")
 	s.stack = s.stack[:len(s.stack)-1]
 	f.state = faulty
 	if f.Is == nil {
@@ -292,6 +292,11 @@ func (s *Figures) check(f *Figure) {
 	}
 	f.Fact = f.fact(unit, slices.Index(s.list, f))
 	f.state = checked
+}
+
+// Names gives the names in the figure's expression their meaning, among the figures of its house.
+func (f *Figure) Names(s *Figures) *Names {
+	return &Names{Subject: f.Subject, Figures: s, inFigure: true}
 }
 
 // settleUnit gives the figure's unit, and records why it has none that fits.

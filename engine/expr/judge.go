@@ -106,7 +106,7 @@ func (j *Judge) eval(n *node) Result {
 	case opRead:
 		return j.read(n.read)
 	case opKnown:
-		return answer(j.known(n.read))
+		return answer(j.Known(n.read))
 	case opNot:
 		x := j.eval(n.kids[0])
 		return Result{lo: 1 - x.hi, hi: 1 - x.lo}
@@ -172,9 +172,9 @@ func (j *Judge) eval(n *node) Result {
 	return number(figure.Unknown())
 }
 
-// known tells whether a figure is given. One that only open amounts keep from being computed is
-// neither given nor absent.
-func (j *Judge) known(i int) figure.Truth {
+// Known tells whether the fact of a read is given. One that only open amounts keep from being
+// computed is neither given nor absent.
+func (j *Judge) Known(i int) figure.Truth {
 	r := &j.expr.reads[i]
 	switch {
 	case j.pins != nil && j.pins[i] != nil || !j.Value(i).Absent:

@@ -49,7 +49,7 @@ func TestUnitsOfFigures(t *testing.T) {
 		if c.unit != "" {
 			unit = fmt.Sprintf("  unit  = %q\n", c.unit)
 		}
-		s, problems := figures(t, fmt.Sprintf("figure %q {\n  on    = \"dough\"\n  is    = %q\n%s  means = \"m\"\n}\n", c.name, c.is, unit))
+		s, problems := DeclareFigures(t, fmt.Sprintf("figure %q {\n  on    = \"dough\"\n  is    = %q\n%s  means = \"m\"\n}\n", c.name, c.is, unit))
 		switch {
 		case c.fault != "":
 			if len(problems) != 1 || !strings.Contains(problems[0].Text, c.fault) {

@@ -14,6 +14,7 @@ import (
 	"forebake/engine/facts"
 	"forebake/engine/figure"
 	"forebake/engine/kitchen"
+	"forebake/engine/machine"
 	"forebake/engine/reading"
 	"forebake/engine/source"
 )
@@ -72,7 +73,7 @@ func TestFigureNamedIsFigureInlined(t *testing.T) {
 		f := mustRead(t, drawSketch(t, shape{points: rapid.Bool().Draw(t, "points")}).text())
 		j := NewJudge()
 		j.Open(facts.NewSheet(f, kitchen.Default()))
-		second := &expr.Second{}
+		second := &machine.Judge{}
 		for range 5 {
 			on, _, p := drawPool(t)
 			p.numbers = slices.DeleteFunc(p.numbers, func(name string) bool { return strings.HasPrefix(name, "limit.") })

@@ -9,6 +9,7 @@ import (
 	"forebake/engine/facts"
 	"forebake/engine/house"
 	"forebake/engine/kitchen"
+	"forebake/engine/machine"
 	"forebake/engine/source"
 )
 
@@ -142,7 +143,7 @@ func FuzzCondition(f *testing.F) {
 		if len(problems) > 0 {
 			t.Fatalf("accepted with problems: %v", problems)
 		}
-		second := expr.Second{}
+		second := machine.Judge{}
 		for _, sheet := range fixedFormulas() {
 			j := NewJudge()
 			j.Open(sheet)

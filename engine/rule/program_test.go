@@ -12,6 +12,7 @@ import (
 	"forebake/engine/figure"
 	"forebake/engine/formula"
 	"forebake/engine/kitchen"
+	"forebake/engine/machine"
 	"forebake/engine/reading"
 	"forebake/engine/source"
 )
@@ -195,7 +196,7 @@ func subjectsFor(f *formula.Formula, on string) (out []facts.Subject) {
 // within ranges. Where a divisor is zero the tree may only answer what holds whatever the quotient.
 func TestJudgesAgree(t *testing.T) {
 	definite := map[figure.Truth]int{}
-	second := &expr.Second{}
+	second := &machine.Judge{}
 	rapid.Check(t, func(t *rapid.T) {
 		f := mustRead(t, drawSketch(t, shape{points: rapid.Bool().Draw(t, "points")}).text())
 		j := NewJudge()
@@ -310,7 +311,7 @@ func BenchmarkTree(b *testing.B) {
 
 func BenchmarkProgram(b *testing.B) {
 	j, x, n, subject, limits := benchJudge(b)
-	second := &expr.Second{}
+	second := &machine.Judge{}
 	b.ReportAllocs()
 	for b.Loop() {
 		if err := second.Check(&j.judge, x, n, subject, limits); err != nil {

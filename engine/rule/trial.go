@@ -13,6 +13,7 @@ import (
 	"forebake/engine/finding"
 	"forebake/engine/formula"
 	"forebake/engine/kitchen"
+	"forebake/engine/machine"
 	"forebake/engine/reading"
 	"forebake/engine/source"
 )
@@ -161,7 +162,7 @@ type TrialReport struct {
 // trialRun runs trials with one judge, and with the second one beside it.
 type trialRun struct {
 	judge    *Judge
-	second   expr.Second
+	second   machine.Judge
 	rules    map[string]*Rule
 	cautions map[string]*Caution
 }

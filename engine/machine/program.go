@@ -1,22 +1,22 @@
-package expr
+package machine
 
 import (
 	"fmt"
 	"math"
 	"strings"
 
-	"github.com/expr-lang/expr"
+	library "github.com/expr-lang/expr"
 	"github.com/expr-lang/expr/ast"
 	"github.com/expr-lang/expr/types"
 	"github.com/expr-lang/expr/vm"
 
+	"forebake/engine/expr"
 	"forebake/engine/facts"
-	"forebake/engine/figure"
 )
 
 // program is an expression compiled by the expression library. It answers on points.
 type program struct {
-	x        *Expr
+	reads    []expr.Read
 	words    [][]string // for each read, the names that its fact goes by: "dough", "part"
 	code     *vm.Program
 	quotient *division
@@ -25,28 +25,28 @@ type program struct {
 // compile hands the text of a checked expression to the library: its own parser, its own checker
 // against an environment in which every fact has its type, and its own compiler. Nothing but the
 // text is shared with the judge on intervals, so the two can be held against each other.
-func compile(x *Expr, n *Names) (*program, error) {
-	p := &program{x: x, quotient: &division{}, words: make([][]string, len(x.reads))}
-	for i := range x.reads {
-		for _, word := range n.words() {
-			if s, _, _ := n.scopeOf(word); s == x.reads[i].scope {
-				p.words[i] = append(p.words[i], word)
-			}
-		}
+func compile(x *expr.Expr, n *expr.Names) (*program, error) {
+	return compileText(x.Text(), x, n)
+}
+
+// compileText compiles a text in the place of the expression's own.
+func compileText(text string, x *expr.Expr, n *expr.Names) (*program, error) {
+	p := &program{reads: x.Reads(), quotient: &division{}}
+	for i := range p.reads {
+		p.words = append(p.words, n.WordsOf(&p.reads[i]))
 	}
-	options := []expr.Option{
-		expr.Env(n.environment()), expr.DisableAllBuiltins(),
-		expr.Function(divided, p.quotient.divide,
-			new(func(float64, float64) float64)), expr.Patch(dialect{}),
+	options := []library.Option{
+		library.Env(environment(n)), library.Patch(dialect{}), library.DisableAllBuiltins(),
+		library.Function(divided, p.quotient.divide, new(func(float64, float64) float64)),
 	}
-	for _, name := range functionNames {
-		options = append(options, expr.EnableBuiltin(name))
+	for _, name := range expr.Functions() {
+		options = append(options, library.EnableBuiltin(name))
 	}
 	if x.Type() == facts.YesNo {
-		options = append(options, expr.AsBool())
+		options = append(options, library.AsBool())
 	}
 	var err error
-	p.code, err = expr.Compile(x.text, options...)
+	p.code, err = library.Compile(text, options...)
 	return p, err
 }
 
@@ -61,14 +61,14 @@ var typeOf = [...]types.Type{facts.Number: types.Float64, facts.YesNo: types.Boo
 	facts.Text: types.String, facts.List: types.TypeOf([]string{})}
 
 // environment types every name that an expression may read, such as part.fat_pct.
-func (n *Names) environment() types.Map {
+func environment(n *expr.Names) types.Map {
 	known := types.Map{}
 	env := types.Map{given: known}
-	for _, word := range n.words() {
-		s, on, _ := n.scopeOf(word)
+	for _, word := range n.Words() {
+		on, isLimit := n.On(word)
 		fields := types.Map{}
 		env[word] = fields
-		if s == inLimit {
+		if isLimit {
 			for _, l := range n.Limits {
 				fields[l.Name] = types.Float64
 			}
@@ -131,117 +131,12 @@ func (d *division) divide(params ...any) (any, error) {
 // must hold whatever it were.
 var standIns = []float64{0, 1, -1e6, 12345.678}
 
-// choice is one value of a read at a point.
-type choice struct {
-	value any
-	known bool
-}
-
-// Points that stand for a figure of which nothing is known.
-var anywhere = []float64{-1e6, 0, 1, 12345.678}
-
-// choices lists the values at which a read is sampled: the ends of its interval and its middle,
-// and points far apart where it is open.
-func (j *Judge) choices(i int) []choice {
-	r := &j.expr.reads[i]
-	if r.Fact == nil {
-		return numbers(j.limits[r.Limit].Interval(), math.NaN(), true)
-	}
-	v := *j.Value(i)
-	var out []choice
-	for _, known := range possible(j.known(i)) {
-		switch r.Fact.Type {
-		case facts.Number:
-			out = append(out, numbers(v.Interval(), v.Mid, known)...)
-		case facts.YesNo:
-			for _, yes := range possible(yesNo(&v)) {
-				out = append(out, choice{yes, known})
-			}
-		case facts.Text:
-			for _, word := range j.wordsOf(&v, 1) {
-				out = append(out, choice{word[0], known})
-			}
-		case facts.List:
-			for _, list := range j.wordsOf(&v, 0) {
-				out = append(out, choice{list, known})
-			}
-		}
-	}
-	return out
-}
-
-// possible lists what an answer can be.
-func possible(t figure.Truth) []bool {
-	switch t {
-	case figure.Yes:
-		return []bool{true}
-	case figure.No:
-		return []bool{false}
-	}
-	return []bool{false, true}
-}
-
-// yesNo is the truth of a yes-or-no fact.
-func yesNo(v *facts.Value) figure.Truth {
-	if v.Absent {
-		return figure.Open
-	}
-	return Result{lo: v.Lo, hi: v.Hi}.Truth()
-}
-
-// numbers samples an interval: its ends, its middle, and points far apart within an open one.
-func numbers(iv Interval, mid float64, known bool) []choice {
-	at := []float64{iv.Lo, mid, iv.Hi}
-	if !iv.IsFinite() {
-		at = append(at, anywhere...)
-	}
-	var out []choice
-	for i, x := range at {
-		seen := false
-		for _, before := range at[:i] {
-			seen = seen || before == x
-		}
-		if !seen && !math.IsInf(x, 0) && iv.Contains(x) {
-			out = append(out, choice{x, known})
-		}
-	}
-	return out
-}
-
-// wordsOf samples a text or a list: its own words, or those that the expression names and others,
-// where it is absent. least is 0 where no word at all is one of the samples.
-func (j *Judge) wordsOf(v *facts.Value, least int) [][]string {
-	if !v.Absent {
-		return [][]string{v.Words}
-	}
-	out := [][]string{{"some word"}, {"another word"}}
-	if least == 0 {
-		out = append(out, []string{})
-	}
-	for _, word := range literals(j.expr.root) {
-		out = append(out, []string{word})
-	}
-	return out
-}
-
-// literals lists the texts that an expression writes.
-func literals(n *node) []string {
-	if n.op == opText {
-		return []string{n.text}
-	}
-	var out []string
-	for _, k := range n.kids {
-		out = append(out, literals(k)...)
-	}
-	return out
-}
-
 // fill makes the environment of a point.
 func (p *program) fill(point []choice) map[string]any {
 	known := map[string]any{}
 	env := map[string]any{given: known}
 	for i, c := range point {
-		_, name, _ := strings.Cut(p.x.reads[i].Name, ".")
+		_, name, _ := strings.Cut(p.reads[i].Name, ".")
 		for _, word := range p.words[i] {
 			if env[word] == nil {
 				env[word] = map[string]any{}
@@ -256,8 +151,9 @@ func (p *program) fill(point []choice) map[string]any {
 // answers runs the program on a point: once, or with each stand-in where a divisor is zero. exact
 // tells that no division went out of bounds. Where ranges meet (alone is false) a point with a
 // divisor of zero is passed over: the quotients of a range leave it out.
-func (p *program) answers(machine *vm.VM, point []choice, alone bool,
-	visit func(got any, exact bool) error) error {
+func (p *program) answers(
+	machine *vm.VM, point []choice, alone bool, visit func(got any, exact bool) error,
+) error {
 	env := p.fill(point)
 	for _, x := range standIns {
 		*p.quotient = division{standIn: x}

@@ -11,6 +11,8 @@ import (
 	"forebake/engine/source"
 )
 
+// What follows is for the tests in package expr_test, which know the second judge too.
+
 // bench is a formula with a dough of ranges and a filling of holes, and what is read of it.
 const bench = `formula "t" {
   family = "sweet dough"
@@ -24,7 +26,8 @@ const bench = `formula "t" {
 }
 `
 
-func sheet(t testing.TB) *facts.Sheet {
+// Sheet is the sheet of bench.
+func Sheet(t testing.TB) *facts.Sheet {
 	t.Helper()
 	f := source.New("f.hcl", []byte(bench))
 	body, problems := source.Parse(f)
@@ -39,8 +42,8 @@ func sheet(t testing.TB) *facts.Sheet {
 	return facts.NewSheet(out, kitchen.Default())
 }
 
-// figures reads figure blocks.
-func figures(t testing.TB, text string) (*Figures, source.Problems) {
+// DeclareFigures reads figure blocks.
+func DeclareFigures(t testing.TB, text string) (*Figures, source.Problems) {
 	t.Helper()
 	f := source.New("figures.hcl", []byte(text))
 	body, problems := source.Parse(f)
@@ -56,8 +59,8 @@ func figures(t testing.TB, text string) (*Figures, source.Problems) {
 	return s, r.Problems.Sort()
 }
 
-// parse reads an expression on a subject.
-func parse(t testing.TB, s *Figures, on, text string, limits ...Limit) (*Expr, *Names) {
+// ParseOn reads an expression on a subject.
+func ParseOn(t testing.TB, s *Figures, on, text string, limits ...Limit) (*Expr, *Names) {
 	t.Helper()
 	subject, _, fault := NewSubject([]string{on}, "rule")
 	if fault != "" {
@@ -76,13 +79,54 @@ func parse(t testing.TB, s *Figures, on, text string, limits ...Limit) (*Expr, *
 	return x, n
 }
 
-// first is the first subject that the names look at.
-func first(n *Names, s *facts.Sheet) (out facts.Subject) {
+// First is the first subject that the names look at.
+func First(n *Names, s *facts.Sheet) (out facts.Subject) {
 	found := false
 	n.Subject.Each(s.Formula, func(x facts.Subject) {
 		if !found {
 			out, found = x, true
 		}
 	})
+	return out
+}
+
+// Damages are faults that the interval judge could have. Each must be seen by the second judge.
+func Damages(x *Expr) map[string]func() {
+	out := map[string]func(){}
+	swap := func(name string, from, to op) {
+		for _, n := range nodes(x.root) {
+			if n.op == from {
+				out[name] = func() { n.op = to }
+			}
+		}
+	}
+	swap("less for less or equal", opLessEq, opLess)
+	swap("less or equal for less", opLess, opLessEq)
+	swap("or for and", opAnd, opOr)
+	swap("and for or", opOr, opAnd)
+	swap("plus for minus", opSub, opAdd)
+	swap("minus for plus", opAdd, opSub)
+	swap("times for a quotient", opDiv, opMul)
+	swap("greatest for least", opMin, opMax)
+	swap("a sign lost", opNeg, opAbs)
+	swap("equal for unequal", opNotEqual, opEqual)
+	for _, n := range nodes(x.root) {
+		switch n.op {
+		case opNumber:
+			out["another number"] = func() { n.number += 7 }
+		case opText:
+			out["another text"] = func() { n.text += "?" }
+		case opChoose:
+			out["the other side"] = func() { n.kids[1], n.kids[2] = n.kids[2], n.kids[1] }
+		}
+	}
+	return out
+}
+
+func nodes(n *node) []*node {
+	out := []*node{n}
+	for _, k := range n.kids {
+		out = append(out, nodes(k)...)
+	}
 	return out
 }
