@@ -116,6 +116,55 @@ func TestArrows(t *testing.T) {
 	}
 }
 
+// TestFilesOfFactsPointOneWay holds that no two files of the catalogue need each other, directly or through others.
+func TestFilesOfFactsPointOneWay(t *testing.T) {
+	paths, err := filepath.Glob("facts/*.go")
+	if err != nil {
+		t.Fatal(err)
+	}
+	declared := map[string]string{} // top-level name to file
+	wanted := map[string][]string{} // file to the names that it takes from elsewhere
+	for _, path := range paths {
+		if strings.HasSuffix(path, "_test.go") {
+			continue
+		}
+		file, err := parser.ParseFile(token.NewFileSet(), path, nil, 0)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for name := range file.Scope.Objects {
+			declared[name] = path
+		}
+		for _, id := range file.Unresolved {
+			wanted[path] = append(wanted[path], id.Name)
+		}
+	}
+	if len(wanted) < 5 {
+		t.Fatalf("%d files", len(wanted))
+	}
+	state := map[string]int{} // 1 on the way, 2 done
+	var visit func(path string, way []string)
+	visit = func(path string, way []string) {
+		switch way = append(way, path); state[path] {
+		case 1:
+			t.Errorf("a circle of files: %s", strings.Join(way, " needs "))
+			return
+		case 2:
+			return
+		}
+		state[path] = 1
+		for _, name := range wanted[path] {
+			if to, ok := declared[name]; ok && to != path {
+				visit(to, way)
+			}
+		}
+		state[path] = 2
+	}
+	for path := range wanted {
+		visit(path, nil)
+	}
+}
+
 // A property that draws anew each time fails for one user in twenty.
 func TestPropertiesHaveAFixedSeed(t *testing.T) {
 	draws, fixed := map[string]bool{}, map[string]bool{}

@@ -118,7 +118,7 @@ func (s *Sheet) retry() *Sheet {
 	return s.trial
 }
 
-// Withheld tells whether a missing figure is missing only because amounts are open or ranges: with every one of them weighed
+// Withheld reports whether a missing figure is missing only because amounts are open or ranges: with every one of them weighed
 // it could be reckoned. Such a figure is not known yet, which is not the same as one that the formula does without.
 func (s *Sheet) Withheld(f *Fact, x Subject) bool {
 	if f.declared != nil {
@@ -171,7 +171,7 @@ func (s *Sheet) Weighing() int {
 // ingredientsPerStep is about how many ingredients are looked at in the time that following one step takes.
 const ingredientsPerStep = 200
 
-// sharp tells whether the amount of an ingredient is one figure, or all of a part.
+// sharp reports whether the amount of an ingredient is one figure, or all of a part.
 func sharp(in *formula.Ingredient) bool {
 	return in.Amount.All || !in.Amount.Open && in.Amount.IsPoint()
 }

@@ -20,6 +20,7 @@ const (
 // OriginNames are the origins as printed.
 var OriginNames = []string{"arithmetic", "model", "measured", "given"}
 
+// String is the origin as printed.
 func (o Origin) String() string { return OriginNames[o] }
 
 // Value is the value of a fact: an interval for a number, 0 to 1 for yes or no, words for a text or list.

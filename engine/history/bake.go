@@ -18,7 +18,7 @@ func (f *Simulator) bake(step *formula.Step, st *Stage) {
 	switch made := f.setup.Part.Formula; {
 	case f.shape.pieces > 1:
 		kg /= f.shape.pieces
-	case made != nil && made.Makes.Pieces > 1: // nobody says how it is divided
+	case made != nil && made.Makes.Pieces > 1: // no step says how it is divided
 		kg /= made.Makes.Pieces
 	}
 	if boils := heat.BoilingPointC(f.setup.Kitchen.Altitude.Mid()); step.At.Set && step.At.Lo <= boils {

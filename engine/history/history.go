@@ -42,7 +42,7 @@ type Setup struct {
 	Missing string
 	// Gas is yeast in percent times its osmotic factor: how hard the dough works, for its own heat. 0 for what does not ferment.
 	Gas float64
-	// Trace asks for the course of every wait, for what lives on warmth; TraceBaked for those after a bake too.
+	// Trace asks for the course of every wait, for the growth of organisms; TraceBaked for those after a bake too.
 	Trace, TraceBaked bool
 	// Filling gives the record and material of a part that a step spreads on this one, nil when it is not known.
 	Filling func(*formula.Part) *Filling

@@ -268,7 +268,7 @@ func TestAnyHistoryHolds(t *testing.T) {
 }
 
 // One follower gives what a fresh one gives, whatever it followed before.
-func TestFollowerForgets(t *testing.T) {
+func TestSimulatorForgets(t *testing.T) {
 	var f history.Simulator
 	rapid.Check(t, func(t *rapid.T) {
 		k := drawSketch(t, only{})

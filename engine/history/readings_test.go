@@ -71,7 +71,7 @@ func TestReadingIsKeptForThePlace(t *testing.T) {
 }
 
 // No surface coefficient explains these: they are taken as they stand, and the part goes on from there.
-func TestReadingThatNobodyCanExplain(t *testing.T) {
+func TestReadingWithoutExplanation(t *testing.T) {
 	for _, test := range []struct {
 		reading string
 		c       float64

@@ -65,7 +65,7 @@ func (f *Simulator) portion(step *formula.Step) bool {
 	}
 	f.intoTin(step)
 	if made := f.setup.Part.Formula.Makes.Pieces; made > 0 && step.Verb.Finishes() && step.Pieces == nil && (f.shape.pieces <= 1 || f.shape.pieces > made) {
-		f.shape.pieces = made // strands are plaited; a batch that nobody divides in writing is divided all the same
+		f.shape.pieces = made // strands are plaited; a batch that no step divides is divided all the same
 	}
 	f.shape.pieceKg = kg / math.Max(1, f.shape.pieces)
 	return true
@@ -144,5 +144,5 @@ func bowl(kg, rho float64) heat.Body {
 	return heat.BowlOf(volume, math.Cbrt(8*volume/math.Pi)/2)
 }
 
-// thinnest is the slab that a part is taken for in the coldest run when nobody says how it stands, m.
+// thinnest is the slab that a part is taken for in the coldest run where no step says how it stands, m.
 const thinnest = 0.02

@@ -110,7 +110,7 @@ func (l *run) ambient(e environment) float64 {
 	return estimateOf(e.ambient).At(l.which)
 }
 
-// quick tells whether a run is the one that goes faster than the middle: the coldest when it cools, the warmest when it warms.
+// quick reports whether a run is the one that goes faster than the middle: the coldest when it cools, the warmest when it warms.
 func (l *run) quick(cooling bool) bool {
 	return l.which != figure.Middle && (l.which == figure.Low) == cooling
 }
@@ -119,7 +119,7 @@ func (l *run) quick(cooling bool) bool {
 func (f *Simulator) coefficient(l *run, e environment, cooling bool) float64 {
 	h := e.h
 	if l.which != figure.Middle && !l.quick(cooling) {
-		h = e.covered // covered, or nobody says: a lid is the slower way
+		h = e.covered // covered, or not written: a lid is the slower way
 	}
 	return h * f.scales[e.air][l.which]
 }
@@ -134,7 +134,7 @@ func (f *Simulator) enter(l *run, e environment) bool {
 	if !f.shape.known && l.quick(cooling) {
 		body = heat.SlabOf(thinnest)
 	}
-	if l.live && body != l.body { // nobody said how it stands, and another guess is the outer one now
+	if l.live && body != l.body { // no step says how it stands, and another guess is the outer one now
 		l.lastT, l.live = t, false
 	}
 	if m.Butterfat > 0 && min(t, ambient) < 26 && max(t, ambient) > 4 {
@@ -177,8 +177,9 @@ func (f *Simulator) timeError(l *run, e environment) float64 {
 
 // growth is how much the dough's own heat stretches its cooling, to first order.
 func (f *Simulator) growth(l *run, e environment) float64 {
+	const cooling = true
 	m, t := f.setup.Material, l.walk.At(0).MeanC
-	excess := heat.DTSteadyState(heat.FermentationHeat(f.watts(l), t), m.Density, l.body.Nearest(), m.Conductivity, f.coefficient(l, e, true))
+	excess := heat.DTSteadyState(heat.FermentationHeat(f.watts(l), t), m.Density, l.body.Nearest(), m.Conductivity, f.coefficient(l, e, cooling))
 	return heat.GrowthByFermentation(excess, t, l.ambient(e))
 }
 
@@ -236,10 +237,11 @@ func (f *Simulator) working(l *run, e environment, seconds, fermenting float64) 
 }
 
 func (f *Simulator) startWorking(v *heat.Volumes, l *run, e environment, t float64) {
+	const cooling = true
 	m := f.setup.Material
 	// The model's error goes into the surface, where most of it comes from.
 	err := f.timeError(l, e)
-	h := f.coefficient(l, e, true) * [figure.Runs]float64{1 + err, 1, 1 / (1 + err)}[l.which]
+	h := f.coefficient(l, e, cooling) * [figure.Runs]float64{1 + err, 1, 1 / (1 + err)}[l.which]
 	v.Start(l.body.EquivalentDimension(m.Conductivity, h), l.body.Nearest(), heat.Properties{
 		SpecificHeat: m.SpecificHeat, DensityKgM3: m.Density, ConductivityWmK: m.Conductivity, DiffusivityM2s: m.Diffusivity}, t)
 	v.SetSource(heat.FermentationCurve(f.watts(l)))
@@ -355,7 +357,7 @@ func (f *Simulator) wait(step *formula.Step, st *Stage, e environment) {
 
 // believe makes a run pass through a probe reading, and keeps what that says of the surface coefficient for later stages in
 // the same place: the coldest run through the lower end of a range that was read, the warmest through the upper. ok is false when the reading must be taken as it stands: no coefficient explains it, or the step's length is
-// a range, so that nobody knows when it was read.
+// a range, so that the time of the reading is not known.
 func (f *Simulator) believe(l *run, step *formula.Step, e environment) (ok bool) {
 	r := step.Reading
 	seconds := e.minutes.Mid() * 60
@@ -403,7 +405,7 @@ func (f *Simulator) asRead(st *Stage, e environment, start [figure.Runs]float64,
 		st.Hours = figure.Estimate{Low: slow * e.minutes.Lo / 60, Mid: (slow + fast) / 2 * e.minutes.Mid() / 60, High: fast * e.minutes.Hi / 60}
 	}
 	if f.setup.Trace {
-		// Nobody knows the course between: the warmest run stands all the time at the worst that was seen, the others go straight.
+		// The course between is not known: the warmest run stands all the time at the worst that was seen, the others go straight.
 		worst := max(lo, min(hi, worstC))
 		minutes := estimateOf(e.minutes)
 		from := len(f.samples)

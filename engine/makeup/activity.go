@@ -24,7 +24,7 @@ func (p *Part) Activity() Value {
 	}
 	lo, lowOK := wateractivity.Of(p.solution(strongest))
 	hi, highOK := wateractivity.Of(wateractivity.Dissolved(p.solution(weakest)))
-	// Sugar beyond what the water holds is crystal. Glucose is let be in the middle: honey and syrups hold more for months.
+	// Sugar beyond what the water holds is crystal. Glucose stays dissolved in the middle: honey and syrups hold more for months.
 	middle := p.solution(strongest)
 	full := wateractivity.Dissolved(middle)
 	middle.SucroseG, middle.SaltG = full.SucroseG, full.SaltG
@@ -71,17 +71,9 @@ func (p *Part) waterActivityError() float64 {
 	return wateractivity.WorkingErrorCustard
 }
 
-// strength is one end of what can be dissolved.
-type strength bool
-
-const (
-	weakest   strength = false // the least solutes in the most water
-	strongest strength = true  // the most solutes in the least water
-)
-
 // solution gives what is dissolved at one end.
 func (p *Part) solution(end strength) wateractivity.Solution {
-	strong := bool(end)
+	strong := end == strongest
 	one := func(c Component, high bool) float64 {
 		x := p.Grams(c)
 		if r, ok := p.OfFlour(c); ok {

@@ -8,24 +8,25 @@ import (
 	"forebake/engine/larder"
 )
 
-// law says which allergens a list takes.
-type law uint8
+// Law says which allergens a list takes.
+type Law uint8
 
 const (
-	USLaw law = iota
+	USLaw Law = iota
 	EULaw
 	BothLaws
 	OnLabel // those that an ingredient often holds, of both laws
 )
 
-func (p *Part) Allergens(l law) Value {
+// Allergens are those in the part, that a law takes.
+func (p *Part) Allergens(l Law) Value {
 	set := map[string]bool{}
 	p.allergens(l, set)
 	return figure.List(sorted(set))
 }
 
 // Allergens are those in any part.
-func (s *Sheet) Allergens(l law) Value {
+func (s *Sheet) Allergens(l Law) Value {
 	set := map[string]bool{}
 	for i := range s.parts {
 		s.parts[i].ownAllergens(l, set)
@@ -43,13 +44,13 @@ func (s *Sheet) Allergens(l law) Value {
 	return figure.List(sorted(set))
 }
 
-func (p *Part) allergens(l law, set map[string]bool) {
+func (p *Part) allergens(l Law, set map[string]bool) {
 	for _, q := range p.Contents() {
 		q.ownAllergens(l, set)
 	}
 }
 
-func (p *Part) ownAllergens(l law, set map[string]bool) {
+func (p *Part) ownAllergens(l Law, set map[string]bool) {
 	for _, in := range p.Ingredients {
 		if in.Of != nil {
 			continue
@@ -64,7 +65,7 @@ func (p *Part) ownAllergens(l law, set map[string]bool) {
 }
 
 // addAllergens takes the codes that are there for certain, or for OnLabel those that end in a question mark.
-func addAllergens(codes []string, jurisdiction string, l law, set map[string]bool) {
+func addAllergens(codes []string, jurisdiction string, l Law, set map[string]bool) {
 	for _, code := range codes {
 		plain, often := strings.CutSuffix(code, "?")
 		if often == (l == OnLabel) {

@@ -48,6 +48,7 @@ var (
 
 func left(loss Interval) Interval { return figure.Point(1).Sub(loss) }
 
+// Finished is what comes out of the oven, g, after the losses on the way.
 func (s *Sheet) Finished() Value {
 	dough, filling := s.KindMass(formula.Dough), s.Spread()
 	if dough.Hi == 0 {
@@ -62,6 +63,7 @@ func (s *Sheet) Finished() Value {
 	return v
 }
 
+// Pieces is how many are made, as written.
 func (s *Sheet) Pieces() Value {
 	if m := s.Formula.Makes; m.Pieces > 0 {
 		v := figure.ValueOf(figure.Point(m.Pieces))
@@ -81,6 +83,7 @@ func (s *Sheet) Pieces() Value {
 	return figure.Absent("makes = \"24 pieces\"", s.Formula.Place)
 }
 
+// PieceAsked is the weight of one piece that the formula asks for.
 func (s *Sheet) PieceAsked() Value {
 	if m := s.Formula.Makes; m.Each.Set {
 		return Given(m.Each, "", m.Place)
@@ -95,6 +98,7 @@ func (s *Sheet) PieceAsked() Value {
 	return figure.Absent("the weight of a piece (makes = \"24 pieces of 75 g\")", s.Formula.Place)
 }
 
+// PieceGrams is the weight of one piece, unbaked: as asked for, else by the number of pieces.
 func (s *Sheet) PieceGrams() Value {
 	if v := s.PieceAsked(); !v.Absent {
 		return v
@@ -139,6 +143,7 @@ func (s *Sheet) MakesGap() Value {
 	return figure.ValueOf(figure.Between(gap(dough.Lo, filling.Lo, asked.Hi), gap(dough.Hi, filling.Hi, asked.Lo)))
 }
 
+// Unspread lists the fillings that a step spreads and that have no amount at all.
 func (s *Sheet) Unspread() Value {
 	var names []string
 	for _, p := range s.Formula.Parts {

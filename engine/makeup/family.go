@@ -8,6 +8,7 @@ import (
 // UsualFloorC is the coldest usual dough out of the bowl where no family is named, C.
 const UsualFloorC = 20
 
+// Family is that of the formula; where none is named, the ranges of any enriched dough.
 func (p *Part) Family() *family.Family {
 	if p.Formula.Family != nil {
 		return p.Formula.Family
@@ -15,6 +16,7 @@ func (p *Part) Family() *family.Family {
 	return family.Any()
 }
 
+// FamilyName is its name.
 func (p *Part) FamilyName() string {
 	if p.Formula.Family != nil {
 		return p.Formula.Family.Name
@@ -30,6 +32,7 @@ func (p *Part) FamilyEgg() Value {
 	return HighEnd(p.Family().Egg)
 }
 
+// LowEnd is the low end of a range of the family, 0 where it has no figure.
 func LowEnd(r family.Range) Value {
 	if !r.Known {
 		return figure.ValueOf(figure.Point(0))

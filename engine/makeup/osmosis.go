@@ -7,6 +7,7 @@ import (
 	"forebake/engine/science/ferment"
 )
 
+// Solids is all that is neither water nor alcohol, in percent of the mass.
 func (p *Part) Solids() Value {
 	m := p.Grams(Mass)
 	if m.Hi == 0 {
@@ -23,6 +24,14 @@ func (p *Part) FreeWaterPct() Value {
 	return figure.ValueOf(figure.Between(max(0, min(1, free.Lo)), max(0, min(1, free.Hi))).Scale(100))
 }
 
+// strength is one end of what can be dissolved.
+type strength uint8
+
+const (
+	weakest   strength = iota // the least solutes in the most water
+	strongest                 // the most solutes in the least water
+)
+
 // molality gives the osmolality of the free water at the two ends: low where the solutes are least and the water most.
 func (p *Part) molality() (Interval, bool) {
 	one := func(c Component, high bool) float64 {
@@ -35,7 +44,8 @@ func (p *Part) molality() (Interval, bool) {
 		}
 		return x.Lo
 	}
-	at := func(high bool) (float64, bool) {
+	at := func(end strength) (float64, bool) {
+		high := end == strongest
 		s := ferment.Solutes{
 			SucroseG: one(Sucrose, high), MonosaccharideG: one(Glucose, high) + one(Fructose, high) + one(Galactose, high),
 			LactoseG: one(Lactose, high), MaltoseG: one(Maltose, high), SaltG: one(Salt, high), WaterG: one(Water, !high),
@@ -48,15 +58,16 @@ func (p *Part) molality() (Interval, bool) {
 		}
 		return ferment.Molality(s)
 	}
-	lo, ok := at(false)
+	lo, ok := at(weakest)
 	if !ok {
 		// No water even at the wettest end: there is no solution to speak of.
-		if one(Water, true) < math.Inf(1) {
+		const high = true
+		if one(Water, high) < math.Inf(1) {
 			return Interval{}, false
 		}
 		lo = 0
 	}
-	hi, ok := at(true)
+	hi, ok := at(strongest)
 	if !ok {
 		hi = math.Inf(1)
 	}
@@ -68,6 +79,7 @@ func (p *Part) NoFreeWater() Value {
 	return figure.Absent("free water in \""+p.Name+"\"", p.Place)
 }
 
+// Molality is the osmolality of the free water, as a value.
 func (p *Part) Molality() Value {
 	m, ok := p.molality()
 	if !ok {
@@ -94,6 +106,7 @@ func (p *Part) FactorWithoutError() (Interval, bool) {
 	return at(ferment.Standard), true
 }
 
+// OsmoticFactor is the pace of the yeast against one that feels no sugar and salt, with the error of the model.
 func (p *Part) OsmoticFactor() Value {
 	if p.Strain() == "none" {
 		return p.NoYeast()
@@ -110,6 +123,7 @@ func (p *Part) OsmoticFactor() Value {
 // leanMolality is the osmolality of lean dough's free water: 2 % salt at 62 % water, osmol/kg.
 const leanMolality = 1.6
 
+// Pace is the pace of the yeast against the same dose in a lean dough, %.
 func (p *Part) Pace() Value {
 	if p.Strain() == "none" {
 		return p.NoYeast()

@@ -115,7 +115,7 @@ func (p *Part) plus(c Component, m formula.Mass, share float64) {
 	}
 }
 
-// ownFlour tells whether an item's water, fat and sugars are those of flour itself, which the trade does not count.
+// ownFlour reports whether an item's water, fat and sugars are those of flour itself, which the trade does not count.
 func ownFlour(item *larder.Item) bool { return item.Class == larder.ClassFlour }
 
 func (p *Part) addItem(in *formula.Ingredient) {
@@ -197,7 +197,7 @@ func (p *Part) addItem(in *formula.Ingredient) {
 	}
 }
 
-// isPieces tells whether an ingredient lies in a dough as pieces: dried and candied fruit, nuts, chocolate that is not
+// isPieces reports whether an ingredient lies in a dough as pieces: dried and candied fruit, nuts, chocolate that is not
 // melted. Published hydrations, sugars and fats of such doughs do not count them, and the yeast does not feel them.
 func (p *Part) isPieces(in *formula.Ingredient) bool {
 	if p.Kind != formula.Dough && p.Kind != formula.Preferment {
@@ -274,7 +274,7 @@ func (p *Part) CooksAll() bool {
 // scaldC is the temperature from which wet flour gelatinises: wheat starch swells from about 58 to 64 C (memory).
 const scaldC = 60
 
-// isScalded tells whether the part's own steps gelatinise its flour: a cook, or a soak in liquid that hot.
+// isScalded reports whether the part's own steps gelatinise its flour: a cook, or a soak in liquid that hot.
 func (p *Part) isScalded() figure.Truth {
 	if p.IsCooked() {
 		return figure.Yes
@@ -320,6 +320,7 @@ func (p *Part) Pct(c Component) Value {
 	return figure.ValueOf(x.Scale(100))
 }
 
+// NoFlour is the answer where a figure needs flour.
 func (p *Part) NoFlour() Value {
 	return figure.Absent("flour in "+p.Kind.String()+" \""+p.Name+"\"", p.Place)
 }
@@ -341,6 +342,7 @@ func (p *Part) Over(c, of Component) Interval {
 	return figure.Between(max(byMass.Lo, byFlour.Lo), min(byMass.Hi, byFlour.Hi))
 }
 
+// IsDough reports whether the part is a dough or a preferment.
 func (p *Part) IsDough() bool { return p.Kind == formula.Dough || p.Kind == formula.Preferment }
 
 // HasStep reports whether a step's verb has a trait: p.HasStep((*formula.Verb).Bakes).
@@ -369,6 +371,7 @@ func (p *Part) TakenBy() []*formula.Part {
 	return out
 }
 
+// TotalFlour is all flour in the part, g, preferments included.
 func (p *Part) TotalFlour() Interval {
 	p.add()
 	return p.flourG

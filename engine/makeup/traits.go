@@ -9,7 +9,7 @@ import (
 	"forebake/engine/larder"
 )
 
-// SugarCooked tells whether a syrup, or a filling, topping or wash with sugar, honey or jam in it, is heated. A dough that
+// SugarCooked reports whether a syrup, or a filling, topping or wash with sugar, honey or jam in it, is heated. A dough that
 // is fried is another matter.
 func (p *Part) SugarCooked() Value {
 	if p.IsDough() || !p.HasStep((*formula.Verb).Cooks) && !p.HasStep((*formula.Verb).Melts) {
@@ -23,6 +23,7 @@ func (p *Part) SugarCooked() Value {
 	return figure.YesNo(p.Kind == formula.Syrup)
 }
 
+// ActiveDry is the first active dry yeast among the ingredients, nil where there is none.
 func (p *Part) ActiveDry() *formula.Ingredient {
 	for _, in := range p.Ingredients {
 		if in.Item != nil && in.Item.YeastKind == "active dry" {
@@ -32,6 +33,7 @@ func (p *Part) ActiveDry() *formula.Ingredient {
 	return nil
 }
 
+// ActiveDrySoaked reports whether a step soaks it.
 func (p *Part) ActiveDrySoaked() bool {
 	in := p.ActiveDry()
 	for _, s := range p.Steps {
@@ -55,6 +57,7 @@ func TakesIn(s *formula.Step, in *formula.Ingredient) bool {
 	return false
 }
 
+// Has reports whether anything in the part has the trait.
 func (p *Part) Has(t larder.Trait) Value {
 	p.add()
 	return figure.YesNo(p.traits&t != 0)
@@ -91,6 +94,7 @@ func (p *Part) HasSalt() Value {
 	return figure.Maybe("the amount of the salt", p.Place)
 }
 
+// HasCulture reports whether the part holds a sourdough culture.
 func (p *Part) HasCulture() Value {
 	for _, q := range p.Contents() {
 		for _, in := range q.Ingredients {
@@ -102,6 +106,7 @@ func (p *Part) HasCulture() Value {
 	return figure.YesNo(false)
 }
 
+// Cost is the price of the ingredients, where all have one.
 func (p *Part) Cost() Value {
 	if p.Grams(Unpriced).Hi > 0 {
 		return figure.Absent("the price of "+p.firstUnpriced(), p.Place)
@@ -147,12 +152,14 @@ func (p *Part) yeasts(visit func(*formula.Ingredient)) {
 	}
 }
 
+// YeastKind is instant, active dry, fresh, mixed or none.
 func (p *Part) YeastKind() string {
 	kind := "none"
 	p.yeasts(func(in *formula.Ingredient) { kind = together(kind, in.Item.YeastKind) })
 	return kind
 }
 
+// Strain is standard, osmotolerant, mixed or none; standard where none is written.
 func (p *Part) Strain() string {
 	strain := "none"
 	p.yeasts(func(in *formula.Ingredient) {
@@ -172,11 +179,12 @@ func together(a, b string) string {
 	return "mixed"
 }
 
+// NoYeast is the answer where a figure needs yeast.
 func (p *Part) NoYeast() Value {
 	return figure.Absent("yeast in "+p.Kind.String()+" \""+p.Name+"\"", p.Place)
 }
 
-// Meets tells whether a step takes an ingredient of a kind: one that it names, or any of its part when it names none.
+// Meets reports whether a step takes an ingredient of a kind: one that it names, or any of its part when it names none.
 func Meets(s *formula.Step, is func(*formula.Ingredient) bool) bool {
 	list := s.With
 	if len(list) == 0 {
@@ -190,6 +198,7 @@ func Meets(s *formula.Step, is func(*formula.Ingredient) bool) bool {
 	return false
 }
 
+// MeetsYeast reports whether a step takes yeast.
 func MeetsYeast(s *formula.Step) bool {
 	return Meets(s, func(in *formula.Ingredient) bool { return in.Item != nil && in.Item.Yeast > 0 })
 }

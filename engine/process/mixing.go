@@ -26,7 +26,7 @@ func (p *Part) MixTemp(s *formula.Step) Value {
 	return p.balance(s)
 }
 
-// firstMix tells whether no mix stands before it: the first takes the ingredients, later ones only work them on.
+// firstMix reports whether no mix stands before it: the first takes the ingredients, later ones only work them on.
 func firstMix(s *formula.Step) bool {
 	for _, other := range s.Part.Steps[:s.Index] {
 		if other.Verb.Mixes() {
@@ -36,6 +36,7 @@ func firstMix(s *formula.Step) bool {
 	return true
 }
 
+// LastMix reports whether no later step of the part mixes it.
 func LastMix(s *formula.Step) bool {
 	for _, other := range s.Part.Steps[s.Index+1:] {
 		if other.Verb.Mixes() {
@@ -45,7 +46,7 @@ func LastMix(s *formula.Step) bool {
 	return true
 }
 
-// tempsWritten tells whether every ingredient that is usually cold or wet has its temperature written, so that the balance
+// tempsWritten reports whether every ingredient that is usually cold or wet has its temperature written, so that the balance
 // can be trusted over the baker's aim.
 func (p *Part) tempsWritten() bool {
 	wet := false

@@ -74,7 +74,7 @@ func (p *Part) TinRange() Interval {
 	return Interval{Lo: 2.6, Hi: 4.4}
 }
 
-// MinutesToCore is open while only the history is missing, and absent where nobody asks for a core or water boils below it: a
+// MinutesToCore is open while only the history is missing, and absent where the step asks for no core or water boils below it: a
 // rule that asks whether it is known must not take a formula that says less for one that does without.
 func (s *Sheet) MinutesToCore(step *formula.Step) Value {
 	target := step.Core

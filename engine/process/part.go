@@ -45,14 +45,16 @@ func (p *Part) prepare() history.Setup {
 			s.Gas = 100 * y.Mid() * f.Mid()
 		}
 	}
-	// The lives of the fillings are made before this one: they share the follower's memory.
+	// The fillings are followed before this part, since the simulator keeps one part at a time.
 	fillings := map[*formula.Part]*history.Filling{}
 	for _, step := range p.Steps {
 		if step.Uses != nil && step.Verb.Fills() {
 			fillings[step.Uses] = p.sheet.Part(step.Uses).asFilling()
 		}
 	}
-	s.Trace, s.TraceBaked = p.sheet.Traced(p.Part)
+	if p.sheet.Traced != nil {
+		s.Trace, s.TraceBaked = p.sheet.Traced(p.Part)
+	}
 	s.Filling = func(q *formula.Part) *history.Filling { return fillings[q] }
 	return s
 }
@@ -88,6 +90,7 @@ func measuredValue(e figure.Estimate, measured bool) Value {
 	return v
 }
 
+// Material is what heat meets in the part; its figures are the middle ones.
 func (p *Part) Material() history.Material {
 	t := p.Thermal()
 	if t.Density.Absent {

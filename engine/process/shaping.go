@@ -64,6 +64,7 @@ func noSheet(step *formula.Step) Value {
 	return figure.Absent("a sheet step with its thickness before this "+step.Verb.Name, step.Place)
 }
 
+// SheetArea is the area of a sheet, cm2, by its mass and thickness.
 func (s *Sheet) SheetArea(step *formula.Step) Value {
 	m := s.SheetMass(step)
 	if !step.Measure.Set || !m.IsFinite() {
@@ -88,6 +89,7 @@ func (s *Sheet) benchSheet(step *formula.Step, g, mm float64) (geometry.BenchShe
 	return b, ok
 }
 
+// OnBench is a measure of a sheet as the bench lets it be rolled out.
 func (s *Sheet) OnBench(step *formula.Step, pick func(geometry.BenchSheet) float64) Value {
 	m := s.SheetMass(step)
 	if !step.Measure.Set || !m.IsFinite() {
@@ -120,6 +122,7 @@ func (s *Sheet) SheetWidth(step *formula.Step) Value {
 	return s.OnBench(step, func(b geometry.BenchSheet) float64 { return b.WidthMM })
 }
 
+// Lots is in how many lots a dough must be sheeted on the bench.
 func (s *Sheet) Lots(step *formula.Step) Value {
 	m := s.SheetMass(step)
 	if !step.Measure.Set || !m.IsFinite() {
@@ -133,6 +136,7 @@ func (s *Sheet) Lots(step *formula.Step) Value {
 	return figure.ValueOf(figure.Between(float64(lo.Lots), float64(hi.Lots)))
 }
 
+// FillingRatio is what a step spreads, in percent of the dough it is spread on, by weight.
 func (s *Sheet) FillingRatio(step *formula.Step) Value {
 	if step.Uses == nil {
 		return figure.Absent("the filling", step.Place)
@@ -140,6 +144,7 @@ func (s *Sheet) FillingRatio(step *formula.Step) Value {
 	return figure.ValueOf(s.Part(step.Uses).Grams(makeup.Mass).Div(s.Part(step.Part).Grams(makeup.Mass)).Scale(100))
 }
 
+// FillingThickness is that of a filling spread over the whole sheet, mm.
 func (s *Sheet) FillingThickness(step *formula.Step) Value {
 	sheet := SheetBefore(step)
 	if sheet == nil || step.Uses == nil {
@@ -158,6 +163,7 @@ func (s *Sheet) FillingThickness(step *formula.Step) Value {
 	return Value{Lo: mm(g.Lo, area.Hi), Mid: mm(g.Mid(), area.Mid), Hi: mm(g.Hi, area.Lo), Origin: figure.ByModel}
 }
 
+// Coil is a measure of the coil that a sheet and its filling roll up to.
 func (s *Sheet) Coil(step *formula.Step, pick func(geometry.Coil) float64) Value {
 	sheet := SheetBefore(step)
 	if sheet == nil || !sheet.Measure.Set {
@@ -215,6 +221,7 @@ func (s *Sheet) WideForTin(step *formula.Step) Value {
 	return figure.ValueOf(figure.Point(math.Floor(math.Pi * inside[1] * inside[1] / (4 * layer.Hi) / 10)))
 }
 
+// Slices is how many slices a coil gives, over all lots.
 func (s *Sheet) Slices(step *formula.Step) Value {
 	if step.Slice == nil {
 		if step.Pieces != nil {

@@ -27,9 +27,9 @@ type madePart = makeup.Part
 type Sheet struct {
 	makeup.Sheet
 	// Traced reports of which parts the course is drawn, and of which after a bake too: those whose
-	// safety is asked. The sheet above sets it.
+	// safety is asked. The sheet above sets it; nil draws none.
 	Traced    func(*formula.Part) (raw, baked bool)
-	Simulator history.Simulator
+	Simulator history.Simulator // follows the parts; for the sheets above too
 
 	parts []Part
 }

@@ -132,6 +132,7 @@ func (s *Sheet) Hours() Value {
 	return v
 }
 
+// HandsOn adds up the steps that need hands, h.
 func (s *Sheet) HandsOn() Value {
 	sum := Interval{}
 	for _, p := range s.Formula.Parts {

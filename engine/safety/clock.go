@@ -12,10 +12,10 @@ const (
 	// openRun stands beside the three runs: hours of which no temperature is known. They may come on top of any run, since the coldest
 	// can be the worst so far.
 	openRun = int(figure.Runs)
-	places  = 2 // the core and the surface: what lives there stays there
+	places  = 2 // the core and the surface: an organism stays where it is
 )
 
-// Clock adds up what a part's warm hours mean for what lives in it: the hours between cold and hot holding, and the share of each
+// Clock adds up what a part's warm hours mean for the organisms in it: the hours between cold and hot holding, and the share of each
 // organism's published time that is used up. It knows courses and published times, never what a part is made of. Make one with
 // NewClock.
 type Clock struct {
@@ -134,14 +134,15 @@ func (c *Clock) Unknown(hours figure.Interval) {
 	}
 }
 
-// Kill ends what lives, as a cook to the code's temperature does. Toxins stay, and the time of what comes through as spores runs on;
-// all other time begins anew.
-func (c *Clock) Kill() { c.end(false) }
+// Kill ends all vegetative cells, as a cook to the code's temperature does. Toxins stay, and the time of what comes through as spores
+// runs on; all other time begins anew.
+func (c *Clock) Kill() { c.end(microbe.Organism.LeavesToxin) }
 
 // Bake ends a stretch as Kill does, and keeps what it came to: whether the bake was a kill is another question.
-func (c *Clock) Bake() { c.end(true) }
+func (c *Clock) Bake() { c.end(func(microbe.Organism) bool { return true }) }
 
-func (c *Clock) end(keep bool) {
+// end ends a stretch. kept names the organisms, apart from spore formers, whose time in it is kept aside.
+func (c *Clock) end(kept func(microbe.Organism) bool) {
 	was := *c
 	for r := range c.before {
 		b := sums{longest: max(was.before[r].longest, was.warm(r)), aside: was.before[r].aside}
@@ -149,7 +150,7 @@ func (c *Clock) end(keep bool) {
 			switch spent := was.since(r, g); {
 			case g.SporeFormer():
 				b.spent[g] = spent
-			case keep || g.LeavesToxin():
+			case kept(g):
 				b.aside[g] = max(b.aside[g], spent)
 			}
 		}

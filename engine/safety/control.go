@@ -84,12 +84,12 @@ func (p *Part) ControlCell() Value {
 	return figure.Text(p.control().Cell)
 }
 
-// grows tells whether the organism grows in the part at all.
+// grows reports whether the organism grows in the part at all.
 func (p *Part) grows(o microbe.Organism) bool {
 	return microbe.Grows(o, p.awEnds(), microbe.Interval{Lo: p.PH.Lo, Hi: p.PH.Hi}, p.PH.Set)
 }
 
-// StandsHere tells whether what stands in a step needs control: the part itself; after a bake, what is in it or on it.
+// StandsHere reports whether what stands in a step needs control: the part itself; after a bake, what is in it or on it.
 func (s *Sheet) StandsHere(step *formula.Step) Value {
 	p := s.Part(step.Part)
 	if !p.IsDough() || !process.AfterBake(step) {
@@ -107,7 +107,7 @@ func (s *Sheet) StandsHere(step *formula.Step) Value {
 	return out
 }
 
-// onlyFat tells whether a part is nothing but butter or another fat.
+// onlyFat reports whether a part is nothing but butter or another fat.
 func onlyFat(p *formula.Part) bool {
 	for _, in := range p.Ingredients {
 		if in.Item == nil || in.Item.Class != larder.ClassFat {

@@ -100,7 +100,7 @@ func (s *Sheet) Cooling(step *formula.Step, stages CoolingStages) Value {
 }
 
 // fallsTo looks along the courses of a cooling, wait after wait, for the time at which each run comes down to a temperature, h from
-// the start of the cooling. The coldest run is the quickest, so its time is the low end. done tells whether every run is there by the
+// the start of the cooling. The coldest run is the quickest, so its time is the low end. done reports whether every run is there by the
 // end of the steps as written.
 func (p *Part) fallsTo(step *formula.Step, targetC float64) (hours figure.Estimate, done, ok bool) {
 	waits := p.coolingFrom(step)

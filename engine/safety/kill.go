@@ -31,7 +31,7 @@ func (p *Part) foodFor() microbe.Food {
 	return microbe.Dough
 }
 
-// wantsKill tells whether what a bake does to a filling matters: it holds raw egg or flour, or needs control and was never cooked.
+// wantsKill reports whether what a bake does to a filling matters: it holds raw egg or flour, or needs control and was never cooked.
 func (p *Part) wantsKill() bool {
 	return p.Raw(larder.RawEgg, EggCookC).Hi == 1 || p.Raw(larder.RawFlour, FloursCookC).Hi == 1 || !p.CooksAll() && p.NeedsControl().Hi == 1
 }
@@ -146,7 +146,7 @@ func (s *Sheet) coolingLog(kill *microbe.Kill, bake *formula.Step, run figure.Ru
 	return sum
 }
 
-// IsKilled tells whether a bake that is a proven kill step follows what the part goes through: at its slow end.
+// IsKilled reports whether a bake that is a proven kill step follows what the part goes through: at its slow end.
 func (p *Part) IsKilled() Value {
 	return p.once(&p.killed, isKilled)
 }

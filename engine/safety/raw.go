@@ -15,7 +15,7 @@ const (
 	FloursCookC = 74 // 165 F, the careful end of consumer advice; no code names a figure for flour
 )
 
-// Raw tells whether something that must be cooked is still raw after the part's own steps and those of the parts it
+// Raw reports whether something that must be cooked is still raw after the part's own steps and those of the parts it
 // takes in. A cook without a temperature leaves it open; nothing here softens that.
 func (p *Part) Raw(trait larder.Trait, cookC float64) Value {
 	if p.Traits()&trait == 0 {
@@ -175,7 +175,7 @@ func (p *Part) FlourEatenRaw() Value {
 	return raw
 }
 
-// AlcoholLast tells whether something with a spirit in it goes on after the bake, or into what is never baked.
+// AlcoholLast reports whether something with a spirit in it goes on after the bake, or into what is never baked.
 func (s *Sheet) AlcoholLast() Value {
 	for i := range s.parts {
 		p := &s.parts[i]

@@ -1,9 +1,17 @@
 // Package safety says what could make someone ill: which parts need time and temperature control,
 // how long they are warm, how fast they cool, what the heat kills, how long they keep.
 //
-// Each file answers one question, by the table or the law that it names: control.go, exposure.go
-// (with clock.go, which adds up), raw.go and kill.go, cooling.go, keeping.go. The unfavourable end
-// of every error is in the figures; the rules take it.
+// Each file answers one question, by the table or the law beside it:
+//
+//	control.go   which part needs control          FDA Food Code 2022, 1-201.10(B), table B
+//	exposure.go  warm hours, share of time used    published times by organism (microbe.LimitSource)
+//	raw.go       is egg or flour eaten raw         71 C (USDA advice), 74 C (consumer advice)
+//	kill.go      how far a bake kills Salmonella   published D and z values by food and water activity
+//	cooling.go   is it cold in time                the code of the kitchen (kitchen.Law)
+//	keeping.go   how long it is kept               the code of the kitchen; mould by Cauvain & Seiler
+//
+// clock.go adds up the exposure. The unfavourable end of every error is in the figures; the rules
+// take it.
 package safety
 
 import (
