@@ -252,7 +252,11 @@ func twiceText(first, second *Ingredient) string {
 }
 
 func (rd *reader) unknownIngredient(in *Ingredient) {
-	text := reading.UnknownText("ingredient", in.Name, "the larder", rd.opts.Larder.Names())
+	text := rd.opts.Larder.UnknownText(in.Name)
+	if a, ok := rd.opts.Larder.Ambiguous(in.Name); ok && len(a.Choices) > 0 {
+		rd.Fault(in.Place, "%s", text)
+		return
+	}
 	rd.Problems = append(rd.Problems, source.Problem{Place: in.Place,
 		Text: text + "; if it is new, put this in house.hcl with its label's figures per 100 g",
 		Paste: fmt.Sprintf("ingredient %q {\n"+
