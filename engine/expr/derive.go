@@ -11,8 +11,8 @@ import (
 // Value computes the figure on a subject: its expression, judged on intervals. A figure of an
 // absent fact is absent, unless its expression does without that fact. A text that an open figure
 // decides counts as absent, too: it is not one word.
-func (f *Figure) Value(s *facts.Sheet, x facts.Subject) facts.Value {
-	j := Judge{sheet: s, seen: make([]bool, len(f.Is.reads))}
+func (f *Figure) Value(on facts.Asker, x facts.Subject) facts.Value {
+	j := Judge{sheet: on.(*facts.Sheet), seen: make([]bool, len(f.Is.reads))}
 	j.Set(f.Is, x, nil)
 	res := j.eval(f.Is.root)
 	v := facts.Value{Lo: res.lo, Hi: res.hi, Mid: math.NaN(), Words: res.words}
@@ -63,8 +63,8 @@ func (j *Judge) middle(res Result) float64 {
 }
 
 // Withheld reports whether an absent figure may be given once open amounts are weighed.
-func (f *Figure) Withheld(s *facts.Sheet, x facts.Subject) bool {
-	j := Judge{sheet: s}
+func (f *Figure) Withheld(on facts.Asker, x facts.Subject) bool {
+	j := Judge{sheet: on.(*facts.Sheet)}
 	j.Set(f.Is, x, nil)
 	return j.given(f.Is.root, true) != figure.No
 }

@@ -80,6 +80,33 @@ type Fact struct {
 	kitchen    func(*kitchen.Kitchen) Value
 }
 
+// Asker is the sheet on which a declared figure is computed: a *Sheet. It stands here as an
+// interface, because a sheet knows facts and facts know no sheet.
+type Asker interface {
+	Value(f *Fact, x Subject) *Value
+	Withheld(f *Fact, x Subject) bool
+}
+
+// Declared computes a figure that a rule file declares. It is asked by several goroutines at
+// once, each with a sheet of its own.
+type Declared interface {
+	// Value computes the figure on a subject, from facts that it reads off the sheet.
+	Value(on Asker, x Subject) Value
+
+	// Withheld reports whether an absent figure may be given once open amounts are weighed.
+	Withheld(on Asker, x Subject) bool
+}
+
+// Declare makes the fact of a figure that a rule file declares. index is its place among the
+// declared figures of one house, whatever their subjects, so that a sheet finds its values.
+func Declare(f Fact, index int, d Declared) *Fact {
+	f.index, f.declared = index, d
+	return &f
+}
+
+// Declared gives what computes the fact; nil for one of the program's own.
+func (f *Fact) Declared() Declared { return f.declared }
+
 // HasVerb reports whether a step of the verb of that name has the fact.
 func (f *Fact) HasVerb(name string) bool {
 	v, ok := formula.FindVerb(name)

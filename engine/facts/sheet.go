@@ -20,13 +20,6 @@ type Sheet struct {
 	isWeighed  bool   // that one is turned to the formula at hand
 }
 
-// cell holds a value that was computed for the formula of that generation; older ones are as good as empty, so that
-// turning the sheet to the next formula clears nothing.
-type cell struct {
-	generation uint32
-	value      Value
-}
-
 // NewSheet makes the sheet of a formula.
 func NewSheet(f *formula.Formula, k *kitchen.Kitchen) *Sheet {
 	s := &Sheet{}
@@ -182,4 +175,44 @@ func pin(in *formula.Ingredient) Interval {
 		return figure.Point(g.Mid())
 	}
 	return figure.Point(1)
+}
+
+// declaredCell finds the cell of a declared figure on a subject.
+func (s *Sheet) declaredCell(f *Fact, row int) *declaredCell {
+	for f.index >= len(s.declared) {
+		s.declared = append(s.declared, declaredCells{})
+	}
+	d := &s.declared[f.index]
+	if d.fact != f {
+		d.fact = f
+		clear(d.cells)
+	}
+	for row >= len(d.cells) {
+		d.cells = append(d.cells, declaredCell{})
+	}
+	return &d.cells[row]
+}
+
+func (s *Sheet) declaredValue(f *Fact, x Subject) *Value {
+	row := x.row(f.On)
+	c := s.declaredCell(f, row)
+	if c.generation != s.generation {
+		c.generation = s.generation // before the call, so that no figure can ask for itself
+		v := f.declared.Value(s, x)
+		c = s.declaredCell(f, row) // another figure's value may have moved the cells
+		c.value = v
+	}
+	return &c.value
+}
+
+// declaredWithheld is Withheld for a declared figure, worked out once a subject: figures read
+// each other, and asking anew each time would double the work with every figure.
+func (s *Sheet) declaredWithheld(f *Fact, x Subject) bool {
+	row := x.row(f.On)
+	if c := s.declaredCell(f, row); c.asked != s.generation {
+		withheld := f.declared.Withheld(s, x)
+		c = s.declaredCell(f, row)
+		c.asked, c.withheld = s.generation, withheld
+	}
+	return s.declaredCell(f, row).withheld
 }
