@@ -239,10 +239,10 @@ func (r *reader) needUnits(lo *measure, hi measure, isRange bool) *Fault {
 			}
 			// The number alone does not say which: every likely unit is named.
 			switch {
-			case guess == "C":
+			case guess == "C" && t.number >= 32: // below, a Fahrenheit reading is unlikely
 				return r.fault(t.start, t.numberEnd,
 					"%q has no unit; write %q, or %q if it is Fahrenheit", written, with("C"), with("F"))
-			case guess == "g" && r.allowed.Has(Count) && !isRange:
+			case guess == "g" && r.allowed.Has(Count) && !isRange && t.number > 0:
 				return r.fault(t.start, t.numberEnd,
 					"%q has no unit; write %q, or %q if it is counted", written, with("g"), with("pieces"))
 			}
@@ -470,7 +470,8 @@ func (r *reader) oddNumber(start int, digits string) *Fault {
 			thousands = thousands && len(g) == 3
 		}
 		write := func(number string) string { return r.text[:start] + number + rest }
-		switch point := strings.Replace(digits, ",", ".", 1); {
+		point := strings.Replace(digits, ",", ".", 1)
+		switch point = strings.TrimRight(strings.TrimRight(point, "0"), "."); {
 		case thousands && len(groups) == 2:
 			return r.fault(start, r.at,
 				"%q has a comma; write %q, or %q if the comma is a decimal point", digits,

@@ -177,7 +177,7 @@ func TestFaults(t *testing.T) {
 			`write a mass, a percentage, a volume or a count, such as "200 g"`},
 		{"90 m", timer, "90 m", `"m" is metres; for minutes write "90 min"`},
 		{"1,000 g", scale, "1,000",
-			`"1,000" has a comma; write "1000 g", or "1.000 g" if the comma is a decimal point`},
+			`"1,000" has a comma; write "1000 g", or "1 g" if the comma is a decimal point`},
 		{"1,000,000 g", scale, "1,000,000", `"1,000,000" has commas; write "1000000 g"`},
 		{"1.000,5 g", scale, "1.000,5", `"1.000,5" is not a number; write it without commas`},
 		{"1 000 g", scale, "1 000", `"1 000" has a blank inside the number; write "1000 g"`},
