@@ -316,8 +316,19 @@ func (rd *reader) readHowMuch(in *Ingredient, e hclsyntax.Expression, what strin
 		}
 		return Amount{All: true, Given: Given{Place: at}}
 	}
+	if rd.counted(in.Name) {
+		if _, fault := wholeCount(text); fault == "" {
+			text += " pieces" // eggs are counted: "2" can mean nothing else
+		}
+	}
 	g, _ := rd.QuantityText(text, at, quantity.Amounts, what)
 	return Amount{Given: g}
+}
+
+// counted reports whether an ingredient is counted where no unit is written: an egg of known mass.
+func (rd *reader) counted(name string) bool {
+	it, ok := rd.opts.Larder.Find(name)
+	return ok && it.Class == larder.ClassEgg && it.Piece > 0
 }
 
 // within checks that a quantity lies in a sane range, in its base unit.

@@ -47,11 +47,15 @@ func (l *Larder) Near(name string) []string {
 		return nil
 	}
 	all := l.Names()
-	near := slices.DeleteFunc(spelling.Nearest(name, all, maxNear), func(n string) bool {
-		return !sameStart(typed, strings.Fields(string(names.Append(nil, n))))
+	offered := map[*Item]bool{} // one name of each item
+	near := slices.DeleteFunc(spelling.Nearest(name, all, 4*maxNear), func(n string) bool {
+		it, _ := l.Find(n)
+		again := offered[it]
+		offered[it] = true
+		return again || !sameStart(typed, strings.Fields(string(names.Append(nil, n))))
 	})
 	if len(near) > 0 {
-		return near
+		return near[:min(maxNear, len(near))]
 	}
 	type candidate struct {
 		item  *Item
