@@ -41,6 +41,8 @@ type Pack struct {
 	Rules    []*Rule
 	Cautions []*Caution
 	Trials   []*Trial
+
+	ruleNames, cautionNames, trialNames reading.Names // in all of its files
 }
 
 // Rule is one rule block.
@@ -260,10 +262,8 @@ func (p *Pack) readRule(r *reading.Reader, b *hclsyntax.Block) {
 	if says, own := OwnFinding(rule.ID); own {
 		r.Fault(rule.Place, "rule %q needs another name: the program has findings of this name, on %s", rule.ID, says)
 	}
-	for _, other := range p.Rules {
-		if other.ID == rule.ID {
-			r.Fault(rule.Place, "rule %q stands twice in this pack, first at %s", rule.ID, other.Place)
-		}
+	if first, twice := p.ruleNames.Twice(rule.ID, rule.Place); twice {
+		r.Fault(rule.Place, "rule %q stands twice in this pack, first at %s", rule.ID, first)
 	}
 	r.Known(b.Body, "a rule", RuleKeys, []string{"adjust"})
 	attr := b.Body.Attributes
@@ -382,10 +382,8 @@ func (p *Pack) readCaution(r *reading.Reader, b *hclsyntax.Block) {
 	before := len(r.Problems)
 	c := &Caution{Rank: len(p.Cautions)}
 	c.Kind, c.Place = r.Label(b)
-	for _, other := range p.Cautions {
-		if other.Kind == c.Kind {
-			r.Fault(c.Place, "caution %q stands twice, first at %s", source.Safe(c.Kind), other.Place)
-		}
+	if first, twice := p.cautionNames.Twice(c.Kind, c.Place); twice {
+		r.Fault(c.Place, "caution %q stands twice, first at %s", source.Safe(c.Kind), first)
 	}
 	r.Known(b.Body, "a caution", CautionKeys, nil)
 	attr := b.Body.Attributes

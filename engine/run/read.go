@@ -130,18 +130,17 @@ func formulasOf(f *source.File, body *hclsyntax.Body, o formula.Options) (
 	}
 	r.Known(body, "a formula file", nil, []string{"formula"})
 	var out []*formula.Formula
+	var names reading.Names
 	for _, b := range body.Blocks {
 		if b.Type != "formula" {
 			continue
 		}
 		one := formula.Read(r, b, o)
-		for _, other := range out {
-			if other.Name == one.Name {
-				r.Fault(one.Place,
-					"two formulas are named %q; the other is at line %d; give one of them "+
-						"another name",
-					source.Safe(one.Name), other.Place.Line())
-			}
+		if first, twice := names.Twice(one.Name, one.Place); twice {
+			r.Fault(one.Place,
+				"two formulas are named %q; the other is at line %d; give one of them "+
+					"another name",
+				source.Safe(one.Name), first.Line())
 		}
 		out = append(out, one)
 	}
