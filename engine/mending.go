@@ -111,7 +111,7 @@ type mendedFile struct {
 // mendFile mends the formulas of one file one after the other.
 func (e *Engine) mendFile(f *run.File, taste bool) (out mendedFile) {
 	m := e.newMender(f.House)
-	m.Taste = taste
+	m.Taste, m.Budget = taste, mendBudget
 	text := f.Text.Text
 	for i := range f.Models {
 		one, err := m.Mend(f.Input.Name, text, i)
@@ -122,6 +122,7 @@ func (e *Engine) mendFile(f *run.File, taste bool) (out mendedFile) {
 			}
 			return mendedFile{problems: problems}
 		}
+		one.Mending.Spent = m.Spent()
 		text = one.Text
 		out.mendings = append(out.mendings, one.Mending)
 		out.left = append(out.left, one.After...)
@@ -177,6 +178,14 @@ const mostSuggested = 12
 // the length or faster (measured: 25 ms at 3 KB, half a second at 10 KB, 6 s at 30 KB).
 const mostSuggestedBytes = 24 << 10
 
+// Budgets of the searches, in bytes of text read and judged (measured: 10 MB a second; a demo draft
+// takes 2 MB at most). The formulas of a check share one, but each has its least.
+const (
+	checkBudget = 16 << 20
+	leastBudget = 4 << 20
+	mendBudget  = 96 << 20 // of one formula
+)
+
 // Suggest gives the flagged findings of a check their mends, each by itself. Where more than a
 // dozen formulas have findings it does nothing, and a notice says which command tells them.
 func (e *Engine) Suggest(res *Result) {
@@ -200,7 +209,7 @@ func (e *Engine) Suggest(res *Result) {
 	})
 	notices := make([][]string, len(files))
 	run.Each(len(files), run.Crew(e.Workers, len(files)), func(_, i int) {
-		notices[i] = e.suggestIn(files[i])
+		notices[i] = e.suggestIn(files[i], max(checkBudget/formulas, leastBudget))
 	})
 	for _, some := range notices {
 		res.Notices = append(res.Notices, some...)
@@ -219,8 +228,8 @@ func flaggedFormulas(f *run.File) int {
 }
 
 // suggestIn gives the flagged findings of one file their mends. The notices name the formulas that
-// are too long for that.
-func (e *Engine) suggestIn(file *run.File) (notices []string) {
+// are too long for that, and those on which the budget was spent.
+func (e *Engine) suggestIn(file *run.File, budget int) (notices []string) {
 	for n, c := range file.Formulas {
 		text := c.Place.File.Text
 		end := len(text)
@@ -233,9 +242,15 @@ func (e *Engine) suggestIn(file *run.File) (notices []string) {
 					"forebake mend FILE does so, and may take minutes.", c.Name, c.Place, mostSuggestedBytes>>10))
 			continue
 		}
-		suggestions, err := e.newMender(file.House).Suggest(file.Input.Name, text, n)
+		m := e.newMender(file.House)
+		m.Budget = budget
+		suggestions, err := m.Suggest(file.Input.Name, text, n)
 		if err != nil {
 			continue // impossible: the check has read the same text
+		}
+		if m.Spent() {
+			notices = append(notices, fmt.Sprintf("Mends of %q at %s are told in part: the search "+
+				"came to the end of its budget; forebake mend FILE looks further.", c.Name, c.Place))
 		}
 		for _, s := range suggestions {
 			for _, f := range file.Findings {
