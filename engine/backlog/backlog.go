@@ -9,6 +9,7 @@ package backlog
 
 import (
 	"fmt"
+	"slices"
 	"sort"
 	"strings"
 
@@ -230,6 +231,14 @@ func (l *List) Less(cleared []Entry) *List {
 	}
 	out.sort()
 	return out
+}
+
+// Is reports whether a file is a backlog, readable or not: its blocks show it.
+func Is(f *source.File) bool {
+	f.Limit = MaxBytes
+	blocks, sure := source.Blocks(f)
+	other := func(b source.Block) bool { return b.Type != "backlog" }
+	return sure && len(blocks) > 0 && !slices.ContainsFunc(blocks, other)
 }
 
 // Fits gives an error, with what to do, for the text of a list that could not be read again.
