@@ -195,5 +195,9 @@ func (e *Engine) OfCommit(changed []string) []Input {
 		}
 		paths = append(paths, path)
 	}
-	return Inputs(paths)
+	inputs := Inputs(paths)
+	for i := range inputs {
+		inputs[i].Found = true // not named by a person: a file of another tool is passed over
+	}
+	return inputs
 }

@@ -189,7 +189,8 @@ func (l *List) sort() {
 }
 
 // Cover splits the findings of a run into those that count and those that the list covers. cleared
-// are the entries that were not found again in a formula that the run checked.
+// are the entries that were not found again in a formula that the run checked. A finding that
+// stands, covered or not, clears no entry.
 func (l *List) Cover(findings []*finding.Finding, checked []string) (
 	left, covered []*finding.Finding, cleared []Entry) {
 	room := make(map[key]int, len(l.Entries))
@@ -202,6 +203,7 @@ func (l *List) Cover(findings []*finding.Finding, checked []string) (
 			covered = append(covered, f)
 		} else {
 			left = append(left, f)
+			delete(room, k)
 		}
 	}
 	ran := make(map[string]bool, len(checked))

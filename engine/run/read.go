@@ -1,8 +1,10 @@
 package run
 
 import (
+	"bytes"
 	"errors"
 	"fmt"
+	"maps"
 	"slices"
 	"strings"
 
@@ -11,6 +13,7 @@ import (
 	"forebake/engine/formula"
 	"forebake/engine/reading"
 	"forebake/engine/source"
+	"forebake/engine/spelling"
 )
 
 // owner is the kind of file that a block belongs in.
@@ -48,6 +51,7 @@ type document struct {
 	body     *hclsyntax.Body
 	problems source.Problems
 	skipped  bool // found in a folder, and no formula file
+	foreign  bool // skipped, since it holds no block of this program
 }
 
 // open opens one input, once, and parses it.
@@ -58,6 +62,9 @@ func (h *Houses) open(in *Input) document {
 	}
 	if in.Found && Judges(file) {
 		return document{skipped: true}
+	}
+	if in.Found && isForeign(file) {
+		return document{skipped: true, foreign: true}
 	}
 	d := document{file: file}
 	d.body, d.problems = source.Parse(file)
@@ -116,6 +123,19 @@ func Judges(file *source.File) bool {
 		judges = judges || o == ofRules || o == ofHouse || o == ofBacklog
 	}
 	return judges
+}
+
+// isForeign reports whether a file holds something, and no block of this program nor one that may be
+// a misspelt one: other tools have files of the same suffix. It is false for a broken file.
+func isForeign(file *source.File) bool {
+	blocks, sure := source.Blocks(file)
+	if !sure || len(bytes.TrimSpace(file.Text)) == 0 {
+		return false
+	}
+	ours := append(slices.Collect(maps.Keys(owners)), "formula")
+	return !slices.ContainsFunc(blocks, func(b source.Block) bool {
+		return len(spelling.Nearest(b.Type, ours, 1)) > 0
+	})
 }
 
 // formulasOf reads the formulas of a file. They are usable only when there are no problems.
