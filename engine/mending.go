@@ -22,12 +22,11 @@ type MendResult struct {
 
 	before, after *Result // the runs over the texts as they were read and as they are mended
 	rewrites      []source.Rewrite
-	written       bool
 }
 
-// Run is the run over the files as they stand on the disk now. It is nil where there are problems.
-func (r *MendResult) Run() *Result {
-	if r.written {
+// Run is the run over the files as they stand, or as they will stand when they are written.
+func (r *MendResult) Run(write bool) *Result {
+	if write {
 		return r.after
 	}
 	return r.before
@@ -157,16 +156,18 @@ func unproven(m *mendedFile, after *run.File) source.Problems {
 	return nil
 }
 
-// Write writes the mended files, all or none, and notes it in the mendings.
-func (r *MendResult) Write() error {
+// Write writes the mended files, all or none, and gives their paths.
+func (r *MendResult) Write() (paths []string, err error) {
+	if len(r.rewrites) == 0 {
+		return nil, nil
+	}
 	if err := source.WriteAll(r.rewrites); err != nil {
-		return err
+		return nil, err
 	}
-	r.written = true
-	for i := range r.Mendings {
-		r.Mendings[i].Wrote = len(r.Mendings[i].Changes) > 0
+	for _, one := range r.rewrites {
+		paths = append(paths, one.Path)
 	}
-	return nil
+	return paths, nil
 }
 
 // mostSuggested is the most formulas with findings for which a check looks for mends: a search

@@ -49,7 +49,7 @@ Exit status: 0 nothing at the failing level, 1 findings at or above it,
 	flags.StringVar(&f.writeBacklog, "write-backlog", "",
 		"`file` to write today's findings to; beside --backlog, what is left of that list")
 	flags.StringVar(&f.failAt, "fail-at", "", "`level` from which findings fail the run: "+
-		strings.Join(finding.LevelNames, ", ")+" (default: the house's, else stop)")
+		strings.Join(failLevels, ", ")+" (default: the house's, else stop)")
 	flags.StringVar(&f.colour, "color", "auto", "colour: auto, always, never")
 	flags.BoolVar(&f.timing, "timing", false,
 		"tell on standard error, after the report, what each rule took")
@@ -122,7 +122,7 @@ func (f *checkFlags) check(cmd *cobra.Command, args []string) error {
 		return complain(cmd, res.Problems)
 	case f.writeBacklog != "":
 		return f.saveBacklog(cmd, res, e.Today.Format(time.DateOnly))
-	case res.Failed(level):
+	case f.failAt != failAtNothing && res.Failed(level):
 		return exit(exitFound)
 	}
 	return nil
@@ -156,15 +156,20 @@ func (f *checkFlags) saveBacklog(cmd *cobra.Command, res *engine.Result, today s
 	return err
 }
 
-// readLevel reads the level of --fail-at; nil where none is given.
+// failAtNothing is the word with which no finding fails a run: the report is the same.
+const failAtNothing = "nothing"
+
+var failLevels = append(slices.Clone(finding.LevelNames), failAtNothing)
+
+// readLevel reads the level of --fail-at; nil where none is given, and for failAtNothing.
 func readLevel(name string) (*finding.Level, error) {
-	if name == "" {
+	if name == "" || name == failAtNothing {
 		return nil, nil
 	}
 	level, ok := finding.LevelNamed(name)
 	if !ok {
 		return nil, fmt.Errorf("--fail-at: no level %q; the levels are %s", name,
-			strings.Join(finding.LevelNames, ", "))
+			strings.Join(failLevels, ", "))
 	}
 	return &level, nil
 }

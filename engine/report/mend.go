@@ -76,10 +76,6 @@ func (t *text) mending(m *finding.Mending) {
 			"  ")
 		t.WriteString("\n")
 	}
-	if m.Wrote {
-		t.paragraph(source.Safe(m.File)+" is written.", "  ", "  ")
-		t.WriteString("\n")
-	}
 }
 
 // diff prints lines before and after, with their numbers.
