@@ -89,6 +89,9 @@ func (e *Engine) Check(inputs []Input) *Result {
 	return e.do(inputs, run.Options{Timed: e.Timed, Backlog: e.Backlog})
 }
 
+// Opened lists the paths of the files that this engine has read, backlogs apart.
+func (e *Engine) Opened() []string { return e.ready().Opened() }
+
 // ReadBacklog reads a list of findings that stood when the rules were taken on, for Backlog.
 func (e *Engine) ReadBacklog(path string) (*backlog.List, source.Problems) {
 	return run.ReadBacklog(path, e.Texts)
@@ -192,5 +195,9 @@ func (e *Engine) OfCommit(changed []string) []Input {
 		}
 		paths = append(paths, path)
 	}
-	return Inputs(paths)
+	inputs := Inputs(paths)
+	for i := range inputs {
+		inputs[i].Found = true // not named by a person: a file of another tool is passed over
+	}
+	return inputs
 }

@@ -22,12 +22,11 @@ type MendResult struct {
 
 	before, after *Result // the runs over the texts as they were read and as they are mended
 	rewrites      []source.Rewrite
-	written       bool
 }
 
-// Run is the run over the files as they stand on the disk now. It is nil where there are problems.
-func (r *MendResult) Run() *Result {
-	if r.written {
+// Run is the run over the files as they stand, or as they will stand when they are written.
+func (r *MendResult) Run(write bool) *Result {
+	if write {
 		return r.after
 	}
 	return r.before
@@ -111,7 +110,7 @@ type mendedFile struct {
 // mendFile mends the formulas of one file one after the other.
 func (e *Engine) mendFile(f *run.File, taste bool) (out mendedFile) {
 	m := e.newMender(f.House)
-	m.Taste = taste
+	m.Taste, m.Budget = taste, mendBudget
 	text := f.Text.Text
 	for i := range f.Models {
 		one, err := m.Mend(f.Input.Name, text, i)
@@ -122,6 +121,7 @@ func (e *Engine) mendFile(f *run.File, taste bool) (out mendedFile) {
 			}
 			return mendedFile{problems: problems}
 		}
+		one.Mending.Spent = m.Spent()
 		text = one.Text
 		out.mendings = append(out.mendings, one.Mending)
 		out.left = append(out.left, one.After...)
@@ -156,16 +156,18 @@ func unproven(m *mendedFile, after *run.File) source.Problems {
 	return nil
 }
 
-// Write writes the mended files, all or none, and notes it in the mendings.
-func (r *MendResult) Write() error {
+// Write writes the mended files, all or none, and gives their paths.
+func (r *MendResult) Write() (paths []string, err error) {
+	if len(r.rewrites) == 0 {
+		return nil, nil
+	}
 	if err := source.WriteAll(r.rewrites); err != nil {
-		return err
+		return nil, err
 	}
-	r.written = true
-	for i := range r.Mendings {
-		r.Mendings[i].Wrote = len(r.Mendings[i].Changes) > 0
+	for _, one := range r.rewrites {
+		paths = append(paths, one.Path)
 	}
-	return nil
+	return paths, nil
 }
 
 // mostSuggested is the most formulas with findings for which a check looks for mends: a search
@@ -176,6 +178,14 @@ const mostSuggested = 12
 // ingredient and step, each with a check of the whole formula, so its time grows with the square of
 // the length or faster (measured: 25 ms at 3 KB, half a second at 10 KB, 6 s at 30 KB).
 const mostSuggestedBytes = 24 << 10
+
+// Budgets of the searches, in bytes of text read and judged (measured: 10 MB a second; a demo draft
+// takes 2 MB at most). The formulas of a check share one, but each has its least.
+const (
+	checkBudget = 16 << 20
+	leastBudget = 4 << 20
+	mendBudget  = 96 << 20 // of one formula
+)
 
 // Suggest gives the flagged findings of a check their mends, each by itself. Where more than a
 // dozen formulas have findings it does nothing, and a notice says which command tells them.
@@ -200,7 +210,7 @@ func (e *Engine) Suggest(res *Result) {
 	})
 	notices := make([][]string, len(files))
 	run.Each(len(files), run.Crew(e.Workers, len(files)), func(_, i int) {
-		notices[i] = e.suggestIn(files[i])
+		notices[i] = e.suggestIn(files[i], max(checkBudget/formulas, leastBudget))
 	})
 	for _, some := range notices {
 		res.Notices = append(res.Notices, some...)
@@ -219,8 +229,8 @@ func flaggedFormulas(f *run.File) int {
 }
 
 // suggestIn gives the flagged findings of one file their mends. The notices name the formulas that
-// are too long for that.
-func (e *Engine) suggestIn(file *run.File) (notices []string) {
+// are too long for that, and those on which the budget was spent.
+func (e *Engine) suggestIn(file *run.File, budget int) (notices []string) {
 	for n, c := range file.Formulas {
 		text := c.Place.File.Text
 		end := len(text)
@@ -233,9 +243,15 @@ func (e *Engine) suggestIn(file *run.File) (notices []string) {
 					"forebake mend FILE does so, and may take minutes.", c.Name, c.Place, mostSuggestedBytes>>10))
 			continue
 		}
-		suggestions, err := e.newMender(file.House).Suggest(file.Input.Name, text, n)
+		m := e.newMender(file.House)
+		m.Budget = budget
+		suggestions, err := m.Suggest(file.Input.Name, text, n)
 		if err != nil {
 			continue // impossible: the check has read the same text
+		}
+		if m.Spent() {
+			notices = append(notices, fmt.Sprintf("Mends of %q at %s are told in part: the search "+
+				"came to the end of its budget; forebake mend FILE looks further.", c.Name, c.Place))
 		}
 		for _, s := range suggestions {
 			for _, f := range file.Findings {

@@ -7,7 +7,6 @@ import (
 	"github.com/spf13/cobra"
 
 	"forebake/engine"
-	"forebake/engine/finding"
 	"forebake/engine/report"
 	"forebake/engine/source"
 )
@@ -155,7 +154,7 @@ func completeFlags(check, facts, packs, why, trial *cobra.Command) {
 		by   completes
 	}{
 		{check, "as", completeWords(report.FormatNames())}, {check, "fail-at",
-			completeWords(finding.LevelNames)}, {check, "color", completeWords([]string{"auto",
+			completeWords(failLevels)}, {check, "color", completeWords([]string{"auto",
 			"always", "never"})},
 		{check, "backlog", completeFormulas}, {facts, "as",
 			completeWords([]string{"text", "json",

@@ -2,14 +2,17 @@ package main
 
 import (
 	"errors"
+	"fmt"
 	"os"
 	"os/signal"
+	"path/filepath"
 	"syscall"
 
 	"github.com/spf13/cobra"
 
 	"forebake/engine"
 	"forebake/engine/report"
+	"forebake/engine/source"
 )
 
 func mendCommand() *cobra.Command {
@@ -22,7 +25,8 @@ func mendCommand() *cobra.Command {
 		Long: `Shows, for each formula, the lines to change, what each change clears, and what is left
 and why. Each change says how far to trust it: exact (computed by the rule), searched
 (found and proven), or taste (yours to choose; made with --taste only).
---write changes the files in place: only the changed values, all files or none.
+--write changes the files in place, after the report is printed: only the changed values,
+all files or none.
 
 Exit status: 0 nothing at the failing level is left, 1 something is,
 2 the input or the command could not be used, and nothing was written.`,
@@ -52,16 +56,21 @@ Exit status: 0 nothing at the failing level is left, 1 something is,
 				}
 				return complain(cmd, res.Problems)
 			}
+			// The report comes first: where it cannot be printed, nothing is written.
+			if err := report.Mend(cmd.OutOrStdout(), &res.Run(write).Run, res.Mendings,
+				report.Options{Colour: useColour}); err != nil {
+				return err
+			}
 			if write {
 				// Writing takes a few milliseconds, and leaves no temporary file when it is not ended.
 				signal.Ignore(os.Interrupt, syscall.SIGTERM)
-				if err := res.Write(); err != nil {
+				paths, err := res.Write()
+				if err != nil {
 					return err
 				}
-			}
-			if err := report.Mend(cmd.OutOrStdout(), &res.Run().Run, res.Mendings,
-				report.Options{Colour: useColour}); err != nil {
-				return err
+				for _, path := range paths {
+					fmt.Fprintf(cmd.OutOrStdout(), "%s is written.\n", source.Safe(filepath.ToSlash(path)))
+				}
 			}
 			if res.Failed() {
 				return exit(exitFound)

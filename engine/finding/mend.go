@@ -19,7 +19,7 @@ type Mending struct {
 	Changes []Change
 	Choices []Change // taste: not made unless asked for
 	Left    []Left   // flagged still, each with why
-	Wrote   bool
+	Spent   bool     // the search came to the end of its budget: what is left may have a mend too
 }
 
 // ChangedLines is a run of lines before and after.

@@ -41,11 +41,19 @@ type Mender struct {
 	// was made.
 	Judgements, Reads int
 
+	// Budget is the most work that the search for one formula may do; 0 is no bound. It counts the
+	// bytes of the texts that are read and judged, never time: the same input gives the same mends.
+	Budget int
+
 	name  string // of the file
 	index int    // of the formula block in the file
 	sheet facts.Sheet
 	judge *rule.Judge
 	on    *version // whose figures the sheet holds
+
+	work  int  // done for this formula, as Budget counts it
+	limit int  // of the work when the search for the finding at hand ends
+	spent bool // a search was ended
 
 	kept      map[string]*version // by text
 	keptBytes int                 // of their texts
@@ -64,7 +72,8 @@ type searched struct {
 
 // begin reads and judges the formula as the baker wrote it.
 func (m *Mender) begin(name string, text []byte, index int) (*version, error) {
-	m.name, m.index, m.on = name, index, nil
+	m.name, m.index, m.on, m.work = name, index, nil, 0
+	m.limit, m.spent = 0, false
 	m.kept, m.keptBytes = map[string]*version{}, 0
 	m.found, m.disputes = map[searched][]*candidate{}, map[question][]question{}
 	v, err := m.read(text)
@@ -74,6 +83,26 @@ func (m *Mender) begin(name string, text []byte, index int) (*version, error) {
 	m.judgeAll(v)
 	return v, nil
 }
+
+// shareOfBudget is the part of what is left of a budget that one finding may take: a heavy one
+// leaves something to those after it.
+const shareOfBudget = 2
+
+// share gives the next finding its share of the budget.
+func (m *Mender) share() { m.limit = m.work + max(0, m.Budget-m.work)/shareOfBudget }
+
+// within reports whether a search may go on.
+func (m *Mender) within() bool {
+	if m.Budget > 0 && m.work >= m.limit {
+		m.spent = true
+		return false
+	}
+	return true
+}
+
+// Spent reports whether the search for a finding of the last formula came to the end of its
+// budget: there may be mends that it did not find.
+func (m *Mender) Spent() bool { return m.spent }
 
 // Outcome is what was found for one formula.
 type Outcome struct {

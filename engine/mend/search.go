@@ -1,6 +1,7 @@
 package mend
 
 import (
+	"errors"
 	"math"
 
 	"forebake/engine/finding"
@@ -40,6 +41,17 @@ func (m *Mender) newSearch(v *version, q question, l *levers.Lever) *search {
 	return &search{m: m, from: v, question: q, lever: l, attempts: map[int]*attempt{}}
 }
 
+// errSpent ends the searches of a formula whose budget is spent.
+var errSpent = errors.New("the budget of the search is spent")
+
+// change sets the lever, unless the budget is spent.
+func (s *search) change(to levers.Setting) (*version, []source.Edit, error) {
+	if !s.m.within() {
+		return nil, nil, errSpent
+	}
+	return s.m.change(s.from, s.lever, to)
+}
+
 // at sets the lever to n steps and asks the rule.
 func (s *search) at(n int) *attempt {
 	if a := s.attempts[n]; a != nil {
@@ -47,7 +59,7 @@ func (s *search) at(n int) *attempt {
 	}
 	a := &attempt{}
 	s.attempts[n] = a
-	next, edits, err := s.m.change(s.from, s.lever, levers.At(s.lever.Number(n)))
+	next, edits, err := s.change(levers.At(s.lever.Number(n)))
 	if err != nil {
 		a.failed = true
 		return a
@@ -76,7 +88,7 @@ func (s *search) candidateAt(n int, trust string) *candidate {
 // finding stays.
 func (s *search) word(word string) *candidate {
 	to := levers.Setting{Number: s.lever.Start, Word: word}
-	next, edits, err := s.m.change(s.from, s.lever, to)
+	next, edits, err := s.change(to)
 	if err != nil || prove(s.lever, s.from.formula, next.formula, to) != nil {
 		return nil
 	}

@@ -22,6 +22,7 @@ type Suggestion struct {
 
 // Suggest gives the changes that would clear each flagged finding by itself, at
 // most one for each adjust block. index says which formula of the file it is.
+// A finding whose share of the budget is spent gets none.
 func (m *Mender) Suggest(name string, text []byte, index int) ([]Suggestion, error) {
 	v, err := m.begin(name, text, index)
 	if err != nil {
@@ -30,7 +31,12 @@ func (m *Mender) Suggest(name string, text []byte, index int) ([]Suggestion, err
 	var out []Suggestion
 	for _, q := range flagged(v) {
 		place := m.finding(v, q).Place
-		out = append(out, Suggestion{Rule: q.rule.ID, Place: place, On: q.on, Mends: m.mends(v, q)})
+		m.share()
+		mends := m.mends(v, q)
+		if !m.within() {
+			continue
+		}
+		out = append(out, Suggestion{Rule: q.rule.ID, Place: place, On: q.on, Mends: mends})
 	}
 	return out, nil
 }

@@ -59,6 +59,7 @@ func (m *Mender) read(text []byte) (*version, error) {
 // parse reads a text that was not read before.
 func (m *Mender) parse(text []byte) (*version, error) {
 	m.Reads++
+	m.work += len(text)
 	v := &version{text: text, file: source.New(m.name, text)}
 	body, problems := source.Parse(v.file)
 	if len(problems) > 0 {
@@ -136,6 +137,7 @@ func (m *Mender) open(v *version) {
 		m.judge = rule.NewJudge()
 	}
 	if m.on != v {
+		m.work += len(v.text)
 		m.sheet.Reset(v.formula, m.Kitchen)
 		m.judge.Open(&m.sheet)
 		m.on = v

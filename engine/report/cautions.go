@@ -37,7 +37,16 @@ func cautionsOf(run *finding.Run) *Cautions {
 // merged is a caution with all the formulas that it is for.
 type merged struct {
 	*finding.Caution
-	details []detail
+	details []*detail
+
+	at    map[string]*detail // by its text
+	takes map[detailOf]bool  // the formulas that are under a detail
+}
+
+// detailOf is a formula under a detail.
+type detailOf struct {
+	*detail
+	formula string
 }
 
 // detail is what a caution says of some formulas only.
@@ -55,7 +64,7 @@ func (c *Cautions) merged() []*merged {
 		key := c.Kind + "\x00" + c.Text
 		m := byText[key]
 		if m == nil {
-			m = &merged{Caution: c}
+			m = &merged{Caution: c, at: map[string]*detail{}, takes: map[detailOf]bool{}}
 			byText[key] = m
 			out = append(out, m)
 		}
@@ -67,20 +76,22 @@ func (c *Cautions) merged() []*merged {
 
 // add adds a formula under the detail that the caution gives for it.
 func (m *merged) add(c *finding.Caution) {
-	at := slices.IndexFunc(m.details, func(d detail) bool { return d.text == c.Detail })
-	if at < 0 {
-		at = len(m.details)
-		m.details = append(m.details, detail{text: c.Detail})
+	d := m.at[c.Detail]
+	if d == nil {
+		d = &detail{text: c.Detail}
+		m.at[c.Detail] = d
+		m.details = append(m.details, d)
 	}
-	if !slices.Contains(m.details[at].formulas, c.Formula) { // two versions of one formula
-		m.details[at].formulas = append(m.details[at].formulas, c.Formula)
+	if !m.takes[detailOf{d, c.Formula}] { // two versions of one formula
+		m.takes[detailOf{d, c.Formula}] = true
+		d.formulas = append(d.formulas, c.Formula)
 	}
 }
 
 // says gives a detail in one line, "" where there is nothing to say. The line names the formulas
 // that the detail is for unless the run has only one; named reports that it does so before a text.
 // safe makes a text from a file fit for the format.
-func (c *Cautions) says(d detail, safe func(string) string) (line string, named bool) {
+func (c *Cautions) says(d *detail, safe func(string) string) (line string, named bool) {
 	names := make([]string, len(d.formulas))
 	for i, n := range d.formulas {
 		names[i] = safe(n)

@@ -71,8 +71,9 @@ func (t *text) mending(m *finding.Mending) {
 			t.left(l)
 		}
 	}
-	if m.Wrote {
-		t.paragraph(source.Safe(m.File)+" is written.", "  ", "  ")
+	if m.Spent {
+		t.paragraph("The search came to the end of its budget: what is left may have a mend too.", "  ",
+			"  ")
 		t.WriteString("\n")
 	}
 }

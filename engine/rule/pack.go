@@ -42,7 +42,8 @@ type Pack struct {
 	Cautions []*Caution
 	Trials   []*Trial
 
-	figures *expr.Figures // of all packs of the house
+	figures                             *expr.Figures // of all packs of the house
+	ruleNames, cautionNames, trialNames reading.Names // in all of its files
 }
 
 // Rule is one rule block.
@@ -278,11 +279,9 @@ func (p *Pack) readRule(r *reading.Reader, b *hclsyntax.Block, figures *expr.Fig
 		r.Fault(rule.Place, "rule %q needs another name:"+
 			" the program has findings of this name, on %s", rule.ID, says)
 	}
-	for _, other := range p.Rules {
-		if other.ID == rule.ID {
-			r.Fault(rule.Place, "rule %q stands twice in this pack, first at %s;"+
-				" take one out, or rename it", rule.ID, other.Place)
-		}
+	if first, twice := p.ruleNames.Twice(rule.ID, rule.Place); twice {
+		r.Fault(rule.Place, "rule %q stands twice in this pack, first at %s;"+
+			" take one out, or rename it", rule.ID, first)
 	}
 	r.Known(b.Body, "a rule", RuleKeys, []string{"adjust"})
 	attr := b.Body.Attributes
@@ -404,11 +403,9 @@ func (p *Pack) readCaution(r *reading.Reader, b *hclsyntax.Block, figures *expr.
 	before := len(r.Problems)
 	c := &Caution{Rank: len(p.Cautions)}
 	c.Kind, c.Place = r.Label(b)
-	for _, other := range p.Cautions {
-		if other.Kind == c.Kind {
-			r.Fault(c.Place, "caution %q stands twice, first at %s; take one out",
-				source.Safe(c.Kind), other.Place)
-		}
+	if first, twice := p.cautionNames.Twice(c.Kind, c.Place); twice {
+		r.Fault(c.Place, "caution %q stands twice, first at %s; take one out",
+			source.Safe(c.Kind), first)
 	}
 	r.Known(b.Body, "a caution", CautionKeys, nil)
 	attr := b.Body.Attributes

@@ -41,11 +41,8 @@ func (p *Pack) readTrial(r *reading.Reader, b *hclsyntax.Block, o Options) {
 	before := len(r.Problems)
 	t := Trial{}
 	t.Name, t.Place = r.Label(b)
-	for _, other := range p.Trials {
-		if other.Name == t.Name {
-			r.Fault(t.Place, "trial %q stands twice, first at %s", source.Safe(t.Name), other.Place)
-			break
-		}
+	if first, twice := p.trialNames.Twice(t.Name, t.Place); twice {
+		r.Fault(t.Place, "trial %q stands twice, first at %s", source.Safe(t.Name), first)
 	}
 	r.Known(b.Body, "a trial", TrialKeys, []string{"formula", "kitchen", "tin"})
 	attr := b.Body.Attributes

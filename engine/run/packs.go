@@ -9,7 +9,6 @@ import (
 	"path/filepath"
 	"regexp"
 	"slices"
-	"sort"
 	"strings"
 
 	"forebake/engine/finding"
@@ -125,10 +124,16 @@ func (h *Houses) packFiles(path string) ([]*source.File, error) {
 	}
 	paths := []string{path}
 	if info.IsDir() {
-		if paths, err = filepath.Glob(filepath.Join(path, "*.hcl")); err != nil {
+		entries, err := os.ReadDir(path) // in order of name; a folder's own name is no pattern
+		if err != nil {
 			return nil, err
 		}
-		sort.Strings(paths)
+		paths = nil
+		for _, e := range entries {
+			if filepath.Ext(e.Name()) == ".hcl" {
+				paths = append(paths, filepath.Join(path, e.Name()))
+			}
+		}
 	}
 	var files []*source.File
 	for _, p := range paths {

@@ -1,8 +1,10 @@
 package run
 
 import (
+	"bytes"
 	"errors"
 	"fmt"
+	"maps"
 	"slices"
 	"strings"
 
@@ -12,6 +14,7 @@ import (
 	"forebake/engine/reading"
 	"forebake/engine/rule"
 	"forebake/engine/source"
+	"forebake/engine/spelling"
 )
 
 // owner is the kind of file that a block belongs in.
@@ -54,6 +57,7 @@ type document struct {
 	body     *hclsyntax.Body
 	problems source.Problems
 	skipped  bool // found in a folder, and no formula file
+	foreign  bool // skipped, since it holds no block of this program
 }
 
 // open opens one input, once, and parses it.
@@ -64,6 +68,9 @@ func (h *Houses) open(in *Input) document {
 	}
 	if in.Found && Judges(file) {
 		return document{skipped: true}
+	}
+	if in.Found && isForeign(file) {
+		return document{skipped: true, foreign: true}
 	}
 	d := document{file: file}
 	d.body, d.problems = source.Parse(file)
@@ -124,6 +131,19 @@ func Judges(file *source.File) bool {
 	return judges
 }
 
+// isForeign reports whether a file holds something, and no block of this program nor one that may be
+// a misspelt one: other tools have files of the same suffix. It is false for a broken file.
+func isForeign(file *source.File) bool {
+	blocks, sure := source.Blocks(file)
+	if !sure || len(bytes.TrimSpace(file.Text)) == 0 {
+		return false
+	}
+	ours := append(slices.Collect(maps.Keys(owners)), "formula")
+	return !slices.ContainsFunc(blocks, func(b source.Block) bool {
+		return len(spelling.Nearest(b.Type, ours, 1)) > 0
+	})
+}
+
 // formulasOf reads the formulas of a file. They are usable only when there are no problems.
 func formulasOf(f *source.File, body *hclsyntax.Body, o formula.Options) (
 	[]*formula.Formula, source.Problems) {
@@ -136,18 +156,17 @@ func formulasOf(f *source.File, body *hclsyntax.Body, o formula.Options) (
 	}
 	r.Known(body, "a formula file", nil, []string{"formula"})
 	var out []*formula.Formula
+	var names reading.Names
 	for _, b := range body.Blocks {
 		if b.Type != "formula" {
 			continue
 		}
 		one := formula.Read(r, b, o)
-		for _, other := range out {
-			if other.Name == one.Name {
-				r.Fault(one.Place,
-					"two formulas are named %q; the other is at line %d; give one of them "+
-						"another name",
-					source.Safe(one.Name), other.Place.Line())
-			}
+		if first, twice := names.Twice(one.Name, one.Place); twice {
+			r.Fault(one.Place,
+				"two formulas are named %q; the other is at line %d; give one of them "+
+					"another name",
+				source.Safe(one.Name), first.Line())
 		}
 		out = append(out, one)
 	}
