@@ -22,12 +22,11 @@ type MendResult struct {
 
 	before, after *Result // the runs over the texts as they were read and as they are mended
 	rewrites      []source.Rewrite
-	written       bool
 }
 
-// Run is the run over the files as they stand on the disk now. It is nil where there are problems.
-func (r *MendResult) Run() *Result {
-	if r.written {
+// Run is the run over the texts as they were read, or as they are mended.
+func (r *MendResult) Run(mended bool) *Result {
+	if mended {
 		return r.after
 	}
 	return r.before
@@ -161,7 +160,6 @@ func (r *MendResult) Write() error {
 	if err := source.WriteAll(r.rewrites); err != nil {
 		return err
 	}
-	r.written = true
 	for i := range r.Mendings {
 		r.Mendings[i].Wrote = len(r.Mendings[i].Changes) > 0
 	}

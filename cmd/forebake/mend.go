@@ -21,8 +21,13 @@ func mendCommand() *cobra.Command {
 		Short: "The smallest changes that clear the findings, proven by a second check",
 		Long: `Shows, for each formula, the lines to change, what each change clears, and what is left
 and why. Each change says how far to trust it: exact (computed by the rule), searched
-(found and proven), or taste (yours to choose; made with --taste only).
---write changes the files in place: only the changed values, all files or none.
+(found and proven), or taste (yours to choose; made with --taste only). What you want
+to reach is never changed: makes, keep, to, core, measured.
+
+--write changes the files in place, all files or none: the changed values, and what a
+change puts in. That may be an ingredient (salt that is missing), a key (core = "90 C"),
+or with --taste a step (a filling that is cooled). Comments stay as they are; where one
+stands on a changed line, the report says so.
 
 Exit status: 0 nothing at the failing level is left, 1 something is,
 2 the input or the command could not be used, and nothing was written.`,
@@ -52,16 +57,18 @@ Exit status: 0 nothing at the failing level is left, 1 something is,
 				}
 				return complain(cmd, res.Problems)
 			}
+			// The report comes first: where it cannot be printed, nothing is written.
+			if err := report.Mend(cmd.OutOrStdout(), &res.Run(write).Run, res.Mendings,
+				report.Options{Colour: useColour}); err != nil {
+				return err
+			}
 			if write {
 				// Writing takes a few milliseconds, and leaves no temporary file when it is not ended.
 				signal.Ignore(os.Interrupt, syscall.SIGTERM)
 				if err := res.Write(); err != nil {
 					return err
 				}
-			}
-			if err := report.Mend(cmd.OutOrStdout(), &res.Run().Run, res.Mendings,
-				report.Options{Colour: useColour}); err != nil {
-				return err
+				_ = report.Written(cmd.OutOrStdout(), res.Mendings) // the files are written all the same
 			}
 			if res.Failed() {
 				return exit(exitFound)

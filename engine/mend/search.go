@@ -46,6 +46,10 @@ func (s *search) at(n int) *attempt {
 		return a
 	}
 	a := &attempt{}
+	if s.m.spent() {
+		a.failed = true
+		return a
+	}
 	s.attempts[n] = a
 	next, edits, err := s.m.change(s.from, s.lever, levers.At(s.lever.Number(n)))
 	if err != nil {
@@ -66,7 +70,8 @@ func (s *search) meets(n int, goal finding.Answer) bool {
 func (s *search) candidateAt(n int, trust string) *candidate {
 	a := s.at(n)
 	to := levers.At(s.lever.Number(n))
-	if a.failed || prove(s.lever, s.from.formula, a.next.formula, to) != nil {
+	if a.failed || prove(s.lever, s.from.formula, a.next.formula, to) != nil ||
+		s.m.leavesRange(s.from, a.next) {
 		return nil
 	}
 	return s.judged(&candidate{to: to, trust: trust, next: a.next, edits: a.edits})
@@ -77,7 +82,8 @@ func (s *search) candidateAt(n int, trust string) *candidate {
 func (s *search) word(word string) *candidate {
 	to := levers.Setting{Number: s.lever.Start, Word: word}
 	next, edits, err := s.m.change(s.from, s.lever, to)
-	if err != nil || prove(s.lever, s.from.formula, next.formula, to) != nil {
+	if err != nil || prove(s.lever, s.from.formula, next.formula, to) != nil ||
+		s.m.leavesRange(s.from, next) {
 		return nil
 	}
 	c := s.judged(&candidate{to: to, trust: computed, next: next, edits: edits})
@@ -114,7 +120,7 @@ func (s *search) computed(figure float64) *candidate {
 	near, far := s.lever.Steps(x)
 	var best *candidate
 	for _, n := range []int{near, far} {
-		if s.lever.Number(n) < s.lever.Low-1e-9 {
+		if x := s.lever.Number(n); x < s.lever.Low-1e-9 || x > s.lever.High+1e-9 {
 			continue
 		}
 		c := s.candidateAt(n, computed)
@@ -136,11 +142,14 @@ func (s *search) best() *candidate {
 		return nil
 	}
 	s.bound()
-	c := s.nearest(finding.Clear)
+	c, goal := s.nearest(finding.Clear), finding.Clear
 	if c == nil && !s.from.draft {
-		c = s.nearest(finding.Unsure)
+		c, goal = s.nearest(finding.Unsure), finding.Unsure
 	}
-	return c
+	if c == nil || !c.harmless() {
+		return c
+	}
+	return s.madeRound(c, goal)
 }
 
 // bound converts the lever's bounds, and those that the rule gives for its figure,
@@ -152,7 +161,7 @@ func (s *search) bound() {
 		a, okA := s.solve(l.Within[0])
 		b, okB := s.solve(l.Within[1])
 		if okA && okB {
-			low, high = max(low, min(a, b)), max(a, b)
+			low, high = max(low, min(a, b)), min(high, max(a, b))
 		}
 	}
 	s.low, s.high = int(math.Ceil(low/l.Step-1e-6)), int(math.Floor(high/l.Step+1e-6))

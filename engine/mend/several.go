@@ -153,13 +153,68 @@ func (m *Mender) toBounds(v *version, q question) *candidate {
 				c.cost += last.cost
 			}
 			now, last = c.next, c
-			if c.answer == finding.Clear {
-				c.worsens = worsened(v, c.next, q.rule.Level)
+			if c.answer != finding.Clear {
+				continue
+			}
+			if c.worsens = worsened(v, c.next, q.rule.Level); c.harmless() {
 				return c
+			}
+			if other := m.eased(v, q, c); other != nil {
+				return other
+			}
+			return c
+		}
+	}
+	return nil
+}
+
+// easedPoints is how many values between the written one and the bound are tried
+// for each of several levers.
+const easedPoints = 8
+
+// eased moves one of several levers back, so that nothing is worse and the
+// finding stays clear. A shorter chill may leave less of the proof to be cut.
+func (m *Mender) eased(v *version, q question, c *candidate) *candidate {
+	var list []*change
+	for _, one := range c.chain() {
+		list = append(list, &change{candidate: one, questions: []question{q}})
+	}
+	for i := len(list) - 1; i >= 0; i-- {
+		l := list[i].lever
+		set, _ := l.Steps(list[i].to.Number)
+		written, _ := l.Steps(l.Start)
+		for point := 1; point < easedPoints && !m.spent(); point++ {
+			trial := m.movedTo(v, list, i, set+(written-set)*point/easedPoints)
+			next := m.replayed(v, trial)
+			if next != nil && next.answers[q] == finding.Clear &&
+				len(worsened(v, next, q.rule.Level)) == 0 {
+				return m.chained(v, q, trial)
 			}
 		}
 	}
 	return nil
+}
+
+// chained gives changes of a version as candidates that are set together.
+func (m *Mender) chained(v *version, q question, list []*change) *candidate {
+	var last *candidate
+	now := v
+	for _, c := range list {
+		next, edits, err := m.change(now, c.lever, c.to)
+		if err != nil {
+			return nil // cannot happen: the same changes were replayed before
+		}
+		one := *c.candidate
+		one.next, one.edits, one.before = next, edits, last
+		if one.cost = one.lever.Kind.Cost(one.lever, one.to); last != nil {
+			one.cost += last.cost
+		}
+		now, last = next, &one
+	}
+	m.judgeAll(now)
+	last.answer = now.answers[q]
+	last.worsens = worsened(v, now, q.rule.Level)
+	return last
 }
 
 // betterBound sets a lever to the bound that brings a finding nearer to clear,

@@ -44,4 +44,12 @@ func (stepAt) Edit(l *Lever, t *Text, to Setting) ([]source.Edit, error) {
 
 func (stepAt) Writes(l *Lever) []Field { return []Field{{Ambient, l.Part, l.Index}} }
 
+// Instead says how to leave a named place.
+func (stepAt) Instead(q *Query) string {
+	if s := q.Subject.Step; s != nil && s.Where != nil {
+		return "find it another place: at = \"26 C\", or a place that house.hcl names"
+	}
+	return ""
+}
+
 func (stepAt) Noun(l *Lever, f *formula.Formula) string { return ofStep(l, f) + ", at" }
