@@ -11,7 +11,8 @@ import (
 // A value on the edge of a rule clears it by nothing. A baker takes the usual
 // value, or a round one inside.
 
-// mostMoved is the factor by which a value is moved for its usual value alone.
+// mostMoved is the factor by which a value is moved towards the usual one, where
+// the edge is nearer.
 const mostMoved = 1.5
 
 // aims lists the steps that a baker would choose behind the edge, the best
@@ -31,8 +32,9 @@ func (s *search) aims(edge, direction int) []int {
 	}
 	at := l.Number(edge)
 	if usual, known := s.usual(); known && float64(direction)*(usual-at) > 0 {
-		if l.Start > 0 {
-			usual = max(l.Start/mostMoved, min(usual, l.Start*mostMoved))
+		low, high := l.Start/mostMoved, l.Start*mostMoved
+		if at > low && at < high { // else it is a slip, and the written value says little
+			usual = max(low, min(usual, high))
 		}
 		add(usual)
 		add((at + usual) / 2)
@@ -93,12 +95,16 @@ func withEdge(text, edge string) string {
 	return fmt.Sprintf("%s; %s", text, edge)
 }
 
-// leavesRange reports whether a figure lies further outside its published range
-// in one version than in another.
+// rangeMargin is how far a figure may lie outside its published range and count
+// as inside, in the unit of the figure: the rounding of what is published.
+const rangeMargin = 0.05
+
+// leavesRange reports whether a figure lies inside its published range in one
+// version and outside in the other.
 func (m *Mender) leavesRange(before, after *version) bool {
 	was, is := m.outside(before), m.outside(after)
 	for i := range is {
-		if i < len(was) && is[i] > was[i]+excessMargin {
+		if i < len(was) && was[i] <= rangeMargin && is[i] > rangeMargin {
 			return true
 		}
 	}

@@ -204,32 +204,33 @@ func (s *search) nearestIn(direction int, goal finding.Answer) (int, bool) {
 	if direction*(last-first) < 0 {
 		return 0, false
 	}
-	n, found, nearer := s.doubled(first, last, direction, goal)
-	if found || !nearer { // where nothing came nearer to clear, a scan would find nothing
+	n, found, turned := s.doubled(first, last, direction, goal)
+	if found || !turned { // where it never came nearer and went away, a scan would find nothing
 		return n, found
 	}
 	return s.scanned(first, last, goal)
 }
 
-// doubled tries steps at doubling distances until one meets the goal. nearer
-// reports whether the answer came nearer to clear anywhere.
+// doubled tries steps at doubling distances until one meets the goal. turned
+// reports whether the answer came nearer to clear and then went away from it.
 func (s *search) doubled(first, last, direction int, goal finding.Answer) (
-	_ int, found, nearer bool,
+	_ int, found, turned bool,
 ) {
 	missed := first - direction
-	excess, rising := s.from.excess[s.question], 0
+	excess, rising, nearer := s.from.excess[s.question], 0, false
 	for i, distance := 0, 0; i < mostDoublings; i++ {
 		n := first + direction*distance
 		if direction*(last-n) <= 0 {
 			n = last
 		}
 		if s.meets(n, goal) {
-			return s.between(missed, n, goal), true, true
+			return s.between(missed, n, goal), true, turned
 		}
 		missed = n
 		if a := s.attempts[n]; !a.failed {
 			if a.excess > excess {
 				rising++
+				turned = turned || nearer
 			} else {
 				nearer = nearer || a.excess < excess
 				rising = 0
@@ -241,7 +242,7 @@ func (s *search) doubled(first, last, direction int, goal finding.Answer) (
 		}
 		distance = 2*distance + 1
 	}
-	return 0, false, nearer
+	return 0, false, turned
 }
 
 // scanned tries evenly spread steps, for a range of good values that doubling
