@@ -41,8 +41,9 @@ type Mender struct {
 	// was made.
 	Judgements, Reads int
 
-	// Budget bounds the work on one formula, in answers; 0 stands for no bound.
-	// It is no time, so that every machine finds the same.
+	// Budget bounds the work on one formula: the answers, and the entries of
+	// the texts read; 0 stands for no bound. It is no time, so that every
+	// machine finds the same.
 	Budget int
 
 	work  int    // done on the formula

@@ -646,7 +646,7 @@ func BenchmarkMend(b *testing.B) {
 					if run == "mend" {
 						_, err = m.Mend("t.hcl", text, 0)
 					} else {
-						_, err = m.Suggest("t.hcl", text, 0)
+						_, _, err = m.Suggest("t.hcl", text, 0)
 					}
 					if err != nil {
 						b.Fatal(err)

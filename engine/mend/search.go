@@ -11,7 +11,7 @@ import (
 // Bounds of one search, so that no rule can make it run away.
 const (
 	mostDoublings = 14
-	mostRising    = 4  // attempts in a row, each further from clear, before a direction is given up
+	mostRising    = 2  // attempts in a row, each further from clear, before a direction is given up
 	scanPoints    = 12 // of an even scan between the bounds
 	mostBeyond    = 5  // values beyond a harmful one that are tried
 )
@@ -204,11 +204,31 @@ func (s *search) nearestIn(direction int, goal finding.Answer) (int, bool) {
 	if direction*(last-first) < 0 {
 		return 0, false
 	}
+	if s.hopeless(first, last, goal) {
+		return 0, false
+	}
 	n, found, turned := s.doubled(first, last, direction, goal)
 	if found || !turned { // where it never came nearer and went away, a scan would find nothing
 		return n, found
 	}
 	return s.scanned(first, last, goal)
+}
+
+// hopeless reports whether the first step, the middle and the bound all miss the
+// goal, and lead evenly away from it, or evenly towards it and not far enough.
+func (s *search) hopeless(first, last int, goal finding.Answer) bool {
+	was := s.m.ask(s.from, s.question).excess
+	nearer, farther := true, true
+	for _, n := range []int{first, first + (last-first)/2, last} {
+		a := s.at(n)
+		if a.failed || s.meets(n, goal) {
+			return false
+		}
+		nearer = nearer && a.excess < was-minimalGain
+		farther = farther && a.excess > was+minimalGain
+		was = a.excess
+	}
+	return nearer || farther
 }
 
 // doubled tries steps at doubling distances until one meets the goal. turned

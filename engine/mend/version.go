@@ -74,6 +74,7 @@ func (m *Mender) parse(text []byte) (*version, error) {
 			r := &reading.Reader{File: v.file}
 			v.formula = formula.Read(r, b, m.Options)
 			v.draft = isDraft(v.formula)
+			m.work += v.formula.Ingredients + v.formula.Steps
 			return v, r.Problems.Err()
 		}
 		n++
@@ -156,7 +157,7 @@ func (m *Mender) judgeAll(v *version) {
 			continue
 		}
 		m.judge.Each(r, func(x facts.Subject, a finding.Answer) {
-			m.Judgements++
+			m.count()
 			if a == finding.Clear {
 				return
 			}
@@ -167,6 +168,12 @@ func (m *Mender) judgeAll(v *version) {
 			v.answers[q], v.excess[q] = a, m.judge.Excess(r, x)
 		})
 	}
+}
+
+// count counts an answer.
+func (m *Mender) count() {
+	m.Judgements++
+	m.work++
 }
 
 // ask judges one rule on one subject of a version, once.
@@ -180,7 +187,7 @@ func (m *Mender) ask(v *version, q question) reply {
 	if v.answers != nil {
 		r.answer = v.answers[q]
 	} else {
-		m.Judgements++
+		m.count()
 		r.answer = m.judge.Answer(q.rule, x)
 	}
 	if v.replies == nil {
