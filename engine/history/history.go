@@ -128,6 +128,7 @@ type Follower struct {
 	mixed   bool
 	moved   bool // a step has changed the temperature that the part began with
 	volumes heat.Volumes
+	worked  map[workCourse]workDone
 	solved  heat.Solved
 	stages  []Stage
 	samples []Sample

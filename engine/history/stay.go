@@ -203,7 +203,15 @@ func (f *Follower) working(l *lane, e environment, seconds, fermenting float64) 
 	const parts = 8
 	v := &f.volumes
 	now := l.walk.At(0)
-	f.startWorking(v, l, e, now.MeanC)
+	course := workCourse{body: f.workBodyOf(l, e, now), seconds: seconds, fermenting: fermenting}
+	if done, known := f.worked[course]; known {
+		for i, at := range done.times {
+			f.sample(at, done.states[i])
+		}
+		return done.end, done.most, done.hours
+	}
+	var done workDone
+	course.body.start(v)
 	last, at := ferment.TemperatureFactor(now.MeanC), 0.0
 	longest := max(seconds, fermenting)
 	end, most = now, now.CoreC
@@ -219,6 +227,7 @@ func (f *Follower) working(l *lane, e environment, seconds, fermenting float64) 
 		state := v.Advance(to - at)
 		if to <= fermenting {
 			f.sample(to, state)
+			done.times, done.states = append(done.times, to), append(done.states, state)
 		}
 		g := ferment.TemperatureFactor(state.MeanC)
 		if to <= fermenting {
@@ -229,31 +238,31 @@ func (f *Follower) working(l *lane, e environment, seconds, fermenting float64) 
 		}
 		last, at = g, to
 	}
+	done.end, done.most, done.hours = end, most, hours
+	f.keep(course, done)
 	return end, most, hours
-}
-
-func (f *Follower) startWorking(v *heat.Volumes, l *lane, e environment, t float64) {
-	m := f.setup.Material
-	// The model's error goes into the surface, where most of it comes from.
-	err := f.timeError(l, e)
-	h := f.coefficient(l, e, true) * [3]float64{1 + err, 1, 1 / (1 + err)}[l.warm+1]
-	v.Start(l.body.EquivalentDimension(m.Conductivity, h), l.body.Nearest(), heat.Properties{
-		SpecificHeat: m.SpecificHeat, DensityKgM3: m.Density, ConductivityWmK: m.Conductivity, DiffusivityM2s: m.Diffusivity}, t)
-	v.SetSource(heat.FermentationCurve(f.watts(l)))
-	if m.Butterfat > 0 {
-		v.SetSpecificHeat(heat.MilkFatCurve(m.SpecificHeat, m.Butterfat))
-	}
-	v.Stage(l.ambient(e), h)
 }
 
 // workingTime is when the core of such a dough comes to a target, h; +Inf when it has not in longestWatch. A working dough may warm
 // before it cools, or never cool.
 func (f *Follower) workingTime(l *lane, e environment, targetC float64) float64 {
+	now := l.walk.At(0)
+	course := workCourse{body: f.workBodyOf(l, e, now), targetC: targetC, toTarget: true}
+	done, known := f.worked[course]
+	if !known {
+		done.hours = f.watched(&course.body, l.ambient(e), targetC)
+		f.keep(course, done)
+	}
+	return done.hours
+}
+
+// watched follows a working dough until its core comes to a target, h.
+func (f *Follower) watched(b *workBody, ambient, targetC float64) float64 {
 	const longestWatch, shortest = 72 * 3600, 1800.0
 	v := &f.volumes
-	now := l.walk.At(0)
-	f.startWorking(v, l, e, now.MeanC)
-	last, ambient := now.MeanC, l.ambient(e)
+	now := b.now
+	b.start(v)
+	last := now.MeanC
 	for at := 0.0; at < longestWatch; {
 		stretch := max(shortest, at/4)
 		core := v.Advance(stretch).CoreC
