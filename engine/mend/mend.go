@@ -101,6 +101,12 @@ func (m *Mender) Mend(name string, text []byte, index int) (*Outcome, error) {
 	if err != nil {
 		return nil, err
 	}
+	now, changes := m.passes(base)
+	return m.outcome(base, now, changes), nil
+}
+
+// passes mends a version until a pass finds nothing more.
+func (m *Mender) passes(base *version) (*version, []*change) {
 	now, changes := m.pass(base)
 	// A change may make another possible. Passes go on until one finds nothing:
 	// mending a mended formula must change nothing.
@@ -122,5 +128,5 @@ func (m *Mender) Mend(name string, text []byte, index int) (*Outcome, error) {
 		m.judgeAll(whole)
 		now, changes = m.minimal(base, whole, all)
 	}
-	return m.outcome(base, now, changes), nil
+	return now, changes
 }

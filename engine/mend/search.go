@@ -46,11 +46,11 @@ func (s *search) at(n int) *attempt {
 		return a
 	}
 	a := &attempt{}
+	s.attempts[n] = a
 	if s.m.spent() {
 		a.failed = true
 		return a
 	}
-	s.attempts[n] = a
 	next, edits, err := s.m.change(s.from, s.lever, levers.At(s.lever.Number(n)))
 	if err != nil {
 		a.failed = true

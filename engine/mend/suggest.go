@@ -30,7 +30,14 @@ func (m *Mender) Suggest(name string, text []byte, index int) (
 	if err != nil {
 		return nil, false, err
 	}
-	// Single levers are tried for every finding before several for any.
+	// The budget goes to the stops first, then to single levers for every other
+	// finding, then to several.
+	found := map[question][]finding.Mend{}
+	for _, q := range flagged(v) {
+		if q.rule.Level == finding.Stop {
+			found[q] = m.mends(v, q)
+		}
+	}
 	for _, q := range flagged(v) {
 		for i := range q.rule.Adjust {
 			m.candidates(v, q, &q.rule.Adjust[i])
@@ -39,7 +46,11 @@ func (m *Mender) Suggest(name string, text []byte, index int) (
 	var out []Suggestion
 	for _, q := range flagged(v) {
 		place := m.finding(v, q).Place
-		out = append(out, Suggestion{Rule: q.rule.ID, Place: place, On: q.on, Mends: m.mends(v, q)})
+		list, known := found[q]
+		if !known {
+			list = m.mends(v, q)
+		}
+		out = append(out, Suggestion{Rule: q.rule.ID, Place: place, On: q.on, Mends: list})
 	}
 	return out, !m.spent(), nil
 }
