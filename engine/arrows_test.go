@@ -52,7 +52,7 @@ var mayKnow = map[string][]string{
 	"engine/mend":    {"engine/facts", "engine/finding", "engine/formula", "engine/kitchen", "engine/mend/levers", "engine/reading", "engine/rule", "engine/source"}, // the search; no house and no report, so that a change is proven by the judge and by nothing else
 	"engine/report":  {"engine/finding", "engine/source"},                                                                                                            // prints findings; a format must not be able to change an answer
 	"engine":         {"engine/backlog", "engine/facts", "engine/finding", "engine/formula", "engine/house", "engine/kitchen", "engine/mend", "engine/quantity", "engine/reading", "engine/rule", "engine/run", "engine/source", "rules"},
-	"engine/run":     {"engine/backlog", "engine/facts", "engine/finding", "engine/formula", "engine/house", "engine/reading", "engine/rule", "engine/source"}, // the one way from files to answers; the shipped rules are handed in, and it prints nothing
+	"engine/run":     {"engine/backlog", "engine/facts", "engine/finding", "engine/formula", "engine/house", "engine/reading", "engine/rule", "engine/source", "engine/spelling"}, // the one way from files to answers; the shipped rules are handed in, and it prints nothing
 	"cmd/forebake":   {"engine", "engine/finding", "engine/reading", "engine/report", "engine/source", "engine/spelling"},                                      // flags and exit statuses only
 
 	// What a mend can change, and how. It knows no rule, so that a rule can name a lever.

@@ -97,6 +97,12 @@ func (e *Engine) ReadBacklog(path string) (*backlog.List, source.Problems) {
 	return run.ReadBacklog(path, e.Texts)
 }
 
+// IsBacklog reports whether a file on the disk is a backlog.
+func IsBacklog(path string) bool {
+	text, err := source.Disk{}.Read(path, source.Kind{Name: "a backlog", Limit: backlog.MaxBytes})
+	return err == nil && backlog.Is(source.New(path, text))
+}
+
 // HouseAt finds the house file that a path names: a house file itself, or the nearest one upward
 // from a folder, "" where there is none.
 func HouseAt(path string) (string, error) {

@@ -24,9 +24,9 @@ type MendResult struct {
 	rewrites      []source.Rewrite
 }
 
-// Run is the run over the files as they stand, or as they will stand when they are written.
-func (r *MendResult) Run(write bool) *Result {
-	if write {
+// Run is the run over the texts as they were read, or as they are mended.
+func (r *MendResult) Run(mended bool) *Result {
+	if mended {
 		return r.after
 	}
 	return r.before
@@ -121,7 +121,6 @@ func (e *Engine) mendFile(f *run.File, taste bool) (out mendedFile) {
 			}
 			return mendedFile{problems: problems}
 		}
-		one.Mending.Spent = m.Spent()
 		text = one.Text
 		out.mendings = append(out.mendings, one.Mending)
 		out.left = append(out.left, one.After...)
@@ -156,39 +155,28 @@ func unproven(m *mendedFile, after *run.File) source.Problems {
 	return nil
 }
 
-// Write writes the mended files, all or none, and gives their paths.
-func (r *MendResult) Write() (paths []string, err error) {
-	if len(r.rewrites) == 0 {
-		return nil, nil
-	}
+// Write writes the mended files, all or none, and notes it in the mendings.
+func (r *MendResult) Write() error {
 	if err := source.WriteAll(r.rewrites); err != nil {
-		return nil, err
+		return err
 	}
-	for _, one := range r.rewrites {
-		paths = append(paths, one.Path)
+	for i := range r.Mendings {
+		r.Mendings[i].Wrote = len(r.Mendings[i].Changes) > 0
 	}
-	return paths, nil
+	return nil
 }
 
-// mostSuggested is the most formulas with findings for which a check looks for mends: a search
-// takes some hundred times as long as the check of its formula.
-const mostSuggested = 12
-
-// mostSuggestedBytes is the longest formula for which a check looks for mends. A search tries every
-// ingredient and step, each with a check of the whole formula, so its time grows with the square of
-// the length or faster (measured: 25 ms at 3 KB, half a second at 10 KB, 6 s at 30 KB).
-const mostSuggestedBytes = 24 << 10
-
-// Budgets of the searches, in bytes of text read and judged (measured: 10 MB a second; a demo draft
-// takes 2 MB at most). The formulas of a check share one, but each has its least.
+// Budgets of the search, in answers and entries read (mend.Mender.Budget). A check of a demo draft
+// asks for some 300.
 const (
-	checkBudget = 16 << 20
-	leastBudget = 4 << 20
-	mendBudget  = 96 << 20 // of one formula
+	mendBudget  = 400_000 // of mend, for one formula
+	checkBudget = 120_000 // of the mends of a check, for all formulas
+	mostForOne  = 7_000   // of them for one formula
+	leastForOne = 2_000   // with less, a search finds too little to be told
 )
 
-// Suggest gives the flagged findings of a check their mends, each by itself. Where more than a
-// dozen formulas have findings it does nothing, and a notice says which command tells them.
+// Suggest gives the flagged findings of a check their mends, each by itself, as far as the budget
+// goes. Notices say where it ended, and which command tells the rest.
 func (e *Engine) Suggest(res *Result) {
 	var files []*run.File
 	formulas := 0
@@ -199,7 +187,8 @@ func (e *Engine) Suggest(res *Result) {
 			files = append(files, f)
 		}
 	}
-	if formulas > mostSuggested {
+	budget := min(mostForOne, checkBudget/max(1, formulas))
+	if budget < leastForOne {
 		res.Notices = append(res.Notices,
 			fmt.Sprintf("Mends are not worked out for %d formulas at once; forebake mend FILE "+
 				"tells those of one file.", formulas))
@@ -210,7 +199,7 @@ func (e *Engine) Suggest(res *Result) {
 	})
 	notices := make([][]string, len(files))
 	run.Each(len(files), run.Crew(e.Workers, len(files)), func(_, i int) {
-		notices[i] = e.suggestIn(files[i], max(checkBudget/formulas, leastBudget))
+		notices[i] = e.suggestIn(files[i], budget)
 	})
 	for _, some := range notices {
 		res.Notices = append(res.Notices, some...)
@@ -228,30 +217,19 @@ func flaggedFormulas(f *run.File) int {
 	return len(names)
 }
 
-// suggestIn gives the flagged findings of one file their mends. The notices name the formulas that
-// are too long for that, and those on which the budget was spent.
+// suggestIn gives the flagged findings of one file their mends. The notices name the formulas whose
+// search ended at its budget.
 func (e *Engine) suggestIn(file *run.File, budget int) (notices []string) {
 	for n, c := range file.Formulas {
-		text := c.Place.File.Text
-		end := len(text)
-		if n+1 < len(file.Formulas) {
-			end = file.Formulas[n+1].Place.Start
-		}
-		if end-c.Place.Start > mostSuggestedBytes {
-			notices = append(notices,
-				fmt.Sprintf("Mends are not worked out for %q at %s: it is longer than %d KB; "+
-					"forebake mend FILE does so, and may take minutes.", c.Name, c.Place, mostSuggestedBytes>>10))
-			continue
-		}
 		m := e.newMender(file.House)
 		m.Budget = budget
-		suggestions, err := m.Suggest(file.Input.Name, text, n)
+		suggestions, complete, err := m.Suggest(file.Input.Name, c.Place.File.Text, n)
 		if err != nil {
 			continue // impossible: the check has read the same text
 		}
-		if m.Spent() {
-			notices = append(notices, fmt.Sprintf("Mends of %q at %s are told in part: the search "+
-				"came to the end of its budget; forebake mend FILE looks further.", c.Name, c.Place))
+		if !complete {
+			notices = append(notices, fmt.Sprintf("The search for mends of %q at %s ended at its budget; "+
+				"forebake mend FILE searches further.", c.Name, c.Place))
 		}
 		for _, s := range suggestions {
 			for _, f := range file.Findings {

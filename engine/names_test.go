@@ -27,7 +27,8 @@ var rowsOf = []struct {
 		"engine/formula/ways.go pan",      // a way to cook
 	}},
 	{"engine/formula/ways.go", wayNames(), []string{
-		"engine/formula/verbs.go pan", // a verb
+		"engine/formula/verbs.go pan",   // a verb
+		"engine/formula/verbs.go whisk", // a word for a verb
 	}},
 }
 

@@ -2,17 +2,14 @@ package main
 
 import (
 	"errors"
-	"fmt"
 	"os"
 	"os/signal"
-	"path/filepath"
 	"syscall"
 
 	"github.com/spf13/cobra"
 
 	"forebake/engine"
 	"forebake/engine/report"
-	"forebake/engine/source"
 )
 
 func mendCommand() *cobra.Command {
@@ -24,9 +21,13 @@ func mendCommand() *cobra.Command {
 		Short: "The smallest changes that clear the findings, proven by a second check",
 		Long: `Shows, for each formula, the lines to change, what each change clears, and what is left
 and why. Each change says how far to trust it: exact (computed by the rule), searched
-(found and proven), or taste (yours to choose; made with --taste only).
---write changes the files in place, after the report is printed: only the changed values,
-all files or none.
+(found and proven), or taste (yours to choose; made with --taste only). What you want
+to reach is never changed: makes, keep, to, core, measured.
+
+--write changes the files in place, all files or none: the changed values, and what a
+change puts in. That may be an ingredient (salt that is missing), a key (core = "90 C"),
+or with --taste a step (a filling that is cooled). Comments stay as they are; where one
+stands on a changed line, the report says so.
 
 Exit status: 0 nothing at the failing level is left, 1 something is,
 2 the input or the command could not be used, and nothing was written.`,
@@ -64,13 +65,10 @@ Exit status: 0 nothing at the failing level is left, 1 something is,
 			if write {
 				// Writing takes a few milliseconds, and leaves no temporary file when it is not ended.
 				signal.Ignore(os.Interrupt, syscall.SIGTERM)
-				paths, err := res.Write()
-				if err != nil {
+				if err := res.Write(); err != nil {
 					return err
 				}
-				for _, path := range paths {
-					fmt.Fprintf(cmd.OutOrStdout(), "%s is written.\n", source.Safe(filepath.ToSlash(path)))
-				}
+				_ = report.Written(cmd.OutOrStdout(), res.Mendings) // the files are written all the same
 			}
 			if res.Failed() {
 				return exit(exitFound)

@@ -41,19 +41,17 @@ type Mender struct {
 	// was made.
 	Judgements, Reads int
 
-	// Budget is the most work that the search for one formula may do; 0 is no bound. It counts the
-	// bytes of the texts that are read and judged, never time: the same input gives the same mends.
+	// Budget bounds the work on one formula: the answers, and the entries of
+	// the texts read; 0 stands for no bound. It is no time, so that every
+	// machine finds the same.
 	Budget int
 
+	work  int    // done on the formula
 	name  string // of the file
 	index int    // of the formula block in the file
 	sheet facts.Sheet
 	judge *rule.Judge
 	on    *version // whose figures the sheet holds
-
-	work  int  // done for this formula, as Budget counts it
-	limit int  // of the work when the search for the finding at hand ends
-	spent bool // a search was ended
 
 	kept      map[string]*version // by text
 	keptBytes int                 // of their texts
@@ -73,7 +71,6 @@ type searched struct {
 // begin reads and judges the formula as the baker wrote it.
 func (m *Mender) begin(name string, text []byte, index int) (*version, error) {
 	m.name, m.index, m.on, m.work = name, index, nil, 0
-	m.limit, m.spent = 0, false
 	m.kept, m.keptBytes = map[string]*version{}, 0
 	m.found, m.disputes = map[searched][]*candidate{}, map[question][]question{}
 	v, err := m.read(text)
@@ -84,25 +81,8 @@ func (m *Mender) begin(name string, text []byte, index int) (*version, error) {
 	return v, nil
 }
 
-// shareOfBudget is the part of what is left of a budget that one finding may take: a heavy one
-// leaves something to those after it.
-const shareOfBudget = 2
-
-// share gives the next finding its share of the budget.
-func (m *Mender) share() { m.limit = m.work + max(0, m.Budget-m.work)/shareOfBudget }
-
-// within reports whether a search may go on.
-func (m *Mender) within() bool {
-	if m.Budget > 0 && m.work >= m.limit {
-		m.spent = true
-		return false
-	}
-	return true
-}
-
-// Spent reports whether the search for a finding of the last formula came to the end of its
-// budget: there may be mends that it did not find.
-func (m *Mender) Spent() bool { return m.spent }
+// spent reports whether the budget for the formula is used up.
+func (m *Mender) spent() bool { return m.Budget > 0 && m.work >= m.Budget }
 
 // Outcome is what was found for one formula.
 type Outcome struct {
@@ -121,6 +101,12 @@ func (m *Mender) Mend(name string, text []byte, index int) (*Outcome, error) {
 	if err != nil {
 		return nil, err
 	}
+	now, changes := m.passes(base)
+	return m.outcome(base, now, changes), nil
+}
+
+// passes mends a version until a pass finds nothing more.
+func (m *Mender) passes(base *version) (*version, []*change) {
 	now, changes := m.pass(base)
 	// A change may make another possible. Passes go on until one finds nothing:
 	// mending a mended formula must change nothing.
@@ -140,7 +126,7 @@ func (m *Mender) Mend(name string, text []byte, index int) (*Outcome, error) {
 			break // a percentage of a percentage is no single change of what the baker wrote
 		}
 		m.judgeAll(whole)
-		now, changes = whole, all
+		now, changes = m.minimal(base, whole, all)
 	}
-	return m.outcome(base, now, changes), nil
+	return now, changes
 }

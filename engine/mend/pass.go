@@ -21,7 +21,6 @@ func (m *Mender) pass(base *version) (*version, []*change) {
 			if now.answers[q] == finding.Clear {
 				continue // cleared by an earlier change of this round
 			}
-			m.share()
 			next, made := m.accept(now, q)
 			if next == nil {
 				continue

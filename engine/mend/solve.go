@@ -48,7 +48,7 @@ func (s *search) solve(figure float64) (float64, bool) {
 func (s *search) figureAt(read levers.Figure, x float64) (float64, bool) {
 	v := s.from
 	if x != s.lever.Start {
-		next, _, err := s.change(levers.At(x))
+		next, _, err := s.m.change(s.from, s.lever, levers.At(x))
 		if err != nil {
 			return 0, false
 		}
