@@ -21,7 +21,7 @@ var mayKnow = map[string][]string{
 	"engine/family":                nil, // published ranges; what a dough is belongs to formula
 	"engine/larder/internal/names": nil,
 	"engine/larder":                {"engine/larder/internal/names", "engine/spelling"}, // what ingredients are made of, never how much of them is in a dough
-	"engine/science/bakersmath":    nil,                              // science: numbers in, numbers out, checkable against a book
+	"engine/science/bakersmath":    nil,                                                 // science: numbers in, numbers out, checkable against a book
 	"engine/science/ferment":       nil,
 	"engine/science/geometry":      nil,
 	"engine/science/heat":          nil,

@@ -37,13 +37,13 @@ var (
 	driedHerb   = []string{"dried oregano", "dried rosemary", "dried thyme"}
 	extracts    = []string{"vanilla extract", "vanilla paste", "vanilla bean", "almond extract",
 		"lemon extract", "imitation vanilla"}
-	blossom  = []string{"orange blossom water", "rose water"}
-	zests    = []string{"lemon zest", "orange zest"}
-	sharp    = []string{"lemon juice", "lime juice", "distilled vinegar", "cider vinegar",
+	blossom = []string{"orange blossom water", "rose water"}
+	zests   = []string{"lemon zest", "orange zest"}
+	sharp   = []string{"lemon juice", "lime juice", "distilled vinegar", "cider vinegar",
 		"red wine vinegar"}
-	salts    = []string{"salt", "kosher salt", "flaky salt", "coarse salt"}
-	gums     = []string{"xanthan gum", "guar gum", "psyllium husk", "locust bean gum"}
-	leavens  = []string{"baking soda", "baking powder", "phosphate baking powder",
+	salts   = []string{"salt", "kosher salt", "flaky salt", "coarse salt"}
+	gums    = []string{"xanthan gum", "guar gum", "psyllium husk", "locust bean gum"}
+	leavens = []string{"baking soda", "baking powder", "phosphate baking powder",
 		"UK baking powder", "low-sodium baking powder"}
 	dryYeast = []string{"instant yeast", "active dry yeast", "osmotolerant instant yeast"}
 	seeds    = []string{"sesame seeds", "black sesame", "poppy seeds", "sunflower seeds",
