@@ -38,7 +38,7 @@ func TestCoolingThatKeepsTheCode(t *testing.T) {
 	st := course([2]float64{0, 57}, [2]float64{2, 21}, [2]float64{4, 10}, [2]float64{6, 5})
 	c := New(5, 57)
 	c.Wait(st, 0)
-	for o, want := range map[microbe.Organism]float64{microbe.BCereus: 0.9171, microbe.Salmonella: 1.1383, microbe.SAureus: 0.7059} {
+	for o, want := range map[microbe.Organism]float64{microbe.BCereus: 0.9575, microbe.Salmonella: 1.2076, microbe.SAureus: 0.7504} {
 		near(t, o.String(), c.Spent(o).Mid, want)
 	}
 	near(t, "warm", c.WarmHours().Mid, 6)
@@ -46,7 +46,7 @@ func TestCoolingThatKeepsTheCode(t *testing.T) {
 	c = New(5, 57)
 	c.Kill()
 	c.Wait(st, 6)
-	near(t, "B. cereus after a cook", c.Spent(microbe.BCereus).Mid, 0.9171)
+	near(t, "B. cereus after a cook", c.Spent(microbe.BCereus).Mid, 0.9575)
 	near(t, "Salmonella after a cook", c.Spent(microbe.Salmonella).Mid, 0)
 	near(t, "warm after a cook", c.WarmHours().Mid, 0)
 	// And from then on for all.
