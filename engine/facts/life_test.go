@@ -278,11 +278,11 @@ func TestLiquidPutBack(t *testing.T) {
 		body := func(temp string) string {
 			return fmt.Sprintf(`dough "d" {
   ingredients = {
-    "bread flour" = { amount = "%.3f g", temp = "%.6f C" }
-    "whole milk" = { amount = "%.3f g"%s }
-    "egg yolk" = { amount = "%.3f g", temp = "%.6f C" }
+    "bread flour" = { amount = "%.4f g", temp = "%.6f C" }
+    "whole milk" = { amount = "%.4f g"%s }
+    "egg yolk" = { amount = "%.4f g", temp = "%.6f C" }
     "sugar" = { amount = "120 g", temp = "%.6f C" }
-    "unsalted butter" = { amount = "%.3f g", temp = "%.6f C" }
+    "unsalted butter" = { amount = "%.4f g", temp = "%.6f C" }
   }
   steps = [ { mix = "9 min", by = "%s", to = "%.6f C" } ]
 }`, flour, tFlour, milk, temp, eggs, tEgg, tFlour, butter, tButter, by, aim)

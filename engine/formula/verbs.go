@@ -176,7 +176,7 @@ var Verbs = []*Verb{
 	verb("mix", "bring the ingredients together, by hand or machine",
 		aTime, takes{optBy, optTo, optAt},
 		passing, noHeat, nowhere, mixes, goesOn, losesGas, touched, attended,
-		keepsForm, putsNothing, inMaking, rawOnly, "knead", "whisk", "beat"),
+		keepsForm, putsNothing, inMaking, rawOnly, "knead", "beat"),
 	verb("fold", "stretch and fold the dough in its tub",
 		aTimeOrCount, takes{optAt, optTime, optCovered},
 		passing, noHeat, nowhere, joinsNothing, goesOn, keepsGas, touched, attended,

@@ -126,7 +126,7 @@ func drawLine(t *rapid.T, o only) line {
 		case "sheet":
 			return line{verb: verb, main: fmt.Sprintf("%.3f mm", between(t, "thickness", 0.5, 40))}
 		case "divide":
-			return line{verb: verb, main: fmt.Sprintf("%.3f g", between(t, "piece", 10, 2000))}
+			return line{verb: verb, main: fmt.Sprintf("%.4f g", between(t, "piece", 10, 2000))}
 		case "fill":
 			return line{verb: verb, main: "f"}
 		case "fold":

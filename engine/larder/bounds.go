@@ -11,7 +11,7 @@ const (
 	InPreferment Where = "preferment"
 	InFilling    Where = "filling"
 	InTopping    Where = "topping"
-	InWash       Where = "wash"
+	InWash       Where = "wash part"
 	InSyrup      Where = "syrup"
 	OnPiece      Where = "piece"
 )
