@@ -6,6 +6,7 @@ import (
 	"errors"
 	"fmt"
 	"slices"
+	"sync"
 	"time"
 
 	"forebake/engine/finding"
@@ -48,9 +49,17 @@ func (e *Engine) Mend(inputs []Input, taste bool) *MendResult {
 	res := &MendResult{before: e.do(inputs, run.Options{Keep: true})}
 	files := res.before.Files
 	mended := make([]mendedFile, len(files))
+	var told sync.Mutex
+	done := 0
 	run.Each(len(files), run.Crew(e.Workers, len(files)), func(_, i int) {
 		if files[i].Text != nil {
 			mended[i] = e.mendFile(&files[i], taste)
+		}
+		if e.Progress != nil {
+			told.Lock()
+			defer told.Unlock()
+			done++
+			e.Progress(done, len(files))
 		}
 	})
 	res.after = e.do(held(files, mended), run.Options{})

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
 
@@ -66,7 +67,12 @@ func TestMendFiles(t *testing.T) {
 		}
 		e := engine.New()
 		e.Workers = workers
+		var progress []int
+		e.Progress = func(done, of int) { progress = append(progress, done, of) }
 		res := e.Mend(inputs, false)
+		if !slices.Equal(progress, []int{1, 4, 2, 4, 3, 4, 4, 4}) {
+			t.Errorf("%d workers: the progress is %v", workers, progress)
+		}
 		if len(res.Problems) > 0 || len(res.Mendings) != 8 || changedFiles(res) != 4 {
 			t.Fatalf("%v, %d mendings, %d files", res.Problems, len(res.Mendings), changedFiles(res))
 		}

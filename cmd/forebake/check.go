@@ -235,12 +235,17 @@ func wantsColour(word string, out io.Writer) (bool, error) {
 	case "never":
 		return false, nil
 	case "auto":
-		f, ok := out.(*os.File)
-		if !ok || os.Getenv("NO_COLOR") != "" || os.Getenv("TERM") == "dumb" {
-			return false, nil
-		}
-		info, err := f.Stat()
-		return err == nil && info.Mode()&os.ModeCharDevice != 0, nil
+		return isTerminal(out) && os.Getenv("NO_COLOR") == "", nil
 	}
 	return false, fmt.Errorf("--color is auto, always or never, not %q", word)
+}
+
+// isTerminal reports whether an output is a terminal that takes control characters.
+func isTerminal(out io.Writer) bool {
+	f, ok := out.(*os.File)
+	if !ok || os.Getenv("TERM") == "dumb" {
+		return false
+	}
+	info, err := f.Stat()
+	return err == nil && info.Mode()&os.ModeCharDevice != 0
 }

@@ -2,6 +2,7 @@ package main
 
 import (
 	"errors"
+	"fmt"
 	"os"
 	"os/signal"
 	"syscall"
@@ -11,6 +12,9 @@ import (
 	"forebake/engine"
 	"forebake/engine/report"
 )
+
+// fewFiles are searched before a person asks whether anything happens.
+const fewFiles = 4
 
 func mendCommand() *cobra.Command {
 	var write, taste bool
@@ -49,6 +53,15 @@ Exit status: 0 nothing at the failing level is left, 1 something is,
 			e.Workers = workers
 			if e.Today, err = today(); err != nil {
 				return err
+			}
+			if isTerminal(cmd.ErrOrStderr()) && len(inputs) > fewFiles {
+				e.Progress = func(done, of int) {
+					end := ""
+					if done == of {
+						end = "\r\x1b[K" // the line goes away
+					}
+					fmt.Fprintf(cmd.ErrOrStderr(), "\r%d of %d files searched%s", done, of, end)
+				}
 			}
 			res := e.Mend(inputs, taste)
 			if len(res.Problems) > 0 {

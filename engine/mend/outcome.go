@@ -256,17 +256,20 @@ func (m *Mender) explainTried(v *version, q question, left *finding.Left) bool {
 
 // wish words the wish of the baker that would have to change; "" for none.
 func (m *Mender) wish(v *version, q question) string {
+	const own = "it is what you want to reach, and a mend leaves it to you"
+	text := ""
 	for i := range q.rule.Adjust {
 		for _, l := range m.wishes(v, q, &q.rule.Adjust[i]) {
-			own := "it is what you want to reach, and a mend leaves it to you"
 			c := m.newSearch(v, q, l).best()
 			if c != nil && c.harmless() && c.answer == finding.Clear {
 				return c.describe(v) + " would clear it; " + own
 			}
-			return l.Kind.Noun(l, v.formula) + " would have to change; " + own
+			if text == "" {
+				text = l.Kind.Noun(l, v.formula) + " would have to change; " + own
+			}
 		}
 	}
-	return ""
+	return text
 }
 
 // advice gives what a message says to do: all but its first sentence.

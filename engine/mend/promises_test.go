@@ -37,14 +37,7 @@ func answersOf(t testing.TB, text []byte) map[string]finding.Answer {
 
 // badness orders answers from good to bad.
 func badness(a finding.Answer) int {
-	return map[finding.Answer]int{finding.Clear: 0, finding.Unsure: 1}[a] + flaggedBy(a)
-}
-
-func flaggedBy(a finding.Answer) int {
-	if a == finding.Flagged {
-		return 2
-	}
-	return 0
+	return map[finding.Answer]int{finding.Unsure: 1, finding.Waived: 2, finding.Flagged: 2}[a]
 }
 
 // worseThan lists what one text answers worse than another.
@@ -282,5 +275,29 @@ func TestDoubtedComments(t *testing.T) {
 	o, _ := mended(t, mender(t, ruleOn("dough", "dough.yeast_pct < 1", `adjust "yeast" {}`)), text)
 	if d := o.Mending.Doubted; len(d) != 1 || d[0].Text != "# half a packet" || d[0].Line != 8 {
 		t.Errorf("%+v", d)
+	}
+}
+
+// TestWithinReason holds that no mend makes a bake half as long again, or takes
+// a figure out of its published range.
+func TestWithinReason(t *testing.T) {
+	baked := strings.Replace(fmt.Sprintf(plainDough, "10 g"), "\n  }\n}\n",
+		"\n    steps = [{ bake = \"20 min\", at = \"200 C\" }]\n  }\n}\n", 1)
+	for limit, want := range map[string]string{"24": "25 min", "30": "20 min", "60": "20 min"} {
+		m := mender(t, ruleOn("bake", "bake.minutes < "+limit, `adjust "step.time" { within = [5, 90] }`))
+		o, _ := mended(t, m, baked)
+		if !strings.Contains(string(o.Text), `bake = "`+want+`"`) {
+			t.Errorf("a bake of 20 min under %s min became\n%s", limit, o.Text)
+		}
+		if left := o.Mending.Left; want == "20 min" && (len(left) != 1 || left[0].Instead == "") {
+			t.Errorf("what a baker would do is not told: %+v", left)
+		}
+	}
+	for limit, changes := range map[string]int{"1.9": 1, "3.5": 0} {
+		m := mender(t, ruleOn("dough", "dough.salt_pct < "+limit, `adjust "salt" {}`))
+		o, _ := mended(t, m, fmt.Sprintf(plainDough, "10 g"))
+		if len(o.Mending.Changes) != changes {
+			t.Errorf("salt under %s %%: %+v", limit, o.Mending)
+		}
 	}
 }

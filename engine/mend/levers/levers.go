@@ -276,11 +276,16 @@ func (l *Lever) EdgeText(n, direction int) string {
 	if direction < 0 {
 		word = "less"
 	}
-	unit := l.Unit
-	if l.Kind.Traits().Basis == OfWritten {
-		unit += " of what is written"
+	text := plain(l.Number(n)) + " " + l.Unit
+	switch x := l.Number(n); {
+	case l.Kind.Traits().Basis == OfWritten:
+		text += " of what is written"
+	case l.Unit == "min" && x > 60 && math.Mod(x, 60) == 0:
+		text = plain(x/60) + " h"
+	case l.Unit == "min" && x > 60:
+		text = fmt.Sprintf("%s h %s min", plain(math.Floor(x/60)), plain(math.Mod(x, 60)))
 	}
-	return fmt.Sprintf("or %s: %s %s is the edge", word, plain(l.Number(n)), unit)
+	return fmt.Sprintf("or %s: %s is the edge", word, text)
 }
 
 // onGrid gives the multiple of the step nearest to x.
