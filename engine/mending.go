@@ -183,7 +183,7 @@ const mostSuggestedBytes = 24 << 10
 // takes 2 MB at most). The formulas of a check share one, but each has its least.
 const (
 	checkBudget = 16 << 20
-	leastBudget = 1 << 20
+	leastBudget = 3 << 20
 	mendBudget  = 96 << 20 // of one formula
 )
 
