@@ -10,7 +10,6 @@ import (
 	"github.com/spf13/cobra"
 
 	"forebake/engine"
-	"forebake/engine/backlog"
 	"forebake/engine/finding"
 	"forebake/engine/report"
 	"forebake/engine/source"
@@ -109,7 +108,7 @@ type target struct {
 	flag string // that names it
 	path string
 	kind string // of the files that it may replace, with its article
-	is   func(f *os.File, size int64) bool
+	is   func(path string) bool
 	own  bool // a file of its kind may have been read, and is replaced all the same
 }
 
@@ -125,7 +124,7 @@ func targetsOf(outputs []output, writeBacklog string) targets {
 		}
 	}
 	if writeBacklog != "" {
-		out = append(out, target{"--write-backlog", writeBacklog, "a backlog", isBacklog, true})
+		out = append(out, target{"--write-backlog", writeBacklog, "a backlog", engine.IsBacklog, true})
 	}
 	return out
 }
@@ -159,7 +158,7 @@ func (ts targets) check(read []string) error {
 		if err != nil || !info.Mode().IsRegular() {
 			continue // new, or a pipe; what is wrong with the path shows when it is written
 		}
-		fits := info.Size() > 0 && t.replaces(info.Size())
+		fits := info.Size() > 0 && t.is(t.path)
 		if fits && t.own {
 			continue // the list in the folder that is checked
 		}
@@ -177,35 +176,10 @@ func (ts targets) check(read []string) error {
 	return nil
 }
 
-// replaces reports whether the file at the path is of the kind that the target may replace.
-func (t target) replaces(size int64) bool {
-	f, err := os.Open(t.path)
-	if err != nil {
-		return false
-	}
-	defer f.Close()
-	return t.is(f, size)
-}
-
 // isReport reports whether a file is a report in a format.
-func isReport(format report.Format) func(f *os.File, size int64) bool {
-	return func(f *os.File, size int64) bool {
-		first := make([]byte, min(size, report.MarkBytes))
-		last := make([]byte, len(first))
-		if _, err := f.ReadAt(first, 0); err != nil {
-			return false
-		}
-		_, err := f.ReadAt(last, size-int64(len(last)))
+func isReport(format report.Format) func(path string) bool {
+	return func(path string) bool {
+		first, last, err := source.Ends(path, report.MarkBytes)
 		return err == nil && format.Is(first, last)
 	}
-}
-
-// isBacklog reports whether a file is a backlog.
-func isBacklog(f *os.File, size int64) bool {
-	if size > backlog.MaxBytes {
-		return false
-	}
-	text := make([]byte, size)
-	_, err := f.ReadAt(text, 0)
-	return err == nil && backlog.Is(source.New(f.Name(), text))
 }

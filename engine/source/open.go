@@ -127,3 +127,23 @@ func (h Held) Read(path string, kind Kind) ([]byte, error) {
 	}
 	return text, nil
 }
+
+// Ends gives the first and the last bytes of a regular file, at most n of each.
+func Ends(path string, n int) (first, last []byte, err error) {
+	f, err := os.Open(path)
+	if err != nil {
+		return nil, nil, withoutPath(err)
+	}
+	defer f.Close()
+	info, err := f.Stat()
+	if err != nil {
+		return nil, nil, withoutPath(err)
+	}
+	first = make([]byte, min(info.Size(), int64(n)))
+	last = make([]byte, len(first))
+	if _, err := f.ReadAt(first, 0); err != nil {
+		return nil, nil, withoutPath(err)
+	}
+	_, err = f.ReadAt(last, info.Size()-int64(len(last)))
+	return first, last, err
+}
