@@ -53,7 +53,7 @@ var mayKnow = map[string][]string{
 	"engine/report":  {"engine/finding", "engine/source"},                                                                                                            // prints findings; a format must not be able to change an answer
 	"engine":         {"engine/backlog", "engine/facts", "engine/finding", "engine/formula", "engine/house", "engine/kitchen", "engine/mend", "engine/quantity", "engine/reading", "engine/rule", "engine/run", "engine/source", "rules"},
 	"engine/run":     {"engine/backlog", "engine/facts", "engine/finding", "engine/formula", "engine/house", "engine/reading", "engine/rule", "engine/source", "engine/spelling"}, // the one way from files to answers; the shipped rules are handed in, and it prints nothing
-	"cmd/forebake":   {"engine", "engine/finding", "engine/reading", "engine/report", "engine/source", "engine/spelling"},                                      // flags and exit statuses only
+	"cmd/forebake":   {"engine", "engine/finding", "engine/reading", "engine/report", "engine/source", "engine/spelling"},                                                         // flags and exit statuses only
 
 	// What a mend can change, and how. It knows no rule, so that a rule can name a lever.
 	"engine/mend/levers": {"engine/facts", "engine/family", "engine/formula", "engine/kitchen", "engine/larder", "engine/quantity", "engine/source"},

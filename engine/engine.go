@@ -96,15 +96,15 @@ func (e *Engine) Check(inputs []Input) *Result {
 // Opened lists the paths of the files that this engine has read, backlogs apart.
 func (e *Engine) Opened() []string { return e.ready().Opened() }
 
-// ReadBacklog reads a list of findings that stood when the rules were taken on, for Backlog.
-func (e *Engine) ReadBacklog(path string) (*backlog.List, source.Problems) {
-	return run.ReadBacklog(path, e.Texts)
-}
-
-// IsBacklog reports whether a file on the disk is a backlog.
+// IsBacklog reports whether a file is a backlog, readable or not.
 func IsBacklog(path string) bool {
 	text, err := source.Disk{}.Read(path, source.Kind{Name: "a backlog", Limit: backlog.MaxBytes})
 	return err == nil && backlog.Is(source.New(path, text))
+}
+
+// ReadBacklog reads a list of findings that stood when the rules were taken on, for Backlog.
+func (e *Engine) ReadBacklog(path string) (*backlog.List, source.Problems) {
+	return run.ReadBacklog(path, e.Texts)
 }
 
 // HouseAt finds the house file that a path names: a house file itself, or the nearest one upward

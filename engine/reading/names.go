@@ -1,6 +1,9 @@
 package reading
 
-import "forebake/engine/source"
+import (
+	"forebake/engine/source"
+	"forebake/engine/spelling"
+)
 
 // Names holds the names that were read so far, each with its first place. The zero Names is empty.
 type Names struct{ first map[string]source.Place }
@@ -21,3 +24,6 @@ func (n *Names) Twice(name string, at source.Place) (first source.Place, twice b
 	n.first[name] = at
 	return first, false
 }
+
+// IsNear reports whether a name is near to a known one, or is one.
+func IsNear(name string, known []string) bool { return len(spelling.Nearest(name, known, 1)) > 0 }

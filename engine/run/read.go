@@ -14,7 +14,6 @@ import (
 	"forebake/engine/reading"
 	"forebake/engine/rule"
 	"forebake/engine/source"
-	"forebake/engine/spelling"
 )
 
 // owner is the kind of file that a block belongs in.
@@ -140,7 +139,7 @@ func isForeign(file *source.File) bool {
 	}
 	ours := append(slices.Collect(maps.Keys(owners)), "formula")
 	return !slices.ContainsFunc(blocks, func(b source.Block) bool {
-		return len(spelling.Nearest(b.Type, ours, 1)) > 0
+		return reading.IsNear(b.Type, ours)
 	})
 }
 
