@@ -30,6 +30,8 @@ var ingredientFacts = []Fact{
 		m := s.mass(in)
 		return num(m.OverFlour(p.flour()).Scale(100))
 	}},
+	{Name: "is_tenfold_slip", Type: YesNo, Means: "ten times too much or too little for its class, where a tenth or ten times would be usual", Source: srcUsualShare, ingredient: tenfoldSlip},
+	{Name: "meant_g", Unit: "g", Means: "its amount with the point moved one place, where that would be usual", Source: srcUsualShare, ingredient: meant},
 	{Name: "is_open", Type: YesNo, Means: "its amount is still \"?\"", Source: srcGiven, ingredient: func(_ *Sheet, in *formula.Ingredient) Value { return yes(in.Amount.Open) }},
 	{Name: "is_weighed", Type: YesNo, Means: "its amount is a weight or a percentage, so it goes on the scale", Source: srcGiven, ingredient: func(_ *Sheet, in *formula.Ingredient) Value {
 		if in.Amount.Open {
@@ -95,6 +97,7 @@ func (s *Sheet) amount(in *formula.Ingredient) Interval {
 
 var formulaFacts = []Fact{
 	{Name: "name", Type: Text, Means: "its name as written", Source: srcGiven, formula: func(s *Sheet) Value { return text(s.Formula.Name) }},
+	{Name: "has_steps", Type: YesNo, Means: "a step is written in any of its parts", Source: srcGiven, formula: hasSteps},
 	{Name: "dough_g", Unit: "g", Means: "all doughs, preferments included", Source: srcAdd, formula: func(s *Sheet) Value { return num(s.kindMass(formula.Dough)) }},
 	{Name: "filling_g", Unit: "g", Means: "all fillings that a step spreads", Source: srcAdd, formula: func(s *Sheet) Value { return num(s.spread()) }},
 	{Name: "finished_g", Unit: "g", Means: "what comes out: dough less 2 to 5 % in the bowl and on the bench, filling, and 8 to 13 % less in the oven", Source: "losses: an ingredient maker's baking compendium 13.5; Gisslen, Professional Cooking; 6 to 10 % for filled rolls is common practice", Error: "the losses' own range", formula: finished},

@@ -38,6 +38,8 @@ var stepFacts = []Fact{
 		}
 		return yes(*s.Covered)
 	}},
+	{Name: "is_repeat", Type: YesNo, Means: "the step before it says the same", Source: srcGiven, step: isRepeat},
+	{Name: "is_after_proof", Type: YesNo, Means: "a step that is a proof stands before it", Source: srcGiven, step: isAfterProof},
 	{Name: "is_measured", Type: YesNo, Means: "the baker's own reading is written down", Source: srcGiven, step: func(_ *Sheet, s *formula.Step) Value { return yes(s.Reading != nil) }},
 	{Name: "has_yeast", Type: YesNo, Means: "yeast goes in here: it is mixed, or soaked, with what the step names", Source: srcGiven, step: func(_ *Sheet, s *formula.Step) Value {
 		return yes(meetsYeast(s))

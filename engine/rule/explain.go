@@ -19,7 +19,7 @@ import (
 func (j *Judge) finding(rule *Rule, x facts.Subject, a finding.Answer,
 	doubt bool) *finding.Finding {
 	f := &finding.Finding{
-		Rule: rule.ID, Pack: rule.Pack, Level: rule.Level, Answer: a, Formula: j.formula().Name,
+		Rule: rule.ID, Pack: rule.Pack, Level: j.level(rule, x), Answer: a, Formula: j.formula().Name,
 		Subject: SubjectName(x), Place: j.place(x), Why: rule.Why, Source: rule.Source,
 		Doubt: doubt, Safety: rule.Safety,
 	}
@@ -33,6 +33,16 @@ func (j *Judge) finding(rule *Rule, x facts.Subject, a finding.Answer,
 		f.Text = j.say(rule.Say, x, rule.Limits)
 	}
 	return f
+}
+
+// level is the level of a finding: a note where the rule's note condition holds for certain. A level
+// that the house has set stands.
+func (j *Judge) level(rule *Rule, x facts.Subject) finding.Level {
+	if rule.Note != nil && rule.LevelBy == nil &&
+		j.holds(rule.Note, x, rule.Limits) == figure.Yes {
+		return finding.Note
+	}
+	return rule.Level
 }
 
 func (j *Judge) place(x facts.Subject) source.Place {
