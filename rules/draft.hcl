@@ -8,6 +8,8 @@ about = "what a draft still lacks: amounts, salt, yeast, the bake, a scale that 
 rule "amount-missing" {
   on     = "ingredient"
   level  = "risk"
+  note   = "ingredient.class in ['spice', 'fruit']"
+  once   = true
   when   = "ingredient.is_open"
   say    = "No amount is written for {ingredient.name}. Weigh what it takes and write the grams."
   why    = "Every figure that needs it stays open, and a question mark in the formula becomes a guess at the bench."
@@ -263,7 +265,8 @@ rule "core-missing" {
   on     = "bake"
   level  = "note"
   once   = true
-  when   = "!known(bake.core_target_c) && !bake.is_measured"
+  limits = { piece_g = 400 }
+  when   = "!known(bake.core_target_c) && !bake.is_measured && (part.is_filled || known(formula.piece_g) && formula.piece_g > limit.piece_g)"
   say    = "This bake names no core temperature. Probe the middle and write it: core = \"90 C\" is usual for soft rolls, 85 to 91 C for brioche."
   why    = "Colour and the clock do not prove that the middle is baked."
   source = "core at the end of the bake: brioche 85 to 90.6 C (bread-bakers list digest v108 n020, read); soft enriched rolls 86 to 93 C (common practice)"
@@ -274,10 +277,23 @@ rule "core-missing" {
   }
 }
 
+trial "loaf by the clock, about the weight that counts" {
+  rule  = "core-missing"
+  cases = { "1 loaf of 410 g" = "flagged", "1 loaf of 390 g" = "clear" }
+  formula "t" {
+    makes = "$case"
+    dough "d" {
+      ingredients = { "bread flour" = "500 g" }
+      steps       = [{ bake = "20 min", at = "200 C" }]
+    }
+  }
+}
+
 trial "bake by the clock" {
   rule   = "core-missing"
   expect = "flagged"
   formula "t" {
+    makes = "1 loaf"
     dough "d" {
       ingredients = { "bread flour" = "500 g" }
       steps       = [{ bake = "20 min", at = "200 C" }]
@@ -346,7 +362,7 @@ trial "no weight of a piece" {
 rule "reserve-forgotten" {
   on     = "ingredient"
   level  = "note"
-  when   = "ingredient.reserve_g > 0 && ingredient.reserve_used_g == 0"
+  when   = "part.has_process && ingredient.reserve_g > 0 && ingredient.reserve_used_g == 0"
   say    = "Held back and never used: {ingredient.reserve_g} of {ingredient.name}. Name it in the step where it goes in: with = \"{ingredient.name}\"."
   why    = "What still stands beside the mixer when the dough is done makes a tight or a lean dough."
   source = "common practice, no source"
@@ -400,7 +416,8 @@ rule "weigh-not-spoon" {
   on     = "ingredient"
   level  = "note"
   once   = true
-  when   = "ingredient.by_volume && ingredient.is_solid"
+  limits = { off_pct = 2 }
+  when   = "ingredient.by_volume && ingredient.is_solid && ingredient.class != 'spice' && (ingredient.class == 'salt' || ingredient.class == 'yeast' || ingredient.spoon_spread_pct * ingredient.amount_g > limit.off_pct * part.flour_g)"
   say    = "By spoon or cup, {ingredient.name} can be {ingredient.spoon_spread_pct} off. Weigh {ingredient.amount_g} instead."
   why    = "A spoon of powder or pieces holds more or less by how it is filled and packed. A liquid does not pack."
   source = "weights of household measures: USDA National Nutrient Database SR 28; the spread of the spoon is common practice, no source"
@@ -413,6 +430,25 @@ trial "salt by spoon or weight" {
   cases = { "3 tsp" = "flagged", "18 g" = "clear", "?" = "unsure" }
   formula "t" {
     dough "d" { ingredients = { "bread flour" = "1000 g", "salt" = "$case" } }
+  }
+}
+
+trial "sugar by the cup" {
+  rule  = "weigh-not-spoon"
+  cases = {
+    "900 ml" = "flagged" # 5 % of it are 3.6 % of the flour
+    "2 tbsp" = "clear"
+  }
+  formula "t" {
+    dough "d" { ingredients = { "bread flour" = "1000 g", "sugar" = "$case" } }
+  }
+}
+
+trial "sugar by the cup, about what counts" {
+  rule  = "weigh-not-spoon"
+  cases = { "500 ml" = "flagged", "460 ml" = "clear" }
+  formula "t" {
+    dough "d" { ingredients = { "bread flour" = "1000 g", "sugar" = "$case" } }
   }
 }
 

@@ -653,3 +653,139 @@ trial "2 h, nobody says whether covered" {
     }
   }
 }
+
+rule "proof-missing" {
+  on     = "dough"
+  level  = "risk"
+  limits = { proof_h = 0.1 }
+  when   = "dough.has_leaven && dough.is_mixed && dough.is_baked && dough.proof_h26 < limit.proof_h"
+  say    = "Between shaping and the heat this dough has no time to rise. Write the proof: its time and its warmth."
+  why    = "A piece baked straight from the bench bursts at its seams and stays tight."
+  source = "common practice, no source; published formulas proof 30 min or more"
+}
+
+trial "minutes between shaping and the oven" {
+  rule  = "proof-missing"
+  cases = { "4 min" = "flagged", "9 min" = "clear", "?" = "unsure" }
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "560 g", "salt" = "18 g", "instant yeast" = "10 g" }
+      steps       = [{ mix = "10 min", to = "26 C" }, { rest = "1 h", at = "26 C" }, { shape = "loaf" }, { proof = "$case", at = "26 C", as = "pieces 75 g" }, { bake = "30 min", at = "200 C" }]
+    }
+  }
+}
+
+# Laminated and rich doughs have limits of their own, in proof-too-warm.
+rule "rise-too-hot" {
+  on     = ["rest", "proof"]
+  level  = "risk"
+  limits = { at_c = 38, margin_c = 1.5 }
+  note   = "step.at_c <= limit.at_c + 2 * limit.margin_c"
+  when   = "part.has_leaven && part.is_baked && !step.is_after_proof && known(step.at_c) && step.at_c > limit.at_c + limit.margin_c && step.at_c < 60"
+  say    = "The dough rises at {step.at_c}; {limit.at_c} is the warm end of published proofs. Set it cooler, or look for a slip in the figure."
+  why    = "Past 40 C yeast tires, the outside runs ahead of the middle, and butter runs out."
+  source = "US Armed Forces cards: proof at 32 to 38 C (read); the margin is a judgement"
+
+  adjust "step.at" { within = [20, 35] }
+}
+
+trial "warmth of a proof" {
+  rule  = "rise-too-hot"
+  cases = {
+    "39.4 C" = "clear"
+    "39.6 C" = "note"
+    "40.9 C" = "note"
+    "41.2 C" = "risk"
+  }
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "560 g", "salt" = "18 g", "instant yeast" = "10 g" }
+      steps       = [{ mix = "10 min", to = "26 C" }, { shape = "loaf" }, { proof = "1 h", at = "$case" }, { bake = "30 min", at = "200 C" }]
+    }
+  }
+}
+
+# A short stay in the fridge before the pin is a chill; a night of it is a retard.
+rule "rise-too-cold" {
+  on     = ["rest", "proof"]
+  level  = "risk"
+  limits = { at_c = 16, margin_c = 3, long_h = 4 }
+  note   = "step.at_c >= limit.at_c - 2 * limit.margin_c"
+  when   = "part.has_leaven && part.is_baked && !part.is_laminated && !step.is_after_proof && known(step.at_c) && known(step.minutes) && step.at_c < limit.at_c - limit.margin_c && step.minutes < 60 * limit.long_h"
+  say    = "The dough is to rise at {step.at_c}; under {limit.at_c} it hardly does within hours. Set it warmer, or call it a chill."
+  why    = "At 8 C yeast works at an eighth of its pace at 26 C."
+  source = "pace of yeast by temperature (fit); 16 C as the limit is a judgement"
+
+  adjust "step.at" { within = [20, 35] }
+}
+
+trial "cold of a proof" {
+  rule  = "rise-too-cold"
+  cases = { "13.2 C" = "clear", "12.8 C" = "note", "9.8 C" = "risk" }
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "560 g", "salt" = "18 g", "instant yeast" = "10 g" }
+      steps       = [{ mix = "10 min", to = "26 C" }, { shape = "loaf" }, { proof = "1 h", at = "$case" }, { bake = "30 min", at = "200 C" }]
+    }
+  }
+}
+
+trial "hours of a cold proof" {
+  rule  = "rise-too-cold"
+  cases = { "230 min" = "flagged", "250 min" = "clear" }
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "560 g", "salt" = "18 g", "instant yeast" = "10 g" }
+      steps       = [{ mix = "10 min", to = "26 C" }, { shape = "loaf" }, { proof = "$case", at = "9 C" }, { bake = "30 min", at = "200 C" }]
+    }
+  }
+}
+
+rule "chill-not-cold" {
+  on     = "chill"
+  level  = "risk"
+  limits = { at_c = 8, margin_c = 3 }
+  note   = "chill.at_c <= limit.at_c + 2 * limit.margin_c"
+  when   = "part.has_leaven && known(chill.at_c) && chill.at_c > limit.at_c + limit.margin_c"
+  say    = "The dough chills at {chill.at_c}; {limit.at_c} is the warm end of a fridge. Set it colder, or it goes on rising and stays soft."
+  why    = "At 15 C yeast works at a third of its pace at 26 C, and butter is soft."
+  source = "retard at 0 to 5 C: an ingredient maker's baking compendium 6.3 (read); 8 C as the limit is a judgement"
+
+  adjust "step.at" { within = [1, 8] }
+}
+
+trial "warmth of a chill" {
+  rule  = "chill-not-cold"
+  cases = { "10.8 C" = "clear", "11.2 C" = "note", "14.2 C" = "risk" }
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "560 g", "salt" = "18 g", "instant yeast" = "10 g" }
+      steps       = [{ mix = "10 min", to = "26 C" }, { chill = "2 h", at = "$case" }]
+    }
+  }
+}
+
+rule "preferment-unripe" {
+  on     = "preferment"
+  level  = "note"
+  limits = { rise_h = 0.25 }
+  when   = "preferment.has_leaven && preferment.has_process && preferment.bulk_h26 < limit.rise_h"
+  say    = "This preferment has no time to ripen before the dough takes it. Write the rest, or mix all in one."
+  why    = "An unripe sponge brings neither flavour nor strength."
+  source = "common practice, no source"
+}
+
+trial "minutes of a sponge" {
+  rule  = "preferment-unripe"
+  cases = { "12 min" = "flagged", "18 min" = "clear" }
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "800 g", "water" = "400 g", "the sponge" = "all" }
+      steps       = [{ mix = "10 min" }]
+    }
+    preferment "sponge" {
+      ingredients = { "bread flour" = "200 g", "water" = "200 g", "instant yeast" = "5 g" }
+      steps       = [{ mix = "3 min", to = "26 C" }, { rest = "$case", at = "26 C", as = "bowl" }]
+    }
+  }
+}

@@ -106,6 +106,7 @@ var partFacts = []Fact{
 	{Name: "family_roll_in_max_pct", Unit: "%", Means: "most roll-in fat of the family", Source: srcTable, part: func(p *part) Value { return highEnd(p.family().RollIn) }},
 	{Name: "roll_in_pct", Unit: "%", Means: "fat in parts of fat alone, on the flour of the dough; 0 where there is none", Source: srcPct, part: rollIn},
 	{Name: "has_process", Type: YesNo, Means: "it has steps of its own, or another part takes it", Source: srcGiven, part: func(p *part) Value { return yes(len(p.Steps) > 0 || len(p.Taken) > 0) }},
+	{Name: "mixes", Means: "how many mix steps it has", Source: srcGiven, part: mixes},
 	{Name: "mix_min", Unit: "min", Means: "minutes of all its mix steps; infinite where one has no time", Source: srcGiven, part: mixMinutes},
 	{Name: "family_egg_max_pct", Unit: "%", Means: "highest egg of the family", Source: srcTable, part: func(p *part) Value { return p.familyEgg() }},
 

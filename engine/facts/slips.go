@@ -144,6 +144,16 @@ func mixMinutes(p *part) Value {
 	return num(sum)
 }
 
+func mixes(p *part) Value {
+	n := 0.0
+	for _, s := range p.Steps {
+		if s.Verb.Mixes() {
+			n++
+		}
+	}
+	return num(figure.Point(n))
+}
+
 func isRepeat(_ *Sheet, s *formula.Step) Value {
 	if s.Index == 0 {
 		return yes(false)
