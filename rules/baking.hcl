@@ -405,7 +405,7 @@ rule "oven-cool" {
 
 trial "oven about the coolest" {
   rule  = "oven-cool"
-  cases = { "151 C" = "clear", "149 C" = "note", "139 C" = "risk" }
+  cases = { "150.5 C" = "clear", "149.5 C" = "note", "139 C" = "risk" }
   formula "t" {
     dough "d" {
       ingredients = { "bread flour" = "1000 g", "water" = "560 g", "salt" = "18 g", "instant yeast" = "10 g" }

@@ -556,9 +556,9 @@ trial "pineapple cooked with the cream" {
 rule "sugar-low" {
   on     = "dough"
   level  = "risk"
-  limits = { margin_pct = 2 }
+  limits = { margin_pct = 3 }
   note   = "dough.sugar_pct >= dough.family_sugar_min_pct - 2 * limit.margin_pct"
-  when   = "dough.sugar_pct < dough.family_sugar_min_pct - limit.margin_pct"
+  when   = "dough.family != 'any enriched dough' && dough.sugar_pct < dough.family_sugar_min_pct - limit.margin_pct"
   say    = "Sugar is {dough.sugar_pct} of the flour, and {dough.family} starts at {dough.family_sugar_min_pct}. Look for a line left out or a point that slipped."
   why    = "Without its sugar the dough is another bread: it browns little and ferments fast."
   source = "range of the published formulas of the family and textbook memory (Gisslen; Suas; Pyler & Gorton), rounded: a judgement, not a survey"
@@ -569,10 +569,10 @@ rule "sugar-low" {
 trial "sugar of a sweet dough, about the least" {
   rule  = "sugar-low"
   cases = {
-    "57 g" = "risk"   # 5.7 %
-    "65 g" = "note"   # 6.5 %
-    "79 g" = "note"   # 7.9 %
-    "81 g" = "clear"  # 8.1 %
+    "38 g" = "risk"   # 3.8 %
+    "42 g" = "note"   # 4.2 %
+    "69 g" = "note"   # 6.9 %
+    "72 g" = "clear"  # 7.2 %
     "?"    = "unsure"
   }
   formula "t" {
@@ -584,9 +584,9 @@ trial "sugar of a sweet dough, about the least" {
 rule "fat-low" {
   on     = "dough"
   level  = "risk"
-  limits = { margin_pct = 2.5 }
+  limits = { margin_pct = 3 }
   note   = "dough.fat_pct >= dough.family_fat_min_pct - 2 * limit.margin_pct"
-  when   = "dough.fat_pct < dough.family_fat_min_pct - limit.margin_pct"
+  when   = "dough.family != 'any enriched dough' && dough.fat_pct < dough.family_fat_min_pct - limit.margin_pct"
   say    = "Fat is {dough.fat_pct} of the flour, and {dough.family} starts at {dough.family_fat_min_pct}. Look for butter left out, or a point that slipped."
   why    = "Fat makes the crumb soft and keeps it so. Without it the piece is dry by the evening."
   source = "range of the published formulas of the family and textbook memory (Gisslen; Suas; Pyler & Gorton), rounded: a judgement, not a survey"
@@ -597,10 +597,10 @@ rule "fat-low" {
 trial "butter of a sweet dough, about the least" {
   rule  = "fat-low"
   cases = {
-    "55 g"  = "risk"   # 4.5 % fat
-    "70 g"  = "note"   # 5.7 % fat
-    "91 g"  = "note"   # 7.4 % fat
-    "94 g"  = "clear"  # 7.6 % fat
+    "46 g"  = "risk"   # 3.9 % fat
+    "52 g"  = "note"   # 4.4 % fat
+    "84 g"  = "note"   # 7 % fat
+    "88 g"  = "clear"  # 7.2 % fat
     "?"     = "unsure"
   }
   formula "t" {
@@ -613,7 +613,7 @@ rule "egg-low" {
   on     = "dough"
   level  = "note"
   limits = { margin_pct = 6 }
-  when   = "dough.egg_pct < dough.family_egg_min_pct - limit.margin_pct"
+  when   = "dough.family != 'any enriched dough' && dough.egg_pct < dough.family_egg_min_pct - limit.margin_pct"
   say    = "Egg is {dough.egg_pct} of the flour, and {dough.family} starts at {dough.family_egg_min_pct}. Look for egg left out, or a white for a whole one."
   why    = "Egg gives colour, structure and water; a dough planned with it is stiff and pale without."
   source = "range of the published formulas of the family and textbook memory (Gisslen; Suas; Pyler & Gorton), rounded: a judgement, not a survey"

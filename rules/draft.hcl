@@ -626,7 +626,7 @@ trial "grams of cinnamon in a filling" {
 rule "mix-missing" {
   on     = "dough"
   level  = "risk"
-  when   = "dough.is_baked && !dough.is_mixed"
+  when   = "dough.is_baked && !dough.is_mixed && dough.steps > 2"
   say    = "The dough is baked, and no step mixes it. Write the mix: its minutes, the mixer, the dough's temperature."
   why    = "Without a mix the dough has no gluten, and nothing says how warm it starts."
   source = "common practice, no source"
@@ -635,6 +635,17 @@ rule "mix-missing" {
 trial "baked, never mixed" {
   rule   = "mix-missing"
   expect = "flagged"
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "560 g", "salt" = "18 g", "instant yeast" = "10 g" }
+      steps       = [{ rest = "1 h" }, { shape = "loaf" }, { bake = "30 min", at = "200 C" }]
+    }
+  }
+}
+
+trial "a bake and little else" {
+  rule   = "mix-missing"
+  expect = "clear"
   formula "t" {
     dough "d" {
       ingredients = { "bread flour" = "1000 g", "water" = "560 g", "salt" = "18 g", "instant yeast" = "10 g" }

@@ -404,7 +404,7 @@ rule "slices-off" {
 
 trial "pieces asked of a coil" {
   rule  = "slices-off"
-  cases = { "24 pieces" = "clear", "120 pieces" = "flagged", "8 pieces" = "flagged" }
+  cases = { "17 pieces" = "clear", "13 pieces" = "flagged", "120 pieces" = "flagged" }
   formula "t" {
     makes = "$case"
     dough "d" {

@@ -29,8 +29,6 @@ func (s *Sheet) usualShare(in *formula.Ingredient) (usual Interval, of component
 			return figure.Between(0.02, 6), mass, p.grams(mass).Hi > 0
 		case larder.ClassStarch:
 			return figure.Between(2, 12), mass, p.grams(mass).Hi > 0
-		case larder.ClassSalt:
-			return figure.Between(0.05, 1.5), mass, p.grams(mass).Hi > 0
 		}
 		return Interval{}, mass, false
 	}
@@ -152,6 +150,38 @@ func mixes(p *part) Value {
 		}
 	}
 	return num(figure.Point(n))
+}
+
+// standing adds up the minutes of the waits among steps.
+func standing(steps []*formula.Step) Value {
+	sum := Interval{}
+	for _, s := range steps {
+		switch {
+		case !s.Verb.Waits():
+		case s.Time.Set:
+			sum = sum.Add(s.Time.Interval)
+		default:
+			sum.Hi = math.Inf(1)
+		}
+	}
+	return num(sum)
+}
+
+// proofMinutes is absent where nothing shapes the part: it may have risen as it is baked.
+func proofMinutes(p *part) Value {
+	from := -1
+	for i, s := range p.Steps {
+		if s.Verb.Finishes() || s.Verb.Coils() {
+			from = i
+		}
+		if s.Verb.HeatsThrough() {
+			if from < 0 {
+				break
+			}
+			return standing(p.Steps[from:i])
+		}
+	}
+	return absent("a step that shapes \""+p.Name+"\", and its bake", p.Place)
 }
 
 func isRepeat(_ *Sheet, s *formula.Step) Value {
