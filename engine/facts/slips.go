@@ -2,6 +2,7 @@ package facts
 
 import (
 	"math"
+	"strings"
 
 	"forebake/engine/figure"
 	"forebake/engine/formula"
@@ -82,6 +83,30 @@ func (s *Sheet) slip(in *formula.Ingredient) (factor float64, sure bool) {
 		return 1, true
 	}
 	return 1, false
+}
+
+// OpenAmounts lists the ingredients whose amounts are open where a need asks for all amounts of a
+// part; those of the parts that it takes in count as well.
+func (s *Sheet) OpenAmounts(n *Need) []*formula.Ingredient {
+	rest, ok := strings.CutPrefix(n.What, "all amounts of \"")
+	if !ok {
+		return nil
+	}
+	name, _, _ := strings.Cut(rest, "\"")
+	var out []*formula.Ingredient
+	for i := range s.parts {
+		if s.parts[i].Name != name {
+			continue
+		}
+		for _, q := range s.parts[i].everything() {
+			for _, in := range q.Ingredients {
+				if in.Amount.Open {
+					out = append(out, in)
+				}
+			}
+		}
+	}
+	return out
 }
 
 func tenfoldSlip(s *Sheet, in *formula.Ingredient) Value {

@@ -62,8 +62,8 @@ type Rule struct {
 	NoteText string     // as written
 	Once     bool       // told once a formula, with the other subjects named
 	Doubt    bool       // unsure counts as flagged
-	Safety   bool     // of a food-safety pack: every report shows what a house loosens or waives
-	Was      []string // old names that keep working
+	Safety   bool       // of a food-safety pack: every report shows what a house loosens or waives
+	Was      []string   // old names that keep working
 	Adjust   []Adjust
 
 	LevelBy *source.Place // the house line that set the level; nil when it is the rule's own
@@ -96,7 +96,7 @@ type Caution struct {
 
 // Keys of the blocks, for messages and the reference page.
 var (
-	RuleKeys    = []string{"on", "level", "limits", "when", "say", "why", "source", "doubt",
+	RuleKeys = []string{"on", "level", "limits", "when", "say", "why", "source", "doubt",
 		"note", "once", "was"}
 	CautionKeys = []string{"on", "when", "say", "detail", "source"}
 	TrialKeys   = []string{"rule", "caution", "expect", "cases"}
