@@ -5,12 +5,13 @@ needs = "0.1"
 about = "oven against the piece, the core to bake to, the time it takes, and cooling before the knife and the wrap"
 
 # Until the formula says how many pieces it makes, a piece has no weight, and the answer is open.
-# leeway_c allows more above the published oven (above 0) or less (below 0) for a house.
+# Up to margin_c above the published oven nothing is said, up to twice that a note.
 rule "oven-hot" {
   on     = "bake"
   level  = "risk"
-  limits = { leeway_c = 0 }
-  when   = "part.has_leaven && part.has_flour && formula.pieces > 0 && bake.at_c > bake.oven_high_c + limit.leeway_c"
+  limits = { margin_c = 10 }
+  note   = "bake.at_c <= bake.oven_high_c + 2 * limit.margin_c"
+  when   = "part.has_leaven && part.has_flour && formula.pieces > 0 && bake.at_c > bake.oven_high_c + limit.margin_c"
   say    = "The oven is at {bake.at_c}; for pieces of {bake.piece_g} like these, published formulas end at {bake.oven_high_c}. Go lower and longer, or cover the top once it has coloured."
   why    = "Large, rich or filled pieces brown on sugar, egg and milk long before the middle is done."
   source = "formula cards: rolls and sweet dough 191 to 220 C, challah 204 C, panettone 180 C for 55 min (read); that large, rich and filled pieces want 180 to 190 C is common practice. Across the cards size counts for more than sugar"
@@ -23,7 +24,7 @@ rule "oven-hot" {
 
 trial "buns in an oven about the limit" {
   rule  = "oven-hot"
-  cases = { "220.5 C" = "flagged", "219.5 C" = "clear" }
+  cases = { "240.5 C" = "risk", "239.5 C" = "note", "230.5 C" = "note", "229.5 C" = "clear" }
   formula "t" {
     dough "d" {
       ingredients = { "bread flour" = "1000 g", "water" = "560 g", "instant yeast" = "15 g" }
@@ -56,13 +57,13 @@ trial "oven not written" {
   }
 }
 
-trial "210 C for a batch in no number of pieces" {
+trial "235 C for a batch in no number of pieces" {
   rule   = "oven-hot"
   expect = "unsure"
   formula "t" {
     dough "d" {
       ingredients = { "bread flour" = "1000 g", "water" = "560 g", "instant yeast" = "15 g" }
-      steps       = [{ bake = "14 min", at = "210 C" }]
+      steps       = [{ bake = "14 min", at = "235 C" }]
     }
   }
 }
