@@ -21,7 +21,8 @@ const slipFactor = 2.5
 // weight of another part. ok is false where nothing usual is known.
 func (s *Sheet) usualShare(in *formula.Ingredient) (usual Interval, of component, ok bool) {
 	p := s.part(in.Part)
-	if in.Item == nil || in.Of != nil {
+	if in.Item == nil || in.Of != nil || strings.HasSuffix(in.Item.Name, "seeds") {
+		// Seeds are a spice in one formula and the whole filling in the next.
 		return Interval{}, mass, false
 	}
 	if !p.isDough() || p.Kind != formula.Dough {
