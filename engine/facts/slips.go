@@ -119,7 +119,10 @@ func tenfoldSlip(s *Sheet, in *formula.Ingredient) Value {
 }
 
 func meant(s *Sheet, in *formula.Ingredient) Value {
-	factor, _ := s.slip(in)
+	factor, sure := s.slip(in)
+	if !sure {
+		return num(s.amount(in).Scale(0.1).Hull(s.amount(in).Scale(10)))
+	}
 	return num(s.amount(in).Scale(1 / factor))
 }
 

@@ -187,5 +187,5 @@ func (j *Judge) say(m *Message, subject facts.Subject, limits []expr.Limit) stri
 		}
 	}
 	b.end()
-	return strings.TrimSpace(b.String())
+	return strings.TrimRight(b.String(), " ")
 }
