@@ -9,7 +9,6 @@ rule "amount-missing" {
   on     = "ingredient"
   level  = "risk"
   note   = "ingredient.class in ['spice', 'fruit']"
-  once   = true
   when   = "ingredient.is_open"
   say    = "No amount is written for {ingredient.name}. Weigh what it takes and write the grams."
   why    = "Every figure that needs it stays open, and a question mark in the formula becomes a guess at the bench."

@@ -482,8 +482,8 @@ trial "custard, cooked or not" {
 rule "starch-underset" {
   on     = "cook"
   level  = "note"
-  limits = { set_c = 80, scald_c = 62 }
-  when   = "part.kind in ['filling', 'topping'] && part.has_starch && !part.has_flour && known(cook.to_c) && cook.to_c < limit.set_c || part.kind == 'filling' && part.has_flour && known(cook.to_c) && cook.to_c < limit.scald_c"
+  limits = { set_c = 80, scald_c = 62, water_pct = 50 }
+  when   = "part.free_water_pct > limit.water_pct && (part.kind in ['filling', 'topping'] && part.has_starch && !part.has_flour && known(cook.to_c) && cook.to_c < limit.set_c || part.kind == 'filling' && part.has_flour && known(cook.to_c) && cook.to_c < limit.scald_c)"
   say    = "This is cooked to {cook.to_c}, where its starch is not yet set. Cook it to 85 C or more, a flour scald to 65 C or more."
   why    = "Below its setting point starch binds no water, and the filling runs."
   source = "corn starch sets at 80 to 90 C, a flour scald at 65 C: common practice"
@@ -498,6 +498,17 @@ trial "custard cooked to" {
     filling "f" {
       ingredients = { "whole milk" = "500 g", "egg yolk" = "80 g", "corn starch" = "40 g" }
       steps       = [{ cook = "5 min", to = "$case" }]
+    }
+  }
+}
+
+trial "milk in a custard cooked to 75 C" {
+  rule  = "starch-underset"
+  cases = { "160 g" = "flagged", "120 g" = "clear" }
+  formula "t" {
+    filling "f" {
+      ingredients = { "whole milk" = "$case", "egg yolk" = "80 g", "corn starch" = "40 g", "sugar" = "50 g" }
+      steps       = [{ cook = "5 min", to = "75 C" }]
     }
   }
 }
