@@ -504,7 +504,7 @@ trial "custard cooked to" {
 
 trial "milk in a custard cooked to 75 C" {
   rule  = "starch-underset"
-  cases = { "160 g" = "flagged", "120 g" = "clear" }
+  cases = { "112 g" = "flagged", "99 g" = "clear" }
   formula "t" {
     filling "f" {
       ingredients = { "whole milk" = "$case", "egg yolk" = "80 g", "corn starch" = "40 g", "sugar" = "50 g" }
