@@ -27,7 +27,7 @@ func TestSuggest(t *testing.T) {
 		e.Suggest(res)
 		told := 0
 		for _, f := range res.Findings {
-			if f.Rule == "salt-low" && len(f.Mends) == 1 && f.Mends[0].Trust == "searched" && strings.HasPrefix(f.Mends[0].Text, `salt in dough "d": 5 g to 11 g (line `) {
+			if f.Rule == "salt-low" && len(f.Mends) == 1 && f.Mends[0].Trust == "searched" && strings.HasPrefix(f.Mends[0].Text, `salt in dough "d": 5 g to 13 g (line `) {
 				told++
 			}
 		}
