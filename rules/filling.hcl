@@ -415,3 +415,156 @@ trial "syrup boiled, nobody says how hot" {
     }
   }
 }
+
+# Fat alone on a laminated family: the roll-in.
+rule "roll-in-temper" {
+  on     = "ingredient"
+  level  = "risk"
+  limits = { low_c = 10, high_c = 17, margin_c = 3 }
+  note   = "ingredient.temp_c >= limit.low_c - 2 * limit.margin_c && ingredient.temp_c <= limit.high_c + 2 * limit.margin_c"
+  when   = "part.kind == 'filling' && part.is_laminated && part.fat_g > 0.7 * part.mass_g && known(ingredient.temp_c) && (ingredient.temp_c < limit.low_c - limit.margin_c || ingredient.temp_c > limit.high_c + limit.margin_c)"
+  say    = "Roll-in butter is at {ingredient.temp_c}; it folds at {limit.low_c} to {limit.high_c}. {ingredient.temp_c < limit.low_c ? 'Beat it pliable: brittle, it breaks in the dough.' : 'Chill it: soft, it presses out.'}"
+  why    = "Butter and dough must be equally firm, or the layers break or run together."
+  source = "butter for lamination 13 to 16 C: Suas; Hamelman; Cauvain (memory); the margin is a judgement"
+
+  adjust "fat.temp" { within = [10, 17] }
+}
+
+trial "warmth of the roll-in butter" {
+  rule  = "roll-in-temper"
+  cases = {
+    "3.9 C"  = "risk"
+    "6.8 C"  = "note"
+    "7.2 C"  = "clear"
+    "19.8 C" = "clear"
+    "20.2 C" = "note"
+    "23.5 C" = "risk"
+  }
+  formula "t" {
+    family = "danish"
+    filling "block" { ingredients = { "unsalted butter" = { amount = "500 g", temp = "$case" } } }
+  }
+}
+
+rule "starch-uncooked" {
+  on     = "filling"
+  level  = "note"
+  limits = { water_pct = 45 }
+  when   = "filling.steps > 0 && filling.has_starch && !filling.is_cooked && filling.free_water_pct > limit.water_pct"
+  say    = "Starch or flour in this wet filling is never cooked, so it does not set. Write the cook: 85 C or more, stirred."
+  why    = "Starch binds water only once it has swollen in the heat; raw it settles and tastes of flour."
+  source = "corn starch sets at 80 to 90 C, wheat flour from 65 C: common practice"
+
+  adjust "cook.to" {}
+}
+
+trial "custard, cooked or not" {
+  rule  = "starch-uncooked"
+  cases = {
+    "stirred cold" = { expect = "flagged", do = "mix", milk = "500 g" }
+    "cooked"       = { expect = "clear", do = "cook", milk = "500 g" }
+    "stiffer"      = { expect = "clear", do = "mix", milk = "130 g" }
+    "just as wet"  = { expect = "flagged", do = "mix", milk = "150 g" }
+    "milk open"    = { expect = "unsure", do = "mix", milk = "?" }
+  }
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g" }
+      steps       = [{ fill = "f" }]
+    }
+    filling "f" {
+      ingredients = { "whole milk" = "$milk", "sugar" = "100 g", "corn starch" = "40 g" }
+      steps       = [{ "$do" = "5 min" }]
+    }
+  }
+}
+
+rule "starch-underset" {
+  on     = "cook"
+  level  = "note"
+  limits = { set_c = 80, scald_c = 62, water_pct = 50 }
+  when   = "part.free_water_pct > limit.water_pct && (part.kind in ['filling', 'topping'] && part.has_starch && !part.has_flour && known(cook.to_c) && cook.to_c < limit.set_c || part.kind == 'filling' && part.has_flour && known(cook.to_c) && cook.to_c < limit.scald_c)"
+  say    = "This is cooked to {cook.to_c}, where its starch is not yet set. Cook it to 85 C or more, a flour scald to 65 C or more."
+  why    = "Below its setting point starch binds no water, and the filling runs."
+  source = "corn starch sets at 80 to 90 C, a flour scald at 65 C: common practice"
+
+  adjust "cook.to" {}
+}
+
+trial "custard cooked to" {
+  rule  = "starch-underset"
+  cases = { "79 C" = "flagged", "81 C" = "clear" }
+  formula "t" {
+    filling "f" {
+      ingredients = { "whole milk" = "500 g", "egg yolk" = "80 g", "corn starch" = "40 g" }
+      steps       = [{ cook = "5 min", to = "$case" }]
+    }
+  }
+}
+
+trial "milk in a custard cooked to 75 C" {
+  rule  = "starch-underset"
+  cases = { "112 g" = "flagged", "99 g" = "clear" }
+  formula "t" {
+    filling "f" {
+      ingredients = { "whole milk" = "$case", "egg yolk" = "80 g", "corn starch" = "40 g", "sugar" = "50 g" }
+      steps       = [{ cook = "5 min", to = "75 C" }]
+    }
+  }
+}
+
+trial "scald cooked to" {
+  rule  = "starch-underset"
+  cases = { "61 C" = "flagged", "63 C" = "clear" }
+  formula "t" {
+    filling "f" {
+      ingredients = { "whole milk" = "500 g", "bread flour" = "100 g" }
+      steps       = [{ cook = "5 min", to = "$case" }]
+    }
+  }
+}
+
+rule "custard-unbound" {
+  on     = "filling"
+  level  = "note"
+  limits = { water_pct = 50 }
+  when   = "filling.is_cooked && filling.has_egg && filling.has_milk && !filling.has_starch && !filling.has_gelatin && filling.free_water_pct > limit.water_pct"
+  say    = "This custard holds {filling.free_water_pct} free water and no starch: it pours. Look for starch left out or swapped, about 8 % of the milk."
+  why    = "Egg alone thickens a custard to a sauce; a filling needs starch to stand."
+  source = "pastry cream 70 to 90 g starch a litre of milk: common practice, no source"
+}
+
+trial "milk in a custard without starch" {
+  rule  = "custard-unbound"
+  cases = { "132 g" = "flagged", "121 g" = "clear" }
+  formula "t" {
+    filling "f" {
+      ingredients = { "whole milk" = "$case", "egg yolk" = "80 g", "sugar" = "100 g" }
+      steps       = [{ cook = "5 min", to = "82 C" }]
+    }
+  }
+}
+
+rule "filling-salty" {
+  on     = "filling"
+  level  = "risk"
+  limits = { salt_pct = 2, sugar_pct = 10 }
+  when   = "100 * filling.salt_g > limit.salt_pct * filling.mass_g && 100 * filling.sugar_g < limit.sugar_pct * filling.mass_g || 100 * filling.salt_g > 3 * limit.salt_pct * filling.mass_g"
+  say    = "Salt is {round(100 * filling.salt_g / filling.mass_g)} % of this filling; a sweet one carries under 1 %. Look for salt in the place of sugar."
+  why    = "Salt and sugar look alike in a tub, and nobody tastes a raw filling."
+  source = "common practice, no source"
+}
+
+trial "salt in a filling" {
+  rule  = "filling-salty"
+  cases = {
+    "salt for sugar"   = { expect = "flagged", salt = "21 g", sugar = "1 g", nuts = "979 g" }
+    "salt of cheese"   = { expect = "clear", salt = "19.5 g", sugar = "1 g", nuts = "980.5 g" }
+    "salted caramel"   = { expect = "clear", salt = "30 g", sugar = "105 g", nuts = "865 g" }
+    "salt, some sugar" = { expect = "flagged", salt = "30 g", sugar = "98 g", nuts = "872 g" }
+    "salt still open"  = { expect = "unsure", salt = "?", sugar = "1 g", nuts = "900 g" }
+  }
+  formula "t" {
+    filling "f" { ingredients = { "rice flour" = "$nuts", "sugar" = "$sugar", "salt" = "$salt" } }
+  }
+}

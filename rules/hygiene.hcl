@@ -518,7 +518,7 @@ rule "egg-undercooked" {
   level  = "stop"
   doubt  = "flag"
   limits = { egg_c = 71 }
-  when   = "part.has_shell_egg && part.heated_to_c < limit.egg_c"
+  when   = "(part.has_process || formula.has_steps) && part.has_shell_egg && part.heated_to_c < limit.egg_c"
   say    = "Shell egg in this gets no hotter than {part.heated_to_c}; {limit.egg_c} cooks it. Cook it, bake it through, or use pasteurised egg."
   why    = "Raw egg can carry Salmonella. The code asks for 68 C held 17 seconds, or 70 C at once; advice for egg dishes is 71 C."
   source = "FDA Food Code 2022, 3-401.11(A)(2), 3-302.13 (read); USDA chart: 71 C, 160 F (read)"
@@ -577,7 +577,7 @@ rule "raw-flour-eaten" {
   on     = "part"
   level  = "stop"
   doubt  = "flag"
-  when   = "part.flour_eaten_raw"
+  when   = "(part.has_process || formula.has_steps && part.kind != 'dough') && part.flour_eaten_raw"
   say    = "The flour in this is raw when it is eaten: no bake and no cook to 74 C reaches it. Bake it, cook it, or buy flour sold as heat-treated."
   why    = "Flour is a raw food: it can carry E. coli and Salmonella, and neither milling nor toasting it at home is a proven kill."
   source = "US CDC and FDA, raw flour and dough (read); 74 C: the careful end of consumer advice, no code names a figure for flour"

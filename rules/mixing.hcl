@@ -431,3 +431,47 @@ trial "rich dough, nobody says how warm" {
     }
   }
 }
+
+rule "mix-brief" {
+  on     = "dough"
+  level  = "note"
+  limits = { mix_min = 3 }
+  when   = "dough.is_mixed && dough.is_baked && dough.mix_min < limit.mix_min"
+  say    = "All mixing lasts {dough.mix_min}, too short to develop a dough. Mix longer, or look for a point that slipped."
+  why    = "Flour takes minutes to wet through, and gluten forms only as it is worked."
+  source = "common practice, no source; published mixes run 6 to 20 min"
+
+  adjust "mix.time" { within = [3, 25] }
+}
+
+trial "minutes of mixing, about the least" {
+  rule  = "mix-brief"
+  cases = { "2.8 min" = "flagged", "3.2 min" = "clear", "?" = "unsure" }
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "560 g", "salt" = "18 g", "instant yeast" = "10 g" }
+      steps       = [{ mix = "$case" }, { bake = "30 min", at = "200 C" }]
+    }
+  }
+}
+
+rule "mix-endless" {
+  on     = "dough"
+  level  = "note"
+  limits = { mix_min = 45 }
+  when   = "dough.mix_min > limit.mix_min"
+  say    = "All mixing lasts {dough.mix_min}; over {limit.mix_min} a mixer warms and breaks the dough. Mix shorter, or look for a slip."
+  why    = "Friction warms a dough by about a degree a minute at speed, and overworked gluten runs."
+  source = "common practice, no source; published mixes run 6 to 30 min"
+}
+
+trial "minutes of mixing, about the most" {
+  rule  = "mix-endless"
+  cases = { "46 min" = "flagged", "44 min" = "clear" }
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "560 g", "salt" = "18 g", "instant yeast" = "10 g" }
+      steps       = [{ mix = "$case" }]
+    }
+  }
+}

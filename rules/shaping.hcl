@@ -365,3 +365,76 @@ trial "divided by number" {
     }
   }
 }
+
+rule "sheet-slipped" {
+  on     = "sheet"
+  level  = "risk"
+  limits = { sheet_mm = 35 }
+  when   = "!part.is_filled && sheet.thickness_mm > limit.sheet_mm"
+  say    = "The dough is rolled to {sheet.thickness_mm}; over {limit.sheet_mm} it is a block and no sheet. Did you mean a tenth of that?"
+  why    = "Rings and rounds are cut from 10 to 20 mm; thicker, they fry brown and stay raw inside."
+  source = "doughnuts 10 to 20 mm: published formulas (read); the limit is a judgement"
+
+  adjust "step.measure" { within = [3, 20] }
+}
+
+trial "thickest sheet with nothing in it" {
+  rule  = "sheet-slipped"
+  cases = { "36 mm" = "flagged", "34 mm" = "clear" }
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "560 g", "salt" = "18 g", "instant yeast" = "10 g" }
+      steps       = [{ sheet = "$case" }]
+    }
+  }
+}
+
+# A sheet's area is 15 % uncertain, and ends are trimmed: only what is far off counts.
+rule "slices-off" {
+  on     = "roll"
+  level  = "risk"
+  limits = { factor = 1.5 }
+  when   = "known(roll.slices) && known(formula.pieces) && (roll.slices > limit.factor * formula.pieces || limit.factor * roll.slices < formula.pieces)"
+  say    = "The coil gives {roll.slices}, and {formula.pieces} are wanted. Change the slice, or how wide the sheet is."
+  why    = "The number of slices is the length of the coil over their thickness."
+  source = "length of the coil from the sheet's area (geometry), 15 % uncertain; the factor is a judgement"
+
+  adjust "makes" {}
+}
+
+trial "pieces asked of a coil" {
+  rule  = "slices-off"
+  cases = { "17 pieces" = "clear", "13 pieces" = "flagged", "120 pieces" = "flagged" }
+  formula "t" {
+    makes = "$case"
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "560 g", "salt" = "18 g", "instant yeast" = "10 g" }
+      steps       = [{ sheet = "5 mm", wide = "30 cm" }, { roll = "coil", slice = "40 mm" }]
+    }
+  }
+}
+
+# Ropes of a braid are up to eight a piece.
+rule "divide-slipped" {
+  on     = "divide"
+  level  = "risk"
+  limits = { factor = 9 }
+  when   = "known(divide.pieces) && known(formula.pieces) && (divide.pieces > limit.factor * formula.pieces || limit.factor * divide.pieces < formula.pieces)"
+  say    = "Divided so, the dough gives {divide.pieces}, and {formula.pieces} are wanted. Did a point slip in the weight of a piece?"
+  why    = "A braid takes up to eight ropes a piece; beyond that the figures do not belong together."
+  source = "common practice, no source"
+
+  adjust "step.measure" {}
+}
+
+trial "loaves divided, ropes or a slip" {
+  rule  = "divide-slipped"
+  cases = { "37 pieces" = "flagged", "35 pieces" = "clear" }
+  formula "t" {
+    makes = "4 loaves"
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "560 g", "salt" = "18 g", "instant yeast" = "10 g" }
+      steps       = [{ divide = "$case" }]
+    }
+  }
+}

@@ -27,6 +27,8 @@ var ingredientFacts = []Fact{
 		m := s.Mass(in)
 		return figure.ValueOf(m.OverFlour(p.TotalFlour()).Scale(100))
 	}},
+	{Name: "is_tenfold_slip", Type: YesNo, Means: "ten times too much or too little for its class, where a tenth or ten times would be usual", Source: srcUsualShare, ingredient: tenfoldSlip},
+	{Name: "meant_g", Unit: "g", Means: "its amount with the point moved one place, where that would be usual", Source: srcUsualShare, ingredient: meant},
 	{Name: "is_open", Type: YesNo, Means: "its amount is still \"?\"", Source: srcGiven, ingredient: func(_ *parts, in *formula.Ingredient) Value { return figure.YesNo(in.Amount.Open) }},
 	{Name: "is_weighed", Type: YesNo, Means: "its amount is a weight or a percentage, so it goes on the scale", Source: srcGiven, ingredient: func(_ *parts, in *formula.Ingredient) Value {
 		if in.Amount.Open {
@@ -87,6 +89,7 @@ func isA(in *formula.Ingredient, t larder.Trait) Value {
 
 var formulaFacts = []Fact{
 	{Name: "name", Type: Text, Means: "its name as written", Source: srcGiven, formula: func(s *parts) Value { return figure.Text(s.Formula.Name) }},
+	{Name: "has_steps", Type: YesNo, Means: "a step is written in any of its parts", Source: srcGiven, formula: hasSteps},
 	{Name: "dough_g", Unit: "g", Means: "all doughs, preferments included", Source: srcAdd, formula: func(s *parts) Value { return figure.ValueOf(s.KindMass(formula.Dough)) }},
 	{Name: "filling_g", Unit: "g", Means: "all fillings that a step spreads", Source: srcAdd, formula: func(s *parts) Value { return figure.ValueOf(s.Spread()) }},
 	{Name: "finished_g", Unit: "g", Means: "what comes out: dough less 2 to 5 % in the bowl and on the bench, filling, and 8 to 13 % less in the oven", Source: "losses: an ingredient maker's baking compendium 13.5; Gisslen, Professional Cooking; 6 to 10 % for filled rolls is common practice", Error: "the losses' own range", formula: (*parts).Finished},

@@ -1,6 +1,8 @@
 package facts
 
 import (
+	"strings"
+
 	"forebake/engine/figure"
 	"forebake/engine/formula"
 	"forebake/engine/kitchen"
@@ -215,4 +217,28 @@ func (s *Sheet) declaredWithheld(f *Fact, x Subject) bool {
 		c.asked, c.withheld = s.generation, withheld
 	}
 	return s.declaredCell(f, row).withheld
+}
+
+// OpenAmounts lists the ingredients whose amounts are open where a need asks for all amounts of a
+// part; those of the parts that it takes in count as well.
+func (s *Sheet) OpenAmounts(n *figure.Need) []*formula.Ingredient {
+	rest, ok := strings.CutPrefix(n.What, "all amounts of \"")
+	if !ok {
+		return nil
+	}
+	name, _, _ := strings.Cut(rest, "\"")
+	var out []*formula.Ingredient
+	for _, p := range s.Formula.Parts {
+		if p.Name != name {
+			continue
+		}
+		for _, q := range s.Part(p).Contents() {
+			for _, in := range q.Ingredients {
+				if in.Amount.Open {
+					out = append(out, in)
+				}
+			}
+		}
+	}
+	return out
 }

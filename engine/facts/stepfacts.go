@@ -54,6 +54,8 @@ var stepFacts = []Fact{
 	{Name: "has_active_dry", Type: YesNo, of: (*formula.Verb).Soaks, Means: "active dry yeast is soaked here", Source: srcGiven, step: func(_ *parts, s *formula.Step) Value {
 		return figure.YesNo(makeup.Meets(s, func(in *formula.Ingredient) bool { return in.Item != nil && in.Item.YeastKind == "active dry" }))
 	}},
+	{Name: "is_repeat", Type: YesNo, Means: "the step before it says the same", Source: srcGiven, step: isRepeat},
+	{Name: "is_after_proof", Type: YesNo, Means: "a step that is a proof stands before it", Source: srcGiven, step: isAfterProof},
 	{Name: "start_c", Label: "middle at its start", Unit: "C", Means: "core temperature as it begins", Source: srcHeat, Error: errHeat, Settle: "a probe settles it: write measured = \"... C\" in the step before", step: (*parts).StartCore},
 	{Name: "core_end_c", Label: "middle at its end", Unit: "C", Means: "core temperature as it ends", Source: srcHeat, Error: errHeat, Settle: settleProbe, step: (*parts).CoreEnd},
 	{Name: "mean_end_c", Unit: "C", Means: "mean temperature as it ends", Source: srcHeat, Error: errHeat, Settle: settleProbe, step: ofStage(func(st *history.Stage) figure.Estimate { return st.Mean })},

@@ -339,6 +339,9 @@ func (v *Verb) Joins() bool { return v.joins != joinsNothing }
 // EndsBulk reports whether the bulk ferment ends where the verb begins.
 func (v *Verb) EndsBulk() bool { return v.bulk == endsBulk }
 
+// Proofs reports whether the part stands in it for its last rise.
+func (v *Verb) Proofs() bool { return v.Waits() && v.EndsBulk() }
+
 // Degasses reports whether the verb drives the gas out.
 func (v *Verb) Degasses() bool { return v.gas == losesGas }
 

@@ -3,6 +3,8 @@ package makeup
 import (
 	"forebake/engine/family"
 	"forebake/engine/figure"
+	"forebake/engine/formula"
+	"forebake/engine/larder"
 )
 
 // UsualFloorC is the coldest usual dough out of the bowl where no family is named, C.
@@ -47,4 +49,30 @@ func HighEnd(r family.Range) Value {
 		x = r.Hi
 	}
 	return Value{Lo: x, Hi: x, Mid: x, Origin: figure.AsGiven}
+}
+
+// RollIn is the fat of parts of fat alone on the part's flour, %. It counts whether or not a step
+// folds the fat in: a list of weights has no steps.
+func (p *Part) RollIn() Value {
+	if p.TotalFlour().Hi == 0 {
+		return p.NoFlour()
+	}
+	sum := Interval{}
+	for i := range p.sheet.parts {
+		q := &p.sheet.parts[i]
+		if q.Kind == formula.Filling && len(q.Ingredients) > 0 && OnlyFat(q.Part) {
+			sum = sum.Add(q.Grams(Mass))
+		}
+	}
+	return figure.ValueOf(sum.Div(p.TotalFlour()).Scale(100))
+}
+
+// OnlyFat reports whether a part is nothing but butter or another fat.
+func OnlyFat(p *formula.Part) bool {
+	for _, in := range p.Ingredients {
+		if in.Item == nil || in.Item.Class != larder.ClassFat {
+			return false
+		}
+	}
+	return true
 }

@@ -486,6 +486,10 @@ var elsewhere = map[string]string{
 	"wrap-too-warm":       "the same",
 	"cool-not-done":       "the same",
 	"not-cold-yet":        "the trials have no chill",
+	"starch-underset":     "what it is cooked to is the baker's wish",
+	"starch-uncooked":     "the trials have no cook",
+	"slices-off":          "what it makes is the baker's wish",
+	"divide-slipped":      "a slip of the point is asked about, not guessed",
 }
 
 // formulaText is the formula block of a trial as it was tried: in the rule file, or in the text of

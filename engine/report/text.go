@@ -3,7 +3,6 @@ package report
 import (
 	"fmt"
 	"io"
-	"sort"
 	"strings"
 
 	"github.com/fatih/color"
@@ -312,32 +311,25 @@ func figures(f *finding.Finding) string {
 	return strings.Join(append(parts, limits...), "; ")
 }
 
-// unsure groups the unsure answers by the figure that they lack: one line names the figure, the
-// next the rules.
+// maxWaiting bounds the rules that a cause names.
+const maxWaiting = 3
+
+// unsure prints one entry for each thing that answers wait for, that which would settle most first.
 func (t *text) unsure(list []*finding.Finding) {
-	type group struct {
-		first *finding.Finding
-		rules []string
-	}
-	var groups []*group
-	byReason := map[string]*group{}
-	for _, f := range list {
-		key := f.Subject + "\x00" + f.Reason
-		g := byReason[key]
-		if g == nil {
-			g = &group{first: f}
-			byReason[key] = g
-			groups = append(groups, g)
+	for _, w := range finding.Causes(list) {
+		waits := "answers wait"
+		if w.Answers == 1 {
+			waits = "answer waits"
 		}
-		g.rules = append(g.rules, f.Rule)
+		rules := strings.Join(w.Rules[:min(len(w.Rules), maxWaiting)], ", ")
+		if more := len(w.Rules) - maxWaiting; more > 0 {
+			rules += fmt.Sprintf(" and %d more", more)
+		}
+		t.paragraph(fmt.Sprintf("%s line %d, %s: %d %s for it (%s).",
+			t.palette.unsure.Sprint("unsure"), w.Place.Line(), source.Safe(w.Text), w.Answers, waits,
+			rules), "  ", indent)
 	}
-	for _, g := range groups {
-		sort.Strings(g.rules)
-		fmt.Fprintf(t, "  %s line %d, %s\n", t.palette.unsure.Sprint("unsure"),
-			g.first.Place.Line(), source.Safe(g.first.Subject))
-		t.paragraph(upperFirst(source.Safe(g.first.Reason))+".", indent, indent)
-		t.paragraph("Cannot be answered until then: "+strings.Join(g.rules,
-			", ")+" ("+Count(len(g.rules), "rule")+").", indent, indent)
+	if len(list) > 0 {
 		t.WriteString("\n")
 	}
 }

@@ -3,6 +3,7 @@ package rule
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 
 	"forebake/engine/expr"
@@ -19,13 +20,13 @@ import (
 func (j *Judge) finding(rule *Rule, x facts.Subject, a finding.Answer,
 	doubt bool) *finding.Finding {
 	f := &finding.Finding{
-		Rule: rule.ID, Pack: rule.Pack, Level: rule.Level, Answer: a, Formula: j.formula().Name,
+		Rule: rule.ID, Pack: rule.Pack, Level: j.level(rule, x), Answer: a, Formula: j.formula().Name,
 		Subject: SubjectName(x), Place: j.place(x), Why: rule.Why, Source: rule.Source,
 		Doubt: doubt, Safety: rule.Safety,
 	}
 	f.Figures = j.figures(rule, x)
 	if a == finding.Unsure || doubt {
-		f.Reason, f.Needs = j.unsure(rule, x)
+		f.Reason, f.Needs, f.Causes = j.unsure(rule, x)
 	}
 	if a == finding.Unsure {
 		f.Text = rule.ID + " cannot be answered: " + f.Reason
@@ -33,6 +34,16 @@ func (j *Judge) finding(rule *Rule, x facts.Subject, a finding.Answer,
 		f.Text = j.say(rule.Say, x, rule.Limits)
 	}
 	return f
+}
+
+// level is the level of a finding: a note where the rule's note condition holds for certain. A level
+// that the house has set stands.
+func (j *Judge) level(rule *Rule, x facts.Subject) finding.Level {
+	if rule.Note != nil && rule.LevelBy == nil &&
+		j.holds(rule.Note, x, rule.Limits) == figure.Yes {
+		return finding.Note
+	}
+	return rule.Level
 }
 
 func (j *Judge) place(x facts.Subject) source.Place {
@@ -93,7 +104,8 @@ func (j *Judge) limitFigure(rule *Rule, r *expr.Read) *finding.Figure {
 
 // unsure gives the reason that an answer is open, and what would settle it: a figure that is not
 // given, an open amount, a range in which the answer changes, or the error of a model.
-func (j *Judge) unsure(rule *Rule, x facts.Subject) (reason string, needs []string) {
+func (j *Judge) unsure(rule *Rule, x facts.Subject) (reason string, needs []string,
+	causes []finding.Cause) {
 	j.judge.Set(rule.When, x, rule.Limits)
 	var says []string
 	say := func(s string) {
@@ -104,17 +116,34 @@ func (j *Judge) unsure(rule *Rule, x facts.Subject) (reason string, needs []stri
 		}
 		says = append(says, s)
 	}
+	wait := func(text string, at source.Place) {
+		c := finding.Cause{Text: text, Place: at}
+		if !slices.Contains(causes, c) {
+			causes = append(causes, c)
+		}
+	}
+	waitAmounts := func(list []*formula.Ingredient) {
+		for _, in := range list {
+			wait(fmt.Sprintf("%s has no amount", in.Name), in.Amount.Place)
+		}
+	}
 	for _, i := range j.judge.Blame() {
 		r, v := &rule.When.Reads()[i], j.judge.Value(i)
 		fact := *v // judging below may move the sheet's values
 		if fact.Need != nil {
 			say(fmt.Sprintf("needs %s%s", fact.Need.What, onLine(fact.Need.Place)))
 			needs = append(needs, r.Name)
+			if open := j.judge.Sheet().OpenAmounts(fact.Need); len(open) > 0 {
+				waitAmounts(open)
+			} else {
+				wait("needs "+fact.Need.What, fact.Need.Place)
+			}
 			continue
 		}
 		open, ranged := j.settle(r.Fact, r.Subject(x))
 		switch {
 		case len(open) > 0:
+			waitAmounts(open)
 			for _, in := range open {
 				say(fmt.Sprintf("needs the amount of %q%s", in.Name, onLine(in.Amount.Place)))
 				needs = append(needs, in.Name)
@@ -126,9 +155,12 @@ func (j *Judge) unsure(rule *Rule, x facts.Subject) (reason string, needs []stri
 				text += "; " + r.Fact.Settle
 			}
 			say(text)
+			wait(text, j.place(x))
 			needs = append(needs, r.Name)
 		default:
-			say(j.rangeText(rule, i, &fact) + rangeLines(ranged))
+			text := j.rangeText(rule, i, &fact) + rangeLines(ranged)
+			say(text)
+			wait(text, j.place(x))
 			needs = append(needs, r.Name)
 		}
 	}
@@ -143,7 +175,10 @@ func (j *Judge) unsure(rule *Rule, x facts.Subject) (reason string, needs []stri
 	if len(says) == 0 {
 		say("the figures it reads are not sharp enough")
 	}
-	return strings.Join(says, "; "), needs
+	if len(causes) == 0 {
+		wait(strings.Join(says, "; "), j.place(x))
+	}
+	return strings.Join(says, "; "), needs, causes
 }
 
 func onLine(p source.Place) string {

@@ -1,6 +1,9 @@
 package rule
 
 import (
+	"fmt"
+	"strings"
+
 	"forebake/engine/expr"
 	"forebake/engine/facts"
 	"forebake/engine/figure"
@@ -45,6 +48,7 @@ func (j *Judge) holds(x *expr.Expr, subject facts.Subject, limits []expr.Limit) 
 // Findings judges a rule on every subject of the open formula and adds what is not clear. It stops
 // one finding after MaxFindings.
 func (j *Judge) Findings(rule *Rule, out []*finding.Finding) []*finding.Finding {
+	from := len(out)
 	rule.names.Subject.Each(j.formula(), func(x facts.Subject) {
 		if len(out) > MaxFindings {
 			return
@@ -57,6 +61,35 @@ func (j *Judge) Findings(rule *Rule, out []*finding.Finding) []*finding.Finding 
 			out = append(out, j.finding(rule, x, finding.Unsure, false))
 		}
 	})
+	if rule.Once {
+		return once(out, from)
+	}
+	return out
+}
+
+// once folds what a rule found on several subjects of a formula into the first of them. Unsure
+// answers stay: each is missing something of its own.
+func once(list []*finding.Finding, from int) []*finding.Finding {
+	out := list[:from]
+	var first *finding.Finding
+	var others []string
+	for _, f := range list[from:] {
+		switch {
+		case f.Answer != finding.Flagged:
+			out = append(out, f)
+		case first == nil:
+			first = f
+			out = append(out, f)
+		default:
+			if f.Level < first.Level {
+				first.Level = f.Level
+			}
+			others = append(others, fmt.Sprintf("%s (line %d)", f.Subject, f.Place.Line()))
+		}
+	}
+	if len(others) > 0 {
+		first.Text += " The same of " + strings.Join(others, ", ") + "."
+	}
 	return out
 }
 

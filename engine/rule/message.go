@@ -102,32 +102,90 @@ func unit(x *expr.Expr, limits []expr.Limit) string {
 	return r.Fact.Unit
 }
 
+// sentences writes a message. A sentence with a figure that nobody knows is left out, but for the
+// first: that one says what is wrong, and the figure's name stands there for it.
+type sentences struct {
+	strings.Builder
+	from    int // where the sentence at hand begins
+	unknown bool
+}
+
+// text adds words of the message, in which sentences may end.
+func (s *sentences) text(words string) {
+	for {
+		end := strings.Index(words, ". ")
+		if end < 0 {
+			s.WriteString(words)
+			return
+		}
+		s.WriteString(words[:end+2])
+		s.end()
+		words = words[end+2:]
+	}
+}
+
+// end ends the sentence at hand, and takes it out where it holds an unknown figure.
+func (s *sentences) end() {
+	if s.unknown && s.from > 0 {
+		kept := s.Builder.String()[:s.from]
+		s.Reset()
+		s.WriteString(kept)
+	}
+	s.from, s.unknown = s.Len(), false
+}
+
+// nameless stands for an unknown figure in a sentence, by its unit.
+var nameless = map[string]string{
+	"C": "an unknown temperature", "min": "an unknown time", "h": "an unknown time",
+	"days": "an unknown time", "g": "an unknown weight", "%": "an unknown share",
+}
+
+// unknownFigure notes an unknown figure, and names it.
+func (s *sentences) unknownFigure(unit string) {
+	s.unknown = true
+	words := nameless[unit]
+	if words == "" {
+		words = "an unknown amount"
+	}
+	s.WriteString(words)
+}
+
 // say prints a message on a subject.
 func (j *Judge) say(m *Message, subject facts.Subject, limits []expr.Limit) string {
 	if len(m.pieces) == 1 && m.pieces[0].expr == nil {
 		return m.pieces[0].text // the same for every formula: one copy serves them all
 	}
-	var b strings.Builder
+	var b sentences
 	for _, p := range m.pieces {
 		if p.expr == nil {
-			b.WriteString(p.text)
+			b.text(p.text)
 			continue
 		}
 		if i, single := p.expr.Single(); single && p.expr.Reads()[i].Fact != nil {
 			j.judge.Set(p.expr, subject, limits)
-			b.WriteString(Show(p.expr.Reads()[i].Fact, j.judge.Value(i)))
+			f := p.expr.Reads()[i].Fact
+			if shown := Show(f, j.judge.Value(i)); shown == noFigure {
+				b.unknownFigure(f.Unit)
+			} else {
+				b.WriteString(shown)
+			}
 			continue
 		}
 		x := j.judge.Result(p.expr, subject, limits)
 		switch p.expr.Type() {
 		case facts.Number:
-			b.WriteString(quantity.FormatInterval(x.Interval(), p.unit))
+			if shown := quantity.FormatInterval(x.Interval(), p.unit); shown == noFigure {
+				b.unknownFigure(p.unit)
+			} else {
+				b.WriteString(shown)
+			}
 		case facts.YesNo:
 			b.WriteString([...]string{figure.No: "no", figure.Yes: "yes",
 				figure.Open: "unknown"}[x.Truth()])
 		default:
-			b.WriteString(words(x.Words()))
+			b.text(words(x.Words())) // a text of the message may end in a sentence
 		}
 	}
-	return b.String()
+	b.end()
+	return strings.TrimRight(b.String(), " ")
 }

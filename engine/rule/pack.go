@@ -59,9 +59,12 @@ type Rule struct {
 	Say      *Message
 	Why      string
 	Source   string
-	Doubt    bool     // unsure counts as flagged
-	Safety   bool     // of a food-safety pack: every report shows what a house loosens or waives
-	Was      []string // old names that keep working
+	Note     *expr.Expr // where it holds for certain, a finding is a note; nil for none
+	NoteText string     // as written
+	Once     bool       // told once a formula, with the other subjects named
+	Doubt    bool       // unsure counts as flagged
+	Safety   bool       // of a food-safety pack: every report shows what a house loosens or waives
+	Was      []string   // old names that keep working
 	Adjust   []Adjust
 
 	LevelBy *source.Place // the house line that set the level; nil when it is the rule's own
@@ -94,7 +97,8 @@ type Caution struct {
 
 // Keys of the blocks, for messages and the reference page.
 var (
-	RuleKeys    = []string{"on", "level", "limits", "when", "say", "why", "source", "doubt", "was"}
+	RuleKeys = []string{"on", "level", "limits", "when", "say", "why", "source", "doubt",
+		"note", "once", "was"}
 	CautionKeys = []string{"on", "when", "say", "detail", "source"}
 	TrialKeys   = []string{"rule", "caution", "expect", "cases"}
 )
@@ -175,6 +179,10 @@ func (d *Draft) Read(figures *expr.Figures) (*Pack, source.Problems) {
 	}
 	for _, r := range p.Rules { // after the last file, which may hold food_safety = true
 		r.Safety = p.Safety
+		if p.Safety && (r.Note != nil || r.Once) {
+			all = append(all, source.Problem{Place: r.Place, Text: fmt.Sprintf(
+				"rule %q is of food safety, which note and once would soften; take them out", r.ID)})
+		}
 	}
 	if len(p.Rules) > MaxRules {
 		all = append(all, source.Problem{Place: p.Rules[0].Place, Text: fmt.Sprintf(
@@ -316,6 +324,9 @@ func (p *Pack) readRule(r *reading.Reader, b *hclsyntax.Block, figures *expr.Fig
 		}
 		rule.Doubt = true
 	}
+	if a := attr["once"]; a != nil {
+		rule.Once, _ = r.Bool(a.Expr, "once")
+	}
 	if a := attr["was"]; a != nil {
 		rule.Was, _, _ = r.Texts(a.Expr, "was")
 	}
@@ -328,6 +339,14 @@ func (p *Pack) readRule(r *reading.Reader, b *hclsyntax.Block, figures *expr.Fig
 	if a := attr["when"]; a != nil {
 		rule.When = expr.Condition(r, a.Expr, &rule.names, "when")
 		rule.WhenText, _, _ = source.StringLiteral(a.Expr)
+	}
+	if a := attr["note"]; a != nil {
+		rule.Note = expr.Condition(r, a.Expr, &rule.names, "note")
+		rule.NoteText, _, _ = source.StringLiteral(a.Expr)
+		if rule.Level != finding.Risk {
+			r.Fault(r.Place(a.NameRange), "note tells where a risk is no more than a note;"+
+				" write level = \"risk\", or leave note out")
+		}
 	}
 	if a := attr["say"]; a != nil {
 		rule.Say = message(r, a.Expr, &rule.names, "say")

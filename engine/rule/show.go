@@ -61,12 +61,15 @@ func plain(name string) string {
 	return strings.ReplaceAll(stem, "_", " ")
 }
 
+// noFigure is shown for a figure that nobody knows.
+const noFigure = "unknown"
+
 // Show prints the value of a fact with its unit. "about" stands before a modelled figure.
 func Show(f *facts.Fact, v *facts.Value) string {
 	switch f.Type {
 	case facts.Text, facts.List:
 		if v.Absent {
-			return "unknown"
+			return noFigure
 		}
 		return words(v.Words)
 	case facts.YesNo:
@@ -76,10 +79,10 @@ func Show(f *facts.Fact, v *facts.Value) string {
 		case v.Hi == 0 && !v.Absent:
 			return "no"
 		}
-		return "unknown"
+		return noFigure
 	}
 	if v.Absent {
-		return "unknown"
+		return noFigure
 	}
 	if v.Origin == figure.ByModel && !math.IsNaN(v.Mid) && !math.IsInf(v.Mid, 0) {
 		by, unit := longTime(f, v)

@@ -33,7 +33,7 @@ type Trial struct {
 
 // Expected answers, as written.
 var (
-	ruleAnswers    = []string{"flagged", "clear", "unsure"}
+	ruleAnswers    = []string{"flagged", "clear", "unsure", "note", "risk"}
 	cautionAnswers = []string{"shown", "absent"}
 )
 
@@ -206,7 +206,7 @@ func RunTrials(packs []*Pack) TrialReport {
 			for _, t := range trials[r.ID] {
 				expects[t.Expect] = true
 			}
-			if !expects["flagged"] {
+			if !expects["flagged"] && !expects["note"] && !expects["risk"] {
 				rep.NoFlagged = append(rep.NoFlagged, r)
 			}
 			if !expects["clear"] {
@@ -230,8 +230,15 @@ func (run *trialRun) verdict(t *Trial) (v Verdict, ok bool) {
 	switch {
 	case t.Rule != "" && r != nil:
 		limits := limitsIn(r.Limits, kitchenSheet(t.Kitchen))
-		v.Got = finding.AnswerNames[run.judge.answer(r, t, limits)]
+		o := run.judge.answer(r, t, limits)
+		v.Got = o.answer.String()
+		if _, ok := finding.LevelNamed(t.Expect); ok && o.answer == finding.Flagged {
+			v.Got = o.level.String()
+		}
 		v.Differ = run.differ(t, r.When, &r.names, limits)
+		if v.Differ == "" && r.Note != nil {
+			v.Differ = run.differ(t, r.Note, &r.names, limits)
+		}
 	case t.Caution != "" && c != nil:
 		run.judge.open(t)
 		v.Got = cautionAnswers[1]
@@ -262,17 +269,25 @@ func (run *trialRun) differ(t *Trial, when *expr.Expr, n *expr.Names,
 
 func (j *Judge) open(t *Trial) { j.Open(facts.NewSheet(t.Formula, t.Kitchen)) }
 
-// answer is a rule's answer on a trial: flagged where any subject is flagged, else unsure where any
-// is unsure.
-func (j *Judge) answer(r *Rule, t *Trial, limits []expr.Limit) finding.Answer {
+// outcome is a rule's answer on a trial, and the level where it is flagged.
+type outcome struct {
+	answer finding.Answer
+	level  finding.Level
+}
+
+// answer is a rule's answer on a trial: flagged where any subject is flagged, at the highest level
+// of those; else unsure where any is unsure.
+func (j *Judge) answer(r *Rule, t *Trial, limits []expr.Limit) outcome {
 	j.open(t)
-	out := finding.Clear
+	with := *r
+	with.Limits = limits
+	out := outcome{level: finding.Note}
 	r.names.Subject.Each(t.Formula, func(x facts.Subject) {
 		switch h := j.holds(r.When, x, limits); {
 		case h == figure.Yes || h == figure.Open && r.Doubt:
-			out = finding.Flagged
-		case h == figure.Open && out == finding.Clear:
-			out = finding.Unsure
+			out.answer, out.level = finding.Flagged, min(out.level, j.level(&with, x))
+		case h == figure.Open && out.answer == finding.Clear:
+			out.answer = finding.Unsure
 		}
 	})
 	return out

@@ -97,7 +97,7 @@ func (s *Sheet) StandsHere(step *formula.Step) Value {
 	}
 	out := figure.YesNo(false)
 	for _, other := range p.Steps[:step.Index] {
-		if other.Uses == nil || other.Verb.Washes() || onlyFat(other.Uses) {
+		if other.Uses == nil || other.Verb.Washes() || makeup.OnlyFat(other.Uses) {
 			continue // a wash is crust after the bake, and butter that was rolled in is crumb
 		}
 		if v := s.Part(other.Uses).NeedsControl(); v.Hi > out.Hi || v.Lo > out.Lo {
@@ -105,14 +105,4 @@ func (s *Sheet) StandsHere(step *formula.Step) Value {
 		}
 	}
 	return out
-}
-
-// onlyFat reports whether a part is nothing but butter or another fat.
-func onlyFat(p *formula.Part) bool {
-	for _, in := range p.Ingredients {
-		if in.Item == nil || in.Item.Class != larder.ClassFat {
-			return false
-		}
-	}
-	return true
 }
