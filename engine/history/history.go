@@ -250,6 +250,9 @@ func (f *Simulator) timeTo(s Setup, step, instead *formula.Step, targetC, slabM 
 			if missing != "" {
 				return figure.Estimate{}, false
 			}
+			if _, in := f.vessel(&f.runs[figure.Middle], e); in {
+				return f.hoursInBath(instead, e, targetC, slabM)
+			}
 			var read [figure.Runs]bool
 			for i := range f.runs {
 				if !f.enter(&f.runs[i], e) {
