@@ -65,6 +65,11 @@ var IceBath = way("ice bath", "in ice and water", (*Verb).Cools,
 	noFat, in(heat.IceBath), noOven, noMixer,
 	"ice", "ice water", "iced water", "ice water bath", "ice and water", "bath of ice")
 
+// steamOven is the way to bake that has steam in the oven all the time.
+var steamOven = way("steam oven", "in hot moving air and steam", (*Verb).Bakes,
+	noFat, ownAir, heat.FanOven, noMixer,
+	"steam", "combi oven", "combi steamer", "combination oven")
+
 // Ways are all the ways that the program knows, by what they do.
 var Ways = []*Way{
 	way("hand", "by hand, with a spoon or a scraper", (*Verb).Mixes,
@@ -151,9 +156,7 @@ var Ways = []*Way{
 		"air fryer"),
 	way("rack oven", "on a rack that turns in hot moving air", (*Verb).Bakes,
 		noFat, ownAir, heat.FanOven, noMixer, "rack", "rotary oven", "rotary rack oven"),
-	way("steam oven", "in hot moving air and steam", (*Verb).Bakes,
-		noFat, ownAir, heat.FanOven, noMixer,
-		"steam", "combi oven", "combi steamer", "combination oven"),
+	steamOven,
 	way("wood oven", "in an oven of brick, heated with wood", (*Verb).Bakes,
 		noFat, ownAir, heat.DeckOven, noMixer,
 		"wood fired oven", "wood fired", "brick oven", "masonry oven"),
@@ -169,6 +172,9 @@ func (w *Way) Oven() heat.OvenKind {
 	}
 	return w.oven
 }
+
+// Steams reports whether there is steam in the oven.
+func (w *Way) Steams() bool { return w == steamOven }
 
 // HotFat reports whether there is hot fat. It is false where no way is written.
 func (w *Way) HotFat() bool { return w != nil && w.fat == hotFat }

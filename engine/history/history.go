@@ -77,7 +77,9 @@ type Stage struct {
 	HasCoreMinutes bool
 	Body           heat.Body
 	Bi             float64
-	Oven           heat.Bake // a bake as the coldest run goes through it; no body where the core is not reckoned
+	Oven           heat.Baking // a bake as the coldest run goes through it, where HasOven
+	HasOven        bool
+	OvenSilent     string // why a bake's core, or the time to it, is not reckoned
 	// Trace is the course of each run through a wait, the coldest first, by Hours of the step: at its start, its end and in between.
 	// It is drawn to the longest end of a ranged time in the warmest run, to the shortest in the coldest. nil where none was asked for.
 	Trace [figure.Runs][]Sample
