@@ -130,7 +130,7 @@ var heatedThrough = figure.Estimate{Low: 60, Mid: 60, High: 60}
 
 // ovenH is the longest that a middle is taken to warm in an oven, h, however long or short the bake is: one that is too short leaves it
 // warm as long all the same. A large tin loaf is at 60 C by then at the slow end of the model (judgement).
-const ovenH = 1
+const ovenH = 0.75
 
 // intoHeat is the time that an oven takes to bring the middle to where nothing grows, however long the bake goes on after that.
 func intoHeat(st *history.Stage, hours Interval) Interval {
