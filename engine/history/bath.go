@@ -67,7 +67,7 @@ func (f *Simulator) chilling(l *run, e environment, vessel heat.Body) (c heat.Ch
 	if why != "" {
 		return c, why
 	}
-	pace := f.scales[e.air][l.which]
+	pace := math.Exp(f.told[e.air].shift)
 	if f.setup.Gas > 0 && start-water >= coldStep {
 		l.body = vessel
 		pace /= f.growth(l, e)
@@ -76,8 +76,8 @@ func (f *Simulator) chilling(l *run, e environment, vessel heat.Body) (c heat.Ch
 	return c, ""
 }
 
-// passes makes the run of a bath pass through a reading, and keeps the pace for later baths; false
-// where the reading must be taken as it stands.
+// passes makes the run of a bath pass through a reading; false where the reading must be taken as
+// it stands.
 func (f *Simulator) passes(c *heat.Chilling, l *run, step *formula.Step, e environment) bool {
 	seconds, ok := readAt(step, e)
 	if !ok {
@@ -88,7 +88,6 @@ func (f *Simulator) passes(c *heat.Chilling, l *run, step *formula.Step, e envir
 		return false
 	}
 	c.Hasten(factor)
-	f.scales[e.air][l.which] *= factor
 	return true
 }
 
@@ -138,26 +137,39 @@ const bathParts = 12
 // hoursInBath gives the hours from the beginning of a bath until the core is at a temperature; ok
 // is false where no vessel stands in it, or the model is silent.
 func (f *Simulator) hoursInBath(step *formula.Step, e environment, targetC, slabM float64) (hours figure.Estimate, ok bool) {
+	read := step.Reading != nil && step.Reading.Temp.Set
+	var baths [figure.Runs]heat.Chilling
+	start := func(vesselOf func(*run) (heat.Body, bool)) bool {
+		for i := range f.runs {
+			vessel, in := vesselOf(&f.runs[i])
+			if !in {
+				return false
+			}
+			c, why := f.chilling(&f.runs[i], e, vessel)
+			if why != "" {
+				return false
+			}
+			baths[i] = c
+		}
+		return true
+	}
+	if !start(func(l *run) (heat.Body, bool) { return f.vessel(l, e) }) {
+		return hours, false
+	}
+	if slabM > 0 {
+		if read {
+			f.heard(e, f.learnInBath(step, e, &baths))
+		}
+		if !start(func(*run) (heat.Body, bool) { return heat.SlabOf(slabM), true }) {
+			return hours, false
+		}
+	}
 	var out [figure.Runs]float64
 	for i := range f.runs {
-		l := &f.runs[i]
-		vessel, in := f.vessel(l, e)
-		if !in {
-			return hours, false
+		if read && slabM == 0 {
+			f.passes(&baths[i], &f.runs[i], step, e)
 		}
-		c, why := f.chilling(l, e, vessel)
-		if why != "" {
-			return hours, false
-		}
-		if step.Reading != nil && step.Reading.Temp.Set {
-			f.passes(&c, l, step, e)
-		}
-		if slabM > 0 { // at the pace that was read
-			if c, why = f.chilling(l, e, heat.SlabOf(slabM)); why != "" {
-				return hours, false
-			}
-		}
-		out[i] = c.TimeTo(targetC, longestWatch) / 3600
+		out[i] = baths[i].TimeTo(targetC, longestWatch) / 3600
 	}
 	return figure.Ordered(out), true
 }

@@ -115,7 +115,7 @@ type run struct {
 type Simulator struct {
 	runs    [figure.Runs]run
 	setup   Setup
-	scales  [airKinds][figure.Runs]float64 // what readings made of the surface coefficients, by the kind of air
+	told    [airKinds]told
 	body    heat.Body
 	shape   shape
 	missing string        // what would have to be written so that the steps from here on are known; "" while they are
@@ -255,14 +255,16 @@ func (f *Simulator) timeTo(s Setup, step, instead *formula.Step, targetC, slabM 
 			if _, in := f.vessel(&f.runs[figure.Middle], e); in {
 				return f.hoursInBath(instead, e, targetC, slabM)
 			}
-			var read [figure.Runs]bool
 			for i := range f.runs {
 				if !f.enter(&f.runs[i], e) {
 					return figure.Estimate{}, false
 				}
-				read[i] = instead.Reading != nil && instead.Reading.Temp.Set && f.believe(&f.runs[i], instead, e)
 			}
+			read := instead.Reading != nil && instead.Reading.Temp.Set
 			if slabM > 0 {
+				if read {
+					f.heard(e, f.learn(instead, e))
+				}
 				e.body, f.shape.known = heat.SlabOf(slabM), true
 			}
 			var out [figure.Runs]float64
@@ -270,7 +272,8 @@ func (f *Simulator) timeTo(s Setup, step, instead *formula.Step, targetC, slabM 
 				if slabM > 0 && !f.enter(&f.runs[i], e) {
 					return figure.Estimate{}, false
 				}
-				out[i] = f.reach(&f.runs[i], e, targetC, read[i])
+				through := read && slabM == 0 && f.believe(&f.runs[i], instead, e)
+				out[i] = f.reach(&f.runs[i], e, targetC, through)
 			}
 			return figure.Estimate{Low: min(out[0], out[1], out[2]), Mid: out[1], High: max(out[0], out[1], out[2])}, true
 		}

@@ -17,8 +17,8 @@ func (f *Simulator) begin(s Setup) {
 		}
 	}
 	f.body, f.shape = heat.Body{}, shape{mixedRho: s.Material.Density}
-	for i := range f.scales {
-		f.scales[i] = [figure.Runs]float64{1, 1, 1}
+	for i := range f.told {
+		f.told[i] = nothing
 	}
 	for i := range f.runs {
 		l := &f.runs[i]

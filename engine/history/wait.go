@@ -123,7 +123,8 @@ func (f *Simulator) coefficient(l *run, e environment, cooling bool) float64 {
 	if l.which != figure.Middle && !l.quick(cooling) {
 		h = e.covered // covered, or nobody says: a lid is the slower way
 	}
-	return h * f.scales[e.air][l.which]
+	t := f.told[e.air]
+	return e.h * math.Exp(t.shift) * math.Pow(h/e.h, t.left)
 }
 
 // enter puts a run into surroundings; false when the model cannot take the body.
@@ -172,7 +173,7 @@ func (f *Simulator) timeError(l *run, e environment) float64 {
 	if f.setup.Gas > 0 {
 		err = math.Hypot(err, heat.FermentationIncluded)
 	}
-	return err
+	return err * f.told[e.air].left
 }
 
 // growth is how much the dough's own heat stretches its cooling, to first order.
@@ -306,6 +307,13 @@ func (f *Simulator) wait(step *formula.Step, st *Stage, e environment) {
 	}
 	st.Known, st.read, f.moved = true, 1, true
 	read := step.Reading != nil && step.Reading.Temp.Set
+	said := nothing
+	switch {
+	case read && bathed[figure.Middle]:
+		said = f.learnInBath(step, e, &baths)
+	case read:
+		said = f.learn(step, e)
+	}
 	riseAfter := step.Reading != nil && step.Reading.Rise.Set && step.Reading.After.Set
 	for i := range f.runs {
 		l := &f.runs[i]
@@ -370,11 +378,11 @@ func (f *Simulator) wait(step *formula.Step, st *Stage, e environment) {
 			st.read = early / hours[i]
 		}
 	}
+	f.heard(e, said)
 	st.StartCore, st.Core, st.Mean, st.Surface, st.CoreMax, st.Hours = figure.Ordered(start), figure.Ordered(core), figure.Ordered(mean), figure.Ordered(surface), figure.Ordered(most), figure.Ordered(hours)
 }
 
-// believe makes a run pass through a probe reading, and keeps what that says of the surface coefficient for later stages in
-// the same place: the coldest run through the lower end of a range that was read, the warmest through the upper. ok is false when the reading must be taken as it stands: no coefficient explains it, or the step's length is
+// believe makes a run pass through a probe reading (learn keeps what that says for later stages): the coldest run through the lower end of a range that was read, the warmest through the upper. ok is false when the reading must be taken as it stands: no coefficient explains it, or the step's length is
 // a range, so that nobody knows when it was read.
 func (f *Simulator) believe(l *run, step *formula.Step, e environment) (ok bool) {
 	seconds, ok := readAt(step, e)
@@ -385,7 +393,6 @@ func (f *Simulator) believe(l *run, step *formula.Step, e environment) (ok bool)
 	if !ok {
 		return false
 	}
-	f.scales[e.air][l.which] *= factor
 	return l.walk.SetScale(factor)
 }
 
