@@ -32,7 +32,7 @@ const (
 	srcSheet = "area = mass / (density x thickness), density of mixed dough 1.15 g/mL (1.10 to 1.20); coil by the area law"
 	errSheet = "15 % in area: dough shrinks back"
 	srcTin   = "mL of tin for a gram: 3.8 to 4.4 milk bread and wholesale white (read), brioche 2.6 to 3.6, filled 2.4 to 3.2 of dough and filling (common practice)"
-	srcBake  = "crumb capped at boiling; diffusivity fitted to published bake times with assumed dimensions"
+	srcBake  = "conduction with the oven's heat at the skin, which boils at last; fitted to 13 published bakes whose sizes are assumed"
 )
 
 const srcOven = "formula cards: rolls and sweet dough 191 to 220 C, challah 204 C, panettone 180 C for 55 min (read); that large, rich and filled pieces want 180 to 190 C is common practice"

@@ -65,6 +65,11 @@ var IceBath = way("ice bath", "in ice and water", (*Verb).Cools,
 	noFat, in(heat.IceBath), noOven, noMixer,
 	"ice", "ice water", "iced water", "ice water bath", "ice and water", "bath of ice")
 
+// steamOven is the way to bake that has steam in the oven all the time.
+var steamOven = way("steam oven", "in hot moving air and steam", (*Verb).Bakes,
+	noFat, ownAir, heat.FanOven, noMixer,
+	"steam", "combi oven", "combi steamer", "combination oven")
+
 // Ways are all the ways that the program knows, by what they do.
 var Ways = []*Way{
 	way("hand", "by hand, with a spoon or a scraper", (*Verb).Mixes,
@@ -86,9 +91,9 @@ var Ways = []*Way{
 		noFat, ownAir, noOven, bakersmath.StandMixer,
 		"home mixer", "table mixer", "kitchen mixer", "kitchen machine"),
 	way("fork mixer", "a fork mixer", (*Verb).Mixes,
-		noFat, ownAir, noOven, bakersmath.NotSaid, "fork kneader"),
+		noFat, ownAir, noOven, bakersmath.Fork, "fork kneader"),
 	way("diving arm", "a mixer with diving arms", (*Verb).Mixes,
-		noFat, ownAir, noOven, bakersmath.NotSaid,
+		noFat, ownAir, noOven, bakersmath.TwinArm,
 		"diving arms", "diving arm mixer", "twin arm", "twin arm mixer", "double arm mixer"),
 	way("food processor", "a food processor", (*Verb).Mixes,
 		noFat, ownAir, noOven, bakersmath.FoodProcessor, "processor"),
@@ -151,9 +156,7 @@ var Ways = []*Way{
 		"air fryer"),
 	way("rack oven", "on a rack that turns in hot moving air", (*Verb).Bakes,
 		noFat, ownAir, heat.FanOven, noMixer, "rack", "rotary oven", "rotary rack oven"),
-	way("steam oven", "in hot moving air and steam", (*Verb).Bakes,
-		noFat, ownAir, heat.FanOven, noMixer,
-		"steam", "combi oven", "combi steamer", "combination oven"),
+	steamOven,
 	way("wood oven", "in an oven of brick, heated with wood", (*Verb).Bakes,
 		noFat, ownAir, heat.DeckOven, noMixer,
 		"wood fired oven", "wood fired", "brick oven", "masonry oven"),
@@ -169,6 +172,9 @@ func (w *Way) Oven() heat.OvenKind {
 	}
 	return w.oven
 }
+
+// Steams reports whether there is steam in the oven.
+func (w *Way) Steams() bool { return w == steamOven }
 
 // HotFat reports whether there is hot fat. It is false where no way is written.
 func (w *Way) HotFat() bool { return w != nil && w.fat == hotFat }

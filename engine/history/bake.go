@@ -7,50 +7,30 @@ import (
 	"forebake/engine/science/heat"
 )
 
-// Proofed density of a dough at the oven, kg/m3: 0.30 to 0.45 (geometry), the heavy end for rich doughs.
-const proofedDensity = 400
+// unwritten is what an oven of which no temperature is written may be at, C: all that bakes are
+// reckoned for, so that it clears nothing.
+var unwritten = figure.Estimate{Low: heat.CoolestOvenC, Mid: 185, High: 250}
 
 // bake takes the part through the oven: capped at boiling, and even afterwards.
 func (f *Simulator) bake(step *formula.Step, st *Stage) {
 	f.keepState(st)
 	f.intoTin(step)
-	kg := f.massKg()
-	switch made := f.setup.Part.Formula; {
-	case f.shape.pieces > 1:
-		kg /= f.shape.pieces
-	case made != nil && made.Makes.Pieces > 1: // no step says how it is divided
-		kg /= made.Makes.Pieces
-	}
 	if boils := heat.BoilingPointC(f.setup.Kitchen.Altitude.Mid()); step.At.Set && step.At.Lo <= boils {
 		f.loseTrack(st, "an oven that is hot enough to bake in")
 		return
 	}
-	rho := proofedDensity * f.shape.mixedRho / f.setup.Material.Density
-	var body heat.Body
-	if f.shape.tin != nil {
-		if h, ok := geometry.TinLoafHalfMM(kg*1000, rho/1000, f.shape.tin.Inside[0], f.shape.tin.Inside[1]); ok {
-			body = brick(h)
-		}
-	} else if h, ok := f.freeStanding(kg, rho/1000); ok {
-		body = brick(h)
-	}
-	alpha := heat.CrumbDiffusivity
-	if f.shape.filling > 0 {
-		share := f.shape.filling / f.shape.fillRho / (f.massKg() / rho)
-		alpha = 1 / ((1-share)/heat.CrumbDiffusivity + share/heat.FillingDiffusivity) // layers in series
-	}
-	oven := func(startC float64) heat.Bake {
-		return heat.Bake{Body: body, StartC: startC, AltitudeM: f.setup.Kitchen.Altitude.Mid(), InTin: f.shape.tin != nil, Diffusivity: alpha}
-	}
+	piece, body, rho := f.inOven()
+	bakings, why := f.ovens(step, st, piece)
+	st.Oven, st.HasOven, st.OvenSilent = bakings[figure.Low], why == "", why
 	target := step.Core
 	if !target.Set && step.To.Set {
 		target = step.To
 	}
-	if target.Set {
-		quick, ok1 := oven(st.StartCore.High).MinutesToCore(target.Lo)
-		mid, ok2 := oven(st.StartCore.Mid).MinutesToCore(target.Mid())
-		slow, ok3 := oven(st.StartCore.Low).MinutesToCore(target.Hi)
-		if ok1 && ok2 && ok3 {
+	if target.Set && st.HasOven {
+		quick, why1 := bakings[figure.High].MinutesTo(target.Lo)
+		mid, why2 := bakings[figure.Middle].MinutesTo(target.Mid())
+		slow, why3 := bakings[figure.Low].MinutesTo(target.Hi)
+		if st.OvenSilent = figure.FirstReason(why1, why2, why3); st.OvenSilent == "" {
 			st.MinutesToCore, st.HasCoreMinutes = figure.Estimate{Low: quick.Low, Mid: mid.Mid, High: slow.High}, true
 		}
 	}
@@ -58,20 +38,19 @@ func (f *Simulator) bake(step *formula.Step, st *Stage) {
 	switch r := step.Reading; {
 	case r != nil && r.Temp.Set:
 		after, st.Measured = estimateOf(r.Temp.Interval), true
-	case step.Time.Set:
-		lo, ok1 := oven(st.StartCore.Low).CoreAfter(step.Time.Lo)
-		g, ok2 := oven(st.StartCore.Mid).CoreAfter(step.Time.Mid())
-		hi, ok3 := oven(st.StartCore.High).CoreAfter(step.Time.Hi)
-		if !ok1 || !ok2 || !ok3 {
-			f.loseTrack(st, "a shape for this bake")
-			return
-		}
-		after = figure.Estimate{Low: lo.Low, Mid: g.Mid, High: hi.High}
-	default:
+	case !step.Time.Set:
 		f.loseTrack(st, "the time of this bake")
 		return
+	case why != "":
+		f.loseTrack(st, "a core that was read at the end of this bake: "+why)
+		return
+	default:
+		after = figure.Estimate{
+			Low:  bakings[figure.Low].Core(figure.Low, step.Time.Lo),
+			Mid:  bakings[figure.Middle].Core(figure.Middle, step.Time.Mid()),
+			High: bakings[figure.High].Core(figure.High, step.Time.Hi),
+		}
 	}
-	st.Oven = oven(st.StartCore.Low)
 	f.setEven(after)
 	st.Core, st.Mean, st.Surface, st.Body = after, after, after, body
 	st.CoreMax = st.StartCore.Max(after)
@@ -81,6 +60,61 @@ func (f *Simulator) bake(step *formula.Step, st *Stage) {
 	f.setup.Trace = f.setup.Trace && f.setup.TraceBaked
 	f.setup.Material = Material{Known: true, Conductivity: crumbConductivity, Diffusivity: crumbCooling, Density: rho * (1 - bakeLoss), SpecificHeat: 2600}
 	f.shape.mixedRho = f.setup.Material.Density
+}
+
+// inOven is one piece as it goes into the oven: a proofed dough with its filling as mixed, or what
+// does not rise as it is. body is what it cools as, rho its density, kg/m3.
+func (f *Simulator) inOven() (piece heat.Piece, body heat.Body, rho float64) {
+	kg := f.massKg()
+	rho = f.shape.mixedRho
+	if kind := f.setup.Part.Kind; kind == formula.Dough || kind == formula.Preferment {
+		volume := (kg - f.shape.filling) / (1000 * geometry.ProofedDensity)
+		if f.shape.filling > 0 {
+			filled := f.shape.filling / f.shape.fillRho
+			volume += filled
+			piece.Filling = filled / volume
+		}
+		rho = kg / volume
+	}
+	switch made := f.setup.Part.Formula; {
+	case f.shape.pieces > 1:
+		kg /= f.shape.pieces
+	case made != nil && made.Makes.Pieces > 1: // nobody says how it is divided
+		kg /= made.Makes.Pieces
+	}
+	piece.DensityKgM3, piece.In = rho, heat.OnTray
+	if f.shape.tin != nil {
+		if h, ok := geometry.TinLoafHalfMM(kg*1000, rho/1000, f.shape.tin.Inside[0], f.shape.tin.Inside[1]); ok {
+			body = brick(h)
+		}
+		piece.Body, piece.In = body, heat.InTin
+		return piece, body, rho
+	}
+	if h, ok := f.freeStanding(kg, rho/1000); ok {
+		body = brick(h)
+		piece.Body = heat.Body{Shape: heat.Ellipsoid, Half: body.Half}
+	}
+	return piece, body, rho
+}
+
+// ovens bakes the piece in the three runs: the cold one from the coldest start in the coolest oven.
+func (f *Simulator) ovens(step *formula.Step, st *Stage, piece heat.Piece) (b [figure.Runs]heat.Baking, why string) {
+	at := unwritten
+	if step.At.Set {
+		at = estimateOf(step.At.Interval)
+	}
+	for run := range b {
+		r := figure.Run(run)
+		piece.StartC = st.StartCore.At(r)
+		oven := heat.Oven{
+			TempC: at.At(r), Kind: step.Way.Oven(), Steam: step.Way.Steams(),
+			AltitudeM: f.setup.Kitchen.Altitude.Mid(),
+		}
+		var silent string
+		b[run], silent = oven.Bake(piece)
+		why = figure.FirstReason(why, silent)
+	}
+	return b, why
 }
 
 // Cooling bread: conductivity of crumb 0.12 to 0.2 W/(m K), and a diffusivity that gives the two hours of a large tin loaf

@@ -77,7 +77,9 @@ type Stage struct {
 	HasCoreMinutes bool
 	Body           heat.Body
 	Bi             float64
-	Oven           heat.Bake // a bake as the coldest run goes through it; no body where the core is not reckoned
+	Oven           heat.Baking // a bake as the coldest run goes through it, where HasOven
+	HasOven        bool
+	OvenSilent     string // why a bake's core, or the time to it, is not reckoned
 	// Trace is the course of each run through a wait, the coldest first, by Hours of the step: at its start, its end and in between.
 	// It is drawn to the longest end of a ranged time in the warmest run, to the shortest in the coldest. nil where none was asked for.
 	Trace [figure.Runs][]Sample
@@ -113,7 +115,7 @@ type run struct {
 type Simulator struct {
 	runs    [figure.Runs]run
 	setup   Setup
-	scales  [airKinds][figure.Runs]float64 // what readings made of the surface coefficients, by the kind of air
+	told    [airKinds]told
 	body    heat.Body
 	shape   shape
 	missing string        // what would have to be written so that the steps from here on are known; "" while they are
@@ -250,14 +252,19 @@ func (f *Simulator) timeTo(s Setup, step, instead *formula.Step, targetC, slabM 
 			if missing != "" {
 				return figure.Estimate{}, false
 			}
-			var read [figure.Runs]bool
+			if _, in := f.vessel(&f.runs[figure.Middle], e); in {
+				return f.hoursInBath(instead, e, targetC, slabM)
+			}
 			for i := range f.runs {
 				if !f.enter(&f.runs[i], e) {
 					return figure.Estimate{}, false
 				}
-				read[i] = instead.Reading != nil && instead.Reading.Temp.Set && f.believe(&f.runs[i], instead, e)
 			}
+			read := instead.Reading != nil && instead.Reading.Temp.Set
 			if slabM > 0 {
+				if read {
+					f.heard(e, f.learn(instead, e))
+				}
 				e.body, f.shape.known = heat.SlabOf(slabM), true
 			}
 			var out [figure.Runs]float64
@@ -265,7 +272,8 @@ func (f *Simulator) timeTo(s Setup, step, instead *formula.Step, targetC, slabM 
 				if slabM > 0 && !f.enter(&f.runs[i], e) {
 					return figure.Estimate{}, false
 				}
-				out[i] = f.reach(&f.runs[i], e, targetC, read[i])
+				through := read && slabM == 0 && f.believe(&f.runs[i], instead, e)
+				out[i] = f.reach(&f.runs[i], e, targetC, through)
 			}
 			return figure.Estimate{Low: min(out[0], out[1], out[2]), Mid: out[1], High: max(out[0], out[1], out[2])}, true
 		}

@@ -98,9 +98,9 @@ const smallPieceKg = 0.25
 // freeStanding gives a piece without a tin: a bun, or a loaf twice and a half as long as wide (common practice, a guess).
 func (f *Simulator) freeStanding(kg, density float64) (geometry.HalfSize, bool) {
 	if kg <= smallPieceKg {
-		return geometry.BunHalfMM(kg*1000, density, 0.5)
+		return geometry.BunHalfMM(kg*1000, density, geometry.BunHeight)
 	}
-	return geometry.LoafHalfMM(kg*1000, density, 2.5, 0.6)
+	return geometry.LoafHalfMM(kg*1000, density, geometry.LoafLength, geometry.LoafHeight)
 }
 
 func (f *Simulator) massKg() float64 {

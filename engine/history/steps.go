@@ -3,6 +3,7 @@ package history
 import (
 	"forebake/engine/figure"
 	"forebake/engine/formula"
+	"forebake/engine/science/ferment"
 	"forebake/engine/science/geometry"
 	"forebake/engine/science/heat"
 )
@@ -16,8 +17,8 @@ func (f *Simulator) begin(s Setup) {
 		}
 	}
 	f.body, f.shape = heat.Body{}, shape{mixedRho: s.Material.Density}
-	for i := range f.scales {
-		f.scales[i] = [figure.Runs]float64{1, 1, 1}
+	for i := range f.told {
+		f.told[i] = nothing
 	}
 	for i := range f.runs {
 		l := &f.runs[i]
@@ -123,6 +124,14 @@ func (f *Simulator) mix(step *formula.Step, st *Stage) {
 	}
 	f.mixed = true
 	f.keepState(st)
+	f.scald(st.Mean)
+}
+
+// scald ends the yeast of a part that has been so hot.
+func (f *Simulator) scald(t figure.Estimate) {
+	if ferment.Dead(t.Interval()) == figure.Yes {
+		f.setup.Gas = 0
+	}
 }
 
 // setEven puts the three runs at one even temperature each.
@@ -178,15 +187,10 @@ func (f *Simulator) heated(step *formula.Step, st *Stage) {
 	}
 	after := estimateOf(target.Interval)
 	f.setEven(after)
-	if after.Mid >= yeastDiesC {
-		f.setup.Gas = 0
-	}
+	f.scald(after)
 	st.Core, st.Mean, st.Surface = after, after, after
 	st.CoreMax = st.StartCore.Max(after)
 }
-
-// yeastDiesC is where yeast in dough is dead (138 F, package ferment).
-const yeastDiesC = 59
 
 // fill spreads a filling on: the two share their heat at once, being thin. false when nothing is known of the filling, and so
 // nothing of what comes after.

@@ -126,7 +126,7 @@ func TestFriedDoughIsDead(t *testing.T) {
 // The tin may be named at the pan, at the proof or at the bake.
 func TestTinWhereverItIsNamed(t *testing.T) {
 	want := follow(t, setup(t, `{ pan = "x", tin = "long tin", count = 4 }, { proof = "1 h", at = "30 C" }, { bake = "30 min", at = "190 C", core = "92 C" }`)).Stages[2]
-	h, ok := geometry.TinLoafHalfMM(500, 0.4, 300, 100)
+	h, ok := geometry.TinLoafHalfMM(500, geometry.ProofedDensity, 300, 100)
 	if !ok {
 		t.Fatal("no loaf")
 	}
@@ -168,18 +168,59 @@ func TestBakeIsCapped(t *testing.T) {
 			if !st.Known || st.Core.High > boils-heat.BoilingMargin+1e-9 || st.CoreMax.High > boils-heat.BoilingMargin+1e-9 {
 				t.Errorf("%s at %v m: core %v, water boils at %v", minutes, altitude, st.Core, boils)
 			}
-			if st.HasCoreMinutes != (95 <= boils-heat.BoilingMargin) {
+			if st.HasCoreMinutes != (95 <= boils-heat.CoreMargin) {
 				t.Errorf("95 C at %v m: %v", altitude, st.MinutesToCore)
 			}
 		}
 	}
 	st := follow(t, setup(t, `{ divide = "60 g" }, { bake = "15 min", at = "190 C", core = "92 C" }`)).Stages[1]
-	h, _ := geometry.BunHalfMM(2000.0/33, 0.4, 0.5)
-	bake := heat.Bake{Body: heat.BrickOf(2*h.LengthMM/1000, 2*h.WidthMM/1000, 2*h.HeightMM/1000), StartC: 26}
-	minutes, _ := bake.MinutesToCore(92)
-	nearBand(t, "minutes to 92 C", st.MinutesToCore, figure.Estimate{Low: minutes.Low, Mid: minutes.Mid, High: minutes.High}, 1e-9)
-	core, _ := bake.CoreAfter(15)
-	nearBand(t, "core", st.Core, figure.Estimate{Low: core.Low, Mid: core.Mid, High: core.High}, 1e-9)
+	h, _ := geometry.BunHalfMM(2000.0/33, geometry.ProofedDensity, geometry.BunHeight)
+	bun := heat.Piece{
+		Body:        heat.EllipsoidOf(2*h.LengthMM/1000, 2*h.WidthMM/1000, 2*h.HeightMM/1000),
+		DensityKgM3: 1000 * geometry.ProofedDensity, StartC: 26,
+	}
+	bake, why := heat.Oven{TempC: 190}.Bake(bun)
+	if why != "" {
+		t.Fatal(why)
+	}
+	minutes, _ := bake.MinutesTo(92)
+	nearBand(t, "minutes to 92 C", st.MinutesToCore, minutes, 1e-9)
+	nearBand(t, "core", st.Core, bake.CoreAfter(15), 1e-9)
+}
+
+// The oven counts: at 110 C the same piece is long in coming, and its kind and a tin count too.
+func TestTheOvenCounts(t *testing.T) {
+	minutes := func(steps string) figure.Estimate {
+		t.Helper()
+		stages := follow(t, setup(t, steps)).Stages
+		st := stages[len(stages)-1]
+		if !st.HasCoreMinutes {
+			t.Fatalf("%s: %q", steps, st.OvenSilent)
+		}
+		return st.MinutesToCore
+	}
+	at := func(c string) figure.Estimate {
+		return minutes(`{ divide = "500 g" }, { bake = "30 min", at = "` + c + `", core = "92 C" }`)
+	}
+	cool, usual, hot := at("110 C"), at("180 C"), at("250 C")
+	if !(cool.Mid > 1.5*usual.Mid && usual.Mid > 1.1*hot.Mid) {
+		t.Errorf("at 110, 180 and 250 C: %v, %v, %v", cool, usual, hot)
+	}
+	if any := at("170 C to 190 C"); !(any.Low < usual.Low && any.High > usual.High) {
+		t.Errorf("a range of ovens %v, one %v", any, usual)
+	}
+	fan := minutes(`{ divide = "500 g" }, { bake = "30 min", at = "180 C", core = "92 C", by = "fan oven" }`)
+	static := minutes(`{ divide = "500 g" }, { bake = "30 min", at = "180 C", core = "92 C", by = "static oven" }`)
+	steam := minutes(`{ divide = "500 g" }, { bake = "30 min", at = "180 C", core = "92 C", by = "steam oven" }`)
+	if !(fan.Mid < 0.95*static.Mid) || !(steam.Low < fan.Low) {
+		t.Errorf("fan %v, static %v, steam %v", fan, static, steam)
+	}
+	open := minutes(`{ divide = "500 g" }, { bake = "30 min", core = "92 C" }`)
+	if !(open.Low <= hot.Low && open.High >= cool.High) {
+		t.Errorf("an oven that is not written: %v", open)
+	}
+	st := follow(t, setup(t, `{ divide = "500 g" }, { bake = "30 min", at = "360 C", core = "92 C" }`)).Stages[1]
+	unknown(t, st, "a core that was read at the end of this bake: the oven is 360 C; bakes are reckoned from 110 to 350 C")
 }
 
 // Surroundings as warm as the part change nothing; thin, huge, frozen and boiling parts end in figures, and soon.

@@ -15,9 +15,10 @@ import (
 type environment struct {
 	air     airKind
 	ambient Interval
-	h       float64 // W/(m2 K), as it is in the middle run
-	covered float64 // the same under a lid with air below it; film on the dough takes nothing away
-	error   float64 // relative error of h
+	h       float64         // W/(m2 K), as it is in the middle run
+	covered float64         // the same under a lid with air below it; film on the dough takes nothing away
+	error   float64         // relative error of h
+	above   figure.Estimate // C, of the air above an ice bath
 	minutes Interval
 	body    heat.Body
 }
@@ -88,6 +89,7 @@ func (f *Simulator) environment(step *formula.Step, st *Stage) (e environment, m
 	if at == heat.IceBath || at == heat.StirredBath {
 		e.error = heat.WaterError
 	}
+	e.above = f.aboveBath(step)
 	c, _ := heat.SurfaceCoefficient(at)
 	lid, _ := heat.LayerResistance(heat.LiddedBox)
 	e.h = c.Typical
@@ -121,7 +123,8 @@ func (f *Simulator) coefficient(l *run, e environment, cooling bool) float64 {
 	if l.which != figure.Middle && !l.quick(cooling) {
 		h = e.covered // covered, or not written: a lid is the slower way
 	}
-	return h * f.scales[e.air][l.which]
+	t := f.told[e.air]
+	return e.h * math.Exp(t.shift) * math.Pow(h/e.h, t.left)
 }
 
 // enter puts a run into surroundings; false when the model cannot take the body.
@@ -137,9 +140,7 @@ func (f *Simulator) enter(l *run, e environment) bool {
 	if l.live && body != l.body { // no step says how it stands, and another guess is the outer one now
 		l.lastT, l.live = t, false
 	}
-	if m.Butterfat > 0 && min(t, ambient) < 26 && max(t, ambient) > 4 {
-		alpha /= 1 + 0.75*m.Butterfat // butter sets or melts on the way (first order)
-	}
+	alpha /= f.setting(t, ambient)
 	if l.live {
 		l.walk.SetScale(1) // what a reading made of it is in the coefficient from here on
 		l.walk.SetMaterial(m.Conductivity, alpha)
@@ -172,7 +173,7 @@ func (f *Simulator) timeError(l *run, e environment) float64 {
 	if f.setup.Gas > 0 {
 		err = math.Hypot(err, heat.FermentationIncluded)
 	}
-	return err
+	return err * f.told[e.air].left
 }
 
 // growth is how much the dough's own heat stretches its cooling, to first order.
@@ -254,7 +255,7 @@ func (f *Simulator) startWorking(v *heat.Volumes, l *run, e environment, t float
 // workingTime is when the core of such a dough comes to a target, h; +Inf when it has not in longestWatch. A working dough may warm
 // before it cools, or never cool.
 func (f *Simulator) workingTime(l *run, e environment, targetC float64) float64 {
-	const longestWatch, shortest = 72 * 3600, 1800.0
+	const shortest = 1800.0
 	v := &f.volumes
 	now := l.walk.At(0)
 	f.startWorking(v, l, e, now.MeanC)
@@ -287,7 +288,19 @@ const wattsAt28 = 0.77
 // wait leaves the part in its surroundings for the time of the step.
 func (f *Simulator) wait(step *formula.Step, st *Stage, e environment) {
 	var start, core, mean, surface, most, hours [figure.Runs]float64
+	var baths [figure.Runs]heat.Chilling
+	var bathed [figure.Runs]bool
 	for i := range f.runs {
+		if vessel, in := f.vessel(&f.runs[i], e); in {
+			c, why := f.chilling(&f.runs[i], e, vessel)
+			if why != "" {
+				f.loseTrack(st, "a temperature that was read at the end of this "+step.Verb.Name+": "+why)
+				return
+			}
+			baths[i], bathed[i] = c, true
+			start[i] = f.now(&f.runs[i]).CoreC
+			continue
+		}
 		if !f.enter(&f.runs[i], e) {
 			f.loseTrack(st, "a shape of \""+f.setup.Part.Name+"\" that can be")
 			return
@@ -296,15 +309,23 @@ func (f *Simulator) wait(step *formula.Step, st *Stage, e environment) {
 	}
 	st.Known, st.read, f.moved = true, 1, true
 	read := step.Reading != nil && step.Reading.Temp.Set
+	said := nothing
+	switch {
+	case read && bathed[figure.Middle]:
+		said = f.learnInBath(step, e, &baths)
+	case read:
+		said = f.learn(step, e)
+	}
 	riseAfter := step.Reading != nil && step.Reading.Rise.Set && step.Reading.After.Set
 	for i := range f.runs {
 		l := &f.runs[i]
-		cooling := l.walk.At(0).MeanC > l.ambient(e)
+		cooling := f.now(l).MeanC > l.ambient(e)
 		speed := 1.0
 		switch {
+		case !read && bathed[i]: // the error is in the bath's own runs
 		case !read:
 			speed = f.speed(l, e, cooling)
-		case !f.believe(l, step, e):
+		case bathed[i] && !f.passes(&baths[i], l, step, e), !bathed[i] && !f.believe(l, step, e):
 			if lo, hi := outermost(start, e); step.Reading.Temp.Lo < lo-readingSlack || step.Reading.Temp.Hi > hi+readingSlack {
 				// A slip of the pen must not clear what it was written beside.
 				f.loseTrack(st, fmt.Sprintf("a reading that can be in this %s, between %.0f C and %.0f C", step.Verb.Name, lo, hi))
@@ -315,27 +336,34 @@ func (f *Simulator) wait(step *formula.Step, st *Stage, e environment) {
 		default:
 			st.Measured = true
 		}
-		minutes := e.minutes.Mid()
-		switch {
-		case l.quick(cooling):
-			minutes = e.minutes.Hi
-		case l.which != figure.Middle:
-			minutes = e.minutes.Lo
-		}
+		minutes := e.minutesIn(l, cooling)
 		fermenting := estimateOf(e.minutes).At(l.which) * 60
-		own := cooling && !read && f.worksHard(l, e)
+		own := cooling && !read && !bathed[i] && f.worksHard(l, e)
 		early := 0.0
 		if riseAfter && l.which == figure.Middle {
-			early = f.gained(l, e, own, speed, min(step.Reading.After.Mid()*60, fermenting))
+			seen := min(step.Reading.After.Mid()*60, fermenting)
+			if bathed[i] {
+				c := baths[i]
+				_, _, early = f.bathe(&c, f.now(l), 0, seen)
+			} else {
+				early = f.gained(l, e, own, speed, seen)
+			}
 		}
 		var end heat.State
 		from := len(f.samples)
 		f.tracing = f.setup.Trace
-		f.sample(0, l.walk.At(0))
-		if own {
+		f.sample(0, f.now(l))
+		switch {
+		case bathed[i]:
+			end, most[i], hours[i] = f.bathe(&baths[i], f.now(l), minutes*60, fermenting)
+			l.lastT, l.live = end.MeanC, false
+			if l.which == figure.High {
+				l.lastT = end.CoreC // what follows starts even: no colder than it is anywhere
+			}
+		case own:
 			end, most[i], hours[i] = f.working(l, e, minutes*60, fermenting)
 			l.lastT, l.live = end.MeanC, false
-		} else {
+		default:
 			hours[i] = f.equivalent(l, speed, fermenting)
 			if f.tracing {
 				f.sample(fermenting, l.walk.At(fermenting*speed))
@@ -352,27 +380,34 @@ func (f *Simulator) wait(step *formula.Step, st *Stage, e environment) {
 			st.read = early / hours[i]
 		}
 	}
+	f.heard(e, said)
 	st.StartCore, st.Core, st.Mean, st.Surface, st.CoreMax, st.Hours = figure.Ordered(start), figure.Ordered(core), figure.Ordered(mean), figure.Ordered(surface), figure.Ordered(most), figure.Ordered(hours)
 }
 
-// believe makes a run pass through a probe reading, and keeps what that says of the surface coefficient for later stages in
-// the same place: the coldest run through the lower end of a range that was read, the warmest through the upper. ok is false when the reading must be taken as it stands: no coefficient explains it, or the step's length is
-// a range, so that the time of the reading is not known.
+// believe makes a run pass through a probe reading (learn keeps what that says for later stages): the coldest run through the lower end of a range that was read, the warmest through the upper. ok is false when the reading must be taken as it stands: no coefficient explains it, or the step's length is
+// a range, so that nobody knows when it was read.
 func (f *Simulator) believe(l *run, step *formula.Step, e environment) (ok bool) {
-	r := step.Reading
-	seconds := e.minutes.Mid() * 60
-	switch {
-	case r.After.Set && r.After.IsPoint():
-		seconds = r.After.Mid() * 60
-	case r.After.Set || !e.minutes.IsPoint():
-		return false
-	}
-	factor, ok := l.walk.ScaleFor(heat.Core, estimateOf(r.Temp.Interval).At(l.which), seconds)
+	seconds, ok := readAt(step, e)
 	if !ok {
 		return false
 	}
-	f.scales[e.air][l.which] *= factor
+	factor, ok := l.walk.ScaleFor(heat.Core, estimateOf(step.Reading.Temp.Interval).At(l.which), seconds)
+	if !ok {
+		return false
+	}
 	return l.walk.SetScale(factor)
+}
+
+// readAt is when a temperature was read, s from the step's beginning; ok is false where nobody
+// knows.
+func readAt(step *formula.Step, e environment) (seconds float64, ok bool) {
+	switch r := step.Reading; {
+	case r.After.Set && r.After.IsPoint():
+		return r.After.Mid() * 60, true
+	case r.After.Set || !e.minutes.IsPoint():
+		return 0, false
+	}
+	return e.minutes.Mid() * 60, true
 }
 
 // readingSlack is how far beyond its surroundings and its start a part can be read, K: probes differ, a dough warms itself, and
@@ -455,6 +490,14 @@ func (f *Simulator) equivalent(l *run, speed, seconds float64) float64 {
 
 // stretches are the shares of a wait at which the four stretches end.
 var stretches = [...]float64{0.04, 0.16, 0.45, 1}
+
+// activity is how hard the part works at a temperature, as a share of 26 C; 0 where it does not.
+func (f *Simulator) activity(tC float64) float64 {
+	if f.setup.Gas == 0 {
+		return 0
+	}
+	return ferment.TemperatureFactor(tC)
+}
 
 // sample keeps a run's state for its trace, while one is drawn.
 func (f *Simulator) sample(seconds float64, s heat.State) {

@@ -1,6 +1,8 @@
 package process
 
 import (
+	"slices"
+
 	"forebake/engine/figure"
 	"forebake/engine/formula"
 	"forebake/engine/history"
@@ -23,7 +25,11 @@ func (p *Part) MixTemp(s *formula.Step) Value {
 	if !firstMix(s) {
 		return figure.Absent("to = \"25 C\" or measured = \"25 C\" in this mix", s.Place)
 	}
-	return p.balance(s)
+	v := p.balance(s)
+	if v.Absent && s.To.Set { // the balance is silent: the aim is all there is
+		return makeup.Given(s.To, "", s.Place)
+	}
+	return v
 }
 
 // firstMix reports whether no mix stands before it: the first takes the ingredients, later ones only work them on.
@@ -131,19 +137,56 @@ func (p *Part) anyTemp() Interval {
 // Friction of what holds no flour: there is nothing to develop, C (judgement).
 const pasteFriction, pasteFrictionHigh = 0.5, 2
 
-func (p *Part) friction(s *formula.Step) (low, typical, high float64) {
+// friction is what a mix does to the temperature that its goods meet at: by minutes, mixer and mass, or by a rise, K, where the house
+// has measured one or there is nothing to develop.
+type friction struct {
+	mix   [figure.Runs]bakersmath.Mixing
+	rise  figure.Estimate
+	plain bool // rise stands in place of mix
+}
+
+// endC is where a dough ends that its goods meet in at meetC, C.
+func (f *friction) endC(meetC float64, run figure.Run) float64 {
+	if f.plain {
+		return meetC + f.rise.At(run)
+	}
+	return f.mix[run].EndC(meetC, run)
+}
+
+// startC is where the goods must meet for the dough to end at endC, C.
+func (f *friction) startC(endC float64, run figure.Run) float64 {
+	if f.plain {
+		return endC - f.rise.At(run)
+	}
+	return f.mix[run].StartC(endC, run)
+}
+
+// friction reads a mix; why is the reason for silence.
+func (p *Part) friction(s *formula.Step) (f friction, why string) {
+	f.plain = true
 	switch {
 	case s == nil:
-		return 0, 0, 0
+		return f, ""
 	case !p.IsDough():
-		return 0, pasteFriction, pasteFrictionHigh
+		f.rise = figure.Estimate{Mid: pasteFriction, High: pasteFrictionHigh}
+		return f, ""
 	}
 	mixer := s.Way.Mixer()
 	if house := p.sheet.Kitchen.Friction; house.Set && mixer != bakersmath.ByHand {
-		return house.Lo, house.Mid(), house.Hi
+		f.rise = figure.Estimate{Low: house.Lo, Mid: house.Mid(), High: house.Hi}
+		return f, ""
 	}
-	low, typical, high, _ = bakersmath.FrictionRiseC(mixer)
-	return low, typical, high
+	if !s.Time.Set {
+		return f, "the time of this " + s.Verb.Name + " is not written"
+	}
+	f.plain = false
+	minutes := figure.Estimate{Low: s.Time.Lo, Mid: s.Time.Mid(), High: s.Time.Hi}
+	for run := range f.mix {
+		slow, fast := bakersmath.SplitMinutes(mixer, minutes.At(figure.Run(run)))
+		f.mix[run] = bakersmath.Mixing{By: mixer, SlowMin: slow, FastMin: fast, MassKg: p.Grams(makeup.Mass).Mid() / 1000, RoomC: p.sheet.Kitchen.Room.Mid()}
+		why = figure.FirstReason(why, f.mix[run].Refuses())
+	}
+	return f, why
 }
 
 // heatOf gives an ingredient as the heat balance takes it; run picks the end of its temperature.
@@ -196,9 +239,12 @@ func (p *Part) heatOf(in *formula.Ingredient, run figure.Run) (bakersmath.Ingred
 
 // balance mixes all ingredients, with the friction of a mix or none.
 func (p *Part) balance(s *formula.Step) Value {
-	low, typical, high := p.friction(s)
+	warms, why := p.friction(s)
+	if why != "" {
+		return figure.Absent("measured = \"25 C\" in this mix: "+why, s.Place)
+	}
 	var ends [figure.Runs]float64
-	for run, rise := range [figure.Runs]float64{low, typical, high} {
+	for run := range ends {
 		var list []bakersmath.Ingredient
 		for _, in := range p.Ingredients {
 			one, ok := p.heatOf(in, figure.Run(run))
@@ -207,13 +253,13 @@ func (p *Part) balance(s *formula.Step) Value {
 			}
 			list = append(list, one)
 		}
-		t, ok := bakersmath.HeatBalanceDoughC(list, rise)
+		t, ok := bakersmath.HeatBalanceDoughC(list, 0)
 		if !ok {
 			return figure.Absent("the temperatures of what goes into \""+p.Name+"\"", p.Place)
 		}
-		ends[run] = t
+		ends[run] = warms.endC(t, figure.Run(run))
 	}
-	return Value{Lo: ends[0], Mid: ends[1], Hi: ends[2], Origin: figure.ByModel}
+	return figure.Ordered(ends).Value()
 }
 
 // liquid is what the baker can warm or cool: the pourable ingredients together; ok is false while one of them has no single
@@ -269,21 +315,25 @@ func (sh *Sheet) LiquidNeeded(s *formula.Step) Value {
 	if kg == 0 {
 		return figure.Absent("a pourable liquid in \""+p.Name+"\"", s.Place)
 	}
-	low, typical, high := p.friction(s)
+	warms, why := p.friction(s)
+	if why != "" {
+		return figure.Absent("measured = \"25 C\" in this mix: "+why, s.Place)
+	}
 	var out [figure.Runs]float64
 	aims := [figure.Runs]float64{s.To.Lo, s.To.Mid(), s.To.Hi}
-	for i, rise := range [figure.Runs]float64{high, typical, low} { // much friction, warm goods and a cool aim want the coldest liquid
-		list, ok := others(figure.High - figure.Run(i))
+	for i := range out { // much friction, warm goods and a cool aim want the coldest liquid
+		most := figure.High - figure.Run(i)
+		list, ok := others(most)
 		if !ok {
 			return p.noSingleWeights()
 		}
-		t, ok := bakersmath.HeatBalanceLiquidC(aims[i], rise, kg, cp, list)
+		t, ok := bakersmath.HeatBalanceLiquidC(warms.startC(aims[i], most), 0, kg, cp, list)
 		if !ok {
 			return figure.Absent("the temperatures of what goes into \""+p.Name+"\"", p.Place)
 		}
 		out[i] = t
 	}
-	return Value{Lo: out[0], Mid: out[1], Hi: out[2], Origin: figure.ByModel}
+	return figure.Ordered(out).Value()
 }
 
 // IceNeeded is how much of the liquid must be ice when it would have to be colder than liquid can be.
@@ -294,40 +344,75 @@ func (sh *Sheet) IceNeeded(s *formula.Step) Value {
 	}
 	p := sh.Part(s.Part)
 	kg, cp, others, _ := p.liquid()
-	low, typical, high := p.friction(s)
-	ice := func(aim, rise float64, run figure.Run) float64 {
+	warms, _ := p.friction(s) // the liquid is known, and so is this
+	ice := func(aim float64, run figure.Run) float64 {
 		list, ok := others(run)
 		if !ok {
 			return 0
 		}
-		g, ok := bakersmath.IceForLiquidG(aim, rise, kg, cp, bakersmath.ColdestLiquidC, list)
+		g, ok := bakersmath.IceForLiquidG(warms.startC(aim, run), 0, kg, cp, bakersmath.ColdestLiquidC, list)
 		if !ok {
 			return 1000 * kg // more ice than there is liquid
 		}
 		return g
 	}
-	v := Value{Lo: ice(s.To.Hi, low, figure.Low), Mid: ice(s.To.Mid(), typical, figure.Middle), Hi: ice(s.To.Lo, high, figure.High), Origin: figure.ByModel}
+	v := Value{Lo: ice(s.To.Hi, figure.Low), Mid: ice(s.To.Mid(), figure.Middle), Hi: ice(s.To.Lo, figure.High), Origin: figure.ByModel}
 	v.Lo, v.Hi = min(v.Lo, v.Mid), max(v.Hi, v.Mid)
 	return v
 }
 
-// LiquidByFactor is the trade's factor method, for comparison: k times the aim less flour, room and preferment, less k times the rise.
+// LiquidByFactor is the trade's factor method, as a check: k times the aim less flour, room and preferment, each at its own
+// temperature, less k times the rise.
 func (sh *Sheet) LiquidByFactor(s *formula.Step) Value {
 	if !s.To.Set {
 		return figure.Absent("to = \"25 C\" in this mix", s.Place)
 	}
-	room := sh.Kitchen.Room.Mid()
-	others := []float64{room, room}
-	for _, in := range s.Part.Ingredients {
-		if in.Of != nil && in.Of.Kind == formula.Preferment {
-			others = append(others, room)
-			break
-		}
+	p := sh.Part(s.Part)
+	warms, why := p.friction(s)
+	if why != "" {
+		return figure.Absent("measured = \"25 C\" in this mix: "+why, s.Place)
+	}
+	room := figure.ValueOf(sh.Kitchen.Room.Interval)
+	others := []Value{p.meanTemp(room, func(in *formula.Ingredient) bool { return in.Item != nil && in.Item.Class == larder.ClassFlour }), room}
+	preferment := func(in *formula.Ingredient) bool { return in.Of != nil && in.Of.Kind == formula.Preferment }
+	if slices.ContainsFunc(s.Part.Ingredients, preferment) {
+		others = append(others, p.meanTemp(room, preferment))
 	}
 	k := float64(len(others) + 1)
-	low, typical, high := sh.Part(s.Part).friction(s)
-	at := func(aim, rise float64) float64 { return bakersmath.WaterTemperature(k, aim, k*rise, others...) }
-	return Value{Lo: at(s.To.Lo, high), Mid: at(s.To.Mid(), typical), Hi: at(s.To.Hi, low), Origin: figure.ByModel}
+	aims := [figure.Runs]float64{s.To.Lo, s.To.Mid(), s.To.Hi}
+	var out [figure.Runs]float64
+	for i := range out {
+		most := figure.High - figure.Run(i)
+		var temps []float64
+		for _, v := range others {
+			temps = append(temps, [figure.Runs]float64{v.Lo, v.Mid, v.Hi}[most])
+		}
+		out[i] = bakersmath.WaterTemperature(k, aims[i], k*(aims[i]-warms.startC(aims[i], most)), temps...)
+	}
+	v := figure.Ordered(out).Value()
+	if !(v.Mid >= 0 && v.Mid <= bakersmath.HottestLiquidC) {
+		return figure.Absent("flour and room nearer to the dough: the factor method comes to no liquid that can be used", s.Place)
+	}
+	return v
+}
+
+// meanTemp is the temperature of some of the ingredients by weight, in place of none of them otherwise.
+func (p *Part) meanTemp(otherwise Value, which func(*formula.Ingredient) bool) Value {
+	var sum Value
+	grams := 0.0
+	for _, in := range p.Ingredients {
+		g := p.sheet.Amount(in).Mid()
+		if !which(in) || !(g > 0) {
+			continue
+		}
+		t := p.ingredientTemp(in)
+		sum.Lo, sum.Mid, sum.Hi = sum.Lo+g*t.Lo, sum.Mid+g*t.Mid, sum.Hi+g*t.Hi
+		grams += g
+	}
+	if grams == 0 {
+		return otherwise
+	}
+	return Value{Lo: sum.Lo / grams, Mid: sum.Mid / grams, Hi: sum.Hi / grams}
 }
 
 // FatTemp is the written temperature of the solid fat that a mix works in.

@@ -4,6 +4,7 @@ import (
 	"forebake/engine/figure"
 	"forebake/engine/formula"
 	"forebake/engine/makeup"
+	"forebake/engine/quantity"
 	"forebake/engine/science/geometry"
 	"forebake/engine/science/heat"
 )
@@ -78,16 +79,16 @@ func (p *Part) TinRange() Interval {
 // rule that asks whether it is known must not take a formula that says less for one that does without.
 func (s *Sheet) MinutesToCore(step *formula.Step) Value {
 	target := step.Core
-	if highest := heat.BoilingPointC(s.Kitchen.Altitude.Mid()) - heat.BoilingMargin; !target.Set || target.Lo > highest {
-		return figure.Absent("core = \"92 C\" in this bake, below where water boils", step.Place)
+	if highest := heat.BoilingPointC(s.Kitchen.Altitude.Mid()) - heat.CoreMargin; !target.Set || target.Lo > highest {
+		return figure.Absent("core = \"92 C\" in this bake, "+quantity.Format(heat.CoreMargin, "K")+" or more below where water boils", step.Place)
 	}
 	record := s.Part(step.Part).Record()
 	if step.Index < len(record.Stages) && record.Stages[step.Index].HasCoreMinutes {
 		return record.Stages[step.Index].MinutesToCore.Value()
 	}
-	_, v := s.Stage(step)
-	if v.Need == nil { // the bake itself is known: the core range reaches up to boiling
-		v = figure.Absent("a core in this bake that lies below where water boils", step.Place)
+	st, v := s.Stage(step)
+	if v.Need == nil { // the bake itself is known, and the model is silent on the time
+		v = figure.Absent("a core that was read in this bake: "+st.OvenSilent, step.Place)
 	}
 	v.Absent = false
 	return v

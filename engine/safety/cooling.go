@@ -240,17 +240,20 @@ func (s *Sheet) MadeToCold(step *formula.Step) Value {
 	return v
 }
 
-// CoolingWay says in words how shallow the part would have to stand to cool in time: here, and in an ice bath.
+// CoolingWay says in words how shallow the part would have to stand to cool in time: here, and in an ice bath until the first stage
+// is done.
 func (s *Sheet) CoolingWay(step *formula.Step) Value {
 	if st, missing := s.Stage(step); st == nil {
 		return missing
 	}
 	var ways []string
-	if mm := s.trayFor(step, nil); mm > 0 {
-		ways = append(ways, fmt.Sprintf("trays of %s here", quantity.Format(mm, "mm")))
+	if !step.Iced() {
+		if mm := s.deepest(step, s.keepsHere); mm > 0 {
+			ways = append(ways, fmt.Sprintf("trays of %s here", quantity.Format(mm, "mm")))
+		}
 	}
-	if mm := s.trayFor(step, formula.IceBath); mm > 0 {
-		ways = append(ways, fmt.Sprintf("%s in an ice bath", quantity.Format(mm, "mm")))
+	if mm := s.deepest(step, s.keepsIced); mm > 0 {
+		ways = append(ways, fmt.Sprintf("trays of %s in an ice bath to %s", quantity.Format(mm, "mm"), quantity.Format(s.limits().FirstToC.Value, "C")))
 	}
 	if len(ways) == 0 {
 		return figure.Text("an ice bath, thinner and stirred")
@@ -258,31 +261,15 @@ func (s *Sheet) CoolingWay(step *formula.Step) Value {
 	return figure.Text(strings.Join(ways, ", or "))
 }
 
-// trayFor is the deepest open tray, mm in whole steps of 5 (1 below 10), that keeps both stages at the slow end; 0 where none does.
-func (s *Sheet) trayFor(step *formula.Step, by *formula.Way) float64 {
-	l := s.limits()
+// deepest is the deepest open tray, mm in whole steps of 5 (1 below 10), that keeps both stages at the slow end; 0 where none does.
+func (s *Sheet) deepest(step *formula.Step, keeps func(step, tray *formula.Step) bool) float64 {
 	open := false
-	keeps := func(mm float64) bool {
-		instead := *step
-		instead.Reading, instead.Covered = nil, &open
-		instead.Form = &formula.Geometry{Shape: "tray", MM: figure.Point(mm)}
-		if by != nil {
-			instead.Way, instead.At, instead.Where = by, formula.Given{}, nil
-		}
-		setup := s.Part(step.Part).Setup()
-		at := func(c float64) float64 {
-			b, ok := s.Simulator.TimeToIf(setup, step, &instead, c)
-			if !ok {
-				return math.Inf(1)
-			}
-			return b.High
-		}
-		from := at(l.CoolFromC.Value)
-		return at(l.FirstToC.Value)-from <= l.FirstHours.Value && at(l.SecondToC.Value)-from <= l.TotalHours.Value
-	}
 	depths := []float64{2, 3, 4, 5, 6, 7, 8, 9, 10, 15, 20, 25, 30, 35, 40, 45, 50, 60, 70, 80}
 	i, _ := slices.BinarySearchFunc(depths, true, func(mm float64, _ bool) int {
-		if keeps(mm) {
+		tray := *step
+		tray.Reading, tray.Covered = nil, &open
+		tray.Form = &formula.Geometry{Shape: "tray", MM: figure.Point(mm)}
+		if keeps(step, &tray) {
 			return -1
 		}
 		return 1
@@ -291,4 +278,35 @@ func (s *Sheet) trayFor(step *formula.Step, by *formula.Way) float64 {
 		return 0
 	}
 	return depths[i-1]
+}
+
+// latest is when the slowest run is at a temperature with another step in that one's place, h.
+func (s *Sheet) latest(step, instead *formula.Step, c float64) float64 {
+	b, ok := s.Simulator.TimeToIf(s.Part(step.Part).Setup(), step, instead, c)
+	if !ok {
+		return math.Inf(1)
+	}
+	return b.High
+}
+
+// keepsHere reports whether a tray that stays where the step stands is in time.
+func (s *Sheet) keepsHere(step, tray *formula.Step) bool {
+	l := s.limits()
+	from := s.latest(step, tray, l.CoolFromC.Value)
+	return s.latest(step, tray, l.FirstToC.Value)-from <= l.FirstHours.Value && s.latest(step, tray, l.SecondToC.Value)-from <= l.TotalHours.Value
+}
+
+// keepsIced reports whether a tray that is in ice water until the first stage is done, and in the fridge from then on, is in time.
+// The second stage is that of a tray which was in the fridge from the beginning: it comes to the same decay.
+func (s *Sheet) keepsIced(step, tray *formula.Step) bool {
+	l := s.limits()
+	iced, chilled := *tray, *tray
+	iced.Way, iced.At, iced.Where = formula.IceBath, formula.Given{}, nil
+	first := s.latest(step, &iced, l.FirstToC.Value) - s.latest(step, &iced, l.CoolFromC.Value)
+	if !(first <= l.FirstHours.Value) {
+		return false
+	}
+	chilled.Way, chilled.Where = nil, nil
+	chilled.At = formula.Given{Quantity: quantity.Quantity{Interval: s.Kitchen.Fridge.Interval}, Set: true}
+	return first+s.latest(step, &chilled, l.SecondToC.Value)-s.latest(step, &chilled, l.FirstToC.Value) <= l.TotalHours.Value
 }

@@ -129,20 +129,25 @@ const growthEndsC = 45
 var heatedThrough = figure.Estimate{Low: 60, Mid: 60, High: 60}
 
 // ovenH is the longest that a middle is taken to warm in an oven, h, however long or short the bake is: one that is too short leaves it
-// warm as long all the same. A large tin loaf is at 60 C by then in the middle of the model's error (judgement).
-const ovenH = 0.5
+// warm as long all the same. A large tin loaf is at 60 C by then at the slow end of the model (judgement).
+const ovenH = 0.75
 
 // intoHeat is the time that an oven takes to bring the middle to where nothing grows, however long the bake goes on after that.
 func intoHeat(st *history.Stage, hours Interval) Interval {
-	g, ok := st.Oven.MinutesToCore(heatedThrough.Mid)
-	if !ok {
+	if !st.HasOven {
 		return Interval{Lo: min(hours.Lo, ovenH), Hi: ovenH}
 	}
 	if r := st.Step.Reading; r != nil && r.Temp.Set { // the reading says how fast this oven is
-		if end, ok := st.Oven.MinutesToCore(r.Temp.Mid()); ok && end.Mid > 0 {
-			h := hours.Scale(min(1, g.Mid/end.Mid))
-			return Interval{Lo: min(h.Lo, ovenH), Hi: min(h.Hi, ovenH)}
+		if through, ok := st.Oven.Through(r.Temp.Mid(), hours.Hi*60); ok {
+			if g, why := through.MinutesTo(heatedThrough.Mid); why == "" {
+				h := hours.Scale(min(1, g.Mid/(hours.Hi*60)))
+				return Interval{Lo: min(h.Lo, ovenH), Hi: min(h.Hi, ovenH)}
+			}
 		}
+	}
+	g, why := st.Oven.MinutesTo(heatedThrough.Mid)
+	if why != "" {
+		return Interval{Lo: min(hours.Lo, ovenH), Hi: ovenH}
 	}
 	return Interval{Lo: min(hours.Lo, ovenH, g.Low/60), Hi: min(ovenH, g.High/60)}
 }

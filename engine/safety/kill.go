@@ -8,7 +8,6 @@ import (
 	"forebake/engine/history"
 	"forebake/engine/larder"
 	"forebake/engine/makeup"
-	"forebake/engine/science/heat"
 	"forebake/engine/science/microbe"
 )
 
@@ -95,31 +94,28 @@ func (s *Sheet) killedBy(step *formula.Step, of []*Part, asked extent) Value {
 	return Value{Lo: low, Mid: mid, Hi: 2*mid - low, Origin: figure.ByModel}
 }
 
-// ovenLog follows the core through an oven: by the model's slow end (Low) or its middle; through a reading at the end, where there is one.
+// ovenLog follows the core through an oven: by the model's slow end (Low) or its middle; through a reading at the end, where there is
+// one. A bake that the model is silent on kills nothing.
 func ovenLog(kill *microbe.Kill, st *history.Stage, minutes float64, run figure.Run) float64 {
 	const steps = 24
-	stretch := 1.0
-	if run == figure.Low {
-		stretch = 1 / heat.BakeFactor
+	if !st.HasOven {
+		return 0
 	}
+	oven := st.Oven
 	if r := st.Step.Reading; r != nil && r.Temp.Set && minutes > 0 {
 		end := r.Temp.Mid()
 		if run == figure.Low {
 			end = r.Temp.Lo
 		}
-		if g, ok := st.Oven.MinutesToCore(end); ok {
-			stretch = g.Mid / minutes
+		through, ok := oven.Through(end, minutes)
+		if !ok {
+			return 0
 		}
-	}
-	var at, cores [steps]float64
-	for i := range at {
-		at[i] = minutes * stretch * float64(i+1) / steps
-	}
-	if !st.Oven.Cores(at[:], cores[:]) {
-		return 0
+		oven = through
 	}
 	sum, last := 0.0, st.StartCore.Low
-	for _, core := range cores {
+	for i := range steps {
+		core := oven.Core(run, minutes*float64(i+1)/steps)
 		sum += kill.Log(last, core, minutes/steps)
 		last = core
 	}

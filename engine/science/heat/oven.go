@@ -61,12 +61,15 @@ var BakeModel = figure.Model{
 }
 
 var (
-	ovenTemp     = figure.Limit{Quantity: "the oven", Unit: "C", Low: 110, High: 350, Why: "bakes are reckoned"}
+	ovenTemp     = figure.Limit{Quantity: "the oven", Unit: "C", Low: CoolestOvenC, High: 350, Why: "bakes are reckoned"}
 	pieceHalf    = figure.Limit{Quantity: "half the thickness of the piece", Unit: "mm", Low: 8, High: 110, Why: "bakes are reckoned"}
 	pieceDensity = figure.Limit{Quantity: "the piece as it goes in", Unit: "kg/m3", Low: 150, High: 900, Why: "bakes are reckoned"}
 	pieceStart   = figure.Limit{Quantity: "the piece as it goes in", Unit: "C", Low: 0, High: 60, Why: "bakes are reckoned"}
 	altitude     = figure.Limit{Quantity: "the kitchen's height", Unit: "m", Low: -500, High: 3000, Why: "the boiling point is reckoned"}
 )
+
+// CoolestOvenC is the coolest oven that a bake is reckoned for, C.
+const CoolestOvenC = 110
 
 // Where published bakes lie, C. Outside it the error grows.
 const publishedLow, publishedHigh = 140, 250

@@ -1,0 +1,187 @@
+package history
+
+import (
+	"math"
+
+	"forebake/engine/figure"
+	"forebake/engine/formula"
+	"forebake/engine/science/heat"
+)
+
+// iced reports whether the surroundings are ice and water.
+func (e environment) iced() bool {
+	return e.air == airKind(heat.IceBath) || e.air == airKind(heat.StirredBath)
+}
+
+// vessel is how a part stands in ice and water in one run: a tray on one face, a bowl in its own
+// shape, a box as a tray of its least edge. ok is false for a piece that lies in the water whole.
+func (f *Simulator) vessel(l *run, e environment) (b heat.Body, ok bool) {
+	if !e.iced() {
+		return b, false
+	}
+	if !f.shape.known && l.which == figure.Low {
+		return heat.SlabOf(thinnest), true
+	}
+	switch e.body.Shape {
+	case heat.Slab, heat.FiniteCylinder:
+		return e.body, true
+	case heat.Brick:
+		return heat.SlabOf(2 * e.body.Nearest()), true
+	}
+	return b, false
+}
+
+// aboveBath is the air above a bath: of the place that is written, else of the room. The coldest
+// run allows for the place where such a step usually stands.
+func (f *Simulator) aboveBath(step *formula.Step) figure.Estimate {
+	k := f.setup.Kitchen
+	if step.Where != nil {
+		if at, ok := k.At(step.Where.Name); ok {
+			return estimateOf(at.Interval)
+		}
+	}
+	room := estimateOf(k.Room.Interval)
+	if place := step.Stands(); place != nil {
+		if at, ok := k.At(place.Name); ok {
+			room.Low = min(room.Low, at.Lo)
+		}
+	}
+	return room
+}
+
+// chilling starts one run in a bath; why is the reason for silence.
+func (f *Simulator) chilling(l *run, e environment, vessel heat.Body) (c heat.Chilling, why string) {
+	m, now, water := f.setup.Material, f.now(l), l.ambient(e)
+	start := now.MeanC
+	if l.which == figure.High {
+		start = now.CoreC // the even start that is no colder anywhere
+	}
+	c, why = heat.Bath{
+		Body: vessel, StartC: start, WaterC: water, RoomC: e.above.At(l.which),
+		Stirred: e.air == airKind(heat.StirredBath),
+		Food: heat.Properties{
+			SpecificHeat: m.SpecificHeat * f.setting(start, water), DensityKgM3: m.Density,
+			ConductivityWmK: m.Conductivity, DiffusivityM2s: m.Diffusivity,
+		},
+	}.Run(l.which)
+	if why != "" {
+		return c, why
+	}
+	pace := math.Exp(f.told[e.air].shift)
+	if f.setup.Gas > 0 && start-water >= coldStep {
+		l.body = vessel
+		pace /= f.growth(l, e)
+	}
+	c.Hasten(pace)
+	return c, ""
+}
+
+// passes makes the run of a bath pass through a reading; false where the reading must be taken as
+// it stands.
+func (f *Simulator) passes(c *heat.Chilling, l *run, step *formula.Step, e environment) bool {
+	seconds, ok := readAt(step, e)
+	if !ok {
+		return false
+	}
+	factor := c.TimeTo(estimateOf(step.Reading.Temp.Interval).At(l.which), heat.HighestScale*seconds) / seconds
+	if !(factor >= heat.LowestScale && factor <= heat.HighestScale) {
+		return false
+	}
+	c.Hasten(factor)
+	return true
+}
+
+// minutesIn is the end of a ranged time that is the outer one for a run.
+func (e environment) minutesIn(l *run, cooling bool) float64 {
+	switch {
+	case l.quick(cooling):
+		return e.minutes.Hi
+	case l.which != figure.Middle:
+		return e.minutes.Lo
+	}
+	return e.minutes.Mid()
+}
+
+// bathe follows a run in a bath as long as it stands there. It gives the state at the end, the
+// hottest core until then, and the equivalent hours gained in the given seconds of fermenting.
+func (f *Simulator) bathe(c *heat.Chilling, start heat.State, seconds, fermenting float64) (end heat.State, most, hours float64) {
+	end, most = start, start.CoreC
+	last := f.activity(start.MeanC)
+	at, longest := 0.0, max(seconds, fermenting)
+	for i := 1; i <= bathParts; {
+		share := float64(i) / bathParts
+		to := longest * share * share
+		if stop := min(seconds, fermenting); at < stop && to > stop {
+			to = stop
+		} else {
+			i++
+		}
+		state := c.Advance(to - at)
+		if to <= fermenting {
+			f.sample(to, state)
+			now := f.activity(state.MeanC)
+			hours += (last + now) / 2 * (to - at) / 3600
+			last = now
+		}
+		if to <= seconds {
+			end, most = state, max(most, state.CoreC)
+		}
+		at = to
+	}
+	return end, most, hours
+}
+
+// bathParts is in how many lengthening stretches a bath is sampled.
+const bathParts = 12
+
+// hoursInBath gives the hours from the beginning of a bath until the core is at a temperature; ok
+// is false where no vessel stands in it, or the model is silent.
+func (f *Simulator) hoursInBath(step *formula.Step, e environment, targetC, slabM float64) (hours figure.Estimate, ok bool) {
+	read := step.Reading != nil && step.Reading.Temp.Set
+	var baths [figure.Runs]heat.Chilling
+	start := func(vesselOf func(*run) (heat.Body, bool)) bool {
+		for i := range f.runs {
+			vessel, in := vesselOf(&f.runs[i])
+			if !in {
+				return false
+			}
+			c, why := f.chilling(&f.runs[i], e, vessel)
+			if why != "" {
+				return false
+			}
+			baths[i] = c
+		}
+		return true
+	}
+	if !start(func(l *run) (heat.Body, bool) { return f.vessel(l, e) }) {
+		return hours, false
+	}
+	if slabM > 0 {
+		if read {
+			f.heard(e, f.learnInBath(step, e, &baths))
+		}
+		if !start(func(*run) (heat.Body, bool) { return heat.SlabOf(slabM), true }) {
+			return hours, false
+		}
+	}
+	var out [figure.Runs]float64
+	for i := range f.runs {
+		if read && slabM == 0 {
+			f.passes(&baths[i], &f.runs[i], step, e)
+		}
+		out[i] = baths[i].TimeTo(targetC, longestWatch) / 3600
+	}
+	return figure.Ordered(out), true
+}
+
+// longestWatch is how long a course is watched for a temperature that it may never come to, s.
+const longestWatch = 72 * 3600
+
+// setting is by how much the butter that sets or melts on the way between two temperatures raises
+// the specific heat, to first order.
+func (f *Simulator) setting(a, b float64) float64 {
+	if m := f.setup.Material; m.Butterfat > 0 && math.Min(a, b) < 26 && math.Max(a, b) > 4 {
+		return 1 + 0.75*m.Butterfat
+	}
+	return 1
+}
