@@ -35,9 +35,9 @@ var mayKnow = map[string][]string{
 	"engine/kitchen": {"engine/quantity", "engine/reading", "engine/science/microbe", "engine/source"}, // the law that a kitchen works by is part of it; its figures are published ones
 	"engine/finding": {"engine/source"},                                                                // what an answer is, never how it was found
 	"engine/formula": {"engine/family", "engine/larder", "engine/quantity", "engine/reading", "engine/source", "engine/spelling",
-		"engine/science/bakersmath", "engine/science/heat"}, // the rows of ways and places name kinds of mixer and of air; nothing is computed from them
+		"engine/science/bakersmath", "engine/science/heat"}, // the rows of ways and places name kinds of mixer and of air; of a culture its flour is computed
 	"engine/history": {"engine/formula", "engine/kitchen", "engine/quantity", "engine/science/ferment", "engine/science/geometry", "engine/science/heat"}, // a part's steps in figures; what it is made of is handed in
-	"engine/makeup": {"engine/family", "engine/formula", "engine/kitchen", "engine/larder", "engine/quantity", "engine/source", "engine/science/ferment",
+	"engine/makeup": {"engine/family", "engine/formula", "engine/kitchen", "engine/larder", "engine/quantity", "engine/source", "engine/science/bakersmath", "engine/science/ferment",
 		"engine/science/heat", "engine/science/wateractivity"}, // what a part is made of; it follows no temperature
 	"engine/process": {"engine/family", "engine/formula", "engine/history", "engine/kitchen", "engine/larder", "engine/makeup", "engine/quantity",
 		"engine/science/bakersmath", "engine/science/ferment", "engine/science/geometry", "engine/science/heat"}, // what a part goes through; what is safe in it is handed down

@@ -98,10 +98,12 @@ type Ingredient struct {
 	Amount  Amount
 	Temp    Given
 	Protein *Given // % of the flour, from its label; nil when not given
-	Reserve *Given // held back for later, in the amount's own kind of unit
-	Strain  string // one of Strains; "" when not given
-	Form    string // as given by "as": "melted", "cold cubes"; free text
-	Note    string
+	// Hydration is the water of a culture in % of its flour; nil when not given.
+	Hydration *Given
+	Reserve   *Given // held back for later, in the amount's own kind of unit
+	Strain    string // one of Strains; "" when not given
+	Form      string // as given by "as": "melted", "cold cubes"; free text
+	Note      string
 
 	Grams Mass // the amount in grams
 	Held  Mass // the reserve in grams

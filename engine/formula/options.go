@@ -299,6 +299,22 @@ var IngredientOptions = []*IngredientOption{
 		},
 		func(in *Ingredient) string { return writtenText(given(in.Protein)) },
 		func(in *Ingredient) string { return provenText(given(in.Protein)) }},
+	{"hydration", "the water of a sourdough culture, on its flour",
+		false, true, nil,
+		func(rd *reader, in *Ingredient, e hclsyntax.Expression, what string) {
+			if g, ok := rd.Quantity(e, forPercent, what); ok {
+				in.Hydration = &g
+				rd.within(g, 30, 200, "starters are kept at 30 to 200 % of water on their flour")
+			}
+		},
+		func(rd *reader, in *Ingredient) {
+			if _, ok := in.Starter(); in.Hydration != nil && !ok {
+				rd.Fault(in.Hydration.Place,
+					"%q is no sourdough culture: hydration is read for cultures only", in.Name)
+			}
+		},
+		func(in *Ingredient) string { return writtenText(given(in.Hydration)) },
+		func(in *Ingredient) string { return provenText(given(in.Hydration)) }},
 	{"as", "its form: melted, cold cubes",
 		false, false, nil,
 		func(rd *reader, in *Ingredient, e hclsyntax.Expression, what string) {
