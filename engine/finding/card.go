@@ -6,7 +6,7 @@ type Card struct {
 	Line                      int
 	LevelBy                   string // the house line that set the level
 	When, Say, Why, Source    string
-	Doubt, Safety             bool
+	Doubt, Middle, Safety     bool
 	Because                   string       // of the house's set block; often none
 	Waivers                   []CardWaiver // of the house
 	Was                       []string
@@ -28,4 +28,4 @@ type CardLimit struct {
 type CardWaiver struct{ Formula, Until, Because, By string }
 
 // CardFact is a fact that a rule reads.
-type CardFact struct{ Name, Unit, Means, Source, Error string }
+type CardFact struct{ Name, Unit, Means, Source, Error, Misses string }

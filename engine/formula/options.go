@@ -340,8 +340,11 @@ var IngredientOptions = []*IngredientOption{
 		func(in *Ingredient) string { return in.Note }},
 }
 
+// Osmotolerant is the strain that is bred for sweet dough.
+const Osmotolerant = "osmotolerant"
+
 // Strains are the strains of yeast that an ingredient may name.
-var Strains = []string{"standard", "osmotolerant"}
+var Strains = []string{"standard", Osmotolerant}
 
 // amountOption is the ingredient's own value.
 var amountOption = IngredientOptions[0]

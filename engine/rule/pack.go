@@ -58,9 +58,13 @@ type Rule struct {
 	Say      *Message
 	Why      string
 	Source   string
-	Doubt    bool     // unsure counts as flagged
-	Safety   bool     // of a food-safety pack: every report shows what a house loosens or waives
-	Was      []string // old names that keep working
+	Doubt    bool // unsure counts as flagged
+	// Middle takes the middle of a model for an answer within its own error: clear where that lies in
+	// the usual range, unsure where only an end does.
+	Middle   bool
+	middleAt source.Place // of the word
+	Safety   bool         // of a food-safety pack: every report shows what a house loosens or waives
+	Was      []string     // old names that keep working
 	Adjust   []Adjust
 
 	LevelBy *source.Place // the house line that set the level; nil when it is the rule's own
@@ -174,6 +178,10 @@ func (d *Draft) Read(figures *expr.Figures) (*Pack, source.Problems) {
 	}
 	for _, r := range p.Rules { // after the last file, which may hold food_safety = true
 		r.Safety = p.Safety
+		if r.Safety && r.Middle {
+			all = append(all, source.Problem{Place: r.middleAt, Text: "doubt = \"middle\" is for " +
+				"practice; a food-safety rule takes a model's unfavourable end"})
+		}
 	}
 	if len(p.Rules) > MaxRules {
 		all = append(all, source.Problem{Place: p.Rules[0].Place, Text: fmt.Sprintf(
@@ -312,10 +320,15 @@ func (p *Pack) readRule(r *reading.Reader, b *hclsyntax.Block, figures *expr.Fig
 		rule.Source = shortText(r, a.Expr, "source")
 	}
 	if a := attr["doubt"]; a != nil {
-		if word, at, ok := r.Text(a.Expr, "doubt"); ok && word != "flag" {
-			r.Fault(at, "doubt is \"flag\", or left out; not %q", source.Safe(word))
+		word, at, ok := r.Text(a.Expr, "doubt")
+		switch {
+		case !ok || word == "flag":
+			rule.Doubt = true
+		case word == "middle":
+			rule.Middle, rule.middleAt = true, at
+		default:
+			r.Fault(at, "doubt is \"flag\" or \"middle\", or left out; not %q", source.Safe(word))
 		}
-		rule.Doubt = true
 	}
 	if a := attr["was"]; a != nil {
 		rule.Was, _, _ = r.Texts(a.Expr, "was")

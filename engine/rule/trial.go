@@ -9,7 +9,6 @@ import (
 
 	"forebake/engine/expr"
 	"forebake/engine/facts"
-	"forebake/engine/figure"
 	"forebake/engine/finding"
 	"forebake/engine/formula"
 	"forebake/engine/kitchen"
@@ -271,10 +270,10 @@ func (j *Judge) answer(r *Rule, t *Trial, limits []expr.Limit) finding.Answer {
 	j.open(t)
 	out := finding.Clear
 	r.names.Subject.Each(t.Formula, func(x facts.Subject) {
-		switch h := j.holds(r.When, x, limits); {
-		case h == figure.Yes || h == figure.Open && r.Doubt:
+		switch a, _ := j.answerOn(r, x, limits); {
+		case a == finding.Flagged:
 			out = finding.Flagged
-		case h == figure.Open && out == finding.Clear:
+		case a == finding.Unsure && out == finding.Clear:
 			out = finding.Unsure
 		}
 	})
