@@ -42,9 +42,9 @@ var mayKnow = map[string][]string{
 	"engine/process": {"engine/family", "engine/formula", "engine/history", "engine/kitchen", "engine/larder", "engine/makeup", "engine/quantity",
 		"engine/science/bakersmath", "engine/science/ferment", "engine/science/geometry", "engine/science/heat"}, // what a part goes through; what is safe in it is handed down
 	"engine/safety": {"engine/formula", "engine/history", "engine/kitchen", "engine/larder", "engine/makeup", "engine/process", "engine/quantity",
-		"engine/science/heat", "engine/science/microbe", "engine/science/mould", "engine/science/wateractivity"}, // tables and laws on top of both; it judges no rule
+		"engine/science/heat", "engine/science/microbe", "engine/science/mould"}, // tables and laws on top of both; it judges no rule
 	"engine/facts": {"engine/formula", "engine/history", "engine/kitchen", "engine/larder", "engine/makeup", "engine/process", "engine/quantity", "engine/reading",
-		"engine/safety", "engine/science/ferment", "engine/science/geometry", "engine/science/heat", "engine/science/microbe"}, // figures, never judgements: no rule, no finding
+		"engine/safety", "engine/science/ferment", "engine/science/geometry", "engine/science/heat", "engine/science/microbe", "engine/science/mould", "engine/science/wateractivity"}, // figures, never judgements: no rule, no finding
 	"engine/backlog": {"engine/finding", "engine/reading", "engine/source"}, // lists of findings; what makes one is not its business
 	"engine/house":   {"engine/finding", "engine/formula", "engine/kitchen", "engine/larder", "engine/quantity", "engine/reading", "engine/source"},
 	"engine/machine": {"engine/expr", "engine/facts"}, // the second judge: the text of a condition and the types of the facts, never the judge's own tree

@@ -387,6 +387,7 @@ rule "not-cold-yet" {
   level  = "risk"
   limits = { core_c = 12, fat_pct = 15, laminated_c = 20 }
   when   = "part.has_leaven && (part.is_laminated || part.fat_pct > limit.fat_pct) && sheet.start_c > (part.is_laminated ? limit.laminated_c : limit.core_c)"
+  doubt  = "middle"
   say    = "The dough meets the pin at {sheet.start_c}. {part.is_laminated ? 'Laminated' : 'As rich in fat as it is'}, it wants {part.is_laminated ? limit.laminated_c : limit.core_c} C or less. Chill it longer or flatter, and probe the middle."
   why    = "Warm butter sticks to pin and bench and presses out; the sheet tears, and layers run together."
   source = "4 to 12 C at the pin for doughs with over 15 % butter: common practice, no source; laminated 16 to 20 C: an ingredient maker's baking compendium 11.3 (read)"
@@ -587,6 +588,7 @@ rule "cold-into-oven" {
   level  = "note"
   limits = { core_c = 16 }
   when   = "part.has_leaven && bake.start_c < limit.core_c"
+  doubt  = "middle"
   say    = "The piece goes into the oven with its middle at {bake.start_c}. Let it come to {limit.core_c} or more first; 3 to 5 h from the fridge is usual."
   why    = "A cold middle rises late, after the crust has set: the piece splits at the side, and the core is still raw when the crust is done."
   source = "core before baking 16 C or more, recovery to 25 C in 3 to 5 h: an ingredient maker's baking compendium 6.3 (read)"

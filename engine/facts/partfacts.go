@@ -9,6 +9,7 @@ import (
 	"forebake/engine/safety"
 	"forebake/engine/science/ferment"
 	"forebake/engine/science/microbe"
+	"forebake/engine/science/wateractivity"
 )
 
 // budget makes a part fact from an organism's budget.
@@ -50,7 +51,7 @@ var partFacts = []Fact{
 	{Name: "solute_molality", Unit: "osmol/kg", Means: "dissolved sugar and salt in the dough's free water", Source: srcOsm, part: (*part).Molality},
 	{Name: "osmotic_factor", Unit: "ratio", Means: "pace of the yeast against one that feels no sugar and salt", Source: ferment.PaceModel.Source, Error: ferment.PaceModel.Error, Misses: ferment.PaceModel.Misses, Settle: settleYeast, part: (*part).OsmoticFactor},
 	{Name: "pace_pct", Unit: "%", Means: "pace of the yeast against the same dose in a lean dough", Source: ferment.PaceModel.Source, Error: ferment.PaceModel.Error, Misses: ferment.PaceModel.Misses, Settle: settleYeast, part: (*part).Pace},
-	{Name: "water_activity", Unit: "ratio", Means: "water activity at 25 C; the careful end is the high one", Source: srcAw, Error: "0.02 plain, 0.03 dough, 0.04 fruit", Settle: settleMeter, part: (*part).Activity},
+	{Name: "water_activity", Unit: "ratio", Means: "water activity at 25 C; the careful end is the high one", Source: wateractivity.Model.Source, Error: wateractivity.Model.Error, Settle: settleMeter, part: (*part).Activity},
 	{Name: "ph", Unit: "pH", Means: "pH as the baker measured it", Source: srcGiven, part: func(p *part) Value { return makeup.Given(p.PH, "ph of \""+p.Name+"\" (measure it)", p.Place) }},
 
 	{Name: "density_g_per_ml", Unit: "g/mL", Means: "density, fresh from the mixer", Source: srcChoi, Error: "5 % once the gas is known", part: func(p *part) Value { return p.Thermal().Density }},

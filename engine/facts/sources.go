@@ -50,7 +50,6 @@ const (
 	srcPct   = "baker's percentage: on the part's total flour, preferment flour included (trade definition)"
 	srcHyd   = "trade definition of hydration; make-ups mostly USDA National Nutrient Database SR 28"
 	srcOsm   = "Voica & Codina on inversion, Loveday & Winger (2007) on osmotic pressure; bound water 0.12 of the flour is an assumption"
-	srcAw    = "Norrish (1966), one equation for all sugars; Pitzer for salt"
 	srcTemp  = "cardinal temperatures with inflection, Rosso (1993), fitted to four relative rates; doubling 1.25 after Armed Forces card D-055"
 	srcGiven = "as written in the formula"
 	srcTable = "family range table"

@@ -37,6 +37,8 @@ const (
 	Alcohol
 	Egg
 	MilkSolids
+	MilkProtein
+	Cocoa // solids of cocoa without their fat
 	Yeast // as instant dry
 	Liquid
 	Cinnamon
@@ -222,6 +224,13 @@ func (p *Part) addItem(in *formula.Ingredient) {
 		plus(OtherMoles, item.OtherSolute/100/item.OtherMolar)
 	}
 	plus(MilkSolids, item.MilkSolids/100)
+	if item.Is(larder.Dairy) {
+		plus(MilkProtein, item.Protein/100)
+	}
+	if item.Class == larder.ClassChocolate {
+		rest := 100 - item.Water - item.Fat - item.Sugars - max(0, item.MilkSolids-item.Lactose)
+		plus(Cocoa, max(0, rest)/100)
+	}
 	plus(Yeast, item.Yeast)
 	switch {
 	case item.Class == larder.ClassEgg && item.Water < 10:
