@@ -374,7 +374,7 @@ rule "mould-soon" {
 
 trial "days that it is asked to keep" {
   rule  = "mould-soon"
-  cases = { "6.5 day" = "flagged", "2 day" = "clear", "5 day" = "unsure" }
+  cases = { "6.5 day" = "flagged", "4 day" = "clear", "5 day" = "unsure" }
   formula "t" {
     keep = "$case"
     dough "d" { ingredients = { "bread flour" = "500 g", "water" = "280 g", "sugar" = "40 g", "salt" = "9 g" } }

@@ -315,6 +315,20 @@ var IngredientOptions = []*IngredientOption{
 		},
 		func(in *Ingredient) string { return writtenText(given(in.Hydration)) },
 		func(in *Ingredient) string { return provenText(given(in.Hydration)) }},
+	{"de", "the dextrose equivalent of a glucose syrup, from its label, 36 to 48: de = 42",
+		false, true, nil,
+		func(rd *reader, in *Ingredient, e hclsyntax.Expression, what string) {
+			if x, at, ok := rd.Number(e, lowestDE, highestDE, what); ok {
+				in.DE = &DE{Value: x, Place: at}
+			}
+		},
+		func(rd *reader, in *Ingredient) {
+			if in.DE != nil && in.Item.OtherSolute == 0 {
+				rd.Fault(in.DE.Place,
+					"%q is no glucose syrup: de is read for glucose and corn syrups only", in.Name)
+			}
+		},
+		deText, deText},
 	{"as", "its form: melted, cold cubes",
 		false, false, nil,
 		func(rd *reader, in *Ingredient, e hclsyntax.Expression, what string) {
@@ -338,6 +352,19 @@ var IngredientOptions = []*IngredientOption{
 		}, nil,
 		func(in *Ingredient) string { return in.Note },
 		func(in *Ingredient) string { return in.Note }},
+}
+
+// The DE of the syrups whose water activity is known.
+const (
+	lowestDE  = 36
+	highestDE = 48
+)
+
+func deText(in *Ingredient) string {
+	if in.DE == nil {
+		return ""
+	}
+	return quantity.Plain(in.DE.Value)
 }
 
 // Osmotolerant is the strain that is bred for sweet dough.

@@ -6,6 +6,7 @@ import (
 	"forebake/engine/figure"
 	"forebake/engine/formula"
 	"forebake/engine/larder"
+	"forebake/engine/science/wateractivity"
 )
 
 // Component is one thing that a part is made of and that can be added up over its ingredients.
@@ -213,15 +214,20 @@ func (p *Part) addItem(in *formula.Ingredient) {
 	plus(Water, item.Water/100)
 	plus(Fat, item.Fat/100)
 	plus(Sugar, (item.Sugars-item.Lactose)/100)
-	plus(Sucrose, item.Sucrose/100)
-	plus(Glucose, item.Glucose/100)
-	plus(Fructose, item.Fructose/100)
-	plus(Maltose, item.Maltose/100)
-	plus(Lactose, item.Lactose/100)
-	plus(Galactose, item.Galactose/100)
-	if item.OtherSolute > 0 {
-		plus(OtherSolute, item.OtherSolute/100)
-		plus(OtherMoles, item.OtherSolute/100/item.OtherMolar)
+	if solids, molar, ok := syrupByDE(in); ok {
+		plus(OtherSolute, solids)
+		plus(OtherMoles, solids/molar)
+	} else {
+		plus(Sucrose, item.Sucrose/100)
+		plus(Glucose, item.Glucose/100)
+		plus(Fructose, item.Fructose/100)
+		plus(Maltose, item.Maltose/100)
+		plus(Lactose, item.Lactose/100)
+		plus(Galactose, item.Galactose/100)
+		if item.OtherSolute > 0 {
+			plus(OtherSolute, item.OtherSolute/100)
+			plus(OtherMoles, item.OtherSolute/100/item.OtherMolar)
+		}
 	}
 	plus(MilkSolids, item.MilkSolids/100)
 	if item.Is(larder.Dairy) {
@@ -255,6 +261,16 @@ const (
 	// driedEggAsEgg is how much shell egg a gram of dried egg stands for: one part and three of water (common practice, no source).
 	driedEggAsEgg = 4
 )
+
+// syrupByDE gives what a gram of glucose syrup dissolves as, where its DE is written and the model
+// answers for it: all of its carbohydrate, at the mean molar mass of that DE.
+func syrupByDE(in *formula.Ingredient) (solids, molar float64, ok bool) {
+	if in.DE == nil {
+		return 0, 0, false
+	}
+	solids, molar, silent := wateractivity.GlucoseSyrup(in.Item.Carbohydrate/100, in.DE.Value)
+	return solids, molar, silent == ""
+}
 
 // addPart takes in the share of another part that an ingredient line names.
 func (p *Part) addPart(in *formula.Ingredient) {
