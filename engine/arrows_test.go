@@ -35,16 +35,16 @@ var mayKnow = map[string][]string{
 	"engine/kitchen": {"engine/quantity", "engine/reading", "engine/science/microbe", "engine/source"}, // the law that a kitchen works by is part of it; its figures are published ones
 	"engine/finding": {"engine/source"},                                                                // what an answer is, never how it was found
 	"engine/formula": {"engine/family", "engine/larder", "engine/quantity", "engine/reading", "engine/source", "engine/spelling",
-		"engine/science/bakersmath", "engine/science/heat"}, // the rows of ways and places name kinds of mixer and of air; nothing is computed from them
+		"engine/science/bakersmath", "engine/science/heat"}, // the rows of ways and places name kinds of mixer and of air; of a culture its flour is computed
 	"engine/history": {"engine/formula", "engine/kitchen", "engine/quantity", "engine/science/ferment", "engine/science/geometry", "engine/science/heat"}, // a part's steps in figures; what it is made of is handed in
-	"engine/makeup": {"engine/family", "engine/formula", "engine/kitchen", "engine/larder", "engine/quantity", "engine/source", "engine/science/ferment",
+	"engine/makeup": {"engine/family", "engine/formula", "engine/kitchen", "engine/larder", "engine/quantity", "engine/source", "engine/science/bakersmath", "engine/science/ferment",
 		"engine/science/heat", "engine/science/wateractivity"}, // what a part is made of; it follows no temperature
 	"engine/process": {"engine/family", "engine/formula", "engine/history", "engine/kitchen", "engine/larder", "engine/makeup", "engine/quantity",
 		"engine/science/bakersmath", "engine/science/ferment", "engine/science/geometry", "engine/science/heat"}, // what a part goes through; what is safe in it is handed down
 	"engine/safety": {"engine/formula", "engine/history", "engine/kitchen", "engine/larder", "engine/makeup", "engine/process", "engine/quantity",
-		"engine/science/heat", "engine/science/microbe", "engine/science/mould", "engine/science/wateractivity"}, // tables and laws on top of both; it judges no rule
+		"engine/science/heat", "engine/science/microbe", "engine/science/mould"}, // tables and laws on top of both; it judges no rule
 	"engine/facts": {"engine/formula", "engine/history", "engine/kitchen", "engine/larder", "engine/makeup", "engine/process", "engine/quantity", "engine/reading",
-		"engine/safety", "engine/science/geometry", "engine/science/heat", "engine/science/microbe"}, // figures, never judgements: no rule, no finding
+		"engine/safety", "engine/science/ferment", "engine/science/geometry", "engine/science/heat", "engine/science/microbe", "engine/science/mould", "engine/science/wateractivity"}, // figures, never judgements: no rule, no finding
 	"engine/backlog": {"engine/finding", "engine/reading", "engine/source"}, // lists of findings; what makes one is not its business
 	"engine/house":   {"engine/finding", "engine/formula", "engine/kitchen", "engine/larder", "engine/quantity", "engine/reading", "engine/source"},
 	"engine/machine": {"engine/expr", "engine/facts"}, // the second judge: the text of a condition and the types of the facts, never the judge's own tree

@@ -1,7 +1,7 @@
 # How far will it have risen? Yeast times equivalent hours at 26 C, in %-hours; 1.25 is about one doubling. The dough's own
 # temperature is followed through its steps, never the fridge's setting.
-# The ranges were read off published formulas by this same model. So a modelled figure counts as short or long only when it is
-# out by model_factor as well; a rise that the baker measured, measured = "1.8 x after 60 min", is held against the range itself.
+# The ranges were read off published formulas by this same model. A modelled figure counts as short or long where it is out by
+# more than the model's error; a rise that the baker measured, measured = "1.8 x after 60 min", has less of it.
 # The first trials of each rule stand close beside its limits, one on either side.
 
 needs = "0.1"
@@ -11,11 +11,12 @@ about = "rise in bulk, in the cold and in the proof, and a dough too warm or too
 rule "bulk-short" {
   on     = "dough"
   level  = "risk"
-  limits = { bulk_e = 0.9, model_factor = 2 }
-  when   = "dough.has_leaven && !dough.has_culture && dough.is_mixed && dough.is_baked && !dough.is_laminated && dough.ferment_e < limit.bulk_e / (dough.dough_rise_measured ? 1 : limit.model_factor)"
+  limits = { bulk_e = 0.9 }
+  when   = "dough.has_leaven && !dough.has_culture && dough.is_mixed && dough.is_baked && !dough.is_laminated && dough.ferment_e < limit.bulk_e"
+  doubt  = "middle"
   say    = "When it is shaped, this dough has come to {dough.ferment_e}; 1.25 is about one doubling, and up to 1.9 is usual, {limit.bulk_e} the least. Give it longer or warmer before the bench. If it rises more than that, write what you see: measured = \"1.8 x after 60 min\" in the rest."
   why    = "A young dough is bucky: it tears and shrinks at the bench, the crumb is tight and tastes of flour."
-  source = "published cards come to 1.06 to 1.54 by the same model for a doubling: US Armed Forces card D-055, a challah, quantity rolls (computed); 0.9 is a judgement, and the factor covers the model's error of 1.6 to 1.8 and that of the temperatures"
+  source = "published cards come to 1.06 to 1.54 by the same model for a doubling: US Armed Forces card D-055, a challah, quantity rolls (computed); 0.9 is a judgement; the model's error is a factor of 1.4, twice the scatter of the cards"
 
   adjust "rest.time" { within = [5, 360] }
   adjust "yeast" { within = [0.3, 3.8] }
@@ -23,7 +24,7 @@ rule "bulk-short" {
 
 trial "rise of the bulk, measured" {
   rule  = "bulk-short"
-  cases = { "1.52 x after 60 min" = "flagged", "1.8 x after 60 min" = "clear" }
+  cases = { "1.52 x after 60 min" = "flagged", "1.7 x after 60 min" = "clear", "1.6 x after 60 min" = "unsure" }
   formula "t" {
     dough "d" {
       ingredients = { "bread flour" = "1000 g", "water" = "560 g", "salt" = "18 g", "instant yeast" = "10 g" }
@@ -39,7 +40,7 @@ trial "rise of the bulk, measured" {
 
 trial "minutes in bulk at 26 C, not measured" {
   rule  = "bulk-short"
-  cases = { "17 min" = "flagged", "48 min" = "clear", "35 min" = "unsure" }
+  cases = { "30 min" = "flagged", "38 min" = "flagged", "48 min" = "unsure", "60 min" = "clear" }
   formula "t" {
     dough "d" {
       ingredients = { "bread flour" = "1000 g", "water" = "560 g", "salt" = "18 g", "instant yeast" = "10 g" }
@@ -91,11 +92,12 @@ trial "croissant dough straight to the fridge" {
 rule "bulk-long" {
   on     = "dough"
   level  = "risk"
-  limits = { bulk_e = 1.9, model_factor = 2 }
-  when   = "dough.has_leaven && !dough.has_culture && dough.is_mixed && dough.is_baked && !dough.is_retarded && dough.ferment_e > limit.bulk_e * (dough.dough_rise_measured ? 1 : limit.model_factor)"
+  limits = { bulk_e = 1.9 }
+  when   = "dough.has_leaven && !dough.has_culture && dough.is_mixed && dough.is_baked && !dough.is_retarded && dough.ferment_e > limit.bulk_e"
+  doubt  = "middle"
   say    = "When it is shaped, this dough has come to {dough.ferment_e}; 1.25 is about one doubling, and 0.9 to {limit.bulk_e} is usual. Cut the time, the warmth or the yeast. If it rises less than that, write what you see: measured = \"2 x after 90 min\" in the rest."
   why    = "An old dough has spent its sugar and its strength: it spreads, proofs unevenly, bakes pale and smells of yeast."
-  source = "published cards come to 1.06 to 1.54 by the same model for a doubling: US Armed Forces card D-055, a challah, quantity rolls (computed); 1.9 is a judgement, and the factor covers the model's error of 1.6 to 1.8 and that of the temperatures"
+  source = "published cards come to 1.06 to 1.54 by the same model for a doubling: US Armed Forces card D-055, a challah, quantity rolls (computed); 1.9 is a judgement; the model's error is a factor of 1.4, twice the scatter of the cards"
 
   adjust "rest.time" { within = [5, 360] }
   adjust "yeast" { within = [0.3, 3.8] }
@@ -103,7 +105,7 @@ rule "bulk-long" {
 
 trial "rise of a long bulk, measured" {
   rule  = "bulk-long"
-  cases = { "3.5 x after 120 min" = "flagged", "2.4 x after 120 min" = "clear" }
+  cases = { "3.5 x after 120 min" = "flagged", "2.7 x after 120 min" = "clear" }
   formula "t" {
     dough "d" {
       ingredients = { "bread flour" = "1000 g", "water" = "560 g", "salt" = "18 g", "instant yeast" = "10 g" }
@@ -119,7 +121,7 @@ trial "rise of a long bulk, measured" {
 
 trial "hours in bulk at 26 C, not measured" {
   rule  = "bulk-long"
-  cases = { "6 h 45 min" = "flagged", "142 min" = "clear", "3 h" = "unsure" }
+  cases = { "172 min" = "flagged", "6 h" = "flagged", "140 min" = "unsure", "115 min" = "clear" }
   formula "t" {
     dough "d" {
       ingredients = { "bread flour" = "1000 g", "water" = "560 g", "salt" = "18 g", "instant yeast" = "10 g" }
@@ -154,11 +156,12 @@ trial "a night in the cold is another rule's" {
 rule "proof-short" {
   on     = "proof"
   level  = "risk"
-  limits = { proof_e = 0.7, three_quarter_e = 0.6, model_factor = 2 }
-  when   = "part.has_leaven && !part.has_culture && part.proof_e < (part.is_laminated || part.family == 'doughnut' ? limit.three_quarter_e : limit.proof_e) / (part.dough_rise_measured ? 1 : limit.model_factor)"
+  limits = { proof_e = 0.7, three_quarter_e = 0.6 }
+  when   = "part.has_leaven && !part.has_culture && part.proof_e < (part.is_laminated || part.family == 'doughnut' ? limit.three_quarter_e : limit.proof_e)"
+  doubt  = "middle"
   say    = "From shaping to the heat this dough comes to {part.proof_e}; a full proof takes {limit.proof_e} at least, three quarters of one {limit.three_quarter_e}. Proof it longer or warmer. If it rises more than that, write what you see: measured = \"1.8 x after 60 min\" in the rest or the proof."
   why    = "An under-proofed piece bursts at its seams, springs wild in the oven and stays tight inside."
-  source = "card D-055, one hour at 32 to 38 C, comes to 1.04 to 1.21 by the same model (computed); three-quarter proof for Danish and doughnut: Gisslen, Professional Baking (read); 0.7 and 0.6 are judgements, and the factor covers the model's error of 1.6 to 1.8 and that of the temperatures"
+  source = "card D-055, one hour at 32 to 38 C, comes to 1.04 to 1.21 by the same model (computed); three-quarter proof for Danish and doughnut: Gisslen, Professional Baking (read); 0.7 and 0.6 are judgements; the model's error is a factor of 1.4, twice the scatter of the cards"
 
   adjust "step.time" { within = [15, 480] }
   adjust "step.at" { within = [20, 35] }
@@ -166,7 +169,7 @@ rule "proof-short" {
 
 trial "rise of the proof, measured" {
   rule  = "proof-short"
-  cases = { "1.38 x after 60 min" = "flagged", "1.59 x after 60 min" = "clear" }
+  cases = { "1.38 x after 60 min" = "flagged", "1.5 x after 60 min" = "clear" }
   formula "t" {
     dough "d" {
       ingredients = { "bread flour" = "1000 g", "water" = "560 g", "salt" = "18 g", "instant yeast" = "10 g" }
@@ -197,7 +200,7 @@ trial "croissant proof of 1.32 x measured" {
   }
 }
 
-trial "doughnut proof of 1.49 x measured" {
+trial "doughnut proof of 1.42 x measured" {
   rule   = "proof-short"
   expect = "clear"
   formula "t" {
@@ -207,7 +210,7 @@ trial "doughnut proof of 1.49 x measured" {
       steps = [
         { mix = "10 min", to = "26 C" },
         { shape = "rings" },
-        { proof = "1 h", at = "26 C", as = "pieces 75 g", measured = "1.49 x after 60 min" },
+        { proof = "1 h", at = "26 C", as = "pieces 75 g", measured = "1.42 x after 60 min" },
         { cook = "2 min", at = "180 C", by = "frying" },
       ]
     }
@@ -216,7 +219,7 @@ trial "doughnut proof of 1.49 x measured" {
 
 trial "minutes of proof" {
   rule  = "proof-short"
-  cases = { "13 min" = "flagged", "37 min" = "clear" }
+  cases = { "30 min" = "flagged", "38 min" = "unsure", "46 min" = "clear" }
   formula "t" {
     dough "d" {
       ingredients = { "bread flour" = "1000 g", "water" = "560 g", "salt" = "18 g", "instant yeast" = "10 g" }
@@ -244,11 +247,12 @@ trial "nobody says how warm the proof is" {
 rule "proof-long" {
   on     = "proof"
   level  = "risk"
-  limits = { proof_e = 1.5, three_quarter_e = 1.1, model_factor = 2 }
-  when   = "part.has_leaven && !part.has_culture && part.proof_e > (part.is_laminated || part.family == 'doughnut' ? limit.three_quarter_e : limit.proof_e) * (part.dough_rise_measured ? 1 : limit.model_factor)"
+  limits = { proof_e = 1.5, three_quarter_e = 1.1 }
+  when   = "part.has_leaven && !part.has_culture && part.proof_e > (part.is_laminated || part.family == 'doughnut' ? limit.three_quarter_e : limit.proof_e)"
+  doubt  = "middle"
   say    = "From shaping to the heat this dough comes to {part.proof_e}; a full proof takes {limit.proof_e} at most, three quarters of one {limit.three_quarter_e}. Proof it shorter or cooler. If it rises less than that, write what you see: measured = \"2 x after 90 min\" in the rest or the proof."
   why    = "An over-proofed piece sinks at a touch, flattens in the oven and bakes coarse; one rich in butter leaks."
-  source = "card D-055, one hour at 32 to 38 C, comes to 1.04 to 1.21 by the same model (computed); three-quarter proof for Danish and doughnut: Gisslen, Professional Baking (read); 1.5 and 1.1 are judgements, and the factor covers the model's error of 1.6 to 1.8 and that of the temperatures"
+  source = "card D-055, one hour at 32 to 38 C, comes to 1.04 to 1.21 by the same model (computed); three-quarter proof for Danish and doughnut: Gisslen, Professional Baking (read); 1.5 and 1.1 are judgements; the model's error is a factor of 1.4, twice the scatter of the cards"
 
   adjust "step.time" { within = [15, 480] }
   adjust "step.at" { within = [20, 35] }
@@ -256,7 +260,7 @@ rule "proof-long" {
 
 trial "rise of a long proof, measured" {
   rule  = "proof-long"
-  cases = { "2.75 x after 120 min" = "flagged", "2 x after 120 min" = "clear" }
+  cases = { "2.75 x after 120 min" = "flagged", "2.25 x after 120 min" = "clear" }
   formula "t" {
     dough "d" {
       ingredients = { "bread flour" = "1000 g", "water" = "560 g", "salt" = "18 g", "instant yeast" = "10 g" }
@@ -287,7 +291,7 @@ trial "croissant proof of 2.1 x measured" {
   }
 }
 
-trial "doughnut proof of 1.65 x measured" {
+trial "doughnut proof of 1.8 x measured" {
   rule   = "proof-long"
   expect = "clear"
   formula "t" {
@@ -297,7 +301,7 @@ trial "doughnut proof of 1.65 x measured" {
       steps = [
         { mix = "10 min", to = "26 C" },
         { shape = "rings" },
-        { proof = "2 h", at = "26 C", as = "pieces 75 g", measured = "1.65 x after 120 min" },
+        { proof = "2 h", at = "26 C", as = "pieces 75 g", measured = "1.8 x after 120 min" },
         { cook = "2 min", at = "180 C", by = "frying" },
       ]
     }
@@ -306,7 +310,7 @@ trial "doughnut proof of 1.65 x measured" {
 
 trial "hours of proof at 26 C" {
   rule  = "proof-long"
-  cases = { "5 h 20 min" = "flagged", "112 min" = "clear" }
+  cases = { "140 min" = "flagged", "112 min" = "unsure", "90 min" = "clear" }
   formula "t" {
     dough "d" {
       ingredients = { "bread flour" = "1000 g", "water" = "560 g", "salt" = "18 g", "instant yeast" = "10 g" }
@@ -385,6 +389,7 @@ rule "not-cold-yet" {
   limits = { core_c = 12, margin_c = 3, fat_pct = 25, laminated_c = 17 }
   note   = "sheet.start_c <= (part.is_laminated ? limit.laminated_c : limit.core_c) + 2 * limit.margin_c"
   when   = "part.has_leaven && (part.is_laminated || part.fat_pct > limit.fat_pct) && sheet.start_c > (part.is_laminated ? limit.laminated_c : limit.core_c) + limit.margin_c"
+  doubt  = "middle"
   say    = "The dough is rolled out at {sheet.start_c}; {part.is_laminated ? 'laminated' : 'so rich in fat'}, it wants {part.is_laminated ? limit.laminated_c : limit.core_c} C. Chill it longer or flatter, and probe the middle."
   why    = "Warm butter sticks to pin and bench and presses out; the sheet tears, and layers run together."
   source = "4 to 12 C at the pin for rich doughs: common practice, no source; 25 % fat and the margin are judgements; laminated 16 to 20 C: an ingredient maker's baking compendium 11.3 (read)"
@@ -563,6 +568,7 @@ rule "cold-into-oven" {
   level  = "note"
   limits = { core_c = 16 }
   when   = "part.has_leaven && bake.start_c < limit.core_c"
+  doubt  = "middle"
   say    = "The piece goes into the oven with its middle at {bake.start_c}. Let it come to {limit.core_c} or more first; 3 to 5 h from the fridge is usual."
   why    = "A cold middle rises late, after the crust has set: the piece splits at the side, and the core is still raw when the crust is done."
   source = "core before baking 16 C or more, recovery to 25 C in 3 to 5 h: an ingredient maker's baking compendium 6.3 (read)"

@@ -98,6 +98,7 @@ rule "cool-not-done" {
   level  = "risk"
   limits = { spread_c = 24 }
   when   = "fill.has_cool_step && fill.filling_c > limit.spread_c"
+  doubt  = "middle"
   say    = "By its own steps the filling is still at {fill.filling_c} when it is spread; {limit.spread_c} or less is wanted. Its middle is down to 24 C {fill.filling_ready_min} into its last cooling; on an open tray of 15 mm it takes {fill.tray_ready_min}. If you have probed it, write measured = \"22 C\" in that step."
   why    = "A deep pan of filling keeps its heat for hours. Warm, it melts the dough's butter and wakes its yeast from inside."
   source = "series solution of transient conduction, good to about 27 % in time, drying not counted; butter and chocolate fillings are spread at 18 to 24 C: common practice, no source"

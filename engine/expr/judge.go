@@ -59,6 +59,8 @@ type Judge struct {
 	pins []*Interval // replaces figures while an answer is explained; nil otherwise
 	seen []bool      // marks the reads that were looked at, for a declared figure; nil otherwise
 
+	likely bool // takes the model's own error off the figures: see Likely
+
 	nested int // how many declared figures lie around the expression at hand; see Excess
 }
 
@@ -78,6 +80,15 @@ func (j *Judge) Set(x *Expr, subject facts.Subject, limits []Limit) {
 func (j *Judge) Holds(x *Expr, subject facts.Subject, limits []Limit) figure.Truth {
 	j.Set(x, subject, limits)
 	return j.eval(x.root).Truth()
+}
+
+// Likely judges a condition as Holds does, with each modelled figure free of its model's own error.
+// What the formula leaves open stays open, so that knowing less never turns Yes to No.
+func (j *Judge) Likely(x *Expr, subject facts.Subject, limits []Limit) figure.Truth {
+	j.likely = true
+	t := j.Holds(x, subject, limits)
+	j.likely = false
+	return t
 }
 
 // Result judges an expression of any type on a subject.
@@ -213,6 +224,10 @@ func (j *Judge) read(i int) Result {
 	}
 	if v.Absent && r.Fact.Type == facts.YesNo {
 		return answer(figure.Open)
+	}
+	if j.likely && r.Fact.Type == facts.Number {
+		iv := j.sheet.WithoutError(v, r.Subject(j.subject))
+		return Result{lo: iv.Lo, hi: iv.Hi}
 	}
 	return Result{lo: v.Lo, hi: v.Hi, words: v.Words}
 }

@@ -65,6 +65,7 @@ type Fact struct {
 	Label  string // plain name for messages where Name in words is none; "" for those where it is
 	Source string
 	Error  string                   // the model's error in words; "" for arithmetic
+	Misses string                   // published points outside the model's estimate; "" for none
 	Settle string                   // what reading or entry settles a model's figure, ready to stand after a semicolon; "" for arithmetic
 	Verbs  []string                 // step facts: the verbs that have it, by their trait; none for all
 	Kinds  []formula.Kind           // part facts: the kinds that have it; none for all

@@ -38,7 +38,7 @@ func TestFermentPublished(t *testing.T) {
 		{"challah.hcl", "challah", "ferment_e", 1.21},
 	} {
 		v := value0(t, sheetIn(t, published(t, test.file), kitchenOf(nil)), test.dough, test.fact)
-		if v.Absent || v.Mid > 1.6*test.want || v.Mid < test.want/1.6 || v.Lo > test.want || v.Hi < test.want {
+		if v.Absent || v.Mid > 1.4*test.want || v.Mid < test.want/1.4 || v.Lo > test.want || v.Hi < test.want {
 			t.Errorf("%s of %s: %v (%v to %v), published %v", test.fact, test.file, v.Mid, v.Lo, v.Hi, test.want)
 		}
 		near(t, test.file+" "+test.fact+", and nearer than it need be", v.Mid, test.want, 0.35*test.want)
@@ -63,17 +63,13 @@ func TestDoublingTimes(t *testing.T) {
 	}{{15, "standard", 1.8}, {20, "standard", 2.2}, {20, "osmotolerant", 1.1}} {
 		v := sweet(t, test.sugar, 1.75, test.strain)
 		hours := ferment.DoublingE / v.Mid
-		if v.Absent || hours > 1.6*test.hours || hours < test.hours/1.6 {
+		if v.Absent || hours > 1.4*test.hours || hours < test.hours/1.4 {
 			t.Errorf("%v %% sugar, %s: a doubling in %v h, published %v", test.sugar, test.strain, hours, test.hours)
 		}
 	}
-	// The one timing of strains that was found is missed: osmotolerant yeast almost twice as fast in challah, at 11 % sugar,
-	// where the curves give 1.4. Should a better curve meet it, this is where it shows.
+	// Osmotolerant yeast is nearly twice as fast in challah, at 11 % sugar (quoted).
 	ratio := sweet(t, 11, 1.75, "osmotolerant").Mid / sweet(t, 11, 1.75, "standard").Mid
-	near(t, "osmotolerant against standard yeast at 11 % sugar", ratio, 1.4, 0.15)
-	if ratio > 1.9 {
-		t.Errorf("the known miss is one no longer: %v", ratio)
-	}
+	near(t, "osmotolerant against standard yeast at 11 % sugar", ratio, 1.9, 0.15)
 }
 
 // The proof is counted apart from the bulk, and either by hand where the dough is as warm as what is around it.
@@ -87,9 +83,9 @@ func TestBulkAndProof(t *testing.T) {
 	bulk, proof := value0(t, s, "d", "bulk_h26"), value0(t, s, "d", "proof_h26")
 	near(t, "bulk", bulk.Mid, 2.25*g, 2e-3*2.25*g)
 	near(t, "proof", proof.Mid, 1*g, 2e-3*g)
-	near(t, "bulk, least", bulk.Lo, 2.25*g/ferment.ColdErrorFactor, 5e-3)
-	near(t, "proof, least", proof.Lo, 5.0/6*g/ferment.ColdErrorFactor, 5e-3)
-	near(t, "proof, most", proof.Hi, 7.0/6*g*ferment.ColdErrorFactor, 5e-3)
+	near(t, "bulk, least", bulk.Lo, 2.25*g/ferment.TemperatureError(30), 5e-3)
+	near(t, "proof, least", proof.Lo, 5.0/6*g/ferment.TemperatureError(30), 5e-3)
+	near(t, "proof, most", proof.Hi, 7.0/6*g*ferment.TemperatureError(30), 5e-3)
 	dose := value0(t, s, "d", "ferment_e").Mid / bulk.Mid
 	near(t, "one dose for both", value0(t, s, "d", "proof_e").Mid/proof.Mid, dose, 1e-9)
 }
@@ -112,7 +108,7 @@ func TestRetardInATub(t *testing.T) {
 	if tub.Need != nil || slab.Need != nil {
 		t.Error("a shape that is written needs nothing")
 	}
-	if spread := math.Sqrt(slab.Hi / slab.Lo); spread < ferment.RetardErrorFactor {
+	if spread := math.Sqrt(slab.Hi / slab.Lo); spread < ferment.RiseError(true, false) {
 		t.Errorf("a retard's error is a factor of 1.8 at least, not %v", spread)
 	}
 }

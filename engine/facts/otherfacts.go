@@ -8,6 +8,7 @@ import (
 	"forebake/engine/makeup"
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
+	"forebake/engine/science/mould"
 )
 
 var ingredientFacts = []Fact{
@@ -116,7 +117,7 @@ var formulaFacts = []Fact{
 		}
 		return v
 	}},
-	{Name: "mould_free_days", Unit: "days", Means: "days without mould in a clean wrap at room warmth; crumb is moister than the relation answers for, so it gets the handbook's range", Source: "Cauvain & Seiler, FMBRA Report 150 (1992), 74 to 90 % humidity; plain bread 3 to 6 days (memory)", Error: "the range itself", Settle: "keep a loaf wrapped and look each day", formula: (*parts).MouldFree},
+	{Name: "mould_free_days", Unit: "days", Means: "days without mould in a clean wrap: labels and keeping advice, not a safety figure", Source: mould.Model.Source, Error: mould.Model.Error, Misses: mould.Model.Misses, Settle: "keep a loaf wrapped and look each day", formula: (*parts).MouldFree},
 	{Name: "warm_after_bake_h", Label: "warm hours after the bake", Unit: "h", Means: "longest that a filling or topping which needs control stands after the bake in surroundings neither cold nor hot", Source: srcGiven + "; " + srcControl, formula: (*parts).WarmAfterBake},
 	{Name: "alcohol_after_bake", Type: YesNo, Means: "a spirit goes on after the bake", Source: srcGiven, formula: (*parts).AlcoholLast},
 	{Name: "allergens", Type: List, Means: "allergens in any part, by the names of both jurisdictions", Source: srcLaws, formula: func(s *parts) Value { return s.Allergens(makeup.BothLaws) }},

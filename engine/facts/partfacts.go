@@ -7,7 +7,9 @@ import (
 	"forebake/engine/makeup"
 	"forebake/engine/process"
 	"forebake/engine/safety"
+	"forebake/engine/science/ferment"
 	"forebake/engine/science/microbe"
+	"forebake/engine/science/wateractivity"
 )
 
 // budget makes a part fact from an organism's budget.
@@ -45,11 +47,11 @@ var partFacts = []Fact{
 	{Name: "yeast_pct", Unit: "%", Means: "yeast on flour, as instant dry yeast", Source: "active dry counts 0.75, fresh 0.35 (Gisslen, Professional Cooking, and a bread textbook)", part: func(p *part) Value { return p.Pct(makeup.Yeast) }},
 	{Name: "yeast_kind", Type: Text, Means: "instant, active dry, fresh, mixed or none", Source: srcGiven, part: func(p *part) Value { return figure.Text(p.YeastKind()) }},
 	{Name: "yeast_strain", Type: Text, Means: "standard, osmotolerant, mixed or none; standard where none is given", Source: srcGiven, part: func(p *part) Value { return figure.Text(p.Strain()) }},
-	{Name: "yeast_needed_pct", Unit: "%", Means: "instant yeast that keeps this dough at the pace of its family's usual dose", Source: srcFactor + "; usual dose from the family range table; 0.57 of it for a retard of 8 h or more (common practice)", Error: "factor 1.5", Settle: settleYeast, part: (*part).YeastNeeded},
+	{Name: "yeast_needed_pct", Unit: "%", Means: "instant yeast that keeps this dough at the pace of its family's usual dose", Source: ferment.PaceModel.Source + "; usual dose from the family range table; 0.57 of it for a retard of 8 h or more (common practice)", Error: ferment.PaceModel.Error, Misses: ferment.PaceModel.Misses, Settle: settleYeast, part: (*part).YeastNeeded},
 	{Name: "solute_molality", Unit: "osmol/kg", Means: "dissolved sugar and salt in the dough's free water", Source: srcOsm, part: (*part).Molality},
-	{Name: "osmotic_factor", Unit: "ratio", Means: "pace of the yeast against one that feels no sugar and salt", Source: srcFactor, Error: "factor 1.5", Settle: settleYeast, part: (*part).OsmoticFactor},
-	{Name: "pace_pct", Unit: "%", Means: "pace of the yeast against the same dose in a lean dough", Source: srcFactor, Error: "factor 1.5", Settle: settleYeast, part: (*part).Pace},
-	{Name: "water_activity", Unit: "ratio", Means: "water activity at 25 C; the careful end is the high one", Source: srcAw, Error: "0.02 plain, 0.03 dough, 0.04 fruit", Settle: settleMeter, part: (*part).Activity},
+	{Name: "osmotic_factor", Unit: "ratio", Means: "pace of the yeast against one that feels no sugar and salt", Source: ferment.PaceModel.Source, Error: ferment.PaceModel.Error, Misses: ferment.PaceModel.Misses, Settle: settleYeast, part: (*part).OsmoticFactor},
+	{Name: "pace_pct", Unit: "%", Means: "pace of the yeast against the same dose in a lean dough", Source: ferment.PaceModel.Source, Error: ferment.PaceModel.Error, Misses: ferment.PaceModel.Misses, Settle: settleYeast, part: (*part).Pace},
+	{Name: "water_activity", Unit: "ratio", Means: "water activity at 25 C; the careful end is the high one", Source: wateractivity.Model.Source, Error: wateractivity.Model.Error, Settle: settleMeter, part: (*part).Activity},
 	{Name: "ph", Unit: "pH", Means: "pH as the baker measured it", Source: srcGiven, part: func(p *part) Value { return makeup.Given(p.PH, "ph of \""+p.Name+"\" (measure it)", p.Place) }},
 
 	{Name: "density_g_per_ml", Unit: "g/mL", Means: "density, fresh from the mixer", Source: srcChoi, Error: "5 % once the gas is known", part: func(p *part) Value { return p.Thermal().Density }},
@@ -122,10 +124,10 @@ var partFacts = []Fact{
 	{Name: "active_dry_soaked", Type: YesNo, Means: "a soak step wets the active dry yeast", Source: srcGiven, part: func(p *part) Value { return figure.YesNo(p.ActiveDrySoaked()) }},
 
 	{Name: "retard_h", Unit: "h", Means: "time in the cold between the mix and the bake, by its own chill steps", Source: srcGiven, part: (*part).RetardHours},
-	{Name: "ferment_e", Label: "yeast work before the bench", Unit: "%-hours", Means: "yeast times equivalent hours at 26 C, from the mix to the bench or the oven; 1.25 is about one doubling", Source: srcTemp, Error: errFerment, Settle: settleRise, part: func(p *part) Value { return p.YeastWork(process.Bulk) }},
-	{Name: "bulk_h26", Label: "hours before the bench, as at 26 C", Unit: "h", Means: "equivalent hours at 26 C from the mix to the bench or the oven", Source: srcTemp, Error: errFerment, Settle: settleRise, part: func(p *part) Value { return p.HoursAt26(process.Bulk) }},
-	{Name: "proof_h26", Label: "hours of proof, as at 26 C", Unit: "h", Means: "equivalent hours at 26 C from the bench to the oven", Source: srcTemp, Error: errFerment, Settle: settleRise, part: func(p *part) Value { return p.HoursAt26(process.Proof) }},
-	{Name: "proof_e", Label: "yeast work in the proof", Unit: "%-hours", Means: "yeast times equivalent hours at 26 C, from the bench to the oven", Source: srcTemp, Error: errFerment, Settle: settleRise, part: func(p *part) Value { return p.YeastWork(process.Proof) }},
+	{Name: "ferment_e", Label: "yeast work before the bench", Unit: "%-hours", Means: "yeast times equivalent hours at 26 C, from the mix to the bench or the oven; 1.25 is about one doubling", Source: srcTemp, Error: ferment.RiseModel.Error, Misses: ferment.PaceModel.Misses, Settle: settleRise, part: func(p *part) Value { return p.YeastWork(process.Bulk) }},
+	{Name: "bulk_h26", Label: "hours before the bench, as at 26 C", Unit: "h", Means: "equivalent hours at 26 C from the mix to the bench or the oven", Source: srcTemp, Error: errHours, Settle: settleRise, part: func(p *part) Value { return p.HoursAt26(process.Bulk) }},
+	{Name: "proof_h26", Label: "hours of proof, as at 26 C", Unit: "h", Means: "equivalent hours at 26 C from the bench to the oven", Source: srcTemp, Error: errHours, Settle: settleRise, part: func(p *part) Value { return p.HoursAt26(process.Proof) }},
+	{Name: "proof_e", Label: "yeast work in the proof", Unit: "%-hours", Means: "yeast times equivalent hours at 26 C, from the bench to the oven", Source: srcTemp, Error: ferment.RiseModel.Error, Misses: ferment.PaceModel.Misses, Settle: settleRise, part: func(p *part) Value { return p.YeastWork(process.Proof) }},
 	{Name: "dough_rise_measured", Type: YesNo, Means: "a measured rise is written, which beats the model of fermentation", Source: srcGiven, part: func(p *part) Value { return figure.YesNo(p.Record().Rise) }},
 	{Name: "is_filled", Type: YesNo, Means: "a step spreads a filling on it", Source: srcGiven, part: func(p *part) Value { return figure.YesNo(p.HasStep((*formula.Verb).Fills)) }},
 	{Name: "is_retarded", Type: YesNo, Means: "it has a chill of 8 h or more", Source: srcGiven, part: (*part).Retarded},

@@ -26,7 +26,7 @@ const (
 	settleMeter = "a meter settles it: write water_activity = 0.95 in the part"
 )
 
-const errFerment = "factor 1.6, with a long retard 1.8; after a measured rise 1.17"
+const errHours = "factor 1.3, below 8 C 1.6"
 
 const (
 	srcSheet = "area = mass / (density x thickness), density of mixed dough 1.15 g/mL (1.10 to 1.20); coil by the area law"
@@ -46,15 +46,13 @@ const (
 )
 
 const (
-	srcAdd    = "sum over the ingredients, make-up from the larder"
-	srcPct    = "baker's percentage: on the part's total flour, preferment flour included (trade definition)"
-	srcHyd    = "trade definition of hydration; make-ups mostly USDA National Nutrient Database SR 28"
-	srcOsm    = "Voica & Codina on inversion, Loveday & Winger (2007) on osmotic pressure; bound water 0.12 of the flour is an assumption"
-	srcFactor = "fit to six points of weak evidence (trade dose rules, two informal timings, one threshold); osmotolerant curve is an estimate"
-	srcAw     = "Norrish (1966), one equation for all sugars; Pitzer for salt"
-	srcTemp   = "cardinal temperatures with inflection, Rosso (1993), fitted to four relative rates; doubling 1.25 after Armed Forces card D-055"
-	srcGiven  = "as written in the formula"
-	srcTable  = "family range table"
+	srcAdd   = "sum over the ingredients, make-up from the larder"
+	srcPct   = "baker's percentage: on the part's total flour, preferment flour included (trade definition)"
+	srcHyd   = "trade definition of hydration; make-ups mostly USDA National Nutrient Database SR 28"
+	srcOsm   = "Voica & Codina on inversion, Loveday & Winger (2007) on osmotic pressure; bound water 0.12 of the flour is an assumption"
+	srcTemp  = "cardinal temperatures with inflection, Rosso (1993), fitted to four relative rates; doubling 1.25 after Armed Forces card D-055"
+	srcGiven = "as written in the formula"
+	srcTable = "family range table"
 )
 
 const srcLaw = "the code that the house file names, or the strictest of those known"

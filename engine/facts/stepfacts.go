@@ -7,6 +7,7 @@ import (
 	"forebake/engine/makeup"
 	"forebake/engine/process"
 	"forebake/engine/safety"
+	"forebake/engine/science/ferment"
 	"forebake/engine/science/geometry"
 	"forebake/engine/science/heat"
 )
@@ -73,7 +74,7 @@ var stepFacts = []Fact{
 	{Name: "lethality_log_salmonella", Label: "kill of Salmonella", Unit: "log", of: (*formula.Verb).HeatsThrough, Means: "fall in Salmonella at the core, in what is least sure of it: a filling that is raw or needs control, else the part; the hot minutes after a bake count", Source: srcKill, Error: "D and z are of other foods; the careful line is taken", Settle: settleCore, step: (*parts).Lethality},
 	{Name: "wants_kill", Type: YesNo, of: (*formula.Verb).Bakes, Means: "a filling in it is raw, or needs control and was never cooked", Source: srcGiven, step: func(sh *parts, s *formula.Step) Value { return figure.YesNo(len(sh.WantKill(s)) > 0) }},
 	{Name: "kept_days", Label: "days kept", Unit: "days", of: (*formula.Verb).Stores, Means: "days kept cold up to its end, the day it is made being the first; at up to 7.2 C a day counts 1.75, warmer 7, frozen none", Source: "FDA Food Code 2022, 3-501.17 (read); 4 days at 45 F: older editions (read)", step: (*parts).KeptDays},
-	{Name: "e_gained", Label: "yeast work in it", Unit: "%-hours", Means: "yeast times equivalent hours at 26 C gained in it", Source: srcTemp, Error: errFerment, Settle: settleRise, step: (*parts).Gained},
+	{Name: "e_gained", Label: "yeast work in it", Unit: "%-hours", Means: "yeast times equivalent hours at 26 C gained in it", Source: srcTemp, Error: ferment.RiseModel.Error, Misses: ferment.PaceModel.Misses, Settle: settleRise, step: (*parts).Gained},
 
 	{Name: "dough_c", Unit: "C", of: (*formula.Verb).Mixes, Means: "dough temperature at its end: measured, else by the heat balance, else as aimed at", Source: srcBalance, Error: errBalance, Settle: settleMix, step: func(sh *parts, s *formula.Step) Value { return sh.Part(s.Part).MixTemp(s) }},
 	{Name: "liquid_needed_c", Unit: "C", of: (*formula.Verb).Mixes, Means: "liquid temperature that brings the dough to its aim", Source: srcBalance, Error: errBalance, Settle: settleMix, step: (*parts).LiquidNeeded},

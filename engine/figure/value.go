@@ -29,6 +29,9 @@ type Value struct {
 	Mid    float64 // the best single figure; for a model its middle
 	Words  []string
 	Origin Origin
+	// Factor is the error that the last model laid on both ends: Lo/Factor to Hi*Factor of what came
+	// in. 0 where there is none.
+	Factor float64
 	Absent bool  // the formula does not give it, as against giving a range or "?"
 	Need   *Need // what to write so that it is known
 }
@@ -44,6 +47,15 @@ func (v *Value) Exact() bool { return !v.Absent && v.Lo == v.Hi && !math.IsInf(v
 
 // Interval gives the value as an interval.
 func (v *Value) Interval() Interval { return Interval{Lo: v.Lo, Hi: v.Hi} }
+
+// WithoutFactor is the span that is left where the model's own error is taken off: that of what the
+// formula leaves open.
+func (v *Value) WithoutFactor() Interval {
+	if v.Factor <= 1 || v.Lo < 0 {
+		return v.Interval()
+	}
+	return Interval{Lo: v.Lo * v.Factor, Hi: v.Hi / v.Factor}
+}
 
 // ValueOf is the value of a figure that is worked out exactly.
 func ValueOf(iv Interval) Value {
@@ -63,7 +75,9 @@ func middle(iv Interval) float64 {
 
 // Modelled gives a model's middle figure a factor of error on both sides: mid/factor .. mid*factor.
 func Modelled(iv Interval, factor float64) Value {
-	return Value{Lo: iv.Lo / factor, Hi: iv.Hi * factor, Mid: middle(iv), Origin: ByModel}
+	return Value{
+		Lo: iv.Lo / factor, Hi: iv.Hi * factor, Mid: middle(iv), Origin: ByModel, Factor: factor,
+	}
 }
 
 // YesNo is the value of a yes or no that is known.

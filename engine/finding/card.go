@@ -7,7 +7,7 @@ type Card struct {
 	LevelBy                   string // the house line that set the level
 	When, Say, Why, Source    string
 	NoteWhen                  string // where a finding is no more than a note; often none
-	Doubt, Safety             bool
+	Doubt, Middle, Safety     bool
 	Because                   string       // of the house's set block; often none
 	Waivers                   []CardWaiver // of the house
 	Was                       []string
@@ -29,4 +29,4 @@ type CardLimit struct {
 type CardWaiver struct{ Formula, Until, Because, By string }
 
 // CardFact is a fact that a rule reads.
-type CardFact struct{ Name, Unit, Means, Source, Error string }
+type CardFact struct{ Name, Unit, Means, Source, Error, Misses string }

@@ -98,13 +98,22 @@ type Ingredient struct {
 	Amount  Amount
 	Temp    Given
 	Protein *Given // % of the flour, from its label; nil when not given
-	Reserve *Given // held back for later, in the amount's own kind of unit
-	Strain  string // one of Strains; "" when not given
-	Form    string // as given by "as": "melted", "cold cubes"; free text
-	Note    string
+	// Hydration is the water of a culture in % of its flour; nil when not given.
+	Hydration *Given
+	DE        *DE    // nil when not given
+	Reserve   *Given // held back for later, in the amount's own kind of unit
+	Strain    string // one of Strains; "" when not given
+	Form      string // as given by "as": "melted", "cold cubes"; free text
+	Note      string
 
 	Grams Mass // the amount in grams
 	Held  Mass // the reserve in grams
+}
+
+// DE is the dextrose equivalent of a glucose syrup, from its label.
+type DE struct {
+	Value float64
+	Place source.Place
 }
 
 // Amount is how much of an ingredient the baker wrote.

@@ -75,8 +75,9 @@ func (rd *reader) checkPartOptions(in *Ingredient) {
 	for _, o := range IngredientOptions {
 		if o.item && o.text(in) != "" {
 			names := ingredientOptionNames(func(o *IngredientOption) bool { return o.item })
-			rd.Fault(in.Place, "%q is another part: %s belong to its own ingredients",
-				in.Name, strings.Join(names, " and "))
+			last := len(names) - 1
+			rd.Fault(in.Place, "%q is another part: %s and %s belong to its own ingredients",
+				in.Name, strings.Join(names[:last], ", "), names[last])
 			return
 		}
 	}
@@ -197,7 +198,7 @@ func (rd *reader) weigh(p *Part) {
 // flourShare gives the grams of flour in a gram of the ingredient.
 func (in *Ingredient) flourShare() Interval {
 	if in.Of == nil {
-		return figure.Point(in.Item.Flour)
+		return in.FlourShare()
 	}
 	if in.Of.FlourG.Hi == 0 {
 		return Interval{}

@@ -299,6 +299,36 @@ var IngredientOptions = []*IngredientOption{
 		},
 		func(in *Ingredient) string { return writtenText(given(in.Protein)) },
 		func(in *Ingredient) string { return provenText(given(in.Protein)) }},
+	{"hydration", "the water of a sourdough culture, on its flour",
+		false, true, nil,
+		func(rd *reader, in *Ingredient, e hclsyntax.Expression, what string) {
+			if g, ok := rd.Quantity(e, forPercent, what); ok {
+				in.Hydration = &g
+				rd.within(g, 30, 200, "starters are kept at 30 to 200 % of water on their flour")
+			}
+		},
+		func(rd *reader, in *Ingredient) {
+			if _, ok := in.Starter(); in.Hydration != nil && !ok {
+				rd.Fault(in.Hydration.Place,
+					"%q is no sourdough culture: hydration is read for cultures only", in.Name)
+			}
+		},
+		func(in *Ingredient) string { return writtenText(given(in.Hydration)) },
+		func(in *Ingredient) string { return provenText(given(in.Hydration)) }},
+	{"de", "the dextrose equivalent of a glucose syrup, from its label, 36 to 48: de = 42",
+		false, true, nil,
+		func(rd *reader, in *Ingredient, e hclsyntax.Expression, what string) {
+			if x, at, ok := rd.Number(e, lowestDE, highestDE, what); ok {
+				in.DE = &DE{Value: x, Place: at}
+			}
+		},
+		func(rd *reader, in *Ingredient) {
+			if in.DE != nil && in.Item.OtherSolute == 0 {
+				rd.Fault(in.DE.Place,
+					"%q is no glucose syrup: de is read for glucose and corn syrups only", in.Name)
+			}
+		},
+		deText, deText},
 	{"as", "its form: melted, cold cubes",
 		false, false, nil,
 		func(rd *reader, in *Ingredient, e hclsyntax.Expression, what string) {
@@ -324,8 +354,24 @@ var IngredientOptions = []*IngredientOption{
 		func(in *Ingredient) string { return in.Note }},
 }
 
+// The DE of the syrups whose water activity is known.
+const (
+	lowestDE  = 36
+	highestDE = 48
+)
+
+func deText(in *Ingredient) string {
+	if in.DE == nil {
+		return ""
+	}
+	return quantity.Plain(in.DE.Value)
+}
+
+// Osmotolerant is the strain that is bred for sweet dough.
+const Osmotolerant = "osmotolerant"
+
 // Strains are the strains of yeast that an ingredient may name.
-var Strains = []string{"standard", "osmotolerant"}
+var Strains = []string{"standard", Osmotolerant}
 
 // amountOption is the ingredient's own value.
 var amountOption = IngredientOptions[0]

@@ -130,14 +130,14 @@ func TestEveryOptionIsReadShownAndProven(t *testing.T) {
 func TestEveryIngredientOptionIsReadShownAndProven(t *testing.T) {
 	samples := map[string][2]string{
 		"amount": {`"10 g"`, `"11 g"`}, "temp": {`"6 C"`, `"7 C"`}, "strain": {`"osmotolerant"`, `"standard"`}, "protein": {`"12 %"`, `"13 %"`},
-		"as": {`"melted"`, `"cubes"`}, "reserve": {`"1 g"`, `"2 g"`}, "note": {`"fresh"`, `"old"`},
+		"hydration": {`"45 %"`, `"50 %"`}, "de": {`42`, `40`}, "as": {`"melted"`, `"cubes"`}, "reserve": {`"1 g"`, `"2 g"`}, "note": {`"fresh"`, `"old"`},
 	}
 	for _, o := range formula.IngredientOptions {
 		values, ok := samples[o.Name]
 		if !ok {
 			t.Fatalf("no sample of %q", o.Name)
 		}
-		in := map[string]string{"strain": "instant yeast", "protein": "bread flour"}[o.Name]
+		in := map[string]string{"strain": "instant yeast", "protein": "bread flour", "hydration": "stiff starter", "de": "glucose syrup"}[o.Name]
 		if in == "" {
 			in = "butter"
 		}

@@ -1,14 +1,16 @@
 package makeup
 
 import (
+	"math"
+
 	"forebake/engine/figure"
-	"forebake/engine/formula"
 	"forebake/engine/larder"
 	"forebake/engine/science/wateractivity"
 )
 
-// Activity: the solutes at their most in the least water give the low end, the other way round the high end, and
-// the model's error widens both. Yeast splits sucrose in a dough, so a dough's low end has it split.
+// Activity is the water activity at 25 C, as measured or by the model: the solutes at their most in
+// the least water give the low end, the other way round the high one. Yeast splits sucrose in a
+// dough, so a dough's low end has it split.
 func (p *Part) Activity() Value {
 	if p.WaterActivity.Set {
 		v := figure.ValueOf(p.WaterActivity.Interval)
@@ -19,57 +21,103 @@ func (p *Part) Activity() Value {
 		return figure.Absent("water in \""+p.Name+"\"", p.Place)
 	}
 	dry := p.Over(AllWater, Mass)
-	if dry.Hi < driestSolution { // see highestActivity
+	if dry.Hi < driestSolution { // see HighestActivity
 		return figure.Absent("water_activity of \""+p.Name+"\" (too dry for the model: measure it)", p.Place)
 	}
-	lo, lowOK := wateractivity.Of(p.solution(strongest))
-	hi, highOK := wateractivity.Of(wateractivity.Dissolved(p.solution(weakest)))
-	// Sugar beyond what the water holds is crystal. Glucose stays dissolved in the middle: honey and syrups hold more for months.
-	middle := p.solution(strongest)
-	full := wateractivity.Dissolved(middle)
-	middle.SucroseG, middle.SaltG = full.SucroseG, full.SaltG
-	mid, midOK := wateractivity.Of(middle)
-	if p.Kind == formula.Dough || p.Kind == formula.Preferment {
-		mid, midOK = wateractivity.Of(p.solution(strongest))
-		lo, _ = wateractivity.Of(wateractivity.Inverted(p.solution(strongest))) // 0 where the split leaves no water
-	}
-	e := p.waterActivityError()
-	v := Value{Lo: max(0, lo-e), Hi: min(1, hi+e), Mid: mid, Origin: figure.ByModel}
-	if !lowOK || dry.Lo < driestSolution {
+	v := p.activity(figure.Point(1))
+	if dry.Lo < driestSolution {
 		v.Lo = 0
 	}
-	if !highOK {
-		v.Hi = 1
+	return v
+}
+
+// CrumbActivity is that of a dough's crumb: a bake takes water off. The share of the water that is
+// left is kept.
+func (p *Part) CrumbActivity(kept Interval) Value {
+	if p.WaterActivity.Set {
+		return p.Activity()
 	}
-	if !midOK || !p.Grams(Mass).IsPoint() {
+	return p.activity(kept)
+}
+
+// WaterKept is the share of a dough's water that a bake leaves, by the usual loss of weight.
+func (p *Part) WaterKept() Interval {
+	water := p.Over(AllWater, Mass)
+	if water.Lo <= bakeLoss.Hi {
+		return figure.Between(0, 1)
+	}
+	return figure.Point(1).Sub(bakeLoss.Div(water))
+}
+
+// activity answers by the model with a share of the water kept.
+func (p *Part) activity(kept Interval) Value {
+	class := p.class()
+	strong, weak := p.solution(strongest), p.solution(weakest)
+	strong.WaterG, weak.WaterG = strong.WaterG*kept.Lo, weak.WaterG*kept.Hi
+	// Sugar beyond what the water holds is crystal. Glucose stays dissolved in the middle: honey and
+	// syrups hold more for months.
+	middle := strong
+	if !p.IsDough() {
+		full := wateractivity.Dissolved(strong)
+		middle.SucroseG, middle.SaltG = full.SucroseG, full.SaltG
+	}
+	if kept.IsFinite() {
+		middle.WaterG *= kept.Mid() / max(kept.Lo, 1e-9)
+	}
+	mid, silent := wateractivity.Estimate(middle, class)
+	least := strong
+	if p.IsDough() {
+		least = wateractivity.Inverted(strong)
+	}
+	low, lowSilent := wateractivity.Estimate(least, class)
+	v := Value{Lo: low.Low, Hi: p.highest(weak, class), Mid: mid.Mid, Origin: figure.ByModel}
+	if lowSilent != "" {
+		v.Lo = 0
+	}
+	if silent == "" && !p.Grams(Mass).IsPoint() {
 		v.Mid = (v.Lo + v.Hi) / 2
 	}
 	return v
 }
 
-// HighestActivity is the most that a part too dry for the model can have: that of the syrup which its water and sugar would make, with
-// the model's error; what is dissolved can only be stronger where solids take up water. 1 where there is nothing to go by.
-func (p *Part) HighestActivity() float64 {
-	high, ok := wateractivity.Of(wateractivity.Dissolved(p.solution(weakest)))
+// highest is the careful end: that of the equation with no water taken as bound, and its error. A
+// working error narrower than that of milk and egg is not trusted on this side.
+func (p *Part) highest(weak wateractivity.Solution, class wateractivity.Class) float64 {
+	weak = wateractivity.Dissolved(weak)
+	all, ok := wateractivity.Of(weak)
 	if !ok {
 		return 1
 	}
-	return min(1, high+p.waterActivityError())
+	estimate, _ := wateractivity.Estimate(weak, class)
+	careful := max(class.WorkingError(), wateractivity.WorkingErrorCustard)
+	return min(1, max(estimate.High, all+careful))
 }
+
+// HighestActivity is the most that a part too dry for the model can have: that of the syrup which its water and sugar would make, with
+// the model's error; what is dissolved can only be stronger where solids take up water. 1 where there is nothing to go by.
+func (p *Part) HighestActivity() float64 { return p.highest(p.solution(weakest), p.class()) }
 
 // driestSolution is the share of water below which the model does not answer: cookies, crusts and dry pastes.
 const driestSolution = 0.12
 
-func (p *Part) waterActivityError() float64 {
+// class is the kind of food that the part's water belongs to.
+func (p *Part) class() wateractivity.Class {
 	p.add()
 	switch {
-	case p.TotalFlour().Hi > 0 && (p.Kind == formula.Dough || p.Kind == formula.Preferment):
-		return wateractivity.WorkingErrorCrumb
+	case p.TotalFlour().Hi > 0 && p.IsDough():
+		return wateractivity.Crumb
 	case p.traits&(larder.Fruit|larder.Pectin) != 0:
-		return wateractivity.WorkingErrorJam
+		return wateractivity.Jam
+	case p.Grams(Cocoa).Hi > 0:
+		return wateractivity.Ganache
+	case p.traits&(larder.Dairy|larder.Egg|larder.MilkFat) != 0:
+		return wateractivity.Custard
 	}
-	return wateractivity.WorkingErrorCustard
+	return wateractivity.Syrup
 }
+
+// dryFlour is the dry matter of flour, g/g.
+const dryFlour = 1 - flourMoisture
 
 // solution gives what is dissolved at one end.
 func (p *Part) solution(end strength) wateractivity.Solution {
@@ -88,9 +136,18 @@ func (p *Part) solution(end strength) wateractivity.Solution {
 		WaterG: one(Water, !strong), SucroseG: one(Sucrose, strong), GlucoseG: one(Glucose, strong), FructoseG: one(Fructose, strong),
 		MaltoseG: one(Maltose, strong), LactoseG: one(Lactose, strong), GalactoseG: one(Galactose, strong), SaltG: one(Salt, strong),
 		EthanolG: one(Alcohol, strong),
+		CocoaG:   one(Cocoa, strong), MilkProteinG: one(MilkProtein, strong),
+	}
+	if p.IsDough() {
+		// The flour's own moisture is part of the water that its starch and protein hold.
+		s.WaterG += flourMoisture * one(Flour, !strong)
+		s.DryFlourG = dryFlour * one(Flour, strong)
 	}
 	if other := one(OtherSolute, strong); other > 0 {
 		s.OtherG, s.OtherMolar = other, other/one(OtherMoles, strong)
+	}
+	if math.IsInf(s.DryFlourG, 1) {
+		s.DryFlourG = 0
 	}
 	return s
 }

@@ -2,8 +2,10 @@ package makeup
 
 import (
 	"math"
+	"slices"
 
 	"forebake/engine/figure"
+	"forebake/engine/formula"
 	"forebake/engine/science/ferment"
 )
 
@@ -88,22 +90,55 @@ func (p *Part) Molality() Value {
 	return figure.ValueOf(m)
 }
 
-// FactorWithoutError gives the osmotic factor without its error: an interval where the molality is one, or where strains are mixed.
-func (p *Part) FactorWithoutError() (Interval, bool) {
+// strainsOf are the strains that the yeasts of a part are of. An unwritten strain goes by the
+// standard curve, with the wider error.
+func (p *Part) strainsOf() []ferment.Strain {
+	var out []ferment.Strain
+	p.yeasts(func(in *formula.Ingredient) {
+		one := ferment.Unsaid
+		switch {
+		case in.Strain == formula.Osmotolerant:
+			one = ferment.Osmotolerant
+		case in.Strain != "":
+			one = ferment.Standard
+		}
+		if !slices.Contains(out, one) {
+			out = append(out, one)
+		}
+	})
+	return out
+}
+
+// PaceSpan is every pace of the part's yeast against one that feels no sugar and salt, without the
+// error: a span where the molality is one, or where strains are mixed. Without yeast it is that of
+// one whose strain is not written.
+func (p *Part) PaceSpan() (Interval, bool) {
 	m, ok := p.molality()
 	if !ok {
 		return Interval{}, false
 	}
-	at := func(s ferment.Strain) Interval {
-		return figure.Between(ferment.OsmoticFactor(m.Hi, s), ferment.OsmoticFactor(m.Lo, s))
+	strains := p.strainsOf()
+	if len(strains) == 0 {
+		strains = []ferment.Strain{ferment.Unsaid}
 	}
-	switch p.Strain() {
-	case "osmotolerant":
-		return at(ferment.Osmotolerant), true
-	case "mixed":
-		return at(ferment.Osmotolerant).Hull(at(ferment.Standard)), true
+	span := ferment.PaceSpan(m, strains[0])
+	for _, s := range strains[1:] {
+		span = span.Hull(ferment.PaceSpan(m, s))
 	}
-	return at(ferment.Standard), true
+	return span, true
+}
+
+// PaceError is the error factor of PaceSpan.
+func (p *Part) PaceError() float64 {
+	m, _ := p.molality()
+	factor := 0.0
+	for _, s := range p.strainsOf() {
+		factor = max(factor, ferment.PaceError(m, s))
+	}
+	if factor == 0 {
+		return ferment.PaceError(m, ferment.Unsaid)
+	}
+	return factor
 }
 
 // OsmoticFactor is the pace of the yeast against one that feels no sugar and salt, with the error of the model.
@@ -111,12 +146,20 @@ func (p *Part) OsmoticFactor() Value {
 	if p.Strain() == "none" {
 		return p.NoYeast()
 	}
-	f, ok := p.FactorWithoutError()
+	span, ok := p.PaceSpan()
 	if !ok {
 		return p.NoFreeWater()
 	}
-	v := figure.Modelled(f, ferment.OsmoticErrorFactor)
-	v.Hi = min(v.Hi, 1)
+	return p.paced(span)
+}
+
+// paced lays the error of a pace on it. Above the molality that the model answers for it gives no
+// middle.
+func (p *Part) paced(span Interval) Value {
+	v := figure.Modelled(span, p.PaceError())
+	if m, _ := p.molality(); m.Lo > ferment.HighestMolality {
+		v.Mid = math.NaN()
+	}
 	return v
 }
 
@@ -128,9 +171,9 @@ func (p *Part) Pace() Value {
 	if p.Strain() == "none" {
 		return p.NoYeast()
 	}
-	f, ok := p.FactorWithoutError()
+	span, ok := p.PaceSpan()
 	if !ok {
 		return p.NoFreeWater()
 	}
-	return figure.Modelled(f.Scale(100/ferment.OsmoticFactor(leanMolality, ferment.Standard)), ferment.OsmoticErrorFactor)
+	return p.paced(span.Scale(100 / ferment.OsmoticFactor(leanMolality)))
 }

@@ -6,6 +6,7 @@ import (
 	"forebake/engine/figure"
 	"forebake/engine/formula"
 	"forebake/engine/larder"
+	"forebake/engine/science/wateractivity"
 )
 
 // Component is one thing that a part is made of and that can be added up over its ingredients.
@@ -37,6 +38,8 @@ const (
 	Alcohol
 	Egg
 	MilkSolids
+	MilkProtein
+	Cocoa // solids of cocoa without their fat
 	Yeast // as instant dry
 	Liquid
 	Cinnamon
@@ -57,8 +60,12 @@ type Part struct {
 	contents []*Part // see Contents
 	added    bool
 	amounts  [componentCount]formula.Mass
-	flourG   Interval
-	traits   larder.Trait // of everything in it, taken parts included
+	// loose is what a dough that takes the part in gets of it: without what sits inside pieces. A
+	// dough's own amounts are that already.
+	loose  [componentCount]formula.Mass
+	soaks  []soaked
+	flourG Interval
+	traits larder.Trait // of everything in it, taken parts included
 }
 
 // Contents is the part and all that it takes in, parts within parts too, each once, the part itself first. Where each of many parts
@@ -89,6 +96,7 @@ func (p *Part) add() {
 		return
 	}
 	p.added = true
+	p.addSoaks()
 	for _, in := range p.Ingredients {
 		if in.Of != nil {
 			p.addPart(in)
@@ -104,15 +112,48 @@ func (p *Part) add() {
 	}
 }
 
+// plus adds what the part holds of a component wherever it sits.
 func (p *Part) plus(c Component, m formula.Mass, share float64) {
 	if share == 0 {
 		return
 	}
-	t := &p.amounts[c]
+	add(&p.amounts[c], m, share)
+	if !p.IsDough() {
+		add(&p.loose[c], m, share)
+	}
+}
+
+// plusLoose adds what the part holds of a component; a dough gets only the share outside of pieces.
+func (p *Part) plusLoose(c Component, m formula.Mass, outside Interval, share float64) {
+	if share == 0 {
+		return
+	}
+	loose := m
+	if outside != figure.Point(1) {
+		loose = m.Times(outside)
+	}
+	if p.IsDough() {
+		add(&p.amounts[c], loose, share)
+		return
+	}
+	add(&p.amounts[c], m, share)
+	add(&p.loose[c], loose, share)
+}
+
+func add(t *formula.Mass, m formula.Mass, share float64) {
 	t.FixedG = t.FixedG.Add(m.FixedG.Scale(share))
 	if m.PerFlour != (Interval{}) {
 		t.PerFlour = t.PerFlour.Add(m.PerFlour.Scale(share))
 	}
+}
+
+// looseGrams is what a dough gets of a component where it takes all of the part, g.
+func (p *Part) looseGrams(c Component) Interval {
+	if p.IsDough() {
+		return p.Grams(c)
+	}
+	p.add()
+	return p.loose[c].Grams(p.flourG)
 }
 
 // ownFlour reports whether an item's water, fat and sugars are those of flour itself, which the trade does not count.
@@ -122,8 +163,17 @@ func (p *Part) addItem(in *formula.Ingredient) {
 	m, item := p.sheet.Mass(in), in.Item
 	p.traits |= item.Traits
 	p.plus(Mass, m, 1)
-	p.plus(Flour, m, item.Flour)
-	p.plus(AllWater, m, item.Water/100)
+	starter, isStarter := in.StarterWater()
+	if isStarter {
+		flour := m.Times(in.FlourShare())
+		p.plus(Flour, flour, 1)
+		p.plus(AllWater, flour, flourMoisture)
+		p.plus(AllWater, m.Times(starter), 1)
+	} else {
+		p.plus(Flour, m, item.Flour)
+		p.plus(AllWater, m, item.Water/100)
+	}
+	outside := p.outside(in)
 	p.plus(Protein, m, item.Protein/100)
 	p.plus(AllFat, m, item.Fat/100)
 	if item.Traits&(larder.MilkFat|larder.Dairy) != 0 {
@@ -132,15 +182,13 @@ func (p *Part) addItem(in *formula.Ingredient) {
 	p.plus(Carbohydrate, m, item.Carbohydrate/100)
 	p.plus(Fibre, m, item.Fibre/100)
 	p.plus(Ash, m, item.Ash/100)
-	p.plus(Alcohol, m, item.Alcohol/100)
+	p.plusLoose(Alcohol, m, outside, item.Alcohol/100)
 	if item.Price.Known {
 		p.plus(Price, m, item.Price.PerKg/1000)
 	} else {
 		p.plus(Unpriced, m, 1)
 	}
-	if !p.isPieces(in) {
-		p.plus(Salt, m, item.Salt/100)
-	}
+	p.plusLoose(Salt, m, outside, item.Salt/100)
 	if ownFlour(item) {
 		if in.Protein != nil {
 			p.plus(FlourProtein, m.Times(in.Protein.Interval.Scale(0.01)), 1)
@@ -149,80 +197,80 @@ func (p *Part) addItem(in *formula.Ingredient) {
 		}
 		return
 	}
+	if isStarter {
+		p.plus(FlourProtein, m.Times(in.FlourShare()), item.Protein/100/item.Flour)
+		p.plus(Water, m.Times(starter), 1) // its flour's own moisture does not count
+		return
+	}
 	if item.Flour > 0 {
 		p.plus(FlourProtein, m, item.Protein/100)
-		// A culture is flour and water: its water counts, its flour's own moisture does not.
 		p.plus(Water, m, max(0, item.Water/100-item.Flour*flourMoisture))
 		return
-	}
-	if p.isPieces(in) {
-		// What pieces hold stays in them; only what they weigh counts.
-		if item.Class == larder.ClassFruit {
-			p.plus(Fruit, m, 1)
-		}
-		return
-	}
-	p.plus(Water, m, item.Water/100)
-	p.plus(Fat, m, item.Fat/100)
-	p.plus(Sugar, m, (item.Sugars-item.Lactose)/100)
-	p.plus(Sucrose, m, item.Sucrose/100)
-	p.plus(Glucose, m, item.Glucose/100)
-	p.plus(Fructose, m, item.Fructose/100)
-	p.plus(Maltose, m, item.Maltose/100)
-	p.plus(Lactose, m, item.Lactose/100)
-	p.plus(Galactose, m, item.Galactose/100)
-	if item.OtherSolute > 0 {
-		p.plus(OtherSolute, m, item.OtherSolute/100)
-		p.plus(OtherMoles, m, item.OtherSolute/100/item.OtherMolar)
-	}
-	p.plus(MilkSolids, m, item.MilkSolids/100)
-	p.plus(Yeast, m, item.Yeast)
-	switch {
-	case item.Class == larder.ClassEgg && item.Water < 10:
-		p.plus(Egg, m, driedEggAsEgg)
-	case item.Class == larder.ClassEgg:
-		p.plus(Egg, m, 1)
-	}
-	if item.Traits&larder.Pourable != 0 {
-		p.plus(Liquid, m, 1)
-	}
-	if item.Traits&larder.Cinnamon != 0 {
-		p.plus(Cinnamon, m, 1)
-	}
-	if item.Traits&larder.StrongSpice != 0 {
-		p.plus(StrongSpice, m, 1)
 	}
 	if item.Class == larder.ClassFruit {
 		p.plus(Fruit, m, 1)
 	}
-}
-
-// isPieces reports whether an ingredient lies in a dough as pieces: dried and candied fruit, nuts, chocolate that is not
-// melted. Published hydrations, sugars and fats of such doughs do not count them, and the yeast does not feel them.
-func (p *Part) isPieces(in *formula.Ingredient) bool {
-	if p.Kind != formula.Dough && p.Kind != formula.Preferment {
-		return false
+	plus := func(c Component, share float64) { p.plusLoose(c, m, outside, share) }
+	plus(Water, item.Water/100)
+	plus(Fat, item.Fat/100)
+	plus(Sugar, (item.Sugars-item.Lactose)/100)
+	if solids, molar, ok := syrupByDE(in); ok {
+		plus(OtherSolute, solids)
+		plus(OtherMoles, solids/molar)
+	} else {
+		plus(Sucrose, item.Sucrose/100)
+		plus(Glucose, item.Glucose/100)
+		plus(Fructose, item.Fructose/100)
+		plus(Maltose, item.Maltose/100)
+		plus(Lactose, item.Lactose/100)
+		plus(Galactose, item.Galactose/100)
+		if item.OtherSolute > 0 {
+			plus(OtherSolute, item.OtherSolute/100)
+			plus(OtherMoles, item.OtherSolute/100/item.OtherMolar)
+		}
 	}
-	switch item := in.Item; item.Class {
-	case larder.ClassFruit:
-		return !item.Is(larder.Pectin) && item.Water < driedFruitWater
-	case larder.ClassNut:
-		return true
-	case larder.ClassChocolate:
-		return item.Sugars > cocoaSugars && in.Form != "melted"
+	plus(MilkSolids, item.MilkSolids/100)
+	if item.Is(larder.Dairy) {
+		plus(MilkProtein, item.Protein/100)
 	}
-	return false
+	if item.Class == larder.ClassChocolate {
+		rest := 100 - item.Water - item.Fat - item.Sugars - max(0, item.MilkSolids-item.Lactose)
+		plus(Cocoa, max(0, rest)/100)
+	}
+	plus(Yeast, item.Yeast)
+	switch {
+	case item.Class == larder.ClassEgg && item.Water < 10:
+		plus(Egg, driedEggAsEgg)
+	case item.Class == larder.ClassEgg:
+		plus(Egg, 1)
+	}
+	if item.Traits&larder.Pourable != 0 {
+		plus(Liquid, 1)
+	}
+	if item.Traits&larder.Cinnamon != 0 {
+		plus(Cinnamon, 1)
+	}
+	if item.Traits&larder.StrongSpice != 0 {
+		plus(StrongSpice, 1)
+	}
 }
 
 const (
-	driedFruitWater = 40 // g per 100 g: dried and candied fruit hold less, fresh fruit and purees more
-	cocoaSugars     = 10 // g per 100 g: chocolate holds more, cocoa less
-
 	// flourMoisture is the moisture of white flour, g/g, taken out of a culture's water (USDA SR 28, all-purpose flour).
 	flourMoisture = 0.119
 	// driedEggAsEgg is how much shell egg a gram of dried egg stands for: one part and three of water (common practice, no source).
 	driedEggAsEgg = 4
 )
+
+// syrupByDE gives what a gram of glucose syrup dissolves as, where its DE is written and the model
+// answers for it: all of its carbohydrate, at the mean molar mass of that DE.
+func syrupByDE(in *formula.Ingredient) (solids, molar float64, ok bool) {
+	if in.DE == nil {
+		return 0, 0, false
+	}
+	solids, molar, silent := wateractivity.GlucoseSyrup(in.Item.Carbohydrate/100, in.DE.Value)
+	return solids, molar, silent == ""
+}
 
 // addPart takes in the share of another part that an ingredient line names.
 func (p *Part) addPart(in *formula.Ingredient) {
@@ -239,8 +287,12 @@ func (p *Part) addPart(in *formula.Ingredient) {
 		if c == Prefermented || c == Pregel {
 			continue
 		}
-		g := from.Grams(c).Mul(portion)
-		p.amounts[c].FixedG = p.amounts[c].FixedG.Add(g)
+		if p.IsDough() {
+			p.amounts[c].FixedG = p.amounts[c].FixedG.Add(from.looseGrams(c).Mul(portion))
+			continue
+		}
+		p.amounts[c].FixedG = p.amounts[c].FixedG.Add(from.Grams(c).Mul(portion))
+		p.loose[c].FixedG = p.loose[c].FixedG.Add(from.looseGrams(c).Mul(portion))
 	}
 	flourIn := from.Grams(Flour).Mul(portion)
 	add := func(c Component, iv Interval) { p.amounts[c].FixedG = p.amounts[c].FixedG.Add(iv) }

@@ -1,15 +1,14 @@
 package process
 
 import (
+	"math"
+
 	"forebake/engine/family"
 	"forebake/engine/figure"
 	"forebake/engine/formula"
 	"forebake/engine/makeup"
 	"forebake/engine/science/ferment"
 )
-
-// measuredRiseFactor is what is left of the error once a rise was measured: the calibration of a doubling, 0.16 in ln.
-const measuredRiseFactor = 1.17
 
 // Rise is one of the two stretches in which a dough ferments.
 type Rise uint8
@@ -20,25 +19,35 @@ const (
 	Proof
 )
 
-// HoursAt26 adds up the equivalent hours at 26 C of a rise. The model's error is on both sides.
+// HoursAt26 adds up the equivalent hours at 26 C of a rise, with the error of the temperature curve
+// on both sides.
 func (p *Part) HoursAt26(rise Rise) Value {
-	// Hours at 26 C carry the error of the temperature curve only.
-	return p.fermented(rise, func(float64) (Interval, float64) { return figure.Point(1), ferment.ColdErrorFactor })
+	return p.fermented(rise, figure.Point(1), func(f *fermentation) float64 {
+		return ferment.TemperatureError(f.coldestC)
+	})
 }
 
 // YeastWork is HoursAt26 times yeast and osmotic factor: the dose that the dough really felt.
 func (p *Part) YeastWork(rise Rise) Value {
 	y, _ := p.OfFlour(makeup.Yeast)
-	f, ok := p.FactorWithoutError()
+	f, ok := p.PaceSpan()
 	if !ok {
 		f = Interval{} // without free water the yeast stands still
 	}
-	return p.fermented(rise, func(factor float64) (Interval, float64) { return y.Scale(100).Mul(f), factor })
+	return p.fermented(rise, y.Scale(100).Mul(f), func(f *fermentation) float64 {
+		return ferment.RiseError(f.long, f.measured)
+	})
 }
 
-// fermented adds up the equivalent hours of a rise and multiplies them by a dose. dosed gives the dose and its error, from the error
-// of the model of fermentation.
-func (p *Part) fermented(rise Rise, dosed func(factor float64) (dose Interval, spread float64)) Value {
+// fermentation is what the error of a rise turns on.
+type fermentation struct {
+	coldestC       float64 // of the dough in it
+	long, measured bool    // a night in the cold; a rise that the baker read
+}
+
+// fermented adds up the equivalent hours of a rise and multiplies them by a dose. errorOf is the
+// error factor of what comes of it.
+func (p *Part) fermented(rise Rise, dose Interval, errorOf func(*fermentation) float64) Value {
 	if p.TotalFlour().Hi == 0 {
 		return p.NoFlour()
 	}
@@ -47,7 +56,8 @@ func (p *Part) fermented(rise Rise, dosed func(factor float64) (dose Interval, s
 	}
 	record := p.Record()
 	sum := Interval{}
-	mid, mixed, bulk, long, bowl := 0.0, false, true, false, (*formula.Step)(nil)
+	mid, mixed, bulk, bowl := 0.0, false, true, (*formula.Step)(nil)
+	how := fermentation{coldestC: math.Inf(1), measured: record.Rise}
 	for i := range record.Stages {
 		st := &record.Stages[i]
 		verb := st.Step.Verb
@@ -66,7 +76,8 @@ func (p *Part) fermented(rise Rise, dosed func(factor float64) (dose Interval, s
 		}
 		sum = sum.Add(st.Hours.Interval())
 		mid += st.Hours.Mid
-		long = long || verb.Retards() && st.Step.Time.Set && st.Step.Time.Hi >= 60*overnightH
+		how.coldestC = min(how.coldestC, st.Mean.Mid)
+		how.long = how.long || isLong(st.Step)
 		if st.AssumedBowl && verb.Retards() {
 			bowl = st.Step
 		}
@@ -74,15 +85,7 @@ func (p *Part) fermented(rise Rise, dosed func(factor float64) (dose Interval, s
 	if !mixed {
 		return figure.Absent("a mix step with the dough's temperature (mix = \"10 min\", to = \"25 C\")", p.Place)
 	}
-	factor := float64(ferment.FermentErrorFactor)
-	if long {
-		factor = ferment.RetardErrorFactor
-	}
-	if record.Rise {
-		factor = measuredRiseFactor
-	}
-	dose, spread := dosed(factor)
-	v := figure.Modelled(sum.Mul(dose), spread)
+	v := figure.Modelled(sum.Mul(dose), errorOf(&how))
 	v.Mid = mid * dose.Mid()
 	if record.Rise {
 		v.Origin = figure.Measured
@@ -91,6 +94,11 @@ func (p *Part) fermented(rise Rise, dosed func(factor float64) (dose Interval, s
 		v.Need = &figure.Need{What: "as = \"slab 30 mm\" in this " + bowl.Verb.Name + ", or how else the dough stands", Place: bowl.Place}
 	}
 	return v
+}
+
+// isLong reports whether a step keeps the dough in the cold for a night or longer.
+func isLong(s *formula.Step) bool {
+	return s.Verb.Retards() && s.Time.Set && s.Time.Hi >= 60*overnightH
 }
 
 // Retarded reports whether the part is held cold for overnightH or longer.
@@ -117,16 +125,12 @@ func (s *Sheet) Gained(step *formula.Step) Value {
 	}
 	p := s.Part(step.Part)
 	y, ok := p.OfFlour(makeup.Yeast)
-	f, ok2 := p.FactorWithoutError()
+	f, ok2 := p.PaceSpan()
 	if !ok || !ok2 || p.Strain() == "none" {
 		return p.NoYeast()
 	}
-	factor := float64(ferment.FermentErrorFactor)
 	rise := s.Part(step.Part).Record().Rise
-	if rise {
-		factor = measuredRiseFactor
-	}
-	v := figure.Modelled(st.Hours.Interval().Mul(y.Scale(100).Mul(f)), factor)
+	v := figure.Modelled(st.Hours.Interval().Mul(y.Scale(100).Mul(f)), ferment.RiseError(isLong(step), rise))
 	v.Mid = st.Hours.Mid * 100 * y.Mid() * f.Mid()
 	if rise {
 		v.Origin = figure.Measured
@@ -163,7 +167,7 @@ func (p *Part) YeastNeeded() Value {
 	if p.TotalFlour().Hi == 0 {
 		return p.NoFlour()
 	}
-	f, ok := p.FactorWithoutError()
+	f, ok := p.PaceSpan()
 	if !ok {
 		return p.NoFreeWater()
 	}
@@ -175,7 +179,7 @@ func (p *Part) YeastNeeded() Value {
 	if !ok {
 		return figure.Absent("a usual make-up for the family", p.Place)
 	}
-	dose := typical(usual.Yeast) * ferment.OsmoticFactor(molality, ferment.Standard)
+	dose := typical(usual.Yeast) * ferment.OsmoticFactor(molality)
 	need := figure.Point(dose).Div(f)
 	switch retard := p.RetardHours(); {
 	case retard.Lo >= overnightH:
@@ -183,7 +187,7 @@ func (p *Part) YeastNeeded() Value {
 	case retard.Hi >= overnightH:
 		need = need.Hull(need.Scale(overnightShare))
 	}
-	return figure.Modelled(need, ferment.OsmoticErrorFactor)
+	return figure.Modelled(need, p.PaceError())
 }
 
 // typical is the usual figure of a range, its middle where no source gives one.

@@ -40,7 +40,7 @@ func (p *Part) prepare() history.Setup {
 	default:
 		s.Start, s.Started = figure.Estimate{Low: start.Lo, Mid: start.Mid, High: start.Hi}, true
 	}
-	if f, ok := p.FactorWithoutError(); ok && p.Strain() != "none" {
+	if f, ok := p.PaceSpan(); ok && p.Strain() != "none" {
 		if y, ok := p.OfFlour(makeup.Yeast); ok && y.IsFinite() && f.IsFinite() {
 			s.Gas = 100 * y.Mid() * f.Mid()
 		}

@@ -36,6 +36,9 @@ func Why(w io.Writer, c finding.Card) error {
 			line += " Model, error " + f.Error + "."
 		}
 		t.paragraph(source.Safe(line), "    ", "      ")
+		if f.Misses != "" {
+			t.paragraph(source.Safe("Published points that it misses: "+f.Misses+"."), "      ", "      ")
+		}
 	}
 	if len(c.Levers) > 0 {
 		t.paragraph("What mends it: "+strings.Join(c.Levers, "; ")+".", "  ", "    ")
@@ -61,6 +64,10 @@ func (t *text) settings(c finding.Card) {
 	}
 	if c.Doubt {
 		say("Where a figure is missing or turns within its error, it counts as flagged.")
+	}
+	if c.Middle {
+		say("Where the model's own error alone leaves it open, the middle counts: clear in the " +
+			"usual range, unsure outside it.")
 	}
 	for _, w := range c.Waivers {
 		say(source.Safe(upperFirst(waiverText(w))+", because "+reason(w.Because)) + ".")

@@ -17,7 +17,7 @@ func (rule *Rule) Card() finding.Card {
 		File: rule.Place.File.Name, Line: rule.Place.Line(),
 		When: oneLine(rule.WhenText), Say: rule.Say.text(), Why: rule.Why, Source: rule.Source,
 		NoteWhen: oneLine(rule.NoteText),
-		Doubt:    rule.Doubt, Safety: rule.Safety, Because: rule.Because, Was: rule.Was,
+		Doubt:    rule.Doubt, Middle: rule.Middle, Safety: rule.Safety, Because: rule.Because, Was: rule.Was,
 	}
 	if rule.LevelBy != nil {
 		c.LevelBy = rule.LevelBy.String()
@@ -35,6 +35,7 @@ func (rule *Rule) Card() finding.Card {
 		if f := r.Fact; f != nil {
 			c.Reads = append(c.Reads, finding.CardFact{
 				Name: r.Name, Unit: f.Unit, Means: f.Means, Source: f.Source, Error: f.Error,
+				Misses: f.Misses,
 			})
 		}
 	}

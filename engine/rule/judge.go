@@ -53,12 +53,8 @@ func (j *Judge) Findings(rule *Rule, out []*finding.Finding) []*finding.Finding 
 		if len(out) > MaxFindings {
 			return
 		}
-		switch t := j.holds(rule.When, x, rule.Limits); {
-		case t == figure.No:
-		case t == figure.Yes || rule.Doubt:
-			out = append(out, j.finding(rule, x, finding.Flagged, t == figure.Open))
-		default:
-			out = append(out, j.finding(rule, x, finding.Unsure, false))
+		if a, doubt := j.answerOn(rule, x, rule.Limits); a != finding.Clear {
+			out = append(out, j.finding(rule, x, a, doubt))
 		}
 	})
 	if rule.Once {
@@ -91,6 +87,22 @@ func once(list []*finding.Finding, from int) []*finding.Finding {
 		first.Text += " The same of " + strings.Join(others, ", ") + "."
 	}
 	return out
+}
+
+// answerOn judges a rule on one subject. doubt reports an answer that is flagged and not certain.
+func (j *Judge) answerOn(rule *Rule, x facts.Subject,
+	limits []expr.Limit) (a finding.Answer, doubt bool) {
+	switch t := j.holds(rule.When, x, limits); {
+	case t == figure.No:
+		return finding.Clear, false
+	case t == figure.Yes:
+		return finding.Flagged, false
+	case rule.Doubt:
+		return finding.Flagged, true
+	case rule.Middle && j.judge.Likely(rule.When, x, limits) == figure.No:
+		return finding.Clear, false
+	}
+	return finding.Unsure, false
 }
 
 // Cautions judges a caution on every subject, and gives it when it holds or may hold for one.

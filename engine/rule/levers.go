@@ -2,7 +2,6 @@ package rule
 
 import (
 	"forebake/engine/facts"
-	"forebake/engine/figure"
 	"forebake/engine/finding"
 )
 
@@ -15,22 +14,17 @@ func (j *Judge) Each(r *Rule, visit func(facts.Subject, finding.Answer)) {
 
 // Answer judges a rule on one subject.
 func (j *Judge) Answer(r *Rule, x facts.Subject) finding.Answer {
-	switch t := j.holds(r.When, x, r.Limits); {
-	case t == figure.No:
-		return finding.Clear
-	case t == figure.Yes || r.Doubt:
-		return finding.Flagged
-	}
-	return finding.Unsure
+	a, _ := j.answerOn(r, x, r.Limits)
+	return a
 }
 
 // Finding words a rule's answer on one subject, figures included; with the answer clear, only the figures mean something.
 func (j *Judge) Finding(r *Rule, x facts.Subject) *finding.Finding {
-	a := j.Answer(r, x)
+	a, doubt := j.answerOn(r, x, r.Limits)
 	if a == finding.Clear {
 		return &finding.Finding{Rule: r.ID, Pack: r.Pack, Level: r.Level, Subject: SubjectName(x), Place: j.place(x), Figures: j.figures(r, x)}
 	}
-	return j.finding(r, x, a, a == finding.Flagged && j.holds(r.When, x, r.Limits) == figure.Open)
+	return j.finding(r, x, a, doubt)
 }
 
 // To works out what an adjust block sets its lever to: a number, or a word such as a strain. A model's figure stands for

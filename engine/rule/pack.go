@@ -63,8 +63,12 @@ type Rule struct {
 	NoteText string     // as written
 	Once     bool       // told once a formula, with the other subjects named
 	Doubt    bool       // unsure counts as flagged
-	Safety   bool       // of a food-safety pack: every report shows what a house loosens or waives
-	Was      []string   // old names that keep working
+	// Middle takes the middle of a model for an answer within its own error: clear where that lies in
+	// the usual range, unsure where only an end does.
+	Middle   bool
+	middleAt source.Place // of the word
+	Safety   bool         // of a food-safety pack: every report shows what a house loosens or waives
+	Was      []string     // old names that keep working
 	Adjust   []Adjust
 
 	LevelBy *source.Place // the house line that set the level; nil when it is the rule's own
@@ -182,6 +186,10 @@ func (d *Draft) Read(figures *expr.Figures) (*Pack, source.Problems) {
 		if p.Safety && (r.Note != nil || r.Once) {
 			all = append(all, source.Problem{Place: r.Place, Text: fmt.Sprintf(
 				"rule %q is of food safety, which note and once would soften; take them out", r.ID)})
+		}
+		if r.Safety && r.Middle {
+			all = append(all, source.Problem{Place: r.middleAt, Text: "doubt = \"middle\" is for " +
+				"practice; a food-safety rule takes a model's unfavourable end"})
 		}
 	}
 	if len(p.Rules) > MaxRules {
@@ -319,10 +327,15 @@ func (p *Pack) readRule(r *reading.Reader, b *hclsyntax.Block, figures *expr.Fig
 		rule.Source = shortText(r, a.Expr, "source")
 	}
 	if a := attr["doubt"]; a != nil {
-		if word, at, ok := r.Text(a.Expr, "doubt"); ok && word != "flag" {
-			r.Fault(at, "doubt is \"flag\", or left out; not %q", source.Safe(word))
+		word, at, ok := r.Text(a.Expr, "doubt")
+		switch {
+		case !ok || word == "flag":
+			rule.Doubt = true
+		case word == "middle":
+			rule.Middle, rule.middleAt = true, at
+		default:
+			r.Fault(at, "doubt is \"flag\" or \"middle\", or left out; not %q", source.Safe(word))
 		}
-		rule.Doubt = true
 	}
 	if a := attr["once"]; a != nil {
 		rule.Once, _ = r.Bool(a.Expr, "once")

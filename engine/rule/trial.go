@@ -9,7 +9,6 @@ import (
 
 	"forebake/engine/expr"
 	"forebake/engine/facts"
-	"forebake/engine/figure"
 	"forebake/engine/finding"
 	"forebake/engine/formula"
 	"forebake/engine/kitchen"
@@ -283,10 +282,10 @@ func (j *Judge) answer(r *Rule, t *Trial, limits []expr.Limit) outcome {
 	with.Limits = limits
 	out := outcome{level: finding.Note}
 	r.names.Subject.Each(t.Formula, func(x facts.Subject) {
-		switch h := j.holds(r.When, x, limits); {
-		case h == figure.Yes || h == figure.Open && r.Doubt:
+		switch h, _ := j.answerOn(r, x, limits); {
+		case h == finding.Flagged:
 			out.answer, out.level = finding.Flagged, min(out.level, j.level(&with, x))
-		case h == figure.Open && out.answer == finding.Clear:
+		case h == finding.Unsure && out.answer == finding.Clear:
 			out.answer = finding.Unsure
 		}
 	})

@@ -1,11 +1,14 @@
 package safety
 
 import (
+	"math"
+	"strings"
+
 	"forebake/engine/figure"
 	"forebake/engine/formula"
+	"forebake/engine/larder"
 	"forebake/engine/process"
 	"forebake/engine/science/mould"
-	"forebake/engine/science/wateractivity"
 )
 
 // Times as long as at 5 C that a day at up to 7.2 C (45 F) counts: older editions of the code gave 4 days there in place of 7. Warmer
@@ -99,33 +102,76 @@ func (s *Sheet) WarmAfterBake() Value {
 	return out
 }
 
-// crumbDrop is what starch and protein take off the water activity of crumb (wateractivity.CrumbPolymerDrop).
-const crumbDrop = wateractivity.CrumbPolymerDrop
+// Room temperatures that the mould line answers for, C. A kitchen's room is taken into them: a loaf
+// is kept in a larder or a shop, not beside the oven.
+const (
+	coolRoomC = 21
+	warmRoomC = 27
+	coldC     = 15 // a store under it is cold
+)
 
-// MouldFree answers by the relation only where the crumb is dry enough for it at both ends of its water activity; what is kept
-// cold or frozen is another matter.
+// MouldFree is the days without mould of the first dough that goes into no other: by the family's
+// labels and keeping advice, by the line of plain cakes, or as bread.
 func (s *Sheet) MouldFree() Value {
 	for i := range s.parts {
 		p := &s.parts[i]
 		if p.Kind != formula.Dough || len(p.TakenBy()) > 0 {
 			continue
 		}
+		goods, tC := s.goods(p), max(coolRoomC, min(warmRoomC, s.Kitchen.Room.Mid()))
 		for _, step := range p.Steps {
-			if step.Verb.Stores() && (step.Where.Cold() || step.At.Set && step.At.Hi < 15) {
-				return figure.Absent("a storage at room warmth (no relation for the cold)", step.Place)
+			if !step.Verb.Stores() || !(step.Where.Cold() || step.At.Set && step.At.Hi < coldC) {
+				continue
 			}
+			at := s.AroundStep(step)
+			if at.Absent || at.Hi <= frozenStopsAtC {
+				return figure.Absent("a storage that is not frozen", step.Place)
+			}
+			goods.Cold, tC = true, at.Hi
 		}
-		aw := p.Activity()
+		aw := p.CrumbActivity(p.WaterKept())
 		if aw.Absent {
 			return aw
 		}
-		t := max(21, min(27, s.Kitchen.Room.Mid()))
-		least, ok1 := mould.FreeDays(100*(aw.Hi-crumbDrop), t)
-		most, ok2 := mould.FreeDays(100*(aw.Lo-crumbDrop), t)
-		if ok1 && ok2 {
-			return Value{Lo: least, Hi: most, Mid: (least + most) / 2, Origin: figure.ByModel}
+		days, silent := mould.Days(goods, Interval{Lo: 100 * aw.Lo, Hi: 100 * aw.Hi}, tC)
+		if silent != "" && math.IsInf(days.High, 1) && days.Low == 0 {
+			return figure.Absent("a storage at room warmth ("+silent+")", p.Place)
 		}
-		return Value{Lo: mould.CrumbLowDays, Hi: mould.CrumbHighDays, Mid: (mould.CrumbLowDays + mould.CrumbHighDays) / 2, Origin: figure.ByModel}
+		return Value{Lo: days.Low, Hi: days.High, Mid: days.Mid, Origin: figure.ByModel}
 	}
 	return figure.Absent("a dough", s.Formula.Place)
 }
+
+// moistFrom is the water activity from which a filling counts as moist: below it are almond paste
+// and thick jam.
+const moistFrom = 0.85
+
+// goods says what the family table of keeping asks of a dough.
+func (s *Sheet) goods(p *Part) mould.Goods {
+	g := mould.Goods{
+		Culture: p.HasCulture().Lo == 1,
+		Nuts:    p.Has(larder.Nut).Lo == 1,
+	}
+	if f := s.Formula.Family; f != nil {
+		g.Family = f.Name
+	}
+	for _, q := range p.Contents() {
+		for _, in := range q.Ingredients {
+			if in.Item != nil && (in.Item.Control == larder.ControlSoftCheese ||
+				strings.Contains(in.Item.Name, poppy)) {
+				g.Moist = true
+			}
+		}
+	}
+	for _, step := range p.Steps {
+		if step.Uses == nil || !step.Verb.Fills() {
+			continue
+		}
+		aw := s.Part(step.Uses).Activity()
+		g.Filled = g.Filled || !aw.Absent && (aw.Lo+aw.Hi)/2 > moistFrom
+	}
+	return g
+}
+
+// poppy is in the names of the larder's poppy seeds, whole and ground, which are baked in moist.
+const poppy = "poppy"

@@ -16,15 +16,12 @@ package ferment
 
 import "math"
 
-// Error factors: the true figure may be this many times larger or smaller. Computed from the fits'
-// residuals and rounded up (judgement).
-const (
-	OsmoticErrorFactor = 1.5 // OsmoticFactor, both strains; rms in the fit 1.3
-	FermentErrorFactor = 1.6 // E of a same-day dough: 0.48 in ln, all parts in quadrature
-	RetardErrorFactor  = 1.8 // E with a long retard in it
-	ColdErrorFactor    = 1.5 // TemperatureFactor below ColdBelowC
-	ColdBelowC         = 8
-)
+// osmoticError is the error factor of OsmoticFactor, either way: rms in the fit 1.3, rounded up
+// (judgement).
+const osmoticError = 1.5
+
+// ColdBelowC is where the cold begins that TemperatureFactor knows least of.
+const ColdBelowC = 8
 
 // DoublingE is one doubling, percent-hours at 26 C: the mean of three published cards, which come
 // to 1.06, 1.21 and 1.54 by this model (computed).
@@ -106,29 +103,16 @@ const (
 // with the exponent of the Hill curve, 3.31 +/- 0.38 and 4.1 +/- 1.5, which is rounded to 4.
 const halfPaceMolality = 3.3
 
-// OsmoticFactor gives the gas rate of a strain at a molality in osmol per kg of free water, against
-// standard yeast without stress (1).
-//
-//	Standard      1 / (1 + (m/3.3)^4)      fit to six points, computed
-//	Osmotolerant  0.85 / (1 + (m/5.2)^4)   an estimate from two constraints, not a fit
-//
-// Pace has the error and the range. NaN for a molality that is negative or NaN, or an unknown
-// strain.
-func OsmoticFactor(molality float64, strain Strain) float64 {
-	top, half := 1.0, float64(halfPaceMolality)
-	switch strain {
-	case Standard, Unsaid:
-	case Osmotolerant:
-		top, half = 0.85, 5.2
-	default:
-		return math.NaN()
-	}
+// OsmoticFactor gives the gas rate of standard yeast at a molality in osmol per kg of free water,
+// against the same without stress (1): 1 / (1 + (m/3.3)^4), a fit to six points (computed). Pace has
+// the other strains, the error and the range. NaN for a molality that is negative or NaN.
+func OsmoticFactor(molality float64) float64 {
 	if !(molality >= 0) {
 		return math.NaN()
 	}
-	x := molality / half
+	x := molality / halfPaceMolality
 	x *= x
-	return top / (1 + x*x)
+	return 1 / (1 + x*x)
 }
 
 // Cardinal temperatures of gas production in dough, C. Fitted to four relative rates (three

@@ -104,34 +104,28 @@ func TestMolalityRefusals(t *testing.T) {
 func TestOsmoticFactorExpected(t *testing.T) {
 	lean := 1.60
 	for _, c := range []struct {
-		name                               string
-		m                                  float64
-		standard, tolerant                 float64 // absolute
-		relativeStandard, relativeTolerant float64 // against lean dough
+		name             string
+		m                float64
+		standard         float64 // absolute
+		relativeStandard float64 // against lean dough
 	}{
-		{name: "lean", m: lean, standard: 0.948, tolerant: 0.842, relativeStandard: 1, relativeTolerant: 0.842 / 0.948},
-		{name: "5 %", m: 2.21, standard: 0.833, tolerant: 0.823, relativeStandard: 0.88, relativeTolerant: 0.87},
-		{name: "10 %", m: 2.90, standard: 0.626, tolerant: 0.775, relativeStandard: 0.66, relativeTolerant: 0.82},
-		{name: "15 %", m: 3.63, standard: 0.405, tolerant: 0.686, relativeStandard: 0.43, relativeTolerant: 0.72},
-		{name: "20 %", m: 3.95, standard: 0.327, tolerant: 0.637, relativeStandard: 0.35, relativeTolerant: 0.67},
-		{name: "25 %", m: 4.48, standard: 0.227, tolerant: 0.548, relativeStandard: 0.24, relativeTolerant: 0.58},
-		{name: "30 %", m: 4.87, standard: 0.174, tolerant: 0.480, relativeStandard: 0.18, relativeTolerant: 0.51},
+		{name: "lean", m: lean, standard: 0.948, relativeStandard: 1},
+		{name: "5 %", m: 2.21, standard: 0.833, relativeStandard: 0.88},
+		{name: "10 %", m: 2.90, standard: 0.626, relativeStandard: 0.66},
+		{name: "15 %", m: 3.63, standard: 0.405, relativeStandard: 0.43},
+		{name: "20 %", m: 3.95, standard: 0.327, relativeStandard: 0.35},
+		{name: "25 %", m: 4.48, standard: 0.227, relativeStandard: 0.24},
+		{name: "30 %", m: 4.87, standard: 0.174, relativeStandard: 0.18},
 	} {
-		s, o := OsmoticFactor(c.m, Standard), OsmoticFactor(c.m, Osmotolerant)
+		s := OsmoticFactor(c.m)
 		near(t, c.name+" standard", s, c.standard, 0.0025) // m is printed to two places
-		near(t, c.name+" osmotolerant", o, c.tolerant, 0.0025)
-		base := OsmoticFactor(lean, Standard)
+		base := OsmoticFactor(lean)
 		near(t, c.name+" standard, relative", s/base, c.relativeStandard, 0.006)
-		near(t, c.name+" osmotolerant, relative", o/base, c.relativeTolerant, 0.006)
 	}
 	// Salt in lean dough against none: 2 % 0.95, 3 % 0.81.
-	near(t, "2 % salt", OsmoticFactor(1.60, Standard)/OsmoticFactor(0.17, Standard), 0.95, 0.005)
-	near(t, "3 % salt", OsmoticFactor(2.31, Standard)/OsmoticFactor(0.17, Standard), 0.81, 0.005)
-	// The strains cross near 2.25.
-	if !(OsmoticFactor(2.20, Standard) > OsmoticFactor(2.20, Osmotolerant) && OsmoticFactor(2.30, Standard) < OsmoticFactor(2.30, Osmotolerant)) {
-		t.Error("no crossing between 2.20 and 2.30")
-	}
-	for _, bad := range []float64{OsmoticFactor(-1, Standard), OsmoticFactor(math.NaN(), Standard), OsmoticFactor(1, Strain(9)), OsmoticFactor(1, -1)} {
+	near(t, "2 % salt", OsmoticFactor(1.60)/OsmoticFactor(0.17), 0.95, 0.005)
+	near(t, "3 % salt", OsmoticFactor(2.31)/OsmoticFactor(0.17), 0.81, 0.005)
+	for _, bad := range []float64{OsmoticFactor(-1), OsmoticFactor(math.NaN())} {
 		if !math.IsNaN(bad) {
 			t.Errorf("bad input gave %g", bad)
 		}
@@ -142,11 +136,9 @@ func TestOsmoticFactorProperty(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		m := rapid.Float64Range(0, 20).Draw(t, "m")
 		more := m + rapid.Float64Range(0.01, 5).Draw(t, "more")
-		for _, strain := range []Strain{Standard, Osmotolerant} {
-			a, b := OsmoticFactor(m, strain), OsmoticFactor(more, strain)
-			if !(a <= 1 && b > 0 && b <= a) {
-				t.Fatalf("strain %d: f(%g) %g, f(%g) %g", strain, m, a, more, b)
-			}
+		a, b := OsmoticFactor(m), OsmoticFactor(more)
+		if !(a <= 1 && b > 0 && b <= a) {
+			t.Fatalf("f(%g) %g, f(%g) %g", m, a, more, b)
 		}
 	})
 }
@@ -202,20 +194,19 @@ func TestCalibrationCards(t *testing.T) {
 		{"quantity rolls", 32.2, 0.75, 3.00, 1.67, 1.06},
 		{"challah, bulk", 26.7, 1.5, 3.02, 1.31, 1.21},
 	} {
-		got := TemperatureFactor(c.tC) * OsmoticFactor(c.m, Standard) * c.yeast * c.hours
+		got := TemperatureFactor(c.tC) * OsmoticFactor(c.m) * c.yeast * c.hours
 		near(t, c.name, got, c.eE, 0.011)
 	}
 	// Hours for one doubling at 26 C with 1.75 % instant.
-	near(t, "15 %", DoublingE/(1.75*OsmoticFactor(3.63, Standard)), 1.8, 0.05)
-	near(t, "20 %", DoublingE/(1.75*OsmoticFactor(3.95, Standard)), 2.2, 0.05)
-	near(t, "20 % osmotolerant", DoublingE/(1.75*OsmoticFactor(3.95, Osmotolerant)), 1.1, 0.05)
-	near(t, "D-055", DoublingE/OsmoticFactor(2.58, Standard), 1.7, 0.05)
+	near(t, "15 %", DoublingE/(1.75*OsmoticFactor(3.63)), 1.8, 0.05)
+	near(t, "20 %", DoublingE/(1.75*OsmoticFactor(3.95)), 2.2, 0.05)
+	near(t, "D-055", DoublingE/OsmoticFactor(2.58), 1.7, 0.05)
 }
 
 func BenchmarkOsmoticFactor(b *testing.B) {
 	b.ReportAllocs()
 	for b.Loop() {
-		OsmoticFactor(3.63, Standard)
+		OsmoticFactor(3.63)
 	}
 }
 

@@ -10,17 +10,19 @@ import (
 // yeast is that times gain, fitted to published comparisons of strains: a little slower in lean
 // dough, as fast at 5 to 8 % sugar, nearly twice as fast from 11 % on.
 const (
-	leanGain        = 0.85 // mutants for sweet dough: 0.76 to 0.96 of their parent in lean dough (read)
-	sweetGain       = 2.0  // 1.8 to 2 at 11 % sugar (quoted), 1.58 and 1.84 at 26 % (read)
-	gainMolality    = 2.6  // osmol/kg; standard yeast ahead at 0.58, osmotolerant at 2.34 (read)
-	gainExponent    = 14
-	gainError       = 1.3 // holds each comparison above
-	tolerantError   = 1.6 // gainError and OsmoticErrorFactor in quadrature, computed
-	unsaidError     = 2   // 7 to 15 % sugar, strain unknown: dose rules and timings part by it
-	unsaidFrom      = 2.45
-	unsaidTo        = 3.63
-	highestModelled = 4.9 // osmol/kg, 30 % sugar on flour
+	leanGain      = 0.85 // mutants for sweet dough: 0.76 to 0.96 of their parent in lean dough (read)
+	sweetGain     = 2.0  // 1.8 to 2 at 11 % sugar (quoted), 1.58 and 1.84 at 26 % (read)
+	gainMolality  = 2.6  // osmol/kg; standard yeast ahead at 0.58, osmotolerant at 2.34 (read)
+	gainExponent  = 14
+	gainError     = 1.3 // holds each comparison above
+	tolerantError = 1.6 // gainError and osmoticError in quadrature, computed
+	unsaidError   = 2   // 7 to 15 % sugar, strain unknown: dose rules and timings part by it
+	unsaidFrom    = 2.45
+	unsaidTo      = 3.63
 )
+
+// HighestMolality is where the model ends, osmol/kg: 30 % sugar on flour.
+const HighestMolality = 4.9
 
 // PaceModel states what Pace stands on.
 var PaceModel = figure.Model{
@@ -39,7 +41,7 @@ var PaceModel = figure.Model{
 var molalityRange = figure.Limit{
 	Quantity: "the dough's water",
 	Unit:     "osmol/kg",
-	High:     highestModelled,
+	High:     HighestMolality,
 	Why:      "the pace of yeast is known",
 }
 
@@ -54,7 +56,7 @@ func gain(molality float64) float64 {
 
 // paceAt is the middle of Pace at one molality.
 func paceAt(molality float64, s Strain) float64 {
-	f := OsmoticFactor(molality, Standard)
+	f := OsmoticFactor(molality)
 	if s == Osmotolerant {
 		return f * gain(molality)
 	}
@@ -80,9 +82,14 @@ func turn(from, to, sign float64) float64 {
 }
 
 // PaceSpan is every pace of a strain over a span of molalities in osmol/kg, without the error. The
-// osmotolerant curve rises about 11 % sugar, so its ends are not those of the span.
+// osmotolerant curve rises about 11 % sugar, so its ends are not those of the span. Above 30 % sugar
+// the pace may be anything from none to that at 30 %.
 func PaceSpan(m figure.Interval, s Strain) figure.Interval {
-	span := figure.Between(paceAt(max(m.Lo, 0), s), paceAt(m.Hi, s))
+	lo, hi := max(m.Lo, 0), min(m.Hi, HighestMolality)
+	span := figure.Between(paceAt(min(lo, hi), s), paceAt(hi, s))
+	if m.Hi > HighestMolality {
+		span.Lo = 0
+	}
 	if s == Osmotolerant {
 		for _, at := range [...]float64{tolerantDip, tolerantPeak} {
 			if m.Contains(at) {
@@ -101,7 +108,7 @@ func PaceError(m figure.Interval, s Strain) float64 {
 	case s == Unsaid && m.Hi >= unsaidFrom && m.Lo <= unsaidTo:
 		return unsaidError
 	}
-	return OsmoticErrorFactor
+	return osmoticError
 }
 
 // Pace is the gas rate of a strain over a span of molalities in osmol/kg, against standard yeast
@@ -114,23 +121,23 @@ func Pace(m figure.Interval, s Strain) (pace figure.Estimate, silent string) {
 	if m.Hi < 0 {
 		return figure.Unanswered(), molalityRange.Refuses(m.Hi)
 	}
-	if m.Lo > highestModelled {
-		edge := figure.Interval{Lo: highestModelled, Hi: highestModelled}
+	if m.Lo > HighestMolality {
+		edge := figure.Interval{Lo: HighestMolality, Hi: HighestMolality}
 		return figure.Bounded(
 				0,
-				paceAt(highestModelled, s)*PaceError(edge, s),
+				paceAt(HighestMolality, s)*PaceError(edge, s),
 			), molalityRange.Refuses(
 				m.Lo,
 			)
 	}
-	within := figure.Interval{Lo: max(m.Lo, 0), Hi: min(m.Hi, highestModelled)}
+	within := figure.Interval{Lo: max(m.Lo, 0), Hi: min(m.Hi, HighestMolality)}
 	span, factor := PaceSpan(within, s), PaceError(within, s)
 	pace = figure.Estimate{
 		Low:  span.Lo / factor,
 		Mid:  paceAt(within.Mid(), s),
 		High: span.Hi * factor,
 	}
-	if m.Hi > highestModelled {
+	if m.Hi > HighestMolality {
 		pace.Low = 0
 	}
 	return pace, ""

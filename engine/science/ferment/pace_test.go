@@ -84,14 +84,14 @@ func TestPublishedPaces(t *testing.T) {
 		if silent != "" {
 			t.Fatal(silent)
 		}
-		hold(t, r, e.Times(1/OsmoticFactor(base, Standard)), &held)
+		hold(t, r, e.Times(1/OsmoticFactor(base)), &held)
 		all++
 	}
 	if held != 9 || all != 10 {
 		t.Errorf("%d of %d rows inside", held, all)
 	}
 	// The named miss in figures: 0.30 where the curve has 0.69, 2.3 apart.
-	model := OsmoticFactor(2.82, Standard) / OsmoticFactor(1.6, Standard)
+	model := OsmoticFactor(2.82) / OsmoticFactor(1.6)
 	near(t, "curve at the miss", model, 0.69, 0.005)
 	near(t, "how far", model/0.30, 2.3, 0.05)
 	for _, words := range []string{"Rincon", "0.30", "0.69", "2.3", "580 mL"} {
@@ -144,7 +144,7 @@ func TestPublishedGains(t *testing.T) {
 		t,
 		"osmotolerant error",
 		tolerantError,
-		math.Exp(math.Hypot(math.Log(gainError), math.Log(OsmoticErrorFactor))),
+		math.Exp(math.Hypot(math.Log(gainError), math.Log(osmoticError))),
 		0.05,
 	)
 	if !math.IsInf(gain(1e40), 0) && gain(1e40) != sweetGain {
@@ -177,7 +177,7 @@ func TestPaceErrors(t *testing.T) {
 		t.Errorf("a span over the band: %g", got)
 	}
 	// Two of the rows between 7 and 15 % lie outside 1.5 and inside 2.
-	for m, ratio := range map[float64]float64{2.9: 0.5 * 0.833, 2.68: 0.59 * OsmoticFactor(2.06, Standard)} {
+	for m, ratio := range map[float64]float64{2.9: 0.5 * 0.833, 2.68: 0.59 * OsmoticFactor(2.06)} {
 		known, _ := Pace(figure.Point(m), Standard)
 		unknown, _ := Pace(figure.Point(m), Unsaid)
 		if !unknown.Contains(ratio) || m == 2.9 && known.Contains(ratio) {

@@ -40,7 +40,7 @@ func TestRiseErrorIsTheCardsScatter(t *testing.T) {
 	)
 	near(t, "a measured rise settles a retard too", RiseError(true, true), measuredError, 0)
 	// F-50 in no fit: 1.54 of D-055 times the model's ratio over the observed one.
-	ratio := OsmoticFactor(4.03, Standard) / OsmoticFactor(2.65, Standard)
+	ratio := OsmoticFactor(4.03) / OsmoticFactor(2.65)
 	near(t, "F-50", 1.54*ratio/0.54, 1.25, 0.01)
 }
 
@@ -48,7 +48,7 @@ func TestRiseErrorIsTheCardsScatter(t *testing.T) {
 // h are long for certain; an hour and a half is neither.
 func TestBulkIsAnswered(t *testing.T) {
 	e := func(hours float64) figure.Estimate {
-		return figure.WithinFactor(hours*OsmoticFactor(1.6, Standard), RiseError(false, false))
+		return figure.WithinFactor(hours*OsmoticFactor(1.6), RiseError(false, false))
 	}
 	for _, minutes := range []float64{30, 40} {
 		if x := e(minutes / 60); !(x.High < 0.9) {

@@ -15,15 +15,15 @@ import (
 // Range of the line, % equilibrium relative humidity (100 x water activity): as quoted by a pastry
 // forum writer (read).
 const (
-	LowestERH  = 74.0
-	HighestERH = 90.0
+	lowestERH  = 74.0
+	highestERH = 90.0
 )
 
 // Bread crumb, days: two trials of yeast bread 4 to 5 days at 25 C (read), plain bread 3 to 6 in
 // practice (memory), and the line about 2 at 94 to 96 %. Clean wrap, no preservative.
 const (
-	CrumbLowDays  = 2.0
-	CrumbHighDays = 6.0
+	crumbLowDays  = 2.0
+	crumbHighDays = 6.0
 )
 
 // crumbDays is the middle for bread, and acidFactor what sourdough multiplies it by: 18 days and
@@ -52,8 +52,8 @@ var (
 	erhRange = figure.Limit{
 		Quantity: "the crumb's humidity",
 		Unit:     "%",
-		Low:      LowestERH,
-		High:     HighestERH,
+		Low:      lowestERH,
+		High:     highestERH,
 		Why:      "the mould line holds",
 	}
 	storeRange = figure.Limit{Quantity: "the storage", Unit: "C", Low: coolC, High: warmC,
@@ -139,27 +139,27 @@ func Days(g Goods, erh figure.Interval, tC float64) (days figure.Estimate, silen
 	if silent = storeRange.Refuses(tC); silent != "" {
 		return figure.Bounded(0, math.Inf(1)), silent
 	}
-	if erh.Hi < LowestERH {
-		return figure.Bounded(line(LowestERH, tC)/lineError, math.Inf(1)), erhRange.Refuses(erh.Hi)
+	if erh.Hi < lowestERH {
+		return figure.Bounded(line(lowestERH, tC)/lineError, math.Inf(1)), erhRange.Refuses(erh.Hi)
 	}
-	bread := figure.Estimate{Low: CrumbLowDays, Mid: crumbDays, High: CrumbHighDays}
+	bread := figure.Estimate{Low: crumbLowDays, Mid: crumbDays, High: crumbHighDays}
 	if g.Culture {
 		bread = bread.Times(acidFactor)
 	}
-	if erh.Lo > HighestERH {
+	if erh.Lo > highestERH {
 		return bread, ""
 	}
-	wet, dry := min(erh.Hi, HighestERH), max(erh.Lo, LowestERH)
+	wet, dry := min(erh.Hi, highestERH), max(erh.Lo, lowestERH)
 	days = figure.Estimate{
 		Low:  line(wet, tC) / lineError,
 		Mid:  line((wet+dry)/2, tC),
 		High: line(dry, tC) * lineError,
 	}
-	if erh.Hi > HighestERH {
+	if erh.Hi > highestERH {
 		days.Low = min(days.Low, bread.Low)
 		days.High = max(days.High, bread.High)
 	}
-	if erh.Lo < LowestERH {
+	if erh.Lo < lowestERH {
 		days.High = math.Inf(1)
 	}
 	return days, ""
@@ -172,13 +172,4 @@ func line(erhPercent, tC float64) float64 {
 	warm := warmBase - warmSlope*erhPercent
 	share := (tC - coolC) / (warmC - coolC)
 	return math.Pow(10, cool*(1-share)+warm*share)
-}
-
-// FreeDays is the line alone, days, for a cake at an equilibrium humidity in % and a storage in C.
-// ok is false outside 74 to 90 % and 21 to 27 C, where no line holds.
-func FreeDays(erhPercent, tC float64) (days float64, ok bool) {
-	if erhRange.Refuses(erhPercent)+storeRange.Refuses(tC) != "" {
-		return 0, false
-	}
-	return line(erhPercent, tC), true
 }

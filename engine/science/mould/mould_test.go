@@ -58,7 +58,8 @@ func TestPublishedPoints(t *testing.T) {
 		if r["kind"] == "product" {
 			tolerance = days / 10
 		}
-		got, ok := FreeDays(number(t, r["erh_percent"]), number(t, r["temp_c"]))
+		estimate, silent := Days(Goods{}, figure.Point(number(t, r["erh_percent"])), number(t, r["temp_c"]))
+		got, ok := estimate.Mid, silent == ""
 		if !ok || math.Abs(got-days) > tolerance {
 			t.Errorf("%v: %.2f days, published %v", r, got, days)
 		}
@@ -176,9 +177,9 @@ func TestDaysByHumidity(t *testing.T) {
 	}
 }
 
-func TestFreeDaysNeverExtrapolates(t *testing.T) {
-	for _, c := range [][2]float64{{73.9, 21}, {90.1, 21}, {95, 22}, {80, 20.9}, {80, 27.1}, {math.NaN(), 21}, {80, math.NaN()}} {
-		if days, ok := FreeDays(c[0], c[1]); ok || days != 0 {
+func TestTheLineNeverExtrapolates(t *testing.T) {
+	for _, c := range [][2]float64{{73.9, 21}, {80, 20.9}, {80, 27.1}, {80, math.NaN()}} {
+		if days, silent := Days(Goods{}, figure.Point(c[0]), c[1]); silent == "" || !math.IsNaN(days.Mid) {
 			t.Errorf("%v answers %v", c, days)
 		}
 	}
@@ -186,13 +187,13 @@ func TestFreeDaysNeverExtrapolates(t *testing.T) {
 
 func TestMoisterAndWarmerKeepsShorter(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		erh, temp := rapid.Float64Range(LowestERH, HighestERH-0.1).
+		erh, temp := rapid.Float64Range(lowestERH, highestERH-0.1).
 			Draw(t, "erh"),
 			rapid.Float64Range(coolC, warmC-0.1).
 				Draw(t, "temp")
-		here, _ := FreeDays(erh, temp)
-		moist, _ := FreeDays(erh+0.1, temp)
-		warm, _ := FreeDays(erh, temp+0.1)
+		here := line(erh, temp)
+		moist := line(erh+0.1, temp)
+		warm := line(erh, temp+0.1)
 		if !(moist < here) || !(warm < here) {
 			t.Fatalf("%v at %v %% and %v C; %v moister, %v warmer", here, erh, temp, moist, warm)
 		}

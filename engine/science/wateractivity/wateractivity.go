@@ -57,20 +57,20 @@ var workingErrors = [classCount]float64{
 	Ganache: WorkingErrorGanache, Crumb: WorkingErrorCrumb,
 }
 
+// WorkingError is the working error of a class, either way, of solutions that are not strong.
+func (c Class) WorkingError() float64 {
+	if c >= classCount {
+		return workingErrorStrong
+	}
+	return workingErrors[c]
+}
+
 // Water held by solids, g a gram, which dissolves nothing (judgement). Fitted to no measurement:
 // Estimate counts it in its middle and low end, and not in its high end.
 const (
 	boundByCocoa       = 0.25 // fat-free cocoa solids
 	boundByMilkProtein = 0.3
 	boundByFlour       = 0.2 // dry flour
-)
-
-// CrumbPolymerDrop is what starch and protein take off the solutes' aw in crumb at 35-42 %
-// moisture, give or take CrumbPolymerDropError. Derived: the solutes alone give about 0.973 for
-// lean crumb against a published 0.95-0.96. Of does not apply it.
-const (
-	CrumbPolymerDrop      = 0.015
-	CrumbPolymerDropError = 0.01
 )
 
 // Solubilities at 25 C in g per g of water, each alone in the water (memory). Maltose, galactose

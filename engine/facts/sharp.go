@@ -1,0 +1,108 @@
+package facts
+
+import (
+	"forebake/engine/figure"
+	"forebake/engine/formula"
+	"forebake/engine/history"
+	"forebake/engine/quantity"
+)
+
+// WithoutError is the span of a subject's figure that is left without the model's own error: its
+// middle where all that the figure stands on is written as one figure each, else what the formula
+// leaves open. So it holds the middle of each sharper text, and knowing less never narrows it.
+func (s *Sheet) WithoutError(v *Value, x Subject) Interval {
+	middle := figure.Point(v.Mid)
+	if v.Origin == figure.ByModel && !v.Absent && middle.IsFinite() &&
+		v.Lo <= v.Mid && v.Mid <= v.Hi && s.isSharp(x) {
+		return middle
+	}
+	return v.WithoutFactor()
+}
+
+// isSharp reports whether the formula leaves nothing open that a subject's figures stand on.
+func (s *Sheet) isSharp(x Subject) bool {
+	switch x.On {
+	case OnPart:
+		return s.isPartSharp(x.Part)
+	case OnStep:
+		return s.isPartSharp(x.Step.Part)
+	case OnFormula:
+		for _, p := range s.Formula.Parts {
+			if !s.isPartSharp(p) {
+				return false
+			}
+		}
+		return true
+	}
+	return false
+}
+
+func (s *Sheet) isPartSharp(p *formula.Part) bool {
+	for _, q := range s.Part(p).Contents() {
+		for _, in := range q.Ingredients {
+			if !sharp(in) || in.Temp.Set && !in.Temp.IsPoint() {
+				return false
+			}
+			if h, ok := in.Starter(); ok && h.Low != h.High {
+				return false
+			}
+		}
+		if !s.areStepsSharp(q.Part) {
+			return false
+		}
+	}
+	return true
+}
+
+// areStepsSharp reports whether each step of a part has one time, one place and one shape, and the
+// mix one temperature at its end.
+func (s *Sheet) areStepsSharp(p *formula.Part) bool {
+	record := s.Part(p).Record()
+	for i, step := range p.Steps {
+		if step.Uses != nil && step.Verb.Fills() && !s.isPartSharp(step.Uses) {
+			return false
+		}
+		if step.Time.Set && !step.Time.IsPoint() || !step.Time.Set && step.Verb.Waits() {
+			return false
+		}
+		for _, g := range []formula.Given{step.To, step.Core, step.At} {
+			if g.Set && !g.IsPoint() {
+				return false
+			}
+		}
+		if step.Verb.Mixes() && step.Reading == nil && !step.To.Set && !cooksLater(step) {
+			return false
+		}
+		if step.Verb.Divides() && step.Measure.Set && step.Measure.Kind == quantity.Mass &&
+			!step.Measure.IsPoint() {
+			return false
+		}
+		if i >= len(record.Stages) {
+			return false
+		}
+		if st := &record.Stages[i]; !st.Known || st.AssumedBowl || !s.isPlaceSharp(step, st) {
+			return false
+		}
+	}
+	return true
+}
+
+// isPlaceSharp reports whether the formula and the kitchen give one temperature around a step. The
+// span of a place such as an ice bath is the place's own.
+func (s *Sheet) isPlaceSharp(step *formula.Step, st *history.Stage) bool {
+	if given, ok := s.Kitchen.At(step.Where.String()); ok {
+		return given.IsPoint()
+	}
+	return step.Where != nil || !st.HasAmbient || st.Ambient.IsPoint()
+}
+
+// cooksLater reports whether a later step of the part brings all of it to one temperature, so that
+// the one it was mixed to no longer counts.
+func cooksLater(step *formula.Step) bool {
+	for _, later := range step.Part.Steps[step.Index+1:] {
+		if later.Verb.Cooks() && later.To.Set && later.HeatsAll() {
+			return true
+		}
+	}
+	return false
+}
