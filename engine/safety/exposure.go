@@ -43,10 +43,14 @@ func (p *Part) ownClock() *Clock {
 		return p.ownExposed
 	}
 	l := p.sheet.limits()
-	c := NewClock(l.ColdC.Value, l.HotHoldC.Value)
+	c := NewClock(l.ColdC.Value, l.HotHoldC.Value, l.AmbientHours.Value)
+	c.live = p.liveFactor()
 	p.ownExposed = c
 	for _, in := range p.Ingredients {
-		if in.Of != nil && p.sheet.Part(in.Of).NeedsControl().Hi == 1 {
+		if in.Of == nil {
+			continue
+		}
+		if q := p.sheet.Part(in.Of); q.NeedsControl().Hi == 1 || q.IsLiveDough() {
 			c.Inherit(p.sheet.Part(in.Of).ownClock())
 		}
 	}
