@@ -156,6 +156,17 @@ func (s *Sheet) standsHere(step *formula.Step, needs func(*Part) Value) Value {
 	return out
 }
 
+// NeedsCold reports whether some part of the formula needs control.
+func (s *Sheet) NeedsCold() Value {
+	out := figure.YesNo(false)
+	for i := range s.parts {
+		if v := s.parts[i].NeedsControl(); v.Hi > out.Hi || v.Lo > out.Lo {
+			out = v
+		}
+	}
+	return out
+}
+
 // onlyFat reports whether a part is nothing but butter or another fat.
 func onlyFat(p *formula.Part) bool {
 	for _, in := range p.Ingredients {
