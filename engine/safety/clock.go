@@ -189,7 +189,17 @@ func (c *Clock) warmShare(a, b float64) float64 {
 
 // Unknown takes in hours of which no temperature is known: nothing where least counts, the half of the worst that can be in the
 // middle, and the worst on top of the worst run.
-func (c *Clock) Unknown(hours figure.Interval) {
+func (c *Clock) Unknown(hours figure.Interval) { c.unknown(hours, figure.Interval{}, false) }
+
+// UnknownInCold is Unknown in surroundings that are cold: nobody knows how warm the part came in, but it
+// cools. It is taken to come down evenly in the hours that the code gives a cooling; that is slow for all but
+// a deep pot (judgement). The published times of wet food count it at the worst all the same.
+func (c *Clock) UnknownInCold(hours, around figure.Interval) { c.unknown(hours, around, true) }
+
+// coolingH is the time that the code gives a cooling in all, h (3-501.14(A), read).
+const coolingH = 6
+
+func (c *Clock) unknown(hours, around figure.Interval, cold bool) {
 	if hours.Hi <= 0 {
 		return
 	}
@@ -197,6 +207,13 @@ func (c *Clock) Unknown(hours figure.Interval) {
 		x := &c.at[openRun][p]
 		x.warm += hours.Hi
 		x.all.AddWorst(hours.Hi)
+		if cold && !math.IsInf(hours.Hi, 1) {
+			h := min(hours.Hi, coolingH)
+			end := fastestC + (around.Hi-fastestC)*h/coolingH
+			x.grow(openRun, fastestC, end, h, c.live)
+			x.grow(openRun, around.Hi, around.Hi, hours.Hi-h, c.live)
+			continue
+		}
 		if !math.IsInf(hours.Hi, 1) {
 			x.grow(openRun, fastestC, fastestC, hours.Hi, c.live)
 			continue

@@ -19,7 +19,23 @@ func (s *Sheet) CoreReached(step *formula.Step) Value {
 	if step.Core.Set && (model.Absent || model.Hi >= step.Core.Lo) {
 		return figure.ValueOf(step.Core.Interval)
 	}
+	if model.Absent {
+		return model
+	}
+	if n := s.Pieces(); n.Absent && !s.shaped(step) {
+		return figure.Absent("how many pieces it makes: makes = \"12 pieces\"", step.Part.Formula.Place)
+	}
 	return model
+}
+
+// shaped reports whether a step before the bake says of what size the pieces are, or in what tin.
+func (s *Sheet) shaped(bake *formula.Step) bool {
+	for _, other := range bake.Part.Steps[:bake.Index+1] {
+		if other.Tin != "" || other.Pieces != nil || other.Form != nil && !other.Verb.Waits() {
+			return true
+		}
+	}
+	return false
 }
 
 // CoreUsual is CoreReached from the middle of the model up: what lies under it is no guess.

@@ -76,6 +76,13 @@ func (p *Part) LiveStaph() Value {
 	return p.spentValue(p.ownClock().Grown(func(g growth) float64 { return g.liveStaph }))
 }
 
+// LiveStaphMost is LiveStaph at its careful end: the figure that the levels go by.
+func (p *Part) LiveStaphMost() Value {
+	v := p.LiveStaph()
+	v.Lo, v.Mid = v.Hi, v.Hi
+	return v
+}
+
 // HasRawMilk reports whether milk that was not pasteurised, or cheese of it, is in the part.
 func (p *Part) HasRawMilk() Value { return figure.YesNo(p.controls(larder.ControlRawMilk)) }
 
