@@ -839,7 +839,7 @@ rule "core-unproven" {
   level  = "risk"
   doubt  = "flag"
   limits = { lean_c = 74, rich_c = 82, stop_c = 71 }
-  when   = "part.has_leaven && known(bake.core_usual_c) && !(bake.core_usual_c < limit.stop_c) && bake.core_reached_c < (bake.is_measured || known(bake.core_target_c) ? (part.is_rich ? limit.rich_c : limit.lean_c) : limit.stop_c)"
+  when   = "part.has_leaven && known(bake.core_usual_c) && !(bake.core_usual_c < limit.stop_c) && bake.core_reached_c < (bake.is_measured || known(bake.core_target_c) ? (part.is_heat_shielded ? limit.rich_c : limit.lean_c) : limit.stop_c)"
   say    = "The middle of this gets to {bake.core_reached_c}, the slow end counting. From {limit.lean_c} a lean dough has its kill at once, a sweet or egg dough from {limit.rich_c}. Bake it on, or probe it: measured = \"92 C core\"."
   why    = "Sugar shields bacteria from heat: 5 log takes 9 minutes at 71 C in sweet batter, and 1.2 at 80 C."
   source = "muffin batter: Channaiah et al., Int. J. Food Microbiol. 250:1-6 (2017), bun dough: J. Food Prot. 79(4):544 (2016), abstracts (read), carried straight on from the tested 61 C (computed)"

@@ -1,14 +1,20 @@
 package safety
 
 import (
+	"math"
+
 	"forebake/engine/figure"
 	"forebake/engine/formula"
 	"forebake/engine/larder"
 	"forebake/engine/makeup"
 )
 
+// targetTrustedC is the middle of the model from which a written target core is believed: a target
+// alone is no bake, and clears nothing that the time leaves raw.
+const targetTrustedC = 71
+
 // CoreReached is the core that a bake brings a dough to: as read, else as aimed at where the time
-// may be enough for it, else as modelled.
+// may well be enough for it, else as modelled.
 func (s *Sheet) CoreReached(step *formula.Step) Value {
 	if r := step.Reading; r != nil && r.Temp.Set {
 		v := figure.ValueOf(r.Temp.Interval)
@@ -16,8 +22,15 @@ func (s *Sheet) CoreReached(step *formula.Step) Value {
 		return v
 	}
 	model := s.CoreEnd(step)
-	if step.Core.Set && (model.Absent || model.Hi >= step.Core.Lo) {
+	if step.Core.Set && (model.Absent || model.Mid >= targetTrustedC && model.Hi >= step.Core.Lo) {
 		return figure.ValueOf(step.Core.Interval)
+	}
+	if !model.Absent && math.IsNaN(model.Mid) {
+		need := model.Need
+		if need == nil {
+			return figure.Absent("all amounts of \""+step.Part.Name+"\"", step.Part.Place)
+		}
+		return figure.Absent(need.What, need.Place)
 	}
 	if model.Absent {
 		return model
