@@ -366,7 +366,7 @@ rule "mould-soon" {
   when   = "known(formula.keep_days_asked) && known(formula.mould_free_days) && formula.keep_days_asked > formula.mould_free_days + limit.leeway_days"
   say    = "It shall keep {formula.keep_days_asked}, and in a clean wrap at room warmth such a crumb stays free of mould for {formula.mould_free_days}. Sell it sooner, freeze it, or make it drier or sweeter."
   why    = "Moist crumb is the best of soils. Spores fall on it from the air as it cools, and only dryness, cold or acid holds them."
-  source = "Cauvain S.P. & Seiler D.A.L., FMBRA Report 150 (1992), for 74 to 90 % humidity (read); plain bread 3 to 6 days (memory), since crumb is moister than the relation answers for"
+  source = "Cauvain S.P. & Seiler D.A.L., FMBRA Report 150 (1992), for 74 to 90 % humidity (quoted by later work, not seen); plain bread 3 to 6 days (memory), since crumb is moister than the relation answers for"
 }
 
 trial "days that it is asked to keep" {

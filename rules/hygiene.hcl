@@ -314,7 +314,7 @@ rule "hot-hold-low" {
   when   = "hold.needs_control && hold.at_c >= limit.meant_c && hold.at_c < limit.hot_c"
   say    = "Held hot at {hold.at_c}: {limit.hot_c} or more it has to be. In between it is an incubator. Hold it hotter, or cool it."
   why    = "Under its holding temperature a hot food is as warm as bacteria like it."
-  source = "FDA Food Code 2022, 3-501.16(A)(1): 57 C (read); UK SI 2013/2996: 63 C (read); a hold under 30 C is no hot holding: common practice, no source"
+  source = "FDA Food Code 2022, 3-501.16(A)(1): 57 C (read); UK SI 2013/2996: 63 C (quoted); a hold under 30 C is no hot holding: common practice, no source"
 
   adjust "step.at" {}
 }
@@ -606,6 +606,10 @@ rule "live-dough-note" {
   say    = "By the one published test in yeast dough S. aureus could rise by up to {part.staph_log_most} here, short of what is a risk. An inspector may ask after the four hours of a raw working supply. Cooler or shorter takes the doubt away."
   why    = "The code names raw yeast dough neither way. Growth in a live lean dough was measured, and doubled here for egg and milk."
   source = "growth: J. Food Prot. 74(2):285-288 (2011), abstract (read), its curve computed; the doubling: judgement; 4 h: FDA Food Code 2022, 3-501.19(B) (read)"
+
+  adjust "rest.time" { within = [20, 1440] }
+  adjust "proof.time" { within = [60, 1440] }
+  adjust "chill.as" { within = [15, 200] }
 }
 
 trial "an enriched dough over night" {
@@ -962,7 +966,7 @@ rule "custard-left-warm" {
   when   = "formula.warm_custard_after_bake_h > limit.warm_h"
   say    = "After the bake custard, cream, meat or fish in it stands {formula.warm_custard_after_bake_h} in the room, as no step keeps it in the cold; {limit.warm_h} is the most. Write the step that keeps it there, and throw away what stood longer."
   why    = "Cream put into a baked piece is the reported cause of illness by toxin: 10^5/g of S. aureus in cream filling within a day at 25 C."
-  source = "FDA Food Code 2022, 3-501.16, 3-501.19(B) (read); Sumner et al., J. Food Prot. 56(8):722-724 (1993), abstract (read)"
+  source = "FDA Food Code 2022, 3-501.16(A), 3-501.19(B) (read); Sumner et al., J. Food Prot. 56(8):722-724 (1993), abstract (read)"
 }
 
 trial "custard put in after the bake" {
