@@ -370,7 +370,7 @@ rule "mould-soon" {
   doubt  = "middle"
   say    = "You want it to keep {formula.keep_days_asked}; in a clean wrap goods like it stay free of mould for {formula.mould_free_days}. Sell it sooner, or freeze it. These days are from labels and keeping advice, not a safety figure."
   why    = "Moist crumb is the best of soils. Spores fall on it from the air as it cools, and only dryness, cold or acid holds them."
-  source = "labels and keeping advice for panettone and stollen (read); Cauvain S.P. & Seiler D.A.L., FMBRA Report 150 (1992), for cakes of 74 to 90 % humidity (read); plain bread 2 to 6 days (read, memory)"
+  source = "labels and keeping advice for panettone and stollen (read); Cauvain S.P. & Seiler D.A.L., FMBRA Report 150 (1992), for cakes of 74 to 90 % humidity (quoted by later work, not seen); plain bread 2 to 6 days (read, memory)"
 }
 
 trial "days that it is asked to keep" {

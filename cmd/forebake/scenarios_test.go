@@ -5,10 +5,13 @@ import (
 	"encoding/csv"
 	"encoding/json"
 	"io/fs"
+	"math/rand/v2"
 	"os"
 	"path"
 	"path/filepath"
+	"regexp"
 	"slices"
+	"strconv"
 	"strings"
 	"testing"
 )
@@ -112,8 +115,6 @@ func TestScenarioList(t *testing.T) {
 // level or a higher one that speaks of the part or the step at fault; rules are asked for by what they say and not by
 // their names. A safe one must get nothing above its level, and never a stop.
 func TestScenarios(t *testing.T) {
-	t.Skip("the food-safety rules do not judge all of these classes yet")
-
 	var out, errs bytes.Buffer
 	run([]string{"check", "--as", "json", scenarioDir}, strings.NewReader(""), &out, &errs)
 	var report struct {
@@ -170,4 +171,127 @@ func TestScenarios(t *testing.T) {
 		}
 	}
 	t.Logf("unsafe caught %d of %d, safe without stop %d of %d", caught, unsafe, passed, safe)
+}
+
+// worst is the highest level of a food-safety finding in each file of a folder.
+func worst(t *testing.T, dir string) map[string]string {
+	t.Helper()
+	var out, errs bytes.Buffer
+	run([]string{"check", "--as", "json", dir}, strings.NewReader(""), &out, &errs)
+	var report struct {
+		Findings []struct {
+			Level, Answer, File string
+			Safety              bool `json:"food_safety"`
+		}
+	}
+	if err := json.Unmarshal(out.Bytes(), &report); err != nil {
+		t.Fatalf("%v: %s", err, errs.String())
+	}
+	levels := map[string]string{}
+	for _, line := range strings.Split(errs.String(), "\n") { // a file that is refused clears nothing
+		if name, _, ok := strings.Cut(line, ".hcl:"); ok {
+			if rel, err := filepath.Rel(dir, name+".hcl"); err == nil {
+				levels[rel] = "stop"
+			}
+		}
+	}
+	for _, f := range report.Findings {
+		rel, err := filepath.Rel(dir, f.File)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if f.Safety && f.Answer == "flagged" && severity[f.Level] > severity[levels[rel]] {
+			levels[rel] = f.Level
+		}
+	}
+	return levels
+}
+
+// worsenings are ways to make a formula less safe by one figure of one line: the pattern's second group
+// is the figure, and by makes it worse.
+var worsenings = []struct {
+	name string
+	line *regexp.Regexp
+	by   func(x float64) float64
+}{
+	{"longer", regexp.MustCompile(`(\{ (?:rest|hold|store|proof|temper) += ")(\d+)( (?:min|h|day)")`),
+		func(x float64) float64 { return x * 1.5 }},
+	{"warmer", regexp.MustCompile(`((?:rest|hold|store|proof|temper) .*at = ")([12]\d|3[0-3])( C")`),
+		func(x float64) float64 { return x + 4 }},
+	{"warmer cold", regexp.MustCompile(`((?:chill|store) .*at = ")(\d)( C")`),
+		func(x float64) float64 { return x + 4 }},
+	{"deeper", regexp.MustCompile(`((?:chill|cool) .*as = "(?:tray|slab) )(\d+)( mm")`),
+		func(x float64) float64 { return x * 2 }},
+	{"lower core", regexp.MustCompile(`(bake .*measured = ")(\d+)( C core")`),
+		func(x float64) float64 { return x - 12 }},
+	{"shorter bake", regexp.MustCompile(`(\{ bake += ")(\d+)( min", at = "\d+ C" \})`),
+		func(x float64) float64 { return x / 2 }},
+}
+
+// TestWorseNeverClears makes every scenario worse by random figures: warmer, longer, deeper, a lower
+// core. No food-safety answer may become milder by it.
+func TestWorseNeverClears(t *testing.T) {
+	before := worst(t, scenarioDir)
+	random := rand.New(rand.NewPCG(13, 31))
+	for round := range 12 {
+		dir := t.TempDir()
+		changed := map[string][]string{}
+		err := filepath.WalkDir(scenarioDir, func(name string, e fs.DirEntry, err error) error {
+			if err != nil || e.IsDir() || filepath.Ext(name) != ".hcl" {
+				return err
+			}
+			rel, err := filepath.Rel(scenarioDir, name)
+			if err != nil {
+				return err
+			}
+			text, err := os.ReadFile(name)
+			if err != nil {
+				return err
+			}
+			if e.Name() != "house.hcl" {
+				for range 1 + round%3 {
+					lines := strings.Split(string(text), "\n")
+					type place struct{ way, line int }
+					var all []place
+					for k, w := range worsenings {
+						for i, line := range lines {
+							if w.line.MatchString(line) {
+								all = append(all, place{k, i})
+							}
+						}
+					}
+					if len(all) == 0 {
+						continue
+					}
+					at := all[random.IntN(len(all))]
+					w, i := worsenings[at.way], at.line
+					m := w.line.FindStringSubmatchIndex(lines[i])
+					x, err := strconv.ParseFloat(lines[i][m[4]:m[5]], 64)
+					if err != nil {
+						return err
+					}
+					lines[i] = lines[i][:m[4]] + strconv.FormatFloat(w.by(x), 'f', -1, 64) + lines[i][m[5]:]
+					changed[rel] = append(changed[rel], w.name+":"+lines[i])
+					text = []byte(strings.Join(lines, "\n"))
+				}
+			}
+			to := filepath.Join(dir, rel)
+			if err := os.MkdirAll(filepath.Dir(to), 0o777); err != nil {
+				return err
+			}
+			return os.WriteFile(to, text, 0o666)
+		})
+		if err != nil {
+			t.Fatal(err)
+		}
+		after := worst(t, dir)
+		if len(changed) < 60 {
+			t.Fatalf("only %d scenarios were made worse", len(changed))
+		}
+		for rel, how := range changed {
+			if severity[after[rel]] < severity[before[rel]] {
+				t.Errorf("%s: %s became %q by %s", rel, before[rel], after[rel], strings.Join(how, "; "))
+			}
+		}
+	}
 }

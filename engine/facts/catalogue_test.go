@@ -132,7 +132,7 @@ func TestModelsAdmitTheirError(t *testing.T) {
     steps = [
       { mix = "12 min", by = "spiral", to = "25 C" }, { rest = "1 h", at = "room" }, { chill = "14 h", at = "fridge", as = "slab 40 mm", covered = true }, { sheet = "5 mm" },
       { fill = "f" }, { roll = "coil", slice = "40 mm" }, { divide = "75 g" }, { shape = "knots", pieces = 24, as = "pieces 75 g" },
-      { proof = "90 min", at = "27 C", as = "pieces 75 g" }, { bake = "16 min", at = "200 C", core = "92 C" }, { brush = "s" }, { cool = "45 min", at = "room" },
+      { proof = "90 min", at = "27 C", as = "pieces 75 g" }, { bake = "16 min", at = "200 C", core = "92 C" }, { bake = "4 min", at = "180 C" }, { brush = "s" }, { cool = "45 min", at = "room" },
     ]
   }
   filling "f" {

@@ -119,6 +119,8 @@ var formulaFacts = []Fact{
 	}},
 	{Name: "mould_free_days", Unit: "days", Means: "days without mould in a clean wrap: labels and keeping advice, not a safety figure", Source: mould.Model.Source, Error: mould.Model.Error, Misses: mould.Model.Misses, Settle: "keep a loaf wrapped and look each day", formula: (*parts).MouldFree},
 	{Name: "warm_after_bake_h", Label: "warm hours after the bake", Unit: "h", Means: "longest that a filling or topping which needs control stands after the bake in surroundings neither cold nor hot", Source: srcGiven + "; " + srcControl, formula: (*parts).WarmAfterBake},
+	{Name: "warm_custard_after_bake_h", Label: "warm hours after the bake", Unit: "h", Means: "the same, of what is cooked with egg or milk and goes on after the bake, and of meat and fish wherever they are", Source: srcGiven + "; " + srcControl, formula: (*parts).WarmCustardAfterBake},
+	{Name: "needs_cold", Type: YesNo, Means: "some part of it needs time and temperature control", Source: srcControl, formula: (*parts).NeedsCold},
 	{Name: "alcohol_after_bake", Type: YesNo, Means: "a spirit goes on after the bake", Source: srcGiven, formula: (*parts).AlcoholLast},
 	{Name: "allergens", Type: List, Means: "allergens in any part, by the names of both jurisdictions", Source: srcLaws, formula: func(s *parts) Value { return s.Allergens(makeup.BothLaws) }},
 	{Name: "allergens_us", Type: List, Means: "allergens in any part, of the nine named in the US", Source: srcLaws, formula: func(s *parts) Value { return s.Allergens(makeup.USLaw) }},

@@ -20,33 +20,60 @@ const (
 // NewClock.
 type Clock struct {
 	coldC, hotC float64
+	chillH      float64         // h that the code gives what is chilled; beyond them they count as warm
+	live        figure.Estimate // factor on the growth of S. aureus in a live dough; see LiveFactor
 	at          [openRun + 1][places]point
+	cold        bool              // the stretch that is taken in lies in the cold
 	before      [openRun + 1]sums // what stands from before the last kill, or came in with a taken part
 }
 
 // point is one place in the part, since the last kill.
 type point struct {
-	warm   float64          // h
+	warm   float64          // h, in surroundings that are not cold
+	chill  float64          // h, on its way down in the cold
 	all    microbe.Exposure // what counts for every organism
 	spores microbe.Exposure // what counts only for those that come through a kill as spores
+	grown  growth
+}
+
+// growth is the rise of organisms by the curves that were measured in the food itself, log10.
+type growth struct {
+	liveStaph, starchCereus, custardCereus float64
+}
+
+// worse is the greater rise of each.
+func (g growth) worse(o growth) growth {
+	return growth{max(g.liveStaph, o.liveStaph), max(g.starchCereus, o.starchCereus),
+		max(g.custardCereus, o.custardCereus)}
+}
+
+// plus adds the rises.
+func (g growth) plus(o growth) growth {
+	return growth{g.liveStaph + o.liveStaph, g.starchCereus + o.starchCereus,
+		g.custardCereus + o.custardCereus}
 }
 
 // sums are hours and shares.
 type sums struct {
 	warm    float64
+	grown   growth
 	longest float64                        // warm hours of a stretch that a kill has ended
 	spent   [microbe.OrganismCount]float64 // by organism
 	aside   [microbe.OrganismCount]float64 // of stretches that a kill has ended: a toxin stays, what was killed does not
 }
 
-// NewClock makes a clock; between coldC and hotC a food is warm, C.
-func NewClock(coldC, hotC float64) *Clock { return &Clock{coldC: coldC, hotC: hotC} }
+// NewClock makes a clock; between coldC and hotC a food is warm, C;
+// chillH is what the code gives it to come down in the cold, h.
+func NewClock(coldC, hotC, chillH float64) *Clock {
+	return &Clock{coldC: coldC, hotC: hotC, chillH: chillH}
+}
 
 // Inherit takes in the clock of a part that goes into this one. Of several the worst counts, organism by organism.
 func (c *Clock) Inherit(o *Clock) {
 	for r := range c.before {
 		b := &c.before[r]
 		b.warm, b.longest = max(b.warm, o.warm(r)), max(b.longest, o.before[r].longest)
+		b.grown = b.grown.worse(o.grown(r))
 		for _, g := range microbe.Organisms() {
 			b.spent[g] = max(b.spent[g], o.since(r, g))
 			b.aside[g] = max(b.aside[g], o.before[r].aside[g])
@@ -57,13 +84,15 @@ func (c *Clock) Inherit(o *Clock) {
 // Worse makes the clock the worse of two paths of one part.
 func (c *Clock) Worse(o *Clock) {
 	a, b := *c, *o
-	*c = Clock{coldC: a.coldC, hotC: a.hotC}
+	*c = Clock{coldC: a.coldC, hotC: a.hotC, chillH: a.chillH, live: a.live}
 	c.Inherit(&a)
 	c.Inherit(&b)
 }
 
 // Wait takes in a stage that was traced. The first sporesOnly hours of it count only for what comes through a kill as spores.
 func (c *Clock) Wait(st *history.Stage, sporesOnly float64) {
+	c.cold = st.HasAmbient && st.Ambient.Hi <= c.coldC
+	defer func() { c.cold = false }()
 	for r := range st.Trace {
 		trace := st.Trace[r]
 		for i := 1; i < len(trace); i++ {
@@ -95,12 +124,49 @@ func (c *Clock) stretch(r, p int, fromH, toH, fromC, toC, sporesOnly float64) {
 		return
 	}
 	fromC, toC = math.Round(clamp(fromC)*10)/10, math.Round(clamp(toC)*10)/10
+	x.grow(r, fromC, toC, toH-fromH, c.live)
+	fromC, toC, hours := c.aboveCold(fromC, toC, toH-fromH)
 	if toH <= sporesOnly {
-		x.spores.Add(fromC, toC, toH-fromH)
+		x.spores.Add(fromC, toC, hours)
 		return
 	}
-	x.all.Add(fromC, toC, toH-fromH)
-	x.warm += c.warmShare(fromC, toC) * (toH - fromH)
+	x.all.Add(fromC, toC, hours)
+	warm := c.warmShare(fromC, toC) * hours
+	if c.cold {
+		x.chill += warm
+	} else {
+		x.warm += warm
+	}
+}
+
+// hours are the warm hours at the point. What is chilled may take as long as the code gives it
+// (3-501.14(B)); only what it takes beyond that is warm.
+func (x *point) hours(chillH float64) float64 { return x.warm + max(0, x.chill-chillH) }
+
+// aboveCold is what lies over cold holding of a straight run. At or below it the days of the code
+// count (3-501.17), and no table of hours.
+func (c *Clock) aboveCold(fromC, toC, hours float64) (from, to, h float64) {
+	lo, hi := min(fromC, toC), max(fromC, toC)
+	switch {
+	case hi <= c.coldC:
+		return fromC, toC, 0
+	case lo >= c.coldC:
+		return fromC, toC, hours
+	}
+	return max(fromC, c.coldC), max(toC, c.coldC), hours * (hi - c.coldC) / (hi - lo)
+}
+
+// grow adds what the measured curves say of a straight run.
+func (x *point) grow(r int, fromC, toC, hours float64, live figure.Estimate) {
+	run := figure.Run(r)
+	if r == openRun {
+		run = figure.High
+	}
+	if live.High > 0 {
+		x.grown.liveStaph += microbe.LiveStaph.Log(fromC, toC, hours).At(run) * live.At(run)
+	}
+	x.grown.starchCereus += microbe.StarchCereus.Log(fromC, toC, hours).At(run)
+	x.grown.custardCereus += microbe.CustardCereus.Log(fromC, toC, hours).At(run)
 }
 
 // hottestC and coldestC are what food is taken to reach, whatever is written, C: beyond them nothing is told by the tables, and the way
@@ -123,7 +189,17 @@ func (c *Clock) warmShare(a, b float64) float64 {
 
 // Unknown takes in hours of which no temperature is known: nothing where least counts, the half of the worst that can be in the
 // middle, and the worst on top of the worst run.
-func (c *Clock) Unknown(hours figure.Interval) {
+func (c *Clock) Unknown(hours figure.Interval) { c.unknown(hours, figure.Interval{}, false) }
+
+// UnknownInCold is Unknown in surroundings that are cold: nobody knows how warm the part came in, but it
+// cools. It is taken to come down evenly in the hours that the code gives a cooling; that is slow for all but
+// a deep pot (judgement). The published times of wet food count it at the worst all the same.
+func (c *Clock) UnknownInCold(hours, around figure.Interval) { c.unknown(hours, around, true) }
+
+// coolingH is the time that the code gives a cooling in all, h (3-501.14(A), read).
+const coolingH = 6
+
+func (c *Clock) unknown(hours, around figure.Interval, cold bool) {
 	if hours.Hi <= 0 {
 		return
 	}
@@ -131,6 +207,18 @@ func (c *Clock) Unknown(hours figure.Interval) {
 		x := &c.at[openRun][p]
 		x.warm += hours.Hi
 		x.all.AddWorst(hours.Hi)
+		if cold && !math.IsInf(hours.Hi, 1) {
+			h := min(hours.Hi, coolingH)
+			end := fastestC + (around.Hi-fastestC)*h/coolingH
+			x.grow(openRun, fastestC, end, h, c.live)
+			x.grow(openRun, around.Hi, around.Hi, hours.Hi-h, c.live)
+			continue
+		}
+		if !math.IsInf(hours.Hi, 1) {
+			x.grow(openRun, fastestC, fastestC, hours.Hi, c.live)
+			continue
+		}
+		x.grown = growth{hours.Hi, hours.Hi, hours.Hi}
 	}
 }
 
@@ -145,7 +233,7 @@ func (c *Clock) Bake() { c.end(func(microbe.Organism) bool { return true }) }
 func (c *Clock) end(kept func(microbe.Organism) bool) {
 	was := *c
 	for r := range c.before {
-		b := sums{longest: max(was.before[r].longest, was.warm(r)), aside: was.before[r].aside}
+		b := sums{longest: max(was.before[r].longest, was.warm(r)), aside: was.before[r].aside, grown: was.grown(r)}
 		for _, g := range microbe.Organisms() {
 			switch spent := was.since(r, g); {
 			case g.SporeFormer():
@@ -173,7 +261,9 @@ func total(r int, before float64, at func(r int) float64) float64 {
 
 // warm are the hours of a run since the last kill, at the worse of the two points.
 func (c *Clock) warm(r int) float64 {
-	return total(r, c.before[r].warm, func(r int) float64 { return max(c.at[r][0].warm, c.at[r][1].warm) })
+	return total(r, c.before[r].warm, func(r int) float64 {
+		return max(c.at[r][0].hours(c.chillH), c.at[r][1].hours(c.chillH))
+	})
 }
 
 // since is the share of an organism's time that a run has spent since the last kill, at the worse of the two points.
@@ -190,6 +280,28 @@ func (c *Clock) since(r int, g microbe.Organism) float64 {
 		}
 		return most
 	})
+}
+
+// fastestC is where each measured curve grows fastest, C.
+const fastestC = 45
+
+// grown is the rise of a run by the measured curves, over all of its stretches: a toxin stays, and
+// spores come through a kill.
+func (c *Clock) grown(r int) growth {
+	own := func(r int) growth { return c.at[r][0].grown.worse(c.at[r][1].grown) }
+	switch r {
+	case 1:
+		open := own(openRun)
+		return c.before[1].grown.plus(own(1)).plus(growth{open.liveStaph / 2, open.starchCereus / 2, open.custardCereus / 2})
+	case openRun:
+		return c.before[r].grown.plus(own(0).worse(own(1)).worse(own(2))).plus(own(openRun))
+	}
+	return c.before[r].grown.plus(own(r))
+}
+
+// Grown is the rise by one of the measured curves, log10.
+func (c *Clock) Grown(pick func(growth) float64) figure.Estimate {
+	return band(func(r int) float64 { return pick(c.grown(r)) })
 }
 
 // WarmHours are the hours between cold and hot holding in the longest stretch without a kill: least, middle and most.

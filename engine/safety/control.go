@@ -12,7 +12,7 @@ import (
 // traced reports whether the part's course is drawn for the growth of organisms, and after a bake too. A dough's is drawn when it
 // needs control itself, and for what is on it or in it.
 func (p *Part) traced() (raw, baked bool) {
-	raw = p.NeedsControl().Hi == 1
+	raw = p.NeedsControl().Hi == 1 || p.IsLiveDough()
 	if !p.IsDough() {
 		return raw, raw
 	}
@@ -34,7 +34,7 @@ func (p *Part) traced() (raw, baked bool) {
 // A figure that is not measured leaves the answer open; until then the part counts as needing control.
 func (p *Part) NeedsControl() Value {
 	if p.IsDough() {
-		return figure.YesNo(p.Traits()&(larder.Egg|larder.Dairy) != 0)
+		return figure.YesNo(p.Traits()&(larder.Egg|larder.Dairy) != 0 || p.anyControl())
 	}
 	c := p.control()
 	switch {
@@ -48,12 +48,25 @@ func (p *Part) NeedsControl() Value {
 	return figure.Maybe("water_activity of \""+p.Name+"\" (measure it); until then it counts as needing control", p.Place)
 }
 
+// mayNeed reports whether the part is of a kind that the table is asked about: animal food, food of
+// plants that was heated, cut fruit, or raw flour in water (1-201.10(B), read; hydrated batter: FDA
+// Hazards Guidance ch. 15, read). Fat, sugar, spice, raw nuts, dried fruit, jam and chocolate alone
+// are not.
+func (p *Part) mayNeed() bool {
+	if p.anyControl() || p.Traits()&(larder.RawFlour|larder.Egg|larder.Dairy) != 0 {
+		return true
+	}
+	return p.IsCooked() && p.Traits()&(larder.Starch|larder.Fruit|larder.Cooked) != 0
+}
+
 // control asks the table. Water that sugar has saturated holds its water activity down however dry the part is, so a part too dry for
 // the model is answered by the high end all the same.
 func (p *Part) control() microbe.Control {
 	if p.controlled == nil {
 		c := microbe.Control{Answer: microbe.NotNeeded, Certain: true, Cell: "no water in it"}
-		if p.WaterActivity.Set || p.Grams(makeup.AllWater).Hi > 0 {
+		if !p.mayNeed() {
+			c.Cell = "nothing in it that needs control"
+		} else if p.WaterActivity.Set || p.Grams(makeup.AllWater).Hi > 0 {
 			c = microbe.NeedsControl(microbe.TableB, p.awEnds(), microbe.Interval{Lo: p.PH.Lo, Hi: p.PH.Hi}, p.PH.Set)
 		}
 		p.controlled = &c
@@ -89,18 +102,65 @@ func (p *Part) grows(o microbe.Organism) bool {
 	return microbe.Grows(o, p.awEnds(), microbe.Interval{Lo: p.PH.Lo, Hi: p.PH.Hi}, p.PH.Set)
 }
 
-// StandsHere reports whether what stands in a step needs control: the part itself; after a bake, what is in it or on it.
-func (s *Sheet) StandsHere(step *formula.Step) Value {
-	p := s.Part(step.Part)
-	if !p.IsDough() || !process.AfterBake(step) {
+// surelyWetAw is the water activity over which a food without acid in it is taken to need control
+// even where nobody measured its pH: table B has no cell without an assessment there but for pH 4.2
+// and less.
+const surelyWetAw = 0.90
+
+// SurelyNeedsControl reports whether the part needs control beyond what a reading may take away: the
+// table says so at both ends, or it is wet and nothing in it is acid. Only then is a stop given.
+func (p *Part) SurelyNeedsControl() Value {
+	if p.IsDough() {
 		return p.NeedsControl()
 	}
-	out := figure.YesNo(false)
+	c := p.control()
+	switch aw := p.Activity(); {
+	case c.Answer == microbe.NotNeeded:
+		return figure.YesNo(false)
+	case c.Certain:
+		return figure.YesNo(true)
+	case p.PH.Set:
+		return figure.YesNo(aw.Absent || aw.Lo > surelyWetAw)
+	case p.Traits()&larder.Acid != 0:
+		return figure.YesNo(false)
+	default:
+		return figure.YesNo(aw.Absent || aw.Lo > surelyWetAw)
+	}
+}
+
+// SurelyStandsHere is StandsHere by SurelyNeedsControl.
+func (s *Sheet) SurelyStandsHere(step *formula.Step) Value {
+	return s.standsHere(step, (*Part).SurelyNeedsControl)
+}
+
+// StandsHere reports whether what stands in a step needs control: the part itself; after a bake, what is in it or on it.
+func (s *Sheet) StandsHere(step *formula.Step) Value {
+	return s.standsHere(step, (*Part).NeedsControl)
+}
+
+func (s *Sheet) standsHere(step *formula.Step, needs func(*Part) Value) Value {
+	p := s.Part(step.Part)
+	if !p.IsDough() || !process.AfterBake(step) {
+		return needs(p)
+	}
+	// Pieces of meat and fish in a crumb need control after the bake too.
+	out := figure.YesNo(p.controls(larder.ControlMeat, larder.ControlFish))
 	for _, other := range p.Steps[:step.Index] {
 		if other.Uses == nil || other.Verb.Washes() || makeup.OnlyFat(other.Uses) {
 			continue // a wash is crust after the bake, and butter that was rolled in is crumb
 		}
-		if v := s.Part(other.Uses).NeedsControl(); v.Hi > out.Hi || v.Lo > out.Lo {
+		if v := needs(s.Part(other.Uses)); v.Hi > out.Hi || v.Lo > out.Lo {
+			out = v
+		}
+	}
+	return out
+}
+
+// NeedsCold reports whether some part of the formula needs control.
+func (s *Sheet) NeedsCold() Value {
+	out := figure.YesNo(false)
+	for i := range s.parts {
+		if v := s.parts[i].NeedsControl(); v.Hi > out.Hi || v.Lo > out.Lo {
 			out = v
 		}
 	}

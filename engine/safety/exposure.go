@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"forebake/engine/figure"
+	"forebake/engine/formula"
 	"forebake/engine/history"
 	"forebake/engine/process"
 	"forebake/engine/science/microbe"
@@ -43,10 +44,14 @@ func (p *Part) ownClock() *Clock {
 		return p.ownExposed
 	}
 	l := p.sheet.limits()
-	c := NewClock(l.ColdC.Value, l.HotHoldC.Value)
+	c := NewClock(l.ColdC.Value, l.HotHoldC.Value, l.AmbientHours.Value)
+	c.live = p.liveFactor()
 	p.ownExposed = c
 	for _, in := range p.Ingredients {
-		if in.Of != nil && p.sheet.Part(in.Of).NeedsControl().Hi == 1 {
+		if in.Of == nil {
+			continue
+		}
+		if q := p.sheet.Part(in.Of); q.NeedsControl().Hi == 1 || q.IsLiveDough() {
 			c.Inherit(p.sheet.Part(in.Of).ownClock())
 		}
 	}
@@ -92,6 +97,9 @@ func (p *Part) expose(c *Clock, from int, stops span) {
 			c.Unknown(Interval{Hi: ovenH})
 		case !st.Known && verb.HeatUnknown(): // it may be an oven
 			c.Unknown(Interval{Lo: hours.Lo, Hi: max(hours.Hi, ovenH)})
+		case !st.Known && verb.Waits() && p.sheet.inCold(step):
+			around := p.sheet.AroundStep(step)
+			c.UnknownInCold(hours, around.Interval())
 		case !st.Known:
 			c.Unknown(hours)
 		case verb.Waits() && st.HasAmbient && st.Ambient.Hi > growthEndsC && st.StartCore.Low < p.sheet.limits().HotHoldC.Value:
@@ -120,6 +128,12 @@ func (p *Part) expose(c *Clock, from int, stops span) {
 			sinceKill = 0
 		}
 	}
+}
+
+// inCold reports whether a step's surroundings, as written, cool a food in time.
+func (s *Sheet) inCold(step *formula.Step) bool {
+	at := s.AroundStep(step)
+	return !at.Absent && at.Hi <= s.limits().FirstToC.Value
 }
 
 // growthEndsC is where the fastest growth of the organisms ends, C: above it a hotter run is not the worse one.

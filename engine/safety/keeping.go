@@ -7,7 +7,7 @@ import (
 	"forebake/engine/figure"
 	"forebake/engine/formula"
 	"forebake/engine/larder"
-	"forebake/engine/process"
+	"forebake/engine/makeup"
 	"forebake/engine/science/mould"
 )
 
@@ -25,13 +25,16 @@ func (s *Sheet) KeptDays(step *formula.Step) Value {
 	l := s.limits()
 	sum := figure.Point(1)
 	for _, other := range step.Part.Steps[:step.Index+1] {
-		if !other.Verb.Stores() {
+		if !other.Verb.Stores() && !(other.Verb.Chills() && other.Time.Set && other.Time.Interval.Hi > l.KeepAfterHours.Value*60) {
 			continue
 		}
 		if !other.Time.Set {
 			return figure.Absent("the time of this "+other.Verb.Name, other.Place)
 		}
 		at := s.AroundStep(other)
+		if at.Absent && !other.Verb.Stores() {
+			continue
+		}
 		if at.Absent {
 			return at
 		}
@@ -41,7 +44,7 @@ func (s *Sheet) KeptDays(step *formula.Step) Value {
 				return 0
 			case c <= l.KeepAtC.Value:
 				return 1
-			case c <= warmFridgeC:
+			case c <= max(warmFridgeC, l.ColdC.Value): // 8 C is the law in the UK, which counts no days
 				return l.KeepDays.Value / daysAtWarm
 			}
 			return l.KeepDays.Value / daysAtWarmer
@@ -53,42 +56,79 @@ func (s *Sheet) KeptDays(step *formula.Step) Value {
 }
 
 // WarmAfterBake is the longest that something which needs control stands after a bake in surroundings that are neither cold nor hot,
-// h. Where the formula shall keep and no step says in the cold, that time may be warm as well.
+// h. Where the last step does not leave it in the cold, it stands on in the room for as long as the formula shall keep.
 func (s *Sheet) WarmAfterBake() Value {
+	return s.warmAfterBake(func(q *Part, _ bool) Value { return q.NeedsControl() })
+}
+
+// WarmCustardAfterBake is WarmAfterBake of what is cooked with egg or milk and goes on after the bake, and of meat and fish wherever they
+// are: no reading will show that they need no control.
+func (s *Sheet) WarmCustardAfterBake() Value {
+	return s.warmAfterBake(func(q *Part, baked bool) Value {
+		custard := !baked && q.IsCooked() && q.Traits()&(larder.Egg|larder.Dairy) != 0
+		if custard || q.controls(larder.ControlMeat, larder.ControlFish) {
+			return q.SurelyNeedsControl()
+		}
+		return figure.YesNo(false)
+	})
+}
+
+// warmAfterBake asks of each part on a dough or in it, and of the dough's own pieces, whether its hours count; baked is whether it went
+// through the bake.
+func (s *Sheet) warmAfterBake(counts func(q *Part, baked bool) Value) Value {
 	l := s.limits()
 	out := figure.ValueOf(Interval{})
 	for _, p := range s.Formula.Parts {
 		if p.Kind != formula.Dough {
 			continue
 		}
-		sum, cold := Interval{}, false
+		sum, elapsed, cold := Interval{}, Interval{}, false
 		var need *figure.Need
 		held := figure.YesNo(false)
+		if s.Part(p).controls(larder.ControlMeat, larder.ControlFish) {
+			held = figure.YesNo(true)
+		}
+		baked := false
 		for _, step := range p.Steps {
-			if !process.AfterBake(step) || !step.Verb.Waits() {
+			if step.Uses != nil && !makeup.OnlyFat(step.Uses) && (baked || !step.Verb.Washes()) {
+				if v := counts(s.Part(step.Uses), !baked); v.Hi > held.Hi || v.Lo > held.Lo {
+					held = v
+				}
+				if baked { // what comes on now may be warm, and nothing says that it is kept cold from here on
+					cold = false
+				}
+			}
+			if s.Part(p).BakesDough(step) {
+				baked = true
 				continue
 			}
-			if held = s.StandsHere(step); held.Hi == 0 {
+			if !baked || !step.Verb.Waits() {
 				continue
 			}
 			time := step.Time.Interval.Scale(1.0 / 60)
 			if !step.Time.Set {
 				time = figure.Positive()
+			}
+			elapsed = elapsed.Add(time)
+			at := s.AroundStep(step)
+			cold = !at.Absent && at.Hi <= l.ColdC.Value
+			if held.Hi == 0 {
+				continue
+			}
+			if !step.Time.Set {
 				need = &figure.Need{What: "the time of this " + step.Verb.Name, Place: step.Place}
 			}
-			switch at := s.AroundStep(step); {
+			switch {
 			case at.Absent:
 				sum.Hi += time.Hi
 				need = at.Need
-			case at.Hi <= l.ColdC.Value:
-				cold = true
-			case at.Lo >= l.HotHoldC.Value:
+			case cold || at.Lo >= l.HotHoldC.Value:
 			default:
 				sum = sum.Add(time)
 			}
 		}
-		if held.Hi > 0 && !cold && s.Formula.Keep.Set {
-			sum.Hi += s.Formula.Keep.Interval.Hi / 60
+		if baked && held.Hi > 0 && !cold && s.Formula.Keep.Set {
+			sum.Hi += max(0, s.Formula.Keep.Interval.Hi/60-elapsed.Lo)
 			need = &figure.Need{What: "a step that keeps it in the cold: { store = \"1 day\", at = \"fridge\" }", Place: p.Place}
 		}
 		if held.Lo == 0 && sum.Lo > 0 {

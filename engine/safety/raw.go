@@ -11,7 +11,7 @@ import (
 
 // What a cook must reach so that an ingredient is raw no more, C.
 const (
-	EggCookC    = 71 // USDA advice for egg dishes, 160 F
+	EggCookC    = 70 // FDA Food Code 2022, 3-401.11(A)(2) (read): 70 C, at once
 	FloursCookC = 74 // 165 F, the careful end of consumer advice; no code names a figure for flour
 )
 
@@ -91,6 +91,10 @@ func (p *Part) HeatedTo() Value {
 	return p.once(&p.heated, heatedTo)
 }
 
+// friedCoreC is what the core of a dough that was fried well is taken to reach at the least, C: that of the doughnuts whose kill was
+// measured went on to boiling (Channaiah et al. 2018, abstract read).
+const friedCoreC = FloursCookC
+
 // heatedTo works HeatedTo out.
 func heatedTo(p *Part) Value {
 	best := Value{Lo: math.Inf(-1), Hi: math.Inf(-1), Origin: figure.AsGiven}
@@ -102,7 +106,10 @@ func heatedTo(p *Part) Value {
 		best.Lo, best.Hi = max(best.Lo, v.Lo), max(best.Hi, v.Hi)
 	}
 	for _, step := range p.Steps {
-		if step.HeatsAll() {
+		switch {
+		case p.IsDough() && step.InHotFat() && FriedWell(step).Lo == 1 && !step.Core.Set && (step.Reading == nil || !step.Reading.Temp.Set):
+			hotter(figure.ValueOf(figure.Point(friedCoreC)))
+		case step.HeatsAll():
 			hotter(p.sheet.Reached(step))
 		}
 	}

@@ -4,8 +4,11 @@
 // Each file answers one question, by the table or the law beside it:
 //
 //	control.go   which part needs control          FDA Food Code 2022, 1-201.10(B), table B
+//	live.go      rise in a live dough, in a scald  growth measured in such food (microbe.Growth)
 //	exposure.go  warm hours, share of time used    published times by organism (microbe.LimitSource)
-//	raw.go       is egg or flour eaten raw         71 C (USDA advice), 74 C (consumer advice)
+//	raw.go       is egg or flour eaten raw         70 C (Food Code 3-401.11), 74 C (consumer advice)
+//	core.go      how hot the middle gets           71, 74 and 82 C (microbe.Floor), the code's reheating
+//	sealed.go    C. botulinum without air          published limits (microbe.Botulinum)
 //	kill.go      how far a bake kills Salmonella   published D and z values by food and water activity
 //	cooling.go   is it cold in time                the code of the kitchen (kitchen.Law)
 //	keeping.go   how long it is kept               the code of the kitchen; mould by Cauvain & Seiler

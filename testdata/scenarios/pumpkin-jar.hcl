@@ -10,7 +10,7 @@ formula "Buns with jarred pumpkin" {
       "sugar"         = "80 g"
     }
     steps = [
-      { cook  = "45 min", to = "98 C", by = "jars in boiling water" },
+      { cook  = "45 min", to = "98 C", by = "boiling", note = "in closed jars" },
       { store = "30 day", at = "room", covered = true },
     ]
   }

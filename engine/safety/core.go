@@ -1,0 +1,133 @@
+package safety
+
+import (
+	"math"
+
+	"forebake/engine/figure"
+	"forebake/engine/formula"
+	"forebake/engine/larder"
+	"forebake/engine/makeup"
+)
+
+// targetTrustedC is the middle of the model from which a written target core is believed: a target
+// alone is no bake, and clears nothing that the time leaves raw.
+const targetTrustedC = 71
+
+// CoreReached is the core that a bake brings a dough to: as read, else as aimed at where the time
+// may well be enough for it, else as modelled.
+func (s *Sheet) CoreReached(step *formula.Step) Value {
+	if r := step.Reading; r != nil && r.Temp.Set {
+		v := figure.ValueOf(r.Temp.Interval)
+		v.Origin = figure.Measured
+		return v
+	}
+	model := s.CoreEnd(step)
+	if step.Core.Set && (model.Absent || model.Mid >= targetTrustedC && model.Hi >= step.Core.Lo) {
+		return figure.ValueOf(step.Core.Interval)
+	}
+	if !model.Absent && math.IsNaN(model.Mid) {
+		need := model.Need
+		if need == nil {
+			return figure.Absent("all amounts of \""+step.Part.Name+"\"", step.Part.Place)
+		}
+		return figure.Absent(need.What, need.Place)
+	}
+	if model.Absent {
+		return model
+	}
+	if n := s.Pieces(); n.Absent && !s.shaped(step) {
+		return figure.Absent("how many pieces it makes: makes = \"12 pieces\"", step.Part.Formula.Place)
+	}
+	return model
+}
+
+// shaped reports whether a step before the bake says of what size the pieces are, or in what tin.
+func (s *Sheet) shaped(bake *formula.Step) bool {
+	for _, other := range bake.Part.Steps[:bake.Index+1] {
+		if other.Tin != "" || other.Pieces != nil || other.Form != nil && !other.Verb.Waits() {
+			return true
+		}
+	}
+	return false
+}
+
+// CoreUsual is CoreReached from the middle of the model up: what lies under it is no guess.
+func (s *Sheet) CoreUsual(step *formula.Step) Value {
+	v := s.CoreReached(step)
+	if !v.Absent && v.Origin == figure.ByModel {
+		v.Lo = v.Mid
+	}
+	return v
+}
+
+// richSugarPct is the sugar on flour from which a dough is taken for a rich one: sweet batter shields
+// bacteria from heat (microbe.RichFloor).
+const richSugarPct = 10
+
+// IsRich reports whether the part holds egg, or sugar enough to shield bacteria from heat.
+func (p *Part) IsRich() Value {
+	if p.Traits()&larder.Egg != 0 {
+		return figure.YesNo(true)
+	}
+	sugar := p.Pct(makeup.Sugar)
+	return figure.YesNo(!sugar.Absent && sugar.Hi >= richSugarPct)
+}
+
+// HoldsRawMeat reports whether raw meat or fish goes into the bake, in the dough or in a filling.
+func (s *Sheet) HoldsRawMeat(step *formula.Step) Value {
+	raw := func(p *Part) bool { return !p.CooksAll() && p.controls(larder.ControlMeat, larder.ControlFish) }
+	found := raw(s.Part(step.Part))
+	for _, other := range step.Part.Steps[:step.Index] {
+		found = found || other.Uses != nil && raw(s.Part(other.Uses))
+	}
+	return figure.YesNo(found)
+}
+
+// What hot fat must be, and for how long, so that a dough fried in it is taken for cooked through:
+// doughnuts were tested at 190.6 C, over 7 log at 2 min (Channaiah et al. 2018, abstract read); the
+// span and the minute are common practice.
+const (
+	fatColdC, fatHotC = 150, 210
+	friedLeastMin     = 1
+)
+
+// FriedWell reports whether the fat and the time of a dough in hot fat are such that it is cooked
+// through and not only brown.
+func FriedWell(step *formula.Step) Value {
+	switch {
+	case step.Reading != nil && step.Reading.Temp.Set, step.Core.Set:
+		return figure.YesNo(true) // the core answers
+	case !step.At.Set:
+		return figure.Maybe("at = \"180 C\", the temperature of the fat in this "+step.Verb.Name, step.Place)
+	case !step.Time.Set:
+		return figure.Maybe("the time of this "+step.Verb.Name, step.Place)
+	}
+	return figure.YesNo(step.At.Lo >= fatColdC && step.At.Hi <= fatHotC && step.Time.Lo >= friedLeastMin)
+}
+
+// IsReheat reports whether a cook heats again what was cooked and cooled, and it is held warm after
+// it.
+func (s *Sheet) IsReheat(step *formula.Step) Value {
+	cooked, cooled := false, false
+	for _, other := range step.Part.Steps[:step.Index] {
+		switch {
+		case other.HeatsAll():
+			cooked, cooled = true, false
+		case cooked && other.Verb.Waits():
+			at := s.AroundStep(other)
+			cooled = cooled || !at.Absent && at.Hi < s.limits().FirstToC.Value || other.Verb.Cools()
+		}
+	}
+	if !cooled || !step.HeatsAll() {
+		return figure.YesNo(false)
+	}
+	for _, other := range step.Part.Steps[step.Index+1:] {
+		if at := s.AroundStep(other); other.Verb.Waits() && !at.Absent && at.Hi > meantHotC {
+			return figure.YesNo(true)
+		}
+	}
+	return figure.YesNo(false)
+}
+
+// meantHotC is where a hold is meant to keep food hot, C (common practice).
+const meantHotC = 30

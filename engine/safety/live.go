@@ -1,0 +1,105 @@
+package safety
+
+import (
+	"slices"
+
+	"forebake/engine/figure"
+	"forebake/engine/larder"
+	"forebake/engine/makeup"
+	"forebake/engine/science/microbe"
+)
+
+// controls reports whether anything in the part, what it takes in included, needs control for one
+// of the reasons.
+func (p *Part) controls(reasons ...larder.Control) bool {
+	for _, q := range p.Contents() {
+		for _, in := range q.Part.Ingredients {
+			if in.Item != nil && slices.Contains(reasons, in.Item.ControlOf()) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// anyControl reports whether anything in the part needs control, for whatever reason.
+func (p *Part) anyControl() bool {
+	for _, q := range p.Contents() {
+		for _, in := range q.Part.Ingredients {
+			if in.Item != nil && in.Item.ControlOf() != "" {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// IsLiveDough reports whether live yeast or a lactic culture is mixed into the part, so that the
+// growth measured in live dough answers for it. Meat and fish get no credit: the yeast works in the
+// dough and not in them. Nor does a filling inside a dough.
+func (p *Part) IsLiveDough() bool {
+	return p.IsDough() && p.Traits()&larder.Leavens != 0 &&
+		!p.controls(larder.ControlMeat, larder.ControlFish)
+}
+
+// muchButterPct is the butterfat on flour from which a dough is taken for an enriched one
+// (judgement).
+const muchButterPct = 20
+
+// liveFactor is the factor on microbe.LiveStaph: doubled with egg, milk, cheese or much butter,
+// less by the water activity, and nothing where a culture has made the dough as sour as measured.
+func (p *Part) liveFactor() figure.Estimate {
+	if !p.IsLiveDough() {
+		return figure.Estimate{}
+	}
+	aw := p.awEnds()
+	if p.PH.Set && p.HasCulture().Lo == 1 && microbe.AcidStops(aw, microbe.Interval{Lo: p.PH.Lo, Hi: p.PH.Hi}) {
+		return figure.Estimate{}
+	}
+	f := microbe.AwCredit(aw)
+	if p.Traits()&(larder.Egg|larder.Dairy) != 0 || p.anyControl() || p.muchButter() {
+		f.Low, f.Mid, f.High = f.Low*microbe.Enriched.Low, f.Mid*microbe.Enriched.Mid, f.High*microbe.Enriched.High
+	}
+	return f
+}
+
+func (p *Part) muchButter() bool {
+	v := p.Pct(makeup.Butterfat)
+	return !v.Absent && v.Hi >= muchButterPct
+}
+
+// LiveStaph is the rise of S. aureus in a live dough through all its stages, log10.
+func (p *Part) LiveStaph() Value {
+	if !p.IsLiveDough() {
+		return figure.ValueOf(Interval{})
+	}
+	return p.spentValue(p.ownClock().Grown(func(g growth) float64 { return g.liveStaph }))
+}
+
+// LiveStaphMost is LiveStaph at its careful end: the figure that the levels go by.
+func (p *Part) LiveStaphMost() Value {
+	v := p.LiveStaph()
+	v.Lo, v.Mid = v.Hi, v.Hi
+	return v
+}
+
+// HasRawMilk reports whether milk that was not pasteurised, or cheese of it, is in the part.
+func (p *Part) HasRawMilk() Value { return figure.YesNo(p.controls(larder.ControlRawMilk)) }
+
+// BCereusGrown is the rise of B. cereus in cooked starch, rice, potato and vegetables, or in custard
+// and starch cooked in milk, log10; nothing in any other part.
+func (p *Part) BCereusGrown() Value {
+	if p.IsDough() || !p.grows(microbe.BCereus) || p.NeedsControl().Hi == 0 {
+		return figure.ValueOf(Interval{})
+	}
+	starch := p.Traits()&(larder.Starch|larder.RawFlour) != 0 && p.IsCooked()
+	milky := p.Traits()&(larder.Egg|larder.Dairy) != 0 && p.IsCooked()
+	switch {
+	case milky:
+		return p.spentValue(p.clock().Grown(func(g growth) float64 { return g.custardCereus }))
+	case starch, p.controls(larder.ControlCookedStarch, larder.ControlCookedVegetable),
+		p.IsCooked() && p.controls(larder.ControlRawVegetable, larder.ControlPlantMilk):
+		return p.spentValue(p.clock().Grown(func(g growth) float64 { return g.starchCereus }))
+	}
+	return figure.ValueOf(Interval{})
+}

@@ -1,0 +1,73 @@
+package safety
+
+import (
+	"slices"
+
+	"forebake/engine/figure"
+	"forebake/engine/larder"
+	"forebake/engine/makeup"
+	"forebake/engine/science/microbe"
+)
+
+// jarDays is how long a cooked food of low acidity may stand covered out of the cold before it is
+// taken for one in a closed jar (judgement): spores outlive any cook in a kitchen.
+const jarDays = 1
+
+// sealed is the class without air that the part belongs to. The days and the temperature are those
+// of the waits of its own steps.
+func (p *Part) sealed() (class microbe.Sealed, days, warmestC float64, ok bool) {
+	cold := p.sheet.limits().ColdC.Value
+	coveredWarm := 0.0
+	for _, step := range p.Steps {
+		if !step.Verb.Waits() {
+			continue
+		}
+		at := p.sheet.AroundStep(step)
+		c := p.sheet.Kitchen.Room.Hi
+		if !at.Absent {
+			c = at.Hi
+		}
+		d := step.Time.Interval.Hi / 1440
+		days, warmestC = days+d, max(warmestC, c)
+		if c > cold && (step.Covered == nil || *step.Covered) {
+			coveredWarm += d
+		}
+	}
+	if days == 0 {
+		return 0, 0, 0, false
+	}
+	oil := Interval{}
+	wet := p.controls(larder.ControlOilInfusion)
+	for _, in := range p.Ingredients {
+		if in.Item == nil {
+			continue
+		}
+		if in.Item.Class == larder.ClassFat && in.Item.Traits&larder.MilkFat == 0 {
+			oil = oil.Add(p.sheet.Amount(in))
+		}
+		wet = wet || slices.Contains([]larder.Control{larder.ControlRawVegetable,
+			larder.ControlCookedVegetable, larder.ControlUndeclared}, in.Item.ControlOf())
+	}
+	switch {
+	case wet && (p.controls(larder.ControlOilInfusion) || oil.Hi > p.Grams(makeup.Mass).Lo/2):
+		return microbe.OilInfusion, days, warmestC, true
+	case p.controls(larder.ControlLowAcidJar) || p.IsCooked() && coveredWarm > jarDays && p.NeedsControl().Hi == 1:
+		return microbe.LowAcidJar, days, warmestC, warmestC > cold
+	}
+	return 0, 0, 0, false
+}
+
+// Botulinum is the level that C. botulinum calls for in the part: clear, risk or stop.
+func (p *Part) Botulinum() Value {
+	class, days, warmestC, ok := p.sealed()
+	if !ok {
+		return figure.Text(microbe.Clear.String())
+	}
+	aw := p.awEnds()
+	if class == microbe.OilInfusion {
+		aw = microbe.Interval{Lo: 0, Hi: 1} // the water is in the leaves, whatever the oil dilutes
+	}
+	level, _ := microbe.Botulinum(class, warmestC, p.sheet.limits().ColdC.Value, days, aw,
+		microbe.Interval{Lo: p.PH.Lo, Hi: p.PH.Hi}, p.PH.Set)
+	return figure.Text(level.String())
+}
