@@ -3,6 +3,8 @@ package rule
 import (
 	"strings"
 	"testing"
+
+	"forebake/engine/source"
 )
 
 const middlePack = `
@@ -22,11 +24,15 @@ rule "short" {
 
 // A food-safety rule may not go by the middle of a model.
 func TestSafetyNeverGoesByTheMiddle(t *testing.T) {
-	_, problems := readPack(t, strings.Replace(middlePack, "%s", "food_safety = true", 1))
+	read := func(safety string) (*Pack, source.Problems) {
+		text := strings.Replace(middlePack, "%s", safety, 1)
+		return readPack("p", []*source.File{source.New("p.hcl", []byte(text))}, testOptions(false))
+	}
+	_, problems := read("food_safety = true")
 	if len(problems) != 1 || !strings.Contains(problems[0].Text, "unfavourable end") {
 		t.Fatal(problems)
 	}
-	p, problems := readPack(t, strings.Replace(middlePack, "%s", "", 1))
+	p, problems := read("")
 	if len(problems) > 0 || !p.Rules[0].Middle || p.Rules[0].Doubt {
 		t.Fatal(problems)
 	}
