@@ -97,6 +97,9 @@ func ruleMarkdown(b *strings.Builder, c finding.Card) {
 	if c.Doubt {
 		b.WriteString(" Doubt counts as flagged.")
 	}
+	if c.Middle {
+		b.WriteString(" Within a model's own error its middle counts.")
+	}
 	if len(c.Was) > 0 {
 		b.WriteString(" Was once named " + strings.Join(c.Was, ", ") + ".")
 	}
