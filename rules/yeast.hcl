@@ -320,8 +320,8 @@ rule "yeast-scalded" {
   on     = ["mix", "soak"]
   level  = "stop"
   limits = { liquid_c = 55 }
-  when   = "known(step.liquid_c) && step.has_yeast && step.liquid_c > limit.liquid_c"
-  say    = "Yeast meets liquid at {step.liquid_c} here, and dies. Let the liquid cool to 43 C or less before the yeast goes in."
+  when   = "step.has_yeast && (known(step.liquid_c) && step.liquid_c > limit.liquid_c || step.is_measured && step.core_end_c > limit.liquid_c)"
+  say    = "Yeast meets {known(step.liquid_c) && step.liquid_c > limit.liquid_c ? 'liquid' : 'a dough'} over {limit.liquid_c} here, and dies. Let it cool to 43 C or less before the yeast goes in."
   why    = "Yeast dies between 54 and 60 C, within minutes. A dead dough shows only hours later."
   source = "death at 130 to 140 F (54 to 60 C): Exploratorium, after Gardiner & Wilson, The Inquisitive Cook (1998), read; 138 F in textbooks (Gisslen and others), memory"
 
@@ -346,6 +346,17 @@ trial "hot milk on the yeast" {
         "instant yeast" = "12 g"
       }
       steps = [{ mix = "10 min" }]
+    }
+  }
+}
+
+trial "dough read at" {
+  rule  = "yeast-scalded"
+  cases = { "56 C" = "flagged", "54 C" = "clear" }
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "600 g", "instant yeast" = "12 g" }
+      steps       = [{ mix = "10 min", measured = "$case" }]
     }
   }
 }

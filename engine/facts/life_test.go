@@ -289,6 +289,41 @@ func TestLiquidPublished(t *testing.T) {
 	}
 }
 
+// The published examples of the factor method (dough-worked-examples.csv, W01 to W07), with flour, room and preferment each at its
+// own temperature. Friction is the whole of it, as printed.
+func TestFactorMethodPublished(t *testing.T) {
+	fahrenheit := func(f float64) float64 { return (f - 32) / 1.8 }
+	celsius := func(c float64) float64 { return c }
+	for _, w := range []struct {
+		id                                                 string
+		in                                                 func(float64) float64
+		degree, aim, flour, room, preferment, friction, is float64
+	}{
+		{"W01", fahrenheit, 1.8, 75, 65, 65, 0, 8, 87},
+		{"W02", fahrenheit, 1.8, 75, 71, 71, 71, 20, 67},
+		{"W03", fahrenheit, 1.8, 78, 60, 70, 0, 16, 88},
+		{"W04", celsius, 1, 24, 18, 18, 0, 8, 28},
+		{"W05", celsius, 1, 23, 18, 18, 0, 11, 22},
+		{"W06", fahrenheit, 1.8, 78, 85, 67, 0, 0, 82},
+		{"W07", fahrenheit, 1.8, 78, 72, 62, 0, 0, 100},
+	} {
+		k, sponge, the := 3.0, "", ""
+		if w.preferment > 0 {
+			k = 4
+			sponge = `preferment "sponge" { ingredients = { "bread flour" = "200 g", "water" = "200 g" } }` + "\n"
+			the = fmt.Sprintf(`"the sponge" = { amount = "all", temp = "%.6f C" }, `, w.in(w.preferment))
+		}
+		s := sheetIn(t, sponge+fmt.Sprintf(`dough "d" {
+  ingredients = { %s"bread flour" = { amount = "1000 g", temp = "%.6f C" }, "water" = "600 g" }
+  steps = [ { mix = "9 min", to = "%.6f C" } ]
+}`, the, w.in(w.flour), w.in(w.aim)), kitchenOf(func(kitchen *kitchen.Kitchen) {
+			kitchen.Room.Interval = figure.Point(w.in(w.room))
+			kitchen.Friction.Interval, kitchen.Friction.Set = figure.Point(w.friction/w.degree/k), true
+		}))
+		near(t, w.id, stepValue(t, s, "d", 0, "liquid_by_factor_c").Mid, w.in(w.is), 1e-4)
+	}
+}
+
 // What the liquid must be, put back as its temperature, gives the dough that was aimed at.
 func TestLiquidPutBack(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {

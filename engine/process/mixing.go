@@ -393,6 +393,7 @@ func (sh *Sheet) LiquidByFactor(s *formula.Step) Value {
 	if !(v.Mid >= 0 && v.Mid <= bakersmath.HottestLiquidC) {
 		return figure.Absent("flour and room nearer to the dough: the factor method comes to no liquid that can be used", s.Place)
 	}
+	v.Lo, v.Hi = max(v.Lo, 0), min(v.Hi, bakersmath.HottestLiquidC) // an end that cannot be stops at what can
 	return v
 }
 

@@ -114,33 +114,3 @@ func IceForLiquidG(
 	}
 	return iceFor(meetC, needC, liquidKg, specificHeatKJ, liquidC)
 }
-
-// frictionRises are rises by kind of mixer alone, K: low, typical, high. Rise knows the minutes.
-var frictionRises = [mixerCount][3]float64{
-	// From a light hand to a mixer at full development (judgement).
-	NotSaid: {0.5, 4, 9},
-	// A factor of 5 F for one loaf is 0.9 K (Cook's Illustrated, read). The ends are a judgement.
-	ByHand: {0.5, 1, 2},
-	// Common practice. A factor of 20 F is 3.7 K (Cook's Illustrated, read). One page gives 2-3 F,
-	// 1.1-1.7 K, for a small mixer (read): below this range, for short mixing.
-	StandMixer: {2, 4, 6},
-	// Common practice, enriched dough to full development, 10-15 min.
-	Fork:      {0.5, 2, 9},
-	TwinArm:   {0.5, 3, 9},
-	Planetary: {4, 6, 9},
-	Spiral:    {4, 6, 9},
-	// A factor of 25 F is 4.6 K (Cook's Illustrated, read). The ends are a judgement.
-	FoodProcessor: {3, 4.6, 7},
-	// 2-35 F in plants of 1905 (Wihlfahrt, read); 11 Wh/kg (read) over 2.7 kJ/(kg K) is 14.7 K.
-	HighSpeed: {1.1, 14.7, 19.4},
-}
-
-// FrictionRiseC is the rise that mixing gives a dough, K, low, typical and high. It stands where
-// the minutes are not asked for; ok is false for any other mixer.
-func FrictionRiseC(m Mixer) (low, typical, high float64, ok bool) {
-	if m >= mixerCount {
-		return 0, 0, 0, false
-	}
-	r := frictionRises[m]
-	return r[0], r[1], r[2], true
-}

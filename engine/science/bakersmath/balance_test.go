@@ -265,37 +265,3 @@ func TestBalanceRefusals(t *testing.T) {
 	x, ok = IceForLiquidG(24, 3, 1, 4, nan, nil)
 	check("ice, liquid at", x, ok)
 }
-
-// Published rises, as C, stand inside the ranges; the one that does not is named.
-func TestFrictionRise(t *testing.T) {
-	for _, c := range []struct {
-		mixer  Mixer
-		riseC  float64
-		inside bool
-	}{
-		{ByHand, 5.0 / 3 / 1.8, true},
-		{StandMixer, 20.0 / 3 / 1.8, true},
-		{StandMixer, 3 / 1.8, false}, // a small mixer's 2-3 F
-		{FoodProcessor, 25.0 / 3 / 1.8, true},
-		{Planetary, 6, true},
-		{Spiral, 6, true},
-		{HighSpeed, 39.6 / 2.7, true},
-		{HighSpeed, 35 / 1.8, true},
-	} {
-		low, typical, high, ok := FrictionRiseC(c.mixer)
-		if !ok || !(0 < low && low < typical && typical < high) {
-			t.Errorf("mixer %d: %g %g %g %v", c.mixer, low, typical, high, ok)
-		}
-		if inside := low <= c.riseC && c.riseC <= high+0.05; inside != c.inside {
-			t.Errorf("mixer %d: %g in %g..%g is %v", c.mixer, c.riseC, low, high, inside)
-		}
-	}
-	if low, typical, high, ok := FrictionRiseC(mixerCount); ok || low != 0 || typical != 0 || high != 0 {
-		t.Error("a mixer that is none answered")
-	}
-	for m := range mixerCount {
-		if low, typical, high, ok := FrictionRiseC(m); !ok || !(0 < low && low < typical && typical < high) {
-			t.Errorf("mixer %d has no rise", m)
-		}
-	}
-}
