@@ -49,6 +49,7 @@ func TestScripts(t *testing.T) {
 			"status": statusCommand,
 			"when":   whenCommand,
 			"before": beforeCommand,
+			"house":  houseCommand,
 		},
 	})
 }
@@ -128,6 +129,15 @@ func whenCommand(ts *testscript.TestScript, neg bool, args []string) {
 	path := ts.MkAbs("house-rules/mine.hcl")
 	ts.Check(os.MkdirAll(filepath.Dir(path), 0o777))
 	ts.Check(os.WriteFile(path, []byte(text), 0o666))
+}
+
+// houseCommand writes house.hcl with what is given from line 2 on, a semicolon ending a line:
+// house 'tin "loaf" {; inside = "300 x 100 x 100 mm"; }'.
+func houseCommand(ts *testscript.TestScript, neg bool, args []string) {
+	if neg || len(args) != 1 {
+		ts.Fatalf("usage: house SETTINGS")
+	}
+	ts.Check(os.WriteFile(ts.MkAbs("house.hcl"), []byte("house \"h\" {\n"+strings.ReplaceAll(args[0], "; ", "\n")+"\n}\n"), 0o666))
 }
 
 // beforeCommand holds the order of texts in a file: before stdout Cautions 'Milk buns'.

@@ -1,6 +1,7 @@
 package facts
 
 import (
+	"fmt"
 	"sort"
 	"strings"
 
@@ -59,6 +60,9 @@ func (p *part) ownAllergens(l law, set map[string]bool) {
 		}
 		if l != usLaw {
 			addAllergens(in.Item.EU, "EU", l, set)
+		}
+		if in.Item.Undeclared {
+			set[fmt.Sprintf("%q (allergens not declared: read the label)", in.Item.Name)] = true
 		}
 	}
 }

@@ -119,7 +119,8 @@ func (u Unchecked) Text() string {
 // Caution is a food-safety line that is always shown.
 type Caution struct {
 	Kind    string // the caution's name in its pack; at most one of a kind is shown for a formula
-	Rank    int    // place in the pack: the most serious stands first
+	Pack    string // the house's own pack that adds it; "" for a shipped one
+	Rank    int    // place in the pack: the most serious stands first, own ones after the shipped
 	Text    string
 	Detail  string // differs by formula, such as the allergens by name; often none
 	Source  string
@@ -127,13 +128,21 @@ type Caution struct {
 	Place   source.Place // of the formula
 }
 
-// Whole gives the text with its detail.
+// Whole gives the text with its detail. That of a house's own pack begins with the pack's name, so
+// that it never passes for a shipped one.
 func (c *Caution) Whole() string {
-	if c.Detail == "" {
-		return c.Text
+	text := c.Text
+	if c.Detail != "" {
+		text += " " + c.Detail
 	}
-	return c.Text + " " + c.Detail
+	if c.Pack != "" {
+		text = AddedBy(c.Pack) + ": " + text
+	}
+	return text
 }
+
+// AddedBy says that a caution is a house's own.
+func AddedBy(pack string) string { return "Added by " + pack + ", not by forebake" }
 
 // Totals are the counts of a run. Every format gives the same numbers.
 type Totals struct {

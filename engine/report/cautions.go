@@ -52,7 +52,7 @@ func (c *Cautions) merged() []*merged {
 	var out []*merged
 	byText := map[string]*merged{}
 	for _, c := range c.List {
-		key := c.Kind + "\x00" + c.Text
+		key := c.Pack + "\x00" + c.Kind + "\x00" + c.Text
 		m := byText[key]
 		if m == nil {
 			m = &merged{Caution: c}
@@ -61,7 +61,12 @@ func (c *Cautions) merged() []*merged {
 		}
 		m.add(c)
 	}
-	sort.SliceStable(out, func(i, j int) bool { return out[i].Rank < out[j].Rank })
+	sort.SliceStable(out, func(i, j int) bool {
+		if a, b := out[i].Pack, out[j].Pack; a != b {
+			return a < b // "", the shipped ones, first
+		}
+		return out[i].Rank < out[j].Rank
+	})
 	return out
 }
 

@@ -22,12 +22,21 @@ func (t *text) tally(run *finding.Run) {
 	t.WriteString("\n")
 }
 
+// figuresHead begins a page of figures: the tally of the cautions, and what a house keeps from being
+// checked.
+func (t *text) figuresHead(run *finding.Run) {
+	t.tally(run)
+	t.SetAside(run.SetAside())
+	t.Unchecked(run.Unchecked)
+	t.Loosened(run.Loosened)
+}
+
 // FactsText prints figures by subject: name, value with unit, how it was got, and its meaning.
 // Sources stand below, by number. Figures that are not known are counted only, unless all are asked
 // for.
 func FactsText(w io.Writer, run *finding.Run, rows []finding.FactRow, all bool) error {
 	t := textOf(w, Options{})
-	t.tally(run)
+	t.figuresHead(run)
 	list := factList{text: t, all: all, numbers: map[string]int{}}
 	for i := range rows {
 		list.row(&rows[i], i == 0)

@@ -33,7 +33,13 @@ func (p *markdownPage) Cautions(c *Cautions) {
 		return
 	}
 	p.heading("Cautions")
+	pack := ""
 	for _, one := range list {
+		if one.Pack != pack {
+			pack = one.Pack
+			p.WriteString("\n")
+			p.heading(markdown(finding.AddedBy(pack)))
+		}
 		fmt.Fprintf(p, "- **%s**", markdown(one.Text))
 		for _, d := range one.details {
 			if line, _ := c.says(d, markdown); line != "" {

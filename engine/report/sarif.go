@@ -189,7 +189,7 @@ func (s *sarif) End() error {
 	return writeInto(s.out, sarifLog{sarifSchema, "2.1.0", []sarifRun{run}},
 		jsonList{indent + "  ", "cautions", func(yield func(any) bool) {
 			for _, c := range s.cautions.List {
-				yield(jsonCaution{source.Safe(c.Whole()), c.Source, source.Safe(c.Formula)})
+				yield(jsonCaution{source.Safe(c.Whole()), source.Safe(c.Source), source.Safe(c.Formula)})
 			}
 		}},
 		jsonList{indent, "results", s.results})
@@ -317,7 +317,7 @@ func firstSentence(s string) string {
 func (s *sarif) results(yield func(any) bool) {
 	for _, c := range s.cautions.List {
 		r := s.own(sarifCaution+c.Kind, "note", "Caution: "+c.Whole(), "", c.Formula, c.Place)
-		r.Properties.Answer, r.Properties.Source = "caution", c.Source
+		r.Properties.Answer, r.Properties.Source = "caution", source.Safe(c.Source)
 		yield(r)
 	}
 	for _, u := range s.unchecked {

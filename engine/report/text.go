@@ -88,7 +88,13 @@ func (t *text) Cautions(c *Cautions) {
 		return
 	}
 	t.heading("Cautions")
+	pack := ""
 	for _, one := range list {
+		if one.Pack != pack {
+			pack = one.Pack
+			t.WriteString("\n")
+			t.heading(source.Safe(finding.AddedBy(pack)))
+		}
 		t.paragraph(source.Safe(one.Text), "  ! ", "    ")
 		for _, d := range one.details {
 			line, named := c.says(d, source.Safe)

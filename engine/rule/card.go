@@ -5,12 +5,13 @@ import (
 	"strings"
 
 	"forebake/engine/finding"
+	"forebake/engine/source"
 )
 
 // Card gives what a rule says about itself; every output that explains a rule prints it from here.
 func (rule *Rule) Card() finding.Card {
 	c := finding.Card{
-		ID: rule.ID, Pack: rule.Pack, Level: rule.Level.String(), On: strings.Join(rule.On, ", "), File: rule.Place.File.Name, Line: rule.Place.Line(),
+		ID: rule.ID, Pack: rule.Pack, Level: rule.Level.String(), On: strings.Join(rule.On, ", "), File: source.Safe(rule.Place.File.Name), Line: rule.Place.Line(),
 		When: strings.Join(strings.Fields(rule.WhenText), " "), Say: rule.Say.text(), Why: rule.Why, Source: rule.Source, Doubt: rule.Doubt, Safety: rule.Safety, Because: rule.Because, Was: rule.Was,
 	}
 	if rule.LevelBy != nil {

@@ -42,6 +42,9 @@ func (j *Judge) Cautions(c *Caution) *finding.Caution {
 	each(j.sheet.Formula, &c.names, c.kinds, c.any, func(x facts.Subject) {
 		if out == nil && j.holds(c.When, x, nil) != isFalse {
 			out = &finding.Caution{Kind: c.Kind, Rank: c.Rank, Text: j.say(c.Say, x, nil), Source: c.Source, Formula: j.sheet.Formula.Name, Place: j.sheet.Formula.Place}
+			if c.Own {
+				out.Pack = c.Pack
+			}
 			if c.Detail != nil && !j.emptyHanded(c.Detail, x) {
 				out.Detail = j.say(c.Detail, x, nil)
 			}

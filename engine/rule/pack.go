@@ -116,6 +116,8 @@ type Adjust struct {
 // Caution is a food-safety line. No setting can reach it.
 type Caution struct {
 	Kind   string
+	Pack   string
+	Own    bool // of a pack that is not shipped: it never passes for a shipped one
 	Place  source.Place
 	Rank   int
 	On     []string
@@ -146,7 +148,7 @@ type Options struct {
 
 // Read reads a pack from its files.
 func Read(name string, files []*source.File, o Options) (*Pack, source.Problems) {
-	p := &Pack{Name: name}
+	p := &Pack{Name: source.Safe(name)} // a path may hold anything, and every report prints it
 	var all source.Problems
 	for _, f := range files {
 		r := &reading.Reader{File: f}
@@ -188,7 +190,7 @@ func (p *Pack) readFile(r *reading.Reader, o Options) {
 			case "rule":
 				p.readRule(r, b)
 			case "caution":
-				p.readCaution(r, b)
+				p.readCaution(r, b, o.Shipped)
 			case "trial":
 				if o.Trials {
 					p.readTrial(r, b, o)
@@ -298,7 +300,13 @@ func (p *Pack) readRule(r *reading.Reader, b *hclsyntax.Block) {
 		rule.Doubt = true
 	}
 	if a := attr["was"]; a != nil {
-		rule.Was, _, _ = r.Texts(a.Expr, "was")
+		var places []source.Place
+		rule.Was, places, _ = r.Texts(a.Expr, "was")
+		for i, was := range rule.Was {
+			if !idForm.MatchString(was) || len(was) > maxNameLength {
+				r.Fault(places[i], "was holds old names of rules, such as \"filling-too-warm\"; not %q", source.Safe(was))
+			}
+		}
 	}
 	subject := readOn(r, attr["on"])
 	if subject == nil {
@@ -363,6 +371,9 @@ func (rule *Rule) readAdjust(r *reading.Reader, b *hclsyntax.Block) {
 	if to := b.Body.Attributes["to"]; to != nil {
 		a.To = expression(r, to.Expr, &rule.names, "to")
 		a.ToText, _, _ = source.StringLiteral(to.Expr)
+		if a.To != nil && a.To.root.typ != facts.Number && a.To.root.typ != facts.Text {
+			r.Fault(r.Place(to.Expr.Range()), "to must be a number or a word that lever %q can be set to, such as %s.mass_g; this is a %s", source.Safe(a.Lever), rule.names.self[0], typeName(a.To.root.typ))
+		}
 	}
 	if within := b.Body.Attributes["within"]; within != nil {
 		items, _ := r.Items(within.Expr, "within")
@@ -378,10 +389,13 @@ func (rule *Rule) readAdjust(r *reading.Reader, b *hclsyntax.Block) {
 	rule.Adjust = append(rule.Adjust, a)
 }
 
-func (p *Pack) readCaution(r *reading.Reader, b *hclsyntax.Block) {
+func (p *Pack) readCaution(r *reading.Reader, b *hclsyntax.Block, shipped bool) {
 	before := len(r.Problems)
-	c := &Caution{Rank: len(p.Cautions)}
+	c := &Caution{Rank: len(p.Cautions), Pack: p.Name, Own: !shipped}
 	c.Kind, c.Place = r.Label(b)
+	if strings.TrimSpace(c.Kind) != "" && (!idForm.MatchString(c.Kind) || len(c.Kind) > maxNameLength) {
+		r.Fault(c.Place, "a caution's name is small letters, figures and single hyphens, such as \"hot-stone\"; not %q", source.Safe(c.Kind))
+	}
 	for _, other := range p.Cautions {
 		if other.Kind == c.Kind {
 			r.Fault(c.Place, "caution %q stands twice, first at %s", source.Safe(c.Kind), other.Place)
