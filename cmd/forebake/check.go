@@ -12,6 +12,7 @@ import (
 	"time"
 
 	"github.com/spf13/cobra"
+	"golang.org/x/term"
 
 	"forebake/engine"
 	"forebake/engine/finding"
@@ -25,7 +26,7 @@ type checkFlags struct {
 	as                                          []string
 	name, colour, failAt, backlog, writeBacklog string
 	workers                                     int
-	timing, commit                              bool
+	timing, commit, all                         bool
 }
 
 func checkCommand() *cobra.Command {
@@ -53,6 +54,8 @@ Exit status: 0 nothing at the failing level, 1 findings at or above it,
 	flags.StringVar(&f.failAt, "fail-at", "", "`level` from which findings fail the run: "+
 		strings.Join(finding.LevelNames, ", ")+" (default: the house's, else stop)")
 	flags.StringVar(&f.colour, "color", "auto", "colour: auto, always, never")
+	flags.BoolVar(&f.all, "all", false,
+		"print every finding of every formula; of more than three formulas a summary is printed")
 	flags.BoolVar(&f.timing, "timing", false,
 		"tell on standard error, after the report, what each rule took")
 	flags.BoolVar(&f.commit, "commit", false,
@@ -100,7 +103,8 @@ func (f *checkFlags) check(cmd *cobra.Command, args []string) error {
 		e.Suggest(res)
 	}
 	res.House = whyFlag(res.HouseFiles())
-	if err := write(cmd, outputs, &res.Run, report.Options{Colour: useColour}); err != nil {
+	o := report.Options{Colour: useColour, Width: width(cmd.OutOrStdout()), All: f.all}
+	if err := write(cmd, outputs, &res.Run, o); err != nil {
 		return err
 	}
 	if f.timing {
@@ -280,7 +284,7 @@ func write(cmd *cobra.Command, outputs []output, run *finding.Run, o report.Opti
 			continue
 		}
 		var text bytes.Buffer
-		if err := report.Write(&text, out.format, run, report.Options{}); err != nil {
+		if err := report.Write(&text, out.format, run, report.Options{All: true}); err != nil {
 			return err
 		}
 		if err := writeOutput(out.file, text.Bytes()); err != nil {
@@ -297,6 +301,22 @@ func writeOutput(path string, text []byte) error {
 		return os.WriteFile(path, text, 0o666)
 	}
 	return source.WriteFile(path, text)
+}
+
+// narrowest and widest are the columns that a text is wrapped to at least and at most.
+const narrowest, widest = 40, 120
+
+// width gives the columns of the terminal that a text goes to; 0 where there is none.
+func width(out io.Writer) int {
+	f, ok := out.(*os.File)
+	if !ok || !term.IsTerminal(int(f.Fd())) {
+		return 0
+	}
+	columns, _, err := term.GetSize(int(f.Fd()))
+	if err != nil || columns <= 0 {
+		return 0
+	}
+	return min(max(columns, narrowest), widest)
 }
 
 // wantsColour decides on colour: on a terminal only, and not where NO_COLOR is set, unless the user

@@ -65,7 +65,8 @@ prints every figure, step, option, way, place, unit and house key that there is.
 			case as == "json":
 				return report.FactsJSON(out, &res.Run, rows)
 			}
-			return report.FactsText(out, &res.Run, rows, all || len(args) > 1)
+			return report.FactsText(out, &res.Run, rows, all || len(args) > 1,
+				report.Options{Width: width(out)})
 		},
 	}
 	cmd.Flags().StringVar(&as, "as", "text", "output `format`: text, json; of --list also markdown")

@@ -60,7 +60,7 @@ Exit status: 0 nothing at the failing level is left, 1 something is,
 				}
 			}
 			if err := report.Mend(cmd.OutOrStdout(), &res.Run().Run, res.Mendings,
-				report.Options{Colour: useColour}); err != nil {
+				report.Options{Colour: useColour, Width: width(cmd.OutOrStdout())}); err != nil {
 				return err
 			}
 			if res.Failed() {

@@ -140,13 +140,15 @@ func houseCommand(ts *testscript.TestScript, neg bool, args []string) {
 	ts.Check(os.WriteFile(ts.MkAbs("house.hcl"), []byte("house \"h\" {\n"+strings.ReplaceAll(args[0], "; ", "\n")+"\n}\n"), 0o666))
 }
 
-// beforeCommand holds the order of texts in a file: before stdout Cautions 'Milk buns'.
+// beforeCommand holds the order of texts in a file, wherever its lines are broken: before stdout Cautions 'Milk buns'.
 func beforeCommand(ts *testscript.TestScript, neg bool, args []string) {
 	if neg || len(args) < 3 {
 		ts.Fatalf("usage: before FILE text text [text ...]")
 	}
-	rest := ts.ReadFile(args[0])
+	words := func(s string) string { return strings.Join(strings.Fields(s), " ") }
+	rest := words(ts.ReadFile(args[0]))
 	for _, text := range args[1:] {
+		text = words(text)
 		i := strings.Index(rest, text)
 		if i < 0 {
 			ts.Fatalf("%q does not stand in %s after what goes before it", text, args[0])

@@ -77,6 +77,35 @@ func addAllergens(codes []string, jurisdiction string, l law, set map[string]boo
 	}
 }
 
+// allergensBrief gives every allergen of both laws by a short word, first those that are there for certain, then those to
+// check on a label, which end in a question mark.
+func (s *Sheet) allergensBrief() Value {
+	sure, open := map[string]bool{}, map[string]bool{}
+	for i := range s.parts {
+		for _, in := range s.parts[i].Ingredients {
+			if in.Of != nil {
+				continue
+			}
+			if in.Item.Undeclared {
+				open[fmt.Sprintf("%q not declared", in.Item.Name)] = true
+			}
+			for _, codes := range [][]string{in.Item.US, in.Item.EU} {
+				for _, code := range codes {
+					if word := larder.BriefAllergen(code); strings.HasSuffix(word, "?") {
+						open[word] = true
+					} else {
+						sure[word] = true
+					}
+				}
+			}
+		}
+	}
+	for word := range sure {
+		delete(open, word+"?")
+	}
+	return list(append(sorted(sure), sorted(open)...))
+}
+
 func sorted(set map[string]bool) []string {
 	words := make([]string, 0, len(set))
 	for w := range set {

@@ -126,7 +126,18 @@ type Caution struct {
 	Source  string
 	Formula string
 	Place   source.Place // of the formula
+
+	// The short line: the thing, a colon, its danger and what to do; "" for none. Words are those of
+	// a list in it, where ListHere stands. With names the caution whose line says this one too.
+	Short string
+	Words []string
+	With  string
+	At    source.Place // of the thing; zero where it is the whole formula
+	Heat  string       // the temperature that it is brought to; often none
 }
+
+// ListHere stands in a short line for the words of its list.
+const ListHere = "\x00"
 
 // Whole gives the text with its detail. That of a house's own pack begins with the pack's name, so
 // that it never passes for a shipped one.

@@ -114,7 +114,7 @@ func (s *search) computed(figure float64) *candidate {
 	near, far := s.lever.Steps(x)
 	var best *candidate
 	for _, n := range []int{near, far} {
-		if s.lever.Number(n) < s.lever.Low-1e-9 {
+		if x := s.lever.Number(n); x < s.lever.Low-1e-9 || s.lever.High > s.lever.Low && x > s.lever.High+1e-9 {
 			continue
 		}
 		c := s.candidateAt(n, computed)

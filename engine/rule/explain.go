@@ -45,6 +45,13 @@ func (j *Judge) Cautions(c *Caution) *finding.Caution {
 			if c.Own {
 				out.Pack = c.Pack
 			}
+			if c.Short != nil {
+				out.Short, out.Words = j.brief(c.Short, x)
+				out.At, out.Heat = mark(c.When, x)
+				if !c.Own { // no shipped line says one of a house
+					out.With = c.With
+				}
+			}
 			if c.Detail != nil && !j.emptyHanded(c.Detail, x) {
 				out.Detail = j.say(c.Detail, x, nil)
 			}

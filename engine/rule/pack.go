@@ -124,6 +124,8 @@ type Caution struct {
 	When   *Expr
 	Say    *Message
 	Detail *Message // what differs from formula to formula; nil when there is nothing
+	Short  *Message // one line: the thing, a colon, its danger and the one thing to do; nil for none
+	With   string   // another caution whose short line says this one too, where both are shown
 	Source string
 
 	names names
@@ -134,7 +136,7 @@ type Caution struct {
 // Keys of the blocks, for messages and the reference page.
 var (
 	RuleKeys    = []string{"on", "level", "limits", "when", "say", "why", "source", "doubt", "was"}
-	CautionKeys = []string{"on", "when", "say", "detail", "source"}
+	CautionKeys = []string{"on", "when", "say", "detail", "short", "with", "source"}
 	TrialKeys   = []string{"rule", "caution", "expect"}
 )
 
@@ -404,7 +406,7 @@ func (p *Pack) readCaution(r *reading.Reader, b *hclsyntax.Block, shipped bool) 
 	r.Known(b.Body, "a caution", CautionKeys, nil)
 	attr := b.Body.Attributes
 	for _, key := range CautionKeys {
-		if attr[key] == nil && key != "detail" {
+		if attr[key] == nil && missing[key] != "" {
 			r.Fault(c.Place, "caution %q has no %s; %s", source.Safe(c.Kind), key, missing[key])
 		}
 	}
@@ -424,6 +426,12 @@ func (p *Pack) readCaution(r *reading.Reader, b *hclsyntax.Block, shipped bool) 
 	}
 	if a := attr["detail"]; a != nil {
 		c.Detail = message(r, a.Expr, &c.names, "detail")
+	}
+	if a := attr["short"]; a != nil {
+		c.Short = message(r, a.Expr, &c.names, "short")
+	}
+	if a := attr["with"]; a != nil {
+		c.With = shortText(r, a.Expr, "with")
 	}
 	if len(r.Problems) == before {
 		p.Cautions = append(p.Cautions, c)

@@ -78,7 +78,14 @@ func (h *Houses) readPack(n house.Named, o rule.Options) (*rule.Pack, source.Pro
 		case err != nil:
 			return fault(err.Error())
 		}
-		return rule.Read(n.Name, files, o)
+		pack, problems := rule.Read(n.Name, files, o)
+		for _, c := range pack.Cautions {
+			if c.With != "" {
+				problems = append(problems, source.Problem{Place: c.Place, Text: fmt.Sprintf(
+					"caution %q: with is for the shipped cautions; take it out", c.Kind)})
+			}
+		}
+		return pack, problems.Sort()
 	}
 	if n.Name == cautionFile && !n.Place.IsZero() {
 		return fault("the cautions are no pack: they are in force in every house; take the name out")
