@@ -17,8 +17,7 @@ type markdownPage struct {
 	out  io.Writer
 	fold int // how much is folded, from 0: an index of folds
 
-	cautions *Cautions
-	parts    []func() // the parts after the cautions, each to be printed again with more folded
+	parts []func() // the parts after the cautions, each to be printed again with more folded
 }
 
 func newMarkdown(out io.Writer, _ Options) Writer { return &markdownPage{out: out} }
