@@ -14,14 +14,14 @@ import (
 // stands beside the packages that must not look up or sideways.
 var mayKnow = map[string][]string{
 	// Leaves: numbers, words and texts, which anybody may use and which must not change when a rule or a formula does.
-	"engine/figure":                nil,
+	"engine/figure":                {"engine/source"}, // the place at which a missing figure is to be written
 	"engine/quantity":              nil,
 	"engine/source":                nil,
 	"engine/spelling":              nil,
 	"engine/family":                nil, // published ranges; what a dough is belongs to formula
 	"engine/larder/internal/names": nil,
-	"engine/larder":                {"engine/larder/internal/names"}, // what ingredients are made of, never how much of them is in a dough
-	"engine/science/bakersmath":    nil,                              // science: numbers in, numbers out, checkable against a book
+	"engine/larder":                {"engine/larder/internal/names", "engine/spelling"}, // what ingredients are made of, never how much of them is in a dough
+	"engine/science/bakersmath":    nil,                                                 // science: numbers in, numbers out, checkable against a book
 	"engine/science/ferment":       nil,
 	"engine/science/geometry":      nil,
 	"engine/science/heat":          nil,
@@ -36,21 +36,28 @@ var mayKnow = map[string][]string{
 	"engine/finding": {"engine/source"},                                                                // what an answer is, never how it was found
 	"engine/formula": {"engine/family", "engine/larder", "engine/quantity", "engine/reading", "engine/source", "engine/spelling",
 		"engine/science/bakersmath", "engine/science/heat"}, // the rows of ways and places name kinds of mixer and of air; nothing is computed from them
-	"engine/history":  {"engine/formula", "engine/kitchen", "engine/quantity", "engine/science/ferment", "engine/science/geometry", "engine/science/heat"}, // a part's life in figures; what it is made of is handed in
-	"engine/exposure": {"engine/history", "engine/quantity", "engine/science/microbe"},                                                                     // courses and published times; what grows in what is asked elsewhere
-	"engine/facts": {"engine/exposure", "engine/family", "engine/formula", "engine/history", "engine/kitchen", "engine/larder", "engine/quantity", "engine/reading", "engine/source",
-		"engine/science/bakersmath", "engine/science/ferment", "engine/science/geometry", "engine/science/heat", "engine/science/microbe", "engine/science/mould", "engine/science/wateractivity"}, // figures, never judgements: no rule, no finding
+	"engine/history": {"engine/formula", "engine/kitchen", "engine/quantity", "engine/science/ferment", "engine/science/geometry", "engine/science/heat"}, // a part's steps in figures; what it is made of is handed in
+	"engine/makeup": {"engine/family", "engine/formula", "engine/kitchen", "engine/larder", "engine/quantity", "engine/source", "engine/science/ferment",
+		"engine/science/heat", "engine/science/wateractivity"}, // what a part is made of; it follows no temperature
+	"engine/process": {"engine/family", "engine/formula", "engine/history", "engine/kitchen", "engine/larder", "engine/makeup", "engine/quantity",
+		"engine/science/bakersmath", "engine/science/ferment", "engine/science/geometry", "engine/science/heat"}, // what a part goes through; what is safe in it is handed down
+	"engine/safety": {"engine/formula", "engine/history", "engine/kitchen", "engine/larder", "engine/makeup", "engine/process", "engine/quantity",
+		"engine/science/heat", "engine/science/microbe", "engine/science/mould", "engine/science/wateractivity"}, // tables and laws on top of both; it judges no rule
+	"engine/facts": {"engine/formula", "engine/history", "engine/kitchen", "engine/larder", "engine/makeup", "engine/process", "engine/quantity", "engine/reading",
+		"engine/safety", "engine/science/geometry", "engine/science/heat", "engine/science/microbe"}, // figures, never judgements: no rule, no finding
 	"engine/backlog": {"engine/finding", "engine/reading", "engine/source"}, // lists of findings; what makes one is not its business
 	"engine/house":   {"engine/finding", "engine/formula", "engine/kitchen", "engine/larder", "engine/quantity", "engine/reading", "engine/source"},
-	"engine/rule":    {"engine/facts", "engine/finding", "engine/formula", "engine/house", "engine/kitchen", "engine/mend/levers", "engine/quantity", "engine/reading", "engine/source", "engine/spelling"},
+	"engine/machine": {"engine/expr", "engine/facts"}, // the second judge: the text of a condition and the types of the facts, never the judge's own tree
+	"engine/rule":    {"engine/expr", "engine/facts", "engine/finding", "engine/formula", "engine/house", "engine/kitchen", "engine/machine", "engine/mend/levers", "engine/quantity", "engine/reading", "engine/source", "engine/spelling"},
 	"engine/mend":    {"engine/facts", "engine/finding", "engine/formula", "engine/kitchen", "engine/mend/levers", "engine/reading", "engine/rule", "engine/source"}, // the search; no house and no report, so that a change is proven by the judge and by nothing else
 	"engine/report":  {"engine/finding", "engine/source"},                                                                                                            // prints findings; a format must not be able to change an answer
 	"engine":         {"engine/backlog", "engine/facts", "engine/finding", "engine/formula", "engine/house", "engine/kitchen", "engine/mend", "engine/quantity", "engine/reading", "engine/rule", "engine/run", "engine/source", "rules"},
-	"engine/run":     {"engine/backlog", "engine/facts", "engine/finding", "engine/formula", "engine/house", "engine/reading", "engine/rule", "engine/source"}, // the one way from files to answers; the shipped rules are handed in, and it prints nothing
-	"cmd/forebake":   {"engine", "engine/finding", "engine/reading", "engine/report", "engine/source", "engine/spelling"},                                      // flags and exit statuses only
+	"engine/run":     {"engine/backlog", "engine/facts", "engine/finding", "engine/formula", "engine/house", "engine/reading", "engine/rule", "engine/source", "engine/spelling"}, // the one way from files to answers; the shipped rules are handed in, and it prints nothing
+	"cmd/forebake":   {"engine", "engine/finding", "engine/reading", "engine/report", "engine/source", "engine/spelling"},                                                         // flags and exit statuses only
 
 	// What a mend can change, and how. It knows no rule, so that a rule can name a lever.
 	"engine/mend/levers": {"engine/facts", "engine/family", "engine/formula", "engine/kitchen", "engine/larder", "engine/quantity", "engine/source"},
+	"engine/expr":        {"engine/facts", "engine/formula", "engine/quantity", "engine/reading", "engine/source", "engine/spelling"}, // conditions over the facts; it must not know what a rule makes of an answer, nor any house
 }
 
 // anybody may know what a figure is.
@@ -106,6 +113,55 @@ func TestArrows(t *testing.T) {
 	sort.Strings(gone)
 	if len(gone) > 0 {
 		t.Errorf("packages that are no more: %s", strings.Join(gone, ", "))
+	}
+}
+
+// TestFilesOfFactsPointOneWay holds that no two files of the catalogue need each other, directly or through others.
+func TestFilesOfFactsPointOneWay(t *testing.T) {
+	paths, err := filepath.Glob("facts/*.go")
+	if err != nil {
+		t.Fatal(err)
+	}
+	declared := map[string]string{} // top-level name to file
+	wanted := map[string][]string{} // file to the names that it takes from elsewhere
+	for _, path := range paths {
+		if strings.HasSuffix(path, "_test.go") {
+			continue
+		}
+		file, err := parser.ParseFile(token.NewFileSet(), path, nil, 0)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for name := range file.Scope.Objects {
+			declared[name] = path
+		}
+		for _, id := range file.Unresolved {
+			wanted[path] = append(wanted[path], id.Name)
+		}
+	}
+	if len(wanted) < 5 {
+		t.Fatalf("%d files", len(wanted))
+	}
+	state := map[string]int{} // 1 on the way, 2 done
+	var visit func(path string, way []string)
+	visit = func(path string, way []string) {
+		switch way = append(way, path); state[path] {
+		case 1:
+			t.Errorf("a circle of files: %s", strings.Join(way, " needs "))
+			return
+		case 2:
+			return
+		}
+		state[path] = 1
+		for _, name := range wanted[path] {
+			if to, ok := declared[name]; ok && to != path {
+				visit(to, way)
+			}
+		}
+		state[path] = 2
+	}
+	for path := range wanted {
+		visit(path, nil)
 	}
 }
 

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"forebake/engine/facts"
+	"forebake/engine/figure"
 	"forebake/engine/finding"
 	"forebake/engine/formula"
 	"forebake/engine/quantity"
@@ -247,13 +248,12 @@ func comparedFigures(p, q *formula.Part, sa, sb *facts.Sheet, of string) (rows [
 	}
 	for _, name := range comparedFacts {
 		f, ok := facts.Find(facts.OnPart, name)
-		ofFlour := strings.HasSuffix(name, "_pct") && name != "solids_pct"
+		ofFlour := figure.UnitOf(name) == "%" && name != "solids_pct"
 		if !ok || of == "weight" && ofFlour || of == "flour" && name == "solids_pct" {
 			continue
 		}
-		words := strings.ReplaceAll(name, "_", " ")
-		words = strings.TrimSuffix(strings.TrimSuffix(words, " pct"), " g")
-		row := finding.ComparedRow{Name: words, A: show(sa, p, f), B: show(sb, q, f)}
+		stem, _ := figure.SplitUnit(name)
+		row := finding.ComparedRow{Name: strings.ReplaceAll(stem, "_", " "), A: show(sa, p, f), B: show(sb, q, f)}
 		if strings.Trim(row.A, "0 %g") != "" || strings.Trim(row.B, "0 %g") != "" {
 			rows = append(rows, row)
 		}

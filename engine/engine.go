@@ -40,6 +40,10 @@ type Engine struct {
 	// Backlog is a list of findings that do not count in Check; nil for none.
 	Backlog *backlog.List
 
+	// Progress is told how many files Mend has searched, of how many, after each; nil for none. Calls
+	// do not overlap.
+	Progress func(done, of int)
+
 	// Texts is where the texts of files come from: the disk, unless it is set before the first
 	// call.
 	Texts source.Texts
@@ -87,6 +91,15 @@ func (e *Engine) ready() *run.Houses {
 // workers.
 func (e *Engine) Check(inputs []Input) *Result {
 	return e.do(inputs, run.Options{Timed: e.Timed, Backlog: e.Backlog})
+}
+
+// Opened lists the paths of the files that this engine has read, backlogs apart.
+func (e *Engine) Opened() []string { return e.ready().Opened() }
+
+// IsBacklog reports whether a file is a backlog, readable or not.
+func IsBacklog(path string) bool {
+	text, err := source.Disk{}.Read(path, source.Kind{Name: "a backlog", Limit: backlog.MaxBytes})
+	return err == nil && backlog.Is(source.New(path, text))
 }
 
 // ReadBacklog reads a list of findings that stood when the rules were taken on, for Backlog.
@@ -192,5 +205,9 @@ func (e *Engine) OfCommit(changed []string) []Input {
 		}
 		paths = append(paths, path)
 	}
-	return Inputs(paths)
+	inputs := Inputs(paths)
+	for i := range inputs {
+		inputs[i].Found = true // not named by a person: a file of another tool is passed over
+	}
+	return inputs
 }

@@ -3,8 +3,10 @@ package engine
 import (
 	"fmt"
 	"math"
+	"slices"
 
 	"forebake/engine/facts"
+	"forebake/engine/figure"
 	"forebake/engine/finding"
 	"forebake/engine/formula"
 	"forebake/engine/reading"
@@ -20,7 +22,7 @@ func (e *Engine) Facts(inputs []Input, names []string, all bool) ([]finding.Fact
 	res := e.do(inputs, run.Options{Keep: true})
 	wanted := map[string]bool{}
 	for _, name := range names {
-		if fault := unknownFact(name); fault != "" {
+		if fault := unknownFact(res, name); fault != "" {
 			res.Problems = append(res.Problems, source.Problem{Text: fault})
 		}
 		wanted[name] = true
@@ -30,6 +32,7 @@ func (e *Engine) Facts(inputs []Input, names []string, all bool) ([]finding.Fact
 	}
 	c := chosen{wanted: wanted, all: all}
 	for i := range res.Files {
+		c.house = res.Files[i].House
 		for _, f := range res.Files[i].Models {
 			c.formula(f, facts.NewSheet(f, res.Files[i].House.House.Kitchen))
 		}
@@ -41,6 +44,7 @@ func (e *Engine) Facts(inputs []Input, names []string, all bool) ([]finding.Fact
 type chosen struct {
 	wanted map[string]bool // empty for no choice by name
 	all    bool            // also figures of steps, ingredients and the kitchen
+	house  *Loaded         // of the file at hand
 	rows   []finding.FactRow
 }
 
@@ -67,9 +71,8 @@ func (c *chosen) formula(f *formula.Formula, s *facts.Sheet) {
 
 // add adds the figures of one subject.
 func (c *chosen) add(f *formula.Formula, s *facts.Sheet, x facts.Subject) {
-	for _, fact := range facts.All(x.On) {
-		if len(c.wanted) > 0 && !c.wanted[fact.Name] || x.On == facts.OnStep &&
-			!fact.HasVerb(x.Step.Verb.Name) {
+	for _, fact := range c.house.Rules.Figures.All(x.On) {
+		if len(c.wanted) > 0 && !c.wanted[fact.Name] || !fact.Of(x) {
 			continue
 		}
 		c.rows = append(c.rows, finding.FactRow{Formula: f.Name, Subject: rule.SubjectName(x),
@@ -78,15 +81,21 @@ func (c *chosen) add(f *formula.Formula, s *facts.Sheet, x facts.Subject) {
 	}
 }
 
-func unknownFact(name string) string {
+// unknownFact says that no house of a run knows a figure of that name; "" where one does.
+func unknownFact(res *Result, name string) string {
 	var known []string
-	for on := range facts.OnNames {
-		for _, f := range facts.All(facts.On(on)) {
-			if f.Name == name {
-				return ""
-			}
-			known = append(known, f.Name)
+	for i := range res.Files {
+		if res.Files[i].House == nil {
+			continue
 		}
+		names, _ := FactNames(res.Files[i].House)
+		if slices.Contains(names, name) {
+			return ""
+		}
+		known = append(known, names...)
+	}
+	if len(known) == 0 {
+		return "" // no house can be used, which is told already
 	}
 	return reading.UnknownText("fact", name, "the catalogue", known)
 }
@@ -151,7 +160,7 @@ func shown(v *facts.Value, unit string) string {
 	}
 	f := &facts.Fact{Unit: unit}
 	text := rule.Show(f, v)
-	if v.Origin == facts.Model && v.Lo < v.Hi {
+	if v.Origin == figure.ByModel && v.Lo < v.Hi {
 		if ends := rule.ShowRange(f, v); text != "about "+ends {
 			text += " (" + ends + ")"
 		}

@@ -211,7 +211,7 @@ func BenchmarkHistory(b *testing.B) {
 				b.Fatal(problems)
 			}
 			setup := setupOf(list[0])
-			var f history.Follower
+			var f history.Simulator
 			if life := f.Follow(setup); !life.Stages[len(life.Stages)-1].Known {
 				b.Fatal("the cool misses " + life.Stages[len(life.Stages)-1].Missing)
 			}
@@ -237,7 +237,7 @@ func BenchmarkHistory(b *testing.B) {
 func setupOf(f *formula.Formula) history.Setup {
 	return history.Setup{Part: f.Parts[0], Kitchen: kitchen.Default(), MassG: f.Parts[0].MassG.Max(figure.Point(1)),
 		Material: history.Material{Known: true, Conductivity: 0.33, Density: 1080, SpecificHeat: 2600, Diffusivity: 0.33 / 1080 / 2600, Butterfat: 0.08},
-		Start:    history.Band{Cold: 23, Mid: 25, Warm: 27}, Started: true, Gas: 0.8}
+		Start:    figure.Estimate{Low: 23, Mid: 25, High: 27}, Started: true, Gas: 0.8}
 }
 
 // BenchmarkHistoryFacts is all that the rules may ask of one dough's history, with the searches for times and thicknesses.

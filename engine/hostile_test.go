@@ -8,6 +8,7 @@ import (
 	"testing"
 
 	"forebake/engine"
+	"forebake/engine/expr"
 	"forebake/engine/facts"
 	"forebake/engine/formula"
 	"forebake/engine/larder"
@@ -43,7 +44,7 @@ func worst(rules int, on, join string) string {
 			continue
 		}
 		for _, f := range facts.All(owner.on) {
-			if f.Type != facts.Number || nodes+8 > rule.MaxExprNodes {
+			if f.Type != facts.Number || nodes+8 > expr.MaxNodes {
 				continue
 			}
 			clauses = append(clauses, fmt.Sprintf("%s.%s > 7.5", owner.name, f.Name))
@@ -61,7 +62,7 @@ func worst(rules int, on, join string) string {
 // never is a pack of rules whose conditions are as long as one may be and come to nothing on every subject.
 func never(rules int) string {
 	when := "ingredient.amount_g < -1"
-	for nodes := 7; nodes+12 < rule.MaxExprNodes; nodes += 12 {
+	for nodes := 7; nodes+12 < expr.MaxNodes; nodes += 12 {
 		when += " or ingredient.pct + part.mass_g < -1"
 	}
 	var b strings.Builder

@@ -14,6 +14,7 @@ import (
 
 	"forebake/engine"
 	"forebake/engine/backlog"
+	"forebake/engine/expr"
 	"forebake/engine/formula"
 	"forebake/engine/house"
 	"forebake/engine/reading"
@@ -30,8 +31,9 @@ var limits = map[string]int{
 	"reading.MaxNameBytes": reading.MaxNameBytes, "formula.MaxParts": formula.MaxParts, "formula.MaxIngredients": formula.MaxIngredients, "formula.MaxSteps": formula.MaxSteps, "formula.MaxMinutes": formula.MaxMinutes,
 	"house.MaxLimit": house.MaxLimit, "run.MaxJoined": run.MaxJoined, "backlog.MaxEntries": backlog.MaxEntries, "backlog.MaxBytes": backlog.MaxBytes,
 	"rule.MaxRules": rule.MaxRules, "rule.MaxLimits": rule.MaxLimits, "rule.MaxPackBytes": rule.MaxPackBytes, "rule.MaxTextBytes": rule.MaxTextBytes, "rule.MaxFigures": rule.MaxFigures,
-	"rule.MaxExprBytes": rule.MaxExprBytes, "rule.MaxExprDepth": rule.MaxExprDepth, "rule.MaxExprNodes": rule.MaxExprNodes, "rule.MaxListItems": rule.MaxListItems,
-	"rule.MaxFindings": rule.MaxFindings, "rule.MaxWeighing": rule.MaxWeighing,
+	"expr.MaxBytes": expr.MaxBytes, "expr.MaxDepth": expr.MaxDepth, "expr.MaxNodes": expr.MaxNodes, "expr.MaxListItems": expr.MaxListItems,
+	"expr.MaxDeclared": expr.MaxDeclared, "expr.MaxMeansBytes": expr.MaxMeansBytes,
+	"rule.MaxFindings": rule.MaxFindings, "rule.MaxCases": rule.MaxCases, "rule.MaxWeighing": rule.MaxWeighing,
 }
 
 // The table of limits in DEVELOPERS.md names every constant Max... of the program with its value, and none that is not there.

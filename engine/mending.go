@@ -6,6 +6,7 @@ import (
 	"errors"
 	"fmt"
 	"slices"
+	"sync"
 	"time"
 
 	"forebake/engine/finding"
@@ -22,12 +23,11 @@ type MendResult struct {
 
 	before, after *Result // the runs over the texts as they were read and as they are mended
 	rewrites      []source.Rewrite
-	written       bool
 }
 
-// Run is the run over the files as they stand on the disk now. It is nil where there are problems.
-func (r *MendResult) Run() *Result {
-	if r.written {
+// Run is the run over the texts as they were read, or as they are mended.
+func (r *MendResult) Run(mended bool) *Result {
+	if mended {
 		return r.after
 	}
 	return r.before
@@ -49,9 +49,17 @@ func (e *Engine) Mend(inputs []Input, taste bool) *MendResult {
 	res := &MendResult{before: e.do(inputs, run.Options{Keep: true})}
 	files := res.before.Files
 	mended := make([]mendedFile, len(files))
+	var told sync.Mutex
+	done := 0
 	run.Each(len(files), run.Crew(e.Workers, len(files)), func(_, i int) {
 		if files[i].Text != nil {
 			mended[i] = e.mendFile(&files[i], taste)
+		}
+		if e.Progress != nil {
+			told.Lock()
+			defer told.Unlock()
+			done++
+			e.Progress(done, len(files))
 		}
 	})
 	res.after = e.do(held(files, mended), run.Options{})
@@ -111,7 +119,7 @@ type mendedFile struct {
 // mendFile mends the formulas of one file one after the other.
 func (e *Engine) mendFile(f *run.File, taste bool) (out mendedFile) {
 	m := e.newMender(f.House)
-	m.Taste = taste
+	m.Taste, m.Budget = taste, mendBudget
 	text := f.Text.Text
 	for i := range f.Models {
 		one, err := m.Mend(f.Input.Name, text, i)
@@ -161,24 +169,23 @@ func (r *MendResult) Write() error {
 	if err := source.WriteAll(r.rewrites); err != nil {
 		return err
 	}
-	r.written = true
 	for i := range r.Mendings {
 		r.Mendings[i].Wrote = len(r.Mendings[i].Changes) > 0
 	}
 	return nil
 }
 
-// mostSuggested is the most formulas with findings for which a check looks for mends: a search
-// takes some hundred times as long as the check of its formula.
-const mostSuggested = 12
+// Budgets of the search, in answers and entries read (mend.Mender.Budget). A check of a demo draft
+// asks for some 300.
+const (
+	mendBudget  = 400_000 // of mend, for one formula
+	checkBudget = 120_000 // of the mends of a check, for all formulas
+	mostForOne  = 7_000   // of them for one formula
+	leastForOne = 2_000   // with less, a search finds too little to be told
+)
 
-// mostSuggestedBytes is the longest formula for which a check looks for mends. A search tries every
-// ingredient and step, each with a check of the whole formula, so its time grows with the square of
-// the length or faster (measured: 25 ms at 3 KB, half a second at 10 KB, 6 s at 30 KB).
-const mostSuggestedBytes = 24 << 10
-
-// Suggest gives the flagged findings of a check their mends, each by itself. Where more than a
-// dozen formulas have findings it does nothing, and a notice says which command tells them.
+// Suggest gives the flagged findings of a check their mends, each by itself, as far as the budget
+// goes. Notices say where it ended, and which command tells the rest.
 func (e *Engine) Suggest(res *Result) {
 	var files []*run.File
 	formulas := 0
@@ -189,7 +196,8 @@ func (e *Engine) Suggest(res *Result) {
 			files = append(files, f)
 		}
 	}
-	if formulas > mostSuggested {
+	budget := min(mostForOne, checkBudget/max(1, formulas))
+	if budget < leastForOne {
 		res.Notices = append(res.Notices,
 			fmt.Sprintf("Mends are not worked out for %d formulas at once; forebake mend FILE "+
 				"tells those of one file.", formulas))
@@ -200,7 +208,7 @@ func (e *Engine) Suggest(res *Result) {
 	})
 	notices := make([][]string, len(files))
 	run.Each(len(files), run.Crew(e.Workers, len(files)), func(_, i int) {
-		notices[i] = e.suggestIn(files[i])
+		notices[i] = e.suggestIn(files[i], budget)
 	})
 	for _, some := range notices {
 		res.Notices = append(res.Notices, some...)
@@ -218,24 +226,19 @@ func flaggedFormulas(f *run.File) int {
 	return len(names)
 }
 
-// suggestIn gives the flagged findings of one file their mends. The notices name the formulas that
-// are too long for that.
-func (e *Engine) suggestIn(file *run.File) (notices []string) {
+// suggestIn gives the flagged findings of one file their mends. The notices name the formulas whose
+// search ended at its budget.
+func (e *Engine) suggestIn(file *run.File, budget int) (notices []string) {
 	for n, c := range file.Formulas {
-		text := c.Place.File.Text
-		end := len(text)
-		if n+1 < len(file.Formulas) {
-			end = file.Formulas[n+1].Place.Start
-		}
-		if end-c.Place.Start > mostSuggestedBytes {
-			notices = append(notices,
-				fmt.Sprintf("Mends are not worked out for %q at %s: it is longer than %d KB; "+
-					"forebake mend FILE does so, and may take minutes.", c.Name, c.Place, mostSuggestedBytes>>10))
-			continue
-		}
-		suggestions, err := e.newMender(file.House).Suggest(file.Input.Name, text, n)
+		m := e.newMender(file.House)
+		m.Budget = budget
+		suggestions, complete, err := m.Suggest(file.Input.Name, c.Place.File.Text, n)
 		if err != nil {
 			continue // impossible: the check has read the same text
+		}
+		if !complete {
+			notices = append(notices, fmt.Sprintf("The search for mends of %q at %s ended at its budget; "+
+				"forebake mend FILE searches further.", c.Name, c.Place))
 		}
 		for _, s := range suggestions {
 			for _, f := range file.Findings {

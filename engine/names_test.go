@@ -22,11 +22,13 @@ var rowsOf = []struct {
 }{
 	{"engine/formula/verbs.go", formula.VerbNames(nil), []string{
 		"engine/formula/formula.go wash",  // a kind of part
+		"engine/larder/bounds.go wash",    // the same
 		"engine/formula/options.go shape", // how a part stands: a slab, a ball
 		"engine/formula/ways.go pan",      // a way to cook
 	}},
 	{"engine/formula/ways.go", wayNames(), []string{
-		"engine/formula/verbs.go pan", // a verb
+		"engine/formula/verbs.go pan",   // a verb
+		"engine/formula/verbs.go whisk", // a word for a verb
 	}},
 }
 

@@ -11,16 +11,22 @@ import (
 	"forebake/engine/house"
 	"forebake/engine/kitchen"
 	"forebake/engine/quantity"
+	"forebake/engine/rule"
+	"forebake/engine/run"
 )
 
 // Rulebook gives the packs in force in a house with the cards of their rules.
 func Rulebook(l *Loaded) finding.Rulebook {
 	book := finding.Rulebook{Unchecked: l.Unchecked}
 	for _, p := range l.Rules.Packs {
-		if len(p.Rules) == 0 {
+		if len(p.Rules) == 0 && len(p.Figures) == 0 {
 			continue
 		}
-		card := finding.PackCard{Name: p.Name, About: p.About, Safety: p.Safety}
+		card := finding.PackCard{Name: p.Name, About: p.About, Safety: p.Safety,
+			NoPack: !run.IsPack(p.Name)}
+		for _, f := range p.Figures {
+			card.Figures = append(card.Figures, rule.FigureCard(f))
+		}
 		for _, r := range l.Rules.Rules {
 			if r.Pack == p.Name {
 				card.Rules = append(card.Rules, l.Rules.Card(r))
@@ -34,11 +40,12 @@ func Rulebook(l *Loaded) finding.Rulebook {
 	return book
 }
 
-// FactNames gives the name of every fact once, with its meaning, in order of declaration.
-func FactNames() (names, means []string) {
+// FactNames gives the name of every fact that a house knows once, with its meaning, in order of
+// declaration.
+func FactNames(l *Loaded) (names, means []string) {
 	seen := map[string]bool{}
 	for on := range facts.OnNames {
-		for _, f := range facts.All(facts.On(on)) {
+		for _, f := range l.Rules.Figures.All(facts.On(on)) {
 			if !seen[f.Name] {
 				seen[f.Name] = true
 				names, means = append(names, f.Name), append(means, f.Means)
@@ -48,18 +55,19 @@ func FactNames() (names, means []string) {
 	return names, means
 }
 
-// typeNames are the types of facts as the catalogue prints them.
-var typeNames = map[facts.Type]string{facts.Number: "number", facts.YesNo: "yes or no",
-	facts.Text: "text", facts.List: "list"}
-
-// Catalogue gives every fact, step verb, unit and house key, from their declarations.
-func Catalogue() finding.Catalogue {
+// Catalogue gives every fact, step verb, unit and house key that a house knows, from their
+// declarations in the program and in its rule files.
+func Catalogue(l *Loaded) finding.Catalogue {
 	var c finding.Catalogue
 	for on, subject := range facts.OnNames {
-		for _, f := range facts.All(facts.On(on)) {
+		for _, f := range l.Rules.Figures.All(facts.On(on)) {
+			only := stepsText(f.Verbs)
+			for _, k := range f.Kinds {
+				only = strings.TrimPrefix(only+", "+k.String(), ", ")
+			}
 			c.Facts = append(c.Facts, finding.CatalogueFact{Subject: subject, Name: f.Name,
-				Type: typeNames[f.Type], Unit: f.Unit, Means: f.Means, Source: f.Source, Error: f.Error,
-				Steps: stepsText(f.Verbs)})
+				Type: facts.TypeNames[f.Type], Unit: f.Unit, Means: f.Means, Source: f.Source, Error: f.Error,
+				Steps: only})
 		}
 	}
 	for _, v := range formula.Verbs {

@@ -5,12 +5,13 @@ needs = "0.1"
 about = "oven against the piece, the core to bake to, the time it takes, and cooling before the knife and the wrap"
 
 # Until the formula says how many pieces it makes, a piece has no weight, and the answer is open.
-# leeway_c allows more above the published oven (above 0) or less (below 0) for a house.
+# Up to margin_c above the published oven nothing is said, up to twice that a note.
 rule "oven-hot" {
   on     = "bake"
   level  = "risk"
-  limits = { leeway_c = 0 }
-  when   = "part.has_leaven && part.has_flour && formula.pieces > 0 && bake.at_c > bake.oven_high_c + limit.leeway_c"
+  limits = { margin_c = 10 }
+  note   = "bake.at_c <= bake.oven_high_c + 2 * limit.margin_c"
+  when   = "part.has_leaven && part.has_flour && formula.pieces > 0 && bake.at_c > bake.oven_high_c + limit.margin_c"
   say    = "The oven is at {bake.at_c}; for pieces of {bake.piece_g} like these, published formulas end at {bake.oven_high_c}. Go lower and longer, or cover the top once it has coloured."
   why    = "Large, rich or filled pieces brown on sugar, egg and milk long before the middle is done."
   source = "formula cards: rolls and sweet dough 191 to 220 C, challah 204 C, panettone 180 C for 55 min (read); that large, rich and filled pieces want 180 to 190 C is common practice. Across the cards size counts for more than sugar"
@@ -21,24 +22,13 @@ rule "oven-hot" {
   }
 }
 
-trial "buns at 220.5 C" {
-  rule   = "oven-hot"
-  expect = "flagged"
+trial "buns in an oven about the limit" {
+  rule  = "oven-hot"
+  cases = { "240.5 C" = "risk", "239.5 C" = "note", "230.5 C" = "note", "229.5 C" = "clear" }
   formula "t" {
     dough "d" {
       ingredients = { "bread flour" = "1000 g", "water" = "560 g", "instant yeast" = "15 g" }
-      steps       = [{ divide = "21 pieces" }, { bake = "14 min", at = "220.5 C" }]
-    }
-  }
-}
-
-trial "buns at 219.5 C" {
-  rule   = "oven-hot"
-  expect = "clear"
-  formula "t" {
-    dough "d" {
-      ingredients = { "bread flour" = "1000 g", "water" = "560 g", "instant yeast" = "15 g" }
-      steps       = [{ divide = "21 pieces" }, { bake = "14 min", at = "219.5 C" }]
+      steps       = [{ divide = "21 pieces" }, { bake = "14 min", at = "$case" }]
     }
   }
 }
@@ -67,13 +57,13 @@ trial "oven not written" {
   }
 }
 
-trial "210 C for a batch in no number of pieces" {
+trial "235 C for a batch in no number of pieces" {
   rule   = "oven-hot"
   expect = "unsure"
   formula "t" {
     dough "d" {
       ingredients = { "bread flour" = "1000 g", "water" = "560 g", "instant yeast" = "15 g" }
-      steps       = [{ bake = "14 min", at = "210 C" }]
+      steps       = [{ bake = "14 min", at = "235 C" }]
     }
   }
 }
@@ -105,24 +95,13 @@ rule "core-low" {
   }
 }
 
-trial "core of 84.5 C asked for" {
-  rule   = "core-low"
-  expect = "flagged"
+trial "core asked for, about the low limit" {
+  rule  = "core-low"
+  cases = { "84.5 C" = "flagged", "85.5 C" = "clear", "82 C to 88 C" = "unsure" }
   formula "t" {
     dough "d" {
       ingredients = { "bread flour" = "1000 g", "water" = "560 g", "instant yeast" = "15 g" }
-      steps       = [{ bake = "20 min", at = "190 C", core = "84.5 C" }]
-    }
-  }
-}
-
-trial "core of 85.5 C asked for" {
-  rule   = "core-low"
-  expect = "clear"
-  formula "t" {
-    dough "d" {
-      ingredients = { "bread flour" = "1000 g", "water" = "560 g", "instant yeast" = "15 g" }
-      steps       = [{ bake = "20 min", at = "190 C", core = "85.5 C" }]
+      steps       = [{ bake = "20 min", at = "190 C", core = "$case" }]
     }
   }
 }
@@ -134,17 +113,6 @@ trial "core of 83 C read" {
     dough "d" {
       ingredients = { "bread flour" = "1000 g", "water" = "560 g", "instant yeast" = "15 g" }
       steps       = [{ mix = "10 min", to = "26 C" }, { bake = "20 min", at = "190 C", measured = "83 C core" }]
-    }
-  }
-}
-
-trial "core of 82 to 88 C" {
-  rule   = "core-low"
-  expect = "unsure"
-  formula "t" {
-    dough "d" {
-      ingredients = { "bread flour" = "1000 g", "water" = "560 g", "instant yeast" = "15 g" }
-      steps       = [{ bake = "20 min", at = "190 C", core = "82 C to 88 C" }]
     }
   }
 }
@@ -176,59 +144,25 @@ rule "core-high" {
   }
 }
 
-trial "core of 98.5 C asked for" {
-  rule   = "core-high"
-  expect = "flagged"
+trial "core asked for, about the high limit" {
+  rule  = "core-high"
+  cases = { "98.5 C" = "flagged", "97.5 C" = "clear", "96 C to 99 C" = "unsure" }
   formula "t" {
     dough "d" {
       ingredients = { "bread flour" = "1000 g", "water" = "560 g", "instant yeast" = "15 g" }
-      steps       = [{ bake = "20 min", at = "190 C", core = "98.5 C" }]
+      steps       = [{ bake = "20 min", at = "190 C", core = "$case" }]
     }
   }
 }
 
-trial "core of 97.5 C asked for" {
-  rule   = "core-high"
-  expect = "clear"
-  formula "t" {
-    dough "d" {
-      ingredients = { "bread flour" = "1000 g", "water" = "560 g", "instant yeast" = "15 g" }
-      steps       = [{ bake = "20 min", at = "190 C", core = "97.5 C" }]
-    }
-  }
-}
-
-trial "core of 96.22 C at 1000 m" {
-  rule   = "core-high"
-  expect = "flagged"
+trial "core asked for at 1000 m" {
+  rule  = "core-high"
+  cases = { "96.22 C" = "flagged", "96.18 C" = "clear" }
   kitchen { altitude = "1000 m" }
   formula "t" {
     dough "d" {
       ingredients = { "bread flour" = "1000 g", "water" = "560 g", "instant yeast" = "15 g" }
-      steps       = [{ bake = "20 min", at = "190 C", core = "96.22 C" }]
-    }
-  }
-}
-
-trial "core of 96.18 C at 1000 m" {
-  rule   = "core-high"
-  expect = "clear"
-  kitchen { altitude = "1000 m" }
-  formula "t" {
-    dough "d" {
-      ingredients = { "bread flour" = "1000 g", "water" = "560 g", "instant yeast" = "15 g" }
-      steps       = [{ bake = "20 min", at = "190 C", core = "96.18 C" }]
-    }
-  }
-}
-
-trial "core of 96 to 99 C" {
-  rule   = "core-high"
-  expect = "unsure"
-  formula "t" {
-    dough "d" {
-      ingredients = { "bread flour" = "1000 g", "water" = "560 g", "instant yeast" = "15 g" }
-      steps       = [{ bake = "20 min", at = "190 C", core = "96 C to 99 C" }]
+      steps       = [{ bake = "20 min", at = "190 C", core = "$case" }]
     }
   }
 }
@@ -243,26 +177,14 @@ rule "core-missed" {
   source = "USDA safe temperature chart, on measuring the core (read); that a formula's own target is to be met is common practice"
 }
 
-trial "probed at 91.9 C for 92 C" {
-  rule   = "core-missed"
-  expect = "flagged"
+trial "probed, for 92 C asked" {
+  rule  = "core-missed"
+  cases = { "91.9 C core" = "flagged", "92 C core" = "clear" }
   formula "t" {
     makes = "20 pieces"
     dough "d" {
       ingredients = { "bread flour" = "1000 g", "water" = "560 g", "instant yeast" = "15 g" }
-      steps       = [{ mix = "10 min", to = "26 C" }, { bake = "15 min", at = "200 C", core = "92 C", measured = "91.9 C core" }]
-    }
-  }
-}
-
-trial "probed at 92 C for 92 C" {
-  rule   = "core-missed"
-  expect = "clear"
-  formula "t" {
-    makes = "20 pieces"
-    dough "d" {
-      ingredients = { "bread flour" = "1000 g", "water" = "560 g", "instant yeast" = "15 g" }
-      steps       = [{ mix = "10 min", to = "26 C" }, { bake = "15 min", at = "200 C", core = "92 C", measured = "92 C core" }]
+      steps       = [{ mix = "10 min", to = "26 C" }, { bake = "15 min", at = "200 C", core = "92 C", measured = "$case" }]
     }
   }
 }
@@ -282,41 +204,15 @@ rule "bake-short" {
   }
 }
 
-trial "loaf in 13 min" {
-  rule   = "bake-short"
-  expect = "flagged"
+trial "minutes for a loaf" {
+  rule  = "bake-short"
+  cases = { "13 min" = "flagged", "31 min" = "clear", "20 min" = "unsure" }
   tin "t" { inside = "300 x 100 x 100 mm" }
   formula "t" {
     makes = "1 loaf"
     dough "d" {
       ingredients = { "bread flour" = "500 g", "water" = "280 g", "instant yeast" = "7 g" }
-      steps       = [{ mix = "10 min", to = "26 C" }, { pan = "t", tin = "t" }, { bake = "13 min", at = "190 C", core = "93 C", tin = "t" }]
-    }
-  }
-}
-
-trial "loaf in 31 min" {
-  rule   = "bake-short"
-  expect = "clear"
-  tin "t" { inside = "300 x 100 x 100 mm" }
-  formula "t" {
-    makes = "1 loaf"
-    dough "d" {
-      ingredients = { "bread flour" = "500 g", "water" = "280 g", "instant yeast" = "7 g" }
-      steps       = [{ mix = "10 min", to = "26 C" }, { pan = "t", tin = "t" }, { bake = "31 min", at = "190 C", core = "93 C", tin = "t" }]
-    }
-  }
-}
-
-trial "loaf in 20 min" {
-  rule   = "bake-short"
-  expect = "unsure"
-  tin "t" { inside = "300 x 100 x 100 mm" }
-  formula "t" {
-    makes = "1 loaf"
-    dough "d" {
-      ingredients = { "bread flour" = "500 g", "water" = "280 g", "instant yeast" = "7 g" }
-      steps       = [{ mix = "10 min", to = "26 C" }, { pan = "t", tin = "t" }, { bake = "20 min", at = "190 C", core = "93 C", tin = "t" }]
+      steps       = [{ mix = "10 min", to = "26 C" }, { pan = "t", tin = "t" }, { bake = "$case", at = "190 C", core = "93 C", tin = "t" }]
     }
   }
 }
@@ -358,45 +254,22 @@ rule "cut-too-soon" {
   adjust "step.time" { within = [10, 360] }
 }
 
-trial "loaf at 41 C when cooling ends" {
-  rule   = "cut-too-soon"
-  expect = "flagged"
+trial "loaf at the end of its cooling" {
+  rule  = "cut-too-soon"
+  cases = { "41 C" = "flagged", "39 C" = "clear" }
   formula "t" {
     dough "d" {
       ingredients = { "bread flour" = "500 g", "water" = "280 g", "instant yeast" = "7 g" }
-      steps       = [{ mix = "10 min", to = "26 C" }, { bake = "35 min", at = "190 C", measured = "93 C core" }, { cool = "2 h", at = "room", measured = "41 C" }]
+      steps       = [{ mix = "10 min", to = "26 C" }, { bake = "35 min", at = "190 C", measured = "93 C core" }, { cool = "2 h", at = "room", measured = "$case" }]
     }
   }
 }
 
-trial "loaf at 39 C when cooling ends" {
-  rule   = "cut-too-soon"
-  expect = "clear"
+trial "pieces at 60 C about the weight that counts" {
+  rule  = "cut-too-soon"
+  cases = { "3 pieces of 260 g" = "flagged", "3 pieces of 240 g" = "clear" }
   formula "t" {
-    dough "d" {
-      ingredients = { "bread flour" = "500 g", "water" = "280 g", "instant yeast" = "7 g" }
-      steps       = [{ mix = "10 min", to = "26 C" }, { bake = "35 min", at = "190 C", measured = "93 C core" }, { cool = "2 h", at = "room", measured = "39 C" }]
-    }
-  }
-}
-
-trial "pieces of 260 g at 60 C" {
-  rule   = "cut-too-soon"
-  expect = "flagged"
-  formula "t" {
-    makes = "3 pieces of 260 g"
-    dough "d" {
-      ingredients = { "bread flour" = "500 g", "water" = "280 g", "instant yeast" = "7 g" }
-      steps       = [{ mix = "10 min", to = "26 C" }, { bake = "25 min", at = "190 C", measured = "93 C core" }, { cool = "30 min", at = "room", measured = "60 C" }]
-    }
-  }
-}
-
-trial "pieces of 240 g at 60 C" {
-  rule   = "cut-too-soon"
-  expect = "clear"
-  formula "t" {
-    makes = "3 pieces of 240 g"
+    makes = "$case"
     dough "d" {
       ingredients = { "bread flour" = "500 g", "water" = "280 g", "instant yeast" = "7 g" }
       steps       = [{ mix = "10 min", to = "26 C" }, { bake = "25 min", at = "190 C", measured = "93 C core" }, { cool = "30 min", at = "room", measured = "60 C" }]
@@ -443,32 +316,16 @@ rule "wrap-too-warm" {
   adjust "step.time" { within = [10, 360] }
 }
 
-trial "loaf stored at 33 C" {
-  rule   = "wrap-too-warm"
-  expect = "flagged"
+trial "loaf stored at" {
+  rule  = "wrap-too-warm"
+  cases = { "33 C" = "flagged", "31 C" = "clear" }
   formula "t" {
     dough "d" {
       ingredients = { "bread flour" = "500 g", "water" = "280 g", "instant yeast" = "7 g" }
       steps = [
         { mix = "10 min", to = "26 C" },
         { bake = "35 min", at = "190 C", measured = "93 C core" },
-        { cool = "2 h", at = "room", measured = "33 C" },
-        { store = "2 day", at = "room" },
-      ]
-    }
-  }
-}
-
-trial "loaf stored at 31 C" {
-  rule   = "wrap-too-warm"
-  expect = "clear"
-  formula "t" {
-    dough "d" {
-      ingredients = { "bread flour" = "500 g", "water" = "280 g", "instant yeast" = "7 g" }
-      steps = [
-        { mix = "10 min", to = "26 C" },
-        { bake = "35 min", at = "190 C", measured = "93 C core" },
-        { cool = "2 h", at = "room", measured = "31 C" },
+        { cool = "2 h", at = "room", measured = "$case" },
         { store = "2 day", at = "room" },
       ]
     }
@@ -513,29 +370,11 @@ rule "mould-soon" {
   source = "Cauvain S.P. & Seiler D.A.L., FMBRA Report 150 (1992), for 74 to 90 % humidity (read); plain bread 3 to 6 days (memory), since crumb is moister than the relation answers for"
 }
 
-trial "asked to keep six and a half days" {
-  rule   = "mould-soon"
-  expect = "flagged"
+trial "days that it is asked to keep" {
+  rule  = "mould-soon"
+  cases = { "6.5 day" = "flagged", "2 day" = "clear", "4 day" = "unsure" }
   formula "t" {
-    keep = "6.5 day"
-    dough "d" { ingredients = { "bread flour" = "500 g", "water" = "280 g", "sugar" = "40 g", "salt" = "9 g" } }
-  }
-}
-
-trial "asked to keep two days" {
-  rule   = "mould-soon"
-  expect = "clear"
-  formula "t" {
-    keep = "2 day"
-    dough "d" { ingredients = { "bread flour" = "500 g", "water" = "280 g", "sugar" = "40 g", "salt" = "9 g" } }
-  }
-}
-
-trial "asked to keep four days" {
-  rule   = "mould-soon"
-  expect = "unsure"
-  formula "t" {
-    keep = "4 day"
+    keep = "$case"
     dough "d" { ingredients = { "bread flour" = "500 g", "water" = "280 g", "sugar" = "40 g", "salt" = "9 g" } }
   }
 }
@@ -548,6 +387,152 @@ trial "kept in the freezer" {
     dough "d" {
       ingredients = { "bread flour" = "500 g", "water" = "280 g", "sugar" = "40 g", "salt" = "9 g" }
       steps       = [{ store = "30 day", at = "freezer" }]
+    }
+  }
+}
+
+rule "oven-cool" {
+  on     = "bake"
+  level  = "risk"
+  limits = { oven_c = 160, margin_c = 10 }
+  note   = "bake.at_c >= limit.oven_c - 2 * limit.margin_c"
+  when   = "part.has_leaven && part.has_flour && known(bake.at_c) && bake.at_c < limit.oven_c - limit.margin_c"
+  say    = "The oven is at {bake.at_c}; published formulas bake at {limit.oven_c} or more. Set it hotter, or look for a slip in the figure."
+  why    = "In a cool oven the crust sets late: the piece spreads, dries and stays pale."
+  source = "formula cards: panettone and large pieces 160 to 180 C (read); the margin is a judgement"
+
+  adjust "step.at" { within = [160, 220] }
+}
+
+trial "oven about the coolest" {
+  rule  = "oven-cool"
+  cases = { "150.5 C" = "clear", "149.5 C" = "note", "139 C" = "risk" }
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "560 g", "salt" = "18 g", "instant yeast" = "10 g" }
+      steps       = [{ mix = "10 min" }, { bake = "30 min", at = "$case" }]
+    }
+  }
+}
+
+rule "bake-long" {
+  on     = "bake"
+  level  = "risk"
+  limits = { bun_min = 35, bun_g = 150, loaf_min = 60, loaf_g = 1300, large_min = 110 }
+  when   = "part.has_leaven && part.has_flour && known(formula.piece_g) && bake.minutes > (formula.piece_g <= limit.bun_g ? limit.bun_min : formula.piece_g <= limit.loaf_g ? limit.loaf_min : limit.large_min)"
+  say    = "A piece of {formula.piece_g} bakes {bake.minutes} here. That dries it out: {limit.bun_min} is long for a bun, {limit.loaf_min} for a loaf; bake it shorter."
+  why    = "Past the core that it wants, each minute takes water from the crumb."
+  source = "published formulas: rolls 12 to 25 min, loaves 30 to 55 min, panettone 1 kg 55 min (read); the limits are judgements beyond them"
+
+  adjust "step.time" { within = [5, 60] }
+}
+
+trial "minutes in the oven" {
+  rule  = "bake-long"
+  cases = {
+    "bun too long"    = { expect = "flagged", makes = "15 pieces of 100 g", time = "36 min" }
+    "bun"             = { expect = "clear", makes = "15 pieces of 100 g", time = "34 min" }
+    "heavier bun"     = { expect = "clear", makes = "10 pieces of 151 g", time = "36 min" }
+    "lighter bun"     = { expect = "flagged", makes = "10 pieces of 149 g", time = "36 min" }
+    "loaf too long"   = { expect = "flagged", makes = "2 loaves of 750 g", time = "61 min" }
+    "loaf"            = { expect = "clear", makes = "2 loaves of 750 g", time = "59 min" }
+    "loaf of 1290 g"  = { expect = "flagged", makes = "1 loaf of 1290 g", time = "61 min" }
+    "loaf of 1310 g"  = { expect = "clear", makes = "1 loaf of 1310 g", time = "61 min" }
+    "large too long"  = { expect = "flagged", makes = "1 loaf of 1590 g", time = "112 min" }
+    "large"           = { expect = "clear", makes = "1 loaf of 1590 g", time = "108 min" }
+    "no time yet"     = { expect = "unsure", makes = "1 loaf of 1590 g", time = "?" }
+  }
+  formula "t" {
+    makes = "$makes"
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "560 g", "salt" = "18 g", "instant yeast" = "10 g" }
+      steps       = [{ mix = "10 min" }, { bake = "$time", at = "190 C" }]
+    }
+  }
+}
+
+rule "bake-brief" {
+  on     = "bake"
+  level  = "risk"
+  limits = { bake_min = 6, large_min = 12, large_g = 250 }
+  when   = "part.has_leaven && part.has_flour && !bake.is_measured && (bake.minutes < limit.bake_min || known(formula.piece_g) && formula.piece_g > limit.large_g && bake.minutes < limit.large_min)"
+  say    = "The bake lasts {bake.minutes}: too short for any enriched piece to be done. Look for a slip, or probe the core and write it."
+  why    = "The smallest rolls take eight minutes in a hot oven, a loaf half an hour."
+  source = "published formulas: rolls from 8 min, loaves from 25 min (read); the limits are judgements below them"
+
+  adjust "step.time" { within = [8, 60] }
+}
+
+trial "minutes of a short bake" {
+  rule  = "bake-brief"
+  cases = {
+    "bun"        = { expect = "clear", makes = "15 pieces of 100 g", time = "6.2 min" }
+    "short bun"  = { expect = "flagged", makes = "15 pieces of 100 g", time = "5.8 min" }
+    "loaf"       = { expect = "clear", makes = "2 loaves of 750 g", time = "12.5 min" }
+    "short loaf" = { expect = "flagged", makes = "2 loaves of 750 g", time = "11.5 min" }
+    "240 g"      = { expect = "clear", makes = "6 pieces of 240 g", time = "10 min" }
+    "260 g"      = { expect = "flagged", makes = "6 pieces of 260 g", time = "10 min" }
+  }
+  formula "t" {
+    makes = "$makes"
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "560 g", "salt" = "18 g", "instant yeast" = "10 g" }
+      steps       = [{ mix = "10 min" }, { bake = "$time", at = "210 C" }]
+    }
+  }
+}
+
+rule "frying-fat-off" {
+  on     = "cook"
+  level  = "risk"
+  limits = { low_c = 170, high_c = 195, margin_c = 8 }
+  note   = "cook.at_c >= limit.low_c - 2 * limit.margin_c && cook.at_c <= limit.high_c + 2 * limit.margin_c"
+  when   = "part.has_leaven && part.has_flour && cook.method == 'frying' && known(cook.at_c) && (cook.at_c < limit.low_c - limit.margin_c || cook.at_c > limit.high_c + limit.margin_c)"
+  say    = "The fat is at {cook.at_c}; doughnuts fry at {limit.low_c} to {limit.high_c}. {cook.at_c < limit.low_c ? 'Heat it: cool fat soaks in.' : 'Cool it: hot fat burns the crust over a raw middle, and smokes.'}"
+  why    = "Cool fat is drunk up before the crust sets; hot fat browns it before the middle is done."
+  source = "yeast doughnuts 180 to 195 C: online trade encyclopedia (read); home formulas from 170 C; the margin is a judgement"
+
+  adjust "step.at" { within = [170, 195] }
+}
+
+trial "heat of the frying fat" {
+  rule  = "frying-fat-off"
+  cases = {
+    "152 C" = "risk"
+    "155 C" = "note"
+    "161 C" = "note"
+    "163 C" = "clear"
+    "202 C" = "clear"
+    "204 C" = "note"
+    "212 C" = "risk"
+  }
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "560 g", "salt" = "18 g", "instant yeast" = "10 g" }
+      steps       = [{ mix = "10 min" }, { cook = "2 min", at = "$case", by = "frying" }]
+    }
+  }
+}
+
+rule "fry-brief" {
+  on     = "cook"
+  level  = "risk"
+  limits = { fry_min = 0.75 }
+  when   = "part.has_leaven && part.has_flour && cook.method == 'frying' && !cook.is_measured && cook.minutes < limit.fry_min"
+  say    = "The piece fries for {cook.minutes}, and its middle stays raw. Fry it a minute a side, and probe the core."
+  why    = "The crust colours in seconds; heat reaches the middle of a ring in a minute or two."
+  source = "doughnut formulas fry 45 to 60 s a side (read); the limit is a judgement below them"
+
+  adjust "step.time" { within = [1, 6] }
+}
+
+trial "seconds in the fat" {
+  rule  = "fry-brief"
+  cases = { "43 s" = "flagged", "47 s" = "clear" }
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "560 g", "salt" = "18 g", "instant yeast" = "10 g" }
+      steps       = [{ mix = "10 min" }, { cook = "$case", at = "180 C", by = "frying" }]
     }
   }
 }

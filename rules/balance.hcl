@@ -1,5 +1,6 @@
 # Will it make the dough it says? Percentages are on the dough's total flour, preferment flour included. "Family" limits
-# come from the range table of the formula's family; leeway_pct widens them (above 0) or narrows them (below 0) for a house.
+# come from the range table of the formula's family. The table is soft: up to margin_pct outside it nothing is said, up to
+# twice that a note, beyond it a risk. A house sets the margin.
 # The first trials of each rule stand close beside its limits, one on either side.
 
 needs = "0.1"
@@ -8,8 +9,9 @@ about = "hydration, sugar, fat, salt, egg and flour against what such a dough ca
 rule "hydration-low" {
   on     = "dough"
   level  = "risk"
-  limits = { leeway_pct = 0 }
-  when   = "dough.hydration_pct < dough.family_hydration_min_pct - limit.leeway_pct"
+  limits = { margin_pct = 3 }
+  note   = "dough.hydration_pct >= dough.family_hydration_min_pct - 2 * limit.margin_pct"
+  when   = "dough.hydration_pct < dough.family_hydration_min_pct - limit.margin_pct"
   say    = "True hydration is {dough.hydration_pct}, and {dough.family} starts at {dough.family_hydration_min_pct}. Add water, milk or egg."
   why    = "Water of eggs, milk, butter and syrups is counted, the flour's own is not. Too dry a dough tears in the mixer, rises slowly and bakes hard."
   source = "range of the published formulas of the family and textbook memory (Gisslen; Suas; Pyler & Gorton), rounded: a judgement, not a survey"
@@ -17,21 +19,18 @@ rule "hydration-low" {
   adjust "liquid" { within = [20, 80] }
 }
 
-trial "sweet dough at 47.5 %" {
-  rule   = "hydration-low"
-  expect = "flagged"
-  formula "t" {
-    family = "sweet dough"
-    dough "d" { ingredients = { "bread flour" = "1000 g", "water" = "475 g" } }
+trial "water of a sweet dough, about the least" {
+  rule  = "hydration-low"
+  cases = {
+    "415 g" = "risk"    # 41.5 %
+    "425 g" = "note"    # 42.5 %
+    "447 g" = "note"    # 44.7 %
+    "453 g" = "clear"   # 45.3 %
+    "?"     = "unsure"  # still a question mark
   }
-}
-
-trial "sweet dough at 48.5 %" {
-  rule   = "hydration-low"
-  expect = "clear"
   formula "t" {
     family = "sweet dough"
-    dough "d" { ingredients = { "bread flour" = "1000 g", "water" = "485 g" } }
+    dough "d" { ingredients = { "bread flour" = "1000 g", "water" = "$case" } }
   }
 }
 
@@ -44,20 +43,12 @@ trial "eggs and butter bring the water" {
   }
 }
 
-trial "water still a question mark" {
-  rule   = "hydration-low"
-  expect = "unsure"
-  formula "t" {
-    family = "sweet dough"
-    dough "d" { ingredients = { "bread flour" = "1000 g", "water" = "?" } }
-  }
-}
-
 rule "hydration-high" {
   on     = "dough"
   level  = "risk"
-  limits = { leeway_pct = 0 }
-  when   = "dough.hydration_pct > dough.family_hydration_max_pct + limit.leeway_pct"
+  limits = { margin_pct = 4 }
+  note   = "dough.hydration_pct <= dough.family_hydration_max_pct + 2 * limit.margin_pct"
+  when   = "dough.hydration_pct > dough.family_hydration_max_pct + limit.margin_pct"
   say    = "True hydration is {dough.hydration_pct}, and {dough.family} ends at {dough.family_hydration_max_pct}. Take liquid out or add flour."
   why    = "Eggs, milk, butter and syrups bring water that the written liquid does not show. Too wet a dough will not sheet, braid or stand."
   source = "range of the published formulas of the family and textbook memory (Gisslen; Suas; Pyler & Gorton), rounded: a judgement, not a survey"
@@ -65,21 +56,17 @@ rule "hydration-high" {
   adjust "liquid" { within = [20, 80] }
 }
 
-trial "sweet dough at 63.5 %" {
-  rule   = "hydration-high"
-  expect = "flagged"
-  formula "t" {
-    family = "sweet dough"
-    dough "d" { ingredients = { "bread flour" = "1000 g", "water" = "635 g" } }
+trial "water of a sweet dough, about the most" {
+  rule  = "hydration-high"
+  cases = {
+    "715 g" = "risk"    # 71.5 %
+    "705 g" = "note"    # 70.5 %
+    "673 g" = "note"    # 67.3 %
+    "667 g" = "clear"   # 66.7 %
   }
-}
-
-trial "sweet dough at 62.4 %" {
-  rule   = "hydration-high"
-  expect = "clear"
   formula "t" {
     family = "sweet dough"
-    dough "d" { ingredients = { "bread flour" = "1000 g", "water" = "625 g" } }
+    dough "d" { ingredients = { "bread flour" = "1000 g", "water" = "$case" } }
   }
 }
 
@@ -94,9 +81,10 @@ trial "milk still a question mark" {
 
 rule "sugar-high" {
   on     = "dough"
-  level  = "note"
-  limits = { leeway_pct = 0 }
-  when   = "dough.sugar_pct > dough.family_sugar_max_pct + limit.leeway_pct"
+  level  = "risk"
+  limits = { margin_pct = 3 }
+  note   = "dough.sugar_pct <= dough.family_sugar_max_pct + 2 * limit.margin_pct"
+  when   = "dough.sugar_pct > dough.family_sugar_max_pct + limit.margin_pct"
   say    = "Sugar is {dough.sugar_pct} of the flour, and {dough.family} ends at {dough.family_sugar_max_pct}. Take sugar out, or move it to the filling or the glaze."
   why    = "Sugar slows the yeast, softens the dough and darkens the crust before the middle is done."
   source = "range of the published formulas of the family and textbook memory (Gisslen; Suas; Pyler & Gorton), rounded: a judgement, not a survey"
@@ -104,39 +92,28 @@ rule "sugar-high" {
   adjust "sugar" { within = [0, 45] }
 }
 
-trial "sweet dough at 25.4 % sugar" {
-  rule   = "sugar-high"
-  expect = "flagged"
-  formula "t" {
-    family = "sweet dough"
-    dough "d" { ingredients = { "bread flour" = "1000 g", "sugar" = "255 g" } }
+trial "sugar of a sweet dough" {
+  rule  = "sugar-high"
+  cases = {
+    "320 g" = "risk"    # 31.9 %
+    "305 g" = "note"    # 30.4 %
+    "283 g" = "note"    # 28.2 %
+    "279 g" = "clear"   # 27.8 %
+    "?"     = "unsure"  # still a question mark
   }
-}
-
-trial "sweet dough at 24.7 % sugar" {
-  rule   = "sugar-high"
-  expect = "clear"
   formula "t" {
     family = "sweet dough"
-    dough "d" { ingredients = { "bread flour" = "1000 g", "sugar" = "247 g" } }
-  }
-}
-
-trial "sugar still a question mark" {
-  rule   = "sugar-high"
-  expect = "unsure"
-  formula "t" {
-    family = "sweet dough"
-    dough "d" { ingredients = { "bread flour" = "1000 g", "sugar" = "?" } }
+    dough "d" { ingredients = { "bread flour" = "1000 g", "sugar" = "$case" } }
   }
 }
 
 # The range of a laminated family is that of its base dough. Roll-in butter that stands in the dough's own list is allowed for.
 rule "fat-high" {
   on     = "dough"
-  level  = "note"
-  limits = { leeway_pct = 0 }
-  when   = "dough.fat_pct > dough.family_fat_max_pct + limit.leeway_pct"
+  level  = "risk"
+  limits = { margin_pct = 4 }
+  note   = "dough.fat_pct <= dough.family_fat_max_pct + 2 * limit.margin_pct"
+  when   = "dough.fat_pct > dough.family_fat_max_pct + limit.margin_pct"
   say    = "Fat is {dough.fat_pct} of the flour, and {dough.family} ends at {dough.family_fat_max_pct}. Take fat out, or name the family that it really is."
   why    = "Fat shortens the crumb and weighs on the rise; past the range the dough turns greasy and falls. In a laminated dough the roll-in butter is a part of its own that a fill step spreads."
   source = "range of the published formulas of the family and textbook memory (Gisslen; Suas; Pyler & Gorton), rounded: a judgement, not a survey; of laminated doughs before the roll-in"
@@ -144,21 +121,18 @@ rule "fat-high" {
   adjust "fat" { within = [0, 90] }
 }
 
-trial "sweet dough at 25.3 % fat" {
-  rule   = "fat-high"
-  expect = "flagged"
-  formula "t" {
-    family = "sweet dough"
-    dough "d" { ingredients = { "bread flour" = "1000 g", "unsalted butter" = "312 g" } }
+trial "butter of a sweet dough" {
+  rule  = "fat-high"
+  cases = {
+    "420 g" = "risk"    # 34.1 % fat
+    "400 g" = "note"    # 32.4 % fat
+    "362 g" = "note"    # 29.4 % fat
+    "350 g" = "clear"   # 28.4 % fat
+    "?"     = "unsure"  # how much is open
   }
-}
-
-trial "sweet dough at 24.3 % fat" {
-  rule   = "fat-high"
-  expect = "clear"
   formula "t" {
     family = "sweet dough"
-    dough "d" { ingredients = { "bread flour" = "1000 g", "unsalted butter" = "300 g" } }
+    dough "d" { ingredients = { "bread flour" = "1000 g", "unsalted butter" = "$case" } }
   }
 }
 
@@ -184,58 +158,43 @@ trial "Danish with its roll-in as a part" {
   }
 }
 
-trial "how much butter is open" {
-  rule   = "fat-high"
-  expect = "unsure"
-  formula "t" {
-    family = "sweet dough"
-    dough "d" { ingredients = { "bread flour" = "1000 g", "unsalted butter" = "?" } }
-  }
-}
-
 rule "salt-low" {
   on     = "dough"
   level  = "risk"
-  limits = { salt_pct = 1.2, panettone_pct = 0.6 }
-  when   = "dough.salt_pct > 0 && dough.salt_pct < (dough.family == 'panettone' ? limit.panettone_pct : limit.salt_pct)"
-  say    = "Salt is {dough.salt_pct} of the flour, under {dough.family == 'panettone' ? limit.panettone_pct : limit.salt_pct} %. Add salt: most enriched doughs carry 1.6 to 2 %."
+  limits = { salt_pct = 1.2, panettone_pct = 0.6, margin_pct = 0.2 }
+  note   = "dough.salt_pct >= (dough.family == 'panettone' ? limit.panettone_pct : limit.salt_pct) - 2 * limit.margin_pct"
+  when   = "dough.salt_pct > 0 && dough.salt_pct < (dough.family == 'panettone' ? limit.panettone_pct : limit.salt_pct) - limit.margin_pct"
+  say    = "Salt is {dough.salt_pct} of the flour; {dough.family == 'panettone' ? limit.panettone_pct : limit.salt_pct} % is the low end. Add salt: most enriched doughs carry 1.6 to 2 %."
   why    = "With little salt the dough is slack and the crumb tastes flat, sugar or not."
   source = "common practice, no source; published sweet doughs reach down to 0.9 %, so a house that bakes those lowers the limit; panettone from 0.6 % (derived from published rows)"
 
   adjust "salt" { within = [1.2, 2.5] }
 }
 
-trial "salt at 1.15 %" {
-  rule   = "salt-low"
-  expect = "flagged"
+trial "salt about the least" {
+  rule  = "salt-low"
+  cases = {
+    "7.5 g"  = "risk"    # 0.75 %
+    "8.5 g"  = "note"    # 0.85 %
+    "9.8 g"  = "note"    # 0.98 %
+    "10.2 g" = "clear"   # 1.02 %
+    "?"      = "unsure"  # still a question mark
+  }
   formula "t" {
-    dough "d" { ingredients = { "bread flour" = "1000 g", "salt" = "11.5 g" } }
+    dough "d" { ingredients = { "bread flour" = "1000 g", "salt" = "$case" } }
   }
 }
 
-trial "salt at 1.25 %" {
-  rule   = "salt-low"
-  expect = "clear"
-  formula "t" {
-    dough "d" { ingredients = { "bread flour" = "1000 g", "salt" = "12.5 g" } }
+trial "salt of a panettone" {
+  rule  = "salt-low"
+  cases = {
+    "1.8 g" = "risk"    # 0.18 %
+    "3.8 g" = "note"    # 0.38 %
+    "4.2 g" = "clear"   # 0.42 %
   }
-}
-
-trial "panettone at 0.57 % salt" {
-  rule   = "salt-low"
-  expect = "flagged"
   formula "t" {
     family = "panettone"
-    dough "d" { ingredients = { "bread flour" = "1000 g", "salt" = "5.7 g" } }
-  }
-}
-
-trial "panettone at 0.63 % salt" {
-  rule   = "salt-low"
-  expect = "clear"
-  formula "t" {
-    family = "panettone"
-    dough "d" { ingredients = { "bread flour" = "1000 g", "salt" = "6.3 g" } }
+    dough "d" { ingredients = { "bread flour" = "1000 g", "salt" = "$case" } }
   }
 }
 
@@ -247,19 +206,12 @@ trial "no salt is another matter" {
   }
 }
 
-trial "salt still a question mark" {
-  rule   = "salt-low"
-  expect = "unsure"
-  formula "t" {
-    dough "d" { ingredients = { "bread flour" = "1000 g", "salt" = "?" } }
-  }
-}
-
 rule "salt-high" {
   on     = "dough"
   level  = "risk"
-  limits = { salt_pct = 2.5 }
-  when   = "dough.salt_pct > limit.salt_pct"
+  limits = { salt_pct = 2.5, margin_pct = 0.2 }
+  note   = "dough.salt_pct <= limit.salt_pct + 2 * limit.margin_pct"
+  when   = "dough.salt_pct > limit.salt_pct + limit.margin_pct"
   say    = "Salt is {dough.salt_pct} of the flour, over {limit.salt_pct}. Take salt out; salted butter and cheese are counted."
   why    = "The dough tastes of salt, and the yeast feels it as it feels sugar."
   source = "upper end of the published brioche and croissant formulas, 2.5 % (derived)"
@@ -267,19 +219,17 @@ rule "salt-high" {
   adjust "salt" { within = [1.2, 2.5] }
 }
 
-trial "salt at 2.6 %" {
-  rule   = "salt-high"
-  expect = "flagged"
-  formula "t" {
-    dough "d" { ingredients = { "bread flour" = "1000 g", "salt" = "26 g" } }
+trial "salt about the most" {
+  rule  = "salt-high"
+  cases = {
+    "29.5 g" = "risk"    # 2.95 %
+    "28 g"   = "note"    # 2.8 %
+    "27.1 g" = "note"    # 2.71 %
+    "26.9 g" = "clear"   # 2.69 %
+    "?"      = "unsure"  # how much is open
   }
-}
-
-trial "salt at 2.45 %" {
-  rule   = "salt-high"
-  expect = "clear"
   formula "t" {
-    dough "d" { ingredients = { "bread flour" = "1000 g", "salt" = "24.5 g" } }
+    dough "d" { ingredients = { "bread flour" = "1000 g", "salt" = "$case" } }
   }
 }
 
@@ -287,23 +237,15 @@ trial "salted butter tips it over" {
   rule   = "salt-high"
   expect = "flagged"
   formula "t" {
-    dough "d" { ingredients = { "bread flour" = "1000 g", "salt" = "22 g", "salted butter" = "300 g" } }
-  }
-}
-
-trial "how much salt is open" {
-  rule   = "salt-high"
-  expect = "unsure"
-  formula "t" {
-    dough "d" { ingredients = { "bread flour" = "1000 g", "salt" = "?" } }
+    dough "d" { ingredients = { "bread flour" = "1000 g", "salt" = "25 g", "salted butter" = "300 g" } }
   }
 }
 
 rule "egg-high" {
   on     = "dough"
   level  = "note"
-  limits = { leeway_pct = 0 }
-  when   = "dough.egg_pct > dough.family_egg_max_pct + limit.leeway_pct"
+  limits = { margin_pct = 8 }
+  when   = "dough.egg_pct > dough.family_egg_max_pct + limit.margin_pct"
   say    = "Egg is {dough.egg_pct} of the flour, and {dough.family} ends at {dough.family_egg_max_pct}. Expect a dry crumb; trade some of the egg for milk."
   why    = "Egg white sets firm and dries the crumb; yolk and milk keep it soft."
   source = "range of the published formulas of the family and textbook memory (Gisslen; Suas; Pyler & Gorton), rounded: a judgement, not a survey; dryness is common practice"
@@ -311,30 +253,16 @@ rule "egg-high" {
   adjust "egg" { within = [0, 70] }
 }
 
-trial "sweet dough at 25.5 % egg" {
-  rule   = "egg-high"
-  expect = "flagged"
-  formula "t" {
-    family = "sweet dough"
-    dough "d" { ingredients = { "bread flour" = "1000 g", "egg" = "255 g" } }
+trial "egg of a sweet dough" {
+  rule  = "egg-high"
+  cases = {
+    "335 g" = "flagged" # 33.5 %
+    "325 g" = "clear"   # 32.5 %
+    "?"     = "unsure"  # still a question mark
   }
-}
-
-trial "sweet dough at 24.5 % egg" {
-  rule   = "egg-high"
-  expect = "clear"
   formula "t" {
     family = "sweet dough"
-    dough "d" { ingredients = { "bread flour" = "1000 g", "egg" = "245 g" } }
-  }
-}
-
-trial "eggs still a question mark" {
-  rule   = "egg-high"
-  expect = "unsure"
-  formula "t" {
-    family = "sweet dough"
-    dough "d" { ingredients = { "bread flour" = "1000 g", "egg" = "?" } }
+    dough "d" { ingredients = { "bread flour" = "1000 g", "egg" = "$case" } }
   }
 }
 
@@ -342,9 +270,10 @@ trial "eggs still a question mark" {
 rule "flour-weak" {
   on     = "dough"
   level  = "risk"
-  limits = { fat_sugar_pct = 40, protein_pct = 11.5 }
-  when   = "dough.fat_pct + dough.sugar_pct > limit.fat_sugar_pct && dough.flour_protein_pct < limit.protein_pct"
-  say    = "A flour of {dough.flour_protein_pct} protein carries {dough.fat_pct} fat and {dough.sugar_pct} sugar here. Use a flour of {limit.protein_pct} or more, or cut fat and sugar."
+  limits = { fat_sugar_pct = 40, protein_pct = 11.5, margin_pct = 1.2, least_pct = 9 }
+  note   = "dough.flour_protein_pct >= limit.protein_pct - 2 * limit.margin_pct && dough.flour_protein_pct >= limit.least_pct"
+  when   = "dough.fat_pct + dough.sugar_pct > limit.fat_sugar_pct && dough.flour_protein_pct < limit.protein_pct - limit.margin_pct || dough.flour_protein_pct < limit.least_pct"
+  say    = "The flour has {dough.flour_protein_pct} protein under {dough.fat_pct} fat and {dough.sugar_pct} sugar. Use one of {limit.protein_pct} or more."
   why    = "Fat and sugar both weaken gluten. A rich dough needs strong flour to hold its gas."
   source = "common practice, no source; the published brioche formulas ask for 11.5 % protein or more (derived)"
 
@@ -352,55 +281,37 @@ rule "flour-weak" {
   adjust "sugar" { within = [0, 45] }
 }
 
-trial "all-purpose flour under 40.5 % fat and sugar" {
-  rule   = "flour-weak"
-  expect = "flagged"
+trial "butter on all-purpose flour" {
+  rule  = "flour-weak"
+  cases = {
+    "253 g" = "flagged" # 40.5 % fat and sugar
+    "240 g" = "clear"   # 39.4 % fat and sugar
+    "?"     = "unsure"  # how much is open
+  }
   formula "t" {
-    dough "d" { ingredients = { "all-purpose flour" = "1000 g", "sugar" = "200 g", "unsalted butter" = "253 g" } }
+    dough "d" { ingredients = { "bread flour" = { amount = "1000 g", protein = "10 %" }, "sugar" = "200 g", "unsalted butter" = "$case" } }
   }
 }
 
-trial "all-purpose flour under 39.4 % fat and sugar" {
-  rule   = "flour-weak"
-  expect = "clear"
+trial "cake flour in a lean dough" {
+  rule  = "flour-weak"
+  cases = { "8.8 %" = "risk", "9.2 %" = "clear" }
   formula "t" {
-    dough "d" { ingredients = { "all-purpose flour" = "1000 g", "sugar" = "200 g", "unsalted butter" = "240 g" } }
+    dough "d" { ingredients = { "bread flour" = { amount = "1000 g", protein = "$case" }, "water" = "600 g" } }
   }
 }
 
-trial "rich dough on 11.4 % protein" {
-  rule   = "flour-weak"
-  expect = "flagged"
+trial "protein under a rich dough" {
+  rule  = "flour-weak"
+  cases = { "9.05 %" = "risk", "10.1 %" = "note", "10.4 %" = "clear" }
   formula "t" {
     dough "d" {
       ingredients = {
-        "bread flour"     = { amount = "1000 g", protein = "11.4 %" }
+        "bread flour"     = { amount = "1000 g", protein = "$case" }
         "sugar"           = "250 g"
         "unsalted butter" = "300 g"
       }
     }
-  }
-}
-
-trial "rich dough on 11.6 % protein" {
-  rule   = "flour-weak"
-  expect = "clear"
-  formula "t" {
-    dough "d" {
-      ingredients = {
-        "bread flour"     = { amount = "1000 g", protein = "11.6 %" }
-        "sugar"           = "250 g"
-        "unsalted butter" = "300 g"
-      }
-    }
-  }
-}
-
-trial "weak flour, butter open" {
-  rule   = "flour-weak"
-  expect = "unsure"
-  formula "t" {
-    dough "d" { ingredients = { "all-purpose flour" = "1000 g", "sugar" = "200 g", "unsalted butter" = "?" } }
   }
 }
 
@@ -409,33 +320,35 @@ rule "fat-without-structure" {
   on     = "dough"
   level  = "note"
   limits = { fat_pct = 45 }
-  when   = "dough.fat_pct > limit.fat_pct"
+  when   = "dough.has_process && dough.mixes <= 1 && dough.fat_pct > limit.fat_pct"
   say    = "Fat is {dough.fat_pct} of the flour. Mix the dough to full development first; then add the butter late, cold and in stages."
   why    = "Fat coats the flour and keeps gluten from forming. What is not built before the butter goes in will not come after."
   source = "Suas M., Advanced Bread and Pastry (2009) p. 374: butter goes in after development above 20 % (read); 45 % as the limit is common practice, no source"
 }
 
-trial "fat at 45.8 %" {
-  rule   = "fat-without-structure"
-  expect = "flagged"
+trial "butter about the most" {
+  rule  = "fat-without-structure"
+  cases = {
+    "565 g"          = "flagged" # 45.8 % fat
+    "545 g"          = "clear"   # 44.2 % fat
+    "500 g to 600 g" = "unsure"  # a range
+  }
   formula "t" {
-    dough "d" { ingredients = { "bread flour" = "1000 g", "unsalted butter" = "565 g" } }
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "unsalted butter" = "$case" }
+      steps       = [{ mix = "20 min" }]
+    }
   }
 }
 
-trial "fat at 44.2 %" {
+trial "butter in a second mix" {
   rule   = "fat-without-structure"
   expect = "clear"
   formula "t" {
-    dough "d" { ingredients = { "bread flour" = "1000 g", "unsalted butter" = "545 g" } }
-  }
-}
-
-trial "butter from 500 g to 600 g" {
-  rule   = "fat-without-structure"
-  expect = "unsure"
-  formula "t" {
-    dough "d" { ingredients = { "bread flour" = "1000 g", "unsalted butter" = "500 g to 600 g" } }
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "unsalted butter" = "600 g" }
+      steps       = [{ mix = "8 min", with = "bread flour" }, { mix = "8 min", with = "unsalted butter" }]
+    }
   }
 }
 
@@ -451,27 +364,15 @@ rule "milk-solids-high" {
   adjust "milk" { within = [0, 80] }
 }
 
-trial "milk powder at 8.8 %" {
-  rule   = "milk-solids-high"
-  expect = "flagged"
-  formula "t" {
-    dough "d" { ingredients = { "bread flour" = "1000 g", "dry skim milk" = "88 g" } }
+trial "milk powder" {
+  rule  = "milk-solids-high"
+  cases = {
+    "88 g" = "flagged" # 8.8 %
+    "80 g" = "clear"   # 8 %
+    "?"    = "unsure"  # still a question mark
   }
-}
-
-trial "milk powder at 8 %" {
-  rule   = "milk-solids-high"
-  expect = "clear"
   formula "t" {
-    dough "d" { ingredients = { "bread flour" = "1000 g", "dry skim milk" = "80 g" } }
-  }
-}
-
-trial "milk powder still a question mark" {
-  rule   = "milk-solids-high"
-  expect = "unsure"
-  formula "t" {
-    dough "d" { ingredients = { "bread flour" = "1000 g", "dry skim milk" = "?" } }
+    dough "d" { ingredients = { "bread flour" = "1000 g", "dry skim milk" = "$case" } }
   }
 }
 
@@ -486,49 +387,19 @@ rule "pregel-share" {
   source = "common practice, no source (5 to 10 % is usual)"
 }
 
-trial "2.8 % of the flour scalded" {
-  rule   = "pregel-share"
-  expect = "flagged"
-  formula "t" {
-    dough "d" { ingredients = { "bread flour" = "972 g", "the roux" = "all" } }
-    filling "roux" {
-      ingredients = { "bread flour" = "28 g", "water" = "140 g" }
-      steps       = [{ cook = "5 min", to = "65 C" }]
-    }
+trial "flour scalded" {
+  rule  = "pregel-share"
+  cases = {
+    "2.8 % of the flour scalded"              = { expect = "flagged", flour = "972 g", scalded = "28 g", water = "140 g" }
+    "3.2 % of the flour scalded"              = { expect = "clear", flour = "968 g", scalded = "32 g", water = "160 g" }
+    "12.5 % of the flour scalded"             = { expect = "flagged", flour = "875 g", scalded = "125 g", water = "625 g" }
+    "11.5 % of the flour scalded"             = { expect = "clear", flour = "885 g", scalded = "115 g", water = "575 g" }
+    "flour of the roux still a question mark" = { expect = "unsure", flour = "950 g", scalded = "?", water = "250 g" }
   }
-}
-
-trial "3.2 % of the flour scalded" {
-  rule   = "pregel-share"
-  expect = "clear"
   formula "t" {
-    dough "d" { ingredients = { "bread flour" = "968 g", "the roux" = "all" } }
+    dough "d" { ingredients = { "bread flour" = "$flour", "the roux" = "all" } }
     filling "roux" {
-      ingredients = { "bread flour" = "32 g", "water" = "160 g" }
-      steps       = [{ cook = "5 min", to = "65 C" }]
-    }
-  }
-}
-
-trial "12.5 % of the flour scalded" {
-  rule   = "pregel-share"
-  expect = "flagged"
-  formula "t" {
-    dough "d" { ingredients = { "bread flour" = "875 g", "the roux" = "all" } }
-    filling "roux" {
-      ingredients = { "bread flour" = "125 g", "water" = "625 g" }
-      steps       = [{ cook = "5 min", to = "65 C" }]
-    }
-  }
-}
-
-trial "11.5 % of the flour scalded" {
-  rule   = "pregel-share"
-  expect = "clear"
-  formula "t" {
-    dough "d" { ingredients = { "bread flour" = "885 g", "the roux" = "all" } }
-    filling "roux" {
-      ingredients = { "bread flour" = "115 g", "water" = "575 g" }
+      ingredients = { "bread flour" = "$scalded", "water" = "$water" }
       steps       = [{ cook = "5 min", to = "65 C" }]
     }
   }
@@ -539,18 +410,6 @@ trial "nothing scalded" {
   expect = "clear"
   formula "t" {
     dough "d" { ingredients = { "bread flour" = "1000 g", "water" = "600 g" } }
-  }
-}
-
-trial "flour of the roux still a question mark" {
-  rule   = "pregel-share"
-  expect = "unsure"
-  formula "t" {
-    dough "d" { ingredients = { "bread flour" = "950 g", "the roux" = "all" } }
-    filling "roux" {
-      ingredients = { "bread flour" = "?", "water" = "250 g" }
-      steps       = [{ cook = "5 min", to = "65 C" }]
-    }
   }
 }
 
@@ -566,19 +425,15 @@ rule "spice-slows-yeast" {
   adjust "spice" { within = [0, 5] }
 }
 
-trial "cinnamon at 1.6 %" {
-  rule   = "spice-slows-yeast"
-  expect = "flagged"
-  formula "t" {
-    dough "d" { ingredients = { "bread flour" = "1000 g", "cinnamon" = "16 g" } }
+trial "cinnamon" {
+  rule  = "spice-slows-yeast"
+  cases = {
+    "16 g" = "flagged" # 1.6 %
+    "14 g" = "clear"   # 1.4 %
+    "?"    = "unsure"  # still a question mark
   }
-}
-
-trial "cinnamon at 1.4 %" {
-  rule   = "spice-slows-yeast"
-  expect = "clear"
   formula "t" {
-    dough "d" { ingredients = { "bread flour" = "1000 g", "cinnamon" = "14 g" } }
+    dough "d" { ingredients = { "bread flour" = "1000 g", "cinnamon" = "$case" } }
   }
 }
 
@@ -610,14 +465,6 @@ trial "cinnamon in the filling only" {
   }
 }
 
-trial "cinnamon still a question mark" {
-  rule   = "spice-slows-yeast"
-  expect = "unsure"
-  formula "t" {
-    dough "d" { ingredients = { "bread flour" = "1000 g", "cinnamon" = "?" } }
-  }
-}
-
 rule "spirit-slows-yeast" {
   on     = "dough"
   level  = "risk"
@@ -630,19 +477,15 @@ rule "spirit-slows-yeast" {
   adjust "spirit" { within = [0, 20] }
 }
 
-trial "rum at 3.1 % of the water" {
-  rule   = "spirit-slows-yeast"
-  expect = "flagged"
-  formula "t" {
-    dough "d" { ingredients = { "bread flour" = "1000 g", "water" = "500 g", "rum" = "50 g" } }
+trial "rum on the water of the dough" {
+  rule  = "spirit-slows-yeast"
+  cases = {
+    "50 g" = "flagged" # 3.1 %
+    "45 g" = "clear"   # 2.8 %
+    "?"    = "unsure"  # still a question mark
   }
-}
-
-trial "rum at 2.8 % of the water" {
-  rule   = "spirit-slows-yeast"
-  expect = "clear"
   formula "t" {
-    dough "d" { ingredients = { "bread flour" = "1000 g", "water" = "500 g", "rum" = "45 g" } }
+    dough "d" { ingredients = { "bread flour" = "1000 g", "water" = "500 g", "rum" = "$case" } }
   }
 }
 
@@ -651,14 +494,6 @@ trial "no spirit and no water yet" {
   expect = "clear"
   formula "t" {
     dough "d" { ingredients = { "bread flour" = "1000 g" } }
-  }
-}
-
-trial "rum still a question mark" {
-  rule   = "spirit-slows-yeast"
-  expect = "unsure"
-  formula "t" {
-    dough "d" { ingredients = { "bread flour" = "1000 g", "water" = "500 g", "rum" = "?" } }
   }
 }
 
@@ -672,11 +507,14 @@ rule "fresh-enzyme-fruit" {
   source = "common practice, no source"
 }
 
-trial "raw kiwi in milk" {
-  rule   = "fresh-enzyme-fruit"
-  expect = "flagged"
+trial "raw kiwi" {
+  rule  = "fresh-enzyme-fruit"
+  cases = {
+    "raw kiwi in milk"     = { expect = "flagged", with = "whole milk", amount = "200 g" }
+    "kiwi and sugar alone" = { expect = "clear", with = "sugar", amount = "50 g" }
+  }
   formula "t" {
-    filling "f" { ingredients = { "kiwi" = "100 g", "whole milk" = "200 g" } }
+    filling "f" { ingredients = { "kiwi" = "100 g", "$with" = "$amount" } }
   }
 }
 
@@ -715,10 +553,112 @@ trial "pineapple cooked with the cream" {
   }
 }
 
-trial "kiwi and sugar alone" {
-  rule   = "fresh-enzyme-fruit"
-  expect = "clear"
+rule "sugar-low" {
+  on     = "dough"
+  level  = "risk"
+  limits = { margin_pct = 3 }
+  note   = "dough.sugar_pct >= dough.family_sugar_min_pct - 2 * limit.margin_pct"
+  when   = "dough.family != 'any enriched dough' && dough.sugar_pct < dough.family_sugar_min_pct - limit.margin_pct"
+  say    = "Sugar is {dough.sugar_pct} of the flour, and {dough.family} starts at {dough.family_sugar_min_pct}. Look for a line left out or a point that slipped."
+  why    = "Without its sugar the dough is another bread: it browns little and ferments fast."
+  source = "range of the published formulas of the family and textbook memory (Gisslen; Suas; Pyler & Gorton), rounded: a judgement, not a survey"
+
+  adjust "sugar" { within = [0, 45] }
+}
+
+trial "sugar of a sweet dough, about the least" {
+  rule  = "sugar-low"
+  cases = {
+    "38 g" = "risk"   # 3.8 %
+    "42 g" = "note"   # 4.2 %
+    "69 g" = "note"   # 6.9 %
+    "72 g" = "clear"  # 7.2 %
+    "?"    = "unsure"
+  }
   formula "t" {
-    filling "f" { ingredients = { "kiwi" = "100 g", "sugar" = "50 g" } }
+    family = "sweet dough"
+    dough "d" { ingredients = { "bread flour" = "1000 g", "sugar" = "$case" } }
+  }
+}
+
+rule "fat-low" {
+  on     = "dough"
+  level  = "risk"
+  limits = { margin_pct = 3 }
+  note   = "dough.fat_pct >= dough.family_fat_min_pct - 2 * limit.margin_pct"
+  when   = "dough.family != 'any enriched dough' && dough.fat_pct < dough.family_fat_min_pct - limit.margin_pct"
+  say    = "Fat is {dough.fat_pct} of the flour, and {dough.family} starts at {dough.family_fat_min_pct}. Look for butter left out, or a point that slipped."
+  why    = "Fat makes the crumb soft and keeps it so. Without it the piece is dry by the evening."
+  source = "range of the published formulas of the family and textbook memory (Gisslen; Suas; Pyler & Gorton), rounded: a judgement, not a survey"
+
+  adjust "fat" { within = [0, 90] }
+}
+
+trial "butter of a sweet dough, about the least" {
+  rule  = "fat-low"
+  cases = {
+    "46 g"  = "risk"   # 3.9 % fat
+    "52 g"  = "note"   # 4.4 % fat
+    "84 g"  = "note"   # 7 % fat
+    "88 g"  = "clear"  # 7.2 % fat
+    "?"     = "unsure"
+  }
+  formula "t" {
+    family = "sweet dough"
+    dough "d" { ingredients = { "bread flour" = "1000 g", "unsalted butter" = "$case" } }
+  }
+}
+
+rule "egg-low" {
+  on     = "dough"
+  level  = "note"
+  limits = { margin_pct = 6 }
+  when   = "dough.family != 'any enriched dough' && dough.egg_pct < dough.family_egg_min_pct - limit.margin_pct"
+  say    = "Egg is {dough.egg_pct} of the flour, and {dough.family} starts at {dough.family_egg_min_pct}. Look for egg left out, or a white for a whole one."
+  why    = "Egg gives colour, structure and water; a dough planned with it is stiff and pale without."
+  source = "range of the published formulas of the family and textbook memory (Gisslen; Suas; Pyler & Gorton), rounded: a judgement, not a survey"
+
+  adjust "egg" { within = [0, 70] }
+}
+
+trial "egg of a challah, about the least" {
+  rule  = "egg-low"
+  cases = { "38 g" = "flagged", "42 g" = "clear", "?" = "unsure" }
+  formula "t" {
+    family = "challah"
+    dough "d" { ingredients = { "bread flour" = "1000 g", "egg" = "$case" } }
+  }
+}
+
+# Roll-in fat stands in a part of its own, of fat alone.
+rule "roll-in-off" {
+  on     = "dough"
+  level  = "risk"
+  limits = { margin_pct = 8 }
+  note   = "dough.roll_in_pct >= dough.family_roll_in_min_pct - 2 * limit.margin_pct && dough.roll_in_pct <= dough.family_roll_in_max_pct + 2 * limit.margin_pct"
+  when   = "dough.is_laminated && dough.roll_in_pct > 0 && (dough.roll_in_pct < dough.family_roll_in_min_pct - limit.margin_pct || dough.roll_in_pct > dough.family_roll_in_max_pct + limit.margin_pct)"
+  say    = "Roll-in butter is {dough.roll_in_pct} of the flour; {dough.family} takes {dough.family_roll_in_min_pct} to {dough.family_roll_in_max_pct}. Weigh it again, or look for a point that slipped."
+  why    = "Too thin a layer breaks and the sheets bake to one; too thick a one runs out."
+  source = "range of the published formulas of the family, rounded: a judgement, not a survey"
+}
+
+trial "roll-in butter of a croissant dough" {
+  rule  = "roll-in-off"
+  cases = {
+    "230 g" = "risk"
+    "250 g" = "note"
+    "315 g" = "note"
+    "325 g" = "clear"
+    "675 g" = "clear"
+    "690 g" = "note"
+    "770 g" = "risk"
+  }
+  formula "t" {
+    family = "croissant"
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "520 g", "instant yeast" = "12 g" }
+      steps       = [{ fill = "block" }]
+    }
+    filling "block" { ingredients = { "unsalted butter" = "$case" } }
   }
 }

@@ -57,11 +57,14 @@ caution "raw-egg" {
   source = "FDA Food Code 3-401.11, 3-302.13 (read)"
 }
 
-trial "egg in a dough" {
+trial "dough with and without egg" {
   caution = "raw-egg"
-  expect  = "shown"
+  cases   = {
+    "egg in a dough" = { expect = "shown", with = "egg", amount = "100 g" }
+    "no egg in it"   = { expect = "absent", with = "water", amount = "300 g" }
+  }
   formula "t" {
-    dough "d" { ingredients = { "bread flour" = "500 g", "egg" = "100 g" } }
+    dough "d" { ingredients = { "bread flour" = "500 g", "$with" = "$amount" } }
   }
 }
 
@@ -70,14 +73,6 @@ trial "egg in a wash" {
   expect  = "shown"
   formula "t" {
     wash "w" { ingredients = { "egg yolk" = "20 g", "water" = "10 g" } }
-  }
-}
-
-trial "no egg in it" {
-  caution = "raw-egg"
-  expect  = "absent"
-  formula "t" {
-    dough "d" { ingredients = { "bread flour" = "500 g", "water" = "300 g" } }
   }
 }
 
@@ -90,19 +85,14 @@ caution "egg-susceptible" {
   source = "FDA Food Code 3-801.11 (read)"
 }
 
-trial "egg in a custard" {
+trial "custard with and without egg" {
   caution = "egg-susceptible"
-  expect  = "shown"
-  formula "t" {
-    filling "f" { ingredients = { "whole milk" = "500 g", "egg yolk" = "100 g" } }
+  cases   = {
+    "egg in a custard"    = { expect = "shown", with = "egg yolk", amount = "100 g" }
+    "custard without egg" = { expect = "absent", with = "corn starch", amount = "40 g" }
   }
-}
-
-trial "custard without egg" {
-  caution = "egg-susceptible"
-  expect  = "absent"
   formula "t" {
-    filling "f" { ingredients = { "whole milk" = "500 g", "corn starch" = "40 g" } }
+    filling "f" { ingredients = { "whole milk" = "500 g", "$with" = "$amount" } }
   }
 }
 
@@ -290,19 +280,11 @@ caution "stood-too-warm" {
   source = "FDA Fish and Fishery Products Hazards and Controls Guidance, ch. 15 (read); review of B. cereus toxins (read)"
 }
 
-trial "milk in the dough" {
+trial "milk or water in the dough" {
   caution = "stood-too-warm"
-  expect  = "shown"
+  cases   = { "whole milk" = "shown", "water" = "absent" }
   formula "t" {
-    dough "d" { ingredients = { "bread flour" = "500 g", "whole milk" = "300 g" } }
-  }
-}
-
-trial "flour and water" {
-  caution = "stood-too-warm"
-  expect  = "absent"
-  formula "t" {
-    dough "d" { ingredients = { "bread flour" = "500 g", "water" = "300 g" } }
+    dough "d" { ingredients = { "bread flour" = "500 g", "$case" = "300 g" } }
   }
 }
 
@@ -354,19 +336,14 @@ trial "ground almonds" {
   }
 }
 
-trial "hazelnuts bought whole and ground" {
+trial "hazelnuts bought whole" {
   caution = "nuts-choking"
-  expect  = "absent"
-  formula "t" {
-    filling "f" { ingredients = { "hazelnuts" = { amount = "200 g", as = "ground" }, "sugar" = "100 g" } }
+  cases   = {
+    "ground"  = "absent" # ground
+    "chopped" = "shown"  # nobody says how fine
   }
-}
-
-trial "hazelnuts chopped, nobody says how fine" {
-  caution = "nuts-choking"
-  expect  = "shown"
   formula "t" {
-    filling "f" { ingredients = { "hazelnuts" = { amount = "200 g", as = "chopped" }, "sugar" = "100 g" } }
+    filling "f" { ingredients = { "hazelnuts" = { amount = "200 g", as = "$case" }, "sugar" = "100 g" } }
   }
 }
 
@@ -378,19 +355,11 @@ caution "honey-infant" {
   source = "INSPQ; same advice from CDC and NHS (read)"
 }
 
-trial "honey in the dough" {
+trial "honey or sugar in the dough" {
   caution = "honey-infant"
-  expect  = "shown"
+  cases   = { "honey" = "shown", "sugar" = "absent" }
   formula "t" {
-    dough "d" { ingredients = { "bread flour" = "500 g", "honey" = "40 g" } }
-  }
-}
-
-trial "sugar in the dough" {
-  caution = "honey-infant"
-  expect  = "absent"
-  formula "t" {
-    dough "d" { ingredients = { "bread flour" = "500 g", "sugar" = "40 g" } }
+    dough "d" { ingredients = { "bread flour" = "500 g", "$case" = "40 g" } }
   }
 }
 

@@ -1,7 +1,6 @@
 package main
 
 import (
-	"bytes"
 	"errors"
 	"fmt"
 	"io"
@@ -12,13 +11,11 @@ import (
 	"time"
 
 	"github.com/spf13/cobra"
-	"golang.org/x/term"
 
 	"forebake/engine"
 	"forebake/engine/finding"
 	"forebake/engine/report"
 	"forebake/engine/source"
-	"forebake/engine/spelling"
 )
 
 // checkFlags are the flags of check.
@@ -52,7 +49,7 @@ Exit status: 0 nothing at the failing level, 1 findings at or above it,
 	flags.StringVar(&f.writeBacklog, "write-backlog", "",
 		"`file` to write today's findings to; beside --backlog, what is left of that list")
 	flags.StringVar(&f.failAt, "fail-at", "", "`level` from which findings fail the run: "+
-		strings.Join(finding.LevelNames, ", ")+" (default: the house's, else stop)")
+		strings.Join(failLevels, ", ")+" (default: the house's, else stop)")
 	flags.StringVar(&f.colour, "color", "auto", "colour: auto, always, never")
 	flags.BoolVar(&f.all, "all", false,
 		"print every finding of every formula; of more than three formulas a summary is printed")
@@ -91,6 +88,10 @@ func (f *checkFlags) check(cmd *cobra.Command, args []string) error {
 	if err != nil || len(inputs) == 0 {
 		return err
 	}
+	targets := targetsOf(outputs, f.writeBacklog)
+	if err := targets.check(pathsOf(inputs)); err != nil {
+		return err
+	}
 	if f.backlog != "" {
 		list, faults := e.ReadBacklog(f.backlog)
 		if len(faults) > 0 {
@@ -101,6 +102,9 @@ func (f *checkFlags) check(cmd *cobra.Command, args []string) error {
 	res := e.Check(inputs)
 	if slices.ContainsFunc(outputs, func(o output) bool { return o.format.Mends }) {
 		e.Suggest(res)
+	}
+	if err := targets.check(e.Opened()); err != nil {
+		return err
 	}
 	res.House = whyFlag(res.HouseFiles())
 	o := report.Options{Colour: useColour, Width: width(cmd.OutOrStdout()), All: f.all}
@@ -114,10 +118,14 @@ func (f *checkFlags) check(cmd *cobra.Command, args []string) error {
 	}
 	switch {
 	case len(res.Problems) > 0:
+		if f.writeBacklog != "" {
+			defer cmd.PrintErrf("forebake: %s: nothing was written, for a file that could not be read "+
+				"is not known to have no findings\n", source.Safe(f.writeBacklog))
+		}
 		return complain(cmd, res.Problems)
 	case f.writeBacklog != "":
 		return f.saveBacklog(cmd, res, e.Today.Format(time.DateOnly))
-	case res.Failed(level):
+	case f.failAt != failAtNothing && res.Failed(level):
 		return exit(exitFound)
 	}
 	return nil
@@ -151,15 +159,20 @@ func (f *checkFlags) saveBacklog(cmd *cobra.Command, res *engine.Result, today s
 	return err
 }
 
-// readLevel reads the level of --fail-at; nil where none is given.
+// failAtNothing is the word with which no finding fails a run: the report is the same.
+const failAtNothing = "nothing"
+
+var failLevels = append(slices.Clone(finding.LevelNames), failAtNothing)
+
+// readLevel reads the level of --fail-at; nil where none is given, and for failAtNothing.
 func readLevel(name string) (*finding.Level, error) {
-	if name == "" {
+	if name == "" || name == failAtNothing {
 		return nil, nil
 	}
 	level, ok := finding.LevelNamed(name)
 	if !ok {
 		return nil, fmt.Errorf("--fail-at: no level %q; the levels are %s", name,
-			strings.Join(finding.LevelNames, ", "))
+			strings.Join(failLevels, ", "))
 	}
 	return &level, nil
 }
@@ -216,109 +229,6 @@ func readInputs(cmd *cobra.Command, args []string, name string) ([]engine.Input,
 	return append(inputs, engine.Inputs(paths)...), nil
 }
 
-// output is one --as: a format, and a file to write it to or none.
-type output struct {
-	format report.Format
-	file   string
-}
-
-func readOutputs(as []string) ([]output, error) {
-	if len(as) == 0 {
-		as = []string{"text"}
-	}
-	var out []output
-	toScreen := 0
-	for _, a := range as {
-		one, err := readOutput(a)
-		if err != nil {
-			return nil, err
-		}
-		if one.file == "" {
-			toScreen++
-		}
-		out = append(out, one)
-	}
-	if toScreen == 0 { // files are written beside the text, not in its place
-		text, _ := report.FormatNamed("text")
-		out = append([]output{{format: text}}, out...)
-	}
-	if toScreen > 1 {
-		return nil, fmt.Errorf("--as: only one format goes to standard output; give the others a " +
-			"file: --as json:out.json")
-	}
-	return out, nil
-}
-
-func readOutput(as string) (output, error) {
-	name, file, hasFile := strings.Cut(as, ":")
-	format, ok := report.FormatNamed(name)
-	switch {
-	case !ok:
-		text := fmt.Sprintf("--as: no format %q", name)
-		if near := spelling.Nearest(name, report.FormatNames(), 1); len(near) > 0 {
-			text += "; nearest is " + near[0]
-		}
-		return output{}, fmt.Errorf("%s; the formats are %s", text,
-			strings.Join(report.FormatNames(), ", "))
-	case hasFile && file == "":
-		return output{}, fmt.Errorf("--as %s needs a file name after the colon", as)
-	case strings.HasSuffix(file, ".hcl"):
-		return output{}, fmt.Errorf("--as %s would write over a formula or rule file; name it %s",
-			as, strings.TrimSuffix(file, ".hcl")+format.Suffix)
-	}
-	return output{format, file}, nil
-}
-
-// write prints a run to the screen and the files that were asked for. Where no file could be read,
-// only a format that is a document is printed to the screen: standard error says the same.
-func write(cmd *cobra.Command, outputs []output, run *finding.Run, o report.Options) error {
-	nothing := len(run.Formulas) == 0 && len(run.Problems) > 0
-	for _, out := range outputs {
-		if out.file == "" {
-			if nothing && !out.format.Document {
-				continue
-			}
-			if err := report.Write(cmd.OutOrStdout(), out.format, run, o); err != nil {
-				return err
-			}
-			continue
-		}
-		var text bytes.Buffer
-		if err := report.Write(&text, out.format, run, report.Options{All: true}); err != nil {
-			return err
-		}
-		if err := writeOutput(out.file, text.Bytes()); err != nil {
-			return err
-		}
-	}
-	return nil
-}
-
-// writeOutput writes a report to its file, whole or not at all. A pipe or a device cannot be put in
-// place by a rename and is written to as it is.
-func writeOutput(path string, text []byte) error {
-	if info, err := os.Stat(path); err == nil && !info.Mode().IsRegular() && !info.IsDir() {
-		return os.WriteFile(path, text, 0o666)
-	}
-	return source.WriteFile(path, text)
-}
-
-// narrowest and widest are the columns that a text is wrapped to at least and at most.
-const narrowest, widest = 40, 120
-
-// width gives the columns of the terminal that a text goes to; 0 where there is none.
-func width(out io.Writer) int {
-	f, ok := out.(*os.File)
-	if !ok || !term.IsTerminal(int(f.Fd())) {
-		return 0
-	}
-	columns, _, err := term.GetSize(int(f.Fd()))
-	if err != nil || columns <= 0 {
-		return 0
-	}
-	return min(max(columns, narrowest), widest)
-}
-
 // wantsColour decides on colour: on a terminal only, and not where NO_COLOR is set, unless the user
 // says otherwise.
 func wantsColour(word string, out io.Writer) (bool, error) {
@@ -328,12 +238,17 @@ func wantsColour(word string, out io.Writer) (bool, error) {
 	case "never":
 		return false, nil
 	case "auto":
-		f, ok := out.(*os.File)
-		if !ok || os.Getenv("NO_COLOR") != "" || os.Getenv("TERM") == "dumb" {
-			return false, nil
-		}
-		info, err := f.Stat()
-		return err == nil && info.Mode()&os.ModeCharDevice != 0, nil
+		return isTerminal(out) && os.Getenv("NO_COLOR") == "", nil
 	}
 	return false, fmt.Errorf("--color is auto, always or never, not %q", word)
+}
+
+// isTerminal reports whether an output is a terminal that takes control characters.
+func isTerminal(out io.Writer) bool {
+	f, ok := out.(*os.File)
+	if !ok || os.Getenv("TERM") == "dumb" {
+		return false
+	}
+	info, err := f.Stat()
+	return err == nil && info.Mode()&os.ModeCharDevice != 0
 }

@@ -7,7 +7,6 @@ import (
 	"github.com/spf13/cobra"
 
 	"forebake/engine"
-	"forebake/engine/finding"
 	"forebake/engine/report"
 	"forebake/engine/source"
 )
@@ -64,7 +63,7 @@ func beginning(word string, names, about []string) []cobra.Completion {
 				out = append(out, name)
 				continue
 			}
-			out = append(out, cobra.CompletionWithDesc(name, about[i]))
+			out = append(out, cobra.CompletionWithDesc(name, source.Safe(about[i])))
 		}
 	}
 	return out
@@ -124,7 +123,11 @@ func completeFacts(cmd *cobra.Command, args []string, word string) (
 	if len(args) == 0 {
 		return completeFormulas(cmd, args, word)
 	}
-	names, means := engine.FactNames()
+	l, problems := engine.New().Load(".")
+	if len(problems) > 0 {
+		return nil, cobra.ShellCompDirectiveNoFileComp
+	}
+	names, means := engine.FactNames(l)
 	var left, about []string
 	for i, name := range names {
 		if !given(args[1:], name) {
@@ -152,7 +155,7 @@ func completeFlags(check, facts, packs, why, trial *cobra.Command) {
 		by   completes
 	}{
 		{check, "as", completeWords(report.FormatNames())}, {check, "fail-at",
-			completeWords(finding.LevelNames)}, {check, "color", completeWords([]string{"auto",
+			completeWords(failLevels)}, {check, "color", completeWords([]string{"auto",
 			"always", "never"})},
 		{check, "backlog", completeFormulas}, {facts, "as",
 			completeWords([]string{"text", "json",

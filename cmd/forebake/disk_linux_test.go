@@ -45,7 +45,7 @@ func TestVerbsOnAFullDisk(t *testing.T) {
 		return text + "\n"
 	}
 	t.Chdir(disk)
-	for name, text := range map[string]string{"a.hcl": section("second-draft.hcl"), "house.hcl": section("house.hcl"), "out.json": "old", "list.txt": "old"} {
+	for name, text := range map[string]string{"a.hcl": section("second-draft.hcl"), "house.hcl": section("house.hcl"), "out.json": "", "list.txt": ""} {
 		if err := os.WriteFile(name, []byte(text), 0o644); err != nil {
 			t.Fatal(err)
 		}

@@ -19,7 +19,8 @@ func factsCommand() *cobra.Command {
 		Long: `Prints the figures of every formula of a file and of its parts. Names choose some:
 forebake facts knots.hcl hydration_pct water_activity. --all adds those of steps,
 ingredients and the kitchen. A single - reads standard input. --list needs no file: it
-prints every figure, step, option, way, place, unit and house key that there is.`,
+prints every figure, step, option, way, place, unit and house key that there is, with the
+figures that the rule files of this folder's house declare.`,
 		ValidArgsFunction: completeFacts,
 		Args: func(_ *cobra.Command, args []string) error {
 			switch {
@@ -81,7 +82,11 @@ prints every figure, step, option, way, place, unit and house key that there is.
 }
 
 func printCatalogue(cmd *cobra.Command, as string) error {
-	out, c := cmd.OutOrStdout(), engine.Catalogue()
+	l, problems := engine.New().Load(".")
+	if len(problems) > 0 {
+		return complain(cmd, problems)
+	}
+	out, c := cmd.OutOrStdout(), engine.Catalogue(l)
 	switch as {
 	case "text":
 		return report.CatalogueText(out, c)

@@ -2,6 +2,7 @@ package main
 
 import (
 	"errors"
+	"fmt"
 	"os"
 	"os/signal"
 	"syscall"
@@ -12,6 +13,9 @@ import (
 	"forebake/engine/report"
 )
 
+// fewFiles are searched before a person asks whether anything happens.
+const fewFiles = 4
+
 func mendCommand() *cobra.Command {
 	var write, taste bool
 	var name, colour string
@@ -21,8 +25,13 @@ func mendCommand() *cobra.Command {
 		Short: "The smallest changes that clear the findings, proven by a second check",
 		Long: `Shows, for each formula, the lines to change, what each change clears, and what is left
 and why. Each change says how far to trust it: exact (computed by the rule), searched
-(found and proven), or taste (yours to choose; made with --taste only).
---write changes the files in place: only the changed values, all files or none.
+(found and proven), or taste (yours to choose; made with --taste only). What you want
+to reach is never changed: makes, keep, to, core, measured.
+
+--write changes the files in place, all files or none: the changed values, and what a
+change puts in. That may be an ingredient (salt that is missing), a key (core = "90 C"),
+or with --taste a step (a filling that is cooled). Comments stay as they are; where one
+stands on a changed line, the report says so.
 
 Exit status: 0 nothing at the failing level is left, 1 something is,
 2 the input or the command could not be used, and nothing was written.`,
@@ -45,6 +54,15 @@ Exit status: 0 nothing at the failing level is left, 1 something is,
 			if e.Today, err = today(); err != nil {
 				return err
 			}
+			if isTerminal(cmd.ErrOrStderr()) && len(inputs) > fewFiles {
+				e.Progress = func(done, of int) {
+					end := ""
+					if done == of {
+						end = "\r\x1b[K" // the line goes away
+					}
+					fmt.Fprintf(cmd.ErrOrStderr(), "\r%d of %d files searched%s", done, of, end)
+				}
+			}
 			res := e.Mend(inputs, taste)
 			if len(res.Problems) > 0 {
 				if write {
@@ -52,16 +70,18 @@ Exit status: 0 nothing at the failing level is left, 1 something is,
 				}
 				return complain(cmd, res.Problems)
 			}
+			// The report comes first: where it cannot be printed, nothing is written.
+			if err := report.Mend(cmd.OutOrStdout(), &res.Run(write).Run, res.Mendings,
+				report.Options{Colour: useColour, Width: width(cmd.OutOrStdout())}); err != nil {
+				return err
+			}
 			if write {
 				// Writing takes a few milliseconds, and leaves no temporary file when it is not ended.
 				signal.Ignore(os.Interrupt, syscall.SIGTERM)
 				if err := res.Write(); err != nil {
 					return err
 				}
-			}
-			if err := report.Mend(cmd.OutOrStdout(), &res.Run().Run, res.Mendings,
-				report.Options{Colour: useColour, Width: width(cmd.OutOrStdout())}); err != nil {
-				return err
+				_ = report.Written(cmd.OutOrStdout(), res.Mendings) // the files are written all the same
 			}
 			if res.Failed() {
 				return exit(exitFound)

@@ -67,6 +67,41 @@ func TestReadmeSessions(t *testing.T) {
 	}
 }
 
+// The first two commands of README.md are for a fresh copy: the program runs from the source, reports
+// faults and ends with 0, and the tests are all that follow. The tests themselves run here.
+func TestReadmeFirstCommands(t *testing.T) {
+	readme, err := os.ReadFile(readmeFile)
+	if err != nil {
+		t.Fatal(err)
+	}
+	_, after, _ := strings.Cut(string(readme), "\n## Two commands\n")
+	var commands []string
+	for _, line := range strings.Split(after, "\n") {
+		if command, ok := strings.CutPrefix(line, "    "); ok {
+			commands = append(commands, command)
+		} else if len(commands) > 0 {
+			break
+		}
+	}
+	if len(commands) != 2 || commands[1] != "go test ./..." {
+		t.Fatalf("the first commands are %q", commands)
+	}
+	args, ok := strings.CutPrefix(commands[0], "go run ./cmd/forebake ")
+	if !ok {
+		t.Fatalf("the first command is %q", commands[0])
+	}
+	t.Chdir("../..")
+	var out, errs bytes.Buffer
+	if status := run(strings.Fields(args), strings.NewReader(""), &out, &errs); status != 0 || errs.Len() > 0 {
+		t.Errorf("%q ends with %d: %s", commands[0], status, errs.String())
+	}
+	for _, part := range []string{"Cautions (whole, ", "\n  stop  formulas/", "Could hurt someone:"} {
+		if !strings.Contains(out.String(), part) {
+			t.Errorf("%q prints no %q", commands[0], part)
+		}
+	}
+}
+
 // printedBy runs a line of arguments and gives what it prints, with its status where that is not 0.
 func printedBy(line string) string {
 	var out bytes.Buffer
@@ -110,6 +145,25 @@ func TestFillIn(t *testing.T) {
 
 // matches compares output with the lines wanted; "[...]" skips to the next line that follows it.
 // It returns the first line that differs.
+// The rule file in README.md is read, and its own trials pass and try all of it.
+func TestReadmeRuleFile(t *testing.T) {
+	readme, err := os.ReadFile("../../README.md")
+	if err != nil {
+		t.Fatal(err)
+	}
+	_, text, _ := strings.Cut(string(readme), "## Rule files")
+	_, text, found := strings.Cut(text, "```hcl\n")
+	text, _, _ = strings.Cut(text, "```")
+	if !found {
+		t.Fatal("no rule file in README.md")
+	}
+	folder(t, map[string]string{"house.hcl": "house \"h\" {\n  packs = [\"./mine.hcl\"]\n}\n", "mine.hcl": text})
+	if got := answered(t, "trial", "./mine.hcl"); !strings.HasSuffix(got, ": 0 failed; untouched: 0 rules, 0 limits.\n") || strings.Count(got, "\n") > 1 {
+		t.Errorf("its trials: %s", got)
+	}
+}
+
+// matches compares output with what is wanted, line by line; "[...]" skips to the next line that follows it.
 func matches(got, want string) (string, bool) {
 	g, w := strings.Split(strings.TrimSpace(got), "\n"), strings.Split(strings.TrimSpace(want), "\n")
 	i := 0

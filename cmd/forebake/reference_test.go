@@ -81,7 +81,10 @@ func TestReferenceIsWhole(t *testing.T) {
 	for _, name := range l.Rules.Names() {
 		add("rules", name)
 	}
-	c := engine.Catalogue()
+	for _, f := range l.Rules.Figures.List() {
+		add("rules", "Figure: "+f.Name)
+	}
+	c := engine.Catalogue(l)
 	about := map[string]string{"formula": "a formula", "part": "a part (a dough, a filling, ...)", "step": "a step", "ingredient": "an ingredient", "kitchen": "the kitchen"}
 	for _, f := range c.Facts {
 		add("Figures of "+about[f.Subject], f.Name)
@@ -126,6 +129,7 @@ func TestReferenceIsWhole(t *testing.T) {
 // Every key that the page gives to a block of the house is one that its reader takes, and every other is refused with exactly those.
 func TestReferenceKeysAreRead(t *testing.T) {
 	blocks := map[string]string{"house": "", "kitchen": "kitchen", "tin": "tin \"t\"", "ingredient": "ingredient \"i\"", "set": "set \"salt-low\"", "waive": "waive \"salt-low\""}
+	none, _ := engine.New().Load(".")
 	for block, head := range blocks {
 		body := "  zzz = 1\n"
 		if head != "" {
@@ -134,7 +138,7 @@ func TestReferenceKeysAreRead(t *testing.T) {
 		folder(t, map[string]string{"house.hcl": "house \"h\" {\n" + body + "}\n"})
 		_, problems := engine.New().Load(".")
 		said := problems.Error()
-		for _, k := range engine.Catalogue().Keys {
+		for _, k := range engine.Catalogue(none).Keys {
 			if k.Block == block && !strings.Contains(said, k.Name) && !isBlockOfHouse(k.Block, k.Name) {
 				t.Errorf("%s: the reader does not know %s: %s", block, k.Name, said)
 			}

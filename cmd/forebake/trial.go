@@ -14,6 +14,9 @@ func trialCommand() *cobra.Command {
 	cmd := &cobra.Command{
 		Use:   "trial [pack ...]",
 		Short: "Runs the trials inside the rule files, and counts what no trial tries",
+		Long: `Runs the trials inside the rule files, and counts what no trial tries. Every trial is judged
+twice: on intervals, as a check does, and at points within them by the program that the
+expression library compiles. Where the two differ, the trial fails.`,
 
 		ValidArgsFunction: completePacks,
 		RunE: func(cmd *cobra.Command, args []string) error {
@@ -24,14 +27,17 @@ func trialCommand() *cobra.Command {
 			out := cmd.OutOrStdout()
 			failed := len(rep.Unknown)
 			for _, t := range rep.Unknown {
-				fmt.Fprintf(out, "%s: trial %q is of a rule or caution that these packs do not "+
-					"hold: %s\n", t.Place, t.Name, source.Safe(t.Rule+t.Caution))
+				fmt.Fprintf(out, "%s: %s is of a rule or caution that these packs do not hold: %s\n", t.Place, t.Title(), source.Safe(t.Rule+t.Caution))
 			}
 			for _, v := range rep.Verdicts {
 				if !v.Passed {
 					failed++
-					fmt.Fprintf(out, "%s: trial %q expects %s, and %s%s answers %s\n",
-						v.Trial.Place, v.Trial.Name, v.Trial.Expect, v.Trial.Rule, v.Trial.Caution, v.Got)
+				}
+				if v.Got != v.Trial.Expect {
+					fmt.Fprintf(out, "%s: %s expects %s, and %s%s answers %s\n", v.Trial.Place, v.Trial.Title(), v.Trial.Expect, v.Trial.Rule, v.Trial.Caution, v.Got)
+				}
+				if v.Differ != "" {
+					fmt.Fprintf(out, "%s: %s fails %s\n", v.Trial.Place, v.Trial.Title(), source.Safe(v.Differ))
 				}
 			}
 			for _, r := range rep.NoFlagged {

@@ -11,12 +11,59 @@ import (
 	"strings"
 	"testing"
 
+	"forebake/engine"
+	"forebake/engine/formula"
+	"forebake/engine/larder"
 	"forebake/engine/report"
+	"forebake/engine/rule"
+	"forebake/engine/source"
 	"forebake/rules"
 )
 
-// trialBlock matches a trial of a rule that is expected to flag, as the shipped pack is laid out.
-var trialBlock = regexp.MustCompile(`(?ms)^trial "[^"]*" \{\n  rule   = "([^"]*)"\n  expect = "flagged"\n(  kitchen \{[^\n]*\}\n)?  (formula "t" \{\n.*?\n  \}\n)\}`)
+// flaggedTrials gives the trials of a shipped pack that are expected to flag, the first of each rule: the kitchen and the tins, and the
+// formula, as they are tried.
+func flaggedTrials(t *testing.T, name string) map[string][2]string {
+	t.Helper()
+	var drafts []*rule.Draft
+	for _, n := range []string{"figures", name} {
+		text, err := fs.ReadFile(rules.Files, n+".hcl")
+		if err != nil {
+			t.Fatal(err)
+		}
+		o := rule.Options{Trials: true, Formula: formula.Options{Larder: larder.New()}, Version: engine.Version}
+		drafts = append(drafts, rule.Open(n, []*source.File{source.New(n+".hcl", text)}, o))
+	}
+	pack, problems := drafts[1].Read(rule.Figures(drafts))
+	if len(problems) > 0 {
+		t.Fatal(problems)
+	}
+	out := map[string][2]string{}
+	for _, trial := range pack.Trials {
+		if _, has := out[trial.Rule]; has || trial.Expect != "flagged" {
+			continue
+		}
+		at := trial.Formula.Place
+		body, _ := source.Parse(at.File)
+		blocks := body.Blocks // of a case: the text of its trial alone
+		for _, b := range blocks {
+			if b.Type == "trial" && b.Range().Start.Byte <= at.Start && at.Start < b.CloseBraceRange.End.Byte {
+				blocks = b.Body.Blocks
+				break
+			}
+		}
+		var texts [2]string
+		for _, b := range blocks {
+			text := string(at.File.Text[b.TypeRange.Start.Byte:b.CloseBraceRange.End.Byte]) + "\n"
+			if b.Type == "formula" {
+				texts[1] = text
+			} else {
+				texts[0] += text
+			}
+		}
+		out[trial.Rule] = texts
+	}
+	return out
+}
 
 // Waiving any rule of food safety leaves its finding to be seen in every output, whole, before all else but the cautions, with who set
 // it aside and why. Each rule is tried on the first of its trials that flags.
@@ -26,24 +73,19 @@ func TestWaivedFoodSafetyStaysVisible(t *testing.T) {
 		t.Fatal(err)
 	}
 	named := regexp.MustCompile(`(?m)^rule "([^"]*)"`).FindAllStringSubmatch(string(pack), -1)
-	trials := map[string][]string{}
-	for _, m := range trialBlock.FindAllStringSubmatch(string(pack), -1) {
-		if trials[m[1]] == nil {
-			trials[m[1]] = m[2:]
-		}
-	}
+	trials := flaggedTrials(t, "hygiene")
 	if len(named) < 15 {
 		t.Fatalf("only %d rules found", len(named))
 	}
 	for _, m := range named {
-		rule := m[1]
-		t.Run(rule, func(t *testing.T) {
-			trial := trials[rule]
-			if trial == nil {
+		id := m[1]
+		t.Run(id, func(t *testing.T) {
+			trial, ok := trials[id]
+			if !ok {
 				t.Fatal("no trial that flags")
 			}
 			dir := t.TempDir()
-			house := fmt.Sprintf("house \"h\" {\n%s  packs = [\"hygiene\"]\n  waive %q {\n    because = \"we keep our own records\"\n  }\n}\n", trial[0], rule)
+			house := fmt.Sprintf("house \"h\" {\n%s  packs = [\"hygiene\"]\n  waive %q {\n    because = \"we keep our own records\"\n  }\n}\n", trial[0], id)
 			for name, text := range map[string]string{"f.hcl": trial[1], "house.hcl": house} {
 				if err := os.WriteFile(filepath.Join(dir, name), []byte(text), 0o666); err != nil {
 					t.Fatal(err)
@@ -58,15 +100,15 @@ func TestWaivedFoodSafetyStaysVisible(t *testing.T) {
 				}
 				printed[format] = out.String()
 				words := strings.Join(strings.Fields(out.String()), " ")
-				for _, part := range []string{rule, "we keep our own records", "house.hcl"} {
+				for _, part := range []string{id, "we keep our own records", "house.hcl"} {
 					if !strings.Contains(words, part) {
 						t.Errorf("%s: no %q in\n%s", format, part, out.String())
 					}
 				}
 			}
-			asideInOrder(t, rule, printed)
-			asideInJSON(t, rule, printed["json"])
-			asideInSARIF(t, rule, printed["sarif"])
+			asideInOrder(t, id, printed)
+			asideInJSON(t, id, printed["json"])
+			asideInSARIF(t, id, printed["sarif"])
 		})
 	}
 }

@@ -9,6 +9,7 @@ package backlog
 
 import (
 	"fmt"
+	"slices"
 	"sort"
 	"strings"
 
@@ -188,7 +189,8 @@ func (l *List) sort() {
 }
 
 // Cover splits the findings of a run into those that count and those that the list covers. cleared
-// are the entries that were not found again in a formula that the run checked.
+// are the entries that were not found again in a formula that the run checked. A finding that
+// stands, covered or not, clears no entry.
 func (l *List) Cover(findings []*finding.Finding, checked []string) (
 	left, covered []*finding.Finding, cleared []Entry) {
 	room := make(map[key]int, len(l.Entries))
@@ -201,6 +203,7 @@ func (l *List) Cover(findings []*finding.Finding, checked []string) (
 			covered = append(covered, f)
 		} else {
 			left = append(left, f)
+			delete(room, k)
 		}
 	}
 	ran := make(map[string]bool, len(checked))
@@ -230,6 +233,14 @@ func (l *List) Less(cleared []Entry) *List {
 	}
 	out.sort()
 	return out
+}
+
+// Is reports whether a file is a backlog, readable or not: its blocks show it.
+func Is(f *source.File) bool {
+	f.Limit = MaxBytes
+	blocks, sure := source.Blocks(f)
+	other := func(b source.Block) bool { return b.Type != "backlog" }
+	return sure && len(blocks) > 0 && !slices.ContainsFunc(blocks, other)
 }
 
 // Fits gives an error, with what to do, for the text of a list that could not be read again.

@@ -2,17 +2,17 @@ package facts
 
 import (
 	"regexp"
+	"slices"
 	"strings"
 	"testing"
 	"unicode"
 
+	"forebake/engine/figure"
 	"forebake/engine/formula"
 )
 
-// The ending of a name and the unit that goes with it. The longest ending counts.
-var endings = []struct{ ending, unit string }{
-	{"_g_per_ml", "g/mL"}, {"_ml_per_g", "mL/g"}, {"_pct", "%"}, {"_min", "min"}, {"_mm", "mm"}, {"_cm", "cm"}, {"_g", "g"}, {"_c", "C"}, {"_h", "h"}, {"_m", "m"}, {"_e", "%-hours"},
-}
+// named are the units that the name of a figure ends in.
+var named = []string{"g/mL", "mL/g", "%", "min", "mm", "cm", "g", "C", "h", "m", "%-hours"}
 
 // Names that say their unit another way: hours, h_to_10c, bulk_h26, minutes_to_core, e_gained, pct.
 var unitFirst = regexp.MustCompile(`^(hours|pct|minutes.*|h_.*|e_.*|.*_h26)$`)
@@ -51,21 +51,14 @@ func TestDeclarations(t *testing.T) {
 			t.Errorf("%s is no number and has unit %q or error %q", key, f.Unit, f.Error)
 		}
 		want := ""
-		for _, e := range endings {
-			if strings.HasSuffix(f.Name, e.ending) && f.Type == Number {
-				want = e.unit
-				break
-			}
+		if f.Type == Number {
+			want = figure.UnitOf(f.Name)
 		}
 		if want != "" && f.Unit != want {
 			t.Errorf("%s has unit %q, and its name says %q", key, f.Unit, want)
 		}
-		if want == "" && f.Type == Number && !unitFirst.MatchString(f.Name) {
-			for _, e := range endings {
-				if f.Unit == e.unit {
-					t.Errorf("%s is in %s, and its name does not end in %s", key, f.Unit, e.ending)
-				}
-			}
+		if want == "" && slices.Contains(named, f.Unit) && !unitFirst.MatchString(f.Name) {
+			t.Errorf("%s is in %s, and its name does not end in that", key, f.Unit)
 		}
 		if other, ok := units[f.Name]; ok && other != f.Unit {
 			t.Errorf("%s is in %q on one subject and in %q on another", f.Name, other, f.Unit)
@@ -157,7 +150,7 @@ func TestModelsAdmitTheirError(t *testing.T) {
 				continue
 			}
 			v := s.Value(f, x)
-			if v.Origin == Model {
+			if v.Origin == figure.ByModel {
 				model[f] = true
 				if f.Error == "" {
 					t.Errorf("%s.%s is modelled and declares no error", OnNames[on], f.Name)

@@ -8,6 +8,7 @@ import (
 	"strings"
 	"testing"
 
+	"forebake/engine/figure"
 	"forebake/engine/science/ferment"
 )
 
@@ -126,7 +127,7 @@ func TestRiseBeatsTheModel(t *testing.T) {
 	near(t, "a doubling", v.Mid, 1.25, 1e-9)
 	near(t, "least", v.Lo, 1.25/1.17, 1e-6)
 	near(t, "most", v.Hi, 1.25*1.17, 1e-6)
-	if p := value0(t, s, "d", "proof_e"); v.Origin != Measured || p.Origin != Measured {
+	if p := value0(t, s, "d", "proof_e"); v.Origin != figure.Measured || p.Origin != figure.Measured {
 		t.Errorf("origins %s and %s", v.Origin, p.Origin)
 	}
 }

@@ -118,7 +118,7 @@ func TestMixTemperatureByHand(t *testing.T) {
 		near(t, "dough, least friction"+test.by, v.Lo, mixed+low, 1e-6)
 		near(t, "dough"+test.by, v.Mid, mixed+typical, 1e-6)
 		near(t, "dough, most friction"+test.by, v.Hi, mixed+high, 1e-6)
-		if v.Origin != Model {
+		if v.Origin != figure.ByModel {
 			t.Errorf("origin %s", v.Origin)
 		}
 	}
@@ -172,12 +172,12 @@ func TestWhichMixTemperature(t *testing.T) {
 	for _, test := range []struct {
 		water, step string
 		lo, hi      float64
-		origin      Origin
+		origin      figure.Origin
 	}{
-		{plain, `{ mix = "9 min", to = "25 C" }`, 25, 25, AsGiven},
-		{plain, `{ mix = "9 min", to = "24 C to 26 C" }`, 24, 26, AsGiven},
-		{plain, `{ mix = "9 min", to = "25 C", measured = "23 C" }`, 23, 23, Measured},
-		{written, `{ mix = "9 min", to = "25 C", measured = "23 C" }`, 23, 23, Measured},
+		{plain, `{ mix = "9 min", to = "25 C" }`, 25, 25, figure.AsGiven},
+		{plain, `{ mix = "9 min", to = "24 C to 26 C" }`, 24, 26, figure.AsGiven},
+		{plain, `{ mix = "9 min", to = "25 C", measured = "23 C" }`, 23, 23, figure.Measured},
+		{written, `{ mix = "9 min", to = "25 C", measured = "23 C" }`, 23, 23, figure.Measured},
 	} {
 		v := dough(test.water, test.step)
 		wantInterval(t, test.step+" with water "+test.water, v, test.lo, test.hi)
@@ -186,10 +186,10 @@ func TestWhichMixTemperature(t *testing.T) {
 		}
 	}
 	// The water's temperature is written: the balance, at 22 C flour. Nothing is written and no aim: from fridge to room.
-	if v := dough(written, `{ mix = "9 min", by = "hand", to = "30 C" }`); v.Origin != Model || v.Mid < 23 || v.Mid > 25 {
+	if v := dough(written, `{ mix = "9 min", by = "hand", to = "30 C" }`); v.Origin != figure.ByModel || v.Mid < 23 || v.Mid > 25 {
 		t.Errorf("by the balance %v, origin %s", v.Mid, v.Origin)
 	}
-	if v := dough(plain, `{ mix = "9 min", by = "hand" }`); v.Origin != Model || v.Lo > 13 || v.Hi < 22 {
+	if v := dough(plain, `{ mix = "9 min", by = "hand" }`); v.Origin != figure.ByModel || v.Lo > 13 || v.Hi < 22 {
 		t.Errorf("between fridge and room: %v to %v, origin %s", v.Lo, v.Hi, v.Origin)
 	}
 	needs(t, "an open amount", stepValue(t, sheet0(t, `"?"`), "d", 0, "dough_c"), `all amounts of "d"`)
@@ -278,11 +278,11 @@ func TestLiquidPutBack(t *testing.T) {
 		body := func(temp string) string {
 			return fmt.Sprintf(`dough "d" {
   ingredients = {
-    "bread flour" = { amount = "%.3f g", temp = "%.6f C" }
-    "whole milk" = { amount = "%.3f g"%s }
-    "egg yolk" = { amount = "%.3f g", temp = "%.6f C" }
+    "bread flour" = { amount = "%.4f g", temp = "%.6f C" }
+    "whole milk" = { amount = "%.4f g"%s }
+    "egg yolk" = { amount = "%.4f g", temp = "%.6f C" }
     "sugar" = { amount = "120 g", temp = "%.6f C" }
-    "unsalted butter" = { amount = "%.3f g", temp = "%.6f C" }
+    "unsalted butter" = { amount = "%.4f g", temp = "%.6f C" }
   }
   steps = [ { mix = "9 min", by = "%s", to = "%.6f C" } ]
 }`, flour, tFlour, milk, temp, eggs, tEgg, tFlour, butter, tButter, by, aim)
@@ -342,7 +342,7 @@ dough "d" {
   steps = [ { mix = "9 min", by = "hand", to = "25 C" } ]
 }`, kitchenOf(nil))
 		steps := s.Formula.PartNamed("sponge").Steps
-		m := s.part(s.Formula.PartNamed("sponge")).material()
+		m := s.Part(s.Formula.PartNamed("sponge")).Material()
 		end = stepValue(t, s, "sponge", len(steps)-1, "mean_end_c").Mid
 		if temp != `"all"` {
 			end = 30
@@ -377,8 +377,8 @@ filling "f" {
 	}
 	s := sheetIn(t, body(`{ cook = "5 min", to = "70 C" }, { cool = "10 min", at = "room", as = "tray 15 mm" }`), kitchenOf(nil))
 	filling := stepValue(t, s, "f", 1, "mean_end_c").Mid
-	d, f := s.part(s.Formula.PartNamed("d")), s.part(s.Formula.PartNamed("f"))
-	a, b := 1.610*d.material().SpecificHeat, 0.5*f.material().SpecificHeat
+	d, f := s.Part(s.Formula.PartNamed("d")), s.Part(s.Formula.PartNamed("f"))
+	a, b := 1.610*d.Material().SpecificHeat, 0.5*f.Material().SpecificHeat
 	hand := (a*stepValue(t, s, "d", 1, "mean_end_c").Mid + b*filling) / (a + b)
 	if !(filling > 45) {
 		t.Errorf("the filling is at %v", filling)
@@ -400,21 +400,21 @@ func TestMeasuredOrigins(t *testing.T) {
 	for _, test := range []struct {
 		step   int
 		name   string
-		origin Origin
+		origin figure.Origin
 	}{
-		{1, "core_end_c", Model}, {1, "e_gained", Measured}, {2, "core_end_c", Measured}, {2, "start_c", Model}, {2, "e_gained", Measured},
-		{3, "core_end_c", Model}, {3, "e_gained", Measured}, {3, "start_c", Model},
+		{1, "core_end_c", figure.ByModel}, {1, "e_gained", figure.Measured}, {2, "core_end_c", figure.Measured}, {2, "start_c", figure.ByModel}, {2, "e_gained", figure.Measured},
+		{3, "core_end_c", figure.ByModel}, {3, "e_gained", figure.Measured}, {3, "start_c", figure.ByModel},
 	} {
 		if v := stepValue(t, s, "d", test.step, test.name); v.Absent || v.Origin != test.origin {
 			t.Errorf("%s of step %d: origin %s, not %s", test.name, test.step, v.Origin, test.origin)
 		}
 	}
 	near(t, "a doubling", stepValue(t, s, "d", 1, "e_gained").Mid, 1.25, 1e-9)
-	if v := value0(t, s, "d", "ferment_e"); v.Origin != Measured {
+	if v := value0(t, s, "d", "ferment_e"); v.Origin != figure.Measured {
 		t.Errorf("ferment_e: origin %s", v.Origin)
 	}
 	plain := lean(t, 22, 24, `{ mix = "9 min", to = "25 C" }, { rest = "1 h", at = "26 C" }`)
-	if v := stepValue(t, plain, "d", 1, "e_gained"); v.Origin != Model || v.Hi/v.Lo < 1.6*1.6 {
+	if v := stepValue(t, plain, "d", 1, "e_gained"); v.Origin != figure.ByModel || v.Hi/v.Lo < 1.6*1.6 {
 		t.Errorf("without a reading %v to %v, origin %s", v.Lo, v.Hi, v.Origin)
 	}
 }

@@ -1,15 +1,12 @@
 package facts
 
 import (
-	"math"
-
 	"forebake/engine/formula"
 	"forebake/engine/larder"
-	"forebake/engine/source"
 )
 
-// A marker finds the line of a part that makes a figure true: an ingredient of some kind, or a step of some kind. An empty one
-// marks the part.
+// A marker finds the line of a part that makes a figure true: an ingredient of some kind, or a step
+// of some kind. An empty one marks the part.
 type marker struct {
 	ingredient func(*formula.Ingredient) bool
 	step       func(*formula.Step) bool
@@ -33,26 +30,19 @@ var markers = map[string]marker{
 	"has_sugar_cooked": {step: func(s *formula.Step) bool { return s.Verb.Cooks() || s.Verb.Melts() }},
 }
 
-// Mark gives the line of a part that makes a figure true, zero where none does, and the temperature that a step there is
-// brought to, unknown where none is written. ok is false for a figure that marks no line.
-func Mark(figure string, p *formula.Part) (at source.Place, heatC Interval, ok bool) {
+// Mark gives the line of a part that makes a figure true: an ingredient or a step, nil where none
+// does. ok is false for a figure that marks no line.
+func Mark(figure string, p *formula.Part) (in *formula.Ingredient, s *formula.Step, ok bool) {
 	m, ok := markers[figure]
-	heatC = Interval{Lo: math.Inf(-1), Hi: math.Inf(1)}
 	for _, in := range p.Ingredients {
 		if m.ingredient != nil && m.ingredient(in) {
-			return in.Place, heatC, true
+			return in, nil, true
 		}
 	}
 	for _, s := range p.Steps {
-		if m.step == nil || !m.step(s) {
-			continue
+		if m.step != nil && m.step(s) {
+			return nil, s, true
 		}
-		for _, g := range []formula.Given{s.To, s.At} {
-			if g.Set && !math.IsInf(g.Hi, 0) {
-				return s.Place, Interval{Lo: g.Lo, Hi: g.Hi}, true
-			}
-		}
-		return s.Place, heatC, true
 	}
-	return source.Place{}, heatC, ok
+	return nil, nil, ok
 }

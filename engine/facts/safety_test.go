@@ -29,7 +29,7 @@ func TestCoolingTimesByTheClosedForm(t *testing.T) {
 	for _, tau := range []float64{0.3, 1.5, 1.6, 1.759} {
 		trace := newton(85, 4, tau, 9*tau)
 		at := func(c float64) float64 {
-			h, met := downTo(trace, 4, c)
+			h, met := history.DownTo(trace, 4, c)
 			if !met {
 				t.Fatalf("tau %v h: never at %v C", tau, c)
 			}
@@ -39,10 +39,10 @@ func TestCoolingTimesByTheClosedForm(t *testing.T) {
 		near(t, fmt.Sprintf("tau %v h, 57 to 5 C", tau), at(5)-at(57), 3.970*tau, 0.001*tau)
 		near(t, "the law", microbe.NewtonHours(tau, 4, 57, 5), at(5)-at(57), 1e-6)
 	}
-	if h, met := downTo(newton(20, 4, 1, 9), 4, 57); h != 0 || !met {
+	if h, met := history.DownTo(newton(20, 4, 1, 9), 4, 57); h != 0 || !met {
 		t.Errorf("what comes cooler than the target: %v h, %v", h, met)
 	}
-	if _, met := downTo(newton(85, 4, 1, 9), 4, 3); met {
+	if _, met := history.DownTo(newton(85, 4, 1, 9), 4, 3); met {
 		t.Error("colder than its surroundings")
 	}
 }

@@ -71,7 +71,7 @@ func TestCoilByHand(t *testing.T) {
 	// With a filling the layer is both.
 	s = dry(t, 1000, 300, `{ sheet = "5 mm" }, { fill = "f" }, { roll = "coil", slice = "40 mm" }`, nil)
 	area := 1000 / 1.15 / 0.5
-	rho := s.part(s.Formula.PartNamed("f")).material().Density / 1000
+	rho := s.Part(s.Formula.PartNamed("f")).Material().Density / 1000
 	thick := 10 * 300 / rho / area
 	near(t, "filling", stepValue(t, s, "d", 1, "filling_mm").Mid, thick, 1e-6)
 	wantInterval(t, "filling on dough", stepValue(t, s, "d", 1, "filling_ratio_pct"), 30, 30)
@@ -189,7 +189,7 @@ filling "f" {
 	s := body(`, { cool = "1 h", at = "fridge", as = "tray 60 mm" }`)
 	ready, tray := stepValue(t, s, "d", 0, "filling_ready_min"), stepValue(t, s, "d", 0, "tray_ready_min")
 	near(t, "the cool itself", ready.Mid/60, func() float64 {
-		v := hoursTo(spreadC)(s, s.Formula.PartNamed("f").Steps[1])
+		v := s.HoursTo(s.Formula.PartNamed("f").Steps[1], 24)
 		return v.Mid
 	}(), 1e-9)
 	if !(tray.Mid < ready.Mid/3 && tray.Mid > 10) {

@@ -22,21 +22,24 @@ func (l Limit) Refuses(x float64) string {
 	if unit != "" {
 		unit = " " + unit
 	}
-	return fmt.Sprintf(
-		"%s is %.4g%s; %s from %g to %g%s",
-		l.Quantity,
-		x,
-		unit,
-		l.Why,
-		l.Low,
-		l.High,
-		unit,
-	)
+	return fmt.Sprintf("%s is %.4g%s; %s from %g to %g%s",
+		l.Quantity, x, unit, l.Why, l.Low, l.High, unit)
+}
+
+// FirstReason is the first reason for silence of several, "" where there is none.
+func FirstReason(reasons ...string) string {
+	for _, r := range reasons {
+		if r != "" {
+			return r
+		}
+	}
+	return ""
 }
 
 // Model states of a modelled figure what the estimate alone does not tell.
 type Model struct {
 	Name, Unit string
+	Gives      string // what it gives, where the name does not say it
 	Limits     []Limit
 	Error      string // the error that the estimate carries, and what it was fitted to
 	Source     string // with its basis: read, quoted, memory, computed, judgement

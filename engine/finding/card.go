@@ -6,6 +6,7 @@ type Card struct {
 	Line                      int
 	LevelBy                   string // the house line that set the level
 	When, Say, Why, Source    string
+	NoteWhen                  string // where a finding is no more than a note; often none
 	Doubt, Safety             bool
 	Because                   string       // of the house's set block; often none
 	Waivers                   []CardWaiver // of the house

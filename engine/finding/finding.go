@@ -86,6 +86,7 @@ type Finding struct {
 	Mends   []Mend    // changes that would clear it, where they were looked for
 	Needs   []string  // facts or fields that would settle an unsure answer, or one flagged in doubt
 	Reason  string    // of an unsure answer, or one flagged in doubt: what left it open
+	Causes  []Cause   // the same one by one, alike for all answers that wait for one thing
 	Doubt   bool      // flagged because it could not be ruled out, not because it is certain
 	Safety  bool      // of a food-safety rule
 

@@ -19,7 +19,24 @@ type Mending struct {
 	Changes []Change
 	Choices []Change // taste: not made unless asked for
 	Left    []Left   // flagged still, each with why
+	Worse   []Worse  // answers that the changes make worse, or open
+	Doubted []Doubted
+	Spent   bool // the search ended at its budget
 	Wrote   bool
+}
+
+// Doubted is a comment on a changed line, which may not be true any more.
+type Doubted struct {
+	Line int // of the mended text
+	Text string
+}
+
+// Worse is an answer that the changes of a formula make worse. From clear to unsure is worse too.
+type Worse struct {
+	Rule, Subject string
+	Level         Level
+	Line          int
+	Was, Is       Answer
 }
 
 // ChangedLines is a run of lines before and after.
@@ -55,4 +72,5 @@ type Left struct {
 	Why           string
 	Against       []string // rules that pull the same lever the other way
 	Nearest       string   // the change that comes nearest
+	Instead       string   // what a baker would do, where no value serves
 }

@@ -8,11 +8,19 @@ type CautionCard struct {
 	Line                          int
 }
 
-// PackCard is a pack with its rules.
+// FigureCard is what a figure that a rule file declares says about itself.
+type FigureCard struct {
+	Name, On, Is, Unit, Means, File string
+	Line                            int
+}
+
+// PackCard is a pack with its figures and rules.
 type PackCard struct {
 	Name, About string
 	Safety      bool
-	Rules       []Card // in order of their names
+	NoPack      bool         // the file is in force in every house: none can name it or leave it out
+	Figures     []FigureCard // in order of the files
+	Rules       []Card       // in order of their names
 }
 
 // Rulebook is all packs and cautions in force in a house, for the lists of rules.
@@ -42,7 +50,7 @@ type CatalogueFact struct {
 	Means   string `json:"means"`
 	Source  string `json:"source"`
 	Error   string `json:"error"`
-	Steps   string `json:"steps"` // the verbs that have it; "" for all, and on other subjects
+	Steps   string `json:"steps"` // the verbs or part kinds that have it; "" for all
 }
 
 // CatalogueVerb is one kind of step.

@@ -59,7 +59,11 @@ func Read(r *reading.Reader, b *hclsyntax.Block, opts Options) *Formula {
 	r.Known(b.Body, "a formula", FormulaKeys, KindNames)
 	if a := b.Body.Attributes["family"]; a != nil {
 		if name, at, ok := r.Text(a.Expr, "family"); ok {
-			if f.Family, ok = family.Find(name); !ok {
+			near, more := family.Nearest(name)
+			if f.Family, ok = family.Find(name); !ok && more {
+				r.Fault(at, "the range table has no ranges of %q; nearest by make-up: write %q",
+					name, near.Name)
+			} else if !ok {
 				r.Unknown(at, "family", name, "the range table", family.Names())
 			}
 		}
@@ -252,7 +256,11 @@ func twiceText(first, second *Ingredient) string {
 }
 
 func (rd *reader) unknownIngredient(in *Ingredient) {
-	text := reading.UnknownText("ingredient", in.Name, "the larder", rd.opts.Larder.Names())
+	text := rd.opts.Larder.UnknownText(in.Name)
+	if a, ok := rd.opts.Larder.Ambiguous(in.Name); ok && len(a.Choices) > 0 {
+		rd.Fault(in.Place, "%s", text)
+		return
+	}
 	rd.Problems = append(rd.Problems, source.Problem{Place: in.Place,
 		Text: text + "; if it is new, put this in house.hcl with its label's figures per 100 g",
 		Paste: fmt.Sprintf("ingredient %q {\n"+
@@ -308,8 +316,19 @@ func (rd *reader) readHowMuch(in *Ingredient, e hclsyntax.Expression, what strin
 		}
 		return Amount{All: true, Given: Given{Place: at}}
 	}
+	if rd.counted(in.Name) {
+		if _, fault := wholeCount(text); fault == "" {
+			text += " pieces" // eggs are counted: "2" can mean nothing else
+		}
+	}
 	g, _ := rd.QuantityText(text, at, quantity.Amounts, what)
 	return Amount{Given: g}
+}
+
+// counted reports whether an ingredient is counted where no unit is written: an egg of known mass.
+func (rd *reader) counted(name string) bool {
+	it, ok := rd.opts.Larder.Find(name)
+	return ok && it.Class == larder.ClassEgg && it.Piece > 0
 }
 
 // within checks that a quantity lies in a sane range, in its base unit.

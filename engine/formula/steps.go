@@ -206,6 +206,10 @@ var stepWords = func() map[string]stepWord {
 func (rd *reader) noVerb(pairs []reading.Pair, e hclsyntax.Expression) {
 	for _, pair := range pairs {
 		if stepWords[pair.Key].option == nil {
+			if line := otherWords[pair.Key]; line != "" {
+				rd.Fault(pair.Place, "no step %q; write %s", pair.Key, line)
+				return
+			}
 			rd.Unknown(pair.Place, "step", pair.Key, "", VerbNames(nil))
 			return
 		}

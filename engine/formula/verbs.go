@@ -176,7 +176,7 @@ var Verbs = []*Verb{
 	verb("mix", "bring the ingredients together, by hand or machine",
 		aTime, takes{optBy, optTo, optAt},
 		passing, noHeat, nowhere, mixes, goesOn, losesGas, touched, attended,
-		keepsForm, putsNothing, inMaking, rawOnly),
+		keepsForm, putsNothing, inMaking, rawOnly, "knead", "beat"),
 	verb("fold", "stretch and fold the dough in its tub",
 		aTimeOrCount, takes{optAt, optTime, optCovered},
 		passing, noHeat, nowhere, joinsNothing, goesOn, keepsGas, touched, attended,
@@ -184,11 +184,11 @@ var Verbs = []*Verb{
 	verb("rest", "leave it to stand and rise",
 		aTime, takes{optAt, optTo, optAs, optCovered, optTin, optCount},
 		standing, noHeat, nowhere, joinsNothing, goesOn, keepsGas, closed, unattended,
-		keepsForm, putsNothing, inMaking, anyTime),
+		keepsForm, putsNothing, inMaking, anyTime, "bulk", "ferment"),
 	verb("chill", "put it in the cold",
 		aTime, takes{optAt, optTo, optCore, optBy, optAs, optCovered, optTin, optCount},
 		standing, takesHeat, fridge, joinsNothing, goesOn, keepsGas, closed, unattended,
-		keepsForm, putsNothing, inMaking, anyTime),
+		keepsForm, putsNothing, inMaking, anyTime, "retard"),
 	verb("temper", "let it come back from the cold",
 		aTime, takes{optAt, optTo, optAs, optCovered},
 		standing, noHeat, nowhere, joinsNothing, goesOn, keepsGas, touched, unattended,
@@ -224,7 +224,7 @@ var Verbs = []*Verb{
 	verb("divide", "cut it into pieces, by weight or number",
 		aMassOrCount, takes{optPieces, optTime},
 		passing, noHeat, nowhere, joinsNothing, goesOn, losesGas, touched, attended,
-		divides, putsNothing, inMaking, anyTime),
+		divides, putsNothing, inMaking, anyTime, "scale", "portion"),
 	verb("shape", "give it its shape",
 		anyWords, takes{optPieces, optAs, optTime, optAt},
 		passing, noHeat, nowhere, joinsNothing, endsBulk, losesGas, touched, attended,
@@ -240,7 +240,7 @@ var Verbs = []*Verb{
 	verb("proof", "the final rise",
 		aTime, takes{optAt, optTo, optAs, optCovered, optTin, optCount},
 		standing, noHeat, nowhere, joinsNothing, endsBulk, keepsGas, touched, unattended,
-		keepsForm, putsNothing, inMaking, rawOnly),
+		keepsForm, putsNothing, inMaking, rawOnly, "prove"),
 	verb("bake", "bake it",
 		aTime, takes{optAt, optCore, optBy, optCovered, optTin, optCount},
 		passing, bakes, nowhere, joinsNothing, endsBulk, keepsGas, touched, unattended,
@@ -258,6 +258,33 @@ var Verbs = []*Verb{
 		aTime, takes{optAt, optAs, optCovered},
 		standing, noHeat, nowhere, joinsNothing, goesOn, keepsGas, closed, unattended,
 		keepsForm, putsNothing, onShelf, anyTime),
+}
+
+// otherWords are words of the craft that no verb can stand for without a loss: the line to write in
+// place of each.
+var otherWords = map[string]string{
+	"fry": `{ cook = "2 min", at = "175 C", by = "frying" }`,
+	"laminate": `{ fill = "roll-in butter" }, then { sheet = "6 mm" }, { fold = 1 } ` +
+		`and { chill = "30 min" } for each turn`,
+	"turn":     `{ fold = 1, note = "letter turn" }`,
+	"plait":    `{ shape = "plait" }, after { divide = ... } into strands`,
+	"braid":    `{ shape = "plait" }, after { divide = ... } into strands`,
+	"twist":    `{ shape = "twist" }`,
+	"preshape": `{ shape = "ball" }`,
+	"round":    `{ shape = "ball" }`,
+	"mould":    `{ shape = "loaf" }`,
+	"degas":    `{ fold = 1, note = "knock back" }`,
+	"glaze":    `{ wash = "egg wash" } before the bake, or { brush = "glaze" } after it`,
+	"scald":    `{ cook = "1 min", at = "82 C" } in the part with the milk`,
+	"boil":     `{ cook = "5 min", at = "100 C" }`,
+	"simmer":   `{ cook = "5 min", at = "95 C" }`,
+	"toast":    `{ bake = "10 min", at = "170 C" } in a part of its own`,
+	"roast":    `{ bake = "10 min", at = "170 C" } in a part of its own`,
+	"steam":    `note = "steam" beside the bake`,
+	"score":    `note = "scored" beside the bake`,
+	"dust":     `note = "dusted" beside the step: flour for the bench is no ingredient`,
+	"dock":     `note = "docked" beside the bake`,
+	"autolyse": `{ soak = "30 min" } before the mix`,
 }
 
 // Waits reports whether the part stands in some surroundings for the time of the step: its warm
@@ -311,6 +338,9 @@ func (v *Verb) Joins() bool { return v.joins != joinsNothing }
 
 // EndsBulk reports whether the bulk ferment ends where the verb begins.
 func (v *Verb) EndsBulk() bool { return v.bulk == endsBulk }
+
+// Proofs reports whether the part stands in it for its last rise.
+func (v *Verb) Proofs() bool { return v.Waits() && v.EndsBulk() }
 
 // Degasses reports whether the verb drives the gas out.
 func (v *Verb) Degasses() bool { return v.gas == losesGas }

@@ -1,6 +1,7 @@
 package formula
 
 import (
+	"strings"
 	"testing"
 
 	"forebake/engine/larder"
@@ -13,7 +14,7 @@ import (
 func TestAnotherWordForAVerb(t *testing.T) {
 	rest, _ := FindVerb("rest")
 	again := *rest
-	again.also = []string{"prove", "stand"}
+	again.also = []string{"linger", "stand"}
 	for _, word := range again.also {
 		stepWords[word] = stepWord{verb: &again}
 		defer delete(stepWords, word)
@@ -21,7 +22,7 @@ func TestAnotherWordForAVerb(t *testing.T) {
 	text := `formula "f" {
   dough "d" {
     ingredients = { "bread flour" = "1000 g" }
-    steps       = [{ at = "room", prove = "1 h" }, { "stand" = "2 h", at = "27 C" }]
+    steps       = [{ at = "room", linger = "1 h" }, { "stand" = "2 h", at = "27 C" }]
   }
 }
 `
@@ -63,5 +64,45 @@ func TestZeroTraits(t *testing.T) {
 	}
 	if v.Heats() || v.Washes() || v.Soaks() || v.Mixes() || v.place != nil {
 		t.Error("an undeclared trait takes something for done")
+	}
+}
+
+// A word of the craft is read as the verb that it means, or answered with a line that reads.
+func TestWordsOfTheCraft(t *testing.T) {
+	for word, want := range map[string]string{"knead": "mix", "beat": "mix",
+		"bulk": "rest", "ferment": "rest", "retard": "chill", "prove": "proof", "scale": "divide",
+		"portion": "divide"} {
+		if v, ok := FindVerb(word); !ok || v.Name != want {
+			t.Errorf("%s is not %s", word, want)
+		}
+	}
+	faults := func(steps string) []source.Problem {
+		file := source.New("f.hcl", []byte("formula \"f\" {\n  dough \"d\" {\n"+
+			"    ingredients = { \"bread flour\" = \"1000 g\" }\n    steps = [ "+steps+" ]\n  }\n}\n"))
+		body, problems := source.Parse(file)
+		if len(problems) > 0 {
+			t.Fatal(steps, problems)
+		}
+		r := &reading.Reader{File: file}
+		Read(r, body.Blocks[0], Options{Larder: larder.New()})
+		return r.Problems
+	}
+	for word, line := range otherWords {
+		if _, ok := stepWords[word]; ok {
+			t.Errorf("%s is a verb too", word)
+		}
+		got := faults("{ " + word + " = \"10 min\" }")
+		if len(got) != 1 || !strings.Contains(got[0].Text, line) {
+			t.Errorf("%s: %v", word, got)
+		}
+		// Lines of one whole step read as they stand, but for parts that the test has not.
+		if !strings.HasPrefix(line, "{ ") || strings.Contains(line, "wash =") ||
+			strings.Contains(line, "fill =") {
+			continue
+		}
+		step, _, _ := strings.Cut(line, " }")
+		if got := faults("{ mix = \"5 min\" }, " + step + " }"); len(got) > 0 {
+			t.Errorf("%s: told to write %s }, but %v", word, step, got)
+		}
 	}
 }

@@ -1,6 +1,7 @@
 package history
 
 import (
+	"forebake/engine/figure"
 	"forebake/engine/formula"
 	"forebake/engine/science/geometry"
 	"forebake/engine/science/heat"
@@ -10,18 +11,18 @@ import (
 const proofedDensity = 400
 
 // bake takes the part through the oven: capped at boiling, and even afterwards.
-func (f *Follower) bake(step *formula.Step, st *Stage) {
-	f.mark(st)
+func (f *Simulator) bake(step *formula.Step, st *Stage) {
+	f.keepState(st)
 	f.intoTin(step)
 	kg := f.massKg()
 	switch made := f.setup.Part.Formula; {
 	case f.shape.pieces > 1:
 		kg /= f.shape.pieces
-	case made != nil && made.Makes.Pieces > 1: // nobody says how it is divided
+	case made != nil && made.Makes.Pieces > 1: // no step says how it is divided
 		kg /= made.Makes.Pieces
 	}
 	if boils := heat.BoilingPointC(f.setup.Kitchen.Altitude.Mid()); step.At.Set && step.At.Lo <= boils {
-		f.lose(st, "an oven that is hot enough to bake in")
+		f.loseTrack(st, "an oven that is hot enough to bake in")
 		return
 	}
 	rho := proofedDensity * f.shape.mixedRho / f.setup.Material.Density
@@ -46,34 +47,34 @@ func (f *Follower) bake(step *formula.Step, st *Stage) {
 		target = step.To
 	}
 	if target.Set {
-		quick, ok1 := oven(st.StartCore.Warm).MinutesToCore(target.Lo)
+		quick, ok1 := oven(st.StartCore.High).MinutesToCore(target.Lo)
 		mid, ok2 := oven(st.StartCore.Mid).MinutesToCore(target.Mid())
-		slow, ok3 := oven(st.StartCore.Cold).MinutesToCore(target.Hi)
+		slow, ok3 := oven(st.StartCore.Low).MinutesToCore(target.Hi)
 		if ok1 && ok2 && ok3 {
-			st.MinutesToCore, st.HasCoreMinutes = Band{quick.Low, mid.Mid, slow.High}, true
+			st.MinutesToCore, st.HasCoreMinutes = figure.Estimate{Low: quick.Low, Mid: mid.Mid, High: slow.High}, true
 		}
 	}
-	var after Band
+	var after figure.Estimate
 	switch r := step.Reading; {
 	case r != nil && r.Temp.Set:
-		after, st.Measured = bandOf(r.Temp.Interval), true
+		after, st.Measured = estimateOf(r.Temp.Interval), true
 	case step.Time.Set:
-		lo, ok1 := oven(st.StartCore.Cold).CoreAfter(step.Time.Lo)
+		lo, ok1 := oven(st.StartCore.Low).CoreAfter(step.Time.Lo)
 		g, ok2 := oven(st.StartCore.Mid).CoreAfter(step.Time.Mid())
-		hi, ok3 := oven(st.StartCore.Warm).CoreAfter(step.Time.Hi)
+		hi, ok3 := oven(st.StartCore.High).CoreAfter(step.Time.Hi)
 		if !ok1 || !ok2 || !ok3 {
-			f.lose(st, "a shape for this bake")
+			f.loseTrack(st, "a shape for this bake")
 			return
 		}
-		after = Band{lo.Low, g.Mid, hi.High}
+		after = figure.Estimate{Low: lo.Low, Mid: g.Mid, High: hi.High}
 	default:
-		f.lose(st, "the time of this bake")
+		f.loseTrack(st, "the time of this bake")
 		return
 	}
-	st.Oven = oven(st.StartCore.Cold)
+	st.Oven = oven(st.StartCore.Low)
 	f.setEven(after)
 	st.Core, st.Mean, st.Surface, st.Body = after, after, after, body
-	st.CoreMax = st.StartCore.hotter(after)
+	st.CoreMax = st.StartCore.Max(after)
 	// Crumb from here on: light, and a poor conductor. It keeps its baked size.
 	f.body, f.shape.known = body, true
 	f.setup.Gas = 0

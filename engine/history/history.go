@@ -3,8 +3,8 @@
 // Package facts calls it, once a part, when a rule or an output asks for a figure that needs it; it hands in what the part is
 // made of, and gets plain figures back. It knows formulas and science, never rules.
 //
-// Three runs are made of every part: the middle one, and the coldest and the warmest that the ranges in the formula and the
-// error of the model allow. A probe reading in the formula makes all three pass through it and is believed from there on.
+// Three runs are made of every part: the middle one, and the coldest (Low) and the warmest (High) that the ranges in the formula
+// and the error of the model allow. Low <= Mid <= High for temperatures, and for fermentation below 38 C. A probe reading in the formula makes all three pass through it and is believed from there on.
 package history
 
 import (
@@ -19,13 +19,6 @@ import (
 
 // Interval is short for the interval of package figure.
 type Interval = figure.Interval
-
-// Band is a figure with its ends: the coldest run, the middle one and the warmest. Cold <= Mid <= Warm for temperatures and
-// for fermentation below 38 C.
-type Band struct{ Cold, Mid, Warm float64 }
-
-// Interval gives the ends in order.
-func (b Band) Interval() Interval { return figure.Between(b.Cold, b.Warm) }
 
 // Material is what heat meets in a part.
 type Material struct {
@@ -43,21 +36,21 @@ type Setup struct {
 	Kitchen  *kitchen.Kitchen
 	MassG    Interval
 	Material Material
-	Start    Band // C, at the end of the first mix, or of whatever begins the part
-	Started  bool // the start is known
+	Start    figure.Estimate // C, at the end of the first mix, or of whatever begins the part
+	Started  bool            // the start is known
 	// Missing is what would have to be written so that start and material are known; "" when they are.
 	Missing string
 	// Gas is yeast in percent times its osmotic factor: how hard the dough works, for its own heat. 0 for what does not ferment.
 	Gas float64
-	// Trace asks for the course of every wait, for what lives on warmth; TraceBaked for those after a bake too.
+	// Trace asks for the course of every wait, for the growth of organisms; TraceBaked for those after a bake too.
 	Trace, TraceBaked bool
-	// Filling gives the life and material of a part that a step spreads on this one, nil when it is not known.
+	// Filling gives the record and material of a part that a step spreads on this one, nil when it is not known.
 	Filling func(*formula.Part) *Filling
 }
 
 // Filling is what a spread filling brings with it.
 type Filling struct {
-	Temp     Band // C
+	Temp     figure.Estimate // C
 	MassG    Interval
 	Material Material
 }
@@ -71,23 +64,23 @@ type Stage struct {
 	StartH, EndH   Interval      // hours since the part's first step
 	Ambient        Interval      // C
 	HasAmbient     bool
-	StartCore      Band // C, as the step begins
-	Core, Mean     Band // C, as it ends
-	Surface        Band
-	CoreMax        Band
-	Hours          Band // equivalent hours at 26 C gained in it
-	Apart          bool // done to some ingredients in a bowl of their own, before the part is mixed
-	Measured       bool // a temperature reading was believed here
-	RiseMeasured   bool // a measured rise was believed here
-	AssumedBowl    bool // no geometry was given, and it matters
-	MinutesToCore  Band // bake: until the target core
+	StartCore      figure.Estimate // C, as the step begins
+	Core, Mean     figure.Estimate // C, as it ends
+	Surface        figure.Estimate
+	CoreMax        figure.Estimate
+	Hours          figure.Estimate // equivalent hours at 26 C gained in it
+	InOwnBowl      bool            // done to some ingredients in a bowl of their own, before the part is mixed
+	Measured       bool            // a temperature reading was believed here
+	RiseMeasured   bool            // a measured rise was believed here
+	AssumedBowl    bool            // no geometry was given, and it matters
+	MinutesToCore  figure.Estimate // bake: until the target core
 	HasCoreMinutes bool
 	Body           heat.Body
 	Bi             float64
 	Oven           heat.Bake // a bake as the coldest run goes through it; no body where the core is not reckoned
 	// Trace is the course of each run through a wait, the coldest first, by Hours of the step: at its start, its end and in between.
 	// It is drawn to the longest end of a ranged time in the warmest run, to the shortest in the coldest. nil where none was asked for.
-	Trace [3][]Sample
+	Trace [figure.Runs][]Sample
 
 	// read is the share of Hours that was gained when a rise was read; the hours of an earlier rise do not count in it.
 	read float64
@@ -99,28 +92,28 @@ type Sample struct {
 	Core, Surface float64 // C
 }
 
-// Life is what a part went through.
-type Life struct {
+// Record is what a part went through.
+type Record struct {
 	Stages []Stage
 	// RiseScale is what a measured rise made of the fermentation model; Rise is true when there was one.
 	RiseScale float64
 	Rise      bool
 }
 
-// lane is one of the three runs.
-type lane struct {
+// run is one of the three runs.
+type run struct {
 	walk  heat.Walk
-	warm  int     // -1 coldest, 0 middle, 1 warmest
+	which figure.Run
 	lastT float64 // C, before a body is known: even temperature
 	live  bool    // the walk is started
 	body  heat.Body
 }
 
-// Follower follows parts, keeping its memory from one to the next. It belongs to one goroutine.
-type Follower struct {
-	lanes   [3]lane
+// Simulator follows parts, keeping its memory from one to the next. It belongs to one goroutine.
+type Simulator struct {
+	runs    [figure.Runs]run
 	setup   Setup
-	scales  [airKinds][3]float64 // what readings made of the surface coefficients, by the kind of air
+	scales  [airKinds][figure.Runs]float64 // what readings made of the surface coefficients, by the kind of air
 	body    heat.Body
 	shape   shape
 	missing string        // what would have to be written so that the steps from here on are known; "" while they are
@@ -145,10 +138,10 @@ type shape struct {
 	mixedRho float64
 }
 
-// Follow runs a part through its steps. The life belongs to the caller.
-func (f *Follower) Follow(s Setup) *Life {
+// Follow runs a part through its steps. The record belongs to the caller.
+func (f *Simulator) Follow(s Setup) *Record {
 	f.begin(s)
-	life := &Life{RiseScale: 1}
+	record := &Record{RiseScale: 1}
 	f.stages = make([]Stage, 0, len(s.Part.Steps))
 	if s.Trace {
 		waits := 0
@@ -167,36 +160,28 @@ func (f *Follower) Follow(s Setup) *Life {
 			clock = clock.Add(step.Time.Interval.Scale(1.0 / 60))
 		}
 		st.EndH = clock
-		if life.Rise {
-			st.Hours = st.Hours.times(life.RiseScale)
+		if record.Rise {
+			st.Hours = st.Hours.Times(record.RiseScale)
 		}
 		if r := step.Reading; r != nil && r.Rise.Set && st.Known {
-			f.believeRise(&st, life)
+			f.believeRise(&st, record)
 		}
 		f.stages = append(f.stages, st)
 	}
-	life.Stages = f.stages
-	f.stages, f.samples = nil, nil // they are the life's own
-	return life
+	record.Stages = f.stages
+	f.stages, f.samples = nil, nil // they are the record's own
+	return record
 }
 
-// bandOf gives a written range to the three runs.
-func bandOf(iv Interval) Band { return Band{iv.Lo, iv.Mid(), iv.Hi} }
-
-// of is the figure of one run.
-func (b Band) of(l *lane) float64 { return [...]float64{b.Cold, b.Mid, b.Warm}[l.warm+1] }
-
-// hotter is the higher of two figures, run by run.
-func (b Band) hotter(c Band) Band {
-	return Band{max(b.Cold, c.Cold), max(b.Mid, c.Mid), max(b.Warm, c.Warm)}
+// estimateOf gives a written range to the three runs.
+func estimateOf(iv Interval) figure.Estimate {
+	return figure.Estimate{Low: iv.Lo, Mid: iv.Mid(), High: iv.Hi}
 }
-
-func (b Band) times(x float64) Band { return Band{b.Cold * x, b.Mid * x, b.Warm * x} }
 
 // believeRise sets the fermentation of a rise by what was measured of it: a doubling is 1.25 %-hours (ferment.DoublingE). The
 // hours of that rise become what was seen, and those of later steps are scaled alike; those of an earlier rise too, unless it
 // was measured itself.
-func (f *Follower) believeRise(st *Stage, life *Life) {
+func (f *Simulator) believeRise(st *Stage, record *Record) {
 	first := len(f.stages)
 	before := 0.0
 	for first > 0 && !f.stages[first-1].Step.Verb.Degasses() {
@@ -209,45 +194,48 @@ func (f *Follower) believeRise(st *Stage, life *Life) {
 		return
 	}
 	scale := seen / modelled
-	sharpen := func(b Band) Band { m := b.Mid * scale; return Band{m, m, m} }
+	sharpen := func(b figure.Estimate) figure.Estimate {
+		m := b.Mid * scale
+		return figure.Estimate{Low: m, Mid: m, High: m}
+	}
 	for i := range f.stages {
 		switch {
 		case i >= first:
 			f.stages[i].Hours = sharpen(f.stages[i].Hours)
-		case !life.Rise:
-			f.stages[i].Hours = f.stages[i].Hours.times(scale)
+		case !record.Rise:
+			f.stages[i].Hours = f.stages[i].Hours.Times(scale)
 		}
 	}
 	if st.read == 1 {
 		st.Hours = sharpen(st.Hours)
 	} else { // known when it was read, and modelled from there on
 		m := st.Hours.Mid * st.read
-		rest := Band{max(0, st.Hours.Cold-m), st.Hours.Mid - m, max(0, st.Hours.Warm-m)}.times(scale)
-		st.Hours = Band{min(rest.Cold, rest.Mid) + m*scale, rest.Mid + m*scale, max(rest.Warm, rest.Mid) + m*scale}
+		rest := figure.Estimate{Low: max(0, st.Hours.Low-m), Mid: st.Hours.Mid - m, High: max(0, st.Hours.High-m)}.Times(scale)
+		st.Hours = figure.Estimate{Low: min(rest.Low, rest.Mid) + m*scale, Mid: rest.Mid + m*scale, High: max(rest.High, rest.Mid) + m*scale}
 	}
-	life.RiseScale *= scale
-	life.Rise, st.RiseMeasured = true, true
+	record.RiseScale *= scale
+	record.Rise, st.RiseMeasured = true, true
 }
 
 // TimeTo gives the hours from the beginning of a step until the core is at a temperature, as if the step lasted as long as it
-// takes: Cold is the fastest run and Warm the slowest; +Inf where it never comes there. ok is false when the temperatures are
+// takes: Low is the fastest run and High the slowest; +Inf where it never comes there. ok is false when the temperatures are
 // not known, or the step has no surroundings.
-func (f *Follower) TimeTo(s Setup, step *formula.Step, targetC float64) (Band, bool) {
+func (f *Simulator) TimeTo(s Setup, step *formula.Step, targetC float64) (figure.Estimate, bool) {
 	return f.timeTo(s, step, step, targetC, 0)
 }
 
 // TimeToIf is TimeTo with another step in that one's place.
-func (f *Follower) TimeToIf(s Setup, step, instead *formula.Step, targetC float64) (Band, bool) {
+func (f *Simulator) TimeToIf(s Setup, step, instead *formula.Step, targetC float64) (figure.Estimate, bool) {
 	return f.timeTo(s, step, instead, targetC, 0)
 }
 
 // TimeToAs is TimeTo with the part standing as a slab of another thickness, m.
-func (f *Follower) TimeToAs(s Setup, step *formula.Step, targetC, slabM float64) (Band, bool) {
+func (f *Simulator) TimeToAs(s Setup, step *formula.Step, targetC, slabM float64) (figure.Estimate, bool) {
 	return f.timeTo(s, step, step, targetC, slabM)
 }
 
 // timeTo takes the part as it stands for a slab of 0.
-func (f *Follower) timeTo(s Setup, step, instead *formula.Step, targetC, slabM float64) (Band, bool) {
+func (f *Simulator) timeTo(s Setup, step, instead *formula.Step, targetC, slabM float64) (figure.Estimate, bool) {
 	s.Trace = false
 	f.begin(s)
 	f.stages = f.stages[:0]
@@ -255,40 +243,40 @@ func (f *Follower) timeTo(s Setup, step, instead *formula.Step, targetC, slabM f
 		st := Stage{Step: other}
 		if other == step {
 			if f.missing != "" {
-				return Band{}, false
+				return figure.Estimate{}, false
 			}
 			f.reshape(instead)
 			e, missing := f.environment(instead, &st)
 			if missing != "" {
-				return Band{}, false
+				return figure.Estimate{}, false
 			}
-			var read [3]bool
-			for i := range f.lanes {
-				if !f.enter(&f.lanes[i], e) {
-					return Band{}, false
+			var read [figure.Runs]bool
+			for i := range f.runs {
+				if !f.enter(&f.runs[i], e) {
+					return figure.Estimate{}, false
 				}
-				read[i] = instead.Reading != nil && instead.Reading.Temp.Set && f.believe(&f.lanes[i], instead, e)
+				read[i] = instead.Reading != nil && instead.Reading.Temp.Set && f.believe(&f.runs[i], instead, e)
 			}
 			if slabM > 0 {
 				e.body, f.shape.known = heat.SlabOf(slabM), true
 			}
-			var out [3]float64
-			for i := range f.lanes {
-				if slabM > 0 && !f.enter(&f.lanes[i], e) {
-					return Band{}, false
+			var out [figure.Runs]float64
+			for i := range f.runs {
+				if slabM > 0 && !f.enter(&f.runs[i], e) {
+					return figure.Estimate{}, false
 				}
-				out[i] = f.reach(&f.lanes[i], e, targetC, read[i])
+				out[i] = f.reach(&f.runs[i], e, targetC, read[i])
 			}
-			return Band{min(out[0], out[1], out[2]), out[1], max(out[0], out[1], out[2])}, true
+			return figure.Estimate{Low: min(out[0], out[1], out[2]), Mid: out[1], High: max(out[0], out[1], out[2])}, true
 		}
 		f.step(other, &st)
 	}
-	return Band{}, false
+	return figure.Estimate{}, false
 }
 
 // reach gives the hours until the core of a run that has entered its surroundings is at the target: 0 when it is there already
 // on the way down, or up. After a reading that was believed the model's error is no longer added.
-func (f *Follower) reach(l *lane, e environment, targetC float64, read bool) float64 {
+func (f *Simulator) reach(l *run, e environment, targetC float64, read bool) float64 {
 	now := l.walk.At(0)
 	cooling := now.MeanC > l.ambient(e)
 	if cooling && now.CoreC <= targetC || !cooling && now.CoreC >= targetC {

@@ -28,8 +28,8 @@ func TestMiddleRunIsAWalk(t *testing.T) {
 		near(t, st.Step.Verb.Name+" core", st.Core.Mid, want.CoreC, 1e-9)
 		near(t, st.Step.Verb.Name+" mean", st.Mean.Mid, want.MeanC, 1e-9)
 		near(t, st.Step.Verb.Name+" surface", st.Surface.Mid, want.SurfaceC, 1e-9)
-		for _, b := range []history.Band{st.Core, st.Mean, st.Surface} {
-			if !(b.Cold < b.Mid && b.Mid < b.Warm) {
+		for _, b := range []figure.Estimate{st.Core, st.Mean, st.Surface} {
+			if !(b.Low < b.Mid && b.Mid < b.High) {
 				t.Errorf("%s: %v is not held by its outer runs", st.Step.Verb.Name, b)
 			}
 		}
@@ -91,8 +91,8 @@ func TestOuterRunsByHand(t *testing.T) {
 			h.stand(heat.SlabOf(0.040))
 			want[i] = h.stay(test.ambient[i], test.h[i], test.hours[i]*3600*speed)
 		}
-		nearBand(t, test.name+", core", st.Core, history.Band{Cold: want[0].CoreC, Mid: want[1].CoreC, Warm: want[2].CoreC}, 1e-9)
-		nearBand(t, test.name+", mean", st.Mean, history.Band{Cold: want[0].MeanC, Mid: want[1].MeanC, Warm: want[2].MeanC}, 1e-9)
+		nearBand(t, test.name+", core", st.Core, figure.Estimate{Low: want[0].CoreC, Mid: want[1].CoreC, High: want[2].CoreC}, 1e-9)
+		nearBand(t, test.name+", mean", st.Mean, figure.Estimate{Low: want[0].MeanC, Mid: want[1].MeanC, High: want[2].MeanC}, 1e-9)
 	}
 }
 
@@ -113,10 +113,10 @@ func lidded(h float64) float64 { return (h + heat.InSeries(h, 0.18)) / 2 }
 func TestNoGeometry(t *testing.T) {
 	life := follow(t, setup(t, `{ rest = "2 h", at = "34 C" }, { chill = "3 h" }`))
 	warm, cold := life.Stages[0], life.Stages[1]
-	if warm.Mean.Warm < 33.3 || warm.Mean.Cold > warm.Mean.Mid || warm.Mean.Mid > 31 {
+	if warm.Mean.High < 33.3 || warm.Mean.Low > warm.Mean.Mid || warm.Mean.Mid > 31 {
 		t.Errorf("2 h at 34 C: %v; a slab of 20 mm is through, a bowl is not", warm.Mean)
 	}
-	if cold.Mean.Cold > 6 || cold.Mean.Mid < 12 || cold.Mean.Warm < cold.Mean.Mid {
+	if cold.Mean.Low > 6 || cold.Mean.Mid < 12 || cold.Mean.High < cold.Mean.Mid {
 		t.Errorf("then 3 h at 4 C: %v; a slab of 20 mm is through, a bowl is not", cold.Mean)
 	}
 	if !warm.AssumedBowl || !cold.AssumedBowl {
@@ -148,10 +148,10 @@ func TestOwnHeatByHand(t *testing.T) {
 	near(t, "equivalent hours", st.Hours.Mid, hours, 2e-3*hours)
 	near(t, "core", st.Core.Mid, h.stay(4, 8, 6*3600/growth).CoreC, 1e-9)
 	plain := follow(t, setup(t, `{ chill = "6 h", as = "slab 30 mm", covered = false }`)).Stages[0]
-	if !(st.Core.Mid > plain.Core.Mid && st.Core.Warm > plain.Core.Warm) {
+	if !(st.Core.Mid > plain.Core.Mid && st.Core.High > plain.Core.High) {
 		t.Errorf("a working dough ends at %v, one without yeast at %v", st.Core, plain.Core)
 	}
-	if plain.Hours != (history.Band{}) {
+	if plain.Hours != (figure.Estimate{}) {
 		t.Errorf("no yeast gained %v", plain.Hours)
 	}
 }
@@ -187,13 +187,13 @@ func TestOwnHeatPublished(t *testing.T) {
 		for _, q := range []float64{0, 0.8} {
 			s := setup(t, text)
 			s.Material, s.Gas = m, q/0.77
-			var f history.Follower
+			var f history.Simulator
 			b, ok := f.TimeTo(s, s.Part.Steps[0], 8)
 			want := byHand(test.mm, 8, q+1e-9)
 			if !ok || math.Abs(b.Mid-want) > 0.1*want {
 				t.Errorf("%v mm at %v W/kg, h 8: %v h to 8 C, by hand %v", test.mm, q, b, want)
 			}
-			if !(b.Cold < b.Mid && b.Mid < b.Warm) {
+			if !(b.Low < b.Mid && b.Mid < b.High) {
 				t.Errorf("%v mm: %v is not in order", test.mm, b)
 			}
 			// Following it for that long ends at 8 C.
@@ -208,13 +208,13 @@ func TestRunaway(t *testing.T) {
 	s := setup(t, `{ chill = "20 h", as = "slab 150 mm" }`)
 	s.Gas = 2
 	begun := time.Now()
-	var f history.Follower
+	var f history.Simulator
 	b, ok := f.TimeTo(s, s.Part.Steps[0], 8)
-	if !ok || !math.IsInf(b.Warm, 1) || math.IsNaN(b.Cold) || math.IsNaN(b.Mid) {
+	if !ok || !math.IsInf(b.High, 1) || math.IsNaN(b.Low) || math.IsNaN(b.Mid) {
 		t.Errorf("time to 8 C: %v", b)
 	}
 	st := follow(t, s).Stages[0]
-	if !st.Known || st.Core.Warm > 46 || st.Core.Warm < 26 || st.CoreMax.Warm < st.Core.Warm {
+	if !st.Known || st.Core.High > 46 || st.Core.High < 26 || st.CoreMax.High < st.Core.High {
 		t.Errorf("after 20 h: %v, at most %v; fermentation ends at 45 C", st.Core, st.CoreMax)
 	}
 	if time.Since(begun) > 2*time.Second {
@@ -241,10 +241,10 @@ func TestOwnHeatMeetsBothEnds(t *testing.T) {
 	}
 	for _, pair := range [][2]string{{"13 h", "14 h"}, {"4 h", "20 h"}, {"1 h", "10 h"}, {"9.9 h", "10 h"}} {
 		both, short, long := at(pair[0]+" to "+pair[1]), at(pair[0]), at(pair[1])
-		near(t, "coldest core of "+pair[0]+" to "+pair[1], both.Core.Cold, long.Core.Cold, 0.05)
-		near(t, "warmest core", both.Core.Warm, short.Core.Warm, 0.05)
-		near(t, "fewest hours", both.Hours.Cold, short.Hours.Cold, 0.02*short.Hours.Cold)
-		near(t, "most hours", both.Hours.Warm, long.Hours.Warm, 0.02*long.Hours.Warm)
+		near(t, "coldest core of "+pair[0]+" to "+pair[1], both.Core.Low, long.Core.Low, 0.05)
+		near(t, "warmest core", both.Core.High, short.Core.High, 0.05)
+		near(t, "fewest hours", both.Hours.Low, short.Hours.Low, 0.02*short.Hours.Low)
+		near(t, "most hours", both.Hours.High, long.Hours.High, 0.02*long.Hours.High)
 	}
 }
 
@@ -259,7 +259,7 @@ func TestTubFermentsMore(t *testing.T) {
 	if !(tub.Hours.Mid > 1.5*thick.Hours.Mid && thick.Hours.Mid > 1.2*thin.Hours.Mid) {
 		t.Errorf("hours at 26 C: tub %v, slab of 40 mm %v, of 20 mm %v", tub.Hours, thick.Hours, thin.Hours)
 	}
-	if !(tub.Hours.Cold > thick.Hours.Cold && tub.Hours.Warm > thick.Hours.Warm) {
+	if !(tub.Hours.Low > thick.Hours.Low && tub.Hours.High > thick.Hours.High) {
 		t.Errorf("hours at 26 C: tub %v, slab %v", tub.Hours, thick.Hours)
 	}
 }
@@ -286,7 +286,7 @@ func TestHoursOfAThinSlab(t *testing.T) {
 		tau := s.Material.Density * s.Material.SpecificHeat * half / test.h / 3600
 		want := hoursApproaching(26, test.ambient, tau, test.hours)
 		near(t, test.step, st.Hours.Mid, want, 0.02*want)
-		if !(st.Hours.Cold < want && want < st.Hours.Warm) {
+		if !(st.Hours.Low < want && want < st.Hours.High) {
 			t.Errorf("%s: %v does not hold %v", test.step, st.Hours, want)
 		}
 	}

@@ -126,7 +126,7 @@ func drawLine(t *rapid.T, o only) line {
 		case "sheet":
 			return line{verb: verb, main: fmt.Sprintf("%.3f mm", between(t, "thickness", 0.5, 40))}
 		case "divide":
-			return line{verb: verb, main: fmt.Sprintf("%.3f g", between(t, "piece", 10, 2000))}
+			return line{verb: verb, main: fmt.Sprintf("%.4f g", between(t, "piece", 10, 2000))}
 		case "fill":
 			return line{verb: verb, main: "f"}
 		case "fold":
@@ -186,14 +186,14 @@ func drawLine(t *rapid.T, o only) line {
 }
 
 // held fails unless a band is finite and in order.
-func held(t tester, what string, b history.Band, text string) {
+func held(t tester, what string, b figure.Estimate, text string) {
 	t.Helper()
-	for _, x := range []float64{b.Cold, b.Mid, b.Warm} {
+	for _, x := range []float64{b.Low, b.Mid, b.High} {
 		if math.IsNaN(x) || math.IsInf(x, 0) {
 			t.Fatalf("%s is %v in %s", what, b, text)
 		}
 	}
-	if b.Cold > b.Mid || b.Mid > b.Warm {
+	if b.Low > b.Mid || b.Mid > b.High {
 		t.Fatalf("%s is %v, out of order, in %s", what, b, text)
 	}
 }
@@ -208,7 +208,7 @@ func TestAnyHistoryHolds(t *testing.T) {
 		text := k.text()
 		begun := time.Now()
 		life := follow(t, s)
-		lo, hi := min(k.start, k.fill.Temp.Cold, 0), max(k.start, k.fill.Temp.Warm, 100)
+		lo, hi := min(k.start, k.fill.Temp.Low, 0), max(k.start, k.fill.Temp.High, 100)
 		for i := range life.Stages {
 			st := &life.Stages[i]
 			if !st.Known {
@@ -225,18 +225,18 @@ func TestAnyHistoryHolds(t *testing.T) {
 				}
 			}
 			if st.Measured {
-				lo, hi = min(lo, st.Core.Cold), max(hi, st.Core.Warm)
+				lo, hi = min(lo, st.Core.Low), max(hi, st.Core.High)
 			}
-			for what, b := range map[string]history.Band{"start": st.StartCore, "core": st.Core, "mean": st.Mean, "surface": st.Surface, "highest core": st.CoreMax, "hours": st.Hours} {
+			for what, b := range map[string]figure.Estimate{"start": st.StartCore, "core": st.Core, "mean": st.Mean, "surface": st.Surface, "highest core": st.CoreMax, "hours": st.Hours} {
 				held(t, what, b, text)
 			}
-			if !(st.Core.Cold > lo-0.5 && st.Core.Warm < hi+0.5) || !(st.Mean.Cold > lo-0.5 && st.Mean.Warm < hi+0.5) {
+			if !(st.Core.Low > lo-0.5 && st.Core.High < hi+0.5) || !(st.Mean.Low > lo-0.5 && st.Mean.High < hi+0.5) {
 				t.Fatalf("stage %d: core %v, mean %v; all it met is %v to %v in %s", i, st.Core, st.Mean, lo, hi, text)
 			}
-			if st.CoreMax.Warm < st.Core.Warm-1e-9 || st.CoreMax.Warm < st.StartCore.Warm-1e-9 {
+			if st.CoreMax.High < st.Core.High-1e-9 || st.CoreMax.High < st.StartCore.High-1e-9 {
 				t.Fatalf("stage %d: highest core %v, start %v, end %v in %s", i, st.CoreMax, st.StartCore, st.Core, text)
 			}
-			if st.Hours.Cold < 0 || !life.Rise && st.Hours.Warm > 1.66*(st.EndH.Hi-st.StartH.Lo)+1e-9 {
+			if st.Hours.Low < 0 || !life.Rise && st.Hours.High > 1.66*(st.EndH.Hi-st.StartH.Lo)+1e-9 {
 				t.Fatalf("stage %d gained %v in %s", i, st.Hours, text)
 			}
 			if st.Hours.Mid > 0 {
@@ -247,14 +247,14 @@ func TestAnyHistoryHolds(t *testing.T) {
 			}
 		}
 		for _, step := range s.Part.Steps {
-			var f history.Follower
+			var f history.Simulator
 			b, ok := f.TimeTo(s, step, 10)
-			for _, x := range []float64{b.Cold, b.Mid, b.Warm} {
+			for _, x := range []float64{b.Low, b.Mid, b.High} {
 				if ok && (math.IsNaN(x) || x < 0) {
 					t.Fatalf("time to 10 C is %v in %s", b, text)
 				}
 			}
-			if ok && (b.Cold > b.Mid || b.Mid > b.Warm) {
+			if ok && (b.Low > b.Mid || b.Mid > b.High) {
 				t.Fatalf("time to 10 C is %v, out of order, in %s", b, text)
 			}
 		}
@@ -268,8 +268,8 @@ func TestAnyHistoryHolds(t *testing.T) {
 }
 
 // One follower gives what a fresh one gives, whatever it followed before.
-func TestFollowerForgets(t *testing.T) {
-	var f history.Follower
+func TestSimulatorForgets(t *testing.T) {
+	var f history.Simulator
 	rapid.Check(t, func(t *rapid.T) {
 		k := drawSketch(t, only{})
 		s := k.setup(t)
@@ -277,8 +277,8 @@ func TestFollowerForgets(t *testing.T) {
 		for i := range fresh.Stages {
 			a, b := again.Stages[i], fresh.Stages[i]
 			// The walk keeps its modes, and takes two Biot numbers that differ by 1e-7 for one.
-			apart := func(x, y history.Band) bool {
-				return math.Abs(x.Cold-y.Cold) > 1e-5 || math.Abs(x.Mid-y.Mid) > 1e-5 || math.Abs(x.Warm-y.Warm) > 1e-5
+			apart := func(x, y figure.Estimate) bool {
+				return math.Abs(x.Low-y.Low) > 1e-5 || math.Abs(x.Mid-y.Mid) > 1e-5 || math.Abs(x.High-y.High) > 1e-5
 			}
 			if a.Known != b.Known || apart(a.Core, b.Core) || apart(a.Hours, b.Hours) || apart(a.CoreMax, b.CoreMax) || apart(a.MinutesToCore, b.MinutesToCore) {
 				t.Fatalf("stage %d: %v %v, then %v %v", i, a.Core, a.Hours, b.Core, b.Hours)
@@ -314,7 +314,7 @@ func TestHotterEndsHotter(t *testing.T) {
 			// that a small step.
 			const slack, turn = 1e-6, 0.3
 			if b.Mean.Mid < a.Mean.Mid-slack || b.Core.Mid < a.Core.Mid-0.02 ||
-				b.Mean.Cold < a.Mean.Cold-turn || b.Mean.Warm < a.Mean.Warm-turn {
+				b.Mean.Low < a.Mean.Low-turn || b.Mean.High < a.Mean.High-turn {
 				t.Fatalf("stage %d ends at %v, %v K hotter at %v: %s", i, a.Mean, by, b.Mean, k.text())
 			}
 		}
@@ -356,12 +356,12 @@ func TestWiderHolds(t *testing.T) {
 			if !a.Known || !b.Known {
 				continue
 			}
-			for what, pair := range map[string][2]history.Band{"mean": {a.Mean, b.Mean}, "core": {a.Core, b.Core}} {
+			for what, pair := range map[string][2]figure.Estimate{"mean": {a.Mean, b.Mean}, "core": {a.Core, b.Core}} {
 				slack := 0.3 // K, where an uneven body turns; see TestHotterEndsHotter
 				if what == "core" {
 					slack = 1.5
 				}
-				if pair[1].Cold > pair[0].Cold+slack || pair[1].Warm < pair[0].Warm-slack {
+				if pair[1].Low > pair[0].Low+slack || pair[1].High < pair[0].High-slack {
 					t.Fatalf("stage %d: %s %v, and %v when less is known: %s", i, what, pair[0], pair[1], k.text())
 				}
 			}
@@ -388,7 +388,7 @@ func TestReadingsLookForwardOnly(t *testing.T) {
 		// A point that is read at the end is the end, whatever the model says.
 		if st := with.Stages[len(k.steps)-1]; st.Known {
 			read := st.Step.Reading.Temp.Mid()
-			for _, x := range []float64{st.Core.Cold, st.Core.Mid, st.Core.Warm} {
+			for _, x := range []float64{st.Core.Low, st.Core.Mid, st.Core.High} {
 				if math.Abs(x-read) > 0.01 {
 					t.Fatalf("read %v, core %v in %s", read, st.Core, k.text())
 				}

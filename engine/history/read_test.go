@@ -55,11 +55,11 @@ func setup(t tester, steps string) history.Setup {
 		Start: even(26), Started: true}
 }
 
-func even(tC float64) history.Band { return history.Band{Cold: tC, Mid: tC, Warm: tC} }
+func even(tC float64) figure.Estimate { return figure.Estimate{Low: tC, Mid: tC, High: tC} }
 
-func follow(t tester, s history.Setup) *history.Life {
+func follow(t tester, s history.Setup) *history.Record {
 	t.Helper()
-	var f history.Follower
+	var f history.Simulator
 	life := f.Follow(s)
 	if len(life.Stages) != len(s.Part.Steps) {
 		t.Fatalf("%d stages for %d steps", len(life.Stages), len(s.Part.Steps))
@@ -74,11 +74,11 @@ func near(t tester, what string, got, want, by float64) {
 	}
 }
 
-func nearBand(t tester, what string, got, want history.Band, by float64) {
+func nearBand(t tester, what string, got, want figure.Estimate, by float64) {
 	t.Helper()
-	near(t, what+", coldest", got.Cold, want.Cold, by)
+	near(t, what+", coldest", got.Low, want.Low, by)
 	near(t, what+", middle", got.Mid, want.Mid, by)
-	near(t, what+", warmest", got.Warm, want.Warm, by)
+	near(t, what+", warmest", got.High, want.High, by)
 }
 
 // unknown holds that a stage is not known and says why.

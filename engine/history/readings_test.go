@@ -4,6 +4,7 @@ import (
 	"math"
 	"testing"
 
+	"forebake/engine/figure"
 	"forebake/engine/history"
 	"forebake/engine/science/ferment"
 	"forebake/engine/science/heat"
@@ -31,9 +32,9 @@ func TestReadingPassesThrough(t *testing.T) {
 			if !st.Known || !st.Measured {
 				t.Errorf("%s: known %v, measured %v", test.step, st.Known, st.Measured)
 			}
-			nearBand(t, test.step, st.Core, history.Band{Cold: test.want[0], Mid: test.want[1], Warm: test.want[2]}, 1e-3)
+			nearBand(t, test.step, st.Core, figure.Estimate{Low: test.want[0], Mid: test.want[1], High: test.want[2]}, 1e-3)
 			nearBand(t, test.step+", start", st.StartCore, even(26), 1e-9)
-			if gas > 0 && !(st.Hours.Cold > 0 && st.Hours.Cold <= st.Hours.Mid && st.Hours.Mid <= st.Hours.Warm && st.Hours.Warm <= 7) {
+			if gas > 0 && !(st.Hours.Low > 0 && st.Hours.Low <= st.Hours.Mid && st.Hours.Mid <= st.Hours.High && st.Hours.High <= 7) {
 				t.Errorf("%s: hours %v", test.step, st.Hours)
 			}
 		}
@@ -46,7 +47,7 @@ func TestReadingIsKeptForThePlace(t *testing.T) {
 	const modelled = `{ chill = "14 h", as = "slab 40 mm" }, { rest = "30 min", at = "room", as = "slab 40 mm" }, `
 	with := follow(t, setup(t, before+`{ chill = "2 h", as = "slab 30 mm" }`)).Stages
 	without := follow(t, setup(t, modelled+`{ chill = "2 h", as = "slab 30 mm" }`)).Stages
-	width := func(b history.Band) float64 { return b.Warm - b.Cold }
+	width := func(b figure.Estimate) float64 { return b.High - b.Low }
 	if !(width(with[0].Core) < 0.2*width(without[0].Core)) {
 		t.Errorf("the chill that was read is %v, the other %v", with[0].Core, without[0].Core)
 	}
@@ -70,7 +71,7 @@ func TestReadingIsKeptForThePlace(t *testing.T) {
 }
 
 // No surface coefficient explains these: they are taken as they stand, and the part goes on from there.
-func TestReadingThatNobodyCanExplain(t *testing.T) {
+func TestReadingWithoutExplanation(t *testing.T) {
 	for _, test := range []struct {
 		reading string
 		c       float64
@@ -84,7 +85,7 @@ func TestReadingThatNobodyCanExplain(t *testing.T) {
 		}
 		nearBand(t, test.reading, st.Core, even(test.c), 1e-3)
 		nearBand(t, test.reading+", as the next begins", life.Stages[1].StartCore, even(test.c), 0.05)
-		if !(st.Hours.Cold >= 0 && st.Hours.Mid >= st.Hours.Cold && st.Hours.Warm >= st.Hours.Mid && st.Hours.Warm < 8) {
+		if !(st.Hours.Low >= 0 && st.Hours.Mid >= st.Hours.Low && st.Hours.High >= st.Hours.Mid && st.Hours.High < 8) {
 			t.Errorf("%s: hours %v", test.reading, st.Hours)
 		}
 	}
@@ -105,14 +106,14 @@ func TestTimeToBelievesTheReading(t *testing.T) {
 	for _, gas := range []float64{0, 1} {
 		s := setup(t, `{ chill = "14 h", as = "slab 40 mm", measured = "11 C after 6 h" }`)
 		s.Gas = gas
-		var f history.Follower
+		var f history.Simulator
 		b, ok := f.TimeTo(s, s.Part.Steps[0], 11)
 		if !ok {
 			t.Fatal("not known")
 		}
 		nearBand(t, "hours to 11 C", b, even(6), 0.01)
 		thin, ok := f.TimeToAs(s, s.Part.Steps[0], 11, 0.020)
-		if !ok || !(thin.Cold < 3.5 && thin.Mid < 3.5 && thin.Warm < 3.5 && thin.Cold > 1) {
+		if !ok || !(thin.Low < 3.5 && thin.Mid < 3.5 && thin.High < 3.5 && thin.Low > 1) {
 			t.Errorf("half as thick: %v", thin)
 		}
 		if again, _ := f.TimeTo(s, s.Part.Steps[0], 11); again != b {
@@ -139,7 +140,7 @@ func TestReadingOfMixAndBake(t *testing.T) {
 // A measured rise: hours times gas are 1.25 for each doubling, before and after alike.
 func TestMeasuredRise(t *testing.T) {
 	const gas = 0.8
-	run := func(steps string) *history.Life {
+	run := func(steps string) *history.Record {
 		t.Helper()
 		s := setup(t, steps)
 		s.Gas = gas
@@ -160,14 +161,14 @@ func TestMeasuredRise(t *testing.T) {
 		scale := sum / (plain.Stages[1].Hours.Mid + plain.Stages[3].Hours.Mid)
 		near(t, "scale", life.RiseScale, scale, 1e-9)
 		proof := plain.Stages[5].Hours
-		nearBand(t, "the proof after it", life.Stages[5].Hours, history.Band{Cold: proof.Cold * scale, Mid: proof.Mid * scale, Warm: proof.Warm * scale}, 1e-9)
+		nearBand(t, "the proof after it", life.Stages[5].Hours, figure.Estimate{Low: proof.Low * scale, Mid: proof.Mid * scale, High: proof.High * scale}, 1e-9)
 		nearBand(t, "no temperature changes", life.Stages[5].Core, plain.Stages[5].Core, 0)
 	}
 
 	// Read half way: the doubling was done by then, and the dough went on.
 	half := run(`{ mix = "9 min" }, { rest = "2 h", at = "26 C", as = "slab 40 mm", measured = "2 x after 1 h" }`)
 	near(t, "hours times gas of twice the time of a doubling", half.Stages[1].Hours.Mid*gas, 2*ferment.DoublingE, 1e-3)
-	if b := half.Stages[1].Hours; !(b.Cold*gas >= ferment.DoublingE && b.Cold <= b.Mid && b.Mid <= b.Warm) {
+	if b := half.Stages[1].Hours; !(b.Low*gas >= ferment.DoublingE && b.Low <= b.Mid && b.Mid <= b.High) {
 		t.Errorf("hours of the rest %v: at least those that were seen", b)
 	}
 

@@ -3,6 +3,7 @@ package history
 import (
 	"math"
 
+	"forebake/engine/figure"
 	"forebake/engine/formula"
 	"forebake/engine/science/geometry"
 	"forebake/engine/science/heat"
@@ -10,7 +11,7 @@ import (
 
 // reshape takes the geometry that a step gives the part, which turns it over. A form that is written beats the one that the
 // mass and the pieces would make.
-func (f *Follower) reshape(step *formula.Step) {
+func (f *Simulator) reshape(step *formula.Step) {
 	turned := f.portion(step)
 	set := func(b heat.Body) {
 		f.body, f.shape.known = b, true
@@ -40,7 +41,7 @@ func (f *Follower) reshape(step *formula.Step) {
 }
 
 // portion reads into how many pieces a step divides the part, and into which tin it goes; true when it does either.
-func (f *Follower) portion(step *formula.Step) bool {
+func (f *Simulator) portion(step *formula.Step) bool {
 	kg := f.massKg()
 	switch v := step.Verb; {
 	case v.Divides():
@@ -64,14 +65,14 @@ func (f *Follower) portion(step *formula.Step) bool {
 	}
 	f.intoTin(step)
 	if made := f.setup.Part.Formula.Makes.Pieces; made > 0 && step.Verb.Finishes() && step.Pieces == nil && (f.shape.pieces <= 1 || f.shape.pieces > made) {
-		f.shape.pieces = made // strands are plaited; a batch that nobody divides in writing is divided all the same
+		f.shape.pieces = made // strands are plaited; a batch that no step divides is divided all the same
 	}
 	f.shape.pieceKg = kg / math.Max(1, f.shape.pieces)
 	return true
 }
 
 // intoTin takes the tin that a step names; false when it names none, or the one that the part is in already.
-func (f *Follower) intoTin(step *formula.Step) bool {
+func (f *Simulator) intoTin(step *formula.Step) bool {
 	if step.Tin == "" {
 		return false
 	}
@@ -88,21 +89,21 @@ func (f *Follower) intoTin(step *formula.Step) bool {
 }
 
 func brick(h geometry.HalfSize) heat.Body {
-	return heat.Body{Shape: heat.Brick, Half: [3]float64{h.LengthMM / 1000, h.WidthMM / 1000, h.HeightMM / 1000}}
+	return heat.Body{Shape: heat.Brick, Half: [figure.Runs]float64{h.LengthMM / 1000, h.WidthMM / 1000, h.HeightMM / 1000}}
 }
 
 // smallPieceKg is the weight up to which a piece is taken as a bun rather than a loaf.
 const smallPieceKg = 0.25
 
 // freeStanding gives a piece without a tin: a bun, or a loaf twice and a half as long as wide (common practice, a guess).
-func (f *Follower) freeStanding(kg, density float64) (geometry.HalfSize, bool) {
+func (f *Simulator) freeStanding(kg, density float64) (geometry.HalfSize, bool) {
 	if kg <= smallPieceKg {
 		return geometry.BunHalfMM(kg*1000, density, 0.5)
 	}
 	return geometry.LoafHalfMM(kg*1000, density, 2.5, 0.6)
 }
 
-func (f *Follower) massKg() float64 {
+func (f *Simulator) massKg() float64 {
 	kg := f.setup.MassG.Mid() / 1000
 	if math.IsNaN(kg) || math.IsInf(kg, 0) {
 		kg = f.setup.MassG.Lo / 1000
@@ -111,7 +112,7 @@ func (f *Follower) massKg() float64 {
 }
 
 // formOf turns the geometry written in a step into a body.
-func (f *Follower) formOf(step *formula.Step) (heat.Body, bool) {
+func (f *Simulator) formOf(step *formula.Step) (heat.Body, bool) {
 	g, kg, rho := step.Form, f.massKg(), f.shape.mixedRho
 	each := kg // of what lies on its own
 	if f.shape.pieceKg > 0 && !step.Verb.Coils() {
@@ -143,5 +144,5 @@ func bowl(kg, rho float64) heat.Body {
 	return heat.BowlOf(volume, math.Cbrt(8*volume/math.Pi)/2)
 }
 
-// thinnest is the slab that a part is taken for in the coldest run when nobody says how it stands, m.
+// thinnest is the slab that a part is taken for in the coldest run where no step says how it stands, m.
 const thinnest = 0.02

@@ -71,7 +71,7 @@ func TestNotWritten(t *testing.T) {
 				continue
 			}
 			unknown(t, st, test.missing)
-			var f history.Follower
+			var f history.Simulator
 			if b, ok := f.TimeTo(s, st.Step, 10); ok && i > test.known {
 				t.Errorf("%s: a time to 10 C, %v, in stage %d", test.name, b, i)
 			}
@@ -118,7 +118,7 @@ func TestFriedDoughIsDead(t *testing.T) {
 	s := setup(t, `{ rest = "1 h", at = "26 C" }, { cook = "2 min", core = "92 C" }, { cool = "6 h", at = "28 C" }`)
 	s.Gas = 2
 	st := follow(t, s).Stages
-	if !(st[0].Hours.Mid > 0) || st[2].Hours != (history.Band{}) || st[2].Core.Warm > 80 {
+	if !(st[0].Hours.Mid > 0) || st[2].Hours != (figure.Estimate{}) || st[2].Core.High > 80 {
 		t.Errorf("rest %v, cool %v and %v", st[0].Hours, st[2].Hours, st[2].Core)
 	}
 }
@@ -165,7 +165,7 @@ func TestBakeIsCapped(t *testing.T) {
 			s := setup(t, `{ divide = "60 g" }, { bake = "`+minutes+`", at = "260 C", core = "95 C" }`)
 			s.Kitchen.Altitude.Interval = figure.Point(altitude)
 			st := follow(t, s).Stages[1]
-			if !st.Known || st.Core.Warm > boils-heat.BoilingMargin+1e-9 || st.CoreMax.Warm > boils-heat.BoilingMargin+1e-9 {
+			if !st.Known || st.Core.High > boils-heat.BoilingMargin+1e-9 || st.CoreMax.High > boils-heat.BoilingMargin+1e-9 {
 				t.Errorf("%s at %v m: core %v, water boils at %v", minutes, altitude, st.Core, boils)
 			}
 			if st.HasCoreMinutes != (95 <= boils-heat.BoilingMargin) {
@@ -177,9 +177,9 @@ func TestBakeIsCapped(t *testing.T) {
 	h, _ := geometry.BunHalfMM(2000.0/33, 0.4, 0.5)
 	bake := heat.Bake{Body: heat.BrickOf(2*h.LengthMM/1000, 2*h.WidthMM/1000, 2*h.HeightMM/1000), StartC: 26}
 	minutes, _ := bake.MinutesToCore(92)
-	nearBand(t, "minutes to 92 C", st.MinutesToCore, history.Band{Cold: minutes.Low, Mid: minutes.Mid, Warm: minutes.High}, 1e-9)
+	nearBand(t, "minutes to 92 C", st.MinutesToCore, figure.Estimate{Low: minutes.Low, Mid: minutes.Mid, High: minutes.High}, 1e-9)
 	core, _ := bake.CoreAfter(15)
-	nearBand(t, "core", st.Core, history.Band{Cold: core.Low, Mid: core.Mid, Warm: core.High}, 1e-9)
+	nearBand(t, "core", st.Core, figure.Estimate{Low: core.Low, Mid: core.Mid, High: core.High}, 1e-9)
 }
 
 // Surroundings as warm as the part change nothing; thin, huge, frozen and boiling parts end in figures, and soon.
@@ -204,13 +204,13 @@ func TestOddCorners(t *testing.T) {
 						}
 						continue
 					}
-					for _, b := range []history.Band{st.StartCore, st.Core, st.Mean, st.Surface, st.CoreMax, st.Hours} {
+					for _, b := range []figure.Estimate{st.StartCore, st.Core, st.Mean, st.Surface, st.CoreMax, st.Hours} {
 						held(t, "a figure", b, steps)
 					}
 				}
-				var f history.Follower
+				var f history.Simulator
 				for _, step := range s.Part.Steps {
-					if b, ok := f.TimeTo(s, step, 10); ok && (math.IsNaN(b.Cold) || math.IsNaN(b.Mid) || math.IsNaN(b.Warm) || b.Cold < 0) {
+					if b, ok := f.TimeTo(s, step, 10); ok && (math.IsNaN(b.Low) || math.IsNaN(b.Mid) || math.IsNaN(b.High) || b.Low < 0) {
 						t.Errorf("%s from %v C: time to 10 C is %v", steps, start, b)
 					}
 				}

@@ -43,6 +43,8 @@ type House struct {
 
 	inherited *House          // the included house, before this file's settings; nil without like
 	named     map[string]bool // ingredients of this file, if it includes another
+
+	setNames, waiverNames reading.Names // in this file alone
 }
 
 // Named is a pack's name with its place. A path is relative to the
@@ -158,6 +160,7 @@ func (h *House) include(r *reading.Reader, b *hclsyntax.Block,
 		return problems
 	}
 	mine := *other
+	mine.setNames, mine.waiverNames = reading.Names{}, reading.Names{}
 	own := *other.Kitchen
 	own.Tins = append([]kitchen.Tin{}, other.Kitchen.Tins...)
 	mine.File, mine.Kitchen, mine.inherited = h.File, &own, other
@@ -168,21 +171,16 @@ func (h *House) include(r *reading.Reader, b *hclsyntax.Block,
 	return nil
 }
 
-// isOwn reports whether a place is in this house's file, not in an
-// included one.
-func (h *House) isOwn(p source.Place) bool { return p.File == h.File }
-
 func (h *House) read(r *reading.Reader, b *hclsyntax.Block) {
 	h.Name, _ = r.Label(b)
 	r.Known(b.Body, "a house", keysOf("house"), blocks)
 	if a := b.Body.Attributes["packs"]; a != nil {
 		h.PacksAt, h.Packs = r.Place(a.NameRange), nil
 		names, places, ok := r.Texts(a.Expr, "packs")
+		var listed reading.Names
 		for i, name := range names {
-			for _, other := range h.Packs {
-				if other.Name == name {
-					r.Fault(places[i], "pack %q is listed twice", name)
-				}
+			if _, twice := listed.Twice(name, places[i]); twice {
+				r.Fault(places[i], "pack %q is listed twice", name)
 			}
 			h.Packs = append(h.Packs, Named{name, places[i]})
 		}
@@ -240,10 +238,8 @@ func (h *House) readSet(r *reading.Reader, b *hclsyntax.Block) {
 	if a := b.Body.Attributes["limits"]; a != nil {
 		s.Limits = ReadLimits(r, a.Expr, false)
 	}
-	for _, other := range h.Sets {
-		if other.Rule == s.Rule && h.isOwn(other.Place) {
-			r.Fault(s.Place, "rule %q is set twice, first at line %d", s.Rule, other.Place.Line())
-		}
+	if first, twice := h.setNames.Twice(s.Rule, s.Place); twice {
+		r.Fault(s.Place, "rule %q is set twice, first at line %d", s.Rule, first.Line())
 	}
 	h.Sets = append(h.Sets, s)
 }
@@ -278,11 +274,9 @@ func (h *House) readWaiver(r *reading.Reader, b *hclsyntax.Block) {
 	if a := attr["until"]; a != nil {
 		w.Until, w.UntilAt, w.HasUntil = r.Text(a.Expr, "until")
 	}
-	for _, other := range h.Waivers {
-		if other.Rule == w.Rule && other.Formula == w.Formula && h.isOwn(other.Place) {
-			r.Fault(w.Place, "rule %q is waived twice for the same formulas, first at line %d",
-				source.Safe(w.Rule), other.Place.Line())
-		}
+	if first, twice := h.waiverNames.Twice(w.Rule+"\x00"+w.Formula, w.Place); twice {
+		r.Fault(w.Place, "rule %q is waived twice for the same formulas, first at line %d",
+			source.Safe(w.Rule), first.Line())
 	}
 	h.Waivers = append(h.Waivers, w)
 }
@@ -297,16 +291,15 @@ const MaxLimit = 1e9
 func ReadLimits(r *reading.Reader, e hclsyntax.Expression, named bool) []Limit {
 	pairs, _ := r.Pairs(e, "limits", nil)
 	var limits []Limit
+	var set reading.Names
 	for _, p := range pairs {
 		if !isLimitName(p.Key) {
 			r.Fault(p.Place, "a limit's name is small letters, figures and low lines, such as "+
 				"sugar_pct; not %q", source.Safe(p.Key))
 			continue
 		}
-		for _, other := range limits {
-			if other.Name == p.Key {
-				r.Fault(p.Place, "limit %q is set twice", p.Key)
-			}
+		if _, twice := set.Twice(p.Key, p.Place); twice {
+			r.Fault(p.Place, "limit %q is set twice", p.Key)
 		}
 		if named {
 			if text, _, ok := source.StringLiteral(p.Value); ok && text != "" &&

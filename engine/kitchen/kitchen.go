@@ -221,6 +221,7 @@ func ReadTin(r *reading.Reader, b *hclsyntax.Block, k *Kitchen) {
 			return
 		}
 		r.Fault(t.Place, "tin %q is defined twice, first at line %d", t.Name, other.Place.Line())
+		return
 	}
 	k.Tins = append(k.Tins, t)
 }

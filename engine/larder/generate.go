@@ -1,6 +1,6 @@
 //go:build ignore
 
-// This program writes table.go from larder.csv and allergens.csv. Run
+// This program writes table.go from larder.csv, allergens.csv and ambiguous.csv. Run
 // it with "go generate" in this folder after a change of either file.
 package main
 
@@ -21,7 +21,11 @@ func main() {
 	if err != nil {
 		log.Fatal(err)
 	}
-	src, err := tablegen.Generate(larder, allergens)
+	ambiguous, err := os.ReadFile("ambiguous.csv")
+	if err != nil {
+		log.Fatal(err)
+	}
+	src, err := tablegen.Generate(larder, allergens, ambiguous)
 	if err != nil {
 		log.Fatal(err)
 	}

@@ -73,30 +73,90 @@ func (c Class) known() bool {
 }
 
 // Trait is a set of boolean properties.
-type Trait uint32
+type Trait uint32 // 24 in use
 
 // The traits.
 const (
-	Pourable    Trait = 1 << iota // counts in the naive liquid figure of a dough
-	Solid                         // a spoon or cup of it should be weighed instead
-	RawFlour                      // raw flour, bran, germ or meal: cook before eating
-	RawEgg                        // unpasteurised egg: cook before eating
-	Egg                           // any egg product
-	Dairy                         // milk, cream, cheese, milk powder; butter is MilkFat
-	WholeNut                      // whole or large pieces of nut: a choking hazard
-	Nut                           // any nut, whole, ground or butter; peanut and chestnut too
-	Honey                         // not for infants
-	Spirit                        // a drink with alcohol; not vanilla extract
-	Leavens                       // yeast, or a living sourdough
-	EnzymeFruit                   // raw fruit with a protein-cutting enzyme
-	Fruit                         // fresh, dried, candied or preserved fruit
-	Starch                        // thickens or binds when cooked
-	Pectin                        // gels
-	Cinnamon                      // slows yeast in the dough
-	StrongSpice                   // clove, allspice: slows yeast at small doses
-	MilkFat                       // butter and butter oil
-	Gelatin                       // sets, unless an EnzymeFruit undoes it
+	Pourable     Trait = 1 << iota // counts in the naive liquid figure of a dough
+	Solid                          // a spoon or cup of it should be weighed instead
+	RawFlour                       // raw flour, bran, germ or meal: cook before eating
+	RawEgg                         // unpasteurised egg: cook before eating
+	Egg                            // any egg product
+	Dairy                          // milk, cream, cheese, milk powder; butter is MilkFat
+	WholeNut                       // whole or large pieces of nut: a choking hazard
+	Nut                            // any nut, whole, ground or butter; peanut and chestnut too
+	Honey                          // not for infants
+	Spirit                         // a drink with alcohol; not vanilla extract
+	Leavens                        // yeast, or a living sourdough
+	EnzymeFruit                    // raw fruit with a protein-cutting enzyme
+	Fruit                          // fresh, dried, candied or preserved fruit
+	Starch                         // thickens or binds when cooked
+	Pectin                         // gels
+	Cinnamon                       // slows yeast in the dough
+	StrongSpice                    // clove, allspice: slows yeast at small doses
+	MilkFat                        // butter and butter oil
+	Gelatin                        // sets, unless an EnzymeFruit undoes it
+	NeedsControl                   // needs time and temperature control where water is free; see Control
+	Acid                           // usually at pH 4.2 or less; a measured pH goes before it
+	LiveCulture                    // holds living lactic bacteria, unless it was heated
+	Cooked                         // was cooked through; heat-treated plant food needs control by that
+	KeptOut                        // pieces: the dough does not take up their water
 )
+
+// Control is why an ingredient needs time and temperature control where water is free. Fats,
+// sugars, dry goods and acid preserves have none. The reason decides which limits ask after it.
+type Control string
+
+// The reasons. Hard cheese keeps by itself and needs control in a wet filling. Oil infusions and
+// low-acid jars are the house's own ingredients: the larder ships none.
+const (
+	ControlProtein         Control = "protein" // milk, cream, egg, custard, tofu
+	ControlRawMilk         Control = "raw milk"
+	ControlSoftCheese      Control = "soft cheese"
+	ControlHardCheese      Control = "hard cheese"
+	ControlPlantMilk       Control = "plant milk"
+	ControlCookedStarch    Control = "cooked starch"
+	ControlCookedVegetable Control = "cooked vegetable"
+	ControlRawVegetable    Control = "raw vegetable" // once cut: cold; cooked: as cooked vegetable
+	ControlCutFruit        Control = "cut fruit"     // melon, tomato, banana and other fruit of little acid
+	ControlMeat            Control = "meat"
+	ControlFish            Control = "fish"
+	ControlOilInfusion     Control = "oil infusion" // no air: C. botulinum
+	ControlLowAcidJar      Control = "low-acid jar" // no air: C. botulinum
+	// ControlUndeclared is for a house's ingredient of which nothing was declared.
+	ControlUndeclared Control = "undeclared"
+)
+
+// Controls lists the reasons that an ingredient can declare.
+func Controls() []Control {
+	return []Control{ControlProtein, ControlRawMilk, ControlSoftCheese, ControlHardCheese,
+		ControlPlantMilk, ControlCookedStarch, ControlCookedVegetable, ControlRawVegetable,
+		ControlCutFruit, ControlMeat, ControlFish, ControlOilInfusion, ControlLowAcidJar}
+}
+
+// ControlOf returns the reason why an item needs control, blank for none. An item of a house that
+// declares none gets it from its allergens: milk, egg and soy are protein, fish is fish. One of a
+// dry or fatty class, or with little water, has none; any other is undeclared, which counts as
+// needing control.
+func (it *Item) ControlOf() Control {
+	if it.Control != "" || it.Basis != "house" {
+		return it.Control
+	}
+	const little = 15 // g per 100 g, dry goods and fats
+	if it.Water < little || it.Class == ClassSugar || it.Class == ClassSalt {
+		return ""
+	}
+	for _, code := range slices.Concat(it.US, it.EU) {
+		code, _, _ = strings.Cut(strings.TrimSuffix(code, "?"), ":")
+		switch code {
+		case "milk", "egg", "eggs", "soybeans":
+			return ControlProtein
+		case "fish", "crustaceans", "crustacean_shellfish", "molluscs":
+			return ControlFish
+		}
+	}
+	return ControlUndeclared
+}
 
 // Price is the price of an ingredient. Shipped items have none.
 type Price struct {
@@ -131,7 +191,8 @@ type Item struct {
 	Yeast     float64 // g of instant dry yeast that 1 g stands for; 0 if it is not yeast
 	YeastKind string  // "instant", "active dry", "fresh" or blank
 
-	Traits Trait
+	Traits  Trait
+	Control Control // see ControlOf
 
 	// US and EU are the allergen codes of each jurisdiction, a member
 	// after a colon ("nuts:almond"). A final ? means often present: the

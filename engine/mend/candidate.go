@@ -26,6 +26,7 @@ type candidate struct {
 	answer  finding.Answer // to the question that it is for
 	cost    float64
 	worsens []question // what it would make worse
+	edge    string     // names the last value that serves; "" where it is the value
 
 	farthest *candidate // of a harmful one: the nearest value that is harmless
 	before   *candidate // of several levers set together: the one before this
@@ -47,7 +48,7 @@ func (c *candidate) chain() []*candidate {
 
 // describe words a candidate for the version that it changes.
 func (c *candidate) describe(from *version) string {
-	return describe(from, c.lever, c.to, c.edits)
+	return withEdge(describe(from, c.lever, c.to, c.edits), c.edge)
 }
 
 // describe words a lever set to a value by edits of a version.

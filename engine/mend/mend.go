@@ -41,6 +41,12 @@ type Mender struct {
 	// was made.
 	Judgements, Reads int
 
+	// Budget bounds the work on one formula: the answers, and the entries of
+	// the texts read; 0 stands for no bound. It is no time, so that every
+	// machine finds the same.
+	Budget int
+
+	work  int    // done on the formula
 	name  string // of the file
 	index int    // of the formula block in the file
 	sheet facts.Sheet
@@ -64,7 +70,7 @@ type searched struct {
 
 // begin reads and judges the formula as the baker wrote it.
 func (m *Mender) begin(name string, text []byte, index int) (*version, error) {
-	m.name, m.index, m.on = name, index, nil
+	m.name, m.index, m.on, m.work = name, index, nil, 0
 	m.kept, m.keptBytes = map[string]*version{}, 0
 	m.found, m.disputes = map[searched][]*candidate{}, map[question][]question{}
 	v, err := m.read(text)
@@ -74,6 +80,9 @@ func (m *Mender) begin(name string, text []byte, index int) (*version, error) {
 	m.judgeAll(v)
 	return v, nil
 }
+
+// spent reports whether the budget for the formula is used up.
+func (m *Mender) spent() bool { return m.Budget > 0 && m.work >= m.Budget }
 
 // Outcome is what was found for one formula.
 type Outcome struct {
@@ -92,6 +101,12 @@ func (m *Mender) Mend(name string, text []byte, index int) (*Outcome, error) {
 	if err != nil {
 		return nil, err
 	}
+	now, changes := m.passes(base)
+	return m.outcome(base, now, changes), nil
+}
+
+// passes mends a version until a pass finds nothing more.
+func (m *Mender) passes(base *version) (*version, []*change) {
 	now, changes := m.pass(base)
 	// A change may make another possible. Passes go on until one finds nothing:
 	// mending a mended formula must change nothing.
@@ -111,7 +126,7 @@ func (m *Mender) Mend(name string, text []byte, index int) (*Outcome, error) {
 			break // a percentage of a percentage is no single change of what the baker wrote
 		}
 		m.judgeAll(whole)
-		now, changes = whole, all
+		now, changes = m.minimal(base, whole, all)
 	}
-	return m.outcome(base, now, changes), nil
+	return now, changes
 }

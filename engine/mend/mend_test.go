@@ -7,7 +7,9 @@ import (
 	"math"
 	"os"
 	"path/filepath"
+	"regexp"
 	"slices"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -36,7 +38,8 @@ func mender(t testing.TB, rules ...string) *mend.Mender {
 		fmt.Fprintf(&text, "  why = \"w\"\n  source = \"s\"\n%s\n}\n", r)
 	}
 	file := source.New("t.hcl", []byte(text.String()))
-	p, problems := rule.Read("t", []*source.File{file}, rule.Options{})
+	d := rule.Open("t", []*source.File{file}, rule.Options{})
+	p, problems := d.Read(rule.Figures([]*rule.Draft{d}))
 	if len(problems) > 0 {
 		t.Fatalf("%v\n%s", problems, text.String())
 	}
@@ -123,24 +126,42 @@ func share(t testing.TB, name string, of func(*larder.Item) float64) float64 {
 	return of(item) / 100
 }
 
-// TestClosedAnswers holds searched answers to closed ones, rounded to the side
-// that clears.
+// edges reads the edges that the changes of a mending name, in order. A change
+// that names none stands on its edge.
+func edges(o *mend.Outcome) []float64 {
+	var out []float64
+	named := regexp.MustCompile(`(?:: |to )([0-9.]+) \S+(?: is the edge| \(line \d+\)$)`)
+	for _, c := range o.Mending.Changes {
+		x := math.NaN()
+		if found := named.FindStringSubmatch(c.Text); found != nil {
+			x, _ = strconv.ParseFloat(found[1], 64)
+		}
+		out = append(out, x)
+	}
+	return out
+}
+
+// TestClosedAnswers holds the edges of searched answers to closed ones, rounded
+// to the side that clears. The value itself lies inside.
 func TestClosedAnswers(t *testing.T) {
-	within := func(what string, got, want, step float64) {
+	up := func(x, step float64) float64 { return math.Ceil(x/step-1e-9) * step }
+	at := func(what, rule, text, name string, want, perUnit, most float64) {
 		t.Helper()
-		if math.Abs(got-want) > 1e-6 {
-			t.Errorf("%s is %v, and the closed answer on a grid of %v is %v", what, got, step, want)
+		o, f := mended(t, mender(t, rule), text)
+		if edge := edges(o)[0] * perUnit; math.Abs(edge-want) > 1e-6 {
+			t.Errorf("the edge of %s is %v, and the closed answer is %v", what, edge, want)
+		}
+		if got := grams(t, f, name); got < want-1e-6 || got > want+most {
+			t.Errorf("%s is set to %v; the edge is %v, and inside ends %v further", what, got, want, most)
 		}
 	}
 	text := fmt.Sprintf(plainDough, "5 g")
-	up := func(x, step float64) float64 { return math.Ceil(x/step-1e-9) * step }
 
 	// Yeast for a wanted dose, as instant.
 	lowYeast := ruleOn("dough", "dough.yeast_pct < 1.37", `adjust "yeast" {}`)
-	_, f := mended(t, mender(t, lowYeast), text)
-	within("yeast", grams(t, f, "instant yeast"), up(1.37/100*1000, 1), 1)
-	_, f = mended(t, mender(t, lowYeast), fmt.Sprintf(plainDough, "0.5 %"))
-	within("yeast in percent", grams(t, f, "instant yeast"), 14, 1)
+	at("yeast", lowYeast, text, "instant yeast", up(1.37/100*1000, 1), 1, 1)
+	inPercent := fmt.Sprintf(plainDough, "0.5 %")
+	at("yeast in percent", lowYeast, inPercent, "instant yeast", 14, 10, 1)
 
 	// Water for a wanted hydration: that of milk and butter counts.
 	water := func(name string) float64 {
@@ -149,16 +170,14 @@ func TestClosedAnswers(t *testing.T) {
 	brings := 100*water("whole milk") + 200*water("salted butter") +
 		5*water("instant yeast") + 10*water("salt")
 	dry := ruleOn("dough", "dough.hydration_pct < 70", `adjust "water" {}`)
-	_, f = mended(t, mender(t, dry), text)
-	within("water", grams(t, f, "water"), up((700-brings)/water("water"), 1), 1)
+	at("water", dry, text, "water", up((700-brings)/water("water"), 1), 1, 5)
 
 	// Salt for a wanted percentage, computed by the rule: the butter's counts.
 	salt := func(name string) float64 {
 		return share(t, name, func(i *larder.Item) float64 { return i.Salt })
 	}
 	bland := ruleOn("dough", "dough.salt_pct < 1.8", `adjust "salt" { to = "1.8" }`)
-	_, f = mended(t, mender(t, bland), text)
-	within("salt", grams(t, f, "salt"), up((18-200*salt("salted butter"))/salt("salt"), 1), 1)
+	at("salt", bland, text, "salt", up((18-200*salt("salted butter"))/salt("salt"), 1), 1, 0)
 }
 
 // TestLiquidTemperature holds the liquid's temperature to the heat balance of
@@ -179,11 +198,14 @@ func TestLiquidTemperature(t *testing.T) {
 	m := mender(t, ruleOn("mix", "mix.dough_c > 25", `adjust "liquid.temp" {}`))
 	m.Kitchen.Friction = reading.Given{Set: true}
 	m.Kitchen.Friction.Lo, m.Kitchen.Friction.Hi = 6, 6
-	_, f := mended(t, m, text)
+	o, f := mended(t, m, text)
 	s := facts.NewSheet(f, m.Kitchen)
 	fact, _ := facts.Find(facts.OnStep, "liquid_needed_c")
 	v := s.Value(fact, facts.Subject{On: facts.OnStep, Part: f.Parts[0], Step: f.Parts[0].Steps[0]})
-	got := f.Parts[0].Ingredients[1].Temp.Hi
+	got := edges(o)[0]
+	if inside := f.Parts[0].Ingredients[1].Temp.Hi; inside != got-1 {
+		t.Errorf("the liquid is set to %v C, and one degree inside the edge of %v C is wanted", inside, got)
+	}
 	if want := math.Floor(v.Lo + 1e-9); got != want {
 		t.Errorf("the liquid is set to %v C; the heat balance gives %v C (%v to %v)",
 			got, want, v.Lo, v.Hi)
@@ -214,8 +236,11 @@ func TestSlabForTime(t *testing.T) {
 	fact, _ := facts.Find(facts.OnStep, "slab_for_10c_mm")
 	dough := before.Parts[0]
 	v := s.Value(fact, facts.Subject{On: facts.OnStep, Part: dough, Step: dough.Steps[1]})
-	_, f := mended(t, m, text)
-	got := f.Parts[0].Steps[1].Form.MM.Hi
+	o, f := mended(t, m, text)
+	got := edges(o)[0]
+	if inside := f.Parts[0].Steps[1].Form.MM.Hi; inside > got || inside < got-10 || math.Mod(inside, 5) != 0 {
+		t.Errorf("the slab is set to %v mm, and a round value inside the edge of %v mm is wanted", inside, got)
+	}
 	if math.Abs(got-v.Lo) > 1 {
 		t.Errorf("the slab is set to %v mm; the thickest that is cold in time is %v mm", got, v.Lo)
 	}
@@ -229,16 +254,17 @@ func TestAgainstSimplex(t *testing.T) {
   dough "d" {
     ingredients = {
       "bread flour"   = "1000 g"
-      "water"         = "100 g"
+      "water"         = "150 g"
       "whole milk"    = "600 g"
+      "sunflower oil" = "80 g"
       "instant yeast" = "10 g"
     }
   }
 }
 `
-	_, f := mended(t, mender(t,
+	o, f := mended(t, mender(t,
 		ruleOn("dough", "dough.milk_solids_pct > 4", `adjust "milk" {}`),
-		ruleOn("dough", "dough.hydration_pct < 66", `adjust "water" {}`, `adjust "milk" {}`)), text)
+		ruleOn("dough", "dough.hydration_pct < 70", `adjust "water" {}`)), text)
 
 	water := func(name string) float64 {
 		return share(t, name, func(i *larder.Item) float64 { return i.Water })
@@ -246,25 +272,28 @@ func TestAgainstSimplex(t *testing.T) {
 	solids := share(t, "whole milk", func(i *larder.Item) float64 { return i.MilkSolids })
 	// Variables: water up, water down, milk up, milk down, and two slacks.
 	// Solids: solids*(600 + up - down) + slack = 40.
-	// Hydration: water of all - slack = 660.
+	// Hydration: water of all - slack = 700.
 	a := mat.NewDense(2, 6, []float64{
 		0, 0, solids, -solids, 1, 0,
 		water("water"), -water("water"), water("whole milk"), -water("whole milk"), 0, -1,
 	})
-	there := 100*water("water") + 600*water("whole milk") + 10*water("instant yeast")
-	b := []float64{40 - solids*600, 660 - there}
-	shares := []float64{1.0 / 100, 1.0 / 100, 1.0 / 600, 1.0 / 600, 0, 0}
+	there := 150*water("water") + 600*water("whole milk") + 10*water("instant yeast")
+	b := []float64{40 - solids*600, 700 - there}
+	shares := []float64{1.0 / 150, 1.0 / 150, 1.0 / 600, 1.0 / 600, 0, 0}
 	_, x, err := lp.Simplex(shares, a, b, 1e-10, nil)
 	if err != nil {
 		t.Fatal(err)
 	}
-	wantWater, wantMilk := 100+x[0]-x[1], 600+x[2]-x[3]
-	if got := grams(t, f, "whole milk"); got != math.Floor(wantMilk) {
-		t.Errorf("milk is set to %v g, and the simplex method gives %.2f g", got, wantMilk)
+	wantWater, wantMilk := 150+x[0]-x[1], 600+x[2]-x[3]
+	edge := edges(o)
+	if len(edge) != 2 || edge[0] != math.Floor(wantMilk) {
+		t.Fatalf("the edges are %v, and the simplex method gives %.2f g of milk\n%+v", edge, wantMilk,
+			o.Mending.Changes)
 	}
-	// A gram for its own rounding, and one for the milk's.
-	if got := grams(t, f, "water"); math.Abs(got-wantWater) > 2 {
-		t.Errorf("water is set to %v g, and the simplex method gives %.2f g", got, wantWater)
+	// A gram for its own rounding, and what the milk lies inside its edge.
+	inside := wantMilk - grams(t, f, "whole milk")
+	if got := edge[1]; got < wantWater-2 || got > wantWater+inside+1 {
+		t.Errorf("the edge of water is %v g, and the simplex method gives %.2f g", got, wantWater)
 	}
 }
 
@@ -447,11 +476,40 @@ func TestMendAddsNothing(t *testing.T) {
 // elsewhere lists the rules whose trials no lever of a formula can clear, and
 // why.
 var elsewhere = map[string]string{
-	"scale-too-coarse": "the lever is the house's scale",
-	"cut-too-soon":     "the trials are measured, and a reading is believed over any time",
-	"wrap-too-warm":    "the same",
-	"cool-not-done":    "the same",
-	"not-cold-yet":     "the trials have no chill",
+	"scale-too-coarse":    "the lever is the house's scale",
+	"core-low":            "the core is the baker's wish",
+	"core-high":           "the same",
+	"makes-mismatch":      "what it makes is the baker's wish",
+	"egg-undercooked":     "what it is cooked to is the baker's wish",
+	"liquid-out-of-reach": "what the dough comes to is the baker's wish",
+	"cut-too-soon":        "the trials are measured, and a reading is believed over any time",
+	"wrap-too-warm":       "the same",
+	"cool-not-done":       "the same",
+	"not-cold-yet":        "the trials have no chill",
+	"starch-underset":     "what it is cooked to is the baker's wish",
+	"starch-uncooked":     "the trials have no cook",
+	"slices-off":          "what it makes is the baker's wish",
+	"divide-slipped":      "a slip of the point is asked about, not guessed",
+}
+
+// formulaText is the formula block of a trial as it was tried: in the rule file, or in the text of
+// one of its cases.
+func formulaText(t *testing.T, trial *rule.Trial) []byte {
+	t.Helper()
+	at := trial.Formula.Place
+	body, problems := source.Parse(at.File)
+	if len(problems) > 0 {
+		t.Fatal(problems)
+	}
+	for _, b := range body.Blocks {
+		for _, inner := range append(b.Body.Blocks, b) {
+			if from, to := inner.Range().Start.Byte, inner.CloseBraceRange.End.Byte; inner.Type == "formula" && from <= at.Start && at.End <= to {
+				return at.File.Text[from:to]
+			}
+		}
+	}
+	t.Fatalf("%s: no formula block around %s", trial.Title(), at)
+	return nil
 }
 
 // TestLeversClearTheirRule holds that the levers of every shipped rule clear at
@@ -461,30 +519,29 @@ func TestLeversClearTheirRule(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
+	declared, err := os.ReadFile("../../rules/figures.hcl")
+	if err != nil {
+		t.Fatal(err)
+	}
+	figures := source.New("figures.hcl", declared)
 	for _, path := range paths {
+		if filepath.Base(path) == "figures.hcl" {
+			continue
+		}
 		text, err := os.ReadFile(path)
 		if err != nil {
 			t.Fatal(err)
 		}
 		file := source.New(path, text)
 		o := rule.Options{Trials: true, Formula: plainOptions(), Version: engine.Version}
-		p, problems := rule.Read("p", []*source.File{file}, o)
+		drafts := []*rule.Draft{rule.Open("figures", []*source.File{figures}, o), rule.Open("p", []*source.File{file}, o)}
+		p, problems := drafts[1].Read(rule.Figures(drafts))
 		if len(problems) > 0 {
 			t.Fatal(problems)
 		}
-		body, _ := source.Parse(file)
 		cleared, tried := map[string]int{}, map[string]int{}
-		for _, b := range body.Blocks {
-			if b.Type != "trial" {
-				continue
-			}
-			var trial *rule.Trial
-			for _, one := range p.Trials {
-				if one.Name == b.Labels[0] {
-					trial = one
-				}
-			}
-			if trial == nil || trial.Expect != "flagged" {
+		for _, trial := range p.Trials {
+			if trial.Expect != "flagged" {
 				continue
 			}
 			var r *rule.Rule
@@ -496,32 +553,21 @@ func TestLeversClearTheirRule(t *testing.T) {
 			if r == nil || len(r.Adjust) == 0 {
 				continue
 			}
-			for _, inner := range b.Body.Blocks {
-				if inner.Type != "formula" {
-					continue
+			m := &mend.Mender{Kitchen: trial.Kitchen, Rules: []*rule.Rule{r}, Options: formula.Options{Larder: larder.New(), Tins: trial.Kitchen.TinNames()}, Taste: true}
+			o, err := m.Mend("t.hcl", formulaText(t, trial), 0)
+			if err != nil {
+				t.Fatal(err)
+			}
+			tried[r.ID]++
+			if len(o.After) == 0 {
+				cleared[r.ID]++
+			}
+			if testing.Verbose() {
+				for _, c := range o.Mending.Changes {
+					t.Logf("%s: %s (%s)", r.ID, c.Text, c.Trust)
 				}
-				at := inner.Range()
-				end := inner.CloseBraceRange.End.Byte
-				options := plainOptions()
-				options.Tins = trial.Kitchen.TinNames()
-				m := &mend.Mender{
-					Kitchen: trial.Kitchen, Rules: []*rule.Rule{r}, Options: options, Taste: true,
-				}
-				o, err := m.Mend("t.hcl", text[at.Start.Byte:end], 0)
-				if err != nil {
-					t.Fatal(err)
-				}
-				tried[r.ID]++
-				if len(o.After) == 0 {
-					cleared[r.ID]++
-				}
-				if testing.Verbose() {
-					for _, c := range o.Mending.Changes {
-						t.Logf("%s: %s (%s)", r.ID, c.Text, c.Trust)
-					}
-					for _, l := range o.Mending.Left {
-						t.Logf("%s LEFT: %s", r.ID, l.Why)
-					}
+				for _, l := range o.Mending.Left {
+					t.Logf("%s LEFT: %s", r.ID, l.Why)
 				}
 			}
 		}
@@ -542,7 +588,7 @@ func TestSecondFormula(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if want := one + strings.Replace(two, `"5 g"`, `"10 g"`, 1); string(o.Text) != want {
+	if want := one + strings.Replace(two, `"5 g"`, `"15 g"`, 1); string(o.Text) != want {
 		t.Errorf("got\n%s", o.Text)
 	}
 }
@@ -593,8 +639,8 @@ func TestSafety(t *testing.T) {
 	m := mender(t, hungry, safe("0.4", `adjust "yeast" {}`))
 	m.Rules[1].Safety = true
 	o, f := mended(t, m, text)
-	if got := grams(t, f, "instant yeast"); got != 4 {
-		t.Errorf("the yeast is %v g and not 4 g: food safety first\n%+v", got, o.Mending)
+	if got := grams(t, f, "instant yeast"); got != 3 || edges(o)[0] != 4 {
+		t.Errorf("the yeast is %v g and not 3 g, inside 4 g: food safety first\n%+v", got, o.Mending)
 	}
 }
 
@@ -613,7 +659,7 @@ func BenchmarkMend(b *testing.B) {
 					if run == "mend" {
 						_, err = m.Mend("t.hcl", text, 0)
 					} else {
-						_, err = m.Suggest("t.hcl", text, 0)
+						_, _, err = m.Suggest("t.hcl", text, 0)
 					}
 					if err != nil {
 						b.Fatal(err)

@@ -84,6 +84,24 @@ func without(list []*change, i int) []*change {
 	return append(slices.Clone(list[:i]), list[i+1:]...)
 }
 
+// needed reports whether a version, which lacks a change of another, answers a
+// finding worse that the other mended, or makes something worse than it was
+// written.
+func needed(base, v, with *version) bool {
+	for q, a := range v.answers {
+		mended := a == finding.Flagged || base.answers[q] == finding.Flagged
+		if mended && rank(a) > rank(with.answers[q]) {
+			return true
+		}
+	}
+	for _, q := range worsened(base, v, finding.Note) {
+		if !slices.Contains(worsened(base, with, finding.Note), q) {
+			return true
+		}
+	}
+	return false
+}
+
 // asGood reports whether a version answers no rule worse than another does.
 func asGood(v, other *version) bool {
 	for q, a := range v.answers {
@@ -111,48 +129,77 @@ func asNear(v, other *version, c *change) bool {
 	return true
 }
 
-// minimal withdraws each change that the others made needless. It moves the
-// searched ones back towards the written value while every answer stays as
-// good.
+// minimal withdraws each change that the others made needless, until each that
+// is left is needed. It moves the searched ones back towards the written value
+// while every answer stays as good.
 func (m *Mender) minimal(base, now *version, list []*change) (*version, []*change) {
-	for i := 0; i < len(list); {
-		fewer := without(list, i)
-		if v := m.replayed(base, fewer); v != nil && asGood(v, now) && asNear(v, now, list[i]) {
-			now, list = v, fewer
-			continue
-		}
+	now, list = m.withoutNeedless(base, now, list)
+	for i := range list {
 		now, list = m.movedBack(base, now, list, i)
-		i++
 	}
+	now, list = m.withoutNeedless(base, now, list)
 	if v := m.replayed(base, list); v != nil { // for the edits of the list as it is now
 		now = v
 	}
 	return now, list
 }
 
+// withoutNeedless withdraws the changes of which none is missed.
+func (m *Mender) withoutNeedless(base, now *version, list []*change) (*version, []*change) {
+	for i := 0; i < len(list); {
+		fewer := without(list, i)
+		v := m.replayed(base, fewer)
+		if v == nil || needed(base, v, now) || !asNear(v, now, list[i]) {
+			i++
+			continue
+		}
+		now, list, i = v, fewer, 0
+	}
+	return now, list
+}
+
 // movedBack moves one searched change as near to the written value as every
-// answer allows.
+// answer allows, and from there inside, to a value that a baker would choose.
 func (m *Mender) movedBack(base, now *version, list []*change, i int) (*version, []*change) {
 	c := list[i]
 	l := c.lever
-	if c.trust != searchedFor || l.Step == 0 || math.IsNaN(l.Start) {
+	if c.trust != searchedFor || l.Step == 0 || math.IsNaN(l.Start) || m.spent() {
 		return now, list
 	}
 	steps := func(x float64) int { return int(math.Round(x / l.Step)) }
-	halved(steps(l.Start), steps(c.to.Number), func(n int) bool {
-		moved := *c.candidate
-		moved.to = levers.At(l.Number(n))
-		trial := slices.Clone(list)
-		trial[i] = &change{candidate: &moved, questions: c.questions}
+	direction := 1
+	if c.to.Number < l.Start {
+		direction = -1
+	}
+	was, aim := now, now
+	serves := func(n int) bool {
+		trial := m.movedTo(base, list, i, n)
 		v := m.replayed(base, trial)
-		if v == nil || !asGood(v, now) {
+		if v == nil || !asGood(v, was) || m.leavesRange(base, v) && !m.leavesRange(base, was) {
 			return false
 		}
-		moved.cost = l.Kind.Cost(l, moved.to)
-		now, list = v, trial
+		aim, list = v, trial
 		return true
-	})
-	return now, list
+	}
+	edge := halved(steps(l.Start), steps(c.to.Number), serves)
+	s := m.newSearch(base, c.questions[0], l)
+	s.bound()
+	at := s.inside(edge, direction, serves)
+	if serves(at) && at != edge {
+		list[i].edge = l.EdgeText(edge, direction)
+	}
+	return aim, list
+}
+
+// movedTo gives a list of changes with one of them set to n steps.
+func (m *Mender) movedTo(base *version, list []*change, i, n int) []*change {
+	c := list[i]
+	moved := *c.candidate
+	moved.to, moved.edge = levers.At(c.lever.Number(n)), ""
+	moved.cost = c.lever.Kind.Cost(c.lever, moved.to)
+	out := slices.Clone(list)
+	out[i] = &change{candidate: &moved, questions: c.questions}
+	return out
 }
 
 // withoutDisputed withdraws changes for findings that dispute a lever: two that
@@ -203,5 +250,5 @@ func (m *Mender) noteDispute(base *version, q question, c *candidate, made *chan
 // describe words a change for the version in which the changes before it are
 // made.
 func (c *change) describe(from *version) string {
-	return describe(from, c.lever, c.to, c.edits)
+	return withEdge(describe(from, c.lever, c.to, c.edits), c.edge)
 }

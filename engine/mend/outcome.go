@@ -4,7 +4,11 @@ import (
 	"slices"
 	"strings"
 
+	"github.com/hashicorp/hcl/v2"
+	"github.com/hashicorp/hcl/v2/hclsyntax"
+
 	"forebake/engine/finding"
+	"forebake/engine/mend/levers"
 	"forebake/engine/source"
 )
 
@@ -17,11 +21,58 @@ func (m *Mender) outcome(base, now *version, list []*change) *Outcome {
 	for _, d := range source.Compare(base.text, now.text) {
 		o.Mending.Lines = append(o.Mending.Lines, finding.ChangedLines(d))
 	}
+	o.Mending.Doubted = doubted(now.text, o.Mending.Lines)
+	o.Mending.Worse = m.worse(base, now)
 	m.tellChanges(o, base, now, list)
 	for _, q := range flagged(now) {
 		m.tellLeft(o, now, q)
 	}
+	o.Mending.Spent = m.spent()
 	return o
+}
+
+// worse lists every answer that is worse than it was for the text as written,
+// of any rule.
+func (m *Mender) worse(base, now *version) []finding.Worse {
+	var list []question
+	for q, a := range now.answers {
+		if rank(a) > rank(base.answers[q]) {
+			list = append(list, q)
+		}
+	}
+	sortQuestions(list)
+	var out []finding.Worse
+	for _, q := range list {
+		f := m.finding(now, q)
+		out = append(out, finding.Worse{
+			Rule: q.rule.ID, Subject: f.Subject, Level: q.rule.Level, Line: f.Place.Line(),
+			Was: base.answers[q], Is: now.answers[q],
+		})
+	}
+	return out
+}
+
+// doubted lists the comments that end a changed line: the program cannot read
+// whether they are still true.
+func doubted(text []byte, lines []finding.ChangedLines) []finding.Doubted {
+	comments := map[int]string{}
+	tokens, _ := hclsyntax.LexConfig(text, "", hcl.InitialPos)
+	for _, t := range tokens {
+		if t.Type == hclsyntax.TokenComment {
+			comments[t.Range.Start.Line] = strings.TrimSpace(string(t.Bytes))
+		}
+	}
+	var out []finding.Doubted
+	for _, d := range lines {
+		for i, line := range d.New {
+			comment := comments[d.NewLine+i]
+			alone := strings.TrimSpace(line) == comment
+			if comment != "" && !alone {
+				out = append(out, finding.Doubted{Line: d.NewLine + i, Text: comment})
+			}
+		}
+	}
+	return out
 }
 
 // tellChanges words each change with the findings that it cleared.
@@ -159,30 +210,72 @@ func (m *Mender) choice(v *version, q question) *finding.Change {
 	}
 }
 
-// explain says why a finding is left.
+// explain says why a finding is left, and what a baker would do about it.
 func (m *Mender) explain(v *version, q question, left *finding.Left) {
 	if len(q.rule.Adjust) == 0 {
-		left.Why = "no lever for it: it is yours to decide; see check"
+		left.Why = "no value of the formula is named for it"
+		left.Instead = advice(m.finding(v, q).Text)
 		return
 	}
 	for i := range q.rule.Adjust {
-		for _, c := range m.candidates(v, q, &q.rule.Adjust[i]) {
-			if m.explainCandidate(v, q, c, left) {
-				return
-			}
+		if left.Instead == "" {
+			left.Instead = levers.Instead(m.query(v, q, &q.rule.Adjust[i]))
 		}
+	}
+	if left.Instead == "" {
+		left.Instead = advice(m.finding(v, q).Text)
+	}
+	if m.explainTried(v, q, left) {
+		return
 	}
 	var tried []string
 	for i := range q.rule.Adjust {
 		for _, l := range m.levers(v, q, &q.rule.Adjust[i]) {
-			tried = append(tried, l.Kind.Noun(l, v.formula))
+			tried = withNew(tried, l.Kind.Noun(l, v.formula))
 		}
 	}
-	if len(tried) == 0 {
-		left.Why = "nothing that would mend it is written in the formula; see check"
+	if left.Why = m.wish(v, q); left.Why != "" {
 		return
 	}
-	left.Why = "no value clears it: tried " + strings.Join(tried, "; ")
+	if left.Why = "no value within reason clears it: tried " + strings.Join(tried, "; "); len(tried) == 0 {
+		left.Why = "the formula writes no value that would clear it"
+	}
+}
+
+// explainTried says why the first candidate with a reason was not accepted.
+func (m *Mender) explainTried(v *version, q question, left *finding.Left) bool {
+	for i := range q.rule.Adjust {
+		for _, c := range m.candidates(v, q, &q.rule.Adjust[i]) {
+			if m.explainCandidate(v, q, c, left) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// wish words the wish of the baker that would have to change; "" for none.
+func (m *Mender) wish(v *version, q question) string {
+	const own = "it is what you want to reach, and a mend leaves it to you"
+	text := ""
+	for i := range q.rule.Adjust {
+		for _, l := range m.wishes(v, q, &q.rule.Adjust[i]) {
+			c := m.newSearch(v, q, l).best()
+			if c != nil && c.harmless() && c.answer == finding.Clear {
+				return c.describe(v) + " would clear it; " + own
+			}
+			if text == "" {
+				text = l.Kind.Noun(l, v.formula) + " would have to change; " + own
+			}
+		}
+	}
+	return text
+}
+
+// advice gives what a message says to do: all but its first sentence.
+func advice(message string) string {
+	_, rest, _ := strings.Cut(message, ". ")
+	return strings.TrimSuffix(rest, ".")
 }
 
 // explainCandidate says why a candidate was not accepted. It reports false

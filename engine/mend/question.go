@@ -49,6 +49,15 @@ func (q question) subject(f *formula.Formula) facts.Subject {
 	return x
 }
 
+// stands reports whether a question is about a step in which a dough rises.
+func (q question) stands(f *formula.Formula) bool {
+	if q.on != facts.OnStep {
+		return false
+	}
+	v := q.subject(f).Step.Verb
+	return v.Waits() && !v.Chills()
+}
+
 // rank orders answers from good to bad.
 func rank(a finding.Answer) int {
 	switch a {
@@ -65,17 +74,19 @@ func rank(a finding.Answer) int {
 const excessMargin = 1e-6
 
 // worsened lists the findings that a change would make worse: of a level or a
-// higher one, and of food safety at any level. An answer that becomes unsure
-// counts too. In a draft it does not: open amounts leave unsure what a new
-// figure makes it possible to ask.
+// higher one, of food safety and about a dough that stands at any level. An
+// answer that becomes unsure counts too. In a draft it does so for food safety
+// alone: open amounts leave unsure what a new figure makes it possible to ask.
 func worsened(before, after *version, level finding.Level) []question {
 	var out []question
 	for q, a := range after.answers {
-		if q.rule.Level > level && !q.rule.Safety {
+		was := before.answers[q]
+		opened := a == finding.Unsure && q.stands(after.formula)
+		if q.rule.Level > level && !q.rule.Safety && !opened {
 			continue
 		}
-		was := before.answers[q]
-		worse := rank(a) > rank(was) && !(a == finding.Unsure && before.draft)
+		exempt := a == finding.Unsure && before.draft && !q.rule.Safety
+		worse := rank(a) > rank(was) && !exempt
 		if worse || q.rule.Safety && after.excess[q] > before.excess[q]+excessMargin {
 			out = append(out, q)
 		}

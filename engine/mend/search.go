@@ -11,7 +11,7 @@ import (
 // Bounds of one search, so that no rule can make it run away.
 const (
 	mostDoublings = 14
-	mostRising    = 4  // attempts in a row, each further from clear, before a direction is given up
+	mostRising    = 2  // attempts in a row, each further from clear, before a direction is given up
 	scanPoints    = 12 // of an even scan between the bounds
 	mostBeyond    = 5  // values beyond a harmful one that are tried
 )
@@ -47,6 +47,10 @@ func (s *search) at(n int) *attempt {
 	}
 	a := &attempt{}
 	s.attempts[n] = a
+	if s.m.spent() {
+		a.failed = true
+		return a
+	}
 	next, edits, err := s.m.change(s.from, s.lever, levers.At(s.lever.Number(n)))
 	if err != nil {
 		a.failed = true
@@ -66,7 +70,8 @@ func (s *search) meets(n int, goal finding.Answer) bool {
 func (s *search) candidateAt(n int, trust string) *candidate {
 	a := s.at(n)
 	to := levers.At(s.lever.Number(n))
-	if a.failed || prove(s.lever, s.from.formula, a.next.formula, to) != nil {
+	if a.failed || prove(s.lever, s.from.formula, a.next.formula, to) != nil ||
+		s.m.leavesRange(s.from, a.next) {
 		return nil
 	}
 	return s.judged(&candidate{to: to, trust: trust, next: a.next, edits: a.edits})
@@ -77,7 +82,8 @@ func (s *search) candidateAt(n int, trust string) *candidate {
 func (s *search) word(word string) *candidate {
 	to := levers.Setting{Number: s.lever.Start, Word: word}
 	next, edits, err := s.m.change(s.from, s.lever, to)
-	if err != nil || prove(s.lever, s.from.formula, next.formula, to) != nil {
+	if err != nil || prove(s.lever, s.from.formula, next.formula, to) != nil ||
+		s.m.leavesRange(s.from, next) {
 		return nil
 	}
 	c := s.judged(&candidate{to: to, trust: computed, next: next, edits: edits})
@@ -114,7 +120,7 @@ func (s *search) computed(figure float64) *candidate {
 	near, far := s.lever.Steps(x)
 	var best *candidate
 	for _, n := range []int{near, far} {
-		if x := s.lever.Number(n); x < s.lever.Low-1e-9 || s.lever.High > s.lever.Low && x > s.lever.High+1e-9 {
+		if x := s.lever.Number(n); x < s.lever.Low-1e-9 || x > s.lever.High+1e-9 {
 			continue
 		}
 		c := s.candidateAt(n, computed)
@@ -136,11 +142,14 @@ func (s *search) best() *candidate {
 		return nil
 	}
 	s.bound()
-	c := s.nearest(finding.Clear)
+	c, goal := s.nearest(finding.Clear), finding.Clear
 	if c == nil && !s.from.draft {
-		c = s.nearest(finding.Unsure)
+		c, goal = s.nearest(finding.Unsure), finding.Unsure
 	}
-	return c
+	if c == nil || !c.harmless() {
+		return c
+	}
+	return s.madeRound(c, goal)
 }
 
 // bound converts the lever's bounds, and those that the rule gives for its figure,
@@ -152,7 +161,7 @@ func (s *search) bound() {
 		a, okA := s.solve(l.Within[0])
 		b, okB := s.solve(l.Within[1])
 		if okA && okB {
-			low, high = max(low, min(a, b)), max(a, b)
+			low, high = max(low, min(a, b)), min(high, max(a, b))
 		}
 	}
 	s.low, s.high = int(math.Ceil(low/l.Step-1e-6)), int(math.Floor(high/l.Step+1e-6))
@@ -195,32 +204,53 @@ func (s *search) nearestIn(direction int, goal finding.Answer) (int, bool) {
 	if direction*(last-first) < 0 {
 		return 0, false
 	}
-	n, found, nearer := s.doubled(first, last, direction, goal)
-	if found || !nearer { // where nothing came nearer to clear, a scan would find nothing
+	if s.hopeless(first, last, goal) {
+		return 0, false
+	}
+	n, found, turned := s.doubled(first, last, direction, goal)
+	if found || !turned { // where it never came nearer and went away, a scan would find nothing
 		return n, found
 	}
 	return s.scanned(first, last, goal)
 }
 
-// doubled tries steps at doubling distances until one meets the goal. nearer
-// reports whether the answer came nearer to clear anywhere.
+// hopeless reports whether the first step, the middle and the bound all miss the
+// goal, and lead evenly away from it, or evenly towards it and not far enough.
+func (s *search) hopeless(first, last int, goal finding.Answer) bool {
+	was := s.m.ask(s.from, s.question).excess
+	nearer, farther := true, true
+	for _, n := range []int{first, first + (last-first)/2, last} {
+		a := s.at(n)
+		if a.failed || s.meets(n, goal) {
+			return false
+		}
+		nearer = nearer && a.excess < was-minimalGain
+		farther = farther && a.excess > was+minimalGain
+		was = a.excess
+	}
+	return nearer || farther
+}
+
+// doubled tries steps at doubling distances until one meets the goal. turned
+// reports whether the answer came nearer to clear and then went away from it.
 func (s *search) doubled(first, last, direction int, goal finding.Answer) (
-	_ int, found, nearer bool,
+	_ int, found, turned bool,
 ) {
 	missed := first - direction
-	excess, rising := s.from.excess[s.question], 0
+	excess, rising, nearer := s.from.excess[s.question], 0, false
 	for i, distance := 0, 0; i < mostDoublings; i++ {
 		n := first + direction*distance
 		if direction*(last-n) <= 0 {
 			n = last
 		}
 		if s.meets(n, goal) {
-			return s.between(missed, n, goal), true, true
+			return s.between(missed, n, goal), true, turned
 		}
 		missed = n
 		if a := s.attempts[n]; !a.failed {
 			if a.excess > excess {
 				rising++
+				turned = turned || nearer
 			} else {
 				nearer = nearer || a.excess < excess
 				rising = 0
@@ -232,7 +262,7 @@ func (s *search) doubled(first, last, direction int, goal finding.Answer) (
 		}
 		distance = 2*distance + 1
 	}
-	return 0, false, nearer
+	return 0, false, turned
 }
 
 // scanned tries evenly spread steps, for a range of good values that doubling

@@ -22,6 +22,7 @@ const minimalGain = 1e-9
 type choice struct {
 	adjust *rule.Adjust
 	lever  *levers.Lever
+	best   int // the step of its better bound
 }
 
 // pair finds two levers of a rule that clear a finding together: a thinner tray
@@ -32,16 +33,51 @@ func (m *Mender) pair(v *version, q question) *candidate {
 		return list[0]
 	}
 	var best *candidate
-	all := m.pairable(v, q)
+	all := m.helping(v, q, m.pairable(v, q))
 	for i := range all {
-		for j := range all {
-			if i != j {
-				best = betterOf(best, m.pairOf(v, q, all[i], all[j]))
+		for j := i + 1; j < len(all); j++ {
+			if best != nil && best.harmless() || !m.reach(v, q, all[i], all[j]) {
+				continue
+			}
+			if best = betterOf(best, m.pairOf(v, q, all[i], all[j])); best == nil || !best.harmless() {
+				best = betterOf(best, m.pairOf(v, q, all[j], all[i]))
 			}
 		}
 	}
 	m.found[key] = []*candidate{best}
 	return best
+}
+
+// helping keeps the levers that bring a finding nearer to clear at one of their
+// bounds, and notes which.
+func (m *Mender) helping(v *version, q question, all []choice) []choice {
+	var out []choice
+	for _, c := range all {
+		s := m.newSearch(v, q, c.lever)
+		s.bound()
+		least := m.ask(v, q).excess - minimalGain
+		helps := false
+		for _, n := range []int{s.low, s.high} {
+			if a := s.at(n); !a.failed && a.excess < least {
+				c.best, least, helps = n, a.excess, true
+			}
+		}
+		if helps {
+			out = append(out, c)
+		}
+	}
+	return out
+}
+
+// reach reports whether two levers at their better bounds clear a finding.
+// Where they do not, no values between do.
+func (m *Mender) reach(v *version, q question, first, second choice) bool {
+	one := m.newSearch(v, q, first.lever).at(first.best)
+	if one.failed {
+		return false
+	}
+	l := m.foundAgain(one.next, q, second.adjust, second.lever)
+	return l != nil && m.newSearch(one.next, q, l).meets(second.best, finding.Clear)
 }
 
 // pairable lists the first lever of each adjust block that a search can move
@@ -55,7 +91,7 @@ func (m *Mender) pairable(v *version, q question) []choice {
 		}
 		for _, l := range m.levers(v, q, a) {
 			if movable(l) {
-				out = append(out, choice{a, l})
+				out = append(out, choice{adjust: a, lever: l})
 				break
 			}
 		}
@@ -81,12 +117,16 @@ func (m *Mender) pairOf(v *version, q question, first, second choice) *candidate
 		}
 		for point := 1; point <= pairPoints; point++ {
 			n := max(s.low, min(s.high, spread(start, last, point)))
-			one := s.candidateAt(n, searchedFor)
-			if one == nil || one.answer == finding.Clear {
+			at := s.at(n)
+			if at.failed || at.answer == finding.Clear {
 				continue
 			}
-			if one.next.excess[q] >= v.excess[q]-minimalGain {
+			if at.excess >= v.excess[q]-minimalGain {
 				break // this direction leads away from clear
+			}
+			one := s.candidateAt(n, searchedFor)
+			if one == nil {
+				continue
 			}
 			c := m.secondOf(one, q, second)
 			if c == nil {
@@ -153,13 +193,68 @@ func (m *Mender) toBounds(v *version, q question) *candidate {
 				c.cost += last.cost
 			}
 			now, last = c.next, c
-			if c.answer == finding.Clear {
-				c.worsens = worsened(v, c.next, q.rule.Level)
+			if c.answer != finding.Clear {
+				continue
+			}
+			if c.worsens = worsened(v, c.next, q.rule.Level); c.harmless() {
 				return c
+			}
+			if other := m.eased(v, q, c); other != nil {
+				return other
+			}
+			return c
+		}
+	}
+	return nil
+}
+
+// easedPoints is how many values between the written one and the bound are tried
+// for each of several levers.
+const easedPoints = 8
+
+// eased moves one of several levers back, so that nothing is worse and the
+// finding stays clear. A shorter chill may leave less of the proof to be cut.
+func (m *Mender) eased(v *version, q question, c *candidate) *candidate {
+	var list []*change
+	for _, one := range c.chain() {
+		list = append(list, &change{candidate: one, questions: []question{q}})
+	}
+	for i := len(list) - 1; i >= 0; i-- {
+		l := list[i].lever
+		set, _ := l.Steps(list[i].to.Number)
+		written, _ := l.Steps(l.Start)
+		for point := 1; point < easedPoints && !m.spent(); point++ {
+			trial := m.movedTo(v, list, i, set+(written-set)*point/easedPoints)
+			next := m.replayed(v, trial)
+			if next != nil && next.answers[q] == finding.Clear &&
+				len(worsened(v, next, q.rule.Level)) == 0 {
+				return m.chained(v, q, trial)
 			}
 		}
 	}
 	return nil
+}
+
+// chained gives changes of a version as candidates that are set together.
+func (m *Mender) chained(v *version, q question, list []*change) *candidate {
+	var last *candidate
+	now := v
+	for _, c := range list {
+		next, edits, err := m.change(now, c.lever, c.to)
+		if err != nil {
+			return nil // cannot happen: the same changes were replayed before
+		}
+		one := *c.candidate
+		one.next, one.edits, one.before = next, edits, last
+		if one.cost = one.lever.Kind.Cost(one.lever, one.to); last != nil {
+			one.cost += last.cost
+		}
+		now, last = next, &one
+	}
+	m.judgeAll(now)
+	last.answer = now.answers[q]
+	last.worsens = worsened(v, now, q.rule.Level)
+	return last
 }
 
 // betterBound sets a lever to the bound that brings a finding nearer to clear,

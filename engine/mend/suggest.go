@@ -22,17 +22,37 @@ type Suggestion struct {
 
 // Suggest gives the changes that would clear each flagged finding by itself, at
 // most one for each adjust block. index says which formula of the file it is.
-func (m *Mender) Suggest(name string, text []byte, index int) ([]Suggestion, error) {
+// complete is false where the budget ended the search.
+func (m *Mender) Suggest(name string, text []byte, index int) (
+	_ []Suggestion, complete bool, _ error,
+) {
 	v, err := m.begin(name, text, index)
 	if err != nil {
-		return nil, err
+		return nil, false, err
+	}
+	// The budget goes to the stops first, then to single levers for every other
+	// finding, then to several.
+	found := map[question][]finding.Mend{}
+	for _, q := range flagged(v) {
+		if q.rule.Level == finding.Stop {
+			found[q] = m.mends(v, q)
+		}
+	}
+	for _, q := range flagged(v) {
+		for i := range q.rule.Adjust {
+			m.candidates(v, q, &q.rule.Adjust[i])
+		}
 	}
 	var out []Suggestion
 	for _, q := range flagged(v) {
 		place := m.finding(v, q).Place
-		out = append(out, Suggestion{Rule: q.rule.ID, Place: place, On: q.on, Mends: m.mends(v, q)})
+		list, known := found[q]
+		if !known {
+			list = m.mends(v, q)
+		}
+		out = append(out, Suggestion{Rule: q.rule.ID, Place: place, On: q.on, Mends: list})
 	}
-	return out, nil
+	return out, !m.spent(), nil
 }
 
 // mends lists the mends of one finding. Where at most a matter of taste clears

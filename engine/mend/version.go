@@ -24,6 +24,7 @@ type version struct {
 
 	answers map[question]finding.Answer // that are not clear; nil until all rules were judged
 	excess  map[question]float64        // how far each of them is from clear
+	outside []float64                   // how far figures lie outside their published range
 	replies map[question]reply          // to questions that were asked alone
 }
 
@@ -73,6 +74,7 @@ func (m *Mender) parse(text []byte) (*version, error) {
 			r := &reading.Reader{File: v.file}
 			v.formula = formula.Read(r, b, m.Options)
 			v.draft = isDraft(v.formula)
+			m.work += v.formula.Ingredients + v.formula.Steps
 			return v, r.Problems.Err()
 		}
 		n++
@@ -155,7 +157,7 @@ func (m *Mender) judgeAll(v *version) {
 			continue
 		}
 		m.judge.Each(r, func(x facts.Subject, a finding.Answer) {
-			m.Judgements++
+			m.count()
 			if a == finding.Clear {
 				return
 			}
@@ -166,6 +168,12 @@ func (m *Mender) judgeAll(v *version) {
 			v.answers[q], v.excess[q] = a, m.judge.Excess(r, x)
 		})
 	}
+}
+
+// count counts an answer.
+func (m *Mender) count() {
+	m.Judgements++
+	m.work++
 }
 
 // ask judges one rule on one subject of a version, once.
@@ -179,7 +187,7 @@ func (m *Mender) ask(v *version, q question) reply {
 	if v.answers != nil {
 		r.answer = v.answers[q]
 	} else {
-		m.Judgements++
+		m.count()
 		r.answer = m.judge.Answer(q.rule, x)
 	}
 	if v.replies == nil {
@@ -195,10 +203,22 @@ func (m *Mender) finding(v *version, q question) *finding.Finding {
 	return m.judge.Finding(q.rule, q.subject(v.formula))
 }
 
-// levers lists the levers that an adjust block means for a finding.
+// levers lists the levers that an adjust block means for a finding, without the
+// wishes of the baker.
 func (m *Mender) levers(v *version, q question, a *rule.Adjust) []*levers.Lever {
-	return levers.Find(&levers.Query{
+	return slices.DeleteFunc(levers.Find(m.query(v, q, a)), (*levers.Lever).IsWish)
+}
+
+// wishes lists what an adjust block means and a mend leaves alone.
+func (m *Mender) wishes(v *version, q question, a *rule.Adjust) []*levers.Lever {
+	wish := func(l *levers.Lever) bool { return !l.IsWish() }
+	return slices.DeleteFunc(levers.Find(m.query(v, q, a)), wish)
+}
+
+// query is what an adjust block asks for about a finding.
+func (m *Mender) query(v *version, q question, a *rule.Adjust) *levers.Query {
+	return &levers.Query{
 		Name: a.Lever, Formula: v.formula, Subject: q.subject(v.formula), Kitchen: m.Kitchen,
 		Within: a.Within, Computed: a.To != nil,
-	})
+	}
 }

@@ -9,6 +9,7 @@ package quantity
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 	"unicode"
@@ -98,6 +99,9 @@ func readPlain(text string, allowed Kinds) (Quantity, bool) {
 		}
 	}
 	if i == 0 || i == 10 || text[i-1] == '.' || whole == 0 {
+		return Quantity{}, false
+	}
+	if thousandPoint(text[:i]) {
 		return Quantity{}, false
 	}
 	name := text[i:]
@@ -230,6 +234,18 @@ func (r *reader) needUnits(lo *measure, hi measure, isRange bool) *Fault {
 				guess = lo.unit().name
 			}
 			written := r.text[t.start:t.numberEnd]
+			with := func(unit string) string {
+				return strings.TrimSpace(r.text[:t.numberEnd]) + " " + unit + r.text[t.numberEnd:]
+			}
+			// The number alone does not say which: every likely unit is named.
+			switch {
+			case guess == "C" && t.number >= 32: // below, a Fahrenheit reading is unlikely
+				return r.fault(t.start, t.numberEnd,
+					"%q has no unit; write %q, or %q if it is Fahrenheit", written, with("C"), with("F"))
+			case guess == "g" && r.allowed.Has(Count) && !isRange && t.number > 0:
+				return r.fault(t.start, t.numberEnd,
+					"%q has no unit; write %q, or %q if it is counted", written, with("g"), with("pieces"))
+			}
 			return r.fault(t.start, t.numberEnd, "%q has no unit; write %q",
 				written, strings.TrimSpace(r.text[:t.numberEnd])+" "+guess+r.text[t.numberEnd:])
 		}
@@ -276,11 +292,21 @@ func (r *reader) check(m measure) *Fault {
 }
 
 // joins reports whether two units may form one quantity, the larger
-// first: hours and minutes, or pounds and ounces.
+// first: hours and minutes, pounds and ounces, or cups and spoons.
 func joins(a, b *unit) bool {
 	sameSystem := a.kind == Time || a.name == "lb" && b.name == "oz" ||
-		a.name == "kg" && b.name == "g"
+		a.name == "kg" && b.name == "g" || bothIn(spoons, a, b) || bothIn(litres, a, b)
 	return sameSystem && a.kind == b.kind && a.factor > b.factor
+}
+
+// spoons and litres are measures that add up: "1 cup 2 tbsp", "1 l 2 dl".
+var (
+	spoons = []string{"cup", "floz", "tbsp", "tsp"}
+	litres = []string{"l", "dl", "cl", "ml"}
+)
+
+func bothIn(names []string, a, b *unit) bool {
+	return slices.Contains(names, a.name) && slices.Contains(names, b.name)
 }
 
 func (r *reader) swapped(lo, hi measure) string {
@@ -382,6 +408,11 @@ func (r *reader) number() (float64, *Fault) {
 	if fault := r.oddNumber(start, digits); fault != nil {
 		return 0, fault
 	}
+	if decimalComma(digits) {
+		digits = strings.Replace(digits, ",", ".", 1)
+	} else if fault := r.pointOrThousand(start, digits); fault != nil {
+		return 0, fault
+	}
 	x, err := strconv.ParseFloat(digits, 64)
 	if err != nil && !math.IsInf(x, 0) {
 		return 0, r.fault(start, r.at, "%s is not a number; write for example %q", quote(digits),
@@ -391,6 +422,40 @@ func (r *reader) number() (float64, *Fault) {
 		return x, nil
 	}
 	return r.fraction(start, x)
+}
+
+// decimalComma reports whether a comma in a number can only be a decimal point: one comma, without
+// three digits after one to three others.
+func decimalComma(digits string) bool {
+	whole, after, found := strings.Cut(digits, ",")
+	if !found || after == "" || strings.ContainsAny(after, ".,") || strings.Contains(whole, ".") {
+		return false
+	}
+	return len(after) != 3 || len(whole) > 3 || strings.Trim(whole, "0") == ""
+}
+
+// thousandPoint reports whether the point of a number may part thousands, as in "1.000": one to three
+// digits before it and three after, the last a zero, which no decimal number needs.
+func thousandPoint(digits string) bool {
+	whole, after, found := strings.Cut(digits, ".")
+	return found && len(after) == 3 && after[2] == '0' && !strings.ContainsAny(after, ".,") &&
+		len(whole) >= 1 && len(whole) <= 3 && whole[0] != '0'
+}
+
+// pointOrThousand returns a fault for a point that may part thousands, in grams or millilitres:
+// a kilogram or a litre is written to three decimals.
+func (r *reader) pointOrThousand(start int, digits string) *Fault {
+	if !thousandPoint(digits) {
+		return nil
+	}
+	u, _ := (&reader{text: r.text, at: skipBlanks(r.text, r.at)}).unit()
+	if u != nil && u.name != "g" && u.name != "ml" {
+		return nil
+	}
+	write := func(number string) string { return r.text[:start] + number + r.text[r.at:] }
+	return r.fault(start, r.at, "%q can be a thousand or a decimal number; write %q, or %q", digits,
+		write(strings.Replace(digits, ".", "", 1)),
+		write(strings.TrimRight(strings.TrimRight(digits, "0"), ".")))
 }
 
 // oddNumber returns a fault for a number in another notation: commas,
@@ -405,15 +470,16 @@ func (r *reader) oddNumber(start int, digits string) *Fault {
 			thousands = thousands && len(g) == 3
 		}
 		write := func(number string) string { return r.text[:start] + number + rest }
-		switch point := strings.Replace(digits, ",", ".", 1); {
+		point := strings.Replace(digits, ",", ".", 1)
+		switch point = strings.TrimRight(strings.TrimRight(point, "0"), "."); {
 		case thousands && len(groups) == 2:
 			return r.fault(start, r.at,
 				"%q has a comma; write %q, or %q if the comma is a decimal point", digits,
 				write(whole), write(point))
 		case thousands:
 			return r.fault(start, r.at, "%q has commas; write %q", digits, write(whole))
-		case len(groups) == 2 && !strings.Contains(digits, "."):
-			return r.fault(start, r.at, "%q has a decimal comma; write %q", digits, write(point))
+		case decimalComma(digits):
+			return nil
 		}
 		return r.fault(start, r.at, "%q is not a number; write it without commas", digits)
 	}
@@ -546,7 +612,7 @@ func (r *reader) unit() (*unit, int) {
 			return u, nextEnd
 		}
 		return nil, r.at
-	case "fl", "fluid", "per":
+	case "fl", "fluid", "per", "us", "uk", "imperial":
 		next, nextEnd := wordAt(r.text, skipBlanks(r.text, end))
 		first := strings.TrimSuffix(word, ".")
 		if u := unitNamed(strings.ToLower(first + " " + strings.TrimSuffix(next, "."))); u != nil {
@@ -633,13 +699,52 @@ func (r *reader) unknownUnit(m measure, rest string) *Fault {
 	word := r.restWord()
 	t := m.terms[0]
 	name := strings.TrimRight(word, ".,;")
+	if fault := r.kitchenWord(t, word, name); fault != nil {
+		return fault
+	}
 	if near := nearestUnit(name, r.allowed); near != nil {
 		return r.fault(r.at, r.at+len(word), "%s is not a unit; write %q", quote(word),
 			strings.TrimSpace(r.text[:t.numberEnd])+" "+near.name+rest[len(word):])
 	}
-	return r.fault(r.at, r.at+len(word), "%s is not a unit; write for example %q", quote(word),
-		strings.TrimSpace(r.text[:t.numberEnd])+" "+r.guess())
+	return r.fault(r.at, r.at+len(word), "%s is not a unit; the units here are %s", quote(word),
+		r.unitNames())
 }
+
+// unitNames lists the units of the allowed kinds, the likeliest kind first.
+func (r *reader) unitNames() string {
+	var names []string
+	for _, k := range likeliest {
+		for _, u := range units {
+			if r.allowed.Has(k) && u.kind == k {
+				names = append(names, u.name)
+			}
+		}
+	}
+	return strings.Join(names, ", ")
+}
+
+// kitchenWord returns the fault for a measure of the kitchen that is no unit: it says what the word
+// may stand for, and offers lines that keep the amount.
+func (r *reader) kitchenWord(t term, word, name string) *Fault {
+	w, ok := kitchenWords[strings.TrimSuffix(strings.ToLower(name), "s")]
+	if !ok || !r.allowed.Has(w.kind) || t.number <= 0 || t.number > 1e6 {
+		return nil
+	}
+	before := strings.TrimSpace(r.text[:t.start])
+	var write []string
+	for _, c := range w.choices {
+		line := strconv.FormatFloat(round(c.lo*t.number), 'f', -1, 64)
+		if c.hi > c.lo {
+			line += " to " + strconv.FormatFloat(round(c.hi*t.number), 'f', -1, 64)
+		}
+		write = append(write, strconv.Quote(strings.TrimSpace(before+" "+line+" "+c.unit)))
+	}
+	return r.fault(r.at, r.at+len(word), "%s %s; write %s", quote(name), w.means,
+		strings.Join(write, ", or "))
+}
+
+// round drops the last bits that a product of decimals leaves.
+func round(x float64) float64 { return math.Round(x*1e6) / 1e6 }
 
 // likeliest is the order in which a kind is guessed.
 var likeliest = []Kind{Mass, Temperature, Time, Length, Percent, Volume, Count}

@@ -93,6 +93,22 @@ func TestRead(t *testing.T) {
 		{"0 to 5 min", Time, 0, 5, "min"},
 		{"200\u00a0g", Mass, 200, 200, "g"},
 		{"0.8 kg", Mass, 800, 800, "kg"},
+		{"2,5 kg", Mass, 2500, 2500, "kg"},
+		{"0,500 kg", Mass, 500, 500, "kg"},
+		{"1250,5 g", Mass, 1250.5, 1250.5, "g"},
+		{"1,25 to 1,5 l", Volume, 1250, 1500, "l"},
+		{"1.250 kg", Mass, 1250, 1250, "kg"},
+		{"0.500 g", Mass, 0.5, 0.5, "g"},
+		{"25 cl", Volume, 250, 250, "cl"},
+		{"2 dL", Volume, 200, 200, "dl"},
+		{"1 cup 2 tbsp", Volume, 266.16176606250, 266.16176606250, "cup"},
+		{"2 tbsp 1 tsp", Volume, 34.50245115625, 34.50245115625, "tbsp"},
+		{"1 l 2 dl", Volume, 1200, 1200, "l"},
+		{"2 1/4 tsp", Volume, 11.0900735859375, 11.0900735859375, "tsp"},
+		{"½ cup", Volume, 118.29411825, 118.29411825, "cup"},
+		{"1 US pint", Volume, 473.176473, 473.176473, "US pint"},
+		{"2 imperial pints", Volume, 1136.5225, 1136.5225, "UK pint"},
+		{"1 UK gallon", Volume, 4546.09, 4546.09, "UK gallon"},
 	}
 	for _, test := range tests {
 		q, fault := Read(test.text, all)
@@ -119,8 +135,30 @@ func TestFaults(t *testing.T) {
 	}{
 		{"", Amounts, "", `this is empty; write for example "200 g"`},
 		{"  ", timer, "  ", `this is empty; write for example "90 min"`},
-		{"180", Amounts, "180", `"180" has no unit; write "180 g"`},
-		{"180", oven, "180", `"180" has no unit; write "180 C"`},
+		{"180", Amounts, "180",
+			`"180" has no unit; write "180 g", or "180 pieces" if it is counted`},
+		{"180 to 190", Amounts, "190", `"190" has no unit; write "180 to 190 g"`},
+		{"25", Amounts, "25", `"25" has no unit; write "25 g", or "25 pieces" if it is counted`},
+		{"350", oven, "350", `"350" has no unit; write "350 C", or "350 F" if it is Fahrenheit`},
+		{"1 stick", Amounts, "stick",
+			`"stick" is 4 oz of butter in the US, and no unit; write "4 oz"`},
+		{"1 1/2 sticks", Amounts, "sticks",
+			`"sticks" is 4 oz of butter in the US, and no unit; write "6 oz"`},
+		{"1.000 g", scale, "1.000",
+			`"1.000" can be a thousand or a decimal number; write "1000 g", or "1 g"`},
+		{"2.500", scale, "2.500",
+			`"2.500" can be a thousand or a decimal number; write "2500", or "2.5"`},
+		{"1 pinch", Amounts, "pinch",
+			`"pinch" is no fixed measure: weigh it; write "0.1 to 1 g"`},
+		{"2 dashes", Amounts, "dashes",
+			`"dashes" is no fixed measure: weigh it; write "0.6 to 3 ml"`},
+		{"2 sachets", Amounts, "sachets", `"sachets" is 7 g of dry yeast, 11 to 16 g of ` +
+			`baking powder; read the label; write "14 g", or "22 to 32 g"`},
+		{"1 pint", Amounts, "pint", `"pint" differs by a fifth between the US and the UK; ` +
+			`write "1 US pint", or "1 UK pint"`},
+		{"2 large", Amounts, "large", `"large" is a size: name the egg, "large egg" or ` +
+			`"size L egg", and count it; write "2 pieces"`},
+		{"180", oven, "180", `"180" has no unit; write "180 C", or "180 F" if it is Fahrenheit`},
 		{"12", Of(Percent), "12", `"12" has no unit; write "12 %"`},
 		{"1½", scale, "1½", `"1½" has no unit; write "1½ g"`},
 		{"8 to 10", timer, "10", `"10" has no unit; write "8 to 10 min"`},
@@ -130,17 +168,17 @@ func TestFaults(t *testing.T) {
 		{"200 G", Amounts, "G", `"G" is not a unit; write "200 g"`},
 		{"200 grmas", Amounts, "grmas", `"grmas" is not a unit; write "200 g"`},
 		{"20 mintes to 2 h", timer, "mintes", `"mintes" is not a unit; write "20 min to 2 h"`},
-		{"200 blobs", Amounts, "blobs", `"blobs" is not a unit; write for example "200 g"`},
-		{"2 x", timer, "x", `"x" is not a unit; write for example "2 min"`},
+		{"200 blobs", Amounts, "blobs", `"blobs" is not a unit; the units here are g, ` +
+			`kg, mg, oz, lb, %, ml, l, dl, cl, tsp, tbsp, cup, floz, US pint, UK pint, US quart, ` +
+			`UK quart, US gallon, UK gallon, pieces`},
+		{"2 x", timer, "x", `"x" is not a unit; the units here are s, min, h, day`},
 		{"200 g", oven, "200 g", `"200 g" is a mass; write a temperature, such as "24 C"`},
 		{"24 C", Amounts, "24 C", `"24 C" is a temperature; ` +
 			`write a mass, a percentage, a volume or a count, such as "200 g"`},
 		{"90 m", timer, "90 m", `"m" is metres; for minutes write "90 min"`},
-		{"2,5 kg", scale, "2,5", `"2,5" has a decimal comma; write "2.5 kg"`},
 		{"1,000 g", scale, "1,000",
-			`"1,000" has a comma; write "1000 g", or "1.000 g" if the comma is a decimal point`},
+			`"1,000" has a comma; write "1000 g", or "1 g" if the comma is a decimal point`},
 		{"1,000,000 g", scale, "1,000,000", `"1,000,000" has commas; write "1000000 g"`},
-		{"0,500 kg", scale, "0,500", `"0,500" has a decimal comma; write "0.500 kg"`},
 		{"1.000,5 g", scale, "1.000,5", `"1.000,5" is not a number; write it without commas`},
 		{"1 000 g", scale, "1 000", `"1 000" has a blank inside the number; write "1000 g"`},
 		{"1_000 g", scale, "1_", `"_" does not belong in a number; write the digits alone`},
@@ -181,7 +219,7 @@ func TestFaults(t *testing.T) {
 		{"8 to h", timer, "h", `"h" is not a number; write for example "90 min"`},
 		{"8 h to", timer, "",
 			`the upper end of the range is missing; write for example "90 min to 2 h"`},
-		{"2 to 3 to 4 h", timer, "to", `"to" is not a unit; write for example "2 to 3 min"`},
+		{"2 to 3 to 4 h", timer, "to", `"to" is not a unit; the units here are s, min, h, day`},
 		{strings.Repeat("9", 201), scale, strings.Repeat("9", 201),
 			"this is too long to be a quantity"},
 		{strings.Repeat("9", 199) + "g", scale, strings.Repeat("9", 199) + "g",
@@ -211,21 +249,28 @@ func TestFaults(t *testing.T) {
 // can be read, if it is one quoted text for the whole.
 func TestFaultsSuggestWhatReads(t *testing.T) {
 	for _, text := range []string{"180", "8 to 10", "8 h to 10", "200 G", "200 grmas",
-		"20 mintes to 2 h", "2,5 kg", "0,500 kg", "1,000,000 mg", "1 000 g", "3 to 2 h",
+		"20 mintes to 2 h", "1,000,000 mg", "1.000 g", "1 pint", "3 sachets", "1 stick", "2 pinches", "1 000 g", "3 to 2 h",
 		"2 h to 90 min", "1e3 g", "", "about 2 g", "1 h 30", "200 g of flour", "8 h to"} {
 		_, fault := Read(text, all)
 		if fault == nil {
 			t.Fatalf("%q is read", text)
 		}
 		_, after, found := strings.Cut(fault.Text, "write ")
-		quoted := strings.TrimSuffix(strings.TrimPrefix(after, "for example "), " alone")
-		suggestion, err := strconv.Unquote(quoted)
-		if !found || err != nil {
+		if !found {
 			t.Errorf("%q: nothing to write in %s", text, fault.Text)
 			continue
 		}
-		if _, fault := Read(suggestion, all); fault != nil {
-			t.Errorf("%q: told to write %q, but %s", text, suggestion, fault.Text)
+		after = strings.TrimPrefix(after, "for example ")
+		for _, choice := range strings.Split(after, ", or ") {
+			choice = strings.TrimSuffix(choice, " if it is counted")
+			suggestion, err := strconv.Unquote(strings.TrimSuffix(choice, " if it is Fahrenheit"))
+			if err != nil {
+				t.Errorf("%q: nothing to write in %s", text, choice)
+				continue
+			}
+			if _, fault := Read(suggestion, all); fault != nil {
+				t.Errorf("%q: told to write %q, but %s", text, suggestion, fault.Text)
+			}
 		}
 	}
 }

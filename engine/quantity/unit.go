@@ -93,7 +93,9 @@ type unit struct {
 // Sources: the SI for metric units; NIST SP 811 (2008), appendix B, for
 // avoirdupois ounce and pound, inch and the Fahrenheit scale. NIST
 // Handbook 44, appendix C, for the US teaspoon, tablespoon, cup and
-// fluid ounce (a gallon of 231 cubic inches holds 768 teaspoons).
+// fluid ounce (a gallon of 231 cubic inches holds 768 teaspoons), pint,
+// quart and gallon. The Units of Measurement Regulations 1994 (UK) for
+// the imperial gallon of 4.54609 l, of 4 quarts and 8 pints.
 // testdata/tables/units.csv gives each figure's basis. One test
 // compares this list with it, another both with GNU units.
 var units = []unit{
@@ -106,10 +108,22 @@ var units = []unit{
 	{"lb", Mass, 453.59237, 0, []string{"lbs", "pound", "pounds"}},
 	{"ml", Volume, 1, 0, []string{"mL", "millilitre", "millilitres", "milliliter", "milliliters"}},
 	{"l", Volume, 1000, 0, []string{"L", "litre", "litres", "liter", "liters"}},
+	{"dl", Volume, 100, 0, []string{"dL", "decilitre", "decilitres", "deciliter", "deciliters"}},
+	{"cl", Volume, 10, 0, []string{"cL", "centilitre", "centilitres", "centiliter", "centiliters"}},
 	{"tsp", Volume, 4.92892159375, 0, []string{"tsps", "teaspoon", "teaspoons"}},
 	{"tbsp", Volume, 14.78676478125, 0, []string{"tbsps", "tablespoon", "tablespoons"}},
 	{"cup", Volume, 236.5882365, 0, []string{"cups"}},
 	{"floz", Volume, 29.5735295625, 0, []string{"fl oz", "fluid ounce", "fluid ounces"}},
+	{"US pint", Volume, 473.176473, 0, []string{"us pint", "us pints"}},
+	{"UK pint", Volume, 568.26125, 0, []string{"uk pint", "uk pints", "imperial pint", "imperial pints"}},
+	{"US quart", Volume, 946.352946, 0, []string{"us quart", "us quarts"}},
+	{"UK quart", Volume, 1136.5225, 0, []string{
+		"uk quart", "uk quarts", "imperial quart", "imperial quarts",
+	}},
+	{"US gallon", Volume, 3785.411784, 0, []string{"us gallon", "us gallons"}},
+	{"UK gallon", Volume, 4546.09, 0, []string{
+		"uk gallon", "uk gallons", "imperial gallon", "imperial gallons",
+	}},
 	{"pieces", Count, 1, 0, []string{"piece", "pc", "pcs", "each", "ea"}},
 	{"%", Percent, 1, 0, []string{"percent", "per cent", "pct"}},
 	{"C", Temperature, 1, 0, []string{"c", "celsius", "centigrade", "degrees celsius"}},

@@ -66,7 +66,10 @@ func (r *Reader) Text(e hclsyntax.Expression, what string) (string, source.Place
 		case 1:
 			if lit, ok := t.Parts[0].(*hclsyntax.LiteralValueExpr); ok &&
 				lit.Val.Type() == cty.String {
-				return lit.Val.AsString(), r.Place(lit.SrcRange), true
+				if text := lit.Val.AsString(); text != "" {
+					return text, r.Place(lit.SrcRange), true
+				}
+				return "", inside, true // HCL places an empty part behind the closing quote
 			}
 		}
 		r.Fault(r.Place(t.SrcRange), "%s must be a plain text, without ${ } and %%{ }", what)

@@ -39,15 +39,22 @@ func cautionsOf(run *finding.Run) *Cautions {
 // merged is a caution with all the formulas that it is for.
 type merged struct {
 	*finding.Caution
-	details []detail
-	byText  map[string]int // of a detail
+	details []*detail
+
+	at    map[string]*detail // by its text
+	takes map[detailOf]bool  // the formulas that are under a detail
+}
+
+// detailOf is a formula under a detail.
+type detailOf struct {
+	*detail
+	formula string
 }
 
 // detail is what a caution says of some formulas only.
 type detail struct {
 	text     string
 	formulas []string
-	seen     map[string]bool // formulas
 }
 
 // merged puts cautions of one wording together, the most serious kind first; within a kind in order
@@ -59,7 +66,7 @@ func (c *Cautions) merged() []*merged {
 		key := c.Pack + "\x00" + c.Kind + "\x00" + c.Text
 		m := byText[key]
 		if m == nil {
-			m = &merged{Caution: c, byText: map[string]int{}}
+			m = &merged{Caution: c, at: map[string]*detail{}, takes: map[detailOf]bool{}}
 			byText[key] = m
 			out = append(out, m)
 		}
@@ -76,14 +83,14 @@ func (c *Cautions) merged() []*merged {
 
 // add adds a formula under the detail that the caution gives for it.
 func (m *merged) add(c *finding.Caution) {
-	at, has := m.byText[c.Detail]
-	if !has {
-		at = len(m.details)
-		m.byText[c.Detail] = at
-		m.details = append(m.details, detail{text: c.Detail, seen: map[string]bool{}})
+	d := m.at[c.Detail]
+	if d == nil {
+		d = &detail{text: c.Detail}
+		m.at[c.Detail] = d
+		m.details = append(m.details, d)
 	}
-	if d := &m.details[at]; !d.seen[c.Formula] { // there may be two versions of one formula
-		d.seen[c.Formula] = true
+	if !m.takes[detailOf{d, c.Formula}] { // two versions of one formula
+		m.takes[detailOf{d, c.Formula}] = true
 		d.formulas = append(d.formulas, c.Formula)
 	}
 }
@@ -91,7 +98,7 @@ func (m *merged) add(c *finding.Caution) {
 // says gives a detail in one line, "" where there is nothing to say. The line names the formulas
 // that the detail is for unless the run has only one; named reports that it does so before a text.
 // safe makes a text from a file fit for the format.
-func (c *Cautions) says(d detail, safe func(string) string) (line string, named bool) {
+func (c *Cautions) says(d *detail, safe func(string) string) (line string, named bool) {
 	names := make([]string, len(d.formulas))
 	for i, n := range d.formulas {
 		names[i] = safe(n)

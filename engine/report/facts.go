@@ -98,14 +98,14 @@ func (l *factList) row(r *finding.FactRow, first bool) {
 		l.numbers[r.Source] = n
 	}
 	head := fmt.Sprintf("  %-24s %-22s %-11s ", r.Figure.Name, source.Safe(r.Figure.Shown), kind)
-	means := fmt.Sprintf("%s [%d]", r.Means, n)
+	means := fmt.Sprintf("%s [%d]", source.Safe(r.Means), n)
 	if columns(head)+columns(means) > l.width {
 		l.WriteString(strings.TrimRight(head, " ") + "\n")
 		head = "      "
 	}
 	l.paragraph(means, head, "      ")
 	if r.Figure.Error != "" {
-		l.paragraph(fmt.Sprintf("%s; error: %s", r.Figure.Error, r.Error), "      ", "      ")
+		l.paragraph(fmt.Sprintf("%s; error: %s", r.Figure.Error, source.Safe(r.Error)), "      ", "      ")
 	}
 }
 

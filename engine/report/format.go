@@ -1,7 +1,9 @@
 package report
 
 import (
+	"bytes"
 	"io"
+	"regexp"
 	"slices"
 
 	"forebake/engine/finding"
@@ -19,17 +21,40 @@ type Format struct {
 
 	Mends bool // shows the mends of findings
 	New   func(out io.Writer, o Options) Writer
+
+	// Is reports whether a text is a report in this format, by its first and its last bytes: only
+	// such a file is written over.
+	Is func(first, last []byte) bool
 }
 
 // Formats lists the formats, in order of name. A row gives every field: one that lacks a field does
 // not compile, nor does one whose Writer lacks a method.
 var Formats = []Format{
-	{"json", ".json", true, true, newJSON},
-	{"lines", ".txt", false, false, newLines},
-	{"markdown", ".md", true, true, newMarkdown},
-	{"sarif", ".sarif", true, true, newSARIF},
-	{"text", ".txt", false, true, newText},
+	{"json", ".json", true, true, newJSON, isJSON},
+	{"lines", ".txt", false, false, newLines, endsInTotals},
+	{"markdown", ".md", true, true, newMarkdown, endsInTotals},
+	{"sarif", ".sarif", true, true, newSARIF, isSARIF},
+	{"text", ".txt", false, true, newText, endsInTotals},
 }
+
+// MarkBytes is how many of its first and last bytes show which report a file is.
+const MarkBytes = 1 << 10
+
+var totalsLine = regexp.MustCompile(
+	`(^|\n)(forebake: )?\d+ formulas?, \d+ rules?: \d+ stop, \d+ risk, [^\n]*\n$`)
+
+func endsInTotals(_, last []byte) bool { return totalsLine.Match(last) }
+
+func isJSON(first, last []byte) bool {
+	return bytes.HasPrefix(first, []byte("{\n  \"version\": ")) && bytes.Contains(first, cautionsKey) &&
+		bytes.Contains(last, []byte("\n  \"totals\": {\n"))
+}
+
+func isSARIF(first, _ []byte) bool {
+	return bytes.HasPrefix(first, []byte("{\n  \"$schema\": ")) && bytes.Contains(first, cautionsKey)
+}
+
+var cautionsKey = []byte("\"cautions\": [")
 
 // Writer prints one run in one format. Write calls every method once, in the order in which they
 // stand here, with an empty list where there is nothing.

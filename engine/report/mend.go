@@ -3,6 +3,7 @@ package report
 import (
 	"fmt"
 	"io"
+	"slices"
 	"strings"
 
 	"forebake/engine/finding"
@@ -57,6 +58,13 @@ func (t *text) mending(m *finding.Mending) {
 	if len(m.Lines) > 0 {
 		t.WriteString("\n")
 	}
+	for _, d := range m.Doubted {
+		t.paragraph(fmt.Sprintf("Line %d is changed; its comment may not be true any more: %s", d.Line,
+			source.Safe(d.Text)), "  ", "    ")
+	}
+	if len(m.Doubted) > 0 {
+		t.WriteString("\n")
+	}
 	for _, c := range m.Changes {
 		t.change(c)
 	}
@@ -66,16 +74,39 @@ func (t *text) mending(m *finding.Mending) {
 			t.change(c)
 		}
 	}
+	if len(m.Worse) > 0 {
+		t.WriteString("  Worse or open after the changes\n\n")
+		for _, w := range m.Worse {
+			t.paragraph(fmt.Sprintf("%-5s line %d, %s: %s was %s, and is %s", w.Level, w.Line,
+				source.Safe(w.Subject), w.Rule, w.Was, w.Is), "  ", "        ")
+		}
+		t.WriteString("\n")
+	}
 	if len(m.Left) > 0 {
 		t.WriteString("  Left as they are\n\n")
 		for _, l := range m.Left {
 			t.left(l)
 		}
 	}
-	if m.Wrote {
-		t.paragraph(source.Safe(m.File)+" is written.", "  ", "  ")
+	if m.Spent {
+		t.paragraph("The search ended at its budget of work: there may be better changes. Mend the "+
+			"worst by hand and run it again.", "  ", "  ")
 		t.WriteString("\n")
 	}
+}
+
+// Written names the files of the mendings that were written.
+func Written(w io.Writer, list []finding.Mending) error {
+	var files []string
+	for i := range list {
+		if m := &list[i]; m.Wrote && !slices.Contains(files, m.File) {
+			files = append(files, m.File)
+			if _, err := fmt.Fprintf(w, "%s is written.\n", source.Safe(m.File)); err != nil {
+				return err
+			}
+		}
+	}
+	return nil
 }
 
 // diff prints lines before and after, with their numbers.
@@ -125,6 +156,9 @@ func (t *text) left(l finding.Left) {
 	if l.Nearest != "" {
 		t.paragraph("Nearest that brings nothing new: "+source.Safe(l.Nearest)+".", "        ",
 			"        ")
+	}
+	if l.Instead != "" {
+		t.paragraph("By hand: "+source.Safe(l.Instead)+".", "        ", "        ")
 	}
 	t.WriteString("\n")
 }

@@ -19,6 +19,9 @@ func RulebookText(w io.Writer, book finding.Rulebook) error {
 			b.WriteString(" (food safety)")
 		}
 		b.WriteString("\n")
+		for _, f := range p.Figures {
+			fmt.Fprintf(&b, "  figure %-23s %-12s %s\n", f.Name, f.On, source.Safe(f.Is))
+		}
 		for _, c := range p.Rules {
 			rules++
 			b.WriteString(RuleLine(c))
@@ -50,13 +53,20 @@ func RulebookMarkdown(w io.Writer, book finding.Rulebook) error {
 	}
 	rules := 0
 	for _, p := range book.Packs {
-		fmt.Fprintf(&b, "\n## Pack: %s\n", markdown(p.Name))
+		if p.NoPack {
+			fmt.Fprintf(&b, "\n## %s\n\nIn force in every house: no house names this file or leaves it out.\n", upperFirst(markdown(p.Name)))
+		} else {
+			fmt.Fprintf(&b, "\n## Pack: %s\n", markdown(p.Name))
+		}
 		if p.About != "" {
 			fmt.Fprintf(&b, "\n%s.\n", markdown(upperFirst(p.About)))
 		}
 		if p.Safety {
 			b.WriteString("\nOf food safety: a house tightens it freely; what it makes less " +
 				"strict or sets aside shows in every report.\n")
+		}
+		for _, f := range p.Figures {
+			figureMarkdown(&b, f)
 		}
 		for _, c := range p.Rules {
 			rules++
@@ -70,6 +80,15 @@ func RulebookMarkdown(w io.Writer, book finding.Rulebook) error {
 	}
 	_, err := io.WriteString(w, b.String())
 	return err
+}
+
+func figureMarkdown(b *strings.Builder, f finding.FigureCard) {
+	unit := ""
+	if f.Unit != "" {
+		unit = ", in " + f.Unit
+	}
+	fmt.Fprintf(b, "\n### Figure: %s\n\nOf %s%s. From %s:%d.\n\n- Means: %s\n- Is: `%s`\n",
+		f.Name, markdown(f.On), markdown(unit), markdown(f.File), f.Line, markdown(f.Means), code(f.Is))
 }
 
 func ruleMarkdown(b *strings.Builder, c finding.Card) {
@@ -143,10 +162,11 @@ func CatalogueText(w io.Writer, c finding.Catalogue) error {
 			subject = f.Subject
 			fmt.Fprintf(&b, "%sFigures of %s\n\n", gap(&b), factAbout[subject])
 		}
-		fmt.Fprintf(&b, "  %-28s %-9s %s", f.Name, unitOrType(f), f.Means)
+		// A rule file may hold it.
+		fmt.Fprintf(&b, "  %-28s %-9s %s", f.Name, unitOrType(f), source.Safe(f.Means))
 		b.WriteString(stepsOf(f.Steps))
 		if f.Error != "" {
-			b.WriteString("; error: " + f.Error)
+			b.WriteString("; error: " + source.Safe(f.Error))
 		}
 		b.WriteString("\n")
 	}

@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"io"
 	"slices"
-	"sort"
 	"strings"
 
 	"github.com/fatih/color"
@@ -426,32 +425,25 @@ func figures(f *finding.Finding) string {
 	return strings.Join(append(parts, limits...), "; ")
 }
 
-// unsure groups the unsure answers by the figure that they lack: one line names the figure, the
-// next the rules.
+// maxWaiting bounds the rules that a cause names.
+const maxWaiting = 3
+
+// unsure prints one entry for each thing that answers wait for, that which would settle most first.
 func (t *text) unsure(list []*finding.Finding) {
-	type group struct {
-		first *finding.Finding
-		rules []string
-	}
-	var groups []*group
-	byReason := map[string]*group{}
-	for _, f := range list {
-		key := f.Subject + "\x00" + f.Reason
-		g := byReason[key]
-		if g == nil {
-			g = &group{first: f}
-			byReason[key] = g
-			groups = append(groups, g)
+	for _, w := range finding.Causes(list) {
+		waits := "answers wait"
+		if w.Answers == 1 {
+			waits = "answer waits"
 		}
-		g.rules = append(g.rules, f.Rule)
+		rules := strings.Join(w.Rules[:min(len(w.Rules), maxWaiting)], ", ")
+		if more := len(w.Rules) - maxWaiting; more > 0 {
+			rules += fmt.Sprintf(" and %d more", more)
+		}
+		t.paragraph(fmt.Sprintf("%s, %s: %d %s for it (%s).", source.Safe(fileLine(w.Place)),
+			source.Safe(w.Text), w.Answers, waits, rules),
+			"  "+t.palette.unsure.Sprint("unsure")+" ", indent)
 	}
-	for _, g := range groups {
-		sort.Strings(g.rules)
-		t.paragraph(fmt.Sprintf("%s, %s", source.Safe(fileLine(g.first.Place)),
-			source.Safe(g.first.Subject)), "  "+t.palette.unsure.Sprint("unsure")+" ", indent)
-		t.paragraph(upperFirst(source.Safe(g.first.Reason))+".", indent, indent)
-		t.paragraph("Cannot be answered until then: "+strings.Join(g.rules,
-			", ")+" ("+Count(len(g.rules), "rule")+").", indent, indent)
+	if len(list) > 0 {
 		t.WriteString("\n")
 	}
 }

@@ -49,6 +49,9 @@ func (t *text) settings(c finding.Card) {
 	say := func(s string) { t.paragraph(s, "  ", "  ") }
 	say(fmt.Sprintf("Looks at: %s. Level: %s%s. Pack: %s (%s:%d).",
 		c.On, c.Level, by(c.LevelBy), c.Pack, c.File, c.Line))
+	if c.NoteWhen != "" {
+		say("No more than a note where: " + c.NoteWhen + ".")
+	}
 	if c.Because != "" {
 		say("The house says: " + source.Safe(reason(c.Because)) + ".")
 	}

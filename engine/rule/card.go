@@ -4,36 +4,45 @@ import (
 	"fmt"
 	"strings"
 
+	"forebake/engine/expr"
+	"forebake/engine/facts"
 	"forebake/engine/finding"
+	"forebake/engine/formula"
 	"forebake/engine/source"
 )
 
-// Card gives what a rule says about itself; every output that explains a rule prints it from here.
+// Card gives what a rule says about itself. Every output that explains a rule prints it from here.
 func (rule *Rule) Card() finding.Card {
 	c := finding.Card{
-		ID: rule.ID, Pack: rule.Pack, Level: rule.Level.String(), On: strings.Join(rule.On, ", "), File: source.Safe(rule.Place.File.Name), Line: rule.Place.Line(),
-		When: strings.Join(strings.Fields(rule.WhenText), " "), Say: rule.Say.text(), Why: rule.Why, Source: rule.Source, Doubt: rule.Doubt, Safety: rule.Safety, Because: rule.Because, Was: rule.Was,
+		ID: rule.ID, Pack: rule.Pack, Level: rule.Level.String(), On: strings.Join(rule.On, ", "),
+		File: source.Safe(rule.Place.File.Name), Line: rule.Place.Line(),
+		When: oneLine(rule.WhenText), Say: rule.Say.text(), Why: rule.Why, Source: rule.Source,
+		NoteWhen: oneLine(rule.NoteText),
+		Doubt:    rule.Doubt, Safety: rule.Safety, Because: rule.Because, Was: rule.Was,
 	}
 	if rule.LevelBy != nil {
 		c.LevelBy = rule.LevelBy.String()
 	}
 	for _, l := range rule.Limits {
-		limit := finding.CardLimit{Name: l.Name, Value: l.Value, Shown: l.Shown(), From: l.From, Source: l.Source}
+		limit := finding.CardLimit{
+			Name: l.Name, Value: l.Value, Shown: l.Shown(), From: l.From, Source: l.Source,
+		}
 		if l.By != nil {
 			limit.By = l.By.String()
 		}
 		c.Limits = append(c.Limits, limit)
 	}
-	for i := range rule.When.reads {
-		r := &rule.When.reads[i]
-		if f := r.fact; f != nil {
-			c.Reads = append(c.Reads, finding.CardFact{Name: r.name, Unit: f.Unit, Means: f.Means, Source: f.Source, Error: f.Error})
+	for _, r := range rule.When.Reads() {
+		if f := r.Fact; f != nil {
+			c.Reads = append(c.Reads, finding.CardFact{
+				Name: r.Name, Unit: f.Unit, Means: f.Means, Source: f.Source, Error: f.Error,
+			})
 		}
 	}
 	for _, a := range rule.Adjust {
 		lever := a.Lever
 		if a.ToText != "" {
-			lever += " to " + strings.Join(strings.Fields(a.ToText), " ")
+			lever += " to " + oneLine(a.ToText)
 		}
 		if len(a.Within) == 2 {
 			lever += fmt.Sprintf(" (within %v to %v)", a.Within[0], a.Within[1])
@@ -43,18 +52,42 @@ func (rule *Rule) Card() finding.Card {
 	return c
 }
 
+func oneLine(text string) string { return strings.Join(strings.Fields(text), " ") }
+
 // Card gives a rule's card with the waivers that the house has for it.
 func (s *Set) Card(rule *Rule) finding.Card {
 	c := rule.Card()
 	for _, w := range s.Waivers {
 		if w.ID == rule.ID {
-			c.Waivers = append(c.Waivers, finding.CardWaiver{Formula: w.Formula, Until: w.Until, Because: w.Because, By: w.Place.String()})
+			c.Waivers = append(c.Waivers, finding.CardWaiver{
+				Formula: w.Formula, Until: w.Until, Because: w.Because, By: w.Place.String(),
+			})
 		}
 	}
 	return c
 }
 
-// text gives the message as it was written, its figures in braces.
+// Card gives what a caution says about itself.
+func (c *Caution) Card() finding.CautionCard {
+	card := finding.CautionCard{
+		On: strings.Join(c.On, ", "), Say: c.Say.text(), Source: c.Source,
+		File: c.Place.File.Name, Line: c.Place.Line(),
+	}
+	if c.Detail != nil {
+		card.Detail = c.Detail.text()
+	}
+	return card
+}
+
+// FigureCard gives what a declared figure says about itself.
+func FigureCard(f *expr.Figure) finding.FigureCard {
+	return finding.FigureCard{
+		Name: f.Name, On: strings.Join(f.Subject.Words, ", "), Is: oneLine(f.Is.Text()),
+		Unit: f.Fact.Unit, Means: f.Means, File: f.Place.File.Name, Line: f.Place.Line(),
+	}
+}
+
+// text is the message as it was written, its figures in braces.
 func (m *Message) text() string {
 	var b strings.Builder
 	for _, p := range m.pieces {
@@ -65,4 +98,11 @@ func (m *Message) text() string {
 		}
 	}
 	return b.String()
+}
+
+// Subjects counts the subjects of a formula that a rule looks at.
+func Subjects(rule *Rule, f *formula.Formula) int {
+	n := 0
+	rule.names.Subject.Each(f, func(facts.Subject) { n++ })
+	return n
 }

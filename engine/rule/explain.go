@@ -3,8 +3,10 @@ package rule
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 
+	"forebake/engine/expr"
 	"forebake/engine/facts"
 	"forebake/engine/figure"
 	"forebake/engine/finding"
@@ -13,79 +15,18 @@ import (
 	"forebake/engine/source"
 )
 
-// Bounds of the work on one formula and of what comes of it, so that no pack can make the checker run or grow without end.
-const (
-	MaxFindings = 5_000      // of one file; a file with more is refused
-	MaxWeighing = 50_000_000 // ingredients looked at to tell which amounts would settle what is open: a second or so
-)
-
-// Findings judges a rule on every subject of the open formula and adds what is not clear. It stops one finding after MaxFindings.
-func (j *Judge) Findings(rule *Rule, out []*finding.Finding) []*finding.Finding {
-	each(j.sheet.Formula, &rule.names, rule.kinds, rule.any, func(x facts.Subject) {
-		if len(out) > MaxFindings {
-			return
-		}
-		switch t := j.holds(rule.When, x, rule.Limits); {
-		case t == isFalse:
-		case t == isTrue || rule.Doubt:
-			out = append(out, j.finding(rule, x, finding.Flagged, t == isOpen))
-		default:
-			out = append(out, j.finding(rule, x, finding.Unsure, false))
-		}
-	})
-	return out
-}
-
-// Cautions judges a caution on every subject and gives it when it holds, or may hold, for one of them.
-func (j *Judge) Cautions(c *Caution) *finding.Caution {
-	var out *finding.Caution
-	each(j.sheet.Formula, &c.names, c.kinds, c.any, func(x facts.Subject) {
-		if out == nil && j.holds(c.When, x, nil) != isFalse {
-			out = &finding.Caution{Kind: c.Kind, Rank: c.Rank, Text: j.say(c.Say, x, nil), Source: c.Source, Formula: j.sheet.Formula.Name, Place: j.sheet.Formula.Place}
-			if c.Own {
-				out.Pack = c.Pack
-			}
-			if c.Short != nil {
-				out.Short, out.Words = j.brief(c.Short, x)
-				out.At, out.Heat = mark(c.When, x)
-				if !c.Own { // no shipped line says one of a house
-					out.With = c.With
-				}
-			}
-			if c.Detail != nil && !j.emptyHanded(c.Detail, x) {
-				out.Detail = j.say(c.Detail, x, nil)
-			}
-		}
-	})
-	return out
-}
-
-// emptyHanded tells whether a message is about lists and all of them are empty: then it has nothing to say.
-func (j *Judge) emptyHanded(m *Message, x facts.Subject) bool {
-	lists, empty := 0, 0
-	for _, p := range m.pieces {
-		if p.expr == nil || p.expr.root.typ != facts.List {
-			continue
-		}
-		lists++
-		j.expr, j.subject, j.limits = p.expr, x, nil
-		if r := j.eval(p.expr.root); !r.open && len(r.words) == 0 {
-			empty++
-		}
-	}
-	return lists > 0 && lists == empty
-}
-
-// finding puts an answer into words. One that is flagged in doubt says what the rule says, and what left it open.
-func (j *Judge) finding(rule *Rule, x facts.Subject, a finding.Answer, doubt bool) *finding.Finding {
+// finding words an answer. One that is flagged in doubt has the rule's text, and the reason that
+// left it open.
+func (j *Judge) finding(rule *Rule, x facts.Subject, a finding.Answer,
+	doubt bool) *finding.Finding {
 	f := &finding.Finding{
-		Rule: rule.ID, Pack: rule.Pack, Level: rule.Level, Answer: a, Formula: j.sheet.Formula.Name,
+		Rule: rule.ID, Pack: rule.Pack, Level: j.level(rule, x), Answer: a, Formula: j.formula().Name,
 		Subject: SubjectName(x), Place: j.place(x), Why: rule.Why, Source: rule.Source,
 		Doubt: doubt, Safety: rule.Safety,
 	}
 	f.Figures = j.figures(rule, x)
 	if a == finding.Unsure || doubt {
-		f.Reason, f.Needs = j.unsure(rule, x)
+		f.Reason, f.Needs, f.Causes = j.unsure(rule, x)
 	}
 	if a == finding.Unsure {
 		f.Text = rule.ID + " cannot be answered: " + f.Reason
@@ -95,19 +36,14 @@ func (j *Judge) finding(rule *Rule, x facts.Subject, a finding.Answer, doubt boo
 	return f
 }
 
-// SubjectName names a subject as a report prints it: dough "knot dough", sugar in dough "knot dough".
-func SubjectName(x facts.Subject) string {
-	switch x.On {
-	case facts.OnPart:
-		return fmt.Sprintf("%s %q", x.Part.Kind, x.Part.Name)
-	case facts.OnStep:
-		return fmt.Sprintf("%s in %s %q", x.Step.Verb.Name, x.Part.Kind, x.Part.Name)
-	case facts.OnIngredient:
-		return fmt.Sprintf("%s in %s %q", x.Ingredient.Name, x.Part.Kind, x.Part.Name)
-	case facts.OnKitchen:
-		return "kitchen"
+// level is the level of a finding: a note where the rule's note condition holds for certain. A level
+// that the house has set stands.
+func (j *Judge) level(rule *Rule, x facts.Subject) finding.Level {
+	if rule.Note != nil && rule.LevelBy == nil &&
+		j.holds(rule.Note, x, rule.Limits) == figure.Yes {
+		return finding.Note
 	}
-	return "formula"
+	return rule.Level
 }
 
 func (j *Judge) place(x facts.Subject) source.Place {
@@ -119,35 +55,34 @@ func (j *Judge) place(x facts.Subject) source.Place {
 	case facts.OnIngredient:
 		return x.Ingredient.Place
 	}
-	return j.sheet.Formula.Place
+	return j.formula().Place
 }
 
-// figures lists the facts that a condition read and the limits it held them against. Facts behind a clause that is false
-// without them were not read, and are not listed.
+// figures lists the facts and limits that a condition reads.
 func (j *Judge) figures(rule *Rule, x facts.Subject) []*finding.Figure {
-	out := make([]*finding.Figure, 0, len(rule.When.reads))
-	j.expr, j.subject, j.limits = rule.When, x, rule.Limits
-	for i := range rule.When.reads {
-		r := &rule.When.reads[i]
-		if r.fact == nil {
+	out := make([]*finding.Figure, 0, len(rule.When.Reads()))
+	j.judge.Set(rule.When, x, rule.Limits)
+	for i := range rule.When.Reads() {
+		r := &rule.When.Reads()[i]
+		if r.Fact == nil {
 			out = append(out, j.limitFigure(rule, r))
 			continue
 		}
-		fig := Figure(r.name, r.fact, j.value(i))
+		fig := Figure(r.Name, r.Fact, j.judge.Value(i))
 		out = append(out, &fig)
 	}
 	return out
 }
 
-// limitOf is a limit of a rule as findings carry it, and what it was made from.
+// limitOf is a limit of a rule as findings carry it, and the limit that it was made from.
 type limitOf struct {
-	limit  Limit
+	limit  expr.Limit
 	figure *finding.Figure
 }
 
-// limitFigure gives the figure of a limit, the same one to each finding of the rule: in a large collection, limits would be
-// a third of all that is held.
-func (j *Judge) limitFigure(rule *Rule, r *read) *finding.Figure {
+// limitFigure gives the figure of a limit. The findings of a rule share it: in a large collection,
+// limits would take a third of the memory.
+func (j *Judge) limitFigure(rule *Rule, r *expr.Read) *finding.Figure {
 	if j.limitFigures == nil {
 		j.limitFigures = map[*Rule][]limitOf{}
 	}
@@ -156,35 +91,22 @@ func (j *Judge) limitFigure(rule *Rule, r *read) *finding.Figure {
 		known = make([]limitOf, len(rule.Limits))
 		j.limitFigures[rule] = known
 	}
-	l := rule.Limits[r.limit]
-	if k := &known[r.limit]; k.figure == nil || k.limit != l { // a trial asks with limits of its own
-		*k = limitOf{l, &finding.Figure{Name: r.name, Label: plain(l.Name), Shown: l.Shown(), Value: l.Value, Low: l.Interval().Lo, High: l.Interval().Hi, Unit: l.Unit(), Numeric: true, Kind: "limit", Place: l.Place}}
+	l := rule.Limits[r.Limit]
+	if k := &known[r.Limit]; k.figure == nil || k.limit != l { // a trial has its own limits
+		iv := l.Interval()
+		*k = limitOf{l, &finding.Figure{
+			Name: r.Name, Label: plain(l.Name), Shown: l.Shown(), Value: l.Value, Low: iv.Lo,
+			High: iv.Hi, Unit: l.Unit(), Numeric: true, Kind: "limit", Place: l.Place,
+		}}
 	}
-	return known[r.limit].figure
+	return known[r.Limit].figure
 }
 
-// Figure gives a fact's value as a finding carries it.
-func Figure(name string, f *facts.Fact, v *facts.Value) finding.Figure {
-	fig := finding.Figure{Name: name, Label: label(f), Shown: Show(f, v), Value: v.Mid, Low: v.Lo, High: v.Hi, Unit: f.Unit, Numeric: f.Type == facts.Number, Kind: v.Origin.String()}
-	switch f.Type {
-	case facts.Text, facts.YesNo:
-		fig.Text = fig.Shown
-	case facts.List:
-		fig.List = v.Words
-	case facts.Number:
-		if v.Absent {
-			fig.Value = math.NaN()
-		} else if v.Origin == facts.Model && v.Lo < v.Hi {
-			fig.Error = ShowRange(f, v)
-		}
-	}
-	return fig
-}
-
-// unsure says what left an answer open and what would settle it: a figure that is not given, an amount still open, a range
-// that the answer turns in, or a model's own error.
-func (j *Judge) unsure(rule *Rule, x facts.Subject) (reason string, needs []string) {
-	j.expr, j.subject, j.limits = rule.When, x, rule.Limits
+// unsure gives the reason that an answer is open, and what would settle it: a figure that is not
+// given, an open amount, a range in which the answer changes, or the error of a model.
+func (j *Judge) unsure(rule *Rule, x facts.Subject) (reason string, needs []string,
+	causes []finding.Cause) {
+	j.judge.Set(rule.When, x, rule.Limits)
 	var says []string
 	say := func(s string) {
 		for _, other := range says {
@@ -194,31 +116,52 @@ func (j *Judge) unsure(rule *Rule, x facts.Subject) (reason string, needs []stri
 		}
 		says = append(says, s)
 	}
-	for _, i := range j.blame() {
-		r, v := &rule.When.reads[i], j.value(i)
-		fact := *v // judging below may move the sheet's memory
-		if fact.Absent || fact.Need != nil {
+	wait := func(text string, at source.Place) {
+		c := finding.Cause{Text: text, Place: at}
+		if !slices.Contains(causes, c) {
+			causes = append(causes, c)
+		}
+	}
+	waitAmounts := func(list []*formula.Ingredient) {
+		for _, in := range list {
+			wait(fmt.Sprintf("%s has no amount", in.Name), in.Amount.Place)
+		}
+	}
+	for _, i := range j.judge.Blame() {
+		r, v := &rule.When.Reads()[i], j.judge.Value(i)
+		fact := *v // judging below may move the sheet's values
+		if fact.Need != nil {
 			say(fmt.Sprintf("needs %s%s", fact.Need.What, onLine(fact.Need.Place)))
-			needs = append(needs, r.name)
+			needs = append(needs, r.Name)
+			if open := j.judge.Sheet().OpenAmounts(fact.Need); len(open) > 0 {
+				waitAmounts(open)
+			} else {
+				wait("needs "+fact.Need.What, fact.Need.Place)
+			}
 			continue
 		}
-		open, ranged := j.settle(r.fact, r.subject(x))
+		open, ranged := j.settle(r.Fact, r.Subject(x))
 		switch {
 		case len(open) > 0:
+			waitAmounts(open)
 			for _, in := range open {
 				say(fmt.Sprintf("needs the amount of %q%s", in.Name, onLine(in.Amount.Place)))
 				needs = append(needs, in.Name)
 			}
-		case fact.Origin == facts.Model:
-			text := fmt.Sprintf("%s is %s, %s within the model's error", label(r.fact), Show(r.fact, &fact), ShowRange(r.fact, &fact))
-			if r.fact.Settle != "" {
-				text += "; " + r.fact.Settle
+		case fact.Origin == figure.ByModel:
+			text := fmt.Sprintf("%s is %s, %s within the model's error", label(r.Fact),
+				Show(r.Fact, &fact), ShowRange(r.Fact, &fact))
+			if r.Fact.Settle != "" {
+				text += "; " + r.Fact.Settle
 			}
 			say(text)
-			needs = append(needs, r.name)
+			wait(text, j.place(x))
+			needs = append(needs, r.Name)
 		default:
-			say(j.rangeText(rule, x, i, &fact) + rangeLines(ranged))
-			needs = append(needs, r.name)
+			text := j.rangeText(rule, i, &fact) + rangeLines(ranged)
+			say(text)
+			wait(text, j.place(x))
+			needs = append(needs, r.Name)
 		}
 	}
 	if len(says) == 0 {
@@ -232,7 +175,10 @@ func (j *Judge) unsure(rule *Rule, x facts.Subject) (reason string, needs []stri
 	if len(says) == 0 {
 		say("the figures it reads are not sharp enough")
 	}
-	return strings.Join(says, "; "), needs
+	if len(causes) == 0 {
+		wait(strings.Join(says, "; "), j.place(x))
+	}
+	return strings.Join(says, "; "), needs, causes
 }
 
 func onLine(p source.Place) string {
@@ -242,16 +188,16 @@ func onLine(p source.Place) string {
 	return fmt.Sprintf(" (line %d)", p.Line())
 }
 
-// settle splits the ingredients that would settle a fact into those still open and those given as a range.
-// Where that has taken MaxWeighing already nobody looks any more, and the answer says its range only.
+// settle lists the ingredients that would settle a fact: those still open, and those given as a
+// range. It lists none once the work for the formula exceeds MaxWeighing.
 func (j *Judge) settle(f *facts.Fact, x facts.Subject) (open, ranged []*formula.Ingredient) {
 	if j.weighingCost < 0 {
-		j.weighingCost = j.sheet.Weighing()
+		j.weighingCost = j.judge.Sheet().Weighing()
 	}
 	if j.weighing -= j.weighingCost; j.weighing < 0 {
 		return nil, nil
 	}
-	for _, in := range j.sheet.Settles(f, x) {
+	for _, in := range j.judge.Sheet().Settles(f, x) {
 		if in.Amount.Open {
 			open = append(open, in)
 		} else {
@@ -272,20 +218,23 @@ func rangeLines(list []*formula.Ingredient) string {
 	return ", from " + strings.Join(lines, ", ")
 }
 
-// rangeText says at which end of a range a condition holds.
-func (j *Judge) rangeText(rule *Rule, x facts.Subject, i int, v *facts.Value) string {
-	r := &rule.When.reads[i]
-	name := label(r.fact)
-	if r.fact.Type != facts.Number {
+// rangeText says at which end of a range the condition holds.
+func (j *Judge) rangeText(rule *Rule, i int, v *facts.Value) string {
+	r := &rule.When.Reads()[i]
+	name := label(r.Fact)
+	if r.Fact.Type != facts.Number {
 		return name + " is not known"
 	}
-	lo, hi := Interval{Lo: v.Lo, Hi: v.Lo}, Interval{Lo: v.Hi, Hi: v.Hi}
-	atLo, atHi := j.pinned(rule, x, i, lo), j.pinned(rule, x, i, hi)
-	low, high, both := quantity.FormatInterval(lo, r.fact.Unit), quantity.FormatInterval(hi, r.fact.Unit), quantity.FormatInterval(v.Interval(), r.fact.Unit)
-	if r.fact.Error != "" { // reckoned by a model from the range: finer than that it does not know
+	lo, hi := figure.Interval{Lo: v.Lo, Hi: v.Lo}, figure.Interval{Lo: v.Hi, Hi: v.Hi}
+	atLo, atHi := j.judge.Pinned(i, lo), j.judge.Pinned(i, hi)
+	unit := r.Fact.Unit
+	low, high := quantity.FormatInterval(lo, unit), quantity.FormatInterval(hi, unit)
+	both := quantity.FormatInterval(v.Interval(), unit)
+	if r.Fact.Error != "" { // a model turned the range into this one, and is no finer
 		width := v.Hi - v.Lo
-		low, high = quantity.Format(honest(v.Lo, width, r.fact.Unit), r.fact.Unit), quantity.Format(honest(v.Hi, width, r.fact.Unit), r.fact.Unit)
-		both = honestRange(v.Interval(), r.fact.Unit)
+		low = quantity.Format(roundToError(v.Lo, width, unit), unit)
+		high = quantity.Format(roundToError(v.Hi, width, unit), unit)
+		both = formatRange(v.Interval(), unit)
 	}
 	if math.IsInf(v.Hi, 1) { // no end to print
 		high = "high"
@@ -294,91 +243,10 @@ func (j *Judge) rangeText(rule *Rule, x facts.Subject, i int, v *facts.Value) st
 		low = "low"
 	}
 	switch {
-	case atLo == isTrue && atHi == isFalse:
+	case atLo == figure.Yes && atHi == figure.No:
 		return fmt.Sprintf("it holds where %s is %s, not where it is %s", name, low, high)
-	case atLo == isFalse && atHi == isTrue:
+	case atLo == figure.No && atHi == figure.Yes:
 		return fmt.Sprintf("it holds where %s is %s, not where it is %s", name, high, low)
 	}
 	return fmt.Sprintf("%s is %s", name, both)
-}
-
-// pinned judges a rule with one read held at an interval.
-func (j *Judge) pinned(rule *Rule, x facts.Subject, i int, at Interval) truth {
-	j.pins = make([]*Interval, len(rule.When.reads))
-	j.pins[i] = &at
-	t := j.holds(rule.When, x, rule.Limits)
-	j.pins = nil
-	return t
-}
-
-// blame lists the reads that left the answer open: those which, with all other open reads held at one of their ends, still
-// leave it open. Where none does so alone, all of them are to blame.
-func (j *Judge) blame() []int {
-	x, subject, limits := j.expr, j.subject, j.limits
-	var open []int
-	for i := range x.reads {
-		if x.reads[i].fact == nil {
-			continue
-		}
-		v := j.value(i)
-		isText := x.reads[i].fact.Type == facts.Text || x.reads[i].fact.Type == facts.List
-		if v.Absent || !isText && v.Lo != v.Hi {
-			open = append(open, i)
-		}
-	}
-	if len(open) < 2 {
-		return open
-	}
-	var out []int
-	for _, i := range open {
-		for _, high := range [...]bool{false, true} {
-			j.pins = make([]*Interval, len(x.reads))
-			for _, k := range open {
-				if k != i {
-					j.pins[k] = j.end(k, high)
-				}
-			}
-			t := j.holds(x, subject, limits)
-			j.pins = nil
-			if t == isOpen {
-				out = append(out, i)
-				break
-			}
-		}
-	}
-	if len(out) == 0 {
-		return open
-	}
-	return out
-}
-
-// end gives one end of a read; an open end is taken very far out.
-func (j *Judge) end(i int, high bool) *Interval {
-	v := j.value(i)
-	at := v.Lo
-	if high {
-		at = v.Hi
-	}
-	if j.expr.reads[i].fact.Type == facts.YesNo && v.Absent {
-		at = 0
-		if high {
-			at = 1
-		}
-	}
-	at = max(-1e12, min(1e12, at))
-	return &Interval{Lo: at, Hi: at}
-}
-
-// label is a fact's plain name: its own, else its name in words.
-func label(f *facts.Fact) string {
-	if f.Label != "" {
-		return f.Label
-	}
-	return plain(f.Name)
-}
-
-// plain turns a name into words: its unit is printed with the figure.
-func plain(name string) string {
-	stem, _ := figure.SplitUnit(name)
-	return strings.ReplaceAll(stem, "_", " ")
 }

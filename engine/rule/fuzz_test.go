@@ -5,9 +5,11 @@ import (
 	"path/filepath"
 	"testing"
 
+	"forebake/engine/expr"
 	"forebake/engine/facts"
 	"forebake/engine/house"
 	"forebake/engine/kitchen"
+	"forebake/engine/machine"
 	"forebake/engine/source"
 )
 
@@ -76,15 +78,23 @@ func FuzzRules(f *testing.F) {
 			return
 		}
 		file := source.New("p.hcl", text)
-		pack, problems := Read("p", []*source.File{file}, testOptions(true))
+		pack, problems := readPack("p", []*source.File{file}, testOptions(true))
 		checkPlaces(t, file, problems)
 		if len(problems) > 0 {
 			return
 		}
 		for _, sheet := range fixedFormulas() {
 			judgeAll(t, pack, sheet)
+			for _, fig := range pack.Figures {
+				fig.Subject.Each(sheet.Formula, func(x facts.Subject) { saneFigure(t, fig, sheet.Value(fig.Fact, x)) })
+			}
 		}
 		report := RunTrials([]*Pack{pack})
+		for _, v := range report.Verdicts {
+			if v.Differ != "" {
+				t.Fatalf("%s %s", v.Trial.Title(), v.Differ)
+			}
+		}
 		if len(report.Verdicts)+len(report.Unknown) != len(pack.Trials) || report.Rules != len(pack.Rules) {
 			t.Fatalf("%d trials and %d rules, and a report of %d, %d and %d", len(pack.Trials), len(pack.Rules), len(report.Verdicts), len(report.Unknown), report.Rules)
 		}
@@ -105,7 +115,7 @@ func anyPlace(p *Pack) source.Place {
 // condition is judged on every fixed formula, and the two judges agree where all its figures are points.
 func FuzzCondition(f *testing.F) {
 	subjects := []string{"dough", "part", "formula", "ingredient", "step", "bake", "filling", "soak"}
-	limits := []Limit{{Name: "sugar_pct", Value: 20}, {Name: "zero", Value: 0}}
+	limits := []expr.Limit{{Name: "sugar_pct", Value: 20}, {Name: "zero", Value: 0}}
 	for i, s := range []string{
 		benchCondition, "known(part.ph) and part.ph < 4.6 or not part.has_egg", "formula.hours > 3 ? formula.pieces in [12, 24] : 'milk' in formula.allergens",
 		"abs(ingredient.pct - 3) <= max(1, limit.zero, round(part.salt_pct))", "step.minutes / limit.zero > 1 && step.is_covered == false", "bake.core_target_c >= 90 || 'é' != part.name",
@@ -114,11 +124,11 @@ func FuzzCondition(f *testing.F) {
 		f.Add(uint8(i), s)
 	}
 	f.Fuzz(func(t *testing.T, which uint8, text string) {
-		if len(text) > MaxExprBytes+10 {
+		if len(text) > expr.MaxBytes+10 {
 			return
 		}
 		on := subjects[int(which)%len(subjects)]
-		x, _, problems := parseCondition(on, text, limits)
+		x, n, problems := parseCondition(on, text, limits)
 		file := source.New("when", []byte(text))
 		for i := range problems {
 			if problems[i].Place.File == nil {
@@ -133,21 +143,19 @@ func FuzzCondition(f *testing.F) {
 		if len(problems) > 0 {
 			t.Fatalf("accepted with problems: %v", problems)
 		}
+		second := machine.Judge{}
 		for _, sheet := range fixedFormulas() {
 			j := NewJudge()
 			j.Open(sheet)
 			for _, subject := range subjectsFor(sheet.Formula, on) {
-				r := valueOf(j, x, subject, limits)
-				if !(r.lo <= r.hi) || r.lo < 0 || r.hi > 1 {
-					t.Fatalf("%q comes to %v to %v", text, r.lo, r.hi)
+				r := j.judge.Result(x, subject, limits).Interval()
+				if !(r.Lo <= r.Hi) || r.Lo < 0 || r.Hi > 1 {
+					t.Fatalf("%q comes to %v to %v", text, r.Lo, r.Hi)
+				}
+				if err := second.Check(&j.judge, x, n, subject, limits); err != nil {
+					t.Fatalf("%q on %s: %v", text, SubjectName(subject), err)
 				}
 			}
 		}
 	})
-}
-
-// valueOf judges a condition and gives its value whole.
-func valueOf(j *Judge, x *Expr, subject facts.Subject, limits []Limit) result {
-	j.expr, j.subject, j.limits = x, subject, limits
-	return j.eval(x.root)
 }

@@ -567,17 +567,30 @@ var shippedPacks = sync.OnceValue(func() []*Pack {
 	if err != nil {
 		panic(err)
 	}
-	var out []*Pack
+	var drafts []*Draft
 	for _, e := range entries {
 		text, _ := fs.ReadFile(rules.Files, e.Name())
-		p, problems := Read(e.Name(), []*source.File{source.New("rules/"+e.Name(), text)}, testOptions(true))
+		drafts = append(drafts, Open(e.Name(), []*source.File{source.New("rules/"+e.Name(), text)}, testOptions(true)))
+	}
+	figures := Figures(drafts)
+	var out []*Pack
+	for _, d := range drafts {
+		p, problems := d.Read(figures)
 		if len(problems) > 0 {
 			panic(problems)
 		}
-		out = append(out, p)
+		if len(p.Rules)+len(p.Cautions) > 0 {
+			out = append(out, p)
+		}
 	}
 	return out
 })
+
+// readPack reads a pack that names no figures but its own.
+func readPack(name string, files []*source.File, o Options) (*Pack, source.Problems) {
+	d := Open(name, files, o)
+	return d.Read(Figures([]*Draft{d}))
+}
 
 func testOptions(trials bool) Options {
 	return Options{Trials: trials, Formula: formula.Options{Larder: shippedLarder, Tins: someTins}, Version: "99"}

@@ -1,9 +1,8 @@
 package rule
 
 import (
-	"math"
-
 	"forebake/engine/facts"
+	"forebake/engine/figure"
 	"forebake/engine/finding"
 )
 
@@ -11,15 +10,15 @@ import (
 
 // Each gives the rule's answer on every subject of the open formula that it looks at, the clear ones too.
 func (j *Judge) Each(r *Rule, visit func(facts.Subject, finding.Answer)) {
-	each(j.sheet.Formula, &r.names, r.kinds, r.any, func(x facts.Subject) { visit(x, j.Answer(r, x)) })
+	r.names.Subject.Each(j.formula(), func(x facts.Subject) { visit(x, j.Answer(r, x)) })
 }
 
 // Answer judges a rule on one subject.
 func (j *Judge) Answer(r *Rule, x facts.Subject) finding.Answer {
 	switch t := j.holds(r.When, x, r.Limits); {
-	case t == isFalse:
+	case t == figure.No:
 		return finding.Clear
-	case t == isTrue || r.Doubt:
+	case t == figure.Yes || r.Doubt:
 		return finding.Flagged
 	}
 	return finding.Unsure
@@ -31,7 +30,7 @@ func (j *Judge) Finding(r *Rule, x facts.Subject) *finding.Finding {
 	if a == finding.Clear {
 		return &finding.Finding{Rule: r.ID, Pack: r.Pack, Level: r.Level, Subject: SubjectName(x), Place: j.place(x), Figures: j.figures(r, x)}
 	}
-	return j.finding(r, x, a, a == finding.Flagged && j.holds(r.When, x, r.Limits) == isOpen)
+	return j.finding(r, x, a, a == finding.Flagged && j.holds(r.When, x, r.Limits) == figure.Open)
 }
 
 // To works out what an adjust block sets its lever to: a number, or a word such as a strain. A model's figure stands for
@@ -40,65 +39,20 @@ func (j *Judge) To(r *Rule, a *Adjust, x facts.Subject) (number float64, word st
 	if a.To == nil {
 		return 0, "", false
 	}
-	j.expr, j.subject, j.limits = a.To, x, r.Limits
-	pins := make([]*Interval, len(a.To.reads))
-	for i := range a.To.reads {
-		if f := a.To.reads[i].fact; f == nil || f.Type != facts.Number {
-			continue
-		}
-		mid := j.value(i).Mid
-		if math.IsNaN(mid) || math.IsInf(mid, 0) {
-			return 0, "", false
-		}
-		pins[i] = &Interval{Lo: mid, Hi: mid}
+	j.judge.Set(a.To, x, r.Limits)
+	v, ok := j.judge.Middle()
+	if !ok {
+		return 0, "", false
 	}
-	j.pins = pins
-	v := j.eval(a.To.root)
-	j.pins = nil
-	if len(v.words) == 1 {
-		return 0, v.words[0], true
+	if words := v.Words(); len(words) == 1 {
+		return 0, words[0], true
 	}
-	at := v.interval().Mid()
-	return at, "", v.interval().IsFinite()
+	return v.Interval().Mid(), "", v.Interval().IsFinite()
 }
 
 // Excess tells by how much the rule's condition can hold on a subject, as a share of the figures compared: above zero it is
 // not clear, and the more the worse. It says whether a finding that stays was made worse, and which of two misses is nearer.
 func (j *Judge) Excess(r *Rule, x facts.Subject) float64 {
-	j.expr, j.subject, j.limits = r.When, x, r.Limits
-	return j.excess(r.When.root)
-}
-
-func (j *Judge) excess(n *node) float64 {
-	switch n.op {
-	case opNot:
-		return -j.excess(n.kids[0])
-	case opAnd: // both hold: the sum, so that bringing down either counts
-		a, b := j.excess(n.kids[0]), j.excess(n.kids[1])
-		if a > 0 && b > 0 {
-			return a + b
-		}
-		return min(a, b)
-	case opOr:
-		a, b := j.excess(n.kids[0]), j.excess(n.kids[1])
-		if a > 0 && b > 0 {
-			return a + b
-		}
-		return max(a, b)
-	case opLess, opLessEq:
-		a, b := j.eval(n.kids[0]), j.eval(n.kids[1])
-		gap := b.hi - a.lo
-		size := max(math.Abs(a.lo), math.Abs(b.hi), 1e-9)
-		if math.IsNaN(gap) || math.IsInf(gap, 0) || math.IsInf(size, 0) {
-			return math.Copysign(10, gap)
-		}
-		return max(-10, min(10, gap/size))
-	}
-	switch j.eval(n).truth() {
-	case isTrue:
-		return 10
-	case isFalse:
-		return -10
-	}
-	return 0
+	j.judge.Set(r.When, x, r.Limits)
+	return j.judge.Excess()
 }

@@ -6,6 +6,7 @@ import (
 
 	"github.com/hashicorp/hcl/v2/hclsyntax"
 
+	"forebake/engine/expr"
 	"forebake/engine/facts"
 	"forebake/engine/figure"
 	"forebake/engine/formula"
@@ -16,19 +17,19 @@ import (
 	"forebake/engine/spelling"
 )
 
-// readLimits reads the limits of a rule: numbers, and names of the kitchen's figures, which have their values in a kitchen of
-// defaults until the rule is put into a house or a trial.
-func readLimits(r *reading.Reader, e hclsyntax.Expression) []Limit {
-	var limits []Limit
+// readLimits reads the limits of a rule: numbers, and names of the kitchen's figures. Those have
+// the values of the default kitchen until the rule is judged in a house or a trial.
+func readLimits(r *reading.Reader, e hclsyntax.Expression) []expr.Limit {
+	var limits []expr.Limit
 	named := false
 	for _, l := range house.ReadLimits(r, e, true) {
-		limit := Limit{Name: l.Name, Value: l.Value, Place: l.Place}
+		limit := expr.Limit{Name: l.Name, Value: l.Value, Place: l.Place}
 		if l.From != "" {
 			f, fault := kitchenFact(l.Name, l.From)
 			if fault != "" {
 				r.Fault(l.Place, "%s", fault)
 			}
-			limit.From, limit.fact, named = l.From, f, named || f != nil
+			limit.From, limit.Fact, named = l.From, f, named || f != nil
 		}
 		limits = append(limits, limit)
 	}
@@ -38,7 +39,7 @@ func readLimits(r *reading.Reader, e hclsyntax.Expression) []Limit {
 	return limits
 }
 
-// kitchenFact finds the figure of the kitchen that a limit is to be, or says what is wrong with its name.
+// kitchenFact finds the kitchen's figure that a limit names, or says what is wrong with the name.
 func kitchenFact(limit, written string) (*facts.Fact, string) {
 	owner, name, _ := strings.Cut(written, ".")
 	f, ok := facts.Find(facts.OnKitchen, name)
@@ -49,39 +50,42 @@ func kitchenFact(limit, written string) (*facts.Fact, string) {
 				known = append(known, "kitchen."+f.Name)
 			}
 		}
-		text := fmt.Sprintf("limit %q is a number or a figure of the kitchen, and %q is neither", source.Safe(limit), source.Safe(written))
+		text := fmt.Sprintf("limit %q is a number or a figure of the kitchen, and %q is neither",
+			source.Safe(limit), source.Safe(written))
 		if near := spelling.Nearest(written, known, 3); len(near) > 0 {
 			return nil, text + "; nearest is " + strings.Join(near, ", ")
 		}
 		return nil, text + "; write 4, or \"kitchen.fridge_c\""
 	}
 	if f.Type != facts.Number {
-		return nil, fmt.Sprintf("limit %q must be a number, and %s is a %s", source.Safe(limit), written, typeName(f.Type))
+		return nil, fmt.Sprintf("limit %q must be a number, and %s is a %s", source.Safe(limit),
+			written, facts.TypeNames[f.Type])
 	}
 	if unit := figure.UnitOf(limit); unit != "" && unit != f.Unit {
-		return nil, fmt.Sprintf("limit %q is in %s by its name, and %s is in %s; give one of them another name", source.Safe(limit), unit, written, f.Unit)
+		return nil, fmt.Sprintf("limit %q is in %s by its name, and %s is in %s; give one of "+
+			"them another name", source.Safe(limit), unit, written, f.Unit)
 	}
 	return f, ""
 }
 
-// kitchenSheet is a sheet that only figures of the kitchen are asked of.
+// kitchenSheet is a sheet for the figures of a kitchen alone.
 func kitchenSheet(k *kitchen.Kitchen) *facts.Sheet { return facts.NewSheet(&formula.Formula{}, k) }
 
-// limitsIn gives limits the values that the kitchen of a sheet has for those that are its figures. Limits that are all numbers come
-// back as they are. It is asked once a house or a trial, so that judging reads plain numbers.
-func limitsIn(limits []Limit, s *facts.Sheet) []Limit {
+// limitsIn gives the limits that are figures of the kitchen their values in a sheet's kitchen. It
+// is called once a house or a trial, so that judging reads plain numbers.
+func limitsIn(limits []expr.Limit, s *facts.Sheet) []expr.Limit {
 	out, copied := limits, false
 	for i, l := range limits {
-		if l.fact == nil {
+		if l.Fact == nil {
 			continue
 		}
 		if !copied {
-			out, copied = append([]Limit{}, limits...), true
+			out, copied = append([]expr.Limit{}, limits...), true
 		}
-		v := s.Value(l.fact, facts.Subject{On: facts.OnKitchen})
+		v := s.Value(l.Fact, facts.Subject{On: facts.OnKitchen})
 		out[i].Value, out[i].Half = v.Mid, (v.Hi-v.Lo)/2
-		if out[i].Source = s.Kitchen.FigureSource(l.fact.Name); out[i].Source == "" {
-			out[i].Source = l.fact.Source
+		if out[i].Source = s.Kitchen.FigureSource(l.Fact.Name); out[i].Source == "" {
+			out[i].Source = l.Fact.Source
 		}
 	}
 	return out

@@ -5,6 +5,8 @@ import (
 	"strings"
 	"testing"
 
+	"forebake/engine/expr"
+	"forebake/engine/figure"
 	"forebake/engine/source"
 )
 
@@ -19,20 +21,20 @@ func TestThreeValues(t *testing.T) {
 	j := NewJudge()
 	j.Open(s)
 	subject := subjectsFor(s.Formula, "dough")[0]
-	judge := func(text string) truth {
+	judge := func(text string) figure.Truth {
 		t.Helper()
-		limits := []Limit{{Name: "x_g", Value: 500}}
+		limits := []expr.Limit{{Name: "x_g", Value: 500}}
 		x, _, problems := parseCondition("dough", text, limits)
 		if x == nil {
 			t.Fatalf("%s: %v", text, problems)
 		}
 		return j.holds(x, subject, limits)
 	}
-	written := map[truth]string{isTrue: "true", isFalse: "false", isOpen: "dough.has_salt"}
-	all := []truth{isFalse, isOpen, isTrue}
-	rank := map[truth]int{isFalse: 0, isOpen: 1, isTrue: 2}
+	written := map[figure.Truth]string{figure.Yes: "true", figure.No: "false", figure.Open: "dough.has_salt"}
+	all := []figure.Truth{figure.No, figure.Open, figure.Yes}
+	rank := map[figure.Truth]int{figure.No: 0, figure.Open: 1, figure.Yes: 2}
 	for _, a := range all {
-		want := map[truth]truth{isTrue: isFalse, isFalse: isTrue, isOpen: isOpen}[a]
+		want := map[figure.Truth]figure.Truth{figure.Yes: figure.No, figure.No: figure.Yes, figure.Open: figure.Open}[a]
 		if got := judge("not " + written[a]); got != want {
 			t.Errorf("not %s: %d", written[a], got)
 		}
@@ -41,15 +43,15 @@ func TestThreeValues(t *testing.T) {
 			if rank[a] > rank[b] {
 				and, or = b, a
 			}
-			equal := isFalse
+			equal := figure.No
 			switch {
-			case a == isOpen || b == isOpen:
-				equal = isOpen
+			case a == figure.Open || b == figure.Open:
+				equal = figure.Open
 			case a == b:
-				equal = isTrue
+				equal = figure.Yes
 			}
-			unequal := map[truth]truth{isTrue: isFalse, isFalse: isTrue, isOpen: isOpen}[equal]
-			for form, want := range map[string]truth{"%s and %s": and, "%s && %s": and, "%s or %s": or, "%s || %s": or, "%s == %s": equal, "%s != %s": unequal} {
+			unequal := map[figure.Truth]figure.Truth{figure.Yes: figure.No, figure.No: figure.Yes, figure.Open: figure.Open}[equal]
+			for form, want := range map[string]figure.Truth{"%s and %s": and, "%s && %s": and, "%s or %s": or, "%s || %s": or, "%s == %s": equal, "%s != %s": unequal} {
 				text := fmt.Sprintf(form, written[a], written[b])
 				if got := judge(text); got != want {
 					t.Errorf("%s: %d, not %d", text, got, want)
@@ -58,10 +60,10 @@ func TestThreeValues(t *testing.T) {
 			for _, c := range all {
 				want := b
 				switch {
-				case c == isFalse:
+				case c == figure.No:
 					want = a
-				case c == isOpen && a != b:
-					want = isOpen
+				case c == figure.Open && a != b:
+					want = figure.Open
 				}
 				text := fmt.Sprintf("%s ? %s : %s", written[c], written[b], written[a])
 				if got := judge(text); got != want {
@@ -70,23 +72,23 @@ func TestThreeValues(t *testing.T) {
 			}
 		}
 	}
-	for text, want := range map[string]truth{
+	for text, want := range map[string]figure.Truth{
 		// 450 to 550 against points and itself.
-		"dough.flour_g > 449": isTrue, "dough.flour_g > 450": isOpen, "dough.flour_g >= 450": isTrue, "dough.flour_g > 500": isOpen, "dough.flour_g > 550": isFalse, "dough.flour_g >= 550": isOpen,
-		"dough.flour_g < 450": isFalse, "dough.flour_g <= 450": isOpen, "dough.flour_g <= 550": isTrue, "dough.flour_g < 550": isOpen, "dough.flour_g < 551": isTrue,
-		"dough.flour_g == 500": isOpen, "dough.flour_g == 551": isFalse, "dough.flour_g != 551": isTrue, "dough.flour_g != 500": isOpen,
-		"dough.flour_g in [100, 449]": isFalse, "dough.flour_g in [100, 500]": isOpen, "500 in [100, 500]": isTrue,
-		"dough.flour_g > limit.x_g": isOpen, "limit.x_g in [500]": isTrue,
+		"dough.flour_g > 449": figure.Yes, "dough.flour_g > 450": figure.Open, "dough.flour_g >= 450": figure.Yes, "dough.flour_g > 500": figure.Open, "dough.flour_g > 550": figure.No, "dough.flour_g >= 550": figure.Open,
+		"dough.flour_g < 450": figure.No, "dough.flour_g <= 450": figure.Open, "dough.flour_g <= 550": figure.Yes, "dough.flour_g < 550": figure.Open, "dough.flour_g < 551": figure.Yes,
+		"dough.flour_g == 500": figure.Open, "dough.flour_g == 551": figure.No, "dough.flour_g != 551": figure.Yes, "dough.flour_g != 500": figure.Open,
+		"dough.flour_g in [100, 449]": figure.No, "dough.flour_g in [100, 500]": figure.Open, "500 in [100, 500]": figure.Yes,
+		"dough.flour_g > limit.x_g": figure.Open, "limit.x_g in [500]": figure.Yes,
 		// One figure stands for one value, but an interval does not know that it meets itself.
-		"dough.flour_g - dough.flour_g == 0": isOpen, "dough.flour_g - dough.flour_g <= 100": isTrue, "dough.flour_g * 2 > 899": isTrue, "dough.flour_g / 2 < 276": isTrue, "-dough.flour_g < -449": isTrue,
-		"min(dough.flour_g, 10) == 10": isTrue, "max(dough.flour_g, 600) == 600": isTrue, "max(dough.flour_g, 500) >= 500": isTrue, "abs(dough.flour_g - 1000) >= 450": isTrue,
-		"round(dough.flour_g / 1000) == 1": isOpen, "round(dough.flour_g / 1000) <= 1": isTrue,
+		"dough.flour_g - dough.flour_g == 0": figure.Open, "dough.flour_g - dough.flour_g <= 100": figure.Yes, "dough.flour_g * 2 > 899": figure.Yes, "dough.flour_g / 2 < 276": figure.Yes, "-dough.flour_g < -449": figure.Yes,
+		"min(dough.flour_g, 10) == 10": figure.Yes, "max(dough.flour_g, 600) == 600": figure.Yes, "max(dough.flour_g, 500) >= 500": figure.Yes, "abs(dough.flour_g - 1000) >= 450": figure.Yes,
+		"round(dough.flour_g / 1000) == 1": figure.Open, "round(dough.flour_g / 1000) <= 1": figure.Yes,
 		// Not given at all, and open: known only asks whether it is given.
-		"known(dough.ph)": isFalse, "dough.ph > 4.6": isOpen, "known(dough.ph) and dough.ph > 4.6": isFalse, "dough.ph > 4.6 or true": isTrue, "known(dough.salt_g)": isTrue,
-		"dough.salt_g >= 0": isTrue, "dough.salt_g > 0": isOpen, "dough.salt_g < 0": isFalse, "dough.ph == dough.ph": isOpen, "1 / dough.salt_g > 0": isOpen,
-		"dough.family == 'any enriched dough'": isTrue, "dough.family in ['a', 'b']": isFalse, "'wheat' in dough.allergens": isTrue, "'fish' in dough.allergens": isFalse,
-		"(dough.has_salt ? 'a' : 'a') == 'a'": isTrue, "(dough.has_salt ? 'a' : 'b') == 'a'": isOpen, "(dough.has_salt ? 1 : 3) > 0": isTrue, "(dough.has_salt ? 1 : 3) > 2": isOpen, "(dough.has_salt ? 1 : 3) == 2": isOpen,
-		"kitchen.room_c == 22 and formula.pieces > 3": isOpen, "kitchen.room_c != 22 and formula.pieces > 3": isFalse,
+		"known(dough.ph)": figure.No, "dough.ph > 4.6": figure.Open, "known(dough.ph) and dough.ph > 4.6": figure.No, "dough.ph > 4.6 or true": figure.Yes, "known(dough.salt_g)": figure.Yes,
+		"dough.salt_g >= 0": figure.Yes, "dough.salt_g > 0": figure.Open, "dough.salt_g < 0": figure.No, "dough.ph == dough.ph": figure.Open, "1 / dough.salt_g > 0": figure.Open,
+		"dough.family == 'any enriched dough'": figure.Yes, "dough.family in ['a', 'b']": figure.No, "'wheat' in dough.allergens": figure.Yes, "'fish' in dough.allergens": figure.No,
+		"(dough.has_salt ? 'a' : 'a') == 'a'": figure.Yes, "(dough.has_salt ? 'a' : 'b') == 'a'": figure.Open, "(dough.has_salt ? 1 : 3) > 0": figure.Yes, "(dough.has_salt ? 1 : 3) > 2": figure.Open, "(dough.has_salt ? 1 : 3) == 2": figure.Open,
+		"kitchen.room_c == 22 and formula.pieces > 3": figure.Open, "kitchen.room_c != 22 and formula.pieces > 3": figure.No,
 	} {
 		if got := judge(text); got != want {
 			t.Errorf("%s: %d, not %d", text, got, want)
@@ -114,7 +116,7 @@ func TestUnsureNamesWhatSettles(t *testing.T) {
 		if len(problems) > 0 {
 			t.Fatal(f.Name, problems)
 		}
-		p, _ := Read("p", []*source.File{f}, testOptions(false))
+		p, _ := readPack("p", []*source.File{f}, testOptions(false))
 		list := j.Findings(p.Rules[0], nil)
 		if test.needs == nil {
 			if len(list) != 0 {

@@ -1,12 +1,13 @@
 package rule
 
 import (
-	"math"
 	"strings"
 
 	"github.com/hashicorp/hcl/v2/hclsyntax"
 
+	"forebake/engine/expr"
 	"forebake/engine/facts"
+	"forebake/engine/figure"
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
 	"forebake/engine/source"
@@ -19,14 +20,14 @@ type Message struct {
 
 type piece struct {
 	text    string
-	expr    *Expr // a figure instead of the text
+	expr    *expr.Expr // a figure instead of the text
 	unit    string
 	written string
 }
 
-// message reads and checks a text with {figures}. A figure is a fact, a limit or an expression; facts and limits print with
-// their unit.
-func message(r *reading.Reader, e hclsyntax.Expression, n *names, what string) *Message {
+// message reads and checks a text with {figures}. A figure is a fact, a limit or an expression.
+// Facts and limits are printed with their unit.
+func message(r *reading.Reader, e hclsyntax.Expression, n *expr.Names, what string) *Message {
 	text, offsets, ok := source.DecodeString(r.File, e)
 	if !ok {
 		if _, _, isText := r.Text(e, what); isText {
@@ -45,7 +46,8 @@ func message(r *reading.Reader, e hclsyntax.Expression, n *names, what string) *
 	for i := 0; i < len(runes); i++ {
 		switch runes[i] {
 		case '}':
-			r.Fault(place(r, offsets, i, i+1), "%s: this } closes nothing; a figure stands in { }", what)
+			r.Fault(place(r, offsets, i, i+1), "%s: this } closes nothing; a figure stands in { }",
+				what)
 			return nil
 		case '{':
 			end := i + 1
@@ -53,19 +55,22 @@ func message(r *reading.Reader, e hclsyntax.Expression, n *names, what string) *
 				end++
 			}
 			if end == len(runes) || runes[end] == '{' {
-				r.Fault(place(r, offsets, i, i+1), "%s: this { is never closed; a figure stands in { }", what)
+				r.Fault(place(r, offsets, i, i+1),
+					"%s: this { is never closed; a figure stands in { }", what)
 				return nil
 			}
 			if figures++; figures > MaxFigures {
-				r.Fault(place(r, offsets, i, end+1), "%s holds more than %d figures in { }; split the rule", what, MaxFigures)
+				r.Fault(place(r, offsets, i, end+1),
+					"%s holds more than %d figures in { }; split the rule", what, MaxFigures)
 				return nil
 			}
 			m.add(piece{text: string(runes[from:i])})
-			x := parseExpr(r, string(runes[i+1:end]), offsets[i+1:end+1], n, "a figure in "+what)
+			x := expr.ParseText(r, string(runes[i+1:end]), offsets[i+1:end+1], n,
+				"a figure in "+what)
 			if x == nil {
 				return nil
 			}
-			m.add(piece{expr: x, unit: x.unit(n), written: string(runes[i+1 : end])})
+			m.add(piece{expr: x, unit: unit(x, n.Limits), written: string(runes[i+1 : end])})
 			from, i = end+1, end
 		}
 	}
@@ -74,7 +79,8 @@ func message(r *reading.Reader, e hclsyntax.Expression, n *names, what string) *
 }
 
 func place(r *reading.Reader, offsets []int, from, to int) source.Place {
-	return source.Place{File: r.File, Start: source.Offset(offsets, from), End: source.Offset(offsets, to)}
+	return source.Place{File: r.File, Start: source.Offset(offsets, from),
+		End: source.Offset(offsets, to)}
 }
 
 func (m *Message) add(p piece) {
@@ -83,122 +89,103 @@ func (m *Message) add(p piece) {
 	}
 }
 
-// unit gives the unit of an expression that is one fact or limit; a computed figure has none.
-func (x *Expr) unit(n *names) string {
-	if x.root.op != opRead {
+// unit is the unit of an expression that is one fact or limit; a computed figure has none.
+func unit(x *expr.Expr, limits []expr.Limit) string {
+	i, single := x.Single()
+	if !single {
 		return ""
 	}
-	r := &x.reads[x.root.read]
-	if r.fact == nil {
-		return n.limits[r.limit].Unit()
+	r := &x.Reads()[i]
+	if r.Fact == nil {
+		return limits[r.Limit].Unit()
 	}
-	return r.fact.Unit
+	return r.Fact.Unit
+}
+
+// sentences writes a message. A sentence with a figure that nobody knows is left out, but for the
+// first: that one says what is wrong, and the figure's name stands there for it.
+type sentences struct {
+	strings.Builder
+	from    int // where the sentence at hand begins
+	unknown bool
+}
+
+// text adds words of the message, in which sentences may end.
+func (s *sentences) text(words string) {
+	for {
+		end := strings.Index(words, ". ")
+		if end < 0 {
+			s.WriteString(words)
+			return
+		}
+		s.WriteString(words[:end+2])
+		s.end()
+		words = words[end+2:]
+	}
+}
+
+// end ends the sentence at hand, and takes it out where it holds an unknown figure.
+func (s *sentences) end() {
+	if s.unknown && s.from > 0 {
+		kept := s.Builder.String()[:s.from]
+		s.Reset()
+		s.WriteString(kept)
+	}
+	s.from, s.unknown = s.Len(), false
+}
+
+// nameless stands for an unknown figure in a sentence, by its unit.
+var nameless = map[string]string{
+	"C": "an unknown temperature", "min": "an unknown time", "h": "an unknown time",
+	"days": "an unknown time", "g": "an unknown weight", "%": "an unknown share",
+}
+
+// unknownFigure notes an unknown figure, and names it.
+func (s *sentences) unknownFigure(unit string) {
+	s.unknown = true
+	words := nameless[unit]
+	if words == "" {
+		words = "an unknown amount"
+	}
+	s.WriteString(words)
 }
 
 // say prints a message on a subject.
-func (j *Judge) say(m *Message, subject facts.Subject, limits []Limit) string {
+func (j *Judge) say(m *Message, subject facts.Subject, limits []expr.Limit) string {
 	if len(m.pieces) == 1 && m.pieces[0].expr == nil {
 		return m.pieces[0].text // the same for every formula: one copy serves them all
 	}
-	var b strings.Builder
+	var b sentences
 	for _, p := range m.pieces {
 		if p.expr == nil {
-			b.WriteString(p.text)
+			b.text(p.text)
 			continue
 		}
-		j.expr, j.subject, j.limits = p.expr, subject, limits
-		if root := p.expr.root; root.op == opRead && p.expr.reads[root.read].fact != nil {
-			b.WriteString(Show(p.expr.reads[root.read].fact, j.value(root.read)))
+		if i, single := p.expr.Single(); single && p.expr.Reads()[i].Fact != nil {
+			j.judge.Set(p.expr, subject, limits)
+			f := p.expr.Reads()[i].Fact
+			if shown := Show(f, j.judge.Value(i)); shown == noFigure {
+				b.unknownFigure(f.Unit)
+			} else {
+				b.WriteString(shown)
+			}
 			continue
 		}
-		x := j.eval(p.expr.root)
-		switch p.expr.root.typ {
+		x := j.judge.Result(p.expr, subject, limits)
+		switch p.expr.Type() {
 		case facts.Number:
-			b.WriteString(quantity.FormatInterval(x.interval(), p.unit))
+			if shown := quantity.FormatInterval(x.Interval(), p.unit); shown == noFigure {
+				b.unknownFigure(p.unit)
+			} else {
+				b.WriteString(shown)
+			}
 		case facts.YesNo:
-			b.WriteString([...]string{"no", "yes", "unknown"}[x.truth()])
+			b.WriteString([...]string{figure.No: "no", figure.Yes: "yes",
+				figure.Open: "unknown"}[x.Truth()])
 		default:
-			b.WriteString(words(x.words))
+			b.text(words(x.Words())) // a text of the message may end in a sentence
 		}
 	}
-	return b.String()
-}
-
-// Show prints the value of a fact as a baker reads it, with its unit; a model's figure has "about" before it.
-func Show(f *facts.Fact, v *facts.Value) string {
-	switch f.Type {
-	case facts.Text, facts.List:
-		if v.Absent {
-			return "unknown"
-		}
-		return words(v.Words)
-	case facts.YesNo:
-		switch {
-		case v.Lo == 1:
-			return "yes"
-		case v.Hi == 0 && !v.Absent:
-			return "no"
-		}
-		return "unknown"
-	}
-	if v.Absent {
-		return "unknown"
-	}
-	if v.Origin == facts.Model && !math.IsNaN(v.Mid) && !math.IsInf(v.Mid, 0) {
-		by, unit := longTime(f, v)
-		return "about " + quantity.Format(honest(by*v.Mid, by*(v.Hi-v.Lo), unit), unit)
-	}
-	return quantity.FormatInterval(v.Interval(), f.Unit)
-}
-
-// longTime gives the unit that a model's figure is printed in and the factor that takes it there: two hours and more of
-// minutes are read as hours.
-func longTime(f *facts.Fact, v *facts.Value) (by float64, unit string) {
-	if f.Unit == "min" && v.Mid >= 120 {
-		return 1.0 / 60, "h"
-	}
-	return 1, f.Unit
-}
-
-// honest rounds a model's figure to what its error leaves of it: to the power of ten that half the width of the error holds,
-// and two figures at the coarsest. A temperature, whose nought means nothing, is rounded to a degree at the coarsest; a
-// pure number, such as a water activity near 1, keeps a figure more.
-func honest(x, width float64, unit string) float64 {
-	if width == 0 && unit != "C" { // no range went in, which makes a model no finer than a twentieth
-		width = math.Abs(x) / 10
-	}
-	if !(width > 0) || math.IsInf(width, 1) || x == 0 || math.IsInf(x, 0) {
-		return x
-	}
-	step, most := width/2, math.Abs(x)/10
-	switch unit {
-	case "", "ratio":
-		step, most = width/5, width
-	case "C":
-		most = 1
-	case "h": // whole hours from five up
-		most = math.Abs(x) / 5
-	case "x": // a share of a time that was set by a round figure
-		step = most
-	}
-	step = math.Pow(10, math.Floor(math.Log10(min(step, most))))
-	return math.Round(x/step) * step
-}
-
-// ShowRange prints the ends of a model's figure, rounded as honestly as its middle.
-func ShowRange(f *facts.Fact, v *facts.Value) string {
-	by, unit := longTime(f, v)
-	return honestRange(Interval{Lo: by * v.Lo, Hi: by * v.Hi}, unit)
-}
-
-func honestRange(iv Interval, unit string) string {
-	width := iv.Hi - iv.Lo
-	return quantity.FormatInterval(Interval{Lo: honest(iv.Lo, width, unit), Hi: honest(iv.Hi, width, unit)}, unit)
-}
-
-func words(list []string) string {
-	if len(list) == 0 {
-		return "none"
-	}
-	return strings.Join(list, ", ")
+	b.end()
+	return strings.TrimRight(b.String(), " ")
 }

@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"forebake/engine/facts"
+	"forebake/engine/figure"
 )
 
 // A model's figure is printed no finer than its error lets it be, and long times in hours.
@@ -24,7 +25,7 @@ func TestModelledFiguresAreRounded(t *testing.T) {
 		{"ratio", 0.961, 0.9712, 0.981, "about 0.971", "0.961 to 0.981"},
 	} {
 		f := &facts.Fact{Type: facts.Number, Unit: test.unit}
-		v := &facts.Value{Lo: test.lo, Mid: test.mid, Hi: test.hi, Origin: facts.Model}
+		v := &facts.Value{Lo: test.lo, Mid: test.mid, Hi: test.hi, Origin: figure.ByModel}
 		if got := Show(f, v); got != test.shown {
 			t.Errorf("%v %s shows as %q, not %q", test.mid, test.unit, got, test.shown)
 		}

@@ -1,8 +1,9 @@
-// Package rule reads rule packs, checks their expressions, judges formulas by them and runs their trials.
+// Package rule reads rule packs, judges formulas by them, explains the answers and runs the trials
+// in them. It lays the settings and waivers of a house over the rules.
 //
-// Package engine loads the packs and hands it formulas. A pack that reads without a problem cannot fail while judging,
-// whatever the formula: the reader walks every expression and lets through only what the judge can always answer.
-// Nothing here writes or prints.
+// Package engine loads the packs and hands it formulas. Package expr checks the expressions, so a
+// pack that reads without a problem cannot fail while judging, whatever the formula. Nothing here
+// writes or prints.
 package rule
 
 import (
@@ -12,13 +13,12 @@ import (
 
 	"github.com/hashicorp/hcl/v2/hclsyntax"
 
+	"forebake/engine/expr"
 	"forebake/engine/facts"
-	"forebake/engine/figure"
 	"forebake/engine/finding"
 	"forebake/engine/formula"
 	"forebake/engine/house"
 	"forebake/engine/mend/levers"
-	"forebake/engine/quantity"
 	"forebake/engine/reading"
 	"forebake/engine/source"
 )
@@ -38,9 +38,13 @@ type Pack struct {
 	Name     string
 	About    string
 	Safety   bool // food_safety = true stands in one of its files: all its rules are of food safety
+	Figures  []*expr.Figure
 	Rules    []*Rule
 	Cautions []*Caution
 	Trials   []*Trial
+
+	figures                             *expr.Figures // of all packs of the house
+	ruleNames, cautionNames, trialNames reading.Names // in all of its files
 }
 
 // Rule is one rule block.
@@ -50,64 +54,29 @@ type Rule struct {
 	Place    source.Place
 	On       []string // as written
 	Level    finding.Level
-	Limits   []Limit
-	When     *Expr
+	Limits   []expr.Limit
+	When     *expr.Expr
 	WhenText string // as written
 	Say      *Message
 	Why      string
 	Source   string
-	Doubt    bool     // unsure counts as flagged
-	Safety   bool     // of a food-safety pack: a house may tighten it, and loosens or waives it in plain sight only
-	Was      []string // old names that keep working
+	Note     *expr.Expr // where it holds for certain, a finding is a note; nil for none
+	NoteText string     // as written
+	Once     bool       // told once a formula, with the other subjects named
+	Doubt    bool       // unsure counts as flagged
+	Safety   bool       // of a food-safety pack: every report shows what a house loosens or waives
+	Was      []string   // old names that keep working
 	Adjust   []Adjust
 
 	LevelBy *source.Place // the house line that set the level; nil when it is the rule's own
 	Because string        // why the house changed it; often none
-	names   names
-	kinds   []formula.Kind // part rules: which kinds; none for any
-	any     bool
-}
-
-// Limit is a named figure of a rule that a house can set: a number, or a figure of the kitchen that the rule is judged in.
-type Limit struct {
-	Name   string
-	Value  float64
-	Half   float64 // half its width, where the kitchen's figure is a range; 0 for a number
-	From   string  // the kitchen's figure that it is, as written: "kitchen.cool_first_h"; "" for a number
-	Source string  // where the value of that figure comes from
-	Place  source.Place
-	By     *source.Place // the house line that set it; nil when it is the rule's own
-
-	fact *facts.Fact // of the kitchen; nil for a number
-	unit string      // of a number that a house set in the place of such a figure
-}
-
-// Unit gives the unit of a limit by the ending of its name, else that of the figure it is or was.
-func (l Limit) Unit() string {
-	if unit := figure.UnitOf(l.Name); unit != "" {
-		return unit
-	}
-	if l.fact != nil {
-		return l.fact.Unit
-	}
-	return l.unit
-}
-
-// Interval is the limit's value as the judge takes it.
-func (l Limit) Interval() Interval { return Interval{Lo: l.Value - l.Half, Hi: l.Value + l.Half} }
-
-// Shown is the limit's value with its unit.
-func (l Limit) Shown() string {
-	if l.Half == 0 {
-		return quantity.Format(l.Value, l.Unit())
-	}
-	return quantity.FormatInterval(l.Interval(), l.Unit())
+	names   expr.Names
 }
 
 // Adjust is a lever that mends what a rule flags.
 type Adjust struct {
 	Lever  string
-	To     *Expr // nil: the smallest change is searched for
+	To     *expr.Expr // nil: the smallest change is searched for
 	ToText string
 	Within []float64
 	Place  source.Place
@@ -121,23 +90,22 @@ type Caution struct {
 	Place  source.Place
 	Rank   int
 	On     []string
-	When   *Expr
+	When   *expr.Expr
 	Say    *Message
 	Detail *Message // what differs from formula to formula; nil when there is nothing
 	Short  *Message // one line: the thing, a colon, its danger and the one thing to do; nil for none
 	With   string   // another caution whose short line says this one too, where both are shown
 	Source string
 
-	names names
-	kinds []formula.Kind
-	any   bool
+	names expr.Names
 }
 
 // Keys of the blocks, for messages and the reference page.
 var (
-	RuleKeys    = []string{"on", "level", "limits", "when", "say", "why", "source", "doubt", "was"}
+	RuleKeys = []string{"on", "level", "limits", "when", "say", "why", "source", "doubt",
+		"note", "once", "was"}
 	CautionKeys = []string{"on", "when", "say", "detail", "short", "with", "source"}
-	TrialKeys   = []string{"rule", "caution", "expect"}
+	TrialKeys   = []string{"rule", "caution", "expect", "cases"}
 )
 
 // Options say how a pack is read.
@@ -145,65 +113,122 @@ type Options struct {
 	Trials  bool            // read the trials too; a check does not need them
 	Formula formula.Options // what the trials' formulas are read against
 	Version string          // of the program, for needs
-	Shipped bool            // the files have been read before, by the tests, and need no reading of what is not asked for
+	Shipped bool            // the tests have read the files: parse only what is asked for
 }
 
-// Read reads a pack from its files.
-func Read(name string, files []*source.File, o Options) (*Pack, source.Problems) {
-	p := &Pack{Name: source.Safe(name)} // a path may hold anything, and every report prints it
-	var all source.Problems
+// Blocks are the types of block that a rule file holds.
+var Blocks = []string{"figure", "rule", "caution", "trial"}
+
+// Draft is a pack that is parsed and not read: its rules may read figures that other packs declare.
+type Draft struct {
+	pack  *Pack
+	files []draftFile
+	o     Options
+}
+
+type draftFile struct {
+	r      *reading.Reader
+	bodies []*hclsyntax.Body // none for a file that does not parse
+}
+
+// Open parses the files of a pack.
+func Open(name string, files []*source.File, o Options) *Draft {
+	d := &Draft{pack: &Pack{Name: source.Safe(name)}, o: o} // every report prints the name
 	for _, f := range files {
-		r := &reading.Reader{File: f}
-		p.readFile(r, o)
-		all = append(all, r.Problems...)
+		bodies, problems := parse(f, o)
+		if len(problems) > 0 {
+			bodies = nil
+		}
+		d.files = append(d.files, draftFile{&reading.Reader{File: f, Problems: problems}, bodies})
 	}
-	for _, r := range p.Rules { // once all files are read: the word may stand in the last of them
-		r.Safety = p.Safety
-	}
-	if len(p.Rules) > MaxRules {
-		all = append(all, source.Problem{Place: p.Rules[0].Place, Text: fmt.Sprintf("pack %q holds %d rules; %d is the most", name, len(p.Rules), MaxRules)})
-	}
-	return p, all.Sort()
+	return d
 }
 
-func (p *Pack) readFile(r *reading.Reader, o Options) {
-	bodies, problems := parse(r.File, o)
-	r.Problems = append(r.Problems, problems...)
-	if len(problems) > 0 {
-		return
-	}
-	for _, body := range bodies {
-		r.Known(body, "a rule file", []string{"needs", "about", "food_safety"}, []string{"rule", "caution", "trial"})
-		if a := body.Attributes["about"]; a != nil {
-			p.About, _, _ = r.Text(a.Expr, "about")
+// Figures checks the figures that packs declare. Read of each pack tells their problems. A pack
+// that could not be opened is nil.
+func Figures(drafts []*Draft) *expr.Figures {
+	figures := &expr.Figures{}
+	for _, d := range drafts {
+		if d == nil {
+			continue
 		}
-		if a := body.Attributes["food_safety"]; a != nil {
-			if yes, ok := r.Bool(a.Expr, "food_safety"); ok && yes {
-				p.Safety = true
-			}
-		}
-		if a := body.Attributes["needs"]; a != nil {
-			if needs, at, ok := r.Text(a.Expr, "needs"); ok && newer(needs, o.Version) {
-				r.Fault(at, "this pack needs forebake %s, and this is %s; take a later forebake, or an older pack", source.Safe(needs), o.Version)
-			}
-		}
-		for _, b := range body.Blocks {
-			switch b.Type {
-			case "rule":
-				p.readRule(r, b)
-			case "caution":
-				p.readCaution(r, b, o.Shipped)
-			case "trial":
-				if o.Trials {
-					p.readTrial(r, b, o)
+		for _, f := range d.files {
+			for _, body := range f.bodies {
+				for _, b := range body.Blocks {
+					if b.Type == "figure" {
+						figures.Read(f.r, b, d.pack.Name)
+					}
 				}
 			}
 		}
 	}
+	figures.Check()
+	return figures
 }
 
-// parse parses a pack. Trials are most of a shipped pack's text, and a check has no use for them, so their stretches are
-// left unparsed there: finding where they lie costs far less than parsing them.
+// Read reads a parsed pack. figures are those of all packs of the house.
+func (d *Draft) Read(figures *expr.Figures) (*Pack, source.Problems) {
+	p := d.pack
+	p.figures = figures
+	for _, f := range figures.List() {
+		if f.Pack == p.Name {
+			p.Figures = append(p.Figures, f)
+		}
+	}
+	var all source.Problems
+	for _, f := range d.files {
+		for _, body := range f.bodies {
+			p.readBody(f.r, body, figures, d.o)
+		}
+		all = append(all, f.r.Problems...)
+	}
+	for _, r := range p.Rules { // after the last file, which may hold food_safety = true
+		r.Safety = p.Safety
+		if p.Safety && (r.Note != nil || r.Once) {
+			all = append(all, source.Problem{Place: r.Place, Text: fmt.Sprintf(
+				"rule %q is of food safety, which note and once would soften; take them out", r.ID)})
+		}
+	}
+	if len(p.Rules) > MaxRules {
+		all = append(all, source.Problem{Place: p.Rules[0].Place, Text: fmt.Sprintf(
+			"pack %q holds %d rules; %d is the most; split it in two",
+			p.Name, len(p.Rules), MaxRules)})
+	}
+	return p, all.Sort()
+}
+
+func (p *Pack) readBody(r *reading.Reader, body *hclsyntax.Body, figures *expr.Figures, o Options) {
+	r.Known(body, "a rule file", []string{"needs", "about", "food_safety"}, Blocks)
+	if a := body.Attributes["about"]; a != nil {
+		p.About, _, _ = r.Text(a.Expr, "about")
+	}
+	if a := body.Attributes["food_safety"]; a != nil {
+		if yes, ok := r.Bool(a.Expr, "food_safety"); ok && yes {
+			p.Safety = true
+		}
+	}
+	if a := body.Attributes["needs"]; a != nil {
+		if needs, at, ok := r.Text(a.Expr, "needs"); ok && newer(needs, o.Version) {
+			r.Fault(at, "this pack needs forebake %s, and this is %s;"+
+				" take a later forebake, or an older pack", source.Safe(needs), o.Version)
+		}
+	}
+	for _, b := range body.Blocks {
+		switch b.Type {
+		case "rule":
+			p.readRule(r, b, figures)
+		case "caution":
+			p.readCaution(r, b, figures, o.Shipped)
+		case "trial":
+			if o.Trials {
+				p.readTrial(r, b, o)
+			}
+		}
+	}
+}
+
+// parse parses a file of a pack. A check needs no trials, and they are most of a shipped pack's
+// text: their stretches are found and left unparsed.
 func parse(f *source.File, o Options) ([]*hclsyntax.Body, source.Problems) {
 	f.Limit = MaxPackBytes
 	blocks, sure := []source.Block(nil), false
@@ -234,7 +259,7 @@ func parse(f *source.File, o Options) ([]*hclsyntax.Body, source.Problems) {
 	return bodies, all
 }
 
-// newer tells whether version a is later than b; versions are numbers with dots.
+// newer reports whether version a is later than b; versions are numbers with dots.
 func newer(a, b string) bool {
 	as, bs := strings.Split(a, "."), strings.Split(b, ".")
 	for i := 0; i < max(len(as), len(bs)); i++ {
@@ -254,20 +279,22 @@ func newer(a, b string) bool {
 
 var idForm = regexp.MustCompile(`^[a-z][a-z0-9]*(-[a-z0-9]+)*$`)
 
-func (p *Pack) readRule(r *reading.Reader, b *hclsyntax.Block) {
+func (p *Pack) readRule(r *reading.Reader, b *hclsyntax.Block, figures *expr.Figures) {
 	before := len(r.Problems)
 	rule := &Rule{Pack: p.Name}
 	rule.ID, rule.Place = r.Label(b)
-	if strings.TrimSpace(rule.ID) != "" && (!idForm.MatchString(rule.ID) || len(rule.ID) > maxNameLength) {
-		r.Fault(rule.Place, "a rule's name is small letters, figures and single hyphens, such as \"filling-too-warm\"; not %q", source.Safe(rule.ID))
+	if strings.TrimSpace(rule.ID) != "" &&
+		(!idForm.MatchString(rule.ID) || len(rule.ID) > maxNameLength) {
+		r.Fault(rule.Place, "a rule's name is small letters, figures and single hyphens,"+
+			" such as \"filling-too-warm\"; not %q", source.Safe(rule.ID))
 	}
 	if says, own := OwnFinding(rule.ID); own {
-		r.Fault(rule.Place, "rule %q needs another name: the program has findings of this name, on %s", rule.ID, says)
+		r.Fault(rule.Place, "rule %q needs another name:"+
+			" the program has findings of this name, on %s", rule.ID, says)
 	}
-	for _, other := range p.Rules {
-		if other.ID == rule.ID {
-			r.Fault(rule.Place, "rule %q stands twice in this pack, first at %s", rule.ID, other.Place)
-		}
+	if first, twice := p.ruleNames.Twice(rule.ID, rule.Place); twice {
+		r.Fault(rule.Place, "rule %q stands twice in this pack, first at %s;"+
+			" take one out, or rename it", rule.ID, first)
 	}
 	r.Known(b.Body, "a rule", RuleKeys, []string{"adjust"})
 	attr := b.Body.Attributes
@@ -286,7 +313,8 @@ func (p *Pack) readRule(r *reading.Reader, b *hclsyntax.Block) {
 	if a := attr["limits"]; a != nil {
 		rule.Limits = readLimits(r, a.Expr)
 		if len(rule.Limits) > MaxLimits {
-			r.Fault(r.Place(a.NameRange), "%d limits in one rule; %d is the most", len(rule.Limits), MaxLimits)
+			r.Fault(r.Place(a.NameRange), "%d limits in one rule; %d is the most; split the rule",
+				len(rule.Limits), MaxLimits)
 		}
 	}
 	if a := attr["why"]; a != nil {
@@ -301,24 +329,36 @@ func (p *Pack) readRule(r *reading.Reader, b *hclsyntax.Block) {
 		}
 		rule.Doubt = true
 	}
+	if a := attr["once"]; a != nil {
+		rule.Once, _ = r.Bool(a.Expr, "once")
+	}
 	if a := attr["was"]; a != nil {
 		var places []source.Place
 		rule.Was, places, _ = r.Texts(a.Expr, "was")
 		for i, was := range rule.Was {
 			if !idForm.MatchString(was) || len(was) > maxNameLength {
-				r.Fault(places[i], "was holds old names of rules, such as \"filling-too-warm\"; not %q", source.Safe(was))
+				r.Fault(places[i], "was holds old names of rules, such as \"filling-too-warm\";"+
+					" not %q", source.Safe(was))
 			}
 		}
 	}
-	subject := readOn(r, attr["on"])
+	subject := expr.ReadSubject(r, attr["on"], b.Type)
 	if subject == nil {
 		return
 	}
-	rule.On, rule.names, rule.kinds, rule.any = subject.words, subject.names, subject.kinds, subject.any
-	rule.names.limits = rule.Limits
+	rule.On = subject.Words
+	rule.names = expr.Names{Subject: subject, Limits: rule.Limits, Figures: figures}
 	if a := attr["when"]; a != nil {
-		rule.When = condition(r, a.Expr, &rule.names, "when")
+		rule.When = expr.Condition(r, a.Expr, &rule.names, "when")
 		rule.WhenText, _, _ = source.StringLiteral(a.Expr)
+	}
+	if a := attr["note"]; a != nil {
+		rule.Note = expr.Condition(r, a.Expr, &rule.names, "note")
+		rule.NoteText, _, _ = source.StringLiteral(a.Expr)
+		if rule.Level != finding.Risk {
+			r.Fault(r.Place(a.NameRange), "note tells where a risk is no more than a note;"+
+				" write level = \"risk\", or leave note out")
+		}
 	}
 	if a := attr["say"]; a != nil {
 		rule.Say = message(r, a.Expr, &rule.names, "say")
@@ -328,7 +368,7 @@ func (p *Pack) readRule(r *reading.Reader, b *hclsyntax.Block) {
 			rule.readAdjust(r, block)
 		}
 	}
-	if len(r.Problems) == before {
+	if len(r.Problems) == before && rule.When != nil && rule.Say != nil { // nil of a faulty figure
 		p.Rules = append(p.Rules, rule)
 	}
 }
@@ -348,14 +388,15 @@ func textFault(what, text string) string {
 	case needed != "" && strings.TrimSpace(text) == "":
 		return fmt.Sprintf("%s is empty; %s", what, strings.Replace(needed, "add", "write", 1))
 	case len(text) > MaxTextBytes:
-		return fmt.Sprintf("%s is %d bytes long; %d is the most, since every finding prints it", what, len(text), MaxTextBytes)
+		return fmt.Sprintf("%s is %d bytes long; %d is the most, since every finding prints it",
+			what, len(text), MaxTextBytes)
 	}
 	return ""
 }
 
 // missing says what to write for a key that a rule needs.
 var missing = map[string]string{
-	"on":     "add on = \"dough\", or another part kind, step verb, \"ingredient\" or \"formula\"",
+	"on":     expr.HowOn,
 	"level":  "add level = \"stop\", \"risk\" or \"note\"",
 	"when":   "add when = \"dough.salt_pct < 1\"",
 	"say":    "add say = \"what is wrong, with {dough.salt_pct}, and what to do\"",
@@ -371,10 +412,12 @@ func (rule *Rule) readAdjust(r *reading.Reader, b *hclsyntax.Block) {
 		r.Unknown(a.Place, "lever", a.Lever, "", levers.Names())
 	}
 	if to := b.Body.Attributes["to"]; to != nil {
-		a.To = expression(r, to.Expr, &rule.names, "to")
+		a.To = expr.Parse(r, to.Expr, &rule.names, "to")
 		a.ToText, _, _ = source.StringLiteral(to.Expr)
-		if a.To != nil && a.To.root.typ != facts.Number && a.To.root.typ != facts.Text {
-			r.Fault(r.Place(to.Expr.Range()), "to must be a number or a word that lever %q can be set to, such as %s.mass_g; this is a %s", source.Safe(a.Lever), rule.names.self[0], typeName(a.To.root.typ))
+		if a.To != nil && a.To.Type() != facts.Number && a.To.Type() != facts.Text {
+			r.Fault(r.Place(to.Expr.Range()), "to must be a number or a word that lever %q can be"+
+				" set to, such as %s.mass_g; this is a %s", source.Safe(a.Lever), rule.On[0],
+				facts.TypeNames[a.To.Type()])
 		}
 	}
 	if within := b.Body.Attributes["within"]; within != nil {
@@ -385,23 +428,26 @@ func (rule *Rule) readAdjust(r *reading.Reader, b *hclsyntax.Block) {
 			}
 		}
 		if len(a.Within) != 2 || a.Within[0] >= a.Within[1] {
-			r.Fault(r.Place(within.Expr.Range()), "within is the lowest and the highest value: within = [0.3, 4.0]")
+			r.Fault(r.Place(within.Expr.Range()),
+				"within is the lowest and the highest value: within = [0.3, 4.0]")
 		}
 	}
 	rule.Adjust = append(rule.Adjust, a)
 }
 
-func (p *Pack) readCaution(r *reading.Reader, b *hclsyntax.Block, shipped bool) {
+func (p *Pack) readCaution(r *reading.Reader, b *hclsyntax.Block, figures *expr.Figures,
+	shipped bool) {
 	before := len(r.Problems)
 	c := &Caution{Rank: len(p.Cautions), Pack: p.Name, Own: !shipped}
 	c.Kind, c.Place = r.Label(b)
-	if strings.TrimSpace(c.Kind) != "" && (!idForm.MatchString(c.Kind) || len(c.Kind) > maxNameLength) {
-		r.Fault(c.Place, "a caution's name is small letters, figures and single hyphens, such as \"hot-stone\"; not %q", source.Safe(c.Kind))
+	if strings.TrimSpace(c.Kind) != "" &&
+		(!idForm.MatchString(c.Kind) || len(c.Kind) > maxNameLength) {
+		r.Fault(c.Place, "a caution's name is small letters, figures and single hyphens,"+
+			" such as \"hot-stone\"; not %q", source.Safe(c.Kind))
 	}
-	for _, other := range p.Cautions {
-		if other.Kind == c.Kind {
-			r.Fault(c.Place, "caution %q stands twice, first at %s", source.Safe(c.Kind), other.Place)
-		}
+	if first, twice := p.cautionNames.Twice(c.Kind, c.Place); twice {
+		r.Fault(c.Place, "caution %q stands twice, first at %s; take one out",
+			source.Safe(c.Kind), first)
 	}
 	r.Known(b.Body, "a caution", CautionKeys, nil)
 	attr := b.Body.Attributes
@@ -413,13 +459,13 @@ func (p *Pack) readCaution(r *reading.Reader, b *hclsyntax.Block, shipped bool) 
 	if a := attr["source"]; a != nil {
 		c.Source = shortText(r, a.Expr, "source")
 	}
-	subject := readOn(r, attr["on"])
+	subject := expr.ReadSubject(r, attr["on"], b.Type)
 	if subject == nil {
 		return
 	}
-	c.On, c.names, c.kinds, c.any = subject.words, subject.names, subject.kinds, subject.any
+	c.On, c.names = subject.Words, expr.Names{Subject: subject, Figures: figures}
 	if a := attr["when"]; a != nil {
-		c.When = condition(r, a.Expr, &c.names, "when")
+		c.When = expr.Condition(r, a.Expr, &c.names, "when")
 	}
 	if a := attr["say"]; a != nil {
 		c.Say = message(r, a.Expr, &c.names, "say")
@@ -433,142 +479,7 @@ func (p *Pack) readCaution(r *reading.Reader, b *hclsyntax.Block, shipped bool) 
 	if a := attr["with"]; a != nil {
 		c.With = shortText(r, a.Expr, "with")
 	}
-	if len(r.Problems) == before {
+	if len(r.Problems) == before && c.When != nil && c.Say != nil {
 		p.Cautions = append(p.Cautions, c)
 	}
-}
-
-// subjects is what on = ... says.
-type subjects struct {
-	words []string
-	names names
-	kinds []formula.Kind
-	any   bool // every part, or every step
-}
-
-// readOn reads on = "dough", or a list of part kinds or of step verbs and their groups.
-func readOn(r *reading.Reader, a *hclsyntax.Attribute) *subjects {
-	if a == nil {
-		return nil
-	}
-	var words []string
-	var places []source.Place
-	if _, isList := a.Expr.(*hclsyntax.TupleConsExpr); isList {
-		var ok bool
-		if words, places, ok = r.Texts(a.Expr, "on"); !ok {
-			return nil
-		}
-	} else {
-		word, at, ok := r.Text(a.Expr, "on")
-		if !ok {
-			return nil
-		}
-		words, places = []string{word}, []source.Place{at}
-	}
-	if len(words) == 0 {
-		r.Fault(r.Place(a.Expr.Range()), "on is empty; %s", missing["on"])
-		return nil
-	}
-	s := &subjects{words: words}
-	for i, word := range words {
-		on, ok := s.add(word)
-		if !ok {
-			known := append(append([]string{"formula", "part", "step", "ingredient"}, formula.KindNames...), formula.VerbNames(nil)...)
-			for _, g := range formula.Groups {
-				known = append(known, g.Name)
-			}
-			r.Unknown(places[i], "subject", word, "", known)
-			return nil
-		}
-		if i > 0 && on != s.names.on {
-			r.Fault(places[i], "one rule looks at one sort of subject: %q and %q are not of one sort; make two rules of it", words[0], source.Safe(word))
-			return nil
-		}
-		s.names.on = on
-	}
-	switch {
-	case len(words) == 1 && s.names.on == facts.OnPart && words[0] != "part":
-		s.names.self = []string{words[0], "part"}
-	case len(words) == 1 && s.names.on == facts.OnStep && words[0] != "step":
-		s.names.self = []string{words[0], "step"}
-	default:
-		s.names.self = []string{facts.OnNames[s.names.on]}
-	}
-	return s
-}
-
-func (s *subjects) add(word string) (facts.On, bool) {
-	switch word {
-	case "formula":
-		return facts.OnFormula, true
-	case "ingredient":
-		return facts.OnIngredient, true
-	case "part":
-		s.any = true
-		return facts.OnPart, true
-	case "step":
-		s.any = true
-		return facts.OnStep, true
-	}
-	for k, name := range formula.KindNames {
-		if name == word {
-			s.kinds = append(s.kinds, formula.Kind(k))
-			return facts.OnPart, true
-		}
-	}
-	if v, ok := formula.FindVerb(word); ok {
-		s.names.verbs = append(s.names.verbs, v.Name)
-		return facts.OnStep, true
-	}
-	if g, ok := formula.FindGroup(word); ok {
-		s.names.verbs = append(s.names.verbs, formula.VerbNames(g.Has)...)
-		return facts.OnStep, true
-	}
-	return 0, false
-}
-
-// each visits every subject of the formula that a rule or caution looks at.
-func each(f *formula.Formula, n *names, kinds []formula.Kind, any bool, visit func(facts.Subject)) {
-	switch n.on {
-	case facts.OnFormula:
-		visit(facts.Subject{On: facts.OnFormula})
-	case facts.OnPart:
-		for _, p := range f.Parts {
-			if any || hasKind(kinds, p.Kind) {
-				visit(facts.Subject{On: facts.OnPart, Part: p})
-			}
-		}
-	case facts.OnStep:
-		for _, p := range f.Parts {
-			for _, s := range p.Steps {
-				if any || hasWord(n.verbs, s.Verb.Name) {
-					visit(facts.Subject{On: facts.OnStep, Part: p, Step: s})
-				}
-			}
-		}
-	case facts.OnIngredient:
-		for _, p := range f.Parts {
-			for _, in := range p.Ingredients {
-				visit(facts.Subject{On: facts.OnIngredient, Part: p, Ingredient: in})
-			}
-		}
-	}
-}
-
-func hasKind(kinds []formula.Kind, k formula.Kind) bool {
-	for _, x := range kinds {
-		if x == k {
-			return true
-		}
-	}
-	return false
-}
-
-func hasWord(list []string, word string) bool {
-	for _, x := range list {
-		if x == word {
-			return true
-		}
-	}
-	return false
 }

@@ -17,7 +17,7 @@ func readWhen(when string) (*source.File, source.Problems) {
 
 func readText(text string) (*source.File, source.Problems) {
 	f := source.New("p.hcl", []byte(text))
-	_, problems := Read("p", []*source.File{f}, testOptions(true))
+	_, problems := readPack("p", []*source.File{f}, testOptions(true))
 	return f, problems
 }
 

@@ -2,9 +2,11 @@ package rule
 
 import (
 	"fmt"
+	"slices"
 	"sort"
 	"strings"
 
+	"forebake/engine/expr"
 	"forebake/engine/finding"
 	"forebake/engine/house"
 	"forebake/engine/reading"
@@ -16,40 +18,45 @@ type Set struct {
 	Packs    []*Pack
 	Rules    []*Rule // sorted by name
 	Cautions []*Caution
-	Notices  []string           // old rule names that the house still uses, and waivers of rules that are not in force
-	Loosened []finding.Loosened // settings that make food-safety rules less strict, in order of the house file
-	Waivers  []*Waiver          // in order of the house file
+	Figures  *expr.Figures      // of all packs, and the program's own
+	Notices  []string           // renamed rules, and waivers of rules that are not in force
+	Loosened []finding.Loosened // settings that loosen food-safety rules, in file order
+	Waivers  []*Waiver          // in file order
 }
 
-// joined is a set while the house's settings are laid over its rules.
+// joined is a set while the settings of the house are applied.
 type joined struct {
 	*Set
 	byName   map[string]*Rule
-	old      map[string]*Rule // by a name of the past
+	old      map[string]*Rule // by a former name
 	names    []string         // of the rules, sorted
 	problems source.Problems
 }
 
-// Join puts packs together and applies what the house sets: its kitchen to the limits that are figures of the kitchen, its set blocks,
-// its waivers. Two packs with a rule of one name are a problem that names both. leftOut gives the shipped pack that holds a rule
-// and that the house leaves out, "" for none.
+// Join joins packs and applies the house: its kitchen to the limits that are figures of the
+// kitchen, its set blocks and its waivers. It records a problem where two packs have a rule of one
+// name. leftOut gives the shipped pack that holds a rule and that the house leaves out, "" for
+// none.
 func Join(packs []*Pack, h *house.House, leftOut func(rule string) string) (*Set, source.Problems) {
 	s := &joined{Set: &Set{Packs: packs}, byName: map[string]*Rule{}, old: map[string]*Rule{}}
 	for _, p := range packs {
 		for _, r := range p.Rules {
 			if other := s.byName[r.ID]; other != nil {
-				s.fault(r.Place, "rule %q is in pack %q too, at %s; give one of them another name", r.ID, other.Pack, other.Place)
+				s.fault(r.Place, "rule %q is in pack %q too, at %s; give one of them another name",
+					r.ID, other.Pack, other.Place)
 				continue
 			}
 			s.byName[r.ID] = r
 		}
 		for _, c := range p.Cautions {
 			if other := s.caution(c.Kind); other != nil {
-				s.fault(c.Place, "caution %q is in pack %q too, at %s; give it another name, since it replaces none", c.Kind, other.Pack, other.Place)
+				s.fault(c.Place, "caution %q is in pack %q too, at %s; give it another name,"+
+					" since it replaces none", c.Kind, other.Pack, other.Place)
 				continue
 			}
 			s.Cautions = append(s.Cautions, c)
 		}
+		s.Figures = p.figures
 	}
 	for i, c := range s.Cautions {
 		c.Rank = i
@@ -66,7 +73,7 @@ func Join(packs []*Pack, h *house.House, leftOut func(rule string) string) (*Set
 			s.old[was] = r
 		}
 		if limits := limitsIn(r.Limits, sheet); len(limits) > 0 && &limits[0] != &r.Limits[0] {
-			inHouse := *r // the rule of the pack stays as it is for its trials, which have kitchens of their own
+			inHouse := *r // the pack's rule serves its trials, which have kitchens of their own
 			inHouse.Limits = limits
 			s.byName[name] = &inHouse
 		}
@@ -87,7 +94,8 @@ func (s *joined) fault(at source.Place, format string, args ...any) {
 	s.problems = append(s.problems, source.Problem{Place: at, Text: fmt.Sprintf(format, args...)})
 }
 
-// find finds a rule in force by the name that a house file uses, with a notice where that is one of the past; nil when there is none.
+// find finds a rule in force by the name that a house file uses; nil for none. A former name gives
+// a notice.
 func (s *joined) find(name string, at source.Place) *Rule {
 	if r := s.byName[name]; r != nil {
 		return r
@@ -104,15 +112,15 @@ func (s *joined) unknown(name string, at source.Place) {
 	s.fault(at, "%s", reading.UnknownText("rule", name, "the packs in force", s.names))
 }
 
-// set lays one set block over its rule.
+// set applies one set block to its rule.
 func (s *joined) set(set house.Set) {
 	r := s.find(set.Rule, set.Place)
 	if r == nil {
 		s.unknown(set.Rule, set.Place)
 		return
 	}
-	changed := *r // the shipped rule stays as it is for other houses
-	changed.Limits = append([]Limit{}, r.Limits...)
+	changed := *r // other houses share the rule of the pack
+	changed.Limits = append([]expr.Limit{}, r.Limits...)
 	changed.Because = set.Because
 	if set.HasLevel {
 		by := set.LevelAt
@@ -129,36 +137,49 @@ func (s *joined) set(set house.Set) {
 			}
 			by := l.Place
 			before := changed.Limits[i]
-			changed.Limits[i] = Limit{Name: l.Name, Value: l.Value, Place: before.Place, By: &by, unit: before.Unit()}
+			changed.Limits[i] = expr.Limit{
+				Name: l.Name, Value: l.Value, Place: before.Place, By: &by, SetUnit: before.Unit(),
+			}
 			if loose, sure := r.looser(i, before.Interval(), l.Value); loose {
-				s.loosen(r, set, l.Place, "limit "+l.Name, before.Shown(), changed.Limits[i].Shown(), sure)
+				s.loosen(r, set, l.Place, "limit "+l.Name, before.Shown(),
+					changed.Limits[i].Shown(), sure)
 			}
 			found = true
 		}
 		if !found {
-			s.fault(l.Place, "%s", reading.UnknownText("limit", l.Name, "rule "+r.ID, limitNames(r.Limits)))
+			known := expr.LimitNames(r.Limits)
+			s.fault(l.Place, "%s", reading.UnknownText("limit", l.Name, "rule "+r.ID, known))
 		}
 	}
 	s.byName[r.ID] = &changed
 }
 
-// loosen keeps a setting that makes a food-safety rule less strict, for every report to show. Without a reason it is a problem.
+// loosen records a setting that makes a food-safety rule less strict: every report shows it. A
+// setting without a reason is a problem.
 func (s *joined) loosen(r *Rule, set house.Set, at source.Place, what, from, to string, sure bool) {
 	if !r.Safety {
 		return
 	}
 	if strings.TrimSpace(set.Because) == "" {
-		text := fmt.Sprintf("rule %q is of food safety, and %s %s is less strict than %s; add the reason, which every report will show", r.ID, what, to, from)
+		less := fmt.Sprintf("is less strict than %s", from)
 		if !sure {
-			text = fmt.Sprintf("rule %q is of food safety, and %s %s may be less strict than %s (its condition does not tell); add the reason, which every report will show", r.ID, what, to, from)
+			less = fmt.Sprintf("may be less strict than %s (its condition does not tell)", from)
 		}
-		s.problems = append(s.problems, source.Problem{Place: at, Text: text, Paste: "because = \"why this is safe here, and who watches it\""})
+		s.problems = append(s.problems, source.Problem{
+			Place: at,
+			Text: fmt.Sprintf("rule %q is of food safety, and %s %s %s;"+
+				" add the reason, which every report will show", r.ID, what, to, less),
+			Paste: "because = \"why this is safe here, and who watches it\"",
+		})
 		return
 	}
-	s.Loosened = append(s.Loosened, finding.Loosened{Rule: r.ID, Pack: r.Pack, What: what, From: from, To: to, Because: set.Because, Place: at})
+	s.Loosened = append(s.Loosened, finding.Loosened{
+		Rule: r.ID, Pack: r.Pack, What: what, From: from, To: to, Because: set.Because, Place: at,
+	})
 }
 
-// waive finds the rule of a waiver. A rule of a shipped pack that the house leaves out is no mistake: the waiver waits for it.
+// waive finds the rule of a waiver. The rule may be of a shipped pack that the house leaves out:
+// such a waiver does nothing and is no mistake.
 func (s *joined) waive(w house.Waiver, leftOut func(rule string) string) {
 	r := s.find(w.Rule, w.Place)
 	switch {
@@ -166,11 +187,13 @@ func (s *joined) waive(w house.Waiver, leftOut func(rule string) string) {
 		s.Waivers = append(s.Waivers, &Waiver{Waiver: w, ID: r.ID, InForce: true})
 		return
 	case s.caution(w.Rule) != nil:
-		s.fault(w.Place, "%q is a caution, and cautions cannot be waived: they are shown whatever a house says; take this block out", source.Safe(w.Rule))
+		s.fault(w.Place, "%q is a caution, and cautions cannot be waived:"+
+			" they are shown whatever a house says; take this block out", source.Safe(w.Rule))
 		return
 	}
 	if pack := leftOut(w.Rule); pack != "" {
-		s.Notices = append(s.Notices, fmt.Sprintf("%s: rule %q is of pack %q, which this house leaves out; its waiver does nothing", w.Place, w.Rule, pack))
+		s.Notices = append(s.Notices, fmt.Sprintf("%s: rule %q is of pack %q,"+
+			" which this house leaves out; its waiver does nothing", w.Place, w.Rule, pack))
 		s.Waivers = append(s.Waivers, &Waiver{Waiver: w, ID: w.Rule})
 		return
 	}
@@ -190,7 +213,7 @@ func (s *joined) caution(name string) *Caution {
 // Find finds a rule by its name or an old one.
 func (s *Set) Find(name string) (*Rule, bool) {
 	for _, r := range s.Rules {
-		if r.ID == name || hasWord(r.Was, name) {
+		if r.ID == name || slices.Contains(r.Was, name) {
 			return r, true
 		}
 	}

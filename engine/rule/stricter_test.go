@@ -5,51 +5,53 @@ import (
 
 	"pgregory.net/rapid"
 
+	"forebake/engine/expr"
 	"forebake/engine/facts"
+	"forebake/engine/figure"
 	"forebake/engine/kitchen"
 )
 
 func TestWhichWayALimitGoes(t *testing.T) {
 	for _, c := range []struct {
 		when string
-		want direction
+		want expr.Direction
 	}{
-		{"dough.salt_pct < limit.x_pct", up},
-		{"dough.salt_pct <= limit.x_pct", up},
-		{"dough.salt_pct > limit.x_pct", down},
-		{"dough.salt_pct >= limit.x_pct", down},
-		{"limit.x_pct > dough.salt_pct", up},
-		{"limit.x_pct < dough.salt_pct", down},
-		{"not (dough.salt_pct > limit.x_pct)", up},
-		{"not not (dough.salt_pct > limit.x_pct)", down},
-		{"dough.salt_pct - limit.x_pct > 0", down},
-		{"limit.x_pct - dough.salt_pct > 0", up},
-		{"dough.salt_pct + limit.x_pct > 2", up},
-		{"-limit.x_pct > dough.salt_pct", down},
-		{"dough.salt_pct > 2 * limit.x_pct", down},
-		{"dough.salt_pct > -2 * limit.x_pct", up},
-		{"dough.salt_pct > limit.x_pct * abs(dough.sugar_pct)", down},
-		{"dough.salt_pct > limit.x_pct / 4", down},
-		{"dough.salt_pct > limit.x_pct / (0 - 4)", untold}, // a sum's sign is not weighed
-		{"dough.salt_pct > limit.x_pct * dough.sugar_pct", untold},
-		{"dough.salt_pct > 4 / limit.x_pct", untold},
-		{"max(dough.salt_pct, limit.x_pct) > 2", up},
-		{"min(dough.salt_pct, 0 - limit.x_pct) > 2", down},
-		{"round(limit.x_pct) > dough.salt_pct", up},
-		{"abs(limit.x_pct) > dough.salt_pct", untold},
-		{"dough.salt_pct == limit.x_pct", untold},
-		{"dough.salt_pct != limit.x_pct", untold},
-		{"dough.salt_pct > limit.x_pct and dough.has_salt", down},
-		{"dough.salt_pct > limit.x_pct or dough.sugar_pct > limit.x_pct + 1", down},
-		{"dough.salt_pct > limit.x_pct and dough.sugar_pct < limit.x_pct", untold},
-		{"dough.has_salt ? dough.salt_pct > limit.x_pct : dough.sugar_pct > limit.x_pct", down},
-		{"dough.has_salt ? dough.salt_pct > limit.x_pct : dough.sugar_pct < limit.x_pct", untold},
-		{"dough.salt_pct > limit.x_pct ? dough.has_salt : dough.has_sugar", untold},
-		{"dough.salt_pct > 2", untouched},
-		{"dough.salt_pct > limit.y_pct", untouched},
-		{"known(dough.salt_pct) and dough.salt_pct < limit.x_pct", up},
+		{"dough.salt_pct < limit.x_pct", expr.Up},
+		{"dough.salt_pct <= limit.x_pct", expr.Up},
+		{"dough.salt_pct > limit.x_pct", expr.Down},
+		{"dough.salt_pct >= limit.x_pct", expr.Down},
+		{"limit.x_pct > dough.salt_pct", expr.Up},
+		{"limit.x_pct < dough.salt_pct", expr.Down},
+		{"not (dough.salt_pct > limit.x_pct)", expr.Up},
+		{"not not (dough.salt_pct > limit.x_pct)", expr.Down},
+		{"dough.salt_pct - limit.x_pct > 0", expr.Down},
+		{"limit.x_pct - dough.salt_pct > 0", expr.Up},
+		{"dough.salt_pct + limit.x_pct > 2", expr.Up},
+		{"-limit.x_pct > dough.salt_pct", expr.Down},
+		{"dough.salt_pct > 2 * limit.x_pct", expr.Down},
+		{"dough.salt_pct > -2 * limit.x_pct", expr.Up},
+		{"dough.salt_pct > limit.x_pct * abs(dough.sugar_pct)", expr.Down},
+		{"dough.salt_pct > limit.x_pct / 4", expr.Down},
+		{"dough.salt_pct > limit.x_pct / (0 - 4)", expr.Untold}, // a sum's sign is not weighed
+		{"dough.salt_pct > limit.x_pct * dough.sugar_pct", expr.Untold},
+		{"dough.salt_pct > 4 / limit.x_pct", expr.Untold},
+		{"max(dough.salt_pct, limit.x_pct) > 2", expr.Up},
+		{"min(dough.salt_pct, 0 - limit.x_pct) > 2", expr.Down},
+		{"round(limit.x_pct) > dough.salt_pct", expr.Up},
+		{"abs(limit.x_pct) > dough.salt_pct", expr.Untold},
+		{"dough.salt_pct == limit.x_pct", expr.Untold},
+		{"dough.salt_pct != limit.x_pct", expr.Untold},
+		{"dough.salt_pct > limit.x_pct and dough.has_salt", expr.Down},
+		{"dough.salt_pct > limit.x_pct or dough.sugar_pct > limit.x_pct + 1", expr.Down},
+		{"dough.salt_pct > limit.x_pct and dough.sugar_pct < limit.x_pct", expr.Untold},
+		{"dough.has_salt ? dough.salt_pct > limit.x_pct : dough.sugar_pct > limit.x_pct", expr.Down},
+		{"dough.has_salt ? dough.salt_pct > limit.x_pct : dough.sugar_pct < limit.x_pct", expr.Untold},
+		{"dough.salt_pct > limit.x_pct ? dough.has_salt : dough.has_sugar", expr.Untold},
+		{"dough.salt_pct > 2", expr.Untouched},
+		{"dough.salt_pct > limit.y_pct", expr.Untouched},
+		{"known(dough.salt_pct) and dough.salt_pct < limit.x_pct", expr.Up},
 	} {
-		limits := []Limit{{Name: "x_pct", Value: 2}, {Name: "y_pct", Value: 3}}
+		limits := []expr.Limit{{Name: "x_pct", Value: 2}, {Name: "y_pct", Value: 3}}
 		x, _, problems := parseCondition("dough", c.when, limits)
 		if x == nil {
 			if c.when == "dough.salt_pct > limit.x_pct ? dough.has_salt : dough.has_sugar" {
@@ -57,7 +59,7 @@ func TestWhichWayALimitGoes(t *testing.T) {
 			}
 			t.Fatalf("%s: %v", c.when, problems)
 		}
-		if got := x.goes(x.root, 0); got != c.want {
+		if got := x.Direction(0); got != c.want {
 			t.Errorf("%s goes %d, not %d", c.when, got, c.want)
 		}
 	}
@@ -65,12 +67,12 @@ func TestWhichWayALimitGoes(t *testing.T) {
 
 // Whatever the figures are, ranges and holes among them: a condition that is said to go up never holds less readily for a higher limit.
 func TestDirectionsHold(t *testing.T) {
-	told := map[direction]int{}
+	told := map[expr.Direction]int{}
 	rapid.Check(t, func(t *rapid.T) {
 		f := mustRead(t, drawSketch(t, shape{points: rapid.Bool().Draw(t, "points")}).text())
 		j := NewJudge()
 		j.Open(facts.NewSheet(f, kitchen.Default()))
-		rank := map[truth]int{isFalse: 0, isOpen: 1, isTrue: 2}
+		rank := map[figure.Truth]int{figure.No: 0, figure.Open: 1, figure.Yes: 2}
 		for range 10 {
 			on, limits, p := drawPool(t)
 			if len(limits) == 0 {
@@ -81,26 +83,26 @@ func TestDirectionsHold(t *testing.T) {
 				continue
 			}
 			i := rapid.IntRange(0, len(limits)-1).Draw(t, "limit")
-			raised := append([]Limit{}, limits...)
+			raised := append([]expr.Limit{}, limits...)
 			raised[i].Value += rapid.Float64Range(0.001, 100).Draw(t, "by")
-			d := x.goes(x.root, i)
+			d := x.Direction(i)
 			told[d]++
 			for _, subject := range subjectsFor(f, on) {
 				before, after := rank[j.holds(x, subject, limits)], rank[j.holds(x, subject, raised)]
-				if d == untouched && before != after || d == up && after < before || d == down && after > before {
+				if d == expr.Untouched && before != after || d == expr.Up && after < before || d == expr.Down && after > before {
 					t.Fatalf("said to go %d, it went from %d to %d on %s", d, before, after, SubjectName(subject))
 				}
 			}
 		}
 	})
-	t.Logf("%d up, %d down, %d untold, %d untouched", told[up], told[down], told[untold], told[untouched])
-	if told[up] == 0 || told[down] == 0 {
+	t.Logf("%d up, %d down, %d untold, %d untouched", told[expr.Up], told[expr.Down], told[expr.Untold], told[expr.Untouched])
+	if told[expr.Up] == 0 || told[expr.Down] == 0 {
 		t.Error("no condition with a direction was drawn")
 	}
 }
 
 func TestLooser(t *testing.T) {
-	limits := []Limit{{Name: "x_pct", Value: 2}, {Name: "y_pct", Value: 3}, {Name: "z_pct", Value: 4}}
+	limits := []expr.Limit{{Name: "x_pct", Value: 2}, {Name: "y_pct", Value: 3}, {Name: "z_pct", Value: 4}}
 	x, _, problems := parseCondition("dough", "dough.salt_pct > limit.x_pct and dough.sugar_pct < limit.y_pct", limits)
 	if x == nil {
 		t.Fatal(problems)
@@ -120,10 +122,10 @@ func TestLooser(t *testing.T) {
 		}
 	}
 	// Against a range, only what is stricter than all of it is not looser.
-	if loose, _ := r.looser(0, Interval{Lo: 1, Hi: 3}, 1.5); !loose {
+	if loose, _ := r.looser(0, figure.Interval{Lo: 1, Hi: 3}, 1.5); !loose {
 		t.Error("within the range")
 	}
-	if loose, _ := r.looser(0, Interval{Lo: 1, Hi: 3}, 1); loose {
+	if loose, _ := r.looser(0, figure.Interval{Lo: 1, Hi: 3}, 1); loose {
 		t.Error("at its strict end")
 	}
 }

@@ -45,7 +45,24 @@ func (r *Result) cover(list *backlog.List) {
 		list := &r.Files[i].Findings
 		*list = slices.DeleteFunc(*list, func(f *finding.Finding) bool { return gone[f] })
 	}
+	safety := map[string]bool{} // the rules of food safety
+	for _, l := range r.houses {
+		for _, one := range l.Rules.Rules {
+			safety[one.ID] = safety[one.ID] || one.Safety
+		}
+	}
+	told := map[string]bool{}
+	for _, e := range list.Entries {
+		if safety[e.Rule] && !told[e.Rule] {
+			told[e.Rule] = true
+			r.Notices = append(r.Notices, fmt.Sprintf("%s: %s is of food safety, and no backlog covers it: "+
+				"take the line out", e.Place, e.Rule))
+		}
+	}
 	for _, e := range cleared {
+		if safety[e.Rule] {
+			continue
+		}
 		times := ""
 		if e.Times > 1 {
 			times = fmt.Sprintf(", %d times", e.Times)

@@ -4,8 +4,10 @@ import (
 	"errors"
 	"fmt"
 	"io/fs"
+	"maps"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 	"sync"
 
@@ -26,6 +28,7 @@ type Houses struct {
 	nearest map[string]string        // the house file of a folder; "" for none
 	loads   map[string]func() loaded // by path of the house file; "" for none
 	texts   map[string]func() text   // by path
+	opened  map[string]bool          // the paths of all texts that were asked for
 }
 
 // Loaded is a house with its rules in force.
@@ -139,6 +142,12 @@ const MaxJoined = 16
 // read reads a file once, however many houses and inputs ask for it: a folder of formulas may hold
 // the rules that they are judged by.
 func (h *Houses) read(path string, kind source.Kind) ([]byte, error) {
+	h.mutex.Lock()
+	if h.opened == nil {
+		h.opened = map[string]bool{}
+	}
+	h.opened[filepath.Clean(path)] = true
+	h.mutex.Unlock()
 	t := keep(&h.mutex, &h.texts, filepath.Clean(path), func() (out text) {
 		out.bytes, out.err = h.Texts.Read(path, kind)
 		return out
@@ -152,6 +161,9 @@ func (h *Houses) read(path string, kind source.Kind) ([]byte, error) {
 	}
 	return nil, &source.TooLarge{Size: large.Size, Kind: kind}
 }
+
+// Opened lists the paths of the formula, house and rule files that were read, in order of name.
+func (h *Houses) Opened() []string { return slices.Sorted(maps.Keys(h.opened)) }
 
 // forget drops the text of a formula file: the texts of a large collection are not kept.
 func (h *Houses) forget(path string) {

@@ -76,8 +76,12 @@ func (l *lister) add(path, folder string) {
 
 func (l *lister) folder(path string) {
 	found := false
-	_ = filepath.WalkDir(path, func(p string, d fs.DirEntry, err error) error {
-		hidden := strings.HasPrefix(filepath.Base(p), ".") && p != path
+	root := path
+	if info, err := os.Lstat(path); err == nil && info.Mode()&fs.ModeSymlink != 0 {
+		root += string(filepath.Separator) // a link is followed where it is named
+	}
+	_ = filepath.WalkDir(root, func(p string, d fs.DirEntry, err error) error {
+		hidden := strings.HasPrefix(filepath.Base(p), ".") && p != root
 		switch {
 		case err != nil:
 			l.inputs = append(l.inputs,

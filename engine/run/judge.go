@@ -28,6 +28,7 @@ type File struct {
 	problems source.Problems // that are in the file itself
 	house    source.Problems // that are in its house
 	skipped  bool            // found in a folder, and no formula file
+	foreign  bool            // skipped, since it holds no block of this program
 }
 
 // Problems are the reasons why the file could not be judged.
@@ -53,7 +54,7 @@ func (w *worker) file(in Input) File {
 		return out
 	}
 	d := w.houses.open(&in)
-	if out.skipped = d.skipped; d.skipped {
+	if out.skipped, out.foreign = d.skipped, d.foreign; d.skipped {
 		return out
 	}
 	out.problems = d.problems

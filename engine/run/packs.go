@@ -8,9 +8,8 @@ import (
 	"os"
 	"path/filepath"
 	"regexp"
-	"sort"
+	"slices"
 	"strings"
-	"sync"
 
 	"forebake/engine/finding"
 	"forebake/engine/house"
@@ -19,55 +18,83 @@ import (
 	"forebake/engine/source"
 )
 
-// cautionFile is the shipped file of cautions. It is no pack: it is in force in every house.
-const cautionFile = "cautions"
+// Shipped files that are no packs: they are in force in every house.
+const (
+	cautionFile = "cautions"
+	figureFile  = "figures" // that the rules of several packs read
+)
 
-// PackNames lists the packs among the shipped files, in order of name. The cautions are no pack.
+// inForce lists the files that are no packs, with the refusal of a house that names one.
+var inForce = []struct{ file, says string }{
+	{cautionFile, "the cautions are no pack: they are in force in every house; take the name out"},
+	{figureFile, "the figures are no pack: they are in force in every house; take the name out"},
+}
+
+// noPack says why a house cannot name a shipped file; "" where it can.
+func noPack(name string) string {
+	for _, f := range inForce {
+		if f.file == name {
+			return f.says
+		}
+	}
+	return ""
+}
+
+// IsPack reports whether a house can name a shipped file.
+func IsPack(name string) bool { return noPack(name) == "" }
+
+// PackNames lists the packs among the shipped files, in order of name.
 func PackNames(shipped fs.FS) []string {
 	entries, _ := fs.ReadDir(shipped, ".")
 	var names []string
 	for _, entry := range entries {
-		if name, ok := strings.CutSuffix(entry.Name(), ".hcl"); ok && name != cautionFile {
+		if name, ok := strings.CutSuffix(entry.Name(), ".hcl"); ok && IsPack(name) {
 			names = append(names, name)
 		}
 	}
 	return names
 }
 
-// readPacks reads the cautions and the packs that a house names, or all shipped ones. Each is read
-// on its own goroutine.
+// readPacks reads the packs that a house names, or all shipped ones, and the files that are no
+// packs. All are parsed, then their figures are checked together, then their rules are read; each
+// pack on its own goroutine.
 func (h *Houses) readPacks(in *house.House, trials bool) ([]*rule.Pack, source.Problems) {
-	named := []house.Named{{Name: cautionFile}}
+	var named []house.Named
+	for _, f := range inForce {
+		named = append(named, house.Named{Name: f.file})
+	}
 	if in.Packs == nil {
 		for _, name := range PackNames(h.Shipped) {
 			named = append(named, house.Named{Name: name})
 		}
 	}
 	named = append(named, in.Packs...)
+	drafts := make([]*rule.Draft, len(named))
 	packs := make([]*rule.Pack, len(named))
 	faults := make([]source.Problems, len(named))
-	var wait sync.WaitGroup
-	for i, n := range named {
-		wait.Go(func() {
-			packs[i], faults[i] = h.readPack(n,
-				rule.Options{Trials: trials, Formula: in.FormulaOptions(), Version: h.Version})
-		})
-	}
-	wait.Wait()
-	var all source.Problems
-	for _, f := range faults {
-		all = append(all, f...)
-	}
-	return packs, all.Sort()
+	o := rule.Options{Trials: trials, Formula: in.FormulaOptions(), Version: h.Version}
+	Each(len(named), len(named), func(_, i int) {
+		drafts[i], faults[i] = h.openPack(named[i], o)
+	})
+	figures := rule.Figures(drafts)
+	Each(len(named), len(named), func(_, i int) {
+		if drafts[i] != nil {
+			packs[i], faults[i] = drafts[i].Read(figures)
+			if isPath(named[i].Name) {
+				faults[i] = append(faults[i], refuseWith(packs[i])...)
+			}
+		}
+	})
+	return packs, slices.Concat(faults...).Sort()
 }
 
-// readPack reads one pack: a shipped one by its name, or a file or folder whose name starts with
-// "./" or "../".
-func (h *Houses) readPack(n house.Named, o rule.Options) (*rule.Pack, source.Problems) {
-	fault := func(text string) (*rule.Pack, source.Problems) {
+// openPack parses one pack: a shipped one by its name, or a file or folder whose name starts with
+// "./" or "../". It gives nil where there is none.
+func (h *Houses) openPack(n house.Named, o rule.Options) (*rule.Draft, source.Problems) {
+	fault := func(text string) (*rule.Draft, source.Problems) {
 		return nil, source.Problems{{Place: n.Place, Text: text}}
 	}
-	if strings.HasPrefix(n.Name, "./") || strings.HasPrefix(n.Name, "../") {
+	if isPath(n.Name) {
 		path := filepath.Join(filepath.Dir(filepath.FromSlash(n.Place.File.Name)),
 			filepath.FromSlash(n.Name))
 		files, err := h.packFiles(path)
@@ -78,17 +105,10 @@ func (h *Houses) readPack(n house.Named, o rule.Options) (*rule.Pack, source.Pro
 		case err != nil:
 			return fault(err.Error())
 		}
-		pack, problems := rule.Read(n.Name, files, o)
-		for _, c := range pack.Cautions {
-			if c.With != "" {
-				problems = append(problems, source.Problem{Place: c.Place, Text: fmt.Sprintf(
-					"caution %q: with is for the shipped cautions; take it out", c.Kind)})
-			}
-		}
-		return pack, problems.Sort()
+		return rule.Open(n.Name, files, o), nil
 	}
-	if n.Name == cautionFile && !n.Place.IsZero() {
-		return fault("the cautions are no pack: they are in force in every house; take the name out")
+	if says := noPack(n.Name); says != "" && !n.Place.IsZero() {
+		return fault(says)
 	}
 	text, err := fs.ReadFile(h.Shipped, n.Name+".hcl")
 	if err != nil {
@@ -96,7 +116,24 @@ func (h *Houses) readPack(n house.Named, o rule.Options) (*rule.Pack, source.Pro
 			"; a pack of your own starts with \"./\"")
 	}
 	o.Shipped = true
-	return rule.Read(n.Name, []*source.File{source.New("rules/"+n.Name+".hcl", text)}, o)
+	return rule.Open(n.Name, []*source.File{source.New("rules/"+n.Name+".hcl", text)}, o), nil
+}
+
+// isPath reports whether a pack's name is the path of a house's own.
+func isPath(name string) bool {
+	return strings.HasPrefix(name, "./") || strings.HasPrefix(name, "../")
+}
+
+// refuseWith refuses with in the cautions of a house's own pack: no line of one stands for another.
+func refuseWith(p *rule.Pack) source.Problems {
+	var out source.Problems
+	for _, c := range p.Cautions {
+		if c.With != "" {
+			out = append(out, source.Problem{Place: c.Place, Text: fmt.Sprintf(
+				"caution %q: with is for the shipped cautions; take it out", c.Kind)})
+		}
+	}
+	return out
 }
 
 // packFiles reads the files of a pack, in order of name.
@@ -107,10 +144,16 @@ func (h *Houses) packFiles(path string) ([]*source.File, error) {
 	}
 	paths := []string{path}
 	if info.IsDir() {
-		if paths, err = filepath.Glob(filepath.Join(path, "*.hcl")); err != nil {
+		entries, err := os.ReadDir(path) // in order of name; a folder's own name is no pattern
+		if err != nil {
 			return nil, err
 		}
-		sort.Strings(paths)
+		paths = nil
+		for _, e := range entries {
+			if filepath.Ext(e.Name()) == ".hcl" {
+				paths = append(paths, filepath.Join(path, e.Name()))
+			}
+		}
 	}
 	var files []*source.File
 	for _, p := range paths {

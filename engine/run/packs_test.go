@@ -17,12 +17,21 @@ import (
 
 // What is seen of a pack that a house leaves out is what its reader would say.
 func TestSafetyIsSeenWithoutReading(t *testing.T) {
+	figures, err := fs.ReadFile(rules.Files, figureFile+".hcl")
+	if err != nil {
+		t.Fatal(err)
+	}
 	for _, name := range PackNames(rules.Files) {
 		text, err := fs.ReadFile(rules.Files, name+".hcl")
 		if err != nil {
 			t.Fatal(err)
 		}
-		p, problems := rule.Read(name, []*source.File{source.New(name, text)}, rule.Options{Formula: formula.Options{Larder: larder.New()}, Version: "0.1.0", Shipped: true})
+		o := rule.Options{Formula: formula.Options{Larder: larder.New()}, Version: "0.1.0", Shipped: true}
+		drafts := []*rule.Draft{
+			rule.Open(figureFile, []*source.File{source.New(figureFile, figures)}, o),
+			rule.Open(name, []*source.File{source.New(name, text)}, o),
+		}
+		p, problems := drafts[1].Read(rule.Figures(drafts))
 		if len(problems) > 0 {
 			t.Fatal(problems)
 		}
@@ -60,6 +69,7 @@ func TestFoodSafetyLeftOut(t *testing.T) {
 	}
 	shipped := fstest.MapFS{
 		"cautions.hcl": {Data: cautions},
+		"figures.hcl":  {},
 		"cold.hcl":     {Data: []byte("about = \"cold\"\nfood_safety = true\n\n" + coldRule)},
 		"dry.hcl":      {Data: []byte("about = \"dry\"\n")},
 	}

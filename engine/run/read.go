@@ -1,8 +1,10 @@
 package run
 
 import (
+	"bytes"
 	"errors"
 	"fmt"
+	"maps"
 	"slices"
 	"strings"
 
@@ -10,6 +12,7 @@ import (
 
 	"forebake/engine/formula"
 	"forebake/engine/reading"
+	"forebake/engine/rule"
 	"forebake/engine/source"
 )
 
@@ -25,11 +28,16 @@ const (
 )
 
 // owners gives the owner of every type of block that a formula file may not have.
-var owners = map[string]owner{
-	"rule": ofRules, "caution": ofRules, "trial": ofRules, "figure": ofRules,
-	"house": ofHouse, "backlog": ofBacklog,
-	"set": inHouse, "waive": inHouse, "kitchen": inHouse, "tin": inHouse, "ingredient": inHouse,
-}
+var owners = func() map[string]owner {
+	m := map[string]owner{
+		"house": ofHouse, "backlog": ofBacklog,
+		"set": inHouse, "waive": inHouse, "kitchen": inHouse, "tin": inHouse, "ingredient": inHouse,
+	}
+	for _, block := range rule.Blocks {
+		m[block] = ofRules
+	}
+	return m
+}()
 
 // misplaced says, by the owner of a block, where the block belongs; %s is its type.
 var misplaced = map[owner]string{
@@ -48,6 +56,7 @@ type document struct {
 	body     *hclsyntax.Body
 	problems source.Problems
 	skipped  bool // found in a folder, and no formula file
+	foreign  bool // skipped, since it holds no block of this program
 }
 
 // open opens one input, once, and parses it.
@@ -58,6 +67,9 @@ func (h *Houses) open(in *Input) document {
 	}
 	if in.Found && Judges(file) {
 		return document{skipped: true}
+	}
+	if in.Found && isForeign(file) {
+		return document{skipped: true, foreign: true}
 	}
 	d := document{file: file}
 	d.body, d.problems = source.Parse(file)
@@ -118,6 +130,19 @@ func Judges(file *source.File) bool {
 	return judges
 }
 
+// isForeign reports whether a file holds something, and no block of this program nor one that may be
+// a misspelt one: other tools have files of the same suffix. It is false for a broken file.
+func isForeign(file *source.File) bool {
+	blocks, sure := source.Blocks(file)
+	if !sure || len(bytes.TrimSpace(file.Text)) == 0 {
+		return false
+	}
+	ours := append(slices.Collect(maps.Keys(owners)), "formula")
+	return !slices.ContainsFunc(blocks, func(b source.Block) bool {
+		return reading.IsNear(b.Type, ours)
+	})
+}
+
 // formulasOf reads the formulas of a file. They are usable only when there are no problems.
 func formulasOf(f *source.File, body *hclsyntax.Body, o formula.Options) (
 	[]*formula.Formula, source.Problems) {
@@ -130,18 +155,17 @@ func formulasOf(f *source.File, body *hclsyntax.Body, o formula.Options) (
 	}
 	r.Known(body, "a formula file", nil, []string{"formula"})
 	var out []*formula.Formula
+	var names reading.Names
 	for _, b := range body.Blocks {
 		if b.Type != "formula" {
 			continue
 		}
 		one := formula.Read(r, b, o)
-		for _, other := range out {
-			if other.Name == one.Name {
-				r.Fault(one.Place,
-					"two formulas are named %q; the other is at line %d; give one of them "+
-						"another name",
-					source.Safe(one.Name), other.Place.Line())
-			}
+		if first, twice := names.Twice(one.Name, one.Place); twice {
+			r.Fault(one.Place,
+				"two formulas are named %q; the other is at line %d; give one of them "+
+					"another name",
+				source.Safe(one.Name), first.Line())
 		}
 		out = append(out, one)
 	}

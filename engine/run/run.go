@@ -8,6 +8,7 @@
 package run
 
 import (
+	"fmt"
 	"runtime"
 	"slices"
 	"sort"
@@ -70,6 +71,9 @@ func Do(h *Houses, inputs []Input, o Options) *Result {
 	for _, i := range order {
 		res.add(&res.Files[i])
 	}
+	if n := foreignNotice(res.Files, order); n != "" {
+		res.Notices = append(res.Notices, n)
+	}
 	for _, folder := range emptyFolders(res.Files) {
 		res.Totals.Unread++
 		res.Problems = append(res.Problems, source.Problem{Text: folder + noFormulas})
@@ -85,6 +89,29 @@ func Do(h *Houses, inputs []Input, o Options) *Result {
 		res.Totals.Count(f)
 	}
 	return res
+}
+
+// mostForeign is how many files of other tools a notice names.
+const mostForeign = 3
+
+// foreignNotice names the files that were passed over since they hold no block of this program, ""
+// where there are none: a formula whose block is misspelt beyond recognition is among them.
+func foreignNotice(files []File, order []int) string {
+	var names []string
+	for _, i := range order {
+		if files[i].foreign {
+			names = append(names, files[i].Input.Name)
+		}
+	}
+	if len(names) == 0 {
+		return ""
+	}
+	more := ""
+	if n := len(names) - mostForeign; n > 0 {
+		names, more = names[:mostForeign], fmt.Sprintf(" and %d more", n)
+	}
+	return "Passed over, for they hold no formula, rule or house: " + strings.Join(names, ", ") + more +
+		"."
 }
 
 // add adds what one file gave.

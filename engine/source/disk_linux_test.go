@@ -45,8 +45,8 @@ func asItWas(t *testing.T, dir string, err error, says string) {
 		!strings.Contains(err.Error(), "nothing was written") {
 		t.Errorf("error %v, not %q", err, says)
 	}
-	holds(t, filepath.Join(dir, "a.hcl"), "old a.hcl")
-	holds(t, filepath.Join(dir, "b.hcl"), "old b.hcl")
+	holdsText(t, filepath.Join(dir, "a.hcl"), "old a.hcl")
+	holdsText(t, filepath.Join(dir, "b.hcl"), "old b.hcl")
 	if got := names(t, dir); got != "a.hcl b.hcl" {
 		t.Errorf("files: %s", got)
 	}

@@ -149,7 +149,7 @@ func names(t *testing.T, dir string) string {
 	return strings.Join(list, " ")
 }
 
-func holds(t *testing.T, path, want string) {
+func holdsText(t *testing.T, path, want string) {
 	t.Helper()
 	got, err := os.ReadFile(path)
 	if err != nil || string(got) != want {
@@ -162,8 +162,8 @@ func TestWriteAll(t *testing.T) {
 	if err := WriteAll(files); err != nil {
 		t.Fatal(err)
 	}
-	holds(t, filepath.Join(dir, "a.hcl"), "new a.hcl, longer")
-	holds(t, filepath.Join(dir, "real/b.hcl"), "new b")
+	holdsText(t, filepath.Join(dir, "a.hcl"), "new a.hcl, longer")
+	holdsText(t, filepath.Join(dir, "real/b.hcl"), "new b")
 	if info, _ := os.Lstat(filepath.Join(dir, "b.hcl")); info.Mode()&os.ModeSymlink == 0 {
 		t.Error("the link is a link no more")
 	}
@@ -194,8 +194,8 @@ func TestWriteAllFails(t *testing.T) {
 				!strings.Contains(err.Error(), which) {
 				t.Errorf("%s of %s: error %v", step, which, err)
 			}
-			holds(t, filepath.Join(dir, "a.hcl"), "old a.hcl")
-			holds(t, filepath.Join(dir, "real/b.hcl"), "old real/b.hcl")
+			holdsText(t, filepath.Join(dir, "a.hcl"), "old a.hcl")
+			holdsText(t, filepath.Join(dir, "real/b.hcl"), "old real/b.hcl")
 			if got := names(t, dir); got != "a.hcl b.hcl real/b.hcl" {
 				t.Errorf("%s of %s leaves files: %s", step, which, got)
 			}
@@ -218,8 +218,8 @@ func TestWriteAllChangedUnder(t *testing.T) {
 		if err == nil || !strings.Contains(err.Error(), "has changed") {
 			t.Errorf("%s: error %v", step, err)
 		}
-		holds(t, filepath.Join(dir, "a.hcl"), "old a.hcl")
-		holds(t, b, "somebody else's")
+		holdsText(t, filepath.Join(dir, "a.hcl"), "old a.hcl")
+		holdsText(t, b, "somebody else's")
 		if got := names(t, dir); got != "a.hcl b.hcl real/b.hcl" {
 			t.Errorf("%s leaves files: %s", step, got)
 		}
@@ -234,7 +234,7 @@ func TestWriteAllRefuses(t *testing.T) {
 	if err := WriteAll(files); err == nil || !strings.Contains(err.Error(), "write-protected") {
 		t.Errorf("write-protected: %v", err)
 	}
-	holds(t, filepath.Join(dir, "real/b.hcl"), "old real/b.hcl")
+	holdsText(t, filepath.Join(dir, "real/b.hcl"), "old real/b.hcl")
 	if err := WriteAll([]Rewrite{{Path: dir}}); err == nil ||
 		!strings.Contains(err.Error(), "not a regular file") {
 		t.Errorf("folder: %v", err)
@@ -268,11 +268,11 @@ func TestWriteAllKilled(t *testing.T) {
 		if err := cmd.Run(); err == nil || cmd.ProcessState.ExitCode() == 3 {
 			t.Fatalf("%s: the process was not killed: %v", step, err)
 		}
-		holds(t, path, "old a.hcl")
+		holdsText(t, path, "old a.hcl")
 		if err := WriteAll([]Rewrite{{Path: path, Before: []byte("old a.hcl"), After: []byte("new")}}); err != nil {
 			t.Errorf("%s: the next run: %v", step, err)
 		}
-		holds(t, path, "new")
+		holdsText(t, path, "new")
 		if got := names(t, dir); got != "a.hcl b.hcl real/b.hcl" {
 			t.Errorf("%s leaves files: %s", step, got)
 		}
@@ -347,7 +347,7 @@ func TestWriteFileOddPaths(t *testing.T) {
 			}
 		}
 	}
-	holds(t, path("file"), "old")
+	holdsText(t, path("file"), "old")
 	if got := names(t, dir); got != before {
 		t.Errorf("files: %s, and before %s", got, before)
 	}

@@ -28,7 +28,7 @@ const (
 	MaxTemplateSigns = 1_024     // $ and % in one quoted text or heredoc
 	MaxDirectives    = 64        // %{ in one file
 	MaxHeredocLines  = 4_096     // lines inside heredocs in one file
-	MaxProblems      = 20        // problems kept from one parse
+	MaxProblems      = 20        // problems told of one file
 )
 
 // Block is the range of one top-level block, from the first byte of its

@@ -56,7 +56,9 @@ func heredocUnclosed(marker string) string {
 	return fmt.Sprintf("this text is never closed; put %s on a line of its own below it", marker)
 }
 
-func andMore(n int) string { return fmt.Sprintf("... and %d more", n) }
+func andMore(at Place, n int) Problem {
+	return Problem{Place: at, Text: fmt.Sprintf("... and %d more", n), rest: true}
+}
 
 // wording rewords the HCL parser's common diagnostics for a baker.
 // Others keep the parser's words, in one line.

@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"io"
 	"io/fs"
+	"math"
 	"os"
 	"syscall"
 )
@@ -30,26 +31,35 @@ type Disk struct{}
 // and reading a device can end never. It fails for a file over the limit before it reads a byte.
 // An error does not name the path, because callers print it as the user wrote it.
 func (Disk) Read(path string, kind Kind) ([]byte, error) {
-	info, err := os.Stat(path)
+	f, size, err := openRegular(path, kind)
 	if err != nil {
-		return nil, withoutPath(err)
-	}
-	if err := readable(info, kind); err != nil {
 		return nil, err
-	}
-	// The path may lead to a pipe by now: O_NONBLOCK keeps the opening from waiting for a writer.
-	f, err := os.OpenFile(path, os.O_RDONLY|syscall.O_NONBLOCK, 0)
-	if err != nil {
-		return nil, withoutPath(err)
 	}
 	defer f.Close()
-	if info, err = f.Stat(); err != nil {
-		return nil, withoutPath(err)
+	return readUpTo(f, int(size), kind)
+}
+
+// openRegular opens a regular file within the limit, and gives its size.
+func openRegular(path string, kind Kind) (f *os.File, size int64, err error) {
+	info, err := os.Stat(path)
+	if err != nil {
+		return nil, 0, withoutPath(err)
 	}
 	if err := readable(info, kind); err != nil {
-		return nil, err
+		return nil, 0, err
 	}
-	return readUpTo(f, int(info.Size()), kind)
+	// The path may lead to a pipe by now: O_NONBLOCK keeps the opening from waiting for a writer.
+	if f, err = os.OpenFile(path, os.O_RDONLY|syscall.O_NONBLOCK, 0); err != nil {
+		return nil, 0, withoutPath(err)
+	}
+	if info, err = f.Stat(); err == nil {
+		err = readable(info, kind)
+	}
+	if err != nil {
+		_ = f.Close()
+		return nil, 0, withoutPath(err)
+	}
+	return f, info.Size(), nil
 }
 
 // readable gives the error for a file that is not regular or is over the limit.
@@ -126,4 +136,20 @@ func (h Held) Read(path string, kind Kind) ([]byte, error) {
 		return nil, &TooLarge{len(text), kind}
 	}
 	return text, nil
+}
+
+// Ends reads the first and the last n bytes of a regular file, or all of it where it is shorter.
+func Ends(path string, n int) (first, last []byte, err error) {
+	f, size, err := openRegular(path, Kind{"a report", math.MaxInt})
+	if err != nil {
+		return nil, nil, err
+	}
+	defer f.Close()
+	first = make([]byte, min(size, int64(n)))
+	last = make([]byte, len(first))
+	if _, err := f.ReadAt(first, 0); err != nil {
+		return nil, nil, err
+	}
+	_, err = f.ReadAt(last, size-int64(len(last)))
+	return first, last, err
 }

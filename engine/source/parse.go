@@ -77,7 +77,7 @@ func problemsOf(f *File, diags hcl.Diagnostics) Problems {
 		left++
 	}
 	if left > 0 {
-		ps = append(ps, Problem{Place: firstLeft, Text: andMore(left)})
+		ps = append(ps, andMore(firstLeft, left))
 	}
 	return ps
 }

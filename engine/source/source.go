@@ -273,6 +273,8 @@ type Problem struct {
 	Place Place // zero when it concerns no file
 	Text  string
 	Paste string // lines to paste that correct it, shown indented below; often empty
+
+	rest bool // counts the problems that are left out, and stands behind those of its place
 }
 
 // String returns "name:line:column: text", safe for a terminal.
@@ -304,19 +306,54 @@ func (ps Problems) Err() error {
 }
 
 // Sort sorts the problems in place by file name, start and text, those
-// without a place first. It returns them without duplicates.
+// without a place first. It returns them without duplicates, of each
+// file at most MaxProblems and one that counts the rest. Problems
+// without a place are all kept: each names another file.
 func (ps Problems) Sort() Problems {
 	slices.SortStableFunc(ps, func(a, b Problem) int {
 		return cmp.Or(
 			cmp.Compare(fileName(a), fileName(b)),
 			cmp.Compare(a.Place.Start, b.Place.Start),
+			restLast(a, b),
 			cmp.Compare(a.Text, b.Text),
 			cmp.Compare(a.Place.End, b.Place.End),
 		)
 	})
 	return slices.CompactFunc(ps, func(a, b Problem) bool {
 		return fileName(a) == fileName(b) && a.Place.Start == b.Place.Start && a.Text == b.Text
-	})
+	}).folded()
+}
+
+func restLast(a, b Problem) int {
+	switch {
+	case a.rest == b.rest:
+		return 0
+	case a.rest:
+		return 1
+	}
+	return -1
+}
+
+// folded keeps of each file the first problems, and counts the rest in
+// one at the first of them. Folding again changes nothing. The problems
+// are sorted.
+func (ps Problems) folded() Problems {
+	out := ps[:0]
+	for len(ps) > 0 {
+		name := fileName(ps[0])
+		n := 1
+		for n < len(ps) && fileName(ps[n]) == name {
+			n++
+		}
+		if name == "" || n <= MaxProblems+1 {
+			out = append(out, ps[:n]...)
+		} else {
+			first := andMore(ps[MaxProblems].Place, n-MaxProblems)
+			out = append(append(out, ps[:MaxProblems]...), first)
+		}
+		ps = ps[n:]
+	}
+	return out
 }
 
 func fileName(p Problem) string {

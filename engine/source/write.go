@@ -4,10 +4,14 @@ import (
 	"bytes"
 	"errors"
 	"fmt"
+	"io"
 	"io/fs"
+	"math/rand/v2"
 	"os"
 	"path/filepath"
 	"slices"
+	"strconv"
+	"strings"
 	"syscall"
 )
 
@@ -36,10 +40,15 @@ func WriteFile(path string, text []byte) error {
 
 // WriteAll writes several files, all or none. It follows symbolic
 // links. Each file is written beside the old one with the old one's
-// mode, synced to disk, and moved into place by one rename. At any
-// moment, and after any failure, either the old file or the whole new
-// one exists. A file that changed since it was read is refused. No
-// temporary file remains; the next run removes that of a killed run.
+// mode and owner, synced to disk, moved into place by one rename, and
+// read back. At any moment, and after any failure, either the old file
+// or the whole new one exists. A file that changed since it was read is
+// refused, and so is one with several names (hard links). No temporary
+// file remains; the next run removes that of a killed run.
+//
+// One process at a time writes in a folder (lock). Temporary files have
+// names of their own and are created exclusively, so that without a
+// lock, too, no process writes to the file of another.
 //
 // The first rename follows when all new files are synced to disk. If a
 // rename fails, the files already renamed get their old text back.
@@ -55,7 +64,25 @@ type staged struct {
 
 // writeAll is WriteAll with a hook before each step. Tests use it to
 // make the step fail or to end the process.
-func writeAll(files []Rewrite, before func(step, path string) error) (err error) {
+func writeAll(files []Rewrite, before func(step, path string) error) error {
+	dirs := make([]string, len(files))
+	for i, r := range files {
+		target := r.Path
+		if real, err := filepath.EvalSymlinks(r.Path); err == nil {
+			target = real
+		}
+		dirs[i] = filepath.Dir(target)
+	}
+	l, err := lock(dirs)
+	if err != nil {
+		return fmt.Errorf("%s: %w; nothing was written", files[0].Path, err)
+	}
+	defer l.unlock()
+	return l.writeAll(files, before)
+}
+
+// writeAll is writeAll under the locks of the folders.
+func (l *locks) writeAll(files []Rewrite, before func(step, path string) error) (err error) {
 	var waiting []staged
 	defer func() {
 		for _, s := range waiting {
@@ -63,7 +90,7 @@ func writeAll(files []Rewrite, before func(step, path string) error) (err error)
 		}
 	}()
 	for _, r := range files {
-		s, err := stage(r, before)
+		s, err := l.stage(r, before)
 		if err != nil {
 			return fmt.Errorf("%s: %w; nothing was written", r.Path, err)
 		}
@@ -81,22 +108,56 @@ func writeAll(files []Rewrite, before func(step, path string) error) (err error)
 			err = os.Rename(s.temp, s.target)
 		}
 		if err != nil {
-			if back := putBack(waiting[:i]); back != nil {
-				return fmt.Errorf("%s: %w; and %w", s.Path, withoutPath(err), back)
-			}
-			return fmt.Errorf("%s: %w; nothing was written", s.Path, withoutPath(err))
+			return l.undone(s, withoutPath(err), waiting[:i])
 		}
 		syncFolder(filepath.Dir(s.target))
+	}
+	for i, s := range waiting {
+		if !holds(s.target, s.After) {
+			others := slices.Delete(slices.Clone(waiting), i, i+1)
+			return l.undone(s, errors.New("does not hold what was written; another program writes it"),
+				others)
+		}
 	}
 	return nil
 }
 
+// undone puts the files back that were renamed, and says what failed and what stays.
+func (l *locks) undone(s staged, fault error, done []staged) error {
+	if back := l.putBack(done); back != nil {
+		return fmt.Errorf("%s: %w; and %w", s.Path, fault, back)
+	}
+	return fmt.Errorf("%s: %w; nothing was written", s.Path, fault)
+}
+
+// holds reports whether a file holds a text. It keeps only a part of the file in memory, for a
+// report can be large.
+func holds(path string, text []byte) bool {
+	f, err := os.Open(path)
+	if err != nil {
+		return false
+	}
+	defer f.Close()
+	part := make([]byte, 64<<10)
+	for {
+		n, err := f.Read(part)
+		if n > len(text) || !bytes.Equal(part[:n], text[:n]) {
+			return false
+		}
+		text = text[n:]
+		if err != nil {
+			return err == io.EOF && len(text) == 0
+		}
+	}
+}
+
 // stage writes the new text to a temporary file beside the old one.
-func stage(r Rewrite, before func(step, path string) error) (s staged, err error) {
+func (l *locks) stage(r Rewrite, before func(step, path string) error) (s staged, err error) {
 	if err := before("resolve", r.Path); err != nil {
 		return s, err
 	}
 	target, mode := r.Path, os.FileMode(0o666)
+	var old fs.FileInfo
 	if !r.New {
 		if target, err = filepath.EvalSymlinks(r.Path); err != nil {
 			return s, withoutPath(err)
@@ -110,7 +171,7 @@ func stage(r Rewrite, before func(step, path string) error) (s staged, err error
 		case info.Mode().Perm()&0o200 == 0:
 			return s, errors.New("is write-protected")
 		}
-		mode = info.Mode().Perm()
+		mode, old = info.Mode().Perm(), info
 	} else if info, err := os.Lstat(target); err == nil && info.Mode()&os.ModeSymlink != 0 {
 		// a rename would replace the link by a file
 		return s, errors.New("is a link to a missing file; create that file or remove the link")
@@ -121,20 +182,23 @@ func stage(r Rewrite, before func(step, path string) error) (s staged, err error
 	if err := unchanged(target, r); err != nil {
 		return s, err
 	}
-	s = staged{Rewrite: r, target: target, temp: tempName(target)}
-	_ = os.Remove(s.temp) // left by a killed run
-	if err := before("create", s.temp); err != nil {
+	s = staged{Rewrite: r, target: target}
+	if l.held[filepath.Dir(target)] {
+		removeLeft(target)
+	}
+	if err := before("create", target); err != nil {
 		return s, err
 	}
 	made := os.FileMode(0o600) // until it is complete
 	if r.New {
 		made = mode // less the user's umask
 	}
-	f, err := os.OpenFile(s.temp, os.O_WRONLY|os.O_CREATE|os.O_EXCL, made)
+	f, err := createTemp(target, made)
 	if err != nil {
 		return s, withoutPath(err)
 	}
-	err = writeOut(f, r, mode, before, s.temp)
+	s.temp = f.Name()
+	err = writeOut(f, r, old, before, s.temp)
 	if closed := f.Close(); err == nil {
 		err = closed
 	}
@@ -148,13 +212,39 @@ func stage(r Rewrite, before func(step, path string) error) (s staged, err error
 	return s, nil
 }
 
-func tempName(target string) string {
-	return filepath.Join(filepath.Dir(target), "."+filepath.Base(target)+".forebake-new")
+// tempPrefix begins the names of the temporary files of a target; a number follows.
+func tempPrefix(target string) string { return "." + filepath.Base(target) + ".forebake-new-" }
+
+// createTemp makes a temporary file beside a target, under a name that no file has.
+func createTemp(target string, mode os.FileMode) (*os.File, error) {
+	for {
+		name := tempPrefix(target) + strconv.FormatUint(rand.Uint64(), 10)
+		f, err := os.OpenFile(filepath.Join(filepath.Dir(target), name),
+			os.O_WRONLY|os.O_CREATE|os.O_EXCL, mode)
+		if !errors.Is(err, fs.ErrExist) {
+			return f, err
+		}
+	}
+}
+
+// removeLeft removes the temporary files of killed runs beside a target. Under the lock of the
+// folder none of them can be that of a run which still goes on.
+func removeLeft(target string) {
+	entries, err := os.ReadDir(filepath.Dir(target))
+	if err != nil {
+		return
+	}
+	for _, e := range entries {
+		number, is := strings.CutPrefix(e.Name(), tempPrefix(target))
+		if _, err := strconv.ParseUint(number, 10, 64); is && err == nil && e.Type().IsRegular() {
+			_ = os.Remove(filepath.Join(filepath.Dir(target), e.Name()))
+		}
+	}
 }
 
 // writeOut writes a new file and syncs it to disk. It writes in two
 // halves, so that a test can stop between them.
-func writeOut(f *os.File, r Rewrite, mode os.FileMode, before func(step, path string) error,
+func writeOut(f *os.File, r Rewrite, old fs.FileInfo, before func(step, path string) error,
 	name string) error {
 	text := r.After
 	half := len(text) / 2
@@ -166,7 +256,10 @@ func writeOut(f *os.File, r Rewrite, mode os.FileMode, before func(step, path st
 			if r.New {
 				return nil
 			}
-			return f.Chmod(mode)
+			if err := keepOwner(f, old); err != nil {
+				return err
+			}
+			return f.Chmod(old.Mode().Perm())
 		}},
 		{"write", func() error { _, err := f.Write(text[:half]); return err }},
 		{"write the rest", func() error { _, err := f.Write(text[half:]); return err }},
@@ -210,7 +303,7 @@ func unchanged(path string, r Rewrite) error {
 }
 
 // putBack restores the old text of files that were already renamed.
-func putBack(done []staged) error {
+func (l *locks) putBack(done []staged) error {
 	var faults []error
 	for _, s := range done {
 		if s.New {
@@ -220,7 +313,11 @@ func putBack(done []staged) error {
 			}
 			continue
 		}
-		if err := writeAll([]Rewrite{{Path: s.target, Before: s.After, After: s.Before}},
+		if s.replace {
+			faults = append(faults, fmt.Errorf("%s stays as written", s.Path))
+			continue
+		}
+		if err := l.writeAll([]Rewrite{{Path: s.target, Before: s.After, After: s.Before}},
 			func(string, string) error { return nil }); err != nil {
 			faults = append(faults, fmt.Errorf("%s stays as changed: %w", s.Path, err))
 		}

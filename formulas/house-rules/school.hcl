@@ -13,11 +13,11 @@ rule "nuts-kept-out" {
   source = "the school's order, and our own agreement with it"
 }
 
-trial "hazelnuts in a filling" {
-  rule   = "nuts-kept-out"
-  expect = "flagged"
+trial "what a filling is made of" {
+  rule  = "nuts-kept-out"
+  cases = { "ground hazelnuts" = "flagged", "sunflower seeds" = "clear" }
   formula "t" {
-    filling "paste" { ingredients = { "ground hazelnuts" = "100 g", "sugar" = "50 g" } }
+    filling "paste" { ingredients = { "$case" = "100 g", "sugar" = "50 g" } }
   }
 }
 
@@ -29,39 +29,32 @@ trial "almond paste in a dough" {
   }
 }
 
-trial "sunflower seeds" {
-  rule   = "nuts-kept-out"
-  expect = "clear"
-  formula "t" {
-    filling "paste" { ingredients = { "sunflower seeds" = "100 g", "sugar" = "50 g" } }
-  }
+figure "cost_each" {
+  on    = "formula"
+  is    = "formula.cost / formula.pieces"
+  unit  = "money"
+  means = "cost of the ingredients of one piece"
 }
 
 rule "costs-too-much" {
   on     = "formula"
   level  = "risk"
   limits = { each = 0.25 }
-  when   = "known(formula.cost) && known(formula.pieces) && formula.cost / formula.pieces > limit.each"
+  when   = "known(formula.cost_each) && formula.cost_each > limit.each"
   say    = "The ingredients come to {formula.cost} for {formula.pieces}; the order allows {limit.each} each. Make them smaller, or change what is dear."
   why    = "The price is fixed for the school year."
   source = "the school's order"
 }
 
-trial "26 pence each" {
-  rule   = "costs-too-much"
-  expect = "flagged"
-  formula "t" {
-    makes = "10 pieces"
-    dough "d" { ingredients = { "farm butter" = "309.6 g" } }
+trial "price of each" {
+  rule  = "costs-too-much"
+  cases = {
+    "309.6 g" = "flagged" # 26 pence
+    "285.7 g" = "clear"   # 24 pence
   }
-}
-
-trial "24 pence each" {
-  rule   = "costs-too-much"
-  expect = "clear"
   formula "t" {
     makes = "10 pieces"
-    dough "d" { ingredients = { "farm butter" = "285.7 g" } }
+    dough "d" { ingredients = { "farm butter" = "$case" } }
   }
 }
 
@@ -85,19 +78,11 @@ rule "grams-only" {
   adjust "amount" { to = "ingredient.amount_g" }
 }
 
-trial "a spoon of cinnamon" {
-  rule   = "grams-only"
-  expect = "flagged"
+trial "cinnamon by spoon or weight" {
+  rule  = "grams-only"
+  cases = { "1 tbsp" = "flagged", "8 g" = "clear" }
   formula "t" {
-    filling "f" { ingredients = { "sugar" = "100 g", "cinnamon" = "1 tbsp" } }
-  }
-}
-
-trial "cinnamon by weight" {
-  rule   = "grams-only"
-  expect = "clear"
-  formula "t" {
-    filling "f" { ingredients = { "sugar" = "100 g", "cinnamon" = "8 g" } }
+    filling "f" { ingredients = { "sugar" = "100 g", "cinnamon" = "$case" } }
   }
 }
 
@@ -110,18 +95,13 @@ rule "part-unnamed" {
   source = "house practice"
 }
 
-trial "a filling named filling" {
-  rule   = "part-unnamed"
-  expect = "flagged"
-  formula "t" {
-    filling "filling" { ingredients = { "sugar" = "100 g" } }
+trial "name of a filling" {
+  rule  = "part-unnamed"
+  cases = {
+    "filling"        = "flagged" # says nothing
+    "cinnamon sugar" = "clear"   # says which
   }
-}
-
-trial "a filling with a name" {
-  rule   = "part-unnamed"
-  expect = "clear"
   formula "t" {
-    filling "cinnamon sugar" { ingredients = { "sugar" = "100 g" } }
+    filling "$case" { ingredients = { "sugar" = "100 g" } }
   }
 }

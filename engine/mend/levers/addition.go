@@ -12,6 +12,7 @@ func init() { register(addition{}) }
 // is written.
 type addition struct {
 	classFigure
+	nothingInstead
 	scalesNothing
 	listsEdits
 }

@@ -10,6 +10,7 @@ func init() { register(amount{}) }
 // amount is the amount of one ingredient, in the unit that it is written in.
 type amount struct {
 	classFigure
+	nothingInstead
 	scalesNothing
 	costOfRatio
 	decided

@@ -12,7 +12,6 @@ type stepAt struct {
 	ownFigure
 	usualUnknown
 	scalesNothing
-	costOfDegrees
 	decided
 	listsEdits
 }
@@ -42,6 +41,21 @@ func (stepAt) Edit(l *Lever, t *Text, to Setting) ([]source.Edit, error) {
 	return one(t.Step(s, "at", degreesText(s.At, inBase(to.Number, l.Unit))))
 }
 
+// Cost is an eighth of the difference in K: a dough works half as fast again 5 K
+// warmer, and a baker would rather give it time.
+func (stepAt) Cost(l *Lever, to Setting) float64 {
+	const perTwenty = 20.0 / 8
+	return perTwenty * costOfDegrees{}.Cost(l, to)
+}
+
 func (stepAt) Writes(l *Lever) []Field { return []Field{{Ambient, l.Part, l.Index}} }
+
+// Instead says how to leave a named place.
+func (stepAt) Instead(q *Query) string {
+	if s := q.Subject.Step; s != nil && s.Where != nil {
+		return "find it another place: at = \"26 C\", or a place that house.hcl names"
+	}
+	return ""
+}
 
 func (stepAt) Noun(l *Lever, f *formula.Formula) string { return ofStep(l, f) + ", at" }

@@ -9,11 +9,12 @@ import (
 func init() { register(batchSize{}) }
 
 // batchSize is the size of a dough with what is spread on it, in percent of
-// what is written.
+// what is written. What the formula makes goes with it, so the baker decides.
 type batchSize struct {
 	ownFigure
 	usualUnknown
-	decided
+	nothingInstead
+	taste
 	listsShare
 }
 
@@ -56,7 +57,7 @@ func (batchSize) Edit(l *Lever, t *Text, to Setting) ([]source.Edit, error) {
 		return out, nil
 	}
 	g := yieldGrid(t.Formula)
-	yields, err := yield{}.Edit(&Lever{Grid: g}, t, At(g.onGrid(yieldValue(t.Formula)*factor)))
+	yields, err := yield{}.Edit(&Lever{Grid: g}, t, At(toStep(yieldValue(t.Formula)*factor, g.Round)))
 	return append(out, yields...), err
 }
 

@@ -186,6 +186,27 @@ func (c *class) usual(part int, f *formula.Formula) (figure.Estimate, bool) {
 	return figure.Estimate{Low: r.Lo, Mid: middle, High: r.Hi}, true
 }
 
+// Outside says how far each figure of a class lies outside its published range,
+// for each dough. A figure that is not known lies at 0.
+func Outside(s *facts.Sheet, f *formula.Formula) []float64 {
+	out := []float64{}
+	for _, p := range f.Parts {
+		for i := range classes {
+			c := &classes[i]
+			usual, known := c.usual(p.Serial, f)
+			if !known {
+				continue
+			}
+			distance := 0.0
+			if x, known := c.figure(p.Serial)(s, f); known {
+				distance = max(0, usual.Low-x, x-usual.High)
+			}
+			out = append(out, distance)
+		}
+	}
+	return out
+}
+
 // classFigure is for kinds that adjust blocks ask for by the name of a class.
 type classFigure struct{}
 

@@ -10,12 +10,13 @@ import (
 func init() { register(coolingStep{}) }
 
 // coolingStep is a cooling on a tray at room temperature that a filling lacks,
-// min.
+// min. A step more is for the baker to decide.
 type coolingStep struct {
 	ownFigure
 	usualUnknown
+	nothingInstead
 	scalesNothing
-	decided
+	taste
 	listsEdits
 }
 

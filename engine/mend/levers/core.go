@@ -11,6 +11,7 @@ func init() { register(stepCore{}) }
 type stepCore struct {
 	ownFigure
 	usualUnknown
+	nothingInstead
 	scalesNothing
 	costOfDegrees
 	decided

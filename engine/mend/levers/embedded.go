@@ -27,6 +27,12 @@ func (usualUnknown) Usual(*Lever, *formula.Formula) (figure.Estimate, bool) {
 	return figure.Estimate{}, false
 }
 
+// nothingInstead is for kinds without advice of their own.
+type nothingInstead struct{}
+
+// Instead gives "".
+func (nothingInstead) Instead(*Query) string { return "" }
+
 // scalesNothing is for kinds whose edit does not depend on other values.
 type scalesNothing struct{}
 

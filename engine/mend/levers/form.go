@@ -3,6 +3,7 @@ package levers
 import (
 	"fmt"
 	"slices"
+	"strings"
 
 	"forebake/engine/formula"
 	"forebake/engine/source"
@@ -81,5 +82,16 @@ func (stepForm) Edit(l *Lever, t *Text, to Setting) ([]source.Edit, error) {
 }
 
 func (stepForm) Writes(l *Lever) []Field { return []Field{{Form, l.Part, l.Index}} }
+
+// Instead gives the step that lies flat in the cold.
+func (stepForm) Instead(q *Query) string {
+	asked, _, _ := strings.Cut(q.Name, ".")
+	verb, known := formula.FindVerb(asked)
+	if p := q.Subject.Part; known && verb.Retards() && len(meantSteps(q)) == 0 &&
+		p != nil && len(p.Steps) > 0 {
+		return "put it in the cold flat: " + chillText()
+	}
+	return ""
+}
 
 func (stepForm) Noun(l *Lever, f *formula.Formula) string { return ofStep(l, f) + ", as" }

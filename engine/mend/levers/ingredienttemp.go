@@ -92,6 +92,14 @@ func (ingredientTemp) Edit(l *Lever, t *Text, to Setting) ([]source.Edit, error)
 
 func (ingredientTemp) Writes(l *Lever) []Field { return []Field{{Temp, l.Part, l.Index}} }
 
+// Instead asks for the temperature where none is written.
+func (t ingredientTemp) Instead(q *Query) string {
+	if len(t.Find(q)) > 0 {
+		return ""
+	}
+	return "write how warm it goes in, temp = \"20 C\", and choose that"
+}
+
 func (ingredientTemp) Noun(l *Lever, f *formula.Formula) string {
 	return "temperature of the " + ofIngredient(l, f)
 }

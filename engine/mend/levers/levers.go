@@ -10,6 +10,7 @@ package levers
 import (
 	"cmp"
 	"errors"
+	"fmt"
 	"math"
 	"slices"
 
@@ -50,6 +51,10 @@ type Kind interface {
 	// Usual gives the published range of the lever's figure; false where none
 	// is known.
 	Usual(l *Lever, f *formula.Formula) (figure.Estimate, bool)
+
+	// Instead says what a baker would do where a formula writes no value of the
+	// kind, or none that serves. It is empty where nothing is known.
+	Instead(q *Query) string
 
 	// Edit gives the edits that set the lever.
 	Edit(l *Lever, t *Text, to Setting) ([]source.Edit, error)
@@ -202,6 +207,23 @@ func Find(q *Query) []*Lever {
 	return out
 }
 
+// Instead says what a baker would do where no lever of a query serves; "" where
+// nothing is known.
+func Instead(q *Query) string {
+	for _, k := range byName[q.Name] {
+		if text := k.Instead(q); text != "" {
+			return text
+		}
+	}
+	return ""
+}
+
+// IsWish reports whether the lever holds what the baker wants, and it is
+// written: a mend leaves it alone.
+func (l *Lever) IsWish() bool {
+	return l.Kind.Traits().Role == Wish && !math.IsNaN(l.Start)
+}
+
 // Same reports whether two levers change the same value.
 func (l *Lever) Same(o *Lever) bool {
 	return l.Kind == o.Kind && l.Part == o.Part && l.Index == o.Index &&
@@ -245,6 +267,25 @@ func (g Grid) Number(n int) float64 {
 		return g.Coarse.Step * math.Ceil(x/g.Coarse.Step)
 	}
 	return x
+}
+
+// EdgeText names the value of n steps as the last that serves. Direction leads
+// away from the written value.
+func (l *Lever) EdgeText(n, direction int) string {
+	word := "more"
+	if direction < 0 {
+		word = "less"
+	}
+	text := plain(l.Number(n)) + " " + l.Unit
+	switch x := l.Number(n); {
+	case l.Kind.Traits().Basis == OfWritten:
+		text += " of what is written"
+	case l.Unit == "min" && x > 60 && math.Mod(x, 60) == 0:
+		text = plain(x/60) + " h"
+	case l.Unit == "min" && x > 60:
+		text = fmt.Sprintf("%s h %s min", plain(math.Floor(x/60)), plain(math.Mod(x, 60)))
+	}
+	return fmt.Sprintf("or %s: %s is the edge", word, text)
 }
 
 // onGrid gives the multiple of the step nearest to x.

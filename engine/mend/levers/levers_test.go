@@ -173,6 +173,8 @@ func settings(l *levers.Lever) []levers.Setting {
 	switch {
 	case l.IsAdvice():
 		return []levers.Setting{levers.At(l.Low), levers.At(l.High)}
+	case l.Low == l.High && l.Step > 0:
+		return []levers.Setting{levers.At(l.Low)} // a restatement has one value
 	case l.Kind.Traits().Setter == levers.ByRule:
 		for _, word := range words {
 			out = append(out, levers.Setting{Word: word})

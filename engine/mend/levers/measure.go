@@ -13,6 +13,7 @@ func init() { register(stepMeasure{}) }
 type stepMeasure struct {
 	ownFigure
 	usualUnknown
+	nothingInstead
 	scalesNothing
 	costOfRatio
 	decided

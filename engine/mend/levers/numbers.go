@@ -12,6 +12,9 @@ func rounded(x float64) float64 { return math.Round(x*1e9) / 1e9 }
 // toStep gives the multiple of step nearest to x.
 func toStep(x, step float64) float64 { return rounded(math.Round(x/step) * step) }
 
+// Rounded gives the multiple of step nearest to x.
+func Rounded(x, step float64) float64 { return toStep(x, step) }
+
 // plain writes a number as a baker does.
 func plain(x float64) string { return quantity.Plain(x) }
 

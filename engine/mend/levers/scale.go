@@ -15,6 +15,7 @@ func init() { register(houseScale{}) }
 type houseScale struct {
 	ownFigure
 	usualUnknown
+	nothingInstead
 	scalesNothing
 	decided
 }

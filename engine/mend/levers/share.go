@@ -10,6 +10,7 @@ func init() { register(share{}) }
 // share is all ingredients of a class in a part, in percent of what is written.
 type share struct {
 	classFigure
+	nothingInstead
 	decided
 	listsShare
 }

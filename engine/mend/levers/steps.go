@@ -1,6 +1,7 @@
 package levers
 
 import (
+	"fmt"
 	"slices"
 	"strings"
 
@@ -30,6 +31,15 @@ func takes(option string) func(*formula.Verb) bool {
 
 // cools reports whether a verb is the one that a missing cooling is written with.
 func cools(v *formula.Verb) bool { return v == formula.Cool }
+
+// slabMM is the depth at which a dough is through in the cold soon, mm.
+const slabMM = 30
+
+// chillText writes a step that cools a dough.
+func chillText() string {
+	return fmt.Sprintf("{ %s = \"2 h\", at = \"fridge\", as = \"slab %d mm\", covered = true }",
+		inTheCold().Name, slabMM)
+}
 
 // named gives the condition that a verb has a name.
 func named(name string) func(*formula.Verb) bool {

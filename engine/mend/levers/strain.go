@@ -13,6 +13,7 @@ func init() { register(strain{}) }
 type strain struct {
 	ownFigure
 	usualUnknown
+	nothingInstead
 	scalesNothing
 	taste
 }

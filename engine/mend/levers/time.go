@@ -1,6 +1,10 @@
 package levers
 
 import (
+	"fmt"
+	"slices"
+	"strings"
+
 	"forebake/engine/formula"
 	"forebake/engine/quantity"
 	"forebake/engine/source"
@@ -40,11 +44,15 @@ const (
 	shortMin   = 10      // below it a time is set by the minute
 	shortEnds  = 15      // above it also a time that was short is set by 5 min
 	longestMin = 24 * 60 // of a step that is made longer
+	mostBake   = 1.45    // of a bake that is made longer, times what is written
 )
 
 func (stepTime) Grid(l *Lever, q *Query) Grid {
 	x := l.written(q.Formula).Time.Hi
 	longest := max(longestMin, 2*x)
+	if l.written(q.Formula).Verb.Bakes() {
+		longest = max(x+1, mostBake*x)
+	}
 	if x < shortMin {
 		return Grid{"min", 1, 1, 1, longest, Coarse{shortEnds, roundMin}}
 	}
@@ -68,5 +76,45 @@ func (stepTime) Edit(l *Lever, t *Text, to Setting) ([]source.Edit, error) {
 }
 
 func (stepTime) Writes(l *Lever) []Field { return []Field{{Time, l.Part, l.Index}} }
+
+// Instead names the step that is missing, or that a shorter wait needs beside it.
+func (stepTime) Instead(q *Query) string {
+	asked, _, _ := strings.Cut(q.Name, ".")
+	verb, _ := formula.FindVerb(asked)
+	p := q.Subject.Part
+	switch {
+	case asked == ownStep:
+		return insteadOfTime(q.Subject.Step)
+	case p != nil && len(p.Steps) == 0:
+		return "write its steps: how it is cooked, cooled and kept"
+	case cools(verb) && len(meantSteps(q)) > 0, verb.Retards() && len(meantSteps(q)) > 0:
+		return "" // the step is there, and no time serves
+	case cools(verb):
+		return fmt.Sprintf("let it cool on a tray first: "+
+			"{ %s = \"1 h\", at = \"room\", as = \"tray %d mm\" }", verb.Name, trayMM)
+	case verb.Retards():
+		return "put it in the cold before: " + chillText()
+	}
+	if p != nil && slices.ContainsFunc(p.Steps, retards) {
+		return "work colder: cooler water, a colder room, less of it at once on the bench"
+	}
+	return "work colder, or put it in the cold as soon as it is mixed: " + chillText()
+}
+
+// retards reports whether a step puts a part in the fridge.
+func retards(s *formula.Step) bool { return s.Verb.Retards() }
+
+// insteadOfTime says what to do where another time at a step does not serve.
+func insteadOfTime(s *formula.Step) string {
+	switch {
+	case s == nil:
+		return ""
+	case s.Verb.Bakes():
+		return "bake smaller or flatter pieces, or use another tin; a probe in the middle settles it"
+	case s.Verb.Waits():
+		return "look at the dough and not at the clock: write its rise, measured = \"1.8 x after 60 min\""
+	}
+	return ""
+}
 
 func (stepTime) Noun(l *Lever, f *formula.Formula) string { return ofStep(l, f) + ", time" }

@@ -11,12 +11,12 @@ import (
 func init() { register(tinCount{}) }
 
 // tinCount is the number of tins that a dough goes into, and every count that
-// goes with it.
+// goes with it. What the formula makes goes with it too, so the baker decides.
 type tinCount struct {
 	ownFigure
 	usualUnknown
 	costOfRatio
-	decided
+	taste
 	listsEdits
 }
 
@@ -112,7 +112,7 @@ func tinsYield(f *formula.Formula, from, to float64) string {
 		return text
 	}
 	g := yieldGrid(f)
-	each := inBase(g.onGrid(yieldValue(f)*from/to), g.Unit)
+	each := inBase(toStep(yieldValue(f)*from/to, g.Round), g.Unit)
 	_, weight, _ := strings.Cut(text, " of ")
 	return strings.TrimSuffix(text, weight) + f.Makes.Each.Written(each, each)
 }
@@ -126,5 +126,8 @@ func (tinCount) Writes(l *Lever) []Field {
 func (tinCount) Scales(*Lever) []Field {
 	return []Field{{Measure, anywhere, anywhere}, {Yield, anywhere, anywhere}}
 }
+
+// Instead leaves the size of the tin to the baker.
+func (tinCount) Instead(*Query) string { return "use another tin, or other pieces" }
 
 func (tinCount) Noun(l *Lever, f *formula.Formula) string { return ofStep(l, f) + ", tins" }

@@ -11,6 +11,7 @@ func init() { register(stepTo{}) }
 type stepTo struct {
 	ownFigure
 	usualUnknown
+	nothingInstead
 	scalesNothing
 	costOfDegrees
 	decided

@@ -13,6 +13,7 @@ func init() { register(yeastKind{}) }
 type yeastKind struct {
 	ownFigure
 	usualUnknown
+	nothingInstead
 	taste
 	listsEdits
 }

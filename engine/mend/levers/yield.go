@@ -16,6 +16,7 @@ func init() { register(yield{}) }
 type yield struct {
 	ownFigure
 	usualUnknown
+	nothingInstead
 	scalesNothing
 	costOfRatio
 	decided

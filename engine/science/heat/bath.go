@@ -18,7 +18,7 @@ type Bath struct {
 }
 
 // BathModel is how a Bath is known.
-var BathModel = Model{
+var BathModel = figure.Model{
 	Name:  "ice bath",
 	Gives: "temperature of the warmest place, and time to it",
 	Unit:  "C, s",
@@ -26,14 +26,14 @@ var BathModel = Model{
 		"trial was found)",
 	Error: "water 200 to 800 W/(m2 K), through 2 mm of plastic at worst; top open or lidded; 17 % of " +
 		"the time for the food's own figures",
-	Limits: []Limit{bathDepth, bathStart, bathWater, bathRoom},
+	Limits: []figure.Limit{bathDepth, bathStart, bathWater, bathRoom},
 }
 
 var (
-	bathDepth = Limit{"the food in the bath", "mm deep", 5, 300, "ice baths are reckoned"}
-	bathStart = Limit{"the food in the bath", "C", 0, 100, "ice baths are reckoned"}
-	bathWater = Limit{"the bath", "C", -2, 15, "ice baths are reckoned"}
-	bathRoom  = Limit{"the air above the bath", "C", -25, 45, "ice baths are reckoned"}
+	bathDepth = figure.Limit{Quantity: "the food in the bath", Unit: "mm deep", Low: 5, High: 300, Why: "ice baths are reckoned"}
+	bathStart = figure.Limit{Quantity: "the food in the bath", Unit: "C", Low: 0, High: 100, Why: "ice baths are reckoned"}
+	bathWater = figure.Limit{Quantity: "the bath", Unit: "C", Low: -2, High: 15, Why: "ice baths are reckoned"}
+	bathRoom  = figure.Limit{Quantity: "the air above the bath", Unit: "C", Low: -25, High: 45, Why: "ice baths are reckoned"}
 )
 
 // bathPace is the relative error of the time from the food alone, rho cp and k in quadrature.
@@ -59,7 +59,7 @@ func (b Bath) Run(run figure.Run) (c Chilling, why string) {
 	if b.Body.Shape == FiniteCylinder {
 		depth = 2 * b.Body.Half[1]
 	}
-	if why := refusal(bathDepth.Refuses(depth*1000), bathStart.Refuses(b.StartC),
+	if why := figure.FirstReason(bathDepth.Refuses(depth*1000), bathStart.Refuses(b.StartC),
 		bathWater.Refuses(b.WaterC), bathRoom.Refuses(b.RoomC)); why != "" {
 		return Chilling{}, why
 	}

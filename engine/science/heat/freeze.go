@@ -7,20 +7,20 @@ import (
 )
 
 // FreezeModel is how freezing and thawing are known.
-var FreezeModel = Model{
+var FreezeModel = figure.Model{
 	Name:  "freezing and thawing",
 	Gives: "temperatures through the freezing range, by Volumes with the curves of an Ice",
 	Unit:  "C, s",
 	Source: "freezing onset -1.86 K for each osmol/kg; ice grows as 1 - onset/T; water bound by solids " +
 		"does not freeze; heat and conductivity by composition (Choi & Okos 1986, read; bound water memory)",
 	Error:  "factor 1.4 in time (Plank's formula is good to 30 %); onset 1.3 K too high in lean dough",
-	Limits: []Limit{onsetMolality, iceOnset, freezerRange},
+	Limits: []figure.Limit{onsetMolality, iceOnset, freezerRange},
 }
 
 var (
-	onsetMolality = Limit{"the water of the food", "osmol/kg", 0.1, 8, "freezing is reckoned"}
-	iceOnset      = Limit{"the onset of freezing", "C", -15, -0.1, "freezing is reckoned"}
-	freezerRange  = Limit{"the freezer", "C", -45, 0, "freezing is reckoned"}
+	onsetMolality = figure.Limit{Quantity: "the water of the food", Unit: "osmol/kg", Low: 0.1, High: 8, Why: "freezing is reckoned"}
+	iceOnset      = figure.Limit{Quantity: "the onset of freezing", Unit: "C", Low: -15, High: -0.1, Why: "freezing is reckoned"}
+	freezerRange  = figure.Limit{Quantity: "the freezer", Unit: "C", Low: -45, High: 0, Why: "freezing is reckoned"}
 )
 
 // FreezeFactor is how far a time to freeze or to thaw may be off.

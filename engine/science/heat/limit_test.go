@@ -3,6 +3,8 @@ package heat
 import (
 	"strings"
 	"testing"
+
+	"forebake/engine/figure"
 )
 
 // Every model says what it gives, in which unit, from where, how far off, and where it holds.
@@ -30,7 +32,7 @@ func TestModels(t *testing.T) {
 			}
 		}
 	}
-	if got, want := (Limit{"the oven", "C", 110, 350, "bakes are reckoned"}).Refuses(380), "the oven is 380 C; bakes are reckoned from 110 to 350 C"; got != want {
+	if got, want := (figure.Limit{Quantity: "the oven", Unit: "C", Low: 110, High: 350, Why: "bakes are reckoned"}).Refuses(380), "the oven is 380 C; bakes are reckoned from 110 to 350 C"; got != want {
 		t.Errorf("%q, want %q", got, want)
 	}
 }

@@ -48,7 +48,7 @@ const (
 )
 
 // BakeModel is how a bake is known.
-var BakeModel = Model{
+var BakeModel = figure.Model{
 	Name:  "bake",
 	Gives: "minutes to a core, and the core after minutes",
 	Unit:  "min, C",
@@ -57,15 +57,15 @@ var BakeModel = Model{
 		"90 are published)",
 	Error: "factor 1.4 in time; 1.6 for a loaf that stands free; up to 2 below 140 and above 250 C, " +
 		"where no bake is published",
-	Limits: []Limit{ovenTemp, pieceHalf, pieceDensity, pieceStart, altitude},
+	Limits: []figure.Limit{ovenTemp, pieceHalf, pieceDensity, pieceStart, altitude},
 }
 
 var (
-	ovenTemp     = Limit{"the oven", "C", 110, 350, "bakes are reckoned"}
-	pieceHalf    = Limit{"half the thickness of the piece", "mm", 8, 110, "bakes are reckoned"}
-	pieceDensity = Limit{"the piece as it goes in", "kg/m3", 150, 900, "bakes are reckoned"}
-	pieceStart   = Limit{"the piece as it goes in", "C", 0, 60, "bakes are reckoned"}
-	altitude     = Limit{"the kitchen's height", "m", -500, 3000, "the boiling point is reckoned"}
+	ovenTemp     = figure.Limit{Quantity: "the oven", Unit: "C", Low: 110, High: 350, Why: "bakes are reckoned"}
+	pieceHalf    = figure.Limit{Quantity: "half the thickness of the piece", Unit: "mm", Low: 8, High: 110, Why: "bakes are reckoned"}
+	pieceDensity = figure.Limit{Quantity: "the piece as it goes in", Unit: "kg/m3", Low: 150, High: 900, Why: "bakes are reckoned"}
+	pieceStart   = figure.Limit{Quantity: "the piece as it goes in", Unit: "C", Low: 0, High: 60, Why: "bakes are reckoned"}
+	altitude     = figure.Limit{Quantity: "the kitchen's height", Unit: "m", Low: -500, High: 3000, Why: "the boiling point is reckoned"}
 )
 
 // Where published bakes lie, C. Outside it the error grows.
@@ -169,7 +169,7 @@ func (c *coreCourse) at(seconds float64) float64 {
 // on. why is the reason for silence, "" with an answer.
 func (o Oven) Bake(p Piece) (b Baking, why string) {
 	half := p.Body.Nearest()
-	if why := refusal(ovenTemp.Refuses(o.TempC), altitude.Refuses(o.AltitudeM),
+	if why := figure.FirstReason(ovenTemp.Refuses(o.TempC), altitude.Refuses(o.AltitudeM),
 		pieceHalf.Refuses(half*1000), pieceDensity.Refuses(p.DensityKgM3),
 		pieceStart.Refuses(p.StartC)); why != "" {
 		return Baking{}, why
@@ -290,7 +290,7 @@ func (b *Baking) CoreAfter(minutes float64) figure.Estimate {
 // for silence: a core above boiling less CoreMargin.
 func (b *Baking) MinutesTo(coreC float64) (e figure.Estimate, why string) {
 	if highest := b.boilC - CoreMargin; !(coreC <= highest) {
-		return e, Limit{"the core", "C", 0, highest, "times to it are reckoned"}.Refuses(coreC)
+		return e, figure.Limit{Quantity: "the core", Unit: "C", Low: 0, High: highest, Why: "times to it are reckoned"}.Refuses(coreC)
 	}
 	mid := b.secondsTo(coreC) / 60
 	return figure.Estimate{Low: math.Max(0, mid/b.quick-b.head/60), Mid: mid, High: mid * b.slow}, ""

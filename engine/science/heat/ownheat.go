@@ -7,17 +7,17 @@ import (
 )
 
 // OwnHeatModel is how the heat of a working dough is known.
-var OwnHeatModel = Model{
+var OwnHeatModel = figure.Model{
 	Name:  "own heat",
 	Gives: "heat that yeast makes in a dough",
 	Unit:  "W/kg at 26 C",
 	Source: "gas of one baker's yeast in plain dough at two doses (Rincon et al. 2001, read) at 2 kJ a " +
 		"litre; bakers say 1 to 2 K an hour (read)",
 	Error:  "factor 1.6",
-	Limits: []Limit{ownHeatYeast},
+	Limits: []figure.Limit{ownHeatYeast},
 }
 
-var ownHeatYeast = Limit{"the yeast, as instant on flour,", "%", 0, 6, "own heat is reckoned"}
+var ownHeatYeast = figure.Limit{Quantity: "the yeast, as instant on flour,", Unit: "%", Low: 0, High: 6, Why: "own heat is reckoned"}
 
 // OwnHeatFactor is how far the heat of a working dough may be off, either way.
 const OwnHeatFactor = 1.6

@@ -24,7 +24,9 @@ type Band struct {
 	Basis             string
 }
 
-// LimitSource is where the bands and the temperature ends of growth come from.
+// LimitSource is where the bands and the temperature ends of growth come from. Table A-2 itself was not
+// seen: two bands of S. aureus were read in its chapter 15, two of B. cereus are quoted in a processor's
+// question, the other 15 are from memory.
 const LimitSource = "FDA Fish and Fishery Products Hazards and Controls Guidance, 4th ed. (2011, rev. to 2022), App. 4 tables A-1, A-2"
 
 // organism is what is known of one. Bands lie end to end, coldest first: the gaps of the printed table are closed by letting
@@ -43,7 +45,7 @@ var organisms = [organismCount]organism{
 	SAureus: {"Staphylococcus aureus", 0.83, 4.0, 10, []Band{ // seen to grow in custard from 6.7 C (read); at 336 h that is nothing
 		{7, 10, 336, "memory"}, {10, 21.1, 12, "read"}, {21.1, 50, 3, "read"}}},
 	BCereus: {"Bacillus cereus", 0.92, 4.3, 9.3, []Band{
-		{4, 6.1, 120, "memory"}, {6.1, 15, 24, "read"}, {15, 21.1, 6, "read"}, {21.1, 55, 3, "memory"}}},
+		{4, 6.1, 120, "memory"}, {6.1, 15, 24, "quoted"}, {15, 21.1, 6, "quoted"}, {21.1, 55, 3, "memory"}}},
 	LMonocytogenes: {"Listeria monocytogenes", 0.92, 4.4, 9.4, []Band{
 		{-0.4, 5, 168, "memory"}, {5, 10, 24, "memory"}, {10, 21.1, 7, "memory"}, {21.1, 30, 3, "memory"}, {30, 45, 1, "memory"}}},
 	CPerfringens: {"Clostridium perfringens", 0.93, 5.0, 9.0, []Band{ // ICMSF as tabulated prints 4 C as its coldest; others 10 to 12 C
@@ -63,7 +65,7 @@ func (o Organism) String() string {
 	return organisms[o].name
 }
 
-// LeavesToxin tells whether it can leave a toxin that no bake destroys (S. aureus, B. cereus: EFSA and ICMSF reviews, read), so
+// LeavesToxin tells whether it can leave a toxin that no bake destroys (S. aureus, B. cereus: EFSA and ICMSF, quoted by reviews), so
 // that a budget over 1 before a kill step is not mended by the kill.
 func (o Organism) LeavesToxin() bool { return o == SAureus || o == BCereus }
 

@@ -40,7 +40,7 @@ var codes = [...]Limits{
 	{
 		Code: "us-consumer", Name: "US consumer advice (USDA, FDA)",
 		Note:         "1 h only when the air is above 32 C (90 F)",
-		ColdC:        Limit{"usda-danger-low", 4.4, 40, AtMost, usdaZone, "read"},
+		ColdC:        Limit{"usda-danger-low", 4.4, 40, AtMost, usdaZone, "quoted"},
 		HotHoldC:     Limit{"usda-danger-high", 60, 140, AtLeast, usdaZone, "read"},
 		ColdOutHours: Limit{"usda-out-time", 2, 0, AtMost, usdaZone, "read"},
 		HotOutHours:  Limit{"usda-out-time", 2, 0, AtMost, usdaZone, "read"},
@@ -50,9 +50,9 @@ var codes = [...]Limits{
 		Code: "uk", Name: "United Kingdom",
 		Note:         "display times are for one period only; Scotland has no figure for chill; display and hot figures read in the Northern Ireland and Wales texts of 2006, same wording",
 		ColdC:        Limit{"uk-chill-max", 8, 0, AtMost, englandRules + "2(1)", "read"},
-		HotHoldC:     Limit{"uk-hot-hold", 63, 0, AtLeast, englandRules + "6", "read"},
-		ColdOutHours: Limit{"uk-chill-display", 4, 0, Under, englandRules + "5", "read"},
-		HotOutHours:  Limit{"uk-hot-display", 2, 0, Under, englandRules + "7(2)", "read"},
+		HotHoldC:     Limit{"uk-hot-hold", 63, 0, AtLeast, englandRules + "6", "quoted"},
+		ColdOutHours: Limit{"uk-chill-display", 4, 0, Under, englandRules + "5", "quoted"},
+		HotOutHours:  Limit{"uk-hot-display", 2, 0, Under, englandRules + "7(2)", "quoted"},
 	},
 	{
 		Code: "eu-852-2004", Name: "European Union, Regulation (EC) 852/2004, Annex II ch. IX para 5-6",
@@ -60,9 +60,9 @@ var codes = [...]Limits{
 	},
 	{
 		Code: "fr", Name: "France, rapid chilling",
-		CoolFromC:  Limit{"fr-cool-from", 63, 0, From, frenchText, "read"},
-		FirstToC:   Limit{"fr-cool-to", 10, 0, AtMost, frenchText, "read"},
-		FirstHours: Limit{"fr-cool-time", 2, 0, Under, frenchText, "read"},
+		CoolFromC:  Limit{"fr-cool-from", 63, 0, From, frenchText, "quoted"},
+		FirstToC:   Limit{"fr-cool-to", 10, 0, AtMost, frenchText, "quoted"},
+		FirstHours: Limit{"fr-cool-time", 2, 0, Under, frenchText, "quoted"},
 	},
 	{
 		Code: "de", Name: "Germany, advice",

@@ -143,8 +143,8 @@ func TestControlInDoubt(t *testing.T) {
 	}
 }
 
-// figure draws an interval, its points often on an edge of a table.
-func figure(t *rapid.T, label string, least, most float64, edges ...float64) Interval {
+// someFigure draws an interval, its points often on an edge of a table.
+func someFigure(t *rapid.T, label string, least, most float64, edges ...float64) Interval {
 	one := rapid.OneOf(rapid.Float64Range(least, most), rapid.SampledFrom(edges))
 	a, b := one.Draw(t, label), one.Draw(t, label)
 	return Interval{math.Min(a, b), math.Max(a, b)}
@@ -153,8 +153,8 @@ func figure(t *rapid.T, label string, least, most float64, edges ...float64) Int
 func TestControlErrsTheCarefulWay(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		which := rapid.SampledFrom([]Table{TableA, TableB}).Draw(t, "table")
-		aw := figure(t, "aw", 0, 1, 0.88, 0.90, 0.92, 0.95)
-		ph := figure(t, "pH", 0, 14, 4.2, 4.6, 5.0, 5.6)
+		aw := someFigure(t, "aw", 0, 1, 0.88, 0.90, 0.92, 0.95)
+		ph := someFigure(t, "pH", 0, 14, 4.2, 4.6, 5.0, 5.6)
 		got, open := NeedsControl(which, aw, ph, true), NeedsControl(which, aw, Interval{}, false)
 		if got.Needed() && !open.Needed() {
 			t.Fatalf("%+v with the pH, %+v without", got, open)

@@ -2,42 +2,89 @@ package microbe
 
 import (
 	"math"
-	"sort"
+	"slices"
 )
 
-// Exposure is how long a food has stood in each span of temperature within which no published time changes: one pass along a history
-// answers for every organism. The zero Exposure is empty.
+// Exposure is how long a food has stood in each span of temperature, and how warm within it: one pass
+// along a history answers for every organism. The zero Exposure is empty.
 type Exposure struct {
 	hours      [maxSpans]float64
+	above      [maxSpans]float64 // hours times the mean C above the span's lower end
 	unreadable bool
 }
 
-// maxSpans is how many spans there is room for: those of the bands, and one beyond either end.
-const maxSpans = 24
+// maxSpans is how many spans there is room for: those between the knots, and one beyond either end.
+const maxSpans = 40
 
-// edges are where some organism's published time changes, coldest first; span i lies below edges[i].
-var edges, shares = func() (edges []float64, shares [organismCount][maxSpans]float64) {
-	for _, o := range organisms {
-		for _, b := range o.bands {
-			edges = append(edges, b.FromC, b.ToC)
+// RampC is how far a band's pace reaches below the band, C: the published accuracy of a food
+// thermometer (FDA Food Code 4-203.11, memory).
+const RampC = 1.0
+
+// knot is a temperature at which a pace is given; between two knots it runs straight.
+type knot struct{ tC, perHour float64 }
+
+// paceKnots turns an organism's bands into a pace without jumps. Within a band the pace is the band's,
+// and it climbs to a warmer band's over the last RampC below it. So it is never less careful than the
+// band that holds the temperature, but for the first RampC above the coldest growth, where it climbs
+// from 0: there the published square-root curves (CustardCereus, LiveStaph) are far slower still, and
+// B. cereus did not grow in cream at 4 or 7 C (Feijoo S.C. et al., J. Dairy Sci. 80:1546, 1997, read).
+func paceKnots(bands []Band) []knot {
+	knots := []knot{{bands[0].FromC, 0}, {bands[0].FromC + RampC, 1 / bands[0].Hours}}
+	for i, b := range bands[1:] {
+		knots = append(knots, knot{b.FromC - RampC, 1 / bands[i].Hours}, knot{b.FromC, 1 / b.Hours})
+	}
+	last := bands[len(bands)-1]
+	return append(knots, knot{last.ToC, 1 / last.Hours}, knot{last.ToC + RampC, 0})
+}
+
+// Pace is the share of an organism's published time that an hour at tC uses up: continuous in tC, 0
+// where it does not grow. See paceKnots. +Inf for an unknown organism or a temperature that cannot be
+// read.
+func Pace(o Organism, tC float64) float64 {
+	if o >= organismCount || !readable(tC) {
+		return math.Inf(1)
+	}
+	knots := paces[o]
+	if tC <= knots[0].tC {
+		return 0
+	}
+	for i, k := range knots[1:] {
+		if tC <= k.tC {
+			from := knots[i]
+			return from.perHour + (k.perHour-from.perHour)*((tC-from.tC)/(k.tC-from.tC))
 		}
 	}
-	sort.Float64s(edges)
-	n := 1
-	for _, e := range edges[1:] {
-		if e != edges[n-1] {
-			edges[n] = e
-			n++
+	return 0
+}
+
+// paces are the knots of every organism; edges are all their temperatures, coldest first, span i lying
+// below edges[i]; shares and slopes are the pace at the lower end of each span, and its rise a C.
+var (
+	paces = func() (all [organismCount][]knot) {
+		for o := range all {
+			all[o] = paceKnots(organisms[o].bands)
 		}
-	}
-	edges = edges[:n]
-	for o := range shares {
-		for i := 1; i < n; i++ {
-			shares[o][i] = 1 / LimitHours(Organism(o), (edges[i-1]+edges[i])/2)
+		return all
+	}()
+	edges = func() (edges []float64) {
+		for _, knots := range paces {
+			for _, k := range knots {
+				edges = append(edges, k.tC)
+			}
 		}
-	}
-	return edges, shares
-}()
+		slices.Sort(edges)
+		return slices.Compact(edges)
+	}()
+	shares, slopes = func() (shares, slopes [organismCount][maxSpans]float64) {
+		for o := range shares {
+			for i := 1; i < len(edges); i++ {
+				lo, hi := Pace(Organism(o), edges[i-1]), Pace(Organism(o), edges[i])
+				shares[o][i], slopes[o][i] = lo, (hi-lo)/(edges[i]-edges[i-1])
+			}
+		}
+		return shares, slopes
+	}()
+)
 
 // Add takes in a stretch in which the temperature runs straight from t0C to t1C, C, in the given hours: -273.15 to 1000 C, 0 h or more.
 // Anything else makes every budget infinite, so that a history that cannot be read is over its limit.
@@ -52,7 +99,7 @@ func (e *Exposure) Add(t0C, t1C, hours float64) {
 		i++
 	}
 	if lo == hi || i == len(edges) || hi <= edges[i] {
-		e.hours[e.held(i, lo)] += hours
+		e.put(i, (lo+hi)/2, hours)
 		return
 	}
 	perK := hours / (hi - lo)
@@ -61,34 +108,18 @@ func (e *Exposure) Add(t0C, t1C, hours float64) {
 		if i < len(edges) {
 			to = math.Min(hi, edges[i])
 		}
-		e.hours[i] += perK * (to - from)
+		e.put(i, (from+to)/2, perK*(to-from))
 		from = to
 	}
 }
 
-// held is the span of a food that stands at an edge: the one that it tops, as printed, unless it is where some organism begins to
-// grow and tops no band. (C. perfringens at just 10 C goes uncounted so: 504 h.)
-func (e *Exposure) held(i int, tC float64) int {
-	if i < len(edges) && tC == edges[i] && begins[i] {
-		return i + 1
+// put adds hours of the mean temperature to span i. No organism grows beyond the outer spans.
+func (e *Exposure) put(i int, meanC, hours float64) {
+	e.hours[i] += hours
+	if i > 0 && i < len(edges) {
+		e.above[i] += hours * (meanC - edges[i-1])
 	}
-	return i
 }
-
-// begins marks the edges at which some organism's coldest band begins and no band ends.
-var begins = func() (marks [maxSpans]bool) {
-	for i, e := range edges {
-		for _, o := range organisms {
-			marks[i] = marks[i] || e == o.bands[0].FromC
-		}
-		for _, o := range organisms {
-			for _, b := range o.bands {
-				marks[i] = marks[i] && e != b.ToC
-			}
-		}
-	}
-	return marks
-}()
 
 // AddWorst takes in hours of which no temperature is known, at the span that uses up the organisms' times fastest.
 func (e *Exposure) AddWorst(hours float64) { e.Add(worstC, worstC, hours) }
@@ -106,7 +137,7 @@ func (e *Exposure) Spent(o Organism) float64 {
 	}
 	sum := 0.0
 	for i, h := range &e.hours {
-		sum += h * shares[o][i]
+		sum += h*shares[o][i] + e.above[i]*slopes[o][i]
 	}
 	return sum
 }

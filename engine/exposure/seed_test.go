@@ -1,3 +1,0 @@
-package exposure
-
-import _ "forebake/engine/seed" // every run draws the same

@@ -1,0 +1,135 @@
+// Package expr is the language of conditions: it parses an expression of a rule file, checks its
+// types against the facts and judges it on intervals.
+//
+// The expression library knows the grammar. The checker of this package lets through only what
+// the judge can answer on every formula, so a checked expression cannot fail. A figure that a rule
+// file declares is such an expression under a name. Package machine judges a second time.
+package expr
+
+import (
+	"forebake/engine/facts"
+	"forebake/engine/figure"
+)
+
+// Interval is short for the interval of package figure.
+type Interval = figure.Interval
+
+// Expr is an expression that was type-checked when its file was read. It cannot fail.
+type Expr struct {
+	root  *node
+	reads []Read
+	text  string // as written
+
+	measure measure // of a figure that is a number
+}
+
+// Type is the type of the expression's value.
+func (x *Expr) Type() facts.Type { return x.root.typ }
+
+// Text is the expression as written.
+func (x *Expr) Text() string { return x.text }
+
+// Reads lists what the expression reads, each fact and limit once. The caller must not change it.
+func (x *Expr) Reads() []Read { return x.reads }
+
+// Texts lists the texts that the expression writes: 'challah'.
+func (x *Expr) Texts() []string { return x.root.texts() }
+
+// Single gives the one read that the whole expression is; ok is false for a computed one.
+func (x *Expr) Single() (read int, ok bool) { return x.root.read, x.root.op == opRead }
+
+// Read is a fact or a limit that an expression reads.
+type Read struct {
+	Name  string      // as written: "dough.sugar_pct"
+	Fact  *facts.Fact // nil for a limit
+	Limit int         // index into the rule's limits
+
+	scope scope
+}
+
+// scope says where a name of an expression looks.
+type scope uint8
+
+const (
+	inSelf scope = iota // the subject itself
+	inPart
+	inFormula
+	inKitchen
+	inLimit
+)
+
+func (r *Read) typ() facts.Type {
+	if r.Fact == nil {
+		return facts.Number
+	}
+	return r.Fact.Type
+}
+
+// Subject gives the subject that the read looks at, for an expression judged on x.
+func (r *Read) Subject(x facts.Subject) facts.Subject {
+	switch r.scope {
+	case inPart:
+		return facts.Subject{On: facts.OnPart, Part: x.Part}
+	case inFormula:
+		return facts.Subject{On: facts.OnFormula}
+	case inKitchen:
+		return facts.Subject{On: facts.OnKitchen}
+	}
+	return x
+}
+
+// op is an operation of a checked expression.
+type op uint8
+
+const (
+	opNumber op = iota
+	opText
+	opYesNo
+	opList // written list of numbers or of texts
+	opRead
+	opKnown
+	opNot
+	opNeg
+	opAnd
+	opOr
+	opLess
+	opLessEq
+	opEqual
+	opNotEqual
+	opIn
+	opAdd
+	opSub
+	opMul
+	opDiv
+	opAbs
+	opMin
+	opMax
+	opRound
+	opChoose // cond ? a : b
+)
+
+// node is one node of a checked expression. The tree is our own, so that the judge meets nothing
+// that the checker did not let through.
+type node struct {
+	op     op
+	typ    facts.Type
+	kids   []*node
+	number float64
+	text   string
+	read   int // index into the expression's reads
+	size   int // power of ten that bounds the result's magnitude
+}
+
+func (n *node) texts() []string {
+	if n.op == opText {
+		return []string{n.text}
+	}
+	var out []string
+	for _, k := range n.kids {
+		out = append(out, k.texts()...)
+	}
+	return out
+}
+
+// typeName names a type in a message.
+func typeName(t facts.Type) string { return facts.TypeNames[t] }

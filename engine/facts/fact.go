@@ -1,0 +1,154 @@
+// Package facts is the catalogue of figures: each is declared once, with its subject, unit, meaning and source, and the
+// function that computes it from a formula.
+//
+// Package rule reads the catalogue to check the names and types in rules, and asks a Sheet for values while judging; the
+// facts verb and the reference page print it. Figures are computed when first asked for and once a subject; nothing is
+// computed that no rule and no output asks for. The tables call packages makeup, process and safety, which compute.
+package facts
+
+import (
+	"slices"
+
+	"forebake/engine/figure"
+	"forebake/engine/formula"
+	"forebake/engine/kitchen"
+	"forebake/engine/process"
+	"forebake/engine/safety"
+)
+
+// Short names of what the tables call.
+type (
+	Interval = figure.Interval
+	Value    = figure.Value
+	Line     = process.Line // one step of Sheet.Timeline
+	part     = safety.Part
+	parts    = safety.Sheet // all parts of a formula
+)
+
+// On is the kind of subject that a fact is about.
+type On uint8
+
+// The kinds of subject.
+const (
+	OnFormula On = iota
+	OnPart
+	OnStep
+	OnIngredient
+	OnKitchen
+)
+
+// OnNames are the kinds of subject as written in rules.
+var OnNames = []string{"formula", "part", "step", "ingredient", "kitchen"}
+
+// Type is the type of a fact's value.
+type Type uint8
+
+// The types of value.
+const (
+	Number Type = iota
+	YesNo
+	Text
+	List
+)
+
+// TypeNames are the types of value as printed.
+var TypeNames = []string{"number", "yes or no", "text", "list"}
+
+// Fact is the declaration of one figure. Everything else follows from it: the names and types that rules are checked
+// against, the printed catalogue, the units in messages.
+type Fact struct {
+	Name   string
+	On     On
+	Type   Type
+	Unit   string // as printed; "" for yes/no and text
+	Means  string // one line
+	Label  string // plain name for messages where Name in words is none; "" for those where it is
+	Source string
+	Error  string                   // the model's error in words; "" for arithmetic
+	Settle string                   // what reading or entry settles a model's figure, ready to stand after a semicolon; "" for arithmetic
+	Verbs  []string                 // step facts: the verbs that have it, by their trait; none for all
+	Kinds  []formula.Kind           // part facts: the kinds that have it; none for all
+	of     func(*formula.Verb) bool // the trait of the verbs that have it; nil for all
+	index  int                      // place in the catalogue of its subject; see Declare
+
+	declared Declared // computes a figure that a rule file declares; nil for the program's own
+
+	part       func(*part) Value
+	step       func(*parts, *formula.Step) Value
+	ingredient func(*parts, *formula.Ingredient) Value
+	formula    func(*parts) Value
+	kitchen    func(*kitchen.Kitchen) Value
+}
+
+// Asker is the sheet on which a declared figure is computed: a *Sheet. It stands here as an
+// interface, because a sheet knows facts and facts know no sheet.
+type Asker interface {
+	Value(f *Fact, x Subject) *Value
+	Withheld(f *Fact, x Subject) bool
+}
+
+// Declared computes a figure that a rule file declares. It is asked by several goroutines at
+// once, each with a sheet of its own.
+type Declared interface {
+	// Value computes the figure on a subject, from facts that it reads off the sheet.
+	Value(on Asker, x Subject) Value
+
+	// Withheld reports whether an absent figure may be given once open amounts are weighed.
+	Withheld(on Asker, x Subject) bool
+}
+
+// Declare makes the fact of a figure that a rule file declares. index is its place among the
+// declared figures of one house, whatever their subjects, so that a sheet finds its values.
+func Declare(f Fact, index int, d Declared) *Fact {
+	f.index, f.declared = index, d
+	return &f
+}
+
+// Declared gives what computes the fact; nil for one of the program's own.
+func (f *Fact) Declared() Declared { return f.declared }
+
+// HasVerb reports whether a step of the verb of that name has the fact.
+func (f *Fact) HasVerb(name string) bool {
+	v, ok := formula.FindVerb(name)
+	return f.of == nil || ok && f.of(v)
+}
+
+// Of reports whether a subject has the fact: a step by its verb, a part by its kind.
+func (f *Fact) Of(x Subject) bool {
+	switch f.On {
+	case OnPart:
+		return len(f.Kinds) == 0 || slices.Contains(f.Kinds, x.Part.Kind)
+	case OnStep:
+		return f.of == nil || f.of(x.Step.Verb)
+	}
+	return true
+}
+
+// Subject is what a fact or a rule looks at. Only the fields of its kind are set, and those above it: a step has its part.
+type Subject struct {
+	On         On
+	Part       *formula.Part
+	Step       *formula.Step
+	Ingredient *formula.Ingredient
+}
+
+// row is the place of the subject among those of its kind in the formula.
+func (x *Subject) row(on On) int {
+	switch on {
+	case OnPart:
+		return x.Part.Serial
+	case OnStep:
+		return x.Step.Serial
+	case OnIngredient:
+		return x.Ingredient.Serial
+	}
+	return 0
+}
+
+// waits are the verbs that leave the part standing: it may cool in each of them.
+var waits = (*formula.Verb).Waits
+
+// either is the trait of verbs that have one trait or another.
+func either(a, b func(*formula.Verb) bool) func(*formula.Verb) bool {
+	return func(v *formula.Verb) bool { return a(v) || b(v) }
+}

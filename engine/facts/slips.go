@@ -1,0 +1,199 @@
+package facts
+
+import (
+	"math"
+	"strings"
+
+	"forebake/engine/figure"
+	"forebake/engine/formula"
+	"forebake/engine/larder"
+	"forebake/engine/makeup"
+)
+
+// Facts about what is missing, doubled or slipped.
+
+const srcUsualShare = "shares of the family range table; spice, egg and liquid: common practice"
+
+// slipFactor is how far beyond the usual share an amount must lie before it can be a slip of the
+// point.
+const slipFactor = 2.5
+
+// usualShare is the usual share of an ingredient by its class: on the flour of a dough, on the
+// weight of another part. ok is false where nothing usual is known.
+func usualShare(s *parts, in *formula.Ingredient) (usual Interval, of makeup.Component, ok bool) {
+	p := s.Part(in.Part)
+	if in.Item == nil || in.Of != nil || strings.HasSuffix(in.Item.Name, "seeds") {
+		// Seeds are a spice in one formula and the whole filling in the next.
+		return Interval{}, makeup.Mass, false
+	}
+	if !p.IsDough() || p.Kind != formula.Dough {
+		switch in.Item.Class {
+		case larder.ClassSpice:
+			return figure.Between(0.02, 6), makeup.Mass, p.Grams(makeup.Mass).Hi > 0
+		case larder.ClassStarch:
+			return figure.Between(2, 12), makeup.Mass, p.Grams(makeup.Mass).Hi > 0
+		}
+		return Interval{}, makeup.Mass, false
+	}
+	f := p.Family()
+	switch in.Item.Class {
+	case larder.ClassSalt:
+		usual = figure.Between(0.6, 2.5)
+	case larder.ClassYeast:
+		usual = figure.Between(0.3, 3.8).Scale(1 / max(in.Item.Yeast, 0.1))
+	case larder.ClassSugar:
+		usual = figure.Between(f.Sugar.Lo/2, f.Sugar.Hi)
+	case larder.ClassFat:
+		usual = figure.Between(f.Fat.Lo/2, f.Fat.Hi)
+	case larder.ClassEgg:
+		usual = figure.Between(4, max(f.Egg.Hi, 20))
+	case larder.ClassDairy, larder.ClassLiquid:
+		usual = figure.Between(10, 80)
+	case larder.ClassSpice:
+		usual = figure.Between(0.02, 1.5)
+	default:
+		return Interval{}, makeup.Flour, false
+	}
+	return usual, makeup.Flour, p.TotalFlour().Hi > 0
+}
+
+// slip gives the factor by which an amount is off: 10, 0.1 or 1 for none. It is sure where the
+// whole interval of the share lies on one side.
+func slip(s *parts, in *formula.Ingredient) (factor float64, sure bool) {
+	usual, of, ok := usualShare(s, in)
+	if !ok {
+		return 1, true
+	}
+	share := s.Mass(in).Grams(s.Part(in.Part).TotalFlour()).Div(s.Part(in.Part).Grams(of)).Scale(100)
+	if of == makeup.Flour {
+		m := s.Mass(in)
+		share = m.OverFlour(s.Part(in.Part).TotalFlour()).Scale(100)
+	}
+	// Small doses of sugar, fat, milk or egg are common beside others of their class, and a large
+	// dose of milk or water is the dough's own hydration to judge.
+	up := in.Item.Class != larder.ClassDairy && in.Item.Class != larder.ClassLiquid
+	down := in.Item.Class == larder.ClassSalt && of == makeup.Flour || in.Item.Class == larder.ClassYeast ||
+		in.Item.Class == larder.ClassStarch
+	within := func(x Interval) bool { return x.Lo >= usual.Lo && x.Hi <= usual.Hi }
+	switch {
+	case up && share.Lo > slipFactor*usual.Hi && within(share.Scale(0.1)):
+		return 10, true
+	case down && share.Hi > 0 && share.Hi < usual.Lo/slipFactor && within(share.Scale(10)):
+		return 0.1, true
+	case share.IsPoint(), (!up || share.Hi <= slipFactor*usual.Hi) &&
+		(!down || share.Lo >= usual.Lo/slipFactor):
+		return 1, true
+	}
+	return 1, false
+}
+
+func tenfoldSlip(s *parts, in *formula.Ingredient) Value {
+	factor, sure := slip(s, in)
+	if !sure {
+		return figure.Maybe("the amount of \""+in.Name+"\"", in.Place)
+	}
+	return figure.YesNo(factor != 1)
+}
+
+func meant(s *parts, in *formula.Ingredient) Value {
+	factor, sure := slip(s, in)
+	if !sure {
+		return figure.ValueOf(s.Amount(in).Scale(0.1).Hull(s.Amount(in).Scale(10)))
+	}
+	return figure.ValueOf(s.Amount(in).Scale(1 / factor))
+}
+
+func hasSteps(s *parts) Value {
+	for _, p := range s.Formula.Parts {
+		if len(p.Steps) > 0 {
+			return figure.YesNo(true)
+		}
+	}
+	return figure.YesNo(false)
+}
+
+func familyEggMin(p *part) Value {
+	if p.Family().EggIsYolk {
+		return figure.ValueOf(Interval{})
+	}
+	return makeup.LowEnd(p.Family().Egg)
+}
+
+func mixMinutes(p *part) Value {
+	sum := Interval{}
+	for _, s := range p.Steps {
+		switch {
+		case !s.Verb.Mixes():
+		case s.Time.Set:
+			sum = sum.Add(s.Time.Interval)
+		default:
+			sum.Hi = math.Inf(1)
+		}
+	}
+	return figure.ValueOf(sum)
+}
+
+func mixes(p *part) Value {
+	n := 0.0
+	for _, s := range p.Steps {
+		if s.Verb.Mixes() {
+			n++
+		}
+	}
+	return figure.ValueOf(figure.Point(n))
+}
+
+// standing adds up the minutes of the waits among steps.
+func standing(steps []*formula.Step) Value {
+	sum := Interval{}
+	for _, s := range steps {
+		switch {
+		case !s.Verb.Waits():
+		case s.Time.Set:
+			sum = sum.Add(s.Time.Interval)
+		default:
+			sum.Hi = math.Inf(1)
+		}
+	}
+	return figure.ValueOf(sum)
+}
+
+// proofMinutes is absent where nothing shapes the part: it may have risen as it is baked.
+func proofMinutes(p *part) Value {
+	from := -1
+	for i, s := range p.Steps {
+		if s.Verb.Finishes() || s.Verb.Coils() {
+			from = i
+		}
+		if s.Verb.HeatsThrough() {
+			if from < 0 {
+				break
+			}
+			return standing(p.Steps[from:i])
+		}
+	}
+	return figure.Absent("a step that shapes \""+p.Name+"\", and its bake", p.Place)
+}
+
+func isRepeat(_ *parts, s *formula.Step) Value {
+	if s.Index == 0 {
+		return figure.YesNo(false)
+	}
+	q := s.Part.Steps[s.Index-1]
+	same := q.Verb == s.Verb && q.Uses == s.Uses && q.Time.Set == s.Time.Set &&
+		q.Time.Interval == s.Time.Interval && q.At.Set == s.At.Set &&
+		q.At.Interval == s.At.Interval && q.Where == s.Where && len(s.With) == len(q.With)
+	for i := range s.With {
+		same = same && s.With[i] == q.With[i]
+	}
+	return figure.YesNo(same)
+}
+
+func isAfterProof(_ *parts, s *formula.Step) Value {
+	for _, q := range s.Part.Steps[:s.Index] {
+		if q.Verb.Proofs() {
+			return figure.YesNo(true)
+		}
+	}
+	return figure.YesNo(false)
+}

@@ -1,0 +1,464 @@
+package history
+
+import (
+	"fmt"
+	"math"
+
+	"forebake/engine/figure"
+	"forebake/engine/formula"
+	"forebake/engine/kitchen"
+	"forebake/engine/science/ferment"
+	"forebake/engine/science/heat"
+)
+
+// environment is the surroundings of a step.
+type environment struct {
+	air     airKind
+	ambient Interval
+	h       float64 // W/(m2 K), as it is in the middle run
+	covered float64 // the same under a lid with air below it; film on the dough takes nothing away
+	error   float64 // relative error of h
+	minutes Interval
+	body    heat.Body
+}
+
+// IceBathC is what a bath of ice and water holds, C.
+var IceBathC = Interval{Lo: 0, Hi: 2}
+
+// airKind is a kind of surroundings that readings say something of: those that package heat knows,
+// and warm still air beside the air of the room.
+type airKind uint8
+
+const (
+	warmAir  = airKind(heat.Places)
+	airKinds = warmAir + 1
+)
+
+// Still air of a written temperature is that of a freezer up to freezerC, of a fridge up to
+// fridgeC, of a proofer from prooferC, and of a room between.
+const (
+	freezerC = -5
+	fridgeC  = 10
+	prooferC = 26
+)
+
+// airAt is the kind of air of a written temperature.
+func airAt(c float64) (heat.Place, airKind) {
+	at := heat.Room
+	switch {
+	case c <= freezerC:
+		at = heat.Freezer
+	case c <= fridgeC:
+		at = heat.Fridge
+	case c >= prooferC:
+		return at, warmAir
+	}
+	return at, airKind(at)
+}
+
+// Around is the temperature around a step: of ice water, of the place where it stands, or as
+// written; ok is false where nothing says it.
+func Around(k *kitchen.Kitchen, step *formula.Step) (ambient Interval, ok bool) {
+	switch place := step.Stands(); {
+	case step.Iced():
+		return IceBathC, true
+	case place != nil:
+		g, known := k.At(place.Name)
+		return g.Interval, known
+	}
+	return step.At.Interval, step.At.Set
+}
+
+// environment reads the surroundings of a step; missing is what they lack, "" when they are given.
+func (f *Simulator) environment(step *formula.Step, st *Stage) (e environment, missing string) {
+	e = environment{minutes: step.Time.Interval, error: heat.AirError}
+	ambient, ok := Around(f.setup.Kitchen, step)
+	if !ok {
+		return e, "at = \"room\" or a temperature in this " + step.Verb.Name
+	}
+	e.ambient = ambient
+	at, kind := airAt(ambient.Mid())
+	if place := step.Stands(); place != nil {
+		at, kind = place.Air(), airKind(place.Air())
+	}
+	if air, moved := step.Way.Air(); moved {
+		at, kind = air, airKind(air)
+	}
+	e.air = kind
+	if at == heat.IceBath || at == heat.StirredBath {
+		e.error = heat.WaterError
+	}
+	c, _ := heat.SurfaceCoefficient(at)
+	lid, _ := heat.LayerResistance(heat.LiddedBox)
+	e.h = c.Typical
+	e.covered = (e.h + heat.InSeries(e.h, lid.Typical)) / 2 // a lid is over the top face only
+	if step.Covered != nil && !*step.Covered {
+		e.covered = e.h
+	}
+	e.body = f.body
+	if !f.shape.known {
+		e.body = bowl(f.massKg(), f.shape.mixedRho)
+		st.AssumedBowl = true
+	}
+	st.Ambient, st.HasAmbient, st.Body = e.ambient, true, e.body
+	st.Bi = e.h * e.body.Nearest() / f.setup.Material.Conductivity
+	return e, ""
+}
+
+// ambient is what is around one run.
+func (l *run) ambient(e environment) float64 {
+	return estimateOf(e.ambient).At(l.which)
+}
+
+// quick reports whether a run is the one that goes faster than the middle: the coldest when it cools, the warmest when it warms.
+func (l *run) quick(cooling bool) bool {
+	return l.which != figure.Middle && (l.which == figure.Low) == cooling
+}
+
+// coefficient is the surface coefficient of one run, W/(m2 K), before the model's error.
+func (f *Simulator) coefficient(l *run, e environment, cooling bool) float64 {
+	h := e.h
+	if l.which != figure.Middle && !l.quick(cooling) {
+		h = e.covered // covered, or not written: a lid is the slower way
+	}
+	return h * f.scales[e.air][l.which]
+}
+
+// enter puts a run into surroundings; false when the model cannot take the body.
+func (f *Simulator) enter(l *run, e environment) bool {
+	m := f.setup.Material
+	alpha, ambient := m.Diffusivity, l.ambient(e)
+	t := f.now(l).MeanC
+	cooling := t > ambient
+	body := e.body
+	if !f.shape.known && l.quick(cooling) {
+		body = heat.SlabOf(thinnest)
+	}
+	if l.live && body != l.body { // no step says how it stands, and another guess is the outer one now
+		l.lastT, l.live = t, false
+	}
+	if m.Butterfat > 0 && min(t, ambient) < 26 && max(t, ambient) > 4 {
+		alpha /= 1 + 0.75*m.Butterfat // butter sets or melts on the way (first order)
+	}
+	if l.live {
+		l.walk.SetScale(1) // what a reading made of it is in the coefficient from here on
+		l.walk.SetMaterial(m.Conductivity, alpha)
+	} else {
+		l.live, l.body = l.walk.Start(body, m.Conductivity, alpha, l.lastT), body
+	}
+	return l.live && l.walk.Stage(ambient, f.coefficient(l, e, cooling))
+}
+
+// speed is how much faster or slower than the middle a run goes, by the model's error; and how much its own heat holds a
+// fermenting dough up.
+func (f *Simulator) speed(l *run, e environment, cooling bool) float64 {
+	speed, err := 1.0, f.timeError(l, e)
+	switch {
+	case l.quick(cooling):
+		speed = 1 + err
+	case l.which != figure.Middle:
+		speed = 1 / (1 + err)
+	}
+	if cooling && f.setup.Gas > 0 && l.walk.At(0).MeanC-l.ambient(e) >= coldStep {
+		if growth := f.growth(l, e); growth < hardGrowth {
+			speed /= growth
+		}
+	}
+	return speed
+}
+
+func (f *Simulator) timeError(l *run, e environment) float64 {
+	err := heat.TimeError(e.h*l.body.Nearest()/f.setup.Material.Conductivity, e.error)
+	if f.setup.Gas > 0 {
+		err = math.Hypot(err, heat.FermentationIncluded)
+	}
+	return err
+}
+
+// growth is how much the dough's own heat stretches its cooling, to first order.
+func (f *Simulator) growth(l *run, e environment) float64 {
+	const cooling = true
+	m, t := f.setup.Material, l.walk.At(0).MeanC
+	excess := heat.DTSteadyState(heat.FermentationHeat(f.watts(l), t), m.Density, l.body.Nearest(), m.Conductivity, f.coefficient(l, e, cooling))
+	return heat.GrowthByFermentation(excess, t, l.ambient(e))
+}
+
+// watts is the heat of fermentation at 28 C of one run, W/kg.
+func (f *Simulator) watts(l *run) float64 {
+	return wattsAt28 * f.setup.Gas * [figure.Runs]float64{0.5, 1, 1.5}[l.which]
+}
+
+// hardGrowth is the stretch beyond which the first order is too low, and the solver with a source takes over.
+const hardGrowth = 1.25
+
+func (f *Simulator) worksHard(l *run, e environment) bool {
+	return f.setup.Gas > 0 && l.walk.At(0).MeanC-e.ambient.Mid() >= coldStep && f.growth(l, e) >= hardGrowth
+}
+
+// coldStep is the fall in temperature from which a stage counts as a chill, K. In a rest or a proof a dough's own heat is left
+// out: the published rises that the fermentation model is calibrated on took the dough at its surroundings' temperature, its own
+// heat included.
+const coldStep = 8
+
+// working follows a thick dough whose own heat matters, by finite volumes with the heat of fermentation as a source. It starts
+// even, at the mean, which is how a dough that was just mixed or rested stands. It gives the state after seconds, the hottest
+// core until then, and the equivalent hours gained in fermenting seconds.
+func (f *Simulator) working(l *run, e environment, seconds, fermenting float64) (end heat.State, most, hours float64) {
+	const parts = 8
+	v := &f.volumes
+	now := l.walk.At(0)
+	f.startWorking(v, l, e, now.MeanC)
+	last, at := ferment.TemperatureFactor(now.MeanC), 0.0
+	longest := max(seconds, fermenting)
+	end, most = now, now.CoreC
+	for i := 1; i <= parts; {
+		// Lengthening stretches that meet both ends of a range.
+		share := float64(i) / parts
+		to := longest * share * share
+		if stop := min(seconds, fermenting); at < stop && to > stop {
+			to = stop
+		} else {
+			i++
+		}
+		state := v.Advance(to - at)
+		if to <= fermenting {
+			f.sample(to, state)
+		}
+		g := ferment.TemperatureFactor(state.MeanC)
+		if to <= fermenting {
+			hours += (last + g) / 2 * (to - at) / 3600
+		}
+		if to <= seconds {
+			end, most = state, max(most, state.CoreC)
+		}
+		last, at = g, to
+	}
+	return end, most, hours
+}
+
+func (f *Simulator) startWorking(v *heat.Volumes, l *run, e environment, t float64) {
+	const cooling = true
+	m := f.setup.Material
+	// The model's error goes into the surface, where most of it comes from.
+	err := f.timeError(l, e)
+	h := f.coefficient(l, e, cooling) * [figure.Runs]float64{1 + err, 1, 1 / (1 + err)}[l.which]
+	v.Start(l.body.EquivalentDimension(m.Conductivity, h), l.body.Nearest(), heat.Properties{
+		SpecificHeat: m.SpecificHeat, DensityKgM3: m.Density, ConductivityWmK: m.Conductivity, DiffusivityM2s: m.Diffusivity}, t)
+	v.SetSource(heat.FermentationCurve(f.watts(l)))
+	if m.Butterfat > 0 {
+		v.SetSpecificHeat(heat.MilkFatCurve(m.SpecificHeat, m.Butterfat))
+	}
+	v.Stage(l.ambient(e), h)
+}
+
+// workingTime is when the core of such a dough comes to a target, h; +Inf when it has not in longestWatch. A working dough may warm
+// before it cools, or never cool.
+func (f *Simulator) workingTime(l *run, e environment, targetC float64) float64 {
+	const longestWatch, shortest = 72 * 3600, 1800.0
+	v := &f.volumes
+	now := l.walk.At(0)
+	f.startWorking(v, l, e, now.MeanC)
+	last, ambient := now.MeanC, l.ambient(e)
+	for at := 0.0; at < longestWatch; {
+		stretch := max(shortest, at/4)
+		core := v.Advance(stretch).CoreC
+		if core <= targetC {
+			share := 1.0
+			switch {
+			case last <= targetC:
+				share = 0 // the mean that it starts from may be there before the core is
+			case core > ambient:
+				share = math.Log((last-ambient)/(targetC-ambient)) / math.Log((last-ambient)/(core-ambient)) // it dies away
+			default:
+				share = (last - targetC) / (last - core)
+			}
+			return (at + stretch*share) / 3600
+		}
+		last = core
+		at += stretch
+	}
+	return math.Inf(1)
+}
+
+// wattsAt28 is the heat of fermentation at 28 C for each percent of yeast times osmotic factor, W/kg: a doubling takes 1.25
+// %-hours and about 1.45 litres of gas a kilo, 2 kJ a litre (derived; 50 % either way).
+const wattsAt28 = 0.77
+
+// wait leaves the part in its surroundings for the time of the step.
+func (f *Simulator) wait(step *formula.Step, st *Stage, e environment) {
+	var start, core, mean, surface, most, hours [figure.Runs]float64
+	for i := range f.runs {
+		if !f.enter(&f.runs[i], e) {
+			f.loseTrack(st, "a shape of \""+f.setup.Part.Name+"\" that can be")
+			return
+		}
+		start[i] = f.runs[i].walk.At(0).CoreC
+	}
+	st.Known, st.read, f.moved = true, 1, true
+	read := step.Reading != nil && step.Reading.Temp.Set
+	riseAfter := step.Reading != nil && step.Reading.Rise.Set && step.Reading.After.Set
+	for i := range f.runs {
+		l := &f.runs[i]
+		cooling := l.walk.At(0).MeanC > l.ambient(e)
+		speed := 1.0
+		switch {
+		case !read:
+			speed = f.speed(l, e, cooling)
+		case !f.believe(l, step, e):
+			if lo, hi := outermost(start, e); step.Reading.Temp.Lo < lo-readingSlack || step.Reading.Temp.Hi > hi+readingSlack {
+				// A slip of the pen must not clear what it was written beside.
+				f.loseTrack(st, fmt.Sprintf("a reading that can be in this %s, between %.0f C and %.0f C", step.Verb.Name, lo, hi))
+				return
+			}
+			f.asRead(st, e, start, step.Reading.Temp.Interval)
+			return
+		default:
+			st.Measured = true
+		}
+		minutes := e.minutes.Mid()
+		switch {
+		case l.quick(cooling):
+			minutes = e.minutes.Hi
+		case l.which != figure.Middle:
+			minutes = e.minutes.Lo
+		}
+		fermenting := estimateOf(e.minutes).At(l.which) * 60
+		own := cooling && !read && f.worksHard(l, e)
+		early := 0.0
+		if riseAfter && l.which == figure.Middle {
+			early = f.gained(l, e, own, speed, min(step.Reading.After.Mid()*60, fermenting))
+		}
+		var end heat.State
+		from := len(f.samples)
+		f.tracing = f.setup.Trace
+		f.sample(0, l.walk.At(0))
+		if own {
+			end, most[i], hours[i] = f.working(l, e, minutes*60, fermenting)
+			l.lastT, l.live = end.MeanC, false
+		} else {
+			hours[i] = f.equivalent(l, speed, fermenting)
+			if f.tracing {
+				f.sample(fermenting, l.walk.At(fermenting*speed))
+			}
+			end = l.walk.Advance(minutes * 60 * speed)
+			most[i] = max(start[i], end.CoreC)
+		}
+		f.tracing = false
+		if f.setup.Trace {
+			st.Trace[i] = f.samples[from:len(f.samples):len(f.samples)]
+		}
+		core[i], mean[i], surface[i] = end.CoreC, end.MeanC, end.SurfaceC
+		if riseAfter && l.which == figure.Middle && hours[i] > 0 {
+			st.read = early / hours[i]
+		}
+	}
+	st.StartCore, st.Core, st.Mean, st.Surface, st.CoreMax, st.Hours = figure.Ordered(start), figure.Ordered(core), figure.Ordered(mean), figure.Ordered(surface), figure.Ordered(most), figure.Ordered(hours)
+}
+
+// believe makes a run pass through a probe reading, and keeps what that says of the surface coefficient for later stages in
+// the same place: the coldest run through the lower end of a range that was read, the warmest through the upper. ok is false when the reading must be taken as it stands: no coefficient explains it, or the step's length is
+// a range, so that the time of the reading is not known.
+func (f *Simulator) believe(l *run, step *formula.Step, e environment) (ok bool) {
+	r := step.Reading
+	seconds := e.minutes.Mid() * 60
+	switch {
+	case r.After.Set && r.After.IsPoint():
+		seconds = r.After.Mid() * 60
+	case r.After.Set || !e.minutes.IsPoint():
+		return false
+	}
+	factor, ok := l.walk.ScaleFor(heat.Core, estimateOf(r.Temp.Interval).At(l.which), seconds)
+	if !ok {
+		return false
+	}
+	f.scales[e.air][l.which] *= factor
+	return l.walk.SetScale(factor)
+}
+
+// readingSlack is how far beyond its surroundings and its start a part can be read, K: probes differ, a dough warms itself, and
+// what steams cools itself.
+const readingSlack = 4
+
+// outermost gives the temperatures between which a part that started so in such surroundings must be, C.
+func outermost(start [figure.Runs]float64, e environment) (lo, hi float64) {
+	return min(start[0], start[1], start[2], e.ambient.Lo), max(start[0], start[1], start[2], e.ambient.Hi)
+}
+
+// worstC is the temperature at which what spoils food grows fastest, as far as limits are published (package microbe), C.
+const worstC = 40
+
+// asRead ends a stage at a reading that no run was made to pass through. What the yeast did in the meantime lies between the
+// slowest and the fastest that the temperatures seen allow.
+func (f *Simulator) asRead(st *Stage, e environment, start [figure.Runs]float64, reading Interval) {
+	f.setEven(estimateOf(reading))
+	seen := [...]float64{start[0], start[2], reading.Lo, reading.Hi, e.ambient.Lo, e.ambient.Hi}
+	lo, hi := seen[0], seen[0]
+	for _, t := range seen {
+		lo, hi = min(lo, t), max(hi, t)
+	}
+	if f.setup.Gas > 0 {
+		slow, fast := ferment.TemperatureFactor(lo), ferment.TemperatureFactor(hi)
+		if lo < ferment.GasOptimumC && hi > ferment.GasOptimumC {
+			fast = ferment.TemperatureFactor(ferment.GasOptimumC)
+		}
+		slow, fast = min(slow, fast), max(slow, fast)
+		st.Hours = figure.Estimate{Low: slow * e.minutes.Lo / 60, Mid: (slow + fast) / 2 * e.minutes.Mid() / 60, High: fast * e.minutes.Hi / 60}
+	}
+	if f.setup.Trace {
+		// The course between is not known: the warmest run stands all the time at the worst that was seen, the others go straight.
+		worst := max(lo, min(hi, worstC))
+		minutes := estimateOf(e.minutes)
+		from := len(f.samples)
+		f.samples = append(f.samples, Sample{0, start[0], start[0]}, Sample{minutes.Low / 60, reading.Lo, reading.Lo},
+			Sample{0, start[1], start[1]}, Sample{minutes.Mid / 60, reading.Mid(), reading.Mid()},
+			Sample{0, worst, worst}, Sample{minutes.High / 60, worst, worst})
+		for i := range st.Trace {
+			st.Trace[i] = f.samples[from+2*i : from+2*i+2 : from+2*i+2]
+		}
+	}
+	st.StartCore, st.Measured = figure.Ordered(start), true
+	st.Core = estimateOf(reading)
+	st.Mean, st.Surface = st.Core, st.Core
+	st.CoreMax = st.StartCore.Max(st.Core)
+}
+
+// gained is the equivalent hours that a run gains in the given time from now.
+func (f *Simulator) gained(l *run, e environment, own bool, speed, seconds float64) float64 {
+	if own {
+		_, _, hours := f.working(l, e, 0, seconds)
+		return hours
+	}
+	return f.equivalent(l, speed, seconds)
+}
+
+// equivalent integrates the temperature factor of yeast over the part's mean temperature for the given time, in hours at 26 C.
+// Two Gauss points in each of four stretches that lengthen with time: temperatures change fastest at first.
+func (f *Simulator) equivalent(l *run, speed, seconds float64) float64 {
+	if !(f.setup.Gas > 0 || f.tracing) || !(seconds > 0) {
+		return 0
+	}
+	const offset = 0.2113248654051871 // (1 - 1/sqrt 3)/2
+	sum, from := 0.0, 0.0
+	for _, to := range stretches {
+		a, width := from*seconds, (to-from)*seconds
+		for _, x := range [...]float64{offset, 1 - offset} {
+			state := l.walk.At((a + x*width) * speed)
+			f.sample(a+x*width, state)
+			if f.setup.Gas > 0 {
+				sum += width / 2 * ferment.TemperatureFactor(state.MeanC)
+			}
+		}
+		from = to
+	}
+	return sum / 3600
+}
+
+// stretches are the shares of a wait at which the four stretches end.
+var stretches = [...]float64{0.04, 0.16, 0.45, 1}
+
+// sample keeps a run's state for its trace, while one is drawn.
+func (f *Simulator) sample(seconds float64, s heat.State) {
+	if f.tracing {
+		f.samples = append(f.samples, Sample{seconds / 3600, s.CoreC, s.SurfaceC})
+	}
+}

@@ -1,0 +1,126 @@
+package larder
+
+import (
+	"slices"
+	"strconv"
+	"strings"
+
+	"forebake/engine/larder/internal/names"
+	"forebake/engine/spelling"
+)
+
+// Ambiguous is a bare word that may mean several ingredients, or none of the larder's: a baker is
+// asked for one of Choices. Taken is the item that the larder takes all the same; a check may say
+// so. Without Choices the word stands for a part to be written, or only a label tells.
+type Ambiguous struct {
+	Word, Taken string
+	Choices     []string
+	Why         string
+}
+
+// Ambiguous returns the entry of a word that may mean several things. A word that a house added to
+// the larder is not ambiguous.
+func (l *Larder) Ambiguous(word string) (Ambiguous, bool) {
+	key := string(names.Append(nil, word))
+	if l.byKey[key] != nil {
+		return Ambiguous{}, false
+	}
+	i, ok := slices.BinarySearchFunc(ambiguous[:], key, func(a Ambiguous, key string) int {
+		return strings.Compare(string(names.Append(nil, a.Word)), key)
+	})
+	if !ok {
+		return Ambiguous{}, false
+	}
+	return ambiguous[i], true
+}
+
+// maxNear is how many near names are offered.
+const maxNear = 4
+
+// Near returns the names that an unknown one may mean, the likeliest first. Whole words go before
+// letters: a name of the larder that shares the last word, the thing itself ("flour", "cheese"),
+// and then others. Letters count only within words of five letters or more, or where all but the
+// order of the letters is the same, so that ham is not jam.
+func (l *Larder) Near(name string) []string {
+	typed := strings.Fields(string(names.Append(nil, name)))
+	if len(typed) == 0 {
+		return nil
+	}
+	all := l.Names()
+	offered := map[*Item]bool{} // one name of each item
+	near := slices.DeleteFunc(spelling.Nearest(name, all, 4*maxNear), func(n string) bool {
+		it, _ := l.Find(n)
+		again := offered[it]
+		offered[it] = true
+		return again || !sameStart(typed, strings.Fields(string(names.Append(nil, n))))
+	})
+	if len(near) > 0 {
+		return near[:min(maxNear, len(near))]
+	}
+	type candidate struct {
+		item  *Item
+		score int
+	}
+	var found []candidate
+	seen := map[*Item]bool{}
+	for _, n := range all {
+		it, ok := l.Find(n)
+		if !ok || seen[it] {
+			continue
+		}
+		score := 0
+		words := strings.Fields(string(names.Append(nil, n)))
+		for i, w := range typed {
+			if len(w) < 3 || !slices.Contains(words, w) {
+				continue
+			}
+			score++
+			if i == len(typed)-1 {
+				score++
+			}
+		}
+		if score > 0 {
+			seen[it] = true
+			found = append(found, candidate{it, score})
+		}
+	}
+	slices.SortStableFunc(found, func(a, b candidate) int { return b.score - a.score })
+	for _, c := range found[:min(maxNear, len(found))] {
+		near = append(near, c.item.Name)
+	}
+	return near
+}
+
+// sameStart reports whether two names are near by more than chance: a word of four letters or less
+// must open with the same letter as some word of the other name.
+func sameStart(typed, known []string) bool {
+	for _, w := range typed {
+		if len([]rune(w)) > 4 {
+			continue
+		}
+		if !slices.ContainsFunc(known, func(k string) bool { return k[0] == w[0] }) {
+			return false
+		}
+	}
+	return true
+}
+
+// UnknownText is the message for a name that the larder does not know: the choices of an ambiguous
+// word, or near names.
+func (l *Larder) UnknownText(name string) string {
+	text := "no ingredient " + strconv.Quote(name) + " in the larder"
+	if a, ok := l.Ambiguous(name); ok {
+		switch {
+		case len(a.Choices) > 0:
+			text = strconv.Quote(name) + " can mean several things: write " +
+				strings.Join(a.Choices, ", or ")
+		case a.Why != "":
+			text += ": " + a.Why
+		}
+		return text
+	}
+	if near := l.Near(name); len(near) > 0 {
+		text += "; nearest is " + strings.Join(near, ", ")
+	}
+	return text
+}

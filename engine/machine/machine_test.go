@@ -1,0 +1,43 @@
+package machine
+
+import (
+	"strings"
+	"testing"
+
+	"forebake/engine/expr"
+	"forebake/engine/reading"
+	"forebake/engine/source"
+)
+
+// Names and types that the library's checker must refuse, were the type-checker of package expr to
+// let them through.
+func TestLibraryChecksNamesAndTypes(t *testing.T) {
+	const text = "dough.sugar_pct > 1"
+	subject, _, fault := expr.NewSubject([]string{"dough"}, "rule")
+	if fault != "" {
+		t.Fatal(fault)
+	}
+	n := &expr.Names{Subject: subject}
+	r := &reading.Reader{File: source.New("when", []byte(text))}
+	var offsets []int
+	for i := range len(text) + 1 {
+		offsets = append(offsets, i)
+	}
+	x := expr.ParseText(r, text, offsets, n, "when")
+	if x == nil {
+		t.Fatal(r.Problems)
+	}
+	if _, err := compile(x, n); err != nil {
+		t.Error(err)
+	}
+	for text, says := range map[string]string{
+		"dough.sugr_pct > 1": "unknown field sugr_pct", "dough.family > 1": "invalid operation",
+		"dough.sugar_pct": "expected bool", "bun.sugar_pct > 1": "unknown name bun",
+		"limit.sugar_pct > 1": "unknown field sugar_pct", "known(dough.sugr_pct)": "unknown field",
+		"len(dough.allergens) > 1": "unknown name len", "dough.sugar_pct + dough.name > 1": "invalid operation",
+	} {
+		if _, err := compileText(text, x, n); err == nil || !strings.Contains(err.Error(), says) {
+			t.Errorf("%s: %v", text, err)
+		}
+	}
+}

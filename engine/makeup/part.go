@@ -1,0 +1,428 @@
+package makeup
+
+import (
+	"slices"
+
+	"forebake/engine/figure"
+	"forebake/engine/formula"
+	"forebake/engine/larder"
+)
+
+// Component is one thing that a part is made of and that can be added up over its ingredients.
+type Component uint8
+
+// The components, in grams unless said.
+const (
+	Mass Component = iota
+	Flour
+	Water    // of everything but flour: the trade's meaning of hydration
+	AllWater // of everything
+	Protein
+	Fat // of everything but flour
+	AllFat
+	Butterfat // milk fat, which sets and melts between 4 and 35 C
+	Carbohydrate
+	Fibre
+	Ash
+	Sugar // of everything but flour, without lactose, which bread yeast cannot use
+	Sucrose
+	Glucose
+	Fructose
+	Maltose
+	Lactose
+	Galactose
+	OtherSolute // other dissolving carbohydrate: syrups' dextrins
+	OtherMoles  // the same in mol
+	Salt
+	Alcohol
+	Egg
+	MilkSolids
+	Yeast // as instant dry
+	Liquid
+	Cinnamon
+	StrongSpice
+	FlourProtein
+	Prefermented // flour that came in through preferments
+	Pregel       // flour and starch that came in through cooked parts
+	Fruit
+	Price    // money
+	Unpriced // g without a price
+	componentCount
+)
+
+// Part is the working sheet of one part: its components and what they are made of.
+type Part struct {
+	*formula.Part
+	sheet    *Sheet
+	contents []*Part // see Contents
+	added    bool
+	amounts  [componentCount]formula.Mass
+	flourG   Interval
+	traits   larder.Trait // of everything in it, taken parts included
+}
+
+// Contents is the part and all that it takes in, parts within parts too, each once, the part itself first. Where each of many parts
+// takes all earlier ones, the paths through them are too many to walk: a figure that looks into taken parts goes by this list, or
+// keeps its answer for each part.
+func (p *Part) Contents() []*Part {
+	if p.contents != nil {
+		return p.contents
+	}
+	out := []*Part{p}
+	for _, in := range p.Ingredients {
+		if in.Of == nil {
+			continue
+		}
+		for _, q := range p.sheet.Part(in.Of).Contents() {
+			if !slices.Contains(out, q) {
+				out = append(out, q)
+			}
+		}
+	}
+	p.contents = out
+	return out
+}
+
+// add adds up the components of the part, once.
+func (p *Part) add() {
+	if p.added {
+		return
+	}
+	p.added = true
+	for _, in := range p.Ingredients {
+		if in.Of != nil {
+			p.addPart(in)
+		} else {
+			p.addItem(in)
+		}
+	}
+	f := p.amounts[Flour]
+	if p.sheet.Pinned == nil {
+		p.flourG = p.FlourG
+	} else {
+		p.flourG = f.FixedG.Div(figure.Point(1).Sub(f.PerFlour))
+	}
+}
+
+func (p *Part) plus(c Component, m formula.Mass, share float64) {
+	if share == 0 {
+		return
+	}
+	t := &p.amounts[c]
+	t.FixedG = t.FixedG.Add(m.FixedG.Scale(share))
+	if m.PerFlour != (Interval{}) {
+		t.PerFlour = t.PerFlour.Add(m.PerFlour.Scale(share))
+	}
+}
+
+// ownFlour reports whether an item's water, fat and sugars are those of flour itself, which the trade does not count.
+func ownFlour(item *larder.Item) bool { return item.Class == larder.ClassFlour }
+
+func (p *Part) addItem(in *formula.Ingredient) {
+	m, item := p.sheet.Mass(in), in.Item
+	p.traits |= item.Traits
+	p.plus(Mass, m, 1)
+	p.plus(Flour, m, item.Flour)
+	p.plus(AllWater, m, item.Water/100)
+	p.plus(Protein, m, item.Protein/100)
+	p.plus(AllFat, m, item.Fat/100)
+	if item.Traits&(larder.MilkFat|larder.Dairy) != 0 {
+		p.plus(Butterfat, m, item.Fat/100)
+	}
+	p.plus(Carbohydrate, m, item.Carbohydrate/100)
+	p.plus(Fibre, m, item.Fibre/100)
+	p.plus(Ash, m, item.Ash/100)
+	p.plus(Alcohol, m, item.Alcohol/100)
+	if item.Price.Known {
+		p.plus(Price, m, item.Price.PerKg/1000)
+	} else {
+		p.plus(Unpriced, m, 1)
+	}
+	if !p.isPieces(in) {
+		p.plus(Salt, m, item.Salt/100)
+	}
+	if ownFlour(item) {
+		if in.Protein != nil {
+			p.plus(FlourProtein, m.Times(in.Protein.Interval.Scale(0.01)), 1)
+		} else {
+			p.plus(FlourProtein, m, item.Protein/100)
+		}
+		return
+	}
+	if item.Flour > 0 {
+		p.plus(FlourProtein, m, item.Protein/100)
+		// A culture is flour and water: its water counts, its flour's own moisture does not.
+		p.plus(Water, m, max(0, item.Water/100-item.Flour*flourMoisture))
+		return
+	}
+	if p.isPieces(in) {
+		// What pieces hold stays in them; only what they weigh counts.
+		if item.Class == larder.ClassFruit {
+			p.plus(Fruit, m, 1)
+		}
+		return
+	}
+	p.plus(Water, m, item.Water/100)
+	p.plus(Fat, m, item.Fat/100)
+	p.plus(Sugar, m, (item.Sugars-item.Lactose)/100)
+	p.plus(Sucrose, m, item.Sucrose/100)
+	p.plus(Glucose, m, item.Glucose/100)
+	p.plus(Fructose, m, item.Fructose/100)
+	p.plus(Maltose, m, item.Maltose/100)
+	p.plus(Lactose, m, item.Lactose/100)
+	p.plus(Galactose, m, item.Galactose/100)
+	if item.OtherSolute > 0 {
+		p.plus(OtherSolute, m, item.OtherSolute/100)
+		p.plus(OtherMoles, m, item.OtherSolute/100/item.OtherMolar)
+	}
+	p.plus(MilkSolids, m, item.MilkSolids/100)
+	p.plus(Yeast, m, item.Yeast)
+	switch {
+	case item.Class == larder.ClassEgg && item.Water < 10:
+		p.plus(Egg, m, driedEggAsEgg)
+	case item.Class == larder.ClassEgg:
+		p.plus(Egg, m, 1)
+	}
+	if item.Traits&larder.Pourable != 0 {
+		p.plus(Liquid, m, 1)
+	}
+	if item.Traits&larder.Cinnamon != 0 {
+		p.plus(Cinnamon, m, 1)
+	}
+	if item.Traits&larder.StrongSpice != 0 {
+		p.plus(StrongSpice, m, 1)
+	}
+	if item.Class == larder.ClassFruit {
+		p.plus(Fruit, m, 1)
+	}
+}
+
+// isPieces reports whether an ingredient lies in a dough as pieces: dried and candied fruit, nuts, chocolate that is not
+// melted. Published hydrations, sugars and fats of such doughs do not count them, and the yeast does not feel them.
+func (p *Part) isPieces(in *formula.Ingredient) bool {
+	if p.Kind != formula.Dough && p.Kind != formula.Preferment {
+		return false
+	}
+	switch item := in.Item; item.Class {
+	case larder.ClassFruit:
+		return !item.Is(larder.Pectin) && item.Water < driedFruitWater
+	case larder.ClassNut:
+		return true
+	case larder.ClassChocolate:
+		return item.Sugars > cocoaSugars && in.Form != "melted"
+	}
+	return false
+}
+
+const (
+	driedFruitWater = 40 // g per 100 g: dried and candied fruit hold less, fresh fruit and purees more
+	cocoaSugars     = 10 // g per 100 g: chocolate holds more, cocoa less
+
+	// flourMoisture is the moisture of white flour, g/g, taken out of a culture's water (USDA SR 28, all-purpose flour).
+	flourMoisture = 0.119
+	// driedEggAsEgg is how much shell egg a gram of dried egg stands for: one part and three of water (common practice, no source).
+	driedEggAsEgg = 4
+)
+
+// addPart takes in the share of another part that an ingredient line names.
+func (p *Part) addPart(in *formula.Ingredient) {
+	from := p.sheet.Part(in.Of)
+	from.add()
+	p.traits |= from.traits
+	m := p.sheet.Mass(in)
+	portion := figure.Point(1)
+	if !in.Amount.All {
+		portion = m.FixedG.Div(from.Grams(Mass))
+		portion = figure.Between(max(0, min(1, portion.Lo)), max(0, min(1, portion.Hi)))
+	}
+	for c := Component(0); c < componentCount; c++ {
+		if c == Prefermented || c == Pregel {
+			continue
+		}
+		g := from.Grams(c).Mul(portion)
+		p.amounts[c].FixedG = p.amounts[c].FixedG.Add(g)
+	}
+	flourIn := from.Grams(Flour).Mul(portion)
+	add := func(c Component, iv Interval) { p.amounts[c].FixedG = p.amounts[c].FixedG.Add(iv) }
+	asScald, asFerment := flourIn, from.Grams(Prefermented).Mul(portion)
+	if scalded := from.isScalded(); scalded != figure.Yes {
+		asScald = from.Grams(Pregel).Mul(portion)
+		if in.Of.Kind == formula.Preferment {
+			asFerment = flourIn
+		}
+		if scalded == figure.Open { // one or the other
+			asScald, asFerment = asScald.Hull(flourIn), asFerment.Hull(from.Grams(Prefermented).Mul(portion))
+		}
+	}
+	add(Pregel, asScald)
+	add(Prefermented, asFerment)
+}
+
+// IsCooked reports whether the part's own steps cook something of it.
+func (p *Part) IsCooked() bool { return p.HasStep((*formula.Verb).Cooks) }
+
+// CooksAll reports whether a step of the part's own cooks all of it.
+func (p *Part) CooksAll() bool {
+	for _, s := range p.Steps {
+		if s.Verb.Cooks() && s.HeatsAll() {
+			return true
+		}
+	}
+	return false
+}
+
+// scaldC is the temperature from which wet flour gelatinises: wheat starch swells from about 58 to 64 C (memory).
+const scaldC = 60
+
+// isScalded reports whether the part's own steps gelatinise its flour: a cook, or a soak in liquid that hot.
+func (p *Part) isScalded() figure.Truth {
+	if p.IsCooked() {
+		return figure.Yes
+	}
+	out := figure.No
+	for _, s := range p.Steps {
+		if !s.Verb.Soaks() {
+			continue
+		}
+		switch v := p.sheet.LiquidTemp(s); {
+		case v.Absent:
+		case v.Lo >= scaldC:
+			return figure.Yes
+		case v.Hi >= scaldC:
+			out = figure.Open
+		}
+	}
+	return out
+}
+
+// Grams gives a Component in grams.
+func (p *Part) Grams(c Component) Interval {
+	p.add()
+	return p.amounts[c].Grams(p.flourG)
+}
+
+// OfFlour gives a Component as a fraction of the total flour. It divides before it adds, so that an amount in percent
+// stays exact whatever the flour; ok is false when there is no flour.
+func (p *Part) OfFlour(c Component) (Interval, bool) {
+	p.add()
+	if p.flourG.Hi == 0 {
+		return Interval{}, false
+	}
+	return p.amounts[c].OverFlour(p.flourG), true
+}
+
+// Pct gives a Component in percent of the total flour, as a value.
+func (p *Part) Pct(c Component) Value {
+	x, ok := p.OfFlour(c)
+	if !ok {
+		return p.NoFlour()
+	}
+	return figure.ValueOf(x.Scale(100))
+}
+
+// NoFlour is the answer where a figure needs flour.
+func (p *Part) NoFlour() Value {
+	return figure.Absent("flour in "+p.Kind.String()+" \""+p.Name+"\"", p.Place)
+}
+
+// Over gives one Component over another, as a fraction. With amounts in percent there are two ways to it, through the flour
+// and through the grams. Both hold the truth and each is the narrower where the other counts one range twice, so what they
+// share is taken; else a percentage turned into "?" could give the narrower figure.
+func (p *Part) Over(c, of Component) Interval {
+	p.add()
+	byMass := p.Grams(c).Div(p.Grams(of))
+	a, b := p.amounts[c], p.amounts[of]
+	if p.flourG.Hi == 0 || a.PerFlour == (Interval{}) && b.PerFlour == (Interval{}) {
+		return byMass
+	}
+	byFlour := a.OverFlour(p.flourG).Div(b.OverFlour(p.flourG))
+	if byFlour.IsPoint() {
+		return byFlour
+	}
+	return figure.Between(max(byMass.Lo, byFlour.Lo), min(byMass.Hi, byFlour.Hi))
+}
+
+// IsDough reports whether the part is a dough or a preferment.
+func (p *Part) IsDough() bool { return p.Kind == formula.Dough || p.Kind == formula.Preferment }
+
+// HasStep reports whether a step's verb has a trait: p.HasStep((*formula.Verb).Bakes).
+func (p *Part) HasStep(has func(*formula.Verb) bool) bool {
+	for _, s := range p.Steps {
+		if has(s.Verb) {
+			return true
+		}
+	}
+	return false
+}
+
+// TakenBy lists the parts that take this one in as an ingredient.
+func (p *Part) TakenBy() []*formula.Part {
+	var out []*formula.Part
+	if len(p.Taken) == 0 {
+		return nil
+	}
+	for _, q := range p.Formula.Parts {
+		for _, in := range q.Ingredients {
+			if in.Of == p.Part {
+				out = append(out, q)
+			}
+		}
+	}
+	return out
+}
+
+// TotalFlour is all flour in the part, g, preferments included.
+func (p *Part) TotalFlour() Interval {
+	p.add()
+	return p.flourG
+}
+
+// Traits are those of everything in the part, taken parts included.
+func (p *Part) Traits() larder.Trait {
+	p.add()
+	return p.traits
+}
+
+// RatioPct gives one Component in percent of another.
+func (p *Part) RatioPct(c, of Component, what string) Value {
+	if p.Grams(of).Hi == 0 {
+		return figure.Absent(what+" in "+p.Kind.String()+" \""+p.Name+"\"", p.Place)
+	}
+	return figure.ValueOf(p.Over(c, of).Scale(100))
+}
+
+// LiquidTemp is the warmest written temperature among the pourable ingredients and taken parts that the step takes; a
+// soak's own at or to is the temperature of its liquid.
+func (*Sheet) LiquidTemp(s *formula.Step) Value {
+	warmest := Interval{}
+	found := false
+	see := func(g formula.Given) {
+		if !g.Set {
+			return
+		}
+		if !found {
+			warmest, found = g.Interval, true
+			return
+		}
+		warmest = figure.Between(max(warmest.Lo, g.Lo), max(warmest.Hi, g.Hi))
+	}
+	if s.Verb.Soaks() {
+		see(s.At)
+		see(s.To)
+	}
+	list := s.With
+	if len(list) == 0 {
+		list = s.Part.Ingredients
+	}
+	for _, in := range list {
+		if in.Of != nil || in.Item.Is(larder.Pourable) {
+			see(in.Temp)
+		}
+	}
+	if !found {
+		return figure.Absent("the temperature of the liquid in this "+s.Verb.Name, s.Place)
+	}
+	v := figure.ValueOf(warmest)
+	v.Origin = figure.AsGiven
+	return v
+}

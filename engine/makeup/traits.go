@@ -1,0 +1,204 @@
+package makeup
+
+import (
+	"slices"
+	"strings"
+
+	"forebake/engine/figure"
+	"forebake/engine/formula"
+	"forebake/engine/larder"
+)
+
+// SugarCooked reports whether a syrup, or a filling, topping or wash with sugar, honey or jam in it, is heated. A dough that
+// is fried is another matter.
+func (p *Part) SugarCooked() Value {
+	if p.IsDough() || !p.HasStep((*formula.Verb).Cooks) && !p.HasStep((*formula.Verb).Melts) {
+		return figure.YesNo(false)
+	}
+	for _, in := range p.Ingredients {
+		if in.Item != nil && (in.Item.Class == larder.ClassSugar || in.Item.Is(larder.Pectin)) {
+			return figure.YesNo(true)
+		}
+	}
+	return figure.YesNo(p.Kind == formula.Syrup)
+}
+
+// ActiveDry is the first active dry yeast among the ingredients, nil where there is none.
+func (p *Part) ActiveDry() *formula.Ingredient {
+	for _, in := range p.Ingredients {
+		if in.Item != nil && in.Item.YeastKind == "active dry" {
+			return in
+		}
+	}
+	return nil
+}
+
+// ActiveDrySoaked reports whether a step soaks it.
+func (p *Part) ActiveDrySoaked() bool {
+	in := p.ActiveDry()
+	for _, s := range p.Steps {
+		if in != nil && s.Verb.Soaks() && TakesIn(s, in) {
+			return true
+		}
+	}
+	return false
+}
+
+// TakesIn reports whether a step is done to that ingredient: it names it, or it names nothing.
+func TakesIn(s *formula.Step, in *formula.Ingredient) bool {
+	if len(s.With) == 0 {
+		return true
+	}
+	for _, with := range s.With {
+		if with == in {
+			return true
+		}
+	}
+	return false
+}
+
+// Has reports whether anything in the part has the trait.
+func (p *Part) Has(t larder.Trait) Value {
+	p.add()
+	return figure.YesNo(p.traits&t != 0)
+}
+
+// fineForms are the words of an ingredient's as that leave no piece of nut to choke on. Others, such as chopped alone, do not:
+// a caution errs to the safe side.
+var fineForms = []string{"ground", "finely ground", "ground fine", "finely chopped", "chopped fine"}
+
+// WholeNuts looks at each ingredient, since only its entry says that it is ground; parts taken in are looked into.
+func (p *Part) WholeNuts() Value {
+	if p.Has(larder.WholeNut).Lo == 0 {
+		return figure.YesNo(false)
+	}
+	for _, q := range p.Contents() {
+		for _, in := range q.Ingredients {
+			if in.Item != nil && in.Item.Is(larder.WholeNut) && !slices.Contains(fineForms, strings.ToLower(strings.TrimSpace(in.Form))) {
+				return figure.YesNo(true)
+			}
+		}
+	}
+	return figure.YesNo(false)
+}
+
+// HasSalt is open when the only salt is an amount still open, since "?" may yet become nothing.
+func (p *Part) HasSalt() Value {
+	g := p.Grams(Salt)
+	switch {
+	case g.Lo > 0:
+		return figure.YesNo(true)
+	case g.Hi == 0:
+		return figure.YesNo(false)
+	}
+	return figure.Maybe("the amount of the salt", p.Place)
+}
+
+// HasCulture reports whether the part holds a sourdough culture.
+func (p *Part) HasCulture() Value {
+	for _, q := range p.Contents() {
+		for _, in := range q.Ingredients {
+			if in.Item != nil && in.Item.Yeast == 0 && in.Item.Is(larder.Leavens) {
+				return figure.YesNo(true)
+			}
+		}
+	}
+	return figure.YesNo(false)
+}
+
+// Cost is the price of the ingredients, where all have one.
+func (p *Part) Cost() Value {
+	if p.Grams(Unpriced).Hi > 0 {
+		return figure.Absent("the price of "+p.firstUnpriced(), p.Place)
+	}
+	return figure.ValueOf(p.Grams(Price))
+}
+
+// Cost is that of all ingredients of the formula, where all have a price.
+func (s *Sheet) Cost() Value {
+	sum := Interval{}
+	for i := range s.parts {
+		if p := &s.parts[i]; len(p.TakenBy()) == 0 {
+			v := p.Cost()
+			if v.Absent {
+				return v
+			}
+			sum = sum.Add(v.Interval())
+		}
+	}
+	return figure.ValueOf(sum)
+}
+
+func (p *Part) firstUnpriced() string {
+	for _, in := range p.Ingredients {
+		switch {
+		case in.Of != nil && p.sheet.Part(in.Of).Grams(Unpriced).Hi > 0:
+			return p.sheet.Part(in.Of).firstUnpriced()
+		case in.Item != nil && !in.Item.Price.Known:
+			return "\"" + in.Name + "\""
+		}
+	}
+	return "an ingredient"
+}
+
+// yeasts calls visit for every yeast in the part and the parts it takes in.
+func (p *Part) yeasts(visit func(*formula.Ingredient)) {
+	for _, q := range p.Contents() {
+		for _, in := range q.Ingredients {
+			if in.Of == nil && in.Item.Yeast > 0 {
+				visit(in)
+			}
+		}
+	}
+}
+
+// YeastKind is instant, active dry, fresh, mixed or none.
+func (p *Part) YeastKind() string {
+	kind := "none"
+	p.yeasts(func(in *formula.Ingredient) { kind = together(kind, in.Item.YeastKind) })
+	return kind
+}
+
+// Strain is standard, osmotolerant, mixed or none; standard where none is written.
+func (p *Part) Strain() string {
+	strain := "none"
+	p.yeasts(func(in *formula.Ingredient) {
+		one := in.Strain
+		if one == "" {
+			one = "standard"
+		}
+		strain = together(strain, one)
+	})
+	return strain
+}
+
+func together(a, b string) string {
+	if a == "none" || a == b {
+		return b
+	}
+	return "mixed"
+}
+
+// NoYeast is the answer where a figure needs yeast.
+func (p *Part) NoYeast() Value {
+	return figure.Absent("yeast in "+p.Kind.String()+" \""+p.Name+"\"", p.Place)
+}
+
+// Meets reports whether a step takes an ingredient of a kind: one that it names, or any of its part when it names none.
+func Meets(s *formula.Step, is func(*formula.Ingredient) bool) bool {
+	list := s.With
+	if len(list) == 0 {
+		list = s.Part.Ingredients
+	}
+	for _, in := range list {
+		if is(in) {
+			return true
+		}
+	}
+	return false
+}
+
+// MeetsYeast reports whether a step takes yeast.
+func MeetsYeast(s *formula.Step) bool {
+	return Meets(s, func(in *formula.Ingredient) bool { return in.Item != nil && in.Item.Yeast > 0 })
+}

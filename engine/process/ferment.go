@@ -1,0 +1,198 @@
+package process
+
+import (
+	"forebake/engine/family"
+	"forebake/engine/figure"
+	"forebake/engine/formula"
+	"forebake/engine/makeup"
+	"forebake/engine/science/ferment"
+)
+
+// measuredRiseFactor is what is left of the error once a rise was measured: the calibration of a doubling, 0.16 in ln.
+const measuredRiseFactor = 1.17
+
+// Rise is one of the two stretches in which a dough ferments.
+type Rise uint8
+
+// Bulk runs from the mix to the bench, Proof from the bench to the oven.
+const (
+	Bulk Rise = iota
+	Proof
+)
+
+// HoursAt26 adds up the equivalent hours at 26 C of a rise. The model's error is on both sides.
+func (p *Part) HoursAt26(rise Rise) Value {
+	// Hours at 26 C carry the error of the temperature curve only.
+	return p.fermented(rise, func(float64) (Interval, float64) { return figure.Point(1), ferment.ColdErrorFactor })
+}
+
+// YeastWork is HoursAt26 times yeast and osmotic factor: the dose that the dough really felt.
+func (p *Part) YeastWork(rise Rise) Value {
+	y, _ := p.OfFlour(makeup.Yeast)
+	f, ok := p.FactorWithoutError()
+	if !ok {
+		f = Interval{} // without free water the yeast stands still
+	}
+	return p.fermented(rise, func(factor float64) (Interval, float64) { return y.Scale(100).Mul(f), factor })
+}
+
+// fermented adds up the equivalent hours of a rise and multiplies them by a dose. dosed gives the dose and its error, from the error
+// of the model of fermentation.
+func (p *Part) fermented(rise Rise, dosed func(factor float64) (dose Interval, spread float64)) Value {
+	if p.TotalFlour().Hi == 0 {
+		return p.NoFlour()
+	}
+	if p.Strain() == "none" {
+		return p.NoYeast()
+	}
+	record := p.Record()
+	sum := Interval{}
+	mid, mixed, bulk, long, bowl := 0.0, false, true, false, (*formula.Step)(nil)
+	for i := range record.Stages {
+		st := &record.Stages[i]
+		verb := st.Step.Verb
+		mixed = mixed || verb.Mixes()
+		if mixed && verb.EndsBulk() {
+			bulk = false
+		}
+		if verb.HeatsThrough() {
+			break
+		}
+		if !mixed || bulk != (rise == Bulk) {
+			continue
+		}
+		if !st.Known {
+			return Lacking(st)
+		}
+		sum = sum.Add(st.Hours.Interval())
+		mid += st.Hours.Mid
+		long = long || verb.Retards() && st.Step.Time.Set && st.Step.Time.Hi >= 60*overnightH
+		if st.AssumedBowl && verb.Retards() {
+			bowl = st.Step
+		}
+	}
+	if !mixed {
+		return figure.Absent("a mix step with the dough's temperature (mix = \"10 min\", to = \"25 C\")", p.Place)
+	}
+	factor := float64(ferment.FermentErrorFactor)
+	if long {
+		factor = ferment.RetardErrorFactor
+	}
+	if record.Rise {
+		factor = measuredRiseFactor
+	}
+	dose, spread := dosed(factor)
+	v := figure.Modelled(sum.Mul(dose), spread)
+	v.Mid = mid * dose.Mid()
+	if record.Rise {
+		v.Origin = figure.Measured
+	}
+	if bowl != nil {
+		v.Need = &figure.Need{What: "as = \"slab 30 mm\" in this " + bowl.Verb.Name + ", or how else the dough stands", Place: bowl.Place}
+	}
+	return v
+}
+
+// Retarded reports whether the part is held cold for overnightH or longer.
+func (p *Part) Retarded() Value {
+	h := p.RetardHours()
+	switch {
+	case h.Lo >= overnightH:
+		return figure.YesNo(true)
+	case h.Hi < overnightH:
+		return figure.YesNo(false)
+	}
+	v := figure.Maybe("the time of the chill", p.Place)
+	if h.Need != nil {
+		v.Need = h.Need
+	}
+	return v
+}
+
+// Gained is the yeast work of one step.
+func (s *Sheet) Gained(step *formula.Step) Value {
+	st, missing := s.Stage(step)
+	if st == nil {
+		return missing
+	}
+	p := s.Part(step.Part)
+	y, ok := p.OfFlour(makeup.Yeast)
+	f, ok2 := p.FactorWithoutError()
+	if !ok || !ok2 || p.Strain() == "none" {
+		return p.NoYeast()
+	}
+	factor := float64(ferment.FermentErrorFactor)
+	rise := s.Part(step.Part).Record().Rise
+	if rise {
+		factor = measuredRiseFactor
+	}
+	v := figure.Modelled(st.Hours.Interval().Mul(y.Scale(100).Mul(f)), factor)
+	v.Mid = st.Hours.Mid * 100 * y.Mid() * f.Mid()
+	if rise {
+		v.Origin = figure.Measured
+	}
+	return v
+}
+
+// RetardHours adds up the steps that retard the part. One without a time leaves the sum open above.
+func (p *Part) RetardHours() Value {
+	sum := Interval{}
+	for _, s := range p.Steps {
+		if !s.Verb.Retards() {
+			continue
+		}
+		if !s.Time.Set {
+			v := figure.ValueOf(sum.Add(figure.Positive()))
+			v.Need = &figure.Need{What: "the time of this " + s.Verb.Name, Place: s.Place}
+			return v
+		}
+		sum = sum.Add(s.Time.Interval)
+	}
+	return figure.ValueOf(sum.Scale(1.0 / 60))
+}
+
+// overnightShare is the usual overnight dose over the usual same-day dose: 1.0 % against 1.75 % (common practice; published
+// same-day formulas).
+const overnightShare = 1.0 / 1.75
+
+// overnightH is the retard from which a dough counts as an overnight one, h.
+const overnightH = 8
+
+// YeastNeeded scales the family's usual dose by the osmotic factor of the family's usual make-up over this dough's.
+func (p *Part) YeastNeeded() Value {
+	if p.TotalFlour().Hi == 0 {
+		return p.NoFlour()
+	}
+	f, ok := p.FactorWithoutError()
+	if !ok {
+		return p.NoFreeWater()
+	}
+	usual := p.Family()
+	if !usual.Yeast.Known || !usual.Sugar.Known || !usual.Hydration.Known {
+		return figure.Absent("a usual yeast dose for the family \""+p.FamilyName()+"\"", p.Place)
+	}
+	molality, ok := ferment.Molality(ferment.Solutes{SucroseG: typical(usual.Sugar), SaltG: typicalSalt, WaterG: typical(usual.Hydration), FlourG: 100})
+	if !ok {
+		return figure.Absent("a usual make-up for the family", p.Place)
+	}
+	dose := typical(usual.Yeast) * ferment.OsmoticFactor(molality, ferment.Standard)
+	need := figure.Point(dose).Div(f)
+	switch retard := p.RetardHours(); {
+	case retard.Lo >= overnightH:
+		need = need.Scale(overnightShare)
+	case retard.Hi >= overnightH:
+		need = need.Hull(need.Scale(overnightShare))
+	}
+	return figure.Modelled(need, ferment.OsmoticErrorFactor)
+}
+
+// typical is the usual figure of a range, its middle where no source gives one.
+func typical(r family.Range) float64 {
+	if r.Typical != 0 {
+		return r.Typical
+	}
+	return (r.Lo + r.Hi) / 2
+}
+
+// typicalSalt is the salt of a usual enriched dough, % on flour: middle of the published ranges.
+const typicalSalt = 1.8

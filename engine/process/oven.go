@@ -1,0 +1,138 @@
+package process
+
+import (
+	"forebake/engine/figure"
+	"forebake/engine/formula"
+	"forebake/engine/makeup"
+	"forebake/engine/science/geometry"
+	"forebake/engine/science/heat"
+)
+
+// tinOf is the tin that a step's part goes into: at this step, or a later one.
+func (s *Sheet) tinOf(step *formula.Step) (*formula.Step, [3]float64, bool) {
+	for _, other := range step.Part.Steps[step.Index:] {
+		if other.Tin != "" {
+			if tin, ok := s.Kitchen.TinNamed(other.Tin); ok {
+				return other, tin.Inside, true
+			}
+		}
+	}
+	return nil, [3]float64{}, false
+}
+
+// TinFigure is a measure of the tin that a step's part goes into.
+func (s *Sheet) TinFigure(step *formula.Step, pick func([3]float64) float64) Value {
+	_, inside, ok := s.tinOf(step)
+	if !ok {
+		return figure.Absent("tin = \"...\" of the house", step.Place)
+	}
+	v := figure.ValueOf(figure.Point(pick(inside)))
+	v.Origin = figure.AsGiven
+	return v
+}
+
+// TinFill is the volume of the tins over the dough in them.
+func (s *Sheet) TinFill(step *formula.Step) Value {
+	return s.tinFill(step, s.Part(step.Part).Grams(makeup.Mass))
+}
+
+// TinFillTotal is the volume of the tins over dough and filling.
+func (s *Sheet) TinFillTotal(step *formula.Step) Value {
+	return s.tinFill(step, s.wholeMass(step))
+}
+
+// tinFill is the volume of the tins over the mass in them.
+func (s *Sheet) tinFill(step *formula.Step, m Interval) Value {
+	at, inside, ok := s.tinOf(step)
+	if !ok || at != step {
+		return figure.Absent("tin = \"...\" of the house in this pan", step.Place)
+	}
+	volume, ok := geometry.TinVolumeML(inside[0], inside[1], inside[2])
+	if !ok {
+		return figure.Absent("the inside of the tin", step.Place)
+	}
+	count := s.pieceCount(step)
+	if step.Count != nil {
+		count = step.Count.Interval
+	} else if step.Pieces != nil {
+		count = step.Pieces.Interval
+	}
+	return figure.ValueOf(count.Scale(volume).Div(m))
+}
+
+// TinRange is the usual tin volume for a gram of such a dough: of dough and filling where it is filled.
+func (p *Part) TinRange() Interval {
+	if p.HasStep((*formula.Verb).Fills) {
+		return Interval{Lo: 2.4, Hi: 3.2}
+	}
+	switch p.FamilyName() {
+	case "milk bread", "lean sweet roll":
+		return Interval{Lo: 3.6, Hi: 4.4}
+	case "brioche moderate", "brioche rich", "panettone", "kugelhopf":
+		return Interval{Lo: 2.6, Hi: 3.6}
+	}
+	return Interval{Lo: 2.6, Hi: 4.4}
+}
+
+// MinutesToCore is open while only the history is missing, and absent where the step asks for no core or water boils below it: a
+// rule that asks whether it is known must not take a formula that says less for one that does without.
+func (s *Sheet) MinutesToCore(step *formula.Step) Value {
+	target := step.Core
+	if highest := heat.BoilingPointC(s.Kitchen.Altitude.Mid()) - heat.BoilingMargin; !target.Set || target.Lo > highest {
+		return figure.Absent("core = \"92 C\" in this bake, below where water boils", step.Place)
+	}
+	record := s.Part(step.Part).Record()
+	if step.Index < len(record.Stages) && record.Stages[step.Index].HasCoreMinutes {
+		return record.Stages[step.Index].MinutesToCore.Value()
+	}
+	_, v := s.Stage(step)
+	if v.Need == nil { // the bake itself is known: the core range reaches up to boiling
+		v = figure.Absent("a core in this bake that lies below where water boils", step.Place)
+	}
+	v.Absent = false
+	return v
+}
+
+// PieceMass is dough and filling in one piece at a step.
+func (s *Sheet) PieceMass(step *formula.Step) Interval {
+	n := s.pieceCount(step)
+	for _, other := range step.Part.Steps[:step.Index+1] {
+		switch {
+		case other.Tin != "" && other.Count != nil:
+			n = other.Count.Interval
+		case other.Pieces != nil:
+			n = other.Pieces.Interval
+		}
+	}
+	if made := s.Formula.Makes.Pieces; made > 0 && (n.Hi <= 1 || n.Lo > made) {
+		n = figure.Point(made) // strands are plaited, slices are baked as cut
+	}
+	return s.wholeMass(step).Div(n)
+}
+
+// OvenHigh follows the weight of a piece and how rich it is: on published cards the oven follows size and colour more than sugar.
+func (s *Sheet) OvenHigh(step *formula.Step) Value {
+	g := s.PieceMass(step)
+	p := s.Part(step.Part)
+	f, ok := p.OfFlour(makeup.Fat)
+	if !ok || !g.IsFinite() {
+		return figure.Absent("all amounts of \""+p.Name+"\"", step.Place)
+	}
+	at := func(g, fat float64) float64 {
+		switch rich := fat > 0.3 || p.HasStep((*formula.Verb).Fills); {
+		case p.FamilyName() == "panettone":
+			return 185
+		case g <= 150:
+			return 220
+		case g <= 450 && !rich:
+			return 210
+		case !rich:
+			return 205
+		}
+		return 195
+	}
+	a, b := at(g.Lo, f.Lo), at(g.Hi, f.Hi)
+	v := figure.ValueOf(figure.Between(min(a, b), max(a, b)))
+	v.Origin = figure.AsGiven
+	return v
+}

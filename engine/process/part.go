@@ -1,0 +1,115 @@
+package process
+
+import (
+	"forebake/engine/figure"
+	"forebake/engine/formula"
+	"forebake/engine/history"
+	"forebake/engine/makeup"
+)
+
+// Record is what the part goes through, made once.
+func (p *Part) Record() *history.Record {
+	if p.record == nil {
+		if p.following { // parts cannot go round in a circle; this only keeps a mistake from hanging
+			return &history.Record{}
+		}
+		p.following = true
+		setup := p.Setup()
+		p.record = p.sheet.Simulator.Follow(setup)
+	}
+	return p.record
+}
+
+// Setup is what the part is followed with, made once.
+func (p *Part) Setup() history.Setup {
+	if p.prepared == nil {
+		s := p.prepare()
+		p.prepared = &s
+	}
+	return *p.prepared
+}
+
+func (p *Part) prepare() history.Setup {
+	s := history.Setup{Part: p.Part, Kitchen: p.sheet.Kitchen, MassG: p.Grams(makeup.Mass), Material: p.Material()}
+	start := p.startTemp()
+	switch {
+	case !s.Material.Known:
+		s.Missing = p.Thermal().Density.Need.What
+	case start.Absent:
+		s.Missing = start.Need.What
+	default:
+		s.Start, s.Started = figure.Estimate{Low: start.Lo, Mid: start.Mid, High: start.Hi}, true
+	}
+	if f, ok := p.FactorWithoutError(); ok && p.Strain() != "none" {
+		if y, ok := p.OfFlour(makeup.Yeast); ok && y.IsFinite() && f.IsFinite() {
+			s.Gas = 100 * y.Mid() * f.Mid()
+		}
+	}
+	// The fillings are followed before this part, since the simulator keeps one part at a time.
+	fillings := map[*formula.Part]*history.Filling{}
+	for _, step := range p.Steps {
+		if step.Uses != nil && step.Verb.Fills() {
+			fillings[step.Uses] = p.sheet.Part(step.Uses).asFilling()
+		}
+	}
+	if p.sheet.Traced != nil {
+		s.Trace, s.TraceBaked = p.sheet.Traced(p.Part)
+	}
+	s.Filling = func(q *formula.Part) *history.Filling { return fillings[q] }
+	return s
+}
+
+// asFilling gives the part as it is when it is spread: as its own steps leave it.
+func (p *Part) asFilling() *history.Filling {
+	t := p.EndTemp()
+	if t.Absent {
+		return nil
+	}
+	return &history.Filling{Temp: figure.Estimate{Low: t.Lo, Mid: t.Mid, High: t.Hi}, MassG: p.Grams(makeup.Mass), Material: p.Material()}
+}
+
+// EndTemp is the mean temperature that the part's own steps leave it with.
+func (p *Part) EndTemp() Value {
+	record := p.Record()
+	if len(record.Stages) == 0 {
+		return p.startTemp()
+	}
+	last := &record.Stages[len(record.Stages)-1]
+	if !last.Known {
+		return Lacking(last)
+	}
+	return measuredValue(last.Mean, last.Measured)
+}
+
+// measuredValue is an estimate whose origin is the baker's own reading where there was one.
+func measuredValue(e figure.Estimate, measured bool) Value {
+	v := e.Value()
+	if measured {
+		v.Origin = figure.Measured
+	}
+	return v
+}
+
+// Material is what heat meets in the part; its figures are the middle ones.
+func (p *Part) Material() history.Material {
+	t := p.Thermal()
+	if t.Density.Absent {
+		return history.Material{}
+	}
+	m := history.Material{Known: true, Conductivity: t.Conductivity.Mid, Density: t.Density.Mid * 1000, SpecificHeat: t.SpecificHeat.Mid}
+	m.Diffusivity = m.Conductivity / (m.Density * m.SpecificHeat)
+	if total := p.Grams(makeup.Mass).Mid(); total > 0 {
+		m.Butterfat = p.Grams(makeup.Butterfat).Mid() / total
+	}
+	return m
+}
+
+// startTemp is the temperature that the part begins its steps with: as the first mix leaves it, else that of its ingredients.
+func (p *Part) startTemp() Value {
+	for _, s := range p.Steps {
+		if s.Verb.Mixes() {
+			return p.MixTemp(s)
+		}
+	}
+	return p.balance(nil)
+}

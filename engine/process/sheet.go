@@ -1,0 +1,60 @@
+// Package process says what a part goes through: its mixing and temperatures, its fermentation,
+// its shaping, the oven and the clock.
+//
+// It hands the make-up of a part, and the temperatures of the parts that go into it, to package
+// history, and turns the record that comes back into figures. Package safety builds on it.
+package process
+
+import (
+	"forebake/engine/figure"
+	"forebake/engine/formula"
+	"forebake/engine/history"
+	"forebake/engine/kitchen"
+	"forebake/engine/makeup"
+)
+
+// Short names of package figure.
+type (
+	Interval = figure.Interval
+	Value    = figure.Value
+)
+
+// madePart is the part as it is made up. Under this name it is embedded so that Part.Part stays
+// the part of the formula.
+type madePart = makeup.Part
+
+// Sheet holds the parts of one formula in one kitchen, with what they go through.
+type Sheet struct {
+	makeup.Sheet
+	// Traced reports of which parts the course is drawn, and of which after a bake too: those whose
+	// safety is asked. The sheet above sets it; nil draws none.
+	Traced    func(*formula.Part) (raw, baked bool)
+	Simulator history.Simulator // follows the parts; for the sheets above too
+
+	parts []Part
+}
+
+// Part is the working sheet of one part.
+type Part struct {
+	*madePart
+	sheet     *Sheet
+	record    *history.Record
+	prepared  *history.Setup
+	following bool
+	named     *Interval // see anyTemp
+}
+
+// Reset makes the sheet serve another formula, keeping its memory.
+func (s *Sheet) Reset(f *formula.Formula, k *kitchen.Kitchen) {
+	s.Sheet.Reset(f, k)
+	if cap(s.parts) < len(f.Parts) {
+		s.parts = make([]Part, len(f.Parts))
+	}
+	s.parts = s.parts[:len(f.Parts)]
+	for i := range s.parts {
+		s.parts[i] = Part{madePart: s.Sheet.Part(f.Parts[i]), sheet: s}
+	}
+}
+
+// Part is a part of the formula on this sheet.
+func (s *Sheet) Part(p *formula.Part) *Part { return &s.parts[p.Serial] }

@@ -1,0 +1,151 @@
+package process
+
+import (
+	"math"
+
+	"forebake/engine/figure"
+	"forebake/engine/formula"
+)
+
+// Line is one step of the timeline: when it happens, and what the part is like as it ends.
+type Line struct {
+	Part         *formula.Part
+	Step         *formula.Step
+	StartH, EndH float64 // hours since the first step of the formula, by the middle of every range
+	Timed        bool    // the step has a time of its own
+	Ambient      Value   // C
+	Core, Mean   Value   // C
+	Hours        Value   // equivalent hours at 26 C gained
+	Measured     bool    // a reading was believed
+	Bowl         bool    // no geometry is given: taken as left in its bowl
+}
+
+// Timeline gives every step of every part, part by part in the order of the file, on one clock. What goes into a part, or onto
+// it, is scheduled back from the step that needs it.
+func (s *Sheet) Timeline() []Line {
+	begins := s.schedule()
+	var out []Line
+	for _, fp := range s.Formula.Parts {
+		p := s.Part(fp)
+		record := p.Record()
+		ferments := p.Strain() != "none" && p.TotalFlour().Hi > 0
+		for i := range record.Stages {
+			st := &record.Stages[i]
+			l := Line{Part: fp, Step: st.Step, StartH: begins[fp.Serial] + st.StartH.Mid(), EndH: begins[fp.Serial] + st.EndH.Mid(),
+				Timed: st.Step.Time.Set, Measured: st.Measured || st.RiseMeasured, Bowl: st.AssumedBowl}
+			l.Ambient = figure.Absent("", st.Step.Place)
+			if st.HasAmbient {
+				l.Ambient = figure.ValueOf(st.Ambient)
+			} else if st.Step.At.Set {
+				l.Ambient = figure.ValueOf(st.Step.At.Interval)
+			}
+			l.Core = Lacking(st)
+			l.Mean, l.Hours = l.Core, l.Core
+			if st.Known {
+				l.Core, l.Mean = measuredValue(st.Core, st.Measured), measuredValue(st.Mean, st.Measured)
+				if ferments && st.Hours != (figure.Estimate{}) {
+					l.Hours = st.Hours.Value()
+				}
+			}
+			out = append(out, l)
+		}
+	}
+	return out
+}
+
+// schedule gives the hour at which each part begins: a part that another needs ends when that one needs it. The earliest
+// begins at 0.
+func (s *Sheet) schedule() []float64 {
+	length := func(p *formula.Part, before int) float64 {
+		h := 0.0
+		for _, step := range p.Steps[:before] {
+			if step.Time.Set {
+				h += step.Time.Mid() / 60
+			}
+		}
+		return h
+	}
+	begins := make([]float64, len(s.Formula.Parts))
+	needed := make([]bool, len(begins))
+	for i := len(s.Formula.Order) - 1; i >= 0; i-- { // takers before what they take
+		p := s.Formula.Order[i]
+		need := func(q *formula.Part, at float64) {
+			start := at - length(q, len(q.Steps))
+			if !needed[q.Serial] || start < begins[q.Serial] {
+				begins[q.Serial], needed[q.Serial] = start, true
+			}
+		}
+		for _, in := range p.Ingredients {
+			if in.Of != nil {
+				need(in.Of, begins[p.Serial])
+			}
+		}
+		for k, step := range p.Steps {
+			if step.Uses != nil {
+				need(step.Uses, begins[p.Serial]+length(p, k))
+			}
+		}
+	}
+	first := math.Inf(1)
+	for _, b := range begins {
+		first = min(first, b)
+	}
+	for i := range begins {
+		begins[i] -= first
+	}
+	return begins
+}
+
+// Hours is the longest way through the parts: a part starts when all that goes into it is ready, and waits at a fill,
+// wash or brush for the part it uses.
+func (s *Sheet) Hours() Value {
+	ready := make([]Interval, len(s.parts))
+	var untimed *formula.Step
+	later := func(a, b Interval) Interval { return figure.Between(max(a.Lo, b.Lo), max(a.Hi, b.Hi)) }
+	end := Interval{}
+	for _, p := range s.Formula.Order {
+		t := Interval{}
+		for _, in := range p.Ingredients {
+			if in.Of != nil {
+				t = later(t, ready[in.Of.Serial])
+			}
+		}
+		for _, step := range p.Steps {
+			if step.Uses != nil {
+				t = later(t, ready[step.Uses.Serial])
+			}
+			switch {
+			case step.Time.Set:
+				t = t.Add(step.Time.Interval)
+			case step.Verb.NeedsTime():
+				untimed = step
+				t.Hi = math.Inf(1)
+			}
+		}
+		ready[p.Serial] = t
+		end = later(end, t)
+	}
+	v := figure.ValueOf(end.Scale(1.0 / 60))
+	if untimed != nil {
+		v.Need = &figure.Need{What: "the time of this " + untimed.Verb.Name, Place: untimed.Place}
+	}
+	return v
+}
+
+// HandsOn adds up the steps that need hands, h.
+func (s *Sheet) HandsOn() Value {
+	sum := Interval{}
+	for _, p := range s.Formula.Parts {
+		for _, step := range p.Steps {
+			if !step.Verb.Attended() {
+				continue
+			}
+			if step.Time.Set {
+				sum = sum.Add(step.Time.Interval)
+			} else {
+				sum.Hi = math.Inf(1)
+			}
+		}
+	}
+	return figure.ValueOf(sum.Scale(1.0 / 60))
+}

@@ -1,0 +1,47 @@
+package quantity
+
+// kitchenWord is a measure that a kitchen writes and that is no fixed unit.
+type kitchenWord struct {
+	kind    Kind
+	means   string
+	choices []measureOf
+}
+
+// measureOf is what one of it can stand for: lo to hi of a unit.
+type measureOf struct {
+	lo, hi float64
+	unit   string
+}
+
+// kitchenWords holds them by their singular. Sources: a stick of butter is 4 oz (table of the USDA,
+// SR 28 NDB 01001, read); pinch 1/24 to 1/4 tsp and dash 1/8 tsp (measuring-spoon pages, read), the
+// bounds a judgement; dry yeast 7 g a sachet (German and US pages, read), baking powder 11 g in
+// France, 15 to 16 g in Germany and Italy (memory); a cube of fresh yeast 42 g in Germany (read),
+// 25 g in Italy (memory), 50 g in Sweden (read).
+var kitchenWords = map[string]kitchenWord{
+	"stick": {Mass, "is 4 oz of butter in the US, and no unit", []measureOf{{4, 4, "oz"}}},
+	"pinch": {Mass, "is no fixed measure: weigh it",
+		[]measureOf{{0.1, 1, "g"}}},
+	"pinche": {Mass, "is no fixed measure: weigh it", []measureOf{{0.1, 1, "g"}}},
+	"dash":   {Volume, "is no fixed measure: weigh it", []measureOf{{0.3, 1.5, "ml"}}},
+	"dashe":  {Volume, "is no fixed measure: weigh it", []measureOf{{0.3, 1.5, "ml"}}},
+	"sachet": {Mass, sachetMeans, []measureOf{{7, 7, "g"}, {11, 16, "g"}}},
+	"packet": {Mass, sachetMeans, []measureOf{{7, 7, "g"}, {11, 16, "g"}}},
+	"envelope": {Mass, "is 7 g of dry yeast; read the label",
+		[]measureOf{{7, 7, "g"}}},
+	"cube": {Mass, "of fresh yeast is 42 g in Germany, 25 g in Italy, 50 g in Sweden",
+		[]measureOf{{42, 42, "g"}, {25, 25, "g"}, {50, 50, "g"}}},
+	"pint":   {Volume, "differs by a fifth between the US and the UK", usOrUK("pint")},
+	"quart":  {Volume, "differs by a fifth between the US and the UK", usOrUK("quart")},
+	"gallon": {Volume, "differs by a fifth between the US and the UK", usOrUK("gallon")},
+	"large": {Count, "is a size: name the egg, \"large egg\" or \"size L egg\", and count it",
+		[]measureOf{{1, 1, "pieces"}}},
+	"medium": {Count, "is a size: name the egg, \"medium egg\" or \"size M egg\", and count it",
+		[]measureOf{{1, 1, "pieces"}}},
+}
+
+const sachetMeans = "is 7 g of dry yeast, 11 to 16 g of baking powder; read the label"
+
+func usOrUK(name string) []measureOf {
+	return []measureOf{{1, 1, "US " + name}, {1, 1, "UK " + name}}
+}

@@ -1,0 +1,29 @@
+package reading
+
+import (
+	"forebake/engine/source"
+	"forebake/engine/spelling"
+)
+
+// Names holds the names that were read so far, each with its first place. The zero Names is empty.
+type Names struct{ first map[string]source.Place }
+
+// Twice keeps a name, and reports whether it was kept before, with the place where it stood first.
+// A file may hold as many equal names as fit in, so each is told against the first alone. An empty
+// name is another fault, and is told as that.
+func (n *Names) Twice(name string, at source.Place) (first source.Place, twice bool) {
+	if name == "" {
+		return first, false
+	}
+	if first, twice = n.first[name]; twice {
+		return first, true
+	}
+	if n.first == nil {
+		n.first = map[string]source.Place{}
+	}
+	n.first[name] = at
+	return first, false
+}
+
+// IsNear reports whether a name is near to a known one, or is one.
+func IsNear(name string, known []string) bool { return len(spelling.Nearest(name, known, 1)) > 0 }

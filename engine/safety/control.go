@@ -1,0 +1,108 @@
+package safety
+
+import (
+	"forebake/engine/figure"
+	"forebake/engine/formula"
+	"forebake/engine/larder"
+	"forebake/engine/makeup"
+	"forebake/engine/process"
+	"forebake/engine/science/microbe"
+)
+
+// traced reports whether the part's course is drawn for the growth of organisms, and after a bake too. A dough's is drawn when it
+// needs control itself, and for what is on it or in it.
+func (p *Part) traced() (raw, baked bool) {
+	raw = p.NeedsControl().Hi == 1
+	if !p.IsDough() {
+		return raw, raw
+	}
+	for _, step := range p.Steps {
+		if step.Uses != nil && !baked {
+			q := p.sheet.Part(step.Uses)
+			baked = q.NeedsControl().Hi == 1 || q.wantsKill()
+		}
+	}
+	return raw || baked, baked
+}
+
+// NeedsControl reports whether the part needs time and temperature control:
+//
+//	raw dough, preferment             yes while it holds egg or milk
+//	baked crumb                       not judged
+//	filling, topping, syrup, wash     table B of the FDA Food Code, by water activity and pH
+//
+// A figure that is not measured leaves the answer open; until then the part counts as needing control.
+func (p *Part) NeedsControl() Value {
+	if p.IsDough() {
+		return figure.YesNo(p.Traits()&(larder.Egg|larder.Dairy) != 0)
+	}
+	c := p.control()
+	switch {
+	case c.Answer == microbe.NotNeeded:
+		return figure.YesNo(false)
+	case c.Certain:
+		return figure.YesNo(true)
+	case !p.PH.Set:
+		return figure.Maybe("ph of \""+p.Name+"\" (measure it); until then it counts as needing control", p.Place)
+	}
+	return figure.Maybe("water_activity of \""+p.Name+"\" (measure it); until then it counts as needing control", p.Place)
+}
+
+// control asks the table. Water that sugar has saturated holds its water activity down however dry the part is, so a part too dry for
+// the model is answered by the high end all the same.
+func (p *Part) control() microbe.Control {
+	if p.controlled == nil {
+		c := microbe.Control{Answer: microbe.NotNeeded, Certain: true, Cell: "no water in it"}
+		if p.WaterActivity.Set || p.Grams(makeup.AllWater).Hi > 0 {
+			c = microbe.NeedsControl(microbe.TableB, p.awEnds(), microbe.Interval{Lo: p.PH.Lo, Hi: p.PH.Hi}, p.PH.Set)
+		}
+		p.controlled = &c
+	}
+	return *p.controlled
+}
+
+// awEnds is the water activity, from 0 where the model does not answer; made once.
+func (p *Part) awEnds() microbe.Interval {
+	if p.activity == nil {
+		v := p.Activity()
+		if v.Absent {
+			v.Lo, v.Hi = 0, p.HighestActivity()
+		}
+		p.activity = &microbe.Interval{Lo: v.Lo, Hi: v.Hi}
+	}
+	return *p.activity
+}
+
+// ControlCell is the cell of the table, or the class of part, that decides NeedsControl.
+func (p *Part) ControlCell() Value {
+	if p.IsDough() {
+		if p.NeedsControl().Lo == 1 {
+			return figure.Text("egg or milk in a raw dough")
+		}
+		return figure.Text("no egg or milk in it")
+	}
+	return figure.Text(p.control().Cell)
+}
+
+// grows reports whether the organism grows in the part at all.
+func (p *Part) grows(o microbe.Organism) bool {
+	return microbe.Grows(o, p.awEnds(), microbe.Interval{Lo: p.PH.Lo, Hi: p.PH.Hi}, p.PH.Set)
+}
+
+// StandsHere reports whether what stands in a step needs control: the part itself; after a bake, what is in it or on it.
+func (s *Sheet) StandsHere(step *formula.Step) Value {
+	p := s.Part(step.Part)
+	if !p.IsDough() || !process.AfterBake(step) {
+		return p.NeedsControl()
+	}
+	out := figure.YesNo(false)
+	for _, other := range p.Steps[:step.Index] {
+		if other.Uses == nil || other.Verb.Washes() || makeup.OnlyFat(other.Uses) {
+			continue // a wash is crust after the bake, and butter that was rolled in is crumb
+		}
+		if v := s.Part(other.Uses).NeedsControl(); v.Hi > out.Hi || v.Lo > out.Lo {
+			out = v
+		}
+	}
+	return out
+}

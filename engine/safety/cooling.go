@@ -1,0 +1,294 @@
+package safety
+
+import (
+	"fmt"
+	"math"
+	"slices"
+	"strings"
+
+	"forebake/engine/figure"
+	"forebake/engine/formula"
+	"forebake/engine/history"
+	"forebake/engine/quantity"
+)
+
+// StartsHot reports whether a wait begins a cooling: the part comes to it hot, from a cook or bake
+// and not from another wait in which it cooled. In hot surroundings no cooling begins.
+func (s *Sheet) StartsHot(step *formula.Step) Value {
+	hot := s.limits().CoolFromC.Value
+	keptHot := func(step *formula.Step) bool {
+		around, ok := history.Around(s.Kitchen, step)
+		return ok && around.Lo >= hot
+	}
+	before := false
+	for k := step.Index - 1; k >= 0 && !before; k-- {
+		switch other := step.Part.Steps[k]; {
+		case other.Verb.Heats():
+			before = true
+		case other.Verb.Waits() && !keptHot(other):
+			return figure.YesNo(false)
+		}
+	}
+	if !before || keptHot(step) {
+		return figure.YesNo(false)
+	}
+	st, missing := s.Stage(step)
+	if st == nil {
+		return figure.Maybe(missing.Need.What, missing.Need.Place)
+	}
+	switch {
+	case st.StartCore.Low >= hot:
+		return figure.YesNo(true)
+	case st.StartCore.High < hot:
+		return figure.YesNo(false)
+	}
+	return figure.Maybe("measured = \"... C\" in the step before", step.Place)
+}
+
+// CoolingStages are the stages of a cooling, as the code counts them, that a clock runs over.
+type CoolingStages uint8
+
+// FirstStage ends at the code's first limit (21 C), BothStages at its second (5 C).
+const (
+	FirstStage CoolingStages = iota
+	BothStages
+)
+
+// Cooling gives the hours from the start of the code's clock until the part is at a temperature, over all the waits of a cooling. In
+// surroundings that are cold enough to keep it the last wait is taken to last as long as it takes; elsewhere the clock ends with the
+// steps as written. Over BothStages a bake that follows in time ends the clock, once the
+// first stage is done.
+func (s *Sheet) Cooling(step *formula.Step, stages CoolingStages) Value {
+	p, l := s.Part(step.Part), s.limits()
+	if st, missing := s.Stage(step); st == nil {
+		return missing
+	}
+	target := l.FirstToC.Value
+	if stages == BothStages {
+		target = l.SecondToC.Value
+	}
+	from, _, ok1 := p.fallsTo(step, l.CoolFromC.Value)
+	to, _, ok2 := p.fallsTo(step, target)
+	if !ok1 || !ok2 {
+		return figure.Absent("the surroundings of every wait from this "+step.Verb.Name+" on", step.Place)
+	}
+	if stages == BothStages {
+		if _, done, ok := p.fallsTo(step, l.FirstToC.Value); ok && done {
+			if baked, ok := p.untilBaked(step); ok {
+				to = to.Min(figure.Estimate{Low: baked.Lo, Mid: baked.Mid(), High: baked.Hi})
+			}
+		}
+	}
+	between := func(from, to float64) float64 {
+		if math.IsInf(from, 1) {
+			return 0 // kept hot: the clock never starts
+		}
+		return max(0, to-from)
+	}
+	v := Value{Lo: between(from.Low, to.Low), Mid: between(from.Mid, to.Mid), Hi: between(from.High, to.High), Origin: figure.ByModel}
+	v.Lo, v.Hi = min(v.Lo, v.Mid), max(v.Hi, v.Mid)
+	if math.IsInf(v.Mid, 1) {
+		v.Mid = math.NaN()
+	}
+	if math.IsInf(v.Lo, 1) { // no run ever comes there: it lasts as long as is written, at the least
+		v.Lo = 0
+		for _, st := range p.coolingFrom(step) {
+			v.Lo += st.Step.Time.Lo / 60
+		}
+	}
+	return v
+}
+
+// fallsTo looks along the courses of a cooling, wait after wait, for the time at which each run comes down to a temperature, h from
+// the start of the cooling. The coldest run is the quickest, so its time is the low end. done reports whether every run is there by the
+// end of the steps as written.
+func (p *Part) fallsTo(step *formula.Step, targetC float64) (hours figure.Estimate, done, ok bool) {
+	waits := p.coolingFrom(step)
+	keeps := false
+	for _, st := range waits {
+		if at := p.sheet.AroundStep(st.Step); !at.Absent && at.Hi <= p.sheet.limits().ColdC.Value {
+			keeps = true
+		}
+	}
+	out, done := [figure.Runs]float64{math.NaN(), math.NaN(), math.NaN()}, true
+	var at [figure.Runs]float64
+	for i, st := range waits {
+		if !st.Known {
+			return figure.Estimate{}, false, false
+		}
+		ambient := [figure.Runs]float64{st.Ambient.Lo, st.Ambient.Mid(), st.Ambient.Hi}
+		last := i == len(waits)-1
+		for r := range out {
+			if !math.IsNaN(out[r]) {
+				continue
+			}
+			trace := st.Trace[r]
+			end := trace[len(trace)-1].Hours
+			h, met := history.DownTo(trace, ambient[r], targetC)
+			switch {
+			case met:
+				out[r] = at[r] + h
+			case !last:
+				at[r] += end
+			case keeps:
+				h, ok := p.onTo(st, figure.Run(r), ambient[r], targetC)
+				if !ok {
+					return figure.Estimate{}, false, false
+				}
+				out[r], done = at[r]+h, false
+			default:
+				out[r], done = at[r]+end, false
+			}
+		}
+	}
+	return figure.Estimate{Low: out[figure.Low], Mid: out[figure.Middle], High: out[figure.High]}, done, len(waits) > 0
+}
+
+// coolingFrom lists the waits of a cooling that begins in a step, up to the next cook or bake.
+func (p *Part) coolingFrom(step *formula.Step) []*history.Stage {
+	var out []*history.Stage
+	record := p.Record()
+	for i := step.Index; i < len(record.Stages); i++ {
+		st := &record.Stages[i]
+		switch verb := st.Step.Verb; {
+		case verb.HeatsThrough():
+			return out
+		case st.Trace[figure.Low] != nil || !st.Known && verb.Waits():
+			out = append(out, st)
+		}
+	}
+	return out
+}
+
+// onTo follows a run past the end of its course: by the rate of its decay, once well under way; else by following it again.
+func (p *Part) onTo(st *history.Stage, run figure.Run, ambientC, targetC float64) (hours float64, ok bool) {
+	trace := st.Trace[run]
+	first, before, last := trace[0].Core-ambientC, trace[len(trace)-2], trace[len(trace)-1]
+	if targetC <= ambientC {
+		return math.Inf(1), true
+	}
+	if a, b := before.Core-ambientC, last.Core-ambientC; b > 0 && b < a && a < 0.6*first {
+		pace := math.Log(a/b) / (last.Hours - before.Hours)
+		return last.Hours + math.Log(b/(targetC-ambientC))/pace, true
+	}
+	b, ok := p.sheet.Simulator.TimeTo(p.Setup(), st.Step, targetC)
+	return b.At(run), ok
+}
+
+// untilBaked is how long after the start of a step its part goes into the oven in all that it is spread on, h; ok is false where it
+// does not.
+func (p *Part) untilBaked(step *formula.Step) (h Interval, ok bool) {
+	sum := func(steps []*formula.Step) Interval {
+		total := Interval{}
+		for _, other := range steps {
+			if other.Time.Set {
+				total = total.Add(other.Time.Interval.Scale(1.0 / 60))
+			} else if other.Verb.Waits() {
+				total.Hi = math.Inf(1)
+			}
+		}
+		return total
+	}
+	latest := Interval{}
+	for _, q := range p.Formula.Parts {
+		for i, use := range q.Steps {
+			if use.Uses != p.Part {
+				continue
+			}
+			baked := false
+			for k := i + 1; k < len(q.Steps) && !baked; k++ {
+				if baked = q.Steps[k].Verb.Bakes(); baked {
+					h := sum(p.Steps[step.Index:]).Add(sum(q.Steps[i:k]))
+					latest = figure.Between(max(latest.Lo, h.Lo), max(latest.Hi, h.Hi))
+				}
+			}
+			if !baked {
+				return Interval{}, false
+			}
+			ok = true
+		}
+	}
+	return latest, ok
+}
+
+// MadeToCold is the time from the end of a part's mix until its core is cold, h.
+func (s *Sheet) MadeToCold(step *formula.Step) Value {
+	p := s.Part(step.Part)
+	before := Interval{}
+	mixed := !p.HasStep((*formula.Verb).Mixes)
+	for _, other := range p.Steps[:step.Index] {
+		if mixed && other.Time.Set {
+			before = before.Add(other.Time.Interval.Scale(1.0 / 60))
+		}
+		mixed = mixed || other.Verb.Mixes()
+	}
+	cold := s.limits().SecondToC.Value
+	v := s.HoursTo(step, cold)
+	if v.Absent {
+		return v
+	}
+	// A run that comes cold to this step was cold in time or not in an earlier one.
+	st, _ := s.Stage(step)
+	for _, x := range [...]struct {
+		start, before float64
+		h             *float64
+	}{{st.StartCore.Low, before.Lo, &v.Lo}, {st.StartCore.Mid, before.Mid(), &v.Mid}, {st.StartCore.High, before.Hi, &v.Hi}} {
+		if x.start > cold {
+			*x.h += x.before
+		}
+	}
+	return v
+}
+
+// CoolingWay says in words how shallow the part would have to stand to cool in time: here, and in an ice bath.
+func (s *Sheet) CoolingWay(step *formula.Step) Value {
+	if st, missing := s.Stage(step); st == nil {
+		return missing
+	}
+	var ways []string
+	if mm := s.trayFor(step, nil); mm > 0 {
+		ways = append(ways, fmt.Sprintf("trays of %s here", quantity.Format(mm, "mm")))
+	}
+	if mm := s.trayFor(step, formula.IceBath); mm > 0 {
+		ways = append(ways, fmt.Sprintf("%s in an ice bath", quantity.Format(mm, "mm")))
+	}
+	if len(ways) == 0 {
+		return figure.Text("an ice bath, thinner and stirred")
+	}
+	return figure.Text(strings.Join(ways, ", or "))
+}
+
+// trayFor is the deepest open tray, mm in whole steps of 5 (1 below 10), that keeps both stages at the slow end; 0 where none does.
+func (s *Sheet) trayFor(step *formula.Step, by *formula.Way) float64 {
+	l := s.limits()
+	open := false
+	keeps := func(mm float64) bool {
+		instead := *step
+		instead.Reading, instead.Covered = nil, &open
+		instead.Form = &formula.Geometry{Shape: "tray", MM: figure.Point(mm)}
+		if by != nil {
+			instead.Way, instead.At, instead.Where = by, formula.Given{}, nil
+		}
+		setup := s.Part(step.Part).Setup()
+		at := func(c float64) float64 {
+			b, ok := s.Simulator.TimeToIf(setup, step, &instead, c)
+			if !ok {
+				return math.Inf(1)
+			}
+			return b.High
+		}
+		from := at(l.CoolFromC.Value)
+		return at(l.FirstToC.Value)-from <= l.FirstHours.Value && at(l.SecondToC.Value)-from <= l.TotalHours.Value
+	}
+	depths := []float64{2, 3, 4, 5, 6, 7, 8, 9, 10, 15, 20, 25, 30, 35, 40, 45, 50, 60, 70, 80}
+	i, _ := slices.BinarySearchFunc(depths, true, func(mm float64, _ bool) int {
+		if keeps(mm) {
+			return -1
+		}
+		return 1
+	})
+	if i == 0 {
+		return 0
+	}
+	return depths[i-1]
+}

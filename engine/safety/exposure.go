@@ -1,0 +1,220 @@
+package safety
+
+import (
+	"math"
+
+	"forebake/engine/figure"
+	"forebake/engine/history"
+	"forebake/engine/process"
+	"forebake/engine/science/microbe"
+)
+
+// clock runs along the part's steps up to its bake, and on after it for what comes through as spores.
+func (p *Part) clock() *Clock {
+	if p.exposed != nil {
+		return p.exposed
+	}
+	c := p.ownClock()
+	p.exposed = c // before the places are looked at, so that nothing can go round
+	var worst *Clock
+	for _, q := range p.Formula.Parts {
+		for i, step := range q.Steps {
+			if step.Uses != p.Part {
+				continue
+			}
+			there := *c
+			p.sheet.Part(q).expose(&there, i+1, pastBake)
+			if worst == nil {
+				worst = &there
+			} else {
+				worst.Worse(&there)
+			}
+		}
+	}
+	if worst != nil {
+		p.exposed = worst
+	}
+	return p.exposed
+}
+
+// ownClock runs along the part's own steps; what it takes in brings its own time with it.
+func (p *Part) ownClock() *Clock {
+	if p.ownExposed != nil {
+		return p.ownExposed
+	}
+	l := p.sheet.limits()
+	c := NewClock(l.ColdC.Value, l.HotHoldC.Value)
+	p.ownExposed = c
+	for _, in := range p.Ingredients {
+		if in.Of != nil && p.sheet.Part(in.Of).NeedsControl().Hi == 1 {
+			c.Inherit(p.sheet.Part(in.Of).ownClock())
+		}
+	}
+	if p.IsDough() {
+		p.expose(c, 0, untilBake)
+	} else {
+		p.expose(c, 0, pastBake)
+	}
+	return c
+}
+
+// span tells where a clock stops.
+type span uint8
+
+const (
+	untilBake span = iota // a dough's own clock
+	pastBake              // that of what is in a dough or on it
+)
+
+// expose adds the steps of the part, from one on, to a clock.
+func (p *Part) expose(c *Clock, from int, stops span) {
+	record := p.Record()
+	sinceKill := math.Inf(1) // h; the cooling straight after a kill counts for spores alone, as long as the code gives it
+	allowed := p.sheet.limits().TotalHours.Value
+	for i := from; i < len(record.Stages); i++ {
+		st := &record.Stages[i]
+		step := st.Step
+		hours := Interval{}
+		if step.Time.Set {
+			hours = step.Time.Interval.Scale(1.0 / 60)
+		}
+		verb := step.Verb
+		hot := st.Known && st.Core.Low >= p.sheet.limits().CoolFromC.Value
+		if verb.Touched() && !hot { // what gets in now is alive
+			sinceKill = math.Inf(1)
+		}
+		sporesOnly := allowed - sinceKill
+		switch {
+		case st.InOwnBowl:
+		case !st.Known && !step.Time.Set && verb.Waits():
+			c.Unknown(figure.Positive())
+		case !st.Known && verb.Bakes():
+			c.Unknown(Interval{Hi: ovenH})
+		case !st.Known && verb.HeatUnknown(): // it may be an oven
+			c.Unknown(Interval{Lo: hours.Lo, Hi: max(hours.Hi, ovenH)})
+		case !st.Known:
+			c.Unknown(hours)
+		case verb.Waits() && st.HasAmbient && st.Ambient.Hi > growthEndsC && st.StartCore.Low < p.sheet.limits().HotHoldC.Value:
+			c.Unknown(hours) // warmed by a wait in the heat, which is no cook: the faster it is taken to go, the less it would count
+		case st.Trace[figure.High] != nil:
+			c.Wait(st, sporesOnly)
+		case verb.Waits() && hours.Hi > 0: // nothing here needs control, or it is a crumb: its course was not drawn
+			c.Straight(st.StartCore, st.CoreMax, hours, sporesOnly)
+		case verb.Bakes():
+			c.Straight(st.StartCore, heatedThrough, intoHeat(st, hours), sporesOnly)
+		case hours.Hi > 0:
+			c.Straight(st.StartCore, st.Core, hours, sporesOnly)
+		}
+		if sinceKill += hours.Hi; hot && sinceKill > 0 && !math.IsInf(sinceKill, 1) {
+			sinceKill = 0 // kept hot: its cooling has not begun
+		}
+		switch {
+		case p.BakesDough(step) && !st.InOwnBowl:
+			if stops == untilBake || from > 0 && p.Steps[from-1].Verb.Washes() { // what was brushed on before the bake is dry crust after it
+				return
+			}
+			c.Bake()
+			sinceKill = math.Inf(-1) // what gets in later is for the rules on keeping it
+		case verb.Cooks() && st.Known && !st.InOwnBowl && microbe.EggCooked(st.Core.Low, 1):
+			c.Kill()
+			sinceKill = 0
+		}
+	}
+}
+
+// growthEndsC is where the fastest growth of the organisms ends, C: above it a hotter run is not the worse one.
+const growthEndsC = 45
+
+// heatedThrough is where nothing grows any more, C.
+var heatedThrough = figure.Estimate{Low: 60, Mid: 60, High: 60}
+
+// ovenH is the longest that a middle is taken to warm in an oven, h, however long or short the bake is: one that is too short leaves it
+// warm as long all the same. A large tin loaf is at 60 C by then in the middle of the model's error (judgement).
+const ovenH = 0.5
+
+// intoHeat is the time that an oven takes to bring the middle to where nothing grows, however long the bake goes on after that.
+func intoHeat(st *history.Stage, hours Interval) Interval {
+	g, ok := st.Oven.MinutesToCore(heatedThrough.Mid)
+	if !ok {
+		return Interval{Lo: min(hours.Lo, ovenH), Hi: ovenH}
+	}
+	if r := st.Step.Reading; r != nil && r.Temp.Set { // the reading says how fast this oven is
+		if end, ok := st.Oven.MinutesToCore(r.Temp.Mid()); ok && end.Mid > 0 {
+			h := hours.Scale(min(1, g.Mid/end.Mid))
+			return Interval{Lo: min(h.Lo, ovenH), Hi: min(h.Hi, ovenH)}
+		}
+	}
+	return Interval{Lo: min(hours.Lo, ovenH, g.Low/60), Hi: min(ovenH, g.High/60)}
+}
+
+// Budget is the share of an organism's published time that is used up; nothing where it does not grow.
+func (p *Part) Budget(o microbe.Organism) Value {
+	if !p.grows(o) {
+		return figure.ValueOf(Interval{})
+	}
+	return p.spentValue(p.clock().Spent(o))
+}
+
+// WarmHours is the longest time between cold and hot holding without a kill step between.
+func (p *Part) WarmHours() Value { return p.spentValue(p.clock().WarmHours()) }
+
+// spentValue names what is missing where the warmest run cannot be followed.
+func (p *Part) spentValue(b figure.Estimate) Value {
+	v := b.Value()
+	if math.IsInf(v.Hi, 1) || v.Hi > v.Lo {
+		v.Need = p.unknownStage()
+	}
+	if math.IsInf(v.Mid, 1) {
+		v.Mid = math.NaN()
+	}
+	return v
+}
+
+// unknownStage is what would have to be written so that the part can be followed; nil when it can.
+func (p *Part) unknownStage() *figure.Need {
+	look := func(q *Part) *figure.Need {
+		for i := range q.Record().Stages {
+			if st := &q.Record().Stages[i]; !st.Known {
+				return process.Lacking(st).Need
+			}
+		}
+		return nil
+	}
+	if need := look(p); need != nil {
+		return need
+	}
+	for _, q := range p.Formula.Parts {
+		for _, step := range q.Steps {
+			if step.Uses == p.Part {
+				if need := look(p.sheet.Part(q)); need != nil {
+					return need
+				}
+			}
+		}
+	}
+	return nil
+}
+
+// counted are the organisms that rules are held against, with the function of each budget.
+var counted = [...]microbe.Organism{microbe.Salmonella, microbe.SAureus, microbe.BCereus, microbe.LMonocytogenes}
+
+// FastestOrganism is the counted organism that has used up most of its time at the careful end.
+func (p *Part) FastestOrganism() Value {
+	return p.fastest(func(microbe.Organism) bool { return true })
+}
+
+// FastestToxin is FastestOrganism of those that leave a toxin.
+func (p *Part) FastestToxin() Value { return p.fastest(microbe.Organism.LeavesToxin) }
+
+func (p *Part) fastest(asked func(microbe.Organism) bool) Value {
+	name, most := "none", 0.0
+	for _, o := range counted {
+		if !asked(o) || !p.grows(o) {
+			continue
+		}
+		if spent := p.clock().Spent(o).High; spent > most {
+			name, most = o.String(), spent
+		}
+	}
+	return figure.Text(name)
+}

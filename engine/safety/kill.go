@@ -1,0 +1,198 @@
+package safety
+
+import (
+	"math"
+
+	"forebake/engine/figure"
+	"forebake/engine/formula"
+	"forebake/engine/history"
+	"forebake/engine/larder"
+	"forebake/engine/makeup"
+	"forebake/engine/science/heat"
+	"forebake/engine/science/microbe"
+)
+
+// foodFor is the kind of food by which the published D and z values are chosen.
+func (p *Part) foodFor() microbe.Food {
+	chocolate := Interval{}
+	for _, in := range p.Ingredients {
+		if in.Item != nil && in.Item.Class == larder.ClassChocolate {
+			chocolate = chocolate.Add(p.sheet.Amount(in))
+		}
+	}
+	switch {
+	case chocolate.Hi > p.Grams(makeup.Mass).Lo/2:
+		return microbe.Chocolate
+	case p.IsDough():
+		return microbe.Dough
+	case p.Traits()&(larder.Egg|larder.Dairy) != 0:
+		return microbe.Custard
+	}
+	return microbe.Dough
+}
+
+// wantsKill reports whether what a bake does to a filling matters: it holds raw egg or flour, or needs control and was never cooked.
+func (p *Part) wantsKill() bool {
+	return p.Raw(larder.RawEgg, EggCookC).Hi == 1 || p.Raw(larder.RawFlour, FloursCookC).Hi == 1 || !p.CooksAll() && p.NeedsControl().Hi == 1
+}
+
+// WantKill lists the fillings on a step's part for which the step has to be a kill.
+func (s *Sheet) WantKill(step *formula.Step) []*Part {
+	var out []*Part
+	for _, other := range step.Part.Steps[:step.Index] {
+		if other.Verb.Fills() && other.Uses != nil && s.Part(other.Uses).wantsKill() {
+			out = append(out, s.Part(other.Uses))
+		}
+	}
+	return out
+}
+
+// Lethality is how far a bake or cook brings Salmonella down in what is least sure of it: the fillings that want it, else the part.
+func (s *Sheet) Lethality(step *formula.Step) Value {
+	of := s.WantKill(step)
+	if len(of) == 0 {
+		of = append(of, s.Part(step.Part))
+	}
+	return s.killedBy(step, of, whole)
+}
+
+// extent is how much of a kill's estimate is worked out.
+type extent uint8
+
+const (
+	whole  extent = iota
+	lowEnd        // the middle is left alone where the low end is a kill step already
+)
+
+// killedBy integrates over the core in the step, and over the cooling straight after a bake: the slow end of the oven with the quick
+// end of the cooling, and the middle of both. No more than the low end is needed, so the high one is a mirror of it.
+func (s *Sheet) killedBy(step *formula.Step, of []*Part, asked extent) Value {
+	st, missing := s.Stage(step)
+	if st == nil {
+		return missing
+	}
+	if !step.Time.Set {
+		return figure.Absent("the time of this "+step.Verb.Name, step.Place)
+	}
+	low, mid := math.Inf(1), math.Inf(1)
+	for _, p := range of {
+		kill := microbe.KillFor(p.foodFor(), p.awEnds().Lo)
+		var slow, usual float64
+		if step.Verb.Bakes() {
+			slow = ovenLog(&kill, st, step.Time.Lo, figure.Low) + s.coolingLog(&kill, step, figure.Low)
+			if asked == lowEnd && slow >= microbe.BakeLogTarget {
+				usual = slow
+			} else {
+				usual = ovenLog(&kill, st, step.Time.Mid(), figure.Middle) + s.coolingLog(&kill, step, figure.Middle)
+			}
+		} else {
+			slow = kill.Log(st.StartCore.Low, st.Core.Low, step.Time.Lo)
+			usual = kill.Log(st.StartCore.Mid, st.Core.Mid, step.Time.Mid())
+		}
+		low, mid = min(low, slow), min(mid, usual)
+	}
+	mid = max(low, mid)
+	return Value{Lo: low, Mid: mid, Hi: 2*mid - low, Origin: figure.ByModel}
+}
+
+// ovenLog follows the core through an oven: by the model's slow end (Low) or its middle; through a reading at the end, where there is one.
+func ovenLog(kill *microbe.Kill, st *history.Stage, minutes float64, run figure.Run) float64 {
+	const steps = 24
+	stretch := 1.0
+	if run == figure.Low {
+		stretch = 1 / heat.BakeFactor
+	}
+	if r := st.Step.Reading; r != nil && r.Temp.Set && minutes > 0 {
+		end := r.Temp.Mid()
+		if run == figure.Low {
+			end = r.Temp.Lo
+		}
+		if g, ok := st.Oven.MinutesToCore(end); ok {
+			stretch = g.Mid / minutes
+		}
+	}
+	var at, cores [steps]float64
+	for i := range at {
+		at[i] = minutes * stretch * float64(i+1) / steps
+	}
+	if !st.Oven.Cores(at[:], cores[:]) {
+		return 0
+	}
+	sum, last := 0.0, st.StartCore.Low
+	for _, core := range cores {
+		sum += kill.Log(last, core, minutes/steps)
+		last = core
+	}
+	return sum
+}
+
+// coolingLog goes on over the waits straight after a bake: the middle stays hot for a while. The low run cools quickest.
+func (s *Sheet) coolingLog(kill *microbe.Kill, bake *formula.Step, run figure.Run) float64 {
+	sum := 0.0
+	record := s.Part(bake.Part).Record()
+	for i := bake.Index + 1; i < len(record.Stages); i++ {
+		st := &record.Stages[i]
+		trace := st.Trace[run]
+		switch {
+		case !st.Known || st.Step.Verb.Bakes():
+			return sum
+		case trace == nil && st.Step.Time.Set: // not drawn where nothing in it needs control: then the oven alone has to do
+			return sum
+		}
+		for k := 1; k < len(trace); k++ {
+			sum += kill.Log(trace[k-1].Core, trace[k].Core, 60*(trace[k].Hours-trace[k-1].Hours))
+		}
+	}
+	return sum
+}
+
+// IsKilled reports whether a bake that is a proven kill step follows what the part goes through: at its slow end.
+func (p *Part) IsKilled() Value {
+	return p.once(&p.killed, isKilled)
+}
+
+// isKilled works IsKilled out.
+func isKilled(p *Part) Value {
+	out, found := figure.YesNo(true), false
+	ask := func(q *Part, from int) {
+		for _, step := range q.Steps[from:] {
+			if q.BakesDough(step) {
+				found = true
+				v := p.sheet.killedBy(step, []*Part{p}, lowEnd)
+				switch {
+				case v.Absent && out.Hi == 1:
+					out = figure.Maybe(v.Need.What, v.Need.Place)
+				case !v.Absent && v.Lo < microbe.BakeLogTarget && (v.Hi < microbe.BakeLogTarget || out.Hi == 0):
+					out = figure.YesNo(false)
+				case !v.Absent && v.Lo < microbe.BakeLogTarget:
+					out = figure.Maybe("a core reading in this "+step.Verb.Name+": measured = \"93 C core\"", step.Place)
+				}
+				return
+			}
+		}
+		out, found = figure.YesNo(false), true
+	}
+	if p.HasStep((*formula.Verb).Bakes) || p.Fried() {
+		ask(p, 0)
+		return out
+	}
+	for _, q := range p.Formula.Parts {
+		for i, step := range q.Steps {
+			if step.Uses == p.Part {
+				ask(p.sheet.Part(q), i+1)
+			}
+		}
+		for _, in := range q.Ingredients {
+			if in.Of == p.Part {
+				if v := p.sheet.Part(q).IsKilled(); v.Hi == 0 || out.Lo == 1 {
+					out = v
+				}
+				found = true
+			}
+		}
+	}
+	if !found {
+		return figure.YesNo(false)
+	}
+	return out
+}

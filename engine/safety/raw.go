@@ -1,0 +1,196 @@
+package safety
+
+import (
+	"math"
+
+	"forebake/engine/figure"
+	"forebake/engine/formula"
+	"forebake/engine/larder"
+	"forebake/engine/makeup"
+)
+
+// What a cook must reach so that an ingredient is raw no more, C.
+const (
+	EggCookC    = 71 // USDA advice for egg dishes, 160 F
+	FloursCookC = 74 // 165 F, the careful end of consumer advice; no code names a figure for flour
+)
+
+// Raw reports whether something that must be cooked is still raw after the part's own steps and those of the parts it
+// takes in. A cook without a temperature leaves it open; nothing here softens that.
+func (p *Part) Raw(trait larder.Trait, cookC float64) Value {
+	if p.Traits()&trait == 0 {
+		return figure.YesNo(false)
+	}
+	if v, known := p.uncooked[trait]; known {
+		return v
+	}
+	v := p.stillRaw(trait, cookC)
+	if len(p.Contents()) > 1 {
+		if p.uncooked == nil {
+			p.uncooked = map[larder.Trait]Value{}
+		}
+		p.uncooked[trait] = v
+	}
+	return v
+}
+
+func (p *Part) stillRaw(trait larder.Trait, cookC float64) Value {
+	open := false
+	for _, in := range p.Ingredients {
+		raw := figure.YesNo(in.Of == nil && in.Item.Traits&trait != 0)
+		if in.Of != nil {
+			raw = p.sheet.Part(in.Of).Raw(trait, cookC)
+		}
+		if raw.Hi == 0 {
+			continue
+		}
+		switch state := p.cooked(in, cookC); {
+		case state == figure.No && raw.Lo == 1:
+			return figure.YesNo(true)
+		case state != figure.Yes:
+			open = true
+		}
+	}
+	if open {
+		return figure.Maybe("the temperature that \""+p.Name+"\" is cooked to", p.Place)
+	}
+	return figure.YesNo(false)
+}
+
+// cooked says whether a bake, or a cook to the temperature, is among the steps that an ingredient
+// goes through. A cook that names others leaves it raw. A cook without a temperature, or to a range
+// that the temperature lies in, leaves it open.
+func (p *Part) cooked(in *formula.Ingredient, cookC float64) figure.Truth {
+	state := figure.No
+	for _, s := range p.Steps {
+		switch v := s.Verb; {
+		case v.Bakes():
+			return figure.Yes
+		case v.Cooks() && makeup.TakesIn(s, in):
+			reached := s.To
+			if s.Core.Set {
+				reached = s.Core
+			}
+			if s.Reading != nil && s.Reading.Temp.Set {
+				reached = s.Reading.Temp
+			}
+			switch {
+			case reached.Set && reached.Lo >= cookC:
+				return figure.Yes
+			case !reached.Set || reached.Hi >= cookC:
+				state = figure.Open
+			}
+		}
+	}
+	return state
+}
+
+// HeatedTo is the hottest that the part is sure to get, by its own cooks and bakes and by those of what it goes into or onto; what is
+// brushed on before a bake is crust.
+func (p *Part) HeatedTo() Value {
+	return p.once(&p.heated, heatedTo)
+}
+
+// heatedTo works HeatedTo out.
+func heatedTo(p *Part) Value {
+	best := Value{Lo: math.Inf(-1), Hi: math.Inf(-1), Origin: figure.AsGiven}
+	hotter := func(v Value) {
+		if v.Absent {
+			best.Hi, best.Need = math.Inf(1), v.Need
+			return
+		}
+		best.Lo, best.Hi = max(best.Lo, v.Lo), max(best.Hi, v.Hi)
+	}
+	for _, step := range p.Steps {
+		if step.HeatsAll() {
+			hotter(p.sheet.Reached(step))
+		}
+	}
+	users, later := 0, Value{Lo: math.Inf(1), Hi: math.Inf(1)} // the coolest of the places where it ends
+	cooler := func(v Value) {
+		users++
+		later.Lo, later.Hi = min(later.Lo, v.Lo), min(later.Hi, v.Hi)
+		if v.Need != nil {
+			later.Need = v.Need
+		}
+	}
+	for _, q := range p.Formula.Parts {
+		for i, step := range q.Steps {
+			if step.Uses == p.Part {
+				cooler(p.sheet.heatAfter(q, i))
+			}
+		}
+		for _, in := range q.Ingredients {
+			if in.Of == p.Part {
+				cooler(p.sheet.Part(q).HeatedTo())
+			}
+		}
+	}
+	if users > 0 {
+		if later.Need != nil && best.Need == nil {
+			best.Need = later.Need
+		}
+		best.Lo, best.Hi = max(best.Lo, later.Lo), max(best.Hi, later.Hi)
+	}
+	if math.IsInf(best.Hi, -1) { // it is never heated: as warm as its own ingredients
+		room := p.sheet.Kitchen.Room.Interval
+		return figure.ValueOf(room)
+	}
+	if math.IsInf(best.Lo, -1) { // heated, and no step says how far
+		best.Lo = min(best.Hi, 0)
+	}
+	best.Mid = figure.ValueOf(best.Interval()).Mid
+	return best
+}
+
+// heatAfter is how hot what step i of q puts on gets there; nothing where no bake follows.
+func (s *Sheet) heatAfter(q *formula.Part, i int) Value {
+	for _, step := range q.Steps[i+1:] {
+		if !step.Verb.Bakes() {
+			continue
+		}
+		if q.Steps[i].Verb.Washes() {
+			return figure.ValueOf(figure.Point(100))
+		}
+		return s.Reached(step)
+	}
+	return figure.ValueOf(s.Kitchen.Room.Interval)
+}
+
+// FlourEatenRaw reports whether the part holds raw flour that no bake reaches. A part without a step says nothing yet.
+func (p *Part) FlourEatenRaw() Value {
+	raw := p.Raw(larder.RawFlour, FloursCookC)
+	if raw.Hi == 0 || len(p.TakenBy()) > 0 {
+		return figure.YesNo(false)
+	}
+	heat := p.HeatedTo()
+	switch {
+	case heat.Lo >= FloursCookC:
+		return figure.YesNo(false)
+	case heat.Hi >= FloursCookC:
+		return figure.Maybe("the core that this is baked to", p.Place)
+	case len(p.Steps) == 0 && len(p.Taken) == 0:
+		return figure.Maybe("the step that bakes \""+p.Name+"\"", p.Place)
+	}
+	return raw
+}
+
+// AlcoholLast reports whether something with a spirit in it goes on after the bake, or into what is never baked.
+func (s *Sheet) AlcoholLast() Value {
+	for i := range s.parts {
+		p := &s.parts[i]
+		if p.Has(larder.Spirit).Lo == 0 || p.Baked() {
+			continue
+		}
+		before := false
+		for _, q := range s.Formula.Parts {
+			for k, step := range q.Steps {
+				before = before || step.Uses == p.Part && s.heatAfter(q, k).Hi > 60
+			}
+		}
+		if !before && len(p.TakenBy()) == 0 {
+			return figure.YesNo(true)
+		}
+	}
+	return figure.YesNo(false)
+}

@@ -1,0 +1,3 @@
+package safety
+
+import _ "forebake/engine/seed" // every run draws the same

@@ -1,0 +1,92 @@
+// Package safety says what could make someone ill: which parts need time and temperature control,
+// how long they are warm, how fast they cool, what the heat kills, how long they keep.
+//
+// Each file answers one question, by the table or the law beside it:
+//
+//	control.go   which part needs control          FDA Food Code 2022, 1-201.10(B), table B
+//	exposure.go  warm hours, share of time used    published times by organism (microbe.LimitSource)
+//	raw.go       is egg or flour eaten raw         71 C (USDA advice), 74 C (consumer advice)
+//	kill.go      how far a bake kills Salmonella   published D and z values by food and water activity
+//	cooling.go   is it cold in time                the code of the kitchen (kitchen.Law)
+//	keeping.go   how long it is kept               the code of the kitchen; mould by Cauvain & Seiler
+//
+// clock.go adds up the exposure. The unfavourable end of every error is in the figures; the rules
+// take it.
+package safety
+
+import (
+	"forebake/engine/figure"
+	"forebake/engine/formula"
+	"forebake/engine/kitchen"
+	"forebake/engine/larder"
+	"forebake/engine/process"
+	"forebake/engine/science/microbe"
+)
+
+// Short names of package figure.
+type (
+	Interval = figure.Interval
+	Value    = figure.Value
+)
+
+// processedPart is the part with what it goes through. Under this name it is embedded so that
+// Part.Part stays the part of the formula.
+type processedPart = process.Part
+
+// Sheet holds the parts of one formula in one kitchen, with what is safe or unsafe in them.
+type Sheet struct {
+	process.Sheet
+	law   *microbe.Limits // the food-safety figures in force in lawOf
+	lawOf *kitchen.Kitchen
+
+	parts []Part
+}
+
+// Part is the working sheet of one part.
+type Part struct {
+	*processedPart
+	sheet      *Sheet
+	controlled *microbe.Control
+	activity   *microbe.Interval
+	ownExposed *Clock // see exposure.go
+	exposed    *Clock
+	killed     *Value                 // see IsKilled
+	heated     *Value                 // see HeatedTo
+	uncooked   map[larder.Trait]Value // see Raw; kept where other parts are taken in
+}
+
+// Reset makes the sheet serve another formula, keeping its memory.
+func (s *Sheet) Reset(f *formula.Formula, k *kitchen.Kitchen) {
+	s.Sheet.Reset(f, k)
+	if s.Traced == nil {
+		s.Traced = func(p *formula.Part) (raw, baked bool) { return s.Part(p).traced() }
+	}
+	if cap(s.parts) < len(f.Parts) {
+		s.parts = make([]Part, len(f.Parts))
+	}
+	s.parts = s.parts[:len(f.Parts)]
+	for i := range s.parts {
+		s.parts[i] = Part{processedPart: s.Sheet.Part(f.Parts[i]), sheet: s}
+	}
+}
+
+// Part is a part of the formula on this sheet.
+func (s *Sheet) Part(p *formula.Part) *Part { return &s.parts[p.Serial] }
+
+// once keeps what was worked out for the part: for figures that ask the parts which take it in.
+func (p *Part) once(kept **Value, work func(*Part) Value) Value {
+	if *kept == nil {
+		v := work(p)
+		*kept = &v
+	}
+	return **kept
+}
+
+// limits are the food-safety figures in force in the kitchen.
+func (s *Sheet) limits() *microbe.Limits {
+	if s.law == nil || s.lawOf != s.Kitchen {
+		l := s.Kitchen.Law()
+		s.law, s.lawOf = &l, s.Kitchen
+	}
+	return s.law
+}
