@@ -1,5 +1,7 @@
-# Cautions are printed first, always. They have no level, nothing lowers or silences them, and each is one line. The order of
+# Cautions are printed first, always. They have no level, and nothing lowers or silences them. The order of
 # this file is the order of print: the most serious first. A caution whose condition cannot be settled is shown.
+# short is its one line in a report: the thing, a colon, the danger and what to do. With names the caution whose
+# line says this one too, where both are shown.
 
 needs = "0.1"
 about = "what can hurt someone: printed first, whatever the findings say"
@@ -8,6 +10,7 @@ caution "raw-dough" {
   on     = "part"
   when   = "part.has_flour || part.has_raw_flour"
   say    = "Do not taste raw dough, batter or crumb topping. Flour is raw: it can carry E. coli and Salmonella until it is baked through. Wash hands, bowls and bench after it."
+  short  = "Raw dough: never taste it; raw flour can carry E. coli. Wash hands."
   source = "US CDC and FDA, raw flour and dough (read)"
 }
 
@@ -50,6 +53,7 @@ caution "raw-egg" {
   on     = "part"
   when   = "part.has_egg"
   say    = "Raw egg can carry Salmonella. Keep it cold, keep it off other food, wash hands and tools after it. Cook it to the code's time and temperature, or use pasteurised egg."
+  short  = "Raw egg: Salmonella. Cook it; child, frail, pregnant: pasteurised."
   source = "FDA Food Code 3-401.11, 3-302.13 (read)"
 }
 
@@ -76,6 +80,8 @@ caution "egg-susceptible" {
   on     = "part"
   when   = "part.has_egg"
   say    = "For small children, older people, pregnant women and people with weak immunity use pasteurised egg, unless the egg goes straight into something baked right through. Soft custards and meringues are not baked through."
+  short  = "Egg: child, frail, pregnant: pasteurised, or baked right through."
+  with   = "raw-egg"
   source = "FDA Food Code 3-801.11 (read)"
 }
 
@@ -95,6 +101,7 @@ caution "allergens-present" {
   when   = "true"
   say    = "Name every allergen in it, from every ingredient's own label. This list is from the larder and stands for no label."
   detail = "US list: {formula.allergens_us}. EU and UK list: {formula.allergens_eu}."
+  short  = "Allergens: {formula.allergens_brief}. Read labels, traces too."
   source = "FD&C Act 201(qq) as amended by FALCPA (2004) and the FASTER Act (2021); Regulation (EU) 1169/2011, Annex II (read)"
 }
 
@@ -119,6 +126,8 @@ caution "allergens-traces" {
   when   = "true"
   say    = "Read every label, for traces too. Traces travel on dust, boards, brushes and frying oil. Clean first, make the allergen-free batch first, and do not promise 'free from' without a controlled room."
   detail = "Often in such ingredients, so check first: {formula.allergens_to_check}."
+  short  = "Traces of allergens: read every label, clean first, promise nothing."
+  with   = "allergens-present"
   source = "allergen cross-contact practice (memory); which ingredients often hold what: larder"
 }
 
@@ -142,6 +151,7 @@ caution "hot-fat" {
   on     = "part"
   when   = "part.is_fried"
   say    = "Hot fat burns and can catch fire. Fill the pot half at most, keep water away, watch the thermometer, keep a lid to hand, never leave it."
+  short  = "Hot fat: burns and flames. Pot half full, lid to hand, stay by it."
   source = "general kitchen safety (memory)"
 }
 
@@ -171,6 +181,7 @@ caution "hot-sugar" {
   on     = "part"
   when   = "part.has_sugar_cooked"
   say    = "Boiling sugar runs well above 100 C and sticks to skin. Long sleeves, dry tools, no children near, a bowl of cold water at hand; if burnt, cool under running water for 20 minutes and get help."
+  short  = "Hot sugar: sticks and burns. No children; cold water to hand."
   source = "burn first-aid advice, several sources (memory)"
 }
 
@@ -209,6 +220,8 @@ caution "cool-fast" {
   on     = ["filling", "topping", "syrup"]
   when   = "part.has_milk || part.has_egg || part.has_starch && part.is_cooked"
   say    = "Cool a cooked filling fast, shallow and open: 57 to 21 C within 2 hours, and down to 5 C within 6 hours in all. Spread it thin, stir it, use an ice bath; a deep pot in a fridge will not make it. Cover it when it is cold."
+  short  = "Cooked filling: bacteria grow. Cool to 21 C in 2 h, 5 C in 6 h."
+  with   = "filled-cold"
   source = "FDA Food Code 3-501.14 (read), 3-501.15 (memory)"
 }
 
@@ -263,6 +276,7 @@ caution "stood-too-warm" {
   on     = "part"
   when   = "part.has_egg || part.has_milk"
   say    = "Warm minutes add up: weighing, filling, resting, proofing and display all count, and a fridge does not set the clock back. What has stood warm too long is thrown out: some bacteria leave a poison that baking does not destroy."
+  short  = "Warm hours: add up to a poison no oven destroys. Too long: bin it."
   source = "FDA Fish and Fishery Products Hazards and Controls Guidance, ch. 15 (read); review of B. cereus toxins (read)"
 }
 
@@ -278,6 +292,7 @@ caution "filled-cold" {
   on     = ["filling", "topping"]
   when   = "part.needs_control"
   say    = "A piece with custard, cream or cheese in it or on it is a fridge food, unless its water activity and pH prove otherwise. At room warmth it has a clock: 4 hours, then it is thrown away. In the fridge it has a date: 7 days, the day it is made being the first."
+  short  = "Filling: bacteria grow. To 21 C in 2 h, 5 C in 6; out 4 h at most."
   source = "FDA Food Code 3-501.16, 3-501.17, 3-501.19 (read)"
 }
 
@@ -301,6 +316,7 @@ caution "nuts-choking" {
   on     = "part"
   when   = "part.has_whole_nuts"
   say    = "Whole nuts can choke small children. Leave them out, or chop or grind them fine, for anyone under five."
+  short  = "Whole nuts: choke small children. Under five: leave out or grind."
   source = "UK NHS advice; other bodies set 4 to 6 (memory)"
 }
 
@@ -335,6 +351,7 @@ caution "honey-infant" {
   on     = "part"
   when   = "part.has_honey"
   say    = "No honey for babies under one year, even baked: its spores survive the oven."
+  short  = "Honey: none for babies under one, even baked: spores survive."
   source = "INSPQ; same advice from CDC and NHS (read)"
 }
 
@@ -350,6 +367,7 @@ caution "alcohol" {
   on     = "part"
   when   = "part.has_alcohol"
   say    = "Some alcohol stays in a baked piece and all of it in a soaked one. Say so on the label."
+  short  = "Alcohol: some stays after baking, all of it in a soak. Label it."
   source = "general practice (memory)"
 }
 
@@ -373,6 +391,7 @@ caution "probe" {
   on     = "part"
   when   = "part.is_baked || part.has_flour || part.has_egg || part.has_milk"
   say    = "Measure the middle with a clean, checked probe. Oven settings, crust colour and clock time do not prove a core temperature."
+  short  = "Core: probe the middle; crust, clock and dial prove nothing. Wrap bread cool."
   source = "USDA safe temperature chart (read)"
 }
 
@@ -407,6 +426,8 @@ caution "wrap-cool" {
   on     = "dough"
   when   = "true"
   say    = "Wrap bread when its core is near room warmth, about 32 to 35 C. Warm loaves sweat in the wrap, and mould follows."
+  short  = "Wrapping: wait for a core of 32 to 35 C; warm bread sweats and moulds."
+  with   = "probe"
   source = "BakeInfo, Science of bread making (read)"
 }
 
@@ -431,6 +452,7 @@ caution "local-code" {
   when   = "true"
   say    = "Your local code, your inspector and your own food-safety plan decide, not this check. Limits differ from place to place. For food made for sale or for institutions, get a licensed food-safety professional or your authority to agree the process first."
   detail = "The limits used here are {kitchen.code_note}."
+  short  = "Local code: your code, inspector and safety plan decide, not this check."
   source = "general; FDA Food Code 3-502.11, 8-201.13 (memory)"
 }
 

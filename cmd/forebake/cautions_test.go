@@ -88,7 +88,7 @@ func TestNothingRemovesACaution(t *testing.T) {
 		"waived and lower": "packs = [" + all + "]\n" + everySet.String() + everyWaiver.String(),
 		"loosened":         "packs = [" + all + "]\n  set \"dairy-warm\" {\n    limits  = { cold_c = 30 }\n    because = \"we know\"\n  }\n",
 	}
-	flags := [][]string{nil, {"--fail-at", "stop"}, {"--fail-at", "note"}, {"--workers", "1"}, {"--workers", "8"}, {"--color", "always"}}
+	flags := [][]string{nil, {"--fail-at", "stop"}, {"--fail-at", "note"}, {"--workers", "1"}, {"--workers", "8"}, {"--color", "always"}, {"--all"}}
 	formats := report.FormatNames()
 	check := func(dir, format string, flags []string) string {
 		t.Helper()
@@ -124,11 +124,25 @@ func TestNothingRemovesACaution(t *testing.T) {
 	for _, format := range formats {
 		want[format] = cautionsOf(t, format, check(bare, format, nil))
 	}
-	if n := strings.Count(want["lines"].(string), ": caution: "); n < 8 {
+	if n := len(want["json"].([]map[string]string)); n < 20 {
 		t.Fatalf("only %d cautions to lose", n)
 	}
+	for format, marks := range map[string][]string{ // each kind of the formulas in its own words
+		"text":  {"! Raw dough: ", "! Raw egg: ", "! Allergens: egg, gluten, milk, nuts, wheat", "! Hot fat: ", "! Warm hours: ", "! Filling: ", "! Core: ", "! Local code: "},
+		"lines": {"Raw dough, line 4: ", "Raw egg, line 6: ", "Allergens: egg, gluten, milk, nuts, wheat", "Hot fat, 180 C, line 17: ", "Hot sugar, 85 C, line 24: ", "Warm hours, line 6: ", "Filling, line 21: ", "Core: ", "Local code: "},
+	} {
+		for _, mark := range marks {
+			if !strings.Contains(want[format].(string), mark) {
+				t.Errorf("%s: no %q in\n%s", format, mark, want[format])
+			}
+		}
+	}
+	whole := wholeCautions(t, bare)
 	for name, house := range houses {
 		dir := folder(house, true)
+		if got := wholeCautions(t, dir); got != whole {
+			t.Errorf("%s: the whole cautions are\n%s\nwithout the house\n%s", name, got, whole)
+		}
 		for _, format := range formats {
 			var first string
 			for i, f := range flags {
@@ -144,6 +158,21 @@ func TestNothingRemovesACaution(t *testing.T) {
 			}
 		}
 	}
+}
+
+// wholeCautions is what the verb of cautions prints in a folder.
+func wholeCautions(t *testing.T, dir string) string {
+	t.Helper()
+	t.Chdir(dir)
+	var out, errs bytes.Buffer
+	if status := run([]string{"cautions"}, strings.NewReader(""), &out, &errs); status != exitClear {
+		t.Fatal(errs.String())
+	}
+	text := whoseLimits.ReplaceAllString(out.String(), "$1")
+	if !strings.Contains(text, "Do not taste raw dough") || !strings.Contains(text, lastCaution) {
+		t.Fatalf("not whole:\n%s", text)
+	}
+	return text
 }
 
 // whoseLimits is what the last caution says of the code that the house names: the one thing in a caution that a house has a say in.
@@ -200,8 +229,12 @@ func sarifCautions(t *testing.T, printed string) any {
 	}
 	r := out.Runs[0]
 	said := []any{r.Properties.Cautions}
+	formulas := map[string]bool{}
+	for _, c := range r.Properties.Cautions {
+		formulas[c["formula"]] = true
+	}
 	for i, one := range r.Results {
-		if i >= len(r.Properties.Cautions) {
+		if i >= len(formulas) {
 			if strings.HasPrefix(one.RuleID, "caution/") {
 				t.Error("sarif: a caution stands below something else")
 			}
@@ -209,6 +242,11 @@ func sarifCautions(t *testing.T, printed string) any {
 		}
 		if !strings.HasPrefix(one.RuleID, "caution/") || one.Level != "note" || len(one.Suppressions) > 0 {
 			t.Errorf("sarif: result %d is no caution: %+v", i, one)
+		}
+		for _, c := range r.Properties.Cautions {
+			if i == 0 && c["formula"] == r.Properties.Cautions[0]["formula"] && !strings.Contains(one.Message.Text, strings.ReplaceAll(strings.ReplaceAll(c["text"], "{", "{{"), "}", "}}")) {
+				t.Errorf("sarif: the result of the cautions does not hold %q", c["text"])
+			}
 		}
 		said = append(said, one)
 	}
@@ -243,9 +281,30 @@ func lineCautions(t *testing.T, printed string) any {
 }
 
 func textCautions(t *testing.T, printed string) any {
-	parts := strings.SplitAfterN(printed, "\n\n", 3)
-	if len(parts) < 3 || parts[0] != "Cautions\n\n" {
+	list, _, _ := strings.Cut(printed, "\n\n")
+	if !strings.HasPrefix(list, "Cautions (whole, with sources: forebake cautions)\n! ") {
 		t.Fatalf("text: the cautions do not stand first:\n%s", printed)
 	}
-	return parts[1]
+	return list
+}
+
+// Each shipped caution has a short line that fits 80 columns with the number of a line in it.
+func TestShortCautionsFit(t *testing.T) {
+	text, err := os.ReadFile("../../rules/cautions.hcl")
+	if err != nil {
+		t.Fatal(err)
+	}
+	shorts := regexp.MustCompile(`(?m)^  short  = "([^:"]+): ([^"]+)"$`).FindAllStringSubmatch(string(text), -1)
+	if blocks := strings.Count(string(text), "\ncaution \""); blocks != len(shorts) || blocks < 16 {
+		t.Fatalf("%d short lines for %d cautions", len(shorts), blocks)
+	}
+	for _, s := range shorts {
+		line := "! " + s[1] + ", line 999: " + s[2]
+		if strings.HasPrefix(s[1], "Core") || strings.HasPrefix(s[1], "Local") || strings.HasPrefix(s[1], "Allergens") || strings.HasPrefix(s[1], "Traces") || strings.HasPrefix(s[1], "Wrapping") {
+			line = "! " + s[1] + ": " + strings.ReplaceAll(s[2], "{formula.allergens_brief}", "egg, gluten, milk, nuts, sulphites, wheat") // general: it marks no line
+		}
+		if len(line) > 80 {
+			t.Errorf("%d columns: %s", len(line), line)
+		}
+	}
 }

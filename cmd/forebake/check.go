@@ -23,7 +23,7 @@ type checkFlags struct {
 	as                                          []string
 	name, colour, failAt, backlog, writeBacklog string
 	workers                                     int
-	timing, commit                              bool
+	timing, commit, all                         bool
 }
 
 func checkCommand() *cobra.Command {
@@ -51,6 +51,8 @@ Exit status: 0 nothing at the failing level, 1 findings at or above it,
 	flags.StringVar(&f.failAt, "fail-at", "", "`level` from which findings fail the run: "+
 		strings.Join(failLevels, ", ")+" (default: the house's, else stop)")
 	flags.StringVar(&f.colour, "color", "auto", "colour: auto, always, never")
+	flags.BoolVar(&f.all, "all", false,
+		"print every finding of every formula; of more than three formulas a summary is printed")
 	flags.BoolVar(&f.timing, "timing", false,
 		"tell on standard error, after the report, what each rule took")
 	flags.BoolVar(&f.commit, "commit", false,
@@ -105,7 +107,8 @@ func (f *checkFlags) check(cmd *cobra.Command, args []string) error {
 		return err
 	}
 	res.House = whyFlag(res.HouseFiles())
-	if err := write(cmd, outputs, &res.Run, report.Options{Colour: useColour}); err != nil {
+	o := report.Options{Colour: useColour, Width: width(cmd.OutOrStdout()), All: f.all}
+	if err := write(cmd, outputs, &res.Run, o); err != nil {
 		return err
 	}
 	if f.timing {

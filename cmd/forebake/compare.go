@@ -63,7 +63,7 @@ Exit status: 0 B gains nothing at the failing level, 1 it does,
 			sides := report.Sides{A: inputs[0].Name, B: inputs[1].Name, OnlyA: res.OnlyA,
 				OnlyB: res.OnlyB}
 			if err := report.Compare(cmd.OutOrStdout(), &res.Run, res.List, sides,
-				report.Options{Colour: useColour}); err != nil {
+				report.Options{Colour: useColour, Width: width(cmd.OutOrStdout())}); err != nil {
 				return err
 			}
 			if res.Gains() {

@@ -110,7 +110,8 @@ func completePacks(cmd *cobra.Command, args []string, word string) (
 	var names, about []string
 	for _, p := range l.Rules.Packs {
 		if !given(args, p.Name) {
-			names, about = append(names, p.Name), append(about, p.About)
+			names = append(names, p.Name)
+			about = append(about, strings.Join(strings.Fields(source.Safe(p.About)), " "))
 		}
 	}
 	return beginning(word, names, about), cobra.ShellCompDirectiveNoFileComp

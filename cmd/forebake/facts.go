@@ -66,7 +66,8 @@ figures that the rule files of this folder's house declare.`,
 			case as == "json":
 				return report.FactsJSON(out, &res.Run, rows)
 			}
-			return report.FactsText(out, &res.Run, rows, all || len(args) > 1)
+			return report.FactsText(out, &res.Run, rows, all || len(args) > 1,
+				report.Options{Width: width(out)})
 		},
 	}
 	cmd.Flags().StringVar(&as, "as", "text", "output `format`: text, json; of --list also markdown")

@@ -100,33 +100,40 @@ func TestInjection(t *testing.T) {
 			[]string{"check", "--as", format, "--name", hostileName, "-"}, []string{"check", "--as", format, broken, "a.hcl"})
 	}
 	for _, args := range runs {
-		var out, errs bytes.Buffer
-		status := run(args, bytes.NewReader(stdin), &out, &errs)
+		status := heldClean(t, args, stdin)
 		if plain := strings.Join(args, " "); status == exitUnused && !strings.Contains(plain, hostileText) && !strings.Contains(plain, broken) {
-			t.Errorf("%q is not judged: %s", args, errs.String())
-		}
-		if out.Len()+errs.Len() == 0 {
-			t.Errorf("%q says nothing", args)
-		}
-		for where, text := range map[string]string{"standard output": out.String(), "standard error": errs.String()} {
-			if args[0] == "__complete" {
-				text = strings.ReplaceAll(text, "\t", " ") // between a word and its meaning, as the shells' scripts want it
-			}
-			if bad := unclean(text); bad != "" {
-				t.Errorf("%.80q: %s: %s", args, where, bad)
-			}
-			for _, line := range strings.Split(text, "\n") {
-				if strings.HasPrefix(line, "z.hcl:") || strings.HasPrefix(line, "::error") {
-					t.Errorf("%.80q: %s: a line of the file's stands as one of the program's: %q", args, where, line)
-				}
-			}
-			text = codeSpan.ReplaceAllString(text, "")
-			if strings.Contains(strings.Join(args, " "), "markdown") && (strings.Contains(text, "<script") || strings.Contains(text, "<b>") || bareLink.MatchString(text)) && where == "standard output" {
-				t.Errorf("%.80q: markup of the file's in %s", args, text)
-			}
-		}
-		if len(args) > 2 && args[2] == "sarif" && out.Len() > 0 {
-			readSARIF(t, out.String())
+			t.Errorf("%q is not judged", args)
 		}
 	}
+}
+
+// heldClean runs a verb and holds that what it prints obeys nothing that stands in its files. It gives the exit status.
+func heldClean(t *testing.T, args []string, stdin []byte) int {
+	t.Helper()
+	var out, errs bytes.Buffer
+	status := run(args, bytes.NewReader(stdin), &out, &errs)
+	if out.Len()+errs.Len() == 0 {
+		t.Errorf("%q says nothing", args)
+	}
+	for where, text := range map[string]string{"standard output": out.String(), "standard error": errs.String()} {
+		if args[0] == "__complete" {
+			text = strings.ReplaceAll(text, "\t", " ") // between a word and its meaning, as the shells' scripts want it
+		}
+		if bad := unclean(text); bad != "" {
+			t.Errorf("%.80q: %s: %s", args, where, bad)
+		}
+		for _, line := range strings.Split(text, "\n") {
+			if strings.HasPrefix(line, "z.hcl:") || strings.HasPrefix(line, "::error") {
+				t.Errorf("%.80q: %s: a line of the file's stands as one of the program's: %q", args, where, line)
+			}
+		}
+		text = codeSpan.ReplaceAllString(text, "")
+		if strings.Contains(strings.Join(args, " "), "markdown") && (strings.Contains(text, "<script") || strings.Contains(text, "<b>") || bareLink.MatchString(text)) && where == "standard output" {
+			t.Errorf("%.80q: markup of the file's in %s", args, text)
+		}
+	}
+	if len(args) > 2 && args[2] == "sarif" && out.Len() > 0 {
+		readSARIF(t, out.String())
+	}
+	return status
 }

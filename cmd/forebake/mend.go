@@ -72,7 +72,7 @@ Exit status: 0 nothing at the failing level is left, 1 something is,
 			}
 			// The report comes first: where it cannot be printed, nothing is written.
 			if err := report.Mend(cmd.OutOrStdout(), &res.Run(write).Run, res.Mendings,
-				report.Options{Colour: useColour}); err != nil {
+				report.Options{Colour: useColour, Width: width(cmd.OutOrStdout())}); err != nil {
 				return err
 			}
 			if write {

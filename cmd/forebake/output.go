@@ -3,11 +3,13 @@ package main
 import (
 	"bytes"
 	"fmt"
+	"io"
 	"os"
 	"path/filepath"
 	"strings"
 
 	"github.com/spf13/cobra"
+	"golang.org/x/term"
 
 	"forebake/engine"
 	"forebake/engine/finding"
@@ -84,7 +86,7 @@ func write(cmd *cobra.Command, outputs []output, run *finding.Run, o report.Opti
 			continue
 		}
 		var text bytes.Buffer
-		if err := report.Write(&text, out.format, run, report.Options{}); err != nil {
+		if err := report.Write(&text, out.format, run, report.Options{All: true}); err != nil {
 			return err
 		}
 		if err := writeOutput(out.file, text.Bytes()); err != nil {
@@ -101,6 +103,22 @@ func writeOutput(path string, text []byte) error {
 		return os.WriteFile(path, text, 0o666)
 	}
 	return source.WriteFile(path, text)
+}
+
+// narrowest and widest are the columns that a text is wrapped to at least and at most.
+const narrowest, widest = 40, 120
+
+// width gives the columns of the terminal that a text goes to; 0 where there is none.
+func width(out io.Writer) int {
+	f, ok := out.(*os.File)
+	if !ok || !term.IsTerminal(int(f.Fd())) {
+		return 0
+	}
+	columns, _, err := term.GetSize(int(f.Fd()))
+	if err != nil || columns <= 0 {
+		return 0
+	}
+	return min(max(columns, narrowest), widest)
 }
 
 // target is a file that a run is to write.

@@ -95,7 +95,7 @@ func TestReadmeFirstCommands(t *testing.T) {
 	if status := run(strings.Fields(args), strings.NewReader(""), &out, &errs); status != 0 || errs.Len() > 0 {
 		t.Errorf("%q ends with %d: %s", commands[0], status, errs.String())
 	}
-	for _, part := range []string{"Cautions\n", "\n  stop  line ", "Could hurt someone:"} {
+	for _, part := range []string{"Cautions (whole, ", "\n  stop  formulas/", "Could hurt someone:"} {
 		if !strings.Contains(out.String(), part) {
 			t.Errorf("%q prints no %q", commands[0], part)
 		}

@@ -49,6 +49,7 @@ func TestScripts(t *testing.T) {
 			"status": statusCommand,
 			"when":   whenCommand,
 			"before": beforeCommand,
+			"house":  houseCommand,
 		},
 	})
 }
@@ -130,13 +131,24 @@ func whenCommand(ts *testscript.TestScript, neg bool, args []string) {
 	ts.Check(os.WriteFile(path, []byte(text), 0o666))
 }
 
-// beforeCommand holds the order of texts in a file: before stdout Cautions 'Milk buns'.
+// houseCommand writes house.hcl with what is given from line 2 on, a semicolon ending a line:
+// house 'tin "loaf" {; inside = "300 x 100 x 100 mm"; }'.
+func houseCommand(ts *testscript.TestScript, neg bool, args []string) {
+	if neg || len(args) != 1 {
+		ts.Fatalf("usage: house SETTINGS")
+	}
+	ts.Check(os.WriteFile(ts.MkAbs("house.hcl"), []byte("house \"h\" {\n"+strings.ReplaceAll(args[0], "; ", "\n")+"\n}\n"), 0o666))
+}
+
+// beforeCommand holds the order of texts in a file, wherever its lines are broken: before stdout Cautions 'Milk buns'.
 func beforeCommand(ts *testscript.TestScript, neg bool, args []string) {
 	if neg || len(args) < 3 {
 		ts.Fatalf("usage: before FILE text text [text ...]")
 	}
-	rest := ts.ReadFile(args[0])
+	words := func(s string) string { return strings.Join(strings.Fields(s), " ") }
+	rest := words(ts.ReadFile(args[0]))
 	for _, text := range args[1:] {
+		text = words(text)
 		i := strings.Index(rest, text)
 		if i < 0 {
 			ts.Fatalf("%q does not stand in %s after what goes before it", text, args[0])

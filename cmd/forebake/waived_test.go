@@ -127,7 +127,7 @@ func asideInOrder(t *testing.T, rule string, printed map[string]string) {
 			at += i + len(part)
 		}
 	}
-	inOrder(printed["text"], "Cautions", "  ! ", "Food safety, set aside by the house", "we keep our own records", "Rule: "+rule, "t  (f.hcl)", "waived.")
+	inOrder(printed["text"], "Cautions", "\n! ", "Food safety, set aside by the house", "we keep our own records", "Rule: "+rule, "t  (f.hcl)", "waived.")
 	inOrder(printed["markdown"], "## Cautions", "## Food safety, set aside by the house", "- **waived ", "Why: ", "Set aside at house.hcl:", "because we keep our own records", "Rule: `"+rule+"`", "## t", "waived.")
 	if ok, _ := regexp.MatchString(`(?m)^f\.hcl:\d+:\d+: waived (stop|risk|note): .* \[`+rule+`\] \(because we keep our own records, house\.hcl:\d+\)$`, printed["lines"]); !ok {
 		t.Errorf("not among the lines:\n%s", printed["lines"])

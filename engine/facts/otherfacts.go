@@ -125,6 +125,7 @@ var formulaFacts = []Fact{
 	{Name: "allergens", Type: List, Means: "allergens in any part, by the names of both jurisdictions", Source: srcLaws, formula: func(s *parts) Value { return s.Allergens(makeup.BothLaws) }},
 	{Name: "allergens_us", Type: List, Means: "allergens in any part, of the nine named in the US", Source: srcLaws, formula: func(s *parts) Value { return s.Allergens(makeup.USLaw) }},
 	{Name: "allergens_eu", Type: List, Means: "allergens in any part, of the fourteen named in the EU and UK", Source: srcLaws, formula: func(s *parts) Value { return s.Allergens(makeup.EULaw) }},
+	{Name: "allergens_brief", Type: List, Means: "allergens in any part of both jurisdictions, each in a short word; with a question mark where the label decides", Source: srcLaws, formula: (*parts).AllergensBrief},
 	{Name: "allergens_to_check", Type: List, Means: "allergens that the ingredients often hold: the labels decide", Source: srcLaws, formula: func(s *parts) Value { return s.Allergens(makeup.OnLabel) }},
 	{Name: "cost", Unit: "money", Means: "cost of all ingredients, where all have a price", Source: "prices of the house file", formula: (*parts).Cost},
 }

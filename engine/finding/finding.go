@@ -120,21 +120,41 @@ func (u Unchecked) Text() string {
 // Caution is a food-safety line that is always shown.
 type Caution struct {
 	Kind    string // the caution's name in its pack; at most one of a kind is shown for a formula
-	Rank    int    // place in the pack: the most serious stands first
+	Pack    string // the house's own pack that adds it; "" for a shipped one
+	Rank    int    // place in the pack: the most serious stands first, own ones after the shipped
 	Text    string
 	Detail  string // differs by formula, such as the allergens by name; often none
 	Source  string
 	Formula string
 	Place   source.Place // of the formula
+
+	// The short line: the thing, a colon, its danger and what to do; "" for none. Words are those of
+	// a list in it, where ListHere stands. With names the caution whose line says this one too.
+	Short string
+	Words []string
+	With  string
+	At    source.Place // of the thing; zero where it is the whole formula
+	Heat  string       // the temperature that it is brought to; often none
 }
 
-// Whole gives the text with its detail.
+// ListHere stands in a short line for the words of its list.
+const ListHere = "\x00"
+
+// Whole gives the text with its detail. That of a house's own pack begins with the pack's name, so
+// that it never passes for a shipped one.
 func (c *Caution) Whole() string {
-	if c.Detail == "" {
-		return c.Text
+	text := c.Text
+	if c.Detail != "" {
+		text += " " + c.Detail
 	}
-	return c.Text + " " + c.Detail
+	if c.Pack != "" {
+		text = AddedBy(c.Pack) + ": " + text
+	}
+	return text
 }
+
+// AddedBy says that a caution is a house's own.
+func AddedBy(pack string) string { return "Added by " + pack + ", not by forebake" }
 
 // Totals are the counts of a run. Every format gives the same numbers.
 type Totals struct {

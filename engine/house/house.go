@@ -35,8 +35,11 @@ type House struct {
 	PacksAt source.Place
 	Sets    []Set
 	Waivers []Waiver // in file order
-	FailAt  finding.Level
-	Like    []*source.File // the included houses, the nearest first
+	// Loosened holds the allergens that the house takes off a larder
+	// item's list, with its reason. Every report shows them.
+	Loosened []finding.Loosened
+	FailAt   finding.Level
+	Like     []*source.File // the included houses, the nearest first
 
 	inherited *House          // the included house, before this file's settings; nil without like
 	named     map[string]bool // ingredients of this file, if it includes another
@@ -162,6 +165,7 @@ func (h *House) include(r *reading.Reader, b *hclsyntax.Block,
 	own.Tins = append([]kitchen.Tin{}, other.Kitchen.Tins...)
 	mine.File, mine.Kitchen, mine.inherited = h.File, &own, other
 	mine.Sets, mine.Waivers = append([]Set{}, other.Sets...), append([]Waiver{}, other.Waivers...)
+	mine.Loosened = slices.Clone(other.Loosened)
 	mine.Like = append([]*source.File{other.File}, other.Like...)
 	*h = mine
 	return nil
@@ -289,6 +293,11 @@ func ReadLimits(r *reading.Reader, e hclsyntax.Expression, named bool) []Limit {
 	var limits []Limit
 	var set reading.Names
 	for _, p := range pairs {
+		if !isLimitName(p.Key) {
+			r.Fault(p.Place, "a limit's name is small letters, figures and low lines, such as "+
+				"sugar_pct; not %q", source.Safe(p.Key))
+			continue
+		}
 		if _, twice := set.Twice(p.Key, p.Place); twice {
 			r.Fault(p.Place, "limit %q is set twice", p.Key)
 		}
@@ -306,6 +315,18 @@ func ReadLimits(r *reading.Reader, e hclsyntax.Expression, named bool) []Limit {
 		}
 	}
 	return limits
+}
+
+// isLimitName reports whether a name can stand in a condition as
+// limit.name. Findings print it as it is.
+func isLimitName(name string) bool {
+	for i, c := range []byte(name) {
+		letter := c >= 'a' && c <= 'z'
+		if !letter && (i == 0 || c != '_' && (c < '0' || c > '9')) {
+			return false
+		}
+	}
+	return name != "" && len(name) <= 64
 }
 
 // IngredientKeys are the keys of an ingredient block. Figures are per
@@ -326,7 +347,8 @@ func (h *House) readIngredient(r *reading.Reader, b *hclsyntax.Block) {
 		return
 	}
 	attr := b.Body.Attributes
-	item := larder.Item{Class: larder.ClassOther, Basis: "house", Source: "house file"}
+	item := larder.Item{Class: larder.ClassOther, Basis: "house", Source: "house file",
+		Undeclared: true}
 	if a := attr["like"]; a != nil {
 		like, likeAt, ok := r.Text(a.Expr, "like")
 		if !ok {
@@ -419,14 +441,27 @@ func (h *House) readIngredient(r *reading.Reader, b *hclsyntax.Block) {
 			}
 		}
 	}
+	places := []source.Place{at}
 	if a := attr["aliases"]; a != nil {
-		item.Aliases, _, _ = r.Texts(a.Expr, "aliases")
+		var aliasesAt []source.Place
+		item.Aliases, aliasesAt, _ = r.Texts(a.Expr, "aliases")
+		places = append(places, aliasesAt...)
 	}
 	if a := attr["source"]; a != nil {
 		item.Source, _, _ = r.Text(a.Expr, "source")
 	}
+	because, reasoned := "", true
+	if a := attr["because"]; a != nil {
+		because, _, reasoned = r.Text(a.Expr, "because")
+	}
 	if a := attr["allergens"]; a != nil {
 		readAllergens(r, a.Expr, &item)
+		if reasoned {
+			h.keepAllergens(r.Place(a.NameRange), &item, &before, because)
+		}
+	}
+	if !mayBear(r, h.Larder, &item, places) {
+		return
 	}
 	if h.inherited != nil {
 		if h.named == nil {
@@ -440,6 +475,66 @@ func (h *House) readIngredient(r *reading.Reader, b *hclsyntax.Block) {
 	if err := h.Larder.Add(item); err != nil {
 		r.Fault(at, "%s", err)
 	}
+}
+
+// keepAllergens keeps the allergens of the item that like names on the
+// list of the house's item. With a reason the house's list replaces it,
+// and every report shows the allergens that it takes off.
+func (h *House) keepAllergens(at source.Place, item, before *larder.Item, because string) {
+	if strings.TrimSpace(because) == "" {
+		item.US = larder.AddCodes(item.US, before.US)
+		item.EU = larder.AddCodes(item.EU, before.EU)
+		return
+	}
+	for _, list := range []struct {
+		law, plain string
+		now, were  []string
+	}{{"US", "US", item.US, before.US}, {"EU", "EU and UK", item.EU, before.EU}} {
+		if len(larder.LackingCodes(list.now, list.were)) == 0 {
+			continue
+		}
+		h.Loosened = append(h.Loosened, finding.Loosened{
+			Rule: "allergens-present", Pack: "cautions",
+			What: fmt.Sprintf("the %s list of the house's ingredient %q", list.plain, item.Name),
+			From: listed(list.law, list.were), To: listed(list.law, list.now), Because: because, Place: at,
+		})
+	}
+}
+
+func listed(law string, codes []string) string {
+	if len(codes) == 0 {
+		return "empty"
+	}
+	names := make([]string, len(codes))
+	for i, code := range codes {
+		names[i] = larder.AllergenName(law, code)
+	}
+	return strings.Join(names, ", ")
+}
+
+// mayBear reports whether an item may bear its name and its aliases. A
+// name of the larder keeps the traits and allergens that it has there:
+// a formula that uses it would lose their cautions. places are those of
+// the name and of each alias.
+func mayBear(r *reading.Reader, l *larder.Larder, item *larder.Item, places []source.Place) bool {
+	ok := true
+	for i, name := range append([]string{item.Name}, item.Aliases...) {
+		other, found := l.Find(name)
+		if !found || i >= len(places) {
+			continue
+		}
+		if lacks := item.Lacks(other); len(lacks) > 0 {
+			if n := len(lacks) - 3; n > 1 {
+				lacks = append(lacks[:3:3], fmt.Sprintf("%d more", n))
+			}
+			r.Fault(places[i], "ingredient %q cannot take the name %q: the larder's %q has %s, and "+
+				"their cautions would be lost; use another name, or add like = %q",
+				source.Safe(item.Name), source.Safe(name), source.Safe(other.Name),
+				strings.Join(lacks, ", "), source.Safe(other.Name))
+			ok = false
+		}
+	}
+	return ok
 }
 
 // scaleSugars scales the single sugars to the label's sum.
@@ -458,7 +553,7 @@ func scaleSugars(item *larder.Item, before larder.Item) {
 // "nuts:almond".
 func readAllergens(r *reading.Reader, e hclsyntax.Expression, item *larder.Item) {
 	names, places, _ := r.Texts(e, "allergens")
-	item.US, item.EU = nil, nil
+	item.US, item.EU, item.Undeclared = nil, nil, false
 	var known []string
 	for _, a := range larder.Allergens() {
 		known = append(known, a.Code)

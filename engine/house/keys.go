@@ -33,7 +33,14 @@ var Keys = []struct{ Block, Name, Default, Means string }{
 	{"ingredient", "density", "that of like", "grams a millilitre: \"0.95 g/ml\""},
 	{"ingredient", "piece", "that of like", "what one piece weighs: \"55 g\""},
 	{"ingredient", "price", "not known", "by weight or piece: \"9.20 per kg\", \"0.30 per piece\""},
-	{"ingredient", "allergens", "those of like", "codes of the lists of the US and the EU"},
+	{
+		"ingredient", "allergens", "those of like",
+		"codes of the lists of the US and the EU, added to those of like",
+	},
+	{
+		"ingredient", "because", "",
+		"the reason; with it allergens replaces the list of like, and every report shows it",
+	},
 	{"ingredient", "source", "house file", "where its figures come from"},
 	{"set", "level", "the rule's", "stop, risk or note"},
 	{"set", "limits", "the rule's", "{ name = number }"},

@@ -42,6 +42,28 @@ func AllergenName(jurisdiction, code string) string {
 	return a.Plain
 }
 
+// briefs holds the short words of codes whose own word is long, or is
+// another in each jurisdiction.
+var briefs = map[string]string{
+	"crustacean_shellfish": "crustaceans", "tree_nuts": "nuts", "soybeans": "soy",
+	"gluten_cereals": "gluten", "eggs": "egg",
+}
+
+// BriefAllergen returns one short word for a code, the same in both
+// jurisdictions and without its member. An allergen that is often
+// present ends in a question mark: the label decides.
+func BriefAllergen(code string) string {
+	bare, often := strings.CutSuffix(code, "?")
+	word, _, _ := strings.Cut(bare, ":")
+	if brief := briefs[word]; brief != "" {
+		word = brief
+	}
+	if often {
+		return word + "?"
+	}
+	return word
+}
+
 // findAllergen finds the entry of a code, with or without its member
 // and question mark.
 func findAllergen(jurisdiction, code string) *Allergen {

@@ -199,6 +199,10 @@ type Item struct {
 	// label decides.
 	US, EU []string
 
+	// Undeclared is true of a house's own ingredient whose allergens the
+	// house does not give. Its lists are empty and clear nothing.
+	Undeclared bool
+
 	Price Price
 
 	Source, SourceID string

@@ -1,6 +1,7 @@
 package makeup
 
 import (
+	"fmt"
 	"sort"
 	"strings"
 
@@ -61,6 +62,9 @@ func (p *Part) ownAllergens(l Law, set map[string]bool) {
 		if l != USLaw {
 			addAllergens(in.Item.EU, "EU", l, set)
 		}
+		if in.Item.Undeclared {
+			set[fmt.Sprintf("%q (allergens not declared: read the label)", in.Item.Name)] = true
+		}
 	}
 }
 
@@ -72,6 +76,35 @@ func addAllergens(codes []string, jurisdiction string, l Law, set map[string]boo
 			set[larder.AllergenName(jurisdiction, plain)] = true
 		}
 	}
+}
+
+// AllergensBrief gives every allergen of both laws by a short word. Those that are there for certain
+// come first; those to check on a label end in a question mark.
+func (s *Sheet) AllergensBrief() Value {
+	sure, open := map[string]bool{}, map[string]bool{}
+	for i := range s.parts {
+		for _, in := range s.parts[i].Ingredients {
+			if in.Of != nil {
+				continue
+			}
+			if in.Item.Undeclared {
+				open[fmt.Sprintf("%q not declared", in.Item.Name)] = true
+			}
+			for _, codes := range [][]string{in.Item.US, in.Item.EU} {
+				for _, code := range codes {
+					if word := larder.BriefAllergen(code); strings.HasSuffix(word, "?") {
+						open[word] = true
+					} else {
+						sure[word] = true
+					}
+				}
+			}
+		}
+	}
+	for word := range sure {
+		delete(open, word+"?")
+	}
+	return figure.List(append(sorted(sure), sorted(open)...))
 }
 
 func sorted(set map[string]bool) []string {

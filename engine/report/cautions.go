@@ -7,12 +7,14 @@ import (
 	"strings"
 
 	"forebake/engine/finding"
+	"forebake/engine/source"
 )
 
 // Cautions is the cautions of a run: as a list, and by their wording.
 type Cautions struct {
 	List  []*finding.Caution // by file and line of the formula, the most serious first
 	names int                // how many formulas were judged, counting two of one name once
+	all   int                // how many were judged
 }
 
 func cautionsOf(run *finding.Run) *Cautions {
@@ -31,7 +33,7 @@ func cautionsOf(run *finding.Run) *Cautions {
 	for _, f := range run.Formulas {
 		names[f.Name] = true
 	}
-	return &Cautions{list, len(names)}
+	return &Cautions{list, len(names), len(run.Formulas)}
 }
 
 // merged is a caution with all the formulas that it is for.
@@ -61,7 +63,7 @@ func (c *Cautions) merged() []*merged {
 	var out []*merged
 	byText := map[string]*merged{}
 	for _, c := range c.List {
-		key := c.Kind + "\x00" + c.Text
+		key := c.Pack + "\x00" + c.Kind + "\x00" + c.Text
 		m := byText[key]
 		if m == nil {
 			m = &merged{Caution: c, at: map[string]*detail{}, takes: map[detailOf]bool{}}
@@ -70,7 +72,12 @@ func (c *Cautions) merged() []*merged {
 		}
 		m.add(c)
 	}
-	sort.SliceStable(out, func(i, j int) bool { return out[i].Rank < out[j].Rank })
+	sort.SliceStable(out, func(i, j int) bool {
+		if a, b := out[i].Pack, out[j].Pack; a != b {
+			return a < b // "", the shipped ones, first
+		}
+		return out[i].Rank < out[j].Rank
+	})
 	return out
 }
 
@@ -107,4 +114,128 @@ func (c *Cautions) says(d *detail, safe func(string) string) (line string, named
 		return who + ".", false
 	}
 	return who + ": " + safe(d.text), true
+}
+
+// shortLine is a caution in one line of a report.
+type shortLine struct{ pack, text string }
+
+// short gives the short lines, the most serious kind first and those of a house's own packs last. A
+// kind of several formulas is one line. A caution without a short line is printed whole.
+func (c *Cautions) short() []shortLine {
+	type group struct {
+		first *finding.Caution
+		list  []*finding.Caution
+	}
+	type key struct{ pack, kind string }
+	var groups []*group
+	byKind := map[key]*group{}
+	shown := map[source.Place]map[string]bool{} // kinds, by formula
+	for _, one := range c.List {
+		if shown[one.Place] == nil {
+			shown[one.Place] = map[string]bool{}
+		}
+		shown[one.Place][one.Kind] = true
+	}
+	for _, one := range c.List {
+		if one.With != "" && shown[one.Place][one.With] {
+			continue
+		}
+		k := key{one.Pack, one.Kind}
+		if one.Short == "" {
+			k.kind += "\x00" + one.Whole()
+		}
+		g := byKind[k]
+		if g == nil {
+			g = &group{first: one}
+			byKind[k] = g
+			groups = append(groups, g)
+		}
+		g.list = append(g.list, one)
+	}
+	sort.SliceStable(groups, func(i, j int) bool {
+		a, b := groups[i].first, groups[j].first
+		if a.Pack != b.Pack {
+			return a.Pack < b.Pack // "", the shipped ones, first
+		}
+		return a.Rank < b.Rank
+	})
+	out := make([]shortLine, len(groups))
+	for i, g := range groups {
+		out[i] = shortLine{g.first.Pack, source.Safe(c.line(g.list))}
+	}
+	return out
+}
+
+// line gives the short line of one kind. It names the line of the one formula that has it, or how
+// many formulas do.
+func (c *Cautions) line(list []*finding.Caution) string {
+	first := list[0]
+	which := ""
+	switch {
+	case len(list) < c.all:
+		which = fmt.Sprintf(" (%d of %d)", len(list), c.all)
+	case len(list) == 1 && !first.At.IsZero():
+		which = fmt.Sprintf(", line %d", first.At.Line())
+		if first.Heat != "" {
+			which = ", " + first.Heat + which
+		}
+	}
+	if first.Short == "" {
+		text := first.Text
+		if first.Detail != "" {
+			text += " " + first.Detail
+		}
+		if len(list) < c.all {
+			text += which
+		}
+		return text
+	}
+	thing, says, _ := strings.Cut(first.Short, ": ")
+	return thing + which + ": " + strings.ReplaceAll(says, finding.ListHere, wordsOf(list))
+}
+
+// wordsOf joins the words of the lists of cautions, the certain ones first. A word that is certain in
+// one formula is left out where it has a question mark.
+func wordsOf(list []*finding.Caution) string {
+	var sure, open []string
+	for _, one := range list {
+		for _, w := range one.Words {
+			into := &sure
+			if strings.HasSuffix(w, "?") || strings.HasPrefix(w, "\"") {
+				into = &open
+			}
+			if !slices.Contains(*into, w) {
+				*into = append(*into, w)
+			}
+		}
+	}
+	open = slices.DeleteFunc(open, func(w string) bool {
+		return slices.Contains(sure, strings.TrimSuffix(w, "?"))
+	})
+	sort.Strings(sure)
+	sort.Strings(open)
+	if len(sure)+len(open) == 0 {
+		return "none by the larder"
+	}
+	return strings.Join(append(sure, open...), ", ")
+}
+
+// oneFormula is the cautions of one formula.
+type oneFormula struct {
+	place source.Place
+	name  string
+	list  []*finding.Caution
+}
+
+// byFormula gives the cautions formula by formula.
+func (c *Cautions) byFormula() []oneFormula {
+	var out []oneFormula
+	for _, one := range c.List {
+		if n := len(out); n == 0 || out[n-1].place != one.Place || out[n-1].name != one.Formula {
+			out = append(out, oneFormula{place: one.Place, name: one.Formula})
+		}
+		last := &out[len(out)-1]
+		last.list = append(last.list, one)
+	}
+	return out
 }

@@ -3,6 +3,7 @@ package report
 import (
 	"fmt"
 	"io"
+	"strings"
 
 	"forebake/engine/finding"
 	"forebake/engine/source"
@@ -22,12 +23,22 @@ func (t *text) tally(run *finding.Run) {
 	t.WriteString("\n")
 }
 
+// figuresHead begins a page of figures: the tally of the cautions, and what a house keeps from being
+// checked.
+func (t *text) figuresHead(run *finding.Run) {
+	t.tally(run)
+	t.SetAside(run.SetAside())
+	t.Unchecked(run.Unchecked)
+	t.Loosened(run.Loosened)
+}
+
 // FactsText prints figures by subject: name, value with unit, how it was got, and its meaning.
 // Sources stand below, by number. Figures that are not known are counted only, unless all are asked
 // for.
-func FactsText(w io.Writer, run *finding.Run, rows []finding.FactRow, all bool) error {
-	t := textOf(w, Options{})
-	t.tally(run)
+func FactsText(w io.Writer, run *finding.Run, rows []finding.FactRow, all bool,
+	o Options) error {
+	t := textOf(w, o)
+	t.figuresHead(run)
 	list := factList{text: t, all: all, numbers: map[string]int{}}
 	for i := range rows {
 		list.row(&rows[i], i == 0)
@@ -36,7 +47,7 @@ func FactsText(w io.Writer, run *finding.Run, rows []finding.FactRow, all bool) 
 	if len(list.sources) > 0 {
 		t.WriteString("\nSources\n")
 		for i, s := range list.sources {
-			fmt.Fprintf(t, "  [%d] %s\n", i+1, source.Safe(s))
+			t.paragraph(source.Safe(s), fmt.Sprintf("  [%d] ", i+1), "      ")
 		}
 	}
 	return t.End()
@@ -86,10 +97,15 @@ func (l *factList) row(r *finding.FactRow, first bool) {
 		n = len(l.sources)
 		l.numbers[r.Source] = n
 	}
-	fmt.Fprintf(l, "  %-24s %-22s %-11s %s [%d]\n", r.Figure.Name, source.Safe(r.Figure.Shown),
-		kind, source.Safe(r.Means), n)
+	head := fmt.Sprintf("  %-24s %-22s %-11s ", r.Figure.Name, source.Safe(r.Figure.Shown), kind)
+	means := fmt.Sprintf("%s [%d]", source.Safe(r.Means), n)
+	if columns(head)+columns(means) > l.width {
+		l.WriteString(strings.TrimRight(head, " ") + "\n")
+		head = "      "
+	}
+	l.paragraph(means, head, "      ")
 	if r.Figure.Error != "" {
-		fmt.Fprintf(l, "  %-24s %s; error: %s\n", "", r.Figure.Error, source.Safe(r.Error))
+		l.paragraph(fmt.Sprintf("%s; error: %s", r.Figure.Error, source.Safe(r.Error)), "      ", "      ")
 	}
 }
 

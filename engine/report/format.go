@@ -87,7 +87,8 @@ type Head struct {
 // Options are the reader's wishes.
 type Options struct {
 	Colour bool
-	Width  int // columns that text is wrapped to; 0 for the usual 96
+	Width  int  // columns that text is wrapped to; 0 for 80
+	All    bool // the findings of every formula, where a summary would stand
 }
 
 // FormatNamed finds a format by its name.
@@ -119,6 +120,14 @@ func Write(out io.Writer, f Format, run *finding.Run, o Options) error {
 	return w.End()
 }
 
+// WholeCautions prints the cautions of a run as text, each with its details and its source.
+func WholeCautions(out io.Writer, run *finding.Run, o Options) error {
+	t := textOf(out, o)
+	t.wholeCautions(cautionsOf(run))
+	t.Unread(run.Problems)
+	return t.End()
+}
+
 // prelude prints the prelude of a run. Every verb that prints something about formulas calls it.
 func prelude(p Prelude, run *finding.Run) {
 	p.Cautions(cautionsOf(run))
@@ -133,7 +142,8 @@ type Found struct{ run *finding.Run }
 
 // Group is the findings of one formula or one house file.
 type Group struct {
-	Name, File string // the name of a house file is "", for its findings belong to no formula
+	Name, File string       // the name of a house file is "", for its findings belong to no formula
+	Place      source.Place // of the formula
 	List       []*finding.Finding
 }
 
@@ -158,7 +168,7 @@ func (f *Found) Groups() (formulas, houses []Group, clear []string) {
 			clear = append(clear, one.Name)
 			continue
 		}
-		formulas = append(formulas, Group{one.Name, k.file, lists[k]})
+		formulas = append(formulas, Group{one.Name, k.file, one.Place, lists[k]})
 	}
 	for i := range houses {
 		houses[i].List = lists[key{houses[i].File, ""}]

@@ -85,7 +85,10 @@ func TestEveryFormatPrintsEveryPart(t *testing.T) {
 					}
 				}
 			}
-			printed := inFormat(t, f, marked())
+			printed := read(t, inFormat(t, f, marked()))
+			if strings.HasPrefix(inFormat(t, f, marked()), "{") {
+				printed = inFormat(t, f, marked())
+			}
 			caution := strings.Index(printed, "text of the caution")
 			for _, mark := range []string{"text of flagged-rule", "because of aside-rule", "because of the loosened", "text of the broken file"} {
 				if i := strings.Index(printed, mark); i < caution {
@@ -163,7 +166,7 @@ func TestPagesBeginWithThePrelude(t *testing.T) {
 		}
 	}
 	for name, page := range map[string]func(out *bytes.Buffer) error{
-		"facts": func(out *bytes.Buffer) error { return FactsText(out, run, row, false) },
+		"facts": func(out *bytes.Buffer) error { return FactsText(out, run, row, false, Options{}) },
 		"history": func(out *bytes.Buffer) error {
 			return History(out, run, []finding.HistoryRow{{Formula: "Buns", Part: "dough"}})
 		},

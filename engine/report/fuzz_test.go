@@ -165,7 +165,7 @@ func FuzzSARIF(f *testing.F) {
 		}
 		lines := strings.Split(strings.TrimPrefix(string(run.Formulas[0].Place.File.Text), "\ufeff"), "\n")
 		for i, one := range log.Runs[0].Results {
-			if i < len(run.Cautions) != strings.HasPrefix(one.RuleID, "caution/") {
+			if i < len(cautionsOf(run).byFormula()) != strings.HasPrefix(one.RuleID, "caution/") {
 				t.Fatalf("result %d is %s", i, one.RuleID)
 			}
 			if s := one.Message.Text; strings.Contains(s, "](") || strings.Contains(strings.ReplaceAll(s, "{{", ""), "{") {

@@ -15,7 +15,7 @@ import (
 // and its state at the end of the step.
 func History(w io.Writer, run *finding.Run, rows []finding.HistoryRow) error {
 	t := textOf(w, Options{})
-	t.tally(run)
+	t.figuresHead(run)
 	formula := ""
 	for i := 0; i < len(rows); {
 		end := i

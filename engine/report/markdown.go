@@ -3,6 +3,7 @@ package report
 import (
 	"fmt"
 	"io"
+	"slices"
 	"strings"
 	"unicode"
 
@@ -13,29 +14,83 @@ import (
 // markdownPage prints a run as a comment on a review. Findings that cannot be answered are folded.
 type markdownPage struct {
 	strings.Builder
-	out io.Writer
+	out  io.Writer
+	fold int // how much is folded, from 0: an index of folds
+
+	parts []func() // the parts after the cautions, each to be printed again with more folded
 }
 
 func newMarkdown(out io.Writer, _ Options) Writer { return &markdownPage{out: out} }
 
 func (p *markdownPage) Begin(Head) {}
 
+// maxMarkdown is how many bytes a comment on a review may hold: sites take 65,536 characters.
+const maxMarkdown = 65_000
+
+// folds are the ways of making a page shorter, each on top of those before it. The first is nothing.
+var folds = []string{"", "the reason and the figures of each finding", "notes and unsure answers",
+	"the formulas of each caution", "the findings of all formulas but the worst"}
+
+// foldedDetails is how many details of a caution, and names of formulas with nothing found, a folded
+// page names; foldedFormulas how many formulas.
+const (
+	foldedDetails  = 5
+	foldedFormulas = 100
+)
+
+// End prints the page, with as little folded as makes it fit.
 func (p *markdownPage) End() error {
+	for p.fold = range folds {
+		p.Reset()
+		for _, part := range p.parts {
+			part()
+		}
+		if p.Len() <= maxMarkdown {
+			break
+		}
+	}
 	_, err := io.WriteString(p.out, p.String())
 	return err
 }
 
+// later keeps a part of the page for End.
+func (p *markdownPage) later(part func()) { p.parts = append(p.parts, part) }
+
+// saysFolded says what the page leaves out; nothing where it leaves out nothing.
+func (p *markdownPage) saysFolded() {
+	if p.fold > 0 {
+		fmt.Fprintf(p, "**Folded to fit a comment:** %s. `forebake check --all` prints all.\n\n",
+			strings.Join(folds[1:p.fold+1], "; "))
+	}
+}
+
 func (p *markdownPage) heading(s string) { p.WriteString("## " + s + "\n\n") }
 
-func (p *markdownPage) Cautions(c *Cautions) {
+func (p *markdownPage) Cautions(c *Cautions) { p.later(func() { p.putCautions(c) }) }
+
+func (p *markdownPage) putCautions(c *Cautions) {
 	list := c.merged()
 	if len(list) == 0 {
 		return
 	}
 	p.heading("Cautions")
+	pack := ""
 	for _, one := range list {
+		if one.Pack != pack {
+			pack = one.Pack
+			p.WriteString("\n")
+			p.heading(markdown(finding.AddedBy(pack)))
+		}
 		fmt.Fprintf(p, "- **%s**", markdown(one.Text))
-		for _, d := range one.details {
+		for i, d := range one.details {
+			if p.fold >= 3 && i == foldedDetails {
+				fmt.Fprintf(p, "\n  And %s more: `forebake cautions` prints them.",
+					Count(len(one.details)-i, "line"))
+				break
+			}
+			if p.fold >= 3 {
+				d.formulas = d.formulas[:min(len(d.formulas), foldedDetails)]
+			}
 			if line, _ := c.says(d, markdown); line != "" {
 				p.WriteString("\n  " + line)
 			}
@@ -45,7 +100,9 @@ func (p *markdownPage) Cautions(c *Cautions) {
 	p.WriteString("\n")
 }
 
-func (p *markdownPage) Unread(list source.Problems) {
+func (p *markdownPage) Unread(list source.Problems) { p.later(func() { p.putUnread(list) }) }
+
+func (p *markdownPage) putUnread(list source.Problems) {
 	if len(list) == 0 {
 		return
 	}
@@ -60,7 +117,9 @@ func (p *markdownPage) Unread(list source.Problems) {
 	p.WriteString("\n")
 }
 
-func (p *markdownPage) SetAside(list []*finding.Finding) {
+func (p *markdownPage) SetAside(list []*finding.Finding) { p.later(func() { p.putSetAside(list) }) }
+
+func (p *markdownPage) putSetAside(list []*finding.Finding) {
 	if len(list) == 0 {
 		return
 	}
@@ -75,13 +134,17 @@ func (p *markdownPage) SetAside(list []*finding.Finding) {
 	p.WriteString("\n")
 }
 
-func (p *markdownPage) Unchecked(list []finding.Unchecked) {
+func (p *markdownPage) Unchecked(list []finding.Unchecked) { p.later(func() { p.putUnchecked(list) }) }
+
+func (p *markdownPage) putUnchecked(list []finding.Unchecked) {
 	for _, u := range list {
 		fmt.Fprintf(p, "**%s** (%s).\n\n", markdown(upperFirst(u.Text())), at(u.Place))
 	}
 }
 
-func (p *markdownPage) Loosened(list []finding.Loosened) {
+func (p *markdownPage) Loosened(list []finding.Loosened) { p.later(func() { p.putLoosened(list) }) }
+
+func (p *markdownPage) putLoosened(list []finding.Loosened) {
 	if len(list) == 0 {
 		return
 	}
@@ -93,8 +156,24 @@ func (p *markdownPage) Loosened(list []finding.Loosened) {
 	p.WriteString("\n")
 }
 
-func (p *markdownPage) Findings(f *Found) {
+func (p *markdownPage) Findings(f *Found) { p.later(func() { p.putFindings(f) }) }
+
+func (p *markdownPage) putFindings(f *Found) {
+	p.saysFolded()
 	formulas, houses, clear := f.Groups()
+	if p.fold >= 4 {
+		slices.SortStableFunc(formulas, func(a, b Group) int {
+			return slices.Compare(b.weights(), a.weights())
+		})
+		for _, g := range formulas[:min(len(formulas), foldedFormulas)] {
+			fmt.Fprintf(p, "- %s, %s: %s\n", markdown(g.Name), at(g.Place), tally(g.List))
+		}
+		if n := len(formulas) - foldedFormulas; n > 0 {
+			fmt.Fprintf(p, "- and %s more\n", Count(n, "formula"))
+		}
+		p.WriteString("\n")
+		formulas = nil
+	}
 	for _, g := range formulas {
 		fmt.Fprintf(p, "## %s\n\n%s: %s\n\n", markdown(g.Name), markdown(g.File), tally(g.List))
 		p.findings(g.List)
@@ -104,26 +183,40 @@ func (p *markdownPage) Findings(f *Found) {
 		p.findings(g.List)
 	}
 	if len(clear) > 0 {
+		n := len(clear)
+		if p.fold >= 2 {
+			clear = clear[:min(n, foldedDetails)]
+		}
 		for i, name := range clear {
 			clear[i] = markdown(name)
 		}
-		fmt.Fprintf(p, "Nothing found in %s: %s.\n\n", Count(len(clear), "formula"),
+		if n > len(clear) {
+			clear = append(clear, fmt.Sprintf("and %d more", n-len(clear)))
+		}
+		fmt.Fprintf(p, "Nothing found in %s: %s.\n\n", Count(n, "formula"),
 			strings.Join(clear, "; "))
 	}
 }
 
-func (p *markdownPage) Notices(list []string) {
+func (p *markdownPage) Notices(list []string) { p.later(func() { p.putNotices(list) }) }
+
+func (p *markdownPage) putNotices(list []string) {
 	for _, n := range list {
 		fmt.Fprintf(p, "%s\n\n", markdown(n))
 	}
 }
 
-func (p *markdownPage) Totals(t finding.Totals) { fmt.Fprintf(p, "%s.\n", totals(t)) }
+func (p *markdownPage) Totals(t finding.Totals) { p.later(func() { p.putTotals(t) }) }
+
+func (p *markdownPage) putTotals(t finding.Totals) { fmt.Fprintf(p, "%s.\n", totals(t)) }
 
 func (p *markdownPage) findings(list []*finding.Finding) {
 	var open, waived []*finding.Finding
 	flagged := 0
-	for _, f := range list {
+	for _, f := range serious(list) {
+		if p.fold >= 2 && (f.Answer == finding.Unsure || word(f) == "note") {
+			continue
+		}
 		switch f.Answer {
 		case finding.Unsure:
 			open = append(open, f)
@@ -174,8 +267,10 @@ func (p *markdownPage) body(f *finding.Finding, indent string) {
 	if f.Doubt {
 		fmt.Fprintf(p, "%s%s  \n", indent, markdown(doubt(f)))
 	}
-	fmt.Fprintf(p, "%sWhy: %s  \n", indent, markdown(f.Why))
-	if figures := figures(f); figures != "" {
+	if p.fold == 0 {
+		fmt.Fprintf(p, "%sWhy: %s  \n", indent, markdown(f.Why))
+	}
+	if figures := figures(f); figures != "" && p.fold == 0 {
 		fmt.Fprintf(p, "%sFigures: %s.  \n", indent, markdown(figures))
 	}
 	for _, m := range f.Mends {

@@ -49,8 +49,9 @@ func (t *text) mending(m *finding.Mending) {
 		parts = append(parts, fmt.Sprintf("%d no longer sure", unsure))
 	}
 	parts = append(parts, fmt.Sprintf("%d left", len(m.Left)))
-	t.WriteString(t.bold.Sprint(source.Safe(m.Formula)) +
-		t.faint.Sprintf("  (%s)", source.Safe(m.File)) + ": " + strings.Join(parts, ", ") + "\n\n")
+	t.paragraph(t.faint.Sprintf("(%s)", source.Safe(m.File))+": "+strings.Join(parts, ", "),
+		t.bold.Sprint(source.Safe(m.Formula))+"  ", "  ")
+	t.WriteString("\n")
 	for _, d := range m.Lines {
 		t.diff(d)
 	}

@@ -10,6 +10,7 @@ import (
 	"bufio"
 	"fmt"
 	"io"
+	"slices"
 	"strings"
 
 	"forebake/engine/finding"
@@ -46,6 +47,23 @@ func word(f *finding.Finding) string {
 	return f.Answer.String()
 }
 
+// words are the words for findings, the most serious first.
+var words = []string{"stop", "risk", "note", "unsure", "waived"}
+
+// seriousness orders findings: those of food safety that could hurt someone, stops, risks, notes,
+// unsure answers, and what a house sets aside.
+func seriousness(f *finding.Finding) int {
+	if couldHurt(f) {
+		return int(f.Level) // a stop, then a risk
+	}
+	return 2 + slices.Index(words, word(f))
+}
+
+// couldHurt reports whether a finding is one of food safety above a note.
+func couldHurt(f *finding.Finding) bool {
+	return f.Safety && f.Answer == finding.Flagged && f.Level != finding.Note
+}
+
 // fileLine gives the file and line of a place: "house.hcl:3".
 func fileLine(p source.Place) string { return fmt.Sprintf("%s:%d", fileName(p), p.Line()) }
 
@@ -69,7 +87,7 @@ func fileName(p source.Place) string {
 	return p.File.Name
 }
 
-// lines prints one line a caution and one a finding, in the GNU form "file:line:column: level:
+// lines prints one line of cautions a formula and one a finding, in the GNU form "file:line:column: level:
 // text", by which editors find the place.
 type lines struct{ *bufio.Writer } // line by line: a large collection has some hundred thousand
 
@@ -77,10 +95,19 @@ func newLines(out io.Writer, _ Options) Writer { return lines{bufio.NewWriter(ou
 
 func (b lines) Begin(Head) {}
 
+// Cautions prints one line a formula, which holds the short lines of all its cautions.
 func (b lines) Cautions(c *Cautions) {
-	for _, one := range c.List {
-		fmt.Fprintf(b, "%s: caution: %s\n", source.Safe(one.Place.String()),
-			source.Safe(one.Whole()))
+	for _, one := range c.byFormula() {
+		alone := &Cautions{one.list, 1, 1}
+		var parts []string
+		for _, s := range alone.short() {
+			if s.pack != "" {
+				s.text = source.Safe(finding.AddedBy(s.pack)) + ": " + s.text
+			}
+			parts = append(parts, s.text)
+		}
+		fmt.Fprintf(b, "%s: caution: %s\n", source.Safe(one.place.String()),
+			strings.Join(parts, " "))
 	}
 }
 

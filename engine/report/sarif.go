@@ -7,6 +7,7 @@ import (
 	"io"
 	"net/url"
 	"path"
+	"slices"
 	"strings"
 
 	"forebake/engine/finding"
@@ -128,7 +129,7 @@ const sarifSchema = "https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/
 // The names of results that no rule makes. Each has a slash, which no rule name may have, so no
 // setting reaches them.
 const (
-	sarifCaution   = "caution/"
+	sarifCaution   = "caution/all"
 	sarifUnchecked = "food-safety/unchecked"
 	sarifLoosened  = "food-safety/loosened"
 	sarifSetAside  = "food-safety/set-aside"
@@ -189,7 +190,7 @@ func (s *sarif) End() error {
 	return writeInto(s.out, sarifLog{sarifSchema, "2.1.0", []sarifRun{run}},
 		jsonList{indent + "  ", "cautions", func(yield func(any) bool) {
 			for _, c := range s.cautions.List {
-				yield(jsonCaution{source.Safe(c.Whole()), c.Source, source.Safe(c.Formula)})
+				yield(jsonCaution{source.Safe(c.Whole()), source.Safe(c.Source), source.Safe(c.Formula)})
 			}
 		}},
 		jsonList{indent, "results", s.results})
@@ -204,6 +205,11 @@ func (s *sarif) notifications() []sarifNotification {
 			n.Locations = locations(p.Place, "", "")
 		}
 		out = append(out, n)
+	}
+	if _, left := fold(s.found.All(), maxResults-s.fixed()); len(left) > 0 {
+		out = append(out, sarifNotification{Level: "warning", Message: sarifText{Text: fmt.Sprintf(
+			"left out of the results, since sites take %d: %s. forebake check --as json holds them.",
+			maxResults, folded(left))}})
 	}
 	for _, n := range s.notices {
 		out = append(out, sarifNotification{Message: sarifText{Text: plainText(n)}, Level: "note"})
@@ -222,9 +228,10 @@ func (s *sarif) add(r sarifRule) {
 // describe lists the descriptors: cautions, what the house takes from food safety, every rule in
 // force, and the findings that no rule makes.
 func (s *sarif) describe() {
-	for _, c := range s.cautions.merged() {
-		s.add(plainRule(sarifCaution+c.Kind, "note", c.Text,
-			"A caution: it is always shown, and no setting reaches it. Source: "+c.Source+".", "caution", "food-safety"))
+	if len(s.cautions.List) > 0 {
+		s.add(plainRule(sarifCaution, "note", "The cautions of a formula.",
+			"They are always shown, and no setting reaches them. The properties of the run hold "+
+				"each with its source.", "caution", "food-safety"))
 	}
 	if len(s.unchecked) > 0 {
 		s.add(plainRule(sarifUnchecked, "warning", "A house leaves out a pack of food safety.",
@@ -315,11 +322,7 @@ func firstSentence(s string) string {
 // results gives the cautions, what a house takes from food safety, and the findings, one after the
 // other.
 func (s *sarif) results(yield func(any) bool) {
-	for _, c := range s.cautions.List {
-		r := s.own(sarifCaution+c.Kind, "note", "Caution: "+c.Whole(), "", c.Formula, c.Place)
-		r.Properties.Answer, r.Properties.Source = "caution", c.Source
-		yield(r)
-	}
+	s.cautionResults(yield)
 	for _, u := range s.unchecked {
 		yield(s.own(sarifUnchecked, "warning", upperFirst(u.Text())+".", u.Pack, "", u.Place))
 	}
@@ -333,9 +336,99 @@ func (s *sarif) results(yield func(any) bool) {
 			"because %s.", f.Rule, f.Text, fileLine(f.By), until(f), reason(f.Because))
 		yield(s.own(sarifSetAside, "warning", text, f.Rule+" on "+f.Subject, f.Formula, f.Place))
 	}
-	for _, f := range s.found.All() {
+	left := maxResults - s.fixed()
+	kept, _ := fold(s.found.All(), left)
+	for _, f := range kept {
 		yield(s.result(f))
 	}
+}
+
+// maxResults is how many results code-review sites take of a log; they cut off the rest.
+const maxResults = 24_900
+
+// maxCautionResults is how many formulas have a result of cautions each. Of more formulas one result
+// holds the cautions of all.
+const maxCautionResults = 10_000
+
+// fixed counts the results that are no findings.
+func (s *sarif) fixed() int {
+	return len(s.cautionGroups()) + len(s.unchecked) + len(s.loosened) + len(s.setAside)
+}
+
+// cautionGroups gives the cautions that one result holds each: those of a formula, or of all.
+func (s *sarif) cautionGroups() []oneFormula {
+	list := s.cautions.byFormula()
+	if len(list) <= maxCautionResults {
+		return list
+	}
+	all := oneFormula{place: list[0].place}
+	for _, m := range s.cautions.merged() {
+		all.list = append(all.list, m.Caution)
+	}
+	return []oneFormula{all}
+}
+
+// cautionResults gives the results of the cautions, whole.
+func (s *sarif) cautionResults(yield func(any) bool) {
+	formulas := len(s.cautions.byFormula())
+	for _, one := range s.cautionGroups() {
+		text := "Cautions:"
+		if one.name == "" && formulas > 1 {
+			text = fmt.Sprintf("Cautions of %d formulas; the properties of the run hold them by "+
+				"formula:", formulas)
+		}
+		var sources []string
+		for _, c := range one.list {
+			text += " " + c.Whole()
+			if !slices.Contains(sources, c.Source) {
+				sources = append(sources, c.Source)
+			}
+		}
+		r := s.own(sarifCaution, "note", text, "", one.name, one.place)
+		r.Properties.Answer = "caution"
+		r.Properties.Source = source.Safe(strings.Join(sources, "; "))
+		yield(r)
+	}
+}
+
+// fold keeps the most serious findings of a list, at most so many, in their order. It counts those
+// left out, by word.
+func fold(list []*finding.Finding, most int) (kept []*finding.Finding, left map[string]int) {
+	left = map[string]int{}
+	if len(list) <= most {
+		return list, left
+	}
+	ranks := make([]int, len(list))
+	var count [7]int
+	for i, f := range list {
+		ranks[i] = seriousness(f)
+		count[ranks[i]]++
+	}
+	room := max(0, most)
+	for i := range count {
+		count[i] = min(count[i], room)
+		room -= count[i]
+	}
+	for i, f := range list {
+		if count[ranks[i]] > 0 {
+			count[ranks[i]]--
+			kept = append(kept, f)
+		} else {
+			left[word(f)]++
+		}
+	}
+	return kept, left
+}
+
+// folded says what fold has left out; "" for nothing.
+func folded(left map[string]int) string {
+	var parts []string
+	for _, w := range words {
+		if left[w] > 0 {
+			parts = append(parts, fmt.Sprintf("%d %s", left[w], w))
+		}
+	}
+	return strings.Join(parts, ", ")
 }
 
 // own makes a result that no rule makes.

@@ -3,6 +3,7 @@ package report
 import (
 	"fmt"
 	"io"
+	"slices"
 	"strings"
 
 	"github.com/fatih/color"
@@ -48,6 +49,7 @@ type text struct {
 	strings.Builder
 	palette
 	width int
+	all   bool // print every formula whole
 	out   io.Writer
 
 	head Head
@@ -57,9 +59,9 @@ type text struct {
 func newText(out io.Writer, o Options) Writer { return textOf(out, o) }
 
 func textOf(out io.Writer, o Options) *text {
-	t := &text{palette: newPalette(o.Colour), width: o.Width, out: out}
+	t := &text{palette: newPalette(o.Colour), width: o.Width, all: o.All, out: out}
 	if t.width == 0 {
-		t.width = 96
+		t.width = 80
 	}
 	return t
 }
@@ -81,13 +83,38 @@ func (t *text) End() error {
 
 func (t *text) heading(s string) { t.WriteString(t.bold.Sprint(s) + "\n\n") }
 
+// Cautions prints the short lines of all cautions.
 func (t *text) Cautions(c *Cautions) {
+	list := c.short()
+	if len(list) == 0 {
+		return
+	}
+	t.paragraph("(whole, with sources: forebake cautions)", t.bold.Sprint("Cautions")+" ", "  ")
+	pack := ""
+	for _, one := range list {
+		if one.pack != pack {
+			pack = one.pack
+			t.WriteString("\n" + t.bold.Sprint(source.Safe(finding.AddedBy(pack))) + "\n")
+		}
+		t.paragraph(one.text, "! ", "  ")
+	}
+	t.WriteString("\n")
+}
+
+// wholeCautions prints every caution with its details and its source.
+func (t *text) wholeCautions(c *Cautions) {
 	list := c.merged()
 	if len(list) == 0 {
 		return
 	}
 	t.heading("Cautions")
+	pack := ""
 	for _, one := range list {
+		if one.Pack != pack {
+			pack = one.Pack
+			t.WriteString("\n")
+			t.heading(source.Safe(finding.AddedBy(pack)))
+		}
 		t.paragraph(source.Safe(one.Text), "  ! ", "    ")
 		for _, d := range one.details {
 			line, named := c.says(d, source.Safe)
@@ -124,8 +151,8 @@ func (t *text) SetAside(list []*finding.Finding) {
 	t.heading("Food safety, set aside by the house")
 	for _, f := range list {
 		word := t.stop.Sprint("waived " + f.Level.String())
-		t.paragraph(fmt.Sprintf("%s %s (%s), line %d, %s", word, source.Safe(f.Formula),
-			source.Safe(fileName(f.Place)), f.Place.Line(), source.Safe(f.Subject)), "  ", indent)
+		t.paragraph(fmt.Sprintf("%s %s (%s), %s", word, source.Safe(f.Formula),
+			source.Safe(fileLine(f.Place)), source.Safe(f.Subject)), "  ", indent)
 		t.body(f, false)
 		t.paragraph(fmt.Sprintf("Set aside at %s%s, because %s.", source.Safe(fileLine(f.By)),
 			source.Safe(until(f)), source.Safe(reason(f.Because))), indent, indent)
@@ -155,28 +182,114 @@ func (t *text) Loosened(list []finding.Loosened) {
 	t.WriteString("\n")
 }
 
+// Findings prints every formula with its findings, or for many formulas a summary and the worst of
+// them.
 func (t *text) Findings(f *Found) {
 	t.any = len(f.All()) > 0
 	formulas, houses, clear := f.Groups()
-	for _, g := range formulas {
-		t.WriteString(t.bold.Sprint(source.Safe(g.Name)) +
-			t.faint.Sprintf("  (%s)", source.Safe(g.File)) + ": " + tally(g.List) + "\n")
-		t.couldHurt(g.List)
-		t.WriteString("\n")
-		t.findings(g.List)
+	if len(formulas)+len(clear) > mostWhole && !t.all {
+		t.summary(formulas)
+	} else {
+		for _, g := range formulas {
+			t.group(g, len(g.List))
+		}
 	}
 	for _, g := range houses {
 		t.WriteString(t.bold.Sprint(source.Safe(g.File)) + ": " + tally(g.List) + "\n\n")
 		t.findings(g.List)
 	}
-	if len(clear) > 0 {
-		for i, name := range clear {
-			clear[i] = source.Safe(name)
+	if n := len(clear); n > 0 {
+		names := clear
+		if n > mostWhole && !t.all {
+			names = clear[:mostWhole]
 		}
-		t.paragraph(t.bold.Sprint("Nothing found in ")+Count(len(clear),
-			"formula")+": "+strings.Join(clear, "; ")+".", "", "  ")
+		for i, name := range names {
+			names[i] = source.Safe(name)
+		}
+		text := t.bold.Sprint("Nothing found in ") + Count(n, "formula") + ": " +
+			strings.Join(names, "; ")
+		if n > len(names) {
+			text += fmt.Sprintf("; and %d more", n-len(names))
+		}
+		t.paragraph(text+".", "", "  ")
 		t.WriteString("\n")
 	}
+}
+
+// mostWhole is how many formulas are printed with all their findings; more have a summary, which
+// names summaryLines of them and the detailLines worst findings of the worst.
+const (
+	mostWhole    = 3
+	summaryLines = 10
+	detailLines  = 3
+)
+
+// summary prints one line a formula, the worst first, and the worst findings of the worst formula.
+func (t *text) summary(formulas []Group) {
+	if len(formulas) == 0 {
+		return
+	}
+	list := slices.Clone(formulas)
+	slices.SortStableFunc(list, func(a, b Group) int { return slices.Compare(b.weights(), a.weights()) })
+	t.group(list[0], detailLines)
+	t.WriteString(t.bold.Sprint("By formula, worst first") + "\n")
+	shown := list[:min(len(list), summaryLines)]
+	wide := 0
+	for _, g := range shown {
+		wide = max(wide, columns(source.Safe(fileLine(g.Place))))
+	}
+	wide = min(wide, t.width/3)
+	for _, g := range shown {
+		place := fmt.Sprintf("%-*s", wide, source.Safe(fileLine(g.Place)))
+		room := max(10, t.width-4-len(place)-columns(tally(g.List)))
+		t.paragraph(tally(g.List), place+"  "+t.bold.Sprint(fit(source.Safe(g.Name), room))+"  ",
+			"  ")
+	}
+	if n := len(list) - summaryLines; n > 0 {
+		fmt.Fprintf(t, "and %s more\n", Count(n, "formula"))
+	}
+	t.WriteString("All findings: --all, or name one file.\n\n")
+}
+
+// weights counts the findings of a group from the most serious on.
+func (g Group) weights() []int {
+	out := make([]int, 2+len(words))
+	for _, f := range g.List {
+		out[seriousness(f)]++
+	}
+	return out
+}
+
+// fit cuts a text to so many columns; three dots say so.
+func fit(s string, room int) string {
+	if r := []rune(s); len(r) > room {
+		return string(r[:max(0, room-3)]) + "..."
+	}
+	return s
+}
+
+// group prints a formula with the most serious of its findings, at most so many.
+func (t *text) group(g Group, most int) {
+	t.paragraph(t.faint.Sprintf("(%s)", source.Safe(g.File))+": "+tally(g.List),
+		t.bold.Sprint(source.Safe(g.Name))+"  ", "  ")
+	t.couldHurt(g.List)
+	t.WriteString("\n")
+	list := serious(g.List)
+	t.findings(list[:min(most, len(list))])
+	if n := len(list) - most; n > 0 {
+		t.paragraph(fmt.Sprintf("%d more in it: forebake check %s", n, source.Safe(g.File)), "  ", "  ")
+		t.WriteString("\n")
+	}
+}
+
+// serious gives findings in the order in which a person reads them: the most serious first, each
+// kind by line.
+func serious(list []*finding.Finding) []*finding.Finding {
+	out := slices.Clone(list)
+	slices.SortStableFunc(out, func(a, b *finding.Finding) int {
+		return seriousness(a) - seriousness(b)
+	})
+	return out
 }
 
 func (t *text) Notices(list []string) {
@@ -190,15 +303,15 @@ func (t *text) Totals(sum finding.Totals) {
 		t.paragraph("forebake why RULE"+source.Safe(t.head.House)+" tells a rule's source and "+
 			"limits, and how a house changes them.", "", "")
 	}
-	t.WriteString(totals(sum) + ".\n")
+	t.paragraph(totals(sum)+".", "", "  ")
 }
 
 // couldHurt names the food-safety findings of a formula in a line of their own, ahead of the
 // others.
 func (t *text) couldHurt(list []*finding.Finding) {
 	var parts []string
-	for _, f := range list {
-		if f.Safety && f.Answer == finding.Flagged && f.Level != finding.Note {
+	for _, f := range serious(list) {
+		if couldHurt(f) {
 			parts = append(parts, fmt.Sprintf("%s line %d (%s)", word(f), f.Place.Line(), f.Rule))
 		}
 	}
@@ -210,7 +323,7 @@ func (t *text) couldHurt(list []*finding.Finding) {
 
 func (t *text) findings(list []*finding.Finding) {
 	var flagged, open, waived []*finding.Finding
-	for _, f := range list {
+	for _, f := range serious(list) {
 		switch f.Answer {
 		case finding.Unsure:
 			open = append(open, f)
@@ -238,8 +351,9 @@ func (t *text) waived(list []*finding.Finding) {
 		if f.Safety {
 			says = "food safety, set aside at " + fileLine(f.By) + "; see above"
 		}
-		t.paragraph(fmt.Sprintf("%s line %d, %s: %s, %s.", t.palette.unsure.Sprint("waived"),
-			f.Place.Line(), source.Safe(f.Subject), f.Rule, source.Safe(says)), "  ", indent)
+		t.paragraph(fmt.Sprintf("%s %s, %s: %s, %s.", t.palette.unsure.Sprint("waived"),
+			source.Safe(fileLine(f.Place)), source.Safe(f.Subject), f.Rule, source.Safe(says)), "  ",
+			indent)
 	}
 	if len(list) > 0 {
 		t.WriteString("\n")
@@ -253,7 +367,7 @@ func tally(list []*finding.Finding) string {
 		counts[word(f)]++
 	}
 	var parts []string
-	for _, w := range []string{"stop", "risk", "note", "unsure", "waived"} {
+	for _, w := range words {
 		if counts[w] > 0 {
 			parts = append(parts, fmt.Sprintf("%d %s", counts[w], w))
 		}
@@ -266,8 +380,8 @@ const indent = "        "
 // finding prints one finding. reasoned reports that an earlier one has given the reason of the
 // rule.
 func (t *text) finding(f *finding.Finding, reasoned bool) {
-	fmt.Fprintf(t, "  %s line %d, %s\n", t.level(f).Sprintf("%-5s", word(f)), f.Place.Line(),
-		source.Safe(f.Subject))
+	t.paragraph(fmt.Sprintf("%s, %s", source.Safe(fileLine(f.Place)), source.Safe(f.Subject)),
+		"  "+t.level(f).Sprintf("%-5s", word(f))+" ", indent)
 	t.body(f, reasoned)
 	t.paragraph("Rule: "+f.Rule, indent, indent)
 	t.WriteString("\n")
@@ -325,9 +439,9 @@ func (t *text) unsure(list []*finding.Finding) {
 		if more := len(w.Rules) - maxWaiting; more > 0 {
 			rules += fmt.Sprintf(" and %d more", more)
 		}
-		t.paragraph(fmt.Sprintf("%s line %d, %s: %d %s for it (%s).",
-			t.palette.unsure.Sprint("unsure"), w.Place.Line(), source.Safe(w.Text), w.Answers, waits,
-			rules), "  ", indent)
+		t.paragraph(fmt.Sprintf("%s, %s: %d %s for it (%s).", source.Safe(fileLine(w.Place)),
+			source.Safe(w.Text), w.Answers, waits, rules),
+			"  "+t.palette.unsure.Sprint("unsure")+" ", indent)
 	}
 	if len(list) > 0 {
 		t.WriteString("\n")

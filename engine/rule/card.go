@@ -8,13 +8,14 @@ import (
 	"forebake/engine/facts"
 	"forebake/engine/finding"
 	"forebake/engine/formula"
+	"forebake/engine/source"
 )
 
 // Card gives what a rule says about itself. Every output that explains a rule prints it from here.
 func (rule *Rule) Card() finding.Card {
 	c := finding.Card{
 		ID: rule.ID, Pack: rule.Pack, Level: rule.Level.String(), On: strings.Join(rule.On, ", "),
-		File: rule.Place.File.Name, Line: rule.Place.Line(),
+		File: source.Safe(rule.Place.File.Name), Line: rule.Place.Line(),
 		When: oneLine(rule.WhenText), Say: rule.Say.text(), Why: rule.Why, Source: rule.Source,
 		NoteWhen: oneLine(rule.NoteText),
 		Doubt:    rule.Doubt, Middle: rule.Middle, Safety: rule.Safety, Because: rule.Because, Was: rule.Was,

@@ -117,6 +117,16 @@ func (j *Judge) Cautions(c *Caution) *finding.Caution {
 			Kind: c.Kind, Rank: c.Rank, Text: j.say(c.Say, x, nil), Source: c.Source,
 			Formula: f.Name, Place: f.Place,
 		}
+		if c.Own {
+			out.Pack = c.Pack
+		}
+		if c.Short != nil {
+			out.Short, out.Words = j.brief(c.Short, x)
+			out.At, out.Heat = mark(c.When, x)
+			if !c.Own { // no shipped line says one of a house
+				out.With = c.With
+			}
+		}
 		if c.Detail != nil && !j.hasOnlyEmptyLists(c.Detail, x) {
 			out.Detail = j.say(c.Detail, x, nil)
 		}

@@ -14,6 +14,7 @@ import (
 	"github.com/hashicorp/hcl/v2/hclsyntax"
 
 	"forebake/engine/expr"
+	"forebake/engine/facts"
 	"forebake/engine/finding"
 	"forebake/engine/formula"
 	"forebake/engine/house"
@@ -88,12 +89,16 @@ type Adjust struct {
 // Caution is a food-safety line. No setting can reach it.
 type Caution struct {
 	Kind   string
+	Pack   string
+	Own    bool // of a pack that is not shipped: it never passes for a shipped one
 	Place  source.Place
 	Rank   int
 	On     []string
 	When   *expr.Expr
 	Say    *Message
 	Detail *Message // what differs from formula to formula; nil when there is nothing
+	Short  *Message // one line: the thing, a colon, its danger and the one thing to do; nil for none
+	With   string   // another caution whose short line says this one too, where both are shown
 	Source string
 
 	names expr.Names
@@ -103,7 +108,7 @@ type Caution struct {
 var (
 	RuleKeys = []string{"on", "level", "limits", "when", "say", "why", "source", "doubt",
 		"note", "once", "was"}
-	CautionKeys = []string{"on", "when", "say", "detail", "source"}
+	CautionKeys = []string{"on", "when", "say", "detail", "short", "with", "source"}
 	TrialKeys   = []string{"rule", "caution", "expect", "cases"}
 )
 
@@ -132,7 +137,7 @@ type draftFile struct {
 
 // Open parses the files of a pack.
 func Open(name string, files []*source.File, o Options) *Draft {
-	d := &Draft{pack: &Pack{Name: name}, o: o}
+	d := &Draft{pack: &Pack{Name: source.Safe(name)}, o: o} // every report prints the name
 	for _, f := range files {
 		bodies, problems := parse(f, o)
 		if len(problems) > 0 {
@@ -221,7 +226,7 @@ func (p *Pack) readBody(r *reading.Reader, body *hclsyntax.Body, figures *expr.F
 		case "rule":
 			p.readRule(r, b, figures)
 		case "caution":
-			p.readCaution(r, b, figures)
+			p.readCaution(r, b, figures, o.Shipped)
 		case "trial":
 			if o.Trials {
 				p.readTrial(r, b, o)
@@ -341,7 +346,14 @@ func (p *Pack) readRule(r *reading.Reader, b *hclsyntax.Block, figures *expr.Fig
 		rule.Once, _ = r.Bool(a.Expr, "once")
 	}
 	if a := attr["was"]; a != nil {
-		rule.Was, _, _ = r.Texts(a.Expr, "was")
+		var places []source.Place
+		rule.Was, places, _ = r.Texts(a.Expr, "was")
+		for i, was := range rule.Was {
+			if !idForm.MatchString(was) || len(was) > maxNameLength {
+				r.Fault(places[i], "was holds old names of rules, such as \"filling-too-warm\";"+
+					" not %q", source.Safe(was))
+			}
+		}
 	}
 	subject := expr.ReadSubject(r, attr["on"], b.Type)
 	if subject == nil {
@@ -415,6 +427,11 @@ func (rule *Rule) readAdjust(r *reading.Reader, b *hclsyntax.Block) {
 	if to := b.Body.Attributes["to"]; to != nil {
 		a.To = expr.Parse(r, to.Expr, &rule.names, "to")
 		a.ToText, _, _ = source.StringLiteral(to.Expr)
+		if a.To != nil && a.To.Type() != facts.Number && a.To.Type() != facts.Text {
+			r.Fault(r.Place(to.Expr.Range()), "to must be a number or a word that lever %q can be"+
+				" set to, such as %s.mass_g; this is a %s", source.Safe(a.Lever), rule.On[0],
+				facts.TypeNames[a.To.Type()])
+		}
 	}
 	if within := b.Body.Attributes["within"]; within != nil {
 		items, _ := r.Items(within.Expr, "within")
@@ -431,10 +448,16 @@ func (rule *Rule) readAdjust(r *reading.Reader, b *hclsyntax.Block) {
 	rule.Adjust = append(rule.Adjust, a)
 }
 
-func (p *Pack) readCaution(r *reading.Reader, b *hclsyntax.Block, figures *expr.Figures) {
+func (p *Pack) readCaution(r *reading.Reader, b *hclsyntax.Block, figures *expr.Figures,
+	shipped bool) {
 	before := len(r.Problems)
-	c := &Caution{Rank: len(p.Cautions)}
+	c := &Caution{Rank: len(p.Cautions), Pack: p.Name, Own: !shipped}
 	c.Kind, c.Place = r.Label(b)
+	if strings.TrimSpace(c.Kind) != "" &&
+		(!idForm.MatchString(c.Kind) || len(c.Kind) > maxNameLength) {
+		r.Fault(c.Place, "a caution's name is small letters, figures and single hyphens,"+
+			" such as \"hot-stone\"; not %q", source.Safe(c.Kind))
+	}
 	if first, twice := p.cautionNames.Twice(c.Kind, c.Place); twice {
 		r.Fault(c.Place, "caution %q stands twice, first at %s; take one out",
 			source.Safe(c.Kind), first)
@@ -442,7 +465,7 @@ func (p *Pack) readCaution(r *reading.Reader, b *hclsyntax.Block, figures *expr.
 	r.Known(b.Body, "a caution", CautionKeys, nil)
 	attr := b.Body.Attributes
 	for _, key := range CautionKeys {
-		if attr[key] == nil && key != "detail" {
+		if attr[key] == nil && missing[key] != "" {
 			r.Fault(c.Place, "caution %q has no %s; %s", source.Safe(c.Kind), key, missing[key])
 		}
 	}
@@ -462,6 +485,12 @@ func (p *Pack) readCaution(r *reading.Reader, b *hclsyntax.Block, figures *expr.
 	}
 	if a := attr["detail"]; a != nil {
 		c.Detail = message(r, a.Expr, &c.names, "detail")
+	}
+	if a := attr["short"]; a != nil {
+		c.Short = message(r, a.Expr, &c.names, "short")
+	}
+	if a := attr["with"]; a != nil {
+		c.With = shortText(r, a.Expr, "with")
 	}
 	if len(r.Problems) == before && c.When != nil && c.Say != nil {
 		p.Cautions = append(p.Cautions, c)

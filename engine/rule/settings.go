@@ -48,11 +48,20 @@ func Join(packs []*Pack, h *house.House, leftOut func(rule string) string) (*Set
 			}
 			s.byName[r.ID] = r
 		}
-		s.Cautions, s.Figures = append(s.Cautions, p.Cautions...), p.figures
+		for _, c := range p.Cautions {
+			if other := s.caution(c.Kind); other != nil {
+				s.fault(c.Place, "caution %q is in pack %q too, at %s; give it another name,"+
+					" since it replaces none", c.Kind, other.Pack, other.Place)
+				continue
+			}
+			s.Cautions = append(s.Cautions, c)
+		}
+		s.Figures = p.figures
 	}
 	for i, c := range s.Cautions {
 		c.Rank = i
 	}
+	s.Loosened = append(s.Loosened, h.Loosened...)
 	for name := range s.byName {
 		s.names = append(s.names, name)
 	}
@@ -177,7 +186,7 @@ func (s *joined) waive(w house.Waiver, leftOut func(rule string) string) {
 	case r != nil:
 		s.Waivers = append(s.Waivers, &Waiver{Waiver: w, ID: r.ID, InForce: true})
 		return
-	case s.isCaution(w.Rule):
+	case s.caution(w.Rule) != nil:
 		s.fault(w.Place, "%q is a caution, and cautions cannot be waived:"+
 			" they are shown whatever a house says; take this block out", source.Safe(w.Rule))
 		return
@@ -191,13 +200,14 @@ func (s *joined) waive(w house.Waiver, leftOut func(rule string) string) {
 	s.unknown(w.Rule, w.Place)
 }
 
-func (s *joined) isCaution(name string) bool {
+// caution finds a caution in force by its name; nil for none.
+func (s *joined) caution(name string) *Caution {
 	for _, c := range s.Cautions {
 		if c.Kind == name {
-			return true
+			return c
 		}
 	}
-	return false
+	return nil
 }
 
 // Find finds a rule by its name or an old one.

@@ -80,6 +80,9 @@ func (h *Houses) readPacks(in *house.House, trials bool) ([]*rule.Pack, source.P
 	Each(len(named), len(named), func(_, i int) {
 		if drafts[i] != nil {
 			packs[i], faults[i] = drafts[i].Read(figures)
+			if isPath(named[i].Name) {
+				faults[i] = append(faults[i], refuseWith(packs[i])...)
+			}
 		}
 	})
 	return packs, slices.Concat(faults...).Sort()
@@ -91,7 +94,7 @@ func (h *Houses) openPack(n house.Named, o rule.Options) (*rule.Draft, source.Pr
 	fault := func(text string) (*rule.Draft, source.Problems) {
 		return nil, source.Problems{{Place: n.Place, Text: text}}
 	}
-	if strings.HasPrefix(n.Name, "./") || strings.HasPrefix(n.Name, "../") {
+	if isPath(n.Name) {
 		path := filepath.Join(filepath.Dir(filepath.FromSlash(n.Place.File.Name)),
 			filepath.FromSlash(n.Name))
 		files, err := h.packFiles(path)
@@ -114,6 +117,23 @@ func (h *Houses) openPack(n house.Named, o rule.Options) (*rule.Draft, source.Pr
 	}
 	o.Shipped = true
 	return rule.Open(n.Name, []*source.File{source.New("rules/"+n.Name+".hcl", text)}, o), nil
+}
+
+// isPath reports whether a pack's name is the path of a house's own.
+func isPath(name string) bool {
+	return strings.HasPrefix(name, "./") || strings.HasPrefix(name, "../")
+}
+
+// refuseWith refuses with in the cautions of a house's own pack: no line of one stands for another.
+func refuseWith(p *rule.Pack) source.Problems {
+	var out source.Problems
+	for _, c := range p.Cautions {
+		if c.With != "" {
+			out = append(out, source.Problem{Place: c.Place, Text: fmt.Sprintf(
+				"caution %q: with is for the shipped cautions; take it out", c.Kind)})
+		}
+	}
+	return out
 }
 
 // packFiles reads the files of a pack, in order of name.

@@ -1,0 +1,40 @@
+package main
+
+import (
+	"github.com/spf13/cobra"
+
+	"forebake/engine"
+	"forebake/engine/report"
+)
+
+func cautionsCommand() *cobra.Command {
+	var name string
+	cmd := &cobra.Command{
+		Use:   "cautions [path ...]",
+		Short: "What can hurt someone in a formula, whole and with sources",
+		Long: `Prints every caution of formula files, or of all formulas of a folder (this one when
+none is named), with its whole text, the formulas that it is for and its source. check prints
+them in one line each. A single - reads a formula from standard input.`,
+		ValidArgsFunction: completeFormulas,
+		RunE: func(cmd *cobra.Command, args []string) error {
+			inputs, err := readInputs(cmd, args, name)
+			if err != nil {
+				return err
+			}
+			res := engine.New().Check(inputs)
+			out := cmd.OutOrStdout()
+			if len(res.Formulas) > 0 {
+				err := report.WholeCautions(out, &res.Run, report.Options{Width: width(out)})
+				if err != nil {
+					return err
+				}
+			}
+			if len(res.Problems) > 0 {
+				return complain(cmd, res.Problems)
+			}
+			return nil
+		},
+	}
+	cmd.Flags().StringVar(&name, "name", "standard-input.hcl", "`name` of the file that - reads")
+	return cmd
+}

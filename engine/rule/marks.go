@@ -1,0 +1,62 @@
+package rule
+
+import (
+	"math"
+
+	"forebake/engine/expr"
+	"forebake/engine/facts"
+	"forebake/engine/figure"
+	"forebake/engine/finding"
+	"forebake/engine/formula"
+	"forebake/engine/quantity"
+	"forebake/engine/source"
+)
+
+// mark gives the line that a condition on a part is about, and the temperature that a step there is
+// to reach, "" for none. A condition on a formula, or one that begins with a figure that marks no
+// line, is general and has none.
+func mark(when *expr.Expr, x facts.Subject) (at source.Place, heats string) {
+	if x.Part == nil {
+		return source.Place{}, ""
+	}
+	for i, read := range when.Reads() {
+		f := read.Fact
+		if f == nil {
+			continue
+		}
+		in, step, marks := facts.Mark(f.Name, x.Part)
+		switch {
+		case in != nil:
+			return in.Place, ""
+		case step != nil:
+			return step.Place, heat(step)
+		case !marks && i == 0:
+			return source.Place{}, ""
+		}
+	}
+	return x.Part.Place, ""
+}
+
+// heat gives the temperature that a step is to reach, or else runs at; "" where none is written.
+func heat(s *formula.Step) string {
+	for _, g := range []formula.Given{s.To, s.At} {
+		if g.Set && !math.IsInf(g.Hi, 0) {
+			return quantity.FormatInterval(figure.Interval{Lo: g.Lo, Hi: g.Hi}, "C")
+		}
+	}
+	return ""
+}
+
+// brief prints a short line. The words of a list in it are kept apart, so that the lines of several
+// formulas can be put together: finding.ListHere stands for them.
+func (j *Judge) brief(m *Message, x facts.Subject) (line string, list []string) {
+	for _, p := range m.pieces {
+		if p.expr == nil || p.expr.Type() != facts.List {
+			line += j.say(&Message{pieces: []piece{p}}, x, nil)
+			continue
+		}
+		list = append(list, j.judge.Result(p.expr, x, nil).Words()...)
+		line += finding.ListHere
+	}
+	return line, list
+}
