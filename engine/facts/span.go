@@ -171,6 +171,9 @@ func (s *Sheet) over(f *Fact, x Subject, base Value) (v Value, spread bool) {
 		return base, false
 	}
 	sp := &s.spanning
+	if !sp.open && (f.Type == Text || f.Type == List) {
+		return base, false // no range of a figure changes a word that a rule reads
+	}
 	v = base
 	first := sp.open
 	for _, r := range readings {
@@ -215,6 +218,9 @@ func (s *Sheet) over(f *Fact, x Subject, base Value) (v Value, spread bool) {
 				break
 			}
 		}
+	}
+	if v.Need == nil && v.Absent {
+		v.Need = &figure.Need{What: "one figure for each range", Place: s.Formula.Place}
 	}
 	return v, spread
 }
