@@ -171,21 +171,17 @@ func (s *Sheet) over(f *Fact, x Subject, base Value) (v Value, spread bool) {
 		return base, false
 	}
 	sp := &s.spanning
-	if !sp.open && (f.Type == Text || f.Type == List) {
+	if f.advice || !sp.open && (f.Type == Text || f.Type == List) {
 		return base, false // no range of a figure changes a word that a rule reads
 	}
 	v = base
-	first := sp.open
 	for _, r := range readings {
 		r.pin(s)
-		one := *r.sheet.Value(f, r.in(x))
-		if first {
-			first = false
-			one.Origin = max(one.Origin, base.Origin)
-			v = one
-			continue
+		one := r.sheet.Value(f, r.in(x))
+		if one.Absent && !base.Absent && !sp.open {
+			continue // an end of a range that cannot be reckoned takes nothing from the range that can
 		}
-		spread = spread || one.Absent != v.Absent || !slices.Equal(one.Words, v.Words)
+		spread = spread || one.Absent != base.Absent || !slices.Equal(one.Words, base.Words)
 		v.Lo, v.Hi = min(v.Lo, one.Lo), max(v.Hi, one.Hi)
 		if v.Need == nil {
 			v.Need = one.Need
@@ -195,9 +191,7 @@ func (s *Sheet) over(f *Fact, x Subject, base Value) (v Value, spread bool) {
 	if !moved {
 		return base, false
 	}
-	if sp.open && sp.tooMany {
-		spread = true
-	}
+	spread = spread || sp.open && sp.tooMany
 	if spread {
 		v.Absent = true
 		if f.Type == Number {
@@ -211,7 +205,7 @@ func (s *Sheet) over(f *Fact, x Subject, base Value) (v Value, spread bool) {
 	} else if !spread && (math.IsNaN(v.Mid) || v.Mid < v.Lo || v.Mid > v.Hi) {
 		v.Mid = math.NaN()
 	}
-	if v.Lo != v.Hi || spread {
+	if !base.Absent && (v.Lo != v.Hi || spread) {
 		for i := range sp.spans {
 			if sp.spans[i].Open {
 				v.Need = &figure.Need{What: sp.spans[i].String(), Place: sp.spans[i].Place}
