@@ -18,4 +18,5 @@ type declaredCell struct {
 type cell struct {
 	generation uint32
 	value      Value
+	spread     bool // readings of an open setting give it and do not
 }

@@ -70,6 +70,7 @@ type Fact struct {
 	Verbs  []string                 // step facts: the verbs that have it, by their trait; none for all
 	Kinds  []formula.Kind           // part facts: the kinds that have it; none for all
 	of     func(*formula.Verb) bool // the trait of the verbs that have it; nil for all
+	advice bool                     // it takes the careful end of every range itself, for a message
 	index  int                      // place in the catalogue of its subject; see Declare
 
 	declared Declared // computes a figure that a rule file declares; nil for the program's own

@@ -20,6 +20,7 @@ type Sheet struct {
 	trial      *Sheet // see retry
 	weighed    *Sheet // with every open amount weighed, see Withheld
 	isWeighed  bool   // that one is turned to the formula at hand
+	spanning   spanning
 }
 
 // NewSheet makes the sheet of a formula.
@@ -32,7 +33,7 @@ func NewSheet(f *formula.Formula, k *kitchen.Kitchen) *Sheet {
 // Reset makes the sheet serve another formula, keeping its memory: one sheet serves all formulas of a worker.
 func (s *Sheet) Reset(f *formula.Formula, k *kitchen.Kitchen) {
 	s.Sheet.Reset(f, k)
-	s.isWeighed = false
+	s.isWeighed, s.spanning.known = false, false
 	counts := [...]int{OnFormula: 1, OnPart: len(f.Parts), OnStep: f.Steps, OnIngredient: f.Ingredients, OnKitchen: 1}
 	need := 0
 	for on, n := range counts {
@@ -60,7 +61,7 @@ func (s *Sheet) Value(f *Fact, x Subject) *Value {
 	c := &s.values[f.On][row*len(catalogue[f.On])+f.index]
 	if c.generation != s.generation {
 		c.generation = s.generation // before the call: a fact that asks for itself is a mistake that must not hang
-		c.value = s.compute(f, x)
+		c.value, c.spread = s.over(f, x, s.compute(f, x))
 	}
 	return &c.value
 }
@@ -118,6 +119,10 @@ func (s *Sheet) retry() *Sheet {
 func (s *Sheet) Withheld(f *Fact, x Subject) bool {
 	if f.declared != nil {
 		return s.declaredWithheld(f, x)
+	}
+	s.Value(f, x)
+	if s.values[f.On][x.row(f.On)*len(catalogue[f.On])+f.index].spread {
+		return true
 	}
 	if !s.isWeighed { // once a formula: a rule may ask of every ingredient
 		s.weighAll()

@@ -125,7 +125,7 @@ var stepFacts = []Fact{
 	{Name: "tin_width_mm", Unit: "mm", of: either((*formula.Verb).Coils, (*formula.Verb).Pans), Means: "inside width of the tin that it goes into", Source: "house file", step: func(sh *parts, s *formula.Step) Value {
 		return sh.TinFigure(s, func(in [3]float64) float64 { return in[1] })
 	}},
-	{Name: "wide_for_tin_cm", Unit: "cm", of: (*formula.Verb).Coils, Means: "widest sheet, in whole cm along the side that is rolled up, whose coil is no thicker than the tin is wide, at the thick end of the layer's error", Source: srcSheet, step: (*parts).WideForTin},
+	{Name: "wide_for_tin_cm", advice: true, Unit: "cm", of: (*formula.Verb).Coils, Means: "widest sheet, in whole cm along the side that is rolled up, whose coil is no thicker than the tin is wide, at the thick end of the layer's error", Source: srcSheet, step: (*parts).WideForTin},
 	{Name: "tin_ml", Unit: "mL", of: (*formula.Verb).Pans, Means: "volume of one tin by its inside measures, straight sides assumed", Source: "house file", step: func(sh *parts, s *formula.Step) Value {
 		return sh.TinFigure(s, func(in [3]float64) float64 {
 			ml, _ := geometry.TinVolumeML(in[0], in[1], in[2])

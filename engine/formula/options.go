@@ -3,6 +3,7 @@ package formula
 import (
 	"bytes"
 	"fmt"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -24,6 +25,8 @@ type Option struct {
 	read  func(rd *reader, s *Step, e hclsyntax.Expression, what string)
 	text  func(*Step) string // as the baker wrote it; "" where the step does not say
 	value func(*Step) string // what it comes to, for the proof of an edit; "" likewise
+
+	spans func(*Step) []func(*Step) // what may stand for "?"; see span.go
 }
 
 // option makes a row. It takes every column, so that a row without one does not compile.
@@ -156,11 +159,13 @@ func numbered(list ...*Option) []*Option {
 }
 
 // fill reads the option into a step. It is the one place where "?", to be decided, is known: such
-// an option reads as if it were not written.
+// an option has no value, and stands among the step's open ones.
 func (o *Option) fill(rd *reader, s *Step, e hclsyntax.Expression) {
-	if !rd.isOpen(e) {
-		o.read(rd, s, e, s.Verb.says[o.index])
+	if rd.isOpen(e) {
+		s.Open = append(s.Open, o)
+		return
 	}
+	o.read(rd, s, e, s.Verb.says[o.index])
 }
 
 // Setting is an option as the baker wrote it.
@@ -170,7 +175,10 @@ type Setting struct{ Name, Text string }
 func (s *Step) Settings() []Setting {
 	var out []Setting
 	for _, o := range StepOptions {
-		if text := o.text(s); text != "" {
+		switch text := o.text(s); {
+		case slices.Contains(s.Open, o):
+			out = append(out, Setting{o.Name, "?"})
+		case text != "":
 			out = append(out, Setting{o.Name, text})
 		}
 	}

@@ -40,6 +40,9 @@ type Step struct {
 	Reading  *Reading
 	With     []*Ingredient // what goes in here: the yeast that is soaked, the butter held back
 	Note     string
+
+	Open    []*Option // the options that are "?", to be decided
+	OpenOwn bool      // so is the verb's own value
 }
 
 // Geometry is the shape in which a part stands while it warms or cools.
@@ -228,11 +231,12 @@ func stands(pairs []reading.Pair, key string) bool {
 	return false
 }
 
-// readOwn reads the verb's own value; "?", to be decided, reads as if nothing were written.
+// readOwn reads the verb's own value, or keeps that it is "?", to be decided.
 func (rd *reader) readOwn(s *Step, e hclsyntax.Expression) {
 	own, what := s.Verb.own, s.Verb.Name
 	switch {
 	case rd.isOpen(e):
+		s.OpenOwn = true
 	case s.Verb.PutsOn():
 		if name, at, ok := rd.Text(e, what); ok {
 			s.Words = name

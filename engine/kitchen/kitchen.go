@@ -42,6 +42,31 @@ type Tin struct {
 	Inside [3]float64
 }
 
+// Spans gives the kitchen at both ends of each figure that is a range, of those that are not
+// followed as ranges everywhere: figures of a room and of cold stores are.
+func (k *Kitchen) Spans() []*Kitchen {
+	var out []*Kitchen
+	for _, field := range [...]func(*Kitchen) *reading.Given{
+		func(k *Kitchen) *reading.Given { return &k.Altitude },
+		func(k *Kitchen) *reading.Given { return &k.Scale },
+		func(k *Kitchen) *reading.Given { return &k.Bowl },
+		func(k *Kitchen) *reading.Given { return &k.BenchLength },
+		func(k *Kitchen) *reading.Given { return &k.BenchWidth },
+		func(k *Kitchen) *reading.Given { return &k.Friction },
+	} {
+		g := field(k)
+		if !g.Set || g.IsPoint() {
+			continue
+		}
+		for _, x := range [...]float64{g.Lo, g.Hi} {
+			one := *k
+			field(&one).Interval = figure.Point(x)
+			out = append(out, &one)
+		}
+	}
+	return out
+}
+
 // At gives the temperature of a place by the key that sets it: "room", "fridge", "freezer".
 func (k *Kitchen) At(key string) (reading.Given, bool) {
 	switch key {

@@ -355,7 +355,11 @@ func (r *Reader) Box(text string, at source.Place, what string) (box [3]float64,
 		if !good {
 			return box, false
 		}
-		box[i] = g.Interval.Lo
+		if !g.IsPoint() {
+			r.Fault(at, "%s: %s is a range; write each length as one figure", what, g.Text)
+			return box, false
+		}
+		box[i] = g.Lo
 	}
 	return box, true
 }
