@@ -21,6 +21,7 @@ func (f *Simulator) bake(step *formula.Step, st *Stage) {
 	}
 	piece, body, rho := f.inOven()
 	bakings, why := f.ovens(step, st, piece)
+	f.oven = f.oven.with(step, st)
 	st.Oven, st.HasOven, st.OvenSilent = bakings[figure.Low], why == "", why
 	target := step.Core
 	if !target.Set && step.To.Set {
@@ -46,9 +47,9 @@ func (f *Simulator) bake(step *formula.Step, st *Stage) {
 		return
 	default:
 		after = figure.Estimate{
-			Low:  bakings[figure.Low].Core(figure.Low, step.Time.Lo),
-			Mid:  bakings[figure.Middle].Core(figure.Middle, step.Time.Mid()),
-			High: bakings[figure.High].Core(figure.High, step.Time.Hi),
+			Low:  bakings[figure.Low].Core(figure.Low, f.oven.minutes.Lo),
+			Mid:  bakings[figure.Middle].Core(figure.Middle, f.oven.minutes.Mid()),
+			High: bakings[figure.High].Core(figure.High, f.oven.minutes.Hi),
 		}
 	}
 	f.setEven(after)
@@ -60,6 +61,35 @@ func (f *Simulator) bake(step *formula.Step, st *Stage) {
 	f.setup.Trace = f.setup.Trace && f.setup.TraceBaked
 	f.setup.Material = Material{Known: true, Conductivity: crumbConductivity, Diffusivity: crumbCooling, Density: rho * (1 - bakeLoss), SpecificHeat: 2600}
 	f.shape.mixedRho = f.setup.Material.Density
+}
+
+// falling is a bake in an oven that is turned up or down: bakes one after the other count as one,
+// from the start of the first. The cold run has the coolest of the ovens, the warm run the hottest.
+type falling struct {
+	baked   bool
+	start   figure.Estimate // C, of the core
+	minutes Interval
+	at      figure.Estimate // C, of the oven
+}
+
+// with is the bake so far with one more step.
+func (b falling) with(step *formula.Step, st *Stage) falling {
+	at := unwritten
+	if step.At.Set {
+		at = estimateOf(step.At.Interval)
+	}
+	if !b.baked {
+		return falling{true, st.StartCore, step.Time.Interval, at}
+	}
+	all := b.minutes.Add(step.Time.Interval)
+	share := 0.5 // of the last oven
+	if all.Mid() > 0 {
+		share = step.Time.Mid() / all.Mid()
+	}
+	b.minutes = all
+	b.at = figure.Estimate{Low: min(b.at.Low, at.Low), Mid: b.at.Mid + share*(at.Mid-b.at.Mid),
+		High: max(b.at.High, at.High)}
+	return b
 }
 
 // inOven is one piece as it goes into the oven: a proofed dough with its filling as mixed, or what
@@ -99,13 +129,11 @@ func (f *Simulator) inOven() (piece heat.Piece, body heat.Body, rho float64) {
 
 // ovens bakes the piece in the three runs: the cold one from the coldest start in the coolest oven.
 func (f *Simulator) ovens(step *formula.Step, st *Stage, piece heat.Piece) (b [figure.Runs]heat.Baking, why string) {
-	at := unwritten
-	if step.At.Set {
-		at = estimateOf(step.At.Interval)
-	}
+	bakes := f.oven.with(step, st)
+	at := bakes.at
 	for run := range b {
 		r := figure.Run(run)
-		piece.StartC = st.StartCore.At(r)
+		piece.StartC = bakes.start.At(r)
 		oven := heat.Oven{
 			TempC: at.At(r), Kind: step.Way.Oven(), Steam: step.Way.Steams(),
 			AltitudeM: f.setup.Kitchen.Altitude.Mid(),

@@ -127,6 +127,7 @@ type Simulator struct {
 	stages  []Stage
 	samples []Sample
 	tracing bool
+	oven    falling // the bakes just before the step at hand
 }
 
 // shape is how the part stands now, for the steps that do not say.

@@ -17,6 +17,7 @@ func (f *Simulator) begin(s Setup) {
 		}
 	}
 	f.body, f.shape = heat.Body{}, shape{mixedRho: s.Material.Density}
+	f.oven = falling{}
 	for i := range f.told {
 		f.told[i] = nothing
 	}
@@ -29,6 +30,9 @@ func (f *Simulator) begin(s Setup) {
 
 // step does what one step does to the part.
 func (f *Simulator) step(step *formula.Step, st *Stage) {
+	if !step.Verb.Bakes() {
+		f.oven = falling{}
+	}
 	if f.missing != "" {
 		st.Missing, st.MissingAt = f.missing, f.lostAt
 		f.reshape(step)

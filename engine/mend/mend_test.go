@@ -489,6 +489,10 @@ var elsewhere = map[string]string{
 	"starch-underset":     "what it is cooked to is the baker's wish",
 	"starch-uncooked":     "the trials have no cook",
 	"slices-off":          "what it makes is the baker's wish",
+	"core-unsafe":         "the core is the baker's wish, and the bake is lengthened within reason only",
+	"core-unproven":       "the same",
+	"reheat-low":          "what it is heated to is the baker's wish",
+	"reheat-slow":         "the time of a heating is not shortened by a guess",
 	"divide-slipped":      "a slip of the point is asked about, not guessed",
 }
 
