@@ -134,7 +134,8 @@ func TestIntervalsHoldTheirPoints(t *testing.T) {
 					continue
 				}
 				room := func(x float64) float64 { return slack * max(1, math.Abs(x)) }
-				if point.Lo < w.Lo-room(w.Lo) || point.Hi > w.Hi+room(w.Hi) {
+				careful := strings.HasSuffix(point.fact.Name, "_log_most") // the upper end alone
+				if !careful && point.Lo < w.Lo-room(w.Lo) || point.Hi > w.Hi+room(w.Hi) {
 					t.Fatalf("%s is %s, and with points %s, in\n%s\n%s", key, w, point, wideText, text)
 				}
 				held++

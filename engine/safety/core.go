@@ -51,12 +51,21 @@ func (s *Sheet) shaped(bake *formula.Step) bool {
 	return false
 }
 
-// CoreUsual is CoreReached from the middle of the model up: what lies under it is no guess.
+// CoreSlow is CoreReached at its slow end: the figure that a risk goes by.
+func (s *Sheet) CoreSlow(step *formula.Step) Value {
+	v := s.CoreReached(step)
+	v.Mid, v.Hi = v.Lo, v.Lo
+	return v
+}
+
+// CoreUsual is CoreReached at the middle of the model, or at the low end of what is written: the
+// figure that a stop goes by.
 func (s *Sheet) CoreUsual(step *formula.Step) Value {
 	v := s.CoreReached(step)
 	if !v.Absent && v.Origin == figure.ByModel {
 		v.Lo = v.Mid
 	}
+	v.Mid, v.Hi = v.Lo, v.Lo
 	return v
 }
 
