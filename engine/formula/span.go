@@ -1,8 +1,6 @@
 package formula
 
 import (
-	"fmt"
-
 	"forebake/engine/figure"
 	"forebake/engine/quantity"
 	"forebake/engine/source"
@@ -11,7 +9,7 @@ import (
 // Span is a setting of a step that is open, "?", or a range. A figure that follows from it spans
 // what follows from each of its readings.
 type Span struct {
-	What     string // what to write so that it is settled: "at of this chill"
+	What     string // what to write so that it is settled: "the at of this chill"
 	Place    source.Place
 	Open     bool
 	Readings []Narrowing
@@ -83,7 +81,7 @@ func (f *Formula) Spans() []Span {
 					continue
 				}
 				if list := o.spans(s); len(list) > 0 {
-					out = append(out, Span{o.Name + " of this " + s.Verb.Name, s.Place, true, at(s, list)})
+					out = append(out, Span{"the " + o.Name + " of this " + s.Verb.Name, s.Place, true, at(s, list)})
 				}
 			}
 			if s.OpenOwn {
@@ -200,7 +198,7 @@ func points(list []float64, kind quantity.Kind, set func(*Step, Given)) []func(*
 	return out
 }
 
-// spansOf are the readings of an open option; an option without an entry changes no figure.
+// init gives the options what may stand for "?". An option without an entry changes no figure.
 func init() {
 	optAt.spans = func(s *Step) []func(*Step) {
 		list := anyAround
@@ -334,4 +332,4 @@ func (p *Part) holds(other *Part) bool {
 }
 
 // String tells a span for messages.
-func (x *Span) String() string { return fmt.Sprintf("the %s, as one figure", x.What) }
+func (x *Span) String() string { return x.What + ", as one figure" }
