@@ -3,6 +3,7 @@ package rule
 import (
 	"fmt"
 	"math"
+	"slices"
 	"sort"
 	"strings"
 	"testing"
@@ -135,7 +136,7 @@ func TestIntervalsHoldTheirPoints(t *testing.T) {
 				}
 				room := func(x float64) float64 { return slack * max(1, math.Abs(x)) }
 				most := strings.HasSuffix(point.fact.Name, "_log_most") // the upper end alone
-				least := strings.HasPrefix(point.fact.Name, "core_slow") || strings.HasPrefix(point.fact.Name, "core_usual")
+				least := strings.HasPrefix(point.fact.Name, "core_slow") || strings.HasPrefix(point.fact.Name, "core_usual") || point.fact.Name == "surely_needs_control"
 				if !most && point.Lo < w.Lo-room(w.Lo) || !least && point.Hi > w.Hi+room(w.Hi) {
 					t.Fatalf("%s is %s, and with points %s, in\n%s\n%s", key, w, point, wideText, text)
 				}
@@ -187,7 +188,7 @@ func TestKnowingLessNeverClears(t *testing.T) {
 			less := answersOf(facts.NewSheet(list[0], kitchen.Default()))
 			for key, a := range answers {
 				found[a]++
-				if _, still := less[key]; !still {
+				if _, still := less[key]; !still && !onLadder(key, less) {
 					t.Fatalf("%s: %s, and clear once less is known:\n%s\n%s", key, a, before, after)
 				}
 			}
@@ -196,6 +197,31 @@ func TestKnowingLessNeverClears(t *testing.T) {
 	if found[finding.Flagged] < 100 || found[finding.Unsure] < 100 {
 		t.Errorf("too few answers to watch: %v", found)
 	}
+}
+
+// ladders are rules that say one thing at several levels, or of figures that are sure and not sure:
+// where less is known another rung speaks.
+var ladders = [][]string{
+	{"live-dough-stop", "live-dough-risk", "live-dough-note"},
+	{"core-unsafe", "core-unproven", "core-unknown"},
+	{"cool-first-stage", "cool-second-stage", "cooling-not-measured"},
+	{"toxin-not-baked-out", "b-cereus-grown", "growth-budget", "warm-time", "live-dough-stop"},
+}
+
+// onLadder reports whether another rung of an answer's ladder still speaks.
+func onLadder(key string, answers map[string]finding.Answer) bool {
+	rule, _, _ := strings.Cut(key, " on ")
+	for _, ladder := range ladders {
+		if !slices.Contains(ladder, rule) {
+			continue
+		}
+		for other := range answers {
+			if name, _, _ := strings.Cut(other, " on "); slices.Contains(ladder, name) {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // scaleFree are the figures that do not change when all weights grow alike.
