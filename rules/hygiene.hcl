@@ -773,8 +773,6 @@ rule "core-unsafe" {
   say    = "The middle of this gets to {bake.core_usual_c} in the bake: under {limit.core_c} raw flour and egg are not cooked, and under {limit.meat_c} raw meat is not. Bake it on, and probe the middle."
   why    = "Colour is no proof. 71 C in the slowest place is the oldest finding for baked goods with egg."
   source = "71 C: Adequacy of cooking procedures for the destruction of salmonellae, abstract (read); meat: FDA Food Code 2022, 3-401.11(A) (read); flour is raw until baked: US CDC and FDA (read)"
-
-  adjust "step.time" { within = [5, 90] }
 }
 
 trial "an egg dough, probed at" {
@@ -841,8 +839,6 @@ rule "core-unproven" {
   say    = "The middle of this gets to {bake.core_slow_c}, the slow end counting. From {limit.lean_c} a lean dough has its kill at once, a sweet or egg dough from {limit.rich_c}. Bake it on, or probe it: measured = \"92 C core\"."
   why    = "Sugar shields bacteria from heat: 5 log takes 9 minutes at 71 C in sweet batter, and 1.2 at 80 C."
   source = "muffin batter: Channaiah et al., Int. J. Food Microbiol. 250:1-6 (2017), bun dough: J. Food Prot. 79(4):544 (2016), abstracts (read), carried straight on from the tested 61 C (computed)"
-
-  adjust "step.time" { within = [5, 90] }
 }
 
 trial "an egg dough between, probed at" {
@@ -1111,8 +1107,6 @@ rule "reheat-low" {
   say    = "Cooked, cooled, and now heated to {cook.core_end_c} to be held warm: {limit.reheat_c} in every part is the least. Heat it through, or serve it at once."
   why    = "What grew in the cold, and what spores left, has to be killed before the food is held warm again."
   source = "FDA Food Code 2022, 3-403.11(A) (read); Scotland asks for 82 C: SI 1995/2200 reg. 14 (read)"
-
-  adjust "cook.to" {}
 }
 
 trial "a sauce heated again to" {
@@ -1136,8 +1130,6 @@ rule "reheat-slow" {
   say    = "Heating it again takes {cook.minutes}; from cold to hot {limit.reheat_min} is the most. Heat it in a shallow pan, or in smaller lots."
   why    = "On its way up it goes through every temperature at which bacteria grow."
   source = "FDA Food Code 2022, 3-403.11(D) (read)"
-
-  adjust "cook.time" {}
 }
 
 trial "a sauce heated again in" {

@@ -25,7 +25,7 @@ func (s *Sheet) CoreReached(step *formula.Step) Value {
 	if step.Core.Set && (model.Absent || model.Mid >= targetTrustedC && model.Hi >= step.Core.Lo) {
 		return figure.ValueOf(step.Core.Interval)
 	}
-	if !model.Absent && math.IsNaN(model.Mid) {
+	if !model.Absent && (math.IsNaN(model.Mid) || math.IsInf(model.Lo, 0)) {
 		need := model.Need
 		if need == nil {
 			return figure.Absent("all amounts of \""+step.Part.Name+"\"", step.Part.Place)
@@ -54,7 +54,9 @@ func (s *Sheet) shaped(bake *formula.Step) bool {
 // CoreSlow is CoreReached at its slow end: the figure that a risk goes by.
 func (s *Sheet) CoreSlow(step *formula.Step) Value {
 	v := s.CoreReached(step)
-	v.Mid, v.Hi = v.Lo, v.Lo
+	if !v.Absent {
+		v.Mid, v.Hi = v.Lo, v.Lo
+	}
 	return v
 }
 
@@ -62,7 +64,10 @@ func (s *Sheet) CoreSlow(step *formula.Step) Value {
 // figure that a stop goes by.
 func (s *Sheet) CoreUsual(step *formula.Step) Value {
 	v := s.CoreReached(step)
-	if !v.Absent && v.Origin == figure.ByModel {
+	if v.Absent {
+		return v
+	}
+	if v.Origin == figure.ByModel {
 		v.Lo = v.Mid
 	}
 	v.Mid, v.Hi = v.Lo, v.Lo
