@@ -144,31 +144,6 @@ func TestIntervalsHoldTheirPoints(t *testing.T) {
 	}
 }
 
-// milder are the rules that fall silent where another of the same cause says more.
-var milder = map[string][]string{
-	"live-dough-note":      {"live-dough-risk", "live-dough-stop"},
-	"live-dough-risk":      {"live-dough-stop"},
-	"core-unproven":        {"core-unsafe"},
-	"no-air-risk":          {"no-air-stop"},
-	"cooling-not-measured": {"cool-first-stage", "cool-second-stage"},
-}
-
-// harsherSpeaks reports whether a harsher rule of the same cause answers on the same subject.
-func harsherSpeaks(answers map[string]finding.Answer, key string) bool {
-	for from, list := range milder {
-		rest, ok := strings.CutPrefix(key, from)
-		if !ok {
-			continue
-		}
-		for _, other := range list {
-			if _, speaks := answers[other+rest]; speaks {
-				return true
-			}
-		}
-	}
-	return false
-}
-
 // Knowing less never makes a rule say clear: an answer that is flagged or unsure stays one of the two when an amount becomes
 // "?" or a range around itself, and when a time becomes a range.
 func TestKnowingLessNeverClears(t *testing.T) {
@@ -208,7 +183,7 @@ func TestKnowingLessNeverClears(t *testing.T) {
 			less := answersOf(facts.NewSheet(list[0], kitchen.Default()))
 			for key, a := range answers {
 				found[a]++
-				if _, still := less[key]; !still && !harsherSpeaks(less, key) {
+				if _, still := less[key]; !still {
 					t.Fatalf("%s: %s, and clear once less is known:\n%s\n%s", key, a, before, after)
 				}
 			}
