@@ -42,8 +42,8 @@ const (
 	srcExposure = microbe.LimitSource + ", made for fish and careful; summed over the modelled core and surface, the worse of the two"
 	srcCooling  = "FDA Food Code 2022, 3-501.14 (read); " + srcHeat
 	srcKill     = "Channaiah et al. 2016, 2017 and others by the water activity of the food (see D and z in microbe); the core at its slow end"
-	srcLive     = "S. aureus in lean yeast dough: J. Food Prot. 74(2):285-288 (2011), abstract (read); doubled for egg, milk, cheese and much butter (judgement); water activity: Medvedova et al. 2019 (read)"
-	srcCereus   = "B. cereus in cooked rice: J. Food Prot. 72(11) (2009), in milk: J. Food Prot. 54:372 (1991), abstracts (read); the curves are computed from them"
+	srcLive     = "S. aureus in lean yeast dough: J. Food Prot. 74(2):285-288 (2011), abstract (read); doubled for egg, milk, cheese and much butter (judgement); water activity: Medvedova et al. 2019 (read); summed over the modelled core and surface"
+	srcCereus   = "B. cereus in cooked rice: J. Food Prot. 72(11) (2009), in milk: J. Food Prot. 54:372 (1991), abstracts (read); the curves are computed from them; summed over the modelled core and surface"
 	errLive     = "one study, a lean dough; no study measured an enriched one"
 	errCereus   = "two studies; the careful end lies on or over every row of them"
 	errExposure = "that of the modelled temperatures; the published times are careful ends"

@@ -119,13 +119,24 @@ func (p *Part) SurelyNeedsControl() Value {
 		return figure.YesNo(false)
 	case c.Certain:
 		return figure.YesNo(true)
-	case p.PH.Set:
-		return figure.YesNo(aw.Absent || aw.Lo > surelyWetAw)
-	case p.Traits()&larder.Acid != 0:
+	case !p.PH.Set && p.Traits()&larder.Acid != 0:
 		return figure.YesNo(false)
-	default:
-		return figure.YesNo(aw.Absent || aw.Lo > surelyWetAw)
+	case aw.Absent || aw.Lo > surelyWetAw:
+		return figure.YesNo(true)
+	case p.isRanged() && (p.PH.Set || aw.Hi > surelyWetAw+leastSpread):
+		return figure.Maybe("one amount of each ingredient of \""+p.Name+"\"", p.Place)
 	}
+	return figure.YesNo(false)
+}
+
+// leastSpread is the least that the model's ends lie apart, its error either way: 0.02 each.
+const leastSpread = 0.04
+
+// isRanged reports whether amounts of the part are written as ranges: a weight within them may make
+// it surely wet.
+func (p *Part) isRanged() bool {
+	g := p.Grams(makeup.Mass)
+	return g.Lo < g.Hi || p.PH.Lo < p.PH.Hi
 }
 
 // SurelyStandsHere is StandsHere by SurelyNeedsControl.

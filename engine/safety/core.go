@@ -22,10 +22,10 @@ func (s *Sheet) CoreReached(step *formula.Step) Value {
 		return v
 	}
 	model := s.CoreEnd(step)
-	if step.Core.Set && (model.Absent || model.Mid >= targetTrustedC && model.Hi >= step.Core.Lo) {
+	if step.Core.Set && !model.Absent && model.Mid >= targetTrustedC && model.Hi >= step.Core.Lo {
 		return figure.ValueOf(step.Core.Interval)
 	}
-	if !model.Absent && math.IsNaN(model.Mid) {
+	if !model.Absent && (math.IsNaN(model.Mid) || math.IsInf(model.Lo, 0)) {
 		need := model.Need
 		if need == nil {
 			return figure.Absent("all amounts of \""+step.Part.Name+"\"", step.Part.Place)
