@@ -773,6 +773,8 @@ rule "core-unsafe" {
   say    = "The middle of this gets to {bake.core_usual_c} in the bake: under {limit.core_c} raw flour and egg are not cooked, and under {limit.meat_c} raw meat is not. Bake it on, and probe the middle."
   why    = "Colour is no proof. 71 C in the slowest place is the oldest finding for baked goods with egg."
   source = "71 C: Adequacy of cooking procedures for the destruction of salmonellae, abstract (read); meat: FDA Food Code 2022, 3-401.11(A) (read); flour is raw until baked: US CDC and FDA (read)"
+
+  adjust "step.time" { within = [5, 90] }
 }
 
 trial "an egg dough, probed at" {
