@@ -112,12 +112,12 @@ func TestHookStopsACommit(t *testing.T) {
 	}
 
 	// The new cook's does not.
-	write("buns.hcl", strings.Replace(soundBuns, `"18 g"`, `"10 g"`, 1))
+	write("buns.hcl", strings.Replace(soundBuns, `"18 g"`, `"6 g"`, 1))
 	out := in(kitchen, false, "git", "commit", "-am", "less salt")
-	if n := len(regexp.MustCompile(`(?m)^  (stop|risk|note) +line`).FindAllString(out, -1)); n != 1 {
+	if n := len(regexp.MustCompile(`(?m)^  (stop|risk|note) +\S+:\d+`).FindAllString(out, -1)); n != 1 {
 		t.Errorf("%d findings, not one:\n%s", n, out)
 	}
-	for _, part := range []string{"Failed", "Cautions", "risk  line 2, dough \"bun dough\"", "Salt is 1 % of the flour", "Why: ", "Mend: salt in dough \"bun dough\": 10 g to ", "Rule: salt-low"} {
+	for _, part := range []string{"Failed", "Cautions", "risk  buns.hcl:2, dough \"bun dough\"", "Salt is 0.6 % of the flour", "Why: ", "Mend: salt in dough \"bun dough\": 6 g to ", "Rule: salt-low"} {
 		if !strings.Contains(out, part) {
 			t.Errorf("no %q in:\n%s", part, out)
 		}
