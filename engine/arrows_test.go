@@ -10,18 +10,24 @@ import (
 	"testing"
 )
 
-// mayKnow says which packages of the project each package may import. An arrow that is not here is forbidden: the reason
-// stands beside the packages that must not look up or sideways.
+// mayKnow says which packages of the project each package may import. An arrow that is not here is
+// forbidden: the reason stands beside the packages that must not look up or sideways.
 var mayKnow = map[string][]string{
-	// Leaves: numbers, words and texts, which anybody may use and which must not change when a rule or a formula does.
-	"engine/figure":                {"engine/source"}, // the place at which a missing figure is to be written
+	// Leaves: numbers, words and texts, which anybody may use and which must not change when a rule
+	// or a formula does.
+	"engine/figure": {
+		"engine/source",
+	}, // the place at which a missing figure is to be written
 	"engine/quantity":              nil,
 	"engine/source":                nil,
 	"engine/spelling":              nil,
 	"engine/family":                nil, // published ranges; what a dough is belongs to formula
 	"engine/larder/internal/names": nil,
-	"engine/larder":                {"engine/larder/internal/names", "engine/spelling"}, // what ingredients are made of, never how much of them is in a dough
-	"engine/science/bakersmath":    nil,                                                 // science: numbers in, numbers out, checkable against a book
+	"engine/larder": {
+		"engine/larder/internal/names",
+		"engine/spelling",
+	}, // what ingredients are made of, never how much of them is in a dough
+	"engine/science/bakersmath":    nil, // science: numbers in, numbers out, checkable against a book
 	"engine/science/ferment":       nil,
 	"engine/science/geometry":      nil,
 	"engine/science/heat":          nil,
@@ -31,33 +37,191 @@ var mayKnow = map[string][]string{
 	"rules":                        nil, // data
 	"engine/seed":                  nil, // for tests alone
 
-	"engine/reading": {"engine/quantity", "engine/source", "engine/spelling"},                          // HCL expressions to values; it must not know what they mean
-	"engine/kitchen": {"engine/quantity", "engine/reading", "engine/science/microbe", "engine/source"}, // the law that a kitchen works by is part of it; its figures are published ones
-	"engine/finding": {"engine/source"},                                                                // what an answer is, never how it was found
-	"engine/formula": {"engine/family", "engine/larder", "engine/quantity", "engine/reading", "engine/source", "engine/spelling",
-		"engine/science/bakersmath", "engine/science/heat"}, // the rows of ways and places name kinds of mixer and of air; of a culture its flour is computed
-	"engine/history": {"engine/formula", "engine/kitchen", "engine/quantity", "engine/science/ferment", "engine/science/geometry", "engine/science/heat"}, // a part's steps in figures; what it is made of is handed in
-	"engine/makeup": {"engine/family", "engine/formula", "engine/kitchen", "engine/larder", "engine/quantity", "engine/source", "engine/science/bakersmath", "engine/science/ferment",
-		"engine/science/heat", "engine/science/wateractivity"}, // what a part is made of; it follows no temperature
-	"engine/process": {"engine/family", "engine/formula", "engine/history", "engine/kitchen", "engine/larder", "engine/makeup", "engine/quantity",
-		"engine/science/bakersmath", "engine/science/ferment", "engine/science/geometry", "engine/science/heat"}, // what a part goes through; what is safe in it is handed down
-	"engine/safety": {"engine/formula", "engine/history", "engine/kitchen", "engine/larder", "engine/makeup", "engine/process", "engine/quantity",
-		"engine/science/heat", "engine/science/microbe", "engine/science/mould"}, // tables and laws on top of both; it judges no rule
-	"engine/facts": {"engine/formula", "engine/history", "engine/kitchen", "engine/larder", "engine/makeup", "engine/process", "engine/quantity", "engine/reading",
-		"engine/safety", "engine/science/ferment", "engine/science/geometry", "engine/science/heat", "engine/science/microbe", "engine/science/mould", "engine/science/wateractivity"}, // figures, never judgements: no rule, no finding
-	"engine/backlog": {"engine/finding", "engine/reading", "engine/source"}, // lists of findings; what makes one is not its business
-	"engine/house":   {"engine/finding", "engine/formula", "engine/kitchen", "engine/larder", "engine/quantity", "engine/reading", "engine/source"},
-	"engine/machine": {"engine/expr", "engine/facts"}, // the second judge: the text of a condition and the types of the facts, never the judge's own tree
-	"engine/rule":    {"engine/expr", "engine/facts", "engine/finding", "engine/formula", "engine/house", "engine/kitchen", "engine/machine", "engine/mend/levers", "engine/quantity", "engine/reading", "engine/source", "engine/spelling"},
-	"engine/mend":    {"engine/facts", "engine/finding", "engine/formula", "engine/kitchen", "engine/mend/levers", "engine/reading", "engine/rule", "engine/source"}, // the search; no house and no report, so that a change is proven by the judge and by nothing else
-	"engine/report":  {"engine/finding", "engine/source"},                                                                                                            // prints findings; a format must not be able to change an answer
-	"engine":         {"engine/backlog", "engine/facts", "engine/finding", "engine/formula", "engine/house", "engine/kitchen", "engine/mend", "engine/quantity", "engine/reading", "engine/rule", "engine/run", "engine/source", "rules"},
-	"engine/run":     {"engine/backlog", "engine/facts", "engine/finding", "engine/formula", "engine/house", "engine/reading", "engine/rule", "engine/source", "engine/spelling"}, // the one way from files to answers; the shipped rules are handed in, and it prints nothing
-	"cmd/forebake":   {"engine", "engine/finding", "engine/reading", "engine/report", "engine/source", "engine/spelling"},                                                         // flags and exit statuses only
+	"engine/reading": {
+		"engine/quantity",
+		"engine/source",
+		"engine/spelling",
+	}, // HCL expressions to values; it must not know what they mean
+	"engine/kitchen": {
+		"engine/quantity",
+		"engine/reading",
+		"engine/science/microbe",
+		"engine/source",
+	}, // the law that a kitchen works by is part of it; its figures are published ones
+	"engine/finding": {
+		"engine/source",
+	}, // what an answer is, never how it was found
+	"engine/formula": {
+		"engine/family",
+		"engine/larder",
+		"engine/quantity",
+		"engine/reading",
+		"engine/source",
+		"engine/spelling",
+		"engine/science/bakersmath",
+		"engine/science/heat",
+	}, // the rows of ways and places name kinds of mixer and of air; of a culture its flour is computed
+	"engine/history": {
+		"engine/formula",
+		"engine/kitchen",
+		"engine/quantity",
+		"engine/science/ferment",
+		"engine/science/geometry",
+		"engine/science/heat",
+	}, // a part's steps in figures; what it is made of is handed in
+	"engine/makeup": {
+		"engine/family",
+		"engine/formula",
+		"engine/kitchen",
+		"engine/larder",
+		"engine/quantity",
+		"engine/source",
+		"engine/science/bakersmath",
+		"engine/science/ferment",
+		"engine/science/heat",
+		"engine/science/wateractivity",
+	}, // what a part is made of; it follows no temperature
+	"engine/process": {
+		"engine/family",
+		"engine/formula",
+		"engine/history",
+		"engine/kitchen",
+		"engine/larder",
+		"engine/makeup",
+		"engine/quantity",
+		"engine/science/bakersmath",
+		"engine/science/ferment",
+		"engine/science/geometry",
+		"engine/science/heat",
+	}, // what a part goes through; what is safe in it is handed down
+	"engine/safety": {
+		"engine/formula",
+		"engine/history",
+		"engine/kitchen",
+		"engine/larder",
+		"engine/makeup",
+		"engine/process",
+		"engine/quantity",
+		"engine/science/heat",
+		"engine/science/microbe",
+		"engine/science/mould",
+	}, // tables and laws on top of both; it judges no rule
+	"engine/facts": {
+		"engine/formula",
+		"engine/history",
+		"engine/kitchen",
+		"engine/larder",
+		"engine/makeup",
+		"engine/process",
+		"engine/quantity",
+		"engine/reading",
+		"engine/safety",
+		"engine/science/ferment",
+		"engine/science/geometry",
+		"engine/science/heat",
+		"engine/science/microbe",
+		"engine/science/mould",
+		"engine/science/wateractivity",
+	}, // figures, never judgements: no rule, no finding
+	"engine/backlog": {
+		"engine/finding",
+		"engine/reading",
+		"engine/source",
+	}, // lists of findings; what makes one is not its business
+	"engine/house": {
+		"engine/finding",
+		"engine/formula",
+		"engine/kitchen",
+		"engine/larder",
+		"engine/quantity",
+		"engine/reading",
+		"engine/source",
+	},
+	"engine/machine": {
+		"engine/expr",
+		"engine/facts",
+	}, // the second judge: the text of a condition and the types of the facts, never the judge's own tree
+	"engine/rule": {
+		"engine/expr",
+		"engine/facts",
+		"engine/finding",
+		"engine/formula",
+		"engine/house",
+		"engine/kitchen",
+		"engine/machine",
+		"engine/mend/levers",
+		"engine/quantity",
+		"engine/reading",
+		"engine/source",
+		"engine/spelling",
+	},
+	"engine/mend": {
+		"engine/facts",
+		"engine/finding",
+		"engine/formula",
+		"engine/kitchen",
+		"engine/mend/levers",
+		"engine/reading",
+		"engine/rule",
+		"engine/source",
+	}, // the search; no house and no report, so that a change is proven by the judge and by nothing else
+	"engine/report": {
+		"engine/finding",
+		"engine/source",
+	}, // prints findings; a format must not be able to change an answer
+	"engine": {
+		"engine/backlog",
+		"engine/facts",
+		"engine/finding",
+		"engine/formula",
+		"engine/house",
+		"engine/kitchen",
+		"engine/mend",
+		"engine/quantity",
+		"engine/reading",
+		"engine/rule",
+		"engine/run",
+		"engine/source",
+		"rules",
+	},
+	"engine/run": {
+		"engine/backlog",
+		"engine/facts",
+		"engine/finding",
+		"engine/formula",
+		"engine/house",
+		"engine/reading",
+		"engine/rule",
+		"engine/source",
+		"engine/spelling",
+	}, // the one way from files to answers; the shipped rules are handed in, and it prints nothing
+	"cmd/forebake": {
+		"engine",
+		"engine/finding",
+		"engine/reading",
+		"engine/report",
+		"engine/source",
+		"engine/spelling",
+	}, // flags and exit statuses only
 
 	// What a mend can change, and how. It knows no rule, so that a rule can name a lever.
-	"engine/mend/levers": {"engine/facts", "engine/family", "engine/formula", "engine/kitchen", "engine/larder", "engine/quantity", "engine/source"},
-	"engine/expr":        {"engine/facts", "engine/formula", "engine/quantity", "engine/reading", "engine/source", "engine/spelling"}, // conditions over the facts; it must not know what a rule makes of an answer, nor any house
+	"engine/mend/levers": {
+		"engine/facts",
+		"engine/family",
+		"engine/formula",
+		"engine/kitchen",
+		"engine/larder",
+		"engine/quantity",
+		"engine/source",
+	},
+	"engine/expr": {
+		"engine/facts",
+		"engine/formula",
+		"engine/quantity",
+		"engine/reading",
+		"engine/source",
+		"engine/spelling",
+	}, // conditions over the facts; it must not know what a rule makes of an answer, nor any house
 }
 
 // anybody may know what a figure is.
@@ -70,25 +234,38 @@ func TestArrows(t *testing.T) {
 			if err != nil {
 				return err
 			}
-			if d.IsDir() && (d.Name() == "testdata" || d.Name() == "tablegen") { // tablegen writes larder/table.go and is not linked
+			if d.IsDir() &&
+				(d.Name() == "testdata" || d.Name() == "tablegen") { // tablegen writes larder/table.go and is not linked
 				return filepath.SkipDir
 			}
 			if d.IsDir() || !strings.HasSuffix(path, ".go") || strings.HasSuffix(path, "_test.go") {
 				return nil
 			}
-			pkg := filepath.ToSlash(strings.TrimPrefix(filepath.Dir(path), ".."+string(filepath.Separator)))
-			file, err := parser.ParseFile(token.NewFileSet(), path, nil, parser.ImportsOnly|parser.ParseComments)
+			pkg := filepath.ToSlash(
+				strings.TrimPrefix(filepath.Dir(path), ".."+string(filepath.Separator)),
+			)
+			file, err := parser.ParseFile(
+				token.NewFileSet(),
+				path,
+				nil,
+				parser.ImportsOnly|parser.ParseComments,
+			)
 			if err != nil {
 				return err
 			}
 			for _, c := range file.Comments {
-				if strings.HasPrefix(c.Text(), "go:build ignore") || strings.Contains(c.List[0].Text, "//go:build ignore") {
+				if strings.HasPrefix(c.Text(), "go:build ignore") ||
+					strings.Contains(c.List[0].Text, "//go:build ignore") {
 					return nil // a generator, not part of the program
 				}
 			}
 			allowed, known := mayKnow[pkg]
 			if !known {
-				t.Errorf("%s: package %s has no place among the arrows; add it to mayKnow", path, pkg)
+				t.Errorf(
+					"%s: package %s has no place among the arrows; add it to mayKnow",
+					path,
+					pkg,
+				)
 				return nil
 			}
 			seen[pkg] = true
@@ -116,7 +293,8 @@ func TestArrows(t *testing.T) {
 	}
 }
 
-// TestFilesOfFactsPointOneWay holds that no two files of the catalogue need each other, directly or through others.
+// TestFilesOfFactsPointOneWay holds that no two files of the catalogue need each other, directly or
+// through others.
 func TestFilesOfFactsPointOneWay(t *testing.T) {
 	paths, err := filepath.Glob("facts/*.go")
 	if err != nil {
@@ -193,7 +371,10 @@ func TestPropertiesHaveAFixedSeed(t *testing.T) {
 	}
 	for dir := range draws {
 		if !fixed[dir] {
-			t.Errorf("%s draws without a fixed seed: add a file with import _ \"forebake/engine/seed\"", dir)
+			t.Errorf(
+				"%s draws without a fixed seed: add a file with import _ \"forebake/engine/seed\"",
+				dir,
+			)
 		}
 	}
 	if len(draws) == 0 {

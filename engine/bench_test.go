@@ -20,8 +20,9 @@ import (
 	"forebake/rules"
 )
 
-// generated makes a formula file of about 3 KB, the same for the same number: a sponge, a dough, a filling, a syrup. Four in five are of
-// a kitchen that knows its trade and writes down what it reads; the fifth is a draft, with amounts and steps all over the place.
+// generated makes a formula file of about 3 KB, the same for the same number: a sponge, a dough, a
+// filling, a syrup. Four in five are of a kitchen that knows its trade and writes down what it
+// reads; the fifth is a draft, with amounts and steps all over the place.
 func generated(n int) []byte {
 	r := rand.New(rand.NewPCG(uint64(n), 7))
 	draft := r.IntN(5) == 0
@@ -48,40 +49,120 @@ func generated(n int) []byte {
 	line("  makes  = \"%d pieces\"\n", g(36, 60))
 	line("  preferment \"sponge\" {\n    ingredients = {")
 	line("      \"bread flour\"   = \"%d g\"", span(400, 500, 150, 300))
-	line("      %-15q = { amount = \"%d g\", temp = \"20 C\" }", map[bool]string{true: "whole milk", false: "water"}[draft], span(260, 320, 150, 300))
+	line(
+		"      %-15q = { amount = \"%d g\", temp = \"20 C\" }",
+		map[bool]string{true: "whole milk", false: "water"}[draft],
+		span(260, 320, 150, 300),
+	)
 	line("      \"instant yeast\" = \"%d g\"\n    }", span(10, 12, 1, 3))
 	line("    steps = [\n      { mix  = \"3 min\", by = \"hand\", to = \"24 C\" },")
-	line("      { rest = %q, at = \"room\", as = \"bowl\", covered = true },\n    ]\n  }\n", map[bool]string{true: "6 h to 9 h", false: "90 min"}[draft])
+	line(
+		"      { rest = %q, at = \"room\", as = \"bowl\", covered = true },\n    ]\n  }\n",
+		map[bool]string{true: "6 h to 9 h", false: "90 min"}[draft],
+	)
 	line("  dough \"main dough\" {\n    ingredients = {\n      \"the sponge\"       = \"all\"")
 	flour := span(1200, 1600, 700, 1200)
-	line("      \"bread flour\"      = { amount = \"%d g\", protein = \"12.%d %%\" }", flour, g(0, 8))
-	line("      \"whole milk\"       = { amount = \"%d g\", temp = \"%d C\" }", flour*span(38, 42, 24, 40)/100, span(18, 22, 4, 8))
-	line("      \"instant yeast\"    = { amount = \"%s %%\", strain = %q }", map[bool]string{true: fmt.Sprintf("0.%d", g(3, 9)), false: fmt.Sprintf("1.%d", g(5, 9))}[draft], map[bool]string{true: "standard", false: "osmotolerant"}[draft])
+	line(
+		"      \"bread flour\"      = { amount = \"%d g\", protein = \"12.%d %%\" }",
+		flour,
+		g(0, 8),
+	)
+	line(
+		"      \"whole milk\"       = { amount = \"%d g\", temp = \"%d C\" }",
+		flour*span(38, 42, 24, 40)/100,
+		span(18, 22, 4, 8),
+	)
+	line(
+		"      \"instant yeast\"    = { amount = \"%s %%\", strain = %q }",
+		map[bool]string{true: fmt.Sprintf("0.%d", g(3, 9)), false: fmt.Sprintf("1.%d", g(5, 9))}[draft],
+		map[bool]string{true: "standard", false: "osmotolerant"}[draft],
+	)
 	line("      \"sugar\"            = \"%d g\"", flour*span(9, 13, 6, 30)/100)
-	line("      \"salt\"             = \"1.%d %%\"   # percent is on the total flour", span(6, 8, 0, 9))
-	line("      \"egg\"              = { amount = \"%d pieces\", temp = \"10 C\" }", span(3, 4, 1, 4))
-	line("      \"unsalted butter\"  = { amount = \"%d g\", temp = \"18 C\" }", flour*span(8, 12, 8, 40)/100)
+	line(
+		"      \"salt\"             = \"1.%d %%\"   # percent is on the total flour",
+		span(6, 8, 0, 9),
+	)
+	line(
+		"      \"egg\"              = { amount = \"%d pieces\", temp = \"10 C\" }",
+		span(3, 4, 1, 4),
+	)
+	line(
+		"      \"unsalted butter\"  = { amount = \"%d g\", temp = \"18 C\" }",
+		flour*span(8, 12, 8, 40)/100,
+	)
 	for _, spice := range []string{"ground cardamom", "lemon zest", "vanilla extract", "dry skim milk", "raisins", "candied peel"} {
 		line("      %-18q = \"%d g\"", spice, span(12, 40, 8, 60))
 	}
-	line("    }\n    # Mixed cold and to the full window; the butter goes in last. The slab is flat so that the middle cools with the rest,\n    # and the sheet is rolled only when a probe says that it is cold right through. Knots are tied loosely, seam down.")
-	line("    steps = [\n      { mix   = \"%d min\", by = \"spiral\", to = \"25 C\"%s },", g(8, 14), read("25 C"))
-	line("      { rest  = \"%d min\", at = \"room\", as = \"bowl\", covered = true },\n      { fold  = 1 },", span(30, 40, 30, 90))
-	line("      { chill = \"%d min\", at = \"fridge\", as = \"slab %d mm\", covered = true%s },", span(60, 80, 90, 900), span(15, 20, 20, 60), read("9 C after 60 min"))
-	line("      { sheet = \"%d mm\" },\n      { fill  = \"nut filling\" },\n      { roll  = \"coil\", slice = \"40 mm\" },\n      { shape = \"knots\", pieces = 48 },", g(4, 8))
-	line("      { proof = \"%d min\", at = \"29 C\", covered = true%s },", span(60, 70, 40, 150), read("2 x after 60 min"))
-	line("      { bake  = \"%d min\", at = \"190 C\", core = \"92 C\"%s },", span(15, 18, 12, 30), read("94 C core"))
-	line("      { cool  = \"20 min\", at = \"room\" },\n      { brush = \"citrus syrup\" },\n      { cool  = \"45 min\", at = \"room\"%s },\n    ]\n  }\n", read("26 C"))
-	line("  # Toasted first, then ground with the sugar so that the paste stays short; spread when it has cooled to the room.\n  filling \"nut filling\" {\n    ingredients = {")
-	line("      \"ground hazelnuts\" = \"%d g\"\n      \"brown sugar\"      = \"%d g\"\n      \"unsalted butter\"  = \"%d g\"", g(250, 400), g(180, 260), g(40, 90))
+	line(
+		"    }\n    # Mixed cold and to the full window; the butter goes in last. The slab is flat so that the middle cools with the rest,\n    # and the sheet is rolled only when a probe says that it is cold right through. Knots are tied loosely, seam down.",
+	)
+	line(
+		"    steps = [\n      { mix   = \"%d min\", by = \"spiral\", to = \"25 C\"%s },",
+		g(8, 14),
+		read("25 C"),
+	)
+	line(
+		"      { rest  = \"%d min\", at = \"room\", as = \"bowl\", covered = true },\n      { fold  = 1 },",
+		span(30, 40, 30, 90),
+	)
+	line(
+		"      { chill = \"%d min\", at = \"fridge\", as = \"slab %d mm\", covered = true%s },",
+		span(60, 80, 90, 900),
+		span(15, 20, 20, 60),
+		read("9 C after 60 min"),
+	)
+	line(
+		"      { sheet = \"%d mm\" },\n      { fill  = \"nut filling\" },\n      { roll  = \"coil\", slice = \"40 mm\" },\n      { shape = \"knots\", pieces = 48 },",
+		g(4, 8),
+	)
+	line(
+		"      { proof = \"%d min\", at = \"29 C\", covered = true%s },",
+		span(60, 70, 40, 150),
+		read("2 x after 60 min"),
+	)
+	line(
+		"      { bake  = \"%d min\", at = \"190 C\", core = \"92 C\"%s },",
+		span(15, 18, 12, 30),
+		read("94 C core"),
+	)
+	line(
+		"      { cool  = \"20 min\", at = \"room\" },\n      { brush = \"citrus syrup\" },\n      { cool  = \"45 min\", at = \"room\"%s },\n    ]\n  }\n",
+		read("26 C"),
+	)
+	line(
+		"  # Toasted first, then ground with the sugar so that the paste stays short; spread when it has cooled to the room.\n  filling \"nut filling\" {\n    ingredients = {",
+	)
+	line(
+		"      \"ground hazelnuts\" = \"%d g\"\n      \"brown sugar\"      = \"%d g\"\n      \"unsalted butter\"  = \"%d g\"",
+		g(250, 400),
+		g(180, 260),
+		g(40, 90),
+	)
 	if draft {
 		line("      \"whole milk\"       = \"%d g\"", g(60, 150))
 	}
-	line("      \"cinnamon\"         = \"%d g\"\n      \"corn starch\"      = \"%d g\"\n    }", g(12, 20), g(12, 20))
-	line("    steps = [\n      { cook = \"5 min\", to = \"85 C\", by = \"stirring\" },\n      { cool = \"1 h\", at = \"room\", as = \"tray 15 mm\"%s },\n    ]\n  }\n", read("22 C"))
-	line("  # Brought to the boil and left to cool with the zest in it; brushed on while the knots are warm, so that they shine.\n  syrup \"citrus syrup\" {\n    ph          = 3.2\n    ingredients = {")
-	line("      \"sugar\"       = \"%d g\"\n      \"water\"       = \"%d g\"\n      \"lemon juice\" = \"%d g\"\n    }", g(160, 200), g(90, 110), g(12, 30))
-	line("    steps = [\n      { cook = \"4 min\", to = \"104 C\" },\n      { cool = \"2 h\", at = \"room\"%s },\n    ]\n  }\n}", read("30 C"))
+	line(
+		"      \"cinnamon\"         = \"%d g\"\n      \"corn starch\"      = \"%d g\"\n    }",
+		g(12, 20),
+		g(12, 20),
+	)
+	line(
+		"    steps = [\n      { cook = \"5 min\", to = \"85 C\", by = \"stirring\" },\n      { cool = \"1 h\", at = \"room\", as = \"tray 15 mm\"%s },\n    ]\n  }\n",
+		read("22 C"),
+	)
+	line(
+		"  # Brought to the boil and left to cool with the zest in it; brushed on while the knots are warm, so that they shine.\n  syrup \"citrus syrup\" {\n    ph          = 3.2\n    ingredients = {",
+	)
+	line(
+		"      \"sugar\"       = \"%d g\"\n      \"water\"       = \"%d g\"\n      \"lemon juice\" = \"%d g\"\n    }",
+		g(160, 200),
+		g(90, 110),
+		g(12, 30),
+	)
+	line(
+		"    steps = [\n      { cook = \"4 min\", to = \"104 C\" },\n      { cool = \"2 h\", at = \"room\"%s },\n    ]\n  }\n}",
+		read("30 C"),
+	)
 	return []byte(b.String())
 }
 
@@ -89,7 +170,10 @@ func collection(n int) (inputs []engine.Input, bytes int64) {
 	for i := range n {
 		text := generated(i)
 		bytes += int64(len(text))
-		inputs = append(inputs, engine.Input{Name: fmt.Sprintf("formula-%05d.hcl", i), Text: text, Dir: "."})
+		inputs = append(
+			inputs,
+			engine.Input{Name: fmt.Sprintf("formula-%05d.hcl", i), Text: text, Dir: "."},
+		)
 	}
 	return inputs, bytes
 }
@@ -97,8 +181,9 @@ func collection(n int) (inputs []engine.Input, bytes int64) {
 // benchFiles is how large a collection the benchmarks of one go through; the whole is some 30 MB.
 var benchFiles = 10_000
 
-// BenchmarkParse is the floor: the bare syntax tree of the collection by the HCL library, on as many workers as BenchmarkCheck. The aim
-// is a check of the same files at no more than 1.3 times this; compare the two in one run, on one processor and on two (-cpu 1,2).
+// BenchmarkParse is the floor: the bare syntax tree of the collection by the HCL library, on as
+// many workers as BenchmarkCheck. The aim is a check of the same files at no more than 1.3 times
+// this; compare the two in one run, on one processor and on two (-cpu 1,2).
 func BenchmarkParse(b *testing.B) {
 	inputs, bytes := collection(benchFiles)
 	b.SetBytes(bytes)
@@ -134,8 +219,8 @@ func BenchmarkCheck(b *testing.B) {
 	}
 }
 
-// BenchmarkCheckNoRules checks the same files with a pack that holds no rule: reading formulas, and the cautions, which
-// nothing turns off.
+// BenchmarkCheckNoRules checks the same files with a pack that holds no rule: reading formulas, and
+// the cautions, which nothing turns off.
 func BenchmarkCheckNoRules(b *testing.B) {
 	dir := b.TempDir()
 	for name, text := range map[string]string{"house.hcl": "house \"bare\" {\n  packs = [\"./none.hcl\"]\n}\n", "none.hcl": "about = \"no rules\"\n"} {
@@ -158,8 +243,8 @@ func BenchmarkCheckNoRules(b *testing.B) {
 	}
 }
 
-// BenchmarkStart is what a process with one file spends before it prints: all packs read and checked, then one formula. Without the
-// formula it is what the rules cost.
+// BenchmarkStart is what a process with one file spends before it prints: all packs read and
+// checked, then one formula. Without the formula it is what the rules cost.
 func BenchmarkStart(b *testing.B) {
 	for _, c := range []struct {
 		name  string
@@ -181,8 +266,9 @@ func BenchmarkStart(b *testing.B) {
 
 var ruleHead = regexp.MustCompile(`(?m)^rule "`)
 
-// BenchmarkRules shows how a check grows with house rules: the shipped packs as they are, and copies of their rules under other names beside them, 1, 4 and
-// 16 times over. The figures are computed once a formula however many rules read them, so what grows is judging and finding.
+// BenchmarkRules shows how a check grows with house rules: the shipped packs as they are, and
+// copies of their rules under other names beside them, 1, 4 and 16 times over. The figures are
+// computed once a formula however many rules read them, so what grows is judging and finding.
 func BenchmarkRules(b *testing.B) {
 	inputs, _ := collection(200)
 	for _, times := range []int{1, 4, 16} {
@@ -225,32 +311,48 @@ func BenchmarkRules(b *testing.B) {
 	}
 }
 
-// grown is a formula of so many doughs, each with so many steps and ingredients, of sizes that do not hang together.
+// grown is a formula of so many doughs, each with so many steps and ingredients, of sizes that do
+// not hang together.
 func grown(parts, steps, ingredients int) []byte {
 	var b strings.Builder
 	b.WriteString("formula \"grown\" {\n")
 	for p := range parts {
-		fmt.Fprintf(&b, "  dough \"dough %d\" {\n    ingredients = {\n      \"bread flour\" = \"1000 g\"\n      \"whole milk\" = \"450 g\"\n      \"instant yeast\" = \"12 g\"\n      \"salt\" = \"17 g\"\n", p)
+		fmt.Fprintf(
+			&b,
+			"  dough \"dough %d\" {\n    ingredients = {\n      \"bread flour\" = \"1000 g\"\n      \"whole milk\" = \"450 g\"\n      \"instant yeast\" = \"12 g\"\n      \"salt\" = \"17 g\"\n",
+			p,
+		)
 		for i := range ingredients {
 			fmt.Fprintf(&b, "      \"nut meal %d\" = \"%d g\"\n", i, 1+i%3)
 		}
-		b.WriteString("    }\n    steps = [\n      { mix = \"9 min\", by = \"spiral\", to = \"24 C\" },\n")
+		b.WriteString(
+			"    }\n    steps = [\n      { mix = \"9 min\", by = \"spiral\", to = \"24 C\" },\n",
+		)
 		for i := range steps {
-			fmt.Fprintf(&b, "      { rest = \"%d min\", at = \"room\", as = \"bowl\", covered = true },\n", 1+i%3)
+			fmt.Fprintf(
+				&b,
+				"      { rest = \"%d min\", at = \"room\", as = \"bowl\", covered = true },\n",
+				1+i%3,
+			)
 		}
-		b.WriteString("      { shape = \"knots\", pieces = 24 },\n      { proof = \"50 min\", at = \"28 C\", covered = true },\n      { bake = \"16 min\", at = \"190 C\", core = \"93 C\" },\n    ]\n  }\n")
+		b.WriteString(
+			"      { shape = \"knots\", pieces = 24 },\n      { proof = \"50 min\", at = \"28 C\", covered = true },\n      { bake = \"16 min\", at = \"190 C\", core = \"93 C\" },\n    ]\n  }\n",
+		)
 	}
 	b.WriteString("}\n")
 	return []byte(b.String())
 }
 
-// BenchmarkGrowth shows how a check grows with the parts of one formula, with the steps and with the ingredients of one part: by the piece
-// the time must not grow.
+// BenchmarkGrowth shows how a check grows with the parts of one formula, with the steps and with
+// the ingredients of one part: by the piece the time must not grow.
 func BenchmarkGrowth(b *testing.B) {
 	dir := b.TempDir()
 	house := "house \"growth\" {\n"
 	for i := range 256 {
-		house += fmt.Sprintf("  ingredient \"nut meal %d\" {\n    like = \"ground hazelnuts\"\n  }\n", i)
+		house += fmt.Sprintf(
+			"  ingredient \"nut meal %d\" {\n    like = \"ground hazelnuts\"\n  }\n",
+			i,
+		)
 	}
 	if err := os.WriteFile(filepath.Join(dir, "house.hcl"), []byte(house+"}\n"), 0o644); err != nil {
 		b.Fatal(err)

@@ -9,8 +9,8 @@ import (
 	"forebake/engine"
 )
 
-// heavy is a legal formula of some 20 KB: doughs in a chain, each with many chills to look for mends
-// in.
+// heavy is a legal formula of some 20 KB: doughs in a chain, each with many chills to look for
+// mends in.
 func heavy(name string) []byte {
 	var b strings.Builder
 	fmt.Fprintf(&b, "formula %q {\n", name)
@@ -26,7 +26,11 @@ func heavy(name string) []byte {
 		}
 		b.WriteString("    }\n    steps = [\n      { mix = \"8 min\", to = \"26 C\" },\n")
 		for i := range 40 {
-			fmt.Fprintf(&b, "      { chill = \"%d h\", at = \"fridge\", as = \"bowl\", covered = true },\n", 1+i%3)
+			fmt.Fprintf(
+				&b,
+				"      { chill = \"%d h\", at = \"fridge\", as = \"bowl\", covered = true },\n",
+				1+i%3,
+			)
 		}
 		b.WriteString("    ]\n  }\n")
 	}
@@ -34,20 +38,26 @@ func heavy(name string) []byte {
 	return []byte(b.String())
 }
 
-// Formulas in which every step may be mended are checked within seconds, with a word on what was not
-// looked for, and an easy one beside them has its mend; at any number of workers the same mends are told. Without a budget one of them
-// takes minutes.
+// Formulas in which every step may be mended are checked within seconds, with a word on what was
+// not looked for, and an easy one beside them has its mend; at any number of workers the same mends
+// are told. Without a budget one of them takes minutes.
 func TestMendsEndAtTheirBudget(t *testing.T) {
 	if testing.Short() {
 		t.Skip("takes seconds")
 	}
 	var inputs []engine.Input
-	inputs = append(inputs, engine.Input{Name: "easy.hcl", Dir: ".", Text: []byte("formula \"easy\" {\n" +
-		"  dough \"d\" {\n    ingredients = {\n      \"bread flour\" = \"500 g\"\n      \"water\" = \"300 g\"\n" +
-		"      \"instant yeast\" = \"5 g\"\n    }\n  }\n}\n")})
+	inputs = append(
+		inputs,
+		engine.Input{Name: "easy.hcl", Dir: ".", Text: []byte("formula \"easy\" {\n" +
+			"  dough \"d\" {\n    ingredients = {\n      \"bread flour\" = \"500 g\"\n      \"water\" = \"300 g\"\n" +
+			"      \"instant yeast\" = \"5 g\"\n    }\n  }\n}\n")},
+	)
 	for i := range 11 {
-		inputs = append(inputs, engine.Input{Name: fmt.Sprintf("h%d.hcl", i), Text: heavy(fmt.Sprint("heavy ", i)),
-			Dir: "."})
+		inputs = append(
+			inputs,
+			engine.Input{Name: fmt.Sprintf("h%d.hcl", i), Text: heavy(fmt.Sprint("heavy ", i)),
+				Dir: "."},
+		)
 	}
 	var told []string
 	for _, workers := range []int{1, 2} {
@@ -63,7 +73,12 @@ func TestMendsEndAtTheirBudget(t *testing.T) {
 		}
 		about := func(n string) bool { return strings.Contains(n, "ended at its budget") }
 		if notices := slices.DeleteFunc(slices.Clone(res.Notices), func(n string) bool { return !about(n) }); len(notices) != len(inputs)-1 {
-			t.Errorf("%d workers: %d notices of a budget for %d heavy files", workers, len(notices), len(inputs)-1)
+			t.Errorf(
+				"%d workers: %d notices of a budget for %d heavy files",
+				workers,
+				len(notices),
+				len(inputs)-1,
+			)
 		}
 		if mends == 0 {
 			t.Errorf("%d workers: no mend at all", workers)

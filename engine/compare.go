@@ -235,7 +235,11 @@ func share(in *formula.Ingredient, of string) string {
 }
 
 // comparedFigures gives the figures that either part has.
-func comparedFigures(p, q *formula.Part, sa, sb *facts.Sheet, of string) (rows []finding.ComparedRow) {
+func comparedFigures(
+	p, q *formula.Part,
+	sa, sb *facts.Sheet,
+	of string,
+) (rows []finding.ComparedRow) {
 	show := func(s *facts.Sheet, part *formula.Part, f *facts.Fact) string {
 		if part == nil {
 			return ""
@@ -253,7 +257,11 @@ func comparedFigures(p, q *formula.Part, sa, sb *facts.Sheet, of string) (rows [
 			continue
 		}
 		stem, _ := figure.SplitUnit(name)
-		row := finding.ComparedRow{Name: strings.ReplaceAll(stem, "_", " "), A: show(sa, p, f), B: show(sb, q, f)}
+		row := finding.ComparedRow{
+			Name: strings.ReplaceAll(stem, "_", " "),
+			A:    show(sa, p, f),
+			B:    show(sb, q, f),
+		}
 		if strings.Trim(row.A, "0 %g") != "" || strings.Trim(row.B, "0 %g") != "" {
 			rows = append(rows, row)
 		}

@@ -40,8 +40,8 @@ type Engine struct {
 	// Backlog is a list of findings that do not count in Check; nil for none.
 	Backlog *backlog.List
 
-	// Progress is told how many files Mend has searched, of how many, after each; nil for none. Calls
-	// do not overlap.
+	// Progress is told how many files Mend has searched, of how many, after each; nil for none.
+	// Calls do not overlap.
 	Progress func(done, of int)
 
 	// Texts is where the texts of files come from: the disk, unless it is set before the first

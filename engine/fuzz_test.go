@@ -14,8 +14,9 @@ import (
 // Longest text that FuzzCheck looks at: hostile length has tests of its own.
 const fuzzBytes = 4 << 10
 
-// FuzzCheck checks any bytes as a formula file, from reading to print. Either there are problems, each with a text and at a place of the
-// file that splits no character, or the formulas are judged; either way a second engine says the same bytes.
+// FuzzCheck checks any bytes as a formula file, from reading to print. Either there are problems,
+// each with a text and at a place of the file that splits no character, or the formulas are judged;
+// either way a second engine says the same bytes.
 func FuzzCheck(f *testing.F) {
 	for _, pattern := range []string{"../formulas/*.hcl", "../testdata/broken/*.hcl"} {
 		paths, err := filepath.Glob(pattern)
@@ -43,7 +44,9 @@ func FuzzCheck(f *testing.F) {
 		for i, e := range engines {
 			res := e.Check([]engine.Input{{Name: "f.hcl", Text: bytes.Clone(text), Dir: dir}})
 			for _, p := range res.Problems {
-				if at := p.Place; p.Text == "" || at.File == nil || at.Start < 0 || at.Start > at.End || at.End > len(text) ||
+				if at := p.Place; p.Text == "" || at.File == nil || at.Start < 0 ||
+					at.Start > at.End ||
+					at.End > len(text) ||
 					utf8.Valid(text) && (at.Start < len(text) && !utf8.RuneStart(text[at.Start]) || at.End < len(text) && !utf8.RuneStart(text[at.End])) {
 					t.Fatalf("%q stands at %d to %d of %d", p.Text, at.Start, at.End, len(text))
 				}

@@ -21,7 +21,8 @@ import (
 	"forebake/engine/source"
 )
 
-// A night's work on one page: the clock goes past midnight, each part has its own table, and what was read or guessed says so.
+// A night's work on one page: the clock goes past midnight, each part has its own table, and what
+// was read or guessed says so.
 const overnight = `formula "Night buns" {
   start = "18:00"
   preferment "sponge" {
@@ -42,7 +43,8 @@ const overnight = `formula "Night buns" {
 
 func historyOf(t *testing.T, text string) ([]finding.HistoryRow, source.Problems) {
 	t.Helper()
-	rows, res := engine.New().History([]engine.Input{{Name: "f.hcl", Text: []byte(text), Dir: t.TempDir()}})
+	rows, res := engine.New().
+		History([]engine.Input{{Name: "f.hcl", Text: []byte(text), Dir: t.TempDir()}})
 	return rows, res.Problems
 }
 
@@ -97,8 +99,8 @@ func TestHistoryOnTheClock(t *testing.T) {
 	}
 }
 
-// What cannot be is an error at its place, a finding, or a figure that is missing; it is never a figure that is no number, and
-// never takes long.
+// What cannot be is an error at its place, a finding, or a figure that is missing; it is never a
+// figure that is no number, and never takes long.
 func TestHistoriesThatCannotBe(t *testing.T) {
 	const dough = `formula "t" {
   dough "d" {
@@ -126,7 +128,11 @@ func TestHistoriesThatCannotBe(t *testing.T) {
 	} {
 		t.Run(test.name, func(t *testing.T) {
 			begun := time.Now()
-			in := engine.Input{Name: "f.hcl", Text: fmt.Appendf(nil, dough, test.water, test.steps), Dir: t.TempDir()}
+			in := engine.Input{
+				Name: "f.hcl",
+				Text: fmt.Appendf(nil, dough, test.water, test.steps),
+				Dir:  t.TempDir(),
+			}
 			rows, result := engine.New().History([]engine.Input{in})
 			problems := result.Problems
 			if took := time.Since(begun); took > 2*time.Second {
@@ -139,12 +145,15 @@ func TestHistoriesThatCannotBe(t *testing.T) {
 				}
 				said += p.Text + "\n"
 			}
-			if (test.refused == "") != (said == "") && !(test.refused == "" && test.finding == "") || !strings.Contains(said, test.refused) {
+			if (test.refused == "") != (said == "") &&
+				!(test.refused == "" && test.finding == "") ||
+				!strings.Contains(said, test.refused) {
 				t.Errorf("said %q, and should say %q", said, test.refused)
 			}
 			for _, r := range rows {
 				for _, cell := range []string{r.Ambient, r.Core, r.Mean, r.Rise} {
-					if strings.Contains(cell, "NaN") || strings.Contains(cell, "Inf") || cell == "" {
+					if strings.Contains(cell, "NaN") || strings.Contains(cell, "Inf") ||
+						cell == "" {
 						t.Errorf("%s shows %q", r.Step, cell)
 					}
 				}
@@ -196,9 +205,9 @@ const sixStages = `formula "Six stages" {
 }
 `
 
-// BenchmarkHistory follows a dough through six stages, and prints what that is of the bare parse of the formula's text. Three
-// runs are made of every stage; a brick has three directions and a slab one, and a tub of dough in the cold is followed by the
-// solver with heat of its own.
+// BenchmarkHistory follows a dough through six stages, and prints what that is of the bare parse of
+// the formula's text. Three runs are made of every stage; a brick has three directions and a slab
+// one, and a tub of dough in the cold is followed by the solver with heat of its own.
 func BenchmarkHistory(b *testing.B) {
 	for _, bench := range []struct{ name, text string }{
 		{"slabs and pieces", fmt.Sprintf(sixStages, "pieces 80 g")},
@@ -235,14 +244,31 @@ func BenchmarkHistory(b *testing.B) {
 
 // setupOf is the benchmark's dough as package facts hands it in, with figures of its kind.
 func setupOf(f *formula.Formula) history.Setup {
-	return history.Setup{Part: f.Parts[0], Kitchen: kitchen.Default(), MassG: f.Parts[0].MassG.Max(figure.Point(1)),
-		Material: history.Material{Known: true, Conductivity: 0.33, Density: 1080, SpecificHeat: 2600, Diffusivity: 0.33 / 1080 / 2600, Butterfat: 0.08},
-		Start:    figure.Estimate{Low: 23, Mid: 25, High: 27}, Started: true, Gas: 0.8}
+	return history.Setup{
+		Part:    f.Parts[0],
+		Kitchen: kitchen.Default(),
+		MassG:   f.Parts[0].MassG.Max(figure.Point(1)),
+		Material: history.Material{
+			Known:        true,
+			Conductivity: 0.33,
+			Density:      1080,
+			SpecificHeat: 2600,
+			Diffusivity:  0.33 / 1080 / 2600,
+			Butterfat:    0.08,
+		},
+		Start:   figure.Estimate{Low: 23, Mid: 25, High: 27},
+		Started: true,
+		Gas:     0.8,
+	}
 }
 
-// BenchmarkHistoryFacts is all that the rules may ask of one dough's history, with the searches for times and thicknesses.
+// BenchmarkHistoryFacts is all that the rules may ask of one dough's history, with the searches for
+// times and thicknesses.
 func BenchmarkHistoryFacts(b *testing.B) {
-	list, problems := readFormulas(source.New("f.hcl", fmt.Appendf(nil, sixStages, "pieces 80 g")), house.Default())
+	list, problems := readFormulas(
+		source.New("f.hcl", fmt.Appendf(nil, sixStages, "pieces 80 g")),
+		house.Default(),
+	)
 	if len(problems) > 0 {
 		b.Fatal(problems)
 	}

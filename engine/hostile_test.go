@@ -16,7 +16,8 @@ import (
 	"forebake/engine/source"
 )
 
-// vast is a formula about as large as one file can hold: so many parts, each with so many ingredients of an open amount.
+// vast is a formula about as large as one file can hold: so many parts, each with so many
+// ingredients of an open amount.
 func vast(parts, ingredients int, amount string) []byte {
 	names := larder.New().Names()
 	var b strings.Builder
@@ -26,13 +27,16 @@ func vast(parts, ingredients int, amount string) []byte {
 		for i := range ingredients {
 			fmt.Fprintf(&b, "%q=%q\n", names[i%len(names)], amount)
 		}
-		b.WriteString("}\nsteps=[{mix=\"3 min\",to=\"24 C\"},{rest=\"6 h\",at=\"room\"},{proof=\"1 h\",at=\"28 C\"}]\n}\n")
+		b.WriteString(
+			"}\nsteps=[{mix=\"3 min\",to=\"24 C\"},{rest=\"6 h\",at=\"room\"},{proof=\"1 h\",at=\"28 C\"}]\n}\n",
+		)
 	}
 	b.WriteString("}\n")
 	return []byte(b.String())
 }
 
-// worst is a pack of rules, each with a condition as long as one may be, that reads as many figures as it can.
+// worst is a pack of rules, each with a condition as long as one may be, that reads as many figures
+// as it can.
 func worst(rules int, on, join string) string {
 	var clauses []string
 	nodes := 0
@@ -40,7 +44,8 @@ func worst(rules int, on, join string) string {
 		on   facts.On
 		name string
 	}{{facts.OnIngredient, "ingredient"}, {facts.OnPart, "part"}, {facts.OnFormula, "formula"}} {
-		if on != "ingredient" && owner.name == "ingredient" || on == "formula" && owner.name == "part" {
+		if on != "ingredient" && owner.name == "ingredient" ||
+			on == "formula" && owner.name == "part" {
 			continue
 		}
 		for _, f := range facts.All(owner.on) {
@@ -54,12 +59,19 @@ func worst(rules int, on, join string) string {
 	when := strings.Join(clauses, " "+join+" ")
 	var b strings.Builder
 	for i := range rules {
-		fmt.Fprintf(&b, "rule \"r%d\" {\n  on = %q\n  level = \"stop\"\n  when = %q\n  say = \"s\"\n  why = \"w\"\n  source = \"s\"\n}\n", i, on, when)
+		fmt.Fprintf(
+			&b,
+			"rule \"r%d\" {\n  on = %q\n  level = \"stop\"\n  when = %q\n  say = \"s\"\n  why = \"w\"\n  source = \"s\"\n}\n",
+			i,
+			on,
+			when,
+		)
 	}
 	return b.String()
 }
 
-// never is a pack of rules whose conditions are as long as one may be and come to nothing on every subject.
+// never is a pack of rules whose conditions are as long as one may be and come to nothing on every
+// subject.
 func never(rules int) string {
 	when := "ingredient.amount_g < -1"
 	for nodes := 7; nodes+12 < expr.MaxNodes; nodes += 12 {
@@ -67,16 +79,27 @@ func never(rules int) string {
 	}
 	var b strings.Builder
 	for i := range rules {
-		fmt.Fprintf(&b, "rule \"n%d\" {\n  on = \"ingredient\"\n  level = \"stop\"\n  when = %q\n  say = \"s\"\n  why = \"w\"\n  source = \"s\"\n}\n", i, when)
+		fmt.Fprintf(
+			&b,
+			"rule \"n%d\" {\n  on = \"ingredient\"\n  level = \"stop\"\n  when = %q\n  say = \"s\"\n  why = \"w\"\n  source = \"s\"\n}\n",
+			i,
+			when,
+		)
 	}
 	return b.String()
 }
 
-// always is one rule that finds something in every ingredient, with messages as long as they may be.
+// always is one rule that finds something in every ingredient, with messages as long as they may
+// be.
 func always() string {
 	say := strings.Repeat("{part.name} {formula.allergens} ", 16)
 	long := strings.Repeat("x", rule.MaxTextBytes)
-	return fmt.Sprintf("rule \"a\" {\n  on = \"ingredient\"\n  level = \"stop\"\n  when = \"ingredient.amount_g > -1 or ingredient.amount_g <= -1\"\n  say = %q\n  why = %q\n  source = %q\n}\n", say+long[:rule.MaxTextBytes-len(say)], long, long)
+	return fmt.Sprintf(
+		"rule \"a\" {\n  on = \"ingredient\"\n  level = \"stop\"\n  when = \"ingredient.amount_g > -1 or ingredient.amount_g <= -1\"\n  say = %q\n  why = %q\n  source = %q\n}\n",
+		say+long[:rule.MaxTextBytes-len(say)],
+		long,
+		long,
+	)
 }
 
 // hostile gives a check of a text in a house with one pack.
@@ -104,8 +127,9 @@ func vastest(amount string) []byte {
 	return vast(formula.MaxParts, n, amount)
 }
 
-// BenchmarkHostile is what the worst packs cost on the largest formulas: the bounds that stand in DEVELOPERS.md. No run may take much
-// longer than a second a rule, nor more memory than some hundred megabytes.
+// BenchmarkHostile is what the worst packs cost on the largest formulas: the bounds that stand in
+// DEVELOPERS.md. No run may take much longer than a second a rule, nor more memory than some
+// hundred megabytes.
 func BenchmarkHostile(b *testing.B) {
 	for _, test := range []struct {
 		name, pack, amount string
@@ -132,7 +156,8 @@ func BenchmarkHostile(b *testing.B) {
 	}
 }
 
-// A file with as many findings as there may be is checked; with one more it is refused, at its formula, and is not taken for clear.
+// A file with as many findings as there may be is checked; with one more it is refused, at its
+// formula, and is not taken for clear.
 func TestMaxFindings(t *testing.T) {
 	const inPart = 200
 	parts := rule.MaxFindings / inPart
@@ -141,33 +166,56 @@ func TestMaxFindings(t *testing.T) {
 	if len(res.Findings) != rule.MaxFindings || len(res.Problems) > 0 {
 		t.Errorf("at the limit: %d findings and %v", len(res.Findings), res.Problems)
 	}
-	more := strings.Replace(string(text), "formula \"vast\" {\n", "formula \"vast\" {\ndough \"one more\" { ingredients = { \"water\" = \"1 g\" } }\n", 1)
+	more := strings.Replace(
+		string(text),
+		"formula \"vast\" {\n",
+		"formula \"vast\" {\ndough \"one more\" { ingredients = { \"water\" = \"1 g\" } }\n",
+		1,
+	)
 	res = hostile(t, always(), []byte(more))()
-	if len(res.Findings) > 0 || len(res.Formulas) > 0 || len(res.Problems) != 1 || res.Problems[0].Place.Line() != 1 || !strings.Contains(res.Problems[0].Text, "more than 5000 findings") {
-		t.Errorf("over it: %d findings, %d formulas and %v", len(res.Findings), len(res.Formulas), res.Problems)
+	if len(res.Findings) > 0 || len(res.Formulas) > 0 || len(res.Problems) != 1 ||
+		res.Problems[0].Place.Line() != 1 ||
+		!strings.Contains(res.Problems[0].Text, "more than 5000 findings") {
+		t.Errorf(
+			"over it: %d findings, %d formulas and %v",
+			len(res.Findings),
+			len(res.Formulas),
+			res.Problems,
+		)
 	}
 }
 
-// TestPartsWithinParts checks a formula in which each part takes in all earlier ones: there are 2^62 ways through it, so what looks into
-// parts must look into each once. It ends at once or not at all.
+// TestPartsWithinParts checks a formula in which each part takes in all earlier ones: there are
+// 2^62 ways through it, so what looks into parts must look into each once. It ends at once or not
+// at all.
 func TestPartsWithinParts(t *testing.T) {
 	for _, milk := range []string{"100 g", "?"} {
 		var b strings.Builder
 		b.WriteString("formula \"deep\" {\n")
 		for k := range formula.MaxParts - 1 {
-			fmt.Fprintf(&b, "  filling \"p%d\" {\n    ingredients = {\n      \"whole milk\" = %q\n      \"egg\" = \"10 g\"\n      \"walnuts\" = \"1 g\"\n", k, milk)
+			fmt.Fprintf(
+				&b,
+				"  filling \"p%d\" {\n    ingredients = {\n      \"whole milk\" = %q\n      \"egg\" = \"10 g\"\n      \"walnuts\" = \"1 g\"\n",
+				k,
+				milk,
+			)
 			for j := range k {
 				fmt.Fprintf(&b, "      \"the p%d\" = \"1 g\"\n", j)
 			}
 			b.WriteString("    }\n    steps = [{ hold = \"5 min\", at = \"20 C\" }]\n  }\n")
 		}
-		fmt.Fprintf(&b, "  dough \"d\" {\n    ingredients = {\n      \"bread flour\" = \"500 g\"\n      \"water\" = \"300 g\"\n      \"the p%d\" = \"1 g\"\n    }\n    steps = [{ mix = \"5 min\", to = \"24 C\" }]\n  }\n}\n", formula.MaxParts-2)
+		fmt.Fprintf(
+			&b,
+			"  dough \"d\" {\n    ingredients = {\n      \"bread flour\" = \"500 g\"\n      \"water\" = \"300 g\"\n      \"the p%d\" = \"1 g\"\n    }\n    steps = [{ mix = \"5 min\", to = \"24 C\" }]\n  }\n}\n",
+			formula.MaxParts-2,
+		)
 		in := engine.Input{Name: "deep.hcl", Text: []byte(b.String()), Dir: "."}
 		res := engine.New().Check([]engine.Input{in})
 		if len(res.Problems) > 0 || len(res.Formulas) != 1 || len(res.Findings) == 0 {
 			t.Fatalf("milk %s: %v, %d findings", milk, res.Problems, len(res.Findings))
 		}
-		if rows, res := engine.New().Facts([]engine.Input{in}, nil, true); len(res.Problems) > 0 || len(rows) == 0 {
+		if rows, res := engine.New().Facts([]engine.Input{in}, nil, true); len(res.Problems) > 0 ||
+			len(rows) == 0 {
 			t.Fatalf("milk %s: %v, %d figures", milk, res.Problems, len(rows))
 		}
 	}

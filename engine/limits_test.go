@@ -36,7 +36,8 @@ var limits = map[string]int{
 	"rule.MaxFindings": rule.MaxFindings, "rule.MaxCases": rule.MaxCases, "rule.MaxWeighing": rule.MaxWeighing,
 }
 
-// The table of limits in DEVELOPERS.md names every constant Max... of the program with its value, and none that is not there.
+// The table of limits in DEVELOPERS.md names every constant Max... of the program with its value,
+// and none that is not there.
 func TestLimitsAreDocumented(t *testing.T) {
 	text, err := os.ReadFile("../DEVELOPERS.md")
 	if err != nil {
@@ -57,7 +58,8 @@ func TestLimitsAreDocumented(t *testing.T) {
 		}
 	}
 	err = filepath.WalkDir(".", func(path string, d fs.DirEntry, err error) error {
-		if err != nil || d.IsDir() || !strings.HasSuffix(path, ".go") || strings.HasSuffix(path, "_test.go") {
+		if err != nil || d.IsDir() || !strings.HasSuffix(path, ".go") ||
+			strings.HasSuffix(path, "_test.go") {
 			return err
 		}
 		file, err := parser.ParseFile(token.NewFileSet(), path, nil, 0)
@@ -105,7 +107,8 @@ func TestMaxJoined(t *testing.T) {
 			}
 		}
 		_, problems := engine.New().Load(filepath.Join(dir, "0"))
-		if (len(problems) == 0) != test.fits || !test.fits && !strings.Contains(problems[0].Text, "include each other") {
+		if (len(problems) == 0) != test.fits ||
+			!test.fits && !strings.Contains(problems[0].Text, "include each other") {
 			t.Errorf("%d houses: %v", test.houses, problems)
 		}
 	}

@@ -237,8 +237,11 @@ func (e *Engine) suggestIn(file *run.File, budget int) (notices []string) {
 			continue // impossible: the check has read the same text
 		}
 		if !complete {
-			notices = append(notices, fmt.Sprintf("The search for mends of %q at %s ended at its budget; "+
-				"forebake mend FILE searches further.", c.Name, c.Place))
+			notices = append(
+				notices,
+				fmt.Sprintf("The search for mends of %q at %s ended at its budget; "+
+					"forebake mend FILE searches further.", c.Name, c.Place),
+			)
 		}
 		for _, s := range suggestions {
 			for _, f := range file.Findings {

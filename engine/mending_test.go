@@ -12,10 +12,14 @@ import (
 )
 
 func saltless(name string) string {
-	return fmt.Sprintf("formula %q {\n  dough \"d\" {\n    ingredients = {\n      \"bread flour\" = \"1000 g\"\n      \"water\" = \"600 g\"\n      \"instant yeast\" = \"10 g\"\n      \"salt\" = \"5 g\"\n    }\n  }\n}\n", name)
+	return fmt.Sprintf(
+		"formula %q {\n  dough \"d\" {\n    ingredients = {\n      \"bread flour\" = \"1000 g\"\n      \"water\" = \"600 g\"\n      \"instant yeast\" = \"10 g\"\n      \"salt\" = \"5 g\"\n    }\n  }\n}\n",
+		name,
+	)
 }
 
-// The findings of a few formulas carry their mends; those of many do not, and a notice says what tells them.
+// The findings of a few formulas carry their mends; those of many do not, and a notice says what
+// tells them.
 func TestSuggest(t *testing.T) {
 	for _, n := range []int{2, 13, 61} {
 		var text string
@@ -28,7 +32,8 @@ func TestSuggest(t *testing.T) {
 		e.Suggest(res)
 		told := 0
 		for _, f := range res.Findings {
-			if f.Rule == "salt-low" && len(f.Mends) == 1 && f.Mends[0].Trust == "searched" && strings.HasPrefix(f.Mends[0].Text, `salt in dough "d": 5 g to 18 g (line `) {
+			if f.Rule == "salt-low" && len(f.Mends) == 1 && f.Mends[0].Trust == "searched" &&
+				strings.HasPrefix(f.Mends[0].Text, `salt in dough "d": 5 g to 18 g (line `) {
 				told++
 			}
 		}
@@ -52,7 +57,8 @@ func changedFiles(res *engine.MendResult) int {
 	return len(files)
 }
 
-// All formulas of a file are mended in one writing, in any number of workers the same; a file that changed meanwhile is refused.
+// All formulas of a file are mended in one writing, in any number of workers the same; a file that
+// changed meanwhile is refused.
 func TestMendFiles(t *testing.T) {
 	want := ""
 	for _, workers := range []int{1, 3} {
@@ -74,7 +80,12 @@ func TestMendFiles(t *testing.T) {
 			t.Errorf("%d workers: the progress is %v", workers, progress)
 		}
 		if len(res.Problems) > 0 || len(res.Mendings) != 8 || changedFiles(res) != 4 {
-			t.Fatalf("%v, %d mendings, %d files", res.Problems, len(res.Mendings), changedFiles(res))
+			t.Fatalf(
+				"%v, %d mendings, %d files",
+				res.Problems,
+				len(res.Mendings),
+				changedFiles(res),
+			)
 		}
 		if got := fmt.Sprintf("%+v", res.Mendings); want == "" {
 			want = got
@@ -91,7 +102,8 @@ func TestMendFiles(t *testing.T) {
 		}
 		for i, in := range inputs {
 			text, err := os.ReadFile(in.Path)
-			if old := saltless("a") + saltless("b"); err != nil || i < 3 && string(text) != old || i == 3 && string(text) != string(mine) {
+			if old := saltless("a") + saltless("b"); err != nil || i < 3 && string(text) != old ||
+				i == 3 && string(text) != string(mine) {
 				t.Errorf("%s was written: %v", in.Name, err)
 			}
 		}

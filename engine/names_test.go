@@ -99,7 +99,8 @@ func eachFile(t *testing.T, visit func(path string, set *token.FileSet, file *as
 	files := 0
 	for _, root := range []string{"../cmd", "../engine", "../rules"} {
 		err := filepath.WalkDir(root, func(path string, d fs.DirEntry, err error) error {
-			if err != nil || d.IsDir() || !strings.HasSuffix(path, ".go") || strings.HasSuffix(path, "_test.go") {
+			if err != nil || d.IsDir() || !strings.HasSuffix(path, ".go") ||
+				strings.HasSuffix(path, "_test.go") {
 				return err
 			}
 			set := token.NewFileSet()

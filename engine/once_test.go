@@ -57,12 +57,14 @@ func kitchens(t *testing.T) {
 }
 
 // Every verb opens each file once, whatever the number of workers: the formulas of a folder, the
-// house files, one of which two folders share, and the packs that both houses name. Files that do not
-// matter are not opened.
+// house files, one of which two folders share, and the packs that both houses name. Files that do
+// not matter are not opened.
 func TestEachFileIsOpenedOnce(t *testing.T) {
 	kitchens(t)
 	houses := []string{"house.hcl", "house-rules/a.hcl", "house-rules/b.hcl"}
-	all := append([]string{"a.hcl", "b.hcl", "school/c.hcl", "school/house.hcl", "broken.hcl", "backlog.hcl"}, houses...)
+	all := append(
+		[]string{"a.hcl", "b.hcl", "school/c.hcl", "school/house.hcl", "broken.hcl", "backlog.hcl"},
+		houses...)
 	sound := []string{"a.hcl", "b.hcl", "school"}
 	soundFiles := append([]string{"a.hcl", "b.hcl", "school/c.hcl", "school/house.hcl"}, houses...)
 	for _, c := range []struct {
@@ -98,7 +100,16 @@ func TestEachFileIsOpenedOnce(t *testing.T) {
 		for _, workers := range []int{1, 4} {
 			texts := &counting{Texts: source.Disk{}, opened: map[string]int{}}
 			e := engine.New()
-			e.Texts, e.Workers, e.Today = texts, workers, time.Date(2026, 11, 25, 0, 0, 0, 0, time.UTC)
+			e.Texts, e.Workers, e.Today = texts, workers, time.Date(
+				2026,
+				11,
+				25,
+				0,
+				0,
+				0,
+				0,
+				time.UTC,
+			)
 			c.do(e)
 			for path, n := range texts.opened {
 				if n != 1 || !slices.Contains(c.want, path) {
@@ -137,7 +148,12 @@ func TestUnsavedTexts(t *testing.T) {
 		{"house.hcl", "house \"h\" {\n  packs = [\"balance\"]\n}\n", "b.hcl rule-b"},
 		{"house-rules/b.hcl", "about = \"none\"\n", "school/c.hcl rule-b"},
 	} {
-		unsaved := check(source.Held{Texts: map[string][]byte{filepath.FromSlash(c.path): []byte(c.text)}, Below: source.Disk{}})
+		unsaved := check(
+			source.Held{
+				Texts: map[string][]byte{filepath.FromSlash(c.path): []byte(c.text)},
+				Below: source.Disk{},
+			},
+		)
 		if !strings.Contains(saved, c.gone) || strings.Contains(unsaved, c.gone) {
 			t.Errorf("%s unsaved: %s\nsaved: %s", c.path, unsaved, saved)
 		}
@@ -151,13 +167,17 @@ func TestUnsavedTexts(t *testing.T) {
 // verb can read a file without its limit, or answer without waivers.
 func TestOneOpeningAndOneJudge(t *testing.T) {
 	only := map[string][]string{
-		"os.Open": {"engine/source"}, "os.OpenFile": {"engine/source"}, "os.ReadFile": {}, "os.DirFS": {},
+		"os.Open": {
+			"engine/source",
+		}, "os.OpenFile": {"engine/source"}, "os.ReadFile": {}, "os.DirFS": {},
 		"rule.NewJudge": {"engine/run", "engine/mend"},
 	}
 	seen := map[string]bool{}
 	for _, root := range []string{"../cmd", "../engine"} {
 		err := filepath.WalkDir(root, func(path string, d fs.DirEntry, err error) error {
-			if err != nil || d.IsDir() || !strings.HasSuffix(path, ".go") || strings.HasSuffix(path, "_test.go") || strings.Contains(path, "tablegen") {
+			if err != nil || d.IsDir() || !strings.HasSuffix(path, ".go") ||
+				strings.HasSuffix(path, "_test.go") ||
+				strings.Contains(path, "tablegen") {
 				return err
 			}
 			file, err := parser.ParseFile(token.NewFileSet(), path, nil, parser.ParseComments)
@@ -169,7 +189,9 @@ func TestOneOpeningAndOneJudge(t *testing.T) {
 					return nil // a generator, not part of the program
 				}
 			}
-			pkg := filepath.ToSlash(strings.TrimPrefix(filepath.Dir(path), ".."+string(filepath.Separator)))
+			pkg := filepath.ToSlash(
+				strings.TrimPrefix(filepath.Dir(path), ".."+string(filepath.Separator)),
+			)
 			ast.Inspect(file, func(n ast.Node) bool {
 				s, ok := n.(*ast.SelectorExpr)
 				if !ok {
@@ -183,7 +205,12 @@ func TestOneOpeningAndOneJudge(t *testing.T) {
 				if places, held := only[name]; held {
 					seen[name+" "+pkg] = true
 					if !slices.Contains(places, pkg) {
-						t.Errorf("%s calls %s; only %s may", path, name, strings.Join(places, " and "))
+						t.Errorf(
+							"%s calls %s; only %s may",
+							path,
+							name,
+							strings.Join(places, " and "),
+						)
 					}
 				}
 				return true

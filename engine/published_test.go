@@ -14,9 +14,9 @@ import (
 	"forebake/engine/larder"
 )
 
-// The tests of this file hold the program against the outside world: published formulas and worked examples, entered as
-// formula files in testdata/published and read the way a baker's own are. The expected figures stand in the CSV files
-// beside them, with their sources.
+// The tests of this file hold the program against the outside world: published formulas and worked
+// examples, entered as formula files in testdata/published and read the way a baker's own are. The
+// expected figures stand in the CSV files beside them, with their sources.
 
 const publishedDir = "../testdata/published"
 
@@ -67,7 +67,8 @@ type figures struct {
 func publishedFigures(t *testing.T, file string) *figures {
 	t.Helper()
 	path := filepath.Join(publishedDir, file)
-	rows, res := engine.New().Facts([]engine.Input{{Name: file, Path: path, Dir: publishedDir}}, nil, true)
+	rows, res := engine.New().
+		Facts([]engine.Input{{Name: file, Path: path, Dir: publishedDir}}, nil, true)
 	if len(res.Problems) > 0 {
 		t.Fatalf("%s: %v", file, res.Problems)
 	}
@@ -102,7 +103,14 @@ func (f *figures) dough(name string) finding.FactRow {
 func (f *figures) exact(r finding.FactRow) float64 {
 	f.t.Helper()
 	if !(r.Low == r.Value && r.Value == r.High) {
-		f.t.Errorf("%s: %s of %s is %g to %g, not a point", f.file, r.Name, r.Subject, r.Low, r.High)
+		f.t.Errorf(
+			"%s: %s of %s is %g to %g, not a point",
+			f.file,
+			r.Name,
+			r.Subject,
+			r.Low,
+			r.High,
+		)
 	}
 	return r.Value
 }
@@ -114,8 +122,8 @@ func off(t *testing.T, what string, got, want, tolerance float64) {
 	}
 }
 
-// publishedRows are the ingredients of the published formulas by file, in percent on flour, typed apart from the formula
-// files so that a slip in one shows against the other.
+// publishedRows are the ingredients of the published formulas by file, in percent on flour, typed
+// apart from the formula files so that a slip in one shows against the other.
 func publishedRows(t *testing.T) map[string]map[string]float64 {
 	t.Helper()
 	out := map[string]map[string]float64{}
@@ -136,9 +144,10 @@ func publishedRows(t *testing.T) map[string]map[string]float64 {
 	return out
 }
 
-// publishedWater is the water in a gram of each kind of row, rounded as the expected true hydrations have it
-// (food-composition values, memory; egg powder as dry milk), and the name of the same thing in the larder. Kinds that hold
-// none either way are not here, nor is fruit, which lies in a dough as pieces, nor the butter rolled in.
+// publishedWater is the water in a gram of each kind of row, rounded as the expected true
+// hydrations have it (food-composition values, memory; egg powder as dry milk), and the name of the
+// same thing in the larder. Kinds that hold none either way are not here, nor is fruit, which lies
+// in a dough as pieces, nor the butter rolled in.
 var publishedWater = map[string]struct {
 	fraction float64
 	larder   string
@@ -214,9 +223,10 @@ func handError(m float64, osmotolerant bool) float64 {
 	return 1.5
 }
 
-// TestPublishedFormulas holds the facts of 14 published formulas to expected.csv: to the expected figure (read, or computed
-// from the published rows by rounded factors: its basis) within the tolerance that the row explains, and to the figure by the
-// larder's make-ups as it is printed there.
+// TestPublishedFormulas holds the facts of 14 published formulas to expected.csv: to the expected
+// figure (read, or computed from the published rows by rounded factors: its basis) within the
+// tolerance that the row explains, and to the figure by the larder's make-ups as it is printed
+// there.
 func TestPublishedFormulas(t *testing.T) {
 	seen := map[string]map[string]bool{}
 	files := map[string]*figures{}
@@ -232,7 +242,12 @@ func TestPublishedFormulas(t *testing.T) {
 		off(t, what, got, r.number(t, "expected"), r.number(t, "tolerance"))
 		_, decimals, _ := strings.Cut(r["by_larder"], ".")
 		if half := 0.51 * math.Pow10(-len(decimals)); !(math.Abs(got-r.number(t, "by_larder")) <= half) {
-			t.Errorf("%s: %.6f, and expected.csv says that it comes to %s", what, got, r["by_larder"])
+			t.Errorf(
+				"%s: %.6f, and expected.csv says that it comes to %s",
+				what,
+				got,
+				r["by_larder"],
+			)
 		}
 		if r["source"] == "" || r["basis"] == "" || r["note"] == "" {
 			t.Errorf("%s: a row without source, basis or note", what)
@@ -247,8 +262,9 @@ func TestPublishedFormulas(t *testing.T) {
 	}
 }
 
-// TestExpectedHydrationIsExplained leaves nothing of the difference between the expected true hydrations and the facts to
-// a tolerance: the rows give the expected figure by its own rounded factors, and the fact by the larder's make-ups.
+// TestExpectedHydrationIsExplained leaves nothing of the difference between the expected true
+// hydrations and the facts to a tolerance: the rows give the expected figure by its own rounded
+// factors, and the fact by the larder's make-ups.
 func TestExpectedHydrationIsExplained(t *testing.T) {
 	expected := map[string]float64{}
 	for _, r := range records(t, publishedDir, "expected.csv") {
@@ -258,7 +274,8 @@ func TestExpectedHydrationIsExplained(t *testing.T) {
 	}
 	for file, pct := range publishedRows(t) {
 		hand := handHydration(t, pct)
-		// A printed tenth; malt of 0.1 left out of the panettone, and 0.1 nobody explains in the middle-class brioche.
+		// A printed tenth; malt of 0.1 left out of the panettone, and 0.1 nobody explains in the
+		// middle-class brioche.
 		off(t, file+" by the rounded factors", hand, expected[file], 0.1)
 		explained := 0.0
 		for kind, p := range pct {
@@ -273,11 +290,18 @@ func TestExpectedHydrationIsExplained(t *testing.T) {
 			explained += p * (item.Water/100 - w.fraction)
 		}
 		f := publishedFigures(t, file+".hcl")
-		off(t, file+" with the larder's make-ups", f.exact(f.dough("hydration_pct")), hand+explained, 0.01)
+		off(
+			t,
+			file+" with the larder's make-ups",
+			f.exact(f.dough("hydration_pct")),
+			hand+explained,
+			0.01,
+		)
 	}
 }
 
-// TestMolalityByHand holds the molality and the osmotic factor of the published formulas to the same sums made by hand.
+// TestMolalityByHand holds the molality and the osmotic factor of the published formulas to the
+// same sums made by hand.
 func TestMolalityByHand(t *testing.T) {
 	for file, pct := range publishedRows(t) {
 		f := publishedFigures(t, file+".hcl")
@@ -285,19 +309,27 @@ func TestMolalityByHand(t *testing.T) {
 		off(t, file+" solute_molality", m, hand, 0.05*hand)
 		factor := f.dough("osmotic_factor")
 		if f.dough("yeast_strain").Text == "none" { // natural leaven, which the curves are not for
-			if !math.IsNaN(factor.Value) || !math.IsInf(factor.Low, -1) || !math.IsInf(factor.High, 1) {
+			if !math.IsNaN(factor.Value) || !math.IsInf(factor.Low, -1) ||
+				!math.IsInf(factor.High, 1) {
 				t.Errorf("%s: no baker's yeast, and an osmotic_factor of %g", file, factor.Value)
 			}
 			continue
 		}
-		off(t, file+" osmotic_factor", factor.Value, handFactor(m, f.dough("yeast_strain").Text == "osmotolerant"), 1e-9)
+		off(
+			t,
+			file+" osmotic_factor",
+			factor.Value,
+			handFactor(m, f.dough("yeast_strain").Text == "osmotolerant"),
+			1e-9,
+		)
 		e := handError(m, f.dough("yeast_strain").Text == "osmotolerant")
 		off(t, file+" osmotic_factor, low end", factor.Low, factor.Value/e, 1e-9)
 		off(t, file+" osmotic_factor, high end", factor.High, factor.Value*e, 1e-9)
 	}
 }
 
-// TestOsmoticListExpected holds the expected list of molalities and relative paces by sugar (computed from typical make-ups).
+// TestOsmoticListExpected holds the expected list of molalities and relative paces by sugar
+// (computed from typical make-ups).
 func TestOsmoticListExpected(t *testing.T) {
 	f := publishedFigures(t, "osmotic.hcl")
 	fact := func(formula, dough, name string) finding.FactRow {
@@ -307,36 +339,79 @@ func TestOsmoticListExpected(t *testing.T) {
 	for _, r := range records(t, publishedDir, "osmotic.csv") {
 		dough := r["dough"]
 		m := f.exact(fact("Standard", dough, "solute_molality"))
-		off(t, dough+" molality", m, r.number(t, "molality"), 0.06) // a printed tenth, and purities as below
-		hand := handMolality(t, map[string]float64{"water": r.number(t, "water_pct"), "sugar": r.number(t, "sugar_pct"), "salt": 2, "instant yeast": 1})
-		off(t, dough+" molality by hand", m, hand, 0.005*hand) // the larder's water, sugar and salt are 99.8 to 99.9 % pure
+		off(
+			t,
+			dough+" molality",
+			m,
+			r.number(t, "molality"),
+			0.06,
+		) // a printed tenth, and purities as below
+		hand := handMolality(
+			t,
+			map[string]float64{
+				"water":         r.number(t, "water_pct"),
+				"sugar":         r.number(t, "sugar_pct"),
+				"salt":          2,
+				"instant yeast": 1,
+			},
+		)
+		off(
+			t,
+			dough+" molality by hand",
+			m,
+			hand,
+			0.005*hand,
+		) // the larder's water, sugar and salt are 99.8 to 99.9 % pure
 		for formula, column := range map[string]string{"Standard": "standard_relative", "Osmotolerant": "osmotolerant_relative"} {
 			got := fact(formula, dough, "osmotic_factor").Value
-			off(t, dough+" factor by hand, "+formula, got, handFactor(hand, formula == "Osmotolerant"), 0.01)
+			off(
+				t,
+				dough+" factor by hand, "+formula,
+				got,
+				handFactor(hand, formula == "Osmotolerant"),
+				0.01,
+			)
 			if r[column] != "" {
-				off(t, dough+" pace against lean dough, "+formula, got/lean, r.number(t, column), 0.01)
+				off(
+					t,
+					dough+" pace against lean dough, "+formula,
+					got/lean,
+					r.number(t, column),
+					0.01,
+				)
 			}
 			// pace_pct is the same ratio, against lean dough at 1.6 osmol/kg.
-			off(t, dough+" pace_pct, "+formula, fact(formula, dough, "pace_pct").Value, 100*got/handFactor(1.6, false), 1e-6)
+			off(
+				t,
+				dough+" pace_pct, "+formula,
+				fact(formula, dough, "pace_pct").Value,
+				100*got/handFactor(1.6, false),
+				1e-6,
+			)
 		}
 	}
 }
 
-// TestDoublingsOfPublishedCards holds ferment_e to what the cards that its unit was set by come to (computed): two bulk rises,
-// each to double.
+// TestDoublingsOfPublishedCards holds ferment_e to what the cards that its unit was set by come to
+// (computed): two bulk rises, each to double.
 func TestDoublingsOfPublishedCards(t *testing.T) {
 	for file, want := range map[string]float64{"afrs-d055-roll-dough.hcl": 1.54, "challah.hcl": 1.21} {
 		f := publishedFigures(t, file)
 		e := f.dough("ferment_e")
 		off(t, file+" ferment_e", e.Value, want, 0.04)
 		if e.Low > 1.25 || e.High < 1.25 {
-			t.Errorf("%s: a rise to double has ferment_e %.2f to %.2f, which leaves out one doubling, 1.25", file, e.Low, e.High)
+			t.Errorf(
+				"%s: a rise to double has ferment_e %.2f to %.2f, which leaves out one doubling, 1.25",
+				file,
+				e.Low,
+				e.High,
+			)
 		}
 	}
 }
 
-// TestPublishedWorkedExamples reaches what the formula path can reach of the table of worked examples, and every row that it
-// cannot is named with its reason.
+// TestPublishedWorkedExamples reaches what the formula path can reach of the table of worked
+// examples, and every row that it cannot is named with its reason.
 func TestPublishedWorkedExamples(t *testing.T) {
 	said := map[string]bool{}
 	files := map[string]*figures{}
@@ -353,10 +428,24 @@ func TestPublishedWorkedExamples(t *testing.T) {
 			f = publishedFigures(t, r["file"])
 			files[r["file"]] = f
 		}
-		what, want, tolerance := r["id"]+" "+r["subject"]+" "+r["fact"], r.number(t, "published"), r.number(t, "tolerance")
+		what, want, tolerance := r["id"]+" "+r["subject"]+" "+r["fact"], r.number(
+			t,
+			"published",
+		), r.number(
+			t,
+			"tolerance",
+		)
 		switch r["fact"] {
 		case "total_pct": // no fact: all of the dough on its flour
-			mass, flour := f.of(r["formula"], r["subject"], "mass_g"), f.of(r["formula"], r["subject"], "flour_g")
+			mass, flour := f.of(
+				r["formula"],
+				r["subject"],
+				"mass_g",
+			), f.of(
+				r["formula"],
+				r["subject"],
+				"flour_g",
+			)
 			off(t, what, 100*f.exact(mass)/f.exact(flour), want, tolerance)
 		case "finished_g": // a range of losses: the published weight lies within
 			if got := f.of(r["formula"], r["subject"], r["fact"]); !(got.Low <= want && want <= got.High) {
@@ -380,7 +469,8 @@ func TestPublishedTotalThatIsWrong(t *testing.T) {
 	off(t, "what the print lacks", total-184.4, 5, 0.001)
 }
 
-// TestPublishedWaterActivity compares the middle, or the high end less its working error, as the row says.
+// TestPublishedWaterActivity compares the middle, or the high end less its working error, as the
+// row says.
 func TestPublishedWaterActivity(t *testing.T) {
 	f := publishedFigures(t, "water-activity.hcl")
 	const workingError = 0.02
@@ -419,26 +509,42 @@ func TestPublishedWaterActivity(t *testing.T) {
 // TestTradeFacts holds what bakers say and nobody publishes: common practice, no source.
 func TestTradeFacts(t *testing.T) {
 	f := publishedFigures(t, "trade.hcl")
-	off(t, "two large eggs out of their shells", f.exact(f.of("", `egg in wash "egg wash"`, "amount_g")), 100, 1e-9)
+	off(
+		t,
+		"two large eggs out of their shells",
+		f.exact(f.of("", `egg in wash "egg wash"`, "amount_g")),
+		100,
+		1e-9,
+	)
 	off(t, "the same as egg", f.exact(f.of("", `wash "egg wash"`, "egg_g")), 100, 1e-9)
 	if g := f.exact(f.of("", `cocoa powder in topping "cocoa dust"`, "amount_g")); g < 5 || g > 6 {
 		t.Errorf("a tablespoon of cocoa weighs %.2f g, common practice 5 to 6", g)
 	}
 
-	// The sweet dough family's typical dose is 2.3 % instant. Its typical make-up needs just that; at 20 % sugar it is not
-	// enough with standard yeast, and enough with osmotolerant.
+	// The sweet dough family's typical dose is 2.3 % instant. Its typical make-up needs just that;
+	// at 20 % sugar it is not enough with standard yeast, and enough with osmotolerant.
 	const typical = 2.3
 	need := func(dough string) finding.FactRow { return f.of("", "dough \""+dough+"\"", "yeast_needed_pct") }
-	off(t, "yeast needed by the usual dough", need("usual").Value, typical, 0.03) // the larder's sugar and salt are 99.8 % pure
+	off(
+		t,
+		"yeast needed by the usual dough",
+		need("usual").Value,
+		typical,
+		0.03,
+	) // the larder's sugar and salt are 99.8 % pure
 	if got := need("twenty percent sugar"); !(got.Value > 1.1*typical) {
-		t.Errorf("at 20 %% sugar %.2f %% of standard yeast is said to do: the typical dose", got.Value)
+		t.Errorf(
+			"at 20 %% sugar %.2f %% of standard yeast is said to do: the typical dose",
+			got.Value,
+		)
 	}
 	if got := need("twenty percent sugar, osmotolerant"); !(got.Value < typical) {
 		t.Errorf("at 20 %% sugar %.2f %% of osmotolerant yeast is asked for", got.Value)
 	}
 }
 
-// TestPublishedUnits holds amounts and temperatures in ounces, cups and Fahrenheit to the exact values.
+// TestPublishedUnits holds amounts and temperatures in ounces, cups and Fahrenheit to the exact
+// values.
 func TestPublishedUnits(t *testing.T) {
 	f := publishedFigures(t, "units.hcl")
 	for _, r := range records(t, publishedDir, "units.csv") {
@@ -447,7 +553,13 @@ func TestPublishedUnits(t *testing.T) {
 			name      string
 			got, want float64
 		}{{"low", got.Low, r.number(t, "low")}, {"high", got.High, r.number(t, "high")}} {
-			off(t, r["subject"]+" "+r["fact"]+" "+end.name, end.got, end.want, 1e-12*max(1, math.Abs(end.want)))
+			off(
+				t,
+				r["subject"]+" "+r["fact"]+" "+end.name,
+				end.got,
+				end.want,
+				1e-12*max(1, math.Abs(end.want)),
+			)
 		}
 	}
 }

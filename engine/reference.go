@@ -99,8 +99,8 @@ func Catalogue(l *Loaded) finding.Catalogue {
 	return c
 }
 
-// stepsText lists verbs: by the word of a group where they are that group, and not at all where they
-// are all there are.
+// stepsText lists verbs: by the word of a group where they are that group, and not at all where
+// they are all there are.
 func stepsText(verbs []string) string {
 	if len(verbs) == len(formula.Verbs) {
 		return ""
@@ -134,7 +134,10 @@ func catalogueWords() []finding.CatalogueWord {
 			Steps: strings.Join(formula.VerbNames(w.Suits), ", "), Spelt: w.Also})
 	}
 	for _, p := range formula.Places {
-		out = append(out, finding.CatalogueWord{List: "place", Name: p.Name, Means: p.Means, Spelt: p.Also})
+		out = append(
+			out,
+			finding.CatalogueWord{List: "place", Name: p.Name, Means: p.Means, Spelt: p.Also},
+		)
 	}
 	for _, g := range formula.Groups {
 		out = append(out, finding.CatalogueWord{List: "group", Name: g.Name, Means: g.Means,

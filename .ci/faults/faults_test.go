@@ -46,8 +46,18 @@ func TestNews(t *testing.T) {
 	f := func(rule, level, answer string) outside.Finding {
 		return outside.Finding{Rule: rule, Level: level, Answer: answer, Subject: "s"}
 	}
-	sound := []outside.Finding{f("a", "note", "flagged"), f("b", "risk", "unsure"), f("c", "risk", "flagged")}
-	faulty := []outside.Finding{f("a", "risk", "flagged"), f("b", "risk", "flagged"), f("c", "risk", "flagged"), f("c", "risk", "flagged"), f("d", "risk", "unsure")}
+	sound := []outside.Finding{
+		f("a", "note", "flagged"),
+		f("b", "risk", "unsure"),
+		f("c", "risk", "flagged"),
+	}
+	faulty := []outside.Finding{
+		f("a", "risk", "flagged"),
+		f("b", "risk", "flagged"),
+		f("c", "risk", "flagged"),
+		f("c", "risk", "flagged"),
+		f("d", "risk", "unsure"),
+	}
 	got := news(sound, faulty)
 	if len(got) != 3 || got[0].Rule != "a" || got[1].Rule != "b" || got[2].Rule != "c" {
 		t.Errorf("new are %v", got)

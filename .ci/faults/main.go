@@ -1,14 +1,14 @@
-// Faults plants one fault at a time into sound formulas and asks the program: does a new finding speak
-// of it?
+// Faults plants one fault at a time into sound formulas and asks the program: does a new finding
+// speak of it?
 //
 //	go build -o /tmp/forebake ./cmd/forebake
 //	go run ./.ci/faults /tmp/forebake
 //
-// The faults stand in faults.csv. A fault counts as found when a finding of its level or a higher one
-// is there that the sound formula does not have, about the part or the step at fault or about the whole
-// formula, and it holds one of the fault's words; or when the program refuses the file. A reading that
-// stands in a changed step goes: it was read of another plan. It goes from the sound formula as well,
-// so that what is new comes from the fault alone.
+// The faults stand in faults.csv. A fault counts as found when a finding of its level or a higher
+// one is there that the sound formula does not have, about the part or the step at fault or about
+// the whole formula, and it holds one of the fault's words; or when the program refuses the file. A
+// reading that stands in a changed step goes: it was read of another plan. It goes from the sound
+// formula as well, so that what is new comes from the fault alone.
 //
 // The program ends with status 1 where less than -least percent are found.
 package main
@@ -89,10 +89,31 @@ func faults() ([]fault, error) {
 	for i, r := range rows[1:] {
 		words, err := regexp.Compile("(?i)" + r[9])
 		if err != nil || outside.Severity(r[7]) == 0 || r[8] != "yes" && r[8] != "no" {
-			return nil, fmt.Errorf("faults.csv, row %d: level %q, safety %q, words %q: %v", i+2, r[7], r[8], r[9], err)
+			return nil, fmt.Errorf(
+				"faults.csv, row %d: level %q, safety %q, words %q: %v",
+				i+2,
+				r[7],
+				r[8],
+				r[9],
+				err,
+			)
 		}
-		out = append(out, fault{class: r[0], file: r[1], op: r[2], part: r[3], target: r[4], key: r[5], value: r[6], level: r[7], safety: r[8] == "yes", words: words,
-			dough: strings.HasSuffix(r[3], "dough") || r[3] == "challah"})
+		out = append(
+			out,
+			fault{
+				class:  r[0],
+				file:   r[1],
+				op:     r[2],
+				part:   r[3],
+				target: r[4],
+				key:    r[5],
+				value:  r[6],
+				level:  r[7],
+				safety: r[8] == "yes",
+				words:  words,
+				dough:  strings.HasSuffix(r[3], "dough") || r[3] == "challah",
+			},
+		)
 	}
 	return out, nil
 }
@@ -160,7 +181,12 @@ func put(text string, f fault) (planted, error) {
 	case "double":
 		at.text = text[:place.end] + ", " + text[place.start:]
 	case "rename":
-		at.text = outside.Replace(text, place.start, place.pair.Value.Start, strconv.Quote(f.value)+" = ")
+		at.text = outside.Replace(
+			text,
+			place.start,
+			place.pair.Value.Start,
+			strconv.Quote(f.value)+" = ",
+		)
 	case "swap":
 		other, err := find(root, f.part, f.value)
 		if err != nil {
@@ -320,14 +346,14 @@ func news(sound, faulty []outside.Finding) []outside.Finding {
 	return out
 }
 
-// speaks reports whether a finding is about the fault: its part or its step, a part that the step at
-// fault takes in, or the whole formula.
+// speaks reports whether a finding is about the fault: its part or its step, a part that the step
+// at fault takes in, or the whole formula.
 func (f fault) speaks(g outside.Finding, takes []string) bool {
 	if outside.Severity(g.Level) < outside.Severity(f.level) || g.Safety && !f.safety {
 		return false
 	}
-	// What is wrong with a filling or a preferment may be told where it is taken in, and what is wrong
-	// with taking it in may be told of the part that is taken.
+	// What is wrong with a filling or a preferment may be told where it is taken in, and what is
+	// wrong with taking it in may be told of the part that is taken.
 	named := func(part string) bool { return strings.Contains(g.Subject, strconv.Quote(part)) }
 	if f.dough && g.Subject != "formula" && !named(f.part) && !slices.ContainsFunc(takes, named) {
 		return false
@@ -348,20 +374,23 @@ func measure(w io.Writer, program *outside.Program, project string, verbose bool
 
 	// One folder with the kitchens, so that each formula is judged by its own house.
 	for _, top := range []string{"formulas", "testdata/published"} {
-		err := filepath.WalkDir(filepath.Join(project, top), func(path string, e os.DirEntry, err error) error {
-			if err != nil || e.IsDir() || filepath.Ext(path) != ".hcl" {
-				return err
-			}
-			rel, _ := filepath.Rel(project, path)
-			text, err := os.ReadFile(path)
-			if err != nil {
-				return err
-			}
-			if err := os.MkdirAll(filepath.Dir(filepath.Join(work, rel)), 0o777); err != nil {
-				return err
-			}
-			return os.WriteFile(filepath.Join(work, rel), text, 0o666)
-		})
+		err := filepath.WalkDir(
+			filepath.Join(project, top),
+			func(path string, e os.DirEntry, err error) error {
+				if err != nil || e.IsDir() || filepath.Ext(path) != ".hcl" {
+					return err
+				}
+				rel, _ := filepath.Rel(project, path)
+				text, err := os.ReadFile(path)
+				if err != nil {
+					return err
+				}
+				if err := os.MkdirAll(filepath.Dir(filepath.Join(work, rel)), 0o777); err != nil {
+					return err
+				}
+				return os.WriteFile(filepath.Join(work, rel), text, 0o666)
+			},
+		)
 		if err != nil {
 			return 0, err
 		}
@@ -428,7 +457,15 @@ func measure(w io.Writer, program *outside.Program, project string, verbose bool
 			t.refused++
 			t.found++
 			if verbose {
-				fmt.Fprintf(w, "refused row %d %s:%d: %s\n          %s\n", i+2, f.file, lines[i], f, faulty.Refused)
+				fmt.Fprintf(
+					w,
+					"refused row %d %s:%d: %s\n          %s\n",
+					i+2,
+					f.file,
+					lines[i],
+					f,
+					faulty.Refused,
+				)
 			}
 			continue
 		}
@@ -440,10 +477,28 @@ func measure(w io.Writer, program *outside.Program, project string, verbose bool
 		case told >= 0:
 			t.found++
 			if verbose {
-				fmt.Fprintf(w, "found   row %d %s:%d: %s\n          %s %s, %s\n", i+2, f.file, lines[i], f, new[told].Level, new[told].Rule, new[told].Subject)
+				fmt.Fprintf(
+					w,
+					"found   row %d %s:%d: %s\n          %s %s, %s\n",
+					i+2,
+					f.file,
+					lines[i],
+					f,
+					new[told].Level,
+					new[told].Rule,
+					new[told].Subject,
+				)
 			}
 		default:
-			fmt.Fprintf(w, "MISSED  row %d %s:%d: %s; wanted: %s or more\n", i+2, f.file, lines[i], f, f.level)
+			fmt.Fprintf(
+				w,
+				"MISSED  row %d %s:%d: %s; wanted: %s or more\n",
+				i+2,
+				f.file,
+				lines[i],
+				f,
+				f.level,
+			)
 			for _, g := range new {
 				fmt.Fprintf(w, "          says %s %s, %s\n", g.Level, g.Rule, g.Subject)
 			}
@@ -452,11 +507,27 @@ func measure(w io.Writer, program *outside.Program, project string, verbose bool
 			fmt.Fprintf(w, "          %d findings of the sound formula are said no more\n", lost)
 		}
 	}
-	fmt.Fprintf(w, "\n%-24s %8s %6s %8s %6s\n", "class of fault", "planted", "found", "refused", "share")
+	fmt.Fprintf(
+		w,
+		"\n%-24s %8s %6s %8s %6s\n",
+		"class of fault",
+		"planted",
+		"found",
+		"refused",
+		"share",
+	)
 	var sum tally
 	for _, class := range order {
 		t := classes[class]
-		fmt.Fprintf(w, "%-24s %8d %6d %8d %5.0f%%\n", class, t.planted, t.found, t.refused, 100*float64(t.found)/float64(t.planted))
+		fmt.Fprintf(
+			w,
+			"%-24s %8d %6d %8d %5.0f%%\n",
+			class,
+			t.planted,
+			t.found,
+			t.refused,
+			100*float64(t.found)/float64(t.planted),
+		)
 		sum = tally{sum.planted + t.planted, sum.found + t.found, sum.refused + t.refused}
 	}
 	share := 100 * float64(sum.found) / float64(sum.planted)

@@ -3,8 +3,8 @@
 //
 //	go run ./.ci/hostile PROGRAM
 //
-// It knows the format of the files and nothing of the program. It ends with 1 where a row takes more
-// than its limits, does not end by itself, or prints a goroutine's stack.
+// It knows the format of the files and nothing of the program. It ends with 1 where a row takes
+// more than its limits, does not end by itself, or prints a goroutine's stack.
 package main
 
 import (
@@ -162,14 +162,22 @@ func heavy(name string) string {
 	var b strings.Builder
 	fmt.Fprintf(&b, "formula %q {\n", name)
 	for d := range 8 {
-		fmt.Fprintf(&b, "dough \"d%d\" {\ningredients = { \"bread flour\" = \"500 g\", \"water\" = \"300 g\", "+
-			"\"egg\" = \"100 g\", \"instant yeast\" = \"9 g\", \"sugar\" = \"80 g\", \"salt\" = \"2 g\"", d)
+		fmt.Fprintf(
+			&b,
+			"dough \"d%d\" {\ningredients = { \"bread flour\" = \"500 g\", \"water\" = \"300 g\", "+
+				"\"egg\" = \"100 g\", \"instant yeast\" = \"9 g\", \"sugar\" = \"80 g\", \"salt\" = \"2 g\"",
+			d,
+		)
 		if d > 0 {
 			fmt.Fprintf(&b, ", \"the d%d\" = \"300 g\"", d-1)
 		}
 		b.WriteString(" }\nsteps = [\n{ mix = \"8 min\", to = \"26 C\" },\n")
 		for i := range 40 {
-			fmt.Fprintf(&b, "{ chill = \"%d h\", at = \"fridge\", as = \"bowl\", covered = true },\n", 1+i%3)
+			fmt.Fprintf(
+				&b,
+				"{ chill = \"%d h\", at = \"fridge\", as = \"bowl\", covered = true },\n",
+				1+i%3,
+			)
 		}
 		b.WriteString("]\n}\n")
 	}
@@ -189,8 +197,18 @@ func rows() []row {
 	}
 	loaves := func(i int) string { return strings.ReplaceAll(loaf, "%d", fmt.Sprint(i)) }
 	list := []row{
-		{"a pipe", func() error { return syscall.Mkfifo("t.hcl", 0o666) }, []string{"check", "t.hcl"}, 0},
-		{"a pipe in a folder", func() error { return syscall.Mkfifo("t.hcl", 0o666) }, []string{"check", "."}, 0},
+		{
+			"a pipe",
+			func() error { return syscall.Mkfifo("t.hcl", 0o666) },
+			[]string{"check", "t.hcl"},
+			0,
+		},
+		{
+			"a pipe in a folder",
+			func() error { return syscall.Mkfifo("t.hcl", 0o666) },
+			[]string{"check", "."},
+			0,
+		},
 		{"a pipe as the house", func() error {
 			if err := syscall.Mkfifo("house.hcl", 0o666); err != nil {
 				return err
@@ -203,51 +221,154 @@ func rows() []row {
 			}
 			return write("t.hcl", loaf)
 		}, []string{"check", "--backlog", "b.hcl", "t.hcl"}, 0},
-		{"a link to /dev/zero", func() error { return os.Symlink("/dev/zero", "t.hcl") }, []string{"check", "t.hcl"}, 0},
+		{
+			"a link to /dev/zero",
+			func() error { return os.Symlink("/dev/zero", "t.hcl") },
+			[]string{"check", "t.hcl"},
+			0,
+		},
 		{"a file of holes, 20 GB", func() error {
 			if err := write("t.hcl", ""); err != nil {
 				return err
 			}
 			return os.Truncate("t.hcl", 20<<30)
 		}, []string{"check", "."}, 0},
-		{"a link in a circle", func() error { return os.Symlink("t.hcl", "t.hcl") }, []string{"check", "t.hcl"}, 0},
+		{
+			"a link in a circle",
+			func() error { return os.Symlink("t.hcl", "t.hcl") },
+			[]string{"check", "t.hcl"},
+			0,
+		},
 		{"a pack of 900 KB in the folder", func() error {
 			if err := write("own/pack.hcl", "about = \"own\"\n"+repeated(6000, rule)); err != nil {
 				return err
 			}
 			return write("t.hcl", loaf)
 		}, []string{"check", "."}, 0},
-		{"standard input without an end", func() error { return os.Symlink("/dev/zero", "z") }, []string{"check", "-"}, 0},
+		{
+			"standard input without an end",
+			func() error { return os.Symlink("/dev/zero", "z") },
+			[]string{"check", "-"},
+			0,
+		},
 		file("8,000 formulas of one name", repeated(8000, "formula \"x\" {}\n")),
 		file("14,000 formulas without a part", repeated(13000, "formula \"f%d\" {}\n")),
-		file("3,600 formulas of one line", repeated(3600, "formula \"f%d\" {\n dough \"d\" { ingredients = { \"water\" = \"1 g\" } }\n}\n")),
+		file(
+			"3,600 formulas of one line",
+			repeated(
+				3600,
+				"formula \"f%d\" {\n dough \"d\" { ingredients = { \"water\" = \"1 g\" } }\n}\n",
+			),
+		),
 		file("20,000 unknown keys", "formula \"x\" {\n"+repeated(20000, "  a%d = 1\n")+"}\n"),
 		file("12,000 parts", "formula \"x\" {\n"+repeated(12000, "  dough \"d%d\" {}\n")+"}\n"),
-		file("12,000 unknown ingredients", "formula \"x\" {\n dough \"d\" {\n ingredients = {\n"+repeated(12000, "\"zz%d\" = \"1 g\"\n")+"}\n}\n}\n"),
-		file("18,000 steps without a verb", "formula \"x\" {\n dough \"d\" {\n ingredients = { \"water\" = \"1 g\" }\n steps = [\n"+repeated(18000, "  {mixx=\"1\"},\n")+"]\n}\n}\n"),
-		file("brackets, 60,000 deep", "formula \"x\" {\n a = "+strings.Repeat("[", 60000)+strings.Repeat("]", 60000)+"\n}\n"),
-		file("templates, 5,000 deep", "a = \""+strings.Repeat("${\"", 5000)+strings.Repeat("\"}", 5000)+"\"\n"),
+		file(
+			"12,000 unknown ingredients",
+			"formula \"x\" {\n dough \"d\" {\n ingredients = {\n"+repeated(
+				12000,
+				"\"zz%d\" = \"1 g\"\n",
+			)+"}\n}\n}\n",
+		),
+		file(
+			"18,000 steps without a verb",
+			"formula \"x\" {\n dough \"d\" {\n ingredients = { \"water\" = \"1 g\" }\n steps = [\n"+repeated(
+				18000,
+				"  {mixx=\"1\"},\n",
+			)+"]\n}\n}\n",
+		),
+		file(
+			"brackets, 60,000 deep",
+			"formula \"x\" {\n a = "+strings.Repeat("[", 60000)+strings.Repeat("]", 60000)+"\n}\n",
+		),
+		file(
+			"templates, 5,000 deep",
+			"a = \""+strings.Repeat("${\"", 5000)+strings.Repeat("\"}", 5000)+"\"\n",
+		),
 		file("60,000 signs in a row", "a = "+strings.Repeat("!", 60000)+"true\n"),
 		file("a name of 200 KB", "formula \""+strings.Repeat("x", 200000)+"\" {\n}\n"),
-		file("an ingredient's name of 200 KB", "formula \"x\" {\n dough \"d\" {\n ingredients = { \""+strings.Repeat("x", 200000)+"\" = \"1 g\" }\n}\n}\n"),
-		file("a number of 200,000 digits", "formula \"x\" {\n dough \"d\" {\n ingredients = { \"water\" = \""+strings.Repeat("9", 200000)+" g\" }\n}\n}\n"),
-		file("a text of accents, 200 KB", "formula \"x\" {\n about = \"e"+strings.Repeat("\u0301", 100000)+"\"\n}\n"),
-		house("a house: 6,000 of one setting", "house \"h\" {\n"+repeated(6000, " set \"a\" {}\n waive \"b\" {}\n tin \"x\" {}\n")+"}\n", ""),
-		house("a house: 9,000 ingredients", "house \"h\" {\n"+repeated(9000, " ingredient \"ba%d\" {}\n")+"}\n", ""),
-		house("a house: 5,000 tins", "house \"h\" {\n"+repeated(5000, " tin \"t%d\" { inside = \"9 x 9 x 9 mm\" }\n")+"}\n", ""),
-		house("a pack: 80,000 empty rules", "house \"h\" {\n packs = [\"./own\"]\n}\n", repeated(80000, "rule \"r\" {}\n")),
-		house("a pack: 6,000 rules", "house \"h\" {\n packs = [\"./own\"]\n}\n", repeated(6000, rule)),
-		{"12 heavy files with their mends", many(12, func(i int) string { return heavy(fmt.Sprint("heavy ", i)) }), []string{"check", "."}, 4}, // 3 MB of search each
-		{"1 heavy file with its mends", many(1, func(i int) string { return heavy("heavy") }), []string{"check", "."}, 0},
+		file(
+			"an ingredient's name of 200 KB",
+			"formula \"x\" {\n dough \"d\" {\n ingredients = { \""+strings.Repeat(
+				"x",
+				200000,
+			)+"\" = \"1 g\" }\n}\n}\n",
+		),
+		file(
+			"a number of 200,000 digits",
+			"formula \"x\" {\n dough \"d\" {\n ingredients = { \"water\" = \""+strings.Repeat(
+				"9",
+				200000,
+			)+" g\" }\n}\n}\n",
+		),
+		file(
+			"a text of accents, 200 KB",
+			"formula \"x\" {\n about = \"e"+strings.Repeat("\u0301", 100000)+"\"\n}\n",
+		),
+		house(
+			"a house: 6,000 of one setting",
+			"house \"h\" {\n"+repeated(
+				6000,
+				" set \"a\" {}\n waive \"b\" {}\n tin \"x\" {}\n",
+			)+"}\n",
+			"",
+		),
+		house(
+			"a house: 9,000 ingredients",
+			"house \"h\" {\n"+repeated(9000, " ingredient \"ba%d\" {}\n")+"}\n",
+			"",
+		),
+		house(
+			"a house: 5,000 tins",
+			"house \"h\" {\n"+repeated(5000, " tin \"t%d\" { inside = \"9 x 9 x 9 mm\" }\n")+"}\n",
+			"",
+		),
+		house(
+			"a pack: 80,000 empty rules",
+			"house \"h\" {\n packs = [\"./own\"]\n}\n",
+			repeated(80000, "rule \"r\" {}\n"),
+		),
+		house(
+			"a pack: 6,000 rules",
+			"house \"h\" {\n packs = [\"./own\"]\n}\n",
+			repeated(6000, rule),
+		),
+		{
+			"12 heavy files with their mends",
+			many(12, func(i int) string { return heavy(fmt.Sprint("heavy ", i)) }),
+			[]string{"check", "."},
+			4,
+		}, // 3 MB of search each
+		{
+			"1 heavy file with its mends",
+			many(1, func(i int) string { return heavy("heavy") }),
+			[]string{"check", "."},
+			0,
+		},
 	}
 	for _, format := range []string{"text", "lines", "markdown", "json", "sarif"} {
 		more := 0.0
 		if format == "sarif" {
 			more = 3 // 15,000 results, each a document of its own
 		}
-		list = append(list, row{"5,000 files, " + format, many(5000, loaves), []string{"check", "--as", format, "."}, more})
+		list = append(
+			list,
+			row{
+				"5,000 files, " + format,
+				many(5000, loaves),
+				[]string{"check", "--as", format, "."},
+				more,
+			},
+		)
 	}
-	return append(list, row{"5,000 broken files", many(5000, func(int) string { return "formula \"x\" {\n}}\n" }), []string{"check", "."}, 0})
+	return append(
+		list,
+		row{
+			"5,000 broken files",
+			many(5000, func(int) string { return "formula \"x\" {\n}}\n" }),
+			[]string{"check", "."},
+			0,
+		},
+	)
 }
 
 const rule = "rule \"r%d\" {\n on = \"dough\"\n level = \"stop\"\n when = \"part.mass_g > 1\"\n say = \"s\"\n why = \"w\"\n source = \"s\"\n}\n"

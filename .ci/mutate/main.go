@@ -1,13 +1,13 @@
-// Mutate moves each fitted constant by a fifth, up and down, and reports the changes that no test of
-// the constant's package notices. It works on a copy of the project and takes minutes: it is no part
-// of go test.
+// Mutate moves each fitted constant by a fifth, up and down, and reports the changes that no test
+// of the constant's package notices. It works on a copy of the project and takes minutes: it is no
+// part of go test.
 //
 //	go run ./.ci/mutate                            every line of .ci/mutations.txt
 //	go run ./.ci/mutate -only science/heat         the lines that hold this text
 //	go run ./.ci/mutate -sample 5                  five lines, spread over the list
 //
-// A line of the list is a file and a constant: "engine/science/heat/oven.go crumbK". A constant inside
-// a table is named by its way in: "ovenConvection.DeckOven", "coefficients.Room.1".
+// A line of the list is a file and a constant: "engine/science/heat/oven.go crumbK". A constant
+// inside a table is named by its way in: "ovenConvection.DeckOven", "coefficients.Room.1".
 package main
 
 import (
@@ -77,7 +77,13 @@ func run(list, only string, sample int, out io.Writer) (survivors int, err error
 			return survivors, fmt.Errorf("%s:%d: %w", list, l.number, err)
 		}
 		for _, factor := range factors {
-			changed := string(was[:from]) + "((" + string(was[from:to]) + ") * " + factor + ")" + string(was[to:])
+			changed := string(
+				was[:from],
+			) + "((" + string(
+				was[from:to],
+			) + ") * " + factor + ")" + string(
+				was[to:],
+			)
 			if err := os.WriteFile(path, []byte(changed), 0o644); err != nil {
 				return survivors, err
 			}
@@ -87,7 +93,13 @@ func run(list, only string, sample int, out io.Writer) (survivors int, err error
 				survivors++
 				fmt.Fprintf(out, "LIVES   %s %s * %s\n", l.file, l.name, factor)
 			case strings.Contains(said, "[build failed]") || strings.Contains(said, "[setup failed]"):
-				return survivors, fmt.Errorf("%s %s * %s does not compile:\n%s", l.file, l.name, factor, said)
+				return survivors, fmt.Errorf(
+					"%s %s * %s does not compile:\n%s",
+					l.file,
+					l.name,
+					factor,
+					said,
+				)
 			default:
 				fmt.Fprintf(out, "killed  %s %s * %s\n", l.file, l.name, factor)
 			}
@@ -96,7 +108,13 @@ func run(list, only string, sample int, out io.Writer) (survivors int, err error
 			return survivors, err
 		}
 	}
-	fmt.Fprintf(out, "%d constants, %d mutants, %d live\n", len(lines), len(lines)*len(factors), survivors)
+	fmt.Fprintf(
+		out,
+		"%d constants, %d mutants, %d live\n",
+		len(lines),
+		len(lines)*len(factors),
+		survivors,
+	)
 	return survivors, nil
 }
 
@@ -201,8 +219,8 @@ func keyOf(pair *ast.KeyValueExpr, keyed bool) (string, bool) {
 	return "", false
 }
 
-// tests runs a package's tests so many times; passed reports whether they hold. A test that fails now
-// and then would kill every mutant.
+// tests runs a package's tests so many times; passed reports whether they hold. A test that fails
+// now and then would kill every mutant.
 func tests(dir, pkg string, times int) (said string, passed bool) {
 	c := exec.Command("go", "test", "-count="+strconv.Itoa(times), "-failfast", pkg)
 	c.Dir = dir

@@ -75,9 +75,9 @@ type known struct {
 
 // compare holds the answers to the worse known text against those to the better known one.
 //
-// Opened, widened and removed settings: a flagged answer stays flagged at its level, or turns unsure.
-// Narrowed settings: before is the range, after is a point inside it. A definite answer for the range
-// holds for the point; an answer that is flagged in doubt is not definite.
+// Opened, widened and removed settings: a flagged answer stays flagged at its level, or turns
+// unsure. Narrowed settings: before is the range, after is a point inside it. A definite answer for
+// the range holds for the point; an answer that is flagged in doubt is not definite.
 //
 // What is excused, and counted as such:
 //   - An ingredient's line taken out makes another food. Its row counts what is flagged no more, and
@@ -99,7 +99,8 @@ func compare(before, after *outside.Answer, k known) verdict {
 		}
 		g, ok := a.still(f, b)
 		if ok {
-			if k.change != "narrowed" && g.Flagged() && outside.Severity(g.Level) < outside.Severity(f.Level) {
+			if k.change != "narrowed" && g.Flagged() &&
+				outside.Severity(g.Level) < outside.Severity(f.Level) {
 				v.fell = append(v.fell, tell(f, "now "+g.Level))
 			}
 			continue
@@ -122,7 +123,10 @@ func compare(before, after *outside.Answer, k known) verdict {
 		case k.change == "removed" && k.hasOwn && after.Assumed > before.Assumed:
 			v.excused++
 		case k.change == "removed" && k.hasOwn:
-			v.unsaid = append(v.unsaid, tell(f, "clear by a default, and nothing says that it was assumed"))
+			v.unsaid = append(
+				v.unsaid,
+				tell(f, "clear by a default, and nothing says that it was assumed"),
+			)
 		default:
 			v.clear = append(v.clear, tell(f, "flagged before, no answer after"))
 		}
@@ -133,7 +137,10 @@ func compare(before, after *outside.Answer, k known) verdict {
 				continue
 			}
 			if _, ok := b.still(g, a); !ok {
-				v.opposite = append(v.opposite, tell(g, "clear over the range, flagged at the point"))
+				v.opposite = append(
+					v.opposite,
+					tell(g, "clear over the range, flagged at the point"),
+				)
 			}
 		}
 	}

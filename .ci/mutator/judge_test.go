@@ -9,7 +9,15 @@ import (
 )
 
 func found(rule, level, answer string, line int) outside.Finding {
-	return outside.Finding{Rule: rule, Level: level, Answer: answer, Formula: "f", Subject: `mix in dough "d"`, Line: line, Column: 3}
+	return outside.Finding{
+		Rule:    rule,
+		Level:   level,
+		Answer:  answer,
+		Formula: "f",
+		Subject: `mix in dough "d"`,
+		Line:    line,
+		Column:  3,
+	}
 }
 
 func said(list ...outside.Finding) *outside.Answer { return &outside.Answer{Findings: list} }
@@ -59,14 +67,24 @@ func TestCompare(t *testing.T) {
 			c.k.remaining = here
 		}
 		v := compare(c.before, c.after, c.k)
-		got := fmt.Sprintf("%d%d%d%d%d%d %d", len(v.clear), len(v.gone), len(v.opposite), len(v.fell), len(v.unsaid), v.excused, v.model)
+		got := fmt.Sprintf(
+			"%d%d%d%d%d%d %d",
+			len(v.clear),
+			len(v.gone),
+			len(v.opposite),
+			len(v.fell),
+			len(v.unsaid),
+			v.excused,
+			v.model,
+		)
 		if got != c.want {
 			t.Errorf("row %d: %s, not %s", i, got, c.want)
 		}
 	}
 }
 
-// A widened quantity holds the old one, a narrowed one lies inside, and both are written where the old one stood.
+// A widened quantity holds the old one, a narrowed one lies inside, and both are written where the
+// old one stood.
 func TestQuantities(t *testing.T) {
 	r := rand.New(rand.NewPCG(1, 2))
 	for _, c := range []struct {
@@ -103,7 +121,14 @@ func TestQuantities(t *testing.T) {
 					continue
 				}
 				if w.lo > q.lo || w.hi < q.hi || w.lo == q.lo && w.hi == q.hi {
-					t.Errorf("%s: %v to %v is no wider than %v to %v", c.text, w.lo, w.hi, q.lo, q.hi)
+					t.Errorf(
+						"%s: %v to %v is no wider than %v to %v",
+						c.text,
+						w.lo,
+						w.hi,
+						q.lo,
+						q.hi,
+					)
 				}
 				if _, err := outside.Parse(w.put(text)); err != nil {
 					t.Errorf("%s: %v", w.put(text), err)

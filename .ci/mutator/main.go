@@ -112,7 +112,16 @@ type row struct {
 
 var changes = []string{"opened", "widened", "removed", "narrowed"}
 
-func measure(w io.Writer, program *outside.Program, project string, seed uint64, count int, stress float64, list int, keep string) (int, error) {
+func measure(
+	w io.Writer,
+	program *outside.Program,
+	project string,
+	seed uint64,
+	count int,
+	stress float64,
+	list int,
+	keep string,
+) (int, error) {
 	began := time.Now()
 	r := rand.New(rand.NewPCG(seed, 0x666f7265))
 	work, err := os.MkdirTemp("", "mutator")
@@ -121,7 +130,12 @@ func measure(w io.Writer, program *outside.Program, project string, seed uint64,
 	}
 	defer os.RemoveAll(work)
 
-	bench := &bench{program: program, work: work, project: project, of: map[string]*outside.Answer{}}
+	bench := &bench{
+		program: program,
+		work:    work,
+		project: project,
+		of:      map[string]*outside.Answer{},
+	}
 	bases, houses, err := load(project)
 	if err != nil {
 		return 0, err
@@ -151,7 +165,13 @@ func measure(w io.Writer, program *outside.Program, project string, seed uint64,
 	sound := func(b *base) bool { a := bench.answer(b); return a.Refused == "" && a.Crashed == "" }
 	for _, b := range bases {
 		if !sound(b) {
-			fmt.Fprintf(w, "not judged, so not mutated: %s: %s%s\n", b.file, bench.answer(b).Refused, bench.answer(b).Crashed)
+			fmt.Fprintf(
+				w,
+				"not judged, so not mutated: %s: %s%s\n",
+				b.file,
+				bench.answer(b).Refused,
+				bench.answer(b).Crashed,
+			)
 		}
 	}
 	formulas = slices.DeleteFunc(formulas, func(b *base) bool { return !sound(b) })
@@ -224,19 +244,63 @@ func measure(w io.Writer, program *outside.Program, project string, seed uint64,
 	}
 
 	slices.Sort(order)
-	fmt.Fprintf(w, "\n%-30s %6s %8s %8s %7s %9s %6s %7s %8s | %8s %6s\n", "kind of mutation", "tried", "refused", "to clear", "to gone", "opposite", "fell", "unsaid", "crashed", "excused", "model")
+	fmt.Fprintf(
+		w,
+		"\n%-30s %6s %8s %8s %7s %9s %6s %7s %8s | %8s %6s\n",
+		"kind of mutation",
+		"tried",
+		"refused",
+		"to clear",
+		"to gone",
+		"opposite",
+		"fell",
+		"unsaid",
+		"crashed",
+		"excused",
+		"model",
+	)
 	var all row
 	print := func(name string, t *row) {
-		fmt.Fprintf(w, "%-30s %6d %8d %8d %7d %9d %6d %7d %8d | %8d %6d\n", name, t.tried, t.refused, t.clear, t.gone, t.opposite, t.fell, t.unsaid, t.crashed, t.excused, t.model)
+		fmt.Fprintf(
+			w,
+			"%-30s %6d %8d %8d %7d %9d %6d %7d %8d | %8d %6d\n",
+			name,
+			t.tried,
+			t.refused,
+			t.clear,
+			t.gone,
+			t.opposite,
+			t.fell,
+			t.unsaid,
+			t.crashed,
+			t.excused,
+			t.model,
+		)
 	}
 	for _, name := range order {
 		t := table[name]
 		print(name, t)
-		all = row{all.tried + t.tried, all.refused + t.refused, all.clear + t.clear, all.gone + t.gone, all.opposite + t.opposite,
-			all.fell + t.fell, all.unsaid + t.unsaid, all.crashed + t.crashed, all.excused + t.excused, all.model + t.model}
+		all = row{
+			all.tried + t.tried,
+			all.refused + t.refused,
+			all.clear + t.clear,
+			all.gone + t.gone,
+			all.opposite + t.opposite,
+			all.fell + t.fell,
+			all.unsaid + t.unsaid,
+			all.crashed + t.crashed,
+			all.excused + t.excused,
+			all.model + t.model,
+		}
 	}
 	print("all", &all)
-	fmt.Fprintf(w, "seed %d, %d texts judged in %s\n", seed, bench.judged, time.Since(began).Round(time.Second))
+	fmt.Fprintf(
+		w,
+		"seed %d, %d texts judged in %s\n",
+		seed,
+		bench.judged,
+		time.Since(began).Round(time.Second),
+	)
 	return bad, nil
 }
 
@@ -248,7 +312,12 @@ func (m mutation) String() string {
 	for _, s := range m.from.slips {
 		fmt.Fprintf(&b, "    slip   %s\n", s)
 	}
-	fmt.Fprintf(&b, "    before %s\n    after  %s\n", outside.LineText(m.from.text, line), outside.LineText(m.to.text, line))
+	fmt.Fprintf(
+		&b,
+		"    before %s\n    after  %s\n",
+		outside.LineText(m.from.text, line),
+		outside.LineText(m.to.text, line),
+	)
 	return b.String()
 }
 
@@ -258,7 +327,11 @@ func save(dir string, i int, m mutation) {
 	}
 	_ = os.MkdirAll(dir, 0o777)
 	for what, text := range map[string]string{"before": m.from.text, "after": m.to.text} {
-		_ = os.WriteFile(filepath.Join(dir, fmt.Sprintf("%04d-%s.hcl", i, what)), []byte(text), 0o666)
+		_ = os.WriteFile(
+			filepath.Join(dir, fmt.Sprintf("%04d-%s.hcl", i, what)),
+			[]byte(text),
+			0o666,
+		)
 	}
 }
 
@@ -339,7 +412,12 @@ func slipped(b *base, r *rand.Rand) *base {
 	if b.house && r.IntN(2) == 0 && !strings.Contains(now.text, "code ") {
 		code := []string{"us-food-code", "uk", "eu-852-2004"}[r.IntN(3)]
 		slips = append(slips, slip{"code", "kitchen", code})
-		text := strings.Replace(now.text, "kitchen {", fmt.Sprintf("kitchen { # the code of the place\n    code = %q", code), 1)
+		text := strings.Replace(
+			now.text,
+			"kitchen {",
+			fmt.Sprintf("kitchen { # the code of the place\n    code = %q", code),
+			1,
+		)
 		next, err := newBase(b.file, b.home, text, true, slips)
 		if err != nil {
 			return nil
@@ -378,8 +456,15 @@ func draw(r *rand.Rand, formulas, kitchens []*base, count int, stress float64) [
 		names = append(names, name)
 	}
 	slices.Sort(names)
-	// Amounts, measures and options are most of what a formula says; a house file costs ten formulas.
-	weight := map[string]int{"amount": 5, "step measure": 5, "step option": 6, "ingredient option": 4, "reading": 4}
+	// Amounts, measures and options are most of what a formula says; a house file costs ten
+	// formulas.
+	weight := map[string]int{
+		"amount":            5,
+		"step measure":      5,
+		"step option":       6,
+		"ingredient option": 4,
+		"reading":           4,
+	}
 	var turns []string
 	for _, name := range names {
 		for range max(1, weight[name]) {
@@ -603,8 +688,8 @@ func (bn *bench) folder(home string) (string, error) {
 	return filepath.Join(dir, home), os.MkdirAll(filepath.Join(dir, home), 0o777)
 }
 
-// copyKitchen copies the house files and rules that stand where home is; house takes the place of the
-// demo kitchen's where it is given.
+// copyKitchen copies the house files and rules that stand where home is; house takes the place of
+// the demo kitchen's where it is given.
 func (bn *bench) copyKitchen(dir, home, house string) error {
 	from := filepath.Join(bn.project, home)
 	if strings.HasPrefix(home, "formulas") { // the school's house names the one above it
@@ -615,7 +700,8 @@ func (bn *bench) copyKitchen(dir, home, house string) error {
 			return err
 		}
 		rel, _ := filepath.Rel(bn.project, path)
-		if filepath.Ext(path) != ".hcl" || filepath.Base(path) != "house.hcl" && !strings.Contains(rel, "house-rules") {
+		if filepath.Ext(path) != ".hcl" ||
+			filepath.Base(path) != "house.hcl" && !strings.Contains(rel, "house-rules") {
 			return nil
 		}
 		text, err := os.ReadFile(path)
@@ -662,7 +748,13 @@ func (bn *bench) houseJobs(list []*base) ([]job, error) {
 					return nil, err
 				}
 				j.files = append(j.files, name)
-				j.count[name] = strings.Count(string(text), "\nformula \"") + strings.Count(string(text[:min(9, len(text))]), "formula \"")
+				j.count[name] = strings.Count(
+					string(text),
+					"\nformula \"",
+				) + strings.Count(
+					string(text[:min(9, len(text))]),
+					"formula \"",
+				)
 			}
 		}
 		j.done = func(got map[string]*outside.Answer) {

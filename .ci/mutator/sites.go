@@ -22,7 +22,9 @@ type site struct {
 }
 
 // verbs are the steps of README's formula section.
-var verbs = strings.Fields("soak mix fold rest chill temper freeze thaw cook melt sheet fill roll divide shape pan wash proof bake brush cool hold store")
+var verbs = strings.Fields(
+	"soak mix fold rest chill temper freeze thaw cook melt sheet fill roll divide shape pan wash proof bake brush cool hold store",
+)
 
 func isVerb(key string) bool {
 	for _, v := range verbs {
@@ -34,11 +36,29 @@ func isVerb(key string) bool {
 }
 
 // wishes are what the baker wants or does, and not what is known.
-var wishes = map[string]bool{"makes": true, "keep": true, "family": true, "core": true, "to": true, "reserve": true}
+var wishes = map[string]bool{
+	"makes":   true,
+	"keep":    true,
+	"family":  true,
+	"core":    true,
+	"to":      true,
+	"reserve": true,
+}
 
 // ownFigures are the keys of a house's ingredient that hold a figure.
-var ownFigures = map[string]bool{"water": true, "protein": true, "fat": true, "carbohydrate": true, "sugar": true,
-	"salt": true, "alcohol": true, "flour": true, "density": true, "piece": true, "price": true}
+var ownFigures = map[string]bool{
+	"water":        true,
+	"protein":      true,
+	"fat":          true,
+	"carbohydrate": true,
+	"sugar":        true,
+	"salt":         true,
+	"alcohol":      true,
+	"flour":        true,
+	"density":      true,
+	"piece":        true,
+	"price":        true,
+}
 
 // formulaSites lists what a formula file holds.
 func formulaSites(root *outside.Block) []site {
@@ -70,7 +90,10 @@ func formulaSites(root *outside.Block) []site {
 							case o.Key == "amount":
 								out = append(out, site{"amount", "amount", of, o, o.Value, false})
 							case o.Key != "note":
-								out = append(out, site{"ingredient option", o.Key, of, o, o.Value, true})
+								out = append(
+									out,
+									site{"ingredient option", o.Key, of, o, o.Value, true},
+								)
 							}
 						}
 					}
@@ -89,9 +112,15 @@ func formulaSites(root *outside.Block) []site {
 							case o.Key == verb:
 								out = append(out, site{"step measure", verb, of, o, o.Value, false})
 							case o.Key == "measured":
-								out = append(out, site{"reading", verb + " " + o.Key, of, o, o.Value, true})
+								out = append(
+									out,
+									site{"reading", verb + " " + o.Key, of, o, o.Value, true},
+								)
 							default:
-								out = append(out, site{"step option", verb + " " + o.Key, of, o, o.Value, true})
+								out = append(
+									out,
+									site{"step option", verb + " " + o.Key, of, o, o.Value, true},
+								)
 							}
 						}
 					}
@@ -102,7 +131,8 @@ func formulaSites(root *outside.Block) []site {
 	return out
 }
 
-// houseSites lists the figures of a house file. Rules' limits and waivers are choices, not knowledge.
+// houseSites lists the figures of a house file. Rules' limits and waivers are choices, not
+// knowledge.
 func houseSites(root *outside.Block) []site {
 	var out []site
 	for _, h := range root.Blocks {
@@ -155,9 +185,11 @@ type stretch struct {
 }
 
 var (
-	quantity = regexp.MustCompile(`(-?\d+(?:\.\d+)?)( ?[A-Za-z%]+)?(?: to (-?\d+(?:\.\d+)?)( ?[A-Za-z%]+)?)?`)
-	hours    = regexp.MustCompile(`(\d+) h (\d+) min`)
-	counted  = regexp.MustCompile(`^ ?(pieces?|loaf|loaves)$`)
+	quantity = regexp.MustCompile(
+		`(-?\d+(?:\.\d+)?)( ?[A-Za-z%]+)?(?: to (-?\d+(?:\.\d+)?)( ?[A-Za-z%]+)?)?`,
+	)
+	hours   = regexp.MustCompile(`(\d+) h (\d+) min`)
+	counted = regexp.MustCompile(`^ ?(pieces?|loaf|loaves)$`)
 )
 
 // stretches finds the quantities of a value. Fractions and compound weights are left alone.
@@ -169,16 +201,31 @@ func stretches(s site) []stretch {
 		if err != nil {
 			return nil
 		}
-		return []stretch{{v.Start, v.End, x, x, "", last != "ph" && last != "water_activity", last, true}}
+		return []stretch{
+			{v.Start, v.End, x, x, "", last != "ph" && last != "water_activity", last, true},
+		}
 	}
-	if v.Kind != outside.Quoted || last == "start" || last == "by" || last == "strain" || strings.Contains(v.Text, "/") || strings.HasPrefix(v.Text, "brick") {
+	if v.Kind != outside.Quoted || last == "start" || last == "by" || last == "strain" ||
+		strings.Contains(v.Text, "/") ||
+		strings.HasPrefix(v.Text, "brick") {
 		return nil
 	}
 	if m := hours.FindStringSubmatchIndex(v.Text); m != nil {
 		h, _ := strconv.ParseFloat(v.Text[m[2]:m[3]], 64)
 		min, _ := strconv.ParseFloat(v.Text[m[4]:m[5]], 64)
 		if !strings.Contains(v.Text, " to ") {
-			return []stretch{{v.Start + 1 + m[0], v.Start + 1 + m[1], 60*h + min, 60*h + min, " min", false, last, false}}
+			return []stretch{
+				{
+					v.Start + 1 + m[0],
+					v.Start + 1 + m[1],
+					60*h + min,
+					60*h + min,
+					" min",
+					false,
+					last,
+					false,
+				},
+			}
 		}
 		return nil
 	}
@@ -289,7 +336,13 @@ func (q stretch) widened(r *rand.Rand) (stretch, bool) {
 		if strings.TrimSpace(q.unit) == "x" && q.key == "measured" {
 			w.lo = math.Max(w.lo, 1)
 		}
-		w.lo, w.hi = math.Min(rounded(q.bounds(w.lo)), q.lo), math.Max(rounded(q.bounds(w.hi)), q.hi)
+		w.lo, w.hi = math.Min(
+			rounded(q.bounds(w.lo)),
+			q.lo,
+		), math.Max(
+			rounded(q.bounds(w.hi)),
+			q.hi,
+		)
 		if q.lo == 0 && q.hi == 0 {
 			w.hi = pick(1, 50, 900)
 		}

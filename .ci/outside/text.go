@@ -88,7 +88,8 @@ func (p *parser) skip(commas bool) {
 }
 
 func word(c byte) bool {
-	return c == '_' || c == '-' || c == '.' || c >= '0' && c <= '9' || c >= 'a' && c <= 'z' || c >= 'A' && c <= 'Z'
+	return c == '_' || c == '-' || c == '.' || c >= '0' && c <= '9' || c >= 'a' && c <= 'z' ||
+		c >= 'A' && c <= 'Z'
 }
 
 // name reads a key, a block type or a label, quoted or not.

@@ -20,7 +20,8 @@ func formulas(t *testing.T) []string {
 	return out
 }
 
-// Every setting of every file stands where Parse says that it stands, and can be taken out without moving a line.
+// Every setting of every file stands where Parse says that it stands, and can be taken out without
+// moving a line.
 func TestPlaces(t *testing.T) {
 	settings := 0
 	for _, path := range formulas(t) {
@@ -37,7 +38,8 @@ func TestPlaces(t *testing.T) {
 		pair := func(p *Pair) {
 			settings++
 			at := text[p.Start:p.End]
-			if !strings.HasPrefix(strings.TrimPrefix(at, `"`), p.Key) || !strings.HasSuffix(at, text[p.Value.Start:p.Value.End]) {
+			if !strings.HasPrefix(strings.TrimPrefix(at, `"`), p.Key) ||
+				!strings.HasSuffix(at, text[p.Value.Start:p.Value.End]) {
 				t.Errorf("%s: %q is not at %q", path, p.Key, at)
 			}
 			without := Remove(text, p.Start, p.End)
@@ -50,7 +52,8 @@ func TestPlaces(t *testing.T) {
 			value(p.Value)
 		}
 		value = func(v *Value) {
-			if v.Kind == Quoted && text[v.Start+1:v.End-1] != v.Text || v.Kind == Bare && text[v.Start:v.End] != v.Text {
+			if v.Kind == Quoted && text[v.Start+1:v.End-1] != v.Text ||
+				v.Kind == Bare && text[v.Start:v.End] != v.Text {
 				t.Errorf("%s: %q is not at %q", path, v.Text, text[v.Start:v.End])
 			}
 			for _, item := range v.Items {
@@ -66,8 +69,14 @@ func TestPlaces(t *testing.T) {
 				pair(p)
 			}
 			for _, inner := range b.Blocks {
-				if !strings.HasPrefix(text[inner.Start:inner.End], inner.Type) || text[inner.End-1] != '}' {
-					t.Errorf("%s: block %q is not at %q", path, inner.Type, text[inner.Start:inner.End])
+				if !strings.HasPrefix(text[inner.Start:inner.End], inner.Type) ||
+					text[inner.End-1] != '}' {
+					t.Errorf(
+						"%s: block %q is not at %q",
+						path,
+						inner.Type,
+						text[inner.Start:inner.End],
+					)
 				}
 				block(inner)
 			}

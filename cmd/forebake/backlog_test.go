@@ -9,8 +9,8 @@ import (
 	"testing"
 )
 
-// A collection of three hundred formulas is taken on with a backlog and fails no check; one new fault does; mending an old one shortens
-// the list.
+// A collection of three hundred formulas is taken on with a backlog and fails no check; one new
+// fault does; mending an old one shortens the list.
 func TestBacklogOfACollection(t *testing.T) {
 	dir := t.TempDir()
 	t.Chdir(dir)
@@ -29,8 +29,12 @@ func TestBacklogOfACollection(t *testing.T) {
 		return errs.String()
 	}
 	formula := func(i int, salt string) string {
-		return fmt.Sprintf("formula \"Old %d\" {\n  makes = \"2 loaves\"\n  dough \"dough\" {\n    ingredients = { \"bread flour\" = \"1000 g\", \"water\" = \"600 g\", \"instant yeast\" = \"12 g\"%s }\n"+
-			"    steps       = [{ mix = \"10 min\" }, { bake = \"20 min\", at = \"200 C\" }]\n  }\n}\n", i, salt)
+		return fmt.Sprintf(
+			"formula \"Old %d\" {\n  makes = \"2 loaves\"\n  dough \"dough\" {\n    ingredients = { \"bread flour\" = \"1000 g\", \"water\" = \"600 g\", \"instant yeast\" = \"12 g\"%s }\n"+
+				"    steps       = [{ mix = \"10 min\" }, { bake = \"20 min\", at = \"200 C\" }]\n  }\n}\n",
+			i,
+			salt,
+		)
 	}
 	write("house.hcl", "house \"h\" {\n  packs = [\"draft\", \"balance\"]\n}\n")
 	for i := range 300 {
@@ -69,19 +73,33 @@ func TestBacklogOfACollection(t *testing.T) {
 // A list too long to be read again is not written, and the old one stays.
 func TestBacklogTooLong(t *testing.T) {
 	const old = "backlog \"2026-01-01\" {\n}\n"
-	dir := folder(t, map[string]string{"backlog.hcl": old, "house.hcl": "house \"h\" {\n  packs = [\"./all.hcl\"]\n}\n",
-		"all.hcl": "rule \"all\" {\n  on = \"part\"\n  level = \"note\"\n  when = \"part.mass_g >= 0\"\n  say = \"s\"\n  why = \"w\"\n  source = \"s\"\n}\n"})
+	dir := folder(
+		t,
+		map[string]string{
+			"backlog.hcl": old,
+			"house.hcl":   "house \"h\" {\n  packs = [\"./all.hcl\"]\n}\n",
+			"all.hcl":     "rule \"all\" {\n  on = \"part\"\n  level = \"note\"\n  when = \"part.mass_g >= 0\"\n  say = \"s\"\n  why = \"w\"\n  source = \"s\"\n}\n",
+		},
+	)
 	for i := range 110 {
 		var b strings.Builder
 		for k := range 40 {
-			fmt.Fprintf(&b, "formula \"%s %d %d\" {\n  dough \"%s\" { ingredients = { \"water\" = \"1 g\" } }\n}\n", strings.Repeat("n", 60), i, k, strings.Repeat("d", 200))
+			fmt.Fprintf(
+				&b,
+				"formula \"%s %d %d\" {\n  dough \"%s\" { ingredients = { \"water\" = \"1 g\" } }\n}\n",
+				strings.Repeat("n", 60),
+				i,
+				k,
+				strings.Repeat("d", 200),
+			)
 		}
 		if err := os.WriteFile(filepath.Join(dir, fmt.Sprintf("f%d.hcl", i)), []byte(b.String()), 0o666); err != nil {
 			t.Fatal(err)
 		}
 	}
 	var out, errs bytes.Buffer
-	if status := run([]string{"check", "--write-backlog", "backlog.hcl", "."}, strings.NewReader(""), &out, &errs); status != exitUnused || !strings.Contains(errs.String(), "one for each folder") {
+	if status := run([]string{"check", "--write-backlog", "backlog.hcl", "."}, strings.NewReader(""), &out, &errs); status != exitUnused ||
+		!strings.Contains(errs.String(), "one for each folder") {
 		t.Errorf("status %d: %s", status, errs.String())
 	}
 	if text, err := os.ReadFile("backlog.hcl"); string(text) != old {

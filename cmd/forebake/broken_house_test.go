@@ -8,8 +8,9 @@ import (
 	"testing"
 )
 
-// TestBrokenHousesAndPacks checks a sound formula under every house of testdata/broken/houses and every pack of testdata/broken/rules.
-// Beside NAME.hcl stands NAME.txt with exactly what is printed on standard error; -update writes it.
+// TestBrokenHousesAndPacks checks a sound formula under every house of testdata/broken/houses and
+// every pack of testdata/broken/rules. Beside NAME.hcl stands NAME.txt with exactly what is printed
+// on standard error; -update writes it.
 func TestBrokenHousesAndPacks(t *testing.T) {
 	top, err := filepath.Abs(brokenDir)
 	if err != nil {
@@ -27,14 +28,19 @@ func TestBrokenHousesAndPacks(t *testing.T) {
 					t.Fatal(err)
 				}
 				name := filepath.Base(path)
-				files := map[string]string{"a.hcl": cautious, name: string(text), "house.hcl": "house \"h\" {\n  packs = [\"./" + name + "\"]\n}\n"}
+				files := map[string]string{
+					"a.hcl":     cautious,
+					name:        string(text),
+					"house.hcl": "house \"h\" {\n  packs = [\"./" + name + "\"]\n}\n",
+				}
 				if kind == "houses" {
 					delete(files, name)
 					files["house.hcl"], name = string(text), "house.hcl"
 				}
 				folder(t, files)
 				var out, errs bytes.Buffer
-				if status := run([]string{"check", "a.hcl"}, strings.NewReader(""), &out, &errs); status != exitUnused || out.Len() > 0 {
+				if status := run([]string{"check", "a.hcl"}, strings.NewReader(""), &out, &errs); status != exitUnused ||
+					out.Len() > 0 {
 					t.Errorf("ends with %d, and prints %.200s", status, out.String())
 				}
 				got := errs.String()

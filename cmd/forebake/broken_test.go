@@ -13,28 +13,35 @@ import (
 	"testing"
 )
 
-// made are broken inputs that are too large for the project, or that an editor or a version control system would mend.
+// made are broken inputs that are too large for the project, or that an editor or a version control
+// system would mend.
 func made() map[string][]byte {
 	const head = "formula \"Milk buns\" {\n  makes = "
 	return map[string][]byte{
-		"nested-brackets":          []byte(head + strings.Repeat("[", 100_000) + strings.Repeat("]", 100_000) + "\n}\n"),
-		"nested-brackets-few":      []byte(head + strings.Repeat("[", 200) + strings.Repeat("]", 200) + "\n}\n"),
+		"nested-brackets": []byte(
+			head + strings.Repeat("[", 100_000) + strings.Repeat("]", 100_000) + "\n}\n",
+		),
+		"nested-brackets-few": []byte(
+			head + strings.Repeat("[", 200) + strings.Repeat("]", 200) + "\n}\n",
+		),
 		"nested-brackets-unclosed": []byte(head + strings.Repeat("{", 100_000)),
 		"nested-brackets-in-text":  []byte(head + "\"" + strings.Repeat("${[", 5_000) + "\"\n}\n"),
-		"too-large":                append([]byte(head+"\"24 pieces\"\n}\n"), bytes.Repeat([]byte("# a remark\n"), 40_000)...),
-		"not-utf8":                 []byte("formula \"Milk buns\" {\n  about = \"cr\xe8me\"\n}\n"),
-		"utf16":                    []byte("\xff\xfef\x00o\x00r\x00m\x00u\x00l\x00a\x00"),
-		"zero-byte":                []byte("formula \"Milk buns\" {\n  about = \"a\x00b\"\n}\n"),
-		"no-bytes":                 {},
-		"mark-only":                []byte("\xef\xbb\xbf"),
+		"too-large": append(
+			[]byte(head+"\"24 pieces\"\n}\n"),
+			bytes.Repeat([]byte("# a remark\n"), 40_000)...),
+		"not-utf8":  []byte("formula \"Milk buns\" {\n  about = \"cr\xe8me\"\n}\n"),
+		"utf16":     []byte("\xff\xfef\x00o\x00r\x00m\x00u\x00l\x00a\x00"),
+		"zero-byte": []byte("formula \"Milk buns\" {\n  about = \"a\x00b\"\n}\n"),
+		"no-bytes":  {},
+		"mark-only": []byte("\xef\xbb\xbf"),
 	}
 }
 
 const brokenDir = "../../testdata/broken"
 
-// TestBrokenFiles checks every file of testdata/broken, and those of made. Next to NAME.hcl stands NAME.txt with exactly
-// what the program prints on standard error; -update writes it. All of it must end with status 2 and leave standard
-// output empty, however the file is saved.
+// TestBrokenFiles checks every file of testdata/broken, and those of made. Next to NAME.hcl stands
+// NAME.txt with exactly what the program prints on standard error; -update writes it. All of it
+// must end with status 2 and leave standard output empty, however the file is saved.
 func TestBrokenFiles(t *testing.T) {
 	inputs := made()
 	paths, err := filepath.Glob(filepath.Join(brokenDir, "*.hcl"))
@@ -67,7 +74,9 @@ func TestBrokenFiles(t *testing.T) {
 			got := complaints(t, name, text)
 			golden(t, filepath.Join(brokenDir, name+".txt"), got)
 			sorted(t, name, got)
-			if len(text) > 64<<10 || bytes.ContainsAny(text, "\x00\r") || bytes.HasPrefix(text, []byte("\xef\xbb\xbf")) || bytes.HasPrefix(text, []byte("\xff\xfe")) {
+			if len(text) > 64<<10 || bytes.ContainsAny(text, "\x00\r") ||
+				bytes.HasPrefix(text, []byte("\xef\xbb\xbf")) ||
+				bytes.HasPrefix(text, []byte("\xff\xfe")) {
 				return
 			}
 			same := func(how, got, want string) {
@@ -78,16 +87,25 @@ func TestBrokenFiles(t *testing.T) {
 			}
 			crlf := bytes.ReplaceAll(text, []byte("\n"), []byte("\r\n"))
 			same("with CR LF", complaints(t, name, crlf), got)
-			same("with a byte-order mark", complaints(t, name, append([]byte("\xef\xbb\xbf"), text...)), got)
+			same(
+				"with a byte-order mark",
+				complaints(t, name, append([]byte("\xef\xbb\xbf"), text...)),
+				got,
+			)
 			same("with both", complaints(t, name, append([]byte("\xef\xbb\xbf"), crlf...)), got)
-			same("without the last line feed", complaints(t, name, bytes.TrimSuffix(text, []byte("\n"))), got)
+			same(
+				"without the last line feed",
+				complaints(t, name, bytes.TrimSuffix(text, []byte("\n"))),
+				got,
+			)
 			tabbed, shifts := withTabs(string(text))
 			same("with tabs", complaints(t, name, []byte(tabbed)), shifted(name, got, shifts))
 		})
 	}
 }
 
-// complaints gives what a check of the text prints on standard error, and holds what is true of every broken file.
+// complaints gives what a check of the text prints on standard error, and holds what is true of
+// every broken file.
 func complaints(t *testing.T, name string, text []byte) string {
 	t.Helper()
 	dir := t.TempDir()
@@ -109,7 +127,9 @@ func complaints(t *testing.T, name string, text []byte) string {
 	if out.Len() > 0 {
 		t.Errorf("standard output is not empty: %.200s", out.String())
 	}
-	if got := errs.String(); strings.Contains(got, "goroutine ") || strings.Contains(got, "panic:") || strings.Contains(got, "fatal error") {
+	if got := errs.String(); strings.Contains(got, "goroutine ") ||
+		strings.Contains(got, "panic:") ||
+		strings.Contains(got, "fatal error") {
 		t.Fatalf("a stack trace: %.400s", got)
 	}
 	if errs.Len() == 0 {
@@ -121,10 +141,12 @@ func complaints(t *testing.T, name string, text []byte) string {
 	return errs.String()
 }
 
-// complaint is the beginning of a complaint with a place; what is ready to paste is indented below it.
+// complaint is the beginning of a complaint with a place; what is ready to paste is indented below
+// it.
 var complaint = regexp.MustCompile(`^([^ :]+\.hcl):(\d+):(\d+): `)
 
-// sorted holds that complaints stand in order of line and column, and that every line is one or is to be pasted.
+// sorted holds that complaints stand in order of line and column, and that every line is one or is
+// to be pasted.
 func sorted(t *testing.T, name, text string) {
 	t.Helper()
 	lastLine, lastColumn := 0, 0
@@ -142,13 +164,15 @@ func sorted(t *testing.T, name, text string) {
 			t.Errorf("out of order: %s", line)
 		}
 		lastLine, lastColumn = at, column
-		if rest := line[len(match[0]):]; strings.HasSuffix(rest, ".") && !strings.HasSuffix(rest, "...") {
+		if rest := line[len(match[0]):]; strings.HasSuffix(rest, ".") &&
+			!strings.HasSuffix(rest, "...") {
 			t.Errorf("ends with a full stop: %s", line)
 		}
 	}
 }
 
-// withTabs gives the text indented by a tab for every two blanks, and by line how many blanks there were.
+// withTabs gives the text indented by a tab for every two blanks, and by line how many blanks there
+// were.
 func withTabs(text string) (string, []int) {
 	lines := strings.Split(text, "\n")
 	shifts := make([]int, len(lines)+1)
@@ -161,7 +185,8 @@ func withTabs(text string) (string, []int) {
 	return strings.Join(lines, "\n"), shifts
 }
 
-// shifted gives the complaints about a file whose blanks became tabs: each two blanks are now eight columns.
+// shifted gives the complaints about a file whose blanks became tabs: each two blanks are now eight
+// columns.
 func shifted(name, text string, shifts []int) string {
 	lines := strings.Split(text, "\n")
 	for i, line := range lines {

@@ -61,8 +61,9 @@ rule "dairy-warm" {
 }
 `
 
-// The cautions are the same bytes in every format, whatever a house file says and whatever flags are given: packs left out, levels,
-// loosened limits, codes of law, a waiver of every rule there is.
+// The cautions are the same bytes in every format, whatever a house file says and whatever flags
+// are given: packs left out, levels, loosened limits, codes of law, a waiver of every rule there
+// is.
 func TestNothingRemovesACaution(t *testing.T) {
 	e := engine.New()
 	l, problems := e.Load(t.TempDir())
@@ -72,23 +73,39 @@ func TestNothingRemovesACaution(t *testing.T) {
 	var everyWaiver, everySet strings.Builder
 	for _, name := range append(l.Rules.Names(), "dairy-warm") {
 		fmt.Fprintf(&everyWaiver, "  waive %q {\n    because = \"we know\"\n  }\n", name)
-		fmt.Fprintf(&everySet, "  set %q {\n    level   = \"note\"\n    because = \"we know\"\n  }\n", name)
+		fmt.Fprintf(
+			&everySet,
+			"  set %q {\n    level   = \"note\"\n    because = \"we know\"\n  }\n",
+			name,
+		)
 	}
 	all := "\"" + strings.Join(engine.ShippedPacks(), "\", \"") + "\", \"./house-rules\""
 	houses := map[string]string{
-		"empty":            "",
-		"one pack":         "packs = [\"balance\"]\n",
-		"own pack only":    "packs = [\"./house-rules\"]\n",
-		"fail at note":     "fail_at = \"note\"\n",
-		"us":               "kitchen { code = \"us-food-code\" }\n",
-		"uk":               "kitchen { code = \"uk\" }\n",
-		"all waived":       "packs = [" + all + "]\n" + everyWaiver.String(),
-		"all waived once":  "packs = [" + all + "]\n" + strings.ReplaceAll(everyWaiver.String(), "\n  }", "\n    until   = \"2001-01-01\"\n  }"),
+		"empty":         "",
+		"one pack":      "packs = [\"balance\"]\n",
+		"own pack only": "packs = [\"./house-rules\"]\n",
+		"fail at note":  "fail_at = \"note\"\n",
+		"us":            "kitchen { code = \"us-food-code\" }\n",
+		"uk":            "kitchen { code = \"uk\" }\n",
+		"all waived":    "packs = [" + all + "]\n" + everyWaiver.String(),
+		"all waived once": "packs = [" + all + "]\n" + strings.ReplaceAll(
+			everyWaiver.String(),
+			"\n  }",
+			"\n    until   = \"2001-01-01\"\n  }",
+		),
 		"all lowered":      "packs = [" + all + "]\n" + everySet.String(),
 		"waived and lower": "packs = [" + all + "]\n" + everySet.String() + everyWaiver.String(),
 		"loosened":         "packs = [" + all + "]\n  set \"dairy-warm\" {\n    limits  = { cold_c = 30 }\n    because = \"we know\"\n  }\n",
 	}
-	flags := [][]string{nil, {"--fail-at", "stop"}, {"--fail-at", "note"}, {"--workers", "1"}, {"--workers", "8"}, {"--color", "always"}, {"--all"}}
+	flags := [][]string{
+		nil,
+		{"--fail-at", "stop"},
+		{"--fail-at", "note"},
+		{"--workers", "1"},
+		{"--workers", "8"},
+		{"--color", "always"},
+		{"--all"},
+	}
 	formats := report.FormatNames()
 	check := func(dir, format string, flags []string) string {
 		t.Helper()
@@ -101,7 +118,16 @@ func TestNothingRemovesACaution(t *testing.T) {
 	}
 	folder := func(house string, own bool) string {
 		dir := t.TempDir()
-		files := map[string]string{"a.hcl": cautious, "b.hcl": strings.Replace(cautious, "Custard doughnuts", "More doughnuts", 1), "house-rules/cold.hcl": ownSafety}
+		files := map[string]string{
+			"a.hcl": cautious,
+			"b.hcl": strings.Replace(
+				cautious,
+				"Custard doughnuts",
+				"More doughnuts",
+				1,
+			),
+			"house-rules/cold.hcl": ownSafety,
+		}
 		if own {
 			files["house.hcl"] = "house \"h\" {\n  " + house + "}\n"
 		}
@@ -154,7 +180,13 @@ func TestNothingRemovesACaution(t *testing.T) {
 				}
 			}
 			if got := cautionsOf(t, format, first); !reflect.DeepEqual(got, want[format]) {
-				t.Errorf("%s, %s: the cautions are\n%v\nwithout the house\n%v", name, format, got, want[format])
+				t.Errorf(
+					"%s, %s: the cautions are\n%v\nwithout the house\n%v",
+					name,
+					format,
+					got,
+					want[format],
+				)
 			}
 		}
 	}
@@ -175,8 +207,11 @@ func wholeCautions(t *testing.T, dir string) string {
 	return text
 }
 
-// whoseLimits is what the last caution says of the code that the house names: the one thing in a caution that a house has a say in.
-var whoseLimits = regexp.MustCompile(`(?s)The\s+limits\s+used\s+here\s+are\s.*?(Source:|\n[^ ]|",?\n)`)
+// whoseLimits is what the last caution says of the code that the house names: the one thing in a
+// caution that a house has a say in.
+var whoseLimits = regexp.MustCompile(
+	`(?s)The\s+limits\s+used\s+here\s+are\s.*?(Source:|\n[^ ]|",?\n)`,
+)
 
 // cautionsOf takes the cautions out of what was printed, and holds that they stand first. A format
 // whose layout it does not know is read as words: everything up to the last caution.
@@ -240,11 +275,16 @@ func sarifCautions(t *testing.T, printed string) any {
 			}
 			continue
 		}
-		if !strings.HasPrefix(one.RuleID, "caution/") || one.Level != "note" || len(one.Suppressions) > 0 {
+		if !strings.HasPrefix(one.RuleID, "caution/") || one.Level != "note" ||
+			len(one.Suppressions) > 0 {
 			t.Errorf("sarif: result %d is no caution: %+v", i, one)
 		}
 		for _, c := range r.Properties.Cautions {
-			if i == 0 && c["formula"] == r.Properties.Cautions[0]["formula"] && !strings.Contains(one.Message.Text, strings.ReplaceAll(strings.ReplaceAll(c["text"], "{", "{{"), "}", "}}")) {
+			if i == 0 && c["formula"] == r.Properties.Cautions[0]["formula"] &&
+				!strings.Contains(
+					one.Message.Text,
+					strings.ReplaceAll(strings.ReplaceAll(c["text"], "{", "{{"), "}", "}}"),
+				) {
 				t.Errorf("sarif: the result of the cautions does not hold %q", c["text"])
 			}
 		}
@@ -294,14 +334,22 @@ func TestShortCautionsFit(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	shorts := regexp.MustCompile(`(?m)^  short  = "([^:"]+): ([^"]+)"$`).FindAllStringSubmatch(string(text), -1)
+	shorts := regexp.MustCompile(`(?m)^  short  = "([^:"]+): ([^"]+)"$`).
+		FindAllStringSubmatch(string(text), -1)
 	if blocks := strings.Count(string(text), "\ncaution \""); blocks != len(shorts) || blocks < 16 {
 		t.Fatalf("%d short lines for %d cautions", len(shorts), blocks)
 	}
 	for _, s := range shorts {
 		line := "! " + s[1] + ", line 999: " + s[2]
-		if strings.HasPrefix(s[1], "Core") || strings.HasPrefix(s[1], "Local") || strings.HasPrefix(s[1], "Allergens") || strings.HasPrefix(s[1], "Traces") || strings.HasPrefix(s[1], "Wrapping") {
-			line = "! " + s[1] + ": " + strings.ReplaceAll(s[2], "{formula.allergens_brief}", "egg, gluten, milk, nuts, sulphites, wheat") // general: it marks no line
+		if strings.HasPrefix(s[1], "Core") || strings.HasPrefix(s[1], "Local") ||
+			strings.HasPrefix(s[1], "Allergens") ||
+			strings.HasPrefix(s[1], "Traces") ||
+			strings.HasPrefix(s[1], "Wrapping") {
+			line = "! " + s[1] + ": " + strings.ReplaceAll(
+				s[2],
+				"{formula.allergens_brief}",
+				"egg, gluten, milk, nuts, sulphites, wheat",
+			) // general: it marks no line
 		}
 		if len(line) > 80 {
 			t.Errorf("%d columns: %s", len(line), line)

@@ -41,8 +41,13 @@ Exit status: 0 nothing at the failing level, 1 findings at or above it,
 		RunE:              f.check,
 	}
 	flags := cmd.Flags()
-	flags.StringArrayVar(&f.as, "as", nil, "output `format`: "+strings.Join(report.FormatNames(), ", ")+
-		"; json:out.json writes to a file; may be given several times")
+	flags.StringArrayVar(
+		&f.as,
+		"as",
+		nil,
+		"output `format`: "+strings.Join(report.FormatNames(), ", ")+
+			"; json:out.json writes to a file; may be given several times",
+	)
 	flags.StringVar(&f.name, "name", "standard-input.hcl", "`name` of the file that - reads")
 	flags.StringVar(&f.backlog, "backlog", "", "`file` of findings that stood when the rules were "+
 		"taken on: they do not count, those of food safety always do")
@@ -119,8 +124,11 @@ func (f *checkFlags) check(cmd *cobra.Command, args []string) error {
 	switch {
 	case len(res.Problems) > 0:
 		if f.writeBacklog != "" {
-			defer cmd.PrintErrf("forebake: %s: nothing was written, for a file that could not be read "+
-				"is not known to have no findings\n", source.Safe(f.writeBacklog))
+			defer cmd.PrintErrf(
+				"forebake: %s: nothing was written, for a file that could not be read "+
+					"is not known to have no findings\n",
+				source.Safe(f.writeBacklog),
+			)
 		}
 		return complain(cmd, res.Problems)
 	case f.writeBacklog != "":

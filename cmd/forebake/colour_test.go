@@ -6,7 +6,8 @@ import (
 	"testing"
 )
 
-// The scripts never have a terminal on standard output, so the terminal's side of the choice is held here.
+// The scripts never have a terminal on standard output, so the terminal's side of the choice is
+// held here.
 func TestColourOnATerminal(t *testing.T) {
 	terminal, err := os.OpenFile("/dev/ptmx", os.O_RDWR, 0)
 	if err != nil {
@@ -26,7 +27,15 @@ func TestColourOnATerminal(t *testing.T) {
 		t.Setenv("NO_COLOR", c.noColour)
 		t.Setenv("TERM", c.term)
 		if got, err := wantsColour(c.word, terminal); err != nil || got != c.want {
-			t.Errorf("--color=%s, NO_COLOR=%q, TERM=%s: %v (%v), not %v", c.word, c.noColour, c.term, got, err, c.want)
+			t.Errorf(
+				"--color=%s, NO_COLOR=%q, TERM=%s: %v (%v), not %v",
+				c.word,
+				c.noColour,
+				c.term,
+				got,
+				err,
+				c.want,
+			)
 		}
 	}
 	t.Setenv("NO_COLOR", "")

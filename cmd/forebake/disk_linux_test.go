@@ -27,8 +27,8 @@ func contents(t *testing.T, dir string) string {
 	return b.String()
 }
 
-// Every verb that writes, on a disk that is full and in a folder that may only be read: it says so, ends with status 2, and every file
-// stands as before.
+// Every verb that writes, on a disk that is full and in a folder that may only be read: it says so,
+// ends with status 2, and every file stands as before.
 func TestVerbsOnAFullDisk(t *testing.T) {
 	disk := t.TempDir()
 	if err := syscall.Mount("tmpfs", disk, "tmpfs", 0, "size=256k"); err != nil {
@@ -57,7 +57,9 @@ func TestVerbsOnAFullDisk(t *testing.T) {
 			{"check", "--as", "json:out.json", "a.hcl"}, {"check", "--as", "sarif:new.sarif", "a.hcl"}, {"packs", "--write", "."},
 		} {
 			var out, errs bytes.Buffer
-			if status := run(args, strings.NewReader(""), &out, &errs); status != exitUnused || !strings.Contains(errs.String(), says) || !strings.Contains(errs.String(), "nothing was written") {
+			if status := run(args, strings.NewReader(""), &out, &errs); status != exitUnused ||
+				!strings.Contains(errs.String(), says) ||
+				!strings.Contains(errs.String(), "nothing was written") {
 				t.Errorf("%s: %q ends with %d: %s", how, args, status, errs.String())
 			}
 			if after := contents(t, "."); after != before {

@@ -11,17 +11,33 @@ import (
 	"testing"
 )
 
-// Vim, as it comes, jumps by the lines of a check: file, line, column and text are read by its own default errorformat. What it read
-// is held to the JSON of the same run, which counts lines and columns the same way.
+// Vim, as it comes, jumps by the lines of a check: file, line, column and text are read by its own
+// default errorformat. What it read is held to the JSON of the same run, which counts lines and
+// columns the same way.
 func TestVimReadsTheLines(t *testing.T) {
 	vim, err := exec.LookPath("vim")
 	if err != nil {
 		t.Skip("vim is not installed: on Debian apt-get install vim; .ci/run does")
 	}
-	if version, err := exec.Command(vim, "--version").Output(); err != nil || !strings.Contains(string(version), "+quickfix") || !strings.Contains(string(version), "+eval") {
-		t.Skip("this vim is built without +quickfix or +eval: on Debian apt-get install vim; .ci/run does")
+	if version, err := exec.Command(vim, "--version").Output(); err != nil ||
+		!strings.Contains(string(version), "+quickfix") ||
+		!strings.Contains(string(version), "+eval") {
+		t.Skip(
+			"this vim is built without +quickfix or +eval: on Debian apt-get install vim; .ci/run does",
+		)
 	}
-	dir := folder(t, map[string]string{"a b.hcl": cautious, "c.hcl": strings.Replace(cautious, `"bread flour"     =`, "/* \u00e9 e\u0301 \U0001F950 */\t\"bread flour\" =", 1)})
+	dir := folder(
+		t,
+		map[string]string{
+			"a b.hcl": cautious,
+			"c.hcl": strings.Replace(
+				cautious,
+				`"bread flour"     =`,
+				"/* \u00e9 e\u0301 \U0001F950 */\t\"bread flour\" =",
+				1,
+			),
+		},
+	)
 	printed := answered(t, "check", "--as", "lines", ".")
 	type place struct {
 		File         string
@@ -45,8 +61,24 @@ func TestVimReadsTheLines(t *testing.T) {
 	if err := os.WriteFile(filepath.Join(dir, "lines.txt"), []byte(printed), 0o666); err != nil {
 		t.Fatal(err)
 	}
-	cmd := exec.Command(vim, "-N", "-u", "NONE", "-i", "NONE", "-n", "-es", "-c", "set encoding=utf-8", "-c", "cgetfile lines.txt",
-		"-c", `call writefile([json_encode(map(getqflist(), {_, q -> {'file': q.bufnr > 0 ? bufname(q.bufnr) : '', 'line': q.lnum, 'column': q.col, 'text': q.text, 'valid': q.valid}}))], 'read.json')`, "-c", "qa!")
+	cmd := exec.Command(
+		vim,
+		"-N",
+		"-u",
+		"NONE",
+		"-i",
+		"NONE",
+		"-n",
+		"-es",
+		"-c",
+		"set encoding=utf-8",
+		"-c",
+		"cgetfile lines.txt",
+		"-c",
+		`call writefile([json_encode(map(getqflist(), {_, q -> {'file': q.bufnr > 0 ? bufname(q.bufnr) : '', 'line': q.lnum, 'column': q.col, 'text': q.text, 'valid': q.valid}}))], 'read.json')`,
+		"-c",
+		"qa!",
+	)
 	if out, err := cmd.CombinedOutput(); err != nil {
 		t.Fatalf("%v\n%s", err, out)
 	}
@@ -78,6 +110,11 @@ func TestVimReadsTheLines(t *testing.T) {
 		}
 	}
 	if !reflect.DeepEqual(got, want) || len(got) < 10 || cautions != 2 {
-		t.Errorf("vim read %d cautions and\n%s\nthe JSON has\n%s", cautions, fmt.Sprint(got), fmt.Sprint(want))
+		t.Errorf(
+			"vim read %d cautions and\n%s\nthe JSON has\n%s",
+			cautions,
+			fmt.Sprint(got),
+			fmt.Sprint(want),
+		)
 	}
 }

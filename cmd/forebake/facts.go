@@ -28,7 +28,9 @@ figures that the rule files of this folder's house declare.`,
 				return fmt.Errorf("--list takes no file, and %q was given; it lists what a "+
 					"formula, a rule and a house can speak of", args[0])
 			case list && (all || history):
-				return errors.New("--list prints the whole catalogue: leave out --all and --history")
+				return errors.New(
+					"--list prints the whole catalogue: leave out --all and --history",
+				)
 			}
 			if len(args) == 0 && !list {
 				return errors.New("facts needs a formula file: forebake facts knots.hcl; names " +

@@ -7,8 +7,8 @@ import (
 	"testing"
 )
 
-// Where the report of mend --write cannot be printed, the command ends with 2, as its help says, and
-// changes nothing.
+// Where the report of mend --write cannot be printed, the command ends with 2, as its help says,
+// and changes nothing.
 func TestMendWritesNothingUnprinted(t *testing.T) {
 	text, err := os.ReadFile("../../formulas/second-draft.hcl")
 	if err != nil {
@@ -27,7 +27,8 @@ func TestMendWritesNothingUnprinted(t *testing.T) {
 	}
 	defer full.Close()
 	var errs bytes.Buffer
-	if status := run([]string{"mend", "--write", "b.hcl"}, strings.NewReader(""), full, &errs); status != exitUnused || !strings.Contains(errs.String(), "no space left") {
+	if status := run([]string{"mend", "--write", "b.hcl"}, strings.NewReader(""), full, &errs); status != exitUnused ||
+		!strings.Contains(errs.String(), "no space left") {
 		t.Errorf("status %d: %s", status, errs.String())
 	}
 	if now, err := os.ReadFile("b.hcl"); err != nil || !bytes.Equal(now, text) {

@@ -35,8 +35,9 @@ const (
 	hookHouse = "house \"Test kitchen\" {\n  packs   = [\"draft\", \"balance\"]\n  fail_at = \"risk\"\n}\n"
 )
 
-// The hook in the real program pre-commit: it builds forebake from a copy of this project, offline, and runs in another
-// repository. A new cook changes a formula in a branch; the commit is stopped with one finding, its reason and its mend.
+// The hook in the real program pre-commit: it builds forebake from a copy of this project, offline,
+// and runs in another repository. A new cook changes a formula in a branch; the commit is stopped
+// with one finding, its reason and its mend.
 func TestHookStopsACommit(t *testing.T) {
 	for _, name := range []string{"pre-commit", "git"} {
 		if _, err := exec.LookPath(name); err != nil {
@@ -53,11 +54,27 @@ func TestHookStopsACommit(t *testing.T) {
 		t.Fatal(err)
 	}
 	home := t.TempDir()
-	env := append(os.Environ(), "HOME="+home, "PRE_COMMIT_HOME="+filepath.Join(home, "pre-commit"), "GIT_CONFIG_GLOBAL=/dev/null", "GIT_CONFIG_SYSTEM=/dev/null", "GIT_TERMINAL_PROMPT=0",
-		"GIT_AUTHOR_NAME=cook", "GIT_AUTHOR_EMAIL=cook@example.invalid", "GIT_COMMITTER_NAME=cook", "GIT_COMMITTER_EMAIL=cook@example.invalid",
-		"GOMODCACHE="+caches[0], "GOCACHE="+caches[1], "GOPROXY=off", "GOFLAGS=", "GOTOOLCHAIN=local", "NO_COLOR=1")
+	env := append(
+		os.Environ(),
+		"HOME="+home,
+		"PRE_COMMIT_HOME="+filepath.Join(home, "pre-commit"),
+		"GIT_CONFIG_GLOBAL=/dev/null",
+		"GIT_CONFIG_SYSTEM=/dev/null",
+		"GIT_TERMINAL_PROMPT=0",
+		"GIT_AUTHOR_NAME=cook",
+		"GIT_AUTHOR_EMAIL=cook@example.invalid",
+		"GIT_COMMITTER_NAME=cook",
+		"GIT_COMMITTER_EMAIL=cook@example.invalid",
+		"GOMODCACHE="+caches[0],
+		"GOCACHE="+caches[1],
+		"GOPROXY=off",
+		"GOFLAGS=",
+		"GOTOOLCHAIN=local",
+		"NO_COLOR=1",
+	)
 	for i := len(env) - 1; i >= 0; i-- { // a test that runs inside a hook must not reach the repository around it
-		if strings.HasPrefix(env[i], "GIT_DIR=") || strings.HasPrefix(env[i], "GIT_INDEX_FILE=") || strings.HasPrefix(env[i], "GIT_WORK_TREE=") {
+		if strings.HasPrefix(env[i], "GIT_DIR=") || strings.HasPrefix(env[i], "GIT_INDEX_FILE=") ||
+			strings.HasPrefix(env[i], "GIT_WORK_TREE=") {
 			env = append(env[:i], env[i+1:]...)
 		}
 	}
@@ -93,10 +110,16 @@ func TestHookStopsACommit(t *testing.T) {
 			t.Fatal(err)
 		}
 	}
-	write(".pre-commit-config.yaml", "repos:\n  - repo: "+project+"\n    rev: "+rev+"\n    hooks:\n      - id: forebake\n")
+	write(
+		".pre-commit-config.yaml",
+		"repos:\n  - repo: "+project+"\n    rev: "+rev+"\n    hooks:\n      - id: forebake\n",
+	)
 	write("house.hcl", hookHouse)
 	write("buns.hcl", soundBuns)
-	write("old.hcl", strings.NewReplacer("Milk buns", "Old buns", `"18 g"`, `"50 g"`).Replace(soundBuns)) // a fault that stands already
+	write(
+		"old.hcl",
+		strings.NewReplacer("Milk buns", "Old buns", `"18 g"`, `"50 g"`).Replace(soundBuns),
+	) // a fault that stands already
 	in(kitchen, true, "git", "init", "-q", "-b", "main")
 	in(kitchen, true, "git", "add", "-A")
 	in(kitchen, true, "git", "commit", "-q", "-m", "formulas as they are")

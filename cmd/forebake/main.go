@@ -81,7 +81,17 @@ func run(args []string, in io.Reader, out, errs io.Writer) int {
 	facts, why, packs, trial := factsCommand(), whyCommand(), packsCommand(), trialCommand()
 	mend.ValidArgsFunction, compare.ValidArgsFunction = completeFormulas, completeFormulas
 	completeFlags(check, facts, packs, why, trial)
-	root.AddCommand(check, cautionsCommand(), facts, why, packs, trial, mend, compare, completionCommand())
+	root.AddCommand(
+		check,
+		cautionsCommand(),
+		facts,
+		why,
+		packs,
+		trial,
+		mend,
+		compare,
+		completionCommand(),
+	)
 	err := root.Execute()
 	var status exit
 	switch {

@@ -76,12 +76,16 @@ Exit status: 0 nothing at the failing level is left, 1 something is,
 				return err
 			}
 			if write {
-				// Writing takes a few milliseconds, and leaves no temporary file when it is not ended.
+				// Writing takes a few milliseconds, and leaves no temporary file when it is not
+				// ended.
 				signal.Ignore(os.Interrupt, syscall.SIGTERM)
 				if err := res.Write(); err != nil {
 					return err
 				}
-				_ = report.Written(cmd.OutOrStdout(), res.Mendings) // the files are written all the same
+				_ = report.Written(
+					cmd.OutOrStdout(),
+					res.Mendings,
+				) // the files are written all the same
 			}
 			if res.Failed() {
 				return exit(exitFound)

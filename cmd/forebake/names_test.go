@@ -64,7 +64,9 @@ func (b *declared) each(f func(one *declared, with func(*declared) *declared)) {
 		for i, in := range one.inner {
 			walk(in, func(changed *declared) *declared {
 				out := *one
-				out.inner = append(append(append([]*declared{}, one.inner[:i]...), changed), one.inner[i+1:]...)
+				out.inner = append(
+					append(append([]*declared{}, one.inner[:i]...), changed),
+					one.inner[i+1:]...)
 				return with(&out)
 			})
 		}
@@ -103,8 +105,9 @@ func keysDeclared(kind string) []string {
 	return keys
 }
 
-// TestEveryNameIsPrintable puts a hostile text in the place of each name and each value that a formula, a house and a
-// rule file can hold, one at a time, by the declarations that their readers use. Accepted or refused, no verb prints it raw.
+// TestEveryNameIsPrintable puts a hostile text in the place of each name and each value that a
+// formula, a house and a rule file can hold, one at a time, by the declarations that their readers
+// use. Accepted or refused, no verb prints it raw.
 func TestEveryNameIsPrintable(t *testing.T) {
 	if testing.Short() {
 		t.Skip("it runs the program some thousand times")
@@ -117,24 +120,111 @@ func TestEveryNameIsPrintable(t *testing.T) {
 		}
 		return out
 	}
-	buns := &declared{kind: "formula", label: `"Buns"`, attrs: attr("makes", `"24 pieces"`), inner: []*declared{
-		{kind: "dough", label: `"bun dough"`, attrs: attr("ingredients", `{ "bread flour" = "?", "water" = "300 g", "egg" = "50 g", "mill flour" = "9 g" }`,
-			"steps", `[{ mix = "5 min" }, { rest = "1 h", at = "room" }, { fill = "cream" }, { bake = "20 min", at = "200 C", tin = "loaf" }]`)},
-		{kind: "filling", label: `"cream"`, attrs: attr("ingredients", `{ "whole milk" = "100 g" }`, "steps", `[{ cool = "9 h", at = "room" }]`)}}}
-	kitchenHouse := &declared{kind: "house", label: `"h"`, attrs: attr("packs", `["./own.hcl"]`), inner: []*declared{
-		{kind: "kitchen"},
-		{kind: "tin", label: `"loaf"`, attrs: attr("inside", `"300 x 100 x 100 mm"`)},
-		{kind: "ingredient", label: `"mill flour"`, attrs: attr("like", `"bread flour"`, "allergens", `[]`, "because", `"tested"`)},
-		{kind: "set", label: `"own-two"`, attrs: attr("limits", `{ a_h = 3 }`, "because", `"ours"`)},
-		{kind: "waive", label: `"own-one"`, attrs: attr("because", `"ours"`)}}}
-	texts := attr("say", `"Wrong: {part.mass_g}."`, "why", `"It spoils."`, "source", `"common practice"`)
+	buns := &declared{
+		kind:  "formula",
+		label: `"Buns"`,
+		attrs: attr("makes", `"24 pieces"`),
+		inner: []*declared{
+			{
+				kind:  "dough",
+				label: `"bun dough"`,
+				attrs: attr(
+					"ingredients",
+					`{ "bread flour" = "?", "water" = "300 g", "egg" = "50 g", "mill flour" = "9 g" }`,
+					"steps",
+					`[{ mix = "5 min" }, { rest = "1 h", at = "room" }, { fill = "cream" }, { bake = "20 min", at = "200 C", tin = "loaf" }]`,
+				),
+			},
+			{
+				kind:  "filling",
+				label: `"cream"`,
+				attrs: attr(
+					"ingredients",
+					`{ "whole milk" = "100 g" }`,
+					"steps",
+					`[{ cool = "9 h", at = "room" }]`,
+				),
+			}},
+	}
+	kitchenHouse := &declared{
+		kind:  "house",
+		label: `"h"`,
+		attrs: attr("packs", `["./own.hcl"]`),
+		inner: []*declared{
+			{kind: "kitchen"},
+			{kind: "tin", label: `"loaf"`, attrs: attr("inside", `"300 x 100 x 100 mm"`)},
+			{
+				kind:  "ingredient",
+				label: `"mill flour"`,
+				attrs: attr("like", `"bread flour"`, "allergens", `[]`, "because", `"tested"`),
+			},
+			{
+				kind:  "set",
+				label: `"own-two"`,
+				attrs: attr("limits", `{ a_h = 3 }`, "because", `"ours"`),
+			},
+			{kind: "waive", label: `"own-one"`, attrs: attr("because", `"ours"`)}},
+	}
+	texts := attr(
+		"say",
+		`"Wrong: {part.mass_g}."`,
+		"why",
+		`"It spoils."`,
+		"source",
+		`"common practice"`,
+	)
 	pack := &declared{attrs: attr("food_safety", "true"), inner: []*declared{
-		{kind: "rule", label: `"own-one"`, attrs: append(attr("on", `"part"`, "level", `"stop"`, "when", `"part.mass_g >= 0"`), texts...)},
-		{kind: "rule", label: `"own-two"`, attrs: append(attr("on", `"part"`, "level", `"stop"`, "limits", `{ a_h = 2 }`, "when", `"part.mass_g > limit.a_h"`), texts...),
-			inner: []*declared{{kind: "adjust", label: `"water"`}}},
-		{kind: "caution", label: `"own-caution"`, attrs: attr("on", `"formula"`, "when", `"true"`, "say", `"Mind it."`, "source", `"ours"`)},
-		{kind: "trial", label: `"a trial"`, attrs: attr("rule", `"own-one"`, "expect", `"clear"`), inner: []*declared{{kind: "formula", label: `"t"`,
-			inner: []*declared{{kind: "dough", label: `"d"`, attrs: attr("ingredients", `{ "water" = "9 g" }`)}}}}}}}
+		{
+			kind:  "rule",
+			label: `"own-one"`,
+			attrs: append(
+				attr("on", `"part"`, "level", `"stop"`, "when", `"part.mass_g >= 0"`),
+				texts...),
+		},
+		{
+			kind:  "rule",
+			label: `"own-two"`,
+			attrs: append(
+				attr(
+					"on",
+					`"part"`,
+					"level",
+					`"stop"`,
+					"limits",
+					`{ a_h = 2 }`,
+					"when",
+					`"part.mass_g > limit.a_h"`,
+				),
+				texts...),
+			inner: []*declared{{kind: "adjust", label: `"water"`}},
+		},
+		{
+			kind:  "caution",
+			label: `"own-caution"`,
+			attrs: attr(
+				"on",
+				`"formula"`,
+				"when",
+				`"true"`,
+				"say",
+				`"Mind it."`,
+				"source",
+				`"ours"`,
+			),
+		},
+		{
+			kind:  "trial",
+			label: `"a trial"`,
+			attrs: attr("rule", `"own-one"`, "expect", `"clear"`),
+			inner: []*declared{{kind: "formula", label: `"t"`,
+				inner: []*declared{
+					{
+						kind:  "dough",
+						label: `"d"`,
+						attrs: attr("ingredients", `{ "water" = "9 g" }`),
+					},
+				}}},
+		}}}
 
 	folder(t, nil)
 	write := func(name, text string) {
@@ -147,8 +237,11 @@ func TestEveryNameIsPrintable(t *testing.T) {
 		write(name, b.String())
 	}
 	write("b.hcl", strings.Replace(buns.String(), "300 g", "400 g", 1))
-	verbs := strings.Split("check a.hcl|check --as lines a.hcl|check --as json a.hcl|check --as sarif a.hcl|check --as markdown a.hcl|"+
-		"mend a.hcl|facts --all a.hcl|facts --history a.hcl|facts --as json a.hcl|compare a.hcl b.hcl|why own-two|packs|packs --as markdown|trial|__complete why |__complete trial ", "|")
+	verbs := strings.Split(
+		"check a.hcl|check --as lines a.hcl|check --as json a.hcl|check --as sarif a.hcl|check --as markdown a.hcl|"+
+			"mend a.hcl|facts --all a.hcl|facts --history a.hcl|facts --as json a.hcl|compare a.hcl b.hcl|why own-two|packs|packs --as markdown|trial|__complete why |__complete trial ",
+		"|",
+	)
 	tried, judged := 0, 0
 	try := func(what string) {
 		t.Helper()
@@ -179,7 +272,8 @@ func TestEveryNameIsPrintable(t *testing.T) {
 			}
 			for _, key := range keysDeclared(one.kind) {
 				value := h
-				if key == "say" || key == "detail" || key == "short" { // a brace would begin a figure
+				if key == "say" || key == "detail" ||
+					key == "short" { // a brace would begin a figure
 					value = braceless
 				}
 				put(key, one.set(key, value))
@@ -192,7 +286,13 @@ func TestEveryNameIsPrintable(t *testing.T) {
 				case "steps":
 					put("step of no verb", one.set(key, "[{ "+h+" = \"5 min\" }]"))
 					for _, o := range formula.StepOptions {
-						put("step "+o.Name, one.set(key, `[{ mix = "5 min" }, { bake = "20 min", `+o.Name+" = "+h+" }]"))
+						put(
+							"step "+o.Name,
+							one.set(
+								key,
+								`[{ mix = "5 min" }, { bake = "20 min", `+o.Name+" = "+h+" }]",
+							),
+						)
 					}
 				}
 			}
@@ -200,8 +300,14 @@ func TestEveryNameIsPrintable(t *testing.T) {
 		write(name, whole.String())
 	}
 	for _, o := range formula.IngredientOptions {
-		dough := buns.inner[0].set("ingredients", `{ "water" = { amount = "300 g", `+o.Name+" = "+h+" } }")
-		write("a.hcl", (&declared{kind: "formula", label: `"Buns"`, inner: []*declared{dough}}).String())
+		dough := buns.inner[0].set(
+			"ingredients",
+			`{ "water" = { amount = "300 g", `+o.Name+" = "+h+" } }",
+		)
+		write(
+			"a.hcl",
+			(&declared{kind: "formula", label: `"Buns"`, inner: []*declared{dough}}).String(),
+		)
 		try("ingredient " + o.Name)
 	}
 	write("a.hcl", buns.String())

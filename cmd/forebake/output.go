@@ -142,7 +142,10 @@ func targetsOf(outputs []output, writeBacklog string) targets {
 		}
 	}
 	if writeBacklog != "" {
-		out = append(out, target{"--write-backlog", writeBacklog, "a backlog", engine.IsBacklog, true})
+		out = append(
+			out,
+			target{"--write-backlog", writeBacklog, "a backlog", engine.IsBacklog, true},
+		)
 	}
 	return out
 }
@@ -170,7 +173,12 @@ func (ts targets) check(read []string) error {
 				same = os.SameFile(info, there)
 			}
 			if same && (err != nil || info.Mode().IsRegular()) {
-				return fmt.Errorf("%s and %s both write %s; name two files", other.flag, t.flag, t.path)
+				return fmt.Errorf(
+					"%s and %s both write %s; name two files",
+					other.flag,
+					t.flag,
+					t.path,
+				)
 			}
 		}
 		if err != nil || !info.Mode().IsRegular() {
@@ -182,13 +190,22 @@ func (ts targets) check(read []string) error {
 		}
 		for _, path := range read {
 			if there, err := os.Stat(path); err == nil && os.SameFile(info, there) {
-				return fmt.Errorf("%s %s would write over %s, which this run reads; name another file",
-					t.flag, t.path, path)
+				return fmt.Errorf(
+					"%s %s would write over %s, which this run reads; name another file",
+					t.flag,
+					t.path,
+					path,
+				)
 			}
 		}
 		if info.Size() > 0 && !fits {
-			return fmt.Errorf("%s %s: this file is not %s, and only such a one or an empty file is "+
-				"written over; name another file", t.flag, t.path, t.kind)
+			return fmt.Errorf(
+				"%s %s: this file is not %s, and only such a one or an empty file is "+
+					"written over; name another file",
+				t.flag,
+				t.path,
+				t.kind,
+			)
 		}
 	}
 	return nil

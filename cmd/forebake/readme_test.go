@@ -18,8 +18,8 @@ import (
 const readmeFile = "../../README.md"
 
 // The sessions printed in README.md are real: every "$ forebake ..." line in a console block is run
-// here from the top of the project, and it must print what stands below it. A line "[...]" stands for
-// any lines; a last line "exit status N" for the status of a run that does not end with 0.
+// here from the top of the project, and it must print what stands below it. A line "[...]" stands
+// for any lines; a last line "exit status N" for the status of a run that does not end with 0.
 //
 // -update fills in numbers: a line that the program prints with other numbers is replaced. So a new
 // rule or trial changes the counts in README.md without an edit by hand.
@@ -52,7 +52,13 @@ func TestReadmeSessions(t *testing.T) {
 				want = filled
 			}
 			if at, ok := matches(got, want); !ok {
-				t.Errorf("block %d, %q: README.md is not what the program prints (-update fills in numbers); first difference at %q\nprogram:\n%s", i+1, command, at, got)
+				t.Errorf(
+					"block %d, %q: README.md is not what the program prints (-update fills in numbers); first difference at %q\nprogram:\n%s",
+					i+1,
+					command,
+					at,
+					got,
+				)
 			}
 		}
 	}
@@ -67,8 +73,8 @@ func TestReadmeSessions(t *testing.T) {
 	}
 }
 
-// The first two commands of README.md are for a fresh copy: the program runs from the source, reports
-// faults and ends with 0, and the tests are all that follow. The tests themselves run here.
+// The first two commands of README.md are for a fresh copy: the program runs from the source,
+// reports faults and ends with 0, and the tests are all that follow. The tests themselves run here.
 func TestReadmeFirstCommands(t *testing.T) {
 	readme, err := os.ReadFile(readmeFile)
 	if err != nil {
@@ -92,7 +98,8 @@ func TestReadmeFirstCommands(t *testing.T) {
 	}
 	t.Chdir("../..")
 	var out, errs bytes.Buffer
-	if status := run(strings.Fields(args), strings.NewReader(""), &out, &errs); status != 0 || errs.Len() > 0 {
+	if status := run(strings.Fields(args), strings.NewReader(""), &out, &errs); status != 0 ||
+		errs.Len() > 0 {
 		t.Errorf("%q ends with %d: %s", commands[0], status, errs.String())
 	}
 	for _, part := range []string{"Cautions (whole, ", "\n  stop  formulas/", "Could hurt someone:"} {
@@ -113,8 +120,8 @@ func printedBy(line string) string {
 
 var digits = regexp.MustCompile(`\d+(?:\.\d+)?`)
 
-// fillIn gives the wanted lines with the numbers that are printed: each line that is not printed as it
-// stands is replaced by the one printed line that differs from it in numbers only.
+// fillIn gives the wanted lines with the numbers that are printed: each line that is not printed as
+// it stands is replaced by the one printed line that differs from it in numbers only.
 func fillIn(got, want string) string {
 	printed := strings.Split(got, "\n")
 	masked := map[string][]string{}
@@ -139,7 +146,11 @@ func TestFillIn(t *testing.T) {
 	want := "11 trials of 2 rules with 4 limits: 0 failed.\n[...]\n  risk line 8\nthe same\nnot printed 5\n"
 	filled := "12 trials of 3 rules with 4 limits: 0 failed.\n[...]\n  risk line 8\nthe same\nnot printed 5\n"
 	if out := fillIn(got, want); out != filled {
-		t.Errorf("%q, not %q: a line that two printed ones are like is left for a person", out, filled)
+		t.Errorf(
+			"%q, not %q: a line that two printed ones are like is left for a person",
+			out,
+			filled,
+		)
 	}
 }
 
@@ -157,15 +168,28 @@ func TestReadmeRuleFile(t *testing.T) {
 	if !found {
 		t.Fatal("no rule file in README.md")
 	}
-	folder(t, map[string]string{"house.hcl": "house \"h\" {\n  packs = [\"./mine.hcl\"]\n}\n", "mine.hcl": text})
+	folder(
+		t,
+		map[string]string{
+			"house.hcl": "house \"h\" {\n  packs = [\"./mine.hcl\"]\n}\n",
+			"mine.hcl":  text,
+		},
+	)
 	if got := answered(t, "trial", "./mine.hcl"); !strings.HasSuffix(got, ": 0 failed; untouched: 0 rules, 0 limits.\n") || strings.Count(got, "\n") > 1 {
 		t.Errorf("its trials: %s", got)
 	}
 }
 
-// matches compares output with what is wanted, line by line; "[...]" skips to the next line that follows it.
+// matches compares output with what is wanted, line by line; "[...]" skips to the next line that
+// follows it.
 func matches(got, want string) (string, bool) {
-	g, w := strings.Split(strings.TrimSpace(got), "\n"), strings.Split(strings.TrimSpace(want), "\n")
+	g, w := strings.Split(
+		strings.TrimSpace(got),
+		"\n",
+	), strings.Split(
+		strings.TrimSpace(want),
+		"\n",
+	)
 	i := 0
 	for k := 0; k < len(w); k++ {
 		if w[k] == "[...]" {

@@ -9,8 +9,9 @@ import (
 	"forebake/engine"
 )
 
-// The reference page is what the program prints of itself, and stands beside the formulas, where a baker looks; testdata is for
-// tests. It is held both ways: the page equals the print, and the print names every declaration and nothing else.
+// The reference page is what the program prints of itself, and stands beside the formulas, where a
+// baker looks; testdata is for tests. It is held both ways: the page equals the print, and the
+// print names every declaration and nothing else.
 const referencePage = "../../formulas/REFERENCE.md"
 
 const referenceHead = "<!-- Written by the program: go test ./cmd/forebake -run Reference -update. Do not edit. -->\n\n"
@@ -18,7 +19,18 @@ const referenceHead = "<!-- Written by the program: go test ./cmd/forebake -run 
 func printedReference(t *testing.T) string {
 	t.Helper()
 	folder(t, nil)
-	return referenceHead + answered(t, "facts", "--list", "--as", "markdown") + "\n" + answered(t, "packs", "--as", "markdown")
+	return referenceHead + answered(
+		t,
+		"facts",
+		"--list",
+		"--as",
+		"markdown",
+	) + "\n" + answered(
+		t,
+		"packs",
+		"--as",
+		"markdown",
+	)
 }
 
 func TestReferencePage(t *testing.T) {
@@ -39,7 +51,9 @@ func TestReferencePage(t *testing.T) {
 		return
 	}
 	if string(old) != want {
-		t.Error("formulas/REFERENCE.md is not what the program prints; go test ./cmd/forebake -run Reference -update writes it anew")
+		t.Error(
+			"formulas/REFERENCE.md is not what the program prints; go test ./cmd/forebake -run Reference -update writes it anew",
+		)
 	}
 }
 
@@ -85,7 +99,13 @@ func TestReferenceIsWhole(t *testing.T) {
 		add("rules", "Figure: "+f.Name)
 	}
 	c := engine.Catalogue(l)
-	about := map[string]string{"formula": "a formula", "part": "a part (a dough, a filling, ...)", "step": "a step", "ingredient": "an ingredient", "kitchen": "the kitchen"}
+	about := map[string]string{
+		"formula":    "a formula",
+		"part":       "a part (a dough, a filling, ...)",
+		"step":       "a step",
+		"ingredient": "an ingredient",
+		"kitchen":    "the kitchen",
+	}
 	for _, f := range c.Facts {
 		add("Figures of "+about[f.Subject], f.Name)
 	}
@@ -96,7 +116,10 @@ func TestReferenceIsWhole(t *testing.T) {
 		add("Options of "+about[o.Subject], o.Name)
 	}
 	for _, w := range c.Words {
-		add(map[string]string{"way": "Ways of a step (by)", "place": "Places of a step (at)", "group": "Groups of steps (on, in a rule)"}[w.List], w.Name)
+		add(
+			map[string]string{"way": "Ways of a step (by)", "place": "Places of a step (at)", "group": "Groups of steps (on, in a rule)"}[w.List],
+			w.Name,
+		)
 	}
 	for _, u := range c.Units {
 		add("Units", u.Name)
@@ -107,7 +130,13 @@ func TestReferenceIsWhole(t *testing.T) {
 	for section, names := range declared {
 		for name, n := range names {
 			if onPage[section][name] != n {
-				t.Errorf("%s: %s is declared %d times and on the page %d times", section, name, n, onPage[section][name])
+				t.Errorf(
+					"%s: %s is declared %d times and on the page %d times",
+					section,
+					name,
+					n,
+					onPage[section][name],
+				)
 			}
 		}
 	}
@@ -118,17 +147,36 @@ func TestReferenceIsWhole(t *testing.T) {
 			}
 		}
 	}
-	if len(declared["rules"]) < 90 || len(declared["Steps"]) < 20 || len(declared["Ways of a step (by)"]) < 20 || len(declared["House file"]) < 30 {
-		t.Errorf("only %d rules, %d steps, %d keys", len(declared["rules"]), len(declared["Steps"]), len(declared["House file"]))
+	if len(declared["rules"]) < 90 || len(declared["Steps"]) < 20 ||
+		len(declared["Ways of a step (by)"]) < 20 ||
+		len(declared["House file"]) < 30 {
+		t.Errorf(
+			"only %d rules, %d steps, %d keys",
+			len(declared["rules"]),
+			len(declared["Steps"]),
+			len(declared["House file"]),
+		)
 	}
 	if n := strings.Count(page, "From rules/"); n < len(declared["rules"])+len(l.Rules.Cautions) {
-		t.Errorf("%d places in packs for %d rules and %d cautions", n, len(declared["rules"]), len(l.Rules.Cautions))
+		t.Errorf(
+			"%d places in packs for %d rules and %d cautions",
+			n,
+			len(declared["rules"]),
+			len(l.Rules.Cautions),
+		)
 	}
 }
 
 // Every key that the page gives to a block of the house is one that its reader takes, and every other is refused with exactly those.
 func TestReferenceKeysAreRead(t *testing.T) {
-	blocks := map[string]string{"house": "", "kitchen": "kitchen", "tin": "tin \"t\"", "ingredient": "ingredient \"i\"", "set": "set \"salt-low\"", "waive": "waive \"salt-low\""}
+	blocks := map[string]string{
+		"house":      "",
+		"kitchen":    "kitchen",
+		"tin":        "tin \"t\"",
+		"ingredient": "ingredient \"i\"",
+		"set":        "set \"salt-low\"",
+		"waive":      "waive \"salt-low\"",
+	}
 	none, _ := engine.New().Load(".")
 	for block, head := range blocks {
 		body := "  zzz = 1\n"
@@ -139,7 +187,8 @@ func TestReferenceKeysAreRead(t *testing.T) {
 		_, problems := engine.New().Load(".")
 		said := problems.Error()
 		for _, k := range engine.Catalogue(none).Keys {
-			if k.Block == block && !strings.Contains(said, k.Name) && !isBlockOfHouse(k.Block, k.Name) {
+			if k.Block == block && !strings.Contains(said, k.Name) &&
+				!isBlockOfHouse(k.Block, k.Name) {
 				t.Errorf("%s: the reader does not know %s: %s", block, k.Name, said)
 			}
 		}
@@ -147,5 +196,6 @@ func TestReferenceKeysAreRead(t *testing.T) {
 }
 
 func isBlockOfHouse(block, name string) bool {
-	return block == "house" && regexp.MustCompile("^(kitchen|tin|ingredient|set|waive)$").MatchString(name)
+	return block == "house" &&
+		regexp.MustCompile("^(kitchen|tin|ingredient|set|waive)$").MatchString(name)
 }

@@ -18,7 +18,10 @@ func TestRevisions(t *testing.T) {
 	}
 	dir := folder(t, map[string]string{
 		"house.hcl": "house \"h\" {\n  packs = [\"balance\"]\n}\n", "a.hcl": cautious, "sub/b.hcl": cautious,
-		"large.hcl": cautious + strings.Repeat("# a remark\n", source.MaxFileBytes/11+1), "vast.hcl": strings.Repeat("# a remark\n", 8<<20/11),
+		"large.hcl": cautious + strings.Repeat(
+			"# a remark\n",
+			source.MaxFileBytes/11+1,
+		), "vast.hcl": strings.Repeat("# a remark\n", 8<<20/11),
 	})
 	for _, args := range [][]string{{"init", "-q"}, {"add", "-A"}, {"-c", "user.name=baker", "-c", "user.email=baker@example.invalid", "commit", "-q", "-m", "first"}} {
 		if out, err := exec.Command("git", args...).CombinedOutput(); err != nil {
@@ -40,7 +43,8 @@ func TestRevisions(t *testing.T) {
 	t.Chdir(dir)
 	for _, name := range []string{"large.hcl", "vast.hcl"} {
 		var out, errs bytes.Buffer
-		if status := run([]string{"compare", "HEAD:" + name, "a.hcl"}, strings.NewReader(""), &out, &errs); status != exitUnused || !strings.Contains(errs.String(), "more than 256 KB is too large for a formula file") {
+		if status := run([]string{"compare", "HEAD:" + name, "a.hcl"}, strings.NewReader(""), &out, &errs); status != exitUnused ||
+			!strings.Contains(errs.String(), "more than 256 KB is too large for a formula file") {
 			t.Errorf("%s: status %d, %s", name, status, errs.String())
 		}
 	}

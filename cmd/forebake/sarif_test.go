@@ -63,7 +63,9 @@ type (
 // sarifSchema is read once, by its place at the top of the project: tests go to other folders.
 var sarifSchema = sync.OnceValue(func() *jsonschema.Schema {
 	_, here, _, _ := runtime.Caller(0)
-	f, err := os.Open(filepath.Join(filepath.Dir(here), "../../testdata/sarif/sarif-schema-2.1.0.json"))
+	f, err := os.Open(
+		filepath.Join(filepath.Dir(here), "../../testdata/sarif/sarif-schema-2.1.0.json"),
+	)
 	if err != nil {
 		panic(err)
 	}
@@ -130,19 +132,30 @@ func readSARIF(t *testing.T, text string) sarifRun {
 		if strings.Contains(rule.Help.Markdown, "<") {
 			t.Errorf("%s: HTML in the help: %s", rule.ID, rule.Help.Markdown)
 		}
-		if rule.Help.Text == "" || rule.Help.Markdown == "" || rule.DefaultConfiguration.Level == "" {
+		if rule.Help.Text == "" || rule.Help.Markdown == "" ||
+			rule.DefaultConfiguration.Level == "" {
 			t.Errorf("%s: no help or no level: %+v", rule.ID, rule)
 		}
 	}
 	prints := map[string]bool{}
 	for i, one := range r.Results {
-		if one.RuleIndex < 0 || one.RuleIndex >= len(rules) || rules[one.RuleIndex].ID != one.RuleID {
+		if one.RuleIndex < 0 || one.RuleIndex >= len(rules) ||
+			rules[one.RuleIndex].ID != one.RuleID {
 			t.Errorf("result %d: rule %s is not at %d", i, one.RuleID, one.RuleIndex)
 		}
-		if (one.Kind != "fail") != (one.Level == "none") || one.Properties.Answer != "waived" && (one.Kind == "open") != (one.Properties.Answer == "unsure") {
-			t.Errorf("result %d is %s: kind %s, level %s", i, one.Properties.Answer, one.Kind, one.Level)
+		if (one.Kind != "fail") != (one.Level == "none") ||
+			one.Properties.Answer != "waived" &&
+				(one.Kind == "open") != (one.Properties.Answer == "unsure") {
+			t.Errorf(
+				"result %d is %s: kind %s, level %s",
+				i,
+				one.Properties.Answer,
+				one.Kind,
+				one.Level,
+			)
 		}
-		if one.Suppressions == nil || (len(one.Suppressions) == 1) != (one.Properties.Answer == "waived") {
+		if one.Suppressions == nil ||
+			(len(one.Suppressions) == 1) != (one.Properties.Answer == "waived") {
 			t.Errorf("result %d is %s: suppressions %v", i, one.Properties.Answer, one.Suppressions)
 		}
 		print := one.PartialFingerprints["forebake/v1"]
@@ -155,7 +168,8 @@ func readSARIF(t *testing.T, text string) sarifRun {
 			continue
 		}
 		g := one.Locations[0].PhysicalLocation.Region
-		if g.StartLine < 1 || g.StartColumn < 1 || g.EndLine < g.StartLine || g.EndLine == g.StartLine && g.EndColumn < g.StartColumn {
+		if g.StartLine < 1 || g.StartColumn < 1 || g.EndLine < g.StartLine ||
+			g.EndLine == g.StartLine && g.EndColumn < g.StartColumn {
 			t.Errorf("result %d: region %+v", i, g)
 		}
 	}
@@ -200,12 +214,18 @@ func TestSARIFOfTheDemoFormulas(t *testing.T) {
 	}
 }
 
-// A house that sets aside, loosens and leaves out, on formulas with odd names: all of it is in the log.
+// A house that sets aside, loosens and leaves out, on formulas with odd names: all of it is in the
+// log.
 func TestSARIFOfAHouse(t *testing.T) {
 	folder(t, map[string]string{
-		"odd: näme/a b#%.hcl": strings.Replace(cautious, "Custard doughnuts", "A {0} [link](http://x.example) \u202e<b>", 1),
-		"b.hcl":               cautious,
-		"house-rules/c.hcl":   ownSafety,
+		"odd: näme/a b#%.hcl": strings.Replace(
+			cautious,
+			"Custard doughnuts",
+			"A {0} [link](http://x.example) \u202e<b>",
+			1,
+		),
+		"b.hcl":             cautious,
+		"house-rules/c.hcl": ownSafety,
 		"house.hcl": `house "h" {
   packs = ["balance", "./house-rules"]
   set "dairy-warm" {
@@ -227,7 +247,8 @@ func TestSARIFOfAHouse(t *testing.T) {
 		if uri != "b.hcl" && uri != "house.hcl" && uri != "odd%3A%20n%C3%A4me/a%20b%23%25.hcl" {
 			t.Errorf("the address %s", uri)
 		}
-		if strings.Contains(one.Message.Text, "](") || strings.Contains(strings.ReplaceAll(one.Message.Text, "{{", ""), "{") {
+		if strings.Contains(one.Message.Text, "](") ||
+			strings.Contains(strings.ReplaceAll(one.Message.Text, "{{", ""), "{") {
 			t.Errorf("a link or a placeholder in %q", one.Message.Text)
 		}
 	}
@@ -238,29 +259,51 @@ func TestSARIFOfAHouse(t *testing.T) {
 	}
 }
 
-// Nothing found and nothing to caution of is a log too; one of a formula that was never baked has no findings at all.
+// Nothing found and nothing to caution of is a log too; one of a formula that was never baked has
+// no findings at all.
 func TestSARIFOfNothing(t *testing.T) {
-	folder(t, map[string]string{"f.hcl": "formula \"Syrup\" {\n  syrup \"s\" {\n    ingredients = { \"sugar\" = \"100 g\", \"water\" = \"100 g\" }\n  }\n}\n", "house.hcl": "house \"h\" { packs = [\"yeast\"] }\n"})
+	folder(
+		t,
+		map[string]string{
+			"f.hcl":     "formula \"Syrup\" {\n  syrup \"s\" {\n    ingredients = { \"sugar\" = \"100 g\", \"water\" = \"100 g\" }\n  }\n}\n",
+			"house.hcl": "house \"h\" { packs = [\"yeast\"] }\n",
+		},
+	)
 	readSARIF(t, answered(t, "check", "--as", "sarif", "f.hcl"))
 }
 
 // A file that cannot be used is in no result, so the log itself says that the run is not whole.
 func TestSARIFOfABrokenFile(t *testing.T) {
-	folder(t, map[string]string{"a.hcl": cautious, "b.hcl": "formula \"b\" {\n  dough \"d\" { ingredients = { \"bread flour\" = 12 } }\n}\n"})
+	folder(
+		t,
+		map[string]string{
+			"a.hcl": cautious,
+			"b.hcl": "formula \"b\" {\n  dough \"d\" { ingredients = { \"bread flour\" = 12 } }\n}\n",
+		},
+	)
 	var out, errs bytes.Buffer
 	if status := run([]string{"check", "--as", "sarif", "."}, strings.NewReader(""), &out, &errs); status != exitUnused {
 		t.Errorf("status %d", status)
 	}
 	r := readSARIF(t, out.String()).Invocations[0]
-	if n := r.ToolExecutionNotifications; r.ExecutionSuccessful || len(n) != 1 || !strings.Contains(n[0].Message.Text, "has no unit") {
+	if n := r.ToolExecutionNotifications; r.ExecutionSuccessful || len(n) != 1 ||
+		!strings.Contains(n[0].Message.Text, "has no unit") {
 		t.Errorf("%+v", r)
 	}
 }
 
-// Columns are UTF-16 code units: one for an accented letter, one for a combining mark, two for an emoji. The finding is on the milk.
+// Columns are UTF-16 code units: one for an accented letter, one for a combining mark, two for an
+// emoji. The finding is on the milk.
 func TestSARIFColumns(t *testing.T) {
 	line := "  dough \"x\" {\n    ingredients = { /* \u00e9 e\u0301 \U0001F950 */ \"bread flour\" = \"1 kg\", \"instant yeast\" = \"10 g\", \"salt\" = \"5 g\", \"whole milk\" = { amount = \"600 g\", temp = \"9 C\" } }\n  }\n"
-	dir := folder(t, map[string]string{"house-rules/c.hcl": ownSafety, "house.hcl": "house \"h\" { packs = [\"./house-rules\"] }\n", "f.hcl": "formula \"f\" {\n" + line + "}\n"})
+	dir := folder(
+		t,
+		map[string]string{
+			"house-rules/c.hcl": ownSafety,
+			"house.hcl":         "house \"h\" { packs = [\"./house-rules\"] }\n",
+			"f.hcl":             "formula \"f\" {\n" + line + "}\n",
+		},
+	)
 	find := func() (at sarifRegion) {
 		for _, one := range readSARIF(t, answered(t, "check", "--as", "sarif", "f.hcl")).Results {
 			if one.RuleID == "dairy-warm" {
@@ -280,16 +323,24 @@ func TestSARIFColumns(t *testing.T) {
 		}
 	}
 	got := find()
-	if got.StartLine != 3 || got.EndLine != 3 || got.EndColumn-got.StartColumn < len("whole milk") || got.StartColumn != units+1 && got.StartColumn != units {
+	if got.StartLine != 3 || got.EndLine != 3 ||
+		got.EndColumn-got.StartColumn < len("whole milk") ||
+		got.StartColumn != units+1 && got.StartColumn != units {
 		t.Errorf("the region is %+v; the name begins after %d UTF-16 units", got, units)
 	}
-	// The same line in bare letters puts the finding one unit further left for the emoji alone: letter for letter all else is one unit.
-	bare := strings.NewReplacer("\u00e9", "e", "\u0301", "x", "\U0001F950", "y").Replace("formula \"f\" {\n" + line + "}\n")
+	// The same line in bare letters puts the finding one unit further left for the emoji alone:
+	// letter for letter all else is one unit.
+	bare := strings.NewReplacer("\u00e9", "e", "\u0301", "x", "\U0001F950", "y").
+		Replace("formula \"f\" {\n" + line + "}\n")
 	if err := os.WriteFile(filepath.Join(dir, "f.hcl"), []byte(bare), 0o666); err != nil {
 		t.Fatal(err)
 	}
 	if plain := find(); plain.StartColumn != got.StartColumn-1 {
-		t.Errorf("column %d without the emoji's second unit, %d with it", plain.StartColumn, got.StartColumn)
+		t.Errorf(
+			"column %d without the emoji's second unit, %d with it",
+			plain.StartColumn,
+			got.StartColumn,
+		)
 	}
 }
 
@@ -307,7 +358,11 @@ func TestSARIFFingerprintsSurvive(t *testing.T) {
 	if len(before) < 10 {
 		t.Fatalf("only %d", len(before))
 	}
-	moved := "# a line\n\n" + strings.ReplaceAll(cautious, "    steps = [", "\n    # moved\n    steps = [")
+	moved := "# a line\n\n" + strings.ReplaceAll(
+		cautious,
+		"    steps = [",
+		"\n    # moved\n    steps = [",
+	)
 	if err := os.WriteFile(filepath.Join(dir, "z.hcl"), []byte(moved), 0o666); err != nil {
 		t.Fatal(err)
 	}
@@ -326,14 +381,17 @@ func TestSARIFFingerprintsSurvive(t *testing.T) {
 	}
 }
 
-// Text, SARIF and Markdown of one run give the same totals, and the results of the log add up to them. All are the same bytes for any
-// number of workers and any order of the files.
+// Text, SARIF and Markdown of one run give the same totals, and the results of the log add up to
+// them. All are the same bytes for any number of workers and any order of the files.
 func TestOutputsAgree(t *testing.T) {
-	files := map[string]string{"house.hcl": "house \"h\" {\n  waive \"salt-low\" { because = \"tasted\" }\n}\n"}
+	files := map[string]string{
+		"house.hcl": "house \"h\" {\n  waive \"salt-low\" { because = \"tasted\" }\n}\n",
+	}
 	var forth, back []string
 	for i, salt := range []string{"9 g", "?", "30 g", "18 g"} {
 		name := fmt.Sprintf("%d.hcl", i)
-		files[name] = strings.NewReplacer("Custard doughnuts", "Doughnuts "+salt, `"9 g"`, `"`+salt+`"`).Replace(cautious)
+		files[name] = strings.NewReplacer("Custard doughnuts", "Doughnuts "+salt, `"9 g"`, `"`+salt+`"`).
+			Replace(cautious)
 		forth, back = append(forth, name), append([]string{name}, back...)
 	}
 	dir := folder(t, files)
@@ -380,7 +438,10 @@ func TestOutputsAgree(t *testing.T) {
 			count[one.Properties.Answer]++
 		}
 	}
-	if count["error"] != s.Stop || count["warning"] != s.Risk || count["note"] != s.Note || count["unsure"] != s.Unsure || count["waived"] != s.Waived || count["caution"] != s.Formulas {
+	if count["error"] != s.Stop || count["warning"] != s.Risk || count["note"] != s.Note ||
+		count["unsure"] != s.Unsure ||
+		count["waived"] != s.Waived ||
+		count["caution"] != s.Formulas {
 		t.Errorf("the results add up to %v, the totals are %+v", count, s)
 	}
 }
@@ -388,7 +449,17 @@ func TestOutputsAgree(t *testing.T) {
 // Several outputs of one run; a report that cannot be written whole leaves the old file as it was.
 func TestOutputFiles(t *testing.T) {
 	dir := folder(t, map[string]string{"a.hcl": cautious})
-	text := answered(t, "check", "--as", "text", "--as", "sarif:out.sarif", "--as", "markdown:out.md", "a.hcl")
+	text := answered(
+		t,
+		"check",
+		"--as",
+		"text",
+		"--as",
+		"sarif:out.sarif",
+		"--as",
+		"markdown:out.md",
+		"a.hcl",
+	)
 	if !strings.HasPrefix(text, "Cautions (whole") {
 		t.Errorf("no text on the screen: %s", text)
 	}
@@ -402,7 +473,8 @@ func TestOutputFiles(t *testing.T) {
 		}
 	}
 	var out, errs bytes.Buffer
-	if status := run([]string{"check", "--as", "sarif:nowhere/out.sarif", "a.hcl"}, strings.NewReader(""), &out, &errs); status != exitUnused || !strings.Contains(errs.String(), "nowhere") {
+	if status := run([]string{"check", "--as", "sarif:nowhere/out.sarif", "a.hcl"}, strings.NewReader(""), &out, &errs); status != exitUnused ||
+		!strings.Contains(errs.String(), "nowhere") {
 		t.Errorf("status %d, %s", status, errs.String())
 	}
 	left, err := os.ReadDir(dir)

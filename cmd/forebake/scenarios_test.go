@@ -18,7 +18,8 @@ import (
 
 const scenarioDir = "../../testdata/scenarios"
 
-// scenario is one row of scenarios.csv: a whole formula and what a food-safety check must say of it.
+// scenario is one row of scenarios.csv: a whole formula and what a food-safety check must say of
+// it.
 type scenario struct {
 	File    string
 	Unsafe  bool
@@ -52,7 +53,15 @@ func scenarios(t *testing.T) []scenario {
 		if r[1] != "unsafe" && r[1] != "safe" {
 			t.Errorf("%s: verdict %q is neither unsafe nor safe", r[0], r[1])
 		}
-		s := scenario{File: r[0], Unsafe: r[1] == "unsafe", Class: r[2], Level: r[3], Law: r[5], Basis: r[6], Because: r[7]}
+		s := scenario{
+			File:    r[0],
+			Unsafe:  r[1] == "unsafe",
+			Class:   r[2],
+			Level:   r[3],
+			Law:     r[5],
+			Basis:   r[6],
+			Because: r[7],
+		}
 		if r[4] != "" {
 			s.About = strings.Split(strings.ToLower(r[4]), ";")
 		}
@@ -61,8 +70,8 @@ func scenarios(t *testing.T) []scenario {
 	return out
 }
 
-// TestScenarioList holds scenarios.csv and the files beside it together: every formula has its row, every row
-// names its law, and each side is large enough to mean something.
+// TestScenarioList holds scenarios.csv and the files beside it together: every formula has its row,
+// every row names its law, and each side is large enough to mean something.
 func TestScenarioList(t *testing.T) {
 	listed := map[string]bool{}
 	unsafe, safe := 0, 0
@@ -75,7 +84,11 @@ func TestScenarioList(t *testing.T) {
 		if _, ok := severity[s.Level]; !ok || s.Unsafe && s.Level == "none" {
 			t.Errorf("%s: level %q", s.File, s.Level)
 		}
-		if s.Law == "" || s.Because == "" || !slices.Contains([]string{"read", "quoted", "memory", "computed", "judgement"}, s.Basis) {
+		if s.Law == "" || s.Because == "" ||
+			!slices.Contains(
+				[]string{"read", "quoted", "memory", "computed", "judgement"},
+				s.Basis,
+			) {
 			t.Errorf("%s: law %q, basis %q, why %q", s.File, s.Law, s.Basis, s.Because)
 		}
 		if s.Unsafe {
@@ -111,14 +124,16 @@ func TestScenarioList(t *testing.T) {
 	}
 }
 
-// byBakeModel are the unsafe scenarios that turn on how the oven heats the middle: the model of the bake
-// knows no oven temperature and has a factor of 1.5. They are counted as missed and named, and fail nothing.
+// byBakeModel are the unsafe scenarios that turn on how the oven heats the middle: the model of the
+// bake knows no oven temperature and has a factor of 1.5. They are counted as missed and named, and
+// fail nothing.
 var byBakeModel = []string{"brioche-loaf-half-baked.hcl", "cold-oven-lean-buns.hcl",
 	"cold-oven-raw-filling.hcl", "cold-oven-raw-meat.hcl"}
 
-// TestScenarios runs every scenario through the whole program. An unsafe one must get a food-safety finding of its
-// level or a higher one that speaks of the part or the step at fault; rules are asked for by what they say and not by
-// their names. A safe one must get nothing above its level, and never a stop.
+// TestScenarios runs every scenario through the whole program. An unsafe one must get a food-safety
+// finding of its level or a higher one that speaks of the part or the step at fault; rules are
+// asked for by what they say and not by their names. A safe one must get nothing above its level,
+// and never a stop.
 func TestScenarios(t *testing.T) {
 	var out, errs bytes.Buffer
 	run([]string{"check", "--as", "json", scenarioDir}, strings.NewReader(""), &out, &errs)
@@ -154,7 +169,8 @@ func TestScenarios(t *testing.T) {
 				worst = f.Level
 			}
 			about := slices.ContainsFunc(s.About, func(word string) bool {
-				return strings.Contains(strings.ToLower(f.Subject), word) || strings.Contains(strings.ToLower(f.Text), word)
+				return strings.Contains(strings.ToLower(f.Subject), word) ||
+					strings.Contains(strings.ToLower(f.Text), word)
 			})
 			enough = enough || about && severity[f.Level] >= severity[s.Level]
 		}
@@ -168,8 +184,18 @@ func TestScenarios(t *testing.T) {
 			if slices.Contains(byBakeModel, s.File) {
 				say = t.Logf
 			}
-			say("%s (%s): a %s or more is wanted about %s, since %s [%s, %s]; got %v%s",
-				s.File, s.Class, s.Level, strings.Join(s.About, " or "), s.Because, s.Law, s.Basis, said, refused)
+			say(
+				"%s (%s): a %s or more is wanted about %s, since %s [%s, %s]; got %v%s",
+				s.File,
+				s.Class,
+				s.Level,
+				strings.Join(s.About, " or "),
+				s.Because,
+				s.Law,
+				s.Basis,
+				said,
+				refused,
+			)
 		case refused == "" && severity[worst] <= severity[s.Level]:
 			safe++
 			passed++
@@ -216,17 +242,23 @@ func worst(t *testing.T, dir string) map[string]string {
 	return levels
 }
 
-// worsenings are ways to make a formula less safe by one figure of one line: the pattern's second group
-// is the figure, and by makes it worse.
+// worsenings are ways to make a formula less safe by one figure of one line: the pattern's second
+// group is the figure, and by makes it worse.
 var worsenings = []struct {
 	name string
 	line *regexp.Regexp
 	by   func(x float64) float64
 }{
-	{"longer", regexp.MustCompile(`(\{ (?:rest|hold|store|proof|temper) += ")(\d+)( (?:min|h|day)")`),
-		func(x float64) float64 { return x * 1.5 }},
-	{"warmer", regexp.MustCompile(`((?:rest|hold|store|proof|temper) .*at = ")([12]\d|3[0-3])( C")`),
-		func(x float64) float64 { return x + 4 }},
+	{
+		"longer",
+		regexp.MustCompile(`(\{ (?:rest|hold|store|proof|temper) += ")(\d+)( (?:min|h|day)")`),
+		func(x float64) float64 { return x * 1.5 },
+	},
+	{
+		"warmer",
+		regexp.MustCompile(`((?:rest|hold|store|proof|temper) .*at = ")([12]\d|3[0-3])( C")`),
+		func(x float64) float64 { return x + 4 },
+	},
 	{"warmer cold", regexp.MustCompile(`((?:chill|store) .*at = ")(\d)( C")`),
 		func(x float64) float64 { return x + 4 }},
 	{"deeper", regexp.MustCompile(`((?:chill|cool) .*as = "(?:tray|slab) )(\d+)( mm")`),
@@ -237,8 +269,8 @@ var worsenings = []struct {
 		func(x float64) float64 { return x / 2 }},
 }
 
-// TestWorseNeverClears makes every scenario worse by random figures: warmer, longer, deeper, a lower
-// core. No food-safety answer may become milder by it.
+// TestWorseNeverClears makes every scenario worse by random figures: warmer, longer, deeper, a
+// lower core. No food-safety answer may become milder by it.
 func TestWorseNeverClears(t *testing.T) {
 	before := worst(t, scenarioDir)
 	random := rand.New(rand.NewPCG(13, 31))
@@ -279,7 +311,12 @@ func TestWorseNeverClears(t *testing.T) {
 					if err != nil {
 						return err
 					}
-					lines[i] = lines[i][:m[4]] + strconv.FormatFloat(w.by(x), 'f', -1, 64) + lines[i][m[5]:]
+					lines[i] = lines[i][:m[4]] + strconv.FormatFloat(
+						w.by(x),
+						'f',
+						-1,
+						64,
+					) + lines[i][m[5]:]
 					changed[rel] = append(changed[rel], w.name+":"+lines[i])
 					text = []byte(strings.Join(lines, "\n"))
 				}
@@ -299,7 +336,13 @@ func TestWorseNeverClears(t *testing.T) {
 		}
 		for rel, how := range changed {
 			if severity[after[rel]] < severity[before[rel]] {
-				t.Errorf("%s: %s became %q by %s", rel, before[rel], after[rel], strings.Join(how, "; "))
+				t.Errorf(
+					"%s: %s became %q by %s",
+					rel,
+					before[rel],
+					after[rel],
+					strings.Join(how, "; "),
+				)
 			}
 		}
 	}

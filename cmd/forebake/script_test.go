@@ -22,13 +22,18 @@ import (
 	"forebake/engine/house"
 )
 
-var update = flag.Bool("update", false, "write what the program printed into the scripts and the broken files' texts")
+var update = flag.Bool(
+	"update",
+	false,
+	"write what the program printed into the scripts and the broken files' texts",
+)
 
 func TestMain(m *testing.M) {
 	testscript.Main(m, map[string]func(){"forebake": main})
 }
 
-// TestScripts runs the sessions of testdata/script. Each begins in a folder of its own, which nothing outside reaches.
+// TestScripts runs the sessions of testdata/script. Each begins in a folder of its own, which
+// nothing outside reaches.
 func TestScripts(t *testing.T) {
 	testscript.Run(t, testscript.Params{
 		Dir:                 "../../testdata/script",
@@ -55,7 +60,8 @@ func TestScripts(t *testing.T) {
 }
 
 // shippedCounts are how many rules, trials and so on the program is shipped with, by the name under
-// which scripts speak of them: '1 formula, '$RULES' rules'. RULES_balance are the rules of one pack.
+// which scripts speak of them: '1 formula, '$RULES' rules'. RULES_balance are the rules of one
+// pack.
 var shippedCounts = func() func(t *testing.T) map[string]int {
 	count := sync.OnceValues(func() (map[string]int, error) {
 		e := engine.New()
@@ -64,7 +70,13 @@ var shippedCounts = func() func(t *testing.T) map[string]int {
 			return nil, problems
 		}
 		trials, problems := e.Trials(os.TempDir(), nil)
-		counts := map[string]int{"RULES": len(l.Rules.Rules), "CAUTIONS": len(l.Rules.Cautions), "PACKS": len(engine.ShippedPacks()), "TRIALS": len(trials.Verdicts), "LIMITS": trials.Limits}
+		counts := map[string]int{
+			"RULES":    len(l.Rules.Rules),
+			"CAUTIONS": len(l.Rules.Cautions),
+			"PACKS":    len(engine.ShippedPacks()),
+			"TRIALS":   len(trials.Verdicts),
+			"LIMITS":   trials.Limits,
+		}
 		for _, p := range l.Rules.Packs {
 			counts["RULES_"+p.Name] = len(p.Rules)
 		}
@@ -85,7 +97,10 @@ func noHouseAbove(dir string) error {
 	for dir = filepath.Dir(dir); ; dir = filepath.Dir(dir) {
 		path := filepath.Join(dir, house.FileName)
 		if _, err := os.Stat(path); err == nil {
-			return fmt.Errorf("%s stands above the test's folder; set TMPDIR to another place", path)
+			return fmt.Errorf(
+				"%s stands above the test's folder; set TMPDIR to another place",
+				path,
+			)
 		}
 		if dir == filepath.Dir(dir) {
 			return nil
@@ -93,8 +108,8 @@ func noHouseAbove(dir string) error {
 	}
 }
 
-// statusCommand runs forebake and holds its exit status: status 2 check nowhere.hcl. Like exec it leaves stdout and stderr
-// for the lines that follow.
+// statusCommand runs forebake and holds its exit status: status 2 check nowhere.hcl. Like exec it
+// leaves stdout and stderr for the lines that follow.
 func statusCommand(ts *testscript.TestScript, neg bool, args []string) {
 	if neg || len(args) < 2 {
 		ts.Fatalf("usage: status N verb [argument ...]")
@@ -109,22 +124,31 @@ func statusCommand(ts *testscript.TestScript, neg bool, args []string) {
 		ts.Fatalf("forebake: %v", err)
 	}
 	if got != want {
-		ts.Fatalf("forebake %s: exit status %d, want %d\n%s", strings.Join(args[1:], " "), got, want, ts.ReadFile("stderr"))
+		ts.Fatalf(
+			"forebake %s: exit status %d, want %d\n%s",
+			strings.Join(args[1:], " "),
+			got,
+			want,
+			ts.ReadFile("stderr"),
+		)
 	}
 	for _, name := range []string{"stdout", "stderr"} {
-		if text := ts.ReadFile(name); strings.Contains(text, "goroutine ") || strings.Contains(text, "panic:") {
+		if text := ts.ReadFile(name); strings.Contains(text, "goroutine ") ||
+			strings.Contains(text, "panic:") {
 			ts.Fatalf("a stack trace on %s:\n%s", name, text)
 		}
 	}
 }
 
-// whenCommand writes house-rules/mine.hcl with one rule on doughs and the condition given: when 'dough.salt_pct < 1'. The
-// condition begins at column 13 of line 5.
+// whenCommand writes house-rules/mine.hcl with one rule on doughs and the condition given: when
+// 'dough.salt_pct < 1'. The condition begins at column 13 of line 5.
 func whenCommand(ts *testscript.TestScript, neg bool, args []string) {
 	if neg || len(args) != 1 {
 		ts.Fatalf("usage: when CONDITION")
 	}
-	text := "rule \"mine\" {\n  on     = \"dough\"\n  level  = \"risk\"\n  limits = { salt_pct = 1.4 }\n  when   = " + strconv.Quote(args[0]) +
+	text := "rule \"mine\" {\n  on     = \"dough\"\n  level  = \"risk\"\n  limits = { salt_pct = 1.4 }\n  when   = " + strconv.Quote(
+		args[0],
+	) +
 		"\n  say    = \"Salt is {dough.salt_pct}.\"\n  why    = \"It tastes flat.\"\n  source = \"common practice\"\n}\n"
 	path := ts.MkAbs("house-rules/mine.hcl")
 	ts.Check(os.MkdirAll(filepath.Dir(path), 0o777))
@@ -137,10 +161,17 @@ func houseCommand(ts *testscript.TestScript, neg bool, args []string) {
 	if neg || len(args) != 1 {
 		ts.Fatalf("usage: house SETTINGS")
 	}
-	ts.Check(os.WriteFile(ts.MkAbs("house.hcl"), []byte("house \"h\" {\n"+strings.ReplaceAll(args[0], "; ", "\n")+"\n}\n"), 0o666))
+	ts.Check(
+		os.WriteFile(
+			ts.MkAbs("house.hcl"),
+			[]byte("house \"h\" {\n"+strings.ReplaceAll(args[0], "; ", "\n")+"\n}\n"),
+			0o666,
+		),
+	)
 }
 
-// beforeCommand holds the order of texts in a file, wherever its lines are broken: before stdout Cautions 'Milk buns'.
+// beforeCommand holds the order of texts in a file, wherever its lines are broken: before stdout
+// Cautions 'Milk buns'.
 func beforeCommand(ts *testscript.TestScript, neg bool, args []string) {
 	if neg || len(args) < 3 {
 		ts.Fatalf("usage: before FILE text text [text ...]")
@@ -157,8 +188,8 @@ func beforeCommand(ts *testscript.TestScript, neg bool, args []string) {
 	}
 }
 
-// cleanCommand holds that nothing in the files could move a cursor, hide, or reorder what is read. With "coloured" before
-// them it lets the codes of colours pass.
+// cleanCommand holds that nothing in the files could move a cursor, hide, or reorder what is read.
+// With "coloured" before them it lets the codes of colours pass.
 func cleanCommand(ts *testscript.TestScript, neg bool, args []string) {
 	if neg || len(args) == 0 {
 		ts.Fatalf("usage: clean [coloured] FILE ...")
@@ -179,12 +210,14 @@ func cleanCommand(ts *testscript.TestScript, neg bool, args []string) {
 
 var colourCode = regexp.MustCompile("\x1b\\[[0-9;]*m")
 
-// unclean finds the first character that does not belong in what a program prints: a control character other than the
-// line feed, a format character, a line or paragraph separator, or a byte that is not UTF-8.
+// unclean finds the first character that does not belong in what a program prints: a control
+// character other than the line feed, a format character, a line or paragraph separator, or a byte
+// that is not UTF-8.
 func unclean(text string) string {
 	for i, r := range text {
 		_, size := utf8.DecodeRuneInString(text[i:])
-		if r != '\n' && (unicode.In(r, unicode.Cc, unicode.Cf, unicode.Zl, unicode.Zp) || r == utf8.RuneError && size == 1) {
+		if r != '\n' &&
+			(unicode.In(r, unicode.Cc, unicode.Cf, unicode.Zl, unicode.Zp) || r == utf8.RuneError && size == 1) {
 			return fmt.Sprintf("%U stands raw after %q", r, text[max(0, i-40):i])
 		}
 	}
@@ -192,11 +225,16 @@ func unclean(text string) string {
 }
 
 var (
-	gnuLine    = regexp.MustCompile(`^[^:\s][^:]*:[1-9]\d*:[1-9]\d*: (?:(caution): .*\S|unchecked: .*\S|unread: .*\S|(?:stop|risk|note|unsure|waived|waived stop|waived risk|waived note|loosened): .*\S \[[a-z0-9]+(?:-[a-z0-9]+)*\](?: \(because .*\S, \S+:\d+\))?)$`)
-	totalsLine = regexp.MustCompile(`^(?:forebake: )?(\d+) formulas?, (\d+) rules?: (\d+) stop, (\d+) risk, (\d+) note, (\d+) unsure, (\d+) waived(?:, \d+ in the backlog)?(?:, \d+ not read)?\.?$`)
+	gnuLine = regexp.MustCompile(
+		`^[^:\s][^:]*:[1-9]\d*:[1-9]\d*: (?:(caution): .*\S|unchecked: .*\S|unread: .*\S|(?:stop|risk|note|unsure|waived|waived stop|waived risk|waived note|loosened): .*\S \[[a-z0-9]+(?:-[a-z0-9]+)*\](?: \(because .*\S, \S+:\d+\))?)$`,
+	)
+	totalsLine = regexp.MustCompile(
+		`^(?:forebake: )?(\d+) formulas?, (\d+) rules?: (\d+) stop, (\d+) risk, (\d+) note, (\d+) unsure, (\d+) waived(?:, \d+ in the backlog)?(?:, \d+ not read)?\.?$`,
+	)
 )
 
-// gnuCommand holds that every line is in the form that editors jump by, and that the last one gives the totals.
+// gnuCommand holds that every line is in the form that editors jump by, and that the last one gives
+// the totals.
 func gnuCommand(ts *testscript.TestScript, neg bool, args []string) {
 	if neg || len(args) != 1 {
 		ts.Fatalf("usage: gnu FILE")
@@ -219,8 +257,8 @@ func gnuCommand(ts *testscript.TestScript, neg bool, args []string) {
 	}
 }
 
-// totalsCommand holds that the text, the lines and the JSON of one run give the same numbers, and that the findings of the
-// lines and of the JSON add up to them.
+// totalsCommand holds that the text, the lines and the JSON of one run give the same numbers, and
+// that the findings of the lines and of the JSON add up to them.
 func totalsCommand(ts *testscript.TestScript, neg bool, args []string) {
 	if neg || len(args) != 3 {
 		ts.Fatalf("usage: totals TEXT LINES JSON")
@@ -255,17 +293,29 @@ func totalsCommand(ts *testscript.TestScript, neg bool, args []string) {
 		}
 	}
 	for _, word := range []string{"stop", "risk", "note", "unsure", "waived"} {
-		inLines[word] = len(regexp.MustCompile(`(?m)^[^:]+:\d+:\d+: `+word+`(?: stop| risk| note)?: `).FindAllString(ts.ReadFile(args[1]), -1))
+		inLines[word] = len(
+			regexp.MustCompile(`(?m)^[^:]+:\d+:\d+: `+word+`(?: stop| risk| note)?: `).
+				FindAllString(ts.ReadFile(args[1]), -1),
+		)
 	}
 	for i, word := range []string{"stop", "risk", "note", "unsure", "waived"} {
 		total, _ := strconv.Atoi(numbers[0][2+i])
 		if counts[word] != total || inLines[word] != total {
-			ts.Fatalf("%s: %d in the totals, %d in the findings of %s, %d in those of %s", word, total, counts[word], args[2], inLines[word], args[1])
+			ts.Fatalf(
+				"%s: %d in the totals, %d in the findings of %s, %d in those of %s",
+				word,
+				total,
+				counts[word],
+				args[2],
+				inLines[word],
+				args[1],
+			)
 		}
 	}
 }
 
-// schemaCommand holds the JSON of check or facts to its schema: every key there, no other, each of its type.
+// schemaCommand holds the JSON of check or facts to its schema: every key there, no other, each of
+// its type.
 func schemaCommand(ts *testscript.TestScript, neg bool, args []string) {
 	if neg || len(args) != 2 || schemas[args[0]] == nil {
 		ts.Fatalf("usage: schema check|facts FILE")
@@ -302,9 +352,33 @@ func outOfOrder(text []byte) (faults []string) {
 	rank := map[string]int{"stop": 0, "risk": 1, "note": 2}
 	for i := 1; i < len(run.Findings); i++ {
 		a, b := run.Findings[i-1], run.Findings[i]
-		if cmp.Or(cmp.Compare(a.File, b.File), cmp.Compare(a.Line, b.Line), cmp.Compare(a.Column, b.Column), cmp.Compare(rank[a.Level], rank[b.Level]),
-			cmp.Compare(a.Rule, b.Rule), cmp.Compare(a.Subject, b.Subject), cmp.Compare(a.Text, b.Text)) > 0 {
-			faults = append(faults, fmt.Sprintf("finding %d, %s at %s:%d:%d, stands after %s at %s:%d:%d", i, b.Rule, b.File, b.Line, b.Column, a.Rule, a.File, a.Line, a.Column))
+		if cmp.Or(
+			cmp.Compare(a.File, b.File),
+			cmp.Compare(a.Line, b.Line),
+			cmp.Compare(a.Column, b.Column),
+			cmp.Compare(rank[a.Level], rank[b.Level]),
+			cmp.Compare(
+				a.Rule,
+				b.Rule,
+			),
+			cmp.Compare(a.Subject, b.Subject),
+			cmp.Compare(a.Text, b.Text),
+		) > 0 {
+			faults = append(
+				faults,
+				fmt.Sprintf(
+					"finding %d, %s at %s:%d:%d, stands after %s at %s:%d:%d",
+					i,
+					b.Rule,
+					b.File,
+					b.Line,
+					b.Column,
+					a.Rule,
+					a.File,
+					a.Line,
+					a.Column,
+				),
+			)
 		}
 	}
 	return faults
@@ -353,7 +427,10 @@ func (o object) check(path string, v any) (faults []string) {
 		faults = append(faults, path+": unsure, and nothing is needed")
 	}
 	if _, finding := m["mends"]; finding && (m["answer"] == "waived") != (m["waived"] != nil) {
-		faults = append(faults, fmt.Sprintf("%s: the answer is %v, and waived is %v", path, m["answer"], m["waived"]))
+		faults = append(
+			faults,
+			fmt.Sprintf("%s: the answer is %v, and waived is %v", path, m["answer"], m["waived"]),
+		)
 	}
 	return faults
 }
@@ -412,8 +489,10 @@ var (
 		i, err := n.Int64()
 		return err == nil && i >= 0
 	})
-	yesOrNo      = kind(func(_ string, v any) bool { _, ok := v.(bool); return ok })
-	textOrNull   = kind(func(_ string, v any) bool { s, ok := v.(string); return ok && s != "" || v == nil })
+	yesOrNo    = kind(func(_ string, v any) bool { _, ok := v.(bool); return ok })
+	textOrNull = kind(
+		func(_ string, v any) bool { s, ok := v.(string); return ok && s != "" || v == nil },
+	)
 	numberOrNull = kind(func(_ string, v any) bool { _, ok := number(v); return ok || v == nil })
 	anyFigure    = kind(func(_ string, v any) bool {
 		switch x := v.(type) {
@@ -439,7 +518,15 @@ var schemas = map[string]object{
 		"findings": list{object{
 			"rule": filled, "pack": filled, "level": words{"stop", "risk", "note"}, "answer": words{"flagged", "unsure", "waived"},
 			"formula": isText, "subject": filled, "file": filled, "line": whole, "column": whole, "text": filled, "why": filled, "source": filled,
-			"facts": list{object{"name": filled, "value": anyFigure, "low": numberOrNull, "high": numberOrNull, "unit": isText}},
+			"facts": list{
+				object{
+					"name":  filled,
+					"value": anyFigure,
+					"low":   numberOrNull,
+					"high":  numberOrNull,
+					"unit":  isText,
+				},
+			},
 			"needs": list{filled},
 			"mends": list{object{"text": filled, "trust": words{"exact", "searched", "taste"}}},
 			"doubt": yesOrNo, "food_safety": yesOrNo, "waived": orNull{object{"because": filled, "until": textOrNull, "by": filled}},
@@ -447,8 +534,28 @@ var schemas = map[string]object{
 		"unread":    list{object{"file": isText, "line": whole, "column": whole, "text": filled}},
 		"notices":   list{filled},
 		"unchecked": list{object{"pack": filled, "text": filled, "by": filled}},
-		"loosened":  list{object{"rule": filled, "pack": filled, "what": filled, "from": filled, "to": filled, "because": filled, "by": filled}},
-		"totals":    object{"formulas": whole, "rules": whole, "stop": whole, "risk": whole, "note": whole, "unsure": whole, "waived": whole, "backlog": whole, "unread": whole},
+		"loosened": list{
+			object{
+				"rule":    filled,
+				"pack":    filled,
+				"what":    filled,
+				"from":    filled,
+				"to":      filled,
+				"because": filled,
+				"by":      filled,
+			},
+		},
+		"totals": object{
+			"formulas": whole,
+			"rules":    whole,
+			"stop":     whole,
+			"risk":     whole,
+			"note":     whole,
+			"unsure":   whole,
+			"waived":   whole,
+			"backlog":  whole,
+			"unread":   whole,
+		},
 	},
 	"facts": {
 		"cautions": list{object{"text": filled, "source": filled, "formula": filled}},

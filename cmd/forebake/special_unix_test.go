@@ -32,12 +32,39 @@ func TestNoVerbReadsSpecialFiles(t *testing.T) {
 		}, "is too large"},
 	}
 	verbs := map[string][][]string{ // by the special file
-		"f.hcl": {{"check", "f.hcl"}, {"check", "a.hcl", "f.hcl"}, {"check", "."}, {"check", "--commit", "f.hcl"}, {"check", "--timing", "f.hcl"}, {"mend", "f.hcl"}, {"mend", "--write", "f.hcl"},
-			{"compare", "f.hcl", "a.hcl"}, {"compare", "a.hcl", "f.hcl"}, {"facts", "f.hcl"}, {"facts", "--history", "f.hcl"}},
-		"own.hcl":     {{"check", "a.hcl"}, {"mend", "a.hcl"}, {"compare", "a.hcl", "a.hcl"}, {"facts", "a.hcl"}, {"why", "salt-low"}, {"packs"}, {"trial"}},
+		"f.hcl": {
+			{"check", "f.hcl"},
+			{"check", "a.hcl", "f.hcl"},
+			{"check", "."},
+			{"check", "--commit", "f.hcl"},
+			{"check", "--timing", "f.hcl"},
+			{"mend", "f.hcl"},
+			{"mend", "--write", "f.hcl"},
+			{
+				"compare",
+				"f.hcl",
+				"a.hcl",
+			},
+			{"compare", "a.hcl", "f.hcl"},
+			{"facts", "f.hcl"},
+			{"facts", "--history", "f.hcl"},
+		},
+		"own.hcl": {
+			{"check", "a.hcl"},
+			{"mend", "a.hcl"},
+			{"compare", "a.hcl", "a.hcl"},
+			{"facts", "a.hcl"},
+			{"why", "salt-low"},
+			{"packs"},
+			{"trial"},
+		},
 		"like.hcl":    {{"check", "a.hcl"}, {"why", "salt-low"}},
 		"backlog.hcl": {{"check", "--backlog", "backlog.hcl", "a.hcl"}},
-		"odd.hcl":     {{"why", "--house", "odd.hcl", "salt-low"}, {"packs", "--house", "odd.hcl"}, {"trial", "--house", "odd.hcl"}},
+		"odd.hcl": {
+			{"why", "--house", "odd.hcl", "salt-low"},
+			{"packs", "--house", "odd.hcl"},
+			{"trial", "--house", "odd.hcl"},
+		},
 	}
 	for kind, k := range kinds {
 		for file, list := range verbs {
@@ -54,7 +81,8 @@ func TestNoVerbReadsSpecialFiles(t *testing.T) {
 					t.Skip(err)
 				}
 				for _, args := range list {
-					if kind == "folder" && (file != "f.hcl" && file != "backlog.hcl" || args[1] == "." || args[0] == "facts") {
+					if kind == "folder" &&
+						(file != "f.hcl" && file != "backlog.hcl" || args[1] == "." || args[0] == "facts") {
 						continue // a folder is a pack, or has a house of its own; below it are no formulas
 					}
 					type end struct {
@@ -69,7 +97,8 @@ func TestNoVerbReadsSpecialFiles(t *testing.T) {
 					}()
 					select {
 					case got := <-done:
-						if got.status != exitUnused || !strings.Contains(got.said, k.says) || !strings.Contains(got.said, file) {
+						if got.status != exitUnused || !strings.Contains(got.said, k.says) ||
+							!strings.Contains(got.said, file) {
 							t.Errorf("%q ends with %d: %s", args, got.status, got.said)
 						}
 					case <-time.After(30 * time.Second):

@@ -27,17 +27,38 @@ expression library compiles. Where the two differ, the trial fails.`,
 			out := cmd.OutOrStdout()
 			failed := len(rep.Unknown)
 			for _, t := range rep.Unknown {
-				fmt.Fprintf(out, "%s: %s is of a rule or caution that these packs do not hold: %s\n", t.Place, t.Title(), source.Safe(t.Rule+t.Caution))
+				fmt.Fprintf(
+					out,
+					"%s: %s is of a rule or caution that these packs do not hold: %s\n",
+					t.Place,
+					t.Title(),
+					source.Safe(t.Rule+t.Caution),
+				)
 			}
 			for _, v := range rep.Verdicts {
 				if !v.Passed {
 					failed++
 				}
 				if v.Got != v.Trial.Expect {
-					fmt.Fprintf(out, "%s: %s expects %s, and %s%s answers %s\n", v.Trial.Place, v.Trial.Title(), v.Trial.Expect, v.Trial.Rule, v.Trial.Caution, v.Got)
+					fmt.Fprintf(
+						out,
+						"%s: %s expects %s, and %s%s answers %s\n",
+						v.Trial.Place,
+						v.Trial.Title(),
+						v.Trial.Expect,
+						v.Trial.Rule,
+						v.Trial.Caution,
+						v.Got,
+					)
 				}
 				if v.Differ != "" {
-					fmt.Fprintf(out, "%s: %s fails %s\n", v.Trial.Place, v.Trial.Title(), source.Safe(v.Differ))
+					fmt.Fprintf(
+						out,
+						"%s: %s fails %s\n",
+						v.Trial.Place,
+						v.Trial.Title(),
+						source.Safe(v.Differ),
+					)
 				}
 			}
 			for _, r := range rep.NoFlagged {

@@ -11,8 +11,15 @@ import (
 	"testing"
 )
 
-// noFormulas are the files of testdata/published that hold worked examples and units, and nothing to bake.
-var noFormulas = []string{"osmotic.hcl", "trade.hcl", "units.hcl", "water-activity.hcl", "worked-examples.hcl"}
+// noFormulas are the files of testdata/published that hold worked examples and units, and nothing
+// to bake.
+var noFormulas = []string{
+	"osmotic.hcl",
+	"trade.hcl",
+	"units.hcl",
+	"water-activity.hcl",
+	"worked-examples.hcl",
+}
 
 func publishedFormulas(t *testing.T) []string {
 	t.Helper()
@@ -24,7 +31,10 @@ func publishedFormulas(t *testing.T) []string {
 		}
 		out = append(out, paths...)
 	}
-	out = slices.DeleteFunc(out, func(path string) bool { return slices.Contains(noFormulas, filepath.Base(path)) })
+	out = slices.DeleteFunc(
+		out,
+		func(path string) bool { return slices.Contains(noFormulas, filepath.Base(path)) },
+	)
 	if len(out) < 40 {
 		t.Fatalf("%d published formulas; 40 are the least", len(out))
 	}
@@ -33,7 +43,8 @@ func publishedFormulas(t *testing.T) []string {
 
 var basisNamed = regexp.MustCompile(`\((read|quoted|memory)\)`)
 
-// TestPublishedNamed holds that each published formula says at its top where it was published, and how that is known.
+// TestPublishedNamed holds that each published formula says at its top where it was published, and
+// how that is known.
 func TestPublishedNamed(t *testing.T) {
 	for _, path := range publishedFormulas(t) {
 		text, err := os.ReadFile(path)
@@ -47,8 +58,9 @@ func TestPublishedNamed(t *testing.T) {
 	}
 }
 
-// TestPublishedTrust counts what the program says of formulas that bake well: no stop, half a risk and three findings a
-// formula at the most. Open answers are counted apart: many of these recipes leave temperatures to the baker.
+// TestPublishedTrust counts what the program says of formulas that bake well: no stop, half a risk
+// and three findings a formula at the most. Open answers are counted apart: many of these recipes
+// leave temperatures to the baker.
 func TestPublishedTrust(t *testing.T) {
 	t.Skip("the rules say too much of good work yet")
 
@@ -63,7 +75,12 @@ func TestPublishedTrust(t *testing.T) {
 		t.Fatalf("%v: %s", err, errs.String())
 	}
 	if report.Totals.Formulas != len(paths) {
-		t.Errorf("%d of %d formulas are judged: %s", report.Totals.Formulas, len(paths), errs.String())
+		t.Errorf(
+			"%d of %d formulas are judged: %s",
+			report.Totals.Formulas,
+			len(paths),
+			errs.String(),
+		)
 	}
 	count := map[string]int{}
 	for _, f := range report.Findings {
@@ -79,8 +96,15 @@ func TestPublishedTrust(t *testing.T) {
 	}
 	n := float64(max(1, report.Totals.Formulas))
 	risks, all := float64(count["risk"])/n, float64(count["stop"]+count["risk"]+count["note"])/n
-	t.Logf("%d formulas: %d stops, %.1f risks, %.1f notes a formula, %.1f findings in all; %.1f open answers",
-		report.Totals.Formulas, count["stop"], risks, float64(count["note"])/n, all, float64(count["unsure"])/n)
+	t.Logf(
+		"%d formulas: %d stops, %.1f risks, %.1f notes a formula, %.1f findings in all; %.1f open answers",
+		report.Totals.Formulas,
+		count["stop"],
+		risks,
+		float64(count["note"])/n,
+		all,
+		float64(count["unsure"])/n,
+	)
 	if risks > 0.5 || all > 3 {
 		t.Errorf("%.1f risks and %.1f findings a formula; 0.5 and 3 are the most", risks, all)
 	}

@@ -15,8 +15,10 @@ func (fullWriter) Write([]byte) (int, error) { return 0, errors.New("no space le
 
 // Where the report cannot be printed, mend writes nothing and ends with 2, as its help says.
 func TestMendWritesNothingWithoutAWriter(t *testing.T) {
-	draft := []byte("formula \"t\" {\n  dough \"d\" {\n    ingredients = {\n      \"bread flour\" = \"1000 g\"\n" +
-		"      \"water\" = \"600 g\"\n      \"instant yeast\" = \"10 g\"\n      \"salt\" = \"5 g\"\n    }\n  }\n}\n")
+	draft := []byte(
+		"formula \"t\" {\n  dough \"d\" {\n    ingredients = {\n      \"bread flour\" = \"1000 g\"\n" +
+			"      \"water\" = \"600 g\"\n      \"instant yeast\" = \"10 g\"\n      \"salt\" = \"5 g\"\n    }\n  }\n}\n",
+	)
 	t.Chdir(t.TempDir())
 	if err := os.WriteFile("a.hcl", draft, 0o644); err != nil {
 		t.Fatal(err)

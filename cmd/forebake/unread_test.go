@@ -10,9 +10,9 @@ import (
 	"forebake/engine/report"
 )
 
-// A file that could not be read stands in every saved report, beside others and alone; a report that
-// stood there before does not stay. A report on the screen says so too, but for a format that is read
-// beside standard error, where nothing else was read.
+// A file that could not be read stands in every saved report, beside others and alone; a report
+// that stood there before does not stay. A report on the screen says so too, but for a format that
+// is read beside standard error, where nothing else was read.
 func TestUnreadStandsInEveryReport(t *testing.T) {
 	for _, c := range []struct {
 		name  string
@@ -34,10 +34,20 @@ func TestUnreadStandsInEveryReport(t *testing.T) {
 					"school/house.hcl": "house \"h\" {\n  kitchem {}\n}\n", "school/b.hcl": cautious, "school/c.hcl": cautious, "empty/notes.txt": "", "rules/c.hcl": ownSafety,
 				})
 				var out, errs bytes.Buffer
-				run([]string{"check", "--as", f.Name + ":out", "a.hcl"}, strings.NewReader(""), &out, &errs) // an old report
+				run(
+					[]string{"check", "--as", f.Name + ":out", "a.hcl"},
+					strings.NewReader(""),
+					&out,
+					&errs,
+				) // an old report
 				out.Reset()
 				errs.Reset()
-				status := run(append([]string{"check", "--as", f.Name, "--as", f.Name + ":out"}, c.paths...), strings.NewReader(""), &out, &errs)
+				status := run(
+					append([]string{"check", "--as", f.Name, "--as", f.Name + ":out"}, c.paths...),
+					strings.NewReader(""),
+					&out,
+					&errs,
+				)
 				if status != exitUnused || errs.Len() == 0 {
 					t.Errorf("status %d, %s", status, errs.String())
 				}
@@ -53,9 +63,13 @@ func TestUnreadStandsInEveryReport(t *testing.T) {
 					screen = string(saved)
 				}
 				for where, printed := range map[string]string{"saved": string(saved), "on the screen": screen} {
-					words := strings.Join(strings.Fields(strings.NewReplacer(`\_`, "_").Replace(printed)), " ")
+					words := strings.Join(
+						strings.Fields(strings.NewReplacer(`\_`, "_").Replace(printed)),
+						" ",
+					)
 					for _, part := range c.says {
-						if n, ok := strings.CutSuffix(part, " not read"); ok && strings.HasPrefix(printed, "{") {
+						if n, ok := strings.CutSuffix(part, " not read"); ok &&
+							strings.HasPrefix(printed, "{") {
 							part = `"unread": ` + n
 						}
 						if !strings.Contains(words, part) {

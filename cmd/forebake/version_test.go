@@ -6,7 +6,10 @@ import (
 )
 
 func TestBuiltFrom(t *testing.T) {
-	commit := debug.BuildSetting{Key: "vcs.revision", Value: "0123456789abcdef0123456789abcdef01234567"}
+	commit := debug.BuildSetting{
+		Key:   "vcs.revision",
+		Value: "0123456789abcdef0123456789abcdef01234567",
+	}
 	day := debug.BuildSetting{Key: "vcs.time", Value: "2026-11-25T10:50:00Z"}
 	for _, c := range []struct {
 		settings []debug.BuildSetting

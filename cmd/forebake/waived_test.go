@@ -20,8 +20,8 @@ import (
 	"forebake/rules"
 )
 
-// flaggedTrials gives the trials of a shipped pack that are expected to flag, the first of each rule: the kitchen and the tins, and the
-// formula, as they are tried.
+// flaggedTrials gives the trials of a shipped pack that are expected to flag, the first of each
+// rule: the kitchen and the tins, and the formula, as they are tried.
 func flaggedTrials(t *testing.T, name string) map[string][2]string {
 	t.Helper()
 	var drafts []*rule.Draft
@@ -30,7 +30,11 @@ func flaggedTrials(t *testing.T, name string) map[string][2]string {
 		if err != nil {
 			t.Fatal(err)
 		}
-		o := rule.Options{Trials: true, Formula: formula.Options{Larder: larder.New()}, Version: engine.Version}
+		o := rule.Options{
+			Trials:  true,
+			Formula: formula.Options{Larder: larder.New()},
+			Version: engine.Version,
+		}
 		drafts = append(drafts, rule.Open(n, []*source.File{source.New(n+".hcl", text)}, o))
 	}
 	pack, problems := drafts[1].Read(rule.Figures(drafts))
@@ -46,7 +50,8 @@ func flaggedTrials(t *testing.T, name string) map[string][2]string {
 		body, _ := source.Parse(at.File)
 		blocks := body.Blocks // of a case: the text of its trial alone
 		for _, b := range blocks {
-			if b.Type == "trial" && b.Range().Start.Byte <= at.Start && at.Start < b.CloseBraceRange.End.Byte {
+			if b.Type == "trial" && b.Range().Start.Byte <= at.Start &&
+				at.Start < b.CloseBraceRange.End.Byte {
 				blocks = b.Body.Blocks
 				break
 			}
@@ -65,8 +70,9 @@ func flaggedTrials(t *testing.T, name string) map[string][2]string {
 	return out
 }
 
-// Waiving any rule of food safety leaves its finding to be seen in every output, whole, before all else but the cautions, with who set
-// it aside and why. Each rule is tried on the first of its trials that flags.
+// Waiving any rule of food safety leaves its finding to be seen in every output, whole, before all
+// else but the cautions, with who set it aside and why. Each rule is tried on the first of its
+// trials that flags.
 func TestWaivedFoodSafetyStaysVisible(t *testing.T) {
 	pack, err := fs.ReadFile(rules.Files, "hygiene.hcl")
 	if err != nil {
@@ -85,7 +91,11 @@ func TestWaivedFoodSafetyStaysVisible(t *testing.T) {
 				t.Fatal("no trial that flags")
 			}
 			dir := t.TempDir()
-			house := fmt.Sprintf("house \"h\" {\n%s  packs = [\"hygiene\"]\n  waive %q {\n    because = \"we keep our own records\"\n  }\n}\n", trial[0], id)
+			house := fmt.Sprintf(
+				"house \"h\" {\n%s  packs = [\"hygiene\"]\n  waive %q {\n    because = \"we keep our own records\"\n  }\n}\n",
+				trial[0],
+				id,
+			)
 			for name, text := range map[string]string{"f.hcl": trial[1], "house.hcl": house} {
 				if err := os.WriteFile(filepath.Join(dir, name), []byte(text), 0o666); err != nil {
 					t.Fatal(err)
@@ -127,8 +137,28 @@ func asideInOrder(t *testing.T, rule string, printed map[string]string) {
 			at += i + len(part)
 		}
 	}
-	inOrder(printed["text"], "Cautions", "\n! ", "Food safety, set aside by the house", "we keep our own records", "Rule: "+rule, "t  (f.hcl)", "waived.")
-	inOrder(printed["markdown"], "## Cautions", "## Food safety, set aside by the house", "- **waived ", "Why: ", "Set aside at house.hcl:", "because we keep our own records", "Rule: `"+rule+"`", "## t", "waived.")
+	inOrder(
+		printed["text"],
+		"Cautions",
+		"\n! ",
+		"Food safety, set aside by the house",
+		"we keep our own records",
+		"Rule: "+rule,
+		"t  (f.hcl)",
+		"waived.",
+	)
+	inOrder(
+		printed["markdown"],
+		"## Cautions",
+		"## Food safety, set aside by the house",
+		"- **waived ",
+		"Why: ",
+		"Set aside at house.hcl:",
+		"because we keep our own records",
+		"Rule: `"+rule+"`",
+		"## t",
+		"waived.",
+	)
 	if ok, _ := regexp.MatchString(`(?m)^f\.hcl:\d+:\d+: waived (stop|risk|note): .* \[`+rule+`\] \(because we keep our own records, house\.hcl:\d+\)$`, printed["lines"]); !ok {
 		t.Errorf("not among the lines:\n%s", printed["lines"])
 	}
@@ -150,24 +180,33 @@ func asideInJSON(t *testing.T, rule, printed string) {
 	}
 	seen := false
 	for _, f := range got.Findings {
-		seen = seen || f.Rule == rule && f.Answer == "waived" && f.Safety && f.Waived != nil && f.Waived.Because == "we keep our own records" && strings.HasPrefix(f.Waived.By, "house.hcl:")
+		seen = seen ||
+			f.Rule == rule && f.Answer == "waived" && f.Safety && f.Waived != nil && f.Waived.Because == "we keep our own records" &&
+				strings.HasPrefix(f.Waived.By, "house.hcl:")
 	}
 	if !seen || got.Totals.Waived == 0 || len(got.Cautions) == 0 {
 		t.Errorf("not in the JSON: %+v", got)
 	}
 }
 
-// asideInSARIF holds that the finding stands twice: suppressed with its reason, and in the open, since
-// sites hide what is suppressed.
+// asideInSARIF holds that the finding stands twice: suppressed with its reason, and in the open,
+// since sites hide what is suppressed.
 func asideInSARIF(t *testing.T, rule, printed string) {
 	t.Helper()
 	hidden, open := false, false
 	for _, r := range readSARIF(t, printed).Results {
 		switch {
 		case r.RuleID == rule && len(r.Suppressions) == 1:
-			hidden = hidden || r.Suppressions[0].Kind == "external" && strings.HasPrefix(r.Suppressions[0].Justification, "we keep our own records, house.hcl:")
+			hidden = hidden ||
+				r.Suppressions[0].Kind == "external" &&
+					strings.HasPrefix(
+						r.Suppressions[0].Justification,
+						"we keep our own records, house.hcl:",
+					)
 		case r.RuleID == "food-safety/set-aside":
-			open = open || r.Level == "warning" && len(r.Suppressions) == 0 && strings.Contains(r.Message.Text, rule+": ") && strings.Contains(r.Message.Text, "because we keep our own records")
+			open = open ||
+				r.Level == "warning" && len(r.Suppressions) == 0 && strings.Contains(r.Message.Text, rule+": ") &&
+					strings.Contains(r.Message.Text, "because we keep our own records")
 		}
 	}
 	if !hidden || !open {

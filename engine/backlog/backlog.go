@@ -108,8 +108,13 @@ func (r *reader) formula(b *hclsyntax.Block) {
 			continue
 		}
 		if first, twice := r.seen[e.key()]; twice {
-			r.Fault(e.Place,
-				"%s on %s stands twice, first at line %d; write it once, with times = 2", e.Rule, source.Safe(e.Subject), first.Line())
+			r.Fault(
+				e.Place,
+				"%s on %s stands twice, first at line %d; write it once, with times = 2",
+				e.Rule,
+				source.Safe(e.Subject),
+				first.Line(),
+			)
 		}
 		r.seen[e.key()] = e.Place
 		r.list.Entries = append(r.list.Entries, e)

@@ -25,7 +25,12 @@ func read(t interface{ Fatalf(string, ...any) }, text []byte) *List {
 }
 
 func TestCover(t *testing.T) {
-	old := []*finding.Finding{f("Buns", "salt-low", "dough \"d\""), f("Buns", "core-missing", "bake in dough \"d\""), f("Buns", "core-missing", "bake in dough \"d\""), f("Loaf", "salt-low", "dough \"d\"")}
+	old := []*finding.Finding{
+		f("Buns", "salt-low", "dough \"d\""),
+		f("Buns", "core-missing", "bake in dough \"d\""),
+		f("Buns", "core-missing", "bake in dough \"d\""),
+		f("Loaf", "salt-low", "dough \"d\""),
+	}
 	safe := f("Buns", "cool-first-stage", "cool in filling \"f\"")
 	safe.Safety = true
 	waived := f("Buns", "egg-high", "dough \"d\"")
@@ -41,13 +46,20 @@ func TestCover(t *testing.T) {
 	if len(left) != 1 || left[0] != safe || len(covered) != 4 || len(cleared) != 0 {
 		t.Errorf("left %d, covered %d, cleared %d", len(left), len(covered), len(cleared))
 	}
-	// One more of a kind is new, one less is cleared, and a formula that was not checked says nothing.
-	left, covered, cleared = l.Cover([]*finding.Finding{old[0], f("Buns", "salt-low", "dough \"d\""), old[1]}, []string{"Buns"})
-	if len(left) != 1 || len(covered) != 2 || len(cleared) != 1 || cleared[0].Rule != "core-missing" || cleared[0].Times != 1 {
+	// One more of a kind is new, one less is cleared, and a formula that was not checked says
+	// nothing.
+	left, covered, cleared = l.Cover(
+		[]*finding.Finding{old[0], f("Buns", "salt-low", "dough \"d\""), old[1]},
+		[]string{"Buns"},
+	)
+	if len(left) != 1 || len(covered) != 2 || len(cleared) != 1 ||
+		cleared[0].Rule != "core-missing" ||
+		cleared[0].Times != 1 {
 		t.Errorf("left %d, covered %d, cleared %+v", len(left), len(covered), cleared)
 	}
 	shorter := l.Less(cleared)
-	if len(shorter.Entries) != 3 || shorter.Entries[0].Rule != "core-missing" || shorter.Entries[0].Times != 1 {
+	if len(shorter.Entries) != 3 || shorter.Entries[0].Rule != "core-missing" ||
+		shorter.Entries[0].Times != 1 {
 		t.Errorf("%+v", shorter.Entries)
 	}
 	_, _, cleared = l.Cover(nil, []string{"Buns", "Loaf"})
@@ -61,10 +73,29 @@ func TestCover(t *testing.T) {
 
 func TestTextReadsBack(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		word := rapid.OneOf(rapid.StringMatching(`[a-z]{1,9}(-[a-z]{1,9})?`), rapid.SampledFrom([]string{`dough "knot dough"`, "back\\slash", "${x}", "%{if}", "$${", "crème", "a\tb", "\u202ebidi", "line\nbreak", "emoji 🥐"}))
+		word := rapid.OneOf(
+			rapid.StringMatching(`[a-z]{1,9}(-[a-z]{1,9})?`),
+			rapid.SampledFrom(
+				[]string{
+					`dough "knot dough"`,
+					"back\\slash",
+					"${x}",
+					"%{if}",
+					"$${",
+					"crème",
+					"a\tb",
+					"\u202ebidi",
+					"line\nbreak",
+					"emoji 🥐",
+				},
+			),
+		)
 		var findings []*finding.Finding
 		for range rapid.IntRange(0, 12).Draw(t, "n") {
-			findings = append(findings, f(word.Draw(t, "formula"), word.Draw(t, "rule"), word.Draw(t, "subject")))
+			findings = append(
+				findings,
+				f(word.Draw(t, "formula"), word.Draw(t, "rule"), word.Draw(t, "subject")),
+			)
 		}
 		l, _ := Of(findings, "2026-11-25")
 		got := read(t, l.Text())
@@ -106,9 +137,16 @@ func TestBroken(t *testing.T) {
 }
 
 func FuzzRead(f *testing.F) {
-	l, _ := Of([]*finding.Finding{{Formula: "Buns", Rule: "salt-low", Subject: "dough \"d\"", Answer: finding.Flagged}}, "2026-11-25")
+	l, _ := Of(
+		[]*finding.Finding{
+			{Formula: "Buns", Rule: "salt-low", Subject: "dough \"d\"", Answer: finding.Flagged},
+		},
+		"2026-11-25",
+	)
 	f.Add(string(l.Text()))
-	f.Add("backlog \"x\" {\n  formula \"${a}\" {\n    known = [{ rule = \"a\", on = \"d\", times = 3 }]\n  }\n}")
+	f.Add(
+		"backlog \"x\" {\n  formula \"${a}\" {\n    known = [{ rule = \"a\", on = \"d\", times = 3 }]\n  }\n}",
+	)
 	f.Fuzz(func(t *testing.T, text string) {
 		l, problems := Read(source.New("b.hcl", []byte(text)))
 		if len(problems) > 0 {
@@ -138,7 +176,8 @@ func TestFits(t *testing.T) {
 		fits  bool
 	}{{0, "d", true}, {most - 1, "d", true}, {most, "d", true}, {most + 1, "d", false}, {5000, strings.Repeat("x", 160), true}, {5000, strings.Repeat("x", 200), false}} {
 		text := list(test.lines, test.word)
-		if err := Fits(text); (err == nil) != test.fits || err != nil && !strings.Contains(err.Error(), "one for each folder") {
+		if err := Fits(text); (err == nil) != test.fits ||
+			err != nil && !strings.Contains(err.Error(), "one for each folder") {
 			t.Errorf("%d lines, %d bytes: %v", test.lines, len(text), err)
 		}
 	}

@@ -49,7 +49,15 @@ func TestUnitsOfFigures(t *testing.T) {
 		if c.unit != "" {
 			unit = fmt.Sprintf("  unit  = %q\n", c.unit)
 		}
-		s, problems := DeclareFigures(t, fmt.Sprintf("figure %q {\n  on    = \"dough\"\n  is    = %q\n%s  means = \"m\"\n}\n", c.name, c.is, unit))
+		s, problems := DeclareFigures(
+			t,
+			fmt.Sprintf(
+				"figure %q {\n  on    = \"dough\"\n  is    = %q\n%s  means = \"m\"\n}\n",
+				c.name,
+				c.is,
+				unit,
+			),
+		)
 		switch {
 		case c.fault != "":
 			if len(problems) != 1 || !strings.Contains(problems[0].Text, c.fault) {
@@ -58,7 +66,14 @@ func TestUnitsOfFigures(t *testing.T) {
 		case len(problems) > 0:
 			t.Errorf("%s = %s %s: %v", c.name, c.is, c.unit, problems)
 		case s.List()[0].Fact.Unit != c.want:
-			t.Errorf("%s = %s %s is in %q, not %q", c.name, c.is, c.unit, s.List()[0].Fact.Unit, c.want)
+			t.Errorf(
+				"%s = %s %s is in %q, not %q",
+				c.name,
+				c.is,
+				c.unit,
+				s.List()[0].Fact.Unit,
+				c.want,
+			)
 		}
 	}
 }

@@ -78,14 +78,24 @@ figure "twice_pct" {
 		t.Fatal(err)
 	}
 	expr.Damages(declared.List()[0].Is)["minus for plus"]()
-	if err := check(); err == nil || !strings.HasPrefix(err.Error(), `figure "twice_pct": figure "richness_pct": the two judges differ`) {
+	if err := check(); err == nil ||
+		!strings.HasPrefix(
+			err.Error(),
+			`figure "twice_pct": figure "richness_pct": the two judges differ`,
+		) {
 		t.Errorf("a fault in a figure is told as %v", err)
 	}
 }
 
 func BenchmarkSecondJudge(b *testing.B) {
 	s := expr.Sheet(b)
-	x, n := expr.ParseOn(b, nil, "dough", "dough.sugar_pct >= limit.at && dough.has_leaven && dough.yeast_pct < 0.6 * dough.salt_pct", expr.Limit{Name: "at", Value: 20})
+	x, n := expr.ParseOn(
+		b,
+		nil,
+		"dough",
+		"dough.sugar_pct >= limit.at && dough.has_leaven && dough.yeast_pct < 0.6 * dough.salt_pct",
+		expr.Limit{Name: "at", Value: 20},
+	)
 	j := &expr.Judge{}
 	j.Open(s)
 	second := &machine.Judge{}

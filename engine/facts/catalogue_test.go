@@ -41,10 +41,12 @@ func TestDeclarations(t *testing.T) {
 		if f.Means == "" || f.Source == "" {
 			t.Errorf("%s lacks its meaning or source", key)
 		}
-		if strings.HasSuffix(f.Means, ".") || f.Means != strings.TrimSpace(f.Means) || strings.ContainsAny(f.Means+f.Source+f.Error, "\n\t") {
+		if strings.HasSuffix(f.Means, ".") || f.Means != strings.TrimSpace(f.Means) ||
+			strings.ContainsAny(f.Means+f.Source+f.Error, "\n\t") {
 			t.Errorf("%s: meaning %q ends in a stop or has blanks about it", key, f.Means)
 		}
-		if first := []rune(f.Means)[0]; unicode.IsUpper(first) && !strings.HasPrefix(f.Means, "pH") {
+		if first := []rune(f.Means)[0]; unicode.IsUpper(first) &&
+			!strings.HasPrefix(f.Means, "pH") {
 			t.Errorf("%s: meaning %q starts with a capital", key, f.Means)
 		}
 		if f.Type != Number && (f.Unit != "" || f.Error != "") {
@@ -115,7 +117,8 @@ func TestPromisedNames(t *testing.T) {
 	}
 }
 
-// Whatever comes out of a model says so, and its declaration says how far to trust it; whatever does not, does not.
+// Whatever comes out of a model says so, and its declaration says how far to trust it; whatever
+// does not, does not.
 func TestModelsAdmitTheirError(t *testing.T) {
 	s := sheet(t, `
   family = "sweet dough"
@@ -171,7 +174,12 @@ func TestModelsAdmitTheirError(t *testing.T) {
 	}
 	everyFact(func(f *Fact) {
 		if f.Error != "" && !model[f] {
-			t.Errorf("%s.%s declares an error, %q, and is modelled nowhere here", OnNames[f.On], f.Name, f.Error)
+			t.Errorf(
+				"%s.%s declares an error, %q, and is modelled nowhere here",
+				OnNames[f.On],
+				f.Name,
+				f.Error,
+			)
 		}
 	})
 }

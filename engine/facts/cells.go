@@ -13,8 +13,8 @@ type declaredCell struct {
 	withheld bool
 }
 
-// cell holds a value that was computed for the formula of that generation; older ones are as good as empty, so that
-// turning the sheet to the next formula clears nothing.
+// cell holds a value that was computed for the formula of that generation; older ones are as good
+// as empty, so that turning the sheet to the next formula clears nothing.
 type cell struct {
 	generation uint32
 	value      Value

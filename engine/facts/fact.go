@@ -1,9 +1,10 @@
-// Package facts is the catalogue of figures: each is declared once, with its subject, unit, meaning and source, and the
-// function that computes it from a formula.
+// Package facts is the catalogue of figures: each is declared once, with its subject, unit, meaning
+// and source, and the function that computes it from a formula.
 //
-// Package rule reads the catalogue to check the names and types in rules, and asks a Sheet for values while judging; the
-// facts verb and the reference page print it. Figures are computed when first asked for and once a subject; nothing is
-// computed that no rule and no output asks for. The tables call packages makeup, process and safety, which compute.
+// Package rule reads the catalogue to check the names and types in rules, and asks a Sheet for
+// values while judging; the facts verb and the reference page print it. Figures are computed when
+// first asked for and once a subject; nothing is computed that no rule and no output asks for. The
+// tables call packages makeup, process and safety, which compute.
 package facts
 
 import (
@@ -54,8 +55,8 @@ const (
 // TypeNames are the types of value as printed.
 var TypeNames = []string{"number", "yes or no", "text", "list"}
 
-// Fact is the declaration of one figure. Everything else follows from it: the names and types that rules are checked
-// against, the printed catalogue, the units in messages.
+// Fact is the declaration of one figure. Everything else follows from it: the names and types that
+// rules are checked against, the printed catalogue, the units in messages.
 type Fact struct {
 	Name   string
 	On     On
@@ -126,7 +127,8 @@ func (f *Fact) Of(x Subject) bool {
 	return true
 }
 
-// Subject is what a fact or a rule looks at. Only the fields of its kind are set, and those above it: a step has its part.
+// Subject is what a fact or a rule looks at. Only the fields of its kind are set, and those above
+// it: a step has its part.
 type Subject struct {
 	On         On
 	Part       *formula.Part

@@ -26,8 +26,8 @@ func published(t *testing.T, name string) string {
 	return body[:strings.LastIndex(body, "}")]
 }
 
-// Three published cards and the E that doubles in bulk by them, which the constant of a doubling was set from: 1.54, 1.21. A
-// published proof: 1.04 to 1.21. Each within the stated factor.
+// Three published cards and the E that doubles in bulk by them, which the constant of a doubling
+// was set from: 1.54, 1.21. A published proof: 1.04 to 1.21. Each within the stated factor.
 func TestFermentPublished(t *testing.T) {
 	for _, test := range []struct {
 		file, dough, fact string
@@ -38,10 +38,25 @@ func TestFermentPublished(t *testing.T) {
 		{"challah.hcl", "challah", "ferment_e", 1.21},
 	} {
 		v := value0(t, sheetIn(t, published(t, test.file), kitchenOf(nil)), test.dough, test.fact)
-		if v.Absent || v.Mid > 1.4*test.want || v.Mid < test.want/1.4 || v.Lo > test.want || v.Hi < test.want {
-			t.Errorf("%s of %s: %v (%v to %v), published %v", test.fact, test.file, v.Mid, v.Lo, v.Hi, test.want)
+		if v.Absent || v.Mid > 1.4*test.want || v.Mid < test.want/1.4 || v.Lo > test.want ||
+			v.Hi < test.want {
+			t.Errorf(
+				"%s of %s: %v (%v to %v), published %v",
+				test.fact,
+				test.file,
+				v.Mid,
+				v.Lo,
+				v.Hi,
+				test.want,
+			)
 		}
-		near(t, test.file+" "+test.fact+", and nearer than it need be", v.Mid, test.want, 0.35*test.want)
+		near(
+			t,
+			test.file+" "+test.fact+", and nearer than it need be",
+			v.Mid,
+			test.want,
+			0.35*test.want,
+		)
 	}
 }
 
@@ -64,7 +79,13 @@ func TestDoublingTimes(t *testing.T) {
 		v := sweet(t, test.sugar, 1.75, test.strain)
 		hours := ferment.DoublingE / v.Mid
 		if v.Absent || hours > 1.4*test.hours || hours < test.hours/1.4 {
-			t.Errorf("%v %% sugar, %s: a doubling in %v h, published %v", test.sugar, test.strain, hours, test.hours)
+			t.Errorf(
+				"%v %% sugar, %s: a doubling in %v h, published %v",
+				test.sugar,
+				test.strain,
+				hours,
+				test.hours,
+			)
 		}
 	}
 	// Osmotolerant yeast is nearly twice as fast in challah, at 11 % sugar (quoted).
@@ -72,7 +93,8 @@ func TestDoublingTimes(t *testing.T) {
 	near(t, "osmotolerant against standard yeast at 11 % sugar", ratio, 1.9, 0.15)
 }
 
-// The proof is counted apart from the bulk, and either by hand where the dough is as warm as what is around it.
+// The proof is counted apart from the bulk, and either by hand where the dough is as warm as what
+// is around it.
 func TestBulkAndProof(t *testing.T) {
 	s := sheetIn(t, `dough "d" {
   ingredients = { "bread flour" = "1000 g", "water" = "600 g", "salt" = "20 g", "instant yeast" = "0.1 g" }
@@ -90,7 +112,8 @@ func TestBulkAndProof(t *testing.T) {
 	near(t, "one dose for both", value0(t, s, "d", "proof_e").Mid/proof.Mid, dose, 1e-9)
 }
 
-// A night in the cold: a tub ferments more than a slab, and a chill without a shape says what would settle it.
+// A night in the cold: a tub ferments more than a slab, and a chill without a shape says what would
+// settle it.
 func TestRetardInATub(t *testing.T) {
 	night := func(as string) Value {
 		return value0(t, sheetIn(t, `dough "d" {
@@ -98,12 +121,28 @@ func TestRetardInATub(t *testing.T) {
   steps = [ { mix = "9 min", measured = "24 C" }, { chill = "14 h"`+as+` } ]
 }`, kitchenOf(nil)), "d", "ferment_e")
 	}
-	tub, slab, thin, open := night(`, as = "bowl"`), night(`, as = "slab 40 mm"`), night(`, as = "slab 20 mm"`), night("")
+	tub, slab, thin, open := night(
+		`, as = "bowl"`,
+	), night(
+		`, as = "slab 40 mm"`,
+	), night(
+		`, as = "slab 20 mm"`,
+	), night(
+		"",
+	)
 	if !(tub.Mid > 1.5*slab.Mid && slab.Mid > 1.2*thin.Mid) {
 		t.Errorf("tub %v, slab of 40 mm %v, of 20 mm %v", tub.Mid, slab.Mid, thin.Mid)
 	}
-	if open.Need == nil || !strings.Contains(open.Need.What, "slab") || open.Lo > thin.Lo*1.001 || open.Hi < tub.Hi*0.999 {
-		t.Errorf("a shape that nobody says: %v to %v, needs %+v; slab %v, tub %v", open.Lo, open.Hi, open.Need, thin.Lo, tub.Hi)
+	if open.Need == nil || !strings.Contains(open.Need.What, "slab") || open.Lo > thin.Lo*1.001 ||
+		open.Hi < tub.Hi*0.999 {
+		t.Errorf(
+			"a shape that nobody says: %v to %v, needs %+v; slab %v, tub %v",
+			open.Lo,
+			open.Hi,
+			open.Need,
+			thin.Lo,
+			tub.Hi,
+		)
 	}
 	if tub.Need != nil || slab.Need != nil {
 		t.Error("a shape that is written needs nothing")
@@ -123,7 +162,8 @@ func TestRiseBeatsTheModel(t *testing.T) {
 	near(t, "a doubling", v.Mid, 1.25, 1e-9)
 	near(t, "least", v.Lo, 1.25/1.17, 1e-6)
 	near(t, "most", v.Hi, 1.25*1.17, 1e-6)
-	if p := value0(t, s, "d", "proof_e"); v.Origin != figure.Measured || p.Origin != figure.Measured {
+	if p := value0(t, s, "d", "proof_e"); v.Origin != figure.Measured ||
+		p.Origin != figure.Measured {
 		t.Errorf("origins %s and %s", v.Origin, p.Origin)
 	}
 }

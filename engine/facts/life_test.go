@@ -30,7 +30,10 @@ type tester interface {
 // kitchenOf is the default kitchen with two tins, after a change.
 func kitchenOf(change func(*kitchen.Kitchen)) *kitchen.Kitchen {
 	k := kitchen.Default()
-	k.Tins = []kitchen.Tin{{Name: "long tin", Inside: [3]float64{300, 100, 100}}, {Name: "plant tin", Inside: [3]float64{230, 110, 110}}}
+	k.Tins = []kitchen.Tin{
+		{Name: "long tin", Inside: [3]float64{300, 100, 100}},
+		{Name: "plant tin", Inside: [3]float64{230, 110, 110}},
+	}
 	if change != nil {
 		change(k)
 	}
@@ -46,7 +49,11 @@ func sheetIn(t tester, body string, k *kitchen.Kitchen) *Sheet {
 		t.Fatalf("%v", problems)
 	}
 	r := &reading.Reader{File: f}
-	one := formula.Read(r, parsed.Blocks[0], formula.Options{Larder: larder.New(), Tins: k.TinNames()})
+	one := formula.Read(
+		r,
+		parsed.Blocks[0],
+		formula.Options{Larder: larder.New(), Tins: k.TinNames()},
+	)
 	if len(r.Problems) > 0 {
 		t.Fatalf("%v", r.Problems)
 	}
@@ -74,7 +81,9 @@ func near(t tester, what string, got, want, by float64) {
 // needs holds that a figure is missing and says what to write.
 func needs(t tester, what string, v Value, need string) {
 	t.Helper()
-	if !math.IsInf(v.Lo, -1) || !math.IsInf(v.Hi, 1) || v.Need == nil || !strings.Contains(v.Need.What, need) || v.Need.Place.IsZero() {
+	if !math.IsInf(v.Lo, -1) || !math.IsInf(v.Hi, 1) || v.Need == nil ||
+		!strings.Contains(v.Need.What, need) ||
+		v.Need.Place.IsZero() {
 		t.Errorf("%s is %v to %v and needs %+v, not %q", what, v.Lo, v.Hi, v.Need, need)
 	}
 }
@@ -99,27 +108,53 @@ func lean(t tester, flour, water float64, steps string) *Sheet {
 func worked(s *Sheet, by bakersmath.Mixer, minutes float64) bakersmath.Mixing {
 	slow, fast := bakersmath.SplitMinutes(by, minutes)
 	grams := s.Part(s.Formula.PartNamed("d")).Grams(makeup.Mass).Mid()
-	return bakersmath.Mixing{By: by, SlowMin: slow, FastMin: fast, MassKg: grams / 1000, RoomC: s.Kitchen.Room.Mid()}
+	return bakersmath.Mixing{
+		By:      by,
+		SlowMin: slow,
+		FastMin: fast,
+		MassKg:  grams / 1000,
+		RoomC:   s.Kitchen.Room.Mid(),
+	}
 }
 
 // Minutes warm a dough, by the kind of mixer; the house's own friction stands in their place, and
 // minutes that no mixer is known for leave the aim alone.
 func TestMinutesWarmTheDough(t *testing.T) {
 	at := func(step string) Value { return stepValue(t, lean(t, 20, 20, step), "d", 0, "dough_c") }
-	short, long := at(`{ mix = "3 min", by = "spiral", to = "25 C" }`), at(`{ mix = "15 min", by = "spiral", to = "25 C" }`)
+	short, long := at(
+		`{ mix = "3 min", by = "spiral", to = "25 C" }`,
+	), at(
+		`{ mix = "15 min", by = "spiral", to = "25 C" }`,
+	)
 	if rise := long.Mid - short.Mid; !(rise > 6 && rise < 10) {
 		t.Errorf("12 min of a spiral warm by %v K", rise)
 	}
 	if fork := at(`{ mix = "15 min", by = "fork mixer", to = "25 C" }`); !(fork.Mid < short.Mid) {
 		t.Errorf("15 min of a fork %v, 3 min of a spiral %v", fork.Mid, short.Mid)
 	}
-	if v := at(`{ mix = "40 min", by = "spiral", to = "25 C" }`); v.Origin != figure.AsGiven || v.Mid != 25 {
+	if v := at(`{ mix = "40 min", by = "spiral", to = "25 C" }`); v.Origin != figure.AsGiven ||
+		v.Mid != 25 {
 		t.Errorf("40 min of a spiral: %+v", v)
 	}
-	needs(t, "40 min of a spiral", stepValue(t, lean(t, 20, 20, `{ mix = "40 min", by = "spiral", to = "25 C" }`), "d", 0, "liquid_needed_c"), "from 0 to 30 min")
-	house := sheetIn(t, fmt.Sprintf(leanDough, 20, 20, 20, 20, `{ mix = "40 min", by = "spiral", to = "25 C" }`), kitchenOf(func(k *kitchen.Kitchen) {
-		k.Friction.Interval, k.Friction.Set = figure.Point(6), true
-	}))
+	needs(
+		t,
+		"40 min of a spiral",
+		stepValue(
+			t,
+			lean(t, 20, 20, `{ mix = "40 min", by = "spiral", to = "25 C" }`),
+			"d",
+			0,
+			"liquid_needed_c",
+		),
+		"from 0 to 30 min",
+	)
+	house := sheetIn(
+		t,
+		fmt.Sprintf(leanDough, 20, 20, 20, 20, `{ mix = "40 min", by = "spiral", to = "25 C" }`),
+		kitchenOf(func(k *kitchen.Kitchen) {
+			k.Friction.Interval, k.Friction.Set = figure.Point(6), true
+		}),
+	)
 	near(t, "the house's friction", stepValue(t, house, "d", 0, "dough_c").Mid, 26, 0.01)
 }
 
@@ -141,15 +176,28 @@ func TestMixTemperatureByHand(t *testing.T) {
 	} {
 		s := lean(t, 20, 30, `{ mix = "3 min"`+test.by+`, to = "25 C" }`)
 		v := stepValue(t, s, "d", 0, "dough_c")
-		near(t, "dough, least friction"+test.by, v.Lo, worked(s, test.mixer, 3).EndC(mixed, figure.Low), 1e-6)
+		near(
+			t,
+			"dough, least friction"+test.by,
+			v.Lo,
+			worked(s, test.mixer, 3).EndC(mixed, figure.Low),
+			1e-6,
+		)
 		near(t, "dough"+test.by, v.Mid, worked(s, test.mixer, 3).EndC(mixed, figure.Middle), 1e-6)
-		near(t, "dough, most friction"+test.by, v.Hi, worked(s, test.mixer, 3).EndC(mixed, figure.High), 1e-6)
+		near(
+			t,
+			"dough, most friction"+test.by,
+			v.Hi,
+			worked(s, test.mixer, 3).EndC(mixed, figure.High),
+			1e-6,
+		)
 		if v.Origin != figure.ByModel {
 			t.Errorf("origin %s", v.Origin)
 		}
 	}
 
-	// Butter softens on the way from 15 to 35 C and sugar takes heat to dissolve: what bakersmath makes of it.
+	// Butter softens on the way from 15 to 35 C and sugar takes heat to dissolve: what bakersmath
+	// makes of it.
 	rich := sheetIn(t, `dough "d" {
   ingredients = {
     "bread flour"     = { amount = "1000 g", temp = "19 C" }
@@ -163,7 +211,11 @@ func TestMixTemperatureByHand(t *testing.T) {
 	milk := findItem(t, "whole milk")
 	list := []bakersmath.Ingredient{
 		{MassKg: 1, SpecificHeatKJ: bakersmath.HeatFlourKJ, TempC: 19},
-		{MassKg: 0.3, SpecificHeatKJ: (4.18*milk.Water + 2*milk.Fat + 1.6*(100-milk.Water-milk.Fat)) / 100, TempC: 6},
+		{
+			MassKg:         0.3,
+			SpecificHeatKJ: (4.18*milk.Water + 2*milk.Fat + 1.6*(100-milk.Water-milk.Fat)) / 100,
+			TempC:          6,
+		},
 		{MassKg: 0.2, SpecificHeatKJ: bakersmath.HeatEggKJ, TempC: 8},
 		{MassKg: 0.15, SpecificHeatKJ: bakersmath.HeatSugarKJ, TempC: 19, Dissolves: true},
 		{MassKg: 0.25, SpecificHeatKJ: bakersmath.HeatButterKJ, TempC: 12, Butter: true},
@@ -185,7 +237,8 @@ func findItem(t tester, name string) *larder.Item {
 	return item
 }
 
-// A reading beats the balance, the balance beats the aim, and the aim stands in where a cold ingredient has no temperature.
+// A reading beats the balance, the balance beats the aim, and the aim stands in where a cold
+// ingredient has no temperature.
 func TestWhichMixTemperature(t *testing.T) {
 	dough := func(water, step string) Value {
 		t.Helper()
@@ -211,15 +264,30 @@ func TestWhichMixTemperature(t *testing.T) {
 			t.Errorf("%s: origin %s", test.step, v.Origin)
 		}
 	}
-	// The water's temperature is written: the balance, at 22 C flour. Nothing is written and no aim: from fridge to room.
-	if v := dough(written, `{ mix = "9 min", by = "hand", to = "30 C" }`); v.Origin != figure.ByModel || v.Mid < 23 || v.Mid > 25 {
+	// The water's temperature is written: the balance, at 22 C flour. Nothing is written and no
+	// aim: from fridge to room.
+	if v := dough(written, `{ mix = "9 min", by = "hand", to = "30 C" }`); v.Origin != figure.ByModel ||
+		v.Mid < 23 ||
+		v.Mid > 25 {
 		t.Errorf("by the balance %v, origin %s", v.Mid, v.Origin)
 	}
-	if v := dough(plain, `{ mix = "9 min", by = "hand" }`); v.Origin != figure.ByModel || v.Lo > 13.2 || v.Hi < 22 {
+	if v := dough(plain, `{ mix = "9 min", by = "hand" }`); v.Origin != figure.ByModel ||
+		v.Lo > 13.2 ||
+		v.Hi < 22 {
 		t.Errorf("between fridge and room: %v to %v, origin %s", v.Lo, v.Hi, v.Origin)
 	}
-	needs(t, "an open amount", stepValue(t, sheet0(t, `"?"`), "d", 0, "dough_c"), `all amounts of "d"`)
-	needs(t, "a range of amounts", stepValue(t, sheet0(t, `"500 g to 600 g"`), "d", 0, "dough_c"), `all amounts of "d"`)
+	needs(
+		t,
+		"an open amount",
+		stepValue(t, sheet0(t, `"?"`), "d", 0, "dough_c"),
+		`all amounts of "d"`,
+	)
+	needs(
+		t,
+		"a range of amounts",
+		stepValue(t, sheet0(t, `"500 g to 600 g"`), "d", 0, "dough_c"),
+		`all amounts of "d"`,
+	)
 }
 
 // sheet0 is a dough whose water is the given amount, mixed without an aim, chilled and baked.
@@ -239,7 +307,12 @@ func TestNoAmountsNoHistory(t *testing.T) {
 			if name == "e_gained" && i == 0 {
 				continue
 			}
-			needs(t, fmt.Sprintf("%s of step %d", name, i), stepValue(t, s, "d", i, name), `all amounts of "d"`)
+			needs(
+				t,
+				fmt.Sprintf("%s of step %d", name, i),
+				stepValue(t, s, "d", i, name),
+				`all amounts of "d"`,
+			)
 		}
 	}
 	for _, name := range []string{"h_to_10c", "h_to_5c", "slab_for_10c_mm"} {
@@ -272,8 +345,9 @@ func value0(t tester, s *Sheet, part, name string) Value {
 	return *s.Value(f, Subject{On: OnPart, Part: s.Formula.PartNamed(part)})
 }
 
-// The published comparison of the two ways to the water: flour and room at 20 C, 60 % water, a rise of 3.7 K, dough at 24 C:
-// factor 21, balance 20.5; with flour and room at 30 C factor 1, balance 13.5. The rise is the house's own friction.
+// The published comparison of the two ways to the water: flour and room at 20 C, 60 % water, a rise
+// of 3.7 K, dough at 24 C: factor 21, balance 20.5; with flour and room at 30 C factor 1, balance
+// 13.5. The rise is the house's own friction.
 func TestLiquidPublished(t *testing.T) {
 	for _, test := range []struct{ flour, factor, balance float64 }{{20, 20.9, 20.5}, {30, 0.9, 13.5}} {
 		body := fmt.Sprintf(`dough "d" {
@@ -284,13 +358,25 @@ func TestLiquidPublished(t *testing.T) {
 			k.Room.Interval = figure.Point(test.flour)
 			k.Friction.Interval, k.Friction.Set = figure.Point(3.7), true
 		}))
-		near(t, "liquid by the balance", stepValue(t, s, "d", 0, "liquid_needed_c").Mid, test.balance, 0.1)
-		near(t, "liquid by the factor", stepValue(t, s, "d", 0, "liquid_by_factor_c").Mid, test.factor, 0.11)
+		near(
+			t,
+			"liquid by the balance",
+			stepValue(t, s, "d", 0, "liquid_needed_c").Mid,
+			test.balance,
+			0.1,
+		)
+		near(
+			t,
+			"liquid by the factor",
+			stepValue(t, s, "d", 0, "liquid_by_factor_c").Mid,
+			test.factor,
+			0.11,
+		)
 	}
 }
 
-// The published examples of the factor method (dough-worked-examples.csv, W01 to W07), with flour, room and preferment each at its
-// own temperature. Friction is the whole of it, as printed.
+// The published examples of the factor method (dough-worked-examples.csv, W01 to W07), with flour,
+// room and preferment each at its own temperature. Friction is the whole of it, as printed.
 func TestFactorMethodPublished(t *testing.T) {
 	fahrenheit := func(f float64) float64 { return (f - 32) / 1.8 }
 	celsius := func(c float64) float64 { return c }
@@ -311,14 +397,19 @@ func TestFactorMethodPublished(t *testing.T) {
 		if w.preferment > 0 {
 			k = 4
 			sponge = `preferment "sponge" { ingredients = { "bread flour" = "200 g", "water" = "200 g" } }` + "\n"
-			the = fmt.Sprintf(`"the sponge" = { amount = "all", temp = "%.6f C" }, `, w.in(w.preferment))
+			the = fmt.Sprintf(
+				`"the sponge" = { amount = "all", temp = "%.6f C" }, `,
+				w.in(w.preferment),
+			)
 		}
 		s := sheetIn(t, sponge+fmt.Sprintf(`dough "d" {
   ingredients = { %s"bread flour" = { amount = "1000 g", temp = "%.6f C" }, "water" = "600 g" }
   steps = [ { mix = "9 min", to = "%.6f C" } ]
 }`, the, w.in(w.flour), w.in(w.aim)), kitchenOf(func(kitchen *kitchen.Kitchen) {
 			kitchen.Room.Interval = figure.Point(w.in(w.room))
-			kitchen.Friction.Interval, kitchen.Friction.Set = figure.Point(w.friction/w.degree/k), true
+			kitchen.Friction.Interval, kitchen.Friction.Set = figure.Point(
+				w.friction/w.degree/k,
+			), true
 		}))
 		near(t, w.id, stepValue(t, s, "d", 0, "liquid_by_factor_c").Mid, w.in(w.is), 1e-4)
 	}
@@ -328,9 +419,38 @@ func TestFactorMethodPublished(t *testing.T) {
 func TestLiquidPutBack(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		between := func(what string, lo, hi float64) float64 { return rapid.Float64Range(lo, hi).Draw(t, what) }
-		flour, eggs, butter, milk := between("flour", 300, 3000), between("egg", 1, 500), between("butter", 1, 900), between("milk", 100, 900)
-		tFlour, tEgg, tButter := between("flour C", 5, 35), between("egg C", 2, 25), between("butter C", 2, 25)
-		by := rapid.SampledFrom([]string{"hand", "spiral", "stand mixer", "planetary"}).Draw(t, "by")
+		flour, eggs, butter, milk := between(
+			"flour",
+			300,
+			3000,
+		), between(
+			"egg",
+			1,
+			500,
+		), between(
+			"butter",
+			1,
+			900,
+		), between(
+			"milk",
+			100,
+			900,
+		)
+		tFlour, tEgg, tButter := between(
+			"flour C",
+			5,
+			35,
+		), between(
+			"egg C",
+			2,
+			25,
+		), between(
+			"butter C",
+			2,
+			25,
+		)
+		by := rapid.SampledFrom([]string{"hand", "spiral", "stand mixer", "planetary"}).
+			Draw(t, "by")
 		aim := between("aim", 18, 30)
 		body := func(temp string) string {
 			return fmt.Sprintf(`dough "d" {
@@ -350,13 +470,20 @@ func TestLiquidPutBack(t *testing.T) {
 			t.Fatalf("%+v", need)
 		}
 		ice := stepValue(t, first, "d", 0, "ice_needed_g")
-		if !(ice.Lo <= ice.Mid && ice.Mid <= ice.Hi) || ice.Lo < 0 || (ice.Mid > 0) != (need.Mid < bakersmath.ColdestLiquidC) {
+		if !(ice.Lo <= ice.Mid && ice.Mid <= ice.Hi) || ice.Lo < 0 ||
+			(ice.Mid > 0) != (need.Mid < bakersmath.ColdestLiquidC) {
 			t.Fatalf("liquid at %v, ice %+v", need.Mid, ice)
 		}
 		if need.Mid < -50 || need.Mid > 150 {
 			return // more than a file may say
 		}
-		v := stepValue(t, sheetIn(t, body(fmt.Sprintf(`, temp = "%.6f C"`, need.Mid)), kitchenOf(nil)), "d", 0, "dough_c")
+		v := stepValue(
+			t,
+			sheetIn(t, body(fmt.Sprintf(`, temp = "%.6f C"`, need.Mid)), kitchenOf(nil)),
+			"d",
+			0,
+			"dough_c",
+		)
 		near(t, "the dough", v.Mid, aim, 1e-4)
 	})
 }
@@ -364,20 +491,43 @@ func TestLiquidPutBack(t *testing.T) {
 // The ice in closed form: it stands for as much of the liquid, which is at 1 C.
 func TestIceByHand(t *testing.T) {
 	s := lean(t, 42, 10, `{ mix = "9 min", by = "spiral", to = "20 C" }`)
-	need, ice := stepValue(t, s, "d", 0, "liquid_needed_c").Mid, stepValue(t, s, "d", 0, "ice_needed_g").Mid
+	need, ice := stepValue(
+		t,
+		s,
+		"d",
+		0,
+		"liquid_needed_c",
+	).Mid, stepValue(
+		t,
+		s,
+		"d",
+		0,
+		"ice_needed_g",
+	).Mid
 	if !(need < 1) || !(ice > 0) {
 		t.Fatalf("liquid at %v, ice %v", need, ice)
 	}
 	water := findItem(t, "water")
 	c := (4.18*water.Water + 2*water.Fat + 1.6*(100-water.Water-water.Fat)) / 100
-	// The heat that must be missing: 600 g that would be at need are (600 - ice) at 1 C and ice at 0 C that melts.
+	// The heat that must be missing: 600 g that would be at need are (600 - ice) at 1 C and ice at
+	// 0 C that melts.
 	before := worked(s, bakersmath.Spiral, 9).StartC(20, figure.Middle)
 	given := 0.6 * c * (before - need)
 	taken := (0.6-ice/1000)*c*(before-1) + ice/1000*(334+4.18*before)
 	near(t, "heat taken up", taken, given, 0.02*given)
 
-	needs(t, "no aim", stepValue(t, lean(t, 20, 20, `{ mix = "9 min" }`), "d", 0, "liquid_needed_c"), "to = ")
-	needs(t, "no aim", stepValue(t, lean(t, 20, 20, `{ mix = "9 min" }`), "d", 0, "liquid_by_factor_c"), "to = ")
+	needs(
+		t,
+		"no aim",
+		stepValue(t, lean(t, 20, 20, `{ mix = "9 min" }`), "d", 0, "liquid_needed_c"),
+		"to = ",
+	)
+	needs(
+		t,
+		"no aim",
+		stepValue(t, lean(t, 20, 20, `{ mix = "9 min" }`), "d", 0, "liquid_by_factor_c"),
+		"to = ",
+	)
 	dry := sheetIn(t, `dough "d" { 
  ingredients = { "bread flour" = "1000 g", "unsalted butter" = "500 g" } 
  steps = [ { mix = "9 min", to = "20 C" } ]
@@ -385,7 +535,8 @@ func TestIceByHand(t *testing.T) {
 	needs(t, "no liquid", stepValue(t, dry, "d", 0, "liquid_needed_c"), "a pourable liquid")
 }
 
-// A preferment comes in at the temperature that its own steps leave it with, and the dough shares it by masses and heats.
+// A preferment comes in at the temperature that its own steps leave it with, and the dough shares
+// it by masses and heats.
 func TestPrefermentComesInAtItsOwnTemperature(t *testing.T) {
 	at := func(sponge, temp string) (end, dough float64) {
 		t.Helper()
@@ -412,8 +563,14 @@ dough "d" {
 		return end, dough
 	}
 	warmEnd, warm := at(`{ mix = "3 min", to = "24 C" }, { rest = "8 h", at = "29 C" }`, `"all"`)
-	coldEnd, cold := at(`{ mix = "3 min", to = "24 C" }, { rest = "1 h", at = "room" }, { chill = "12 h", as = "tray 20 mm" }`, `"all"`)
-	at(`{ mix = "3 min", to = "24 C" }, { rest = "8 h", at = "29 C" }`, `{ amount = "all", temp = "30 C" }`)
+	coldEnd, cold := at(
+		`{ mix = "3 min", to = "24 C" }, { rest = "1 h", at = "room" }, { chill = "12 h", as = "tray 20 mm" }`,
+		`"all"`,
+	)
+	at(
+		`{ mix = "3 min", to = "24 C" }, { rest = "8 h", at = "29 C" }`,
+		`{ amount = "all", temp = "30 C" }`,
+	)
 	if !(warmEnd > 27 && coldEnd < 6 && warm > cold+7) {
 		t.Errorf("a sponge at %v makes %v, one at %v makes %v", warmEnd, warm, coldEnd, cold)
 	}
@@ -431,7 +588,13 @@ filling "f" {
   steps = [ ` + filling + ` ]
 }`
 	}
-	s := sheetIn(t, body(`{ cook = "5 min", to = "70 C" }, { cool = "10 min", at = "room", as = "tray 15 mm" }`), kitchenOf(nil))
+	s := sheetIn(
+		t,
+		body(
+			`{ cook = "5 min", to = "70 C" }, { cool = "10 min", at = "room", as = "tray 15 mm" }`,
+		),
+		kitchenOf(nil),
+	)
 	filling := stepValue(t, s, "f", 1, "mean_end_c").Mid
 	d, f := s.Part(s.Formula.PartNamed("d")), s.Part(s.Formula.PartNamed("f"))
 	a, b := 1.610*d.Material().SpecificHeat, 0.5*f.Material().SpecificHeat
@@ -442,9 +605,15 @@ filling "f" {
 	near(t, "the dough's part in it", stepValue(t, s, "d", 3, "filling_c").Mid, filling, 1e-9)
 	near(t, "after the fill", stepValue(t, s, "d", 3, "core_end_c").Mid, hand, 1e-6)
 	near(t, "as the proof begins", stepValue(t, s, "d", 5, "start_c").Mid, hand, 1e-6)
-	// A filling whose heat is not known takes what comes after with it, and says which line would settle it.
+	// A filling whose heat is not known takes what comes after with it, and says which line would
+	// settle it.
 	s = sheetIn(t, body(`{ cook = "5 min" }, { cool = "10 min", at = "room" }`), kitchenOf(nil))
-	needs(t, "after an unknown filling", stepValue(t, s, "d", 5, "start_c"), `the temperature of "f"`)
+	needs(
+		t,
+		"after an unknown filling",
+		stepValue(t, s, "d", 5, "start_c"),
+		`the temperature of "f"`,
+	)
 	if v := stepValue(t, s, "d", 2, "core_end_c"); v.Absent {
 		t.Error("the sheet comes before the filling")
 	}
@@ -452,7 +621,12 @@ filling "f" {
 
 // A reading is the core's origin, and a measured rise is the yeast's: neither is the other's.
 func TestMeasuredOrigins(t *testing.T) {
-	s := lean(t, 22, 24, `{ mix = "9 min", to = "25 C" }, { rest = "1 h", at = "26 C", measured = "2 x" }, { chill = "14 h", as = "slab 40 mm", measured = "11 C after 6 h" }, { proof = "1 h", at = "28 C" }`)
+	s := lean(
+		t,
+		22,
+		24,
+		`{ mix = "9 min", to = "25 C" }, { rest = "1 h", at = "26 C", measured = "2 x" }, { chill = "14 h", as = "slab 40 mm", measured = "11 C after 6 h" }, { proof = "1 h", at = "28 C" }`,
+	)
 	for _, test := range []struct {
 		step   int
 		name   string
@@ -462,7 +636,13 @@ func TestMeasuredOrigins(t *testing.T) {
 		{3, "core_end_c", figure.ByModel}, {3, "e_gained", figure.Measured}, {3, "start_c", figure.ByModel},
 	} {
 		if v := stepValue(t, s, "d", test.step, test.name); v.Absent || v.Origin != test.origin {
-			t.Errorf("%s of step %d: origin %s, not %s", test.name, test.step, v.Origin, test.origin)
+			t.Errorf(
+				"%s of step %d: origin %s, not %s",
+				test.name,
+				test.step,
+				v.Origin,
+				test.origin,
+			)
 		}
 	}
 	near(t, "a doubling", stepValue(t, s, "d", 1, "e_gained").Mid, 1.25, 1e-9)
@@ -470,7 +650,8 @@ func TestMeasuredOrigins(t *testing.T) {
 		t.Errorf("ferment_e: origin %s", v.Origin)
 	}
 	plain := lean(t, 22, 24, `{ mix = "9 min", to = "25 C" }, { rest = "1 h", at = "26 C" }`)
-	if v := stepValue(t, plain, "d", 1, "e_gained"); v.Origin != figure.ByModel || v.Hi/v.Lo < 1.6*1.6 {
+	if v := stepValue(t, plain, "d", 1, "e_gained"); v.Origin != figure.ByModel ||
+		v.Hi/v.Lo < 1.6*1.6 {
 		t.Errorf("without a reading %v to %v, origin %s", v.Lo, v.Hi, v.Origin)
 	}
 }
@@ -478,21 +659,74 @@ func TestMeasuredOrigins(t *testing.T) {
 // Times to a temperature: followed for that long the core is there.
 func TestTimesByFollowing(t *testing.T) {
 	chill := func(time string) *Sheet {
-		return lean(t, 22, 24, `{ mix = "9 min", to = "25 C", measured = "25 C" }, { chill = "`+time+`", as = "slab 30 mm", covered = false }`)
+		return lean(
+			t,
+			22,
+			24,
+			`{ mix = "9 min", to = "25 C", measured = "25 C" }, { chill = "`+time+`", as = "slab 30 mm", covered = false }`,
+		)
 	}
 	v := stepValue(t, chill("1 h"), "d", 1, "h_to_10c")
-	near(t, "core after that time", stepValue(t, chill(fmt.Sprintf("%.5f h", v.Mid)), "d", 1, "core_end_c").Mid, 10, 0.02)
+	near(
+		t,
+		"core after that time",
+		stepValue(t, chill(fmt.Sprintf("%.5f h", v.Mid)), "d", 1, "core_end_c").Mid,
+		10,
+		0.02,
+	)
 	five := stepValue(t, chill("1 h"), "d", 1, "h_to_5c")
 	if !(five.Lo > v.Lo && five.Mid > 1.5*v.Mid && five.Hi > v.Hi) {
 		t.Errorf("to 10 C %v to %v h, to 5 C %v to %v", v.Lo, v.Hi, five.Lo, five.Hi)
 	}
 	slab := stepValue(t, chill("1 h"), "d", 1, "slab_for_10c_mm")
-	at := lean(t, 22, 24, `{ mix = "9 min", measured = "25 C" }, { chill = "4 h", as = "slab `+fmt.Sprintf("%.3f", slab.Mid)+` mm", covered = false }`)
-	near(t, "core of the thickest slab, at the warm end of the error", stepValue(t, at, "d", 1, "core_end_c").Hi, 10, 0.3)
-	needs(t, "the room", stepValue(t, lean(t, 22, 24, `{ mix = "9 min", measured = "25 C" }, { store = "4 h", at = "room", as = "slab 30 mm" }`), "d", 1, "h_to_10c"), "cold enough")
+	at := lean(
+		t,
+		22,
+		24,
+		`{ mix = "9 min", measured = "25 C" }, { chill = "4 h", as = "slab `+fmt.Sprintf(
+			"%.3f",
+			slab.Mid,
+		)+` mm", covered = false }`,
+	)
+	near(
+		t,
+		"core of the thickest slab, at the warm end of the error",
+		stepValue(t, at, "d", 1, "core_end_c").Hi,
+		10,
+		0.3,
+	)
+	needs(
+		t,
+		"the room",
+		stepValue(
+			t,
+			lean(
+				t,
+				22,
+				24,
+				`{ mix = "9 min", measured = "25 C" }, { store = "4 h", at = "room", as = "slab 30 mm" }`,
+			),
+			"d",
+			1,
+			"h_to_10c",
+		),
+		"cold enough",
+	)
 	// A fridge between 8 and 12 C: the coldest comes there and the middle never does.
-	open := stepValue(t, lean(t, 22, 24, `{ mix = "9 min", measured = "25 C" }, { chill = "4 h", at = "8 C to 12 C", as = "slab 30 mm" }`), "d", 1, "h_to_10c")
-	if open.Absent || !math.IsInf(open.Hi, 1) || !(open.Lo > 0 && open.Lo < 20) || math.IsInf(open.Mid, 0) {
+	open := stepValue(
+		t,
+		lean(
+			t,
+			22,
+			24,
+			`{ mix = "9 min", measured = "25 C" }, { chill = "4 h", at = "8 C to 12 C", as = "slab 30 mm" }`,
+		),
+		"d",
+		1,
+		"h_to_10c",
+	)
+	if open.Absent || !math.IsInf(open.Hi, 1) || !(open.Lo > 0 && open.Lo < 20) ||
+		math.IsInf(open.Mid, 0) {
 		t.Errorf("%+v", open)
 	}
 }
@@ -507,8 +741,8 @@ func bake(t tester, k *kitchen.Kitchen, grams float64, steps string) Value {
 	return stepValue(t, s, "d", len(s.Formula.Parts[0].Steps)-1, "minutes_to_core")
 }
 
-// Published bakes that name weight and size, all from trade books from memory: within a factor of 1.5. The figures
-// are the middle of the published times to the published core.
+// Published bakes that name weight and size, all from trade books from memory: within a factor of
+// 1.5. The figures are the middle of the published times to the published core.
 func TestBakePublished(t *testing.T) {
 	k := kitchenOf(func(k *kitchen.Kitchen) {
 		k.Tins = append(k.Tins, kitchen.Tin{Name: "small tin", Inside: [3]float64{190, 90, 90}})
@@ -525,7 +759,8 @@ func TestBakePublished(t *testing.T) {
 		{"plant bread of 400 to 450 g in a tin, 20 to 23 min to 92 to 96 C", 1700, `{ divide = "425 g" }, { pan = "tins", tin = "small tin", count = 4 }, { bake = "21 min", at = "235 C", core = "94 C" }`, 20, 23},
 	} {
 		v := bake(t, k, test.grams, test.steps)
-		if v.Absent || v.Mid > test.hi*1.5 || v.Mid < test.lo/1.5 || test.lo == 0 && v.Mid > test.hi {
+		if v.Absent || v.Mid > test.hi*1.5 || v.Mid < test.lo/1.5 ||
+			test.lo == 0 && v.Mid > test.hi {
 			t.Errorf("%s: %v (%v to %v) min", test.name, v.Mid, v.Lo, v.Hi)
 		}
 	}
@@ -538,10 +773,16 @@ func TestBakeHighUp(t *testing.T) {
 	if v := bake(t, high, 1200, fmt.Sprintf(steps, "95 C")); !v.Absent {
 		t.Error("a core that cannot be has no time")
 	}
-	if v := bake(t, high, 1200, fmt.Sprintf(steps, "88 C to 96 C")); v.Absent || v.Need == nil || !math.IsInf(v.Hi, 1) {
+	if v := bake(t, high, 1200, fmt.Sprintf(steps, "88 C to 96 C")); v.Absent || v.Need == nil ||
+		!math.IsInf(v.Hi, 1) {
 		t.Errorf("a core that may be: %+v", v)
 	}
-	needs(t, "95 C at 1500 m", bake(t, high, 1200, fmt.Sprintf(steps, "95 C")), "below where water boils")
+	needs(
+		t,
+		"95 C at 1500 m",
+		bake(t, high, 1200, fmt.Sprintf(steps, "95 C")),
+		"below where water boils",
+	)
 	if v := bake(t, high, 1200, fmt.Sprintf(steps, "89 C")); v.Absent {
 		t.Errorf("89 C at 1500 m: %+v", v)
 	}
@@ -551,7 +792,8 @@ func TestBakeHighUp(t *testing.T) {
 }`, high)
 	boils := stepValue(t, s, "d", 1, "boils_c")
 	near(t, "boiling at 1500 m", boils.Mid, 95.0, 0.06)
-	if v := stepValue(t, s, "d", 1, "core_max_c"); v.Absent || v.Hi > boils.Mid-heat.BoilingMargin+1e-9 {
+	if v := stepValue(t, s, "d", 1, "core_max_c"); v.Absent ||
+		v.Hi > boils.Mid-heat.BoilingMargin+1e-9 {
 		t.Errorf("highest core %v", v.Hi)
 	}
 	plain := bake(t, kitchenOf(nil), 1200, `{ bake = "40 min", at = "180 C", core = "92 C" }`)
@@ -598,7 +840,12 @@ filling "f" { ingredients = { "sugar" = "0.001 g" } }`, kitchenOf(nil))
 			for _, step := range p.Steps {
 				for _, f := range All(OnStep) {
 					if f.HasVerb(step.Verb.Name) {
-						sane(t, steps+": "+f.Name+" of "+step.Verb.Name, f, *s.Value(f, Subject{On: OnStep, Part: p, Step: step}))
+						sane(
+							t,
+							steps+": "+f.Name+" of "+step.Verb.Name,
+							f,
+							*s.Value(f, Subject{On: OnStep, Part: p, Step: step}),
+						)
 					}
 				}
 			}
@@ -618,7 +865,11 @@ func tryIn(body string, k *kitchen.Kitchen) (*Sheet, bool) {
 		return nil, false
 	}
 	r := &reading.Reader{File: f}
-	one := formula.Read(r, parsed.Blocks[0], formula.Options{Larder: larder.New(), Tins: k.TinNames()})
+	one := formula.Read(
+		r,
+		parsed.Blocks[0],
+		formula.Options{Larder: larder.New(), Tins: k.TinNames()},
+	)
 	for _, p := range r.Problems {
 		if p.Place.IsZero() {
 			return nil, false

@@ -13,21 +13,29 @@ type marker struct {
 }
 
 func withTrait(t larder.Trait) marker {
-	return marker{ingredient: func(in *formula.Ingredient) bool { return in.Item != nil && in.Item.Is(t) }}
+	return marker{
+		ingredient: func(in *formula.Ingredient) bool { return in.Item != nil && in.Item.Is(t) },
+	}
 }
 
 // markers are those of the figures that cautions ask for.
 var markers = map[string]marker{
-	"has_flour":        {ingredient: func(in *formula.Ingredient) bool { return in.Item != nil && in.Item.Flour > 0 }},
-	"has_raw_flour":    withTrait(larder.RawFlour),
-	"has_egg":          withTrait(larder.Egg),
-	"has_milk":         withTrait(larder.Dairy),
-	"has_honey":        withTrait(larder.Honey),
-	"has_alcohol":      withTrait(larder.Spirit),
-	"has_whole_nuts":   withTrait(larder.WholeNut),
-	"needs_control":    {},
-	"is_fried":         {step: func(s *formula.Step) bool { return s.InHotFat() || s.Verb.Cooks() && s.Way == nil }},
-	"has_sugar_cooked": {step: func(s *formula.Step) bool { return s.Verb.Cooks() || s.Verb.Melts() }},
+	"has_flour": {
+		ingredient: func(in *formula.Ingredient) bool { return in.Item != nil && in.Item.Flour > 0 },
+	},
+	"has_raw_flour":  withTrait(larder.RawFlour),
+	"has_egg":        withTrait(larder.Egg),
+	"has_milk":       withTrait(larder.Dairy),
+	"has_honey":      withTrait(larder.Honey),
+	"has_alcohol":    withTrait(larder.Spirit),
+	"has_whole_nuts": withTrait(larder.WholeNut),
+	"needs_control":  {},
+	"is_fried": {
+		step: func(s *formula.Step) bool { return s.InHotFat() || s.Verb.Cooks() && s.Way == nil },
+	},
+	"has_sugar_cooked": {
+		step: func(s *formula.Step) bool { return s.Verb.Cooks() || s.Verb.Melts() },
+	},
 }
 
 // Mark gives the line of a part that makes a figure true: an ingredient or a step, nil where none

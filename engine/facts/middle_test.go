@@ -66,7 +66,8 @@ func TestWaterActivityByClass(t *testing.T) {
 }
 
 // A filled panettone keeps 3 to 4 days, one on a culture a month and more, a stollen weeks; a bread
-// a few days. What is frozen is not asked (labels and keeping advice: testdata/tables/shelf-life.csv).
+// a few days. What is frozen is not asked (labels and keeping advice:
+// testdata/tables/shelf-life.csv).
 func TestMouldFreeByFamily(t *testing.T) {
 	const dough = `"bread flour" = "1000 g", "water" = "500 g", "sugar" = "250 g", "butter" = "300 g", "salt" = "10 g"`
 	for _, c := range []struct {
@@ -104,7 +105,15 @@ func TestMouldFreeByFamily(t *testing.T) {
 	} {
 		v := value(t, sheet(t, c.body), "", "mould_free_days")
 		if v.Absent || v.Lo != c.low || v.Hi != c.high {
-			t.Errorf("%s: %g to %g days (missing %v), not %g to %g", c.name, v.Lo, v.Hi, v.Absent, c.low, c.high)
+			t.Errorf(
+				"%s: %g to %g days (missing %v), not %g to %g",
+				c.name,
+				v.Lo,
+				v.Hi,
+				v.Absent,
+				c.low,
+				c.high,
+			)
 		}
 	}
 	frozen := value(t, sheet(t, `family = "stollen"

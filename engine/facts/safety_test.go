@@ -13,18 +13,23 @@ import (
 	"forebake/engine/science/microbe"
 )
 
-// newton is a course that dies away towards its surroundings with the time constant tau, h, sampled as a history is.
+// newton is a course that dies away towards its surroundings with the time constant tau, h, sampled
+// as a history is.
 func newton(fromC, ambientC, tau, hours float64) []history.Sample {
 	var out []history.Sample
 	for _, share := range []float64{0, 0.01, 0.03, 0.07, 0.13, 0.22, 0.39, 0.57, 0.88, 1} {
 		h := share * hours
-		out = append(out, history.Sample{Hours: h, Core: ambientC + (fromC-ambientC)*math.Exp(-h/tau)})
+		out = append(
+			out,
+			history.Sample{Hours: h, Core: ambientC + (fromC-ambientC)*math.Exp(-h/tau)},
+		)
 	}
 	return out
 }
 
-// Newton's cooling into 4 C: 57 to 21 C takes 1.137 tau and 57 to 5 C 3.970 tau, so that tau 1.5 h passes both stages with 1.71 and 5.96 h
-// and 1.6 h fails the second with 6.35 h (closed form; NewtonHours is the same law in package microbe).
+// Newton's cooling into 4 C: 57 to 21 C takes 1.137 tau and 57 to 5 C 3.970 tau, so that tau 1.5 h
+// passes both stages with 1.71 and 5.96 h and 1.6 h fails the second with 6.35 h (closed form;
+// NewtonHours is the same law in package microbe).
 func TestCoolingTimesByTheClosedForm(t *testing.T) {
 	for _, tau := range []float64{0.3, 1.5, 1.6, 1.759} {
 		trace := newton(85, 4, tau, 9*tau)
@@ -50,8 +55,8 @@ func TestCoolingTimesByTheClosedForm(t *testing.T) {
 const custard = `ph = 6.5
     ingredients = { "whole milk" = "2000 g", "egg yolk" = "480 g", "sugar" = "400 g", "corn starch" = "160 g" }`
 
-// In the cold the last wait lasts as long as it takes; past its end the pace at which it was dying away goes on. A longer written wait
-// must come to the same.
+// In the cold the last wait lasts as long as it takes; past its end the pace at which it was dying
+// away goes on. A longer written wait must come to the same.
 func TestCoolingGoesOnPastItsEnd(t *testing.T) {
 	time := func(hours string) Value {
 		s := sheetIn(t, fmt.Sprintf(`filling "f" {
@@ -109,7 +114,8 @@ func TestStartsHot(t *testing.T) {
 	}
 }
 
-// The cells of the table decide, at the high end of the water activity; without a pH every pH counts.
+// The cells of the table decide, at the high end of the water activity; without a pH every pH
+// counts.
 func TestNeedsControl(t *testing.T) {
 	for _, c := range []struct {
 		body   string
@@ -141,7 +147,8 @@ func TestNeedsControl(t *testing.T) {
 	}
 }
 
-// Three hours at 28 C and three at 30 C, by the table: 2 for S. aureus and B. cereus, 3 for Salmonella.
+// Three hours at 28 C and three at 30 C, by the table: 2 for S. aureus and B. cereus, 3 for
+// Salmonella.
 func TestBudgetsByHand(t *testing.T) {
 	s := sheetIn(t, `dough "d" {
 		ingredients = { "bread flour" = "1000 g", "whole milk" = { amount = "450 g", temp = "28 C" }, "egg" = { amount = "150 g", temp = "28 C" }, "sugar" = "80 g", "instant yeast" = "5 g" }
@@ -155,7 +162,8 @@ func TestBudgetsByHand(t *testing.T) {
 	}
 }
 
-// The time of a taken part that needs control goes on in the part that takes it, and that of a filling goes on in the dough.
+// The time of a taken part that needs control goes on in the part that takes it, and that of a
+// filling goes on in the dough.
 func TestTimeGoesAlong(t *testing.T) {
 	s := sheetIn(t, `
 		preferment "milk sponge" {
@@ -181,7 +189,13 @@ func TestTimeGoesAlong(t *testing.T) {
 }`,
 		kitchenOf(nil))
 	near(t, "the sponge alone", value0(t, s, "milk sponge", "budget_salmonella").Mid, 0.5, 0.02)
-	near(t, "the dough with its sponge, the oven's first minutes too", value0(t, s, "d", "budget_salmonella").Mid, 1.05, 0.06)
+	near(
+		t,
+		"the dough with its sponge, the oven's first minutes too",
+		value0(t, s, "d", "budget_salmonella").Mid,
+		1.05,
+		0.06,
+	)
 	near(t, "the filling in the dough", value0(t, s, "cheese", "budget_salmonella").Mid, 1.05, 0.06)
 	if v := value0(t, s, "cheese", "budget_b_cereus"); !(v.Mid > 2) {
 		t.Errorf("after the bake the time of B. cereus in the filling runs on: %v", v.Mid)
@@ -191,11 +205,15 @@ func TestTimeGoesAlong(t *testing.T) {
 	}
 }
 
-// The cooling straight after a cook counts for spores alone, for as long as the code gives it: stirring in butter while it is hot, and
-// a hot hold, do not end that; handling it cold does.
+// The cooling straight after a cook counts for spores alone, for as long as the code gives it:
+// stirring in butter while it is hot, and a hot hold, do not end that; handling it cold does.
 func TestCoolingAfterACook(t *testing.T) {
 	budget := func(steps string) float64 {
-		s := sheetIn(t, "filling \"f\" {\n"+custard+"\nsteps = [{ cook = \"8 min\", to = \"85 C\" }, "+steps+"]\n}", kitchenOf(nil))
+		s := sheetIn(
+			t,
+			"filling \"f\" {\n"+custard+"\nsteps = [{ cook = \"8 min\", to = \"85 C\" }, "+steps+"]\n}",
+			kitchenOf(nil),
+		)
 		return value0(t, s, "f", "budget_salmonella").Hi
 	}
 	const chill = `{ chill = "5 h", at = "3 C", as = "tray 20 mm" }`
@@ -248,7 +266,8 @@ ingredients = { "egg" = "50 g" }
 	}
 }
 
-// Sweeter dies slower, longer dies more, and what was never cooked in chocolate does not count as killed.
+// Sweeter dies slower, longer dies more, and what was never cooked in chocolate does not count as
+// killed.
 func TestKillSteps(t *testing.T) {
 	log := func(filling, bake string) Value {
 		s := sheetIn(t, `filling "f" {
@@ -263,14 +282,35 @@ ingredients = { `+filling+` }
 	}
 	const bake = `{ bake = "16 min", at = "200 C", measured = "91 C core" }`
 	wet := log(`"cream cheese" = "200 g", "egg" = "100 g"`, bake)
-	sweet := log(`"ground almonds" = "200 g", "egg" = "100 g", "sugar" = "200 g", "unsalted butter" = "150 g"`, bake)
-	longer := log(`"ground almonds" = "200 g", "egg" = "100 g", "sugar" = "200 g", "unsalted butter" = "150 g"`, strings.Replace(bake, "16", "20", 1))
-	after := log(`"ground almonds" = "200 g", "egg" = "100 g", "sugar" = "200 g", "unsalted butter" = "150 g"`, bake+`, { cool = "30 min", at = "room" }`)
+	sweet := log(
+		`"ground almonds" = "200 g", "egg" = "100 g", "sugar" = "200 g", "unsalted butter" = "150 g"`,
+		bake,
+	)
+	longer := log(
+		`"ground almonds" = "200 g", "egg" = "100 g", "sugar" = "200 g", "unsalted butter" = "150 g"`,
+		strings.Replace(bake, "16", "20", 1),
+	)
+	after := log(
+		`"ground almonds" = "200 g", "egg" = "100 g", "sugar" = "200 g", "unsalted butter" = "150 g"`,
+		bake+`, { cool = "30 min", at = "room" }`,
+	)
 	chocolate := log(`"dark chocolate" = "300 g", "egg" = "100 g"`, bake)
 	if !(wet.Lo > sweet.Lo && sweet.Lo > 0 && longer.Lo > sweet.Lo && after.Lo > sweet.Lo && chocolate.Hi == 0) {
-		t.Errorf("wet %v, sweet %v, longer %v, with its cooling %v, chocolate %v", wet.Lo, sweet.Lo, longer.Lo, after.Lo, chocolate.Hi)
+		t.Errorf(
+			"wet %v, sweet %v, longer %v, with its cooling %v, chocolate %v",
+			wet.Lo,
+			sweet.Lo,
+			longer.Lo,
+			after.Lo,
+			chocolate.Hi,
+		)
 	}
-	needs(t, "no time", log(`"egg" = "100 g"`, `{ bake = "?", at = "200 C" }`), "the time of this bake")
+	needs(
+		t,
+		"no time",
+		log(`"egg" = "100 g"`, `{ bake = "?", at = "200 C" }`),
+		"the time of this bake",
+	)
 }
 
 // Days in a fridge that is too warm count for more; frozen days for none.
@@ -287,15 +327,19 @@ func TestKeptDays(t *testing.T) {
 	}
 }
 
-// Whatever the steps, figures keep their order and no history makes them nonsense; a wait more never takes time away.
+// Whatever the steps, figures keep their order and no history makes them nonsense; a wait more
+// never takes time away.
 func TestSafetyOfAnyHistory(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		var steps []string
 		for range rapid.IntRange(1, 5).Draw(t, "steps") {
-			verb := rapid.SampledFrom([]string{"rest", "chill", "cool", "hold", "store", "thaw"}).Draw(t, "verb")
-			at := rapid.SampledFrom([]string{`at = "room"`, `at = "fridge"`, `at = "30 C"`, `at = "60 C"`, `at = "5 C"`}).Draw(t, "at")
+			verb := rapid.SampledFrom([]string{"rest", "chill", "cool", "hold", "store", "thaw"}).
+				Draw(t, "verb")
+			at := rapid.SampledFrom([]string{`at = "room"`, `at = "fridge"`, `at = "30 C"`, `at = "60 C"`, `at = "5 C"`}).
+				Draw(t, "at")
 			as := rapid.SampledFrom([]string{"bowl", "tray 10 mm", "tray 40 mm"}).Draw(t, "as")
-			time := rapid.SampledFrom([]string{"5 min", "1 h", "3 h to 5 h", "14 h"}).Draw(t, "time")
+			time := rapid.SampledFrom([]string{"5 min", "1 h", "3 h to 5 h", "14 h"}).
+				Draw(t, "time")
 			steps = append(steps, fmt.Sprintf(`{ %s = %q, %s, as = %q }`, verb, time, at, as))
 		}
 		sheetOf := func(n int) *Sheet {
@@ -312,7 +356,15 @@ func TestSafetyOfAnyHistory(t *testing.T) {
 				f, _ := Find(OnPart, name)
 				v := *s.Value(f, Subject{On: OnPart, Part: s.Formula.PartNamed("f")})
 				if !(v.Lo <= v.Mid && v.Mid <= v.Hi) || v.Lo < 0 || v.Hi < last[name]-1e-9 {
-					t.Fatalf("%s after %d steps: %v to %v, about %v; before %v", name, n+1, v.Lo, v.Hi, v.Mid, last[name])
+					t.Fatalf(
+						"%s after %d steps: %v to %v, about %v; before %v",
+						name,
+						n+1,
+						v.Lo,
+						v.Hi,
+						v.Mid,
+						last[name],
+					)
 				}
 				last[name] = v.Hi
 			}
@@ -322,7 +374,8 @@ func TestSafetyOfAnyHistory(t *testing.T) {
 		for _, name := range []string{"h_57_to_21", "h_57_to_5"} {
 			f, _ := Find(OnStep, name)
 			for _, step := range p.Steps {
-				if v := *s.Value(f, Subject{On: OnStep, Part: p, Step: step}); !v.Absent && !(v.Lo <= v.Hi && v.Lo >= 0) {
+				if v := *s.Value(f, Subject{On: OnStep, Part: p, Step: step}); !v.Absent &&
+					!(v.Lo <= v.Hi && v.Lo >= 0) {
 					t.Fatalf("%s of step %d: %v to %v", name, step.Index, v.Lo, v.Hi)
 				}
 			}

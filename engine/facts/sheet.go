@@ -32,11 +32,18 @@ func NewSheet(f *formula.Formula, k *kitchen.Kitchen) *Sheet {
 	return s
 }
 
-// Reset makes the sheet serve another formula, keeping its memory: one sheet serves all formulas of a worker.
+// Reset makes the sheet serve another formula, keeping its memory: one sheet serves all formulas of
+// a worker.
 func (s *Sheet) Reset(f *formula.Formula, k *kitchen.Kitchen) {
 	s.Sheet.Reset(f, k)
 	s.isWeighed, s.spanning.known = false, false
-	counts := [...]int{OnFormula: 1, OnPart: len(f.Parts), OnStep: f.Steps, OnIngredient: f.Ingredients, OnKitchen: 1}
+	counts := [...]int{
+		OnFormula:    1,
+		OnPart:       len(f.Parts),
+		OnStep:       f.Steps,
+		OnIngredient: f.Ingredients,
+		OnKitchen:    1,
+	}
 	need := 0
 	for on, n := range counts {
 		need += n * len(catalogue[on])
@@ -54,7 +61,8 @@ func (s *Sheet) Reset(f *formula.Formula, k *kitchen.Kitchen) {
 	}
 }
 
-// Value gives the value of a fact on a subject. A step fact asked of a step whose verb has no such figure is absent.
+// Value gives the value of a fact on a subject. A step fact asked of a step whose verb has no such
+// figure is absent.
 func (s *Sheet) Value(f *Fact, x Subject) *Value {
 	if f.declared != nil {
 		return s.declaredValue(f, x)
@@ -85,8 +93,9 @@ func (s *Sheet) compute(f *Fact, x Subject) Value {
 	return f.formula(&s.Sheet)
 }
 
-// Settles lists the ingredients whose open amount or range leaves a fact open, in file order. It weighs each in turn and
-// looks whether the fact's interval shrinks, so it says what would really help; only unsure answers ask for it.
+// Settles lists the ingredients whose open amount or range leaves a fact open, in file order. It
+// weighs each in turn and looks whether the fact's interval shrinks, so it says what would really
+// help; only unsure answers ask for it.
 func (s *Sheet) Settles(f *Fact, x Subject) []*formula.Ingredient {
 	before := *s.Value(f, x)
 	var out []*formula.Ingredient
@@ -98,7 +107,8 @@ func (s *Sheet) Settles(f *Fact, x Subject) []*formula.Ingredient {
 			trial := s.retry()
 			trial.Pinned = map[*formula.Ingredient]Interval{in: pin(in)}
 			after := trial.Value(f, x)
-			if after.Lo > before.Lo || after.Hi < before.Hi || len(after.Words) != len(before.Words) {
+			if after.Lo > before.Lo || after.Hi < before.Hi ||
+				len(after.Words) != len(before.Words) {
 				out = append(out, in)
 			}
 		}
@@ -106,8 +116,8 @@ func (s *Sheet) Settles(f *Fact, x Subject) []*formula.Ingredient {
 	return out
 }
 
-// retry gives a second sheet of the same formula, on which amounts may be pinned. It is made when first needed and kept: a
-// sheet is large.
+// retry gives a second sheet of the same formula, on which amounts may be pinned. It is made when
+// first needed and kept: a sheet is large.
 func (s *Sheet) retry() *Sheet {
 	if s.trial == nil {
 		s.trial = &Sheet{}
@@ -116,8 +126,9 @@ func (s *Sheet) retry() *Sheet {
 	return s.trial
 }
 
-// Withheld reports whether a missing figure is missing only because amounts are open or ranges: with every one of them weighed
-// it could be reckoned. Such a figure is not known yet, which is not the same as one that the formula does without.
+// Withheld reports whether a missing figure is missing only because amounts are open or ranges:
+// with every one of them weighed it could be reckoned. Such a figure is not known yet, which is not
+// the same as one that the formula does without.
 func (s *Sheet) Withheld(f *Fact, x Subject) bool {
 	if f.declared != nil {
 		return s.declaredWithheld(f, x)
@@ -156,8 +167,8 @@ func (s *Sheet) weighAll() {
 	}
 }
 
-// Weighing is what Settles would cost on this formula, in ingredients looked at: it reckons the formula anew for every amount that is
-// open or a range.
+// Weighing is what Settles would cost on this formula, in ingredients looked at: it reckons the
+// formula anew for every amount that is open or a range.
 func (s *Sheet) Weighing() int {
 	open := 0
 	for _, p := range s.Formula.Parts {
@@ -170,7 +181,8 @@ func (s *Sheet) Weighing() int {
 	return open * (s.Formula.Ingredients + ingredientsPerStep*s.Formula.Steps)
 }
 
-// ingredientsPerStep is about how many ingredients are looked at in the time that following one step takes.
+// ingredientsPerStep is about how many ingredients are looked at in the time that following one
+// step takes.
 const ingredientsPerStep = 200
 
 // sharp reports whether the amount of an ingredient is one figure, or all of a part.

@@ -64,7 +64,10 @@ func slip(s *parts, in *formula.Ingredient) (factor float64, sure bool) {
 	if !ok {
 		return 1, true
 	}
-	share := s.Mass(in).Grams(s.Part(in.Part).TotalFlour()).Div(s.Part(in.Part).Grams(of)).Scale(100)
+	share := s.Mass(in).
+		Grams(s.Part(in.Part).TotalFlour()).
+		Div(s.Part(in.Part).Grams(of)).
+		Scale(100)
 	if of == makeup.Flour {
 		m := s.Mass(in)
 		share = m.OverFlour(s.Part(in.Part).TotalFlour()).Scale(100)
@@ -72,7 +75,8 @@ func slip(s *parts, in *formula.Ingredient) (factor float64, sure bool) {
 	// Small doses of sugar, fat, milk or egg are common beside others of their class, and a large
 	// dose of milk or water is the dough's own hydration to judge.
 	up := in.Item.Class != larder.ClassDairy && in.Item.Class != larder.ClassLiquid
-	down := in.Item.Class == larder.ClassSalt && of == makeup.Flour || in.Item.Class == larder.ClassYeast ||
+	down := in.Item.Class == larder.ClassSalt && of == makeup.Flour ||
+		in.Item.Class == larder.ClassYeast ||
 		in.Item.Class == larder.ClassStarch
 	within := func(x Interval) bool { return x.Lo >= usual.Lo && x.Hi <= usual.Hi }
 	switch {

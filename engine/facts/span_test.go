@@ -8,7 +8,13 @@ import (
 // An open setting spans what may stand there: the default of one that is not written holds nowhere.
 func TestOpenSettingSpans(t *testing.T) {
 	ends := func(steps, fact string, step int) (lo, hi float64) {
-		v := stepValue(t, lean(t, 22, 24, `{ mix = "9 min", measured = "25 C" }, `+steps), "d", step, fact)
+		v := stepValue(
+			t,
+			lean(t, 22, 24, `{ mix = "9 min", measured = "25 C" }, `+steps),
+			"d",
+			step,
+			fact,
+		)
 		return v.Lo, v.Hi
 	}
 	for _, c := range []struct{ open, one, fact string }{

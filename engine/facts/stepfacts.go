@@ -29,136 +29,765 @@ func cooling(stages safety.CoolingStages) func(*parts, *formula.Step) Value {
 
 // stepFacts that are read off the step itself; what the dough goes through in it is another matter.
 var stepFacts = []Fact{
-	{Name: "verb", Type: Text, Means: "what the step does", Source: srcGiven, step: func(_ *parts, s *formula.Step) Value { return figure.Text(s.Verb.Name) }},
-	{Name: "minutes", Unit: "min", Means: "how long it takes", Source: srcGiven, step: func(_ *parts, s *formula.Step) Value {
-		return makeup.Given(s.Time, "the time of this "+s.Verb.Name, s.Place)
-	}},
-	{Name: "at_c", Unit: "C", Means: "temperature around it; a chill without one is in the fridge, a freeze in the freezer", Source: srcGiven, step: (*parts).AroundStep},
-	{Name: "to_c", Unit: "C", Means: "target temperature", Source: srcGiven, step: func(_ *parts, s *formula.Step) Value {
-		return makeup.Given(s.To, "to = \"... C\" in this "+s.Verb.Name, s.Place)
-	}},
-	{Name: "core_target_c", Unit: "C", Means: "target core temperature", Source: srcGiven, step: func(_ *parts, s *formula.Step) Value {
-		return makeup.Given(s.Core, "core = \"... C\" in this "+s.Verb.Name, s.Place)
-	}},
-	{Name: "thickness_mm", Unit: "mm", Means: "thickness of the sheet, slab or tray", Source: srcGiven, step: (*parts).Thickness},
-	{Name: "method", Type: Text, Means: "how: hand, spiral, frying; empty where not given", Source: srcGiven, step: func(_ *parts, s *formula.Step) Value { return figure.Text(s.Way.String()) }},
-	{Name: "is_covered", Type: YesNo, Means: "covered", Source: srcGiven, step: func(_ *parts, s *formula.Step) Value {
-		if s.Covered == nil {
-			return figure.Maybe("covered = true or false in this "+s.Verb.Name, s.Place)
-		}
-		return figure.YesNo(*s.Covered)
-	}},
-	{Name: "is_measured", Type: YesNo, Means: "the baker's own reading is written down", Source: srcGiven, step: func(_ *parts, s *formula.Step) Value { return figure.YesNo(s.Reading != nil) }},
-	{Name: "has_yeast", Type: YesNo, Means: "yeast goes in here: it is mixed, or soaked, with what the step names", Source: srcGiven, step: func(_ *parts, s *formula.Step) Value {
-		return figure.YesNo(makeup.MeetsYeast(s))
-	}},
-	{Name: "has_active_dry", Type: YesNo, of: (*formula.Verb).Soaks, Means: "active dry yeast is soaked here", Source: srcGiven, step: func(_ *parts, s *formula.Step) Value {
-		return figure.YesNo(makeup.Meets(s, func(in *formula.Ingredient) bool { return in.Item != nil && in.Item.YeastKind == "active dry" }))
-	}},
-	{Name: "is_repeat", Type: YesNo, Means: "the step before it says the same", Source: srcGiven, step: isRepeat},
-	{Name: "is_after_proof", Type: YesNo, Means: "a step that is a proof stands before it", Source: srcGiven, step: isAfterProof},
-	{Name: "start_c", Label: "middle at its start", Unit: "C", Means: "core temperature as it begins", Source: srcHeat, Error: errHeat, Settle: "a probe settles it: write measured = \"... C\" in the step before", step: (*parts).StartCore},
-	{Name: "core_end_c", Label: "middle at its end", Unit: "C", Means: "core temperature as it ends", Source: srcHeat, Error: errHeat, Settle: settleProbe, step: (*parts).CoreEnd},
-	{Name: "mean_end_c", Unit: "C", Means: "mean temperature as it ends", Source: srcHeat, Error: errHeat, Settle: settleProbe, step: ofStage(func(st *history.Stage) figure.Estimate { return st.Mean })},
-	{Name: "surface_end_c", Unit: "C", Means: "surface temperature as it ends", Source: srcHeat, Error: errHeat, Settle: settleProbe, step: ofStage(func(st *history.Stage) figure.Estimate { return st.Surface })},
-	{Name: "core_max_c", Label: "middle at its warmest", Unit: "C", Means: "highest core temperature in it", Source: srcHeat, Error: errHeat, Settle: settleProbe, step: ofStage(func(st *history.Stage) figure.Estimate { return st.CoreMax })},
-	{Name: "h_to_10c", Label: "time down to 10 C", Unit: "h", of: (*formula.Verb).Chills, Means: "time from its start until the core is at 10 C, if it lasted so long", Source: srcHeat, Error: errHeat, Settle: settleProbe, step: hoursTo(10)},
-	{Name: "h_to_5c", Label: "time down to 5 C", Unit: "h", of: (*formula.Verb).Chills, Means: "time from its start until the core is at 5 C, if it lasted so long", Source: srcHeat, Error: errHeat, Settle: settleProbe, step: hoursTo(5)},
-	{Name: "slab_for_10c_mm", Label: "slab that is cold in time", Unit: "mm", of: (*formula.Verb).Chills, Means: "thickest slab whose core is sure to be at 10 C within 4 h of its start: the careful end of the error", Source: srcHeat, Error: errHeat, Settle: settleProbe, step: (*parts).SlabFor},
-	{Name: "needs_control", Type: YesNo, Means: "what stands here needs time and temperature control: the part; after a bake, what is in it or on it", Source: srcControl, step: (*parts).StandsHere},
-	{Name: "surely_needs_control", Type: YesNo, Means: "the same, beyond what a reading may take away", Source: srcControl, step: (*parts).SurelyStandsHere},
-	{Name: "starts_hot", Type: YesNo, of: waits, Means: "a cooling begins here: it comes at 57 C or hotter from a cook or bake", Source: srcCooling, step: (*parts).StartsHot},
-	{Name: "h_57_to_21", Label: "time from 57 to 21 C", Unit: "h", of: waits, Means: "time from when the core falls through 57 C until it is at 21 C, over all the waits of the cooling; in the cold the last one lasts as long as it takes", Source: srcCooling, Error: errHeat, Settle: settleProbe, step: cooling(safety.FirstStage)},
-	{Name: "h_57_to_5", Label: "time from 57 to 5 C", Unit: "h", of: waits, Means: "the same until 5 C, or until it is baked once it has come to 21 C", Source: srcCooling, Error: errHeat, Settle: settleProbe, step: cooling(safety.BothStages)},
-	{Name: "h_made_to_5c", Label: "time from the mix to 5 C", Unit: "h", of: (*formula.Verb).Chills, Means: "time from the end of the mix until the core is cold, if the step lasted so long", Source: srcCooling, Error: errHeat, Settle: settleProbe, step: (*parts).MadeToCold},
-	{Name: "cooling_way", Type: Text, of: waits, Means: "how deep it may stand in open trays to cool in time, at the slow end: here, and in an ice bath until the first stage is done, then in the fridge", Source: srcCooling, step: (*parts).CoolingWay},
-	{Name: "lethality_log_salmonella", Label: "kill of Salmonella", Unit: "log", of: (*formula.Verb).HeatsThrough, Means: "fall in Salmonella at the core, in what is least sure of it: a filling that is raw or needs control, else the part; the hot minutes after a bake count", Source: srcKill, Error: "D and z are of other foods; the careful line is taken", Settle: settleCore, step: (*parts).Lethality},
-	{Name: "core_slow_c", Label: "middle at its end, at the slow end", Unit: "C", of: (*formula.Verb).Bakes, Means: "core that the bake brings it to: as read, else as aimed at where the time may well be enough, else as modelled; at the slow end", Source: srcBake, Error: "factor 1.5 in time", Settle: settleCore, step: (*parts).CoreSlow},
-	{Name: "core_usual_c", Label: "middle at its end", Unit: "C", of: (*formula.Verb).Bakes, Means: "the same, in the middle of the model", Source: srcBake, Error: "factor 1.5 in time", Settle: settleCore, step: (*parts).CoreUsual},
-	{Name: "holds_raw_meat", Type: YesNo, of: (*formula.Verb).Bakes, Means: "meat or fish that its own steps do not cook goes into the bake", Source: srcGiven, step: (*parts).HoldsRawMeat},
-	{Name: "is_fried_well", Type: YesNo, of: (*formula.Verb).Cooks, Means: "for a dough in hot fat: 150 to 210 C, for a minute or more, or its core is written", Source: "doughnuts at 190.6 C: Channaiah et al. 2018, abstract (read); the span and the minute are common practice", step: func(_ *parts, s *formula.Step) Value { return safety.FriedWell(s) }},
-	{Name: "is_in_fat", Type: YesNo, of: (*formula.Verb).Cooks, Means: "in hot fat (by = \"frying\")", Source: srcGiven, step: func(_ *parts, s *formula.Step) Value { return figure.YesNo(s.InHotFat()) }},
-	{Name: "is_reheat", Type: YesNo, of: (*formula.Verb).Cooks, Means: "heats again what was cooked and cooled, and it is held warm after it", Source: srcGiven, step: (*parts).IsReheat},
-	{Name: "wants_kill", Type: YesNo, of: (*formula.Verb).Bakes, Means: "a filling in it is raw, or needs control and was never cooked", Source: srcGiven, step: func(sh *parts, s *formula.Step) Value { return figure.YesNo(len(sh.WantKill(s)) > 0) }},
-	{Name: "kept_days", Label: "days kept", Unit: "days", of: (*formula.Verb).Chills, Means: "days kept cold up to its end, the day it is made being the first; at up to 7.2 C a day counts 1.75, warmer 7, frozen none", Source: "FDA Food Code 2022, 3-501.17 (read); 4 days at 45 F: older editions (read)", step: (*parts).KeptDays},
-	{Name: "e_gained", Label: "yeast work in it", Unit: "%-hours", Means: "yeast times equivalent hours at 26 C gained in it", Source: srcTemp, Error: ferment.RiseModel.Error, Misses: ferment.PaceModel.Misses, Settle: settleRise, step: (*parts).Gained},
+	{
+		Name:   "verb",
+		Type:   Text,
+		Means:  "what the step does",
+		Source: srcGiven,
+		step:   func(_ *parts, s *formula.Step) Value { return figure.Text(s.Verb.Name) },
+	},
+	{
+		Name:   "minutes",
+		Unit:   "min",
+		Means:  "how long it takes",
+		Source: srcGiven,
+		step: func(_ *parts, s *formula.Step) Value {
+			return makeup.Given(s.Time, "the time of this "+s.Verb.Name, s.Place)
+		},
+	},
+	{
+		Name:   "at_c",
+		Unit:   "C",
+		Means:  "temperature around it; a chill without one is in the fridge, a freeze in the freezer",
+		Source: srcGiven,
+		step:   (*parts).AroundStep,
+	},
+	{
+		Name:   "to_c",
+		Unit:   "C",
+		Means:  "target temperature",
+		Source: srcGiven,
+		step: func(_ *parts, s *formula.Step) Value {
+			return makeup.Given(s.To, "to = \"... C\" in this "+s.Verb.Name, s.Place)
+		},
+	},
+	{
+		Name:   "core_target_c",
+		Unit:   "C",
+		Means:  "target core temperature",
+		Source: srcGiven,
+		step: func(_ *parts, s *formula.Step) Value {
+			return makeup.Given(s.Core, "core = \"... C\" in this "+s.Verb.Name, s.Place)
+		},
+	},
+	{
+		Name:   "thickness_mm",
+		Unit:   "mm",
+		Means:  "thickness of the sheet, slab or tray",
+		Source: srcGiven,
+		step:   (*parts).Thickness,
+	},
+	{
+		Name:   "method",
+		Type:   Text,
+		Means:  "how: hand, spiral, frying; empty where not given",
+		Source: srcGiven,
+		step:   func(_ *parts, s *formula.Step) Value { return figure.Text(s.Way.String()) },
+	},
+	{
+		Name:   "is_covered",
+		Type:   YesNo,
+		Means:  "covered",
+		Source: srcGiven,
+		step: func(_ *parts, s *formula.Step) Value {
+			if s.Covered == nil {
+				return figure.Maybe("covered = true or false in this "+s.Verb.Name, s.Place)
+			}
+			return figure.YesNo(*s.Covered)
+		},
+	},
+	{
+		Name:   "is_measured",
+		Type:   YesNo,
+		Means:  "the baker's own reading is written down",
+		Source: srcGiven,
+		step:   func(_ *parts, s *formula.Step) Value { return figure.YesNo(s.Reading != nil) },
+	},
+	{
+		Name:   "has_yeast",
+		Type:   YesNo,
+		Means:  "yeast goes in here: it is mixed, or soaked, with what the step names",
+		Source: srcGiven,
+		step: func(_ *parts, s *formula.Step) Value {
+			return figure.YesNo(makeup.MeetsYeast(s))
+		},
+	},
+	{
+		Name:   "has_active_dry",
+		Type:   YesNo,
+		of:     (*formula.Verb).Soaks,
+		Means:  "active dry yeast is soaked here",
+		Source: srcGiven,
+		step: func(_ *parts, s *formula.Step) Value {
+			return figure.YesNo(
+				makeup.Meets(
+					s,
+					func(in *formula.Ingredient) bool { return in.Item != nil && in.Item.YeastKind == "active dry" },
+				),
+			)
+		},
+	},
+	{
+		Name:   "is_repeat",
+		Type:   YesNo,
+		Means:  "the step before it says the same",
+		Source: srcGiven,
+		step:   isRepeat,
+	},
+	{
+		Name:   "is_after_proof",
+		Type:   YesNo,
+		Means:  "a step that is a proof stands before it",
+		Source: srcGiven,
+		step:   isAfterProof,
+	},
+	{
+		Name:   "start_c",
+		Label:  "middle at its start",
+		Unit:   "C",
+		Means:  "core temperature as it begins",
+		Source: srcHeat,
+		Error:  errHeat,
+		Settle: "a probe settles it: write measured = \"... C\" in the step before",
+		step:   (*parts).StartCore,
+	},
+	{
+		Name:   "core_end_c",
+		Label:  "middle at its end",
+		Unit:   "C",
+		Means:  "core temperature as it ends",
+		Source: srcHeat,
+		Error:  errHeat,
+		Settle: settleProbe,
+		step:   (*parts).CoreEnd,
+	},
+	{
+		Name:   "mean_end_c",
+		Unit:   "C",
+		Means:  "mean temperature as it ends",
+		Source: srcHeat,
+		Error:  errHeat,
+		Settle: settleProbe,
+		step:   ofStage(func(st *history.Stage) figure.Estimate { return st.Mean }),
+	},
+	{
+		Name:   "surface_end_c",
+		Unit:   "C",
+		Means:  "surface temperature as it ends",
+		Source: srcHeat,
+		Error:  errHeat,
+		Settle: settleProbe,
+		step:   ofStage(func(st *history.Stage) figure.Estimate { return st.Surface }),
+	},
+	{
+		Name:   "core_max_c",
+		Label:  "middle at its warmest",
+		Unit:   "C",
+		Means:  "highest core temperature in it",
+		Source: srcHeat,
+		Error:  errHeat,
+		Settle: settleProbe,
+		step:   ofStage(func(st *history.Stage) figure.Estimate { return st.CoreMax }),
+	},
+	{
+		Name:   "h_to_10c",
+		Label:  "time down to 10 C",
+		Unit:   "h",
+		of:     (*formula.Verb).Chills,
+		Means:  "time from its start until the core is at 10 C, if it lasted so long",
+		Source: srcHeat,
+		Error:  errHeat,
+		Settle: settleProbe,
+		step:   hoursTo(10),
+	},
+	{
+		Name:   "h_to_5c",
+		Label:  "time down to 5 C",
+		Unit:   "h",
+		of:     (*formula.Verb).Chills,
+		Means:  "time from its start until the core is at 5 C, if it lasted so long",
+		Source: srcHeat,
+		Error:  errHeat,
+		Settle: settleProbe,
+		step:   hoursTo(5),
+	},
+	{
+		Name:   "slab_for_10c_mm",
+		Label:  "slab that is cold in time",
+		Unit:   "mm",
+		of:     (*formula.Verb).Chills,
+		Means:  "thickest slab whose core is sure to be at 10 C within 4 h of its start: the careful end of the error",
+		Source: srcHeat,
+		Error:  errHeat,
+		Settle: settleProbe,
+		step:   (*parts).SlabFor,
+	},
+	{
+		Name:   "needs_control",
+		Type:   YesNo,
+		Means:  "what stands here needs time and temperature control: the part; after a bake, what is in it or on it",
+		Source: srcControl,
+		step:   (*parts).StandsHere,
+	},
+	{
+		Name:   "surely_needs_control",
+		Type:   YesNo,
+		Means:  "the same, beyond what a reading may take away",
+		Source: srcControl,
+		step:   (*parts).SurelyStandsHere,
+	},
+	{
+		Name:   "starts_hot",
+		Type:   YesNo,
+		of:     waits,
+		Means:  "a cooling begins here: it comes at 57 C or hotter from a cook or bake",
+		Source: srcCooling,
+		step:   (*parts).StartsHot,
+	},
+	{
+		Name:   "h_57_to_21",
+		Label:  "time from 57 to 21 C",
+		Unit:   "h",
+		of:     waits,
+		Means:  "time from when the core falls through 57 C until it is at 21 C, over all the waits of the cooling; in the cold the last one lasts as long as it takes",
+		Source: srcCooling,
+		Error:  errHeat,
+		Settle: settleProbe,
+		step:   cooling(safety.FirstStage),
+	},
+	{
+		Name:   "h_57_to_5",
+		Label:  "time from 57 to 5 C",
+		Unit:   "h",
+		of:     waits,
+		Means:  "the same until 5 C, or until it is baked once it has come to 21 C",
+		Source: srcCooling,
+		Error:  errHeat,
+		Settle: settleProbe,
+		step:   cooling(safety.BothStages),
+	},
+	{
+		Name:   "h_made_to_5c",
+		Label:  "time from the mix to 5 C",
+		Unit:   "h",
+		of:     (*formula.Verb).Chills,
+		Means:  "time from the end of the mix until the core is cold, if the step lasted so long",
+		Source: srcCooling,
+		Error:  errHeat,
+		Settle: settleProbe,
+		step:   (*parts).MadeToCold,
+	},
+	{
+		Name:   "cooling_way",
+		Type:   Text,
+		of:     waits,
+		Means:  "how deep it may stand in open trays to cool in time, at the slow end: here, and in an ice bath until the first stage is done, then in the fridge",
+		Source: srcCooling,
+		step:   (*parts).CoolingWay,
+	},
+	{
+		Name:   "lethality_log_salmonella",
+		Label:  "kill of Salmonella",
+		Unit:   "log",
+		of:     (*formula.Verb).HeatsThrough,
+		Means:  "fall in Salmonella at the core, in what is least sure of it: a filling that is raw or needs control, else the part; the hot minutes after a bake count",
+		Source: srcKill,
+		Error:  "D and z are of other foods; the careful line is taken",
+		Settle: settleCore,
+		step:   (*parts).Lethality,
+	},
+	{
+		Name:   "core_slow_c",
+		Label:  "middle at its end, at the slow end",
+		Unit:   "C",
+		of:     (*formula.Verb).Bakes,
+		Means:  "core that the bake brings it to: as read, else as aimed at where the time may well be enough, else as modelled; at the slow end",
+		Source: srcBake,
+		Error:  "factor 1.5 in time",
+		Settle: settleCore,
+		step:   (*parts).CoreSlow,
+	},
+	{
+		Name:   "core_usual_c",
+		Label:  "middle at its end",
+		Unit:   "C",
+		of:     (*formula.Verb).Bakes,
+		Means:  "the same, in the middle of the model",
+		Source: srcBake,
+		Error:  "factor 1.5 in time",
+		Settle: settleCore,
+		step:   (*parts).CoreUsual,
+	},
+	{
+		Name:   "holds_raw_meat",
+		Type:   YesNo,
+		of:     (*formula.Verb).Bakes,
+		Means:  "meat or fish that its own steps do not cook goes into the bake",
+		Source: srcGiven,
+		step:   (*parts).HoldsRawMeat,
+	},
+	{
+		Name:   "is_fried_well",
+		Type:   YesNo,
+		of:     (*formula.Verb).Cooks,
+		Means:  "for a dough in hot fat: 150 to 210 C, for a minute or more, or its core is written",
+		Source: "doughnuts at 190.6 C: Channaiah et al. 2018, abstract (read); the span and the minute are common practice",
+		step:   func(_ *parts, s *formula.Step) Value { return safety.FriedWell(s) },
+	},
+	{
+		Name:   "is_in_fat",
+		Type:   YesNo,
+		of:     (*formula.Verb).Cooks,
+		Means:  "in hot fat (by = \"frying\")",
+		Source: srcGiven,
+		step:   func(_ *parts, s *formula.Step) Value { return figure.YesNo(s.InHotFat()) },
+	},
+	{
+		Name:   "is_reheat",
+		Type:   YesNo,
+		of:     (*formula.Verb).Cooks,
+		Means:  "heats again what was cooked and cooled, and it is held warm after it",
+		Source: srcGiven,
+		step:   (*parts).IsReheat,
+	},
+	{
+		Name:   "wants_kill",
+		Type:   YesNo,
+		of:     (*formula.Verb).Bakes,
+		Means:  "a filling in it is raw, or needs control and was never cooked",
+		Source: srcGiven,
+		step:   func(sh *parts, s *formula.Step) Value { return figure.YesNo(len(sh.WantKill(s)) > 0) },
+	},
+	{
+		Name:   "kept_days",
+		Label:  "days kept",
+		Unit:   "days",
+		of:     (*formula.Verb).Chills,
+		Means:  "days kept cold up to its end, the day it is made being the first; at up to 7.2 C a day counts 1.75, warmer 7, frozen none",
+		Source: "FDA Food Code 2022, 3-501.17 (read); 4 days at 45 F: older editions (read)",
+		step:   (*parts).KeptDays,
+	},
+	{
+		Name:   "e_gained",
+		Label:  "yeast work in it",
+		Unit:   "%-hours",
+		Means:  "yeast times equivalent hours at 26 C gained in it",
+		Source: srcTemp,
+		Error:  ferment.RiseModel.Error,
+		Misses: ferment.PaceModel.Misses,
+		Settle: settleRise,
+		step:   (*parts).Gained,
+	},
 
-	{Name: "dough_c", Unit: "C", of: (*formula.Verb).Mixes, Means: "dough temperature at its end: measured, else by the heat balance, else as aimed at", Source: srcBalance, Error: errBalance, Settle: settleMix, step: func(sh *parts, s *formula.Step) Value { return sh.Part(s.Part).MixTemp(s) }},
-	{Name: "liquid_needed_c", Unit: "C", of: (*formula.Verb).Mixes, Means: "liquid temperature that brings the dough to its aim", Source: srcBalance, Error: errBalance, Settle: settleMix, step: (*parts).LiquidNeeded},
-	{Name: "liquid_by_factor_c", Unit: "C", of: (*formula.Verb).Mixes, Means: "the same by the trade's factor method, good near 22 C only", Source: "Gisslen, Professional Cooking; Hamelman, Bread (memory)", Error: errBalance, Settle: settleMix, step: (*parts).LiquidByFactor},
-	{Name: "ice_needed_g", Unit: "g", of: (*formula.Verb).Mixes, Means: "ice in place of liquid, where the liquid would have to be under 1 C", Source: srcBalance, Error: errBalance, Settle: settleMix, step: (*parts).IceNeeded},
-	{Name: "fat_c", Unit: "C", of: (*formula.Verb).Mixes, Means: "temperature of the solid fat that is worked in, as written", Source: srcGiven, step: (*parts).FatTemp},
+	{
+		Name:   "dough_c",
+		Unit:   "C",
+		of:     (*formula.Verb).Mixes,
+		Means:  "dough temperature at its end: measured, else by the heat balance, else as aimed at",
+		Source: srcBalance,
+		Error:  errBalance,
+		Settle: settleMix,
+		step:   func(sh *parts, s *formula.Step) Value { return sh.Part(s.Part).MixTemp(s) },
+	},
+	{
+		Name:   "liquid_needed_c",
+		Unit:   "C",
+		of:     (*formula.Verb).Mixes,
+		Means:  "liquid temperature that brings the dough to its aim",
+		Source: srcBalance,
+		Error:  errBalance,
+		Settle: settleMix,
+		step:   (*parts).LiquidNeeded,
+	},
+	{
+		Name:   "liquid_by_factor_c",
+		Unit:   "C",
+		of:     (*formula.Verb).Mixes,
+		Means:  "the same by the trade's factor method, good near 22 C only",
+		Source: "Gisslen, Professional Cooking; Hamelman, Bread (memory)",
+		Error:  errBalance,
+		Settle: settleMix,
+		step:   (*parts).LiquidByFactor,
+	},
+	{
+		Name:   "ice_needed_g",
+		Unit:   "g",
+		of:     (*formula.Verb).Mixes,
+		Means:  "ice in place of liquid, where the liquid would have to be under 1 C",
+		Source: srcBalance,
+		Error:  errBalance,
+		Settle: settleMix,
+		step:   (*parts).IceNeeded,
+	},
+	{
+		Name:   "fat_c",
+		Unit:   "C",
+		of:     (*formula.Verb).Mixes,
+		Means:  "temperature of the solid fat that is worked in, as written",
+		Source: srcGiven,
+		step:   (*parts).FatTemp,
+	},
 
-	{Name: "sheet_g", Unit: "g", of: (*formula.Verb).Sheets, Means: "dough in one sheet", Source: srcAdd, step: func(sh *parts, s *formula.Step) Value { return figure.ValueOf(sh.SheetMass(s)) }},
-	{Name: "area_cm2", Unit: "cm2", of: (*formula.Verb).Sheets, Means: "area of the sheet", Source: srcSheet, Error: errSheet, Settle: settleSheet, step: (*parts).SheetArea},
-	{Name: "width_cm", Unit: "cm", of: (*formula.Verb).Sheets, Means: "side of the sheet that is rolled up: as written (wide = ...), else the shorter of a sheet as near square as the bench allows", Source: srcSheet, Error: errSheet, Settle: settleSheet, step: func(sh *parts, s *formula.Step) Value {
-		v := sh.SheetWidth(s)
-		v.Lo, v.Mid, v.Hi = v.Lo/10, v.Mid/10, v.Hi/10
-		return v
-	}},
-	{Name: "length_cm", Unit: "cm", of: (*formula.Verb).Sheets, Means: "longer side of the sheet", Source: srcSheet, Error: errSheet, Settle: settleSheet, step: func(sh *parts, s *formula.Step) Value {
-		return sh.OnBench(s, func(b geometry.BenchSheet) float64 { return b.LengthMM / 10 })
-	}},
-	{Name: "largest_g", Unit: "g", of: (*formula.Verb).Sheets, Means: "most dough that the bench takes at this thickness", Source: srcSheet, Error: errSheet, Settle: settleSheet, step: func(sh *parts, s *formula.Step) Value {
-		return sh.OnBench(s, func(b geometry.BenchSheet) float64 { return b.LargestG })
-	}},
-	{Name: "has_width", Type: YesNo, of: either((*formula.Verb).Sheets, (*formula.Verb).Coils), Means: "the width of its sheet is written (wide = ...)", Source: srcGiven, step: func(_ *parts, s *formula.Step) Value {
-		sheet := process.SheetBefore(s)
-		return figure.YesNo(sheet != nil && sheet.Wide != nil)
-	}},
-	{Name: "lots", of: (*formula.Verb).Sheets, Means: "in how many lots the dough must be sheeted", Source: srcSheet, step: (*parts).Lots},
+	{
+		Name:   "sheet_g",
+		Unit:   "g",
+		of:     (*formula.Verb).Sheets,
+		Means:  "dough in one sheet",
+		Source: srcAdd,
+		step:   func(sh *parts, s *formula.Step) Value { return figure.ValueOf(sh.SheetMass(s)) },
+	},
+	{
+		Name:   "area_cm2",
+		Unit:   "cm2",
+		of:     (*formula.Verb).Sheets,
+		Means:  "area of the sheet",
+		Source: srcSheet,
+		Error:  errSheet,
+		Settle: settleSheet,
+		step:   (*parts).SheetArea,
+	},
+	{
+		Name:   "width_cm",
+		Unit:   "cm",
+		of:     (*formula.Verb).Sheets,
+		Means:  "side of the sheet that is rolled up: as written (wide = ...), else the shorter of a sheet as near square as the bench allows",
+		Source: srcSheet,
+		Error:  errSheet,
+		Settle: settleSheet,
+		step: func(sh *parts, s *formula.Step) Value {
+			v := sh.SheetWidth(s)
+			v.Lo, v.Mid, v.Hi = v.Lo/10, v.Mid/10, v.Hi/10
+			return v
+		},
+	},
+	{
+		Name:   "length_cm",
+		Unit:   "cm",
+		of:     (*formula.Verb).Sheets,
+		Means:  "longer side of the sheet",
+		Source: srcSheet,
+		Error:  errSheet,
+		Settle: settleSheet,
+		step: func(sh *parts, s *formula.Step) Value {
+			return sh.OnBench(s, func(b geometry.BenchSheet) float64 { return b.LengthMM / 10 })
+		},
+	},
+	{
+		Name:   "largest_g",
+		Unit:   "g",
+		of:     (*formula.Verb).Sheets,
+		Means:  "most dough that the bench takes at this thickness",
+		Source: srcSheet,
+		Error:  errSheet,
+		Settle: settleSheet,
+		step: func(sh *parts, s *formula.Step) Value {
+			return sh.OnBench(s, func(b geometry.BenchSheet) float64 { return b.LargestG })
+		},
+	},
+	{
+		Name:   "has_width",
+		Type:   YesNo,
+		of:     either((*formula.Verb).Sheets, (*formula.Verb).Coils),
+		Means:  "the width of its sheet is written (wide = ...)",
+		Source: srcGiven,
+		step: func(_ *parts, s *formula.Step) Value {
+			sheet := process.SheetBefore(s)
+			return figure.YesNo(sheet != nil && sheet.Wide != nil)
+		},
+	},
+	{
+		Name:   "lots",
+		of:     (*formula.Verb).Sheets,
+		Means:  "in how many lots the dough must be sheeted",
+		Source: srcSheet,
+		step:   (*parts).Lots,
+	},
 
-	{Name: "filling_c", Unit: "C", of: (*formula.Verb).Fills, Means: "temperature of the filling as its own steps leave it", Source: srcHeat, Error: errHeat, Settle: settleUsed, step: (*parts).UsedTemp},
-	{Name: "filling_ratio_pct", Unit: "%", of: (*formula.Verb).Fills, Means: "filling on the dough that it is spread on, by weight", Source: srcAdd, step: (*parts).FillingRatio},
-	{Name: "filling_mm", Unit: "mm", of: (*formula.Verb).Fills, Means: "thickness of the filling on the sheet", Source: srcSheet, Error: errSheet, Settle: settleSheet, step: (*parts).FillingThickness},
-	{Name: "has_cool_step", Type: YesNo, of: (*formula.Verb).Fills, Means: "the filling has a step that cools it", Source: srcGiven, step: func(sh *parts, s *formula.Step) Value { return figure.YesNo(process.CoolStep(s.Uses) != nil) }},
-	{Name: "filling_ready_min", Label: "time until the filling is cool", Unit: "min", of: (*formula.Verb).Fills, Means: "time from the start of the filling's last cooling until its core is at 24 C", Source: srcHeat, Error: errHeat, Settle: settleUsed, step: (*parts).FillingReady},
-	{Name: "tray_ready_min", Label: "time on an open tray", Unit: "min", of: (*formula.Verb).Fills, Means: "the same on a tray of 15 mm", Source: srcHeat, Error: errHeat, Settle: settleUsed, step: (*parts).TrayReady},
+	{
+		Name:   "filling_c",
+		Unit:   "C",
+		of:     (*formula.Verb).Fills,
+		Means:  "temperature of the filling as its own steps leave it",
+		Source: srcHeat,
+		Error:  errHeat,
+		Settle: settleUsed,
+		step:   (*parts).UsedTemp,
+	},
+	{
+		Name:   "filling_ratio_pct",
+		Unit:   "%",
+		of:     (*formula.Verb).Fills,
+		Means:  "filling on the dough that it is spread on, by weight",
+		Source: srcAdd,
+		step:   (*parts).FillingRatio,
+	},
+	{
+		Name:   "filling_mm",
+		Unit:   "mm",
+		of:     (*formula.Verb).Fills,
+		Means:  "thickness of the filling on the sheet",
+		Source: srcSheet,
+		Error:  errSheet,
+		Settle: settleSheet,
+		step:   (*parts).FillingThickness,
+	},
+	{
+		Name:   "has_cool_step",
+		Type:   YesNo,
+		of:     (*formula.Verb).Fills,
+		Means:  "the filling has a step that cools it",
+		Source: srcGiven,
+		step:   func(sh *parts, s *formula.Step) Value { return figure.YesNo(process.CoolStep(s.Uses) != nil) },
+	},
+	{
+		Name:   "filling_ready_min",
+		Label:  "time until the filling is cool",
+		Unit:   "min",
+		of:     (*formula.Verb).Fills,
+		Means:  "time from the start of the filling's last cooling until its core is at 24 C",
+		Source: srcHeat,
+		Error:  errHeat,
+		Settle: settleUsed,
+		step:   (*parts).FillingReady,
+	},
+	{
+		Name:   "tray_ready_min",
+		Label:  "time on an open tray",
+		Unit:   "min",
+		of:     (*formula.Verb).Fills,
+		Means:  "the same on a tray of 15 mm",
+		Source: srcHeat,
+		Error:  errHeat,
+		Settle: settleUsed,
+		step:   (*parts).TrayReady,
+	},
 
-	{Name: "turns", Unit: "turns", of: (*formula.Verb).Coils, Means: "turns of the coil", Source: srcSheet, Error: errSheet, Settle: settleSheet, step: func(sh *parts, s *formula.Step) Value {
-		return sh.Coil(s, func(c geometry.Coil) float64 { return c.Turns })
-	}},
-	{Name: "coil_mm", Unit: "mm", of: (*formula.Verb).Coils, Means: "thickness of the coil", Source: srcSheet, Error: errSheet, Settle: settleSheet, step: func(sh *parts, s *formula.Step) Value {
-		return sh.Coil(s, func(c geometry.Coil) float64 { return c.DiameterMM })
-	}},
-	{Name: "slices", Unit: "slices", of: (*formula.Verb).Coils, Means: "slices that the coil gives", Source: srcSheet, Error: errSheet, Settle: settleSheet, step: (*parts).Slices},
-	{Name: "tin_width_mm", Unit: "mm", of: either((*formula.Verb).Coils, (*formula.Verb).Pans), Means: "inside width of the tin that it goes into", Source: "house file", step: func(sh *parts, s *formula.Step) Value {
-		return sh.TinFigure(s, func(in [3]float64) float64 { return in[1] })
-	}},
-	{Name: "wide_for_tin_cm", advice: true, Unit: "cm", of: (*formula.Verb).Coils, Means: "widest sheet, in whole cm along the side that is rolled up, whose coil is no thicker than the tin is wide, at the thick end of the layer's error", Source: srcSheet, step: (*parts).WideForTin},
-	{Name: "tin_ml", Unit: "mL", of: (*formula.Verb).Pans, Means: "volume of one tin by its inside measures, straight sides assumed", Source: "house file", step: func(sh *parts, s *formula.Step) Value {
-		return sh.TinFigure(s, func(in [3]float64) float64 {
-			ml, _ := geometry.TinVolumeML(in[0], in[1], in[2])
-			return ml
-		})
-	}},
-	{Name: "fill_ml_per_g", Unit: "mL/g", of: (*formula.Verb).Pans, Means: "tin volume for a gram of dough, filling aside", Source: srcTin, step: (*parts).TinFill},
-	{Name: "fill_total_ml_per_g", Unit: "mL/g", of: (*formula.Verb).Pans, Means: "tin volume for a gram of dough and filling", Source: srcTin, step: (*parts).TinFillTotal},
-	{Name: "fill_low_ml_per_g", Unit: "mL/g", of: (*formula.Verb).Pans, Means: "least tin volume usual for such a dough: of dough, or of dough and filling where it is filled", Source: srcTin, step: func(sh *parts, s *formula.Step) Value {
-		return figure.ValueOf(figure.Point(sh.Part(s.Part).TinRange().Lo))
-	}},
-	{Name: "fill_high_ml_per_g", Unit: "mL/g", of: (*formula.Verb).Pans, Means: "most tin volume usual for such a dough", Source: srcTin, step: func(sh *parts, s *formula.Step) Value {
-		return figure.ValueOf(figure.Point(sh.Part(s.Part).TinRange().Hi))
-	}},
+	{
+		Name:   "turns",
+		Unit:   "turns",
+		of:     (*formula.Verb).Coils,
+		Means:  "turns of the coil",
+		Source: srcSheet,
+		Error:  errSheet,
+		Settle: settleSheet,
+		step: func(sh *parts, s *formula.Step) Value {
+			return sh.Coil(s, func(c geometry.Coil) float64 { return c.Turns })
+		},
+	},
+	{
+		Name:   "coil_mm",
+		Unit:   "mm",
+		of:     (*formula.Verb).Coils,
+		Means:  "thickness of the coil",
+		Source: srcSheet,
+		Error:  errSheet,
+		Settle: settleSheet,
+		step: func(sh *parts, s *formula.Step) Value {
+			return sh.Coil(s, func(c geometry.Coil) float64 { return c.DiameterMM })
+		},
+	},
+	{
+		Name:   "slices",
+		Unit:   "slices",
+		of:     (*formula.Verb).Coils,
+		Means:  "slices that the coil gives",
+		Source: srcSheet,
+		Error:  errSheet,
+		Settle: settleSheet,
+		step:   (*parts).Slices,
+	},
+	{
+		Name:   "tin_width_mm",
+		Unit:   "mm",
+		of:     either((*formula.Verb).Coils, (*formula.Verb).Pans),
+		Means:  "inside width of the tin that it goes into",
+		Source: "house file",
+		step: func(sh *parts, s *formula.Step) Value {
+			return sh.TinFigure(s, func(in [3]float64) float64 { return in[1] })
+		},
+	},
+	{
+		Name:   "wide_for_tin_cm",
+		advice: true,
+		Unit:   "cm",
+		of:     (*formula.Verb).Coils,
+		Means:  "widest sheet, in whole cm along the side that is rolled up, whose coil is no thicker than the tin is wide, at the thick end of the layer's error",
+		Source: srcSheet,
+		step:   (*parts).WideForTin,
+	},
+	{
+		Name:   "tin_ml",
+		Unit:   "mL",
+		of:     (*formula.Verb).Pans,
+		Means:  "volume of one tin by its inside measures, straight sides assumed",
+		Source: "house file",
+		step: func(sh *parts, s *formula.Step) Value {
+			return sh.TinFigure(s, func(in [3]float64) float64 {
+				ml, _ := geometry.TinVolumeML(in[0], in[1], in[2])
+				return ml
+			})
+		},
+	},
+	{
+		Name:   "fill_ml_per_g",
+		Unit:   "mL/g",
+		of:     (*formula.Verb).Pans,
+		Means:  "tin volume for a gram of dough, filling aside",
+		Source: srcTin,
+		step:   (*parts).TinFill,
+	},
+	{
+		Name:   "fill_total_ml_per_g",
+		Unit:   "mL/g",
+		of:     (*formula.Verb).Pans,
+		Means:  "tin volume for a gram of dough and filling",
+		Source: srcTin,
+		step:   (*parts).TinFillTotal,
+	},
+	{
+		Name:   "fill_low_ml_per_g",
+		Unit:   "mL/g",
+		of:     (*formula.Verb).Pans,
+		Means:  "least tin volume usual for such a dough: of dough, or of dough and filling where it is filled",
+		Source: srcTin,
+		step: func(sh *parts, s *formula.Step) Value {
+			return figure.ValueOf(figure.Point(sh.Part(s.Part).TinRange().Lo))
+		},
+	},
+	{
+		Name:   "fill_high_ml_per_g",
+		Unit:   "mL/g",
+		of:     (*formula.Verb).Pans,
+		Means:  "most tin volume usual for such a dough",
+		Source: srcTin,
+		step: func(sh *parts, s *formula.Step) Value {
+			return figure.ValueOf(figure.Point(sh.Part(s.Part).TinRange().Hi))
+		},
+	},
 
-	{Name: "pieces", Unit: "pieces", of: (*formula.Verb).Divides, Means: "how many pieces it gives", Source: srcAdd, step: (*parts).Divided},
-	{Name: "is_last", Type: YesNo, of: (*formula.Verb).Mixes, Means: "no mix follows it", Source: srcGiven, step: func(_ *parts, s *formula.Step) Value { return figure.YesNo(process.LastMix(s)) }},
-	{Name: "is_syrup", Type: YesNo, of: (*formula.Verb).Tops, Means: "what is put on is a syrup", Source: srcGiven, step: func(_ *parts, s *formula.Step) Value {
-		return figure.YesNo(s.Uses != nil && s.Uses.Kind == formula.Syrup)
-	}},
-	{Name: "remainder_pct", Unit: "%", of: (*formula.Verb).Divides, Means: "dough left over after whole pieces, on the weight of one piece", Source: srcAdd, step: (*parts).Remainder},
-	{Name: "oven_high_c", Unit: "C", of: (*formula.Verb).Bakes, Means: "hottest oven published for pieces of this weight and richness", Source: srcOven, step: (*parts).OvenHigh},
-	{Name: "piece_g", Unit: "g", of: (*formula.Verb).Bakes, Means: "dough and filling in one piece", Source: srcAdd, step: func(sh *parts, s *formula.Step) Value { return figure.ValueOf(sh.PieceMass(s)) }},
-	{Name: "is_after_bake", Type: YesNo, of: waits, Means: "it comes after the bake", Source: srcGiven, step: func(_ *parts, s *formula.Step) Value { return figure.YesNo(process.AfterBake(s)) }},
-	{Name: "is_last_cool", Type: YesNo, of: (*formula.Verb).Cools, Means: "no cooling follows it", Source: srcGiven, step: func(_ *parts, s *formula.Step) Value { return figure.YesNo(process.LastCool(s)) }},
-	{Name: "is_stored_next", Type: YesNo, of: (*formula.Verb).Cools, Means: "a store step follows it", Source: srcGiven, step: func(_ *parts, s *formula.Step) Value { return figure.YesNo(process.StoredNext(s)) }},
+	{
+		Name:   "pieces",
+		Unit:   "pieces",
+		of:     (*formula.Verb).Divides,
+		Means:  "how many pieces it gives",
+		Source: srcAdd,
+		step:   (*parts).Divided,
+	},
+	{
+		Name:   "is_last",
+		Type:   YesNo,
+		of:     (*formula.Verb).Mixes,
+		Means:  "no mix follows it",
+		Source: srcGiven,
+		step:   func(_ *parts, s *formula.Step) Value { return figure.YesNo(process.LastMix(s)) },
+	},
+	{
+		Name:   "is_syrup",
+		Type:   YesNo,
+		of:     (*formula.Verb).Tops,
+		Means:  "what is put on is a syrup",
+		Source: srcGiven,
+		step: func(_ *parts, s *formula.Step) Value {
+			return figure.YesNo(s.Uses != nil && s.Uses.Kind == formula.Syrup)
+		},
+	},
+	{
+		Name:   "remainder_pct",
+		Unit:   "%",
+		of:     (*formula.Verb).Divides,
+		Means:  "dough left over after whole pieces, on the weight of one piece",
+		Source: srcAdd,
+		step:   (*parts).Remainder,
+	},
+	{
+		Name:   "oven_high_c",
+		Unit:   "C",
+		of:     (*formula.Verb).Bakes,
+		Means:  "hottest oven published for pieces of this weight and richness",
+		Source: srcOven,
+		step:   (*parts).OvenHigh,
+	},
+	{
+		Name:   "piece_g",
+		Unit:   "g",
+		of:     (*formula.Verb).Bakes,
+		Means:  "dough and filling in one piece",
+		Source: srcAdd,
+		step:   func(sh *parts, s *formula.Step) Value { return figure.ValueOf(sh.PieceMass(s)) },
+	},
+	{
+		Name:   "is_after_bake",
+		Type:   YesNo,
+		of:     waits,
+		Means:  "it comes after the bake",
+		Source: srcGiven,
+		step:   func(_ *parts, s *formula.Step) Value { return figure.YesNo(process.AfterBake(s)) },
+	},
+	{
+		Name:   "is_last_cool",
+		Type:   YesNo,
+		of:     (*formula.Verb).Cools,
+		Means:  "no cooling follows it",
+		Source: srcGiven,
+		step:   func(_ *parts, s *formula.Step) Value { return figure.YesNo(process.LastCool(s)) },
+	},
+	{
+		Name:   "is_stored_next",
+		Type:   YesNo,
+		of:     (*formula.Verb).Cools,
+		Means:  "a store step follows it",
+		Source: srcGiven,
+		step:   func(_ *parts, s *formula.Step) Value { return figure.YesNo(process.StoredNext(s)) },
+	},
 
-	{Name: "minutes_to_core", Label: "time to the core", Unit: "min", of: (*formula.Verb).Bakes, Means: "until the middle is at the target core", Source: srcBake, Error: "factor 1.4 in a tin and for rolls, 1.6 for a loaf that stands free, up to 2 below 140 and above 250 C: a first guess to be probed", Settle: settleCore, step: (*parts).MinutesToCore},
-	{Name: "boils_c", Unit: "C", of: (*formula.Verb).Bakes, Means: "where water boils at this altitude; no crumb goes above it", Source: "100 C less 0.0033 C a metre (memory)", step: func(sh *parts, _ *formula.Step) Value {
-		return figure.ValueOf(figure.Point(heat.BoilingPointC(sh.Kitchen.Altitude.Mid())))
-	}},
-	{Name: "syrup_c", Unit: "C", of: (*formula.Verb).Tops, Means: "temperature of what is brushed on, as its own steps leave it", Source: srcHeat, Error: errHeat, Settle: settleUsed, step: (*parts).UsedTemp},
-	{Name: "loaf_c", Unit: "C", of: (*formula.Verb).Tops, Means: "core temperature of what it is brushed on", Source: srcHeat, Error: errHeat, Settle: settleProbe, step: ofStage(func(st *history.Stage) figure.Estimate { return st.Core })},
+	{
+		Name:   "minutes_to_core",
+		Label:  "time to the core",
+		Unit:   "min",
+		of:     (*formula.Verb).Bakes,
+		Means:  "until the middle is at the target core",
+		Source: srcBake,
+		Error:  "factor 1.4 in a tin and for rolls, 1.6 for a loaf that stands free, up to 2 below 140 and above 250 C: a first guess to be probed",
+		Settle: settleCore,
+		step:   (*parts).MinutesToCore,
+	},
+	{
+		Name:   "boils_c",
+		Unit:   "C",
+		of:     (*formula.Verb).Bakes,
+		Means:  "where water boils at this altitude; no crumb goes above it",
+		Source: "100 C less 0.0033 C a metre (memory)",
+		step: func(sh *parts, _ *formula.Step) Value {
+			return figure.ValueOf(figure.Point(heat.BoilingPointC(sh.Kitchen.Altitude.Mid())))
+		},
+	},
+	{
+		Name:   "syrup_c",
+		Unit:   "C",
+		of:     (*formula.Verb).Tops,
+		Means:  "temperature of what is brushed on, as its own steps leave it",
+		Source: srcHeat,
+		Error:  errHeat,
+		Settle: settleUsed,
+		step:   (*parts).UsedTemp,
+	},
+	{
+		Name:   "loaf_c",
+		Unit:   "C",
+		of:     (*formula.Verb).Tops,
+		Means:  "core temperature of what it is brushed on",
+		Source: srcHeat,
+		Error:  errHeat,
+		Settle: settleProbe,
+		step:   ofStage(func(st *history.Stage) figure.Estimate { return st.Core }),
+	},
 
-	{Name: "liquid_c", Unit: "C", of: (*formula.Verb).Joins, Means: "warmest liquid that goes in here, by the temperatures that are written", Source: srcGiven, step: (*parts).LiquidTemp},
+	{
+		Name:   "liquid_c",
+		Unit:   "C",
+		of:     (*formula.Verb).Joins,
+		Means:  "warmest liquid that goes in here, by the temperatures that are written",
+		Source: srcGiven,
+		step:   (*parts).LiquidTemp,
+	},
 }

@@ -39,7 +39,8 @@ topping "alone" {
   steps = [ { mix = "2 min" } ]
 }`
 
-// A preferment ends when the dough begins, a filling when it is spread, a syrup when it is brushed on; the earliest is the hour 0.
+// A preferment ends when the dough begins, a filling when it is spread, a syrup when it is brushed
+// on; the earliest is the hour 0.
 func TestTimeline(t *testing.T) {
 	s := sheetIn(t, timed, kitchenOf(nil))
 	lines := s.Timeline()
@@ -71,10 +72,13 @@ func TestTimeline(t *testing.T) {
 		}
 	}
 	proof := lineOf(t, lines, "d", 5)
-	if !proof.Measured || proof.Hours.Absent || proof.Ambient.Mid != 27 || lineOf(t, lines, "d", 1).Measured || !lineOf(t, lines, "d", 1).Bowl {
+	if !proof.Measured || proof.Hours.Absent || proof.Ambient.Mid != 27 ||
+		lineOf(t, lines, "d", 1).Measured ||
+		!lineOf(t, lines, "d", 1).Bowl {
 		t.Errorf("%+v", proof)
 	}
-	if bake := lineOf(t, lines, "d", 7); bake.Ambient.Mid != 200 || bake.Core.Absent || !bake.Hours.Absent {
+	if bake := lineOf(t, lines, "d", 7); bake.Ambient.Mid != 200 || bake.Core.Absent ||
+		!bake.Hours.Absent {
 		t.Errorf("%+v", bake)
 	}
 	if l := lineOf(t, lines, "f", 1); !l.Hours.Absent || l.Core.Absent {
@@ -82,8 +86,8 @@ func TestTimeline(t *testing.T) {
 	}
 }
 
-// A filling that takes longer than all that comes before its fill is the first to begin, and a part that two others take is
-// ready for the earlier one.
+// A filling that takes longer than all that comes before its fill is the first to begin, and a part
+// that two others take is ready for the earlier one.
 func TestTimelineBeginsWithTheSlowest(t *testing.T) {
 	s := sheetIn(t, `dough "d" {
   ingredients = { "bread flour" = "800 g", "water" = "350 g" }
@@ -100,7 +104,13 @@ syrup "base" {
 	lines := s.Timeline()
 	near(t, "the base is first", lineOf(t, lines, "base", 0).StartH, 0, 1e-9)
 	near(t, "the filling follows it", lineOf(t, lines, "f", 0).StartH, 1.1, 1e-9)
-	near(t, "the dough is mixed in time for the fill", lineOf(t, lines, "d", 0).StartH, 1.1+24.1-0.2, 1e-9)
+	near(
+		t,
+		"the dough is mixed in time for the fill",
+		lineOf(t, lines, "d", 0).StartH,
+		1.1+24.1-0.2,
+		1e-9,
+	)
 	near(t, "the fill", lineOf(t, lines, "d", 1).StartH, lineOf(t, lines, "f", 1).EndH, 1e-9)
 }
 

@@ -73,10 +73,16 @@ func eachFact(f *formula.Formula, visit func(fact *facts.Fact, x facts.Subject, 
 	for _, p := range f.Parts {
 		all(facts.Subject{On: facts.OnPart, Part: p}, f.Name+"/"+p.Name)
 		for _, in := range p.Ingredients {
-			all(facts.Subject{On: facts.OnIngredient, Part: p, Ingredient: in}, f.Name+"/"+p.Name+"/"+in.Name)
+			all(
+				facts.Subject{On: facts.OnIngredient, Part: p, Ingredient: in},
+				f.Name+"/"+p.Name+"/"+in.Name,
+			)
 		}
 		for _, s := range p.Steps {
-			all(facts.Subject{On: facts.OnStep, Part: p, Step: s}, fmt.Sprintf("%s/%s/step %d", f.Name, p.Name, s.Index))
+			all(
+				facts.Subject{On: facts.OnStep, Part: p, Step: s},
+				fmt.Sprintf("%s/%s/step %d", f.Name, p.Name, s.Index),
+			)
 		}
 	}
 }
@@ -112,7 +118,8 @@ func TestNoAnswerDependsOnAVerbsName(t *testing.T) {
 			}
 			looked++
 			v, want := s.Value(fact, x), before[name]
-			same := v.Lo == want.lo && v.Hi == want.hi && v.Absent == want.absent && slices.Equal(v.Words, want.words) &&
+			same := v.Lo == want.lo && v.Hi == want.hi && v.Absent == want.absent &&
+				slices.Equal(v.Words, want.words) &&
 				(v.Mid == want.mid || math.IsNaN(v.Mid) && math.IsNaN(want.mid))
 			if !same {
 				t.Errorf("%s: %v..%v (%v) becomes %v..%v (%v) when the verbs have other names",
@@ -157,19 +164,35 @@ func TestEveryWaitCounts(t *testing.T) {
 			got := s.Value(fact, facts.Subject{On: facts.OnPart, Part: f.Parts[0]})
 			agree(t, want, v.Name, name, fmt.Sprintf("%.6g to %.6g", got.Lo, got.Hi))
 			if !(got.Lo > 0) {
-				t.Errorf("%s: %s is %v, and the custard stood for six hours", v.Name, name, got.Interval())
+				t.Errorf(
+					"%s: %s is %v, and the custard stood for six hours",
+					v.Name,
+					name,
+					got.Interval(),
+				)
 			}
 		}
 		for _, name := range []string{"starts_hot", "h_57_to_21", "h_57_to_5", "cooling_way"} {
 			fact, _ := facts.Find(facts.OnStep, name)
 			p := f.Parts[1]
 			got := s.Value(fact, facts.Subject{On: facts.OnStep, Part: p, Step: p.Steps[1]})
-			agree(t, want, v.Name, name, fmt.Sprintf("%.6g to %.6g %v %v", got.Lo, got.Hi, got.Words, got.Absent))
+			agree(
+				t,
+				want,
+				v.Name,
+				name,
+				fmt.Sprintf("%.6g to %.6g %v %v", got.Lo, got.Hi, got.Words, got.Absent),
+			)
 			if got.Absent {
 				t.Errorf("%s: no %s", v.Name, name)
 			}
 		}
-		untimed := readOne(t, v.Name, strings.ReplaceAll(waitFormula(v.Name), `"6 h"`, `"?"`), formula.Options{Larder: larder.New()})
+		untimed := readOne(
+			t,
+			v.Name,
+			strings.ReplaceAll(waitFormula(v.Name), `"6 h"`, `"?"`),
+			formula.Options{Larder: larder.New()},
+		)
 		warm, _ := facts.Find(facts.OnPart, "warm_h")
 		if got := facts.NewSheet(untimed, k).Value(warm, facts.Subject{On: facts.OnPart, Part: untimed.Parts[0]}); !math.IsInf(got.Hi, 1) {
 			t.Errorf("%s without a time counts for %v h in the warm", v.Name, got.Interval())
@@ -193,8 +216,16 @@ var unfavourable = []struct {
 	name string
 	high bool
 }{
-	{facts.OnPart, "warm_h", true}, {facts.OnPart, "budget_salmonella", true}, {facts.OnPart, "budget_s_aureus", true},
-	{facts.OnPart, "budget_b_cereus", true}, {facts.OnPart, "is_killed", false}, {facts.OnPart, "has_raw_egg", true},
+	{
+		facts.OnPart,
+		"warm_h",
+		true,
+	}, {facts.OnPart, "budget_salmonella", true}, {facts.OnPart, "budget_s_aureus", true},
+	{
+		facts.OnPart,
+		"budget_b_cereus",
+		true,
+	}, {facts.OnPart, "is_killed", false}, {facts.OnPart, "has_raw_egg", true},
 	{facts.OnPart, "has_raw_flour", true}, {facts.OnPart, "needs_control", true},
 }
 

@@ -8,7 +8,8 @@ import (
 	"forebake/engine/science/ferment"
 )
 
-// Hours from the first step to the last: parts made side by side, each waiting for what goes into it.
+// Hours from the first step to the last: parts made side by side, each waiting for what goes into
+// it.
 func TestHours(t *testing.T) {
 	const sponge = `preferment "sponge" {
     ingredients = { "bread flour" = "200 g", "water" = "200 g" }
@@ -27,7 +28,8 @@ func TestHours(t *testing.T) {
 		name, body string
 		lo, hi     float64 // min
 	}{
-		// The sponge is ready after 3 + 480 to 600; then 12 + 60, no wait for the filling (65), 90 to 120, 16.
+		// The sponge is ready after 3 + 480 to 600; then 12 + 60, no wait for the filling (65), 90
+		// to 120, 16.
 		{"a night's sponge", sponge + filling + dough(`{ mix = "12 min" }, { rest = "1 h", at = "room" }, { fill = "f" }, { proof = "90 min to 2 h" }, { bake = "16 min" }`), 483 + 72 + 90 + 16, 603 + 72 + 120 + 16},
 		// The filling takes 24 h 5 min, and the fill waits for it; then 10 and 16.
 		{"a slow filling", sponge + strings.Replace(filling, "1 h", "24 h", 1) + dough(`{ mix = "12 min" }, { fill = "f", time = "10 min" }, { bake = "16 min" }`), 1445 + 26, 1445 + 26},
@@ -37,7 +39,13 @@ func TestHours(t *testing.T) {
 		{"no steps", "dough \"d\" { ingredients = { \"bread flour\" = \"1 g\" } }", 0, 0},
 		{"a shape takes no time of its own", dough(`{ mix = "1 h" }, { shape = "knots" }, { sheet = "5 mm" }`) + sponge, 603 - 120 + 60, 603 + 60},
 	} {
-		wantInterval(t, test.name, value(t, sheet(t, test.body), "", "hours"), test.lo/60, test.hi/60)
+		wantInterval(
+			t,
+			test.name,
+			value(t, sheet(t, test.body), "", "hours"),
+			test.lo/60,
+			test.hi/60,
+		)
 	}
 }
 
@@ -49,13 +57,16 @@ func TestRetardHours(t *testing.T) {
 		`{ mix = "9 min" }, { chill = "90 min" }, { shape = "knots" }, { chill = "2 h to 3 h" }`:    {3.5, 4.5},
 		`{ mix = "9 min" }, { chill = "7 h 30 min to 8 h 30 min", at = "6 C" }, { temper = "2 h" }`: {7.5, 8.5},
 	} {
-		s := sheet(t, "dough \"d\" {\n ingredients = { \"bread flour\" = \"1 kg\", \"water\" = \"600 g\" }\n steps = [ "+steps+" ]\n}")
+		s := sheet(
+			t,
+			"dough \"d\" {\n ingredients = { \"bread flour\" = \"1 kg\", \"water\" = \"600 g\" }\n steps = [ "+steps+" ]\n}",
+		)
 		wantInterval(t, "retard of "+steps, value(t, s, "d", "retard_h"), want[0], want[1])
 	}
 }
 
-// integral sums hours at 26 C of a dough that goes from one temperature towards another, by the trapezoid rule: slow and plain,
-// beside the quadrature in use.
+// integral sums hours at 26 C of a dough that goes from one temperature towards another, by the
+// trapezoid rule: slow and plain, beside the quadrature in use.
 func integral(from, ambient, tau, hours float64) (equivalent, end float64) {
 	const steps = 200000
 	at := func(h float64) float64 { return ambient + (from-ambient)*math.Exp(-h/tau) }
@@ -74,7 +85,15 @@ func TestFermentationByHand(t *testing.T) {
 	}
 	pace := ferment.OsmoticFactor(molality)
 	dough := func(steps string) Value {
-		return value(t, sheet(t, "dough \"d\" {\n ingredients = { \"bread flour\" = \"1 kg\", \"water\" = \"600 g\", \"salt\" = \"20 g\", \"instant yeast\" = \"10 g\" }\n steps = [ "+steps+" ]\n}"), "d", "ferment_e")
+		return value(
+			t,
+			sheet(
+				t,
+				"dough \"d\" {\n ingredients = { \"bread flour\" = \"1 kg\", \"water\" = \"600 g\", \"salt\" = \"20 g\", \"instant yeast\" = \"10 g\" }\n steps = [ "+steps+" ]\n}",
+			),
+			"d",
+			"ferment_e",
+		)
 	}
 	within := func(name string, v Value, lo, hi, factor float64) {
 		t.Helper()
@@ -83,28 +102,71 @@ func TestFermentationByHand(t *testing.T) {
 			t.Errorf("%s: %v to %v, by hand %v to %v", name, v.Lo, v.Hi, lo, hi)
 		}
 	}
-	within("2 h at 26 C", dough(`{ mix = "9 min", to = "26 C" }, { rest = "2 h", at = "26 C" }, { shape = "knots" }, { proof = "9 h", at = "30 C" }`), 2, 2, 1.4)
-	// In the cold a dough works no less than if it were cold at once, and no more than if it stayed warm.
+	within(
+		"2 h at 26 C",
+		dough(
+			`{ mix = "9 min", to = "26 C" }, { rest = "2 h", at = "26 C" }, { shape = "knots" }, { proof = "9 h", at = "30 C" }`,
+		),
+		2,
+		2,
+		1.4,
+	)
+	// In the cold a dough works no less than if it were cold at once, and no more than if it stayed
+	// warm.
 	for _, as := range []string{"", `, as = "slab 40 mm"`, `, as = "slab 5 mm", covered = false`, `, as = "bowl", covered = true`} {
-		v := dough(`{ mix = "9 min", to = "26 C" }, { chill = "14 h"` + as + ` }, { bake = "9 min" }`)
+		v := dough(
+			`{ mix = "9 min", to = "26 C" }, { chill = "14 h"` + as + ` }, { bake = "9 min" }`,
+		)
 		cold, warm := 14*ferment.TemperatureFactor(4)*pace, 14*pace
 		if v.Absent || v.Mid < cold || v.Mid > warm || v.Lo < cold/2.5 || v.Hi > warm*1.8 {
-			t.Errorf("a night at 4 C%s: %v to %v, about %v; cold at once %v, warm all night %v", as, v.Lo, v.Hi, v.Mid, cold, warm)
+			t.Errorf(
+				"a night at 4 C%s: %v to %v, about %v; cold at once %v, warm all night %v",
+				as,
+				v.Lo,
+				v.Hi,
+				v.Mid,
+				cold,
+				warm,
+			)
 		}
 	}
-	// A thin slab goes over with a time constant of minutes: by hand, with ten of them and with forty.
+	// A thin slab goes over with a time constant of minutes: by hand, with ten of them and with
+	// forty.
 	quick, _ := integral(26, 4, 10.0/60, 14)
 	slow, _ := integral(26, 4, 40.0/60, 14)
-	if v := dough(`{ mix = "9 min", to = "26 C" }, { chill = "14 h", as = "slab 10 mm", covered = false }, { bake = "9 min" }`); v.Mid < quick*pace || v.Mid > slow*pace {
+	if v := dough(`{ mix = "9 min", to = "26 C" }, { chill = "14 h", as = "slab 10 mm", covered = false }, { bake = "9 min" }`); v.Mid < quick*pace ||
+		v.Mid > slow*pace {
 		t.Errorf("a slab of 10 mm: about %v, by hand %v to %v", v.Mid, quick*pace, slow*pace)
 	}
-	within("a reading beats the aim", dough(`{ mix = "9 min", to = "20 C", measured = "26 C" }, { rest = "2 h", at = "26 C" }`), 2, 2, 1.4)
-	within("a range", dough(`{ mix = "9 min", to = "26 C" }, { rest = "1 h to 2 h", at = "26 C" }`), 1, 2, 1.4)
+	within(
+		"a reading beats the aim",
+		dough(`{ mix = "9 min", to = "20 C", measured = "26 C" }, { rest = "2 h", at = "26 C" }`),
+		2,
+		2,
+		1.4,
+	)
+	within(
+		"a range",
+		dough(`{ mix = "9 min", to = "26 C" }, { rest = "1 h to 2 h", at = "26 C" }`),
+		1,
+		2,
+		1.4,
+	)
 	wantAbsent(t, "no mix", dough(`{ rest = "2 h", at = "26 C" }`))
-	wantAbsent(t, "no temperature of the rest", dough(`{ mix = "9 min", to = "26 C" }, { rest = "2 h" }`))
-	plain := sheet(t, "dough \"d\" { ingredients = { \"bread flour\" = \"1 kg\", \"water\" = \"600 g\" } }")
+	wantAbsent(
+		t,
+		"no temperature of the rest",
+		dough(`{ mix = "9 min", to = "26 C" }, { rest = "2 h" }`),
+	)
+	plain := sheet(
+		t,
+		"dough \"d\" { ingredients = { \"bread flour\" = \"1 kg\", \"water\" = \"600 g\" } }",
+	)
 	wantAbsent(t, "no yeast", value(t, plain, "d", "ferment_e"))
-	dry := sheet(t, "dough \"d\" {\n ingredients = { \"bread flour\" = \"1 kg\", \"water\" = \"90 g\", \"instant yeast\" = \"10 g\" }\n steps = [ { mix = \"9 min\", to = \"26 C\" }, { rest = \"2 h\", at = \"26 C\" } ]\n}")
+	dry := sheet(
+		t,
+		"dough \"d\" {\n ingredients = { \"bread flour\" = \"1 kg\", \"water\" = \"90 g\", \"instant yeast\" = \"10 g\" }\n steps = [ { mix = \"9 min\", to = \"26 C\" }, { rest = \"2 h\", at = \"26 C\" } ]\n}",
+	)
 	wantInterval(t, "no free water", value(t, dry, "d", "ferment_e"), 0, 0)
 	wantAbsent(t, "molality without free water", value(t, dry, "d", "solute_molality"))
 }
@@ -132,11 +194,25 @@ func TestMakesGap(t *testing.T) {
 		{"divided by number", dough("1000 g", `{ divide = 10 }, { divide = "100 g" }`), 0, 0},
 		{"open dough", `makes = "10 pieces of 100 g"` + dough("?", ""), -100, math.Inf(1)},
 	} {
-		wantInterval(t, test.name, value(t, sheet(t, test.body), "", "makes_gap_pct"), test.lo, test.hi)
+		wantInterval(
+			t,
+			test.name,
+			value(t, sheet(t, test.body), "", "makes_gap_pct"),
+			test.lo,
+			test.hi,
+		)
 	}
 	wantAbsent(t, "nothing asked", value(t, sheet(t, dough("1 kg", "")), "", "makes_gap_pct"))
-	wantAbsent(t, "pieces without a weight", value(t, sheet(t, `makes = "10 pieces"`+dough("1 kg", "")), "", "makes_gap_pct"))
-	wantAbsent(t, "weight without pieces", value(t, sheet(t, dough("1 kg", `{ divide = "100 g" }`)), "", "makes_gap_pct"))
+	wantAbsent(
+		t,
+		"pieces without a weight",
+		value(t, sheet(t, `makes = "10 pieces"`+dough("1 kg", "")), "", "makes_gap_pct"),
+	)
+	wantAbsent(
+		t,
+		"weight without pieces",
+		value(t, sheet(t, dough("1 kg", `{ divide = "100 g" }`)), "", "makes_gap_pct"),
+	)
 }
 
 // What is still raw, by what the steps say. Egg is cooked at 70 C, flour at 74 C.
@@ -166,13 +242,32 @@ func TestRawByState(t *testing.T) {
 		{`{ cook = "5 min", at = "180 C" }`, open, open}, // the pan's heat is not the food's
 		{`{ melt = "5 min", to = "90 C" }`, yes, yes},    // no cook
 	} {
-		s := sheet(t, "filling \"f\" {\n ingredients = { \"egg\" = \"100 g\", \"bread flour\" = \"20 g\" }\n steps = [ "+test.steps+" ]\n}")
-		wantInterval(t, "raw egg after "+test.steps, value(t, s, "f", "has_raw_egg"), test.egg[0], test.egg[1])
-		wantInterval(t, "raw flour after "+test.steps, value(t, s, "f", "has_raw_flour"), test.flour[0], test.flour[1])
+		s := sheet(
+			t,
+			"filling \"f\" {\n ingredients = { \"egg\" = \"100 g\", \"bread flour\" = \"20 g\" }\n steps = [ "+test.steps+" ]\n}",
+		)
+		wantInterval(
+			t,
+			"raw egg after "+test.steps,
+			value(t, s, "f", "has_raw_egg"),
+			test.egg[0],
+			test.egg[1],
+		)
+		wantInterval(
+			t,
+			"raw flour after "+test.steps,
+			value(t, s, "f", "has_raw_flour"),
+			test.flour[0],
+			test.flour[1],
+		)
 	}
-	// What another part cooked stays cooked, and what this part cooks is cooked whatever it takes in.
+	// What another part cooked stays cooked, and what this part cooks is cooked whatever it takes
+	// in.
 	inner := func(inner, outer string) *Sheet {
-		return sheet(t, "filling \"i\" {\n ingredients = { \"egg\" = \"100 g\" }\n steps = [ "+inner+" ]\n}\nfilling \"o\" {\n ingredients = { \"the i\" = \"all\", \"sugar\" = \"9 g\" }\n steps = [ "+outer+" ]\n}")
+		return sheet(
+			t,
+			"filling \"i\" {\n ingredients = { \"egg\" = \"100 g\" }\n steps = [ "+inner+" ]\n}\nfilling \"o\" {\n ingredients = { \"the i\" = \"all\", \"sugar\" = \"9 g\" }\n steps = [ "+outer+" ]\n}",
+		)
 	}
 	for _, test := range []struct {
 		inner, outer string
@@ -181,7 +276,13 @@ func TestRawByState(t *testing.T) {
 		{``, ``, yes}, {`{ cook = "5 min", to = "80 C" }`, ``, no}, {``, `{ cook = "5 min", to = "80 C" }`, no}, {`{ cook = "5 min" }`, ``, open},
 		{`{ cook = "5 min" }`, `{ cook = "5 min", to = "60 C" }`, open}, {``, `{ cook = "5 min" }`, open}, {`{ cook = "5 min", to = "60 C" }`, ``, yes},
 	} {
-		wantInterval(t, test.inner+" in "+test.outer, value(t, inner(test.inner, test.outer), "o", "has_raw_egg"), test.want[0], test.want[1])
+		wantInterval(
+			t,
+			test.inner+" in "+test.outer,
+			value(t, inner(test.inner, test.outer), "o", "has_raw_egg"),
+			test.want[0],
+			test.want[1],
+		)
 	}
 	for name, want := range map[string][2]float64{"egg yolk": yes, "pasteurised whole egg": no, "sugar": no, "whole milk": no} {
 		s := sheet(t, "filling \"f\" { ingredients = { \""+name+"\" = \"100 g\" } }")
@@ -190,10 +291,13 @@ func TestRawByState(t *testing.T) {
 }
 
 func TestAllergens(t *testing.T) {
-	s := sheet(t, `dough "d" { ingredients = { "bread flour" = "500 g", "whole milk" = "300 g", "egg" = "50 g", "the p" = "all" } }
+	s := sheet(
+		t,
+		`dough "d" { ingredients = { "bread flour" = "500 g", "whole milk" = "300 g", "egg" = "50 g", "the p" = "all" } }
   preferment "p" { ingredients = { "rye flour" = "100 g", "water" = "100 g" } }
   filling "f" { ingredients = { "ground almonds" = "100 g", "dark chocolate 70-85%" = "50 g", "sesame seeds" = "5 g" } }
-  syrup "s" { ingredients = { "sugar" = "1 g", "water" = "1 g" } }`)
+  syrup "s" { ingredients = { "sugar" = "1 g", "water" = "1 g" } }`,
+	)
 	for _, test := range []struct{ part, fact, want string }{
 		{"d", "allergens_us", "egg, milk, wheat"},
 		{"d", "allergens_eu", "cereals containing gluten (rye), cereals containing gluten (wheat), eggs, milk"},

@@ -1,8 +1,8 @@
 package family
 
-// Practice is the span of one figure over the published formulas of a family, with the margin of soft
-// knowledge: a dough outside the span by less than Margin is as usual, by up to twice Margin worth a
-// note. It is a handful of formulas and no survey; Count says how many.
+// Practice is the span of one figure over the published formulas of a family, with the margin of
+// soft knowledge: a dough outside the span by less than Margin is as usual, by up to twice Margin
+// worth a note. It is a handful of formulas and no survey; Count says how many.
 type Practice struct {
 	Family, Quantity string  // quantity as testdata/tables/families-more.csv has it
 	Low, High        float64 // % on total flour; sheet_mm in mm
@@ -451,8 +451,8 @@ var practices = [...]Practice{
 		0, ofPages, "read"},
 }
 
-// nearestByMakeUp names, for each family that the range table lacks, the family of it whose ranges its
-// published formulas miss least: computed, see the fallback rows of families-more.csv.
+// nearestByMakeUp names, for each family that the range table lacks, the family of it whose ranges
+// its published formulas miss least: computed, see the fallback rows of families-more.csv.
 var nearestByMakeUp = map[string]string{
 	"hot cross bun":           "sweet dough",
 	"cinnamon roll":           "sweet dough",
@@ -467,8 +467,8 @@ var nearestByMakeUp = map[string]string{
 	"pain au lait":            "milk bread",
 }
 
-// PracticeOf returns the span of a figure in a family, also in one that the range table lacks. Letter
-// case, spaces and hyphens do not count, nor which alias of a family is used.
+// PracticeOf returns the span of a figure in a family, also in one that the range table lacks.
+// Letter case, spaces and hyphens do not count, nor which alias of a family is used.
 func PracticeOf(family, quantity string) (Practice, bool) {
 	key := fold(family)
 	if f, ok := Find(family); ok {

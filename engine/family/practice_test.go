@@ -69,17 +69,33 @@ func TestPracticesByTheTable(t *testing.T) {
 			t.Errorf("%s %s: %+v", r["family"], r["quantity"], p)
 		}
 		if p.Margin > 0 {
-			if !strings.Contains(r["note"], "soft margin "+strconv.FormatFloat(p.Margin, 'g', -1, 64)) {
+			if !strings.Contains(
+				r["note"],
+				"soft margin "+strconv.FormatFloat(p.Margin, 'g', -1, 64),
+			) {
 				t.Errorf("%s %s: margin %v", r["family"], r["quantity"], p.Margin)
 			}
 			if soft := number(r["soft_hi"]); math.Abs(p.High+p.Margin-soft) > 0.01*soft+0.06 {
-				t.Errorf("%s %s: soft edge %v, row %v", r["family"], r["quantity"], p.High+p.Margin, soft)
+				t.Errorf(
+					"%s %s: soft edge %v, row %v",
+					r["family"],
+					r["quantity"],
+					p.High+p.Margin,
+					soft,
+				)
 			}
 		}
 		// A formula without the ingredient has no row, and the range table widens some spans.
 		s, found := span[key{r["family"], r["quantity"]}]
 		if p.Source == ofFormulas && found && p.Low > 0 && (p.Low < s[0] || p.High > s[1]) {
-			t.Errorf("%s %s: %v to %v, the formulas %v", r["family"], r["quantity"], p.Low, p.High, s)
+			t.Errorf(
+				"%s %s: %v to %v, the formulas %v",
+				r["family"],
+				r["quantity"],
+				p.Low,
+				p.High,
+				s,
+			)
 		}
 	}
 	if served != len(practices) || served < 200 {

@@ -113,18 +113,30 @@ func TestOperationsContain(t *testing.T) {
 		intervals func(a, b Interval) Interval
 		numbers   func(x, y float64) float64
 	}{
-		"add":   {Interval.Add, func(x, y float64) float64 { return x + y }},
-		"sub":   {Interval.Sub, func(x, y float64) float64 { return x - y }},
-		"mul":   {Interval.Mul, func(x, y float64) float64 { return x * y }},
-		"div":   {Interval.Div, func(x, y float64) float64 { return x / y }},
-		"min":   {Interval.Min, func(x, y float64) float64 { return min(x, y) }},
-		"max":   {Interval.Max, func(x, y float64) float64 { return max(x, y) }},
-		"neg":   {func(a, _ Interval) Interval { return a.Neg() }, func(x, _ float64) float64 { return -x }},
-		"abs":   {func(a, _ Interval) Interval { return a.Abs() }, func(x, _ float64) float64 { return math.Abs(x) }},
+		"add": {Interval.Add, func(x, y float64) float64 { return x + y }},
+		"sub": {Interval.Sub, func(x, y float64) float64 { return x - y }},
+		"mul": {Interval.Mul, func(x, y float64) float64 { return x * y }},
+		"div": {Interval.Div, func(x, y float64) float64 { return x / y }},
+		"min": {Interval.Min, func(x, y float64) float64 { return min(x, y) }},
+		"max": {Interval.Max, func(x, y float64) float64 { return max(x, y) }},
+		"neg": {
+			func(a, _ Interval) Interval { return a.Neg() },
+			func(x, _ float64) float64 { return -x },
+		},
+		"abs": {
+			func(a, _ Interval) Interval { return a.Abs() },
+			func(x, _ float64) float64 { return math.Abs(x) },
+		},
 		"hull":  {Interval.Hull, func(x, _ float64) float64 { return x }},
 		"hull2": {Interval.Hull, func(_, y float64) float64 { return y }},
-		"scale": {func(a, b Interval) Interval { return a.Scale(7) }, func(x, _ float64) float64 { return 7 * x }},
-		"scal2": {func(a, b Interval) Interval { return a.Scale(-0.5) }, func(x, _ float64) float64 { return -0.5 * x }},
+		"scale": {
+			func(a, b Interval) Interval { return a.Scale(7) },
+			func(x, _ float64) float64 { return 7 * x },
+		},
+		"scal2": {
+			func(a, b Interval) Interval { return a.Scale(-0.5) },
+			func(x, _ float64) float64 { return -0.5 * x },
+		},
 	}
 	for name, op := range operations {
 		t.Run(name, func(t *testing.T) {

@@ -2,10 +2,17 @@ package figure
 
 import "strings"
 
-// endings pair the end of a figure's name with the unit that it is in, longer ends before the ends of them.
+// endings pair the end of a figure's name with the unit that it is in, longer ends before the ends
+// of them.
 var endings = [...]struct{ ending, unit string }{
-	{"_ml_per_g", "mL/g"}, {"_g_per_ml", "g/mL"}, {"_pct", "%"}, {"_min", "min"}, {"_days", "days"}, {"_mm", "mm"},
-	{"_cm2", "cm2"}, {"_cm", "cm"}, {"_ml", "mL"}, {"_log", "log"}, {"_h", "h"}, {"_c", "C"}, {"_g", "g"},
+	{
+		"_ml_per_g",
+		"mL/g",
+	}, {"_g_per_ml", "g/mL"}, {"_pct", "%"}, {"_min", "min"}, {"_days", "days"}, {"_mm", "mm"},
+	{
+		"_cm2",
+		"cm2",
+	}, {"_cm", "cm"}, {"_ml", "mL"}, {"_log", "log"}, {"_h", "h"}, {"_c", "C"}, {"_g", "g"},
 	{"_e", "%-hours"}, {"_m", "m"}, {"_x", "x"},
 }
 

@@ -23,14 +23,15 @@ var OriginNames = []string{"arithmetic", "model", "measured", "given"}
 // String is the origin as printed.
 func (o Origin) String() string { return OriginNames[o] }
 
-// Value is the value of a fact: an interval for a number, 0 to 1 for yes or no, words for a text or list.
+// Value is the value of a fact: an interval for a number, 0 to 1 for yes or no, words for a text or
+// list.
 type Value struct {
 	Lo, Hi float64 // a missing figure is -Inf..+Inf; yes is 1, no is 0, not known 0..1
 	Mid    float64 // the best single figure; for a model its middle
 	Words  []string
 	Origin Origin
-	// Factor is the error that the last model laid on both ends: Lo/Factor to Hi*Factor of what came
-	// in. 0 where there is none.
+	// Factor is the error that the last model laid on both ends: Lo/Factor to Hi*Factor of what
+	// came in. 0 where there is none.
 	Factor float64
 	Absent bool  // the formula does not give it, as against giving a range or "?"
 	Need   *Need // what to write so that it is known
@@ -101,10 +102,21 @@ func List(words []string) Value { return Value{Words: words} }
 
 // Absent is a figure that the formula does not give. what says what to write.
 func Absent(what string, at source.Place) Value {
-	return Value{Lo: math.Inf(-1), Hi: math.Inf(1), Mid: math.NaN(), Absent: true, Need: &Need{What: what, Place: at}}
+	return Value{
+		Lo:     math.Inf(-1),
+		Hi:     math.Inf(1),
+		Mid:    math.NaN(),
+		Absent: true,
+		Need:   &Need{What: what, Place: at},
+	}
 }
 
 // Value is the value of an estimate that a model gives.
 func (e Estimate) Value() Value {
-	return Value{Lo: min(e.Low, e.Mid, e.High), Hi: max(e.Low, e.Mid, e.High), Mid: e.Mid, Origin: ByModel}
+	return Value{
+		Lo:     min(e.Low, e.Mid, e.High),
+		Hi:     max(e.Low, e.Mid, e.High),
+		Mid:    e.Mid,
+		Origin: ByModel,
+	}
 }

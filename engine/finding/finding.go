@@ -128,8 +128,8 @@ type Caution struct {
 	Formula string
 	Place   source.Place // of the formula
 
-	// The short line: the thing, a colon, its danger and what to do; "" for none. Words are those of
-	// a list in it, where ListHere stands. With names the caution whose line says this one too.
+	// The short line: the thing, a colon, its danger and what to do; "" for none. Words are those
+	// of a list in it, where ListHere stands. With names the caution whose line says this one too.
 	Short string
 	Words []string
 	With  string

@@ -160,7 +160,11 @@ func (c *Changer) Makes(f *Formula, text string) (source.Edit, error) {
 		if a := b.Body.Attributes["makes"]; a != nil {
 			return c.replace(a.Expr, text), nil
 		}
-		return source.Edit{}, fmt.Errorf("%s: formula %q says no makes = ... to change", f.Place, f.Name)
+		return source.Edit{}, fmt.Errorf(
+			"%s: formula %q says no makes = ... to change",
+			f.Place,
+			f.Name,
+		)
 	}
 	return source.Edit{}, notFound(f.Place)
 }
@@ -173,7 +177,8 @@ func notFound(at source.Place) error {
 func (c *Changer) line(in *Ingredient) (hclsyntax.ObjectConsItem, error) {
 	if object := c.object(in.Place.Start); object != nil {
 		for _, item := range object.Items {
-			if s := span(item.KeyExpr); s.Start <= in.Place.Start && in.Place.Start < max(s.End, s.Start+1) {
+			if s := span(item.KeyExpr); s.Start <= in.Place.Start &&
+				in.Place.Start < max(s.End, s.Start+1) {
 				return item, nil
 			}
 		}
@@ -223,7 +228,9 @@ func (c *Changer) set(object *hclsyntax.ObjectConsExpr, key, text string) (sourc
 		}
 	}
 	if len(object.Items) == 0 {
-		return source.Edit{}, notFound(source.Place{File: c.file, Start: object.SrcRange.Start.Byte})
+		return source.Edit{}, notFound(
+			source.Place{File: c.file, Start: object.SrcRange.Start.Byte},
+		)
 	}
 	return c.insert(object, key, 0, quoted(text)), nil
 }
@@ -255,7 +262,8 @@ func (c *Changer) insert(object *hclsyntax.ObjectConsExpr, key string, room int,
 		if text[stop] == ',' && len(bytes.TrimSpace(text[end:stop])) == 0 {
 			comma = true
 		}
-		if text[stop] == '}' && len(bytes.Trim(text[end:stop], " \t,")) == 0 { // the object ends here
+		if text[stop] == '}' &&
+			len(bytes.Trim(text[end:stop], " \t,")) == 0 { // the object ends here
 			return source.Edit{Start: end, End: end, New: ", " + key + " = " + value}
 		}
 		stop++

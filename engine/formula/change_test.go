@@ -52,11 +52,17 @@ func copies(text []byte) map[string][]byte {
 		rest := strings.TrimLeft(line, " ")
 		lines[i] = strings.Repeat("\t", (len(line)-len(rest))/2) + rest
 	}
-	return map[string][]byte{"plain": text, "CRLF": crlf, "BOM": append([]byte("\xef\xbb\xbf"), text...), "tabs": []byte(strings.Join(lines, "\n")), "BOM and CRLF": append([]byte("\xef\xbb\xbf"), crlf...)}
+	return map[string][]byte{
+		"plain":        text,
+		"CRLF":         crlf,
+		"BOM":          append([]byte("\xef\xbb\xbf"), text...),
+		"tabs":         []byte(strings.Join(lines, "\n")),
+		"BOM and CRLF": append([]byte("\xef\xbb\xbf"), crlf...),
+	}
 }
 
-// Every value of every demo formula can be changed by itself: the file reads again, to a formula that differs in that value
-// alone, and no byte outside one line differs.
+// Every value of every demo formula can be changed by itself: the file reads again, to a formula
+// that differs in that value alone, and no byte outside one line differs.
 func TestChangeOneValue(t *testing.T) {
 	h := demoHouse(t)
 	paths, err := filepath.Glob("../../formulas/*.hcl")
@@ -92,7 +98,8 @@ func TestChangeOneValue(t *testing.T) {
 				if n := len(source.Compare(text, changed)); n > 1 {
 					t.Errorf("%s, %s: %s changes %d places", path, style, what, n)
 				}
-				if crlf := bytes.Count(text, []byte("\r\n")); crlf > 0 && bytes.Count(changed, []byte("\n")) != bytes.Count(changed, []byte("\r\n")) {
+				if crlf := bytes.Count(text, []byte("\r\n")); crlf > 0 &&
+					bytes.Count(changed, []byte("\n")) != bytes.Count(changed, []byte("\r\n")) {
 					t.Errorf("%s, %s: %s mixes line endings", path, style, what)
 				}
 				again, _ := read(t, changed, h.FormulaOptions())
@@ -100,7 +107,15 @@ func TestChangeOneValue(t *testing.T) {
 				slices.Sort(got)
 				slices.Sort(want)
 				if !slices.Equal(got, want) {
-					t.Errorf("%s, %s: %s changes %q, want %q:\n%q", path, style, what, got, want, e.New)
+					t.Errorf(
+						"%s, %s: %s changes %q, want %q:\n%q",
+						path,
+						style,
+						what,
+						got,
+						want,
+						e.New,
+					)
 				}
 			}
 			for _, p := range one.Parts {
@@ -108,7 +123,10 @@ func TestChangeOneValue(t *testing.T) {
 				for _, in := range p.Ingredients {
 					name := part + in.Name
 					if in.Amount.Set {
-						e, err := c.Amount(in, in.Amount.Written(in.Amount.Lo*1.25, in.Amount.Hi*1.25))
+						e, err := c.Amount(
+							in,
+							in.Amount.Written(in.Amount.Lo*1.25, in.Amount.Hi*1.25),
+						)
 						check("amount of "+in.Name, e, err, name)
 					}
 					if in.Of == nil && !in.Amount.All {
@@ -125,13 +143,22 @@ func TestChangeOneValue(t *testing.T) {
 					}
 				}
 				e, err := c.Add(p, "salep", "3 g")
-				if err == nil && p.Kind == formula.Dough { // not in the larder: look at the line instead
+				if err == nil &&
+					p.Kind == formula.Dough { // not in the larder: look at the line instead
 					changed, _ := source.Apply(text, []source.Edit{e})
 					diff := source.Compare(text, changed)
 					last := p.Ingredients[len(p.Ingredients)-1].Place.Line()
 					line := string(file.Text[file.LineSpan(last).Start:file.LineSpan(last).End])
-					if len(diff) != 1 || len(diff[0].Old) != 0 || strings.Index(diff[0].New[0], " = ") < strings.Index(line, " = ") || diff[0].New[0][:4] != line[:4] {
-						t.Errorf("%s, %s: the new line %+v does not stand like %q", path, style, diff, line)
+					if len(diff) != 1 || len(diff[0].Old) != 0 ||
+						strings.Index(diff[0].New[0], " = ") < strings.Index(line, " = ") ||
+						diff[0].New[0][:4] != line[:4] {
+						t.Errorf(
+							"%s, %s: the new line %+v does not stand like %q",
+							path,
+							style,
+							diff,
+							line,
+						)
 					}
 				}
 				for _, s := range p.Steps {
@@ -246,18 +273,30 @@ func TestChangeForms(t *testing.T) {
 	}
 }
 
-// A written quantity reads as the value that was asked for, whatever way the baker's own was written in.
+// A written quantity reads as the value that was asked for, whatever way the baker's own was
+// written in.
 func TestWrittenReads(t *testing.T) {
 	for _, text := range []string{"180 g", "180g", "1.5 kg", "4 oz", "1 lb 2 oz", "2 1/2 tsp", "½ cup", "3 pieces", "1 piece", "1.6 %", "27 C", "80 F", "90 min", "1 h 30 min", "90 min to 2 h", "2 h", "1 day", "30 s", "5 mm", "1 in", "2-3 h"} {
-		q, fault := quantity.Read(text, quantity.Amounts|quantity.Of(quantity.Temperature, quantity.Time, quantity.Length))
+		q, fault := quantity.Read(
+			text,
+			quantity.Amounts|quantity.Of(quantity.Temperature, quantity.Time, quantity.Length),
+		)
 		if fault != nil {
 			t.Fatal(fault)
 		}
 		for _, by := range []float64{1, 2, 0.5, 1.1} {
 			lo, hi := q.Lo*by, q.Hi*by
 			again, fault := quantity.Read(q.Written(lo, hi), quantity.Of(q.Kind))
-			if fault != nil || max(again.Lo-lo, lo-again.Lo, again.Hi-hi, hi-again.Hi) > 1e-4*max(1, hi) {
-				t.Errorf("%q times %v is written %q, and reads %v (%v)", text, by, q.Written(lo, hi), again.Interval, fault)
+			if fault != nil ||
+				max(again.Lo-lo, lo-again.Lo, again.Hi-hi, hi-again.Hi) > 1e-4*max(1, hi) {
+				t.Errorf(
+					"%q times %v is written %q, and reads %v (%v)",
+					text,
+					by,
+					q.Written(lo, hi),
+					again.Interval,
+					fault,
+				)
 			}
 		}
 	}

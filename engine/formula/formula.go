@@ -75,7 +75,8 @@ type Part struct {
 	PH            Given // measured by the baker; nothing here computes a pH
 	WaterActivity Given // measured by the baker; beats the model
 
-	// Taken lists the places that use this part: other parts' ingredients, and steps that put it on.
+	// Taken lists the places that use this part: other parts' ingredients, and steps that put it
+	// on.
 	Taken []source.Place
 
 	FlourG Interval // total flour, g, taken parts included

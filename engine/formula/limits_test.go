@@ -20,7 +20,11 @@ func TestLimits(t *testing.T) {
 		for i := range ingredients {
 			fmt.Fprintf(&b, "      %q = \"1 g\"\n", names[i])
 		}
-		fmt.Fprintf(&b, "    }\n    steps = [%s]\n  }\n", strings.Repeat("{ rest = \"1 min\", at = \"room\" }, ", steps))
+		fmt.Fprintf(
+			&b,
+			"    }\n    steps = [%s]\n  }\n",
+			strings.Repeat("{ rest = \"1 min\", at = \"room\" }, ", steps),
+		)
 		return b.String()
 	}
 	parts := func(n int) string {
@@ -61,11 +65,20 @@ func TestLimits(t *testing.T) {
 			}
 		}
 	}
-	long := source.New("f.hcl", []byte(fmt.Sprintf("formula \"f\" {\n  dough \"d\" {\n    ingredients = { %q = \"1 g\" }\n  }\n}\n", "water"+strings.Repeat(" ", 300)+"x")))
+	long := source.New(
+		"f.hcl",
+		[]byte(
+			fmt.Sprintf(
+				"formula \"f\" {\n  dough \"d\" {\n    ingredients = { %q = \"1 g\" }\n  }\n}\n",
+				"water"+strings.Repeat(" ", 300)+"x",
+			),
+		),
+	)
 	body, _ := source.Parse(long)
 	r := &reading.Reader{File: long}
 	formula.Read(r, body.Blocks[0], formula.Options{Larder: larder.New()})
-	if len(r.Problems) == 0 || !strings.Contains(r.Problems[0].Text, "the name of this ingredient is 306 bytes long") {
+	if len(r.Problems) == 0 ||
+		!strings.Contains(r.Problems[0].Text, "the name of this ingredient is 306 bytes long") {
 		t.Errorf("a long name of an ingredient: %v", r.Problems)
 	}
 }

@@ -99,7 +99,13 @@ var (
 			if s.Form == nil {
 				return ""
 			}
-			return fmt.Sprintf("%s %v %v %.9g", s.Form.Shape, s.Form.MM, s.Form.Brick, s.Form.Each.Hi)
+			return fmt.Sprintf(
+				"%s %v %v %.9g",
+				s.Form.Shape,
+				s.Form.MM,
+				s.Form.Brick,
+				s.Form.Each.Hi,
+			)
 		})
 	optCount = countOption("count", "how many tins or trays",
 		func(s *Step) **Given { return &s.Count })
@@ -132,7 +138,13 @@ var (
 				return ""
 			}
 			r := s.Reading
-			return fmt.Sprintf("%v %v %v %v", r.Temp.Interval, r.Core, r.Rise.Interval, r.After.Interval)
+			return fmt.Sprintf(
+				"%v %v %v %v",
+				r.Temp.Interval,
+				r.Core,
+				r.Rise.Interval,
+				r.After.Interval,
+			)
 		})
 	optWith = option("with", "the ingredients that go in here, where not all do",
 		(*reader).readWith, withText, withText)
@@ -263,18 +275,24 @@ type IngredientOption struct {
 
 // IngredientOptions are all the options of ingredients, in the order in which messages name them.
 var IngredientOptions = []*IngredientOption{
-	{"amount", "how much: a weight, a volume, a number, a percentage of the flour, \"?\" or \"all\"",
-		true, false,
+	{
+		"amount",
+		"how much: a weight, a volume, a number, a percentage of the flour, \"?\" or \"all\"",
+		true,
+		false,
 		func(in *Ingredient, at source.Place) { in.Amount = Amount{Open: true, Given: Given{Place: at}} },
 		func(rd *reader, in *Ingredient, e hclsyntax.Expression, what string) {
 			in.Amount = rd.readHowMuch(in, e, what)
-		}, nil, amountText,
+		},
+		nil,
+		amountText,
 		func(in *Ingredient) string {
 			if in.Amount.Set {
 				return provenText(in.Amount.Given)
 			}
 			return amountText(in)
-		}},
+		},
+	},
 	{"temp", "its temperature as it goes in",
 		false, false, nil,
 		func(rd *reader, in *Ingredient, e hclsyntax.Expression, what string) {
@@ -454,7 +472,11 @@ func (rd *reader) readStrain(in *Ingredient, e hclsyntax.Expression, what string
 // readAt reads a place of the kitchen, or a temperature.
 func (rd *reader) readAt(s *Step, e hclsyntax.Expression, what string) {
 	if _, isText := e.(*hclsyntax.TemplateExpr); !isText {
-		s.At, _ = rd.Quantity(e, forTemperature, what) // its message shows how to write a bare number
+		s.At, _ = rd.Quantity(
+			e,
+			forTemperature,
+			what,
+		) // its message shows how to write a bare number
 		return
 	}
 	text, at, ok := rd.Text(e, what)

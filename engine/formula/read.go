@@ -196,8 +196,12 @@ func (rd *reader) readIngredients(p *Part, e hclsyntax.Expression) {
 		in := &block[i]
 		in.Part, in.Name, in.Place = p, strings.TrimSpace(pair.Key), pair.Place
 		if n := len(in.Name); n > reading.MaxNameBytes {
-			rd.Fault(in.Place,
-				"the name of this ingredient is %d bytes long; %d is the most", n, reading.MaxNameBytes)
+			rd.Fault(
+				in.Place,
+				"the name of this ingredient is %d bytes long; %d is the most",
+				n,
+				reading.MaxNameBytes,
+			)
 			continue
 		}
 		rd.readAmount(in, pair.Value)
@@ -310,9 +314,11 @@ func (rd *reader) readHowMuch(in *Ingredient, e hclsyntax.Expression, what strin
 	}
 	if strings.EqualFold(strings.TrimSpace(text), "all") {
 		if _, isPart := partName(in.Name); !isPart {
-			rd.Fault(at,
+			rd.Fault(
+				at,
 				"%s: \"all\" is for another part, named with a leading \"the\"; write an amount: \"100 g\"",
-				what)
+				what,
+			)
 		}
 		return Amount{All: true, Given: Given{Place: at}}
 	}
@@ -366,7 +372,11 @@ func (rd *reader) readMakes(e hclsyntax.Expression) Makes {
 		return m
 	}
 	if err != "" || strings.TrimSpace(unit) == "" {
-		rd.Fault(at, "makes: write \"24 pieces\", \"2 loaves of 450 g\" or \"1.8 kg\", not %q", text)
+		rd.Fault(
+			at,
+			"makes: write \"24 pieces\", \"2 loaves of 450 g\" or \"1.8 kg\", not %q",
+			text,
+		)
 		return Makes{}
 	}
 	m.Pieces = count
@@ -436,6 +446,10 @@ func (rd *reader) readClock(e hclsyntax.Expression) Given {
 		rd.Fault(at, "start must be a clock time such as \"18:00\", not %q", text)
 		return Given{}
 	}
-	q := quantity.Quantity{Kind: quantity.Time, Interval: figure.Point(float64(60*h + m)), Unit: "min"}
+	q := quantity.Quantity{
+		Kind:     quantity.Time,
+		Interval: figure.Point(float64(60*h + m)),
+		Unit:     "min",
+	}
 	return Given{Quantity: q, Place: at, Set: true}
 }

@@ -33,16 +33,29 @@ func problemsOf(t *testing.T, text string) (*formula.Formula, source.Problems) {
 		t.Fatalf("%v\n%s", problems, text)
 	}
 	r := &reading.Reader{File: file}
-	f := formula.Read(r, body.Blocks[0], formula.Options{Larder: larder.New(), Tins: []string{"long tin"}})
+	f := formula.Read(
+		r,
+		body.Blocks[0],
+		formula.Options{Larder: larder.New(), Tins: []string{"long tin"}},
+	)
 	return f, r.Problems
 }
 
 // samples are two values of every option that differ, and what is read of the first. They may not
 // be left out: an option without a sample is untried.
 var samples = map[string][2]string{
-	"at": {`"190 C"`, `"195 C"`}, "to": {`"25 C"`, `"26 C"`}, "core": {`"94 C"`, `"95 C"`}, "by": {"", ""}, "tin": {`"long tin"`, ""},
-	"as": {`"slab 30 mm"`, `"bowl"`}, "count": {`3`, `"4 pieces"`}, "pieces": {`12`, `"13 pieces"`}, "slice": {`"30 mm"`, `"35 mm"`},
-	"wide": {`"40 cm"`, `"41 cm"`}, "time": {`"5 min"`, `"6 min"`}, "covered": {`true`, `false`}, "measured": {`"24 C"`, `"2 x"`},
+	"at": {
+		`"190 C"`,
+		`"195 C"`,
+	}, "to": {`"25 C"`, `"26 C"`}, "core": {`"94 C"`, `"95 C"`}, "by": {"", ""}, "tin": {`"long tin"`, ""},
+	"as": {
+		`"slab 30 mm"`,
+		`"bowl"`,
+	}, "count": {`3`, `"4 pieces"`}, "pieces": {`12`, `"13 pieces"`}, "slice": {`"30 mm"`, `"35 mm"`},
+	"wide": {
+		`"40 cm"`,
+		`"41 cm"`,
+	}, "time": {`"5 min"`, `"6 min"`}, "covered": {`true`, `false`}, "measured": {`"24 C"`, `"2 x"`},
 	"with": {`"butter"`, `["bread flour", "butter"]`}, "note": {`"in three"`, `"in four"`},
 }
 
@@ -85,7 +98,11 @@ func TestEveryOptionIsReadShownAndProven(t *testing.T) {
 			}
 			f, problems := with(values[0])
 			if !v.Takes(o) {
-				if len(problems) != 1 || !strings.Contains(problems[0].Text, v.Name+" takes no \""+o.Name+"\"; it takes ") {
+				if len(problems) != 1 ||
+					!strings.Contains(
+						problems[0].Text,
+						v.Name+" takes no \""+o.Name+"\"; it takes ",
+					) {
 					t.Errorf("%s takes %q, and says that it does not: %v", v.Name, o.Name, problems)
 				}
 				continue
@@ -115,7 +132,12 @@ func TestEveryOptionIsReadShownAndProven(t *testing.T) {
 			}
 			open, problems := with(`"?"`)
 			if len(problems) > 0 || len(formula.Differ(bare, open)) > 0 {
-				t.Errorf("%s: %s = \"?\" does not read as if it were not written: %v", v.Name, o.Name, problems)
+				t.Errorf(
+					"%s: %s = \"?\" does not read as if it were not written: %v",
+					v.Name,
+					o.Name,
+					problems,
+				)
 			}
 		}
 	}
@@ -129,8 +151,14 @@ func TestEveryOptionIsReadShownAndProven(t *testing.T) {
 // Every option of an ingredient is read, shown and told apart.
 func TestEveryIngredientOptionIsReadShownAndProven(t *testing.T) {
 	samples := map[string][2]string{
-		"amount": {`"10 g"`, `"11 g"`}, "temp": {`"6 C"`, `"7 C"`}, "strain": {`"osmotolerant"`, `"standard"`}, "protein": {`"12 %"`, `"13 %"`},
-		"hydration": {`"45 %"`, `"50 %"`}, "de": {`42`, `40`}, "as": {`"melted"`, `"cubes"`}, "reserve": {`"1 g"`, `"2 g"`}, "note": {`"fresh"`, `"old"`},
+		"amount": {
+			`"10 g"`,
+			`"11 g"`,
+		}, "temp": {`"6 C"`, `"7 C"`}, "strain": {`"osmotolerant"`, `"standard"`}, "protein": {`"12 %"`, `"13 %"`},
+		"hydration": {
+			`"45 %"`,
+			`"50 %"`,
+		}, "de": {`42`, `40`}, "as": {`"melted"`, `"cubes"`}, "reserve": {`"1 g"`, `"2 g"`}, "note": {`"fresh"`, `"old"`},
 	}
 	for _, o := range formula.IngredientOptions {
 		values, ok := samples[o.Name]
@@ -146,7 +174,14 @@ func TestEveryIngredientOptionIsReadShownAndProven(t *testing.T) {
 			if o.Name == "amount" {
 				settings = "amount = " + value
 			}
-			return problemsOf(t, fmt.Sprintf("formula \"f\" {\n  dough \"d\" { ingredients = { %q = { %s } } }\n}\n", in, settings))
+			return problemsOf(
+				t,
+				fmt.Sprintf(
+					"formula \"f\" {\n  dough \"d\" { ingredients = { %q = { %s } } }\n}\n",
+					in,
+					settings,
+				),
+			)
 		}
 		one, problems := read(values[0])
 		two, more := read(values[1])
@@ -162,7 +197,14 @@ func TestEveryIngredientOptionIsReadShownAndProven(t *testing.T) {
 			}
 		}
 		if got := formula.Differ(one, two); len(got) != 1 || got[0] != name {
-			t.Errorf("%s = %s and %s differ in %q, want %q", o.Name, values[0], values[1], got, name)
+			t.Errorf(
+				"%s = %s and %s differ in %q, want %q",
+				o.Name,
+				values[0],
+				values[1],
+				got,
+				name,
+			)
 		}
 	}
 }
@@ -210,13 +252,22 @@ func TestWaysSuitTheVerbsThatTakeThem(t *testing.T) {
 			suited[w.Name] = true
 			for _, word := range append([]string{w.Name}, w.Also...) {
 				for _, said := range []string{word, strings.ToUpper(word), "in a " + word, strings.ReplaceAll(word, " ", "-")} {
-					f, problems := problemsOf(t, written(v.Name+" = \"20 min\", by = "+fmt.Sprintf("%q", said)))
+					f, problems := problemsOf(
+						t,
+						written(v.Name+" = \"20 min\", by = "+fmt.Sprintf("%q", said)),
+					)
 					if len(problems) > 0 {
 						t.Errorf("%s by %q: %v", v.Name, said, problems)
 						continue
 					}
 					if got := f.Parts[0].Steps[0].Way; got != w {
-						t.Errorf("%s by %q is read as %s, and is a word for %s", v.Name, said, got, w)
+						t.Errorf(
+							"%s by %q is read as %s, and is a word for %s",
+							v.Name,
+							said,
+							got,
+							w,
+						)
 					}
 				}
 				if other := means[word]; other != "" {
@@ -257,7 +308,12 @@ func TestHotFatIsNeverLost(t *testing.T) {
 		"with much effort": "",
 	} {
 		_, problems := problemsOf(t, written(`cook = "3 min", by = "`+said+`"`))
-		text := fmt.Sprintf("no way to cook %q; %sthe ways are %s; other words go into note = \"...\"", said, want, strings.Join(formula.WayNames(cook), ", "))
+		text := fmt.Sprintf(
+			"no way to cook %q; %sthe ways are %s; other words go into note = \"...\"",
+			said,
+			want,
+			strings.Join(formula.WayNames(cook), ", "),
+		)
 		if len(problems) != 1 || problems[0].Text != text {
 			t.Errorf("cook by %q: %v\nwant %s", said, problems, text)
 		}
@@ -302,7 +358,8 @@ func TestGroups(t *testing.T) {
 		if names := formula.VerbNames(g.Has); len(names) < 2 || g.Means == "" {
 			t.Errorf("the group %s holds %q", g.Name, names)
 		}
-		if _, taken := formula.FindVerb(g.Name); taken || strings.Contains(strings.Join(formula.KindNames, " "), g.Name) {
+		if _, taken := formula.FindVerb(g.Name); taken ||
+			strings.Contains(strings.Join(formula.KindNames, " "), g.Name) {
 			t.Errorf("%s is another word already", g.Name)
 		}
 	}

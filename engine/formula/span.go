@@ -81,12 +81,28 @@ func (f *Formula) Spans() []Span {
 					continue
 				}
 				if list := o.spans(s); len(list) > 0 {
-					out = append(out, Span{"the " + o.Name + " of this " + s.Verb.Name, s.Place, true, at(s, list)})
+					out = append(
+						out,
+						Span{
+							"the " + o.Name + " of this " + s.Verb.Name,
+							s.Place,
+							true,
+							at(s, list),
+						},
+					)
 				}
 			}
 			if s.OpenOwn {
 				if list := s.ownReadings(); len(list) > 0 {
-					out = append(out, Span{s.Verb.Measures() + " of this " + s.Verb.Name, s.Place, true, at(s, list)})
+					out = append(
+						out,
+						Span{
+							s.Verb.Measures() + " of this " + s.Verb.Name,
+							s.Place,
+							true,
+							at(s, list),
+						},
+					)
 				}
 			}
 			out = append(out, s.ranges()...)
@@ -167,9 +183,29 @@ func (s *Step) ranges() []Span {
 // What may stand for an open setting: from the least to the most that a kitchen knows, with the
 // figures between at which answers turn (judgement).
 var (
-	anyAround  = []float64{-25, -18, 3, 8, 15, 22, 28, 38, 55}
-	anyOven    = []float64{110, 150, 180, 200, 230, 280}
-	anyTarget  = []float64{-18, 0, 4, 10, 16, 21, 25, 28, 33, 40, 52, 60, 66, 75, 85, 93, 98, 105, 120}
+	anyAround = []float64{-25, -18, 3, 8, 15, 22, 28, 38, 55}
+	anyOven   = []float64{110, 150, 180, 200, 230, 280}
+	anyTarget = []float64{
+		-18,
+		0,
+		4,
+		10,
+		16,
+		21,
+		25,
+		28,
+		33,
+		40,
+		52,
+		60,
+		66,
+		75,
+		85,
+		93,
+		98,
+		105,
+		120,
+	}
 	anyMinutes = []float64{0.5, 5, 20, 60, 180, 720, 2880, 14400}
 	anyLength  = []float64{1, 3, 8, 20, 45, 90, 200}
 	anyWide    = []float64{100, 250, 450, 900, 2000}
@@ -256,7 +292,11 @@ func init() {
 		out := []func(*Step){func(*Step) {}}
 		for _, c := range anyTarget {
 			out = append(out, func(s *Step) {
-				s.Reading = &Reading{Place: s.Place, Core: true, Temp: point(s, c, quantity.Temperature)}
+				s.Reading = &Reading{
+					Place: s.Place,
+					Core:  true,
+					Temp:  point(s, c, quantity.Temperature),
+				}
 			})
 		}
 		if s.Verb.Waits() {

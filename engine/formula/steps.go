@@ -156,8 +156,12 @@ func (rd *reader) readStep(s *Step, e hclsyntax.Expression) bool {
 		switch {
 		case word.verb == nil:
 		case s.Verb != nil:
-			rd.Fault(pair.Place, "a step does one thing: %q stands beside %q; give it a line of its own",
-				pair.Key, s.Verb.Name)
+			rd.Fault(
+				pair.Place,
+				"a step does one thing: %q stands beside %q; give it a line of its own",
+				pair.Key,
+				s.Verb.Name,
+			)
 		default:
 			s.Verb, s.Place = word.verb, pair.Place
 			rd.readOwn(s, pair.Value)

@@ -9,8 +9,8 @@ import (
 	"forebake/engine/source"
 )
 
-// Another word for a verb reads as that verb, and an edit changes the value behind the word as it is
-// written.
+// Another word for a verb reads as that verb, and an edit changes the value behind the word as it
+// is written.
 func TestAnotherWordForAVerb(t *testing.T) {
 	rest, _ := FindVerb("rest")
 	again := *rest

@@ -15,7 +15,8 @@ var unwritten = figure.Estimate{Low: heat.CoolestOvenC, Mid: 185, High: 250}
 func (f *Simulator) bake(step *formula.Step, st *Stage) {
 	f.keepState(st)
 	f.intoTin(step)
-	if boils := heat.BoilingPointC(f.setup.Kitchen.Altitude.Mid()); step.At.Set && step.At.Lo <= boils {
+	if boils := heat.BoilingPointC(f.setup.Kitchen.Altitude.Mid()); step.At.Set &&
+		step.At.Lo <= boils {
 		f.loseTrack(st, "an oven that is hot enough to bake in")
 		return
 	}
@@ -32,7 +33,11 @@ func (f *Simulator) bake(step *formula.Step, st *Stage) {
 		mid, why2 := bakings[figure.Middle].MinutesTo(target.Mid())
 		slow, why3 := bakings[figure.Low].MinutesTo(target.Hi)
 		if st.OvenSilent = figure.FirstReason(why1, why2, why3); st.OvenSilent == "" {
-			st.MinutesToCore, st.HasCoreMinutes = figure.Estimate{Low: quick.Low, Mid: mid.Mid, High: slow.High}, true
+			st.MinutesToCore, st.HasCoreMinutes = figure.Estimate{
+				Low:  quick.Low,
+				Mid:  mid.Mid,
+				High: slow.High,
+			}, true
 		}
 	}
 	var after figure.Estimate
@@ -59,7 +64,13 @@ func (f *Simulator) bake(step *formula.Step, st *Stage) {
 	f.body, f.shape.known = body, true
 	f.setup.Gas = 0
 	f.setup.Trace = f.setup.Trace && f.setup.TraceBaked
-	f.setup.Material = Material{Known: true, Conductivity: crumbConductivity, Diffusivity: crumbCooling, Density: rho * (1 - bakeLoss), SpecificHeat: 2600}
+	f.setup.Material = Material{
+		Known:        true,
+		Conductivity: crumbConductivity,
+		Diffusivity:  crumbCooling,
+		Density:      rho * (1 - bakeLoss),
+		SpecificHeat: 2600,
+	}
 	f.shape.mixedRho = f.setup.Material.Density
 }
 
@@ -128,7 +139,11 @@ func (f *Simulator) inOven() (piece heat.Piece, body heat.Body, rho float64) {
 }
 
 // ovens bakes the piece in the three runs: the cold one from the coldest start in the coolest oven.
-func (f *Simulator) ovens(step *formula.Step, st *Stage, piece heat.Piece) (b [figure.Runs]heat.Baking, why string) {
+func (f *Simulator) ovens(
+	step *formula.Step,
+	st *Stage,
+	piece heat.Piece,
+) (b [figure.Runs]heat.Baking, why string) {
 	bakes := f.oven.with(step, st)
 	at := bakes.at
 	for run := range b {
@@ -145,8 +160,8 @@ func (f *Simulator) ovens(step *formula.Step, st *Stage, piece heat.Piece) (b [f
 	return b, why
 }
 
-// Cooling bread: conductivity of crumb 0.12 to 0.2 W/(m K), and a diffusivity that gives the two hours of a large tin loaf
-// with its evaporation (memory; half as much again either way).
+// Cooling bread: conductivity of crumb 0.12 to 0.2 W/(m K), and a diffusivity that gives the two
+// hours of a large tin loaf with its evaporation (memory; half as much again either way).
 const (
 	crumbConductivity = 0.15
 	crumbCooling      = 2.0e-7

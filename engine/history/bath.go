@@ -50,7 +50,11 @@ func (f *Simulator) aboveBath(step *formula.Step) figure.Estimate {
 }
 
 // chilling starts one run in a bath; why is the reason for silence.
-func (f *Simulator) chilling(l *run, e environment, vessel heat.Body) (c heat.Chilling, why string) {
+func (f *Simulator) chilling(
+	l *run,
+	e environment,
+	vessel heat.Body,
+) (c heat.Chilling, why string) {
 	m, now, water := f.setup.Material, f.now(l), l.ambient(e)
 	start := now.MeanC
 	if l.which == figure.High {
@@ -83,7 +87,10 @@ func (f *Simulator) passes(c *heat.Chilling, l *run, step *formula.Step, e envir
 	if !ok {
 		return false
 	}
-	factor := c.TimeTo(estimateOf(step.Reading.Temp.Interval).At(l.which), heat.HighestScale*seconds) / seconds
+	factor := c.TimeTo(
+		estimateOf(step.Reading.Temp.Interval).At(l.which),
+		heat.HighestScale*seconds,
+	) / seconds
 	if !(factor >= heat.LowestScale && factor <= heat.HighestScale) {
 		return false
 	}
@@ -104,7 +111,11 @@ func (e environment) minutesIn(l *run, cooling bool) float64 {
 
 // bathe follows a run in a bath as long as it stands there. It gives the state at the end, the
 // hottest core until then, and the equivalent hours gained in the given seconds of fermenting.
-func (f *Simulator) bathe(c *heat.Chilling, start heat.State, seconds, fermenting float64) (end heat.State, most, hours float64) {
+func (f *Simulator) bathe(
+	c *heat.Chilling,
+	start heat.State,
+	seconds, fermenting float64,
+) (end heat.State, most, hours float64) {
 	end, most = start, start.CoreC
 	last := f.activity(start.MeanC)
 	at, longest := 0.0, max(seconds, fermenting)
@@ -136,7 +147,11 @@ const bathParts = 12
 
 // hoursInBath gives the hours from the beginning of a bath until the core is at a temperature; ok
 // is false where no vessel stands in it, or the model is silent.
-func (f *Simulator) hoursInBath(step *formula.Step, e environment, targetC, slabM float64) (hours figure.Estimate, ok bool) {
+func (f *Simulator) hoursInBath(
+	step *formula.Step,
+	e environment,
+	targetC, slabM float64,
+) (hours figure.Estimate, ok bool) {
 	read := step.Reading != nil && step.Reading.Temp.Set
 	var baths [figure.Runs]heat.Chilling
 	start := func(vesselOf func(*run) (heat.Body, bool)) bool {

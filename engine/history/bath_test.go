@@ -12,13 +12,22 @@ import (
 
 // A tray in ice water is cooled from below alone: each run is the bath of package heat.
 func TestTrayInIceWaterIsABath(t *testing.T) {
-	s := setup(t, `{ cook = "8 min", to = "85 C" }, { cool = "1 h", by = "ice bath", as = "tray 30 mm" }, { chill = "2 h", at = "4 C", as = "tray 30 mm" }`)
+	s := setup(
+		t,
+		`{ cook = "8 min", to = "85 C" }, { cool = "1 h", by = "ice bath", as = "tray 30 mm" }, { chill = "2 h", at = "4 C", as = "tray 30 mm" }`,
+	)
 	stages := follow(t, s).Stages
 	var core, later [figure.Runs]float64
 	for r := range figure.Runs {
 		c, why := heat.Bath{
-			Body: heat.SlabOf(0.030), StartC: 85, WaterC: []float64{0, 1, 2}[r], RoomC: s.Kitchen.Room.Mid(),
-			Food: heat.Properties{SpecificHeat: s.Material.SpecificHeat, DensityKgM3: s.Material.Density, ConductivityWmK: s.Material.Conductivity},
+			Body: heat.SlabOf(
+				0.030,
+			), StartC: 85, WaterC: []float64{0, 1, 2}[r], RoomC: s.Kitchen.Room.Mid(),
+			Food: heat.Properties{
+				SpecificHeat:    s.Material.SpecificHeat,
+				DensityKgM3:     s.Material.Density,
+				ConductivityWmK: s.Material.Conductivity,
+			},
 		}.Run(r)
 		if why != "" {
 			t.Fatal(why)
@@ -41,7 +50,13 @@ func TestTrayInIceWaterIsABath(t *testing.T) {
 // Both faces in the water would be three times as quick, and would clear a tray of 80 mm.
 func TestDeepTrayInIceWaterIsSlow(t *testing.T) {
 	for mm, least := range map[float64]float64{80: 5, 40: 1.5} {
-		s := setup(t, fmt.Sprintf(`{ cook = "8 min", to = "85 C" }, { cool = "1 h", by = "ice bath", as = "tray %g mm" }`, mm))
+		s := setup(
+			t,
+			fmt.Sprintf(
+				`{ cook = "8 min", to = "85 C" }, { cool = "1 h", by = "ice bath", as = "tray %g mm" }`,
+				mm,
+			),
+		)
 		var f history.Simulator
 		hours, ok := f.TimeTo(s, s.Part.Steps[1], 21)
 		if !ok || !(hours.Low > least) || !(hours.High < 5*least) {
@@ -66,7 +81,11 @@ func TestReadingInABath(t *testing.T) {
 // A syrup above boiling is outside the model: it is silent and says why.
 func TestBathIsSilentOutsideItsRange(t *testing.T) {
 	st := follow(t, setup(t, `{ cook = "8 min", to = "118 C" }, { cool = "1 h", by = "ice bath", as = "tray 30 mm" }`)).Stages[1]
-	unknown(t, st, "a temperature that was read at the end of this cool: the food in the bath is 118 C; ice baths are reckoned from 0 to 100 C")
+	unknown(
+		t,
+		st,
+		"a temperature that was read at the end of this cool: the food in the bath is 118 C; ice baths are reckoned from 0 to 100 C",
+	)
 	if !math.IsNaN(st.Core.Mid) && st.Core.Mid != 0 {
 		t.Errorf("core %v", st.Core)
 	}

@@ -2,8 +2,8 @@ package history
 
 import "math"
 
-// DownTo is the time at which a course comes down to a temperature, h. Between two of its samples the excess over the surroundings
-// decays exponentially.
+// DownTo is the time at which a course comes down to a temperature, h. Between two of its samples
+// the excess over the surroundings decays exponentially.
 func DownTo(trace []Sample, ambientC, targetC float64) (hours float64, met bool) {
 	for i, b := range trace {
 		switch {
@@ -14,7 +14,11 @@ func DownTo(trace []Sample, ambientC, targetC float64) (hours float64, met bool)
 			a := trace[i-1]
 			share := (a.Core - targetC) / (a.Core - b.Core)
 			if above := b.Core - ambientC; above > 0 {
-				share = math.Log((a.Core-ambientC)/(targetC-ambientC)) / math.Log((a.Core-ambientC)/above)
+				share = math.Log(
+					(a.Core-ambientC)/(targetC-ambientC),
+				) / math.Log(
+					(a.Core-ambientC)/above,
+				)
 			}
 			return a.Hours + share*(b.Hours-a.Hours), true
 		}

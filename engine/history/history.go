@@ -1,10 +1,14 @@
-// Package history follows a part through its steps: what each does to its temperature and how far it ferments.
+// Package history follows a part through its steps: what each does to its temperature and how far
+// it ferments.
 //
-// Package facts calls it, once a part, when a rule or an output asks for a figure that needs it; it hands in what the part is
-// made of, and gets plain figures back. It knows formulas and science, never rules.
+// Package facts calls it, once a part, when a rule or an output asks for a figure that needs it; it
+// hands in what the part is made of, and gets plain figures back. It knows formulas and science,
+// never rules.
 //
-// Three runs are made of every part: the middle one, and the coldest (Low) and the warmest (High) that the ranges in the formula
-// and the error of the model allow. Low <= Mid <= High for temperatures, and for fermentation below 38 C. A probe reading in the formula makes all three pass through it and is believed from there on.
+// Three runs are made of every part: the middle one, and the coldest (Low) and the warmest (High)
+// that the ranges in the formula and the error of the model allow. Low <= Mid <= High for
+// temperatures, and for fermentation below 38 C. A probe reading in the formula makes all three
+// pass through it and is believed from there on.
 package history
 
 import (
@@ -38,13 +42,17 @@ type Setup struct {
 	Material Material
 	Start    figure.Estimate // C, at the end of the first mix, or of whatever begins the part
 	Started  bool            // the start is known
-	// Missing is what would have to be written so that start and material are known; "" when they are.
+	// Missing is what would have to be written so that start and material are known; "" when they
+	// are.
 	Missing string
-	// Gas is yeast in percent times its osmotic factor: how hard the dough works, for its own heat. 0 for what does not ferment.
+	// Gas is yeast in percent times its osmotic factor: how hard the dough works, for its own heat.
+	// 0 for what does not ferment.
 	Gas float64
-	// Trace asks for the course of every wait, for the growth of organisms; TraceBaked for those after a bake too.
+	// Trace asks for the course of every wait, for the growth of organisms; TraceBaked for those
+	// after a bake too.
 	Trace, TraceBaked bool
-	// Filling gives the record and material of a part that a step spreads on this one, nil when it is not known.
+	// Filling gives the record and material of a part that a step spreads on this one, nil when it
+	// is not known.
 	Filling func(*formula.Part) *Filling
 }
 
@@ -80,11 +88,13 @@ type Stage struct {
 	Oven           heat.Baking // a bake as the coldest run goes through it, where HasOven
 	HasOven        bool
 	OvenSilent     string // why a bake's core, or the time to it, is not reckoned
-	// Trace is the course of each run through a wait, the coldest first, by Hours of the step: at its start, its end and in between.
-	// It is drawn to the longest end of a ranged time in the warmest run, to the shortest in the coldest. nil where none was asked for.
+	// Trace is the course of each run through a wait, the coldest first, by Hours of the step: at
+	// its start, its end and in between. It is drawn to the longest end of a ranged time in the
+	// warmest run, to the shortest in the coldest. nil where none was asked for.
 	Trace [figure.Runs][]Sample
 
-	// read is the share of Hours that was gained when a rise was read; the hours of an earlier rise do not count in it.
+	// read is the share of Hours that was gained when a rise was read; the hours of an earlier rise
+	// do not count in it.
 	read float64
 }
 
@@ -97,7 +107,8 @@ type Sample struct {
 // Record is what a part went through.
 type Record struct {
 	Stages []Stage
-	// RiseScale is what a measured rise made of the fermentation model; Rise is true when there was one.
+	// RiseScale is what a measured rise made of the fermentation model; Rise is true when there was
+	// one.
 	RiseScale float64
 	Rise      bool
 }
@@ -181,9 +192,9 @@ func estimateOf(iv Interval) figure.Estimate {
 	return figure.Estimate{Low: iv.Lo, Mid: iv.Mid(), High: iv.Hi}
 }
 
-// believeRise sets the fermentation of a rise by what was measured of it: a doubling is 1.25 %-hours (ferment.DoublingE). The
-// hours of that rise become what was seen, and those of later steps are scaled alike; those of an earlier rise too, unless it
-// was measured itself.
+// believeRise sets the fermentation of a rise by what was measured of it: a doubling is 1.25
+// %-hours (ferment.DoublingE). The hours of that rise become what was seen, and those of later
+// steps are scaled alike; those of an earlier rise too, unless it was measured itself.
 func (f *Simulator) believeRise(st *Stage, record *Record) {
 	first := len(f.stages)
 	before := 0.0
@@ -220,25 +231,37 @@ func (f *Simulator) believeRise(st *Stage, record *Record) {
 	record.Rise, st.RiseMeasured = true, true
 }
 
-// TimeTo gives the hours from the beginning of a step until the core is at a temperature, as if the step lasted as long as it
-// takes: Low is the fastest run and High the slowest; +Inf where it never comes there. ok is false when the temperatures are
-// not known, or the step has no surroundings.
+// TimeTo gives the hours from the beginning of a step until the core is at a temperature, as if the
+// step lasted as long as it takes: Low is the fastest run and High the slowest; +Inf where it never
+// comes there. ok is false when the temperatures are not known, or the step has no surroundings.
 func (f *Simulator) TimeTo(s Setup, step *formula.Step, targetC float64) (figure.Estimate, bool) {
 	return f.timeTo(s, step, step, targetC, 0)
 }
 
 // TimeToIf is TimeTo with another step in that one's place.
-func (f *Simulator) TimeToIf(s Setup, step, instead *formula.Step, targetC float64) (figure.Estimate, bool) {
+func (f *Simulator) TimeToIf(
+	s Setup,
+	step, instead *formula.Step,
+	targetC float64,
+) (figure.Estimate, bool) {
 	return f.timeTo(s, step, instead, targetC, 0)
 }
 
 // TimeToAs is TimeTo with the part standing as a slab of another thickness, m.
-func (f *Simulator) TimeToAs(s Setup, step *formula.Step, targetC, slabM float64) (figure.Estimate, bool) {
+func (f *Simulator) TimeToAs(
+	s Setup,
+	step *formula.Step,
+	targetC, slabM float64,
+) (figure.Estimate, bool) {
 	return f.timeTo(s, step, step, targetC, slabM)
 }
 
 // timeTo takes the part as it stands for a slab of 0.
-func (f *Simulator) timeTo(s Setup, step, instead *formula.Step, targetC, slabM float64) (figure.Estimate, bool) {
+func (f *Simulator) timeTo(
+	s Setup,
+	step, instead *formula.Step,
+	targetC, slabM float64,
+) (figure.Estimate, bool) {
 	s.Trace = false
 	f.begin(s)
 	f.stages = f.stages[:0]
@@ -276,15 +299,20 @@ func (f *Simulator) timeTo(s Setup, step, instead *formula.Step, targetC, slabM 
 				through := read && slabM == 0 && f.believe(&f.runs[i], instead, e)
 				out[i] = f.reach(&f.runs[i], e, targetC, through)
 			}
-			return figure.Estimate{Low: min(out[0], out[1], out[2]), Mid: out[1], High: max(out[0], out[1], out[2])}, true
+			return figure.Estimate{
+				Low:  min(out[0], out[1], out[2]),
+				Mid:  out[1],
+				High: max(out[0], out[1], out[2]),
+			}, true
 		}
 		f.step(other, &st)
 	}
 	return figure.Estimate{}, false
 }
 
-// reach gives the hours until the core of a run that has entered its surroundings is at the target: 0 when it is there already
-// on the way down, or up. After a reading that was believed the model's error is no longer added.
+// reach gives the hours until the core of a run that has entered its surroundings is at the target:
+// 0 when it is there already on the way down, or up. After a reading that was believed the model's
+// error is no longer added.
 func (f *Simulator) reach(l *run, e environment, targetC float64, read bool) float64 {
 	now := l.walk.At(0)
 	cooling := now.MeanC > l.ambient(e)

@@ -12,10 +12,14 @@ import (
 	"forebake/engine/science/heat"
 )
 
-// A rest in a bowl, a night as a slab, the sheet and the proof of pieces: the middle run is one heat.Walk driven by hand.
+// A rest in a bowl, a night as a slab, the sheet and the proof of pieces: the middle run is one
+// heat.Walk driven by hand.
 func TestMiddleRunIsAWalk(t *testing.T) {
-	s := setup(t, `{ mix = "12 min" }, { rest = "1 h", at = "room" }, { chill = "14 h", as = "slab 40 mm" }, { temper = "20 min", at = "15 C" },
-		{ sheet = "5 mm" }, { rest = "10 min", at = "room" }, { proof = "2 h", at = "27 C", as = "pieces 75 g" }, { chill = "9 min", by = "ice bath" }`)
+	s := setup(
+		t,
+		`{ mix = "12 min" }, { rest = "1 h", at = "room" }, { chill = "14 h", as = "slab 40 mm" }, { temper = "20 min", at = "15 C" },
+		{ sheet = "5 mm" }, { rest = "10 min", at = "room" }, { proof = "2 h", at = "27 C", as = "pieces 75 g" }, { chill = "9 min", by = "ice bath" }`,
+	)
 	life := follow(t, s)
 	h := &hand{t: t, m: s.Material, mean: 26}
 	check := func(i int, start float64, want heat.State) {
@@ -52,14 +56,21 @@ func TestMiddleRunIsAWalk(t *testing.T) {
 	proofed := h.stay(27, 9, 2*3600)
 	check(6, start, proofed)
 	check(7, proofed.CoreC, h.stay(1, 300, 9*60))
-	near(t, "hours since the beginning", life.Stages[7].EndH.Mid(), 0.2+1+14+1.0/3+1.0/6+2+0.15, 1e-9)
+	near(
+		t,
+		"hours since the beginning",
+		life.Stages[7].EndH.Mid(),
+		0.2+1+14+1.0/3+1.0/6+2+0.15,
+		1e-9,
+	)
 	if st := life.Stages[1]; !st.AssumedBowl || life.Stages[2].AssumedBowl {
 		t.Error("the rest says nothing of its shape, and the chill does")
 	}
 	near(t, "Biot number of the slab", life.Stages[2].Bi, 8*0.020/0.33, 1e-12)
 }
 
-// The outer runs of a plain slab, by hand: no lid and faster by the model's error, and a lid with the time to match.
+// The outer runs of a plain slab, by hand: no lid and faster by the model's error, and a lid with
+// the time to match.
 func TestOuterRunsByHand(t *testing.T) {
 	for _, test := range []struct {
 		name, step     string
@@ -91,8 +102,20 @@ func TestOuterRunsByHand(t *testing.T) {
 			h.stand(heat.SlabOf(0.040))
 			want[i] = h.stay(test.ambient[i], test.h[i], test.hours[i]*3600*speed)
 		}
-		nearBand(t, test.name+", core", st.Core, figure.Estimate{Low: want[0].CoreC, Mid: want[1].CoreC, High: want[2].CoreC}, 1e-9)
-		nearBand(t, test.name+", mean", st.Mean, figure.Estimate{Low: want[0].MeanC, Mid: want[1].MeanC, High: want[2].MeanC}, 1e-9)
+		nearBand(
+			t,
+			test.name+", core",
+			st.Core,
+			figure.Estimate{Low: want[0].CoreC, Mid: want[1].CoreC, High: want[2].CoreC},
+			1e-9,
+		)
+		nearBand(
+			t,
+			test.name+", mean",
+			st.Mean,
+			figure.Estimate{Low: want[0].MeanC, Mid: want[1].MeanC, High: want[2].MeanC},
+			1e-9,
+		)
 	}
 }
 
@@ -108,8 +131,8 @@ func b2i(b bool) int {
 // lidded is a coefficient with a lid over the top face only, half of the surface.
 func lidded(h float64) float64 { return (h + heat.InSeries(h, 0.18)) / 2 }
 
-// Nobody says how it stands: the quick run is a thin slab, the others are a bowl. It is the coldest in the cold and the
-// warmest in the warm.
+// Nobody says how it stands: the quick run is a thin slab, the others are a bowl. It is the coldest
+// in the cold and the warmest in the warm.
 func TestNoGeometry(t *testing.T) {
 	life := follow(t, setup(t, `{ rest = "2 h", at = "34 C" }, { chill = "3 h" }`))
 	warm, cold := life.Stages[0], life.Stages[1]
@@ -143,7 +166,9 @@ func TestOwnHeatByHand(t *testing.T) {
 		t.Fatal("refused")
 	}
 	for i := range steps {
-		hours += ferment.TemperatureFactor(h.w.At((float64(i)+0.5)/steps*6*3600/growth).MeanC) * 6 / steps
+		hours += ferment.TemperatureFactor(
+			h.w.At((float64(i)+0.5)/steps*6*3600/growth).MeanC,
+		) * 6 / steps
 	}
 	near(t, "equivalent hours", st.Hours.Mid, hours, 2e-3*hours)
 	near(t, "core", st.Core.Mid, h.stay(4, 8, 6*3600/growth).CoreC, 1e-9)
@@ -156,14 +181,20 @@ func TestOwnHeatByHand(t *testing.T) {
 	}
 }
 
-// The published comparison: a 4 C fridge, h 6, 0.8 W/kg at 28 C, dough at 26 C; with its own heat a slab of 40 mm needs 6.2 h
-// to 8 C in place of 5.5, one of 60 mm 10.6 in place of 8.8, one of 100 mm 24 in place of 16.5. The kitchen's h is 8, so the
-// figures are held against walks and volumes at 8, and those at 6 against the page.
+// The published comparison: a 4 C fridge, h 6, 0.8 W/kg at 28 C, dough at 26 C; with its own heat a
+// slab of 40 mm needs 6.2 h to 8 C in place of 5.5, one of 60 mm 10.6 in place of 8.8, one of 100
+// mm 24 in place of 16.5. The kitchen's h is 8, so the figures are held against walks and volumes
+// at 8, and those at 6 against the page.
 func TestOwnHeatPublished(t *testing.T) {
 	m := plainDough()
 	m.Conductivity, m.Density, m.SpecificHeat = 0.35, 1100, 2650
 	m.Diffusivity = m.Conductivity / m.Density / m.SpecificHeat
-	props := heat.Properties{SpecificHeat: m.SpecificHeat, DensityKgM3: m.Density, ConductivityWmK: m.Conductivity, DiffusivityM2s: m.Diffusivity}
+	props := heat.Properties{
+		SpecificHeat:    m.SpecificHeat,
+		DensityKgM3:     m.Density,
+		ConductivityWmK: m.Conductivity,
+		DiffusivityM2s:  m.Diffusivity,
+	}
 	byHand := func(mm, h, q float64) float64 {
 		var v heat.Volumes
 		if !v.Start(1, mm/2000, props, 26) || !v.Stage(4, h) {
@@ -181,7 +212,13 @@ func TestOwnHeatPublished(t *testing.T) {
 		return math.Inf(1)
 	}
 	for _, test := range []struct{ mm, without, with float64 }{{40, 5.5, 6.2}, {60, 8.8, 10.6}, {100, 16.5, 24}} {
-		near(t, "by hand without its own heat, h 6", byHand(test.mm, 6, 1e-9), test.without, 0.1*test.without)
+		near(
+			t,
+			"by hand without its own heat, h 6",
+			byHand(test.mm, 6, 1e-9),
+			test.without,
+			0.1*test.without,
+		)
 		near(t, "by hand with it, h 6", byHand(test.mm, 6, 0.8), test.with, 0.1*test.with)
 		text := `{ chill = "30 h", as = "slab ` + number(test.mm) + ` mm", covered = false }`
 		for _, q := range []float64{0, 0.8} {
@@ -197,13 +234,21 @@ func TestOwnHeatPublished(t *testing.T) {
 				t.Errorf("%v mm: %v is not in order", test.mm, b)
 			}
 			// Following it for that long ends at 8 C.
-			s.Part = part(t, `{ chill = "`+number(b.Mid)+` h", as = "slab `+number(test.mm)+` mm", covered = false }`)
+			s.Part = part(
+				t,
+				`{ chill = "`+number(
+					b.Mid,
+				)+` h", as = "slab `+number(
+					test.mm,
+				)+` mm", covered = false }`,
+			)
 			near(t, "core when it should be 8 C", follow(t, s).Stages[0].Core.Mid, 8, 0.25)
 		}
 	}
 }
 
-// Far from the fridge's reach a large bowl at 1.5 W/kg never comes down: the time is infinite, and following it stays finite.
+// Far from the fridge's reach a large bowl at 1.5 W/kg never comes down: the time is infinite, and
+// following it stays finite.
 func TestRunaway(t *testing.T) {
 	s := setup(t, `{ chill = "20 h", as = "slab 150 mm" }`)
 	s.Gas = 2
@@ -257,7 +302,12 @@ func TestTubFermentsMore(t *testing.T) {
 	}
 	tub, thick, thin := at("bowl"), at("slab 40 mm"), at("slab 20 mm")
 	if !(tub.Hours.Mid > 1.5*thick.Hours.Mid && thick.Hours.Mid > 1.2*thin.Hours.Mid) {
-		t.Errorf("hours at 26 C: tub %v, slab of 40 mm %v, of 20 mm %v", tub.Hours, thick.Hours, thin.Hours)
+		t.Errorf(
+			"hours at 26 C: tub %v, slab of 40 mm %v, of 20 mm %v",
+			tub.Hours,
+			thick.Hours,
+			thin.Hours,
+		)
 	}
 	if !(tub.Hours.Low > thick.Hours.Low && tub.Hours.High > thick.Hours.High) {
 		t.Errorf("hours at 26 C: tub %v, slab %v", tub.Hours, thick.Hours)
@@ -292,7 +342,8 @@ func TestHoursOfAThinSlab(t *testing.T) {
 	}
 }
 
-// Butter sets on the way down: it is taken as so much more heat to give off, where a stage crosses 4 to 26 C.
+// Butter sets on the way down: it is taken as so much more heat to give off, where a stage crosses
+// 4 to 26 C.
 func TestButterSlows(t *testing.T) {
 	for _, test := range []struct {
 		step    string
@@ -309,6 +360,12 @@ func TestButterSlows(t *testing.T) {
 		if test.ambient > 20 {
 			c = 9
 		}
-		near(t, test.step, follow(t, s).Stages[0].Core.Mid, h.stay(test.ambient, c, 3*3600).CoreC, 1e-9)
+		near(
+			t,
+			test.step,
+			follow(t, s).Stages[0].Core.Mid,
+			h.stay(test.ambient, c, 3*3600).CoreC,
+			1e-9,
+		)
 	}
 }

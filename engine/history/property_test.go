@@ -79,8 +79,18 @@ func (k *sketch) setup(t tester) history.Setup {
 	t.Helper()
 	p := part(t, k.text())
 	fill := k.fill
-	return history.Setup{Part: p, Kitchen: testKitchen(), MassG: figure.Point(k.massG), Material: k.material, Gas: k.gas,
-		Start: even(k.start), Started: true, Filling: func(q *formula.Part) *history.Filling { return &fill }}
+	return history.Setup{
+		Part:     p,
+		Kitchen:  testKitchen(),
+		MassG:    figure.Point(k.massG),
+		Material: k.material,
+		Gas:      k.gas,
+		Start: even(
+			k.start,
+		),
+		Started: true,
+		Filling: func(q *formula.Part) *history.Filling { return &fill },
+	}
 }
 
 // only says what a sketch may not hold.
@@ -97,15 +107,32 @@ func between(t *rapid.T, what string, lo, hi float64) float64 {
 }
 
 func drawSketch(t *rapid.T, o only) *sketch {
-	k := &sketch{massG: math.Exp(between(t, "log mass", math.Log(50), math.Log(20000))), start: between(t, "start", -5, 60)}
-	k.material = history.Material{Known: true, Conductivity: between(t, "conductivity", 0.15, 0.6), Density: between(t, "density", 600, 1400), SpecificHeat: between(t, "specific heat", 1500, 4000)}
+	k := &sketch{
+		massG: math.Exp(between(t, "log mass", math.Log(50), math.Log(20000))),
+		start: between(t, "start", -5, 60),
+	}
+	k.material = history.Material{
+		Known:        true,
+		Conductivity: between(t, "conductivity", 0.15, 0.6),
+		Density:      between(t, "density", 600, 1400),
+		SpecificHeat: between(t, "specific heat", 1500, 4000),
+	}
 	k.material.Diffusivity = k.material.Conductivity / k.material.Density / k.material.SpecificHeat
 	if !o.noGas && rapid.Bool().Draw(t, "works") {
 		k.gas = between(t, "gas", 0.05, 4)
 		k.material.Butterfat = between(t, "butterfat", 0, 0.3)
 	}
-	k.fill = history.Filling{Temp: even(between(t, "filling", 0, 90)), MassG: figure.Point(k.massG * between(t, "filling share", 0.02, 1.5)),
-		Material: history.Material{Known: true, Conductivity: 0.4, Density: 1250, SpecificHeat: 3200, Diffusivity: 1e-7}}
+	k.fill = history.Filling{
+		Temp:  even(between(t, "filling", 0, 90)),
+		MassG: figure.Point(k.massG * between(t, "filling share", 0.02, 1.5)),
+		Material: history.Material{
+			Known:        true,
+			Conductivity: 0.4,
+			Density:      1250,
+			SpecificHeat: 3200,
+			Diffusivity:  1e-7,
+		},
+	}
 	baked := false
 	for range rapid.IntRange(1, 8).Draw(t, "steps") {
 		o := o
@@ -132,18 +159,50 @@ func drawLine(t *rapid.T, o only) line {
 		case "fold":
 			return line{verb: verb, main: "3 pieces"}
 		case "pan":
-			return line{verb: verb, main: "x", form: "", covered: pick(t, "tin", "", `, tin = "long tin"`, `, tin = "long tin", count = 4`)}
+			return line{
+				verb:    verb,
+				main:    "x",
+				form:    "",
+				covered: pick(t, "tin", "", `, tin = "long tin"`, `, tin = "long tin", count = 4`),
+			}
 		case "mix":
-			return line{verb: verb, main: "9 min", covered: pick(t, "aim", "", `, to = "25 C"`, `, to = "22 C to 26 C"`)}
+			return line{
+				verb:    verb,
+				main:    "9 min",
+				covered: pick(t, "aim", "", `, to = "25 C"`, `, to = "22 C to 26 C"`),
+			}
 		case "bake":
-			return line{verb: verb, main: pick(t, "baked", "20 min", "15 min to 40 min"), covered: `, at = "190 C", core = "92 C"`}
+			return line{
+				verb:    verb,
+				main:    pick(t, "baked", "20 min", "15 min to 40 min"),
+				covered: `, at = "190 C", core = "92 C"`,
+			}
 		case "cook":
-			return line{verb: verb, main: "5 min", covered: pick(t, "cooked", `, to = "85 C"`, `, core = "60 C to 90 C"`)}
+			return line{
+				verb:    verb,
+				main:    "5 min",
+				covered: pick(t, "cooked", `, to = "85 C"`, `, core = "60 C to 90 C"`),
+			}
 		default:
 			return line{verb: verb, main: "x"}
 		}
 	}
-	l := line{verb: pick(t, "verb", "rest", "chill", "proof", "temper", "cool", "hold", "store", "freeze", "thaw"), timed: true}
+	l := line{
+		verb: pick(
+			t,
+			"verb",
+			"rest",
+			"chill",
+			"proof",
+			"temper",
+			"cool",
+			"hold",
+			"store",
+			"freeze",
+			"thaw",
+		),
+		timed: true,
+	}
 	l.lo = math.Exp(between(t, "log minutes", 0, math.Log(3000)))
 	l.hi = l.lo
 	l.ambient = between(t, "ambient", -25, 60)
@@ -179,7 +238,11 @@ func drawLine(t *rapid.T, o only) line {
 		case 1:
 			l.reading = fmt.Sprintf("%.3f x", between(t, "rise", 1.01, 5))
 		case 2:
-			l.reading = fmt.Sprintf("%.3f x after %.3f min", between(t, "rise", 1.01, 5), l.lo*between(t, "share", 0.01, 1))
+			l.reading = fmt.Sprintf(
+				"%.3f x after %.3f min",
+				between(t, "rise", 1.01, 5),
+				l.lo*between(t, "share", 0.01, 1),
+			)
 		}
 	}
 	return l
@@ -198,8 +261,9 @@ func held(t tester, what string, b figure.Estimate, text string) {
 	}
 }
 
-// Whatever is done to a part, the figures of known stages are numbers in order, no colder than the coldest thing it met and
-// no hotter than the hottest but for its own heat, and it takes no time to speak of.
+// Whatever is done to a part, the figures of known stages are numbers in order, no colder than the
+// coldest thing it met and no hotter than the hottest but for its own heat, and it takes no time to
+// speak of.
 func TestAnyHistoryHolds(t *testing.T) {
 	known, working := 0, 0
 	rapid.Check(t, func(t *rapid.T) {
@@ -230,13 +294,30 @@ func TestAnyHistoryHolds(t *testing.T) {
 			for what, b := range map[string]figure.Estimate{"start": st.StartCore, "core": st.Core, "mean": st.Mean, "surface": st.Surface, "highest core": st.CoreMax, "hours": st.Hours} {
 				held(t, what, b, text)
 			}
-			if !(st.Core.Low > lo-0.5 && st.Core.High < hi+0.5) || !(st.Mean.Low > lo-0.5 && st.Mean.High < hi+0.5) {
-				t.Fatalf("stage %d: core %v, mean %v; all it met is %v to %v in %s", i, st.Core, st.Mean, lo, hi, text)
+			if !(st.Core.Low > lo-0.5 && st.Core.High < hi+0.5) ||
+				!(st.Mean.Low > lo-0.5 && st.Mean.High < hi+0.5) {
+				t.Fatalf(
+					"stage %d: core %v, mean %v; all it met is %v to %v in %s",
+					i,
+					st.Core,
+					st.Mean,
+					lo,
+					hi,
+					text,
+				)
 			}
 			if st.CoreMax.High < st.Core.High-1e-9 || st.CoreMax.High < st.StartCore.High-1e-9 {
-				t.Fatalf("stage %d: highest core %v, start %v, end %v in %s", i, st.CoreMax, st.StartCore, st.Core, text)
+				t.Fatalf(
+					"stage %d: highest core %v, start %v, end %v in %s",
+					i,
+					st.CoreMax,
+					st.StartCore,
+					st.Core,
+					text,
+				)
 			}
-			if st.Hours.Low < 0 || !life.Rise && st.Hours.High > 1.66*(st.EndH.Hi-st.StartH.Lo)+1e-9 {
+			if st.Hours.Low < 0 ||
+				!life.Rise && st.Hours.High > 1.66*(st.EndH.Hi-st.StartH.Lo)+1e-9 {
 				t.Fatalf("stage %d gained %v in %s", i, st.Hours, text)
 			}
 			if st.Hours.Mid > 0 {
@@ -278,9 +359,12 @@ func TestSimulatorForgets(t *testing.T) {
 			a, b := again.Stages[i], fresh.Stages[i]
 			// The walk keeps its modes, and takes two Biot numbers that differ by 1e-7 for one.
 			apart := func(x, y figure.Estimate) bool {
-				return math.Abs(x.Low-y.Low) > 1e-5 || math.Abs(x.Mid-y.Mid) > 1e-5 || math.Abs(x.High-y.High) > 1e-5
+				return math.Abs(x.Low-y.Low) > 1e-5 || math.Abs(x.Mid-y.Mid) > 1e-5 ||
+					math.Abs(x.High-y.High) > 1e-5
 			}
-			if a.Known != b.Known || apart(a.Core, b.Core) || apart(a.Hours, b.Hours) || apart(a.CoreMax, b.CoreMax) || apart(a.MinutesToCore, b.MinutesToCore) {
+			if a.Known != b.Known || apart(a.Core, b.Core) || apart(a.Hours, b.Hours) ||
+				apart(a.CoreMax, b.CoreMax) ||
+				apart(a.MinutesToCore, b.MinutesToCore) {
 				t.Fatalf("stage %d: %v %v, then %v %v", i, a.Core, a.Hours, b.Core, b.Hours)
 			}
 		}
@@ -290,7 +374,15 @@ func TestSimulatorForgets(t *testing.T) {
 // A hotter start or hotter surroundings end hotter, in every run.
 func TestHotterEndsHotter(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		k := drawSketch(t, only{points: true, noReadings: true, noGas: true, noHand: rapid.Bool().Draw(t, "no hands")})
+		k := drawSketch(
+			t,
+			only{
+				points:     true,
+				noReadings: true,
+				noGas:      true,
+				noHand:     rapid.Bool().Draw(t, "no hands"),
+			},
+		)
 		before := follow(t, k.setup(t))
 		by := between(t, "by", 0.01, 10)
 		what := rapid.IntRange(0, len(k.steps)).Draw(t, "what")
@@ -310,12 +402,19 @@ func TestHotterEndsHotter(t *testing.T) {
 			if !a.Known || !b.Known {
 				continue
 			}
-			// The outer runs turn from the quick side to the slow one where they meet their surroundings; an uneven body makes
-			// that a small step.
+			// The outer runs turn from the quick side to the slow one where they meet their
+			// surroundings; an uneven body makes that a small step.
 			const slack, turn = 1e-6, 0.3
 			if b.Mean.Mid < a.Mean.Mid-slack || b.Core.Mid < a.Core.Mid-0.02 ||
 				b.Mean.Low < a.Mean.Low-turn || b.Mean.High < a.Mean.High-turn {
-				t.Fatalf("stage %d ends at %v, %v K hotter at %v: %s", i, a.Mean, by, b.Mean, k.text())
+				t.Fatalf(
+					"stage %d ends at %v, %v K hotter at %v: %s",
+					i,
+					a.Mean,
+					by,
+					b.Mean,
+					k.text(),
+				)
 			}
 		}
 	})
@@ -330,7 +429,8 @@ func crosses(a, b float64, at []float64) bool {
 	return false
 }
 
-// Knowing less never narrows: wider times and surroundings, and a cover that nobody mentions, hold what was before.
+// Knowing less never narrows: wider times and surroundings, and a cover that nobody mentions, hold
+// what was before.
 func TestWiderHolds(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		k := drawSketch(t, only{noReadings: true, noGas: true})
@@ -362,7 +462,14 @@ func TestWiderHolds(t *testing.T) {
 					slack = 1.5
 				}
 				if pair[1].Low > pair[0].Low+slack || pair[1].High < pair[0].High-slack {
-					t.Fatalf("stage %d: %s %v, and %v when less is known: %s", i, what, pair[0], pair[1], k.text())
+					t.Fatalf(
+						"stage %d: %s %v, and %v when less is known: %s",
+						i,
+						what,
+						pair[0],
+						pair[1],
+						k.text(),
+					)
 				}
 			}
 		}
@@ -381,8 +488,14 @@ func TestReadingsLookForwardOnly(t *testing.T) {
 		k.steps[len(k.steps)-1].reading = ""
 		without := follow(t, k.setup(t))
 		for i := range k.steps[:len(k.steps)-1] {
-			if with.Stages[i].Core != without.Stages[i].Core || with.Stages[i].Hours != without.Stages[i].Hours {
-				t.Fatalf("stage %d: %v, without the reading %v", i, with.Stages[i].Core, without.Stages[i].Core)
+			if with.Stages[i].Core != without.Stages[i].Core ||
+				with.Stages[i].Hours != without.Stages[i].Hours {
+				t.Fatalf(
+					"stage %d: %v, without the reading %v",
+					i,
+					with.Stages[i].Core,
+					without.Stages[i].Core,
+				)
 			}
 		}
 		// A point that is read at the end is the end, whatever the model says.

@@ -20,16 +20,26 @@ type tester interface {
 	Fatalf(string, ...any)
 }
 
-// part reads a dough with the given steps as a baker would write them. A filling "f" stands beside it.
+// part reads a dough with the given steps as a baker would write them. A filling "f" stands beside
+// it.
 func part(t tester, steps string) *formula.Part {
 	t.Helper()
-	file := source.New("f.hcl", []byte("formula \"t\" {\n dough \"d\" {\n ingredients = { \"bread flour\" = \"?\" }\n steps = [ "+steps+" ]\n }\n filling \"f\" { ingredients = { \"sugar\" = \"1 g\" } }\n}\n"))
+	file := source.New(
+		"f.hcl",
+		[]byte(
+			"formula \"t\" {\n dough \"d\" {\n ingredients = { \"bread flour\" = \"?\" }\n steps = [ "+steps+" ]\n }\n filling \"f\" { ingredients = { \"sugar\" = \"1 g\" } }\n}\n",
+		),
+	)
 	parsed, problems := source.Parse(file)
 	if len(problems) > 0 {
 		t.Fatalf("%v", problems)
 	}
 	r := &reading.Reader{File: file}
-	one := formula.Read(r, parsed.Blocks[0], formula.Options{Larder: larder.New(), Tins: []string{"long tin"}})
+	one := formula.Read(
+		r,
+		parsed.Blocks[0],
+		formula.Options{Larder: larder.New(), Tins: []string{"long tin"}},
+	)
 	if len(r.Problems) > 0 {
 		t.Fatalf("%v in %s", r.Problems, steps)
 	}
@@ -43,16 +53,29 @@ func testKitchen() *kitchen.Kitchen {
 	return k
 }
 
-// plainDough is an enriched dough with some gas in it, as heat.md's check has it: 0.33 W/(m K), 1080 kg/m3, 2600 J/(kg K).
+// plainDough is an enriched dough with some gas in it, as heat.md's check has it: 0.33 W/(m K),
+// 1080 kg/m3, 2600 J/(kg K).
 func plainDough() history.Material {
-	return history.Material{Known: true, Conductivity: 0.33, Density: 1080, SpecificHeat: 2600, Diffusivity: 0.33 / 1080 / 2600}
+	return history.Material{
+		Known:        true,
+		Conductivity: 0.33,
+		Density:      1080,
+		SpecificHeat: 2600,
+		Diffusivity:  0.33 / 1080 / 2600,
+	}
 }
 
 // setup is 2 kg of that dough at 26 C, without yeast.
 func setup(t tester, steps string) history.Setup {
 	t.Helper()
-	return history.Setup{Part: part(t, steps), Kitchen: testKitchen(), MassG: figure.Point(2000), Material: plainDough(),
-		Start: even(26), Started: true}
+	return history.Setup{
+		Part:     part(t, steps),
+		Kitchen:  testKitchen(),
+		MassG:    figure.Point(2000),
+		Material: plainDough(),
+		Start:    even(26),
+		Started:  true,
+	}
 }
 
 func even(tC float64) figure.Estimate { return figure.Estimate{Low: tC, Mid: tC, High: tC} }
@@ -85,7 +108,13 @@ func nearBand(t tester, what string, got, want figure.Estimate, by float64) {
 func unknown(t tester, st history.Stage, missing string) {
 	t.Helper()
 	if st.Known || st.Missing != missing {
-		t.Errorf("%s: known %v, missing %q, not %q", st.Step.Verb.Name, st.Known, st.Missing, missing)
+		t.Errorf(
+			"%s: known %v, missing %q, not %q",
+			st.Step.Verb.Name,
+			st.Known,
+			st.Missing,
+			missing,
+		)
 	}
 }
 

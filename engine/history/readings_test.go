@@ -10,7 +10,8 @@ import (
 	"forebake/engine/science/heat"
 )
 
-// A probe read 11 C after 6 h of 14: at 6 h all three runs stood there, which a chill of 6 h with the same reading shows.
+// A probe read 11 C after 6 h of 14: at 6 h all three runs stood there, which a chill of 6 h with
+// the same reading shows.
 func TestReadingPassesThrough(t *testing.T) {
 	for _, test := range []struct {
 		step string
@@ -32,9 +33,16 @@ func TestReadingPassesThrough(t *testing.T) {
 			if !st.Known || !st.Measured {
 				t.Errorf("%s: known %v, measured %v", test.step, st.Known, st.Measured)
 			}
-			nearBand(t, test.step, st.Core, figure.Estimate{Low: test.want[0], Mid: test.want[1], High: test.want[2]}, 1e-3)
+			nearBand(
+				t,
+				test.step,
+				st.Core,
+				figure.Estimate{Low: test.want[0], Mid: test.want[1], High: test.want[2]},
+				1e-3,
+			)
 			nearBand(t, test.step+", start", st.StartCore, even(26), 1e-9)
-			if gas > 0 && !(st.Hours.Low > 0 && st.Hours.Low <= st.Hours.Mid && st.Hours.Mid <= st.Hours.High && st.Hours.High <= 7) {
+			if gas > 0 &&
+				!(st.Hours.Low > 0 && st.Hours.Low <= st.Hours.Mid && st.Hours.Mid <= st.Hours.High && st.Hours.High <= 7) {
 				t.Errorf("%s: hours %v", test.step, st.Hours)
 			}
 		}
@@ -55,7 +63,8 @@ func TestReadingIsKeptForThePlace(t *testing.T) {
 		t.Errorf("after a reading %v, without %v", with[2].Core, without[2].Core)
 	}
 
-	// By hand: the reading asks for a factor, of which the later chill takes over a part, and the rest nothing.
+	// By hand: the reading asks for a factor, of which the later chill takes over a part, and the
+	// rest nothing.
 	h := &hand{t: t, m: plainDough(), mean: 26}
 	h.stand(heat.SlabOf(0.040))
 	h.w.Stage(4, 8)
@@ -73,12 +82,17 @@ func TestReadingIsKeptForThePlace(t *testing.T) {
 		return h.stay(4, 8*math.Pow(factor, share), 2*3600).CoreC
 	}
 	if c, none, all := with[2].Core.Mid, second(0.3), second(1); !(c > min(none, all) && c < max(none, all)) {
-		t.Errorf("second chill ends at %v: a third of the factor gives %v, all of it %v", c, none, all)
+		t.Errorf(
+			"second chill ends at %v: a third of the factor gives %v, all of it %v",
+			c,
+			none,
+			all,
+		)
 	}
 }
 
-// A reading near the surroundings tells nothing of the coefficient, and one on the steep part much. It narrows what follows, and the
-// three runs go the same way.
+// A reading near the surroundings tells nothing of the coefficient, and one on the steep part much.
+// It narrows what follows, and the three runs go the same way.
 func TestReadingTellsAsFarAsItCan(t *testing.T) {
 	later := func(reading string) figure.Estimate {
 		return follow(t, setup(t, `{ chill = "12 h", as = "slab 40 mm"`+reading+` }, { mix = "2 min", to = "26 C" }, { chill = "2 h", as = "slab 40 mm" }`)).Stages[2].Core
@@ -87,7 +101,12 @@ func TestReadingTellsAsFarAsItCan(t *testing.T) {
 	for _, reading := range []string{"4.2 C", "5 C", "6 C"} {
 		b := later(`, measured = "` + reading + `"`)
 		if math.Abs(b.Mid-plain.Mid) > 0.5 {
-			t.Errorf("%s after 12 h: the next chill ends at %v, without it at %v", reading, b, plain)
+			t.Errorf(
+				"%s after 12 h: the next chill ends at %v, without it at %v",
+				reading,
+				b,
+				plain,
+			)
 		}
 	}
 	// A probe that is good to 0.1 K tells more.
@@ -103,13 +122,17 @@ func TestReadingTellsAsFarAsItCan(t *testing.T) {
 	}
 }
 
-// No surface coefficient explains these: they are taken as they stand, and the part goes on from there.
+// No surface coefficient explains these: they are taken as they stand, and the part goes on from
+// there.
 func TestReadingWithoutExplanation(t *testing.T) {
 	for _, test := range []struct {
 		reading string
 		c       float64
 	}{{"2 C", 2}, {"30 C", 30}, {"25.99 C", 25.99}, {"26 C", 26}, {"0.5 C", 0.5}, {"4 C", 4}} {
-		s := setup(t, `{ chill = "6 h", as = "slab 40 mm", measured = "`+test.reading+`" }, { rest = "1 h", at = "room", as = "slab 40 mm" }`)
+		s := setup(
+			t,
+			`{ chill = "6 h", as = "slab 40 mm", measured = "`+test.reading+`" }, { rest = "1 h", at = "room", as = "slab 40 mm" }`,
+		)
 		s.Gas = 1
 		life := follow(t, s)
 		st := life.Stages[0]
@@ -117,17 +140,30 @@ func TestReadingWithoutExplanation(t *testing.T) {
 			t.Errorf("%s: known %v, measured %v", test.reading, st.Known, st.Measured)
 		}
 		nearBand(t, test.reading, st.Core, even(test.c), 1e-3)
-		nearBand(t, test.reading+", as the next begins", life.Stages[1].StartCore, even(test.c), 0.05)
+		nearBand(
+			t,
+			test.reading+", as the next begins",
+			life.Stages[1].StartCore,
+			even(test.c),
+			0.05,
+		)
 		if !(st.Hours.Low >= 0 && st.Hours.Mid >= st.Hours.Low && st.Hours.High >= st.Hours.Mid && st.Hours.High < 8) {
 			t.Errorf("%s: hours %v", test.reading, st.Hours)
 		}
 	}
 }
 
-// A reading beyond the start and the surroundings is a slip of the pen: it clears nothing, and what comes after is open.
+// A reading beyond the start and the surroundings is a slip of the pen: it clears nothing, and what
+// comes after is open.
 func TestReadingThatCannotBe(t *testing.T) {
 	for _, reading := range []string{"-3 C", "31 C", "-10 C to 2 C", "20 C to 40 C"} {
-		life := follow(t, setup(t, `{ chill = "6 h", as = "slab 40 mm", measured = "`+reading+`" }, { rest = "1 h", at = "room", as = "slab 40 mm" }`))
+		life := follow(
+			t,
+			setup(
+				t,
+				`{ chill = "6 h", as = "slab 40 mm", measured = "`+reading+`" }, { rest = "1 h", at = "room", as = "slab 40 mm" }`,
+			),
+		)
 		for _, st := range life.Stages {
 			unknown(t, st, "a reading that can be in this chill, between 4 C and 26 C")
 		}
@@ -156,7 +192,10 @@ func TestTimeToBelievesTheReading(t *testing.T) {
 }
 
 func TestReadingOfMixAndBake(t *testing.T) {
-	s := setup(t, `{ mix = "12 min", measured = "24 C" }, { rest = "1 h", at = "24 C", as = "slab 40 mm" }, { mix = "2 min", measured = "27 C" }, { shape = "loaf" }, { bake = "30 min", at = "190 C", measured = "94 C core" }`)
+	s := setup(
+		t,
+		`{ mix = "12 min", measured = "24 C" }, { rest = "1 h", at = "24 C", as = "slab 40 mm" }, { mix = "2 min", measured = "27 C" }, { shape = "loaf" }, { bake = "30 min", at = "190 C", measured = "94 C core" }`,
+	)
 	s.Start = even(24)
 	st := follow(t, s).Stages
 	nearBand(t, "first mix", st[0].Core, even(24), 0)
@@ -180,46 +219,96 @@ func TestMeasuredRise(t *testing.T) {
 		return follow(t, s)
 	}
 	const rests = `{ mix = "9 min" }, { rest = "30 min", at = "26 C", as = "slab 40 mm" }, { fold = 1 }, `
-	plain := run(rests + `{ rest = "1 h", at = "26 C", as = "slab 40 mm" }, { shape = "loaf" }, { proof = "1 h", at = "30 C", as = "slab 40 mm" }`)
+	plain := run(
+		rests + `{ rest = "1 h", at = "26 C", as = "slab 40 mm" }, { shape = "loaf" }, { proof = "1 h", at = "30 C", as = "slab 40 mm" }`,
+	)
 	for _, rise := range []float64{1.5, 2, 3, 4} {
-		life := run(rests + `{ rest = "1 h", at = "26 C", as = "slab 40 mm", measured = "` + number(rise) + ` x" }, { shape = "loaf" }, { proof = "1 h", at = "30 C", as = "slab 40 mm" }`)
+		life := run(
+			rests + `{ rest = "1 h", at = "26 C", as = "slab 40 mm", measured = "` + number(
+				rise,
+			) + ` x" }, { shape = "loaf" }, { proof = "1 h", at = "30 C", as = "slab 40 mm" }`,
+		)
 		if !life.Rise || !life.Stages[3].RiseMeasured || life.Stages[3].Measured {
-			t.Fatalf("rise %v, in its stage %v; a temperature read there: %v", life.Rise, life.Stages[3].RiseMeasured, life.Stages[3].Measured)
+			t.Fatalf(
+				"rise %v, in its stage %v; a temperature read there: %v",
+				life.Rise,
+				life.Stages[3].RiseMeasured,
+				life.Stages[3].Measured,
+			)
 		}
 		sum := life.Stages[1].Hours.Mid + life.Stages[3].Hours.Mid
 		near(t, "hours times gas", sum*gas, ferment.DoublingE*math.Log2(rise), 1e-9)
 		for _, i := range []int{1, 3} {
-			nearBand(t, "a reading leaves one figure", life.Stages[i].Hours, even(life.Stages[i].Hours.Mid), 0)
+			nearBand(
+				t,
+				"a reading leaves one figure",
+				life.Stages[i].Hours,
+				even(life.Stages[i].Hours.Mid),
+				0,
+			)
 		}
 		scale := sum / (plain.Stages[1].Hours.Mid + plain.Stages[3].Hours.Mid)
 		near(t, "scale", life.RiseScale, scale, 1e-9)
 		proof := plain.Stages[5].Hours
-		nearBand(t, "the proof after it", life.Stages[5].Hours, figure.Estimate{Low: proof.Low * scale, Mid: proof.Mid * scale, High: proof.High * scale}, 1e-9)
+		nearBand(
+			t,
+			"the proof after it",
+			life.Stages[5].Hours,
+			figure.Estimate{
+				Low:  proof.Low * scale,
+				Mid:  proof.Mid * scale,
+				High: proof.High * scale,
+			},
+			1e-9,
+		)
 		nearBand(t, "no temperature changes", life.Stages[5].Core, plain.Stages[5].Core, 0)
 	}
 
 	// Read half way: the doubling was done by then, and the dough went on.
-	half := run(`{ mix = "9 min" }, { rest = "2 h", at = "26 C", as = "slab 40 mm", measured = "2 x after 1 h" }`)
-	near(t, "hours times gas of twice the time of a doubling", half.Stages[1].Hours.Mid*gas, 2*ferment.DoublingE, 1e-3)
+	half := run(
+		`{ mix = "9 min" }, { rest = "2 h", at = "26 C", as = "slab 40 mm", measured = "2 x after 1 h" }`,
+	)
+	near(
+		t,
+		"hours times gas of twice the time of a doubling",
+		half.Stages[1].Hours.Mid*gas,
+		2*ferment.DoublingE,
+		1e-3,
+	)
 	if b := half.Stages[1].Hours; !(b.Low*gas >= ferment.DoublingE && b.Low <= b.Mid && b.Mid <= b.High) {
 		t.Errorf("hours of the rest %v: at least those that were seen", b)
 	}
 
-	// The rise of a proof is counted from the shaping, and says as much of the yeast as one in the bulk.
-	proof := run(rests + `{ rest = "1 h", at = "26 C", as = "slab 40 mm" }, { shape = "loaf" }, { proof = "1 h", at = "30 C", as = "slab 40 mm", measured = "2 x" }`)
+	// The rise of a proof is counted from the shaping, and says as much of the yeast as one in the
+	// bulk.
+	proof := run(
+		rests + `{ rest = "1 h", at = "26 C", as = "slab 40 mm" }, { shape = "loaf" }, { proof = "1 h", at = "30 C", as = "slab 40 mm", measured = "2 x" }`,
+	)
 	near(t, "hours times gas of the proof", proof.Stages[5].Hours.Mid*gas, ferment.DoublingE, 1e-9)
 	scale := proof.Stages[5].Hours.Mid / plain.Stages[5].Hours.Mid
 	near(t, "the rest before it", proof.Stages[3].Hours.Mid, plain.Stages[3].Hours.Mid*scale, 1e-9)
 
 	// Two readings: each rules its own rise.
-	two := run(rests + `{ rest = "1 h", at = "26 C", as = "slab 40 mm", measured = "2 x" }, { shape = "loaf" }, { proof = "1 h", at = "30 C", as = "slab 40 mm", measured = "3 x" }, { rest = "10 min", at = "30 C" }`)
+	two := run(
+		rests + `{ rest = "1 h", at = "26 C", as = "slab 40 mm", measured = "2 x" }, { shape = "loaf" }, { proof = "1 h", at = "30 C", as = "slab 40 mm", measured = "3 x" }, { rest = "10 min", at = "30 C" }`,
+	)
 	near(t, "bulk", (two.Stages[1].Hours.Mid+two.Stages[3].Hours.Mid)*gas, ferment.DoublingE, 1e-9)
 	near(t, "proof", two.Stages[5].Hours.Mid*gas, ferment.DoublingE*math.Log2(3), 1e-9)
 
 	// A temperature read later does not undo what the rise said of the yeast.
-	later := run(rests + `{ rest = "1 h", at = "26 C", as = "slab 40 mm", measured = "2 x" }, { chill = "6 h", as = "slab 40 mm", measured = "11 C" }`)
-	bare := run(rests + `{ rest = "1 h", at = "26 C", as = "slab 40 mm" }, { chill = "6 h", as = "slab 40 mm", measured = "11 C" }`)
-	near(t, "a chill that was read", later.Stages[4].Hours.Mid, bare.Stages[4].Hours.Mid*later.RiseScale, 1e-9)
+	later := run(
+		rests + `{ rest = "1 h", at = "26 C", as = "slab 40 mm", measured = "2 x" }, { chill = "6 h", as = "slab 40 mm", measured = "11 C" }`,
+	)
+	bare := run(
+		rests + `{ rest = "1 h", at = "26 C", as = "slab 40 mm" }, { chill = "6 h", as = "slab 40 mm", measured = "11 C" }`,
+	)
+	near(
+		t,
+		"a chill that was read",
+		later.Stages[4].Hours.Mid,
+		bare.Stages[4].Hours.Mid*later.RiseScale,
+		1e-9,
+	)
 }
 
 // A rise that says nothing leaves the model alone.
@@ -233,7 +322,14 @@ func TestRiseWithoutYeast(t *testing.T) {
 			s.Gas = gas
 			life := follow(t, s)
 			if life.Rise || life.RiseScale != 1 || math.IsNaN(life.Stages[0].Hours.Mid) {
-				t.Errorf("gas %v, %s: rise %v, scale %v, hours %v", gas, rise, life.Rise, life.RiseScale, life.Stages[0].Hours)
+				t.Errorf(
+					"gas %v, %s: rise %v, scale %v, hours %v",
+					gas,
+					rise,
+					life.Rise,
+					life.RiseScale,
+					life.Stages[0].Hours,
+				)
 			}
 		}
 	}

@@ -9,8 +9,8 @@ import (
 	"forebake/engine/science/heat"
 )
 
-// reshape takes the geometry that a step gives the part, which turns it over. A form that is written beats the one that the
-// mass and the pieces would make.
+// reshape takes the geometry that a step gives the part, which turns it over. A form that is
+// written beats the one that the mass and the pieces would make.
 func (f *Simulator) reshape(step *formula.Step) {
 	turned := f.portion(step)
 	set := func(b heat.Body) {
@@ -40,7 +40,8 @@ func (f *Simulator) reshape(step *formula.Step) {
 	}
 }
 
-// portion reads into how many pieces a step divides the part, and into which tin it goes; true when it does either.
+// portion reads into how many pieces a step divides the part, and into which tin it goes; true when
+// it does either.
 func (f *Simulator) portion(step *formula.Step) bool {
 	kg := f.massKg()
 	switch v := step.Verb; {
@@ -64,14 +65,17 @@ func (f *Simulator) portion(step *formula.Step) bool {
 		f.shape.pieces = step.Pieces.Lo
 	}
 	f.intoTin(step)
-	if made := f.setup.Part.Formula.Makes.Pieces; made > 0 && step.Verb.Finishes() && step.Pieces == nil && (f.shape.pieces <= 1 || f.shape.pieces > made) {
+	if made := f.setup.Part.Formula.Makes.Pieces; made > 0 && step.Verb.Finishes() &&
+		step.Pieces == nil &&
+		(f.shape.pieces <= 1 || f.shape.pieces > made) {
 		f.shape.pieces = made // strands are plaited; a batch that no step divides is divided all the same
 	}
 	f.shape.pieceKg = kg / math.Max(1, f.shape.pieces)
 	return true
 }
 
-// intoTin takes the tin that a step names; false when it names none, or the one that the part is in already.
+// intoTin takes the tin that a step names; false when it names none, or the one that the part is in
+// already.
 func (f *Simulator) intoTin(step *formula.Step) bool {
 	if step.Tin == "" {
 		return false
@@ -89,13 +93,17 @@ func (f *Simulator) intoTin(step *formula.Step) bool {
 }
 
 func brick(h geometry.HalfSize) heat.Body {
-	return heat.Body{Shape: heat.Brick, Half: [figure.Runs]float64{h.LengthMM / 1000, h.WidthMM / 1000, h.HeightMM / 1000}}
+	return heat.Body{
+		Shape: heat.Brick,
+		Half:  [figure.Runs]float64{h.LengthMM / 1000, h.WidthMM / 1000, h.HeightMM / 1000},
+	}
 }
 
 // smallPieceKg is the weight up to which a piece is taken as a bun rather than a loaf.
 const smallPieceKg = 0.25
 
-// freeStanding gives a piece without a tin: a bun, or a loaf twice and a half as long as wide (common practice, a guess).
+// freeStanding gives a piece without a tin: a bun, or a loaf twice and a half as long as wide
+// (common practice, a guess).
 func (f *Simulator) freeStanding(kg, density float64) (geometry.HalfSize, bool) {
 	if kg <= smallPieceKg {
 		return geometry.BunHalfMM(kg*1000, density, geometry.BunHeight)
@@ -144,5 +152,6 @@ func bowl(kg, rho float64) heat.Body {
 	return heat.BowlOf(volume, math.Cbrt(8*volume/math.Pi)/2)
 }
 
-// thinnest is the slab that a part is taken for in the coldest run where no step says how it stands, m.
+// thinnest is the slab that a part is taken for in the coldest run where no step says how it
+// stands, m.
 const thinnest = 0.02

@@ -83,14 +83,16 @@ func (f *Simulator) step(step *formula.Step, st *Stage) {
 	f.wait(step, st, e)
 }
 
-// loseTrack ends a stage without a temperature: it, and what comes after, stands on something that is not written.
+// loseTrack ends a stage without a temperature: it, and what comes after, stands on something that
+// is not written.
 func (f *Simulator) loseTrack(st *Stage, missing string) {
 	st.Known, st.Missing, f.missing = false, missing, missing
 	st.MissingAt, f.lostAt = st.Step, st.Step
 }
 
-// inOwnBowl reports whether a step is done to some of the ingredients in a bowl or pan of their own, before the mix at which the
-// part begins: yeast that is soaked, butter that is melted for a dough.
+// inOwnBowl reports whether a step is done to some of the ingredients in a bowl or pan of their
+// own, before the mix at which the part begins: yeast that is soaked, butter that is melted for a
+// dough.
 func (f *Simulator) inOwnBowl(step *formula.Step) bool {
 	if f.mixed || f.moved {
 		return false
@@ -99,7 +101,8 @@ func (f *Simulator) inOwnBowl(step *formula.Step) bool {
 	switch {
 	case step.Verb.Soaks():
 	case step.Verb.Cooks() || step.Verb.Melts():
-		// A filling is cooked as it goes: taking it for cold until its mix would be the unsafe side.
+		// A filling is cooked as it goes: taking it for cold until its mix would be the unsafe
+		// side.
 		if len(step.With) == 0 || part.Kind != formula.Dough && part.Kind != formula.Preferment {
 			return false
 		}
@@ -114,8 +117,8 @@ func (f *Simulator) inOwnBowl(step *formula.Step) bool {
 	return false
 }
 
-// mix makes the part even. The first mix is where the setup's start holds, unless something was done to the part before; any
-// other mix is at what was read or aimed at, if anything.
+// mix makes the part even. The first mix is where the setup's start holds, unless something was
+// done to the part before; any other mix is at what was read or aimed at, if anything.
 func (f *Simulator) mix(step *formula.Step, st *Stage) {
 	f.turnOver()
 	aim := step.To
@@ -155,7 +158,13 @@ func (f *Simulator) keepState(st *Stage) {
 		s := f.now(&f.runs[i])
 		core[i], mean[i], surface[i] = s.CoreC, s.MeanC, s.SurfaceC
 	}
-	st.StartCore, st.Core, st.CoreMax = figure.Ordered(core), figure.Ordered(core), figure.Ordered(core)
+	st.StartCore, st.Core, st.CoreMax = figure.Ordered(
+		core,
+	), figure.Ordered(
+		core,
+	), figure.Ordered(
+		core,
+	)
 	st.Mean, st.Surface = figure.Ordered(mean), figure.Ordered(surface)
 }
 
@@ -196,8 +205,8 @@ func (f *Simulator) heated(step *formula.Step, st *Stage) {
 	st.CoreMax = st.StartCore.Max(after)
 }
 
-// fill spreads a filling on: the two share their heat at once, being thin. false when nothing is known of the filling, and so
-// nothing of what comes after.
+// fill spreads a filling on: the two share their heat at once, being thin. false when nothing is
+// known of the filling, and so nothing of what comes after.
 func (f *Simulator) fill(step *formula.Step, st *Stage) bool {
 	var fill *Filling
 	if step.Uses != nil && f.setup.Filling != nil {
@@ -223,7 +232,8 @@ func (f *Simulator) fill(step *formula.Step, st *Stage) bool {
 	if rho, ok := geometry.MeanDensity(own*1000, f.shape.mixedRho/1000, kg*1000, fill.Material.Density/1000); ok {
 		f.shape.mixedRho = rho * 1000
 	}
-	if rho, ok := geometry.MeanDensity(f.shape.filling*1000, f.shape.fillRho/1000, kg*1000, fill.Material.Density/1000); ok && f.shape.filling > 0 {
+	if rho, ok := geometry.MeanDensity(f.shape.filling*1000, f.shape.fillRho/1000, kg*1000, fill.Material.Density/1000); ok &&
+		f.shape.filling > 0 {
 		f.shape.fillRho = rho * 1000
 	} else {
 		f.shape.fillRho = fill.Material.Density

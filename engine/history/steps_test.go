@@ -16,24 +16,58 @@ import (
 func filled(t tester, steps string, tC float64) history.Setup {
 	t.Helper()
 	s := setup(t, steps)
-	fill := history.Filling{Temp: even(tC), MassG: figure.Point(500), Material: history.Material{Known: true, Conductivity: 0.4, Density: 1250, SpecificHeat: 3200, Diffusivity: 1e-7}}
+	fill := history.Filling{
+		Temp:  even(tC),
+		MassG: figure.Point(500),
+		Material: history.Material{
+			Known:        true,
+			Conductivity: 0.4,
+			Density:      1250,
+			SpecificHeat: 3200,
+			Diffusivity:  1e-7,
+		},
+	}
 	s.Filling = func(*formula.Part) *history.Filling { return &fill }
 	return s
 }
 
 func TestFillingSharesItsHeat(t *testing.T) {
 	mixed := (2*2600*26 + 0.5*3200*45) / (2*2600 + 0.5*3200)
-	st := follow(t, filled(t, `{ sheet = "5 mm" }, { fill = "f" }, { shape = "loaf" }, { rest = "10 min", at = "room" }`, 45)).Stages
+	st := follow(
+		t,
+		filled(
+			t,
+			`{ sheet = "5 mm" }, { fill = "f" }, { shape = "loaf" }, { rest = "10 min", at = "room" }`,
+			45,
+		),
+	).Stages
 	nearBand(t, "after the fill", st[1].Core, even(mixed), 1e-9)
 	near(t, "next step", st[3].StartCore.Mid, mixed, 1e-9)
 
 	// Two fillings: both weigh, and both warm.
-	twice := follow(t, filled(t, `{ fill = "f" }, { fill = "f" }, { bake = "30 min", at = "180 C", core = "92 C" }`, 45)).Stages
+	twice := follow(
+		t,
+		filled(
+			t,
+			`{ fill = "f" }, { fill = "f" }, { bake = "30 min", at = "180 C", core = "92 C" }`,
+			45,
+		),
+	).Stages
 	second := ((2*2600+0.5*3200)*mixed + 0.5*3200*45) / (2*2600 + 2*0.5*3200)
-	near(t, "after the second fill", twice[1].Core.Mid, second, 0.5) // the filled dough is taken to have the dough's specific heat
+	near(
+		t,
+		"after the second fill",
+		twice[1].Core.Mid,
+		second,
+		0.5,
+	) // the filled dough is taken to have the dough's specific heat
 	one := follow(t, filled(t, `{ fill = "f" }, { bake = "30 min", at = "180 C", core = "92 C" }`, 45)).Stages[1]
 	if !(twice[2].MinutesToCore.Mid > 1.1*one.MinutesToCore.Mid) {
-		t.Errorf("minutes to 92 C: one filling %v, two %v", one.MinutesToCore, twice[2].MinutesToCore)
+		t.Errorf(
+			"minutes to 92 C: one filling %v, two %v",
+			one.MinutesToCore,
+			twice[2].MinutesToCore,
+		)
 	}
 	plain := follow(t, setup(t, `{ bake = "30 min", at = "180 C", core = "92 C" }`)).Stages[0]
 	if !(one.MinutesToCore.Mid > 1.2*plain.MinutesToCore.Mid) {
@@ -78,7 +112,13 @@ func TestNotWritten(t *testing.T) {
 		}
 	}
 	// A shape or a divide that takes time, and says nothing of where, changes nothing.
-	st := follow(t, setup(t, `{ mix = "9 min" }, { divide = "100 g", time = "10 min" }, { shape = "knots", time = "20 min" }, { proof = "1 h", at = "30 C" }`)).Stages
+	st := follow(
+		t,
+		setup(
+			t,
+			`{ mix = "9 min" }, { divide = "100 g", time = "10 min" }, { shape = "knots", time = "20 min" }, { proof = "1 h", at = "30 C" }`,
+		),
+	).Stages
 	for i := range st {
 		if !st[i].Known || st[i].Missing != "" {
 			t.Errorf("stage %d: known %v, misses %q", i, st[i].Known, st[i].Missing)
@@ -87,14 +127,21 @@ func TestNotWritten(t *testing.T) {
 	near(t, "the proof's beginning", st[3].StartCore.Mid, 26, 1e-9)
 	near(t, "hours before it", st[3].StartH.Mid(), 0.15+0.5, 1e-12)
 	// The time to the core needs no time of its own.
-	if st := follow(t, setup(t, `{ bake = "?", at = "190 C", core = "92 C" }`)).Stages[0]; !st.HasCoreMinutes || !(st.MinutesToCore.Mid > 5) {
+	if st := follow(t, setup(t, `{ bake = "?", at = "190 C", core = "92 C" }`)).Stages[0]; !st.HasCoreMinutes ||
+		!(st.MinutesToCore.Mid > 5) {
 		t.Errorf("minutes to core %v", st.MinutesToCore)
 	}
 }
 
 // The part begins with its mix: what is soaked or melted for it before stands apart.
 func TestBeforeTheMix(t *testing.T) {
-	st := follow(t, setup(t, `{ soak = "10 min", at = "40 C", with = "bread flour" }, { melt = "5 min", to = "45 C", with = "bread flour" }, { mix = "9 min", to = "24 C" }, { rest = "1 h", at = "26 C" }`)).Stages
+	st := follow(
+		t,
+		setup(
+			t,
+			`{ soak = "10 min", at = "40 C", with = "bread flour" }, { melt = "5 min", to = "45 C", with = "bread flour" }, { mix = "9 min", to = "24 C" }, { rest = "1 h", at = "26 C" }`,
+		),
+	).Stages
 	for i := range st {
 		if !st[i].Known {
 			t.Errorf("stage %d misses %q", i, st[i].Missing)
@@ -102,20 +149,38 @@ func TestBeforeTheMix(t *testing.T) {
 	}
 	near(t, "the rest's beginning", st[3].StartCore.Mid, 26, 1e-9)
 	// A soak that says nothing of its time or place takes nothing away.
-	st = follow(t, setup(t, `{ soak = "?" }, { mix = "9 min" }, { rest = "1 h", at = "26 C" }`)).Stages
+	st = follow(
+		t,
+		setup(t, `{ soak = "?" }, { mix = "9 min" }, { rest = "1 h", at = "26 C" }`),
+	).Stages
 	if !st[2].Known {
 		t.Errorf("the rest misses %q", st[2].Missing)
 	}
 	// What is cooked whole is hot until it is mixed to something else.
-	st = follow(t, setup(t, `{ cook = "5 min", to = "85 C" }, { mix = "1 min" }, { cool = "1 min", at = "room" }`)).Stages
+	st = follow(
+		t,
+		setup(
+			t,
+			`{ cook = "5 min", to = "85 C" }, { mix = "1 min" }, { cool = "1 min", at = "room" }`,
+		),
+	).Stages
 	near(t, "after a mix without an aim", st[1].Core.Mid, 85, 1e-9)
-	st = follow(t, setup(t, `{ cook = "5 min", to = "85 C" }, { mix = "1 min", to = "30 C" }, { cool = "1 min", at = "room" }`)).Stages
+	st = follow(
+		t,
+		setup(
+			t,
+			`{ cook = "5 min", to = "85 C" }, { mix = "1 min", to = "30 C" }, { cool = "1 min", at = "room" }`,
+		),
+	).Stages
 	near(t, "after a mix to 30 C", st[1].Core.Mid, 30, 1e-9)
 }
 
 // Yeast that was fried makes no gas and no heat.
 func TestFriedDoughIsDead(t *testing.T) {
-	s := setup(t, `{ rest = "1 h", at = "26 C" }, { cook = "2 min", core = "92 C" }, { cool = "6 h", at = "28 C" }`)
+	s := setup(
+		t,
+		`{ rest = "1 h", at = "26 C" }, { cook = "2 min", core = "92 C" }, { cool = "6 h", at = "28 C" }`,
+	)
 	s.Gas = 2
 	st := follow(t, s).Stages
 	if !(st[0].Hours.Mid > 0) || st[2].Hours != (figure.Estimate{}) || st[2].Core.High > 80 {
@@ -141,7 +206,14 @@ func TestTinWhereverItIsNamed(t *testing.T) {
 		st := follow(t, setup(t, steps)).Stages
 		last := st[len(st)-1]
 		if last.Body != want.Body || math.Abs(last.MinutesToCore.Mid-want.MinutesToCore.Mid) > 1 {
-			t.Errorf("%s: %v and %v, not %v and %v", steps, last.Body, last.MinutesToCore, want.Body, want.MinutesToCore)
+			t.Errorf(
+				"%s: %v and %v, not %v and %v",
+				steps,
+				last.Body,
+				last.MinutesToCore,
+				want.Body,
+				want.MinutesToCore,
+			)
 		}
 	}
 	// How many a formula makes stands in for a divide that nobody wrote.
@@ -153,20 +225,37 @@ func TestTinWhereverItIsNamed(t *testing.T) {
 	s.Part = part(t, `{ divide = 20 }, { bake = "30 min", at = "190 C", core = "92 C" }`)
 	divided := follow(t, s).Stages[1]
 	if pieces.Body != divided.Body || !(pieces.MinutesToCore.Mid < 0.5*whole) {
-		t.Errorf("20 pieces %v and %v, divided %v and %v", pieces.Body, pieces.MinutesToCore, divided.Body, divided.MinutesToCore)
+		t.Errorf(
+			"20 pieces %v and %v, divided %v and %v",
+			pieces.Body,
+			pieces.MinutesToCore,
+			divided.Body,
+			divided.MinutesToCore,
+		)
 	}
 }
 
-// No crumb passes boiling, whatever the oven and the altitude, and the core is the bake's own figure.
+// No crumb passes boiling, whatever the oven and the altitude, and the core is the bake's own
+// figure.
 func TestBakeIsCapped(t *testing.T) {
 	for _, altitude := range []float64{0, 500, 1500, 2000} {
 		boils := heat.BoilingPointC(altitude)
 		for _, minutes := range []string{"5 min", "20 min", "3 h", "1 h to 90 min", "400 h"} {
-			s := setup(t, `{ divide = "60 g" }, { bake = "`+minutes+`", at = "260 C", core = "95 C" }`)
+			s := setup(
+				t,
+				`{ divide = "60 g" }, { bake = "`+minutes+`", at = "260 C", core = "95 C" }`,
+			)
 			s.Kitchen.Altitude.Interval = figure.Point(altitude)
 			st := follow(t, s).Stages[1]
-			if !st.Known || st.Core.High > boils-heat.BoilingMargin+1e-9 || st.CoreMax.High > boils-heat.BoilingMargin+1e-9 {
-				t.Errorf("%s at %v m: core %v, water boils at %v", minutes, altitude, st.Core, boils)
+			if !st.Known || st.Core.High > boils-heat.BoilingMargin+1e-9 ||
+				st.CoreMax.High > boils-heat.BoilingMargin+1e-9 {
+				t.Errorf(
+					"%s at %v m: core %v, water boils at %v",
+					minutes,
+					altitude,
+					st.Core,
+					boils,
+				)
 			}
 			if st.HasCoreMinutes != (95 <= boils-heat.CoreMargin) {
 				t.Errorf("95 C at %v m: %v", altitude, st.MinutesToCore)
@@ -209,9 +298,15 @@ func TestTheOvenCounts(t *testing.T) {
 	if any := at("170 C to 190 C"); !(any.Low < usual.Low && any.High > usual.High) {
 		t.Errorf("a range of ovens %v, one %v", any, usual)
 	}
-	fan := minutes(`{ divide = "500 g" }, { bake = "30 min", at = "180 C", core = "92 C", by = "fan oven" }`)
-	static := minutes(`{ divide = "500 g" }, { bake = "30 min", at = "180 C", core = "92 C", by = "static oven" }`)
-	steam := minutes(`{ divide = "500 g" }, { bake = "30 min", at = "180 C", core = "92 C", by = "steam oven" }`)
+	fan := minutes(
+		`{ divide = "500 g" }, { bake = "30 min", at = "180 C", core = "92 C", by = "fan oven" }`,
+	)
+	static := minutes(
+		`{ divide = "500 g" }, { bake = "30 min", at = "180 C", core = "92 C", by = "static oven" }`,
+	)
+	steam := minutes(
+		`{ divide = "500 g" }, { bake = "30 min", at = "180 C", core = "92 C", by = "steam oven" }`,
+	)
 	if !(fan.Mid < 0.95*static.Mid) || !(steam.Low < fan.Low) {
 		t.Errorf("fan %v, static %v, steam %v", fan, static, steam)
 	}
@@ -220,12 +315,23 @@ func TestTheOvenCounts(t *testing.T) {
 		t.Errorf("an oven that is not written: %v", open)
 	}
 	st := follow(t, setup(t, `{ divide = "500 g" }, { bake = "30 min", at = "360 C", core = "92 C" }`)).Stages[1]
-	unknown(t, st, "a core that was read at the end of this bake: the oven is 360 C; bakes are reckoned from 110 to 350 C")
+	unknown(
+		t,
+		st,
+		"a core that was read at the end of this bake: the oven is 360 C; bakes are reckoned from 110 to 350 C",
+	)
 }
 
-// Surroundings as warm as the part change nothing; thin, huge, frozen and boiling parts end in figures, and soon.
+// Surroundings as warm as the part change nothing; thin, huge, frozen and boiling parts end in
+// figures, and soon.
 func TestOddCorners(t *testing.T) {
-	nearBand(t, "surroundings alike", follow(t, setup(t, `{ rest = "2 h", at = "26 C" }`)).Stages[0].Core, even(26), 1e-9)
+	nearBand(
+		t,
+		"surroundings alike",
+		follow(t, setup(t, `{ rest = "2 h", at = "26 C" }`)).Stages[0].Core,
+		even(26),
+		1e-9,
+	)
 	begun := time.Now()
 	for _, steps := range []string{
 		`{ proof = "400 h", at = "30 C" }`, `{ proof = "400 h", at = "45 C", as = "slab 300 mm" }`, `{ chill = "60 day" }`, `{ rest = "1 s", at = "room" }`,
@@ -241,7 +347,11 @@ func TestOddCorners(t *testing.T) {
 				for _, st := range follow(t, s).Stages {
 					if !st.Known {
 						if st.Missing == "" {
-							t.Errorf("%s from %v C: nothing is missing, and nothing is known", steps, start)
+							t.Errorf(
+								"%s from %v C: nothing is missing, and nothing is known",
+								steps,
+								start,
+							)
 						}
 						continue
 					}
@@ -251,7 +361,8 @@ func TestOddCorners(t *testing.T) {
 				}
 				var f history.Simulator
 				for _, step := range s.Part.Steps {
-					if b, ok := f.TimeTo(s, step, 10); ok && (math.IsNaN(b.Low) || math.IsNaN(b.Mid) || math.IsNaN(b.High) || b.Low < 0) {
+					if b, ok := f.TimeTo(s, step, 10); ok &&
+						(math.IsNaN(b.Low) || math.IsNaN(b.Mid) || math.IsNaN(b.High) || b.Low < 0) {
 						t.Errorf("%s from %v C: time to 10 C is %v", steps, start, b)
 					}
 				}

@@ -63,7 +63,11 @@ func (f *Simulator) learn(step *formula.Step, e environment) told {
 }
 
 // learnInBath is learn for the runs of a bath.
-func (f *Simulator) learnInBath(step *formula.Step, e environment, baths *[figure.Runs]heat.Chilling) told {
+func (f *Simulator) learnInBath(
+	step *formula.Step,
+	e environment,
+	baths *[figure.Runs]heat.Chilling,
+) told {
 	seconds, ok := readAt(step, e)
 	if !ok {
 		return nothing

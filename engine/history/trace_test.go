@@ -10,13 +10,15 @@ import (
 	"forebake/engine/history"
 )
 
-// The course of a wait begins and ends where the stage does, goes forward in time, and lies on the line that a cooling or warming body
-// takes: following the same wait for a part of its time ends on it.
+// The course of a wait begins and ends where the stage does, goes forward in time, and lies on the
+// line that a cooling or warming body takes: following the same wait for a part of its time ends on
+// it.
 func TestTraceLiesOnTheCourse(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		minutes := rapid.IntRange(4, 600).Draw(t, "minutes")
 		at := rapid.SampledFrom([]string{"3 C", "21 C", "30 C", "-18 C", "60 C"}).Draw(t, "at")
-		as := rapid.SampledFrom([]string{"slab 20 mm", "slab 60 mm", "bowl", "ball", "tray 10 mm"}).Draw(t, "as")
+		as := rapid.SampledFrom([]string{"slab 20 mm", "slab 60 mm", "bowl", "ball", "tray 10 mm"}).
+			Draw(t, "as")
 		gas := rapid.SampledFrom([]float64{0, 0.4}).Draw(t, "gas")
 		run := func(minutes float64, trace bool) history.Stage {
 			s := setup(t, fmt.Sprintf(`{ chill = "%g min", at = %q, as = %q }`, minutes, at, as))
@@ -31,7 +33,13 @@ func TestTraceLiesOnTheCourse(t *testing.T) {
 		for r, trace := range whole.Trace {
 			last := trace[len(trace)-1]
 			if trace[0].Hours != 0 || math.Abs(last.Hours-float64(minutes)/60) > 1e-9 {
-				t.Fatalf("run %d goes from %v to %v h of %d min", r, trace[0].Hours, last.Hours, minutes)
+				t.Fatalf(
+					"run %d goes from %v to %v h of %d min",
+					r,
+					trace[0].Hours,
+					last.Hours,
+					minutes,
+				)
 			}
 			for i := 1; i < len(trace); i++ {
 				if !(trace[i].Hours > trace[i-1].Hours) {
@@ -49,12 +57,18 @@ func TestTraceLiesOnTheCourse(t *testing.T) {
 			by = 0.3 // a dough with a source is stepped, and other ends make other steps
 		}
 		if part := run(point.Hours*60, true); math.Abs(part.Core.Mid-point.Core) > by {
-			t.Fatalf("%v h on the middle run is at %v, its course at %v", point.Hours, part.Core.Mid, point.Core)
+			t.Fatalf(
+				"%v h on the middle run is at %v, its course at %v",
+				point.Hours,
+				part.Core.Mid,
+				point.Core,
+			)
 		}
 	})
 }
 
-// Straight lines between the points of a cooling lie above it, which is the careful side, and not by much.
+// Straight lines between the points of a cooling lie above it, which is the careful side, and not
+// by much.
 func TestTraceIsFineEnough(t *testing.T) {
 	for _, as := range []string{"tray 10 mm", "tray 40 mm", "bowl"} {
 		s := setup(t, fmt.Sprintf(`{ chill = "8 h", at = "3 C", as = %q }`, as))
@@ -66,7 +80,14 @@ func TestTraceIsFineEnough(t *testing.T) {
 		}
 		const n = 400
 		for i := range n {
-			one := setup(t, fmt.Sprintf(`{ chill = "%g min", at = "3 C", as = %q }`, (float64(i)+0.5)/n*480, as))
+			one := setup(
+				t,
+				fmt.Sprintf(
+					`{ chill = "%g min", at = "3 C", as = %q }`,
+					(float64(i)+0.5)/n*480,
+					as,
+				),
+			)
 			one.Start = even(85)
 			fine += follow(t, one).Stages[0].Core.Mid * 8 / n
 		}

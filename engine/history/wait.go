@@ -112,7 +112,8 @@ func (l *run) ambient(e environment) float64 {
 	return estimateOf(e.ambient).At(l.which)
 }
 
-// quick reports whether a run is the one that goes faster than the middle: the coldest when it cools, the warmest when it warms.
+// quick reports whether a run is the one that goes faster than the middle: the coldest when it
+// cools, the warmest when it warms.
 func (l *run) quick(cooling bool) bool {
 	return l.which != figure.Middle && (l.which == figure.Low) == cooling
 }
@@ -137,7 +138,8 @@ func (f *Simulator) enter(l *run, e environment) bool {
 	if !f.shape.known && l.quick(cooling) {
 		body = heat.SlabOf(thinnest)
 	}
-	if l.live && body != l.body { // no step says how it stands, and another guess is the outer one now
+	if l.live &&
+		body != l.body { // no step says how it stands, and another guess is the outer one now
 		l.lastT, l.live = t, false
 	}
 	alpha /= f.setting(t, ambient)
@@ -150,8 +152,8 @@ func (f *Simulator) enter(l *run, e environment) bool {
 	return l.live && l.walk.Stage(ambient, f.coefficient(l, e, cooling))
 }
 
-// speed is how much faster or slower than the middle a run goes, by the model's error; and how much its own heat holds a
-// fermenting dough up.
+// speed is how much faster or slower than the middle a run goes, by the model's error; and how much
+// its own heat holds a fermenting dough up.
 func (f *Simulator) speed(l *run, e environment, cooling bool) float64 {
 	speed, err := 1.0, f.timeError(l, e)
 	switch {
@@ -180,7 +182,13 @@ func (f *Simulator) timeError(l *run, e environment) float64 {
 func (f *Simulator) growth(l *run, e environment) float64 {
 	const cooling = true
 	m, t := f.setup.Material, l.walk.At(0).MeanC
-	excess := heat.DTSteadyState(heat.FermentationHeat(f.watts(l), t), m.Density, l.body.Nearest(), m.Conductivity, f.coefficient(l, e, cooling))
+	excess := heat.DTSteadyState(
+		heat.FermentationHeat(f.watts(l), t),
+		m.Density,
+		l.body.Nearest(),
+		m.Conductivity,
+		f.coefficient(l, e, cooling),
+	)
 	return heat.GrowthByFermentation(excess, t, l.ambient(e))
 }
 
@@ -189,22 +197,29 @@ func (f *Simulator) watts(l *run) float64 {
 	return wattsAt28 * f.setup.Gas * [figure.Runs]float64{0.5, 1, 1.5}[l.which]
 }
 
-// hardGrowth is the stretch beyond which the first order is too low, and the solver with a source takes over.
+// hardGrowth is the stretch beyond which the first order is too low, and the solver with a source
+// takes over.
 const hardGrowth = 1.25
 
 func (f *Simulator) worksHard(l *run, e environment) bool {
-	return f.setup.Gas > 0 && l.walk.At(0).MeanC-e.ambient.Mid() >= coldStep && f.growth(l, e) >= hardGrowth
+	return f.setup.Gas > 0 && l.walk.At(0).MeanC-e.ambient.Mid() >= coldStep &&
+		f.growth(l, e) >= hardGrowth
 }
 
-// coldStep is the fall in temperature from which a stage counts as a chill, K. In a rest or a proof a dough's own heat is left
-// out: the published rises that the fermentation model is calibrated on took the dough at its surroundings' temperature, its own
-// heat included.
+// coldStep is the fall in temperature from which a stage counts as a chill, K. In a rest or a proof
+// a dough's own heat is left out: the published rises that the fermentation model is calibrated on
+// took the dough at its surroundings' temperature, its own heat included.
 const coldStep = 8
 
-// working follows a thick dough whose own heat matters, by finite volumes with the heat of fermentation as a source. It starts
-// even, at the mean, which is how a dough that was just mixed or rested stands. It gives the state after seconds, the hottest
-// core until then, and the equivalent hours gained in fermenting seconds.
-func (f *Simulator) working(l *run, e environment, seconds, fermenting float64) (end heat.State, most, hours float64) {
+// working follows a thick dough whose own heat matters, by finite volumes with the heat of
+// fermentation as a source. It starts even, at the mean, which is how a dough that was just mixed
+// or rested stands. It gives the state after seconds, the hottest core until then, and the
+// equivalent hours gained in fermenting seconds.
+func (f *Simulator) working(
+	l *run,
+	e environment,
+	seconds, fermenting float64,
+) (end heat.State, most, hours float64) {
 	const parts = 8
 	v := &f.volumes
 	now := l.walk.At(0)
@@ -252,8 +267,8 @@ func (f *Simulator) startWorking(v *heat.Volumes, l *run, e environment, t float
 	v.Stage(l.ambient(e), h)
 }
 
-// workingTime is when the core of such a dough comes to a target, h; +Inf when it has not in longestWatch. A working dough may warm
-// before it cools, or never cool.
+// workingTime is when the core of such a dough comes to a target, h; +Inf when it has not in
+// longestWatch. A working dough may warm before it cools, or never cool.
 func (f *Simulator) workingTime(l *run, e environment, targetC float64) float64 {
 	const shortest = 1800.0
 	v := &f.volumes
@@ -269,7 +284,11 @@ func (f *Simulator) workingTime(l *run, e environment, targetC float64) float64 
 			case last <= targetC:
 				share = 0 // the mean that it starts from may be there before the core is
 			case core > ambient:
-				share = math.Log((last-ambient)/(targetC-ambient)) / math.Log((last-ambient)/(core-ambient)) // it dies away
+				share = math.Log(
+					(last-ambient)/(targetC-ambient),
+				) / math.Log(
+					(last-ambient)/(core-ambient),
+				) // it dies away
 			default:
 				share = (last - targetC) / (last - core)
 			}
@@ -281,8 +300,9 @@ func (f *Simulator) workingTime(l *run, e environment, targetC float64) float64 
 	return math.Inf(1)
 }
 
-// wattsAt28 is the heat of fermentation at 28 C for each percent of yeast times osmotic factor, W/kg: a doubling takes 1.25
-// %-hours and about 1.45 litres of gas a kilo, 2 kJ a litre (derived; 50 % either way).
+// wattsAt28 is the heat of fermentation at 28 C for each percent of yeast times osmotic factor,
+// W/kg: a doubling takes 1.25 %-hours and about 1.45 litres of gas a kilo, 2 kJ a litre (derived;
+// 50 % either way).
 const wattsAt28 = 0.77
 
 // wait leaves the part in its surroundings for the time of the step.
@@ -294,7 +314,10 @@ func (f *Simulator) wait(step *formula.Step, st *Stage, e environment) {
 		if vessel, in := f.vessel(&f.runs[i], e); in {
 			c, why := f.chilling(&f.runs[i], e, vessel)
 			if why != "" {
-				f.loseTrack(st, "a temperature that was read at the end of this "+step.Verb.Name+": "+why)
+				f.loseTrack(
+					st,
+					"a temperature that was read at the end of this "+step.Verb.Name+": "+why,
+				)
 				return
 			}
 			baths[i], bathed[i] = c, true
@@ -326,9 +349,18 @@ func (f *Simulator) wait(step *formula.Step, st *Stage, e environment) {
 		case !read:
 			speed = f.speed(l, e, cooling)
 		case bathed[i] && !f.passes(&baths[i], l, step, e), !bathed[i] && !f.believe(l, step, e):
-			if lo, hi := outermost(start, e); step.Reading.Temp.Lo < lo-readingSlack || step.Reading.Temp.Hi > hi+readingSlack {
+			if lo, hi := outermost(start, e); step.Reading.Temp.Lo < lo-readingSlack ||
+				step.Reading.Temp.Hi > hi+readingSlack {
 				// A slip of the pen must not clear what it was written beside.
-				f.loseTrack(st, fmt.Sprintf("a reading that can be in this %s, between %.0f C and %.0f C", step.Verb.Name, lo, hi))
+				f.loseTrack(
+					st,
+					fmt.Sprintf(
+						"a reading that can be in this %s, between %.0f C and %.0f C",
+						step.Verb.Name,
+						lo,
+						hi,
+					),
+				)
 				return
 			}
 			f.asRead(st, e, start, step.Reading.Temp.Interval)
@@ -381,17 +413,35 @@ func (f *Simulator) wait(step *formula.Step, st *Stage, e environment) {
 		}
 	}
 	f.heard(e, said)
-	st.StartCore, st.Core, st.Mean, st.Surface, st.CoreMax, st.Hours = figure.Ordered(start), figure.Ordered(core), figure.Ordered(mean), figure.Ordered(surface), figure.Ordered(most), figure.Ordered(hours)
+	st.StartCore, st.Core, st.Mean, st.Surface, st.CoreMax, st.Hours = figure.Ordered(
+		start,
+	), figure.Ordered(
+		core,
+	), figure.Ordered(
+		mean,
+	), figure.Ordered(
+		surface,
+	), figure.Ordered(
+		most,
+	), figure.Ordered(
+		hours,
+	)
 }
 
-// believe makes a run pass through a probe reading (learn keeps what that says for later stages): the coldest run through the lower end of a range that was read, the warmest through the upper. ok is false when the reading must be taken as it stands: no coefficient explains it, or the step's length is
-// a range, so that nobody knows when it was read.
+// believe makes a run pass through a probe reading (learn keeps what that says for later stages):
+// the coldest run through the lower end of a range that was read, the warmest through the upper. ok
+// is false when the reading must be taken as it stands: no coefficient explains it, or the step's
+// length is a range, so that nobody knows when it was read.
 func (f *Simulator) believe(l *run, step *formula.Step, e environment) (ok bool) {
 	seconds, ok := readAt(step, e)
 	if !ok {
 		return false
 	}
-	factor, ok := l.walk.ScaleFor(heat.Core, estimateOf(step.Reading.Temp.Interval).At(l.which), seconds)
+	factor, ok := l.walk.ScaleFor(
+		heat.Core,
+		estimateOf(step.Reading.Temp.Interval).At(l.which),
+		seconds,
+	)
 	if !ok {
 		return false
 	}
@@ -410,20 +460,32 @@ func readAt(step *formula.Step, e environment) (seconds float64, ok bool) {
 	return e.minutes.Mid() * 60, true
 }
 
-// readingSlack is how far beyond its surroundings and its start a part can be read, K: probes differ, a dough warms itself, and
-// what steams cools itself.
+// readingSlack is how far beyond its surroundings and its start a part can be read, K: probes
+// differ, a dough warms itself, and what steams cools itself.
 const readingSlack = 4
 
-// outermost gives the temperatures between which a part that started so in such surroundings must be, C.
+// outermost gives the temperatures between which a part that started so in such surroundings must
+// be, C.
 func outermost(start [figure.Runs]float64, e environment) (lo, hi float64) {
-	return min(start[0], start[1], start[2], e.ambient.Lo), max(start[0], start[1], start[2], e.ambient.Hi)
+	return min(
+			start[0],
+			start[1],
+			start[2],
+			e.ambient.Lo,
+		), max(
+			start[0],
+			start[1],
+			start[2],
+			e.ambient.Hi,
+		)
 }
 
-// worstC is the temperature at which what spoils food grows fastest, as far as limits are published (package microbe), C.
+// worstC is the temperature at which what spoils food grows fastest, as far as limits are published
+// (package microbe), C.
 const worstC = 40
 
-// asRead ends a stage at a reading that no run was made to pass through. What the yeast did in the meantime lies between the
-// slowest and the fastest that the temperatures seen allow.
+// asRead ends a stage at a reading that no run was made to pass through. What the yeast did in the
+// meantime lies between the slowest and the fastest that the temperatures seen allow.
 func (f *Simulator) asRead(st *Stage, e environment, start [figure.Runs]float64, reading Interval) {
 	f.setEven(estimateOf(reading))
 	seen := [...]float64{start[0], start[2], reading.Lo, reading.Hi, e.ambient.Lo, e.ambient.Hi}
@@ -437,16 +499,27 @@ func (f *Simulator) asRead(st *Stage, e environment, start [figure.Runs]float64,
 			fast = ferment.TemperatureFactor(ferment.GasOptimumC)
 		}
 		slow, fast = min(slow, fast), max(slow, fast)
-		st.Hours = figure.Estimate{Low: slow * e.minutes.Lo / 60, Mid: (slow + fast) / 2 * e.minutes.Mid() / 60, High: fast * e.minutes.Hi / 60}
+		st.Hours = figure.Estimate{
+			Low:  slow * e.minutes.Lo / 60,
+			Mid:  (slow + fast) / 2 * e.minutes.Mid() / 60,
+			High: fast * e.minutes.Hi / 60,
+		}
 	}
 	if f.setup.Trace {
-		// The course between is not known: the warmest run stands all the time at the worst that was seen, the others go straight.
+		// The course between is not known: the warmest run stands all the time at the worst that
+		// was seen, the others go straight.
 		worst := max(lo, min(hi, worstC))
 		minutes := estimateOf(e.minutes)
 		from := len(f.samples)
-		f.samples = append(f.samples, Sample{0, start[0], start[0]}, Sample{minutes.Low / 60, reading.Lo, reading.Lo},
-			Sample{0, start[1], start[1]}, Sample{minutes.Mid / 60, reading.Mid(), reading.Mid()},
-			Sample{0, worst, worst}, Sample{minutes.High / 60, worst, worst})
+		f.samples = append(
+			f.samples,
+			Sample{0, start[0], start[0]},
+			Sample{minutes.Low / 60, reading.Lo, reading.Lo},
+			Sample{0, start[1], start[1]},
+			Sample{minutes.Mid / 60, reading.Mid(), reading.Mid()},
+			Sample{0, worst, worst},
+			Sample{minutes.High / 60, worst, worst},
+		)
 		for i := range st.Trace {
 			st.Trace[i] = f.samples[from+2*i : from+2*i+2 : from+2*i+2]
 		}
@@ -466,8 +539,9 @@ func (f *Simulator) gained(l *run, e environment, own bool, speed, seconds float
 	return f.equivalent(l, speed, seconds)
 }
 
-// equivalent integrates the temperature factor of yeast over the part's mean temperature for the given time, in hours at 26 C.
-// Two Gauss points in each of four stretches that lengthen with time: temperatures change fastest at first.
+// equivalent integrates the temperature factor of yeast over the part's mean temperature for the
+// given time, in hours at 26 C. Two Gauss points in each of four stretches that lengthen with time:
+// temperatures change fastest at first.
 func (f *Simulator) equivalent(l *run, speed, seconds float64) float64 {
 	if !(f.setup.Gas > 0 || f.tracing) || !(seconds > 0) {
 		return 0

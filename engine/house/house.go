@@ -496,7 +496,10 @@ func (h *House) keepAllergens(at source.Place, item, before *larder.Item, becaus
 		h.Loosened = append(h.Loosened, finding.Loosened{
 			Rule: "allergens-present", Pack: "cautions",
 			What: fmt.Sprintf("the %s list of the house's ingredient %q", list.plain, item.Name),
-			From: listed(list.law, list.were), To: listed(list.law, list.now), Because: because, Place: at,
+			From: listed(
+				list.law,
+				list.were,
+			), To: listed(list.law, list.now), Because: because, Place: at,
 		})
 	}
 }
@@ -527,10 +530,16 @@ func mayBear(r *reading.Reader, l *larder.Larder, item *larder.Item, places []so
 			if n := len(lacks) - 3; n > 1 {
 				lacks = append(lacks[:3:3], fmt.Sprintf("%d more", n))
 			}
-			r.Fault(places[i], "ingredient %q cannot take the name %q: the larder's %q has %s, and "+
-				"their cautions would be lost; use another name, or add like = %q",
-				source.Safe(item.Name), source.Safe(name), source.Safe(other.Name),
-				strings.Join(lacks, ", "), source.Safe(other.Name))
+			r.Fault(
+				places[i],
+				"ingredient %q cannot take the name %q: the larder's %q has %s, and "+
+					"their cautions would be lost; use another name, or add like = %q",
+				source.Safe(item.Name),
+				source.Safe(name),
+				source.Safe(other.Name),
+				strings.Join(lacks, ", "),
+				source.Safe(other.Name),
+			)
 			ok = false
 		}
 	}

@@ -26,7 +26,8 @@ func TestBoundsByTheTable(t *testing.T) {
 		found := false
 		for i, r := range table {
 			if r["class"] == b.Class && strings.Contains(r["part"], strings.TrimSuffix(string(b.Where[0]), " part")) &&
-				num(t, r["largest_share_pct_of_part"]) == b.MostPct && r["basis"] == BoundBasis {
+				num(t, r["largest_share_pct_of_part"]) == b.MostPct &&
+				r["basis"] == BoundBasis {
 				found, used[i] = true, true
 			}
 		}

@@ -22,7 +22,10 @@ func (p *Part) Activity() Value {
 	}
 	dry := p.Over(AllWater, Mass)
 	if dry.Hi < driestSolution { // see HighestActivity
-		return figure.Absent("water_activity of \""+p.Name+"\" (too dry for the model: measure it)", p.Place)
+		return figure.Absent(
+			"water_activity of \""+p.Name+"\" (too dry for the model: measure it)",
+			p.Place,
+		)
 	}
 	v := p.activity(figure.Point(1))
 	if dry.Lo < driestSolution {
@@ -54,8 +57,8 @@ func (p *Part) activity(kept Interval) Value {
 	class := p.class()
 	strong, weak := p.solution(strongest), p.solution(weakest)
 	strong.WaterG, weak.WaterG = strong.WaterG*kept.Lo, weak.WaterG*kept.Hi
-	// Sugar beyond what the water holds is crystal. Glucose stays dissolved in the middle: honey and
-	// syrups hold more for months.
+	// Sugar beyond what the water holds is crystal. Glucose stays dissolved in the middle: honey
+	// and syrups hold more for months.
 	middle := strong
 	if !p.IsDough() {
 		full := wateractivity.Dissolved(strong)
@@ -93,11 +96,13 @@ func (p *Part) highest(weak wateractivity.Solution, class wateractivity.Class) f
 	return min(1, max(estimate.High, all+careful))
 }
 
-// HighestActivity is the most that a part too dry for the model can have: that of the syrup which its water and sugar would make, with
-// the model's error; what is dissolved can only be stronger where solids take up water. 1 where there is nothing to go by.
+// HighestActivity is the most that a part too dry for the model can have: that of the syrup which
+// its water and sugar would make, with the model's error; what is dissolved can only be stronger
+// where solids take up water. 1 where there is nothing to go by.
 func (p *Part) HighestActivity() float64 { return p.highest(p.solution(weakest), p.class()) }
 
-// driestSolution is the share of water below which the model does not answer: cookies, crusts and dry pastes.
+// driestSolution is the share of water below which the model does not answer: cookies, crusts and
+// dry pastes.
 const driestSolution = 0.12
 
 // class is the kind of food that the part's water belongs to.
@@ -133,8 +138,14 @@ func (p *Part) solution(end strength) wateractivity.Solution {
 		return x.Lo
 	}
 	s := wateractivity.Solution{
-		WaterG: one(Water, !strong), SucroseG: one(Sucrose, strong), GlucoseG: one(Glucose, strong), FructoseG: one(Fructose, strong),
-		MaltoseG: one(Maltose, strong), LactoseG: one(Lactose, strong), GalactoseG: one(Galactose, strong), SaltG: one(Salt, strong),
+		WaterG: one(
+			Water,
+			!strong,
+		), SucroseG: one(Sucrose, strong), GlucoseG: one(Glucose, strong), FructoseG: one(Fructose, strong),
+		MaltoseG: one(
+			Maltose,
+			strong,
+		), LactoseG: one(Lactose, strong), GalactoseG: one(Galactose, strong), SaltG: one(Salt, strong),
 		EthanolG: one(Alcohol, strong),
 		CocoaG:   one(Cocoa, strong), MilkProteinG: one(MilkProtein, strong),
 	}

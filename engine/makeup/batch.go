@@ -110,8 +110,8 @@ func (s *Sheet) PieceGrams() Value {
 	return figure.ValueOf(s.KindMass(formula.Dough).Add(s.Spread()).Div(n.Interval()))
 }
 
-// MakesGap is 0 where some usual loss makes the pieces come out; beyond that, how far the dough is off. Both ends rise with
-// the dough and fall with what is asked.
+// MakesGap is 0 where some usual loss makes the pieces come out; beyond that, how far the dough is
+// off. Both ends rise with the dough and fall with what is asked.
 func (s *Sheet) MakesGap() Value {
 	n, each := s.Pieces(), s.PieceAsked()
 	asked := Interval{}
@@ -140,7 +140,9 @@ func (s *Sheet) MakesGap() Value {
 		}
 		return 0
 	}
-	return figure.ValueOf(figure.Between(gap(dough.Lo, filling.Lo, asked.Hi), gap(dough.Hi, filling.Hi, asked.Lo)))
+	return figure.ValueOf(
+		figure.Between(gap(dough.Lo, filling.Lo, asked.Hi), gap(dough.Hi, filling.Hi, asked.Lo)),
+	)
 }
 
 // Unspread lists the fillings that a step spreads and that have no amount at all.

@@ -26,7 +26,8 @@ func (p *Part) FamilyName() string {
 	return "any enriched dough"
 }
 
-// FamilyEgg limits nothing where the family's range is of yolk, which egg_pct does not tell from whole egg.
+// FamilyEgg limits nothing where the family's range is of yolk, which egg_pct does not tell from
+// whole egg.
 func (p *Part) FamilyEgg() Value {
 	if p.Family().EggIsYolk {
 		return HighEnd(family.Range{})

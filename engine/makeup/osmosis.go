@@ -23,7 +23,9 @@ func (p *Part) Solids() Value {
 // FreeWaterPct counts the water of everything but flour, less what the flour binds.
 func (p *Part) FreeWaterPct() Value {
 	free := p.Over(Water, Mass).Sub(p.Over(Flour, Mass).Scale(ferment.BoundWater))
-	return figure.ValueOf(figure.Between(max(0, min(1, free.Lo)), max(0, min(1, free.Hi))).Scale(100))
+	return figure.ValueOf(
+		figure.Between(max(0, min(1, free.Lo)), max(0, min(1, free.Hi))).Scale(100),
+	)
 }
 
 // strength is one end of what can be dissolved.
@@ -34,7 +36,8 @@ const (
 	strongest                 // the most solutes in the least water
 )
 
-// molality gives the osmolality of the free water at the two ends: low where the solutes are least and the water most.
+// molality gives the osmolality of the free water at the two ends: low where the solutes are least
+// and the water most.
 func (p *Part) molality() (Interval, bool) {
 	one := func(c Component, high bool) float64 {
 		x := p.Grams(c)
@@ -49,8 +52,14 @@ func (p *Part) molality() (Interval, bool) {
 	at := func(end strength) (float64, bool) {
 		high := end == strongest
 		s := ferment.Solutes{
-			SucroseG: one(Sucrose, high), MonosaccharideG: one(Glucose, high) + one(Fructose, high) + one(Galactose, high),
-			LactoseG: one(Lactose, high), MaltoseG: one(Maltose, high), SaltG: one(Salt, high), WaterG: one(Water, !high),
+			SucroseG: one(
+				Sucrose,
+				high,
+			), MonosaccharideG: one(Glucose, high) + one(Fructose, high) + one(Galactose, high),
+			LactoseG: one(
+				Lactose,
+				high,
+			), MaltoseG: one(Maltose, high), SaltG: one(Salt, high), WaterG: one(Water, !high),
 		}
 		if other := one(OtherSolute, high); other > 0 {
 			s.OtherG, s.OtherMolar = other, other/one(OtherMoles, high)
@@ -76,7 +85,8 @@ func (p *Part) molality() (Interval, bool) {
 	return figure.Between(lo, hi), true
 }
 
-// NoFreeWater is the answer where the flour binds all the water: there is no solution that the yeast could feel.
+// NoFreeWater is the answer where the flour binds all the water: there is no solution that the
+// yeast could feel.
 func (p *Part) NoFreeWater() Value {
 	return figure.Absent("free water in \""+p.Name+"\"", p.Place)
 }
@@ -141,7 +151,8 @@ func (p *Part) PaceError() float64 {
 	return factor
 }
 
-// OsmoticFactor is the pace of the yeast against one that feels no sugar and salt, with the error of the model.
+// OsmoticFactor is the pace of the yeast against one that feels no sugar and salt, with the error
+// of the model.
 func (p *Part) OsmoticFactor() Value {
 	if p.Strain() == "none" {
 		return p.NoYeast()

@@ -68,9 +68,9 @@ type Part struct {
 	traits larder.Trait // of everything in it, taken parts included
 }
 
-// Contents is the part and all that it takes in, parts within parts too, each once, the part itself first. Where each of many parts
-// takes all earlier ones, the paths through them are too many to walk: a figure that looks into taken parts goes by this list, or
-// keeps its answer for each part.
+// Contents is the part and all that it takes in, parts within parts too, each once, the part itself
+// first. Where each of many parts takes all earlier ones, the paths through them are too many to
+// walk: a figure that looks into taken parts goes by this list, or keeps its answer for each part.
 func (p *Part) Contents() []*Part {
 	if p.contents != nil {
 		return p.contents
@@ -156,7 +156,8 @@ func (p *Part) looseGrams(c Component) Interval {
 	return p.loose[c].Grams(p.flourG)
 }
 
-// ownFlour reports whether an item's water, fat and sugars are those of flour itself, which the trade does not count.
+// ownFlour reports whether an item's water, fat and sugars are those of flour itself, which the
+// trade does not count.
 func ownFlour(item *larder.Item) bool { return item.Class == larder.ClassFlour }
 
 func (p *Part) addItem(in *formula.Ingredient) {
@@ -256,9 +257,11 @@ func (p *Part) addItem(in *formula.Ingredient) {
 }
 
 const (
-	// flourMoisture is the moisture of white flour, g/g, taken out of a culture's water (USDA SR 28, all-purpose flour).
+	// flourMoisture is the moisture of white flour, g/g, taken out of a culture's water (USDA SR
+	// 28, all-purpose flour).
 	flourMoisture = 0.119
-	// driedEggAsEgg is how much shell egg a gram of dried egg stands for: one part and three of water (common practice, no source).
+	// driedEggAsEgg is how much shell egg a gram of dried egg stands for: one part and three of
+	// water (common practice, no source).
 	driedEggAsEgg = 4
 )
 
@@ -303,7 +306,11 @@ func (p *Part) addPart(in *formula.Ingredient) {
 			asFerment = flourIn
 		}
 		if scalded == figure.Open { // one or the other
-			asScald, asFerment = asScald.Hull(flourIn), asFerment.Hull(from.Grams(Prefermented).Mul(portion))
+			asScald, asFerment = asScald.Hull(
+				flourIn,
+			), asFerment.Hull(
+				from.Grams(Prefermented).Mul(portion),
+			)
 		}
 	}
 	add(Pregel, asScald)
@@ -323,10 +330,12 @@ func (p *Part) CooksAll() bool {
 	return false
 }
 
-// scaldC is the temperature from which wet flour gelatinises: wheat starch swells from about 58 to 64 C (memory).
+// scaldC is the temperature from which wet flour gelatinises: wheat starch swells from about 58 to
+// 64 C (memory).
 const scaldC = 60
 
-// isScalded reports whether the part's own steps gelatinise its flour: a cook, or a soak in liquid that hot.
+// isScalded reports whether the part's own steps gelatinise its flour: a cook, or a soak in liquid
+// that hot.
 func (p *Part) isScalded() figure.Truth {
 	if p.IsCooked() {
 		return figure.Yes
@@ -353,8 +362,8 @@ func (p *Part) Grams(c Component) Interval {
 	return p.amounts[c].Grams(p.flourG)
 }
 
-// OfFlour gives a Component as a fraction of the total flour. It divides before it adds, so that an amount in percent
-// stays exact whatever the flour; ok is false when there is no flour.
+// OfFlour gives a Component as a fraction of the total flour. It divides before it adds, so that an
+// amount in percent stays exact whatever the flour; ok is false when there is no flour.
 func (p *Part) OfFlour(c Component) (Interval, bool) {
 	p.add()
 	if p.flourG.Hi == 0 {
@@ -377,9 +386,10 @@ func (p *Part) NoFlour() Value {
 	return figure.Absent("flour in "+p.Kind.String()+" \""+p.Name+"\"", p.Place)
 }
 
-// Over gives one Component over another, as a fraction. With amounts in percent there are two ways to it, through the flour
-// and through the grams. Both hold the truth and each is the narrower where the other counts one range twice, so what they
-// share is taken; else a percentage turned into "?" could give the narrower figure.
+// Over gives one Component over another, as a fraction. With amounts in percent there are two ways
+// to it, through the flour and through the grams. Both hold the truth and each is the narrower
+// where the other counts one range twice, so what they share is taken; else a percentage turned
+// into "?" could give the narrower figure.
 func (p *Part) Over(c, of Component) Interval {
 	p.add()
 	byMass := p.Grams(c).Div(p.Grams(of))
@@ -443,8 +453,8 @@ func (p *Part) RatioPct(c, of Component, what string) Value {
 	return figure.ValueOf(p.Over(c, of).Scale(100))
 }
 
-// LiquidTemp is the warmest written temperature among the pourable ingredients and taken parts that the step takes; a
-// soak's own at or to is the temperature of its liquid.
+// LiquidTemp is the warmest written temperature among the pourable ingredients and taken parts that
+// the step takes; a soak's own at or to is the temperature of its liquid.
 func (*Sheet) LiquidTemp(s *formula.Step) Value {
 	warmest := Interval{}
 	found := false

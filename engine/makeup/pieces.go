@@ -42,7 +42,8 @@ func isBroken(word string) bool {
 }
 
 func isDriedFruit(item *larder.Item) bool {
-	return item.Class == larder.ClassFruit && !item.Is(larder.Pectin) && item.Water < driedFruitWater
+	return item.Class == larder.ClassFruit && !item.Is(larder.Pectin) &&
+		item.Water < driedFruitWater
 }
 
 // isSoakLiquid reports whether fruit takes the ingredient up: water, juice, milk, spirits.

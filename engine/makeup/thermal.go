@@ -11,10 +11,12 @@ type ThermalValues struct{ Density, SpecificHeat, Conductivity, Diffusivity Valu
 
 const thermalAtC = 20
 
-// Gas in the part, as a share of its volume: 5 to 15 % in a dough fresh from the mixer, none elsewhere (memory).
+// Gas in the part, as a share of its volume: 5 to 15 % in a dough fresh from the mixer, none
+// elsewhere (memory).
 var doughGas = figure.Between(0.05, 0.15)
 
-// Thermal computes the four together, at both ends of the gas. A part whose make-up is still open has none of them.
+// Thermal computes the four together, at both ends of the gas. A part whose make-up is still open
+// has none of them.
 func (p *Part) Thermal() ThermalValues {
 	c, ok := p.composition()
 	if !ok {
@@ -29,17 +31,35 @@ func (p *Part) Thermal() ThermalValues {
 	tight, ok2 := heat.PropertiesAt(c, thermalAtC, gas.Lo)
 	mid, ok3 := heat.PropertiesAt(c, thermalAtC, gas.Mid())
 	if !ok1 || !ok2 || !ok3 {
-		v := figure.Absent("a make-up of \""+p.Name+"\" that the model of heat can answer for", p.Place)
+		v := figure.Absent(
+			"a make-up of \""+p.Name+"\" that the model of heat can answer for",
+			p.Place,
+		)
 		return ThermalValues{v, v, v, v}
 	}
 	model := func(a, b, m, e float64) Value {
-		return Value{Lo: min(a, b) * (1 - e), Hi: max(a, b) * (1 + e), Mid: m, Origin: figure.ByModel}
+		return Value{
+			Lo:     min(a, b) * (1 - e),
+			Hi:     max(a, b) * (1 + e),
+			Mid:    m,
+			Origin: figure.ByModel,
+		}
 	}
 	return ThermalValues{
-		Density:      model(loose.DensityKgM3/1000, tight.DensityKgM3/1000, mid.DensityKgM3/1000, 0.05),
+		Density: model(
+			loose.DensityKgM3/1000,
+			tight.DensityKgM3/1000,
+			mid.DensityKgM3/1000,
+			0.05,
+		),
 		SpecificHeat: model(loose.SpecificHeat, tight.SpecificHeat, mid.SpecificHeat, 0.05),
-		Conductivity: model(loose.ConductivityWmK, tight.ConductivityWmK, mid.ConductivityWmK, 0.12),
-		Diffusivity:  model(loose.DiffusivityM2s, tight.DiffusivityM2s, mid.DiffusivityM2s, 0.15),
+		Conductivity: model(
+			loose.ConductivityWmK,
+			tight.ConductivityWmK,
+			mid.ConductivityWmK,
+			0.12,
+		),
+		Diffusivity: model(loose.DiffusivityM2s, tight.DiffusivityM2s, mid.DiffusivityM2s, 0.15),
 	}
 }
 

@@ -9,8 +9,8 @@ import (
 	"forebake/engine/larder"
 )
 
-// SugarCooked reports whether a syrup, or a filling, topping or wash with sugar, honey or jam in it, is heated. A dough that
-// is fried is another matter.
+// SugarCooked reports whether a syrup, or a filling, topping or wash with sugar, honey or jam in
+// it, is heated. A dough that is fried is another matter.
 func (p *Part) SugarCooked() Value {
 	if p.IsDough() || !p.HasStep((*formula.Verb).Cooks) && !p.HasStep((*formula.Verb).Melts) {
 		return figure.YesNo(false)
@@ -63,18 +63,20 @@ func (p *Part) Has(t larder.Trait) Value {
 	return figure.YesNo(p.traits&t != 0)
 }
 
-// fineForms are the words of an ingredient's as that leave no piece of nut to choke on. Others, such as chopped alone, do not:
-// a caution errs to the safe side.
+// fineForms are the words of an ingredient's as that leave no piece of nut to choke on. Others,
+// such as chopped alone, do not: a caution errs to the safe side.
 var fineForms = []string{"ground", "finely ground", "ground fine", "finely chopped", "chopped fine"}
 
-// WholeNuts looks at each ingredient, since only its entry says that it is ground; parts taken in are looked into.
+// WholeNuts looks at each ingredient, since only its entry says that it is ground; parts taken in
+// are looked into.
 func (p *Part) WholeNuts() Value {
 	if p.Has(larder.WholeNut).Lo == 0 {
 		return figure.YesNo(false)
 	}
 	for _, q := range p.Contents() {
 		for _, in := range q.Ingredients {
-			if in.Item != nil && in.Item.Is(larder.WholeNut) && !slices.Contains(fineForms, strings.ToLower(strings.TrimSpace(in.Form))) {
+			if in.Item != nil && in.Item.Is(larder.WholeNut) &&
+				!slices.Contains(fineForms, strings.ToLower(strings.TrimSpace(in.Form))) {
 				return figure.YesNo(true)
 			}
 		}
@@ -184,7 +186,8 @@ func (p *Part) NoYeast() Value {
 	return figure.Absent("yeast in "+p.Kind.String()+" \""+p.Name+"\"", p.Place)
 }
 
-// Meets reports whether a step takes an ingredient of a kind: one that it names, or any of its part when it names none.
+// Meets reports whether a step takes an ingredient of a kind: one that it names, or any of its part
+// when it names none.
 func Meets(s *formula.Step, is func(*formula.Ingredient) bool) bool {
 	list := s.With
 	if len(list) == 0 {
@@ -200,5 +203,8 @@ func Meets(s *formula.Step, is func(*formula.Ingredient) bool) bool {
 
 // MeetsYeast reports whether a step takes yeast.
 func MeetsYeast(s *formula.Step) bool {
-	return Meets(s, func(in *formula.Ingredient) bool { return in.Item != nil && in.Item.Yeast > 0 })
+	return Meets(
+		s,
+		func(in *formula.Ingredient) bool { return in.Item != nil && in.Item.Yeast > 0 },
+	)
 }

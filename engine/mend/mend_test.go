@@ -152,7 +152,13 @@ func TestClosedAnswers(t *testing.T) {
 			t.Errorf("the edge of %s is %v, and the closed answer is %v", what, edge, want)
 		}
 		if got := grams(t, f, name); got < want-1e-6 || got > want+most {
-			t.Errorf("%s is set to %v; the edge is %v, and inside ends %v further", what, got, want, most)
+			t.Errorf(
+				"%s is set to %v; the edge is %v, and inside ends %v further",
+				what,
+				got,
+				want,
+				most,
+			)
 		}
 	}
 	text := fmt.Sprintf(plainDough, "5 g")
@@ -204,7 +210,11 @@ func TestLiquidTemperature(t *testing.T) {
 	v := s.Value(fact, facts.Subject{On: facts.OnStep, Part: f.Parts[0], Step: f.Parts[0].Steps[0]})
 	got := edges(o)[0]
 	if inside := f.Parts[0].Ingredients[1].Temp.Hi; inside != got-1 {
-		t.Errorf("the liquid is set to %v C, and one degree inside the edge of %v C is wanted", inside, got)
+		t.Errorf(
+			"the liquid is set to %v C, and one degree inside the edge of %v C is wanted",
+			inside,
+			got,
+		)
 	}
 	if want := math.Floor(v.Lo + 1e-9); got != want {
 		t.Errorf("the liquid is set to %v C; the heat balance gives %v C (%v to %v)",
@@ -238,8 +248,13 @@ func TestSlabForTime(t *testing.T) {
 	v := s.Value(fact, facts.Subject{On: facts.OnStep, Part: dough, Step: dough.Steps[1]})
 	o, f := mended(t, m, text)
 	got := edges(o)[0]
-	if inside := f.Parts[0].Steps[1].Form.MM.Hi; inside > got || inside < got-10 || math.Mod(inside, 5) != 0 {
-		t.Errorf("the slab is set to %v mm, and a round value inside the edge of %v mm is wanted", inside, got)
+	if inside := f.Parts[0].Steps[1].Form.MM.Hi; inside > got || inside < got-10 ||
+		math.Mod(inside, 5) != 0 {
+		t.Errorf(
+			"the slab is set to %v mm, and a round value inside the edge of %v mm is wanted",
+			inside,
+			got,
+		)
 	}
 	if math.Abs(got-v.Lo) > 1 {
 		t.Errorf("the slab is set to %v mm; the thickest that is cold in time is %v mm", got, v.Lo)
@@ -287,8 +302,12 @@ func TestAgainstSimplex(t *testing.T) {
 	wantWater, wantMilk := 150+x[0]-x[1], 600+x[2]-x[3]
 	edge := edges(o)
 	if len(edge) != 2 || edge[0] != math.Floor(wantMilk) {
-		t.Fatalf("the edges are %v, and the simplex method gives %.2f g of milk\n%+v", edge, wantMilk,
-			o.Mending.Changes)
+		t.Fatalf(
+			"the edges are %v, and the simplex method gives %.2f g of milk\n%+v",
+			edge,
+			wantMilk,
+			o.Mending.Changes,
+		)
 	}
 	// A gram for its own rounding, and what the milk lies inside its edge.
 	inside := wantMilk - grams(t, f, "whole milk")
@@ -507,7 +526,9 @@ func formulaText(t *testing.T, trial *rule.Trial) []byte {
 	}
 	for _, b := range body.Blocks {
 		for _, inner := range append(b.Body.Blocks, b) {
-			if from, to := inner.Range().Start.Byte, inner.CloseBraceRange.End.Byte; inner.Type == "formula" && from <= at.Start && at.End <= to {
+			if from, to := inner.Range().Start.Byte, inner.CloseBraceRange.End.Byte; inner.Type == "formula" &&
+				from <= at.Start &&
+				at.End <= to {
 				return at.File.Text[from:to]
 			}
 		}
@@ -538,7 +559,10 @@ func TestLeversClearTheirRule(t *testing.T) {
 		}
 		file := source.New(path, text)
 		o := rule.Options{Trials: true, Formula: plainOptions(), Version: engine.Version}
-		drafts := []*rule.Draft{rule.Open("figures", []*source.File{figures}, o), rule.Open("p", []*source.File{file}, o)}
+		drafts := []*rule.Draft{
+			rule.Open("figures", []*source.File{figures}, o),
+			rule.Open("p", []*source.File{file}, o),
+		}
 		p, problems := drafts[1].Read(rule.Figures(drafts))
 		if len(problems) > 0 {
 			t.Fatal(problems)
@@ -557,7 +581,12 @@ func TestLeversClearTheirRule(t *testing.T) {
 			if r == nil || len(r.Adjust) == 0 {
 				continue
 			}
-			m := &mend.Mender{Kitchen: trial.Kitchen, Rules: []*rule.Rule{r}, Options: formula.Options{Larder: larder.New(), Tins: trial.Kitchen.TinNames()}, Taste: true}
+			m := &mend.Mender{
+				Kitchen: trial.Kitchen,
+				Rules:   []*rule.Rule{r},
+				Options: formula.Options{Larder: larder.New(), Tins: trial.Kitchen.TinNames()},
+				Taste:   true,
+			}
 			o, err := m.Mend("t.hcl", formulaText(t, trial), 0)
 			if err != nil {
 				t.Fatal(err)
@@ -644,7 +673,11 @@ func TestSafety(t *testing.T) {
 	m.Rules[1].Safety = true
 	o, f := mended(t, m, text)
 	if got := grams(t, f, "instant yeast"); got != 3 || edges(o)[0] != 4 {
-		t.Errorf("the yeast is %v g and not 3 g, inside 4 g: food safety first\n%+v", got, o.Mending)
+		t.Errorf(
+			"the yeast is %v g and not 3 g, inside 4 g: food safety first\n%+v",
+			got,
+			o.Mending,
+		)
 	}
 }
 

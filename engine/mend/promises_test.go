@@ -206,7 +206,14 @@ func TestRestatingIsNotChanging(t *testing.T) {
 					step = max(scale, 1)
 				}
 				if math.Abs(is-was) > step/2+1e-9 {
-					t.Errorf("%s of %s is %v g, and became %v g on a scale of %v g", amount, item.Name, was, is, scale)
+					t.Errorf(
+						"%s of %s is %v g, and became %v g on a scale of %v g",
+						amount,
+						item.Name,
+						was,
+						is,
+						scale,
+					)
 				}
 				if len(o.Mending.Changes) == 0 {
 					continue
@@ -214,7 +221,13 @@ func TestRestatingIsNotChanging(t *testing.T) {
 				restated++
 				share := math.Abs(is-was) / was
 				if spread := max(0.05, item.SpoonSpread/100); share > spread {
-					t.Errorf("%s of %s moves by %.3g, and the spoon by %.3g", amount, item.Name, share, spread)
+					t.Errorf(
+						"%s of %s moves by %.3g, and the spoon by %.3g",
+						amount,
+						item.Name,
+						share,
+						spread,
+					)
 				}
 				sameFigures(t, m.Kitchen, text, string(o.Text), share)
 			}
@@ -240,7 +253,14 @@ func sameFigures(t *testing.T, k *kitchen.Kitchen, was, is string, share float64
 		x := a.Value(fact, facts.Subject{On: facts.OnPart, Part: before.Parts[0]})
 		y := b.Value(fact, facts.Subject{On: facts.OnPart, Part: after.Parts[0]})
 		if math.Abs(x.Mid-y.Mid) > share*math.Abs(x.Mid)*1.1+1e-9 {
-			t.Errorf("%s was %v and is %v, and the ingredient moved by %v\n%s", name, x.Mid, y.Mid, share, is)
+			t.Errorf(
+				"%s was %v and is %v, and the ingredient moved by %v\n%s",
+				name,
+				x.Mid,
+				y.Mid,
+				share,
+				is,
+			)
 		}
 	}
 }
@@ -284,7 +304,10 @@ func TestWithinReason(t *testing.T) {
 	baked := strings.Replace(fmt.Sprintf(plainDough, "10 g"), "\n  }\n}\n",
 		"\n    steps = [{ bake = \"20 min\", at = \"200 C\" }]\n  }\n}\n", 1)
 	for limit, want := range map[string]string{"24": "25 min", "30": "20 min", "60": "20 min"} {
-		m := mender(t, ruleOn("bake", "bake.minutes < "+limit, `adjust "step.time" { within = [5, 90] }`))
+		m := mender(
+			t,
+			ruleOn("bake", "bake.minutes < "+limit, `adjust "step.time" { within = [5, 90] }`),
+		)
 		o, _ := mended(t, m, baked)
 		if !strings.Contains(string(o.Text), `bake = "`+want+`"`) {
 			t.Errorf("a bake of 20 min under %s min became\n%s", limit, o.Text)

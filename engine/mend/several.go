@@ -39,7 +39,8 @@ func (m *Mender) pair(v *version, q question) *candidate {
 			if best != nil && best.harmless() || !m.reach(v, q, all[i], all[j]) {
 				continue
 			}
-			if best = betterOf(best, m.pairOf(v, q, all[i], all[j])); best == nil || !best.harmless() {
+			if best = betterOf(best, m.pairOf(v, q, all[i], all[j])); best == nil ||
+				!best.harmless() {
 				best = betterOf(best, m.pairOf(v, q, all[j], all[i]))
 			}
 		}

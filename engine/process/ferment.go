@@ -83,7 +83,10 @@ func (p *Part) fermented(rise Rise, dose Interval, errorOf func(*fermentation) f
 		}
 	}
 	if !mixed {
-		return figure.Absent("a mix step with the dough's temperature (mix = \"10 min\", to = \"25 C\")", p.Place)
+		return figure.Absent(
+			"a mix step with the dough's temperature (mix = \"10 min\", to = \"25 C\")",
+			p.Place,
+		)
 	}
 	v := figure.Modelled(sum.Mul(dose), errorOf(&how))
 	v.Mid = mid * dose.Mid()
@@ -91,7 +94,10 @@ func (p *Part) fermented(rise Rise, dose Interval, errorOf func(*fermentation) f
 		v.Origin = figure.Measured
 	}
 	if bowl != nil {
-		v.Need = &figure.Need{What: "as = \"slab 30 mm\" in this " + bowl.Verb.Name + ", or how else the dough stands", Place: bowl.Place}
+		v.Need = &figure.Need{
+			What:  "as = \"slab 30 mm\" in this " + bowl.Verb.Name + ", or how else the dough stands",
+			Place: bowl.Place,
+		}
 	}
 	return v
 }
@@ -130,7 +136,10 @@ func (s *Sheet) Gained(step *formula.Step) Value {
 		return p.NoYeast()
 	}
 	rise := s.Part(step.Part).Record().Rise
-	v := figure.Modelled(st.Hours.Interval().Mul(y.Scale(100).Mul(f)), ferment.RiseError(isLong(step), rise))
+	v := figure.Modelled(
+		st.Hours.Interval().Mul(y.Scale(100).Mul(f)),
+		ferment.RiseError(isLong(step), rise),
+	)
 	v.Mid = st.Hours.Mid * 100 * y.Mid() * f.Mid()
 	if rise {
 		v.Origin = figure.Measured
@@ -155,14 +164,15 @@ func (p *Part) RetardHours() Value {
 	return figure.ValueOf(sum.Scale(1.0 / 60))
 }
 
-// overnightShare is the usual overnight dose over the usual same-day dose: 1.0 % against 1.75 % (common practice; published
-// same-day formulas).
+// overnightShare is the usual overnight dose over the usual same-day dose: 1.0 % against 1.75 %
+// (common practice; published same-day formulas).
 const overnightShare = 1.0 / 1.75
 
 // overnightH is the retard from which a dough counts as an overnight one, h.
 const overnightH = 8
 
-// YeastNeeded scales the family's usual dose by the osmotic factor of the family's usual make-up over this dough's.
+// YeastNeeded scales the family's usual dose by the osmotic factor of the family's usual make-up
+// over this dough's.
 func (p *Part) YeastNeeded() Value {
 	if p.TotalFlour().Hi == 0 {
 		return p.NoFlour()
@@ -175,7 +185,14 @@ func (p *Part) YeastNeeded() Value {
 	if !usual.Yeast.Known || !usual.Sugar.Known || !usual.Hydration.Known {
 		return figure.Absent("a usual yeast dose for the family \""+p.FamilyName()+"\"", p.Place)
 	}
-	molality, ok := ferment.Molality(ferment.Solutes{SucroseG: typical(usual.Sugar), SaltG: typicalSalt, WaterG: typical(usual.Hydration), FlourG: 100})
+	molality, ok := ferment.Molality(
+		ferment.Solutes{
+			SucroseG: typical(usual.Sugar),
+			SaltG:    typicalSalt,
+			WaterG:   typical(usual.Hydration),
+			FlourG:   100,
+		},
+	)
 	if !ok {
 		return figure.Absent("a usual make-up for the family", p.Place)
 	}

@@ -11,8 +11,9 @@ import (
 	"forebake/engine/science/bakersmath"
 )
 
-// MixTemp is the dough's temperature at the end of a mix: as measured; else by the heat balance when the temperatures of all
-// cold and wet ingredients are written; else as the baker aims at it; else by the heat balance between fridge and room.
+// MixTemp is the dough's temperature at the end of a mix: as measured; else by the heat balance
+// when the temperatures of all cold and wet ingredients are written; else as the baker aims at it;
+// else by the heat balance between fridge and room.
 func (p *Part) MixTemp(s *formula.Step) Value {
 	if r := s.Reading; r != nil && r.Temp.Set {
 		v := figure.ValueOf(r.Temp.Interval)
@@ -32,7 +33,8 @@ func (p *Part) MixTemp(s *formula.Step) Value {
 	return v
 }
 
-// firstMix reports whether no mix stands before it: the first takes the ingredients, later ones only work them on.
+// firstMix reports whether no mix stands before it: the first takes the ingredients, later ones
+// only work them on.
 func firstMix(s *formula.Step) bool {
 	for _, other := range s.Part.Steps[:s.Index] {
 		if other.Verb.Mixes() {
@@ -52,8 +54,8 @@ func LastMix(s *formula.Step) bool {
 	return true
 }
 
-// tempsWritten reports whether every ingredient that is usually cold or wet has its temperature written, so that the balance
-// can be trusted over the baker's aim.
+// tempsWritten reports whether every ingredient that is usually cold or wet has its temperature
+// written, so that the balance can be trusted over the baker's aim.
 func (p *Part) tempsWritten() bool {
 	wet := false
 	for _, in := range p.Ingredients {
@@ -79,8 +81,8 @@ func usuallyCold(in *formula.Ingredient) bool {
 	return in.Item.Is(larder.Pourable)
 }
 
-// ingredientTemp is as written; another part's as its steps leave it; else dry goods are at the room, and what is usually
-// cold lies between fridge and room.
+// ingredientTemp is as written; another part's as its steps leave it; else dry goods are at the
+// room, and what is usually cold lies between fridge and room.
 func (p *Part) ingredientTemp(in *formula.Ingredient) Value {
 	k := p.sheet.Kitchen
 	switch {
@@ -100,9 +102,9 @@ func (p *Part) ingredientTemp(in *formula.Ingredient) Value {
 	return figure.ValueOf(k.Room.Interval)
 }
 
-// anyTemp is what a part can be at when its steps cannot be followed: anything between the fridge, the room and every temperature that
-// its steps and ingredients name; no hotter than boiling. It is worked out once, since parts within parts have too many paths through
-// them.
+// anyTemp is what a part can be at when its steps cannot be followed: anything between the fridge,
+// the room and every temperature that its steps and ingredients name; no hotter than boiling. It is
+// worked out once, since parts within parts have too many paths through them.
 func (p *Part) anyTemp() Interval {
 	if p.named != nil {
 		return *p.named
@@ -137,8 +139,8 @@ func (p *Part) anyTemp() Interval {
 // Friction of what holds no flour: there is nothing to develop, C (judgement).
 const pasteFriction, pasteFrictionHigh = 0.5, 2
 
-// friction is what a mix does to the temperature that its goods meet at: by minutes, mixer and mass, or by a rise, K, where the house
-// has measured one or there is nothing to develop.
+// friction is what a mix does to the temperature that its goods meet at: by minutes, mixer and
+// mass, or by a rise, K, where the house has measured one or there is nothing to develop.
 type friction struct {
 	mix   [figure.Runs]bakersmath.Mixing
 	rise  figure.Estimate
@@ -183,7 +185,13 @@ func (p *Part) friction(s *formula.Step) (f friction, why string) {
 	minutes := figure.Estimate{Low: s.Time.Lo, Mid: s.Time.Mid(), High: s.Time.Hi}
 	for run := range f.mix {
 		slow, fast := bakersmath.SplitMinutes(mixer, minutes.At(figure.Run(run)))
-		f.mix[run] = bakersmath.Mixing{By: mixer, SlowMin: slow, FastMin: fast, MassKg: p.Grams(makeup.Mass).Mid() / 1000, RoomC: p.sheet.Kitchen.Room.Mid()}
+		f.mix[run] = bakersmath.Mixing{
+			By:      mixer,
+			SlowMin: slow,
+			FastMin: fast,
+			MassKg:  p.Grams(makeup.Mass).Mid() / 1000,
+			RoomC:   p.sheet.Kitchen.Room.Mid(),
+		}
 		why = figure.FirstReason(why, f.mix[run].Refuses())
 	}
 	return f, why
@@ -231,7 +239,12 @@ func (p *Part) heatOf(in *formula.Ingredient, run figure.Run) (bakersmath.Ingred
 	case larder.ClassSugar:
 		if item.Water < 3 {
 			out.SpecificHeatKJ = bakersmath.HeatSugarKJ
-			out.Dissolves = item.Sucrose > 50 && p.Grams(makeup.Water).Mid() > p.Grams(makeup.Sucrose).Mid()/2 // 67 % is all that water holds
+			out.Dissolves = item.Sucrose > 50 &&
+				p.Grams(makeup.Water).
+					Mid() >
+					p.Grams(makeup.Sucrose).
+						Mid()/
+						2 // 67 % is all that water holds
 		}
 	}
 	return out, out.MassKg > 0
@@ -262,8 +275,8 @@ func (p *Part) balance(s *formula.Step) Value {
 	return figure.Ordered(ends).Value()
 }
 
-// liquid is what the baker can warm or cool: the pourable ingredients together; ok is false while one of them has no single
-// weight.
+// liquid is what the baker can warm or cool: the pourable ingredients together; ok is false while
+// one of them has no single weight.
 func (p *Part) liquid() (kg, cp float64, others func(run figure.Run) ([]bakersmath.Ingredient, bool), ok bool) {
 	for _, in := range p.Ingredients {
 		if in.Of == nil && in.Item.Is(larder.Pourable) {
@@ -291,8 +304,8 @@ func (p *Part) liquid() (kg, cp float64, others func(run figure.Run) ([]bakersma
 	}, true
 }
 
-// noSingleWeights is a figure that is asked for and cannot be reckoned yet: open, not absent, so that no rule takes it for one
-// that the formula does without.
+// noSingleWeights is a figure that is asked for and cannot be reckoned yet: open, not absent, so
+// that no rule takes it for one that the formula does without.
 func (p *Part) noSingleWeights() Value {
 	v := figure.Absent("all amounts of \""+p.Name+"\", each as one figure", p.Place)
 	v.Absent = false
@@ -336,7 +349,8 @@ func (sh *Sheet) LiquidNeeded(s *formula.Step) Value {
 	return figure.Ordered(out).Value()
 }
 
-// IceNeeded is how much of the liquid must be ice when it would have to be colder than liquid can be.
+// IceNeeded is how much of the liquid must be ice when it would have to be colder than liquid can
+// be.
 func (sh *Sheet) IceNeeded(s *formula.Step) Value {
 	need := sh.LiquidNeeded(s)
 	if need.Need != nil {
@@ -350,19 +364,31 @@ func (sh *Sheet) IceNeeded(s *formula.Step) Value {
 		if !ok {
 			return 0
 		}
-		g, ok := bakersmath.IceForLiquidG(warms.startC(aim, run), 0, kg, cp, bakersmath.ColdestLiquidC, list)
+		g, ok := bakersmath.IceForLiquidG(
+			warms.startC(aim, run),
+			0,
+			kg,
+			cp,
+			bakersmath.ColdestLiquidC,
+			list,
+		)
 		if !ok {
 			return 1000 * kg // more ice than there is liquid
 		}
 		return g
 	}
-	v := Value{Lo: ice(s.To.Hi, figure.Low), Mid: ice(s.To.Mid(), figure.Middle), Hi: ice(s.To.Lo, figure.High), Origin: figure.ByModel}
+	v := Value{
+		Lo:     ice(s.To.Hi, figure.Low),
+		Mid:    ice(s.To.Mid(), figure.Middle),
+		Hi:     ice(s.To.Lo, figure.High),
+		Origin: figure.ByModel,
+	}
 	v.Lo, v.Hi = min(v.Lo, v.Mid), max(v.Hi, v.Mid)
 	return v
 }
 
-// LiquidByFactor is the trade's factor method, as a check: k times the aim less flour, room and preferment, each at its own
-// temperature, less k times the rise.
+// LiquidByFactor is the trade's factor method, as a check: k times the aim less flour, room and
+// preferment, each at its own temperature, less k times the rise.
 func (sh *Sheet) LiquidByFactor(s *formula.Step) Value {
 	if !s.To.Set {
 		return figure.Absent("to = \"25 C\" in this mix", s.Place)
@@ -373,7 +399,13 @@ func (sh *Sheet) LiquidByFactor(s *formula.Step) Value {
 		return figure.Absent("measured = \"25 C\" in this mix: "+why, s.Place)
 	}
 	room := figure.ValueOf(sh.Kitchen.Room.Interval)
-	others := []Value{p.meanTemp(room, func(in *formula.Ingredient) bool { return in.Item != nil && in.Item.Class == larder.ClassFlour }), room}
+	others := []Value{
+		p.meanTemp(
+			room,
+			func(in *formula.Ingredient) bool { return in.Item != nil && in.Item.Class == larder.ClassFlour },
+		),
+		room,
+	}
 	preferment := func(in *formula.Ingredient) bool { return in.Of != nil && in.Of.Kind == formula.Preferment }
 	if slices.ContainsFunc(s.Part.Ingredients, preferment) {
 		others = append(others, p.meanTemp(room, preferment))
@@ -387,17 +419,31 @@ func (sh *Sheet) LiquidByFactor(s *formula.Step) Value {
 		for _, v := range others {
 			temps = append(temps, [figure.Runs]float64{v.Lo, v.Mid, v.Hi}[most])
 		}
-		out[i] = bakersmath.WaterTemperature(k, aims[i], k*(aims[i]-warms.startC(aims[i], most)), temps...)
+		out[i] = bakersmath.WaterTemperature(
+			k,
+			aims[i],
+			k*(aims[i]-warms.startC(aims[i], most)),
+			temps...)
 	}
 	v := figure.Ordered(out).Value()
 	if !(v.Mid >= 0 && v.Mid <= bakersmath.HottestLiquidC) {
-		return figure.Absent("flour and room nearer to the dough: the factor method comes to no liquid that can be used", s.Place)
+		return figure.Absent(
+			"flour and room nearer to the dough: the factor method comes to no liquid that can be used",
+			s.Place,
+		)
 	}
-	v.Lo, v.Hi = max(v.Lo, 0), min(v.Hi, bakersmath.HottestLiquidC) // an end that cannot be stops at what can
+	v.Lo, v.Hi = max(
+		v.Lo,
+		0,
+	), min(
+		v.Hi,
+		bakersmath.HottestLiquidC,
+	) // an end that cannot be stops at what can
 	return v
 }
 
-// meanTemp is the temperature of some of the ingredients by weight, in place of none of them otherwise.
+// meanTemp is the temperature of some of the ingredients by weight, in place of none of them
+// otherwise.
 func (p *Part) meanTemp(otherwise Value, which func(*formula.Ingredient) bool) Value {
 	var sum Value
 	grams := 0.0
@@ -424,7 +470,8 @@ func (*Sheet) FatTemp(step *formula.Step) Value {
 	}
 	v := figure.Absent("a solid fat in this mix", step.Place)
 	for _, in := range list {
-		if in.Item == nil || in.Item.Class != larder.ClassFat || !in.Item.Is(larder.MilkFat) || in.Form == "melted" {
+		if in.Item == nil || in.Item.Class != larder.ClassFat || !in.Item.Is(larder.MilkFat) ||
+			in.Form == "melted" {
 			continue
 		}
 		one := makeup.Given(in.Temp, "temp of \""+in.Name+"\"", in.Place)

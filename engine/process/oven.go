@@ -61,7 +61,8 @@ func (s *Sheet) tinFill(step *formula.Step, m Interval) Value {
 	return figure.ValueOf(count.Scale(volume).Div(m))
 }
 
-// TinRange is the usual tin volume for a gram of such a dough: of dough and filling where it is filled.
+// TinRange is the usual tin volume for a gram of such a dough: of dough and filling where it is
+// filled.
 func (p *Part) TinRange() Interval {
 	if p.HasStep((*formula.Verb).Fills) {
 		return Interval{Lo: 2.4, Hi: 3.2}
@@ -75,12 +76,20 @@ func (p *Part) TinRange() Interval {
 	return Interval{Lo: 2.6, Hi: 4.4}
 }
 
-// MinutesToCore is open while only the history is missing, and absent where the step asks for no core or water boils below it: a
-// rule that asks whether it is known must not take a formula that says less for one that does without.
+// MinutesToCore is open while only the history is missing, and absent where the step asks for no
+// core or water boils below it: a rule that asks whether it is known must not take a formula that
+// says less for one that does without.
 func (s *Sheet) MinutesToCore(step *formula.Step) Value {
 	target := step.Core
-	if highest := heat.BoilingPointC(s.Kitchen.Altitude.Mid()) - heat.CoreMargin; !target.Set || target.Lo > highest {
-		return figure.Absent("core = \"92 C\" in this bake, "+quantity.Format(heat.CoreMargin, "K")+" or more below where water boils", step.Place)
+	if highest := heat.BoilingPointC(s.Kitchen.Altitude.Mid()) - heat.CoreMargin; !target.Set ||
+		target.Lo > highest {
+		return figure.Absent(
+			"core = \"92 C\" in this bake, "+quantity.Format(
+				heat.CoreMargin,
+				"K",
+			)+" or more below where water boils",
+			step.Place,
+		)
 	}
 	record := s.Part(step.Part).Record()
 	if step.Index < len(record.Stages) && record.Stages[step.Index].HasCoreMinutes {
@@ -111,7 +120,8 @@ func (s *Sheet) PieceMass(step *formula.Step) Interval {
 	return s.wholeMass(step).Div(n)
 }
 
-// OvenHigh follows the weight of a piece and how rich it is: on published cards the oven follows size and colour more than sugar.
+// OvenHigh follows the weight of a piece and how rich it is: on published cards the oven follows
+// size and colour more than sugar.
 func (s *Sheet) OvenHigh(step *formula.Step) Value {
 	g := s.PieceMass(step)
 	p := s.Part(step.Part)

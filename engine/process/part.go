@@ -30,7 +30,12 @@ func (p *Part) Setup() history.Setup {
 }
 
 func (p *Part) prepare() history.Setup {
-	s := history.Setup{Part: p.Part, Kitchen: p.sheet.Kitchen, MassG: p.Grams(makeup.Mass), Material: p.Material()}
+	s := history.Setup{
+		Part:     p.Part,
+		Kitchen:  p.sheet.Kitchen,
+		MassG:    p.Grams(makeup.Mass),
+		Material: p.Material(),
+	}
 	start := p.startTemp()
 	switch {
 	case !s.Material.Known:
@@ -65,7 +70,11 @@ func (p *Part) asFilling() *history.Filling {
 	if t.Absent {
 		return nil
 	}
-	return &history.Filling{Temp: figure.Estimate{Low: t.Lo, Mid: t.Mid, High: t.Hi}, MassG: p.Grams(makeup.Mass), Material: p.Material()}
+	return &history.Filling{
+		Temp:     figure.Estimate{Low: t.Lo, Mid: t.Mid, High: t.Hi},
+		MassG:    p.Grams(makeup.Mass),
+		Material: p.Material(),
+	}
 }
 
 // EndTemp is the mean temperature that the part's own steps leave it with.
@@ -96,7 +105,12 @@ func (p *Part) Material() history.Material {
 	if t.Density.Absent {
 		return history.Material{}
 	}
-	m := history.Material{Known: true, Conductivity: t.Conductivity.Mid, Density: t.Density.Mid * 1000, SpecificHeat: t.SpecificHeat.Mid}
+	m := history.Material{
+		Known:        true,
+		Conductivity: t.Conductivity.Mid,
+		Density:      t.Density.Mid * 1000,
+		SpecificHeat: t.SpecificHeat.Mid,
+	}
 	m.Diffusivity = m.Conductivity / (m.Density * m.SpecificHeat)
 	if total := p.Grams(makeup.Mass).Mid(); total > 0 {
 		m.Butterfat = p.Grams(makeup.Butterfat).Mid() / total
@@ -104,7 +118,8 @@ func (p *Part) Material() history.Material {
 	return m
 }
 
-// startTemp is the temperature that the part begins its steps with: as the first mix leaves it, else that of its ingredients.
+// startTemp is the temperature that the part begins its steps with: as the first mix leaves it,
+// else that of its ingredients.
 func (p *Part) startTemp() Value {
 	for _, s := range p.Steps {
 		if s.Verb.Mixes() {

@@ -10,7 +10,8 @@ import (
 	"forebake/engine/science/geometry"
 )
 
-// pieceCount is how many pieces the part is in before a step, as divided. A range where the weights are one.
+// pieceCount is how many pieces the part is in before a step, as divided. A range where the weights
+// are one.
 func (s *Sheet) pieceCount(step *formula.Step) Interval {
 	n := figure.Point(1)
 	for _, other := range step.Part.Steps[:step.Index] {
@@ -23,7 +24,10 @@ func (s *Sheet) pieceCount(step *formula.Step) Interval {
 		case other.Measure.Set && other.Measure.Kind == quantity.Count:
 			n = other.Measure.Interval
 		case other.Measure.Set && m.IsFinite():
-			n = figure.Between(max(1, math.Round(m.Lo/other.Measure.Hi)), max(1, math.Round(m.Hi/other.Measure.Lo)))
+			n = figure.Between(
+				max(1, math.Round(m.Lo/other.Measure.Hi)),
+				max(1, math.Round(m.Hi/other.Measure.Lo)),
+			)
 		case other.Measure.Set:
 			n = Interval{Lo: 1, Hi: math.Inf(1)}
 		}
@@ -74,7 +78,12 @@ func (s *Sheet) SheetArea(step *formula.Step) Value {
 		a, _ := geometry.SheetAreaCM2(g, geometry.MixedDensity, mm)
 		return a
 	}
-	v := figure.ValueOf(figure.Between(area(m.Lo, step.Measure.Hi)*(1-geometry.SheetError), area(m.Hi, step.Measure.Lo)*(1+geometry.SheetError)))
+	v := figure.ValueOf(
+		figure.Between(
+			area(m.Lo, step.Measure.Hi)*(1-geometry.SheetError),
+			area(m.Hi, step.Measure.Lo)*(1+geometry.SheetError),
+		),
+	)
 	v.Mid, v.Origin = area(m.Mid(), step.Measure.Mid()), figure.ByModel
 	return v
 }
@@ -82,7 +91,13 @@ func (s *Sheet) SheetArea(step *formula.Step) Value {
 // benchSheet rolls a mass out on the kitchen's bench, as wide as is written.
 func (s *Sheet) benchSheet(step *formula.Step, g, mm float64) (geometry.BenchSheet, bool) {
 	k := s.Kitchen
-	b, ok := geometry.SheetForBench(g, geometry.MixedDensity, mm, k.BenchLength.Mid(), k.BenchWidth.Mid())
+	b, ok := geometry.SheetForBench(
+		g,
+		geometry.MixedDensity,
+		mm,
+		k.BenchLength.Mid(),
+		k.BenchWidth.Mid(),
+	)
 	if ok && step.Wide != nil {
 		b.WidthMM, b.LengthMM = step.Wide.Mid(), b.WidthMM*b.LengthMM/step.Wide.Mid()
 	}
@@ -114,7 +129,8 @@ func (s *Sheet) OnBench(step *formula.Step, pick func(geometry.BenchSheet) float
 	return v
 }
 
-// SheetWidth is the side that is rolled up: as written, else the shorter side of a sheet as near square as the bench allows.
+// SheetWidth is the side that is rolled up: as written, else the shorter side of a sheet as near
+// square as the bench allows.
 func (s *Sheet) SheetWidth(step *formula.Step) Value {
 	if step.Wide != nil {
 		return makeup.Given(*step.Wide, "", step.Place)
@@ -141,7 +157,9 @@ func (s *Sheet) FillingRatio(step *formula.Step) Value {
 	if step.Uses == nil {
 		return figure.Absent("the filling", step.Place)
 	}
-	return figure.ValueOf(s.Part(step.Uses).Grams(makeup.Mass).Div(s.Part(step.Part).Grams(makeup.Mass)).Scale(100))
+	return figure.ValueOf(
+		s.Part(step.Uses).Grams(makeup.Mass).Div(s.Part(step.Part).Grams(makeup.Mass)).Scale(100),
+	)
 }
 
 // FillingThickness is that of a filling spread over the whole sheet, mm.
@@ -160,7 +178,12 @@ func (s *Sheet) FillingThickness(step *formula.Step) Value {
 		x, _ := geometry.FillingThicknessMM(g, m.Density/1000, cm2)
 		return x
 	}
-	return Value{Lo: mm(g.Lo, area.Hi), Mid: mm(g.Mid(), area.Mid), Hi: mm(g.Hi, area.Lo), Origin: figure.ByModel}
+	return Value{
+		Lo:     mm(g.Lo, area.Hi),
+		Mid:    mm(g.Mid(), area.Mid),
+		Hi:     mm(g.Hi, area.Lo),
+		Origin: figure.ByModel,
+	}
 }
 
 // Coil is a measure of the coil that a sheet and its filling roll up to.
@@ -182,7 +205,12 @@ func (s *Sheet) Coil(step *formula.Step, pick func(geometry.Coil) float64) Value
 		c, _ := geometry.CoilFromSheet(width, layer, 0)
 		return pick(c)
 	}
-	v := Value{Lo: math.Inf(1), Hi: math.Inf(-1), Mid: at(width.Mid, middle), Origin: figure.ByModel}
+	v := Value{
+		Lo:     math.Inf(1),
+		Hi:     math.Inf(-1),
+		Mid:    at(width.Mid, middle),
+		Origin: figure.ByModel,
+	}
 	for _, w := range [...]float64{width.Lo, width.Hi} {
 		for _, l := range [...]float64{layer.Lo, layer.Hi} {
 			v.Lo, v.Hi = min(v.Lo, at(w, l)), max(v.Hi, at(w, l))
@@ -191,7 +219,8 @@ func (s *Sheet) Coil(step *formula.Step, pick func(geometry.Coil) float64) Value
 	return v
 }
 
-// layer is the sheet and the filling spread on it, as a roll winds them up, mm: its range and its middle.
+// layer is the sheet and the filling spread on it, as a roll winds them up, mm: its range and its
+// middle.
 func (s *Sheet) layer(step, sheet *formula.Step) (Interval, float64) {
 	layer, middle := sheet.Measure.Interval, sheet.Measure.Mid()
 	for _, other := range step.Part.Steps[:step.Index] {
@@ -204,7 +233,8 @@ func (s *Sheet) layer(step, sheet *formula.Step) (Interval, float64) {
 	return layer, middle
 }
 
-// WideForTin turns the coil's law round: the sheet's side, in whole cm, whose coil is as thick as the tin is wide.
+// WideForTin turns the coil's law round: the sheet's side, in whole cm, whose coil is as thick as
+// the tin is wide.
 func (s *Sheet) WideForTin(step *formula.Step) Value {
 	sheet := SheetBefore(step)
 	if sheet == nil || !sheet.Measure.Set {
@@ -218,7 +248,9 @@ func (s *Sheet) WideForTin(step *formula.Step) Value {
 	if !layer.IsFinite() {
 		return figure.Absent("all amounts of \""+step.Part.Name+"\"", step.Place)
 	}
-	return figure.ValueOf(figure.Point(math.Floor(math.Pi * inside[1] * inside[1] / (4 * layer.Hi) / 10)))
+	return figure.ValueOf(
+		figure.Point(math.Floor(math.Pi * inside[1] * inside[1] / (4 * layer.Hi) / 10)),
+	)
 }
 
 // Slices is how many slices a coil gives, over all lots.
@@ -245,10 +277,16 @@ func (s *Sheet) Slices(step *formula.Step) Value {
 		n, _, _ := geometry.Slices(mm, slice)
 		return float64(n) * lots
 	}
-	return Value{Lo: count(v.Lo, step.Slice.Hi, lots.Lo), Mid: count(v.Mid, step.Slice.Mid(), mid), Hi: count(v.Hi, step.Slice.Lo, lots.Hi), Origin: figure.ByModel}
+	return Value{
+		Lo:     count(v.Lo, step.Slice.Hi, lots.Lo),
+		Mid:    count(v.Mid, step.Slice.Mid(), mid),
+		Hi:     count(v.Hi, step.Slice.Lo, lots.Hi),
+		Origin: figure.ByModel,
+	}
 }
 
-// Remainder is what is left of the dough when all whole pieces are scaled, on one piece; usual losses are left out.
+// Remainder is what is left of the dough when all whole pieces are scaled, on one piece; usual
+// losses are left out.
 func (s *Sheet) Remainder(step *formula.Step) Value {
 	m := s.SheetMass(step)
 	if !step.Measure.Set || step.Measure.Kind != quantity.Mass {
@@ -273,7 +311,12 @@ func (s *Sheet) Divided(step *formula.Step) Value {
 	case step.Measure.Set && step.Measure.Kind == quantity.Count:
 		return makeup.Given(step.Measure, "", step.Place)
 	case step.Measure.Set && m.IsFinite():
-		return figure.ValueOf(figure.Between(max(1, math.Floor(m.Lo/step.Measure.Hi+1e-9)), max(1, math.Floor(m.Hi/step.Measure.Lo+1e-9))))
+		return figure.ValueOf(
+			figure.Between(
+				max(1, math.Floor(m.Lo/step.Measure.Hi+1e-9)),
+				max(1, math.Floor(m.Hi/step.Measure.Lo+1e-9)),
+			),
+		)
 	}
 	return figure.Absent("divide = \"75 g\" or a number of pieces", step.Place)
 }

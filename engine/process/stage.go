@@ -24,7 +24,8 @@ func (s *Sheet) Stage(step *formula.Step) (*history.Stage, Value) {
 	return st, Value{}
 }
 
-// Lacking is the value of what a stage without temperatures cannot give: it says what would have to be written, and where.
+// Lacking is the value of what a stage without temperatures cannot give: it says what would have to
+// be written, and where.
 func Lacking(st *history.Stage) Value {
 	missing, at := st.Missing, st.Step
 	if missing == "" {
@@ -36,7 +37,8 @@ func Lacking(st *history.Stage) Value {
 	return figure.Absent(missing, at.Place)
 }
 
-// CoreEnd is the core as a step ends. That of a bake, when it was probed, needs nothing of what came before.
+// CoreEnd is the core as a step ends. That of a bake, when it was probed, needs nothing of what
+// came before.
 func (s *Sheet) CoreEnd(step *formula.Step) Value {
 	if r := step.Reading; step.Verb.Bakes() && r != nil && r.Temp.Set {
 		return Value{Lo: r.Temp.Lo, Mid: r.Temp.Mid(), Hi: r.Temp.Hi, Origin: figure.Measured}
@@ -62,8 +64,8 @@ func (s *Sheet) StartCore(step *formula.Step) Value {
 	return st.StartCore.Value()
 }
 
-// HoursTo is the time until the core is at a temperature, as if the step lasted as long as it takes; a step whose surroundings
-// are not cold enough never comes there.
+// HoursTo is the time until the core is at a temperature, as if the step lasted as long as it
+// takes; a step whose surroundings are not cold enough never comes there.
 func (s *Sheet) HoursTo(step *formula.Step, targetC float64) Value {
 	st, missing := s.Stage(step)
 	if st == nil {
@@ -82,12 +84,19 @@ func (s *Sheet) HoursTo(step *formula.Step, targetC float64) Value {
 		v.Mid = math.NaN() // the quickest run alone comes there
 	}
 	if math.IsInf(v.Lo, 1) {
-		return figure.Absent("surroundings cold enough to come to "+quantity.Format(targetC, "C")+" in this "+step.Verb.Name, step.Place)
+		return figure.Absent(
+			"surroundings cold enough to come to "+quantity.Format(
+				targetC,
+				"C",
+			)+" in this "+step.Verb.Name,
+			step.Place,
+		)
 	}
 	return v
 }
 
-// fallen reads the time to a temperature off the courses of a cooling, where they were drawn and every run comes there within the step.
+// fallen reads the time to a temperature off the courses of a cooling, where they were drawn and
+// every run comes there within the step.
 func fallen(st *history.Stage, targetC float64) (Value, bool) {
 	var out [figure.Runs]float64
 	ambient := [figure.Runs]float64{st.Ambient.Lo, st.Ambient.Mid(), st.Ambient.Hi}
@@ -195,7 +204,8 @@ func (p *Part) BakesDough(step *formula.Step) bool {
 	return step.Verb.Bakes() || p.IsDough() && step.InHotFat()
 }
 
-// Reached is the temperature that a cook or bake brings all of its part to: as read, else as aimed at, else as modelled.
+// Reached is the temperature that a cook or bake brings all of its part to: as read, else as aimed
+// at, else as modelled.
 func (s *Sheet) Reached(step *formula.Step) Value {
 	switch r := step.Reading; {
 	case r != nil && r.Temp.Set:
@@ -210,7 +220,8 @@ func (s *Sheet) Reached(step *formula.Step) Value {
 	return figure.Absent("to = \"... C\" in this "+step.Verb.Name, step.Place)
 }
 
-// AroundStep gives the ambient temperature of a step. Only what needs no guess is filled in: a chill is in the fridge.
+// AroundStep gives the ambient temperature of a step. Only what needs no guess is filled in: a
+// chill is in the fridge.
 func (sh *Sheet) AroundStep(s *formula.Step) Value {
 	around, ok := history.Around(sh.Kitchen, s)
 	if !ok {

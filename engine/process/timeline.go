@@ -20,8 +20,8 @@ type Line struct {
 	Bowl         bool    // no geometry is given: taken as left in its bowl
 }
 
-// Timeline gives every step of every part, part by part in the order of the file, on one clock. What goes into a part, or onto
-// it, is scheduled back from the step that needs it.
+// Timeline gives every step of every part, part by part in the order of the file, on one clock.
+// What goes into a part, or onto it, is scheduled back from the step that needs it.
 func (s *Sheet) Timeline() []Line {
 	begins := s.schedule()
 	var out []Line
@@ -31,8 +31,15 @@ func (s *Sheet) Timeline() []Line {
 		ferments := p.Strain() != "none" && p.TotalFlour().Hi > 0
 		for i := range record.Stages {
 			st := &record.Stages[i]
-			l := Line{Part: fp, Step: st.Step, StartH: begins[fp.Serial] + st.StartH.Mid(), EndH: begins[fp.Serial] + st.EndH.Mid(),
-				Timed: st.Step.Time.Set, Measured: st.Measured || st.RiseMeasured, Bowl: st.AssumedBowl}
+			l := Line{
+				Part:     fp,
+				Step:     st.Step,
+				StartH:   begins[fp.Serial] + st.StartH.Mid(),
+				EndH:     begins[fp.Serial] + st.EndH.Mid(),
+				Timed:    st.Step.Time.Set,
+				Measured: st.Measured || st.RiseMeasured,
+				Bowl:     st.AssumedBowl,
+			}
 			l.Ambient = figure.Absent("", st.Step.Place)
 			if st.HasAmbient {
 				l.Ambient = figure.ValueOf(st.Ambient)
@@ -42,7 +49,13 @@ func (s *Sheet) Timeline() []Line {
 			l.Core = Lacking(st)
 			l.Mean, l.Hours = l.Core, l.Core
 			if st.Known {
-				l.Core, l.Mean = measuredValue(st.Core, st.Measured), measuredValue(st.Mean, st.Measured)
+				l.Core, l.Mean = measuredValue(
+					st.Core,
+					st.Measured,
+				), measuredValue(
+					st.Mean,
+					st.Measured,
+				)
 				if ferments && st.Hours != (figure.Estimate{}) {
 					l.Hours = st.Hours.Value()
 				}
@@ -53,8 +66,8 @@ func (s *Sheet) Timeline() []Line {
 	return out
 }
 
-// schedule gives the hour at which each part begins: a part that another needs ends when that one needs it. The earliest
-// begins at 0.
+// schedule gives the hour at which each part begins: a part that another needs ends when that one
+// needs it. The earliest begins at 0.
 func (s *Sheet) schedule() []float64 {
 	length := func(p *formula.Part, before int) float64 {
 		h := 0.0
@@ -96,8 +109,8 @@ func (s *Sheet) schedule() []float64 {
 	return begins
 }
 
-// Hours is the longest way through the parts: a part starts when all that goes into it is ready, and waits at a fill,
-// wash or brush for the part it uses.
+// Hours is the longest way through the parts: a part starts when all that goes into it is ready,
+// and waits at a fill, wash or brush for the part it uses.
 func (s *Sheet) Hours() Value {
 	ready := make([]Interval, len(s.parts))
 	var untimed *formula.Step

@@ -240,11 +240,23 @@ func (r *reader) needUnits(lo *measure, hi measure, isRange bool) *Fault {
 			// The number alone does not say which: every likely unit is named.
 			switch {
 			case guess == "C" && t.number >= 32: // below, a Fahrenheit reading is unlikely
-				return r.fault(t.start, t.numberEnd,
-					"%q has no unit; write %q, or %q if it is Fahrenheit", written, with("C"), with("F"))
+				return r.fault(
+					t.start,
+					t.numberEnd,
+					"%q has no unit; write %q, or %q if it is Fahrenheit",
+					written,
+					with("C"),
+					with("F"),
+				)
 			case guess == "g" && r.allowed.Has(Count) && !isRange && t.number > 0:
-				return r.fault(t.start, t.numberEnd,
-					"%q has no unit; write %q, or %q if it is counted", written, with("g"), with("pieces"))
+				return r.fault(
+					t.start,
+					t.numberEnd,
+					"%q has no unit; write %q, or %q if it is counted",
+					written,
+					with("g"),
+					with("pieces"),
+				)
 			}
 			return r.fault(t.start, t.numberEnd, "%q has no unit; write %q",
 				written, strings.TrimSpace(r.text[:t.numberEnd])+" "+guess+r.text[t.numberEnd:])
@@ -434,8 +446,8 @@ func decimalComma(digits string) bool {
 	return len(after) != 3 || len(whole) > 3 || strings.Trim(whole, "0") == ""
 }
 
-// thousandPoint reports whether the point of a number may part thousands, as in "1.000": one to three
-// digits before it and three after, the last a zero, which no decimal number needs.
+// thousandPoint reports whether the point of a number may part thousands, as in "1.000": one to
+// three digits before it and three after, the last a zero, which no decimal number needs.
 func thousandPoint(digits string) bool {
 	whole, after, found := strings.Cut(digits, ".")
 	return found && len(after) == 3 && after[2] == '0' && !strings.ContainsAny(after, ".,") &&

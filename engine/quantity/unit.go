@@ -115,7 +115,13 @@ var units = []unit{
 	{"cup", Volume, 236.5882365, 0, []string{"cups"}},
 	{"floz", Volume, 29.5735295625, 0, []string{"fl oz", "fluid ounce", "fluid ounces"}},
 	{"US pint", Volume, 473.176473, 0, []string{"us pint", "us pints"}},
-	{"UK pint", Volume, 568.26125, 0, []string{"uk pint", "uk pints", "imperial pint", "imperial pints"}},
+	{
+		"UK pint",
+		Volume,
+		568.26125,
+		0,
+		[]string{"uk pint", "uk pints", "imperial pint", "imperial pints"},
+	},
 	{"US quart", Volume, 946.352946, 0, []string{"us quart", "us quarts"}},
 	{"UK quart", Volume, 1136.5225, 0, []string{
 		"uk quart", "uk quarts", "imperial quart", "imperial quarts",

@@ -194,8 +194,8 @@ func (c *Cautions) line(list []*finding.Caution) string {
 	return thing + which + ": " + strings.ReplaceAll(says, finding.ListHere, wordsOf(list))
 }
 
-// wordsOf joins the words of the lists of cautions, the certain ones first. A word that is certain in
-// one formula is left out where it has a question mark.
+// wordsOf joins the words of the lists of cautions, the certain ones first. A word that is certain
+// in one formula is left out where it has a question mark.
 func wordsOf(list []*finding.Caution) string {
 	var sure, open []string
 	for _, one := range list {

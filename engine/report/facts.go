@@ -23,8 +23,8 @@ func (t *text) tally(run *finding.Run) {
 	t.WriteString("\n")
 }
 
-// figuresHead begins a page of figures: the tally of the cautions, and what a house keeps from being
-// checked.
+// figuresHead begins a page of figures: the tally of the cautions, and what a house keeps from
+// being checked.
 func (t *text) figuresHead(run *finding.Run) {
 	t.tally(run)
 	t.SetAside(run.SetAside())
@@ -105,7 +105,11 @@ func (l *factList) row(r *finding.FactRow, first bool) {
 	}
 	l.paragraph(means, head, "      ")
 	if r.Figure.Error != "" {
-		l.paragraph(fmt.Sprintf("%s; error: %s", r.Figure.Error, source.Safe(r.Error)), "      ", "      ")
+		l.paragraph(
+			fmt.Sprintf("%s; error: %s", r.Figure.Error, source.Safe(r.Error)),
+			"      ",
+			"      ",
+		)
 	}
 }
 

@@ -19,12 +19,31 @@ func largeRun(formulas, each int) *finding.Run {
 		name := fmt.Sprintf("Formula %d", i)
 		run.Formulas = append(run.Formulas, finding.Formula{Name: name, Place: at})
 		for _, kind := range []string{"raw-dough", "raw-egg"} {
-			run.Cautions = append(run.Cautions, &finding.Caution{Kind: kind, Text: "Whole text of " + kind + ".", Detail: "It differs: " + name, Source: "a source", Formula: name, Place: at,
-				Short: "Thing: danger and what to do."})
+			run.Cautions = append(
+				run.Cautions,
+				&finding.Caution{
+					Kind:    kind,
+					Text:    "Whole text of " + kind + ".",
+					Detail:  "It differs: " + name,
+					Source:  "a source",
+					Formula: name,
+					Place:   at,
+					Short:   "Thing: danger and what to do.",
+				},
+			)
 		}
 		for k := range each {
-			f := &finding.Finding{Rule: fmt.Sprintf("rule-%d", k%7), Level: finding.Level(k % 3), Answer: finding.Flagged, Formula: name, Subject: "dough", Place: at,
-				Text: "What is wrong and what to do about it.", Why: "A reason of some length.", Source: "a book"}
+			f := &finding.Finding{
+				Rule:    fmt.Sprintf("rule-%d", k%7),
+				Level:   finding.Level(k % 3),
+				Answer:  finding.Flagged,
+				Formula: name,
+				Subject: "dough",
+				Place:   at,
+				Text:    "What is wrong and what to do about it.",
+				Why:     "A reason of some length.",
+				Source:  "a book",
+			}
 			if k%4 == 3 {
 				f.Answer, f.Reason = finding.Unsure, "needs a figure"
 			}
@@ -36,7 +55,8 @@ func largeRun(formulas, each int) *finding.Run {
 	return run
 }
 
-// A log stays under what code-review sites take, drops the least serious first, and says what it dropped.
+// A log stays under what code-review sites take, drops the least serious first, and says what it
+// dropped.
 func TestSARIFIsFolded(t *testing.T) {
 	for _, size := range [][2]int{{10, 5}, {4000, 9}, {12000, 3}} {
 		run := largeRun(size[0], size[1])
@@ -64,8 +84,17 @@ func TestSARIFIsFolded(t *testing.T) {
 		}
 		says := fmt.Sprint(one.Invocations)
 		whole := len(run.Findings)+size[0] <= maxResults
-		if len(one.Results) > maxResults || stops != run.Totals.Stop || len(one.Properties.Cautions) != len(run.Cautions) || cautions == 0 {
-			t.Errorf("%v: %d results, %d of %d stops, %d cautions", size, len(one.Results), stops, run.Totals.Stop, cautions)
+		if len(one.Results) > maxResults || stops != run.Totals.Stop ||
+			len(one.Properties.Cautions) != len(run.Cautions) ||
+			cautions == 0 {
+			t.Errorf(
+				"%v: %d results, %d of %d stops, %d cautions",
+				size,
+				len(one.Results),
+				stops,
+				run.Totals.Stop,
+				cautions,
+			)
 		}
 		if whole != !strings.Contains(says, "left out of the results") {
 			t.Errorf("%v: %s", size, says)

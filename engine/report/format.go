@@ -15,8 +15,8 @@ type Format struct {
 	Name   string
 	Suffix string // of a file that holds it
 
-	// Document is a format that is complete by itself: it is printed to the screen even where no file
-	// could be read. Other formats are read beside standard error, which says so.
+	// Document is a format that is complete by itself: it is printed to the screen even where no
+	// file could be read. Other formats are read beside standard error, which says so.
 	Document bool
 
 	Mends bool // shows the mends of findings
@@ -46,12 +46,14 @@ var totalsLine = regexp.MustCompile(
 func endsInTotals(_, last []byte) bool { return totalsLine.Match(last) }
 
 func isJSON(first, last []byte) bool {
-	return bytes.HasPrefix(first, []byte("{\n  \"version\": ")) && bytes.Contains(first, cautionsKey) &&
+	return bytes.HasPrefix(first, []byte("{\n  \"version\": ")) &&
+		bytes.Contains(first, cautionsKey) &&
 		bytes.Contains(last, []byte("\n  \"totals\": {\n"))
 }
 
 func isSARIF(first, _ []byte) bool {
-	return bytes.HasPrefix(first, []byte("{\n  \"$schema\": ")) && bytes.Contains(first, cautionsKey)
+	return bytes.HasPrefix(first, []byte("{\n  \"$schema\": ")) &&
+		bytes.Contains(first, cautionsKey)
 }
 
 var cautionsKey = []byte("\"cautions\": [")

@@ -17,22 +17,80 @@ import (
 func marked() *finding.Run {
 	file := source.New("buns.hcl", []byte("formula \"Buns\" {\n}\n"))
 	house := source.New("house.hcl", []byte("house \"h\" {\n}\n"))
-	at, by := source.Place{File: file, Start: 8, End: 14}, source.Place{File: house, Start: 6, End: 9}
+	at, by := source.Place{
+		File:  file,
+		Start: 8,
+		End:   14,
+	}, source.Place{
+		File:  house,
+		Start: 6,
+		End:   9,
+	}
 	broken := source.Place{File: source.New("broken.hcl", []byte("formula\n")), Start: 0, End: 7}
 	found := func(rule string, answer finding.Answer, safety bool) *finding.Finding {
-		return &finding.Finding{Rule: rule, Pack: "p", Level: finding.Risk, Answer: answer, Formula: "Buns", Subject: "dough", Place: at, Safety: safety,
-			Text: "text of " + rule, Why: "why of " + rule, Source: "source of " + rule, Reason: "reason of " + rule, Because: "because of " + rule, By: by}
+		return &finding.Finding{
+			Rule:    rule,
+			Pack:    "p",
+			Level:   finding.Risk,
+			Answer:  answer,
+			Formula: "Buns",
+			Subject: "dough",
+			Place:   at,
+			Safety:  safety,
+			Text:    "text of " + rule,
+			Why:     "why of " + rule,
+			Source:  "source of " + rule,
+			Reason:  "reason of " + rule,
+			Because: "because of " + rule,
+			By:      by,
+		}
 	}
 	run := &finding.Run{
-		Version:   "0.1.0",
-		Cautions:  []*finding.Caution{{Kind: "raw", Text: "text of the caution.", Detail: "detail of the caution", Source: "source of the caution", Formula: "Buns", Place: at}},
-		Formulas:  []finding.Formula{{Name: "Buns", Place: at}, {Name: "Clear buns", Place: at}},
-		Problems:  source.Problems{{Place: broken, Text: "text of the broken file"}, {Text: "nowhere.hcl: text of the missing file"}},
+		Version: "0.1.0",
+		Cautions: []*finding.Caution{
+			{
+				Kind:    "raw",
+				Text:    "text of the caution.",
+				Detail:  "detail of the caution",
+				Source:  "source of the caution",
+				Formula: "Buns",
+				Place:   at,
+			},
+		},
+		Formulas: []finding.Formula{{Name: "Buns", Place: at}, {Name: "Clear buns", Place: at}},
+		Problems: source.Problems{
+			{Place: broken, Text: "text of the broken file"},
+			{Text: "nowhere.hcl: text of the missing file"},
+		},
 		Unchecked: []finding.Unchecked{{Pack: "pack-left-out", Place: by}},
-		Loosened:  []finding.Loosened{{Rule: "loosened-rule", Pack: "p", What: "limit a", From: "1 h", To: "2 h", Because: "because of the loosened", Place: by}},
-		Notices:   []string{"text of the notice"},
-		Findings:  []*finding.Finding{found("flagged-rule", finding.Flagged, false), found("unsure-rule", finding.Unsure, false), found("aside-rule", finding.Waived, true)},
-		Totals:    finding.Totals{Formulas: 1201, Rules: 1202, Stop: 1203, Risk: 1204, Note: 1205, Unsure: 1206, Waived: 1207, Backlog: 1208, Unread: 1209},
+		Loosened: []finding.Loosened{
+			{
+				Rule:    "loosened-rule",
+				Pack:    "p",
+				What:    "limit a",
+				From:    "1 h",
+				To:      "2 h",
+				Because: "because of the loosened",
+				Place:   by,
+			},
+		},
+		Notices: []string{"text of the notice"},
+		Findings: []*finding.Finding{
+			found("flagged-rule", finding.Flagged, false),
+			found("unsure-rule", finding.Unsure, false),
+			found("aside-rule", finding.Waived, true),
+		},
+		Totals: finding.Totals{
+			Formulas: 1201,
+			Rules:    1202,
+			Stop:     1203,
+			Risk:     1204,
+			Note:     1205,
+			Unsure:   1206,
+			Waived:   1207,
+			Backlog:  1208,
+			Unread:   1209,
+		},
 	}
 	run.Findings[1].Text = "unsure-rule cannot be answered: reason of unsure-rule"
 	return run
@@ -40,12 +98,29 @@ func marked() *finding.Run {
 
 // parts are the parts of a run, each with what every report says of it.
 var parts = map[string][]string{
-	"caution":    {"text of the caution.", "detail of the caution"},
-	"unread":     {"broken.hcl", "text of the broken file", "nowhere.hcl: text of the missing file"},
-	"set aside":  {"text of aside-rule", "because of aside-rule", "house.hcl"},
-	"unchecked":  {"pack-left-out", "house.hcl"},
-	"loosened":   {"loosened-rule", "limit a", "1 h", "2 h", "because of the loosened", "house.hcl"},
-	"finding":    {"text of flagged-rule", "flagged-rule", "unsure-rule", "eason of unsure-rule", "buns.hcl"},
+	"caution": {"text of the caution.", "detail of the caution"},
+	"unread": {
+		"broken.hcl",
+		"text of the broken file",
+		"nowhere.hcl: text of the missing file",
+	},
+	"set aside": {"text of aside-rule", "because of aside-rule", "house.hcl"},
+	"unchecked": {"pack-left-out", "house.hcl"},
+	"loosened": {
+		"loosened-rule",
+		"limit a",
+		"1 h",
+		"2 h",
+		"because of the loosened",
+		"house.hcl",
+	},
+	"finding": {
+		"text of flagged-rule",
+		"flagged-rule",
+		"unsure-rule",
+		"eason of unsure-rule",
+		"buns.hcl",
+	},
 	"notice":     {"text of the notice"},
 	"the totals": {"1201", "1202", "1203", "1204", "1205", "1206", "1207", "1208", "1209"},
 }
@@ -60,7 +135,8 @@ func read(t *testing.T, printed string) string {
 		}
 		return fmt.Sprint(v)
 	}
-	return strings.NewReplacer(`\-`, "-", `\_`, "_").Replace(strings.Join(strings.Fields(printed), " "))
+	return strings.NewReplacer(`\-`, "-", `\_`, "_").
+		Replace(strings.Join(strings.Fields(printed), " "))
 }
 
 func inFormat(t *testing.T, f Format, run *finding.Run) string {
@@ -139,13 +215,21 @@ func TestEveryFormatDependsOnEveryPart(t *testing.T) {
 // cautions.
 func TestPagesBeginWithThePrelude(t *testing.T) {
 	run := marked()
-	row := []finding.FactRow{{Formula: "Buns", Subject: "dough", Figure: finding.Figure{Name: "mass_g", Shown: "1 g"}}}
+	row := []finding.FactRow{
+		{Formula: "Buns", Subject: "dough", Figure: finding.Figure{Name: "mass_g", Shown: "1 g"}},
+	}
 	pages := map[string]func(out *bytes.Buffer) error{
 		"mend": func(out *bytes.Buffer) error {
 			return Mend(out, run, []finding.Mending{{Formula: "THE BODY"}}, Options{})
 		},
 		"compare": func(out *bytes.Buffer) error {
-			return Compare(out, run, []finding.Comparison{{A: "THE BODY", B: "THE BODY"}}, Sides{}, Options{})
+			return Compare(
+				out,
+				run,
+				[]finding.Comparison{{A: "THE BODY", B: "THE BODY"}},
+				Sides{},
+				Options{},
+			)
 		},
 	}
 	for name, page := range pages {
@@ -172,12 +256,17 @@ func TestPagesBeginWithThePrelude(t *testing.T) {
 		},
 	} {
 		var out bytes.Buffer
-		if err := page(&out); err != nil || !strings.HasPrefix(out.String(), "1 caution for these formulas; forebake check prints them.\n\n") {
+		if err := page(&out); err != nil ||
+			!strings.HasPrefix(
+				out.String(),
+				"1 caution for these formulas; forebake check prints them.\n\n",
+			) {
 			t.Errorf("%s: %v, %s", name, err, out.String())
 		}
 	}
 	var out bytes.Buffer
-	if err := FactsJSON(&out, run, row); err != nil || !strings.Contains(read(t, out.String()), "text of the caution. detail of the caution") {
+	if err := FactsJSON(&out, run, row); err != nil ||
+		!strings.Contains(read(t, out.String()), "text of the caution. detail of the caution") {
 		t.Errorf("facts as JSON: %v, %s", err, out.String())
 	}
 }

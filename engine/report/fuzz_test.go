@@ -18,9 +18,10 @@ import (
 	"forebake/engine/source"
 )
 
-// fuzzRun makes a run in which every text that can come from a file is the fuzzer's: a formula with a caution, findings of all
-// answers, a mend, figures, what a house loosens and leaves out, a problem and a notice. The places are two offsets into the text of
-// the file, which is the fuzzer's too.
+// fuzzRun makes a run in which every text that can come from a file is the fuzzer's: a formula with
+// a caution, findings of all answers, a mend, figures, what a house loosens and leaves out, a
+// problem and a notice. The places are two offsets into the text of the file, which is the fuzzer's
+// too.
 func fuzzRun(text []byte, from, to int, name, word, prose string) *finding.Run {
 	file := source.New(name, text)
 	from, to = max(0, min(from, len(text))), max(0, min(to, len(text)))
@@ -32,27 +33,91 @@ func fuzzRun(text []byte, from, to int, name, word, prose string) *finding.Run {
 	}
 	at := source.Place{File: file, Start: min(from, to), End: max(from, to)}
 	run := &finding.Run{
-		Version:   "0.1.0",
-		Cautions:  []*finding.Caution{{Kind: "raw", Text: "Raw. " + prose, Detail: word, Source: "common practice", Formula: word, Place: at}, {Kind: "heat", Rank: 1, Text: "Hot.", Source: "common practice", Formula: word, Place: at}},
-		Formulas:  []finding.Formula{{Name: word, Place: at}, {Name: prose, Place: at}},
-		Loosened:  []finding.Loosened{{Rule: "r", Pack: name, What: "limit " + word, From: "1 h", To: "2 h", Because: prose, Place: at}},
+		Version: "0.1.0",
+		Cautions: []*finding.Caution{
+			{
+				Kind:    "raw",
+				Text:    "Raw. " + prose,
+				Detail:  word,
+				Source:  "common practice",
+				Formula: word,
+				Place:   at,
+			},
+			{
+				Kind:    "heat",
+				Rank:    1,
+				Text:    "Hot.",
+				Source:  "common practice",
+				Formula: word,
+				Place:   at,
+			},
+		},
+		Formulas: []finding.Formula{{Name: word, Place: at}, {Name: prose, Place: at}},
+		Loosened: []finding.Loosened{
+			{
+				Rule:    "r",
+				Pack:    name,
+				What:    "limit " + word,
+				From:    "1 h",
+				To:      "2 h",
+				Because: prose,
+				Place:   at,
+			},
+		},
 		Unchecked: []finding.Unchecked{{Pack: word, Place: at}},
 		Notices:   []string{prose},
 		Problems:  source.Problems{{Place: at, Text: prose, Paste: word}, {Text: word}},
 		Cards: func() []finding.Card {
-			return []finding.Card{{ID: "r", Pack: name, Level: "stop", On: "dough", When: prose, Say: prose, Why: prose, Source: word, Because: prose, File: name, Line: 3, Safety: true,
-				Limits: []finding.CardLimit{{Name: "a", Shown: "1 h", From: word, By: word}}}}
+			return []finding.Card{
+				{
+					ID:      "r",
+					Pack:    name,
+					Level:   "stop",
+					On:      "dough",
+					When:    prose,
+					Say:     prose,
+					Why:     prose,
+					Source:  word,
+					Because: prose,
+					File:    name,
+					Line:    3,
+					Safety:  true,
+					Limits:  []finding.CardLimit{{Name: "a", Shown: "1 h", From: word, By: word}},
+				},
+			}
 		},
 	}
 	run.Totals.Formulas, run.Totals.Rules = len(run.Formulas), 1
 	figures := []*finding.Figure{
-		{Name: "dough.x", Label: "x", Shown: "1 g", Value: 1, Low: 1, High: 1, Numeric: true, Place: at},
-		{Name: "dough.name", Label: "name", Shown: word, Text: word, Place: at}, {Name: "dough.allergens", Label: "allergens", Shown: prose, List: []string{prose, word}},
+		{
+			Name:    "dough.x",
+			Label:   "x",
+			Shown:   "1 g",
+			Value:   1,
+			Low:     1,
+			High:    1,
+			Numeric: true,
+			Place:   at,
+		},
+		{
+			Name:  "dough.name",
+			Label: "name",
+			Shown: word,
+			Text:  word,
+			Place: at,
+		}, {Name: "dough.allergens", Label: "allergens", Shown: prose, List: []string{prose, word}},
 	}
 	for i, f := range []finding.Finding{{Answer: finding.Flagged}, {Answer: finding.Unsure, Level: finding.Risk, Reason: prose}, {Answer: finding.Waived, Because: prose, Until: word, By: at},
 		{Answer: finding.Waived, Level: finding.Note, Because: prose, By: at, Safety: true}, {Answer: finding.Flagged, Level: finding.Note, Doubt: true, Reason: prose, Safety: true}} {
-		f.Rule, f.Pack, f.Formula, f.Subject, f.Place, f.Text, f.Why, f.Source = fmt.Sprintf("r%d", i%3), name, word, "dough \""+word+"\"", at, prose, prose, word
-		f.Figures, f.Needs, f.Mends = figures, []string{word}, []finding.Mend{{Text: prose, Trust: "exact"}}
+		f.Rule, f.Pack, f.Formula, f.Subject, f.Place, f.Text, f.Why, f.Source = fmt.Sprintf(
+			"r%d",
+			i%3,
+		), name, word, "dough \""+word+"\"", at, prose, prose, word
+		f.Figures, f.Needs, f.Mends = figures, []string{
+			word,
+		}, []finding.Mend{
+			{Text: prose, Trust: "exact"},
+		}
 		run.Findings = append(run.Findings, &f)
 		run.Totals.Count(&f)
 	}
@@ -64,9 +129,30 @@ const fuzzTextBytes = 600
 
 // fuzzRuns hands a target runs with hostile seeds.
 func fuzzRuns(f *testing.F, look func(t *testing.T, run *finding.Run)) {
-	f.Add([]byte("formula \"Buns\" {\n\tdough \"é🥐\" {}\r\n}\n"), 10, 24, "buns.hcl", "Buns", "Salt is {x}.")
-	f.Add([]byte("\xef\xbb\xbfa\u0301\n\n"), 0, 3, "a b/ü:%.hcl", "\u202eturned\x1b[31m", "[here](http://x.example) <b>|</b>\n\n# head\n```\n<script>")
-	f.Add([]byte(""), 0, 0, "/top/-.hcl", "a\r\nb: caution: c", "</details>\u2028--> @team #12 | `x` \\")
+	f.Add(
+		[]byte("formula \"Buns\" {\n\tdough \"é🥐\" {}\r\n}\n"),
+		10,
+		24,
+		"buns.hcl",
+		"Buns",
+		"Salt is {x}.",
+	)
+	f.Add(
+		[]byte("\xef\xbb\xbfa\u0301\n\n"),
+		0,
+		3,
+		"a b/ü:%.hcl",
+		"\u202eturned\x1b[31m",
+		"[here](http://x.example) <b>|</b>\n\n# head\n```\n<script>",
+	)
+	f.Add(
+		[]byte(""),
+		0,
+		0,
+		"/top/-.hcl",
+		"a\r\nb: caution: c",
+		"</details>\u2028--> @team #12 | `x` \\",
+	)
 	f.Add([]byte("\xff\xfe"), 1, 2, "\xff", "\xed\xa0\x80", "{0} {{ }}")
 	f.Fuzz(func(t *testing.T, text []byte, from, to int, name, word, prose string) {
 		if len(text)+len(name)+len(word)+len(prose) > fuzzTextBytes {
@@ -96,7 +182,8 @@ func harmless(t *testing.T, text string) {
 			continue
 		}
 		_, size := utf8.DecodeRuneInString(text[i:])
-		if unicode.In(r, unicode.Cc, unicode.Cf, unicode.Zl, unicode.Zp) || r == utf8.RuneError && size == 1 {
+		if unicode.In(r, unicode.Cc, unicode.Cf, unicode.Zl, unicode.Zp) ||
+			r == utf8.RuneError && size == 1 {
 			t.Fatalf("%U stands raw after %q", r, text[max(0, i-40):i])
 		}
 	}
@@ -127,10 +214,20 @@ func FuzzJSON(f *testing.F) {
 			}
 		}
 		n := got.Totals
-		if n.Stop != counts["stop"] || n.Risk != counts["risk"] || n.Note != counts["note"] || n.Unsure != counts["unsure"] || n.Waived != counts["waived"] || n.Formulas != len(run.Formulas) {
+		if n.Stop != counts["stop"] || n.Risk != counts["risk"] || n.Note != counts["note"] ||
+			n.Unsure != counts["unsure"] ||
+			n.Waived != counts["waived"] ||
+			n.Formulas != len(run.Formulas) {
 			t.Fatalf("totals %+v, and findings %v", n, counts)
 		}
-		if len(got.Cautions) != len(run.Cautions) || bytes.Index(text, []byte("\n  \"cautions\": [")) > bytes.Index(text, []byte("\n  \"findings\": [")) {
+		if len(got.Cautions) != len(run.Cautions) ||
+			bytes.Index(
+				text,
+				[]byte("\n  \"cautions\": ["),
+			) > bytes.Index(
+				text,
+				[]byte("\n  \"findings\": ["),
+			) {
 			t.Fatalf("%d cautions, or not before the findings", len(got.Cautions))
 		}
 	})
@@ -163,12 +260,16 @@ func FuzzSARIF(f *testing.F) {
 		if err := json.Unmarshal(text, &log); err != nil {
 			t.Fatal(err)
 		}
-		lines := strings.Split(strings.TrimPrefix(string(run.Formulas[0].Place.File.Text), "\ufeff"), "\n")
+		lines := strings.Split(
+			strings.TrimPrefix(string(run.Formulas[0].Place.File.Text), "\ufeff"),
+			"\n",
+		)
 		for i, one := range log.Runs[0].Results {
 			if i < len(cautionsOf(run).byFormula()) != strings.HasPrefix(one.RuleID, "caution/") {
 				t.Fatalf("result %d is %s", i, one.RuleID)
 			}
-			if s := one.Message.Text; strings.Contains(s, "](") || strings.Contains(strings.ReplaceAll(s, "{{", ""), "{") {
+			if s := one.Message.Text; strings.Contains(s, "](") ||
+				strings.Contains(strings.ReplaceAll(s, "{{", ""), "{") {
 				t.Fatalf("a link or a placeholder in %q", s)
 			}
 			r := one.Locations[0].PhysicalLocation.Region
@@ -176,7 +277,8 @@ func FuzzSARIF(f *testing.F) {
 				if at[0] < 1 || at[0] > len(lines) {
 					t.Fatalf("line %d of %d", at[0], len(lines))
 				}
-				if width := len(utf16.Encode([]rune(lines[at[0]-1]))); at[1] < 1 || at[1] > width+1 {
+				if width := len(utf16.Encode([]rune(lines[at[0]-1]))); at[1] < 1 ||
+					at[1] > width+1 {
 					t.Fatalf("column %d of line %d, which has %d", at[1], at[0], width)
 				}
 			}
@@ -225,7 +327,16 @@ func sarifPublished(f *testing.F) *jsonschema.Schema {
 }
 
 // ownTags are the tags of the page itself.
-var ownTags = strings.NewReplacer("<details><summary>", "", "</summary>", "", "</details>", "", separator, "")
+var ownTags = strings.NewReplacer(
+	"<details><summary>",
+	"",
+	"</summary>",
+	"",
+	"</details>",
+	"",
+	separator,
+	"",
+)
 
 // unescapedBar is a sign that would end a table's cell.
 var unescapedBar = regexp.MustCompile(`(^|[^\\])(\\\\)*\|`)
@@ -241,7 +352,8 @@ func FuzzMarkdown(f *testing.F) {
 		if at := unescapedBar.FindString(text); at != "" {
 			t.Fatalf("a table's bar in %q", text)
 		}
-		if !strings.HasPrefix(text, "## Cautions\n\n- **") || !strings.HasSuffix(text, totals(run.Totals)+".\n") {
+		if !strings.HasPrefix(text, "## Cautions\n\n- **") ||
+			!strings.HasSuffix(text, totals(run.Totals)+".\n") {
 			t.Fatalf("the cautions are not first, or the totals not last:\n%s", text)
 		}
 		tags, _ := laidOut(t, text)
@@ -254,4 +366,14 @@ func FuzzMarkdown(f *testing.F) {
 }
 
 // ownLayout are the tags that the page's own layout makes.
-var ownLayout = map[string]bool{"h2": true, "ul": true, "li": true, "p": true, "strong": true, "code": true, "br": true, "details": true, "summary": true}
+var ownLayout = map[string]bool{
+	"h2":      true,
+	"ul":      true,
+	"li":      true,
+	"p":       true,
+	"strong":  true,
+	"code":    true,
+	"br":      true,
+	"details": true,
+	"summary": true,
+}

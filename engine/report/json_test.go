@@ -15,7 +15,8 @@ func each[T any](list []T) iter.Seq[any] {
 	}
 }
 
-// TestWriteIntoIsWriteJSON holds the object written item by item to the same object written as a whole, whatever the items hold.
+// TestWriteIntoIsWriteJSON holds the object written item by item to the same object written as a
+// whole, whatever the items hold.
 func TestWriteIntoIsWriteJSON(t *testing.T) {
 	type object struct {
 		A    string           `json:"a"`
@@ -35,8 +36,17 @@ func TestWriteIntoIsWriteJSON(t *testing.T) {
 		if err := WriteJSON(&whole, object{"\n  \"some\": []", some[:n], []string{}, more[:n], 7}); err != nil {
 			t.Fatal(err)
 		}
-		err := writeInto(&parts, object{"\n  \"some\": []", []map[string]any{}, []string{}, []string{}, 7},
-			jsonList{"  ", "some", each(some[:n])}, jsonList{"  ", "none", each(more[:0])}, jsonList{"  ", "more", each(more[:n])})
+		err := writeInto(
+			&parts,
+			object{"\n  \"some\": []", []map[string]any{}, []string{}, []string{}, 7},
+			jsonList{
+				"  ",
+				"some",
+				each(some[:n]),
+			},
+			jsonList{"  ", "none", each(more[:0])},
+			jsonList{"  ", "more", each(more[:n])},
+		)
 		if err != nil {
 			t.Fatal(err)
 		}

@@ -27,12 +27,13 @@ func (p *markdownPage) Begin(Head) {}
 // maxMarkdown is how many bytes a comment on a review may hold: sites take 65,536 characters.
 const maxMarkdown = 65_000
 
-// folds are the ways of making a page shorter, each on top of those before it. The first is nothing.
+// folds are the ways of making a page shorter, each on top of those before it. The first is
+// nothing.
 var folds = []string{"", "the reason and the figures of each finding", "notes and unsure answers",
 	"the formulas of each caution", "the findings of all formulas but the worst"}
 
-// foldedDetails is how many details of a caution, and names of formulas with nothing found, a folded
-// page names; foldedFormulas how many formulas.
+// foldedDetails is how many details of a caution, and names of formulas with nothing found, a
+// folded page names; foldedFormulas how many formulas.
 const (
 	foldedDetails  = 5
 	foldedFormulas = 100
@@ -134,7 +135,11 @@ func (p *markdownPage) putSetAside(list []*finding.Finding) {
 	p.WriteString("\n")
 }
 
-func (p *markdownPage) Unchecked(list []finding.Unchecked) { p.later(func() { p.putUnchecked(list) }) }
+func (p *markdownPage) Unchecked(
+	list []finding.Unchecked,
+) {
+	p.later(func() { p.putUnchecked(list) })
+}
 
 func (p *markdownPage) putUnchecked(list []finding.Unchecked) {
 	for _, u := range list {
@@ -250,8 +255,11 @@ func (p *markdownPage) findings(list []*finding.Finding) {
 		p.WriteString("\n")
 	}
 	if len(open) > 0 {
-		fmt.Fprintf(p,
-			"<details><summary>%d unsure: what is missing, and what waits for it</summary>\n\n", len(open))
+		fmt.Fprintf(
+			p,
+			"<details><summary>%d unsure: what is missing, and what waits for it</summary>\n\n",
+			len(open),
+		)
 		for _, f := range open {
 			fmt.Fprintf(p, "- unsure: %s, %s: `%s` %s.\n", at(f.Place), markdown(f.Subject), f.Rule,
 				markdown(strings.TrimPrefix(f.Text, f.Rule+" ")))

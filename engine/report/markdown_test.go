@@ -15,12 +15,17 @@ import (
 	"forebake/engine/source"
 )
 
-// gfm lays Markdown out as review sites do: tables, bare links, strike-through; raw HTML passes, so that some would be seen.
-var gfm = goldmark.New(goldmark.WithExtensions(extension.GFM), goldmark.WithRendererOptions(layout.WithUnsafe()))
+// gfm lays Markdown out as review sites do: tables, bare links, strike-through; raw HTML passes, so
+// that some would be seen.
+var gfm = goldmark.New(
+	goldmark.WithExtensions(extension.GFM),
+	goldmark.WithRendererOptions(layout.WithUnsafe()),
+)
 
 var tag = regexp.MustCompile(`<[^>]*>`)
 
-// laidOut gives the tags of a text that was laid out, without the comments that part signs, and the words between them.
+// laidOut gives the tags of a text that was laid out, without the comments that part signs, and the
+// words between them.
 func laidOut(t interface{ Fatal(...any) }, md string) (tags []string, words string) {
 	var out bytes.Buffer
 	if err := gfm.Convert([]byte(md), &out); err != nil {
@@ -54,7 +59,8 @@ func TestMarkdownIsHarmless(t *testing.T) {
 
 func TestMarkdownKeepsEveryText(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		s := rapid.StringOf(rapid.OneOf(rapid.SampledFrom([]rune("`*_[]()<>|~#!@$&\\:-.+=1aw \n\t{}\"'/%^")), rapid.Rune())).Draw(t, "text")
+		s := rapid.StringOf(rapid.OneOf(rapid.SampledFrom([]rune("`*_[]()<>|~#!@$&\\:-.+=1aw \n\t{}\"'/%^")), rapid.Rune())).
+			Draw(t, "text")
 		tags, words := laidOut(t, "- **x** "+markdown(s)+"\n")
 		if got := strings.Join(tags, ""); got != "<ul><li><strong></strong></li></ul>" {
 			t.Fatalf("%q becomes %s in %s", s, got, markdown(s))
@@ -64,7 +70,14 @@ func TestMarkdownKeepsEveryText(t *testing.T) {
 		}
 		// In a table it stays in its cell.
 		tags, words = laidOut(t, "| a | b |\n| --- | --- |\n| x | "+markdown(s)+" |\n")
-		if n := strings.Count(strings.Join(tags, ""), "<td>"); n != 2 || strings.Join(strings.Fields(words), " ") != strings.Join(strings.Fields("a b x "+source.Safe(s)), " ") {
+		if n := strings.Count(strings.Join(tags, ""), "<td>"); n != 2 ||
+			strings.Join(
+				strings.Fields(words),
+				" ",
+			) != strings.Join(
+				strings.Fields("a b x "+source.Safe(s)),
+				" ",
+			) {
 			t.Fatalf("%q makes %d cells, and reads %q", s, n, words)
 		}
 	})

@@ -59,8 +59,12 @@ func (t *text) mending(m *finding.Mending) {
 		t.WriteString("\n")
 	}
 	for _, d := range m.Doubted {
-		t.paragraph(fmt.Sprintf("Line %d is changed; its comment may not be true any more: %s", d.Line,
-			source.Safe(d.Text)), "  ", "    ")
+		t.paragraph(
+			fmt.Sprintf("Line %d is changed; its comment may not be true any more: %s", d.Line,
+				source.Safe(d.Text)),
+			"  ",
+			"    ",
+		)
 	}
 	if len(m.Doubted) > 0 {
 		t.WriteString("\n")
@@ -89,8 +93,12 @@ func (t *text) mending(m *finding.Mending) {
 		}
 	}
 	if m.Spent {
-		t.paragraph("The search ended at its budget of work: there may be better changes. Mend the "+
-			"worst by hand and run it again.", "  ", "  ")
+		t.paragraph(
+			"The search ended at its budget of work: there may be better changes. Mend the "+
+				"worst by hand and run it again.",
+			"  ",
+			"  ",
+		)
 		t.WriteString("\n")
 	}
 }

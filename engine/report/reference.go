@@ -54,7 +54,11 @@ func RulebookMarkdown(w io.Writer, book finding.Rulebook) error {
 	rules := 0
 	for _, p := range book.Packs {
 		if p.NoPack {
-			fmt.Fprintf(&b, "\n## %s\n\nIn force in every house: no house names this file or leaves it out.\n", upperFirst(markdown(p.Name)))
+			fmt.Fprintf(
+				&b,
+				"\n## %s\n\nIn force in every house: no house names this file or leaves it out.\n",
+				upperFirst(markdown(p.Name)),
+			)
 		} else {
 			fmt.Fprintf(&b, "\n## Pack: %s\n", markdown(p.Name))
 		}
@@ -87,8 +91,17 @@ func figureMarkdown(b *strings.Builder, f finding.FigureCard) {
 	if f.Unit != "" {
 		unit = ", in " + f.Unit
 	}
-	fmt.Fprintf(b, "\n### Figure: %s\n\nOf %s%s. From %s:%d.\n\n- Means: %s\n- Is: `%s`\n",
-		f.Name, markdown(f.On), markdown(unit), markdown(f.File), f.Line, markdown(f.Means), code(f.Is))
+	fmt.Fprintf(
+		b,
+		"\n### Figure: %s\n\nOf %s%s. From %s:%d.\n\n- Means: %s\n- Is: `%s`\n",
+		f.Name,
+		markdown(f.On),
+		markdown(unit),
+		markdown(f.File),
+		f.Line,
+		markdown(f.Means),
+		code(f.Is),
+	)
 }
 
 func ruleMarkdown(b *strings.Builder, c finding.Card) {
@@ -140,7 +153,11 @@ var factAbout = map[string]string{"formula": "a formula",
 	"part": "a part (a dough, a filling, ...)", "step": "a step", "ingredient": "an ingredient", "kitchen": "the kitchen"}
 
 // wordAbout heads the closed lists of words.
-var wordAbout = map[string]string{"way": "Ways of a step (by)", "place": "Places of a step (at)", "group": "Groups of steps (on, in a rule)"}
+var wordAbout = map[string]string{
+	"way":   "Ways of a step (by)",
+	"place": "Places of a step (at)",
+	"group": "Groups of steps (on, in a rule)",
+}
 
 func stepsOf(steps string) string {
 	if steps == "" {
@@ -259,14 +276,22 @@ func CatalogueMarkdown(w io.Writer, c finding.Catalogue) error {
 	for _, o := range c.Options {
 		if o.Subject != list {
 			list = o.Subject
-			fmt.Fprintf(&b, "\n## Options of %s\n\n| option | what it is | steps |\n| --- | --- | --- |\n", factAbout[list])
+			fmt.Fprintf(
+				&b,
+				"\n## Options of %s\n\n| option | what it is | steps |\n| --- | --- | --- |\n",
+				factAbout[list],
+			)
 		}
 		row("`"+o.Name+"`", o.Means, o.Steps)
 	}
 	for _, w := range c.Words {
 		if w.List != list {
 			list = w.List
-			fmt.Fprintf(&b, "\n## %s\n\n| word | what it is | steps | also written |\n| --- | --- | --- | --- |\n", wordAbout[list])
+			fmt.Fprintf(
+				&b,
+				"\n## %s\n\n| word | what it is | steps | also written |\n| --- | --- | --- | --- |\n",
+				wordAbout[list],
+			)
 		}
 		row("`"+w.Name+"`", w.Means, w.Steps, strings.Join(w.Spelt, ", "))
 	}

@@ -87,8 +87,8 @@ func fileName(p source.Place) string {
 	return p.File.Name
 }
 
-// lines prints one line of cautions a formula and one a finding, in the GNU form "file:line:column: level:
-// text", by which editors find the place.
+// lines prints one line of cautions a formula and one a finding, in the GNU form "file:line:column:
+// level: text", by which editors find the place.
 type lines struct{ *bufio.Writer } // line by line: a large collection has some hundred thousand
 
 func newLines(out io.Writer, _ Options) Writer { return lines{bufio.NewWriter(out)} }

@@ -190,7 +190,13 @@ func (s *sarif) End() error {
 	return writeInto(s.out, sarifLog{sarifSchema, "2.1.0", []sarifRun{run}},
 		jsonList{indent + "  ", "cautions", func(yield func(any) bool) {
 			for _, c := range s.cautions.List {
-				yield(jsonCaution{source.Safe(c.Whole()), source.Safe(c.Source), source.Safe(c.Formula)})
+				yield(
+					jsonCaution{
+						source.Safe(c.Whole()),
+						source.Safe(c.Source),
+						source.Safe(c.Formula),
+					},
+				)
 			}
 		}},
 		jsonList{indent, "results", s.results})
@@ -209,7 +215,9 @@ func (s *sarif) notifications() []sarifNotification {
 	if _, left := fold(s.found.All(), maxResults-s.fixed()); len(left) > 0 {
 		out = append(out, sarifNotification{Level: "warning", Message: sarifText{Text: fmt.Sprintf(
 			"left out of the results, since sites take %d: %s. forebake check --as json holds them.",
-			maxResults, folded(left))}})
+			maxResults,
+			folded(left),
+		)}})
 	}
 	for _, n := range s.notices {
 		out = append(out, sarifNotification{Message: sarifText{Text: plainText(n)}, Level: "note"})
@@ -327,8 +335,15 @@ func (s *sarif) results(yield func(any) bool) {
 		yield(s.own(sarifUnchecked, "warning", upperFirst(u.Text())+".", u.Pack, "", u.Place))
 	}
 	for _, l := range s.loosened {
-		text := fmt.Sprintf("Food safety, made less strict by the house: %s: %s is %s, and was %s, "+
-			"because %s.", l.Rule, l.What, l.To, l.From, reason(l.Because))
+		text := fmt.Sprintf(
+			"Food safety, made less strict by the house: %s: %s is %s, and was %s, "+
+				"because %s.",
+			l.Rule,
+			l.What,
+			l.To,
+			l.From,
+			reason(l.Because),
+		)
 		yield(s.own(sarifLoosened, "warning", text, l.Rule+" "+l.What, "", l.Place))
 	}
 	for _, f := range s.setAside {
@@ -346,8 +361,8 @@ func (s *sarif) results(yield func(any) bool) {
 // maxResults is how many results code-review sites take of a log; they cut off the rest.
 const maxResults = 24_900
 
-// maxCautionResults is how many formulas have a result of cautions each. Of more formulas one result
-// holds the cautions of all.
+// maxCautionResults is how many formulas have a result of cautions each. Of more formulas one
+// result holds the cautions of all.
 const maxCautionResults = 10_000
 
 // fixed counts the results that are no findings.

@@ -19,7 +19,9 @@ func newPalette(on bool) palette {
 	p := palette{
 		stop: color.New(color.FgRed, color.Bold), risk: color.New(color.FgYellow,
 			color.Bold), note: color.New(color.FgBlue),
-		unsure: color.New(color.FgMagenta), bold: color.New(color.Bold), faint: color.New(color.Faint),
+		unsure: color.New(
+			color.FgMagenta,
+		), bold: color.New(color.Bold), faint: color.New(color.Faint),
 	}
 	for _, c := range []*color.Color{p.stop, p.risk, p.note, p.unsure, p.bold, p.faint} {
 		if on {
@@ -230,7 +232,10 @@ func (t *text) summary(formulas []Group) {
 		return
 	}
 	list := slices.Clone(formulas)
-	slices.SortStableFunc(list, func(a, b Group) int { return slices.Compare(b.weights(), a.weights()) })
+	slices.SortStableFunc(
+		list,
+		func(a, b Group) int { return slices.Compare(b.weights(), a.weights()) },
+	)
 	t.group(list[0], detailLines)
 	t.WriteString(t.bold.Sprint("By formula, worst first") + "\n")
 	shown := list[:min(len(list), summaryLines)]
@@ -277,7 +282,11 @@ func (t *text) group(g Group, most int) {
 	list := serious(g.List)
 	t.findings(list[:min(most, len(list))])
 	if n := len(list) - most; n > 0 {
-		t.paragraph(fmt.Sprintf("%d more in it: forebake check %s", n, source.Safe(g.File)), "  ", "  ")
+		t.paragraph(
+			fmt.Sprintf("%d more in it: forebake check %s", n, source.Safe(g.File)),
+			"  ",
+			"  ",
+		)
 		t.WriteString("\n")
 	}
 }
@@ -351,8 +360,16 @@ func (t *text) waived(list []*finding.Finding) {
 		if f.Safety {
 			says = "food safety, set aside at " + fileLine(f.By) + "; see above"
 		}
-		t.paragraph(fmt.Sprintf("%s %s, %s: %s, %s.", t.palette.unsure.Sprint("waived"),
-			source.Safe(fileLine(f.Place)), source.Safe(f.Subject), f.Rule, source.Safe(says)), "  ",
+		t.paragraph(fmt.Sprintf(
+			"%s %s, %s: %s, %s.",
+			t.palette.unsure.Sprint("waived"),
+			source.Safe(
+				fileLine(f.Place),
+			),
+			source.Safe(f.Subject),
+			f.Rule,
+			source.Safe(says),
+		), "  ",
 			indent)
 	}
 	if len(list) > 0 {

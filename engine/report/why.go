@@ -37,7 +37,11 @@ func Why(w io.Writer, c finding.Card) error {
 		}
 		t.paragraph(source.Safe(line), "    ", "      ")
 		if f.Misses != "" {
-			t.paragraph(source.Safe("Published points that it misses: "+f.Misses+"."), "      ", "      ")
+			t.paragraph(
+				source.Safe("Published points that it misses: "+f.Misses+"."),
+				"      ",
+				"      ",
+			)
 		}
 	}
 	if len(c.Levers) > 0 {

@@ -36,8 +36,8 @@ func (j *Judge) finding(rule *Rule, x facts.Subject, a finding.Answer,
 	return f
 }
 
-// level is the level of a finding: a note where the rule's note condition holds for certain. A level
-// that the house has set stands.
+// level is the level of a finding: a note where the rule's note condition holds for certain. A
+// level that the house has set stands.
 func (j *Judge) level(rule *Rule, x facts.Subject) finding.Level {
 	if rule.Note != nil && rule.LevelBy == nil &&
 		j.holds(rule.Note, x, rule.Limits) == figure.Yes {

@@ -33,7 +33,13 @@ func block(name, on, is, unit string) string {
 	if unit != "" {
 		unit = "  unit = " + strconv.Quote(unit) + "\n"
 	}
-	return fmt.Sprintf("figure %q {\n  on = %q\n  is = %q\n%s  means = \"m\"\n}\n", name, on, is, unit)
+	return fmt.Sprintf(
+		"figure %q {\n  on = %q\n  is = %q\n%s  means = \"m\"\n}\n",
+		name,
+		on,
+		is,
+		unit,
+	)
 }
 
 // conditionWith reads a condition that may name figures; nil where it is too large.
@@ -76,7 +82,10 @@ func TestFigureNamedIsFigureInlined(t *testing.T) {
 		second := &machine.Judge{}
 		for range 5 {
 			on, _, p := drawPool(t)
-			p.numbers = slices.DeleteFunc(p.numbers, func(name string) bool { return strings.HasPrefix(name, "limit.") })
+			p.numbers = slices.DeleteFunc(
+				p.numbers,
+				func(name string) bool { return strings.HasPrefix(name, "limit.") },
+			)
 			self := subjectNamed(on).Words[0]
 			var text string
 			inlined := map[string]string{}
@@ -141,16 +150,27 @@ func TestFigureNamedIsFigureInlined(t *testing.T) {
 					}
 					continue
 				}
-				a, b := j.judge.Result(x, subject, nil).Interval(), j.judge.Result(y, subject, nil).Interval()
+				a, b := j.judge.Result(x, subject, nil).
+					Interval(),
+					j.judge.Result(y, subject, nil).
+						Interval()
 				compared++
 				if a != b {
-					t.Fatalf("%s\n%s\non %s comes to %v, and inlined to %v", text, named, SubjectName(subject), a, b)
+					t.Fatalf(
+						"%s\n%s\non %s comes to %v, and inlined to %v",
+						text,
+						named,
+						SubjectName(subject),
+						a,
+						b,
+					)
 				}
 			}
 		}
 	})
 	t.Logf("%d answers compared, %d figures absent; by sort %v", compared, absent, sorts)
-	if compared < 100 || absent == 0 || sorts[facts.Number] == 0 || sorts[facts.YesNo] == 0 || sorts[facts.Text] == 0 {
+	if compared < 100 || absent == 0 || sorts[facts.Number] == 0 || sorts[facts.YesNo] == 0 ||
+		sorts[facts.Text] == 0 {
 		t.Errorf("too few answers to compare: %d", compared)
 	}
 }
@@ -167,7 +187,9 @@ func saneFigure(t fataler, fig *expr.Figure, v *facts.Value) {
 	if !math.IsNaN(v.Mid) && (v.Mid < v.Lo || v.Mid > v.Hi) {
 		t.Fatalf("%s: middle %v outside %v to %v", fig.Name, v.Mid, v.Lo, v.Hi)
 	}
-	if shown := Show(fig.Fact, v); shown == "" && fig.Is.Type() != facts.Text || strings.Contains(shown, "NaN") || strings.Contains(shown, "Inf") {
+	if shown := Show(fig.Fact, v); shown == "" && fig.Is.Type() != facts.Text ||
+		strings.Contains(shown, "NaN") ||
+		strings.Contains(shown, "Inf") {
 		t.Fatalf("%s prints as %q", fig.Name, shown)
 	}
 }
@@ -176,7 +198,8 @@ func saneFigure(t fataler, fig *expr.Figure, v *facts.Value) {
 // steps: their ends are not exact to the last digit.
 func readsFollowed(fig *expr.Figure) bool {
 	for _, r := range fig.Is.Reads() {
-		if inner, ok := r.Fact.Declared().(*expr.Figure); ok && readsFollowed(inner) || !ok && followed(r.Fact) {
+		if inner, ok := r.Fact.Declared().(*expr.Figure); ok && readsFollowed(inner) ||
+			!ok && followed(r.Fact) {
 			return true
 		}
 	}
@@ -195,7 +218,10 @@ func TestFiguresHoldTheirPoints(t *testing.T) {
 		before.Open(facts.NewSheet(wide, kitchen.Default()))
 		for range 4 {
 			on, _, p := drawPool(t)
-			p.numbers = slices.DeleteFunc(p.numbers, func(name string) bool { return strings.HasPrefix(name, "limit.") })
+			p.numbers = slices.DeleteFunc(
+				p.numbers,
+				func(name string) bool { return strings.HasPrefix(name, "limit.") },
+			)
 			if len(p.numbers) == 0 {
 				continue
 			}
@@ -211,7 +237,9 @@ func TestFiguresHoldTheirPoints(t *testing.T) {
 				}
 			}
 			fig := figures.List()[0]
-			if readsFollowed(fig) || strings.Contains(is, "is_open") || strings.Contains(is, "is_weighed") || strings.Contains(is, "by_volume") {
+			if readsFollowed(fig) || strings.Contains(is, "is_open") ||
+				strings.Contains(is, "is_weighed") ||
+				strings.Contains(is, "by_volume") {
 				continue
 			}
 			known, _ := conditionWith(t, figures, on, "known("+subjectNamed(on).Words[0]+".fig1)")
@@ -232,22 +260,44 @@ func TestFiguresHoldTheirPoints(t *testing.T) {
 			now := subjectsFor(list[0], on)
 			for i, x := range subjectsFor(wide, on) {
 				if slices.ContainsFunc(fig.Is.Reads(), func(r expr.Read) bool {
-					return !before.judge.Sheet().Value(r.Fact, r.Subject(x)).Absent && after.judge.Sheet().Value(r.Fact, r.Subject(now[i])).Absent
+					return !before.judge.Sheet().Value(r.Fact, r.Subject(x)).Absent &&
+						after.judge.Sheet().Value(r.Fact, r.Subject(now[i])).Absent
 				}) {
 					continue // a model that does not speak of the point
 				}
 				was, then := before.holds(known, x, nil), after.holds(known, now[i], nil)
 				if was != figure.Open && then != was {
-					t.Fatalf("known was %d and is %d on %s, of\n%s\nin\n%s\n%s", was, then, SubjectName(x), is, wideText, text)
+					t.Fatalf(
+						"known was %d and is %d on %s, of\n%s\nin\n%s\n%s",
+						was,
+						then,
+						SubjectName(x),
+						is,
+						wideText,
+						text,
+					)
 				}
 				settled[was]++
-				v, w := before.judge.Sheet().Value(fig.Fact, x), after.judge.Sheet().Value(fig.Fact, now[i])
+				v, w := before.judge.Sheet().
+					Value(fig.Fact, x),
+					after.judge.Sheet().
+						Value(fig.Fact, now[i])
 				room := func(x float64) float64 { return slack * max(1, math.Abs(x)) }
 				if strings.Contains(is, "/") && w.Interval().IsUnknown() {
 					continue // a divisor of zero, which the quotients of a range leave out
 				}
 				if w.Lo < v.Lo-room(v.Lo) || w.Hi > v.Hi+room(v.Hi) {
-					t.Fatalf("%v to %v, and then %v to %v on %s, of\n%s\nin\n%s\n%s", v.Lo, v.Hi, w.Lo, w.Hi, SubjectName(x), is, wideText, text)
+					t.Fatalf(
+						"%v to %v, and then %v to %v on %s, of\n%s\nin\n%s\n%s",
+						v.Lo,
+						v.Hi,
+						w.Lo,
+						w.Hi,
+						SubjectName(x),
+						is,
+						wideText,
+						text,
+					)
 				}
 				held++
 			}

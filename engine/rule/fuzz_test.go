@@ -13,7 +13,8 @@ import (
 	"forebake/engine/source"
 )
 
-// Longest text that a target looks at: what is longer only makes the fuzzing slow, and hostile length has tests of its own.
+// Longest text that a target looks at: what is longer only makes the fuzzing slow, and hostile
+// length has tests of its own.
 const fuzzBytes = 6 << 10
 
 func seeds(f *testing.F, pattern string) {
@@ -33,8 +34,8 @@ func seeds(f *testing.F, pattern string) {
 	}
 }
 
-// FuzzFormula reads any bytes as a formula file. Either there are problems, each at a place of the file, or every fact computes
-// to an interval and every shipped rule answers.
+// FuzzFormula reads any bytes as a formula file. Either there are problems, each at a place of the
+// file, or every fact computes to an interval and every shipped rule answers.
 func FuzzFormula(f *testing.F) {
 	seeds(f, "../../formulas/*.hcl")
 	for _, s := range fixedFormulas() {
@@ -59,8 +60,8 @@ func FuzzFormula(f *testing.F) {
 	})
 }
 
-// FuzzRules reads any bytes as a rule file with trials. Either there are problems, each at a place of the file, or the pack
-// judges every fixed formula, tells about itself and runs its trials.
+// FuzzRules reads any bytes as a rule file with trials. Either there are problems, each at a place
+// of the file, or the pack judges every fixed formula, tells about itself and runs its trials.
 func FuzzRules(f *testing.F) {
 	for _, p := range shippedPacks() {
 		file := anyPlace(p).File
@@ -71,8 +72,16 @@ func FuzzRules(f *testing.F) {
 			}
 		}
 	}
-	f.Add([]byte("rule \"r\" {\n  on = [\"bake\", \"cook\"]\n  level = \"stop\"\n  doubt = \"flag\"\n  was = [\"old\"]\n  limits = { a_c = 1, b_pct = -2.5 }\n  when = <<-EOT\n    step.minutes > limit.a_c\n      or round(part.sugar_pct / limit.b_pct) in [1, 2]\n  EOT\n  say = \"{step.verb} {step.minutes} {limit.a_c} {part.allergens} {step.is_covered} {min(step.minutes, 3) * 2}\"\n  why = \"w\"\n  source = \"s\"\n  adjust \"step.time\" {\n    to = \"step.minutes * 2\"\n    within = [1, 20]\n  }\n}\ncaution \"c\" {\n  on = \"part\"\n  when = \"'milk' in part.allergens\"\n  say = \"s\"\n  detail = \"{part.allergens}\"\n  source = \"s\"\n}\n"))
-	f.Add([]byte("food_safety = true\nrule \"r\" {\n  on = \"filling\"\n  level = \"stop\"\n  doubt = \"flag\"\n  limits = { first_h = \"kitchen.cool_first_h\", cold = \"kitchen.cold_hold_c\", room_c = \"kitchen.room_c\" }\n  when = \"filling.mass_g > limit.first_h or limit.cold > limit.room_c\"\n  say = \"{limit.first_h} {limit.cold} {kitchen.code_note}\"\n  why = \"w\"\n  source = \"s\"\n}\ntrial \"t\" {\n  rule = \"r\"\n  expect = \"clear\"\n  kitchen {\n    code = \"uk\"\n    room = \"20 C to 24 C\"\n  }\n  formula \"t\" {\n    filling \"f\" { ingredients = { \"sugar\" = \"1 g\" } }\n  }\n}\n"))
+	f.Add(
+		[]byte(
+			"rule \"r\" {\n  on = [\"bake\", \"cook\"]\n  level = \"stop\"\n  doubt = \"flag\"\n  was = [\"old\"]\n  limits = { a_c = 1, b_pct = -2.5 }\n  when = <<-EOT\n    step.minutes > limit.a_c\n      or round(part.sugar_pct / limit.b_pct) in [1, 2]\n  EOT\n  say = \"{step.verb} {step.minutes} {limit.a_c} {part.allergens} {step.is_covered} {min(step.minutes, 3) * 2}\"\n  why = \"w\"\n  source = \"s\"\n  adjust \"step.time\" {\n    to = \"step.minutes * 2\"\n    within = [1, 20]\n  }\n}\ncaution \"c\" {\n  on = \"part\"\n  when = \"'milk' in part.allergens\"\n  say = \"s\"\n  detail = \"{part.allergens}\"\n  source = \"s\"\n}\n",
+		),
+	)
+	f.Add(
+		[]byte(
+			"food_safety = true\nrule \"r\" {\n  on = \"filling\"\n  level = \"stop\"\n  doubt = \"flag\"\n  limits = { first_h = \"kitchen.cool_first_h\", cold = \"kitchen.cold_hold_c\", room_c = \"kitchen.room_c\" }\n  when = \"filling.mass_g > limit.first_h or limit.cold > limit.room_c\"\n  say = \"{limit.first_h} {limit.cold} {kitchen.code_note}\"\n  why = \"w\"\n  source = \"s\"\n}\ntrial \"t\" {\n  rule = \"r\"\n  expect = \"clear\"\n  kitchen {\n    code = \"uk\"\n    room = \"20 C to 24 C\"\n  }\n  formula \"t\" {\n    filling \"f\" { ingredients = { \"sugar\" = \"1 g\" } }\n  }\n}\n",
+		),
+	)
 	f.Fuzz(func(t *testing.T, text []byte) {
 		if len(text) > fuzzBytes {
 			return
@@ -86,7 +95,10 @@ func FuzzRules(f *testing.F) {
 		for _, sheet := range fixedFormulas() {
 			judgeAll(t, pack, sheet)
 			for _, fig := range pack.Figures {
-				fig.Subject.Each(sheet.Formula, func(x facts.Subject) { saneFigure(t, fig, sheet.Value(fig.Fact, x)) })
+				fig.Subject.Each(
+					sheet.Formula,
+					func(x facts.Subject) { saneFigure(t, fig, sheet.Value(fig.Fact, x)) },
+				)
 			}
 		}
 		report := RunTrials([]*Pack{pack})
@@ -95,8 +107,16 @@ func FuzzRules(f *testing.F) {
 				t.Fatalf("%s %s", v.Trial.Title(), v.Differ)
 			}
 		}
-		if len(report.Verdicts)+len(report.Unknown) != len(pack.Trials) || report.Rules != len(pack.Rules) {
-			t.Fatalf("%d trials and %d rules, and a report of %d, %d and %d", len(pack.Trials), len(pack.Rules), len(report.Verdicts), len(report.Unknown), report.Rules)
+		if len(report.Verdicts)+len(report.Unknown) != len(pack.Trials) ||
+			report.Rules != len(pack.Rules) {
+			t.Fatalf(
+				"%d trials and %d rules, and a report of %d, %d and %d",
+				len(pack.Trials),
+				len(pack.Rules),
+				len(report.Verdicts),
+				len(report.Unknown),
+				report.Rules,
+			)
 		}
 		if _, problems := Join([]*Pack{pack}, house.Default(), func(string) string { return "" }); len(problems) > 0 {
 			t.Fatalf("a pack that reads does not join: %v", problems)
@@ -111,10 +131,20 @@ func anyPlace(p *Pack) source.Place {
 	return p.Cautions[0].Place
 }
 
-// FuzzCondition reads any text as the condition of a rule on any subject. Either there are problems inside the text, or the
-// condition is judged on every fixed formula, and the two judges agree where all its figures are points.
+// FuzzCondition reads any text as the condition of a rule on any subject. Either there are problems
+// inside the text, or the condition is judged on every fixed formula, and the two judges agree
+// where all its figures are points.
 func FuzzCondition(f *testing.F) {
-	subjects := []string{"dough", "part", "formula", "ingredient", "step", "bake", "filling", "soak"}
+	subjects := []string{
+		"dough",
+		"part",
+		"formula",
+		"ingredient",
+		"step",
+		"bake",
+		"filling",
+		"soak",
+	}
 	limits := []expr.Limit{{Name: "sugar_pct", Value: 20}, {Name: "zero", Value: 0}}
 	for i, s := range []string{
 		benchCondition, "known(part.ph) and part.ph < 4.6 or not part.has_egg", "formula.hours > 3 ? formula.pieces in [12, 24] : 'milk' in formula.allergens",

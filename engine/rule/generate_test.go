@@ -20,7 +20,8 @@ import (
 	"forebake/rules"
 )
 
-// A sketch is a generated formula before it is written down, so that a test can change one thing in it and write it again.
+// A sketch is a generated formula before it is written down, so that a test can change one thing in
+// it and write it again.
 type sketch struct {
 	head  []entry // family, makes, keep, start
 	parts []*sketchPart
@@ -171,17 +172,52 @@ var pantry = map[string][]string{
 	"flour":  {"bread flour", "all-purpose flour", "whole wheat flour", "rye flour"},
 	"liquid": {"water", "whole milk", "buttermilk", "heavy cream", "orange juice", "brewed coffee"},
 	"yeast":  {"instant yeast", "active dry yeast", "fresh yeast"},
-	"sugar":  {"sugar", "brown sugar", "honey", "invert syrup", "glucose syrup", "malt syrup", "powdered sugar"},
-	"egg":    {"egg", "egg yolk", "egg white", "dried whole egg", "pasteurised whole egg"},
-	"fat":    {"unsalted butter", "salted butter", "vegetable oil", "lard"},
-	"salt":   {"salt"},
-	"other":  {"cinnamon", "cloves", "raisins", "walnuts", "ground almonds", "dark chocolate 70-85%", "rum", "jam", "cream cheese", "dry skim milk", "lemon zest", "vanilla extract", "apple", "banana", "boiled potato", "corn starch", "semolina"},
+	"sugar": {
+		"sugar",
+		"brown sugar",
+		"honey",
+		"invert syrup",
+		"glucose syrup",
+		"malt syrup",
+		"powdered sugar",
+	},
+	"egg":  {"egg", "egg yolk", "egg white", "dried whole egg", "pasteurised whole egg"},
+	"fat":  {"unsalted butter", "salted butter", "vegetable oil", "lard"},
+	"salt": {"salt"},
+	"other": {
+		"cinnamon",
+		"cloves",
+		"raisins",
+		"walnuts",
+		"ground almonds",
+		"dark chocolate 70-85%",
+		"rum",
+		"jam",
+		"cream cheese",
+		"dry skim milk",
+		"lemon zest",
+		"vanilla extract",
+		"apple",
+		"banana",
+		"boiled potato",
+		"corn starch",
+		"semolina",
+	},
 }
 
 var pantryOrder = []string{"flour", "liquid", "yeast", "sugar", "egg", "fat", "salt", "other"}
 
 // usual grams of a class, for a dough of about a kilo of flour.
-var usual = map[string][2]int{"flour": {50, 1500}, "liquid": {20, 900}, "yeast": {1, 60}, "sugar": {1, 400}, "egg": {10, 500}, "fat": {5, 600}, "salt": {1, 40}, "other": {1, 300}}
+var usual = map[string][2]int{
+	"flour":  {50, 1500},
+	"liquid": {20, 900},
+	"yeast":  {1, 60},
+	"sugar":  {1, 400},
+	"egg":    {10, 500},
+	"fat":    {5, 600},
+	"salt":   {1, 40},
+	"other":  {1, 300},
+}
 
 // drawer draws the pieces of a sketch.
 type drawer struct {
@@ -189,7 +225,8 @@ type drawer struct {
 	shape
 }
 
-// chance is true in so many of a hundred draws. It is made of fair coins, since the ranges of the generator favour their ends.
+// chance is true in so many of a hundred draws. It is made of fair coins, since the ranges of the
+// generator favour their ends.
 func (d *drawer) chance(percent int) bool {
 	n := 0
 	for _, coin := range coins.Draw(d.T, "coins") {
@@ -203,8 +240,13 @@ func (d *drawer) chance(percent int) bool {
 
 var coins = rapid.SliceOfN(rapid.Bool(), 7, 7)
 
-func (d *drawer) whole(lo, hi int) int          { return rapid.IntRange(lo, hi).Draw(d.T, "n") }
-func (d *drawer) pick(words ...string) string   { return rapid.SampledFrom(words).Draw(d.T, "word") }
+func (d *drawer) whole(lo, hi int) int { return rapid.IntRange(lo, hi).Draw(d.T, "n") }
+
+func (d *drawer) pick(
+	words ...string,
+) string {
+	return rapid.SampledFrom(words).Draw(d.T, "word")
+}
 func (d *drawer) quoted(words ...string) string { return strconv.Quote(d.pick(words...)) }
 
 // number draws a quantity between two whole numbers, divided by per; now and then as a range.
@@ -221,16 +263,34 @@ func (d *drawer) number(lo, hi int, per float64, unit string) *qty {
 	return q
 }
 
-// drawSketch draws a formula that the reader accepts, with the whole language in it: parts inside parts, ranges, percentages,
-// open amounts, reserves, labels, steps with times, temperatures, shapes and readings.
+// drawSketch draws a formula that the reader accepts, with the whole language in it: parts inside
+// parts, ranges, percentages, open amounts, reserves, labels, steps with times, temperatures,
+// shapes and readings.
 func drawSketch(t *rapid.T, o shape) *sketch {
 	d := &drawer{t, o}
 	s := &sketch{}
 	if d.chance(70) {
-		s.head = append(s.head, entry{key: "family", hcl: d.quoted("sweet dough", "milk bread", "challah", "brioche moderate")})
+		s.head = append(
+			s.head,
+			entry{
+				key: "family",
+				hcl: d.quoted("sweet dough", "milk bread", "challah", "brioche moderate"),
+			},
+		)
 	}
 	if d.chance(60) {
-		s.head = append(s.head, entry{key: "makes", hcl: d.quoted("24 pieces", "2 loaves of 450 g", "1.8 kg", "12 pieces of 75 g to 80 g")})
+		s.head = append(
+			s.head,
+			entry{
+				key: "makes",
+				hcl: d.quoted(
+					"24 pieces",
+					"2 loaves of 450 g",
+					"1.8 kg",
+					"12 pieces of 75 g to 80 g",
+				),
+			},
+		)
 	}
 	if d.chance(30) {
 		s.head = append(s.head, entry{key: "keep", q: d.number(1, 9, 1, "day")})
@@ -319,7 +379,8 @@ func (d *drawer) part(kind, name string, before []*sketchPart) *sketchPart {
 	return p
 }
 
-// line draws an ingredient. The first of a part is at least 60 g and known, so that the part weighs something.
+// line draws an ingredient. The first of a part is at least 60 g and known, so that the part weighs
+// something.
 func (d *drawer) line(name, class string, hasFlour, first bool) *line {
 	item, ok := shippedLarder.Find(name)
 	if !ok {
@@ -356,16 +417,29 @@ func (d *drawer) line(name, class string, hasFlour, first bool) *line {
 		l.options = append(l.options, entry{key: "protein", q: d.number(70, 150, 10, "%")})
 	}
 	if d.chance(10) {
-		l.options = append(l.options, entry{key: "as", hcl: d.quoted("melted", "cold cubes", "cooked", "dried")})
+		l.options = append(
+			l.options,
+			entry{key: "as", hcl: d.quoted("melted", "cold cubes", "cooked", "dried")},
+		)
 	}
 	if a := l.amount; !a.open && a.lo == a.hi && d.chance(10) {
-		l.options = append(l.options, entry{key: "reserve", q: &qty{lo: a.lo / 4, hi: a.lo / 4, unit: a.unit}})
+		l.options = append(
+			l.options,
+			entry{key: "reserve", q: &qty{lo: a.lo / 4, hi: a.lo / 4, unit: a.unit}},
+		)
 	}
 	return l
 }
 
 // beforeBake are the verbs that the reader refuses after a bake.
-var beforeBake = map[string]bool{"mix": true, "fold": true, "sheet": true, "roll": true, "shape": true, "proof": true}
+var beforeBake = map[string]bool{
+	"mix":   true,
+	"fold":  true,
+	"sheet": true,
+	"roll":  true,
+	"shape": true,
+	"proof": true,
+}
 
 func uses(verb string) bool { return verb == "fill" || verb == "brush" || verb == "wash" }
 
@@ -434,7 +508,14 @@ func (d *drawer) step(verb string, p *sketchPart, before []*sketchPart) []entry 
 			v, _ := formula.FindVerb(verb)
 			e.hcl = d.quoted(formula.WayNames(v)...)
 		case "as":
-			shapes := []string{"ball", "slab 40 mm", "log 70 mm", "bowl", "tray 15 mm to 20 mm", "pieces 75 g"}
+			shapes := []string{
+				"ball",
+				"slab 40 mm",
+				"log 70 mm",
+				"bowl",
+				"tray 15 mm to 20 mm",
+				"pieces 75 g",
+			}
 			if out[len(out)-1].key == "pieces" { // else the part must weigh what the brick can
 				shapes = append(shapes, "brick 100x100x230 mm")
 			}
@@ -477,7 +558,10 @@ func readFormulas(name string, text []byte) ([]*formula.Formula, *source.File, s
 	var out []*formula.Formula
 	for _, b := range body.Blocks {
 		if b.Type == "formula" {
-			out = append(out, formula.Read(r, b, formula.Options{Larder: shippedLarder, Tins: someTins}))
+			out = append(
+				out,
+				formula.Read(r, b, formula.Options{Larder: shippedLarder, Tins: someTins}),
+			)
 		}
 	}
 	return out, f, r.Problems.Sort()
@@ -497,17 +581,24 @@ func sheetOf(t fataler, text string) *facts.Sheet {
 	return facts.NewSheet(mustRead(t, text), kitchen.Default())
 }
 
-// subjects lists every subject of a formula, each with a name that does not hang on the order of ingredients.
+// subjects lists every subject of a formula, each with a name that does not hang on the order of
+// ingredients.
 func subjectsOf(f *formula.Formula, visit func(name string, x facts.Subject)) {
 	visit("formula", facts.Subject{On: facts.OnFormula})
 	visit("kitchen", facts.Subject{On: facts.OnKitchen})
 	for _, p := range f.Parts {
 		visit("part "+p.Name, facts.Subject{On: facts.OnPart, Part: p})
 		for _, in := range p.Ingredients {
-			visit("ingredient "+p.Name+"/"+in.Name, facts.Subject{On: facts.OnIngredient, Part: p, Ingredient: in})
+			visit(
+				"ingredient "+p.Name+"/"+in.Name,
+				facts.Subject{On: facts.OnIngredient, Part: p, Ingredient: in},
+			)
 		}
 		for _, st := range p.Steps {
-			visit(fmt.Sprintf("step %s/%d %s", p.Name, st.Index, st.Verb.Name), facts.Subject{On: facts.OnStep, Part: p, Step: st})
+			visit(
+				fmt.Sprintf("step %s/%d %s", p.Name, st.Index, st.Verb.Name),
+				facts.Subject{On: facts.OnStep, Part: p, Step: st},
+			)
 		}
 	}
 }
@@ -547,7 +638,8 @@ func saneValue(t fataler, name string, f *facts.Fact, v *facts.Value) {
 		if !(v.Lo <= v.Hi) || math.IsInf(v.Lo, 1) || math.IsInf(v.Hi, -1) {
 			t.Fatalf("%s: %v to %v is no interval", name, v.Lo, v.Hi)
 		}
-		if !math.IsNaN(v.Mid) && (math.IsInf(v.Mid, 0) || v.Mid < v.Lo-1e-9*math.Abs(v.Lo) || v.Mid > v.Hi+1e-9*math.Abs(v.Hi)) {
+		if !math.IsNaN(v.Mid) &&
+			(math.IsInf(v.Mid, 0) || v.Mid < v.Lo-1e-9*math.Abs(v.Lo) || v.Mid > v.Hi+1e-9*math.Abs(v.Hi)) {
 			t.Fatalf("%s: middle %v outside %v to %v", name, v.Mid, v.Lo, v.Hi)
 		}
 		if f.Type == facts.YesNo && !v.Absent && (v.Lo < 0 || v.Hi > 1) {
@@ -570,7 +662,10 @@ var shippedPacks = sync.OnceValue(func() []*Pack {
 	var drafts []*Draft
 	for _, e := range entries {
 		text, _ := fs.ReadFile(rules.Files, e.Name())
-		drafts = append(drafts, Open(e.Name(), []*source.File{source.New("rules/"+e.Name(), text)}, testOptions(true)))
+		drafts = append(
+			drafts,
+			Open(e.Name(), []*source.File{source.New("rules/"+e.Name(), text)}, testOptions(true)),
+		)
 	}
 	figures := Figures(drafts)
 	var out []*Pack
@@ -593,7 +688,11 @@ func readPack(name string, files []*source.File, o Options) (*Pack, source.Probl
 }
 
 func testOptions(trials bool) Options {
-	return Options{Trials: trials, Formula: formula.Options{Larder: shippedLarder, Tins: someTins}, Version: "99"}
+	return Options{
+		Trials:  trials,
+		Formula: formula.Options{Larder: shippedLarder, Tins: someTins},
+		Version: "99",
+	}
 }
 
 // fixedFormulas are six formulas that between them hold every kind of part, verb and gap.
@@ -692,7 +791,20 @@ func TestGeneratorReachesTheLanguage(t *testing.T) {
 			}
 		}
 	})
-	want := append([]string{`"all"`, `"?"`, " to ", "%", "reserve", "strain", "protein", "measured", "with =", "tin ="}, formula.KindNames...)
+	want := append(
+		[]string{
+			`"all"`,
+			`"?"`,
+			" to ",
+			"%",
+			"reserve",
+			"strain",
+			"protein",
+			"measured",
+			"with =",
+			"tin =",
+		},
+		formula.KindNames...)
 	for _, word := range append(want, formula.VerbNames(nil)...) {
 		if seen[word] == 0 {
 			t.Errorf("no generated formula holds %s", word)

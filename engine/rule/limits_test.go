@@ -12,7 +12,14 @@ import (
 // Every limit of a pack is tried at, under and over.
 func TestLimits(t *testing.T) {
 	one := func(id, limits, when, say, why string) string {
-		return fmt.Sprintf("rule %q {\n  on     = \"dough\"\n  level  = \"note\"\n  limits = { %s }\n  when   = %q\n  say    = %q\n  why    = %q\n  source = \"s\"\n}\n", id, limits, when, say, why)
+		return fmt.Sprintf(
+			"rule %q {\n  on     = \"dough\"\n  level  = \"note\"\n  limits = { %s }\n  when   = %q\n  say    = %q\n  why    = %q\n  source = \"s\"\n}\n",
+			id,
+			limits,
+			when,
+			say,
+			why,
+		)
 	}
 	rules := func(n int) string {
 		var b strings.Builder
@@ -66,7 +73,11 @@ func TestLimits(t *testing.T) {
 		}, "at most 1024 KB are read"},
 	} {
 		for _, n := range []int{test.most - 1, test.most, test.most + 1} {
-			_, problems := readPack("p", []*source.File{source.New("p.hcl", []byte(test.text(n)))}, testOptions(true))
+			_, problems := readPack(
+				"p",
+				[]*source.File{source.New("p.hcl", []byte(test.text(n)))},
+				testOptions(true),
+			)
 			over := false
 			for _, p := range problems {
 				over = over || strings.Contains(p.Text, test.says)
@@ -76,16 +87,24 @@ func TestLimits(t *testing.T) {
 			}
 		}
 	}
-	// The nodes of a condition are the parser's to count: one more node than the last length that reads is refused.
+	// The nodes of a condition are the parser's to count: one more node than the last length that
+	// reads is refused.
 	read := func(terms int) source.Problems {
-		_, problems := readPack("p", []*source.File{source.New("p.hcl", []byte(when("dough.mass_g > 0"+strings.Repeat(" + 1", terms))))}, testOptions(false))
+		_, problems := readPack(
+			"p",
+			[]*source.File{
+				source.New("p.hcl", []byte(when("dough.mass_g > 0"+strings.Repeat(" + 1", terms)))),
+			},
+			testOptions(false),
+		)
 		return problems
 	}
 	fits := 0
 	for len(read(fits+1)) == 0 {
 		fits++
 	}
-	if says := read(fits + 1); fits < expr.MaxNodes/2-5 || fits > expr.MaxNodes/2 || !strings.Contains(says[0].Text, "more than 256 parts") {
+	if says := read(fits + 1); fits < expr.MaxNodes/2-5 || fits > expr.MaxNodes/2 ||
+		!strings.Contains(says[0].Text, "more than 256 parts") {
 		t.Errorf("%d terms read, and then %v", fits, says)
 	}
 }

@@ -10,7 +10,8 @@ import (
 	"forebake/engine/source"
 )
 
-// Answers in three values. In this formula has_salt is open, the flour is 450 to 550 g, and the sugar is a point.
+// Answers in three values. In this formula has_salt is open, the flour is 450 to 550 g, and the
+// sugar is a point.
 const threeValued = `formula "t" {
   dough "d" { ingredients = { "bread flour" = "450 g to 550 g", "sugar" = "100 g", "salt" = "?", "water" = "?" } }
 }
@@ -30,7 +31,11 @@ func TestThreeValues(t *testing.T) {
 		}
 		return j.holds(x, subject, limits)
 	}
-	written := map[figure.Truth]string{figure.Yes: "true", figure.No: "false", figure.Open: "dough.has_salt"}
+	written := map[figure.Truth]string{
+		figure.Yes:  "true",
+		figure.No:   "false",
+		figure.Open: "dough.has_salt",
+	}
 	all := []figure.Truth{figure.No, figure.Open, figure.Yes}
 	rank := map[figure.Truth]int{figure.No: 0, figure.Open: 1, figure.Yes: 2}
 	for _, a := range all {
@@ -112,7 +117,9 @@ func TestUnsureNamesWhatSettles(t *testing.T) {
 		{"dough.has_salt and dough.ph < 4", `needs`, []string{"dough.has_salt", "dough.ph"}},
 		{"formula.pieces > 3", `needs makes = \"24 pieces\"`, []string{"formula.pieces"}},
 	} {
-		f, problems := readText("rule \"r\" {\n  on = \"dough\"\n  level = \"note\"\n  when = \"" + test.when + "\"\n  say = \"s\"\n  why = \"w\"\n  source = \"s\"\n}\n")
+		f, problems := readText(
+			"rule \"r\" {\n  on = \"dough\"\n  level = \"note\"\n  when = \"" + test.when + "\"\n  say = \"s\"\n  why = \"w\"\n  source = \"s\"\n}\n",
+		)
 		if len(problems) > 0 {
 			t.Fatal(f.Name, problems)
 		}
@@ -129,7 +136,8 @@ func TestUnsureNamesWhatSettles(t *testing.T) {
 			continue
 		}
 		says := strings.ReplaceAll(test.says, `\"`, `"`)
-		if !strings.Contains(list[0].Reason, says) || strings.Join(list[0].Needs, ",") != strings.Join(test.needs, ",") {
+		if !strings.Contains(list[0].Reason, says) ||
+			strings.Join(list[0].Needs, ",") != strings.Join(test.needs, ",") {
 			t.Errorf("%s: %q needs %q", test.when, list[0].Reason, list[0].Needs)
 		}
 	}

@@ -64,8 +64,8 @@ type Rule struct {
 	NoteText string     // as written
 	Once     bool       // told once a formula, with the other subjects named
 	Doubt    bool       // unsure counts as flagged
-	// Middle takes the middle of a model for an answer within its own error: clear where that lies in
-	// the usual range, unsure where only an end does.
+	// Middle takes the middle of a model for an answer within its own error: clear where that lies
+	// in the usual range, unsure where only an end does.
 	Middle   bool
 	middleAt source.Place // of the word
 	Safety   bool         // of a food-safety pack: every report shows what a house loosens or waives
@@ -190,7 +190,9 @@ func (d *Draft) Read(figures *expr.Figures) (*Pack, source.Problems) {
 		r.Safety = p.Safety
 		if p.Safety && (r.Note != nil || r.Once) {
 			all = append(all, source.Problem{Place: r.Place, Text: fmt.Sprintf(
-				"rule %q is of food safety, which note and once would soften; take them out", r.ID)})
+				"rule %q is of food safety, which note and once would soften; take them out",
+				r.ID,
+			)})
 		}
 		if r.Safety && r.Middle {
 			all = append(all, source.Problem{Place: r.middleAt, Text: "doubt = \"middle\" is for " +

@@ -25,12 +25,30 @@ type pool struct {
 
 // drawPool draws a subject for a rule and the figures that its condition may read.
 func drawPool(t *rapid.T) (on string, limits []expr.Limit, p *pool) {
-	on = rapid.SampledFrom(append(append([]string{"formula", "part", "step", "ingredient"}, formula.KindNames...), formula.VerbNames(nil)...)).Draw(t, "on")
+	on = rapid.SampledFrom(append(append([]string{"formula", "part", "step", "ingredient"}, formula.KindNames...), formula.VerbNames(nil)...)).
+		Draw(t, "on")
 	kind := subjectNamed(on).On
-	p = &pool{words: []string{"instant", "mixed", "none", "standard", "sweet dough", "milk", "Wheat", "egg", "dough", "flour", "dairy", "hand", "mix"}}
+	p = &pool{
+		words: []string{
+			"instant",
+			"mixed",
+			"none",
+			"standard",
+			"sweet dough",
+			"milk",
+			"Wheat",
+			"egg",
+			"dough",
+			"flour",
+			"dairy",
+			"hand",
+			"mix",
+		},
+	}
 	add := func(owner string, fs []*facts.Fact) {
 		for _, f := range fs {
-			if f.On == facts.OnStep && (on == "step" && len(f.Verbs) > 0 || on != "step" && !f.HasVerb(on)) {
+			if f.On == facts.OnStep &&
+				(on == "step" && len(f.Verbs) > 0 || on != "step" && !f.HasVerb(on)) {
 				continue
 			}
 			name := owner + "." + f.Name
@@ -64,10 +82,25 @@ func drawPool(t *rapid.T) (on string, limits []expr.Limit, p *pool) {
 		}
 		return rapid.SliceOfN(rapid.SampledFrom(list), 1, most).Draw(t, "pool")
 	}
-	p.numbers, p.yesNos, p.texts, p.lists = some(p.numbers, 6), some(p.yesNos, 4), some(p.texts, 2), some(p.lists, 1)
+	p.numbers, p.yesNos, p.texts, p.lists = some(
+		p.numbers,
+		6,
+	), some(
+		p.yesNos,
+		4,
+	), some(
+		p.texts,
+		2,
+	), some(
+		p.lists,
+		1,
+	)
 	for i := range rapid.IntRange(0, 2).Draw(t, "limits") {
 		name := []string{"low_pct", "most_g"}[i]
-		limits = append(limits, expr.Limit{Name: name, Value: float64(rapid.IntRange(-50, 500).Draw(t, "limit")) / 10})
+		limits = append(
+			limits,
+			expr.Limit{Name: name, Value: float64(rapid.IntRange(-50, 500).Draw(t, "limit")) / 10},
+		)
 		p.numbers = append(p.numbers, "limit."+name)
 	}
 	return on, limits, p
@@ -95,7 +128,16 @@ func (g grammar) number(depth int) string {
 	}
 	switch g.upTo(8) {
 	case 0, 1, 2:
-		return g.number(depth-1) + " " + g.pick("+", "-", "*", "/") + " " + "(" + g.number(depth-1) + ")"
+		return g.number(
+			depth-1,
+		) + " " + g.pick(
+			"+",
+			"-",
+			"*",
+			"/",
+		) + " " + "(" + g.number(
+			depth-1,
+		) + ")"
 	case 3:
 		return "(" + g.number(depth-1) + ") " + g.pick("+", "-", "*") + " " + g.number(depth-1)
 	case 4:
@@ -142,11 +184,31 @@ func (g grammar) yesNo(depth int) string {
 	}
 	switch g.upTo(10) {
 	case 0, 1, 2:
-		return "(" + g.yesNo(depth-1) + ") " + g.pick("and", "or", "&&", "||") + " " + g.yesNo(depth-1)
+		return "(" + g.yesNo(
+			depth-1,
+		) + ") " + g.pick(
+			"and",
+			"or",
+			"&&",
+			"||",
+		) + " " + g.yesNo(
+			depth-1,
+		)
 	case 3:
 		return g.pick("not (", "!(") + g.yesNo(depth-1) + ")"
 	case 4, 5, 6:
-		return g.number(depth-1) + " " + g.pick("<", ">", "<=", ">=", "==", "!=") + " " + g.number(depth-1)
+		return g.number(
+			depth-1,
+		) + " " + g.pick(
+			"<",
+			">",
+			"<=",
+			">=",
+			"==",
+			"!=",
+		) + " " + g.number(
+			depth-1,
+		)
 	case 7:
 		return g.text(depth-1) + " " + g.pick("==", "!=") + " " + g.text(depth-1)
 	case 8:
@@ -164,7 +226,10 @@ func (g grammar) yesNo(depth int) string {
 }
 
 // parseCondition reads the text of a condition as the reader of a pack does.
-func parseCondition(on, text string, limits []expr.Limit) (*expr.Expr, *expr.Names, source.Problems) {
+func parseCondition(
+	on, text string,
+	limits []expr.Limit,
+) (*expr.Expr, *expr.Names, source.Problems) {
 	r := &reading.Reader{File: source.New("when", []byte(text))}
 	n := &expr.Names{Subject: subjectNamed(on), Limits: limits}
 	offsets := make([]int, 0, len(text)+1)
@@ -219,13 +284,20 @@ func TestJudgesAgree(t *testing.T) {
 			}
 		}
 	})
-	t.Logf("%d points compared for %d yes, %d no and %d unsure", second.Points, definite[figure.Yes], definite[figure.No], definite[figure.Open])
+	t.Logf(
+		"%d points compared for %d yes, %d no and %d unsure",
+		second.Points,
+		definite[figure.Yes],
+		definite[figure.No],
+		definite[figure.Open],
+	)
 	if second.Points < 2_000 || definite[figure.Yes] == 0 || definite[figure.No] == 0 {
 		t.Errorf("too few answers to compare: %d", second.Points)
 	}
 }
 
-// mayRefuse tells whether a well-typed condition may be refused: for its size, or for what is reckoned in it.
+// mayRefuse tells whether a well-typed condition may be refused: for its size, or for what is
+// reckoned in it.
 func mayRefuse(problems source.Problems) bool {
 	for _, p := range problems {
 		for _, allowed := range []string{"more than 256 parts", "too many figures", "longer than", "division by zero", "nests brackets"} {

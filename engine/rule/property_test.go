@@ -26,9 +26,9 @@ func near(a, b, slack float64) bool {
 	return a == b || math.Abs(a-b) <= slack*max(1, math.Abs(a), math.Abs(b))
 }
 
-// followed tells whether a figure comes from following a part through its steps, or from the shape it is given. Those take the
-// middle of a range of weights, which is far inside their own error, so their ends are not held to the last digit; what rules
-// make of them is.
+// followed tells whether a figure comes from following a part through its steps, or from the shape
+// it is given. Those take the middle of a range of weights, which is far inside their own error, so
+// their ends are not held to the last digit; what rules make of them is.
 func followed(f *facts.Fact) bool {
 	for _, word := range []string{"transient conduction", "heat balance", "thickness)", "cardinal temperatures", "factor method", "diffusivity fitted", "modelled core and surface", "Channaiah"} {
 		if strings.Contains(f.Source, word) {
@@ -36,7 +36,15 @@ func followed(f *facts.Fact) bool {
 		}
 	}
 	switch f.Name {
-	case "mould_free_days", "dough_rise_measured", "lots", "remainder_pct", "piece_g", "fill_ml_per_g", "fill_total_ml_per_g", "boils_c", "liquid_by_factor_c":
+	case "mould_free_days",
+		"dough_rise_measured",
+		"lots",
+		"remainder_pct",
+		"piece_g",
+		"fill_ml_per_g",
+		"fill_total_ml_per_g",
+		"boils_c",
+		"liquid_by_factor_c":
 		return true
 	}
 	return f.Name == "sheet_g"
@@ -58,8 +66,10 @@ func (f valueOn) same(g valueOn) bool {
 	if f.fact.Name == "slab_for_10c_mm" && f.Absent != g.Absent {
 		return true // the thinnest slab that is tried just does, or just does not
 	}
-	return f.Absent == g.Absent && near(f.Lo, g.Lo, by) && near(f.Hi, g.Hi, by) && strings.Join(f.Words, "|") == strings.Join(g.Words, "|") &&
-		(math.IsNaN(f.Mid) == math.IsNaN(g.Mid)) && (math.IsNaN(f.Mid) || near(f.Mid, g.Mid, by))
+	return f.Absent == g.Absent && near(f.Lo, g.Lo, by) && near(f.Hi, g.Hi, by) &&
+		strings.Join(f.Words, "|") == strings.Join(g.Words, "|") &&
+		(math.IsNaN(f.Mid) == math.IsNaN(g.Mid)) &&
+		(math.IsNaN(f.Mid) || near(f.Mid, g.Mid, by))
 }
 
 // answersOf gives every answer of the shipped rules that is not clear, by rule and subject.
@@ -110,7 +120,8 @@ func sameAnswers(t *rapid.T, a, b map[string]finding.Answer, texts ...string) {
 	}
 }
 
-// A figure of a formula with ranges holds the figure of the same formula with a point taken from each range.
+// A figure of a formula with ranges holds the figure of the same formula with a point taken from
+// each range.
 func TestIntervalsHoldTheirPoints(t *testing.T) {
 	ranged, held := 0, 0
 	rapid.Check(t, func(t *rapid.T) {
@@ -131,14 +142,24 @@ func TestIntervalsHoldTheirPoints(t *testing.T) {
 			ranged++
 			for key, point := range figuresOf(t, sheetOf(t, text)) {
 				w := wide[key]
-				if point.fact.Type == facts.Text || point.fact.Type == facts.List || point.Absent || followed(point.fact) {
+				if point.fact.Type == facts.Text || point.fact.Type == facts.List || point.Absent ||
+					followed(point.fact) {
 					continue
 				}
 				room := func(x float64) float64 { return slack * max(1, math.Abs(x)) }
 				most := strings.HasSuffix(point.fact.Name, "_log_most") // the upper end alone
-				least := strings.HasPrefix(point.fact.Name, "core_slow") || strings.HasPrefix(point.fact.Name, "core_usual") || point.fact.Name == "surely_needs_control"
+				least := strings.HasPrefix(point.fact.Name, "core_slow") ||
+					strings.HasPrefix(point.fact.Name, "core_usual") ||
+					point.fact.Name == "surely_needs_control"
 				if !most && point.Lo < w.Lo-room(w.Lo) || !least && point.Hi > w.Hi+room(w.Hi) {
-					t.Fatalf("%s is %s, and with points %s, in\n%s\n%s", key, w, point, wideText, text)
+					t.Fatalf(
+						"%s is %s, and with points %s, in\n%s\n%s",
+						key,
+						w,
+						point,
+						wideText,
+						text,
+					)
 				}
 				held++
 			}
@@ -149,8 +170,8 @@ func TestIntervalsHoldTheirPoints(t *testing.T) {
 	}
 }
 
-// Knowing less never makes a rule say clear: an answer that is flagged or unsure stays one of the two when an amount becomes
-// "?" or a range around itself, and when a time becomes a range.
+// Knowing less never makes a rule say clear: an answer that is flagged or unsure stays one of the
+// two when an amount becomes "?" or a range around itself, and when a time becomes a range.
 func TestKnowingLessNeverClears(t *testing.T) {
 	found := map[finding.Answer]int{}
 	rapid.Check(t, func(t *rapid.T) {
@@ -166,7 +187,8 @@ func TestKnowingLessNeverClears(t *testing.T) {
 			n := 0
 			after := s.changed(func(q *qty) {
 				n++
-				if which < 30 && n%max(1, which) != 0 && which != 0 || q.open || q.all || !amounts[q] && q.unit != "min" {
+				if which < 30 && n%max(1, which) != 0 && which != 0 || q.open || q.all ||
+					!amounts[q] && q.unit != "min" {
 					return
 				}
 				if amounts[q] && rapid.Bool().Draw(t, "open") {
@@ -227,7 +249,8 @@ func onLadder(key string, answers map[string]finding.Answer) bool {
 // scaleFree are the figures that do not change when all weights grow alike.
 func scaleFree(f *facts.Fact) bool {
 	switch f.Name {
-	case "weighing_error_pct", "makes_gap_pct": // they hold the weights against the scale and against what is asked
+	case "weighing_error_pct",
+		"makes_gap_pct": // they hold the weights against the scale and against what is asked
 		return false
 	case "solute_molality", "water_activity", "osmotic_factor", "specific_heat", "density_g_per_ml":
 		return true
@@ -294,7 +317,13 @@ func TestOrderOfIngredientsChangesNothing(t *testing.T) {
 }
 
 func TestUnitOfWritingChangesNothing(t *testing.T) {
-	grams := map[string]float64{"g": 1, "kg": 1000, "mg": 0.001, "oz": 28.349523125, "lb": 453.59237}
+	grams := map[string]float64{
+		"g":  1,
+		"kg": 1000,
+		"mg": 0.001,
+		"oz": 28.349523125,
+		"lb": 453.59237,
+	}
 	minutes := map[string]float64{"min": 1, "h": 60, "s": 1.0 / 60}
 	rapid.Check(t, func(t *rapid.T) {
 		s := drawSketch(t, shape{odd: true})
@@ -324,7 +353,8 @@ func saneFinding(t fataler, f *finding.Finding) {
 	if f.Text == "" || f.Rule == "" || f.Subject == "" || f.Formula == "" && f.Place.IsZero() {
 		t.Fatalf("a finding without text, rule or subject: %+v", f)
 	}
-	if f.Place.IsZero() || f.Place.Start < 0 || f.Place.Start > f.Place.End || f.Place.End > len(f.Place.File.Text) {
+	if f.Place.IsZero() || f.Place.Start < 0 || f.Place.Start > f.Place.End ||
+		f.Place.End > len(f.Place.File.Text) {
 		t.Fatalf("%s: place %d to %d", f.Rule, f.Place.Start, f.Place.End)
 	}
 	for _, word := range []string{"NaN", "Inf", "%!", "<nil>"} {
@@ -345,7 +375,10 @@ func saneFinding(t fataler, f *finding.Finding) {
 		t.Fatalf("%s answers %s", f.Rule, f.Answer)
 	}
 	for _, g := range f.Figures {
-		if math.IsNaN(g.Low) || math.IsNaN(g.High) || g.Low > g.High || math.IsInf(g.Value, 0) || g.Name == "" || g.Label == "" || g.Shown == "" && g.Text == "" && g.Numeric {
+		if math.IsNaN(g.Low) || math.IsNaN(g.High) || g.Low > g.High || math.IsInf(g.Value, 0) ||
+			g.Name == "" ||
+			g.Label == "" ||
+			g.Shown == "" && g.Text == "" && g.Numeric {
 			t.Fatalf("%s: figure %+v", f.Rule, g)
 		}
 	}
@@ -364,7 +397,8 @@ func judgeAll(t fataler, p *Pack, s *facts.Sheet) {
 		for _, f := range list {
 			saneFinding(t, f)
 		}
-		// The same rule with the other word on doubt finds the same, for the same reasons: only the answer has another name.
+		// The same rule with the other word on doubt finds the same, for the same reasons: only the
+		// answer has another name.
 		other := *r
 		other.Doubt = !r.Doubt
 		if r.Once { // a folded finding has no like in doubt
@@ -375,13 +409,21 @@ func judgeAll(t fataler, p *Pack, s *facts.Sheet) {
 		}
 		again := j.Findings(&other, nil)
 		if len(again) != len(list) {
-			t.Fatalf("%s: %d findings, and %d with doubt %v", r.ID, len(list), len(again), other.Doubt)
+			t.Fatalf(
+				"%s: %d findings, and %d with doubt %v",
+				r.ID,
+				len(list),
+				len(again),
+				other.Doubt,
+			)
 		}
 		for i, f := range list {
 			g := again[i]
 			saneFinding(t, g)
 			open := f.Answer == finding.Unsure || f.Doubt
-			if open != (g.Answer == finding.Unsure || g.Doubt) || open && f.Answer == g.Answer || f.Reason != g.Reason || strings.Join(f.Needs, ",") != strings.Join(g.Needs, ",") {
+			if open != (g.Answer == finding.Unsure || g.Doubt) || open && f.Answer == g.Answer ||
+				f.Reason != g.Reason ||
+				strings.Join(f.Needs, ",") != strings.Join(g.Needs, ",") {
 				t.Fatalf("%s: %+v, and with doubt %v %+v", r.ID, f, other.Doubt, g)
 			}
 		}
@@ -396,8 +438,8 @@ func judgeAll(t fataler, p *Pack, s *facts.Sheet) {
 	}
 }
 
-// What the reader accepts, the judge never fails on: generated rules with generated messages, and the shipped ones, on
-// generated formulas.
+// What the reader accepts, the judge never fails on: generated rules with generated messages, and
+// the shipped ones, on generated formulas.
 func TestAcceptedRulesNeverFail(t *testing.T) {
 	judged := 0
 	rapid.Check(t, func(t *rapid.T) {
@@ -415,14 +457,28 @@ func TestAcceptedRulesNeverFail(t *testing.T) {
 				}
 				fmt.Fprintf(&b, " %s = %v", l.Name, l.Value)
 			}
-			all := append(append(append(append([]string{}, pool.numbers...), pool.yesNos...), pool.texts...), pool.lists...)
-			fmt.Fprintf(&b, " }\n  when = %q\n", drawCondition(t, pool, rapid.IntRange(0, 4).Draw(t, "depth")))
-			fmt.Fprintf(&b, "  say = %q\n  why = \"w\"\n  source = \"s\"\n", "It is {"+strings.Join(all, "} and {")+"} and {"+pool.numbers[0]+" / 3}.")
+			all := append(
+				append(append(append([]string{}, pool.numbers...), pool.yesNos...), pool.texts...),
+				pool.lists...)
+			fmt.Fprintf(
+				&b,
+				" }\n  when = %q\n",
+				drawCondition(t, pool, rapid.IntRange(0, 4).Draw(t, "depth")),
+			)
+			fmt.Fprintf(
+				&b,
+				"  say = %q\n  why = \"w\"\n  source = \"s\"\n",
+				"It is {"+strings.Join(all, "} and {")+"} and {"+pool.numbers[0]+" / 3}.",
+			)
 			if rapid.Bool().Draw(t, "doubt") {
 				b.WriteString("  doubt = \"flag\"\n")
 			}
 			b.WriteString("}\n")
-			pack, problems := readPack("p", []*source.File{source.New("p.hcl", []byte(b.String()))}, testOptions(true))
+			pack, problems := readPack(
+				"p",
+				[]*source.File{source.New("p.hcl", []byte(b.String()))},
+				testOptions(true),
+			)
 			if len(problems) > 0 {
 				if !mayRefuse(problems) {
 					t.Fatalf("%v in\n%s", problems, b.String())
@@ -443,7 +499,8 @@ func TestFiguresPrintAsQuantities(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		for key, f := range figuresOf(t, sheetOf(t, drawSketch(t, shape{}).text())) {
 			shown := Show(f.fact, &f.Value)
-			if shown == "" && f.fact.Type == facts.Number || strings.Contains(shown, "NaN") || strings.Contains(shown, "Inf") {
+			if shown == "" && f.fact.Type == facts.Number || strings.Contains(shown, "NaN") ||
+				strings.Contains(shown, "Inf") {
 				t.Fatalf("%s prints as %q", key, shown)
 			}
 			if f.Exact() && f.Origin != figure.ByModel && f.fact.Unit == "g" && f.Lo > 0.01 {

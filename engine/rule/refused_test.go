@@ -9,10 +9,13 @@ import (
 	"forebake/engine/source"
 )
 
-// readWhen reads a pack of one rule on doughs whose condition is written as given: a quoted text or a heredoc.
+// readWhen reads a pack of one rule on doughs whose condition is written as given: a quoted text or
+// a heredoc.
 func readWhen(when string) (*source.File, source.Problems) {
-	return readText("rule \"r\" {\n  on = \"dough\"\n  level = \"note\"\n  limits = { sugar_pct = 20, salt_pct = 2 }\n  when = " + when +
-		"\n  say = \"s\"\n  why = \"w\"\n  source = \"s\"\n}\n")
+	return readText(
+		"rule \"r\" {\n  on = \"dough\"\n  level = \"note\"\n  limits = { sugar_pct = 20, salt_pct = 2 }\n  when = " + when +
+			"\n  say = \"s\"\n  why = \"w\"\n  source = \"s\"\n}\n",
+	)
 }
 
 func readText(text string) (*source.File, source.Problems) {
@@ -30,7 +33,8 @@ func checkPlaces(t fataler, f *source.File, problems source.Problems) {
 		if p.Text == "" {
 			t.Fatalf("a problem without text at %d", p.Place.Start)
 		}
-		if p.Place.File != f || p.Place.Start < 0 || p.Place.Start > p.Place.End || p.Place.End > len(f.Text) {
+		if p.Place.File != f || p.Place.Start < 0 || p.Place.Start > p.Place.End ||
+			p.Place.End > len(f.Text) {
 			t.Fatalf("%q stands at %d to %d of %d", p.Text, p.Place.Start, p.Place.End, len(f.Text))
 		}
 		if !utf8.Valid(f.Text) {
@@ -131,7 +135,9 @@ func TestRefused(t *testing.T) {
 		{"1" + strings.Repeat(" + 1", 200) + " > 1", "", "parts"},
 		{strings.Repeat("dough.flour_g * ", 30) + "1 > 1", "*", "too many figures"},
 	} {
-		quoted := `"` + strings.NewReplacer(`\`, `\\`, `"`, `\"`, `%{`, `%%{`, `${`, `$${`).Replace(test.when) + `"`
+		quoted := `"` + strings.NewReplacer(`\`, `\\`, `"`, `\"`, `%{`, `%%{`, `${`, `$${`).
+			Replace(test.when) +
+			`"`
 		f, problems := readWhen(quoted)
 		checkPlaces(t, f, problems)
 		if len(problems) != 1 {
@@ -139,14 +145,15 @@ func TestRefused(t *testing.T) {
 			continue
 		}
 		got := marked(problems[0])
-		if !strings.Contains(quoted, got) || test.marked != "" && got != test.marked || !strings.Contains(problems[0].Text, test.says) {
+		if !strings.Contains(quoted, got) || test.marked != "" && got != test.marked ||
+			!strings.Contains(problems[0].Text, test.says) {
 			t.Errorf("%s\n  marks %q, not %q: %s", test.when, got, test.marked, problems[0].Text)
 		}
 	}
 }
 
-// Programs that run without end, or kill the process, under the expression library's own limits. All are refused while they are
-// read, at a place inside the condition.
+// Programs that run without end, or kill the process, under the expression library's own limits.
+// All are refused while they are read, at a place inside the condition.
 func TestHostileConditions(t *testing.T) {
 	doubled := "let a0 = [1, 1]"
 	for i := range 28 {
@@ -188,13 +195,22 @@ func TestHostileConditions(t *testing.T) {
 		}
 		for _, p := range problems {
 			if p.Place.Start < start || p.Place.End > end {
-				t.Errorf("%.60s: %q stands at %d to %d, outside %d to %d", when, p.Text, p.Place.Start, p.Place.End, start, end)
+				t.Errorf(
+					"%.60s: %q stands at %d to %d, outside %d to %d",
+					when,
+					p.Text,
+					p.Place.Start,
+					p.Place.End,
+					start,
+					end,
+				)
 			}
 		}
 	}
 }
 
-// A misspelt name is marked by itself, whatever escapes, marks and line ends stand before it, in every way of writing a text.
+// A misspelt name is marked by itself, whatever escapes, marks and line ends stand before it, in
+// every way of writing a text.
 func TestMisspeltNamesAreMarkedExactly(t *testing.T) {
 	misspelt := []struct{ clause, marked, says string }{
 		{"dough.sugr_pct > 1", "sugr_pct", "dough.sugar_pct"},
@@ -232,7 +248,8 @@ func TestMisspeltNamesAreMarkedExactly(t *testing.T) {
 						continue
 					}
 					checkPlaces(t, f, problems)
-					if got := marked(problems[0]); got != m.marked || !strings.Contains(problems[0].Text, m.says) {
+					if got := marked(problems[0]); got != m.marked ||
+						!strings.Contains(problems[0].Text, m.says) {
 						t.Errorf("%s %q: marks %q: %s", name, when, got, problems[0].Text)
 					}
 				}
@@ -246,7 +263,8 @@ func TestMisspeltNamesAreMarkedExactly(t *testing.T) {
 				"rule \"r\" {\n  on = \"dough\"\n  level = \"note\"\n  limits = { sugar_pct = 20 }\n  when = \"true\"\n  say = \"it \\\" is é {dough.sugar_pct}: {" + b.quoted + m.clause + "}, so\"\n  why = \"w\"\n  source = \"s\"\n}\n",
 				"rule \"r\" {\n  on = \"dough\"\n  level = \"note\"\n  limits = { sugar_pct = 20 }\n  when = \"true\"\n  say = \"s\"\n  why = \"w\"\n  source = \"s\"\n  adjust \"sugar\" { to = \"" + b.quoted + m.clause + " ? 1 : 2\" }\n}\n",
 			} {
-				if strings.Contains(b.quoted, "{x}") && strings.Contains(text, "{dough.sugar_pct}: {") {
+				if strings.Contains(b.quoted, "{x}") &&
+					strings.Contains(text, "{dough.sugar_pct}: {") {
 					continue // a brace inside a figure ends it
 				}
 				f, problems := readText(text)
@@ -262,7 +280,12 @@ func TestMisspeltNamesAreMarkedExactly(t *testing.T) {
 // Each fault of a rule block, with the bytes that it marks.
 func TestRuleFaults(t *testing.T) {
 	block := func(change, to string) string {
-		return strings.Replace("rule \"a-rule\" {\n  on = \"dough\"\n  level = \"note\"\n  limits = { salt_pct = 2 }\n  when = \"dough.salt_pct > limit.salt_pct\"\n  say = \"it is {dough.salt_pct}\"\n  why = \"w\"\n  source = \"s\"\n}\n", change, to, 1)
+		return strings.Replace(
+			"rule \"a-rule\" {\n  on = \"dough\"\n  level = \"note\"\n  limits = { salt_pct = 2 }\n  when = \"dough.salt_pct > limit.salt_pct\"\n  say = \"it is {dough.salt_pct}\"\n  why = \"w\"\n  source = \"s\"\n}\n",
+			change,
+			to,
+			1,
+		)
 	}
 	if _, problems := readText(block("", "")); len(problems) > 0 {
 		t.Fatal(problems)
@@ -300,7 +323,8 @@ func TestRuleFaults(t *testing.T) {
 	} {
 		f, problems := readText(block(test.change, test.to))
 		checkPlaces(t, f, problems)
-		if len(problems) < 1 || len(problems) > 2 || marked(problems[0]) != test.marked || !strings.Contains(problems[0].Text, test.says) {
+		if len(problems) < 1 || len(problems) > 2 || marked(problems[0]) != test.marked ||
+			!strings.Contains(problems[0].Text, test.says) {
 			got := ""
 			if len(problems) > 0 {
 				got = marked(problems[0])

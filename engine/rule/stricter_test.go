@@ -65,7 +65,8 @@ func TestWhichWayALimitGoes(t *testing.T) {
 	}
 }
 
-// Whatever the figures are, ranges and holes among them: a condition that is said to go up never holds less readily for a higher limit.
+// Whatever the figures are, ranges and holes among them: a condition that is said to go up never
+// holds less readily for a higher limit.
 func TestDirectionsHold(t *testing.T) {
 	told := map[expr.Direction]int{}
 	rapid.Check(t, func(t *rapid.T) {
@@ -78,7 +79,11 @@ func TestDirectionsHold(t *testing.T) {
 			if len(limits) == 0 {
 				continue
 			}
-			x, _, _ := parseCondition(on, drawCondition(t, p, rapid.IntRange(0, 4).Draw(t, "depth")), limits)
+			x, _, _ := parseCondition(
+				on,
+				drawCondition(t, p, rapid.IntRange(0, 4).Draw(t, "depth")),
+				limits,
+			)
 			if x == nil {
 				continue
 			}
@@ -89,21 +94,42 @@ func TestDirectionsHold(t *testing.T) {
 			told[d]++
 			for _, subject := range subjectsFor(f, on) {
 				before, after := rank[j.holds(x, subject, limits)], rank[j.holds(x, subject, raised)]
-				if d == expr.Untouched && before != after || d == expr.Up && after < before || d == expr.Down && after > before {
-					t.Fatalf("said to go %d, it went from %d to %d on %s", d, before, after, SubjectName(subject))
+				if d == expr.Untouched && before != after || d == expr.Up && after < before ||
+					d == expr.Down && after > before {
+					t.Fatalf(
+						"said to go %d, it went from %d to %d on %s",
+						d,
+						before,
+						after,
+						SubjectName(subject),
+					)
 				}
 			}
 		}
 	})
-	t.Logf("%d up, %d down, %d untold, %d untouched", told[expr.Up], told[expr.Down], told[expr.Untold], told[expr.Untouched])
+	t.Logf(
+		"%d up, %d down, %d untold, %d untouched",
+		told[expr.Up],
+		told[expr.Down],
+		told[expr.Untold],
+		told[expr.Untouched],
+	)
 	if told[expr.Up] == 0 || told[expr.Down] == 0 {
 		t.Error("no condition with a direction was drawn")
 	}
 }
 
 func TestLooser(t *testing.T) {
-	limits := []expr.Limit{{Name: "x_pct", Value: 2}, {Name: "y_pct", Value: 3}, {Name: "z_pct", Value: 4}}
-	x, _, problems := parseCondition("dough", "dough.salt_pct > limit.x_pct and dough.sugar_pct < limit.y_pct", limits)
+	limits := []expr.Limit{
+		{Name: "x_pct", Value: 2},
+		{Name: "y_pct", Value: 3},
+		{Name: "z_pct", Value: 4},
+	}
+	x, _, problems := parseCondition(
+		"dough",
+		"dough.salt_pct > limit.x_pct and dough.sugar_pct < limit.y_pct",
+		limits,
+	)
 	if x == nil {
 		t.Fatal(problems)
 	}
@@ -117,7 +143,8 @@ func TestLooser(t *testing.T) {
 		{1, 3, false, true}, {1, 3.1, false, true}, {1, 2.9, true, true},
 		{2, 4, false, true}, {2, 3.9, true, false}, {2, 4.1, true, false}, // not in the condition
 	} {
-		if loose, sure := r.looser(c.limit, limits[c.limit].Interval(), c.to); loose != c.loose || sure != c.sure {
+		if loose, sure := r.looser(c.limit, limits[c.limit].Interval(), c.to); loose != c.loose ||
+			sure != c.sure {
 			t.Errorf("limit %d to %v: %v %v", c.limit, c.to, loose, sure)
 		}
 	}

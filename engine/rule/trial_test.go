@@ -39,7 +39,11 @@ trial "t" {
   }
 }
 `
-	p, problems := readPack("p", []*source.File{source.New("p.hcl", []byte(text))}, testOptions(true))
+	p, problems := readPack(
+		"p",
+		[]*source.File{source.New("p.hcl", []byte(text))},
+		testOptions(true),
+	)
 	if len(problems) > 0 {
 		t.Fatal(problems)
 	}
@@ -50,7 +54,8 @@ trial "t" {
 	}
 	p.Rules[0].names.Figures = nil // the library's environment then has no such name
 	for _, v := range RunTrials([]*Pack{p}).Verdicts {
-		if v.Passed || v.Got != v.Trial.Expect || !strings.Contains(v.Differ, "unknown field richness_pct") {
+		if v.Passed || v.Got != v.Trial.Expect ||
+			!strings.Contains(v.Differ, "unknown field richness_pct") {
 			t.Errorf("%s: passed %v, got %s; %s", v.Trial.Title(), v.Passed, v.Got, v.Differ)
 		}
 	}

@@ -28,7 +28,10 @@ func TestGlob(t *testing.T) {
 	}
 	// Where neither has a letter that path.Match reads another way, both agree.
 	rapid.Check(t, func(t *rapid.T) {
-		pattern, name := rapid.StringMatching(`[ab*?]{0,8}`).Draw(t, "pattern"), rapid.StringMatching(`[ab]{0,10}`).Draw(t, "name")
+		pattern, name := rapid.StringMatching(`[ab*?]{0,8}`).
+			Draw(t, "pattern"),
+			rapid.StringMatching(`[ab]{0,10}`).
+				Draw(t, "name")
 		want, err := path.Match(pattern, name)
 		if err != nil {
 			t.Fatal(err)
@@ -48,10 +51,19 @@ func day(text string) time.Time {
 }
 
 func dated(until string) *Set {
-	return &Set{Waivers: []*Waiver{{Waiver: house.Waiver{Rule: "r", Because: "b", Until: until, HasUntil: true}, ID: "r", InForce: true}}}
+	return &Set{
+		Waivers: []*Waiver{
+			{
+				Waiver:  house.Waiver{Rule: "r", Because: "b", Until: until, HasUntil: true},
+				ID:      "r",
+				InForce: true,
+			},
+		},
+	}
 }
 
-// The last day is inclusive, to its last second, in whatever zone the clock is; a date that cannot be read never holds.
+// The last day is inclusive, to its last second, in whatever zone the clock is; a date that cannot
+// be read never holds.
 func TestLastDay(t *testing.T) {
 	for _, c := range []struct {
 		until string
@@ -68,17 +80,24 @@ func TestLastDay(t *testing.T) {
 		{"99999-01-01", day("2026-01-01"), "waiver-undated"}, {"forever", day("2026-01-01"), "waiver-undated"},
 	} {
 		f := &finding.Finding{Rule: "r", Answer: finding.Flagged, Level: finding.Stop}
-		own := dated(c.until).Waive([]*finding.Finding{f}, Seen{Today: c.today, Formulas: []string{""}})
+		own := dated(
+			c.until,
+		).Waive([]*finding.Finding{f}, Seen{Today: c.today, Formulas: []string{""}})
 		if c.own == "" {
-			if len(own) > 0 || f.Answer != finding.Waived || f.Until != c.until || f.Because != "b" || f.Level != finding.Stop {
+			if len(own) > 0 || f.Answer != finding.Waived || f.Until != c.until ||
+				f.Because != "b" ||
+				f.Level != finding.Stop {
 				t.Errorf("%s on %s: %+v, own %v", c.until, c.today, f, own)
 			}
 			continue
 		}
-		if len(own) != 1 || own[0].Rule != c.own || own[0].Level != finding.Risk || own[0].Pack != OwnPack || f.Answer != finding.Flagged {
+		if len(own) != 1 || own[0].Rule != c.own || own[0].Level != finding.Risk ||
+			own[0].Pack != OwnPack ||
+			f.Answer != finding.Flagged {
 			t.Errorf("%s on %s: %+v, own %v", c.until, c.today, f, own)
 		}
-		if c.own == "waiver-undated" && len(own) == 1 && !strings.Contains(own[0].Text, `until = "20`) {
+		if c.own == "waiver-undated" && len(own) == 1 &&
+			!strings.Contains(own[0].Text, `until = "20`) {
 			t.Errorf("%s: no text to write: %s", c.until, own[0].Text)
 		}
 	}
@@ -103,10 +122,21 @@ func TestIdleWaiver(t *testing.T) {
 		{"its pack is not in force", "", false, Seen{Formulas: []string{"a"}, Folder: true}, "", ""},
 		{"nothing was checked", "", true, Seen{}, "", ""},
 	} {
-		s := &Set{Waivers: []*Waiver{{Waiver: house.Waiver{Rule: "r", Because: "b", Formula: c.pattern}, ID: "r", InForce: c.inForce}}}
+		s := &Set{
+			Waivers: []*Waiver{
+				{
+					Waiver:  house.Waiver{Rule: "r", Because: "b", Formula: c.pattern},
+					ID:      "r",
+					InForce: c.inForce,
+				},
+			},
+		}
 		var list []*finding.Finding
 		if c.found != "" {
-			list = append(list, &finding.Finding{Rule: "r", Formula: c.found, Answer: finding.Flagged})
+			list = append(
+				list,
+				&finding.Finding{Rule: "r", Formula: c.found, Answer: finding.Flagged},
+			)
 		}
 		own := s.Waive(list, c.seen)
 		switch {
@@ -118,7 +148,8 @@ func TestIdleWaiver(t *testing.T) {
 	}
 }
 
-// Of two waivers that cover a finding the first has the word, and neither is idle. An unsure answer is set aside too.
+// Of two waivers that cover a finding the first has the word, and neither is idle. An unsure answer
+// is set aside too.
 func TestTwoWaivers(t *testing.T) {
 	s := &Set{Waivers: []*Waiver{
 		{Waiver: house.Waiver{Rule: "r", Because: "first", Formula: "a*"}, ID: "r", InForce: true},
@@ -128,7 +159,9 @@ func TestTwoWaivers(t *testing.T) {
 	b := &finding.Finding{Rule: "r", Formula: "b", Answer: finding.Flagged}
 	other := &finding.Finding{Rule: "q", Formula: "b", Answer: finding.Flagged}
 	own := s.Waive([]*finding.Finding{a, b, other}, Seen{Formulas: []string{"ab", "b"}})
-	if len(own) > 0 || a.Answer != finding.Waived || a.Because != "first" || b.Because != "second" || other.Answer != finding.Flagged {
+	if len(own) > 0 || a.Answer != finding.Waived || a.Because != "first" ||
+		b.Because != "second" ||
+		other.Answer != finding.Flagged {
 		t.Errorf("%+v %+v %+v, own %v", a, b, other, own)
 	}
 	if a.At(finding.Note) || b.At(finding.Note) {

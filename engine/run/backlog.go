@@ -55,8 +55,11 @@ func (r *Result) cover(list *backlog.List) {
 	for _, e := range list.Entries {
 		if safety[e.Rule] && !told[e.Rule] {
 			told[e.Rule] = true
-			r.Notices = append(r.Notices, fmt.Sprintf("%s: %s is of food safety, and no backlog covers it: "+
-				"take the line out", e.Place, e.Rule))
+			r.Notices = append(
+				r.Notices,
+				fmt.Sprintf("%s: %s is of food safety, and no backlog covers it: "+
+					"take the line out", e.Place, e.Rule),
+			)
 		}
 	}
 	for _, e := range cleared {

@@ -215,8 +215,11 @@ func likeFile(path, like string, chain []string) (file, fault string) {
 		}
 	}
 	if len(chain) >= MaxJoined {
-		return "", fmt.Sprintf("%d house files include each other by like; %d is the most", len(chain)+1,
-			MaxJoined)
+		return "", fmt.Sprintf(
+			"%d house files include each other by like; %d is the most",
+			len(chain)+1,
+			MaxJoined,
+		)
 	}
 	return file, ""
 }

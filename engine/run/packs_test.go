@@ -26,7 +26,11 @@ func TestSafetyIsSeenWithoutReading(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		o := rule.Options{Formula: formula.Options{Larder: larder.New()}, Version: "0.1.0", Shipped: true}
+		o := rule.Options{
+			Formula: formula.Options{Larder: larder.New()},
+			Version: "0.1.0",
+			Shipped: true,
+		}
 		drafts := []*rule.Draft{
 			rule.Open(figureFile, []*source.File{source.New(figureFile, figures)}, o),
 			rule.Open(name, []*source.File{source.New(name, text)}, o),
@@ -36,7 +40,12 @@ func TestSafetyIsSeenWithoutReading(t *testing.T) {
 			t.Fatal(problems)
 		}
 		if p.Safety != isSafety(text) {
-			t.Errorf("pack %s is of food safety: %v, and is seen as %v", name, p.Safety, isSafety(text))
+			t.Errorf(
+				"pack %s is of food safety: %v, and is seen as %v",
+				name,
+				p.Safety,
+				isSafety(text),
+			)
 		}
 	}
 	for text, want := range map[string]bool{
@@ -60,8 +69,9 @@ const coldRule = `rule "dairy-warm" {
 }
 `
 
-// A house that leaves out a shipped food-safety pack is told so with the place; one that names it, or no packs at all, is not. A waiver
-// of a rule in it waits with a notice, and a set block for it stays an error.
+// A house that leaves out a shipped food-safety pack is told so with the place; one that names it,
+// or no packs at all, is not. A waiver of a rule in it waits with a notice, and a set block for it
+// stays an error.
 func TestFoodSafetyLeftOut(t *testing.T) {
 	cautions, err := fs.ReadFile(rules.Files, "cautions.hcl")
 	if err != nil {
@@ -96,8 +106,18 @@ func TestFoodSafetyLeftOut(t *testing.T) {
 		}
 		houses := &Houses{Shipped: shipped, Version: "0.1.0", Texts: source.Disk{}}
 		res := Do(houses, []Input{{Name: "f.hcl", Text: []byte(formulaText), Dir: dir}}, Options{})
-		if len(res.Unchecked) != c.unchecked || len(res.Notices) != c.notices || len(res.Problems) != c.problems || res.Totals.Stop != c.stop || res.Totals.Waived != c.set {
-			t.Errorf("%s: unchecked %v, notices %q, problems %v, totals %+v", c.name, res.Unchecked, res.Notices, res.Problems, res.Totals)
+		if len(res.Unchecked) != c.unchecked || len(res.Notices) != c.notices ||
+			len(res.Problems) != c.problems ||
+			res.Totals.Stop != c.stop ||
+			res.Totals.Waived != c.set {
+			t.Errorf(
+				"%s: unchecked %v, notices %q, problems %v, totals %+v",
+				c.name,
+				res.Unchecked,
+				res.Notices,
+				res.Problems,
+				res.Totals,
+			)
 		}
 		for _, u := range res.Unchecked {
 			if u.Pack != "cold" || u.Place.Line() != 2 {

@@ -130,8 +130,8 @@ func Judges(file *source.File) bool {
 	return judges
 }
 
-// isForeign reports whether a file holds something, and no block of this program nor one that may be
-// a misspelt one: other tools have files of the same suffix. It is false for a broken file.
+// isForeign reports whether a file holds something, and no block of this program nor one that may
+// be a misspelt one: other tools have files of the same suffix. It is false for a broken file.
 func isForeign(file *source.File) bool {
 	blocks, sure := source.Blocks(file)
 	if !sure || len(bytes.TrimSpace(file.Text)) == 0 {

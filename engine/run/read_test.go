@@ -10,8 +10,8 @@ import (
 	"forebake/rules"
 )
 
-// A file of rules that is found in a folder is skipped up to the size that a file of rules may have.
-// A formula file is refused over its own limit, named or found; the message gives that limit.
+// A file of rules that is found in a folder is skipped up to the size that a file of rules may
+// have. A formula file is refused over its own limit, named or found; the message gives that limit.
 func TestSizesOfFoundAndNamedFiles(t *testing.T) {
 	const rule = "rule \"r\" {\n  on = \"dough\"\n  level = \"risk\"\n  when = \"dough.salt_pct < 1\"\n  say = \"s\"\n  why = \"w\"\n  source = \"common practice\"\n}\n"
 	const formula = "formula \"f\" {\n  dough \"d\" { ingredients = { \"bread flour\" = \"100 g\" } }\n}\n"
@@ -50,14 +50,20 @@ func TestSizesOfFoundAndNamedFiles(t *testing.T) {
 				t.Errorf("%s, %s: %q, not %q", c.name, filepath.Base(how), said, want)
 			}
 			if unread := len(res.Problems); res.Totals.Unread != unread {
-				t.Errorf("%s, %s: %d are counted as not read, not %d", c.name, filepath.Base(how), res.Totals.Unread, unread)
+				t.Errorf(
+					"%s, %s: %d are counted as not read, not %d",
+					c.name,
+					filepath.Base(how),
+					res.Totals.Unread,
+					unread,
+				)
 			}
 		}
 	}
 }
 
-// A pack larger than a formula file may be is used by its house, also where the pack itself is named
-// as if it held formulas.
+// A pack larger than a formula file may be is used by its house, also where the pack itself is
+// named as if it held formulas.
 func TestPackIsNamedAsAFormula(t *testing.T) {
 	t.Chdir(t.TempDir())
 	large := "about = \"large\"\n" + strings.Repeat("# a remark that makes the file long\n", 9000)
@@ -72,7 +78,11 @@ func TestPackIsNamedAsAFormula(t *testing.T) {
 	for range 20 { // the workers race for the file
 		houses := &Houses{Shipped: rules.Files, Version: "0.1.0", Texts: source.Disk{}}
 		res := Do(houses, Inputs([]string{"own.hcl", "f.hcl"}), Options{Workers: 2})
-		if len(res.Formulas) != 1 || len(res.Problems) != 1 || !strings.Contains(res.Problems[0].Text, "own.hcl: 316 KB is too large for a formula file") {
+		if len(res.Formulas) != 1 || len(res.Problems) != 1 ||
+			!strings.Contains(
+				res.Problems[0].Text,
+				"own.hcl: 316 KB is too large for a formula file",
+			) {
 			t.Fatal(len(res.Formulas), res.Problems)
 		}
 	}

@@ -110,7 +110,10 @@ func foreignNotice(files []File, order []int) string {
 	if n := len(names) - mostForeign; n > 0 {
 		names, more = names[:mostForeign], fmt.Sprintf(" and %d more", n)
 	}
-	return "Passed over, for they hold no formula, rule or house: " + strings.Join(names, ", ") + more +
+	return "Passed over, for they hold no formula, rule or house: " + strings.Join(
+		names,
+		", ",
+	) + more +
 		"."
 }
 

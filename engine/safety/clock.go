@@ -9,15 +9,15 @@ import (
 )
 
 const (
-	// openRun stands beside the three runs: hours of which no temperature is known. They may come on top of any run, since the coldest
-	// can be the worst so far.
+	// openRun stands beside the three runs: hours of which no temperature is known. They may come
+	// on top of any run, since the coldest can be the worst so far.
 	openRun = int(figure.Runs)
 	places  = 2 // the core and the surface: an organism stays where it is
 )
 
-// Clock adds up what a part's warm hours mean for the organisms in it: the hours between cold and hot holding, and the share of each
-// organism's published time that is used up. It knows courses and published times, never what a part is made of. Make one with
-// NewClock.
+// Clock adds up what a part's warm hours mean for the organisms in it: the hours between cold and
+// hot holding, and the share of each organism's published time that is used up. It knows courses
+// and published times, never what a part is made of. Make one with NewClock.
 type Clock struct {
 	coldC, hotC float64
 	chillH      float64         // h that the code gives what is chilled; beyond them they count as warm
@@ -68,7 +68,8 @@ func NewClock(coldC, hotC, chillH float64) *Clock {
 	return &Clock{coldC: coldC, hotC: hotC, chillH: chillH}
 }
 
-// Inherit takes in the clock of a part that goes into this one. Of several the worst counts, organism by organism.
+// Inherit takes in the clock of a part that goes into this one. Of several the worst counts,
+// organism by organism.
 func (c *Clock) Inherit(o *Clock) {
 	for r := range c.before {
 		b := &c.before[r]
@@ -89,7 +90,8 @@ func (c *Clock) Worse(o *Clock) {
 	c.Inherit(&b)
 }
 
-// Wait takes in a stage that was traced. The first sporesOnly hours of it count only for what comes through a kill as spores.
+// Wait takes in a stage that was traced. The first sporesOnly hours of it count only for what comes
+// through a kill as spores.
 func (c *Clock) Wait(st *history.Stage, sporesOnly float64) {
 	c.cold = st.HasAmbient && st.Ambient.Hi <= c.coldC
 	defer func() { c.cold = false }()
@@ -103,9 +105,14 @@ func (c *Clock) Wait(st *history.Stage, sporesOnly float64) {
 	}
 }
 
-// Straight takes in a stretch of hours in which the whole part goes straight from one temperature to another: hand work, heating.
+// Straight takes in a stretch of hours in which the whole part goes straight from one temperature
+// to another: hand work, heating.
 func (c *Clock) Straight(from, to figure.Estimate, hours figure.Interval, sporesOnly float64) {
-	at := [figure.Runs][3]float64{{from.Low, to.Low, hours.Lo}, {from.Mid, to.Mid, hours.Mid()}, {from.High, to.High, hours.Hi}}
+	at := [figure.Runs][3]float64{
+		{from.Low, to.Low, hours.Lo},
+		{from.Mid, to.Mid, hours.Mid()},
+		{from.High, to.High, hours.Hi},
+	}
 	for r, x := range at {
 		for p := range places {
 			c.stretch(r, p, 0, x[2], x[0], x[1], sporesOnly)
@@ -113,8 +120,8 @@ func (c *Clock) Straight(from, to figure.Estimate, hours figure.Interval, spores
 	}
 }
 
-// stretch adds to one point of one run. Temperatures are taken to a tenth of a degree, as a thermometer shows them: what dies away
-// towards a 5 C fridge is at 5 C some day.
+// stretch adds to one point of one run. Temperatures are taken to a tenth of a degree, as a
+// thermometer shows them: what dies away towards a 5 C fridge is at 5 C some day.
 func (c *Clock) stretch(r, p int, fromH, toH, fromC, toC, sporesOnly float64) {
 	x := &c.at[r][p]
 	if fromH < sporesOnly && sporesOnly < toH {
@@ -169,13 +176,14 @@ func (x *point) grow(r int, fromC, toC, hours float64, live figure.Estimate) {
 	x.grown.custardCereus += microbe.CustardCereus.Log(fromC, toC, hours).At(run)
 }
 
-// hottestC and coldestC are what food is taken to reach, whatever is written, C: beyond them nothing is told by the tables, and the way
-// through the warm only gets longer by it.
+// hottestC and coldestC are what food is taken to reach, whatever is written, C: beyond them
+// nothing is told by the tables, and the way through the warm only gets longer by it.
 const hottestC, coldestC = 250, -100
 
 func clamp(tC float64) float64 { return max(coldestC, min(tC, hottestC)) }
 
-// warmShare is the share of a straight run between two temperatures that lies between cold and hot holding, neither counted.
+// warmShare is the share of a straight run between two temperatures that lies between cold and hot
+// holding, neither counted.
 func (c *Clock) warmShare(a, b float64) float64 {
 	lo, hi := min(a, b), max(a, b)
 	if lo == hi {
@@ -187,13 +195,14 @@ func (c *Clock) warmShare(a, b float64) float64 {
 	return max(0, min(hi, c.hotC)-max(lo, c.coldC)) / (hi - lo)
 }
 
-// Unknown takes in hours of which no temperature is known: nothing where least counts, the half of the worst that can be in the
-// middle, and the worst on top of the worst run.
+// Unknown takes in hours of which no temperature is known: nothing where least counts, the half of
+// the worst that can be in the middle, and the worst on top of the worst run.
 func (c *Clock) Unknown(hours figure.Interval) { c.unknown(hours, figure.Interval{}, false) }
 
-// UnknownInCold is Unknown in surroundings that are cold: nobody knows how warm the part came in, but it
-// cools. It is taken to come down evenly in the hours that the code gives a cooling; that is slow for all but
-// a deep pot (judgement). The published times of wet food count it at the worst all the same.
+// UnknownInCold is Unknown in surroundings that are cold: nobody knows how warm the part came in,
+// but it cools. It is taken to come down evenly in the hours that the code gives a cooling; that is
+// slow for all but a deep pot (judgement). The published times of wet food count it at the worst
+// all the same.
 func (c *Clock) UnknownInCold(hours, around figure.Interval) { c.unknown(hours, around, true) }
 
 // coolingH is the time that the code gives a cooling in all, h (3-501.14(A), read).
@@ -222,18 +231,24 @@ func (c *Clock) unknown(hours, around figure.Interval, cold bool) {
 	}
 }
 
-// Kill ends all vegetative cells, as a cook to the code's temperature does. Toxins stay, and the time of what comes through as spores
-// runs on; all other time begins anew.
+// Kill ends all vegetative cells, as a cook to the code's temperature does. Toxins stay, and the
+// time of what comes through as spores runs on; all other time begins anew.
 func (c *Clock) Kill() { c.end(microbe.Organism.LeavesToxin) }
 
-// Bake ends a stretch as Kill does, and keeps what it came to: whether the bake was a kill is another question.
+// Bake ends a stretch as Kill does, and keeps what it came to: whether the bake was a kill is
+// another question.
 func (c *Clock) Bake() { c.end(func(microbe.Organism) bool { return true }) }
 
-// end ends a stretch. kept names the organisms, apart from spore formers, whose time in it is kept aside.
+// end ends a stretch. kept names the organisms, apart from spore formers, whose time in it is kept
+// aside.
 func (c *Clock) end(kept func(microbe.Organism) bool) {
 	was := *c
 	for r := range c.before {
-		b := sums{longest: max(was.before[r].longest, was.warm(r)), aside: was.before[r].aside, grown: was.grown(r)}
+		b := sums{
+			longest: max(was.before[r].longest, was.warm(r)),
+			aside:   was.before[r].aside,
+			grown:   was.grown(r),
+		}
 		for _, g := range microbe.Organisms() {
 			switch spent := was.since(r, g); {
 			case g.SporeFormer():
@@ -247,8 +262,9 @@ func (c *Clock) end(kept func(microbe.Organism) bool) {
 	}
 }
 
-// total is what a run comes to: what stands from before, and its own with the hours of which nothing is known. None of those count in the
-// coldest and the warmest run, half in the middle. All of them, on top of the worst run, whichever that is, and of the worst from before: openRun.
+// total is what a run comes to: what stands from before, and its own with the hours of which
+// nothing is known. None of those count in the coldest and the warmest run, half in the middle. All
+// of them, on top of the worst run, whichever that is, and of the worst from before: openRun.
 func total(r int, before float64, at func(r int) float64) float64 {
 	switch r {
 	case 1:
@@ -266,7 +282,8 @@ func (c *Clock) warm(r int) float64 {
 	})
 }
 
-// since is the share of an organism's time that a run has spent since the last kill, at the worse of the two points.
+// since is the share of an organism's time that a run has spent since the last kill, at the worse
+// of the two points.
 func (c *Clock) since(r int, g microbe.Organism) float64 {
 	return total(r, c.before[r].spent[g], func(r int) float64 {
 		most := 0.0
@@ -292,7 +309,8 @@ func (c *Clock) grown(r int) growth {
 	switch r {
 	case 1:
 		open := own(openRun)
-		return c.before[1].grown.plus(own(1)).plus(growth{open.liveStaph / 2, open.starchCereus / 2, open.custardCereus / 2})
+		return c.before[1].grown.plus(own(1)).
+			plus(growth{open.liveStaph / 2, open.starchCereus / 2, open.custardCereus / 2})
 	case openRun:
 		return c.before[r].grown.plus(own(0).worse(own(1)).worse(own(2))).plus(own(openRun))
 	}
@@ -304,13 +322,14 @@ func (c *Clock) Grown(pick func(growth) float64) figure.Estimate {
 	return band(func(r int) float64 { return pick(c.grown(r)) })
 }
 
-// WarmHours are the hours between cold and hot holding in the longest stretch without a kill: least, middle and most.
+// WarmHours are the hours between cold and hot holding in the longest stretch without a kill:
+// least, middle and most.
 func (c *Clock) WarmHours() figure.Estimate {
 	return band(func(r int) float64 { return max(c.before[r].longest, c.warm(r)) })
 }
 
-// Spent is the share of an organism's published time that is used up in the worst stretch that counts: since the last kill, before
-// the bake, and before a kill too where a toxin stays.
+// Spent is the share of an organism's published time that is used up in the worst stretch that
+// counts: since the last kill, before the bake, and before a kill too where a toxin stays.
 func (c *Clock) Spent(g microbe.Organism) figure.Estimate {
 	return band(func(r int) float64 { return max(c.before[r].aside[g], c.since(r, g)) })
 }

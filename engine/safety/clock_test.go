@@ -15,12 +15,16 @@ func even(tC float64) figure.Estimate { return figure.Estimate{Low: tC, Mid: tC,
 
 func hours(h float64) figure.Interval { return figure.Point(h) }
 
-// course makes a stage whose three runs go alike through the given core temperatures, C, at the given hours.
+// course makes a stage whose three runs go alike through the given core temperatures, C, at the
+// given hours.
 func course(points ...[2]float64) *history.Stage {
 	st := &history.Stage{Known: true}
 	for r := range st.Trace {
 		for _, p := range points {
-			st.Trace[r] = append(st.Trace[r], history.Sample{Hours: p[0], Core: p[1], Surface: p[1]})
+			st.Trace[r] = append(
+				st.Trace[r],
+				history.Sample{Hours: p[0], Core: p[1], Surface: p[1]},
+			)
 		}
 	}
 	return st
@@ -33,7 +37,8 @@ func near(t *testing.T, what string, got, want float64) {
 	}
 }
 
-// Cooling that just keeps the Food Code's stages, straight: the figures are those of this program, by the continuous pace (computed).
+// Cooling that just keeps the Food Code's stages, straight: the figures are those of this program,
+// by the continuous pace (computed).
 func TestCoolingThatKeepsTheCode(t *testing.T) {
 	st := course([2]float64{0, 57}, [2]float64{2, 21}, [2]float64{4, 10}, [2]float64{6, 5})
 	c := NewClock(5, 57, 0)
@@ -42,7 +47,8 @@ func TestCoolingThatKeepsTheCode(t *testing.T) {
 		near(t, o.String(), c.Spent(o).Mid, want)
 	}
 	near(t, "warm", c.WarmHours().Mid, 6)
-	// Straight after a cook the same hours count for what came through as spores, and for nothing else.
+	// Straight after a cook the same hours count for what came through as spores, and for nothing
+	// else.
 	c = NewClock(5, 57, 0)
 	c.Kill()
 	c.Wait(st, 6)
@@ -96,7 +102,8 @@ func TestUnknownIsBounded(t *testing.T) {
 	}
 }
 
-// The core and the surface are two places: what the surface went through is not added to what the core did.
+// The core and the surface are two places: what the surface went through is not added to what the
+// core did.
 func TestTwoPlaces(t *testing.T) {
 	st := course([2]float64{0, 25}, [2]float64{1, 25})
 	for r := range st.Trace {
@@ -130,9 +137,11 @@ func TestProperties(t *testing.T) {
 		}
 		all := NewClock(5, 57, 0)
 		all.Wait(course([2]float64{0, a}, [2]float64{h, b}), 0)
-		// The kill parts a step of the course. Where a band's edge lies in that step, the two halves are
-		// spread over the bands a little otherwise than the whole: some hundredths of what is spent.
-		if full := all.Spent(o).Mid; spent > full+0.01*(1+full) || o.SporeFormer() && math.Abs(spent-full) > 0.01*(1+full) {
+		// The kill parts a step of the course. Where a band's edge lies in that step, the two
+		// halves are spread over the bands a little otherwise than the whole: some hundredths of
+		// what is spent.
+		if full := all.Spent(o).Mid; spent > full+0.01*(1+full) ||
+			o.SporeFormer() && math.Abs(spent-full) > 0.01*(1+full) {
 			t.Fatalf("%v: %v with a kill before, %v without", o, spent, full)
 		}
 		c.Straight(even(a), even(b), hours(h), 0)
@@ -142,16 +151,27 @@ func TestProperties(t *testing.T) {
 		unknown := NewClock(5, 57, 0)
 		unknown.Unknown(hours(h))
 		if full := all.Spent(o); full.High > unknown.Spent(o).High+1e-9 {
-			t.Fatalf("%v: what is known (%v) is worse than the worst (%v)", o, full, unknown.Spent(o))
+			t.Fatalf(
+				"%v: what is known (%v) is worse than the worst (%v)",
+				o,
+				full,
+				unknown.Spent(o),
+			)
 		}
 	})
 }
 
-// TestUnknownOnTopOfTheColdest holds that hours of which nothing is known count where they hurt most: a food that may still be hot has stood
-// longest between the limits in its coldest run, and what comes then may be warm in that run too.
+// TestUnknownOnTopOfTheColdest holds that hours of which nothing is known count where they hurt
+// most: a food that may still be hot has stood longest between the limits in its coldest run, and
+// what comes then may be warm in that run too.
 func TestUnknownOnTopOfTheColdest(t *testing.T) {
 	c := NewClock(5, 57, 0)
-	c.Straight(figure.Estimate{Low: 40, Mid: 50, High: 70}, figure.Estimate{Low: 40, Mid: 50, High: 70}, hours(2), 0)
+	c.Straight(
+		figure.Estimate{Low: 40, Mid: 50, High: 70},
+		figure.Estimate{Low: 40, Mid: 50, High: 70},
+		hours(2),
+		0,
+	)
 	if got := c.WarmHours(); got != (figure.Estimate{Low: 0, Mid: 2, High: 2}) {
 		t.Fatalf("before: %v", got)
 	}
@@ -161,7 +181,12 @@ func TestUnknownOnTopOfTheColdest(t *testing.T) {
 		t.Errorf("after 3 h of nobody knows what: %v", got)
 	}
 	known := cold // the same 3 h, known to be warm in the coldest run and hot in the warmest
-	known.Straight(figure.Estimate{Low: 40, Mid: 50, High: 70}, figure.Estimate{Low: 40, Mid: 50, High: 70}, hours(3), 0)
+	known.Straight(
+		figure.Estimate{Low: 40, Mid: 50, High: 70},
+		figure.Estimate{Low: 40, Mid: 50, High: 70},
+		hours(3),
+		0,
+	)
 	for _, g := range microbe.Organisms() {
 		if a, b := known.Spent(g).High, c.Spent(g).High; b < a-1e-12 {
 			t.Errorf("%v: %v of its time where the 3 h are known, %v where they are not", g, a, b)

@@ -9,8 +9,8 @@ import (
 	"forebake/engine/science/microbe"
 )
 
-// traced reports whether the part's course is drawn for the growth of organisms, and after a bake too. A dough's is drawn when it
-// needs control itself, and for what is on it or in it.
+// traced reports whether the part's course is drawn for the growth of organisms, and after a bake
+// too. A dough's is drawn when it needs control itself, and for what is on it or in it.
 func (p *Part) traced() (raw, baked bool) {
 	raw = p.NeedsControl().Hi == 1 || p.IsLiveDough()
 	if !p.IsDough() {
@@ -31,7 +31,8 @@ func (p *Part) traced() (raw, baked bool) {
 //	baked crumb                       not judged
 //	filling, topping, syrup, wash     table B of the FDA Food Code, by water activity and pH
 //
-// A figure that is not measured leaves the answer open; until then the part counts as needing control.
+// A figure that is not measured leaves the answer open; until then the part counts as needing
+// control.
 func (p *Part) NeedsControl() Value {
 	if p.IsDough() {
 		return figure.YesNo(p.Traits()&(larder.Egg|larder.Dairy) != 0 || p.anyControl())
@@ -43,9 +44,15 @@ func (p *Part) NeedsControl() Value {
 	case c.Certain:
 		return figure.YesNo(true)
 	case !p.PH.Set:
-		return figure.Maybe("ph of \""+p.Name+"\" (measure it); until then it counts as needing control", p.Place)
+		return figure.Maybe(
+			"ph of \""+p.Name+"\" (measure it); until then it counts as needing control",
+			p.Place,
+		)
 	}
-	return figure.Maybe("water_activity of \""+p.Name+"\" (measure it); until then it counts as needing control", p.Place)
+	return figure.Maybe(
+		"water_activity of \""+p.Name+"\" (measure it); until then it counts as needing control",
+		p.Place,
+	)
 }
 
 // mayNeed reports whether the part is of a kind that the table is asked about: animal food, food of
@@ -59,8 +66,8 @@ func (p *Part) mayNeed() bool {
 	return p.IsCooked() && p.Traits()&(larder.Starch|larder.Fruit|larder.Cooked) != 0
 }
 
-// control asks the table. Water that sugar has saturated holds its water activity down however dry the part is, so a part too dry for
-// the model is answered by the high end all the same.
+// control asks the table. Water that sugar has saturated holds its water activity down however dry
+// the part is, so a part too dry for the model is answered by the high end all the same.
 func (p *Part) control() microbe.Control {
 	if p.controlled == nil {
 		c := microbe.Control{Answer: microbe.NotNeeded, Certain: true, Cell: "no water in it"}
@@ -107,8 +114,9 @@ func (p *Part) grows(o microbe.Organism) bool {
 // and less.
 const surelyWetAw = 0.90
 
-// SurelyNeedsControl reports whether the part needs control beyond what a reading may take away: the
-// table says so at both ends, or it is wet and nothing in it is acid. Only then is a stop given.
+// SurelyNeedsControl reports whether the part needs control beyond what a reading may take away:
+// the table says so at both ends, or it is wet and nothing in it is acid. Only then is a stop
+// given.
 func (p *Part) SurelyNeedsControl() Value {
 	if p.IsDough() {
 		return p.NeedsControl()
@@ -144,7 +152,8 @@ func (s *Sheet) SurelyStandsHere(step *formula.Step) Value {
 	return s.standsHere(step, (*Part).SurelyNeedsControl)
 }
 
-// StandsHere reports whether what stands in a step needs control: the part itself; after a bake, what is in it or on it.
+// StandsHere reports whether what stands in a step needs control: the part itself; after a bake,
+// what is in it or on it.
 func (s *Sheet) StandsHere(step *formula.Step) Value {
 	return s.standsHere(step, (*Part).NeedsControl)
 }

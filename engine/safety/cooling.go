@@ -54,10 +54,10 @@ const (
 	BothStages
 )
 
-// Cooling gives the hours from the start of the code's clock until the part is at a temperature, over all the waits of a cooling. In
-// surroundings that are cold enough to keep it the last wait is taken to last as long as it takes; elsewhere the clock ends with the
-// steps as written. Over BothStages a bake that follows in time ends the clock, once the
-// first stage is done.
+// Cooling gives the hours from the start of the code's clock until the part is at a temperature,
+// over all the waits of a cooling. In surroundings that are cold enough to keep it the last wait is
+// taken to last as long as it takes; elsewhere the clock ends with the steps as written. Over
+// BothStages a bake that follows in time ends the clock, once the first stage is done.
 func (s *Sheet) Cooling(step *formula.Step, stages CoolingStages) Value {
 	p, l := s.Part(step.Part), s.limits()
 	if st, missing := s.Stage(step); st == nil {
@@ -70,7 +70,10 @@ func (s *Sheet) Cooling(step *formula.Step, stages CoolingStages) Value {
 	from, _, ok1 := p.fallsTo(step, l.CoolFromC.Value)
 	to, _, ok2 := p.fallsTo(step, target)
 	if !ok1 || !ok2 {
-		return figure.Absent("the surroundings of every wait from this "+step.Verb.Name+" on", step.Place)
+		return figure.Absent(
+			"the surroundings of every wait from this "+step.Verb.Name+" on",
+			step.Place,
+		)
 	}
 	if stages == BothStages {
 		if _, done, ok := p.fallsTo(step, l.FirstToC.Value); ok && done {
@@ -85,12 +88,18 @@ func (s *Sheet) Cooling(step *formula.Step, stages CoolingStages) Value {
 		}
 		return max(0, to-from)
 	}
-	v := Value{Lo: between(from.Low, to.Low), Mid: between(from.Mid, to.Mid), Hi: between(from.High, to.High), Origin: figure.ByModel}
+	v := Value{
+		Lo:     between(from.Low, to.Low),
+		Mid:    between(from.Mid, to.Mid),
+		Hi:     between(from.High, to.High),
+		Origin: figure.ByModel,
+	}
 	v.Lo, v.Hi = min(v.Lo, v.Mid), max(v.Hi, v.Mid)
 	if math.IsInf(v.Mid, 1) {
 		v.Mid = math.NaN()
 	}
-	if math.IsInf(v.Lo, 1) { // no run ever comes there: it lasts as long as is written, at the least
+	if math.IsInf(v.Lo, 1) {
+		// No run ever comes there: it lasts as long as is written, at the least.
 		v.Lo = 0
 		for _, st := range p.coolingFrom(step) {
 			v.Lo += st.Step.Time.Lo / 60
@@ -99,9 +108,10 @@ func (s *Sheet) Cooling(step *formula.Step, stages CoolingStages) Value {
 	return v
 }
 
-// fallsTo looks along the courses of a cooling, wait after wait, for the time at which each run comes down to a temperature, h from
-// the start of the cooling. The coldest run is the quickest, so its time is the low end. done reports whether every run is there by the
-// end of the steps as written.
+// fallsTo looks along the courses of a cooling, wait after wait, for the time at which each run
+// comes down to a temperature, h from the start of the cooling. The coldest run is the quickest, so
+// its time is the low end. done reports whether every run is there by the end of the steps as
+// written.
 func (p *Part) fallsTo(step *formula.Step, targetC float64) (hours figure.Estimate, done, ok bool) {
 	waits := p.coolingFrom(step)
 	keeps := false
@@ -141,7 +151,8 @@ func (p *Part) fallsTo(step *formula.Step, targetC float64) (hours figure.Estima
 			}
 		}
 	}
-	return figure.Estimate{Low: out[figure.Low], Mid: out[figure.Middle], High: out[figure.High]}, done, len(waits) > 0
+	est := figure.Estimate{Low: out[figure.Low], Mid: out[figure.Middle], High: out[figure.High]}
+	return est, done, len(waits) > 0
 }
 
 // coolingFrom lists the waits of a cooling that begins in a step, up to the next cook or bake.
@@ -160,8 +171,13 @@ func (p *Part) coolingFrom(step *formula.Step) []*history.Stage {
 	return out
 }
 
-// onTo follows a run past the end of its course: by the rate of its decay, once well under way; else by following it again.
-func (p *Part) onTo(st *history.Stage, run figure.Run, ambientC, targetC float64) (hours float64, ok bool) {
+// onTo follows a run past the end of its course: by the rate of its decay, once well under way;
+// else by following it again.
+func (p *Part) onTo(
+	st *history.Stage,
+	run figure.Run,
+	ambientC, targetC float64,
+) (hours float64, ok bool) {
 	trace := st.Trace[run]
 	first, before, last := trace[0].Core-ambientC, trace[len(trace)-2], trace[len(trace)-1]
 	if targetC <= ambientC {
@@ -175,8 +191,8 @@ func (p *Part) onTo(st *history.Stage, run figure.Run, ambientC, targetC float64
 	return b.At(run), ok
 }
 
-// untilBaked is how long after the start of a step its part goes into the oven in all that it is spread on, h; ok is false where it
-// does not.
+// untilBaked is how long after the start of a step its part goes into the oven in all that it is
+// spread on, h; ok is false where it does not.
 func (p *Part) untilBaked(step *formula.Step) (h Interval, ok bool) {
 	sum := func(steps []*formula.Step) Interval {
 		total := Interval{}
@@ -240,8 +256,8 @@ func (s *Sheet) MadeToCold(step *formula.Step) Value {
 	return v
 }
 
-// CoolingWay says in words how shallow the part would have to stand to cool in time: here, and in an ice bath until the first stage
-// is done.
+// CoolingWay says in words how shallow the part would have to stand to cool in time: here, and in
+// an ice bath until the first stage is done.
 func (s *Sheet) CoolingWay(step *formula.Step) Value {
 	if st, missing := s.Stage(step); st == nil {
 		return missing
@@ -253,7 +269,14 @@ func (s *Sheet) CoolingWay(step *formula.Step) Value {
 		}
 	}
 	if mm := s.deepest(step, s.keepsIced); mm > 0 {
-		ways = append(ways, fmt.Sprintf("trays of %s in an ice bath to %s", quantity.Format(mm, "mm"), quantity.Format(s.limits().FirstToC.Value, "C")))
+		ways = append(
+			ways,
+			fmt.Sprintf(
+				"trays of %s in an ice bath to %s",
+				quantity.Format(mm, "mm"),
+				quantity.Format(s.limits().FirstToC.Value, "C"),
+			),
+		)
 	}
 	if len(ways) == 0 {
 		return figure.Text("an ice bath, thinner and stirred")
@@ -261,7 +284,8 @@ func (s *Sheet) CoolingWay(step *formula.Step) Value {
 	return figure.Text(strings.Join(ways, ", or "))
 }
 
-// deepest is the deepest open tray, mm in whole steps of 5 (1 below 10), that keeps both stages at the slow end; 0 where none does.
+// deepest is the deepest open tray, mm in whole steps of 5 (1 below 10), that keeps both stages at
+// the slow end; 0 where none does.
 func (s *Sheet) deepest(step *formula.Step, keeps func(step, tray *formula.Step) bool) float64 {
 	open := false
 	depths := []float64{2, 3, 4, 5, 6, 7, 8, 9, 10, 15, 20, 25, 30, 35, 40, 45, 50, 60, 70, 80}
@@ -293,11 +317,13 @@ func (s *Sheet) latest(step, instead *formula.Step, c float64) float64 {
 func (s *Sheet) keepsHere(step, tray *formula.Step) bool {
 	l := s.limits()
 	from := s.latest(step, tray, l.CoolFromC.Value)
-	return s.latest(step, tray, l.FirstToC.Value)-from <= l.FirstHours.Value && s.latest(step, tray, l.SecondToC.Value)-from <= l.TotalHours.Value
+	return s.latest(step, tray, l.FirstToC.Value)-from <= l.FirstHours.Value &&
+		s.latest(step, tray, l.SecondToC.Value)-from <= l.TotalHours.Value
 }
 
-// keepsIced reports whether a tray that is in ice water until the first stage is done, and in the fridge from then on, is in time.
-// The second stage is that of a tray which was in the fridge from the beginning: it comes to the same decay.
+// keepsIced reports whether a tray that is in ice water until the first stage is done, and in the
+// fridge from then on, is in time. The second stage is that of a tray which was in the fridge from
+// the beginning: it comes to the same decay.
 func (s *Sheet) keepsIced(step, tray *formula.Step) bool {
 	l := s.limits()
 	iced, chilled := *tray, *tray
@@ -307,6 +333,17 @@ func (s *Sheet) keepsIced(step, tray *formula.Step) bool {
 		return false
 	}
 	chilled.Way, chilled.Where = nil, nil
-	chilled.At = formula.Given{Quantity: quantity.Quantity{Interval: s.Kitchen.Fridge.Interval}, Set: true}
-	return first+s.latest(step, &chilled, l.SecondToC.Value)-s.latest(step, &chilled, l.FirstToC.Value) <= l.TotalHours.Value
+	chilled.At = formula.Given{
+		Quantity: quantity.Quantity{Interval: s.Kitchen.Fridge.Interval},
+		Set:      true,
+	}
+	return first+s.latest(
+		step,
+		&chilled,
+		l.SecondToC.Value,
+	)-s.latest(
+		step,
+		&chilled,
+		l.FirstToC.Value,
+	) <= l.TotalHours.Value
 }

@@ -36,7 +36,10 @@ func (s *Sheet) CoreReached(step *formula.Step) Value {
 		return model
 	}
 	if n := s.Pieces(); n.Absent && !s.shaped(step) {
-		return figure.Absent("how many pieces it makes: makes = \"12 pieces\"", step.Part.Formula.Place)
+		return figure.Absent(
+			"how many pieces it makes: makes = \"12 pieces\"",
+			step.Part.Formula.Place,
+		)
 	}
 	return model
 }
@@ -74,8 +77,8 @@ func (s *Sheet) CoreUsual(step *formula.Step) Value {
 	return v
 }
 
-// richSugarPct is the sugar on flour from which a dough is taken for a rich one: sweet batter shields
-// bacteria from heat (microbe.RichFloor).
+// richSugarPct is the sugar on flour from which a dough is taken for a rich one: sweet batter
+// shields bacteria from heat (microbe.RichFloor).
 const richSugarPct = 10
 
 // IsRich reports whether the part holds egg, or sugar enough to shield bacteria from heat.
@@ -112,11 +115,16 @@ func FriedWell(step *formula.Step) Value {
 	case step.Reading != nil && step.Reading.Temp.Set, step.Core.Set:
 		return figure.YesNo(true) // the core answers
 	case !step.At.Set:
-		return figure.Maybe("at = \"180 C\", the temperature of the fat in this "+step.Verb.Name, step.Place)
+		return figure.Maybe(
+			"at = \"180 C\", the temperature of the fat in this "+step.Verb.Name,
+			step.Place,
+		)
 	case !step.Time.Set:
 		return figure.Maybe("the time of this "+step.Verb.Name, step.Place)
 	}
-	return figure.YesNo(step.At.Lo >= fatColdC && step.At.Hi <= fatHotC && step.Time.Lo >= friedLeastMin)
+	return figure.YesNo(
+		step.At.Lo >= fatColdC && step.At.Hi <= fatHotC && step.Time.Lo >= friedLeastMin,
+	)
 }
 
 // IsReheat reports whether a cook heats again what was cooked and cooled, and it is held warm after

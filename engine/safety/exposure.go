@@ -10,7 +10,8 @@ import (
 	"forebake/engine/science/microbe"
 )
 
-// clock runs along the part's steps up to its bake, and on after it for what comes through as spores.
+// clock runs along the part's steps up to its bake, and on after it for what comes through as
+// spores.
 func (p *Part) clock() *Clock {
 	if p.exposed != nil {
 		return p.exposed
@@ -74,7 +75,9 @@ const (
 // expose adds the steps of the part, from one on, to a clock.
 func (p *Part) expose(c *Clock, from int, stops span) {
 	record := p.Record()
-	sinceKill := math.Inf(1) // h; the cooling straight after a kill counts for spores alone, as long as the code gives it
+	sinceKill := math.Inf(
+		1,
+	) // h; the cooling straight after a kill counts for spores alone, as long as the code gives it
 	allowed := p.sheet.limits().TotalHours.Value
 	for i := from; i < len(record.Stages); i++ {
 		st := &record.Stages[i]
@@ -103,7 +106,9 @@ func (p *Part) expose(c *Clock, from int, stops span) {
 		case !st.Known:
 			c.Unknown(hours)
 		case verb.Waits() && st.HasAmbient && st.Ambient.Hi > growthEndsC && st.StartCore.Low < p.sheet.limits().HotHoldC.Value:
-			c.Unknown(hours) // warmed by a wait in the heat, which is no cook: the faster it is taken to go, the less it would count
+			c.Unknown(
+				hours,
+			) // warmed by a wait in the heat, which is no cook: the faster it is taken to go, the less it would count
 		case st.Trace[figure.High] != nil:
 			c.Wait(st, sporesOnly)
 		case verb.Waits() && hours.Hi > 0: // nothing here needs control, or it is a crumb: its course was not drawn
@@ -118,7 +123,9 @@ func (p *Part) expose(c *Clock, from int, stops span) {
 		}
 		switch {
 		case p.BakesDough(step) && !st.InOwnBowl:
-			if stops == untilBake || from > 0 && p.Steps[from-1].Verb.Washes() { // what was brushed on before the bake is dry crust after it
+			if stops == untilBake ||
+				from > 0 &&
+					p.Steps[from-1].Verb.Washes() { // what was brushed on before the bake is dry crust after it
 				return
 			}
 			c.Bake()
@@ -136,17 +143,20 @@ func (s *Sheet) inCold(step *formula.Step) bool {
 	return !at.Absent && at.Hi <= s.limits().FirstToC.Value
 }
 
-// growthEndsC is where the fastest growth of the organisms ends, C: above it a hotter run is not the worse one.
+// growthEndsC is where the fastest growth of the organisms ends, C: above it a hotter run is not
+// the worse one.
 const growthEndsC = 45
 
 // heatedThrough is where nothing grows any more, C.
 var heatedThrough = figure.Estimate{Low: 60, Mid: 60, High: 60}
 
-// ovenH is the longest that a middle is taken to warm in an oven, h, however long or short the bake is: one that is too short leaves it
-// warm as long all the same. A large tin loaf is at 60 C by then at the slow end of the model (judgement).
+// ovenH is the longest that a middle is taken to warm in an oven, h, however long or short the bake
+// is: one that is too short leaves it warm as long all the same. A large tin loaf is at 60 C by
+// then at the slow end of the model (judgement).
 const ovenH = 0.75
 
-// intoHeat is the time that an oven takes to bring the middle to where nothing grows, however long the bake goes on after that.
+// intoHeat is the time that an oven takes to bring the middle to where nothing grows, however long
+// the bake goes on after that.
 func intoHeat(st *history.Stage, hours Interval) Interval {
 	if !st.HasOven {
 		return Interval{Lo: min(hours.Lo, ovenH), Hi: ovenH}
@@ -166,7 +176,8 @@ func intoHeat(st *history.Stage, hours Interval) Interval {
 	return Interval{Lo: min(hours.Lo, ovenH, g.Low/60), Hi: min(ovenH, g.High/60)}
 }
 
-// Budget is the share of an organism's published time that is used up; nothing where it does not grow.
+// Budget is the share of an organism's published time that is used up; nothing where it does not
+// grow.
 func (p *Part) Budget(o microbe.Organism) Value {
 	if !p.grows(o) {
 		return figure.ValueOf(Interval{})
@@ -215,7 +226,12 @@ func (p *Part) unknownStage() *figure.Need {
 }
 
 // counted are the organisms that rules are held against, with the function of each budget.
-var counted = [...]microbe.Organism{microbe.Salmonella, microbe.SAureus, microbe.BCereus, microbe.LMonocytogenes}
+var counted = [...]microbe.Organism{
+	microbe.Salmonella,
+	microbe.SAureus,
+	microbe.BCereus,
+	microbe.LMonocytogenes,
+}
 
 // FastestOrganism is the counted organism that has used up most of its time at the careful end.
 func (p *Part) FastestOrganism() Value {

@@ -11,8 +11,8 @@ import (
 	"forebake/engine/science/mould"
 )
 
-// Times as long as at 5 C that a day at up to 7.2 C (45 F) counts: older editions of the code gave 4 days there in place of 7. Warmer
-// than that one day is all.
+// Times as long as at 5 C that a day at up to 7.2 C (45 F) counts: older editions of the code gave
+// 4 days there in place of 7. Warmer than that one day is all.
 const (
 	warmFridgeC    = 7.2
 	daysAtWarm     = 4
@@ -20,12 +20,14 @@ const (
 	frozenStopsAtC = 0
 )
 
-// KeptDays counts the days that a part is kept cold, as days at 5 C, the day it is made being the first; frozen days do not count.
+// KeptDays counts the days that a part is kept cold, as days at 5 C, the day it is made being the
+// first; frozen days do not count.
 func (s *Sheet) KeptDays(step *formula.Step) Value {
 	l := s.limits()
 	sum := figure.Point(1)
 	for _, other := range step.Part.Steps[:step.Index+1] {
-		if !other.Verb.Stores() && !(other.Verb.Chills() && other.Time.Set && other.Time.Interval.Hi > l.KeepAfterHours.Value*60) {
+		if !other.Verb.Stores() &&
+			!(other.Verb.Chills() && other.Time.Set && other.Time.Interval.Hi > l.KeepAfterHours.Value*60) {
 			continue
 		}
 		if !other.Time.Set {
@@ -55,14 +57,15 @@ func (s *Sheet) KeptDays(step *formula.Step) Value {
 	return figure.ValueOf(sum)
 }
 
-// WarmAfterBake is the longest that something which needs control stands after a bake in surroundings that are neither cold nor hot,
-// h. Where the last step does not leave it in the cold, it stands on in the room for as long as the formula shall keep.
+// WarmAfterBake is the longest that something which needs control stands after a bake in
+// surroundings that are neither cold nor hot, h. Where the last step does not leave it in the cold,
+// it stands on in the room for as long as the formula shall keep.
 func (s *Sheet) WarmAfterBake() Value {
 	return s.warmAfterBake(func(q *Part, _ bool) Value { return q.NeedsControl() })
 }
 
-// WarmCustardAfterBake is WarmAfterBake of what is cooked with egg or milk and goes on after the bake, and of meat and fish wherever they
-// are: no reading will show that they need no control.
+// WarmCustardAfterBake is WarmAfterBake of what is cooked with egg or milk and goes on after the
+// bake, and of meat and fish wherever they are: no reading will show that they need no control.
 func (s *Sheet) WarmCustardAfterBake() Value {
 	return s.warmAfterBake(func(q *Part, baked bool) Value {
 		custard := !baked && q.IsCooked() && q.Traits()&(larder.Egg|larder.Dairy) != 0
@@ -73,8 +76,8 @@ func (s *Sheet) WarmCustardAfterBake() Value {
 	})
 }
 
-// warmAfterBake asks of each part on a dough or in it, and of the dough's own pieces, whether its hours count; baked is whether it went
-// through the bake.
+// warmAfterBake asks of each part on a dough or in it, and of the dough's own pieces, whether its
+// hours count; baked is whether it went through the bake.
 func (s *Sheet) warmAfterBake(counts func(q *Part, baked bool) Value) Value {
 	l := s.limits()
 	out := figure.ValueOf(Interval{})
@@ -129,7 +132,10 @@ func (s *Sheet) warmAfterBake(counts func(q *Part, baked bool) Value) Value {
 		}
 		if baked && held.Hi > 0 && !cold && s.Formula.Keep.Set {
 			sum.Hi += max(0, s.Formula.Keep.Interval.Hi/60-elapsed.Lo)
-			need = &figure.Need{What: "a step that keeps it in the cold: { store = \"1 day\", at = \"fridge\" }", Place: p.Place}
+			need = &figure.Need{
+				What:  "a step that keeps it in the cold: { store = \"1 day\", at = \"fridge\" }",
+				Place: p.Place,
+			}
 		}
 		if held.Lo == 0 && sum.Lo > 0 {
 			sum.Lo, need = 0, held.Need

@@ -30,9 +30,11 @@ func (p *Part) foodFor() microbe.Food {
 	return microbe.Dough
 }
 
-// wantsKill reports whether what a bake does to a filling matters: it holds raw egg or flour, or needs control and was never cooked.
+// wantsKill reports whether what a bake does to a filling matters: it holds raw egg or flour, or
+// needs control and was never cooked.
 func (p *Part) wantsKill() bool {
-	return p.Raw(larder.RawEgg, EggCookC).Hi == 1 || p.Raw(larder.RawFlour, FloursCookC).Hi == 1 || !p.CooksAll() && p.NeedsControl().Hi == 1
+	return p.Raw(larder.RawEgg, EggCookC).Hi == 1 || p.Raw(larder.RawFlour, FloursCookC).Hi == 1 ||
+		!p.CooksAll() && p.NeedsControl().Hi == 1
 }
 
 // WantKill lists the fillings on a step's part for which the step has to be a kill.
@@ -46,7 +48,8 @@ func (s *Sheet) WantKill(step *formula.Step) []*Part {
 	return out
 }
 
-// Lethality is how far a bake or cook brings Salmonella down in what is least sure of it: the fillings that want it, else the part.
+// Lethality is how far a bake or cook brings Salmonella down in what is least sure of it: the
+// fillings that want it, else the part.
 func (s *Sheet) Lethality(step *formula.Step) Value {
 	of := s.WantKill(step)
 	if len(of) == 0 {
@@ -63,8 +66,9 @@ const (
 	lowEnd        // the middle is left alone where the low end is a kill step already
 )
 
-// killedBy integrates over the core in the step, and over the cooling straight after a bake: the slow end of the oven with the quick
-// end of the cooling, and the middle of both. No more than the low end is needed, so the high one is a mirror of it.
+// killedBy integrates over the core in the step, and over the cooling straight after a bake: the
+// slow end of the oven with the quick end of the cooling, and the middle of both. No more than the
+// low end is needed, so the high one is a mirror of it.
 func (s *Sheet) killedBy(step *formula.Step, of []*Part, asked extent) Value {
 	st, missing := s.Stage(step)
 	if st == nil {
@@ -78,7 +82,16 @@ func (s *Sheet) killedBy(step *formula.Step, of []*Part, asked extent) Value {
 		kill := microbe.KillFor(p.foodFor(), p.awEnds().Lo)
 		var slow, usual float64
 		if step.Verb.Bakes() {
-			slow = ovenLog(&kill, st, step.Time.Lo, figure.Low) + s.coolingLog(&kill, step, figure.Low)
+			slow = ovenLog(
+				&kill,
+				st,
+				step.Time.Lo,
+				figure.Low,
+			) + s.coolingLog(
+				&kill,
+				step,
+				figure.Low,
+			)
 			if asked == lowEnd && slow >= microbe.BakeLogTarget {
 				usual = slow
 			} else {
@@ -94,8 +107,8 @@ func (s *Sheet) killedBy(step *formula.Step, of []*Part, asked extent) Value {
 	return Value{Lo: low, Mid: mid, Hi: 2*mid - low, Origin: figure.ByModel}
 }
 
-// ovenLog follows the core through an oven: by the model's slow end (Low) or its middle; through a reading at the end, where there is
-// one. A bake that the model is silent on kills nothing.
+// ovenLog follows the core through an oven: by the model's slow end (Low) or its middle; through a
+// reading at the end, where there is one. A bake that the model is silent on kills nothing.
 func ovenLog(kill *microbe.Kill, st *history.Stage, minutes float64, run figure.Run) float64 {
 	const steps = 24
 	if !st.HasOven {
@@ -122,7 +135,8 @@ func ovenLog(kill *microbe.Kill, st *history.Stage, minutes float64, run figure.
 	return sum
 }
 
-// coolingLog goes on over the waits straight after a bake: the middle stays hot for a while. The low run cools quickest.
+// coolingLog goes on over the waits straight after a bake: the middle stays hot for a while. The
+// low run cools quickest.
 func (s *Sheet) coolingLog(kill *microbe.Kill, bake *formula.Step, run figure.Run) float64 {
 	sum := 0.0
 	record := s.Part(bake.Part).Record()
@@ -142,7 +156,8 @@ func (s *Sheet) coolingLog(kill *microbe.Kill, bake *formula.Step, run figure.Ru
 	return sum
 }
 
-// IsKilled reports whether a bake that is a proven kill step follows what the part goes through: at its slow end.
+// IsKilled reports whether a bake that is a proven kill step follows what the part goes through: at
+// its slow end.
 func (p *Part) IsKilled() Value {
 	return p.once(&p.killed, isKilled)
 }
@@ -161,7 +176,10 @@ func isKilled(p *Part) Value {
 				case !v.Absent && v.Lo < microbe.BakeLogTarget && (v.Hi < microbe.BakeLogTarget || out.Hi == 0):
 					out = figure.YesNo(false)
 				case !v.Absent && v.Lo < microbe.BakeLogTarget:
-					out = figure.Maybe("a core reading in this "+step.Verb.Name+": measured = \"93 C core\"", step.Place)
+					out = figure.Maybe(
+						"a core reading in this "+step.Verb.Name+": measured = \"93 C core\"",
+						step.Place,
+					)
 				}
 				return
 			}

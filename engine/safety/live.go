@@ -53,7 +53,8 @@ func (p *Part) liveFactor() figure.Estimate {
 		return figure.Estimate{}
 	}
 	aw := p.awEnds()
-	if p.PH.Set && p.HasCulture().Lo == 1 && microbe.AcidStops(aw, microbe.Interval{Lo: p.PH.Lo, Hi: p.PH.Hi}) {
+	if p.PH.Set && p.HasCulture().Lo == 1 &&
+		microbe.AcidStops(aw, microbe.Interval{Lo: p.PH.Lo, Hi: p.PH.Hi}) {
 		return figure.Estimate{}
 	}
 	f := microbe.AwCredit(aw)
@@ -96,8 +97,8 @@ func (p *Part) LiveLevel() Value {
 // HasRawMilk reports whether milk that was not pasteurised, or cheese of it, is in the part.
 func (p *Part) HasRawMilk() Value { return figure.YesNo(p.controls(larder.ControlRawMilk)) }
 
-// BCereusGrown is the rise of B. cereus in cooked starch, rice, potato and vegetables, or in custard
-// and starch cooked in milk, log10; nothing in any other part.
+// BCereusGrown is the rise of B. cereus in cooked starch, rice, potato and vegetables, or in
+// custard and starch cooked in milk, log10; nothing in any other part.
 func (p *Part) BCereusGrown() Value {
 	if p.IsDough() || !p.grows(microbe.BCereus) || p.NeedsControl().Hi == 0 {
 		return figure.ValueOf(Interval{})

@@ -15,8 +15,9 @@ const (
 	FloursCookC = 74 // 165 F, the careful end of consumer advice; no code names a figure for flour
 )
 
-// Raw reports whether something that must be cooked is still raw after the part's own steps and those of the parts it
-// takes in. A cook without a temperature leaves it open; nothing here softens that.
+// Raw reports whether something that must be cooked is still raw after the part's own steps and
+// those of the parts it takes in. A cook without a temperature leaves it open; nothing here softens
+// that.
 func (p *Part) Raw(trait larder.Trait, cookC float64) Value {
 	if p.Traits()&trait == 0 {
 		return figure.YesNo(false)
@@ -85,14 +86,15 @@ func (p *Part) cooked(in *formula.Ingredient, cookC float64) figure.Truth {
 	return state
 }
 
-// HeatedTo is the hottest that the part is sure to get, by its own cooks and bakes and by those of what it goes into or onto; what is
-// brushed on before a bake is crust.
+// HeatedTo is the hottest that the part is sure to get, by its own cooks and bakes and by those of
+// what it goes into or onto; what is brushed on before a bake is crust.
 func (p *Part) HeatedTo() Value {
 	return p.once(&p.heated, heatedTo)
 }
 
-// friedCoreC is what the core of a dough that was fried well is taken to reach at the least, C: that of the doughnuts whose kill was
-// measured went on to boiling (Channaiah et al. 2018, abstract read).
+// friedCoreC is what the core of a dough that was fried well is taken to reach at the least, C:
+// that of the doughnuts whose kill was measured went on to boiling (Channaiah et al. 2018, abstract
+// read).
 const friedCoreC = FloursCookC
 
 // heatedTo works HeatedTo out.
@@ -113,7 +115,10 @@ func heatedTo(p *Part) Value {
 			hotter(p.sheet.Reached(step))
 		}
 	}
-	users, later := 0, Value{Lo: math.Inf(1), Hi: math.Inf(1)} // the coolest of the places where it ends
+	users, later := 0, Value{
+		Lo: math.Inf(1),
+		Hi: math.Inf(1),
+	} // the coolest of the places where it ends
 	cooler := func(v Value) {
 		users++
 		later.Lo, later.Hi = min(later.Lo, v.Lo), min(later.Hi, v.Hi)
@@ -164,7 +169,8 @@ func (s *Sheet) heatAfter(q *formula.Part, i int) Value {
 	return figure.ValueOf(s.Kitchen.Room.Interval)
 }
 
-// FlourEatenRaw reports whether the part holds raw flour that no bake reaches. A part without a step says nothing yet.
+// FlourEatenRaw reports whether the part holds raw flour that no bake reaches. A part without a
+// step says nothing yet.
 func (p *Part) FlourEatenRaw() Value {
 	raw := p.Raw(larder.RawFlour, FloursCookC)
 	if raw.Hi == 0 || len(p.TakenBy()) > 0 {
@@ -182,7 +188,8 @@ func (p *Part) FlourEatenRaw() Value {
 	return raw
 }
 
-// AlcoholLast reports whether something with a spirit in it goes on after the bake, or into what is never baked.
+// AlcoholLast reports whether something with a spirit in it goes on after the bake, or into what is
+// never baked.
 func (s *Sheet) AlcoholLast() Value {
 	for i := range s.parts {
 		p := &s.parts[i]

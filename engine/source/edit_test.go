@@ -128,8 +128,16 @@ func folder(t *testing.T) (dir string, files []Rewrite) {
 		t.Fatal(err)
 	}
 	return dir, []Rewrite{
-		{Path: filepath.Join(dir, "a.hcl"), Before: []byte("old a.hcl"), After: []byte("new a.hcl, longer")},
-		{Path: filepath.Join(dir, "b.hcl"), Before: []byte("old real/b.hcl"), After: []byte("new b")},
+		{
+			Path:   filepath.Join(dir, "a.hcl"),
+			Before: []byte("old a.hcl"),
+			After:  []byte("new a.hcl, longer"),
+		},
+		{
+			Path:   filepath.Join(dir, "b.hcl"),
+			Before: []byte("old real/b.hcl"),
+			After:  []byte("new b"),
+		},
 	}
 }
 
@@ -250,13 +258,18 @@ func TestWriteAllRefuses(t *testing.T) {
 func TestWriteAllKilled(t *testing.T) {
 	if at := os.Getenv("FOREBAKE_TEST_KILL_AT"); at != "" {
 		path := os.Getenv("FOREBAKE_TEST_KILL_PATH")
-		_ = writeAll([]Rewrite{{Path: path, Before: []byte("old a.hcl"), After: []byte("new a.hcl, longer")}}, func(s, _ string) error {
-			if s == at {
-				_ = syscall.Kill(os.Getpid(), syscall.SIGKILL)
-				select {}
-			}
-			return nil
-		})
+		_ = writeAll(
+			[]Rewrite{
+				{Path: path, Before: []byte("old a.hcl"), After: []byte("new a.hcl, longer")},
+			},
+			func(s, _ string) error {
+				if s == at {
+					_ = syscall.Kill(os.Getpid(), syscall.SIGKILL)
+					select {}
+				}
+				return nil
+			},
+		)
 		os.Exit(3)
 	}
 	for _, step := range steps {

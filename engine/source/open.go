@@ -68,7 +68,10 @@ func readable(info fs.FileInfo, kind Kind) error {
 	case mode.IsDir():
 		return errors.New("is a folder")
 	case !mode.IsRegular():
-		return fmt.Errorf("is %s, and only regular files are read; copy its text into a file", special(mode))
+		return fmt.Errorf(
+			"is %s, and only regular files are read; copy its text into a file",
+			special(mode),
+		)
 	case info.Size() > int64(kind.Limit):
 		return &TooLarge{int(info.Size()), kind}
 	}
@@ -97,12 +100,21 @@ type TooLarge struct {
 // Error says the size and the limit in KB.
 func (e *TooLarge) Error() string {
 	most := e.Kind.Limit >> 10
-	return fmt.Sprintf("%d KB is too large for %s; %d KB is the most", max(e.Size>>10, most+1), e.Kind.Name, most)
+	return fmt.Sprintf(
+		"%d KB is too large for %s; %d KB is the most",
+		max(e.Size>>10, most+1),
+		e.Kind.Name,
+		most,
+	)
 }
 
 // readUpTo reads to the end, and fails for a file that has grown over the limit meanwhile.
 func readUpTo(r io.Reader, size int, kind Kind) ([]byte, error) {
-	text := make([]byte, 0, min(size, kind.Limit)+1) // one more, so that the end shows without growing
+	text := make(
+		[]byte,
+		0,
+		min(size, kind.Limit)+1,
+	) // one more, so that the end shows without growing
 	for {
 		if len(text) == cap(text) {
 			text = append(text, 0)[:len(text)]

@@ -51,7 +51,9 @@ func TestReadNamesNoPath(t *testing.T) {
 	dir := t.TempDir()
 	kind := Kind{"a small file", 100}
 	for path, says := range map[string]string{dir: "is a folder", filepath.Join(dir, "nowhere"): "no such file", os.DevNull: "a device"} {
-		if _, err := (Disk{}).Read(path, kind); err == nil || !strings.Contains(err.Error(), says) || strings.Contains(err.Error(), dir) {
+		if _, err := (Disk{}).Read(path, kind); err == nil ||
+			!strings.Contains(err.Error(), says) ||
+			strings.Contains(err.Error(), dir) {
 			t.Errorf("%s: %v", path, err)
 		}
 	}

@@ -41,7 +41,10 @@ func TestSeveralProcessesWriteOneFile(t *testing.T) {
 				if err != nil || !isWhole(before) {
 					fmt.Printf("torn: %s holds %d bytes, %v\n", name, len(before), err)
 				}
-				files = append(files, Rewrite{Path: path, Before: before, After: bodyOf(writer, round)})
+				files = append(
+					files,
+					Rewrite{Path: path, Before: before, After: bodyOf(writer, round)},
+				)
 			}
 			switch err := WriteAll(files); {
 			case err == nil:
@@ -65,7 +68,11 @@ func TestSeveralProcessesWriteOneFile(t *testing.T) {
 	cmds := make([]*exec.Cmd, writers)
 	for k := range cmds {
 		cmds[k] = exec.Command(os.Args[0], "-test.run", "^TestSeveralProcessesWriteOneFile$")
-		cmds[k].Env = append(os.Environ(), "FOREBAKE_TEST_WRITER="+dir, fmt.Sprint("FOREBAKE_TEST_NUMBER=", k))
+		cmds[k].Env = append(
+			os.Environ(),
+			"FOREBAKE_TEST_WRITER="+dir,
+			fmt.Sprint("FOREBAKE_TEST_NUMBER=", k),
+		)
 		cmds[k].Stdout = &said[k]
 		if err := cmds[k].Start(); err != nil {
 			t.Fatal(err)
@@ -131,7 +138,8 @@ func TestHardLinksAreRefused(t *testing.T) {
 	}
 	for _, err := range []error{WriteFile(path, []byte("new")),
 		WriteAll([]Rewrite{{Path: path, Before: []byte("old"), After: []byte("new")}})} {
-		if err == nil || !strings.Contains(err.Error(), "2 names") || !strings.Contains(err.Error(), "nothing was written") {
+		if err == nil || !strings.Contains(err.Error(), "2 names") ||
+			!strings.Contains(err.Error(), "nothing was written") {
 			t.Error(err)
 		}
 	}

@@ -115,8 +115,11 @@ func (l *locks) writeAll(files []Rewrite, before func(step, path string) error) 
 	for i, s := range waiting {
 		if !holds(s.target, s.After) {
 			others := slices.Delete(slices.Clone(waiting), i, i+1)
-			return l.undone(s, errors.New("does not hold what was written; another program writes it"),
-				others)
+			return l.undone(
+				s,
+				errors.New("does not hold what was written; another program writes it"),
+				others,
+			)
 		}
 	}
 	return nil

@@ -57,7 +57,11 @@ func (batchSize) Edit(l *Lever, t *Text, to Setting) ([]source.Edit, error) {
 		return out, nil
 	}
 	g := yieldGrid(t.Formula)
-	yields, err := yield{}.Edit(&Lever{Grid: g}, t, At(toStep(yieldValue(t.Formula)*factor, g.Round)))
+	yields, err := yield{}.Edit(
+		&Lever{Grid: g},
+		t,
+		At(toStep(yieldValue(t.Formula)*factor, g.Round)),
+	)
 	return append(out, yields...), err
 }
 

@@ -53,12 +53,7 @@ func TestPublishedStarters(t *testing.T) {
 
 func TestStarterIsSilentOutside(t *testing.T) {
 	for _, h := range []float64{0.29, 2.01, math.NaN(), -1} {
-		if flour, water, silent := StarterShares(figure.Exactly(h)); !strings.Contains(
-			silent,
-			"from 0.3 to 2 g/g",
-		) ||
-			!math.IsNaN(flour.Mid) ||
-			!math.IsNaN(water.Mid) {
+		if flour, water, silent := StarterShares(figure.Exactly(h)); !strings.Contains(silent, "from 0.3 to 2 g/g") || !math.IsNaN(flour.Mid) || !math.IsNaN(water.Mid) {
 			t.Errorf("%g: %v %v %q", h, flour, water, silent)
 		}
 	}

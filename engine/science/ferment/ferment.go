@@ -104,8 +104,8 @@ const (
 const halfPaceMolality = 3.3
 
 // OsmoticFactor gives the gas rate of standard yeast at a molality in osmol per kg of free water,
-// against the same without stress (1): 1 / (1 + (m/3.3)^4), a fit to six points (computed). Pace has
-// the other strains, the error and the range. NaN for a molality that is negative or NaN.
+// against the same without stress (1): 1 / (1 + (m/3.3)^4), a fit to six points (computed). Pace
+// has the other strains, the error and the range. NaN for a molality that is negative or NaN.
 func OsmoticFactor(molality float64) float64 {
 	if !(molality >= 0) {
 		return math.NaN()

@@ -82,8 +82,8 @@ func turn(from, to, sign float64) float64 {
 }
 
 // PaceSpan is every pace of a strain over a span of molalities in osmol/kg, without the error. The
-// osmotolerant curve rises about 11 % sugar, so its ends are not those of the span. Above 30 % sugar
-// the pace may be anything from none to that at 30 %.
+// osmotolerant curve rises about 11 % sugar, so its ends are not those of the span. Above 30 %
+// sugar the pace may be anything from none to that at 30 %.
 func PaceSpan(m figure.Interval, s Strain) figure.Interval {
 	lo, hi := max(m.Lo, 0), min(m.Hi, HighestMolality)
 	span := figure.Between(paceAt(min(lo, hi), s), paceAt(hi, s))

@@ -116,7 +116,8 @@ func TestSheetForBench(t *testing.T) {
 		}
 	}
 	for _, c := range [][2]float64{{40, 600}, {600, 40}, {0, 0}, {-600, 1200}, {math.NaN(), 600}, {600, math.Inf(1)}} {
-		if got, ok := SheetForBench(1000, MixedDensity, 5, c[0], c[1]); ok || got != (BenchSheet{}) {
+		if got, ok := SheetForBench(1000, MixedDensity, 5, c[0], c[1]); ok ||
+			got != (BenchSheet{}) {
 			t.Errorf("bench %v answered", c)
 		}
 	}
@@ -268,7 +269,17 @@ func TestCoilAgainstSpiralProperty(t *testing.T) {
 func TestCoilFromMassProperty(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		dough, filling := draw(t, 100, 5000, "dough"), draw(t, 0, 3000, "filling")
-		rhoDough, rhoFilling := draw(t, 1.1, 1.2, "dough density"), draw(t, 0.5, 1.4, "filling density")
+		rhoDough, rhoFilling := draw(
+			t,
+			1.1,
+			1.2,
+			"dough density",
+		), draw(
+			t,
+			0.5,
+			1.4,
+			"filling density",
+		)
 		thickness, roll := draw(t, 2, 15, "thickness"), draw(t, 100, 1200, "roll")
 		area, ok := SheetAreaCM2(dough, rhoDough, thickness)
 		layer := thickness
@@ -285,7 +296,8 @@ func TestCoilFromMassProperty(t *testing.T) {
 		if !ok || !ok2 || !ok3 || math.Abs(coil.DiameterMM-fromMass) > 1e-9*fromMass {
 			t.Fatalf("from the sheet %g, from the mass %g", coil.DiameterMM, fromMass)
 		}
-		if mass, ok := SheetMassG(area, rhoDough, thickness); !ok || math.Abs(mass-dough) > 1e-9*dough {
+		if mass, ok := SheetMassG(area, rhoDough, thickness); !ok ||
+			math.Abs(mass-dough) > 1e-9*dough {
 			t.Fatalf("dough %g came back as %g", dough, mass)
 		}
 	})
@@ -306,7 +318,8 @@ func TestVolumeIsKeptProperty(t *testing.T) {
 		flat, long := draw(t, 0.2, 1, "height ratio"), draw(t, 1, 4, "length ratio")
 		h, ok := LoafHalfMM(mass, rho, long, flat)
 		same("loaf", 4.0/3*math.Pi*h.LengthMM*h.WidthMM*h.HeightMM, ok)
-		if math.Abs(h.LengthMM/h.WidthMM-long) > 1e-9 || math.Abs(h.HeightMM/h.WidthMM-flat) > 1e-9 {
+		if math.Abs(h.LengthMM/h.WidthMM-long) > 1e-9 ||
+			math.Abs(h.HeightMM/h.WidthMM-flat) > 1e-9 {
 			t.Fatalf("ratios %+v for %g and %g", h, long, flat)
 		}
 		bun, ok := BunHalfMM(mass, rho, 1) // not flattened at all
@@ -322,7 +335,22 @@ func TestVolumeIsKeptProperty(t *testing.T) {
 // root, balls by the cube root; a thicker sheet is smaller, a wider tin takes more.
 func TestScalingProperty(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		mass, rho, thickness := draw(t, 20, 5000, "mass"), draw(t, 0.3, 1.2, "density"), draw(t, 2, 15, "thickness")
+		mass, rho, thickness := draw(
+			t,
+			20,
+			5000,
+			"mass",
+		), draw(
+			t,
+			0.3,
+			1.2,
+			"density",
+		), draw(
+			t,
+			2,
+			15,
+			"thickness",
+		)
 		k := draw(t, 1.01, 20, "times")
 		ratio := func(name string, f func(m float64) (float64, bool), want float64) {
 			one, ok := f(mass)
@@ -332,15 +360,28 @@ func TestScalingProperty(t *testing.T) {
 			}
 		}
 		ratio("area", func(m float64) (float64, bool) { return SheetAreaCM2(m, rho, thickness) }, k)
-		ratio("thicker", func(m float64) (float64, bool) { return SheetAreaCM2(mass, rho, m/mass*thickness) }, 1/k)
+		ratio(
+			"thicker",
+			func(m float64) (float64, bool) { return SheetAreaCM2(mass, rho, m/mass*thickness) },
+			1/k,
+		)
 		ratio("ball", func(m float64) (float64, bool) { return BallRadiusMM(m, rho) }, math.Cbrt(k))
-		ratio("loaf", func(m float64) (float64, bool) { h, ok := LoafHalfMM(m, rho, 2, 0.6); return h.HeightMM, ok }, math.Cbrt(k))
-		ratio("coil", func(m float64) (float64, bool) { c, ok := CoilFromSheet(m, 8, 0); return c.DiameterMM, ok }, math.Sqrt(k))
+		ratio(
+			"loaf",
+			func(m float64) (float64, bool) { h, ok := LoafHalfMM(m, rho, 2, 0.6); return h.HeightMM, ok },
+			math.Cbrt(k),
+		)
+		ratio(
+			"coil",
+			func(m float64) (float64, bool) { c, ok := CoilFromSheet(m, 8, 0); return c.DiameterMM, ok },
+			math.Sqrt(k),
+		)
 		ratio("tin", func(m float64) (float64, bool) { return TinVolumeML(m, 100, 80) }, k)
 		// All lengths k times as large: the mass is k^3, the coil has as many turns.
 		small, _ := CoilFromSheet(450, 8, 5)
 		large, ok := CoilFromSheet(450*k, 8*k, 5*k)
-		if !ok || math.Abs(large.DiameterMM-k*small.DiameterMM) > 1e-9*large.DiameterMM || math.Abs(large.Turns-small.Turns) > 1e-9*small.Turns {
+		if !ok || math.Abs(large.DiameterMM-k*small.DiameterMM) > 1e-9*large.DiameterMM ||
+			math.Abs(large.Turns-small.Turns) > 1e-9*small.Turns {
 			t.Fatalf("%g times the coil: %+v, %+v", k, small, large)
 		}
 	})
@@ -358,14 +399,16 @@ func TestBenchProperty(t *testing.T) {
 		if swapped, _ := SheetForBench(mass, MixedDensity, thickness, wide, long); swapped != got {
 			t.Fatalf("%+v turned is %+v", got, swapped)
 		}
-		if got.WidthMM > got.LengthMM*(1+1e-9) || got.WidthMM+40 > math.Min(long, wide)+1e-6 || got.LengthMM+40 > math.Max(long, wide)*(1+1e-6) {
+		if got.WidthMM > got.LengthMM*(1+1e-9) || got.WidthMM+40 > math.Min(long, wide)+1e-6 ||
+			got.LengthMM+40 > math.Max(long, wide)*(1+1e-6) {
 			t.Fatalf("%+v on %g x %g", got, long, wide)
 		}
 		held := got.WidthMM * got.LengthMM * thickness / 1000 * MixedDensity * float64(got.Lots)
 		if math.Abs(held-mass) > 1e-6*mass {
 			t.Fatalf("%+v holds %g of %g", got, held, mass)
 		}
-		if got.Fits != (got.Lots == 1) || float64(got.Lots-1)*got.LargestG > mass || float64(got.Lots)*got.LargestG < mass*(1-1e-6) {
+		if got.Fits != (got.Lots == 1) || float64(got.Lots-1)*got.LargestG > mass ||
+			float64(got.Lots)*got.LargestG < mass*(1-1e-6) {
 			t.Fatalf("%+v for %g", got, mass)
 		}
 	})

@@ -35,7 +35,8 @@ func BunHalfMM(massG, densityGPerML, heightToWidth float64) (HalfSize, bool) {
 // lengthToWidth at least 1 (usually LoafLength) and heightToWidth in (0, 1] (usually LoafHeight).
 // Error as BunHalfMM.
 func LoafHalfMM(massG, densityGPerML, lengthToWidth, heightToWidth float64) (HalfSize, bool) {
-	if !positive(massG, densityGPerML, lengthToWidth, heightToWidth) || lengthToWidth < 1 || heightToWidth > 1 {
+	if !positive(massG, densityGPerML, lengthToWidth, heightToWidth) || lengthToWidth < 1 ||
+		heightToWidth > 1 {
 		return HalfSize{}, false
 	}
 	// The half width of an ellipsoid is that of the ball it was squeezed from.

@@ -51,7 +51,9 @@ type BenchSheet struct {
 // The bench's two sides may come in either order. Areas carry SheetError: a
 // dough within that part of LargestG may or may not fit. ok is false for a bench that is all
 // margin and for over a million lots.
-func SheetForBench(massG, densityGPerML, thicknessMM, benchLengthMM, benchWidthMM float64) (BenchSheet, bool) {
+func SheetForBench(
+	massG, densityGPerML, thicknessMM, benchLengthMM, benchWidthMM float64,
+) (BenchSheet, bool) {
 	long := math.Max(benchLengthMM, benchWidthMM) - 2*BenchMarginMM
 	short := math.Min(benchLengthMM, benchWidthMM) - 2*BenchMarginMM
 	if !positive(long, short) {

@@ -30,10 +30,34 @@ var BathModel = figure.Model{
 }
 
 var (
-	bathDepth = figure.Limit{Quantity: "the food in the bath", Unit: "mm deep", Low: 5, High: 300, Why: "ice baths are reckoned"}
-	bathStart = figure.Limit{Quantity: "the food in the bath", Unit: "C", Low: 0, High: 100, Why: "ice baths are reckoned"}
-	bathWater = figure.Limit{Quantity: "the bath", Unit: "C", Low: -2, High: 15, Why: "ice baths are reckoned"}
-	bathRoom  = figure.Limit{Quantity: "the air above the bath", Unit: "C", Low: -25, High: 45, Why: "ice baths are reckoned"}
+	bathDepth = figure.Limit{
+		Quantity: "the food in the bath",
+		Unit:     "mm deep",
+		Low:      5,
+		High:     300,
+		Why:      "ice baths are reckoned",
+	}
+	bathStart = figure.Limit{
+		Quantity: "the food in the bath",
+		Unit:     "C",
+		Low:      0,
+		High:     100,
+		Why:      "ice baths are reckoned",
+	}
+	bathWater = figure.Limit{
+		Quantity: "the bath",
+		Unit:     "C",
+		Low:      -2,
+		High:     15,
+		Why:      "ice baths are reckoned",
+	}
+	bathRoom = figure.Limit{
+		Quantity: "the air above the bath",
+		Unit:     "C",
+		Low:      -25,
+		High:     45,
+		Why:      "ice baths are reckoned",
+	}
 )
 
 // bathPace is the relative error of the time from the food alone, rho cp and k in quadrature.
@@ -127,14 +151,14 @@ func (c *Chilling) TimeTo(targetC, within float64) float64 {
 	return best
 }
 
-// chill is the field on the axis of a vessel, built of courses in one direction, exactly. With
-// A the fall of an even start between the two faces, B the rise under a top that is 1 K warmer, and
-// R the fall from the side alone, all between 0 and 1,
+// chill is the field on the axis of a vessel, built of courses in one direction, exactly. With A
+// the fall of an even start between the two faces, B the rise under a top that is 1 K warmer, and R
+// the fall from the side alone, all between 0 and 1,
 //
 //	T = water + (start - water) A R + (room - water) integral of R dB
 //
-// because heat that the top lets in at one moment fades by R from then on. A chill may be copied: of
-// side only At is called, which changes nothing.
+// because heat that the top lets in at one moment fades by R from then on. A chill may be copied:
+// of side only At is called, which changes nothing.
 type chill struct {
 	axial, lift Volumes
 	side        Walk
@@ -215,7 +239,10 @@ func (c *chill) state() State {
 	at := func(fallen, lifted, left float64) float64 {
 		return c.waterC + c.start0*fallen*left + c.air*lifted
 	}
-	s := State{MeanC: at(now.MeanC, c.liftedMean, mean), SurfaceC: at(now.SurfaceC, c.liftedTop, axis)}
+	s := State{
+		MeanC:    at(now.MeanC, c.liftedMean, mean),
+		SurfaceC: at(now.SurfaceC, c.liftedTop, axis),
+	}
 	s.CoreC = s.SurfaceC
 	for i := range c.axial.n {
 		s.CoreC = math.Max(s.CoreC, at(c.axial.t[i], c.lifted[i], axis))

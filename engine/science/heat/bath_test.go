@@ -23,7 +23,12 @@ func bathRun(t interface {
 }
 
 var (
-	bathDough   = Properties{SpecificHeat: 0.38 / 1.2e-7 / 1100, DensityKgM3: 1100, ConductivityWmK: 0.38, DiffusivityM2s: 1.2e-7}
+	bathDough = Properties{
+		SpecificHeat:    0.38 / 1.2e-7 / 1100,
+		DensityKgM3:     1100,
+		ConductivityWmK: 0.38,
+		DiffusivityM2s:  1.2e-7,
+	}
 	bathCustard = Properties{SpecificHeat: 3600, DensityKgM3: 1080, ConductivityWmK: 0.5}
 )
 
@@ -32,20 +37,60 @@ var (
 func TestTrayOnIce(t *testing.T) {
 	for _, row := range readTable(t, "ice-bath.csv") {
 		thickness, target := number(t, row["thickness_mm"])/1000, number(t, row["target_c"])
-		b := Bath{Body: SlabOf(thickness), Food: bathDough, StartC: number(t, row["start_c"]), WaterC: number(t, row["bath_c"]), RoomC: number(t, row["room_c"])}
+		b := Bath{
+			Body:   SlabOf(thickness),
+			Food:   bathDough,
+			StartC: number(t, row["start_c"]),
+			WaterC: number(t, row["bath_c"]),
+			RoomC:  number(t, row["room_c"]),
+		}
 		minutes := number(t, row["minutes"])
 		var at [figure.Runs]float64
 		for run := range figure.Runs {
 			at[run] = bathRun(t, b, run).TimeTo(target, 24*3600) / 60
 		}
 		near(t, row["id"], at[figure.Middle], minutes, 0.04*minutes)
-		near(t, row["id"]+" top", bathRun(t, b, figure.Middle).Advance(24*3600).SurfaceC, number(t, row["top_end_c"]), 0.3)
+		near(
+			t,
+			row["id"]+" top",
+			bathRun(t, b, figure.Middle).Advance(24*3600).SurfaceC,
+			number(t, row["top_end_c"]),
+			0.3,
+		)
 		if !(at[figure.Low] < 0.8*minutes && at[figure.High] > 1.5*minutes) {
-			t.Errorf("%s: %.0f min [%.0f to %.0f]", row["id"], minutes, at[figure.Low], at[figure.High])
+			t.Errorf(
+				"%s: %.0f min [%.0f to %.0f]",
+				row["id"],
+				minutes,
+				at[figure.Low],
+				at[figure.High],
+			)
 		}
-		w := mustWalk(t, SlabOf(thickness), bathDough.ConductivityWmK, bathDough.DiffusivityM2s, b.StartC, b.WaterC, 300)
-		near(t, row["id"]+" from both faces", w.TimeTo(Core, target, math.Inf(1))/60, number(t, row["both_faces_min"]), 1)
-		t.Logf("%s %g mm: %.0f min [%.0f to %.0f], from both faces %s", row["id"], thickness*1000, at[figure.Middle], at[figure.Low], at[figure.High], row["both_faces_min"])
+		w := mustWalk(
+			t,
+			SlabOf(thickness),
+			bathDough.ConductivityWmK,
+			bathDough.DiffusivityM2s,
+			b.StartC,
+			b.WaterC,
+			300,
+		)
+		near(
+			t,
+			row["id"]+" from both faces",
+			w.TimeTo(Core, target, math.Inf(1))/60,
+			number(t, row["both_faces_min"]),
+			1,
+		)
+		t.Logf(
+			"%s %g mm: %.0f min [%.0f to %.0f], from both faces %s",
+			row["id"],
+			thickness*1000,
+			at[figure.Middle],
+			at[figure.Low],
+			at[figure.High],
+			row["both_faces_min"],
+		)
 	}
 }
 
@@ -70,7 +115,13 @@ func TestCustardOnIce(t *testing.T) {
 	deep := Bath{Body: SlabOf(0.05), Food: bathCustard, StartC: 85, WaterC: 1, RoomC: 22}
 	never(t, "5 C in a room", bathRun(t, deep, figure.Middle).TimeTo(5, 1e6))
 	deep.RoomC = 4
-	near(t, "5 C below cold air, hours", bathRun(t, deep, figure.Middle).TimeTo(5, 1e6)/3600, 5.5, 0.1)
+	near(
+		t,
+		"5 C below cold air, hours",
+		bathRun(t, deep, figure.Middle).TimeTo(5, 1e6)/3600,
+		5.5,
+		0.1,
+	)
 }
 
 // A pot in the bath against an explicit reckoning on a grid of radius and height.
@@ -144,7 +195,13 @@ func TestPotOnAGrid(t *testing.T) {
 		got := c.Advance(float64(steps/hours) * dt)
 		near(t, "warmest", got.CoreC, warmest, 0.2)
 		near(t, "mean", got.MeanC, mean, 0.1)
-		t.Logf("warmest %.2f, on the grid %.2f; mean %.2f, %.2f", got.CoreC, warmest, got.MeanC, mean)
+		t.Logf(
+			"warmest %.2f, on the grid %.2f; mean %.2f, %.2f",
+			got.CoreC,
+			warmest,
+			got.MeanC,
+			mean,
+		)
 	}
 }
 
@@ -152,7 +209,14 @@ func TestBathProperty(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		draw := func(what string, lo, hi float64) float64 { return rapid.Float64Range(lo, hi).Draw(t, what) }
 		depth := draw("depth", 0.01, 0.2)
-		b := Bath{Body: SlabOf(depth), Food: bathCustard, StartC: draw("start", 20, 95), WaterC: draw("water", 0, 2), RoomC: draw("room", 2, 30), Stirred: rapid.Bool().Draw(t, "stirred")}
+		b := Bath{
+			Body:    SlabOf(depth),
+			Food:    bathCustard,
+			StartC:  draw("start", 20, 95),
+			WaterC:  draw("water", 0, 2),
+			RoomC:   draw("room", 2, 30),
+			Stirred: rapid.Bool().Draw(t, "stirred"),
+		}
 		if rapid.Bool().Draw(t, "pot") {
 			b.Body = BowlOf(draw("litres", 0.5, 20)/1000, depth)
 		}
@@ -170,8 +234,14 @@ func TestBathProperty(t *testing.T) {
 			if again := two.Advance(seconds * 2 / 3); math.Abs(again.CoreC-end[run].CoreC) > 0.3 {
 				t.Fatalf("in two parts %+v, in one %+v", again, end[run])
 			}
-			if at := bathRun(t, b, run).TimeTo(end[run].CoreC+0.5, 100*3600); end[run].CoreC+0.5 < b.StartC && !(at < seconds) {
-				t.Fatalf("run %d was half a kelvin warmer at %g s, not before %g s", run, at, seconds)
+			if at := bathRun(t, b, run).TimeTo(end[run].CoreC+0.5, 100*3600); end[run].CoreC+0.5 < b.StartC &&
+				!(at < seconds) {
+				t.Fatalf(
+					"run %d was half a kelvin warmer at %g s, not before %g s",
+					run,
+					at,
+					seconds,
+				)
 			}
 		}
 		const slack = 0.3
@@ -222,7 +292,16 @@ func TestStirredBath(t *testing.T) {
 	still := Bath{Body: SlabOf(0.02), Food: bathCustard, StartC: 60, WaterC: 1, RoomC: 22}
 	moved := still
 	moved.Stirred = true
-	a, b := bathRun(t, still, figure.Middle).TimeTo(21, 1e5), bathRun(t, moved, figure.Middle).TimeTo(21, 1e5)
+	a, b := bathRun(
+		t,
+		still,
+		figure.Middle,
+	).TimeTo(21, 1e5),
+		bathRun(
+			t,
+			moved,
+			figure.Middle,
+		).TimeTo(21, 1e5)
 	if !(b < 0.95*a) {
 		t.Errorf("still %g s, stirred %g s", a, b)
 	}

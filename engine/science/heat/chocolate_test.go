@@ -34,14 +34,33 @@ func TestChocolateTable(t *testing.T) {
 			near(t, "below it sets", content(0, 16), 0, 0.01)
 		case "chocolate, conductivity":
 			near(t, "conductivity", Chocolate.ConductivityWmK, value, 0)
-			near(t, "diffusivity", Chocolate.DiffusivityM2s, value/Chocolate.DensityKgM3/Chocolate.SpecificHeat, 1e-12)
+			near(
+				t,
+				"diffusivity",
+				Chocolate.DiffusivityM2s,
+				value/Chocolate.DensityKgM3/Chocolate.SpecificHeat,
+				1e-12,
+			)
 		case "cocoa mass, conductivity":
-			mass, ok := PropertiesAt(Composition{Water: 0.02, Protein: 0.12, Fat: 0.54, Carbohydrate: 0.16, Fibre: 0.13, Ash: 0.03}, 60, 0)
+			mass, ok := PropertiesAt(
+				Composition{
+					Water:        0.02,
+					Protein:      0.12,
+					Fat:          0.54,
+					Carbohydrate: 0.16,
+					Fibre:        0.13,
+					Ash:          0.03,
+				},
+				60,
+				0,
+			)
 			if !ok {
 				t.Fatal("refused")
 			}
 			near(t, "cocoa mass", mass.ConductivityWmK, value, 0.2*value)
-		case "dough, freezing point after 3 h fermentation, depression", "frozen dough, ice melting", "frozen dough, ice melting, DMTA":
+		case "dough, freezing point after 3 h fermentation, depression",
+			"frozen dough, ice melting",
+			"frozen dough, ice melting, DMTA":
 			// Melting as seen is the late part of it: half the ice is left well above.
 			if row["property"] != "depression" {
 				dough := Ice{Made: lean, OnsetC: -3}
@@ -65,9 +84,26 @@ func TestChocolateTable(t *testing.T) {
 	}
 	// The component table alone: 13 % too much heat and 20 % too little conductivity, which is why
 	// it is not used.
-	dark, _ := PropertiesAt(Composition{Water: 0.005, Protein: 0.06, Fat: 0.33, Carbohydrate: 0.535, Fibre: 0.05, Ash: 0.02}, 35, 0)
+	dark, _ := PropertiesAt(
+		Composition{
+			Water:        0.005,
+			Protein:      0.06,
+			Fat:          0.33,
+			Carbohydrate: 0.535,
+			Fibre:        0.05,
+			Ash:          0.02,
+		},
+		35,
+		0,
+	)
 	near(t, "specific heat by composition", dark.SpecificHeat/Chocolate.SpecificHeat, 1.13, 0.02)
-	near(t, "conductivity by composition", dark.ConductivityWmK/Chocolate.ConductivityWmK, 0.80, 0.03)
+	near(
+		t,
+		"conductivity by composition",
+		dark.ConductivityWmK/Chocolate.ConductivityWmK,
+		0.80,
+		0.03,
+	)
 }
 
 // A slab of chocolate in a room holds up where it sets: the heat that it gives off is in its time.

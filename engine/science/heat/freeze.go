@@ -18,9 +18,27 @@ var FreezeModel = figure.Model{
 }
 
 var (
-	onsetMolality = figure.Limit{Quantity: "the water of the food", Unit: "osmol/kg", Low: 0.1, High: 8, Why: "freezing is reckoned"}
-	iceOnset      = figure.Limit{Quantity: "the onset of freezing", Unit: "C", Low: -15, High: -0.1, Why: "freezing is reckoned"}
-	freezerRange  = figure.Limit{Quantity: "the freezer", Unit: "C", Low: -45, High: 0, Why: "freezing is reckoned"}
+	onsetMolality = figure.Limit{
+		Quantity: "the water of the food",
+		Unit:     "osmol/kg",
+		Low:      0.1,
+		High:     8,
+		Why:      "freezing is reckoned",
+	}
+	iceOnset = figure.Limit{
+		Quantity: "the onset of freezing",
+		Unit:     "C",
+		Low:      -15,
+		High:     -0.1,
+		Why:      "freezing is reckoned",
+	}
+	freezerRange = figure.Limit{
+		Quantity: "the freezer",
+		Unit:     "C",
+		Low:      -45,
+		High:     0,
+		Why:      "freezing is reckoned",
+	}
 )
 
 // FreezeFactor is how far a time to freeze or to thaw may be off.

@@ -15,10 +15,29 @@ func plank(dimension, full, density, latent, onsetC, ambientC, h, k float64) flo
 }
 
 func TestFreezingTable(t *testing.T) {
-	dough := Ice{Made: Composition{Water: 0.40, Protein: 0.08, Fat: 0.10, Carbohydrate: 0.39, Fibre: 0.015, Ash: 0.015}, OnsetC: -3}
+	dough := Ice{
+		Made: Composition{
+			Water:        0.40,
+			Protein:      0.08,
+			Fat:          0.10,
+			Carbohydrate: 0.39,
+			Fibre:        0.015,
+			Ash:          0.015,
+		},
+		OnsetC: -3,
+	}
 	used := 0
 	for _, row := range readTable(t, "freezing.csv") {
-		value, tolerance, given := number(t, row["value"]), number(t, row["tolerance"]), number(t, row["given"])
+		value, tolerance, given := number(
+			t,
+			row["value"],
+		), number(
+			t,
+			row["tolerance"],
+		), number(
+			t,
+			row["given"],
+		)
 		used++
 		switch row["what"] {
 		case "latent":
@@ -40,7 +59,13 @@ func TestFreezingTable(t *testing.T) {
 			share, _, _ := k.at(given)
 			near(t, row["id"], share, value, tolerance)
 		case "Plank slab":
-			near(t, row["id"], plank(1, given, 1057, 0.75*335e3, -2.8, -28.9, 17, 1.038), value, tolerance)
+			near(
+				t,
+				row["id"],
+				plank(1, given, 1057, 0.75*335e3, -2.8, -28.9, 17, 1.038),
+				value,
+				tolerance,
+			)
 		case "minutes for a piece":
 			p, _ := PropertiesAt(lean, 10, 0.1)
 			c, k, _ := Ice{Made: lean, Gas: 0.1, OnsetC: -3}.Heats(p.SpecificHeat, 0)
@@ -75,7 +100,12 @@ func TestFreezingIsPlank(t *testing.T) {
 	for d := 1.0; d <= 3; d++ {
 		for _, h := range []float64{10, 50, math.Inf(1)} {
 			var v Volumes
-			v.Start(d, 0.02, Properties{SpecificHeat: 200, DensityKgM3: density, ConductivityWmK: k}, -0.99)
+			v.Start(
+				d,
+				0.02,
+				Properties{SpecificHeat: 200, DensityKgM3: density, ConductivityWmK: k},
+				-0.99,
+			)
 			v.SetSpecificHeat(specificHeat)
 			v.Stage(-20, h)
 			want := plank(d, 0.04, density, latent, -1.5, -20, h, k)

@@ -11,7 +11,9 @@ import (
 func TestModels(t *testing.T) {
 	names := map[string]bool{}
 	for _, m := range Models {
-		if m.Name == "" || m.Gives == "" || m.Unit == "" || m.Source == "" || m.Error == "" || len(m.Limits) == 0 || names[m.Name] {
+		if m.Name == "" || m.Gives == "" || m.Unit == "" || m.Source == "" || m.Error == "" ||
+			len(m.Limits) == 0 ||
+			names[m.Name] {
 			t.Errorf("%+v lacks something", m)
 		}
 		names[m.Name] = true
@@ -23,7 +25,8 @@ func TestModels(t *testing.T) {
 			for i := -50; i <= 150; i++ {
 				x := l.Low + step*float64(i)
 				said := l.Refuses(x)
-				if inside := i >= 0 && i < 100; inside && said != "" || (i < 0 || i > 100) && !strings.Contains(said, l.Quantity) {
+				if inside := i >= 0 && i < 100; inside && said != "" ||
+					(i < 0 || i > 100) && !strings.Contains(said, l.Quantity) {
 					t.Errorf("%s at %g: %q", m.Name, x, said)
 				}
 			}

@@ -85,7 +85,12 @@ func (v *vector) tail(b *basis, mean, surf float64) {
 }
 
 // unfaded is no time at all.
-var unfaded = fade{mode: [modes]float64{1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1}, mean: 1, surf: 1, alive: modes}
+var unfaded = fade{
+	mode:  [modes]float64{1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1},
+	mean:  1,
+	surf:  1,
+	alive: modes,
+}
 
 // rebase expresses v in the modes of another Biot number, by Green's identity:
 // P_mn = (s'_m g_n - g'_m s_n) / ((z'_m^2 - z_n^2) N'_m).

@@ -61,11 +61,41 @@ var BakeModel = figure.Model{
 }
 
 var (
-	ovenTemp     = figure.Limit{Quantity: "the oven", Unit: "C", Low: CoolestOvenC, High: 350, Why: "bakes are reckoned"}
-	pieceHalf    = figure.Limit{Quantity: "half the thickness of the piece", Unit: "mm", Low: 8, High: 110, Why: "bakes are reckoned"}
-	pieceDensity = figure.Limit{Quantity: "the piece as it goes in", Unit: "kg/m3", Low: 150, High: 900, Why: "bakes are reckoned"}
-	pieceStart   = figure.Limit{Quantity: "the piece as it goes in", Unit: "C", Low: 0, High: 60, Why: "bakes are reckoned"}
-	altitude     = figure.Limit{Quantity: "the kitchen's height", Unit: "m", Low: -500, High: 3000, Why: "the boiling point is reckoned"}
+	ovenTemp = figure.Limit{
+		Quantity: "the oven",
+		Unit:     "C",
+		Low:      CoolestOvenC,
+		High:     350,
+		Why:      "bakes are reckoned",
+	}
+	pieceHalf = figure.Limit{
+		Quantity: "half the thickness of the piece",
+		Unit:     "mm",
+		Low:      8,
+		High:     110,
+		Why:      "bakes are reckoned",
+	}
+	pieceDensity = figure.Limit{
+		Quantity: "the piece as it goes in",
+		Unit:     "kg/m3",
+		Low:      150,
+		High:     900,
+		Why:      "bakes are reckoned",
+	}
+	pieceStart = figure.Limit{
+		Quantity: "the piece as it goes in",
+		Unit:     "C",
+		Low:      0,
+		High:     60,
+		Why:      "bakes are reckoned",
+	}
+	altitude = figure.Limit{
+		Quantity: "the kitchen's height",
+		Unit:     "m",
+		Low:      -500,
+		High:     3000,
+		Why:      "the boiling point is reckoned",
+	}
 )
 
 // CoolestOvenC is the coolest oven that a bake is reckoned for, C.
@@ -293,10 +323,22 @@ func (b *Baking) CoreAfter(minutes float64) figure.Estimate {
 // for silence: a core above boiling less CoreMargin.
 func (b *Baking) MinutesTo(coreC float64) (e figure.Estimate, why string) {
 	if highest := b.boilC - CoreMargin; !(coreC <= highest) {
-		return e, figure.Limit{Quantity: "the core", Unit: "C", Low: 0, High: highest, Why: "times to it are reckoned"}.Refuses(coreC)
+		return e, figure.Limit{
+			Quantity: "the core",
+			Unit:     "C",
+			Low:      0,
+			High:     highest,
+			Why:      "times to it are reckoned",
+		}.Refuses(
+			coreC,
+		)
 	}
 	mid := b.secondsTo(coreC) / 60
-	return figure.Estimate{Low: math.Max(0, mid/b.quick-b.head/60), Mid: mid, High: mid * b.slow}, ""
+	return figure.Estimate{
+		Low:  math.Max(0, mid/b.quick-b.head/60),
+		Mid:  mid,
+		High: mid * b.slow,
+	}, ""
 }
 
 // secondsTo is when the middle run's core is at coreC, +Inf above boiling less BoilingMargin.

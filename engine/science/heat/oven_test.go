@@ -24,9 +24,15 @@ func bakeRow(t *testing.T, row map[string]string) (Oven, Piece) {
 	case shape == "brick":
 		b, volume = Body{Brick, half}, 8*half[0]*half[1]*half[2]
 	case shape == "cylinder" && half[1] == half[2]: // upright, in a mould
-		b, volume = Body{FiniteCylinder, [3]float64{half[1], half[0]}}, math.Pi*half[1]*half[1]*2*half[0]
+		b, volume = Body{
+			FiniteCylinder,
+			[3]float64{half[1], half[0]},
+		}, math.Pi*half[1]*half[1]*2*half[0]
 	case shape == "cylinder":
-		b, volume = Body{FiniteCylinder, [3]float64{half[0], half[2]}}, math.Pi*half[0]*half[0]*2*half[2]
+		b, volume = Body{
+			FiniteCylinder,
+			[3]float64{half[0], half[2]},
+		}, math.Pi*half[0]*half[0]*2*half[2]
 	default:
 		b, volume = Body{Ellipsoid, half}, 4.0/3*math.Pi*half[0]*half[1]*half[2]
 	}
@@ -42,7 +48,12 @@ func bakeRow(t *testing.T, row map[string]string) (Oven, Piece) {
 		in = InPaper
 	}
 	return Oven{TempC: number(t, row["oven_c"]), Kind: kind},
-		Piece{Body: b, DensityKgM3: number(t, row["dough_mass_g"]) / 1000 / volume, StartC: number(t, row["start_c"]), In: in}
+		Piece{
+			Body:        b,
+			DensityKgM3: number(t, row["dough_mass_g"]) / 1000 / volume,
+			StartC:      number(t, row["start_c"]),
+			In:          in,
+		}
 }
 
 // Published bakes: the time to the core, inside the stated interval or named as missed. The minutes
@@ -63,13 +74,23 @@ func TestBakeTimes(t *testing.T) {
 		// it.
 		mid := b.secondsTo(number(t, row["core_c"])) / 60
 		lo, hi := mid/b.quick, mid*b.slow
-		if e, why := b.MinutesTo(number(t, row["core_c"])); why == "" && e != (figure.Estimate{Low: lo, Mid: mid, High: hi}) {
+		if e, why := b.MinutesTo(number(t, row["core_c"])); why == "" &&
+			e != (figure.Estimate{Low: lo, Mid: mid, High: hi}) {
 			t.Errorf("%s: MinutesTo %v, want %g to %g to %g", row["id"], e, lo, mid, hi)
 		}
 		measured := number(t, row["minutes"])
 		in := lo <= measured && measured <= hi
 		if in != (row["inside"] == "yes") {
-			t.Errorf("%s %s: %.1f min [%.1f to %.1f], measured %g, table says %q", row["id"], row["product"], mid, lo, hi, measured, row["inside"])
+			t.Errorf(
+				"%s %s: %.1f min [%.1f to %.1f], measured %g, table says %q",
+				row["id"],
+				row["product"],
+				mid,
+				lo,
+				hi,
+				measured,
+				row["inside"],
+			)
 		}
 		near(t, row["id"]+" against the grid", mid, number(t, row["computed_min"]), 0.004*mid)
 		all++
@@ -77,7 +98,15 @@ func TestBakeTimes(t *testing.T) {
 			inside++
 		}
 		width += math.Log(hi / lo)
-		t.Logf("%s %-32s %5.1f min [%.1f to %.1f], measured %g", row["id"], row["product"], mid, lo, hi, measured)
+		t.Logf(
+			"%s %-32s %5.1f min [%.1f to %.1f], measured %g",
+			row["id"],
+			row["product"],
+			mid,
+			lo,
+			hi,
+			measured,
+		)
 	}
 	t.Logf("inside %d of %d, high end over low end %.2f", inside, all, math.Exp(width/float64(all)))
 	if inside != 16 || all != 17 {
@@ -85,8 +114,9 @@ func TestBakeTimes(t *testing.T) {
 	}
 }
 
-// The same bakes with the sizes that a mass gives by the usual rules, where none is known: a loaf that
-// fills its tin, a loaf 2.5 times as long as wide, a bun half as high. All lie inside but the ribbed mould.
+// The same bakes with the sizes that a mass gives by the usual rules, where none is known: a loaf
+// that fills its tin, a loaf 2.5 times as long as wide, a bun half as high. All lie inside but the
+// ribbed mould.
 func TestBakeTimesOfUsualSizes(t *testing.T) {
 	sum, n := 0.0, 0.0
 	for _, row := range readTable(t, "bake-times.csv") {
@@ -99,13 +129,29 @@ func TestBakeTimesOfUsualSizes(t *testing.T) {
 		ok := true
 		switch {
 		case row["shape"] == "brick":
-			h, ok = geometry.TinLoafHalfMM(grams, geometry.ProofedDensity, 2*number(t, row["l3_half_mm"]), 2*number(t, row["l2_half_mm"]))
+			h, ok = geometry.TinLoafHalfMM(
+				grams,
+				geometry.ProofedDensity,
+				2*number(t, row["l3_half_mm"]),
+				2*number(t, row["l2_half_mm"]),
+			)
 			p.Body.Shape = Brick
 		case row["tin"] == "paper":
 			wide := p.Body.Half[0]
-			p.Body = Body{FiniteCylinder, [3]float64{wide, grams / 1000 / (1000 * geometry.ProofedDensity) / (math.Pi * wide * wide) / 2}}
+			p.Body = Body{
+				FiniteCylinder,
+				[3]float64{
+					wide,
+					grams / 1000 / (1000 * geometry.ProofedDensity) / (math.Pi * wide * wide) / 2,
+				},
+			}
 		case grams > 250:
-			h, ok = geometry.LoafHalfMM(grams, geometry.ProofedDensity, geometry.LoafLength, geometry.LoafHeight)
+			h, ok = geometry.LoafHalfMM(
+				grams,
+				geometry.ProofedDensity,
+				geometry.LoafLength,
+				geometry.LoafHeight,
+			)
 			p.Body.Shape = Ellipsoid
 		default:
 			h, ok = geometry.BunHalfMM(grams, geometry.ProofedDensity, geometry.BunHeight)
@@ -134,8 +180,13 @@ func TestBakeTimesOfUsualSizes(t *testing.T) {
 
 var (
 	brioche   = Piece{Body: BrickOf(0.08, 0.095, 0.195), DensityKgM3: 337, StartC: 26, In: InTin}
-	panettone = Piece{Body: Body{FiniteCylinder, [3]float64{0.085, 0.07}}, DensityKgM3: 315, StartC: 26, In: InPaper}
-	roll      = Piece{Body: EllipsoidOf(0.04, 0.07, 0.07), DensityKgM3: 585, StartC: 26}
+	panettone = Piece{
+		Body:        Body{FiniteCylinder, [3]float64{0.085, 0.07}},
+		DensityKgM3: 315,
+		StartC:      26,
+		In:          InPaper,
+	}
+	roll = Piece{Body: EllipsoidOf(0.04, 0.07, 0.07), DensityKgM3: 585, StartC: 26}
 )
 
 // The same pieces in ovens from the coolest to the hottest: minutes as computed on a grid.
@@ -175,20 +226,35 @@ func TestOvenTemperatureCounts(t *testing.T) {
 func TestBakingAgainstVolumes(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		draw := func(what string, lo, hi float64) float64 { return rapid.Float64Range(lo, hi).Draw(t, what) }
-		p := Piece{Body: Body{Shape: rapid.SampledFrom([]Shape{Brick, Ellipsoid, FiniteCylinder}).Draw(t, "shape")}, DensityKgM3: draw("density", 200, 600),
-			StartC: draw("start", 5, 40), In: Holder(rapid.IntRange(0, 2).Draw(t, "in"))}
+		p := Piece{
+			Body: Body{
+				Shape: rapid.SampledFrom([]Shape{Brick, Ellipsoid, FiniteCylinder}).
+					Draw(t, "shape"),
+			},
+			DensityKgM3: draw("density", 200, 600),
+			StartC:      draw("start", 5, 40),
+			In:          Holder(rapid.IntRange(0, 2).Draw(t, "in")),
+		}
 		for i := range p.Body.Half {
 			p.Body.Half[i] = draw("half", 0.02, 0.1)
 		}
-		o := Oven{TempC: draw("oven", 120, 300), Kind: OvenKind(rapid.IntRange(0, 4).Draw(t, "kind"))}
+		o := Oven{
+			TempC: draw("oven", 120, 300),
+			Kind:  OvenKind(rapid.IntRange(0, 4).Draw(t, "kind")),
+		}
 		b, why := o.Bake(p)
 		if why != "" {
 			t.Fatal(why)
 		}
 		l := p.Body.Nearest()
 		var v Volumes
-		props := Properties{SpecificHeat: crumbCp, DensityKgM3: p.DensityKgM3, ConductivityWmK: crumbK}
-		if !v.Start(min(3, l*p.Body.AreaPerVolume()), l, props, p.StartC) || !v.Stage(o.TempC, o.coefficient(p.In)) {
+		props := Properties{
+			SpecificHeat:    crumbCp,
+			DensityKgM3:     p.DensityKgM3,
+			ConductivityWmK: crumbK,
+		}
+		if !v.Start(min(3, l*p.Body.AreaPerVolume()), l, props, p.StartC) ||
+			!v.Stage(o.TempC, o.coefficient(p.In)) {
 			t.Fatal("refused")
 		}
 		skin := v.TimeTo(Surface, 100, 1e6)
@@ -210,12 +276,29 @@ func TestBakingAgainstVolumes(t *testing.T) {
 func TestBakingProperty(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		draw := func(what string, lo, hi float64) float64 { return rapid.Float64Range(lo, hi).Draw(t, what) }
-		p := Piece{Body: Body{Shape: rapid.SampledFrom([]Shape{Slab, Brick, Ellipsoid, FiniteCylinder}).Draw(t, "shape")}, DensityKgM3: draw("density", 150, 900),
-			StartC: draw("start", 0, 60), In: Holder(rapid.IntRange(0, 2).Draw(t, "in")), Filling: draw("filling", 0, 0.5)}
+		p := Piece{
+			Body: Body{
+				Shape: rapid.SampledFrom([]Shape{Slab, Brick, Ellipsoid, FiniteCylinder}).
+					Draw(t, "shape"),
+			},
+			DensityKgM3: draw("density", 150, 900),
+			StartC: draw(
+				"start",
+				0,
+				60,
+			),
+			In:      Holder(rapid.IntRange(0, 2).Draw(t, "in")),
+			Filling: draw("filling", 0, 0.5),
+		}
 		for i := range p.Body.Half {
 			p.Body.Half[i] = draw("half", 0.009, 0.109)
 		}
-		o := Oven{TempC: draw("oven", 110, 350), Kind: OvenKind(rapid.IntRange(0, 4).Draw(t, "kind")), Steam: rapid.Bool().Draw(t, "steam"), AltitudeM: draw("altitude", 0, 2500)}
+		o := Oven{
+			TempC:     draw("oven", 110, 350),
+			Kind:      OvenKind(rapid.IntRange(0, 4).Draw(t, "kind")),
+			Steam:     rapid.Bool().Draw(t, "steam"),
+			AltitudeM: draw("altitude", 0, 2500),
+		}
 		bake := func(o Oven, p Piece) Baking {
 			b, why := o.Bake(p)
 			if why != "" {
@@ -260,7 +343,8 @@ func TestBakingProperty(t *testing.T) {
 		}
 		for what, other := range map[string]Baking{"hotter": bake(hotter, p), "warmer": bake(o, warmer), "open": bake(o, open)} {
 			c := other.CoreAfter(minutes)
-			if c.Low < e.Low-slack || c.Mid < e.Mid-slack || what != "hotter" && c.High < e.High-slack {
+			if c.Low < e.Low-slack || c.Mid < e.Mid-slack ||
+				what != "hotter" && c.High < e.High-slack {
 				t.Fatalf("%s: %v, before %v", what, c, e)
 			}
 		}
@@ -270,7 +354,10 @@ func TestBakingProperty(t *testing.T) {
 		if !ok {
 			t.Fatal("a reading was refused")
 		}
-		if got := seen.CoreAfter(minutes + 1); reading < top-CoreMargin && math.Abs(got.Mid-reading) > 0.2 && minutes > 5 || got.Low != got.Mid {
+		if got := seen.CoreAfter(minutes + 1); reading < top-CoreMargin &&
+			math.Abs(got.Mid-reading) > 0.2 &&
+			minutes > 5 ||
+			got.Low != got.Mid {
 			t.Fatalf("read %g, goes through %v", reading, got)
 		}
 	})
@@ -358,7 +445,8 @@ func TestBakeIsSilent(t *testing.T) {
 	if _, why := b.MinutesTo(95); why != "" {
 		t.Error(why)
 	}
-	if e, why := b.MinutesTo(95.1); why != "the core is 95.1 C; times to it are reckoned from 0 to 95 C" || e != (figure.Estimate{}) {
+	if e, why := b.MinutesTo(95.1); why != "the core is 95.1 C; times to it are reckoned from 0 to 95 C" ||
+		e != (figure.Estimate{}) {
 		t.Errorf("%v %q", e, why)
 	}
 	if _, why := b.MinutesTo(math.NaN()); why == "" {

@@ -17,7 +17,13 @@ var OwnHeatModel = figure.Model{
 	Limits: []figure.Limit{ownHeatYeast},
 }
 
-var ownHeatYeast = figure.Limit{Quantity: "the yeast, as instant on flour,", Unit: "%", Low: 0, High: 6, Why: "own heat is reckoned"}
+var ownHeatYeast = figure.Limit{
+	Quantity: "the yeast, as instant on flour,",
+	Unit:     "%",
+	Low:      0,
+	High:     6,
+	Why:      "own heat is reckoned",
+}
 
 // OwnHeatFactor is how far the heat of a working dough may be off, either way.
 const OwnHeatFactor = 1.6
@@ -58,7 +64,11 @@ func OwnExcess(wkg float64, b Body, p Properties, h float64) Excess {
 	d := l * b.AreaPerVolume()
 	perHeat := p.DensityKgM3 * l / d
 	mean := perHeat * (l/((d+2)*p.ConductivityWmK) + 1/h)
-	return Excess{wkg * perHeat * (l/(2*p.ConductivityWmK) + 1/h), wkg * mean, p.SpecificHeat * mean}
+	return Excess{
+		wkg * perHeat * (l/(2*p.ConductivityWmK) + 1/h),
+		wkg * mean,
+		p.SpecificHeat * mean,
+	}
 }
 
 // After is the excess of core and mean, K, the given seconds after its beginning.

@@ -11,7 +11,12 @@ import (
 )
 
 // activity is the pace of yeast by temperature, 1 at 26 C: cardinal temperatures 0.5, 38 and 45 C.
-var activity = NewCurve(-30, 45, 301, func(tC float64) float64 { return cardinalPace(tC) / cardinalPace(26) })
+var activity = NewCurve(
+	-30,
+	45,
+	301,
+	func(tC float64) float64 { return cardinalPace(tC) / cardinalPace(26) },
+)
 
 func cardinalPace(tC float64) float64 {
 	const low, best, high = 0.5, 38.0, 45.0
@@ -43,7 +48,12 @@ func TestOwnHeatTable(t *testing.T) {
 			b := BowlOf(kg/1100, math.Cbrt(kg/1100/math.Pi))
 			gain := func(q float64) float64 {
 				var v Volumes
-				v.Start(b.EquivalentDimension(p.ConductivityWmK, RoomNearly), b.Nearest(), p, number(t, row["dough_c"]))
+				v.Start(
+					b.EquivalentDimension(p.ConductivityWmK, RoomNearly),
+					b.Nearest(),
+					p,
+					number(t, row["dough_c"]),
+				)
 				v.SetOwnHeat(q, activity)
 				v.Stage(number(t, row["room_c"]), RoomNearly)
 				return v.Advance(number(t, row["hours"])*3600).MeanC - number(t, row["dough_c"])
@@ -60,13 +70,32 @@ func TestOwnHeatTable(t *testing.T) {
 			in = got.Low <= hi && got.High >= lo && got.Mid >= lo-0.5 && got.Mid <= hi+0.5
 		}
 		if in != (row["inside"] == "yes") {
-			t.Errorf("%s: %.2f, table %s [%s to %s] says %q", row["id"], got, row["value"], row["lo"], row["hi"], row["inside"])
+			t.Errorf(
+				"%s: %.2f, table %s [%s to %s] says %q",
+				row["id"],
+				got,
+				row["value"],
+				row["lo"],
+				row["hi"],
+				row["inside"],
+			)
 		}
 		all++
 		if in {
 			inside++
 		}
-		t.Logf("%s %s: %.2f [%.2f to %.2f], published %s [%s to %s] %s", row["id"], row["what"], got.Mid, got.Low, got.High, row["value"], row["lo"], row["hi"], row["unit"])
+		t.Logf(
+			"%s %s: %.2f [%.2f to %.2f], published %s [%s to %s] %s",
+			row["id"],
+			row["what"],
+			got.Mid,
+			got.Low,
+			got.High,
+			row["value"],
+			row["lo"],
+			row["hi"],
+			row["unit"],
+		)
 	}
 	t.Logf("inside %d of %d, high end over low end %.2f", inside, all, OwnHeatFactor*OwnHeatFactor)
 	if all != 6 {
@@ -84,7 +113,12 @@ func TestOwnHeatByMass(t *testing.T) {
 		// A body so good at conducting that it is even, with that much surface for its mass.
 		area := 0.08 * math.Pow(c.kg, -1.0/3) // m2/kg
 		var v Volumes
-		v.Start(1, 1/(1000*area), Properties{SpecificHeat: 2700, DensityKgM3: 1000, ConductivityWmK: 1e4}, 26)
+		v.Start(
+			1,
+			1/(1000*area),
+			Properties{SpecificHeat: 2700, DensityKgM3: 1000, ConductivityWmK: 1e4},
+			26,
+		)
 		v.SetOwnHeat(q.Mid, activity)
 		v.Stage(c.room, 6)
 		near(t, "mean", v.Advance(c.hours*3600).MeanC, c.want, 0.1)
@@ -97,7 +131,10 @@ func TestOwnExcess(t *testing.T) {
 	even := NewCurve(0, 100, 2, func(float64) float64 { return 1 })
 	rapid.Check(t, func(t *rapid.T) {
 		draw := func(what string, lo, hi float64) float64 { return rapid.Float64Range(lo, hi).Draw(t, what) }
-		b := Body{Shape: Shape(rapid.IntRange(0, 2).Draw(t, "shape")), Half: [3]float64{draw("half", 0.005, 0.06)}}
+		b := Body{
+			Shape: Shape(rapid.IntRange(0, 2).Draw(t, "shape")),
+			Half:  [3]float64{draw("half", 0.005, 0.06)},
+		}
 		q, h := draw("W/kg", 0.1, 2), draw("h", 4, 20)
 		var v Volumes
 		v.Start(float64(b.Shape)+1, b.Half[0], doughProperties, 20)
@@ -107,12 +144,20 @@ func TestOwnExcess(t *testing.T) {
 		seconds := draw("hours", 0.2, 12) * 3600
 		core, mean := e.After(seconds)
 		s := v.Advance(seconds)
-		if math.Abs(s.MeanC-20-mean) > 0.05*mean+0.02 || math.Abs(s.CoreC-20-core) > 0.15*e.InTheEnd()+0.02 {
+		if math.Abs(s.MeanC-20-mean) > 0.05*mean+0.02 ||
+			math.Abs(s.CoreC-20-core) > 0.15*e.InTheEnd()+0.02 {
 			t.Fatalf("core %g, mean %g; closed %g, %g", s.CoreC-20, s.MeanC-20, core, mean)
 		}
 		s = v.Advance(1e7)
-		if core, mean = e.After(1e8); math.Abs(s.CoreC-20-core) > 0.01*core || math.Abs(s.MeanC-20-mean) > 0.01*mean {
-			t.Fatalf("in the end core %g, mean %g; closed %g, %g", s.CoreC-20, s.MeanC-20, core, mean)
+		if core, mean = e.After(1e8); math.Abs(s.CoreC-20-core) > 0.01*core ||
+			math.Abs(s.MeanC-20-mean) > 0.01*mean {
+			t.Fatalf(
+				"in the end core %g, mean %g; closed %g, %g",
+				s.CoreC-20,
+				s.MeanC-20,
+				core,
+				mean,
+			)
 		}
 	})
 	kilo := BowlOf(0.001/1.1, 0.066)
@@ -132,7 +177,8 @@ func first2(a, _ float64) float64 { return a }
 
 func TestOwnHeatIsSilent(t *testing.T) {
 	for _, yeast := range []float64{-0.1, 6.1, math.NaN(), math.Inf(1)} {
-		if q, why := OwnHeat(yeast, 1); !strings.Contains(why, "yeast") || q != (figure.Estimate{}) {
+		if q, why := OwnHeat(yeast, 1); !strings.Contains(why, "yeast") ||
+			q != (figure.Estimate{}) {
 			t.Errorf("%g %%: %v %q", yeast, q, why)
 		}
 	}

@@ -59,14 +59,42 @@ func (q quadratic) at(tC float64) float64 { return q.c0 + tC*(q.c1+tC*q.c2) }
 var components = [...]struct {
 	specificHeat, density, conductivity quadratic // J/(kg K), kg/m3, W/(m K)
 }{
-	water:        {quadratic{4176.2, -9.0864e-2, 5.4731e-3}, quadratic{997.18, 3.1439e-3, -3.7574e-3}, quadratic{0.57109, 1.7625e-3, -6.7036e-6}},
-	protein:      {quadratic{2008.2, 1.2089, -1.3129e-3}, quadratic{1329.9, -0.51840, 0}, quadratic{0.17881, 1.1958e-3, -2.7178e-6}},
-	fat:          {quadratic{1984.2, 1.4733, -4.8008e-3}, quadratic{925.59, -0.41757, 0}, quadratic{0.18071, -2.7604e-4, -1.7749e-7}},
-	carbohydrate: {quadratic{1548.8, 1.9625, -5.9399e-3}, quadratic{1599.1, -0.31046, 0}, quadratic{0.20141, 1.3874e-3, -4.3312e-6}},
-	fibre:        {quadratic{1845.9, 1.8306, -4.6509e-3}, quadratic{1311.5, -0.36589, 0}, quadratic{0.18331, 1.2497e-3, -3.1683e-6}},
-	ash:          {quadratic{1092.6, 1.8896, -3.6817e-3}, quadratic{2423.8, -0.28063, 0}, quadratic{0.32962, 1.4011e-3, -2.9069e-6}},
-	ice:          {quadratic{2062.3, 6.0769, 0}, quadratic{916.89, -0.13071, 0}, quadratic{2.2196, -6.2489e-3, 1.0154e-4}},
-	air:          {quadratic{}, quadratic{}, quadratic{0.0243, 7.0e-5, 0}},
+	water: {
+		quadratic{4176.2, -9.0864e-2, 5.4731e-3},
+		quadratic{997.18, 3.1439e-3, -3.7574e-3},
+		quadratic{0.57109, 1.7625e-3, -6.7036e-6},
+	},
+	protein: {
+		quadratic{2008.2, 1.2089, -1.3129e-3},
+		quadratic{1329.9, -0.51840, 0},
+		quadratic{0.17881, 1.1958e-3, -2.7178e-6},
+	},
+	fat: {
+		quadratic{1984.2, 1.4733, -4.8008e-3},
+		quadratic{925.59, -0.41757, 0},
+		quadratic{0.18071, -2.7604e-4, -1.7749e-7},
+	},
+	carbohydrate: {
+		quadratic{1548.8, 1.9625, -5.9399e-3},
+		quadratic{1599.1, -0.31046, 0},
+		quadratic{0.20141, 1.3874e-3, -4.3312e-6},
+	},
+	fibre: {
+		quadratic{1845.9, 1.8306, -4.6509e-3},
+		quadratic{1311.5, -0.36589, 0},
+		quadratic{0.18331, 1.2497e-3, -3.1683e-6},
+	},
+	ash: {
+		quadratic{1092.6, 1.8896, -3.6817e-3},
+		quadratic{2423.8, -0.28063, 0},
+		quadratic{0.32962, 1.4011e-3, -2.9069e-6},
+	},
+	ice: {
+		quadratic{2062.3, 6.0769, 0},
+		quadratic{916.89, -0.13071, 0},
+		quadratic{2.2196, -6.2489e-3, 1.0154e-4},
+	},
+	air: {quadratic{}, quadratic{}, quadratic{0.0243, 7.0e-5, 0}},
 }
 
 // PropertiesAt gives the properties of a food of composition c at tC in C,
@@ -97,7 +125,15 @@ func PropertiesAt(c Composition, tC, gasFraction float64) (p Properties, ok bool
 // propertiesAt is PropertiesAt with some of the water ice, as kg in a kg of food, and from -40 C
 // on.
 func propertiesAt(c Composition, frozen, tC, gasFraction float64) (p Properties, ok bool) {
-	fractions := [solidsAndWater + 1]float64{c.Water - frozen, c.Protein, c.Fat, c.Carbohydrate, c.Fibre, c.Ash, frozen}
+	fractions := [solidsAndWater + 1]float64{
+		c.Water - frozen,
+		c.Protein,
+		c.Fat,
+		c.Carbohydrate,
+		c.Fibre,
+		c.Ash,
+		frozen,
+	}
 	sum := 0.0
 	for _, w := range fractions {
 		if !(w >= 0) {

@@ -14,7 +14,16 @@ import (
 // Every figure of the published table is in components or is named here with
 // the reason it is not.
 func TestComponentsMatchTheTable(t *testing.T) {
-	index := map[string]int{"water": water, "protein": protein, "fat": fat, "carbohydrate": carbohydrate, "fibre": fibre, "ash": ash, "ice": ice, "air (pores)": air}
+	index := map[string]int{
+		"water":        water,
+		"protein":      protein,
+		"fat":          fat,
+		"carbohydrate": carbohydrate,
+		"fibre":        fibre,
+		"ash":          ash,
+		"ice":          ice,
+		"air (pores)":  air,
+	}
 	leftOut := map[string]string{
 		"water, supercooled":      "water that stays liquid keeps its figures of 0 C",
 		"water (ASHRAE constant)": "1.1 % below measured water",
@@ -77,10 +86,24 @@ func near(t *testing.T, name string, got, want, tolerance float64) {
 // with air at a flat 0.025 W/(m K); at 20 C the table's air is 0.0257, which shows as 0.0003 in k.
 var (
 	// 100 bread flour (USDA 20083), 54 water, 1.5 salt, 1 fresh yeast.
-	lean = Composition{Water: 0.435, Protein: 0.0774, Fat: 0.0106, Carbohydrate: 0.449, Fibre: 0.0153, Ash: 0.0127}
+	lean = Composition{
+		Water:        0.435,
+		Protein:      0.0774,
+		Fat:          0.0106,
+		Carbohydrate: 0.449,
+		Fibre:        0.0153,
+		Ash:          0.0127,
+	}
 	// 35 % water, 14 % fat, the rest as flour, sugar, egg and salt.
-	enriched = Composition{Water: 0.35, Protein: 0.078, Fat: 0.14, Carbohydrate: 0.412, Fibre: 0.01, Ash: 0.01}
-	butter   = Composition{Water: 0.16, Protein: 0.01, Fat: 0.82, Ash: 0.01}
+	enriched = Composition{
+		Water:        0.35,
+		Protein:      0.078,
+		Fat:          0.14,
+		Carbohydrate: 0.412,
+		Fibre:        0.01,
+		Ash:          0.01,
+	}
+	butter = Composition{Water: 0.16, Protein: 0.01, Fat: 0.82, Ash: 0.01}
 )
 
 func TestComputedDoughs(t *testing.T) {
@@ -184,7 +207,14 @@ func TestRefusals(t *testing.T) {
 
 // A measured composition that adds up to 102 % is the same food.
 func TestSumIsScaled(t *testing.T) {
-	over := Composition{lean.Water * 1.02, lean.Protein * 1.02, lean.Fat * 1.02, lean.Carbohydrate * 1.02, lean.Fibre * 1.02, lean.Ash * 1.02}
+	over := Composition{
+		lean.Water * 1.02,
+		lean.Protein * 1.02,
+		lean.Fat * 1.02,
+		lean.Carbohydrate * 1.02,
+		lean.Fibre * 1.02,
+		lean.Ash * 1.02,
+	}
 	want, _ := PropertiesAt(lean, 20, 0.1)
 	got, ok := PropertiesAt(over, 20, 0.1)
 	if !ok {
@@ -247,7 +277,8 @@ func TestPropertiesProperty(t *testing.T) {
 			t.Fatalf("cp %g outside %g..%g", cp, lowest, highest)
 		}
 		// Gas takes away mass and conductivity and leaves the heat per kilogram.
-		if light.SpecificHeat != dense.SpecificHeat || math.Abs(light.DensityKgM3-(1-gas)*dense.DensityKgM3) > 1e-6 {
+		if light.SpecificHeat != dense.SpecificHeat ||
+			math.Abs(light.DensityKgM3-(1-gas)*dense.DensityKgM3) > 1e-6 {
 			t.Fatalf("gas %g: %+v from %+v", gas, light, dense)
 		}
 		airK := components[air].conductivity.at(tC)

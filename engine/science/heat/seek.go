@@ -58,7 +58,9 @@ func sameSide(a, b float64) bool { return (a > 0) == (b > 0) || math.Abs(b) < 1e
 // when it does not.
 func (w *Walk) lastMode(p Point, targetC float64) (rate, guess float64) {
 	for i := range w.n {
-		rate += float64(w.dirs[i].count) * w.basis(i).z2[0] * w.alpha / (w.dirs[i].half * w.dirs[i].half)
+		rate += float64(
+			w.dirs[i].count,
+		) * w.basis(i).z2[0] * w.alpha / (w.dirs[i].half * w.dirs[i].half)
 	}
 	sum := 0.0
 	for j := range w.terms {
@@ -150,7 +152,11 @@ func (w *Walk) ScaleFor(p Point, readC, seconds float64) (factor float64, ok boo
 			share := 1.0
 			for i := range w.n {
 				dir := &w.dirs[i]
-				c := evenCore(dir.d, clampBiot(w.h*math.Exp(logFactor)*dir.half/w.k), w.alpha*seconds/(dir.half*dir.half))
+				c := evenCore(
+					dir.d,
+					clampBiot(w.h*math.Exp(logFactor)*dir.half/w.k),
+					w.alpha*seconds/(dir.half*dir.half),
+				)
 				for range dir.count {
 					share *= c
 				}

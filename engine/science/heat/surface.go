@@ -36,16 +36,34 @@ const (
 )
 
 var coefficients = [placeCount]Coefficient{
-	Room:         {6, 9, 11, natural, "memory"},
-	Fridge:       {5, 8, 11, natural, "memory"},
-	FanFridge:    {9, 13, 18, forced, "memory"},
-	Blast:        {17, 25, 35, forced, "memory"},
-	Freezer:      {5, 9, 12, natural, "memory"},
-	BlastFreezer: {15, 25, 50, "Heldman & Singh, Food Process Engineering / IIR freezing guides", "memory"},
+	Room:      {6, 9, 11, natural, "memory"},
+	Fridge:    {5, 8, 11, natural, "memory"},
+	FanFridge: {9, 13, 18, forced, "memory"},
+	Blast:     {17, 25, 35, forced, "memory"},
+	Freezer:   {5, 9, 12, natural, "memory"},
+	BlastFreezer: {
+		15,
+		25,
+		50,
+		"Heldman & Singh, Food Process Engineering / IIR freezing guides",
+		"memory",
+	},
 	// The computed middle is 400 with a wall at 30 C; it falls as the wall nears
 	// 4 C, where water hardly expands, so 300 is the figure to use.
-	IceBath:     {200, 300, 800, "computed from Nu = 0.59 Ra^0.25, 80 mm high; Incropera eq. 9.26", "memory"},
-	StirredBath: {500, 1000, 2000, "Singh & Heldman, Introduction to Food Engineering, Table 4.2 (water, forced 50-10000)", "memory"},
+	IceBath: {
+		200,
+		300,
+		800,
+		"computed from Nu = 0.59 Ra^0.25, 80 mm high; Incropera eq. 9.26",
+		"memory",
+	},
+	StirredBath: {
+		500,
+		1000,
+		2000,
+		"Singh & Heldman, Introduction to Food Engineering, Table 4.2 (water, forced 50-10000)",
+		"memory",
+	},
 }
 
 // SurfaceCoefficient is the coefficient of a place, open and dry: evaporation is

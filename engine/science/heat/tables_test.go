@@ -76,7 +76,9 @@ func fieldAt(w *Walk, seconds float64, x ...float64) float64 {
 			for n := range modes {
 				z := math.Sqrt(b.z2[n])
 				f := shapeAt(b.d, z*x[i])
-				one += w.terms[j].v[i].c[n] * f * math.Exp(-b.z2[n]*w.alpha*seconds/(w.dirs[i].half*w.dirs[i].half))
+				one += w.terms[j].v[i].c[n] * f * math.Exp(
+					-b.z2[n]*w.alpha*seconds/(w.dirs[i].half*w.dirs[i].half),
+				)
 			}
 			p *= math.Pow(one, float64(w.dirs[i].count))
 		}
@@ -148,8 +150,18 @@ func TestWorkedExamples(t *testing.T) {
 		case "apple-fridge-time":
 			got = walk().TimeTo(Core, 10, inf) / 60
 		case "apple-fridge-heat":
-			got = 997.6 * 4180 * 4 / 3 * math.Pi * math.Pow(0.05, 3) * (30 - walk().At(seconds).MeanC) / 1000
-		case "steel-shaft", "brass-short-cylinder", "butter-slab-bottom", "pea-puree-long", "pea-puree-can", "sausage", "can-303x406", "pipe-wall-outside":
+			got = 997.6 * 4180 * 4 / 3 * math.Pi * math.Pow(
+				0.05,
+				3,
+			) * (30 - walk().At(seconds).MeanC) / 1000
+		case "steel-shaft",
+			"brass-short-cylinder",
+			"butter-slab-bottom",
+			"pea-puree-long",
+			"pea-puree-can",
+			"sausage",
+			"can-303x406",
+			"pipe-wall-outside":
 			got = walk().At(seconds).CoreC
 		case "brass-plates", "butter-slab-top":
 			got = walk().At(seconds).SurfaceC
@@ -170,10 +182,27 @@ func TestWorkedExamples(t *testing.T) {
 			near(t, "steak surface", w.At(w.TimeTo(Core, 8, inf)).SurfaceC, 2, 0.1)
 		case "thermocouple":
 			// The book takes the ball as even inside; Bi is 0.003.
-			got = mustWalk(t, Body{Sphere, [3]float64{0.0005}}, 35, 35.0/8500/320, 1, 0, 210).TimeTo(Mean, 0.01, inf)
+			got = mustWalk(
+				t,
+				Body{Sphere, [3]float64{0.0005}},
+				35,
+				35.0/8500/320,
+				1,
+				0,
+				210,
+			).TimeTo(Mean, 0.01, inf)
 		case "steel-ball":
 			// Even inside in the book, too; Bi is 0.007.
-			got = mustWalk(t, Body{Sphere, body.Half}, 43.3, 43.3/7849/460.6, 426.75, 121.15, 11.36).At(seconds).MeanC
+			got = mustWalk(
+				t,
+				Body{Sphere, body.Half},
+				43.3,
+				43.3/7849/460.6,
+				426.75,
+				121.15,
+				11.36,
+			).At(seconds).
+				MeanC
 		case "slab-f-limit", "cylinder-f-limit":
 			var b basis
 			b.fill(int(body.Shape)+1, inf)
@@ -185,14 +214,31 @@ func TestWorkedExamples(t *testing.T) {
 		case "brick-E0":
 			got = body.Half[0] * body.AreaPerVolume()
 		case "formulated-cp":
-			p, _ := PropertiesAt(Composition{Water: 0.435, Protein: 0.15, Fat: 0.20, Carbohydrate: 0.20, Fibre: 0.01, Ash: 0.005}, 25, 0)
+			p, _ := PropertiesAt(
+				Composition{
+					Water:        0.435,
+					Protein:      0.15,
+					Fat:          0.20,
+					Carbohydrate: 0.20,
+					Fibre:        0.01,
+					Ash:          0.005,
+				},
+				25,
+				0,
+			)
 			got = p.SpecificHeat
 		default:
 			t.Errorf("%s: no test", id)
 			continue
 		}
 		used++
-		near(t, id+" against the book", got, number(t, row["published"]), number(t, row["tolerance"]))
+		near(
+			t,
+			id+" against the book",
+			got,
+			number(t, row["published"]),
+			number(t, row["tolerance"]),
+		)
 		digits := 1.0
 		if _, after, ok := strings.Cut(row["exact"], "."); ok {
 			digits = math.Pow(10, -float64(len(after)))
@@ -226,7 +272,16 @@ func TestThicknessLaw(t *testing.T) {
 	}
 	// Shallow trays of 70 C food: only 10 mm is quick (Evans and others 1996).
 	tray := func(depth, h, target float64) float64 {
-		return mustWalk(t, SlabOf(depth), 0.5, 1.4e-7, 70, 0, h).TimeTo(Core, target, math.Inf(1)) / 3600
+		return mustWalk(
+			t,
+			SlabOf(depth),
+			0.5,
+			1.4e-7,
+			70,
+			0,
+			h,
+		).TimeTo(Core, target, math.Inf(1)) /
+			3600
 	}
 	near(t, "40 mm, held at 0 C, hours", tray(0.04, math.Inf(1), 3), 1.1, 0.05)
 	near(t, "40 mm, h 20, hours", tray(0.04, 20, 3), 4, 0.4)
@@ -235,7 +290,15 @@ func TestThicknessLaw(t *testing.T) {
 	}
 	// Eight gallons of sauce in a refrigerator took 25 h (Dickerson & Read 1973).
 	for _, c := range []struct{ h, air, hours float64 }{{8, 3, 23.5}, {6, 5, 28.9}} {
-		w := mustWalk(t, Body{FiniteCylinder, [3]float64{0.169, 0.169}}, 0.5, 1.35e-7, 40.6, c.air, c.h)
+		w := mustWalk(
+			t,
+			Body{FiniteCylinder, [3]float64{0.169, 0.169}},
+			0.5,
+			1.35e-7,
+			40.6,
+			c.air,
+			c.h,
+		)
 		got := w.TimeTo(Core, 13.9, math.Inf(1)) / 3600
 		near(t, "white sauce, hours", got, 25, 6)
 		t.Logf("white sauce h %g: %.2f, page %g", c.h, got, c.hours)
@@ -250,12 +313,17 @@ func TestSurfaceTable(t *testing.T) {
 	}
 	// An oven's coefficient is convection and radiation between a skin at 90 C and 200 C: inside
 	// the row, and near its middle.
-	ovens := map[string]OvenKind{"dough surface 80-100": StaticOven, "cakes, 186-225": TunnelOven, "combined coefficient rises": FanOven}
+	ovens := map[string]OvenKind{
+		"dough surface 80-100":       StaticOven,
+		"cakes, 186-225":             TunnelOven,
+		"combined coefficient rises": FanOven,
+	}
 	layers := map[string]Layer{"cover: lidded box": LiddedBox, "vessel wall: plastic": Plastic2mm}
 	used := 0
 	for _, row := range readTable(t, "surface-coefficients.csv") {
 		for start, place := range conditions {
-			if !strings.HasPrefix(row["condition"], start) && !strings.HasPrefix(row["place"], start) {
+			if !strings.HasPrefix(row["condition"], start) &&
+				!strings.HasPrefix(row["place"], start) {
 				continue
 			}
 			c, ok := SurfaceCoefficient(place)
@@ -263,7 +331,8 @@ func TestSurfaceTable(t *testing.T) {
 			if place == IceBath {
 				typical = 300 // the row's note recommends it over the computed 400
 			}
-			if want := (Coefficient{number(t, row["h_low"]), typical, number(t, row["h_high"]), c.Source, row["basis"]}); !ok || c != want {
+			if want := (Coefficient{number(t, row["h_low"]), typical, number(t, row["h_high"]), c.Source, row["basis"]}); !ok ||
+				c != want {
 				t.Errorf("%s: %+v, table %+v", start, c, want)
 			}
 			used++
@@ -284,11 +353,16 @@ func TestSurfaceTable(t *testing.T) {
 				continue
 			}
 			r, _ := LayerResistance(layer)
-			low, high, ranged := strings.Cut(strings.TrimSuffix(row["resistance_m2k_w"], " for 2 mm"), "-")
+			low, high, ranged := strings.Cut(
+				strings.TrimSuffix(row["resistance_m2k_w"], " for 2 mm"),
+				"-",
+			)
 			if !ranged {
 				high = low
 			}
-			if r.Low != number(t, low) || r.High != number(t, high) || r.Typical < r.Low || r.Typical > r.High || r.Basis != row["basis"] {
+			if r.Low != number(t, low) || r.High != number(t, high) || r.Typical < r.Low ||
+				r.Typical > r.High ||
+				r.Basis != row["basis"] {
 				t.Errorf("%s: %+v, table %s", start, r, row["resistance_m2k_w"])
 			}
 			used++
@@ -320,7 +394,8 @@ func TestSurfaceTable(t *testing.T) {
 		t.Error("unknown layer")
 	}
 	for p := range placeCount {
-		if c, _ := SurfaceCoefficient(p); !(0 < c.Low && c.Low < c.Typical && c.Typical < c.High) || c.Source == "" {
+		if c, _ := SurfaceCoefficient(p); !(0 < c.Low && c.Low < c.Typical && c.Typical < c.High) ||
+			c.Source == "" {
 			t.Errorf("place %d: %+v", p, c)
 		}
 	}
@@ -405,7 +480,20 @@ func TestThermalTable(t *testing.T) {
 		{"milk, whole", "specific heat", 20, milk, 0.05},
 		{"milk, skim", "specific heat", 20, skim, 0.05},
 		{"water", "specific heat", 40, Composition{Water: 1}, 0.05},
-		{"flour", "specific heat", 20, Composition{Water: 0.13, Protein: 0.12, Fat: 0.015, Carbohydrate: 0.705, Fibre: 0.025, Ash: 0.005}, 0.10},
+		{
+			"flour",
+			"specific heat",
+			20,
+			Composition{
+				Water:        0.13,
+				Protein:      0.12,
+				Fat:          0.015,
+				Carbohydrate: 0.705,
+				Fibre:        0.025,
+				Ash:          0.005,
+			},
+			0.10,
+		},
 		{"butter", "specific heat", 4.4, butter, 0.05},
 		{"cream, 45-60 % fat", "specific heat", 20, cream, 0.05},
 		{"butter", "conductivity", 14, butter, 0.20},
@@ -425,7 +513,8 @@ func TestThermalTable(t *testing.T) {
 				t.Fatal(c.material)
 			}
 			got := map[string]float64{"specific heat": p.SpecificHeat, "density": p.DensityKgM3, "conductivity": p.ConductivityWmK}[c.property]
-			if low, high := number(t, row["low"]), number(t, row["high"]); got < low*(1-c.share) || got > high*(1+c.share) {
+			if low, high := number(t, row["low"]), number(t, row["high"]); got < low*(1-c.share) ||
+				got > high*(1+c.share) {
 				t.Errorf("%s %s: %g, measured %g-%g", c.material, c.property, got, low, high)
 			}
 		}

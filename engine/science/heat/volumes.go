@@ -48,7 +48,9 @@ func (v *Volumes) StartTwoFaces(thicknessM float64, p Properties, t0C float64) b
 }
 
 func (v *Volumes) start(d, size float64, twoFaces bool, p Properties, t0C float64) bool {
-	if !(d >= 1 && d <= 3) || !positive(size) || !finite(t0C) || !positive(p.ConductivityWmK) || !positive(p.DensityKgM3) || !positive(p.SpecificHeat) {
+	if !(d >= 1 && d <= 3) || !positive(size) || !finite(t0C) || !positive(p.ConductivityWmK) ||
+		!positive(p.DensityKgM3) ||
+		!positive(p.SpecificHeat) {
 		return false
 	}
 	*v = Volumes{n: cells, twoFaces: twoFaces, cp: p.SpecificHeat}
@@ -195,7 +197,11 @@ func (v *Volumes) slowest() float64 {
 // timeTo follows a course by steps that lengthen to a twelfth of the time gone by, the first of
 // them first, s, until it passes targetC. The step in which it does is gone through again in
 // eighths, and the course is straight in the last.
-func timeTo[C any](c *C, step func(c *C, dt float64) float64, first, targetC, within float64) float64 {
+func timeTo[C any](
+	c *C,
+	step func(c *C, dt float64) float64,
+	first, targetC, within float64,
+) float64 {
 	was := step(c, 0)
 	if was == targetC {
 		return 0

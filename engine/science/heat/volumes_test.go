@@ -39,9 +39,34 @@ func TestFermentationHeat(t *testing.T) {
 		if c.plain > 0 {
 			near(t, "hours without", without/3600, c.plain, 0.05*c.plain)
 		}
-		near(t, "modes", mustWalk(t, SlabOf(c.thickness), p.ConductivityWmK, p.DiffusivityM2s, 26, 4, 6).TimeTo(Core, 8, math.Inf(1)), without, 0.01*without)
-		rule := GrowthByFermentation(DTSteadyState(q, p.DensityKgM3, c.thickness/2, p.ConductivityWmK, 6), 26, 4) - 1
-		t.Logf("%g mm: %.1f h, growth %.3f, rule %.3f, expected %.2f", c.thickness*1000, without/3600, with/without-1, rule, c.growth)
+		near(
+			t,
+			"modes",
+			mustWalk(
+				t,
+				SlabOf(c.thickness),
+				p.ConductivityWmK,
+				p.DiffusivityM2s,
+				26,
+				4,
+				6,
+			).TimeTo(Core, 8, math.Inf(1)),
+			without,
+			0.01*without,
+		)
+		rule := GrowthByFermentation(
+			DTSteadyState(q, p.DensityKgM3, c.thickness/2, p.ConductivityWmK, 6),
+			26,
+			4,
+		) - 1
+		t.Logf(
+			"%g mm: %.1f h, growth %.3f, rule %.3f, expected %.2f",
+			c.thickness*1000,
+			without/3600,
+			with/without-1,
+			rule,
+			c.growth,
+		)
 		if rule < 0.25 {
 			near(t, "rule", rule, with/without-1, 0.03)
 		}
@@ -56,7 +81,13 @@ func TestFermentationHeat(t *testing.T) {
 	v.Start(1, 0.02, p, 20)
 	v.SetSource(NewCurve(0, 100, 2, func(float64) float64 { return 0.8 }))
 	v.Stage(20, 6)
-	near(t, "steady excess", v.Advance(1e6).CoreC-20, DTSteadyState(0.8, p.DensityKgM3, 0.02, p.ConductivityWmK, 6), 0.002)
+	near(
+		t,
+		"steady excess",
+		v.Advance(1e6).CoreC-20,
+		DTSteadyState(0.8, p.DensityKgM3, 0.02, p.ConductivityWmK, 6),
+		0.002,
+	)
 	// It stops at 45 C.
 	v.Start(1, 0.02, p, 44)
 	v.SetSource(FermentationCurve(1.5))
@@ -86,7 +117,13 @@ func TestButterHeat(t *testing.T) {
 		v.SetSpecificHeat(curve)
 		v.Stage(4, 8)
 		for hour := 1; hour <= 10; hour++ {
-			near(t, "core, first order", simple.At(float64(hour)*3600).CoreC, v.Advance(3600).CoreC, 1.2)
+			near(
+				t,
+				"core, first order",
+				simple.At(float64(hour)*3600).CoreC,
+				v.Advance(3600).CoreC,
+				1.2,
+			)
 		}
 	}
 	// Heat is conserved through the melting: insulated on one face, the other gives off what is
@@ -145,7 +182,15 @@ func TestTwoFaces(t *testing.T) {
 			v.StartTwoFaces(thickness, doughProperties, 26)
 			v.StageTwoFaces(4, c.low, 4, c.high)
 			slow := volumesTime(&v, Core, 8, 120)
-			fast := mustWalk(t, SlabOf(thickness), doughK, doughAlpha, 26, 4, (c.low+c.high)/2).TimeTo(Core, 8, math.Inf(1))
+			fast := mustWalk(
+				t,
+				SlabOf(thickness),
+				doughK,
+				doughAlpha,
+				26,
+				4,
+				(c.low+c.high)/2,
+			).TimeTo(Core, 8, math.Inf(1))
 			if share := 1 - fast/slow; share < c.least || share > c.most {
 				t.Errorf("faces %g and %g, %g m: %.3f too fast", c.low, c.high, thickness, share)
 			}
@@ -159,7 +204,13 @@ func TestTwoFaces(t *testing.T) {
 
 func TestEquivalentDimension(t *testing.T) {
 	for shape := Slab; shape <= Sphere; shape++ {
-		near(t, "itself", Body{shape, [3]float64{0.05}}.EquivalentDimension(0.35, 8), float64(shape)+1, 1e-9)
+		near(
+			t,
+			"itself",
+			Body{shape, [3]float64{0.05}}.EquivalentDimension(0.35, 8),
+			float64(shape)+1,
+			1e-9,
+		)
 	}
 	brick := BrickOf(0.1, 0.1, 0.23)
 	near(t, "slow brick", brick.EquivalentDimension(0.35, 1e-4), 2.4348, 0.001)
@@ -214,7 +265,10 @@ func TestVolumesExtremes(t *testing.T) {
 		t.Error("one that was never started goes")
 	}
 	p := doughProperties
-	if v.Start(0.5, 0.1, p, 20) || v.Start(4, 0.1, p, 20) || v.Start(1, 0, p, 20) || v.Start(1, 0.1, Properties{}, 20) || v.Start(1, 0.1, p, math.NaN()) || v.StartTwoFaces(-1, p, 20) {
+	if v.Start(0.5, 0.1, p, 20) || v.Start(4, 0.1, p, 20) || v.Start(1, 0, p, 20) ||
+		v.Start(1, 0.1, Properties{}, 20) ||
+		v.Start(1, 0.1, p, math.NaN()) ||
+		v.StartTwoFaces(-1, p, 20) {
 		t.Error("took bad figures")
 	}
 	v.Start(1, 0.1, p, 20)
@@ -281,7 +335,13 @@ func TestGeometry(t *testing.T) {
 	near(t, "round ellipsoid", EllipsoidOf(0.2, 0.2, 0.2).AreaPerVolume(), 30, 1e-9)
 	e := math.Sqrt(1 - 0.25)
 	flat := 2*math.Pi*0.01 + math.Pi*0.0025/e*math.Log((1+e)/(1-e))
-	near(t, "flat ellipsoid", EllipsoidOf(0.2, 0.2, 0.1).AreaPerVolume(), flat/(4.0/3*math.Pi*0.1*0.1*0.05), 0.012*60)
+	near(
+		t,
+		"flat ellipsoid",
+		EllipsoidOf(0.2, 0.2, 0.1).AreaPerVolume(),
+		flat/(4.0/3*math.Pi*0.1*0.1*0.05),
+		0.012*60,
+	)
 }
 
 // Butter that sets and yeast that works, in steps as long as they come: the field stays between
@@ -291,12 +351,25 @@ func TestVolumesStayBetween(t *testing.T) {
 		draw := func(what string, lo, hi float64) float64 { return rapid.Float64Range(lo, hi).Draw(t, what) }
 		var v Volumes
 		t0 := draw("t0", 0, 45)
-		if !v.Start(draw("d", 1, 3), math.Exp(draw("log half", math.Log(0.005), math.Log(0.2))), Properties{SpecificHeat: 2600, DensityKgM3: 1080, ConductivityWmK: 0.33, DiffusivityM2s: 0.33 / 1080 / 2600}, t0) {
+		if !v.Start(
+			draw("d", 1, 3),
+			math.Exp(draw("log half", math.Log(0.005), math.Log(0.2))),
+			Properties{
+				SpecificHeat:    2600,
+				DensityKgM3:     1080,
+				ConductivityWmK: 0.33,
+				DiffusivityM2s:  0.33 / 1080 / 2600,
+			},
+			t0,
+		) {
 			t.Fatal("not started")
 		}
 		v.SetSource(FermentationCurve(draw("W/kg", 0, 6)))
 		v.SetSpecificHeat(MilkFatCurve(2600, draw("fat", 0, 0.4)))
-		lo, hi := t0, math.Max(t0, 45)+7 // a long step carries what is made below 45 C beyond it: 5 K in some thousand draws
+		lo, hi := t0, math.Max(
+			t0,
+			45,
+		)+7 // a long step carries what is made below 45 C beyond it: 5 K in some thousand draws
 		for range rapid.IntRange(1, 4).Draw(t, "stages") {
 			ambient := draw("ambient", -20, 40)
 			lo = math.Min(lo, ambient)

@@ -9,7 +9,12 @@ import (
 
 const doughK, doughAlpha = 0.35, 1.2e-7
 
-var doughProperties = Properties{SpecificHeat: doughK / doughAlpha / 1100, DensityKgM3: 1100, ConductivityWmK: doughK, DiffusivityM2s: doughAlpha}
+var doughProperties = Properties{
+	SpecificHeat:    doughK / doughAlpha / 1100,
+	DensityKgM3:     1100,
+	ConductivityWmK: doughK,
+	DiffusivityM2s:  doughAlpha,
+}
 
 func never(t *testing.T, name string, seconds float64) {
 	t.Helper()
@@ -123,7 +128,8 @@ func TestSolversAgree(t *testing.T) {
 		b := drawBody(t, drawnShapes[:3])
 		var w Walk
 		var v Volumes
-		if !w.Start(b, doughK, doughAlpha, 26) || !v.Start(float64(b.Shape)+1, b.Half[0], doughProperties, 26) {
+		if !w.Start(b, doughK, doughAlpha, 26) ||
+			!v.Start(float64(b.Shape)+1, b.Half[0], doughProperties, 26) {
 			t.Fatal("refused")
 		}
 		for _, s := range drawStages(t, 4) {
@@ -254,10 +260,22 @@ func TestWalkProperty(t *testing.T) {
 				x, y := cool.At(part*s.hours*3600), warm.At(part*s.hours*3600)
 				for p := Core; p <= Surface; p++ {
 					if x.Of(p) > y.Of(p)+0.02 {
-						t.Fatalf("place %d: %g C with cool, %g with warm surroundings", p, x.Of(p), y.Of(p))
+						t.Fatalf(
+							"place %d: %g C with cool, %g with warm surroundings",
+							p,
+							x.Of(p),
+							y.Of(p),
+						)
 					}
 					if x.Of(p) < lowest-0.02 || y.Of(p) > highest+0.02 {
-						t.Fatalf("place %d: %g..%g outside %g..%g", p, x.Of(p), y.Of(p), lowest, highest)
+						t.Fatalf(
+							"place %d: %g..%g outside %g..%g",
+							p,
+							x.Of(p),
+							y.Of(p),
+							lowest,
+							highest,
+						)
 					}
 				}
 			}
@@ -279,7 +297,8 @@ func TestWalkProperty(t *testing.T) {
 					t.Fatalf("crossed %g by %g s, TimeTo says %g", target, at, when)
 				}
 			}
-			if !math.IsInf(when, 1) && (when > within || math.Abs(cool.At(when).Of(p)-target) > 0.02) {
+			if !math.IsInf(when, 1) &&
+				(when > within || math.Abs(cool.At(when).Of(p)-target) > 0.02) {
 				t.Fatalf("TimeTo %g: %g C, target %g", when, cool.At(when).Of(p), target)
 			}
 			// Now moves: the state is the same on either side of it.
@@ -303,11 +322,23 @@ func TestProducts(t *testing.T) {
 	slab := func(half float64) float64 { return core(Body{Slab, [3]float64{half}}) }
 	near(t, "brick", core(BrickOf(0.06, 0.1, 0.23)), slab(0.03)*slab(0.05)*slab(0.115), 1e-12)
 	near(t, "cube", core(BrickOf(0.1, 0.1, 0.1)), math.Pow(slab(0.05), 3), 1e-12)
-	near(t, "log", core(Body{FiniteCylinder, [3]float64{0.03, 0.1}}), core(Body{Cylinder, [3]float64{0.03}})*slab(0.1), 1e-12)
+	near(
+		t,
+		"log",
+		core(Body{FiniteCylinder, [3]float64{0.03, 0.1}}),
+		core(Body{Cylinder, [3]float64{0.03}})*slab(0.1),
+		1e-12,
+	)
 	near(t, "ellipsoid", core(EllipsoidOf(0.06, 0.1, 0.23)), core(BrickOf(0.06, 0.1, 0.23)), 0)
 	near(t, "wide brick", core(BrickOf(0.06, 50, 50)), slab(0.03), 1e-9)
 	near(t, "flat disc", core(Body{FiniteCylinder, [3]float64{40, 0.03}}), slab(0.03), 1e-9)
-	near(t, "long log", core(Body{FiniteCylinder, [3]float64{0.03, 40}}), core(Body{Cylinder, [3]float64{0.03}}), 1e-9)
+	near(
+		t,
+		"long log",
+		core(Body{FiniteCylinder, [3]float64{0.03, 40}}),
+		core(Body{Cylinder, [3]float64{0.03}}),
+		1e-9,
+	)
 }
 
 func TestRestart(t *testing.T) {

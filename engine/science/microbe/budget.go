@@ -24,32 +24,61 @@ type Band struct {
 	Basis             string
 }
 
-// LimitSource is where the bands and the temperature ends of growth come from. Table A-2 itself was not
-// seen: two bands of S. aureus were read in its chapter 15, two of B. cereus are quoted in a processor's
-// question, the other 15 are from memory.
+// LimitSource is where the bands and the temperature ends of growth come from. Table A-2 itself was
+// not seen: two bands of S. aureus were read in its chapter 15, two of B. cereus are quoted in a
+// processor's question, the other 15 are from memory.
 const LimitSource = "FDA Fish and Fishery Products Hazards and Controls Guidance, 4th ed. (2011, rev. to 2022), App. 4 tables A-1, A-2"
 
-// organism is what is known of one. Bands lie end to end, coldest first: the gaps of the printed table are closed by letting
-// each band start where the cooler one ends. The top of the last is the growth limit of table A-1.
+// organism is what is known of one. Bands lie end to end, coldest first: the gaps of the printed
+// table are closed by letting each band start where the cooler one ends. The top of the last is the
+// growth limit of table A-1.
 type organism struct {
 	name                string
 	minAw, minPh, maxPh float64
 	bands               []Band
 }
 
-// Growth limits are the widest over all the sources: LimitSource (B. cereus read, the others memory), ICMSF 1996 (read), FDA Bad
-// Bug Book 1992 (read). Others are narrower: S. aureus aw 0.86, Salmonella aw 0.95 and pH 3.8 or 4.5, B. cereus aw 0.929 or 0.95.
+// Growth limits are the widest over all the sources: LimitSource (B. cereus read, the others
+// memory), ICMSF 1996 (read), FDA Bad Bug Book 1992 (read). Others are narrower: S. aureus aw 0.86,
+// Salmonella aw 0.95 and pH 3.8 or 4.5, B. cereus aw 0.929 or 0.95.
 var organisms = [organismCount]organism{
 	Salmonella: {"Salmonella", 0.94, 3.7, 9.5, []Band{
 		{5.2, 10, 48, "memory"}, {10, 21.1, 5, "memory"}, {21.1, 46.2, 2, "memory"}}},
-	SAureus: {"Staphylococcus aureus", 0.83, 4.0, 10, []Band{ // seen to grow in custard from 6.7 C (read); at 336 h that is nothing
-		{7, 10, 336, "memory"}, {10, 21.1, 12, "read"}, {21.1, 50, 3, "read"}}},
+	SAureus: {
+		"Staphylococcus aureus",
+		0.83,
+		4.0,
+		10,
+		[]Band{ // seen to grow in custard from 6.7 C (read); at 336 h that is nothing
+			{7, 10, 336, "memory"}, {10, 21.1, 12, "read"}, {21.1, 50, 3, "read"}},
+	},
 	BCereus: {"Bacillus cereus", 0.92, 4.3, 9.3, []Band{
-		{4, 6.1, 120, "memory"}, {6.1, 15, 24, "quoted"}, {15, 21.1, 6, "quoted"}, {21.1, 55, 3, "memory"}}},
+		{
+			4,
+			6.1,
+			120,
+			"memory",
+		}, {6.1, 15, 24, "quoted"}, {15, 21.1, 6, "quoted"}, {21.1, 55, 3, "memory"}}},
 	LMonocytogenes: {"Listeria monocytogenes", 0.92, 4.4, 9.4, []Band{
-		{-0.4, 5, 168, "memory"}, {5, 10, 24, "memory"}, {10, 21.1, 7, "memory"}, {21.1, 30, 3, "memory"}, {30, 45, 1, "memory"}}},
-	CPerfringens: {"Clostridium perfringens", 0.93, 5.0, 9.0, []Band{ // ICMSF as tabulated prints 4 C as its coldest; others 10 to 12 C
-		{10, 12.2, 504, "memory"}, {12.2, 13.9, 24, "memory"}, {13.9, 21.1, 6, "memory"}, {21.1, 52, 2, "memory"}}},
+		{
+			-0.4,
+			5,
+			168,
+			"memory",
+		}, {5, 10, 24, "memory"}, {10, 21.1, 7, "memory"}, {21.1, 30, 3, "memory"}, {30, 45, 1, "memory"}}},
+	CPerfringens: {
+		"Clostridium perfringens",
+		0.93,
+		5.0,
+		9.0,
+		[]Band{ // ICMSF as tabulated prints 4 C as its coldest; others 10 to 12 C
+			{
+				10,
+				12.2,
+				504,
+				"memory",
+			}, {12.2, 13.9, 24, "memory"}, {13.9, 21.1, 6, "memory"}, {21.1, 52, 2, "memory"}},
+	},
 }
 
 // Organisms lists them all.
@@ -65,14 +94,17 @@ func (o Organism) String() string {
 	return organisms[o].name
 }
 
-// LeavesToxin tells whether it can leave a toxin that no bake destroys (S. aureus, B. cereus: EFSA and ICMSF, quoted by reviews), so
-// that a budget over 1 before a kill step is not mended by the kill.
+// LeavesToxin tells whether it can leave a toxin that no bake destroys (S. aureus, B. cereus: EFSA
+// and ICMSF, quoted by reviews), so that a budget over 1 before a kill step is not mended by the
+// kill.
 func (o Organism) LeavesToxin() bool { return o == SAureus || o == BCereus }
 
-// SporeFormer tells whether it comes through a kill step as spores, so that its budget runs on after the bake.
+// SporeFormer tells whether it comes through a kill step as spores, so that its budget runs on
+// after the bake.
 func (o Organism) SporeFormer() bool { return o == BCereus || o == CPerfringens }
 
-// Bands are the organism's published limits (LimitSource), coldest first and without gaps; none for an unknown organism.
+// Bands are the organism's published limits (LimitSource), coldest first and without gaps; none for
+// an unknown organism.
 func (o Organism) Bands() []Band {
 	if o >= organismCount {
 		return nil
@@ -80,10 +112,11 @@ func (o Organism) Bands() []Band {
 	return append([]Band(nil), organisms[o].bands...)
 }
 
-// LimitHours is the longest published time at tC, h (LimitSource; basis by Bands): +Inf below the coldest band and above the
-// growth limit, where it does not grow. An edge belongs to the band that it tops, as printed: 41, 50 and 70 F each end a band. 0 for
-// an unknown organism or a temperature that cannot be read. Its authors wrote for fish and set the times as careful ends: no
-// error is published. A live, acid dough holds these bacteria back, by how much no source says.
+// LimitHours is the longest published time at tC, h (LimitSource; basis by Bands): +Inf below the
+// coldest band and above the growth limit, where it does not grow. An edge belongs to the band that
+// it tops, as printed: 41, 50 and 70 F each end a band. 0 for an unknown organism or a temperature
+// that cannot be read. Its authors wrote for fish and set the times as careful ends: no error is
+// published. A live, acid dough holds these bacteria back, by how much no source says.
 func LimitHours(o Organism, tC float64) float64 {
 	if o >= organismCount || !readable(tC) {
 		return 0
@@ -97,8 +130,9 @@ func LimitHours(o Organism, tC float64) float64 {
 	return math.Inf(1)
 }
 
-// Grows tells whether any water activity and pH within the intervals let it grow at some temperature. Limits are the widest that
-// any source gives, ends included. Without a pH, or with figures that cannot be read, the answer is that it grows.
+// Grows tells whether any water activity and pH within the intervals let it grow at some
+// temperature. Limits are the widest that any source gives, ends included. Without a pH, or with
+// figures that cannot be read, the answer is that it grows.
 func Grows(o Organism, aw, ph Interval, phKnown bool) bool {
 	if o >= organismCount {
 		return true

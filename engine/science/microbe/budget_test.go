@@ -42,7 +42,13 @@ func TestLimitHoursByTheTable(t *testing.T) {
 			}
 		}
 		if printed := num(t, r["printed_low_c"]); printed > lo && LimitHours(o, printed) != hours {
-			t.Errorf("%v at the printed %v C: %v h, table %v", o, printed, LimitHours(o, printed), hours)
+			t.Errorf(
+				"%v at the printed %v C: %v h, table %v",
+				o,
+				printed,
+				LimitHours(o, printed),
+				hours,
+			)
 		}
 		if served[o] > 0 && o.Bands()[served[o]-1].ToC != lo {
 			t.Errorf("%v: a gap below %v C", o, lo)
@@ -55,7 +61,8 @@ func TestLimitHoursByTheTable(t *testing.T) {
 		if served[o] != len(bands) {
 			t.Errorf("%v: %d bands, %d rows", o, len(bands), served[o])
 		}
-		if LimitHours(o, last.ToC) != last.Hours || !math.IsInf(LimitHours(o, last.ToC+1e-9), 1) || !math.IsInf(LimitHours(o, bands[0].FromC-1e-9), 1) {
+		if LimitHours(o, last.ToC) != last.Hours || !math.IsInf(LimitHours(o, last.ToC+1e-9), 1) ||
+			!math.IsInf(LimitHours(o, bands[0].FromC-1e-9), 1) {
 			t.Errorf("%v: the ends", o)
 		}
 	}
@@ -64,13 +71,15 @@ func TestLimitHoursByTheTable(t *testing.T) {
 	}
 }
 
-// The limits of growth are the widest of every printed row; rows that say where nothing grew, or that are for toxin alone, are narrower.
+// The limits of growth are the widest of every printed row; rows that say where nothing grew, or
+// that are for toxin alone, are narrower.
 func TestGrowsByTheWidestRow(t *testing.T) {
 	type ends struct{ aw, low, high float64 }
 	widest := map[Organism]ends{}
 	for _, r := range table(t, "time-temperature-limits") {
 		o, ok := byName(r["organism"])
-		if r["row_type"] != "growth_range" || !ok || strings.Contains(r["organism"], "no growth") || strings.Contains(r["organism"], "enterotoxin") {
+		if r["row_type"] != "growth_range" || !ok || strings.Contains(r["organism"], "no growth") ||
+			strings.Contains(r["organism"], "enterotoxin") {
 			continue
 		}
 		w, seen := widest[o]
@@ -109,9 +118,10 @@ func TestGrowsByTheWidestRow(t *testing.T) {
 	}
 }
 
-// A pot that just keeps the Food Code's two stages: 57 to 21 C in 2 h, to 10 C in 2 h, to 5 C in 2 h, straight. Worked by hand from
-// the table's bands: B. cereus is 33.9/18/3 + 0.1/18/6 + 6/5.5/6 + 5/5.5/24 + 3.9/2.5/24 + 1.1/2.5/120 = 0.9171;
-// the triangles below 21.1, 15 and 6.1 C and above 55 C add 0.0132, 0.0114, 0.0067 and 0.0093: 0.9576.
+// A pot that just keeps the Food Code's two stages: 57 to 21 C in 2 h, to 10 C in 2 h, to 5 C in 2
+// h, straight. Worked by hand from the table's bands: B. cereus is 33.9/18/3 + 0.1/18/6 + 6/5.5/6 +
+// 5/5.5/24 + 3.9/2.5/24 + 1.1/2.5/120 = 0.9171; the triangles below 21.1, 15 and 6.1 C and above 55
+// C add 0.0132, 0.0114, 0.0067 and 0.0093: 0.9576.
 func TestCoolingThatKeepsTheCode(t *testing.T) {
 	e := Exposure{}
 	e.Add(57, 21, 2)
@@ -134,11 +144,16 @@ func TestUnreadableHistoryIsOverItsLimit(t *testing.T) {
 		}
 	}
 	unknown := Organism(200)
-	if !math.IsInf((&Exposure{}).Spent(unknown), 1) || LimitHours(unknown, 20) != 0 || LimitHours(SAureus, math.NaN()) != 0 || !Grows(unknown, point(0.1), point(1), true) || unknown.Bands() != nil || unknown.String() != "unknown organism" {
+	if !math.IsInf((&Exposure{}).Spent(unknown), 1) || LimitHours(unknown, 20) != 0 ||
+		LimitHours(SAureus, math.NaN()) != 0 ||
+		!Grows(unknown, point(0.1), point(1), true) ||
+		unknown.Bands() != nil ||
+		unknown.String() != "unknown organism" {
 		t.Error("an unknown organism is taken lightly")
 	}
 	for _, o := range Organisms() {
-		if o.LeavesToxin() != (o == SAureus || o == BCereus) || o.SporeFormer() != (o == BCereus || o == CPerfringens) {
+		if o.LeavesToxin() != (o == SAureus || o == BCereus) ||
+			o.SporeFormer() != (o == BCereus || o == CPerfringens) {
 			t.Error(o)
 		}
 	}
@@ -149,8 +164,18 @@ func organismOf(t *rapid.T) Organism { return rapid.SampledFrom(Organisms()).Dra
 func TestBudgetProperties(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		o := organismOf(t)
-		temp := rapid.OneOf(rapid.Float64Range(-20, 100), rapid.SampledFrom([]float64{4, 5, 5.2, 6.1, 10, 15, 21, 21.1, 30, 46.2, 57}))
-		t0, t1, hours := temp.Draw(t, "t0"), temp.Draw(t, "t1"), rapid.Float64Range(0, 100).Draw(t, "hours")
+		temp := rapid.OneOf(
+			rapid.Float64Range(-20, 100),
+			rapid.SampledFrom([]float64{4, 5, 5.2, 6.1, 10, 15, 21, 21.1, 30, 46.2, 57}),
+		)
+		t0, t1, hours := temp.Draw(
+			t,
+			"t0",
+		), temp.Draw(
+			t,
+			"t1",
+		), rapid.Float64Range(0, 100).
+			Draw(t, "hours")
 		spent := func(t0, t1, hours float64) float64 {
 			e := Exposure{}
 			e.Add(t0, t1, hours)
@@ -186,7 +211,8 @@ func TestBudgetProperties(t *testing.T) {
 	})
 }
 
-// Up to its growth limit, hotter never allows more hours; above it the table counts nothing, so there the rule must end.
+// Up to its growth limit, hotter never allows more hours; above it the table counts nothing, so
+// there the rule must end.
 func TestHotterNeverAllowsMore(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		o := organismOf(t)
@@ -222,8 +248,8 @@ func BenchmarkExposureAdd(b *testing.B) {
 	}
 }
 
-// The pace has no jump, is the band's or more from RampC above the coldest growth on, and climbs with the
-// temperature up to the growth limit.
+// The pace has no jump, is the band's or more from RampC above the coldest growth on, and climbs
+// with the temperature up to the growth limit.
 func TestPaceFollowsTheBandsWithoutAJump(t *testing.T) {
 	for _, o := range Organisms() {
 		bands := o.Bands()

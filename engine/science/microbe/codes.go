@@ -1,6 +1,7 @@
 package microbe
 
-// fc is a figure of the retail Food Code, read in a state's adoption with the same numbers as the federal model.
+// fc is a figure of the retail Food Code, read in a state's adoption with the same numbers as the
+// federal model.
 func fc(id string, value, fahrenheit float64, op Op, section string) Limit {
 	return Limit{id, value, fahrenheit, op, foodCode + " " + section, "read"}
 }
@@ -11,7 +12,8 @@ const (
 	usdaZone     = "USDA FSIS consumer guidance, danger zone"
 )
 
-// codes are the jurisdictions, each figure with its row in the published limits. The meat and poultry cooling of USDA FSIS (54.4 to
+// codes are the jurisdictions, each figure with its row in the published limits. The meat and
+// poultry cooling of USDA FSIS (54.4 to
 // 26.7 C in 1.5 h, memory) is left out: it is tighter at the top, but no law for bakers.
 var codes = [...]Limits{
 	{
@@ -44,7 +46,14 @@ var codes = [...]Limits{
 		HotHoldC:     Limit{"usda-danger-high", 60, 140, AtLeast, usdaZone, "read"},
 		ColdOutHours: Limit{"usda-out-time", 2, 0, AtMost, usdaZone, "read"},
 		HotOutHours:  Limit{"usda-out-time", 2, 0, AtMost, usdaZone, "read"},
-		ReheatC:      Limit{"usda-leftover", 74, 165, AtLeast, "USDA / foodsafety.gov chart", "read"},
+		ReheatC: Limit{
+			"usda-leftover",
+			74,
+			165,
+			AtLeast,
+			"USDA / foodsafety.gov chart",
+			"read",
+		},
 	},
 	{
 		Code: "uk", Name: "United Kingdom",

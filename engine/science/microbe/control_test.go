@@ -67,11 +67,23 @@ func holds(t testing.TB, x float64, op string, edge float64) bool {
 	return false
 }
 
-// Every cell just inside, on and just outside each of its edges: the one printed row that holds the point gives answer and words.
+// Every cell just inside, on and just outside each of its edges: the one printed row that holds the
+// point gives answer and words.
 func TestEveryCellAtItsEdges(t *testing.T) {
 	rows := table(t, "tcs-tables")
 	answers := map[string]Answer{"non-TCS": NotNeeded, "PA": FurtherAssessment}
-	words := strings.NewReplacer("aw ", "water activity ", "above", "over", "below", "under", "less than", "under", ";", ",")
+	words := strings.NewReplacer(
+		"aw ",
+		"water activity ",
+		"above",
+		"over",
+		"below",
+		"under",
+		"less than",
+		"under",
+		";",
+		",",
+	)
 	tried := map[string]int{}
 	for _, r := range rows {
 		for _, a := range []string{"aw_low", "aw_high"} {
@@ -85,20 +97,36 @@ func TestEveryCellAtItsEdges(t *testing.T) {
 						found := 0
 						for _, q := range rows {
 							if q["table"] != r["table"] || !holds(t, aw, q["aw_low_op"], num(t, q["aw_low"])) || !holds(t, aw, q["aw_high_op"], num(t, q["aw_high"])) ||
-								!holds(t, ph, q["ph_low_op"], num(t, q["ph_low"])) || !holds(t, ph, q["ph_high_op"], num(t, q["ph_high"])) {
+								!holds(t, ph, q["ph_low_op"], num(t, q["ph_low"])) ||
+								!holds(t, ph, q["ph_high_op"], num(t, q["ph_high"])) {
 								continue
 							}
 							found++
 							which := map[string]Table{"A": TableA, "B": TableB}[q["table"]]
 							got := NeedsControl(which, point(aw), point(ph), true)
 							want := "table " + q["table"] + ", " + words.Replace(q["band"])
-							if got.Answer != answers[q["result"]] || !got.Certain || got.Cell != want {
-								t.Errorf("table %s, water activity %v, pH %v: %+v, want %s and %q", q["table"], aw, ph, got, q["result"], want)
+							if got.Answer != answers[q["result"]] || !got.Certain ||
+								got.Cell != want {
+								t.Errorf(
+									"table %s, water activity %v, pH %v: %+v, want %s and %q",
+									q["table"],
+									aw,
+									ph,
+									got,
+									q["result"],
+									want,
+								)
 							}
 							tried[q["table"]+q["band"]]++
 						}
 						if found != 1 {
-							t.Errorf("table %s, water activity %v, pH %v lies in %d rows", r["table"], aw, ph, found)
+							t.Errorf(
+								"table %s, water activity %v, pH %v lies in %d rows",
+								r["table"],
+								aw,
+								ph,
+								found,
+							)
 						}
 					}
 				}
@@ -138,7 +166,8 @@ func TestControlInDoubt(t *testing.T) {
 			t.Errorf("%v aw %v pH %v: %+v", c.table, c.aw, c.ph, got)
 		}
 	}
-	if !(Control{}).Needed() || !(Control{Answer: FurtherAssessment}).Needed() || (Control{Answer: NotNeeded}).Needed() {
+	if !(Control{}).Needed() || !(Control{Answer: FurtherAssessment}).Needed() ||
+		(Control{Answer: NotNeeded}).Needed() {
 		t.Error("only NotNeeded frees a food")
 	}
 }

@@ -8,7 +8,8 @@ import (
 // Op says which side of a limit's value is allowed.
 type Op uint8
 
-// The sides. From is no bound: a clock starts as the food falls through the value, or a rule applies after it.
+// The sides. From is no bound: a clock starts as the food falls through the value, or a rule
+// applies after it.
 const (
 	AtMost Op = iota
 	Under     // the value itself is too much
@@ -29,8 +30,9 @@ type Limit struct {
 // Known tells whether the code has this figure.
 func (l Limit) Known() bool { return l.Source != "" }
 
-// Allows tells whether x, in the limit's unit, keeps it. Temperatures keep it by either figure as printed, so that Celsius and
-// Fahrenheit readings of one law agree: they differ by rounding, up to 0.45 C. Without a figure, or for NaN, nothing is allowed.
+// Allows tells whether x, in the limit's unit, keeps it. Temperatures keep it by either figure as
+// printed, so that Celsius and Fahrenheit readings of one law agree: they differ by rounding, up to
+// 0.45 C. Without a figure, or for NaN, nothing is allowed.
 func (l Limit) Allows(x float64) bool {
 	most, least := l.Value, l.Value
 	if l.Fahrenheit != 0 {
@@ -49,8 +51,8 @@ func (l Limit) Allows(x float64) bool {
 	return x <= most+ulps
 }
 
-// Limits are what one jurisdiction asks of food that needs time and temperature control. The law of the place as it stands today
-// decides, not this copy.
+// Limits are what one jurisdiction asks of food that needs time and temperature control. The law of
+// the place as it stands today decides, not this copy.
 type Limits struct {
 	Code, Name, Note string
 
@@ -78,7 +80,8 @@ type Limits struct {
 	ThawHours      Limit // raw food above ColdC while thawing so
 }
 
-// field reaches one figure of Limits; high tells that more is stricter, about what it is a figure of.
+// field reaches one figure of Limits; high tells that more is stricter, about what it is a figure
+// of.
 type field struct {
 	name  string
 	of    func(*Limits) *Limit
@@ -96,8 +99,18 @@ var fields = [...]field{
 	{"TotalHours", func(l *Limits) *Limit { return &l.TotalHours }, false, "cooling"},
 	{"AmbientHours", func(l *Limits) *Limit { return &l.AmbientHours }, false, "cooling"},
 	{"ReceivedHours", func(l *Limits) *Limit { return &l.ReceivedHours }, false, "cooling"},
-	{"ColdOutHours", func(l *Limits) *Limit { return &l.ColdOutHours }, false, "cold food out of the cold"},
-	{"HotOutHours", func(l *Limits) *Limit { return &l.HotOutHours }, false, "hot food out of the heat"},
+	{
+		"ColdOutHours",
+		func(l *Limits) *Limit { return &l.ColdOutHours },
+		false,
+		"cold food out of the cold",
+	},
+	{
+		"HotOutHours",
+		func(l *Limits) *Limit { return &l.HotOutHours },
+		false,
+		"hot food out of the heat",
+	},
 	{"KeepAfterHours", func(l *Limits) *Limit { return &l.KeepAfterHours }, false, "keeping"},
 	{"KeepDays", func(l *Limits) *Limit { return &l.KeepDays }, false, "keeping"},
 	{"KeepAtC", func(l *Limits) *Limit { return &l.KeepAtC }, false, "keeping"},
@@ -118,11 +131,14 @@ func ForCode(code string) (Limits, bool) {
 	return Limits{}, false
 }
 
-// Strictest takes of each figure the strictest that any of the codes named has: what keeps it keeps them all, cooling included,
-// since its clock starts hotter and runs shorter to a colder end. No place asks for the whole of it. A code that is not known asks
-// nothing.
+// Strictest takes of each figure the strictest that any of the codes named has: what keeps it keeps
+// them all, cooling included, since its clock starts hotter and runs shorter to a colder end. No
+// place asks for the whole of it. A code that is not known asks nothing.
 func Strictest(of ...string) Limits {
-	s := Limits{Code: "strictest", Name: "the strictest figure of each of " + strings.Join(of, ", ")}
+	s := Limits{
+		Code: "strictest",
+		Name: "the strictest figure of each of " + strings.Join(of, ", "),
+	}
 	for _, f := range fields {
 		best := f.of(&s)
 		for _, code := range of {
@@ -130,7 +146,9 @@ func Strictest(of ...string) Limits {
 			l := *f.of(&one)
 			switch {
 			case !l.Known(): // asks nothing
-			case !best.Known(), l.Value == best.Value && l.Op == Under, l.Value != best.Value && (l.Value > best.Value) == f.high:
+			case !best.Known(),
+				l.Value == best.Value && l.Op == Under,
+				l.Value != best.Value && (l.Value > best.Value) == f.high:
 				*best = l
 			}
 		}
@@ -138,8 +156,8 @@ func Strictest(of ...string) Limits {
 	return s
 }
 
-// Or fills every figure that l has none of from other, and lists what those figures are about: a code that is silent on cooling is
-// no leave to cool slowly.
+// Or fills every figure that l has none of from other, and lists what those figures are about: a
+// code that is silent on cooling is no leave to cool slowly.
 func (l Limits) Or(other Limits) (filled Limits, borrowed []string) {
 	for _, f := range fields {
 		own, spare := f.of(&l), f.of(&other)
@@ -147,15 +165,17 @@ func (l Limits) Or(other Limits) (filled Limits, borrowed []string) {
 			continue
 		}
 		*own = *spare
-		if n := len(borrowed); n == 0 || borrowed[n-1] != f.about { // figures of one thing stand together
+		if n := len(borrowed); n == 0 ||
+			borrowed[n-1] != f.about { // figures of one thing stand together
 			borrowed = append(borrowed, f.about)
 		}
 	}
 	return l, borrowed
 }
 
-// NewtonHours is how long Newton's cooling (or warming) from fromC to toC takes, h: T = Ta + (T0 - Ta) exp(-t/tau), the time
-// constant tau in h, above 0. +Inf where toC is never reached, NaN for figures that cannot be read. A law, so its error is tau's.
+// NewtonHours is how long Newton's cooling (or warming) from fromC to toC takes, h: T = Ta + (T0 -
+// Ta) exp(-t/tau), the time constant tau in h, above 0. +Inf where toC is never reached, NaN for
+// figures that cannot be read. A law, so its error is tau's.
 func NewtonHours(tauHours, ambientC, fromC, toC float64) float64 {
 	if !(tauHours > 0) || !readable(ambientC) || !readable(fromC) || !readable(toC) {
 		return math.NaN()
@@ -170,8 +190,9 @@ func NewtonHours(tauHours, ambientC, fromC, toC float64) float64 {
 	return tauHours * math.Log(ratio)
 }
 
-// LargestTau is the largest time constant of Newton's cooling, h, that still keeps both stages, and whether the first governs.
-// 0 where the air is too warm for either end; +Inf where the code sets no stage. Where a stage's Op is Under, tau must lie below.
+// LargestTau is the largest time constant of Newton's cooling, h, that still keeps both stages, and
+// whether the first governs. 0 where the air is too warm for either end; +Inf where the code sets
+// no stage. Where a stage's Op is Under, tau must lie below.
 func (l Limits) LargestTau(ambientC float64) (tauHours float64, firstGoverns bool) {
 	tauHours = math.Inf(1)
 	for i, stage := range [...][2]Limit{{l.FirstToC, l.FirstHours}, {l.SecondToC, l.TotalHours}} {

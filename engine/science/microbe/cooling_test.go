@@ -28,7 +28,8 @@ func codeNames() []string {
 	return names
 }
 
-// Every figure of every code is its row's, with source, section, basis and Fahrenheit; the row's words give the side.
+// Every figure of every code is its row's, with source, section, basis and Fahrenheit; the row's
+// words give the side.
 func TestCodesByTheTable(t *testing.T) {
 	rows := limitRows(t)
 	units := map[string]string{"C": "C", "Hours": "h", "Days": "day"}
@@ -58,7 +59,13 @@ func TestCodesByTheTable(t *testing.T) {
 				}
 			}
 			for _, part := range []string{r["source"], r["section"]} {
-				if !strings.Contains(got.Source, strings.TrimSuffix(part, " 2013")) && !strings.Contains(strings.ReplaceAll(got.Source, " (SI 2013/2996)", ""), part) && part != "rapid chilling" && part != "safe minimum cooking temperatures" {
+				if !strings.Contains(got.Source, strings.TrimSuffix(part, " 2013")) &&
+					!strings.Contains(
+						strings.ReplaceAll(got.Source, " (SI 2013/2996)", ""),
+						part,
+					) &&
+					part != "rapid chilling" &&
+					part != "safe minimum cooking temperatures" {
 					t.Errorf("%s: source %q lacks %q", got.ID, got.Source, part)
 				}
 			}
@@ -99,7 +106,10 @@ func TestFahrenheitAndCelsiusAgree(t *testing.T) {
 		for op, outward := range map[Op]float64{AtMost: 1, AtLeast: -1} {
 			l := Limit{Value: c, Fahrenheit: f, Op: op, Source: "x"}
 			tried++
-			if !l.Allows(c) || !l.Allows(inC) || l.Allows(c+outward/2) || l.Allows(inC+outward/1.8) || !l.Allows(c-outward/2) || !l.Allows(inC-outward/1.8) {
+			if !l.Allows(c) || !l.Allows(inC) || l.Allows(c+outward/2) ||
+				l.Allows(inC+outward/1.8) ||
+				!l.Allows(c-outward/2) ||
+				!l.Allows(inC-outward/1.8) {
 				t.Errorf("%s, op %d: %v C, %v F", r["id"], op, c, f)
 			}
 		}
@@ -129,7 +139,8 @@ func TestStrictest(t *testing.T) {
 	s := Strictest(codeNames()...)
 	for name, want := range map[string]float64{"ColdC": 4.4, "HotHoldC": 63, "CoolFromC": 63, "FirstToC": 10, "FirstHours": 2, "SecondToC": 5, "TotalHours": 6, "AmbientHours": 4,
 		"ColdOutHours": 2, "HotOutHours": 2, "KeepDays": 7, "ReheatC": 74, "ShellEggC": 7} {
-		if got := reflect.ValueOf(s).FieldByName(name).Interface().(Limit); got.Value != want || got.Source == "" {
+		if got := reflect.ValueOf(s).FieldByName(name).Interface().(Limit); got.Value != want ||
+			got.Source == "" {
 			t.Errorf("%s: %+v, want %v", name, got, want)
 		}
 	}
@@ -138,9 +149,11 @@ func TestStrictest(t *testing.T) {
 	}
 	rapid.Check(t, func(t *rapid.T) {
 		l, _ := ForCode(rapid.SampledFrom(codeNames()).Draw(t, "code"))
-		x := rapid.OneOf(rapid.Float64Range(0, 80), rapid.SampledFrom([]float64{2, 4, 4.4, 5, 7, 8, 21, 57, 60, 63, 74})).Draw(t, "x")
+		x := rapid.OneOf(rapid.Float64Range(0, 80), rapid.SampledFrom([]float64{2, 4, 4.4, 5, 7, 8, 21, 57, 60, 63, 74})).
+			Draw(t, "x")
 		for _, f := range fields {
-			if own := f.of(&l); own.Known() && own.Op != From && f.of(&s).Allows(x) && !own.Allows(x) {
+			if own := f.of(&l); own.Known() && own.Op != From && f.of(&s).Allows(x) &&
+				!own.Allows(x) {
 				t.Fatalf("%s %s: %v is refused, and the strictest allows it", l.Code, f.name, x)
 			}
 		}
@@ -156,7 +169,8 @@ func TestStrictest(t *testing.T) {
 func TestStrictestOfSomeAndOr(t *testing.T) {
 	s := Strictest("us-food-code", "eu-852-2004", "uk", "nowhere")
 	for name, want := range map[string]float64{"ColdC": 5, "HotHoldC": 63, "CoolFromC": 57, "FirstToC": 21, "FirstHours": 2, "SecondToC": 5, "TotalHours": 6, "ColdOutHours": 4, "HotOutHours": 2} {
-		if got := reflect.ValueOf(s).FieldByName(name).Interface().(Limit); got.Value != want || got.Source == "" {
+		if got := reflect.ValueOf(s).FieldByName(name).Interface().(Limit); got.Value != want ||
+			got.Source == "" {
 			t.Errorf("%s: %+v, want %v", name, got, want)
 		}
 	}
@@ -165,7 +179,8 @@ func TestStrictestOfSomeAndOr(t *testing.T) {
 	}
 	uk, _ := ForCode("uk")
 	l, borrowed := uk.Or(s)
-	if l.ColdC.Value != 8 || l.HotHoldC.Value != 63 || l.FirstHours != s.FirstHours || strings.Join(borrowed, ", ") != "cooling, keeping, reheating, shell eggs, thawing" {
+	if l.ColdC.Value != 8 || l.HotHoldC.Value != 63 || l.FirstHours != s.FirstHours ||
+		strings.Join(borrowed, ", ") != "cooling, keeping, reheating, shell eggs, thawing" {
 		t.Errorf("the uk borrows %q: %+v", borrowed, l)
 	}
 	us, _ := ForCode("us-food-code")
@@ -189,10 +204,12 @@ func TestNewtonCooling(t *testing.T) {
 			t.Errorf("%+v: %v", c, got)
 		}
 	}
-	if !math.IsInf(NewtonHours(1, 5, 57, 5), 1) || !math.IsInf(NewtonHours(1, 4, 21, 57), 1) || !math.IsInf(NewtonHours(1, 22, 57, 5), 1) {
+	if !math.IsInf(NewtonHours(1, 5, 57, 5), 1) || !math.IsInf(NewtonHours(1, 4, 21, 57), 1) ||
+		!math.IsInf(NewtonHours(1, 22, 57, 5), 1) {
 		t.Error("reaches what it never reaches")
 	}
-	if !math.IsNaN(NewtonHours(0, 4, 57, 5)) || !math.IsNaN(NewtonHours(1, math.NaN(), 57, 5)) || !math.IsNaN(NewtonHours(1, 4, math.Inf(1), 5)) {
+	if !math.IsNaN(NewtonHours(0, 4, 57, 5)) || !math.IsNaN(NewtonHours(1, math.NaN(), 57, 5)) ||
+		!math.IsNaN(NewtonHours(1, 4, math.Inf(1), 5)) {
 		t.Error("unreadable figures are answered")
 	}
 	l, _ := ForCode("us-food-code")
@@ -243,7 +260,8 @@ func TestCooksByTheTable(t *testing.T) {
 			continue
 		}
 		for _, c := range EggCooks {
-			if c.TempC == num(t, r["temp_c"]) && (near(c.Seconds, num(t, r["time_min"])*60, 0.01) || c.TempC == 70) {
+			if c.TempC == num(t, r["temp_c"]) &&
+				(near(c.Seconds, num(t, r["time_min"])*60, 0.01) || c.TempC == 70) {
 				matched++
 			}
 		}

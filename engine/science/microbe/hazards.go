@@ -35,9 +35,9 @@ var (
 		"a day under J. Food Prot. 62(4):349-355 (1999), abstract", "judgement"}
 )
 
-// Botulinum answers for a sealed part that stands at warmestC for the given days. coldC is the most of
-// the place's cold holding. Of intervals the high end decides; a pH or a water activity that is not
-// known, or cannot be read, earns no credit. because names the figure that decided.
+// Botulinum answers for a sealed part that stands at warmestC for the given days. coldC is the most
+// of the place's cold holding. Of intervals the high end decides; a pH or a water activity that is
+// not known, or cannot be read, earns no credit. because names the figure that decided.
 func Botulinum(s Sealed, warmestC, coldC, days float64, aw, ph Interval, phKnown bool) (
 	level Level, because Limit) {
 	acid := phKnown && ph.Lo >= 0 && ph.Lo <= ph.Hi && AcidPH.Allows(ph.Hi)
@@ -71,8 +71,9 @@ type Floor struct {
 	Source, Basis string
 }
 
-// The floors. 71 C is the oldest direct finding for baked foods with dried egg: "160 F or higher in the
-// slowest heating region" (Adequacy of cooking procedures, abstract read; author and year not shown).
+// The floors. 71 C is the oldest direct finding for baked foods with dried egg: "160 F or higher in
+// the slowest heating region" (Adequacy of cooking procedures, abstract read; author and year not
+// shown).
 var (
 	LeanFloor = Floor{71, 74, "5 log at once in bun dough, computed; below 71 C the oldest finding",
 		"judgement"}
@@ -129,8 +130,9 @@ var (
 
 const ukAdvice = "Food Standards Agency, cooking safely in your business"
 
-// Reheated reports whether food that was cooked and cooled is hot enough for hot holding: every part
-// held at tC for the given seconds, and on its way there, from the cold, for at most two hours.
+// Reheated reports whether food that was cooked and cooled is hot enough for hot holding: every
+// part held at tC for the given seconds, and on its way there, from the cold, for at most two
+// hours.
 func Reheated(tC, seconds, hours float64) bool {
 	code, _ := ForCode("us-food-code")
 	return ReheatForHolding.MetBy(tC, seconds) && hours >= 0 && code.ReheatHours.Allows(hours) &&

@@ -151,7 +151,8 @@ func TestReheatsByTheTable(t *testing.T) {
 	if r := rows["sco-reheat"]; num(t, r["value"]) != ScotlandReheat.Value || r["basis"] != "read" {
 		t.Errorf("%v", r)
 	}
-	if r := rows["uk-8c"]; num(t, r["value"]) != mustCode(t, "uk").ColdC.Value || r["basis"] != "read" {
+	if r := rows["uk-8c"]; num(t, r["value"]) != mustCode(t, "uk").ColdC.Value ||
+		r["basis"] != "read" {
 		t.Errorf("%v", r)
 	}
 	text := rows["uk-cook-equiv"]["value"]
@@ -162,7 +163,8 @@ func TestReheatsByTheTable(t *testing.T) {
 		if f[3] == "min" {
 			seconds *= 60
 		}
-		if num(t, f[0]) != c.TempC || seconds != c.Seconds || rows["uk-cook-equiv"]["basis"] != c.Basis {
+		if num(t, f[0]) != c.TempC || seconds != c.Seconds ||
+			rows["uk-cook-equiv"]["basis"] != c.Basis {
 			t.Errorf("%q: %+v", want, c)
 		}
 	}

@@ -5,11 +5,12 @@ import (
 	"sort"
 )
 
-// BeyondTested is how far above its tested temperatures a line may be drawn, C: Thomas, White & Longree, Appl. Microbiol. 14:815
-// (1966) (read). Above that a Line's rate stays level.
+// BeyondTested is how far above its tested temperatures a line may be drawn, C: Thomas, White &
+// Longree, Appl. Microbiol. 14:815 (1966) (read). Above that a Line's rate stays level.
 const BeyondTested = 5.56
 
-// Line is one published D and z: log10 D(T) = log10 DMin + (RefC - T)/ZC, D in minutes for one log10 of the organism.
+// Line is one published D and z: log10 D(T) = log10 DMin + (RefC - T)/ZC, D in minutes for one
+// log10 of the organism.
 type Line struct {
 	Medium             string
 	DMin, RefC, ZC     float64 // min, C, C; above 0
@@ -46,7 +47,8 @@ var (
 // Food is a kind of food to choose lines for.
 type Food uint8
 
-// The kinds. Dough is the careful choice among doughs, and the one for batters, crumbs, nut pastes and sugary fillings.
+// The kinds. Dough is the careful choice among doughs, and the one for batters, crumbs, nut pastes
+// and sugary fillings.
 const (
 	Dough     Food = iota // chosen by water activity
 	BunDough              // a yeast dough no richer than a hamburger bun; its source warns against carrying it further
@@ -62,14 +64,17 @@ type Kill struct {
 	pieces []piece
 }
 
-// piece is a span where one line leads: from fromC to the next piece its rate is rate at fromC, times 10 each z (level where z is 0).
+// piece is a span where one line leads: from fromC to the next piece its rate is rate at fromC,
+// times 10 each z (level where z is 0).
 type piece struct{ fromC, rate, z float64 }
 
-// KillFor chooses by kind and by the low end of the water activity. Between two published foods the drier, sweeter one serves: at
+// KillFor chooses by kind and by the low end of the water activity. Between two published foods the
+// drier, sweeter one serves: at
 // 0.947 or more a Dough is English muffin dough, at 0.928 or more sweet batter, at 0.421 or more nut cookie dough, below that, and without
-// a water activity, nothing is counted. The egg, dairy, meat and bun lines serve from 0.947 up only; drier, those foods are taken as Dough.
-// A drier food's line is kept as a floor under the wetter one's, since drying protects: so a rate that must stay level above its own
-// tested temperatures still rises where a drier food is known to.
+// a water activity, nothing is counted. The egg, dairy, meat and bun lines serve from 0.947 up
+// only; drier, those foods are taken as Dough. A drier food's line is kept as a floor under the
+// wetter one's, since drying protects: so a rate that must stay level above its own tested
+// temperatures still rises where a drier food is known to.
 func KillFor(food Food, awLo float64) Kill {
 	chain := []Line{muffinDoughLine, batterLine, nutPasteLine}
 	for len(chain) > 0 && !(awLo >= chain[0].Aw) {
@@ -91,13 +96,15 @@ func KillFor(food Food, awLo float64) Kill {
 	return NewKill(meatLine)
 }
 
-// NewKill follows at each temperature the fastest of the lines. A line with figures out of range counts nothing.
+// NewKill follows at each temperature the fastest of the lines. A line with figures out of range
+// counts nothing.
 func NewKill(lines ...Line) Kill {
 	k := Kill{Lines: lines}
 	var sound []Line
 	var at []float64
 	for _, l := range lines {
-		if l.DMin > 0 && l.ZC > 0 && l.LowC <= l.HighC && readable(l.RefC) && readable(l.LowC) && readable(l.HighC) {
+		if l.DMin > 0 && l.ZC > 0 && l.LowC <= l.HighC && readable(l.RefC) && readable(l.LowC) &&
+			readable(l.HighC) {
 			sound = append(sound, l)
 			at = append(at, l.LowC, l.HighC+BeyondTested)
 		}
@@ -163,9 +170,10 @@ func (l Line) slope(tC float64) float64 {
 	return 0
 }
 
-// Log is the fall in Salmonella, log10, while the temperature runs straight from t0C to t1C in the given minutes: the integral of
-// dt/D(T), exact. Pass the core at its slow end. -273.15 to 1000 C, 0 min or more; anything else kills nothing. Strains and foods
-// differ by half and more, and survivors tail: a figure over 5 means a kill step, not that many logs.
+// Log is the fall in Salmonella, log10, while the temperature runs straight from t0C to t1C in the
+// given minutes: the integral of dt/D(T), exact. Pass the core at its slow end. -273.15 to 1000 C,
+// 0 min or more; anything else kills nothing. Strains and foods differ by half and more, and
+// survivors tail: a figure over 5 means a kill step, not that many logs.
 func (k Kill) Log(t0C, t1C, minutes float64) float64 {
 	if !readable(t0C) || !readable(t1C) || !(minutes > 0 && minutes <= math.MaxFloat64) {
 		return 0

@@ -45,8 +45,8 @@ func TestLethalityWorked(t *testing.T) {
 	}
 }
 
-// No line is faster than a D that is printed for its food, and the dough lines are within a third of it; water activity and tested ends
-// are the table's, z at least its printed figure.
+// No line is faster than a D that is printed for its food, and the dough lines are within a third
+// of it; water activity and tested ends are the table's, z at least its printed figure.
 func TestLinesByTheTable(t *testing.T) {
 	for _, c := range []struct {
 		line     Line
@@ -63,7 +63,8 @@ func TestLinesByTheTable(t *testing.T) {
 	} {
 		points, low, high := 0, math.Inf(1), math.Inf(-1)
 		for _, r := range table(t, "lethality") {
-			if r["medium"] != c.medium || !strings.HasPrefix(r["organism"], "Salmonella") || r["row_type"] != "D" && r["row_type"] != "envelope" {
+			if r["medium"] != c.medium || !strings.HasPrefix(r["organism"], "Salmonella") ||
+				r["row_type"] != "D" && r["row_type"] != "envelope" {
 				continue
 			}
 			points++
@@ -87,12 +88,20 @@ func TestLinesByTheTable(t *testing.T) {
 			t.Errorf("%s: %d points", c.medium, points)
 		}
 		if c.line.Medium != plainEggLine.Medium && (low != c.line.LowC || high != c.line.HighC) {
-			t.Errorf("%s: tested %v to %v C, line %v to %v", c.medium, low, high, c.line.LowC, c.line.HighC)
+			t.Errorf(
+				"%s: tested %v to %v C, line %v to %v",
+				c.medium,
+				low,
+				high,
+				c.line.LowC,
+				c.line.HighC,
+			)
 		}
 	}
 }
 
-// Held for a printed time, no line gives more than the printed fall: FSIS's table for lean meat and the heat-resistant strains in egg.
+// Held for a printed time, no line gives more than the printed fall: FSIS's table for lean meat and
+// the heat-resistant strains in egg.
 func TestHoldsByTheTable(t *testing.T) {
 	meat, egg := 0, 0
 	for _, r := range table(t, "lethality") {
@@ -102,7 +111,8 @@ func TestHoldsByTheTable(t *testing.T) {
 		case r["medium"] == "lean meat, moist heat":
 			meat++
 			// 70 C is printed as reached at once, which no line can give.
-			if got := KillFor(LeanMeat, 0.98).Log(at, at, minutes); got > log*1.0001 || minutes > 0 && got < log*0.83 {
+			if got := KillFor(LeanMeat, 0.98).Log(at, at, minutes); got > log*1.0001 ||
+				minutes > 0 && got < log*0.83 {
 				t.Errorf("lean meat, %v C for %v min: %.2f log, printed %v", at, minutes, got, log)
 			}
 		case strings.HasPrefix(r["organism"], "Salmonella, heat-resistant"):
@@ -137,7 +147,12 @@ func TestKillForTakesTheDrierRow(t *testing.T) {
 			t.Errorf("food %d, aw %v kills", c.food, c.aw)
 		}
 	}
-	if (Kill{}).Log(90, 90, 60) != 0 || NewKill(Line{DMin: -1, ZC: 5, HighC: 90}, Line{DMin: 1, ZC: math.NaN(), HighC: 90}).Log(80, 80, 9) != 0 {
+	if (Kill{}).Log(90, 90, 60) != 0 ||
+		NewKill(
+			Line{DMin: -1, ZC: 5, HighC: 90},
+			Line{DMin: 1, ZC: math.NaN(), HighC: 90},
+		).Log(80, 80, 9) !=
+			0 {
 		t.Error("a line that cannot be read kills")
 	}
 }
@@ -145,10 +160,12 @@ func TestKillForTakesTheDrierRow(t *testing.T) {
 func TestNothingBelowTheTestedAndLevelAbove(t *testing.T) {
 	for _, l := range []Line{plainEggLine, custardLine, bunLine, muffinDoughLine, batterLine, nutPasteLine, meatLine} {
 		k, top := NewKill(l), l.HighC+BeyondTested
-		if k.Log(l.LowC-1e-9, l.LowC-1e-9, 1e6) != 0 || k.Log(4, l.LowC, 600) != 0 || !(k.Log(l.LowC, l.LowC, 1) > 0) {
+		if k.Log(l.LowC-1e-9, l.LowC-1e-9, 1e6) != 0 || k.Log(4, l.LowC, 600) != 0 ||
+			!(k.Log(l.LowC, l.LowC, 1) > 0) {
 			t.Errorf("%s: the low end", l.Medium)
 		}
-		if level := k.Log(top, top, 1); !near(k.Log(100, 100, 1), level, 1e-12*level) || !(k.Log(top-0.1, top-0.1, 1) < level) {
+		if level := k.Log(top, top, 1); !near(k.Log(100, 100, 1), level, 1e-12*level) ||
+			!(k.Log(top-0.1, top-0.1, 1) < level) {
 			t.Errorf("%s: the high end", l.Medium)
 		}
 		if l.Source == "" || l.How == "" || l.Basis == "" {
@@ -162,10 +179,22 @@ func TestNothingBelowTheTestedAndLevelAbove(t *testing.T) {
 	}
 }
 
-// Where two lines cross, the faster takes over: the bun's line turns level at 66.56 C and the muffin dough's rises on to 67.56 C; two
-// made-up lines cross while both rise.
+// Where two lines cross, the faster takes over: the bun's line turns level at 66.56 C and the
+// muffin dough's rises on to 67.56 C; two made-up lines cross while both rise.
 func TestFasterLineTakesOverAtTheCrossing(t *testing.T) {
-	steep, gentle := Line{DMin: 1, RefC: 60, ZC: 5, LowC: 50, HighC: 90}, Line{DMin: 0.5, RefC: 60, ZC: 20, LowC: 50, HighC: 90}
+	steep, gentle := Line{
+		DMin:  1,
+		RefC:  60,
+		ZC:    5,
+		LowC:  50,
+		HighC: 90,
+	}, Line{
+		DMin:  0.5,
+		RefC:  60,
+		ZC:    20,
+		LowC:  50,
+		HighC: 90,
+	}
 	for _, c := range []struct {
 		k      Kill
 		lo, hi float64
@@ -184,26 +213,41 @@ func TestFasterLineTakesOverAtTheCrossing(t *testing.T) {
 
 // kills draws what a caller may hold.
 func kills(t *rapid.T) Kill {
-	return KillFor(Food(rapid.IntRange(0, 5).Draw(t, "food")), rapid.Float64Range(0.3, 1).Draw(t, "aw"))
+	return KillFor(
+		Food(rapid.IntRange(0, 5).Draw(t, "food")),
+		rapid.Float64Range(0.3, 1).Draw(t, "aw"),
+	)
 }
 
 func TestLethalityProperties(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		k := kills(t)
-		temp := rapid.OneOf(rapid.Float64Range(40, 100), rapid.SampledFrom([]float64{55, 60, 61, 65.56, 66.56, 67.56, 70, 75, 90.56}))
-		t0, t1, minutes := temp.Draw(t, "t0"), temp.Draw(t, "t1"), rapid.Float64Range(0, 60).Draw(t, "minutes")
+		temp := rapid.OneOf(
+			rapid.Float64Range(40, 100),
+			rapid.SampledFrom([]float64{55, 60, 61, 65.56, 66.56, 67.56, 70, 75, 90.56}),
+		)
+		t0, t1, minutes := temp.Draw(
+			t,
+			"t0",
+		), temp.Draw(
+			t,
+			"t1",
+		), rapid.Float64Range(0, 60).
+			Draw(t, "minutes")
 		whole := k.Log(t0, t1, minutes)
 		if !(whole >= 0) || math.IsInf(whole, 0) {
 			t.Fatal(whole)
 		}
-		if share := rapid.Float64Range(0.01, 0.99).Draw(t, "split"); math.Abs(t1-t0) > 1e-3 || t0 == t1 {
+		if share := rapid.Float64Range(0.01, 0.99).Draw(t, "split"); math.Abs(t1-t0) > 1e-3 ||
+			t0 == t1 {
 			middle := t0 + (t1-t0)*share
 			if parts := k.Log(t0, middle, minutes*share) + k.Log(middle, t1, minutes*(1-share)); !near(parts, whole, 1e-8*(1+whole)) {
 				t.Fatalf("%v whole, %v in parts", whole, parts)
 			}
 		}
 		up := rapid.Float64Range(0, 5).Draw(t, "up")
-		if k.Log(t0+up, t1+up, minutes) < whole*(1-1e-9) || k.Log(t0, t1, minutes+up) < whole*(1-1e-9) {
+		if k.Log(t0+up, t1+up, minutes) < whole*(1-1e-9) ||
+			k.Log(t0, t1, minutes+up) < whole*(1-1e-9) {
 			t.Fatal("hotter or longer kills less")
 		}
 		// Midpoints of short steps over the fastest line, the plain second way.
@@ -225,7 +269,10 @@ func TestLethalityProperties(t *testing.T) {
 // Sugar and drying protect: a drier dough never dies faster.
 func TestDrierNeverDiesFaster(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		aw, drop := rapid.Float64Range(0.3, 1).Draw(t, "aw"), rapid.Float64Range(0, 0.5).Draw(t, "drop")
+		aw, drop := rapid.Float64Range(0.3, 1).
+			Draw(t, "aw"),
+			rapid.Float64Range(0, 0.5).
+				Draw(t, "drop")
 		at := rapid.Float64Range(50, 100).Draw(t, "at")
 		food := Food(rapid.IntRange(0, 1).Draw(t, "food"))
 		if wet, dry := KillFor(food, aw).Log(at, at, 1), KillFor(food, aw-drop).Log(at, at, 1); dry > wet*(1+1e-9) {

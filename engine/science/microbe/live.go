@@ -91,7 +91,13 @@ func (g Growth) Log(t0C, t1C, hours float64) figure.Estimate {
 		return g.PerHour(lo).Times(hours)
 	}
 	mean := func(b float64) float64 { return g.area(b, lo, hi) / (hi - lo) }
-	return figure.Estimate{Low: mean(g.B.Low), Mid: mean(g.B.Mid), High: mean(g.B.High)}.Times(hours)
+	return figure.Estimate{
+		Low:  mean(g.B.Low),
+		Mid:  mean(g.B.Mid),
+		High: mean(g.B.High),
+	}.Times(
+		hours,
+	)
 }
 
 // area is the integral of rate over temperature: a parabola up to where the rate levels, then flat.

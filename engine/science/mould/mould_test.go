@@ -58,7 +58,11 @@ func TestPublishedPoints(t *testing.T) {
 		if r["kind"] == "product" {
 			tolerance = days / 10
 		}
-		estimate, silent := Days(Goods{}, figure.Point(number(t, r["erh_percent"])), number(t, r["temp_c"]))
+		estimate, silent := Days(
+			Goods{},
+			figure.Point(number(t, r["erh_percent"])),
+			number(t, r["temp_c"]),
+		)
 		got, ok := estimate.Mid, silent == ""
 		if !ok || math.Abs(got-days) > tolerance {
 			t.Errorf("%v: %.2f days, published %v", r, got, days)
@@ -179,7 +183,8 @@ func TestDaysByHumidity(t *testing.T) {
 
 func TestTheLineNeverExtrapolates(t *testing.T) {
 	for _, c := range [][2]float64{{73.9, 21}, {80, 20.9}, {80, 27.1}, {80, math.NaN()}} {
-		if days, silent := Days(Goods{}, figure.Point(c[0]), c[1]); silent == "" || !math.IsNaN(days.Mid) {
+		if days, silent := Days(Goods{}, figure.Point(c[0]), c[1]); silent == "" ||
+			!math.IsNaN(days.Mid) {
 			t.Errorf("%v answers %v", c, days)
 		}
 	}

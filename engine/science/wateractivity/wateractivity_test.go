@@ -118,10 +118,7 @@ func TestSingleSolutes(t *testing.T) {
 		}
 		if kind == "saturated" && solute != "invert sugar (1:1)" {
 			held, full := Dissolved(alone(t, solute, 1e4)), alone(t, solute, 1e4)
-			if sum := held.SucroseG + held.GlucoseG + held.FructoseG + held.LactoseG + held.SaltG; math.Abs(
-				sum-grams,
-			) > 0.04*grams ||
-				full == held {
+			if sum := held.SucroseG + held.GlucoseG + held.FructoseG + held.LactoseG + held.SaltG; math.Abs(sum-grams) > 0.04*grams || full == held {
 				t.Errorf("%s holds %.1f g, table %.1f", solute, sum, grams)
 			}
 		}
@@ -430,9 +427,7 @@ func TestNorrishConstants(t *testing.T) {
 	// Two sugars in one equation: the roots of the constants add, the activities do not multiply.
 	both, _ := Of(Solution{WaterG: 1000, SucroseG: 342.3 * m, GlucoseG: 180.16 * m})
 	x := m / (2*m + 1000/18.0153)
-	if want := (1 - 2*x) * math.Exp(-math.Pow((math.Sqrt(6.47)+math.Sqrt(2.25))*x, 2)); math.Abs(
-		both-want,
-	) > 1e-9 {
+	if want := (1 - 2*x) * math.Exp(-math.Pow((math.Sqrt(6.47)+math.Sqrt(2.25))*x, 2)); math.Abs(both-want) > 1e-9 {
 		t.Errorf("sucrose and glucose: %g, want %g", both, want)
 	}
 }
