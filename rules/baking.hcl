@@ -12,7 +12,7 @@ rule "oven-hot" {
   limits = { margin_c = 10 }
   note   = "bake.at_c <= bake.oven_high_c + 2 * limit.margin_c"
   when   = "part.has_leaven && part.has_flour && formula.pieces > 0 && bake.at_c > bake.oven_high_c + limit.margin_c"
-  say    = "The oven is at {bake.at_c}; for pieces of {bake.piece_g} like these, published formulas end at {bake.oven_high_c}. Go lower and longer, or cover the top once it has coloured."
+  say    = "The oven is at {bake.at_c}; published formulas end at {bake.oven_high_c}. Bake cooler and longer, or cover the top once it has coloured."
   why    = "Large, rich or filled pieces brown on sugar, egg and milk long before the middle is done."
   source = "formula cards: rolls and sweet dough 191 to 220 C, challah 204 C, panettone 180 C for 55 min (read); that large, rich and filled pieces want 180 to 190 C is common practice. Across the cards size counts for more than sugar"
 
@@ -85,7 +85,7 @@ rule "core-low" {
   level  = "risk"
   limits = { core_c = 85 }
   when   = "part.has_leaven && part.has_flour && (known(bake.core_target_c) && bake.core_target_c < limit.core_c || bake.is_measured && bake.core_end_c < limit.core_c)"
-  say    = "This bake ends at a core of {bake.is_measured ? bake.core_end_c : bake.core_target_c} C. Under {limit.core_c} the crumb is not set: bake to 90 C, or to 93 C in a tin or with a filling."
+  say    = "{bake.is_measured ? 'Your probe read' : 'This bake aims for'} a core of {bake.is_measured ? bake.core_end_c : bake.core_target_c} C; under {limit.core_c} the crumb is not set. Bake to 90 C, or 93 C in a tin or if filled."
   why    = "Sugar and fat hold the starch back from setting, and the egg must set as well. An under-baked crumb is gummy and falls in as it cools."
   source = "brioche 85 to 90.6 C: bread-bakers list digest v108 n020 (read); 82 C is the lowest of the published ranges (Reinhart, memory); soft enriched rolls 86 to 93 C: common practice"
 
@@ -134,7 +134,7 @@ rule "core-high" {
   level  = "risk"
   limits = { core_c = 98, margin_c = 0.5 }
   when   = "part.has_leaven && part.has_flour && known(bake.core_target_c) && bake.core_target_c > min(limit.core_c, bake.boils_c - limit.margin_c)"
-  say    = "This bake is to end at a core of {bake.core_target_c}. Enriched bread is done at 85 to 93 C, and at {kitchen.altitude_m} above the sea water boils at {bake.boils_c}: no crumb comes closer to that than {limit.margin_c}. Ask for 90 to 93 C."
+  say    = "This bake aims for a core of {bake.core_target_c}; over {min(limit.core_c, bake.boils_c - limit.margin_c)} C the crumb dries out or never gets there. Ask for 90 to 93 C."
   why    = "Each degree near boiling costs minutes, and all of them dry the crumb. Above its boiling point the core never gets there, and the piece burns waiting."
   source = "soft enriched rolls 86 to 93 C: common practice; pan bread 93 to 98 C (online trade encyclopedia; New Zealand baking information site, read); crumb is capped at boiling, 100 C less 0.0033 C a metre (standard atmosphere, computed)"
 
@@ -172,7 +172,7 @@ rule "core-missed" {
   on     = "bake"
   level  = "risk"
   when   = "part.has_leaven && part.has_flour && bake.is_measured && known(bake.core_target_c) && bake.core_end_c < bake.core_target_c"
-  say    = "Your probe read {bake.core_end_c} at the end of this bake, and {bake.core_target_c} was wanted. Bake on until the middle is there, then write the new reading."
+  say    = "Your probe read {bake.core_end_c} at the end of this bake; {bake.core_target_c} was wanted. Bake on until the middle is there, then write the new reading."
   why    = "The probe, not the clock, proves that the middle is baked."
   source = "USDA safe temperature chart, on measuring the core (read); that a formula's own target is to be met is common practice"
 }
@@ -195,7 +195,7 @@ rule "bake-short" {
   level  = "risk"
   when   = "part.has_leaven && part.has_flour && formula.pieces > 0 && !bake.is_measured && known(bake.minutes_to_core) && bake.minutes < bake.minutes_to_core"
   doubt  = "middle"
-  say    = "In {bake.minutes} the middle does not come to {bake.core_target_c}: by the model that takes {bake.minutes_to_core}, give or take half as much again; twice as much under 140 C. Bake it longer, or smaller and flatter. If your probe says otherwise, write measured = \"92 C core\" in the bake."
+  say    = "The bake lasts {bake.minutes}, and the middle needs {bake.minutes_to_core}[ to {bake.core_target_c}]. Bake longer or smaller, or write your probe's reading: measured = \"92 C core\"."
   why    = "A filling and a tin both slow the middle down. Colour is there long before the core is."
   source = "conduction with the oven's heat at the skin, fitted to 13 published bakes whose sizes are assumed: a factor of 1.4 in a tin and for rolls, 1.6 for a loaf that stands free, up to 2 below 140 and above 250 C"
 
@@ -249,7 +249,7 @@ rule "cut-too-soon" {
   limits = { core_c = 40, piece_g = 250 }
   when   = "part.has_leaven && cool.is_after_bake && cool.is_last_cool && !cool.is_stored_next && (!known(formula.piece_g) || formula.piece_g > limit.piece_g) && cool.core_end_c > limit.core_c"
   doubt  = "middle"
-  say    = "When cooling ends the middle is still at {cool.core_end_c}. Do not cut before it is at {limit.core_c} or less: a tin loaf takes two to three hours."
+  say    = "After cooling the middle is still at {cool.core_end_c}; cut at {limit.core_c} or less. Cool it longer: a tin loaf takes two to three hours."
   why    = "Until then the starch has not set again: the knife drags, the crumb balls up, and steam that should stay in the loaf is lost."
   source = "core 35 to 40 C before slicing: online trade encyclopedia; New Zealand baking information site (read)"
 
@@ -311,7 +311,7 @@ rule "wrap-too-warm" {
   level  = "note"
   limits = { core_c = 32 }
   when   = "part.has_leaven && cool.is_after_bake && cool.is_last_cool && cool.is_stored_next && cool.core_end_c > limit.core_c"
-  say    = "When cooling ends the middle is still at {cool.core_end_c}, and then it is stored. Wrap at {limit.core_c} or less, and leave it open until then."
+  say    = "After cooling the middle is still at {cool.core_end_c}; wrap at {limit.core_c} or less. Leave it open until then."
   why    = "A warm loaf sweats in its wrap: the crust goes soft and wet, and mould has its water."
   source = "core 32 to 43 C before wrapping: baking handbooks (Pyler & Gorton, memory); the cool end is taken here"
 
@@ -368,8 +368,8 @@ rule "mould-soon" {
   limits = { leeway_days = 0 }
   when   = "known(formula.keep_days_asked) && known(formula.mould_free_days) && formula.keep_days_asked > formula.mould_free_days + limit.leeway_days"
   doubt  = "middle"
-  say    = "You want it to keep {formula.keep_days_asked}; in a clean wrap goods like it stay free of mould for {formula.mould_free_days}. Sell it sooner, or freeze it. These days are from labels and keeping advice, not a safety figure."
-  why    = "Moist crumb is the best of soils. Spores fall on it from the air as it cools, and only dryness, cold or acid holds them."
+  say    = "You want it to keep {formula.keep_days_asked}; wrapped, such goods stay free of mould for {formula.mould_free_days}. Sell it sooner, or freeze it."
+  why    = "Moist crumb is the best of soils. Spores fall on it from the air as it cools, and only dryness, cold or acid holds them. These days come from labels and keeping advice; they are no safety figure."
   source = "labels and keeping advice for panettone and stollen (read); Cauvain S.P. & Seiler D.A.L., FMBRA Report 150 (1992), for cakes of 74 to 90 % humidity (quoted by later work, not seen); plain bread 2 to 6 days (read, memory)"
 }
 
@@ -423,7 +423,7 @@ rule "bake-long" {
   level  = "risk"
   limits = { bun_min = 35, bun_g = 150, loaf_min = 60, loaf_g = 1300, large_min = 110 }
   when   = "part.has_leaven && part.has_flour && known(formula.piece_g) && bake.minutes > (formula.piece_g <= limit.bun_g ? limit.bun_min : formula.piece_g <= limit.loaf_g ? limit.loaf_min : limit.large_min)"
-  say    = "A piece of {formula.piece_g} bakes {bake.minutes} here. That dries it out: {limit.bun_min} is long for a bun, {limit.loaf_min} for a loaf; bake it shorter."
+  say    = "[A piece of {formula.piece_g}|The piece] bakes {bake.minutes}, which dries it; {limit.bun_min} is long for a bun, {limit.loaf_min} for a loaf. Bake it shorter."
   why    = "Past the core that it wants, each minute takes water from the crumb."
   source = "published formulas: rolls 12 to 25 min, loaves 30 to 55 min, panettone 1 kg 55 min (read); the limits are judgements beyond them"
 
@@ -459,7 +459,7 @@ rule "bake-brief" {
   level  = "risk"
   limits = { bake_min = 6, large_min = 12, large_g = 250 }
   when   = "part.has_leaven && part.has_flour && !bake.is_measured && (bake.minutes < limit.bake_min || known(formula.piece_g) && formula.piece_g > limit.large_g && bake.minutes < limit.large_min)"
-  say    = "The bake lasts {bake.minutes}: too short for any enriched piece to be done. Look for a slip, or probe the core and write it."
+  say    = "The bake lasts {bake.minutes}; even the smallest roll needs {limit.bake_min}, a loaf {limit.large_min}. Look for a slip, or probe the core and write it."
   why    = "The smallest rolls take eight minutes in a hot oven, a loaf half an hour."
   source = "published formulas: rolls from 8 min, loaves from 25 min (read); the limits are judgements below them"
 
@@ -522,7 +522,7 @@ rule "fry-brief" {
   level  = "risk"
   limits = { fry_min = 0.75 }
   when   = "part.has_leaven && part.has_flour && cook.method == 'frying' && !cook.is_measured && cook.minutes < limit.fry_min"
-  say    = "The piece fries for {cook.minutes}, and its middle stays raw. Fry it a minute a side, and probe the core."
+  say    = "The piece fries for {cook.minutes}; under {limit.fry_min} its middle stays raw. Fry it a minute a side, and probe the core."
   why    = "The crust colours in seconds; heat reaches the middle of a ring in a minute or two."
   source = "doughnut formulas fry 45 to 60 s a side (read); the limit is a judgement below them"
 

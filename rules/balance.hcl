@@ -246,7 +246,7 @@ rule "egg-high" {
   level  = "note"
   limits = { margin_pct = 8 }
   when   = "dough.egg_pct > dough.family_egg_max_pct + limit.margin_pct"
-  say    = "Egg is {dough.egg_pct} of the flour, and {dough.family} ends at {dough.family_egg_max_pct}. Expect a dry crumb; trade some of the egg for milk."
+  say    = "Egg is {dough.egg_pct} of the flour, and {dough.family} ends at {dough.family_egg_max_pct}. Trade some of the egg for milk, or expect a dry crumb."
   why    = "Egg white sets firm and dries the crumb; yolk and milk keep it soft."
   source = "range of the published formulas of the family and textbook memory (Gisslen; Suas; Pyler & Gorton), rounded: a judgement, not a survey; dryness is common practice"
 
@@ -273,7 +273,7 @@ rule "flour-weak" {
   limits = { fat_sugar_pct = 40, protein_pct = 11.5, margin_pct = 1.2, least_pct = 9 }
   note   = "dough.flour_protein_pct >= limit.protein_pct - 2 * limit.margin_pct && dough.flour_protein_pct >= limit.least_pct"
   when   = "dough.fat_pct + dough.sugar_pct > limit.fat_sugar_pct && dough.flour_protein_pct < limit.protein_pct - limit.margin_pct || dough.flour_protein_pct < limit.least_pct"
-  say    = "The flour has {dough.flour_protein_pct} protein under {dough.fat_pct} fat and {dough.sugar_pct} sugar. Use one of {limit.protein_pct} or more."
+  say    = "The flour has {dough.flour_protein_pct} protein, and the dough {dough.fat_pct} fat and {dough.sugar_pct} sugar. Use a flour with {limit.protein_pct} protein or more."
   why    = "Fat and sugar both weaken gluten. A rich dough needs strong flour to hold its gas."
   source = "common practice, no source; the published brioche formulas ask for 11.5 % protein or more (derived)"
 
@@ -321,7 +321,7 @@ rule "fat-without-structure" {
   level  = "note"
   limits = { fat_pct = 45 }
   when   = "dough.has_process && dough.mixes <= 1 && dough.fat_pct > limit.fat_pct"
-  say    = "Fat is {dough.fat_pct} of the flour. Mix the dough to full development first; then add the butter late, cold and in stages."
+  say    = "Fat is {dough.fat_pct} of the flour, over {limit.fat_pct}. Mix the dough to full development first, then add the butter late, cold and in stages."
   why    = "Fat coats the flour and keeps gluten from forming. What is not built before the butter goes in will not come after."
   source = "Suas M., Advanced Bread and Pastry (2009) p. 374: butter goes in after development above 20 % (read); 45 % as the limit is common practice, no source"
 }
@@ -357,7 +357,7 @@ rule "milk-solids-high" {
   level  = "note"
   limits = { milk_solids_pct = 8 }
   when   = "dough.milk_solids_pct > limit.milk_solids_pct"
-  say    = "Milk solids are {dough.milk_solids_pct} of the flour, over {limit.milk_solids_pct}. Expect a dark crust and a slack dough; use less milk powder, or water for part of the milk."
+  say    = "Milk solids are {dough.milk_solids_pct} of the flour, over {limit.milk_solids_pct}. Use less milk powder, or water for part of the milk."
   why    = "Lactose is left over by the yeast and browns; whey softens the gluten."
   source = "upper end of the published milk bread and lean roll formulas, 8 % (derived)"
 
@@ -382,7 +382,7 @@ rule "pregel-share" {
   level  = "note"
   limits = { low_pct = 3, high_pct = 12 }
   when   = "dough.pregel_flour_pct > 0 && (dough.pregel_flour_pct < limit.low_pct || dough.pregel_flour_pct > limit.high_pct)"
-  say    = "Scalded or cooked flour is {dough.pregel_flour_pct} of the flour; {limit.low_pct} to {limit.high_pct} is the useful span. {dough.pregel_flour_pct < limit.low_pct ? 'Scald more' : 'Scald less'} of it."
+  say    = "Scalded or cooked flour is {dough.pregel_flour_pct} of the flour; {limit.low_pct} to {limit.high_pct} is useful. Scald {dough.pregel_flour_pct < limit.low_pct ? 'more' : 'less'} of it."
   why    = "Under that it binds too little water to be worth the pan; over it the crumb turns gummy and the dough slack."
   source = "common practice, no source (5 to 10 % is usual)"
 }
@@ -418,7 +418,7 @@ rule "spice-slows-yeast" {
   level  = "risk"
   limits = { cinnamon_pct = 1.5, clove_allspice_pct = 0.5 }
   when   = "dough.cinnamon_pct > limit.cinnamon_pct || dough.clove_allspice_pct > limit.clove_allspice_pct"
-  say    = "In the dough itself, cinnamon is {dough.cinnamon_pct} of the flour and clove with allspice {dough.clove_allspice_pct}; the yeast slows over {limit.cinnamon_pct} and {limit.clove_allspice_pct}. Move the spice to the filling, or use less."
+  say    = "Cinnamon is {dough.cinnamon_pct} of the flour, clove and allspice {dough.clove_allspice_pct}; yeast slows over {limit.cinnamon_pct} and {limit.clove_allspice_pct}. Move the spice to the filling, or use less."
   why    = "The oils of cinnamon, clove and allspice hold yeast back. No usable measurement in dough was found, so the limits are custom."
   source = "common practice, no source"
 
@@ -502,7 +502,7 @@ rule "fresh-enzyme-fruit" {
   on     = "ingredient"
   level  = "risk"
   when   = "ingredient.is_enzyme_fruit && ingredient.is_raw && (part.has_milk || part.has_egg || part.has_gelatin)"
-  say    = "Fresh fruit here ({ingredient.name}) cuts protein: milk turns bitter, egg and gelatin will not set. Bring the fruit to the boil first, or use it canned."
+  say    = "The raw fruit ({ingredient.name}) breaks down protein: milk turns bitter, egg and gelatin do not set. Boil the fruit first, or use it canned."
   why    = "Raw pineapple, papaya, kiwi and fig hold an enzyme that takes protein apart. Heat ends it."
   source = "common practice, no source"
 }
@@ -559,7 +559,7 @@ rule "sugar-low" {
   limits = { margin_pct = 3 }
   note   = "dough.sugar_pct >= dough.family_sugar_min_pct - 2 * limit.margin_pct"
   when   = "dough.family != 'any enriched dough' && dough.sugar_pct < dough.family_sugar_min_pct - limit.margin_pct"
-  say    = "Sugar is {dough.sugar_pct} of the flour, and {dough.family} starts at {dough.family_sugar_min_pct}. Look for a line left out or a point that slipped."
+  say    = "Sugar is {dough.sugar_pct} of the flour, and {dough.family} starts at {dough.family_sugar_min_pct}. Look for a line left out, or a point that slipped."
   why    = "Without its sugar the dough is another bread: it browns little and ferments fast."
   source = "range of the published formulas of the family and textbook memory (Gisslen; Suas; Pyler & Gorton), rounded: a judgement, not a survey"
 

@@ -27,7 +27,7 @@ rule "flour-missing" {
   on     = "dough"
   level  = "stop"
   when   = "!dough.has_flour"
-  say    = "This dough holds no flour. Write the flour in grams, then everything else on it."
+  say    = "This dough holds no flour. Write the flour in grams; percentages are reckoned on it."
   why    = "A baker's percentage stands on the total flour, preferment flour included. Without flour there is no dough and no percentage."
   source = "baker's percentage: trade definition"
 }
@@ -61,7 +61,7 @@ rule "salt-missing" {
   on     = "dough"
   level  = "risk"
   when   = "!dough.has_salt"
-  say    = "No salt in this dough, not even from butter or cheese. Weigh some in: most enriched doughs carry 1.6 to 2 % of the flour."
+  say    = "This dough holds no salt, not even from butter or cheese. Weigh in 1.6 to 2 % of the flour[, about {round(0.018 * dough.flour_g)} g]."
   why    = "Salt tightens the gluten, steadies the yeast and gives the crumb its taste. It is also the easiest line to leave out."
   source = "family ranges of published formulas, typical 1.4 to 2 % outside panettone (derived); that a dough wants salt is common practice"
 
@@ -327,7 +327,7 @@ rule "makes-mismatch" {
   level  = "risk"
   limits = { gap_pct = 3 }
   when   = "known(formula.makes_gap_pct) && (formula.makes_gap_pct > limit.gap_pct || formula.makes_gap_pct < -limit.gap_pct)"
-  say    = "There is {formula.makes_gap_pct > 0 ? 'too much' : 'too little'} dough for the pieces, by {round(abs(formula.makes_gap_pct))} % of what they weigh, usual losses allowed. Change their number, their weight, or the dough."
+  say    = "The dough weighs {round(abs(formula.makes_gap_pct))} % {formula.makes_gap_pct > 0 ? 'more' : 'less'} than the pieces, usual losses allowed. Change their number, their weight, or the dough."
   why    = "Up to five parts in a hundred of a dough stay in the bowl and on the bench. Short dough means light pieces or one piece less."
   source = "mixing and scaling loss up to 5 %: an ingredient maker's baking compendium 13.5 (read); 3 % as the limit is common practice, no source"
 
@@ -362,7 +362,7 @@ rule "reserve-forgotten" {
   on     = "ingredient"
   level  = "note"
   when   = "part.has_process && ingredient.reserve_g > 0 && ingredient.reserve_used_g == 0"
-  say    = "Held back and never used: {ingredient.reserve_g} of {ingredient.name}. Name it in the step where it goes in: with = \"{ingredient.name}\"."
+  say    = "{ingredient.reserve_g} of {ingredient.name} is held back and never used. Name it in the step where it goes in: with = \"{ingredient.name}\"."
   why    = "What still stands beside the mixer when the dough is done makes a tight or a lean dough."
   source = "common practice, no source"
 }
@@ -467,7 +467,7 @@ rule "scale-too-coarse" {
   note   = "ingredient.weighing_error_pct <= 2 * limit.error_pct"
   once   = true
   when   = "ingredient.is_weighed && part.flour_g >= limit.flour_g && (ingredient.class == 'yeast' || ingredient.class == 'salt') && ingredient.weighing_error_pct > limit.error_pct"
-  say    = "A scale that steps by {kitchen.scale_g} can be {ingredient.weighing_error_pct} off on {ingredient.amount_g} of {ingredient.name}. Use a finer scale, or blend or dissolve ten times as much and weigh out a tenth."
+  say    = "A {kitchen.scale_g} scale can be {ingredient.weighing_error_pct} off on {ingredient.amount_g} of {ingredient.name}. Use a finer one, or dissolve ten times as much and take a tenth."
   why    = "Half a step is the worst error of one reading, and the tare adds as much again. Yeast, salt and spice are where it tells: yeast goes into the rise one for one."
   source = "worst case of one reading, half the resolution (arithmetic); 5 % as the limit is common practice, no source"
 
@@ -567,7 +567,7 @@ rule "process-missing" {
   level  = "note"
   once   = true
   when   = "!dough.has_process"
-  say    = "No step of this dough is written: its weights are judged, its process and what bakes it are not. Write steps to have them judged."
+  say    = "No step of this dough is written, so only its weights are judged. Write its steps to have the process judged."
   why    = "Rise, warmth, bake and food safety follow from the steps. A list of weights says nothing of them."
   source = "common practice, no source"
 }
@@ -595,7 +595,7 @@ rule "tenfold-slip" {
   on     = "ingredient"
   level  = "risk"
   when   = "ingredient.is_tenfold_slip"
-  say    = "{ingredient.name} stands here with {ingredient.amount_g}, ten times off for its kind. Did you mean {ingredient.meant_g}?"
+  say    = "{ingredient.amount_g} of {ingredient.name} is ten times off for its kind. Did you mean {ingredient.meant_g}?"
   why    = "A point or a nought slips easily, and the batch is lost."
   source = "two and a half times beyond the usual share of its class, where a tenth or ten times of it would be usual: a judgement on the family range table"
 }
@@ -668,7 +668,7 @@ rule "step-repeated" {
   on     = ["mix", "rest", "chill", "fill", "proof", "bake"]
   level  = "risk"
   when   = "step.is_repeat"
-  say    = "This {step.verb} stands twice, one right after the other, and is twice as long so. Take one out."
+  say    = "This {step.verb} stands twice in a row, so it is done twice. Take one out."
   why    = "A line copied by mistake doubles a proof, a bake or a filling."
   source = "common practice, no source"
 }

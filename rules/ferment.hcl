@@ -14,7 +14,7 @@ rule "bulk-short" {
   limits = { bulk_e = 0.9 }
   when   = "dough.has_leaven && !dough.has_culture && dough.is_mixed && dough.is_baked && !dough.is_laminated && dough.ferment_e < limit.bulk_e"
   doubt  = "middle"
-  say    = "When it is shaped, this dough has come to {dough.ferment_e}; 1.25 is about one doubling, and up to 1.9 is usual, {limit.bulk_e} the least. Give it longer or warmer before the bench. If it rises more than that, write what you see: measured = \"1.8 x after 60 min\" in the rest."
+  say    = "At the bench the dough is {dough.ferment_e} its size, under {limit.bulk_e}. Rest it longer; if you saw more, write measured = \"1.8 x after 60 min\"."
   why    = "A young dough is bucky: it tears and shrinks at the bench, the crumb is tight and tastes of flour."
   source = "published cards come to 1.06 to 1.54 by the same model for a doubling: US Armed Forces card D-055, a challah, quantity rolls (computed); 0.9 is a judgement; the model's error is a factor of 1.4, twice the scatter of the cards"
 
@@ -95,7 +95,7 @@ rule "bulk-long" {
   limits = { bulk_e = 1.9 }
   when   = "dough.has_leaven && !dough.has_culture && dough.is_mixed && dough.is_baked && !dough.is_retarded && dough.ferment_e > limit.bulk_e"
   doubt  = "middle"
-  say    = "When it is shaped, this dough has come to {dough.ferment_e}; 1.25 is about one doubling, and 0.9 to {limit.bulk_e} is usual. Cut the time, the warmth or the yeast. If it rises less than that, write what you see: measured = \"2 x after 90 min\" in the rest."
+  say    = "At the bench the dough is {dough.ferment_e} its size, over {limit.bulk_e}. Rest it shorter; if you saw less, write measured = \"2 x after 90 min\"."
   why    = "An old dough has spent its sugar and its strength: it spreads, proofs unevenly, bakes pale and smells of yeast."
   source = "published cards come to 1.06 to 1.54 by the same model for a doubling: US Armed Forces card D-055, a challah, quantity rolls (computed); 1.9 is a judgement; the model's error is a factor of 1.4, twice the scatter of the cards"
 
@@ -159,7 +159,7 @@ rule "proof-short" {
   limits = { proof_e = 0.7, three_quarter_e = 0.6 }
   when   = "part.has_leaven && !part.has_culture && part.proof_e < (part.is_laminated || part.family == 'doughnut' ? limit.three_quarter_e : limit.proof_e)"
   doubt  = "middle"
-  say    = "From shaping to the heat this dough comes to {part.proof_e}; a full proof takes {limit.proof_e} at least, three quarters of one {limit.three_quarter_e}. Proof it longer or warmer. If it rises more than that, write what you see: measured = \"1.8 x after 60 min\" in the rest or the proof."
+  say    = "The dough proofs to {part.proof_e} its size; {part.is_laminated || part.family == 'doughnut' ? limit.three_quarter_e : limit.proof_e} is the least. Proof it longer; if you saw more, write measured = \"1.8 x after 60 min\"."
   why    = "An under-proofed piece bursts at its seams, springs wild in the oven and stays tight inside."
   source = "card D-055, one hour at 32 to 38 C, comes to 1.04 to 1.21 by the same model (computed); three-quarter proof for Danish and doughnut: Gisslen, Professional Baking (read); 0.7 and 0.6 are judgements; the model's error is a factor of 1.4, twice the scatter of the cards"
 
@@ -250,7 +250,7 @@ rule "proof-long" {
   limits = { proof_e = 1.5, three_quarter_e = 1.1 }
   when   = "part.has_leaven && !part.has_culture && part.proof_e > (part.is_laminated || part.family == 'doughnut' ? limit.three_quarter_e : limit.proof_e)"
   doubt  = "middle"
-  say    = "From shaping to the heat this dough comes to {part.proof_e}; a full proof takes {limit.proof_e} at most, three quarters of one {limit.three_quarter_e}. Proof it shorter or cooler. If it rises less than that, write what you see: measured = \"2 x after 90 min\" in the rest or the proof."
+  say    = "The dough proofs to {part.proof_e} its size; {part.is_laminated || part.family == 'doughnut' ? limit.three_quarter_e : limit.proof_e} is the most. Proof it shorter; if you saw less, write measured = \"2 x after 90 min\"."
   why    = "An over-proofed piece sinks at a touch, flattens in the oven and bakes coarse; one rich in butter leaks."
   source = "card D-055, one hour at 32 to 38 C, comes to 1.04 to 1.21 by the same model (computed); three-quarter proof for Danish and doughnut: Gisslen, Professional Baking (read); 1.5 and 1.1 are judgements; the model's error is a factor of 1.4, twice the scatter of the cards"
 
@@ -341,7 +341,7 @@ rule "chill-too-slow" {
   level  = "risk"
   limits = { chill_h = 4 }
   when   = "part.has_leaven && chill.minutes > 60 * limit.chill_h && chill.h_to_10c > limit.chill_h"
-  say    = "The middle of this dough needs {chill.h_to_10c} to come down to 10 C, and is at {chill.core_end_c} when the chill ends. It goes on rising meanwhile: {chill.e_gained}, where 1.25 is about one doubling. Flatten it: no thicker than {chill.slab_for_10c_mm}, and covered against skinning."
+  say    = "The middle of the dough needs {chill.h_to_10c} to cool to 10 C; {limit.chill_h} is the most. Flatten it[ to {chill.slab_for_10c_mm} or less], and cover it."
   why    = "Down to 10 C yeast goes on raising the dough, and its own heat slows the cooling. A thick dough is half risen before it is cold, and unevenly so."
   source = "series solution of transient conduction, good to about 27 % in time; yeast at 10 C works at about 15 % of its pace at 26 C (fit); 4 h is common practice, no source"
 
@@ -390,7 +390,7 @@ rule "not-cold-yet" {
   note   = "sheet.start_c <= (part.is_laminated ? limit.laminated_c : limit.core_c) + 2 * limit.margin_c"
   when   = "part.has_leaven && (part.is_laminated || part.fat_pct > limit.fat_pct) && sheet.start_c > (part.is_laminated ? limit.laminated_c : limit.core_c) + limit.margin_c"
   doubt  = "middle"
-  say    = "The dough is rolled out at {sheet.start_c}; {part.is_laminated ? 'laminated' : 'so rich in fat'}, it wants {part.is_laminated ? limit.laminated_c : limit.core_c} C. Chill it longer or flatter, and probe the middle."
+  say    = "The dough is rolled at {sheet.start_c}; {part.is_laminated ? 'laminated' : 'so rich in fat'}, it needs {part.is_laminated ? limit.laminated_c : limit.core_c} C or less. Chill it longer or flatter, and probe the middle."
   why    = "Warm butter sticks to pin and bench and presses out; the sheet tears, and layers run together."
   source = "4 to 12 C at the pin for rich doughs: common practice, no source; 25 % fat and the margin are judgements; laminated 16 to 20 C: an ingredient maker's baking compendium 11.3 (read)"
 
@@ -464,7 +464,7 @@ rule "proof-too-warm" {
   note   = "proof.at_c <= limit.proof_c + 2 * limit.margin_c"
   was    = ["proof-warm"]
   when   = "part.has_leaven && (part.is_laminated || part.fat_pct > limit.fat_pct) && proof.at_c > limit.proof_c + limit.margin_c"
-  say    = "The proof stands at {proof.at_c}, and this dough is rich in butter. Keep it at {limit.proof_c} or less: 24 to 28 C is usual."
+  say    = "The proof is at {proof.at_c}; a dough rich in butter takes {limit.proof_c} at most. Set it to 24 to 28 C."
   why    = "Butter begins to run out near 28 C, and what has run out fries the bottom and leaves the crumb coarse."
   source = "laminated 26 to 30 C, 28 C with butter: an ingredient maker's baking compendium (read); brioche over 20 % butter 24 to 28 C: Suas (memory)"
 
@@ -530,7 +530,7 @@ rule "retard-too-long" {
   level  = "note"
   limits = { chill_h = 48 }
   when   = "part.has_leaven && chill.minutes > 60 * limit.chill_h"
-  say    = "This dough stays in the cold for {round(chill.minutes / 60)} h. After {limit.chill_h} it grows sour and weak: bake it sooner, or freeze it."
+  say    = "This dough stays cold for {round(chill.minutes / 60)} h; after {limit.chill_h} it turns sour and weak. Bake it sooner, or freeze it."
   why    = "Even at 4 C yeast works slowly: 48 h come to about one more doubling, and enzymes slacken the dough all the while."
   source = "longest retard of shaped pieces 48 h at 0 to 5 C: an ingredient maker's baking compendium 6.3 (read); about 1 equivalent hour at 26 C by the model (computed)"
 
@@ -569,7 +569,7 @@ rule "cold-into-oven" {
   limits = { core_c = 16 }
   when   = "part.has_leaven && bake.start_c < limit.core_c"
   doubt  = "middle"
-  say    = "The piece goes into the oven with its middle at {bake.start_c}. Let it come to {limit.core_c} or more first; 3 to 5 h from the fridge is usual."
+  say    = "The middle is at {bake.start_c} when the piece goes into the oven, under {limit.core_c}. Let it warm first; 3 to 5 h from the fridge is usual."
   why    = "A cold middle rises late, after the crust has set: the piece splits at the side, and the core is still raw when the crust is done."
   source = "core before baking 16 C or more, recovery to 25 C in 3 to 5 h: an ingredient maker's baking compendium 6.3 (read)"
 }
@@ -602,7 +602,7 @@ rule "rest-uncovered" {
   level  = "note"
   limits = { rest_min = 20 }
   when   = "part.has_leaven && !rest.is_after_bake && rest.minutes > limit.rest_min && !rest.is_covered"
-  say    = "The dough rests open for {rest.minutes}. Over {limit.rest_min} cover it: lid, film or a damp cloth."
+  say    = "The dough rests uncovered for {rest.minutes}; over {limit.rest_min} it forms a skin. Cover it with a lid, film or a damp cloth."
   why    = "The air dries a skin on it. The skin holds the rise back, tears in shaping, and stays as a streak in the crumb."
   source = "common practice, no source"
 }
@@ -645,7 +645,7 @@ rule "proof-missing" {
   level  = "risk"
   limits = { proof_min = 10 }
   when   = "dough.has_leaven && dough.is_mixed && dough.is_baked && known(dough.proof_min) && dough.proof_min < limit.proof_min"
-  say    = "Between shaping and the heat this dough has {dough.proof_min} to rise. Write the proof: its time and its warmth."
+  say    = "Between shaping and the heat this dough has {dough.proof_min} to rise, under {limit.proof_min}. Write the proof: its time and its warmth."
   why    = "A piece baked straight from the bench bursts at its seams and stays tight."
   source = "common practice, no source; published formulas proof 30 min or more"
 }
@@ -698,7 +698,7 @@ rule "rise-too-cold" {
   limits = { at_c = 16, margin_c = 3, long_h = 4 }
   note   = "step.at_c >= limit.at_c - 2 * limit.margin_c"
   when   = "part.has_leaven && part.is_baked && !part.is_laminated && !step.is_after_proof && known(step.at_c) && known(step.minutes) && step.at_c < limit.at_c - limit.margin_c && step.minutes < 60 * limit.long_h"
-  say    = "The dough is to rise at {step.at_c}; under {limit.at_c} it hardly does within hours. Set it warmer, or call it a chill."
+  say    = "The dough is to rise at {step.at_c}; under {limit.at_c} it hardly rises within hours. Set it warmer, or call it a chill."
   why    = "At 8 C yeast works at an eighth of its pace at 26 C."
   source = "pace of yeast by temperature (fit); 16 C as the limit is a judgement"
 
@@ -733,7 +733,7 @@ rule "chill-not-cold" {
   limits = { at_c = 8, margin_c = 3 }
   note   = "chill.at_c <= limit.at_c + 2 * limit.margin_c"
   when   = "part.has_leaven && known(chill.at_c) && chill.at_c > limit.at_c + limit.margin_c"
-  say    = "The dough chills at {chill.at_c}; {limit.at_c} is the warm end of a fridge. Set it colder, or it goes on rising and stays soft."
+  say    = "The dough chills at {chill.at_c}; {limit.at_c} is the warm end of a fridge. Set it colder, or the dough rises on and stays soft."
   why    = "At 15 C yeast works at a third of its pace at 26 C, and butter is soft."
   source = "retard at 0 to 5 C: an ingredient maker's baking compendium 6.3 (read); 8 C as the limit is a judgement"
 
@@ -756,7 +756,7 @@ rule "preferment-unripe" {
   level  = "note"
   limits = { stand_min = 15 }
   when   = "preferment.has_leaven && preferment.steps > 0 && preferment.stand_min < limit.stand_min"
-  say    = "This preferment has no time to ripen before the dough takes it. Write the rest, or mix all in one."
+  say    = "This preferment stands under {limit.stand_min} before the dough takes it. Write its rest, or mix all in one."
   why    = "An unripe sponge brings neither flavour nor strength."
   source = "common practice, no source"
 }

@@ -11,7 +11,7 @@ rule "spread-too-warm" {
   level  = "risk"
   limits = { spread_c = 24 }
   when   = "!fill.has_cool_step && fill.filling_c > limit.spread_c"
-  say    = "The filling meets the dough at {fill.filling_c}, and no step cools it. Cool it to {limit.spread_c} or less first, on a shallow tray: add the cool step and its time."
+  say    = "The filling meets the dough at {fill.filling_c}, and no step cools it. Add a cool step: to {limit.spread_c} or less, on a shallow tray."
   why    = "A warm filling melts the dough's butter and wakes its yeast from inside: the layers slide, and the piece proofs round a hollow."
   source = "butter and chocolate fillings are spread at 18 to 24 C: common practice, no source; butter is soft at 26 C (sourdough school's note, read)"
 
@@ -99,7 +99,7 @@ rule "cool-not-done" {
   limits = { spread_c = 24 }
   when   = "fill.has_cool_step && fill.filling_c > limit.spread_c"
   doubt  = "middle"
-  say    = "By its own steps the filling is still at {fill.filling_c} when it is spread; {limit.spread_c} or less is wanted. Its middle is down to 24 C {fill.filling_ready_min} into its last cooling; on an open tray of 15 mm it takes {fill.tray_ready_min}. If you have probed it, write measured = \"22 C\" in that step."
+  say    = "The filling is spread at {fill.filling_c}, over {limit.spread_c}. Cool it[ {fill.tray_ready_min}] on a 15 mm tray, or write your own reading: measured = \"22 C\"."
   why    = "A deep pan of filling keeps its heat for hours. Warm, it melts the dough's butter and wakes its yeast from inside."
   source = "series solution of transient conduction, good to about 27 % in time, drying not counted; butter and chocolate fillings are spread at 18 to 24 C: common practice, no source"
 
@@ -172,7 +172,7 @@ rule "filling-heavy" {
   level  = "note"
   limits = { filling_pct = 75 }
   when   = "known(formula.filling_ratio_pct) && formula.filling_ratio_pct > limit.filling_pct"
-  say    = "There is {formula.filling_g} of filling on {formula.dough_g} of dough, {formula.filling_ratio_pct} of its weight. Over {limit.filling_pct} a dough seldom carries it: spread less, or make more dough."
+  say    = "The filling weighs {formula.filling_ratio_pct} of the dough; over {limit.filling_pct} a dough seldom carries it. Spread less, or make more dough."
   why    = "A heavy filling tears the sheet, holds the proof down and keeps the middle from baking through."
   source = "published cinnamon rolls run from 17 to 42 % of the dough's weight (read); 75 % as the limit is a judgement, no source: the house sets it"
 }
@@ -209,7 +209,7 @@ rule "filling-wet" {
   level  = "risk"
   limits = { water_pct = 35 }
   when   = "filling.free_water_pct > limit.water_pct && !filling.has_starch && !filling.has_egg"
-  say    = "{filling.free_water_pct} of this filling is free water, as weighed in, and neither starch nor egg binds it. Bind it with starch, egg or crumbs, or cook it down and write what is left of it."
+  say    = "Free water is {filling.free_water_pct} of this filling, over {limit.water_pct}, and nothing binds it. Add starch, egg or crumbs, or cook it down and write what is left."
   why    = "Free water steams in the oven: it lifts the roof off the filling, soaks the crumb under it and leaks at the seam."
   source = "common practice, no source"
 
@@ -258,7 +258,7 @@ rule "filling-will-weep" {
   level  = "note"
   limits = { fruit_pct = 40, sugar_pct = 15, water_pct = 30 }
   when   = "filling.fruit_pct > limit.fruit_pct && filling.free_water_pct > limit.water_pct && 100 * filling.sugar_g / filling.mass_g > limit.sugar_pct && !filling.has_starch && !filling.has_pectin"
-  say    = "Fruit is {filling.fruit_pct} of this filling, with sugar and neither starch nor pectin. It weeps as it stands: bind it, or sugar it early, drain it, and cook the juice down."
+  say    = "Fruit is {filling.fruit_pct} of this filling, with sugar and no starch or pectin, so it weeps. Bind it, or sugar it early, drain it and cook the juice down."
   why    = "Sugar draws the juice out of fruit within the hour. The juice runs to the seam and boils out there."
   source = "common practice, no source"
 
@@ -313,7 +313,7 @@ rule "syrup-thin" {
   level  = "note"
   limits = { solids_pct = 45 }
   when   = "syrup.solids_pct < limit.solids_pct"
-  say    = "This syrup holds {syrup.solids_pct} solids, as weighed in. Under {limit.solids_pct} it soaks in and does not shine: use equal weights of sugar and water or more sugar, or boil it down."
+  say    = "This syrup holds {syrup.solids_pct} solids; under {limit.solids_pct} it soaks in and does not shine. Use more sugar, or boil it down."
   why    = "Thin syrup is mostly water: it wets the crust and dries dull. It also sours within days."
   source = "glaze after baking 50 to 67 % sugar: common practice, no source"
 
@@ -337,7 +337,7 @@ rule "syrup-thick" {
   level  = "note"
   limits = { solids_pct = 68 }
   when   = "syrup.solids_pct > limit.solids_pct"
-  say    = "This syrup holds {syrup.solids_pct} solids, as weighed in. Over {limit.solids_pct} it grains: take more water, or swap part of the sugar for glucose syrup or honey."
+  say    = "This syrup holds {syrup.solids_pct} solids; over {limit.solids_pct} it grains. Use more water, or swap part of the sugar for glucose syrup or honey."
   why    = "Water holds about two thirds of its syrup as plain sugar at room warmth. What is beyond that crystallises on the loaf or in the pot."
   source = "saturated sugar syrup is about 67 % at 20 to 25 C (sucrose solubility, memory); glaze after baking 50 to 67 %: common practice"
 
@@ -362,7 +362,7 @@ rule "syrup-hot" {
   level  = "note"
   limits = { syrup_c = 40, loaf_c = 60 }
   when   = "brush.is_syrup && brush.loaf_c > limit.loaf_c && brush.syrup_c > limit.syrup_c"
-  say    = "The syrup is at {brush.syrup_c}, and the loaf still at {brush.loaf_c} inside. Let the syrup cool to {limit.syrup_c} or less: cool syrup on a hot loaf shines."
+  say    = "The syrup is at {brush.syrup_c} on a loaf at {brush.loaf_c}; {limit.syrup_c} or less shines. Let the syrup cool before you brush it on."
   why    = "Hot syrup on a hot crust is thin and soaks into the crumb instead of lying on it."
   source = "syrup at 20 to 40 C on a loaf still hot: common practice, no source; 60 C is a judgement"
 }
@@ -530,7 +530,7 @@ rule "custard-unbound" {
   level  = "note"
   limits = { water_pct = 50 }
   when   = "filling.is_cooked && filling.has_egg && filling.has_milk && !filling.has_starch && !filling.has_gelatin && filling.free_water_pct > limit.water_pct"
-  say    = "This custard holds {filling.free_water_pct} free water and no starch: it pours. Look for starch left out or swapped, about 8 % of the milk."
+  say    = "This custard holds {filling.free_water_pct} free water and no starch, so it pours. Look for starch left out or swapped: about 8 % of the milk."
   why    = "Egg alone thickens a custard to a sauce; a filling needs starch to stand."
   source = "pastry cream 70 to 90 g starch a litre of milk: common practice, no source"
 }

@@ -13,7 +13,7 @@ rule "cool-first-stage" {
   doubt  = "flag"
   limits = { first_h = "kitchen.cool_first_h" }
   when   = "step.surely_needs_control && step.starts_hot && step.h_57_to_21 > limit.first_h"
-  say    = "From 57 to 21 C this takes {step.h_57_to_21}; {limit.first_h} is the most, and the slow end counts. Cool it in {step.cooling_way}. What took longer is thrown away."
+  say    = "Cooling to 21 C [takes {step.h_57_to_21}|may take too long]; {limit.first_h} is the most. Use [{step.cooling_way}|shallow trays], or throw it away."
   why    = "Between 57 and 21 C the spores that came through the cook grow fastest. A deep mass holds its warmth in the middle however cold the fridge is."
   source = "FDA Food Code 2022, 3-501.14(A)(1) (read); ways to cool: 3-501.15 (memory)"
 
@@ -123,7 +123,7 @@ rule "cool-second-stage" {
   doubt  = "flag"
   limits = { total_h = "kitchen.cool_total_h" }
   when   = "step.surely_needs_control && step.starts_hot && step.h_57_to_5 > limit.total_h"
-  say    = "From 57 to 5 C this takes {step.h_57_to_5}; {limit.total_h} in all is the most, and the slow end counts. Cool it in {step.cooling_way}, then in a fridge that is under 5 C."
+  say    = "Cooling to 5 C [takes {step.h_57_to_5}|may take too long]; {limit.total_h} is the most. Use [{step.cooling_way}|shallow trays], then a cold fridge."
   why    = "Below 21 C growth slows and does not stop: the second stage has what the first has left of the six hours."
   source = "FDA Food Code 2022, 3-501.14(A)(2) (read); ways to cool: 3-501.15 (memory)"
 
@@ -196,7 +196,7 @@ rule "cooling-not-measured" {
   level  = "note"
   doubt  = "flag"
   when   = "step.needs_control && !step.surely_needs_control && step.starts_hot && (step.h_57_to_21 > kitchen.cool_first_h || step.h_57_to_5 > kitchen.cool_total_h)"
-  say    = "From 57 C this takes {step.h_57_to_21} to 21 C; a food that needs control has {kitchen.cool_first_h}. Whether this is one was not measured: a reading of its water activity, or of its pH, settles it."
+  say    = "Cooling from 57 to 21 C [takes {step.h_57_to_21}|may take too long]; food that needs control has {kitchen.cool_first_h}. Measure its water activity or pH: either settles whether it does."
   why    = "A sweet or sour filling that was baked in may need no control at all, and no calculation says so for certain."
   source = "FDA Food Code 2022, 1-201.10(B) table B and 3-501.14 (read); the repealed UK SI 1991/1343 let an uncut baked-in filling stand a day (memory)"
 }
@@ -221,7 +221,7 @@ rule "ambient-made-chill" {
   doubt  = "flag"
   limits = { made_h = "kitchen.ambient_made_h" }
   when   = "!(part.kind in ['dough', 'preferment']) && !part.is_cooked && part.needs_control && step.h_made_to_5c > limit.made_h"
-  say    = "Mixed at room warmth, this is down to 5 C {step.h_made_to_5c} after the mix; {limit.made_h} is the most, and the slow end counts. Mix it cold, or chill it in shallow trays."
+  say    = "Chilling to 5 C [ends {step.h_made_to_5c} after the mix|may take too long]; {limit.made_h} is the most. Mix it cold, or chill it in shallow trays."
   why    = "What is made of ingredients at room warmth has had no kill step: its time in the warm counts from the bowl on."
   source = "FDA Food Code 2022, 3-501.14(B) (read)"
 
@@ -286,7 +286,7 @@ rule "fridge-warm" {
   doubt  = "flag"
   limits = { fridge_c = "kitchen.cold_hold_c" }
   when   = "formula.needs_cold && kitchen.fridge_c > limit.fridge_c"
-  say    = "The fridge stands at {kitchen.fridge_c}; {limit.fridge_c} is the most for food that needs it. Set it colder, and read it in a glass of water on the warmest shelf."
+  say    = "The fridge is at {kitchen.fridge_c}; {limit.fridge_c} is the most. Set it colder, and read it in a glass of water on the warmest shelf."
   why    = "Listeria grows in any fridge, and three to seven times as fast a few degrees up."
   source = "FDA Food Code 2022, 3-501.16(A)(2) (read); growth: FDA Hazards Guidance, App. 4 table A-2 (memory)"
 }
@@ -311,7 +311,7 @@ rule "hot-hold-low" {
   doubt  = "flag"
   limits = { hot_c = "kitchen.hot_hold_c", meant_c = 30 }
   when   = "hold.needs_control && hold.at_c >= limit.meant_c && hold.at_c < limit.hot_c"
-  say    = "Held hot at {hold.at_c}: {limit.hot_c} or more it has to be. In between it is an incubator. Hold it hotter, or cool it."
+  say    = "This is held hot at {hold.at_c}, where bacteria grow; {limit.hot_c} is the least. Hold it hotter, or cool it."
   why    = "Under its holding temperature a hot food is as warm as bacteria like it."
   source = "FDA Food Code 2022, 3-501.16(A)(1): 57 C (read); UK SI 2013/2996: 63 C (quoted); a hold under 30 C is no hot holding: common practice, no source"
 
@@ -356,7 +356,7 @@ rule "warm-time" {
   doubt  = "flag"
   limits = { warm_h = "kitchen.cold_out_h" }
   when   = "part.needs_control && !part.is_live_dough && part.warm_h > limit.warm_h"
-  say    = "This stands {part.warm_h} between cold and hot holding with no kill step between; {limit.warm_h} is what the code gives a food that needs control ({part.control_cell}). Warm minutes add up: shorten the rests, work cooler, or chill it thinner."
+  say    = "This [stands {part.warm_h} between cold and hot|may stand warm too long]; {limit.warm_h} is the most for food that needs control. Shorten the rests, work cooler, or chill it thinner."
   why    = "Time in the warm adds up, and a chill stops the clock without setting it back. A dough with live yeast is judged by growth measured in such dough: see live-dough-stop."
   source = "FDA Food Code 2022, 3-501.19(B), time as a control, 4 h (read)"
 
@@ -425,7 +425,7 @@ rule "growth-budget" {
   doubt  = "flag"
   limits = { budget = 1 }
   when   = "part.needs_control && !part.is_live_dough && part.warm_h > kitchen.cold_out_h && max(part.budget_salmonella, part.budget_s_aureus, part.budget_b_cereus, part.budget_l_monocytogenes) >= limit.budget && !part.is_killed"
-  say    = "{part.fastest_organism} could grow here: its published time is used up, and no proven kill step follows. Shorten the warm hours, or keep it cold until it is baked through."
+  say    = "[{part.fastest_organism}|Bacteria] could grow here: the published time is used up, and no proven kill step follows. Shorten the warm hours, or keep it cold until it is baked through."
   why    = "Each organism has a longest time at each warmth; the shares of it add up along the part's history. At 1 nothing is left."
   source = "FDA Fish and Fishery Products Hazards and Controls Guidance, App. 4 table A-2 (two bands of 17 read, two quoted, the rest memory); 4 h: FDA Food Code 2022, 3-501.19(B) (read)"
 
@@ -490,7 +490,7 @@ rule "toxin-not-baked-out" {
   doubt  = "flag"
   limits = { budget = 1 }
   when   = "part.surely_needs_control && !part.is_live_dough && part.warm_h > kitchen.cold_out_h && max(part.budget_s_aureus, part.budget_b_cereus) > limit.budget"
-  say    = "{part.fastest_toxin} has used up more than its published time here: S. aureus {part.budget_s_aureus}, B. cereus {part.budget_b_cereus}, where {limit.budget} is all of it, and baking may not undo its toxin. No live yeast in this holds it back. Keep it cold, or use it sooner."
+  say    = "[{part.fastest_toxin}|Bacteria] can leave toxin here that baking may not undo: the published time is used up. Keep it cold, or use it sooner."
   why    = "These two can leave a toxin that heat may not destroy. The table is careful, and made for wet food without live yeast: a filling inside a dough is such food."
   source = "S. aureus 3 h above 21 C, 12 h from 10 to 21 C: FDA Fish and Fishery Products Hazards and Controls Guidance, ch. 15 (read); B. cereus from 6 to 21 C (quoted), other bands: App. 4 table A-2 (memory); toxins: EFSA and ICMSF, by reviews (quoted); 4 h: FDA Food Code 2022, 3-501.19(B) (read)"
 
@@ -542,7 +542,7 @@ rule "live-dough-stop" {
   level  = "stop"
   doubt  = "flag"
   when   = "part.live_level == 'stop'"
-  say    = "So long and so warm S. aureus can rise by up to {part.staph_log_most} here, and 3 log (2 with raw milk) reach the count at which toxin is reckoned with. Baking may not undo it. Chill the dough, or shorten it."
+  say    = "S. aureus can grow[ up to {part.staph_log_most}] here; from 3 log (raw milk: 2) expect toxin that survives baking. Chill the dough, or rest it less."
   why    = "One study measured it in a live dough: a lean one. We doubled it for egg and milk, which nobody has measured. Studies part on whether a bake ends the toxin."
   source = "growth: J. Food Prot. 74(2):285-288 (2011), abstract (read), its curve computed; toxin from 10^4/g: BC Centre for Disease Control (read); the doubling and the three logs: judgement; outlives 35 min at 180 C: Campos et al. 2022 (read), lost in a cake bake: Anunciacao 1995 (quoted)"
 
@@ -571,7 +571,7 @@ rule "live-dough-risk" {
   level  = "risk"
   doubt  = "flag"
   when   = "part.live_level == 'risk'"
-  say    = "S. aureus can rise by up to {part.staph_log_most} in this dough: the careful sum comes within ten times of the count at which toxin is reckoned with. Cooler or shorter takes the doubt away."
+  say    = "S. aureus can grow[ up to {part.staph_log_most}] here, within ten times of the count that makes toxin. Chill the dough, or rest it less."
   why    = "The test was a lean dough; we doubled it for egg and milk, which nobody has measured. An acid culture earns its credit with a measured pH."
   source = "growth: J. Food Prot. 74(2):285-288 (2011), abstract (read), its curve computed; the doubling and the two logs: judgement"
 
@@ -599,8 +599,8 @@ rule "live-dough-note" {
   level  = "note"
   doubt  = "flag"
   when   = "part.live_level == 'note'"
-  say    = "By the one published test in yeast dough S. aureus could rise by up to {part.staph_log_most} here, short of what is a risk. An inspector may ask after the four hours of a raw working supply. Cooler or shorter takes the doubt away."
-  why    = "The code names raw yeast dough neither way. Growth in a live lean dough was measured, and doubled here for egg and milk."
+  say    = "S. aureus could grow[ up to {part.staph_log_most}] here; from 2 log (raw milk: 1) it is a risk. Keep the dough cooler, or rest it less."
+  why    = "The code names raw yeast dough neither way. Growth in a live lean dough was measured, and doubled here for egg and milk. An inspector may ask after the four hours of a raw working supply."
   source = "growth: J. Food Prot. 74(2):285-288 (2011), abstract (read), its curve computed; the doubling: judgement; 4 h: FDA Food Code 2022, 3-501.19(B) (read)"
 
   adjust "rest.time" { within = [20, 1440] }
@@ -628,8 +628,8 @@ rule "b-cereus-grown" {
   doubt  = "flag"
   limits = { rise = 2 }
   when   = "part.surely_needs_control && part.b_cereus_log >= limit.rise"
-  say    = "Spores of B. cereus come through the cook, and can rise by {part.b_cereus_log} while this is warm; {limit.rise} is the most. Cool it at once, and keep it cold until it is used. Baking may not undo the toxin."
-  why    = "Cooked starch, vegetables, milk and custard have no live yeast in them that would hold anything back."
+  say    = "B. cereus spores survive the cook and can grow[ {part.b_cereus_log}] while this is warm; {limit.rise} log is the most. Cool it at once and keep it cold."
+  why    = "Cooked starch, vegetables, milk and custard have no live yeast in them that would hold anything back. Baking may not undo its toxin."
   source = "growth in cooked rice: J. Food Prot. 72(11) (2009); in milk: J. Food Prot. 54:372 (1991), abstracts (read), their curves computed; two logs: judgement. A cooling just within FDA Food Code 2022, 3-501.14(A) (read) comes to less than two (computed)"
 
   adjust "rest.time" { within = [20, 1440] }
@@ -655,7 +655,7 @@ rule "egg-undercooked" {
   doubt  = "flag"
   limits = { egg_c = 70 }
   when   = "part.has_shell_egg && (part.is_used || part.is_mixed || part.is_cooked) && part.heated_to_c < limit.egg_c"
-  say    = "Shell egg in this gets no hotter than {part.heated_to_c}; {limit.egg_c} cooks it. Cook it, bake it through, or use pasteurised egg."
+  say    = "Shell egg in this [reaches {part.heated_to_c}|may stay raw]; {limit.egg_c} cooks it. Cook it, bake it through, or use pasteurised egg."
   why    = "Raw egg can carry Salmonella. The code asks for 68 C held 17 seconds, or 70 C at once; advice for egg dishes at home is 71 C."
   source = "FDA Food Code 2022, 3-401.11(A)(2), 3-302.13 (read); USDA chart: 71 C, 160 F (read)"
 
@@ -770,7 +770,7 @@ rule "core-unsafe" {
   level  = "stop"
   limits = { core_c = 71, meat_c = 74 }
   when   = "(part.has_leaven || bake.holds_raw_meat) && bake.core_usual_c < (bake.holds_raw_meat ? limit.meat_c : limit.core_c)"
-  say    = "The middle of this gets to {bake.core_usual_c} in the bake: under {limit.core_c} raw flour and egg are not cooked, and under {limit.meat_c} raw meat is not. Bake it on, and probe the middle."
+  say    = "The middle gets to {bake.core_usual_c}; raw flour and egg need {limit.core_c}, raw meat {limit.meat_c}. Bake it longer, and probe the middle."
   why    = "Colour is no proof. 71 C in the slowest place is the oldest finding for baked goods with egg."
   source = "71 C: Adequacy of cooking procedures for the destruction of salmonellae, abstract (read); meat: FDA Food Code 2022, 3-401.11(A) (read); flour is raw until baked: US CDC and FDA (read)"
 
@@ -807,7 +807,7 @@ rule "core-unproven" {
   level  = "risk"
   limits = { lean_c = 74, rich_c = 82 }
   when   = "part.has_leaven && bake.core_usual_c >= 71 && bake.core_slow_c < (part.is_heat_shielded ? limit.rich_c : limit.lean_c)"
-  say    = "The middle of this gets to {bake.core_slow_c}, the slow end counting. From {limit.lean_c} a lean dough has its kill at once, a sweet or egg dough from {limit.rich_c}. Bake it on, or probe it: measured = \"92 C core\"."
+  say    = "The middle may get no hotter than {bake.core_slow_c}; lean dough needs {limit.lean_c}, sweet or egg dough {limit.rich_c}. Bake longer, or write measured = \"92 C core\"."
   why    = "Sugar shields bacteria from heat: 5 log takes 9 minutes at 71 C in sweet batter, and 1.2 at 80 C."
   source = "muffin batter: Channaiah et al., Int. J. Food Microbiol. 250:1-6 (2017), bun dough: J. Food Prot. 79(4):544 (2016), abstracts (read), carried straight on from the tested 61 C (computed)"
 }
@@ -842,7 +842,7 @@ rule "kill-step" {
   doubt  = "flag"
   limits = { kill_log = 5 }
   when   = "bake.wants_kill && bake.lethality_log_salmonella < limit.kill_log"
-  say    = "The filling is raw, or was never cooked, and this bake brings Salmonella down by {bake.lethality_log_salmonella} in its middle; {limit.kill_log} is a kill step. Bake it longer, probe the filling itself, or cook it first."
+  say    = "In this raw filling the bake kills [{bake.lethality_log_salmonella} of Salmonella|too little Salmonella]; {limit.kill_log} is a kill step. Bake longer, probe the filling, or cook it first."
   why    = "Sugar and fat shield bacteria from heat, and the middle of a filling is the last to get hot. Melted chocolate has had no kill step at all."
   source = "5 log: Channaiah et al. 2016, 2017, bun and muffin studies (read); D and z by the water activity of the food, the drier row between two (read and derived)"
 
@@ -925,7 +925,7 @@ rule "custard-left-warm" {
   doubt  = "flag"
   limits = { warm_h = "kitchen.cold_out_h" }
   when   = "formula.warm_custard_after_bake_h > limit.warm_h"
-  say    = "After the bake custard, cream, meat or fish in it stands {formula.warm_custard_after_bake_h} in the room, as no step keeps it in the cold; {limit.warm_h} is the most. Write the step that keeps it there, and throw away what stood longer."
+  say    = "Its custard, cream, meat or fish [stands {formula.warm_custard_after_bake_h}|may stand] warm after the bake; {limit.warm_h} is the most. Chill it and write the step, or throw it away."
   why    = "Cream put into a baked piece is the reported cause of illness by toxin: 10^5/g of S. aureus in cream filling within a day at 25 C."
   source = "FDA Food Code 2022, 3-501.16(A), 3-501.19(B) (read); Sumner et al., J. Food Prot. 56(8):722-724 (1993), abstract (read)"
 }
@@ -972,7 +972,7 @@ rule "filling-needs-cold" {
   doubt  = "flag"
   limits = { warm_h = "kitchen.cold_out_h" }
   when   = "formula.warm_after_bake_h > limit.warm_h"
-  say    = "After the bake something in it or on it that needs control stands {formula.warm_after_bake_h} neither cold nor hot; {limit.warm_h} is the most, then it is thrown away. Cool it on into the fridge, and write the step that keeps it there."
+  say    = "After the bake it [stands {formula.warm_after_bake_h} neither cold nor hot|may stand warm too long]; {limit.warm_h} is the most. Chill it and write the step, or throw it away."
   why    = "A bun with custard, cream or cheese in it is a fridge food unless water activity and pH prove otherwise."
   source = "FDA Food Code 2022, 3-501.16, 3-501.19(B) (read)"
 }
@@ -1032,7 +1032,7 @@ rule "keep-too-long" {
   doubt  = "flag"
   limits = { keep_days = "kitchen.keep_cold_days" }
   when   = "step.needs_control && step.kept_days > limit.keep_days"
-  say    = "Kept {step.kept_days}, the day it is made being the first; {limit.keep_days} at 5 C or less is the most for ready food that needs control. Date it, and throw it away after that."
+  say    = "It is kept {step.kept_days}, counting the day it is made; {limit.keep_days} at 5 C or less is the most. Date it, and throw it away after that."
   why    = "Listeria grows slowly in the cold, and faster in a fridge over 5 C: there a day counts for more."
   source = "FDA Food Code 2022, 3-501.17 and .18: 7 days at 5 C (read); older editions: 4 days at 7 C (read)"
 
@@ -1075,7 +1075,7 @@ rule "reheat-low" {
   doubt  = "flag"
   limits = { reheat_c = 74 }
   when   = "cook.needs_control && cook.is_reheat && cook.core_end_c < limit.reheat_c"
-  say    = "Cooked, cooled, and now heated to {cook.core_end_c} to be held warm: {limit.reheat_c} in every part is the least. Heat it through, or serve it at once."
+  say    = "It is [reheated to {cook.core_end_c}|not surely reheated through] to be held warm; {limit.reheat_c} in every part is the least. Heat it through, or serve it at once."
   why    = "What grew in the cold, and what spores left, has to be killed before the food is held warm again."
   source = "FDA Food Code 2022, 3-403.11(A) (read); Scotland asks for 82 C: SI 1995/2200 reg. 14 (read)"
 }
@@ -1098,7 +1098,7 @@ rule "reheat-slow" {
   doubt  = "flag"
   limits = { reheat_min = 120 }
   when   = "cook.needs_control && cook.is_reheat && cook.minutes > limit.reheat_min"
-  say    = "Heating it again takes {cook.minutes}; from cold to hot {limit.reheat_min} is the most. Heat it in a shallow pan, or in smaller lots."
+  say    = "Heating it again [takes {cook.minutes}|may take too long]; {limit.reheat_min} is the most. Heat it in a shallow pan, or in smaller lots."
   why    = "On its way up it goes through every temperature at which bacteria grow."
   source = "FDA Food Code 2022, 3-403.11(D) (read)"
 }
@@ -1119,7 +1119,7 @@ rule "raw-milk" {
   on     = "part"
   level  = "risk"
   when   = "part.has_raw_milk"
-  say    = "The raw milk or raw-milk cheese in this was not pasteurised. For food that is sold it has to be: use pasteurised milk, or scald it."
+  say    = "The milk or cheese in this is raw; food that is sold needs it pasteurised. Use pasteurised milk, or scald it."
   why    = "Raw milk can carry Listeria, Salmonella and E. coli, and up to 1000 S. aureus in a millilitre: it has less far to go to a toxin."
   source = "FDA Food Code 2022, 3-202.14 (memory); counts: J. Food Prot. 69(9):2161 (2006), abstract (read)"
 }
@@ -1144,8 +1144,8 @@ rule "no-air-stop" {
   on     = "part"
   level  = "stop"
   when   = "part.botulinum == 'stop'"
-  say    = "Covered, without air, little acid and not kept cold: spores of C. botulinum can grow in this. Throw it away. Make it fresh, keep it in the fridge for 3 days at most, or bring it to pH 4.6 and write ph = 4.6 as measured."
-  why    = "Boiling kills no spores of it, and under oil or in a closed jar they have what they need. The toxin has no taste."
+  say    = "C. botulinum can grow in this: covered, low in acid and not cold. Throw it away; make it fresh and keep it in the fridge, 3 days at most."
+  why    = "Boiling kills no spores of it, and under oil or in a closed jar they have what they need. The toxin has no taste. At pH 4.6 or less they do not grow: write ph = 4.6 as measured."
   source = "growth over pH 4.6 and from 10 C: USDA ARS growth factors table (read); oil: University of Missouri Extension (read); spores at 97 C: Daifas et al., J. Food Prot. 62(4):349 (1999), abstract (read)"
 }
 
@@ -1189,7 +1189,7 @@ rule "thaw-warm" {
   doubt  = "flag"
   limits = { thaw_c = "kitchen.cold_hold_c" }
   when   = "thaw.needs_control && thaw.at_c > limit.thaw_c"
-  say    = "Thawed at {thaw.at_c}. Thaw it in the fridge, at {limit.thaw_c} or less."
+  say    = "[It thaws at {thaw.at_c}|Where it thaws is not written]; {limit.thaw_c} is the most. Thaw it in the fridge."
   why    = "A thaw on the bench warms the outside for hours while the middle is still ice."
   source = "FDA Food Code 2022, 3-501.13 (read)"
 

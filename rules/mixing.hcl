@@ -12,7 +12,7 @@ rule "dough-too-warm" {
   level  = "risk"
   limits = { dough_c = 28, rich_c = 25, butter_pct = 30, friction_c = 2.5 }
   when   = "part.has_leaven && part.has_flour && (mix.has_wished_temp && mix.to_c > (part.fat_pct > limit.butter_pct ? limit.rich_c : limit.dough_c) || mix.dough_c > (part.fat_pct > limit.butter_pct ? limit.rich_c : limit.dough_c) + (mix.has_wished_temp ? limit.friction_c : 0))"
-  say    = "The dough leaves the bowl at {mix.dough_c}, {mix.is_measured ? 'by the probe' : 'by its aim or by the warmth of what goes in'}. With {part.fat_pct} fat it should end at {part.fat_pct > limit.butter_pct ? limit.rich_c : limit.dough_c} C or less: use colder liquid, or mix for less time.{mix.is_measured ? '' : ' If you have probed it, write the reading, measured = \"26 C\", in the mix.'}"
+  say    = "The dough leaves the bowl at {mix.dough_c}, over {part.fat_pct > limit.butter_pct ? limit.rich_c : limit.dough_c} C[ for {part.fat_pct} fat]. Use colder liquid{mix.is_measured ? ' or mix less' : ', or write measured = \"26 C\"'}."
   why    = "A warm dough ferments ahead of you, turns sticky and keeps badly. Butter softens on the way, and a rich dough slackens first."
   source = "published cards 25.6 to 27.8 C: US Armed Forces Recipe Service / TM 10-412 (2003), read; doughnut 26 to 28 C: online trade encyclopedia, read; brioche high in butter 20 to 25 C: Suas; Hamelman (memory); 30 % as the line is common practice, and 2.5 C is what the warming of a usual mix may be off"
 
@@ -116,7 +116,7 @@ rule "dough-too-cold" {
   level  = "risk"
   limits = { leeway_c = 0, friction_c = 2.5 }
   when   = "part.has_leaven && part.has_flour && (mix.has_wished_temp && mix.to_c < part.family_floor_c - limit.leeway_c || mix.dough_c < part.family_floor_c - limit.leeway_c - (mix.has_wished_temp ? limit.friction_c : 0))"
-  say    = "The dough leaves the bowl at {mix.dough_c}, {mix.is_measured ? 'by the probe' : 'by its aim or by the warmth of what goes in'}; for {part.family} the floor is {part.family_floor_c}. Warm the liquid, or give it far longer.{mix.is_measured ? '' : ' If you have probed it, write the reading, measured = \"24 C\", in the mix.'}"
+  say    = "The dough leaves the bowl at {mix.dough_c}; for {part.family} the least is {part.family_floor_c}. Warm the liquid or rest it longer{mix.is_measured ? '' : ', or write measured = \"24 C\"'}."
   why    = "Yeast works at about half its pace at 20 C and a third at 15 C, so every time in the formula comes out too short."
   source = "laminated dough 16 to 20 C: an ingredient maker's baking compendium 11.3 (read); 20 C for the others is the low end for rich brioche (Suas; Hamelman, memory), else common practice; 2.5 C is what the warming of a usual mix may be off"
 
@@ -201,7 +201,7 @@ rule "liquid-out-of-reach" {
   level  = "risk"
   limits = { low_c = 1, high_c = 43, liquid_pct = 20 }
   when   = "part.has_leaven && !mix.is_measured && (mix.has_yeast || part.prefermented_flour_pct > 0) && known(mix.liquid_needed_c) && part.liquid_pct > limit.liquid_pct && (mix.liquid_needed_c < limit.low_c || mix.liquid_needed_c > limit.high_c)"
-  say    = "To leave the bowl at {mix.to_c}, this dough would need a liquid that cannot be used. {mix.liquid_needed_c < limit.low_c ? 'Colder than liquid comes: weigh ice in for part of it (ice_needed_g says how much), or cool the flour and the fat.' : 'Warmer than yeast bears: warm the flour, the eggs and the bowl instead, or lower the aim.'}"
+  say    = "To end at {mix.to_c} the dough needs liquid {mix.liquid_needed_c < limit.low_c ? 'colder' : 'hotter'} than {mix.liquid_needed_c < limit.low_c ? limit.low_c : limit.high_c} C. {mix.liquid_needed_c < limit.low_c ? 'Weigh ice in for part of it, or cool the flour and the fat.' : 'Warm the flour, the eggs and the bowl instead, or lower the aim.'}"
   why    = "Liquid is what a baker can warm or cool. Under 1 C it is ice, and over 43 C it hurts the yeast that meets it."
   source = "heat balance over the ingredients, specific heats from food engineering tables (memory); ice replaces as much liquid, 334 kJ/kg; 43 C: US Army TM 10-412 (2003), read"
 
@@ -286,7 +286,7 @@ rule "fat-too-soft" {
   level  = "risk"
   limits = { fat_c = 22 }
   when   = "part.has_leaven && part.has_flour && known(mix.fat_c) && mix.fat_c > limit.fat_c"
-  say    = "Butter goes into this dough at {mix.fat_c}. Work it in at 16 to 18 C, pliable and not greasy; over {limit.fat_c} chill it first."
+  say    = "Butter goes in at {mix.fat_c}; over {limit.fat_c} it is greasy. Chill it first, and work it in at 16 to 18 C."
   why    = "Soft butter smears over the flour instead of lying in the gluten: the dough turns greasy and slack, and the crumb comes out short."
   source = "16 to 18 C, pliable and not greasy, soft at 26 C: a sourdough school's note (read); 22 C as the limit is common practice, no source"
 
@@ -334,7 +334,7 @@ rule "fat-too-hard" {
   level  = "risk"
   limits = { fat_c = 13 }
   when   = "part.has_leaven && part.has_flour && known(mix.fat_c) && mix.fat_c < limit.fat_c"
-  say    = "Butter goes into this dough at {mix.fat_c}. Under {limit.fat_c} it stays in lumps: let it come to 16 to 18 C, or beat it pliable with a pin first."
+  say    = "Butter goes in at {mix.fat_c}; under {limit.fat_c} it stays in lumps. Let it come to 16 to 18 C, or beat it pliable first."
   why    = "Hard butter tears the gluten and is still in pieces when the dough is done. It melts out of them in the proof."
   source = "16 to 18 C for brioche: a sourdough school's note (read); 13 C, where butter begins to bend, is that of butter for lamination (Suas; Hamelman; Cauvain, memory)"
 
@@ -371,8 +371,8 @@ rule "fat-melts-in-dough" {
   level  = "risk"
   limits = { dough_c = 28, fat_pct = 15, friction_c = 2.5 }
   when   = "part.has_leaven && part.has_flour && part.fat_pct > limit.fat_pct && (mix.has_wished_temp && mix.to_c > limit.dough_c || mix.dough_c > limit.dough_c + (mix.has_wished_temp ? limit.friction_c : 0))"
-  say    = "The dough leaves the bowl at {mix.dough_c}, {mix.is_measured ? 'by the probe' : 'by its aim or by the warmth of what goes in'}, and it holds {part.fat_pct} fat. Over {limit.dough_c} butter runs out of it. Stop, chill the dough in its bowl, and go on cold; next time start with colder liquid. If the fat is oil, this does not hurt it."
-  why    = "Once butter has run out it does not go back in: the dough shines, will not hold together, and bakes greasy."
+  say    = "The dough leaves the bowl at {mix.dough_c}; over {limit.dough_c} butter runs out of it. Chill it in the bowl now; start with colder liquid next time."
+  why    = "Once butter has run out it does not go back in: the dough shines, will not hold together, and bakes greasy. Oil in its place does no such harm."
   source = "butter softens and oils out above about 28 C: Suas; Hamelman (memory); 15 % as the line is common practice, no source"
 
   adjust "liquid.temp" { within = [1, 43] }

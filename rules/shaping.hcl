@@ -10,7 +10,7 @@ rule "sheet-thin" {
   level  = "risk"
   limits = { sheet_mm = 3 }
   when   = "part.is_filled && !part.is_laminated && sheet.thickness_mm < limit.sheet_mm"
-  say    = "The sheet is rolled to {sheet.thickness_mm}. A dough that is filled and rolled up wants {limit.sheet_mm} or more; about 5 mm is usual."
+  say    = "The sheet is rolled to {sheet.thickness_mm}; to be filled and rolled up it needs {limit.sheet_mm} or more. Roll it to about 5 mm."
   why    = "A sheet that thin tears under the filling, and its layers bake to one with no crumb between."
   source = "rolled, filled and twisted doughs 3 to 6 mm, about 5: common practice, no source; a cinnamon roll of 1/4 inch after an Armed Forces card (read)"
 
@@ -45,7 +45,7 @@ rule "sheet-thick" {
   level  = "risk"
   limits = { sheet_mm = 10 }
   when   = "part.is_filled && !part.is_laminated && sheet.thickness_mm > limit.sheet_mm"
-  say    = "The sheet is rolled to {sheet.thickness_mm}. A dough that is filled and rolled up wants {limit.sheet_mm} or less; about 5 mm is usual."
+  say    = "The sheet is rolled to {sheet.thickness_mm}; to be filled and rolled up it needs {limit.sheet_mm} or less. Roll it to about 5 mm."
   why    = "A thick sheet makes few turns: the filling lies in one lump, and the middle of the coil bakes last."
   source = "rolled, filled and twisted doughs 3 to 6 mm, about 5: common practice, no source; 10 mm as the limit is a judgement"
 
@@ -82,7 +82,7 @@ rule "sheet-off-bench" {
   on     = "sheet"
   level  = "risk"
   when   = "sheet.lots > 1 || known(sheet.lots) && sheet.has_width && sheet.width_cm > max(kitchen.bench_length_cm, kitchen.bench_width_cm)"
-  say    = "At {sheet.thickness_mm} the bench of {kitchen.bench_length_cm} by {kitchen.bench_width_cm} takes {sheet.largest_g}, and here it is {sheet.sheet_g}. {sheet.has_width && sheet.width_cm > max(kitchen.bench_length_cm, kitchen.bench_width_cm) ? 'No side of the bench is as long as the written width: write a smaller one' : 'Roll it in lots, and keep the others cold'}. Lots: {sheet.lots}, each {sheet.length_cm} by {sheet.width_cm}."
+  say    = "At {sheet.thickness_mm} the bench takes {sheet.largest_g}, and this sheet is {sheet.sheet_g}. {sheet.lots > 1 ? 'Roll it in lots' : 'Write a width that the bench holds'}[: {sheet.length_cm} by {sheet.width_cm}]."
   why    = "A sheet that hangs over the edge stretches and tears, and comes out thick where the pin does not reach."
   source = "area is weight over density and thickness, density of mixed dough 1.10 to 1.20 g/mL (Cauvain; food property tables, memory); 20 mm kept free along each edge is a judgement"
 }
@@ -152,7 +152,7 @@ rule "coil-too-fat" {
   level  = "risk"
   limits = { leeway_mm = 0 }
   when   = "known(roll.tin_width_mm) && roll.coil_mm > roll.tin_width_mm + limit.leeway_mm"
-  say    = "From a sheet {roll.has_width ? 'as wide as written' : 'as near square as the bench lets it be'}, the coil comes to {roll.coil_mm}, and the tin is {roll.tin_width_mm} wide inside. Rolled up from a side of {roll.wide_for_tin_cm} or less it fits: roll the sheet so, and write wide = \"{roll.wide_for_tin_cm}\" in its step. If the coil is then longer than the tin, take less dough to a tin."
+  say    = "The coil is {roll.coil_mm} thick, and the tin {roll.tin_width_mm} wide. [Roll it up from a shorter side: wide = \"{roll.wide_for_tin_cm}\" in the sheet|Roll a narrower sheet, or take less dough to a tin]."
   why    = "A coil pressed into its tin has no room to proof: it rides up, folds over the rim and stays dense below."
   source = "cross-section of the coil is length times layer of the sheet (geometry); the sheet's area is 15 % uncertain, since dough shrinks back"
 }
@@ -203,7 +203,7 @@ rule "tin-overfull" {
   level  = "risk"
   limits = { leeway_ml_per_g = 0 }
   when   = "known(pan.tin_width_mm) && pan.tin_fill_ml_per_g < pan.fill_low_ml_per_g - limit.leeway_ml_per_g"
-  say    = "The tin gives {round(100 * pan.tin_fill_ml_per_g) / 100} mL for each gram of {pan.tin_content}; usual for this kind is {round(10 * pan.fill_low_ml_per_g) / 10} to {pan.fill_high_ml_per_g}. Up to about {10 * round(pan.tin_ml / (pan.fill_low_ml_per_g - limit.leeway_ml_per_g) / 10 - 0.49)} g of {pan.tin_content} fits one tin. Take less, or a larger tin, or measure the tin with water: straight sides are assumed."
+  say    = "{round(pan.tin_ml / pan.tin_fill_ml_per_g)} g of {pan.tin_content} goes into a tin that takes about {10 * round(pan.tin_ml / (pan.fill_low_ml_per_g - limit.leeway_ml_per_g) / 10 - 0.49)} g. Take less, use a larger tin, or measure this one with water."
   why    = "Too much dough in a tin mushrooms over the rim, sets a thick crust there and stays close in the middle."
   source = "mL of tin for a gram: milk bread 3.8 to 4.3, wholesale white 4.4 (read); brioche 2.6 to 3.6, filled 2.4 to 3.2 of dough and filling (common practice)"
 
@@ -260,7 +260,7 @@ rule "tin-underfull" {
   level  = "risk"
   limits = { leeway_ml_per_g = 0 }
   when   = "known(pan.tin_width_mm) && pan.tin_fill_ml_per_g > pan.fill_high_ml_per_g + limit.leeway_ml_per_g"
-  say    = "The tin gives {round(100 * pan.tin_fill_ml_per_g) / 100} mL for each gram of {pan.tin_content}; usual for this kind is {round(10 * pan.fill_low_ml_per_g) / 10} to {pan.fill_high_ml_per_g}. It takes about {10 * round(pan.tin_ml / (pan.fill_high_ml_per_g + limit.leeway_ml_per_g) / 10 + 0.49)} g of {pan.tin_content} to fill one tin. Take more, or a smaller tin. A tin that tapers holds 5 to 15 % less than its sides say: measure it with water."
+  say    = "{round(pan.tin_ml / pan.tin_fill_ml_per_g)} g of {pan.tin_content} goes into a tin that needs about {10 * round(pan.tin_ml / (pan.fill_high_ml_per_g + limit.leeway_ml_per_g) / 10 + 0.49)} g. Take more, use a smaller tin, or measure this one with water."
   why    = "Too little dough never reaches the rim: a low loaf with pale sides, or an over-proofed one that has chased the tin."
   source = "mL of tin for a gram: milk bread 3.8 to 4.3, wholesale white 4.4 (read); brioche 2.6 to 3.6, filled 2.4 to 3.2 of dough and filling (common practice)"
 
@@ -319,7 +319,7 @@ rule "pieces-uneven" {
   level  = "note"
   limits = { left_pct = 25, loss_pct = 5 }
   when   = "known(divide.remainder_pct) && known(formula.pieces) && divide.remainder_pct < 100 && divide.remainder_pct - limit.loss_pct * formula.pieces > limit.left_pct"
-  say    = "After the whole pieces, {divide.remainder_pct} of a piece is left over before losses, and up to {limit.loss_pct} of the dough lost in bowl and bench does not use it up. Change the weight of the pieces, their number, or the dough."
+  say    = "After the whole pieces {divide.remainder_pct} of a piece is left over, usual losses allowed. Change the weight of the pieces, their number, or the dough."
   why    = "A left-over lump is thrown away, or goes in as one piece that bakes unlike the others."
   source = "mixing and scaling loss up to 5 %: an ingredient maker's baking compendium 13.5 (read); a quarter of a piece as the limit is a judgement"
 
@@ -371,7 +371,7 @@ rule "sheet-slipped" {
   level  = "risk"
   limits = { sheet_mm = 35 }
   when   = "!part.is_filled && sheet.thickness_mm > limit.sheet_mm"
-  say    = "The dough is rolled to {sheet.thickness_mm}; over {limit.sheet_mm} it is a block and no sheet. Did you mean a tenth of that?"
+  say    = "The dough is rolled to {sheet.thickness_mm}; over {limit.sheet_mm} it is a block, not a sheet. Did you mean a tenth of that?"
   why    = "Rings and rounds are cut from 10 to 20 mm; thicker, they fry brown and stay raw inside."
   source = "doughnuts 10 to 20 mm: published formulas (read); the limit is a judgement"
 
@@ -395,7 +395,7 @@ rule "slices-off" {
   level  = "risk"
   limits = { factor = 1.5 }
   when   = "known(roll.slices) && known(formula.pieces) && (roll.slices > limit.factor * formula.pieces || limit.factor * roll.slices < formula.pieces)"
-  say    = "The coil gives {roll.slices}, and {formula.pieces} are wanted. Change the slice, or how wide the sheet is."
+  say    = "The coil gives {roll.slices}, and {formula.pieces} are wanted. Change the slice, or the width of the sheet."
   why    = "The number of slices is the length of the coil over their thickness."
   source = "length of the coil from the sheet's area (geometry), 15 % uncertain; the factor is a judgement"
 
@@ -420,7 +420,7 @@ rule "divide-slipped" {
   level  = "risk"
   limits = { factor = 9 }
   when   = "known(divide.pieces) && known(formula.pieces) && (divide.pieces > limit.factor * formula.pieces || limit.factor * divide.pieces < formula.pieces)"
-  say    = "Divided so, the dough gives {divide.pieces}, and {formula.pieces} are wanted. Did a point slip in the weight of a piece?"
+  say    = "The dough divides into {divide.pieces}, and {formula.pieces} are wanted. Did a point slip in the weight of a piece?"
   why    = "A braid takes up to eight ropes a piece; beyond that the figures do not belong together."
   source = "common practice, no source"
 

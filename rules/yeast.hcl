@@ -12,7 +12,7 @@ rule "sugar-outruns-yeast" {
   limits = { sugar_pct = 20 }
   when   = "dough.has_leaven && !dough.has_culture && known(dough.yeast_needed_pct) && dough.sugar_pct >= limit.sugar_pct && dough.yeast_pct < dough.yeast_needed_pct"
   doubt  = "middle"
-  say    = "Sugar is {dough.sugar_pct} of the flour, and {dough.yeast_pct} yeast is dosed for less: it takes {dough.yeast_needed_pct} as instant to keep the pace. Use an osmotolerant yeast, dose more, or allow far more time."
+  say    = "Sugar is {dough.sugar_pct} of the flour, too much for {dough.yeast_pct} yeast. Use osmotolerant yeast, more of it[ ({round(dough.yeast_needed_pct * dough.flour_g / 100)} g as instant)], or far more time."
   why    = "Dissolved sugar draws water from the yeast, which then gasses slowly. By the model a standard yeast at 20 % sugar works at a quarter to a third of its lean pace."
   source = "the osmotic factor is a fit to six points of weak evidence (trade dose rules, two informal timings, one threshold), weighed again with two more; the usual dose is that of the published formulas of the family"
 
@@ -92,7 +92,7 @@ rule "sugar-slows-yeast" {
   level  = "note"
   limits = { sugar_from_pct = 10, sugar_to_pct = 20, dose_factor = 2 }
   when   = "dough.has_leaven && !dough.has_culture && known(dough.yeast_needed_pct) && dough.sugar_pct >= limit.sugar_from_pct && dough.sugar_pct < limit.sugar_to_pct && limit.dose_factor * dough.yeast_pct < dough.yeast_needed_pct"
-  say    = "At {dough.sugar_pct} sugar this yeast works at {dough.pace_pct} of its pace in a lean dough. To keep the pace of the family's usual dose it takes {dough.yeast_needed_pct} as instant; this dough has {dough.yeast_pct}."
+  say    = "At {dough.sugar_pct} sugar yeast works at {dough.pace_pct} of its usual speed. Use more[: {round(dough.yeast_needed_pct * dough.flour_g / 100)} g as instant keeps the usual time], or allow more time."
   why    = "Above about 6 % sugar yeast slows, and above 10 % markedly. The figures are a model with a factor of 1.5 either way: watch the dough."
   source = "thresholds: Reed G. & Peppler H.J., Yeast Technology (1973), text as reproduced (read); pace: the osmotic factor is a fit to six points of weak evidence (trade dose rules, two informal timings, one threshold), weighed again with two more; the usual dose is that of the published formulas of the family"
 }
@@ -151,7 +151,7 @@ rule "strain-for-sugar" {
   limits = { sugar_pct = 20, margin_pct = 3 }
   note   = "dough.sugar_pct <= limit.sugar_pct + 2 * limit.margin_pct"
   when   = "dough.sugar_pct > limit.sugar_pct + limit.margin_pct && dough.yeast_strain == 'standard'"
-  say    = "Sugar is {dough.sugar_pct} of the flour and the yeast is a standard strain. Use an osmotolerant one."
+  say    = "Sugar is {dough.sugar_pct} of the flour, over {limit.sugar_pct}, and the yeast is a standard strain. Use an osmotolerant one."
   why    = "Osmotolerant strains keep gassing where sugar has taken the water. Yeast counts as standard unless the formula names the strain."
   source = "bread-yeast chapter of a fermentation handbook: osmotolerant strains from 20 % sugar (read)"
   was    = ["strain-worth-changing"]
@@ -210,7 +210,7 @@ rule "yeast-low" {
   limits = { yeast_pct = 0.5, least_pct = 0.3, retard_h = 8 }
   note   = "dough.yeast_pct >= limit.least_pct"
   when   = "dough.has_leaven && !dough.has_culture && dough.retard_h < limit.retard_h && dough.yeast_pct < limit.yeast_pct"
-  say    = "Yeast is {dough.yeast_pct} as instant, under {limit.yeast_pct}, for a dough without a long cold rest. Dose more, or retard it overnight."
+  say    = "Yeast is {dough.yeast_pct} as instant; without a long cold rest {limit.yeast_pct} is the least. Dose more, or retard the dough overnight."
   why    = "So little yeast needs most of a day to raise a rich dough. Published enriched doughs start at about 0.8 %."
   source = "common practice, no source; the published ranges of the families start at 0.8 % (derived)"
 
@@ -404,7 +404,7 @@ rule "yeast-hurt" {
   level  = "risk"
   limits = { soak_c = 46, mix_c = 43, scald_c = 55 }
   when   = "known(step.liquid_c) && step.has_yeast && step.liquid_c <= limit.scald_c && step.liquid_c > (step.verb == 'soak' ? limit.soak_c : limit.mix_c)"
-  say    = "Yeast meets liquid at {step.liquid_c} here. That hurts it: keep a soak at {limit.soak_c} or less, and any other liquid at {limit.mix_c} or less."
+  say    = "Yeast meets liquid at {step.liquid_c} here, which hurts it. Keep a soak at {limit.soak_c} or less, and any other liquid at {limit.mix_c} or less."
   why    = "In plain warm liquid yeast is harmed within minutes from about 45 C. A short soak of dry yeast bears a little more than a mix does."
   source = "published soaks 40.6 to 46.1 C: Exploratorium, after Gardiner & Wilson, The Inquisitive Cook (1998), read; 43 C: US Army TM 10-412 (2003), read; where harm begins is common practice"
 
@@ -544,7 +544,7 @@ rule "yeast-for-overnight" {
   limits = { retard_h = 8, ripe_e = 3 }
   when   = "dough.retard_h >= limit.retard_h && dough.ferment_e > limit.ripe_e"
   doubt  = "middle"
-  say    = "With {dough.yeast_pct} yeast and {dough.retard_h} in the cold, the model puts this dough at {dough.ferment_e} (1.25 is one doubling); over {limit.ripe_e} it is over-ripe. Cut the yeast, shorten the rest before the chill, or chill it flatter."
+  say    = "In {dough.retard_h} of cold the dough ferments to {dough.ferment_e} its size; {limit.ripe_e} is over-ripe. Use less yeast, rest it less first, or chill it flatter."
   why    = "A thick dough cools for hours and rises all the while. A same-day dose is too much for a night: 0.5 to 1.5 % as instant is usual."
   source = "overnight dose: common practice, no source; ripeness by the model, cardinal temperatures fitted to four relative rates; 1.25 %-hours is one doubling, from three published formulas, and 3 as over-ripe is a judgement"
 

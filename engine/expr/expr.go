@@ -38,6 +38,23 @@ func (x *Expr) Texts() []string { return x.root.texts() }
 // Single gives the one read that the whole expression is; ok is false for a computed one.
 func (x *Expr) Single() (read int, ok bool) { return x.root.read, x.root.op == opRead }
 
+// Choices gives the reads that the value may be, of an expression that is one read or a choice
+// between some; nil for a computed one.
+func (x *Expr) Choices() []int { return x.root.choices() }
+
+func (n *node) choices() []int {
+	switch n.op {
+	case opRead:
+		return []int{n.read}
+	case opChoose:
+		a, b := n.kids[1].choices(), n.kids[2].choices()
+		if a != nil && b != nil {
+			return append(a, b...)
+		}
+	}
+	return nil
+}
+
 // Read is a fact or a limit that an expression reads.
 type Read struct {
 	Name  string      // as written: "dough.sugar_pct"

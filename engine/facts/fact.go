@@ -8,6 +8,7 @@
 package facts
 
 import (
+	"math"
 	"slices"
 
 	"forebake/engine/figure"
@@ -15,6 +16,7 @@ import (
 	"forebake/engine/kitchen"
 	"forebake/engine/process"
 	"forebake/engine/safety"
+	"forebake/engine/science/ferment"
 )
 
 // Short names of what the tables call.
@@ -54,6 +56,33 @@ const (
 
 // TypeNames are the types of value as printed.
 var TypeNames = []string{"number", "yes or no", "text", "list"}
+
+// YeastWork is the unit of a rise: percent of yeast times hours at 26 C.
+const YeastWork = "%-hours"
+
+// mostLog is the largest growth or kill that is told in full: no food holds more cells a gram.
+const mostLog = 12
+
+// Seen gives a figure as a baker can see it, with its unit: yeast work as the rise that it makes.
+func Seen(iv figure.Interval, unit string) (figure.Interval, string) {
+	switch {
+	case iv.IsUnknown():
+	case unit == YeastWork:
+		return upTo(figure.Interval{Lo: ferment.RiseOf(iv.Lo), Hi: ferment.RiseOf(iv.Hi)},
+			ferment.MostRise), "times"
+	case unit == "log":
+		return upTo(iv, mostLog), unit
+	}
+	return iv, unit
+}
+
+// upTo opens an interval above a figure that is told in full.
+func upTo(iv figure.Interval, most float64) figure.Interval {
+	if iv.Hi > most {
+		iv = figure.Interval{Lo: min(iv.Lo, most), Hi: math.Inf(1)}
+	}
+	return iv
+}
 
 // Fact is the declaration of one figure. Everything else follows from it: the names and types that
 // rules are checked against, the printed catalogue, the units in messages.

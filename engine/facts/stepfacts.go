@@ -369,9 +369,9 @@ var stepFacts = []Fact{
 	},
 	{
 		Name:   "e_gained",
-		Label:  "yeast work in it",
-		Unit:   "%-hours",
-		Means:  "yeast times equivalent hours at 26 C gained in it",
+		Label:  "rise in it",
+		Unit:   YeastWork,
+		Means:  "rise in this step, counted in rules as ferment_e is",
 		Source: srcTemp,
 		Error:  ferment.RiseModel.Error,
 		Misses: ferment.PaceModel.Misses,

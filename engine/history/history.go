@@ -203,7 +203,7 @@ func (f *Simulator) believeRise(st *Stage, record *Record) {
 		before += f.stages[first].Hours.Mid
 	}
 	modelled := (before + st.Hours.Mid*st.read) * f.setup.Gas
-	seen := ferment.DoublingE * math.Log2(st.Step.Reading.Rise.Interval.Mid())
+	seen := ferment.WorkOf(st.Step.Reading.Rise.Interval.Mid())
 	if !(modelled > 0) || !(seen > 0) {
 		return
 	}

@@ -104,7 +104,7 @@ func decimals(size float64, unit string) int {
 			return 2
 		}
 		return 1
-	case "C", "F", "K", "mm":
+	case "C", "F", "K", "mm", "times", "days":
 		return 1
 	case "h", "day":
 		return pick(2, 1, 1)

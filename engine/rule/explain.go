@@ -31,7 +31,7 @@ func (j *Judge) finding(rule *Rule, x facts.Subject, a finding.Answer,
 	if a == finding.Unsure {
 		f.Text = rule.ID + " cannot be answered: " + f.Reason
 	} else {
-		f.Text = j.say(rule.Say, x, rule.Limits)
+		f.Text = j.say(rule.Say, x, rule.Limits, doubt)
 	}
 	return f
 }
@@ -95,8 +95,8 @@ func (j *Judge) limitFigure(rule *Rule, r *expr.Read) *finding.Figure {
 	if k := &known[r.Limit]; k.figure == nil || k.limit != l { // a trial has its own limits
 		iv := l.Interval()
 		*k = limitOf{l, &finding.Figure{
-			Name: r.Name, Label: plain(l.Name), Shown: l.Shown(), Value: l.Value, Low: iv.Lo,
-			High: iv.Hi, Unit: l.Unit(), Numeric: true, Kind: "limit", Place: l.Place,
+			Name: r.Name, Label: plain(l.Name), Shown: showInterval(iv, l.Unit()), Value: l.Value,
+			Low: iv.Lo, High: iv.Hi, Unit: l.Unit(), Numeric: true, Kind: "limit", Place: l.Place,
 		}}
 	}
 	return known[r.Limit].figure
@@ -227,26 +227,27 @@ func (j *Judge) rangeText(rule *Rule, i int, v *facts.Value) string {
 	}
 	lo, hi := figure.Interval{Lo: v.Lo, Hi: v.Lo}, figure.Interval{Lo: v.Hi, Hi: v.Hi}
 	atLo, atHi := j.judge.Pinned(i, lo), j.judge.Pinned(i, hi)
-	unit := r.Fact.Unit
-	low, high := quantity.FormatInterval(lo, unit), quantity.FormatInterval(hi, unit)
-	both := quantity.FormatInterval(v.Interval(), unit)
+	span, unit := facts.Seen(v.Interval(), r.Fact.Unit)
+	low := quantity.Format(span.Lo, unit)
+	high := quantity.Format(span.Hi, unit)
+	both := quantity.FormatInterval(span, unit)
 	if r.Fact.Error != "" { // a model turned the range into this one, and is no finer
-		width := v.Hi - v.Lo
-		low = quantity.Format(roundToError(v.Lo, width, unit), unit)
-		high = quantity.Format(roundToError(v.Hi, width, unit), unit)
-		both = formatRange(v.Interval(), unit)
+		width := span.Hi - span.Lo
+		low = quantity.Format(roundToError(span.Lo, width, unit), unit)
+		high = quantity.Format(roundToError(span.Hi, width, unit), unit)
+		both = formatRange(span, unit)
 	}
 	if math.IsInf(v.Hi, 1) { // no end to print
-		high = "high"
+		high = "more"
 	}
 	if math.IsInf(v.Lo, -1) {
-		low = "low"
+		low = "less"
 	}
 	switch {
 	case atLo == figure.Yes && atHi == figure.No:
-		return fmt.Sprintf("it holds where %s is %s, not where it is %s", name, low, high)
+		return fmt.Sprintf("%s is %s: flagged at %s, clear at %s", name, both, low, high)
 	case atLo == figure.No && atHi == figure.Yes:
-		return fmt.Sprintf("it holds where %s is %s, not where it is %s", name, high, low)
+		return fmt.Sprintf("%s is %s: flagged at %s, clear at %s", name, both, high, low)
 	}
 	return fmt.Sprintf("%s is %s", name, both)
 }

@@ -114,7 +114,7 @@ func (j *Judge) Cautions(c *Caution) *finding.Caution {
 			return
 		}
 		out = &finding.Caution{
-			Kind: c.Kind, Rank: c.Rank, Text: j.say(c.Say, x, nil), Source: c.Source,
+			Kind: c.Kind, Rank: c.Rank, Text: j.say(c.Say, x, nil, false), Source: c.Source,
 			Formula: f.Name, Place: f.Place,
 		}
 		if c.Own {
@@ -128,7 +128,7 @@ func (j *Judge) Cautions(c *Caution) *finding.Caution {
 			}
 		}
 		if c.Detail != nil && !j.hasOnlyEmptyLists(c.Detail, x) {
-			out.Detail = j.say(c.Detail, x, nil)
+			out.Detail = j.say(c.Detail, x, nil, false)
 		}
 	})
 	return out

@@ -52,7 +52,7 @@ func heat(s *formula.Step) string {
 func (j *Judge) brief(m *Message, x facts.Subject) (line string, list []string) {
 	for _, p := range m.pieces {
 		if p.expr == nil || p.expr.Type() != facts.List {
-			line += j.say(&Message{pieces: []piece{p}}, x, nil)
+			line += j.say(&Message{pieces: []piece{p}}, x, nil, false)
 			continue
 		}
 		list = append(list, j.judge.Result(p.expr, x, nil).Words()...)

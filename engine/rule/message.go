@@ -1,19 +1,23 @@
 package rule
 
 import (
+	"math"
 	"strings"
+	"unicode"
+	"unicode/utf8"
 
 	"github.com/hashicorp/hcl/v2/hclsyntax"
 
 	"forebake/engine/expr"
 	"forebake/engine/facts"
 	"forebake/engine/figure"
-	"forebake/engine/quantity"
 	"forebake/engine/reading"
 	"forebake/engine/source"
 )
 
-// Message is a text with figures in it: "Salt is {dough.salt_pct} of the flour."
+// Message is a text with figures in it: "Salt is {dough.salt_pct} of the flour." A clause in
+// brackets, "[, about {x}]", is left out where a figure of it is unknown; "[{x}|too much]" has
+// other words for that case.
 type Message struct {
 	pieces []piece
 }
@@ -23,6 +27,38 @@ type piece struct {
 	expr    *expr.Expr // a figure instead of the text
 	unit    string
 	written string
+	clause  clauseMark // a bracket instead of the text
+}
+
+// clauseMark is what a bracket of a message does.
+type clauseMark int
+
+const (
+	noMark clauseMark = iota
+	clauseBegins
+	clauseElse
+	clauseEnds
+)
+
+// clauseMarks are the signs of a clause.
+var clauseMarks = map[rune]clauseMark{'[': clauseBegins, '|': clauseElse, ']': clauseEnds}
+
+// clauseEnd gives where the clause that begins at a bracket ends; ok is false where the bracket is
+// plain text, since it holds no figure or does not end.
+func clauseEnd(runes []rune, from int) (end int, ok bool) {
+	depth, figures := 0, 0
+	for i := from; i < len(runes); i++ {
+		switch {
+		case runes[i] == '{':
+			depth++
+			figures++
+		case runes[i] == '}':
+			depth--
+		case runes[i] == ']' && depth == 0:
+			return i, figures > 0
+		}
+	}
+	return 0, false
 }
 
 // message reads and checks a text with {figures}. A figure is a fact, a limit or an expression.
@@ -42,9 +78,26 @@ func message(r *reading.Reader, e hclsyntax.Expression, n *expr.Names, what stri
 	runes := []rune(text)
 	m := &Message{}
 	figures := 0
-	from := 0
+	from, clause := 0, 0 // clause is where the clause at hand ends, 0 outside
 	for i := 0; i < len(runes); i++ {
 		switch runes[i] {
+		case '[', '|', ']':
+			switch {
+			case runes[i] == '[' && clause == 0:
+				end, ok := clauseEnd(runes, i)
+				if !ok {
+					continue
+				}
+				clause = end
+			case runes[i] == '|' && clause > 0:
+			case i == clause && clause > 0:
+				clause = 0
+			default:
+				continue
+			}
+			m.add(piece{text: string(runes[from:i])})
+			m.add(piece{text: string(runes[i]), clause: clauseMarks[runes[i]]})
+			from = i + 1
 		case '}':
 			r.Fault(place(r, offsets, i, i+1), "%s: this } closes nothing; a figure stands in { }",
 				what)
@@ -70,7 +123,8 @@ func message(r *reading.Reader, e hclsyntax.Expression, n *expr.Names, what stri
 			if x == nil {
 				return nil
 			}
-			m.add(piece{expr: x, unit: unit(x, n.Limits), written: string(runes[i+1 : end])})
+			m.add(piece{expr: x, unit: unit(x, n.Limits, string(runes[end+1:])),
+				written: string(runes[i+1 : end])})
 			from, i = end+1, end
 		}
 	}
@@ -89,103 +143,176 @@ func (m *Message) add(p piece) {
 	}
 }
 
-// unit is the unit of an expression that is one fact or limit; a computed figure has none.
-func unit(x *expr.Expr, limits []expr.Limit) string {
-	i, single := x.Single()
-	if !single {
+// unit is the unit of an expression that is one fact or limit, or a choice between some of one
+// unit. A computed figure has none, nor has one whose unit follows it in the text.
+func unit(x *expr.Expr, limits []expr.Limit, follows string) string {
+	out := ""
+	for k, i := range x.Choices() {
+		r := &x.Reads()[i]
+		one := ""
+		if r.Fact == nil {
+			one = limits[r.Limit].Unit()
+		} else {
+			one = r.Fact.Unit
+		}
+		if k > 0 && one != out {
+			return ""
+		}
+		out = one
+	}
+	if _, single := x.Single(); !single && strings.HasPrefix(follows, " "+out) {
 		return ""
 	}
-	r := &x.Reads()[i]
-	if r.Fact == nil {
-		return limits[r.Limit].Unit()
-	}
-	return r.Fact.Unit
+	return out
 }
 
-// sentences writes a message. A sentence with a figure that nobody knows is left out, but for the
-// first: that one says what is wrong, and the figure's name stands there for it.
+// sentences writes a message. A clause or a sentence with a figure that is unknown is left out, but
+// for the first sentence: that one says what is wrong, and words for the figure stand in it.
 type sentences struct {
 	strings.Builder
 	from    int // where the sentence at hand begins
 	unknown bool
+	clause  clause
 }
 
-// text adds words of the message, in which sentences may end.
+// clause is a clause of a message as it is written.
+type clause struct {
+	inside  bool
+	from    int  // where it begins
+	unknown bool // a figure of it is
+	skip    bool // the words at hand are those of the other case
+}
+
+// mark begins a clause, goes over to its other words, or ends it.
+func (s *sentences) mark(m clauseMark) {
+	c := &s.clause
+	switch m {
+	case clauseBegins:
+		*c = clause{inside: true, from: s.Len()}
+		return
+	case clauseElse:
+		c.skip = !c.unknown
+	case clauseEnds:
+		c.inside = false
+		c.skip = false
+	}
+	if c.unknown {
+		s.cut(c.from)
+		c.unknown = false
+	}
+}
+
+// cut takes out what stands from a place on.
+func (s *sentences) cut(from int) {
+	kept := s.String()[:min(from, s.Len())]
+	s.Reset()
+	s.WriteString(kept)
+}
+
+// text adds words of the message, in which sentences may end. A small letter goes on with the
+// sentence: S. aureus.
 func (s *sentences) text(words string) {
-	for {
-		end := strings.Index(words, ". ")
+	for at := 0; ; {
+		end := strings.Index(words[at:], ". ")
 		if end < 0 {
 			s.WriteString(words)
 			return
 		}
-		s.WriteString(words[:end+2])
+		at += end + 2
+		if next, _ := utf8.DecodeRuneInString(words[at:]); unicode.IsLower(next) {
+			continue
+		}
+		s.WriteString(words[:at])
 		s.end()
-		words = words[end+2:]
+		words, at = words[at:], 0
 	}
 }
 
 // end ends the sentence at hand, and takes it out where it holds an unknown figure.
 func (s *sentences) end() {
 	if s.unknown && s.from > 0 {
-		kept := s.Builder.String()[:s.from]
-		s.Reset()
-		s.WriteString(kept)
+		s.cut(s.from)
 	}
 	s.from, s.unknown = s.Len(), false
 }
 
 // nameless stands for an unknown figure in a sentence, by its unit.
 var nameless = map[string]string{
-	"C": "an unknown temperature", "min": "an unknown time", "h": "an unknown time",
-	"days": "an unknown time", "g": "an unknown weight", "%": "an unknown share",
+	"C": "some temperature", "min": "some time", "h": "some time", "days": "some days",
+	"g": "some weight", "%": "some share",
 }
 
-// unknownFigure notes an unknown figure, and names it.
-func (s *sentences) unknownFigure(unit string) {
-	s.unknown = true
+// figure adds a figure as it is shown; one that is unknown is noted, and has words in its place.
+func (s *sentences) figure(shown, unit string) {
+	if shown != noFigure {
+		s.WriteString(shown)
+		return
+	}
+	if s.clause.inside {
+		s.clause.unknown = true
+	} else {
+		s.unknown = true
+	}
 	words := nameless[unit]
 	if words == "" {
-		words = "an unknown amount"
+		words = "some amount"
 	}
 	s.WriteString(words)
 }
 
-// say prints a message on a subject.
-func (j *Judge) say(m *Message, subject facts.Subject, limits []expr.Limit) string {
+// say prints a message on a subject. With doubt, its modelled figures are printed from end to end:
+// one end is what it says, and the middle alone would not show it.
+func (j *Judge) say(m *Message, subject facts.Subject, limits []expr.Limit, doubt bool) string {
 	if len(m.pieces) == 1 && m.pieces[0].expr == nil {
 		return m.pieces[0].text // the same for every formula: one copy serves them all
 	}
 	var b sentences
 	for _, p := range m.pieces {
-		if p.expr == nil {
+		switch {
+		case p.clause != noMark:
+			b.mark(p.clause)
+		case b.clause.skip:
+		case p.expr == nil:
 			b.text(p.text)
-			continue
-		}
-		if i, single := p.expr.Single(); single && p.expr.Reads()[i].Fact != nil {
-			j.judge.Set(p.expr, subject, limits)
-			f := p.expr.Reads()[i].Fact
-			if shown := Show(f, j.judge.Value(i)); shown == noFigure {
-				b.unknownFigure(f.Unit)
-			} else {
-				b.WriteString(shown)
-			}
-			continue
-		}
-		x := j.judge.Result(p.expr, subject, limits)
-		switch p.expr.Type() {
-		case facts.Number:
-			if shown := quantity.FormatInterval(x.Interval(), p.unit); shown == noFigure {
-				b.unknownFigure(p.unit)
-			} else {
-				b.WriteString(shown)
-			}
-		case facts.YesNo:
-			b.WriteString([...]string{figure.No: "no", figure.Yes: "yes",
-				figure.Open: "unknown"}[x.Truth()])
 		default:
-			b.text(words(x.Words())) // a text of the message may end in a sentence
+			j.sayFigure(&b, p, subject, limits, doubt)
 		}
 	}
 	b.end()
 	return strings.TrimRight(b.String(), " ")
+}
+
+// sayFigure prints a figure of a message.
+func (j *Judge) sayFigure(b *sentences, p piece, subject facts.Subject, limits []expr.Limit,
+	doubt bool) {
+	if i, single := p.expr.Single(); single && p.expr.Reads()[i].Fact != nil {
+		j.judge.Set(p.expr, subject, limits)
+		f := p.expr.Reads()[i].Fact
+		v := j.judge.Value(i)
+		shown := Show(f, v)
+		switch {
+		case f.Type == facts.Number && v.Lo <= 0 && math.IsInf(v.Hi, 1):
+			shown = noFigure // anything from nothing on
+		case doubt && v.Origin == figure.ByModel && shown != noFigure:
+			shown = ShowRange(f, v)
+		}
+		b.figure(shown, f.Unit)
+		return
+	}
+	x := j.judge.Result(p.expr, subject, limits)
+	switch p.expr.Type() {
+	case facts.Number:
+		b.figure(showInterval(x.Interval(), p.unit), p.unit)
+	case facts.YesNo:
+		b.figure([...]string{figure.No: "no", figure.Yes: "yes",
+			figure.Open: noFigure}[x.Truth()], "")
+	case facts.Text:
+		if x.Open() {
+			b.figure(noFigure, "")
+			return
+		}
+		b.text(words(x.Words())) // a text of the message may end in a sentence
+	default:
+		b.text(words(x.Words()))
+	}
 }

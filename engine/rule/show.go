@@ -85,19 +85,30 @@ func Show(f *facts.Fact, v *facts.Value) string {
 		return noFigure
 	}
 	if v.Origin == figure.ByModel && !math.IsNaN(v.Mid) && !math.IsInf(v.Mid, 0) {
-		by, unit := longTime(f, v)
-		return "about " + quantity.Format(roundToError(by*v.Mid, by*(v.Hi-v.Lo), unit), unit)
+		iv, unit := facts.Seen(figure.Interval{Lo: v.Lo, Hi: v.Hi}, f.Unit)
+		mid, _ := facts.Seen(figure.Point(v.Mid), f.Unit)
+		if math.IsInf(mid.Hi, 1) {
+			return quantity.FormatInterval(mid, unit)
+		}
+		by, unit := longTime(mid.Lo, unit)
+		return "about " + quantity.Format(roundToError(by*mid.Lo, by*(iv.Hi-iv.Lo), unit), unit)
 	}
-	return quantity.FormatInterval(v.Interval(), f.Unit)
+	return showInterval(v.Interval(), f.Unit)
+}
+
+// showInterval prints a figure or a limit as a baker can see it.
+func showInterval(iv figure.Interval, unit string) string {
+	iv, unit = facts.Seen(iv, unit)
+	return quantity.FormatInterval(iv, unit)
 }
 
 // longTime gives the unit that a modelled figure is printed in, and the factor that converts to
 // it. Two hours or more, in minutes, are printed as hours.
-func longTime(f *facts.Fact, v *facts.Value) (by float64, unit string) {
-	if f.Unit == "min" && v.Mid >= 120 {
+func longTime(mid float64, unit string) (by float64, shownIn string) {
+	if unit == "min" && mid >= 120 {
 		return 1.0 / 60, "h"
 	}
-	return 1, f.Unit
+	return 1, unit
 }
 
 // roundToError rounds a modelled figure to the digits that its error leaves: to the power of ten
@@ -105,6 +116,9 @@ func longTime(f *facts.Fact, v *facts.Value) (by float64, unit string) {
 // arbitrary, is never rounded further than to a degree; a number without unit, such as a water
 // activity near 1, keeps one digit more.
 func roundToError(x, width float64, unit string) float64 {
+	if unit == "times" || unit == "log" { // no rise or count is known closer
+		return math.Round(10*x) / 10
+	}
 	if width == 0 && unit != "C" { // a model is no finer than a twentieth
 		width = math.Abs(x) / 10
 	}
@@ -128,8 +142,9 @@ func roundToError(x, width float64, unit string) float64 {
 
 // ShowRange prints the ends of a modelled figure, rounded as its middle is.
 func ShowRange(f *facts.Fact, v *facts.Value) string {
-	by, unit := longTime(f, v)
-	return formatRange(figure.Interval{Lo: by * v.Lo, Hi: by * v.Hi}, unit)
+	iv, unit := facts.Seen(figure.Interval{Lo: v.Lo, Hi: v.Hi}, f.Unit)
+	by, unit := longTime(v.Mid, unit)
+	return formatRange(figure.Interval{Lo: by * iv.Lo, Hi: by * iv.Hi}, unit)
 }
 
 func formatRange(iv figure.Interval, unit string) string {

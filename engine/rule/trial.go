@@ -139,7 +139,8 @@ type Verdict struct {
 	Trial  *Trial
 	Pack   string
 	Got    string
-	Differ string // where the two judges differ; "" where they agree
+	Differ string   // where the two judges differ; "" where they agree
+	Says   []string // what the rule says where it is flagged
 	Passed bool
 }
 
@@ -230,7 +231,7 @@ func (run *trialRun) verdict(t *Trial) (v Verdict, ok bool) {
 	case t.Rule != "" && r != nil:
 		limits := limitsIn(r.Limits, kitchenSheet(t.Kitchen))
 		o := run.judge.answer(r, t, limits)
-		v.Got = o.answer.String()
+		v.Got, v.Says = o.answer.String(), run.judge.says(r, t, limits)
 		if _, ok := finding.LevelNamed(t.Expect); ok && o.answer == finding.Flagged {
 			v.Got = o.level.String()
 		}
@@ -287,6 +288,16 @@ func (j *Judge) answer(r *Rule, t *Trial, limits []expr.Limit) outcome {
 			out.answer, out.level = finding.Flagged, min(out.level, j.level(&with, x))
 		case h == finding.Unsure && out.answer == finding.Clear:
 			out.answer = finding.Unsure
+		}
+	})
+	return out
+}
+
+// says gives the messages of a rule on the subjects of the open trial where it is flagged.
+func (j *Judge) says(r *Rule, t *Trial, limits []expr.Limit) (out []string) {
+	r.names.Subject.Each(t.Formula, func(x facts.Subject) {
+		if a, doubt := j.answerOn(r, x, limits); a == finding.Flagged {
+			out = append(out, j.say(r.Say, x, limits, doubt))
 		}
 	})
 	return out

@@ -26,7 +26,7 @@ const OwnPack = "house"
 var ownFindings = map[string]string{
 	"waiver-expired": "a waive block in the house file whose last day is past",
 	"waiver-undated": "a waive block in the house file whose date cannot be read",
-	"waiver-idle":    "a waive block in the house file that sets nothing aside",
+	"waiver-idle":    "a waive block in the house file that matches no finding",
 }
 
 // OwnFinding gives the subject of a finding about the house file; false for any other name.
@@ -117,9 +117,8 @@ func (w *Waiver) idle(seen Seen) *finding.Finding {
 	const why = "A waiver that is needed no more hides the same fault when it comes back."
 	for _, name := range seen.Formulas {
 		if w.covers(name) {
-			text := fmt.Sprintf("The waiver of %s sets nothing aside:"+
-				" the rule finds nothing in the formulas checked that it is for."+
-				" Take it out if it is needed no more.", w.Rule)
+			text := fmt.Sprintf("The waiver of %s matches no finding in"+
+				" the formulas that it is for. Take it out if it is needed no more.", w.Rule)
 			return w.finding("waiver-idle", finding.Note, w.Place, text, why)
 		}
 	}

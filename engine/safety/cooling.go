@@ -1,7 +1,6 @@
 package safety
 
 import (
-	"fmt"
 	"math"
 	"slices"
 	"strings"
@@ -265,18 +264,15 @@ func (s *Sheet) CoolingWay(step *formula.Step) Value {
 	var ways []string
 	if !step.Iced() {
 		if mm := s.deepest(step, s.keepsHere); mm > 0 {
-			ways = append(ways, fmt.Sprintf("trays of %s here", quantity.Format(mm, "mm")))
+			ways = append(ways, quantity.Format(mm, "mm")+" trays")
 		}
 	}
 	if mm := s.deepest(step, s.keepsIced); mm > 0 {
-		ways = append(
-			ways,
-			fmt.Sprintf(
-				"trays of %s in an ice bath to %s",
-				quantity.Format(mm, "mm"),
-				quantity.Format(s.limits().FirstToC.Value, "C"),
-			),
-		)
+		trays := ""
+		if len(ways) == 0 {
+			trays = " trays"
+		}
+		ways = append(ways, quantity.Format(mm, "mm")+trays+" in an ice bath")
 	}
 	if len(ways) == 0 {
 		return figure.Text("an ice bath, thinner and stirred")

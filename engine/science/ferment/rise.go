@@ -1,6 +1,10 @@
 package ferment
 
-import "forebake/engine/figure"
+import (
+	"math"
+
+	"forebake/engine/figure"
+)
 
 // The one error of a rise in percent-hours at 26 C, factors either way.
 //
@@ -44,6 +48,17 @@ func RiseError(retarded, measured bool) float64 {
 	}
 	return sameDayError
 }
+
+// MostRise is the largest size of a dough that is told in full, against 1 at the start: a dough that
+// made gas for more has long lost it (judgement).
+const MostRise = 6
+
+// RiseOf gives the size of a dough against its size at the start, 1, after so much yeast work in
+// percent-hours: DoublingE of it doubles the dough.
+func RiseOf(work float64) float64 { return math.Exp2(work / DoublingE) }
+
+// WorkOf is the inverse of RiseOf: the yeast work that a rise seen by a baker took.
+func WorkOf(rise float64) float64 { return DoublingE * math.Log2(rise) }
 
 // TemperatureError is the error factor of hours at 26 C, by the coldest that the dough worked at,
 // C.
