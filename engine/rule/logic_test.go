@@ -111,7 +111,7 @@ func TestUnsureNamesWhatSettles(t *testing.T) {
 		needs      []string
 	}{
 		{"dough.salt_g > 10", `needs the amount of \"salt\" (line 2)`, []string{"salt"}},
-		{"dough.flour_g > 500 and dough.sugar_g > 1", `it holds where flour is 550 g, not where it is 450 g, from \"bread flour\" at line 2`, []string{"dough.flour_g"}},
+		{"dough.flour_g > 500 and dough.sugar_g > 1", `flagged at 550 g, clear at 450 g, from \"bread flour\" at line 2`, []string{"dough.flour_g"}},
 		{"dough.ph > 4.6", `needs ph of \"d\"`, []string{"dough.ph"}},
 		{"dough.ph > 4.6 and dough.flour_g > 900", ``, nil},
 		{"dough.has_salt and dough.ph < 4", `needs`, []string{"dough.has_salt", "dough.ph"}},
