@@ -171,7 +171,7 @@ func (j *Judge) answer(r *Rule, t *trial.Trial, limits []expr.Limit) outcome {
 }
 
 // says gives the messages of a rule on the subjects of the open trial where it is flagged.
-func (j *Judge) says(r *Rule, t *Trial, limits []expr.Limit) (out []string) {
+func (j *Judge) says(r *Rule, t *trial.Trial, limits []expr.Limit) (out []string) {
 	r.names.Subject.Each(t.Formula, func(x facts.Subject) {
 		if a, doubt := j.answerOn(r, x, limits); a == finding.Flagged {
 			out = append(out, j.say(r.Say, x, limits, doubt))
