@@ -20,6 +20,7 @@ func (f *Simulator) bake(step *formula.Step, st *Stage) {
 		f.loseTrack(st, "an oven that is hot enough to bake in")
 		return
 	}
+	f.Waits++
 	piece, body, rho := f.inOven()
 	bakings, why := f.ovens(step, st, piece)
 	f.oven = f.oven.with(step, st)

@@ -124,6 +124,8 @@ type run struct {
 
 // Simulator follows parts, keeping its memory from one to the next. It belongs to one goroutine.
 type Simulator struct {
+	Waits int // steps in some surroundings or in the oven that were followed: what its work costs
+
 	runs    [figure.Runs]run
 	setup   Setup
 	told    [airKinds]told

@@ -307,6 +307,7 @@ const wattsAt28 = 0.77
 
 // wait leaves the part in its surroundings for the time of the step.
 func (f *Simulator) wait(step *formula.Step, st *Stage, e environment) {
+	f.Waits++
 	var start, core, mean, surface, most, hours [figure.Runs]float64
 	var baths [figure.Runs]heat.Chilling
 	var bathed [figure.Runs]bool

@@ -41,12 +41,13 @@ type Mender struct {
 	// was made.
 	Judgements, Reads int
 
-	// Budget bounds the work on one formula: the answers, and the entries of
-	// the texts read; 0 stands for no bound. It is no time, so that every
-	// machine finds the same.
+	// Budget bounds the work on one formula: the answers, the entries of the
+	// texts read, and the waits that were followed; 0 stands for no bound. It
+	// is no time, so that every machine finds the same.
 	Budget int
 
 	work  int    // done on the formula
+	waits int    // that the sheet had followed before it
 	name  string // of the file
 	index int    // of the formula block in the file
 	sheet facts.Sheet
@@ -71,6 +72,7 @@ type searched struct {
 // begin reads and judges the formula as the baker wrote it.
 func (m *Mender) begin(name string, text []byte, index int) (*version, error) {
 	m.name, m.index, m.on, m.work = name, index, nil, 0
+	m.waits = m.sheet.Simulator.Waits
 	m.kept, m.keptBytes = map[string]*version{}, 0
 	m.found, m.disputes = map[searched][]*candidate{}, map[question][]question{}
 	v, err := m.read(text)
@@ -82,7 +84,14 @@ func (m *Mender) begin(name string, text []byte, index int) (*version, error) {
 }
 
 // spent reports whether the budget for the formula is used up.
-func (m *Mender) spent() bool { return m.Budget > 0 && m.work >= m.Budget }
+func (m *Mender) spent() bool {
+	followed := m.sheet.Simulator.Waits - m.waits
+	return m.Budget > 0 && m.work+waitWork*followed >= m.Budget
+}
+
+// waitWork is the work of following a part through one wait, in answers: measured on the drafts of
+// the demo.
+const waitWork = 50
 
 // Outcome is what was found for one formula.
 type Outcome struct {

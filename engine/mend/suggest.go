@@ -31,16 +31,26 @@ func (m *Mender) Suggest(name string, text []byte, index int) (
 		return nil, false, err
 	}
 	// The budget goes to the stops first, then to single levers for every other
-	// finding, then to several.
+	// finding, those that need no search and the more serious first, then to
+	// several.
 	found := map[question][]finding.Mend{}
 	for _, q := range flagged(v) {
 		if q.rule.Level == finding.Stop {
 			found[q] = m.mends(v, q)
 		}
 	}
-	for _, q := range flagged(v) {
-		for i := range q.rule.Adjust {
-			m.candidates(v, q, &q.rule.Adjust[i])
+	for _, exact := range []bool{true, false} {
+		for _, level := range []finding.Level{finding.Stop, finding.Risk, finding.Note} {
+			for _, q := range flagged(v) {
+				if m.finding(v, q).Level != level {
+					continue
+				}
+				for i := range q.rule.Adjust {
+					if a := &q.rule.Adjust[i]; (a.To != nil) == exact {
+						m.candidates(v, q, a)
+					}
+				}
+			}
 		}
 	}
 	var out []Suggestion

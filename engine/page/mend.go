@@ -61,8 +61,8 @@ func (t *text) mending(m *finding.Mending) {
 	}
 	for _, d := range m.Doubted {
 		t.Paragraph(
-			fmt.Sprintf("Line %d is changed; its comment may not be true any more: %s", d.Line,
-				source.Safe(d.Text)),
+			fmt.Sprintf("%s:%d is changed; its comment may not be true any more: %s",
+				source.Safe(m.File), d.Line, source.Safe(d.Text)),
 			"  ",
 			"    ",
 		)
@@ -82,15 +82,15 @@ func (t *text) mending(m *finding.Mending) {
 	if len(m.Worse) > 0 {
 		t.WriteString("  Worse or open after the changes\n\n")
 		for _, w := range m.Worse {
-			t.Paragraph(fmt.Sprintf("%-5s line %d, %s: %s was %s, and is %s", w.Level, w.Line,
-				source.Safe(w.Subject), w.Rule, w.Was, w.Is), "  ", "        ")
+			t.Paragraph(fmt.Sprintf("%-5s %s:%d, %s: %s was %s, and is %s", w.Level,
+				source.Safe(m.File), w.Line, source.Safe(w.Subject), w.Rule, w.Was, w.Is), "  ", "        ")
 		}
 		t.WriteString("\n")
 	}
 	if len(m.Left) > 0 {
 		t.WriteString("  Left as they are\n\n")
 		for _, l := range m.Left {
-			t.left(l)
+			t.left(m.File, l)
 		}
 	}
 	if m.Spent {
@@ -155,8 +155,9 @@ func (t *text) change(c finding.Change) {
 	t.WriteString("\n")
 }
 
-func (t *text) left(l finding.Left) {
-	fmt.Fprintf(t, "  %-5s line %d, %s: %s\n", l.Level, l.Line, source.Safe(l.Subject), l.Rule)
+func (t *text) left(file string, l finding.Left) {
+	t.Paragraph(fmt.Sprintf("%s:%d, %s: %s", source.Safe(file), l.Line, source.Safe(l.Subject),
+		l.Rule), fmt.Sprintf("  %-5s ", l.Level), "        ")
 	if len(l.Against) > 0 {
 		t.Paragraph("These rules disagree: "+l.Rule+" and "+strings.Join(l.Against, ", ")+".",
 			"        ", "        ")

@@ -260,9 +260,8 @@ func (p *markdownPage) findings(list []*finding.Finding) {
 			"<details><summary>%d unsure: what is missing, and what waits for it</summary>\n\n",
 			len(open),
 		)
-		for _, f := range open {
-			fmt.Fprintf(p, "- unsure: %s, %s: `%s` %s.\n", At(f.Place), Markdown(f.Subject), f.Rule,
-				Markdown(strings.TrimPrefix(f.Text, f.Rule+" ")))
+		for _, w := range finding.Causes(open) {
+			fmt.Fprintf(p, "- unsure: %s, %s: %s.\n", At(w.Place), Markdown(w.Text), waiting(w))
 		}
 		p.WriteString("\n</details>\n\n")
 	}

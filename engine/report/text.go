@@ -313,7 +313,8 @@ func (t *text) couldHurt(list []*finding.Finding) {
 	var parts []string
 	for _, f := range serious(list) {
 		if couldHurt(f) {
-			parts = append(parts, fmt.Sprintf("%s line %d (%s)", word(f), f.Place.Line(), f.Rule))
+			parts = append(parts, fmt.Sprintf("%s %s (%s)", word(f),
+				source.Safe(fileLine(f.Place)), f.Rule))
 		}
 	}
 	if len(parts) > 0 {
@@ -437,20 +438,24 @@ func figures(f *finding.Finding) string {
 // maxWaiting bounds the rules that a cause names.
 const maxWaiting = 3
 
+// waiting says how many answers wait for a cause, and names some of their rules.
+func waiting(w finding.Waiting) string {
+	waits := "answers wait"
+	if w.Answers == 1 {
+		waits = "answer waits"
+	}
+	rules := strings.Join(w.Rules[:min(len(w.Rules), maxWaiting)], ", ")
+	if more := len(w.Rules) - maxWaiting; more > 0 {
+		rules += fmt.Sprintf(" and %d more", more)
+	}
+	return fmt.Sprintf("%d %s for it (%s)", w.Answers, waits, rules)
+}
+
 // unsure prints one entry for each thing that answers wait for, that which would settle most first.
 func (t *text) unsure(list []*finding.Finding) {
 	for _, w := range finding.Causes(list) {
-		waits := "answers wait"
-		if w.Answers == 1 {
-			waits = "answer waits"
-		}
-		rules := strings.Join(w.Rules[:min(len(w.Rules), maxWaiting)], ", ")
-		if more := len(w.Rules) - maxWaiting; more > 0 {
-			rules += fmt.Sprintf(" and %d more", more)
-		}
-		t.paragraph(fmt.Sprintf("%s, %s: %d %s for it (%s).", source.Safe(fileLine(w.Place)),
-			source.Safe(w.Text), w.Answers, waits, rules),
-			"  "+t.palette.unsure.Sprint("unsure")+" ", indent)
+		t.paragraph(fmt.Sprintf("%s, %s: %s.", source.Safe(fileLine(w.Place)), source.Safe(w.Text),
+			waiting(w)), "  "+t.palette.unsure.Sprint("unsure")+" ", indent)
 	}
 	if len(list) > 0 {
 		t.WriteString("\n")
