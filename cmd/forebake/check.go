@@ -119,7 +119,8 @@ func (f *checkFlags) check(cmd *cobra.Command, args []string) error {
 		return err
 	}
 	if f.timing {
-		if err := page.Times(cmd.ErrOrStderr(), res.Times); err != nil {
+		if err := page.Times(cmd.ErrOrStderr(), res.Times,
+			widthOf(cmd.ErrOrStderr())); err != nil {
 			return err
 		}
 	}

@@ -60,7 +60,7 @@ figures that the rule files of this folder's house declare.`,
 				if len(res.Problems) > 0 {
 					return complain(cmd, res.Problems)
 				}
-				return page.History(out, &res.Run, rows)
+				return page.History(out, &res.Run, rows, widthOf(out))
 			}
 			rows, res := e.Facts(inputs, args[1:], all)
 			switch {
@@ -92,7 +92,7 @@ func printCatalogue(cmd *cobra.Command, as string) error {
 	out, c := cmd.OutOrStdout(), engine.Catalogue(l)
 	switch as {
 	case "text":
-		return page.CatalogueText(out, c)
+		return page.CatalogueText(out, c, widthOf(out))
 	case "json":
 		return page.CatalogueJSON(out, c)
 	case "markdown":

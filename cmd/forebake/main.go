@@ -13,6 +13,7 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"forebake/engine/report"
 	"forebake/engine/source"
 )
 
@@ -73,6 +74,18 @@ func run(args []string, in io.Reader, out, errs io.Writer) int {
 		return errors.New(text)
 	})
 	sayVersion(root)
+	help := root.HelpFunc()
+	root.SetHelpFunc(func(cmd *cobra.Command, args []string) {
+		var text strings.Builder
+		cmd.SetOut(&text)
+		help(cmd, args)
+		cmd.SetOut(nil) // the root's, as before
+		if cmd == root {
+			cmd.SetOut(out)
+		}
+		// An error of writing shows in the exit of the next write; help has no other.
+		_, _ = io.WriteString(out, report.Fold(text.String(), widthOf(out).Columns()))
+	})
 	root.SetArgs(args)
 	root.SetIn(in)
 	root.SetOut(out)

@@ -6,6 +6,7 @@ import (
 	"io"
 	"os"
 	"path/filepath"
+	"strconv"
 	"strings"
 
 	"github.com/spf13/cobra"
@@ -108,18 +109,23 @@ func writeOutput(path string, text []byte) error {
 // narrowest and widest are the columns that a text is wrapped to at least and at most.
 const narrowest, widest = 40, 120
 
-// width gives the columns of the terminal that a text goes to; 0 where there is none.
+// width gives the columns of the terminal that a text goes to, else those that COLUMNS names; 0
+// where there is neither.
 func width(out io.Writer) int {
-	f, ok := out.(*os.File)
-	if !ok || !term.IsTerminal(int(f.Fd())) {
-		return 0
+	columns := 0
+	if f, ok := out.(*os.File); ok && term.IsTerminal(int(f.Fd())) {
+		columns, _, _ = term.GetSize(int(f.Fd()))
+	} else {
+		columns, _ = strconv.Atoi(os.Getenv("COLUMNS"))
 	}
-	columns, _, err := term.GetSize(int(f.Fd()))
-	if err != nil || columns <= 0 {
+	if columns <= 0 {
 		return 0
 	}
 	return min(max(columns, narrowest), widest)
 }
+
+// widthOf gives the options of a page without colours.
+func widthOf(out io.Writer) report.Options { return report.Options{Width: width(out)} }
 
 // target is a file that a run is to write.
 type target struct {

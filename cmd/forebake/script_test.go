@@ -29,6 +29,7 @@ var update = flag.Bool(
 )
 
 func TestMain(m *testing.M) {
+	os.Unsetenv("COLUMNS")
 	testscript.Main(m, map[string]func(){"forebake": main})
 }
 

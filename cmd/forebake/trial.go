@@ -70,10 +70,11 @@ expression library compiles. Where the two differ, the trial fails.`,
 			for _, limit := range rep.Untouched {
 				fmt.Fprintf(out, "no trial turns at the limit: %s\n", limit)
 			}
-			fmt.Fprintf(out, "%s of %s with %s: %d failed; untouched: %s, %s.\n",
+			sum := fmt.Sprintf("%s of %s with %s: %d failed; untouched: %s, %s.\n",
 				report.Count(len(rep.Verdicts), "trial"), report.Count(rep.Rules, "rule"),
 				report.Count(rep.Limits, "limit"), failed, report.Count(max(len(rep.NoFlagged),
 					len(rep.NoClear)), "rule"), report.Count(len(rep.Untouched), "limit"))
+			fmt.Fprint(out, report.Fold(sum, widthOf(out).Columns()))
 			if failed > 0 || len(rep.NoFlagged)+len(rep.NoClear)+len(rep.Untouched) > 0 {
 				return exit(exitFound)
 			}

@@ -35,7 +35,7 @@ func whyCommand() *cobra.Command {
 			if err != nil {
 				return err
 			}
-			return page.Why(cmd.OutOrStdout(), card)
+			return page.Why(cmd.OutOrStdout(), card, widthOf(cmd.OutOrStdout()))
 		},
 	}
 	addHouse(cmd)
@@ -69,7 +69,8 @@ func packsCommand() *cobra.Command {
 			if as == "markdown" {
 				return page.RulebookMarkdown(cmd.OutOrStdout(), engine.Rulebook(l))
 			}
-			return page.RulebookText(cmd.OutOrStdout(), engine.Rulebook(l))
+			return page.RulebookText(cmd.OutOrStdout(), engine.Rulebook(l),
+				widthOf(cmd.OutOrStdout()))
 		},
 	}
 	cmd.Flags().StringVar(&as, "as", "text",

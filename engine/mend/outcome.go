@@ -185,7 +185,7 @@ func (m *Mender) tellLeft(o *Outcome, now *version, q question) {
 	}
 	if choice := m.choice(now, q); choice != nil {
 		o.Mending.Choices = append(o.Mending.Choices, *choice)
-		left.Why = "it is a matter of taste: see below"
+		left.Why = "it is a matter of taste: see above"
 	} else {
 		m.explain(now, q, &left)
 	}

@@ -78,12 +78,12 @@ func (t *text) comparedPart(p finding.ComparedPart) {
 	for _, d := range p.Steps {
 		for i, line := range d.Old {
 			if line != "" {
-				fmt.Fprintf(t, "  A %3d  %s\n", d.OldLine+i, source.Safe(line))
+				t.Verbatim(fmt.Sprintf("  A %3d  %s", d.OldLine+i, source.Safe(line)))
 			}
 		}
 		for i, line := range d.New {
 			if line != "" {
-				fmt.Fprintf(t, "  B %3d  %s\n", d.NewLine+i, source.Safe(line))
+				t.Verbatim(fmt.Sprintf("  B %3d  %s", d.NewLine+i, source.Safe(line)))
 			}
 		}
 	}
@@ -116,7 +116,8 @@ func (t *text) moved(head string, list []*finding.Finding) {
 	}
 	fmt.Fprintf(t, "%s\n", t.Bold(head))
 	for _, f := range list {
-		t.Paragraph(fmt.Sprintf("line %d, %s: %s", f.Place.Line(), source.Safe(f.Subject), f.Rule),
+		t.Paragraph(fmt.Sprintf("%s, %s: %s", source.Safe(report.FileLine(f.Place)),
+			source.Safe(f.Subject), f.Rule),
 			"  "+t.Word(f)+" ", "         ")
 	}
 	t.WriteString("\n")

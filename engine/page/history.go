@@ -13,9 +13,10 @@ import (
 )
 
 // History prints timelines, a table a part: when each step begins, the temperature around the part,
-// and its state at the end of the step.
-func History(w io.Writer, run *finding.Run, rows []finding.HistoryRow) error {
-	t := newText(w, report.Options{})
+// and its state at the end of the step. A table that is wider than the page leaves out the ranges
+// of its figures.
+func History(w io.Writer, run *finding.Run, rows []finding.HistoryRow, o report.Options) error {
+	t := newText(w, o)
 	t.figuresHead(run)
 	formula := ""
 	for i := 0; i < len(rows); {
@@ -40,17 +41,23 @@ func History(w io.Writer, run *finding.Run, rows []finding.HistoryRow) error {
 // timeline prints the steps of one part.
 func (t *text) timeline(rows []finding.HistoryRow) {
 	fmt.Fprintf(t, "%s\n", source.Safe(rows[0].Part))
-	table := [][6]string{{"clock", "step", "around it", "core at its end", "mean at its end",
-		"hours at 26 C"}}
+	table := [][6]string{{"clock", "step", "around", "core after", "mean after", "h at 26 C"}}
 	for _, r := range rows {
 		table = append(table,
 			[6]string{clock(r), source.Safe(r.Step), r.Ambient, r.Core, r.Mean, r.Rise})
 	}
-	var width [6]int
-	for _, line := range table {
-		for k, cell := range line {
-			width[k] = max(width[k], utf8.RuneCountInString(cell))
+	width := widths(table)
+	notes := 0
+	for _, r := range rows {
+		notes = max(notes, utf8.RuneCountInString(r.Notes))
+	}
+	if notes+1+total(width) > t.Width() {
+		for n := range table[1:] {
+			for k, cell := range table[n+1] {
+				table[n+1][k], _, _ = strings.Cut(cell, " (")
+			}
 		}
+		width = widths(table)
 	}
 	for n, line := range table {
 		text := " "
@@ -62,6 +69,24 @@ func (t *text) timeline(rows []finding.HistoryRow) {
 		}
 		t.WriteString(strings.TrimRight(text, " ") + "\n")
 	}
+}
+
+// widths are the columns that the cells of a timeline take.
+func widths(table [][6]string) (out [6]int) {
+	for _, line := range table {
+		for k, cell := range line {
+			out[k] = max(out[k], utf8.RuneCountInString(cell))
+		}
+	}
+	return out
+}
+
+// total is the width of a line of a timeline.
+func total(width [6]int) (sum int) {
+	for _, w := range width {
+		sum += w + 2
+	}
+	return sum
 }
 
 // clock gives the time at which a step begins: the time of day where the formula gives the start of

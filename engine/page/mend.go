@@ -121,11 +121,11 @@ func Written(w io.Writer, list []finding.Mending) error {
 // diff prints lines before and after, with their numbers.
 func (t *text) diff(d finding.ChangedLines) {
 	for i, line := range d.Old {
-		fmt.Fprintf(t, "%s\n", t.Removed(fmt.Sprintf("  %4d - %s", d.OldLine+i,
+		t.Verbatim(t.Removed(fmt.Sprintf("  %4d - %s", d.OldLine+i,
 			source.Safe(strings.ReplaceAll(line, "\t", "    ")))))
 	}
 	for i, line := range d.New {
-		fmt.Fprintf(t, "%s\n", t.Added(fmt.Sprintf("  %4d + %s", d.NewLine+i,
+		t.Verbatim(t.Added(fmt.Sprintf("  %4d + %s", d.NewLine+i,
 			source.Safe(strings.ReplaceAll(line, "\t", "    ")))))
 	}
 }

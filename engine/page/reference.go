@@ -11,7 +11,7 @@ import (
 )
 
 // RulebookText prints the rules in force, one line each.
-func RulebookText(w io.Writer, book finding.Rulebook) error {
+func RulebookText(w io.Writer, book finding.Rulebook, o report.Options) error {
 	var b strings.Builder
 	rules := 0
 	for _, p := range book.Packs {
@@ -34,7 +34,7 @@ func RulebookText(w io.Writer, book finding.Rulebook) error {
 	for _, u := range book.Unchecked {
 		fmt.Fprintf(&b, "%s: %s\n", u.Place, source.Safe(u.Text()))
 	}
-	_, err := io.WriteString(w, b.String())
+	_, err := io.WriteString(w, report.Fold(b.String(), o.Columns()))
 	return err
 }
 
@@ -175,7 +175,7 @@ func alsoWritten(words []string) string {
 }
 
 // CatalogueText prints every fact, step verb, unit and house key, one line each.
-func CatalogueText(w io.Writer, c finding.Catalogue) error {
+func CatalogueText(w io.Writer, c finding.Catalogue, o report.Options) error {
 	var b strings.Builder
 	subject := ""
 	for _, f := range c.Facts {
@@ -220,7 +220,7 @@ func CatalogueText(w io.Writer, c finding.Catalogue) error {
 	for _, k := range c.Keys {
 		fmt.Fprintf(&b, "  %-10s %-13s %s%s\n", k.Block, k.Name, k.Means, otherwise(k.Default))
 	}
-	_, err := io.WriteString(w, b.String())
+	_, err := io.WriteString(w, report.Fold(b.String(), o.Columns()))
 	return err
 }
 

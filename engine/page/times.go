@@ -14,7 +14,7 @@ import (
 const timesShown = 12
 
 // Times prints the time of each rule of a run, the longest first.
-func Times(w io.Writer, list []finding.RuleTime) error {
+func Times(w io.Writer, list []finding.RuleTime, o report.Options) error {
 	var all time.Duration
 	for _, t := range list {
 		all += t.Spent
@@ -44,6 +44,6 @@ func Times(w io.Writer, list []finding.RuleTime) error {
 	}
 	fmt.Fprintf(&b, "  %8.3f         in all, without reading the files\n",
 		float64(all)/float64(time.Millisecond))
-	_, err := io.WriteString(w, b.String())
+	_, err := io.WriteString(w, report.Fold(b.String(), o.Columns()))
 	return err
 }

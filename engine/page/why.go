@@ -11,8 +11,8 @@ import (
 )
 
 // Why prints a rule's card: its texts, source and limits, and how a house changes it.
-func Why(w io.Writer, c finding.Card) error {
-	t := newText(w, report.Options{})
+func Why(w io.Writer, c finding.Card, o report.Options) error {
+	t := newText(w, o)
 	fmt.Fprintf(t, "%s\n\n", c.ID)
 	t.settings(c)
 	t.WriteString("\n")

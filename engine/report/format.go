@@ -93,6 +93,14 @@ type Options struct {
 	All    bool // the findings of every formula, where a summary would stand
 }
 
+// Columns is the width that the reader wishes for.
+func (o Options) Columns() int {
+	if o.Width == 0 {
+		return 80
+	}
+	return o.Width
+}
+
 // FormatNamed finds a format by its name.
 func FormatNamed(name string) (Format, bool) {
 	i := slices.IndexFunc(Formats, func(f Format) bool { return f.Name == name })

@@ -133,14 +133,14 @@ func (j *jsonObject) SetAside([]*finding.Finding) {}
 func (j *jsonObject) Unchecked(list []finding.Unchecked) {
 	for _, u := range list {
 		j.run.Unchecked = append(j.run.Unchecked,
-			jsonUnchecked{u.Pack, u.Text(), fileLine(u.Place)})
+			jsonUnchecked{u.Pack, u.Text(), FileLine(u.Place)})
 	}
 }
 
 func (j *jsonObject) Loosened(list []finding.Loosened) {
 	for _, l := range list {
 		j.run.Loosened = append(j.run.Loosened,
-			jsonLoosened{l.Rule, l.Pack, l.What, l.From, l.To, l.Because, fileLine(l.Place)})
+			jsonLoosened{l.Rule, l.Pack, l.What, l.From, l.To, l.Because, FileLine(l.Place)})
 	}
 }
 
@@ -200,7 +200,7 @@ func findingJSON(f *finding.Finding) jsonFinding {
 		Doubt: f.Doubt, Safety: f.Safety,
 	}
 	if f.Answer == finding.Waived {
-		j.Waived = &jsonWaived{Because: f.Because, By: fileLine(f.By)}
+		j.Waived = &jsonWaived{Because: f.Because, By: FileLine(f.By)}
 		if f.Until != "" {
 			j.Waived.Until = &f.Until
 		}

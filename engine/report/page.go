@@ -25,6 +25,12 @@ func (p *Page) Paragraph(s, first, rest string) { p.paragraph(s, first, rest) }
 // Fits reports whether a text fits into one line.
 func (p *Page) Fits(s string) bool { return columns(s) <= p.width }
 
+// Width is the columns of the page.
+func (p *Page) Width() int { return p.width }
+
+// Verbatim prints a line that is not folded.
+func (p *Page) Verbatim(s string) { p.WriteString(verbatim + s + "\n") }
+
 // Bold prints a text in bold letters.
 func (p *Page) Bold(s string) string { return p.bold.Sprint(s) }
 

@@ -51,7 +51,8 @@ func TestPagesBeginWithThePrelude(t *testing.T) {
 	for name, print := range map[string]func(out *bytes.Buffer) error{
 		"facts": func(out *bytes.Buffer) error { return page.FactsText(out, run, row, false, report.Options{}) },
 		"history": func(out *bytes.Buffer) error {
-			return page.History(out, run, []finding.HistoryRow{{Formula: "Buns", Part: "dough"}})
+			return page.History(out, run, []finding.HistoryRow{{Formula: "Buns", Part: "dough"}},
+				report.Options{})
 		},
 	} {
 		var out bytes.Buffer

@@ -64,8 +64,8 @@ func couldHurt(f *finding.Finding) bool {
 	return f.Safety && f.Answer == finding.Flagged && f.Level != finding.Note
 }
 
-// fileLine gives the file and line of a place: "house.hcl:3".
-func fileLine(p source.Place) string { return fmt.Sprintf("%s:%d", fileName(p), p.Line()) }
+// FileLine gives the file and line of a place: "house.hcl:3".
+func FileLine(p source.Place) string { return fmt.Sprintf("%s:%d", fileName(p), p.Line()) }
 
 // Reason gives a house's reason in one line, without its final stop.
 func Reason(because string) string {
@@ -135,7 +135,7 @@ func (b lines) Loosened(list []finding.Loosened) {
 	for _, l := range list {
 		fmt.Fprintf(b, "%s: loosened: food safety: %s is %s, and was %s [%s] (because %s, %s)\n",
 			source.Safe(l.Place.String()), source.Safe(l.What), l.To, l.From, l.Rule,
-			source.Safe(Reason(l.Because)), source.Safe(fileLine(l.Place)))
+			source.Safe(Reason(l.Because)), source.Safe(FileLine(l.Place)))
 	}
 }
 
@@ -169,7 +169,7 @@ func line(f *finding.Finding) string {
 		f.Rule)
 	if f.Answer == finding.Waived {
 		out += fmt.Sprintf(" (because %s%s, %s)", source.Safe(Reason(f.Because)),
-			source.Safe(until(f)), source.Safe(fileLine(f.By)))
+			source.Safe(until(f)), source.Safe(FileLine(f.By)))
 	}
 	return out
 }

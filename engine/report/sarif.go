@@ -348,7 +348,7 @@ func (s *sarif) results(yield func(any) bool) {
 	}
 	for _, f := range s.setAside {
 		text := fmt.Sprintf("Food safety, set aside by the house: %s: %s Set aside at %s%s, "+
-			"because %s.", f.Rule, f.Text, fileLine(f.By), until(f), Reason(f.Because))
+			"because %s.", f.Rule, f.Text, FileLine(f.By), until(f), Reason(f.Because))
 		yield(s.own(sarifSetAside, "warning", text, f.Rule+" on "+f.Subject, f.Formula, f.Place))
 	}
 	left := maxResults - s.fixed()
@@ -495,7 +495,7 @@ func (s *sarif) result(f *finding.Finding) sarifResult {
 	}
 	if f.Answer == finding.Waived {
 		at := sarifLocation{PhysicalLocation: physical(f.By)}
-		why := source.Safe(Reason(f.Because) + until(f) + ", " + fileLine(f.By))
+		why := source.Safe(Reason(f.Because) + until(f) + ", " + FileLine(f.By))
 		r.Suppressions = append(r.Suppressions, sarifSuppression{"external", "accepted", why, &at})
 	}
 	text += " Why: " + f.Why

@@ -61,17 +61,13 @@ type text struct {
 func newText(out io.Writer, o Options) Writer { return textOf(out, o) }
 
 func textOf(out io.Writer, o Options) *text {
-	t := &text{palette: newPalette(o.Colour), width: o.Width, all: o.All, out: out}
-	if t.width == 0 {
-		t.width = 80
-	}
-	return t
+	return &text{palette: newPalette(o.Colour), width: o.Columns(), all: o.All, out: out}
 }
 
 func (t *text) Begin(h Head) { t.head = h }
 
 func (t *text) End() error {
-	_, err := io.WriteString(t.out, t.String())
+	_, err := io.WriteString(t.out, Fold(t.String(), t.width))
 	return err
 }
 
@@ -146,9 +142,9 @@ func (t *text) SetAside(list []*finding.Finding) {
 	for _, f := range list {
 		word := t.stop.Sprint("waived " + f.Level.String())
 		t.paragraph(fmt.Sprintf("%s %s (%s), %s", word, source.Safe(f.Formula),
-			source.Safe(fileLine(f.Place)), source.Safe(f.Subject)), "  ", indent)
+			source.Safe(FileLine(f.Place)), source.Safe(f.Subject)), "  ", indent)
 		t.body(f, false)
-		t.paragraph(fmt.Sprintf("Set aside at %s%s, because %s.", source.Safe(fileLine(f.By)),
+		t.paragraph(fmt.Sprintf("Set aside at %s%s, because %s.", source.Safe(FileLine(f.By)),
 			source.Safe(until(f)), source.Safe(Reason(f.Because))), indent, indent)
 		t.paragraph("Rule: "+f.Rule, indent, indent)
 		t.WriteString("\n")
@@ -158,7 +154,7 @@ func (t *text) SetAside(list []*finding.Finding) {
 func (t *text) Unchecked(list []finding.Unchecked) {
 	for _, u := range list {
 		word := t.stop.Sprint(UpperFirst(source.Safe(u.Text())))
-		t.paragraph(word+" ("+source.Safe(fileLine(u.Place))+").", "", "  ")
+		t.paragraph(word+" ("+source.Safe(FileLine(u.Place))+").", "", "  ")
 		t.WriteString("\n")
 	}
 }
@@ -170,7 +166,7 @@ func (t *text) Loosened(list []finding.Loosened) {
 	t.heading("Food safety, made less strict by the house")
 	for _, l := range list {
 		t.paragraph(fmt.Sprintf("%s: %s is %s, and was %s (%s), because %s.", l.Rule,
-			source.Safe(l.What), l.To, l.From, source.Safe(fileLine(l.Place)),
+			source.Safe(l.What), l.To, l.From, source.Safe(FileLine(l.Place)),
 			source.Safe(Reason(l.Because))), "  ", "    ")
 	}
 	t.WriteString("\n")
@@ -233,11 +229,11 @@ func (t *text) summary(formulas []Group) {
 	shown := list[:min(len(list), summaryLines)]
 	wide := 0
 	for _, g := range shown {
-		wide = max(wide, columns(source.Safe(fileLine(g.Place))))
+		wide = max(wide, columns(source.Safe(FileLine(g.Place))))
 	}
 	wide = min(wide, t.width/3)
 	for _, g := range shown {
-		place := fmt.Sprintf("%-*s", wide, source.Safe(fileLine(g.Place)))
+		place := fmt.Sprintf("%-*s", wide, source.Safe(FileLine(g.Place)))
 		room := max(10, t.width-4-len(place)-columns(tally(g.List)))
 		t.paragraph(tally(g.List), place+"  "+t.bold.Sprint(fit(source.Safe(g.Name), room))+"  ",
 			"  ")
@@ -314,7 +310,7 @@ func (t *text) couldHurt(list []*finding.Finding) {
 	for _, f := range serious(list) {
 		if couldHurt(f) {
 			parts = append(parts, fmt.Sprintf("%s %s (%s)", word(f),
-				source.Safe(fileLine(f.Place)), f.Rule))
+				source.Safe(FileLine(f.Place)), f.Rule))
 		}
 	}
 	if len(parts) > 0 {
@@ -348,16 +344,16 @@ func (t *text) findings(list []*finding.Finding) {
 // whole in the prelude.
 func (t *text) waived(list []*finding.Finding) {
 	for _, f := range list {
-		says := fmt.Sprintf("set aside at %s%s, because %s", fileLine(f.By), until(f),
+		says := fmt.Sprintf("set aside at %s%s, because %s", FileLine(f.By), until(f),
 			Reason(f.Because))
 		if f.Safety {
-			says = "food safety, set aside at " + fileLine(f.By) + "; see above"
+			says = "food safety, set aside at " + FileLine(f.By) + "; see above"
 		}
 		t.paragraph(fmt.Sprintf(
 			"%s %s, %s: %s, %s.",
 			t.palette.unsure.Sprint("waived"),
 			source.Safe(
-				fileLine(f.Place),
+				FileLine(f.Place),
 			),
 			source.Safe(f.Subject),
 			f.Rule,
@@ -390,7 +386,7 @@ const indent = "        "
 // finding prints one finding. reasoned reports that an earlier one has given the reason of the
 // rule.
 func (t *text) finding(f *finding.Finding, reasoned bool) {
-	t.paragraph(fmt.Sprintf("%s, %s", source.Safe(fileLine(f.Place)), source.Safe(f.Subject)),
+	t.paragraph(fmt.Sprintf("%s, %s", source.Safe(FileLine(f.Place)), source.Safe(f.Subject)),
 		"  "+t.level(f).Sprintf("%-5s", word(f))+" ", indent)
 	t.body(f, reasoned)
 	t.paragraph("Rule: "+f.Rule, indent, indent)
@@ -454,7 +450,7 @@ func waiting(w finding.Waiting) string {
 // unsure prints one entry for each thing that answers wait for, that which would settle most first.
 func (t *text) unsure(list []*finding.Finding) {
 	for _, w := range finding.Causes(list) {
-		t.paragraph(fmt.Sprintf("%s, %s: %s.", source.Safe(fileLine(w.Place)), source.Safe(w.Text),
+		t.paragraph(fmt.Sprintf("%s, %s: %s.", source.Safe(FileLine(w.Place)), source.Safe(w.Text),
 			waiting(w)), "  "+t.palette.unsure.Sprint("unsure")+" ", indent)
 	}
 	if len(list) > 0 {

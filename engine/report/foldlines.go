@@ -1,0 +1,84 @@
+package report
+
+import "strings"
+
+// verbatim begins a line that is never folded, such as one of a formula file. No text from a file
+// holds it (source.Safe).
+const verbatim = "\x00"
+
+// Fold cuts the lines of a page that are wider than so many columns, at spaces. What is cut off
+// stands below the last column of a table, else further in than the line. A word is never cut.
+func Fold(s string, width int) string {
+	var b strings.Builder
+	for line := range strings.Lines(s) {
+		text, end := strings.CutSuffix(line, "\n")
+		if rest, ok := strings.CutPrefix(text, verbatim); ok {
+			b.WriteString(rest)
+		} else {
+			foldLine(&b, text, width)
+		}
+		if end {
+			b.WriteString("\n")
+		}
+	}
+	return b.String()
+}
+
+func foldLine(b *strings.Builder, line string, width int) {
+	hang := hanging(line, width)
+	if at := cutAt(line, hang, width); at < 0 || columns(line[:at]) > width {
+		hang = indentOf(line) + 4 // the last column is wider than the page
+	}
+	from := hang
+	for columns(line) > width {
+		at := cutAt(line, from, width)
+		if at < 0 {
+			break
+		}
+		b.WriteString(strings.TrimRight(line[:at], " ") + "\n")
+		line = strings.Repeat(" ", hang) + strings.TrimLeft(line[at:], " ")
+		from = hang
+	}
+	b.WriteString(line)
+}
+
+// hanging is the indent of what is cut off a line: that of its last column where two thirds of the
+// width are left of it at most, else four more than its own.
+func hanging(line string, width int) int {
+	own := indentOf(line)
+	hang := own + 4
+	for i := own; i+2 < len(line) && i < width*2/3; i++ {
+		if line[i] == ' ' && line[i+1] == ' ' && line[i+2] != ' ' && columns(line[:i+2]) == i+2 {
+			hang = i + 2
+		}
+	}
+	if hang > width*2/3 {
+		return own + 4
+	}
+	return hang
+}
+
+func indentOf(line string) int { return len(line) - len(strings.TrimLeft(line, " ")) }
+
+// cutAt is the last space of a line behind an indent that leaves it no wider than so many columns,
+// else the first space behind them; -1 where there is none.
+func cutAt(line string, from, width int) int {
+	best := -1
+	for i := from + 1; i < len(line); i++ {
+		if line[i] != ' ' {
+			continue
+		}
+		wide := columns(line[:i])
+		if wide > width && best >= 0 {
+			return best
+		}
+		if strings.TrimSpace(line[from:i]) == "" {
+			continue
+		}
+		best = i
+		if wide > width {
+			return best
+		}
+	}
+	return best
+}
