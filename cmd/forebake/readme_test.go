@@ -15,7 +15,10 @@ import (
 	"forebake/engine/house"
 )
 
-const readmeFile = "../../README.md"
+const (
+	readmeFile = "../../README.md"
+	guideFile  = "../../formulas/GUIDE.md"
+)
 
 // The sessions printed in README.md are real: every "$ forebake ..." line in a console block is run
 // here from the top of the project, and it must print what stands below it. A line "[...]" stands
@@ -23,8 +26,56 @@ const readmeFile = "../../README.md"
 //
 // -update fills in numbers: a line that the program prints with other numbers is replaced. So a new
 // rule or trial changes the counts in README.md without an edit by hand.
-func TestReadmeSessions(t *testing.T) {
+func TestReadmeSessions(t *testing.T) { holdSessions(t, readmeFile, 2) }
+
+func TestGuideSessions(t *testing.T) { holdSessions(t, guideFile, 5) }
+
+// TestReadmeShort holds that the first page is read to its end.
+func TestReadmeShort(t *testing.T) {
 	text, err := os.ReadFile(readmeFile)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if n := bytes.Count(text, []byte("\n")); n > 200 {
+		t.Errorf("README.md has %d lines; 200 are the most", n)
+	}
+}
+
+// TestReadmeFiles holds that the formula of the first page is found sound, and that its rule is in
+// force in a house that names it.
+func TestReadmeFiles(t *testing.T) {
+	text, err := os.ReadFile(readmeFile)
+	if err != nil {
+		t.Fatal(err)
+	}
+	files := map[string]string{
+		"house.hcl": "house \"h\" {\n  packs = [\"hygiene\", \"balance\", \"./own.hcl\"]\n}\n"}
+	for _, block := range strings.Split(string(text), "```hcl\n")[1:] {
+		block, _, _ = strings.Cut(block, "```")
+		switch {
+		case strings.HasPrefix(block, "formula "):
+			files["buns.hcl"] = block
+		case strings.HasPrefix(block, "rule "):
+			files["own.hcl"] = "about = \"own rules\"\n\n" + block
+		}
+	}
+	if len(files) != 3 {
+		t.Fatalf("README.md shows %d of a formula and a rule", len(files)-1)
+	}
+	folder(t, files)
+	if got := answered(t, "check", "--as", "lines", "buns.hcl"); !strings.HasSuffix(got,
+		": 0 stop, 0 risk, 0 note, 0 unsure, 0 waived\n") {
+		t.Errorf("the formula: %s", got)
+	}
+	if got := answered(t, "why", "sweet-and-lean"); !strings.Contains(got, "Two batches came back.") {
+		t.Errorf("the rule: %s", got)
+	}
+}
+
+// holdSessions holds the sessions of a page, at least so many.
+func holdSessions(t *testing.T, page string, least int) {
+	t.Helper()
+	text, err := os.ReadFile(page)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -53,7 +104,8 @@ func TestReadmeSessions(t *testing.T) {
 			}
 			if at, ok := matches(got, want); !ok {
 				t.Errorf(
-					"block %d, %q: README.md is not what the program prints (-update fills in numbers); first difference at %q\nprogram:\n%s",
+					"%s, block %d, %q: not what the program prints (-update fills in numbers); first difference at %q\nprogram:\n%s",
+					page,
 					i+1,
 					command,
 					at,
@@ -62,12 +114,12 @@ func TestReadmeSessions(t *testing.T) {
 			}
 		}
 	}
-	if sessions < 5 {
-		t.Errorf("%d sessions in README.md; there should be at least 5", sessions)
+	if sessions < least {
+		t.Errorf("%d sessions in %s; there should be at least %d", sessions, page, least)
 	}
 	t.Chdir(here)
 	if *update && readme != string(text) {
-		if err := os.WriteFile(readmeFile, []byte(readme), 0o666); err != nil {
+		if err := os.WriteFile(page, []byte(readme), 0o666); err != nil {
 			t.Fatal(err)
 		}
 	}
@@ -156,9 +208,9 @@ func TestFillIn(t *testing.T) {
 
 // matches compares output with the lines wanted; "[...]" skips to the next line that follows it.
 // It returns the first line that differs.
-// The rule file in README.md is read, and its own trials pass and try all of it.
+// The rule file in the guide is read, and its own trials pass and try all of it.
 func TestReadmeRuleFile(t *testing.T) {
-	readme, err := os.ReadFile("../../README.md")
+	readme, err := os.ReadFile(guideFile)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -166,7 +218,7 @@ func TestReadmeRuleFile(t *testing.T) {
 	_, text, found := strings.Cut(text, "```hcl\n")
 	text, _, _ = strings.Cut(text, "```")
 	if !found {
-		t.Fatal("no rule file in README.md")
+		t.Fatal("no rule file in the guide")
 	}
 	folder(
 		t,
@@ -212,10 +264,10 @@ func matches(got, want string) (string, bool) {
 	return "", true
 }
 
-// TestReadmeSamples runs the sample formula, house and rule file of README.md together. The house
+// TestReadmeSamples runs the sample formula, house and rule file of the guide together. The house
 // must leave no food safety out, and the rule's trials must pass and try each of its limits.
 func TestReadmeSamples(t *testing.T) {
-	readme, err := os.ReadFile("../../README.md")
+	readme, err := os.ReadFile(guideFile)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -235,7 +287,7 @@ func TestReadmeSamples(t *testing.T) {
 		}
 	}
 	if len(names) > 0 {
-		t.Fatalf("README.md shows no sample that opens with %v", slices.Collect(maps.Keys(names)))
+		t.Fatalf("the guide shows no sample that opens with %v", slices.Collect(maps.Keys(names)))
 	}
 
 	var out bytes.Buffer

@@ -400,10 +400,10 @@ func TestEveryKindIsRegistered(t *testing.T) {
 	}
 }
 
-// TestReadmeNames holds that README's paragraph on adjust blocks names no lever
+// TestGuideNames holds that the guide's paragraph on adjust blocks names no lever
 // that is unknown.
-func TestReadmeNames(t *testing.T) {
-	readme, err := os.ReadFile("../../../README.md")
+func TestGuideNames(t *testing.T) {
+	readme, err := os.ReadFile("../../../formulas/GUIDE.md")
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -417,11 +417,11 @@ func TestReadmeNames(t *testing.T) {
 	}
 	other := []string{"adjust", "within", "to", "step"}
 	if len(told) < 20 {
-		t.Fatalf("README tells of %d names", len(told))
+		t.Fatalf("the guide tells of %d names", len(told))
 	}
 	for name, isName := range told {
 		if isName && !levers.Known(name) && !slices.Contains(other, name) {
-			t.Errorf("README tells of %q, which is no lever", name)
+			t.Errorf("the guide tells of %q, which is no lever", name)
 		}
 	}
 }
