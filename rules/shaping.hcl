@@ -14,7 +14,10 @@ rule "sheet-thin" {
   why    = "A sheet that thin tears under the filling, and its layers bake to one with no crumb between."
   source = "rolled, filled and twisted doughs 3 to 6 mm, about 5: common practice, no source; a cinnamon roll of 1/4 inch after an Armed Forces card (read)"
 
-  adjust "step.measure" { within = [3, 10] }
+  adjust "step.measure" {
+    to     = "5"
+    within = [3, 10]
+  }
 }
 
 trial "filled sheet about the thinnest" {
@@ -49,7 +52,10 @@ rule "sheet-thick" {
   why    = "A thick sheet makes few turns: the filling lies in one lump, and the middle of the coil bakes last."
   source = "rolled, filled and twisted doughs 3 to 6 mm, about 5: common practice, no source; 10 mm as the limit is a judgement"
 
-  adjust "step.measure" { within = [3, 10] }
+  adjust "step.measure" {
+    to     = "5"
+    within = [3, 10]
+  }
 }
 
 trial "filled sheet about the thickest" {

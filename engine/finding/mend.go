@@ -53,6 +53,18 @@ type Change struct {
 	Figures []BeforeAfter
 }
 
+// Choose adds a change of taste. One that helps several findings is one choice.
+func (m *Mending) Choose(c Change) {
+	for i := range m.Choices {
+		if one := &m.Choices[i]; one.Mend == c.Mend {
+			one.Rules = append(one.Rules, c.Rules...)
+			one.Figures = append(one.Figures, c.Figures...)
+			return
+		}
+	}
+	m.Choices = append(m.Choices, c)
+}
+
 // Helped is a finding that a change cleared, or left unsure.
 type Helped struct {
 	Rule, Subject string

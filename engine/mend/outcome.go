@@ -184,7 +184,7 @@ func (m *Mender) tellLeft(o *Outcome, now *version, q question) {
 		Rule: q.rule.ID, Subject: f.Subject, Level: q.rule.Level, Line: f.Place.Line(),
 	}
 	if choice := m.choice(now, q); choice != nil {
-		o.Mending.Choices = append(o.Mending.Choices, *choice)
+		o.Mending.Choose(*choice)
 		left.Why = "it is a matter of taste: see above"
 	} else {
 		m.explain(now, q, &left)

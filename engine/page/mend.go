@@ -149,6 +149,9 @@ func (t *text) change(c finding.Change) {
 			"             ")
 	}
 	for _, f := range c.Figures {
+		if f.Before == "yes" || f.Before == "no" { // the rule's name says it
+			continue
+		}
 		t.Paragraph(fmt.Sprintf("%s: %s before, %s after", f.Label, source.Safe(f.Before),
 			source.Safe(f.After)), "           ", "             ")
 	}

@@ -32,6 +32,10 @@ func degreesText(g formula.Given, high float64) string {
 	return g.Written(high-(g.Hi-g.Lo), high)
 }
 
+// ovenFromC is what an oven or hot fat has at least, C, and ovenRound the degrees in which a baker
+// sets it.
+const ovenFromC, ovenRound = 100, 5.0
+
 // degreeGrid gives the values of a step's temperature in its own unit, else in
 // C.
 func degreeGrid(g formula.Given) Grid {
@@ -40,5 +44,9 @@ func degreeGrid(g formula.Given) Grid {
 		unit = g.Unit
 	}
 	low, high := inUnit(coldestC, unit), inUnit(hottestC, unit)
-	return Grid{unit, degreeStep, degreeStep, low, high, Coarse{}}
+	round := float64(degreeStep)
+	if g.Set && g.Mid() > ovenFromC {
+		round = ovenRound
+	}
+	return Grid{unit, degreeStep, round, low, high, Coarse{}}
 }
