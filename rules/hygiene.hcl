@@ -17,7 +17,7 @@ rule "cool-first-stage" {
   why    = "Between 57 and 21 C the spores that came through the cook grow fastest. A deep mass holds its warmth in the middle however cold the fridge is."
   source = "FDA Food Code 2022, 3-501.14(A)(1) (read); ways to cool: 3-501.15 (memory)"
 
-  adjust "step.as" {}
+  adjust "step.as" { within = [10, 60] }
 }
 
 trial "custard in the fridge, down to 21 C" {
@@ -127,7 +127,7 @@ rule "cool-second-stage" {
   why    = "Below 21 C growth slows and does not stop: the second stage has what the first has left of the six hours."
   source = "FDA Food Code 2022, 3-501.14(A)(2) (read); ways to cool: 3-501.15 (memory)"
 
-  adjust "step.as" {}
+  adjust "step.as" { within = [10, 60] }
 }
 
 trial "custard in the fridge, down to 5 C" {
@@ -225,7 +225,7 @@ rule "ambient-made-chill" {
   why    = "What is made of ingredients at room warmth has had no kill step: its time in the warm counts from the bowl on."
   source = "FDA Food Code 2022, 3-501.14(B) (read)"
 
-  adjust "step.as" {}
+  adjust "step.as" { within = [10, 60] }
 }
 
 trial "cream cheese filling, down to 5 C" {

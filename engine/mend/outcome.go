@@ -170,7 +170,7 @@ func (m *Mender) moved(q question, before, after *version) []finding.BeforeAfter
 
 // withError shows a figure with the error of its model.
 func withError(f *finding.Figure) string {
-	if f.Error != "" && f.Error != f.Shown {
+	if f.Error != "" && f.Error != strings.TrimPrefix(f.Shown, "about ") {
 		return f.Shown + " (" + f.Error + ")"
 	}
 	return f.Shown

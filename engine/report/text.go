@@ -416,11 +416,12 @@ func figures(f *finding.Finding) string {
 	var parts, limits []string
 	for _, g := range f.Figures {
 		switch {
+		case g.Shown == "unknown": // the finding says what is missing
 		case g.Kind == "limit":
 			limits = append(limits, "limit "+g.Label+" "+g.Shown)
 		case g.Numeric:
 			shown := g.Shown
-			if g.Error != "" && g.Error != shown {
+			if g.Error != "" && g.Error != strings.TrimPrefix(shown, "about ") {
 				shown += " (" + g.Error + ")"
 			}
 			parts = append(parts, g.Label+" "+shown)
