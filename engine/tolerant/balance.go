@@ -259,7 +259,8 @@ func (l *line) split() {
 			depth++
 		case t.kind == closer && depth > 0:
 			depth--
-		case depth == 0 && begins:
+		case depth == 0 && begins && (l.tokens[k-1].kind != opener ||
+			l.tokens[len(l.tokens)-1].kind != closer): // a block of one setting may be one line
 			l.put(t.from, t.from, "\n")
 		}
 	}

@@ -58,6 +58,9 @@ func Repair(
 	p := scan(typed.Text)
 	p.words = words
 	p.balance()
+	if _, problems := source.Parse(typed); len(problems) == 0 {
+		p.keep() // its brackets are right: what is wrong is what it says
+	}
 	for range rounds {
 		r.edits = p.edits()
 		r.File = source.New(typed.Name, apply(typed.Text, r.edits))
@@ -307,6 +310,17 @@ func endOfText(s string, i int) int {
 		}
 	}
 	return -1
+}
+
+// keep takes back all changes of the lines but those of a misspelt word.
+func (p *page) keep() {
+	for i := range p.lines {
+		l := &p.lines[i]
+		l.out, l.mods, l.added, l.closers, l.tries = false, nil, false, nil, 0
+		if l.full() {
+			l.respell(p.words)
+		}
+	}
 }
 
 // put changes a span of the line.
