@@ -92,4 +92,3 @@ func (e *Engine) TypedRules(path string, trials bool) (
 // Stamp changes when a house or rule file that was read has changed on the disk. held are the
 // paths of texts that are not read from there.
 func (e *Engine) Stamp(held map[string][]byte) string { return e.ready().Stamp(held) }
-

@@ -21,19 +21,21 @@ type (
 
 // client is the other end of a server, with what it has been sent.
 type client struct {
-	t     *testing.T
+	t     testing.TB
+	s     *editor.Server
 	conn  *jsonrpc2.Conn
 	ended chan bool
 	sent  chan object // publishDiagnostics
 }
 
 // start begins a server and says initialize.
-func start(t *testing.T, capabilities object) *client {
+func start(t testing.TB, capabilities object) *client {
 	t.Helper()
 	fromClient, toServer := io.Pipe()
 	fromServer, toClient := io.Pipe()
 	c := &client{t: t, ended: make(chan bool, 1), sent: make(chan object, 4096)}
 	s := editor.New()
+	c.s = s
 	s.Today = time.Date(2026, 11, 25, 0, 0, 0, 0, time.UTC)
 	go func() { c.ended <- s.Serve(context.Background(), fromClient, toClient) }()
 	c.conn = jsonrpc2.NewConn(context.Background(),
@@ -137,7 +139,7 @@ func (c *client) next(path string, version int) []diagnostic {
 func uri(path string) string { return "file://" + filepath.ToSlash(path) }
 
 // demo gives the path and the text of a demo formula.
-func demo(t *testing.T, name string) (path, text string) {
+func demo(t testing.TB, name string) (path, text string) {
 	t.Helper()
 	path, err := filepath.Abs(filepath.Join("../../formulas", name))
 	if err != nil {
@@ -149,3 +151,6 @@ func demo(t *testing.T, name string) (path, text string) {
 	}
 	return path, string(b)
 }
+
+// textOf is the text of a document as the server has it.
+func (c *client) textOf(path string) string { return editor.TextOf(c.s, uri(path)) }

@@ -156,7 +156,7 @@ func TestFeatures(t *testing.T) {
 	for mark, want := range map[string][]string{
 		`"wa|ter"`:     {"60 %", "water 99.9"},
 		`"plain |é`:    {"hydration: 60 %", "salt: 3 %"},
-		`{ mix  |=`:     {"mix 8 min", "begins at", "middle at its end"},
+		`{ mix  |=`:    {"mix 8 min", "begins at", "middle at its end"},
 		`fill = "j|am`: {"fill jam"},
 	} {
 		got := text(mark)

@@ -7,6 +7,7 @@
 package tolerant
 
 import (
+	"bytes"
 	"slices"
 	"sort"
 	"strings"
@@ -204,7 +205,7 @@ func scan(text []byte) *page {
 	p := &page{}
 	for start := 0; start <= len(text); {
 		end := len(text)
-		if n := strings.IndexByte(string(text[start:]), '\n'); n >= 0 {
+		if n := bytes.IndexByte(text[start:], '\n'); n >= 0 {
 			end = start + n
 		}
 		l := line{Span: source.Span{Start: start, End: end}}
