@@ -8,13 +8,12 @@ import (
 	"path/filepath"
 	"strings"
 
-	"github.com/hashicorp/hcl/v2/hclwrite"
-
 	"forebake/engine/facts"
 	"forebake/engine/finding"
 	"forebake/engine/formula"
 	"forebake/engine/rule"
 	"forebake/engine/source"
+	"forebake/engine/tolerant"
 )
 
 // hints puts percentages beside grams, grams beside percentages, and the clock beside each step.
@@ -166,8 +165,8 @@ func (s *Server) waiver(a *answer, f *finding.Finding) *codeAction {
 		Edit: &workspaceEdit{map[string][]textEdit{uriOf(path): {{span{at, at}, block}}}}}
 }
 
-// format aligns a text as the HCL library does, which changes spaces alone. A text that does not
-// parse is left as it is.
+// format aligns a text as the demo formulas are; it changes blanks alone. A text that does not parse
+// is left as it is.
 func (s *Server) format(_ context.Context, p *formattingParams) (any, error) {
 	d, err := s.find(p.TextDocument.URI)
 	if err != nil {
@@ -177,7 +176,7 @@ func (s *Server) format(_ context.Context, p *formattingParams) (any, error) {
 		return []textEdit{}, nil
 	}
 	edits := []textEdit{}
-	for _, e := range source.Edits(d.text, hclwrite.Format(d.text)) {
+	for _, e := range tolerant.Align(d.text) {
 		edits = append(edits, textEdit{span{s.encoding.position(d.text, e.Start),
 			s.encoding.position(d.text, e.End)}, e.New})
 	}
