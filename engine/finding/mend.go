@@ -60,7 +60,7 @@ type Change struct {
 // Choose adds a change of taste. One that helps several findings is one choice.
 func (m *Mending) Choose(c Change) {
 	for i := range m.Choices {
-		if one := &m.Choices[i]; one.Mend == c.Mend {
+		if one := &m.Choices[i]; one.Text == c.Text && one.Trust == c.Trust {
 			one.Rules = append(one.Rules, c.Rules...)
 			one.Figures = append(one.Figures, c.Figures...)
 			return
