@@ -5,9 +5,12 @@ import (
 	"cmp"
 	"errors"
 	"fmt"
+	"path/filepath"
 	"slices"
 	"sync"
 	"time"
+
+	"github.com/rogpeppe/go-internal/diff"
 
 	"forebake/engine/files"
 	"forebake/engine/finding"
@@ -163,6 +166,19 @@ func unproven(m *mendedFile, after *run.File) source.Problems {
 		}
 	}
 	return nil
+}
+
+// Patch gives the changes of the files as a unified diff, with paths as they were named. git apply
+// takes it in the folder of the run.
+func (r *MendResult) Patch() []byte {
+	var out []byte
+	for _, w := range r.rewrites {
+		name := filepath.ToSlash(w.Path)
+		one := diff.Diff("a/"+name, w.Before, "b/"+name, w.After)
+		_, hunks, _ := bytes.Cut(one, []byte("\n")) // its first line is for readers alone
+		out = append(out, hunks...)
+	}
+	return out
 }
 
 // Write writes the mended files, all or none, and notes it in the mendings.

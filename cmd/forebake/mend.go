@@ -19,7 +19,7 @@ const fewFiles = 4
 
 func mendCommand() *cobra.Command {
 	var write, taste bool
-	var name, colour string
+	var name, colour, as string
 	var workers int
 	cmd := &cobra.Command{
 		Use:   "mend [path ...]",
@@ -37,6 +37,13 @@ stands on a changed line, the report says so.
 Exit status: 0 nothing at the failing level is left, 1 something is,
 2 the input or the command could not be used, and nothing was written.`,
 		RunE: func(cmd *cobra.Command, args []string) error {
+			if as != "text" && as != "patch" {
+				return fmt.Errorf("--as: mends are printed as text or patch, not %q", as)
+			}
+			if as == "patch" && write {
+				return errors.New("--write changes the files itself; a patch changes none: leave " +
+					"one of the two out")
+			}
 			useColour, err := wantsColour(colour, cmd.OutOrStdout())
 			if err != nil {
 				return err
@@ -71,6 +78,12 @@ Exit status: 0 nothing at the failing level is left, 1 something is,
 				}
 				return complain(cmd, res.Problems)
 			}
+			if as == "patch" {
+				if _, err := cmd.OutOrStdout().Write(res.Patch()); err != nil {
+					return err
+				}
+				return status(res)
+			}
 			// The report comes first: where it cannot be printed, nothing is written.
 			if err := page.Mend(cmd.OutOrStdout(), &res.Run(write).Run, res.Mendings,
 				report.Options{Colour: useColour, Width: width(cmd.OutOrStdout())}); err != nil {
@@ -88,17 +101,24 @@ Exit status: 0 nothing at the failing level is left, 1 something is,
 					res.Mendings,
 				) // the files are written all the same
 			}
-			if res.Failed() {
-				return exit(exitFound)
-			}
-			return nil
+			return status(res)
 		},
 	}
 	flags := cmd.Flags()
 	flags.BoolVar(&write, "write", false, "change the files in place")
 	flags.BoolVar(&taste, "taste", false, "make the changes that are a matter of taste too")
+	flags.StringVar(&as, "as", "text",
+		"output `format`: text, or patch: a unified diff for git apply, and with -R its undo")
 	flags.StringVar(&name, "name", "standard-input.hcl", "`name` of the file that - reads")
 	flags.StringVar(&colour, "color", "auto", "colour: auto, always, never")
 	flags.IntVar(&workers, "workers", 0, "files mended at once (default: one a processor)")
 	return cmd
+}
+
+// status is the exit status of what is left after mending.
+func status(res *engine.MendResult) error {
+	if res.Failed() {
+		return exit(exitFound)
+	}
+	return nil
 }

@@ -15,9 +15,14 @@ import (
 	"forebake/engine/source"
 )
 
+// JSONFormat is the version of the JSON outputs. It changes when a key goes, or means something
+// else; a new key does not change it.
+const JSONFormat = 1
+
 // The JSON of a check. Unknown figures are null, never 0 or NaN.
 type (
 	jsonRun struct {
+		Format    int             `json:"format"` // JSONFormat
 		Version   string          `json:"version"`
 		Cautions  []jsonCaution   `json:"cautions"`
 		Unread    []jsonUnread    `json:"unread"`
@@ -85,8 +90,16 @@ type (
 		Unit  string   `json:"unit"`
 	}
 	jsonMend struct {
-		Text  string `json:"text"`
-		Trust string `json:"trust"`
+		Text  string     `json:"text"`
+		Trust string     `json:"trust"`
+		Edits []jsonEdit `json:"edits,omitempty"` // none for advice, and in SARIF
+	}
+	// jsonEdit puts New in the place of Old, the bytes from Start to End of the file.
+	jsonEdit struct {
+		Start int    `json:"start"`
+		End   int    `json:"end"`
+		Old   string `json:"old"`
+		New   string `json:"new"`
 	}
 	jsonTotals struct {
 		Formulas int `json:"formulas"`
@@ -111,7 +124,7 @@ type jsonObject struct {
 }
 
 func newJSON(out io.Writer, _ Options) Writer {
-	return &jsonObject{out: out, run: jsonRun{Cautions: []jsonCaution{}, Unread: []jsonUnread{},
+	return &jsonObject{out: out, run: jsonRun{Format: JSONFormat, Cautions: []jsonCaution{}, Unread: []jsonUnread{},
 		Unchecked: []jsonUnchecked{}, Loosened: []jsonLoosened{}, Findings: []jsonFinding{}, Notices: []string{}}}
 }
 
@@ -207,7 +220,11 @@ func findingJSON(f *finding.Finding) jsonFinding {
 	}
 	j.File, j.Line, j.Column = position(f.Place)
 	for _, m := range f.Mends {
-		j.Mends = append(j.Mends, jsonMend{m.Text, m.Trust})
+		one := jsonMend{Text: m.Text, Trust: m.Trust}
+		for _, e := range m.Edits {
+			one.Edits = append(one.Edits, jsonEdit{e.Start, e.End, e.Old, e.New})
+		}
+		j.Mends = append(j.Mends, one)
 	}
 	for _, g := range f.Figures {
 		j.Facts = append(j.Facts, figureJSON(g))

@@ -501,7 +501,8 @@ func (s *sarif) result(f *finding.Finding) sarifResult {
 	text += " Why: " + f.Why
 	for _, m := range f.Mends { // not as fixes of SARIF, which a site would offer as edits
 		text += " Mend: " + m.Text + " (" + m.Trust + ")."
-		r.Properties.Mends = append(r.Properties.Mends, jsonMend{source.Safe(m.Text), m.Trust})
+		r.Properties.Mends = append(r.Properties.Mends,
+			jsonMend{Text: source.Safe(m.Text), Trust: m.Trust})
 	}
 	r.Message = sarifText{Text: plainText(text)}
 	related := map[string]bool{}
