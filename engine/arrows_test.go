@@ -167,12 +167,15 @@ var mayKnow = map[string][]string{
 		"engine/rule",
 		"engine/source",
 	}, // the search; no house and no report, so that a change is proven by the judge and by nothing else
+	"engine/layout": nil, // lines and columns; no formula
 	"engine/report": {
 		"engine/finding",
+		"engine/layout",
 		"engine/source",
 	}, // prints findings; a format must not be able to change an answer
 	"engine/page": {
 		"engine/finding",
+		"engine/layout",
 		"engine/report",
 		"engine/source",
 	}, // the pages of the other verbs, laid out as the formats are
@@ -236,6 +239,7 @@ var mayKnow = map[string][]string{
 		"engine/editor",
 		"engine/files",
 		"engine/finding",
+		"engine/layout",
 		"engine/page",
 		"engine/reading",
 		"engine/report",

@@ -13,7 +13,7 @@ import (
 
 	"github.com/spf13/cobra"
 
-	"forebake/engine/report"
+	"forebake/engine/layout"
 	"forebake/engine/source"
 )
 
@@ -84,7 +84,7 @@ func run(args []string, in io.Reader, out, errs io.Writer) int {
 			cmd.SetOut(out)
 		}
 		// An error of writing shows in the exit of the next write; help has no other.
-		_, _ = io.WriteString(out, report.Fold(text.String(), widthOf(out).Columns()))
+		_, _ = io.WriteString(out, layout.Fold(text.String(), widthOf(out).Columns()))
 	})
 	root.SetArgs(args)
 	root.SetIn(in)

@@ -6,6 +6,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"forebake/engine"
+	"forebake/engine/layout"
 	"forebake/engine/report"
 	"forebake/engine/source"
 )
@@ -74,7 +75,7 @@ expression library compiles. Where the two differ, the trial fails.`,
 				report.Count(len(rep.Verdicts), "trial"), report.Count(rep.Rules, "rule"),
 				report.Count(rep.Limits, "limit"), failed, report.Count(max(len(rep.NoFlagged),
 					len(rep.NoClear)), "rule"), report.Count(len(rep.Untouched), "limit"))
-			fmt.Fprint(out, report.Fold(sum, widthOf(out).Columns()))
+			fmt.Fprint(out, layout.Fold(sum, widthOf(out).Columns()))
 			if failed > 0 || len(rep.NoFlagged)+len(rep.NoClear)+len(rep.Untouched) > 0 {
 				return exit(exitFound)
 			}

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"forebake/engine/finding"
+	"forebake/engine/layout"
 	"forebake/engine/report"
 	"forebake/engine/source"
 )
@@ -34,7 +35,7 @@ func RulebookText(w io.Writer, book finding.Rulebook, o report.Options) error {
 	for _, u := range book.Unchecked {
 		fmt.Fprintf(&b, "%s: %s\n", u.Place, source.Safe(u.Text()))
 	}
-	_, err := io.WriteString(w, report.Fold(b.String(), o.Columns()))
+	_, err := io.WriteString(w, layout.Fold(b.String(), o.Columns()))
 	return err
 }
 
@@ -220,7 +221,7 @@ func CatalogueText(w io.Writer, c finding.Catalogue, o report.Options) error {
 	for _, k := range c.Keys {
 		fmt.Fprintf(&b, "  %-10s %-13s %s%s\n", k.Block, k.Name, k.Means, otherwise(k.Default))
 	}
-	_, err := io.WriteString(w, report.Fold(b.String(), o.Columns()))
+	_, err := io.WriteString(w, layout.Fold(b.String(), o.Columns()))
 	return err
 }
 

@@ -7,6 +7,7 @@ import (
 	"time"
 
 	"forebake/engine/finding"
+	"forebake/engine/layout"
 	"forebake/engine/report"
 )
 
@@ -44,6 +45,6 @@ func Times(w io.Writer, list []finding.RuleTime, o report.Options) error {
 	}
 	fmt.Fprintf(&b, "  %8.3f         in all, without reading the files\n",
 		float64(all)/float64(time.Millisecond))
-	_, err := io.WriteString(w, report.Fold(b.String(), o.Columns()))
+	_, err := io.WriteString(w, layout.Fold(b.String(), o.Columns()))
 	return err
 }

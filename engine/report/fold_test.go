@@ -7,6 +7,7 @@ import (
 	"testing"
 
 	"forebake/engine/finding"
+	"forebake/engine/layout"
 	"forebake/engine/source"
 )
 
@@ -130,7 +131,7 @@ func TestTextKeepsItsWidth(t *testing.T) {
 			t.Fatal(err)
 		}
 		for _, line := range strings.Split(out.String(), "\n") {
-			if columns(line) > width {
+			if layout.Columns(line) > width {
 				t.Errorf("%d columns: %q", width, line)
 			}
 		}

@@ -4,6 +4,7 @@ import (
 	"io"
 
 	"forebake/engine/finding"
+	"forebake/engine/layout"
 )
 
 // Page is a text laid out as the text format is: its width, its colours, its prelude.
@@ -23,13 +24,13 @@ func PageOf(out io.Writer, run *finding.Run, o Options) *Page {
 func (p *Page) Paragraph(s, first, rest string) { p.paragraph(s, first, rest) }
 
 // Fits reports whether a text fits into one line.
-func (p *Page) Fits(s string) bool { return columns(s) <= p.width }
+func (p *Page) Fits(s string) bool { return layout.Columns(s) <= p.width }
 
 // Width is the columns of the page.
 func (p *Page) Width() int { return p.width }
 
 // Verbatim prints a line that is not folded.
-func (p *Page) Verbatim(s string) { p.WriteString(verbatim + s + "\n") }
+func (p *Page) Verbatim(s string) { p.WriteString(layout.Verbatim + s + "\n") }
 
 // Bold prints a text in bold letters.
 func (p *Page) Bold(s string) string { return p.bold.Sprint(s) }

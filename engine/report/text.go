@@ -9,6 +9,7 @@ import (
 	"github.com/fatih/color"
 
 	"forebake/engine/finding"
+	"forebake/engine/layout"
 	"forebake/engine/source"
 )
 
@@ -67,7 +68,7 @@ func textOf(out io.Writer, o Options) *text {
 func (t *text) Begin(h Head) { t.head = h }
 
 func (t *text) End() error {
-	_, err := io.WriteString(t.out, Fold(t.String(), t.width))
+	_, err := io.WriteString(t.out, layout.Fold(t.String(), t.width))
 	return err
 }
 
@@ -229,12 +230,12 @@ func (t *text) summary(formulas []Group) {
 	shown := list[:min(len(list), summaryLines)]
 	wide := 0
 	for _, g := range shown {
-		wide = max(wide, columns(source.Safe(FileLine(g.Place))))
+		wide = max(wide, layout.Columns(source.Safe(FileLine(g.Place))))
 	}
 	wide = min(wide, t.width/3)
 	for _, g := range shown {
 		place := fmt.Sprintf("%-*s", wide, source.Safe(FileLine(g.Place)))
-		room := max(10, t.width-4-len(place)-columns(tally(g.List)))
+		room := max(10, t.width-4-len(place)-layout.Columns(tally(g.List)))
 		t.paragraph(tally(g.List), place+"  "+t.bold.Sprint(fit(source.Safe(g.Name), room))+"  ",
 			"  ")
 	}
@@ -473,7 +474,7 @@ func (t *text) paragraph(s, first, rest string) {
 	line := first
 	empty := true
 	for _, word := range strings.Fields(s) {
-		if !empty && columns(line)+1+columns(word) > t.width {
+		if !empty && layout.Columns(line)+1+layout.Columns(word) > t.width {
 			t.WriteString(strings.TrimRight(line, " ") + "\n")
 			line, empty = rest, true
 		}
@@ -484,20 +485,4 @@ func (t *text) paragraph(s, first, rest string) {
 		empty = false
 	}
 	t.WriteString(strings.TrimRight(line, " ") + "\n")
-}
-
-// columns counts the letters of a text without its colour codes.
-func columns(s string) int {
-	n, code := 0, false
-	for _, r := range s {
-		switch {
-		case code:
-			code = r != 'm'
-		case r == '\x1b':
-			code = true
-		default:
-			n++
-		}
-	}
-	return n
 }

@@ -1,10 +1,11 @@
-package report
+// Package layout lays a page of text out in the columns of a terminal. It knows no formula.
+package layout
 
 import "strings"
 
-// verbatim begins a line that is never folded, such as one of a formula file. No text from a file
+// Verbatim begins a line that is never folded, such as one of a formula file. No text from a file
 // holds it (source.Safe).
-const verbatim = "\x00"
+const Verbatim = "\x00"
 
 // Fold cuts the lines of a page that are wider than so many columns, at spaces. What is cut off
 // stands below the last column of a table, else further in than the line. A word is never cut.
@@ -12,7 +13,7 @@ func Fold(s string, width int) string {
 	var b strings.Builder
 	for line := range strings.Lines(s) {
 		text, end := strings.CutSuffix(line, "\n")
-		if rest, ok := strings.CutPrefix(text, verbatim); ok {
+		if rest, ok := strings.CutPrefix(text, Verbatim); ok {
 			b.WriteString(rest)
 		} else {
 			foldLine(&b, text, width)
@@ -26,11 +27,11 @@ func Fold(s string, width int) string {
 
 func foldLine(b *strings.Builder, line string, width int) {
 	hang := hanging(line, width)
-	if at := cutAt(line, hang, width); at < 0 || columns(line[:at]) > width {
+	if at := cutAt(line, hang, width); at < 0 || Columns(line[:at]) > width {
 		hang = indentOf(line) + 4 // the last column is wider than the page
 	}
 	from := hang
-	for columns(line) > width {
+	for Columns(line) > width {
 		at := cutAt(line, from, width)
 		if at < 0 {
 			break
@@ -48,7 +49,7 @@ func hanging(line string, width int) int {
 	own := indentOf(line)
 	hang := own + 4
 	for i := own; i+2 < len(line) && i < width*2/3; i++ {
-		if line[i] == ' ' && line[i+1] == ' ' && line[i+2] != ' ' && columns(line[:i+2]) == i+2 {
+		if line[i] == ' ' && line[i+1] == ' ' && line[i+2] != ' ' && Columns(line[:i+2]) == i+2 {
 			hang = i + 2
 		}
 	}
@@ -68,7 +69,7 @@ func cutAt(line string, from, width int) int {
 		if line[i] != ' ' {
 			continue
 		}
-		wide := columns(line[:i])
+		wide := Columns(line[:i])
 		if wide > width && best >= 0 {
 			return best
 		}
@@ -81,4 +82,20 @@ func cutAt(line string, from, width int) int {
 		}
 	}
 	return best
+}
+
+// Columns counts the letters of a text without its colour codes.
+func Columns(s string) int {
+	n, code := 0, false
+	for _, r := range s {
+		switch {
+		case code:
+			code = r != 'm'
+		case r == '\x1b':
+			code = true
+		default:
+			n++
+		}
+	}
+	return n
 }
