@@ -20,8 +20,8 @@ func factsCommand() *cobra.Command {
 		Long: `Prints the figures of every formula of a file and of its parts. Names choose some:
 forebake facts knots.hcl hydration_pct water_activity. --all adds those of steps,
 ingredients and the kitchen. A single - reads standard input. --list needs no file: it
-prints every figure, step, option, way, place, unit and house key that there is, with the
-figures that the rule files of this folder's house declare.`,
+prints every figure, step, option, way, place, lever, unit and house key that there is,
+with the figures that the rule files of this folder's house declare.`,
 		ValidArgsFunction: completeFacts,
 		Args: func(_ *cobra.Command, args []string) error {
 			switch {
@@ -75,7 +75,7 @@ figures that the rule files of this folder's house declare.`,
 	}
 	cmd.Flags().StringVar(&as, "as", "text", "output `format`: text, json; of --list also markdown")
 	cmd.Flags().BoolVar(&list, "list", false,
-		"every figure, step, option, way, place, unit and house key there is, instead")
+		"every figure, step, option, way, place, lever, unit and house key there is, instead")
 	cmd.Flags().BoolVar(&all, "all", false,
 		"also the figures of steps, ingredients and the kitchen")
 	cmd.Flags().BoolVar(&history, "history", false,

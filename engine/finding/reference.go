@@ -39,6 +39,7 @@ type Catalogue struct {
 	Words   []CatalogueWord
 	Units   []CatalogueUnit
 	Keys    []CatalogueKey
+	Levers  []CatalogueLever
 }
 
 // CatalogueFact is one declared figure.
@@ -93,6 +94,13 @@ type CatalogueKey struct {
 	Name    string `json:"name"`
 	Default string `json:"default"`
 	Means   string `json:"means"`
+}
+
+// CatalogueLever is one kind of value that a mend can change.
+type CatalogueLever struct {
+	Names  []string `json:"names"` // by which an adjust block asks for it
+	Means  string   `json:"means"`
+	Trusts []string `json:"trusts"` // of its changes; none where it holds what the baker wants
 }
 
 // SortCards puts cards in order of their names.

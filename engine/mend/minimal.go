@@ -118,7 +118,7 @@ func asGood(v, other *version) bool {
 // asNear reports whether a version is as near to clear as another, for the
 // unsure findings of an exact change.
 func asNear(v, other *version, c *change) bool {
-	if c.trust != computed {
+	if c.trust != finding.Exact {
 		return true
 	}
 	for _, q := range c.questions {
@@ -163,7 +163,7 @@ func (m *Mender) withoutNeedless(base, now *version, list []*change) (*version, 
 func (m *Mender) movedBack(base, now *version, list []*change, i int) (*version, []*change) {
 	c := list[i]
 	l := c.lever
-	if c.trust != searchedFor || l.Step == 0 || math.IsNaN(l.Start) || m.spent() {
+	if c.trust != finding.Searched || l.Step == 0 || math.IsNaN(l.Start) || m.spent() {
 		return now, list
 	}
 	steps := func(x float64) int { return int(math.Round(x / l.Step)) }

@@ -86,7 +86,7 @@ func (s *search) word(word string) *candidate {
 		s.m.leavesRange(s.from, next) {
 		return nil
 	}
-	c := s.judged(&candidate{to: to, trust: computed, next: next, edits: edits})
+	c := s.judged(&candidate{to: to, trust: finding.Exact, next: next, edits: edits})
 	if c.answer == finding.Flagged {
 		return nil
 	}
@@ -100,7 +100,7 @@ func (s *search) judged(c *candidate) *candidate {
 	c.answer = c.next.answers[s.question]
 	c.cost = s.lever.Kind.Cost(s.lever, c.to)
 	if s.lever.Kind.ForBaker(s.lever) {
-		c.trust = ofTaste
+		c.trust = finding.Taste
 	}
 	c.worsens = worsened(s.from, c.next, s.question.rule.Level)
 	return c
@@ -123,7 +123,7 @@ func (s *search) computed(figure float64) *candidate {
 		if x := s.lever.Number(n); x < s.lever.Low-1e-9 || x > s.lever.High+1e-9 {
 			continue
 		}
-		c := s.candidateAt(n, computed)
+		c := s.candidateAt(n, finding.Exact)
 		switch {
 		case c == nil || c.answer == finding.Flagged:
 		case c.answer == finding.Clear && c.harmless():
@@ -306,7 +306,7 @@ func halved(bad, good int, holds func(int) bool) int {
 // and beyond it. Where every value does harm it gives the first, with the
 // farthest harmless one before it.
 func (s *search) harmlessFrom(n, direction int, goal finding.Answer) *candidate {
-	first := s.candidateAt(n, searchedFor)
+	first := s.candidateAt(n, finding.Searched)
 	if first == nil || first.harmless() {
 		return first
 	}
@@ -315,7 +315,7 @@ func (s *search) harmlessFrom(n, direction int, goal finding.Answer) *candidate 
 	}
 	start, _ := s.ends(direction)
 	halved(start-direction, n, func(mid int) (harmful bool) {
-		c := s.candidateAt(mid, searchedFor)
+		c := s.candidateAt(mid, finding.Searched)
 		if c == nil || !c.harmless() {
 			return true
 		}
@@ -333,9 +333,9 @@ func (s *search) harmlessBeyond(n, direction int, goal finding.Answer) *candidat
 		if at == n || !s.meets(at, goal) {
 			return nil
 		}
-		if c := s.candidateAt(at, searchedFor); c != nil && c.harmless() {
+		if c := s.candidateAt(at, finding.Searched); c != nil && c.harmless() {
 			halved(n+direction*(distance/3), at, func(mid int) bool {
-				nearer := s.candidateAt(mid, searchedFor)
+				nearer := s.candidateAt(mid, finding.Searched)
 				if !s.meets(mid, goal) || nearer == nil || !nearer.harmless() {
 					return false
 				}

@@ -125,7 +125,7 @@ func (m *Mender) pairOf(v *version, q question, first, second choice) *candidate
 			if at.excess >= v.excess[q]-minimalGain {
 				break // this direction leads away from clear
 			}
-			one := s.candidateAt(n, searchedFor)
+			one := s.candidateAt(n, finding.Searched)
 			if one == nil {
 				continue
 			}
@@ -266,7 +266,7 @@ func (m *Mender) betterBound(v *version, q question, l *levers.Lever) *candidate
 	var best *candidate
 	least := v.excess[q] - minimalGain
 	for _, n := range []int{s.low, s.high} {
-		if c := s.candidateAt(n, searchedFor); c != nil && c.next.excess[q] < least {
+		if c := s.candidateAt(n, finding.Searched); c != nil && c.next.excess[q] < least {
 			best, least = c, c.next.excess[q]
 		}
 	}

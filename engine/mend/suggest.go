@@ -69,7 +69,7 @@ func (m *Mender) mends(v *version, q question) []finding.Mend {
 		one := finding.Mend{Text: list[0].describe(v), Trust: list[0].trust}
 		if list[0].answer == finding.Clear {
 			out = append(out, one)
-			cleared = cleared || one.Trust != ofTaste
+			cleared = cleared || one.Trust != finding.Taste
 			continue
 		}
 		one.Text += ", and then the model cannot tell"
@@ -90,7 +90,7 @@ func (m *Mender) mends(v *version, q question) []finding.Mend {
 // together words changes that clear a finding only when all are made.
 func together(v *version, made []*candidate) finding.Mend {
 	var texts []string
-	one := finding.Mend{Trust: computed}
+	one := finding.Mend{Trust: finding.Exact}
 	for _, c := range made {
 		texts = append(texts, c.describe(v))
 		one.Trust = weakerTrust(one.Trust, c.trust)
