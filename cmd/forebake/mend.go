@@ -98,7 +98,7 @@ Exit status: 0 nothing at the failing level is left, 1 something is,
 	flags.BoolVar(&write, "write", false, "change the files in place")
 	flags.BoolVar(&taste, "taste", false, "make the changes that are a matter of taste too")
 	flags.StringVar(&name, "name", "standard-input.hcl", "`name` of the file that - reads")
-	flags.StringVar(&colour, "color", "auto", "colour: auto, always, never")
+	wordFlag(cmd, &colour, "color", autoColour, "colour", colours)
 	flags.IntVar(&workers, "workers", 0, "files mended at once (default: one a processor)")
 	return cmd
 }
