@@ -110,6 +110,8 @@ type jsonObject struct {
 	found    *Found
 }
 
+func init() { register(Format{"json", ".json", true, true, newJSON, isJSON}) }
+
 func newJSON(out io.Writer, _ Options) Writer {
 	return &jsonObject{out: out, run: jsonRun{Cautions: []jsonCaution{}, Unread: []jsonUnread{},
 		Unchecked: []jsonUnchecked{}, Loosened: []jsonLoosened{}, Findings: []jsonFinding{}, Notices: []string{}}}
@@ -328,4 +330,10 @@ func Finite(x float64, numeric bool) *float64 {
 		return nil
 	}
 	return &x
+}
+
+func isJSON(first, last []byte) bool {
+	return bytes.HasPrefix(first, []byte("{\n  \"version\": ")) &&
+		bytes.Contains(first, cautionsKey) &&
+		bytes.Contains(last, []byte("\n  \"totals\": {\n"))
 }

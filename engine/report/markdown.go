@@ -20,6 +20,8 @@ type markdownPage struct {
 	parts []func() // the parts after the cautions, each to be printed again with more folded
 }
 
+func init() { register(Format{"markdown", ".md", true, true, newMarkdown, endsInTotals}) }
+
 func newMarkdown(out io.Writer, _ Options) Writer { return &markdownPage{out: out} }
 
 func (p *markdownPage) Begin(Head) {}

@@ -91,6 +91,8 @@ func fileName(p source.Place) string {
 // level: text", by which editors find the place.
 type lines struct{ *bufio.Writer } // line by line: a large collection has some hundred thousand
 
+func init() { register(Format{"lines", ".txt", false, false, newLines, endsInTotals}) }
+
 func newLines(out io.Writer, _ Options) Writer { return lines{bufio.NewWriter(out)} }
 
 func (b lines) Begin(Head) {}
