@@ -50,15 +50,15 @@ func (e *Engine) Mend(inputs []Input, taste bool) *MendResult {
 	res := &MendResult{before: e.do(inputs, run.Options{Keep: true})}
 	read := res.before.Files
 	mended := make([]mendedFile, len(read))
-	var told sync.Mutex
+	var progress sync.Mutex
 	done := 0
 	run.Each(len(read), run.Crew(e.Workers, len(read)), func(_, i int) {
 		if read[i].Text != nil {
 			mended[i] = e.mendFile(&read[i], taste)
 		}
 		if e.Progress != nil {
-			told.Lock()
-			defer told.Unlock()
+			progress.Lock()
+			defer progress.Unlock()
 			done++
 			e.Progress(done, len(read))
 		}
@@ -182,7 +182,7 @@ const (
 	mendBudget  = 400_000 // of mend, for one formula
 	checkBudget = 120_000 // of the mends of a check, for all formulas
 	mostForOne  = 7_000   // of them for one formula
-	leastForOne = 2_000   // with less, a search finds too little to be told
+	leastForOne = 2_000   // with less, a search finds too little to print
 )
 
 // Suggest gives the flagged findings of a check their mends, each by itself, as far as the budget

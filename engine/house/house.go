@@ -110,7 +110,7 @@ func Read(f *source.File,
 	}
 	r := &reading.Reader{File: f}
 	for _, b := range body.Blocks {
-		if slices.Contains(blocks, b.Type) {
+		if slices.Contains(blockTypes, b.Type) {
 			r.Fault(r.Place(b.TypeRange),
 				"%s is outside the house block: put it inside house \"our kitchen\" { ... }",
 				b.Type)
@@ -172,7 +172,7 @@ func (h *House) include(r *reading.Reader, b *hclsyntax.Block,
 
 func (h *House) read(r *reading.Reader, b *hclsyntax.Block) {
 	h.Name, _ = r.Label(b)
-	r.Known(b.Body, "a house", keysOf("house"), blocks)
+	r.Known(b.Body, "a house", keysOf("house"), blockTypes)
 	if a := b.Body.Attributes["packs"]; a != nil {
 		h.PacksAt, h.Packs = r.Place(a.NameRange), nil
 		names, places, ok := r.Texts(a.Expr, "packs")

@@ -207,8 +207,8 @@ func (s *search) nearestIn(direction int, goal finding.Answer) (int, bool) {
 	if s.hopeless(first, last, goal) {
 		return 0, false
 	}
-	n, found, turned := s.doubled(first, last, direction, goal)
-	if found || !turned { // where it never came nearer and went away, a scan would find nothing
+	n, found, passedBest := s.doubled(first, last, direction, goal)
+	if found || !passedBest { // where it never came nearer and went away, a scan would find nothing
 		return n, found
 	}
 	return s.scanned(first, last, goal)
@@ -231,10 +231,10 @@ func (s *search) hopeless(first, last int, goal finding.Answer) bool {
 	return nearer || farther
 }
 
-// doubled tries steps at doubling distances until one meets the goal. turned
+// doubled tries steps at doubling distances until one meets the goal. passedBest
 // reports whether the answer came nearer to clear and then went away from it.
 func (s *search) doubled(first, last, direction int, goal finding.Answer) (
-	_ int, found, turned bool,
+	_ int, found, passedBest bool,
 ) {
 	missed := first - direction
 	excess, rising, nearer := s.from.excess[s.question], 0, false
@@ -244,13 +244,13 @@ func (s *search) doubled(first, last, direction int, goal finding.Answer) (
 			n = last
 		}
 		if s.meets(n, goal) {
-			return s.between(missed, n, goal), true, turned
+			return s.between(missed, n, goal), true, passedBest
 		}
 		missed = n
 		if a := s.attempts[n]; !a.failed {
 			if a.excess > excess {
 				rising++
-				turned = turned || nearer
+				passedBest = passedBest || nearer
 			} else {
 				nearer = nearer || a.excess < excess
 				rising = 0
@@ -262,7 +262,7 @@ func (s *search) doubled(first, last, direction int, goal finding.Answer) (
 		}
 		distance = 2*distance + 1
 	}
-	return 0, false, turned
+	return 0, false, passedBest
 }
 
 // scanned tries evenly spread steps, for a range of good values that doubling
