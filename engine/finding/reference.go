@@ -30,8 +30,8 @@ type Rulebook struct {
 	Unchecked []Unchecked
 }
 
-// Catalogue is every figure, step, unit and key that a formula, a rule or a house file can use, for
-// the reference page.
+// Catalogue lists what formulas, rules and house files can use, for the
+// reference page.
 type Catalogue struct {
 	Facts   []CatalogueFact
 	Verbs   []CatalogueVerb

@@ -215,7 +215,7 @@ func (s *search) nearestIn(direction int, goal finding.Answer) (int, bool) {
 }
 
 // hopeless reports whether the first step, the middle and the bound all miss the
-// goal, and lead evenly away from it, or evenly towards it and not far enough.
+// goal, and trend away from it or not far enough towards it.
 func (s *search) hopeless(first, last int, goal finding.Answer) bool {
 	was := s.m.ask(s.from, s.question).excess
 	nearer, farther := true, true

@@ -9,7 +9,7 @@ import (
 	"forebake/engine/source"
 )
 
-// mostMends is how many mends are told of one finding.
+// mostMends bounds the mends that are listed for one finding.
 const mostMends = 2
 
 // Suggestion is what would clear one finding by itself.

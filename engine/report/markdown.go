@@ -335,8 +335,8 @@ func Markdown(s string) string {
 	return b.String()
 }
 
-// isPosition reports whether the digits behind a colon are a line, a column or minutes, and not
-// part of a sign such as :100:.
+// isPosition reports whether the digits behind a colon are a line, a column or
+// minutes. Those of a sign such as :100: are not.
 func isPosition(rs []rune) bool {
 	i := 0
 	for i < len(rs) && unicode.IsDigit(rs[i]) {

@@ -157,8 +157,8 @@ func (b lines) Totals(t finding.Totals) { fmt.Fprintf(b, "forebake: %s\n", total
 
 func (b lines) End() error { return b.Flush() }
 
-// line prints a finding in one line. A food-safety finding that a house sets aside keeps its level
-// in the line, so that a reader who skips waived findings does not skip it.
+// line prints a finding in one line. A food-safety finding that a house sets
+// aside keeps its level there: a reader may skip waived findings.
 func line(f *finding.Finding) string {
 	level, text := word(f), f.Text
 	if f.Answer == finding.Waived && f.Safety {
