@@ -235,7 +235,7 @@ func (h *House) readSet(r *reading.Reader, b *hclsyntax.Block) {
 		s.Because, _, _ = r.Text(a.Expr, "because")
 	}
 	if a := b.Body.Attributes["limits"]; a != nil {
-		s.Limits = ReadLimits(r, a.Expr, false)
+		s.Limits = ReadLimits(r, a.Expr, Numbers)
 	}
 	if first, twice := h.setNames.Twice(s.Rule, s.Place); twice {
 		r.Fault(s.Place, "rule %q is set twice, first at line %d", s.Rule, first.Line())
@@ -284,10 +284,17 @@ func (h *House) readWaiver(r *reading.Reader, b *hclsyntax.Block) {
 // limits exceeds a float64.
 const MaxLimit = 1e9
 
-// ReadLimits reads limits = { sugar_pct = 20 }. If named is true, a
-// text that begins with a letter is kept as the name of a figure, which
-// the caller checks.
-func ReadLimits(r *reading.Reader, e hclsyntax.Expression, named bool) []Limit {
+// LimitValues says what the value of a limit may be.
+type LimitValues uint8
+
+// The values of limits.
+const (
+	Numbers          LimitValues = iota
+	NumbersOrFigures             // the name of a figure too, which the caller checks
+)
+
+// ReadLimits reads limits = { sugar_pct = 20 }.
+func ReadLimits(r *reading.Reader, e hclsyntax.Expression, values LimitValues) []Limit {
 	pairs, _ := r.Pairs(e, "limits", nil)
 	var limits []Limit
 	var set reading.Names
@@ -300,7 +307,7 @@ func ReadLimits(r *reading.Reader, e hclsyntax.Expression, named bool) []Limit {
 		if _, twice := set.Twice(p.Key, p.Place); twice {
 			r.Fault(p.Place, "limit %q is set twice", p.Key)
 		}
-		if named {
+		if values == NumbersOrFigures {
 			if text, _, ok := source.StringLiteral(p.Value); ok && text != "" &&
 				unicode.IsLetter([]rune(text)[0]) {
 				if text, at, ok := r.Text(p.Value, "limit "+p.Key); ok {
