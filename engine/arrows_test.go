@@ -214,6 +214,7 @@ var mayKnow = map[string][]string{
 		"engine/house",
 		"engine/kitchen",
 		"engine/mend",
+		"engine/mend/levers",
 		"engine/quantity",
 		"engine/reading",
 		"engine/rule",

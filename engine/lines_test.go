@@ -111,7 +111,14 @@ func TestLinesOfPackages(t *testing.T) {
 }
 
 // mostOfFunction bounds the lines of a function. Tables in a function's body count.
-const mostOfFunction = 141
+const mostOfFunction = 80
+
+// long are the functions over the bound.
+var long = []string{
+	"engine/history/wait.go wait",                      // one stage in its order: medium, shape, curve, readings
+	"engine/makeup/part.go addItem",                    // one line a component
+	"engine/larder/internal/tablegen/tablegen.go item", // one line a column
+}
 
 // TestLinesOfFunctions bounds each function. With -v it prints the longest five.
 func TestLinesOfFunctions(t *testing.T) {
@@ -138,7 +145,7 @@ func TestLinesOfFunctions(t *testing.T) {
 		t.Logf("%3d %s", f.lines, f.name)
 	}
 	for _, f := range all {
-		if f.lines > mostOfFunction {
+		if f.lines > mostOfFunction && !slices.Contains(long, f.name) {
 			t.Errorf("%s has %d lines; %d is the most", f.name, f.lines, mostOfFunction)
 		}
 	}

@@ -53,15 +53,15 @@ func (e *Engine) Mend(inputs []Input, taste bool) *MendResult {
 	res := &MendResult{before: e.do(inputs, run.Options{Keep: true})}
 	read := res.before.Files
 	mended := make([]mendedFile, len(read))
-	var told sync.Mutex
+	var progress sync.Mutex
 	done := 0
 	run.Each(len(read), run.Crew(e.Workers, len(read)), func(_, i int) {
 		if read[i].Text != nil {
 			mended[i] = e.mendFile(&read[i], taste)
 		}
 		if e.Progress != nil {
-			told.Lock()
-			defer told.Unlock()
+			progress.Lock()
+			defer progress.Unlock()
 			done++
 			e.Progress(done, len(read))
 		}

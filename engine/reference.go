@@ -10,6 +10,7 @@ import (
 	"forebake/engine/formula"
 	"forebake/engine/house"
 	"forebake/engine/kitchen"
+	"forebake/engine/mend/levers"
 	"forebake/engine/quantity"
 	"forebake/engine/rule"
 	"forebake/engine/run"
@@ -96,7 +97,35 @@ func Catalogue(l *Loaded) finding.Catalogue {
 			}
 		}
 	}
+	for _, k := range levers.Kinds() {
+		c.Levers = append(c.Levers,
+			finding.CatalogueLever{Names: k.Names(), Means: k.Means(), Trusts: trusts(k)})
+	}
+	slices.SortStableFunc(c.Levers, func(a, b finding.CatalogueLever) int {
+		return strings.Compare(a.Names[0], b.Names[0])
+	})
 	return c
+}
+
+// trusts lists the trusts of the changes that a kind of lever makes: none for what the baker wants.
+func trusts(k levers.Kind) []string {
+	t := k.Traits()
+	if t.Role == levers.Wish {
+		return nil
+	}
+	found := map[string]bool{}
+	for _, name := range k.Names() {
+		switch {
+		case k.ForBaker(&levers.Lever{Kind: k, Asked: name, Class: name}):
+			found[finding.Taste] = true
+		case t.Setter == levers.ByRule:
+			found[finding.Exact] = true
+		default:
+			found[finding.Searched] = true
+		}
+	}
+	return slices.DeleteFunc(slices.Clone(finding.Trusts),
+		func(trust string) bool { return !found[trust] })
 }
 
 // stepsText lists verbs: by the word of a group where they are that group, and not at all where

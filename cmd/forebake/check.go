@@ -50,14 +50,16 @@ Exit status: 0 nothing at the failing level, 1 findings at or above it,
 		"output `format`: "+strings.Join(report.FormatNames(), ", ")+
 			"; json:out.json writes to a file; may be given several times",
 	)
+	completeFlag(cmd, "as", completeWords(report.FormatNames()))
 	flags.StringVar(&f.name, "name", "standard-input.hcl", "`name` of the file that - reads")
 	flags.StringVar(&f.backlog, "backlog", "", "`file` of findings that stood when the rules were "+
 		"taken on: they do not count, those of food safety always do")
+	completeFlag(cmd, "backlog", completeFormulas)
 	flags.StringVar(&f.writeBacklog, "write-backlog", "",
 		"`file` to write today's findings to; beside --backlog, what is left of that list")
-	flags.StringVar(&f.failAt, "fail-at", "", "`level` from which findings fail the run: "+
-		strings.Join(failLevels, ", ")+" (default: the house's, else stop)")
-	flags.StringVar(&f.colour, "color", "auto", "colour: auto, always, never")
+	wordFlag(cmd, &f.failAt, "fail-at", "",
+		"`level` from which findings fail the run, in place of the house's", failLevels)
+	wordFlag(cmd, &f.colour, "color", autoColour, "colour", colours)
 	flags.BoolVar(&f.all, "all", false,
 		"print every finding of every formula; of more than three formulas a summary is printed")
 	flags.BoolVar(&f.timing, "timing", false,
@@ -241,18 +243,27 @@ func readInputs(cmd *cobra.Command, args []string, name string) ([]engine.Input,
 	return append(inputs, engine.Inputs(paths)...), nil
 }
 
+// The words of --color.
+const (
+	autoColour   = "auto"
+	alwaysColour = "always"
+	neverColour  = "never"
+)
+
+var colours = []string{autoColour, alwaysColour, neverColour}
+
 // wantsColour decides on colour: on a terminal only, and not where NO_COLOR is set, unless the user
 // says otherwise.
 func wantsColour(word string, out io.Writer) (bool, error) {
 	switch word {
-	case "always":
+	case alwaysColour:
 		return true, nil
-	case "never":
+	case neverColour:
 		return false, nil
-	case "auto":
+	case autoColour:
 		return isTerminal(out) && os.Getenv("NO_COLOR") == "", nil
 	}
-	return false, fmt.Errorf("--color is auto, always or never, not %q", word)
+	return false, oneOf("--color is", word, colours)
 }
 
 // isTerminal reports whether an output is a terminal that takes control characters.

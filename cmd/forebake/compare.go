@@ -73,7 +73,7 @@ Exit status: 0 B gains nothing at the failing level, 1 it does,
 			return nil
 		},
 	}
-	cmd.Flags().StringVar(&colour, "color", "auto", "colour: auto, always, never")
+	wordFlag(cmd, &colour, "color", autoColour, "colour", colours)
 	return cmd
 }
 

@@ -2,12 +2,12 @@ package main
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"github.com/spf13/cobra"
 
 	"forebake/engine"
-	"forebake/engine/report"
 	"forebake/engine/source"
 )
 
@@ -146,25 +146,26 @@ func given(args []string, name string) bool {
 	return false
 }
 
-// completeFlags registers the completion of flags. A flag that a verb does not have is an error in
-// this table.
-func completeFlags(check, facts, packs, why, trial *cobra.Command) {
-	for _, f := range []struct {
-		cmd  *cobra.Command
-		flag string
-		by   completes
-	}{
-		{check, "as", completeWords(report.FormatNames())}, {check, "fail-at",
-			completeWords(failLevels)}, {check, "color", completeWords([]string{"auto",
-			"always", "never"})},
-		{check, "backlog", completeFormulas}, {facts, "as",
-			completeWords([]string{"text", "json",
-				"markdown"})}, {packs, "as", completeWords([]string{"text", "markdown"})},
-		{packs, "house", completeFormulas}, {why, "house", completeFormulas}, {trial, "house",
-			completeFormulas},
-	} {
-		if err := f.cmd.RegisterFlagCompletionFunc(f.flag, f.by); err != nil {
-			panic(err)
-		}
+// wordFlag declares a flag whose value is one of a list of words, completed from the list.
+func wordFlag(cmd *cobra.Command, value *string, name, otherwise, usage string, words []string) {
+	cmd.Flags().StringVar(value, name, otherwise, usage+": "+strings.Join(words, ", "))
+	completeFlag(cmd, name, completeWords(words))
+}
+
+// oneOf gives the error for a value that is not in the list; says begins it: "--color is".
+func oneOf(says, value string, words []string) error {
+	if slices.Contains(words, value) {
+		return nil
+	}
+	last := len(words) - 1
+	return fmt.Errorf("%s %s or %s, not %q", says,
+		strings.Join(words[:last], ", "), words[last], value)
+}
+
+// completeFlag registers the completion of a flag. A flag that the verb does not have is an error in
+// the program.
+func completeFlag(cmd *cobra.Command, name string, by completes) {
+	if err := cmd.RegisterFlagCompletionFunc(name, by); err != nil {
+		panic(err)
 	}
 }

@@ -20,8 +20,8 @@ func factsCommand() *cobra.Command {
 		Long: `Prints the figures of every formula of a file and of its parts. Names choose some:
 forebake facts knots.hcl hydration_pct water_activity. --all adds those of steps,
 ingredients and the kitchen. A single - reads standard input. --list needs no file: it
-prints every figure, step, option, way, place, unit and house key that there is, with the
-figures that the rule files of this folder's house declare.`,
+prints every figure, step, option, way, place, lever, unit and house key that there is,
+with the figures that the rule files of this folder's house declare.`,
 		ValidArgsFunction: completeFacts,
 		Args: func(_ *cobra.Command, args []string) error {
 			switch {
@@ -43,10 +43,10 @@ figures that the rule files of this folder's house declare.`,
 			if list {
 				return printCatalogue(cmd, as)
 			}
-			if as != "text" && as != "json" {
-				return fmt.Errorf("--as: facts are printed as text or json, not %q", as)
+			if err := oneOf("--as: facts are printed as", as, factForms); err != nil {
+				return err
 			}
-			if history && (as != "text" || all || len(args) > 1) {
+			if history && (as != asText || all || len(args) > 1) {
 				return errors.New("--history prints the whole timeline as text: leave out --as, " +
 					"--all and the names of figures")
 			}
@@ -66,16 +66,16 @@ figures that the rule files of this folder's house declare.`,
 			switch {
 			case len(res.Problems) > 0:
 				return complain(cmd, res.Problems)
-			case as == "json":
+			case as == asJSON:
 				return page.FactsJSON(out, &res.Run, rows)
 			}
 			return page.FactsText(out, &res.Run, rows, all || len(args) > 1,
 				report.Options{Width: width(out)})
 		},
 	}
-	cmd.Flags().StringVar(&as, "as", "text", "output `format`: text, json; of --list also markdown")
+	wordFlag(cmd, &as, "as", asText, "output `format`, markdown with --list alone", catalogueForms)
 	cmd.Flags().BoolVar(&list, "list", false,
-		"every figure, step, option, way, place, unit and house key there is, instead")
+		"every figure, step, option, way, place, lever, unit and house key there is, instead")
 	cmd.Flags().BoolVar(&all, "all", false,
 		"also the figures of steps, ingredients and the kitchen")
 	cmd.Flags().BoolVar(&history, "history", false,
@@ -91,12 +91,12 @@ func printCatalogue(cmd *cobra.Command, as string) error {
 	}
 	out, c := cmd.OutOrStdout(), engine.Catalogue(l)
 	switch as {
-	case "text":
+	case asText:
 		return page.CatalogueText(out, c, widthOf(out))
-	case "json":
+	case asJSON:
 		return page.CatalogueJSON(out, c)
-	case "markdown":
+	case asMarkdown:
 		return page.CatalogueMarkdown(out, c)
 	}
-	return fmt.Errorf("--as: the list is printed as text, json or markdown, not %q", as)
+	return oneOf("--as: the list is printed as", as, catalogueForms)
 }

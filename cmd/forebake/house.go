@@ -6,6 +6,7 @@ import "github.com/spf13/cobra"
 func addHouse(cmd *cobra.Command) {
 	cmd.Flags().String("house", ".",
 		"`path` of the house file, or of a folder: then the nearest house file upward")
+	completeFlag(cmd, "house", completeFormulas)
 }
 
 // housePath is the path that --house names.

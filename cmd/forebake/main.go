@@ -93,7 +93,6 @@ func run(args []string, in io.Reader, out, errs io.Writer) int {
 	check, mend, compare := checkCommand(), mendCommand(), compareCommand()
 	facts, why, packs, trial := factsCommand(), whyCommand(), packsCommand(), trialCommand()
 	mend.ValidArgsFunction, compare.ValidArgsFunction = completeFormulas, completeFormulas
-	completeFlags(check, facts, packs, why, trial)
 	root.AddCommand(
 		check,
 		cautionsCommand(),

@@ -63,13 +63,7 @@ Exit status: 0 nothing at the failing level is left, 1 something is,
 				return err
 			}
 			if isTerminal(cmd.ErrOrStderr()) && len(inputs) > fewFiles {
-				e.Progress = func(done, of int) {
-					end := ""
-					if done == of {
-						end = "\r\x1b[K" // the line goes away
-					}
-					fmt.Fprintf(cmd.ErrOrStderr(), "\r%d of %d files searched%s", done, of, end)
-				}
+				e.Progress = func(done, of int) { printProgress(cmd, done, of) }
 			}
 			res := e.Mend(inputs, taste)
 			if len(res.Problems) > 0 {
@@ -90,16 +84,9 @@ Exit status: 0 nothing at the failing level is left, 1 something is,
 				return err
 			}
 			if write {
-				// Writing takes a few milliseconds, and leaves no temporary file when it is not
-				// ended.
-				signal.Ignore(os.Interrupt, syscall.SIGTERM)
-				if err := res.Write(); err != nil {
+				if err := writeMended(cmd, res); err != nil {
 					return err
 				}
-				_ = page.Written(
-					cmd.OutOrStdout(),
-					res.Mendings,
-				) // the files are written all the same
 			}
 			return status(res)
 		},
@@ -110,9 +97,29 @@ Exit status: 0 nothing at the failing level is left, 1 something is,
 	flags.StringVar(&as, "as", "text",
 		"output `format`: text, or patch: a unified diff for git apply, and with -R its undo")
 	flags.StringVar(&name, "name", "standard-input.hcl", "`name` of the file that - reads")
-	flags.StringVar(&colour, "color", "auto", "colour: auto, always, never")
+	wordFlag(cmd, &colour, "color", autoColour, "colour", colours)
 	flags.IntVar(&workers, "workers", 0, "files mended at once (default: one a processor)")
 	return cmd
+}
+
+// printProgress prints how many files were searched, in one line that goes away.
+func printProgress(cmd *cobra.Command, done, of int) {
+	end := ""
+	if done == of {
+		end = "\r\x1b[K"
+	}
+	fmt.Fprintf(cmd.ErrOrStderr(), "\r%d of %d files searched%s", done, of, end)
+}
+
+// writeMended writes the mended files and names them.
+func writeMended(cmd *cobra.Command, res *engine.MendResult) error {
+	// Writing takes a few milliseconds, and leaves no temporary file when it is not ended.
+	signal.Ignore(os.Interrupt, syscall.SIGTERM)
+	if err := res.Write(); err != nil {
+		return err
+	}
+	_ = page.Written(cmd.OutOrStdout(), res.Mendings) // the files are written all the same
+	return nil
 }
 
 // status is the exit status of what is left after mending.

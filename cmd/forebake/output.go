@@ -167,9 +167,8 @@ func pathsOf(inputs []engine.Input) []string {
 	return out
 }
 
-// check gives an error for a target that would replace one of the files that were read, a file of
-// another kind, or another target. Links are followed, and a file has many names: the system says
-// which two are one.
+// check gives an error for a target that is one of the files read, a file of
+// another kind, or another target.
 func (ts targets) check(read []string) error {
 	for i, t := range ts {
 		info, err := os.Stat(t.path)

@@ -7,6 +7,7 @@ import (
 	"testing"
 
 	"forebake/engine"
+	"forebake/engine/mend/levers"
 )
 
 // The reference page is what the program prints of itself, and stands beside the formulas, where a
@@ -120,6 +121,9 @@ func TestReferenceIsWhole(t *testing.T) {
 			map[string]string{"way": "Ways of a step (by)", "place": "Places of a step (at)", "group": "Groups of steps (on, in a rule)"}[w.List],
 			w.Name,
 		)
+	}
+	for _, k := range levers.Kinds() {
+		add("Levers (adjust, in a rule)", k.Names()[0])
 	}
 	for _, u := range c.Units {
 		add("Units", u.Name)

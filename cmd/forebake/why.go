@@ -42,6 +42,19 @@ func whyCommand() *cobra.Command {
 	return cmd
 }
 
+// The forms of what is no report of a run.
+const (
+	asText     = "text"
+	asJSON     = "json"
+	asMarkdown = "markdown"
+)
+
+var (
+	factForms      = []string{asText, asJSON}
+	catalogueForms = []string{asText, asJSON, asMarkdown}
+	packForms      = []string{asText, asMarkdown}
+)
+
 func packsCommand() *cobra.Command {
 	var writeTo, as string
 	cmd := &cobra.Command{
@@ -56,8 +69,8 @@ func packsCommand() *cobra.Command {
 			return nil
 		},
 		RunE: func(cmd *cobra.Command, _ []string) error {
-			if as != "text" && as != "markdown" {
-				return fmt.Errorf("--as: packs are printed as text or markdown, not %q", as)
+			if err := oneOf("--as: packs are printed as", as, packForms); err != nil {
+				return err
 			}
 			if cmd.Flags().Changed("write") {
 				return writePacks(cmd, writeTo)
@@ -66,15 +79,15 @@ func packsCommand() *cobra.Command {
 			if len(problems) > 0 {
 				return complain(cmd, problems)
 			}
-			if as == "markdown" {
+			if as == asMarkdown {
 				return page.RulebookMarkdown(cmd.OutOrStdout(), engine.Rulebook(l))
 			}
 			return page.RulebookText(cmd.OutOrStdout(), engine.Rulebook(l),
 				widthOf(cmd.OutOrStdout()))
 		},
 	}
-	cmd.Flags().StringVar(&as, "as", "text",
-		"output `format`: text, or markdown with what every rule says and why")
+	wordFlag(cmd, &as, "as", asText,
+		"output `format`, of which markdown says what every rule says and why", packForms)
 	addHouse(cmd)
 	cmd.Flags().StringVar(&writeTo, "write", "",
 		"`folder` to write the shipped packs into, to be edited there")

@@ -97,7 +97,7 @@ func (j *Judge) Result(x *Expr, subject facts.Subject, limits []Limit) Result {
 	return j.eval(x.root)
 }
 
-// Value is the fact that a read of the expression at hand stands for; the read is of no limit.
+// Value is the fact of a read of the judged expression; the read is of no limit.
 func (j *Judge) Value(i int) *facts.Value {
 	r := &j.expr.reads[i]
 	return j.sheet.Value(r.Fact, r.Subject(j.subject))

@@ -59,8 +59,8 @@ func (c *check) setMeasure(n *node, m measure) {
 	c.units[n] = m
 }
 
-// sameMeasure checks that the numbers below a node are in one unit, and gives the node that unit
-// where it is a number itself. Percent and grams do not add up.
+// sameMeasure checks that the numbers below a node are in one unit. A node that
+// is a number gets that unit.
 func (c *check) sameMeasure(at ast.Node, n *node) *node {
 	if !c.names.inFigure {
 		return n

@@ -93,7 +93,7 @@ func SubjectWords() []string {
 		formula.VerbNames(nil), groups)
 }
 
-// add takes up one word. every tells that it stands for all parts or all steps.
+// add adds one word. every marks a word for all parts or all steps.
 func (s *Subject) add(word string) (on facts.On, every, ok bool) {
 	switch word {
 	case "formula":

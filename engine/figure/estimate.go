@@ -21,9 +21,6 @@ func Exactly(x float64) Estimate { return Estimate{x, x, x} }
 // WithinFactor is mid with a relative error on both sides: mid/factor to mid*factor. factor >= 1.
 func WithinFactor(mid, factor float64) Estimate { return Estimate{mid / factor, mid, mid * factor} }
 
-// Within is mid with an absolute error on both sides. e >= 0, in the unit of mid.
-func Within(mid, e float64) Estimate { return Estimate{mid - e, mid, mid + e} }
-
 // Ordered makes an estimate of three runs whose ends may have crossed: the middle run stays Mid.
 func Ordered(x [Runs]float64) Estimate {
 	return Estimate{min(x[0], x[1], x[2]), x[1], max(x[0], x[1], x[2])}

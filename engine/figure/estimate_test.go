@@ -10,7 +10,7 @@ func TestEstimate(t *testing.T) {
 	if got := Ordered([Runs]float64{3, 2, 1}); got != (Estimate{1, 2, 3}) {
 		t.Errorf("crossed runs give %v", got)
 	}
-	if got := Within(10, 3).Plus(Exactly(1)).Times(2); got != (Estimate{16, 22, 28}) {
+	if got := (Estimate{7, 10, 13}).Plus(Exactly(1)).Times(2); got != (Estimate{16, 22, 28}) {
 		t.Errorf("(10 +- 3 + 1) * 2 = %v", got)
 	}
 	if !e.Contains(5) || e.Contains(20.1) {

@@ -29,11 +29,10 @@ type Texts interface {
 // Disk reads files from the disk.
 type Disk struct{}
 
-// Read opens a regular file once and reads it.
-//
-// It fails for a pipe, a device or a folder before it opens one: opening a pipe can wait for ever,
-// and reading a device can end never. It fails for a file over the limit before it reads a byte.
-// An error does not name the path, because callers print it as the user wrote it.
+// Read opens a regular file once and reads it. It refuses a pipe, a device and a
+// folder unopened: opening a pipe can block, and a device has no end. It refuses
+// a file over the limit unread. Errors do not name the path: callers print it as
+// the user wrote it.
 func (Disk) Read(path string, kind Kind) ([]byte, error) {
 	f, size, err := openRegular(path, kind)
 	if err != nil {

@@ -38,20 +38,18 @@ func WriteFile(path string, text []byte) error {
 	return WriteAll([]Rewrite{{Path: path, After: text, replace: true}})
 }
 
-// WriteAll writes several files, all or none. It follows symbolic
-// links. Each file is written beside the old one with the old one's
-// mode and owner, synced to disk, moved into place by one rename, and
-// read back. At any moment, and after any failure, either the old file
-// or the whole new one exists. A file that changed since it was read is
-// refused, and so is one with several names (hard links). No temporary
-// file remains; the next run removes that of a killed run.
+// WriteAll writes several files, all or none. It follows symbolic links. It
+// refuses a file that changed since it was read, and one with several names
+// (hard links).
 //
-// One process at a time writes in a folder (lock). Temporary files have
-// names of their own and are created exclusively, so that without a
-// lock, too, no process writes to the file of another.
+// Each new file is written beside the old one, with its mode and owner, and
+// synced to disk. When all are synced, each is moved into place by one rename
+// and read back. After any failure the old file or the whole new one exists. If
+// a rename fails, the files already renamed get their old text back. The next
+// run removes the temporary files of a killed run.
 //
-// The first rename follows when all new files are synced to disk. If a
-// rename fails, the files already renamed get their old text back.
+// One process at a time writes in a folder (lock). Where the system has no
+// locks, unique names of temporary files still keep two processes apart.
 func WriteAll(files []Rewrite) error {
 	return writeAll(files, func(string, string) error { return nil })
 }
@@ -133,7 +131,7 @@ func (l *locks) undone(s staged, fault error, done []staged) error {
 	return fmt.Errorf("%s: %w; nothing was written", s.Path, fault)
 }
 
-// holds reports whether a file holds a text. It keeps only a part of the file in memory, for a
+// holds reports whether a file holds a text. It reads the file in parts, since a
 // report can be large.
 func holds(path string, text []byte) bool {
 	f, err := os.Open(path)
@@ -278,8 +276,8 @@ func writeOut(f *os.File, r Rewrite, old fs.FileInfo, before func(step, path str
 	return nil
 }
 
-// unchanged gives an error for a file that no longer holds the text that was read from it, and for
-// a new file that exists by now.
+// unchanged gives an error for a file that no longer holds the text read from
+// it. A new file must not exist yet.
 func unchanged(path string, r Rewrite) error {
 	if r.replace {
 		return nil

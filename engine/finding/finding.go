@@ -183,8 +183,8 @@ func (t *Totals) Count(f *Finding) {
 // At reports whether a finding is flagged at or above a level.
 func (f *Finding) At(level Level) bool { return f.Answer == Flagged && f.Level <= level }
 
-// Sort orders findings by file, line, column, level, rule, subject, text, so that the same input
-// gives the same bytes at any number of workers.
+// Sort orders findings by file, line, column, level, rule, subject and text. The
+// number of workers changes nothing.
 func Sort(list []*Finding) {
 	sort.SliceStable(list, func(i, j int) bool {
 		a, b := list[i], list[j]

@@ -10,9 +10,15 @@ type Mend struct {
 	Edits []source.Edit
 }
 
-// Trusts are the grades of a mend: computed by the rule, found by a search and proven, or left to
-// the baker's taste.
-var Trusts = []string{"exact", "searched", "taste"}
+// The trusts of a mend.
+const (
+	Exact    = "exact"    // the rule computes it
+	Searched = "searched" // a search found it, and a check proved it
+	Taste    = "taste"    // the baker decides
+)
+
+// Trusts lists the trusts, the firmest first.
+var Trusts = []string{Exact, Searched, Taste}
 
 // Mending is the result of mending one formula, ready to print.
 type Mending struct {

@@ -30,8 +30,8 @@ type Rulebook struct {
 	Unchecked []Unchecked
 }
 
-// Catalogue is every figure, step, unit and key that a formula, a rule or a house file can use, for
-// the reference page.
+// Catalogue lists what formulas, rules and house files can use, for the
+// reference page.
 type Catalogue struct {
 	Facts   []CatalogueFact
 	Verbs   []CatalogueVerb
@@ -39,6 +39,7 @@ type Catalogue struct {
 	Words   []CatalogueWord
 	Units   []CatalogueUnit
 	Keys    []CatalogueKey
+	Levers  []CatalogueLever
 }
 
 // CatalogueFact is one declared figure.
@@ -93,6 +94,13 @@ type CatalogueKey struct {
 	Name    string `json:"name"`
 	Default string `json:"default"`
 	Means   string `json:"means"`
+}
+
+// CatalogueLever is one kind of value that a mend can change.
+type CatalogueLever struct {
+	Names  []string `json:"names"` // by which an adjust block asks for it
+	Means  string   `json:"means"`
+	Trusts []string `json:"trusts"` // of its changes; none where it holds what the baker wants
 }
 
 // SortCards puts cards in order of their names.

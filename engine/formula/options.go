@@ -29,6 +29,12 @@ type Option struct {
 	spans func(*Step) []func(*Step) // what may stand for "?"; see span.go
 }
 
+// optionValues are the fields of a step that belong to one option alone. A new option has its field
+// here, so that it is declared in this file.
+type optionValues struct {
+	Note string
+}
+
 // option makes a row. It takes every column, so that a row without one does not compile.
 func option(name, means string, read func(*reader, *Step, hclsyntax.Expression, string),
 	text, value func(*Step) string) *Option {

@@ -39,7 +39,7 @@ type Step struct {
 	Covered  *bool
 	Reading  *Reading
 	With     []*Ingredient // what goes in here: the yeast that is soaked, the butter held back
-	Note     string
+	optionValues
 
 	Open    []*Option // the options that are "?", to be decided
 	OpenOwn bool      // so is the verb's own value

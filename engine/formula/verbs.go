@@ -23,7 +23,7 @@ type Verb struct {
 // leave one out or put it in the place of another: it would not compile. The zero of each is the
 // unfavourable one for food safety, where it matters for that.
 type traits struct {
-	stay  stay
+	waits waits
 	heat  heatFlow
 	place *Place
 	joins joins
@@ -37,12 +37,12 @@ type traits struct {
 	order order
 }
 
-// stay says whether the verb leaves the part standing in some surroundings. A standing part
+// waits says whether the verb leaves the part standing in some surroundings. A standing part
 // without a time stands for an unknown time.
-type stay uint8
+type waits uint8
 
 const (
-	standing stay = iota
+	standing waits = iota
 	passing
 )
 
@@ -148,11 +148,11 @@ const (
 type takes []*Option
 
 // verb makes a row. It takes every trait, so that a row without one does not compile.
-func verb(name, means string, own ownValue, takes takes, stay stay, heat heatFlow, place *Place,
+func verb(name, means string, own ownValue, takes takes, waits waits, heat heatFlow, place *Place,
 	joins joins, bulk bulk, gas gas, touch touch, work work, form form, puts puts, shelf shelf,
 	order order, also ...string) *Verb {
 	v := &Verb{Name: name, Means: means, own: own, also: also}
-	v.traits = traits{stay, heat, place, joins, bulk, gas, touch, work, form, puts, shelf, order}
+	v.traits = traits{waits, heat, place, joins, bulk, gas, touch, work, form, puts, shelf, order}
 	v.options = append(append(v.options, takes...), everyStep...)
 	v.says = make([]string, len(StepOptions))
 	for _, o := range v.options {
@@ -289,7 +289,7 @@ var otherWords = map[string]string{
 
 // Waits reports whether the part stands in some surroundings for the time of the step: its warm
 // hours count, and its cooling goes on in it.
-func (v *Verb) Waits() bool { return v.stay == standing }
+func (v *Verb) Waits() bool { return v.waits == standing }
 
 // Alone reports whether the part stands and stays closed.
 func (v *Verb) Alone() bool { return v.Waits() && v.touch == closed }

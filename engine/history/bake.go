@@ -134,7 +134,7 @@ func (f *Simulator) inOven() (piece heat.Piece, body heat.Body, rho float64) {
 	}
 	if h, ok := f.freeStanding(kg, rho/1000); ok {
 		body = brick(h)
-		piece.Body = heat.Body{Shape: heat.Ellipsoid, Half: body.Half}
+		piece.Body = heat.EllipsoidOf(2*body.Half[0], 2*body.Half[1], 2*body.Half[2])
 	}
 	return piece, body, rho
 }

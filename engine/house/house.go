@@ -17,7 +17,6 @@ import (
 	"forebake/engine/formula"
 	"forebake/engine/kitchen"
 	"forebake/engine/larder"
-	"forebake/engine/quantity"
 	"forebake/engine/reading"
 	"forebake/engine/source"
 )
@@ -111,7 +110,7 @@ func Read(f *source.File,
 	}
 	r := &reading.Reader{File: f}
 	for _, b := range body.Blocks {
-		if slices.Contains(blocks, b.Type) {
+		if slices.Contains(blockTypes, b.Type) {
 			r.Fault(r.Place(b.TypeRange),
 				"%s is outside the house block: put it inside house \"our kitchen\" { ... }",
 				b.Type)
@@ -173,7 +172,7 @@ func (h *House) include(r *reading.Reader, b *hclsyntax.Block,
 
 func (h *House) read(r *reading.Reader, b *hclsyntax.Block) {
 	h.Name, _ = r.Label(b)
-	r.Known(b.Body, "a house", keysOf("house"), blocks)
+	r.Known(b.Body, "a house", keysOf("house"), blockTypes)
 	if a := b.Body.Attributes["packs"]; a != nil {
 		h.PacksAt, h.Packs = r.Place(a.NameRange), nil
 		names, places, ok := r.Texts(a.Expr, "packs")
@@ -236,7 +235,7 @@ func (h *House) readSet(r *reading.Reader, b *hclsyntax.Block) {
 		s.Because, _, _ = r.Text(a.Expr, "because")
 	}
 	if a := b.Body.Attributes["limits"]; a != nil {
-		s.Limits = ReadLimits(r, a.Expr, false)
+		s.Limits = ReadLimits(r, a.Expr, Numbers)
 	}
 	if first, twice := h.setNames.Twice(s.Rule, s.Place); twice {
 		r.Fault(s.Place, "rule %q is set twice, first at line %d", s.Rule, first.Line())
@@ -285,10 +284,17 @@ func (h *House) readWaiver(r *reading.Reader, b *hclsyntax.Block) {
 // limits exceeds a float64.
 const MaxLimit = 1e9
 
-// ReadLimits reads limits = { sugar_pct = 20 }. If named is true, a
-// text that begins with a letter is kept as the name of a figure, which
-// the caller checks.
-func ReadLimits(r *reading.Reader, e hclsyntax.Expression, named bool) []Limit {
+// LimitValues says what the value of a limit may be.
+type LimitValues uint8
+
+// The values of limits.
+const (
+	Numbers          LimitValues = iota
+	NumbersOrFigures             // the name of a figure too, which the caller checks
+)
+
+// ReadLimits reads limits = { sugar_pct = 20 }.
+func ReadLimits(r *reading.Reader, e hclsyntax.Expression, values LimitValues) []Limit {
 	pairs, _ := r.Pairs(e, "limits", nil)
 	var limits []Limit
 	var set reading.Names
@@ -301,7 +307,7 @@ func ReadLimits(r *reading.Reader, e hclsyntax.Expression, named bool) []Limit {
 		if _, twice := set.Twice(p.Key, p.Place); twice {
 			r.Fault(p.Place, "limit %q is set twice", p.Key)
 		}
-		if named {
+		if values == NumbersOrFigures {
 			if text, _, ok := source.StringLiteral(p.Value); ok && text != "" &&
 				unicode.IsLetter([]rune(text)[0]) {
 				if text, at, ok := r.Text(p.Value, "limit "+p.Key); ok {
@@ -327,272 +333,4 @@ func isLimitName(name string) bool {
 		}
 	}
 	return name != "" && len(name) <= 64
-}
-
-// IngredientKeys are the keys of an ingredient block. Figures are per
-// 100 g, as on a label.
-var IngredientKeys = keysOf("ingredient")
-
-// readIngredient reads an ingredient of the house: a larder item with
-// some figures changed, or a new one.
-func (h *House) readIngredient(r *reading.Reader, b *hclsyntax.Block) {
-	name, at := r.Label(b)
-	r.Known(b.Body, "an ingredient", IngredientKeys, nil)
-	if strings.TrimSpace(name) == "" {
-		return // Label reports it
-	}
-	if len(name) > 4 && strings.EqualFold(name[:4], "the ") {
-		r.Fault(at, "ingredient %q: a leading \"the\" names a part of the formula; leave it out",
-			name)
-		return
-	}
-	attr := b.Body.Attributes
-	item := larder.Item{Class: larder.ClassOther, Basis: "house", Source: "house file",
-		Undeclared: true}
-	if a := attr["like"]; a != nil {
-		like, likeAt, ok := r.Text(a.Expr, "like")
-		if !ok {
-			return
-		}
-		base, found := h.Larder.Find(like)
-		if !found {
-			r.Unknown(likeAt, "ingredient", like, "the larder", h.Larder.Names())
-			return
-		}
-		item = *base
-		item.Source = "house file, after " + base.Name + " (" + base.Source + ")"
-	} else {
-		for _, key := range []string{"water", "fat", "sugar"} {
-			if attr[key] == nil {
-				r.Fault(at, "ingredient %q has no %s: add %s = \"12 %%\" from its label,"+
-					" or like = \"...\" with the nearest larder name", name, key, key)
-			}
-		}
-	}
-	item.Name, item.Aliases = name, nil
-	before := item
-	percent := func(key string, to *float64) {
-		a := attr[key]
-		if a == nil {
-			return
-		}
-		g, ok := r.Quantity(a.Expr, quantity.Of(quantity.Percent)|quantity.AllowZero, key)
-		if ok && (!g.IsPoint() || g.Lo > 100) {
-			r.Fault(g.Place, "%s: one figure between 0 and 100 %%", key)
-		} else if ok {
-			*to = g.Lo
-		}
-	}
-	percent("water", &item.Water)
-	percent("protein", &item.Protein)
-	percent("fat", &item.Fat)
-	percent("sugar", &item.Sugars)
-	percent("salt", &item.Salt)
-	percent("alcohol", &item.Alcohol)
-	flour := 100 * item.Flour
-	percent("flour", &flour)
-	item.Flour = flour / 100
-	item.Ash += item.Salt - before.Salt
-	if attr["carbohydrate"] != nil {
-		percent("carbohydrate", &item.Carbohydrate)
-	} else {
-		// The sum stays 100 g: carbohydrate by difference takes the
-		// change first, then water.
-		rest := 100 - (item.Water + item.Protein + item.Fat + item.Ash + item.Alcohol)
-		item.Carbohydrate = max(0, rest)
-		if rest < 0 && attr["water"] == nil {
-			item.Water = max(0, item.Water+rest)
-		}
-	}
-	if item.Sugars != before.Sugars {
-		scaleSugars(&item, before)
-	}
-	sum := item.Water + item.Protein + item.Fat + item.Carbohydrate + item.Ash + item.Alcohol
-	if sum > 102 {
-		r.Fault(at, "ingredient %q adds up to %s of 100 g: check its figures", name,
-			quantity.Format(sum, "g"))
-	}
-	if item.Sugars > item.Carbohydrate+2 {
-		r.Fault(at, "ingredient %q has more sugar (%s) than carbohydrate (%s): check its figures",
-			name, quantity.Format(item.Sugars, "%"), quantity.Format(item.Carbohydrate, "%"))
-	}
-	if a := attr["density"]; a != nil {
-		if text, tat, ok := r.Text(a.Expr, "density"); ok {
-			if x, good := perUnit(text, "g/ml"); good && x > 0.05 && x < 3 {
-				item.Density = x
-			} else {
-				r.Fault(tat, "density: write grams per millilitre: \"0.95 g/ml\"")
-			}
-		}
-	}
-	if a := attr["piece"]; a != nil {
-		if g, ok := r.Quantity(a.Expr, quantity.Of(quantity.Mass), "piece"); ok {
-			item.Piece = g.Lo
-		}
-	}
-	if a := attr["price"]; a != nil {
-		if text, tat, ok := r.Text(a.Expr, "price"); ok {
-			if x, good := perUnit(text, "per kg"); good {
-				item.Price = larder.Price{PerKg: x, Known: true}
-			} else if x, good := perUnit(text, "per piece"); good && item.Piece > 0 {
-				item.Price = larder.Price{PerKg: x / item.Piece * 1000, Known: true}
-			} else {
-				r.Fault(tat, "price: write it per weight: \"9.20 per kg\"")
-			}
-		}
-	}
-	places := []source.Place{at}
-	if a := attr["aliases"]; a != nil {
-		var aliasesAt []source.Place
-		item.Aliases, aliasesAt, _ = r.Texts(a.Expr, "aliases")
-		places = append(places, aliasesAt...)
-	}
-	if a := attr["source"]; a != nil {
-		item.Source, _, _ = r.Text(a.Expr, "source")
-	}
-	because, reasoned := "", true
-	if a := attr["because"]; a != nil {
-		because, _, reasoned = r.Text(a.Expr, "because")
-	}
-	if a := attr["allergens"]; a != nil {
-		readAllergens(r, a.Expr, &item)
-		if reasoned {
-			h.keepAllergens(r.Place(a.NameRange), &item, &before, because)
-		}
-	}
-	if !mayBear(r, h.Larder, &item, places) {
-		return
-	}
-	if h.inherited != nil {
-		if h.named == nil {
-			h.named = map[string]bool{}
-		}
-		if !h.named[name] {
-			h.Larder.Drop(name) // replaces that of the included house
-		}
-		h.named[name] = true
-	}
-	if err := h.Larder.Add(item); err != nil {
-		r.Fault(at, "%s", err)
-	}
-}
-
-// keepAllergens keeps the allergens of the item that like names on the
-// list of the house's item. With a reason the house's list replaces it,
-// and every report shows the allergens that it takes off.
-func (h *House) keepAllergens(at source.Place, item, before *larder.Item, because string) {
-	if strings.TrimSpace(because) == "" {
-		item.US = larder.AddCodes(item.US, before.US)
-		item.EU = larder.AddCodes(item.EU, before.EU)
-		return
-	}
-	for _, list := range []struct {
-		law, plain string
-		now, were  []string
-	}{{"US", "US", item.US, before.US}, {"EU", "EU and UK", item.EU, before.EU}} {
-		if len(larder.LackingCodes(list.now, list.were)) == 0 {
-			continue
-		}
-		h.Loosened = append(h.Loosened, finding.Loosened{
-			Rule: "allergens-present", Pack: "cautions",
-			What: fmt.Sprintf("the %s list of the house's ingredient %q", list.plain, item.Name),
-			From: listed(
-				list.law,
-				list.were,
-			), To: listed(list.law, list.now), Because: because, Place: at,
-		})
-	}
-}
-
-func listed(law string, codes []string) string {
-	if len(codes) == 0 {
-		return "empty"
-	}
-	names := make([]string, len(codes))
-	for i, code := range codes {
-		names[i] = larder.AllergenName(law, code)
-	}
-	return strings.Join(names, ", ")
-}
-
-// mayBear reports whether an item may bear its name and its aliases. A
-// name of the larder keeps the traits and allergens that it has there:
-// a formula that uses it would lose their cautions. places are those of
-// the name and of each alias.
-func mayBear(r *reading.Reader, l *larder.Larder, item *larder.Item, places []source.Place) bool {
-	ok := true
-	for i, name := range append([]string{item.Name}, item.Aliases...) {
-		other, found := l.Find(name)
-		if !found || i >= len(places) {
-			continue
-		}
-		if lacks := item.Lacks(other); len(lacks) > 0 {
-			if n := len(lacks) - 3; n > 1 {
-				lacks = append(lacks[:3:3], fmt.Sprintf("%d more", n))
-			}
-			r.Fault(
-				places[i],
-				"ingredient %q cannot take the name %q: the larder's %q has %s, and "+
-					"their cautions would be lost; use another name, or add like = %q",
-				source.Safe(item.Name),
-				source.Safe(name),
-				source.Safe(other.Name),
-				strings.Join(lacks, ", "),
-				source.Safe(other.Name),
-			)
-			ok = false
-		}
-	}
-	return ok
-}
-
-// scaleSugars scales the single sugars to the label's sum.
-func scaleSugars(item *larder.Item, before larder.Item) {
-	if before.Sugars > 0 {
-		k := item.Sugars / before.Sugars
-		item.Sucrose, item.Glucose = before.Sucrose*k, before.Glucose*k
-		item.Fructose, item.Maltose = before.Fructose*k, before.Maltose*k
-		item.Lactose, item.Galactose = before.Lactose*k, before.Galactose*k
-		return
-	}
-	item.Sucrose = item.Sugars
-}
-
-// readAllergens reads allergen codes of both jurisdictions: "milk",
-// "nuts:almond".
-func readAllergens(r *reading.Reader, e hclsyntax.Expression, item *larder.Item) {
-	names, places, _ := r.Texts(e, "allergens")
-	item.US, item.EU, item.Undeclared = nil, nil, false
-	var known []string
-	for _, a := range larder.Allergens() {
-		known = append(known, a.Code)
-	}
-	for i, name := range names {
-		code, _, _ := strings.Cut(strings.TrimSuffix(name, "?"), ":")
-		found := false
-		for _, a := range larder.Allergens() {
-			if a.Code != code {
-				continue
-			}
-			found = true
-			if a.Jurisdiction == "US" {
-				item.US = append(item.US, name)
-			} else {
-				item.EU = append(item.EU, name)
-			}
-		}
-		if !found {
-			r.Unknown(places[i], "allergen", name, "the lists of the US and the EU", known)
-		}
-	}
-}
-
-// perUnit reads a number followed by a fixed unit: "9.20 per kg".
-func perUnit(text, unit string) (float64, bool) {
-	number, ok := strings.CutSuffix(strings.ToLower(strings.Join(strings.Fields(text), " ")), unit)
-	if !ok {
-		return 0, false
-	}
-	q, fault := quantity.Read(strings.TrimSpace(number)+" g", quantity.Of(quantity.Mass))
-	return q.Lo, fault == nil && q.IsPoint()
 }

@@ -51,14 +51,14 @@ var Keys = []struct{ Block, Name, Default, Means string }{
 	{"waive", "until", "no end", "the last day it holds: \"2027-03-31\""},
 }
 
-// blocks are the keys of a house that are blocks.
-var blocks = []string{"kitchen", "tin", "ingredient", "set", "waive"}
+// blockTypes are the keys of a house that are blocks.
+var blockTypes = []string{"kitchen", "tin", "ingredient", "set", "waive"}
 
 // keysOf returns the keys of a block, except nested blocks.
 func keysOf(block string) []string {
 	var out []string
 	for _, k := range Keys {
-		if k.Block == block && (block != "house" || !slices.Contains(blocks, k.Name)) {
+		if k.Block == block && (block != "house" || !slices.Contains(blockTypes, k.Name)) {
 			out = append(out, k.Name)
 		}
 	}

@@ -127,13 +127,6 @@ const (
 	ControlUndeclared Control = "undeclared"
 )
 
-// Controls lists the reasons that an ingredient can declare.
-func Controls() []Control {
-	return []Control{ControlProtein, ControlRawMilk, ControlSoftCheese, ControlHardCheese,
-		ControlPlantMilk, ControlCookedStarch, ControlCookedVegetable, ControlRawVegetable,
-		ControlCutFruit, ControlMeat, ControlFish, ControlOilInfusion, ControlLowAcidJar}
-}
-
 // ControlOf returns the reason why an item needs control, blank for none. An item of a house that
 // declares none gets it from its allergens: milk, egg and soy are protein, fish is fish. One of a
 // dry or fatty class, or with little water, has none; any other is undeclared, which counts as

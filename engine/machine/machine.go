@@ -25,8 +25,8 @@ type Judge struct {
 	machine  vm.VM
 }
 
-// Check judges a condition on a subject a second time, at points within the intervals of what it
-// reads, and with it every declared figure that it reads. The error tells the first difference.
+// Check judges a condition a second time, at points within the intervals of its
+// figures. Declared figures that it reads are judged likewise.
 func (s *Judge) Check(
 	j *expr.Judge, x *expr.Expr, n *expr.Names, subject facts.Subject, limits []expr.Limit,
 ) error {

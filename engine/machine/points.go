@@ -21,7 +21,7 @@ type choice struct {
 	known bool
 }
 
-// Points that stand for a figure of which nothing is known.
+// Points for a figure that is unknown.
 var anywhere = []float64{-1e6, 0, 1, 12345.678}
 
 // choices lists the values at which a read is sampled: the ends of its interval and its middle,

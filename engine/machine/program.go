@@ -29,7 +29,7 @@ func compile(x *expr.Expr, n *expr.Names) (*program, error) {
 	return compileText(x.Text(), x, n)
 }
 
-// compileText compiles a text in the place of the expression's own.
+// compileText compiles a text instead of the expression's own.
 func compileText(text string, x *expr.Expr, n *expr.Names) (*program, error) {
 	p := &program{reads: x.Reads(), quotient: &division{}}
 	for i := range p.reads {

@@ -9,13 +9,6 @@ import (
 	"forebake/engine/source"
 )
 
-// The trusts, as package finding names them.
-const (
-	computed    = "exact"    // by the rule
-	searchedFor = "searched" // and proven
-	ofTaste     = "taste"    // for the baker to decide
-)
-
 // candidate is one lever set to one value, with every rule judged.
 type candidate struct {
 	lever   *levers.Lever
@@ -108,7 +101,7 @@ func (m *Mender) candidate(v *version, q question, a *rule.Adjust, l *levers.Lev
 	case !known:
 		return nil
 	case l.IsAdvice():
-		return &candidate{lever: l, to: levers.At(number), trust: computed, answer: finding.Clear}
+		return &candidate{lever: l, to: levers.At(number), trust: finding.Exact, answer: finding.Clear}
 	case word != "":
 		return s.word(word)
 	}

@@ -84,9 +84,8 @@ func without(list []*change, i int) []*change {
 	return append(slices.Clone(list[:i]), list[i+1:]...)
 }
 
-// needed reports whether a version, which lacks a change of another, answers a
-// finding worse that the other mended, or makes something worse than it was
-// written.
+// needed reports whether a version without one change is worse: a finding that
+// another change cleared is back, or something is worse than written.
 func needed(base, v, with *version) bool {
 	for q, a := range v.answers {
 		mended := a == finding.Flagged || base.answers[q] == finding.Flagged
@@ -118,7 +117,7 @@ func asGood(v, other *version) bool {
 // asNear reports whether a version is as near to clear as another, for the
 // unsure findings of an exact change.
 func asNear(v, other *version, c *change) bool {
-	if c.trust != computed {
+	if c.trust != finding.Exact {
 		return true
 	}
 	for _, q := range c.questions {
@@ -159,11 +158,12 @@ func (m *Mender) withoutNeedless(base, now *version, list []*change) (*version, 
 }
 
 // movedBack moves one searched change as near to the written value as every
-// answer allows, and from there inside, to a value that a baker would choose.
+// answer allows. From there it moves inside, to a value that a baker would
+// choose.
 func (m *Mender) movedBack(base, now *version, list []*change, i int) (*version, []*change) {
 	c := list[i]
 	l := c.lever
-	if c.trust != searchedFor || l.Step == 0 || math.IsNaN(l.Start) || m.spent() {
+	if c.trust != finding.Searched || l.Step == 0 || math.IsNaN(l.Start) || m.spent() {
 		return now, list
 	}
 	steps := func(x float64) int { return int(math.Round(x / l.Step)) }

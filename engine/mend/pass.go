@@ -59,7 +59,7 @@ func pending(base, now *version) []question {
 // when there is none.
 func (m *Mender) accept(now *version, q question) (*version, []*candidate) {
 	best := m.best(now, q, m.Taste)
-	if best != nil && (best.answer == finding.Clear || best.trust == computed) {
+	if best != nil && (best.answer == finding.Clear || best.trust == finding.Exact) {
 		return best.next, best.chain()
 	}
 	for _, c := range m.harmful(now, q) {
@@ -89,7 +89,7 @@ func (m *Mender) best(v *version, q question, withTaste bool) *candidate {
 		if c == nil || c.next == nil || !c.harmless() || c.forBaker() && !withTaste {
 			return
 		}
-		if v.answers[q] == finding.Unsure && c.answer != finding.Clear && c.trust != computed {
+		if v.answers[q] == finding.Unsure && c.answer != finding.Clear && c.trust != finding.Exact {
 			return // the finding stays as unsure as before
 		}
 		price := c.cost * float64(1+order) / float64(max(1, helped(v, c.next)))
@@ -105,7 +105,7 @@ func (m *Mender) best(v *version, q question, withTaste bool) *candidate {
 			weigh(c, i)
 		}
 	}
-	if best != nil && (best.answer == finding.Clear || best.trust == computed) {
+	if best != nil && (best.answer == finding.Clear || best.trust == finding.Exact) {
 		return best
 	}
 	if c := m.pair(v, q); c != nil {

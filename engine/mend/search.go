@@ -86,7 +86,7 @@ func (s *search) word(word string) *candidate {
 		s.m.leavesRange(s.from, next) {
 		return nil
 	}
-	c := s.judged(&candidate{to: to, trust: computed, next: next, edits: edits})
+	c := s.judged(&candidate{to: to, trust: finding.Exact, next: next, edits: edits})
 	if c.answer == finding.Flagged {
 		return nil
 	}
@@ -100,7 +100,7 @@ func (s *search) judged(c *candidate) *candidate {
 	c.answer = c.next.answers[s.question]
 	c.cost = s.lever.Kind.Cost(s.lever, c.to)
 	if s.lever.Kind.ForBaker(s.lever) {
-		c.trust = ofTaste
+		c.trust = finding.Taste
 	}
 	c.worsens = worsened(s.from, c.next, s.question.rule.Level)
 	return c
@@ -123,7 +123,7 @@ func (s *search) computed(figure float64) *candidate {
 		if x := s.lever.Number(n); x < s.lever.Low-1e-9 || x > s.lever.High+1e-9 {
 			continue
 		}
-		c := s.candidateAt(n, computed)
+		c := s.candidateAt(n, finding.Exact)
 		switch {
 		case c == nil || c.answer == finding.Flagged:
 		case c.answer == finding.Clear && c.harmless():
@@ -207,15 +207,15 @@ func (s *search) nearestIn(direction int, goal finding.Answer) (int, bool) {
 	if s.hopeless(first, last, goal) {
 		return 0, false
 	}
-	n, found, turned := s.doubled(first, last, direction, goal)
-	if found || !turned { // where it never came nearer and went away, a scan would find nothing
+	n, found, passedBest := s.doubled(first, last, direction, goal)
+	if found || !passedBest { // where it never came nearer and went away, a scan would find nothing
 		return n, found
 	}
 	return s.scanned(first, last, goal)
 }
 
 // hopeless reports whether the first step, the middle and the bound all miss the
-// goal, and lead evenly away from it, or evenly towards it and not far enough.
+// goal, and trend away from it or not far enough towards it.
 func (s *search) hopeless(first, last int, goal finding.Answer) bool {
 	was := s.m.ask(s.from, s.question).excess
 	nearer, farther := true, true
@@ -231,10 +231,10 @@ func (s *search) hopeless(first, last int, goal finding.Answer) bool {
 	return nearer || farther
 }
 
-// doubled tries steps at doubling distances until one meets the goal. turned
+// doubled tries steps at doubling distances until one meets the goal. passedBest
 // reports whether the answer came nearer to clear and then went away from it.
 func (s *search) doubled(first, last, direction int, goal finding.Answer) (
-	_ int, found, turned bool,
+	_ int, found, passedBest bool,
 ) {
 	missed := first - direction
 	excess, rising, nearer := s.from.excess[s.question], 0, false
@@ -244,13 +244,13 @@ func (s *search) doubled(first, last, direction int, goal finding.Answer) (
 			n = last
 		}
 		if s.meets(n, goal) {
-			return s.between(missed, n, goal), true, turned
+			return s.between(missed, n, goal), true, passedBest
 		}
 		missed = n
 		if a := s.attempts[n]; !a.failed {
 			if a.excess > excess {
 				rising++
-				turned = turned || nearer
+				passedBest = passedBest || nearer
 			} else {
 				nearer = nearer || a.excess < excess
 				rising = 0
@@ -262,7 +262,7 @@ func (s *search) doubled(first, last, direction int, goal finding.Answer) (
 		}
 		distance = 2*distance + 1
 	}
-	return 0, false, turned
+	return 0, false, passedBest
 }
 
 // scanned tries evenly spread steps, for a range of good values that doubling
@@ -306,7 +306,7 @@ func halved(bad, good int, holds func(int) bool) int {
 // and beyond it. Where every value does harm it gives the first, with the
 // farthest harmless one before it.
 func (s *search) harmlessFrom(n, direction int, goal finding.Answer) *candidate {
-	first := s.candidateAt(n, searchedFor)
+	first := s.candidateAt(n, finding.Searched)
 	if first == nil || first.harmless() {
 		return first
 	}
@@ -315,7 +315,7 @@ func (s *search) harmlessFrom(n, direction int, goal finding.Answer) *candidate 
 	}
 	start, _ := s.ends(direction)
 	halved(start-direction, n, func(mid int) (harmful bool) {
-		c := s.candidateAt(mid, searchedFor)
+		c := s.candidateAt(mid, finding.Searched)
 		if c == nil || !c.harmless() {
 			return true
 		}
@@ -333,9 +333,9 @@ func (s *search) harmlessBeyond(n, direction int, goal finding.Answer) *candidat
 		if at == n || !s.meets(at, goal) {
 			return nil
 		}
-		if c := s.candidateAt(at, searchedFor); c != nil && c.harmless() {
+		if c := s.candidateAt(at, finding.Searched); c != nil && c.harmless() {
 			halved(n+direction*(distance/3), at, func(mid int) bool {
-				nearer := s.candidateAt(mid, searchedFor)
+				nearer := s.candidateAt(mid, finding.Searched)
 				if !s.meets(mid, goal) || nearer == nil || !nearer.harmless() {
 					return false
 				}

@@ -125,7 +125,7 @@ func (m *Mender) pairOf(v *version, q question, first, second choice) *candidate
 			if at.excess >= v.excess[q]-minimalGain {
 				break // this direction leads away from clear
 			}
-			one := s.candidateAt(n, searchedFor)
+			one := s.candidateAt(n, finding.Searched)
 			if one == nil {
 				continue
 			}
@@ -200,7 +200,7 @@ func (m *Mender) toBounds(v *version, q question) *candidate {
 			if c.worsens = worsened(v, c.next, q.rule.Level); c.harmless() {
 				return c
 			}
-			if other := m.eased(v, q, c); other != nil {
+			if other := m.movedTowardsWritten(v, q, c); other != nil {
 				return other
 			}
 			return c
@@ -209,13 +209,13 @@ func (m *Mender) toBounds(v *version, q question) *candidate {
 	return nil
 }
 
-// easedPoints is how many values between the written one and the bound are tried
+// pointsBack is how many values between the written one and the bound are tried
 // for each of several levers.
-const easedPoints = 8
+const pointsBack = 8
 
-// eased moves one of several levers back, so that nothing is worse and the
+// movedTowardsWritten moves one of several levers back, so that nothing is worse and the
 // finding stays clear. A shorter chill may leave less of the proof to be cut.
-func (m *Mender) eased(v *version, q question, c *candidate) *candidate {
+func (m *Mender) movedTowardsWritten(v *version, q question, c *candidate) *candidate {
 	var list []*change
 	for _, one := range c.chain() {
 		list = append(list, &change{candidate: one, questions: []question{q}})
@@ -224,8 +224,8 @@ func (m *Mender) eased(v *version, q question, c *candidate) *candidate {
 		l := list[i].lever
 		set, _ := l.Steps(list[i].to.Number)
 		written, _ := l.Steps(l.Start)
-		for point := 1; point < easedPoints && !m.spent(); point++ {
-			trial := m.movedTo(v, list, i, set+(written-set)*point/easedPoints)
+		for point := 1; point < pointsBack && !m.spent(); point++ {
+			trial := m.movedTo(v, list, i, set+(written-set)*point/pointsBack)
 			next := m.replayed(v, trial)
 			if next != nil && next.answers[q] == finding.Clear &&
 				len(worsened(v, next, q.rule.Level)) == 0 {
@@ -266,7 +266,7 @@ func (m *Mender) betterBound(v *version, q question, l *levers.Lever) *candidate
 	var best *candidate
 	least := v.excess[q] - minimalGain
 	for _, n := range []int{s.low, s.high} {
-		if c := s.candidateAt(n, searchedFor); c != nil && c.next.excess[q] < least {
+		if c := s.candidateAt(n, finding.Searched); c != nil && c.next.excess[q] < least {
 			best, least = c, c.next.excess[q]
 		}
 	}

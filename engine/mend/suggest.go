@@ -9,7 +9,7 @@ import (
 	"forebake/engine/source"
 )
 
-// mostMends is how many mends are told of one finding.
+// mostMends bounds the mends that are listed for one finding.
 const mostMends = 2
 
 // Suggestion is what would clear one finding by itself.
@@ -79,7 +79,7 @@ func (m *Mender) mends(v *version, q question) []finding.Mend {
 		one := finding.Mend{Text: list[0].describe(v), Trust: list[0].trust, Edits: list[0].edits}
 		if list[0].answer == finding.Clear {
 			out = append(out, one)
-			cleared = cleared || one.Trust != ofTaste
+			cleared = cleared || one.Trust != finding.Taste
 			continue
 		}
 		one.Text += ", and then the model cannot tell"
@@ -100,7 +100,7 @@ func (m *Mender) mends(v *version, q question) []finding.Mend {
 // together words changes that clear a finding only when all are made.
 func together(v *version, made []*candidate) finding.Mend {
 	var texts []string
-	one := finding.Mend{Trust: computed}
+	one := finding.Mend{Trust: finding.Exact}
 	before := v.text
 	for _, c := range made {
 		texts = append(texts, c.describe(v))

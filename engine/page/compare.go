@@ -62,15 +62,15 @@ func (t *text) comparedPart(p finding.ComparedPart) {
 		name += ", in B \"" + source.Safe(p.B) + "\""
 	}
 	fmt.Fprintf(t, "%s, %% of the %s\n", name, p.Of)
-	t.row("", "A", "B", false)
+	t.row(" ", "", "A", "B")
 	for _, r := range p.Ingredients {
-		t.row(source.Safe(r.Name), r.A, r.B, true)
+		t.row(differs(r.A, r.B), source.Safe(r.Name), r.A, r.B)
 	}
 	if len(p.Figures) > 0 {
 		t.WriteString("\n")
 	}
 	for _, r := range p.Figures {
-		t.row(r.Name, r.A, r.B, true)
+		t.row(differs(r.A, r.B), r.Name, r.A, r.B)
 	}
 	if len(p.Steps) > 0 {
 		t.WriteString("\n  Steps that differ\n")
@@ -90,17 +90,21 @@ func (t *text) comparedPart(p finding.ComparedPart) {
 	t.WriteString("\n")
 }
 
-// row prints a name and two figures; a mark stands where they differ.
-func (t *text) row(name, a, b string, mark bool) {
+// differs is the sign of a row: a star where its figures differ.
+func differs(a, b string) string {
+	if a != b {
+		return "*"
+	}
+	return " "
+}
+
+// row prints a sign, a name and two figures.
+func (t *text) row(sign, name, a, b string) {
 	show := func(s string) string {
 		if s == "" {
 			return "-"
 		}
 		return s
-	}
-	sign := " "
-	if mark && a != b {
-		sign = "*"
 	}
 	pad := func(s string, n int) string {
 		return s + strings.Repeat(" ", max(0, n-utf8.RuneCountInString(s)))

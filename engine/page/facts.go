@@ -24,8 +24,8 @@ func (t *text) tally(run *finding.Run) {
 	t.WriteString("\n")
 }
 
-// figuresHead begins a page of figures: the tally of the cautions, and what a house keeps from
-// being checked.
+// figuresHead begins a page of figures: the number of cautions, and what the
+// house keeps from being checked.
 func (t *text) figuresHead(run *finding.Run) {
 	t.tally(run)
 	t.SetAside(run.SetAside())
@@ -33,9 +33,9 @@ func (t *text) figuresHead(run *finding.Run) {
 	t.Loosened(run.Loosened)
 }
 
-// FactsText prints figures by subject: name, value with unit, how it was got, and its meaning.
-// Sources stand below, by number. Figures that are not known are counted only, unless all are asked
-// for.
+// FactsText prints figures by subject: name, value with unit, origin, meaning.
+// Sources stand below, by number. Unknown figures are counted only, unless all
+// are asked for.
 func FactsText(w io.Writer, run *finding.Run, rows []finding.FactRow, all bool,
 	o report.Options) error {
 	t := newText(w, o)

@@ -89,8 +89,8 @@ func total(width [6]int) (sum int) {
 	return sum
 }
 
-// clock gives the time at which a step begins: the time of day where the formula gives the start of
-// work, else the hours and minutes since then.
+// clock gives the time at which a step begins: the time of day where the formula
+// has a start, else hours and minutes of work.
 func clock(r finding.HistoryRow) string {
 	minutes := int(math.Round(60 * r.Clock))
 	if math.IsNaN(r.StartMin) {

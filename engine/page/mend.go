@@ -11,8 +11,8 @@ import (
 	"forebake/engine/source"
 )
 
-// Mend prints the prelude and, formula by formula, what mending found: the lines that differ, each
-// change with its trust, its findings and its figures before and after, and what is left and why.
+// Mend prints the prelude and what mending found, formula by formula: the lines
+// that differ, each change with its trust, and the findings that are left.
 // Formulas with nothing to mend are named at the end.
 func Mend(w io.Writer, run *finding.Run, list []finding.Mending, o report.Options) error {
 	return write(w, run, o, func(t *text) {

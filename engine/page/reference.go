@@ -175,7 +175,15 @@ func alsoWritten(words []string) string {
 	return "; also " + strings.Join(words, ", ")
 }
 
-// CatalogueText prints every fact, step verb, unit and house key, one line each.
+// trustsOf names the trusts of a lever's changes.
+func trustsOf(l finding.CatalogueLever) string {
+	if len(l.Trusts) == 0 {
+		return "your wish: never changed once it is written"
+	}
+	return strings.Join(l.Trusts, " or ")
+}
+
+// CatalogueText prints every fact, step verb, lever, unit and house key, one line each.
 func CatalogueText(w io.Writer, c finding.Catalogue, o report.Options) error {
 	var b strings.Builder
 	subject := ""
@@ -211,6 +219,11 @@ func CatalogueText(w io.Writer, c finding.Catalogue, o report.Options) error {
 			fmt.Fprintf(&b, "\n%s\n\n", wordAbout[list])
 		}
 		fmt.Fprintf(&b, "  %-16s %s%s%s\n", w.Name, w.Means, stepsOf(w.Steps), alsoWritten(w.Spelt))
+	}
+	b.WriteString("\nLevers (adjust, in a rule)\n\n")
+	for _, l := range c.Levers {
+		fmt.Fprintf(&b, "  %-16s %s; %s%s\n", l.Names[0], l.Means, trustsOf(l),
+			alsoWritten(l.Names[1:]))
 	}
 	b.WriteString("\nUnits\n\n")
 	for _, u := range c.Units {
@@ -297,6 +310,11 @@ func CatalogueMarkdown(w io.Writer, c finding.Catalogue) error {
 		}
 		row("`"+w.Name+"`", w.Means, w.Steps, strings.Join(w.Spelt, ", "))
 	}
+	b.WriteString("\n## Levers (adjust, in a rule)\n\n| lever | what a mend changes | trust | also asked " +
+		"for as |\n| --- | --- | --- | --- |\n")
+	for _, l := range c.Levers {
+		row("`"+l.Names[0]+"`", l.Means, trustsOf(l), strings.Join(l.Names[1:], ", "))
+	}
 	b.WriteString("\n## Units\n\n| unit | measures | is | also written |\n| --- | --- | --- | " +
 		"--- |\n")
 	for _, u := range c.Units {
@@ -320,5 +338,6 @@ func CatalogueJSON(w io.Writer, c finding.Catalogue) error {
 		Words   []finding.CatalogueWord   `json:"words"`
 		Units   []finding.CatalogueUnit   `json:"units"`
 		Keys    []finding.CatalogueKey    `json:"keys"`
-	}{c.Facts, c.Verbs, c.Options, c.Words, c.Units, c.Keys})
+		Levers  []finding.CatalogueLever  `json:"levers"`
+	}{c.Facts, c.Verbs, c.Options, c.Words, c.Units, c.Keys, c.Levers})
 }

@@ -1,10 +1,10 @@
 package report
 
 import (
-	"bytes"
 	"io"
 	"regexp"
 	"slices"
+	"strings"
 
 	"forebake/engine/finding"
 	"forebake/engine/source"
@@ -27,14 +27,15 @@ type Format struct {
 	Is func(first, last []byte) bool
 }
 
-// Formats lists the formats, in order of name. A row gives every field: one that lacks a field does
-// not compile, nor does one whose Writer lacks a method.
-var Formats = []Format{
-	{"json", ".json", true, true, newJSON, isJSON},
-	{"lines", ".txt", false, false, newLines, endsInTotals},
-	{"markdown", ".md", true, true, newMarkdown, endsInTotals},
-	{"sarif", ".sarif", true, true, newSARIF, isSARIF},
-	{"text", ".txt", false, true, newText, endsInTotals},
+// Formats lists the formats, in order of name. Each registers itself in its file. One that lacks a
+// field does not compile, nor does one whose Writer lacks a method.
+var Formats []Format
+
+// register adds a format.
+func register(f Format) {
+	at, _ := slices.BinarySearchFunc(Formats, f.Name,
+		func(f Format, name string) int { return strings.Compare(f.Name, name) })
+	Formats = slices.Insert(Formats, at, f)
 }
 
 // MarkBytes is how many of its first and last bytes show which report a file is.
@@ -44,17 +45,6 @@ var totalsLine = regexp.MustCompile(
 	`(^|\n)(forebake: )?\d+ formulas?, \d+ rules?: \d+ stop, \d+ risk, [^\n]*\n$`)
 
 func endsInTotals(_, last []byte) bool { return totalsLine.Match(last) }
-
-func isJSON(first, last []byte) bool {
-	return bytes.HasPrefix(first, []byte("{\n  \"version\": ")) &&
-		bytes.Contains(first, cautionsKey) &&
-		bytes.Contains(last, []byte("\n  \"totals\": {\n"))
-}
-
-func isSARIF(first, _ []byte) bool {
-	return bytes.HasPrefix(first, []byte("{\n  \"$schema\": ")) &&
-		bytes.Contains(first, cautionsKey)
-}
 
 var cautionsKey = []byte("\"cautions\": [")
 
@@ -69,8 +59,8 @@ type Writer interface {
 	End() error // prints what is left, and gives the first error
 }
 
-// Prelude prints what stands before the findings in every report: what could hurt somebody whatever
-// is found, and what a house or a broken file keeps from being checked.
+// Prelude prints the head of every report: the cautions, and what a house or a
+// broken file keeps from being checked.
 type Prelude interface {
 	Cautions(c *Cautions)
 	Unread(list source.Problems)        // files that could not be read

@@ -123,6 +123,8 @@ type jsonObject struct {
 	found    *Found
 }
 
+func init() { register(Format{"json", ".json", true, true, newJSON, isJSON}) }
+
 func newJSON(out io.Writer, _ Options) Writer {
 	return &jsonObject{out: out, run: jsonRun{Format: JSONFormat, Cautions: []jsonCaution{}, Unread: []jsonUnread{},
 		Unchecked: []jsonUnchecked{}, Loosened: []jsonLoosened{}, Findings: []jsonFinding{}, Notices: []string{}}}
@@ -318,8 +320,8 @@ func figureJSON(g *finding.Figure) jsonFigure {
 		High: Finite(g.High, g.Numeric), Unit: g.Unit}
 }
 
-// FigureValue gives a figure's value for JSON: a number, true or false, a text, a list, or null
-// when it is not known.
+// FigureValue gives a figure for JSON: a number, true or false, a text, a list,
+// or null where it is unknown.
 func FigureValue(g *finding.Figure) any {
 	switch {
 	case g.Numeric:
@@ -345,4 +347,10 @@ func Finite(x float64, numeric bool) *float64 {
 		return nil
 	}
 	return &x
+}
+
+func isJSON(first, last []byte) bool {
+	return bytes.HasPrefix(first, []byte("{\n  \"version\": ")) &&
+		bytes.Contains(first, cautionsKey) &&
+		bytes.Contains(last, []byte("\n  \"totals\": {\n"))
 }

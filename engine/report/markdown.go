@@ -20,6 +20,8 @@ type markdownPage struct {
 	parts []func() // the parts after the cautions, each to be printed again with more folded
 }
 
+func init() { register(Format{"markdown", ".md", true, true, newMarkdown, endsInTotals}) }
+
 func newMarkdown(out io.Writer, _ Options) Writer { return &markdownPage{out: out} }
 
 func (p *markdownPage) Begin(Head) {}
@@ -332,8 +334,8 @@ func Markdown(s string) string {
 	return b.String()
 }
 
-// isPosition reports whether the digits behind a colon are a line, a column or minutes, and not
-// part of a sign such as :100:.
+// isPosition reports whether the digits behind a colon are a line, a column or
+// minutes. Those of a sign such as :100: are not.
 func isPosition(rs []rune) bool {
 	i := 0
 	for i < len(rs) && unicode.IsDigit(rs[i]) {

@@ -91,6 +91,8 @@ func fileName(p source.Place) string {
 // level: text", by which editors find the place.
 type lines struct{ *bufio.Writer } // line by line: a large collection has some hundred thousand
 
+func init() { register(Format{"lines", ".txt", false, false, newLines, endsInTotals}) }
+
 func newLines(out io.Writer, _ Options) Writer { return lines{bufio.NewWriter(out)} }
 
 func (b lines) Begin(Head) {}
@@ -155,8 +157,8 @@ func (b lines) Totals(t finding.Totals) { fmt.Fprintf(b, "forebake: %s\n", total
 
 func (b lines) End() error { return b.Flush() }
 
-// line prints a finding in one line. A food-safety finding that a house sets aside keeps its level
-// in the line, so that a reader who skips waived findings does not skip it.
+// line prints a finding in one line. A food-safety finding that a house sets
+// aside keeps its level there: a reader may skip waived findings.
 func line(f *finding.Finding) string {
 	level, text := word(f), f.Text
 	if f.Answer == finding.Waived && f.Safety {

@@ -1,6 +1,7 @@
 package report
 
 import (
+	"bytes"
 	"crypto/sha256"
 	"encoding/hex"
 	"fmt"
@@ -156,6 +157,8 @@ type sarif struct {
 	index map[string]int // of a rule, by its id
 	seen  map[string]int // results, by the key of their fingerprint
 }
+
+func init() { register(Format{"sarif", ".sarif", true, true, newSARIF, isSARIF}) }
 
 func newSARIF(out io.Writer, _ Options) Writer {
 	return &sarif{out: out, rules: []sarifRule{}, index: map[string]int{}, seen: map[string]int{}}
@@ -577,3 +580,8 @@ func plainText(s string) string {
 var doubled = strings.NewReplacer("{", "{{", "}", "}}")
 
 func braces(s string) string { return doubled.Replace(s) }
+
+func isSARIF(first, _ []byte) bool {
+	return bytes.HasPrefix(first, []byte("{\n  \"$schema\": ")) &&
+		bytes.Contains(first, cautionsKey)
+}

@@ -59,6 +59,8 @@ type text struct {
 	any  bool // something was found
 }
 
+func init() { register(Format{"text", ".txt", false, true, newText, endsInTotals}) }
+
 func newText(out io.Writer, o Options) Writer { return textOf(out, o) }
 
 func textOf(out io.Writer, o Options) *text {

@@ -122,7 +122,7 @@ func (j *Judge) Cautions(c *Caution) *finding.Caution {
 		}
 		if c.Short != nil {
 			out.Short, out.Words = j.brief(c.Short, x)
-			out.At, out.Heat = mark(c.When, x)
+			out.At, out.Heat = markedPlace(c.When, x)
 			if !c.Own { // no shipped line says one of a house
 				out.With = c.With
 			}

@@ -22,7 +22,7 @@ import (
 func readLimits(r *reading.Reader, e hclsyntax.Expression) []expr.Limit {
 	var limits []expr.Limit
 	named := false
-	for _, l := range house.ReadLimits(r, e, true) {
+	for _, l := range house.ReadLimits(r, e, house.NumbersOrFigures) {
 		limit := expr.Limit{Name: l.Name, Value: l.Value, Place: l.Place}
 		if l.From != "" {
 			f, fault := kitchenFact(l.Name, l.From)

@@ -12,10 +12,10 @@ import (
 	"forebake/engine/source"
 )
 
-// mark gives the line that a condition on a part is about, and the temperature that a step there is
-// to reach, "" for none. A condition on a formula, or one that begins with a figure that marks no
-// line, is general and has none.
-func mark(when *expr.Expr, x facts.Subject) (at source.Place, heats string) {
+// markedPlace gives the line that a condition on a part is about, and the temperature that a step
+// there is to reach, "" for none. A condition on a formula has no line, nor has one that begins with
+// a figure that marks none.
+func markedPlace(when *expr.Expr, x facts.Subject) (at source.Place, heats string) {
 	if x.Part == nil {
 		return source.Place{}, ""
 	}

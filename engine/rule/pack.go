@@ -289,10 +289,53 @@ func newer(a, b string) bool {
 
 var idForm = regexp.MustCompile(`^[a-z][a-z0-9]*(-[a-z0-9]+)*$`)
 
+// readRule reads a rule block.
 func (p *Pack) readRule(r *reading.Reader, b *hclsyntax.Block, figures *expr.Figures) {
 	before := len(r.Problems)
 	rule := &Rule{Pack: p.Name}
 	rule.ID, rule.Place = r.Label(b)
+	p.checkName(r, rule)
+	r.Known(b.Body, "a rule", RuleKeys, []string{"adjust"})
+	attr := b.Body.Attributes
+	for _, key := range []string{"on", "level", "when", "say", "why", "source"} {
+		if attr[key] == nil {
+			r.Fault(rule.Place, "rule %q has no %s; %s", source.Safe(rule.ID), key, missing[key])
+		}
+	}
+	rule.readPlain(r, attr)
+	subject := expr.ReadSubject(r, attr["on"], b.Type)
+	if subject == nil {
+		return
+	}
+	rule.On = subject.Words
+	rule.names = expr.Names{Subject: subject, Limits: rule.Limits, Figures: figures}
+	if a := attr["when"]; a != nil {
+		rule.When = expr.Condition(r, a.Expr, &rule.names, "when")
+		rule.WhenText, _, _ = source.StringLiteral(a.Expr)
+	}
+	if a := attr["note"]; a != nil {
+		rule.Note = expr.Condition(r, a.Expr, &rule.names, "note")
+		rule.NoteText, _, _ = source.StringLiteral(a.Expr)
+		if rule.Level != finding.Risk {
+			r.Fault(r.Place(a.NameRange), "note tells where a risk is no more than a note;"+
+				" write level = \"risk\", or leave note out")
+		}
+	}
+	if a := attr["say"]; a != nil {
+		rule.Say = message(r, a.Expr, &rule.names, "say")
+	}
+	for _, block := range b.Body.Blocks {
+		if block.Type == "adjust" {
+			rule.readAdjust(r, block)
+		}
+	}
+	if len(r.Problems) == before && rule.When != nil && rule.Say != nil { // nil of a faulty figure
+		p.Rules = append(p.Rules, rule)
+	}
+}
+
+// checkName records a name that a rule cannot have.
+func (p *Pack) checkName(r *reading.Reader, rule *Rule) {
 	if strings.TrimSpace(rule.ID) != "" &&
 		(!idForm.MatchString(rule.ID) || len(rule.ID) > maxNameLength) {
 		r.Fault(rule.Place, "a rule's name is small letters, figures and single hyphens,"+
@@ -306,13 +349,10 @@ func (p *Pack) readRule(r *reading.Reader, b *hclsyntax.Block, figures *expr.Fig
 		r.Fault(rule.Place, "rule %q stands twice in this pack, first at %s;"+
 			" take one out, or rename it", rule.ID, first)
 	}
-	r.Known(b.Body, "a rule", RuleKeys, []string{"adjust"})
-	attr := b.Body.Attributes
-	for _, key := range []string{"on", "level", "when", "say", "why", "source"} {
-		if attr[key] == nil {
-			r.Fault(rule.Place, "rule %q has no %s; %s", source.Safe(rule.ID), key, missing[key])
-		}
-	}
+}
+
+// readPlain reads the settings of a rule that hold no condition and no figures.
+func (rule *Rule) readPlain(r *reading.Reader, attr hclsyntax.Attributes) {
 	if a := attr["level"]; a != nil {
 		if word, at, ok := r.Text(a.Expr, "level"); ok {
 			if rule.Level, ok = finding.LevelNamed(word); !ok {
@@ -356,35 +396,6 @@ func (p *Pack) readRule(r *reading.Reader, b *hclsyntax.Block, figures *expr.Fig
 					" not %q", source.Safe(was))
 			}
 		}
-	}
-	subject := expr.ReadSubject(r, attr["on"], b.Type)
-	if subject == nil {
-		return
-	}
-	rule.On = subject.Words
-	rule.names = expr.Names{Subject: subject, Limits: rule.Limits, Figures: figures}
-	if a := attr["when"]; a != nil {
-		rule.When = expr.Condition(r, a.Expr, &rule.names, "when")
-		rule.WhenText, _, _ = source.StringLiteral(a.Expr)
-	}
-	if a := attr["note"]; a != nil {
-		rule.Note = expr.Condition(r, a.Expr, &rule.names, "note")
-		rule.NoteText, _, _ = source.StringLiteral(a.Expr)
-		if rule.Level != finding.Risk {
-			r.Fault(r.Place(a.NameRange), "note tells where a risk is no more than a note;"+
-				" write level = \"risk\", or leave note out")
-		}
-	}
-	if a := attr["say"]; a != nil {
-		rule.Say = message(r, a.Expr, &rule.names, "say")
-	}
-	for _, block := range b.Body.Blocks {
-		if block.Type == "adjust" {
-			rule.readAdjust(r, block)
-		}
-	}
-	if len(r.Problems) == before && rule.When != nil && rule.Say != nil { // nil of a faulty figure
-		p.Rules = append(p.Rules, rule)
 	}
 }
 

@@ -143,8 +143,8 @@ func (w *Waiver) finding(
 	}
 }
 
-// glob reports whether a name matches a pattern: * stands for any number of letters, ? for one.
-// Letter case does not count.
+// glob reports whether a name matches a pattern: * matches any letters, ? one
+// letter. Letter case does not count.
 func glob(pattern, name string) bool {
 	p, n := []rune(strings.ToLower(pattern)), []rune(strings.ToLower(name))
 	star, from := -1, 0 // the last star, and where the name continues after it

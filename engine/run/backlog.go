@@ -52,10 +52,10 @@ func (r *Result) cover(list *backlog.List) {
 			safety[one.ID] = safety[one.ID] || one.Safety
 		}
 	}
-	told := map[string]bool{}
+	reported := map[string]bool{}
 	for _, e := range list.Entries {
-		if safety[e.Rule] && !told[e.Rule] {
-			told[e.Rule] = true
+		if safety[e.Rule] && !reported[e.Rule] {
+			reported[e.Rule] = true
 			r.Notices = append(
 				r.Notices,
 				fmt.Sprintf("%s: %s is of food safety, and no backlog covers it: "+

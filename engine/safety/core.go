@@ -78,7 +78,7 @@ func (s *Sheet) CoreUsual(step *formula.Step) Value {
 }
 
 // richSugarPct is the sugar on flour from which a dough is taken for a rich one: sweet batter
-// shields bacteria from heat (microbe.RichFloor).
+// shields bacteria from heat: 5 log in muffin batter takes 9 min at 71 C.
 const richSugarPct = 10
 
 // IsRich reports whether the part holds egg, or sugar enough to shield bacteria from heat.

@@ -7,7 +7,7 @@
 //	live.go      rise in a live dough, in a scald  growth measured in such food (microbe.Growth)
 //	exposure.go  warm hours, share of time used    published times by organism (microbe.LimitSource)
 //	raw.go       is egg or flour eaten raw         70 C (Food Code 3-401.11), 74 C (consumer advice)
-//	core.go      how hot the middle gets           71, 74 and 82 C (microbe.Floor), the code's reheating
+//	core.go      how hot the middle gets           71, 74 and 82 C (rules/hygiene.hcl), the code's reheating
 //	sealed.go    C. botulinum without air          published limits (microbe.Botulinum)
 //	kill.go      how far a bake kills Salmonella   published D and z values by food and water activity
 //	cooling.go   is it cold in time                the code of the kitchen (kitchen.Law)

@@ -7,10 +7,9 @@ import (
 	"strings"
 )
 
-// Edit replaces the bytes from Start to End of a text by New. With
-// Start and End equal it inserts. Old is the text that must be there
-// now, so that an edit for another version of the text is refused
-// rather than misplaced.
+// Edit replaces the bytes from Start to End of a text by New. With Start and End
+// equal it inserts. Old is the text that must be there now: an edit for another
+// version is refused.
 type Edit struct {
 	Start, End int
 	Old, New   string

@@ -263,10 +263,50 @@ var codeByte = func() (t [256]bool) {
 // code reads up to and including the next byte that codeByte marks.
 func (s *scanner) code() {
 	atTop := len(s.frames) == 1
+	s.words(atTop)
+	if s.at >= len(s.text) {
+		return
+	}
+	c := s.text[s.at]
+	if c != '!' && c != '-' && c != '\n' && c != '#' && c != '/' {
+		s.signRun = 0
+	}
+	switch c {
+	case '\n':
+		s.lineEnd(atTop)
+	case '#':
+		s.lineComment()
+	case '/':
+		s.slash(atTop)
+	case '"':
+		if atTop && s.header.state != afterWord && s.header.state != inSetting {
+			s.sure = false
+		}
+		s.push(frame{kind: inQuote, open: s.at})
+		s.at++
+	case '<':
+		if !s.openHeredoc() {
+			s.other(atTop)
+		} else if atTop && s.header.state != inSetting {
+			s.sure = false
+		}
+	case '=':
+		s.equals(atTop)
+	case '(', '[', '{':
+		s.open(c, atTop)
+	case ')', ']', '}':
+		s.close(c)
+	default:
+		s.sign(c, atTop)
+	}
+}
+
+// words skips words and the bytes that codeByte does not mark.
+func (s *scanner) words(atTop bool) {
 	for s.at < len(s.text) {
 		c := s.text[s.at]
 		if codeByte[c] {
-			break
+			return
 		}
 		if c == ' ' || c == '\t' || c == '\r' {
 			s.at++
@@ -286,73 +326,61 @@ func (s *scanner) code() {
 		}
 		s.at++
 	}
-	if s.at >= len(s.text) {
-		return
-	}
-	c := s.text[s.at]
-	if c != '!' && c != '-' && c != '\n' && c != '#' && c != '/' {
+}
+
+// lineEnd ends a setting of the body that it stands in.
+func (s *scanner) lineEnd(atTop bool) {
+	s.at++
+	if top := s.top(); top.kind == inBody {
+		top.assigned, top.choices, top.splats = false, 0, 0
 		s.signRun = 0
+		if atTop {
+			s.headerNewline()
+		}
 	}
-	switch c {
-	case '\n':
-		s.at++
-		if top := s.top(); top.kind == inBody {
-			top.assigned, top.choices, top.splats = false, 0, 0
-			s.signRun = 0
-			if atTop {
-				s.headerNewline()
-			}
-		}
-	case '#':
-		s.lineComment()
+}
+
+// slash reads a comment, or skips the sign of a division.
+func (s *scanner) slash(atTop bool) {
+	switch s.peek(1) {
 	case '/':
-		switch s.peek(1) {
-		case '/':
-			s.lineComment()
-		case '*':
-			end := bytes.Index(s.text[s.at+2:], []byte("*/"))
-			if end < 0 {
-				s.fail(s.at, s.at+2, commentUnclosed)
-				return
-			}
-			s.at += 2 + end + 2
-		default:
-			s.signRun = 0
-			s.other(atTop)
-		}
-	case '"':
-		if atTop && s.header.state != afterWord && s.header.state != inSetting {
-			s.sure = false
-		}
-		s.push(frame{kind: inQuote, open: s.at})
-		s.at++
-	case '<':
-		if !s.openHeredoc() {
-			s.other(atTop)
-		} else if atTop && s.header.state != inSetting {
-			s.sure = false
-		}
-	case '=':
-		if next := s.peek(1); next == '=' || next == '>' {
-			s.at++
-			s.other(atTop)
+		s.lineComment()
+	case '*':
+		end := bytes.Index(s.text[s.at+2:], []byte("*/"))
+		if end < 0 {
+			s.fail(s.at, s.at+2, commentUnclosed)
 			return
 		}
-		if top := s.top(); top.kind == inBody {
-			top.assigned = true
-		}
-		if atTop {
-			if s.header.state == afterWord {
-				s.header.state = inSetting
-			} else if s.header.state != inSetting {
-				s.sure = false
-			}
-		}
+		s.at += 2 + end + 2
+	default:
+		s.signRun = 0
+		s.other(atTop)
+	}
+}
+
+// equals reads the sign of a setting, or skips == and =>.
+func (s *scanner) equals(atTop bool) {
+	if next := s.peek(1); next == '=' || next == '>' {
 		s.at++
-	case '(', '[', '{':
-		s.open(c, atTop)
-	case ')', ']', '}':
-		s.close(c)
+		s.other(atTop)
+		return
+	}
+	if top := s.top(); top.kind == inBody {
+		top.assigned = true
+	}
+	if atTop {
+		if s.header.state == afterWord {
+			s.header.state = inSetting
+		} else if s.header.state != inSetting {
+			s.sure = false
+		}
+	}
+	s.at++
+}
+
+// sign counts the signs whose number is bounded: ! and - in a row, ? and * of one setting.
+func (s *scanner) sign(c byte, atTop bool) {
+	switch c {
 	case '!', '-':
 		if c == '!' && s.peek(1) == '=' {
 			s.signRun = 0
@@ -361,7 +389,6 @@ func (s *scanner) code() {
 			s.fail(s.at, s.at+1, tooLongSignRun(c))
 			return
 		}
-		s.other(atTop)
 	case '?':
 		if body := s.body(); body != nil {
 			if body.choices++; body.choices > MaxChoices {
@@ -369,18 +396,16 @@ func (s *scanner) code() {
 				return
 			}
 		}
-		s.other(atTop)
 	case '*':
-		if prev := s.before(); prev == '[' || prev == '.' {
-			if body := s.body(); body != nil {
-				if body.splats++; body.splats > MaxSplats {
-					s.fail(s.at, s.at+1, tooManySplats)
-					return
-				}
+		prev, body := s.before(), s.body()
+		if (prev == '[' || prev == '.') && body != nil {
+			if body.splats++; body.splats > MaxSplats {
+				s.fail(s.at, s.at+1, tooManySplats)
+				return
 			}
 		}
-		s.other(atTop)
 	}
+	s.other(atTop)
 }
 
 // other skips a byte that only the parser uses.

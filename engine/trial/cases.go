@@ -241,8 +241,8 @@ func newVariant(f *source.File, from, to int, list []placeholder, c trialCase) *
 	return v
 }
 
-// back gives the place in the rule file of a place in the variant. A place within the text of a
-// placeholder becomes that of the case's value.
+// back gives the place in the rule file of a place in the variant. Within a
+// placeholder that is the place of the case's value.
 func (v *variant) back(p source.Place) source.Place {
 	if p.File != v.file {
 		return p

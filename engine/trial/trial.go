@@ -13,8 +13,8 @@ import (
 	"forebake/engine/source"
 )
 
-// Trial is one worked case inside a rule file: a small formula and the answer that a rule must give
-// on it. A trial block with cases makes one of these for each case.
+// Trial is a small formula and the answer that a rule or a caution must give on
+// it. A trial block with cases makes one Trial for each case.
 type Trial struct {
 	Name    string
 	Case    string       // as written; "" for a trial without cases

@@ -22,6 +22,10 @@ func (addition) Names() []string {
 	return classNames(func(c *class) bool { return c.missing.add != "" })
 }
 
+func (addition) Means() string {
+	return "an ingredient that is missing: the one of its class that a baker would add"
+}
+
 func (addition) Traits() Traits {
 	return Traits{OneValue, Absolute, Searched, Practice, Added, First}
 }

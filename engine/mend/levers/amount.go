@@ -23,6 +23,10 @@ const ownName = "amount"
 // Names are "amount" and every class.
 func (amount) Names() []string { return append([]string{ownName}, classNames(everyClass)...) }
 
+func (amount) Means() string {
+	return "the amount of one ingredient, in the unit in which it is written"
+}
+
 func (amount) Traits() Traits {
 	return Traits{OneValue, Absolute, Searched, Practice, Written, First}
 }

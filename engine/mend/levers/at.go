@@ -18,6 +18,8 @@ type stepAt struct {
 
 func (stepAt) Names() []string { return stepNames("at", takes("at")) }
 
+func (stepAt) Means() string { return "the temperature around a step" }
+
 func (stepAt) Traits() Traits {
 	return Traits{OneValue, Absolute, Searched, Practice, Written, First}
 }

@@ -20,6 +20,10 @@ type batchSize struct {
 
 func (batchSize) Names() []string { return []string{"batch"} }
 
+func (batchSize) Means() string {
+	return "every amount of the formula and what it makes, by one factor"
+}
+
 func (batchSize) Traits() Traits {
 	return Traits{SeveralValues, OfWritten, Searched, Practice, Written, First}
 }

@@ -23,6 +23,8 @@ type chillingStep struct {
 
 func (chillingStep) Names() []string { return []string{formula.Cool.Name + ".time"} }
 
+func (chillingStep) Means() string { return "a chill that is missing before the step" }
+
 func (chillingStep) Traits() Traits {
 	return Traits{SeveralValues, Absolute, Searched, Practice, Added, Last}
 }

@@ -22,6 +22,8 @@ type coolingStep struct {
 
 func (coolingStep) Names() []string { return []string{formula.Cool.Name + ".time"} }
 
+func (coolingStep) Means() string { return "a cooling of the part put on that is missing" }
+
 func (coolingStep) Traits() Traits {
 	return Traits{SeveralValues, Absolute, Searched, Practice, Added, First}
 }

@@ -20,6 +20,8 @@ type stepCore struct {
 
 func (stepCore) Names() []string { return stepNames("core", takes("core")) }
 
+func (stepCore) Means() string { return "the core that a step is to reach" }
+
 func (stepCore) Traits() Traits {
 	return Traits{OneValue, Absolute, Searched, Wish, Written, First}
 }

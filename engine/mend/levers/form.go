@@ -23,6 +23,8 @@ type stepForm struct {
 
 func (stepForm) Names() []string { return stepNames("as", takes("as")) }
 
+func (stepForm) Means() string { return "how thick the part stands in a step" }
+
 func (stepForm) Traits() Traits {
 	return Traits{OneValue, Absolute, Searched, Practice, Written, First}
 }

@@ -39,6 +39,8 @@ func (ingredientTemp) Names() []string {
 	return out
 }
 
+func (ingredientTemp) Means() string { return "the temperature of an ingredient as it goes in" }
+
 func (ingredientTemp) Traits() Traits {
 	return Traits{OneValue, Absolute, Searched, Practice, Written, First}
 }

@@ -30,6 +30,9 @@ type Kind interface {
 	// may share a name.
 	Names() []string
 
+	// Means is one line for the reference page: the value that the kind changes.
+	Means() string
+
 	// Traits says what a search may do with the kind.
 	Traits() Traits
 

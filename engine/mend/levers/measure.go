@@ -27,6 +27,8 @@ func takesMeasure(v *formula.Verb) bool {
 	return v.MeasuredIn(quantity.Length) || v.MeasuredIn(quantity.Mass)
 }
 
+func (stepMeasure) Means() string { return "the thickness of a sheet, the weight of a piece" }
+
 func (stepMeasure) Traits() Traits {
 	return Traits{OneValue, Absolute, Searched, Practice, Written, First}
 }

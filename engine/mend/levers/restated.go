@@ -28,6 +28,8 @@ func restates(q *Query) bool {
 
 func (restated) Names() []string { return []string{ownName} }
 
+func (restated) Means() string { return "the unit of an amount; the mass stays" }
+
 func (restated) Traits() Traits {
 	return Traits{OneValue, Absolute, ByRule, Practice, Written, First}
 }

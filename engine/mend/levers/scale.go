@@ -22,6 +22,8 @@ type houseScale struct {
 
 func (houseScale) Names() []string { return []string{"kitchen.scale"} }
 
+func (houseScale) Means() string { return "the scale of the kitchen" }
+
 func (houseScale) Traits() Traits {
 	return Traits{NoValue, Absolute, ByRule, Equipment, Written, First}
 }

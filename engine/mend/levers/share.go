@@ -18,6 +18,8 @@ type share struct {
 // Names are the classes.
 func (share) Names() []string { return classNames(everyClass) }
 
+func (share) Means() string { return "all ingredients of a class in the part, by one factor" }
+
 func (share) Traits() Traits {
 	return Traits{SeveralValues, OfWritten, Searched, Practice, Written, Last}
 }

@@ -20,6 +20,8 @@ type strain struct {
 
 func (strain) Names() []string { return []string{"yeast.strain"} }
 
+func (strain) Means() string { return "the strain of the yeast" }
+
 func (strain) Traits() Traits {
 	return Traits{OneValue, Absolute, ByRule, Practice, Written, First}
 }

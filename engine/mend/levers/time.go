@@ -30,6 +30,8 @@ func takesTime(v *formula.Verb) bool {
 	return takes("time")(v) || v.MeasuredIn(quantity.Time)
 }
 
+func (stepTime) Means() string { return "how long a step takes" }
+
 func (stepTime) Traits() Traits {
 	return Traits{OneValue, Absolute, Searched, Practice, Written, First}
 }

@@ -22,6 +22,8 @@ type tinCount struct {
 
 func (tinCount) Names() []string { return []string{"tins"} }
 
+func (tinCount) Means() string { return "the number of tins and of pieces" }
+
 func (tinCount) Traits() Traits {
 	return Traits{SeveralValues, Absolute, Searched, Practice, Written, First}
 }

@@ -20,6 +20,8 @@ type stepTo struct {
 
 func (stepTo) Names() []string { return stepNames("to", takes("to")) }
 
+func (stepTo) Means() string { return "the temperature that a step is to reach" }
+
 func (stepTo) Traits() Traits {
 	return Traits{OneValue, Absolute, Searched, Wish, Written, First}
 }

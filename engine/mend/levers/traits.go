@@ -73,25 +73,25 @@ const (
 	Last         // only where no other lever of the name will do
 )
 
-// Sort names a sort of value that stands in a formula's text.
-type Sort uint8
+// Sort names a sort of value that stands in a formula's text. A lever that
+// writes one of its own declares it in its file.
+type Sort string
 
 // The sorts of value that levers write.
 const (
-	_ Sort = iota
-	Amount
-	Name // of an ingredient
-	Temp // of an ingredient
-	Strain
-	Time
-	Ambient
-	Target
-	Core
-	Form
-	Measure
-	Count // of tins and pieces
-	Yield // what the formula makes
-	NewStep
+	Amount  Sort = "amount"
+	Name    Sort = "name" // of an ingredient
+	Temp    Sort = "temp" // of an ingredient
+	Strain  Sort = "strain"
+	Time    Sort = "time"
+	Ambient Sort = "at"
+	Target  Sort = "to"
+	Core    Sort = "core"
+	Form    Sort = "as"
+	Measure Sort = "measure"
+	Count   Sort = "count" // of tins and pieces
+	Yield   Sort = "makes" // what the formula makes
+	NewStep Sort = "step"
 )
 
 // anywhere stands for every part of a formula, or for every entry of a part.

@@ -20,6 +20,8 @@ type yeastKind struct {
 
 func (yeastKind) Names() []string { return []string{"yeast.kind"} }
 
+func (yeastKind) Means() string { return "the kind of yeast, for as much gas" }
+
 func (yeastKind) Traits() Traits {
 	return Traits{SeveralValues, Absolute, ByRule, Practice, Written, First}
 }

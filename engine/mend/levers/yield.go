@@ -25,6 +25,8 @@ type yield struct {
 
 func (yield) Names() []string { return []string{"makes"} }
 
+func (yield) Means() string { return "what the formula makes" }
+
 func (yield) Traits() Traits {
 	return Traits{OneValue, Absolute, Searched, Wish, Written, First}
 }

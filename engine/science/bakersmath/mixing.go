@@ -183,7 +183,8 @@ func (m Mixing) StartC(endC float64, run figure.Run) float64 {
 	return (endC - offset) / scale
 }
 
-// RiseModel states what Rise stands on.
+// RiseModel states the basis of Mixing.EndC. The heat of wetting flour, 15.1 kJ per kg of flour
+// (6.5 Btu/lb, read), is in the measured rises already and is never added.
 var RiseModel = figure.Model{
 	Name: "warming by mixing", Unit: "K",
 	Limits: []figure.Limit{minutesOf("the mix", 30), doughMass, roomRange},
@@ -191,23 +192,6 @@ var RiseModel = figure.Model{
 	Source: "rates set on measured rises by mixer and minute (computed from rows read and quoted); " +
 		"high speed 11 Wh/kg (read); loss to the room (judgement)",
 	Misses: "a French rule, 1 K for 3 min of second speed (read), where a spiral gives about 2.4 K",
-}
-
-// Rise is how much a mix warms a dough that starts at startC, K. silent is the reason where the
-// model does not answer. The heat of wetting flour, 15.1 kJ per kg of flour (6.5 Btu/lb, read), is
-// in the measured rises already and is never added.
-func Rise(m Mixing, startC float64) (rise figure.Estimate, silent string) {
-	if silent = m.Refuses(); silent == "" {
-		silent = doughRange.Refuses(startC)
-	}
-	if silent != "" {
-		return figure.Unanswered(), silent
-	}
-	var runs [figure.Runs]float64
-	for r := range figure.Runs {
-		runs[r] = m.EndC(startC, r) - startC
-	}
-	return figure.Ordered(runs), ""
 }
 
 var doughRange = figure.Limit{

@@ -10,6 +10,19 @@ import (
 	"forebake/engine/figure"
 )
 
+// rise is how much a mix warms a dough that starts at startC, K; silent is the reason where its
+// figures are outside the model's range.
+func rise(m Mixing, startC float64) (e figure.Estimate, silent string) {
+	if silent = figure.FirstReason(m.Refuses(), doughRange.Refuses(startC)); silent != "" {
+		return figure.Unanswered(), silent
+	}
+	var runs [figure.Runs]float64
+	for r := range figure.Runs {
+		runs[r] = m.EndC(startC, r) - startC
+	}
+	return figure.Ordered(runs), ""
+}
+
 // mixerOf is the mixer that a row of the table names.
 func mixerOf(t *testing.T, name string) Mixer {
 	t.Helper()
@@ -37,7 +50,7 @@ func TestMeasuredRises(t *testing.T) {
 			MassKg:  number(t, r["mass_kg"]),
 			RoomC:   number(t, r["room_c"]),
 		}
-		e, silent := Rise(m, number(t, r["start_c"]))
+		e, silent := rise(m, number(t, r["start_c"]))
 		if silent != "" {
 			t.Fatalf("%s: %s", r["item"], silent)
 		}
@@ -86,7 +99,7 @@ func TestRatesExpected(t *testing.T) {
 		{Fork, 0, 20, 1, 0.02}, {TwinArm, 0, 20, 4.4, 0.1}, {Planetary, 4, 6, 2.888, 0.05}, {Spiral, 4, 10, 9.28, 0.15},
 		{FoodProcessor, 0, 1.25, 4.375, 0.02}, {HighSpeed, 0, 4, 14.8, 0.1}, {Spiral, 10, 0, 3.2, 0.05},
 	} {
-		e, silent := Rise(
+		e, silent := rise(
 			Mixing{By: c.by, SlowMin: c.slow, FastMin: c.fast, MassKg: 1000, RoomC: 22},
 			22,
 		)
@@ -98,33 +111,33 @@ func TestRatesExpected(t *testing.T) {
 		near(t, "middle over low", e.Mid/e.Low, 1.7, 0.01)
 	}
 	// 11 Wh/kg is 39.6 kJ/kg: two witnesses (read).
-	e, _ := Rise(Mixing{By: HighSpeed, FastMin: 4, MassKg: 100, RoomC: 20}, 15)
+	e, _ := rise(Mixing{By: HighSpeed, FastMin: 4, MassKg: 100, RoomC: 20}, 15)
 	near(t, "high speed, kJ/kg", e.Mid*DoughHeatKJ, 39.6, 0.8)
 	near(t, "specific heat of dough", DoughHeatKJ, 2.7, 0.5*(3.19-2.15))
 }
 
 // 3 and 30 minutes of spiral differ, and so does the room.
 func TestMinutesAndRoomCount(t *testing.T) {
-	rise := func(minutes, room, mass float64) figure.Estimate {
-		e, silent := Rise(Mixing{By: Spiral, FastMin: minutes, MassKg: mass, RoomC: room}, 24)
+	warming := func(minutes, room, mass float64) figure.Estimate {
+		e, silent := rise(Mixing{By: Spiral, FastMin: minutes, MassKg: mass, RoomC: room}, 24)
 		if silent != "" {
 			t.Fatal(silent)
 		}
 		return e
 	}
-	short, long := rise(3, 22, 20), rise(30, 22, 20)
+	short, long := warming(3, 22, 20), warming(30, 22, 20)
 	if !(long.Low > 2*short.High) {
 		t.Errorf("3 min %v, 30 min %v", short, long)
 	}
 	near(t, "3 min", short.Mid, 2.4, 0.1)
 	near(t, "30 min", long.Mid, 22, 2)
-	if cold, warm := rise(10, 5, 2), rise(10, 35, 2); !(cold.Mid < warm.Mid-1) {
+	if cold, warm := warming(10, 5, 2), warming(10, 35, 2); !(cold.Mid < warm.Mid-1) {
 		t.Errorf("room at 5 C %v, at 35 C %v", cold, warm)
 	}
 	// A dough of 2 kg loses 8 W/m2K over 0.127 m2: 5 min per 10 % of its difference to the room.
-	still, _ := Rise(Mixing{By: ByHand, FastMin: 1e-9, MassKg: 2, RoomC: 5}, 24)
+	still, _ := rise(Mixing{By: ByHand, FastMin: 1e-9, MassKg: 2, RoomC: 5}, 24)
 	near(t, "no time", still.Mid, 0, 1e-6)
-	lost := rise(10, 4, 2).Mid - rise(10, 24, 2).Mid
+	lost := warming(10, 4, 2).Mid - warming(10, 24, 2).Mid
 	near(
 		t,
 		"20 K colder room",
@@ -132,32 +145,32 @@ func TestMinutesAndRoomCount(t *testing.T) {
 		-20*(1-math.Exp(-600*8*0.08*math.Pow(2, 2.0/3)/(2*2700))),
 		0.01,
 	)
-	if light, heavy := rise(10, 4, 1).Mid, rise(10, 4, 100).Mid; !(light < heavy) {
+	if light, heavy := warming(10, 4, 1).Mid, warming(10, 4, 100).Mid; !(light < heavy) {
 		t.Errorf("1 kg %v, 100 kg %v in a cold room", light, heavy)
 	}
 }
 
 // By hand a dough goes towards the hand and the room, from either side.
 func TestByHandGoesTowardsHandAndRoom(t *testing.T) {
-	rise := func(start, room float64) figure.Estimate {
-		e, silent := Rise(Mixing{By: ByHand, FastMin: 12, MassKg: 1, RoomC: room}, start)
+	handMix := func(start, room float64) figure.Estimate {
+		e, silent := rise(Mixing{By: ByHand, FastMin: 12, MassKg: 1, RoomC: room}, start)
 		if silent != "" {
 			t.Fatal(silent)
 		}
 		inOrder(t, "by hand", e)
 		return e
 	}
-	near(t, "cold dough in a warm room", rise(15, 25).Mid, 2.9, 0.2)
-	near(t, "at the room", rise(22, 22).Mid, 0.75, 0.1)
-	near(t, "warm dough in a cool room", rise(28, 18).Mid, -1.2, 0.2)
-	if e := rise(32, 32); e.High > 1e-9 || e.Low < -1e-9 {
+	near(t, "cold dough in a warm room", handMix(15, 25).Mid, 2.9, 0.2)
+	near(t, "at the room", handMix(22, 22).Mid, 0.75, 0.1)
+	near(t, "warm dough in a cool room", handMix(28, 18).Mid, -1.2, 0.2)
+	if e := handMix(32, 32); e.High > 1e-9 || e.Low < -1e-9 {
 		t.Errorf("at the hand's and the room's temperature: %v", e)
 	}
-	if e := rise(40, 22); !(e.High < 0) {
+	if e := handMix(40, 22); !(e.High < 0) {
 		t.Errorf("hotter than both: %v", e)
 	}
 	// The error: half and twice the pull of the hand, in a dough too heavy to feel the room.
-	e, silent := Rise(Mixing{By: ByHand, FastMin: 12, MassKg: 1000, RoomC: 22}, 22)
+	e, silent := rise(Mixing{By: ByHand, FastMin: 12, MassKg: 1000, RoomC: 22}, 22)
 	if silent != "" {
 		t.Fatal(silent)
 	}
@@ -188,12 +201,12 @@ func TestSplitMinutes(t *testing.T) {
 // A house's own friction stands whatever the mixer and the minutes.
 func TestMeasuredFrictionWins(t *testing.T) {
 	for _, by := range []Mixer{ByHand, Spiral, HighSpeed, NotSaid} {
-		e, silent := Rise(Mixing{By: by, FastMin: 500, MassKg: -1, HouseK: 5.5, Measured: true}, 20)
+		e, silent := rise(Mixing{By: by, FastMin: 500, MassKg: -1, HouseK: 5.5, Measured: true}, 20)
 		if silent != "" || math.Abs(e.Low-5.5) > 1e-9 || math.Abs(e.High-5.5) > 1e-9 {
 			t.Errorf("%d: %v %s", by, e, silent)
 		}
 	}
-	if _, silent := Rise(Mixing{HouseK: 31, Measured: true}, 20); silent == "" {
+	if _, silent := rise(Mixing{HouseK: 31, Measured: true}, 20); silent == "" {
 		t.Error("a friction of 31 K")
 	}
 }
@@ -201,7 +214,7 @@ func TestMeasuredFrictionWins(t *testing.T) {
 // With no mixer named the estimate holds those from a fork to a spiral.
 func TestNoMixerNamed(t *testing.T) {
 	of := func(by Mixer) figure.Estimate {
-		e, silent := Rise(Mixing{By: by, SlowMin: 3, FastMin: 7, MassKg: 5, RoomC: 22}, 22)
+		e, silent := rise(Mixing{By: by, SlowMin: 3, FastMin: 7, MassKg: 5, RoomC: 22}, 22)
 		if silent != "" {
 			t.Fatal(silent)
 		}
@@ -250,7 +263,7 @@ func TestRiseIsSilentOutside(t *testing.T) {
 	} {
 		m := sound
 		c.change(&m)
-		e, silent := Rise(m, c.start)
+		e, silent := rise(m, c.start)
 		if (silent == "") != (c.reason == "") || !strings.Contains(silent, c.reason) {
 			t.Errorf("%s: %q, want %q", name, silent, c.reason)
 		}
@@ -294,6 +307,6 @@ func BenchmarkRise(b *testing.B) {
 	m := Mixing{By: Spiral, SlowMin: 4, FastMin: 8, MassKg: 20, RoomC: 22}
 	b.ReportAllocs()
 	for b.Loop() {
-		Rise(m, 22)
+		rise(m, 22)
 	}
 }

@@ -24,7 +24,7 @@ const (
 // HighestMolality is where the model ends, osmol/kg: 30 % sugar on flour.
 const HighestMolality = 4.9
 
-// PaceModel states what Pace stands on.
+// PaceModel states the basis of PaceSpan and PaceError.
 var PaceModel = figure.Model{
 	Name: "pace of yeast under sugar and salt", Unit: "",
 	Limits: []figure.Limit{molalityRange},
@@ -54,7 +54,7 @@ func gain(molality float64) float64 {
 	return leanGain + (sweetGain-leanGain)*x/(1+x)
 }
 
-// paceAt is the middle of Pace at one molality.
+// paceAt is the pace at one molality, without its error.
 func paceAt(molality float64, s Strain) float64 {
 	f := OsmoticFactor(molality)
 	if s == Osmotolerant {
@@ -109,36 +109,4 @@ func PaceError(m figure.Interval, s Strain) float64 {
 		return unsaidError
 	}
 	return osmoticError
-}
-
-// Pace is the gas rate of a strain over a span of molalities in osmol/kg, against standard yeast
-// that feels no sugar and salt (1). Above 30 % sugar the model is silent: the pace is then no
-// higher than at 30 %, and a published dough of 26 % sucrose made far less gas than this curve.
-func Pace(m figure.Interval, s Strain) (pace figure.Estimate, silent string) {
-	if s < Standard || s > Unsaid {
-		return figure.Bounded(0, sweetGain), "the strain of the yeast is not known"
-	}
-	if m.Hi < 0 {
-		return figure.Unanswered(), molalityRange.Refuses(m.Hi)
-	}
-	if m.Lo > HighestMolality {
-		edge := figure.Interval{Lo: HighestMolality, Hi: HighestMolality}
-		return figure.Bounded(
-				0,
-				paceAt(HighestMolality, s)*PaceError(edge, s),
-			), molalityRange.Refuses(
-				m.Lo,
-			)
-	}
-	within := figure.Interval{Lo: max(m.Lo, 0), Hi: min(m.Hi, HighestMolality)}
-	span, factor := PaceSpan(within, s), PaceError(within, s)
-	pace = figure.Estimate{
-		Low:  span.Lo / factor,
-		Mid:  paceAt(within.Mid(), s),
-		High: span.Hi * factor,
-	}
-	if m.Hi > HighestMolality {
-		pace.Low = 0
-	}
-	return pace, ""
 }

@@ -85,17 +85,3 @@ func SolidFat(f Fat, tC float64) (low, typical, high float64) {
 	mix := func(p, q float64) float64 { return (p + x*(q-p)) / 100 }
 	return mix(a.low, b.low), mix(a.typical, b.typical), mix(a.high, b.high)
 }
-
-// LatentFactor multiplies the specific heat of a food with the milk fat fraction w,
-// 0 to 1, when a stage takes it from fromC to toC: 1 + 0.75 w over the whole
-// span 26 to 4 C, where milk fat gives up 43 kJ/kg (derived), and in proportion to
-// the part of the span it crosses, per kelvin of the stage. 1 outside the span.
-func LatentFactor(w, fromC, toC float64) float64 {
-	const low, high, perFat = 4, 26, 0.75
-	span := math.Abs(fromC - toC)
-	inside := math.Min(math.Max(fromC, toC), high) - math.Max(math.Min(fromC, toC), low)
-	if !(span > 0) || !(inside > 0) || !(w > 0) {
-		return 1
-	}
-	return 1 + perFat*w*inside/span
-}

@@ -30,7 +30,7 @@
 //	  - Bath, Chilling: a tray, bowl or pot in ice and water
 //	  - OnsetC, Ice: freezing and thawing, as curves for Volumes
 //	  - OwnHeat, OwnExcess: heat of yeast, and the excess that it keeps up
-//	  - SolidFat, LatentFactor, ChocolateHeats: heat of melting of milk fat and chocolate
+//	  - SolidFat, ChocolateHeats: heat of melting of milk fat and chocolate
 //	  - TimeError: relative error of a cooling time, 15-30 %
 //	  - Models: source, error and valid range of each model with an error of its own
 //	  - SlabOf, TrayOf, BallOf, LogOf, BowlOf, BrickOf, EllipsoidOf: bodies

@@ -1,7 +1,5 @@
 package microbe
 
-import "math"
-
 // Organism is one of the bacteria that a history is held against.
 type Organism uint8
 
@@ -110,24 +108,6 @@ func (o Organism) Bands() []Band {
 		return nil
 	}
 	return append([]Band(nil), organisms[o].bands...)
-}
-
-// LimitHours is the longest published time at tC, h (LimitSource; basis by Bands): +Inf below the
-// coldest band and above the growth limit, where it does not grow. An edge belongs to the band that
-// it tops, as printed: 41, 50 and 70 F each end a band. 0 for an unknown organism or a temperature
-// that cannot be read. Its authors wrote for fish and set the times as careful ends: no error is
-// published. A live, acid dough holds these bacteria back, by how much no source says.
-func LimitHours(o Organism, tC float64) float64 {
-	if o >= organismCount || !readable(tC) {
-		return 0
-	}
-	bands := organisms[o].bands
-	for _, b := range bands {
-		if tC >= b.FromC && tC <= b.ToC {
-			return b.Hours
-		}
-	}
-	return math.Inf(1)
 }
 
 // Grows tells whether any water activity and pH within the intervals let it grow at some

@@ -8,6 +8,20 @@ import (
 	"pgregory.net/rapid"
 )
 
+// limitHours is the time of the band at tC, h: +Inf outside the bands. An edge belongs to the band
+// that it tops, as printed: 41, 50 and 70 F each end a band. 0 where nothing can be read.
+func limitHours(o Organism, tC float64) float64 {
+	if o >= organismCount || !readable(tC) {
+		return 0
+	}
+	for _, b := range o.Bands() {
+		if tC >= b.FromC && tC <= b.ToC {
+			return b.Hours
+		}
+	}
+	return math.Inf(1)
+}
+
 // byName finds an organism whose name opens the text.
 func byName(text string) (Organism, bool) {
 	for _, o := range Organisms() {
@@ -37,16 +51,16 @@ func TestLimitHoursByTheTable(t *testing.T) {
 			coldest = lo // elsewhere the edge belongs to the band below
 		}
 		for _, c := range []float64{coldest, lo + step, (lo + hi) / 2, hi - step, hi} {
-			if got := LimitHours(o, c); got != hours {
+			if got := limitHours(o, c); got != hours {
 				t.Errorf("%v at %v C: %v h, table %v", o, c, got, hours)
 			}
 		}
-		if printed := num(t, r["printed_low_c"]); printed > lo && LimitHours(o, printed) != hours {
+		if printed := num(t, r["printed_low_c"]); printed > lo && limitHours(o, printed) != hours {
 			t.Errorf(
 				"%v at the printed %v C: %v h, table %v",
 				o,
 				printed,
-				LimitHours(o, printed),
+				limitHours(o, printed),
 				hours,
 			)
 		}
@@ -61,8 +75,8 @@ func TestLimitHoursByTheTable(t *testing.T) {
 		if served[o] != len(bands) {
 			t.Errorf("%v: %d bands, %d rows", o, len(bands), served[o])
 		}
-		if LimitHours(o, last.ToC) != last.Hours || !math.IsInf(LimitHours(o, last.ToC+1e-9), 1) ||
-			!math.IsInf(LimitHours(o, bands[0].FromC-1e-9), 1) {
+		if limitHours(o, last.ToC) != last.Hours || !math.IsInf(limitHours(o, last.ToC+1e-9), 1) ||
+			!math.IsInf(limitHours(o, bands[0].FromC-1e-9), 1) {
 			t.Errorf("%v: the ends", o)
 		}
 	}
@@ -144,8 +158,8 @@ func TestUnreadableHistoryIsOverItsLimit(t *testing.T) {
 		}
 	}
 	unknown := Organism(200)
-	if !math.IsInf((&Exposure{}).Spent(unknown), 1) || LimitHours(unknown, 20) != 0 ||
-		LimitHours(SAureus, math.NaN()) != 0 ||
+	if !math.IsInf((&Exposure{}).Spent(unknown), 1) || limitHours(unknown, 20) != 0 ||
+		limitHours(SAureus, math.NaN()) != 0 ||
 		!Grows(unknown, point(0.1), point(1), true) ||
 		unknown.Bands() != nil ||
 		unknown.String() != "unknown organism" {
@@ -219,7 +233,7 @@ func TestHotterNeverAllowsMore(t *testing.T) {
 		bands := o.Bands()
 		one := rapid.Float64Range(-30, bands[len(bands)-1].ToC)
 		a, b := one.Draw(t, "a"), one.Draw(t, "b")
-		if LimitHours(o, math.Max(a, b)) > LimitHours(o, math.Min(a, b)) {
+		if limitHours(o, math.Max(a, b)) > limitHours(o, math.Min(a, b)) {
 			t.Fatalf("%v: %v and %v C", o, a, b)
 		}
 	})
@@ -261,8 +275,8 @@ func TestPaceFollowsTheBandsWithoutAJump(t *testing.T) {
 			if jump := math.Abs(pace - before); jump > 0.011 {
 				t.Fatalf("%v: %v to %v at %v C", o, before, pace, c)
 			}
-			if c >= coldest+RampC && pace < 1/LimitHours(o, c)*(1-1e-12) {
-				t.Fatalf("%v at %v C: %v an hour, the band asks %v h", o, c, pace, LimitHours(o, c))
+			if c >= coldest+RampC && pace < 1/limitHours(o, c)*(1-1e-12) {
+				t.Fatalf("%v at %v C: %v an hour, the band asks %v h", o, c, pace, limitHours(o, c))
 			}
 			if c < warmest && pace < before-1e-12 {
 				t.Fatalf("%v: warmer is slower at %v C", o, c)

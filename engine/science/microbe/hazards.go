@@ -2,8 +2,6 @@ package microbe
 
 import (
 	"math"
-
-	"forebake/engine/figure"
 )
 
 // Sealed is a class of part without air, in which C. botulinum is asked after.
@@ -63,36 +61,6 @@ func Botulinum(s Sealed, warmestC, coldC, days float64, aw, ph Interval, phKnown
 		return Risk, OilDays
 	}
 	return Stop, AcidPH
-}
-
-// Floor is the lowest core that a bake should reach, C, for what it must kill.
-type Floor struct {
-	StopC, RiskC  float64 // a stop below StopC, a risk from it up to RiskC
-	Source, Basis string
-}
-
-// The floors. 71 C is the oldest direct finding for baked foods with dried egg: "160 F or higher in
-// the slowest heating region" (Adequacy of cooking procedures, abstract read; author and year not
-// shown).
-var (
-	LeanFloor = Floor{71, 74, "5 log at once in bun dough, computed; below 71 C the oldest finding",
-		"judgement"}
-	// RichFloor is for dough with egg, or with sugar of 10 % of the flour or more.
-	RichFloor = Floor{71, 82, "5 log in muffin batter takes 9 min at 71 C, 1.2 min at 80 C; " +
-		"straight on from the tested 61 C, so a risk and no proof", "judgement"}
-	// FilledFloor is measured in the filling.
-	FilledFloor = Floor{74, 74, foodCode + " 3-401.11(A)(3), 3-403.11(A)", "judgement"}
-)
-
-// Level answers for the core's slow end. A core that cannot be read stops.
-func (f Floor) Level(coreC figure.Estimate) Level {
-	switch low := coreC.Low; {
-	case !readable(low) || low < f.StopC:
-		return Stop
-	case low < f.RiskC:
-		return Risk
-	}
-	return Clear
 }
 
 // Lines of doughs and batters beside those that KillFor chooses from.

@@ -4,8 +4,6 @@ import (
 	"math"
 	"strings"
 	"testing"
-
-	"forebake/engine/figure"
 )
 
 // moreRows are the rows of a further table by id.
@@ -110,34 +108,6 @@ func TestComputedHoldsByTheTable(t *testing.T) {
 		at, minutes := num(t, r["core_c"]), num(t, r["time_min"])
 		if got := NewKill(l).Log(at, at, minutes); got > 5.1 || got < 3.7 {
 			t.Errorf("%s: %.2f log in %v min at %v C", id, got, minutes, at)
-		}
-	}
-}
-
-func TestFloorsByTheTable(t *testing.T) {
-	rows := moreRows(t, "kill-more")
-	for id, f := range map[string]Floor{"min-core-lean": LeanFloor, "min-core-rich": RichFloor,
-		"min-core-filled": FilledFloor} {
-		r := rows[id]
-		if num(t, r["core_c"]) != f.RiskC || r["basis"] != f.Basis {
-			t.Errorf("%s: %+v, row %v", id, f, r)
-		}
-		if id != "min-core-filled" && !strings.Contains(r["notes"], "stop below 71") {
-			t.Errorf("%s: %s", id, r["notes"])
-		}
-	}
-	for _, c := range []struct {
-		f    Floor
-		core figure.Estimate
-		want Level
-	}{
-		{LeanFloor, figure.Within(72, 2), Stop}, {LeanFloor, figure.Exactly(71), Risk},
-		{LeanFloor, figure.Exactly(74), Clear}, {RichFloor, figure.Exactly(81.9), Risk},
-		{RichFloor, figure.Exactly(82), Clear}, {FilledFloor, figure.Exactly(73.9), Stop},
-		{FilledFloor, figure.Exactly(74), Clear}, {RichFloor, figure.Exactly(math.NaN()), Stop},
-	} {
-		if got := c.f.Level(c.core); got != c.want {
-			t.Errorf("%+v at %v: %v", c.f, c.core, got)
 		}
 	}
 }

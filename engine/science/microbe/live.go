@@ -1,7 +1,6 @@
 package microbe
 
 import (
-	"fmt"
 	"math"
 
 	"forebake/engine/figure"
@@ -210,6 +209,3 @@ func (b Budget) Level(rise figure.Estimate) Level {
 func KillNeeded(grown figure.Estimate) figure.Estimate {
 	return figure.Exactly(BakeLogTarget).Plus(LiveSalmonella.Capped(grown))
 }
-
-// String says what a growth curve is of, for a page that lists them.
-func (g Growth) String() string { return fmt.Sprintf("%s in %s", g.Organism, g.Medium) }
