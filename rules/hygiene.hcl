@@ -713,7 +713,7 @@ rule "raw-flour-eaten" {
   on     = "part"
   level  = "stop"
   doubt  = "flag"
-  when   = "(part.has_process || formula.has_steps && part.kind != 'dough') && part.flour_eaten_raw"
+  when   = "(part.has_process || formula.has_steps && part.kind != 'dough') && !(part.kind == 'dough' && part.has_leaven && !part.is_baked) && part.flour_eaten_raw"
   say    = "The flour in this is raw when it is eaten: no bake and no cook to 74 C reaches it. Bake it, cook it, or buy flour sold as heat-treated."
   why    = "Flour is a raw food: it can carry E. coli and Salmonella, and neither milling nor toasting it at home is a proven kill."
   source = "US CDC and FDA, raw flour and dough (read); 74 C: the careful end of consumer advice, no code names a figure for flour"
@@ -762,6 +762,81 @@ trial "pastry cream cooked to 92 C" {
       ingredients = { "whole milk" = "500 g", "egg yolk" = "100 g", "all-purpose flour" = "40 g" }
       steps       = [{ cook = "5 min", to = "92 C" }]
     }
+  }
+}
+
+rule "bake-missing" {
+  on     = "dough"
+  level  = "risk"
+  doubt  = "flag"
+  when   = "dough.has_process && !dough.is_baked && dough.flour_eaten_raw"
+  say    = "Steps are written for this dough, and none bakes or fries it: its flour stays raw, and so does its egg. Write the bake: its time, its oven, its core temperature."
+  why    = "An unbaked dough is raw flour, and often raw egg. A formula that ends at the proof cannot be checked for the oven."
+  source = "US CDC and FDA, raw flour and dough (read)"
+}
+
+trial "mixed and left" {
+  rule   = "bake-missing"
+  expect = "flagged"
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "500 g" }
+      steps       = [{ mix = "10 min" }, { rest = "1 h" }]
+    }
+  }
+}
+
+trial "mixed and baked" {
+  rule   = "bake-missing"
+  expect = "clear"
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "500 g" }
+      steps       = [{ mix = "10 min" }, { bake = "20 min", at = "200 C" }]
+    }
+  }
+}
+
+trial "mixed and fried" {
+  rule   = "bake-missing"
+  expect = "clear"
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "500 g" }
+      steps       = [{ mix = "10 min" }, { cook = "3 min", at = "180 C", by = "frying" }]
+    }
+  }
+}
+
+trial "filled, and nothing else written" {
+  rule   = "bake-missing"
+  expect = "flagged"
+  formula "t" {
+    filling "butter" { ingredients = { "unsalted butter" = "250 g" } }
+    dough "d" {
+      ingredients = { "bread flour" = "500 g", "water" = "280 g", "instant yeast" = "6 g" }
+      steps       = [{ fill = "butter" }]
+    }
+  }
+}
+
+trial "a dough without steps, beside a cooked filling" {
+  rule   = "bake-missing"
+  expect = "clear" # process-missing says that it is not written
+  formula "t" {
+    filling "custard" {
+      ingredients = { "whole milk" = "500 g", "egg yolk" = "100 g", "sugar" = "100 g" }
+      steps       = [{ cook = "5 min", to = "85 C" }]
+    }
+    dough "d" { ingredients = { "bread flour" = "500 g", "water" = "280 g", "instant yeast" = "6 g" } }
+  }
+}
+
+trial "nothing mixed yet" {
+  rule   = "bake-missing"
+  expect = "clear"
+  formula "t" {
+    dough "d" { ingredients = { "bread flour" = "500 g" } }
   }
 }
 

@@ -120,7 +120,7 @@ func familyEggMin(p *part) Value {
 	if p.Family().EggIsYolk {
 		return figure.ValueOf(Interval{})
 	}
-	return makeup.LowEnd(p.Family().Egg)
+	return makeup.LowEnd(p.Usual().Egg)
 }
 
 func mixMinutes(p *part) Value {

@@ -83,6 +83,19 @@ func (s *Sheet) Pieces() Value {
 	return figure.Absent("makes = \"24 pieces\"", s.Formula.Place)
 }
 
+// cutUp is the number of lumps that a dough is divided into by weight, where it is written beside
+// the weight of one.
+func (s *Sheet) cutUp() *formula.Given {
+	for _, p := range s.Formula.Parts {
+		for _, step := range p.Steps {
+			if step.Verb.Divides() && step.Measure.Set && step.Measure.Kind == quantity.Mass {
+				return step.Pieces
+			}
+		}
+	}
+	return nil
+}
+
 // PieceAsked is the weight of one piece that the formula asks for.
 func (s *Sheet) PieceAsked() Value {
 	if m := s.Formula.Makes; m.Each.Set {
@@ -114,6 +127,9 @@ func (s *Sheet) PieceGrams() Value {
 // off. Both ends rise with the dough and fall with what is asked.
 func (s *Sheet) MakesGap() Value {
 	n, each := s.Pieces(), s.PieceAsked()
+	if cut := s.cutUp(); cut != nil && !s.Formula.Makes.Each.Set {
+		n = Given(*cut, "", cut.Place) // strands of a plait are no pieces of it
+	}
 	asked := Interval{}
 	switch {
 	case s.Formula.Makes.Total.Set:

@@ -1,8 +1,9 @@
-# Family: pain au lait. recettesduchef.com, pain au lait fait maison (read). Type 55 flour, 10 g
+# recettesduchef.com, pain au lait fait maison (read). Type 55 flour, 10 g
 # dried yeast, 250 ml milk; 90 min warm, ten portions, 30 min, 15 min at 180 C. The kneading time
 # is not printed; 10 min stands for it.
 formula "Ten round milk rolls" {
-  makes = "10 pieces"
+  family = "pain au lait"
+  makes  = "10 pieces"
 
   dough "milk roll dough" {
     ingredients = {

@@ -1,9 +1,10 @@
-# Family: pandoro. solofornelli.it/ricetta-il-pandoro-fatto-in-casa (read). Three rises of about 2
+# solofornelli.it/ricetta-il-pandoro-fatto-in-casa (read). Three rises of about 2
 # h; 1 dl cream and 180 g butter into the last dough; 40 min in the oven, 190 C and after 20 min
 # 160 C. No salt is printed. Not every time or temperature is printed or stored, so only weights
 # are entered.
 formula "Pandoro in two moulds" {
-  makes = "2 loaves"
+  family = "pandoro"
+  makes  = "2 loaves"
 
   preferment "leaven" {
     ingredients = {

@@ -1,7 +1,8 @@
-# Family: tsoureki. greekreporter.com/2019/04/18 (read). 6 eggs beaten with 310 g sugar, 2 lb
+# greekreporter.com/2019/04/18 (read). 6 eggs beaten with 310 g sugar, 2 lb
 # flour, 235 ml hot milk, 90 ml melted butter, 15 g dry yeast; 10 min, an hour, 45 min; 30 to 40
 # min at 160 C. No salt is printed.
 formula "Tsoureki of a newspaper" {
+  family = "tsoureki"
   dough "tsoureki dough" {
     ingredients = {
       "flour"     = "2 lb"

@@ -1,8 +1,9 @@
-# Family: tsoureki. baketheclick.gr/en/recipe/greek-easter-bread (read). Butter melted and kneaded
+# baketheclick.gr/en/recipe/greek-easter-bread (read). Butter melted and kneaded
 # in; about 2.5 h until doubled; four braids, risen again; 15 min at 200 C. No salt is printed. Not
 # every time or temperature is printed or stored, so only weights are entered.
 formula "Tsoureki, one kilo" {
-  makes = "4 loaves"
+  family = "tsoureki"
+  makes  = "4 loaves"
 
   dough "tsoureki dough" {
     ingredients = {

@@ -1,6 +1,7 @@
-# Family: zopf. lillyson.com/2011/01/11 (read). Salt is printed as 15 g. Half a cube of fresh
+# lillyson.com/2011/01/11 (read). Salt is printed as 15 g. Half a cube of fresh
 # yeast, 20 g. A little cream in the wash is entered as 1 tsp.
 formula "Sunday plait" {
+  family = "zopf"
   dough "plait dough" {
     ingredients = {
       "flour"       = "500 g"
