@@ -11,12 +11,13 @@ about = "rise in bulk, in the cold and in the proof, and a dough too warm or too
 rule "bulk-short" {
   on     = "dough"
   level  = "risk"
-  limits = { bulk_e = 0.9, sponge_pct = 45 }
-  when   = "dough.has_leaven && !dough.has_culture && dough.is_mixed && dough.is_baked && !dough.is_laminated && dough.prefermented_flour_pct < limit.sponge_pct && dough.ferment_e < limit.bulk_e"
+  limits = { bulk_e = 0.9, sponge_pct = 45, model_factor = 1.4, sugar_pct = 20 }
+  note   = "dough.sugar_pct >= limit.sugar_pct"
+  when   = "dough.has_leaven && !dough.has_culture && dough.is_mixed && dough.is_baked && !dough.is_laminated && dough.prefermented_flour_pct < limit.sponge_pct && dough.family != 'stollen' && (dough.dough_rise_measured ? 1 : limit.model_factor) * dough.ferment_e < limit.bulk_e"
   doubt  = "middle"
   say    = "When it is shaped, this dough has come to {dough.ferment_e}; 1.25 is about one doubling, and up to 1.9 is usual, {limit.bulk_e} the least. Give it longer or warmer before the bench. If it rises more than that, write what you see: measured = \"1.8 x after 60 min\" in the rest."
   why    = "A young dough is bucky: it tears and shrinks at the bench, the crumb is tight and tastes of flour."
-  source = "published cards come to 1.06 to 1.54 by the same model for a doubling: US Armed Forces card D-055, a challah, quantity rolls (computed); 0.9 is a judgement; a dough whose sponge holds most of the flour has risen there (published sponge doughs rest 10 to 30 min, read); the model's error is a factor of 1.4, twice the scatter of the cards"
+  source = "published cards come to 1.06 to 1.54 by the same model for a doubling: US Armed Forces card D-055, a challah, quantity rolls (computed); 0.9 is a judgement; a dough whose sponge holds most of the flour has risen there (published sponge doughs rest 10 to 30 min, read); the model's error is a factor of 1.4, twice the scatter of the cards, and so far a dough that was not measured may fall short; under 20 % sugar and more the model is weak evidence; published stollen rest half an hour (read)"
 
   adjust "rest.time" { within = [5, 360] }
   adjust "yeast" { within = [0.3, 3.8] }
@@ -58,9 +59,20 @@ trial "a sponge with its share of the flour, then 10 min" {
   }
 }
 
+trial "sweet dough, sugar about the share that counts (bulk-short)" {
+  rule  = "bulk-short"
+  cases = { "206 g" = "note", "194 g" = "risk" }
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "540 g", "sugar" = "$case", "salt" = "18 g", "instant yeast" = "20 g" }
+      steps       = [{ mix = "10 min", to = "26 C" }, { rest = "6 min", at = "26 C" }, { shape = "loaf" }, { bake = "30 min", at = "200 C" }]
+    }
+  }
+}
+
 trial "minutes in bulk at 26 C, not measured" {
   rule  = "bulk-short"
-  cases = { "30 min" = "flagged", "38 min" = "flagged", "48 min" = "unsure", "60 min" = "clear" }
+  cases = { "24 min" = "risk", "27 min" = "risk", "36 min" = "unsure", "44 min" = "clear" }
   formula "t" {
     dough "d" {
       ingredients = { "bread flour" = "1000 g", "water" = "560 g", "salt" = "18 g", "instant yeast" = "10 g" }
@@ -176,12 +188,13 @@ trial "a night in the cold is another rule's" {
 rule "proof-short" {
   on     = "proof"
   level  = "risk"
-  limits = { proof_e = 0.7, three_quarter_e = 0.6 }
-  when   = "part.has_leaven && !part.has_culture && part.proof_e < (part.is_laminated || part.family == 'doughnut' ? limit.three_quarter_e : limit.proof_e)"
+  limits = { proof_e = 0.7, three_quarter_e = 0.6, model_factor = 1.4, sugar_pct = 20 }
+  note   = "part.is_retarded || part.sugar_pct >= limit.sugar_pct"
+  when   = "part.has_leaven && !part.has_culture && part.family != 'stollen' && (part.dough_rise_measured ? 1 : limit.model_factor) * part.proof_e < (part.is_laminated || part.family == 'doughnut' ? limit.three_quarter_e : limit.proof_e)"
   doubt  = "middle"
   say    = "From shaping to the heat this dough comes to {part.proof_e}; a full proof takes {limit.proof_e} at least, three quarters of one {limit.three_quarter_e}. Proof it longer or warmer. If it rises more than that, write what you see: measured = \"1.8 x after 60 min\" in the rest or the proof."
   why    = "An under-proofed piece bursts at its seams, springs wild in the oven and stays tight inside."
-  source = "card D-055, one hour at 32 to 38 C, comes to 1.04 to 1.21 by the same model (computed); three-quarter proof for Danish and doughnut: Gisslen, Professional Baking (read); 0.7 and 0.6 are judgements; the model's error is a factor of 1.4, twice the scatter of the cards"
+  source = "card D-055, one hour at 32 to 38 C, comes to 1.04 to 1.21 by the same model (computed); three-quarter proof for Danish and doughnut: Gisslen, Professional Baking (read); 0.7 and 0.6 are judgements; the model's error is a factor of 1.4, twice the scatter of the cards, and so far a dough that was not measured may fall short; after a night in the cold and under 20 % sugar and more the model is weak evidence"
 
   adjust "step.time" { within = [15, 480] }
   adjust "step.at" { within = [20, 35] }
@@ -237,9 +250,20 @@ trial "doughnut proof of 1.42 x measured" {
   }
 }
 
+trial "sweet dough, sugar about the share that counts (proof-short)" {
+  rule  = "proof-short"
+  cases = { "206 g" = "note", "194 g" = "risk" }
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "540 g", "sugar" = "$case", "salt" = "18 g", "instant yeast" = "20 g" }
+      steps       = [{ mix = "10 min", to = "26 C" }, { shape = "loaf" }, { proof = "6 min", at = "26 C", as = "pieces 75 g" }, { bake = "30 min", at = "200 C" }]
+    }
+  }
+}
+
 trial "minutes of proof" {
   rule  = "proof-short"
-  cases = { "30 min" = "flagged", "38 min" = "unsure", "46 min" = "clear" }
+  cases = { "22 min" = "risk", "28 min" = "unsure", "33 min" = "clear" }
   formula "t" {
     dough "d" {
       ingredients = { "bread flour" = "1000 g", "water" = "560 g", "salt" = "18 g", "instant yeast" = "10 g" }

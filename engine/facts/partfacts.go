@@ -434,7 +434,7 @@ var partFacts = []Fact{
 	{
 		Name:   "has_sugar_cooked",
 		Type:   YesNo,
-		Means:  "sugar, honey or syrup is heated in it",
+		Means:  "sugar, honey or syrup in it is heated to 100 C or more; open where no temperature is written",
 		Source: srcGiven,
 		part:   (*part).SugarCooked,
 	},
@@ -844,13 +844,6 @@ var partFacts = []Fact{
 		Error:  errLive,
 		Settle: settleStep,
 		part:   (*part).LiveStaphMost,
-	},
-	{
-		Name:   "live_level",
-		Type:   Text,
-		Means:  "what that rise calls for: note from 1 log, risk from 2, stop from 3; with raw milk from 0.5, 1 and 2; clear below",
-		Source: "three logs lead from 100/g to 10^5/g; toxin from 10^4/g: BC Centre for Disease Control (read); the steps are a judgement",
-		part:   (*part).LiveLevel,
 	},
 	{
 		Name:   "b_cereus_log",

@@ -312,7 +312,7 @@ var stepFacts = []Fact{
 		Label:  "middle at its end",
 		Unit:   "C",
 		of:     (*formula.Verb).Bakes,
-		Means:  "the same, in the middle of the model",
+		Means:  "the same, half way between the middle of the model and its slow end",
 		Source: srcBake,
 		Error:  "factor 1.5 in time",
 		Settle: settleCore,

@@ -63,15 +63,16 @@ func (s *Sheet) CoreSlow(step *formula.Step) Value {
 	return v
 }
 
-// CoreUsual is CoreReached at the middle of the model, or at the low end of what is written: the
-// figure that a stop goes by.
+// CoreUsual is CoreReached half way between the middle of the model and its slow end, or at the low
+// end of what is written: the figure that a stop goes by. At the middle alone every second such
+// bake would lie under it (judgement).
 func (s *Sheet) CoreUsual(step *formula.Step) Value {
 	v := s.CoreReached(step)
 	if v.Absent {
 		return v
 	}
 	if v.Origin == figure.ByModel {
-		v.Lo = v.Mid
+		v.Lo = (v.Lo + v.Mid) / 2
 	}
 	v.Mid, v.Hi = v.Lo, v.Lo
 	return v

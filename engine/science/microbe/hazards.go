@@ -1,8 +1,6 @@
 package microbe
 
 import (
-	"math"
-
 	"forebake/engine/figure"
 )
 
@@ -129,12 +127,3 @@ var (
 )
 
 const ukAdvice = "Food Standards Agency, cooking safely in your business"
-
-// Reheated reports whether food that was cooked and cooled is hot enough for hot holding: every
-// part held at tC for the given seconds, and on its way there, from the cold, for at most two
-// hours.
-func Reheated(tC, seconds, hours float64) bool {
-	code, _ := ForCode("us-food-code")
-	return ReheatForHolding.MetBy(tC, seconds) && hours >= 0 && code.ReheatHours.Allows(hours) &&
-		!math.IsNaN(hours)
-}
