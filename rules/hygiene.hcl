@@ -637,7 +637,7 @@ rule "live-dough-note" {
   level  = "note"
   doubt  = "flag"
   limits = { rise_log = 1, raw_milk_log = 0.5, risk_log = 2, raw_milk_risk_log = 1 } # from the risks on live-dough-risk speaks
-  when   = "part.staph_log_most >= (part.has_raw_milk ? limit.raw_milk_log : limit.rise_log) && part.staph_log_most < (part.has_raw_milk ? limit.raw_milk_risk_log : limit.risk_log)"
+  when   = "!(part.kind == 'preferment' && part.is_used) && part.staph_log_most >= (part.has_raw_milk ? limit.raw_milk_log : limit.rise_log) && part.staph_log_most < (part.has_raw_milk ? limit.raw_milk_risk_log : limit.risk_log)"
   say    = "By the one published test in yeast dough S. aureus could rise by up to {part.staph_log_most} here, short of what is a risk. An inspector may ask after the four hours of a raw working supply. Cooler or shorter takes the doubt away."
   why    = "The code names raw yeast dough neither way. Growth in a live lean dough was measured, and doubled here for egg and milk."
   source = "growth: J. Food Prot. 74(2):285-288 (2011), abstract (read), its curve computed; the doubling: judgement; 4 h: FDA Food Code 2022, 3-501.19(B) (read)"
@@ -713,7 +713,7 @@ rule "egg-undercooked" {
   level  = "stop"
   doubt  = "flag"
   limits = { egg_c = 70 }
-  when   = "part.has_shell_egg && (part.is_used || part.is_mixed || part.is_cooked) && part.heated_to_c < limit.egg_c"
+  when   = "part.has_shell_egg && (part.shell_egg_raw || part.is_cooked) && (part.is_used || part.is_mixed || part.is_cooked) && part.heated_to_c < limit.egg_c"
   say    = "Shell egg in this gets no hotter than {part.heated_to_c}; {limit.egg_c} cooks it. Cook it, bake it through, or use pasteurised egg."
   why    = "Raw egg can carry Salmonella. The code asks for 68 C held 17 seconds, or 70 C at once; advice for egg dishes at home is 71 C."
   source = "FDA Food Code 2022, 3-401.11(A)(2), 3-302.13 (read); USDA chart: 71 C, 160 F (read)"
@@ -728,6 +728,21 @@ trial "custard cooked to" {
     filling "custard" {
       ingredients = { "whole milk" = "500 g", "egg yolk" = "100 g", "sugar" = "100 g" }
       steps       = [{ cook = "5 min", to = "$case" }]
+    }
+  }
+}
+
+trial "custard taken into a butter cream" {
+  rule  = "egg-undercooked"
+  cases = { "66 C" = "flagged", "85 C" = "clear" }
+  formula "t" {
+    filling "custard" {
+      ingredients = { "whole milk" = "500 g", "egg yolk" = "100 g", "sugar" = "100 g" }
+      steps       = [{ cook = "5 min", to = "$case" }]
+    }
+    filling "butter cream" {
+      ingredients = { "the custard" = "all", "unsalted butter" = "200 g" }
+      steps       = [{ mix = "5 min" }]
     }
   }
 }

@@ -955,6 +955,13 @@ var partFacts = []Fact{
 		part:   func(p *part) Value { return p.Has(larder.RawEgg) },
 	},
 	{
+		Name:   "shell_egg_raw",
+		Type:   YesNo,
+		Means:  "holds shell egg that no cook of its own, or of a part that it takes in, brings to 70 C",
+		Source: "FDA Food Code 2022, 3-401.11(A)(2) (read)",
+		part:   (*part).ShellEggLeftRaw,
+	},
+	{
 		Name:   "heated_to_c",
 		Label:  "heated to",
 		Unit:   "C",

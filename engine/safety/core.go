@@ -128,28 +128,60 @@ func FriedWell(step *formula.Step) Value {
 	)
 }
 
-// IsReheat reports whether a cook heats again what was cooked and cooled, and it is held warm after
-// it.
+// IsReheat reports whether a cook heats again what was cooked and cooled, in the part or in one that
+// it takes in, and it is held warm after it, there or where it is taken in or put on.
 func (s *Sheet) IsReheat(step *formula.Step) Value {
-	cooked, cooled := false, false
-	for _, other := range step.Part.Steps[:step.Index] {
-		switch {
-		case other.HeatsAll():
-			cooked, cooled = true, false
-		case cooked && other.Verb.Waits():
-			at := s.AroundStep(other)
-			cooled = cooled || !at.Absent && at.Hi < s.limits().FirstToC.Value || other.Verb.Cools()
-		}
-	}
-	if !cooled || !step.HeatsAll() {
+	if !step.HeatsAll() || !s.cooledAgain(step.Part, step.Index) {
 		return figure.YesNo(false)
 	}
-	for _, other := range step.Part.Steps[step.Index+1:] {
-		if at := s.AroundStep(other); other.Verb.Waits() && !at.Absent && at.Hi > meantHotC {
-			return figure.YesNo(true)
+	return figure.YesNo(s.heldWarm(step.Part, step.Index+1))
+}
+
+// cooledAgain reports whether a part was cooked and then cooled before one of its steps, or was so
+// when it was taken in.
+func (s *Sheet) cooledAgain(p *formula.Part, before int) bool {
+	cooked, cooled := false, false
+	for _, in := range p.Ingredients {
+		if in.Of != nil && s.cooledAgain(in.Of, len(in.Of.Steps)) {
+			cooked, cooled = true, true
 		}
 	}
-	return figure.YesNo(false)
+	for _, step := range p.Steps[:before] {
+		switch {
+		case step.HeatsAll():
+			cooked, cooled = true, false
+		case cooked && step.Verb.Waits():
+			at := s.AroundStep(step)
+			cooled = cooled || !at.Absent && at.Hi < s.limits().FirstToC.Value || step.Verb.Cools()
+		}
+	}
+	return cooled
+}
+
+// heldWarm reports whether a wait of the part from one of its steps on is meant to keep it hot, or a
+// wait of a part that takes it in or is spread with it after the heat.
+func (s *Sheet) heldWarm(p *formula.Part, from int) bool {
+	for _, step := range p.Steps[from:] {
+		if step.Verb.HeatsThrough() {
+			return false
+		}
+		if at := s.AroundStep(step); step.Verb.Waits() && !at.Absent && at.Hi > meantHotC {
+			return true
+		}
+	}
+	for _, q := range s.Formula.Parts {
+		for _, in := range q.Ingredients {
+			if in.Of == p && s.heldWarm(q, 0) {
+				return true
+			}
+		}
+		for i, step := range q.Steps {
+			if step.Uses == p && s.heldWarm(q, i+1) {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // meantHotC is where a hold is meant to keep food hot, C (common practice).
