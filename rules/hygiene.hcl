@@ -1068,6 +1068,100 @@ trial "cinnamon sugar wants no kill" {
   }
 }
 
+rule "fried-meat-raw" {
+  on     = "cook"
+  level  = "stop"
+  doubt  = "flag"
+  limits = { meat_c = 74 }
+  when   = "part.kind == 'dough' && cook.method == 'frying' && cook.holds_raw_meat && !(cook.is_measured && cook.core_end_c >= limit.meat_c)"
+  say    = "Raw meat or fish goes into the fat inside this dough, and no probe has read its middle; it needs {limit.meat_c}. Cook the filling first, or probe it and write measured = \"75 C core\"."
+  why    = "The crust is brown in two minutes, and the filling in the middle is the last to get hot."
+  source = "FDA Food Code 2022, 3-401.11(A) (read)"
+}
+
+trial "raw sausage fried in a dough" {
+  rule  = "fried-meat-raw"
+  cases = {
+    "not probed"    = { expect = "flagged", of = "raw sausage", core = "60 C core" }
+    "probed at 73"  = { expect = "flagged", of = "raw sausage", core = "73.5 C core" }
+    "probed at 75"  = { expect = "clear", of = "raw sausage", core = "74.5 C core" }
+    "cooked before" = { expect = "clear", of = "cooked sausage", core = "60 C core" }
+  }
+  formula "t" {
+    filling "f" {
+      ingredients = { "$of" = "500 g" }
+    }
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "560 g", "instant yeast" = "15 g" }
+      steps       = [{ mix = "10 min", to = "26 C" }, { fill = "f" }, { shape = "balls", pieces = 20 }, { cook = "4 min", by = "frying", at = "180 C", measured = "$core" }]
+    }
+  }
+}
+
+rule "fried-filling-raw" {
+  on     = "cook"
+  level  = "risk"
+  doubt  = "flag"
+  limits = { filling_c = 74 }
+  when   = "part.kind == 'dough' && cook.method == 'frying' && cook.wants_kill && !cook.holds_raw_meat && !(cook.is_measured && cook.core_end_c >= limit.filling_c)"
+  say    = "The filling goes into the fat raw, or was never cooked, and no probe has read its middle; {limit.filling_c} is wanted. Cook it first, fill after the fat, or probe it."
+  why    = "The crust is brown in two minutes, and the filling in the middle is the last to get hot."
+  source = "FDA Food Code 2022, 3-401.11(A) (read): 74 C for a filling with egg or cheese is the careful figure (judgement)"
+}
+
+trial "a raw almond cream fried in a dough" {
+  rule  = "fried-filling-raw"
+  cases = {
+    "73.5 C core" = "flagged"
+    "74.5 C core" = "clear"
+  }
+  formula "t" {
+    filling "f" {
+      ingredients = { "ground almonds" = "200 g", "egg" = "100 g", "sugar" = "200 g", "unsalted butter" = "150 g" }
+    }
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "560 g", "instant yeast" = "15 g" }
+      steps       = [{ mix = "10 min", to = "26 C" }, { fill = "f" }, { shape = "balls", pieces = 20 }, { cook = "4 min", by = "frying", at = "180 C", measured = "$case" }]
+    }
+  }
+}
+
+trial "jam fried in a dough" {
+  rule   = "fried-filling-raw"
+  expect = "clear"
+  formula "t" {
+    filling "f" {
+      ingredients = { "jam" = "300 g" }
+    }
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "560 g", "instant yeast" = "15 g" }
+      steps       = [{ mix = "10 min", to = "26 C" }, { fill = "f" }, { shape = "balls", pieces = 20 }, { cook = "4 min", by = "frying", at = "180 C" }]
+    }
+  }
+}
+
+rule "bake-time-open" {
+  on     = "bake"
+  level  = "risk"
+  doubt  = "flag"
+  limits = { least_min = 4 }
+  when   = "part.has_leaven && !bake.is_measured && bake.minutes < limit.least_min"
+  say    = "This bake may end at once: its time is open, or under {limit.least_min} min. Write its minutes, or the core that a probe read."
+  why    = "What is not written counts against the formula: nothing says that flour and egg are cooked."
+  source = "flour is raw until baked: US CDC and FDA (read); 4 min for the smallest roll: common practice, no source"
+}
+
+trial "minutes of a bake" {
+  rule  = "bake-time-open"
+  cases = { "?" = "flagged", "3.8 min" = "flagged", "4.2 min" = "clear" }
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "560 g", "instant yeast" = "15 g" }
+      steps       = [{ mix = "10 min", to = "26 C" }, { bake = "$case", at = "230 C" }]
+    }
+  }
+}
+
 rule "custard-left-warm" {
   on     = "formula"
   level  = "stop"

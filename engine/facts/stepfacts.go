@@ -321,10 +321,18 @@ var stepFacts = []Fact{
 	{
 		Name:   "holds_raw_meat",
 		Type:   YesNo,
-		of:     (*formula.Verb).Bakes,
-		Means:  "meat or fish that its own steps do not cook goes into the bake",
+		of:     (*formula.Verb).HeatsThrough,
+		Means:  "meat or fish that its own steps do not cook goes into the bake, or into the fat",
 		Source: srcGiven,
 		step:   (*parts).HoldsRawMeat,
+	},
+	{
+		Name:   "holds_uncooked_meat",
+		Type:   YesNo,
+		of:     (*formula.Verb).HeatsThrough,
+		Means:  "the same, without ham, sausage and fish that were bought cooked",
+		Source: srcGiven,
+		step:   (*parts).HoldsUncookedMeat,
 	},
 	{
 		Name:   "is_fried_well",
@@ -353,7 +361,7 @@ var stepFacts = []Fact{
 	{
 		Name:   "wants_kill",
 		Type:   YesNo,
-		of:     (*formula.Verb).Bakes,
+		of:     (*formula.Verb).HeatsThrough,
 		Means:  "a filling in it is raw, or needs control and was never cooked",
 		Source: srcGiven,
 		step:   func(sh *parts, s *formula.Step) Value { return figure.YesNo(len(sh.WantKill(s)) > 0) },

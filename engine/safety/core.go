@@ -101,6 +101,29 @@ func (s *Sheet) HoldsRawMeat(step *formula.Step) Value {
 	return figure.YesNo(found)
 }
 
+// HoldsUncookedMeat is HoldsRawMeat without ham, cooked sausage and other meat that was bought cooked.
+func (s *Sheet) HoldsUncookedMeat(step *formula.Step) Value {
+	raw := func(p *Part) bool {
+		if p.CooksAll() {
+			return false
+		}
+		for _, q := range p.Contents() {
+			for _, in := range q.Part.Ingredients {
+				if it := in.Item; it != nil && !it.Is(larder.Cooked) &&
+					(it.ControlOf() == larder.ControlMeat || it.ControlOf() == larder.ControlFish) {
+					return true
+				}
+			}
+		}
+		return false
+	}
+	found := raw(s.Part(step.Part))
+	for _, other := range step.Part.Steps[:step.Index] {
+		found = found || other.Uses != nil && raw(s.Part(other.Uses))
+	}
+	return figure.YesNo(found)
+}
+
 // What hot fat must be, and for how long, so that a dough fried in it is taken for cooked through:
 // doughnuts were tested at 190.6 C, over 7 log at 2 min (Channaiah et al. 2018, abstract read); the
 // span and the minute are common practice.
