@@ -1073,7 +1073,7 @@ rule "fried-meat-raw" {
   level  = "stop"
   doubt  = "flag"
   limits = { meat_c = 74 }
-  when   = "part.kind == 'dough' && cook.method == 'frying' && cook.holds_raw_meat && !(cook.is_measured && cook.core_end_c >= limit.meat_c)"
+  when   = "part.kind == 'dough' && cook.method == 'frying' && cook.holds_uncooked_meat && !(cook.is_measured && cook.core_end_c >= limit.meat_c)"
   say    = "Raw meat or fish goes into the fat inside this dough, and no probe has read its middle; it needs {limit.meat_c}. Cook the filling first, or probe it and write measured = \"75 C core\"."
   why    = "The crust is brown in two minutes, and the filling in the middle is the last to get hot."
   source = "FDA Food Code 2022, 3-401.11(A) (read)"
@@ -1103,7 +1103,7 @@ rule "fried-filling-raw" {
   level  = "risk"
   doubt  = "flag"
   limits = { filling_c = 74 }
-  when   = "part.kind == 'dough' && cook.method == 'frying' && cook.wants_kill && !cook.holds_raw_meat && !(cook.is_measured && cook.core_end_c >= limit.filling_c)"
+  when   = "part.kind == 'dough' && cook.method == 'frying' && cook.wants_kill && !cook.holds_uncooked_meat && !(cook.is_measured && cook.core_end_c >= limit.filling_c)"
   say    = "The filling goes into the fat raw, or was never cooked, and no probe has read its middle; {limit.filling_c} is wanted. Cook it first, fill after the fat, or probe it."
   why    = "The crust is brown in two minutes, and the filling in the middle is the last to get hot."
   source = "FDA Food Code 2022, 3-401.11(A) (read): 74 C for a filling with egg or cheese is the careful figure (judgement)"
