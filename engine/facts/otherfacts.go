@@ -87,8 +87,8 @@ var ingredientFacts = []Fact{
 		Type:   YesNo,
 		Means:  "its amount is a weight or a percentage, so it goes on the scale",
 		Source: srcGiven,
-		ingredient: func(_ *parts, in *formula.Ingredient) Value {
-			if in.Amount.Open {
+		ingredient: func(s *parts, in *formula.Ingredient) Value {
+			if in.Amount.Open && !s.TakenAsUsual(in) {
 				return figure.Maybe("the amount of \""+in.Name+"\"", in.Place)
 			}
 			return figure.YesNo(
@@ -111,8 +111,8 @@ var ingredientFacts = []Fact{
 		Type:   YesNo,
 		Means:  "given by spoon, cup or jug",
 		Source: srcGiven,
-		ingredient: func(_ *parts, in *formula.Ingredient) Value {
-			if in.Amount.Open {
+		ingredient: func(s *parts, in *formula.Ingredient) Value {
+			if in.Amount.Open && !s.TakenAsUsual(in) {
 				return figure.Maybe("the amount of \""+in.Name+"\"", in.Place)
 			}
 			return figure.YesNo(in.Amount.ByVolume())

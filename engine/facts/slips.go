@@ -92,6 +92,9 @@ func slip(s *parts, in *formula.Ingredient) (factor float64, sure bool) {
 }
 
 func tenfoldSlip(s *parts, in *formula.Ingredient) Value {
+	if s.TakenAsUsual(in) {
+		return figure.YesNo(false)
+	}
 	factor, sure := slip(s, in)
 	if !sure {
 		return figure.Maybe("the amount of \""+in.Name+"\"", in.Place)

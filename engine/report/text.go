@@ -334,7 +334,7 @@ func (t *text) findings(list []*finding.Finding) {
 	var flagged, open, waived []*finding.Finding
 	for _, f := range serious(list) {
 		switch f.Answer {
-		case finding.Unsure:
+		case finding.Unsure, finding.Assumed:
 			open = append(open, f)
 		case finding.Waived:
 			waived = append(waived, f)
@@ -456,8 +456,12 @@ func (t *text) unsure(list []*finding.Finding) {
 		if more := len(w.Rules) - maxWaiting; more > 0 {
 			rules += fmt.Sprintf(" and %d more", more)
 		}
-		t.paragraph(fmt.Sprintf("%s, %s: %d %s for it (%s).", source.Safe(fileLine(w.Place)),
-			source.Safe(w.Text), w.Answers, waits, rules),
+		end := fmt.Sprintf("%d %s for it (%s)", w.Answers, waits, rules)
+		if w.Assumed {
+			end = fmt.Sprintf("%d more clear by that (%s)", w.Answers, rules)
+		}
+		t.paragraph(fmt.Sprintf("%s, %s: %s.", source.Safe(fileLine(w.Place)),
+			source.Safe(w.Text), end),
 			"  "+t.palette.unsure.Sprint("unsure")+" ", indent)
 	}
 	if len(list) > 0 {

@@ -9,6 +9,8 @@ import (
 	"forebake/engine/figure"
 	"forebake/engine/finding"
 	"forebake/engine/formula"
+	"forebake/engine/larder"
+	"forebake/engine/source"
 )
 
 // Bounds of the work on one formula and of what comes of it, so that no pack makes the checker run
@@ -21,6 +23,7 @@ const (
 // Judge judges rules on the subjects of one formula at a time. It belongs to one goroutine.
 type Judge struct {
 	judge expr.Judge
+	usual expr.Judge // on the sheet with open seasonings as usual
 
 	// What is left of MaxWeighing for the formula, and what one more look costs; -1 while that is
 	// not known.
@@ -53,14 +56,54 @@ func (j *Judge) Findings(rule *Rule, out []*finding.Finding) []*finding.Finding 
 		if len(out) > MaxFindings {
 			return
 		}
-		if a, doubt := j.answerOn(rule, x, rule.Limits); a != finding.Clear {
-			out = append(out, j.finding(rule, x, a, doubt))
+		a, doubt := j.answerOn(rule, x, rule.Limits)
+		if a == finding.Clear {
+			return
 		}
+		f := j.finding(rule, x, a, doubt)
+		if a == finding.Unsure && j.clearAsUsual(rule, x) {
+			f.Answer = finding.Assumed
+			f.Causes = []finding.Cause{j.bounded()}
+		}
+		out = append(out, f)
 	})
 	if rule.Once {
 		return once(out, from)
 	}
 	return out
+}
+
+// clearAsUsual reports whether a rule that cannot be answered is clear while each open seasoning is
+// no more than usual. A food-safety rule takes nothing as usual.
+func (j *Judge) clearAsUsual(rule *Rule, x facts.Subject) bool {
+	usual := j.judge.Sheet().Usual()
+	if usual == nil || rule.Safety {
+		return false
+	}
+	j.usual.Open(usual)
+	return j.usual.Holds(rule.When, x, rule.Limits) == figure.No ||
+		rule.Middle && j.usual.Likely(rule.When, x, rule.Limits) == figure.No
+}
+
+// bounded says which amounts are taken as usual, at the first of them.
+func (j *Judge) bounded() finding.Cause {
+	var at source.Place
+	var names []string
+	s := j.judge.Sheet()
+	for _, p := range j.formula().Parts {
+		for _, in := range p.Ingredients {
+			g, ok := s.Part(p).MostUsual(in)
+			if !ok {
+				continue
+			}
+			if len(names) == 0 {
+				at = in.Place
+			}
+			names = append(names, fmt.Sprintf("%s up to %.3g g", in.Name, g))
+		}
+	}
+	return finding.Cause{Text: "taken as usual since no amount is written (" + larder.BoundBasis +
+		"): " + strings.Join(names, ", "), Place: at, Assumed: true}
 }
 
 // once folds what a rule found on several subjects of a formula into the first of them. Unsure
