@@ -539,3 +539,26 @@ trial "seconds in the fat" {
     }
   }
 }
+
+rule "fry-long" {
+  on     = "cook"
+  level  = "risk"
+  limits = { fry_min = 8 }
+  when   = "part.has_leaven && part.has_flour && cook.method == 'frying' && cook.minutes > limit.fry_min"
+  say    = "The piece fries for {cook.minutes}; over {limit.fry_min} it dries out and soaks up fat. Look for a slip, or fry it hotter."
+  why    = "Doughnuts are done in 1 to 4 minutes; after that the crust hardens and drinks the fat."
+  source = "doughnut formulas fry 45 to 60 s a side, filled ones 2 min a side (read); the limit is a judgement above them"
+
+  adjust "step.time" { within = [1, 6] }
+}
+
+trial "minutes in the fat" {
+  rule  = "fry-long"
+  cases = { "8.3 min" = "flagged", "7.7 min" = "clear" }
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "560 g", "salt" = "18 g", "instant yeast" = "10 g" }
+      steps       = [{ mix = "10 min" }, { cook = "$case", at = "180 C", by = "frying" }]
+    }
+  }
+}

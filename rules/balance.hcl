@@ -639,7 +639,7 @@ rule "roll-in-off" {
   on     = "dough"
   level  = "risk"
   limits = { margin_pct = 8 }
-  note   = "dough.roll_in_pct >= dough.family_roll_in_min_pct - 2 * max(limit.margin_pct, dough.family_roll_in_margin_pct) && dough.roll_in_pct <= dough.family_roll_in_max_pct + 2 * max(limit.margin_pct, dough.family_roll_in_margin_pct)"
+  note   = "2 * dough.roll_in_pct >= dough.family_roll_in_min_pct && dough.roll_in_pct >= dough.family_roll_in_min_pct - 2 * max(limit.margin_pct, dough.family_roll_in_margin_pct) && dough.roll_in_pct <= dough.family_roll_in_max_pct + 2 * max(limit.margin_pct, dough.family_roll_in_margin_pct)"
   when   = "dough.is_laminated && dough.roll_in_pct > 0 && (dough.roll_in_pct < dough.family_roll_in_min_pct - max(limit.margin_pct, dough.family_roll_in_margin_pct) || dough.roll_in_pct > dough.family_roll_in_max_pct + max(limit.margin_pct, dough.family_roll_in_margin_pct))"
   say    = "Roll-in butter is {dough.roll_in_pct} of the flour; {dough.family} takes {dough.family_roll_in_min_pct} to {dough.family_roll_in_max_pct}. Weigh it again, or look for a point that slipped."
   why    = "Too thin a layer breaks and the sheets bake to one; too thick a one runs out."

@@ -198,7 +198,7 @@ rule "cooling-not-measured" {
   when   = "step.needs_control && !step.surely_needs_control && step.starts_hot && (step.h_57_to_21 > kitchen.cool_first_h || step.h_57_to_5 > kitchen.cool_total_h)"
   say    = "From 57 C this takes {step.h_57_to_21} to 21 C; a food that needs control has {kitchen.cool_first_h}. Whether this is one was not measured: a reading of its water activity, or of its pH, settles it."
   why    = "A sweet or sour filling that was baked in may need no control at all, and no calculation says so for certain."
-  source = "FDA Food Code 2022, 1-201.10(B) table B and 3-501.14 (read); the repealed UK SI 1991/1343 let an uncut baked-in filling stand a day (memory)"
+  source = "FDA Food Code 2022, 1-201.10(B) table B and 3-501.14 (read); the repealed UK SI 1991/1343 let an uncut baked-in filling stand a day (read)"
 }
 
 trial "a sweet poppy filling in the fridge, deep" {
@@ -545,7 +545,7 @@ rule "live-dough-stop" {
   when   = "part.staph_log_most >= (part.has_raw_milk ? limit.raw_milk_log : limit.rise_log)"
   say    = "So long and so warm S. aureus can rise by up to {part.staph_log_most} here, and {limit.rise_log} ({limit.raw_milk_log} with raw milk) reach the count at which toxin is reckoned with. Baking may not undo it. Chill the dough, or shorten it."
   why    = "One study measured it in a live dough: a lean one. We doubled it for egg and milk, which nobody has measured. Studies part on whether a bake ends the toxin."
-  source = "growth: J. Food Prot. 74(2):285-288 (2011), abstract (read), its curve computed; toxin from 10^4/g: BC Centre for Disease Control (read); the doubling and the three logs: judgement; outlives 35 min at 180 C: Campos et al. 2022 (read), lost in a cake bake: Anunciacao 1995 (quoted)"
+  source = "growth: J. Food Prot. 74(2):285-288 (2011), abstract (read), its curve computed; toxin from 10^4/g: BC Centre for Disease Control (read); the doubling and the three logs: judgement; outlives 35 min at 180 C: Campos et al. 2022 (read), lost in a cake bake: Anunciacao et al. 1995 (read; abstracts)"
 
   adjust "rest.time" { within = [20, 1440] }
   adjust "proof.time" { within = [60, 1440] }
@@ -1470,7 +1470,7 @@ rule "alcohol-served" {
   when   = "formula.alcohol_after_bake"
   say    = "A spirit goes on after the bake, so all of its alcohol is served. Say so on the label, and keep it from children."
   why    = "What soaks into a baked piece does not boil off."
-  source = "general practice (memory)"
+  source = "common practice, no source"
 }
 
 trial "rum syrup brushed on after the bake" {

@@ -8,6 +8,7 @@ import (
 	"forebake/engine/formula"
 	"forebake/engine/larder"
 	"forebake/engine/makeup"
+	"forebake/engine/quantity"
 )
 
 // Facts about what is missing, doubled or slipped.
@@ -51,6 +52,8 @@ func usualShare(s *parts, in *formula.Ingredient) (usual Interval, of makeup.Com
 		usual = figure.Between(10, 80)
 	case larder.ClassSpice:
 		usual = figure.Between(0.02, 1.5)
+	case larder.ClassLeaven:
+		usual = figure.Between(0.2, 2.5)
 	default:
 		return Interval{}, makeup.Flour, false
 	}
@@ -100,6 +103,32 @@ func tenfoldSlip(s *parts, in *formula.Ingredient) Value {
 		return figure.Maybe("the amount of \""+in.Name+"\"", in.Place)
 	}
 	return figure.YesNo(factor != 1)
+}
+
+// turnsWarm counts the folds of a part since a wait in the cold.
+func turnsWarm(step *formula.Step) Value {
+	sum := figure.Interval{}
+	for _, other := range step.Part.Steps[:step.Index+1] {
+		switch {
+		case other.Verb.Waits() && other.Verb.Cools():
+			sum = figure.Interval{}
+		case !other.Verb.Turns():
+		case other.Measure.Set && other.Measure.Kind == quantity.Count:
+			sum = sum.Add(other.Measure.Interval)
+		default:
+			sum = sum.Add(figure.Point(1))
+		}
+	}
+	return figure.ValueOf(sum)
+}
+
+// cutPct is the weight of the pieces that a step divides a dough into, on that of the dough.
+func cutPct(s *parts, step *formula.Step) Value {
+	if step.Pieces == nil || !step.Measure.Set || step.Measure.Kind != quantity.Mass {
+		return figure.Absent("the number and the weight of the pieces", step.Place)
+	}
+	dough := s.Part(step.Part).Grams(makeup.Mass)
+	return figure.ValueOf(step.Measure.Interval.Mul(step.Pieces.Interval).Div(dough).Scale(100))
 }
 
 func meant(s *parts, in *formula.Ingredient) Value {

@@ -674,6 +674,22 @@ var stepFacts = []Fact{
 	},
 
 	{
+		Name:   "turns_warm",
+		Unit:   "folds",
+		of:     (*formula.Verb).Turns,
+		Means:  "folds since the dough was last in the cold, these included",
+		Source: srcGiven,
+		step:   func(_ *parts, s *formula.Step) Value { return turnsWarm(s) },
+	},
+	{
+		Name:   "cut_pct",
+		Unit:   "%",
+		of:     (*formula.Verb).Divides,
+		Means:  "weight of all its pieces on that of the dough, where both their number and their weight are written",
+		Source: srcAdd,
+		step:   cutPct,
+	},
+	{
 		Name:   "pieces",
 		Unit:   "pieces",
 		of:     (*formula.Verb).Divides,

@@ -61,9 +61,14 @@ func (j *Judge) Findings(rule *Rule, out []*finding.Finding) []*finding.Finding 
 			return
 		}
 		f := j.finding(rule, x, a, doubt)
-		if a == finding.Unsure && j.clearAsUsual(rule, x) {
-			f.Answer = finding.Assumed
-			f.Causes = []finding.Cause{j.bounded()}
+		if a == finding.Unsure {
+			switch j.asUsual(rule, x) {
+			case figure.No:
+				f.Answer = finding.Assumed
+				f.Causes = []finding.Cause{j.bounded()}
+			case figure.Yes:
+				f = j.flaggedAsUsual(rule, x)
+			}
 		}
 		out = append(out, f)
 	})
@@ -73,16 +78,29 @@ func (j *Judge) Findings(rule *Rule, out []*finding.Finding) []*finding.Finding 
 	return out
 }
 
-// clearAsUsual reports whether a rule that cannot be answered is clear while each open seasoning is
-// no more than usual. A food-safety rule takes nothing as usual.
-func (j *Judge) clearAsUsual(rule *Rule, x facts.Subject) bool {
+// asUsual is the answer of a rule that cannot be answered, while each open seasoning is no more than
+// usual. A food-safety rule takes nothing as usual.
+func (j *Judge) asUsual(rule *Rule, x facts.Subject) figure.Truth {
 	usual := j.judge.Sheet().Usual()
 	if usual == nil || rule.Safety {
-		return false
+		return figure.Open
 	}
 	j.usual.Open(usual)
-	return j.usual.Holds(rule.When, x, rule.Limits) == figure.No ||
-		rule.Middle && j.usual.Likely(rule.When, x, rule.Limits) == figure.No
+	t := j.usual.Holds(rule.When, x, rule.Limits)
+	if t == figure.Open && rule.Middle && j.usual.Likely(rule.When, x, rule.Limits) == figure.No {
+		return figure.No
+	}
+	return t
+}
+
+// flaggedAsUsual words a finding that holds while each open seasoning is no more than usual, with the
+// figures that it then has.
+func (j *Judge) flaggedAsUsual(rule *Rule, x facts.Subject) *finding.Finding {
+	written := j.judge.Sheet()
+	j.judge.Open(written.Usual())
+	f := j.finding(rule, x, finding.Flagged, false)
+	j.judge.Open(written)
+	return f
 }
 
 // bounded says which amounts are taken as usual, at the first of them.
