@@ -9,12 +9,12 @@ about = "oven against the piece, the core to bake to, the time it takes, and coo
 rule "oven-hot" {
   on     = "bake"
   level  = "risk"
-  limits = { margin_c = 10 }
+  limits = { margin_c = 15 }
   note   = "bake.at_c <= bake.oven_high_c + 2 * limit.margin_c"
   when   = "part.has_leaven && part.has_flour && formula.pieces > 0 && bake.at_c > bake.oven_high_c + limit.margin_c"
   say    = "The oven is at {bake.at_c}; published formulas end at {bake.oven_high_c}. Bake cooler and longer, or cover the top once it has coloured."
   why    = "Large, rich or filled pieces brown on sugar, egg and milk long before the middle is done."
-  source = "formula cards: rolls and sweet dough 191 to 220 C, challah 204 C, panettone 180 C for 55 min (read); that large, rich and filled pieces want 180 to 190 C is common practice. Across the cards size counts for more than sugar"
+  source = "formula cards: rolls and sweet dough 191 to 220 C, challah 204 C, panettone 180 C for 55 min (read); that large, rich and filled pieces want 180 to 190 C is common practice. Across the cards size counts for more than sugar; cinnamon buns of 40 g are published at 250 C (read)"
 
   adjust "step.at" {
     to     = "bake.oven_high_c"
@@ -24,7 +24,7 @@ rule "oven-hot" {
 
 trial "buns in an oven about the limit" {
   rule  = "oven-hot"
-  cases = { "240.5 C" = "risk", "239.5 C" = "note", "230.5 C" = "note", "229.5 C" = "clear" }
+  cases = { "251 C" = "risk", "249 C" = "note", "235.5 C" = "note", "234.5 C" = "clear" }
   formula "t" {
     dough "d" {
       ingredients = { "bread flour" = "1000 g", "water" = "560 g", "instant yeast" = "15 g" }
@@ -33,14 +33,14 @@ trial "buns in an oven about the limit" {
   }
 }
 
-trial "filled loaf at 210 C" {
+trial "filled loaf at 215 C" {
   rule   = "oven-hot"
   expect = "flagged"
   formula "t" {
     makes = "1 loaf"
     dough "d" {
       ingredients = { "bread flour" = "1000 g", "water" = "560 g", "instant yeast" = "15 g" }
-      steps       = [{ fill = "f" }, { bake = "40 min", at = "210 C" }]
+      steps       = [{ fill = "f" }, { bake = "40 min", at = "215 C" }]
     }
     filling "f" { ingredients = { "almond paste" = "400 g" } }
   }
@@ -57,13 +57,13 @@ trial "oven not written" {
   }
 }
 
-trial "235 C for a batch in no number of pieces" {
+trial "240 C for a batch in no number of pieces" {
   rule   = "oven-hot"
   expect = "unsure"
   formula "t" {
     dough "d" {
       ingredients = { "bread flour" = "1000 g", "water" = "560 g", "instant yeast" = "15 g" }
-      steps       = [{ bake = "14 min", at = "235 C" }]
+      steps       = [{ bake = "14 min", at = "240 C" }]
     }
   }
 }
@@ -532,6 +532,29 @@ rule "fry-brief" {
 trial "seconds in the fat" {
   rule  = "fry-brief"
   cases = { "43 s" = "flagged", "47 s" = "clear" }
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "560 g", "salt" = "18 g", "instant yeast" = "10 g" }
+      steps       = [{ mix = "10 min" }, { cook = "$case", at = "180 C", by = "frying" }]
+    }
+  }
+}
+
+rule "fry-long" {
+  on     = "cook"
+  level  = "risk"
+  limits = { fry_min = 8 }
+  when   = "part.has_leaven && part.has_flour && cook.method == 'frying' && cook.minutes > limit.fry_min"
+  say    = "The piece fries for {cook.minutes}; over {limit.fry_min} it dries out and soaks up fat. Look for a slip, or fry it hotter."
+  why    = "Doughnuts are done in 1 to 4 minutes; after that the crust hardens and drinks the fat."
+  source = "doughnut formulas fry 45 to 60 s a side, filled ones 2 min a side (read); the limit is a judgement above them"
+
+  adjust "step.time" { within = [1, 6] }
+}
+
+trial "minutes in the fat" {
+  rule  = "fry-long"
+  cases = { "8.3 min" = "flagged", "7.7 min" = "clear" }
   formula "t" {
     dough "d" {
       ingredients = { "bread flour" = "1000 g", "water" = "560 g", "salt" = "18 g", "instant yeast" = "10 g" }

@@ -196,6 +196,21 @@ trial "syrup on the stove" {
   }
 }
 
+trial "butter and honey warmed, or boiled" {
+  caution = "hot-sugar"
+  cases = {
+    "60 C"  = "absent"
+    "85 C"  = "absent" # a custard, a chocolate cream
+    "105 C" = "shown"
+  }
+  formula "t" {
+    filling "f" {
+      ingredients = { "honey" = "50 g", "unsalted butter" = "50 g", "whole milk" = "50 g" }
+      steps       = [{ cook = "3 min", to = "$case" }]
+    }
+  }
+}
+
 trial "honey melted with butter" {
   caution = "hot-sugar"
   expect  = "shown"

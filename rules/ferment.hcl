@@ -11,12 +11,13 @@ about = "rise in bulk, in the cold and in the proof, and a dough too warm or too
 rule "bulk-short" {
   on     = "dough"
   level  = "risk"
-  limits = { bulk_e = 0.9 }
-  when   = "dough.has_leaven && !dough.has_culture && dough.is_mixed && dough.is_baked && !dough.is_laminated && dough.ferment_e < limit.bulk_e"
+  limits = { bulk_e = 0.9, sponge_pct = 45, model_factor = 1.4, sugar_pct = 20 }
+  note   = "dough.sugar_pct >= limit.sugar_pct"
+  when   = "dough.has_leaven && !dough.has_culture && dough.is_mixed && dough.is_baked && !dough.is_laminated && dough.prefermented_flour_pct < limit.sponge_pct && dough.family != 'stollen' && (dough.dough_rise_measured ? 1 : limit.model_factor) * dough.ferment_e < limit.bulk_e"
   doubt  = "middle"
   say    = "At the bench the dough is {dough.ferment_e} its size, under {limit.bulk_e}. Rest it longer; if you saw more, write measured = \"1.8 x after 60 min\"."
   why    = "A young dough is bucky: it tears and shrinks at the bench, the crumb is tight and tastes of flour."
-  source = "published cards come to 1.06 to 1.54 by the same model for a doubling: US Armed Forces card D-055, a challah, quantity rolls (computed); 0.9 is a judgement; the model's error is a factor of 1.4, twice the scatter of the cards"
+  source = "published cards come to 1.06 to 1.54 by the same model for a doubling: US Armed Forces card D-055, a challah, quantity rolls (computed); 0.9 is a judgement; a dough whose sponge holds most of the flour has risen there (published sponge doughs rest 10 to 30 min, read); the model's error is a factor of 1.4, twice the scatter of the cards, and so far a dough that was not measured may fall short; under 20 % sugar and more the model is weak evidence; published stollen rest half an hour (read)"
 
   adjust "rest.time" { within = [5, 360] }
   adjust "yeast" { within = [0.3, 3.8] }
@@ -38,9 +39,40 @@ trial "rise of the bulk, measured" {
   }
 }
 
+trial "a sponge with its share of the flour, then 10 min" {
+  rule  = "bulk-short"
+  cases = { "790 g" = "clear", "880 g" = "flagged" } # 47, then 44.3 % in the sponge
+  formula "t" {
+    preferment "sponge" {
+      ingredients = { "bread flour" = "700 g", "water" = "420 g", "instant yeast" = "7 g" }
+      steps       = [{ mix = "2 min", to = "26 C" }, { rest = "3 h", at = "28 C", covered = true }]
+    }
+    dough "d" {
+      ingredients = { "the sponge" = "all", "bread flour" = "$case", "water" = "400 g", "salt" = "28 g" }
+      steps = [
+        { mix = "10 min", to = "26 C" },
+        { rest = "10 min", at = "26 C", covered = true },
+        { shape = "loaf" },
+        { bake = "30 min", at = "200 C" },
+      ]
+    }
+  }
+}
+
+trial "sweet dough, sugar about the share that counts (bulk-short)" {
+  rule  = "bulk-short"
+  cases = { "206 g" = "note", "194 g" = "risk" }
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "540 g", "sugar" = "$case", "salt" = "18 g", "instant yeast" = "20 g" }
+      steps       = [{ mix = "10 min", to = "26 C" }, { rest = "6 min", at = "26 C" }, { shape = "loaf" }, { bake = "30 min", at = "200 C" }]
+    }
+  }
+}
+
 trial "minutes in bulk at 26 C, not measured" {
   rule  = "bulk-short"
-  cases = { "30 min" = "flagged", "38 min" = "flagged", "48 min" = "unsure", "60 min" = "clear" }
+  cases = { "24 min" = "risk", "27 min" = "risk", "36 min" = "unsure", "44 min" = "clear" }
   formula "t" {
     dough "d" {
       ingredients = { "bread flour" = "1000 g", "water" = "560 g", "salt" = "18 g", "instant yeast" = "10 g" }
@@ -156,12 +188,13 @@ trial "a night in the cold is another rule's" {
 rule "proof-short" {
   on     = "proof"
   level  = "risk"
-  limits = { proof_e = 0.7, three_quarter_e = 0.6 }
-  when   = "part.has_leaven && !part.has_culture && part.proof_e < (part.is_laminated || part.family == 'doughnut' ? limit.three_quarter_e : limit.proof_e)"
+  limits = { proof_e = 0.7, three_quarter_e = 0.6, model_factor = 1.4, sugar_pct = 20, note_min = 45 }
+  note   = "(part.is_retarded || part.sugar_pct >= limit.sugar_pct) && part.proof_min >= limit.note_min"
+  when   = "part.has_leaven && !part.has_culture && part.family != 'stollen' && (part.dough_rise_measured ? 1 : limit.model_factor) * part.proof_e < (part.is_laminated || part.family == 'doughnut' ? limit.three_quarter_e : limit.proof_e)"
   doubt  = "middle"
   say    = "The dough proofs to {part.proof_e} its size; {part.is_laminated || part.family == 'doughnut' ? limit.three_quarter_e : limit.proof_e} is the least. Proof it longer; if you saw more, write measured = \"1.8 x after 60 min\"."
   why    = "An under-proofed piece bursts at its seams, springs wild in the oven and stays tight inside."
-  source = "card D-055, one hour at 32 to 38 C, comes to 1.04 to 1.21 by the same model (computed); three-quarter proof for Danish and doughnut: Gisslen, Professional Baking (read); 0.7 and 0.6 are judgements; the model's error is a factor of 1.4, twice the scatter of the cards"
+  source = "card D-055, one hour at 32 to 38 C, comes to 1.04 to 1.21 by the same model (computed); three-quarter proof for Danish and doughnut: Gisslen, Professional Baking (read); 0.7 and 0.6 are judgements; the model's error is a factor of 1.4, twice the scatter of the cards, and so far a dough that was not measured may fall short; after a night in the cold and under 20 % sugar and more the model is weak evidence"
 
   adjust "step.time" { within = [15, 480] }
   adjust "step.at" { within = [20, 35] }
@@ -217,9 +250,24 @@ trial "doughnut proof of 1.42 x measured" {
   }
 }
 
+trial "sweet dough, sugar about the share that counts (proof-short)" {
+  rule  = "proof-short"
+  cases = {
+    "206 g and 47 min" = { expect = "note", sugar = "206 g", time = "47 min" }
+    "194 g and 47 min" = { expect = "risk", sugar = "194 g", time = "47 min" }
+    "206 g and 43 min" = { expect = "risk", sugar = "206 g", time = "43 min" }
+  }
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "540 g", "sugar" = "$sugar", "salt" = "18 g", "instant yeast" = "6 g" }
+      steps       = [{ mix = "10 min", to = "26 C" }, { shape = "loaf" }, { proof = "$time", at = "26 C", as = "pieces 75 g" }, { bake = "30 min", at = "200 C" }]
+    }
+  }
+}
+
 trial "minutes of proof" {
   rule  = "proof-short"
-  cases = { "30 min" = "flagged", "38 min" = "unsure", "46 min" = "clear" }
+  cases = { "22 min" = "risk", "28 min" = "unsure", "33 min" = "clear" }
   formula "t" {
     dough "d" {
       ingredients = { "bread flour" = "1000 g", "water" = "560 g", "salt" = "18 g", "instant yeast" = "10 g" }
@@ -644,10 +692,10 @@ rule "proof-missing" {
   on     = "dough"
   level  = "risk"
   limits = { proof_min = 10 }
-  when   = "dough.has_leaven && dough.is_mixed && dough.is_baked && known(dough.proof_min) && dough.proof_min < limit.proof_min"
+  when   = "dough.has_leaven && dough.is_mixed && dough.is_baked && known(dough.proof_min) && dough.proof_min < limit.proof_min && dough.family != 'stollen'"
   say    = "Between shaping and the heat this dough has {dough.proof_min} to rise, under {limit.proof_min}. Write the proof: its time and its warmth."
   why    = "A piece baked straight from the bench bursts at its seams and stays tight."
-  source = "common practice, no source; published formulas proof 30 min or more"
+  source = "common practice, no source; published formulas proof 30 min or more, stollen apart: two published ones go straight from the bench (read)"
 }
 
 trial "minutes between shaping and the oven" {
@@ -657,6 +705,18 @@ trial "minutes between shaping and the oven" {
     dough "d" {
       ingredients = { "bread flour" = "1000 g", "water" = "560 g", "salt" = "18 g", "instant yeast" = "10 g" }
       steps       = [{ mix = "10 min", to = "26 C" }, { rest = "1 h", at = "26 C" }, { shape = "loaf" }, { proof = "$case", at = "26 C", as = "pieces 75 g" }, { bake = "30 min", at = "200 C" }]
+    }
+  }
+}
+
+trial "a stollen goes straight from the bench" {
+  rule   = "proof-missing"
+  expect = "clear"
+  formula "t" {
+    family = "stollen"
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "560 g", "salt" = "18 g", "instant yeast" = "10 g" }
+      steps       = [{ mix = "10 min", to = "26 C" }, { rest = "1 h", at = "26 C" }, { shape = "stollen" }, { bake = "1 h", at = "180 C" }]
     }
   }
 }

@@ -21,3 +21,9 @@ figure "tin_content" {
   is    = "part.is_filled ? 'dough and filling' : 'dough'"
   means = "what goes into the tin"
 }
+
+figure "is_buttery" {
+  on    = "part"
+  is    = "!(part.family in ['panettone', 'pandoro', 'colomba'])"
+  means = "its butter is to stay cool: doughs that are mixed to an emulsion with yolk are published at 26 to 27 C"
+}

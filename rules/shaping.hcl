@@ -323,8 +323,8 @@ trial "tin, and the milk still a question mark" {
 rule "pieces-uneven" {
   on     = "divide"
   level  = "note"
-  limits = { left_pct = 25, loss_pct = 5 }
-  when   = "known(divide.remainder_pct) && known(formula.pieces) && divide.remainder_pct < 100 && divide.remainder_pct - limit.loss_pct * formula.pieces > limit.left_pct"
+  limits = { left_pct = 25, loss_pct = 5, short_pct = 4 }
+  when   = "known(divide.remainder_pct) && known(formula.pieces) && divide.remainder_pct < 100 - limit.short_pct * formula.pieces && divide.remainder_pct - limit.loss_pct * formula.pieces > limit.left_pct"
   say    = "After the whole pieces {divide.remainder_pct} of a piece is left over, usual losses allowed. Change the weight of the pieces, their number, or the dough."
   why    = "A left-over lump is thrown away, or goes in as one piece that bakes unlike the others."
   source = "mixing and scaling loss up to 5 %: an ingredient maker's baking compendium 13.5 (read); a quarter of a piece as the limit is a judgement"
@@ -339,6 +339,8 @@ trial "dough divided into loaves" {
     "561 g"          = "flagged" # four loaves and 46 % of another
     "554 g"          = "clear"   # four loaves and 44 % of another
     "540 g to 620 g" = "unsure"  # between two weights
+    "340 g"          = "flagged" # three loaves and 83 % of the fourth
+    "346 g"          = "clear"   # the fourth is a little short
   }
   formula "t" {
     makes = "4 loaves"
@@ -376,7 +378,7 @@ rule "sheet-slipped" {
   on     = "sheet"
   level  = "risk"
   limits = { sheet_mm = 35 }
-  when   = "!part.is_filled && sheet.thickness_mm > limit.sheet_mm"
+  when   = "(!part.is_filled || part.is_laminated) && sheet.thickness_mm > limit.sheet_mm"
   say    = "The dough is rolled to {sheet.thickness_mm}; over {limit.sheet_mm} it is a block, not a sheet. Did you mean a tenth of that?"
   why    = "Rings and rounds are cut from 10 to 20 mm; thicker, they fry brown and stay raw inside."
   source = "doughnuts 10 to 20 mm: published formulas (read); the limit is a judgement"
@@ -424,13 +426,24 @@ trial "pieces asked of a coil" {
 rule "divide-slipped" {
   on     = "divide"
   level  = "risk"
-  limits = { factor = 9 }
-  when   = "known(divide.pieces) && known(formula.pieces) && (divide.pieces > limit.factor * formula.pieces || limit.factor * divide.pieces < formula.pieces)"
+  limits = { factor = 9, cut_pct = 40 }
+  when   = "known(divide.cut_pct) && (divide.cut_pct < limit.cut_pct || limit.cut_pct * divide.cut_pct > 10000) || known(divide.pieces) && known(formula.pieces) && (divide.pieces > limit.factor * formula.pieces || limit.factor * divide.pieces < formula.pieces)"
   say    = "The dough divides into {divide.pieces}, and {formula.pieces} are wanted. Did a point slip in the weight of a piece?"
   why    = "A braid takes up to eight ropes a piece; beyond that the figures do not belong together."
   source = "common practice, no source"
 
   adjust "step.measure" {}
+}
+
+trial "four pieces of a weight" {
+  rule  = "divide-slipped"
+  cases = { "155 g" = "flagged", "162 g" = "clear", "1020 g" = "flagged" }
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "560 g", "salt" = "18 g", "instant yeast" = "10 g" }
+      steps       = [{ divide = "$case", pieces = 4 }]
+    }
+  }
 }
 
 trial "loaves divided, ropes or a slip" {
@@ -441,6 +454,59 @@ trial "loaves divided, ropes or a slip" {
     dough "d" {
       ingredients = { "bread flour" = "1000 g", "water" = "560 g", "salt" = "18 g", "instant yeast" = "10 g" }
       steps       = [{ divide = "$case" }]
+    }
+  }
+}
+
+rule "turns-without-cold" {
+  on     = "fold"
+  level  = "risk"
+  when   = "part.is_laminated && part.is_baked && fold.turns_warm > 2"
+  say    = "This is fold {fold.turns_warm} since the dough was last cold; two are the most. Chill it half an hour first, or the butter warms and smears."
+  why    = "Each turn warms the butter and tires the gluten: past 16 to 18 C the layers run together."
+  source = "published croissant and Danish doughs rest cold after one or two turns (read)"
+}
+
+trial "two folds, then the cold" {
+  rule   = "turns-without-cold"
+  expect = "clear"
+  formula "t" {
+    family = "croissant"
+    filling "butter" { ingredients = { "unsalted butter" = "500 g" } }
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "540 g", "salt" = "20 g", "instant yeast" = "12 g" }
+      steps = [
+        { mix = "7 min", to = "22 C" },
+        { chill = "12 h", as = "slab 20 mm" },
+        { fill = "butter" },
+        { fold = 1 },
+        { fold = 1 },
+        { chill = "1 h", as = "slab 20 mm" },
+        { fold = 1 },
+        { bake = "18 min", at = "190 C" },
+      ]
+    }
+  }
+}
+
+trial "three folds in a row" {
+  rule   = "turns-without-cold"
+  expect = "flagged"
+  formula "t" {
+    family = "croissant"
+    filling "butter" { ingredients = { "unsalted butter" = "500 g" } }
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "540 g", "salt" = "20 g", "instant yeast" = "12 g" }
+      steps = [
+        { mix = "7 min", to = "22 C" },
+        { chill = "12 h", as = "slab 20 mm" },
+        { fill = "butter" },
+        { fold = 1 },
+        { fold = 2 },
+        { chill = "1 h", as = "slab 20 mm" },
+        { fold = 1 },
+        { bake = "18 min", at = "190 C" },
+      ]
     }
   }
 }

@@ -373,7 +373,7 @@ func measure(w io.Writer, program *outside.Program, project string, verbose bool
 	defer os.RemoveAll(work)
 
 	// One folder with the kitchens, so that each formula is judged by its own house.
-	for _, top := range []string{"formulas", "testdata/published"} {
+	for _, top := range []string{"formulas", "testdata/published", "testdata/scenarios"} {
 		err := filepath.WalkDir(
 			filepath.Join(project, top),
 			func(path string, e os.DirEntry, err error) error {

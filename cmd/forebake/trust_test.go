@@ -62,8 +62,6 @@ func TestPublishedNamed(t *testing.T) {
 // and three findings a formula at the most. Open answers are counted apart: many of these recipes
 // leave temperatures to the baker.
 func TestPublishedTrust(t *testing.T) {
-	t.Skip("the rules say too much of good work yet")
-
 	paths := publishedFormulas(t)
 	var out, errs bytes.Buffer
 	run(append([]string{"check", "--as", "json"}, paths...), strings.NewReader(""), &out, &errs)
@@ -85,6 +83,7 @@ func TestPublishedTrust(t *testing.T) {
 	count := map[string]int{}
 	for _, f := range report.Findings {
 		switch {
+		case f.Answer == "assumed": // one line of a report tells of all
 		case f.Answer != "flagged":
 			count["unsure"]++
 		case f.Level == "stop":

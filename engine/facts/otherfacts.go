@@ -74,12 +74,21 @@ var ingredientFacts = []Fact{
 		ingredient: func(_ *parts, in *formula.Ingredient) Value { return figure.YesNo(in.Amount.Open) },
 	},
 	{
+		Name:   "is_seasoning",
+		Type:   YesNo,
+		Means:  "of a class whose usual share of such a part is bounded: salt, spice, zest, extract, a wash",
+		Source: larder.BoundBasis,
+		ingredient: func(s *parts, in *formula.Ingredient) Value {
+			return figure.YesNo(s.Part(in.Part).Seasons(in))
+		},
+	},
+	{
 		Name:   "is_weighed",
 		Type:   YesNo,
 		Means:  "its amount is a weight or a percentage, so it goes on the scale",
 		Source: srcGiven,
-		ingredient: func(_ *parts, in *formula.Ingredient) Value {
-			if in.Amount.Open {
+		ingredient: func(s *parts, in *formula.Ingredient) Value {
+			if in.Amount.Open && !s.TakenAsUsual(in) {
 				return figure.Maybe("the amount of \""+in.Name+"\"", in.Place)
 			}
 			return figure.YesNo(
@@ -102,8 +111,8 @@ var ingredientFacts = []Fact{
 		Type:   YesNo,
 		Means:  "given by spoon, cup or jug",
 		Source: srcGiven,
-		ingredient: func(_ *parts, in *formula.Ingredient) Value {
-			if in.Amount.Open {
+		ingredient: func(s *parts, in *formula.Ingredient) Value {
+			if in.Amount.Open && !s.TakenAsUsual(in) {
 				return figure.Maybe("the amount of \""+in.Name+"\"", in.Place)
 			}
 			return figure.YesNo(in.Amount.ByVolume())

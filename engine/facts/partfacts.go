@@ -1,6 +1,7 @@
 package facts
 
 import (
+	"forebake/engine/family"
 	"forebake/engine/figure"
 	"forebake/engine/formula"
 	"forebake/engine/larder"
@@ -433,7 +434,7 @@ var partFacts = []Fact{
 	{
 		Name:   "has_sugar_cooked",
 		Type:   YesNo,
-		Means:  "sugar, honey or syrup is heated in it",
+		Means:  "sugar, honey or syrup in it is heated to 100 C or more; open where no temperature is written",
 		Source: srcGiven,
 		part:   (*part).SugarCooked,
 	},
@@ -478,42 +479,42 @@ var partFacts = []Fact{
 		Unit:   "%",
 		Means:  "lowest true hydration of the family",
 		Source: srcTable,
-		part:   func(p *part) Value { return makeup.LowEnd(p.Family().Hydration) },
+		part:   func(p *part) Value { return makeup.LowEnd(p.Usual().Hydration) },
 	},
 	{
 		Name:   "family_hydration_max_pct",
 		Unit:   "%",
 		Means:  "highest true hydration of the family",
 		Source: srcTable,
-		part:   func(p *part) Value { return makeup.HighEnd(p.Family().Hydration) },
+		part:   func(p *part) Value { return makeup.HighEnd(p.Usual().Hydration) },
 	},
 	{
 		Name:   "family_sugar_max_pct",
 		Unit:   "%",
 		Means:  "highest sugar of the family",
 		Source: srcTable,
-		part:   func(p *part) Value { return makeup.HighEnd(p.Family().Sugar) },
+		part:   func(p *part) Value { return makeup.HighEnd(p.Usual().Sugar) },
 	},
 	{
 		Name:   "family_fat_max_pct",
 		Unit:   "%",
 		Means:  "highest fat of the family; of a laminated dough before the roll-in",
 		Source: srcTable,
-		part:   func(p *part) Value { return makeup.HighEnd(p.Family().Fat) },
+		part:   func(p *part) Value { return makeup.HighEnd(p.Usual().Fat) },
 	},
 	{
 		Name:   "family_sugar_min_pct",
 		Unit:   "%",
 		Means:  "lowest sugar of the family",
 		Source: srcTable,
-		part:   func(p *part) Value { return makeup.LowEnd(p.Family().Sugar) },
+		part:   func(p *part) Value { return makeup.LowEnd(p.Usual().Sugar) },
 	},
 	{
 		Name:   "family_fat_min_pct",
 		Unit:   "%",
 		Means:  "lowest fat of the family; of a laminated dough before the roll-in",
 		Source: srcTable,
-		part:   func(p *part) Value { return makeup.LowEnd(p.Family().Fat) },
+		part:   func(p *part) Value { return makeup.LowEnd(p.Usual().Fat) },
 	},
 	{
 		Name:   "family_egg_min_pct",
@@ -527,14 +528,14 @@ var partFacts = []Fact{
 		Unit:   "%",
 		Means:  "least roll-in fat of the family",
 		Source: srcTable,
-		part:   func(p *part) Value { return makeup.LowEnd(p.Family().RollIn) },
+		part:   func(p *part) Value { return makeup.LowEnd(p.Usual().RollIn) },
 	},
 	{
 		Name:   "family_roll_in_max_pct",
 		Unit:   "%",
 		Means:  "most roll-in fat of the family",
 		Source: srcTable,
-		part:   func(p *part) Value { return makeup.HighEnd(p.Family().RollIn) },
+		part:   func(p *part) Value { return makeup.HighEnd(p.Usual().RollIn) },
 	},
 	{
 		Name:   "roll_in_pct",
@@ -587,11 +588,65 @@ var partFacts = []Fact{
 	},
 
 	{
+		Name:   "family_salt_min_pct",
+		Unit:   "%",
+		Means:  "lowest salt of the family; limits nothing where none is named",
+		Source: srcTable,
+		part: func(p *part) Value {
+			if p.Formula.Family == nil {
+				return makeup.HighEnd(family.Range{})
+			}
+			return makeup.LowEnd(p.Usual().Salt)
+		},
+	},
+	{
+		Name:   "family_hydration_margin_pct",
+		Unit:   "%",
+		Means:  "how soft the family's ends of hydration are, by the formulas counted; 0 where none were",
+		Source: srcMargin,
+		part:   func(p *part) Value { return makeup.Margin(p.Usual().Hydration) },
+	},
+	{
+		Name:   "family_sugar_margin_pct",
+		Unit:   "%",
+		Means:  "how soft the family's ends of sugar are, by the formulas counted; 0 where none were",
+		Source: srcMargin,
+		part:   func(p *part) Value { return makeup.Margin(p.Usual().Sugar) },
+	},
+	{
+		Name:   "family_fat_margin_pct",
+		Unit:   "%",
+		Means:  "how soft the family's ends of fat are, by the formulas counted; 0 where none were",
+		Source: srcMargin,
+		part:   func(p *part) Value { return makeup.Margin(p.Usual().Fat) },
+	},
+	{
+		Name:   "family_egg_margin_pct",
+		Unit:   "%",
+		Means:  "how soft the family's ends of egg are, by the formulas counted; 0 where none were",
+		Source: srcMargin,
+		part:   func(p *part) Value { return makeup.Margin(p.Usual().Egg) },
+	},
+	{
+		Name:   "family_salt_margin_pct",
+		Unit:   "%",
+		Means:  "how soft the family's ends of salt are, by the formulas counted; 0 where none were",
+		Source: srcMargin,
+		part:   func(p *part) Value { return makeup.Margin(p.Usual().Salt) },
+	},
+	{
+		Name:   "family_roll_in_margin_pct",
+		Unit:   "%",
+		Means:  "how soft the family's ends of roll in are, by the formulas counted; 0 where none were",
+		Source: srcMargin,
+		part:   func(p *part) Value { return makeup.Margin(p.Usual().RollIn) },
+	},
+	{
 		Name:   "family_yeast_max_pct",
 		Unit:   "%",
 		Means:  "highest yeast of the family, as instant",
 		Source: srcTable,
-		part:   func(p *part) Value { return makeup.HighEnd(p.Family().Yeast) },
+		part:   func(p *part) Value { return makeup.HighEnd(p.Usual().Yeast) },
 	},
 	{
 		Name:   "family_floor_c",
@@ -791,13 +846,6 @@ var partFacts = []Fact{
 		part:   (*part).LiveStaphMost,
 	},
 	{
-		Name:   "live_level",
-		Type:   Text,
-		Means:  "what that rise calls for: note from 1 log, risk from 2, stop from 3; with raw milk from 0.5, 1 and 2; clear below",
-		Source: "three logs lead from 100/g to 10^5/g; toxin from 10^4/g: BC Centre for Disease Control (read); the steps are a judgement",
-		part:   (*part).LiveLevel,
-	},
-	{
 		Name:   "b_cereus_log",
 		Label:  "rise of B. cereus",
 		Unit:   "log",
@@ -905,6 +953,13 @@ var partFacts = []Fact{
 		Means:  "holds shell egg that is not pasteurised, cooked or not",
 		Source: srcGiven,
 		part:   func(p *part) Value { return p.Has(larder.RawEgg) },
+	},
+	{
+		Name:   "shell_egg_raw",
+		Type:   YesNo,
+		Means:  "holds shell egg that no cook of its own, or of a part that it takes in, brings to 70 C",
+		Source: "FDA Food Code 2022, 3-401.11(A)(2) (read)",
+		part:   (*part).ShellEggLeftRaw,
 	},
 	{
 		Name:   "heated_to_c",

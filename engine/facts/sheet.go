@@ -22,6 +22,8 @@ type Sheet struct {
 	trial      *Sheet // see retry
 	weighed    *Sheet // with every open amount weighed, see Withheld
 	isWeighed  bool   // that one is turned to the formula at hand
+	usual      *Sheet // with every open seasoning at most as usual, see Usual
+	isUsual    bool   // that one is turned to the formula at hand
 	spanning   spanning
 }
 
@@ -36,7 +38,7 @@ func NewSheet(f *formula.Formula, k *kitchen.Kitchen) *Sheet {
 // a worker.
 func (s *Sheet) Reset(f *formula.Formula, k *kitchen.Kitchen) {
 	s.Sheet.Reset(f, k)
-	s.isWeighed, s.spanning.known = false, false
+	s.isWeighed, s.isUsual, s.spanning.known = false, false, false
 	counts := [...]int{
 		OnFormula:    1,
 		OnPart:       len(f.Parts),
@@ -165,6 +167,41 @@ func (s *Sheet) weighAll() {
 		s.weighed.Reset(s.Formula, s.Kitchen)
 		s.weighed.Pinned = all
 	}
+}
+
+// Usual is the sheet with each open seasoning between nothing and the most that is usual of its
+// class; nil where no open amount is so bounded.
+func (s *Sheet) Usual() *Sheet {
+	if s.isUsual {
+		if s.usual == nil || s.usual.Pinned == nil {
+			return nil
+		}
+		return s.usual
+	}
+	s.isUsual = true
+	var pins map[*formula.Ingredient]Interval
+	for _, p := range s.Formula.Parts {
+		for _, in := range p.Ingredients {
+			if g, ok := s.Part(p).MostUsual(in); ok {
+				if pins == nil {
+					pins = map[*formula.Ingredient]Interval{}
+				}
+				pins[in] = figure.Between(0, g)
+			}
+		}
+	}
+	if s.usual == nil {
+		if pins == nil {
+			return nil
+		}
+		s.usual = &Sheet{}
+	}
+	s.usual.Reset(s.Formula, s.Kitchen)
+	s.usual.Pinned = pins
+	if pins == nil {
+		return nil
+	}
+	return s.usual
 }
 
 // Weighing is what Settles would cost on this formula, in ingredients looked at: it reckons the

@@ -8,6 +8,7 @@ import (
 	"forebake/engine/formula"
 	"forebake/engine/larder"
 	"forebake/engine/makeup"
+	"forebake/engine/quantity"
 )
 
 // Facts about what is missing, doubled or slipped.
@@ -51,6 +52,8 @@ func usualShare(s *parts, in *formula.Ingredient) (usual Interval, of makeup.Com
 		usual = figure.Between(10, 80)
 	case larder.ClassSpice:
 		usual = figure.Between(0.02, 1.5)
+	case larder.ClassLeaven:
+		usual = figure.Between(0.2, 2.5)
 	default:
 		return Interval{}, makeup.Flour, false
 	}
@@ -92,11 +95,40 @@ func slip(s *parts, in *formula.Ingredient) (factor float64, sure bool) {
 }
 
 func tenfoldSlip(s *parts, in *formula.Ingredient) Value {
+	if s.TakenAsUsual(in) {
+		return figure.YesNo(false)
+	}
 	factor, sure := slip(s, in)
 	if !sure {
 		return figure.Maybe("the amount of \""+in.Name+"\"", in.Place)
 	}
 	return figure.YesNo(factor != 1)
+}
+
+// turnsWarm counts the folds of a part since a wait in the cold.
+func turnsWarm(step *formula.Step) Value {
+	sum := figure.Interval{}
+	for _, other := range step.Part.Steps[:step.Index+1] {
+		switch {
+		case other.Verb.Waits() && other.Verb.Cools():
+			sum = figure.Interval{}
+		case !other.Verb.Turns():
+		case other.Measure.Set && other.Measure.Kind == quantity.Count:
+			sum = sum.Add(other.Measure.Interval)
+		default:
+			sum = sum.Add(figure.Point(1))
+		}
+	}
+	return figure.ValueOf(sum)
+}
+
+// cutPct is the weight of the pieces that a step divides a dough into, on that of the dough.
+func cutPct(s *parts, step *formula.Step) Value {
+	if step.Pieces == nil || !step.Measure.Set || step.Measure.Kind != quantity.Mass {
+		return figure.Absent("the number and the weight of the pieces", step.Place)
+	}
+	dough := s.Part(step.Part).Grams(makeup.Mass)
+	return figure.ValueOf(step.Measure.Interval.Mul(step.Pieces.Interval).Div(dough).Scale(100))
 }
 
 func meant(s *parts, in *formula.Ingredient) Value {
@@ -120,7 +152,7 @@ func familyEggMin(p *part) Value {
 	if p.Family().EggIsYolk {
 		return figure.ValueOf(Interval{})
 	}
-	return makeup.LowEnd(p.Family().Egg)
+	return makeup.LowEnd(p.Usual().Egg)
 }
 
 func mixMinutes(p *part) Value {

@@ -50,13 +50,14 @@ const (
 )
 
 const (
-	srcAdd   = "sum over the ingredients, make-up from the larder"
-	srcPct   = "baker's percentage: on the part's total flour, preferment flour included (trade definition)"
-	srcHyd   = "trade definition of hydration; make-ups mostly USDA National Nutrient Database SR 28"
-	srcOsm   = "Voica & Codina on inversion, Loveday & Winger (2007) on osmotic pressure; bound water 0.12 of the flour is an assumption"
-	srcTemp  = "cardinal temperatures with inflection, Rosso (1993), fitted to four relative rates; doubling 1.25 after Armed Forces card D-055"
-	srcGiven = "as written in the formula"
-	srcTable = "family range table"
+	srcAdd    = "sum over the ingredients, make-up from the larder"
+	srcPct    = "baker's percentage: on the part's total flour, preferment flour included (trade definition)"
+	srcHyd    = "trade definition of hydration; make-ups mostly USDA National Nutrient Database SR 28"
+	srcOsm    = "Voica & Codina on inversion, Loveday & Winger (2007) on osmotic pressure; bound water 0.12 of the flour is an assumption"
+	srcTemp   = "cardinal temperatures with inflection, Rosso (1993), fitted to four relative rates; doubling 1.25 after Armed Forces card D-055"
+	srcGiven  = "as written in the formula"
+	srcTable  = "family range table, as wide as the published formulas counted since"
+	srcMargin = "a quarter of the span of the published formulas, never under a floor of each quantity (derived)"
 )
 
 const srcLaw = "the code that the house file names, or the strictest of those known"

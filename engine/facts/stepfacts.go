@@ -312,7 +312,7 @@ var stepFacts = []Fact{
 		Label:  "middle at its end",
 		Unit:   "C",
 		of:     (*formula.Verb).Bakes,
-		Means:  "the same, in the middle of the model",
+		Means:  "the same, half way between the middle of the model and its slow end",
 		Source: srcBake,
 		Error:  "factor 1.5 in time",
 		Settle: settleCore,
@@ -321,10 +321,18 @@ var stepFacts = []Fact{
 	{
 		Name:   "holds_raw_meat",
 		Type:   YesNo,
-		of:     (*formula.Verb).Bakes,
-		Means:  "meat or fish that its own steps do not cook goes into the bake",
+		of:     (*formula.Verb).HeatsThrough,
+		Means:  "meat or fish that its own steps do not cook goes into the bake, or into the fat",
 		Source: srcGiven,
 		step:   (*parts).HoldsRawMeat,
+	},
+	{
+		Name:   "holds_uncooked_meat",
+		Type:   YesNo,
+		of:     (*formula.Verb).HeatsThrough,
+		Means:  "the same, without ham, sausage and fish that were bought cooked",
+		Source: srcGiven,
+		step:   (*parts).HoldsUncookedMeat,
 	},
 	{
 		Name:   "is_fried_well",
@@ -353,7 +361,7 @@ var stepFacts = []Fact{
 	{
 		Name:   "wants_kill",
 		Type:   YesNo,
-		of:     (*formula.Verb).Bakes,
+		of:     (*formula.Verb).HeatsThrough,
 		Means:  "a filling in it is raw, or needs control and was never cooked",
 		Source: srcGiven,
 		step:   func(sh *parts, s *formula.Step) Value { return figure.YesNo(len(sh.WantKill(s)) > 0) },
@@ -665,6 +673,22 @@ var stepFacts = []Fact{
 		},
 	},
 
+	{
+		Name:   "turns_warm",
+		Unit:   "folds",
+		of:     (*formula.Verb).Turns,
+		Means:  "folds since the dough was last in the cold, these included",
+		Source: srcGiven,
+		step:   func(_ *parts, s *formula.Step) Value { return turnsWarm(s) },
+	},
+	{
+		Name:   "cut_pct",
+		Unit:   "%",
+		of:     (*formula.Verb).Divides,
+		Means:  "weight of all its pieces on that of the dough, where both their number and their weight are written",
+		Source: srcAdd,
+		step:   cutPct,
+	},
 	{
 		Name:   "pieces",
 		Unit:   "pieces",

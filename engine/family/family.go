@@ -16,6 +16,7 @@ type Range struct {
 	Known   bool    // false if no source was found; the other fields are then zero
 	Lo, Hi  float64 // % on total flour, unless the field says otherwise; Lo < Hi
 	Typical float64 // in [Lo, Hi]; 0 if no source gives one
+	Margin  float64 // in the unit of Lo: how soft the ends are; see Usual
 	Source  string
 	Basis   string // basis of Lo and Hi: read, derived or computed
 }
@@ -64,14 +65,16 @@ func Find(name string) (*Family, bool) {
 		}
 	}
 	key := fold(name)
-	for i := range families {
-		f := &families[i]
-		if fold(f.Name) == key {
-			return f, true
-		}
-		for _, a := range f.Aliases {
-			if fold(a) == key {
+	for _, list := range [...][]Family{families[:], counted} {
+		for i := range list {
+			f := &list[i]
+			if fold(f.Name) == key {
 				return f, true
+			}
+			for _, a := range f.Aliases {
+				if fold(a) == key {
+					return f, true
+				}
 			}
 		}
 	}

@@ -471,8 +471,12 @@ var nearestByMakeUp = map[string]string{
 // Letter case, spaces and hyphens do not count, nor which alias of a family is used.
 func PracticeOf(family, quantity string) (Practice, bool) {
 	key := fold(family)
-	if f, ok := Find(family); ok {
-		key = fold(f.Name)
+	for i := range families {
+		for _, a := range families[i].Aliases {
+			if fold(a) == key {
+				key = fold(families[i].Name)
+			}
+		}
 	}
 	for _, p := range practices {
 		if p.Quantity == quantity && fold(p.Family) == key {
@@ -512,8 +516,13 @@ func (p Practice) Edge(x float64) Edge {
 func Nearest(name string) (*Family, bool) {
 	key := fold(name)
 	for more, known := range nearestByMakeUp {
-		if fold(more) == key {
-			return Find(known)
+		if fold(more) != key {
+			continue
+		}
+		for i := range families {
+			if families[i].Name == known {
+				return &families[i], true
+			}
 		}
 	}
 	return nil, false

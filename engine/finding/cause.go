@@ -9,8 +9,9 @@ import (
 
 // Cause is one thing that leaves answers open: "salt has no amount".
 type Cause struct {
-	Text  string
-	Place source.Place
+	Text    string
+	Place   source.Place
+	Assumed bool // not waited for: what was taken in its stead
 }
 
 // Waiting is a cause with what waits for it.

@@ -46,10 +46,13 @@ const (
 	Flagged
 	Unsure // a figure is missing, or the answer turns inside its error or range
 	Waived // set aside by the house, with a reason
+	// Assumed is an answer that an open amount of a seasoning leaves open, and that is clear while the
+	// amount is no more than usual of its class.
+	Assumed
 )
 
 // AnswerNames are the answers as written, by Answer.
-var AnswerNames = []string{"clear", "flagged", "unsure", "waived"}
+var AnswerNames = []string{"clear", "flagged", "unsure", "waived", "assumed"}
 
 func (a Answer) String() string { return AnswerNames[a] }
 
@@ -167,6 +170,7 @@ type Totals struct {
 // Count adds a finding to the totals.
 func (t *Totals) Count(f *Finding) {
 	switch {
+	case f.Answer == Assumed: // one line of the report tells of all
 	case f.Answer == Unsure:
 		t.Unsure++
 	case f.Answer == Waived:

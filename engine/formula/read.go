@@ -59,12 +59,8 @@ func Read(r *reading.Reader, b *hclsyntax.Block, opts Options) *Formula {
 	r.Known(b.Body, "a formula", FormulaKeys, KindNames)
 	if a := b.Body.Attributes["family"]; a != nil {
 		if name, at, ok := r.Text(a.Expr, "family"); ok {
-			near, more := family.Nearest(name)
-			if f.Family, ok = family.Find(name); !ok && more {
-				r.Fault(at, "the range table has no ranges of %q; nearest by make-up: write %q",
-					name, near.Name)
-			} else if !ok {
-				r.Unknown(at, "family", name, "the range table", family.Names())
+			if f.Family, ok = family.Find(name); !ok {
+				r.Unknown(at, "family", name, "the range table", family.Known())
 			}
 		}
 	}

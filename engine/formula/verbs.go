@@ -433,6 +433,9 @@ func (v *Verb) Options() []string {
 	return names
 }
 
+// Turns reports whether the step is told by its time or by a count of folds.
+func (v *Verb) Turns() bool { return v.own.count && v.own.kinds == forTime }
+
 // ownValue says what may stand behind the verb itself: rest = "1 h", sheet = "5 mm".
 type ownValue struct {
 	kinds quantity.Kinds

@@ -83,6 +83,36 @@ func (s *Sheet) Pieces() Value {
 	return figure.Absent("makes = \"24 pieces\"", s.Formula.Place)
 }
 
+// cutUp is the number of lumps that a dough is divided into by weight, where it is written beside
+// the weight of one.
+func (s *Sheet) cutUp() *formula.Given {
+	for _, p := range s.Formula.Parts {
+		for _, step := range p.Steps {
+			if step.Verb.Divides() && step.Measure.Set && step.Measure.Kind == quantity.Mass {
+				return step.Pieces
+			}
+		}
+	}
+	return nil
+}
+
+// cutToWish reports whether the dough is divided into pieces of the very weight that is asked for,
+// before a filling goes in: then the wish is of dough alone.
+func (s *Sheet) cutToWish() bool {
+	each := s.Formula.Makes.Each
+	for _, p := range s.Formula.Parts {
+		for _, step := range p.Steps {
+			switch {
+			case step.Uses != nil && step.Verb.Fills():
+				return false
+			case step.Verb.Divides() && step.Measure.Set && step.Measure.Kind == quantity.Mass:
+				return each.Set && step.Measure.Lo == each.Lo && step.Measure.Hi == each.Hi
+			}
+		}
+	}
+	return false
+}
+
 // PieceAsked is the weight of one piece that the formula asks for.
 func (s *Sheet) PieceAsked() Value {
 	if m := s.Formula.Makes; m.Each.Set {
@@ -114,6 +144,9 @@ func (s *Sheet) PieceGrams() Value {
 // off. Both ends rise with the dough and fall with what is asked.
 func (s *Sheet) MakesGap() Value {
 	n, each := s.Pieces(), s.PieceAsked()
+	if cut := s.cutUp(); cut != nil && !s.Formula.Makes.Each.Set {
+		n = Given(*cut, "", cut.Place) // strands of a plait are no pieces of it
+	}
 	asked := Interval{}
 	switch {
 	case s.Formula.Makes.Total.Set:
@@ -126,7 +159,7 @@ func (s *Sheet) MakesGap() Value {
 		asked = n.Interval().Mul(each.Interval())
 	}
 	dough, filling := s.KindMass(formula.Dough), Interval{}
-	if s.Formula.Makes.Each.Set || s.Formula.Makes.Total.Set {
+	if (s.Formula.Makes.Each.Set || s.Formula.Makes.Total.Set) && !s.cutToWish() {
 		filling = s.Spread() // the weight asked for is that of the filled piece
 	}
 	gap := func(dough, filling, asked float64) float64 {

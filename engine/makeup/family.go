@@ -32,7 +32,16 @@ func (p *Part) FamilyEgg() Value {
 	if p.Family().EggIsYolk {
 		return HighEnd(family.Range{})
 	}
-	return HighEnd(p.Family().Egg)
+	return HighEnd(p.Usual().Egg)
+}
+
+// Usual is Family by the ranges that a dough is judged by.
+func (p *Part) Usual() *family.Family { return p.Family().Usual() }
+
+// Margin is how soft the ends of a range of the family are, 0 where no published formulas were
+// counted.
+func Margin(r family.Range) Value {
+	return Value{Lo: r.Margin, Hi: r.Margin, Mid: r.Margin, Origin: figure.AsGiven}
 }
 
 // LowEnd is the low end of a range of the family, 0 where it has no figure.

@@ -53,6 +53,12 @@ func Given(g formula.Given, what string, at source.Place) Value {
 // Part is a part of the formula on this sheet.
 func (s *Sheet) Part(p *formula.Part) *Part { return &s.parts[p.Serial] }
 
+// TakenAsUsual reports whether a span stands for an open amount: no more than is usual of its class.
+func (s *Sheet) TakenAsUsual(in *formula.Ingredient) bool {
+	g, ok := s.Pinned[in]
+	return ok && g.Lo < g.Hi
+}
+
 // Mass gives an ingredient's mass, as pinned while looking for what settles a fact.
 func (s *Sheet) Mass(in *formula.Ingredient) formula.Mass {
 	if g, ok := s.Pinned[in]; ok {

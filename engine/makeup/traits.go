@@ -9,18 +9,48 @@ import (
 	"forebake/engine/larder"
 )
 
-// SugarCooked reports whether a syrup, or a filling, topping or wash with sugar, honey or jam in
-// it, is heated. A dough that is fried is another matter.
+// boilingSugarC is where a sugar syrup boils at the least, C: it counts as hot from there on.
+const boilingSugarC = 100
+
+// SugarCooked reports whether a cook or a melt heats sugar, honey or syrup of the part to
+// boilingSugarC or more. Without a temperature the answer is open, since it may.
 func (p *Part) SugarCooked() Value {
-	if p.IsDough() || !p.HasStep((*formula.Verb).Cooks) && !p.HasStep((*formula.Verb).Melts) {
-		return figure.YesNo(false)
+	out := figure.YesNo(false)
+	if p.IsDough() {
+		return out
 	}
-	for _, in := range p.Ingredients {
-		if in.Item != nil && (in.Item.Class == larder.ClassSugar || in.Item.Is(larder.Pectin)) {
+	for _, step := range p.Steps {
+		if !step.Verb.Cooks() && !step.Verb.Melts() || !p.sugarIn(step) {
+			continue
+		}
+		hottest, known := figure.Interval{}, false
+		for _, at := range []formula.Given{step.To, step.Core} {
+			if at.Set {
+				hottest, known = figure.Interval{Lo: max(hottest.Lo, at.Lo), Hi: max(hottest.Hi, at.Hi)}, true
+			}
+		}
+		if r := step.Reading; r != nil && r.Temp.Set {
+			hottest, known = figure.Interval{Lo: max(hottest.Lo, r.Temp.Lo), Hi: max(hottest.Hi, r.Temp.Hi)}, true
+		}
+		switch {
+		case known && hottest.Lo >= boilingSugarC:
 			return figure.YesNo(true)
+		case !known || hottest.Hi >= boilingSugarC:
+			out = figure.Maybe("to = \"85 C\" in this "+step.Verb.Name, step.Place)
 		}
 	}
-	return figure.YesNo(p.Kind == formula.Syrup)
+	return out
+}
+
+// sugarIn reports whether a step heats sugar, honey, syrup or jam with pectin; a part that is
+// called a syrup is taken for one.
+func (p *Part) sugarIn(step *formula.Step) bool {
+	found := p.Kind == formula.Syrup
+	for _, in := range p.Ingredients {
+		found = found || TakesIn(step, in) && in.Item != nil &&
+			(in.Item.Class == larder.ClassSugar || in.Item.Is(larder.Pectin))
+	}
+	return found
 }
 
 // ActiveDry is the first active dry yeast among the ingredients, nil where there is none.

@@ -221,11 +221,11 @@ func (p *markdownPage) findings(list []*finding.Finding) {
 	var open, waived []*finding.Finding
 	flagged := 0
 	for _, f := range serious(list) {
-		if p.fold >= 2 && (f.Answer == finding.Unsure || word(f) == "note") {
+		if p.fold >= 2 && (f.Answer == finding.Unsure || f.Answer == finding.Assumed || word(f) == "note") {
 			continue
 		}
 		switch f.Answer {
-		case finding.Unsure:
+		case finding.Unsure, finding.Assumed:
 			open = append(open, f)
 			continue
 		case finding.Waived:

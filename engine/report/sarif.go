@@ -491,7 +491,7 @@ func (s *sarif) result(f *finding.Finding) sarifResult {
 		text += " " + doubt(f)
 	}
 	setAsideOpen := f.Answer == finding.Waived && f.Reason != "" && !f.Doubt
-	if f.Answer == finding.Unsure || setAsideOpen {
+	if f.Answer == finding.Unsure || f.Answer == finding.Assumed || setAsideOpen {
 		// Sections 3.27.9 and 3.27.10: an answer that lacks a figure is open, and has no level.
 		r.Kind, r.Level = "open", "none"
 		text += "."

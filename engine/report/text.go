@@ -326,7 +326,7 @@ func (t *text) findings(list []*finding.Finding) {
 	var flagged, open, waived []*finding.Finding
 	for _, f := range serious(list) {
 		switch f.Answer {
-		case finding.Unsure:
+		case finding.Unsure, finding.Assumed:
 			open = append(open, f)
 		case finding.Waived:
 			waived = append(waived, f)
@@ -447,6 +447,9 @@ func waiting(w finding.Waiting) string {
 	rules := strings.Join(w.Rules[:min(len(w.Rules), maxWaiting)], ", ")
 	if more := len(w.Rules) - maxWaiting; more > 0 {
 		rules += fmt.Sprintf(" and %d more", more)
+	}
+	if w.Assumed {
+		return fmt.Sprintf("%d more clear by that (%s)", w.Answers, rules)
 	}
 	return fmt.Sprintf("%d %s for it (%s)", w.Answers, waits, rules)
 }

@@ -9,6 +9,8 @@ import (
 	"forebake/engine/figure"
 	"forebake/engine/finding"
 	"forebake/engine/formula"
+	"forebake/engine/larder"
+	"forebake/engine/source"
 )
 
 // Bounds of the work on one formula and of what comes of it, so that no pack makes the checker run
@@ -21,6 +23,7 @@ const (
 // Judge judges rules on the subjects of one formula at a time. It belongs to one goroutine.
 type Judge struct {
 	judge expr.Judge
+	usual expr.Judge // on the sheet with open seasonings as usual
 
 	// What is left of MaxWeighing for the formula, and what one more look costs; -1 while that is
 	// not known.
@@ -53,14 +56,72 @@ func (j *Judge) Findings(rule *Rule, out []*finding.Finding) []*finding.Finding 
 		if len(out) > MaxFindings {
 			return
 		}
-		if a, doubt := j.answerOn(rule, x, rule.Limits); a != finding.Clear {
-			out = append(out, j.finding(rule, x, a, doubt))
+		a, doubt := j.answerOn(rule, x, rule.Limits)
+		if a == finding.Clear {
+			return
 		}
+		f := j.finding(rule, x, a, doubt)
+		if a == finding.Unsure {
+			switch j.asUsual(rule, x) {
+			case figure.No:
+				f.Answer = finding.Assumed
+				f.Causes = []finding.Cause{j.bounded()}
+			case figure.Yes:
+				f = j.flaggedAsUsual(rule, x)
+			}
+		}
+		out = append(out, f)
 	})
 	if rule.Once {
 		return once(out, from)
 	}
 	return out
+}
+
+// asUsual is the answer of a rule that cannot be answered, while each open seasoning is no more than
+// usual. A food-safety rule takes nothing as usual.
+func (j *Judge) asUsual(rule *Rule, x facts.Subject) figure.Truth {
+	usual := j.judge.Sheet().Usual()
+	if usual == nil || rule.Safety {
+		return figure.Open
+	}
+	j.usual.Open(usual)
+	t := j.usual.Holds(rule.When, x, rule.Limits)
+	if t == figure.Open && rule.Middle && j.usual.Likely(rule.When, x, rule.Limits) == figure.No {
+		return figure.No
+	}
+	return t
+}
+
+// flaggedAsUsual words a finding that holds while each open seasoning is no more than usual, with the
+// figures that it then has.
+func (j *Judge) flaggedAsUsual(rule *Rule, x facts.Subject) *finding.Finding {
+	written := j.judge.Sheet()
+	j.judge.Open(written.Usual())
+	f := j.finding(rule, x, finding.Flagged, false)
+	j.judge.Open(written)
+	return f
+}
+
+// bounded says which amounts are taken as usual, at the first of them.
+func (j *Judge) bounded() finding.Cause {
+	var at source.Place
+	var names []string
+	s := j.judge.Sheet()
+	for _, p := range j.formula().Parts {
+		for _, in := range p.Ingredients {
+			g, ok := s.Part(p).MostUsual(in)
+			if !ok {
+				continue
+			}
+			if len(names) == 0 {
+				at = in.Place
+			}
+			names = append(names, fmt.Sprintf("%s up to %.3g g", in.Name, g))
+		}
+	}
+	return finding.Cause{Text: "taken as usual since no amount is written (" + larder.BoundBasis +
+		"): " + strings.Join(names, ", "), Place: at, Assumed: true}
 }
 
 // once folds what a rule found on several subjects of a formula into the first of them. Unsure

@@ -63,15 +63,16 @@ func (s *Sheet) CoreSlow(step *formula.Step) Value {
 	return v
 }
 
-// CoreUsual is CoreReached at the middle of the model, or at the low end of what is written: the
-// figure that a stop goes by.
+// CoreUsual is CoreReached half way between the middle of the model and its slow end, or at the low
+// end of what is written: the figure that a stop goes by. At the middle alone every second such
+// bake would lie under it (judgement).
 func (s *Sheet) CoreUsual(step *formula.Step) Value {
 	v := s.CoreReached(step)
 	if v.Absent {
 		return v
 	}
 	if v.Origin == figure.ByModel {
-		v.Lo = v.Mid
+		v.Lo = (v.Lo + v.Mid) / 2
 	}
 	v.Mid, v.Hi = v.Lo, v.Lo
 	return v
@@ -93,6 +94,29 @@ func (p *Part) IsRich() Value {
 // HoldsRawMeat reports whether raw meat or fish goes into the bake, in the dough or in a filling.
 func (s *Sheet) HoldsRawMeat(step *formula.Step) Value {
 	raw := func(p *Part) bool { return !p.CooksAll() && p.controls(larder.ControlMeat, larder.ControlFish) }
+	found := raw(s.Part(step.Part))
+	for _, other := range step.Part.Steps[:step.Index] {
+		found = found || other.Uses != nil && raw(s.Part(other.Uses))
+	}
+	return figure.YesNo(found)
+}
+
+// HoldsUncookedMeat is HoldsRawMeat without ham, cooked sausage and other meat that was bought cooked.
+func (s *Sheet) HoldsUncookedMeat(step *formula.Step) Value {
+	raw := func(p *Part) bool {
+		if p.CooksAll() {
+			return false
+		}
+		for _, q := range p.Contents() {
+			for _, in := range q.Part.Ingredients {
+				if it := in.Item; it != nil && !it.Is(larder.Cooked) &&
+					(it.ControlOf() == larder.ControlMeat || it.ControlOf() == larder.ControlFish) {
+					return true
+				}
+			}
+		}
+		return false
+	}
 	found := raw(s.Part(step.Part))
 	for _, other := range step.Part.Steps[:step.Index] {
 		found = found || other.Uses != nil && raw(s.Part(other.Uses))
@@ -127,28 +151,60 @@ func FriedWell(step *formula.Step) Value {
 	)
 }
 
-// IsReheat reports whether a cook heats again what was cooked and cooled, and it is held warm after
-// it.
+// IsReheat reports whether a cook heats again what was cooked and cooled, in the part or in one that
+// it takes in, and it is held warm after it, there or where it is taken in or put on.
 func (s *Sheet) IsReheat(step *formula.Step) Value {
-	cooked, cooled := false, false
-	for _, other := range step.Part.Steps[:step.Index] {
-		switch {
-		case other.HeatsAll():
-			cooked, cooled = true, false
-		case cooked && other.Verb.Waits():
-			at := s.AroundStep(other)
-			cooled = cooled || !at.Absent && at.Hi < s.limits().FirstToC.Value || other.Verb.Cools()
-		}
-	}
-	if !cooled || !step.HeatsAll() {
+	if !step.HeatsAll() || !s.cooledAgain(step.Part, step.Index) {
 		return figure.YesNo(false)
 	}
-	for _, other := range step.Part.Steps[step.Index+1:] {
-		if at := s.AroundStep(other); other.Verb.Waits() && !at.Absent && at.Hi > meantHotC {
-			return figure.YesNo(true)
+	return figure.YesNo(s.heldWarm(step.Part, step.Index+1))
+}
+
+// cooledAgain reports whether a part was cooked and then cooled before one of its steps, or was so
+// when it was taken in.
+func (s *Sheet) cooledAgain(p *formula.Part, before int) bool {
+	cooked, cooled := false, false
+	for _, in := range p.Ingredients {
+		if in.Of != nil && s.cooledAgain(in.Of, len(in.Of.Steps)) {
+			cooked, cooled = true, true
 		}
 	}
-	return figure.YesNo(false)
+	for _, step := range p.Steps[:before] {
+		switch {
+		case step.HeatsAll():
+			cooked, cooled = true, false
+		case cooked && step.Verb.Waits():
+			at := s.AroundStep(step)
+			cooled = cooled || !at.Absent && at.Hi < s.limits().FirstToC.Value || step.Verb.Cools()
+		}
+	}
+	return cooled
+}
+
+// heldWarm reports whether a wait of the part from one of its steps on is meant to keep it hot, or a
+// wait of a part that takes it in or is spread with it after the heat.
+func (s *Sheet) heldWarm(p *formula.Part, from int) bool {
+	for _, step := range p.Steps[from:] {
+		if step.Verb.HeatsThrough() {
+			return false
+		}
+		if at := s.AroundStep(step); step.Verb.Waits() && !at.Absent && at.Hi > meantHotC {
+			return true
+		}
+	}
+	for _, q := range s.Formula.Parts {
+		for _, in := range q.Ingredients {
+			if in.Of == p && s.heldWarm(q, 0) {
+				return true
+			}
+		}
+		for i, step := range q.Steps {
+			if step.Uses == p && s.heldWarm(q, i+1) {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // meantHotC is where a hold is meant to keep food hot, C (common practice).

@@ -84,16 +84,6 @@ func (p *Part) LiveStaphMost() Value {
 	return v
 }
 
-// LiveLevel is the level that the rise of S. aureus in a live dough calls for: clear, note, risk or
-// stop, by microbe.StaphBudget, or by RawMilkBudget where raw milk is in it.
-func (p *Part) LiveLevel() Value {
-	budget := microbe.StaphBudget
-	if p.HasRawMilk().Lo == 1 {
-		budget = microbe.RawMilkBudget
-	}
-	return figure.Text(budget.Level(figure.Exactly(p.LiveStaph().Hi)).String())
-}
-
 // HasRawMilk reports whether milk that was not pasteurised, or cheese of it, is in the part.
 func (p *Part) HasRawMilk() Value { return figure.YesNo(p.controls(larder.ControlRawMilk)) }
 

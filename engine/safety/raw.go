@@ -188,6 +188,10 @@ func (p *Part) FlourEatenRaw() Value {
 	return raw
 }
 
+// ShellEggLeftRaw reports whether the part holds shell egg, not pasteurised, that neither its own
+// cooks nor those of the parts that it takes in have cooked.
+func (p *Part) ShellEggLeftRaw() Value { return p.Raw(larder.RawEgg, EggCookC) }
+
 // AlcoholLast reports whether something with a spirit in it goes on after the bake, or into what is
 // never baked.
 func (s *Sheet) AlcoholLast() Value {

@@ -1,9 +1,8 @@
 package safety
 
 import (
-	"slices"
-
 	"forebake/engine/figure"
+	"forebake/engine/formula"
 	"forebake/engine/larder"
 	"forebake/engine/makeup"
 	"forebake/engine/science/microbe"
@@ -14,11 +13,11 @@ import (
 const jarDays = 1
 
 // sealed is the class without air that the part belongs to. The days and the temperature are those
-// of the waits of its own steps.
+// of the waits of its steps, and of the steps of what it takes in.
 func (p *Part) sealed() (class microbe.Sealed, days, warmestC float64, ok bool) {
 	cold := p.sheet.limits().ColdC.Value
 	coveredWarm := 0.0
-	for _, step := range p.Steps {
+	for _, step := range p.allSteps() {
 		if !step.Verb.Waits() {
 			continue
 		}
@@ -36,25 +35,41 @@ func (p *Part) sealed() (class microbe.Sealed, days, warmestC float64, ok bool) 
 	if days == 0 {
 		return 0, 0, 0, false
 	}
-	oil := Interval{}
-	wet := p.controls(larder.ControlOilInfusion)
-	for _, in := range p.Ingredients {
-		if in.Item == nil {
-			continue
-		}
-		if in.Item.Class == larder.ClassFat && in.Item.Traits&larder.MilkFat == 0 {
-			oil = oil.Add(p.sheet.Amount(in))
-		}
-		wet = wet || slices.Contains([]larder.Control{larder.ControlRawVegetable,
-			larder.ControlCookedVegetable, larder.ControlUndeclared}, in.Item.ControlOf())
-	}
+	oil := p.oilMost()
+	wet := p.controls(larder.ControlOilInfusion, larder.ControlRawVegetable,
+		larder.ControlCookedVegetable, larder.ControlUndeclared)
 	switch {
-	case wet && (p.controls(larder.ControlOilInfusion) || oil.Hi > p.Grams(makeup.Mass).Lo/2):
+	case wet && (p.controls(larder.ControlOilInfusion) || oil > p.Grams(makeup.Mass).Lo/2):
 		return microbe.OilInfusion, days, warmestC, true
 	case p.controls(larder.ControlLowAcidJar) || p.IsCooked() && coveredWarm > jarDays && p.NeedsControl().Hi == 1:
 		return microbe.LowAcidJar, days, warmestC, warmestC > cold
 	}
 	return 0, 0, 0, false
+}
+
+// allSteps are the part's own steps, and before them those of the parts that it takes in.
+func (p *Part) allSteps() []*formula.Step {
+	var out []*formula.Step
+	for _, in := range p.Ingredients {
+		if in.Of != nil {
+			out = append(out, p.sheet.Part(in.Of).allSteps()...)
+		}
+	}
+	return append(out, p.Steps...)
+}
+
+// oilMost is the most oil in the part, g, that of the parts it takes in with it.
+func (p *Part) oilMost() float64 {
+	sum := 0.0
+	for _, in := range p.Ingredients {
+		switch {
+		case in.Of != nil:
+			sum += p.sheet.Part(in.Of).oilMost()
+		case in.Item != nil && in.Item.Class == larder.ClassFat && in.Item.Traits&larder.MilkFat == 0:
+			sum += p.sheet.Amount(in).Hi
+		}
+	}
+	return sum
 }
 
 // Botulinum is the level that C. botulinum calls for in the part: clear, risk or stop.

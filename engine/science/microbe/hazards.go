@@ -1,9 +1,5 @@
 package microbe
 
-import (
-	"math"
-)
-
 // Sealed is a class of part without air, in which C. botulinum is asked after.
 type Sealed uint8
 
@@ -97,12 +93,3 @@ var (
 )
 
 const ukAdvice = "Food Standards Agency, cooking safely in your business"
-
-// Reheated reports whether food that was cooked and cooled is hot enough for hot holding: every
-// part held at tC for the given seconds, and on its way there, from the cold, for at most two
-// hours.
-func Reheated(tC, seconds, hours float64) bool {
-	code, _ := ForCode("us-food-code")
-	return ReheatForHolding.MetBy(tC, seconds) && hours >= 0 && code.ReheatHours.Allows(hours) &&
-		!math.IsNaN(hours)
-}

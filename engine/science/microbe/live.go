@@ -41,7 +41,8 @@ var (
 		figure.Estimate{Low: 0.01065, Mid: 0.01165, High: 0.0124}, 7, 38, 50, 0, 0, 21, 38,
 		noKneadSource, "the four rows need 0.01065, 0.01236, 0.01229 and 0.01128; " +
 			"Mid is their mean, High lies over all", "computed"}
-	// LiveSalmonella has the same medium. A bake answers it: see KillNeeded.
+	// LiveSalmonella has the same medium. A bake answers it: the core that core-unproven asks for brings down more
+	// than 5 log and all that can grow.
 	LiveSalmonella = Growth{Salmonella, "live yeast dough",
 		figure.Estimate{Low: 0.0200, Mid: 0.0224, High: 0.0259}, 5.2, 38, 46.2, 0, 4, 21, 21,
 		noKneadSource, "the means over 24 h and 12 h at 21 C and the fastest 6 h; other " +
@@ -166,46 +167,4 @@ const (
 // String is the word for a level.
 func (l Level) String() string {
 	return [...]string{"clear", "note", "risk", "stop"}[min(l, Stop)]
-}
-
-// Budget holds the rise, log10, from which each level counts; 0 sets no such level.
-type Budget struct {
-	Note, Risk, Stop float64
-	Source, Basis    string
-}
-
-// The budgets. Published counts with toxin are 10^4 (BCCDC, read), 10^5 (FDA, EU; quoted, memory)
-// and 10^6; the starts are set so that three logs lead from one to the other (judgement).
-var (
-	StaphBudget = Budget{1, 2, 3,
-		"100/g to 100 000/g, or 10/g to 10 000/g; toxin at 10^4: BC Centre for Disease Control",
-		"judgement"}
-	RawMilkBudget = Budget{0.5, 1, 2,
-		"raw milk holds up to 10^3 per mL: J. Food Prot. 69(9):2161 (2006), read", "judgement"}
-	// CereusBudget has no note and no risk of its own: over 4 h from 5 to 57 C is the risk
-	// (CereusRiskHours), which is the code's clock.
-	CereusBudget = Budget{0, 0, 2,
-		"1000/g to 100 000/g, or 100/g to 10 000/g; toxin at 10^4: BC Centre for Disease Control",
-		"judgement"}
-)
-
-// CereusRiskHours is the time between 5 and 57 C above which cooked starch or custard is a risk.
-var CereusRiskHours = fc("fc-time-control-4h", 4, 0, AtMost, "3-501.19(B)")
-
-// Level is the level of a rise at its careful end. A rise that cannot be read stops.
-func (b Budget) Level(rise figure.Estimate) Level {
-	switch x := rise.High; {
-	case math.IsNaN(x), x >= b.Stop:
-		return Stop
-	case b.Risk > 0 && x >= b.Risk:
-		return Risk
-	case b.Note > 0 && x >= b.Note:
-		return Note
-	}
-	return Clear
-}
-
-// KillNeeded is the fall in Salmonella that a bake must bring, log10: BakeLogTarget and what grew.
-func KillNeeded(grown figure.Estimate) figure.Estimate {
-	return figure.Exactly(BakeLogTarget).Plus(LiveSalmonella.Capped(grown))
 }

@@ -119,9 +119,8 @@ func TestGrowthByTheModelRows(t *testing.T) {
 			t.Errorf("%s: %+v, row %v", id, b, r)
 		}
 	}
-	if LiveSalmonella.MostLog != 4 || KillNeeded(figure.Exactly(9)).High != 9 ||
-		KillNeeded(figure.Exactly(1.5)).High != 6.5 {
-		t.Error("kill needed")
+	if LiveSalmonella.MostLog != 4 {
+		t.Error("most that Salmonella grows")
 	}
 }
 

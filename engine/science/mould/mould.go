@@ -33,8 +33,8 @@ const (
 	acidFactor = 4
 )
 
-// The lines: log10(days) = base - slope*ERH. Cool as quoted by a pastry forum writer (read); warm
-// Cauvain & Seiler, FMBRA Report 150 (1992), Adams & Moss eq. 3.34 (read).
+// The lines: log10(days) = base - slope*ERH. Cool by a pastry forum writer (quoted); warm by Adams &
+// Moss eq. 3.34 (read), after Cauvain & Seiler, FMBRA Report 150 (1992, not seen).
 const (
 	coolBase  = 7.91
 	coolSlope = 0.081

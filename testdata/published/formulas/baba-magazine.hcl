@@ -1,8 +1,9 @@
-# Family: savarin and baba. pressreader.com, a cookery magazine of January 2019 (read). A little
+# pressreader.com, a cookery magazine of January 2019 (read). A little
 # tepid water, entered as 20 g; 10 min of kneading, 45 min warm, an hour in the moulds, 15 to 20
 # min at 200 C; syrup simmered 15 min and poured on hot. 5 min stands for working in the butter.
 formula "Rum babas, six" {
-  makes = "6 pieces"
+  family = "savarin and baba"
+  makes  = "6 pieces"
 
   dough "baba dough" {
     ingredients = {

@@ -1,8 +1,9 @@
-# Family: savarin and baba. yves.huot-marchand.pagesperso-orange.fr, le baba au rhum (read). 6 tbsp
+# yves.huot-marchand.pagesperso-orange.fr, le baba au rhum (read). 6 tbsp
 # milk, 85 g melted butter, 3 eggs; 15 min, 10 min, at least 2 h and half an hour; 30 min at 220 C;
 # syrup of 150 g sugar, rum by the glass, four liqueur glasses. 10 min stands for the mixing.
 formula "Rum baba in a ring" {
-  makes = "1 piece"
+  family = "savarin and baba"
+  makes  = "1 piece"
 
   dough "baba dough" {
     ingredients = {

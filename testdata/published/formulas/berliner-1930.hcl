@@ -1,8 +1,9 @@
-# Family: sufganiyot and Berliner. luise-berlin.de, from a household cook book of 1930 (read). One
+# luise-berlin.de, from a household cook book of 1930 (read). One
 # and a half pounds of 500 g; 80 g yeast in lukewarm milk, amount not printed; 6 yolks, a quarter
 # litre of milk, 180 g melted butter. Filled before the last rise; fried in fat not too hot. Not
 # every time or temperature is printed or stored, so only weights are entered.
 formula "Filled doughnuts, 1930" {
+  family = "sufganiyot and Berliner"
   dough "doughnut dough" {
     ingredients = {
       "flour"       = "750 g"

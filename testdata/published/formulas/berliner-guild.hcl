@@ -1,6 +1,7 @@
-# Family: sufganiyot and Berliner. westfalen-blatt.de, 2680967 (read), for 15 to 20 pieces. One
+# westfalen-blatt.de, 2680967 (read), for 15 to 20 pieces. One
 # cube of yeast, 42 g; 2 eggs of size M. The method is not stored, so only weights are entered.
 formula "Jam doughnuts of a guild" {
+  family = "sufganiyot and Berliner"
   dough "doughnut dough" {
     ingredients = {
       "flour"         = "500 g"

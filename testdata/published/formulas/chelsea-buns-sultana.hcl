@@ -1,7 +1,8 @@
-# Family: cinnamon roll. thepantler.blogspot.com/2012/05/chelsea-buns.html (read). 500 g strong
+# thepantler.blogspot.com/2012/05/chelsea-buns.html (read). 500 g strong
 # flour, 7 g dried yeast, 300 ml warm milk, an egg; 10 to 15 min, an hour, slices of about 3 cm,
 # about 30 min, 20 to 25 min at 190 C. Cinnamon to taste.
 formula "Chelsea buns with sultanas" {
+  family = "cinnamon roll"
   dough "bun dough" {
     ingredients = {
       "strong plain flour" = "500 g"

@@ -1,8 +1,9 @@
-# Family: cinnamon roll. mytasty.co.uk/sweet/breads/chelsea-buns (read). 500 g strong flour, 75 g
+# mytasty.co.uk/sweet/breads/chelsea-buns (read). 500 g strong flour, 75 g
 # caster sugar, a quarter teaspoon of salt; 10 min, 90 min, 45 min, 25 min in a fan oven of 160 C;
 # iced when cool.
 formula "Chelsea buns, twelve" {
-  makes = "12 pieces"
+  family = "cinnamon roll"
+  makes  = "12 pieces"
 
   dough "bun dough" {
     ingredients = {

@@ -1,8 +1,9 @@
-# Family: cinnamon roll. donnacoulling.com/2013/10/02 (read). 5 dl milk with the butter at 37 C, 50
+# donnacoulling.com/2013/10/02 (read). 5 dl milk with the butter at 37 C, 50
 # g yeast, 1 to 1.5 dl sugar at 90 g a dl, 1.4 l flour at 60 g a dl; 4 min in the machine, 30 min,
 # 48 pieces, 30 min, 5 to 8 min at 250 C.
 formula "Cinnamon buns, forty-eight" {
-  makes = "48 pieces"
+  family = "cinnamon roll"
+  makes  = "48 pieces"
 
   dough "bun dough" {
     ingredients = {

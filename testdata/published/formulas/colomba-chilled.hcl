@@ -1,9 +1,10 @@
-# Family: colomba. lidentita.it, la colomba pasquale artigianale (read). First dough 2 h at 25 to
+# lidentita.it, la colomba pasquale artigianale (read). First dough 2 h at 25 to
 # 27 C, then 2 h; the second dough kneaded about 20 min; an hour, then 12 to 16 h in the fridge.
 # Candied orange 50 to 70 g, raisins 70 to 100 g. Not every time or temperature is printed or
 # stored, so only weights are entered.
 formula "Easter dove, chilled" {
-  makes = "1 loaf of 1 kg"
+  family = "colomba"
+  makes  = "1 loaf of 1 kg"
 
   preferment "first dough" {
     ingredients = {

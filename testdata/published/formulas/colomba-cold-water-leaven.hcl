@@ -1,8 +1,9 @@
-# Family: colomba. donnesulweb.it, colomba di Pasqua (read). 1250 g flour, about 150 g of it in the
+# donnesulweb.it, colomba di Pasqua (read). 1250 g flour, about 150 g of it in the
 # leaven with a little water, amount not printed; 8 yolks in the dough, the ninth egg for the wash;
 # 200 g butter first and the rest in two lots; about 10 min at 190 C, then half an hour at 150 C.
 # Not every time or temperature is printed or stored, so only weights are entered.
 formula "Easter dove, a ball of leaven" {
+  family = "colomba"
   preferment "leaven" {
     ingredients = {
       "flour"       = "150 g"

@@ -1,7 +1,8 @@
-# Family: conchas. recetas-mexicanas.com.mx/conchas-de-chocolate (read). 4 eggs, half butter and
+# recetas-mexicanas.com.mx/conchas-de-chocolate (read). 4 eggs, half butter and
 # half margarine; an hour at room temperature, 24 h in the fridge; a paste of flour, sugar and
 # butter on top. Not every time or temperature is printed or stored, so only weights are entered.
 formula "Conchas from the fridge" {
+  family = "conchas"
   dough "concha dough" {
     ingredients = {
       "bread flour"   = "500 g"

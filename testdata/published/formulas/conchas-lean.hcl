@@ -1,7 +1,8 @@
-# Family: conchas. jiotower.org/es/conchas-mexicanas (read), for 14 to 15 pieces. 290 g water on
+# jiotower.org/es/conchas-mexicanas (read), for 14 to 15 pieces. 290 g water on
 # 500 g flour, half of it strong; 3 g dried yeast; butter kneaded in late. Not every time or
 # temperature is printed or stored, so only weights are entered.
 formula "Conchas without egg" {
+  family = "conchas"
   dough "concha dough" {
     ingredients = {
       "strong flour" = "250 g"

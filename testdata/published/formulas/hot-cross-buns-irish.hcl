@@ -1,8 +1,9 @@
-# Family: hot cross bun. gingergirl.ie/recipes.php?id=127 (read). Two 7 g sachets of dried yeast,
+# gingergirl.ie/recipes.php?id=127 (read). Two 7 g sachets of dried yeast,
 # 150 ml warm milk and 50 ml warm water; 60 to 90 min, a minute of kneading, half an hour; 12 to 15
 # min at 200 C. Water for the crosses is not printed, nor the kneading time: 10 min stands for it.
 formula "Hot cross buns, twelve" {
-  makes = "12 pieces"
+  family = "hot cross bun"
+  makes  = "12 pieces"
 
   dough "bun dough" {
     ingredients = {

@@ -1,9 +1,10 @@
-# Family: hot cross bun. nomelette.co.uk/recipes/hot-cross-buns (read). 1.5 lb strong flour, one
+# nomelette.co.uk/recipes/hot-cross-buns (read). 1.5 lb strong flour, one
 # sachet of yeast taken as 7 g, 12 UK fluid ounces of milk less 4 tbsp, 2 eggs; one rise of about
 # 45 min; 15 min at 200 C. The glaze of milk and caster sugar is not entered: its sugar has no
 # amount. The kneading time is not printed; 10 min stands for it.
 formula "Hot cross buns, one rise" {
-  makes = "20 pieces"
+  family = "hot cross bun"
+  makes  = "20 pieces"
 
   dough "bun dough" {
     ingredients = {

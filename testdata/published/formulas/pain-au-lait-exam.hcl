@@ -1,7 +1,8 @@
-# Family: pain au lait. dubleuauble.com, trade exam card (read). Water at 4 C; 5 min slow, 5 min
+# dubleuauble.com, trade exam card (read). Water at 4 C; 5 min slow, 5 min
 # fast, then the butter in 3 to 4 min, 24 C at most; 30 min at room temperature. Not every time or
 # temperature is printed or stored, so only weights are entered.
 formula "Milk bread rolls of the trade exam" {
+  family = "pain au lait"
   dough "milk roll dough" {
     ingredients = {
       "T45 flour"   = "1000 g"

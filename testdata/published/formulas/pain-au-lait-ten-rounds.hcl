@@ -1,8 +1,9 @@
-# Family: pain au lait. recettesduchef.com, pain au lait fait maison (read). Type 55 flour, 10 g
+# recettesduchef.com, pain au lait fait maison (read). Type 55 flour, 10 g
 # dried yeast, 250 ml milk; 90 min warm, ten portions, 30 min, 15 min at 180 C. The kneading time
-# is not printed; 10 min stands for it.
+# is not printed; 10 min stands for it. A teaspoon of fleur de sel is entered as 5 g.
 formula "Ten round milk rolls" {
-  makes = "10 pieces"
+  family = "pain au lait"
+  makes  = "10 pieces"
 
   dough "milk roll dough" {
     ingredients = {
@@ -10,7 +11,7 @@ formula "Ten round milk rolls" {
       "dried yeast"     = "10 g"
       "whole milk"      = "250 ml"
       "sugar"           = "50 g"
-      "fleur de sel"    = "1 tsp"
+      "fleur de sel"    = "5 g"
       "unsalted butter" = "75 g"
       "egg"             = "1 piece"
     }

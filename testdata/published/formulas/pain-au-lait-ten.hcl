@@ -1,8 +1,9 @@
-# Family: pain au lait. linstantpatisserie.wordpress.com/2017/10/29 (read). 4 min slow and 6 min at
+# linstantpatisserie.wordpress.com/2017/10/29 (read). 4 min slow and 6 min at
 # medium speed, 2 to 3 min after the butter; 1 h at 25 C. Not every time or temperature is printed
 # or stored, so only weights are entered.
 formula "Ten milk rolls" {
-  makes = "10 pieces"
+  family = "pain au lait"
+  makes  = "10 pieces"
 
   dough "milk roll dough" {
     ingredients = {

@@ -1,7 +1,8 @@
-# Family: pain au lait. dubleuauble.com, trade exam card (read), second table of the page: the same
+# dubleuauble.com, trade exam card (read), second table of the page: the same
 # procedure with more butter and egg. Not every time or temperature is printed or stored, so only
 # weights are entered.
 formula "Brioche bread of the trade exam" {
+  family = "pain au lait"
   dough "brioche bread dough" {
     ingredients = {
       "T45 flour"   = "1000 g"

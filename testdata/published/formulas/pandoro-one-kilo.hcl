@@ -1,9 +1,10 @@
-# Family: pandoro. cucinarefacile.com/ricette/natale/pandoro-6512 (read). A leaven of yeast, 50 ml
+# cucinarefacile.com/ricette/natale/pandoro-6512 (read). A leaven of yeast, 50 ml
 # milk and some of the flour, amount not printed and entered as 100 g; then 100 g flour, 100 g
 # sugar and 2 yolks; then the rest; a quarter of an hour of kneading; about 3 h in the mould; 10
 # min at 190 C, then lower, not stored. Not every time or temperature is printed or stored, so only
 # weights are entered.
 formula "Pandoro, one kilo" {
+  family = "pandoro"
   preferment "leaven" {
     ingredients = {
       "Manitoba flour" = "100 g"

@@ -1,9 +1,10 @@
-# Family: pandoro. solofornelli.it/ricetta-il-pandoro-fatto-in-casa (read). Three rises of about 2
+# solofornelli.it/ricetta-il-pandoro-fatto-in-casa (read). Three rises of about 2
 # h; 1 dl cream and 180 g butter into the last dough; 40 min in the oven, 190 C and after 20 min
 # 160 C. No salt is printed. Not every time or temperature is printed or stored, so only weights
-# are entered.
+# are entered. Cream is entered as heavy cream.
 formula "Pandoro in two moulds" {
-  makes = "2 loaves"
+  family = "pandoro"
+  makes  = "2 loaves"
 
   preferment "leaven" {
     ingredients = {
@@ -40,7 +41,7 @@ formula "Pandoro in two moulds" {
     ingredients = {
       "the second dough" = "all"
       "butter"           = { amount = "180 g", as = "soft" }
-      "cream"            = "100 ml"
+      "heavy cream"      = "100 ml"
       "lemon zest"       = "?"
       "vanilla"          = "?"
     }

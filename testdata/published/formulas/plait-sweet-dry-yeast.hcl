@@ -1,8 +1,9 @@
-# Family: zopf. potskids.de, duftender Hefezopf (read). One packet of dry yeast taken as 7 g; a
+# potskids.de, duftender Hefezopf (read). One packet of dry yeast taken as 7 g; a
 # quarter of an hour, 40 to 60 min warm, half an hour; about 35 min at 175 C. The kneading time is
 # not printed; 10 min stands for it.
 formula "Sweet plait, dry yeast" {
-  makes = "1 loaf"
+  family = "zopf"
+  makes  = "1 loaf"
 
   dough "plait dough" {
     ingredients = {

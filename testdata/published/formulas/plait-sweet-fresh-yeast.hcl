@@ -1,8 +1,9 @@
-# Family: zopf. schokopuck.de, Hefezopf ohne Rosinen (read). One cube of yeast, 42 g; about an hour
+# schokopuck.de, Hefezopf ohne Rosinen (read). One cube of yeast, 42 g; about an hour
 # covered, half an hour; about 35 min at 180 C. The kneading time is not printed; 10 min stands for
 # it. A little milk in the wash is entered as 1 tbsp.
 formula "Sweet plait, fresh yeast" {
-  makes = "1 loaf"
+  family = "zopf"
+  makes  = "1 loaf"
 
   dough "plait dough" {
     ingredients = {

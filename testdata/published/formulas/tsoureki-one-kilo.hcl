@@ -1,8 +1,10 @@
-# Family: tsoureki. baketheclick.gr/en/recipe/greek-easter-bread (read). Butter melted and kneaded
+# baketheclick.gr/en/recipe/greek-easter-bread (read). Butter melted and kneaded
 # in; about 2.5 h until doubled; four braids, risen again; 15 min at 200 C. No salt is printed. Not
-# every time or temperature is printed or stored, so only weights are entered.
+# every time or temperature is printed or stored, so only weights are entered. Half a teaspoon of
+# mastic is entered as 1 g.
 formula "Tsoureki, one kilo" {
-  makes = "4 loaves"
+  family = "tsoureki"
+  makes  = "4 loaves"
 
   dough "tsoureki dough" {
     ingredients = {
@@ -13,7 +15,7 @@ formula "Tsoureki, one kilo" {
       "butter"             = { amount = "125 g", as = "melted" }
       "dry yeast"          = "16 g"
       "mahleb"             = "1 tsp"
-      "mastic"             = "0.5 tsp"
+      "mastic"             = "1 g"
       "lemon zest"         = "?"
     }
   }

@@ -1,8 +1,9 @@
-# Family: twisted filled loaf. recipes.jacoblever.com/chocolate-babka (read). 265 g flour, 2 small
+# recipes.jacoblever.com/chocolate-babka (read). 265 g flour, 2 small
 # eggs, 60 ml water; 2 min and 10 min; 8 h in the fridge; 40 x 30 cm; an hour warm; 25 min at 190
 # C; syrup of 60 ml water and 50 g sugar.
 formula "Twisted chocolate loaf from the fridge" {
-  makes = "1 loaf"
+  family = "twisted filled loaf"
+  makes  = "1 loaf"
 
   dough "loaf dough" {
     ingredients = {

@@ -1,8 +1,9 @@
-# Family: twisted filled loaf. foodiebadge.com/chocolate-babka-bread (read). 540 g flour, 4 large
+# foodiebadge.com/chocolate-babka-bread (read). 540 g flour, 4 large
 # eggs, half a cup of milk; 2 min and 10 min; at least 8 h in the fridge; 2 h warm; 40 min, printed
 # as 350 C and taken as 350 F. Sugar of the filling is named without an amount.
 formula "Two twisted chocolate loaves" {
-  makes = "2 loaves"
+  family = "twisted filled loaf"
+  makes  = "2 loaves"
 
   dough "loaf dough" {
     ingredients = {

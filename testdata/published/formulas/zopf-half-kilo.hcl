@@ -1,6 +1,7 @@
-# Family: zopf. eathappy.ch/dies-das/butterzopf (read). 3 dl milk warmed with the melted butter, 2
+# eathappy.ch/dies-das/butterzopf (read). 3 dl milk warmed with the melted butter, 2
 # tbsp sugar, 1 tsp salt. The kneading time is not printed; 10 min stands for it.
 formula "Butter plait, half a kilo" {
+  family = "zopf"
   dough "plait dough" {
     ingredients = {
       "flour"       = "500 g"

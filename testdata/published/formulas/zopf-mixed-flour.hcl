@@ -1,8 +1,9 @@
-# Family: zopf. backen-und-kochen.ch/butterzopf (read). Plait flour of 400 g wheat and 100 g spelt;
+# backen-und-kochen.ch/butterzopf (read). Plait flour of 400 g wheat and 100 g spelt;
 # 1 to 2 h at room temperature, half an hour, 15 min; 35 to 45 min at 200 C. The kneading time is
 # not printed; 10 min stands for it.
 formula "Butter plait, wheat and spelt" {
-  makes = "1 loaf"
+  family = "zopf"
+  makes  = "1 loaf"
 
   dough "plait dough" {
     ingredients = {

@@ -1,6 +1,7 @@
-# Family: zopf. lillyson.com/2011/01/11 (read). Salt is printed as 15 g. Half a cube of fresh
-# yeast, 20 g. A little cream in the wash is entered as 1 tsp.
+# lillyson.com/2011/01/11 (read). Salt is printed as 15 g. Half a cube of fresh
+# yeast, 20 g. A little cream in the wash is entered as 1 tsp of heavy cream.
 formula "Sunday plait" {
+  family = "zopf"
   dough "plait dough" {
     ingredients = {
       "flour"       = "500 g"
@@ -23,8 +24,8 @@ formula "Sunday plait" {
 
   wash "yolk wash" {
     ingredients = {
-      "egg yolk" = "1 piece"
-      "cream"    = "1 tsp"
+      "egg yolk"    = "1 piece"
+      "heavy cream" = "1 tsp"
     }
   }
 }

@@ -1,0 +1,56 @@
+package makeup
+
+import (
+	"math"
+
+	"forebake/engine/formula"
+	"forebake/engine/larder"
+)
+
+// wheres names the kind of part that a bound is for, by the kind of a part.
+var wheres = map[formula.Kind]larder.Where{
+	formula.Dough:      larder.InDough,
+	formula.Preferment: larder.InPreferment,
+	formula.Filling:    larder.InFilling,
+	formula.Topping:    larder.InTopping,
+	formula.Wash:       larder.InWash,
+	formula.Syrup:      larder.InSyrup,
+}
+
+// bound is the bound of the class of an ingredient in this kind of part.
+func (p *Part) bound(in *formula.Ingredient) (larder.Bound, bool) {
+	if in.Item == nil {
+		return larder.Bound{}, false
+	}
+	return larder.BoundOf(in.Item, wheres[p.Kind])
+}
+
+// Seasons reports whether the class of an ingredient bounds its usual share of the part.
+func (p *Part) Seasons(in *formula.Ingredient) bool {
+	_, ok := p.bound(in)
+	return ok
+}
+
+// MostUsual is the most of an open ingredient that is usual in the part, g: its class bounds it.
+// ok is false where it has no bound, or where something else in the part is open and has none, so
+// that the weight of the part is not known.
+func (p *Part) MostUsual(in *formula.Ingredient) (grams float64, ok bool) {
+	mine, ok := p.bound(in)
+	if !ok || !in.Amount.Open {
+		return 0, false
+	}
+	known, share := 0.0, 0.0
+	for _, other := range p.Ingredients {
+		if !other.Amount.Open {
+			known += p.sheet.Amount(other).Hi
+			continue
+		}
+		b, bounded := p.bound(other)
+		if !bounded {
+			return 0, false
+		}
+		share += b.MostPct / 100
+	}
+	grams = mine.MostPct / 100 * known / (1 - share)
+	return grams, share < 1 && grams > 0 && !math.IsInf(grams, 0)
+}
