@@ -27,6 +27,11 @@ var mayKnow = map[string][]string{
 		"engine/larder/internal/names",
 		"engine/spelling",
 	}, // what ingredients are made of, never how much of them is in a dough
+	"engine/larder/page": {
+		"engine/larder",
+		"engine/quantity",
+		"engine/source",
+	}, // prints ingredients; no formula
 	"engine/science/bakersmath":    nil, // science: numbers in, numbers out, checkable against a book
 	"engine/science/ferment":       nil,
 	"engine/science/geometry":      nil,
@@ -198,6 +203,7 @@ var mayKnow = map[string][]string{
 	"cmd/forebake": {
 		"engine",
 		"engine/finding",
+		"engine/larder/page",
 		"engine/reading",
 		"engine/report",
 		"engine/source",

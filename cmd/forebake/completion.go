@@ -148,7 +148,7 @@ func given(args []string, name string) bool {
 
 // completeFlags registers the completion of flags. A flag that a verb does not have is an error in
 // this table.
-func completeFlags(check, facts, packs, why, trial *cobra.Command) {
+func completeFlags(check, facts, packs, why, trial, larder *cobra.Command) {
 	for _, f := range []struct {
 		cmd  *cobra.Command
 		flag string
@@ -160,6 +160,7 @@ func completeFlags(check, facts, packs, why, trial *cobra.Command) {
 		{check, "backlog", completeFormulas}, {facts, "as",
 			completeWords([]string{"text", "json",
 				"markdown"})}, {packs, "as", completeWords([]string{"text", "markdown"})},
+		{larder, "as", completeWords([]string{"text", "json"})}, {larder, "house", completeFormulas},
 		{packs, "house", completeFormulas}, {why, "house", completeFormulas}, {trial, "house",
 			completeFormulas},
 	} {

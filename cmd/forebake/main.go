@@ -80,7 +80,8 @@ func run(args []string, in io.Reader, out, errs io.Writer) int {
 	check, mend, compare := checkCommand(), mendCommand(), compareCommand()
 	facts, why, packs, trial := factsCommand(), whyCommand(), packsCommand(), trialCommand()
 	mend.ValidArgsFunction, compare.ValidArgsFunction = completeFormulas, completeFormulas
-	completeFlags(check, facts, packs, why, trial)
+	larder := larderCommand()
+	completeFlags(check, facts, packs, why, trial, larder)
 	root.AddCommand(
 		check,
 		cautionsCommand(),
@@ -90,6 +91,7 @@ func run(args []string, in io.Reader, out, errs io.Writer) int {
 		trial,
 		mend,
 		compare,
+		larder,
 		completionCommand(),
 	)
 	err := root.Execute()
