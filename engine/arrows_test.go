@@ -66,6 +66,13 @@ var mayKnow = map[string][]string{
 		"engine/science/bakersmath",
 		"engine/science/heat",
 	}, // the rows of ways and places name kinds of mixer and of air; of a culture its flour is computed
+	"engine/recipe": {
+		"engine/formula",
+		"engine/larder",
+		"engine/quantity",
+		"engine/reading",
+		"engine/source",
+	}, // plain text to a formula file; it judges nothing
 	"engine/history": {
 		"engine/formula",
 		"engine/kitchen",
@@ -205,6 +212,7 @@ var mayKnow = map[string][]string{
 		"engine/finding",
 		"engine/larder/page",
 		"engine/reading",
+		"engine/recipe",
 		"engine/report",
 		"engine/source",
 		"engine/spelling",

@@ -92,6 +92,7 @@ func run(args []string, in io.Reader, out, errs io.Writer) int {
 		mend,
 		compare,
 		larder,
+		readCommand(),
 		completionCommand(),
 	)
 	err := root.Execute()

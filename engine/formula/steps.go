@@ -7,6 +7,7 @@ import (
 	"github.com/hashicorp/hcl/v2/hclsyntax"
 
 	"forebake/engine/figure"
+	"forebake/engine/larder"
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
 	"forebake/engine/source"
@@ -249,6 +250,9 @@ func (rd *reader) readOwn(s *Step, e hclsyntax.Expression) {
 	case own.words:
 		if text, at, ok := rd.Text(e, what); ok {
 			s.Words = text
+			if own.bare {
+				rd.checkBare(s, text, at)
+			}
 			if own.kinds != 0 && text != "" && text[0] >= '0' && text[0] <= '9' {
 				s.Measure, _ = rd.QuantityText(text, at, own.kinds, what)
 			}
@@ -256,6 +260,35 @@ func (rd *reader) readOwn(s *Step, e hclsyntax.Expression) {
 	default:
 		rd.readOwnQuantity(s, e)
 	}
+}
+
+// checkBare refuses words that name an ingredient with an allergen other than wheat: among the words
+// of a step it would not be told.
+func (rd *reader) checkBare(s *Step, text string, at source.Place) {
+	words := strings.FieldsFunc(text, func(c rune) bool { return c == ' ' || c == ',' })
+	for i := range words {
+		for n := min(3, len(words)-i); n > 0; n-- {
+			name := strings.Join(words[i:i+n], " ")
+			item, ok := rd.opts.Larder.Find(name)
+			if !ok || !tellsAllergen(item) {
+				continue
+			}
+			rd.Fault(at, "%s: the allergens of %q are not told from here; write it in a part, "+
+				"topping \"seeds\" { ingredients = { %q = \"?\" } }, and put that on: "+
+				"{ wash = \"seeds\" }", s.Verb.Name, name, name)
+			return
+		}
+	}
+}
+
+// tellsAllergen reports whether an item has an allergen that a dough of wheat has not anyway.
+func tellsAllergen(item *larder.Item) bool {
+	for _, code := range append(append([]string{}, item.US...), item.EU...) {
+		if code != "wheat" && code != "gluten_cereals:wheat" {
+			return true
+		}
+	}
+	return false
 }
 
 func (rd *reader) readOwnQuantity(s *Step, e hclsyntax.Expression) {

@@ -237,6 +237,14 @@ var Verbs = []*Verb{
 		aPart, takes{optTime},
 		passing, noHeat, nowhere, joinsNothing, goesOn, keepsGas, touched, attended,
 		keepsForm, washes, inMaking, anyTime),
+	verb("dust", "flour, sugar or seeds on the outside, too little to count",
+		harmlessWords, takes{optTime},
+		passing, noHeat, nowhere, joinsNothing, goesOn, keepsGas, touched, attended,
+		keepsForm, putsNothing, inMaking, anyTime, "sprinkle"),
+	verb("score", "cut its skin, or prick it, so that it opens where you want",
+		anyWords, takes{optTime},
+		passing, noHeat, nowhere, joinsNothing, goesOn, keepsGas, touched, attended,
+		keepsForm, putsNothing, inMaking, rawOnly, "slash", "snip", "dock"),
 	verb("proof", "the final rise",
 		aTime, takes{optAt, optTo, optAs, optCovered, optTin, optCount},
 		standing, noHeat, nowhere, joinsNothing, endsBulk, keepsGas, touched, unattended,
@@ -281,9 +289,6 @@ var otherWords = map[string]string{
 	"toast":    `{ bake = "10 min", at = "170 C" } in a part of its own`,
 	"roast":    `{ bake = "10 min", at = "170 C" } in a part of its own`,
 	"steam":    `note = "steam" beside the bake`,
-	"score":    `note = "scored" beside the bake`,
-	"dust":     `note = "dusted" beside the step: flour for the bench is no ingredient`,
-	"dock":     `note = "docked" beside the bake`,
 	"autolyse": `{ soak = "30 min" } before the mix`,
 }
 
@@ -437,6 +442,7 @@ func (v *Verb) Options() []string {
 type ownValue struct {
 	kinds quantity.Kinds
 	words bool // any text
+	bare  bool // that names no ingredient whose allergen would not be told
 	count bool // a whole number of times or pieces, written 3 or "3 pieces"
 }
 
@@ -447,6 +453,7 @@ var (
 	aLengthOrWords = ownValue{kinds: forLength, words: true}
 	aMassOrCount   = ownValue{kinds: forMass, count: true}
 	anyWords       = ownValue{words: true}
+	harmlessWords  = ownValue{words: true, bare: true}
 	aPart          = ownValue{} // of a verb that puts one on
 )
 
