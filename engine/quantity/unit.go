@@ -99,7 +99,7 @@ type unit struct {
 // testdata/tables/units.csv gives each figure's basis. One test
 // compares this list with it, another both with GNU units.
 var units = []unit{
-	{"g", Mass, 1, 0, []string{"gram", "grams", "gramme", "grammes", "gm", "gms"}},
+	{"g", Mass, 1, 0, []string{"gram", "grams", "gramme", "grammes", "gm", "gms", "gr", "grs"}},
 	{"kg", Mass, 1000, 0, []string{
 		"kilo", "kilos", "kilogram", "kilograms", "kilogramme", "kilogrammes",
 	}},
@@ -111,9 +111,14 @@ var units = []unit{
 	{"dl", Volume, 100, 0, []string{"dL", "decilitre", "decilitres", "deciliter", "deciliters"}},
 	{"cl", Volume, 10, 0, []string{"cL", "centilitre", "centilitres", "centiliter", "centiliters"}},
 	{"tsp", Volume, 4.92892159375, 0, []string{"tsps", "teaspoon", "teaspoons"}},
-	{"tbsp", Volume, 14.78676478125, 0, []string{"tbsps", "tablespoon", "tablespoons"}},
+	{"tbsp", Volume, 14.78676478125, 0, []string{
+		"tbsps", "tbs", "tbl", "tblsp", "tablespoon", "tablespoons",
+	}},
 	{"cup", Volume, 236.5882365, 0, []string{"cups"}},
 	{"floz", Volume, 29.5735295625, 0, []string{"fl oz", "fluid ounce", "fluid ounces"}},
+	{"UK floz", Volume, 28.4130625, 0, []string{
+		"uk floz", "uk fl oz", "imperial floz", "imperial fl oz", "uk fluid ounce", "uk fluid ounces",
+	}},
 	{"US pint", Volume, 473.176473, 0, []string{"us pint", "us pints"}},
 	{
 		"UK pint",
