@@ -202,6 +202,7 @@ var mayKnow = map[string][]string{
 		"engine/finding",
 		"engine/formula",
 		"engine/house",
+		"engine/quantity",
 		"engine/reading",
 		"engine/rule",
 		"engine/source",

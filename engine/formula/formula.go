@@ -167,3 +167,21 @@ func (f *Formula) PartNamed(name string) *Part {
 	}
 	return nil
 }
+
+// UsesFahrenheit reports whether a temperature of the formula is written in Fahrenheit.
+func (f *Formula) UsesFahrenheit() bool {
+	is := func(g *Given) bool { return g.Set && g.Unit == "F" }
+	for _, p := range f.Parts {
+		for _, in := range p.Ingredients {
+			if is(&in.Temp) {
+				return true
+			}
+		}
+		for _, s := range p.Steps {
+			if is(&s.At) || is(&s.To) || is(&s.Core) || s.Reading != nil && is(&s.Reading.Temp) {
+				return true
+			}
+		}
+	}
+	return false
+}

@@ -27,6 +27,7 @@ const (
 type Options struct {
 	Larder *larder.Larder
 	Tins   []string // names of the house's tins
+	Units  string   // whose measures the kitchen uses: "us", "uk", "metric" or ""
 }
 
 // reader reads one formula.
@@ -213,7 +214,7 @@ func (rd *reader) readIngredients(p *Part, e hclsyntax.Expression) {
 		if _, isPart := partName(in.Name); isPart {
 			continue // looked up when all parts are read
 		}
-		item, ok := rd.opts.Larder.Find(in.Name)
+		item, ok := rd.opts.Larder.Find(rd.opts.eggName(in.Name))
 		if !ok {
 			rd.unknownIngredient(in)
 			continue
@@ -327,8 +328,28 @@ func (rd *reader) readHowMuch(in *Ingredient, e hclsyntax.Expression, what strin
 			text += " pieces" // eggs are counted: "2" can mean nothing else
 		}
 	}
-	g, _ := rd.QuantityText(text, at, quantity.Amounts, what)
+	g, _ := rd.QuantityText(quantity.OfCountry(text, rd.opts.Units), at, quantity.Amounts, what)
+	if g.Set {
+		g.Text = text // as it was written
+	}
 	return Amount{Given: g}
+}
+
+// eggName is the larder's name of an egg whose size the country decides: a large one is 50 g in the
+// US, and 60 g in the UK and the EU. Other names stay as they are.
+func (o *Options) eggName(name string) string {
+	if o.Units != "uk" && o.Units != "metric" {
+		return name
+	}
+	switch size, rest, _ := strings.Cut(strings.ToLower(strings.TrimSpace(name)), " "); {
+	case rest != "egg" && rest != "eggs":
+		return name
+	case size == "large":
+		return "size L egg"
+	case size == "medium":
+		return "size M egg"
+	}
+	return name
 }
 
 // counted reports whether an ingredient is counted where no unit is written: an egg of known mass.

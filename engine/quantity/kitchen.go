@@ -1,6 +1,7 @@
 package quantity
 
 import (
+	"regexp"
 	"strings"
 
 	"forebake/engine/figure"
@@ -79,6 +80,24 @@ var kitchenWords = map[string]kitchenWord{
 }
 
 const sachetMeans = "is 7 g of dry yeast, 11 to 16 g of baking powder; read the label"
+
+// countryUnit finds measures that the US and the UK share the name of.
+var countryUnit = regexp.MustCompile(`(?i)(^|[\d\s½¼¾⅓⅔⅛])(pints?|quarts?|gallons?|fl\.? ?oz\.?|fluid ounces?)\b`)
+
+// OfCountry says of pints, quarts, gallons and fluid ounces whose they are, by the measures that a
+// kitchen uses: "us" or "uk". Of any other kitchen the text stays as it is.
+func OfCountry(text, units string) string {
+	if units != "us" && units != "uk" || !countryUnit.MatchString(text) {
+		return text
+	}
+	return countryUnit.ReplaceAllStringFunc(text, func(s string) string {
+		m := countryUnit.FindStringSubmatch(s)
+		if strings.HasPrefix(strings.ToLower(m[2]), "f") && units == "us" {
+			return s // the unit of that name is the US one
+		}
+		return m[1] + " " + units + " " + m[2]
+	})
+}
 
 func usOrUK(name string) []measureOf {
 	return []measureOf{{1, 1, "US " + name}, {1, 1, "UK " + name}}
