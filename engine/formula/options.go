@@ -49,6 +49,9 @@ func quantityOption(name, means string, kinds quantity.Kinds, field func(*Step) 
 func lengthOption(name, means string, field func(*Step) **Given) *Option {
 	return option(name, means,
 		func(rd *reader, s *Step, e hclsyntax.Expression, what string) {
+			if rd.saidArea(e, false, what) {
+				return
+			}
 			if g, ok := rd.Quantity(e, forLength, what); ok {
 				*field(s) = &g
 			}
@@ -122,7 +125,20 @@ var (
 			if yes, ok := rd.Bool(e, what); ok {
 				s.Covered = &yes
 			}
-		}, coveredText, coveredText)
+		}, func(s *Step) string { return yesText(s.Covered) },
+		func(s *Step) string { return yesText(s.Covered) })
+	optAmount = quantityOption("amount", "how much of the part goes on here, where it is split",
+		forMass, func(s *Step) *Given { return &s.Amount })
+	optHumidity = quantityOption("humidity", "of the air around it; from 75 % it counts as covered",
+		forPercent, func(s *Step) *Given { return &s.Humidity })
+	optSteam = option("steam", "whether steam is let in as it begins; by = \"steam oven\" is steam "+
+		"all the time",
+		func(rd *reader, s *Step, e hclsyntax.Expression, what string) {
+			if yes, ok := rd.Bool(e, what); ok {
+				s.Steam = &yes
+			}
+		}, func(s *Step) string { return yesText(s.Steam) },
+		func(s *Step) string { return yesText(s.Steam) })
 	optMeasured = option("measured", "the baker's own reading: "+readingForms,
 		func(rd *reader, s *Step, e hclsyntax.Expression, what string) {
 			s.Reading = rd.readReading(e, what)
@@ -158,7 +174,7 @@ var (
 
 // StepOptions are all the options of steps, in the order in which compare shows them.
 var StepOptions = numbered(optAt, optTo, optCore, optBy, optTin, optAs, optCount, optPieces,
-	optSlice, optWide, optTime, optCovered, optMeasured, optWith, optNote)
+	optSlice, optWide, optAmount, optTime, optCovered, optHumidity, optSteam, optMeasured, optWith, optNote)
 
 // everyStep are the options that any step takes, in the order in which messages name them.
 var everyStep = []*Option{optMeasured, optNote, optWith}
@@ -244,11 +260,12 @@ func placedText(p source.Place) string {
 	return strings.TrimSpace(string(p.File.Text[p.Start:p.End]))
 }
 
-func coveredText(s *Step) string {
-	if s.Covered == nil {
+// yesText is a yes or no as written, "" where nothing is.
+func yesText(yes *bool) string {
+	if yes == nil {
 		return ""
 	}
-	return strconv.FormatBool(*s.Covered)
+	return strconv.FormatBool(*yes)
 }
 
 func withText(s *Step) string {
@@ -481,6 +498,9 @@ func (rd *reader) readAt(s *Step, e hclsyntax.Expression, what string) {
 	}
 	text, at, ok := rd.Text(e, what)
 	if !ok {
+		return
+	}
+	if rd.saidAt(s, text, at, what) {
 		return
 	}
 	if text != "" && (text[0] == '-' || text[0] >= '0' && text[0] <= '9') {

@@ -220,8 +220,25 @@ func (rd *reader) readIngredients(p *Part, e hclsyntax.Expression) {
 			continue
 		}
 		in.Item = item
+		rd.assume(in)
 		rd.checkOptions(in)
 	}
+}
+
+// assume tells what a word with several meanings is read as.
+func (rd *reader) assume(in *Ingredient) {
+	a, ok := rd.opts.Larder.Ambiguous(in.Name)
+	if !ok || a.Taken == "" || len(a.Choices) < 2 {
+		return
+	}
+	others := make([]string, 0, len(a.Choices))
+	for _, c := range a.Choices {
+		if c != a.Taken {
+			others = append(others, c)
+		}
+	}
+	rd.formula.Assumed = append(rd.formula.Assumed, Assumed{in.Place, fmt.Sprintf(
+		"%q is read as %s; name it where it is %s", in.Name, a.Taken, strings.Join(others, ", or "))})
 }
 
 func ingredientNamed(p *Part, name string) *Ingredient {
@@ -263,7 +280,14 @@ func twiceText(first, second *Ingredient) string {
 func (rd *reader) unknownIngredient(in *Ingredient) {
 	text := rd.opts.Larder.UnknownText(in.Name)
 	if a, ok := rd.opts.Larder.Ambiguous(in.Name); ok && len(a.Choices) > 0 {
-		rd.Fault(in.Place, "%s", text)
+		var paste []string // the amount stays as it is written
+		for _, c := range a.Choices {
+			if in.Amount.Set {
+				paste = append(paste, fmt.Sprintf("%q = %q", c, in.Amount.Text))
+			}
+		}
+		rd.Problems = append(rd.Problems, source.Problem{Place: in.Place, Text: text,
+			Paste: strings.Join(paste, "\n")})
 		return
 	}
 	rd.Problems = append(rd.Problems, source.Problem{Place: in.Place,
@@ -306,6 +330,9 @@ func (rd *reader) readAmount(in *Ingredient, e hclsyntax.Expression) {
 func (rd *reader) readHowMuch(in *Ingredient, e hclsyntax.Expression, what string) Amount {
 	t, isText := e.(*hclsyntax.TemplateExpr)
 	if !isText {
+		if g, ok := rd.bareAmount(in, e); ok {
+			return Amount{Given: g}
+		}
 		g, _ := rd.Quantity(e, quantity.Amounts, what)
 		return Amount{Given: g}
 	}
@@ -322,6 +349,10 @@ func (rd *reader) readHowMuch(in *Ingredient, e hclsyntax.Expression, what strin
 			)
 		}
 		return Amount{All: true, Given: Given{Place: at}}
+	}
+	if word := strings.ToLower(strings.TrimSpace(text)); word == "to taste" || word == "as needed" {
+		rd.Fault(at, "%s: %q is no amount; write \"?\" until you have weighed it", what, text)
+		return Amount{}
 	}
 	if rd.counted(in.Name) {
 		if _, fault := wholeCount(text); fault == "" {

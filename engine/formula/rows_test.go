@@ -56,6 +56,7 @@ var samples = map[string][2]string{
 		`"40 cm"`,
 		`"41 cm"`,
 	}, "time": {`"5 min"`, `"6 min"`}, "covered": {`true`, `false`}, "measured": {`"24 C"`, `"2 x"`},
+	"amount": {`"20 g"`, `"25 g"`}, "humidity": {`"80 %"`, `"70 %"`}, "steam": {`true`, `false`},
 	"with": {`"butter"`, `["bread flour", "butter"]`}, "note": {`"in three"`, `"in four"`},
 }
 
@@ -341,8 +342,11 @@ func TestPlacesAreTheKitchens(t *testing.T) {
 		}
 	}
 	for said, want := range map[string]string{
-		"fridg":   `rest: at: no place "fridg" in the kitchen; nearest is fridge; or write a temperature: "27 C"`,
-		"cellar":  `rest: at: no place "cellar" in the kitchen; known are freezer, fridge, room; or write a temperature: "27 C"`,
+		"fridg":      `rest: at: no place "fridg" in the kitchen; nearest is fridge; or write a temperature: "27 C"`,
+		"cellar":     `rest: at: "cellar" is no figure; measure it, or write "10 C to 14 C"`,
+		"gas mark 4": `rest: at: gas mark 4 is 180 C; write "180 C"`,
+		"350 F, then 325 F": `rest: at: an oven that falls is a step for each figure, one after the other: ` +
+			`write { rest = "?", at = "350 F" }, { rest = "?", at = "325 F" }, each with its own time`,
 		"outside": `rest: at: no place "outside" in the kitchen; known are freezer, fridge, room; or write a temperature: "27 C"`,
 	} {
 		_, problems := problemsOf(t, written(`rest = "1 h", at = "`+said+`"`))

@@ -38,6 +38,9 @@ type Step struct {
 	Slice    *Given // length of one slice cut from a coil, mm
 	Wide     *Given // the side of a sheet that is rolled up, mm
 	Covered  *bool
+	Amount   Given // of the part that the verb puts on, g, where it is split
+	Humidity Given // of the air around it, %
+	Steam    *bool
 	Reading  *Reading
 	With     []*Ingredient // what goes in here: the yeast that is soaked, the butter held back
 	Note     string
@@ -84,6 +87,52 @@ func (s *Step) InHotFat() bool { return s.Verb.Cooks() && s.Way.HotFat() }
 
 // HeatsAll reports whether the step cooks or bakes the whole part, and not some ingredients alone.
 func (s *Step) HeatsAll() bool { return s.Verb.Bakes() || s.Verb.Cooks() && len(s.With) == 0 }
+
+// coveringHumidity is the least humidity of a proof or a retard in which no skin forms, %. IREKS
+// Compendium of baking 6.3 and 11.5 (read) have 75 to 85 %.
+const coveringHumidity = 75
+
+// Skins says whether the part is kept from drying: it is covered, or stands in humid air. known is
+// false where neither is said.
+func (s *Step) Skins() (kept, known bool) {
+	switch {
+	case s.Covered != nil:
+		return *s.Covered, true
+	case s.Humidity.Set && s.Humidity.Lo >= coveringHumidity:
+		return true, true
+	}
+	return false, false
+}
+
+// Share is how much of the part that the step puts on goes on here, 0 to 1: what its amount says,
+// else what the other steps that put it on leave.
+func (s *Step) Share() Interval {
+	if s.Uses == nil {
+		return figure.Point(0)
+	}
+	whole := s.Uses.MassG
+	if s.Amount.Set {
+		share := s.Amount.Interval.Div(whole)
+		return figure.Between(min(max(share.Lo, 0), 1), min(max(share.Hi, 0), 1))
+	}
+	left, open := figure.Point(1), 0
+	for _, p := range s.Part.Formula.Parts {
+		for _, other := range p.Steps {
+			switch {
+			case other.Uses != s.Uses || other.Verb != s.Verb:
+			case other.Amount.Set:
+				left = left.Sub(other.Share())
+			default:
+				open++
+			}
+		}
+	}
+	left = figure.Between(min(max(left.Lo, 0), 1), min(max(left.Hi, 0), 1))
+	if open > 1 { // two steps that do not say: each may take anything of it
+		left.Lo = 0
+	}
+	return left
+}
 
 // Text names a step as the baker wrote it: "chill 14 h", "sheet 5 mm", "fill almond filling".
 func (s *Step) Text() string {
@@ -295,6 +344,10 @@ func (rd *reader) readOwnQuantity(s *Step, e hclsyntax.Expression) {
 	own, what := s.Verb.own, s.Verb.Name
 	var g Given
 	var ok bool
+	if own.kinds.Has(quantity.Time) && rd.saidTime(s, e, what) ||
+		own.kinds.Has(quantity.Length) && rd.saidArea(e, true, what) {
+		return
+	}
 	if !own.count {
 		g, ok = rd.Quantity(e, own.kinds, what)
 	} else if n, at, whole := rd.wholeNumber(e); whole {
@@ -306,6 +359,10 @@ func (rd *reader) readOwnQuantity(s *Step, e hclsyntax.Expression) {
 	case !ok:
 	case g.Kind == quantity.Time:
 		s.Time = g
+		if g.Interval == quantity.Overnight && !strings.ContainsAny(g.Text, "0123456789") {
+			rd.formula.Assumed = append(rd.formula.Assumed, Assumed{g.Place,
+				"\"overnight\" is read as 8 h to 14 h (trade usage, a judgement); write your own hours"})
+		}
 		rd.within(g, 0, MaxMinutes, "a step of more than 60 days is not read")
 	default:
 		s.Measure = g

@@ -106,3 +106,44 @@ func TestWordsOfTheCraft(t *testing.T) {
 		}
 	}
 }
+
+// Values that are words, and shapes of a value that the reader does not take, are answered with the
+// line to write.
+func TestWordsForValues(t *testing.T) {
+	for _, c := range []struct{ ingredient, step, want string }{
+		{"", `{ rest = "until doubled" }`, `rest: "until doubled" is a sign and no time; write ` +
+			`{ rest = "?", note = "until doubled" }, or as you saw it ` +
+			`{ rest = "1 h", measured = "2 x after 1 h" }`},
+		{"", `{ rest = "overnight" }`, ""},
+		{"", `{ bake = "20 min", at = "220 C to 180 C" }`, "an oven that falls is a step for each figure"},
+		{"", `{ bake = "20 min", at = "180 C to 190 C" }`, ""},
+		{"", `{ sheet = "30 x 45 cm" }`, `write { sheet = "?", wide = "45 cm" } until`},
+		{"", `{ sheet = "5 mm", wide = "12 x 18 in" }`, `write "18 in", or "12 in"`},
+		{"", `{ proof = "1 h", at = "a warm place" }`, `write "25 C to 30 C"`},
+		{"", `{ proof = "1 h", at = "28 C", humidity = "80 %" }`, ""},
+		{"", `{ bake = "20 min", at = "200 C", steam = true }`, ""},
+		{"", `{ dust = "flour" }`, ""},
+		{"", `{ dust = "sesame seeds" }`, "are not told from here"},
+		{`"egg" = 2`, "", ""},
+		{`"egg" = "2"`, "", ""},
+		{`"salt" = "to taste"`, "", `write "?"`},
+		{`"yeast" = "7 g"`, "", `"yeast" can mean several things`},
+		{`"dry yeast" = "7 g"`, "", ""},
+	} {
+		text := "formula \"f\" {\n  dough \"d\" {\n    ingredients = { \"bread flour\" = \"1000 g\"\n" +
+			c.ingredient + " }\n    steps = [ { mix = \"5 min\" }, " + c.step + " ]\n  }\n}\n"
+		file := source.New("f.hcl", []byte(text))
+		body, problems := source.Parse(file)
+		if len(problems) > 0 {
+			t.Fatal(text, problems)
+		}
+		r := &reading.Reader{File: file}
+		Read(r, body.Blocks[0], Options{Larder: larder.New()})
+		switch {
+		case c.want == "" && len(r.Problems) > 0:
+			t.Errorf("%s%s: %v", c.ingredient, c.step, r.Problems)
+		case c.want != "" && (len(r.Problems) != 1 || !strings.Contains(r.Problems[0].Text, c.want)):
+			t.Errorf("%s%s: %v, want %s", c.ingredient, c.step, r.Problems, c.want)
+		}
+	}
+}

@@ -4264,7 +4264,7 @@ var ambiguous = [...]Ambiguous{
 	{Word: "custard", Taken: "", Why: "powder, bought, or a filling of its own", Choices: []string{"pastry cream", "custard powder"}},
 	{Word: "dorure", Taken: "", Why: "a wash part"},
 	{Word: "dough conditioner", Taken: "", Why: "the label: enzymes, ascorbic acid, flour, malt"},
-	{Word: "dried yeast", Taken: "active dry yeast", Why: "active dry or instant (", Choices: []string{"active dry yeast", "instant yeast"}},
+	{Word: "dried yeast", Taken: "active dry yeast", Why: "active dry or instant", Choices: []string{"active dry yeast", "instant yeast"}},
 	{Word: "dry yeast", Taken: "active dry yeast", Why: "active dry or instant", Choices: []string{"active dry yeast", "instant yeast"}},
 	{Word: "egg wash", Taken: "", Why: "a wash part"},
 	{Word: "eggwash", Taken: "", Why: "a wash part"},

@@ -25,6 +25,7 @@ type File struct {
 	Text   *source.File
 	Models []*formula.Formula
 
+	assumed  []formula.Assumed
 	cautions []*finding.Caution
 	problems source.Problems // that are in the file itself
 	house    source.Problems // that are in its house
@@ -84,6 +85,7 @@ func (w *worker) file(in Input) File {
 // formula judges one formula by every rule and caution of its house.
 func (w *worker) formula(f *formula.Formula, out *File) {
 	out.Formulas = append(out.Formulas, finding.Formula{Name: f.Name, Place: f.Place})
+	out.assumed = append(out.assumed, f.Assumed...)
 	w.sheet.Reset(f, out.House.House.Kitchen)
 	w.judge.Open(&w.sheet)
 	w.clock.start()
