@@ -58,14 +58,14 @@ func Read(r *reading.Reader, b *hclsyntax.Block, opts Options) *Formula {
 	rd := &reader{Reader: r, opts: opts, formula: f}
 	f.Name, f.Place = r.Label(b)
 	r.Known(b.Body, "a formula", FormulaKeys, KindNames)
+	unknownFamily := func() {}
 	if a := b.Body.Attributes["family"]; a != nil {
 		if name, at, ok := r.Text(a.Expr, "family"); ok {
-			near, more := family.Nearest(name)
-			if f.Family, ok = family.Find(name); !ok && more {
-				r.Fault(at, "the range table has no ranges of %q; nearest by make-up: write %q",
-					name, near.Name)
-			} else if !ok {
-				r.Unknown(at, "family", name, "the range table", family.Names())
+			if f.Family, ok = family.Find(name); !ok {
+				f.Family, ok = rd.saidFamily(name, at)
+			}
+			if !ok {
+				unknownFamily = func() { rd.unknownFamily(name, at) }
 			}
 		}
 	}
@@ -96,10 +96,13 @@ func Read(r *reading.Reader, b *hclsyntax.Block, opts Options) *Formula {
 	}
 	f.number()
 	rd.joinParts()
-	if rd.order() {
+	if !rd.order() {
+		unknownFamily()
+	} else {
 		for _, p := range f.Order {
 			rd.weigh(p)
 		}
+		unknownFamily()
 		for _, p := range f.Parts {
 			rd.checkSteps(p)
 		}
