@@ -278,7 +278,7 @@ func (rd *reader) checkReserve(in *Ingredient) {
 	}
 	if held.Lo > amount.Hi*1.000001 {
 		rd.Fault(in.Reserve.Place,
-			"%q: the reserve, %s, is more than the amount, %s",
+			"%q: the reserve, %s, is more than the amount, %s; hold back less",
 			in.Name, quantity.FormatInterval(held, unit), quantity.FormatInterval(amount, unit))
 	}
 }

@@ -321,7 +321,7 @@ var IngredientOptions = []*IngredientOption{
 		false, true, nil, (*reader).readStrain,
 		func(rd *reader, in *Ingredient) {
 			if in.Strain != "" && in.Item.Yeast == 0 {
-				rd.Fault(in.Place, "%q is no yeast, so it has no strain", in.Name)
+				rd.Fault(in.Place, "%q is no yeast, so it has no strain; take strain out", in.Name)
 			}
 		},
 		func(in *Ingredient) string { return in.Strain },

@@ -1,6 +1,7 @@
 package formula
 
 import (
+	"fmt"
 	"math"
 	"strings"
 
@@ -11,6 +12,7 @@ import (
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
 	"forebake/engine/source"
+	"forebake/engine/spelling"
 )
 
 // Step is one line of a part's steps.
@@ -267,12 +269,27 @@ func (rd *reader) noVerb(pairs []reading.Pair, e hclsyntax.Expression) {
 				rd.Fault(pair.Place, "no step %q; write %s", pair.Key, line)
 				return
 			}
-			rd.Unknown(pair.Place, "step", pair.Key, "", VerbNames(nil))
+			rd.Fault(pair.Place, "%s", unknownStep(pair.Key))
 			return
 		}
 	}
 	rd.Fault(rd.Place(e.Range()),
 		"this step says nothing to do; start it with a verb: { rest = \"1 h\", at = \"room\" }")
+}
+
+// unknownStep says that a word is no step, with the near words for one, else all steps.
+func unknownStep(word string) string {
+	var words []string
+	for _, v := range Verbs {
+		words = append(append(words, v.Name), v.also...)
+	}
+	for other := range otherWords {
+		words = append(words, other)
+	}
+	if near := spelling.Nearest(word, words, 3); len(near) > 0 {
+		return fmt.Sprintf("no step %q; nearest is %s", word, strings.Join(near, ", "))
+	}
+	return fmt.Sprintf("no step %q; known are %s", word, strings.Join(VerbNames(nil), ", "))
 }
 
 // stands reports whether a key is among the pairs; they are few.
@@ -363,7 +380,7 @@ func (rd *reader) readOwnQuantity(s *Step, e hclsyntax.Expression) {
 			rd.formula.Assumed = append(rd.formula.Assumed, Assumed{g.Place,
 				"\"overnight\" is read as 8 h to 14 h (trade usage, a judgement); write your own hours"})
 		}
-		rd.within(g, 0, MaxMinutes, "a step of more than 60 days is not read")
+		rd.within(g, 0, MaxMinutes, "a step of more than 60 days is not read; write 60 days at the most")
 	default:
 		s.Measure = g
 	}

@@ -310,7 +310,7 @@ func (r *reader) check(m measure) *Fault {
 					"%s does not add up to one quantity; write it in one unit", whole)
 			}
 			if t.number < 0 {
-				return r.fault(t.start, t.end, "%s is below zero", quote(r.text[t.start:t.end]))
+				return r.fault(t.start, t.end, "%s is below zero; write more than zero", quote(r.text[t.start:t.end]))
 			}
 		}
 		if x := math.Abs(t.number); x != 0 && x < least {
@@ -322,9 +322,9 @@ func (r *reader) check(m measure) *Fault {
 	case math.Abs(x) > largestNumber || math.IsNaN(x):
 		return r.fault(m.start, m.end, tooLarge, whole)
 	case kind == Temperature && x < absoluteZero-1e-9:
-		return r.fault(m.start, m.end, "%s is below absolute zero (-273.15 C)", whole)
+		return r.fault(m.start, m.end, "%s is below absolute zero (-273.15 C); mend the figure", whole)
 	case kind != Temperature && m.terms[0].number < 0:
-		return r.fault(m.start, m.end, "%s is below zero", whole)
+		return r.fault(m.start, m.end, "%s is below zero; write more than zero", whole)
 	}
 	return nil
 }
@@ -636,7 +636,7 @@ func (r *reader) fraction(start int, whole float64) (float64, *Fault) {
 	after := r.at
 	if den, ok := r.denominator(); ok {
 		if den == 0 {
-			return 0, r.fault(start, r.at, "%q divides by zero", r.text[start:r.at])
+			return 0, r.fault(start, r.at, "%q divides by zero; write the amount as a number", r.text[start:r.at])
 		}
 		return whole / den, nil
 	}
@@ -790,9 +790,17 @@ func (r *reader) unknownUnit(m measure, rest string) *Fault {
 	if fault := r.kitchenWord(t, word, name); fault != nil {
 		return fault
 	}
-	if near := nearestUnit(name, r.allowed); near != nil {
-		return r.fault(r.at, r.at+len(word), "%s is not a unit; write %q", quote(word),
-			strings.TrimSpace(r.text[:t.numberEnd])+" "+near.name+rest[len(word):])
+	if fault := r.times(t, word, rest); fault != nil {
+		return fault
+	}
+	var write []string
+	for _, near := range nearestUnits(name, r.allowed) {
+		write = append(write, strconv.Quote(strings.TrimSpace(r.text[:t.numberEnd])+" "+near.name+
+			rest[len(word):]))
+	}
+	if len(write) > 0 {
+		return r.fault(r.at, r.at+len(word), "%s is not a unit; write %s", quote(word),
+			strings.Join(write, ", or "))
 	}
 	return r.fault(r.at, r.at+len(word), "%s is not a unit; the units here are %s", quote(word),
 		r.unitNames())
@@ -836,6 +844,20 @@ func (r *reader) kitchenWord(t term, word, name string) *Fault {
 	}
 	return r.fault(r.at, r.at+len(word), "%s %s; write %s", quote(name), w.means,
 		strings.Join(write, ", or "))
+}
+
+// times returns the fault for "2 x 7 g": it offers the product.
+func (r *reader) times(t term, word, rest string) *Fault {
+	if word != "x" && word != "X" && word != "×" {
+		return nil
+	}
+	each, fault := Read(strings.TrimSpace(rest[len(word):]), r.allowed)
+	if fault != nil || !each.IsPoint() || t.number <= 0 || t.number > 1e6 {
+		return nil
+	}
+	x, _ := FromBase(each.Lo*t.number, each.Unit)
+	return r.fault(r.at, r.at+len(word), "%q is no unit; write the whole: %q", word,
+		strconv.FormatFloat(round(x), 'f', -1, 64)+" "+each.Unit)
 }
 
 // heap returns the fault for a spoon that is not level.

@@ -195,11 +195,11 @@ func TestFaults(t *testing.T) {
 		{"1 000 g", scale, "1 000", `"1 000" has a blank inside the number; write "1000 g"`},
 		{"1_000 g", scale, "1_", `"_" does not belong in a number; write the digits alone`},
 		{"1.2.3 g", scale, "1.2.3", `"1.2.3" is not a number; write for example "200 g"`},
-		{"-5 g", scale, "-5 g", `"-5 g" is below zero`},
-		{"-5 to 5 g", scale, "-5", `"-5" is below zero`},
+		{"-5 g", scale, "-5 g", `"-5 g" is below zero; write more than zero`},
+		{"-5 to 5 g", scale, "-5", `"-5" is below zero; write more than zero`},
 		{"1 h -5 min", timer, "1 h -5 min", `"1 h -5 min" runs backwards; write "5 min to 1 h"`},
-		{"-300 C", oven, "-300 C", `"-300 C" is below absolute zero (-273.15 C)`},
-		{"-500 F", oven, "-500 F", `"-500 F" is below absolute zero (-273.15 C)`},
+		{"-300 C", oven, "-300 C", `"-300 C" is below absolute zero (-273.15 C); mend the figure`},
+		{"-500 F", oven, "-500 F", `"-500 F" is below absolute zero (-273.15 C); mend the figure`},
 		{"0 g", scale, "0 g", `"0 g" is zero; write more than zero or leave the line out`},
 		{"0 to 0 min", timer, "0 to 0 min",
 			`"0 to 0 min" is zero; write more than zero or leave the line out`},
@@ -225,6 +225,8 @@ func TestFaults(t *testing.T) {
 		{"about so", scale, "about", `"about" is not a number; write for example "200 g"`},
 		{"2 T", Amounts, "T", `"T" is a tablespoon as T and a teaspoon as t: say which; ` +
 			`write "2 tbsp", or "2 tsp"`},
+		{"3 x 7 g", Amounts, "x", `"x" is no unit; write the whole: "21 g"`},
+		{"5 kgg", Amounts, "kgg", `"kgg" is not a unit; write "5 kg"`},
 		{"1 c", Amounts, "c", `"c" is a cup here; write "1 cup"`},
 		{"2 heaped tsp", Amounts, "heaped", `a heaped measure is 1.25 to 2 of a level one: ` +
 			`weigh it; write "2.5 to 4 tsp"`},
@@ -232,7 +234,7 @@ func TestFaults(t *testing.T) {
 		{"2 leaves", Amounts, "leaves", `"leaves" of gelatin is 1.7 to 5 g by its grade: ` +
 			`weigh it; write "3.4 to 10 g"`},
 		{"?", scale, "?", `"?" is not a number; write for example "200 g"`},
-		{"1/0 tsp", Amounts, "1/0", `"1/0" divides by zero`},
+		{"1/0 tsp", Amounts, "1/0", `"1/0" divides by zero; write the amount as a number`},
 		{"1 3/2 tsp", Amounts, "1 3/2", `"1 3/2" is not a mixed number: "3/2" is not below 1`},
 		{"200 g of flour", scale, "of flour",
 			`"of flour" is not part of the quantity; write "200 g"`},

@@ -222,13 +222,18 @@ func FromBase(x float64, name string) (float64, bool) {
 	return u.fromBase(x), true
 }
 
-// nearestUnit returns the unit of an allowed kind that is nearest to an
-// unknown word: equal but for letter case, else one typing error away.
-func nearestUnit(word string, allowed Kinds) *unit {
+// nearestUnits returns the units of the allowed kinds that are nearest to an unknown word: the one
+// equal but for letter case, else all that are one typing error away. With several the word alone
+// does not say which is meant.
+func nearestUnits(word string, allowed Kinds) []*unit {
 	lower := strings.ToLower(word)
 	if u := spellings[lower]; u != nil && allowed.Has(u.kind) {
-		return u
+		return []*unit{u}
 	}
+	if u := spellings[undoubled(lower)]; u != nil && allowed.Has(u.kind) {
+		return []*unit{u}
+	}
+	var out []*unit
 	for i := range units {
 		u := &units[i]
 		if !allowed.Has(u.kind) {
@@ -236,11 +241,25 @@ func nearestUnit(word string, allowed Kinds) *unit {
 		}
 		for _, s := range append([]string{u.name}, u.also...) {
 			if len(s) >= 3 && oneSlip(lower, s) {
-				return u
+				out = append(out, u)
+				break
 			}
 		}
 	}
-	return nil
+	return out
+}
+
+// undoubled is a word with each run of a letter as one: "kgg" is "kg".
+func undoubled(word string) string {
+	var b strings.Builder
+	last := rune(0)
+	for _, c := range word {
+		if c != last {
+			b.WriteRune(c)
+		}
+		last = c
+	}
+	return b.String()
 }
 
 // oneSlip reports whether a and b differ by one letter missing, added,
