@@ -114,6 +114,7 @@ type Ingredient struct {
 	Strain    string // one of Strains; "" when not given
 	Form      string // as given by "as": "melted", "cold cubes"; free text
 	Note      string
+	size      string // of an egg, where its amount says it: "2 large"
 
 	Grams Mass // the amount in grams
 	Held  Mass // the reserve in grams

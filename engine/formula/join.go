@@ -127,7 +127,7 @@ func (rd *reader) order() bool {
 				names = append(names, fmt.Sprintf("%q", q.Name))
 			}
 			rd.Fault(from,
-				"parts go round in a circle: %s takes %s", strings.Join(names, " takes "), names[0])
+				"parts go round in a circle: %s takes %s; take one of them out", strings.Join(names, " takes "), names[0])
 			return
 		}
 		state[p] = 1

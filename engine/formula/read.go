@@ -217,7 +217,7 @@ func (rd *reader) readIngredients(p *Part, e hclsyntax.Expression) {
 		if _, isPart := partName(in.Name); isPart {
 			continue // looked up when all parts are read
 		}
-		item, ok := rd.opts.Larder.Find(rd.opts.eggName(in.Name))
+		item, ok := rd.opts.Larder.Find(rd.opts.eggName(in.sized()))
 		if !ok {
 			rd.unknownIngredient(in)
 			continue
@@ -357,16 +357,27 @@ func (rd *reader) readHowMuch(in *Ingredient, e hclsyntax.Expression, what strin
 		rd.Fault(at, "%s: %q is no amount; write \"?\" until you have weighed it", what, text)
 		return Amount{}
 	}
+	said := text
 	if rd.counted(in.Name) {
 		if _, fault := wholeCount(text); fault == "" {
 			text += " pieces" // eggs are counted: "2" can mean nothing else
 		}
 	}
+	text = rd.sizedEgg(in, text, at)
+	text = rd.saidAmount(in, text, at)
 	g, _ := rd.QuantityText(quantity.OfCountry(text, rd.opts.Units), at, quantity.Amounts, what)
 	if g.Set {
-		g.Text = text // as it was written
+		g.Text = said // as it was written
 	}
 	return Amount{Given: g}
+}
+
+// sized is the name of the ingredient with the size that its amount says: "large egg".
+func (in *Ingredient) sized() string {
+	if in.size == "" {
+		return in.Name
+	}
+	return in.size + " egg"
 }
 
 // eggName is the larder's name of an egg whose size the country decides: a large one is 50 g in the

@@ -7,6 +7,7 @@ import (
 
 	"github.com/hashicorp/hcl/v2/hclsyntax"
 
+	"forebake/engine/larder"
 	"forebake/engine/quantity"
 	"forebake/engine/source"
 )
@@ -20,12 +21,18 @@ var gasMarks = map[string]string{"1": "140 C", "2": "150 C", "3": "170 C", "4": 
 	"5": "190 C", "6": "200 C", "7": "220 C", "8": "230 C", "9": "240 C"}
 
 // warmths are words for how warm it is around a part or in an oven. Common practice, no source.
-var warmths = []struct{ words, write string }{
-	{"warm oven", "30 C"}, {"warm place", "25 C to 30 C"}, {"warm spot", "25 C to 30 C"},
-	{"warm", "25 C to 30 C"}, {"cool place", "12 C to 16 C"}, {"cellar", "10 C to 14 C"},
-	{"slow oven", "150 C"}, {"moderate oven", "180 C"}, {"hot oven", "220 C"},
-	{"very hot oven", "230 C"}, {"lukewarm", "35 C to 40 C"}, {"proofer", "28 C"},
-	{"prover", "28 C"}, {"cold", "4 C"},
+// taken is read as the range, and told; others are asked.
+var warmths = []struct {
+	words, write string
+	taken        bool
+}{
+	{"warm oven", "30 C", false}, {"warm place", "25 C to 30 C", true},
+	{"warm spot", "25 C to 30 C", true}, {"warm room", "25 C to 30 C", true},
+	{"warm", "25 C to 30 C", true}, {"cool place", "12 C to 16 C", false},
+	{"cellar", "10 C to 14 C", false}, {"slow oven", "150 C", false},
+	{"moderate oven", "180 C", false}, {"hot oven", "220 C", false},
+	{"very hot oven", "230 C", false}, {"lukewarm", "35 C to 40 C", false},
+	{"proofer", "28 C", false}, {"prover", "28 C", false}, {"cold", "4 C", false},
 }
 
 var (
@@ -35,14 +42,99 @@ var (
 	sign    = regexp.MustCompile(`(?i)^(?:un)?till?\b|\b(?:doubled|double|tripled|bubbly|golden|ready|done|smooth|soft)\b`)
 )
 
+// measures are words of the kitchen that an ingredient gives a size to: what one is, and what a
+// report says of it. Sources: pinch and dash from measuring-spoon pages (read), the bounds a judgement;
+// a sachet of dry yeast is 7 g (German and US pages, read); a stick of butter is 4 oz (SR 28, read).
+var measures = []struct {
+	word   *regexp.Regexp
+	lo, hi float64
+	unit   string
+	fits   func(*larder.Item) bool
+	says   string
+}{
+	{regexp.MustCompile(`^(?:(?:small|large|good|generous|big) )?pinch(?:es)?$`), 0.1, 1, "g",
+		func(*larder.Item) bool { return true }, "a pinch is taken as 0.1 to 1 g: weigh it"},
+	{regexp.MustCompile(`^dash(?:es)?$`), 0.3, 1.5, "ml",
+		func(it *larder.Item) bool { return it.Density > 0 },
+		"a dash is taken as 0.3 to 1.5 ml: weigh it"},
+	{regexp.MustCompile(`^(?:sachets?|packets?|envelopes?|packages?|pkgs?)$`), 7, 7, "g",
+		func(it *larder.Item) bool { return it.Yeast > dryYeast },
+		"a packet of dry yeast is taken as 7 g: read its label"},
+	{regexp.MustCompile(`^(?:sachets?|packets?)$`), 7.5, 10, "g",
+		func(it *larder.Item) bool { return it.Name == "vanilla sugar" },
+		"a packet of vanilla sugar is taken as 7.5 to 10 g: read its label"},
+	{regexp.MustCompile(`^sticks?$`), 4, 4, "oz",
+		func(it *larder.Item) bool { return it.Class == larder.ClassFat && it.Water > 0 && it.Fat < 90 },
+		"a stick is taken as the US one of 4 oz"},
+}
+
+// dryYeast is above what a gram of fresh yeast stands for.
+const dryYeast = 0.5
+
+var amountOf = regexp.MustCompile(`(?i)^([\d\s./⁄½¼¾⅓⅔⅛]+|an? |half an? )\s*([a-z ]+?)(?: of [a-z ]+)?$`)
+
+// saidAmount gives the quantity of a word of the kitchen, as a text to read, and tells what it was
+// taken for. Others stay as they are.
+func (rd *reader) saidAmount(in *Ingredient, text string, at source.Place) string {
+	m := amountOf.FindStringSubmatch(strings.TrimSpace(text))
+	it, ok := rd.opts.Larder.Find(rd.opts.eggName(in.Name))
+	if m == nil || !ok {
+		return text
+	}
+	n, fault := quantity.Read(strings.TrimSpace(m[1])+" pieces", forCount)
+	if fault != nil || !n.IsPoint() {
+		return text
+	}
+	word := strings.ToLower(strings.TrimSpace(m[2]))
+	for _, k := range measures {
+		if !k.word.MatchString(word) || !k.fits(it) ||
+			k.unit == "oz" && (rd.opts.Units == "uk" || rd.opts.Units == "metric") {
+			continue
+		}
+		rd.formula.Assumed = append(rd.formula.Assumed, Assumed{at, k.says})
+		out := quantity.Plain(n.Lo * k.lo)
+		if k.hi > k.lo {
+			out += " to " + quantity.Plain(n.Lo*k.hi)
+		}
+		return out + " " + k.unit
+	}
+	return text
+}
+
+var sizedEggs = regexp.MustCompile(`(?i)^([\d\s./⁄½¼¾]+) (large|medium|small|extra[- ]large)(?: eggs?)?$`)
+
+// sizedEgg reads "2 large" of eggs: the ingredient is then the egg of that size.
+func (rd *reader) sizedEgg(in *Ingredient, text string, at source.Place) string {
+	m := sizedEggs.FindStringSubmatch(strings.TrimSpace(text))
+	if m == nil || !sameName(in.Name, "egg") && !sameName(in.Name, "eggs") {
+		return text
+	}
+	in.size = strings.ReplaceAll(strings.ToLower(m[2]), "-", " ")
+	if in.size == "large" && rd.opts.Units == "" {
+		rd.formula.Assumed = append(rd.formula.Assumed, Assumed{at, "a large egg is taken as the US " +
+			"one of 50 g; one of the EU or the UK is \"size L egg\", 60 g"})
+	}
+	return m[1] + " pieces"
+}
+
 // saidAt answers words in the place of a temperature, and reports whether it did.
 func (rd *reader) saidAt(s *Step, text string, at source.Place, what string) bool {
 	word := fold(strings.ReplaceAll(text, ".", ""))
 	if m := gasMark.FindStringSubmatch(word); m != nil {
-		rd.Fault(at, "%s: gas mark %s is %s; write %q", what, m[1], gasMarks[m[1]], gasMarks[m[1]])
+		s.At, _ = rd.QuantityText(gasMarks[m[1]], at, forTemperature, what)
+		s.At.Text = text
+		rd.formula.Assumed = append(rd.formula.Assumed, Assumed{at, fmt.Sprintf(
+			"gas mark %s is taken as %s", m[1], gasMarks[m[1]])})
 		return true
 	}
 	for _, w := range warmths {
+		if word == w.words && w.taken && s.Verb.Waits() {
+			s.At, _ = rd.QuantityText(w.write, at, forTemperature, what)
+			s.At.Text = text
+			rd.formula.Assumed = append(rd.formula.Assumed, Assumed{at, fmt.Sprintf(
+				"%q is taken as %s: measure it", text, w.write)})
+			return true
+		}
 		if word == w.words {
 			rd.Fault(at, "%s: %q is no figure; measure it, or write %q", what, text, w.write)
 			return true

@@ -3,6 +3,8 @@ package formula
 import (
 	"fmt"
 	"math"
+	"regexp"
+	"strconv"
 	"strings"
 
 	"github.com/hashicorp/hcl/v2/hclsyntax"
@@ -266,6 +268,7 @@ func (rd *reader) noVerb(pairs []reading.Pair, e hclsyntax.Expression) {
 	for _, pair := range pairs {
 		if stepWords[pair.Key].option == nil {
 			if line := otherWords[pair.Key]; line != "" {
+				line = rd.withTime(line, pair.Value)
 				rd.Fault(pair.Place, "no step %q; write %s", pair.Key, line)
 				return
 			}
@@ -276,6 +279,32 @@ func (rd *reader) noVerb(pairs []reading.Pair, e hclsyntax.Expression) {
 	rd.Fault(rd.Place(e.Range()),
 		"this step says nothing to do; start it with a verb: { rest = \"1 h\", at = \"room\" }")
 }
+
+var exampleTime = regexp.MustCompile(`"\d+ (?:min|h)"`)
+
+// withTime puts the time that was written into a line to write.
+func (rd *reader) withTime(line string, e hclsyntax.Expression) string {
+	text, _, ok := source.StringLiteral(e)
+	if _, fault := quantity.Read(text, forTime); !ok || fault != nil {
+		return line
+	}
+	first, rest, found := strings.Cut(line, " }") // the step that the word stands for
+	if found {
+		rest = " }" + rest
+	}
+	done := false
+	return exampleTime.ReplaceAllStringFunc(first, func(s string) string {
+		if done {
+			return s
+		}
+		done = true
+		return strconv.Quote(text)
+	}) + rest
+}
+
+// turns are the words for one fold of a laminated dough.
+var turns = []string{"letter", "letter turn", "letter fold", "single", "single turn", "simple", "book",
+	"book turn", "book fold", "double", "double turn", "half", "three-fold", "four-fold"}
 
 // unknownStep says that a word is no step, with the near words for one, else all steps.
 func unknownStep(word string) string {
@@ -415,6 +444,15 @@ func (rd *reader) readCountText(e hclsyntax.Expression, kinds quantity.Kinds, wh
 // readCountOr reads the own value of a verb that counts or measures: fold = "3 pieces" or "2 min".
 func (rd *reader) readCountOr(e hclsyntax.Expression, kinds quantity.Kinds, what string,
 ) (Given, bool) {
+	if text, inside, ok := source.StringLiteral(e); ok && kinds.Has(quantity.Time) {
+		for _, turn := range turns {
+			if sameName(text, turn) { // one turn; which kind of it changes no figure here
+				one := bareCount(1, source.Place{File: rd.File, Start: inside.Start, End: inside.End})
+				one.Text = text
+				return one, true
+			}
+		}
+	}
 	g, at, faulted := rd.readCountText(e, kinds, what)
 	if g.Set || faulted {
 		return g, g.Set

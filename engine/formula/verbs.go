@@ -180,7 +180,7 @@ var Verbs = []*Verb{
 	verb("fold", "stretch and fold the dough in its tub",
 		aTimeOrCount, takes{optAt, optTime, optCovered},
 		passing, noHeat, nowhere, joinsNothing, goesOn, keepsGas, touched, attended,
-		keepsForm, putsNothing, inMaking, rawOnly),
+		keepsForm, putsNothing, inMaking, rawOnly, "turn"),
 	verb("rest", "leave it to stand and rise",
 		aTime, takes{optAt, optTo, optAs, optCovered, optHumidity, optTin, optCount},
 		standing, noHeat, nowhere, joinsNothing, goesOn, keepsGas, closed, unattended,
@@ -274,7 +274,6 @@ var otherWords = map[string]string{
 	"fry": `{ cook = "2 min", at = "175 C", by = "frying" }`,
 	"laminate": `{ fill = "roll-in butter" }, then { sheet = "6 mm" }, { fold = 1 } ` +
 		`and { chill = "30 min" } for each turn`,
-	"turn":     `{ fold = 1, note = "letter turn" }`,
 	"plait":    `{ shape = "plait" }, after { divide = ... } into strands`,
 	"braid":    `{ shape = "plait" }, after { divide = ... } into strands`,
 	"twist":    `{ shape = "twist" }`,

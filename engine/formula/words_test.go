@@ -91,7 +91,7 @@ func TestWordsOfTheCraft(t *testing.T) {
 		if _, ok := stepWords[word]; ok {
 			t.Errorf("%s is a verb too", word)
 		}
-		got := faults("{ " + word + " = \"10 min\" }")
+		got := faults("{ " + word + " = \"x\" }")
 		if len(got) != 1 || !strings.Contains(got[0].Text, line) {
 			t.Errorf("%s: %v", word, got)
 		}
@@ -119,7 +119,20 @@ func TestWordsForValues(t *testing.T) {
 		{"", `{ bake = "20 min", at = "180 C to 190 C" }`, ""},
 		{"", `{ sheet = "30 x 45 cm" }`, `write { sheet = "?", wide = "45 cm" } until`},
 		{"", `{ sheet = "5 mm", wide = "12 x 18 in" }`, `write "18 in", or "12 in"`},
-		{"", `{ proof = "1 h", at = "a warm place" }`, `write "25 C to 30 C"`},
+		{"", `{ proof = "1 h", at = "a warm place" }`, ""},
+		{"", `{ bake = "1 h", at = "gas mark 4" }`, ""},
+		{"", `{ bake = "1 h", at = "hot oven" }`, `write "220 C"`},
+		{"", `{ boil = "2 min" }`, `write { cook = "2 min", at = "100 C" }`},
+		{"", `{ turn = "letter" }`, ""},
+		{`"nutmeg" = "a pinch"`, "", ""},
+		{`"vanilla sugar" = "1 sachet"`, "", ""},
+		{`"baking powder" = "1 sachet"`, "", "read the label"},
+		{`"instant yeast" = "1 packet"`, "", ""},
+		{`"fresh yeast" = "1 packet"`, "", "read the label"},
+		{`"butter" = "1/2 stick"`, "", ""},
+		{`"sugar" = "1 stick"`, "", `write "4 oz"`},
+		{`"eggs" = "2 large"`, "", ""},
+		{`"dried fruit" = "100 g"`, "", "can mean several things"},
 		{"", `{ proof = "1 h", at = "28 C", humidity = "80 %" }`, ""},
 		{"", `{ bake = "20 min", at = "200 C", steam = true }`, ""},
 		{"", `{ dust = "flour" }`, ""},
@@ -138,7 +151,12 @@ func TestWordsForValues(t *testing.T) {
 			t.Fatal(text, problems)
 		}
 		r := &reading.Reader{File: file}
-		Read(r, body.Blocks[0], Options{Larder: larder.New()})
+		f := Read(r, body.Blocks[0], Options{Larder: larder.New()})
+		if strings.Contains(c.ingredient+c.step, "a warm") || strings.Contains(c.ingredient, "a pinch") {
+			if len(f.Assumed) != 1 {
+				t.Errorf("%s%s: assumed %v", c.ingredient, c.step, f.Assumed)
+			}
+		}
 		switch {
 		case c.want == "" && len(r.Problems) > 0:
 			t.Errorf("%s%s: %v", c.ingredient, c.step, r.Problems)

@@ -113,6 +113,7 @@ func TestRead(t *testing.T) {
 		{"about 200 g", Mass, 200, 200, "g"},
 		{"ca. 200 g", Mass, 200, 200, "g"},
 		{"~200 g", Mass, 200, 200, "g"},
+		{"3 weeks", Time, 30240, 30240, "week"},
 		{"an hour", Time, 60, 60, "h"},
 		{"half an hour", Time, 30, 30, "h"},
 		{"half a cup", Volume, 118.29411825, 118.29411825, "cup"},
@@ -183,7 +184,7 @@ func TestFaults(t *testing.T) {
 		{"200 blobs", Amounts, "blobs", `"blobs" is not a unit; the units here are g, ` +
 			`kg, mg, oz, lb, %, ml, l, dl, cl, tsp, tbsp, cup, floz, UK floz, US pint, UK pint, US quart, ` +
 			`UK quart, US gallon, UK gallon, pieces`},
-		{"2 x", timer, "x", `"x" is not a unit; the units here are s, min, h, day`},
+		{"2 x", timer, "x", `"x" is not a unit; the units here are s, min, h, day, week`},
 		{"200 g", oven, "200 g", `"200 g" is a mass; write a temperature, such as "24 C"`},
 		{"24 C", Amounts, "24 C", `"24 C" is a temperature; ` +
 			`write a mass, a percentage, a volume or a count, such as "200 g"`},
@@ -241,7 +242,7 @@ func TestFaults(t *testing.T) {
 		{"8 to h", timer, "h", `"h" is not a number; write for example "90 min"`},
 		{"8 h to", timer, "",
 			`the upper end of the range is missing; write for example "90 min to 2 h"`},
-		{"2 to 3 to 4 h", timer, "to", `"to" is not a unit; the units here are s, min, h, day`},
+		{"2 to 3 to 4 h", timer, "to", `"to" is not a unit; the units here are s, min, h, day, week`},
 		{strings.Repeat("9", 201), scale, strings.Repeat("9", 201),
 			"this is too long to be a quantity"},
 		{strings.Repeat("9", 199) + "g", scale, strings.Repeat("9", 199) + "g",

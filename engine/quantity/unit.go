@@ -143,6 +143,7 @@ var units = []unit{
 	{"min", Time, 1, 0, []string{"mins", "minute", "minutes"}},
 	{"h", Time, 60, 0, []string{"hr", "hrs", "hour", "hours"}},
 	{"day", Time, 1440, 0, []string{"days"}},
+	{"week", Time, 10080, 0, []string{"weeks"}},
 	{"mm", Length, 1, 0, []string{"millimetre", "millimetres", "millimeter", "millimeters"}},
 	{"cm", Length, 10, 0, []string{"centimetre", "centimetres", "centimeter", "centimeters"}},
 	{"m", Length, 1000, 0, []string{"metre", "metres", "meter", "meters"}},
