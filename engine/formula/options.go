@@ -49,7 +49,7 @@ func quantityOption(name, means string, kinds quantity.Kinds, field func(*Step) 
 func lengthOption(name, means string, field func(*Step) **Given) *Option {
 	return option(name, means,
 		func(rd *reader, s *Step, e hclsyntax.Expression, what string) {
-			if rd.saidArea(e, false, what) {
+			if rd.saidArea(s, e, false, what) {
 				return
 			}
 			if g, ok := rd.Quantity(e, forLength, what); ok {
@@ -313,7 +313,9 @@ var IngredientOptions = []*IngredientOption{
 	{"temp", "its temperature as it goes in",
 		false, false, nil,
 		func(rd *reader, in *Ingredient, e hclsyntax.Expression, what string) {
-			in.Temp, _ = rd.Quantity(e, forTemperature, what)
+			if !rd.saidTemp(in, e) {
+				in.Temp, _ = rd.Quantity(e, forTemperature, what)
+			}
 		}, nil,
 		func(in *Ingredient) string { return writtenText(in.Temp) },
 		func(in *Ingredient) string { return provenText(in.Temp) }},

@@ -365,7 +365,7 @@ func (rd *reader) readHowMuch(in *Ingredient, e hclsyntax.Expression, what strin
 	}
 	text = rd.sizedEgg(in, text, at)
 	text = rd.saidAmount(in, text, at)
-	g, _ := rd.QuantityText(quantity.OfCountry(text, rd.opts.Units), at, quantity.Amounts, what)
+	g, _ := rd.QuantityText(rd.country(bracketed(text), at), at, quantity.Amounts, what)
 	if g.Set {
 		g.Text = said // as it was written
 	}

@@ -165,7 +165,8 @@ func withScale(first, second string) string {
 	return first + " " + second[len(second)-1:]
 }
 
-// saidTime answers a sign in the place of a time, and reports whether it did.
+// saidTime takes a sign in the place of a time as a time to be decided, tells so, and reports
+// whether it is one.
 func (rd *reader) saidTime(s *Step, e hclsyntax.Expression, what string) bool {
 	if _, isText := e.(*hclsyntax.TemplateExpr); !isText {
 		return false
@@ -175,16 +176,22 @@ func (rd *reader) saidTime(s *Step, e hclsyntax.Expression, what string) bool {
 		return false
 	}
 	at := source.Place{File: rd.File, Start: inside.Start, End: inside.End}
-	line := fmt.Sprintf("{ %s = \"?\", note = %q }", s.Verb.Name, text)
-	if s.Verb.Waits() && strings.Contains(strings.ToLower(text), "doubl") {
-		line += ", or as you saw it { " + s.Verb.Name + " = \"1 h\", measured = \"2 x after 1 h\" }"
+	s.OpenOwn = true
+	if s.Note == "" {
+		s.Note = text
 	}
-	rd.Fault(at, "%s: %q is a sign and no time; write %s", what, text, line)
+	how := "write the time"
+	if s.Verb.Waits() && strings.Contains(strings.ToLower(text), "doubl") {
+		how += ", with measured = \"2 x\" once you have seen it"
+	}
+	rd.formula.Assumed = append(rd.formula.Assumed, Assumed{at, fmt.Sprintf(
+		"%q is a sign and no time: taken as \"?\"; %s", text, how)})
 	return true
 }
 
-// saidArea answers a sheet that is given as length by width, and reports whether it did.
-func (rd *reader) saidArea(e hclsyntax.Expression, own bool, what string) bool {
+// saidArea reads a sheet that is given as length by width, or answers a side that is, and reports
+// whether it did.
+func (rd *reader) saidArea(s *Step, e hclsyntax.Expression, own bool, what string) bool {
 	if _, isText := e.(*hclsyntax.TemplateExpr); !isText {
 		return false
 	}
@@ -204,10 +211,15 @@ func (rd *reader) saidArea(e hclsyntax.Expression, own bool, what string) bool {
 	if y.Hi > x.Hi {
 		x, y = y, x
 	}
-	if own {
-		rd.Fault(at, "%s: this is length by width, and its own value is the thickness; write "+
-			"{ %s = \"?\", wide = %q } until you have measured it, wide being the side that is "+
-			"rolled up, or %q", what, what, x.Text, y.Text)
+	if own { // the thickness is to be decided
+		s.OpenOwn = true
+		if s.Wide == nil {
+			x.Text = text
+			s.Wide = &Given{Quantity: x, Place: at, Set: true}
+		}
+		rd.formula.Assumed = append(rd.formula.Assumed, Assumed{at, fmt.Sprintf("%q is length by "+
+			"width: the thickness is taken as \"?\", and the longer side as the one that is rolled up; "+
+			"write { %s = \"5 mm\", wide = %q } with your thickness", text, what, x.String())})
 		return true
 	}
 	rd.Fault(at, "%s: one side, the one that is rolled up: write %q, or %q", what, x.Text, y.Text)
@@ -221,4 +233,72 @@ func (rd *reader) bareAmount(in *Ingredient, e hclsyntax.Expression) (Given, boo
 		return Given{}, false
 	}
 	return bareCount(n, at), true
+}
+
+// goingIn are words for how warm an ingredient goes in. Common practice, no source.
+var goingIn = map[string]string{"lukewarm": "35 C to 40 C", "tepid": "35 C to 40 C",
+	"warm": "35 C to 43 C", "room temperature": "18 C to 24 C", "room": "18 C to 24 C",
+	"cold": "2 C to 8 C", "fridge": "2 C to 8 C", "from fridge": "2 C to 8 C",
+	"cold from fridge": "2 C to 8 C", "from the fridge": "2 C to 8 C",
+	"cold from the fridge": "2 C to 8 C", "ice cold": "0 C to 4 C"}
+
+// saidTemp reads a word for how warm an ingredient goes in, tells what it was taken for, and
+// reports whether it is one.
+func (rd *reader) saidTemp(in *Ingredient, e hclsyntax.Expression) bool {
+	text, inside, ok := source.StringLiteral(e)
+	write := goingIn[fold(text)]
+	if !ok || write == "" {
+		return false
+	}
+	at := source.Place{File: rd.File, Start: inside.Start, End: inside.End}
+	in.Temp, _ = rd.QuantityText(write, at, forTemperature, in.Name)
+	in.Temp.Text = text
+	rd.formula.Assumed = append(rd.formula.Assumed, Assumed{at, fmt.Sprintf(
+		"%q of %q is taken as %s: measure it", text, in.Name, write)})
+	return true
+}
+
+var inBrackets = regexp.MustCompile(`^([^()]+?)\s*\(([^()]+)\)$`)
+
+// bracketed gives the weight of an amount that is written twice: "3 1/2 cups (440 g)". A weight says
+// more than a volume. Others stay as they are.
+func bracketed(text string) string {
+	m := inBrackets.FindStringSubmatch(strings.TrimSpace(text))
+	if m == nil {
+		return text
+	}
+	for _, one := range []string{m[2], m[1]} {
+		if _, fault := quantity.Read(one, forMass); fault == nil {
+			return one
+		}
+	}
+	return text
+}
+
+// Signs of a country's kitchen in the text of a formula. Common practice, no source.
+var (
+	usSigns = regexp.MustCompile(`(?i)\d ?°?F"|\bcups?"|\bsticks?"|all-purpose`)
+	ukSigns = regexp.MustCompile(`(?i)gas mark|caster sugar|icing sugar|strong (?:white )?flour|plain flour`)
+)
+
+// country gives a shared measure the country of the kitchen: the house's, else that of the other
+// words of the formula, which is told.
+func (rd *reader) country(text string, at source.Place) string {
+	units := rd.opts.Units
+	if units == "" && quantity.OfCountry(text, "uk") != text && strings.Contains(
+		quantity.OfCountry(text, "us"), " us ") {
+		us, uk := usSigns.Match(rd.File.Text), ukSigns.Match(rd.File.Text)
+		switch {
+		case us && !uk:
+			units = "us"
+		case uk && !us:
+			units = "uk"
+		}
+		if units != "" {
+			rd.formula.Assumed = append(rd.formula.Assumed, Assumed{at, fmt.Sprintf("%q is taken as "+
+				"of the %s, by the other words here: units = %q in the kitchen block says it", text,
+				strings.ToUpper(units), units)})
+		}
+	}
+	return quantity.OfCountry(text, units)
 }

@@ -276,6 +276,13 @@ func (rd *reader) noVerb(pairs []reading.Pair, e hclsyntax.Expression) {
 			return
 		}
 	}
+	for _, pair := range pairs {
+		if stepWords[pair.Key].option == optSlice {
+			rd.Fault(pair.Place, "slice stands beside a roll, with its length: { roll = \"coil\", "+
+				"slice = \"40 mm\" }; for a number of pieces write { divide = 12 }")
+			return
+		}
+	}
 	rd.Fault(rd.Place(e.Range()),
 		"this step says nothing to do; start it with a verb: { rest = \"1 h\", at = \"room\" }")
 }
@@ -391,7 +398,7 @@ func (rd *reader) readOwnQuantity(s *Step, e hclsyntax.Expression) {
 	var g Given
 	var ok bool
 	if own.kinds.Has(quantity.Time) && rd.saidTime(s, e, what) ||
-		own.kinds.Has(quantity.Length) && rd.saidArea(e, true, what) {
+		own.kinds.Has(quantity.Length) && rd.saidArea(s, e, true, what) {
 		return
 	}
 	if !own.count {
@@ -432,6 +439,9 @@ func (rd *reader) readCountText(e hclsyntax.Expression, kinds quantity.Kinds, wh
 	text, inside, ok := rd.Text(e, what)
 	if !ok {
 		return Given{}, at, true
+	}
+	if n, bad := wholeCount(text); bad == "" && strings.Trim(text, "0123456789 ") == "" {
+		return bareCount(n, inside), inside, false // "12" is 12
 	}
 	q, fault := quantity.Read(text, kinds)
 	whole := q.Lo == math.Trunc(q.Lo) && q.Hi == math.Trunc(q.Hi)

@@ -111,13 +111,12 @@ func TestWordsOfTheCraft(t *testing.T) {
 // line to write.
 func TestWordsForValues(t *testing.T) {
 	for _, c := range []struct{ ingredient, step, want string }{
-		{"", `{ rest = "until doubled" }`, `rest: "until doubled" is a sign and no time; write ` +
-			`{ rest = "?", note = "until doubled" }, or as you saw it ` +
-			`{ rest = "1 h", measured = "2 x after 1 h" }`},
+		{"", `{ rest = "until doubled" }`, ""},
+		{"", `{ bake = "until golden", at = "180 C" }`, ""},
 		{"", `{ rest = "overnight" }`, ""},
 		{"", `{ bake = "20 min", at = "220 C to 180 C" }`, "an oven that falls is a step for each figure"},
 		{"", `{ bake = "20 min", at = "180 C to 190 C" }`, ""},
-		{"", `{ sheet = "30 x 45 cm" }`, `write { sheet = "?", wide = "45 cm" } until`},
+		{"", `{ sheet = "30 x 45 cm" }`, ""},
 		{"", `{ sheet = "5 mm", wide = "12 x 18 in" }`, `write "18 in", or "12 in"`},
 		{"", `{ proof = "1 h", at = "a warm place" }`, ""},
 		{"", `{ bake = "1 h", at = "gas mark 4" }`, ""},
@@ -132,6 +131,13 @@ func TestWordsForValues(t *testing.T) {
 		{`"butter" = "1/2 stick"`, "", ""},
 		{`"sugar" = "1 stick"`, "", `write "4 oz"`},
 		{`"eggs" = "2 large"`, "", ""},
+		{`"whole milk" = { amount = "1 cup (240 g)", temp = "lukewarm" }`, "", ""},
+		{"", `{ divide = "4" }`, ""},
+		{"", `{ twist = "knots" }`, ""},
+		{"", `{ slice = "12" }`, "for a number of pieces write { divide = 12 }"},
+		{"", `{ "knock back" = "1 min" }`, ""},
+		{`"whole milk" = "1/2 pint"`, "", `write "0.5 US pint", or "0.5 UK pint"`},
+		{`"whole milk" = "1/2 pint"`, `{ bake = "1 h", at = "gas mark 4" }`, ""},
 		{`"dried fruit" = "100 g"`, "", "can mean several things"},
 		{"", `{ proof = "1 h", at = "28 C", humidity = "80 %" }`, ""},
 		{"", `{ bake = "20 min", at = "200 C", steam = true }`, ""},
@@ -152,7 +158,8 @@ func TestWordsForValues(t *testing.T) {
 		}
 		r := &reading.Reader{File: file}
 		f := Read(r, body.Blocks[0], Options{Larder: larder.New()})
-		if strings.Contains(c.ingredient+c.step, "a warm") || strings.Contains(c.ingredient, "a pinch") {
+		if strings.Contains(c.step, "until ") || strings.Contains(c.step, "30 x 45") ||
+			strings.Contains(c.ingredient+c.step, "a warm") || strings.Contains(c.ingredient, "a pinch") {
 			if len(f.Assumed) != 1 {
 				t.Errorf("%s%s: assumed %v", c.ingredient, c.step, f.Assumed)
 			}

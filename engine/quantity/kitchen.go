@@ -84,10 +84,12 @@ const sachetMeans = "is 7 g of dry yeast, 11 to 16 g of baking powder; read the 
 // countryUnit finds measures that the US and the UK share the name of.
 var countryUnit = regexp.MustCompile(`(?i)(^|[\d\s½¼¾⅓⅔⅛])(pints?|quarts?|gallons?|fl\.? ?oz\.?|fluid ounces?)\b`)
 
+var saidCountry = regexp.MustCompile(`(?i)\b(us|uk|imperial)\b`)
+
 // OfCountry says of pints, quarts, gallons and fluid ounces whose they are, by the measures that a
 // kitchen uses: "us" or "uk". Of any other kitchen the text stays as it is.
 func OfCountry(text, units string) string {
-	if units != "us" && units != "uk" || !countryUnit.MatchString(text) {
+	if units != "us" && units != "uk" || !countryUnit.MatchString(text) || saidCountry.MatchString(text) {
 		return text
 	}
 	return countryUnit.ReplaceAllStringFunc(text, func(s string) string {

@@ -111,3 +111,19 @@ func TestOffersOfNumbers(t *testing.T) {
 		}
 	}
 }
+
+func TestOfCountry(t *testing.T) {
+	for _, c := range [][3]string{
+		{"1 pint", "uk", "1  uk pint"}, {"1 pint", "us", "1  us pint"}, {"1 pint", "", "1 pint"},
+		{"1 UK pint", "us", "1 UK pint"}, {"2 fl oz", "us", "2 fl oz"}, {"2 fl oz", "uk", "2  uk fl oz"},
+		{"1/2pint", "uk", "1/2 uk pint"}, {"200 g", "uk", "200 g"},
+	} {
+		got := OfCountry(c[0], c[1])
+		if got != c[2] {
+			t.Errorf("%q in %q: %q, want %q", c[0], c[1], got, c[2])
+		}
+		if _, fault := Read(got, Amounts); fault != nil && c[1] != "" {
+			t.Errorf("%q: %s", got, fault.Text)
+		}
+	}
+}
