@@ -20,6 +20,7 @@ var mayKnow = map[string][]string{
 	}, // the place at which a missing figure is to be written
 	"engine/quantity":              nil,
 	"engine/source":                nil,
+	"engine/files":                 nil, // reads and writes bytes; what a text says is not its business
 	"engine/spelling":              nil,
 	"engine/family":                nil, // published ranges; what a dough is belongs to formula
 	"engine/larder/internal/names": nil,
@@ -166,6 +167,7 @@ var mayKnow = map[string][]string{
 		"engine/reading",
 		"engine/source",
 		"engine/spelling",
+		"engine/trial",
 	},
 	"engine/mend": {
 		"engine/facts",
@@ -181,9 +183,41 @@ var mayKnow = map[string][]string{
 		"engine/finding",
 		"engine/source",
 	}, // prints findings; a format must not be able to change an answer
+	"engine/page": {
+		"engine/finding",
+		"engine/report",
+		"engine/source",
+	}, // the pages of the other verbs, laid out as the formats are
+	"engine/trial": {
+		"engine/formula",
+		"engine/kitchen",
+		"engine/reading",
+		"engine/source",
+	}, // worked formulas and the answers expected of them; what answers is not its business
+	"engine/tolerant": {
+		"engine/source",
+		"engine/spelling",
+	}, // half-typed texts; what they mean is for the reader that is handed in
+	"engine/editor": {
+		"engine",
+		"engine/facts",
+		"engine/family",
+		"engine/files",
+		"engine/finding",
+		"engine/formula",
+		"engine/house",
+		"engine/kitchen",
+		"engine/quantity",
+		"engine/reading",
+		"engine/report",
+		"engine/rule",
+		"engine/source",
+		"engine/tolerant",
+	}, // a protocol in front of the front door: it judges nothing
 	"engine": {
 		"engine/backlog",
 		"engine/facts",
+		"engine/files",
 		"engine/finding",
 		"engine/formula",
 		"engine/house",
@@ -194,11 +228,13 @@ var mayKnow = map[string][]string{
 		"engine/rule",
 		"engine/run",
 		"engine/source",
+		"engine/tolerant",
 		"rules",
 	},
 	"engine/run": {
 		"engine/backlog",
 		"engine/facts",
+		"engine/files",
 		"engine/finding",
 		"engine/formula",
 		"engine/house",
@@ -210,8 +246,11 @@ var mayKnow = map[string][]string{
 	}, // the one way from files to answers; the shipped rules are handed in, and it prints nothing
 	"cmd/forebake": {
 		"engine",
+		"engine/editor",
+		"engine/files",
 		"engine/finding",
 		"engine/larder/page",
+		"engine/page",
 		"engine/reading",
 		"engine/recipe",
 		"engine/report",

@@ -93,6 +93,7 @@ func run(args []string, in io.Reader, out, errs io.Writer) int {
 		compare,
 		larder,
 		readCommand(),
+		editorCommand(),
 		completionCommand(),
 	)
 	err := root.Execute()
