@@ -57,11 +57,16 @@ var mayKnow = map[string][]string{
 	"engine/finding": {
 		"engine/source",
 	}, // what an answer is, never how it was found
+	"engine/said": {
+		"engine/larder",
+		"engine/quantity",
+	}, // words that mean a figure; it reads no file and no formula
 	"engine/formula": {
 		"engine/family",
 		"engine/larder",
 		"engine/quantity",
 		"engine/reading",
+		"engine/said",
 		"engine/source",
 		"engine/spelling",
 		"engine/science/bakersmath",

@@ -10,6 +10,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"forebake/engine"
+	"forebake/engine/files"
 	"forebake/engine/recipe"
 	"forebake/engine/report"
 	"forebake/engine/source"
@@ -67,12 +68,12 @@ standard input. Read the comments before you check the formula.`,
 
 // recipeText reads the recipe that a path names, or standard input.
 func recipeText(cmd *cobra.Command, path string) ([]byte, error) {
-	kind := source.Kind{Name: "a plain-text recipe", Limit: recipe.MaxBytes}
+	kind := files.Kind{Name: "a plain-text recipe", Limit: recipe.MaxBytes}
 	if path == "-" {
 		text, err := io.ReadAll(io.LimitReader(cmd.InOrStdin(), recipe.MaxBytes+1))
 		return text, err
 	}
-	text, err := source.Disk{}.Read(path, kind)
+	text, err := files.Disk{}.Read(path, kind)
 	if err != nil {
 		return nil, fmt.Errorf("%s: %w", source.Safe(path), err)
 	}

@@ -15,8 +15,8 @@ import (
 func (rd *reader) saidFamily(name string, at source.Place) (*family.Family, bool) {
 	f, ok := family.Said(name)
 	if ok {
-		rd.formula.Assumed = append(rd.formula.Assumed, Assumed{at, fmt.Sprintf("family %q has no "+
-			"ranges of its own: it is held against %s, the nearest by make-up", name, f.Name)})
+		rd.assumed(at, fmt.Sprintf("family %q has no ranges of its own: it is held against %s, the "+
+			"nearest by make-up", name, f.Name))
 	}
 	return f, ok
 }
@@ -36,41 +36,32 @@ func (rd *reader) unknownFamily(name string, at source.Place) {
 
 // makeUp is what the first dough is made of, % on its flour; NaN where an amount is open.
 func (f *Formula) makeUp() family.MakeUp {
-	nan := math.NaN()
-	none := family.MakeUp{Hydration: nan, Sugar: nan, Fat: nan, Egg: nan}
 	for _, p := range f.Parts {
-		if p.Kind != Dough || !p.FlourG.IsFinite() || p.FlourG.Lo <= 0 {
-			continue
-		}
 		var m family.MakeUp
-		if !p.addTo(&m, 100/p.FlourG.Mid(), 0) {
-			return none
+		if p.Kind == Dough && p.FlourG.IsFinite() && p.FlourG.Lo > 0 && p.addTo(&m, 100/p.FlourG.Mid()) {
+			return m
 		}
-		return m
 	}
-	return none
+	nan := math.NaN()
+	return family.MakeUp{Hydration: nan, Sugar: nan, Fat: nan, Egg: nan}
 }
 
-// deepest bounds the parts within parts that are followed: no formula has as many.
-const deepest = 8
-
 // addTo adds the part's ingredients to a make-up, each gram counting factor. It reports false where
-// an amount is not known.
-func (p *Part) addTo(m *family.MakeUp, factor float64, depth int) bool {
+// an amount is not known. Parts take each other in without a circle: the order was found.
+func (p *Part) addTo(m *family.MakeUp, factor float64) bool {
 	for _, in := range p.Ingredients {
 		g := in.Grams.Grams(p.FlourG)
+		x := factor * g.Mid()
 		switch {
-		case !g.IsFinite() || depth > deepest || in.Item == nil && in.Of == nil:
+		case !g.IsFinite() || in.Item == nil && in.Of == nil:
 			return false
 		case in.Of != nil:
-			if whole := in.Of.MassG; !whole.IsFinite() || whole.Mid() <= 0 ||
-				!in.Of.addTo(m, factor*g.Mid()/whole.Mid(), depth+1) {
+			whole := in.Of.MassG
+			if !whole.IsFinite() || whole.Lo <= 0 || !in.Of.addTo(m, x/whole.Mid()) {
 				return false
 			}
 			continue
-		}
-		x := factor * g.Mid()
-		if in.Item.Flour < 1 { // the water that flour holds is no hydration
+		case in.Item.Flour < 1: // the water that flour holds is no hydration
 			m.Hydration += x * in.Item.Water / 100
 		}
 		m.Sugar += x * in.Item.Sugars / 100

@@ -114,7 +114,7 @@ type Ingredient struct {
 	Strain    string // one of Strains; "" when not given
 	Form      string // as given by "as": "melted", "cold cubes"; free text
 	Note      string
-	size      string // of an egg, where its amount says it: "2 large"
+	sized     string // of an egg, its name by the size that its amount says: "2 large"
 
 	Grams Mass // the amount in grams
 	Held  Mass // the reserve in grams
@@ -175,22 +175,4 @@ func (f *Formula) PartNamed(name string) *Part {
 		}
 	}
 	return nil
-}
-
-// UsesFahrenheit reports whether a temperature of the formula is written in Fahrenheit.
-func (f *Formula) UsesFahrenheit() bool {
-	is := func(g *Given) bool { return g.Set && g.Unit == "F" }
-	for _, p := range f.Parts {
-		for _, in := range p.Ingredients {
-			if is(&in.Temp) {
-				return true
-			}
-		}
-		for _, s := range p.Steps {
-			if is(&s.At) || is(&s.To) || is(&s.Core) || s.Reading != nil && is(&s.Reading.Temp) {
-				return true
-			}
-		}
-	}
-	return false
 }

@@ -9,6 +9,7 @@ import (
 
 	"github.com/hashicorp/hcl/v2/hclsyntax"
 
+	"forebake/engine/figure"
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
 	"forebake/engine/source"
@@ -274,6 +275,52 @@ func withText(s *Step) string {
 		names[i] = in.Name
 	}
 	return strings.Join(names, " and ")
+}
+
+// coveringHumidity is the least humidity of a proof or a retard in which no skin forms, %. IREKS
+// Compendium of baking 6.3 and 11.5 (read) have 75 to 85 %.
+const coveringHumidity = 75
+
+// Skins says whether the part is kept from drying: it is covered, or stands in humid air. known is
+// false where neither is said.
+func (s *Step) Skins() (kept, known bool) {
+	switch {
+	case s.Covered != nil:
+		return *s.Covered, true
+	case s.Humidity.Set && s.Humidity.Lo >= coveringHumidity:
+		return true, true
+	}
+	return false, false
+}
+
+// Share is how much of the part that the step puts on goes on here, 0 to 1: what its amount says,
+// else what the other steps that put it on leave.
+func (s *Step) Share() Interval {
+	if s.Uses == nil {
+		return figure.Point(0)
+	}
+	whole := s.Uses.MassG
+	if s.Amount.Set {
+		share := s.Amount.Interval.Div(whole)
+		return figure.Between(min(max(share.Lo, 0), 1), min(max(share.Hi, 0), 1))
+	}
+	left, open := figure.Point(1), 0
+	for _, p := range s.Part.Formula.Parts {
+		for _, other := range p.Steps {
+			switch {
+			case other.Uses != s.Uses || other.Verb != s.Verb:
+			case other.Amount.Set:
+				left = left.Sub(other.Share())
+			default:
+				open++
+			}
+		}
+	}
+	left = figure.Between(min(max(left.Lo, 0), 1), min(max(left.Hi, 0), 1))
+	if open > 1 { // two steps that do not say: each may take anything of it
+		left.Lo = 0
+	}
+	return left
 }
 
 // IngredientOption is a setting of an ingredient. Each is one row of IngredientOptions.

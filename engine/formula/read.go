@@ -96,9 +96,7 @@ func Read(r *reading.Reader, b *hclsyntax.Block, opts Options) *Formula {
 	}
 	f.number()
 	rd.joinParts()
-	if !rd.order() {
-		unknownFamily()
-	} else {
+	if rd.order() {
 		for _, p := range f.Order {
 			rd.weigh(p)
 		}
@@ -217,7 +215,7 @@ func (rd *reader) readIngredients(p *Part, e hclsyntax.Expression) {
 		if _, isPart := partName(in.Name); isPart {
 			continue // looked up when all parts are read
 		}
-		item, ok := rd.opts.Larder.Find(rd.opts.eggName(in.sized()))
+		item, ok := rd.opts.Larder.Find(rd.larderName(in))
 		if !ok {
 			rd.unknownIngredient(in)
 			continue
@@ -240,8 +238,8 @@ func (rd *reader) assume(in *Ingredient) {
 			others = append(others, c)
 		}
 	}
-	rd.formula.Assumed = append(rd.formula.Assumed, Assumed{in.Place, fmt.Sprintf(
-		"%q is read as %s; name it where it is %s", in.Name, a.Taken, strings.Join(others, ", or "))})
+	rd.assumed(in.Place, fmt.Sprintf("%q is read as %s; name it where it is %s", in.Name, a.Taken,
+		strings.Join(others, ", or ")))
 }
 
 func ingredientNamed(p *Part, name string) *Ingredient {
@@ -363,38 +361,11 @@ func (rd *reader) readHowMuch(in *Ingredient, e hclsyntax.Expression, what strin
 			text += " pieces" // eggs are counted: "2" can mean nothing else
 		}
 	}
-	text = rd.sizedEgg(in, text, at)
-	text = rd.saidAmount(in, text, at)
-	g, _ := rd.QuantityText(rd.country(bracketed(text), at), at, quantity.Amounts, what)
+	g, _ := rd.QuantityText(rd.saidAmount(in, text, at), at, quantity.Amounts, what)
 	if g.Set {
 		g.Text = said // as it was written
 	}
 	return Amount{Given: g}
-}
-
-// sized is the name of the ingredient with the size that its amount says: "large egg".
-func (in *Ingredient) sized() string {
-	if in.size == "" {
-		return in.Name
-	}
-	return in.size + " egg"
-}
-
-// eggName is the larder's name of an egg whose size the country decides: a large one is 50 g in the
-// US, and 60 g in the UK and the EU. Other names stay as they are.
-func (o *Options) eggName(name string) string {
-	if o.Units != "uk" && o.Units != "metric" {
-		return name
-	}
-	switch size, rest, _ := strings.Cut(strings.ToLower(strings.TrimSpace(name)), " "); {
-	case rest != "egg" && rest != "eggs":
-		return name
-	case size == "large":
-		return "size L egg"
-	case size == "medium":
-		return "size M egg"
-	}
-	return name
 }
 
 // counted reports whether an ingredient is counted where no unit is written: an egg of known mass.

@@ -1,20 +1,16 @@
 package formula
 
 import (
-	"fmt"
 	"math"
-	"regexp"
-	"strconv"
 	"strings"
 
 	"github.com/hashicorp/hcl/v2/hclsyntax"
 
 	"forebake/engine/figure"
-	"forebake/engine/larder"
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
+	"forebake/engine/said"
 	"forebake/engine/source"
-	"forebake/engine/spelling"
 )
 
 // Step is one line of a part's steps.
@@ -91,52 +87,6 @@ func (s *Step) InHotFat() bool { return s.Verb.Cooks() && s.Way.HotFat() }
 
 // HeatsAll reports whether the step cooks or bakes the whole part, and not some ingredients alone.
 func (s *Step) HeatsAll() bool { return s.Verb.Bakes() || s.Verb.Cooks() && len(s.With) == 0 }
-
-// coveringHumidity is the least humidity of a proof or a retard in which no skin forms, %. IREKS
-// Compendium of baking 6.3 and 11.5 (read) have 75 to 85 %.
-const coveringHumidity = 75
-
-// Skins says whether the part is kept from drying: it is covered, or stands in humid air. known is
-// false where neither is said.
-func (s *Step) Skins() (kept, known bool) {
-	switch {
-	case s.Covered != nil:
-		return *s.Covered, true
-	case s.Humidity.Set && s.Humidity.Lo >= coveringHumidity:
-		return true, true
-	}
-	return false, false
-}
-
-// Share is how much of the part that the step puts on goes on here, 0 to 1: what its amount says,
-// else what the other steps that put it on leave.
-func (s *Step) Share() Interval {
-	if s.Uses == nil {
-		return figure.Point(0)
-	}
-	whole := s.Uses.MassG
-	if s.Amount.Set {
-		share := s.Amount.Interval.Div(whole)
-		return figure.Between(min(max(share.Lo, 0), 1), min(max(share.Hi, 0), 1))
-	}
-	left, open := figure.Point(1), 0
-	for _, p := range s.Part.Formula.Parts {
-		for _, other := range p.Steps {
-			switch {
-			case other.Uses != s.Uses || other.Verb != s.Verb:
-			case other.Amount.Set:
-				left = left.Sub(other.Share())
-			default:
-				open++
-			}
-		}
-	}
-	left = figure.Between(min(max(left.Lo, 0), 1), min(max(left.Hi, 0), 1))
-	if open > 1 { // two steps that do not say: each may take anything of it
-		left.Lo = 0
-	}
-	return left
-}
 
 // Text names a step as the baker wrote it: "chill 14 h", "sheet 5 mm", "fill almond filling".
 func (s *Step) Text() string {
@@ -268,7 +218,8 @@ func (rd *reader) noVerb(pairs []reading.Pair, e hclsyntax.Expression) {
 	for _, pair := range pairs {
 		if stepWords[pair.Key].option == nil {
 			if line := otherWords[pair.Key]; line != "" {
-				line = rd.withTime(line, pair.Value)
+				text, _, _ := source.StringLiteral(pair.Value)
+				line = said.WithTime(line, text)
 				rd.Fault(pair.Place, "no step %q; write %s", pair.Key, line)
 				return
 			}
@@ -285,47 +236,6 @@ func (rd *reader) noVerb(pairs []reading.Pair, e hclsyntax.Expression) {
 	}
 	rd.Fault(rd.Place(e.Range()),
 		"this step says nothing to do; start it with a verb: { rest = \"1 h\", at = \"room\" }")
-}
-
-var exampleTime = regexp.MustCompile(`"\d+ (?:min|h)"`)
-
-// withTime puts the time that was written into a line to write.
-func (rd *reader) withTime(line string, e hclsyntax.Expression) string {
-	text, _, ok := source.StringLiteral(e)
-	if _, fault := quantity.Read(text, forTime); !ok || fault != nil {
-		return line
-	}
-	first, rest, found := strings.Cut(line, " }") // the step that the word stands for
-	if found {
-		rest = " }" + rest
-	}
-	done := false
-	return exampleTime.ReplaceAllStringFunc(first, func(s string) string {
-		if done {
-			return s
-		}
-		done = true
-		return strconv.Quote(text)
-	}) + rest
-}
-
-// turns are the words for one fold of a laminated dough.
-var turns = []string{"letter", "letter turn", "letter fold", "single", "single turn", "simple", "book",
-	"book turn", "book fold", "double", "double turn", "half", "three-fold", "four-fold"}
-
-// unknownStep says that a word is no step, with the near words for one, else all steps.
-func unknownStep(word string) string {
-	var words []string
-	for _, v := range Verbs {
-		words = append(append(words, v.Name), v.also...)
-	}
-	for other := range otherWords {
-		words = append(words, other)
-	}
-	if near := spelling.Nearest(word, words, 3); len(near) > 0 {
-		return fmt.Sprintf("no step %q; nearest is %s", word, strings.Join(near, ", "))
-	}
-	return fmt.Sprintf("no step %q; known are %s", word, strings.Join(VerbNames(nil), ", "))
 }
 
 // stands reports whether a key is among the pairs; they are few.
@@ -353,7 +263,11 @@ func (rd *reader) readOwn(s *Step, e hclsyntax.Expression) {
 		if text, at, ok := rd.Text(e, what); ok {
 			s.Words = text
 			if own.bare {
-				rd.checkBare(s, text, at)
+				if name := rd.opts.Larder.AllergenIn(text); name != "" {
+					rd.Fault(at, "%s: the allergens of %q are not told from here; write it in a "+
+						"part, topping \"seeds\" { ingredients = { %q = \"?\" } }, and put that "+
+						"on: { wash = \"seeds\" }", what, name, name)
+				}
 			}
 			if own.kinds != 0 && text != "" && text[0] >= '0' && text[0] <= '9' {
 				s.Measure, _ = rd.QuantityText(text, at, own.kinds, what)
@@ -364,40 +278,11 @@ func (rd *reader) readOwn(s *Step, e hclsyntax.Expression) {
 	}
 }
 
-// checkBare refuses words that name an ingredient with an allergen other than wheat: among the words
-// of a step it would not be told.
-func (rd *reader) checkBare(s *Step, text string, at source.Place) {
-	words := strings.FieldsFunc(text, func(c rune) bool { return c == ' ' || c == ',' })
-	for i := range words {
-		for n := min(3, len(words)-i); n > 0; n-- {
-			name := strings.Join(words[i:i+n], " ")
-			item, ok := rd.opts.Larder.Find(name)
-			if !ok || !tellsAllergen(item) {
-				continue
-			}
-			rd.Fault(at, "%s: the allergens of %q are not told from here; write it in a part, "+
-				"topping \"seeds\" { ingredients = { %q = \"?\" } }, and put that on: "+
-				"{ wash = \"seeds\" }", s.Verb.Name, name, name)
-			return
-		}
-	}
-}
-
-// tellsAllergen reports whether an item has an allergen that a dough of wheat has not anyway.
-func tellsAllergen(item *larder.Item) bool {
-	for _, code := range append(append([]string{}, item.US...), item.EU...) {
-		if code != "wheat" && code != "gluten_cereals:wheat" {
-			return true
-		}
-	}
-	return false
-}
-
 func (rd *reader) readOwnQuantity(s *Step, e hclsyntax.Expression) {
 	own, what := s.Verb.own, s.Verb.Name
 	var g Given
 	var ok bool
-	if own.kinds.Has(quantity.Time) && rd.saidTime(s, e, what) ||
+	if own.kinds.Has(quantity.Time) && rd.saidTime(s, e) ||
 		own.kinds.Has(quantity.Length) && rd.saidArea(s, e, true, what) {
 		return
 	}
@@ -413,8 +298,8 @@ func (rd *reader) readOwnQuantity(s *Step, e hclsyntax.Expression) {
 	case g.Kind == quantity.Time:
 		s.Time = g
 		if g.Interval == quantity.Overnight && !strings.ContainsAny(g.Text, "0123456789") {
-			rd.formula.Assumed = append(rd.formula.Assumed, Assumed{g.Place,
-				"\"overnight\" is read as 8 h to 14 h (trade usage, a judgement); write your own hours"})
+			rd.assumed(g.Place, "\"overnight\" is read as 8 h to 14 h (trade usage, a judgement); "+
+				"write your own hours")
 		}
 		rd.within(g, 0, MaxMinutes, "a step of more than 60 days is not read; write 60 days at the most")
 	default:
@@ -454,14 +339,10 @@ func (rd *reader) readCountText(e hclsyntax.Expression, kinds quantity.Kinds, wh
 // readCountOr reads the own value of a verb that counts or measures: fold = "3 pieces" or "2 min".
 func (rd *reader) readCountOr(e hclsyntax.Expression, kinds quantity.Kinds, what string,
 ) (Given, bool) {
-	if text, inside, ok := source.StringLiteral(e); ok && kinds.Has(quantity.Time) {
-		for _, turn := range turns {
-			if sameName(text, turn) { // one turn; which kind of it changes no figure here
-				one := bareCount(1, source.Place{File: rd.File, Start: inside.Start, End: inside.End})
-				one.Text = text
-				return one, true
-			}
-		}
+	if text, at, ok := rd.literal(e); ok && kinds.Has(quantity.Time) && said.Turn(text) {
+		one := bareCount(1, at) // which kind of turn it is changes no figure here
+		one.Text = text
+		return one, true
 	}
 	g, at, faulted := rd.readCountText(e, kinds, what)
 	if g.Set || faulted {

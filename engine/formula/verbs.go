@@ -1,9 +1,11 @@
 package formula
 
 import (
+	"fmt"
 	"strings"
 
 	"forebake/engine/quantity"
+	"forebake/engine/spelling"
 )
 
 // Verb is a kind of step. Each is one row of Verbs, and every answer that depends on the kind of
@@ -291,6 +293,21 @@ var otherWords = map[string]string{
 	"par-bake": `{ bake = "12 min", at = "180 C" }, then { store = "1 day" } and ` +
 		`{ bake = "8 min", at = "200 C" }`,
 	"autolyse": `{ soak = "30 min" } before the mix`,
+}
+
+// unknownStep says that a word is no step, with the near words for one, else all steps.
+func unknownStep(word string) string {
+	var words []string
+	for _, v := range Verbs {
+		words = append(append(words, v.Name), v.also...)
+	}
+	for other := range otherWords {
+		words = append(words, other)
+	}
+	if near := spelling.Nearest(word, words, 3); len(near) > 0 {
+		return fmt.Sprintf("no step %q; nearest is %s", word, strings.Join(near, ", "))
+	}
+	return fmt.Sprintf("no step %q; known are %s", word, strings.Join(VerbNames(nil), ", "))
 }
 
 // Waits reports whether the part stands in some surroundings for the time of the step: its warm

@@ -81,3 +81,21 @@ func singular(word string) string {
 	}
 	return word
 }
+
+// AllergenIn finds, in free words, the name of an ingredient with an allergen that a dough of wheat
+// has not anyway; "" where there is none.
+func (l *Larder) AllergenIn(text string) string {
+	typed := strings.FieldsFunc(text, func(c rune) bool { return c == ' ' || c == ',' })
+	for i := range typed {
+		for n := min(3, len(typed)-i); n > 0; n-- {
+			name := strings.Join(typed[i:i+n], " ")
+			it, ok := l.Find(name)
+			if ok && slices.ContainsFunc(slices.Concat(it.US, it.EU), func(code string) bool {
+				return code != "wheat" && code != "gluten_cereals:wheat"
+			}) {
+				return name
+			}
+		}
+	}
+	return ""
+}

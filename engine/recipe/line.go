@@ -89,15 +89,15 @@ var asForms = []string{"melted", "softened", "finely chopped", "roughly chopped"
 
 // stateWords are words in a name that the larder knows the thing by, "melted butter", and that say
 // how warm it is or how it stands.
-var stateWords = []string{"lukewarm", "tepid", "warm", "hot", "boiling", "melted", "softened"}
+var stateWords = []string{"lukewarm", "tepid", "warm", "hot", atBoil, "melted", "softened"}
 
 // descriptions are words before a name that do not change what the thing is made of.
-var descriptions = []string{"warm", "lukewarm", "tepid", "hot", "cold", "ice-cold", "iced", "cool",
+var descriptions = []string{"warm", "lukewarm", "tepid", "hot", "cold", "ice-cold", "iced", doCool,
 	"chilled", "softened", "soft", "melted", "sifted", "packed", "firmly packed", "lightly packed",
 	"finely", "freshly", "roughly", "coarsely", "grated", "chopped", "sliced", "diced", "crushed",
 	"beaten", "lightly beaten", "lightly", "toasted", "good-quality", "good", "ripe", "unsifted",
 	"organic", "free-range", "room-temperature", "room temperature", "cubed", "fresh", "fine",
-	"very", "well", "boiling", "level", "of", "the", "whole"}
+	"very", "well", atBoil, "level", "of", "the", "whole"}
 
 // ingredientLine reads a line of a list, and reports whether it is one.
 func (d *draft) ingredientLine(p *part, text string) bool {
@@ -607,7 +607,7 @@ func (d *draft) describe(l *line, text string) {
 	case strings.Contains(lower, "lukewarm"), strings.Contains(lower, "tepid"):
 		put("temp", "35 to 40 C")
 		l.says = append(l.says, text+": read as 35 to 40 C")
-	case lower == "boiling":
+	case lower == atBoil:
 		put("temp", "95 to 100 C")
 		l.says = append(l.says, "boiling: how hot is it when it goes in? read as 95 to 100 C")
 	case strings.Contains(lower, "warm"), lower == "hot", strings.HasPrefix(lower, "scalded"):

@@ -23,7 +23,7 @@ func cueOf(verb, words string) cue {
 const (
 	preheat = "preheat"
 	rise    = "rise"  // a rest, or a proof after the shaping
-	spread  = "brush" // a wash, or a brush after the bake
+	spread  = doBrush // a wash, or a brush after the bake
 	aside   = ""      // words that hold a verb and mean no step
 )
 
@@ -36,31 +36,31 @@ var cues = []cue{
 		`lightly (?:floured|oiled|greased)[\w ]*|roll-in|(?:the|with|a) (?:\w+ )?(?:glaze|fill|score|wash|mix)\b|`+
 		`bread rolls?|dough rolls?`),
 	cueOf(preheat, `preheat|pre-heat|heat (?:the |your |an )?oven|turn (?:the |your )?oven|oven to`),
-	cueOf("soak", `until (?:foamy|frothy|bubbly)|bloom|activate|soak|proof the yeast|dissolve the yeast|sprinkle the yeast`),
-	cueOf("fold", `punch(?: it| the dough)? down|knock(?: it| the dough)? back|deflate|degas|`+
+	cueOf(doSoak, `until (?:foamy|frothy|bubbly)|bloom|activate|soak|proof the yeast|dissolve the yeast|sprinkle the yeast`),
+	cueOf(doFold, `punch(?: it| the dough)? down|knock(?: it| the dough)? back|deflate|degas|`+
 		`stretch(?:es)? and folds?|fold the dough`),
-	cueOf("chill", `refrigerat\w*|chill|in the fridge|to the fridge|retard|cold[- ]proof|in the refrigerator`),
-	cueOf("freeze", `freeze`),
-	cueOf("thaw", `thaw|defrost`),
-	cueOf("temper", `come to room temperature|bring to room temperature|take (?:it |them )?out of the fridge`),
-	cueOf("roll", `roll (?:it |them |the \w+ )?up|roll (?:it |the \w+ )?into a (?:log|coil|cylinder)`),
-	cueOf("sheet", `roll(?: \w+){0,3} out|roll out|roll (?:it |the dough |each (?:piece|half) )?to|pat out|`+
+	cueOf(doChill, `refrigerat\w*|chill|in the fridge|to the fridge|retard|cold[- ]proof|in the refrigerator`),
+	cueOf(doFreeze, doFreeze),
+	cueOf(doThaw, `thaw|defrost`),
+	cueOf(doTemper, `come to room temperature|bring to room temperature|take (?:it |them )?out of the fridge`),
+	cueOf(doRoll, `roll (?:it |them |the \w+ )?up|roll (?:it |the \w+ )?into a (?:log|coil|cylinder)`),
+	cueOf(doSheet, `roll(?: \w+){0,3} out|roll out|roll (?:it |the dough |each (?:piece|half) )?to|pat out|`+
 		`roll (?:it |the dough )?into a (?:\d+|large)? ?[\w ]*rectangle|flatten`),
-	cueOf("fill", `spread|fill`),
-	cueOf("divide", `divide|scale|cut into|portion|slice into|cut (?:it |the \w+ )?into`),
-	cueOf("shape", `shape|form|roll (?:it |them |each (?:piece )?|the pieces )?into|plait|braid|twist|mould`),
-	cueOf("pan", `(?:place|put|arrange|transfer|set|tuck|lay|drop)(?: \w+){0,4} (?:in|on|into|onto|to) `+
+	cueOf(doFill, `spread|fill`),
+	cueOf(doDivide, `divide|scale|cut into|portion|slice into|cut (?:it |the \w+ )?into`),
+	cueOf(doShape, `shape|form|roll (?:it |them |each (?:piece )?|the pieces )?into|plait|braid|twist|mould`),
+	cueOf(doPan, `(?:place|put|arrange|transfer|set|tuck|lay|drop)(?: \w+){0,4} (?:in|on|into|onto|to) `+
 		`(?:[\w-]+ ){0,6}?(?:tins?|pans?|trays?|sheets?|dish|moulds?|cases)`),
-	cueOf("bake", `bake|baked for`),
-	cueOf("cook", `deep[- ]fry|fry|simmer|boil|bring to (?:a|the) (?:boil|simmer)|cook|scald|heat|toast`),
-	cueOf("melt", `melt`),
+	cueOf(doBake, `bake|baked for`),
+	cueOf(doCook, `deep[- ]fry|fry|simmer|boil|bring to (?:a|the) (?:boil|simmer)|cook|scald|heat|toast`),
+	cueOf(doMelt, doMelt),
 	cueOf(spread, `brush|glaze|drizzle|coat|dip|ice the|pour (?:the|over)`),
-	cueOf("dust", `dust|sprinkle|scatter`),
-	cueOf("score", `score|slash|snip`),
-	cueOf("cool", `cool`),
-	cueOf("store", `store|keep for|keeps for`),
+	cueOf(doDust, `dust|sprinkle|scatter`),
+	cueOf(doScore, `score|slash|snip`),
+	cueOf(doCool, doCool),
+	cueOf(doStore, `store|keep for|keeps for`),
 	cueOf(rise, `rise|prove|proof|ferment|double(?:d|s)?(?: in (?:size|volume|bulk))?|let (?:it |them |the \w+ )?(?:rest|stand|sit)|rest|leave (?:it |them |the \w+ )?(?:to stand|in a warm)|set aside|stand|leave`),
-	cueOf("mix", `mix|combine|stir|whisk|beat|knead|blend|cream|whip|work in|incorporate|add|toss|rub in|rub|whizz|pulse|process`),
+	cueOf(doMix, `mix|combine|stir|whisk|beat|knead|blend|cream|whip|work in|incorporate|add|toss|rub in|rub|whizz|pulse|process`),
 }
 
 // mark is a cue at its place in a sentence.
@@ -158,7 +158,7 @@ func (d *draft) late(p *part, t string) bool {
 
 // cameTo puts a temperature that stands in a sentence of its own into the mix before it.
 func (d *draft) cameTo(p *part, t string) bool {
-	if n := len(p.steps); n > 0 && p.steps[n-1].verb() == "mix" && !p.steps[n-1].has("to") {
+	if n := len(p.steps); n > 0 && p.steps[n-1].verb() == doMix && !p.steps[n-1].has("to") {
 		p.steps[n-1].put("to", quote(t))
 		return true
 	}
@@ -187,11 +187,11 @@ func merged(text string, marks []mark) []mark {
 		switch {
 		case timed && again:
 			out = append(out, m)
-		case m.verb == last.verb && (m.verb == rise || m.verb == "soak" || m.verb == "chill"):
-		case m.verb == "soak" && last.verb == rise, m.verb == rise && last.verb == "soak":
-			last.verb = "soak"
-		case m.verb == "chill" && last.verb == rise && inFridge.MatchString(text[m.start:m.end]):
-			last.verb = "chill"
+		case m.verb == last.verb && (m.verb == rise || m.verb == doSoak || m.verb == doChill):
+		case m.verb == doSoak && last.verb == rise, m.verb == rise && last.verb == doSoak:
+			last.verb = doSoak
+		case m.verb == doChill && last.verb == rise && inFridge.MatchString(text[m.start:m.end]):
+			last.verb = doChill
 		default:
 			out = append(out, m)
 		}
@@ -200,7 +200,7 @@ func merged(text string, marks []mark) []mark {
 }
 
 // handling are the verbs that the dough alone goes through.
-var handling = []string{"divide", "shape", "sheet", "roll", "pan", "bake", "fill", rise}
+var handling = []string{doDivide, doShape, doSheet, doRoll, doPan, doBake, doFill, rise}
 
 // subject is the part that a sentence speaks of: the one of the heading above it, one that it
 // names, or the dough.
@@ -342,13 +342,13 @@ func (d *draft) stepOf(p *part, verb, word, text, sentence string) bool {
 		}
 		return strings.Contains(strings.ToLower(text), "oven")
 	case rise:
-		verb = "rest"
-		if p.kind == "dough" && p.did("shape", "pan", "roll") && !p.did("bake") {
-			verb = "proof"
+		verb = doRest
+		if p.kind == "dough" && p.did(doShape, doPan, doRoll) && !p.did(doBake) {
+			verb = doProof
 		}
 		if strings.HasPrefix(word, "double") && len(p.steps) > 0 {
 			last := p.steps[len(p.steps)-1]
-			if v := last.verb(); v == "rest" || v == "proof" || v == "chill" {
+			if v := last.verb(); v == doRest || v == doProof || v == doChill {
 				last.put("note", quote("until "+strings.TrimSpace(word)))
 				d.timed(last, text)
 				d.around(last, v, text)
@@ -357,12 +357,12 @@ func (d *draft) stepOf(p *part, verb, word, text, sentence string) bool {
 		}
 	case spread:
 		return d.brushed(sentence)
-	case "fill":
+	case doFill:
 		return d.filled(p, text, sentence)
-	case "mix":
+	case doMix:
 		return d.mixed(p, word, text)
 	}
-	if (verb == "rest" || verb == "proof" || verb == "soak") && len(p.steps) > 0 {
+	if (verb == doRest || verb == doProof || verb == doSoak) && len(p.steps) > 0 {
 		last := p.steps[len(p.steps)-1]
 		if last.verb() == verb && last.from == d.at && last.set[0].value == quote("?") {
 			d.timed(last, text) // "cover and let rise until doubled, about 1 hour"
@@ -370,36 +370,36 @@ func (d *draft) stepOf(p *part, verb, word, text, sentence string) bool {
 			return true
 		}
 	}
-	if verb == "chill" && len(p.steps) > 0 && p.steps[len(p.steps)-1].verb() == "chill" && p.steps[len(p.steps)-1].from == d.at {
+	if verb == doChill && len(p.steps) > 0 && p.steps[len(p.steps)-1].verb() == doChill && p.steps[len(p.steps)-1].from == d.at {
 		d.timed(p.steps[len(p.steps)-1], text)
 		return true
 	}
-	if verb == "cool" && p.kind != "dough" && len(p.lines) == 0 {
+	if verb == doCool && p.kind != "dough" && len(p.lines) == 0 {
 		return false
 	}
 	s := &step{from: d.at}
 	switch verb {
-	case "sheet":
+	case doSheet:
 		s.put(verb, quote("?"))
 		d.sheeted(s, text)
-	case "divide":
+	case doDivide:
 		s.put(verb, d.pieces(s, text))
-	case "shape":
+	case doShape:
 		s.put(verb, quote(shapeWords(word, text)))
-	case "roll":
+	case doRoll:
 		s.put(verb, quote("coil"))
-	case "pan":
+	case doPan:
 		s.put(verb, quote(strings.Trim(strings.ToLower(word), " .")))
-	case "fold":
+	case doFold:
 		s.put(verb, "1")
 		s.put("note", quote(word))
-	case "dust", "score":
+	case doDust, doScore:
 		s.put(verb, quote(strings.TrimSuffix(short(text), " and")))
 	default:
 		s.put(verb, quote("?"))
 		d.timed(s, text)
 		d.around(s, verb, text)
-		if verb == "soak" || verb == "cook" || verb == "melt" {
+		if verb == doSoak || verb == doCook || verb == doMelt {
 			p.some(s, text)
 		}
 	}
@@ -413,11 +413,11 @@ func (p *part) some(s *step, text string) {
 	if s.has("by") {
 		return
 	}
-	if s.verb() == "soak" && strings.Contains(s.value("note"), "foamy") {
+	if s.verb() == doSoak && strings.Contains(s.value("note"), "foamy") {
 		text += " yeast"
 	}
 	p.into(s, text)
-	switch whole := p.kind != "dough" && (s.verb() != "soak"); {
+	switch whole := p.kind != "dough" && (s.verb() != doSoak); {
 	case s.has("with") || whole:
 	default:
 		s.off = true
@@ -447,7 +447,7 @@ func (d *draft) timed(s *step, text string) {
 func (d *draft) around(s *step, verb, text string) {
 	lower := strings.ToLower(text)
 	switch verb {
-	case "bake":
+	case doBake:
 		if t, says := ovenOf(text); t != "" {
 			s.put("at", quote(t))
 			if says != "" {
@@ -460,7 +460,7 @@ func (d *draft) around(s *step, verb, text string) {
 			s.says = append(s.says, "how hot is the oven?")
 		}
 		d.method.oven = ""
-	case "cook":
+	case doCook:
 		if m := toForm.FindStringSubmatch(text); m != nil && !strings.Contains(lower, "fry") {
 			if t, ok := temperature(m[1]); ok {
 				s.put("to", quote(t))
@@ -469,13 +469,13 @@ func (d *draft) around(s *step, verb, text string) {
 			s.put("at", quote(t))
 		}
 		if strings.Contains(lower, "fry") {
-			s.put("by", quote("frying"))
+			s.put("by", quote(byFrying))
 			if !s.has("at") {
 				s.put("at", quote("?"))
 				s.says = append(s.says, "how hot is the fat?")
 			}
 		}
-	case "rest", "proof", "soak":
+	case doRest, doProof, doSoak:
 		t, ok := temperature(text)
 		switch {
 		case ok:
@@ -493,15 +493,15 @@ func (d *draft) around(s *step, verb, text string) {
 			s.put("at", quote("room"))
 			s.says = append(s.says, "not said where: read as the room")
 		}
-	case "chill":
+	case doChill:
 		s.put("at", quote("fridge"))
-	case "cool":
+	case doCool:
 		s.put("at", quote("room"))
 	}
-	if strings.Contains(lower, "cover") && verb != "cook" && verb != "soak" || verb == "soak" && strings.Contains(lower, "cover ") {
+	if strings.Contains(lower, "cover") && verb != doCook && verb != doSoak || verb == doSoak && strings.Contains(lower, "cover ") {
 		s.put("covered", "true")
 	}
-	if m := coreForm.FindStringSubmatch(text); m != nil && (verb == "bake" || verb == "cook" || verb == "cool") {
+	if m := coreForm.FindStringSubmatch(text); m != nil && (verb == doBake || verb == doCook || verb == doCool) {
 		if t, ok := temperature(m[1]); ok {
 			s.put("core", quote(t))
 		}
@@ -534,10 +534,10 @@ func ovenOf(text string) (t, says string) {
 }
 
 var mixWays = []struct{ words, way string }{
-	{"dough hook", "dough hook"}, {"paddle", "paddle"}, {"stand mixer", "stand mixer"},
-	{"spiral", "spiral"}, {"planetary", "planetary"}, {"electric mixer", "mixer"}, {"food processor", "food processor"}, {"by hand", "hand"},
-	{"wooden spoon", "hand"}, {"floured surface", "hand"}, {"work surface", "hand"},
-	{"mixer", "mixer"},
+	{byDoughHook, byDoughHook}, {byPaddle, byPaddle}, {byStandMixer, byStandMixer},
+	{bySpiral, bySpiral}, {byPlanetary, byPlanetary}, {"electric mixer", byMixer}, {byFoodProcessor, byFoodProcessor}, {"by hand", byHand},
+	{"wooden spoon", byHand}, {"floured surface", byHand}, {"work surface", byHand},
+	{byMixer, byMixer},
 }
 
 // mostMixing is the longest mix that is believed, min.
@@ -550,7 +550,7 @@ var goesIn = regexp.MustCompile(`(?i)^(?:add|stir|work in|incorporate|beat|mix|k
 func (p *part) mixes() int {
 	n := 0
 	for _, s := range p.steps {
-		if s.verb() == "mix" {
+		if s.verb() == doMix {
 			n++
 		}
 	}
@@ -576,7 +576,7 @@ func (p *part) into(s *step, text string) {
 func (d *draft) mixed(p *part, word, text string) bool {
 	t, timed := timeOf(text)
 	var last *step
-	if n := len(p.steps); n > 0 && p.steps[n-1].verb() == "mix" {
+	if n := len(p.steps); n > 0 && p.steps[n-1].verb() == doMix {
 		last = p.steps[n-1]
 	}
 	if !timed && p.kind != "dough" && p.kind != "preferment" {
@@ -586,7 +586,7 @@ func (d *draft) mixed(p *part, word, text string) bool {
 	s := last
 	if s == nil || s.set[0].value != quote("?") {
 		s = &step{from: d.at}
-		s.put("mix", quote("?"))
+		s.put(doMix, quote("?"))
 		s.says = []string{howLong}
 		p.steps = append(p.steps, s)
 	}
@@ -623,9 +623,9 @@ func (d *draft) mixed(p *part, word, text string) bool {
 // brushed reads what is put on the outside of the dough: a wash before the bake, a topping after it.
 func (d *draft) brushed(text string) bool {
 	p := d.dough()
-	verb, kind, kindsOf := "wash", "wash", []string{"wash"}
-	if p.did("bake") || p.did("cook") {
-		verb, kind, kindsOf = "brush", "topping", []string{"syrup", "topping", "wash"}
+	verb, kind, kindsOf := doWash, doWash, []string{doWash}
+	if p.did(doBake) || p.did(doCook) {
+		verb, kind, kindsOf = doBrush, "topping", []string{"syrup", "topping", doWash}
 	}
 	var of, spoken []*part
 	for _, other := range d.parts {
@@ -680,7 +680,7 @@ func (d *draft) filled(p *part, text, sentence string) bool {
 		}
 	}
 	s := &step{from: d.at}
-	s.put("fill", quote("?"))
+	s.put(doFill, quote("?"))
 	if len(of) == 1 {
 		s.set[0].value = quote(of[0].name)
 	} else {

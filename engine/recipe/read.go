@@ -15,7 +15,7 @@ var kinds = []struct {
 	words *regexp.Regexp
 }{
 	{"preferment", regexp.MustCompile(`(?i)\b(sponge|poolish|biga|preferment|pre-ferment|levain|starter|tangzhong|yudane|flying ferment)\b`)},
-	{"wash", regexp.MustCompile(`(?i)\b(wash|egg ?wash|to brush)\b`)},
+	{doWash, regexp.MustCompile(`(?i)\b(wash|egg ?wash|to brush)\b`)},
 	{"syrup", regexp.MustCompile(`(?i)\bsyrup\b`)},
 	{"filling", regexp.MustCompile(`(?i)\b(filling|frangipane|custard|butter block|roll-in)\b`)},
 	{"topping", regexp.MustCompile(`(?i)\b(topping|streusel|crumble|crumb|glaze|icing|frosting|decoration|crosses|to finish)\b`)},

@@ -240,15 +240,15 @@ func (p *part) lastRise() {
 	cut, last := false, -1
 	for i, s := range p.steps {
 		switch s.verb() {
-		case "divide", "shape", "roll", "pan":
+		case doDivide, doShape, doRoll, doPan:
 			cut, last = true, -1
-		case "rest":
+		case doRest:
 			if cut {
 				last = i
 			}
-		case "bake", "cook":
+		case doBake, doCook:
 			if last >= 0 && !s.off {
-				p.steps[last].set[0].key = "proof"
+				p.steps[last].set[0].key = doProof
 				return
 			}
 		}

@@ -111,7 +111,25 @@ func (w *worker) formula(f *formula.Formula, out *File) {
 // kitchen uses the measures of the US, or names none and the formula has a temperature in it.
 func ReadsFahrenheit(f *formula.Formula, l *Loaded) bool {
 	units := l.House.Kitchen.Units
-	return units == "us" || units == "" && f.UsesFahrenheit()
+	return units == "us" || units == "" && usesFahrenheit(f)
+}
+
+// usesFahrenheit reports whether a temperature of the formula is written in Fahrenheit.
+func usesFahrenheit(f *formula.Formula) bool {
+	is := func(g *formula.Given) bool { return g.Set && g.Unit == "F" }
+	for _, p := range f.Parts {
+		for _, in := range p.Ingredients {
+			if is(&in.Temp) {
+				return true
+			}
+		}
+		for _, s := range p.Steps {
+			if is(&s.At) || is(&s.To) || is(&s.Core) || s.Reading != nil && is(&s.Reading.Temp) {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // withFahrenheit puts Fahrenheit beside the temperatures of a finding.
