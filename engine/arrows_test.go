@@ -28,6 +28,11 @@ var mayKnow = map[string][]string{
 		"engine/larder/internal/names",
 		"engine/spelling",
 	}, // what ingredients are made of, never how much of them is in a dough
+	"engine/larder/page": {
+		"engine/larder",
+		"engine/quantity",
+		"engine/source",
+	}, // prints ingredients; no formula
 	"engine/science/bakersmath":    nil, // science: numbers in, numbers out, checkable against a book
 	"engine/science/ferment":       nil,
 	"engine/science/geometry":      nil,
@@ -52,16 +57,28 @@ var mayKnow = map[string][]string{
 	"engine/finding": {
 		"engine/source",
 	}, // what an answer is, never how it was found
+	"engine/said": {
+		"engine/larder",
+		"engine/quantity",
+	}, // words that mean a figure; it reads no file and no formula
 	"engine/formula": {
 		"engine/family",
 		"engine/larder",
 		"engine/quantity",
 		"engine/reading",
+		"engine/said",
 		"engine/source",
 		"engine/spelling",
 		"engine/science/bakersmath",
 		"engine/science/heat",
 	}, // the rows of ways and places name kinds of mixer and of air; of a culture its flour is computed
+	"engine/recipe": {
+		"engine/formula",
+		"engine/larder",
+		"engine/quantity",
+		"engine/reading",
+		"engine/source",
+	}, // plain text to a formula file; it judges nothing
 	"engine/history": {
 		"engine/formula",
 		"engine/kitchen",
@@ -230,6 +247,7 @@ var mayKnow = map[string][]string{
 		"engine/finding",
 		"engine/formula",
 		"engine/house",
+		"engine/quantity",
 		"engine/reading",
 		"engine/rule",
 		"engine/source",
@@ -241,8 +259,10 @@ var mayKnow = map[string][]string{
 		"engine/files",
 		"engine/finding",
 		"engine/layout",
+		"engine/larder/page",
 		"engine/page",
 		"engine/reading",
+		"engine/recipe",
 		"engine/report",
 		"engine/source",
 		"engine/spelling",

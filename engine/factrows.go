@@ -4,11 +4,13 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"strings"
 
 	"forebake/engine/facts"
 	"forebake/engine/figure"
 	"forebake/engine/finding"
 	"forebake/engine/formula"
+	"forebake/engine/quantity"
 	"forebake/engine/reading"
 	"forebake/engine/rule"
 	"forebake/engine/run"
@@ -75,8 +77,13 @@ func (c *chosen) add(f *formula.Formula, s *facts.Sheet, x facts.Subject) {
 		if len(c.wanted) > 0 && !c.wanted[fact.Name] || !fact.Of(x) {
 			continue
 		}
+		row := rule.Figure(fact.Name, fact, s.Value(fact, x))
+		if fact.Unit == "C" && !strings.Contains(fact.Name, "friction") && run.ReadsFahrenheit(f, c.house) {
+			row.Shown = quantity.WithFahrenheit(row.Shown)
+			row.Error = quantity.WithFahrenheit(row.Error)
+		}
 		c.rows = append(c.rows, finding.FactRow{Formula: f.Name, Subject: rule.SubjectName(x),
-			Figure: rule.Figure(fact.Name, fact, s.Value(fact, x)),
+			Figure: row,
 			Means:  fact.Means, Source: fact.Source, Error: fact.Error})
 	}
 }
@@ -117,6 +124,11 @@ func (e *Engine) History(inputs []Input) ([]finding.HistoryRow, *Result) {
 			for _, line := range facts.NewSheet(f, res.Files[i].House.House.Kitchen).Timeline() {
 				row := HistoryRow(&line)
 				row.Formula, row.StartMin = f.Name, start
+				if run.ReadsFahrenheit(f, res.Files[i].House) {
+					for _, shown := range []*string{&row.Ambient, &row.Core, &row.Mean} {
+						*shown = quantity.WithFahrenheit(*shown)
+					}
+				}
 				rows = append(rows, row)
 			}
 		}

@@ -75,6 +75,9 @@ func checkWord(t *testing.T, path string, line int, literal string) {
 	if strings.HasPrefix(path, "engine/science/") {
 		return // science knows no step: its words are those of a model
 	}
+	if path == "engine/recipe/words.go" {
+		return // the words of a file that is written, which its own test holds against the rows
+	}
 	for _, rows := range rowsOf {
 		if path == rows.file || !contains(rows.names, word) || contains(rows.other, path+" "+word) {
 			continue

@@ -102,6 +102,8 @@ func run(args []string, in io.Reader, out, errs io.Writer) int {
 		trial,
 		mend,
 		compare,
+		larderCommand(),
+		readCommand(),
 		editorCommand(),
 		completionCommand(),
 	)

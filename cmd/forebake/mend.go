@@ -17,6 +17,11 @@ import (
 // fewFiles are searched before a person asks whether anything happens.
 const fewFiles = 4
 
+// asPatch prints mends as a patch.
+const asPatch = "patch"
+
+var mendForms = []string{asText, asPatch}
+
 func mendCommand() *cobra.Command {
 	var write, taste bool
 	var name, colour, as string
@@ -37,10 +42,10 @@ stands on a changed line, the report says so.
 Exit status: 0 nothing at the failing level is left, 1 something is,
 2 the input or the command could not be used, and nothing was written.`,
 		RunE: func(cmd *cobra.Command, args []string) error {
-			if as != "text" && as != "patch" {
-				return fmt.Errorf("--as: mends are printed as text or patch, not %q", as)
+			if err := oneOf("--as: mends are printed as", as, mendForms); err != nil {
+				return err
 			}
-			if as == "patch" && write {
+			if as == asPatch && write {
 				return errors.New("--write changes the files itself; a patch changes none: leave " +
 					"one of the two out")
 			}
@@ -72,7 +77,7 @@ Exit status: 0 nothing at the failing level is left, 1 something is,
 				}
 				return complain(cmd, res.Problems)
 			}
-			if as == "patch" {
+			if as == asPatch {
 				if _, err := cmd.OutOrStdout().Write(res.Patch()); err != nil {
 					return err
 				}
@@ -94,8 +99,8 @@ Exit status: 0 nothing at the failing level is left, 1 something is,
 	flags := cmd.Flags()
 	flags.BoolVar(&write, "write", false, "change the files in place")
 	flags.BoolVar(&taste, "taste", false, "make the changes that are a matter of taste too")
-	flags.StringVar(&as, "as", "text",
-		"output `format`: text, or patch: a unified diff for git apply, and with -R its undo")
+	wordFlag(cmd, &as, "as", asText,
+		"output `format`; a patch is a unified diff for git apply, and with -R the undo", mendForms)
 	flags.StringVar(&name, "name", "standard-input.hcl", "`name` of the file that - reads")
 	wordFlag(cmd, &colour, "color", autoColour, "colour", colours)
 	flags.IntVar(&workers, "workers", 0, "files mended at once (default: one a processor)")

@@ -90,10 +90,11 @@ var stepFacts = []Fact{
 		Means:  "covered",
 		Source: srcGiven,
 		step: func(_ *parts, s *formula.Step) Value {
-			if s.Covered == nil {
+			kept, known := s.Skins()
+			if !known {
 				return figure.Maybe("covered = true or false in this "+s.Verb.Name, s.Place)
 			}
-			return figure.YesNo(*s.Covered)
+			return figure.YesNo(kept)
 		},
 	},
 	{

@@ -34,6 +34,14 @@ type Formula struct {
 	Order []*Part // the same, each after all the parts that go into it
 
 	Ingredients, Steps int // how many there are in all parts
+
+	Assumed []Assumed // what words with several meanings are read as, in file order
+}
+
+// Assumed is a meaning that the reader took of a word that has several. A report tells it.
+type Assumed struct {
+	Place source.Place
+	Text  string
 }
 
 // Makes is what the formula is meant to yield: "24 pieces", "2 loaves of 450 g", "1.8 kg".
@@ -106,6 +114,7 @@ type Ingredient struct {
 	Strain    string // one of Strains; "" when not given
 	Form      string // as given by "as": "melted", "cold cubes"; free text
 	Note      string
+	sized     string // of an egg, its name by the size that its amount says: "2 large"
 
 	Grams Mass // the amount in grams
 	Held  Mass // the reserve in grams

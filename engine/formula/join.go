@@ -127,7 +127,7 @@ func (rd *reader) order() bool {
 				names = append(names, fmt.Sprintf("%q", q.Name))
 			}
 			rd.Fault(from,
-				"parts go round in a circle: %s takes %s", strings.Join(names, " takes "), names[0])
+				"parts go round in a circle: %s takes %s; take one of them out", strings.Join(names, " takes "), names[0])
 			return
 		}
 		state[p] = 1
@@ -278,7 +278,7 @@ func (rd *reader) checkReserve(in *Ingredient) {
 	}
 	if held.Lo > amount.Hi*1.000001 {
 		rd.Fault(in.Reserve.Place,
-			"%q: the reserve, %s, is more than the amount, %s",
+			"%q: the reserve, %s, is more than the amount, %s; hold back less",
 			in.Name, quantity.FormatInterval(held, unit), quantity.FormatInterval(amount, unit))
 	}
 }

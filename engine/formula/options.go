@@ -9,6 +9,7 @@ import (
 
 	"github.com/hashicorp/hcl/v2/hclsyntax"
 
+	"forebake/engine/figure"
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
 	"forebake/engine/source"
@@ -55,6 +56,9 @@ func quantityOption(name, means string, kinds quantity.Kinds, field func(*Step) 
 func lengthOption(name, means string, field func(*Step) **Given) *Option {
 	return option(name, means,
 		func(rd *reader, s *Step, e hclsyntax.Expression, what string) {
+			if rd.saidArea(s, e, false, what) {
+				return
+			}
 			if g, ok := rd.Quantity(e, forLength, what); ok {
 				*field(s) = &g
 			}
@@ -128,7 +132,20 @@ var (
 			if yes, ok := rd.Bool(e, what); ok {
 				s.Covered = &yes
 			}
-		}, coveredText, coveredText)
+		}, func(s *Step) string { return yesText(s.Covered) },
+		func(s *Step) string { return yesText(s.Covered) })
+	optAmount = quantityOption("amount", "how much of the part goes on here, where it is split",
+		forMass, func(s *Step) *Given { return &s.Amount })
+	optHumidity = quantityOption("humidity", "of the air around it; from 75 % it counts as covered",
+		forPercent, func(s *Step) *Given { return &s.Humidity })
+	optSteam = option("steam", "whether steam is let in as it begins; by = \"steam oven\" is steam "+
+		"all the time",
+		func(rd *reader, s *Step, e hclsyntax.Expression, what string) {
+			if yes, ok := rd.Bool(e, what); ok {
+				s.Steam = &yes
+			}
+		}, func(s *Step) string { return yesText(s.Steam) },
+		func(s *Step) string { return yesText(s.Steam) })
 	optMeasured = option("measured", "the baker's own reading: "+readingForms,
 		func(rd *reader, s *Step, e hclsyntax.Expression, what string) {
 			s.Reading = rd.readReading(e, what)
@@ -164,7 +181,7 @@ var (
 
 // StepOptions are all the options of steps, in the order in which compare shows them.
 var StepOptions = numbered(optAt, optTo, optCore, optBy, optTin, optAs, optCount, optPieces,
-	optSlice, optWide, optTime, optCovered, optMeasured, optWith, optNote)
+	optSlice, optWide, optAmount, optTime, optCovered, optHumidity, optSteam, optMeasured, optWith, optNote)
 
 // everyStep are the options that any step takes, in the order in which messages name them.
 var everyStep = []*Option{optMeasured, optNote, optWith}
@@ -250,11 +267,12 @@ func placedText(p source.Place) string {
 	return strings.TrimSpace(string(p.File.Text[p.Start:p.End]))
 }
 
-func coveredText(s *Step) string {
-	if s.Covered == nil {
+// yesText is a yes or no as written, "" where nothing is.
+func yesText(yes *bool) string {
+	if yes == nil {
 		return ""
 	}
-	return strconv.FormatBool(*s.Covered)
+	return strconv.FormatBool(*yes)
 }
 
 func withText(s *Step) string {
@@ -263,6 +281,52 @@ func withText(s *Step) string {
 		names[i] = in.Name
 	}
 	return strings.Join(names, " and ")
+}
+
+// coveringHumidity is the least humidity of a proof or a retard in which no skin forms, %. IREKS
+// Compendium of baking 6.3 and 11.5 (read) have 75 to 85 %.
+const coveringHumidity = 75
+
+// Skins says whether the part is kept from drying: it is covered, or stands in humid air. known is
+// false where neither is said.
+func (s *Step) Skins() (kept, known bool) {
+	switch {
+	case s.Covered != nil:
+		return *s.Covered, true
+	case s.Humidity.Set && s.Humidity.Lo >= coveringHumidity:
+		return true, true
+	}
+	return false, false
+}
+
+// Share is how much of the part that the step puts on goes on here, 0 to 1: what its amount says,
+// else what the other steps that put it on leave.
+func (s *Step) Share() Interval {
+	if s.Uses == nil {
+		return figure.Point(0)
+	}
+	whole := s.Uses.MassG
+	if s.Amount.Set {
+		share := s.Amount.Interval.Div(whole)
+		return figure.Between(min(max(share.Lo, 0), 1), min(max(share.Hi, 0), 1))
+	}
+	left, open := figure.Point(1), 0
+	for _, p := range s.Part.Formula.Parts {
+		for _, other := range p.Steps {
+			switch {
+			case other.Uses != s.Uses || other.Verb != s.Verb:
+			case other.Amount.Set:
+				left = left.Sub(other.Share())
+			default:
+				open++
+			}
+		}
+	}
+	left = figure.Between(min(max(left.Lo, 0), 1), min(max(left.Hi, 0), 1))
+	if open > 1 { // two steps that do not say: each may take anything of it
+		left.Lo = 0
+	}
+	return left
 }
 
 // IngredientOption is a setting of an ingredient. Each is one row of IngredientOptions.
@@ -302,7 +366,9 @@ var IngredientOptions = []*IngredientOption{
 	{"temp", "its temperature as it goes in",
 		false, false, nil,
 		func(rd *reader, in *Ingredient, e hclsyntax.Expression, what string) {
-			in.Temp, _ = rd.Quantity(e, forTemperature, what)
+			if !rd.saidTemp(in, e) {
+				in.Temp, _ = rd.Quantity(e, forTemperature, what)
+			}
 		}, nil,
 		func(in *Ingredient) string { return writtenText(in.Temp) },
 		func(in *Ingredient) string { return provenText(in.Temp) }},
@@ -310,7 +376,7 @@ var IngredientOptions = []*IngredientOption{
 		false, true, nil, (*reader).readStrain,
 		func(rd *reader, in *Ingredient) {
 			if in.Strain != "" && in.Item.Yeast == 0 {
-				rd.Fault(in.Place, "%q is no yeast, so it has no strain", in.Name)
+				rd.Fault(in.Place, "%q is no yeast, so it has no strain; take strain out", in.Name)
 			}
 		},
 		func(in *Ingredient) string { return in.Strain },
@@ -487,6 +553,9 @@ func (rd *reader) readAt(s *Step, e hclsyntax.Expression, what string) {
 	}
 	text, at, ok := rd.Text(e, what)
 	if !ok {
+		return
+	}
+	if rd.saidAt(s, text, at, what) {
 		return
 	}
 	if text != "" && (text[0] == '-' || text[0] >= '0' && text[0] <= '9') {

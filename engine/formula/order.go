@@ -26,6 +26,11 @@ func (rd *reader) checkSteps(p *Part) {
 				"write the reading in the step in which it was taken",
 				s.Verb.Name, r.After.Text, s.Time.Text)
 		}
+		if a := s.Amount; a.Set && s.Uses != nil && a.Lo > s.Uses.MassG.Hi {
+			rd.Fault(a.Place, "%s: %s of %q, and all of it is %s; write what there is, or leave "+
+				"amount out", s.Verb.Name, a.Text, s.Uses.Name,
+				quantity.FormatInterval(s.Uses.MassG, "g"))
+		}
 		if s.Verb.Bakes() {
 			rd.checkOven(s)
 			bake = s
@@ -58,7 +63,7 @@ func (rd *reader) checkBrick(p *Part, s *Step) {
 	g := p.MassG
 	for _, other := range p.Steps[:s.Index] {
 		if other.Uses != nil && other.Verb.Fills() {
-			g = g.Add(other.Uses.MassG)
+			g = g.Add(other.Uses.MassG.Mul(other.Share()))
 		}
 	}
 	if g.Hi == 0 || math.IsInf(g.Hi, 1) && g.Lo == 0 {

@@ -27,6 +27,7 @@ const (
 type Options struct {
 	Larder *larder.Larder
 	Tins   []string // names of the house's tins
+	Units  string   // whose measures the kitchen uses: "us", "uk", "metric" or ""
 }
 
 // reader reads one formula.
@@ -57,10 +58,14 @@ func Read(r *reading.Reader, b *hclsyntax.Block, opts Options) *Formula {
 	rd := &reader{Reader: r, opts: opts, formula: f}
 	f.Name, f.Place = r.Label(b)
 	r.Known(b.Body, "a formula", FormulaKeys, KindNames)
+	unknownFamily := func() {}
 	if a := b.Body.Attributes["family"]; a != nil {
 		if name, at, ok := r.Text(a.Expr, "family"); ok {
 			if f.Family, ok = family.Find(name); !ok {
-				r.Unknown(at, "family", name, "the range table", family.Known())
+				f.Family, ok = rd.saidFamily(name, at)
+			}
+			if !ok {
+				unknownFamily = func() { rd.unknownFamily(name, at) }
 			}
 		}
 	}
@@ -95,6 +100,7 @@ func Read(r *reading.Reader, b *hclsyntax.Block, opts Options) *Formula {
 		for _, p := range f.Order {
 			rd.weigh(p)
 		}
+		unknownFamily()
 		for _, p := range f.Parts {
 			rd.checkSteps(p)
 		}
@@ -209,14 +215,31 @@ func (rd *reader) readIngredients(p *Part, e hclsyntax.Expression) {
 		if _, isPart := partName(in.Name); isPart {
 			continue // looked up when all parts are read
 		}
-		item, ok := rd.opts.Larder.Find(in.Name)
+		item, ok := rd.opts.Larder.Find(rd.larderName(in))
 		if !ok {
 			rd.unknownIngredient(in)
 			continue
 		}
 		in.Item = item
+		rd.assume(in)
 		rd.checkOptions(in)
 	}
+}
+
+// assume tells what a word with several meanings is read as.
+func (rd *reader) assume(in *Ingredient) {
+	a, ok := rd.opts.Larder.Ambiguous(in.Name)
+	if !ok || a.Taken == "" || len(a.Choices) < 2 {
+		return
+	}
+	others := make([]string, 0, len(a.Choices))
+	for _, c := range a.Choices {
+		if c != a.Taken {
+			others = append(others, c)
+		}
+	}
+	rd.assumed(in.Place, fmt.Sprintf("%q is read as %s; name it where it is %s", in.Name, a.Taken,
+		strings.Join(others, ", or ")))
 }
 
 func ingredientNamed(p *Part, name string) *Ingredient {
@@ -258,7 +281,14 @@ func twiceText(first, second *Ingredient) string {
 func (rd *reader) unknownIngredient(in *Ingredient) {
 	text := rd.opts.Larder.UnknownText(in.Name)
 	if a, ok := rd.opts.Larder.Ambiguous(in.Name); ok && len(a.Choices) > 0 {
-		rd.Fault(in.Place, "%s", text)
+		var paste []string // the amount stays as it is written
+		for _, c := range a.Choices {
+			if in.Amount.Set {
+				paste = append(paste, fmt.Sprintf("%q = %q", c, in.Amount.Text))
+			}
+		}
+		rd.Problems = append(rd.Problems, source.Problem{Place: in.Place, Text: text,
+			Paste: strings.Join(paste, "\n")})
 		return
 	}
 	rd.Problems = append(rd.Problems, source.Problem{Place: in.Place,
@@ -301,6 +331,9 @@ func (rd *reader) readAmount(in *Ingredient, e hclsyntax.Expression) {
 func (rd *reader) readHowMuch(in *Ingredient, e hclsyntax.Expression, what string) Amount {
 	t, isText := e.(*hclsyntax.TemplateExpr)
 	if !isText {
+		if g, ok := rd.bareAmount(in, e); ok {
+			return Amount{Given: g}
+		}
 		g, _ := rd.Quantity(e, quantity.Amounts, what)
 		return Amount{Given: g}
 	}
@@ -318,12 +351,20 @@ func (rd *reader) readHowMuch(in *Ingredient, e hclsyntax.Expression, what strin
 		}
 		return Amount{All: true, Given: Given{Place: at}}
 	}
+	if word := strings.ToLower(strings.TrimSpace(text)); word == "to taste" || word == "as needed" {
+		rd.Fault(at, "%s: %q is no amount; write \"?\" until you have weighed it", what, text)
+		return Amount{}
+	}
+	said := text
 	if rd.counted(in.Name) {
 		if _, fault := wholeCount(text); fault == "" {
 			text += " pieces" // eggs are counted: "2" can mean nothing else
 		}
 	}
-	g, _ := rd.QuantityText(text, at, quantity.Amounts, what)
+	g, _ := rd.QuantityText(rd.saidAmount(in, text, at), at, quantity.Amounts, what)
+	if g.Set {
+		g.Text = said // as it was written
+	}
 	return Amount{Given: g}
 }
 

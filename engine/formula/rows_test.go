@@ -45,7 +45,7 @@ func problemsOf(t *testing.T, text string) (*formula.Formula, source.Problems) {
 var samples = map[string][2]string{
 	"at": {`"190 C"`, `"195 C"`}, "core": {`"94 C"`, `"95 C"`}, "by": {"", ""},
 	"tin": {`"long tin"`, ""}, "as": {`"slab 30 mm"`, `"bowl"`}, "measured": {`"24 C"`, `"2 x"`},
-	"with": {`"butter"`, `["bread flour", "butter"]`},
+	"with": {`"butter"`, `["bread flour", "butter"]`}, "humidity": {`"80 %"`, `"70 %"`},
 }
 
 // sorts are two values of each common sort. An option without samples of its own is tried with the
@@ -353,8 +353,10 @@ func TestPlacesAreTheKitchens(t *testing.T) {
 		}
 	}
 	for said, want := range map[string]string{
-		"fridg":   `rest: at: no place "fridg" in the kitchen; nearest is fridge; or write a temperature: "27 C"`,
-		"cellar":  `rest: at: no place "cellar" in the kitchen; known are freezer, fridge, room; or write a temperature: "27 C"`,
+		"fridg":  `rest: at: no place "fridg" in the kitchen; nearest is fridge; or write a temperature: "27 C"`,
+		"cellar": `rest: at: "cellar" is no figure; measure it, or write "10 C to 14 C"`,
+		"350 F, then 325 F": `rest: at: an oven that falls is a step for each figure, one after the other: ` +
+			`write { rest = "?", at = "350 F" }, { rest = "?", at = "325 F" }, each with its own time`,
 		"outside": `rest: at: no place "outside" in the kitchen; known are freezer, fridge, room; or write a temperature: "27 C"`,
 	} {
 		_, problems := problemsOf(t, written(`rest = "1 h", at = "`+said+`"`))

@@ -136,7 +136,7 @@ func (s *Step) ranges() []Span {
 	for _, field := range [...]func(*Step) *Given{
 		func(s *Step) *Given { return &s.Time }, func(s *Step) *Given { return &s.Measure },
 		func(s *Step) *Given { return &s.At }, func(s *Step) *Given { return &s.To },
-		func(s *Step) *Given { return &s.Core },
+		func(s *Step) *Given { return &s.Core }, func(s *Step) *Given { return &s.Amount },
 	} {
 		if g := field(s); g.Set {
 			add(g.Interval, func(s *Step, iv Interval) { field(s).Interval = iv })
@@ -283,6 +283,13 @@ func init() {
 	optWide.spans = count(func(s *Step) **Given { return &s.Wide }, anyWide, quantity.Length)
 	optTime.spans = func(*Step) []func(*Step) {
 		return points(anyMinutes, quantity.Time, func(s *Step, g Given) { s.Time = g })
+	}
+	optAmount.spans = func(s *Step) []func(*Step) {
+		return points(anyMass, quantity.Mass, func(s *Step, g Given) { s.Amount = g })
+	}
+	optHumidity.spans = func(*Step) []func(*Step) {
+		return points([]float64{40, 75, 95}, quantity.Percent,
+			func(s *Step, g Given) { s.Humidity = g })
 	}
 	optCovered.spans = func(*Step) []func(*Step) {
 		yes, no := true, false

@@ -9,6 +9,7 @@ import (
 	"forebake/engine/figure"
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
+	"forebake/engine/said"
 	"forebake/engine/source"
 )
 
@@ -37,6 +38,9 @@ type Step struct {
 	Slice    *Given // length of one slice cut from a coil, mm
 	Wide     *Given // the side of a sheet that is rolled up, mm
 	Covered  *bool
+	Amount   Given // of the part that the verb puts on, g, where it is split
+	Humidity Given // of the air around it, %
+	Steam    *bool
 	Reading  *Reading
 	With     []*Ingredient // what goes in here: the yeast that is soaked, the butter held back
 	optionValues
@@ -214,10 +218,19 @@ func (rd *reader) noVerb(pairs []reading.Pair, e hclsyntax.Expression) {
 	for _, pair := range pairs {
 		if stepWords[pair.Key].option == nil {
 			if line := otherWords[pair.Key]; line != "" {
+				text, _, _ := source.StringLiteral(pair.Value)
+				line = said.WithTime(line, text)
 				rd.Fault(pair.Place, "no step %q; write %s", pair.Key, line)
 				return
 			}
-			rd.Unknown(pair.Place, "step", pair.Key, "", VerbNames(nil))
+			rd.Fault(pair.Place, "%s", unknownStep(pair.Key))
+			return
+		}
+	}
+	for _, pair := range pairs {
+		if stepWords[pair.Key].option == optSlice {
+			rd.Fault(pair.Place, "slice stands beside a roll, with its length: { roll = \"coil\", "+
+				"slice = \"40 mm\" }; for a number of pieces write { divide = 12 }")
 			return
 		}
 	}
@@ -249,6 +262,13 @@ func (rd *reader) readOwn(s *Step, e hclsyntax.Expression) {
 	case own.words:
 		if text, at, ok := rd.Text(e, what); ok {
 			s.Words = text
+			if own.bare {
+				if name := rd.opts.Larder.AllergenIn(text); name != "" {
+					rd.Fault(at, "%s: the allergens of %q are not told from here; write it in a "+
+						"part, topping \"seeds\" { ingredients = { %q = \"?\" } }, and put that "+
+						"on: { wash = \"seeds\" }", what, name, name)
+				}
+			}
 			if own.kinds != 0 && text != "" && text[0] >= '0' && text[0] <= '9' {
 				s.Measure, _ = rd.QuantityText(text, at, own.kinds, what)
 			}
@@ -262,6 +282,10 @@ func (rd *reader) readOwnQuantity(s *Step, e hclsyntax.Expression) {
 	own, what := s.Verb.own, s.Verb.Name
 	var g Given
 	var ok bool
+	if own.kinds.Has(quantity.Time) && rd.saidTime(s, e) ||
+		own.kinds.Has(quantity.Length) && rd.saidArea(s, e, true, what) {
+		return
+	}
 	if !own.count {
 		g, ok = rd.Quantity(e, own.kinds, what)
 	} else if n, at, whole := rd.wholeNumber(e); whole {
@@ -273,7 +297,11 @@ func (rd *reader) readOwnQuantity(s *Step, e hclsyntax.Expression) {
 	case !ok:
 	case g.Kind == quantity.Time:
 		s.Time = g
-		rd.within(g, 0, MaxMinutes, "a step of more than 60 days is not read")
+		if g.Interval == quantity.Overnight && !strings.ContainsAny(g.Text, "0123456789") {
+			rd.assumed(g.Place, "\"overnight\" is read as 8 h to 14 h (trade usage, a judgement); "+
+				"write your own hours")
+		}
+		rd.within(g, 0, MaxMinutes, "a step of more than 60 days is not read; write 60 days at the most")
 	default:
 		s.Measure = g
 	}
@@ -297,6 +325,9 @@ func (rd *reader) readCountText(e hclsyntax.Expression, kinds quantity.Kinds, wh
 	if !ok {
 		return Given{}, at, true
 	}
+	if n, bad := wholeCount(text); bad == "" && strings.Trim(text, "0123456789 ") == "" {
+		return bareCount(n, inside), inside, false // "12" is 12
+	}
 	q, fault := quantity.Read(text, kinds)
 	whole := q.Lo == math.Trunc(q.Lo) && q.Hi == math.Trunc(q.Hi)
 	if fault == nil && (q.Kind != quantity.Count || whole) {
@@ -308,6 +339,11 @@ func (rd *reader) readCountText(e hclsyntax.Expression, kinds quantity.Kinds, wh
 // readCountOr reads the own value of a verb that counts or measures: fold = "3 pieces" or "2 min".
 func (rd *reader) readCountOr(e hclsyntax.Expression, kinds quantity.Kinds, what string,
 ) (Given, bool) {
+	if text, at, ok := rd.literal(e); ok && kinds.Has(quantity.Time) && said.Turn(text) {
+		one := bareCount(1, at) // which kind of turn it is changes no figure here
+		one.Text = text
+		return one, true
+	}
 	g, at, faulted := rd.readCountText(e, kinds, what)
 	if g.Set || faulted {
 		return g, g.Set

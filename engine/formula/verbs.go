@@ -1,9 +1,11 @@
 package formula
 
 import (
+	"fmt"
 	"strings"
 
 	"forebake/engine/quantity"
+	"forebake/engine/spelling"
 )
 
 // Verb is a kind of step. Each is one row of Verbs, and every answer that depends on the kind of
@@ -176,19 +178,19 @@ var Verbs = []*Verb{
 	verb("mix", "bring the ingredients together, by hand or machine",
 		aTime, takes{optBy, optTo, optAt},
 		passing, noHeat, nowhere, mixes, goesOn, losesGas, touched, attended,
-		keepsForm, putsNothing, inMaking, rawOnly, "knead", "beat"),
+		keepsForm, putsNothing, inMaking, rawOnly, "knead", "beat", "whisk", "stir", "combine", "blend"),
 	verb("fold", "stretch and fold the dough in its tub",
 		aTimeOrCount, takes{optAt, optTime, optCovered},
 		passing, noHeat, nowhere, joinsNothing, goesOn, keepsGas, touched, attended,
-		keepsForm, putsNothing, inMaking, rawOnly),
+		keepsForm, putsNothing, inMaking, rawOnly, "turn", "knock back", "punch down", "degas"),
 	verb("rest", "leave it to stand and rise",
-		aTime, takes{optAt, optTo, optAs, optCovered, optTin, optCount},
+		aTime, takes{optAt, optTo, optAs, optCovered, optHumidity, optTin, optCount},
 		standing, noHeat, nowhere, joinsNothing, goesOn, keepsGas, closed, unattended,
-		keepsForm, putsNothing, inMaking, anyTime, "bulk", "ferment"),
+		keepsForm, putsNothing, inMaking, anyTime, "bulk", "ferment", "rise", "stand"),
 	verb("chill", "put it in the cold",
-		aTime, takes{optAt, optTo, optCore, optBy, optAs, optCovered, optTin, optCount},
+		aTime, takes{optAt, optTo, optCore, optBy, optAs, optCovered, optHumidity, optTin, optCount},
 		standing, takesHeat, fridge, joinsNothing, goesOn, keepsGas, closed, unattended,
-		keepsForm, putsNothing, inMaking, anyTime, "retard"),
+		keepsForm, putsNothing, inMaking, anyTime, "retard", "refrigerate"),
 	verb("temper", "let it come back from the cold",
 		aTime, takes{optAt, optTo, optAs, optCovered},
 		standing, noHeat, nowhere, joinsNothing, goesOn, keepsGas, touched, unattended,
@@ -212,23 +214,24 @@ var Verbs = []*Verb{
 	verb("sheet", "roll or sheet it flat, to a thickness",
 		aLength, takes{optAt, optTime, optWide},
 		passing, noHeat, nowhere, joinsNothing, goesOn, losesGas, touched, attended,
-		sheets, putsNothing, inMaking, rawOnly),
+		sheets, putsNothing, inMaking, rawOnly, "roll out"),
 	verb("fill", "spread a filling on it",
-		aPart, takes{optAt, optTime},
+		aPart, takes{optAmount, optAt, optTime},
 		passing, noHeat, nowhere, joinsNothing, goesOn, keepsGas, touched, attended,
 		keepsForm, fills, inMaking, anyTime),
 	verb("roll", "roll the sheet into a coil",
 		aLengthOrWords, takes{optSlice, optPieces, optTime},
 		passing, noHeat, nowhere, joinsNothing, goesOn, losesGas, touched, attended,
-		coils, putsNothing, inMaking, rawOnly),
+		coils, putsNothing, inMaking, rawOnly, "roll up", "coil"),
 	verb("divide", "cut it into pieces, by weight or number",
 		aMassOrCount, takes{optPieces, optTime},
 		passing, noHeat, nowhere, joinsNothing, goesOn, losesGas, touched, attended,
-		divides, putsNothing, inMaking, anyTime, "scale", "portion"),
+		divides, putsNothing, inMaking, anyTime, "scale", "portion", "cut"),
 	verb("shape", "give it its shape",
 		anyWords, takes{optPieces, optAs, optTime, optAt},
 		passing, noHeat, nowhere, joinsNothing, endsBulk, losesGas, touched, attended,
-		shapes, putsNothing, inMaking, rawOnly),
+		shapes, putsNothing, inMaking, rawOnly, "mould", "mold", "form", "plait", "braid",
+		"twist"),
 	verb("pan", "put it in its tin or on its tray",
 		anyWords, takes{optTin, optCount, optPieces, optTime},
 		passing, noHeat, nowhere, joinsNothing, endsBulk, keepsGas, touched, attended,
@@ -237,12 +240,20 @@ var Verbs = []*Verb{
 		aPart, takes{optTime},
 		passing, noHeat, nowhere, joinsNothing, goesOn, keepsGas, touched, attended,
 		keepsForm, washes, inMaking, anyTime),
+	verb("dust", "flour, sugar or seeds on the outside, too little to count",
+		harmlessWords, takes{optTime},
+		passing, noHeat, nowhere, joinsNothing, goesOn, keepsGas, touched, attended,
+		keepsForm, putsNothing, inMaking, anyTime, "sprinkle"),
+	verb("score", "cut its skin, or prick it, so that it opens where you want",
+		anyWords, takes{optTime},
+		passing, noHeat, nowhere, joinsNothing, goesOn, keepsGas, touched, attended,
+		keepsForm, putsNothing, inMaking, rawOnly, "slash", "snip", "dock"),
 	verb("proof", "the final rise",
-		aTime, takes{optAt, optTo, optAs, optCovered, optTin, optCount},
+		aTime, takes{optAt, optTo, optAs, optCovered, optHumidity, optTin, optCount},
 		standing, noHeat, nowhere, joinsNothing, endsBulk, keepsGas, touched, unattended,
 		keepsForm, putsNothing, inMaking, rawOnly, "prove"),
 	verb("bake", "bake it",
-		aTime, takes{optAt, optCore, optBy, optCovered, optTin, optCount},
+		aTime, takes{optAt, optCore, optBy, optSteam, optCovered, optTin, optCount},
 		passing, bakes, nowhere, joinsNothing, endsBulk, keepsGas, touched, unattended,
 		keepsForm, putsNothing, inMaking, anyTime),
 	verb("brush", "put a syrup, glaze or topping on after the bake",
@@ -266,25 +277,37 @@ var otherWords = map[string]string{
 	"fry": `{ cook = "2 min", at = "175 C", by = "frying" }`,
 	"laminate": `{ fill = "roll-in butter" }, then { sheet = "6 mm" }, { fold = 1 } ` +
 		`and { chill = "30 min" } for each turn`,
-	"turn":     `{ fold = 1, note = "letter turn" }`,
-	"plait":    `{ shape = "plait" }, after { divide = ... } into strands`,
-	"braid":    `{ shape = "plait" }, after { divide = ... } into strands`,
-	"twist":    `{ shape = "twist" }`,
 	"preshape": `{ shape = "ball" }`,
 	"round":    `{ shape = "ball" }`,
-	"mould":    `{ shape = "loaf" }`,
-	"degas":    `{ fold = 1, note = "knock back" }`,
 	"glaze":    `{ wash = "egg wash" } before the bake, or { brush = "glaze" } after it`,
 	"scald":    `{ cook = "1 min", at = "82 C" } in the part with the milk`,
 	"boil":     `{ cook = "5 min", at = "100 C" }`,
 	"simmer":   `{ cook = "5 min", at = "95 C" }`,
 	"toast":    `{ bake = "10 min", at = "170 C" } in a part of its own`,
 	"roast":    `{ bake = "10 min", at = "170 C" } in a part of its own`,
-	"steam":    `note = "steam" beside the bake`,
-	"score":    `note = "scored" beside the bake`,
-	"dust":     `note = "dusted" beside the step: flour for the bench is no ingredient`,
-	"dock":     `note = "docked" beside the bake`,
+	"preheat":  "nothing for it: the at of the bake says how hot the oven is",
+	"grease":   "nothing for it, or what it weighs among the ingredients",
+	"brown":    `{ cook = "8 min", to = "120 C", by = "pan" } in a part of the butter`,
+	"drain":    `note = "drained" beside the soak, and weigh what is left`,
+	"plump":    `{ soak = "12 h" } in a part with the fruit`,
+	"par-bake": `{ bake = "12 min", at = "180 C" }, then { store = "1 day" } and ` +
+		`{ bake = "8 min", at = "200 C" }`,
 	"autolyse": `{ soak = "30 min" } before the mix`,
+}
+
+// unknownStep says that a word is no step, with the near words for one, else all steps.
+func unknownStep(word string) string {
+	var words []string
+	for _, v := range Verbs {
+		words = append(append(words, v.Name), v.also...)
+	}
+	for other := range otherWords {
+		words = append(words, other)
+	}
+	if near := spelling.Nearest(word, words, 3); len(near) > 0 {
+		return fmt.Sprintf("no step %q; nearest is %s", word, strings.Join(near, ", "))
+	}
+	return fmt.Sprintf("no step %q; known are %s", word, strings.Join(VerbNames(nil), ", "))
 }
 
 // Waits reports whether the part stands in some surroundings for the time of the step: its warm
@@ -440,6 +463,7 @@ func (v *Verb) Turns() bool { return v.own.count && v.own.kinds == forTime }
 type ownValue struct {
 	kinds quantity.Kinds
 	words bool // any text
+	bare  bool // that names no ingredient whose allergen would not be told
 	count bool // a whole number of times or pieces, written 3 or "3 pieces"
 }
 
@@ -450,6 +474,7 @@ var (
 	aLengthOrWords = ownValue{kinds: forLength, words: true}
 	aMassOrCount   = ownValue{kinds: forMass, count: true}
 	anyWords       = ownValue{words: true}
+	harmlessWords  = ownValue{words: true, bare: true}
 	aPart          = ownValue{} // of a verb that puts one on
 )
 

@@ -91,7 +91,7 @@ func TestWordsOfTheCraft(t *testing.T) {
 		if _, ok := stepWords[word]; ok {
 			t.Errorf("%s is a verb too", word)
 		}
-		got := faults("{ " + word + " = \"10 min\" }")
+		got := faults("{ " + word + " = \"x\" }")
 		if len(got) != 1 || !strings.Contains(got[0].Text, line) {
 			t.Errorf("%s: %v", word, got)
 		}
@@ -103,6 +103,72 @@ func TestWordsOfTheCraft(t *testing.T) {
 		step, _, _ := strings.Cut(line, " }")
 		if got := faults("{ mix = \"5 min\" }, " + step + " }"); len(got) > 0 {
 			t.Errorf("%s: told to write %s }, but %v", word, step, got)
+		}
+	}
+}
+
+// Values that are words, and shapes of a value that the reader does not take, are answered with the
+// line to write.
+func TestWordsForValues(t *testing.T) {
+	for _, c := range []struct{ ingredient, step, want string }{
+		{"", `{ rest = "until doubled" }`, ""},
+		{"", `{ bake = "until golden", at = "180 C" }`, ""},
+		{"", `{ rest = "overnight" }`, ""},
+		{"", `{ bake = "20 min", at = "220 C to 180 C" }`, "an oven that falls is a step for each figure"},
+		{"", `{ bake = "20 min", at = "180 C to 190 C" }`, ""},
+		{"", `{ sheet = "30 x 45 cm" }`, ""},
+		{"", `{ sheet = "5 mm", wide = "12 x 18 in" }`, `write "18 in", or "12 in"`},
+		{"", `{ proof = "1 h", at = "a warm place" }`, ""},
+		{"", `{ bake = "1 h", at = "gas mark 4" }`, ""},
+		{"", `{ bake = "1 h", at = "hot oven" }`, `write "220 C"`},
+		{"", `{ boil = "2 min" }`, `write { cook = "2 min", at = "100 C" }`},
+		{"", `{ turn = "letter" }`, ""},
+		{`"nutmeg" = "a pinch"`, "", ""},
+		{`"vanilla sugar" = "1 sachet"`, "", ""},
+		{`"baking powder" = "1 sachet"`, "", "read the label"},
+		{`"instant yeast" = "1 packet"`, "", ""},
+		{`"fresh yeast" = "1 packet"`, "", "read the label"},
+		{`"butter" = "1/2 stick"`, "", ""},
+		{`"sugar" = "1 stick"`, "", `write "4 oz"`},
+		{`"eggs" = "2 large"`, "", ""},
+		{`"whole milk" = { amount = "1 cup (240 g)", temp = "lukewarm" }`, "", ""},
+		{"", `{ divide = "4" }`, ""},
+		{"", `{ twist = "knots" }`, ""},
+		{"", `{ slice = "12" }`, "for a number of pieces write { divide = 12 }"},
+		{"", `{ "knock back" = "1 min" }`, ""},
+		{`"whole milk" = "1/2 pint"`, "", `write "0.5 US pint", or "0.5 UK pint"`},
+		{`"whole milk" = "1/2 pint"`, `{ bake = "1 h", at = "gas mark 4" }`, ""},
+		{`"dried fruit" = "100 g"`, "", "can mean several things"},
+		{"", `{ proof = "1 h", at = "28 C", humidity = "80 %" }`, ""},
+		{"", `{ bake = "20 min", at = "200 C", steam = true }`, ""},
+		{"", `{ dust = "flour" }`, ""},
+		{"", `{ dust = "sesame seeds" }`, "are not told from here"},
+		{`"egg" = 2`, "", ""},
+		{`"egg" = "2"`, "", ""},
+		{`"salt" = "to taste"`, "", `write "?"`},
+		{`"yeast" = "7 g"`, "", `"yeast" can mean several things`},
+		{`"dry yeast" = "7 g"`, "", ""},
+	} {
+		text := "formula \"f\" {\n  dough \"d\" {\n    ingredients = { \"bread flour\" = \"1000 g\"\n" +
+			c.ingredient + " }\n    steps = [ { mix = \"5 min\" }, " + c.step + " ]\n  }\n}\n"
+		file := source.New("f.hcl", []byte(text))
+		body, problems := source.Parse(file)
+		if len(problems) > 0 {
+			t.Fatal(text, problems)
+		}
+		r := &reading.Reader{File: file}
+		f := Read(r, body.Blocks[0], Options{Larder: larder.New()})
+		if strings.Contains(c.step, "until ") || strings.Contains(c.step, "30 x 45") ||
+			strings.Contains(c.ingredient+c.step, "a warm") || strings.Contains(c.ingredient, "a pinch") {
+			if len(f.Assumed) != 1 {
+				t.Errorf("%s%s: assumed %v", c.ingredient, c.step, f.Assumed)
+			}
+		}
+		switch {
+		case c.want == "" && len(r.Problems) > 0:
+			t.Errorf("%s%s: %v", c.ingredient, c.step, r.Problems)
+		case c.want != "" && (len(r.Problems) != 1 || !strings.Contains(r.Problems[0].Text, c.want)):
+			t.Errorf("%s%s: %v, want %s", c.ingredient, c.step, r.Problems, c.want)
 		}
 	}
 }

@@ -221,7 +221,7 @@ func (f *Simulator) fill(step *formula.Step, st *Stage) bool {
 		f.loseTrack(st, what)
 		return false
 	}
-	m, kg := f.setup.Material, fill.MassG.Mid()/1000
+	m, kg := f.setup.Material, fill.MassG.Mul(step.Share()).Mid()/1000
 	own := f.massKg()
 	a, b := own*m.SpecificHeat, kg*fill.Material.SpecificHeat
 	for i := range f.runs {

@@ -93,7 +93,7 @@ func Default() *House {
 // FormulaOptions returns the options for reading a formula
 // of this house.
 func (h *House) FormulaOptions() formula.Options {
-	return formula.Options{Larder: h.Larder, Tins: h.Kitchen.TinNames()}
+	return formula.Options{Larder: h.Larder, Tins: h.Kitchen.TinNames(), Units: h.Kitchen.Units}
 }
 
 // Read reads a house file. open reads the house that like names: this

@@ -33,7 +33,13 @@ type Kitchen struct {
 	Code   string
 	CodeAt source.Place
 	Tins   []Tin
+	// Units is whose measures the kitchen uses: one of UnitNames, or "" where it does not say.
+	Units string
 }
+
+// UnitNames are whose measures a kitchen can name. Pints and fluid ounces differ between the US and
+// the UK, and so do the sizes of eggs; a US kitchen reads temperatures in Fahrenheit too.
+var UnitNames = []string{"metric", "uk", "us"}
 
 // Tin is a baking tin. Inside is its length, width and height in mm.
 type Tin struct {
@@ -116,6 +122,10 @@ var Keys = []struct{ Name, Default, Means string }{
 		"code", "the strictest figures of us-food-code, eu-852-2004 and uk",
 		"the code of the place, which sets the limits for cold, heat and time",
 	},
+	{
+		"units", "Fahrenheit beside Celsius where the formula has it; pints are asked for",
+		"whose measures it uses: metric, uk or us",
+	},
 	{"altitude", "0 m", "height above the sea: water boils cooler high up"},
 }
 
@@ -179,6 +189,15 @@ func Read(r *reading.Reader, b *hclsyntax.Block, k *Kitchen) {
 				r.Unknown(at, "code", word, "the codes that a kitchen can name", Codes)
 			} else {
 				k.Code, k.CodeAt = word, at
+			}
+		}
+	}
+	if a := b.Body.Attributes["units"]; a != nil {
+		if word, at, ok := r.Text(a.Expr, "units"); ok {
+			if !slices.Contains(UnitNames, strings.ToLower(word)) {
+				r.Unknown(at, "units", word, "the measures that a kitchen can name", UnitNames)
+			} else {
+				k.Units = strings.ToLower(word)
 			}
 		}
 	}

@@ -52,7 +52,8 @@ func (l *Larder) Near(name string) []string {
 		it, _ := l.Find(n)
 		again := offered[it]
 		offered[it] = true
-		return again || !sameStart(typed, strings.Fields(string(names.Append(nil, n))))
+		return again || !sharesWord(typed, strings.Fields(string(names.Append(nil, n)))) ||
+			!sameStart(typed, strings.Fields(string(names.Append(nil, n))))
 	})
 	if len(near) > 0 {
 		return near[:min(maxNear, len(near))]
@@ -89,6 +90,16 @@ func (l *Larder) Near(name string) []string {
 		near = append(near, c.item.Name)
 	}
 	return near
+}
+
+// sharesWord reports whether a name of several words has a word of the typed ones, or one near to it.
+func sharesWord(typed, known []string) bool {
+	if len(typed) < 2 {
+		return true
+	}
+	return slices.ContainsFunc(typed, func(w string) bool {
+		return len(w) > 2 && len(spelling.Nearest(w, known, 1)) > 0
+	})
 }
 
 // sameStart reports whether two names are near by more than chance: a word of four letters or less

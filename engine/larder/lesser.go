@@ -6,27 +6,43 @@ import (
 	"strings"
 )
 
-// guarded lists the traits that cautions and food-safety rules read, in
-// plain words. An item may not take the name of another that has more
-// of them: the cautions would not be shown for that name. Pourable and
-// Solid say how an item is measured and are left out.
-var guarded = []struct {
-	trait Trait
-	plain string
+// traitWords names the traits in plain words. guards marks those that cautions and food-safety rules
+// read: an item may not take the name of another that has more of them, since the cautions would
+// not be shown for that name.
+var traitWords = []struct {
+	trait  Trait
+	plain  string
+	guards bool
 }{
-	{RawFlour, "raw flour"}, {RawEgg, "raw egg"}, {Egg, "egg"}, {Dairy, "milk"},
-	{WholeNut, "whole nuts"}, {Nut, "nuts"}, {Honey, "honey"}, {Spirit, "alcohol"},
-	{Leavens, "a leaven"}, {EnzymeFruit, "raw enzyme fruit"}, {Fruit, "fruit"},
-	{Starch, "starch"}, {Pectin, "pectin"}, {Cinnamon, "cinnamon"},
-	{StrongSpice, "strong spice"}, {MilkFat, "milk fat"}, {Gelatin, "gelatin"},
+	{RawFlour, "raw flour", true}, {RawEgg, "raw egg", true}, {Egg, "egg", true},
+	{Dairy, "milk", true}, {WholeNut, "whole nuts", true}, {Nut, "nuts", true},
+	{Honey, "honey", true}, {Spirit, "alcohol", true}, {Leavens, "a leaven", true},
+	{EnzymeFruit, "raw enzyme fruit", true}, {Fruit, "fruit", true}, {Starch, "starch", true},
+	{Pectin, "pectin", true}, {Cinnamon, "cinnamon", true}, {StrongSpice, "strong spice", true},
+	{MilkFat, "milk fat", true}, {Gelatin, "gelatin", true},
+	{Pourable, "a liquid", false}, {Solid, "weighed, not measured by the cup", false},
+	{NeedsControl, "needs time and temperature control where water is free", false},
+	{Acid, "acid", false}, {LiveCulture, "a live culture", false}, {Cooked, "cooked", false},
+	{KeptOut, "keeps its water in the dough", false},
+}
+
+// Words lists the traits in plain words.
+func (t Trait) Words() []string {
+	var out []string
+	for _, w := range traitWords {
+		if t&w.trait != 0 {
+			out = append(out, w.plain)
+		}
+	}
+	return out
 }
 
 // Lacks lists the traits and allergens of other that the item does not
 // have, in plain words; none if the item can stand for other.
 func (it *Item) Lacks(other *Item) []string {
 	var out []string
-	for _, g := range guarded {
-		if other.Is(g.trait) && !it.Is(g.trait) {
+	for _, g := range traitWords {
+		if g.guards && other.Is(g.trait) && !it.Is(g.trait) {
 			out = append(out, g.plain)
 		}
 	}

@@ -45,7 +45,7 @@ func (s *Sheet) wholeMass(step *formula.Step) Interval {
 	m := s.Part(step.Part).Grams(makeup.Mass)
 	for _, other := range step.Part.Steps[:step.Index] {
 		if other.Verb.Fills() && other.Uses != nil {
-			m = m.Add(s.Part(other.Uses).Grams(makeup.Mass))
+			m = m.Add(s.Part(other.Uses).Grams(makeup.Mass).Mul(other.Share()))
 		}
 	}
 	return m
@@ -158,7 +158,8 @@ func (s *Sheet) FillingRatio(step *formula.Step) Value {
 		return figure.Absent("the filling", step.Place)
 	}
 	return figure.ValueOf(
-		s.Part(step.Uses).Grams(makeup.Mass).Div(s.Part(step.Part).Grams(makeup.Mass)).Scale(100),
+		s.Part(step.Uses).Grams(makeup.Mass).Mul(step.Share()).
+			Div(s.Part(step.Part).Grams(makeup.Mass)).Scale(100),
 	)
 }
 
@@ -170,7 +171,8 @@ func (s *Sheet) FillingThickness(step *formula.Step) Value {
 	}
 	area := s.SheetArea(sheet)
 	fill := s.Part(step.Uses)
-	g, m := fill.Grams(makeup.Mass).Div(s.pieceCount(step)), fill.Material()
+	g := fill.Grams(makeup.Mass).Mul(step.Share()).Div(s.pieceCount(step))
+	m := fill.Material()
 	if area.Absent || !m.Known || !g.IsFinite() {
 		return figure.Absent("all amounts of \""+fill.Name+"\"", step.Place)
 	}

@@ -1,5 +1,12 @@
 package quantity
 
+import (
+	"regexp"
+	"strings"
+
+	"forebake/engine/figure"
+)
+
 // kitchenWord is a measure that a kitchen writes and that is no fixed unit.
 type kitchenWord struct {
 	kind    Kind
@@ -11,6 +18,26 @@ type kitchenWord struct {
 type measureOf struct {
 	lo, hi float64
 	unit   string
+}
+
+// Overnight is how long a night is read as, min: 8 to 14 h. Trade usage, a judgement.
+var Overnight = figure.Interval{Lo: 8 * 60, Hi: 14 * 60}
+
+// night reads "overnight" where a time may stand.
+func night(text string, allowed Kinds) (Quantity, bool) {
+	word := strings.TrimSpace(text)
+	if !allowed.Has(Time) || !strings.EqualFold(word, "overnight") &&
+		!strings.EqualFold(word, "over night") {
+		return Quantity{}, false
+	}
+	return Quantity{Kind: Time, Interval: Overnight, Unit: "h", Text: text}, true
+}
+
+// heaps are words before a spoon or a cup: how much of a level one it holds. Kitchen practice, no
+// source.
+var heaps = map[string]struct{ lo, hi float64 }{
+	"heaped": {1.25, 2}, "heaping": {1.25, 2}, "rounded": {1.1, 1.4}, "scant": {0.85, 0.95},
+	"generous": {1.05, 1.3},
 }
 
 // kitchenWords holds them by their singular. Sources: a stick of butter is 4 oz (table of the USDA,
@@ -31,9 +58,21 @@ var kitchenWords = map[string]kitchenWord{
 		[]measureOf{{7, 7, "g"}}},
 	"cube": {Mass, "of fresh yeast is 42 g in Germany, 25 g in Italy, 50 g in Sweden",
 		[]measureOf{{42, 42, "g"}, {25, 25, "g"}, {50, 50, "g"}}},
-	"pint":   {Volume, "differs by a fifth between the US and the UK", usOrUK("pint")},
-	"quart":  {Volume, "differs by a fifth between the US and the UK", usOrUK("quart")},
-	"gallon": {Volume, "differs by a fifth between the US and the UK", usOrUK("gallon")},
+	"pint":    {Volume, "differs by a fifth between the US and the UK", usOrUK("pint")},
+	"quart":   {Volume, "differs by a fifth between the US and the UK", usOrUK("quart")},
+	"gallon":  {Volume, "differs by a fifth between the US and the UK", usOrUK("gallon")},
+	"knob":    {Mass, "is no fixed measure: weigh it", nil},
+	"handful": {Mass, "is no fixed measure, some 30 to 50 g: weigh it", []measureOf{{30, 50, "g"}}},
+	"glass":   {Volume, "is 100 to 250 ml by the country: measure it", []measureOf{{100, 250, "ml"}}},
+	"glasse":  {Volume, "is 100 to 250 ml by the country: measure it", []measureOf{{100, 250, "ml"}}},
+	"leaf":    {Mass, "of gelatin is 1.7 to 5 g by its grade: weigh it", []measureOf{{1.7, 5, "g"}}},
+	"leave":   {Mass, "of gelatin is 1.7 to 5 g by its grade: weigh it", []measureOf{{1.7, 5, "g"}}},
+	"can":     {Mass, "is a pack: its label says the weight", nil},
+	"tin":     {Mass, "is a pack: its label says the weight", nil},
+	"jar":     {Mass, "is a pack: its label says the weight", nil},
+	"t": {Volume, "is a tablespoon as T and a teaspoon as t: say which",
+		[]measureOf{{1, 1, "tbsp"}, {1, 1, "tsp"}}},
+	"c": {Volume, "is a cup here", []measureOf{{1, 1, "cup"}}},
 	"large": {Count, "is a size: name the egg, \"large egg\" or \"size L egg\", and count it",
 		[]measureOf{{1, 1, "pieces"}}},
 	"medium": {Count, "is a size: name the egg, \"medium egg\" or \"size M egg\", and count it",
@@ -41,6 +80,26 @@ var kitchenWords = map[string]kitchenWord{
 }
 
 const sachetMeans = "is 7 g of dry yeast, 11 to 16 g of baking powder; read the label"
+
+// countryUnit finds measures that the US and the UK share the name of.
+var countryUnit = regexp.MustCompile(`(?i)(^|[\d\s½¼¾⅓⅔⅛])(pints?|quarts?|gallons?|fl\.? ?oz\.?|fluid ounces?)\b`)
+
+var saidCountry = regexp.MustCompile(`(?i)\b(us|uk|imperial)\b`)
+
+// OfCountry says of pints, quarts, gallons and fluid ounces whose they are, by the measures that a
+// kitchen uses: "us" or "uk". Of any other kitchen the text stays as it is.
+func OfCountry(text, units string) string {
+	if units != "us" && units != "uk" || !countryUnit.MatchString(text) || saidCountry.MatchString(text) {
+		return text
+	}
+	return countryUnit.ReplaceAllStringFunc(text, func(s string) string {
+		m := countryUnit.FindStringSubmatch(s)
+		if strings.HasPrefix(strings.ToLower(m[2]), "f") && units == "us" {
+			return s // the unit of that name is the US one
+		}
+		return m[1] + " " + units + " " + m[2]
+	})
+}
 
 func usOrUK(name string) []measureOf {
 	return []measureOf{{1, 1, "US " + name}, {1, 1, "UK " + name}}

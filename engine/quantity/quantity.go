@@ -64,10 +64,13 @@ const (
 // min to 2 h" and "2-3 h", whose lower end may take the upper end's
 // unit. Exactly one of the results is set: the quantity or the fault.
 func Read(text string, allowed Kinds) (Quantity, *Fault) {
-	r := reader{text: text, allowed: allowed}
 	if q, ok := readPlain(text, allowed); ok {
 		return q, nil
 	}
+	if q, ok := night(text, allowed); ok {
+		return q, nil
+	}
+	r := reader{text: text, allowed: allowed}
 	if len(text) > longestText {
 		return Quantity{}, &Fault{0, len(text), textTooLong}
 	}
@@ -158,8 +161,28 @@ func (r *reader) fault(start, end int, format string, args ...any) *Fault {
 	return &Fault{start, max(start, end), fmt.Sprintf(format, args...)}
 }
 
-func (r *reader) quantity() (Quantity, *Fault) {
+// nearly are words before an amount that say it is no exact one.
+var nearly = []string{"about", "approx.", "approx", "approximately", "around", "roughly", "ca.", "ca",
+	"circa", "c.", "~"}
+
+// nearlyWord steps over a word that says an amount is no exact one.
+func (r *reader) nearlyWord() {
 	r.blanks()
+	for _, w := range nearly {
+		if n := len(w); len(r.text)-r.at > n && strings.EqualFold(r.text[r.at:r.at+n], w) {
+			if rest := r.text[r.at+n:]; w == "~" || unicode.IsSpace(rune(rest[0])) {
+				if next := strings.TrimLeft(rest, " "); next != "" && startsNumber(next) {
+					r.at += n
+					r.blanks()
+				}
+			}
+			return
+		}
+	}
+}
+
+func (r *reader) quantity() (Quantity, *Fault) {
+	r.nearlyWord()
 	if r.at == len(r.text) {
 		return Quantity{}, r.fault(0, len(r.text), "this is empty; write for example %q",
 			r.example())
@@ -274,6 +297,9 @@ func (r *reader) check(m measure) *Fault {
 				return r.fault(t.start, t.end, "%q is metres; for minutes write %q", "m",
 					r.text[t.start:t.numberEnd]+" min")
 			}
+			if fault := r.letter(t); fault != nil {
+				return fault
+			}
 			return r.fault(t.start, t.end, "%s is %s; write %s, such as %q", whole, t.unit.kind,
 				r.wanted(), r.example())
 		}
@@ -284,7 +310,7 @@ func (r *reader) check(m measure) *Fault {
 					"%s does not add up to one quantity; write it in one unit", whole)
 			}
 			if t.number < 0 {
-				return r.fault(t.start, t.end, "%s is below zero", quote(r.text[t.start:t.end]))
+				return r.fault(t.start, t.end, "%s is below zero; write more than zero", quote(r.text[t.start:t.end]))
 			}
 		}
 		if x := math.Abs(t.number); x != 0 && x < least {
@@ -296,11 +322,23 @@ func (r *reader) check(m measure) *Fault {
 	case math.Abs(x) > largestNumber || math.IsNaN(x):
 		return r.fault(m.start, m.end, tooLarge, whole)
 	case kind == Temperature && x < absoluteZero-1e-9:
-		return r.fault(m.start, m.end, "%s is below absolute zero (-273.15 C)", whole)
+		return r.fault(m.start, m.end, "%s is below absolute zero (-273.15 C); mend the figure", whole)
 	case kind != Temperature && m.terms[0].number < 0:
-		return r.fault(m.start, m.end, "%s is below zero", whole)
+		return r.fault(m.start, m.end, "%s is below zero; write more than zero", whole)
 	}
 	return nil
+}
+
+// letter returns the fault for a letter that is a unit elsewhere and a kitchen's word here: "1 c".
+func (r *reader) letter(t term) *Fault {
+	word := strings.TrimSpace(r.text[t.numberEnd:t.end])
+	if word != "c" { // "24 C" is rather a temperature in the wrong place
+		return nil
+	}
+	saved := r.at
+	defer func() { r.at = saved }()
+	r.at = t.end - 1
+	return r.kitchenWord(t, word, word)
 }
 
 // joins reports whether two units may form one quantity, the larger
@@ -345,6 +383,7 @@ func (r *reader) measure() (measure, *Fault) {
 			return m, nil
 		}
 		r.blanks()
+		r.plusSign()
 		if r.at == len(r.text) || !startsNumber(r.text[r.at:]) {
 			r.at = m.end
 			return m, nil
@@ -374,6 +413,22 @@ func (r *reader) term(signed bool) (term, *Fault) {
 	}
 	r.at = t.end
 	return t, nil
+}
+
+// plusSign steps over what joins two terms of one amount: "1 cup plus 2 tbsp".
+func (r *reader) plusSign() {
+	for _, w := range []string{"plus", "and", "+", "&"} {
+		rest := r.text[r.at:]
+		if len(rest) <= len(w) || !strings.EqualFold(rest[:len(w)], w) {
+			continue
+		}
+		if next := strings.TrimLeft(rest[len(w):], " "); next != "" && startsNumber(next) &&
+			(len(w) == 1 || rest[len(w)] == ' ') {
+			r.at += len(w)
+			r.blanks()
+			return
+		}
+	}
 }
 
 func startsNumber(s string) bool {
@@ -413,6 +468,9 @@ func (r *reader) number() (float64, *Fault) {
 	digits := r.text[start:r.at]
 	if strings.Trim(digits, ".,") == "" {
 		r.at = start
+		if x, ok := r.oneWord(); ok {
+			return x, nil
+		}
 		word := r.restWord()
 		return 0, r.fault(start, start+len(word), "%s is not a number; write for example %q",
 			quote(word), r.example())
@@ -434,6 +492,20 @@ func (r *reader) number() (float64, *Fault) {
 		return x, nil
 	}
 	return r.fraction(start, x)
+}
+
+// oneWord reads "a", "an", "half a" and "half an" before a unit.
+func (r *reader) oneWord() (float64, bool) {
+	for _, w := range []struct {
+		words string
+		x     float64
+	}{{"half an ", 0.5}, {"half a ", 0.5}, {"an ", 1}, {"a ", 1}} {
+		if n := len(w.words); len(r.text)-r.at > n && strings.EqualFold(r.text[r.at:r.at+n], w.words) {
+			r.at += n
+			return w.x, true
+		}
+	}
+	return 0, false
 }
 
 // decimalComma reports whether a comma in a number can only be a decimal point: one comma, without
@@ -564,7 +636,7 @@ func (r *reader) fraction(start int, whole float64) (float64, *Fault) {
 	after := r.at
 	if den, ok := r.denominator(); ok {
 		if den == 0 {
-			return 0, r.fault(start, r.at, "%q divides by zero", r.text[start:r.at])
+			return 0, r.fault(start, r.at, "%q divides by zero; write the amount as a number", r.text[start:r.at])
 		}
 		return whole / den, nil
 	}
@@ -627,6 +699,10 @@ func (r *reader) unit() (*unit, int) {
 	case "fl", "fluid", "per", "us", "uk", "imperial":
 		next, nextEnd := wordAt(r.text, skipBlanks(r.text, end))
 		first := strings.TrimSuffix(word, ".")
+		if w := strings.TrimSuffix(strings.ToLower(next), "."); w == "fl" || w == "fluid" {
+			first += " " + w // "UK fl oz"
+			next, nextEnd = wordAt(r.text, skipBlanks(r.text, nextEnd))
+		}
 		if u := unitNamed(strings.ToLower(first + " " + strings.TrimSuffix(next, "."))); u != nil {
 			return u, nextEnd
 		}
@@ -714,9 +790,17 @@ func (r *reader) unknownUnit(m measure, rest string) *Fault {
 	if fault := r.kitchenWord(t, word, name); fault != nil {
 		return fault
 	}
-	if near := nearestUnit(name, r.allowed); near != nil {
-		return r.fault(r.at, r.at+len(word), "%s is not a unit; write %q", quote(word),
-			strings.TrimSpace(r.text[:t.numberEnd])+" "+near.name+rest[len(word):])
+	if fault := r.times(t, word, rest); fault != nil {
+		return fault
+	}
+	var write []string
+	for _, near := range nearestUnits(name, r.allowed) {
+		write = append(write, strconv.Quote(strings.TrimSpace(r.text[:t.numberEnd])+" "+near.name+
+			rest[len(word):]))
+	}
+	if len(write) > 0 {
+		return r.fault(r.at, r.at+len(word), "%s is not a unit; write %s", quote(word),
+			strings.Join(write, ", or "))
 	}
 	return r.fault(r.at, r.at+len(word), "%s is not a unit; the units here are %s", quote(word),
 		r.unitNames())
@@ -738,8 +822,12 @@ func (r *reader) unitNames() string {
 // kitchenWord returns the fault for a measure of the kitchen that is no unit: it says what the word
 // may stand for, and offers lines that keep the amount.
 func (r *reader) kitchenWord(t term, word, name string) *Fault {
-	w, ok := kitchenWords[strings.TrimSuffix(strings.ToLower(name), "s")]
-	if !ok || !r.allowed.Has(w.kind) || t.number <= 0 || t.number > 1e6 {
+	if fault := r.heap(t, word, name); fault != nil {
+		return fault
+	}
+	lower := strings.ToLower(name)
+	w, ok := kitchenWords[strings.TrimSuffix(lower, "s")]
+	if !ok || lower == "ts" || !r.allowed.Has(w.kind) || t.number <= 0 || t.number > 1e6 {
 		return nil
 	}
 	before := strings.TrimSpace(r.text[:t.start])
@@ -751,8 +839,41 @@ func (r *reader) kitchenWord(t term, word, name string) *Fault {
 		}
 		write = append(write, strconv.Quote(strings.TrimSpace(before+" "+line+" "+c.unit)))
 	}
+	if len(write) == 0 {
+		write = []string{`"?" until you have`}
+	}
 	return r.fault(r.at, r.at+len(word), "%s %s; write %s", quote(name), w.means,
 		strings.Join(write, ", or "))
+}
+
+// times returns the fault for "2 x 7 g": it offers the product.
+func (r *reader) times(t term, word, rest string) *Fault {
+	if word != "x" && word != "X" && word != "×" {
+		return nil
+	}
+	each, fault := Read(strings.TrimSpace(rest[len(word):]), r.allowed)
+	if fault != nil || !each.IsPoint() || t.number <= 0 || t.number > 1e6 {
+		return nil
+	}
+	x, _ := FromBase(each.Lo*t.number, each.Unit)
+	return r.fault(r.at, r.at+len(word), "%q is no unit; write the whole: %q", word,
+		strconv.FormatFloat(round(x), 'f', -1, 64)+" "+each.Unit)
+}
+
+// heap returns the fault for a spoon that is not level.
+func (r *reader) heap(t term, word, name string) *Fault {
+	h, ok := heaps[strings.ToLower(name)]
+	if !ok || !r.allowed.Has(Volume) || t.number <= 0 || t.number > 1e6 {
+		return nil
+	}
+	u, end := (&reader{text: r.text, at: skipBlanks(r.text, r.at+len(word))}).unit()
+	if u == nil || u.kind != Volume || strings.TrimSpace(r.text[end:]) != "" {
+		return nil
+	}
+	number := func(x float64) string { return strconv.FormatFloat(round(x), 'f', -1, 64) }
+	return r.fault(r.at, r.at+len(word), "a %s measure is %s to %s of a level one: weigh it; "+
+		"write %q", strings.ToLower(name), number(h.lo), number(h.hi),
+		number(h.lo*t.number)+" to "+number(h.hi*t.number)+" "+u.name)
 }
 
 // round drops the last bits that a product of decimals leaves.

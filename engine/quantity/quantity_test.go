@@ -107,6 +107,19 @@ func TestRead(t *testing.T) {
 		{"2 1/4 tsp", Volume, 11.0900735859375, 11.0900735859375, "tsp"},
 		{"½ cup", Volume, 118.29411825, 118.29411825, "cup"},
 		{"1 US pint", Volume, 473.176473, 473.176473, "US pint"},
+		{"2 UK fl oz", Volume, 56.826125, 56.826125, "UK floz"},
+		{"1 cup plus 2 tbsp", Volume, 266.16176606250, 266.16176606250, "cup"},
+		{"1 lb and 2 oz", Mass, 510.291416250, 510.291416250, "lb"},
+		{"about 200 g", Mass, 200, 200, "g"},
+		{"ca. 200 g", Mass, 200, 200, "g"},
+		{"~200 g", Mass, 200, 200, "g"},
+		{"3 weeks", Time, 30240, 30240, "week"},
+		{"an hour", Time, 60, 60, "h"},
+		{"half an hour", Time, 30, 30, "h"},
+		{"half a cup", Volume, 118.29411825, 118.29411825, "cup"},
+		{"overnight", Time, 480, 840, "h"},
+		{"100 gr", Mass, 100, 100, "g"},
+		{"1 Tbs", Volume, 14.78676478125, 14.78676478125, "tbsp"},
 		{"2 imperial pints", Volume, 1136.5225, 1136.5225, "UK pint"},
 		{"1 UK gallon", Volume, 4546.09, 4546.09, "UK gallon"},
 	}
@@ -169,9 +182,9 @@ func TestFaults(t *testing.T) {
 		{"200 grmas", Amounts, "grmas", `"grmas" is not a unit; write "200 g"`},
 		{"20 mintes to 2 h", timer, "mintes", `"mintes" is not a unit; write "20 min to 2 h"`},
 		{"200 blobs", Amounts, "blobs", `"blobs" is not a unit; the units here are g, ` +
-			`kg, mg, oz, lb, %, ml, l, dl, cl, tsp, tbsp, cup, floz, US pint, UK pint, US quart, ` +
+			`kg, mg, oz, lb, %, ml, l, dl, cl, tsp, tbsp, cup, floz, UK floz, US pint, UK pint, US quart, ` +
 			`UK quart, US gallon, UK gallon, pieces`},
-		{"2 x", timer, "x", `"x" is not a unit; the units here are s, min, h, day`},
+		{"2 x", timer, "x", `"x" is not a unit; the units here are s, min, h, day, week`},
 		{"200 g", oven, "200 g", `"200 g" is a mass; write a temperature, such as "24 C"`},
 		{"24 C", Amounts, "24 C", `"24 C" is a temperature; ` +
 			`write a mass, a percentage, a volume or a count, such as "200 g"`},
@@ -183,11 +196,11 @@ func TestFaults(t *testing.T) {
 		{"1 000 g", scale, "1 000", `"1 000" has a blank inside the number; write "1000 g"`},
 		{"1_000 g", scale, "1_", `"_" does not belong in a number; write the digits alone`},
 		{"1.2.3 g", scale, "1.2.3", `"1.2.3" is not a number; write for example "200 g"`},
-		{"-5 g", scale, "-5 g", `"-5 g" is below zero`},
-		{"-5 to 5 g", scale, "-5", `"-5" is below zero`},
+		{"-5 g", scale, "-5 g", `"-5 g" is below zero; write more than zero`},
+		{"-5 to 5 g", scale, "-5", `"-5" is below zero; write more than zero`},
 		{"1 h -5 min", timer, "1 h -5 min", `"1 h -5 min" runs backwards; write "5 min to 1 h"`},
-		{"-300 C", oven, "-300 C", `"-300 C" is below absolute zero (-273.15 C)`},
-		{"-500 F", oven, "-500 F", `"-500 F" is below absolute zero (-273.15 C)`},
+		{"-300 C", oven, "-300 C", `"-300 C" is below absolute zero (-273.15 C); mend the figure`},
+		{"-500 F", oven, "-500 F", `"-500 F" is below absolute zero (-273.15 C); mend the figure`},
 		{"0 g", scale, "0 g", `"0 g" is zero; write more than zero or leave the line out`},
 		{"0 to 0 min", timer, "0 to 0 min",
 			`"0 to 0 min" is zero; write more than zero or leave the line out`},
@@ -210,16 +223,26 @@ func TestFaults(t *testing.T) {
 		{"0x10 g", scale, "0x10", `"0x10" is not a plain number; write it in the digits 0 to 9`},
 		{"Inf g", scale, "Inf", `"Inf" is not a number; write for example "200 g"`},
 		{"NaN", oven, "NaN", `"NaN" is not a number; write for example "24 C"`},
-		{"about 200 g", scale, "about", `"about" is not a number; write for example "200 g"`},
+		{"about so", scale, "about", `"about" is not a number; write for example "200 g"`},
+		{"2 T", Amounts, "T", `"T" is a tablespoon as T and a teaspoon as t: say which; ` +
+			`write "2 tbsp", or "2 tsp"`},
+		{"3 x 7 g", Amounts, "x", `"x" is no unit; write the whole: "21 g"`},
+		{"5 kgg", Amounts, "kgg", `"kgg" is not a unit; write "5 kg"`},
+		{"1 c", Amounts, "c", `"c" is a cup here; write "1 cup"`},
+		{"2 heaped tsp", Amounts, "heaped", `a heaped measure is 1.25 to 2 of a level one: ` +
+			`weigh it; write "2.5 to 4 tsp"`},
+		{"1 knob", Amounts, "knob", `"knob" is no fixed measure: weigh it; write "?" until you have`},
+		{"2 leaves", Amounts, "leaves", `"leaves" of gelatin is 1.7 to 5 g by its grade: ` +
+			`weigh it; write "3.4 to 10 g"`},
 		{"?", scale, "?", `"?" is not a number; write for example "200 g"`},
-		{"1/0 tsp", Amounts, "1/0", `"1/0" divides by zero`},
+		{"1/0 tsp", Amounts, "1/0", `"1/0" divides by zero; write the amount as a number`},
 		{"1 3/2 tsp", Amounts, "1 3/2", `"1 3/2" is not a mixed number: "3/2" is not below 1`},
 		{"200 g of flour", scale, "of flour",
 			`"of flour" is not part of the quantity; write "200 g"`},
 		{"8 to h", timer, "h", `"h" is not a number; write for example "90 min"`},
 		{"8 h to", timer, "",
 			`the upper end of the range is missing; write for example "90 min to 2 h"`},
-		{"2 to 3 to 4 h", timer, "to", `"to" is not a unit; the units here are s, min, h, day`},
+		{"2 to 3 to 4 h", timer, "to", `"to" is not a unit; the units here are s, min, h, day, week`},
 		{strings.Repeat("9", 201), scale, strings.Repeat("9", 201),
 			"this is too long to be a quantity"},
 		{strings.Repeat("9", 199) + "g", scale, strings.Repeat("9", 199) + "g",
@@ -250,7 +273,7 @@ func TestFaults(t *testing.T) {
 func TestFaultsSuggestWhatReads(t *testing.T) {
 	for _, text := range []string{"180", "8 to 10", "8 h to 10", "200 G", "200 grmas",
 		"20 mintes to 2 h", "1,000,000 mg", "1.000 g", "1 pint", "3 sachets", "1 stick", "2 pinches", "1 000 g", "3 to 2 h",
-		"2 h to 90 min", "1e3 g", "", "about 2 g", "1 h 30", "200 g of flour", "8 h to"} {
+		"2 h to 90 min", "1e3 g", "", "about", "1 h 30", "200 g of flour", "8 h to"} {
 		_, fault := Read(text, all)
 		if fault == nil {
 			t.Fatalf("%q is read", text)

@@ -99,7 +99,7 @@ type unit struct {
 // testdata/tables/units.csv gives each figure's basis. One test
 // compares this list with it, another both with GNU units.
 var units = []unit{
-	{"g", Mass, 1, 0, []string{"gram", "grams", "gramme", "grammes", "gm", "gms"}},
+	{"g", Mass, 1, 0, []string{"gram", "grams", "gramme", "grammes", "gm", "gms", "gr", "grs"}},
 	{"kg", Mass, 1000, 0, []string{
 		"kilo", "kilos", "kilogram", "kilograms", "kilogramme", "kilogrammes",
 	}},
@@ -111,9 +111,14 @@ var units = []unit{
 	{"dl", Volume, 100, 0, []string{"dL", "decilitre", "decilitres", "deciliter", "deciliters"}},
 	{"cl", Volume, 10, 0, []string{"cL", "centilitre", "centilitres", "centiliter", "centiliters"}},
 	{"tsp", Volume, 4.92892159375, 0, []string{"tsps", "teaspoon", "teaspoons"}},
-	{"tbsp", Volume, 14.78676478125, 0, []string{"tbsps", "tablespoon", "tablespoons"}},
+	{"tbsp", Volume, 14.78676478125, 0, []string{
+		"tbsps", "tbs", "tbl", "tblsp", "tablespoon", "tablespoons",
+	}},
 	{"cup", Volume, 236.5882365, 0, []string{"cups"}},
 	{"floz", Volume, 29.5735295625, 0, []string{"fl oz", "fluid ounce", "fluid ounces"}},
+	{"UK floz", Volume, 28.4130625, 0, []string{
+		"uk floz", "uk fl oz", "imperial floz", "imperial fl oz", "uk fluid ounce", "uk fluid ounces",
+	}},
 	{"US pint", Volume, 473.176473, 0, []string{"us pint", "us pints"}},
 	{
 		"UK pint",
@@ -138,6 +143,7 @@ var units = []unit{
 	{"min", Time, 1, 0, []string{"mins", "minute", "minutes"}},
 	{"h", Time, 60, 0, []string{"hr", "hrs", "hour", "hours"}},
 	{"day", Time, 1440, 0, []string{"days"}},
+	{"week", Time, 10080, 0, []string{"weeks"}},
 	{"mm", Length, 1, 0, []string{"millimetre", "millimetres", "millimeter", "millimeters"}},
 	{"cm", Length, 10, 0, []string{"centimetre", "centimetres", "centimeter", "centimeters"}},
 	{"m", Length, 1000, 0, []string{"metre", "metres", "meter", "meters"}},
@@ -217,13 +223,18 @@ func FromBase(x float64, name string) (float64, bool) {
 	return u.fromBase(x), true
 }
 
-// nearestUnit returns the unit of an allowed kind that is nearest to an
-// unknown word: equal but for letter case, else one typing error away.
-func nearestUnit(word string, allowed Kinds) *unit {
+// nearestUnits returns the units of the allowed kinds that are nearest to an unknown word: the one
+// equal but for letter case, else all that are one typing error away. With several the word alone
+// does not say which is meant.
+func nearestUnits(word string, allowed Kinds) []*unit {
 	lower := strings.ToLower(word)
 	if u := spellings[lower]; u != nil && allowed.Has(u.kind) {
-		return u
+		return []*unit{u}
 	}
+	if u := spellings[undoubled(lower)]; u != nil && allowed.Has(u.kind) {
+		return []*unit{u}
+	}
+	var out []*unit
 	for i := range units {
 		u := &units[i]
 		if !allowed.Has(u.kind) {
@@ -231,11 +242,25 @@ func nearestUnit(word string, allowed Kinds) *unit {
 		}
 		for _, s := range append([]string{u.name}, u.also...) {
 			if len(s) >= 3 && oneSlip(lower, s) {
-				return u
+				out = append(out, u)
+				break
 			}
 		}
 	}
-	return nil
+	return out
+}
+
+// undoubled is a word with each run of a letter as one: "kgg" is "kg".
+func undoubled(word string) string {
+	var b strings.Builder
+	last := rune(0)
+	for _, c := range word {
+		if c != last {
+			b.WriteRune(c)
+		}
+		last = c
+	}
+	return b.String()
 }
 
 // oneSlip reports whether a and b differ by one letter missing, added,

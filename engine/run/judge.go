@@ -9,6 +9,7 @@ import (
 	"forebake/engine/facts"
 	"forebake/engine/finding"
 	"forebake/engine/formula"
+	"forebake/engine/quantity"
 	"forebake/engine/rule"
 	"forebake/engine/source"
 )
@@ -24,6 +25,7 @@ type File struct {
 	Text   *source.File
 	Models []*formula.Formula
 
+	assumed  []formula.Assumed
 	cautions []*finding.Caution
 	problems source.Problems // that are in the file itself
 	house    source.Problems // that are in its house
@@ -83,12 +85,19 @@ func (w *worker) file(in Input) File {
 // formula judges one formula by every rule and caution of its house.
 func (w *worker) formula(f *formula.Formula, out *File) {
 	out.Formulas = append(out.Formulas, finding.Formula{Name: f.Name, Place: f.Place})
+	out.assumed = append(out.assumed, f.Assumed...)
 	w.sheet.Reset(f, out.House.House.Kitchen)
 	w.judge.Open(&w.sheet)
 	w.clock.start()
+	before := len(out.Findings)
 	for _, r := range out.House.Rules.Rules {
 		out.Findings = w.judge.Findings(r, out.Findings)
 		w.clock.rule(r, f)
+	}
+	if ReadsFahrenheit(f, out.House) {
+		for _, x := range out.Findings[before:] {
+			withFahrenheit(x)
+		}
 	}
 	for _, c := range out.House.Rules.Cautions {
 		if shown := w.judge.Cautions(c); shown != nil {
@@ -96,6 +105,41 @@ func (w *worker) formula(f *formula.Formula, out *File) {
 		}
 	}
 	w.clock.charge(cautionsTimed, 1)
+}
+
+// ReadsFahrenheit reports whether answers about a formula say temperatures in Fahrenheit too: the
+// kitchen uses the measures of the US, or names none and the formula has a temperature in it.
+func ReadsFahrenheit(f *formula.Formula, l *Loaded) bool {
+	units := l.House.Kitchen.Units
+	return units == "us" || units == "" && usesFahrenheit(f)
+}
+
+// usesFahrenheit reports whether a temperature of the formula is written in Fahrenheit.
+func usesFahrenheit(f *formula.Formula) bool {
+	is := func(g *formula.Given) bool { return g.Set && g.Unit == "F" }
+	for _, p := range f.Parts {
+		for _, in := range p.Ingredients {
+			if is(&in.Temp) {
+				return true
+			}
+		}
+		for _, s := range p.Steps {
+			if is(&s.At) || is(&s.To) || is(&s.Core) || s.Reading != nil && is(&s.Reading.Temp) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// withFahrenheit puts Fahrenheit beside the temperatures of a finding.
+func withFahrenheit(x *finding.Finding) {
+	x.Text, x.Reason = quantity.WithFahrenheit(x.Text), quantity.WithFahrenheit(x.Reason)
+	for i, fig := range x.Figures {
+		one := *fig // those of limits are shared
+		one.Shown, one.Error = quantity.WithFahrenheit(fig.Shown), quantity.WithFahrenheit(fig.Error)
+		x.Figures[i] = &one
+	}
 }
 
 // clock measures the time of each rule. A nil clock measures nothing and reads no time.

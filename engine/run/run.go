@@ -74,6 +74,7 @@ func Do(h *Houses, inputs []Input, o Options) *Result {
 	if n := foreignNotice(res.Files, order); n != "" {
 		res.Notices = append(res.Notices, n)
 	}
+	res.Notices = append(res.Notices, assumedNotices(res.Files, order)...)
 	for _, folder := range emptyFolders(res.Files) {
 		res.Totals.Unread++
 		res.Problems = append(res.Problems, source.Problem{Text: folder + noFormulas})
@@ -89,6 +90,30 @@ func Do(h *Houses, inputs []Input, o Options) *Result {
 		res.Totals.Count(f)
 	}
 	return res
+}
+
+// mostAssumed is how many files have their assumptions told one by one. Of more, as of a folder, only
+// their number is told.
+const mostAssumed = 3
+
+// assumedNotices tells what words with several meanings were read as, a line a file.
+func assumedNotices(files []File, order []int) []string {
+	var out []string
+	words := 0
+	for _, i := range order {
+		var said []string
+		for _, a := range files[i].assumed {
+			said = append(said, fmt.Sprintf("line %d, %s", a.Place.Line(), a.Text))
+		}
+		if words += len(said); len(said) > 0 {
+			out = append(out, "Assumed in "+files[i].Input.Name+": "+strings.Join(said, "; ")+".")
+		}
+	}
+	if len(out) > mostAssumed {
+		return []string{fmt.Sprintf("Assumed in %d files: %d words that have several meanings are "+
+			"read as the commonest; a check of one file tells them.", len(out), words)}
+	}
+	return out
 }
 
 // mostForeign is how many files of other tools a notice names.

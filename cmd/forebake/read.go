@@ -1,0 +1,101 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"io"
+	"os"
+	"strings"
+
+	"github.com/spf13/cobra"
+
+	"forebake/engine"
+	"forebake/engine/files"
+	"forebake/engine/recipe"
+	"forebake/engine/report"
+	"forebake/engine/source"
+)
+
+func readCommand() *cobra.Command {
+	var to string
+	cmd := &cobra.Command{
+		Use:   "read RECIPE",
+		Short: "Makes a formula file of a plain-text recipe, with comments where it is not sure",
+		Long: `Reads a list of ingredients and a method in plain English, one a line, and prints a formula
+file. Where the text does not say, "?" stands in it, and a comment asks. A single - reads
+standard input. Read the comments before you check the formula.`,
+		Args: func(_ *cobra.Command, args []string) error {
+			if len(args) != 1 {
+				return errors.New("read takes one plain-text file: forebake read recipe.txt; a " +
+					"single - reads standard input")
+			}
+			return nil
+		},
+		RunE: func(cmd *cobra.Command, args []string) error {
+			text, err := recipeText(cmd, args[0])
+			if err != nil {
+				return err
+			}
+			l, problems := engine.New().Load(housePath(cmd))
+			if len(problems) > 0 {
+				return complain(cmd, problems)
+			}
+			draft, err := recipe.Convert(text, l.House.FormulaOptions())
+			if err != nil {
+				return fmt.Errorf("%s: %w", source.Safe(args[0]), err)
+			}
+			out := cmd.OutOrStdout()
+			if to != "" {
+				err = writeNew(to, draft.Text)
+			} else {
+				_, err = io.WriteString(out, draft.Text)
+			}
+			if err != nil {
+				return err
+			}
+			if n := len(draft.Doubts); n > 0 {
+				fmt.Fprintf(cmd.ErrOrStderr(), "forebake: %s in the comments of the formula: read "+
+					"them, and mend the lines\n", report.Count(n, "remark"))
+			}
+			return nil
+		},
+	}
+	cmd.Flags().StringVarP(&to, "output", "o", "",
+		"new `file` to write the formula to, instead of standard output; never over a file")
+	addHouse(cmd)
+	return cmd
+}
+
+// recipeText reads the recipe that a path names, or standard input.
+func recipeText(cmd *cobra.Command, path string) ([]byte, error) {
+	kind := files.Kind{Name: "a plain-text recipe", Limit: recipe.MaxBytes}
+	if path == "-" {
+		text, err := io.ReadAll(io.LimitReader(cmd.InOrStdin(), recipe.MaxBytes+1))
+		return text, err
+	}
+	text, err := files.Disk{}.Read(path, kind)
+	if err != nil {
+		return nil, fmt.Errorf("%s: %w", source.Safe(path), err)
+	}
+	return text, nil
+}
+
+// writeNew writes a file that does not exist yet.
+func writeNew(path, text string) error {
+	if !strings.HasSuffix(path, ".hcl") {
+		return fmt.Errorf("-o %s: a formula file ends in .hcl; write %s.hcl", path, path)
+	}
+	f, err := os.OpenFile(path, os.O_WRONLY|os.O_CREATE|os.O_EXCL, 0o666)
+	switch {
+	case errors.Is(err, os.ErrExist):
+		return fmt.Errorf("-o %s: this file is there already, and is not written over; name a new "+
+			"one", path)
+	case err != nil:
+		return err
+	}
+	if _, err = f.WriteString(text); err != nil {
+		_ = f.Close()
+		return err
+	}
+	return f.Close()
+}

@@ -1,0 +1,74 @@
+package formula
+
+import (
+	"fmt"
+	"math"
+
+	"forebake/engine/family"
+	"forebake/engine/larder"
+	"forebake/engine/reading"
+	"forebake/engine/source"
+)
+
+// saidFamily gives the family whose dough a bread of the trade is made of, and tells that it was
+// taken for it.
+func (rd *reader) saidFamily(name string, at source.Place) (*family.Family, bool) {
+	f, ok := family.Said(name)
+	if ok {
+		rd.assumed(at, fmt.Sprintf("family %q has no ranges of its own: it is held against %s, the "+
+			"nearest by make-up", name, f.Name))
+	}
+	return f, ok
+}
+
+// unknownFamily refuses a family's name, and offers the family that the dough is nearest to by what
+// it is made of; where that is not known, the names that are near by their letters.
+func (rd *reader) unknownFamily(name string, at source.Place) {
+	near, ok := family.ByMakeUp(rd.formula.makeUp())
+	if !ok {
+		rd.Unknown(at, "family", name, "the range table", family.Names())
+		return
+	}
+	text := reading.UnknownText("family", name, "the range table", nil)
+	rd.Fault(at, "%s; by its make-up this dough is nearest to %s: write %q, or leave family out",
+		text, near.Name, near.Name)
+}
+
+// makeUp is what the first dough is made of, % on its flour; NaN where an amount is open.
+func (f *Formula) makeUp() family.MakeUp {
+	for _, p := range f.Parts {
+		var m family.MakeUp
+		if p.Kind == Dough && p.FlourG.IsFinite() && p.FlourG.Lo > 0 && p.addTo(&m, 100/p.FlourG.Mid()) {
+			return m
+		}
+	}
+	nan := math.NaN()
+	return family.MakeUp{Hydration: nan, Sugar: nan, Fat: nan, Egg: nan}
+}
+
+// addTo adds the part's ingredients to a make-up, each gram counting factor. It reports false where
+// an amount is not known. Parts take each other in without a circle: the order was found.
+func (p *Part) addTo(m *family.MakeUp, factor float64) bool {
+	for _, in := range p.Ingredients {
+		g := in.Grams.Grams(p.FlourG)
+		x := factor * g.Mid()
+		switch {
+		case !g.IsFinite() || in.Item == nil && in.Of == nil:
+			return false
+		case in.Of != nil:
+			whole := in.Of.MassG
+			if !whole.IsFinite() || whole.Lo <= 0 || !in.Of.addTo(m, x/whole.Mid()) {
+				return false
+			}
+			continue
+		case in.Item.Flour < 1: // the water that flour holds is no hydration
+			m.Hydration += x * in.Item.Water / 100
+		}
+		m.Sugar += x * in.Item.Sugars / 100
+		m.Fat += x * in.Item.Fat / 100
+		if in.Item.Is(larder.Egg) {
+			m.Egg += x
+		}
+	}
+	return true
+}

@@ -1,0 +1,279 @@
+// Package said holds words that plainly mean a figure and are none: a gas mark, a warm place, a pinch,
+// a sachet, a sign in place of a time. The formula reader calls it; each answer is a text that the
+// quantity reader reads, or a line to write, with what a report says of it. It reads no file.
+package said
+
+import (
+	"fmt"
+	"regexp"
+	"strconv"
+	"strings"
+
+	"forebake/engine/larder"
+	"forebake/engine/quantity"
+)
+
+// Taken is what a word is taken for: a text to read, and what a report says of it.
+type Taken struct{ Text, Says string }
+
+// gasMarks are the marks of UK ovens, C. Marks 4, 6 and 7 were read in pages that pair them; the
+// others are common practice.
+var gasMarks = map[string]string{"1": "140 C", "2": "150 C", "3": "170 C", "4": "180 C",
+	"5": "190 C", "6": "200 C", "7": "220 C", "8": "230 C", "9": "240 C"}
+
+var gasMark = regexp.MustCompile(`^(?:gas )?(?:gas|mark)(?: mark)? ?([1-9])$`)
+
+// GasMark is the temperature of a mark of a UK oven, its words in lower case.
+func GasMark(words string) (Taken, bool) {
+	m := gasMark.FindStringSubmatch(words)
+	if m == nil {
+		return Taken{}, false
+	}
+	return Taken{gasMarks[m[1]], fmt.Sprintf("gas mark %s is taken as %s", m[1], gasMarks[m[1]])}, true
+}
+
+// warmths are words for how warm it is around a part or in an oven. Common practice, no source. taken
+// is read as the range where a part stands, and told; others are asked.
+var warmths = map[string]struct {
+	write string
+	taken bool
+}{
+	"warm oven": {"30 C", false}, "warm place": {"25 C to 30 C", true},
+	"warm spot": {"25 C to 30 C", true}, "warm room": {"25 C to 30 C", true},
+	"warm": {"25 C to 30 C", true}, "cool place": {"12 C to 16 C", false},
+	"cellar": {"10 C to 14 C", false}, "slow oven": {"150 C", false},
+	"moderate oven": {"180 C", false}, "hot oven": {"220 C", false},
+	"very hot oven": {"230 C", false}, "lukewarm": {"35 C to 40 C", false},
+	"proofer": {"28 C", false}, "prover": {"28 C", false}, "cold": {"4 C", false},
+}
+
+// Warmth is what to write for words of how warm it is somewhere, in lower case; take is true where the
+// range can be taken.
+func Warmth(words string) (write string, take, ok bool) {
+	w, ok := warmths[words]
+	return w.write, w.taken, ok
+}
+
+// goingIn are words for how warm an ingredient goes in. Common practice, no source.
+var goingIn = map[string]string{"lukewarm": "35 C to 40 C", "tepid": "35 C to 40 C",
+	"warm": "35 C to 43 C", "room temperature": "18 C to 24 C", "room": "18 C to 24 C",
+	"cold": "2 C to 8 C", "fridge": "2 C to 8 C", "from fridge": "2 C to 8 C",
+	"cold from fridge": "2 C to 8 C", "from the fridge": "2 C to 8 C",
+	"cold from the fridge": "2 C to 8 C", "ice cold": "0 C to 4 C"}
+
+// GoingIn is how warm an ingredient goes in, by words in lower case; "" for others.
+func GoingIn(words string) string { return goingIn[words] }
+
+var falling = regexp.MustCompile(
+	`(?i)^(.*?\d ?°? ?[CF]?),? ?(?:and )?(?:then|falling to|down to|->|→) ?(.*)$`)
+
+// Falling reads an oven that falls from one temperature to another: "220 C, then 180 C", and of an oven
+// "220 C to 180 C".
+func Falling(text string, oven bool) (from, to string, ok bool) {
+	if m := falling.FindStringSubmatch(text); m != nil {
+		from, to = strings.TrimSpace(m[1]), strings.TrimSpace(m[2])
+	} else if a, b, found := strings.Cut(text, " to "); found && oven {
+		from, to = a, b
+	}
+	if from == "" || to == "" {
+		return "", "", false
+	}
+	if !strings.ContainsAny(from, "CFcf") {
+		from += " " + to[len(to)-1:]
+	}
+	warm := quantity.Of(quantity.Temperature)
+	a, fault1 := quantity.Read(from, warm)
+	b, fault2 := quantity.Read(to, warm)
+	return a.Text, b.Text, fault1 == nil && fault2 == nil && a.Lo > b.Hi
+}
+
+var sign = regexp.MustCompile(`(?i)^(?:un)?till?\b|\b(?:doubled|double|tripled|bubbly|golden|ready|done|` +
+	`smooth|soft)\b`)
+
+// Sign reports whether a text is a sign to look for in the place of a time: "until doubled".
+func Sign(text string) bool {
+	return sign.MatchString(text) && !strings.ContainsAny(text, "0123456789")
+}
+
+var area = regexp.MustCompile(
+	`(?i)^([\d.]+) ?(?:mm|cm|in|inch|inches)? ?(?:x|×|by) ?([\d.]+) ?(mm|cm|in|inch|inches)$`)
+
+// Area reads the sides of a sheet, "30 x 45 cm", the longer first.
+func Area(text string) (long, short quantity.Quantity, ok bool) {
+	m := area.FindStringSubmatch(strings.TrimSpace(text))
+	if m == nil {
+		return long, short, false
+	}
+	length := quantity.Of(quantity.Length)
+	long, fault1 := quantity.Read(m[1]+" "+m[3], length)
+	short, fault2 := quantity.Read(m[2]+" "+m[3], length)
+	if short.Hi > long.Hi {
+		long, short = short, long
+	}
+	return long, short, fault1 == nil && fault2 == nil
+}
+
+// turns are the words for one fold of a laminated dough.
+var turns = map[string]bool{"letter": true, "letter turn": true, "letter fold": true, "single": true,
+	"single turn": true, "simple": true, "book": true, "book turn": true, "book fold": true,
+	"double": true, "double turn": true, "half": true, "three-fold": true, "four-fold": true}
+
+// Turn reports whether words are one turn of a laminated dough.
+func Turn(words string) bool { return turns[strings.ToLower(strings.TrimSpace(words))] }
+
+// dryYeast is above what a gram of fresh yeast stands for.
+const dryYeast = 0.5
+
+// measures are words of the kitchen that an ingredient gives a size to. Sources: pinch and dash from
+// measuring-spoon pages (read), the bounds a judgement; a sachet of dry yeast is 7 g (German and US
+// pages, read); vanilla sugar 7.5 g in France, 8 g in Germany, 10 g in Austria (memory); a stick of
+// butter is 4 oz (SR 28, read).
+var measures = []struct {
+	word   *regexp.Regexp
+	lo, hi float64
+	unit   string
+	us     bool // a measure of the US alone
+	fits   func(*larder.Item) bool
+	says   string
+}{
+	{regexp.MustCompile(`^(?:(?:small|large|good|generous|big) )?pinch(?:es)?$`), 0.1, 1, "g", false,
+		func(*larder.Item) bool { return true }, "a pinch is taken as 0.1 to 1 g: weigh it"},
+	{regexp.MustCompile(`^dash(?:es)?$`), 0.3, 1.5, "ml", false,
+		func(it *larder.Item) bool { return it.Density > 0 },
+		"a dash is taken as 0.3 to 1.5 ml: weigh it"},
+	{regexp.MustCompile(`^(?:sachets?|packets?|envelopes?|packages?|pkgs?)$`), 7, 7, "g", false,
+		func(it *larder.Item) bool { return it.Yeast > dryYeast },
+		"a packet of dry yeast is taken as 7 g: read its label"},
+	{regexp.MustCompile(`^(?:sachets?|packets?)$`), 7.5, 10, "g", false,
+		func(it *larder.Item) bool { return it.Name == "vanilla sugar" },
+		"a packet of vanilla sugar is taken as 7.5 to 10 g: read its label"},
+	{regexp.MustCompile(`^sticks?$`), 4, 4, "oz", true,
+		func(it *larder.Item) bool {
+			return it.Class == larder.ClassFat && it.Water > 0 && it.Fat < 90
+		},
+		"a stick is taken as the US one of 4 oz"},
+}
+
+var amountOf = regexp.MustCompile(
+	`(?i)^([\d\s./⁄½¼¾⅓⅔⅛]+|an? |half an? )\s*([a-z ]+?)(?: of [a-z ]+)?$`)
+
+// Amount gives the quantity of a word of the kitchen for an ingredient. units is whose measures the
+// kitchen uses.
+func Amount(it *larder.Item, text, units string) (Taken, bool) {
+	m := amountOf.FindStringSubmatch(strings.TrimSpace(text))
+	if m == nil {
+		return Taken{}, false
+	}
+	n, fault := quantity.Read(strings.TrimSpace(m[1])+" pieces", quantity.Of(quantity.Count))
+	if fault != nil || !n.IsPoint() {
+		return Taken{}, false
+	}
+	word := strings.ToLower(strings.TrimSpace(m[2]))
+	for _, k := range measures {
+		if !k.word.MatchString(word) || !k.fits(it) || k.us && (units == "uk" || units == "metric") {
+			continue
+		}
+		out := quantity.Plain(n.Lo * k.lo)
+		if k.hi > k.lo {
+			out += " to " + quantity.Plain(n.Lo*k.hi)
+		}
+		return Taken{out + " " + k.unit, k.says}, true
+	}
+	return Taken{}, false
+}
+
+var inBrackets = regexp.MustCompile(`^([^()]+?)\s*\(([^()]+)\)$`)
+
+// Bracketed gives the weight of an amount that is written twice: "3 1/2 cups (440 g)". A weight says
+// more than a volume. Others stay as they are.
+func Bracketed(text string) string {
+	m := inBrackets.FindStringSubmatch(strings.TrimSpace(text))
+	if m == nil {
+		return text
+	}
+	for _, one := range []string{m[2], m[1]} {
+		if _, fault := quantity.Read(one, quantity.Of(quantity.Mass)); fault == nil {
+			return one
+		}
+	}
+	return text
+}
+
+var sizedEggs = regexp.MustCompile(`(?i)^([\d\s./⁄½¼¾]+) (large|medium|small|extra[- ]large)(?: eggs?)?$`)
+
+// SizedEggs reads "2 large" of eggs: how many, and the name of the egg of that size.
+func SizedEggs(text, units string) (count, name string, says string, ok bool) {
+	m := sizedEggs.FindStringSubmatch(strings.TrimSpace(text))
+	if m == nil {
+		return "", "", "", false
+	}
+	size := strings.ReplaceAll(strings.ToLower(m[2]), "-", " ")
+	if size == "large" && units == "" {
+		says = "a large egg is taken as the US one of 50 g; one of the EU or the UK is " +
+			"\"size L egg\", 60 g"
+	}
+	return m[1] + " pieces", size + " egg", says, true
+}
+
+// EggName is the larder's name of an egg whose size the country decides: a large one is 50 g in the
+// US, and 60 g in the UK and the EU. Other names stay as they are.
+func EggName(name, units string) string {
+	if units != "uk" && units != "metric" {
+		return name
+	}
+	switch size, rest, _ := strings.Cut(strings.ToLower(strings.TrimSpace(name)), " "); {
+	case rest != "egg" && rest != "eggs":
+		return name
+	case size == "large":
+		return "size L egg"
+	case size == "medium":
+		return "size M egg"
+	}
+	return name
+}
+
+// Signs of a country's kitchen in the text of a formula. Common practice, no source.
+var (
+	usSigns = regexp.MustCompile(`(?i)\d ?°?F"|\bcups?"|\bsticks?"|all-purpose`)
+	ukSigns = regexp.MustCompile(
+		`(?i)gas mark|caster sugar|icing sugar|strong (?:white )?flour|plain flour`)
+)
+
+// Country gives a measure that the US and the UK share the name of the country of the kitchen: the
+// house's, else that of the other words of the file, which says tells.
+func Country(text, units string, file []byte) (out, says string) {
+	if units == "" && strings.Contains(quantity.OfCountry(text, "us"), " us ") {
+		us, uk := usSigns.Match(file), ukSigns.Match(file)
+		switch {
+		case us && !uk:
+			units = "us"
+		case uk && !us:
+			units = "uk"
+		default:
+			return text, ""
+		}
+		says = fmt.Sprintf("%q is taken as of the %s, by the other words here; units = %q in the "+
+			"kitchen block says it", text, strings.ToUpper(units), units)
+	}
+	return quantity.OfCountry(text, units), says
+}
+
+var exampleTime = regexp.MustCompile(`"\d+ (?:min|h)"`)
+
+// WithTime puts a time that was written into a line to write, in place of the example of its first
+// step. A text that is no time leaves the line as it is.
+func WithTime(line, text string) string {
+	if _, fault := quantity.Read(text, quantity.Of(quantity.Time)); fault != nil {
+		return line
+	}
+	first, rest, found := strings.Cut(line, " }")
+	at := exampleTime.FindStringIndex(first)
+	if at == nil {
+		return line
+	}
+	first = first[:at[0]] + strconv.Quote(text) + first[at[1]:]
+	if found {
+		first += " }"
+	}
+	return first + rest
+}
