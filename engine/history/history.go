@@ -45,9 +45,13 @@ type Setup struct {
 	// Missing is what would have to be written so that start and material are known; "" when they
 	// are.
 	Missing string
-	// Gas is yeast in percent times its osmotic factor: how hard the dough works, for its own heat.
+	// Gas is yeast in percent times its osmotic factor: how hard the dough works.
 	// 0 for what does not ferment.
 	Gas float64
+	// OwnHeat is the heat that it makes at 26 C, W/kg; zero for what does not ferment.
+	OwnHeat figure.Estimate
+	// HeatSilent is why OwnHeat is not reckoned, "" where it is.
+	HeatSilent string
 	// Trace asks for the course of every wait, for the growth of organisms; TraceBaked for those
 	// after a bake too.
 	Trace, TraceBaked bool
@@ -119,6 +123,7 @@ type run struct {
 	which figure.Run
 	lastT float64 // C, before a body is known: even temperature
 	live  bool    // the walk is started
+	own   warmth
 	body  heat.Body
 }
 
@@ -314,17 +319,19 @@ func (f *Simulator) timeTo(
 // 0 when it is there already on the way down, or up. After a reading that was believed the model's
 // error is no longer added.
 func (f *Simulator) reach(l *run, e environment, targetC float64, read bool) float64 {
-	now := l.walk.At(0)
+	now := f.now(l)
 	cooling := now.MeanC > l.ambient(e)
 	if cooling && now.CoreC <= targetC || !cooling && now.CoreC >= targetC {
 		return 0
 	}
-	if cooling && !read && f.worksHard(l, e) {
-		return f.workingTime(l, e, targetC)
+	if !read && f.solvedFor(l, e) {
+		v := &f.volumes
+		f.startWorking(v, l, e, l.which)
+		return v.TimeTo(heat.Core, targetC, longestWatch) / 3600
 	}
 	speed := 1.0
 	if !read {
 		speed = f.speed(l, e, cooling)
 	}
-	return l.walk.TimeTo(heat.Core, targetC, math.Inf(1)) / speed / 3600
+	return f.course(l, e, speed).reaches(targetC) / 3600
 }
