@@ -27,11 +27,14 @@ type Interval = figure.Interval
 // Material is what heat meets in a part.
 type Material struct {
 	Known        bool
-	Conductivity float64 // W/(m K)
-	Diffusivity  float64 // m2/s
-	Density      float64 // kg/m3, gas included
-	SpecificHeat float64 // J/(kg K)
-	Butterfat    float64 // share of the mass that is milk fat: it takes heat to melt
+	Conductivity float64         // W/(m K)
+	Diffusivity  float64         // m2/s
+	Density      float64         // kg/m3, gas included
+	SpecificHeat float64         // J/(kg K)
+	Butterfat    float64         // share of the mass that is milk fat: it takes heat to melt
+	Ice          heat.Ice        // of the water that can freeze, each run with its own onset
+	OnsetC       figure.Estimate // C, where it begins to; zero for a material without any
+	FreezeSilent string          // why freezing is not reckoned, "" where it is
 }
 
 // Setup is what a part is followed with.
@@ -144,6 +147,7 @@ type Simulator struct {
 	samples []Sample
 	tracing bool
 	oven    falling // the bakes just before the step at hand
+	frozen  [figure.Runs]frozen
 }
 
 // shape is how the part stands now, for the steps that do not say.
@@ -327,7 +331,8 @@ func (f *Simulator) reach(l *run, e environment, targetC float64, read bool) flo
 	if !read && f.solvedFor(l, e) {
 		v := &f.volumes
 		f.startWorking(v, l, e, l.which)
-		return v.TimeTo(heat.Core, targetC, longestWatch) / 3600
+		pace := f.freezePace(l, e)
+		return v.TimeTo(heat.Core, targetC, longestWatch*pace) / pace / 3600
 	}
 	speed := 1.0
 	if !read {

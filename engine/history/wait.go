@@ -77,10 +77,14 @@ func (f *Simulator) environment(step *formula.Step, st *Stage) (e environment, m
 	if !ok {
 		return e, "at = \"room\" or a temperature in this " + step.Verb.Name
 	}
-	if f.setup.Gas > 0 && f.setup.HeatSilent != "" && (step.Reading == nil || !step.Reading.Temp.Set) {
+	read := step.Reading != nil && step.Reading.Temp.Set
+	if f.setup.Gas > 0 && f.setup.HeatSilent != "" && !read {
 		return e, readAtEnd(step, f.setup.HeatSilent)
 	}
 	e.ambient = ambient
+	if why := f.setup.Material.FreezeSilent; why != "" && f.mayFreeze(e) && !read {
+		return e, readAtEnd(step, why)
+	}
 	at, kind := airAt(ambient.Mid())
 	if place := step.Stands(); place != nil {
 		at, kind = place.Air(), airKind(place.Air())
@@ -163,7 +167,12 @@ func (f *Simulator) enter(l *run, e environment) bool {
 
 // speed is how much faster or slower than the middle a run goes, by the model's error.
 func (f *Simulator) speed(l *run, e environment, cooling bool) float64 {
-	switch err := f.timeError(l, e); {
+	return f.speedOf(l, f.timeError(l, e), cooling)
+}
+
+// speedOf is the same for a relative error in time.
+func (f *Simulator) speedOf(l *run, err float64, cooling bool) float64 {
+	switch {
 	case l.quick(cooling):
 		return 1 + err
 	case l.which != figure.Middle:
@@ -180,7 +189,9 @@ func (f *Simulator) timeError(l *run, e environment) float64 {
 }
 
 // solvedFor reports whether a stage is followed by finite volumes.
-func (f *Simulator) solvedFor(l *run, e environment) bool { return f.worksHard(l, e) }
+func (f *Simulator) solvedFor(l *run, e environment) bool {
+	return f.worksHard(l, e) || f.freezes(l, e)
+}
 
 // working follows a stage by finite volumes. It starts even, at the mean, which is how a dough that
 // was just mixed or rested stands. It gives the state after seconds, the hottest core until then,
@@ -212,7 +223,7 @@ func (f *Simulator) solve(
 	seconds, fermenting float64,
 ) (end heat.State, most, hours float64) {
 	const parts = 12
-	v := &f.volumes
+	v, pace := &f.volumes, f.freezePace(l, e)
 	f.startWorking(v, l, e, heats)
 	end = v.Advance(0)
 	most = end.CoreC
@@ -227,7 +238,7 @@ func (f *Simulator) solve(
 		} else {
 			i++
 		}
-		state := v.Advance(to - at)
+		state := v.Advance((to - at) * pace)
 		g := f.activity(state.MeanC)
 		if to <= fermenting {
 			f.sample(to, state)
@@ -249,8 +260,10 @@ func (f *Simulator) startWorking(v *heat.Volumes, l *run, e environment, heats f
 		t += l.own.middle.MeanC - l.own.run.MeanC
 	}
 	cooling := t > l.ambient(e)
-	// The model's error goes into the surface, where most of it comes from.
-	h := f.coefficient(l, e, cooling) * f.speed(l, e, cooling)
+	h := f.coefficient(l, e, cooling)
+	if !f.freezes(l, e) { // the model's error goes into the surface, where most of it comes from
+		h *= f.speed(l, e, cooling)
+	}
 	v.Start(
 		l.body.EquivalentDimension(m.Conductivity, h),
 		l.body.Nearest(),
@@ -260,7 +273,12 @@ func (f *Simulator) startWorking(v *heat.Volumes, l *run, e environment, heats f
 	if f.works() {
 		v.SetOwnHeat(f.setup.OwnHeat.At(heats), pace)
 	}
-	if m.Butterfat > 0 {
+	switch {
+	case f.freezes(l, e):
+		curves := f.heats(l)
+		v.SetSpecificHeat(curves.specificHeat)
+		v.SetConductivity(curves.share)
+	case m.Butterfat > 0:
 		v.SetSpecificHeat(heat.MilkFatCurve(m.SpecificHeat, m.Butterfat))
 	}
 	v.Stage(l.ambient(e), h)
