@@ -243,7 +243,7 @@ func TestRiseIsSilentOutside(t *testing.T) {
 		"colder room":    {func(m *Mixing) { m.RoomC = -6 }, 22, "the room is -6 C"},
 		"hotter room":    {func(m *Mixing) { m.RoomC = 51 }, 22, "the room is 51 C"},
 		"frozen dough":   {func(*Mixing) {}, -6, "the dough is -6 C"},
-		"boiled dough":   {func(*Mixing) {}, 61, "the dough is 61 C"},
+		"boiled dough":   {func(*Mixing) {}, 101, "the dough is 101 C"},
 		"not a number":   {func(m *Mixing) { m.FastMin = math.NaN() }, 22, "NaN"},
 		"unknown mixer":  {func(m *Mixing) { m.By = mixerCount }, 22, "the mixer is not known"},
 		"no mass at all": {func(m *Mixing) { m.MassKg = math.NaN() }, 22, "NaN"},
