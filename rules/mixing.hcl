@@ -139,8 +139,8 @@ trial "dough probed, about the least" {
 trial "cold water whatever the aim" {
   rule  = "dough-too-cold"
   cases = {
-    "5 C"  = "flagged"
-    "15 C" = "clear"   # within the friction of the aim
+    "6.8 C"  = "flagged"
+    "13.5 C" = "clear"   # within the friction of the aim
   }
   formula "t" {
     family = "sweet dough"
