@@ -55,3 +55,25 @@ func (f *Simulator) mayFreeze(e environment) bool {
 	}
 	return coldest < 0
 }
+
+// melts reports whether the chocolate of a run sets or melts in a stage: it takes half as much heat
+// again as the way itself.
+func (f *Simulator) melts(l *run, e environment) bool {
+	t := f.now(l).MeanC
+	return f.setup.Material.Chocolate > 0 && min(t, l.ambient(e)) < heat.ChocolateRuns &&
+		max(t, l.ambient(e)) > heat.ChocolateSets
+}
+
+// chocolateHeats is the curve of a material with chocolate in it, kept from stage to stage.
+func (f *Simulator) chocolateHeats() heat.Curve {
+	m, c := f.setup.Material, &f.chocolate
+	if c.cp != m.SpecificHeat || c.share != m.Chocolate {
+		*c = chocolate{m.SpecificHeat, m.Chocolate, heat.ChocolateHeats(m.SpecificHeat, m.Chocolate)}
+	}
+	return c.heats
+}
+
+type chocolate struct {
+	cp, share float64
+	heats     heat.Curve
+}

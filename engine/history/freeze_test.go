@@ -78,3 +78,37 @@ func TestFreezingIsSilent(t *testing.T) {
 		}
 	}
 }
+
+// A slab of chocolate sets on its way: it is slower by the heat that its cocoa butter gives up, 46
+// kJ/kg over 17 to 36 C against 1.59 kJ/(kg K) of the way itself.
+func TestChocolateSets(t *testing.T) {
+	hours := func(share float64, text string, target float64) float64 {
+		s := setup(t, text)
+		m := heat.Chocolate
+		s.Material = history.Material{Known: true, Conductivity: m.ConductivityWmK,
+			Density: m.DensityKgM3, SpecificHeat: m.SpecificHeat, Diffusivity: m.DiffusivityM2s,
+			Chocolate: share}
+		s.Start = even(40)
+		var f history.Simulator
+		b, ok := f.TimeTo(s, s.Part.Steps[0], target)
+		if !ok {
+			t.Fatal("no time")
+		}
+		return b.Mid
+	}
+	const thin = `{ cool = "9 h", at = "10 C", as = "slab 4 mm", covered = false }`
+	plain, sets := hours(0, thin, 16), hours(1, thin, 16)
+	// By one lump: the heat in each kelvin over the excess at it.
+	want := 0.0
+	for c := 16.0; c < 40; c += 0.1 {
+		extra := 0.0
+		if c > 17 && c < 36 {
+			extra = 46e3 / 19
+		}
+		want += 0.1 * (1590 + extra) / (c - 10)
+	}
+	want /= 1590 * math.Log(30.0/6)
+	near(t, "slower by", sets/plain, want, 0.25)
+	near(t, "above where it melts", hours(1, `{ cool = "9 h", at = "36.5 C", as = "slab 4 mm", covered = false }`, 38),
+		hours(0, `{ cool = "9 h", at = "36.5 C", as = "slab 4 mm", covered = false }`, 38), 1e-6)
+}

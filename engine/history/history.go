@@ -32,6 +32,7 @@ type Material struct {
 	Density      float64         // kg/m3, gas included
 	SpecificHeat float64         // J/(kg K)
 	Butterfat    float64         // share of the mass that is milk fat: it takes heat to melt
+	Chocolate    float64         // share of the mass that is chocolate, which melts and sets
 	Ice          heat.Ice        // of the water that can freeze, each run with its own onset
 	OnsetC       figure.Estimate // C, where it begins to; zero for a material without any
 	FreezeSilent string          // why freezing is not reckoned, "" where it is
@@ -148,6 +149,8 @@ type Simulator struct {
 	tracing bool
 	oven    falling // the bakes just before the step at hand
 	frozen  [figure.Runs]frozen
+
+	chocolate chocolate
 }
 
 // shape is how the part stands now, for the steps that do not say.

@@ -190,7 +190,7 @@ func (f *Simulator) timeError(l *run, e environment) float64 {
 
 // solvedFor reports whether a stage is followed by finite volumes.
 func (f *Simulator) solvedFor(l *run, e environment) bool {
-	return f.worksHard(l, e) || f.freezes(l, e)
+	return f.worksHard(l, e) || f.freezes(l, e) || f.melts(l, e)
 }
 
 // working follows a stage by finite volumes. It starts even, at the mean, which is how a dough that
@@ -278,6 +278,8 @@ func (f *Simulator) startWorking(v *heat.Volumes, l *run, e environment, heats f
 		curves := f.heats(l)
 		v.SetSpecificHeat(curves.specificHeat)
 		v.SetConductivity(curves.share)
+	case f.melts(l, e):
+		v.SetSpecificHeat(f.chocolateHeats())
 	case m.Butterfat > 0:
 		v.SetSpecificHeat(heat.MilkFatCurve(m.SpecificHeat, m.Butterfat))
 	}

@@ -3,6 +3,7 @@ package makeup
 import (
 	"forebake/engine/figure"
 	"forebake/engine/formula"
+	"forebake/engine/larder"
 	"forebake/engine/science/heat"
 )
 
@@ -95,4 +96,20 @@ func (p *Part) Freezing() (ice heat.Ice, onset figure.Estimate, why string) {
 		return heat.Ice{}, onset, why
 	}
 	return ice, figure.Estimate{Low: low.Low, Mid: mid.Mid, High: high.High}, ""
+}
+
+// Chocolate is the share of the mass that is chocolate of its own, put in to melt and to set: not
+// what lies in a dough as pieces.
+func (p *Part) Chocolate() float64 {
+	total := p.Grams(Mass).Mid()
+	if !(total > 0) || p.IsDough() {
+		return 0
+	}
+	grams := 0.0
+	for _, in := range p.Ingredients {
+		if in.Item != nil && in.Item.Class == larder.ClassChocolate {
+			grams += p.sheet.Amount(in).Mid()
+		}
+	}
+	return grams / total
 }

@@ -129,6 +129,7 @@ func (p *Part) Material() history.Material {
 	if total := p.Grams(makeup.Mass).Mid(); total > 0 {
 		m.Butterfat = p.Grams(makeup.Butterfat).Mid() / total
 	}
+	m.Chocolate = p.Chocolate()
 	m.Ice, m.OnsetC, m.FreezeSilent = p.Freezing()
 	return m
 }
