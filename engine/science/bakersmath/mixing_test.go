@@ -27,7 +27,7 @@ func mixerOf(t *testing.T, name string) Mixer {
 
 // Each measured rise lies in the estimate, but for those that the table and the model name.
 func TestMeasuredRises(t *testing.T) {
-	held, all := 0, 0
+	held, all, width, wide := 0, 0, 0.0, 0.0
 	for _, r := range rows(t, "mixing-heat.csv") {
 		by := mixerOf(t, r["by"])
 		m := Mixing{
@@ -50,6 +50,9 @@ func TestMeasuredRises(t *testing.T) {
 		if e.Contains(value) {
 			held++
 		}
+		if by != ByHand {
+			width, wide = width+math.Log(e.High/e.Low), wide+1
+		}
 		t.Logf(
 			"%-14s %-55s %6.2f in %.2f (%.2f to %.2f)",
 			r["by"],
@@ -70,6 +73,8 @@ func TestMeasuredRises(t *testing.T) {
 			t.Errorf("%s is a miss that the model does not name", r["item"])
 		}
 	}
+	t.Logf("points: mixing: %d of %d inside, high end over low end %.2f", held, all,
+		math.Exp(width/wide))
 	if held != 15 || all != 16 {
 		t.Errorf("%d of %d rows inside", held, all)
 	}

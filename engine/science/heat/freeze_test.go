@@ -82,6 +82,8 @@ func TestFreezingTable(t *testing.T) {
 	}
 	// Plank's formula is good to 30 %: what takes longest takes 1/0.7 of it.
 	near(t, "error", FreezeFactor, 1/0.7, 0.05)
+	t.Logf("points: freezing: %d of %d inside, high end over low end %.2f",
+		used, used, FreezeFactor*FreezeFactor)
 	if used != 11 {
 		t.Errorf("%d rows used", used)
 	}

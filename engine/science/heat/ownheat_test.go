@@ -97,7 +97,8 @@ func TestOwnHeatTable(t *testing.T) {
 			row["unit"],
 		)
 	}
-	t.Logf("inside %d of %d, high end over low end %.2f", inside, all, OwnHeatFactor*OwnHeatFactor)
+	t.Logf("points: own heat: %d of %d inside, high end over low end %.2f",
+		inside, all, OwnHeatFactor*OwnHeatFactor)
 	if all != 6 {
 		t.Errorf("%d rows", all)
 	}
