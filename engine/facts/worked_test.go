@@ -83,7 +83,7 @@ func TestFermentationByHand(t *testing.T) {
 	if !ok {
 		t.Fatal("no molality")
 	}
-	pace := ferment.OsmoticFactor(molality)
+	pace := ferment.OsmoticFactor(molality) / ferment.CardsOwnHeat
 	dough := func(steps string) Value {
 		return value(
 			t,

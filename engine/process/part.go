@@ -5,6 +5,7 @@ import (
 	"forebake/engine/formula"
 	"forebake/engine/history"
 	"forebake/engine/makeup"
+	"forebake/engine/science/ferment"
 	"forebake/engine/science/heat"
 )
 
@@ -48,7 +49,7 @@ func (p *Part) prepare() history.Setup {
 	}
 	if f, ok := p.PaceSpan(); ok && p.Strain() != "none" {
 		if y, ok := p.OfFlour(makeup.Yeast); ok && y.IsFinite() && f.IsFinite() {
-			s.Gas = 100 * y.Mid() * f.Mid()
+			s.Gas = 100 * y.Mid() * f.Mid() / ferment.CardsOwnHeat
 			s.OwnHeat, s.HeatSilent = ownHeat(y.Scale(100), f)
 		}
 	}
