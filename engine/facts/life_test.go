@@ -519,7 +519,7 @@ func TestIceByHand(t *testing.T) {
 	c := (4.18*water.Water + 2*water.Fat + 1.6*(100-water.Water-water.Fat)) / 100
 	// What flour, yeast and salt give is what (600 - ice) g at 1 C and ice at 0 C that melts take up.
 	before := worked(s, bakersmath.Spiral, 9).StartC(20, figure.Middle)
-	given := (1*1.76+0.01*1.7+0.02*0.88)*(42-before)
+	given := (1*1.76 + 0.01*1.7 + 0.02*0.88) * (42 - before)
 	taken := (0.6-ice/1000)*c*(before-1) + ice/1000*(334+4.18*before)
 	near(t, "heat taken up", taken, given, 0.02*given)
 
