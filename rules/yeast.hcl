@@ -569,13 +569,13 @@ rule "yeast-for-overnight" {
 
   adjust "yeast" { within = [0.3, 3.8] }
   adjust "rest.time" { within = [5, 360] }
-  adjust "chill.as" { within = [25, 200] }
+  adjust "chill.as" { within = [20, 200] }
 }
 
 trial "yeast, then a night" {
   rule  = "yeast-for-overnight"
   cases = {
-    "23 g"  = "flagged" # 2.3 %
+    "22 g"  = "flagged" # 2.2 %
     "9 g"   = "clear"   # 0.9 %
     "12 g"  = "unsure"  # 1.2 %
   }

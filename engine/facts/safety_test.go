@@ -152,7 +152,7 @@ func TestNeedsControl(t *testing.T) {
 func TestBudgetsByHand(t *testing.T) {
 	s := sheetIn(t, `dough "d" {
 		ingredients = { "bread flour" = "1000 g", "whole milk" = { amount = "450 g", temp = "28 C" }, "egg" = { amount = "150 g", temp = "28 C" }, "sugar" = "80 g", "instant yeast" = "5 g" }
-		steps = [{ mix = "?", to = "28 C", measured = "28 C" }, { rest = "3 h", at = "28 C", as = "bowl" }, { shape = "buns", pieces = 20 }, { proof = "3 h", at = "28 C", as = "pieces 80 g" }
+		steps = [{ mix = "?", to = "28 C", measured = "28 C" }, { rest = "3 h", at = "28 C", as = "slab 2 mm" }, { shape = "buns", pieces = 20 }, { proof = "3 h", at = "28 C", as = "slab 2 mm" }
 ]
 }`, kitchenOf(nil))
 	for name, want := range map[string]float64{"budget_s_aureus": 2, "budget_b_cereus": 2, "budget_salmonella": 3, "budget_l_monocytogenes": 2, "warm_h": 6} {

@@ -83,7 +83,7 @@ func TestFermentationByHand(t *testing.T) {
 	if !ok {
 		t.Fatal("no molality")
 	}
-	pace := ferment.OsmoticFactor(molality)
+	pace := ferment.OsmoticFactor(molality) / ferment.CardsOwnHeat
 	dough := func(steps string) Value {
 		return value(
 			t,
@@ -105,7 +105,7 @@ func TestFermentationByHand(t *testing.T) {
 	within(
 		"2 h at 26 C",
 		dough(
-			`{ mix = "9 min", to = "26 C" }, { rest = "2 h", at = "26 C" }, { shape = "knots" }, { proof = "9 h", at = "30 C" }`,
+			`{ mix = "9 min", to = "26 C" }, { rest = "2 h", at = "26 C", as = "slab 0.1 mm" }, { shape = "knots" }, { proof = "9 h", at = "30 C" }`,
 		),
 		2,
 		2,
@@ -140,14 +140,14 @@ func TestFermentationByHand(t *testing.T) {
 	}
 	within(
 		"a reading beats the aim",
-		dough(`{ mix = "9 min", to = "20 C", measured = "26 C" }, { rest = "2 h", at = "26 C" }`),
+		dough(`{ mix = "9 min", to = "20 C", measured = "26 C" }, { rest = "2 h", at = "26 C", as = "slab 0.1 mm" }`),
 		2,
 		2,
 		1.4,
 	)
 	within(
 		"a range",
-		dough(`{ mix = "9 min", to = "26 C" }, { rest = "1 h to 2 h", at = "26 C" }`),
+		dough(`{ mix = "9 min", to = "26 C" }, { rest = "1 h to 2 h", at = "26 C", as = "slab 0.1 mm" }`),
 		1,
 		2,
 		1.4,

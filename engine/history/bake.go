@@ -67,6 +67,9 @@ func (f *Simulator) bake(step *formula.Step, st *Stage) {
 	f.setup.Trace = f.setup.Trace && f.setup.TraceBaked
 	f.setup.Material = Material{
 		Known:        true,
+		Ice:          f.setup.Material.Ice,
+		OnsetC:       f.setup.Material.OnsetC,
+		FreezeSilent: f.setup.Material.FreezeSilent,
 		Conductivity: crumbConductivity,
 		Diffusivity:  crumbCooling,
 		Density:      rho * (1 - bakeLoss),

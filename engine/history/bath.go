@@ -72,12 +72,28 @@ func (f *Simulator) chilling(
 		return c, why
 	}
 	pace := math.Exp(f.told[e.air].shift)
-	if f.setup.Gas > 0 && start-water >= coldStep {
-		l.body = vessel
-		pace /= f.growth(l, e)
+	if excess := f.warmedInBath(l, e, vessel, start); excess > 0 && start > water {
+		pace /= 1 + excess/(start-water)
 	}
 	c.Hasten(pace)
 	return c, ""
+}
+
+// warmedInBath is how far its own heat would keep up the core of what stands in a bath, K: by the
+// wet face of a tray alone, which is a slab of twice the depth, and to first order.
+func (f *Simulator) warmedInBath(l *run, e environment, vessel heat.Body, tC float64) float64 {
+	if !f.works() {
+		return 0
+	}
+	if vessel.Shape == heat.Slab {
+		vessel.Half[0] *= 2
+	}
+	const cooling = true
+	return heat.OwnExcess(
+		vessel,
+		f.setup.Material.properties(),
+		f.coefficient(l, e, cooling),
+	).InTheEnd(f.ownHeat(l.which, tC))
 }
 
 // passes makes the run of a bath pass through a reading; false where the reading must be taken as

@@ -27,11 +27,15 @@ type Interval = figure.Interval
 // Material is what heat meets in a part.
 type Material struct {
 	Known        bool
-	Conductivity float64 // W/(m K)
-	Diffusivity  float64 // m2/s
-	Density      float64 // kg/m3, gas included
-	SpecificHeat float64 // J/(kg K)
-	Butterfat    float64 // share of the mass that is milk fat: it takes heat to melt
+	Conductivity float64         // W/(m K)
+	Diffusivity  float64         // m2/s
+	Density      float64         // kg/m3, gas included
+	SpecificHeat float64         // J/(kg K)
+	Butterfat    float64         // share of the mass that is milk fat: it takes heat to melt
+	Chocolate    float64         // share of the mass that is chocolate, which melts and sets
+	Ice          heat.Ice        // of the water that can freeze, each run with its own onset
+	OnsetC       figure.Estimate // C, where it begins to; zero for a material without any
+	FreezeSilent string          // why freezing is not reckoned, "" where it is
 }
 
 // Setup is what a part is followed with.
@@ -45,9 +49,13 @@ type Setup struct {
 	// Missing is what would have to be written so that start and material are known; "" when they
 	// are.
 	Missing string
-	// Gas is yeast in percent times its osmotic factor: how hard the dough works, for its own heat.
+	// Gas is yeast in percent times its osmotic factor: how hard the dough works.
 	// 0 for what does not ferment.
 	Gas float64
+	// OwnHeat is the heat that it makes at 26 C, W/kg; zero for what does not ferment.
+	OwnHeat figure.Estimate
+	// HeatSilent is why OwnHeat is not reckoned, "" where it is.
+	HeatSilent string
 	// Trace asks for the course of every wait, for the growth of organisms; TraceBaked for those
 	// after a bake too.
 	Trace, TraceBaked bool
@@ -119,6 +127,7 @@ type run struct {
 	which figure.Run
 	lastT float64 // C, before a body is known: even temperature
 	live  bool    // the walk is started
+	own   warmth
 	body  heat.Body
 }
 
@@ -141,6 +150,9 @@ type Simulator struct {
 	samples []Sample
 	tracing bool
 	oven    falling // the bakes just before the step at hand
+	frozen  [figure.Runs]frozen
+
+	chocolate chocolate
 }
 
 // shape is how the part stands now, for the steps that do not say.
@@ -316,17 +328,20 @@ func (f *Simulator) timeTo(
 // 0 when it is there already on the way down, or up. After a reading that was believed the model's
 // error is no longer added.
 func (f *Simulator) reach(l *run, e environment, targetC float64, read bool) float64 {
-	now := l.walk.At(0)
+	now := f.now(l)
 	cooling := now.MeanC > l.ambient(e)
 	if cooling && now.CoreC <= targetC || !cooling && now.CoreC >= targetC {
 		return 0
 	}
-	if cooling && !read && f.worksHard(l, e) {
-		return f.workingTime(l, e, targetC)
+	if !read && f.solvedFor(l, e) {
+		v := &f.volumes
+		f.startWorking(v, l, e, l.which)
+		pace := f.freezePace(l, e)
+		return v.TimeTo(heat.Core, targetC, longestWatch*pace) / pace / 3600
 	}
 	speed := 1.0
 	if !read {
 		speed = f.speed(l, e, cooling)
 	}
-	return l.walk.TimeTo(heat.Core, targetC, math.Inf(1)) / speed / 3600
+	return f.course(l, e, speed).reaches(targetC) / 3600
 }

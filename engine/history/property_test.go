@@ -79,18 +79,19 @@ func (k *sketch) setup(t tester) history.Setup {
 	t.Helper()
 	p := part(t, k.text())
 	fill := k.fill
-	return history.Setup{
+	s := history.Setup{
 		Part:     p,
 		Kitchen:  testKitchen(),
 		MassG:    figure.Point(k.massG),
 		Material: k.material,
-		Gas:      k.gas,
 		Start: even(
 			k.start,
 		),
 		Started: true,
 		Filling: func(q *formula.Part) *history.Filling { return &fill },
 	}
+	ferments(&s, k.gas)
+	return s
 }
 
 // only says what a sketch may not hold.

@@ -28,7 +28,7 @@ func TestReadingPassesThrough(t *testing.T) {
 	} {
 		for _, gas := range []float64{0, 1.5} {
 			s := setup(t, test.step)
-			s.Gas = gas
+			ferments(&s, gas)
 			st := follow(t, s).Stages[0]
 			if !st.Known || !st.Measured {
 				t.Errorf("%s: known %v, measured %v", test.step, st.Known, st.Measured)
@@ -133,7 +133,7 @@ func TestReadingWithoutExplanation(t *testing.T) {
 			t,
 			`{ chill = "6 h", as = "slab 40 mm", measured = "`+test.reading+`" }, { rest = "1 h", at = "room", as = "slab 40 mm" }`,
 		)
-		s.Gas = 1
+		ferments(&s, 1)
 		life := follow(t, s)
 		st := life.Stages[0]
 		if !st.Known || !st.Measured {
@@ -174,7 +174,7 @@ func TestReadingThatCannotBe(t *testing.T) {
 func TestTimeToBelievesTheReading(t *testing.T) {
 	for _, gas := range []float64{0, 1} {
 		s := setup(t, `{ chill = "14 h", as = "slab 40 mm", measured = "11 C after 6 h" }`)
-		s.Gas = gas
+		ferments(&s, gas)
 		var f history.Simulator
 		b, ok := f.TimeTo(s, s.Part.Steps[0], 11)
 		if !ok {
@@ -215,7 +215,7 @@ func TestMeasuredRise(t *testing.T) {
 	run := func(steps string) *history.Record {
 		t.Helper()
 		s := setup(t, steps)
-		s.Gas = gas
+		s.Gas = gas // an even temperature: hours without heat of its own
 		return follow(t, s)
 	}
 	const rests = `{ mix = "9 min" }, { rest = "30 min", at = "26 C", as = "slab 40 mm" }, { fold = 1 }, `
@@ -319,7 +319,7 @@ func TestRiseWithoutYeast(t *testing.T) {
 				continue
 			}
 			s := setup(t, `{ rest = "1 h", at = "26 C", measured = "`+rise+`" }`)
-			s.Gas = gas
+			ferments(&s, gas)
 			life := follow(t, s)
 			if life.Rise || life.RiseScale != 1 || math.IsNaN(life.Stages[0].Hours.Mid) {
 				t.Errorf(

@@ -23,8 +23,8 @@ func (f *Simulator) begin(s Setup) {
 	}
 	for i := range f.runs {
 		l := &f.runs[i]
-		l.which, l.live, l.walk.Solved = figure.Run(i), false, &f.solved
-		l.lastT = s.Start.At(l.which)
+		l.which, l.walk.Solved = figure.Run(i), &f.solved
+		l.even(s.Start.At(l.which))
 	}
 }
 
@@ -145,7 +145,7 @@ func (f *Simulator) scald(t figure.Estimate) {
 func (f *Simulator) setEven(temps figure.Estimate) {
 	for i := range f.runs {
 		l := &f.runs[i]
-		l.lastT, l.live = temps.At(l.which), false
+		l.even(temps.At(l.which))
 	}
 	f.moved = true
 }
@@ -170,16 +170,17 @@ func (f *Simulator) keepState(st *Stage) {
 
 func (f *Simulator) now(l *run) heat.State {
 	if !l.live {
-		return heat.State{CoreC: l.lastT, MeanC: l.lastT, SurfaceC: l.lastT}
+		return heat.State{CoreC: l.lastT, MeanC: l.lastT, SurfaceC: l.lastT}.Plus(l.own.run)
 	}
-	return l.walk.At(0)
+	return l.walk.At(0).Plus(l.own.run)
 }
 
 // turnOver makes the part even: it was mixed, sheeted or shaped.
 func (f *Simulator) turnOver() {
 	for i := range f.runs {
 		l := &f.runs[i]
-		l.lastT, l.live = f.now(l).MeanC, false
+		now := f.now(l).MeanC
+		l.evenApart(now, now-l.own.run.MeanC+l.own.middle.MeanC)
 	}
 }
 
@@ -226,7 +227,7 @@ func (f *Simulator) fill(step *formula.Step, st *Stage) bool {
 	a, b := own*m.SpecificHeat, kg*fill.Material.SpecificHeat
 	for i := range f.runs {
 		l := &f.runs[i]
-		l.lastT, l.live = (a*f.now(l).MeanC+b*fill.Temp.At(l.which))/(a+b), false
+		l.even((a*f.now(l).MeanC + b*fill.Temp.At(l.which)) / (a + b))
 	}
 	f.moved = true
 	if rho, ok := geometry.MeanDensity(own*1000, f.shape.mixedRho/1000, kg*1000, fill.Material.Density/1000); ok {

@@ -181,7 +181,7 @@ func TestFriedDoughIsDead(t *testing.T) {
 		t,
 		`{ rest = "1 h", at = "26 C" }, { cook = "2 min", core = "92 C" }, { cool = "6 h", at = "28 C" }`,
 	)
-	s.Gas = 2
+	ferments(&s, 2)
 	st := follow(t, s).Stages
 	if !(st[0].Hours.Mid > 0) || st[2].Hours != (figure.Estimate{}) || st[2].Core.High > 80 {
 		t.Errorf("rest %v, cool %v and %v", st[0].Hours, st[2].Hours, st[2].Core)
@@ -343,7 +343,8 @@ func TestOddCorners(t *testing.T) {
 		for _, gas := range []float64{0, 1e-9, 1, 50} {
 			for _, start := range []float64{-273.15, -18, 0, 26, 99} {
 				s := setup(t, steps)
-				s.Gas, s.Start = gas, even(start)
+				ferments(&s, gas)
+				s.Start = even(start)
 				for _, st := range follow(t, s).Stages {
 					if !st.Known {
 						if st.Missing == "" {

@@ -50,7 +50,8 @@ func (f *Simulator) learn(step *formula.Step, e environment) told {
 	}
 	l := &f.runs[figure.Middle]
 	w := &l.walk
-	factor, ok := w.ScaleFor(heat.Core, step.Reading.Temp.Mid(), seconds)
+	own := f.ownAt(l, e, seconds)
+	factor, ok := w.ScaleFor(heat.Core, step.Reading.Temp.Mid()-own, seconds)
 	if !ok {
 		return nothing
 	}

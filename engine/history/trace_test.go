@@ -22,7 +22,8 @@ func TestTraceLiesOnTheCourse(t *testing.T) {
 		gas := rapid.SampledFrom([]float64{0, 0.4}).Draw(t, "gas")
 		run := func(minutes float64, trace bool) history.Stage {
 			s := setup(t, fmt.Sprintf(`{ chill = "%g min", at = %q, as = %q }`, minutes, at, as))
-			s.Gas, s.Trace = gas, trace
+			ferments(&s, gas)
+			s.Trace = trace
 			return follow(t, s).Stages[0]
 		}
 		whole := run(float64(minutes), true)

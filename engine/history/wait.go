@@ -77,7 +77,14 @@ func (f *Simulator) environment(step *formula.Step, st *Stage) (e environment, m
 	if !ok {
 		return e, "at = \"room\" or a temperature in this " + step.Verb.Name
 	}
+	read := step.Reading != nil && step.Reading.Temp.Set
+	if f.setup.Gas > 0 && f.setup.HeatSilent != "" && !read {
+		return e, readAtEnd(step, f.setup.HeatSilent)
+	}
 	e.ambient = ambient
+	if why := f.setup.Material.FreezeSilent; why != "" && f.mayFreeze(e) && !read {
+		return e, readAtEnd(step, why)
+	}
 	at, kind := airAt(ambient.Mid())
 	if place := step.Stands(); place != nil {
 		at, kind = place.Air(), airKind(place.Air())
@@ -107,6 +114,11 @@ func (f *Simulator) environment(step *formula.Step, st *Stage) (e environment, m
 	return e, ""
 }
 
+// readAtEnd is what a step lacks whose model is silent.
+func readAtEnd(step *formula.Step, why string) string {
+	return "a temperature that was read at the end of this " + step.Verb.Name + ": " + why
+}
+
 // ambient is what is around one run.
 func (l *run) ambient(e environment) float64 {
 	return estimateOf(e.ambient).At(l.which)
@@ -133,6 +145,7 @@ func (f *Simulator) enter(l *run, e environment) bool {
 	m := f.setup.Material
 	alpha, ambient := m.Diffusivity, l.ambient(e)
 	t := f.now(l).MeanC
+	middle := t - l.own.run.MeanC + l.own.middle.MeanC
 	cooling := t > ambient
 	body := e.body
 	if !f.shape.known && l.quick(cooling) {
@@ -140,7 +153,7 @@ func (f *Simulator) enter(l *run, e environment) bool {
 	}
 	if l.live &&
 		body != l.body { // no step says how it stands, and another guess is the outer one now
-		l.lastT, l.live = t, false
+		l.evenApart(t, middle)
 	}
 	alpha /= f.setting(t, ambient)
 	if l.live {
@@ -152,81 +165,70 @@ func (f *Simulator) enter(l *run, e environment) bool {
 	return l.live && l.walk.Stage(ambient, f.coefficient(l, e, cooling))
 }
 
-// speed is how much faster or slower than the middle a run goes, by the model's error; and how much
-// its own heat holds a fermenting dough up.
+// speed is how much faster or slower than the middle a run goes, by the model's error.
 func (f *Simulator) speed(l *run, e environment, cooling bool) float64 {
-	speed, err := 1.0, f.timeError(l, e)
+	return f.speedOf(l, f.timeError(l, e), cooling)
+}
+
+// speedOf is the same for a relative error in time.
+func (f *Simulator) speedOf(l *run, err float64, cooling bool) float64 {
 	switch {
 	case l.quick(cooling):
-		speed = 1 + err
+		return 1 + err
 	case l.which != figure.Middle:
-		speed = 1 / (1 + err)
+		return 1 / (1 + err)
 	}
-	if cooling && f.setup.Gas > 0 && l.walk.At(0).MeanC-l.ambient(e) >= coldStep {
-		if growth := f.growth(l, e); growth < hardGrowth {
-			speed /= growth
-		}
-	}
-	return speed
+	return 1
 }
 
 func (f *Simulator) timeError(l *run, e environment) float64 {
-	err := heat.TimeError(e.h*l.body.Nearest()/f.setup.Material.Conductivity, e.error)
-	if f.setup.Gas > 0 {
-		err = math.Hypot(err, heat.FermentationIncluded)
-	}
-	return err * f.told[e.air].left
+	return heat.TimeError(
+		e.h*l.body.Nearest()/f.setup.Material.Conductivity,
+		e.error,
+	) * f.told[e.air].left
 }
 
-// growth is how much the dough's own heat stretches its cooling, to first order.
-func (f *Simulator) growth(l *run, e environment) float64 {
-	const cooling = true
-	m, t := f.setup.Material, l.walk.At(0).MeanC
-	excess := heat.DTSteadyState(
-		heat.FermentationHeat(f.watts(l), t),
-		m.Density,
-		l.body.Nearest(),
-		m.Conductivity,
-		f.coefficient(l, e, cooling),
-	)
-	return heat.GrowthByFermentation(excess, t, l.ambient(e))
+// solvedFor reports whether a stage is followed by finite volumes.
+func (f *Simulator) solvedFor(l *run, e environment) bool {
+	return f.worksHard(l, e) || f.freezes(l, e) || f.melts(l, e)
 }
 
-// watts is the heat of fermentation at 28 C of one run, W/kg.
-func (f *Simulator) watts(l *run) float64 {
-	return wattsAt28 * f.setup.Gas * [figure.Runs]float64{0.5, 1, 1.5}[l.which]
-}
-
-// hardGrowth is the stretch beyond which the first order is too low, and the solver with a source
-// takes over.
-const hardGrowth = 1.25
-
-func (f *Simulator) worksHard(l *run, e environment) bool {
-	return f.setup.Gas > 0 && l.walk.At(0).MeanC-e.ambient.Mid() >= coldStep &&
-		f.growth(l, e) >= hardGrowth
-}
-
-// coldStep is the fall in temperature from which a stage counts as a chill, K. In a rest or a proof
-// a dough's own heat is left out: the published rises that the fermentation model is calibrated on
-// took the dough at its surroundings' temperature, its own heat included.
-const coldStep = 8
-
-// working follows a thick dough whose own heat matters, by finite volumes with the heat of
-// fermentation as a source. It starts even, at the mean, which is how a dough that was just mixed
-// or rested stands. It gives the state after seconds, the hottest core until then, and the
-// equivalent hours gained in fermenting seconds.
+// working follows a stage by finite volumes. It starts even, at the mean, which is how a dough that
+// was just mixed or rested stands. It gives the state after seconds, the hottest core until then,
+// the equivalent hours gained in fermenting seconds, and leaves the run even.
 func (f *Simulator) working(
 	l *run,
 	e environment,
 	seconds, fermenting float64,
 ) (end heat.State, most, hours float64) {
-	const parts = 8
-	v := &f.volumes
-	now := l.walk.At(0)
-	f.startWorking(v, l, e, now.MeanC)
-	last, at := ferment.TemperatureFactor(now.MeanC), 0.0
+	most = f.now(l).CoreC
+	end, warmest, hours := f.solve(l, e, l.which, seconds, fermenting)
+	middle := end.MeanC
+	if l.which != figure.Middle && f.works() {
+		tracing := f.tracing
+		f.tracing = false
+		var state heat.State
+		state, _, hours = f.solve(l, e, figure.Middle, seconds, fermenting)
+		f.tracing, middle = tracing, state.MeanC
+	}
+	l.evenApart(end.MeanC, middle)
+	return end, max(most, warmest), hours
+}
+
+// solve is one course by finite volumes, with the heat of one of the runs.
+func (f *Simulator) solve(
+	l *run,
+	e environment,
+	heats figure.Run,
+	seconds, fermenting float64,
+) (end heat.State, most, hours float64) {
+	const parts = 12
+	v, pace := &f.volumes, f.freezePace(l, e)
+	f.startWorking(v, l, e, heats)
+	end = v.Advance(0)
+	most = end.CoreC
+	last, at := f.activity(end.MeanC), 0.0
 	longest := max(seconds, fermenting)
-	end, most = now, now.CoreC
 	for i := 1; i <= parts; {
 		// Lengthening stretches that meet both ends of a range.
 		share := float64(i) / parts
@@ -236,12 +238,10 @@ func (f *Simulator) working(
 		} else {
 			i++
 		}
-		state := v.Advance(to - at)
+		state := v.Advance((to - at) * pace)
+		g := f.activity(state.MeanC)
 		if to <= fermenting {
 			f.sample(to, state)
-		}
-		g := ferment.TemperatureFactor(state.MeanC)
-		if to <= fermenting {
 			hours += (last + g) / 2 * (to - at) / 3600
 		}
 		if to <= seconds {
@@ -252,58 +252,39 @@ func (f *Simulator) working(
 	return end, most, hours
 }
 
-func (f *Simulator) startWorking(v *heat.Volumes, l *run, e environment, t float64) {
-	const cooling = true
+// startWorking starts the finite volumes of a run, with the heat of one of the runs.
+func (f *Simulator) startWorking(v *heat.Volumes, l *run, e environment, heats figure.Run) {
 	m := f.setup.Material
-	// The model's error goes into the surface, where most of it comes from.
-	err := f.timeError(l, e)
-	h := f.coefficient(l, e, cooling) * [figure.Runs]float64{1 + err, 1, 1 / (1 + err)}[l.which]
-	v.Start(l.body.EquivalentDimension(m.Conductivity, h), l.body.Nearest(), heat.Properties{
-		SpecificHeat: m.SpecificHeat, DensityKgM3: m.Density, ConductivityWmK: m.Conductivity, DiffusivityM2s: m.Diffusivity}, t)
-	v.SetSource(heat.FermentationCurve(f.watts(l)))
-	if m.Butterfat > 0 {
+	t := f.now(l).MeanC
+	if heats != l.which {
+		t += l.own.middle.MeanC - l.own.run.MeanC
+	}
+	cooling := t > l.ambient(e)
+	h := f.coefficient(l, e, cooling)
+	if !f.freezes(l, e) { // the model's error goes into the surface, where most of it comes from
+		h *= f.speed(l, e, cooling)
+	}
+	v.Start(
+		l.body.EquivalentDimension(m.Conductivity, h),
+		l.body.Nearest(),
+		m.properties(),
+		t,
+	)
+	if f.works() {
+		v.SetOwnHeat(f.setup.OwnHeat.At(heats), pace)
+	}
+	switch {
+	case f.freezes(l, e):
+		curves := f.heats(l)
+		v.SetSpecificHeat(curves.specificHeat)
+		v.SetConductivity(curves.share)
+	case f.melts(l, e):
+		v.SetSpecificHeat(f.chocolateHeats())
+	case m.Butterfat > 0:
 		v.SetSpecificHeat(heat.MilkFatCurve(m.SpecificHeat, m.Butterfat))
 	}
 	v.Stage(l.ambient(e), h)
 }
-
-// workingTime is when the core of such a dough comes to a target, h; +Inf when it has not in
-// longestWatch. A working dough may warm before it cools, or never cool.
-func (f *Simulator) workingTime(l *run, e environment, targetC float64) float64 {
-	const shortest = 1800.0
-	v := &f.volumes
-	now := l.walk.At(0)
-	f.startWorking(v, l, e, now.MeanC)
-	last, ambient := now.MeanC, l.ambient(e)
-	for at := 0.0; at < longestWatch; {
-		stretch := max(shortest, at/4)
-		core := v.Advance(stretch).CoreC
-		if core <= targetC {
-			share := 1.0
-			switch {
-			case last <= targetC:
-				share = 0 // the mean that it starts from may be there before the core is
-			case core > ambient:
-				share = math.Log(
-					(last-ambient)/(targetC-ambient),
-				) / math.Log(
-					(last-ambient)/(core-ambient),
-				) // it dies away
-			default:
-				share = (last - targetC) / (last - core)
-			}
-			return (at + stretch*share) / 3600
-		}
-		last = core
-		at += stretch
-	}
-	return math.Inf(1)
-}
-
-// wattsAt28 is the heat of fermentation at 28 C for each percent of yeast times osmotic factor,
-// W/kg: a doubling takes 1.25 %-hours and about 1.45 litres of gas a kilo, 2 kJ a litre (derived;
-// 50 % either way).
-const wattsAt28 = 0.77
 
 // wait leaves the part in its surroundings for the time of the step.
 func (f *Simulator) wait(step *formula.Step, st *Stage, e environment) {
@@ -315,10 +296,7 @@ func (f *Simulator) wait(step *formula.Step, st *Stage, e environment) {
 		if vessel, in := f.vessel(&f.runs[i], e); in {
 			c, why := f.chilling(&f.runs[i], e, vessel)
 			if why != "" {
-				f.loseTrack(
-					st,
-					"a temperature that was read at the end of this "+step.Verb.Name+": "+why,
-				)
+				f.loseTrack(st, readAtEnd(step, why))
 				return
 			}
 			baths[i], bathed[i] = c, true
@@ -329,7 +307,7 @@ func (f *Simulator) wait(step *formula.Step, st *Stage, e environment) {
 			f.loseTrack(st, "a shape of \""+f.setup.Part.Name+"\" that can be")
 			return
 		}
-		start[i] = f.runs[i].walk.At(0).CoreC
+		start[i] = f.now(&f.runs[i]).CoreC
 	}
 	st.Known, st.read, f.moved = true, 1, true
 	read := step.Reading != nil && step.Reading.Temp.Set
@@ -371,7 +349,7 @@ func (f *Simulator) wait(step *formula.Step, st *Stage, e environment) {
 		}
 		minutes := e.minutesIn(l, cooling)
 		fermenting := estimateOf(e.minutes).At(l.which) * 60
-		own := cooling && !read && !bathed[i] && f.worksHard(l, e)
+		solved := !read && !bathed[i] && f.solvedFor(l, e)
 		early := 0.0
 		if riseAfter && l.which == figure.Middle {
 			seen := min(step.Reading.After.Mid()*60, fermenting)
@@ -379,7 +357,7 @@ func (f *Simulator) wait(step *formula.Step, st *Stage, e environment) {
 				c := baths[i]
 				_, _, early = f.bathe(&c, f.now(l), 0, seen)
 			} else {
-				early = f.gained(l, e, own, speed, seen)
+				early = f.gained(l, e, solved, speed, seen)
 			}
 		}
 		var end heat.State
@@ -389,20 +367,15 @@ func (f *Simulator) wait(step *formula.Step, st *Stage, e environment) {
 		switch {
 		case bathed[i]:
 			end, most[i], hours[i] = f.bathe(&baths[i], f.now(l), minutes*60, fermenting)
-			l.lastT, l.live = end.MeanC, false
+			l.even(end.MeanC)
 			if l.which == figure.High {
-				l.lastT = end.CoreC // what follows starts even: no colder than it is anywhere
+				l.even(end.CoreC) // what follows starts even: no colder than it is anywhere
 			}
-		case own:
+		case solved:
 			end, most[i], hours[i] = f.working(l, e, minutes*60, fermenting)
-			l.lastT, l.live = end.MeanC, false
 		default:
-			hours[i] = f.equivalent(l, speed, fermenting)
-			if f.tracing {
-				f.sample(fermenting, l.walk.At(fermenting*speed))
-			}
-			end = l.walk.Advance(minutes * 60 * speed)
-			most[i] = max(start[i], end.CoreC)
+			end, most[i], hours[i] = f.walked(l, e, speed, minutes*60, fermenting)
+			most[i] = max(most[i], start[i])
 		}
 		f.tracing = false
 		if f.setup.Trace {
@@ -438,15 +411,37 @@ func (f *Simulator) believe(l *run, step *formula.Step, e environment) (ok bool)
 	if !ok {
 		return false
 	}
-	factor, ok := l.walk.ScaleFor(
-		heat.Core,
-		estimateOf(step.Reading.Temp.Interval).At(l.which),
-		seconds,
-	)
-	if !ok {
-		return false
+	want := estimateOf(step.Reading.Temp.Interval).At(l.which)
+	own := f.ownAt(l, e, seconds)
+	for range scaleRounds {
+		factor, ok := l.walk.ScaleFor(heat.Core, want-own, seconds)
+		if !ok || !l.walk.SetScale(factor) {
+			return false
+		}
+		before := own
+		if own = f.ownAt(l, e, seconds); math.Abs(own-before) < scaleSettled {
+			return true
+		}
 	}
-	return l.walk.SetScale(factor)
+	return false
+}
+
+// What a scale does to the walk, its own heat follows: some rounds settle both, to a share of a
+// kelvin that no probe shows.
+const (
+	scaleRounds  = 30
+	scaleSettled = 1e-4
+)
+
+// ownAt is the core's excess by its own heat after the given seconds, K.
+func (f *Simulator) ownAt(l *run, e environment, seconds float64) float64 {
+	if !f.works() {
+		return 0
+	}
+	c := f.course(l, e, 1)
+	c.points(seconds, func(float64, float64, heat.State) {})
+	c.to(seconds)
+	return c.own.run.CoreC
 }
 
 // readAt is when a temperature was read, s from the step's beginning; ok is false where nobody
@@ -532,35 +527,71 @@ func (f *Simulator) asRead(st *Stage, e environment, start [figure.Runs]float64,
 }
 
 // gained is the equivalent hours that a run gains in the given time from now.
-func (f *Simulator) gained(l *run, e environment, own bool, speed, seconds float64) float64 {
-	if own {
-		_, _, hours := f.working(l, e, 0, seconds)
+func (f *Simulator) gained(l *run, e environment, solved bool, speed, seconds float64) float64 {
+	var hours float64
+	if solved {
+		_, _, hours = f.solve(l, e, figure.Middle, 0, seconds)
 		return hours
 	}
-	return f.equivalent(l, speed, seconds)
+	c := f.course(l, e, speed)
+	hours, _ = f.equivalent(&c, seconds)
+	return hours
+}
+
+// walked follows a run through a stage by its walk, and moves it on by seconds. It gives the state
+// there, the hottest core until then, and the equivalent hours gained in fermenting seconds.
+func (f *Simulator) walked(
+	l *run,
+	e environment,
+	speed, seconds, fermenting float64,
+) (end heat.State, most, hours float64) {
+	c := f.course(l, e, speed)
+	hours, most = f.equivalent(&c, fermenting)
+	if f.tracing {
+		f.sample(fermenting, c.to(fermenting))
+	}
+	if seconds != fermenting && f.works() {
+		tracing, ended := f.tracing, f.course(l, e, speed)
+		f.tracing = false
+		_, most = f.equivalent(&ended, seconds)
+		f.tracing, c = tracing, ended
+	}
+	c.to(seconds)
+	l.own = c.own
+	end = l.walk.Advance(seconds * speed).Plus(l.own.run)
+	return end, max(most, end.CoreC), hours
 }
 
 // equivalent integrates the temperature factor of yeast over the part's mean temperature for the
-// given time, in hours at 26 C. Two Gauss points in each of four stretches that lengthen with time:
-// temperatures change fastest at first.
-func (f *Simulator) equivalent(l *run, speed, seconds float64) float64 {
+// given time, in hours at 26 C; most is the hottest core on the way.
+func (f *Simulator) equivalent(c *course, seconds float64) (hours, most float64) {
+	most = math.Inf(-1)
 	if !(f.setup.Gas > 0 || f.tracing) || !(seconds > 0) {
-		return 0
+		return 0, most
 	}
+	sum := 0.0
+	c.points(seconds, func(at, width float64, state heat.State) {
+		f.sample(at, state)
+		most = max(most, state.CoreC)
+		if f.setup.Gas > 0 {
+			sum += width * ferment.TemperatureFactor(c.meanC)
+		}
+	})
+	return sum / 3600, most
+}
+
+// points visits the given time, s, in two Gauss points in each of four stretches that lengthen:
+// temperatures change fastest at first. width is the time that a point stands for.
+func (c *course) points(seconds float64, visit func(at, width float64, s heat.State)) {
 	const offset = 0.2113248654051871 // (1 - 1/sqrt 3)/2
-	sum, from := 0.0, 0.0
+	from := 0.0
 	for _, to := range stretches {
 		a, width := from*seconds, (to-from)*seconds
 		for _, x := range [...]float64{offset, 1 - offset} {
-			state := l.walk.At((a + x*width) * speed)
-			f.sample(a+x*width, state)
-			if f.setup.Gas > 0 {
-				sum += width / 2 * ferment.TemperatureFactor(state.MeanC)
-			}
+			visit(a+x*width, width/2, c.to(a+x*width))
 		}
 		from = to
 	}
-	return sum / 3600
 }
 
 // stretches are the shares of a wait at which the four stretches end.

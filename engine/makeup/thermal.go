@@ -3,6 +3,7 @@ package makeup
 import (
 	"forebake/engine/figure"
 	"forebake/engine/formula"
+	"forebake/engine/larder"
 	"forebake/engine/science/heat"
 )
 
@@ -74,4 +75,41 @@ func (p *Part) composition() (heat.Composition, bool) {
 		Water: share(AllWater), Protein: share(Protein), Fat: share(AllFat),
 		Carbohydrate: share(Carbohydrate) - share(Fibre), Fibre: share(Fibre), Ash: share(Ash),
 	}, true
+}
+
+// Freezing is the water of the part that can freeze, without its onset, and the onset, C; both are
+// zero where nothing freezes. why is the reason for silence.
+func (p *Part) Freezing() (ice heat.Ice, onset figure.Estimate, why string) {
+	made, ok := p.composition()
+	m, wet := p.molality()
+	if !ok || !wet {
+		return ice, onset, ""
+	}
+	ice.Made = made
+	if p.Kind == formula.Dough || p.Kind == formula.Preferment {
+		ice.Gas = doughGas.Mid()
+	}
+	low, why1 := heat.OnsetC(m.Hi)
+	mid, why2 := heat.OnsetC(m.Mid())
+	high, why3 := heat.OnsetC(m.Lo)
+	if why := figure.FirstReason(why1, why2, why3); why != "" {
+		return heat.Ice{}, onset, why
+	}
+	return ice, figure.Estimate{Low: low.Low, Mid: mid.Mid, High: high.High}, ""
+}
+
+// Chocolate is the share of the mass that is chocolate of its own, put in to melt and to set: not
+// what lies in a dough as pieces.
+func (p *Part) Chocolate() float64 {
+	total := p.Grams(Mass).Mid()
+	if !(total > 0) || p.IsDough() {
+		return 0
+	}
+	grams := 0.0
+	for _, in := range p.Ingredients {
+		if in.Item != nil && in.Item.Class == larder.ClassChocolate {
+			grams += p.sheet.Amount(in).Mid()
+		}
+	}
+	return grams / total
 }

@@ -29,14 +29,22 @@ func (p *Part) HoursAt26(rise Rise) Value {
 
 // YeastWork is HoursAt26 times yeast and osmotic factor: the dose that the dough really felt.
 func (p *Part) YeastWork(rise Rise) Value {
-	y, _ := p.OfFlour(makeup.Yeast)
-	f, ok := p.PaceSpan()
-	if !ok {
-		f = Interval{} // without free water the yeast stands still
-	}
-	return p.fermented(rise, y.Scale(100).Mul(f), func(f *fermentation) float64 {
+	dose, _ := p.dose()
+	return p.fermented(rise, dose, func(f *fermentation) float64 {
 		return ferment.RiseError(f.long, f.measured)
 	})
+}
+
+// dose is yeast, % of the flour, times its pace, in the unit that ferment.DoublingE was set in: the
+// cards' doughs made some heat of their own, and it left that out. ok is false where there is no
+// yeast or no water free for it, and it stands still.
+func (p *Part) dose() (dose Interval, ok bool) {
+	y, ok1 := p.OfFlour(makeup.Yeast)
+	f, ok2 := p.PaceSpan()
+	if !ok2 {
+		f = Interval{}
+	}
+	return y.Scale(100 / ferment.CardsOwnHeat).Mul(f), ok1 && ok2
 }
 
 // fermentation is what the error of a rise turns on.
@@ -130,17 +138,16 @@ func (s *Sheet) Gained(step *formula.Step) Value {
 		return missing
 	}
 	p := s.Part(step.Part)
-	y, ok := p.OfFlour(makeup.Yeast)
-	f, ok2 := p.PaceSpan()
-	if !ok || !ok2 || p.Strain() == "none" {
+	dose, ok := p.dose()
+	if !ok || p.Strain() == "none" {
 		return p.NoYeast()
 	}
 	rise := s.Part(step.Part).Record().Rise
 	v := figure.Modelled(
-		st.Hours.Interval().Mul(y.Scale(100).Mul(f)),
+		st.Hours.Interval().Mul(dose),
 		ferment.RiseError(isLong(step), rise),
 	)
-	v.Mid = st.Hours.Mid * 100 * y.Mid() * f.Mid()
+	v.Mid = st.Hours.Mid * dose.Mid()
 	if rise {
 		v.Origin = figure.Measured
 	}

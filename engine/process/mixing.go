@@ -139,62 +139,42 @@ func (p *Part) anyTemp() Interval {
 // Friction of what holds no flour: there is nothing to develop, C (judgement).
 const pasteFriction, pasteFrictionHigh = 0.5, 2
 
-// friction is what a mix does to the temperature that its goods meet at: by minutes, mixer and
-// mass, or by a rise, K, where the house has measured one or there is nothing to develop.
-type friction struct {
-	mix   [figure.Runs]bakersmath.Mixing
-	rise  figure.Estimate
-	plain bool // rise stands in place of mix
-}
-
-// endC is where a dough ends that its goods meet in at meetC, C.
-func (f *friction) endC(meetC float64, run figure.Run) float64 {
-	if f.plain {
-		return meetC + f.rise.At(run)
+// mixings are what a mix does to the temperature that its goods meet at, in the three runs: by
+// minutes, mixer and mass, or by a rise where the house has measured one or there is nothing to
+// develop. why is the reason for silence.
+func (p *Part) mixings(s *formula.Step) (mix [figure.Runs]bakersmath.Mixing, why string) {
+	byRise := func(rise figure.Estimate) [figure.Runs]bakersmath.Mixing {
+		for run := range mix {
+			mix[run] = bakersmath.Mixing{HouseK: rise.At(figure.Run(run)), Measured: true}
+		}
+		return mix
 	}
-	return f.mix[run].EndC(meetC, run)
-}
-
-// startC is where the goods must meet for the dough to end at endC, C.
-func (f *friction) startC(endC float64, run figure.Run) float64 {
-	if f.plain {
-		return endC - f.rise.At(run)
-	}
-	return f.mix[run].StartC(endC, run)
-}
-
-// friction reads a mix; why is the reason for silence.
-func (p *Part) friction(s *formula.Step) (f friction, why string) {
-	f.plain = true
 	switch {
 	case s == nil:
-		return f, ""
+		return byRise(figure.Estimate{}), ""
 	case !p.IsDough():
-		f.rise = figure.Estimate{Mid: pasteFriction, High: pasteFrictionHigh}
-		return f, ""
+		return byRise(figure.Estimate{Mid: pasteFriction, High: pasteFrictionHigh}), ""
 	}
 	mixer := s.Way.Mixer()
 	if house := p.sheet.Kitchen.Friction; house.Set && mixer != bakersmath.ByHand {
-		f.rise = figure.Estimate{Low: house.Lo, Mid: house.Mid(), High: house.Hi}
-		return f, ""
+		return byRise(figure.Estimate{Low: house.Lo, Mid: house.Mid(), High: house.Hi}), ""
 	}
 	if !s.Time.Set {
-		return f, "the time of this " + s.Verb.Name + " is not written"
+		return mix, "the time of this " + s.Verb.Name + " is not written"
 	}
-	f.plain = false
 	minutes := figure.Estimate{Low: s.Time.Lo, Mid: s.Time.Mid(), High: s.Time.Hi}
-	for run := range f.mix {
+	for run := range mix {
 		slow, fast := bakersmath.SplitMinutes(mixer, minutes.At(figure.Run(run)))
-		f.mix[run] = bakersmath.Mixing{
+		mix[run] = bakersmath.Mixing{
 			By:      mixer,
 			SlowMin: slow,
 			FastMin: fast,
 			MassKg:  p.Grams(makeup.Mass).Mid() / 1000,
 			RoomC:   p.sheet.Kitchen.Room.Mid(),
 		}
-		why = figure.FirstReason(why, f.mix[run].Refuses())
+		why = figure.FirstReason(why, mix[run].Refuses())
 	}
-	return f, why
+	return mix, why
 }
 
 // heatOf gives an ingredient as the heat balance takes it; run picks the end of its temperature.
@@ -252,139 +232,125 @@ func (p *Part) heatOf(in *formula.Ingredient, run figure.Run) (bakersmath.Ingred
 
 // balance mixes all ingredients, with the friction of a mix or none.
 func (p *Part) balance(s *formula.Step) Value {
-	warms, why := p.friction(s)
+	mix, why := p.mixings(s)
 	if why != "" {
 		return figure.Absent("measured = \"25 C\" in this mix: "+why, s.Place)
 	}
-	var ends [figure.Runs]float64
-	for run := range ends {
-		var list []bakersmath.Ingredient
+	var bowls [figure.Runs]bakersmath.Bowl
+	for run := range bowls {
+		bowls[run].Mixing = mix[run]
 		for _, in := range p.Ingredients {
 			one, ok := p.heatOf(in, figure.Run(run))
 			if !ok {
 				return figure.Absent("all amounts of \""+p.Name+"\", each as one figure", p.Place)
 			}
-			list = append(list, one)
+			bowls[run].Goods = append(bowls[run].Goods, one)
 		}
-		t, ok := bakersmath.HeatBalanceDoughC(list, 0)
-		if !ok {
-			return figure.Absent("the temperatures of what goes into \""+p.Name+"\"", p.Place)
-		}
-		ends[run] = warms.endC(t, figure.Run(run))
 	}
-	return figure.Ordered(ends).Value()
+	dough, why := bakersmath.DoughC(bowls)
+	if why != "" {
+		return figure.Absent("the temperatures of what goes into \""+p.Name+"\": "+why, p.Place)
+	}
+	return dough.Value()
 }
 
-// liquid is what the baker can warm or cool: the pourable ingredients together; ok is false while
-// one of them has no single weight.
-func (p *Part) liquid() (kg, cp float64, others func(run figure.Run) ([]bakersmath.Ingredient, bool), ok bool) {
+// pourable reports whether the baker can warm or cool an ingredient for the mix.
+func pourable(in *formula.Ingredient) bool { return in.Of == nil && in.Item.Is(larder.Pourable) }
+
+// bowl is one run of a mix whose liquid is free to be warmed or cooled: the pourable ingredients
+// together. ok is false while an ingredient has no single weight.
+func (p *Part) bowl(aimC float64, mix bakersmath.Mixing, run figure.Run) (bakersmath.Bowl, bool) {
+	b := bakersmath.Bowl{AimC: aimC, Mixing: mix}
 	for _, in := range p.Ingredients {
-		if in.Of == nil && in.Item.Is(larder.Pourable) {
-			one, ok := p.heatOf(in, figure.Middle)
-			if !ok {
-				return 0, 0, nil, false
-			}
-			cp = (cp*kg + one.SpecificHeatKJ*one.MassKg) / (kg + one.MassKg)
-			kg += one.MassKg
+		one, ok := p.heatOf(in, run)
+		if !ok {
+			return b, false
 		}
+		if !pourable(in) {
+			b.Goods = append(b.Goods, one)
+			continue
+		}
+		b.LiquidHeatKJ = (b.LiquidHeatKJ*b.LiquidKg + one.SpecificHeatKJ*one.MassKg) /
+			(b.LiquidKg + one.MassKg)
+		b.LiquidKg += one.MassKg
 	}
-	return kg, cp, func(run figure.Run) ([]bakersmath.Ingredient, bool) {
-		var list []bakersmath.Ingredient
-		for _, in := range p.Ingredients {
-			if in.Of == nil && in.Item.Is(larder.Pourable) {
-				continue
-			}
-			one, ok := p.heatOf(in, run)
-			if !ok {
-				return nil, false
-			}
-			list = append(list, one)
-		}
-		return list, true
-	}, true
+	return b, true
 }
 
-// noSingleWeights is a figure that is asked for and cannot be reckoned yet: open, not absent, so
-// that no rule takes it for one that the formula does without.
-func (p *Part) noSingleWeights() Value {
-	v := figure.Absent("all amounts of \""+p.Name+"\", each as one figure", p.Place)
-	v.Absent = false
-	return v
-}
-
-// LiquidNeeded is how warm the liquid must be for the mix to end at its aim.
-func (sh *Sheet) LiquidNeeded(s *formula.Step) Value {
-	p := sh.Part(s.Part)
+// water is how the liquid of a mix is prepared, so that the dough ends at its aim. Where the plan is
+// silent, open says why; where it cannot be asked for, missing does.
+func (p *Part) water(s *formula.Step) (plan bakersmath.Plan, open, missing *Value) {
+	lacks := func(v Value) (bakersmath.Plan, *Value, *Value) { return plan, nil, &v }
 	if !s.To.Set {
-		return figure.Absent("to = \"25 C\" in this mix", s.Place)
+		return lacks(figure.Absent("to = \"25 C\" in this mix", s.Place))
 	}
 	if !firstMix(s) {
-		return figure.Absent("the liquid of this mix: the first mix takes it", s.Place)
+		return lacks(figure.Absent("the liquid of this mix: the first mix takes it", s.Place))
 	}
-	kg, cp, others, ok := p.liquid()
-	if !ok {
-		return p.noSingleWeights()
-	}
-	if kg == 0 {
-		return figure.Absent("a pourable liquid in \""+p.Name+"\"", s.Place)
-	}
-	warms, why := p.friction(s)
-	if why != "" {
-		return figure.Absent("measured = \"25 C\" in this mix: "+why, s.Place)
-	}
-	var out [figure.Runs]float64
+	mix, why := p.mixings(s)
 	aims := [figure.Runs]float64{s.To.Lo, s.To.Mid(), s.To.Hi}
-	for i := range out { // much friction, warm goods and a cool aim want the coldest liquid
-		most := figure.High - figure.Run(i)
-		list, ok := others(most)
+	var bowls [figure.Runs]bakersmath.Bowl
+	for run := range figure.Runs { // much friction, warm goods and a cool aim want the coldest liquid
+		most := figure.High - run
+		b, ok := p.bowl(aims[run], mix[most], most)
 		if !ok {
-			return p.noSingleWeights()
+			// It is asked for and cannot be reckoned yet: open, not absent, so that no rule takes it
+			// for a figure that the formula does without.
+			v := figure.Absent("all amounts of \""+p.Name+"\", each as one figure", p.Place)
+			v.Absent = false
+			return lacks(v)
 		}
-		t, ok := bakersmath.HeatBalanceLiquidC(warms.startC(aims[i], most), 0, kg, cp, list)
-		if !ok {
-			return figure.Absent("the temperatures of what goes into \""+p.Name+"\"", p.Place)
-		}
-		out[i] = t
+		bowls[run] = b
 	}
-	return figure.Ordered(out).Value()
+	switch {
+	case bowls[figure.Middle].LiquidKg == 0:
+		return lacks(figure.Absent("a pourable liquid in \""+p.Name+"\"", s.Place))
+	case why != "":
+		return lacks(figure.Absent("measured = \"25 C\" in this mix: "+why, s.Place))
+	}
+	plan, why = bakersmath.Water(bowls)
+	switch why {
+	case "":
+		return plan, nil, nil
+	case bakersmath.TooWarm, bakersmath.TooCold:
+		v := figure.Absent("an aim that the liquid can bring about: "+why, s.Place)
+		v.Absent = false
+		return plan, &v, nil
+	}
+	return lacks(figure.Absent("the temperatures of what goes into \""+p.Name+"\": "+why, p.Place))
 }
 
-// IceNeeded is how much of the liquid must be ice when it would have to be colder than liquid can
-// be.
+// planned is one figure of a plan.
+func planned(e figure.Estimate, open *Value) Value {
+	if open == nil {
+		return e.Value()
+	}
+	return Value{Lo: e.Low, Mid: e.Mid, Hi: e.High, Origin: figure.ByModel, Need: open.Need}
+}
+
+// LiquidNeeded is how warm the liquid goes in for the mix to end at its aim.
+func (sh *Sheet) LiquidNeeded(s *formula.Step) Value {
+	plan, open, missing := sh.Part(s.Part).water(s)
+	if missing != nil {
+		return *missing
+	}
+	return planned(plan.LiquidC, open)
+}
+
+// IceNeeded is how much of the liquid goes in as ice, where cold liquid is not enough.
 func (sh *Sheet) IceNeeded(s *formula.Step) Value {
-	need := sh.LiquidNeeded(s)
-	if need.Need != nil {
-		return need
+	plan, open, missing := sh.Part(s.Part).water(s)
+	if missing != nil {
+		return *missing
 	}
-	p := sh.Part(s.Part)
-	kg, cp, others, _ := p.liquid()
-	warms, _ := p.friction(s) // the liquid is known, and so is this
-	ice := func(aim float64, run figure.Run) float64 {
-		list, ok := others(run)
-		if !ok {
-			return 0
-		}
-		g, ok := bakersmath.IceForLiquidG(
-			warms.startC(aim, run),
-			0,
-			kg,
-			cp,
-			bakersmath.ColdestLiquidC,
-			list,
-		)
-		if !ok {
-			return 1000 * kg // more ice than there is liquid
-		}
-		return g
-	}
-	v := Value{
-		Lo:     ice(s.To.Hi, figure.Low),
-		Mid:    ice(s.To.Mid(), figure.Middle),
-		Hi:     ice(s.To.Lo, figure.High),
-		Origin: figure.ByModel,
-	}
-	v.Lo, v.Hi = min(v.Lo, v.Mid), max(v.Hi, v.Mid)
-	return v
+	return planned(plan.IceG, open)
+}
+
+// factorRange is where the published examples of the factor method lie; it takes no account of the
+// amounts, and 8 K off the dough it is 13 K off the balance.
+var factorRange = figure.Limit{
+	Quantity: "flour, room or preferment", Unit: "C", Low: 15, High: 30,
+	Why: "the factor method is used",
 }
 
 // LiquidByFactor is the trade's factor method, as a check: k times the aim less flour, room and
@@ -394,7 +360,7 @@ func (sh *Sheet) LiquidByFactor(s *formula.Step) Value {
 		return figure.Absent("to = \"25 C\" in this mix", s.Place)
 	}
 	p := sh.Part(s.Part)
-	warms, why := p.friction(s)
+	mix, why := p.mixings(s)
 	if why != "" {
 		return figure.Absent("measured = \"25 C\" in this mix: "+why, s.Place)
 	}
@@ -410,6 +376,11 @@ func (sh *Sheet) LiquidByFactor(s *formula.Step) Value {
 	if slices.ContainsFunc(s.Part.Ingredients, preferment) {
 		others = append(others, p.meanTemp(room, preferment))
 	}
+	for _, v := range others {
+		if reason := figure.FirstReason(factorRange.Refuses(v.Lo), factorRange.Refuses(v.Hi)); reason != "" {
+			return figure.Absent("flour and room nearer to the dough: "+reason, s.Place)
+		}
+	}
 	k := float64(len(others) + 1)
 	aims := [figure.Runs]float64{s.To.Lo, s.To.Mid(), s.To.Hi}
 	var out [figure.Runs]float64
@@ -422,7 +393,7 @@ func (sh *Sheet) LiquidByFactor(s *formula.Step) Value {
 		out[i] = bakersmath.WaterTemperature(
 			k,
 			aims[i],
-			k*(aims[i]-warms.startC(aims[i], most)),
+			k*(aims[i]-mix[most].StartC(aims[i], most)),
 			temps...)
 	}
 	v := figure.Ordered(out).Value()

@@ -5,6 +5,8 @@ import (
 	"forebake/engine/formula"
 	"forebake/engine/history"
 	"forebake/engine/makeup"
+	"forebake/engine/science/ferment"
+	"forebake/engine/science/heat"
 )
 
 // Record is what the part goes through, made once.
@@ -47,7 +49,8 @@ func (p *Part) prepare() history.Setup {
 	}
 	if f, ok := p.PaceSpan(); ok && p.Strain() != "none" {
 		if y, ok := p.OfFlour(makeup.Yeast); ok && y.IsFinite() && f.IsFinite() {
-			s.Gas = 100 * y.Mid() * f.Mid()
+			s.Gas = 100 * y.Mid() * f.Mid() / ferment.CardsOwnHeat
+			s.OwnHeat, s.HeatSilent = ownHeat(y.Scale(100), f)
 		}
 	}
 	// The fillings are followed before this part, since the simulator keeps one part at a time.
@@ -62,6 +65,18 @@ func (p *Part) prepare() history.Setup {
 	}
 	s.Filling = func(q *formula.Part) *history.Filling { return fillings[q] }
 	return s
+}
+
+// ownHeat is the heat that a dough makes at 26 C by the spans of its yeast, % of the flour, and of
+// the pace of it; why is the reason for silence.
+func ownHeat(yeast, pace Interval) (q figure.Estimate, why string) {
+	low, why1 := heat.OwnHeat(yeast.Lo, pace.Lo)
+	mid, why2 := heat.OwnHeat(yeast.Mid(), pace.Mid())
+	high, why3 := heat.OwnHeat(yeast.Hi, pace.Hi)
+	if why := figure.FirstReason(why1, why2, why3); why != "" {
+		return figure.Estimate{}, why
+	}
+	return figure.Estimate{Low: low.Low, Mid: mid.Mid, High: high.High}, ""
 }
 
 // asFilling gives the part as it is when it is spread: as its own steps leave it.
@@ -115,6 +130,8 @@ func (p *Part) Material() history.Material {
 	if total := p.Grams(makeup.Mass).Mid(); total > 0 {
 		m.Butterfat = p.Grams(makeup.Butterfat).Mid() / total
 	}
+	m.Chocolate = p.Chocolate()
+	m.Ice, m.OnsetC, m.FreezeSilent = p.Freezing()
 	return m
 }
 

@@ -80,7 +80,7 @@ func celsius(f float64) float64 { return (f - 32) / 1.8 }
 // inputs. The other rows of the table are worked through the program.
 func TestWorkedExamples(t *testing.T) {
 	iceShare := func(n []float64) float64 { // printed in F; the models are in C
-		g, ok := IceForLiquidG(celsius(n[1]), 0, 1, HeatWaterKJ, celsius(n[0]), nil)
+		g, ok := iceForLiquid(celsius(n[1]), 0, 1, HeatWaterKJ, celsius(n[0]), nil)
 		if !ok {
 			t.Error("refused")
 		}
@@ -121,7 +121,7 @@ func TestWorkedExamples(t *testing.T) {
 		"I01": {func(n []float64) float64 {
 			ice := 4.4
 			for range 50 {
-				g, ok := IceForLiquidG(n[2], 0, n[0]+ice, HeatWaterKJ, n[1], nil)
+				g, ok := iceForLiquid(n[2], 0, n[0]+ice, HeatWaterKJ, n[1], nil)
 				if !ok {
 					t.Error("refused")
 				}

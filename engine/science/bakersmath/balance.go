@@ -92,25 +92,3 @@ func HeatBalanceLiquidC(
 // ColdestLiquidC is the coldest that a liquid can be had without ice, C: from an ice bath or the
 // back of the fridge (judgement).
 const ColdestLiquidC = 1
-
-// IceForLiquidG is the ice at 0 C in place of as much of a liquid at liquidC, g, so that the dough
-// ends at desiredC after rising riseC; 0 where it needs none. ok is false where all of the liquid
-// as ice would not be enough, where the dough before its rise would be under 0 C, and as in
-// HeatBalanceLiquidC.
-func IceForLiquidG(
-	desiredC, riseC, liquidKg, specificHeatKJ, liquidC float64,
-	others []Ingredient,
-) (iceG float64, ok bool) {
-	needC, ok := HeatBalanceLiquidC(desiredC, riseC, liquidKg, specificHeatKJ, others)
-	if !ok || math.IsNaN(liquidC) {
-		return 0, false
-	}
-	if needC >= liquidC {
-		return 0, true
-	}
-	meetC := desiredC - riseC
-	if meetC < 0 { // the ice would not melt
-		return 0, false
-	}
-	return iceFor(meetC, needC, liquidKg, specificHeatKJ, liquidC)
-}

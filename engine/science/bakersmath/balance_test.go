@@ -70,21 +70,21 @@ func TestSugarCoolsTheDough(t *testing.T) {
 // Either side of where ice begins and of where all of the liquid is ice.
 func TestIceLimits(t *testing.T) {
 	for _, at := range []float64{19.5, 20} {
-		if ice, ok := IceForLiquidG(20, 0, 1, HeatWaterKJ, at, nil); !ok || ice != 0 {
+		if ice, ok := iceForLiquid(20, 0, 1, HeatWaterKJ, at, nil); !ok || ice != 0 {
 			t.Errorf("water wanted at 20 C and had at %g: %g g", at, ice)
 		}
 	}
-	if ice, ok := IceForLiquidG(20, 0, 1, HeatWaterKJ, 20.1, nil); !ok ||
+	if ice, ok := iceForLiquid(20, 0, 1, HeatWaterKJ, 20.1, nil); !ok ||
 		!(ice > 0.9 && ice < 1.1) {
 		t.Errorf("a tenth of a degree: %g g", ice)
 	}
 	// 1 kg flour from 30 to 20 C gives 17.6 kJ; ice that ends at 20 C takes 417.6 a kg: 42.15 g.
 	flour := []Ingredient{{MassKg: 1, SpecificHeatKJ: HeatFlourKJ, TempC: 30}}
-	if ice, ok := IceForLiquidG(20, 0, 0.0422, HeatWaterKJ, 20, flour); !ok ||
+	if ice, ok := iceForLiquid(20, 0, 0.0422, HeatWaterKJ, 20, flour); !ok ||
 		math.Abs(ice-42.15) > 0.01 {
 		t.Errorf("%g g, %v", ice, ok)
 	}
-	if _, ok := IceForLiquidG(20, 0, 0.0421, HeatWaterKJ, 20, flour); ok {
+	if _, ok := iceForLiquid(20, 0, 0.0421, HeatWaterKJ, 20, flour); ok {
 		t.Error("more ice than liquid")
 	}
 }
@@ -184,7 +184,7 @@ func TestIceForLiquidProperty(t *testing.T) {
 		heat := rapid.SampledFrom([]float64{HeatWaterKJ, HeatMilkKJ, HeatEggKJ}).Draw(t, "its heat")
 		at := rapid.Float64Range(0.5, 35).Draw(t, "at")
 		need, _ := HeatBalanceLiquidC(desired, rise, liquid, heat, others)
-		g, ok := IceForLiquidG(desired, rise, liquid, heat, at, others)
+		g, ok := iceForLiquid(desired, rise, liquid, heat, at, others)
 		switch {
 		case !ok:
 			// Refused only where all of it as ice still leaves the dough too warm.
@@ -249,7 +249,7 @@ func TestBalanceRefusals(t *testing.T) {
 		check("dough", x, ok)
 		x, ok = HeatBalanceLiquidC(24, 3, 1, 4, []Ingredient{bad})
 		check("liquid", x, ok)
-		x, ok = IceForLiquidG(24, 3, 1, 4, 20, []Ingredient{bad})
+		x, ok = iceForLiquid(24, 3, 1, 4, 20, []Ingredient{bad})
 		check("ice", x, ok)
 	}
 	x, ok = HeatBalanceDoughC([]Ingredient{water}, nan)
@@ -259,9 +259,31 @@ func TestBalanceRefusals(t *testing.T) {
 		check("liquid mass", x, ok)
 		x, ok = HeatBalanceLiquidC(24, 3, 1, bad, nil)
 		check("liquid heat", x, ok)
-		x, ok = IceForLiquidG(24, 3, bad, 4, 20, nil)
+		x, ok = iceForLiquid(24, 3, bad, 4, 20, nil)
 		check("ice mass", x, ok)
 	}
-	x, ok = IceForLiquidG(24, 3, 1, 4, nan, nil)
+	x, ok = iceForLiquid(24, 3, 1, 4, nan, nil)
 	check("ice, liquid at", x, ok)
+}
+
+// iceForLiquid is the ice at 0 C in place of as much of a liquid at liquidC, g, so that the dough
+// ends at desiredC after rising riseC; 0 where it needs none. ok is false where all of the liquid
+// as ice would not be enough, where the dough before its rise would be under 0 C, and as in
+// HeatBalanceLiquidC.
+func iceForLiquid(
+	desiredC, riseC, liquidKg, specificHeatKJ, liquidC float64,
+	others []Ingredient,
+) (iceG float64, ok bool) {
+	needC, ok := HeatBalanceLiquidC(desiredC, riseC, liquidKg, specificHeatKJ, others)
+	if !ok || math.IsNaN(liquidC) {
+		return 0, false
+	}
+	if needC >= liquidC {
+		return 0, true
+	}
+	meetC := desiredC - riseC
+	if meetC < 0 { // the ice would not melt
+		return 0, false
+	}
+	return iceFor(meetC, needC, liquidKg, specificHeatKJ, liquidC)
 }

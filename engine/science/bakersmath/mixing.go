@@ -198,6 +198,6 @@ var doughRange = figure.Limit{
 	Quantity: "the dough",
 	Unit:     "C",
 	Low:      -5,
-	High:     60,
+	High:     100,
 	Why:      "mixing is reckoned",
 }

@@ -92,7 +92,7 @@ type Plan struct {
 // Water is the one answer to how warm the liquid goes in, and how much of it as ice. The bowl of
 // the run Low is the one that wants the coldest liquid: its goods are the warmest and its aim the
 // coolest. Where an end of the error cannot be reached, that end of the plan stops at what can be
-// done; where the middle cannot, the plan is silent.
+// done; where the middle cannot, the plan is silent, and only the ends of its figures hold.
 //
 // Melted ice is water: in place of milk it thins the dough's solids. Ice straight from a freezer at
 // -18 C cools by a tenth more (38 kJ/kg; computed).
@@ -104,15 +104,30 @@ func Water(bowls [figure.Runs]Bowl) (plan Plan, silent string) {
 		if silent = b.Mixing.Refuses(); silent != "" {
 			return none, silent
 		}
+	}
+	for r := range figure.Runs {
+		b := bowls[r]
 		// A dough that is warmed most by its mixing wants the coldest liquid.
 		b.AimC += (float64(r) - float64(figure.Middle)) * BalanceErrorC
 		var outside string
 		liquid[r], ice[r], outside = b.pour(figure.High - r)
-		if outside == unreadable || outside == noLiquid || outside != "" && r == figure.Middle {
+		if outside == unreadable || outside == noLiquid {
 			return none, outside
 		}
+		if r == figure.Middle {
+			silent = outside
+		}
 	}
-	return Plan{figure.Ordered(liquid), figure.Ordered(ice)}, ""
+	plan = Plan{figure.Ordered(liquid), figure.Ordered(ice)}
+	switch silent {
+	case TooCold:
+		plan.LiquidC = figure.Bounded(plan.LiquidC.Low, math.Inf(1))
+		plan.IceG = figure.Bounded(plan.IceG.Low, plan.IceG.High)
+	case TooWarm:
+		plan.LiquidC = figure.Bounded(math.Inf(-1), plan.LiquidC.High)
+		plan.IceG = figure.Bounded(plan.IceG.Low, math.Inf(1))
+	}
+	return plan, silent
 }
 
 // pour is the liquid's temperature and its ice in one run of the mixing. Where outside gives a

@@ -193,12 +193,14 @@ func TestWaterIsSilentOutside(t *testing.T) {
 	b := lean(-4, 26, house(2))
 	b.Goods[0].MassKg = 2
 	plan, silent := Water(three(b))
-	if silent != TooCold || !math.IsNaN(plan.LiquidC.Mid) {
+	if silent != TooCold || !math.IsNaN(plan.LiquidC.Mid) || plan.LiquidC.Low != HottestLiquidC ||
+		!math.IsInf(plan.LiquidC.High, 1) || plan.IceG.High != 0 {
 		t.Errorf("cold flour: %+v %q", plan, silent)
 	}
 	b = lean(35, 18, house(20))
 	plan, silent = Water(three(b))
-	if silent != TooWarm || !math.IsNaN(plan.IceG.Mid) {
+	if silent != TooWarm || !math.IsNaN(plan.IceG.Mid) || plan.LiquidC.High != ColdestLiquidC ||
+		plan.IceG.Low != 600 || !math.IsInf(plan.IceG.High, 1) {
 		t.Errorf("a hot mix: %+v %q", plan, silent)
 	}
 	if plan, silent = Water(three(lean(24, 20, house(25)))); silent != TooWarm {
@@ -263,7 +265,7 @@ func TestDoughC(t *testing.T) {
 	near(t, "its low end", short.Low, 20+(short.Mid-20)/1.7-0.5, 0.05)
 	for want, change := range map[string]func(*Bowl){
 		unreadable:           func(b *Bowl) { b.Goods = nil },
-		"the dough is 70 C":  func(b *Bowl) { b.Goods = []Ingredient{{MassKg: 1, SpecificHeatKJ: 4, TempC: 70}} },
+		"the dough is 101 C": func(b *Bowl) { b.Goods = []Ingredient{{MassKg: 1, SpecificHeatKJ: 4, TempC: 101}} },
 		"the dough is -10 C": func(b *Bowl) { b.Goods = []Ingredient{{MassKg: 1, SpecificHeatKJ: 4, TempC: -10}} },
 		"the mix is 31 min":  func(b *Bowl) { b.Mixing.FastMin = 27 },
 	} {

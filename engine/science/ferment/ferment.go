@@ -27,6 +27,11 @@ const ColdBelowC = 8
 // to 1.06, 1.21 and 1.54 by this model (computed).
 const DoublingE = 1.25
 
+// CardsOwnHeat is by how much more equivalent hours those cards come to with the heat that their
+// doughs make themselves, which DoublingE left out: 1.045 and 1.073 (computed). Hours that count it
+// are divided by this.
+const CardsOwnHeat = 1.06
+
 // Molar masses in kg per mol, and the two working figures of Molality.
 const (
 	molarDisaccharide   = 0.3423

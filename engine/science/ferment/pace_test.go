@@ -94,6 +94,8 @@ func TestPublishedPaces(t *testing.T) {
 		hold(t, r, e.Times(1/OsmoticFactor(base)), &held)
 		all++
 	}
+	t.Logf("points: yeast under sugar: %d of %d inside, high end over low end %.2f to %.2f", held, all,
+		osmoticError*osmoticError, float64(unsaidError*unsaidError))
 	if held != 9 || all != 10 {
 		t.Errorf("%d of %d rows inside", held, all)
 	}
@@ -122,6 +124,8 @@ func TestPublishedGains(t *testing.T) {
 			}
 		}
 	}
+	t.Logf("points: osmotolerant over standard yeast: %d of %d inside, high end over low end %.2f",
+		held, all, gainError*gainError)
 	if held != 8 || all != 10 {
 		t.Errorf("%d of %d rows inside", held, all)
 	}

@@ -138,7 +138,7 @@ func (c *Chilling) TimeTo(targetC, within float64) float64 {
 	best := math.NaN()
 	for i := range c.n {
 		one := c.courses[i]
-		t := timeTo(&one, func(c *chill, dt float64) float64 {
+		t := Passes(one, func(c *chill, dt float64) float64 {
 			if dt > 0 {
 				return c.step(dt).CoreC
 			}

@@ -14,18 +14,19 @@ var Chocolate = Properties{
 // What melts in dark chocolate, and where (Chevalley et al. 1970, in Beckett 2009, read): 157 kJ/kg
 // of the cocoa butter, which is 0.29 of it.
 const (
-	chocolateLatent             = 46e3 // J per kg of chocolate
-	chocolateSets, chocolateRun = 17.0, 36.0
+	chocolateLatent = 46e3 // J per kg of chocolate
+	// The span in which it sets and melts, C.
+	ChocolateSets, ChocolateRuns = 17.0, 36.0
 )
 
 // ChocolateHeats is the specific heat by temperature, J/(kg K), of a food with the share w of
 // chocolate in it and the sensible specific heat cp: the heat of melting is spread from 17 to 36 C
 // as the cocoa butter's solids fall. Error 10 %; untempered, it melts some 5 K lower.
 func ChocolateHeats(cp, w float64) Curve {
-	_, most, _ := SolidFat(CocoaButter, chocolateSets)
-	_, least, _ := SolidFat(CocoaButter, chocolateRun)
+	_, most, _ := SolidFat(CocoaButter, ChocolateSets)
+	_, least, _ := SolidFat(CocoaButter, ChocolateRuns)
 	solid := func(tC float64) float64 {
-		_, s, _ := SolidFat(CocoaButter, min(max(tC, chocolateSets), chocolateRun))
+		_, s, _ := SolidFat(CocoaButter, min(max(tC, ChocolateSets), ChocolateRuns))
 		return s
 	}
 	return NewCurve(-10, 60, 281, func(tC float64) float64 {

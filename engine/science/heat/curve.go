@@ -51,12 +51,6 @@ func (c *Curve) at(tC float64) (value, slope, integral float64) {
 	return value, slope, c.integral[i] + dx*(c.values[i]+value)/2
 }
 
-// FermentationCurve is FermentationHeat of a dough that gives q W/kg at 28 C, as a source for
-// Volumes.
-func FermentationCurve(qWkg float64) Curve {
-	return NewCurve(-30, 45, 301, func(tC float64) float64 { return FermentationHeat(qWkg, tC) })
-}
-
 // MilkFatCurve is the specific heat, J/(kg K), of a food with sensible specific heat cp and the
 // milk fat fraction w: cp + 81e3 w dS/dT, typical solids, the slope taken over 2 K. Real fat
 // supercools and sets over hours: the core drops a little early, then stalls.

@@ -28,7 +28,7 @@ var (
 	iceOnset = figure.Limit{
 		Quantity: "the onset of freezing",
 		Unit:     "C",
-		Low:      -15,
+		Low:      -16.5, // of the strongest water, with the error
 		High:     -0.1,
 		Why:      "freezing is reckoned",
 	}
@@ -76,6 +76,9 @@ func (i Ice) freezable() float64 {
 	solids := i.Made.Protein + i.Made.Carbohydrate + i.Made.Fibre + i.Made.Ash
 	return math.Max(i.Made.Water-boundWater*solids, 0)
 }
+
+// Freezes reports whether some of the water can freeze.
+func (i Ice) Freezes() bool { return i.OnsetC < 0 && i.freezable() > 0 }
 
 // Share is the ice in a kg of food at tC, kg.
 func (i Ice) Share(tC float64) float64 {

@@ -82,6 +82,8 @@ func TestFreezingTable(t *testing.T) {
 	}
 	// Plank's formula is good to 30 %: what takes longest takes 1/0.7 of it.
 	near(t, "error", FreezeFactor, 1/0.7, 0.05)
+	t.Logf("points: freezing: %d of %d inside, high end over low end %.2f",
+		used, used, FreezeFactor*FreezeFactor)
 	if used != 11 {
 		t.Errorf("%d rows used", used)
 	}
@@ -215,7 +217,7 @@ func TestFreezingIsSilent(t *testing.T) {
 			t.Errorf("%g osmol/kg: %v", m, e)
 		}
 	}
-	for _, onset := range []float64{0, -0.09, -15.1, math.NaN()} {
+	for _, onset := range []float64{0, -0.09, -16.6, math.NaN()} {
 		if _, _, why := (Ice{Made: lean, OnsetC: onset}).Heats(2700, 0); !strings.Contains(why, "onset") {
 			t.Errorf("onset %g: %q", onset, why)
 		}
@@ -230,6 +232,9 @@ func TestFreezingIsSilent(t *testing.T) {
 	}
 	dry := Ice{Made: Composition{Water: 0.05, Carbohydrate: 0.95}, OnsetC: -3}
 	near(t, "too dry for ice", dry.Share(-40), 0, 0)
+	if dry.Freezes() || !(Ice{Made: lean, OnsetC: -3}).Freezes() || (Ice{Made: lean}).Freezes() {
+		t.Error("water freezes where there is some and its onset is known")
+	}
 	var v Volumes
 	v.Start(1, 0.02, doughProperties, 20)
 	v.SetConductivity(NewCurve(0, 10, 3, func(float64) float64 { return 0 }))

@@ -108,7 +108,8 @@ func TestBakeTimes(t *testing.T) {
 			measured,
 		)
 	}
-	t.Logf("inside %d of %d, high end over low end %.2f", inside, all, math.Exp(width/float64(all)))
+	t.Logf("points: bake: %d of %d inside, high end over low end %.2f",
+		inside, all, math.Exp(width/float64(all)))
 	if inside != 16 || all != 17 {
 		t.Errorf("%d of %d inside", inside, all)
 	}

@@ -47,38 +47,50 @@ func OwnHeat(yeastPct, osmotic float64) (q figure.Estimate, why string) {
 	return figure.WithinFactor(mid, OwnHeatFactor), ""
 }
 
-// Excess is how far its own heat keeps a body above the temperature that it would have without,
-// when it makes the same heat all the time: for bodies so small that the excess is a kelvin or two.
-// Above that the heat itself grows with it, and Volumes follows it.
+// Excess is how far its own heat keeps a body above the temperature that it would have without: in
+// the end, for each W/kg, and the time in which it comes there. Volumes follows bodies that this is
+// too rough for; it errs by a tenth of the excess before it is in the end (computed).
 type Excess struct {
-	coreK, meanK float64 // in the end
-	tau          float64 // s
+	inTheEnd State   // K for each W/kg
+	tau      float64 // s
+	cp       float64 // J/(kg K)
 }
 
-// OwnExcess is the excess of a body of wkg W/kg under a coefficient h, W/(m2 K), with d = half
-// thickness L times surface over volume: in the middle q rho (L^2/(2 d k) + L/(d h)), on average
-// q rho (L^2/(d (d+2) k) + L/(d h)), exact for slab, cylinder and ball (derived); and
-// on the way there as one exponential. +Inf for an insulated body.
-func OwnExcess(wkg float64, b Body, p Properties, h float64) Excess {
+// OwnExcess is the excess of a body under a coefficient h, W/(m2 K), with d = half thickness L times
+// surface over volume: in the middle q rho (L^2/(2 d k) + L/(d h)), on average
+// q rho (L^2/(d (d+2) k) + L/(d h)), exact for slab, cylinder and ball (derived); and on the way
+// there as one exponential. +Inf for an insulated body.
+func OwnExcess(b Body, p Properties, h float64) Excess {
 	l := b.Nearest()
 	d := l * b.AreaPerVolume()
 	perHeat := p.DensityKgM3 * l / d
 	mean := perHeat * (l/((d+2)*p.ConductivityWmK) + 1/h)
 	return Excess{
-		wkg * perHeat * (l/(2*p.ConductivityWmK) + 1/h),
-		wkg * mean,
+		State{perHeat * (l/(2*p.ConductivityWmK) + 1/h), mean, perHeat / h},
 		p.SpecificHeat * mean,
+		p.SpecificHeat,
 	}
 }
 
-// After is the excess of core and mean, K, the given seconds after its beginning.
-func (e Excess) After(seconds float64) (coreK, meanK float64) {
+// After is the excess in K that a body comes to from another one in the given seconds, when it makes
+// wkg W/kg all the while. No place warms faster than one that loses nothing.
+func (e Excess) After(from State, wkg, seconds float64) State {
 	if math.IsInf(e.tau, 1) {
-		return math.NaN(), math.NaN()
+		return State{math.NaN(), math.NaN(), math.NaN()}
 	}
 	share := -math.Expm1(-math.Max(seconds, 0) / e.tau)
-	return e.coreK * share, e.meanK * share
+	most := wkg * math.Max(seconds, 0) / e.cp
+	to := func(was, inTheEnd float64) float64 {
+		return was + math.Min((wkg*inTheEnd-was)*share, most)
+	}
+	s := State{
+		CoreC:    to(from.CoreC, e.inTheEnd.CoreC),
+		MeanC:    to(from.MeanC, e.inTheEnd.MeanC),
+		SurfaceC: to(from.SurfaceC, e.inTheEnd.SurfaceC),
+	}
+	s.CoreC, s.SurfaceC = math.Max(s.CoreC, s.MeanC), math.Min(s.SurfaceC, s.MeanC)
+	return s
 }
 
-// InTheEnd is the excess of the core that the body comes to, K.
-func (e Excess) InTheEnd() float64 { return e.coreK }
+// InTheEnd is the excess of the core that a body comes to which makes wkg W/kg, K.
+func (e Excess) InTheEnd(wkg float64) float64 { return wkg * e.inTheEnd.CoreC }

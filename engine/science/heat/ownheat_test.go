@@ -97,7 +97,8 @@ func TestOwnHeatTable(t *testing.T) {
 			row["unit"],
 		)
 	}
-	t.Logf("inside %d of %d, high end over low end %.2f", inside, all, OwnHeatFactor*OwnHeatFactor)
+	t.Logf("points: own heat: %d of %d inside, high end over low end %.2f",
+		inside, all, OwnHeatFactor*OwnHeatFactor)
 	if all != 6 {
 		t.Errorf("%d rows", all)
 	}
@@ -140,40 +141,46 @@ func TestOwnExcess(t *testing.T) {
 		v.Start(float64(b.Shape)+1, b.Half[0], doughProperties, 20)
 		v.SetOwnHeat(q, even)
 		v.Stage(20, h)
-		e := OwnExcess(q, b, doughProperties, h)
+		e := OwnExcess(b, doughProperties, h)
 		seconds := draw("hours", 0.2, 12) * 3600
-		core, mean := e.After(seconds)
+		got := e.After(State{}, q, seconds)
 		s := v.Advance(seconds)
-		if math.Abs(s.MeanC-20-mean) > 0.05*mean+0.02 ||
-			math.Abs(s.CoreC-20-core) > 0.15*e.InTheEnd()+0.02 {
-			t.Fatalf("core %g, mean %g; closed %g, %g", s.CoreC-20, s.MeanC-20, core, mean)
+		if math.Abs(s.MeanC-20-got.MeanC) > 0.05*got.MeanC+0.02 ||
+			math.Abs(s.CoreC-20-got.CoreC) > 0.1*e.InTheEnd(q)+0.02 ||
+			math.Abs(s.SurfaceC-20-got.SurfaceC) > 0.1*e.InTheEnd(q)+0.02 {
+			t.Fatalf("%+v; closed %+v", s, got)
 		}
 		s = v.Advance(1e7)
-		if core, mean = e.After(1e8); math.Abs(s.CoreC-20-core) > 0.01*core ||
-			math.Abs(s.MeanC-20-mean) > 0.01*mean {
-			t.Fatalf(
-				"in the end core %g, mean %g; closed %g, %g",
-				s.CoreC-20,
-				s.MeanC-20,
-				core,
-				mean,
-			)
+		if got = e.After(got, q, 1e8); math.Abs(s.CoreC-20-got.CoreC) > 0.01*got.CoreC ||
+			math.Abs(s.MeanC-20-got.MeanC) > 0.01*got.MeanC ||
+			math.Abs(s.SurfaceC-20-got.SurfaceC) > 0.02*got.SurfaceC {
+			t.Fatalf("in the end %+v; closed %+v", s, got)
+		}
+		// When the yeast stops, the excess decays.
+		v.SetOwnHeat(0, even)
+		s, got = v.Advance(seconds), e.After(got, 0, seconds)
+		if math.Abs(s.MeanC-20-got.MeanC) > 0.08*e.InTheEnd(q)+0.02 {
+			t.Fatalf("without heat %+v; closed %+v", s, got)
 		}
 	})
 	kilo := BowlOf(0.001/1.1, 0.066)
 	q, _ := OwnHeat(1, 0.6)
-	e := OwnExcess(q.Mid, kilo, doughProperties, 7)
-	core, mean := e.After(3 * 3600)
-	near(t, "a kilogram, core", core, 1.46, 0.05)
-	near(t, "a kilogram, mean", mean, 1.28, 0.05)
-	near(t, "at once", first2(e.After(0)), 0, 0)
-	near(t, "before", first2(e.After(-5)), 0, 0)
-	if core, _ := OwnExcess(1, kilo, doughProperties, 0).After(60); !math.IsNaN(core) {
-		t.Errorf("insulated: %g", core)
+	e := OwnExcess(kilo, doughProperties, 7)
+	got := e.After(State{}, q.Mid, 3*3600)
+	near(t, "a kilogram, core", got.CoreC, 1.46, 0.05)
+	near(t, "a kilogram, mean", got.MeanC, 1.28, 0.05)
+	for _, seconds := range []float64{0, -5} {
+		if got := e.After(State{}, 1, seconds); got != (State{}) {
+			t.Errorf("after %g s: %+v", seconds, got)
+		}
 	}
+	if got := OwnExcess(kilo, doughProperties, 0).After(State{}, 1, 60); !math.IsNaN(got.CoreC) {
+		t.Errorf("insulated: %g", got.CoreC)
+	}
+	// A tub loses nothing from its middle at first.
+	tub := OwnExcess(BowlOf(0.1, 0.5), doughProperties, 7)
+	near(t, "100 kg, core", tub.After(State{}, 1, 1800).CoreC, 1800/doughProperties.SpecificHeat, 1e-9)
 }
-
-func first2(a, _ float64) float64 { return a }
 
 func TestOwnHeatIsSilent(t *testing.T) {
 	for _, yeast := range []float64{-0.1, 6.1, math.NaN(), math.Inf(1)} {

@@ -174,7 +174,7 @@ func (v *Volumes) TimeTo(p Point, targetC, within float64) float64 {
 		return math.Inf(1)
 	}
 	c := *v
-	return timeTo(&c, func(c *Volumes, dt float64) float64 {
+	return Passes(c, func(c *Volumes, dt float64) float64 {
 		if dt > 0 {
 			c.step(dt, mostHalvings)
 		}
@@ -194,24 +194,25 @@ func (v *Volumes) slowest() float64 {
 	return mass * v.cp * resistance
 }
 
-// timeTo follows a course by steps that lengthen to a twelfth of the time gone by, the first of
-// them first, s, until it passes targetC. The step in which it does is gone through again in
-// eighths, and the course is straight in the last.
-func timeTo[C any](
-	c *C,
+// Passes is the time from now, s and at most within, at which a course passes targetC; +Inf when it
+// does not. step moves the course on and gives its temperature. Steps lengthen to a twelfth of the
+// time gone by, the first of them first, s. The one in which the course passes is gone through again
+// in eighths, and the course is straight in the last.
+func Passes[C any](
+	c C,
 	step func(c *C, dt float64) float64,
 	first, targetC, within float64,
 ) float64 {
-	was := step(c, 0)
+	was := step(&c, 0)
 	if was == targetC {
 		return 0
 	}
 	above := was > targetC
 	at, parts := 0.0, 1.0
 	for dt := first; at < within; {
-		before := *c
+		before := c
 		dt = math.Min(dt, within-at)
-		now := step(c, dt)
+		now := step(&c, dt)
 		switch {
 		case now > targetC == above && now != targetC:
 			was = now
@@ -220,7 +221,7 @@ func timeTo[C any](
 				dt = math.Max(first, at/12)
 			}
 		case parts == 1:
-			*c = before
+			c = before
 			parts = 8
 			dt /= parts
 		default:

@@ -7,6 +7,11 @@ type State struct {
 	CoreC, MeanC, SurfaceC float64
 }
 
+// Plus adds the excess of a body's own heat, K, to its temperatures.
+func (s State) Plus(excess State) State {
+	return State{s.CoreC + excess.CoreC, s.MeanC + excess.MeanC, s.SurfaceC + excess.SurfaceC}
+}
+
 // Point is a place of a State.
 type Point uint8
 

@@ -575,7 +575,7 @@ func BenchmarkVolumes(b *testing.B) {
 	for _, c := range []struct {
 		name   string
 		source Curve
-	}{{"plain", Curve{}}, {"fermenting", FermentationCurve(0.8)}} {
+	}{{"plain", Curve{}}, {"fermenting", fermenting(0.8)}} {
 		b.Run(c.name, func(b *testing.B) {
 			b.ReportAllocs()
 			var v Volumes

@@ -116,6 +116,7 @@ func TestPublishedKeeping(t *testing.T) {
 			t.Errorf("%s: %v", r["item"], e)
 		}
 	}
+	t.Logf("points: mould-free days: %d of %d inside, high end over low end up to 6", held, all)
 	if held != 15 || all != 16 {
 		t.Errorf("%d of %d rows inside", held, all)
 	}

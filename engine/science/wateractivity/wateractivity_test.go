@@ -205,13 +205,14 @@ func mixture(t *testing.T, r map[string]string) Solution {
 // Every published point lies in the estimate of its class, every published range holds the middle
 // within the row's tolerance, and the middle is the figure expected of the equation (computed).
 func TestPublishedMixtures(t *testing.T) {
-	held, all := map[string]int{}, map[string]int{}
+	held, all, width := map[string]int{}, map[string]int{}, map[string]float64{}
 	for _, r := range rows(t, "water-activity-mixtures.csv") {
 		e, silent := Estimate(mixture(t, r), classOf(t, r["class"]))
 		if silent != "" {
 			t.Fatalf("%s: %s", r["item"], silent)
 		}
 		all[r["class"]]++
+		width[r["class"]] = max(width[r["class"]], e.High-e.Low)
 		inside := true
 		if r["aw"] != "" {
 			inside = e.Contains(number(t, r["aw"]))
@@ -240,6 +241,10 @@ func TestPublishedMixtures(t *testing.T) {
 		if !(e.Low <= e.Mid && e.Mid <= e.High && e.High <= 1) {
 			t.Errorf("%s: %v", r["item"], e)
 		}
+	}
+	for class := range all {
+		t.Logf("points: water activity of %s: %d of %d inside, %.2f wide at most", class, held[class],
+			all[class], width[class])
 	}
 	for class, n := range map[string]int{"syrup": 8, "jam": 3, "ganache": 4, "custard": 3, "crumb": 2} {
 		if all[class] != n || held[class] != n {
