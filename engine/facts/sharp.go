@@ -62,6 +62,9 @@ func (s *Sheet) areStepsSharp(p *formula.Part) bool {
 		if step.Uses != nil && step.Verb.Fills() && !s.isPartSharp(step.Uses) {
 			return false
 		}
+		if !step.IsSettled() {
+			return false
+		}
 		if step.Time.Set && !step.Time.IsPoint() || !step.Time.Set && step.Verb.Waits() {
 			return false
 		}

@@ -9,6 +9,7 @@ import (
 	"forebake/engine/formula"
 	"forebake/engine/kitchen"
 	"forebake/engine/safety"
+	"forebake/engine/source"
 )
 
 // Sheet computes the facts of one formula in one kitchen, each once.
@@ -275,17 +276,26 @@ type version struct {
 	formula *formula.Formula
 	kitchen *kitchen.Kitchen
 	pinned  bool
+	of      int // the span that it is a reading of, those of the kitchen behind; -1 for several
 }
 
 // spanning is what a sheet keeps of the settings that are open or ranges.
 type spanning struct {
 	known    bool // the rest is that of the formula at hand
 	spans    []formula.Span
+	kitchen  []kitchen.Span
 	open     bool // one of them is open, so that the formula as it stands is no reading
 	tooMany  bool
 	readings []*version
 	pool     []*version
 	inner    bool // the sheet is that of a reading
+	moves    []moves
+}
+
+// moves is what the readings of one span, all else being alike, make of a figure.
+type moves struct {
+	seen, moved bool
+	first       Value
 }
 
 // spread works out the readings of the formula at hand, once.
@@ -297,8 +307,13 @@ func (s *Sheet) spread() []*version {
 	sp.known, sp.open, sp.tooMany = true, false, false
 	sp.readings = sp.readings[:0]
 	sp.spans = s.Formula.Spans()
-	kitchens := s.Kitchen.Spans()
-	total := len(kitchens)
+	sp.kitchen = s.Kitchen.Spans(s.Formula.HasTin)
+	kitchens := 0
+	for i := range sp.kitchen {
+		sp.open = sp.open || sp.kitchen[i].Open
+		kitchens += len(sp.kitchen[i].Readings)
+	}
+	total := kitchens
 	for i := range sp.spans {
 		sp.open = sp.open || sp.spans[i].Open
 		total += len(sp.spans[i].Readings)
@@ -321,13 +336,13 @@ func (s *Sheet) spread() []*version {
 		product = min(product*len(sp.spans[i].Readings), mostReadings+1)
 	}
 	pick := slices.Clone(usual)
-	if len(sp.spans) > 1 && product+len(kitchens) <= mostReadings {
+	if len(sp.spans) > 1 && product+kitchens <= mostReadings {
 		for n := range product {
 			for i := range sp.spans {
 				size := len(sp.spans[i].Readings)
 				pick[i], n = n%size, n/size
 			}
-			s.addReading(pick, s.Kitchen)
+			s.addReading(pick, s.Kitchen, -1)
 		}
 	} else {
 		for i := range sp.spans {
@@ -337,35 +352,37 @@ func (s *Sheet) spread() []*version {
 				}
 				copy(pick, usual)
 				pick[i] = k
-				s.addReading(pick, s.Kitchen)
+				s.addReading(pick, s.Kitchen, i)
 			}
 		}
 		if len(sp.spans) > 1 { // all at their low, all at their high ends
 			for i := range pick {
 				pick[i] = 0
 			}
-			s.addReading(pick, s.Kitchen)
+			s.addReading(pick, s.Kitchen, -1)
 			for i := range pick {
 				pick[i] = len(sp.spans[i].Readings) - 1
 			}
-			s.addReading(pick, s.Kitchen)
+			s.addReading(pick, s.Kitchen, -1)
 		}
 	}
 	copy(pick, usual)
-	for _, k := range kitchens {
-		s.addReading(pick, k)
+	for i := range sp.kitchen {
+		for _, k := range sp.kitchen[i].Readings {
+			s.addReading(pick, k, len(sp.spans)+i)
+		}
 	}
 	return sp.readings
 }
 
-func (s *Sheet) addReading(pick []int, k *kitchen.Kitchen) {
+func (s *Sheet) addReading(pick []int, k *kitchen.Kitchen, of int) {
 	sp := &s.spanning
 	n := len(sp.readings)
 	if n == len(sp.pool) {
 		sp.pool = append(sp.pool, &version{sheet: &Sheet{}})
 	}
 	r := sp.pool[n]
-	r.formula, r.kitchen, r.pinned = s.Formula.Copy(), k, false
+	r.formula, r.kitchen, r.pinned, r.of = s.Formula.Copy(), k, false, of
 	for i, which := range pick {
 		if which >= 0 {
 			sp.spans[i].Readings[which](r.formula)
@@ -428,9 +445,11 @@ func (s *Sheet) over(f *Fact, x Subject, base Value) (v Value, spread bool) {
 		return base, false // no range of a figure changes a word that a rule reads
 	}
 	v = base
+	clear(sp.moves)
 	for _, r := range readings {
 		r.pin(s)
 		one := r.sheet.Value(f, r.in(x))
+		sp.note(r.of, one)
 		if one.Absent && !base.Absent && !sp.open {
 			continue // an end of a range that cannot be reckoned takes nothing from the range that can
 		}
@@ -459,15 +478,49 @@ func (s *Sheet) over(f *Fact, x Subject, base Value) (v Value, spread bool) {
 		v.Mid = math.NaN()
 	}
 	if !base.Absent && (v.Lo != v.Hi || spread) {
-		for i := range sp.spans {
-			if sp.spans[i].Open {
-				v.Need = &figure.Need{What: sp.spans[i].String(), Place: sp.spans[i].Place}
-				break
-			}
+		if what, at, ok := sp.firstOpen(); ok {
+			v.Need = &figure.Need{What: what + ", as one figure", Place: at}
 		}
 	}
 	if v.Need == nil && v.Absent {
 		v.Need = &figure.Need{What: "one figure for each range", Place: s.Formula.Place}
 	}
 	return v, spread
+}
+
+// firstOpen names the first setting that is open and moves the figure at hand, of the formula or of
+// its kitchen.
+func (sp *spanning) firstOpen() (what string, at source.Place, ok bool) {
+	// Where the readings of none alone move it, the first that is open stands for all.
+	for _, any := range [...]bool{false, true} {
+		for i := range sp.spans {
+			if sp.spans[i].Open && (any || i < len(sp.moves) && sp.moves[i].moved) {
+				return sp.spans[i].What, sp.spans[i].Place, true
+			}
+		}
+		for i := range sp.kitchen {
+			n := len(sp.spans) + i
+			if sp.kitchen[i].Open && (any || n < len(sp.moves) && sp.moves[n].moved) {
+				return sp.kitchen[i].What, sp.kitchen[i].Place, true
+			}
+		}
+	}
+	return "", source.Place{}, false
+}
+
+// note keeps whether the readings of a span tell different things.
+func (sp *spanning) note(of int, v *Value) {
+	if of < 0 || !sp.open {
+		return
+	}
+	for of >= len(sp.moves) {
+		sp.moves = append(sp.moves, moves{})
+	}
+	m := &sp.moves[of]
+	if !m.seen {
+		m.seen, m.first = true, *v
+		return
+	}
+	m.moved = m.moved || m.first.Absent != v.Absent || m.first.Lo != v.Lo || m.first.Hi != v.Hi ||
+		!slices.Equal(m.first.Words, v.Words)
 }

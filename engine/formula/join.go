@@ -254,8 +254,13 @@ func (rd *reader) grams(in *Ingredient, a Amount) Mass {
 		return Mass{}
 	}
 	per, unit, key := in.Item.Density, "volume", "density = \"1.0 g/ml\""
+	span := in.Item.PerMl
 	if a.Kind == quantity.Count {
 		per, unit, key = in.Item.Piece, "piece", "piece = \"50 g\""
+		span = in.Item.PerPiece
+	}
+	if span != (Interval{}) {
+		return Mass{FixedG: a.Interval.Mul(span)}
 	}
 	if per == 0 {
 		rd.Fault(a.Place,

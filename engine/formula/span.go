@@ -1,6 +1,10 @@
 package formula
 
 import (
+	"fmt"
+	"slices"
+
+	"forebake/engine/family"
 	"forebake/engine/figure"
 	"forebake/engine/quantity"
 	"forebake/engine/source"
@@ -71,10 +75,19 @@ func (s *Step) same(f *Formula) *Step {
 	return nil
 }
 
-// Spans lists the settings of all steps that are open or ranges.
+// Spans lists the settings that are open or ranges, but for amounts, times and temperatures of
+// ingredients that are ranges: those are followed as ranges everywhere.
 func (f *Formula) Spans() []Span {
-	var out []Span
+	out := slices.Clone(f.open)
+	if n := f.Makes.Number; n.Set {
+		out = append(out, Span{"makes", n.Place, false, ends(n.Interval, func(f *Formula, x float64) {
+			f.Makes.Pieces = x
+		})})
+	}
 	for _, p := range f.Parts {
+		for _, in := range p.Ingredients {
+			out = append(out, in.settings()...)
+		}
 		for _, s := range p.Steps {
 			for _, o := range s.Open {
 				if o.spans == nil {
@@ -155,6 +168,12 @@ func (s *Step) ranges() []Span {
 		}
 	}
 	if s.Form != nil {
+		if list := corners(s.Form.Sides, func(s *Step, box [3]float64) {
+			one := *s.Form
+			one.Brick, s.Form = box, &one
+		}); list != nil {
+			out = append(out, Span{s.Verb.Name, s.Place, false, at(s, list)})
+		}
 		add(s.Form.MM, func(s *Step, iv Interval) {
 			one := *s.Form
 			one.MM, s.Form = iv, &one
@@ -178,6 +197,85 @@ func (s *Step) ranges() []Span {
 		}
 	}
 	return out
+}
+
+// ends makes the two narrowings of a range.
+func ends(iv Interval, set func(*Formula, float64)) []Narrowing {
+	return []Narrowing{
+		func(f *Formula) { set(f, iv.Lo) }, func(f *Formula) { set(f, iv.Hi) },
+	}
+}
+
+// corners sets a brick to each corner of its ranges; nil where no side is a range.
+func corners(sides [3]Interval, set func(*Step, [3]float64)) []func(*Step) {
+	if sides[0].IsPoint() && sides[1].IsPoint() && sides[2].IsPoint() {
+		return nil
+	}
+	var out []func(*Step)
+	for _, box := range figure.Corners(sides) {
+		out = append(out, func(s *Step) { set(s, box) })
+	}
+	return out
+}
+
+// settings lists the settings of an ingredient that are open, and the ranges that no figure
+// follows as a range: those of its item, in the house, and its DE.
+func (in *Ingredient) settings() []Span {
+	var out []Span
+	here := func(list []func(*Ingredient)) []Narrowing {
+		narrow := make([]Narrowing, len(list))
+		for i, set := range list {
+			narrow[i] = func(f *Formula) {
+				for _, other := range f.Parts[in.Part.Serial].Ingredients {
+					if other.Serial == in.Serial {
+						set(other)
+					}
+				}
+			}
+		}
+		return narrow
+	}
+	for _, o := range in.Open {
+		out = append(out, Span{fmt.Sprintf("%s of %q", o.Name, in.Name), in.Place, true, here(o.spans(in))})
+	}
+	if in.DE != nil && !in.DE.IsPoint() {
+		var list []func(*Ingredient)
+		for _, x := range [...]float64{in.DE.Lo, in.DE.Hi} {
+			list = append(list, func(in *Ingredient) {
+				one := *in.DE
+				one.Interval, in.DE = figure.Point(x), &one
+			})
+		}
+		out = append(out, Span{"de of " + in.Name, in.Place, false, here(list)})
+	}
+	if in.Item == nil || len(in.Item.Readings) == 0 || in.isLater() {
+		return out
+	}
+	var list []Narrowing
+	for _, reading := range in.Item.Readings {
+		list = append(list, func(f *Formula) {
+			for _, p := range f.Parts {
+				for _, other := range p.Ingredients {
+					if other.Item == in.Item {
+						other.Item = reading
+					}
+				}
+			}
+		})
+	}
+	return append(out, Span{in.Item.Open, in.Place, in.Item.Open != "", list})
+}
+
+// isLater reports whether an earlier ingredient of the formula is the same item.
+func (in *Ingredient) isLater() bool {
+	for _, p := range in.Part.Formula.Parts {
+		for _, other := range p.Ingredients {
+			if other.Item == in.Item {
+				return other != in
+			}
+		}
+	}
+	return false
 }
 
 // What may stand for an open setting: from the least to the most that a kitchen knows, with the
@@ -212,6 +310,16 @@ var (
 	anyMass    = []float64{10, 45, 80, 250, 500, 1000, 3000}
 	anyCount   = []float64{1, 2, 6, 12, 30, 100, 400}
 	anyRise    = []float64{1.1, 1.8, 2.5, 4}
+
+	anyProtein   = []float64{5, 8.5, 9.5, 11, 12, 13, 15, 20}
+	anyHydration = []float64{30, 60, 100, 150, 200}
+	anyDE        = []float64{lowestDE, 42, highestDE}
+	anyForm      = []string{"", "melted", "cold cubes", "cooked", "whole", "ground", "puree", "chopped"}
+	anyHeld      = []float64{0, 0.5, 1}
+	anyPH        = []float64{2, 3.5, 4.1, 4.4, 4.8, 5.3, 6.5, 8}
+	anyActivity  = []float64{0.5, 0.7, 0.84, 0.87, 0.89, 0.91, 0.94, 0.98, 1}
+	anyDays      = []float64{0.1, 0.5, 1, 2, 4, 8, 30, 365}
+	anyHour      = []float64{0, 6, 12, 18}
 )
 
 // point is a figure as if it had been written.
@@ -371,5 +479,168 @@ func (p *Part) holds(other *Part) bool {
 	return look(p)
 }
 
-// String tells a span for messages.
-func (x *Span) String() string { return x.What + ", as one figure" }
+// openParts and openFormula are the settings of a part and of a formula for which "?" may stand,
+// each with what may stand there.
+var openParts = map[string]func(p *Part, at source.Place) []func(*Part){
+	"ph": func(_ *Part, at source.Place) []func(*Part) {
+		return readings(anyPH, at, func(p *Part) *Given { return &p.PH })
+	},
+	"water_activity": func(_ *Part, at source.Place) []func(*Part) {
+		return readings(anyActivity, at, func(p *Part) *Given { return &p.WaterActivity })
+	},
+}
+
+// readings are the readings that may be taken of a part, and none.
+func readings(list []float64, at source.Place, field func(*Part) *Given) []func(*Part) {
+	out := []func(*Part){func(p *Part) { *field(p) = Given{} }}
+	for _, x := range list {
+		out = append(out, func(p *Part) { *field(p) = plainNumber(x, at) })
+	}
+	return out
+}
+
+// openPart keeps that a setting of a part is "?".
+func (f *Formula) openPart(p *Part, key string, at source.Place) {
+	list := openParts[key](p, at)
+	narrow := make([]Narrowing, len(list))
+	for i, set := range list {
+		narrow[i] = func(f *Formula) { set(f.Parts[p.Serial]) }
+	}
+	f.open = append(f.open, Span{fmt.Sprintf("%s of %q", key, p.Name), at, true, narrow})
+}
+
+var openFormula = map[string]func(at source.Place) []Narrowing{
+	"family": func(source.Place) []Narrowing {
+		out := []Narrowing{func(f *Formula) { f.Family = nil }}
+		for _, name := range family.Names() {
+			if one, ok := family.Find(name); ok {
+				out = append(out, func(f *Formula) { f.Family = one })
+			}
+		}
+		return out
+	},
+	"makes": func(at source.Place) []Narrowing {
+		out := []Narrowing{func(f *Formula) { f.Makes = Makes{} }}
+		for _, n := range anyCount {
+			out = append(out, func(f *Formula) { f.Makes = Makes{Place: at, Pieces: n} })
+		}
+		for _, g := range anyMass {
+			out = append(out, func(f *Formula) {
+				f.Makes = Makes{Place: at, Total: settled(at, g, quantity.Mass)}
+			})
+		}
+		return out
+	},
+	"start": func(at source.Place) []Narrowing {
+		out := []Narrowing{func(*Formula) {}}
+		for _, h := range anyHour {
+			out = append(out, func(f *Formula) { f.Start = settled(at, 60*h, quantity.Time) })
+		}
+		return out
+	},
+	"keep": func(at source.Place) []Narrowing {
+		out := []Narrowing{func(*Formula) {}}
+		for _, d := range anyDays {
+			out = append(out, func(f *Formula) { f.Keep = settled(at, 1440*d, quantity.Time) })
+		}
+		return out
+	},
+}
+
+// settled is a figure of a formula as if it had been written.
+func settled(at source.Place, x float64, kind quantity.Kind) Given {
+	return point(&Step{Place: at}, x, kind)
+}
+
+// openKey keeps that a setting of a formula is "?".
+func (f *Formula) openKey(key string, at source.Place) {
+	f.open = append(f.open, Span{key, at, true, openFormula[key](at)})
+}
+
+// IsSettled reports whether every setting of a step is one figure; its time, its place and its
+// target are told apart by the callers.
+func (s *Step) IsSettled() bool {
+	if len(s.Open) > 0 || s.OpenOwn {
+		return false
+	}
+	for _, g := range [...]*Given{s.Count, s.Pieces, s.Slice, s.Wide} {
+		if g != nil && !g.IsPoint() {
+			return false
+		}
+	}
+	if s.Form != nil && (!s.Form.MM.IsPoint() || !s.Form.Each.IsPoint()) {
+		return false
+	}
+	return s.Reading == nil ||
+		s.Reading.Temp.IsPoint() && s.Reading.Rise.IsPoint() && s.Reading.After.IsPoint()
+}
+
+// What may stand for "?" in the options of ingredients.
+
+func temps(*Ingredient) []func(*Ingredient) {
+	return lines(anyTarget, quantity.Temperature, func(in *Ingredient, g Given) { in.Temp = g })
+}
+
+func strains(*Ingredient) []func(*Ingredient) {
+	return words(Strains, func(in *Ingredient, word string) { in.Strain = word })
+}
+
+func proteins(*Ingredient) []func(*Ingredient) {
+	return lines(anyProtein, quantity.Percent, func(in *Ingredient, g Given) { in.Protein = &g })
+}
+
+func hydrations(*Ingredient) []func(*Ingredient) {
+	return lines(anyHydration, quantity.Percent, func(in *Ingredient, g Given) { in.Hydration = &g })
+}
+
+func des(*Ingredient) []func(*Ingredient) {
+	return lines(anyDE, quantity.Percent, func(in *Ingredient, g Given) { in.DE = &g })
+}
+
+func forms(*Ingredient) []func(*Ingredient) {
+	return words(anyForm, func(in *Ingredient, word string) { in.Form = word })
+}
+
+func reserves(*Ingredient) []func(*Ingredient) {
+	var out []func(*Ingredient)
+	for _, share := range anyHeld {
+		out = append(out, func(in *Ingredient) {
+			in.Held = in.Grams.Times(figure.Point(share))
+			g := settled(in.Place, in.Held.Grams(in.Part.FlourG).Hi, quantity.Mass)
+			in.Reserve = &g
+		})
+	}
+	return out
+}
+
+func notes(*Ingredient) []func(*Ingredient) {
+	return words([]string{"?"}, func(in *Ingredient, word string) { in.Note = word })
+}
+
+func lines(list []float64, kind quantity.Kind, set func(*Ingredient, Given)) []func(*Ingredient) {
+	out := make([]func(*Ingredient), len(list))
+	for i, x := range list {
+		out[i] = func(in *Ingredient) { set(in, settled(in.Place, x, kind)) }
+	}
+	return out
+}
+
+func words(list []string, set func(*Ingredient, string)) []func(*Ingredient) {
+	out := make([]func(*Ingredient), len(list))
+	for i, word := range list {
+		out[i] = func(in *Ingredient) { set(in, word) }
+	}
+	return out
+}
+
+// HasTin reports whether a step puts the formula into that tin.
+func (f *Formula) HasTin(name string) bool {
+	for _, p := range f.Parts {
+		for _, s := range p.Steps {
+			if s.Tin != "" && sameName(s.Tin, name) {
+				return true
+			}
+		}
+	}
+	return false
+}

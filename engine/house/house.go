@@ -13,6 +13,7 @@ import (
 
 	"github.com/hashicorp/hcl/v2/hclsyntax"
 
+	"forebake/engine/figure"
 	"forebake/engine/finding"
 	"forebake/engine/formula"
 	"forebake/engine/kitchen"
@@ -371,76 +372,8 @@ func (h *House) readIngredient(r *reading.Reader, b *hclsyntax.Block) {
 	}
 	item.Name, item.Aliases = name, nil
 	before := item
-	percent := func(key string, to *float64) {
-		a := attr[key]
-		if a == nil {
-			return
-		}
-		g, ok := r.Quantity(a.Expr, quantity.Of(quantity.Percent)|quantity.AllowZero, key)
-		if ok && (!g.IsPoint() || g.Lo > 100) {
-			r.Fault(g.Place, "%s: one figure between 0 and 100 %%", key)
-		} else if ok {
-			*to = g.Lo
-		}
-	}
-	percent("water", &item.Water)
-	percent("protein", &item.Protein)
-	percent("fat", &item.Fat)
-	percent("sugar", &item.Sugars)
-	percent("salt", &item.Salt)
-	percent("alcohol", &item.Alcohol)
-	flour := 100 * item.Flour
-	percent("flour", &flour)
-	item.Flour = flour / 100
-	item.Ash += item.Salt - before.Salt
-	if attr["carbohydrate"] != nil {
-		percent("carbohydrate", &item.Carbohydrate)
-	} else {
-		// The sum stays 100 g: carbohydrate by difference takes the
-		// change first, then water.
-		rest := 100 - (item.Water + item.Protein + item.Fat + item.Ash + item.Alcohol)
-		item.Carbohydrate = max(0, rest)
-		if rest < 0 && attr["water"] == nil {
-			item.Water = max(0, item.Water+rest)
-		}
-	}
-	if item.Sugars != before.Sugars {
-		scaleSugars(&item, before)
-	}
-	sum := item.Water + item.Protein + item.Fat + item.Carbohydrate + item.Ash + item.Alcohol
-	if sum > 102 {
-		r.Fault(at, "ingredient %q adds up to %s of 100 g: check its figures", name,
-			quantity.Format(sum, "g"))
-	}
-	if item.Sugars > item.Carbohydrate+2 {
-		r.Fault(at, "ingredient %q has more sugar (%s) than carbohydrate (%s): check its figures",
-			name, quantity.Format(item.Sugars, "%"), quantity.Format(item.Carbohydrate, "%"))
-	}
-	if a := attr["density"]; a != nil {
-		if text, tat, ok := r.Text(a.Expr, "density"); ok {
-			if x, good := perUnit(text, "g/ml"); good && x > 0.05 && x < 3 {
-				item.Density = x
-			} else {
-				r.Fault(tat, "density: write grams per millilitre: \"0.95 g/ml\"")
-			}
-		}
-	}
-	if a := attr["piece"]; a != nil {
-		if g, ok := r.Quantity(a.Expr, quantity.Of(quantity.Mass), "piece"); ok {
-			item.Piece = g.Lo
-		}
-	}
-	if a := attr["price"]; a != nil {
-		if text, tat, ok := r.Text(a.Expr, "price"); ok {
-			if x, good := perUnit(text, "per kg"); good {
-				item.Price = larder.Price{PerKg: x, Known: true}
-			} else if x, good := perUnit(text, "per piece"); good && item.Piece > 0 {
-				item.Price = larder.Price{PerKg: x / item.Piece * 1000, Known: true}
-			} else {
-				r.Fault(tat, "price: write it per weight: \"9.20 per kg\"")
-			}
-		}
-	}
+	read := label{reader: r, attr: attr, name: name, at: at, before: before}
+	item = read.item()
 	places := []source.Place{at}
 	if a := attr["aliases"]; a != nil {
 		var aliasesAt []source.Place
@@ -460,6 +393,7 @@ func (h *House) readIngredient(r *reading.Reader, b *hclsyntax.Block) {
 			h.keepAllergens(r.Place(a.NameRange), &item, &before, because)
 		}
 	}
+	alike(&item)
 	if !mayBear(r, h.Larder, &item, places) {
 		return
 	}
@@ -587,12 +521,12 @@ func readAllergens(r *reading.Reader, e hclsyntax.Expression, item *larder.Item)
 	}
 }
 
-// perUnit reads a number followed by a fixed unit: "9.20 per kg".
-func perUnit(text, unit string) (float64, bool) {
+// perUnit reads a number or a range followed by a fixed unit: "9.20 per kg".
+func perUnit(text, unit string) (figure.Interval, bool) {
 	number, ok := strings.CutSuffix(strings.ToLower(strings.Join(strings.Fields(text), " ")), unit)
 	if !ok {
-		return 0, false
+		return figure.Interval{}, false
 	}
 	q, fault := quantity.Read(strings.TrimSpace(number)+" g", quantity.Of(quantity.Mass))
-	return q.Lo, fault == nil && q.IsPoint()
+	return q.Interval, fault == nil
 }

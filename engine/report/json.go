@@ -24,8 +24,15 @@ type (
 		Unchecked []jsonUnchecked `json:"unchecked"`
 		Loosened  []jsonLoosened  `json:"loosened"`
 		Findings  []jsonFinding   `json:"findings"`
+		Assumed   []jsonAssumed   `json:"assumed"`
 		Notices   []string        `json:"notices"`
 		Totals    jsonTotals      `json:"totals"`
+	}
+	jsonAssumed struct {
+		File    string   `json:"file"`
+		Formula string   `json:"formula"`
+		Line    int      `json:"line"`
+		Assumed []string `json:"assumed"`
 	}
 	jsonCaution struct {
 		Text    string `json:"text"`
@@ -108,11 +115,13 @@ type jsonObject struct {
 	run      jsonRun
 	cautions *Cautions
 	found    *Found
+	assumed  []finding.Assumed
 }
 
 func newJSON(out io.Writer, _ Options) Writer {
 	return &jsonObject{out: out, run: jsonRun{Cautions: []jsonCaution{}, Unread: []jsonUnread{},
-		Unchecked: []jsonUnchecked{}, Loosened: []jsonLoosened{}, Findings: []jsonFinding{}, Notices: []string{}}}
+		Unchecked: []jsonUnchecked{}, Loosened: []jsonLoosened{}, Findings: []jsonFinding{},
+		Assumed: []jsonAssumed{}, Notices: []string{}}}
 }
 
 func (j *jsonObject) Begin(h Head) { j.run.Version = h.Version }
@@ -146,6 +155,8 @@ func (j *jsonObject) Loosened(list []finding.Loosened) {
 
 func (j *jsonObject) Findings(f *Found) { j.found = f }
 
+func (j *jsonObject) Assumed(list []finding.Assumed) { j.assumed = list }
+
 func (j *jsonObject) Notices(list []string) { j.run.Notices = append(j.run.Notices, list...) }
 
 func (j *jsonObject) Totals(t finding.Totals) { j.run.Totals = totalsJSON(t) }
@@ -160,6 +171,13 @@ func (j *jsonObject) End() error {
 		jsonList{"  ", "findings", func(yield func(any) bool) {
 			for _, f := range j.found.All() {
 				yield(findingJSON(f))
+			}
+		}},
+		jsonList{"  ", "assumed", func(yield func(any) bool) {
+			for i := range j.assumed {
+				if a := &j.assumed[i]; len(a.List) > 0 {
+					yield(jsonAssumed{a.File, a.Formula, a.Line, assumptions(a)})
+				}
 			}
 		}})
 }

@@ -203,6 +203,14 @@ func (p *markdownPage) putFindings(f *Found) {
 	}
 }
 
+func (p *markdownPage) Assumed(list []finding.Assumed) {
+	p.later(func() {
+		if line := assumedLine(list); line != "" {
+			fmt.Fprintf(p, "%s\n\n", markdown(line))
+		}
+	})
+}
+
 func (p *markdownPage) Notices(list []string) { p.later(func() { p.putNotices(list) }) }
 
 func (p *markdownPage) putNotices(list []string) {

@@ -145,6 +145,12 @@ func (b lines) Findings(f *Found) {
 	}
 }
 
+func (b lines) Assumed(list []finding.Assumed) {
+	if line := assumedLine(list); line != "" {
+		fmt.Fprintf(b, "forebake: %s\n", source.Safe(line))
+	}
+}
+
 func (b lines) Notices(list []string) {
 	for _, n := range list {
 		fmt.Fprintf(b, "forebake: %s\n", source.Safe(n))

@@ -150,6 +150,7 @@ type sarif struct {
 	loosened  []finding.Loosened
 	found     *Found
 	notices   []string
+	assumed   string
 	totals    finding.Totals
 
 	rules []sarifRule
@@ -168,6 +169,7 @@ func (s *sarif) SetAside(list []*finding.Finding)   { s.setAside = list }
 func (s *sarif) Unchecked(list []finding.Unchecked) { s.unchecked = list }
 func (s *sarif) Loosened(list []finding.Loosened)   { s.loosened = list }
 func (s *sarif) Findings(f *Found)                  { s.found = f }
+func (s *sarif) Assumed(list []finding.Assumed)     { s.assumed = assumedLine(list) }
 func (s *sarif) Notices(list []string)              { s.notices = list }
 func (s *sarif) Totals(t finding.Totals)            { s.totals = t }
 
@@ -218,6 +220,10 @@ func (s *sarif) notifications() []sarifNotification {
 			maxResults,
 			folded(left),
 		)}})
+	}
+	if s.assumed != "" {
+		out = append(out, sarifNotification{Level: "note",
+			Message: sarifText{Text: plainText(s.assumed)}})
 	}
 	for _, n := range s.notices {
 		out = append(out, sarifNotification{Message: sarifText{Text: plainText(n)}, Level: "note"})

@@ -25,6 +25,7 @@ type File struct {
 	Models []*formula.Formula
 
 	cautions []*finding.Caution
+	assumed  []finding.Assumed
 	problems source.Problems // that are in the file itself
 	house    source.Problems // that are in its house
 	skipped  bool            // found in a folder, and no formula file
@@ -71,11 +72,33 @@ func (w *worker) file(in Input) File {
 	}
 	for _, f := range list {
 		w.formula(f, &out)
+		out.assumed = append(out.assumed, assumedOf(f, in.Name))
 	}
 	if len(out.Findings) > rule.MaxFindings {
 		return File{Input: in, House: out.House, problems: source.Problems{{Place: list[0].Place,
 			Text: fmt.Sprintf("more than %d findings in one file; give its formulas files of "+
 				"their own, or see with check --timing which rule looks at so much", rule.MaxFindings)}}}
+	}
+	return out
+}
+
+// assumedOf is what is taken for the settings that a formula does not write.
+func assumedOf(f *formula.Formula, file string) finding.Assumed {
+	out := finding.Assumed{File: file, Formula: f.Name, Line: f.Place.Line()}
+	for _, one := range f.Assumed() {
+		out.List = append(out.List, finding.Assumption(one))
+	}
+	return out
+}
+
+// kitchenAssumed is what is taken for the figures that the kitchen of a house does not write.
+func kitchenAssumed(l *Loaded) finding.Assumed {
+	out := finding.Assumed{}
+	if l.House.File != nil {
+		out.File = l.House.File.Name
+	}
+	for _, one := range l.House.Kitchen.Assumed() {
+		out.List = append(out.List, finding.Assumption{What: "kitchen", Of: one})
 	}
 	return out
 }

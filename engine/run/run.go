@@ -129,6 +129,7 @@ func (r *Result) add(f *File) {
 	r.Findings = append(r.Findings, f.Findings...)
 	r.Cautions = append(r.Cautions, f.cautions...)
 	r.Formulas = append(r.Formulas, f.Formulas...)
+	r.Assumed = append(r.Assumed, f.assumed...)
 	r.Totals.Formulas = len(r.Formulas)
 	if f.House == nil {
 		r.Problems = append(r.Problems, f.house...)
@@ -138,6 +139,7 @@ func (r *Result) add(f *File) {
 	r.Totals.Rules = max(r.Totals.Rules, len(f.House.Rules.Rules))
 	if !slices.Contains(r.houses, f.House) {
 		r.houses = append(r.houses, f.House)
+		r.Assumed = append(r.Assumed, kitchenAssumed(f.House))
 		r.Notices = append(r.Notices, f.House.Rules.Notices...)
 		sort.Strings(r.Notices)
 	}
