@@ -8,6 +8,7 @@ import (
 	"io"
 	"iter"
 	"math"
+	"runtime"
 	"strings"
 	"unicode/utf16"
 
@@ -247,24 +248,127 @@ func writeInto(w io.Writer, object any, lists ...jsonList) error {
 			return fmt.Errorf("no empty list %q in the object to write", l.key)
 		}
 		out.WriteString(before + mark)
-		between, end := "", ""
-		l.items(func(item any) bool {
-			text, fault := indented(item, l.indent+"  ")
-			if fault != nil {
-				err = fault
-			}
-			out.WriteString(between + "\n" + l.indent + "  " + strings.TrimSuffix(text, "\n"))
-			between, end = ",", "\n"+l.indent
-			return true
-		})
-		if err != nil {
-			return err
+		some, fault := writeItems(out, l)
+		if fault != nil {
+			return fault
 		}
-		out.WriteString(end + "]")
+		if some {
+			out.WriteString("\n" + l.indent)
+		}
+		out.WriteString("]")
 		rest = after
 	}
 	out.WriteString(rest)
 	return out.Flush()
+}
+
+// itemsAtOnce is how many items of a list one worker lays out at a time.
+const itemsAtOnce = 64
+
+// chunk is some items of a list, laid out by a worker.
+type chunk struct {
+	items []any
+	text  bytes.Buffer
+	err   error
+	done  chan struct{}
+}
+
+// writeItems writes the items of a list in their order; some reports whether there are any. They
+// are laid out on all processors, a few at a time: the report of a large collection takes as long
+// as its check.
+func writeItems(out *bufio.Writer, l jsonList) (some bool, err error) {
+	crew := max(1, runtime.GOMAXPROCS(0))
+	work, order := make(chan *chunk, crew), make(chan *chunk, 2*crew)
+	for range crew {
+		go func() {
+			for c := range work {
+				c.err = layOut(&c.text, c.items, l.indent+"  ")
+				close(c.done)
+			}
+		}()
+	}
+	spare := make(chan *chunk, 4*crew) // written, and to be filled anew
+	fresh := func() *chunk {
+		select {
+		case c := <-spare:
+			c.items, c.done = c.items[:0], make(chan struct{})
+			c.text.Reset()
+			return c
+		default:
+			return &chunk{done: make(chan struct{})}
+		}
+	}
+	go func() {
+		next := fresh()
+		hand := func() {
+			order <- next
+			work <- next
+			next = fresh()
+		}
+		l.items(func(item any) bool {
+			if next.items = append(next.items, item); len(next.items) == itemsAtOnce {
+				hand()
+			}
+			return true
+		})
+		if len(next.items) > 0 {
+			hand()
+		}
+		close(work)
+		close(order)
+	}()
+	for c := range order {
+		<-c.done
+		if c.err != nil && err == nil {
+			err = c.err
+		}
+		if some {
+			out.WriteString(",")
+		}
+		some = true
+		out.Write(c.text.Bytes())
+		clear(c.items)
+		select {
+		case spare <- c:
+		default:
+		}
+	}
+	return some, err
+}
+
+// layOut writes items with commas between them, each on lines of its own.
+func layOut(out *bytes.Buffer, items []any, indent string) error {
+	var b bytes.Buffer
+	e := json.NewEncoder(&b)
+	e.SetEscapeHTML(false)
+	e.SetIndent(indent, "  ")
+	for i, item := range items {
+		b.Reset()
+		if err := e.Encode(item); err != nil {
+			return err
+		}
+		if i > 0 {
+			out.WriteString(",")
+		}
+		out.WriteString("\n" + indent)
+		text := bytes.TrimSuffix(b.Bytes(), []byte("\n"))
+		if isPlain(text) {
+			out.Write(text)
+		} else {
+			out.WriteString(escaped(string(text)))
+		}
+	}
+	return nil
+}
+
+// isPlain reports whether a text holds only line ends and what every terminal shows as it is.
+func isPlain(text []byte) bool {
+	for _, c := range text {
+		if (c < ' ' || c > '~') && c != '\n' {
+			return false
+		}
+	}
+	return true
 }
 
 // WriteJSON writes indented JSON. Characters that control a terminal are written as JSON escapes;

@@ -266,6 +266,9 @@ func (s *sarif) describe() {
 		}
 	}
 	for _, f := range s.found.All() {
+		if _, has := s.index[f.Rule]; has {
+			continue
+		}
 		r := plainRule(f.Rule, sarifLevels[f.Level.String()], f.Why, "Source: "+f.Source+".",
 			source.Safe(f.Pack))
 		r.Properties.Pack = source.Safe(f.Pack)
