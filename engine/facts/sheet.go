@@ -266,9 +266,34 @@ func (s *Sheet) OpenAmounts(n *figure.Need) []*formula.Ingredient {
 // An open setting spans every value that may stand there, and a range spans itself. A figure is
 // reckoned on a sheet of its own for each reading of them, and spans what comes out.
 
-// mostReadings bounds the sheets of one formula. Beyond it a figure of an open setting is not
-// known at all.
-const mostReadings = 64
+// mostReadings bounds the sheets of one formula, fewestReadings the same of a formula with more than
+// largeReading entries. Beyond it a figure of an open setting is not known at all.
+const (
+	mostReadings   = 64
+	fewestReadings = 4
+	largeReading   = 2000 // ingredients and steps that are read in all sheets together
+)
+
+// most is how many readings of the formula at hand are followed.
+func (s *Sheet) most() int {
+	entries := max(1, s.Formula.Ingredients+s.Formula.Steps)
+	return max(fewestReadings, min(mostReadings, largeReading/entries))
+}
+
+// Readings is about how many sheets stand beside that of a formula for the settings that are open or
+// ranges: its figures cost so many times as much.
+func Readings(f *formula.Formula, k *kitchen.Kitchen) int {
+	total := 0
+	for _, span := range f.Spans() {
+		total += len(span.Readings)
+	}
+	for _, span := range k.Spans(f.HasTin) {
+		total += len(span.Readings)
+	}
+	s := Sheet{}
+	s.Formula = f
+	return min(total, s.most())
+}
 
 // version is the formula and the kitchen with one figure for each open or ranged setting.
 type version struct {
@@ -300,7 +325,7 @@ type moves struct {
 
 // spread works out the readings of the formula at hand, once.
 func (s *Sheet) spread() []*version {
-	sp := &s.spanning
+	sp, most := &s.spanning, s.most()
 	if sp.known || sp.inner {
 		return sp.readings
 	}
@@ -321,7 +346,7 @@ func (s *Sheet) spread() []*version {
 	if total == 0 {
 		return nil
 	}
-	if total > mostReadings {
+	if total > most {
 		sp.tooMany = true
 	}
 	usual := make([]int, len(sp.spans))
@@ -333,10 +358,10 @@ func (s *Sheet) spread() []*version {
 	}
 	product := 1
 	for i := range sp.spans {
-		product = min(product*len(sp.spans[i].Readings), mostReadings+1)
+		product = min(product*len(sp.spans[i].Readings), most+1)
 	}
 	pick := slices.Clone(usual)
-	if len(sp.spans) > 1 && product+kitchens <= mostReadings {
+	if len(sp.spans) > 1 && product+kitchens <= most {
 		for n := range product {
 			for i := range sp.spans {
 				size := len(sp.spans[i].Readings)
@@ -345,16 +370,6 @@ func (s *Sheet) spread() []*version {
 			s.addReading(pick, s.Kitchen, -1)
 		}
 	} else {
-		for i := range sp.spans {
-			for k := range sp.spans[i].Readings {
-				if len(sp.readings) >= mostReadings {
-					break
-				}
-				copy(pick, usual)
-				pick[i] = k
-				s.addReading(pick, s.Kitchen, i)
-			}
-		}
 		if len(sp.spans) > 1 { // all at their low, all at their high ends
 			for i := range pick {
 				pick[i] = 0
@@ -365,6 +380,19 @@ func (s *Sheet) spread() []*version {
 			}
 			s.addReading(pick, s.Kitchen, -1)
 		}
+		if sp.tooMany && !sp.open {
+			s.addGroups(pick, (most-len(sp.readings))/2)
+		}
+		for i := range sp.spans {
+			for k := range sp.spans[i].Readings {
+				if len(sp.readings) >= most {
+					break
+				}
+				copy(pick, usual)
+				pick[i] = k
+				s.addReading(pick, s.Kitchen, i)
+			}
+		}
 	}
 	copy(pick, usual)
 	for i := range sp.kitchen {
@@ -373,6 +401,26 @@ func (s *Sheet) spread() []*version {
 		}
 	}
 	return sp.readings
+}
+
+// addGroups adds readings in which so many groups of ranges stand at their low and their high ends
+// in turn, where there are too many ranges for each to have its turn alone.
+func (s *Sheet) addGroups(pick []int, groups int) {
+	for g := range max(1, groups) {
+		for _, high := range [...]bool{false, true} {
+			for i := range pick {
+				switch {
+				case i%max(1, groups) != g:
+					pick[i] = -1
+				case high:
+					pick[i] = len(s.spanning.spans[i].Readings) - 1
+				default:
+					pick[i] = 0
+				}
+			}
+			s.addReading(pick, s.Kitchen, -1)
+		}
+	}
 }
 
 func (s *Sheet) addReading(pick []int, k *kitchen.Kitchen, of int) {

@@ -75,7 +75,7 @@ func (s *Step) same(f *Formula) *Step {
 	return nil
 }
 
-// Spans lists the settings that are open or ranges, but for amounts, times and temperatures of
+// Spans lists the settings that are open or ranges, but for open amounts and for temperatures of
 // ingredients that are ranges: those are followed as ranges everywhere.
 func (f *Formula) Spans() []Span {
 	out := slices.Clone(f.open)
@@ -222,6 +222,23 @@ func corners(sides [3]Interval, set func(*Step, [3]float64)) []func(*Step) {
 // follows as a range: those of its item, in the house, and its DE.
 func (in *Ingredient) settings() []Span {
 	var out []Span
+	if g := in.Grams; in.Amount.Set && !in.Amount.IsPoint() && g.FixedG.IsFinite() {
+		var list []Narrowing
+		for _, end := range [...]func(Interval) float64{
+			func(iv Interval) float64 { return iv.Lo }, func(iv Interval) float64 { return iv.Hi },
+		} {
+			list = append(list, func(f *Formula) {
+				for _, other := range f.Parts[in.Part.Serial].Ingredients {
+					if other.Serial == in.Serial {
+						other.Amount.Interval = figure.Point(end(other.Amount.Interval))
+						other.Grams = Mass{figure.Point(end(g.FixedG)), figure.Point(end(g.PerFlour))}
+					}
+				}
+				f.sum()
+			})
+		}
+		out = append(out, Span{"amount of " + in.Name, in.Place, false, list})
+	}
 	here := func(list []func(*Ingredient)) []Narrowing {
 		narrow := make([]Narrowing, len(list))
 		for i, set := range list {

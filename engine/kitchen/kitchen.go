@@ -63,19 +63,18 @@ type figureKey struct {
 	name     string
 	field    func(*Kitchen) *reading.Given
 	anything []float64
-	followed bool // as a range, wherever it is read
 }
 
 var figureKeys = []figureKey{
-	{"room", func(k *Kitchen) *reading.Given { return &k.Room }, []float64{-10, 10, 18, 24, 30, 38, 50}, true},
-	{"fridge", func(k *Kitchen) *reading.Given { return &k.Fridge }, []float64{-5, 2, 4.5, 6, 9, 14, 20}, true},
-	{"freezer", func(k *Kitchen) *reading.Given { return &k.Freezer }, []float64{-90, -25, -18, -10, 0}, true},
-	{"altitude", func(k *Kitchen) *reading.Given { return &k.Altitude }, []float64{0, 600, 1500, 3000, 6000}, false},
-	{"scale", func(k *Kitchen) *reading.Given { return &k.Scale }, []float64{0.01, 0.1, 1, 5, 50, 1000}, false},
-	{"bowl", func(k *Kitchen) *reading.Given { return &k.Bowl }, []float64{100, 1000, 5000, 20000, 1e6}, false},
-	{"bench", func(k *Kitchen) *reading.Given { return &k.BenchLength }, []float64{300, 700, 1200, 2400, 10000}, false},
-	{"bench", func(k *Kitchen) *reading.Given { return &k.BenchWidth }, []float64{200, 400, 700, 1200, 5000}, false},
-	{"friction", func(k *Kitchen) *reading.Given { return &k.Friction }, []float64{0, 2, 5, 9, 14, 20}, false},
+	{"room", func(k *Kitchen) *reading.Given { return &k.Room }, []float64{-10, 10, 18, 24, 30, 38, 50}},
+	{"fridge", func(k *Kitchen) *reading.Given { return &k.Fridge }, []float64{-5, 2, 4.5, 6, 9, 14, 20}},
+	{"freezer", func(k *Kitchen) *reading.Given { return &k.Freezer }, []float64{-90, -25, -18, -10, 0}},
+	{"altitude", func(k *Kitchen) *reading.Given { return &k.Altitude }, []float64{0, 600, 1500, 3000, 6000}},
+	{"scale", func(k *Kitchen) *reading.Given { return &k.Scale }, []float64{0.01, 0.1, 1, 5, 50, 1000}},
+	{"bowl", func(k *Kitchen) *reading.Given { return &k.Bowl }, []float64{100, 1000, 5000, 20000, 1e6}},
+	{"bench", func(k *Kitchen) *reading.Given { return &k.BenchLength }, []float64{300, 700, 1200, 2400, 10000}},
+	{"bench", func(k *Kitchen) *reading.Given { return &k.BenchWidth }, []float64{200, 400, 700, 1200, 5000}},
+	{"friction", func(k *Kitchen) *reading.Given { return &k.Friction }, []float64{0, 2, 5, 9, 14, 20}},
 }
 
 // anyTin are tins that may stand for "?", length, width and height in mm.
@@ -83,8 +82,8 @@ var anyTin = [][3]float64{
 	{60, 60, 35}, {120, 80, 60}, {200, 100, 80}, {300, 100, 100}, {260, 260, 80}, {400, 130, 130},
 }
 
-// Spans gives the kitchen with one figure for each that is open, or a range that is not followed
-// as a range everywhere. Of the tins only those count that hasTin names.
+// Spans gives the kitchen with one figure for each that is open or a range. Of the tins only those
+// count that hasTin names.
 func (k *Kitchen) Spans(hasTin func(name string) bool) []Span {
 	var out []Span
 	for _, key := range figureKeys {
@@ -94,7 +93,7 @@ func (k *Kitchen) Spans(hasTin func(name string) bool) []Span {
 		switch {
 		case open:
 			list = key.anything
-		case !g.Set || g.IsPoint() || key.followed:
+		case !g.Set || g.IsPoint():
 			continue
 		}
 		one := Span{What: "the kitchen's " + key.name, Place: at, Open: open}
