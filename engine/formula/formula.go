@@ -35,7 +35,8 @@ type Formula struct {
 
 	Ingredients, Steps int // how many there are in all parts
 
-	open []Span // its own settings and those of its parts that are "?", to be decided
+	tins []string // names of the house's tins
+	open []Span   // its own settings and those of its parts that are "?", to be decided
 }
 
 // Makes is what the formula is meant to yield: "24 pieces", "2 loaves of 450 g", "1.8 kg".

@@ -54,7 +54,7 @@ var (
 // Read reads one formula block. It records every problem in r, and gives as much of the formula as
 // could be read. A formula with problems must not be judged.
 func Read(r *reading.Reader, b *hclsyntax.Block, opts Options) *Formula {
-	f := &Formula{}
+	f := &Formula{tins: opts.Tins}
 	rd := &reader{Reader: r, opts: opts, formula: f}
 	f.Name, f.Place = r.Label(b)
 	r.Known(b.Body, "a formula", FormulaKeys, KindNames)

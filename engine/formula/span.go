@@ -404,6 +404,13 @@ func init() {
 	}
 	optCount.spans = count(func(s *Step) **Given { return &s.Count }, anyCount, quantity.Count)
 	optPieces.spans = count(func(s *Step) **Given { return &s.Pieces }, anyCount, quantity.Count)
+	optTin.spans = func(s *Step) []func(*Step) {
+		out := []func(*Step){func(*Step) {}}
+		for _, name := range s.Part.Formula.tins {
+			out = append(out, func(s *Step) { s.Tin = name })
+		}
+		return out
+	}
 	optSlice.spans = count(func(s *Step) **Given { return &s.Slice }, anyLength, quantity.Length)
 	optWide.spans = count(func(s *Step) **Given { return &s.Wide }, anyWide, quantity.Length)
 	optTime.spans = func(*Step) []func(*Step) {
@@ -654,7 +661,7 @@ func words(list []string, set func(*Ingredient, string)) []func(*Ingredient) {
 func (f *Formula) HasTin(name string) bool {
 	for _, p := range f.Parts {
 		for _, s := range p.Steps {
-			if s.Tin != "" && sameName(s.Tin, name) {
+			if s.Tin != "" && sameName(s.Tin, name) || slices.Contains(s.Open, optTin) {
 				return true
 			}
 		}
