@@ -145,11 +145,9 @@ func (b lines) Findings(f *Found) {
 	}
 }
 
-func (b lines) Assumed(list []finding.Assumed) {
-	if line := assumedLine(list); line != "" {
-		fmt.Fprintf(b, "forebake: %s\n", source.Safe(line))
-	}
-}
+// Assumed prints nothing: an editor jumps from line to line, and these belong to none. The other
+// formats tell them.
+func (b lines) Assumed([]finding.Assumed) {}
 
 func (b lines) Notices(list []string) {
 	for _, n := range list {
