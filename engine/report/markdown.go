@@ -206,7 +206,7 @@ func (p *markdownPage) putFindings(f *Found) {
 func (p *markdownPage) Assumed(list []finding.Assumed) {
 	p.later(func() {
 		if line := assumedLine(list); line != "" {
-			fmt.Fprintf(p, "%s\n\n", markdown(line))
+			fmt.Fprintf(p, "%s\n\n", Markdown(line))
 		}
 	})
 }
