@@ -339,6 +339,14 @@ func rows() []row {
 			0,
 		}, // 3 MB of search each
 		{
+			"12 heavy files of ranges",
+			many(12, func(i int) string {
+				return strings.ReplaceAll(heavy(fmt.Sprint("heavy ", i)), `at = "fridge"`, `at = "2 to 5 C"`)
+			}),
+			[]string{"check", "."},
+			0,
+		},
+		{
 			"1 heavy file with its mends",
 			many(1, func(i int) string { return heavy("heavy") }),
 			[]string{"check", "."},
