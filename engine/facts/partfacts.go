@@ -789,6 +789,8 @@ var partFacts = []Fact{
 		Error:  errLive,
 		Settle: settleStep,
 		part:   (*part).LiveStaphMost,
+
+		harsher: func(a, b *Value) bool { return a.Absent && !b.Absent || a.Hi > b.Hi },
 	},
 	{
 		Name:   "live_level",
@@ -796,6 +798,8 @@ var partFacts = []Fact{
 		Means:  "what that rise calls for: note from 1 log, risk from 2, stop from 3; with raw milk from 0.5, 1 and 2; clear below",
 		Source: "three logs lead from 100/g to 10^5/g; toxin from 10^4/g: BC Centre for Disease Control (read); the steps are a judgement",
 		part:   (*part).LiveLevel,
+
+		harsher: func(a, b *Value) bool { return rung(a) > rung(b) },
 	},
 	{
 		Name:   "b_cereus_log",

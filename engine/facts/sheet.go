@@ -489,6 +489,16 @@ func (s *Sheet) over(f *Fact, x Subject, base Value) (v Value, spread bool) {
 		return base, false
 	}
 	sp := &s.spanning
+	if f.harsher != nil && !(sp.open && sp.tooMany) {
+		v = base
+		for _, r := range readings {
+			r.pin(s)
+			if one := r.sheet.Value(f, r.in(x)); f.harsher(one, &v) {
+				v = *one
+			}
+		}
+		return v, false
+	}
 	if f.advice || !sp.open && (f.Type == Text || f.Type == List) {
 		return base, false // no range of a figure changes a word that a rule reads
 	}
