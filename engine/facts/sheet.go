@@ -9,7 +9,6 @@ import (
 	"forebake/engine/formula"
 	"forebake/engine/kitchen"
 	"forebake/engine/safety"
-	"forebake/engine/source"
 )
 
 // Sheet computes the facts of one formula in one kitchen, each once.
@@ -536,8 +535,8 @@ func (s *Sheet) over(f *Fact, x Subject, base Value) (v Value, spread bool) {
 		v.Mid = math.NaN()
 	}
 	if !base.Absent && (v.Lo != v.Hi || spread) {
-		if what, at, ok := sp.firstOpen(); ok {
-			v.Need = &figure.Need{What: what + ", as one figure", Place: at}
+		if need := sp.firstOpen(); need != nil {
+			v.Need = need
 		}
 	}
 	if v.Need == nil && v.Absent {
@@ -546,24 +545,27 @@ func (s *Sheet) over(f *Fact, x Subject, base Value) (v Value, spread bool) {
 	return v, spread
 }
 
+// asOne stands behind the name of a setting that is to be settled.
+const asOne = ", as one figure"
+
 // firstOpen names the first setting that is open and moves the figure at hand, of the formula or of
 // its kitchen.
-func (sp *spanning) firstOpen() (what string, at source.Place, ok bool) {
+func (sp *spanning) firstOpen() *figure.Need {
 	// Where the readings of none alone move it, the first that is open stands for all.
 	for _, any := range [...]bool{false, true} {
 		for i := range sp.spans {
 			if sp.spans[i].Open && (any || i < len(sp.moves) && sp.moves[i].moved) {
-				return sp.spans[i].What, sp.spans[i].Place, true
+				return &figure.Need{What: sp.spans[i].What + asOne, Place: sp.spans[i].Place}
 			}
 		}
 		for i := range sp.kitchen {
 			n := len(sp.spans) + i
 			if sp.kitchen[i].Open && (any || n < len(sp.moves) && sp.moves[n].moved) {
-				return sp.kitchen[i].What, sp.kitchen[i].Place, true
+				return &figure.Need{What: sp.kitchen[i].What + asOne, Place: sp.kitchen[i].Place}
 			}
 		}
 	}
-	return "", source.Place{}, false
+	return nil
 }
 
 // note keeps whether the readings of a span tell different things.

@@ -1,18 +1,11 @@
 package report
 
 import (
-	"bufio"
-	"bytes"
-	"encoding/json"
-	"fmt"
 	"io"
-	"iter"
 	"math"
-	"runtime"
-	"strings"
-	"unicode/utf16"
 
 	"forebake/engine/finding"
+	"forebake/engine/jsontext"
 	"forebake/engine/source"
 )
 
@@ -163,18 +156,18 @@ func (j *jsonObject) Notices(list []string) { j.run.Notices = append(j.run.Notic
 func (j *jsonObject) Totals(t finding.Totals) { j.run.Totals = totalsJSON(t) }
 
 func (j *jsonObject) End() error {
-	return writeInto(j.out, j.run,
-		jsonList{"  ", "cautions", func(yield func(any) bool) {
+	return jsontext.WriteInto(j.out, j.run,
+		jsontext.List{Indent: "  ", Key: "cautions", Items: func(yield func(any) bool) {
 			for _, c := range j.cautions.List {
 				yield(cautionJSON(c))
 			}
 		}},
-		jsonList{"  ", "findings", func(yield func(any) bool) {
+		jsontext.List{Indent: "  ", Key: "findings", Items: func(yield func(any) bool) {
 			for _, f := range j.found.All() {
 				yield(findingJSON(f))
 			}
 		}},
-		jsonList{"  ", "assumed", func(yield func(any) bool) {
+		jsontext.List{Indent: "  ", Key: "assumed", Items: func(yield func(any) bool) {
 			for i := range j.assumed {
 				if a := &j.assumed[i]; len(a.List) > 0 {
 					yield(jsonAssumed{a.File, a.Formula, a.Line, assumptions(a)})
@@ -232,190 +225,6 @@ func findingJSON(f *finding.Finding) jsonFinding {
 		j.Facts = append(j.Facts, figureJSON(g))
 	}
 	return j
-}
-
-// jsonList is a list of a JSON object that is written item by item. The writer takes every item.
-type jsonList struct {
-	indent string // of its key
-	key    string
-	items  iter.Seq[any]
-}
-
-// writeInto writes an object as WriteJSON does, and fills in the items of its lists. The lists are
-// empty in the object, and named in their order.
-func writeInto(w io.Writer, object any, lists ...jsonList) error {
-	out := bufio.NewWriterSize(w, 1<<16)
-	rest, err := indented(object, "")
-	if err != nil {
-		return err
-	}
-	for _, l := range lists {
-		// No text of a file can hold a line end as it is, so this is the object's own.
-		mark := "\n" + l.indent + "\"" + l.key + "\": ["
-		before, after, ok := strings.Cut(rest, mark+"]")
-		if !ok {
-			return fmt.Errorf("no empty list %q in the object to write", l.key)
-		}
-		out.WriteString(before + mark)
-		some, fault := writeItems(out, l)
-		if fault != nil {
-			return fault
-		}
-		if some {
-			out.WriteString("\n" + l.indent)
-		}
-		out.WriteString("]")
-		rest = after
-	}
-	out.WriteString(rest)
-	return out.Flush()
-}
-
-// itemsAtOnce is how many items of a list one worker lays out at a time.
-const itemsAtOnce = 64
-
-// chunk is some items of a list, laid out by a worker.
-type chunk struct {
-	items []any
-	text  bytes.Buffer
-	err   error
-	done  chan struct{}
-}
-
-// writeItems writes the items of a list in their order; some reports whether there are any. They
-// are laid out on all processors, a few at a time: the report of a large collection takes as long
-// as its check.
-func writeItems(out *bufio.Writer, l jsonList) (some bool, err error) {
-	crew := max(1, runtime.GOMAXPROCS(0))
-	work, order := make(chan *chunk, crew), make(chan *chunk, 2*crew)
-	for range crew {
-		go func() {
-			for c := range work {
-				c.err = layOut(&c.text, c.items, l.indent+"  ")
-				close(c.done)
-			}
-		}()
-	}
-	spare := make(chan *chunk, 4*crew) // written, and to be filled anew
-	fresh := func() *chunk {
-		select {
-		case c := <-spare:
-			c.items, c.done = c.items[:0], make(chan struct{})
-			c.text.Reset()
-			return c
-		default:
-			return &chunk{done: make(chan struct{})}
-		}
-	}
-	go func() {
-		next := fresh()
-		hand := func() {
-			order <- next
-			work <- next
-			next = fresh()
-		}
-		l.items(func(item any) bool {
-			if next.items = append(next.items, item); len(next.items) == itemsAtOnce {
-				hand()
-			}
-			return true
-		})
-		if len(next.items) > 0 {
-			hand()
-		}
-		close(work)
-		close(order)
-	}()
-	for c := range order {
-		<-c.done
-		if c.err != nil && err == nil {
-			err = c.err
-		}
-		if some {
-			out.WriteString(",")
-		}
-		some = true
-		out.Write(c.text.Bytes())
-		clear(c.items)
-		select {
-		case spare <- c:
-		default:
-		}
-	}
-	return some, err
-}
-
-// layOut writes items with commas between them, each on lines of its own.
-func layOut(out *bytes.Buffer, items []any, indent string) error {
-	var b bytes.Buffer
-	e := json.NewEncoder(&b)
-	e.SetEscapeHTML(false)
-	e.SetIndent(indent, "  ")
-	for i, item := range items {
-		b.Reset()
-		if err := e.Encode(item); err != nil {
-			return err
-		}
-		if i > 0 {
-			out.WriteString(",")
-		}
-		out.WriteString("\n" + indent)
-		text := bytes.TrimSuffix(b.Bytes(), []byte("\n"))
-		if isPlain(text) {
-			out.Write(text)
-		} else {
-			out.WriteString(escaped(string(text)))
-		}
-	}
-	return nil
-}
-
-// isPlain reports whether a text holds only line ends and what every terminal shows as it is.
-func isPlain(text []byte) bool {
-	for _, c := range text {
-		if (c < ' ' || c > '~') && c != '\n' {
-			return false
-		}
-	}
-	return true
-}
-
-// WriteJSON writes indented JSON. Characters that control a terminal are written as JSON escapes;
-// all others stay readable.
-func WriteJSON(w io.Writer, v any) error { return writeInto(w, v) }
-
-func indented(v any, prefix string) (string, error) {
-	var b bytes.Buffer
-	e := json.NewEncoder(&b)
-	e.SetEscapeHTML(false)
-	e.SetIndent(prefix, "  ")
-	if err := e.Encode(v); err != nil {
-		return "", err
-	}
-	return escaped(b.String()), nil
-}
-
-// escaped replaces every character that source.Safe refuses by its JSON escape.
-func escaped(s string) string {
-	var b strings.Builder
-	for _, line := range strings.SplitAfter(s, "\n") {
-		text := strings.TrimSuffix(line, "\n")
-		if source.Safe(text) == text {
-			b.WriteString(line)
-			continue
-		}
-		for _, r := range text {
-			if one := string(r); source.Safe(one) == one {
-				b.WriteString(one)
-				continue
-			}
-			for _, unit := range utf16.Encode([]rune{r}) {
-				fmt.Fprintf(&b, "\\u%04x", unit)
-			}
-		}
-		b.WriteString(line[len(text):])
-	}
-	return b.String()
 }
 
 func figureJSON(g *finding.Figure) jsonFigure {

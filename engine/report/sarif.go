@@ -11,6 +11,7 @@ import (
 	"strings"
 
 	"forebake/engine/finding"
+	"forebake/engine/jsontext"
 	"forebake/engine/source"
 )
 
@@ -189,8 +190,8 @@ func (s *sarif) End() error {
 	// The long lists are written item by item: as one text those of a large collection would take
 	// ten times the memory of the check.
 	const indent = "      "
-	return writeInto(s.out, sarifLog{sarifSchema, "2.1.0", []sarifRun{run}},
-		jsonList{indent + "  ", "cautions", func(yield func(any) bool) {
+	return jsontext.WriteInto(s.out, sarifLog{sarifSchema, "2.1.0", []sarifRun{run}},
+		jsontext.List{Indent: indent + "  ", Key: "cautions", Items: func(yield func(any) bool) {
 			for _, c := range s.cautions.List {
 				yield(
 					jsonCaution{
@@ -201,7 +202,7 @@ func (s *sarif) End() error {
 				)
 			}
 		}},
-		jsonList{indent, "results", s.results})
+		jsontext.List{Indent: indent, Key: "results", Items: s.results})
 }
 
 // notifications gives the files that could not be read, which are in no result, and the notices.
