@@ -185,14 +185,19 @@ var mayKnow = map[string][]string{
 		"engine/source",
 	}, // the search; no house and no report, so that a change is proven by the judge and by nothing else
 	"engine/layout": nil, // lines and columns; no formula
+	"engine/jsontext": {
+		"engine/source",
+	}, // JSON with long lists, whatever they hold
 	"engine/report": {
 		"engine/finding",
+		"engine/jsontext",
 		"engine/layout",
 		"engine/source",
 	}, // prints findings; a format must not be able to change an answer
 	"engine/page": {
 		"engine/finding",
 		"engine/layout",
+		"engine/jsontext",
 		"engine/report",
 		"engine/source",
 	}, // the pages of the other verbs, laid out as the formats are

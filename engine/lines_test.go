@@ -23,6 +23,7 @@ var tables = map[string]string{
 	"engine/larder/table.go":     "generated from larder.csv",
 	"engine/formula/verbs.go":    "one row a step verb",
 	"engine/formula/options.go":  "one row an option",
+	"engine/formula/open.go":     "one entry an option: what may stand for ?",
 	"engine/formula/ways.go":     "one row a way",
 	"engine/formula/places.go":   "one row a place",
 	"engine/facts/partfacts.go":  "one entry a figure of a part",

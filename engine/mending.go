@@ -196,7 +196,7 @@ func (r *MendResult) Write() error {
 // asks for some 300.
 const (
 	mendBudget  = 400_000 // of mend, for one formula
-	checkBudget = 120_000 // of the mends of a check, for all formulas
+	checkBudget = 54_000  // of the mends of a check, for all formulas
 	mostForOne  = 14_000  // of them for one formula
 	leastForOne = 2_000   // with less, a search finds too little to be told
 )

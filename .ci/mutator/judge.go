@@ -32,6 +32,34 @@ func byKey(findings []outside.Finding) answers {
 	return out
 }
 
+// rungs are the ends of names of rules that answer one question at three levels: the harsher speaks
+// where the milder falls silent.
+var rungs = []string{"-stop", "-risk", "-note"}
+
+// rungOf gives what the rungs of one question have in common in their names.
+func rungOf(rule string) (string, bool) {
+	for _, end := range rungs {
+		if stem, ok := strings.CutSuffix(rule, end); ok {
+			return stem, true
+		}
+	}
+	return "", false
+}
+
+// onRung finds the harshest answer that other rungs of a finding's question give of its subject.
+func (after answers) onRung(f outside.Finding) (outside.Finding, bool) {
+	stem, ok := rungOf(f.Rule)
+	if !ok {
+		return outside.Finding{}, false
+	}
+	for _, end := range rungs {
+		for _, g := range after[subjectKey{f.Formula, stem + end, f.Subject}] {
+			return g, true
+		}
+	}
+	return outside.Finding{}, false
+}
+
 // still finds what became of a finding: the answer at its line, else one of the same rule and
 // subject at a line that had none before. Several steps of a part share a subject.
 func (after answers) still(f outside.Finding, before answers) (outside.Finding, bool) {
@@ -83,13 +111,16 @@ type known struct {
 //   - An ingredient's line taken out makes another food. Its row counts what is flagged no more, and
 //     looks for crashes; no answer there can be a violation.
 //   - A finding that stands at the removed setting itself: its subject is gone.
-//   - A removed wish (makes, keep, family, core, to, reserve): its rule has no yardstick left. Not so
-//     for food safety: the food is there, whatever is wanted of it.
+//   - A removed wish (makes, family, core, to, reserve, pieces): its rule has no yardstick left, since
+//     it holds what is wanted against what comes out. Not so for food safety: the food is there,
+//     whatever is wanted of it.
 //   - A removed figure of a house's ingredient: like says what holds then, and it is written.
-//   - A default that README states, where the report says that it was assumed. Where it does not say
-//     so, the answer counts as unsaid, which is a violation.
-//   - A removed reading in a text with slips: a reading may speak against the model there, and it is
-//     believed over the model. Without it the model's answer stands. In a text as written, no excuse.
+//   - A setting for which something is taken where it is not written (README names them), where the
+//     report says more of what it assumed than before. Where it does not say so, the answer counts as
+//     unsaid, which is a violation.
+//   - A removed reading in a text with slips, also a pH or a water activity: a reading may speak
+//     against the model there, and it is believed over the model. Without it the model's answer
+//     stands. In a text as written, no excuse.
 func compare(before, after *outside.Answer, k known) verdict {
 	var v verdict
 	b, a := byKey(before.Findings), byKey(after.Findings)
@@ -98,6 +129,13 @@ func compare(before, after *outside.Answer, k known) verdict {
 			continue
 		}
 		g, ok := a.still(f, b)
+		if !ok {
+			g, ok = a.onRung(f)
+			if ok && k.change == "narrowed" {
+				v.opposite = append(v.opposite, harsher(g, f)...)
+				continue
+			}
+		}
 		if ok {
 			if k.change != "narrowed" && g.Flagged() &&
 				outside.Severity(g.Level) < outside.Severity(f.Level) {
@@ -116,7 +154,7 @@ func compare(before, after *outside.Answer, k known) verdict {
 			v.excused++
 		case k.change == "removed" && k.group == "house ingredient":
 			v.excused++
-		case k.change == "removed" && k.group == "reading" && k.slips:
+		case k.change == "removed" && (k.group == "reading" || k.group == "part figure") && k.slips:
 			v.model++
 		case k.change == "removed" && !k.house && within(f, k):
 			v.excused++
@@ -136,6 +174,10 @@ func compare(before, after *outside.Answer, k known) verdict {
 			if !g.Definite() {
 				continue
 			}
+			if h, ok := b.onRung(g); ok { // told above, or a rung of a range that was harsher
+				v.opposite = append(v.opposite, harsher(g, h)...)
+				continue
+			}
 			if _, ok := b.still(g, a); !ok {
 				v.opposite = append(
 					v.opposite,
@@ -145,6 +187,15 @@ func compare(before, after *outside.Answer, k known) verdict {
 		}
 	}
 	return v
+}
+
+// harsher tells an answer at a point that is harsher than that of the range around it. A milder one
+// is no fault: the rungs of food safety take the careful end of what is not known.
+func harsher(point, over outside.Finding) []string {
+	if outside.Severity(point.Level) <= outside.Severity(over.Level) {
+		return nil
+	}
+	return []string{tell(point, over.Level+" over the range, "+point.Level+" at the point")}
 }
 
 // within reports whether a finding stands at the setting that was removed.

@@ -783,13 +783,17 @@ func (bn *bench) houseJobs(list []*base) ([]job, error) {
 	return jobs, nil
 }
 
-// stated are the settings for which README states a default.
+// stated are the settings for which README says what is taken where they are not written.
 func stated(s site) bool {
 	switch s.group {
 	case "kitchen figure":
 		return s.key != "code" // the strictest code stands for none: nothing may turn clear by it
 	case "step option":
-		return s.key == "chill at" || s.key == "freeze at"
+		return strings.HasSuffix(s.key, " at")
+	case "ingredient option":
+		return s.key == "temp" || s.key == "protein" || s.key == "hydration"
+	case "formula figure":
+		return s.key == "keep"
 	}
 	return false
 }

@@ -38,11 +38,11 @@ func isVerb(key string) bool {
 // wishes are what the baker wants or does, and not what is known.
 var wishes = map[string]bool{
 	"makes":   true,
-	"keep":    true,
 	"family":  true,
 	"core":    true,
 	"to":      true,
 	"reserve": true,
+	"pieces":  true,
 }
 
 // ownFigures are the keys of a house's ingredient that hold a figure.

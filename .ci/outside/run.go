@@ -74,6 +74,16 @@ func NewProgram(path string) (*Program, error) {
 	return &Program{Path: full, Timeout: 2 * time.Minute}, nil
 }
 
+// report is what is read of the JSON of a check.
+type report struct {
+	Findings []Finding
+	Totals   struct{ Formulas int }
+	Assumed  []struct {
+		File    string
+		Assumed []string
+	}
+}
+
 var complaint = regexp.MustCompile(`(?m)^([^\s:]+\.hcl):\d+`)
 
 // Check judges files, given by name below dir, in one run. Where the run crashes, or where the
@@ -92,10 +102,7 @@ func (p *Program) Check(dir string, files []string, formulas map[string]int) map
 	cmd.Stdout, cmd.Stderr = &stdout, &stderr
 	err := cmd.Run()
 
-	var report struct {
-		Findings []Finding
-		Totals   struct{ Formulas int }
-	}
+	var report report
 	var exit *exec.ExitError
 	crashed := ""
 	switch {
@@ -160,7 +167,7 @@ func (p *Program) Check(dir string, files []string, formulas map[string]int) map
 			a.Findings = append(a.Findings, f)
 		}
 	}
-	countAssumed(stdout.Bytes(), out)
+	report.countAssumed(out)
 	return out
 }
 
@@ -183,35 +190,12 @@ func about(name string, out map[string]*Answer) []*Answer {
 	return all
 }
 
-// countAssumed counts the entries of a file that say that something was assumed, wherever in the
-// JSON they stand.
-func countAssumed(text []byte, out map[string]*Answer) {
-	if !bytes.Contains(text, []byte("assum")) {
-		return
-	}
-	var all any
-	if json.Unmarshal(text, &all) != nil {
-		return
-	}
-	var walk func(any)
-	walk = func(x any) {
-		switch x := x.(type) {
-		case []any:
-			for _, item := range x {
-				walk(item)
-			}
-		case map[string]any:
-			if name, ok := x["file"].(string); ok && out[name] != nil {
-				for key, v := range x {
-					if s, ok := v.(string); ok && key != "why" && key != "source" && strings.Contains(s, "assum") {
-						out[name].Assumed++
-					}
-				}
-			}
-			for _, item := range x {
-				walk(item)
-			}
+// countAssumed counts what a report says was assumed: of a formula for its file, of a kitchen for
+// all files that its house stands beside or above.
+func (r *report) countAssumed(out map[string]*Answer) {
+	for _, a := range r.Assumed {
+		for _, answer := range about(filepath.ToSlash(filepath.Clean(a.File)), out) {
+			answer.Assumed += len(a.Assumed)
 		}
 	}
-	walk(all)
 }

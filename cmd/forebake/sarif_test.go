@@ -286,8 +286,9 @@ func TestSARIFOfABrokenFile(t *testing.T) {
 		t.Errorf("status %d", status)
 	}
 	r := readSARIF(t, out.String()).Invocations[0]
-	if n := r.ToolExecutionNotifications; r.ExecutionSuccessful || len(n) != 1 ||
-		!strings.Contains(n[0].Message.Text, "has no unit") {
+	if n := r.ToolExecutionNotifications; r.ExecutionSuccessful || len(n) != 2 ||
+		!strings.Contains(n[0].Message.Text, "has no unit") ||
+		!strings.HasPrefix(n[1].Message.Text, "Assumed where nothing is written: ") {
 		t.Errorf("%+v", r)
 	}
 }

@@ -532,7 +532,9 @@ var schemas = map[string]object{
 			"mends": list{object{"text": filled, "trust": words{"exact", "searched", "taste"}}},
 			"doubt": yesOrNo, "food_safety": yesOrNo, "waived": orNull{object{"because": filled, "until": textOrNull, "by": filled}},
 		}},
-		"unread":    list{object{"file": isText, "line": whole, "column": whole, "text": filled}},
+		"unread": list{object{"file": isText, "line": whole, "column": whole, "text": filled}},
+		"assumed": list{object{"file": isText, "formula": isText, "line": whole,
+			"assumed": list{filled}}},
 		"notices":   list{filled},
 		"unchecked": list{object{"pack": filled, "text": filled, "by": filled}},
 		"loosened": list{

@@ -101,7 +101,10 @@ type Fact struct {
 	Kinds  []formula.Kind           // part facts: the kinds that have it; none for all
 	of     func(*formula.Verb) bool // the trait of the verbs that have it; nil for all
 	advice bool                     // it takes the careful end of every range itself, for a message
-	index  int                      // place in the catalogue of its subject; see Declare
+	// harsher reports whether one value of it is harsher than another, for a figure that takes the
+	// careful end of what is not known: of an open or ranged setting it is the harshest. Else nil.
+	harsher func(a, b *Value) bool
+	index   int // place in the catalogue of its subject; see Declare
 
 	declared Declared // computes a figure that a rule file declares; nil for the program's own
 

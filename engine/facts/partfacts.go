@@ -844,6 +844,8 @@ var partFacts = []Fact{
 		Error:  errLive,
 		Settle: settleStep,
 		part:   (*part).LiveStaphMost,
+
+		harsher: func(a, b *Value) bool { return a.Absent && !b.Absent || a.Hi > b.Hi },
 	},
 	{
 		Name:   "b_cereus_log",

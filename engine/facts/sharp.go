@@ -1,6 +1,8 @@
 package facts
 
 import (
+	"math"
+
 	"forebake/engine/figure"
 	"forebake/engine/formula"
 	"forebake/engine/history"
@@ -62,6 +64,9 @@ func (s *Sheet) areStepsSharp(p *formula.Part) bool {
 		if step.Uses != nil && step.Verb.Fills() && !s.isPartSharp(step.Uses) {
 			return false
 		}
+		if !step.IsSettled() {
+			return false
+		}
 		if step.Time.Set && !step.Time.IsPoint() || !step.Time.Set && step.Verb.Waits() {
 			return false
 		}
@@ -105,4 +110,14 @@ func cooksLater(step *formula.Step) bool {
 		}
 	}
 	return false
+}
+
+// rung orders the words of a level from the mildest: clear, note, risk, stop.
+func rung(v *Value) int {
+	for i, word := range [...]string{"clear", "note", "risk", "stop"} {
+		if len(v.Words) == 1 && v.Words[0] == word {
+			return i
+		}
+	}
+	return math.MaxInt // what is no level of these
 }

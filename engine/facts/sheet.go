@@ -302,9 +302,34 @@ func (s *Sheet) OpenAmounts(n *figure.Need) []*formula.Ingredient {
 // An open setting spans every value that may stand there, and a range spans itself. A figure is
 // reckoned on a sheet of its own for each reading of them, and spans what comes out.
 
-// mostReadings bounds the sheets of one formula. Beyond it a figure of an open setting is not
-// known at all.
-const mostReadings = 64
+// mostReadings bounds the sheets of one formula, fewestReadings the same of a formula with more than
+// largeReading entries. Beyond it a figure of an open setting is not known at all.
+const (
+	mostReadings   = 64
+	fewestReadings = 4
+	largeReading   = 2000 // ingredients and steps that are read in all sheets together
+)
+
+// most is how many readings of the formula at hand are followed.
+func (s *Sheet) most() int {
+	entries := max(1, s.Formula.Ingredients+s.Formula.Steps)
+	return max(fewestReadings, min(mostReadings, largeReading/entries))
+}
+
+// Readings is about how many sheets stand beside that of a formula for the settings that are open or
+// ranges: its figures cost so many times as much.
+func Readings(f *formula.Formula, k *kitchen.Kitchen) int {
+	total := 0
+	for _, span := range f.Spans() {
+		total += len(span.Readings)
+	}
+	for _, span := range k.Spans(f.HasTin) {
+		total += len(span.Readings)
+	}
+	s := Sheet{}
+	s.Formula = f
+	return min(total, s.most())
+}
 
 // version is the formula and the kitchen with one figure for each open or ranged setting.
 type version struct {
@@ -312,30 +337,44 @@ type version struct {
 	formula *formula.Formula
 	kitchen *kitchen.Kitchen
 	pinned  bool
+	of      int // the span that it is a reading of, those of the kitchen behind; -1 for several
 }
 
 // spanning is what a sheet keeps of the settings that are open or ranges.
 type spanning struct {
 	known    bool // the rest is that of the formula at hand
 	spans    []formula.Span
+	kitchen  []kitchen.Span
 	open     bool // one of them is open, so that the formula as it stands is no reading
 	tooMany  bool
 	readings []*version
 	pool     []*version
 	inner    bool // the sheet is that of a reading
+	moves    []moves
+}
+
+// moves is what the readings of one span, all else being alike, make of a figure.
+type moves struct {
+	seen, moved bool
+	first       Value
 }
 
 // spread works out the readings of the formula at hand, once.
 func (s *Sheet) spread() []*version {
-	sp := &s.spanning
+	sp, most := &s.spanning, s.most()
 	if sp.known || sp.inner {
 		return sp.readings
 	}
 	sp.known, sp.open, sp.tooMany = true, false, false
 	sp.readings = sp.readings[:0]
 	sp.spans = s.Formula.Spans()
-	kitchens := s.Kitchen.Spans()
-	total := len(kitchens)
+	sp.kitchen = s.Kitchen.Spans(s.Formula.HasTin)
+	kitchens := 0
+	for i := range sp.kitchen {
+		sp.open = sp.open || sp.kitchen[i].Open
+		kitchens += len(sp.kitchen[i].Readings)
+	}
+	total := kitchens
 	for i := range sp.spans {
 		sp.open = sp.open || sp.spans[i].Open
 		total += len(sp.spans[i].Readings)
@@ -343,7 +382,7 @@ func (s *Sheet) spread() []*version {
 	if total == 0 {
 		return nil
 	}
-	if total > mostReadings {
+	if total > most {
 		sp.tooMany = true
 	}
 	usual := make([]int, len(sp.spans))
@@ -355,54 +394,79 @@ func (s *Sheet) spread() []*version {
 	}
 	product := 1
 	for i := range sp.spans {
-		product = min(product*len(sp.spans[i].Readings), mostReadings+1)
+		product = min(product*len(sp.spans[i].Readings), most+1)
 	}
 	pick := slices.Clone(usual)
-	if len(sp.spans) > 1 && product+len(kitchens) <= mostReadings {
+	if len(sp.spans) > 1 && product+kitchens <= most {
 		for n := range product {
 			for i := range sp.spans {
 				size := len(sp.spans[i].Readings)
 				pick[i], n = n%size, n/size
 			}
-			s.addReading(pick, s.Kitchen)
+			s.addReading(pick, s.Kitchen, -1)
 		}
 	} else {
-		for i := range sp.spans {
-			for k := range sp.spans[i].Readings {
-				if len(sp.readings) >= mostReadings {
-					break
-				}
-				copy(pick, usual)
-				pick[i] = k
-				s.addReading(pick, s.Kitchen)
-			}
-		}
 		if len(sp.spans) > 1 { // all at their low, all at their high ends
 			for i := range pick {
 				pick[i] = 0
 			}
-			s.addReading(pick, s.Kitchen)
+			s.addReading(pick, s.Kitchen, -1)
 			for i := range pick {
 				pick[i] = len(sp.spans[i].Readings) - 1
 			}
-			s.addReading(pick, s.Kitchen)
+			s.addReading(pick, s.Kitchen, -1)
+		}
+		if sp.tooMany && !sp.open {
+			s.addGroups(pick, (most-len(sp.readings))/2)
+		}
+		for i := range sp.spans {
+			for k := range sp.spans[i].Readings {
+				if len(sp.readings) >= most {
+					break
+				}
+				copy(pick, usual)
+				pick[i] = k
+				s.addReading(pick, s.Kitchen, i)
+			}
 		}
 	}
 	copy(pick, usual)
-	for _, k := range kitchens {
-		s.addReading(pick, k)
+	for i := range sp.kitchen {
+		for _, k := range sp.kitchen[i].Readings {
+			s.addReading(pick, k, len(sp.spans)+i)
+		}
 	}
 	return sp.readings
 }
 
-func (s *Sheet) addReading(pick []int, k *kitchen.Kitchen) {
+// addGroups adds readings in which so many groups of ranges stand at their low and their high ends
+// in turn, where there are too many ranges for each to have its turn alone.
+func (s *Sheet) addGroups(pick []int, groups int) {
+	for g := range max(1, groups) {
+		for _, high := range [...]bool{false, true} {
+			for i := range pick {
+				switch {
+				case i%max(1, groups) != g:
+					pick[i] = -1
+				case high:
+					pick[i] = len(s.spanning.spans[i].Readings) - 1
+				default:
+					pick[i] = 0
+				}
+			}
+			s.addReading(pick, s.Kitchen, -1)
+		}
+	}
+}
+
+func (s *Sheet) addReading(pick []int, k *kitchen.Kitchen, of int) {
 	sp := &s.spanning
 	n := len(sp.readings)
 	if n == len(sp.pool) {
 		sp.pool = append(sp.pool, &version{sheet: &Sheet{}})
 	}
 	r := sp.pool[n]
-	r.formula, r.kitchen, r.pinned = s.Formula.Copy(), k, false
+	r.formula, r.kitchen, r.pinned, r.of = s.Formula.Copy(), k, false, of
 	for i, which := range pick {
 		if which >= 0 {
 			sp.spans[i].Readings[which](r.formula)
@@ -461,13 +525,25 @@ func (s *Sheet) over(f *Fact, x Subject, base Value) (v Value, spread bool) {
 		return base, false
 	}
 	sp := &s.spanning
+	if f.harsher != nil && !(sp.open && sp.tooMany) {
+		v = base
+		for _, r := range readings {
+			r.pin(s)
+			if one := r.sheet.Value(f, r.in(x)); f.harsher(one, &v) {
+				v = *one
+			}
+		}
+		return v, false
+	}
 	if f.advice || !sp.open && (f.Type == Text || f.Type == List) {
 		return base, false // no range of a figure changes a word that a rule reads
 	}
 	v = base
+	clear(sp.moves)
 	for _, r := range readings {
 		r.pin(s)
 		one := r.sheet.Value(f, r.in(x))
+		sp.note(r.of, one)
 		if one.Absent && !base.Absent && !sp.open {
 			continue // an end of a range that cannot be reckoned takes nothing from the range that can
 		}
@@ -496,15 +572,52 @@ func (s *Sheet) over(f *Fact, x Subject, base Value) (v Value, spread bool) {
 		v.Mid = math.NaN()
 	}
 	if !base.Absent && (v.Lo != v.Hi || spread) {
-		for i := range sp.spans {
-			if sp.spans[i].Open {
-				v.Need = &figure.Need{What: sp.spans[i].String(), Place: sp.spans[i].Place}
-				break
-			}
+		if need := sp.firstOpen(); need != nil {
+			v.Need = need
 		}
 	}
 	if v.Need == nil && v.Absent {
 		v.Need = &figure.Need{What: "one figure for each range", Place: s.Formula.Place}
 	}
 	return v, spread
+}
+
+// asOne stands behind the name of a setting that is to be settled.
+const asOne = ", as one figure"
+
+// firstOpen names the first setting that is open and moves the figure at hand, of the formula or of
+// its kitchen.
+func (sp *spanning) firstOpen() *figure.Need {
+	// Where the readings of none alone move it, the first that is open stands for all.
+	for _, any := range [...]bool{false, true} {
+		for i := range sp.spans {
+			if sp.spans[i].Open && (any || i < len(sp.moves) && sp.moves[i].moved) {
+				return &figure.Need{What: sp.spans[i].What + asOne, Place: sp.spans[i].Place}
+			}
+		}
+		for i := range sp.kitchen {
+			n := len(sp.spans) + i
+			if sp.kitchen[i].Open && (any || n < len(sp.moves) && sp.moves[n].moved) {
+				return &figure.Need{What: sp.kitchen[i].What + asOne, Place: sp.kitchen[i].Place}
+			}
+		}
+	}
+	return nil
+}
+
+// note keeps whether the readings of a span tell different things.
+func (sp *spanning) note(of int, v *Value) {
+	if of < 0 || !sp.open {
+		return
+	}
+	for of >= len(sp.moves) {
+		sp.moves = append(sp.moves, moves{})
+	}
+	m := &sp.moves[of]
+	if !m.seen {
+		m.seen, m.first = true, *v
+		return
+	}
+	m.moved = m.moved || m.first.Absent != v.Absent || m.first.Lo != v.Lo || m.first.Hi != v.Hi ||
+		!slices.Equal(m.first.Words, v.Words)
 }

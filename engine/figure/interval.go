@@ -155,3 +155,21 @@ func (a Interval) Min(b Interval) Interval {
 func (a Interval) Max(b Interval) Interval {
 	return Interval{max(a.Lo, b.Lo), max(a.Hi, b.Hi)}
 }
+
+// Corners are the boxes with each side at an end of its range, each once.
+func Corners(sides [3]Interval) [][3]float64 {
+	out := [][3]float64{{}}
+	for i, side := range sides {
+		var next [][3]float64
+		for _, box := range out {
+			box[i] = side.Lo
+			next = append(next, box)
+			if !side.IsPoint() {
+				box[i] = side.Hi
+				next = append(next, box)
+			}
+		}
+		out = next
+	}
+	return out
+}

@@ -11,6 +11,7 @@ type Run struct {
 	Problems  source.Problems // files that could not be used, each with the reason
 	Loosened  []Loosened
 	Unchecked []Unchecked
+	Assumed   []Assumptions // what is taken for settings that are not written
 	Notices   []string
 	Totals    Totals
 
@@ -33,4 +34,19 @@ func (r *Run) SetAside() []*Finding {
 		}
 	}
 	return out
+}
+
+// Assumptions are what is taken for the settings of one formula, or of the kitchen of one house, that are
+// not written: a default, or that they are as they should be. Every report tells it.
+type Assumptions struct {
+	File    string // "" for a kitchen without a house file
+	Formula string // "" for a kitchen
+	Line    int    // of the formula
+	List    []Assumption
+}
+
+// Assumption is one of them. What is alike for all settings of one kind.
+type Assumption struct {
+	What, Of string
+	Line     int // 0 for a kitchen
 }

@@ -3,6 +3,7 @@ package formula
 import (
 	"bytes"
 	"fmt"
+	"slices"
 	"strconv"
 	"strings"
 	"unicode/utf8"
@@ -322,12 +323,15 @@ func (f *Formula) Values() map[string]string {
 		v.put("family", f.Family.Name)
 	}
 	if f.Makes.Pieces > 0 {
-		v.put("makes", quantity.Plain(f.Makes.Pieces))
+		v.put("makes", quantity.Plain(f.Makes.Pieces)+f.Makes.Number.Text)
 	}
 	v.put("makes each", provenText(f.Makes.Each))
 	v.put("makes in all", provenText(f.Makes.Total))
 	v.put("start", provenText(f.Start))
 	v.put("keep", provenText(f.Keep))
+	for _, open := range f.open {
+		v.put(open.What, "?")
+	}
 	for _, p := range f.Parts {
 		v.putPart(p)
 	}
@@ -352,6 +356,8 @@ func (v values) putPart(p *Part) {
 		for _, o := range IngredientOptions {
 			if o.own {
 				v.put(name, o.value(in))
+			} else if slices.Contains(in.Open, o) {
+				v.put(name+" "+o.Name, "?")
 			} else {
 				v.put(name+" "+o.Name, o.value(in))
 			}

@@ -35,11 +35,14 @@ type Formula struct {
 
 	Ingredients, Steps int // how many there are in all parts
 
-	Assumed []Assumed // what words with several meanings are read as, in file order
+	Said []Said // what words with several meanings are read as, in file order
+
+	tins []string // names of the house's tins
+	open []Span   // its own settings and those of its parts that are "?", to be decided
 }
 
-// Assumed is a meaning that the reader took of a word that has several. A report tells it.
-type Assumed struct {
+// Said is a meaning that the reader took of a word that has several. A report tells it.
+type Said struct {
 	Place source.Place
 	Text  string
 }
@@ -47,7 +50,8 @@ type Assumed struct {
 // Makes is what the formula is meant to yield: "24 pieces", "2 loaves of 450 g", "1.8 kg".
 type Makes struct {
 	Place  source.Place
-	Pieces float64 // 0 when not given
+	Pieces float64 // 0 when not given; of a range the low end
+	Number Given   // the number of pieces as written, where it is a range
 	Each   Given   // shaped and unbaked weight of one piece, g
 	Total  Given   // weight of all, g
 }
@@ -109,21 +113,16 @@ type Ingredient struct {
 	Protein *Given // % of the flour, from its label; nil when not given
 	// Hydration is the water of a culture in % of its flour; nil when not given.
 	Hydration *Given
-	DE        *DE    // nil when not given
+	DE        *Given // the dextrose equivalent of a glucose syrup; nil when not given
 	Reserve   *Given // held back for later, in the amount's own kind of unit
 	Strain    string // one of Strains; "" when not given
 	Form      string // as given by "as": "melted", "cold cubes"; free text
 	Note      string
-	sized     string // of an egg, its name by the size that its amount says: "2 large"
+	sized     string              // of an egg, its name by the size that its amount says: "2 large"
+	Open      []*IngredientOption // the options that are "?", to be decided; not the amount
 
 	Grams Mass // the amount in grams
 	Held  Mass // the reserve in grams
-}
-
-// DE is the dextrose equivalent of a glucose syrup, from its label.
-type DE struct {
-	Value float64
-	Place source.Place
 }
 
 // Amount is how much of an ingredient the baker wrote.

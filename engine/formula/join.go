@@ -214,6 +214,24 @@ func (rd *reader) weigh(p *Part) {
 	}
 }
 
+// sum adds the parts of a formula up anew after an amount was narrowed; it was weighed before.
+func (f *Formula) sum() {
+	for _, p := range f.Order {
+		flour, mass := Mass{}, Mass{}
+		for _, in := range p.Ingredients {
+			if in.Amount.All && in.Of != nil {
+				in.Grams = Mass{FixedG: in.Of.MassG}
+			}
+			if share := in.flourShare(); share != (Interval{}) {
+				flour = flour.Add(in.Grams.Times(share))
+			}
+			mass = mass.Add(in.Grams)
+		}
+		p.FlourG = flour.FixedG.Div(figure.Point(1).Sub(flour.PerFlour))
+		p.MassG = mass.Grams(p.FlourG)
+	}
+}
+
 // flourShare gives the grams of flour in a gram of the ingredient.
 func (in *Ingredient) flourShare() Interval {
 	if in.Of == nil {
@@ -254,8 +272,13 @@ func (rd *reader) grams(in *Ingredient, a Amount) Mass {
 		return Mass{}
 	}
 	per, unit, key := in.Item.Density, "volume", "density = \"1.0 g/ml\""
+	span := in.Item.PerMl
 	if a.Kind == quantity.Count {
 		per, unit, key = in.Item.Piece, "piece", "piece = \"50 g\""
+		span = in.Item.PerPiece
+	}
+	if span != (Interval{}) {
+		return Mass{FixedG: a.Interval.Mul(span)}
 	}
 	if per == 0 {
 		rd.Fault(a.Place,

@@ -1,7 +1,6 @@
 package formula
 
 import (
-	"bytes"
 	"fmt"
 	"slices"
 	"strconv"
@@ -27,7 +26,8 @@ type Option struct {
 	text  func(*Step) string // as the baker wrote it; "" where the step does not say
 	value func(*Step) string // what it comes to, for the proof of an edit; "" likewise
 
-	spans func(*Step) []func(*Step) // what may stand for "?"; see span.go
+	spans   func(*Step) []func(*Step) // what may stand for "?"; see span.go
+	assumes func(*Step) string        // see assumed.go; nil for nothing
 }
 
 // optionValues are the fields of a step that belong to one option alone. A new option has its field
@@ -113,7 +113,7 @@ var (
 				"%s %v %v %.9g",
 				s.Form.Shape,
 				s.Form.MM,
-				s.Form.Brick,
+				s.Form.Sides,
 				s.Form.Each.Hi,
 			)
 		})
@@ -196,7 +196,7 @@ func numbered(list ...*Option) []*Option {
 // fill reads the option into a step. It is the one place where "?", to be decided, is known: such
 // an option has no value, and stands among the step's open ones.
 func (o *Option) fill(rd *reader, s *Step, e hclsyntax.Expression) {
-	if rd.isOpen(e) {
+	if rd.IsOpen(e) {
 		s.Open = append(s.Open, o)
 		return
 	}
@@ -218,21 +218,6 @@ func (s *Step) Settings() []Setting {
 		}
 	}
 	return out
-}
-
-// isOpen reports whether a value is "?", to be decided. A value without that sign, written or as an
-// escape, is not looked into.
-func (rd *reader) isOpen(e hclsyntax.Expression) bool {
-	t, isText := e.(*hclsyntax.TemplateExpr)
-	if !isText {
-		return false
-	}
-	written := rd.File.Text[t.SrcRange.Start.Byte:t.SrcRange.End.Byte]
-	if !bytes.ContainsAny(written, `?\`) {
-		return false
-	}
-	text, _, ok := source.StringLiteral(e)
-	return ok && strings.TrimSpace(text) == "?"
 }
 
 // given is the quantity of a field that is nil where nothing was written.
@@ -336,11 +321,14 @@ type IngredientOption struct {
 	own   bool   // the ingredient's own value: "salt" = "9 g" says it without a name
 	item  bool   // it means nothing of another part that is taken in
 
-	open  func(in *Ingredient, at source.Place) // what "?" does; nil where it is refused
+	open  func(in *Ingredient, at source.Place) // what "?" does; nil where spans says it
 	read  func(rd *reader, in *Ingredient, e hclsyntax.Expression, what string)
 	check func(rd *reader, in *Ingredient) // refuses what means nothing of the item; nil for nothing
 	text  func(*Ingredient) string
 	value func(*Ingredient) string
+
+	spans   func(*Ingredient) []func(*Ingredient) // what may stand for "?"; see span.go
+	assumes func(*Ingredient) string              // see assumed.go
 }
 
 // IngredientOptions are all the options of ingredients, in the order in which messages name them.
@@ -362,6 +350,7 @@ var IngredientOptions = []*IngredientOption{
 			}
 			return amountText(in)
 		},
+		nil, assumesNothing,
 	},
 	{"temp", "its temperature as it goes in",
 		false, false, nil,
@@ -371,7 +360,8 @@ var IngredientOptions = []*IngredientOption{
 			}
 		}, nil,
 		func(in *Ingredient) string { return writtenText(in.Temp) },
-		func(in *Ingredient) string { return provenText(in.Temp) }},
+		func(in *Ingredient) string { return provenText(in.Temp) },
+		temps, assumesTemp},
 	{"strain", "the strain of a yeast: " + strings.Join(Strains, " or "),
 		false, true, nil, (*reader).readStrain,
 		func(rd *reader, in *Ingredient) {
@@ -380,7 +370,8 @@ var IngredientOptions = []*IngredientOption{
 			}
 		},
 		func(in *Ingredient) string { return in.Strain },
-		func(in *Ingredient) string { return in.Strain }},
+		func(in *Ingredient) string { return in.Strain },
+		strains, assumesNothing},
 	{"protein", "the protein of a flour, from its label",
 		false, true, nil,
 		func(rd *reader, in *Ingredient, e hclsyntax.Expression, what string) {
@@ -396,13 +387,14 @@ var IngredientOptions = []*IngredientOption{
 			}
 		},
 		func(in *Ingredient) string { return writtenText(given(in.Protein)) },
-		func(in *Ingredient) string { return provenText(given(in.Protein)) }},
-	{"hydration", "the water of a sourdough culture, on its flour",
+		func(in *Ingredient) string { return provenText(given(in.Protein)) },
+		proteins, assumesProtein},
+	{hydration, "the water of a sourdough culture, on its flour",
 		false, true, nil,
 		func(rd *reader, in *Ingredient, e hclsyntax.Expression, what string) {
 			if g, ok := rd.Quantity(e, forPercent, what); ok {
 				in.Hydration = &g
-				rd.within(g, 30, 200, "starters are kept at 30 to 200 % of water on their flour")
+				rd.within(g, leastHydration, mostHydration, "starters are kept at 30 to 200 % of water on their flour")
 			}
 		},
 		func(rd *reader, in *Ingredient) {
@@ -412,12 +404,13 @@ var IngredientOptions = []*IngredientOption{
 			}
 		},
 		func(in *Ingredient) string { return writtenText(given(in.Hydration)) },
-		func(in *Ingredient) string { return provenText(given(in.Hydration)) }},
+		func(in *Ingredient) string { return provenText(given(in.Hydration)) },
+		hydrations, assumesHydration},
 	{"de", "the dextrose equivalent of a glucose syrup, from its label, 36 to 48: de = 42",
 		false, true, nil,
 		func(rd *reader, in *Ingredient, e hclsyntax.Expression, what string) {
-			if x, at, ok := rd.Number(e, lowestDE, highestDE, what); ok {
-				in.DE = &DE{Value: x, Place: at}
+			if g, ok := rd.Figure(e, lowestDE, highestDE, what); ok {
+				in.DE = &g
 			}
 		},
 		func(rd *reader, in *Ingredient) {
@@ -426,14 +419,16 @@ var IngredientOptions = []*IngredientOption{
 					"%q is no glucose syrup: de is read for glucose and corn syrups only", in.Name)
 			}
 		},
-		deText, deText},
+		deText, deText,
+		des, assumesNothing},
 	{"as", "its form: melted, cold cubes",
 		false, false, nil,
 		func(rd *reader, in *Ingredient, e hclsyntax.Expression, what string) {
 			in.Form, _, _ = rd.Text(e, what)
 		}, nil,
 		func(in *Ingredient) string { return in.Form },
-		func(in *Ingredient) string { return in.Form }},
+		func(in *Ingredient) string { return in.Form },
+		forms, assumesNothing},
 	{"reserve", "how much of it is held back for later",
 		false, false, nil,
 		func(rd *reader, in *Ingredient, e hclsyntax.Expression, what string) {
@@ -442,15 +437,24 @@ var IngredientOptions = []*IngredientOption{
 			}
 		}, nil,
 		func(in *Ingredient) string { return writtenText(given(in.Reserve)) },
-		func(in *Ingredient) string { return provenText(given(in.Reserve)) }},
+		func(in *Ingredient) string { return provenText(given(in.Reserve)) },
+		reserves, assumesNothing},
 	{"note", "words of the baker's own; nothing is reckoned from them",
 		false, false, nil,
 		func(rd *reader, in *Ingredient, e hclsyntax.Expression, what string) {
 			in.Note, _, _ = rd.Text(e, what)
 		}, nil,
 		func(in *Ingredient) string { return in.Note },
-		func(in *Ingredient) string { return in.Note }},
+		func(in *Ingredient) string { return in.Note },
+		notes, assumesNothing},
 }
+
+// hydration is the option that says how wet a culture is, within bounds in %.
+const (
+	hydration      = "hydration"
+	leastHydration = 30
+	mostHydration  = 200
+)
 
 // The DE of the syrups whose water activity is known.
 const (
@@ -462,7 +466,10 @@ func deText(in *Ingredient) string {
 	if in.DE == nil {
 		return ""
 	}
-	return quantity.Plain(in.DE.Value)
+	if in.DE.Text != "" {
+		return in.DE.Text
+	}
+	return quantity.Plain(in.DE.Hi)
 }
 
 // Osmotolerant is the strain that is bred for sweet dough.
@@ -498,7 +505,16 @@ func findIngredientOption(name string) (*IngredientOption, bool) {
 // fill reads the option into an ingredient. It is the one place where "?" is known here.
 // quoted is the ingredient's name for messages.
 func (o *IngredientOption) fill(rd *reader, in *Ingredient, e hclsyntax.Expression, quoted string) {
-	if o.open != nil && rd.isOpen(e) {
+	if rd.IsOpen(e) {
+		if o.open == nil {
+			in.Open = append(in.Open, o)
+			if o.Name == hydration { // the flour of the part hangs on it
+				g := settled(in.Place, leastHydration, quantity.Percent)
+				g.Hi = mostHydration
+				in.Hydration = &g
+			}
+			return
+		}
 		_, inside, _ := source.StringLiteral(e)
 		o.open(in, source.Place{File: rd.File, Start: inside.Start, End: inside.End})
 		return
@@ -513,6 +529,9 @@ func (o *IngredientOption) fill(rd *reader, in *Ingredient, e hclsyntax.Expressi
 func (o *IngredientOption) Setting(in *Ingredient) string {
 	if o.own {
 		return ""
+	}
+	if slices.Contains(in.Open, o) {
+		return "?"
 	}
 	return o.text(in)
 }
@@ -663,7 +682,10 @@ func (rd *reader) readGeometry(e hclsyntax.Expression, what string) *Geometry {
 		}
 	case "brick":
 		if box, ok := rd.Box(rest, inside, what); ok {
-			g.Brick = box
+			g.Sides = box
+			for i, side := range box {
+				g.Brick[i] = (side.Lo + side.Hi) / 2
+			}
 			return g
 		}
 	default:

@@ -3,6 +3,7 @@ package formula
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 
 	"github.com/hashicorp/hcl/v2/hclsyntax"
@@ -54,12 +55,12 @@ var (
 // Read reads one formula block. It records every problem in r, and gives as much of the formula as
 // could be read. A formula with problems must not be judged.
 func Read(r *reading.Reader, b *hclsyntax.Block, opts Options) *Formula {
-	f := &Formula{}
+	f := &Formula{tins: opts.Tins}
 	rd := &reader{Reader: r, opts: opts, formula: f}
 	f.Name, f.Place = r.Label(b)
 	r.Known(b.Body, "a formula", FormulaKeys, KindNames)
 	unknownFamily := func() {}
-	if a := b.Body.Attributes["family"]; a != nil {
+	if a := b.Body.Attributes["family"]; a != nil && !rd.isOpenKey(a) {
 		if name, at, ok := r.Text(a.Expr, "family"); ok {
 			if f.Family, ok = family.Find(name); !ok {
 				f.Family, ok = rd.saidFamily(name, at)
@@ -69,13 +70,13 @@ func Read(r *reading.Reader, b *hclsyntax.Block, opts Options) *Formula {
 			}
 		}
 	}
-	if a := b.Body.Attributes["makes"]; a != nil {
+	if a := b.Body.Attributes["makes"]; a != nil && !rd.isOpenKey(a) {
 		f.Makes = rd.readMakes(a.Expr)
 	}
-	if a := b.Body.Attributes["start"]; a != nil {
+	if a := b.Body.Attributes["start"]; a != nil && !rd.isOpenKey(a) {
 		f.Start = rd.readClock(a.Expr)
 	}
-	if a := b.Body.Attributes["keep"]; a != nil {
+	if a := b.Body.Attributes["keep"]; a != nil && !rd.isOpenKey(a) {
 		f.Keep = rd.readKeep(a.Expr)
 	}
 	if a := b.Body.Attributes["about"]; a != nil {
@@ -106,6 +107,28 @@ func Read(r *reading.Reader, b *hclsyntax.Block, opts Options) *Formula {
 		}
 	}
 	return f
+}
+
+// isOpenKey reports whether a setting of the formula is "?", to be decided, and keeps that.
+func (rd *reader) isOpenKey(a *hclsyntax.Attribute) bool {
+	if !rd.IsOpen(a.Expr) {
+		return false
+	}
+	rd.formula.openKey(a.Name, rd.Place(a.Expr.Range()))
+	return true
+}
+
+// readMeasured reads a figure that was measured of a part, from lo to hi, a range of it, or "?".
+func (rd *reader) readMeasured(p *Part, a *hclsyntax.Attribute, lo, hi float64) Given {
+	if rd.IsOpen(a.Expr) {
+		at := rd.Place(a.Expr.Range())
+		rd.formula.openPart(p, a.Name, at)
+		g := plainNumber(lo, at)
+		g.Interval = figure.Between(lo, hi)
+		return g
+	}
+	g, _ := rd.Figure(a.Expr, lo, hi, a.Name)
+	return g
 }
 
 // number gives every part, ingredient and step its serial number within the formula.
@@ -148,14 +171,10 @@ func (rd *reader) readPart(kind Kind, b *hclsyntax.Block) {
 	rd.formula.Parts = append(rd.formula.Parts, p)
 	rd.Known(b.Body, "a "+b.Type, PartKeys, nil)
 	if a := b.Body.Attributes["ph"]; a != nil {
-		if x, at, ok := rd.Number(a.Expr, 0.5, 14, "ph"); ok {
-			p.PH = plainNumber(x, at)
-		}
+		p.PH = rd.readMeasured(p, a, 0.5, 14)
 	}
 	if a := b.Body.Attributes["water_activity"]; a != nil {
-		if x, at, ok := rd.Number(a.Expr, 0.01, 1, "water_activity"); ok {
-			p.WaterActivity = plainNumber(x, at)
-		}
+		p.WaterActivity = rd.readMeasured(p, a, 0.01, 1)
 	}
 	if a := b.Body.Attributes["about"]; a != nil {
 		_, _, _ = rd.Text(a.Expr, "about")
@@ -384,9 +403,16 @@ func (rd *reader) within(g Given, lo, hi float64, text string) {
 // checkOptions refuses options that mean nothing for the ingredient.
 func (rd *reader) checkOptions(in *Ingredient) {
 	for _, o := range IngredientOptions {
-		if o.check != nil {
-			o.check(rd, in)
+		if o.check == nil {
+			continue
 		}
+		one := in
+		if slices.Contains(in.Open, o) { // what may stand there shows whether anything may
+			tried := *in
+			o.spans(in)[0](&tried)
+			one = &tried
+		}
+		o.check(rd, one)
 	}
 }
 
@@ -403,6 +429,19 @@ func (rd *reader) readMakes(e hclsyntax.Expression) Makes {
 	text = strings.TrimSpace(text)
 	number, rest, _ := strings.Cut(text, " ")
 	count, err := wholeCount(number)
+	if to, has := strings.CutPrefix(rest, "to "); has && err == "" {
+		var high string
+		high, rest, _ = strings.Cut(to, " ")
+		most, fault := wholeCount(high)
+		if err = fault; err == "" && most < count {
+			rd.Fault(at, "makes: %s to %s runs backwards; write the smaller number first", number, high)
+			return Makes{}
+		}
+		if most > count {
+			m.Number = settled(at, count, quantity.Count)
+			m.Number.Interval, m.Number.Text = figure.Between(count, most), number+" to "+high
+		}
+	}
 	unit, each, hasEach := strings.Cut(rest, " of ")
 	if _, isMass := quantity.Read(text, forMass); isMass == nil {
 		m.Total, _ = rd.QuantityText(text, at, forMass, "makes")

@@ -13,7 +13,7 @@ import (
 // assumed tells what a word was taken for.
 func (rd *reader) assumed(at source.Place, says string) {
 	if says != "" {
-		rd.formula.Assumed = append(rd.formula.Assumed, Assumed{at, says})
+		rd.formula.Said = append(rd.formula.Said, Said{at, says})
 	}
 }
 

@@ -1,6 +1,9 @@
 package formula
 
 import (
+	"fmt"
+	"slices"
+
 	"forebake/engine/figure"
 	"forebake/engine/quantity"
 	"forebake/engine/source"
@@ -71,10 +74,19 @@ func (s *Step) same(f *Formula) *Step {
 	return nil
 }
 
-// Spans lists the settings of all steps that are open or ranges.
+// Spans lists the settings that are open or ranges, but for open amounts and for temperatures of
+// ingredients that are ranges: those are followed as ranges everywhere.
 func (f *Formula) Spans() []Span {
-	var out []Span
+	out := slices.Clone(f.open)
+	if n := f.Makes.Number; n.Set {
+		out = append(out, Span{"makes", n.Place, false, ends(n.Interval, func(f *Formula, x float64) {
+			f.Makes.Pieces = x
+		})})
+	}
 	for _, p := range f.Parts {
+		for _, in := range p.Ingredients {
+			out = append(out, in.settings()...)
+		}
 		for _, s := range p.Steps {
 			for _, o := range s.Open {
 				if o.spans == nil {
@@ -155,6 +167,12 @@ func (s *Step) ranges() []Span {
 		}
 	}
 	if s.Form != nil {
+		if list := corners(s.Form.Sides, func(s *Step, box [3]float64) {
+			one := *s.Form
+			one.Brick, s.Form = box, &one
+		}); list != nil {
+			out = append(out, Span{s.Verb.Name, s.Place, false, at(s, list)})
+		}
 		add(s.Form.MM, func(s *Step, iv Interval) {
 			one := *s.Form
 			one.MM, s.Form = iv, &one
@@ -180,39 +198,101 @@ func (s *Step) ranges() []Span {
 	return out
 }
 
-// What may stand for an open setting: from the least to the most that a kitchen knows, with the
-// figures between at which answers turn (judgement).
-var (
-	anyAround = []float64{-25, -18, 3, 8, 15, 22, 28, 38, 55}
-	anyOven   = []float64{110, 150, 180, 200, 230, 280}
-	anyTarget = []float64{
-		-18,
-		0,
-		4,
-		10,
-		16,
-		21,
-		25,
-		28,
-		33,
-		40,
-		52,
-		60,
-		66,
-		75,
-		85,
-		93,
-		98,
-		105,
-		120,
+// ends makes the two narrowings of a range.
+func ends(iv Interval, set func(*Formula, float64)) []Narrowing {
+	return []Narrowing{
+		func(f *Formula) { set(f, iv.Lo) }, func(f *Formula) { set(f, iv.Hi) },
 	}
-	anyMinutes = []float64{0.5, 5, 20, 60, 180, 720, 2880, 14400}
-	anyLength  = []float64{1, 3, 8, 20, 45, 90, 200}
-	anyWide    = []float64{100, 250, 450, 900, 2000}
-	anyMass    = []float64{10, 45, 80, 250, 500, 1000, 3000}
-	anyCount   = []float64{1, 2, 6, 12, 30, 100, 400}
-	anyRise    = []float64{1.1, 1.8, 2.5, 4}
-)
+}
+
+// corners sets a brick to each corner of its ranges; nil where no side is a range.
+func corners(sides [3]Interval, set func(*Step, [3]float64)) []func(*Step) {
+	if sides[0].IsPoint() && sides[1].IsPoint() && sides[2].IsPoint() {
+		return nil
+	}
+	var out []func(*Step)
+	for _, box := range figure.Corners(sides) {
+		out = append(out, func(s *Step) { set(s, box) })
+	}
+	return out
+}
+
+// settings lists the settings of an ingredient that are open, and the ranges that no figure
+// follows as a range: those of its item, in the house, and its DE.
+func (in *Ingredient) settings() []Span {
+	var out []Span
+	if g := in.Grams; in.Amount.Set && !in.Amount.IsPoint() && g.FixedG.IsFinite() {
+		var list []Narrowing
+		for _, end := range [...]func(Interval) float64{
+			func(iv Interval) float64 { return iv.Lo }, func(iv Interval) float64 { return iv.Hi },
+		} {
+			list = append(list, func(f *Formula) {
+				for _, other := range f.Parts[in.Part.Serial].Ingredients {
+					if other.Serial == in.Serial {
+						other.Amount.Interval = figure.Point(end(other.Amount.Interval))
+						other.Grams = Mass{figure.Point(end(g.FixedG)), figure.Point(end(g.PerFlour))}
+					}
+				}
+				f.sum()
+			})
+		}
+		out = append(out, Span{"amount of " + in.Name, in.Place, false, list})
+	}
+	here := func(list []func(*Ingredient)) []Narrowing {
+		narrow := make([]Narrowing, len(list))
+		for i, set := range list {
+			narrow[i] = func(f *Formula) {
+				for _, other := range f.Parts[in.Part.Serial].Ingredients {
+					if other.Serial == in.Serial {
+						set(other)
+					}
+				}
+			}
+		}
+		return narrow
+	}
+	for _, o := range in.Open {
+		out = append(out, Span{fmt.Sprintf("%s of %q", o.Name, in.Name), in.Place, true, here(o.spans(in))})
+	}
+	if in.DE != nil && !in.DE.IsPoint() {
+		var list []func(*Ingredient)
+		for _, x := range [...]float64{in.DE.Lo, in.DE.Hi} {
+			list = append(list, func(in *Ingredient) {
+				one := *in.DE
+				one.Interval, in.DE = figure.Point(x), &one
+			})
+		}
+		out = append(out, Span{"de of " + in.Name, in.Place, false, here(list)})
+	}
+	if in.Item == nil || len(in.Item.Readings) == 0 || in.isLater() {
+		return out
+	}
+	var list []Narrowing
+	for _, reading := range in.Item.Readings {
+		list = append(list, func(f *Formula) {
+			for _, p := range f.Parts {
+				for _, other := range p.Ingredients {
+					if other.Item == in.Item {
+						other.Item = reading
+					}
+				}
+			}
+		})
+	}
+	return append(out, Span{in.Item.Open, in.Place, in.Item.Open != "", list})
+}
+
+// isLater reports whether an earlier ingredient of the formula is the same item.
+func (in *Ingredient) isLater() bool {
+	for _, p := range in.Part.Formula.Parts {
+		for _, other := range p.Ingredients {
+			if other.Item == in.Item {
+				return other != in
+			}
+		}
+	}
+	return false
+}
 
 // point is a figure as if it had been written.
 func point(s *Step, x float64, kind quantity.Kind) Given {
@@ -232,89 +312,6 @@ func points(list []float64, kind quantity.Kind, set func(*Step, Given)) []func(*
 		out[i] = func(s *Step) { set(s, point(s, x, kind)) }
 	}
 	return out
-}
-
-// init gives the options what may stand for "?". An option without an entry changes no figure.
-func init() {
-	optAt.spans = func(s *Step) []func(*Step) {
-		list := anyAround
-		if s.Verb.HeatsThrough() {
-			list = anyOven
-		}
-		return points(list, quantity.Temperature, func(s *Step, g Given) { s.At = g })
-	}
-	optTo.spans = func(*Step) []func(*Step) {
-		return points(anyTarget, quantity.Temperature, func(s *Step, g Given) { s.To = g })
-	}
-	optCore.spans = func(*Step) []func(*Step) {
-		return points(anyTarget, quantity.Temperature, func(s *Step, g Given) { s.Core = g })
-	}
-	optBy.spans = func(s *Step) []func(*Step) {
-		var out []func(*Step)
-		for _, w := range Ways {
-			if w.suits(s.Verb) {
-				out = append(out, func(s *Step) { s.Way = w })
-			}
-		}
-		return out
-	}
-	optAs.spans = func(*Step) []func(*Step) {
-		var out []func(*Step)
-		for _, mm := range anyLength {
-			for _, shape := range []string{"slab", "log"} {
-				out = append(out, func(s *Step) {
-					s.Form = &Geometry{Place: s.Place, Shape: shape, MM: figure.Point(mm)}
-				})
-			}
-		}
-		for _, shape := range []string{"ball", "bowl"} {
-			out = append(out, func(s *Step) { s.Form = &Geometry{Place: s.Place, Shape: shape} })
-		}
-		return out
-	}
-	count := func(field func(*Step) **Given, list []float64, kind quantity.Kind) func(*Step) []func(*Step) {
-		return func(*Step) []func(*Step) {
-			return points(list, kind, func(s *Step, g Given) { *field(s) = &g })
-		}
-	}
-	optCount.spans = count(func(s *Step) **Given { return &s.Count }, anyCount, quantity.Count)
-	optPieces.spans = count(func(s *Step) **Given { return &s.Pieces }, anyCount, quantity.Count)
-	optSlice.spans = count(func(s *Step) **Given { return &s.Slice }, anyLength, quantity.Length)
-	optWide.spans = count(func(s *Step) **Given { return &s.Wide }, anyWide, quantity.Length)
-	optTime.spans = func(*Step) []func(*Step) {
-		return points(anyMinutes, quantity.Time, func(s *Step, g Given) { s.Time = g })
-	}
-	optAmount.spans = func(s *Step) []func(*Step) {
-		return points(anyMass, quantity.Mass, func(s *Step, g Given) { s.Amount = g })
-	}
-	optHumidity.spans = func(*Step) []func(*Step) {
-		return points([]float64{40, 75, 95}, quantity.Percent,
-			func(s *Step, g Given) { s.Humidity = g })
-	}
-	optCovered.spans = func(*Step) []func(*Step) {
-		yes, no := true, false
-		return []func(*Step){func(s *Step) { s.Covered = &yes }, func(s *Step) { s.Covered = &no }}
-	}
-	optMeasured.spans = func(s *Step) []func(*Step) {
-		out := []func(*Step){func(*Step) {}}
-		for _, c := range anyTarget {
-			out = append(out, func(s *Step) {
-				s.Reading = &Reading{
-					Place: s.Place,
-					Core:  true,
-					Temp:  point(s, c, quantity.Temperature),
-				}
-			})
-		}
-		if s.Verb.Waits() {
-			for _, x := range anyRise {
-				out = append(out, func(s *Step) {
-					s.Reading = &Reading{Place: s.Place, Rise: point(s, x, quantity.Count)}
-				})
-			}
-		}
-		return out
-	}
 }
 
 // ownReadings are what may stand for the verb's own open value. Where it puts another part on,
@@ -378,5 +375,77 @@ func (p *Part) holds(other *Part) bool {
 	return look(p)
 }
 
-// String tells a span for messages.
-func (x *Span) String() string { return x.What + ", as one figure" }
+// readings are the readings that may be taken of a part, and none.
+func readings(list []float64, at source.Place, field func(*Part) *Given) []func(*Part) {
+	out := []func(*Part){func(p *Part) { *field(p) = Given{} }}
+	for _, x := range list {
+		out = append(out, func(p *Part) { *field(p) = plainNumber(x, at) })
+	}
+	return out
+}
+
+// openPart keeps that a setting of a part is "?".
+func (f *Formula) openPart(p *Part, key string, at source.Place) {
+	list := openParts[key](p, at)
+	narrow := make([]Narrowing, len(list))
+	for i, set := range list {
+		narrow[i] = func(f *Formula) { set(f.Parts[p.Serial]) }
+	}
+	f.open = append(f.open, Span{fmt.Sprintf("%s of %q", key, p.Name), at, true, narrow})
+}
+
+// settled is a figure of a formula as if it had been written.
+func settled(at source.Place, x float64, kind quantity.Kind) Given {
+	return point(&Step{Place: at}, x, kind)
+}
+
+// openKey keeps that a setting of a formula is "?".
+func (f *Formula) openKey(key string, at source.Place) {
+	f.open = append(f.open, Span{key, at, true, openFormula[key](at)})
+}
+
+// IsSettled reports whether every setting of a step is one figure; its time, its place and its
+// target are told apart by the callers.
+func (s *Step) IsSettled() bool {
+	if len(s.Open) > 0 || s.OpenOwn {
+		return false
+	}
+	for _, g := range [...]*Given{s.Count, s.Pieces, s.Slice, s.Wide} {
+		if g != nil && !g.IsPoint() {
+			return false
+		}
+	}
+	if s.Form != nil && (!s.Form.MM.IsPoint() || !s.Form.Each.IsPoint()) {
+		return false
+	}
+	return s.Reading == nil ||
+		s.Reading.Temp.IsPoint() && s.Reading.Rise.IsPoint() && s.Reading.After.IsPoint()
+}
+
+func lines(list []float64, kind quantity.Kind, set func(*Ingredient, Given)) []func(*Ingredient) {
+	out := make([]func(*Ingredient), len(list))
+	for i, x := range list {
+		out[i] = func(in *Ingredient) { set(in, settled(in.Place, x, kind)) }
+	}
+	return out
+}
+
+func words(list []string, set func(*Ingredient, string)) []func(*Ingredient) {
+	out := make([]func(*Ingredient), len(list))
+	for i, word := range list {
+		out[i] = func(in *Ingredient) { set(in, word) }
+	}
+	return out
+}
+
+// HasTin reports whether a step puts the formula into that tin.
+func (f *Formula) HasTin(name string) bool {
+	for _, p := range f.Parts {
+		for _, s := range p.Steps {
+			if s.Tin != "" && sameName(s.Tin, name) || slices.Contains(s.Open, optTin) {
+				return true
+			}
+		}
+	}
+	return false
+}

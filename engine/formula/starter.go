@@ -54,6 +54,9 @@ func (in *Ingredient) FlourShare() Interval {
 	if flour, _, ok := in.starterShares(); ok {
 		return flour
 	}
+	if span := in.Item.FlourSpan; span != (Interval{}) {
+		return span
+	}
 	return figure.Point(in.Item.Flour)
 }
 

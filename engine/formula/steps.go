@@ -52,10 +52,11 @@ type Step struct {
 // Geometry is the shape in which a part stands while it warms or cools.
 type Geometry struct {
 	Place source.Place
-	Shape string   // one of shapesKnown
-	MM    Interval // thickness of a slab or tray, width of a log
-	Brick [3]float64
-	Each  Given // mass of one of the pieces, g
+	Shape string      // one of shapesKnown
+	MM    Interval    // thickness of a slab or tray, width of a log
+	Brick [3]float64  // length, width and height, mm; of ranges the middles
+	Sides [3]Interval // as written
+	Each  Given       // mass of one of the pieces, g
 }
 
 // Reading is what the baker read in a step. It always beats a model.
@@ -252,7 +253,7 @@ func stands(pairs []reading.Pair, key string) bool {
 func (rd *reader) readOwn(s *Step, e hclsyntax.Expression) {
 	own, what := s.Verb.own, s.Verb.Name
 	switch {
-	case rd.isOpen(e):
+	case rd.IsOpen(e):
 		s.OpenOwn = true
 	case s.Verb.PutsOn():
 		if name, at, ok := rd.Text(e, what); ok {

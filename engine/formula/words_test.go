@@ -160,8 +160,8 @@ func TestWordsForValues(t *testing.T) {
 		f := Read(r, body.Blocks[0], Options{Larder: larder.New()})
 		if strings.Contains(c.step, "until ") || strings.Contains(c.step, "30 x 45") ||
 			strings.Contains(c.ingredient+c.step, "a warm") || strings.Contains(c.ingredient, "a pinch") {
-			if len(f.Assumed) != 1 {
-				t.Errorf("%s%s: assumed %v", c.ingredient, c.step, f.Assumed)
+			if len(f.Said) != 1 {
+				t.Errorf("%s%s: assumed %v", c.ingredient, c.step, f.Said)
 			}
 		}
 		switch {

@@ -12,7 +12,6 @@
 package history
 
 import (
-	"math"
 
 	"forebake/engine/figure"
 	"forebake/engine/formula"

@@ -13,10 +13,12 @@ import (
 
 	"github.com/hashicorp/hcl/v2/hclsyntax"
 
+	"forebake/engine/figure"
 	"forebake/engine/finding"
 	"forebake/engine/formula"
 	"forebake/engine/kitchen"
 	"forebake/engine/larder"
+	"forebake/engine/quantity"
 	"forebake/engine/reading"
 	"forebake/engine/source"
 )
@@ -293,7 +295,9 @@ const (
 	NumbersOrFigures             // the name of a figure too, which the caller checks
 )
 
-// ReadLimits reads limits = { sugar_pct = 20 }.
+// ReadLimits reads limits = { sugar_pct = 20 }. If named is true, a
+// text that begins with a letter is kept as the name of a figure, which
+// the caller checks.
 func ReadLimits(r *reading.Reader, e hclsyntax.Expression, values LimitValues) []Limit {
 	pairs, _ := r.Pairs(e, "limits", nil)
 	var limits []Limit
@@ -333,4 +337,205 @@ func isLimitName(name string) bool {
 		}
 	}
 	return name != "" && len(name) <= 64
+}
+
+// IngredientKeys are the keys of an ingredient block. Figures are per
+// 100 g, as on a label.
+var IngredientKeys = keysOf("ingredient")
+
+// readIngredient reads an ingredient of the house: a larder item with
+// some figures changed, or a new one.
+func (h *House) readIngredient(r *reading.Reader, b *hclsyntax.Block) {
+	name, at := r.Label(b)
+	r.Known(b.Body, "an ingredient", IngredientKeys, nil)
+	if strings.TrimSpace(name) == "" {
+		return // Label reports it
+	}
+	if len(name) > 4 && strings.EqualFold(name[:4], "the ") {
+		r.Fault(at, "ingredient %q: a leading \"the\" names a part of the formula; leave it out",
+			name)
+		return
+	}
+	attr := b.Body.Attributes
+	item := larder.Item{Class: larder.ClassOther, Basis: "house", Source: "house file",
+		Undeclared: true}
+	if a := attr["like"]; a != nil {
+		like, likeAt, ok := r.Text(a.Expr, "like")
+		if !ok {
+			return
+		}
+		base, found := h.Larder.Find(like)
+		if !found {
+			r.Unknown(likeAt, "ingredient", like, "the larder", h.Larder.Names())
+			return
+		}
+		item = *base
+		item.Source = "house file, after " + base.Name + " (" + base.Source + ")"
+	} else {
+		for _, key := range []string{"water", "fat", "sugar"} {
+			if attr[key] == nil {
+				r.Fault(at, "ingredient %q has no %s: add %s = \"12 %%\" from its label,"+
+					" or like = \"...\" with the nearest larder name", name, key, key)
+			}
+		}
+	}
+	item.Name, item.Aliases = name, nil
+	before := item
+	read := label{reader: r, attr: attr, name: name, at: at, before: before}
+	item = read.item()
+	places := []source.Place{at}
+	if a := attr["aliases"]; a != nil {
+		var aliasesAt []source.Place
+		item.Aliases, aliasesAt, _ = r.Texts(a.Expr, "aliases")
+		places = append(places, aliasesAt...)
+	}
+	if a := attr["source"]; a != nil {
+		item.Source, _, _ = r.Text(a.Expr, "source")
+	}
+	because, reasoned := "", true
+	if a := attr["because"]; a != nil {
+		because, _, reasoned = r.Text(a.Expr, "because")
+	}
+	if a := attr["allergens"]; a != nil {
+		readAllergens(r, a.Expr, &item)
+		if reasoned {
+			h.keepAllergens(r.Place(a.NameRange), &item, &before, because)
+		}
+	}
+	alike(&item)
+	if !mayBear(r, h.Larder, &item, places) {
+		return
+	}
+	if h.inherited != nil {
+		if h.named == nil {
+			h.named = map[string]bool{}
+		}
+		if !h.named[name] {
+			h.Larder.Drop(name) // replaces that of the included house
+		}
+		h.named[name] = true
+	}
+	if err := h.Larder.Add(item); err != nil {
+		r.Fault(at, "%s", err)
+	}
+}
+
+// keepAllergens keeps the allergens of the item that like names on the
+// list of the house's item. With a reason the house's list replaces it,
+// and every report shows the allergens that it takes off.
+func (h *House) keepAllergens(at source.Place, item, before *larder.Item, because string) {
+	if strings.TrimSpace(because) == "" {
+		item.US = larder.AddCodes(item.US, before.US)
+		item.EU = larder.AddCodes(item.EU, before.EU)
+		return
+	}
+	for _, list := range []struct {
+		law, plain string
+		now, were  []string
+	}{{"US", "US", item.US, before.US}, {"EU", "EU and UK", item.EU, before.EU}} {
+		if len(larder.LackingCodes(list.now, list.were)) == 0 {
+			continue
+		}
+		h.Loosened = append(h.Loosened, finding.Loosened{
+			Rule: "allergens-present", Pack: "cautions",
+			What: fmt.Sprintf("the %s list of the house's ingredient %q", list.plain, item.Name),
+			From: listed(
+				list.law,
+				list.were,
+			), To: listed(list.law, list.now), Because: because, Place: at,
+		})
+	}
+}
+
+func listed(law string, codes []string) string {
+	if len(codes) == 0 {
+		return "empty"
+	}
+	names := make([]string, len(codes))
+	for i, code := range codes {
+		names[i] = larder.AllergenName(law, code)
+	}
+	return strings.Join(names, ", ")
+}
+
+// mayBear reports whether an item may bear its name and its aliases. A
+// name of the larder keeps the traits and allergens that it has there:
+// a formula that uses it would lose their cautions. places are those of
+// the name and of each alias.
+func mayBear(r *reading.Reader, l *larder.Larder, item *larder.Item, places []source.Place) bool {
+	ok := true
+	for i, name := range append([]string{item.Name}, item.Aliases...) {
+		other, found := l.Find(name)
+		if !found || i >= len(places) {
+			continue
+		}
+		if lacks := item.Lacks(other); len(lacks) > 0 {
+			if n := len(lacks) - 3; n > 1 {
+				lacks = append(lacks[:3:3], fmt.Sprintf("%d more", n))
+			}
+			r.Fault(
+				places[i],
+				"ingredient %q cannot take the name %q: the larder's %q has %s, and "+
+					"their cautions would be lost; use another name, or add like = %q",
+				source.Safe(item.Name),
+				source.Safe(name),
+				source.Safe(other.Name),
+				strings.Join(lacks, ", "),
+				source.Safe(other.Name),
+			)
+			ok = false
+		}
+	}
+	return ok
+}
+
+// scaleSugars scales the single sugars to the label's sum.
+func scaleSugars(item *larder.Item, before larder.Item) {
+	if before.Sugars > 0 {
+		k := item.Sugars / before.Sugars
+		item.Sucrose, item.Glucose = before.Sucrose*k, before.Glucose*k
+		item.Fructose, item.Maltose = before.Fructose*k, before.Maltose*k
+		item.Lactose, item.Galactose = before.Lactose*k, before.Galactose*k
+		return
+	}
+	item.Sucrose = item.Sugars
+}
+
+// readAllergens reads allergen codes of both jurisdictions: "milk",
+// "nuts:almond".
+func readAllergens(r *reading.Reader, e hclsyntax.Expression, item *larder.Item) {
+	names, places, _ := r.Texts(e, "allergens")
+	item.US, item.EU, item.Undeclared = nil, nil, false
+	var known []string
+	for _, a := range larder.Allergens() {
+		known = append(known, a.Code)
+	}
+	for i, name := range names {
+		code, _, _ := strings.Cut(strings.TrimSuffix(name, "?"), ":")
+		found := false
+		for _, a := range larder.Allergens() {
+			if a.Code != code {
+				continue
+			}
+			found = true
+			if a.Jurisdiction == "US" {
+				item.US = append(item.US, name)
+			} else {
+				item.EU = append(item.EU, name)
+			}
+		}
+		if !found {
+			r.Unknown(places[i], "allergen", name, "the lists of the US and the EU", known)
+		}
+	}
+}
+
+// perUnit reads a number or a range followed by a fixed unit: "9.20 per kg".
+func perUnit(text, unit string) (figure.Interval, bool) {
+	number, ok := strings.CutSuffix(strings.ToLower(strings.Join(strings.Fields(text), " ")), unit)
+	if !ok {
+		return figure.Interval{}, false
+	}
+	q, fault := quantity.Read(strings.TrimSpace(number)+" g", quantity.Of(quantity.Mass))
+	return q.Interval, fault == nil
 }

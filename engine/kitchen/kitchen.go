@@ -7,6 +7,8 @@
 package kitchen
 
 import (
+	"fmt"
+	"maps"
 	"slices"
 	"strings"
 
@@ -35,6 +37,9 @@ type Kitchen struct {
 	Tins   []Tin
 	// Units is whose measures the kitchen uses: one of UnitNames, or "" where it does not say.
 	Units string
+
+	written map[string]bool         // keys of the block that stand in it
+	open    map[string]source.Place // keys that are "?", to be decided
 }
 
 // UnitNames are whose measures a kitchen can name. Pints and fluid ounces differ between the US and
@@ -45,29 +50,93 @@ var UnitNames = []string{"metric", "uk", "us"}
 type Tin struct {
 	Name   string
 	Place  source.Place
-	Inside [3]float64
+	Inside [3]float64 // of ranges the middles
+	Sides  [3]figure.Interval
+	Open   bool // "?", to be decided
 }
 
-// Spans gives the kitchen at both ends of each figure that is a range, of those that are not
-// followed as ranges everywhere: figures of a room and of cold stores are.
-func (k *Kitchen) Spans() []*Kitchen {
-	var out []*Kitchen
-	for _, field := range [...]func(*Kitchen) *reading.Given{
-		func(k *Kitchen) *reading.Given { return &k.Altitude },
-		func(k *Kitchen) *reading.Given { return &k.Scale },
-		func(k *Kitchen) *reading.Given { return &k.Bowl },
-		func(k *Kitchen) *reading.Given { return &k.BenchLength },
-		func(k *Kitchen) *reading.Given { return &k.BenchWidth },
-		func(k *Kitchen) *reading.Given { return &k.Friction },
-	} {
-		g := field(k)
-		if !g.Set || g.IsPoint() {
+// Span is a figure of the kitchen that is open, "?", or a range.
+type Span struct {
+	What     string // what to write so that it is settled
+	Place    source.Place
+	Open     bool
+	Readings []*Kitchen
+}
+
+// figureKey is a figure of a kitchen for which a range or "?" may stand: the field, its bounds, and
+// what may stand for "?" (judgement: from the least to the most, and where answers turn).
+type figureKey struct {
+	name     string
+	field    func(*Kitchen) *reading.Given
+	anything []float64
+}
+
+var figureKeys = []figureKey{
+	{"room", func(k *Kitchen) *reading.Given { return &k.Room }, []float64{-10, 10, 18, 24, 30, 38, 50}},
+	{"fridge", func(k *Kitchen) *reading.Given { return &k.Fridge }, []float64{-5, 2, 4.5, 6, 9, 14, 20}},
+	{"freezer", func(k *Kitchen) *reading.Given { return &k.Freezer }, []float64{-90, -25, -18, -10, 0}},
+	{"altitude", func(k *Kitchen) *reading.Given { return &k.Altitude }, []float64{0, 600, 1500, 3000, 6000}},
+	{"scale", func(k *Kitchen) *reading.Given { return &k.Scale }, []float64{0.01, 0.1, 1, 5, 50, 1000}},
+	{"bowl", func(k *Kitchen) *reading.Given { return &k.Bowl }, []float64{100, 1000, 5000, 20000, 1e6}},
+	{"bench", func(k *Kitchen) *reading.Given { return &k.BenchLength }, []float64{300, 700, 1200, 2400, 10000}},
+	{"bench", func(k *Kitchen) *reading.Given { return &k.BenchWidth }, []float64{200, 400, 700, 1200, 5000}},
+	{"friction", func(k *Kitchen) *reading.Given { return &k.Friction }, []float64{0, 2, 5, 9, 14, 20}},
+}
+
+// anyTin are tins that may stand for "?", length, width and height in mm.
+var anyTin = [][3]float64{
+	{60, 60, 35}, {120, 80, 60}, {200, 100, 80}, {300, 100, 100}, {260, 260, 80}, {400, 130, 130},
+}
+
+// Spans gives the kitchen with one figure for each that is open or a range. Of the tins only those
+// count that hasTin names.
+func (k *Kitchen) Spans(hasTin func(name string) bool) []Span {
+	var out []Span
+	for _, key := range figureKeys {
+		g := key.field(k)
+		at, open := k.open[key.name]
+		list := []float64{g.Lo, g.Hi}
+		switch {
+		case open:
+			list = key.anything
+		case !g.Set || g.IsPoint():
 			continue
 		}
-		for _, x := range [...]float64{g.Lo, g.Hi} {
-			one := *k
-			field(&one).Interval = figure.Point(x)
-			out = append(out, &one)
+		one := Span{What: "the kitchen's " + key.name, Place: at, Open: open}
+		for _, x := range list {
+			other := *k
+			key.field(&other).Interval = figure.Point(x)
+			one.Readings = append(one.Readings, &other)
+		}
+		out = append(out, one)
+	}
+	for i, t := range k.Tins {
+		boxes := figure.Corners(t.Sides)
+		if t.Open {
+			boxes = anyTin
+		}
+		if len(boxes) < 2 || !hasTin(t.Name) {
+			continue
+		}
+		one := Span{What: fmt.Sprintf("the inside of tin %q", t.Name), Place: t.Place, Open: t.Open}
+		for _, box := range boxes {
+			other := *k
+			other.Tins = slices.Clone(k.Tins)
+			other.Tins[i].Inside = box
+			one.Readings = append(one.Readings, &other)
+		}
+		out = append(out, one)
+	}
+	return out
+}
+
+// Assumed lists the figures that no house file gives, with the defaults that stand for them. The
+// code of law is none of them: without one the strictest figures hold.
+func (k *Kitchen) Assumed() []string {
+	var out []string
+	for _, key := range Keys {
+		if key.Name != "code" && !k.written[key.Name] {
+			out = append(out, key.Name+" "+key.Default)
 		}
 	}
 	return out
@@ -156,9 +225,24 @@ func Read(r *reading.Reader, b *hclsyntax.Block, k *Kitchen) {
 		names[i] = key.Name
 	}
 	r.Known(b.Body, "a kitchen", names, nil)
+	k.written, k.open = maps.Clone(k.written), maps.Clone(k.open) // those of an included house hold
+	if k.written == nil {
+		k.written, k.open = map[string]bool{}, map[string]source.Place{}
+	}
+	for _, key := range Keys {
+		a := b.Body.Attributes[key.Name]
+		if a == nil {
+			continue
+		}
+		k.written[key.Name] = true
+		delete(k.open, key.Name)
+		if r.IsOpen(a.Expr) {
+			k.openFigure(key.Name, r.Place(a.Expr.Range()))
+		}
+	}
 	set := func(to *reading.Given, key string, kinds quantity.Kinds, lo, hi float64, usual string) {
 		a := b.Body.Attributes[key]
-		if a == nil {
+		if a == nil || r.IsOpen(a.Expr) {
 			return
 		}
 		g, ok := r.Quantity(a.Expr, kinds, key)
@@ -180,10 +264,12 @@ func Read(r *reading.Reader, b *hclsyntax.Block, k *Kitchen) {
 	set(&k.Bowl, "bowl", quantity.Of(quantity.Mass), 0, 1e6, "a mixer takes at most 1000 kg")
 	heights := quantity.Of(quantity.Length) | quantity.AllowZero
 	set(&k.Altitude, "altitude", heights, 0, 6e6, "the most is 6000 m")
-	if k.Altitude.Set {
+	if _, open := k.open["altitude"]; b.Body.Attributes["altitude"] != nil && !open {
 		k.Altitude.Interval = k.Altitude.Interval.Scale(0.001)
 	}
-	if a := b.Body.Attributes["code"]; a != nil {
+	if a := b.Body.Attributes["code"]; a != nil && r.IsOpen(a.Expr) {
+		k.Code, k.CodeAt = "", source.Place{} // the strictest of all stand for any
+	} else if a != nil {
 		if word, at, ok := r.Text(a.Expr, "code"); ok {
 			if !slices.Contains(Codes, word) {
 				r.Unknown(at, "code", word, "the codes that a kitchen can name", Codes)
@@ -201,7 +287,7 @@ func Read(r *reading.Reader, b *hclsyntax.Block, k *Kitchen) {
 			}
 		}
 	}
-	if a := b.Body.Attributes["friction"]; a != nil {
+	if a := b.Body.Attributes["friction"]; a != nil && !r.IsOpen(a.Expr) {
 		if g, ok := r.Quantity(a.Expr, quantity.Of(quantity.Temperature), "friction"); ok {
 			switch {
 			case g.Unit != "C":
@@ -213,8 +299,20 @@ func Read(r *reading.Reader, b *hclsyntax.Block, k *Kitchen) {
 			}
 		}
 	}
-	if a := b.Body.Attributes["bench"]; a != nil {
+	if a := b.Body.Attributes["bench"]; a != nil && !r.IsOpen(a.Expr) {
 		k.readBench(r, a)
+	}
+}
+
+// openFigure keeps that a figure is "?": it spans all that may stand there.
+func (k *Kitchen) openFigure(name string, at source.Place) {
+	k.open[name] = at
+	for _, key := range figureKeys {
+		if key.name == name {
+			g := key.field(k)
+			g.Set, g.Place = true, at
+			g.Interval = figure.Between(key.anything[0], key.anything[len(key.anything)-1])
+		}
 	}
 }
 
@@ -230,7 +328,7 @@ func (k *Kitchen) readBench(r *reading.Reader, a *hclsyntax.Attribute) {
 		return
 	}
 	wide = strings.TrimSpace(wide)
-	unit := strings.TrimLeft(wide, "0123456789. ")
+	unit := reading.UnitBehind(wide)
 	if unit == "" {
 		r.Fault(at, "bench: the lengths have no unit; write \"%s cm\"", strings.TrimSpace(text))
 		return
@@ -253,8 +351,16 @@ func ReadTin(r *reading.Reader, b *hclsyntax.Block, k *Kitchen) {
 		r.Fault(t.Place, "tin %q has no size: add inside = \"300 x 100 x 100 mm\"", t.Name)
 		return
 	}
-	if text, at, ok := r.Text(a.Expr, "inside"); ok {
-		t.Inside, _ = r.Box(text, at, "inside")
+	if t.Open = r.IsOpen(a.Expr); t.Open {
+		t.Inside = anyTin[len(anyTin)/2]
+		for i, x := range t.Inside {
+			t.Sides[i] = figure.Point(x)
+		}
+	} else if text, at, ok := r.Text(a.Expr, "inside"); ok {
+		t.Sides, _ = r.Box(text, at, "inside")
+		for i, side := range t.Sides {
+			t.Inside[i] = (side.Lo + side.Hi) / 2
+		}
 	}
 	for i, other := range k.Tins {
 		if !strings.EqualFold(strings.TrimSpace(other.Name), strings.TrimSpace(t.Name)) {

@@ -36,6 +36,7 @@ import (
 	"slices"
 	"strings"
 
+	"forebake/engine/figure"
 	"forebake/engine/larder/internal/names"
 )
 
@@ -197,6 +198,14 @@ type Item struct {
 	Undeclared bool
 
 	Price Price
+
+	// What an item of a house may be where its figures are ranges or "?": Readings, each with one
+	// figure. Open names what is "?" for messages; "" where all are ranges.
+	Readings []*Item
+	Open     string
+	// PerMl, PerPiece and FlourSpan are the density, the mass of a piece and the share that counts
+	// as flour, where they are ranges.
+	PerMl, PerPiece, FlourSpan figure.Interval
 
 	Source, SourceID string
 	Basis            string // of the composition: read, memory, derived, or house

@@ -271,7 +271,8 @@ func syrupByDE(in *formula.Ingredient) (solids, molar float64, ok bool) {
 	if in.DE == nil {
 		return 0, 0, false
 	}
-	solids, molar, silent := wateractivity.GlucoseSyrup(in.Item.Carbohydrate/100, in.DE.Value)
+	de := (in.DE.Lo + in.DE.Hi) / 2 // a range is followed at its ends
+	solids, molar, silent := wateractivity.GlucoseSyrup(in.Item.Carbohydrate/100, de)
 	return solids, molar, silent == ""
 }
 

@@ -20,6 +20,9 @@ type Suggestion struct {
 	Mends []finding.Mend
 }
 
+// fewestTexts is how many texts a search must be able to read within its budget to be begun.
+const fewestTexts = 3
+
 // Suggest gives the changes that would clear each flagged finding by itself, at
 // most one for each adjust block. index says which formula of the file it is.
 // complete is false where the budget ended the search.
@@ -29,6 +32,9 @@ func (m *Mender) Suggest(name string, text []byte, index int) (
 	v, err := m.begin(name, text, index)
 	if err != nil {
 		return nil, false, err
+	}
+	if m.Budget > 0 && fewestTexts*m.textWork(v.formula) > m.Budget {
+		return nil, false, nil // each text would cost too much for a search to get anywhere
 	}
 	// The budget goes to the stops first, then to single levers for every other
 	// finding, those that need no search and the more serious first, then to

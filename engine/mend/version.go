@@ -74,12 +74,18 @@ func (m *Mender) parse(text []byte) (*version, error) {
 			r := &reading.Reader{File: v.file}
 			v.formula = formula.Read(r, b, m.Options)
 			v.draft = isDraft(v.formula)
-			m.work += v.formula.Ingredients + v.formula.Steps
+			m.work += m.textWork(v.formula)
 			return v, r.Problems.Err()
 		}
 		n++
 	}
 	return nil, errors.New("the formula is not there")
+}
+
+// textWork is the work of reading a text and judging it: its entries, once for each sheet that its
+// open settings and ranges ask for.
+func (m *Mender) textWork(f *formula.Formula) int {
+	return (f.Ingredients + f.Steps) * (1 + facts.Readings(f, m.Kitchen))
 }
 
 // isDraft reports whether an amount of the formula is still open.

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"forebake/engine/finding"
+	"forebake/engine/jsontext"
 	"forebake/engine/report"
 	"forebake/engine/source"
 )
@@ -138,5 +139,5 @@ func FactsJSON(w io.Writer, run *finding.Run, rows []finding.FactRow) error {
 		out.Facts = append(out.Facts, jsonFact{r.Formula, r.Subject, g.Name, report.FigureValue(&g),
 			report.Finite(g.Low, g.Numeric), report.Finite(g.High, g.Numeric), g.Unit, g.Kind, r.Source})
 	}
-	return report.WriteJSON(w, out)
+	return jsontext.Write(w, out)
 }

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"forebake/engine/finding"
+	"forebake/engine/jsontext"
 	"forebake/engine/layout"
 	"forebake/engine/report"
 	"forebake/engine/source"
@@ -331,7 +332,7 @@ func CatalogueMarkdown(w io.Writer, c finding.Catalogue) error {
 
 // CatalogueJSON prints the same as one object.
 func CatalogueJSON(w io.Writer, c finding.Catalogue) error {
-	return report.WriteJSON(w, struct {
+	return jsontext.Write(w, struct {
 		Facts   []finding.CatalogueFact   `json:"facts"`
 		Verbs   []finding.CatalogueVerb   `json:"verbs"`
 		Options []finding.CatalogueOption `json:"options"`

@@ -9,6 +9,7 @@
 package reading
 
 import (
+	"bytes"
 	"fmt"
 	"slices"
 	"sort"
@@ -19,6 +20,7 @@ import (
 	"github.com/hashicorp/hcl/v2/hclsyntax"
 	"github.com/zclconf/go-cty/cty"
 
+	"forebake/engine/figure"
 	"forebake/engine/quantity"
 	"forebake/engine/source"
 	"forebake/engine/spelling"
@@ -185,6 +187,49 @@ func (r *Reader) Number(e hclsyntax.Expression, lo, hi float64,
 	return x, at, true
 }
 
+// IsOpen reports whether a value is "?", to be decided. A value without that sign, written or as an
+// escape, is not looked into.
+func (r *Reader) IsOpen(e hclsyntax.Expression) bool {
+	t, isText := e.(*hclsyntax.TemplateExpr)
+	if !isText {
+		return false
+	}
+	written := r.File.Text[t.SrcRange.Start.Byte:t.SrcRange.End.Byte]
+	if !bytes.ContainsAny(written, `?\`) {
+		return false
+	}
+	text, _, ok := source.StringLiteral(e)
+	return ok && strings.TrimSpace(text) == "?"
+}
+
+// Figure reads a figure without a unit from lo to hi, or a range of it: 5.2, or "5 to 5.4".
+func (r *Reader) Figure(e hclsyntax.Expression, lo, hi float64, what string) (Given, bool) {
+	if text, _, ok := source.StringLiteral(e); ok {
+		if low, high, isRange := strings.Cut(text, " to "); isRange {
+			_, at, _ := r.Text(e, what)
+			a, ok1 := plainNumber(strings.TrimSpace(low))
+			b, ok2 := plainNumber(strings.TrimSpace(high))
+			switch {
+			case !ok1 || !ok2 || a > b:
+				r.Fault(at, "%s must be a number or a range such as \"%s to %s\", not %q", what,
+					quantity.Plain(lo), quantity.Plain(hi), text)
+				return Given{}, false
+			case !(a >= lo && b <= hi):
+				r.Fault(at, "%s must be between %s and %s, not %s", what, quantity.Format(lo, ""),
+					quantity.Format(hi, ""), source.Safe(text))
+				return Given{}, false
+			}
+			q := quantity.Quantity{Interval: figure.Between(a, b), Text: text}
+			return Given{Quantity: q, Place: at, Set: true}, true
+		}
+	}
+	x, at, ok := r.Number(e, lo, hi, what)
+	if !ok {
+		return Given{}, false
+	}
+	return Given{Quantity: quantity.Quantity{Interval: figure.Point(x)}, Place: at, Set: true}, true
+}
+
 // Bool reads true or false.
 func (r *Reader) Bool(e hclsyntax.Expression, what string) (value, ok bool) {
 	if lit, is := e.(*hclsyntax.LiteralValueExpr); is && lit.Val.Type() == cty.Bool {
@@ -332,8 +377,8 @@ func UnknownText(kind, name, in string, known []string) string {
 	return text
 }
 
-// Box reads three lengths in one unit, "300 x 100 x 100 mm", in mm.
-func (r *Reader) Box(text string, at source.Place, what string) (box [3]float64, ok bool) {
+// Box reads three lengths in one unit, "300 x 100 x 100 mm", in mm. Each may be a range.
+func (r *Reader) Box(text string, at source.Place, what string) (box [3]figure.Interval, ok bool) {
 	isTimes := func(c rune) bool { return c == 'x' || c == 'X' || c == '×' }
 	sides := strings.FieldsFunc(text, isTimes)
 	if len(sides) != 3 {
@@ -341,25 +386,26 @@ func (r *Reader) Box(text string, at source.Place, what string) (box [3]float64,
 		return box, false
 	}
 	last := strings.TrimSpace(sides[2])
-	unit := strings.TrimLeft(last, "0123456789. ")
+	unit := UnitBehind(last)
 	if unit == "" {
 		r.Fault(at, "%s: the lengths have no unit; write \"%s mm\"", what, strings.TrimSpace(text))
 		return box, false
 	}
 	for i, side := range sides {
 		side = strings.TrimSpace(side)
-		if i < 2 && strings.Trim(side, "0123456789. ") == "" {
+		if i < 2 && UnitBehind(side) == "" {
 			side += " " + unit
 		}
 		g, good := r.QuantityText(side, at, quantity.Of(quantity.Length), what)
 		if !good {
 			return box, false
 		}
-		if !g.IsPoint() {
-			r.Fault(at, "%s: %s is a range; write each length as one figure", what, g.Text)
-			return box, false
-		}
-		box[i] = g.Lo
+		box[i] = g.Interval
 	}
 	return box, true
+}
+
+// UnitBehind is what stands behind the last figure of a length: "mm" of "290 to 310 mm".
+func UnitBehind(text string) string {
+	return strings.TrimSpace(text[strings.LastIndexAny(text, "0123456789.")+1:])
 }

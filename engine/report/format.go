@@ -54,6 +54,7 @@ type Writer interface {
 	Begin(h Head)
 	Prelude
 	Findings(f *Found)
+	Assumed(list []finding.Assumptions) // what is taken for settings that are not written
 	Notices(list []string)
 	Totals(t finding.Totals)
 	End() error // prints what is left, and gives the first error
@@ -115,6 +116,7 @@ func Write(out io.Writer, f Format, run *finding.Run, o Options) error {
 	w.Begin(Head{Version: run.Version, Cards: run.Cards, House: run.House})
 	prelude(w, run)
 	w.Findings(&Found{run})
+	w.Assumed(run.Assumed)
 	w.Notices(run.Notices)
 	w.Totals(run.Totals)
 	return w.End()

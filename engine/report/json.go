@@ -1,17 +1,12 @@
 package report
 
 import (
-	"bufio"
 	"bytes"
-	"encoding/json"
-	"fmt"
 	"io"
-	"iter"
 	"math"
-	"strings"
-	"unicode/utf16"
 
 	"forebake/engine/finding"
+	"forebake/engine/jsontext"
 	"forebake/engine/source"
 )
 
@@ -29,8 +24,15 @@ type (
 		Unchecked []jsonUnchecked `json:"unchecked"`
 		Loosened  []jsonLoosened  `json:"loosened"`
 		Findings  []jsonFinding   `json:"findings"`
+		Assumed   []jsonAssumed   `json:"assumed"`
 		Notices   []string        `json:"notices"`
 		Totals    jsonTotals      `json:"totals"`
+	}
+	jsonAssumed struct {
+		File    string   `json:"file"`
+		Formula string   `json:"formula"`
+		Line    int      `json:"line"`
+		Assumed []string `json:"assumed"`
 	}
 	jsonCaution struct {
 		Text    string `json:"text"`
@@ -121,13 +123,15 @@ type jsonObject struct {
 	run      jsonRun
 	cautions *Cautions
 	found    *Found
+	assumed  []finding.Assumptions
 }
 
 func init() { register(Format{"json", ".json", true, true, newJSON, isJSON}) }
 
 func newJSON(out io.Writer, _ Options) Writer {
 	return &jsonObject{out: out, run: jsonRun{Format: JSONFormat, Cautions: []jsonCaution{}, Unread: []jsonUnread{},
-		Unchecked: []jsonUnchecked{}, Loosened: []jsonLoosened{}, Findings: []jsonFinding{}, Notices: []string{}}}
+		Unchecked: []jsonUnchecked{}, Loosened: []jsonLoosened{}, Findings: []jsonFinding{},
+		Assumed: []jsonAssumed{}, Notices: []string{}}}
 }
 
 func (j *jsonObject) Begin(h Head) { j.run.Version = h.Version }
@@ -161,20 +165,29 @@ func (j *jsonObject) Loosened(list []finding.Loosened) {
 
 func (j *jsonObject) Findings(f *Found) { j.found = f }
 
+func (j *jsonObject) Assumed(list []finding.Assumptions) { j.assumed = list }
+
 func (j *jsonObject) Notices(list []string) { j.run.Notices = append(j.run.Notices, list...) }
 
 func (j *jsonObject) Totals(t finding.Totals) { j.run.Totals = totalsJSON(t) }
 
 func (j *jsonObject) End() error {
-	return writeInto(j.out, j.run,
-		jsonList{"  ", "cautions", func(yield func(any) bool) {
+	return jsontext.WriteInto(j.out, j.run,
+		jsontext.List{Indent: "  ", Key: "cautions", Items: func(yield func(any) bool) {
 			for _, c := range j.cautions.List {
 				yield(cautionJSON(c))
 			}
 		}},
-		jsonList{"  ", "findings", func(yield func(any) bool) {
+		jsontext.List{Indent: "  ", Key: "findings", Items: func(yield func(any) bool) {
 			for _, f := range j.found.All() {
 				yield(findingJSON(f))
+			}
+		}},
+		jsontext.List{Indent: "  ", Key: "assumed", Items: func(yield func(any) bool) {
+			for i := range j.assumed {
+				if a := &j.assumed[i]; len(a.List) > 0 {
+					yield(jsonAssumed{a.File, a.Formula, a.Line, assumptions(a)})
+				}
 			}
 		}})
 }
@@ -234,87 +247,6 @@ func findingJSON(f *finding.Finding) jsonFinding {
 	return j
 }
 
-// jsonList is a list of a JSON object that is written item by item. The writer takes every item.
-type jsonList struct {
-	indent string // of its key
-	key    string
-	items  iter.Seq[any]
-}
-
-// writeInto writes an object as WriteJSON does, and fills in the items of its lists. The lists are
-// empty in the object, and named in their order.
-func writeInto(w io.Writer, object any, lists ...jsonList) error {
-	out := bufio.NewWriterSize(w, 1<<16)
-	rest, err := indented(object, "")
-	if err != nil {
-		return err
-	}
-	for _, l := range lists {
-		// No text of a file can hold a line end as it is, so this is the object's own.
-		mark := "\n" + l.indent + "\"" + l.key + "\": ["
-		before, after, ok := strings.Cut(rest, mark+"]")
-		if !ok {
-			return fmt.Errorf("no empty list %q in the object to write", l.key)
-		}
-		out.WriteString(before + mark)
-		between, end := "", ""
-		l.items(func(item any) bool {
-			text, fault := indented(item, l.indent+"  ")
-			if fault != nil {
-				err = fault
-			}
-			out.WriteString(between + "\n" + l.indent + "  " + strings.TrimSuffix(text, "\n"))
-			between, end = ",", "\n"+l.indent
-			return true
-		})
-		if err != nil {
-			return err
-		}
-		out.WriteString(end + "]")
-		rest = after
-	}
-	out.WriteString(rest)
-	return out.Flush()
-}
-
-// WriteJSON writes indented JSON. Characters that control a terminal are written as JSON escapes;
-// all others stay readable.
-func WriteJSON(w io.Writer, v any) error { return writeInto(w, v) }
-
-func indented(v any, prefix string) (string, error) {
-	var b bytes.Buffer
-	e := json.NewEncoder(&b)
-	e.SetEscapeHTML(false)
-	e.SetIndent(prefix, "  ")
-	if err := e.Encode(v); err != nil {
-		return "", err
-	}
-	return escaped(b.String()), nil
-}
-
-// escaped replaces every character that source.Safe refuses by its JSON escape.
-func escaped(s string) string {
-	var b strings.Builder
-	for _, line := range strings.SplitAfter(s, "\n") {
-		text := strings.TrimSuffix(line, "\n")
-		if source.Safe(text) == text {
-			b.WriteString(line)
-			continue
-		}
-		for _, r := range text {
-			if one := string(r); source.Safe(one) == one {
-				b.WriteString(one)
-				continue
-			}
-			for _, unit := range utf16.Encode([]rune{r}) {
-				fmt.Fprintf(&b, "\\u%04x", unit)
-			}
-		}
-		b.WriteString(line[len(text):])
-	}
-	return b.String()
-}
-
 func figureJSON(g *finding.Figure) jsonFigure {
 	return jsonFigure{Name: g.Name, Value: FigureValue(g), Low: Finite(g.Low, g.Numeric),
 		High: Finite(g.High, g.Numeric), Unit: g.Unit}
@@ -350,7 +282,7 @@ func Finite(x float64, numeric bool) *float64 {
 }
 
 func isJSON(first, last []byte) bool {
-	return bytes.HasPrefix(first, []byte("{\n  \"version\": ")) &&
+	return bytes.HasPrefix(first, []byte("{\n  \"format\": ")) &&
 		bytes.Contains(first, cautionsKey) &&
 		bytes.Contains(last, []byte("\n  \"totals\": {\n"))
 }

@@ -205,6 +205,14 @@ func (p *markdownPage) putFindings(f *Found) {
 	}
 }
 
+func (p *markdownPage) Assumed(list []finding.Assumptions) {
+	p.later(func() {
+		if line := assumedLine(list); line != "" {
+			fmt.Fprintf(p, "%s\n\n", Markdown(line))
+		}
+	})
+}
+
 func (p *markdownPage) Notices(list []string) { p.later(func() { p.putNotices(list) }) }
 
 func (p *markdownPage) putNotices(list []string) {

@@ -147,6 +147,10 @@ func (b lines) Findings(f *Found) {
 	}
 }
 
+// Assumed prints nothing: an editor jumps from line to line, and these belong to none. The other
+// formats tell them.
+func (b lines) Assumed([]finding.Assumptions) {}
+
 func (b lines) Notices(list []string) {
 	for _, n := range list {
 		fmt.Fprintf(b, "forebake: %s\n", source.Safe(n))

@@ -12,6 +12,7 @@ import (
 	"strings"
 
 	"forebake/engine/finding"
+	"forebake/engine/jsontext"
 	"forebake/engine/source"
 )
 
@@ -151,6 +152,7 @@ type sarif struct {
 	loosened  []finding.Loosened
 	found     *Found
 	notices   []string
+	assumed   string
 	totals    finding.Totals
 
 	rules []sarifRule
@@ -171,6 +173,7 @@ func (s *sarif) SetAside(list []*finding.Finding)   { s.setAside = list }
 func (s *sarif) Unchecked(list []finding.Unchecked) { s.unchecked = list }
 func (s *sarif) Loosened(list []finding.Loosened)   { s.loosened = list }
 func (s *sarif) Findings(f *Found)                  { s.found = f }
+func (s *sarif) Assumed(list []finding.Assumptions)     { s.assumed = assumedLine(list) }
 func (s *sarif) Notices(list []string)              { s.notices = list }
 func (s *sarif) Totals(t finding.Totals)            { s.totals = t }
 
@@ -190,8 +193,8 @@ func (s *sarif) End() error {
 	// The long lists are written item by item: as one text those of a large collection would take
 	// ten times the memory of the check.
 	const indent = "      "
-	return writeInto(s.out, sarifLog{sarifSchema, "2.1.0", []sarifRun{run}},
-		jsonList{indent + "  ", "cautions", func(yield func(any) bool) {
+	return jsontext.WriteInto(s.out, sarifLog{sarifSchema, "2.1.0", []sarifRun{run}},
+		jsontext.List{Indent: indent + "  ", Key: "cautions", Items: func(yield func(any) bool) {
 			for _, c := range s.cautions.List {
 				yield(
 					jsonCaution{
@@ -202,7 +205,7 @@ func (s *sarif) End() error {
 				)
 			}
 		}},
-		jsonList{indent, "results", s.results})
+		jsontext.List{Indent: indent, Key: "results", Items: s.results})
 }
 
 // notifications gives the files that could not be read, which are in no result, and the notices.
@@ -221,6 +224,10 @@ func (s *sarif) notifications() []sarifNotification {
 			maxResults,
 			folded(left),
 		)}})
+	}
+	if s.assumed != "" {
+		out = append(out, sarifNotification{Level: "note",
+			Message: sarifText{Text: plainText(s.assumed)}})
 	}
 	for _, n := range s.notices {
 		out = append(out, sarifNotification{Message: sarifText{Text: plainText(n)}, Level: "note"})
@@ -263,6 +270,9 @@ func (s *sarif) describe() {
 		}
 	}
 	for _, f := range s.found.All() {
+		if _, has := s.index[f.Rule]; has {
+			continue
+		}
 		r := plainRule(f.Rule, sarifLevels[f.Level.String()], f.Why, "Source: "+f.Source+".",
 			source.Safe(f.Pack))
 		r.Properties.Pack = source.Safe(f.Pack)

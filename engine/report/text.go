@@ -292,6 +292,12 @@ func serious(list []*finding.Finding) []*finding.Finding {
 	return out
 }
 
+func (t *text) Assumed(list []finding.Assumptions) {
+	if line := assumedLine(list); line != "" {
+		t.paragraph(t.faint.Sprint(source.Safe(line)), "", "  ")
+	}
+}
+
 func (t *text) Notices(list []string) {
 	for _, n := range list {
 		t.paragraph(source.Safe(n), "", "  ")

@@ -230,15 +230,16 @@ var ladders = [][]string{
 	{"toxin-not-baked-out", "b-cereus-grown", "growth-budget", "warm-time", "live-dough-stop"},
 }
 
-// onLadder reports whether another rung of an answer's ladder still speaks.
+// onLadder reports whether another rung of an answer's ladder still speaks of the same subject.
 func onLadder(key string, answers map[string]finding.Answer) bool {
-	rule, _, _ := strings.Cut(key, " on ")
+	rule, subject, _ := strings.Cut(key, " on ")
 	for _, ladder := range ladders {
 		if !slices.Contains(ladder, rule) {
 			continue
 		}
 		for other := range answers {
-			if name, _, _ := strings.Cut(other, " on "); slices.Contains(ladder, name) {
+			name, of, _ := strings.Cut(other, " on ")
+			if of == subject && slices.Contains(ladder, name) {
 				return true
 			}
 		}

@@ -25,8 +25,9 @@ type File struct {
 	Text   *source.File
 	Models []*formula.Formula
 
-	assumed  []formula.Assumed
+	said     []formula.Said
 	cautions []*finding.Caution
+	assumed  []finding.Assumptions
 	problems source.Problems // that are in the file itself
 	house    source.Problems // that are in its house
 	skipped  bool            // found in a folder, and no formula file
@@ -73,6 +74,7 @@ func (w *worker) file(in Input) File {
 	}
 	for _, f := range list {
 		w.formula(f, &out)
+		out.assumed = append(out.assumed, assumedOf(f, in.Name))
 	}
 	if len(out.Findings) > rule.MaxFindings {
 		return File{Input: in, House: out.House, problems: source.Problems{{Place: list[0].Place,
@@ -82,10 +84,31 @@ func (w *worker) file(in Input) File {
 	return out
 }
 
+// assumedOf is what is taken for the settings that a formula does not write.
+func assumedOf(f *formula.Formula, file string) finding.Assumptions {
+	out := finding.Assumptions{File: file, Formula: f.Name, Line: f.Place.Line()}
+	for _, one := range f.Assumed() {
+		out.List = append(out.List, finding.Assumption(one))
+	}
+	return out
+}
+
+// kitchenAssumed is what is taken for the figures that the kitchen of a house does not write.
+func kitchenAssumed(l *Loaded) finding.Assumptions {
+	out := finding.Assumptions{}
+	if l.House.File != nil {
+		out.File = l.House.File.Name
+	}
+	for _, one := range l.House.Kitchen.Assumed() {
+		out.List = append(out.List, finding.Assumption{What: "kitchen", Of: one})
+	}
+	return out
+}
+
 // formula judges one formula by every rule and caution of its house.
 func (w *worker) formula(f *formula.Formula, out *File) {
 	out.Formulas = append(out.Formulas, finding.Formula{Name: f.Name, Place: f.Place})
-	out.assumed = append(out.assumed, f.Assumed...)
+	out.said = append(out.said, f.Said...)
 	w.sheet.Reset(f, out.House.House.Kitchen)
 	w.judge.Open(&w.sheet)
 	w.clock.start()

@@ -74,7 +74,7 @@ func Do(h *Houses, inputs []Input, o Options) *Result {
 	if n := foreignNotice(res.Files, order); n != "" {
 		res.Notices = append(res.Notices, n)
 	}
-	res.Notices = append(res.Notices, assumedNotices(res.Files, order)...)
+	res.Notices = append(res.Notices, saidNotices(res.Files, order)...)
 	for _, folder := range emptyFolders(res.Files) {
 		res.Totals.Unread++
 		res.Problems = append(res.Problems, source.Problem{Text: folder + noFormulas})
@@ -96,13 +96,13 @@ func Do(h *Houses, inputs []Input, o Options) *Result {
 // their number is told.
 const mostAssumed = 3
 
-// assumedNotices tells what words with several meanings were read as, a line a file.
-func assumedNotices(files []File, order []int) []string {
+// saidNotices tells what words with several meanings were read as, a line a file.
+func saidNotices(files []File, order []int) []string {
 	var out []string
 	words := 0
 	for _, i := range order {
 		var said []string
-		for _, a := range files[i].assumed {
+		for _, a := range files[i].said {
 			said = append(said, fmt.Sprintf("line %d, %s", a.Place.Line(), a.Text))
 		}
 		if words += len(said); len(said) > 0 {
@@ -154,6 +154,7 @@ func (r *Result) add(f *File) {
 	r.Findings = append(r.Findings, f.Findings...)
 	r.Cautions = append(r.Cautions, f.cautions...)
 	r.Formulas = append(r.Formulas, f.Formulas...)
+	r.Assumed = append(r.Assumed, f.assumed...)
 	r.Totals.Formulas = len(r.Formulas)
 	if f.House == nil {
 		r.Problems = append(r.Problems, f.house...)
@@ -163,6 +164,7 @@ func (r *Result) add(f *File) {
 	r.Totals.Rules = max(r.Totals.Rules, len(f.House.Rules.Rules))
 	if !slices.Contains(r.houses, f.House) {
 		r.houses = append(r.houses, f.House)
+		r.Assumed = append(r.Assumed, kitchenAssumed(f.House))
 		r.Notices = append(r.Notices, f.House.Rules.Notices...)
 		sort.Strings(r.Notices)
 	}

@@ -1,4 +1,4 @@
-package report
+package jsontext
 
 import (
 	"bytes"
@@ -15,9 +15,9 @@ func each[T any](list []T) iter.Seq[any] {
 	}
 }
 
-// TestWriteIntoIsWriteJSON holds the object written item by item to the same object written as a
+// TestWriteIntoIsWrite holds the object written item by item to the same object written as a
 // whole, whatever the items hold.
-func TestWriteIntoIsWriteJSON(t *testing.T) {
+func TestWriteIntoIsWrite(t *testing.T) {
 	type object struct {
 		A    string           `json:"a"`
 		Some []map[string]any `json:"some"`
@@ -33,19 +33,19 @@ func TestWriteIntoIsWriteJSON(t *testing.T) {
 	more := []string{"x", "\"more\": []", "<&>"}
 	for _, n := range []int{0, 1, 3} {
 		var whole, parts bytes.Buffer
-		if err := WriteJSON(&whole, object{"\n  \"some\": []", some[:n], []string{}, more[:n], 7}); err != nil {
+		if err := Write(&whole, object{"\n  \"some\": []", some[:n], []string{}, more[:n], 7}); err != nil {
 			t.Fatal(err)
 		}
-		err := writeInto(
+		err := WriteInto(
 			&parts,
 			object{"\n  \"some\": []", []map[string]any{}, []string{}, []string{}, 7},
-			jsonList{
+			List{
 				"  ",
 				"some",
 				each(some[:n]),
 			},
-			jsonList{"  ", "none", each(more[:0])},
-			jsonList{"  ", "more", each(more[:n])},
+			List{"  ", "none", each(more[:0])},
+			List{"  ", "more", each(more[:n])},
 		)
 		if err != nil {
 			t.Fatal(err)
@@ -54,7 +54,7 @@ func TestWriteIntoIsWriteJSON(t *testing.T) {
 			t.Errorf("%d items: as a whole\n%s\nitem by item\n%s", n, whole.Bytes(), parts.Bytes())
 		}
 	}
-	if err := writeInto(&bytes.Buffer{}, object{}, jsonList{"  ", "gone", each(more)}); err == nil {
+	if err := WriteInto(&bytes.Buffer{}, object{}, List{"  ", "gone", each(more)}); err == nil {
 		t.Error("a list that the object does not have was taken")
 	}
 }

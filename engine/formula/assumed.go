@@ -1,0 +1,94 @@
+package formula
+
+import (
+	"slices"
+
+	"forebake/engine/larder"
+)
+
+// Assumption is a setting that nothing is written for, and what is taken for it: a default, or
+// that it is as it should be. No rule asks further there, so every report tells it.
+type Assumption struct {
+	What string // "in the fridge", alike for all of one kind
+	Of   string // the ingredient, the verb of the step, or the setting
+	Line int
+}
+
+// Assumed lists what is taken for settings that are not written, in file order.
+func (f *Formula) Assumed() []Assumption {
+	var out []Assumption
+	if !f.Keep.Set && !f.isOpen("keep") {
+		out = append(out, Assumption{"eaten in good time", "no keep", f.Place.Line()})
+	}
+	for _, p := range f.Parts {
+		for _, in := range p.Ingredients {
+			for _, o := range IngredientOptions {
+				if in.Item == nil || o.text(in) != "" || slices.Contains(in.Open, o) {
+					continue
+				}
+				if what := o.assumes(in); what != "" {
+					out = append(out, Assumption{what, in.Name, in.Place.Line()})
+				}
+			}
+		}
+		for _, s := range p.Steps {
+			for _, o := range s.Verb.options {
+				if o.assumes == nil || o.text(s) != "" || slices.Contains(s.Open, o) {
+					continue
+				}
+				if what := o.assumes(s); what != "" {
+					out = append(out, Assumption{what, s.Verb.Name, s.Place.Line()})
+				}
+			}
+		}
+	}
+	return out
+}
+
+// init gives the options of steps what is taken where they are not written. Of an option without
+// an entry nothing is taken: a rule that needs it is unsure.
+func init() {
+	optAt.assumes = func(s *Step) string {
+		switch {
+		case s.Verb.place != nil:
+			return "in the " + s.Verb.place.Name
+		case s.Verb.Waits() && !s.Verb.Stores():
+			return "stands as warm as it should"
+		case s.Verb.HeatsThrough():
+			return "as hot as it should be"
+		}
+		return ""
+	}
+}
+
+// isOpen reports whether a setting of the formula itself is "?".
+func (f *Formula) isOpen(key string) bool {
+	return slices.ContainsFunc(f.open, func(s Span) bool { return s.What == key })
+}
+
+func assumesNothing(*Ingredient) string { return "" }
+
+// assumesTemp: a liquid or a fat goes in fit for yeast and dough.
+func assumesTemp(in *Ingredient) string {
+	if in.Item.Class == larder.ClassFat || in.Item.Water > mostlyWater {
+		return "goes in as warm as it should"
+	}
+	return ""
+}
+
+// mostlyWater is the water in 100 g from which an ingredient counts as a liquid.
+const mostlyWater = 40
+
+func assumesProtein(in *Ingredient) string {
+	if in.Item.Flour > 0 {
+		return "protein as in the larder"
+	}
+	return ""
+}
+
+func assumesHydration(in *Ingredient) string {
+	if _, ok := in.Starter(); ok {
+		return "water as in the larder"
+	}
+	return ""
+}

@@ -1,0 +1,60 @@
+package report
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"forebake/engine/finding"
+)
+
+// mostAssumed is how many names stand behind each thing that is assumed, before the rest is counted.
+const mostAssumed = 4
+
+// assumedLine tells in one line what is taken for settings that are not written; "" for nothing.
+// What is alike is told once, with the names of a few and the number of the rest.
+func assumedLine(list []finding.Assumptions) string {
+	var order []string
+	names := map[string][]string{}
+	seen := map[finding.Assumption]bool{}
+	for _, a := range list {
+		for _, one := range a.List {
+			one.Line = 0
+			if seen[one] {
+				continue
+			}
+			seen[one] = true
+			if names[one.What] == nil {
+				order = append(order, one.What)
+			}
+			names[one.What] = append(names[one.What], one.Of)
+		}
+	}
+	if len(order) == 0 {
+		return ""
+	}
+	slices.Sort(order)
+	for i, what := range order {
+		of, more := names[what], ""
+		if n := len(of) - mostAssumed; n > 1 && what != kitchenFigures {
+			of, more = of[:mostAssumed], fmt.Sprintf(" and %d more", n)
+		}
+		order[i] = what + ": " + strings.Join(of, ", ") + more
+	}
+	return "Assumed where nothing is written: " + strings.Join(order, "; ") + "."
+}
+
+// kitchenFigures is what stands before the defaults of a kitchen.
+const kitchenFigures = "kitchen"
+
+// assumptions gives what is assumed of one formula or kitchen in words, one each.
+func assumptions(a *finding.Assumptions) []string {
+	out := make([]string, len(a.List))
+	for i, one := range a.List {
+		out[i] = one.Of + ": " + one.What
+		if one.Line > 0 {
+			out[i] = fmt.Sprintf("%s (line %d): %s", one.Of, one.Line, one.What)
+		}
+	}
+	return out
+}
