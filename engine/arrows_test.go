@@ -165,6 +165,16 @@ var mayKnow = map[string][]string{
 		"engine/rule",
 		"engine/source",
 	}, // the search; no house and no report, so that a change is proven by the judge and by nothing else
+	"engine/scale": {
+		"engine/facts",
+		"engine/finding",
+		"engine/formula",
+		"engine/larder",
+		"engine/makeup",
+		"engine/mend/levers",
+		"engine/quantity",
+		"engine/source",
+	}, // a text of another size; package engine judges it
 	"engine/report": {
 		"engine/finding",
 		"engine/source",
@@ -181,6 +191,7 @@ var mayKnow = map[string][]string{
 		"engine/reading",
 		"engine/rule",
 		"engine/run",
+		"engine/scale",
 		"engine/source",
 		"rules",
 	},

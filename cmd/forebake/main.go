@@ -90,6 +90,7 @@ func run(args []string, in io.Reader, out, errs io.Writer) int {
 		trial,
 		mend,
 		compare,
+		scaleCommand(),
 		completionCommand(),
 	)
 	err := root.Execute()
