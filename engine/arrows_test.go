@@ -175,6 +175,17 @@ var mayKnow = map[string][]string{
 		"engine/quantity",
 		"engine/source",
 	}, // a text of another size; package engine judges it
+	"engine/mixing": {
+		"engine/facts",
+		"engine/finding",
+		"engine/formula",
+		"engine/kitchen",
+		"engine/larder",
+		"engine/process",
+		"engine/quantity",
+		"engine/reading",
+		"engine/science/bakersmath",
+	}, // the figures of a mix with what a baker reads; it reckons none of its own
 	"engine/report": {
 		"engine/finding",
 		"engine/source",
@@ -187,6 +198,7 @@ var mayKnow = map[string][]string{
 		"engine/house",
 		"engine/kitchen",
 		"engine/mend",
+		"engine/mixing",
 		"engine/quantity",
 		"engine/reading",
 		"engine/rule",

@@ -78,6 +78,7 @@ func run(args []string, in io.Reader, out, errs io.Writer) int {
 	root.SetOut(out)
 	root.SetErr(errs)
 	check, mend, compare := checkCommand(), mendCommand(), compareCommand()
+	mix := mixCommand()
 	facts, why, packs, trial := factsCommand(), whyCommand(), packsCommand(), trialCommand()
 	mend.ValidArgsFunction, compare.ValidArgsFunction = completeFormulas, completeFormulas
 	completeFlags(check, facts, packs, why, trial)
@@ -91,6 +92,7 @@ func run(args []string, in io.Reader, out, errs io.Writer) int {
 		mend,
 		compare,
 		scaleCommand(),
+		mix,
 		completionCommand(),
 	)
 	err := root.Execute()
