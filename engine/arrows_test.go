@@ -186,13 +186,21 @@ var mayKnow = map[string][]string{
 		"engine/reading",
 		"engine/science/bakersmath",
 	}, // the figures of a mix with what a baker reads; it reckons none of its own
+	"engine/begin": {
+		"engine/family",
+		"engine/kitchen",
+		"engine/larder",
+		"engine/quantity",
+	}, // texts to start from; what they come to is judged like any other
 	"engine/report": {
 		"engine/finding",
 		"engine/source",
 	}, // prints findings; a format must not be able to change an answer
 	"engine": {
 		"engine/backlog",
+		"engine/begin",
 		"engine/facts",
+		"engine/family",
 		"engine/finding",
 		"engine/formula",
 		"engine/house",

@@ -91,6 +91,7 @@ func run(args []string, in io.Reader, out, errs io.Writer) int {
 		trial,
 		mend,
 		compare,
+		beginCommand(),
 		scaleCommand(),
 		mix,
 		completionCommand(),

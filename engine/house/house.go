@@ -199,6 +199,10 @@ func (h *House) read(r *reading.Reader, b *hclsyntax.Block) {
 	if a := b.Body.Attributes["about"]; a != nil {
 		_, _, _ = r.Text(a.Expr, "about")
 	}
+	// Prices come after the ingredients, which they may be of.
+	if a := b.Body.Attributes["prices"]; a != nil {
+		defer h.readPrices(r, a)
+	}
 	kitchens := 0
 	for _, block := range b.Body.Blocks {
 		switch block.Type {
@@ -431,15 +435,7 @@ func (h *House) readIngredient(r *reading.Reader, b *hclsyntax.Block) {
 		}
 	}
 	if a := attr["price"]; a != nil {
-		if text, tat, ok := r.Text(a.Expr, "price"); ok {
-			if x, good := perUnit(text, "per kg"); good {
-				item.Price = larder.Price{PerKg: x, Known: true}
-			} else if x, good := perUnit(text, "per piece"); good && item.Piece > 0 {
-				item.Price = larder.Price{PerKg: x / item.Piece * 1000, Known: true}
-			} else {
-				r.Fault(tat, "price: write it per weight: \"9.20 per kg\"")
-			}
-		}
+		item.Price, _ = readPrice(r, a.Expr, "price", item.Piece)
 	}
 	places := []source.Place{at}
 	if a := attr["aliases"]; a != nil {
@@ -474,6 +470,50 @@ func (h *House) readIngredient(r *reading.Reader, b *hclsyntax.Block) {
 	}
 	if err := h.Larder.Add(item); err != nil {
 		r.Fault(at, "%s", err)
+	}
+}
+
+// readPrice reads "9.20 per kg" or "0.30 per piece"; pieceG is what one piece weighs, 0 where that
+// is not known.
+func readPrice(r *reading.Reader, e hclsyntax.Expression, what string, pieceG float64) (
+	larder.Price, bool) {
+	text, at, ok := r.Text(e, what)
+	if !ok {
+		return larder.Price{}, false
+	}
+	if x, good := perUnit(text, "per kg"); good {
+		return larder.Price{PerKg: x, Known: true}, true
+	}
+	if x, good := perUnit(text, "per piece"); good && pieceG > 0 {
+		return larder.Price{PerKg: x / pieceG * 1000, Known: true}, true
+	}
+	r.Fault(at, "%s: write it per weight: \"9.20 per kg\"", what)
+	return larder.Price{}, false
+}
+
+// readPrices reads prices = { "sugar" = "1.10 per kg" }: what an item of the larder costs, all its
+// other figures as they are.
+func (h *House) readPrices(r *reading.Reader, a *hclsyntax.Attribute) {
+	pairs, _ := r.Pairs(a.Expr, "prices", nil)
+	var seen reading.Names
+	for _, p := range pairs {
+		base, found := h.Larder.Find(p.Key)
+		if !found {
+			r.Unknown(p.Place, "ingredient", p.Key, "the larder", h.Larder.Names())
+			continue
+		}
+		if first, twice := seen.Twice(base.Name, p.Place); twice {
+			r.Fault(p.Place, "%q has two prices, the first at line %d", source.Safe(base.Name),
+				first.Line())
+			continue
+		}
+		price, ok := readPrice(r, p.Value, "price of \""+source.Safe(p.Key)+"\"", base.Piece)
+		if !ok {
+			continue
+		}
+		if err := h.Larder.SetPrice(base, price); err != nil {
+			r.Fault(p.Place, "%s", err)
+		}
 	}
 }
 
