@@ -5,6 +5,7 @@ import (
 	"fmt"
 
 	"forebake/engine/facts"
+	"forebake/engine/files"
 	"forebake/engine/finding"
 	"forebake/engine/formula"
 	"forebake/engine/mend"
@@ -43,7 +44,7 @@ func (r *ScaleResult) Failed() bool {
 func (r *ScaleResult) Write() error {
 	f := &r.before.Files[0]
 	r.Scaling.Wrote = true
-	return source.WriteAll([]source.Rewrite{
+	return files.WriteAll([]files.Rewrite{
 		{Path: f.Input.Path, Before: f.Text.Text, After: r.Text}})
 }
 

@@ -6,6 +6,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"forebake/engine"
+	"forebake/engine/page"
 	"forebake/engine/report"
 )
 
@@ -59,9 +60,9 @@ With --tap, ice is counted for water as warm as your tap gives it.`,
 		case len(res.Problems) > 0:
 			return complain(cmd, res.Problems)
 		case as == "json":
-			return report.MixJSON(out, &res.Run, list)
+			return page.MixJSON(out, &res.Run, list)
 		}
-		return report.Mix(out, &res.Run, list, report.Options{Width: width(out)})
+		return page.Mix(out, &res.Run, list, report.Options{Width: width(out)})
 	}
 	return cmd
 }

@@ -10,6 +10,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"forebake/engine"
+	"forebake/engine/page"
 	"forebake/engine/report"
 )
 
@@ -72,7 +73,7 @@ Exit status: 0 nothing new at the failing level, 1 the size brings something,
 				return complain(cmd, res.Problems)
 			}
 			// The report comes first: where it cannot be printed, nothing is written.
-			if err := report.Scale(to, &res.Run().Run, &res.Scaling,
+			if err := page.Scale(to, &res.Run().Run, &res.Scaling,
 				report.Options{Colour: useColour, Width: width(to)}); err != nil {
 				return err
 			}
@@ -81,7 +82,7 @@ Exit status: 0 nothing new at the failing level, 1 the size brings something,
 				if err := res.Write(); err != nil {
 					return err
 				}
-				_ = report.Rewritten(to, in.Name) // the file is written all the same
+				_ = page.Rewritten(to, in.Name) // the file is written all the same
 			} else if _, err := cmd.OutOrStdout().Write(res.Text); err != nil {
 				return err
 			}

@@ -1,24 +1,25 @@
-package report
+package page
 
 import (
 	"fmt"
 	"io"
 
 	"forebake/engine/finding"
+	"forebake/engine/report"
 	"forebake/engine/source"
 )
 
 // Mix prints the tally of the cautions, and for each mix the one answer, its error, and how it was
 // reckoned.
-func Mix(w io.Writer, run *finding.Run, list []finding.Mix, o Options) error {
-	t := textOf(w, o)
+func Mix(w io.Writer, run *finding.Run, list []finding.Mix, o report.Options) error {
+	t := newText(w, o)
 	t.figuresHead(run)
 	formula := ""
 	for i := range list {
 		m := &list[i]
 		if m.Formula != formula {
 			formula = m.Formula
-			fmt.Fprintf(t, "%s\n\n", t.bold.Sprint(source.Safe(formula)))
+			fmt.Fprintf(t, "%s\n\n", t.Bold(source.Safe(formula)))
 		}
 		t.mix(m)
 	}
@@ -32,16 +33,16 @@ func (t *text) mix(m *finding.Mix) {
 	}
 	t.WriteString(head + "\n")
 	if m.Liquid != "" {
-		t.paragraph("Liquid: "+source.Safe(m.Liquid)+".", "  ", "    ")
+		t.Paragraph("Liquid: "+source.Safe(m.Liquid)+".", "  ", "    ")
 	}
 	if m.Silent != "" {
-		t.paragraph("No answer: "+source.Safe(m.Silent)+".", "  ", "    ")
+		t.Paragraph("No answer: "+source.Safe(m.Silent)+".", "  ", "    ")
 	} else {
-		t.paragraph(t.bold.Sprint(source.Safe(m.Answer)), "  ", "    ")
-		t.paragraph("Within the error: "+m.Error+".", "  ", "    ")
+		t.Paragraph(t.Bold(source.Safe(m.Answer)), "  ", "    ")
+		t.Paragraph("Within the error: "+m.Error+".", "  ", "    ")
 	}
 	for _, note := range m.Notes {
-		t.paragraph(source.Safe(note), "  ", "    ")
+		t.Paragraph(source.Safe(note), "  ", "    ")
 	}
 	if m.Silent == "" || len(m.Goods) > 0 && m.Aim != "" {
 		t.WriteString("  Reckoned by a heat balance of\n")
@@ -55,7 +56,7 @@ func (t *text) mix(m *finding.Mix) {
 		t.table(rows)
 	}
 	if m.Check != "" {
-		t.paragraph("Check: "+source.Safe(m.Check)+". It counts the room and leaves out cold "+
+		t.Paragraph("Check: "+source.Safe(m.Check)+". It counts the room and leaves out cold "+
 			"eggs, milk and fat.", "  ", "    ")
 	}
 	t.WriteString("\n")
@@ -77,12 +78,9 @@ type jsonMix struct {
 // null.
 func MixJSON(w io.Writer, run *finding.Run, list []finding.Mix) error {
 	out := struct {
-		Cautions []jsonCaution `json:"cautions"`
-		Mixes    []jsonMix     `json:"mixes"`
-	}{[]jsonCaution{}, []jsonMix{}}
-	for _, c := range cautionsOf(run).List {
-		out.Cautions = append(out.Cautions, cautionJSON(c))
-	}
+		Cautions any       `json:"cautions"`
+		Mixes    []jsonMix `json:"mixes"`
+	}{report.CautionsJSON(run), []jsonMix{}}
 	for i := range list {
 		m := &list[i]
 		one := jsonMix{m.Formula, m.Part, m.Line, nil, nil, m.LiquidC.Finite(), m.IceG.Finite(),
@@ -94,5 +92,5 @@ func MixJSON(w io.Writer, run *finding.Run, list []finding.Mix) error {
 		}
 		out.Mixes = append(out.Mixes, one)
 	}
-	return WriteJSON(w, out)
+	return report.WriteJSON(w, out)
 }

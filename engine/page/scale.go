@@ -1,4 +1,4 @@
-package report
+package page
 
 import (
 	"fmt"
@@ -7,26 +7,27 @@ import (
 	"unicode/utf8"
 
 	"forebake/engine/finding"
+	"forebake/engine/report"
 	"forebake/engine/source"
 )
 
 // Scale prints the prelude and a formula at another size: what is new at that size first, then the
 // lots, and what to weigh of each part.
-func Scale(w io.Writer, run *finding.Run, s *finding.Scaling, o Options) error {
-	return page(w, run, o, func(t *text) {
-		fmt.Fprintf(t, "%s  %s\n", t.bold.Sprint(source.Safe(s.Formula)),
-			t.faint.Sprintf("(%s)", source.Safe(s.File)))
-		t.paragraph(fmt.Sprintf("%s, scaled to %s.", source.Safe(s.From), source.Safe(s.To)), "  ",
+func Scale(w io.Writer, run *finding.Run, s *finding.Scaling, o report.Options) error {
+	return write(w, run, o, func(t *text) {
+		fmt.Fprintf(t, "%s  %s\n", t.Bold(source.Safe(s.Formula)),
+			t.Faint("("+source.Safe(s.File)+")"))
+		t.Paragraph(fmt.Sprintf("%s, scaled to %s.", source.Safe(s.From), source.Safe(s.To)), "  ",
 			"  ")
-		t.paragraph(fmt.Sprintf("All amounts times %s: %s.", factorText(s.Factor),
+		t.Paragraph(fmt.Sprintf("All amounts times %s: %s.", factorText(s.Factor),
 			source.Safe(s.Asked)), "  ", "  ")
 		t.WriteString("\n")
 		if len(s.New) == 0 {
-			t.paragraph("Nothing new is found at this size.", "", "")
+			t.Paragraph("Nothing new is found at this size.", "", "")
 			t.WriteString("\n")
 		} else {
-			t.heading("New at this size: " + tally(s.New))
-			t.findings(s.New)
+			t.Heading("New at this size: " + report.Tally(s.New))
+			t.List(s.New)
 		}
 		t.moved("No longer found at this size", s.Gone)
 		t.lines("To know", append(append([]string{}, s.Told...), doubts(s.Doubted)...))
@@ -52,9 +53,9 @@ func (t *text) lines(head string, list []string) {
 	if len(list) == 0 {
 		return
 	}
-	t.WriteString(t.bold.Sprint(head) + "\n")
+	t.WriteString(t.Bold(head) + "\n")
 	for _, one := range list {
-		t.paragraph(source.Safe(one), "  ", "    ")
+		t.Paragraph(source.Safe(one), "  ", "    ")
 	}
 	t.WriteString("\n")
 }
@@ -111,7 +112,7 @@ func (t *text) table(rows [][]string) {
 			t.WriteString(strings.TrimRight(line, " ") + "\n")
 			continue
 		}
-		t.paragraph(row[len(row)-1], line+" ", strings.Repeat(" ", len([]rune(line))+1))
+		t.Paragraph(row[len(row)-1], line+" ", strings.Repeat(" ", len([]rune(line))+1))
 	}
 }
 
