@@ -194,6 +194,14 @@ var mayKnow = map[string][]string{
 		"engine/larder",
 		"engine/quantity",
 	}, // texts to start from; what they come to is judged like any other
+	"engine/cost": {
+		"engine/facts",
+		"engine/finding",
+		"engine/formula",
+		"engine/larder",
+		"engine/makeup",
+		"engine/quantity",
+	}, // sums of the larder's prices, and its allergens in the order of a law
 	"engine/report": {
 		"engine/finding",
 		"engine/source",
@@ -212,6 +220,7 @@ var mayKnow = map[string][]string{
 	"engine": {
 		"engine/backlog",
 		"engine/begin",
+		"engine/cost",
 		"engine/facts",
 		"engine/family",
 		"engine/files",

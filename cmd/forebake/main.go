@@ -92,6 +92,7 @@ func run(args []string, in io.Reader, out, errs io.Writer) int {
 		mend,
 		compare,
 		beginCommand(),
+		costCommand(),
 		scaleCommand(),
 		mix,
 		completionCommand(),
