@@ -34,8 +34,9 @@ func readFormula(t interface{ Fatalf(string, ...any) }, text []byte) *formula.Fo
 	return f
 }
 
-func scaleText(t interface{ Fatalf(string, ...any) }, text []byte, want engine.Size) []byte {
-	e := engine.New()
+// scaleText scales a text in the default house.
+func scaleText(e *engine.Engine, t interface{ Fatalf(string, ...any) }, text []byte,
+	want engine.Size) []byte {
 	res := e.Scale(engine.Input{Name: "f.hcl", Text: text, Dir: os.TempDir()}, "", want)
 	if len(res.Problems) > 0 {
 		t.Fatalf("%v\n%s", res.Problems, text)
@@ -45,6 +46,7 @@ func scaleText(t interface{ Fatalf(string, ...any) }, text []byte, want engine.S
 
 // TestScalePublished holds scaling to published worked examples.
 func TestScalePublished(t *testing.T) {
+	e := engine.New()
 	raw, err := os.ReadFile("../testdata/tables/scaling.csv")
 	if err != nil {
 		t.Fatal(err)
@@ -90,7 +92,7 @@ func TestScalePublished(t *testing.T) {
 				t.Fatal(err)
 			}
 		}
-		got := readFormula(t, scaleText(t, []byte(text), want))
+		got := readFormula(t, scaleText(e, t, []byte(text), want))
 		var tolerance float64
 		if _, err := fmt.Sscan(row[4], &tolerance); err != nil {
 			t.Fatal(err)
@@ -117,6 +119,7 @@ func TestScalePublished(t *testing.T) {
 // TestScaleRoundTrip holds that a formula scaled to 400 pieces and back has the percentages that it
 // had, to the step of the kitchen's scale.
 func TestScaleRoundTrip(t *testing.T) {
+	e := engine.New()
 	rapid.Check(t, func(t *rapid.T) {
 		pieces := rapid.IntRange(1, 100).Draw(t, "pieces")
 		grams := func(name string, least, most int) int {
@@ -144,8 +147,8 @@ func TestScaleRoundTrip(t *testing.T) {
   }
 }
 `, pieces, flour, grams("milk", 20, 2000), eggs, yeast, grams("butter", 40, 2000), held, pieces)
-		large := scaleText(t, []byte(text), engine.Size{Pieces: 400})
-		back := scaleText(t, large, engine.Size{Pieces: float64(pieces)})
+		large := scaleText(e, t, []byte(text), engine.Size{Pieces: 400})
+		back := scaleText(e, t, large, engine.Size{Pieces: float64(pieces)})
 		a, b := readFormula(t, []byte(text)), readFormula(t, back)
 		if b.Makes.Pieces != float64(pieces) {
 			t.Fatalf("%v pieces\n%s", b.Makes.Pieces, back)
@@ -222,4 +225,47 @@ func readFormulaIn(t *testing.T, text []byte) *formula.Formula {
 		t.Fatal(r.Problems)
 	}
 	return f
+}
+
+// TestScaleKeepsReadingsAsNotes holds that a reading of the whole batch is kept in words, beside a
+// note that stands there, and that one of a piece stays a reading.
+func TestScaleKeepsReadingsAsNotes(t *testing.T) {
+	text := `formula "f" {
+  makes = "10 pieces"
+  dough "d" {
+    ingredients = { "bread flour" = "1000 g", "milk" = "600 g", "instant yeast" = "12 g" }
+    steps = [
+      { mix = "9 min", measured = "25 C", note = "slack" },
+      { note = "slow", rest = "1 h", at = "room", measured = "2 x after 60 min", covered = true },
+      { chill = "6 h", as = "slab 30 mm", measured = "5 C after 6 h" },
+      {
+        rest = "10 min"
+        measured = "6 C"   # in its tub
+        at = "room"
+      },
+      { divide = "160 g" },
+      { proof = "1 h", at = "27 C", measured = "1.9 x after 1 h" },
+    ]
+  }
+}
+`
+	got := string(scaleText(engine.New(), t, []byte(text), engine.Size{Pieces: 20}))
+	for _, want := range []string{
+		`{ mix = "9 min", note = "slack; 25 C measured at 10 pieces" }`,
+		`{ note = "slow; 2 x after 60 min measured at 10 pieces", rest = "1 h", at = "room", covered = true }`,
+		`as = "slab 30 mm", measured = "5 C after 6 h" }`,
+		`note = "6 C measured at 10 pieces"   # in its tub`,
+		`at = "27 C", measured = "1.9 x after 1 h" }`,
+	} {
+		if !strings.Contains(got, want) {
+			t.Errorf("%q is not there\n%s", want, got)
+		}
+	}
+	// The check believes no reading of another batch.
+	f := readFormula(t, []byte(got))
+	for i, has := range []bool{false, false, true, false, false, true} {
+		if (f.Parts[0].Steps[i].Reading != nil) != has {
+			t.Errorf("step %d: a reading is %v", i+1, !has)
+		}
+	}
 }

@@ -163,8 +163,13 @@ func completeFlags(check, facts, packs, why, trial *cobra.Command) {
 		{packs, "house", completeFormulas}, {why, "house", completeFormulas}, {trial, "house",
 			completeFormulas},
 	} {
-		if err := f.cmd.RegisterFlagCompletionFunc(f.flag, f.by); err != nil {
-			panic(err)
-		}
+		completeFlag(f.cmd, f.flag, f.by)
+	}
+}
+
+// completeFlag registers the completion of one flag, which the verb must have.
+func completeFlag(cmd *cobra.Command, flag string, by completes) {
+	if err := cmd.RegisterFlagCompletionFunc(flag, by); err != nil {
+		panic(err)
 	}
 }

@@ -52,5 +52,6 @@ water that the bake loses is said.`,
 	cmd.Flags().StringVar(&as, "as", "text", "output `format`: text, json")
 	cmd.Flags().StringVar(&formula, "formula", "", "`name` of one formula of the file")
 	cmd.Flags().StringVar(&name, "name", "standard-input.hcl", "`name` of the file that - reads")
+	completeFlag(cmd, "as", completeWords([]string{"text", "json"}))
 	return cmd
 }

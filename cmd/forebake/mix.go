@@ -64,5 +64,6 @@ With --tap, ice is counted for water as warm as your tap gives it.`,
 		}
 		return page.Mix(out, &res.Run, list, report.Options{Width: width(out)})
 	}
+	completeFlag(cmd, "as", completeWords([]string{"text", "json"}))
 	return cmd
 }

@@ -104,6 +104,7 @@ Exit status: 0 nothing new at the failing level, 1 the size brings something,
 	flags.StringVar(&formula, "formula", "", "`name` of the formula, where a file holds several")
 	flags.StringVar(&name, "name", "standard-input.hcl", "`name` of the file that - reads")
 	flags.StringVar(&colour, "color", "auto", "colour: auto, always, never")
+	completeFlag(cmd, "color", completeWords([]string{"auto", "always", "never"}))
 	return cmd
 }
 

@@ -88,10 +88,8 @@ type factors struct {
 func factorsOf(s *facts.Sheet, w Want) (factors, error) {
 	f := s.Formula
 	batch := s.KindMass(formula.Dough).Add(s.Spread())
-	if w.FlourG > 0 || w.TotalG > 0 || w.HasLoss {
-		if !batch.IsPoint() || batch.Lo <= 0 {
-			return factors{}, openAt(f, batch)
-		}
+	if (w.TotalG > 0 || w.HasLoss) && !narrow(batch) {
+		return factors{}, openAt(f, batch)
 	}
 	grams := func(x float64) string { return quantity.Format(x, "g") }
 	switch {
@@ -102,14 +100,14 @@ func factorsOf(s *facts.Sheet, w Want) (factors, error) {
 				flour = flour.Add(q.Grams(makeup.Flour))
 			}
 		}
-		if !flour.IsPoint() || flour.Lo <= 0 {
+		if !narrow(flour) {
 			return factors{}, openAt(f, flour)
 		}
-		k := w.FlourG / flour.Lo
-		return factors{k, k, grams(flour.Lo) + " of flour to " + grams(w.FlourG)}, nil
+		k := w.FlourG / flour.Mid()
+		return factors{k, k, grams(flour.Mid()) + " of flour to " + grams(w.FlourG)}, nil
 	case w.TotalG > 0:
-		k := w.TotalG / (1 - w.Loss) / batch.Lo
-		return factors{k, k, grams(batch.Lo) + " of dough with its filling to " +
+		k := w.TotalG / (1 - w.Loss) / batch.Mid()
+		return factors{k, k, grams(batch.Mid()) + " of dough with its filling to " +
 			grams(w.TotalG) + lossText(w)}, nil
 	}
 	pieces := s.Pieces()
@@ -142,8 +140,14 @@ func factorsOf(s *facts.Sheet, w Want) (factors, error) {
 			source.Safe(f.Name))}}
 	}
 	need := count * pieces.Lo * each.Lo
-	return factors{need / (1 - w.Loss) / batch.Lo, count,
+	return factors{need / (1 - w.Loss) / batch.Mid(), count,
 		fmt.Sprintf("%s of %s each%s", asked, grams(each.Lo), lossText(w))}, nil
+}
+
+// narrow reports whether a weight is known well enough to scale by: a pinch that is not weighed does
+// not keep a batch from it.
+func narrow(g figure.Interval) bool {
+	return g.IsFinite() && g.Lo > 0 && g.Width() <= 0.02*g.Mid()
 }
 
 func lossText(w Want) string {
