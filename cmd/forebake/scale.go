@@ -3,8 +3,10 @@ package main
 import (
 	"errors"
 	"fmt"
+	"io"
 	"os"
 	"os/signal"
+	"strings"
 	"syscall"
 
 	"github.com/spf13/cobra"
@@ -12,6 +14,7 @@ import (
 	"forebake/engine"
 	"forebake/engine/page"
 	"forebake/engine/report"
+	"forebake/engine/source"
 )
 
 // sizeFlags are the flags that name a size.
@@ -83,7 +86,7 @@ Exit status: 0 nothing new at the failing level, 1 the size brings something,
 					return err
 				}
 				_ = page.Rewritten(to, in.Name) // the file is written all the same
-			} else if _, err := cmd.OutOrStdout().Write(res.Text); err != nil {
+			} else if _, err := cmd.OutOrStdout().Write(forOutput(cmd.OutOrStdout(), res.Text)); err != nil {
 				return err
 			}
 			if res.Failed() {
@@ -106,6 +109,18 @@ Exit status: 0 nothing new at the failing level, 1 the size brings something,
 	flags.StringVar(&colour, "color", "auto", "colour: auto, always, never")
 	completeFlag(cmd, "color", completeWords([]string{"auto", "always", "never"}))
 	return cmd
+}
+
+// forOutput is a text for a file or a pipe as it is; for a terminal, without what a terminal obeys.
+func forOutput(out io.Writer, text []byte) []byte {
+	if !isTerminal(out) {
+		return text
+	}
+	lines := strings.Split(string(text), "\n")
+	for i, line := range lines {
+		lines[i] = source.Safe(strings.ReplaceAll(line, "\t", "    "))
+	}
+	return []byte(strings.Join(lines, "\n"))
 }
 
 // read reads the size that the flags ask for: one of them, and a loss beside it.
