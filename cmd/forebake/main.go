@@ -78,7 +78,6 @@ func run(args []string, in io.Reader, out, errs io.Writer) int {
 	root.SetOut(out)
 	root.SetErr(errs)
 	check, mend, compare := checkCommand(), mendCommand(), compareCommand()
-	mix := mixCommand()
 	facts, why, packs, trial := factsCommand(), whyCommand(), packsCommand(), trialCommand()
 	mend.ValidArgsFunction, compare.ValidArgsFunction = completeFormulas, completeFormulas
 	completeFlags(check, facts, packs, why, trial)
@@ -94,7 +93,8 @@ func run(args []string, in io.Reader, out, errs io.Writer) int {
 		beginCommand(),
 		costCommand(),
 		scaleCommand(),
-		mix,
+		mixCommand(),
+		editorCommand(),
 		completionCommand(),
 	)
 	err := root.Execute()
