@@ -107,8 +107,8 @@ var processes = map[string]process{
 }
 
 var brioche = []string{
-	`{ mix    = "8 min", by = "planetary", to = "22 C", with = [{others}] },`,
-	`{ mix    = "6 min", by = "planetary", to = "24 C", with = "{fat}" },   # in lots; probe it: measured = "24 C"`,
+	`{ mix    = "8 min", by = "planetary", to = "20 C", with = [{others}] },`,
+	`{ mix    = "6 min", by = "planetary", to = "22 C", with = "{fat}" },   # in lots; probe it: measured = "22 C"`,
 	`{ rest   = "20 min", at = "room", as = "bowl", covered = true },`,
 	`{ chill  = "2 h", at = "fridge", as = "slab 20 mm", covered = true },   # firm enough to shape`,
 	`{ divide = "{each} g" },`,

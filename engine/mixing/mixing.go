@@ -7,6 +7,7 @@ package mixing
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"forebake/engine/facts"
@@ -137,7 +138,7 @@ func planned(s *facts.Sheet, step *formula.Step, n *Now) finding.Mix {
 	var liquids []string
 	var liquidG float64
 	milky := false
-	for _, in := range p.Ingredients {
+	for _, in := range process.GoesIn(step) {
 		g := s.Amount(in)
 		if process.IsFreeLiquid(in) {
 			liquids = append(liquids, fmt.Sprintf("%s %s", quantity.FormatInterval(g, "g"), in.Name))
@@ -146,6 +147,15 @@ func planned(s *facts.Sheet, step *formula.Step, n *Now) finding.Mix {
 			continue
 		}
 		out.Goods = append(out.Goods, good(s, in, n))
+	}
+	var later []string
+	for _, in := range p.Ingredients {
+		if !slices.Contains(process.GoesIn(step), in) {
+			later = append(later, in.Name)
+		}
+	}
+	if len(later) > 0 {
+		out.Notes = append(out.Notes, "Not in this mix: "+strings.Join(later, ", ")+".")
 	}
 	out.Liquid = strings.Join(liquids, ", ")
 	if !step.To.Set {

@@ -250,7 +250,16 @@ func (p *Part) heatOf(in *formula.Ingredient, run figure.Run) (bakersmath.Ingred
 	return out, out.MassKg > 0
 }
 
-// balance mixes all ingredients, with the friction of a mix or none.
+// goesIn lists what goes into a mix, of no mix all of the part. Butter that a later mix works in
+// cools no dough before.
+func (p *Part) goesIn(s *formula.Step) []*formula.Ingredient {
+	if s != nil {
+		return GoesIn(s)
+	}
+	return p.Ingredients
+}
+
+// balance mixes what goes in, with the friction of a mix or none.
 func (p *Part) balance(s *formula.Step) Value {
 	warms, why := p.friction(s)
 	if why != "" {
@@ -259,7 +268,7 @@ func (p *Part) balance(s *formula.Step) Value {
 	var ends [figure.Runs]float64
 	for run := range ends {
 		var list []bakersmath.Ingredient
-		for _, in := range p.Ingredients {
+		for _, in := range p.goesIn(s) {
 			one, ok := p.heatOf(in, figure.Run(run))
 			if !ok {
 				return figure.Absent("all amounts of \""+p.Name+"\", each as one figure", p.Place)
@@ -277,8 +286,8 @@ func (p *Part) balance(s *formula.Step) Value {
 
 // liquid is what the baker can warm or cool: the pourable ingredients together; ok is false while
 // one of them has no single weight.
-func (p *Part) liquid() (kg, cp float64, others func(run figure.Run) ([]bakersmath.Ingredient, bool), ok bool) {
-	for _, in := range p.Ingredients {
+func (p *Part) liquid(s *formula.Step) (kg, cp float64, others func(run figure.Run) ([]bakersmath.Ingredient, bool), ok bool) {
+	for _, in := range p.goesIn(s) {
 		if in.Of == nil && in.Item.Is(larder.Pourable) {
 			one, ok := p.heatOf(in, figure.Middle)
 			if !ok {
@@ -290,7 +299,7 @@ func (p *Part) liquid() (kg, cp float64, others func(run figure.Run) ([]bakersma
 	}
 	return kg, cp, func(run figure.Run) ([]bakersmath.Ingredient, bool) {
 		var list []bakersmath.Ingredient
-		for _, in := range p.Ingredients {
+		for _, in := range p.goesIn(s) {
 			if in.Of == nil && in.Item.Is(larder.Pourable) {
 				continue
 			}
@@ -321,7 +330,7 @@ func (sh *Sheet) LiquidNeeded(s *formula.Step) Value {
 	if !firstMix(s) {
 		return figure.Absent("the liquid of this mix: the first mix takes it", s.Place)
 	}
-	kg, cp, others, ok := p.liquid()
+	kg, cp, others, ok := p.liquid(s)
 	if !ok {
 		return p.noSingleWeights()
 	}
@@ -357,7 +366,7 @@ func (sh *Sheet) IceNeeded(s *formula.Step) Value {
 		return need
 	}
 	p := sh.Part(s.Part)
-	kg, cp, others, _ := p.liquid()
+	kg, cp, others, _ := p.liquid(s)
 	warms, _ := p.friction(s) // the liquid is known, and so is this
 	ice := func(aim float64, run figure.Run) float64 {
 		list, ok := others(run)

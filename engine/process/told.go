@@ -31,3 +31,11 @@ func IsFreeLiquid(in *formula.Ingredient) bool {
 
 // FirstMix reports whether a mix takes the ingredients of its part.
 func FirstMix(s *formula.Step) bool { return s.Verb.Mixes() && firstMix(s) }
+
+// GoesIn lists what goes into a mix: the ingredients that it names, else all of the part.
+func GoesIn(s *formula.Step) []*formula.Ingredient {
+	if len(s.With) > 0 {
+		return s.With
+	}
+	return s.Part.Ingredients
+}
