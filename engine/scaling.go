@@ -8,7 +8,6 @@ import (
 	"forebake/engine/files"
 	"forebake/engine/finding"
 	"forebake/engine/formula"
-	"forebake/engine/mend"
 	"forebake/engine/quantity"
 	"forebake/engine/run"
 	"forebake/engine/scale"
@@ -101,7 +100,13 @@ func (r *ScaleResult) scaling(file *run.File, was, is *formula.Formula, scaled *
 	for _, d := range source.Compare(file.Text.Text, r.Text) {
 		out.Lines = append(out.Lines, finding.ChangedLines(d))
 	}
-	out.Doubted = mend.CommentsOn(r.Text, out.Lines)
+	end := is.Place.File.Lines()
+	for _, f := range after.Models {
+		if at := f.Place.Line(); at > is.Place.Line() {
+			end = min(end, at-1)
+		}
+	}
+	out.Doubted = scale.Comments(r.Text, is.Place.Line(), end)
 	return out
 }
 

@@ -32,8 +32,11 @@ func Formula(f *family.Family, flourG float64) string {
 		total += l.grams
 	}
 	roll := typical(f.RollIn) * flourG / 100
-	n := max(1, math.Round((total+roll)*(1-benchLoss)/p.each))
-	p.each = math.Floor((total + roll) * (1 - benchLoss) / n)
+	n := math.Floor((total + roll) * (1 - benchLoss) / p.each)
+	if (total+roll)*(1-mostBenchLoss) > (1+surplus)*n*p.each { // too much is left over
+		n = max(1, math.Round((total+roll)*(1-benchLoss)/p.each))
+		p.each = math.Floor((total + roll) * (1 - benchLoss) / n)
+	}
 	var b strings.Builder
 	fmt.Fprintf(&b, "# A starting formula, to be changed: every amount below stands in the middle of "+
 		"what is published\n# of this family. Times and temperatures are common practice. Check it "+
@@ -156,8 +159,9 @@ func wrapped(text string, width int) []string {
 	return append(out, line)
 }
 
-// benchLoss is the share that stays in the bowl and on the bench (common practice).
-const benchLoss = 0.02
+// benchLoss and mostBenchLoss are the shares that stay in the bowl and on the bench, surplus what may
+// be left over beyond them (common practice).
+const benchLoss, mostBenchLoss, surplus = 0.02, 0.05, 0.02
 
 // dough works out the ingredients of a family from the middle of its ranges: eggs, sugar, salt and
 // yeast as they stand; fat and liquid are what is then lacking of fat and of water.

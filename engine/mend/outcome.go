@@ -21,7 +21,7 @@ func (m *Mender) outcome(base, now *version, list []*change) *Outcome {
 	for _, d := range source.Compare(base.text, now.text) {
 		o.Mending.Lines = append(o.Mending.Lines, finding.ChangedLines(d))
 	}
-	o.Mending.Doubted = CommentsOn(now.text, o.Mending.Lines)
+	o.Mending.Doubted = doubted(now.text, o.Mending.Lines)
 	o.Mending.Worse = m.worse(base, now)
 	m.tellChanges(o, base, now, list)
 	for _, q := range flagged(now) {
@@ -52,9 +52,9 @@ func (m *Mender) worse(base, now *version) []finding.Worse {
 	return out
 }
 
-// CommentsOn lists the comments that end a changed line: the program cannot read
+// doubted lists the comments that end a changed line: the program cannot read
 // whether they are still true.
-func CommentsOn(text []byte, lines []finding.ChangedLines) []finding.Doubted {
+func doubted(text []byte, lines []finding.ChangedLines) []finding.Doubted {
 	comments := map[int]string{}
 	tokens, _ := hclsyntax.LexConfig(text, "", hcl.InitialPos)
 	for _, t := range tokens {

@@ -40,7 +40,7 @@ func (t *text) costing(c *finding.Costing) {
 			names = append(names, source.Safe(name))
 		}
 		t.Paragraph("No price is named for "+strings.Join(names, ", ")+". Name them in "+
-			"house.hcl: prices = { "+fmt.Sprintf("%q", names[0])+" = \"1.10 per kg\" }", "  ", "    ")
+			"house.hcl: prices = { "+fmt.Sprintf("%q", names[0])+" = \"... per kg\" }", "  ", "    ")
 	}
 	for _, note := range c.Notes {
 		t.Paragraph(source.Safe(note), "  ", "    ")

@@ -38,11 +38,11 @@ func Scale(w io.Writer, run *finding.Run, s *finding.Scaling, o report.Options) 
 	})
 }
 
-// doubts words the comments on changed lines.
+// doubts words the comments that may not be true any more.
 func doubts(list []finding.Doubted) []string {
 	var out []string
 	for _, d := range list {
-		out = append(out, fmt.Sprintf("Line %d is changed; its comment may not be true any more: %s",
+		out = append(out, fmt.Sprintf("Line %d: the comment may give a figure of the old size: %s",
 			d.Line, d.Text))
 	}
 	return out
