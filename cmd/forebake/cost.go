@@ -25,7 +25,7 @@ water that the bake loses is said.`,
 		Example: `  forebake cost knots.hcl
   forebake cost knots.hcl --as json`,
 		ValidArgsFunction: completeFormulas,
-		Args:              oneFormula("cost", "--as json"),
+		Args:              oneFormula("--as json"),
 		RunE: func(cmd *cobra.Command, args []string) error {
 			if as != "text" && as != "json" {
 				return fmt.Errorf("--as: a cost is printed as text or json, not %q", as)

@@ -25,7 +25,7 @@ With --tap, ice is counted for water as warm as your tap gives it.`,
 		Example: `  forebake mix brioche.hcl --room 27C --flour 24C
   forebake mix buns.hcl --tap 22C --to 25C --as json`,
 		ValidArgsFunction: completeFormulas,
-		Args:              oneFormula("mix", "--room 27C"),
+		Args:              oneFormula("--room 27C"),
 	}
 	texts := make([]string, len(engine.KitchenReadings))
 	for i, r := range engine.KitchenReadings {

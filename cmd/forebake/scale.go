@@ -43,7 +43,7 @@ Exit status: 0 nothing new at the failing level, 1 the size brings something,
 		Example: `  forebake scale knots.hcl --pieces 60 > knots-60.hcl
   forebake scale brioche.hcl --total "25 kg" --loss "3 %" --write`,
 		ValidArgsFunction: completeFormulas,
-		Args:              oneFormula("scale", "--pieces 60"),
+		Args:              oneFormula("--pieces 60"),
 		RunE: func(cmd *cobra.Command, args []string) error {
 			want, err := size.read(cmd)
 			if err != nil {
@@ -178,11 +178,11 @@ func (s *sizeFlags) read(cmd *cobra.Command) (want engine.Size, err error) {
 }
 
 // oneFormula takes one formula file and nothing else.
-func oneFormula(verb, example string) cobra.PositionalArgs {
-	return func(_ *cobra.Command, args []string) error {
+func oneFormula(example string) cobra.PositionalArgs {
+	return func(cmd *cobra.Command, args []string) error {
 		if len(args) != 1 {
-			return fmt.Errorf("%s takes one formula file: forebake %s knots.hcl %s", verb, verb,
-				example)
+			return fmt.Errorf("%s takes one formula file: forebake %s knots.hcl %s", cmd.Name(),
+				cmd.Name(), example)
 		}
 		return nil
 	}
