@@ -188,6 +188,41 @@ var mayKnow = map[string][]string{
 	"engine/jsontext": {
 		"engine/source",
 	}, // JSON with long lists, whatever they hold
+	"engine/scale": {
+		"engine/facts",
+		"engine/finding",
+		"engine/formula",
+		"engine/larder",
+		"engine/makeup",
+		"engine/mend/levers",
+		"engine/quantity",
+		"engine/source",
+	}, // a text of another size; package engine judges it
+	"engine/mixing": {
+		"engine/facts",
+		"engine/finding",
+		"engine/formula",
+		"engine/kitchen",
+		"engine/larder",
+		"engine/process",
+		"engine/quantity",
+		"engine/reading",
+		"engine/science/bakersmath",
+	}, // the figures of a mix with what a baker reads; it reckons none of its own
+	"engine/begin": {
+		"engine/family",
+		"engine/kitchen",
+		"engine/larder",
+		"engine/quantity",
+	}, // texts to start from; what they come to is judged like any other
+	"engine/cost": {
+		"engine/facts",
+		"engine/finding",
+		"engine/formula",
+		"engine/larder",
+		"engine/makeup",
+		"engine/quantity",
+	}, // sums of the larder's prices, and its allergens in the order of a law
 	"engine/report": {
 		"engine/finding",
 		"engine/jsontext",
@@ -229,7 +264,10 @@ var mayKnow = map[string][]string{
 	}, // a protocol in front of the front door: it judges nothing
 	"engine": {
 		"engine/backlog",
+		"engine/begin",
+		"engine/cost",
 		"engine/facts",
+		"engine/family",
 		"engine/files",
 		"engine/finding",
 		"engine/formula",
@@ -237,10 +275,12 @@ var mayKnow = map[string][]string{
 		"engine/kitchen",
 		"engine/mend",
 		"engine/mend/levers",
+		"engine/mixing",
 		"engine/quantity",
 		"engine/reading",
 		"engine/rule",
 		"engine/run",
+		"engine/scale",
 		"engine/source",
 		"engine/tolerant",
 		"rules",

@@ -84,7 +84,8 @@ func (c *chosen) add(f *formula.Formula, s *facts.Sheet, x facts.Subject) {
 		}
 		c.rows = append(c.rows, finding.FactRow{Formula: f.Name, Subject: rule.SubjectName(x),
 			Figure: row,
-			Means:  fact.Means, Source: fact.Source, Error: fact.Error})
+			Means:  fact.Means, Source: fact.Source, Error: fact.Error,
+			Main: fact.Main()})
 	}
 }
 

@@ -53,7 +53,7 @@ func TestVerbsOnAFullDisk(t *testing.T) {
 	try := func(how, says string) {
 		before := contents(t, ".")
 		for _, args := range [][]string{
-			{"mend", "--write", "a.hcl"}, {"check", "--write-backlog", "list.txt", "a.hcl"}, {"check", "--write-backlog", "new.txt", "a.hcl"},
+			{"mend", "--write", "a.hcl"}, {"scale", "--pieces", "40", "--write", "a.hcl"}, {"check", "--write-backlog", "list.txt", "a.hcl"}, {"check", "--write-backlog", "new.txt", "a.hcl"},
 			{"check", "--as", "json:out.json", "a.hcl"}, {"check", "--as", "sarif:new.sarif", "a.hcl"}, {"packs", "--write", "."},
 		} {
 			var out, errs bytes.Buffer

@@ -17,11 +17,12 @@ func factsCommand() *cobra.Command {
 	cmd := &cobra.Command{
 		Use:   "facts FILE [name ...]",
 		Short: "The computed figures of each part, with unit, error and source",
-		Long: `Prints the figures of every formula of a file and of its parts. Names choose some:
-forebake facts knots.hcl hydration_pct water_activity. --all adds those of steps,
-ingredients and the kitchen. A single - reads standard input. --list needs no file: it
-prints every figure, step, option, way, place, lever, unit and house key that there is,
-with the figures that the rule files of this folder's house declare.`,
+		Long: `Prints the main figures of every formula of a file and of its parts, a screen each. Names
+choose others, with their error and source: forebake facts knots.hcl hydration_pct
+water_activity. --all prints all, those of steps, ingredients and the kitchen too.
+A single - reads standard input. --list needs no file: it prints every figure, step,
+option, way, place, lever, unit and house key that there is, with the figures that the
+rule files of this folder's house declare.`,
 		ValidArgsFunction: completeFacts,
 		Args: func(_ *cobra.Command, args []string) error {
 			switch {
@@ -69,6 +70,9 @@ with the figures that the rule files of this folder's house declare.`,
 			case as == asJSON:
 				return page.FactsJSON(out, &res.Run, rows)
 			}
+			if !all && len(args) == 1 {
+				return page.FactsBrief(out, &res.Run, rows, report.Options{Width: width(out)})
+			}
 			return page.FactsText(out, &res.Run, rows, all || len(args) > 1,
 				report.Options{Width: width(out)})
 		},
@@ -77,7 +81,7 @@ with the figures that the rule files of this folder's house declare.`,
 	cmd.Flags().BoolVar(&list, "list", false,
 		"every figure, step, option, way, place, lever, unit and house key there is, instead")
 	cmd.Flags().BoolVar(&all, "all", false,
-		"also the figures of steps, ingredients and the kitchen")
+		"all figures with their sources, those of steps, ingredients and the kitchen too")
 	cmd.Flags().BoolVar(&history, "history", false,
 		"the timeline instead: step, clock, surroundings, core and mean temperature, rise")
 	cmd.Flags().StringVar(&name, "name", "standard-input.hcl", "`name` of the file that - reads")

@@ -27,9 +27,14 @@ func TestMendWritesNothingUnprinted(t *testing.T) {
 	}
 	defer full.Close()
 	var errs bytes.Buffer
-	if status := run([]string{"mend", "--write", "b.hcl"}, strings.NewReader(""), full, &errs); status != exitUnused ||
-		!strings.Contains(errs.String(), "no space left") {
-		t.Errorf("status %d: %s", status, errs.String())
+	for _, args := range [][]string{
+		{"mend", "--write", "b.hcl"}, {"scale", "--pieces", "40", "--write", "b.hcl"},
+	} {
+		errs.Reset()
+		if status := run(args, strings.NewReader(""), full, &errs); status != exitUnused ||
+			!strings.Contains(errs.String(), "no space left") {
+			t.Errorf("%s: status %d: %s", args[0], status, errs.String())
+		}
 	}
 	if now, err := os.ReadFile("b.hcl"); err != nil || !bytes.Equal(now, text) {
 		t.Errorf("the file is changed, though nothing could be said of it (%v)", err)

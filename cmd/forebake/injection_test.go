@@ -115,6 +115,9 @@ func TestInjection(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
+	if err := os.WriteFile("scaled.hcl", stdin, 0o666); err != nil {
+		t.Fatal(err)
+	}
 	good := []string{"a.hcl", "b.hcl", "c"}
 	broken, hostileName := "broken", "\x1b[31m\u202e|<b>.hcl"
 	runs := [][]string{
@@ -153,6 +156,17 @@ func TestInjection(t *testing.T) {
 			broken,
 		}, {"facts", broken}, {"check", "--as", "json:none" + hostileText + "/x", "a.hcl"},
 	}
+	runs = append(runs,
+		[]string{"scale", "scaled.hcl", "--pieces", "48", "--write"},
+		[]string{"scale", "a.hcl", "--pieces", hostileText},
+		[]string{"scale", "a.hcl", "--pieces", "4", "--formula", "no" + hostileText},
+		[]string{"scale", broken, "--pieces", "4"},
+		[]string{"mix", "a.hcl"}, []string{"mix", "a.hcl", "--as", "json"},
+		[]string{"mix", "a.hcl", "--room", hostileText},
+		[]string{"cost", "a.hcl"}, []string{"cost", "a.hcl", "--as", "json"},
+		[]string{"cost", "a.hcl", "--formula", hostileText},
+		[]string{"begin", hostileText},
+	)
 	for _, format := range report.FormatNames() {
 		runs = append(
 			runs,

@@ -104,6 +104,10 @@ func run(args []string, in io.Reader, out, errs io.Writer) int {
 		compare,
 		larderCommand(),
 		readCommand(),
+		beginCommand(),
+		costCommand(),
+		scaleCommand(),
+		mixCommand(),
 		editorCommand(),
 		completionCommand(),
 	)

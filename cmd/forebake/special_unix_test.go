@@ -40,6 +40,10 @@ func TestNoVerbReadsSpecialFiles(t *testing.T) {
 			{"check", "--timing", "f.hcl"},
 			{"mend", "f.hcl"},
 			{"mend", "--write", "f.hcl"},
+			{"scale", "--pieces", "4", "f.hcl"},
+			{"scale", "--pieces", "4", "--write", "f.hcl"},
+			{"mix", "f.hcl"},
+			{"cost", "f.hcl"},
 			{
 				"compare",
 				"f.hcl",

@@ -100,6 +100,7 @@ type Fact struct {
 	Verbs  []string                 // step facts: the verbs that have it, by their trait; none for all
 	Kinds  []formula.Kind           // part facts: the kinds that have it; none for all
 	of     func(*formula.Verb) bool // the trait of the verbs that have it; nil for all
+	main   bool                     // it stands on the first screen of its subject
 	advice bool                     // it takes the careful end of every range itself, for a message
 	// harsher reports whether one value of it is harsher than another, for a figure that takes the
 	// careful end of what is not known: of an open or ranged setting it is the harshest. Else nil.
@@ -141,6 +142,9 @@ func Declare(f Fact, index int, d Declared) *Fact {
 
 // Declared gives what computes the fact; nil for one of the program's own.
 func (f *Fact) Declared() Declared { return f.declared }
+
+// Main reports whether the fact stands on the first screen of its subject.
+func (f *Fact) Main() bool { return f.main }
 
 // HasVerb reports whether a step of the verb of that name has the fact.
 func (f *Fact) HasVerb(name string) bool {

@@ -219,6 +219,7 @@ var formulaFacts = []Fact{
 	},
 	{
 		Name:    "dough_g",
+		main:    true,
 		Unit:    "g",
 		Means:   "all doughs, preferments included",
 		Source:  srcAdd,
@@ -226,6 +227,7 @@ var formulaFacts = []Fact{
 	},
 	{
 		Name:    "filling_g",
+		main:    true,
 		Unit:    "g",
 		Means:   "all fillings that a step spreads",
 		Source:  srcAdd,
@@ -233,6 +235,7 @@ var formulaFacts = []Fact{
 	},
 	{
 		Name:    "finished_g",
+		main:    true,
 		Unit:    "g",
 		Means:   "what comes out: dough less 2 to 5 % in the bowl and on the bench, filling, and 8 to 13 % less in the oven",
 		Source:  "losses: an ingredient maker's baking compendium 13.5; Gisslen, Professional Cooking; 6 to 10 % for filled rolls is common practice",
@@ -241,6 +244,7 @@ var formulaFacts = []Fact{
 	},
 	{
 		Name:    "pieces",
+		main:    true,
 		Unit:    "pieces",
 		Means:   "how many are made",
 		Source:  srcGiven,
@@ -248,6 +252,7 @@ var formulaFacts = []Fact{
 	},
 	{
 		Name:    "piece_g",
+		main:    true,
 		Unit:    "g",
 		Means:   "shaped and unbaked weight of one: as given, else dough and filling over the number",
 		Source:  srcAdd,
@@ -262,6 +267,7 @@ var formulaFacts = []Fact{
 	},
 	{
 		Name:    "makes_gap_pct",
+		main:    true,
 		Unit:    "%",
 		Means:   "dough (and filling) beyond pieces times their weight, after 0 to 5 % lost in the bowl and on the bench; below zero it is lacking",
 		Source:  "mixing and scaling loss up to 5 %: an ingredient maker's baking compendium 13.5",
@@ -296,6 +302,7 @@ var formulaFacts = []Fact{
 	},
 	{
 		Name:    "hours",
+		main:    true,
 		Unit:    "h",
 		Means:   "from the first step to the last, parts made side by side",
 		Source:  srcGiven,
@@ -303,6 +310,7 @@ var formulaFacts = []Fact{
 	},
 	{
 		Name:    "hands_on_h",
+		main:    true,
 		Unit:    "h",
 		Means:   "time with hands in it, as far as steps give a time",
 		Source:  srcGiven,
@@ -323,6 +331,7 @@ var formulaFacts = []Fact{
 	},
 	{
 		Name:    "mould_free_days",
+		main:    true,
 		Unit:    "days",
 		Means:   "days without mould in a clean wrap: labels and keeping advice, not a safety figure",
 		Source:  mould.Model.Source,
@@ -349,6 +358,7 @@ var formulaFacts = []Fact{
 	},
 	{
 		Name:    "needs_cold",
+		main:    true,
 		Type:    YesNo,
 		Means:   "some part of it needs time and temperature control",
 		Source:  srcControl,
@@ -384,6 +394,7 @@ var formulaFacts = []Fact{
 	},
 	{
 		Name:    "allergens_brief",
+		main:    true,
 		Type:    List,
 		Means:   "allergens in any part of both jurisdictions, each in a short word; with a question mark where the label decides",
 		Source:  srcLaws,
@@ -391,6 +402,7 @@ var formulaFacts = []Fact{
 	},
 	{
 		Name:    "allergens_to_check",
+		main:    true,
 		Type:    List,
 		Means:   "allergens that the ingredients often hold: the labels decide",
 		Source:  srcLaws,
@@ -398,6 +410,7 @@ var formulaFacts = []Fact{
 	},
 	{
 		Name:    "cost",
+		main:    true,
 		Unit:    "money",
 		Means:   "cost of all ingredients, where all have a price",
 		Source:  "prices of the house file",

@@ -21,6 +21,7 @@ func budget(o microbe.Organism) func(*part) Value {
 var partFacts = []Fact{
 	{
 		Name:   "mass_g",
+		main:   true,
 		Unit:   "g",
 		Means:  "everything in it",
 		Source: srcAdd,
@@ -28,6 +29,7 @@ var partFacts = []Fact{
 	},
 	{
 		Name:   "flour_g",
+		main:   true,
 		Unit:   "g",
 		Means:  "total flour, preferments included",
 		Source: srcAdd,
@@ -71,6 +73,7 @@ var partFacts = []Fact{
 
 	{
 		Name:   "hydration_pct",
+		main:   true,
 		Unit:   "%",
 		Means:  "true hydration: all water on flour",
 		Source: srcHyd,
@@ -85,6 +88,7 @@ var partFacts = []Fact{
 	},
 	{
 		Name:   "sugar_pct",
+		main:   true,
 		Unit:   "%",
 		Means:  "sugar on flour",
 		Source: srcPct,
@@ -92,6 +96,7 @@ var partFacts = []Fact{
 	},
 	{
 		Name:   "sugar_on_water_pct",
+		main:   true,
 		Unit:   "%",
 		Means:  "sugar on all water: what the yeast feels",
 		Source: srcPct,
@@ -99,6 +104,7 @@ var partFacts = []Fact{
 	},
 	{
 		Name:   "fat_pct",
+		main:   true,
 		Unit:   "%",
 		Means:  "fat on flour, the flour's own not counted",
 		Source: srcPct,
@@ -127,6 +133,7 @@ var partFacts = []Fact{
 	},
 	{
 		Name:   "egg_pct",
+		main:   true,
 		Unit:   "%",
 		Means:  "egg out of its shell on flour",
 		Source: srcPct,
@@ -134,6 +141,7 @@ var partFacts = []Fact{
 	},
 	{
 		Name:   "salt_pct",
+		main:   true,
 		Unit:   "%",
 		Means:  "salt on flour, from every ingredient",
 		Source: srcPct,
@@ -141,6 +149,7 @@ var partFacts = []Fact{
 	},
 	{
 		Name:   "milk_solids_pct",
+		main:   true,
 		Unit:   "%",
 		Means:  "milk solids without fat, on flour",
 		Source: srcPct,
@@ -169,6 +178,7 @@ var partFacts = []Fact{
 	},
 	{
 		Name:   "flour_protein_pct",
+		main:   true,
 		Unit:   "%",
 		Means:  "protein of the flour blend, from the labels where they are given",
 		Source: srcAdd,
@@ -176,6 +186,7 @@ var partFacts = []Fact{
 	},
 	{
 		Name:   "prefermented_flour_pct",
+		main:   true,
 		Unit:   "%",
 		Means:  "flour that comes in through preferments",
 		Source: srcPct,
@@ -191,6 +202,7 @@ var partFacts = []Fact{
 
 	{
 		Name:   "yeast_pct",
+		main:   true,
 		Unit:   "%",
 		Means:  "yeast on flour, as instant dry yeast",
 		Source: "active dry counts 0.75, fresh 0.35 (Gisslen, Professional Cooking, and a bread textbook)",
@@ -212,6 +224,7 @@ var partFacts = []Fact{
 	},
 	{
 		Name:   "yeast_needed_pct",
+		main:   true,
 		Unit:   "%",
 		Means:  "instant yeast that keeps this dough at the pace of its family's usual dose",
 		Source: ferment.PaceModel.Source + "; usual dose from the family range table; 0.57 of it for a retard of 8 h or more (common practice)",
@@ -229,6 +242,7 @@ var partFacts = []Fact{
 	},
 	{
 		Name:   "osmotic_factor",
+		main:   true,
 		Unit:   "ratio",
 		Means:  "pace of the yeast against one that feels no sugar and salt",
 		Source: ferment.PaceModel.Source,
@@ -249,6 +263,7 @@ var partFacts = []Fact{
 	},
 	{
 		Name:   "water_activity",
+		main:   true,
 		Unit:   "ratio",
 		Means:  "water activity at 25 C; the careful end is the high one",
 		Source: wateractivity.Model.Source,
@@ -258,6 +273,7 @@ var partFacts = []Fact{
 	},
 	{
 		Name:   "ph",
+		main:   true,
 		Unit:   "pH",
 		Means:  "pH as the baker measured it",
 		Source: srcGiven,
@@ -299,6 +315,7 @@ var partFacts = []Fact{
 
 	{
 		Name:   "solids_pct",
+		main:   true,
 		Unit:   "%",
 		Means:  "all that is not water or alcohol, of the mass",
 		Source: srcAdd,
@@ -313,6 +330,7 @@ var partFacts = []Fact{
 	},
 	{
 		Name:   "fruit_pct",
+		main:   true,
 		Unit:   "%",
 		Means:  "fruit, of the mass",
 		Source: srcAdd,
@@ -539,6 +557,7 @@ var partFacts = []Fact{
 	},
 	{
 		Name:   "roll_in_pct",
+		main:   true,
 		Unit:   "%",
 		Means:  "fat in parts of fat alone, on the flour of the dough; 0 where there is none",
 		Source: srcPct,
@@ -880,6 +899,7 @@ var partFacts = []Fact{
 	},
 	{
 		Name:   "warm_h",
+		main:   true,
 		Label:  "warm hours",
 		Unit:   "h",
 		Means:  "longest time between cold and hot holding without a kill step between: its own steps, then those of what it goes into, up to the bake",
@@ -981,6 +1001,7 @@ var partFacts = []Fact{
 	},
 	{
 		Name:   "end_c",
+		main:   true,
 		Unit:   "C",
 		Means:  "temperature as its own steps leave it",
 		Source: srcHeat,

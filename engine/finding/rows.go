@@ -5,6 +5,7 @@ type FactRow struct {
 	Formula, Subject string
 	Figure
 	Means, Source, Error string
+	Main                 bool // it stands on the first screen of its subject
 }
 
 // HistoryRow is one step of a formula's timeline, as text but for the clock.

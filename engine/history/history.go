@@ -12,7 +12,6 @@
 package history
 
 import (
-
 	"forebake/engine/figure"
 	"forebake/engine/formula"
 	"forebake/engine/kitchen"

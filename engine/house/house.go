@@ -200,6 +200,10 @@ func (h *House) read(r *reading.Reader, b *hclsyntax.Block) {
 	if a := b.Body.Attributes["about"]; a != nil {
 		_, _, _ = r.Text(a.Expr, "about")
 	}
+	// Prices come after the ingredients, which they may be of.
+	if a := b.Body.Attributes["prices"]; a != nil {
+		defer h.readPrices(r, a)
+	}
 	kitchens := 0
 	for _, block := range b.Body.Blocks {
 		switch block.Type {
@@ -417,6 +421,50 @@ func (h *House) readIngredient(r *reading.Reader, b *hclsyntax.Block) {
 	}
 	if err := h.Larder.Add(item); err != nil {
 		r.Fault(at, "%s", err)
+	}
+}
+
+// readPrice reads "9.20 per kg" or "0.30 per piece"; pieceG is what one piece weighs, 0 where that
+// is not known.
+func readPrice(r *reading.Reader, e hclsyntax.Expression, what string, pieceG float64) (
+	larder.Price, bool) {
+	text, at, ok := r.Text(e, what)
+	if !ok {
+		return larder.Price{}, false
+	}
+	if x, good := perUnit(text, "per kg"); good && x.IsPoint() {
+		return larder.Price{PerKg: x.Lo, Known: true}, true
+	}
+	if x, good := perUnit(text, "per piece"); good && x.IsPoint() && pieceG > 0 {
+		return larder.Price{PerKg: x.Lo / pieceG * 1000, Known: true}, true
+	}
+	r.Fault(at, "%s: write it per weight: \"9.20 per kg\"", what)
+	return larder.Price{}, false
+}
+
+// readPrices reads prices = { "sugar" = "1.10 per kg" }: what an item of the larder costs, all its
+// other figures as they are.
+func (h *House) readPrices(r *reading.Reader, a *hclsyntax.Attribute) {
+	pairs, _ := r.Pairs(a.Expr, "prices", nil)
+	var seen reading.Names
+	for _, p := range pairs {
+		base, found := h.Larder.Find(p.Key)
+		if !found {
+			r.Unknown(p.Place, "ingredient", p.Key, "the larder", h.Larder.Names())
+			continue
+		}
+		if first, twice := seen.Twice(base.Name, p.Place); twice {
+			r.Fault(p.Place, "%q has two prices, the first at line %d", source.Safe(base.Name),
+				first.Line())
+			continue
+		}
+		price, ok := readPrice(r, p.Value, "price of \""+source.Safe(p.Key)+"\"", base.Piece)
+		if !ok {
+			continue
+		}
+		if err := h.Larder.SetPrice(base, price); err != nil {
+			r.Fault(p.Place, "%s", err)
+		}
 	}
 }
 

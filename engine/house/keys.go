@@ -14,6 +14,10 @@ var Keys = []struct{ Block, Name, Default, Means string }{
 		"the packs in force: shipped ones by name, own ones by \"./folder\"",
 	},
 	{"house", "fail_at", "stop", "the level from which findings fail a run: stop, risk or note"},
+	{
+		"house", "prices", "none",
+		"what ingredients cost, by name: { \"sugar\" = \"1.10 per kg\", \"egg\" = \"0.30 per piece\" }",
+	},
 	{"house", "kitchen", "", "block: the room, the cold and the equipment"},
 	{"house", "tin", "", "block: a baking tin, by name"},
 	{"house", "ingredient", "", "block: an ingredient of the house, by name"},

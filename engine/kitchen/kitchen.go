@@ -9,6 +9,7 @@ package kitchen
 import (
 	"fmt"
 	"maps"
+	"math"
 	"slices"
 	"strings"
 
@@ -28,6 +29,7 @@ type Kitchen struct {
 	Bowl                    reading.Given // most dough that the mixer takes, g
 	BenchLength, BenchWidth reading.Given // mm
 	Altitude                reading.Given // m above the sea
+	Oven                    Oven
 	// Friction is how much the house's mixer warms a dough, C. It is
 	// set only if measured.
 	Friction reading.Given
@@ -53,6 +55,14 @@ type Tin struct {
 	Inside [3]float64 // of ranges the middles
 	Sides  [3]figure.Interval
 	Open   bool // "?", to be decided
+}
+
+// Oven is what the house's oven takes at once.
+type Oven struct {
+	Place             source.Place
+	Set               bool
+	Trays             float64 // how many go in at once
+	LengthMM, WidthMM float64 // inside of one
 }
 
 // Span is a figure of the kitchen that is open, "?", or a range.
@@ -183,6 +193,7 @@ var Keys = []struct{ Name, Default, Means string }{
 	{"scale", "1 g", "smallest step that the scale shows"},
 	{"bowl", "9 kg", "most dough that the mixer takes"},
 	{"bench", "120 x 60 cm", "free bench for sheeting"},
+	{"oven", "not known", "what the oven takes at once: \"4 trays of 60 x 40 cm\""},
 	{
 		"friction", "by the method: by hand 1 C, spiral 6.5 C",
 		"how much the mixer warms a dough, measured in the house",
@@ -302,6 +313,29 @@ func Read(r *reading.Reader, b *hclsyntax.Block, k *Kitchen) {
 	if a := b.Body.Attributes["bench"]; a != nil && !r.IsOpen(a.Expr) {
 		k.readBench(r, a)
 	}
+	if a := b.Body.Attributes["oven"]; a != nil {
+		k.readOven(r, a)
+	}
+}
+
+// readOven reads "4 trays of 60 x 40 cm".
+func (k *Kitchen) readOven(r *reading.Reader, a *hclsyntax.Attribute) {
+	text, at, ok := r.Text(a.Expr, "oven")
+	if !ok {
+		return
+	}
+	number, size, has := strings.Cut(text, " of ")
+	count, fault := quantity.Read(
+		strings.TrimSuffix(strings.TrimSuffix(strings.TrimSpace(number), "s"), " tray")+" pieces",
+		quantity.Of(quantity.Count))
+	if !has || fault != nil || !count.IsPoint() || count.Lo != math.Trunc(count.Lo) ||
+		count.Lo < 1 || count.Lo > 1000 {
+		r.Fault(at, "oven: write how many trays it takes and their size: \"4 trays of 60 x 40 cm\"")
+		return
+	}
+	if long, wide, ok := readArea(r, size, at, "oven"); ok {
+		k.Oven = Oven{Place: at, Set: true, Trays: count.Lo, LengthMM: long.Lo, WidthMM: wide.Lo}
+	}
 }
 
 // openFigure keeps that a figure is "?": it spans all that may stand there.
@@ -322,23 +356,30 @@ func (k *Kitchen) readBench(r *reading.Reader, a *hclsyntax.Attribute) {
 	if !ok {
 		return
 	}
+	if length, width, ok := readArea(r, text, at, "bench"); ok {
+		k.BenchLength, k.BenchWidth = length, width
+	}
+}
+
+// readArea reads "120 x 60 cm": length and width in one unit.
+func readArea(r *reading.Reader, text string, at source.Place, what string) (
+	length, width reading.Given, ok bool) {
 	long, wide, has := strings.Cut(text, "x")
 	if !has {
-		r.Fault(at, "bench: write length and width: \"120 x 60 cm\"")
-		return
+		r.Fault(at, "%s: write length and width: \"120 x 60 cm\"", what)
+		return length, width, false
 	}
 	wide = strings.TrimSpace(wide)
 	unit := reading.UnitBehind(wide)
 	if unit == "" {
-		r.Fault(at, "bench: the lengths have no unit; write \"%s cm\"", strings.TrimSpace(text))
-		return
+		r.Fault(at, "%s: the lengths have no unit; write \"%s cm\"", what,
+			strings.TrimSpace(text))
+		return length, width, false
 	}
 	length, ok1 := r.QuantityText(strings.TrimSpace(long)+" "+unit, at,
-		quantity.Of(quantity.Length), "bench")
-	width, ok2 := r.QuantityText(wide, at, quantity.Of(quantity.Length), "bench")
-	if ok1 && ok2 {
-		k.BenchLength, k.BenchWidth = length, width
-	}
+		quantity.Of(quantity.Length), what)
+	width, ok2 := r.QuantityText(wide, at, quantity.Of(quantity.Length), what)
+	return length, width, ok1 && ok2
 }
 
 // ReadTin reads a tin block into k.

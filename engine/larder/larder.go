@@ -421,3 +421,15 @@ func (l *Larder) Names() []string {
 	}
 	return all
 }
+
+// SetPrice gives an item of the larder a price, shipped or added, and leaves all else of it.
+func (l *Larder) SetPrice(it *Item, p Price) error {
+	priced := *it
+	priced.Price = p
+	if slices.Contains(l.added, it) {
+		l.Drop(it.Name)
+	} else {
+		priced.Aliases = nil // they go on to mean the priced item
+	}
+	return l.Add(priced)
+}

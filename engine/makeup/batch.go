@@ -54,11 +54,7 @@ func (s *Sheet) Finished() Value {
 	if dough.Hi == 0 {
 		return figure.Absent("a dough", s.Formula.Place)
 	}
-	oven := bakeLoss
-	if filling.Hi > 0 {
-		oven = filledLoss.Hull(bakeLoss)
-	}
-	v := figure.ValueOf(dough.Mul(left(benchLoss)).Add(filling).Mul(left(oven)))
+	v := figure.ValueOf(dough.Mul(left(benchLoss)).Add(filling).Mul(left(s.BakeLoss())))
 	v.Origin = figure.ByModel
 	return v
 }
@@ -194,4 +190,12 @@ func (s *Sheet) Unspread() Value {
 		}
 	}
 	return figure.List(names)
+}
+
+// BakeLoss is the share of a batch that the oven takes as water, as Finished has it.
+func (s *Sheet) BakeLoss() Interval {
+	if s.Spread().Hi > 0 {
+		return filledLoss.Hull(bakeLoss)
+	}
+	return bakeLoss
 }

@@ -230,7 +230,16 @@ func (p *Part) heatOf(in *formula.Ingredient, run figure.Run) (bakersmath.Ingred
 	return out, out.MassKg > 0
 }
 
-// balance mixes all ingredients, with the friction of a mix or none.
+// goesIn lists what goes into a mix, of no mix all of the part. Butter that a later mix works in
+// cools no dough before.
+func (p *Part) goesIn(s *formula.Step) []*formula.Ingredient {
+	if s != nil {
+		return GoesIn(s)
+	}
+	return p.Ingredients
+}
+
+// balance mixes what goes in, with the friction of a mix or none.
 func (p *Part) balance(s *formula.Step) Value {
 	mix, why := p.mixings(s)
 	if why != "" {
@@ -239,7 +248,7 @@ func (p *Part) balance(s *formula.Step) Value {
 	var bowls [figure.Runs]bakersmath.Bowl
 	for run := range bowls {
 		bowls[run].Mixing = mix[run]
-		for _, in := range p.Ingredients {
+		for _, in := range p.goesIn(s) {
 			one, ok := p.heatOf(in, figure.Run(run))
 			if !ok {
 				return figure.Absent("all amounts of \""+p.Name+"\", each as one figure", p.Place)
@@ -259,9 +268,11 @@ func pourable(in *formula.Ingredient) bool { return in.Of == nil && in.Item.Is(l
 
 // bowl is one run of a mix whose liquid is free to be warmed or cooled: the pourable ingredients
 // together. ok is false while an ingredient has no single weight.
-func (p *Part) bowl(aimC float64, mix bakersmath.Mixing, run figure.Run) (bakersmath.Bowl, bool) {
+func (p *Part) bowl(s *formula.Step, aimC float64, mix bakersmath.Mixing, run figure.Run) (
+	bakersmath.Bowl, bool,
+) {
 	b := bakersmath.Bowl{AimC: aimC, Mixing: mix}
-	for _, in := range p.Ingredients {
+	for _, in := range p.goesIn(s) {
 		one, ok := p.heatOf(in, run)
 		if !ok {
 			return b, false
@@ -292,7 +303,7 @@ func (p *Part) water(s *formula.Step) (plan bakersmath.Plan, open, missing *Valu
 	var bowls [figure.Runs]bakersmath.Bowl
 	for run := range figure.Runs { // much friction, warm goods and a cool aim want the coldest liquid
 		most := figure.High - run
-		b, ok := p.bowl(aims[run], mix[most], most)
+		b, ok := p.bowl(s, aims[run], mix[most], most)
 		if !ok {
 			// It is asked for and cannot be reckoned yet: open, not absent, so that no rule takes it
 			// for a figure that the formula does without.

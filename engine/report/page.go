@@ -49,3 +49,12 @@ func (p *Page) Word(f *finding.Finding) string { return p.level(f).Sprintf("%-6s
 
 // CautionCount counts the cautions of a run, each once.
 func CautionCount(run *finding.Run) int { return len(cautionsOf(run).merged()) }
+
+// Heading prints a line in bold letters, and a blank one.
+func (p *Page) Heading(s string) { p.heading(s) }
+
+// List prints findings whole, as the text format does.
+func (p *Page) List(list []*finding.Finding) { p.findings(list) }
+
+// Tally counts findings in words: "1 stop, 3 risk".
+func Tally(list []*finding.Finding) string { return tally(list) }

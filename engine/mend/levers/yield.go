@@ -102,6 +102,9 @@ var plurals = [][2]string{
 	{" ring", " rings"},
 }
 
+// PiecesText writes what a formula makes with another number of pieces, in the baker's words.
+func PiecesText(f *formula.Formula, n float64) string { return piecesText(f, n) }
+
 // piecesText writes what a formula makes with another number of pieces.
 func piecesText(f *formula.Formula, n float64) string {
 	rest := strings.TrimLeft(strings.TrimSpace(writtenYield(f)), "0123456789")
@@ -109,6 +112,14 @@ func piecesText(f *formula.Formula, n float64) string {
 		for _, word := range plurals {
 			if rest == word[0] || strings.HasPrefix(rest, word[0]+" ") {
 				rest = word[1] + rest[len(word[0]):]
+				break
+			}
+		}
+	}
+	if n == 1 && f.Makes.Pieces > 1 {
+		for _, word := range plurals {
+			if rest == word[1] || strings.HasPrefix(rest, word[1]+" ") {
+				rest = word[0] + rest[len(word[1]):]
 				break
 			}
 		}

@@ -1,0 +1,34 @@
+package finding
+
+// Scaling is one formula at another size, ready to print.
+type Scaling struct {
+	Formula, File string
+	Line          int
+	From, To      string // what it makes, before and after
+	Asked         string // how the factor follows from the size that was asked for
+	Factor        float64
+
+	New, Gone []*Finding // answers of the scaled formula alone, and of the written one alone
+	Lots      []string   // in how many lots it is made, and by which equipment
+	Parts     []ScaledPart
+	Told      []string // what a baker must know of the new text
+	Doubted   []Doubted
+	Lines     []ChangedLines
+	Wrote     bool
+}
+
+// ScaledPart is the weights of one part.
+type ScaledPart struct {
+	Part string
+	Lots int // mixes of it; 1 for one
+	Rows []ScaledRow
+}
+
+// ScaledRow is what to weigh of one ingredient.
+type ScaledRow struct {
+	Name  string
+	Weigh string // for all
+	Lot   string // for one lot; "" where there is one
+	Share string // of the flour; "" without flour
+	Note  string // the number of eggs, the error of the scale where it tells
+}

@@ -1,0 +1,3 @@
+package engine_test
+
+import _ "forebake/engine/seed" // the properties of this package draw alike everywhere
