@@ -18,6 +18,7 @@ import (
 	"forebake/engine/formula"
 	"forebake/engine/house"
 	"forebake/engine/reading"
+	"forebake/engine/recipe"
 	"forebake/engine/rule"
 	"forebake/engine/run"
 	"forebake/engine/source"
@@ -29,6 +30,7 @@ var limits = map[string]int{
 	"source.MaxFileBytes": source.MaxFileBytes, "source.MaxLimitBytes": source.MaxLimitBytes, "source.MaxBrackets": source.MaxBrackets, "source.MaxSigns": source.MaxSigns,
 	"source.MaxDepth": source.MaxDepth, "source.MaxSignRun": source.MaxSignRun, "source.MaxChoices": source.MaxChoices, "source.MaxSplats": source.MaxSplats,
 	"source.MaxTemplateSigns": source.MaxTemplateSigns, "source.MaxDirectives": source.MaxDirectives, "source.MaxHeredocLines": source.MaxHeredocLines, "source.MaxProblems": source.MaxProblems,
+	"recipe.MaxBytes":      recipe.MaxBytes,
 	"reading.MaxNameBytes": reading.MaxNameBytes, "formula.MaxParts": formula.MaxParts, "formula.MaxIngredients": formula.MaxIngredients, "formula.MaxSteps": formula.MaxSteps, "formula.MaxMinutes": formula.MaxMinutes,
 	"house.MaxLimit": house.MaxLimit, "run.MaxJoined": run.MaxJoined, "backlog.MaxEntries": backlog.MaxEntries, "backlog.MaxBytes": backlog.MaxBytes,
 	"rule.MaxRules": rule.MaxRules, "rule.MaxLimits": rule.MaxLimits, "rule.MaxPackBytes": rule.MaxPackBytes, "rule.MaxTextBytes": rule.MaxTextBytes, "rule.MaxFigures": rule.MaxFigures,

@@ -85,17 +85,10 @@ func writeNew(path, text string) error {
 	if !strings.HasSuffix(path, ".hcl") {
 		return fmt.Errorf("-o %s: a formula file ends in .hcl; write %s.hcl", path, path)
 	}
-	f, err := os.OpenFile(path, os.O_WRONLY|os.O_CREATE|os.O_EXCL, 0o666)
-	switch {
-	case errors.Is(err, os.ErrExist):
+	err := files.WriteNew(path, []byte(text))
+	if errors.Is(err, os.ErrExist) {
 		return fmt.Errorf("-o %s: this file is there already, and is not written over; name a new "+
 			"one", path)
-	case err != nil:
-		return err
 	}
-	if _, err = f.WriteString(text); err != nil {
-		_ = f.Close()
-		return err
-	}
-	return f.Close()
+	return err
 }

@@ -43,6 +43,15 @@ func Said(name string) (*Family, bool) {
 	return nil, false
 }
 
+// Words lists every name and alias of the families, for near names.
+func Words() []string {
+	var out []string
+	for i := range families {
+		out = append(append(out, families[i].Name), families[i].Aliases...)
+	}
+	return out
+}
+
 func trimPlural(word string) string {
 	if n := len(word); n > 3 && word[n-1] == 's' && word[n-2] != 's' {
 		return word[:n-1]

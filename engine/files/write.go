@@ -348,3 +348,16 @@ func withoutPath(err error) error {
 	}
 	return err
 }
+
+// WriteNew writes a file that does not exist yet; the error of one that does is os.ErrExist.
+func WriteNew(path string, text []byte) error {
+	f, err := os.OpenFile(path, os.O_WRONLY|os.O_CREATE|os.O_EXCL, 0o666)
+	if err != nil {
+		return err
+	}
+	if _, err = f.Write(text); err != nil {
+		_ = f.Close()
+		return err
+	}
+	return f.Close()
+}

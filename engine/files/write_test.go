@@ -281,3 +281,16 @@ func TestWriteFileOddPaths(t *testing.T) {
 		}
 	}
 }
+
+func TestWriteNewNeverReplaces(t *testing.T) {
+	path := filepath.Join(t.TempDir(), "new.hcl")
+	if err := WriteNew(path, []byte("a")); err != nil {
+		t.Fatal(err)
+	}
+	if err := WriteNew(path, []byte("b")); !errors.Is(err, os.ErrExist) {
+		t.Errorf("over a file: %v", err)
+	}
+	if text, err := os.ReadFile(path); err != nil || string(text) != "a" {
+		t.Errorf("%q, %v", text, err)
+	}
+}

@@ -8,6 +8,7 @@ import (
 	"forebake/engine/larder"
 	"forebake/engine/reading"
 	"forebake/engine/source"
+	"forebake/engine/spelling"
 )
 
 // saidFamily gives the family whose dough a bread of the trade is made of, and tells that it was
@@ -24,6 +25,11 @@ func (rd *reader) saidFamily(name string, at source.Place) (*family.Family, bool
 // unknownFamily refuses a family's name, and offers the family that the dough is nearest to by what
 // it is made of; where that is not known, the names that are near by their letters.
 func (rd *reader) unknownFamily(name string, at source.Place) {
+	for _, word := range spelling.Nearest(name, family.Words(), 1) { // a slip of the pen
+		f, _ := family.Find(word)
+		rd.Fault(at, "no family %q in the range table; nearest is %s", name, f.Name)
+		return
+	}
 	near, ok := family.ByMakeUp(rd.formula.makeUp())
 	if !ok {
 		rd.Unknown(at, "family", name, "the range table", family.Names())
