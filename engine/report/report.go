@@ -143,7 +143,9 @@ func (b lines) Loosened(list []finding.Loosened) {
 
 func (b lines) Findings(f *Found) {
 	for _, one := range f.All() {
-		fmt.Fprintln(b, line(one))
+		if one.Answer != finding.Assumed { // clear while a seasoning is as usual: amount-missing says it
+			fmt.Fprintln(b, line(one))
+		}
 	}
 }
 
