@@ -165,6 +165,11 @@ var mayKnow = map[string][]string{
 		"engine/rule",
 		"engine/source",
 	}, // the search; no house and no report, so that a change is proven by the judge and by nothing else
+	"engine/plan": {
+		"engine/formula",
+		"engine/science/bakersmath",
+		"engine/source",
+	}, // clocks of steps; it follows no temperature and judges nothing
 	"engine/report": {
 		"engine/finding",
 		"engine/source",
@@ -177,6 +182,7 @@ var mayKnow = map[string][]string{
 		"engine/house",
 		"engine/kitchen",
 		"engine/mend",
+		"engine/plan",
 		"engine/quantity",
 		"engine/reading",
 		"engine/rule",

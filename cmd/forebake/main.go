@@ -91,6 +91,7 @@ func run(args []string, in io.Reader, out, errs io.Writer) int {
 		mend,
 		compare,
 		completionCommand(),
+		planCommand(),
 	)
 	err := root.Execute()
 	var status exit
