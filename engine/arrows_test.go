@@ -20,6 +20,7 @@ var mayKnow = map[string][]string{
 	}, // the place at which a missing figure is to be written
 	"engine/quantity":              nil,
 	"engine/source":                nil,
+	"engine/files":                 nil, // reads and writes bytes; what a text says is not its business
 	"engine/spelling":              nil,
 	"engine/family":                nil, // published ranges; what a dough is belongs to formula
 	"engine/larder/internal/names": nil,
@@ -154,6 +155,7 @@ var mayKnow = map[string][]string{
 		"engine/reading",
 		"engine/source",
 		"engine/spelling",
+		"engine/trial",
 	},
 	"engine/mend": {
 		"engine/facts",
@@ -174,9 +176,21 @@ var mayKnow = map[string][]string{
 		"engine/finding",
 		"engine/source",
 	}, // prints findings; a format must not be able to change an answer
+	"engine/page": {
+		"engine/finding",
+		"engine/report",
+		"engine/source",
+	}, // the pages of the other verbs, laid out as the formats are
+	"engine/trial": {
+		"engine/formula",
+		"engine/kitchen",
+		"engine/reading",
+		"engine/source",
+	}, // worked formulas and the answers expected of them; what answers is not its business
 	"engine": {
 		"engine/backlog",
 		"engine/facts",
+		"engine/files",
 		"engine/finding",
 		"engine/formula",
 		"engine/house",
@@ -193,6 +207,7 @@ var mayKnow = map[string][]string{
 	"engine/run": {
 		"engine/backlog",
 		"engine/facts",
+		"engine/files",
 		"engine/finding",
 		"engine/formula",
 		"engine/house",
@@ -203,7 +218,9 @@ var mayKnow = map[string][]string{
 	}, // the one way from files to answers; the shipped rules are handed in, and it prints nothing
 	"cmd/forebake": {
 		"engine",
+		"engine/files",
 		"engine/finding",
+		"engine/page",
 		"engine/reading",
 		"engine/report",
 		"engine/source",

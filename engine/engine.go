@@ -14,6 +14,7 @@ import (
 	"time"
 
 	"forebake/engine/backlog"
+	"forebake/engine/files"
 	"forebake/engine/finding"
 	"forebake/engine/reading"
 	"forebake/engine/rule"
@@ -46,7 +47,7 @@ type Engine struct {
 
 	// Texts is where the texts of files come from: the disk, unless it is set before the first
 	// call.
-	Texts source.Texts
+	Texts files.Texts
 
 	houses *run.Houses
 }
@@ -60,7 +61,7 @@ type (
 
 // New makes an engine that reads from the disk.
 func New() *Engine {
-	return &Engine{Texts: source.Disk{},
+	return &Engine{Texts: files.Disk{},
 		houses: &run.Houses{Shipped: rules.Files, Version: Version}}
 }
 
@@ -98,7 +99,7 @@ func (e *Engine) Opened() []string { return e.ready().Opened() }
 
 // IsBacklog reports whether a file is a backlog, readable or not.
 func IsBacklog(path string) bool {
-	text, err := source.Disk{}.Read(path, source.Kind{Name: "a backlog", Limit: backlog.MaxBytes})
+	text, err := files.Disk{}.Read(path, files.Kind{Name: "a backlog", Limit: backlog.MaxBytes})
 	return err == nil && backlog.Is(source.New(path, text))
 }
 
@@ -188,7 +189,7 @@ func Card(l *Loaded, name string) (finding.Card, error) {
 // house file, a rule file or a backlog is among them, all formulas below this folder are checked,
 // since such a change can turn the answer on each. Files that are not HCL are left out.
 func (e *Engine) OfCommit(changed []string) []Input {
-	held := source.Held{Texts: map[string][]byte{}, Below: e.Texts}
+	held := files.Held{Texts: map[string][]byte{}, Below: e.Texts}
 	e.Texts = held
 	var paths []string
 	for _, path := range changed {
@@ -196,7 +197,7 @@ func (e *Engine) OfCommit(changed []string) []Input {
 			continue
 		}
 		text, err := held.Below.Read(path,
-			source.Kind{Name: "a file of HCL", Limit: source.MaxLimitBytes})
+			files.Kind{Name: "a file of HCL", Limit: source.MaxLimitBytes})
 		if err == nil {
 			held.Texts[filepath.Clean(path)] = text
 			if file := source.New(filepath.ToSlash(path), text); run.Judges(file) {

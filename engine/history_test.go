@@ -17,7 +17,7 @@ import (
 	"forebake/engine/history"
 	"forebake/engine/house"
 	"forebake/engine/kitchen"
-	"forebake/engine/report"
+	"forebake/engine/page"
 	"forebake/engine/source"
 )
 
@@ -62,7 +62,7 @@ func TestHistoryOnTheClock(t *testing.T) {
 		t.Fatal(problems)
 	}
 	var b strings.Builder
-	if err := report.History(&b, &finding.Run{}, rows); err != nil {
+	if err := page.History(&b, &finding.Run{}, rows); err != nil {
 		t.Fatal(err)
 	}
 	text := narrow(b.String())
@@ -89,7 +89,7 @@ func TestHistoryOnTheClock(t *testing.T) {
 		t.Fatal(problems)
 	}
 	b.Reset()
-	if err := report.History(&b, &finding.Run{}, rows); err != nil {
+	if err := page.History(&b, &finding.Run{}, rows); err != nil {
 		t.Fatal(err)
 	}
 	for _, want := range []string{" 0:00 mix 3 min", " 6:15 chill 14 h", " 22:51 cool 1 day"} {

@@ -21,6 +21,7 @@ import (
 	"forebake/engine/rule"
 	"forebake/engine/run"
 	"forebake/engine/source"
+	"forebake/engine/trial"
 )
 
 // limits are all bounds of the program, by package and name.
@@ -33,7 +34,7 @@ var limits = map[string]int{
 	"rule.MaxRules": rule.MaxRules, "rule.MaxLimits": rule.MaxLimits, "rule.MaxPackBytes": rule.MaxPackBytes, "rule.MaxTextBytes": rule.MaxTextBytes, "rule.MaxFigures": rule.MaxFigures,
 	"expr.MaxBytes": expr.MaxBytes, "expr.MaxDepth": expr.MaxDepth, "expr.MaxNodes": expr.MaxNodes, "expr.MaxListItems": expr.MaxListItems,
 	"expr.MaxDeclared": expr.MaxDeclared, "expr.MaxMeansBytes": expr.MaxMeansBytes,
-	"rule.MaxFindings": rule.MaxFindings, "rule.MaxCases": rule.MaxCases, "rule.MaxWeighing": rule.MaxWeighing,
+	"rule.MaxFindings": rule.MaxFindings, "trial.MaxCases": trial.MaxCases, "rule.MaxWeighing": rule.MaxWeighing,
 }
 
 // The table of limits in DEVELOPERS.md names every constant Max... of the program with its value,

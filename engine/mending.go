@@ -9,6 +9,7 @@ import (
 	"sync"
 	"time"
 
+	"forebake/engine/files"
 	"forebake/engine/finding"
 	"forebake/engine/mend"
 	"forebake/engine/run"
@@ -22,7 +23,7 @@ type MendResult struct {
 	Problems source.Problems
 
 	before, after *Result // the runs over the texts as they were read and as they are mended
-	rewrites      []source.Rewrite
+	rewrites      []files.Rewrite
 }
 
 // Run is the run over the texts as they were read, or as they are mended.
@@ -47,25 +48,25 @@ func (r *MendResult) Failed() bool {
 // them by a second run over the mended texts. It writes nothing.
 func (e *Engine) Mend(inputs []Input, taste bool) *MendResult {
 	res := &MendResult{before: e.do(inputs, run.Options{Keep: true})}
-	files := res.before.Files
-	mended := make([]mendedFile, len(files))
+	read := res.before.Files
+	mended := make([]mendedFile, len(read))
 	var told sync.Mutex
 	done := 0
-	run.Each(len(files), run.Crew(e.Workers, len(files)), func(_, i int) {
-		if files[i].Text != nil {
-			mended[i] = e.mendFile(&files[i], taste)
+	run.Each(len(read), run.Crew(e.Workers, len(read)), func(_, i int) {
+		if read[i].Text != nil {
+			mended[i] = e.mendFile(&read[i], taste)
 		}
 		if e.Progress != nil {
 			told.Lock()
 			defer told.Unlock()
 			done++
-			e.Progress(done, len(files))
+			e.Progress(done, len(read))
 		}
 	})
-	res.after = e.do(held(files, mended), run.Options{})
+	res.after = e.do(held(read, mended), run.Options{})
 	res.Problems = slices.Clone(res.before.Problems)
 	for i := range mended {
-		m, f := &mended[i], &files[i]
+		m, f := &mended[i], &read[i]
 		if m.text != nil && len(m.problems) == 0 {
 			m.problems = unproven(m, &res.after.Files[i])
 		}
@@ -74,7 +75,7 @@ func (e *Engine) Mend(inputs []Input, taste bool) *MendResult {
 		res.Left = append(res.Left, m.left...)
 		if m.text != nil && f.Input.Path != "" {
 			res.rewrites = append(res.rewrites,
-				source.Rewrite{Path: f.Input.Path, Before: f.Text.Text, After: m.text})
+				files.Rewrite{Path: f.Input.Path, Before: f.Text.Text, After: m.text})
 		}
 	}
 	res.Problems = res.Problems.Sort()
@@ -166,7 +167,7 @@ func unproven(m *mendedFile, after *run.File) source.Problems {
 
 // Write writes the mended files, all or none, and notes it in the mendings.
 func (r *MendResult) Write() error {
-	if err := source.WriteAll(r.rewrites); err != nil {
+	if err := files.WriteAll(r.rewrites); err != nil {
 		return err
 	}
 	for i := range r.Mendings {

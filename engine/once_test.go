@@ -15,17 +15,17 @@ import (
 	"time"
 
 	"forebake/engine"
-	"forebake/engine/source"
+	"forebake/engine/files"
 )
 
 // counting counts how often each file is opened.
 type counting struct {
-	source.Texts
+	files.Texts
 	mutex  sync.Mutex
 	opened map[string]int
 }
 
-func (c *counting) Read(path string, kind source.Kind) ([]byte, error) {
+func (c *counting) Read(path string, kind files.Kind) ([]byte, error) {
 	c.mutex.Lock()
 	c.opened[filepath.ToSlash(filepath.Clean(path))]++
 	c.mutex.Unlock()
@@ -98,7 +98,7 @@ func TestEachFileIsOpenedOnce(t *testing.T) {
 		{"trial", func(e *engine.Engine) { e.Trials("school/house.hcl", nil) }, append([]string{"school/house.hcl"}, houses...)},
 	} {
 		for _, workers := range []int{1, 4} {
-			texts := &counting{Texts: source.Disk{}, opened: map[string]int{}}
+			texts := &counting{Texts: files.Disk{}, opened: map[string]int{}}
 			e := engine.New()
 			e.Texts, e.Workers, e.Today = texts, workers, time.Date(
 				2026,
@@ -129,7 +129,7 @@ func TestEachFileIsOpenedOnce(t *testing.T) {
 // rule file.
 func TestUnsavedTexts(t *testing.T) {
 	kitchens(t)
-	check := func(texts source.Texts) string {
+	check := func(texts files.Texts) string {
 		e := engine.New()
 		e.Texts = texts
 		res := e.Check(engine.Inputs([]string{"a.hcl", "b.hcl", "school"}))
@@ -139,7 +139,7 @@ func TestUnsavedTexts(t *testing.T) {
 		}
 		return strings.Join(said, "\n")
 	}
-	saved := check(source.Disk{})
+	saved := check(files.Disk{})
 	if !strings.Contains(saved, "a.hcl rule-a") || !strings.Contains(saved, "school/c.hcl rule-b") {
 		t.Fatal(saved)
 	}
@@ -149,16 +149,16 @@ func TestUnsavedTexts(t *testing.T) {
 		{"house-rules/b.hcl", "about = \"none\"\n", "school/c.hcl rule-b"},
 	} {
 		unsaved := check(
-			source.Held{
+			files.Held{
 				Texts: map[string][]byte{filepath.FromSlash(c.path): []byte(c.text)},
-				Below: source.Disk{},
+				Below: files.Disk{},
 			},
 		)
 		if !strings.Contains(saved, c.gone) || strings.Contains(unsaved, c.gone) {
 			t.Errorf("%s unsaved: %s\nsaved: %s", c.path, unsaved, saved)
 		}
 	}
-	if again := check(source.Disk{}); again != saved {
+	if again := check(files.Disk{}); again != saved {
 		t.Errorf("%s\nand before\n%s", again, saved)
 	}
 }
@@ -168,8 +168,8 @@ func TestUnsavedTexts(t *testing.T) {
 func TestOneOpeningAndOneJudge(t *testing.T) {
 	only := map[string][]string{
 		"os.Open": {
-			"engine/source",
-		}, "os.OpenFile": {"engine/source"}, "os.ReadFile": {}, "os.DirFS": {},
+			"engine/files",
+		}, "os.OpenFile": {"engine/files"}, "os.ReadFile": {}, "os.DirFS": {},
 		"rule.NewJudge": {"engine/run", "engine/mend"},
 	}
 	seen := map[string]bool{}

@@ -7,7 +7,7 @@ import (
 	"path/filepath"
 	"strings"
 
-	"forebake/engine/source"
+	"forebake/engine/files"
 	"forebake/rules"
 )
 
@@ -25,15 +25,15 @@ func WritePacks(dir string) (paths []string, err error) {
 		}
 		paths = append(paths, path)
 	}
-	files := make([]source.Rewrite, len(paths))
+	rewrites := make([]files.Rewrite, len(paths))
 	for i, path := range paths {
 		text, err := fs.ReadFile(rules.Files, ShippedPacks()[i]+".hcl")
 		if err != nil {
 			return nil, err
 		}
-		files[i] = source.Rewrite{Path: path, After: text, New: true}
+		rewrites[i] = files.Rewrite{Path: path, After: text, New: true}
 	}
-	if err := source.WriteAll(files); err != nil {
+	if err := files.WriteAll(rewrites); err != nil {
 		return nil, err
 	}
 	return paths, nil

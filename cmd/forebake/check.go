@@ -13,7 +13,9 @@ import (
 	"github.com/spf13/cobra"
 
 	"forebake/engine"
+	"forebake/engine/files"
 	"forebake/engine/finding"
+	"forebake/engine/page"
 	"forebake/engine/report"
 	"forebake/engine/source"
 )
@@ -117,7 +119,7 @@ func (f *checkFlags) check(cmd *cobra.Command, args []string) error {
 		return err
 	}
 	if f.timing {
-		if err := report.Times(cmd.ErrOrStderr(), res.Times); err != nil {
+		if err := page.Times(cmd.ErrOrStderr(), res.Times); err != nil {
 			return err
 		}
 	}
@@ -155,7 +157,7 @@ func (f *checkFlags) saveBacklog(cmd *cobra.Command, res *engine.Result, today s
 	if err != nil {
 		return fmt.Errorf("%s: %w; nothing was written", f.writeBacklog, err)
 	}
-	if err := source.WriteFile(f.writeBacklog, text); err != nil {
+	if err := files.WriteFile(f.writeBacklog, text); err != nil {
 		return err
 	}
 	said := fmt.Sprintf("%s: %s written", f.writeBacklog, report.Count(entries, "line"))

@@ -13,6 +13,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"forebake/engine"
+	"forebake/engine/page"
 	"forebake/engine/report"
 	"forebake/engine/source"
 )
@@ -60,9 +61,9 @@ Exit status: 0 B gains nothing at the failing level, 1 it does,
 				return fmt.Errorf("%s and %s hold no formula of one name", inputs[0].Name,
 					inputs[1].Name)
 			}
-			sides := report.Sides{A: inputs[0].Name, B: inputs[1].Name, OnlyA: res.OnlyA,
+			sides := page.Sides{A: inputs[0].Name, B: inputs[1].Name, OnlyA: res.OnlyA,
 				OnlyB: res.OnlyB}
-			if err := report.Compare(cmd.OutOrStdout(), &res.Run, res.List, sides,
+			if err := page.Compare(cmd.OutOrStdout(), &res.Run, res.List, sides,
 				report.Options{Colour: useColour, Width: width(cmd.OutOrStdout())}); err != nil {
 				return err
 			}

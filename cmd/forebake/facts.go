@@ -7,6 +7,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"forebake/engine"
+	"forebake/engine/page"
 	"forebake/engine/report"
 )
 
@@ -59,16 +60,16 @@ figures that the rule files of this folder's house declare.`,
 				if len(res.Problems) > 0 {
 					return complain(cmd, res.Problems)
 				}
-				return report.History(out, &res.Run, rows)
+				return page.History(out, &res.Run, rows)
 			}
 			rows, res := e.Facts(inputs, args[1:], all)
 			switch {
 			case len(res.Problems) > 0:
 				return complain(cmd, res.Problems)
 			case as == "json":
-				return report.FactsJSON(out, &res.Run, rows)
+				return page.FactsJSON(out, &res.Run, rows)
 			}
-			return report.FactsText(out, &res.Run, rows, all || len(args) > 1,
+			return page.FactsText(out, &res.Run, rows, all || len(args) > 1,
 				report.Options{Width: width(out)})
 		},
 	}
@@ -91,11 +92,11 @@ func printCatalogue(cmd *cobra.Command, as string) error {
 	out, c := cmd.OutOrStdout(), engine.Catalogue(l)
 	switch as {
 	case "text":
-		return report.CatalogueText(out, c)
+		return page.CatalogueText(out, c)
 	case "json":
-		return report.CatalogueJSON(out, c)
+		return page.CatalogueJSON(out, c)
 	case "markdown":
-		return report.CatalogueMarkdown(out, c)
+		return page.CatalogueMarkdown(out, c)
 	}
 	return fmt.Errorf("--as: the list is printed as text, json or markdown, not %q", as)
 }

@@ -10,6 +10,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"forebake/engine"
+	"forebake/engine/page"
 	"forebake/engine/report"
 )
 
@@ -71,7 +72,7 @@ Exit status: 0 nothing at the failing level is left, 1 something is,
 				return complain(cmd, res.Problems)
 			}
 			// The report comes first: where it cannot be printed, nothing is written.
-			if err := report.Mend(cmd.OutOrStdout(), &res.Run(write).Run, res.Mendings,
+			if err := page.Mend(cmd.OutOrStdout(), &res.Run(write).Run, res.Mendings,
 				report.Options{Colour: useColour, Width: width(cmd.OutOrStdout())}); err != nil {
 				return err
 			}
@@ -82,7 +83,7 @@ Exit status: 0 nothing at the failing level is left, 1 something is,
 				if err := res.Write(); err != nil {
 					return err
 				}
-				_ = report.Written(
+				_ = page.Written(
 					cmd.OutOrStdout(),
 					res.Mendings,
 				) // the files are written all the same

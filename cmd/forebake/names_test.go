@@ -10,6 +10,7 @@ import (
 	"forebake/engine/house"
 	"forebake/engine/kitchen"
 	"forebake/engine/rule"
+	"forebake/engine/trial"
 )
 
 // declared is a block of a file with one value a key, so that any of them can be replaced.
@@ -91,7 +92,7 @@ func keysDeclared(kind string) []string {
 	case "caution":
 		return rule.CautionKeys
 	case "trial":
-		return rule.TrialKeys
+		return trial.Keys
 	case "adjust":
 		return []string{"to", "within"}
 	case "": // the head of a rule file

@@ -12,9 +12,9 @@ import (
 	"golang.org/x/term"
 
 	"forebake/engine"
+	"forebake/engine/files"
 	"forebake/engine/finding"
 	"forebake/engine/report"
-	"forebake/engine/source"
 	"forebake/engine/spelling"
 )
 
@@ -102,7 +102,7 @@ func writeOutput(path string, text []byte) error {
 	if info, err := os.Stat(path); err == nil && !info.Mode().IsRegular() && !info.IsDir() {
 		return os.WriteFile(path, text, 0o666)
 	}
-	return source.WriteFile(path, text)
+	return files.WriteFile(path, text)
 }
 
 // narrowest and widest are the columns that a text is wrapped to at least and at most.
@@ -214,7 +214,7 @@ func (ts targets) check(read []string) error {
 // isReport reports whether a file is a report in a format.
 func isReport(format report.Format) func(path string) bool {
 	return func(path string) bool {
-		first, last, err := source.Ends(path, report.MarkBytes)
+		first, last, err := files.Ends(path, report.MarkBytes)
 		return err == nil && format.Is(first, last)
 	}
 }

@@ -8,6 +8,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"forebake/engine"
+	"forebake/engine/page"
 	"forebake/engine/report"
 	"forebake/engine/source"
 )
@@ -34,7 +35,7 @@ func whyCommand() *cobra.Command {
 			if err != nil {
 				return err
 			}
-			return report.Why(cmd.OutOrStdout(), card)
+			return page.Why(cmd.OutOrStdout(), card)
 		},
 	}
 	addHouse(cmd)
@@ -66,9 +67,9 @@ func packsCommand() *cobra.Command {
 				return complain(cmd, problems)
 			}
 			if as == "markdown" {
-				return report.RulebookMarkdown(cmd.OutOrStdout(), engine.Rulebook(l))
+				return page.RulebookMarkdown(cmd.OutOrStdout(), engine.Rulebook(l))
 			}
-			return report.RulebookText(cmd.OutOrStdout(), engine.Rulebook(l))
+			return page.RulebookText(cmd.OutOrStdout(), engine.Rulebook(l))
 		},
 	}
 	cmd.Flags().StringVar(&as, "as", "text",

@@ -27,6 +27,7 @@ import (
 	"forebake/engine/reading"
 	"forebake/engine/rule"
 	"forebake/engine/source"
+	"forebake/engine/trial"
 )
 
 // mender makes a mender with rules of its own, in a kitchen without a house.
@@ -517,7 +518,7 @@ var elsewhere = map[string]string{
 
 // formulaText is the formula block of a trial as it was tried: in the rule file, or in the text of
 // one of its cases.
-func formulaText(t *testing.T, trial *rule.Trial) []byte {
+func formulaText(t *testing.T, trial *trial.Trial) []byte {
 	t.Helper()
 	at := trial.Formula.Place
 	body, problems := source.Parse(at.File)

@@ -211,66 +211,6 @@ func TestEveryFormatDependsOnEveryPart(t *testing.T) {
 	}
 }
 
-// The pages of mend and compare begin with the prelude, whole; those of facts with the number of
-// cautions.
-func TestPagesBeginWithThePrelude(t *testing.T) {
-	run := marked()
-	row := []finding.FactRow{
-		{Formula: "Buns", Subject: "dough", Figure: finding.Figure{Name: "mass_g", Shown: "1 g"}},
-	}
-	pages := map[string]func(out *bytes.Buffer) error{
-		"mend": func(out *bytes.Buffer) error {
-			return Mend(out, run, []finding.Mending{{Formula: "THE BODY"}}, Options{})
-		},
-		"compare": func(out *bytes.Buffer) error {
-			return Compare(
-				out,
-				run,
-				[]finding.Comparison{{A: "THE BODY", B: "THE BODY"}},
-				Sides{},
-				Options{},
-			)
-		},
-	}
-	for name, page := range pages {
-		var out bytes.Buffer
-		if err := page(&out); err != nil {
-			t.Fatal(err)
-		}
-		before, _, ok := strings.Cut(read(t, out.String()), "THE BODY")
-		if !ok {
-			t.Fatalf("%s has no body: %s", name, out.String())
-		}
-		for _, part := range []string{"caution", "unread", "set aside", "unchecked", "loosened"} {
-			for _, mark := range parts[part] {
-				if !strings.Contains(before, mark) {
-					t.Errorf("%s: %s: no %q before the body in\n%s", name, part, mark, out.String())
-				}
-			}
-		}
-	}
-	for name, page := range map[string]func(out *bytes.Buffer) error{
-		"facts": func(out *bytes.Buffer) error { return FactsText(out, run, row, false, Options{}) },
-		"history": func(out *bytes.Buffer) error {
-			return History(out, run, []finding.HistoryRow{{Formula: "Buns", Part: "dough"}})
-		},
-	} {
-		var out bytes.Buffer
-		if err := page(&out); err != nil ||
-			!strings.HasPrefix(
-				out.String(),
-				"1 caution for these formulas; forebake check prints them.\n\n",
-			) {
-			t.Errorf("%s: %v, %s", name, err, out.String())
-		}
-	}
-	var out bytes.Buffer
-	if err := FactsJSON(&out, run, row); err != nil ||
-		!strings.Contains(read(t, out.String()), "text of the caution. detail of the caution") {
-		t.Errorf("facts as JSON: %v, %s", err, out.String())
-	}
-}
-
 // Names are found, and stand in order; no two formats share one.
 func TestFormatNames(t *testing.T) {
 	for i, f := range Formats {

@@ -168,6 +168,15 @@ func cautionJSON(c *finding.Caution) jsonCaution {
 	return jsonCaution{c.Whole(), c.Source, c.Formula}
 }
 
+// CautionsJSON gives the cautions of a run as every report holds them.
+func CautionsJSON(run *finding.Run) any {
+	list := []jsonCaution{}
+	for _, c := range cautionsOf(run).List {
+		list = append(list, cautionJSON(c))
+	}
+	return list
+}
+
 func totalsJSON(t finding.Totals) jsonTotals {
 	return jsonTotals{t.Formulas, t.Rules, t.Stop, t.Risk, t.Note, t.Unsure, t.Waived, t.Backlog,
 		t.Unread}

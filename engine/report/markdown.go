@@ -80,9 +80,9 @@ func (p *markdownPage) putCautions(c *Cautions) {
 		if one.Pack != pack {
 			pack = one.Pack
 			p.WriteString("\n")
-			p.heading(markdown(finding.AddedBy(pack)))
+			p.heading(Markdown(finding.AddedBy(pack)))
 		}
-		fmt.Fprintf(p, "- **%s**", markdown(one.Text))
+		fmt.Fprintf(p, "- **%s**", Markdown(one.Text))
 		for i, d := range one.details {
 			if p.fold >= 3 && i == foldedDetails {
 				fmt.Fprintf(p, "\n  And %s more: `forebake cautions` prints them.",
@@ -92,11 +92,11 @@ func (p *markdownPage) putCautions(c *Cautions) {
 			if p.fold >= 3 {
 				d.formulas = d.formulas[:min(len(d.formulas), foldedDetails)]
 			}
-			if line, _ := c.says(d, markdown); line != "" {
+			if line, _ := c.says(d, Markdown); line != "" {
 				p.WriteString("\n  " + line)
 			}
 		}
-		fmt.Fprintf(p, "\n  Source: %s.\n", markdown(one.Source))
+		fmt.Fprintf(p, "\n  Source: %s.\n", Markdown(one.Source))
 	}
 	p.WriteString("\n")
 }
@@ -111,9 +111,9 @@ func (p *markdownPage) putUnread(list source.Problems) {
 	for _, one := range list {
 		p.WriteString("- **unread** ")
 		if !one.Place.IsZero() {
-			p.WriteString(at(one.Place) + ": ")
+			p.WriteString(At(one.Place) + ": ")
 		}
-		p.WriteString(markdown(one.Text) + "\n")
+		p.WriteString(Markdown(one.Text) + "\n")
 	}
 	p.WriteString("\n")
 }
@@ -126,11 +126,11 @@ func (p *markdownPage) putSetAside(list []*finding.Finding) {
 	}
 	p.heading("Food safety, set aside by the house")
 	for _, f := range list {
-		fmt.Fprintf(p, "- **waived %s** %s, %s, %s  \n", f.Level, markdown(f.Formula), at(f.Place),
-			markdown(f.Subject))
+		fmt.Fprintf(p, "- **waived %s** %s, %s, %s  \n", f.Level, Markdown(f.Formula), At(f.Place),
+			Markdown(f.Subject))
 		p.body(f, "  ")
 		fmt.Fprintf(p, "  Set aside at %s%s, because %s. Rule: `%s`\n",
-			at(f.By), markdown(until(f)), markdown(reason(f.Because)), f.Rule)
+			At(f.By), Markdown(until(f)), Markdown(Reason(f.Because)), f.Rule)
 	}
 	p.WriteString("\n")
 }
@@ -143,7 +143,7 @@ func (p *markdownPage) Unchecked(
 
 func (p *markdownPage) putUnchecked(list []finding.Unchecked) {
 	for _, u := range list {
-		fmt.Fprintf(p, "**%s** (%s).\n\n", markdown(upperFirst(u.Text())), at(u.Place))
+		fmt.Fprintf(p, "**%s** (%s).\n\n", Markdown(UpperFirst(u.Text())), At(u.Place))
 	}
 }
 
@@ -155,8 +155,8 @@ func (p *markdownPage) putLoosened(list []finding.Loosened) {
 	}
 	p.heading("Food safety, made less strict by the house")
 	for _, l := range list {
-		fmt.Fprintf(p, "- `%s`: %s is %s, and was %s (%s), because %s.\n", l.Rule, markdown(l.What),
-			markdown(l.To), markdown(l.From), at(l.Place), markdown(reason(l.Because)))
+		fmt.Fprintf(p, "- `%s`: %s is %s, and was %s (%s), because %s.\n", l.Rule, Markdown(l.What),
+			Markdown(l.To), Markdown(l.From), At(l.Place), Markdown(Reason(l.Because)))
 	}
 	p.WriteString("\n")
 }
@@ -171,7 +171,7 @@ func (p *markdownPage) putFindings(f *Found) {
 			return slices.Compare(b.weights(), a.weights())
 		})
 		for _, g := range formulas[:min(len(formulas), foldedFormulas)] {
-			fmt.Fprintf(p, "- %s, %s: %s\n", markdown(g.Name), at(g.Place), tally(g.List))
+			fmt.Fprintf(p, "- %s, %s: %s\n", Markdown(g.Name), At(g.Place), tally(g.List))
 		}
 		if n := len(formulas) - foldedFormulas; n > 0 {
 			fmt.Fprintf(p, "- and %s more\n", Count(n, "formula"))
@@ -180,11 +180,11 @@ func (p *markdownPage) putFindings(f *Found) {
 		formulas = nil
 	}
 	for _, g := range formulas {
-		fmt.Fprintf(p, "## %s\n\n%s: %s\n\n", markdown(g.Name), markdown(g.File), tally(g.List))
+		fmt.Fprintf(p, "## %s\n\n%s: %s\n\n", Markdown(g.Name), Markdown(g.File), tally(g.List))
 		p.findings(g.List)
 	}
 	for _, g := range houses {
-		fmt.Fprintf(p, "## %s\n\n%s\n\n", markdown(g.File), tally(g.List))
+		fmt.Fprintf(p, "## %s\n\n%s\n\n", Markdown(g.File), tally(g.List))
 		p.findings(g.List)
 	}
 	if len(clear) > 0 {
@@ -193,7 +193,7 @@ func (p *markdownPage) putFindings(f *Found) {
 			clear = clear[:min(n, foldedDetails)]
 		}
 		for i, name := range clear {
-			clear[i] = markdown(name)
+			clear[i] = Markdown(name)
 		}
 		if n > len(clear) {
 			clear = append(clear, fmt.Sprintf("and %d more", n-len(clear)))
@@ -207,7 +207,7 @@ func (p *markdownPage) Notices(list []string) { p.later(func() { p.putNotices(li
 
 func (p *markdownPage) putNotices(list []string) {
 	for _, n := range list {
-		fmt.Fprintf(p, "%s\n\n", markdown(n))
+		fmt.Fprintf(p, "%s\n\n", Markdown(n))
 	}
 }
 
@@ -231,7 +231,7 @@ func (p *markdownPage) findings(list []*finding.Finding) {
 			continue
 		}
 		flagged++
-		fmt.Fprintf(p, "- **%s** %s, %s", word(f), at(f.Place), markdown(f.Subject))
+		fmt.Fprintf(p, "- **%s** %s, %s", word(f), At(f.Place), Markdown(f.Subject))
 		if f.Safety {
 			p.WriteString(" (food safety)")
 		}
@@ -243,13 +243,13 @@ func (p *markdownPage) findings(list []*finding.Finding) {
 		p.WriteString("\n")
 	}
 	for _, f := range waived {
-		says := fmt.Sprintf("set aside at %s%s, because %s", at(f.By), markdown(until(f)),
-			markdown(reason(f.Because)))
+		says := fmt.Sprintf("set aside at %s%s, because %s", At(f.By), Markdown(until(f)),
+			Markdown(Reason(f.Because)))
 		if f.Safety {
-			says = "food safety, set aside at " + at(f.By) + "; see above"
+			says = "food safety, set aside at " + At(f.By) + "; see above"
 		}
 		fmt.Fprintf(p, "- waived: %s, %s: `%s`, %s.\n",
-			at(f.Place), markdown(f.Subject), f.Rule, says)
+			At(f.Place), Markdown(f.Subject), f.Rule, says)
 	}
 	if len(waived) > 0 {
 		p.WriteString("\n")
@@ -261,8 +261,8 @@ func (p *markdownPage) findings(list []*finding.Finding) {
 			len(open),
 		)
 		for _, f := range open {
-			fmt.Fprintf(p, "- unsure: %s, %s: `%s` %s.\n", at(f.Place), markdown(f.Subject), f.Rule,
-				markdown(strings.TrimPrefix(f.Text, f.Rule+" ")))
+			fmt.Fprintf(p, "- unsure: %s, %s: `%s` %s.\n", At(f.Place), Markdown(f.Subject), f.Rule,
+				Markdown(strings.TrimPrefix(f.Text, f.Rule+" ")))
 		}
 		p.WriteString("\n</details>\n\n")
 	}
@@ -271,33 +271,33 @@ func (p *markdownPage) findings(list []*finding.Finding) {
 // body prints a finding's text, its doubt, its reason, its figures and its mends, each on its own
 // line.
 func (p *markdownPage) body(f *finding.Finding, indent string) {
-	fmt.Fprintf(p, "%s%s  \n", indent, markdown(f.Text))
+	fmt.Fprintf(p, "%s%s  \n", indent, Markdown(f.Text))
 	if f.Doubt {
-		fmt.Fprintf(p, "%s%s  \n", indent, markdown(doubt(f)))
+		fmt.Fprintf(p, "%s%s  \n", indent, Markdown(doubt(f)))
 	}
 	if p.fold == 0 {
-		fmt.Fprintf(p, "%sWhy: %s  \n", indent, markdown(f.Why))
+		fmt.Fprintf(p, "%sWhy: %s  \n", indent, Markdown(f.Why))
 	}
 	if figures := figures(f); figures != "" && p.fold == 0 {
-		fmt.Fprintf(p, "%sFigures: %s.  \n", indent, markdown(figures))
+		fmt.Fprintf(p, "%sFigures: %s.  \n", indent, Markdown(figures))
 	}
 	for _, m := range f.Mends {
-		fmt.Fprintf(p, "%sMend: %s (%s)  \n", indent, markdown(m.Text), m.Trust)
+		fmt.Fprintf(p, "%sMend: %s (%s)  \n", indent, Markdown(m.Text), m.Trust)
 	}
 }
 
-// at gives the file and line of a place.
-func at(p source.Place) string { return fmt.Sprintf("%s:%d", markdown(fileName(p)), p.Line()) }
+// At gives the file and line of a place.
+func At(p source.Place) string { return fmt.Sprintf("%s:%d", Markdown(fileName(p)), p.Line()) }
 
 // separator is an empty HTML comment. It separates a sign from the word behind it: sites look for
 // mentions, references and addresses in the rendered text, where a backslash before the sign is
 // gone.
 const separator = "<!-- -->"
 
-// markdown makes a text from a file safe in Markdown: one line, with no markup, no HTML, no end of
+// Markdown makes a text from a file safe in Markdown: one line, with no markup, no HTML, no end of
 // a table cell, no link, no mention, no reference and no formula. Rendered, it reads as it was
 // written.
-func markdown(s string) string {
+func Markdown(s string) string {
 	rs := []rune(strings.Join(strings.Fields(source.Safe(s)), " "))
 	var b strings.Builder
 	for i, r := range rs {

@@ -42,7 +42,7 @@ func TestMarkdownIsHarmless(t *testing.T) {
 		"http://x.example and www.x.example and a@x.example", "@team look", "#12 and GH-12 and !7 and %3 and ~label", ":smile:", ":100:", "3:20", "$x^2$", "&amp; &#64;", "\\", "a\\", "1. one", "- one", "+ one",
 		"> said", "# head", "line\nbreak\n\nparagraph", "\u202eturned\u202c", "x\x1b[31m", "&lt;", "https://x.example", "[x]: y", "[ ] box", "==", "---",
 	} {
-		md := "- **x** " + markdown(s) + "\n"
+		md := "- **x** " + Markdown(s) + "\n"
 		tags, words := laidOut(t, md)
 		if got := strings.Join(tags, ""); got != "<ul><li><strong></strong></li></ul>" {
 			t.Errorf("%q becomes %s in %s", s, got, md)
@@ -51,8 +51,8 @@ func TestMarkdownIsHarmless(t *testing.T) {
 			t.Errorf("%q reads %q, not %q", s, strings.TrimSpace(words), want)
 		}
 		// What is looked for after the layout: none of the signs stands right before a word.
-		if m := regexp.MustCompile(`[@#!~$][\pL\d]|(?i)gh-\d|www\.|://`).FindString(strings.ReplaceAll(strings.ReplaceAll(markdown(s), "&#36;", "$"), "\\", "")); m != "" {
-			t.Errorf("%q keeps %q in %s", s, m, markdown(s))
+		if m := regexp.MustCompile(`[@#!~$][\pL\d]|(?i)gh-\d|www\.|://`).FindString(strings.ReplaceAll(strings.ReplaceAll(Markdown(s), "&#36;", "$"), "\\", "")); m != "" {
+			t.Errorf("%q keeps %q in %s", s, m, Markdown(s))
 		}
 	}
 }
@@ -61,15 +61,15 @@ func TestMarkdownKeepsEveryText(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		s := rapid.StringOf(rapid.OneOf(rapid.SampledFrom([]rune("`*_[]()<>|~#!@$&\\:-.+=1aw \n\t{}\"'/%^")), rapid.Rune())).
 			Draw(t, "text")
-		tags, words := laidOut(t, "- **x** "+markdown(s)+"\n")
+		tags, words := laidOut(t, "- **x** "+Markdown(s)+"\n")
 		if got := strings.Join(tags, ""); got != "<ul><li><strong></strong></li></ul>" {
-			t.Fatalf("%q becomes %s in %s", s, got, markdown(s))
+			t.Fatalf("%q becomes %s in %s", s, got, Markdown(s))
 		}
 		if want := strings.Join(strings.Fields("x "+source.Safe(s)), " "); strings.Join(strings.Fields(words), " ") != want {
 			t.Fatalf("%q reads %q, not %q", s, words, want)
 		}
 		// In a table it stays in its cell.
-		tags, words = laidOut(t, "| a | b |\n| --- | --- |\n| x | "+markdown(s)+" |\n")
+		tags, words = laidOut(t, "| a | b |\n| --- | --- |\n| x | "+Markdown(s)+" |\n")
 		if n := strings.Count(strings.Join(tags, ""), "<td>"); n != 2 ||
 			strings.Join(
 				strings.Fields(words),

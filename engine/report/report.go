@@ -67,8 +67,8 @@ func couldHurt(f *finding.Finding) bool {
 // fileLine gives the file and line of a place: "house.hcl:3".
 func fileLine(p source.Place) string { return fmt.Sprintf("%s:%d", fileName(p), p.Line()) }
 
-// reason gives a house's reason in one line, without its final stop.
-func reason(because string) string {
+// Reason gives a house's reason in one line, without its final stop.
+func Reason(because string) string {
 	return strings.TrimRight(strings.Join(strings.Fields(because), " "), ".")
 }
 
@@ -135,7 +135,7 @@ func (b lines) Loosened(list []finding.Loosened) {
 	for _, l := range list {
 		fmt.Fprintf(b, "%s: loosened: food safety: %s is %s, and was %s [%s] (because %s, %s)\n",
 			source.Safe(l.Place.String()), source.Safe(l.What), l.To, l.From, l.Rule,
-			source.Safe(reason(l.Because)), source.Safe(fileLine(l.Place)))
+			source.Safe(Reason(l.Because)), source.Safe(fileLine(l.Place)))
 	}
 }
 
@@ -168,7 +168,7 @@ func line(f *finding.Finding) string {
 	out := fmt.Sprintf("%s: %s: %s [%s]", source.Safe(f.Place.String()), level, source.Safe(text),
 		f.Rule)
 	if f.Answer == finding.Waived {
-		out += fmt.Sprintf(" (because %s%s, %s)", source.Safe(reason(f.Because)),
+		out += fmt.Sprintf(" (because %s%s, %s)", source.Safe(Reason(f.Because)),
 			source.Safe(until(f)), source.Safe(fileLine(f.By)))
 	}
 	return out

@@ -295,13 +295,13 @@ func cardRule(c finding.Card) sarifRule {
 	}
 	var limits []string
 	for _, l := range c.Limits {
-		limits = append(limits, l.Name+" "+l.Shown+from(l)+by(l.By))
+		limits = append(limits, l.Name+" "+l.Shown+From(l)+SetBy(l.By))
 	}
 	// Sites print help with its doubled braces, so figures in a message stand in round brackets
 	// here.
 	say := strings.NewReplacer("{", "(", "}", ")").Replace(c.Say)
-	lines := [][2]string{{"Says", say}, {"Why", c.Why}, {"Level", c.Level + by(c.LevelBy)},
-		{"The house says", reason(c.Because)}, {"Flags when", c.When}, {"Limits",
+	lines := [][2]string{{"Says", say}, {"Why", c.Why}, {"Level", c.Level + SetBy(c.LevelBy)},
+		{"The house says", Reason(c.Because)}, {"Flags when", c.When}, {"Limits",
 			strings.Join(limits, ", ")}, {"Source", c.Source},
 		{"A house changes it",
 			fmt.Sprintf("a block set %q in house.hcl; forebake why %s shows how", c.ID, c.ID)}}
@@ -318,7 +318,7 @@ func cardRule(c finding.Card) sarifRule {
 
 // helpMarkdown is markdown for a log, whose messages may hold no HTML and so no comments (section
 // 3.11.4.2).
-func helpMarkdown(s string) string { return braces(strings.ReplaceAll(markdown(s), separator, "")) }
+func helpMarkdown(s string) string { return braces(strings.ReplaceAll(Markdown(s), separator, "")) }
 
 func firstSentence(s string) string {
 	if i := strings.Index(s, ". "); i > 0 {
@@ -332,7 +332,7 @@ func firstSentence(s string) string {
 func (s *sarif) results(yield func(any) bool) {
 	s.cautionResults(yield)
 	for _, u := range s.unchecked {
-		yield(s.own(sarifUnchecked, "warning", upperFirst(u.Text())+".", u.Pack, "", u.Place))
+		yield(s.own(sarifUnchecked, "warning", UpperFirst(u.Text())+".", u.Pack, "", u.Place))
 	}
 	for _, l := range s.loosened {
 		text := fmt.Sprintf(
@@ -342,13 +342,13 @@ func (s *sarif) results(yield func(any) bool) {
 			l.What,
 			l.To,
 			l.From,
-			reason(l.Because),
+			Reason(l.Because),
 		)
 		yield(s.own(sarifLoosened, "warning", text, l.Rule+" "+l.What, "", l.Place))
 	}
 	for _, f := range s.setAside {
 		text := fmt.Sprintf("Food safety, set aside by the house: %s: %s Set aside at %s%s, "+
-			"because %s.", f.Rule, f.Text, fileLine(f.By), until(f), reason(f.Because))
+			"because %s.", f.Rule, f.Text, fileLine(f.By), until(f), Reason(f.Because))
 		yield(s.own(sarifSetAside, "warning", text, f.Rule+" on "+f.Subject, f.Formula, f.Place))
 	}
 	left := maxResults - s.fixed()
@@ -495,7 +495,7 @@ func (s *sarif) result(f *finding.Finding) sarifResult {
 	}
 	if f.Answer == finding.Waived {
 		at := sarifLocation{PhysicalLocation: physical(f.By)}
-		why := source.Safe(reason(f.Because) + until(f) + ", " + fileLine(f.By))
+		why := source.Safe(Reason(f.Because) + until(f) + ", " + fileLine(f.By))
 		r.Suppressions = append(r.Suppressions, sarifSuppression{"external", "accepted", why, &at})
 	}
 	text += " Why: " + f.Why

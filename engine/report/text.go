@@ -68,14 +68,6 @@ func textOf(out io.Writer, o Options) *text {
 	return t
 }
 
-// page prints a page of text about the formulas of a run: the prelude, then the body.
-func page(out io.Writer, run *finding.Run, o Options, body func(t *text)) error {
-	t := textOf(out, o)
-	prelude(t, run)
-	body(t)
-	return t.End()
-}
-
 func (t *text) Begin(h Head) { t.head = h }
 
 func (t *text) End() error {
@@ -157,7 +149,7 @@ func (t *text) SetAside(list []*finding.Finding) {
 			source.Safe(fileLine(f.Place)), source.Safe(f.Subject)), "  ", indent)
 		t.body(f, false)
 		t.paragraph(fmt.Sprintf("Set aside at %s%s, because %s.", source.Safe(fileLine(f.By)),
-			source.Safe(until(f)), source.Safe(reason(f.Because))), indent, indent)
+			source.Safe(until(f)), source.Safe(Reason(f.Because))), indent, indent)
 		t.paragraph("Rule: "+f.Rule, indent, indent)
 		t.WriteString("\n")
 	}
@@ -165,7 +157,7 @@ func (t *text) SetAside(list []*finding.Finding) {
 
 func (t *text) Unchecked(list []finding.Unchecked) {
 	for _, u := range list {
-		word := t.stop.Sprint(upperFirst(source.Safe(u.Text())))
+		word := t.stop.Sprint(UpperFirst(source.Safe(u.Text())))
 		t.paragraph(word+" ("+source.Safe(fileLine(u.Place))+").", "", "  ")
 		t.WriteString("\n")
 	}
@@ -179,7 +171,7 @@ func (t *text) Loosened(list []finding.Loosened) {
 	for _, l := range list {
 		t.paragraph(fmt.Sprintf("%s: %s is %s, and was %s (%s), because %s.", l.Rule,
 			source.Safe(l.What), l.To, l.From, source.Safe(fileLine(l.Place)),
-			source.Safe(reason(l.Because))), "  ", "    ")
+			source.Safe(Reason(l.Because))), "  ", "    ")
 	}
 	t.WriteString("\n")
 }
@@ -356,7 +348,7 @@ func (t *text) findings(list []*finding.Finding) {
 func (t *text) waived(list []*finding.Finding) {
 	for _, f := range list {
 		says := fmt.Sprintf("set aside at %s%s, because %s", fileLine(f.By), until(f),
-			reason(f.Because))
+			Reason(f.Because))
 		if f.Safety {
 			says = "food safety, set aside at " + fileLine(f.By) + "; see above"
 		}
@@ -465,7 +457,8 @@ func (t *text) unsure(list []*finding.Finding) {
 	}
 }
 
-func upperFirst(s string) string {
+// UpperFirst begins a text with a capital letter.
+func UpperFirst(s string) string {
 	if s == "" {
 		return s
 	}

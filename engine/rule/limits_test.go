@@ -7,6 +7,7 @@ import (
 
 	"forebake/engine/expr"
 	"forebake/engine/source"
+	"forebake/engine/trial"
 )
 
 // Every limit of a pack is tried at, under and over.
@@ -60,7 +61,7 @@ func TestLimits(t *testing.T) {
 		{"bytes of means", expr.MaxMeansBytes, func(n int) string {
 			return strings.Replace(block("fig", "dough", "dough.mass_g", ""), `"m"`, `"`+strings.Repeat("m", n)+`"`, 1)
 		}, "means is 257 bytes long; 256 is the most"},
-		{"cases", MaxCases, func(n int) string {
+		{"cases", trial.MaxCases, func(n int) string {
 			var cases []string
 			for i := range n {
 				cases = append(cases, fmt.Sprintf("\"%d g\" = \"clear\"", i+1))

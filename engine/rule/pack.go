@@ -21,6 +21,7 @@ import (
 	"forebake/engine/mend/levers"
 	"forebake/engine/reading"
 	"forebake/engine/source"
+	"forebake/engine/trial"
 )
 
 // Limits of packs, far above any real one.
@@ -41,7 +42,7 @@ type Pack struct {
 	Figures  []*expr.Figure
 	Rules    []*Rule
 	Cautions []*Caution
-	Trials   []*Trial
+	Trials   []*trial.Trial
 
 	figures                             *expr.Figures // of all packs of the house
 	ruleNames, cautionNames, trialNames reading.Names // in all of its files
@@ -109,7 +110,6 @@ var (
 	RuleKeys = []string{"on", "level", "limits", "when", "say", "why", "source", "doubt",
 		"note", "once", "was"}
 	CautionKeys = []string{"on", "when", "say", "detail", "short", "with", "source"}
-	TrialKeys   = []string{"rule", "caution", "expect", "cases"}
 )
 
 // Options say how a pack is read.
@@ -231,7 +231,7 @@ func (p *Pack) readBody(r *reading.Reader, body *hclsyntax.Body, figures *expr.F
 			p.readCaution(r, b, figures, o.Shipped)
 		case "trial":
 			if o.Trials {
-				p.readTrial(r, b, o)
+				p.Trials = append(p.Trials, trial.Read(r, b, &p.trialNames, o.Formula)...)
 			}
 		}
 	}

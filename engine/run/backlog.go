@@ -8,14 +8,15 @@ import (
 	"slices"
 
 	"forebake/engine/backlog"
+	"forebake/engine/files"
 	"forebake/engine/finding"
 	"forebake/engine/source"
 )
 
-var backlogFile = source.Kind{Name: "a backlog", Limit: backlog.MaxBytes}
+var backlogFile = files.Kind{Name: "a backlog", Limit: backlog.MaxBytes}
 
 // ReadBacklog reads a list of findings that stood when the rules were taken on.
-func ReadBacklog(path string, texts source.Texts) (*backlog.List, source.Problems) {
+func ReadBacklog(path string, texts files.Texts) (*backlog.List, source.Problems) {
 	text, err := texts.Read(path, backlogFile)
 	switch {
 	case errors.Is(err, fs.ErrNotExist):

@@ -11,6 +11,7 @@ import (
 	"strings"
 	"sync"
 
+	"forebake/engine/files"
 	"forebake/engine/finding"
 	"forebake/engine/house"
 	"forebake/engine/rule"
@@ -20,9 +21,9 @@ import (
 // Houses loads house files, each with the packs that it names, and keeps them. It opens each of
 // their files once. It is safe for concurrent use.
 type Houses struct {
-	Shipped fs.FS        // the packs in the program
-	Version string       // of the program; a pack may ask for at least one
-	Texts   source.Texts // where the texts of house and rule files come from
+	Shipped fs.FS       // the packs in the program
+	Version string      // of the program; a pack may ask for at least one
+	Texts   files.Texts // where the texts of house and rule files come from
 
 	mutex   sync.Mutex
 	nearest map[string]string        // the house file of a folder; "" for none
@@ -49,8 +50,8 @@ type text struct {
 }
 
 var (
-	houseFile = source.Kind{Name: "a house file", Limit: source.MaxFileBytes}
-	ruleFile  = source.Kind{Name: "a rule file", Limit: rule.MaxPackBytes}
+	houseFile = files.Kind{Name: "a house file", Limit: source.MaxFileBytes}
+	ruleFile  = files.Kind{Name: "a rule file", Limit: rule.MaxPackBytes}
 )
 
 // keep gives what was made under a name before, or makes it. Of several callers one makes it, and
@@ -141,7 +142,7 @@ const MaxJoined = 16
 
 // read reads a file once, however many houses and inputs ask for it: a folder of formulas may hold
 // the rules that they are judged by.
-func (h *Houses) read(path string, kind source.Kind) ([]byte, error) {
+func (h *Houses) read(path string, kind files.Kind) ([]byte, error) {
 	h.mutex.Lock()
 	if h.opened == nil {
 		h.opened = map[string]bool{}
@@ -152,14 +153,14 @@ func (h *Houses) read(path string, kind source.Kind) ([]byte, error) {
 		out.bytes, out.err = h.Texts.Read(path, kind)
 		return out
 	})
-	var large *source.TooLarge
+	var large *files.TooLarge
 	switch {
 	case !errors.As(t.err, &large):
 		return t.bytes, t.err
 	case large.Size <= kind.Limit: // another caller took it for a smaller kind, and has not read it
 		return h.Texts.Read(path, kind)
 	}
-	return nil, &source.TooLarge{Size: large.Size, Kind: kind}
+	return nil, &files.TooLarge{Size: large.Size, Kind: kind}
 }
 
 // Opened lists the paths of the formula, house and rule files that were read, in order of name.

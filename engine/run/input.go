@@ -7,6 +7,7 @@ import (
 	"slices"
 	"strings"
 
+	"forebake/engine/files"
 	"forebake/engine/house"
 	"forebake/engine/source"
 )
@@ -24,7 +25,7 @@ type Input struct {
 }
 
 // formulaFile is a file that is to hold formulas.
-var formulaFile = source.Kind{Name: "a formula file", Limit: source.MaxFileBytes}
+var formulaFile = files.Kind{Name: "a formula file", Limit: source.MaxFileBytes}
 
 // Inputs turns the paths of a command into inputs: a file as it is named, a folder as its *.hcl
 // files. Hidden files and folders and house files are left out. No file is opened. A path with no

@@ -7,6 +7,7 @@ import (
 	"testing"
 	"testing/fstest"
 
+	"forebake/engine/files"
 	"forebake/engine/formula"
 	"forebake/engine/house"
 	"forebake/engine/larder"
@@ -104,7 +105,7 @@ func TestFoodSafetyLeftOut(t *testing.T) {
 				t.Fatal(err)
 			}
 		}
-		houses := &Houses{Shipped: shipped, Version: "0.1.0", Texts: source.Disk{}}
+		houses := &Houses{Shipped: shipped, Version: "0.1.0", Texts: files.Disk{}}
 		res := Do(houses, []Input{{Name: "f.hcl", Text: []byte(formulaText), Dir: dir}}, Options{})
 		if len(res.Unchecked) != c.unchecked || len(res.Notices) != c.notices ||
 			len(res.Problems) != c.problems ||

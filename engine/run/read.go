@@ -10,6 +10,7 @@ import (
 
 	"github.com/hashicorp/hcl/v2/hclsyntax"
 
+	"forebake/engine/files"
 	"forebake/engine/formula"
 	"forebake/engine/reading"
 	"forebake/engine/rule"
@@ -90,10 +91,10 @@ func (h *Houses) text(in *Input) (*source.File, error) {
 		kind.Limit = source.MaxLimitBytes
 	}
 	text, err := h.read(in.Path, kind)
-	var large *source.TooLarge
+	var large *files.TooLarge
 	switch {
 	case errors.As(err, &large):
-		return nil, &source.TooLarge{Size: large.Size, Kind: formulaFile}
+		return nil, &files.TooLarge{Size: large.Size, Kind: formulaFile}
 	case err != nil:
 		return nil, err
 	}
@@ -101,7 +102,7 @@ func (h *Houses) text(in *Input) (*source.File, error) {
 	if len(text) > formulaFile.Limit {
 		file.Limit = kind.Limit
 		if !Judges(file) {
-			return nil, &source.TooLarge{Size: len(text), Kind: formulaFile}
+			return nil, &files.TooLarge{Size: len(text), Kind: formulaFile}
 		}
 	}
 	return file, nil

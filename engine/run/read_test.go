@@ -6,7 +6,7 @@ import (
 	"strings"
 	"testing"
 
-	"forebake/engine/source"
+	"forebake/engine/files"
 	"forebake/rules"
 )
 
@@ -40,7 +40,7 @@ func TestSizesOfFoundAndNamedFiles(t *testing.T) {
 			t.Fatal(err)
 		}
 		for how, want := range map[string]string{dir: c.found, path: c.named} {
-			houses := &Houses{Shipped: rules.Files, Version: "0.1.0", Texts: source.Disk{}}
+			houses := &Houses{Shipped: rules.Files, Version: "0.1.0", Texts: files.Disk{}}
 			res := Do(houses, Inputs([]string{how}), Options{})
 			if want == "skipped" {
 				want = "no formulas in this folder"
@@ -76,7 +76,7 @@ func TestPackIsNamedAsAFormula(t *testing.T) {
 		}
 	}
 	for range 20 { // the workers race for the file
-		houses := &Houses{Shipped: rules.Files, Version: "0.1.0", Texts: source.Disk{}}
+		houses := &Houses{Shipped: rules.Files, Version: "0.1.0", Texts: files.Disk{}}
 		res := Do(houses, Inputs([]string{"own.hcl", "f.hcl"}), Options{Workers: 2})
 		if len(res.Formulas) != 1 || len(res.Problems) != 1 ||
 			!strings.Contains(

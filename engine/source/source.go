@@ -1,8 +1,7 @@
 // Package source holds the text of one file: places, lines and columns,
 // the guard that keeps hostile text from the HCL parser, and the parse.
 //
-// It also applies edits to a text byte by byte (Apply), and replaces
-// files so that a file is never half written (WriteAll).
+// It also applies edits to a text byte by byte (Apply). It opens no file.
 //
 // The readers of formula, house and rule files call it, and all
 // code that prints a place. It evaluates no expression and knows

@@ -1,4 +1,4 @@
-package rule
+package trial
 
 import (
 	"fmt"
@@ -237,7 +237,7 @@ func newVariant(f *source.File, from, to int, list []placeholder, c trialCase) *
 	}
 	b.Write(f.Text[copied:to])
 	v.file = source.New(f.Name, []byte(b.String()))
-	v.file.Limit = MaxPackBytes
+	v.file.Limit = f.Limit
 	return v
 }
 

@@ -1,6 +1,6 @@
 //go:build unix
 
-package source
+package files
 
 import (
 	"net"
@@ -42,7 +42,7 @@ func TestReadRefusesSpecialFiles(t *testing.T) {
 	} {
 		done := make(chan error, 1)
 		go func() {
-			_, err := Disk{}.Read(name, Kind{"a formula file", MaxFileBytes})
+			_, err := Disk{}.Read(name, Kind{"a formula file", 1 << 18})
 			done <- err
 		}()
 		select {

@@ -1,4 +1,4 @@
-package report
+package page
 
 import (
 	"fmt"
@@ -7,6 +7,7 @@ import (
 	"unicode/utf8"
 
 	"forebake/engine/finding"
+	"forebake/engine/report"
 	"forebake/engine/source"
 )
 
@@ -19,16 +20,16 @@ type Sides struct {
 // Compare prints the prelude and the formulas side by side, part by part, with the findings gained
 // and lost.
 func Compare(w io.Writer, run *finding.Run, list []finding.Comparison, sides Sides,
-	o Options) error {
-	return page(w, run, o, func(t *text) {
+	o report.Options) error {
+	return write(w, run, o, func(t *text) {
 		for i := range list {
 			t.comparison(&list[i], sides)
 		}
 		for _, name := range sides.OnlyA {
-			t.paragraph(fmt.Sprintf("%q stands in A only.", source.Safe(name)), "", "")
+			t.Paragraph(fmt.Sprintf("%q stands in A only.", source.Safe(name)), "", "")
 		}
 		for _, name := range sides.OnlyB {
-			t.paragraph(fmt.Sprintf("%q stands in B only.", source.Safe(name)), "", "")
+			t.Paragraph(fmt.Sprintf("%q stands in B only.", source.Safe(name)), "", "")
 		}
 	})
 }
@@ -38,7 +39,7 @@ func (t *text) comparison(c *finding.Comparison, sides Sides) {
 	if c.A != c.B {
 		name += " and " + source.Safe(c.B)
 	}
-	fmt.Fprintf(t, "%s\n  A: %s\n  B: %s\n\n", t.bold.Sprint(name), source.Safe(sides.A),
+	fmt.Fprintf(t, "%s\n  A: %s\n  B: %s\n\n", t.Bold(name), source.Safe(sides.A),
 		source.Safe(sides.B))
 	for _, p := range c.Parts {
 		t.comparedPart(p)
@@ -113,10 +114,10 @@ func (t *text) moved(head string, list []*finding.Finding) {
 	if len(list) == 0 {
 		return
 	}
-	fmt.Fprintf(t, "%s\n", t.bold.Sprint(head))
+	fmt.Fprintf(t, "%s\n", t.Bold(head))
 	for _, f := range list {
-		t.paragraph(fmt.Sprintf("line %d, %s: %s", f.Place.Line(), source.Safe(f.Subject), f.Rule),
-			fmt.Sprintf("  %s ", t.level(f).Sprintf("%-6s", word(f))), "         ")
+		t.Paragraph(fmt.Sprintf("line %d, %s: %s", f.Place.Line(), source.Safe(f.Subject), f.Rule),
+			"  "+t.Word(f)+" ", "         ")
 	}
 	t.WriteString("\n")
 }

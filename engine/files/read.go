@@ -1,4 +1,8 @@
-package source
+// Package files reads and writes whole files: regular ones, within the limit of their kind.
+//
+// Every path that the program opens comes through Texts, and all files of a run are written by
+// WriteAll, all or none. The package knows nothing of their text.
+package files
 
 import (
 	"errors"

@@ -1,4 +1,4 @@
-package report
+package page
 
 import (
 	"fmt"
@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"forebake/engine/finding"
+	"forebake/engine/report"
 	"forebake/engine/source"
 )
 
@@ -28,8 +29,8 @@ func RulebookText(w io.Writer, book finding.Rulebook) error {
 		}
 		b.WriteString("\n")
 	}
-	fmt.Fprintf(&b, "%s in force, and %s that no setting can reach.\n", Count(rules, "rule"),
-		Count(len(book.Cautions), "caution"))
+	fmt.Fprintf(&b, "%s in force, and %s that no setting can reach.\n", report.Count(rules, "rule"),
+		report.Count(len(book.Cautions), "caution"))
 	for _, u := range book.Unchecked {
 		fmt.Fprintf(&b, "%s: %s\n", u.Place, source.Safe(u.Text()))
 	}
@@ -44,12 +45,12 @@ func RulebookMarkdown(w io.Writer, book finding.Rulebook) error {
 	b.WriteString("# Rules in force\n\n## Cautions\n\nPrinted first, always. No setting reaches " +
 		"them: they have no name.\n\n")
 	for _, c := range book.Cautions {
-		fmt.Fprintf(&b, "- **%s**", markdown(c.Say))
+		fmt.Fprintf(&b, "- **%s**", report.Markdown(c.Say))
 		if c.Detail != "" {
-			b.WriteString(" " + markdown(c.Detail))
+			b.WriteString(" " + report.Markdown(c.Detail))
 		}
-		fmt.Fprintf(&b, " Looks at: %s. Source: %s. From %s:%d.\n", markdown(c.On),
-			markdown(c.Source), markdown(c.File), c.Line)
+		fmt.Fprintf(&b, " Looks at: %s. Source: %s. From %s:%d.\n", report.Markdown(c.On),
+			report.Markdown(c.Source), report.Markdown(c.File), c.Line)
 	}
 	rules := 0
 	for _, p := range book.Packs {
@@ -57,13 +58,13 @@ func RulebookMarkdown(w io.Writer, book finding.Rulebook) error {
 			fmt.Fprintf(
 				&b,
 				"\n## %s\n\nIn force in every house: no house names this file or leaves it out.\n",
-				upperFirst(markdown(p.Name)),
+				report.UpperFirst(report.Markdown(p.Name)),
 			)
 		} else {
-			fmt.Fprintf(&b, "\n## Pack: %s\n", markdown(p.Name))
+			fmt.Fprintf(&b, "\n## Pack: %s\n", report.Markdown(p.Name))
 		}
 		if p.About != "" {
-			fmt.Fprintf(&b, "\n%s.\n", markdown(upperFirst(p.About)))
+			fmt.Fprintf(&b, "\n%s.\n", report.Markdown(report.UpperFirst(p.About)))
 		}
 		if p.Safety {
 			b.WriteString("\nOf food safety: a house tightens it freely; what it makes less " +
@@ -77,10 +78,10 @@ func RulebookMarkdown(w io.Writer, book finding.Rulebook) error {
 			ruleMarkdown(&b, c)
 		}
 	}
-	fmt.Fprintf(&b, "\n%s in force, and %s.\n", Count(rules, "rule"),
-		Count(len(book.Cautions), "caution"))
+	fmt.Fprintf(&b, "\n%s in force, and %s.\n", report.Count(rules, "rule"),
+		report.Count(len(book.Cautions), "caution"))
 	for _, u := range book.Unchecked {
-		fmt.Fprintf(&b, "\n**%s** (%s).\n", markdown(upperFirst(u.Text())), at(u.Place))
+		fmt.Fprintf(&b, "\n**%s** (%s).\n", report.Markdown(report.UpperFirst(u.Text())), report.At(u.Place))
 	}
 	_, err := io.WriteString(w, b.String())
 	return err
@@ -95,18 +96,18 @@ func figureMarkdown(b *strings.Builder, f finding.FigureCard) {
 		b,
 		"\n### Figure: %s\n\nOf %s%s. From %s:%d.\n\n- Means: %s\n- Is: `%s`\n",
 		f.Name,
-		markdown(f.On),
-		markdown(unit),
-		markdown(f.File),
+		report.Markdown(f.On),
+		report.Markdown(unit),
+		report.Markdown(f.File),
 		f.Line,
-		markdown(f.Means),
+		report.Markdown(f.Means),
 		code(f.Is),
 	)
 }
 
 func ruleMarkdown(b *strings.Builder, c finding.Card) {
 	fmt.Fprintf(b, "\n### %s\n\n%s%s, looks at %s. From %s:%d.", c.ID, c.Level, setAt(c.LevelBy),
-		markdown(c.On), markdown(c.File), c.Line)
+		report.Markdown(c.On), report.Markdown(c.File), c.Line)
 	if c.Doubt {
 		b.WriteString(" Doubt counts as flagged.")
 	}
@@ -118,21 +119,21 @@ func ruleMarkdown(b *strings.Builder, c finding.Card) {
 	}
 	b.WriteString("\n\n")
 	if c.Because != "" {
-		fmt.Fprintf(b, "- The house says: %s.\n", markdown(reason(c.Because)))
+		fmt.Fprintf(b, "- The house says: %s.\n", report.Markdown(report.Reason(c.Because)))
 	}
 	for _, w := range c.Waivers {
-		fmt.Fprintf(b, "- %s, because %s.\n", markdown(upperFirst(waiverText(w))),
-			markdown(reason(w.Because)))
+		fmt.Fprintf(b, "- %s, because %s.\n", report.Markdown(report.UpperFirst(waiverText(w))),
+			report.Markdown(report.Reason(w.Because)))
 	}
 	fmt.Fprintf(b, "- Flags when: `%s`\n- Says: %s\n- Why: %s\n",
-		code(c.When), markdown(c.Say), markdown(c.Why))
+		code(c.When), report.Markdown(c.Say), report.Markdown(c.Why))
 	for _, l := range c.Limits {
-		fmt.Fprintf(b, "- Limit %s: %s%s\n", code(l.Name), markdown(l.Shown+from(l)), setAt(l.By))
+		fmt.Fprintf(b, "- Limit %s: %s%s\n", code(l.Name), report.Markdown(l.Shown+report.From(l)), setAt(l.By))
 	}
 	if len(c.Levers) > 0 {
-		fmt.Fprintf(b, "- Mended by: %s\n", markdown(strings.Join(c.Levers, "; ")))
+		fmt.Fprintf(b, "- Mended by: %s\n", report.Markdown(strings.Join(c.Levers, "; ")))
 	}
-	fmt.Fprintf(b, "- Source: %s\n", markdown(c.Source))
+	fmt.Fprintf(b, "- Source: %s\n", report.Markdown(c.Source))
 }
 
 // setAt names the line that set a level or a limit.
@@ -140,7 +141,7 @@ func setAt(place string) string {
 	if place == "" {
 		return ""
 	}
-	return " (set at " + markdown(place) + ")"
+	return " (set at " + report.Markdown(place) + ")"
 }
 
 // code makes a text safe between two backticks, where only a backtick ends it.
@@ -251,7 +252,7 @@ func CatalogueMarkdown(w io.Writer, c finding.Catalogue) error {
 	row := func(cells ...string) {
 		for i, cell := range cells {
 			if i > 0 {
-				cell = markdown(cell)
+				cell = report.Markdown(cell)
 			}
 			b.WriteString("| " + cell + " ")
 		}
@@ -311,7 +312,7 @@ func CatalogueMarkdown(w io.Writer, c finding.Catalogue) error {
 
 // CatalogueJSON prints the same as one object.
 func CatalogueJSON(w io.Writer, c finding.Catalogue) error {
-	return WriteJSON(w, struct {
+	return report.WriteJSON(w, struct {
 		Facts   []finding.CatalogueFact   `json:"facts"`
 		Verbs   []finding.CatalogueVerb   `json:"verbs"`
 		Options []finding.CatalogueOption `json:"options"`

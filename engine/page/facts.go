@@ -1,4 +1,4 @@
-package report
+package page
 
 import (
 	"fmt"
@@ -6,12 +6,13 @@ import (
 	"strings"
 
 	"forebake/engine/finding"
+	"forebake/engine/report"
 	"forebake/engine/source"
 )
 
 // tally says how many cautions the formulas of a run have. Pages of figures begin with it.
 func (t *text) tally(run *finding.Run) {
-	n := len(cautionsOf(run).merged())
+	n := report.CautionCount(run)
 	if n == 0 {
 		return
 	}
@@ -19,7 +20,7 @@ func (t *text) tally(run *finding.Run) {
 	if len(run.Formulas) > 1 {
 		which = "these formulas"
 	}
-	t.paragraph(Count(n, "caution")+" for "+which+"; forebake check prints them.", "", "  ")
+	t.Paragraph(report.Count(n, "caution")+" for "+which+"; forebake check prints them.", "", "  ")
 	t.WriteString("\n")
 }
 
@@ -36,8 +37,8 @@ func (t *text) figuresHead(run *finding.Run) {
 // Sources stand below, by number. Figures that are not known are counted only, unless all are asked
 // for.
 func FactsText(w io.Writer, run *finding.Run, rows []finding.FactRow, all bool,
-	o Options) error {
-	t := textOf(w, o)
+	o report.Options) error {
+	t := newText(w, o)
 	t.figuresHead(run)
 	list := factList{text: t, all: all, numbers: map[string]int{}}
 	for i := range rows {
@@ -47,7 +48,7 @@ func FactsText(w io.Writer, run *finding.Run, rows []finding.FactRow, all bool,
 	if len(list.sources) > 0 {
 		t.WriteString("\nSources\n")
 		for i, s := range list.sources {
-			t.paragraph(source.Safe(s), fmt.Sprintf("  [%d] ", i+1), "      ")
+			t.Paragraph(source.Safe(s), fmt.Sprintf("  [%d] ", i+1), "      ")
 		}
 	}
 	return t.End()
@@ -66,7 +67,7 @@ type factList struct {
 func (l *factList) endSubject() {
 	if l.unknown > 0 {
 		fmt.Fprintf(l, "  (%s not given, or without meaning here: name them, or --all)\n",
-			Count(l.unknown, "figure"))
+			report.Count(l.unknown, "figure"))
 	}
 	l.unknown = 0
 }
@@ -99,13 +100,13 @@ func (l *factList) row(r *finding.FactRow, first bool) {
 	}
 	head := fmt.Sprintf("  %-24s %-22s %-11s ", r.Figure.Name, source.Safe(r.Figure.Shown), kind)
 	means := fmt.Sprintf("%s [%d]", source.Safe(r.Means), n)
-	if columns(head)+columns(means) > l.width {
+	if !l.Fits(head + means) {
 		l.WriteString(strings.TrimRight(head, " ") + "\n")
 		head = "      "
 	}
-	l.paragraph(means, head, "      ")
+	l.Paragraph(means, head, "      ")
 	if r.Figure.Error != "" {
-		l.paragraph(
+		l.Paragraph(
 			fmt.Sprintf("%s; error: %s", r.Figure.Error, source.Safe(r.Error)),
 			"      ",
 			"      ",
@@ -129,16 +130,13 @@ type jsonFact struct {
 // 0 or NaN.
 func FactsJSON(w io.Writer, run *finding.Run, rows []finding.FactRow) error {
 	out := struct {
-		Cautions []jsonCaution `json:"cautions"`
-		Facts    []jsonFact    `json:"facts"`
-	}{[]jsonCaution{}, []jsonFact{}}
-	for _, c := range cautionsOf(run).List {
-		out.Cautions = append(out.Cautions, cautionJSON(c))
-	}
+		Cautions any        `json:"cautions"`
+		Facts    []jsonFact `json:"facts"`
+	}{report.CautionsJSON(run), []jsonFact{}}
 	for _, r := range rows {
 		g := r.Figure
-		out.Facts = append(out.Facts, jsonFact{r.Formula, r.Subject, g.Name, FigureValue(&g),
-			Finite(g.Low, g.Numeric), Finite(g.High, g.Numeric), g.Unit, g.Kind, r.Source})
+		out.Facts = append(out.Facts, jsonFact{r.Formula, r.Subject, g.Name, report.FigureValue(&g),
+			report.Finite(g.Low, g.Numeric), report.Finite(g.High, g.Numeric), g.Unit, g.Kind, r.Source})
 	}
-	return WriteJSON(w, out)
+	return report.WriteJSON(w, out)
 }

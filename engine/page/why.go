@@ -1,4 +1,4 @@
-package report
+package page
 
 import (
 	"fmt"
@@ -6,23 +6,24 @@ import (
 	"strings"
 
 	"forebake/engine/finding"
+	"forebake/engine/report"
 	"forebake/engine/source"
 )
 
 // Why prints a rule's card: its texts, source and limits, and how a house changes it.
 func Why(w io.Writer, c finding.Card) error {
-	t := textOf(w, Options{})
+	t := newText(w, report.Options{})
 	fmt.Fprintf(t, "%s\n\n", c.ID)
 	t.settings(c)
 	t.WriteString("\n")
-	t.paragraph("Flags when: "+source.Safe(c.When), "  ", "    ")
-	t.paragraph("Says: "+source.Safe(c.Say), "  ", "    ")
-	t.paragraph("Why: "+source.Safe(c.Why), "  ", "    ")
-	t.paragraph("Source: "+source.Safe(c.Source), "  ", "    ")
+	t.Paragraph("Flags when: "+source.Safe(c.When), "  ", "    ")
+	t.Paragraph("Says: "+source.Safe(c.Say), "  ", "    ")
+	t.Paragraph("Why: "+source.Safe(c.Why), "  ", "    ")
+	t.Paragraph("Source: "+source.Safe(c.Source), "  ", "    ")
 	if len(c.Limits) > 0 {
 		t.WriteString("\n  Limits\n")
 		for _, l := range c.Limits {
-			fmt.Fprintf(t, "    %s = %s%s%s\n", l.Name, l.Shown, from(l), by(l.By))
+			fmt.Fprintf(t, "    %s = %s%s%s\n", l.Name, l.Shown, report.From(l), report.SetBy(l.By))
 		}
 	}
 	t.WriteString("\n  Reads\n")
@@ -35,9 +36,9 @@ func Why(w io.Writer, c finding.Card) error {
 		if f.Error != "" {
 			line += " Model, error " + f.Error + "."
 		}
-		t.paragraph(source.Safe(line), "    ", "      ")
+		t.Paragraph(source.Safe(line), "    ", "      ")
 		if f.Misses != "" {
-			t.paragraph(
+			t.Paragraph(
 				source.Safe("Published points that it misses: "+f.Misses+"."),
 				"      ",
 				"      ",
@@ -45,7 +46,7 @@ func Why(w io.Writer, c finding.Card) error {
 		}
 	}
 	if len(c.Levers) > 0 {
-		t.paragraph("What mends it: "+strings.Join(c.Levers, "; ")+".", "  ", "    ")
+		t.Paragraph("What mends it: "+strings.Join(c.Levers, "; ")+".", "  ", "    ")
 	}
 	t.setBlock(c)
 	return t.End()
@@ -53,14 +54,14 @@ func Why(w io.Writer, c finding.Card) error {
 
 // settings prints the level of a rule and what the house says of it.
 func (t *text) settings(c finding.Card) {
-	say := func(s string) { t.paragraph(s, "  ", "  ") }
+	say := func(s string) { t.Paragraph(s, "  ", "  ") }
 	say(fmt.Sprintf("Looks at: %s. Level: %s%s. Pack: %s (%s:%d).",
-		c.On, c.Level, by(c.LevelBy), c.Pack, c.File, c.Line))
+		c.On, c.Level, report.SetBy(c.LevelBy), c.Pack, c.File, c.Line))
 	if c.NoteWhen != "" {
 		say("No more than a note where: " + c.NoteWhen + ".")
 	}
 	if c.Because != "" {
-		say("The house says: " + source.Safe(reason(c.Because)) + ".")
+		say("The house says: " + source.Safe(report.Reason(c.Because)) + ".")
 	}
 	if c.Safety {
 		say("Food safety: a house tightens it freely. Making it less strict needs " +
@@ -74,7 +75,7 @@ func (t *text) settings(c finding.Card) {
 			"usual range, unsure outside it.")
 	}
 	for _, w := range c.Waivers {
-		say(source.Safe(upperFirst(waiverText(w))+", because "+reason(w.Because)) + ".")
+		say(source.Safe(report.UpperFirst(waiverText(w))+", because "+report.Reason(w.Because)) + ".")
 	}
 	if len(c.Was) > 0 {
 		say("Was once named: " + strings.Join(c.Was, ", ") + ".")
@@ -98,21 +99,6 @@ func (t *text) setBlock(c finding.Card) {
 	t.WriteString("    }\n")
 }
 
-func by(place string) string {
-	if place == "" {
-		return ""
-	}
-	return " (set at " + source.Safe(place) + ")"
-}
-
-// from names the figure of the kitchen that a limit is equal to, with its source.
-func from(l finding.CardLimit) string {
-	if l.From == "" {
-		return ""
-	}
-	return " (" + source.Safe(l.From) + ": " + source.Safe(l.Source) + ")"
-}
-
 // waiverText gives the line of a waiver, its formulas and its last day.
 func waiverText(w finding.CardWaiver) string {
 	text := "waived at " + w.By
@@ -132,10 +118,10 @@ func RuleLine(c finding.Card) string {
 		if i > 0 {
 			line += ","
 		}
-		line += " " + l.Name + " " + l.Shown + from(l) + by(l.By)
+		line += " " + l.Name + " " + l.Shown + report.From(l) + report.SetBy(l.By)
 	}
 	if c.LevelBy != "" {
-		line += " level" + by(c.LevelBy)
+		line += " level" + report.SetBy(c.LevelBy)
 	}
 	for _, w := range c.Waivers {
 		line += " " + source.Safe(waiverText(w))

@@ -1,4 +1,4 @@
-package report
+package page
 
 import (
 	"fmt"
@@ -7,14 +7,15 @@ import (
 	"strings"
 
 	"forebake/engine/finding"
+	"forebake/engine/report"
 	"forebake/engine/source"
 )
 
 // Mend prints the prelude and, formula by formula, what mending found: the lines that differ, each
 // change with its trust, its findings and its figures before and after, and what is left and why.
 // Formulas with nothing to mend are named at the end.
-func Mend(w io.Writer, run *finding.Run, list []finding.Mending, o Options) error {
-	return page(w, run, o, func(t *text) {
+func Mend(w io.Writer, run *finding.Run, list []finding.Mending, o report.Options) error {
+	return write(w, run, o, func(t *text) {
 		var clear []string
 		for i := range list {
 			if m := &list[i]; len(m.Changes)+len(m.Left) > 0 {
@@ -24,7 +25,7 @@ func Mend(w io.Writer, run *finding.Run, list []finding.Mending, o Options) erro
 			}
 		}
 		if len(clear) > 0 {
-			t.paragraph(t.bold.Sprint("Nothing to mend in ")+Count(len(clear),
+			t.Paragraph(t.Bold("Nothing to mend in ")+report.Count(len(clear),
 				"formula")+": "+strings.Join(clear, "; ")+".", "", "  ")
 		}
 	})
@@ -41,16 +42,16 @@ func (t *text) mending(m *finding.Mending) {
 			}
 		}
 	}
-	parts := []string{Count(len(m.Changes), "change")}
+	parts := []string{report.Count(len(m.Changes), "change")}
 	if cleared > 0 {
-		parts = append(parts, Count(cleared, "finding")+" cleared")
+		parts = append(parts, report.Count(cleared, "finding")+" cleared")
 	}
 	if unsure > 0 {
 		parts = append(parts, fmt.Sprintf("%d no longer sure", unsure))
 	}
 	parts = append(parts, fmt.Sprintf("%d left", len(m.Left)))
-	t.paragraph(t.faint.Sprintf("(%s)", source.Safe(m.File))+": "+strings.Join(parts, ", "),
-		t.bold.Sprint(source.Safe(m.Formula))+"  ", "  ")
+	t.Paragraph(t.Faint("("+source.Safe(m.File)+")")+": "+strings.Join(parts, ", "),
+		t.Bold(source.Safe(m.Formula))+"  ", "  ")
 	t.WriteString("\n")
 	for _, d := range m.Lines {
 		t.diff(d)
@@ -59,7 +60,7 @@ func (t *text) mending(m *finding.Mending) {
 		t.WriteString("\n")
 	}
 	for _, d := range m.Doubted {
-		t.paragraph(
+		t.Paragraph(
 			fmt.Sprintf("Line %d is changed; its comment may not be true any more: %s", d.Line,
 				source.Safe(d.Text)),
 			"  ",
@@ -81,7 +82,7 @@ func (t *text) mending(m *finding.Mending) {
 	if len(m.Worse) > 0 {
 		t.WriteString("  Worse or open after the changes\n\n")
 		for _, w := range m.Worse {
-			t.paragraph(fmt.Sprintf("%-5s line %d, %s: %s was %s, and is %s", w.Level, w.Line,
+			t.Paragraph(fmt.Sprintf("%-5s line %d, %s: %s was %s, and is %s", w.Level, w.Line,
 				source.Safe(w.Subject), w.Rule, w.Was, w.Is), "  ", "        ")
 		}
 		t.WriteString("\n")
@@ -93,7 +94,7 @@ func (t *text) mending(m *finding.Mending) {
 		}
 	}
 	if m.Spent {
-		t.paragraph(
+		t.Paragraph(
 			"The search ended at its budget of work: there may be better changes. Mend the "+
 				"worst by hand and run it again.",
 			"  ",
@@ -120,17 +121,17 @@ func Written(w io.Writer, list []finding.Mending) error {
 // diff prints lines before and after, with their numbers.
 func (t *text) diff(d finding.ChangedLines) {
 	for i, line := range d.Old {
-		fmt.Fprintf(t, "%s\n", t.stop.Sprintf("  %4d - %s", d.OldLine+i,
-			source.Safe(strings.ReplaceAll(line, "\t", "    "))))
+		fmt.Fprintf(t, "%s\n", t.Removed(fmt.Sprintf("  %4d - %s", d.OldLine+i,
+			source.Safe(strings.ReplaceAll(line, "\t", "    ")))))
 	}
 	for i, line := range d.New {
-		fmt.Fprintf(t, "%s\n", t.note.Sprintf("  %4d + %s", d.NewLine+i,
-			source.Safe(strings.ReplaceAll(line, "\t", "    "))))
+		fmt.Fprintf(t, "%s\n", t.Added(fmt.Sprintf("  %4d + %s", d.NewLine+i,
+			source.Safe(strings.ReplaceAll(line, "\t", "    ")))))
 	}
 }
 
 func (t *text) change(c finding.Change) {
-	t.paragraph(source.Safe(c.Text), fmt.Sprintf("  %-8s ", c.Trust), "           ")
+	t.Paragraph(source.Safe(c.Text), fmt.Sprintf("  %-8s ", c.Trust), "           ")
 	for _, r := range c.Rules {
 		word := "clears"
 		if r.Unsure {
@@ -140,15 +141,15 @@ func (t *text) change(c finding.Change) {
 		if r.Unsure {
 			tail = "; within the model's error now: check says what would settle it"
 		}
-		t.paragraph(fmt.Sprintf("%s %s (%s), %s%s", word, r.Rule, r.Level, source.Safe(r.Subject),
+		t.Paragraph(fmt.Sprintf("%s %s (%s), %s%s", word, r.Rule, r.Level, source.Safe(r.Subject),
 			tail), "           ", "             ")
 	}
 	if len(c.With) > 0 {
-		t.paragraph("goes with the change for "+strings.Join(c.With, ", "), "           ",
+		t.Paragraph("goes with the change for "+strings.Join(c.With, ", "), "           ",
 			"             ")
 	}
 	for _, f := range c.Figures {
-		t.paragraph(fmt.Sprintf("%s: %s before, %s after", f.Label, source.Safe(f.Before),
+		t.Paragraph(fmt.Sprintf("%s: %s before, %s after", f.Label, source.Safe(f.Before),
 			source.Safe(f.After)), "           ", "             ")
 	}
 	t.WriteString("\n")
@@ -157,16 +158,16 @@ func (t *text) change(c finding.Change) {
 func (t *text) left(l finding.Left) {
 	fmt.Fprintf(t, "  %-5s line %d, %s: %s\n", l.Level, l.Line, source.Safe(l.Subject), l.Rule)
 	if len(l.Against) > 0 {
-		t.paragraph("These rules disagree: "+l.Rule+" and "+strings.Join(l.Against, ", ")+".",
+		t.Paragraph("These rules disagree: "+l.Rule+" and "+strings.Join(l.Against, ", ")+".",
 			"        ", "        ")
 	}
-	t.paragraph(upperFirst(source.Safe(l.Why))+".", "        ", "        ")
+	t.Paragraph(report.UpperFirst(source.Safe(l.Why))+".", "        ", "        ")
 	if l.Nearest != "" {
-		t.paragraph("Nearest that brings nothing new: "+source.Safe(l.Nearest)+".", "        ",
+		t.Paragraph("Nearest that brings nothing new: "+source.Safe(l.Nearest)+".", "        ",
 			"        ")
 	}
 	if l.Instead != "" {
-		t.paragraph("By hand: "+source.Safe(l.Instead)+".", "        ", "        ")
+		t.Paragraph("By hand: "+source.Safe(l.Instead)+".", "        ", "        ")
 	}
 	t.WriteString("\n")
 }

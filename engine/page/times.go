@@ -1,4 +1,4 @@
-package report
+package page
 
 import (
 	"fmt"
@@ -7,6 +7,7 @@ import (
 	"time"
 
 	"forebake/engine/finding"
+	"forebake/engine/report"
 )
 
 // timesShown is the number of rules that Times names; the others are one row.
@@ -34,7 +35,7 @@ func Times(w io.Writer, list []finding.RuleTime) error {
 		line(t)
 	}
 	if rest := list[shown:]; len(rest) > 0 {
-		sum := finding.RuleTime{Rule: "(" + Count(len(rest), "other") + ")"}
+		sum := finding.RuleTime{Rule: "(" + report.Count(len(rest), "other") + ")"}
 		for _, t := range rest {
 			sum.Spent += t.Spent
 			sum.Subjects += t.Subjects

@@ -3,140 +3,17 @@ package rule
 import (
 	"fmt"
 	"math"
-	"slices"
-
-	"github.com/hashicorp/hcl/v2/hclsyntax"
 
 	"forebake/engine/expr"
 	"forebake/engine/facts"
 	"forebake/engine/finding"
-	"forebake/engine/formula"
-	"forebake/engine/kitchen"
 	"forebake/engine/machine"
-	"forebake/engine/reading"
-	"forebake/engine/source"
+	"forebake/engine/trial"
 )
-
-// Trial is one worked case inside a rule file: a small formula and the answer that a rule must give
-// on it. A trial block with cases makes one of these for each case.
-type Trial struct {
-	Name    string
-	Case    string       // as written; "" for a trial without cases
-	Place   source.Place // of the case, where there are some
-	Rule    string       // or
-	Caution string
-	Expect  string           // clear, flagged, unsure; for a caution shown, absent
-	Formula *formula.Formula // of a case: its places are in a text with the values of the case
-	Kitchen *kitchen.Kitchen
-}
-
-// Expected answers, as written.
-var (
-	ruleAnswers    = []string{"flagged", "clear", "unsure", "note", "risk"}
-	cautionAnswers = []string{"shown", "absent"}
-)
-
-func (p *Pack) readTrial(r *reading.Reader, b *hclsyntax.Block, o Options) {
-	before := len(r.Problems)
-	t := Trial{}
-	t.Name, t.Place = r.Label(b)
-	if first, twice := p.trialNames.Twice(t.Name, t.Place); twice {
-		r.Fault(t.Place, "trial %q stands twice, first at %s", source.Safe(t.Name), first)
-	}
-	r.Known(b.Body, "a trial", TrialKeys, []string{"formula", "kitchen", "tin"})
-	attr := b.Body.Attributes
-	if (attr["rule"] == nil) == (attr["caution"] == nil) {
-		r.Fault(t.Place, "a trial names one rule or one caution: rule = \"...\"")
-		return
-	}
-	answers := ruleAnswers
-	if a := attr["rule"]; a != nil {
-		t.Rule, _, _ = r.Text(a.Expr, "rule")
-	} else {
-		t.Caution, _, _ = r.Text(attr["caution"].Expr, "caution")
-		answers = cautionAnswers
-	}
-	var trials []*Trial
-	switch expect, cases := attr["expect"], attr["cases"]; {
-	case expect != nil && cases != nil:
-		r.Fault(r.Place(cases.NameRange),
-			"a trial has expect or cases, not both: each case says what it expects")
-	case cases != nil:
-		trials = t.vary(r, b, readCases(r, cases.Expr, answers), o)
-	case expect != nil:
-		t.Expect = readAnswer(r, expect.Expr, answers)
-		t.readBlocks(r, b.Body.Blocks, o)
-		trials = []*Trial{&t}
-	default:
-		r.Fault(t.Place, "a trial says what it expects: expect = %q,"+
-			" or cases = { \"44 C\" = %q, \"42 C\" = %q }", answers[0], answers[0], answers[1])
-	}
-	if len(r.Problems) == before {
-		p.Trials = append(p.Trials, trials...)
-	}
-}
-
-// vary makes a trial of each case of a block.
-func (t Trial) vary(r *reading.Reader, b *hclsyntax.Block, cases []trialCase, o Options) []*Trial {
-	list := placeholders(r, b.Body.Blocks)
-	before := len(r.Problems)
-	checkPlaceholders(r, list, cases)
-	if len(r.Problems) > before {
-		return nil
-	}
-	var out []*Trial
-	for _, c := range cases {
-		one := t
-		one.Case, one.Place, one.Expect = c.name, c.place, c.expect
-		v := newVariant(r.File, b.OpenBraceRange.End.Byte, b.CloseBraceRange.Start.Byte, list, c)
-		body, problems := source.Parse(v.file)
-		inner := &reading.Reader{File: v.file, Problems: problems}
-		if len(problems) == 0 {
-			one.readBlocks(inner, body.Blocks, o)
-		}
-		for _, p := range inner.Problems {
-			p.Place = v.back(p.Place)
-			// a fault of the formula comes again with every case
-			if !slices.Contains(r.Problems, p) {
-				r.Problems = append(r.Problems, p)
-			}
-		}
-		out = append(out, &one)
-	}
-	return out
-}
-
-// readBlocks reads the kitchen, the tins and the formula of a trial.
-func (t *Trial) readBlocks(r *reading.Reader, blocks []*hclsyntax.Block, o Options) {
-	t.Kitchen = kitchen.Default()
-	for _, block := range blocks {
-		switch block.Type {
-		case "kitchen":
-			kitchen.Read(r, block, t.Kitchen)
-		case "tin":
-			kitchen.ReadTin(r, block, t.Kitchen)
-		}
-	}
-	if tins := t.Kitchen.TinNames(); len(tins) > 0 {
-		o.Formula.Tins = tins
-	}
-	for _, block := range blocks {
-		switch {
-		case block.Type != "formula":
-		case t.Formula != nil:
-			r.Fault(r.Place(block.TypeRange), "a trial holds one formula")
-		default:
-			t.Formula = formula.Read(r, block, o.Formula)
-		}
-	}
-	if t.Formula == nil {
-		r.Fault(t.Place, "trial %q has no formula", source.Safe(t.Name))
-	}
-}
 
 // Verdict is how one trial came out.
 type Verdict struct {
-	Trial  *Trial
+	Trial  *trial.Trial
 	Pack   string
 	Got    string
 	Differ string // where the two judges differ; "" where they agree
@@ -149,10 +26,10 @@ type TrialReport struct {
 	Points    int // at which the two judges were compared
 	Rules     int
 	Limits    int
-	NoFlagged []*Rule  // rules that no trial shows flagged
-	NoClear   []*Rule  // rules that no trial shows clear
-	Untouched []string // limits that no trial turns at, as "rule limit"
-	Unknown   []*Trial // trials of a rule or caution that no pack has
+	NoFlagged []*Rule        // rules that no trial shows flagged
+	NoClear   []*Rule        // rules that no trial shows clear
+	Untouched []string       // limits that no trial turns at, as "rule limit"
+	Unknown   []*trial.Trial // trials of a rule or caution that no pack has
 }
 
 // trialRun runs trials with one judge, and with the second one beside it.
@@ -181,7 +58,7 @@ func RunTrials(packs []*Pack) TrialReport {
 			run.cautions[c.Kind] = c
 		}
 	}
-	trials := map[string][]*Trial{}
+	trials := map[string][]*trial.Trial{}
 	for _, p := range packs {
 		for _, t := range p.Trials {
 			v, ok := run.verdict(t)
@@ -223,7 +100,7 @@ func RunTrials(packs []*Pack) TrialReport {
 }
 
 // verdict runs one trial; ok is false where no pack has its rule or caution.
-func (run *trialRun) verdict(t *Trial) (v Verdict, ok bool) {
+func (run *trialRun) verdict(t *trial.Trial) (v Verdict, ok bool) {
 	v.Trial = t
 	r, c := run.rules[t.Rule], run.cautions[t.Caution]
 	switch {
@@ -240,9 +117,9 @@ func (run *trialRun) verdict(t *Trial) (v Verdict, ok bool) {
 		}
 	case t.Caution != "" && c != nil:
 		run.judge.open(t)
-		v.Got = cautionAnswers[1]
+		v.Got = trial.Absent
 		if run.judge.Cautions(c) != nil {
-			v.Got = cautionAnswers[0]
+			v.Got = trial.Shown
 		}
 		v.Differ = run.differ(t, c.When, &c.names, nil)
 	default:
@@ -253,7 +130,7 @@ func (run *trialRun) verdict(t *Trial) (v Verdict, ok bool) {
 }
 
 // differ judges the open trial a second time and tells the first difference; "" for none.
-func (run *trialRun) differ(t *Trial, when *expr.Expr, n *expr.Names,
+func (run *trialRun) differ(t *trial.Trial, when *expr.Expr, n *expr.Names,
 	limits []expr.Limit) (out string) {
 	n.Subject.Each(t.Formula, func(x facts.Subject) {
 		if out != "" {
@@ -266,7 +143,7 @@ func (run *trialRun) differ(t *Trial, when *expr.Expr, n *expr.Names,
 	return out
 }
 
-func (j *Judge) open(t *Trial) { j.Open(facts.NewSheet(t.Formula, t.Kitchen)) }
+func (j *Judge) open(t *trial.Trial) { j.Open(facts.NewSheet(t.Formula, t.Kitchen)) }
 
 // outcome is a rule's answer on a trial, and the level where it is flagged.
 type outcome struct {
@@ -276,7 +153,7 @@ type outcome struct {
 
 // answer is a rule's answer on a trial: flagged where any subject is flagged, at the highest level
 // of those; else unsure where any is unsure.
-func (j *Judge) answer(r *Rule, t *Trial, limits []expr.Limit) outcome {
+func (j *Judge) answer(r *Rule, t *trial.Trial, limits []expr.Limit) outcome {
 	j.open(t)
 	with := *r
 	with.Limits = limits
@@ -294,7 +171,7 @@ func (j *Judge) answer(r *Rule, t *Trial, limits []expr.Limit) outcome {
 
 // turns reports whether a step of a limit in one direction changes the answer of one of the
 // trials. A limit that is a figure of the kitchen is stepped from its value in the trial's kitchen.
-func (j *Judge) turns(r *Rule, trials []*Trial, limit int, sign float64) bool {
+func (j *Judge) turns(r *Rule, trials []*trial.Trial, limit int, sign float64) bool {
 	for _, t := range trials {
 		limits := limitsIn(r.Limits, kitchenSheet(t.Kitchen))
 		moved := append([]expr.Limit{}, limits...)

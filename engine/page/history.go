@@ -1,4 +1,4 @@
-package report
+package page
 
 import (
 	"fmt"
@@ -8,13 +8,14 @@ import (
 	"unicode/utf8"
 
 	"forebake/engine/finding"
+	"forebake/engine/report"
 	"forebake/engine/source"
 )
 
 // History prints timelines, a table a part: when each step begins, the temperature around the part,
 // and its state at the end of the step.
 func History(w io.Writer, run *finding.Run, rows []finding.HistoryRow) error {
-	t := textOf(w, Options{})
+	t := newText(w, report.Options{})
 	t.figuresHead(run)
 	formula := ""
 	for i := 0; i < len(rows); {

@@ -1,0 +1,145 @@
+package engine_test
+
+import (
+	"bytes"
+	"fmt"
+	"go/ast"
+	"go/parser"
+	"go/token"
+	"io/fs"
+	"os"
+	"path/filepath"
+	"slices"
+	"strings"
+	"testing"
+)
+
+// mostLines bounds the lines of a package, without its tests and its tables.
+const mostLines = 2500
+
+// tables are the files that declare rows, each with its reason. A longer list is no harder to read,
+// so its lines do not count.
+var tables = map[string]string{
+	"engine/larder/table.go":     "generated from larder.csv",
+	"engine/formula/verbs.go":    "one row a step verb",
+	"engine/formula/options.go":  "one row an option",
+	"engine/formula/ways.go":     "one row a way",
+	"engine/formula/places.go":   "one row a place",
+	"engine/facts/partfacts.go":  "one entry a figure of a part",
+	"engine/facts/stepfacts.go":  "one entry a figure of a step",
+	"engine/facts/otherfacts.go": "one entry a figure of the other subjects",
+	"engine/family/practice.go":  "one row a published range",
+	"engine/mend/levers/*.go":    "one file a lever",
+}
+
+// unsplit are packages over the bound that are to be split.
+var unsplit = []string{"engine/science/heat"}
+
+// isTable reports whether a file is one of the tables. Of the levers' files those are that register a
+// kind.
+func isTable(path string, text []byte) bool {
+	for pattern := range tables {
+		if is, _ := filepath.Match(pattern, path); is {
+			return filepath.Base(pattern) != "*.go" || bytes.Contains(text, []byte("{ register("))
+		}
+	}
+	return false
+}
+
+// eachText gives every file of the program that is no test, with its path from the root.
+func eachText(t *testing.T, visit func(path string, text []byte)) {
+	t.Helper()
+	for _, root := range []string{"../cmd", "../engine", "../rules"} {
+		err := filepath.WalkDir(root, func(path string, _ fs.DirEntry, err error) error {
+			if err != nil || !strings.HasSuffix(path, ".go") || strings.HasSuffix(path, "_test.go") {
+				return err
+			}
+			text, err := os.ReadFile(path)
+			if err == nil {
+				visit(strings.TrimPrefix(filepath.ToSlash(path), "../"), text)
+			}
+			return err
+		})
+		if err != nil {
+			t.Fatal(err)
+		}
+	}
+}
+
+// TestLinesOfPackages bounds each package. With -v it prints the lines of each, and of its tables.
+func TestLinesOfPackages(t *testing.T) {
+	code, rows := map[string]int{}, map[string]int{}
+	used := map[string]bool{}
+	eachText(t, func(path string, text []byte) {
+		pkg, n := filepath.ToSlash(filepath.Dir(path)), bytes.Count(text, []byte("\n"))
+		for pattern := range tables {
+			if is, _ := filepath.Match(pattern, path); is {
+				used[pattern] = true
+			}
+		}
+		if isTable(path, text) {
+			rows[pkg] += n
+			n = 0
+		}
+		code[pkg] += n
+	})
+	var names []string
+	for pkg := range code {
+		names = append(names, pkg)
+	}
+	slices.Sort(names)
+	var list strings.Builder
+	for _, pkg := range names {
+		fmt.Fprintf(&list, "\n%-30s %5d", pkg, code[pkg])
+		if rows[pkg] > 0 {
+			fmt.Fprintf(&list, " and %d of tables", rows[pkg])
+		}
+		switch long := code[pkg] > mostLines; {
+		case long && !slices.Contains(unsplit, pkg):
+			t.Errorf("%s has %d lines; %d is the most; split it along its dependencies",
+				pkg, code[pkg], mostLines)
+		case !long && slices.Contains(unsplit, pkg):
+			t.Errorf("%s has %d lines: take it out of unsplit", pkg, code[pkg])
+		}
+	}
+	t.Log(list.String())
+	for pattern := range tables {
+		if !used[pattern] {
+			t.Errorf("no file is named %s", pattern)
+		}
+	}
+}
+
+// mostOfFunction bounds the lines of a function. Tables in a function's body count.
+const mostOfFunction = 141
+
+// TestLinesOfFunctions bounds each function. With -v it prints the longest five.
+func TestLinesOfFunctions(t *testing.T) {
+	type function struct {
+		name  string
+		lines int
+	}
+	var all []function
+	eachText(t, func(path string, text []byte) {
+		set := token.NewFileSet()
+		file, err := parser.ParseFile(set, path, text, 0)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, d := range file.Decls {
+			if f, ok := d.(*ast.FuncDecl); ok {
+				lines := set.Position(f.End()).Line - set.Position(f.Pos()).Line + 1
+				all = append(all, function{path + " " + f.Name.Name, lines})
+			}
+		}
+	})
+	slices.SortStableFunc(all, func(a, b function) int { return b.lines - a.lines })
+	for _, f := range all[:5] {
+		t.Logf("%3d %s", f.lines, f.name)
+	}
+	for _, f := range all {
+		if f.lines > mostOfFunction {
+			t.Errorf("%s has %d lines; %d is the most", f.name, f.lines, mostOfFunction)
+		}
+	}
+}
