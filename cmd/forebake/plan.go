@@ -6,6 +6,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"forebake/engine"
+	"forebake/engine/page"
 	"forebake/engine/report"
 )
 
@@ -49,7 +50,7 @@ without a time cannot be planned; hand work without one counts as none, and is n
 				return complain(cmd, res.Problems)
 			}
 			out := cmd.OutOrStdout()
-			return report.Plan(out, &res.Run, p, report.Options{Width: width(out)})
+			return page.Plan(out, &res.Run, p, report.Options{Width: width(out)})
 		},
 	}
 	cmd.Flags().StringVar(&ask.Ready, "ready", "", "`clock` at which all is ready: 07:00")

@@ -1,4 +1,4 @@
-package report
+package page
 
 import (
 	"fmt"
@@ -7,16 +7,17 @@ import (
 	"unicode/utf8"
 
 	"forebake/engine/finding"
+	"forebake/engine/report"
 	"forebake/engine/source"
 )
 
 // Plan prints the clock of some formulas: the sums, then every step day by day, then what a day
 // before can take over, where hands are wanted twice, and who is wanted by night.
-func Plan(w io.Writer, run *finding.Run, p *finding.Plan, o Options) error {
-	return page(w, run, o, func(t *text) {
-		fmt.Fprintf(t, "%s\n\n", t.bold.Sprint(p.Head))
+func Plan(w io.Writer, run *finding.Run, p *finding.Plan, o report.Options) error {
+	return write(w, run, o, func(t *text) {
+		fmt.Fprintf(t, "%s\n\n", t.Bold(p.Head))
 		for _, f := range p.Formulas {
-			t.paragraph(fmt.Sprintf("%s: begins %s, ready %s. Hands-on %s; standing, chilling and "+
+			t.Paragraph(fmt.Sprintf("%s: begins %s, ready %s. Hands-on %s; standing, chilling and "+
 				"baking %s.", source.Safe(f.Name), f.Begins, f.Ready, f.HandsOn, f.Waiting), "  ", "    ")
 		}
 		t.WriteString("\n")
@@ -37,16 +38,16 @@ func (t *text) list(head string, lines []string) {
 	if len(lines) == 0 {
 		return
 	}
-	fmt.Fprintf(t, "%s\n", t.bold.Sprint(head))
+	fmt.Fprintf(t, "%s\n", t.Bold(head))
 	for _, l := range lines {
-		t.paragraph(source.Safe(l), "  ", "    ")
+		t.Paragraph(source.Safe(l), "  ", "    ")
 	}
 	t.WriteString("\n")
 }
 
 // planDay prints the steps of a day as a table, its notes below each.
 func (t *text) planDay(d finding.PlanDay, several bool) {
-	fmt.Fprintf(t, "%s\n", t.bold.Sprint(d.Name))
+	fmt.Fprintf(t, "%s\n", t.Bold(d.Name))
 	rows := make([][5]string, len(d.Steps))
 	var width [5]int
 	for i, s := range d.Steps {
@@ -76,7 +77,7 @@ func (t *text) planDay(d finding.PlanDay, several bool) {
 		t.WriteString(strings.TrimRight(head+r[4], " ") + "\n")
 		rest := strings.Repeat(" ", width[0]+width[1]+6)
 		for _, n := range d.Steps[i].Notes {
-			t.paragraph(source.Safe(n)+".", rest, rest+"  ")
+			t.Paragraph(source.Safe(n)+".", rest, rest+"  ")
 		}
 	}
 	t.WriteString("\n")
@@ -84,24 +85,24 @@ func (t *text) planDay(d finding.PlanDay, several bool) {
 
 // planNight says who is wanted by night, and what avoids it.
 func (t *text) planNight(n finding.PlanNight, night string) {
-	fmt.Fprintf(t, "%s\n", t.bold.Sprint("By night, "+night))
-	t.paragraph(fmt.Sprintf("%s wants somebody at %s: %s.", source.Safe(n.Formula), n.At,
+	fmt.Fprintf(t, "%s\n", t.Bold("By night, "+night))
+	t.Paragraph(fmt.Sprintf("%s wants somebody at %s: %s.", source.Safe(n.Formula), n.At,
 		source.Safe(n.Step)), "  ", "    ")
 	switch {
 	case n.Offer == "":
-		t.paragraph("No single chill avoids it.", "  ", "    ")
+		t.Paragraph("No single chill avoids it.", "  ", "    ")
 	default:
-		t.paragraph("It can be avoided by "+source.Safe(n.Offer)+".", "  ", "    ")
-		t.paragraph("Write: "+source.Safe(n.Write), "  ", "    ")
+		t.Paragraph("It can be avoided by "+source.Safe(n.Offer)+".", "  ", "    ")
+		t.Paragraph("Write: "+source.Safe(n.Write), "  ", "    ")
 		found := "A check finds nothing new with it."
 		if n.New != "" {
 			found = "A check finds with it, new: " + n.New + "; forebake mend looks for less yeast " +
 				"or a cooler way."
 		}
-		t.paragraph(found, "  ", "    ")
+		t.Paragraph(found, "  ", "    ")
 	}
 	if n.Later != "" {
-		t.paragraph("Without one, ready at "+n.Later+" is the soonest that wants nobody by night.",
+		t.Paragraph("Without one, ready at "+n.Later+" is the soonest that wants nobody by night.",
 			"  ", "    ")
 	}
 	t.WriteString("\n")
