@@ -176,6 +176,18 @@ var mayKnow = map[string][]string{
 		"engine/finding",
 		"engine/source",
 	}, // prints findings; a format must not be able to change an answer
+	"engine/sheet": {
+		"engine/facts",
+		"engine/finding",
+		"engine/formula",
+		"engine/history",
+		"engine/plan",
+		"engine/quantity",
+		"engine/report",
+		"engine/rule",
+		"engine/science/ferment",
+		"engine/source",
+	}, // the sheet for the bench; its figures are those of the run, and it reads no file
 	"engine/page": {
 		"engine/finding",
 		"engine/report",
@@ -201,6 +213,7 @@ var mayKnow = map[string][]string{
 		"engine/reading",
 		"engine/rule",
 		"engine/run",
+		"engine/sheet",
 		"engine/source",
 		"rules",
 	},
@@ -223,6 +236,7 @@ var mayKnow = map[string][]string{
 		"engine/page",
 		"engine/reading",
 		"engine/report",
+		"engine/sheet",
 		"engine/source",
 		"engine/spelling",
 	}, // flags and exit statuses only

@@ -93,6 +93,8 @@ func TestEachFileIsOpenedOnce(t *testing.T) {
 			}
 		}, soundFiles},
 		{"facts", func(e *engine.Engine) { e.Facts(engine.Inputs(sound), nil, true) }, soundFiles},
+		{"plan", func(e *engine.Engine) { e.Plan(engine.Inputs(sound), engine.PlanAsk{Ready: "07:00"}) }, soundFiles},
+		{"sheets", func(e *engine.Engine) { e.Sheets(engine.Inputs(sound), engine.PlanAsk{}) }, soundFiles},
 		{"history", func(e *engine.Engine) { e.History(engine.Inputs(sound)) }, soundFiles},
 		{"why", func(e *engine.Engine) { e.Load("school/house.hcl") }, append([]string{"school/house.hcl"}, houses...)},
 		{"trial", func(e *engine.Engine) { e.Trials("school/house.hcl", nil) }, append([]string{"school/house.hcl"}, houses...)},

@@ -92,6 +92,7 @@ func run(args []string, in io.Reader, out, errs io.Writer) int {
 		compare,
 		completionCommand(),
 		planCommand(),
+		sheetCommand(),
 	)
 	err := root.Execute()
 	var status exit

@@ -632,3 +632,6 @@ func (rd *reader) readReading(e hclsyntax.Expression, what string) *Reading {
 }
 
 const readingForms = `"11 C after 6 h", "2 x after 90 min" or "94 C core"`
+
+// TimeOption is the option that gives a time where a verb's own value is none.
+func TimeOption() *Option { return optTime }
