@@ -167,6 +167,12 @@ var mayKnow = map[string][]string{
 		"engine/rule",
 		"engine/source",
 	}, // the search; no house and no report, so that a change is proven by the judge and by nothing else
+	"engine/batch": {
+		"engine/formula",
+		"engine/quantity",
+		"engine/reading",
+		"engine/source",
+	}, // what was read at the bench; what it means for an answer is not its business
 	"engine/plan": {
 		"engine/formula",
 		"engine/science/bakersmath",
@@ -201,6 +207,7 @@ var mayKnow = map[string][]string{
 	}, // worked formulas and the answers expected of them; what answers is not its business
 	"engine": {
 		"engine/backlog",
+		"engine/batch",
 		"engine/facts",
 		"engine/files",
 		"engine/finding",
@@ -219,6 +226,7 @@ var mayKnow = map[string][]string{
 	},
 	"engine/run": {
 		"engine/backlog",
+		"engine/batch",
 		"engine/facts",
 		"engine/files",
 		"engine/finding",

@@ -443,7 +443,7 @@ func (p *planning) checked(group int, change func(*formula.Changer) (source.Edit
 		return nil, false
 	}
 	in := file.Input
-	in.Path, in.Text = "", text
+	in.Path, in.Text, in.Beside = "", text, file.Input.Path
 	after := p.engine.do([]Input{in}, run.Options{Keep: true})
 	if len(after.Problems) > 0 {
 		return nil, false

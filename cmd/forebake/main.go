@@ -93,6 +93,7 @@ func run(args []string, in io.Reader, out, errs io.Writer) int {
 		completionCommand(),
 		planCommand(),
 		sheetCommand(),
+		logCommand(),
 	)
 	err := root.Execute()
 	var status exit
