@@ -217,6 +217,9 @@ func (p *planning) sum(group int) finding.PlannedFormula {
 	}
 	out.Begins, out.Ready = p.clock(first, false), p.span(done)
 	out.HandsOn, out.Waiting = spanText(hands), spanText(waits)
+	if done.Hi < 0 {
+		out.Sooner = quantity.Duration(float64(-done.Hi) / 60)
+	}
 	return out
 }
 
@@ -346,10 +349,13 @@ func (p *planning) nightOf(group int) *finding.PlanNight {
 			continue
 		}
 		said[i] = foundAnew(gained)
-		one := [3]int{0, 0, i}
+		one := [3]int{0, 0, i} // risks, answers that open, the place
 		for _, f := range gained {
-			if f.Answer == finding.Flagged && f.Level != finding.Note {
-				one[f.Level]++
+			switch {
+			case f.At(finding.Risk):
+				one[0]++
+			case f.Answer == finding.Unsure:
+				one[1]++
 			}
 		}
 		if best < 0 || slices.Compare(one[:], cost[:]) < 0 {
@@ -456,25 +462,30 @@ func (p *planning) checked(group int, change func(*formula.Changer) (source.Edit
 	return gained, true
 }
 
-// foundAnew says in one line what a change brings.
+// foundAnew says what a change brings: the rules that flag it, then those that can no longer tell.
 func foundAnew(gained []*finding.Finding) string {
-	var out []string
-	unsure := 0
+	var flagged, unsure []string
 	for _, f := range gained {
 		switch f.Answer {
 		case finding.Flagged:
-			out = append(out, fmt.Sprintf("%s %s", f.Level, f.Rule))
+			flagged = append(flagged, fmt.Sprintf("%s %s", f.Level, f.Rule))
 		case finding.Unsure:
-			unsure++
+			unsure = append(unsure, f.Rule)
 		}
 	}
-	if unsure > 0 {
-		out = append(out, fmt.Sprintf("%d unsure", unsure))
+	var out []string
+	if len(flagged) > 0 {
+		out = append(out, "A check finds with it, new: "+strings.Join(flagged, ", ")+"; forebake mend "+
+			"looks for less yeast or a cooler way.")
+	}
+	if len(unsure) > 0 {
+		out = append(out, "With it "+strings.Join(unsure, ", ")+" cannot be told any more; forebake "+
+			"check says what would settle that.")
 	}
 	if len(out) == 0 {
-		return ""
+		return "A check finds nothing new with it."
 	}
-	return strings.Join(out, ", ")
+	return strings.Join(out, " ")
 }
 
 // keptOvernight is how long a part that is made a day before is kept in the cold.

@@ -13,7 +13,11 @@ type Plan struct {
 }
 
 // PlannedFormula is the sum of one formula's plan.
-type PlannedFormula struct{ Name, Begins, Ready, HandsOn, Waiting string }
+type PlannedFormula struct {
+	Name, Begins, Ready, HandsOn, Waiting string
+
+	Sooner string // how much sooner it is ready than the rest, for want of oven or mixer; often ""
+}
 
 // PlanDay is the steps of one day.
 type PlanDay struct {

@@ -17,8 +17,12 @@ func Plan(w io.Writer, run *finding.Run, p *finding.Plan, o report.Options) erro
 	return write(w, run, o, func(t *text) {
 		fmt.Fprintf(t, "%s\n\n", t.Bold(p.Head))
 		for _, f := range p.Formulas {
-			t.Paragraph(fmt.Sprintf("%s: begins %s, ready %s. Hands-on %s; standing, chilling and "+
-				"baking %s.", source.Safe(f.Name), f.Begins, f.Ready, f.HandsOn, f.Waiting), "  ", "    ")
+			about := fmt.Sprintf("%s: begins %s, ready %s. Hands-on %s; standing, chilling and baking "+
+				"%s.", source.Safe(f.Name), f.Begins, f.Ready, f.HandsOn, f.Waiting)
+			if f.Sooner != "" {
+				about += " It is ready " + f.Sooner + " sooner, since the oven or the mixer is taken then."
+			}
+			t.Paragraph(about, "  ", "    ")
 		}
 		t.WriteString("\n")
 		for _, d := range p.Days {
@@ -94,12 +98,7 @@ func (t *text) planNight(n finding.PlanNight, night string) {
 	default:
 		t.Paragraph("It can be avoided by "+source.Safe(n.Offer)+".", "  ", "    ")
 		t.Paragraph("Write: "+source.Safe(n.Write), "  ", "    ")
-		found := "A check finds nothing new with it."
-		if n.New != "" {
-			found = "A check finds with it, new: " + n.New + "; forebake mend looks for less yeast " +
-				"or a cooler way."
-		}
-		t.Paragraph(found, "  ", "    ")
+		t.Paragraph(n.New, "  ", "    ")
 	}
 	if n.Later != "" {
 		t.Paragraph("Without one, ready at "+n.Later+" is the soonest that wants nobody by night.",

@@ -201,6 +201,9 @@ func (f *Formula) facts() string {
 	if f.Begins != "" {
 		out = append(out, "Begins "+f.Begins+", ready "+f.Ready+".")
 	}
+	if f.Takes != "" {
+		out = append(out, "Takes "+f.Takes+".")
+	}
 	if f.Unplanned != "" {
 		out = append(out, "The clock counts from the first step: "+f.Unplanned)
 	}

@@ -1,8 +1,10 @@
 package sheet
 
 import (
+	"cmp"
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 
 	"forebake/engine/facts"
@@ -45,9 +47,12 @@ func Of(s Subject) Formula {
 	if f.Keep.Set {
 		out.Keep = f.Keep.Text
 	}
-	if s.Schedule != nil {
-		out.Begins = b.clock(s.Schedule.First())
-		out.Ready = b.span(b.ready())
+	switch {
+	case s.Schedule == nil:
+	case s.Anchor == nil:
+		out.Takes = quantity.Duration(float64(b.ready().Hi-s.Schedule.First()) / 60)
+	default:
+		out.Begins, out.Ready = b.clock(s.Schedule.First()), b.span(b.ready())
 	}
 	for _, p := range f.Parts {
 		out.Parts = append(out.Parts, b.part(p))
@@ -63,6 +68,7 @@ func Of(s Subject) Formula {
 			out.Open = append(out.Open, lineOf(one))
 		}
 	}
+	slices.SortStableFunc(out.Open, func(a, b Finding) int { return cmp.Compare(a.rank, b.rank) })
 	out.Open = append(out.Open, waiting(unsure)...)
 	return out
 }
@@ -90,7 +96,11 @@ func (b *builder) makes() string {
 	m := b.Formula.Makes
 	var out []string
 	if m.Pieces > 0 {
-		out = append(out, quantity.Plain(m.Pieces)+" pieces")
+		noun := " pieces"
+		if m.Pieces == 1 {
+			noun = " piece"
+		}
+		out = append(out, quantity.Plain(m.Pieces)+noun)
 	}
 	if m.Each.Set {
 		out = append(out, m.Each.Text+" each")

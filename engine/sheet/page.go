@@ -31,7 +31,8 @@ type Prelude struct {
 // Formula is the sheet of one formula.
 type Formula struct {
 	Name, Makes, Family, Keep string
-	Begins, Ready             string // clocks; "" where no plan can be made
+	Begins, Ready             string // clocks; "" where none is given
+	Takes                     string // how long, in their place
 	Unplanned                 string // why not
 	Parts                     []Part
 	Open, Waived              []Finding
@@ -41,6 +42,8 @@ type Formula struct {
 type Finding struct {
 	Word, Where, Text, Rule string
 	Because                 string // of a waived one, with its day and place
+
+	rank int // what could hurt somebody first, then by level
 }
 
 // Part is one part.
@@ -109,7 +112,10 @@ func (c *collector) Loosened(list []finding.Loosened) {
 // lineOf writes a finding as a line.
 func lineOf(f *finding.Finding) Finding {
 	out := Finding{Word: report.Word(f), Where: source.Safe(f.Subject), Text: source.Safe(f.Text),
-		Rule: f.Rule}
+		Rule: f.Rule, rank: int(f.Level)}
+	if f.Safety && f.Level != finding.Note {
+		out.rank -= len(finding.LevelNames)
+	}
 	if f.Answer == finding.Waived {
 		out.Word += " " + f.Level.String()
 		out.Because = source.Safe(f.Because)

@@ -46,8 +46,8 @@ const (
 	plotTop, plotBottom         = 14.0, 262.0
 )
 
-// letterWidth is about the width of a letter of the words in a picture, px.
-const letterWidth = 7.5
+// letterWidth is about the width of a letter of the words in a picture at their largest, px.
+const letterWidth = 11.5
 
 // px writes a length in px, to a hundredth.
 func px(x float64) string { return strconv.FormatFloat(math.Round(x*100)/100+0, 'f', -1, 64) }
