@@ -205,6 +205,26 @@ var mayKnow = map[string][]string{
 		"engine/reading",
 		"engine/source",
 	}, // worked formulas and the answers expected of them; what answers is not its business
+	"engine/tolerant": {
+		"engine/source",
+		"engine/spelling",
+	}, // half-typed texts; what they mean is for the reader that is handed in
+	"engine/editor": {
+		"engine",
+		"engine/facts",
+		"engine/family",
+		"engine/files",
+		"engine/finding",
+		"engine/formula",
+		"engine/house",
+		"engine/kitchen",
+		"engine/quantity",
+		"engine/reading",
+		"engine/report",
+		"engine/rule",
+		"engine/source",
+		"engine/tolerant",
+	}, // a protocol in front of the front door: it judges nothing
 	"engine": {
 		"engine/backlog",
 		"engine/batch",
@@ -222,6 +242,7 @@ var mayKnow = map[string][]string{
 		"engine/run",
 		"engine/sheet",
 		"engine/source",
+		"engine/tolerant",
 		"rules",
 	},
 	"engine/run": {
@@ -239,6 +260,7 @@ var mayKnow = map[string][]string{
 	}, // the one way from files to answers; the shipped rules are handed in, and it prints nothing
 	"cmd/forebake": {
 		"engine",
+		"engine/editor",
 		"engine/files",
 		"engine/finding",
 		"engine/page",

@@ -114,7 +114,7 @@ func (e *Engine) History(inputs []Input) ([]finding.HistoryRow, *Result) {
 				start = f.Start.Lo
 			}
 			for _, line := range facts.NewSheet(f, res.Files[i].House.House.Kitchen).Timeline() {
-				row := historyRow(&line)
+				row := HistoryRow(&line)
 				row.Formula, row.StartMin = f.Name, start
 				rows = append(rows, row)
 			}
@@ -123,8 +123,8 @@ func (e *Engine) History(inputs []Input) ([]finding.HistoryRow, *Result) {
 	return rows, res
 }
 
-// historyRow writes one step of a timeline.
-func historyRow(line *facts.Line) finding.HistoryRow {
+// HistoryRow writes one step of a timeline.
+func HistoryRow(line *facts.Line) finding.HistoryRow {
 	return finding.HistoryRow{
 		Part:    rule.SubjectName(facts.Subject{On: facts.OnPart, Part: line.Part}),
 		Step:    line.Step.Text(),

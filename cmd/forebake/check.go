@@ -234,7 +234,8 @@ func readInputs(cmd *cobra.Command, args []string, name string) ([]engine.Input,
 		if err != nil {
 			return nil, fmt.Errorf("standard input: %w", err)
 		}
-		inputs = append(inputs, engine.Input{Name: name, Text: text, Dir: "."})
+		inputs = append(inputs,
+			engine.Input{Name: name, Text: text, Dir: filepath.Dir(filepath.FromSlash(name))})
 	}
 	return append(inputs, engine.Inputs(paths)...), nil
 }

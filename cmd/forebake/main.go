@@ -90,6 +90,7 @@ func run(args []string, in io.Reader, out, errs io.Writer) int {
 		trial,
 		mend,
 		compare,
+		editorCommand(),
 		completionCommand(),
 		planCommand(),
 		sheetCommand(),

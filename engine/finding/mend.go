@@ -1,9 +1,13 @@
 package finding
 
+import "forebake/engine/source"
+
 // Mend is a change that would clear a finding.
 type Mend struct {
 	Text  string // "instant yeast in dough \"d\": 2.4 % to 0.9 % (line 15)"
 	Trust string // one of Trusts
+	// Edits make the change in the text that was judged; none for advice, which changes no text.
+	Edits []source.Edit
 }
 
 // Trusts are the grades of a mend: computed by the rule, found by a search and proven, or left to

@@ -66,7 +66,7 @@ func (m *Mender) mends(v *version, q question) []finding.Mend {
 		if len(list) == 0 || !list[0].harmless() || len(out) == mostMends {
 			continue
 		}
-		one := finding.Mend{Text: list[0].describe(v), Trust: list[0].trust}
+		one := finding.Mend{Text: list[0].describe(v), Trust: list[0].trust, Edits: list[0].edits}
 		if list[0].answer == finding.Clear {
 			out = append(out, one)
 			cleared = cleared || one.Trust != ofTaste
@@ -91,11 +91,13 @@ func (m *Mender) mends(v *version, q question) []finding.Mend {
 func together(v *version, made []*candidate) finding.Mend {
 	var texts []string
 	one := finding.Mend{Trust: computed}
+	before := v.text
 	for _, c := range made {
 		texts = append(texts, c.describe(v))
 		one.Trust = weakerTrust(one.Trust, c.trust)
 		v = c.next
 	}
 	one.Text = strings.Join(texts, "; with it ")
+	one.Edits = source.Edits(before, v.text)
 	return one
 }

@@ -239,3 +239,18 @@ func (c *Cautions) byFormula() []oneFormula {
 	}
 	return out
 }
+
+// ShortLines gives the cautions of one formula of a run as check prints them, a line each.
+func ShortLines(run *finding.Run, at source.Place) []string {
+	one := finding.Run{Formulas: []finding.Formula{{Place: at}}}
+	for _, c := range run.Cautions {
+		if c.Place == at {
+			one.Cautions = append(one.Cautions, c)
+		}
+	}
+	var out []string
+	for _, l := range cautionsOf(&one).short() {
+		out = append(out, l.text)
+	}
+	return out
+}

@@ -60,6 +60,34 @@ func Apply(text []byte, edits []Edit) ([]byte, error) {
 	return append(out, text[at:]...), nil
 }
 
+// Edits returns the edits that turn one text into another, whole lines
+// at a time.
+func Edits(before, after []byte) []Edit {
+	var out []Edit
+	old, fresh := lineStarts(before), lineStarts(after)
+	for _, c := range Compare(before, after) {
+		from, to := c.OldLine-1, c.OldLine-1+len(c.Old)
+		newFrom, newTo := c.NewLine-1, c.NewLine-1+len(c.New)
+		out = append(out, Edit{Start: old[from], End: old[to],
+			Old: string(before[old[from]:old[to]]), New: string(after[fresh[newFrom]:fresh[newTo]])})
+	}
+	return out
+}
+
+// lineStarts lists where each line begins, and the end of the text.
+func lineStarts(text []byte) []int {
+	out := []int{0}
+	for i, c := range text {
+		if c == '\n' {
+			out = append(out, i+1)
+		}
+	}
+	if out[len(out)-1] < len(text) {
+		out = append(out, len(text))
+	}
+	return out
+}
+
 // LineEnding returns the line ending near a place: that of the line
 // before it, else of its own line, else "\n".
 func (f *File) LineEnding(at int) string {

@@ -1,0 +1,265 @@
+package editor
+
+import (
+	"context"
+	"fmt"
+	"path/filepath"
+	"slices"
+	"strings"
+
+	"forebake/engine"
+	"forebake/engine/facts"
+	"forebake/engine/finding"
+	"forebake/engine/formula"
+	"forebake/engine/report"
+	"forebake/engine/rule"
+	"forebake/engine/source"
+)
+
+// answer is what is known of a document as it stands.
+type answer struct {
+	doc      *document
+	kind     engine.FileKind
+	house    *engine.Loaded // nil where it cannot be used
+	fallback *engine.Loaded // the house without a file, for words where house is nil
+	typed    *engine.Typed  // of a formula file
+	pack     *rule.Pack     // of a rule file
+	trials   rule.TrialReport
+	problems source.Problems
+	sheets   map[*formula.Formula]*facts.Sheet
+	mended   bool // mends were looked for
+}
+
+// judge gives the answer for a document, from before where neither it nor its house has changed.
+// The mutex is held, so that one text is judged at a time.
+func (s *Server) judge(d *document, trials bool) *answer {
+	e := s.kitchen()
+	a := s.judged[d.uri]
+	if a != nil && a.doc == d && !(trials && a.kind == engine.RuleFile) {
+		return a
+	}
+	a = &answer{doc: d, kind: engine.KindOf(d.path, d.text),
+		sheets: map[*formula.Formula]*facts.Sheet{}}
+	switch a.kind {
+	case engine.HouseFile:
+		a.house, a.problems = e.TypedHouse(d.path)
+	case engine.RuleFile:
+		a.pack, a.house, a.trials, a.problems = e.TypedRules(d.path, trials)
+	default:
+		a.typed = e.Typed(d.path, d.text)
+		a.house, a.problems = a.typed.House, a.typed.HouseProblems
+		if a.typed.Repair != nil {
+			a.problems = slices.Concat(a.problems, a.typed.Repair.Problems)
+		}
+	}
+	if a.house == nil {
+		a.fallback, _ = e.TypedHouse("")
+	}
+	s.judged[d.uri] = a
+	held := map[string][]byte{}
+	for _, one := range s.open {
+		held[one.path] = one.text
+	}
+	s.stamp = e.Stamp(held)
+	return a
+}
+
+// look judges the document of a request.
+func (s *Server) look(uri string) (*answer, error) {
+	d, err := s.find(uri)
+	if err != nil {
+		return nil, err
+	}
+	s.mutex.Lock()
+	defer s.mutex.Unlock()
+	return s.judge(d, false), nil
+}
+
+// models are the formulas of a formula file, as far as they can be read.
+func (a *answer) models() []*formula.Formula {
+	if a.typed == nil || a.typed.Result == nil {
+		return nil
+	}
+	return a.typed.Result.Files[0].Models
+}
+
+// sheet gives the figures of a formula.
+func (a *answer) sheet(f *formula.Formula) *facts.Sheet {
+	if a.sheets[f] == nil {
+		a.sheets[f] = facts.NewSheet(f, a.house.House.Kitchen)
+	}
+	return a.sheets[f]
+}
+
+// place turns a place of the text that was judged into offsets of the text as typed. ok is false
+// for a place in another file.
+func (a *answer) place(p source.Place) (start, end int, ok bool) {
+	if p.File == nil || filepath.FromSlash(p.File.Name) != a.doc.path {
+		return 0, 0, false
+	}
+	if a.typed == nil || a.typed.Repair.File == nil || len(p.File.Text) == len(a.doc.text) &&
+		string(p.File.Text) == string(a.doc.text) {
+		return p.Start, p.End, true
+	}
+	return a.typed.Repair.Offset(p.Start), a.typed.Repair.Offset(p.End), true
+}
+
+// publishAfter sends what is found in a document, and in all others where it is a house or rule
+// file.
+func (s *Server) publishAfter(ctx context.Context, d *document) {
+	if engine.KindOf(d.path, d.text) != engine.FormulaFile {
+		s.publishAll(ctx, false)
+		return
+	}
+	s.publish(ctx, d, false)
+}
+
+// publishAll sends what is found in every open document.
+func (s *Server) publishAll(ctx context.Context, trials bool) {
+	s.mutex.Lock()
+	var docs []*document
+	for _, d := range s.open {
+		docs = append(docs, d)
+	}
+	s.mutex.Unlock()
+	slices.SortFunc(docs, func(a, b *document) int { return strings.Compare(a.uri, b.uri) })
+	for _, d := range docs {
+		s.publish(ctx, d, trials)
+	}
+}
+
+func (s *Server) publish(ctx context.Context, d *document, trials bool) {
+	s.mutex.Lock()
+	if s.open[d.uri] != d { // typed on meanwhile
+		s.mutex.Unlock()
+		return
+	}
+	a := s.judge(d, trials)
+	s.mutex.Unlock()
+	_ = s.conn.Notify(ctx, "textDocument/publishDiagnostics",
+		publishDiagnostics{URI: d.uri, Version: d.version, Diagnostics: s.diagnostics(a)})
+}
+
+// diagnostics lists what is found, the problems of the text first.
+func (s *Server) diagnostics(a *answer) []diagnostic {
+	out := []diagnostic{}
+	for _, p := range a.problems {
+		start, end, ok := a.place(p.Place)
+		text := p.Text
+		if p.Paste != "" {
+			text += "\n" + p.Paste
+		}
+		if !ok && !p.Place.IsZero() { // in the house, or in a pack
+			text = p.Place.String() + ": " + text
+		}
+		out = append(out, s.mark(a, start, end, severityError, "", text))
+	}
+	for _, v := range a.trials.Verdicts {
+		if v.Passed {
+			continue
+		}
+		start, end, ok := a.place(v.Trial.Place)
+		if ok {
+			out = append(out, s.mark(a, start, end, severityError, "trial",
+				fmt.Sprintf("expects %s, and %s answers %s. %s", v.Trial.Expect, v.Trial.Rule, v.Got,
+					v.Differ)))
+		}
+	}
+	if a.typed == nil || a.typed.Result == nil {
+		return out
+	}
+	run := &a.typed.Result.Run
+	for _, f := range run.Formulas {
+		if d, ok := s.cautions(a, f.Place); ok {
+			out = append(out, d)
+		}
+	}
+	for _, f := range run.Findings {
+		start, end, ok := a.place(f.Place)
+		if !ok || f.Answer == finding.Waived {
+			continue
+		}
+		d := s.mark(a, start, end, severityOf(f), f.Rule, messageOf(f))
+		if s.related {
+			d.RelatedInformation = s.relatedOf(a, f)
+		}
+		out = append(out, d)
+	}
+	return out
+}
+
+// mark makes a diagnostic of a range of the text.
+func (s *Server) mark(a *answer, start, end, severity int, code, text string) diagnostic {
+	return diagnostic{Range: s.encoding.span(a.doc.text, start, end), Severity: severity,
+		Code: code, Source: "forebake", Message: safe(text)}
+}
+
+// safe keeps line ends, and makes all else of a file's text fit to be shown.
+func safe(text string) string {
+	lines := strings.Split(text, "\n")
+	for i, l := range lines {
+		lines[i] = source.Safe(l)
+	}
+	return strings.Join(lines, "\n")
+}
+
+// severityOf grades a finding as an editor does.
+func severityOf(f *finding.Finding) int {
+	switch {
+	case f.Answer == finding.Unsure:
+		return severityHint
+	case f.Level == finding.Stop:
+		return severityError
+	case f.Level == finding.Risk:
+		return severityWarning
+	}
+	return severityInformation
+}
+
+// messageOf words a finding. Its level stands first, since an editor's own words differ.
+func messageOf(f *finding.Finding) string {
+	word := f.Level.String()
+	if f.Answer == finding.Unsure {
+		word = f.Answer.String()
+	}
+	text := word + ": " + f.Text
+	if f.Doubt && f.Reason != "" {
+		text += " Not ruled out: " + f.Reason + "."
+	}
+	return text
+}
+
+// mostRelated is how many places are told beside a finding.
+const mostRelated = 5
+
+// relatedOf lists the lines that the figures of a finding came from.
+func (s *Server) relatedOf(a *answer, f *finding.Finding) []related {
+	var out []related
+	add := func(p source.Place, text string) {
+		start, end, ok := a.place(p)
+		if !ok || len(out) == mostRelated {
+			return
+		}
+		at := location{a.doc.uri, s.encoding.span(a.doc.text, start, end)}
+		if !slices.ContainsFunc(out, func(r related) bool { return r.Location == at }) {
+			out = append(out, related{at, source.Safe(text)})
+		}
+	}
+	for _, g := range f.Figures {
+		add(g.Place, g.Label+" "+g.Shown)
+	}
+	for _, c := range f.Causes {
+		add(c.Place, c.Text)
+	}
+	return out
+}
+
+// cautions gives the cautions of one formula as one entry at its name.
+func (s *Server) cautions(a *answer, at source.Place) (diagnostic, bool) {
+	lines := report.ShortLines(&a.typed.Result.Run, at)
+	start, end, ok := a.place(at)
+	if len(lines) == 0 || !ok {
+		return diagnostic{}, false
+	}
+	return s.mark(a, start, end, severityInformation, "cautions", strings.Join(lines, "\n")), true
+}

@@ -1,0 +1,213 @@
+package editor
+
+import (
+	"context"
+	"errors"
+	"fmt"
+	"path/filepath"
+	"regexp"
+	"slices"
+	"strings"
+
+	"forebake/engine"
+	"forebake/engine/formula"
+	"forebake/engine/reading"
+	"forebake/engine/source"
+	"forebake/engine/tolerant"
+)
+
+// texts between quotes on one line.
+var quotedText = regexp.MustCompile(`"([^"\\\n]*)"`)
+
+// quotedAt gives the text in quotes around an offset.
+func quotedAt(text []byte, offset int) (word string, start, end int, ok bool) {
+	from := offset
+	for from > 0 && text[from-1] != '\n' {
+		from--
+	}
+	to := offset
+	for to < len(text) && text[to] != '\n' {
+		to++
+	}
+	for _, m := range quotedText.FindAllSubmatchIndex(text[from:to], -1) {
+		if from+m[0] <= offset && offset <= from+m[1] {
+			return string(text[from+m[2] : from+m[3]]), from + m[2], from + m[3], true
+		}
+	}
+	return "", 0, 0, false
+}
+
+// partCalled finds the part of the formula around an offset that a text in quotes names, "the "
+// before it or not.
+func (a *answer) partCalled(word string, offset int) *formula.Part {
+	name, _ := strings.CutPrefix(strings.TrimSpace(word), "the ")
+	var found *formula.Part
+	for _, f := range a.models() {
+		if start, _, ok := a.place(f.Place); ok && start <= offset {
+			if p := f.PartNamed(name); p != nil {
+				found = p
+			}
+		}
+	}
+	return found
+}
+
+// definition finds where a part, a tin, an own ingredient or a rule is declared.
+func (s *Server) definition(_ context.Context, p *atPosition) (any, error) {
+	a, err := s.look(p.TextDocument.URI)
+	if err != nil {
+		return nil, err
+	}
+	offset := s.encoding.offset(a.doc.text, p.Position)
+	word, _, _, ok := quotedAt(a.doc.text, offset)
+	if !ok || a.house == nil {
+		return nil, nil
+	}
+	if a.kind == engine.FormulaFile {
+		if part := a.partCalled(word, offset); part != nil {
+			start, end, _ := a.place(part.Place)
+			return location{a.doc.uri, s.encoding.span(a.doc.text, start, end)}, nil
+		}
+		for _, block := range []string{"tin", "ingredient"} {
+			if at, found := s.inHouse(a.house, block, word); found {
+				return at, nil
+			}
+		}
+		return nil, nil
+	}
+	if r, found := a.house.Rules.Find(word); found && !r.Place.IsZero() {
+		return s.fileLocation(r.Place)
+	}
+	return nil, nil
+}
+
+// fileLocation gives a place in a file on the disk; nil for one in the program.
+func (s *Server) fileLocation(p source.Place) (any, error) {
+	path := filepath.FromSlash(p.File.Name)
+	if !filepath.IsAbs(path) {
+		return nil, nil
+	}
+	return location{uriOf(path), s.encoding.span(p.File.Text, p.Start, p.End)}, nil
+}
+
+// inHouse finds the block of a house file, or of one that it includes, with a title.
+func (s *Server) inHouse(l *engine.Loaded, block, title string) (location, bool) {
+	files := slices.Clone(l.House.Like)
+	if l.House.File != nil {
+		files = append([]*source.File{l.House.File}, files...)
+	}
+	head := regexp.MustCompile(`(?m)^\s*` + block + `\s+"` + regexp.QuoteMeta(title) + `"`)
+	for _, f := range files {
+		if m := head.FindIndex(f.Text); m != nil {
+			start := m[1] - len(title) - 1
+			return location{uriOf(filepath.FromSlash(f.Name)),
+				s.encoding.span(f.Text, start, start+len(title))}, true
+		}
+	}
+	return location{}, false
+}
+
+// ruleAround is the name of the rule that a place of a rule file is in.
+func ruleAround(text []byte, offset int) string {
+	for _, a := range tolerant.Where(text, offset).Around {
+		if a.Block == "rule" {
+			return a.Label
+		}
+	}
+	return ""
+}
+
+var limitsOf = regexp.MustCompile(`(?s)limits\s*=\s*\{(.*?)\}`)
+var limitName = regexp.MustCompile(`(\w+)\s*=`)
+
+// limitsAround lists the limits of the rule that a place of a rule file is in.
+func limitsAround(text []byte, offset int) []string {
+	id := ruleAround(text, offset)
+	head := regexp.MustCompile(`(?m)^rule\s+"` + regexp.QuoteMeta(id) + `"`).FindIndex(text)
+	if id == "" || head == nil {
+		return nil
+	}
+	body := text[head[1]:]
+	if next := regexp.MustCompile(`(?m)^(rule|trial|figure|caution)\s`).FindIndex(body); next != nil {
+		body = body[:next[0]]
+	}
+	m := limitsOf.FindSubmatch(body)
+	if m == nil {
+		return nil
+	}
+	var out []string
+	for _, one := range limitName.FindAllSubmatch(m[1], -1) {
+		out = append(out, string(one[1]))
+	}
+	return out
+}
+
+// partToRename is the part whose name stands at an offset.
+func (a *answer) partToRename(offset int) (*formula.Part, int, int, error) {
+	if a.kind != engine.FormulaFile {
+		return nil, 0, 0, errors.New("only a part of a formula can be renamed")
+	}
+	word, start, end, ok := quotedAt(a.doc.text, offset)
+	if !ok {
+		return nil, 0, 0, errors.New("no part is named here")
+	}
+	part := a.partCalled(word, offset)
+	if part == nil {
+		return nil, 0, 0, fmt.Errorf("no part is named %q", source.Safe(word))
+	}
+	if rest, has := strings.CutPrefix(word, "the "); has && strings.EqualFold(rest, part.Name) {
+		start += len("the ")
+	}
+	return part, start, end, nil
+}
+
+// prepareRename says what would be renamed.
+func (s *Server) prepareRename(_ context.Context, p *atPosition) (any, error) {
+	a, err := s.look(p.TextDocument.URI)
+	if err != nil {
+		return nil, err
+	}
+	part, start, end, err := a.partToRename(s.encoding.offset(a.doc.text, p.Position))
+	if err != nil {
+		return nil, err
+	}
+	return prepared{s.encoding.span(a.doc.text, start, end), part.Name}, nil
+}
+
+// rename gives a part another name, where it is declared and wherever it is taken in or put on.
+func (s *Server) rename(_ context.Context, p *renameParams) (any, error) {
+	a, err := s.look(p.TextDocument.URI)
+	if err != nil {
+		return nil, err
+	}
+	part, _, _, err := a.partToRename(s.encoding.offset(a.doc.text, p.Position))
+	if err != nil {
+		return nil, err
+	}
+	name := strings.TrimSpace(p.NewName)
+	switch {
+	case name == "" || len(name) > reading.MaxNameBytes || strings.ContainsAny(name, "\"\\\n\r$%"):
+		return nil, fmt.Errorf("%q cannot be the name of a part", source.Safe(name))
+	case part.Formula.PartNamed(name) != nil && !strings.EqualFold(name, part.Name):
+		return nil, fmt.Errorf("another part is named %q", source.Safe(name))
+	}
+	edits := []textEdit{}
+	add := func(at source.Place) {
+		start, end, ok := a.place(at)
+		if !ok {
+			return
+		}
+		text := string(a.doc.text[start:end])
+		i := strings.LastIndex(strings.ToLower(text), strings.ToLower(part.Name))
+		if i < 0 {
+			return
+		}
+		start += i
+		edits = append(edits, textEdit{s.encoding.span(a.doc.text, start, start+len(part.Name)), name})
+	}
+	add(part.Place)
+	for _, at := range part.Taken {
+		add(at)
+	}
+	return workspaceEdit{map[string][]textEdit{a.doc.uri: edits}}, nil
+}

@@ -1,0 +1,349 @@
+// Package editor answers an editor while a formula is being typed: a server of the Language Server
+// Protocol 3.17 over standard input and output.
+//
+// It judges the texts as they stand in the editor, saved or not, by the run that check goes
+// through, so both answer alike. A text that is half typed is made readable first (package
+// tolerant). It writes no file: what changes a text is sent to the editor as an edit.
+package editor
+
+import (
+	"context"
+	"encoding/json"
+	"errors"
+	"fmt"
+	"io"
+	"sync"
+	"time"
+
+	"github.com/sourcegraph/jsonrpc2"
+
+	"forebake/engine"
+	"forebake/engine/files"
+	"forebake/engine/source"
+)
+
+// Server serves one client. Make one with New.
+type Server struct {
+	// Today is the day that waivers are held against.
+	Today time.Time
+
+	conn     *jsonrpc2.Conn
+	encoding encoding
+	related  bool // the client shows related places
+	snippets bool // the client takes a completion with a place for the cursor
+
+	mutex    sync.Mutex // holds all below
+	state    state
+	open     map[string]*document // by address
+	engine   *engine.Engine       // for the house and rule files as they stand
+	stamp    string               // of the files that the engine has read
+	judged   map[string]*answer   // by address
+	running  map[jsonrpc2.ID]context.CancelFunc
+	clean    bool // shutdown came before exit
+	finished chan struct{}
+}
+
+// state is how far the protocol's life is.
+type state uint8
+
+const (
+	fresh state = iota
+	serving
+	ending
+)
+
+// New makes a server.
+func New() *Server {
+	return &Server{encoding: inUTF16, open: map[string]*document{},
+		judged: map[string]*answer{}, running: map[jsonrpc2.ID]context.CancelFunc{},
+		finished: make(chan struct{})}
+}
+
+// Serve answers until the client says exit or closes its end. It reports whether the client said
+// shutdown before, as the protocol asks: if not, the exit status is 1.
+func (s *Server) Serve(ctx context.Context, in io.ReadCloser, out io.WriteCloser) bool {
+	stream := jsonrpc2.NewBufferedStream(duplex{in, out}, jsonrpc2.VSCodeObjectCodec{})
+	s.conn = jsonrpc2.NewConn(ctx, stream, inOrder{s})
+	select {
+	case <-s.conn.DisconnectNotify():
+	case <-s.finished:
+		_ = s.conn.Close()
+	case <-ctx.Done():
+		_ = s.conn.Close()
+	}
+	s.mutex.Lock()
+	defer s.mutex.Unlock()
+	return s.clean
+}
+
+// duplex is the two ends of a client as one.
+type duplex struct {
+	io.ReadCloser
+	out io.WriteCloser
+}
+
+func (d duplex) Write(p []byte) (int, error) { return d.out.Write(p) }
+
+func (d duplex) Close() error { return errors.Join(d.ReadCloser.Close(), d.out.Close()) }
+
+// inOrder takes notifications one after the other, since each edit counts on the one before, and
+// answers requests beside them.
+type inOrder struct{ *Server }
+
+// Handle takes one message.
+func (s inOrder) Handle(ctx context.Context, conn *jsonrpc2.Conn, req *jsonrpc2.Request) {
+	if req.Notif {
+		s.notified(ctx, req)
+		return
+	}
+	ctx, cancel := context.WithCancel(ctx)
+	s.mutex.Lock()
+	s.running[req.ID] = cancel
+	s.mutex.Unlock()
+	answer := func() {
+		result, err := s.answer(ctx, req)
+		cancelled := ctx.Err() != nil
+		s.mutex.Lock()
+		delete(s.running, req.ID)
+		s.mutex.Unlock()
+		cancel()
+		var coded *jsonrpc2.Error
+		switch {
+		case cancelled:
+			coded = &jsonrpc2.Error{Code: codeRequestCancelled, Message: "cancelled"}
+		case err != nil && !errors.As(err, &coded):
+			coded = &jsonrpc2.Error{Code: codeRequestFailed, Message: err.Error()}
+		}
+		if coded != nil {
+			_ = conn.ReplyWithError(context.Background(), req.ID, coded)
+			return
+		}
+		_ = conn.Reply(context.Background(), req.ID, result)
+	}
+	if req.Method == "initialize" || req.Method == "shutdown" {
+		answer() // what follows counts on it
+		return
+	}
+	go answer()
+}
+
+// method is one request that the server answers.
+type method func(s *Server, ctx context.Context, params json.RawMessage) (any, error)
+
+// with makes a method of a function that takes the parameters as a type.
+func with[T any](f func(s *Server, ctx context.Context, params *T) (any, error)) method {
+	return func(s *Server, ctx context.Context, params json.RawMessage) (any, error) {
+		var p T
+		if err := json.Unmarshal(params, &p); err != nil {
+			return nil, &jsonrpc2.Error{Code: jsonrpc2.CodeInvalidParams, Message: err.Error()}
+		}
+		return f(s, ctx, &p)
+	}
+}
+
+// methods are the requests that are answered while serving.
+var methods = map[string]method{
+	"textDocument/hover":         with((*Server).hover),
+	"textDocument/completion":    with((*Server).complete),
+	"textDocument/definition":    with((*Server).definition),
+	"textDocument/inlayHint":     with((*Server).hints),
+	"textDocument/codeAction":    with((*Server).actions),
+	"textDocument/prepareRename": with((*Server).prepareRename),
+	"textDocument/rename":        with((*Server).rename),
+	"textDocument/formatting":    with((*Server).format),
+}
+
+// answer answers a request.
+func (s *Server) answer(ctx context.Context, req *jsonrpc2.Request) (any, error) {
+	s.mutex.Lock()
+	at := s.state
+	s.mutex.Unlock()
+	params := json.RawMessage("null")
+	if req.Params != nil {
+		params = *req.Params
+	}
+	switch {
+	case req.Method == "initialize" && at == fresh:
+		return with((*Server).initialize)(s, ctx, params)
+	case at == fresh:
+		return nil, &jsonrpc2.Error{Code: codeNotInitialized, Message: "initialize comes first"}
+	case at == ending || req.Method == "initialize":
+		return nil, &jsonrpc2.Error{Code: jsonrpc2.CodeInvalidRequest,
+			Message: "not after shutdown, and initialize comes once"}
+	case req.Method == "shutdown":
+		s.mutex.Lock()
+		s.state, s.clean = ending, true
+		s.mutex.Unlock()
+		return nil, nil
+	}
+	m, known := methods[req.Method]
+	if !known {
+		return nil, &jsonrpc2.Error{Code: jsonrpc2.CodeMethodNotFound,
+			Message: fmt.Sprintf("no method %q", req.Method)}
+	}
+	return m(s, ctx, params)
+}
+
+func (s *Server) initialize(_ context.Context, p *initializeParams) (any, error) {
+	s.mutex.Lock()
+	defer s.mutex.Unlock()
+	s.state = serving
+	for _, e := range p.Capabilities.General.PositionEncodings {
+		if encoding(e) == inUTF8 || encoding(e) == inUTF16 { // in the client's order
+			s.encoding = encoding(e)
+			break
+		}
+	}
+	s.related = p.Capabilities.TextDocument.PublishDiagnostics.RelatedInformation
+	s.snippets = p.Capabilities.TextDocument.Completion.CompletionItem.SnippetSupport
+	return initializeResult{
+		ServerInfo: serverInfo{"forebake", engine.Version},
+		Capabilities: capabilities{
+			PositionEncoding:           string(s.encoding),
+			TextDocumentSync:           syncOptions{OpenClose: true, Change: 2, Save: true},
+			HoverProvider:              true,
+			CompletionProvider:         completionOptions{[]string{"\"", "{", " ", "."}},
+			DefinitionProvider:         true,
+			InlayHintProvider:          true,
+			CodeActionProvider:         codeActionOptions{[]string{"quickfix"}},
+			RenameProvider:             renameOptions{PrepareProvider: true},
+			DocumentFormattingProvider: true,
+		},
+	}, nil
+}
+
+// notified takes a notification. Those that are not known are passed over, as the protocol asks.
+func (s *Server) notified(ctx context.Context, req *jsonrpc2.Request) {
+	params := json.RawMessage("{}")
+	if req.Params != nil {
+		params = *req.Params
+	}
+	switch req.Method {
+	case "exit":
+		close(s.finished)
+	case "$/cancelRequest":
+		var p struct {
+			ID jsonrpc2.ID `json:"id"`
+		}
+		if json.Unmarshal(params, &p) == nil {
+			s.mutex.Lock()
+			if cancel := s.running[p.ID]; cancel != nil {
+				cancel()
+			}
+			s.mutex.Unlock()
+		}
+	case "textDocument/didOpen":
+		var p didOpen
+		if json.Unmarshal(params, &p) == nil {
+			s.opened(ctx, &p)
+		}
+	case "textDocument/didChange":
+		var p didChange
+		if json.Unmarshal(params, &p) == nil {
+			s.changed(ctx, &p)
+		}
+	case "textDocument/didSave", "workspace/didChangeWatchedFiles":
+		s.publishAll(ctx, true)
+	case "textDocument/didClose":
+		var p aboutDocument
+		if json.Unmarshal(params, &p) == nil {
+			s.closed(ctx, p.TextDocument.URI)
+		}
+	}
+}
+
+func (s *Server) opened(ctx context.Context, p *didOpen) {
+	path, err := pathOf(p.TextDocument.URI)
+	if err != nil {
+		_ = s.conn.Notify(ctx, "window/showMessage", showMessage{severityWarning, err.Error()})
+		return
+	}
+	d := &document{uri: p.TextDocument.URI, path: path, version: p.TextDocument.Version,
+		text: []byte(p.TextDocument.Text)}
+	s.mutex.Lock()
+	s.open[d.uri] = d
+	s.touched(d)
+	s.mutex.Unlock()
+	s.publishAfter(ctx, d)
+}
+
+func (s *Server) changed(ctx context.Context, p *didChange) {
+	s.mutex.Lock()
+	d := s.open[p.TextDocument.URI]
+	if d == nil {
+		s.mutex.Unlock()
+		return
+	}
+	next := *d // answers that are under way keep the text that they began with
+	for _, c := range p.ContentChanges {
+		next.change(s.encoding, c)
+	}
+	next.version = p.TextDocument.Version
+	s.open[next.uri] = &next
+	s.touched(&next)
+	s.mutex.Unlock()
+	s.publishAfter(ctx, &next)
+}
+
+func (s *Server) closed(ctx context.Context, uri string) {
+	s.mutex.Lock()
+	d := s.open[uri]
+	delete(s.open, uri)
+	if d != nil {
+		s.touched(d)
+	}
+	s.mutex.Unlock()
+	if d == nil {
+		return
+	}
+	_ = s.conn.Notify(ctx, "textDocument/publishDiagnostics",
+		publishDiagnostics{URI: uri, Diagnostics: []diagnostic{}})
+	if engine.KindOf(d.path, d.text) != engine.FormulaFile {
+		s.publishAll(ctx, false)
+	}
+}
+
+// touched forgets what was found for a text. A house or rule file counts for all texts. The mutex
+// is held.
+func (s *Server) touched(d *document) {
+	delete(s.judged, d.uri)
+	if engine.KindOf(d.path, d.text) != engine.FormulaFile {
+		s.engine = nil
+		clear(s.judged)
+	}
+}
+
+// kitchen gives the engine over the texts as they stand. It is kept until a house or rule file
+// changes, in the editor or on the disk, so a keystroke in a formula reads no pack again. The mutex
+// is held.
+func (s *Server) kitchen() *engine.Engine {
+	held := map[string][]byte{}
+	for _, d := range s.open {
+		held[d.path] = d.text
+	}
+	if s.engine != nil && s.engine.Stamp(held) == s.stamp {
+		return s.engine
+	}
+	clear(s.judged)
+	rest := map[string][]byte{} // of the formulas no house asks
+	for _, d := range s.open {
+		if engine.KindOf(d.path, d.text) != engine.FormulaFile {
+			rest[d.path] = d.text
+		}
+	}
+	s.engine = engine.New()
+	s.engine.Workers, s.engine.Today = 1, s.Today
+	s.engine.Texts = files.Held{Texts: rest, Below: files.Disk{}}
+	return s.engine
+}
+
+// find gives an open document.
+func (s *Server) find(uri string) (*document, error) {
+	s.mutex.Lock()
+	defer s.mutex.Unlock()
+	d := s.open[uri]
+	if d == nil {
+		return nil, fmt.Errorf("%s is not open", source.Safe(uri))
+	}
+	return d, nil
+}

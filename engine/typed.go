@@ -1,0 +1,94 @@
+package engine
+
+import (
+	"path/filepath"
+	"regexp"
+
+	"forebake/engine/rule"
+	"forebake/engine/run"
+	"forebake/engine/source"
+	"forebake/engine/tolerant"
+)
+
+// FileKind is what a file of the project holds.
+type FileKind uint8
+
+// The kinds of files.
+const (
+	FormulaFile FileKind = iota
+	HouseFile
+	RuleFile
+)
+
+// rulish finds the first block of a text that a rule file may hold and a formula file may not.
+var rulish = regexp.MustCompile(`(?m)^\s*(rule|trial|figure|caution)\s+"|^\s*about\s*=`)
+
+// KindOf tells what a file holds, by its name and its blocks, however broken they are.
+func KindOf(path string, text []byte) FileKind {
+	switch {
+	case filepath.Base(path) == "house.hcl":
+		return HouseFile
+	case regexp.MustCompile(`(?m)^\s*house\s+"`).Match(text):
+		return HouseFile
+	case regexp.MustCompile(`(?m)^\s*formula\s+"`).FindIndex(text) != nil &&
+		!rulish.Match(text[:regexp.MustCompile(`(?m)^\s*formula\s+"`).FindIndex(text)[0]]):
+		return FormulaFile
+	case rulish.Match(text):
+		return RuleFile
+	}
+	return FormulaFile
+}
+
+// Typed is a formula file as it is being typed.
+type Typed struct {
+	Repair *tolerant.Repaired
+	House  *Loaded // nil where the house cannot be used
+	// Result is the run over the repaired text; nil where nothing could be judged.
+	Result *Result
+	// HouseProblems keep the house from being used.
+	HouseProblems source.Problems
+}
+
+// Typed judges a formula file as far as it is typed. A broken line is opened or left out, and told;
+// see package tolerant.
+func (e *Engine) Typed(path string, text []byte) *Typed {
+	t := &Typed{}
+	dir := filepath.Dir(path)
+	t.House, t.HouseProblems = e.ready().Load(dir)
+	if len(t.HouseProblems) > 0 {
+		return t
+	}
+	file := source.New(filepath.ToSlash(path), text)
+	t.Repair = tolerant.Repair(file, run.ReadingWords(), func(f *source.File) source.Problems {
+		return run.Reading(f, t.House.House)
+	})
+	if t.Repair.File == nil {
+		return t
+	}
+	res := e.do([]Input{{Name: file.Name, Text: t.Repair.File.Text, Dir: dir}},
+		run.Options{Keep: true})
+	if len(res.Problems) == 0 {
+		t.Result = res
+	}
+	return t
+}
+
+// TypedHouse gives the problems of a house file, with those of its packs.
+func (e *Engine) TypedHouse(path string) (*Loaded, source.Problems) {
+	return e.ready().LoadFile(path)
+}
+
+// TypedRules reads the pack of a rule file and, with trials, runs them.
+func (e *Engine) TypedRules(path string, trials bool) (
+	*rule.Pack, *Loaded, rule.TrialReport, source.Problems,
+) {
+	pack, l, problems := e.ready().LoadRules(path)
+	if len(problems) > 0 || !trials || pack == nil {
+		return pack, l, rule.TrialReport{}, problems
+	}
+	return pack, l, rule.RunTrials([]*rule.Pack{pack}), nil
+}
+
+// Stamp changes when a house or rule file that was read has changed on the disk. held are the
+// paths of texts that are not read from there.
+func (e *Engine) Stamp(held map[string][]byte) string { return e.ready().Stamp(held) }
