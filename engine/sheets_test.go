@@ -317,3 +317,46 @@ func TestSheetFormats(t *testing.T) {
 		}
 	}
 }
+
+var noNumber = regexp.MustCompile(`NaN|[+-]Inf\b`)
+
+// Every published formula has its sheet, and a plan or the reason why there is none.
+func TestSheetsAndPlansOfPublishedFormulas(t *testing.T) {
+	paths, err := filepath.Glob("../testdata/published/formulas/*.hcl")
+	if err != nil || len(paths) < 20 {
+		t.Fatal(len(paths), err)
+	}
+	planned := 0
+	for i, path := range paths {
+		if testing.Short() && i%10 > 0 {
+			continue
+		}
+		e := engine.New()
+		pages, res, err := e.Sheets(engine.Inputs([]string{path}), engine.PlanAsk{})
+		if len(res.Problems) > 0 {
+			continue // what it is made of is in no larder
+		}
+		if err != nil || len(pages[0].Formulas) == 0 {
+			t.Fatal(path, err)
+		}
+		for _, f := range sheet.Formats {
+			var text bytes.Buffer
+			if err := f.Write(&text, &pages[0]); err != nil || noNumber.MatchString(text.String()) {
+				t.Errorf("%s, %s: %v, %q", path, f.Name, err, noNumber.FindString(text.String()))
+			}
+		}
+		plan, res, err := e.Plan(engine.Inputs([]string{path}), engine.PlanAsk{Ready: "07:00"})
+		switch {
+		case err != nil:
+			t.Errorf("%s: %v", path, err)
+		case len(res.Problems) == 0:
+			planned++
+			if len(plan.Formulas) != len(pages[0].Formulas) {
+				t.Errorf("%s: %d formulas are planned", path, len(plan.Formulas))
+			}
+		}
+	}
+	if planned == 0 {
+		t.Error("nothing was planned")
+	}
+}

@@ -167,11 +167,12 @@ func (b *builder) chain(p *formula.Part) int {
 
 // base is when a part begins, in hours of the clock that the curves are drawn along.
 func (b *builder) base(p *formula.Part) float64 {
-	if b.Schedule == nil {
-		for _, s := range p.Steps[:1] {
-			return b.lines[s].StartH
-		}
+	switch {
+	case b.Schedule != nil:
+	case len(p.Steps) == 0:
 		return 0
+	default:
+		return b.lines[p.Steps[0]].StartH
 	}
 	return float64(int(b.zero())+b.Schedule.Begin[b.chain(p)]) / 3600
 }
