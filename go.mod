@@ -12,6 +12,7 @@ require (
 	github.com/spf13/cobra v1.10.2
 	github.com/yuin/goldmark v1.8.7
 	github.com/zclconf/go-cty v1.19.0
+	golang.org/x/net v0.47.0
 	golang.org/x/term v0.37.0
 	golang.org/x/text v0.31.0
 	gonum.org/v1/gonum v0.17.0

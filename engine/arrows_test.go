@@ -223,12 +223,35 @@ var mayKnow = map[string][]string{
 		"engine/makeup",
 		"engine/quantity",
 	}, // sums of the larder's prices, and its allergens in the order of a law
+	"engine/batch": {
+		"engine/formula",
+		"engine/quantity",
+		"engine/reading",
+		"engine/source",
+	}, // what was read at the bench; what it means for an answer is not its business
+	"engine/plan": {
+		"engine/formula",
+		"engine/science/bakersmath",
+		"engine/source",
+	}, // clocks of steps; it follows no temperature and judges nothing
 	"engine/report": {
 		"engine/finding",
 		"engine/jsontext",
 		"engine/layout",
 		"engine/source",
 	}, // prints findings; a format must not be able to change an answer
+	"engine/sheet": {
+		"engine/facts",
+		"engine/finding",
+		"engine/formula",
+		"engine/history",
+		"engine/plan",
+		"engine/quantity",
+		"engine/report",
+		"engine/rule",
+		"engine/science/ferment",
+		"engine/source",
+	}, // the sheet for the bench; its figures are those of the run, and it reads no file
 	"engine/page": {
 		"engine/finding",
 		"engine/layout",
@@ -266,6 +289,7 @@ var mayKnow = map[string][]string{
 		"engine/backlog",
 		"engine/begin",
 		"engine/cost",
+		"engine/batch",
 		"engine/facts",
 		"engine/family",
 		"engine/files",
@@ -276,17 +300,20 @@ var mayKnow = map[string][]string{
 		"engine/mend",
 		"engine/mend/levers",
 		"engine/mixing",
+		"engine/plan",
 		"engine/quantity",
 		"engine/reading",
 		"engine/rule",
 		"engine/run",
 		"engine/scale",
+		"engine/sheet",
 		"engine/source",
 		"engine/tolerant",
 		"rules",
 	},
 	"engine/run": {
 		"engine/backlog",
+		"engine/batch",
 		"engine/facts",
 		"engine/files",
 		"engine/finding",
@@ -309,6 +336,7 @@ var mayKnow = map[string][]string{
 		"engine/reading",
 		"engine/recipe",
 		"engine/report",
+		"engine/sheet",
 		"engine/source",
 		"engine/spelling",
 	}, // flags and exit statuses only

@@ -7,7 +7,6 @@ import (
 	"strings"
 
 	"forebake/engine/facts"
-	"forebake/engine/figure"
 	"forebake/engine/finding"
 	"forebake/engine/formula"
 	"forebake/engine/quantity"
@@ -144,10 +143,10 @@ func HistoryRow(line *facts.Line) finding.HistoryRow {
 		Step:    line.Step.Text(),
 		Clock:   line.StartH,
 		Notes:   historyNote(line),
-		Ambient: shown(&line.Ambient, "C"),
-		Core:    shown(&line.Core, "C"),
-		Mean:    shown(&line.Mean, "C"),
-		Rise:    shown(&line.Hours, "h"),
+		Ambient: rule.ShowValue(&line.Ambient, "C"),
+		Core:    rule.ShowValue(&line.Core, "C"),
+		Mean:    rule.ShowValue(&line.Mean, "C"),
+		Rise:    rule.ShowValue(&line.Hours, "h"),
 	}
 }
 
@@ -164,19 +163,4 @@ func historyNote(line *facts.Line) string {
 		return "taken as left in its bowl: say how it stands by as = ..."
 	}
 	return ""
-}
-
-// shown writes a value of a timeline, with its range where a model gives one.
-func shown(v *facts.Value, unit string) string {
-	if v.Absent {
-		return "-"
-	}
-	f := &facts.Fact{Unit: unit}
-	text := rule.Show(f, v)
-	if v.Origin == figure.ByModel && v.Lo < v.Hi {
-		if ends := rule.ShowRange(f, v); text != "about "+ends {
-			text += " (" + ends + ")"
-		}
-	}
-	return text
 }

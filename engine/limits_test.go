@@ -14,6 +14,7 @@ import (
 
 	"forebake/engine"
 	"forebake/engine/backlog"
+	"forebake/engine/batch"
 	"forebake/engine/expr"
 	"forebake/engine/formula"
 	"forebake/engine/house"
@@ -32,7 +33,7 @@ var limits = map[string]int{
 	"source.MaxTemplateSigns": source.MaxTemplateSigns, "source.MaxDirectives": source.MaxDirectives, "source.MaxHeredocLines": source.MaxHeredocLines, "source.MaxProblems": source.MaxProblems,
 	"recipe.MaxBytes":      recipe.MaxBytes,
 	"reading.MaxNameBytes": reading.MaxNameBytes, "formula.MaxParts": formula.MaxParts, "formula.MaxIngredients": formula.MaxIngredients, "formula.MaxSteps": formula.MaxSteps, "formula.MaxMinutes": formula.MaxMinutes,
-	"house.MaxLimit": house.MaxLimit, "run.MaxJoined": run.MaxJoined, "backlog.MaxEntries": backlog.MaxEntries, "backlog.MaxBytes": backlog.MaxBytes,
+	"house.MaxLimit": house.MaxLimit, "run.MaxJoined": run.MaxJoined, "batch.MaxBytes": batch.MaxBytes, "backlog.MaxEntries": backlog.MaxEntries, "backlog.MaxBytes": backlog.MaxBytes,
 	"rule.MaxRules": rule.MaxRules, "rule.MaxLimits": rule.MaxLimits, "rule.MaxPackBytes": rule.MaxPackBytes, "rule.MaxTextBytes": rule.MaxTextBytes, "rule.MaxFigures": rule.MaxFigures,
 	"expr.MaxBytes": expr.MaxBytes, "expr.MaxDepth": expr.MaxDepth, "expr.MaxNodes": expr.MaxNodes, "expr.MaxListItems": expr.MaxListItems,
 	"expr.MaxDeclared": expr.MaxDeclared, "expr.MaxMeansBytes": expr.MaxMeansBytes,

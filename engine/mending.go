@@ -95,6 +95,7 @@ func held(files []run.File, mended []mendedFile) []Input {
 			continue
 		}
 		inputs[i].Path, inputs[i].Text = "", files[i].Text.Text
+		inputs[i].Beside = files[i].Input.Path
 		if mended[i].text != nil {
 			inputs[i].Text = mended[i].text
 		}
@@ -123,7 +124,7 @@ type mendedFile struct {
 // mendFile mends the formulas of one file one after the other.
 func (e *Engine) mendFile(f *run.File, taste bool) (out mendedFile) {
 	m := e.newMender(f.House)
-	m.Taste, m.Budget = taste, mendBudget
+	m.Taste, m.Budget, m.Believe = taste, mendBudget, f.Believe
 	text := f.Text.Text
 	for i := range f.Models {
 		one, err := m.Mend(f.Input.Name, text, i)
@@ -248,7 +249,7 @@ func flaggedFormulas(f *run.File) int {
 func (e *Engine) suggestIn(file *run.File, budget int) (notices []string) {
 	for n, c := range file.Formulas {
 		m := e.newMender(file.House)
-		m.Budget = budget
+		m.Budget, m.Believe = budget, file.Believe
 		suggestions, complete, err := m.Suggest(file.Input.Name, c.Place.File.Text, n)
 		if err != nil {
 			continue // impossible: the check has read the same text

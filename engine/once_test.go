@@ -32,6 +32,9 @@ func (c *counting) Read(path string, kind files.Kind) ([]byte, error) {
 	return c.Texts.Read(path, kind)
 }
 
+// benchLog is a log of the formula "b".
+const benchLog = "batch \"1\" {\n  formula = \"b\"\n  date = \"2026-11-25\"\n}\n"
+
 // kitchens writes a folder with two houses, one of which includes the other, packs of their own, a
 // backlog and formulas, and goes there.
 func kitchens(t *testing.T) {
@@ -45,7 +48,7 @@ func kitchens(t *testing.T) {
 		"house-rules/a.hcl": rule("rule-a"), "house-rules/b.hcl": rule("rule-b"),
 		"school/house.hcl": "house \"s\" {\n  like = \"../house.hcl\"\n  packs = [\"../house-rules\"]\n}\n",
 		"school/c.hcl":     saltless("c"), "a.hcl": saltless("a"), "b.hcl": saltless("b") + saltless("b2"),
-		"broken.hcl": "formula {\n", "notes.txt": "", ".hidden.hcl": "", "backlog.hcl": "backlog \"2026-01-01\" {\n}\n",
+		"broken.hcl": "formula {\n", "b.log.hcl": benchLog, "notes.txt": "", ".hidden.hcl": "", "backlog.hcl": "backlog \"2026-01-01\" {\n}\n",
 	} {
 		if err := os.MkdirAll(filepath.Dir(filepath.FromSlash(name)), 0o777); err != nil {
 			t.Fatal(err)
@@ -63,10 +66,10 @@ func TestEachFileIsOpenedOnce(t *testing.T) {
 	kitchens(t)
 	houses := []string{"house.hcl", "house-rules/a.hcl", "house-rules/b.hcl"}
 	all := append(
-		[]string{"a.hcl", "b.hcl", "school/c.hcl", "school/house.hcl", "broken.hcl", "backlog.hcl"},
+		[]string{"a.hcl", "b.hcl", "b.log.hcl", "school/c.hcl", "school/house.hcl", "broken.hcl", "backlog.hcl"},
 		houses...)
 	sound := []string{"a.hcl", "b.hcl", "school"}
-	soundFiles := append([]string{"a.hcl", "b.hcl", "school/c.hcl", "school/house.hcl"}, houses...)
+	soundFiles := append([]string{"a.hcl", "b.hcl", "b.log.hcl", "school/c.hcl", "school/house.hcl"}, houses...)
 	for _, c := range []struct {
 		name string
 		do   func(e *engine.Engine)
@@ -93,6 +96,13 @@ func TestEachFileIsOpenedOnce(t *testing.T) {
 			}
 		}, soundFiles},
 		{"facts", func(e *engine.Engine) { e.Facts(engine.Inputs(sound), nil, true) }, soundFiles},
+		{"plan", func(e *engine.Engine) { e.Plan(engine.Inputs(sound), engine.PlanAsk{Ready: "07:00"}) }, soundFiles},
+		{"sheets", func(e *engine.Engine) { e.Sheets(engine.Inputs(sound), engine.PlanAsk{}) }, soundFiles},
+		{"log", func(e *engine.Engine) {
+			if _, _, err := e.Log(engine.Inputs([]string{"b.hcl"})[0], engine.Bench{Formula: "b", Note: "soft", Date: "2026-11-25"}); err != nil {
+				t.Error(err)
+			}
+		}, append([]string{"b.hcl", "b.log.hcl"}, houses...)},
 		{"history", func(e *engine.Engine) { e.History(engine.Inputs(sound)) }, soundFiles},
 		{"why", func(e *engine.Engine) { e.Load("school/house.hcl") }, append([]string{"school/house.hcl"}, houses...)},
 		{"trial", func(e *engine.Engine) { e.Trials("school/house.hcl", nil) }, append([]string{"school/house.hcl"}, houses...)},

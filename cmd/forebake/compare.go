@@ -20,8 +20,9 @@ import (
 
 func compareCommand() *cobra.Command {
 	var colour string
+	var batches []int
 	cmd := &cobra.Command{
-		Use:   "compare A B",
+		Use:   "compare A B | compare FILE [--batches 1,2]",
 		Short: "Two formulas side by side in percentages, with the findings gained and lost",
 		Long: `Sets the formulas of two files side by side, part by part: ingredients in baker's
 percentages (of a filling, in percent of its weight), the figures that tell them apart, the
@@ -29,9 +30,17 @@ steps that differ, and the findings that B gains or loses. A and B are files, or
 as HEAD~1:formulas/knots.hcl, held against the house file that stands there now. Where files
 hold several formulas, those of one name are compared.
 
+Of one FILE it sets two batches of its log side by side, the newest or those of --batches.
+
 Exit status: 0 B gains nothing at the failing level, 1 it does,
 2 the input or the command could not be used.`,
 		Args: func(_ *cobra.Command, args []string) error {
+			if len(args) == 1 {
+				return nil
+			}
+			if len(batches) > 0 {
+				return errors.New("--batches are of one file: forebake compare buns.hcl --batches 1,2")
+			}
 			if len(args) != 2 {
 				return errors.New("compare takes two formula files: forebake compare " +
 					"HEAD~1:knots.hcl knots.hcl")
@@ -42,6 +51,9 @@ Exit status: 0 B gains nothing at the failing level, 1 it does,
 			useColour, err := wantsColour(colour, cmd.OutOrStdout())
 			if err != nil {
 				return err
+			}
+			if len(args) == 1 {
+				return compareBatches(cmd, args[0], batches)
 			}
 			var inputs [2]engine.Input
 			for i, arg := range args {
@@ -74,7 +86,29 @@ Exit status: 0 B gains nothing at the failing level, 1 it does,
 		},
 	}
 	wordFlag(cmd, &colour, "color", autoColour, "colour", colours)
+	cmd.Flags().IntSliceVar(&batches, "batches", nil, "`numbers` of two batches of a log: 1,2")
 	return cmd
+}
+
+// compareBatches sets two batches of a file's log side by side.
+func compareBatches(cmd *cobra.Command, path string, batches []int) error {
+	if len(batches) != 0 && len(batches) != 2 {
+		return errors.New("--batches takes two numbers: --batches 1,2")
+	}
+	in, err := logInput(path)
+	if err != nil {
+		return err
+	}
+	if _, err := os.Stat(in.LogPath()); err != nil {
+		return fmt.Errorf("compare takes two formula files: forebake compare HEAD~1:knots.hcl "+
+			"knots.hcl; or one with a log, and %s has none: forebake log %s --new begins one", in.Name,
+			in.Name)
+	}
+	e := engine.New()
+	if e.Today, err = today(); err != nil {
+		return err
+	}
+	return printBatches(cmd, e, in, batches)
 }
 
 // comparable finds one side: a file, else a path of a git revision, as REVISION:path.

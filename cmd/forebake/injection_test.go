@@ -155,6 +155,13 @@ func TestInjection(t *testing.T) {
 			"mend",
 			broken,
 		}, {"facts", broken}, {"check", "--as", "json:none" + hostileText + "/x", "a.hcl"},
+		{"plan", "b.hcl", "c", "--ready", "07:00"}, {"plan", "a.hcl", "--ready", hostileText},
+		{"sheet", "a.hcl"}, {"sheet", "a.hcl", "--as", "markdown"}, {"sheet", "a.hcl", "--as", "text"},
+		{"sheet", broken}, {"sheet", "a.hcl", "--as", hostileText},
+		{"log", "a.hcl", "--new", "--size", hostileText}, {"log", "a.hcl", "--note", hostileText},
+		{"log", "a.hcl", "--step", "1", "--read", "24 C", "--note", hostileText},
+		{"log", "a.hcl", "--step", "2", "--read", hostileText}, {"log", "a.hcl", "--mark", hostileText},
+		{"log", "a.hcl", "--formula", hostileText, "--mark", hostileText + "=4"}, {"compare", "a.hcl"},
 	}
 	runs = append(runs,
 		[]string{"scale", "scaled.hcl", "--pieces", "48", "--write"},

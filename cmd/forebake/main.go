@@ -110,6 +110,9 @@ func run(args []string, in io.Reader, out, errs io.Writer) int {
 		mixCommand(),
 		editorCommand(),
 		completionCommand(),
+		planCommand(),
+		sheetCommand(),
+		logCommand(),
 	)
 	err := root.Execute()
 	var status exit

@@ -264,19 +264,19 @@ func (l *List) Text() []byte {
 		"check; food safety is never on it.\n")
 	b.WriteString("# forebake check --backlog tells what has been cleared since, and " +
 		"--write-backlog beside it takes that out.\n\n")
-	fmt.Fprintf(&b, "backlog %s {\n", quoted(l.Made))
+	fmt.Fprintf(&b, "backlog %s {\n", reading.Quoted(l.Made))
 	for i, e := range l.Entries {
 		if i == 0 || l.Entries[i-1].Formula != e.Formula {
 			if i > 0 {
 				b.WriteString("    ]\n  }\n\n")
 			}
-			fmt.Fprintf(&b, "  formula %s {\n    known = [\n", quoted(e.Formula))
+			fmt.Fprintf(&b, "  formula %s {\n    known = [\n", reading.Quoted(e.Formula))
 		}
 		times := ""
 		if e.Times > 1 {
 			times = fmt.Sprintf(", times = %d", e.Times)
 		}
-		fmt.Fprintf(&b, "      { rule = %s, on = %s%s },\n", quoted(e.Rule), quoted(e.Subject),
+		fmt.Fprintf(&b, "      { rule = %s, on = %s%s },\n", reading.Quoted(e.Rule), reading.Quoted(e.Subject),
 			times)
 	}
 	if len(l.Entries) > 0 {
@@ -284,34 +284,4 @@ func (l *List) Text() []byte {
 	}
 	b.WriteString("}\n")
 	return []byte(b.String())
-}
-
-// quoted writes a text as HCL does: the signs that open a template are doubled, and characters that
-// are not plain are escaped.
-func quoted(s string) string {
-	var b strings.Builder
-	b.WriteByte('"')
-	runes := []rune(s)
-	for i, c := range runes {
-		switch {
-		case c == '"' || c == '\\':
-			b.WriteByte('\\')
-			b.WriteRune(c)
-		case (c == '$' || c == '%') && i+1 < len(runes) && runes[i+1] == '{':
-			b.WriteRune(c)
-			b.WriteRune(c)
-		case c == '\n':
-			b.WriteString(`\n`)
-		case source.Safe(string(c)) != string(c):
-			if c > 0xffff {
-				fmt.Fprintf(&b, `\U%08x`, c)
-			} else {
-				fmt.Fprintf(&b, `\u%04x`, c)
-			}
-		default:
-			b.WriteRune(c)
-		}
-	}
-	b.WriteByte('"')
-	return b.String()
 }

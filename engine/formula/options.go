@@ -728,4 +728,13 @@ func (rd *reader) readReading(e hclsyntax.Expression, what string) *Reading {
 	return r
 }
 
+// ReadReading reads a reading that stands outside a formula, as in a log.
+func ReadReading(r *reading.Reader, e hclsyntax.Expression, what string) *Reading {
+	rd := &reader{Reader: r}
+	return rd.readReading(e, what)
+}
+
 const readingForms = `"11 C after 6 h", "2 x after 90 min" or "94 C core"`
+
+// TimeOption is the option that gives a time where a verb's own value is none.
+func TimeOption() *Option { return optTime }

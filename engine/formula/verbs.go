@@ -169,6 +169,12 @@ var Cool = verb("cool", "let it cool",
 	standing, takesHeat, nowhere, joinsNothing, goesOn, keepsGas, closed, unattended,
 	keepsForm, putsNothing, inMaking, anyTime)
 
+// Chill is the step that a plan offers where it would want somebody by night.
+var Chill = verb("chill", "put it in the cold",
+	aTime, takes{optAt, optTo, optCore, optBy, optAs, optCovered, optHumidity, optTin, optCount},
+	standing, takesHeat, fridge, joinsNothing, goesOn, keepsGas, closed, unattended,
+	keepsForm, putsNothing, inMaking, anyTime, "retard", "refrigerate")
+
 // Verbs are all the steps that the program knows, in the order of a bake.
 var Verbs = []*Verb{
 	verb("soak", "wet something before the mix: dry yeast, fruit, bread",
@@ -187,10 +193,7 @@ var Verbs = []*Verb{
 		aTime, takes{optAt, optTo, optAs, optCovered, optHumidity, optTin, optCount},
 		standing, noHeat, nowhere, joinsNothing, goesOn, keepsGas, closed, unattended,
 		keepsForm, putsNothing, inMaking, anyTime, "bulk", "ferment", "rise", "stand"),
-	verb("chill", "put it in the cold",
-		aTime, takes{optAt, optTo, optCore, optBy, optAs, optCovered, optHumidity, optTin, optCount},
-		standing, takesHeat, fridge, joinsNothing, goesOn, keepsGas, closed, unattended,
-		keepsForm, putsNothing, inMaking, anyTime, "retard", "refrigerate"),
+	Chill,
 	verb("temper", "let it come back from the cold",
 		aTime, takes{optAt, optTo, optAs, optCovered},
 		standing, noHeat, nowhere, joinsNothing, goesOn, keepsGas, touched, unattended,
@@ -507,3 +510,6 @@ const (
 	forCount       = quantity.Kinds(1 << quantity.Count)
 	forPercent     = quantity.Kinds(1 << quantity.Percent)
 )
+
+// Keeps reports whether the part only stands ready in it: it is kept for later, or for service.
+func (v *Verb) Keeps() bool { return v.Waits() && v.shelf != inMaking }

@@ -37,6 +37,10 @@ type Mender struct {
 	// safety.
 	Waived func(rule, formula string) bool
 
+	// Believe gives each reading of the formula what the log of its batches
+	// read; nil where there is none.
+	Believe func(*formula.Formula)
+
 	// Judgements counts the answers, and Reads the texts read, since the mender
 	// was made.
 	Judgements, Reads int

@@ -73,6 +73,9 @@ func (m *Mender) parse(text []byte) (*version, error) {
 		if n == m.index {
 			r := &reading.Reader{File: v.file}
 			v.formula = formula.Read(r, b, m.Options)
+			if m.Believe != nil && len(r.Problems) == 0 {
+				m.Believe(v.formula)
+			}
 			v.draft = isDraft(v.formula)
 			m.work += m.textWork(v.formula)
 			return v, r.Problems.Err()

@@ -69,3 +69,6 @@ func clockText(x float64, unit string) string {
 func Plain(x float64) string {
 	return strconv.FormatFloat(math.Round(x*1e6)/1e6+0, 'f', -1, 64)
 }
+
+// Duration returns minutes as a baker writes them: "45 min", "1 h 30 min", "14 h".
+func Duration(minutes float64) string { return clockText(math.Round(minutes), "h") }

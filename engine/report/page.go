@@ -5,6 +5,7 @@ import (
 
 	"forebake/engine/finding"
 	"forebake/engine/layout"
+	"forebake/engine/source"
 )
 
 // Page is a text laid out as the text format is: its width, its colours, its prelude.
@@ -58,3 +59,37 @@ func (p *Page) List(list []*finding.Finding) { p.findings(list) }
 
 // Tally counts findings in words: "1 stop, 3 risk".
 func Tally(list []*finding.Finding) string { return tally(list) }
+
+// CautionLine is a caution as a page prints it: the house's pack that adds it, "" for a shipped one,
+// its text, and its source, which short lines leave out.
+type CautionLine struct{ Pack, Text, Source string }
+
+// Lines gives the short lines of all cautions, in the order of every report.
+func (c *Cautions) Lines() []CautionLine {
+	var out []CautionLine
+	for _, one := range c.short() {
+		out = append(out, CautionLine{Pack: one.pack, Text: one.text})
+	}
+	return out
+}
+
+// WholeLines gives the cautions whole, each with its details and its source.
+func (c *Cautions) WholeLines() []CautionLine {
+	var out []CautionLine
+	for _, one := range c.merged() {
+		line := CautionLine{one.Pack, source.Safe(one.Text), source.Safe(one.Source)}
+		for _, d := range one.details {
+			if says, _ := c.says(d, source.Safe); says != "" {
+				line.Text += " " + says
+			}
+		}
+		out = append(out, line)
+	}
+	return out
+}
+
+// Walk calls the parts of a prelude that is printed in a way of its own.
+func Walk(p Prelude, run *finding.Run) { prelude(p, run) }
+
+// Word is the word for a finding in print: its level when it is flagged, else its answer.
+func Word(f *finding.Finding) string { return word(f) }

@@ -159,3 +159,19 @@ func words(list []string) string {
 	}
 	return strings.Join(list, ", ")
 }
+
+// ShowValue prints a value with its unit, and in brackets the range that a model gives it; "-" where
+// it is not known.
+func ShowValue(v *facts.Value, unit string) string {
+	if v.Absent {
+		return "-"
+	}
+	f := &facts.Fact{Unit: unit}
+	text := Show(f, v)
+	if v.Origin == figure.ByModel && v.Lo < v.Hi {
+		if ends := ShowRange(f, v); text != "about "+ends {
+			text += " (" + ends + ")"
+		}
+	}
+	return text
+}

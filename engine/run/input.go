@@ -19,6 +19,9 @@ type Input struct {
 	Text []byte // of standard input or of a revision, which have no path
 	Dir  string // where the search for its house begins
 
+	// Beside is the path of the file that Text is another state of: the log there counts.
+	Beside string
+
 	Folders []string // the folders, as named on the command line, in which the file was found
 	Found   bool     // found in a folder and not named itself: skipped when it holds rules
 	Fault   string   // why there is no file to read; "" for none

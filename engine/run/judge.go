@@ -6,6 +6,7 @@ import (
 	"slices"
 	"time"
 
+	"forebake/engine/batch"
 	"forebake/engine/facts"
 	"forebake/engine/finding"
 	"forebake/engine/formula"
@@ -21,9 +22,16 @@ type File struct {
 	Formulas []finding.Formula
 	Findings []*finding.Finding // of its formulas, in the order of the rules
 
-	// Text and Models are what was read, where Options.Keep asks for it.
-	Text   *source.File
-	Models []*formula.Formula
+	// Text and Models are what was read, where Options.Keep asks for it. So are the log that stands
+	// beside the file, and its text; nil where there is none.
+	Text    *source.File
+	Models  []*formula.Formula
+	Log     *batch.Log
+	LogText *source.File
+
+	// Believe gives another reading of a formula of the file the readings of its newest batch; nil
+	// where there is no log.
+	Believe func(*formula.Formula)
 
 	said     []formula.Said
 	cautions []*finding.Caution
@@ -32,6 +40,7 @@ type File struct {
 	house    source.Problems // that are in its house
 	skipped  bool            // found in a folder, and no formula file
 	foreign  bool            // skipped, since it holds no block of this program
+	notices  []string
 }
 
 // Problems are the reasons why the file could not be judged.
@@ -67,6 +76,9 @@ func (w *worker) file(in Input) File {
 	}
 	list, problems := formulasOf(d.file, d.body, out.House.House.FormulaOptions())
 	if out.problems = problems; len(problems) > 0 {
+		return out
+	}
+	if out.problems = w.believe(&out, list); len(out.problems) > 0 {
 		return out
 	}
 	if w.keep {

@@ -25,13 +25,14 @@ const (
 	ofRules
 	ofBacklog
 	ofHouse
+	ofLog
 	inHouse // inside the house block of a house file
 )
 
 // owners gives the owner of every type of block that a formula file may not have.
 var owners = func() map[string]owner {
 	m := map[string]owner{
-		"house": ofHouse, "backlog": ofBacklog,
+		"house": ofHouse, "backlog": ofBacklog, "batch": ofLog, "entry": ofLog,
 		"set": inHouse, "waive": inHouse, "kitchen": inHouse, "tin": inHouse, "ingredient": inHouse,
 	}
 	for _, block := range rule.Blocks {
@@ -47,6 +48,8 @@ var misplaced = map[owner]string{
 	ofBacklog: "this is a backlog, not a formula; give it to a check with --backlog",
 	ofHouse: "this is a house file, not a formula; it is found by itself when a formula beside " +
 		"or below it is checked",
+	ofLog: "this is a log of batches, not a formula; its readings count when the formula beside " +
+		"it is checked",
 	inHouse: "%s is a block of the house file: write it in house.hcl, inside house \"our " +
 		"kitchen\" { ... }",
 }
@@ -126,7 +129,7 @@ func Judges(file *source.File) bool {
 			return false
 		}
 		o := owners[b.Type]
-		judges = judges || o == ofRules || o == ofHouse || o == ofBacklog
+		judges = judges || o == ofRules || o == ofHouse || o == ofBacklog || o == ofLog
 	}
 	return judges
 }

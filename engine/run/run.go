@@ -155,6 +155,7 @@ func (r *Result) add(f *File) {
 	r.Cautions = append(r.Cautions, f.cautions...)
 	r.Formulas = append(r.Formulas, f.Formulas...)
 	r.Assumed = append(r.Assumed, f.assumed...)
+	r.Notices = append(r.Notices, f.notices...)
 	r.Totals.Formulas = len(r.Formulas)
 	if f.House == nil {
 		r.Problems = append(r.Problems, f.house...)

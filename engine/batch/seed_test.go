@@ -1,0 +1,3 @@
+package batch
+
+import _ "forebake/engine/seed" // every run draws the same

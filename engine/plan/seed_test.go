@@ -1,0 +1,3 @@
+package plan
+
+import _ "forebake/engine/seed"

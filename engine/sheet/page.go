@@ -1,0 +1,128 @@
+// Package sheet makes the sheet that hangs at the bench: the cautions, then each part with its
+// weights, its steps on the clock, what to probe and which reading is right, boxes to write what
+// happened, the findings that are open, and curves of temperature and rise.
+//
+// The engine builds pages with Of, from a formula, its figures and its plan; the formats of this
+// package print them. A sheet judges nothing: every figure and word is that of the run.
+package sheet
+
+import (
+	"forebake/engine/finding"
+	"forebake/engine/report"
+	"forebake/engine/source"
+)
+
+// Page is the sheet of one file.
+type Page struct {
+	Version  string
+	File     string
+	Prelude  Prelude
+	Formulas []Formula
+}
+
+// Prelude is what stands before all else, as in every report.
+type Prelude struct {
+	Short, Whole []report.CautionLine
+	SetAside     []Finding
+	Left         []string // food-safety packs that the house leaves out
+	Less         []string // food-safety rules that it makes less strict
+}
+
+// Formula is the sheet of one formula.
+type Formula struct {
+	Name, Makes, Family, Keep string
+	Begins, Ready             string // clocks; "" where none is given
+	Takes                     string // how long, in their place
+	Unplanned                 string // why not
+	Parts                     []Part
+	Open, Waived              []Finding
+}
+
+// Finding is a finding as a line.
+type Finding struct {
+	Word, Where, Text, Rule string
+	Because                 string // of a waived one, with its day and place
+
+	rank int // what could hurt somebody first, then by level
+}
+
+// Part is one part.
+type Part struct {
+	Kind, Name, Of string // Of: what percentages are on, "flour" or "weight"
+	Ingredients    []Ingredient
+	Total          string
+	Figures        []Figure
+	Steps          []Step
+	Temperature    *Curve // nil where it is not known
+	Rise           *Curve
+}
+
+// Ingredient is one line of the weights. Weight is "" for an amount that is to be decided.
+type Ingredient struct{ Name, Weight, Written, Percent, Temp, Note string }
+
+// Figure is a figure by its name.
+type Figure struct{ Name, Value string }
+
+// Step is one step.
+type Step struct {
+	Number                  int
+	Clock, Does, How        string
+	HandsOn                 bool
+	Look, Probe, Right      string // each often none
+	Rises                   bool   // a rise can be read
+	Core, Surface, RiseText string // the figures of the curves, for the tables beside them
+}
+
+// Collect makes the prelude of a run.
+func Collect(run *finding.Run) Prelude {
+	c := &collector{}
+	report.Walk(c, run)
+	return c.Prelude
+}
+
+// collector takes in a prelude.
+type collector struct{ Prelude }
+
+func (c *collector) Cautions(list *report.Cautions) {
+	c.Short, c.Whole = list.Lines(), list.WholeLines()
+}
+
+// Unread takes in nothing: of a file that cannot be read there is no sheet.
+func (c *collector) Unread(source.Problems) {}
+
+func (c *collector) SetAside(list []*finding.Finding) {
+	for _, f := range list {
+		c.Prelude.SetAside = append(c.Prelude.SetAside, lineOf(f))
+	}
+}
+
+func (c *collector) Unchecked(list []finding.Unchecked) {
+	for _, u := range list {
+		c.Left = append(c.Left, source.Safe(u.Text())+" ("+source.Safe(u.Place.String())+")")
+	}
+}
+
+func (c *collector) Loosened(list []finding.Loosened) {
+	for _, l := range list {
+		c.Less = append(c.Less, source.Safe(l.Rule+": "+l.What+" is "+l.To+", and was "+l.From+
+			", because "+l.Because+" ("+l.Place.String()+")"))
+	}
+}
+
+// lineOf writes a finding as a line.
+func lineOf(f *finding.Finding) Finding {
+	out := Finding{Word: report.Word(f), Where: source.Safe(f.Subject), Text: source.Safe(f.Text),
+		Rule: f.Rule, rank: int(f.Level)}
+	if f.Safety && f.Level != finding.Note {
+		out.rank -= len(finding.LevelNames)
+	}
+	if f.Answer == finding.Waived {
+		out.Word += " " + f.Level.String()
+		out.Because = source.Safe(f.Because)
+		if f.Until != "" {
+			out.Because += ", until " + source.Safe(f.Until)
+		}
+		out.Because += " (" + source.Safe(f.By.String()) + ")"
+	}
+	return out
+}
