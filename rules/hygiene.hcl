@@ -570,10 +570,10 @@ trial "an enriched dough in a warm room" {
 trial "at 30 C, about the limits" {
   rule  = "live-dough-stop"
   cases = {
-    "19 h of whole milk" = { expect = "flagged", milk = "whole milk", time = "19 h" }
-    "18 h of whole milk" = { expect = "clear", milk = "whole milk", time = "18 h" }
-    "13 h of raw milk" = { expect = "flagged", milk = "raw milk", time = "13 h" }
-    "12 h of raw milk" = { expect = "clear", milk = "raw milk", time = "12 h" }
+    "18 h of whole milk" = { expect = "flagged", milk = "whole milk", time = "18 h" }
+    "17 h of whole milk" = { expect = "clear", milk = "whole milk", time = "17 h" }
+    "12 h of raw milk" = { expect = "flagged", milk = "raw milk", time = "12 h" }
+    "11 h of raw milk" = { expect = "clear", milk = "raw milk", time = "11 h" }
   }
   formula "t" {
     dough "d" {
@@ -615,14 +615,14 @@ trial "an enriched dough, less warm" {
 trial "at 30 C, about the limits of a risk" {
   rule  = "live-dough-risk"
   cases = {
-    "13 h of whole milk" = { expect = "flagged", milk = "whole milk", time = "13 h" }
-    "12 h of whole milk" = { expect = "clear", milk = "whole milk", time = "12 h" }
-    "18 h of whole milk" = { expect = "flagged", milk = "whole milk", time = "18 h" }
-    "19 h of whole milk" = { expect = "clear", milk = "whole milk", time = "19 h" }
-    "7 h of raw milk" = { expect = "flagged", milk = "raw milk", time = "7 h" }
+    "12 h of whole milk" = { expect = "flagged", milk = "whole milk", time = "12 h" }
+    "11 h of whole milk" = { expect = "clear", milk = "whole milk", time = "11 h" }
+    "17 h of whole milk" = { expect = "flagged", milk = "whole milk", time = "17 h" }
+    "18 h of whole milk" = { expect = "clear", milk = "whole milk", time = "18 h" }
+    "380 min of raw milk" = { expect = "flagged", milk = "raw milk", time = "380 min" }
     "6 h of raw milk" = { expect = "clear", milk = "raw milk", time = "6 h" }
-    "12 h of raw milk" = { expect = "flagged", milk = "raw milk", time = "12 h" }
-    "13 h of raw milk" = { expect = "clear", milk = "raw milk", time = "13 h" }
+    "11 h of raw milk" = { expect = "flagged", milk = "raw milk", time = "11 h" }
+    "12 h of raw milk" = { expect = "clear", milk = "raw milk", time = "12 h" }
   }
   formula "t" {
     dough "d" {
@@ -664,14 +664,14 @@ trial "an enriched dough over night" {
 trial "at 30 C, about the limits of a note" {
   rule  = "live-dough-note"
   cases = {
-    "7 h of whole milk" = { expect = "flagged", milk = "whole milk", time = "7 h" }
+    "380 min of whole milk" = { expect = "flagged", milk = "whole milk", time = "380 min" }
     "6 h of whole milk" = { expect = "clear", milk = "whole milk", time = "6 h" }
-    "12 h of whole milk" = { expect = "flagged", milk = "whole milk", time = "12 h" }
-    "13 h of whole milk" = { expect = "clear", milk = "whole milk", time = "13 h" }
+    "11 h of whole milk" = { expect = "flagged", milk = "whole milk", time = "11 h" }
+    "12 h of whole milk" = { expect = "clear", milk = "whole milk", time = "12 h" }
     "200 min of raw milk" = { expect = "flagged", milk = "raw milk", time = "200 min" }
     "3 h of raw milk" = { expect = "clear", milk = "raw milk", time = "3 h" }
     "6 h of raw milk" = { expect = "flagged", milk = "raw milk", time = "6 h" }
-    "7 h of raw milk" = { expect = "clear", milk = "raw milk", time = "7 h" }
+    "380 min of raw milk" = { expect = "clear", milk = "raw milk", time = "380 min" }
   }
   formula "t" {
     dough "d" {
