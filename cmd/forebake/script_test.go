@@ -514,6 +514,7 @@ var (
 
 var schemas = map[string]object{
 	"check": {
+		"format":   whole,
 		"version":  filled,
 		"cautions": list{object{"text": filled, "source": filled, "formula": filled}},
 		"findings": list{object{
@@ -529,7 +530,8 @@ var schemas = map[string]object{
 				},
 			},
 			"needs": list{filled},
-			"mends": list{object{"text": filled, "trust": words{"exact", "searched", "taste"}}},
+			"mends": list{object{"text": filled, "trust": words{"exact", "searched", "taste"},
+				"edits": list{object{"start": whole, "end": whole, "old": isText, "new": isText}}}},
 			"doubt": yesOrNo, "food_safety": yesOrNo, "waived": orNull{object{"because": filled, "until": textOrNull, "by": filled}},
 		}},
 		"unread": list{object{"file": isText, "line": whole, "column": whole, "text": filled}},

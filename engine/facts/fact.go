@@ -105,7 +105,9 @@ type Fact struct {
 	// harsher reports whether one value of it is harsher than another, for a figure that takes the
 	// careful end of what is not known: of an open or ranged setting it is the harshest. Else nil.
 	harsher func(a, b *Value) bool
-	index   int // place in the catalogue of its subject; see Declare
+	// ofRanges says that harsher is asked of ranges alone: an open setting leaves the figure open.
+	ofRanges bool
+	index    int // place in the catalogue of its subject; see Declare
 
 	declared Declared // computes a figure that a rule file declares; nil for the program's own
 

@@ -525,7 +525,7 @@ func (s *Sheet) over(f *Fact, x Subject, base Value) (v Value, spread bool) {
 		return base, false
 	}
 	sp := &s.spanning
-	if f.harsher != nil && !(sp.open && sp.tooMany) {
+	if f.harsher != nil && !(sp.open && (sp.tooMany || f.ofRanges)) {
 		v = base
 		for _, r := range readings {
 			r.pin(s)

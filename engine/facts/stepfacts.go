@@ -307,6 +307,9 @@ var stepFacts = []Fact{
 		Error:  "factor 1.5 in time",
 		Settle: settleCore,
 		step:   (*parts).CoreSlow,
+
+		harsher:  lower,
+		ofRanges: true,
 	},
 	{
 		Name:   "core_usual_c",
@@ -318,6 +321,9 @@ var stepFacts = []Fact{
 		Error:  "factor 1.5 in time",
 		Settle: settleCore,
 		step:   (*parts).CoreUsual,
+
+		harsher:  lower,
+		ofRanges: true,
 	},
 	{
 		Name:   "holds_raw_meat",
@@ -816,3 +822,6 @@ var stepFacts = []Fact{
 		step:   (*parts).LiquidTemp,
 	},
 }
+
+// lower reports whether a is the lower of two figures: of two cores the one that is less cooked.
+func lower(a, b *Value) bool { return b.Absent && !a.Absent || !a.Absent && a.Lo < b.Lo }

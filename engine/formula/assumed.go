@@ -18,7 +18,7 @@ type Assumption struct {
 func (f *Formula) Assumed() []Assumption {
 	var out []Assumption
 	if !f.Keep.Set && !f.isOpen("keep") {
-		out = append(out, Assumption{"eaten in good time", "no keep", f.Place.Line()})
+		out = append(out, Assumption{"eaten in good time", "keep", f.Place.Line()})
 	}
 	for _, p := range f.Parts {
 		for _, in := range p.Ingredients {
@@ -53,9 +53,9 @@ func init() {
 		case s.Verb.place != nil:
 			return "in the " + s.Verb.place.Name
 		case s.Verb.Waits() && !s.Verb.Stores():
-			return "stands as warm as it should"
+			return "stands at the right temperature"
 		case s.Verb.HeatsThrough():
-			return "as hot as it should be"
+			return "hot enough"
 		}
 		return ""
 	}
@@ -71,7 +71,7 @@ func assumesNothing(*Ingredient) string { return "" }
 // assumesTemp: a liquid or a fat goes in fit for yeast and dough.
 func assumesTemp(in *Ingredient) string {
 	if in.Item.Class == larder.ClassFat || in.Item.Water > mostlyWater {
-		return "goes in as warm as it should"
+		return "goes in at the right temperature"
 	}
 	return ""
 }

@@ -145,7 +145,8 @@ func (k *Kitchen) Spans(hasTin func(name string) bool) []Span {
 func (k *Kitchen) Assumed() []string {
 	var out []string
 	for _, key := range Keys {
-		if key.Name != "code" && !k.written[key.Name] {
+		isFigure := slices.ContainsFunc(figureKeys, func(f figureKey) bool { return f.name == key.Name })
+		if isFigure && !k.written[key.Name] {
 			out = append(out, key.Name+" "+key.Default)
 		}
 	}

@@ -94,7 +94,7 @@ type (
 	jsonMend struct {
 		Text  string     `json:"text"`
 		Trust string     `json:"trust"`
-		Edits []jsonEdit `json:"edits,omitempty"` // none for advice, and in SARIF
+		Edits []jsonEdit `json:"edits"` // none for advice
 	}
 	// jsonEdit puts New in the place of Old, the bytes from Start to End of the file.
 	jsonEdit struct {
@@ -235,7 +235,7 @@ func findingJSON(f *finding.Finding) jsonFinding {
 	}
 	j.File, j.Line, j.Column = position(f.Place)
 	for _, m := range f.Mends {
-		one := jsonMend{Text: m.Text, Trust: m.Trust}
+		one := jsonMend{Text: m.Text, Trust: m.Trust, Edits: []jsonEdit{}}
 		for _, e := range m.Edits {
 			one.Edits = append(one.Edits, jsonEdit{e.Start, e.End, e.Old, e.New})
 		}

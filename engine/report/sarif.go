@@ -114,15 +114,20 @@ type (
 		Location      *sarifLocation `json:"location,omitempty"`
 	}
 	sarifResultProperties struct {
-		Answer     string     `json:"answer"` // flagged, unsure, waived; of no rule: caution, foodSafety
-		Formula    string     `json:"formula,omitempty"`
-		Subject    string     `json:"subject,omitempty"`
-		FoodSafety bool       `json:"foodSafety,omitempty"`
-		Doubt      bool       `json:"doubt,omitempty"`
-		Figures    string     `json:"figures,omitempty"`
-		Needs      []string   `json:"needs,omitempty"`
-		Mends      []jsonMend `json:"mends,omitempty"`
-		Source     string     `json:"source,omitempty"`
+		Answer     string      `json:"answer"` // flagged, unsure, waived; of no rule: caution, foodSafety
+		Formula    string      `json:"formula,omitempty"`
+		Subject    string      `json:"subject,omitempty"`
+		FoodSafety bool        `json:"foodSafety,omitempty"`
+		Doubt      bool        `json:"doubt,omitempty"`
+		Figures    string      `json:"figures,omitempty"`
+		Needs      []string    `json:"needs,omitempty"`
+		Mends      []sarifMend `json:"mends,omitempty"`
+		Source     string      `json:"source,omitempty"`
+	}
+	// sarifMend is a mend in words: as a fix of SARIF a site would offer it as an edit.
+	sarifMend struct {
+		Text  string `json:"text"`
+		Trust string `json:"trust"`
 	}
 )
 
@@ -515,7 +520,7 @@ func (s *sarif) result(f *finding.Finding) sarifResult {
 	for _, m := range f.Mends { // not as fixes of SARIF, which a site would offer as edits
 		text += " Mend: " + m.Text + " (" + m.Trust + ")."
 		r.Properties.Mends = append(r.Properties.Mends,
-			jsonMend{Text: source.Safe(m.Text), Trust: m.Trust})
+			sarifMend{source.Safe(m.Text), m.Trust})
 	}
 	r.Message = sarifText{Text: plainText(text)}
 	related := map[string]bool{}
