@@ -125,6 +125,7 @@ var mayKnow = map[string][]string{
 		"engine/science/mould",
 	}, // tables and laws on top of both; it judges no rule
 	"engine/facts": {
+		"engine/family",
 		"engine/formula",
 		"engine/history",
 		"engine/kitchen",
@@ -166,6 +167,7 @@ var mayKnow = map[string][]string{
 		"engine/formula",
 		"engine/house",
 		"engine/kitchen",
+		"engine/larder",
 		"engine/machine",
 		"engine/mend/levers",
 		"engine/quantity",

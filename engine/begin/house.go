@@ -19,6 +19,7 @@ var asked = map[string]struct{ value, how string }{
 	"friction": {"5 C to 7 C", "probe a dough as it comes together and at its end, ten batches; leave it " +
 		"out until then"},
 	"code":     {"us-food-code", "ask your inspector; also \"uk\" and \"eu-852-2004\""},
+	"units":    {"metric", "by the jugs and scales that you measure with; also \"us\" and \"uk\""},
 	"altitude": {"0 m", "off a map"},
 }
 

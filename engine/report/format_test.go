@@ -74,7 +74,7 @@ func marked() *finding.Run {
 				Place:   by,
 			},
 		},
-		Assumed: []finding.Assumed{{File: "a.hcl", Formula: "mark-assumed", Line: 1,
+		Assumed: []finding.Assumptions{{File: "a.hcl", Formula: "mark-assumed", Line: 1,
 			List: []finding.Assumption{{What: "in the fridge", Of: "chill", Line: 2}}}},
 		Notices: []string{"text of the notice"},
 		Findings: []*finding.Finding{

@@ -165,7 +165,7 @@ func (s *Sheet) IsReheat(step *formula.Step) Value {
 func (s *Sheet) cooledAgain(p *formula.Part, before int) bool {
 	cooked, cooled := false, false
 	for _, in := range p.Ingredients {
-		if in.Of != nil && s.cooledAgain(in.Of, len(in.Of.Steps)) {
+		if in.Of != nil && s.Part(in.Of).cooledInAll() {
 			cooked, cooled = true, true
 		}
 	}
@@ -181,9 +181,31 @@ func (s *Sheet) cooledAgain(p *formula.Part, before int) bool {
 	return cooled
 }
 
+// cooledInAll is cooledAgain after all steps of a part. It is worked out once.
+func (p *Part) cooledInAll() bool {
+	if p.cooled == nil {
+		is := p.sheet.cooledAgain(p.Part, len(p.Steps))
+		p.cooled = &is
+	}
+	return *p.cooled
+}
+
 // heldWarm reports whether a wait of the part from one of its steps on is meant to keep it hot, or a
-// wait of a part that takes it in or is spread with it after the heat.
+// wait of a part that takes it in or is spread with it after the heat. It is worked out once a step.
 func (s *Sheet) heldWarm(p *formula.Part, from int) bool {
+	known := s.Part(p)
+	is, has := known.held[from]
+	if !has {
+		if known.held == nil {
+			known.held = map[int]bool{}
+		}
+		is = s.isHeldWarm(p, from)
+		known.held[from] = is
+	}
+	return is
+}
+
+func (s *Sheet) isHeldWarm(p *formula.Part, from int) bool {
 	for _, step := range p.Steps[from:] {
 		if step.Verb.HeatsThrough() {
 			return false

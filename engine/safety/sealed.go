@@ -47,26 +47,23 @@ func (p *Part) sealed() (class microbe.Sealed, days, warmestC float64, ok bool) 
 	return 0, 0, 0, false
 }
 
-// allSteps are the part's own steps, and before them those of the parts that it takes in.
+// allSteps are the part's own steps and those of the parts that it takes in.
 func (p *Part) allSteps() []*formula.Step {
 	var out []*formula.Step
-	for _, in := range p.Ingredients {
-		if in.Of != nil {
-			out = append(out, p.sheet.Part(in.Of).allSteps()...)
-		}
+	for _, q := range p.Contents() {
+		out = append(out, q.Steps...)
 	}
-	return append(out, p.Steps...)
+	return out
 }
 
 // oilMost is the most oil in the part, g, that of the parts it takes in with it.
 func (p *Part) oilMost() float64 {
 	sum := 0.0
-	for _, in := range p.Ingredients {
-		switch {
-		case in.Of != nil:
-			sum += p.sheet.Part(in.Of).oilMost()
-		case in.Item != nil && in.Item.Class == larder.ClassFat && in.Item.Traits&larder.MilkFat == 0:
-			sum += p.sheet.Amount(in).Hi
+	for _, q := range p.Contents() {
+		for _, in := range q.Ingredients {
+			if in.Item != nil && in.Item.Class == larder.ClassFat && in.Item.Traits&larder.MilkFat == 0 {
+				sum += p.sheet.Amount(in).Hi
+			}
 		}
 	}
 	return sum

@@ -56,6 +56,8 @@ type Part struct {
 	killed     *Value                 // see IsKilled
 	heated     *Value                 // see HeatedTo
 	uncooked   map[larder.Trait]Value // see Raw; kept where other parts are taken in
+	cooled     *bool                  // see cooledInAll
+	held       map[int]bool           // see heldWarm
 }
 
 // Reset makes the sheet serve another formula, keeping its memory.
