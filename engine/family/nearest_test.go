@@ -8,7 +8,7 @@ import (
 func TestSaid(t *testing.T) {
 	for name, want := range map[string]string{"Babka": "sweet dough", "hot cross buns": "sweet dough",
 		"Zopf": "milk bread", "donuts": "doughnut", "croissants": "croissant", "brioche": "brioche moderate",
-		"cinnamon roll": "sweet dough", "stollens": "stollen"} {
+		"cinnamon roll": "cinnamon roll", "stollens": "stollen"} {
 		if f, ok := Said(name); !ok || f.Name != want {
 			t.Errorf("%s: %v, want %s", name, f, want)
 		}

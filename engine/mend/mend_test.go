@@ -512,7 +512,7 @@ var elsewhere = map[string]string{
 	"core-unproven":       "the same",
 	"reheat-low":          "what it is heated to is the baker's wish",
 	"reheat-slow":         "the time of a heating is not shortened by a guess",
-	"divide-slipped":      "a slip of the point is asked about, not guessed",
+	"leaven-missing":      "which yeast is the baker's choice",
 }
 
 // formulaText is the formula block of a trial as it was tried: in the rule file, or in the text of

@@ -439,6 +439,7 @@ var beforeBake = map[string]bool{
 	"roll":  true,
 	"shape": true,
 	"proof": true,
+	"score": true,
 }
 
 func uses(verb string) bool { return verb == "fill" || verb == "brush" || verb == "wash" }

@@ -372,6 +372,10 @@ func saneFinding(t fataler, f *finding.Finding) {
 		if f.Reason == "" || f.Doubt {
 			t.Fatalf("%s is unsure and does not say why", f.Rule)
 		}
+	case finding.Assumed: // clear by the bound of a class, which the cause names
+		if len(f.Causes) == 0 {
+			t.Fatalf("%s is assumed clear and does not say by what", f.Rule)
+		}
 	default:
 		t.Fatalf("%s answers %s", f.Rule, f.Answer)
 	}

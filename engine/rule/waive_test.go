@@ -114,8 +114,8 @@ func TestIdleWaiver(t *testing.T) {
 		idle    string // a piece of what is said; "" for nothing
 	}{
 		{"it matched", "", true, Seen{Formulas: []string{"a", "b"}}, "b", ""},
-		{"it found nothing", "", true, Seen{Formulas: []string{"a"}}, "", "finds nothing"},
-		{"its formula was checked and gave nothing", "b*", true, Seen{Formulas: []string{"a", "bun"}}, "a", "finds nothing"},
+		{"it found nothing", "", true, Seen{Formulas: []string{"a"}}, "", "matches no finding"},
+		{"its formula was checked and gave nothing", "b*", true, Seen{Formulas: []string{"a", "bun"}}, "a", "matches no finding"},
 		{"its formula was not among the files named", "bun", true, Seen{Formulas: []string{"a"}}, "a", ""},
 		{"its formula is not in the folder", "bunn", true, Seen{Formulas: []string{"a", "buns"}, Folder: true}, "a", `nearest name is "buns"`},
 		{"a file could not be judged", "", true, Seen{Formulas: []string{"a"}, Folder: true, Broken: true}, "", ""},
