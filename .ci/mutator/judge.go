@@ -123,7 +123,8 @@ type known struct {
 //     unsaid, which is a violation.
 //   - A removed reading in a text with slips, also a pH or a water activity: a reading may speak
 //     against the model there, and it is believed over the model. Without it the model's answer
-//     stands. In a text as written, no excuse.
+//     stands. So it is in the scenarios, some of which hold a reading that nobody would expect. In
+//     any other text as written, no excuse.
 func compare(before, after *outside.Answer, k known) verdict {
 	var v verdict
 	b, a := byKey(before.Findings), byKey(after.Findings)
@@ -140,8 +141,17 @@ func compare(before, after *outside.Answer, k known) verdict {
 			}
 		}
 		if ok {
-			if k.change != "narrowed" && k.change != "line removed" && g.Flagged() &&
-				outside.Severity(g.Level) < outside.Severity(f.Level) {
+			fell := k.change != "narrowed" && g.Flagged() &&
+				outside.Severity(g.Level) < outside.Severity(f.Level)
+			switch { // a milder answer has the excuses of none
+			case !fell:
+			case k.change == "line removed":
+				v.excused++
+			case k.change == "removed" && k.group == "reading" && k.slips:
+				v.model++
+			case k.change == "removed" && k.hasOwn && after.Assumed > before.Assumed:
+				v.excused++
+			default:
 				v.fell = append(v.fell, tell(f, "now "+g.Level))
 			}
 			continue

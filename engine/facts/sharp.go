@@ -23,6 +23,12 @@ func (s *Sheet) WithoutError(v *Value, x Subject) Interval {
 
 // isSharp reports whether the formula leaves nothing open that a subject's figures stand on.
 func (s *Sheet) isSharp(x Subject) bool {
+	s.spread()
+	for i := range s.spanning.kitchen { // the other figures of a kitchen are asked for step by step
+		if one := &s.spanning.kitchen[i]; one.IsTin || one.Open {
+			return false
+		}
+	}
 	switch x.On {
 	case OnPart:
 		return s.isPartSharp(x.Part)

@@ -54,6 +54,7 @@ type Span struct {
 	What     string // what to write so that it is settled
 	Place    source.Place
 	Open     bool
+	IsTin    bool
 	Readings []*Kitchen
 }
 
@@ -112,7 +113,7 @@ func (k *Kitchen) Spans(hasTin func(name string) bool) []Span {
 		if len(boxes) < 2 || !hasTin(t.Name) {
 			continue
 		}
-		one := Span{What: fmt.Sprintf("the inside of tin %q", t.Name), Place: t.Place, Open: t.Open}
+		one := Span{What: fmt.Sprintf("the inside of tin %q", t.Name), Place: t.Place, Open: t.Open, IsTin: true}
 		for _, box := range boxes {
 			other := *k
 			other.Tins = slices.Clone(k.Tins)
