@@ -789,9 +789,10 @@ func stated(s site) bool {
 	case "kitchen figure":
 		return s.key != "code" // the strictest code stands for none: nothing may turn clear by it
 	case "step option":
-		return strings.HasSuffix(s.key, " at")
+		return strings.HasSuffix(s.key, " at") || s.key == "cook by" ||
+			strings.HasSuffix(s.key, " as")
 	case "ingredient option":
-		return s.key == "temp" || s.key == "protein" || s.key == "hydration"
+		return s.key == "temp" || s.key == "strain" || s.key == "protein" || s.key == "hydration"
 	case "formula figure":
 		return s.key == "keep"
 	}

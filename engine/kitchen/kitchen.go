@@ -106,7 +106,7 @@ func (k *Kitchen) Spans(hasTin func(name string) bool) []Span {
 		out = append(out, one)
 	}
 	for i, t := range k.Tins {
-		boxes := figure.Corners(t.Sides)
+		boxes := boxesOf(t.Sides)
 		if t.Open {
 			boxes = anyTin
 		}
@@ -136,6 +136,37 @@ func (k *Kitchen) Assumed() []string {
 	}
 	return out
 }
+
+// boxesOf are the boxes that stand for the ranges of a tin's sides: the ends, and some between, for a
+// loaf bakes slowest in a tin that is about as wide as the dough in it is high.
+func boxesOf(sides [3]figure.Interval) [][3]float64 {
+	out := figure.Corners(sides)
+	if len(out) == 1 {
+		return out
+	}
+	between := 8
+	if len(out) > 2 {
+		between = 3
+	}
+	for i, side := range sides {
+		if side.IsPoint() {
+			continue
+		}
+		for _, box := range out[:len(out):len(out)] {
+			for k := range between {
+				box[i] = side.Lo + (side.Hi-side.Lo)*float64(k+1)/float64(between+1)
+				out = append(out, box)
+			}
+		}
+		if between == 8 {
+			break
+		}
+	}
+	return out[:min(len(out), mostBoxes)]
+}
+
+// mostBoxes bounds the boxes of one tin.
+const mostBoxes = 32
 
 // At gives the temperature of a place by the key that sets it: "room", "fridge", "freezer".
 func (k *Kitchen) At(key string) (reading.Given, bool) {
