@@ -98,9 +98,14 @@ func (k *Kitchen) Spans(hasTin func(name string) bool) []Span {
 			continue
 		}
 		one := Span{What: "the kitchen's " + key.name, Place: at, Open: open}
-		for _, x := range list {
+		for j, x := range list {
 			other := *k
 			key.field(&other).Interval = figure.Point(x)
+			for _, with := range figureKeys { // an open bench is short and narrow, or long and wide
+				if open && with.name == key.name {
+					with.field(&other).Interval = figure.Point(with.anything[j])
+				}
+			}
 			one.Readings = append(one.Readings, &other)
 		}
 		out = append(out, one)
