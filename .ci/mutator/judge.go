@@ -111,6 +111,9 @@ type known struct {
 //   - An ingredient's line taken out makes another food. Its row counts what is flagged no more, and
 //     looks for crashes; no answer there can be a violation.
 //   - A finding that stands at the removed setting itself: its subject is gone.
+//   - A finding of food safety over a range, at a point inside: such rules take the careful end of
+//     what is not known, so knowing more may clear them. The reverse is a violation: a range never
+//     says less than a point inside.
 //   - A removed wish (makes, family, core, to, reserve, pieces): its rule has no yardstick left, since
 //     it holds what is wanted against what comes out. Not so for food safety: the food is there,
 //     whatever is wanted of it.
@@ -120,7 +123,8 @@ type known struct {
 //     unsaid, which is a violation.
 //   - A removed reading in a text with slips, also a pH or a water activity: a reading may speak
 //     against the model there, and it is believed over the model. Without it the model's answer
-//     stands. In a text as written, no excuse.
+//     stands. So it is in the scenarios, some of which hold a reading that nobody would expect. In
+//     any other text as written, no excuse.
 func compare(before, after *outside.Answer, k known) verdict {
 	var v verdict
 	b, a := byKey(before.Findings), byKey(after.Findings)
@@ -131,19 +135,30 @@ func compare(before, after *outside.Answer, k known) verdict {
 		g, ok := a.still(f, b)
 		if !ok {
 			g, ok = a.onRung(f)
-			if ok && k.change == "narrowed" {
+			if ok && k.change == "narrowed" && !f.Safety {
 				v.opposite = append(v.opposite, harsher(g, f)...)
 				continue
 			}
 		}
 		if ok {
-			if k.change != "narrowed" && g.Flagged() &&
-				outside.Severity(g.Level) < outside.Severity(f.Level) {
+			fell := k.change != "narrowed" && g.Flagged() &&
+				outside.Severity(g.Level) < outside.Severity(f.Level)
+			switch { // a milder answer has the excuses of none
+			case !fell:
+			case k.change == "line removed":
+				v.excused++
+			case k.change == "removed" && k.group == "reading" && k.slips:
+				v.model++
+			case k.change == "removed" && k.hasOwn && after.Assumed > before.Assumed:
+				v.excused++
+			default:
 				v.fell = append(v.fell, tell(f, "now "+g.Level))
 			}
 			continue
 		}
 		switch {
+		case k.change == "narrowed" && f.Safety:
+			v.excused++
 		case k.change == "narrowed":
 			v.opposite = append(v.opposite, tell(f, "flagged over the range, clear at the point"))
 		case k.change == "line removed":

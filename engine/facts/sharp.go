@@ -1,8 +1,6 @@
 package facts
 
 import (
-	"math"
-
 	"forebake/engine/figure"
 	"forebake/engine/formula"
 	"forebake/engine/history"
@@ -23,6 +21,12 @@ func (s *Sheet) WithoutError(v *Value, x Subject) Interval {
 
 // isSharp reports whether the formula leaves nothing open that a subject's figures stand on.
 func (s *Sheet) isSharp(x Subject) bool {
+	s.spread()
+	for i := range s.spanning.kitchen { // the other figures of a kitchen are asked for step by step
+		if one := &s.spanning.kitchen[i]; one.IsTin || one.Open {
+			return false
+		}
+	}
 	switch x.On {
 	case OnPart:
 		return s.isPartSharp(x.Part)
@@ -110,14 +114,4 @@ func cooksLater(step *formula.Step) bool {
 		}
 	}
 	return false
-}
-
-// rung orders the words of a level from the mildest: clear, note, risk, stop.
-func rung(v *Value) int {
-	for i, word := range [...]string{"clear", "note", "risk", "stop"} {
-		if len(v.Words) == 1 && v.Words[0] == word {
-			return i
-		}
-	}
-	return math.MaxInt // what is no level of these
 }

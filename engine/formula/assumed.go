@@ -48,6 +48,18 @@ func (f *Formula) Assumed() []Assumption {
 // init gives the options of steps what is taken where they are not written. Of an option without
 // an entry nothing is taken: a rule that needs it is unsure.
 func init() {
+	optBy.assumes = func(s *Step) string {
+		if s.Verb.Cooks() {
+			return "not in hot fat"
+		}
+		return ""
+	}
+	optAs.assumes = func(s *Step) string {
+		if s.Verb.Waits() {
+			return "as it stood, or in a bowl"
+		}
+		return ""
+	}
 	optAt.assumes = func(s *Step) string {
 		switch {
 		case s.Verb.place != nil:
@@ -78,6 +90,13 @@ func assumesTemp(in *Ingredient) string {
 
 // mostlyWater is the water in 100 g from which an ingredient counts as a liquid.
 const mostlyWater = 40
+
+func assumesStrain(in *Ingredient) string {
+	if in.Item.Yeast > 0 {
+		return "ordinary strain"
+	}
+	return ""
+}
 
 func assumesProtein(in *Ingredient) string {
 	if in.Item.Flour > 0 {

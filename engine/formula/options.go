@@ -371,7 +371,7 @@ var IngredientOptions = []*IngredientOption{
 		},
 		func(in *Ingredient) string { return in.Strain },
 		func(in *Ingredient) string { return in.Strain },
-		strains, assumesNothing},
+		strains, assumesStrain},
 	{"protein", "the protein of a flour, from its label",
 		false, true, nil,
 		func(rd *reader, in *Ingredient, e hclsyntax.Expression, what string) {

@@ -415,6 +415,9 @@ func (s *Step) IsSettled() bool {
 			return false
 		}
 	}
+	if s.Form != nil && corners(s.Form.Sides, nil) != nil {
+		return false
+	}
 	if s.Form != nil && (!s.Form.MM.IsPoint() || !s.Form.Each.IsPoint()) {
 		return false
 	}

@@ -70,6 +70,7 @@ type Span struct {
 	What     string // what to write so that it is settled
 	Place    source.Place
 	Open     bool
+	IsTin    bool
 	Readings []*Kitchen
 }
 
@@ -113,22 +114,27 @@ func (k *Kitchen) Spans(hasTin func(name string) bool) []Span {
 			continue
 		}
 		one := Span{What: "the kitchen's " + key.name, Place: at, Open: open}
-		for _, x := range list {
+		for j, x := range list {
 			other := *k
 			key.field(&other).Interval = figure.Point(x)
+			for _, with := range figureKeys { // an open bench is short and narrow, or long and wide
+				if open && with.name == key.name {
+					with.field(&other).Interval = figure.Point(with.anything[j])
+				}
+			}
 			one.Readings = append(one.Readings, &other)
 		}
 		out = append(out, one)
 	}
 	for i, t := range k.Tins {
-		boxes := figure.Corners(t.Sides)
+		boxes := boxesOf(t.Sides)
 		if t.Open {
 			boxes = anyTin
 		}
 		if len(boxes) < 2 || !hasTin(t.Name) {
 			continue
 		}
-		one := Span{What: fmt.Sprintf("the inside of tin %q", t.Name), Place: t.Place, Open: t.Open}
+		one := Span{What: fmt.Sprintf("the inside of tin %q", t.Name), Place: t.Place, Open: t.Open, IsTin: true}
 		for _, box := range boxes {
 			other := *k
 			other.Tins = slices.Clone(k.Tins)
@@ -152,6 +158,37 @@ func (k *Kitchen) Assumed() []string {
 	}
 	return out
 }
+
+// boxesOf are the boxes that stand for the ranges of a tin's sides: the ends, and some between, for a
+// loaf bakes slowest in a tin that is about as wide as the dough in it is high.
+func boxesOf(sides [3]figure.Interval) [][3]float64 {
+	out := figure.Corners(sides)
+	if len(out) == 1 {
+		return out
+	}
+	between := 8
+	if len(out) > 2 {
+		between = 3
+	}
+	for i, side := range sides {
+		if side.IsPoint() {
+			continue
+		}
+		for _, box := range out[:len(out):len(out)] {
+			for k := range between {
+				box[i] = side.Lo + (side.Hi-side.Lo)*float64(k+1)/float64(between+1)
+				out = append(out, box)
+			}
+		}
+		if between == 8 {
+			break
+		}
+	}
+	return out[:min(len(out), mostBoxes)]
+}
+
+// mostBoxes bounds the boxes of one tin.
+const mostBoxes = 32
 
 // At gives the temperature of a place by the key that sets it: "room", "fridge", "freezer".
 func (k *Kitchen) At(key string) (reading.Given, bool) {

@@ -182,7 +182,7 @@ func TestKnowingLessNeverClears(t *testing.T) {
 		for _, l := range s.lines() {
 			amounts[l.amount] = true
 		}
-		for range 3 {
+		for range 2 {
 			which := rapid.IntRange(0, 40).Draw(t, "which")
 			n := 0
 			after := s.changed(func(q *qty) {
