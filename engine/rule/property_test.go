@@ -428,7 +428,9 @@ func judgeAll(t fataler, p *Pack, s *facts.Sheet) {
 		for i, f := range list {
 			g := again[i]
 			saneFinding(t, g)
-			if f.Answer == finding.Assumed || g.Answer == finding.Assumed {
+			bounded := f.Answer == finding.Flagged && !f.Doubt && g.Doubt ||
+				g.Answer == finding.Flagged && !g.Doubt && f.Doubt
+			if f.Answer == finding.Assumed || g.Answer == finding.Assumed || bounded {
 				continue // the bound of a class answers where doubt is not flagged
 			}
 			open := f.Answer == finding.Unsure || f.Doubt
