@@ -8,14 +8,15 @@ about       = "food safety: published limits held against the real history of ea
 # Cooling
 
 rule "cool-first-stage" {
-  on     = "wait"
-  level  = "stop"
-  doubt  = "flag"
-  limits = { first_h = "kitchen.cool_first_h" }
-  when   = "step.surely_needs_control && step.starts_hot && step.h_57_to_21 > limit.first_h"
-  say    = "Cooling to 21 C [takes {step.h_57_to_21}|may take too long]; {limit.first_h} is the most. Use [{step.cooling_way}|shallow trays], or throw it away."
-  why    = "Between 57 and 21 C the spores that came through the cook grow fastest. A deep mass holds its warmth in the middle however cold the fridge is."
-  source = "FDA Food Code 2022, 3-501.14(A)(1) (read); ways to cool: 3-501.15 (memory)"
+  on      = "wait"
+  level   = "stop"
+  doubt   = "flag"
+  careful = "risk"
+  limits  = { first_h = "kitchen.cool_first_h" }
+  when    = "step.surely_needs_control && step.starts_hot && step.h_57_to_21 > limit.first_h"
+  say     = "Cooling to 21 C [takes {step.h_57_to_21}|may take too long]; {limit.first_h} is the most. Use [{step.cooling_way}|shallow trays], or throw it away."
+  why     = "Between 57 and 21 C the spores that came through the cook grow fastest. A deep mass holds its warmth in the middle however cold the fridge is."
+  source  = "FDA Food Code 2022, 3-501.14(A)(1) (read); ways to cool: 3-501.15 (memory)"
 
   adjust "step.as" { within = [10, 60] }
 }
@@ -118,14 +119,15 @@ trial "custard buns left to cool in a stack, then in the fridge" {
 }
 
 rule "cool-second-stage" {
-  on     = "wait"
-  level  = "stop"
-  doubt  = "flag"
-  limits = { total_h = "kitchen.cool_total_h" }
-  when   = "step.surely_needs_control && step.starts_hot && step.h_57_to_5 > limit.total_h"
-  say    = "Cooling to 5 C [takes {step.h_57_to_5}|may take too long]; {limit.total_h} is the most. Use [{step.cooling_way}|shallow trays], then a cold fridge."
-  why    = "Below 21 C growth slows and does not stop: the second stage has what the first has left of the six hours."
-  source = "FDA Food Code 2022, 3-501.14(A)(2) (read); ways to cool: 3-501.15 (memory)"
+  on      = "wait"
+  level   = "stop"
+  doubt   = "flag"
+  careful = "risk"
+  limits  = { total_h = "kitchen.cool_total_h" }
+  when    = "step.surely_needs_control && step.starts_hot && step.h_57_to_5 > limit.total_h"
+  say     = "Cooling to 5 C [takes {step.h_57_to_5}|may take too long]; {limit.total_h} is the most. Use [{step.cooling_way}|shallow trays], then a cold fridge."
+  why     = "Below 21 C growth slows and does not stop: the second stage has what the first has left of the six hours."
+  source  = "FDA Food Code 2022, 3-501.14(A)(2) (read); ways to cool: 3-501.15 (memory)"
 
   adjust "step.as" { within = [10, 60] }
 }
@@ -682,14 +684,16 @@ trial "at 30 C, about the limits of a note" {
 }
 
 rule "b-cereus-grown" {
-  on     = "part"
-  level  = "stop"
-  doubt  = "flag"
-  limits = { rise = 2 }
-  when   = "part.surely_needs_control && part.b_cereus_log >= limit.rise"
-  say    = "B. cereus spores survive the cook and can grow[ {part.b_cereus_log}] while this is warm; {limit.rise} log is the most. Cool it at once and keep it cold."
-  why    = "Cooked starch, vegetables, milk and custard have no live yeast in them that would hold anything back. Baking may not undo its toxin."
-  source = "growth in cooked rice: J. Food Prot. 72(11) (2009); in milk: J. Food Prot. 54:372 (1991), abstracts (read), their curves computed; two logs: judgement. A cooling just within FDA Food Code 2022, 3-501.14(A) (read) comes to less than two (computed)"
+  on      = "part"
+  level   = "stop"
+  doubt   = "flag"
+  careful = "risk"
+  risk    = "part.keeps_cooling_hours"
+  limits  = { rise = 2 }
+  when    = "part.surely_needs_control && part.b_cereus_log >= limit.rise"
+  say     = "B. cereus spores survive the cook and can grow[ {part.b_cereus_log}] while this is warm; {limit.rise} log is the most. Cool it at once and keep it cold."
+  why     = "Cooked starch, vegetables, milk and custard have no live yeast in them that would hold anything back. Baking may not undo its toxin."
+  source  = "growth in cooked rice: J. Food Prot. 72(11) (2009); in milk: J. Food Prot. 54:372 (1991), abstracts (read), their curves computed; two logs: judgement. A cooling just within FDA Food Code 2022, 3-501.14(A) (read) comes to less than two (computed)"
 
   adjust "rest.time" { within = [20, 1440] }
   adjust "hold.time" {}

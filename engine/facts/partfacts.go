@@ -877,6 +877,14 @@ var partFacts = []Fact{
 		part:   (*part).BCereusGrown,
 	},
 	{
+		Name:   "keeps_cooling_hours",
+		Label:  "cooled and kept in the hours of the code",
+		Type:   YesNo,
+		Means:  "by its readings or the model's middle each cooling, here and in what it is put in or on, is in the hours of the code, and so are its other warm hours",
+		Source: srcCooling,
+		part:   (*part).KeepsCoolingHours,
+	},
+	{
 		Name:   "is_heat_shielded",
 		Type:   YesNo,
 		Means:  "holds egg, or 10 % of sugar on the flour: it shields bacteria from heat",

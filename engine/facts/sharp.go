@@ -43,6 +43,23 @@ func (s *Sheet) isSharp(x Subject) bool {
 	return false
 }
 
+// IsWritten reports whether the steps that a subject's part goes through in other parts say how long
+// and where it stands there, each at one figure. Of any other subject nothing more is asked.
+func (s *Sheet) IsWritten(x Subject) bool {
+	if x.On != OnPart {
+		return true
+	}
+	for _, q := range s.Formula.Parts {
+		for i, step := range q.Steps {
+			if step.Uses == x.Part && !(s.areStepsWritten(q, i+1) &&
+				s.IsWritten(Subject{On: OnPart, Part: q})) {
+				return false
+			}
+		}
+	}
+	return true
+}
+
 func (s *Sheet) isPartSharp(p *formula.Part) bool {
 	for _, q := range s.Part(p).Contents() {
 		for _, in := range q.Ingredients {
@@ -63,11 +80,22 @@ func (s *Sheet) isPartSharp(p *formula.Part) bool {
 // areStepsSharp reports whether each step of a part has one time, one place and one shape, and the
 // mix one temperature at its end.
 func (s *Sheet) areStepsSharp(p *formula.Part) bool {
-	record := s.Part(p).Record()
-	for i, step := range p.Steps {
+	for _, step := range p.Steps {
 		if step.Uses != nil && step.Verb.Fills() && !s.isPartSharp(step.Uses) {
 			return false
 		}
+		if step.Verb.Mixes() && step.Reading == nil && !step.To.Set && !cooksLater(step) {
+			return false
+		}
+	}
+	return s.areStepsWritten(p, 0)
+}
+
+// areStepsWritten is areStepsSharp of the steps from one on, whatever temperature a mix ends at.
+func (s *Sheet) areStepsWritten(p *formula.Part, from int) bool {
+	record := s.Part(p).Record()
+	for i := from; i < len(p.Steps); i++ {
+		step := p.Steps[i]
 		if !step.IsSettled() {
 			return false
 		}
@@ -78,9 +106,6 @@ func (s *Sheet) areStepsSharp(p *formula.Part) bool {
 			if g.Set && !g.IsPoint() {
 				return false
 			}
-		}
-		if step.Verb.Mixes() && step.Reading == nil && !step.To.Set && !cooksLater(step) {
-			return false
 		}
 		if step.Verb.Divides() && step.Measure.Set && step.Measure.Kind == quantity.Mass &&
 			!step.Measure.IsPoint() {

@@ -7,6 +7,8 @@ type Card struct {
 	LevelBy                   string // the house line that set the level
 	When, Say, Why, Source    string
 	NoteWhen                  string // where a finding is no more than a note; often none
+	RiskWhen                  string // where a stop is no more than a risk; often none
+	Careful                   bool   // a stop that only a model's careful end reaches is a risk
 	Doubt, Middle, Safety     bool
 	Because                   string       // of the house's set block; often none
 	Waivers                   []CardWaiver // of the house

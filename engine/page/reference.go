@@ -113,6 +113,9 @@ func ruleMarkdown(b *strings.Builder, c finding.Card) {
 	if c.Doubt {
 		b.WriteString(" Doubt counts as flagged.")
 	}
+	if c.Careful {
+		b.WriteString(" At the model's careful end alone it is a risk.")
+	}
 	if c.Middle {
 		b.WriteString(" Within a model's own error its middle counts.")
 	}

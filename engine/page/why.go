@@ -60,6 +60,13 @@ func (t *text) settings(c finding.Card) {
 	if c.NoteWhen != "" {
 		say("No more than a note where: " + c.NoteWhen + ".")
 	}
+	if c.RiskWhen != "" {
+		say("No more than a risk where: " + c.RiskWhen + ".")
+	}
+	if c.Careful {
+		say("A risk where only the model's careful end is past the limit: its middle is inside, " +
+			"and nothing that it stands on is unwritten.")
+	}
 	if c.Because != "" {
 		say("The house says: " + source.Safe(report.Reason(c.Because)) + ".")
 	}

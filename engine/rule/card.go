@@ -17,8 +17,8 @@ func (rule *Rule) Card() finding.Card {
 		ID: rule.ID, Pack: rule.Pack, Level: rule.Level.String(), On: strings.Join(rule.On, ", "),
 		File: source.Safe(rule.Place.File.Name), Line: rule.Place.Line(),
 		When: oneLine(rule.WhenText), Say: rule.Say.text(), Why: rule.Why, Source: rule.Source,
-		NoteWhen: oneLine(rule.NoteText),
-		Doubt:    rule.Doubt, Middle: rule.Middle, Safety: rule.Safety, Because: rule.Because, Was: rule.Was,
+		NoteWhen: oneLine(rule.NoteText), RiskWhen: oneLine(rule.RiskText), Careful: rule.Careful,
+		Doubt: rule.Doubt, Middle: rule.Middle, Safety: rule.Safety, Because: rule.Because, Was: rule.Was,
 	}
 	if rule.LevelBy != nil {
 		c.LevelBy = rule.LevelBy.String()

@@ -36,14 +36,35 @@ func (j *Judge) finding(rule *Rule, x facts.Subject, a finding.Answer,
 	return f
 }
 
-// level is the level of a finding: a note where the rule's note condition holds for certain. A
-// level that the house has set stands.
+// level is the level of a finding: a note where the rule's note condition holds for certain, and a
+// risk where its risk condition does or only a model's careful end is past the limit. A level that
+// the house has set stands.
 func (j *Judge) level(rule *Rule, x facts.Subject) finding.Level {
-	if rule.Note != nil && rule.LevelBy == nil &&
-		j.holds(rule.Note, x, rule.Limits) == figure.Yes {
+	switch {
+	case rule.LevelBy != nil:
+	case rule.Note != nil && j.holds(rule.Note, x, rule.Limits) == figure.Yes:
 		return finding.Note
+	case rule.Risk != nil && j.holds(rule.Risk, x, rule.Limits) == figure.Yes,
+		rule.Careful && j.atCarefulEnd(rule, x):
+		return finding.Risk
 	}
 	return rule.Level
+}
+
+// atCarefulEnd reports whether only the careful end of a model flags a rule: free of the model's
+// own error it is clear, no figure needs what is not written, and the parts that the subject goes
+// into are written out too.
+func (j *Judge) atCarefulEnd(rule *Rule, x facts.Subject) bool {
+	if j.holds(rule.When, x, rule.Limits) != figure.Open ||
+		j.judge.Likely(rule.When, x, rule.Limits) != figure.No || !j.judge.Sheet().IsWritten(x) {
+		return false
+	}
+	for i, r := range rule.When.Reads() {
+		if r.Fact != nil && r.Fact.Type == facts.Number && j.judge.Value(i).Need != nil {
+			return false
+		}
+	}
+	return true
 }
 
 func (j *Judge) place(x facts.Subject) source.Place {

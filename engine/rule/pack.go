@@ -63,8 +63,13 @@ type Rule struct {
 	Source   string
 	Note     *expr.Expr // where it holds for certain, a finding is a note; nil for none
 	NoteText string     // as written
-	Once     bool       // told once a formula, with the other subjects named
-	Doubt    bool       // unsure counts as flagged
+	Risk     *expr.Expr // where it holds for certain, a stop is a risk; nil for none
+	RiskText string     // as written
+	// Careful makes a stop that only the model's careful end reaches a risk: by the middle the rule
+	// is clear, and nothing that its figures stand on is unwritten.
+	Careful bool
+	Once    bool // told once a formula, with the other subjects named
+	Doubt   bool // unsure counts as flagged
 	// Middle takes the middle of a model for an answer within its own error: clear where that lies
 	// in the usual range, unsure where only an end does.
 	Middle   bool
@@ -108,7 +113,7 @@ type Caution struct {
 // Keys of the blocks, for messages and the reference page.
 var (
 	RuleKeys = []string{"on", "level", "limits", "when", "say", "why", "source", "doubt",
-		"note", "once", "was"}
+		"note", "careful", "risk", "once", "was"}
 	CautionKeys = []string{"on", "when", "say", "detail", "short", "with", "source"}
 )
 
@@ -321,6 +326,14 @@ func (p *Pack) readRule(r *reading.Reader, b *hclsyntax.Block, figures *expr.Fig
 				" write level = \"risk\", or leave note out")
 		}
 	}
+	if a := attr["risk"]; a != nil {
+		rule.Risk = expr.Condition(r, a.Expr, &rule.names, "risk")
+		rule.RiskText, _, _ = source.StringLiteral(a.Expr)
+		if rule.Level != finding.Stop {
+			r.Fault(r.Place(a.NameRange), "risk tells where a stop is no more than a risk;"+
+				" write level = \"stop\", or leave risk out")
+		}
+	}
 	if a := attr["say"]; a != nil {
 		rule.Say = message(r, a.Expr, &rule.names, "say")
 	}
@@ -382,6 +395,17 @@ func (rule *Rule) readPlain(r *reading.Reader, attr hclsyntax.Attributes) {
 			rule.Middle, rule.middleAt = true, at
 		default:
 			r.Fault(at, "doubt is \"flag\" or \"middle\", or left out; not %q", source.Safe(word))
+		}
+	}
+	if a := attr["careful"]; a != nil {
+		word, at, ok := r.Text(a.Expr, "careful")
+		rule.Careful = true
+		switch {
+		case ok && word != "risk":
+			r.Fault(at, "careful is \"risk\", or left out; not %q", source.Safe(word))
+		case rule.Level != finding.Stop || !rule.Doubt:
+			r.Fault(r.Place(a.NameRange), "careful tells where a stop in doubt is a risk;"+
+				" write level = \"stop\" and doubt = \"flag\", or leave careful out")
 		}
 	}
 	if a := attr["once"]; a != nil {

@@ -113,8 +113,10 @@ func (run *trialRun) verdict(t *trial.Trial) (v Verdict, ok bool) {
 			v.Got = o.level.String()
 		}
 		v.Differ = run.differ(t, r.When, &r.names, limits)
-		if v.Differ == "" && r.Note != nil {
-			v.Differ = run.differ(t, r.Note, &r.names, limits)
+		for _, eased := range []*expr.Expr{r.Note, r.Risk} {
+			if v.Differ == "" && eased != nil {
+				v.Differ = run.differ(t, eased, &r.names, limits)
+			}
 		}
 	case t.Caution != "" && c != nil:
 		run.judge.open(t)

@@ -62,22 +62,24 @@ func (s *Sheet) Cooling(step *formula.Step, stages CoolingStages) Value {
 	if st, missing := s.Stage(step); st == nil {
 		return missing
 	}
-	target := l.FirstToC.Value
+	target, most := l.FirstToC.Value, l.FirstHours.Value
 	if stages == BothStages {
-		target = l.SecondToC.Value
+		target, most = l.SecondToC.Value, l.TotalHours.Value
 	}
-	from, _, ok1 := p.fallsTo(step, l.CoolFromC.Value)
-	to, _, ok2 := p.fallsTo(step, target)
-	if !ok1 || !ok2 {
+	from := p.fallsTo(step, l.CoolFromC.Value)
+	fall := p.fallsTo(step, target)
+	to, over := fall.hours, fall.over
+	if !from.ok || !fall.ok {
 		return figure.Absent(
 			"the surroundings of every wait from this "+step.Verb.Name+" on",
 			step.Place,
 		)
 	}
 	if stages == BothStages {
-		if _, done, ok := p.fallsTo(step, l.FirstToC.Value); ok && done {
+		if first := p.fallsTo(step, l.FirstToC.Value); first.ok && first.done {
 			if baked, ok := p.untilBaked(step); ok {
 				to = to.Min(figure.Estimate{Low: baked.Lo, Mid: baked.Mid(), High: baked.Hi})
+				over = true
 			}
 		}
 	}
@@ -88,10 +90,20 @@ func (s *Sheet) Cooling(step *formula.Step, stages CoolingStages) Value {
 		return max(0, to-from)
 	}
 	v := Value{
-		Lo:     between(from.Low, to.Low),
-		Mid:    between(from.Mid, to.Mid),
-		Hi:     between(from.High, to.High),
+		Lo:     between(from.hours.Low, to.Low),
+		Mid:    between(from.hours.Mid, to.Mid),
+		Hi:     between(from.hours.High, to.High),
 		Origin: figure.ByModel,
+	}
+	switch { // where the middle is no answer to the code
+	case !over: // the steps end before it is there
+		v.Need = &figure.Need{
+			What:  "a wait until it is at " + quantity.Format(target, "C"),
+			Place: step.Place,
+		}
+	case v.Mid <= most && to.Mid-p.surfaceFalls(step, l.CoolFromC.Value) > most:
+		// hot for long in its middle only: what lies around that is not
+		v.Need = &figure.Need{What: "measured = \"... C\" in this step", Place: step.Place}
 	}
 	v.Lo, v.Hi = min(v.Lo, v.Mid), max(v.Hi, v.Mid)
 	if math.IsInf(v.Mid, 1) {
@@ -107,11 +119,17 @@ func (s *Sheet) Cooling(step *formula.Step, stages CoolingStages) Value {
 	return v
 }
 
+// fall tells when the runs of a cooling come down to a temperature, h from its start.
+type fall struct {
+	hours figure.Estimate
+	done  bool // every run is there by the end of the steps as written
+	over  bool // the middle run is there by then, or goes on to it in the cold
+	ok    bool // the surroundings of every wait are known
+}
+
 // fallsTo looks along the courses of a cooling, wait after wait, for the time at which each run
-// comes down to a temperature, h from the start of the cooling. The coldest run is the quickest, so
-// its time is the low end. done reports whether every run is there by the end of the steps as
-// written.
-func (p *Part) fallsTo(step *formula.Step, targetC float64) (hours figure.Estimate, done, ok bool) {
+// comes down to a temperature. The coldest run is the quickest, so its time is the low end.
+func (p *Part) fallsTo(step *formula.Step, targetC float64) fall {
 	waits := p.coolingFrom(step)
 	keeps := false
 	for _, st := range waits {
@@ -119,11 +137,12 @@ func (p *Part) fallsTo(step *formula.Step, targetC float64) (hours figure.Estima
 			keeps = true
 		}
 	}
-	out, done := [figure.Runs]float64{math.NaN(), math.NaN(), math.NaN()}, true
+	out := [figure.Runs]float64{math.NaN(), math.NaN(), math.NaN()}
+	done, over := true, true
 	var at [figure.Runs]float64
 	for i, st := range waits {
 		if !st.Known {
-			return figure.Estimate{}, false, false
+			return fall{}
 		}
 		ambient := [figure.Runs]float64{st.Ambient.Lo, st.Ambient.Mid(), st.Ambient.Hi}
 		last := i == len(waits)-1
@@ -142,16 +161,36 @@ func (p *Part) fallsTo(step *formula.Step, targetC float64) (hours figure.Estima
 			case keeps:
 				h, ok := p.onTo(st, figure.Run(r), ambient[r], targetC)
 				if !ok {
-					return figure.Estimate{}, false, false
+					return fall{}
 				}
 				out[r], done = at[r]+h, false
 			default:
 				out[r], done = at[r]+end, false
+				over = over && figure.Run(r) != figure.Middle
 			}
 		}
 	}
 	est := figure.Estimate{Low: out[figure.Low], Mid: out[figure.Middle], High: out[figure.High]}
-	return est, done, len(waits) > 0
+	return fall{est, done, over, len(waits) > 0}
+}
+
+// surfaceFalls is the time at which the surface of the middle run is no warmer than a temperature, h
+// from the start of a cooling, by the sample before.
+func (p *Part) surfaceFalls(step *formula.Step, c float64) float64 {
+	at := 0.0
+	for _, st := range p.coolingFrom(step) {
+		trace := st.Trace[figure.Middle]
+		if len(trace) == 0 {
+			break
+		}
+		for i, b := range trace {
+			if b.Surface <= c {
+				return at + trace[max(0, i-1)].Hours
+			}
+		}
+		at += trace[len(trace)-1].Hours
+	}
+	return at
 }
 
 // coolingFrom lists the waits of a cooling that begins in a step, up to the next cook or bake.
@@ -224,6 +263,53 @@ func (p *Part) untilBaked(step *formula.Step) (h Interval, ok bool) {
 		}
 	}
 	return latest, ok
+}
+
+// KeepsCoolingHours reports whether every cooling of the part, its own and those in a part that it
+// is put in or on, is in the hours of the code by readings or the middle of the model, and its waits
+// in neither cold nor heat come to no more than the code gives cold food. What is not written counts
+// as over.
+func (p *Part) KeepsCoolingHours() Value {
+	if p.unknownStage() != nil {
+		return figure.YesNo(false)
+	}
+	l := p.sheet.limits()
+	warm := Interval{}
+	inTime := func(q *Part, from int) bool {
+		for _, step := range q.Steps[from:] {
+			if !step.Verb.Waits() {
+				continue
+			}
+			at := p.sheet.AroundStep(step)
+			if at.Absent || !step.Time.Set {
+				return false
+			}
+			if at.Hi > l.ColdC.Value && at.Lo < l.HotHoldC.Value {
+				warm = warm.Add(step.Time.Interval.Scale(1.0 / 60))
+			}
+			if p.sheet.StartsHot(step).Hi == 0 {
+				continue
+			}
+			first := p.sheet.Cooling(step, FirstStage)
+			both := p.sheet.Cooling(step, BothStages)
+			if first.Absent || both.Absent || first.Need != nil || both.Need != nil ||
+				!(first.Mid <= l.FirstHours.Value && both.Mid <= l.TotalHours.Value) {
+				return false
+			}
+		}
+		return true
+	}
+	if !inTime(p, 0) {
+		return figure.YesNo(false)
+	}
+	for _, q := range p.Formula.Parts {
+		for i, step := range q.Steps {
+			if step.Uses == p.Part && !inTime(p.sheet.Part(q), i+1) {
+				return figure.YesNo(false)
+			}
+		}
+	}
+	return figure.YesNo(warm.Hi <= l.ColdOutHours.Value)
 }
 
 // MadeToCold is the time from the end of a part's mix until its core is cold, h.
