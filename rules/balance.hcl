@@ -468,10 +468,9 @@ trial "cinnamon in the filling only" {
 
 rule "spirit-slows-yeast" {
   on     = "dough"
-  level  = "risk"
-  limits = { alcohol_pct = 3, margin_pct = 1 }
-  note   = "dough.alcohol_on_water_pct <= limit.alcohol_pct + 2 * limit.margin_pct"
-  when   = "dough.has_alcohol && dough.alcohol_on_water_pct > limit.alcohol_pct + limit.margin_pct"
+  level  = "note"
+  limits = { alcohol_pct = 4 }
+  when   = "dough.has_alcohol && dough.alcohol_on_water_pct > limit.alcohol_pct"
   say    = "Alcohol is {dough.alcohol_on_water_pct} of the dough's water, over {limit.alcohol_pct}. Drain the soaked fruit, use less spirit, or brush it on after the bake."
   why    = "Alcohol slows yeast and loosens gluten. No usable measurement in dough was found, so the limit is custom."
   source = "common practice, no source"
@@ -482,8 +481,7 @@ rule "spirit-slows-yeast" {
 trial "rum on the water of the dough" {
   rule  = "spirit-slows-yeast"
   cases = {
-    "86 g" = "risk"    # 5.2 %
-    "80 g" = "note"    # 4.9 %
+    "86 g" = "note"    # 5.2 %
     "66 g" = "note"    # 4.06 %
     "63 g" = "clear"   # 3.9 %
     "?"    = "unsure"  # still a question mark

@@ -361,10 +361,10 @@ rule "syrup-hot" {
   on     = "brush"
   level  = "note"
   limits = { syrup_c = 40, loaf_c = 60 }
-  when   = "brush.is_syrup && brush.loaf_c > limit.loaf_c && brush.syrup_c > limit.syrup_c"
+  when   = "brush.is_sugar_syrup && brush.loaf_c > limit.loaf_c && brush.syrup_c > limit.syrup_c"
   say    = "The syrup is at {brush.syrup_c} on a loaf at {brush.loaf_c}; {limit.syrup_c} or less shines. Let the syrup cool before you brush it on."
   why    = "Hot syrup on a hot crust is thin and soaks into the crumb instead of lying on it."
-  source = "syrup at 20 to 40 C on a loaf still hot: common practice, no source; 60 C is a judgement"
+  source = "syrup at 20 to 40 C on a loaf still hot: common practice, no source; 60 C is a judgement; jam and fruit glazes go on hot (common practice)"
 }
 
 trial "syrup on a hot loaf" {
@@ -378,6 +378,21 @@ trial "syrup on a hot loaf" {
     syrup "s" {
       ingredients = { "sugar" = "500 g", "water" = "500 g" }
       steps       = [{ cook = "5 min", to = "$case" }]
+    }
+  }
+}
+
+trial "a jam glaze goes on hot" {
+  rule  = "syrup-hot"
+  cases = { "apricot jam" = "clear", "sugar" = "flagged", "honey" = "flagged" }
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "560 g", "instant yeast" = "10 g" }
+      steps       = [{ mix = "10 min", to = "26 C" }, { bake = "30 min", at = "200 C", measured = "92 C core" }, { brush = "s" }]
+    }
+    syrup "s" {
+      ingredients = { "$case" = "300 g", "water" = "75 g" }
+      steps       = [{ cook = "2 min", to = "95 C" }]
     }
   }
 }

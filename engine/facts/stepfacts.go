@@ -4,6 +4,7 @@ import (
 	"forebake/engine/figure"
 	"forebake/engine/formula"
 	"forebake/engine/history"
+	"forebake/engine/larder"
 	"forebake/engine/makeup"
 	"forebake/engine/process"
 	"forebake/engine/safety"
@@ -374,8 +375,26 @@ var stepFacts = []Fact{
 		step:   func(sh *parts, s *formula.Step) Value { return figure.YesNo(len(sh.WantKill(s)) > 0) },
 	},
 	{
-		Name:   "kept_days",
+		Name:   "days_stored",
 		Label:  "days kept",
+		Unit:   "days",
+		of:     (*formula.Verb).Chills,
+		Means:  "days kept up to its end by the calendar, the day it is made being the first; frozen days do not count",
+		Source: srcGiven,
+		step:   (*parts).DaysStored,
+	},
+	{
+		Name:   "stored_at_c",
+		Label:  "kept at",
+		Unit:   "C",
+		of:     (*formula.Verb).Chills,
+		Means:  "the warmest surroundings in which it is kept up to its end",
+		Source: srcGiven,
+		step:   (*parts).StoredAt,
+	},
+	{
+		Name:   "kept_days",
+		Label:  "days kept, as days at 5 C",
 		Unit:   "days",
 		of:     (*formula.Verb).Chills,
 		Means:  "days kept cold up to its end, the day it is made being the first; at up to 7.2 C a day counts 1.75, warmer 7, frozen none",
@@ -720,6 +739,17 @@ var stepFacts = []Fact{
 		Source: srcGiven,
 		step: func(_ *parts, s *formula.Step) Value {
 			return figure.YesNo(s.Uses != nil && s.Uses.Kind == formula.Syrup)
+		},
+	},
+	{
+		Name:   "is_sugar_syrup",
+		Type:   YesNo,
+		of:     (*formula.Verb).Tops,
+		Means:  "what is put on is a syrup of sugar, with no jam and no fruit in it",
+		Source: srcGiven,
+		step: func(s *parts, step *formula.Step) Value {
+			return figure.YesNo(step.Uses != nil && step.Uses.Kind == formula.Syrup &&
+				s.Part(step.Uses).Traits()&(larder.Fruit|larder.Pectin) == 0)
 		},
 	},
 	{

@@ -2,6 +2,7 @@ package finding
 
 import (
 	"cmp"
+	"fmt"
 	"slices"
 
 	"forebake/engine/source"
@@ -11,7 +12,9 @@ import (
 type Cause struct {
 	Text    string
 	Place   source.Place
-	Assumed bool // not waited for: what was taken in its stead
+	Assumed bool   // not waited for: what was taken in its stead
+	ByModel bool   // only the width of a model's answer
+	Settle  string // what would make that narrower, in words; often none
 }
 
 // Waiting is a cause with what waits for it.
@@ -49,4 +52,75 @@ func Causes(list []*Finding) []Waiting {
 		return cmp.Or(cmp.Compare(b.Answers, a.Answers), cmp.Compare(a.Place.Start, b.Place.Start))
 	})
 	return out
+}
+
+// Open is the unsure answers of a formula in the order in which a person reads them: food safety,
+// what is missing, and what only the width of the models leaves open.
+type Open struct {
+	Told   []Waiting
+	Within *Within // nil where that is fewer than two answers, or all are told one by one
+}
+
+// Within folds the answers that lie within the models' error into one.
+type Within struct {
+	Rules   []string // with their lines, in the order of the formula
+	Answers int
+	Settle  string // what narrows the most of them; "" for none
+	Settles int    // how many it does
+}
+
+// OpenOf sorts unsure answers. With all, each cause is told by itself.
+func OpenOf(list []*Finding, all bool) Open {
+	var safe, others, within []*Finding
+	for _, f := range list {
+		switch {
+		case f.Safety:
+			safe = append(safe, f)
+		case !all && f.isWithinError():
+			within = append(within, f)
+		default:
+			others = append(others, f)
+		}
+	}
+	if len(within) < 2 {
+		others, within = append(others, within...), nil
+	}
+	return Open{append(Causes(safe), Causes(others)...), withinOf(within)}
+}
+
+// isWithinError reports whether an answer waits for nothing but a narrower model.
+func (f *Finding) isWithinError() bool {
+	for _, c := range f.Causes {
+		if !c.ByModel {
+			return false
+		}
+	}
+	return f.Answer == Unsure && len(f.Causes) > 0
+}
+
+func withinOf(list []*Finding) *Within {
+	if len(list) == 0 {
+		return nil
+	}
+	list = slices.Clone(list)
+	slices.SortStableFunc(list, func(a, b *Finding) int {
+		return cmp.Compare(a.Place.Start, b.Place.Start)
+	})
+	out := Within{Answers: len(list)}
+	settles := map[string]int{}
+	for _, f := range list {
+		if name := fmt.Sprintf("%s (line %d)", f.Rule, f.Place.Line()); !slices.Contains(out.Rules, name) {
+			out.Rules = append(out.Rules, name)
+		}
+		counted := map[string]bool{"": true}
+		for _, c := range f.Causes {
+			if !counted[c.Settle] {
+				counted[c.Settle] = true
+				if settles[c.Settle]++; settles[c.Settle] > out.Settles {
+					out.Settle, out.Settles = c.Settle, settles[c.Settle]
+				}
+			}
+		}
+	}
+	return &out
 }

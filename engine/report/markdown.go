@@ -15,14 +15,15 @@ import (
 type markdownPage struct {
 	strings.Builder
 	out  io.Writer
-	fold int // how much is folded, from 0: an index of folds
+	all  bool // each unsure answer by itself
+	fold int  // how much is folded, from 0: an index of folds
 
 	parts []func() // the parts after the cautions, each to be printed again with more folded
 }
 
 func init() { register(Format{"markdown", ".md", true, true, newMarkdown, endsInTotals}) }
 
-func newMarkdown(out io.Writer, _ Options) Writer { return &markdownPage{out: out} }
+func newMarkdown(out io.Writer, o Options) Writer { return &markdownPage{out: out, all: o.All} }
 
 func (p *markdownPage) Begin(Head) {}
 
@@ -270,8 +271,12 @@ func (p *markdownPage) findings(list []*finding.Finding) {
 			"<details><summary>%d unsure: what is missing, and what waits for it</summary>\n\n",
 			len(open),
 		)
-		for _, w := range finding.Causes(open) {
+		sorted := finding.OpenOf(open, p.all)
+		for _, w := range sorted.Told {
 			fmt.Fprintf(p, "- unsure: %s, %s: %s.\n", At(w.Place), Markdown(w.Text), waiting(w))
+		}
+		if sorted.Within != nil {
+			fmt.Fprintf(p, "- unsure: %s.\n", Markdown(within(sorted.Within)))
 		}
 		p.WriteString("\n</details>\n\n")
 	}

@@ -460,11 +460,27 @@ func waiting(w finding.Waiting) string {
 	return fmt.Sprintf("%d %s for it (%s)", w.Answers, waits, rules)
 }
 
-// unsure prints one entry for each thing that answers wait for, that which would settle most first.
+// within tells the answers that lie within the models' error, in one line.
+func within(w *finding.Within) string {
+	s := fmt.Sprintf("%d answers lie within the models' error: %s", w.Answers,
+		strings.Join(w.Rules, ", "))
+	if w.Settle != "" {
+		s += fmt.Sprintf("; for %d of them, %s", w.Settles, w.Settle)
+	}
+	return s
+}
+
+// unsure prints one entry for each thing that answers wait for, that which would settle most first,
+// and one for all that only the models leave open.
 func (t *text) unsure(list []*finding.Finding) {
-	for _, w := range finding.Causes(list) {
+	open := finding.OpenOf(list, t.all)
+	for _, w := range open.Told {
 		t.paragraph(fmt.Sprintf("%s, %s: %s.", source.Safe(FileLine(w.Place)), source.Safe(w.Text),
 			waiting(w)), "  "+t.palette.unsure.Sprint("unsure")+" ", indent)
+	}
+	if open.Within != nil {
+		t.paragraph(source.Safe(within(open.Within))+" (each: --all).",
+			"  "+t.palette.unsure.Sprint("unsure")+" ", indent)
 	}
 	if len(list) > 0 {
 		t.WriteString("\n")

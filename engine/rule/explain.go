@@ -137,12 +137,12 @@ func (j *Judge) unsure(rule *Rule, x facts.Subject) (reason string, needs []stri
 		}
 		says = append(says, s)
 	}
-	wait := func(text string, at source.Place) {
-		c := finding.Cause{Text: text, Place: at}
+	add := func(c finding.Cause) {
 		if !slices.Contains(causes, c) {
 			causes = append(causes, c)
 		}
 	}
+	wait := func(text string, at source.Place) { add(finding.Cause{Text: text, Place: at}) }
 	waitAmounts := func(list []*formula.Ingredient) {
 		for _, in := range list {
 			wait(fmt.Sprintf("%s has no amount", in.Name), in.Amount.Place)
@@ -176,7 +176,7 @@ func (j *Judge) unsure(rule *Rule, x facts.Subject) (reason string, needs []stri
 				text += "; " + r.Fact.Settle
 			}
 			say(text)
-			wait(text, j.place(x))
+			add(finding.Cause{Text: text, Place: j.place(x), ByModel: true, Settle: r.Fact.Settle})
 			needs = append(needs, r.Name)
 		default:
 			text := j.rangeText(rule, i, &fact) + rangeLines(ranged)

@@ -83,7 +83,7 @@ func RunTrials(packs []*Pack) TrialReport {
 			for _, t := range trials[r.ID] {
 				expects[t.Expect] = true
 			}
-			if !expects["flagged"] && !expects["note"] && !expects["risk"] {
+			if !expects["flagged"] && !expects["note"] && !expects["risk"] && !expects["stop"] {
 				rep.NoFlagged = append(rep.NoFlagged, r)
 			}
 			if !expects["clear"] {

@@ -25,36 +25,82 @@ const (
 func (s *Sheet) KeptDays(step *formula.Step) Value {
 	l := s.limits()
 	sum := figure.Point(1)
+	weigh := func(c float64) float64 {
+		switch {
+		case c <= frozenStopsAtC:
+			return 0
+		case c <= l.KeepAtC.Value:
+			return 1
+		case c <= max(warmFridgeC, l.ColdC.Value): // 8 C is the law in the UK, which counts no days
+			return l.KeepDays.Value / daysAtWarm
+		}
+		return l.KeepDays.Value / daysAtWarmer
+	}
+	missing, ok := s.kept(step, func(days Interval, at Value) {
+		sum = sum.Add(Interval{Lo: days.Lo * weigh(at.Lo), Hi: days.Hi * weigh(at.Hi)})
+	})
+	if !ok {
+		return missing
+	}
+	return figure.ValueOf(sum)
+}
+
+// DaysStored counts the days of KeptDays as the calendar does, whatever their warmth.
+func (s *Sheet) DaysStored(step *formula.Step) Value {
+	sum := figure.Point(1)
+	missing, ok := s.kept(step, func(days Interval, at Value) {
+		switch {
+		case at.Hi <= frozenStopsAtC:
+		case at.Lo <= frozenStopsAtC:
+			sum.Hi += days.Hi
+		default:
+			sum = sum.Add(days)
+		}
+	})
+	if !ok {
+		return missing
+	}
+	return figure.ValueOf(sum)
+}
+
+// StoredAt is the warmest of the surroundings in which a part is kept, C.
+func (s *Sheet) StoredAt(step *formula.Step) Value {
+	warmest := figure.Absent("the surroundings of this "+step.Verb.Name, step.Place)
+	missing, ok := s.kept(step, func(_ Interval, at Value) {
+		if warmest.Absent || at.Hi > warmest.Hi {
+			warmest = at
+		}
+	})
+	if !ok {
+		return missing
+	}
+	return warmest
+}
+
+// kept visits the waits up to a step, that one too, in which a part is kept: the days and the
+// surroundings of each. It stops where either is not known.
+func (s *Sheet) kept(
+	step *formula.Step,
+	visit func(days Interval, at Value),
+) (missing Value, ok bool) {
 	for _, other := range step.Part.Steps[:step.Index+1] {
-		if !other.Verb.Stores() &&
-			!(other.Verb.Chills() && other.Time.Set && other.Time.Interval.Hi > l.KeepAfterHours.Value*60) {
+		if !other.Verb.Stores() && !(other.Verb.Chills() && other.Time.Set &&
+			other.Time.Interval.Hi > s.limits().KeepAfterHours.Value*60) {
 			continue
 		}
 		if !other.Time.Set {
-			return figure.Absent("the time of this "+other.Verb.Name, other.Place)
+			return figure.Absent("the time of this "+other.Verb.Name, other.Place), false
 		}
 		at := s.AroundStep(other)
 		if at.Absent && !other.Verb.Stores() {
 			continue
 		}
 		if at.Absent {
-			return at
+			return at, false
 		}
-		weigh := func(c float64) float64 {
-			switch {
-			case c <= frozenStopsAtC:
-				return 0
-			case c <= l.KeepAtC.Value:
-				return 1
-			case c <= max(warmFridgeC, l.ColdC.Value): // 8 C is the law in the UK, which counts no days
-				return l.KeepDays.Value / daysAtWarm
-			}
-			return l.KeepDays.Value / daysAtWarmer
-		}
-		days := other.Time.Interval.Scale(1.0 / 1440)
-		sum = sum.Add(Interval{Lo: days.Lo * weigh(at.Lo), Hi: days.Hi * weigh(at.Hi)})
+		visit(other.Time.Interval.Scale(1.0/1440), at)
 	}
-	return figure.ValueOf(sum)
+	return Value{}, true
 }
 
 // WarmAfterBake is the longest that something which needs control stands after a bake in

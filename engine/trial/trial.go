@@ -34,7 +34,7 @@ const (
 
 // Expected answers, as written.
 var (
-	ruleAnswers    = []string{"flagged", "clear", "unsure", "note", "risk"}
+	ruleAnswers    = []string{"flagged", "clear", "unsure", "note", "risk", "stop"}
 	cautionAnswers = []string{Shown, Absent}
 )
 

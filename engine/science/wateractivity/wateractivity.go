@@ -180,7 +180,7 @@ func Estimate(s Solution, c Class) (aw figure.Estimate, silent string) {
 		return figure.Bounded(0, min(1, all+workingErrors[c])), noWater
 	}
 	e := free.workingError(c, mid)
-	high := min(1, max(mid+e, all+WorkingErrorSyrup))
+	high := min(1, max(s.highest(free, c, mid), all+WorkingErrorSyrup))
 	if mid < lowestActivity {
 		return figure.Bounded(
 				0,
@@ -192,12 +192,30 @@ func Estimate(s Solution, c Class) (aw figure.Estimate, silent string) {
 	return figure.Estimate{Low: max(0, mid-e), Mid: mid, High: high}, ""
 }
 
+// highest is the high end of s with the water free that nothing binds. Where all of the water would
+// hold the sugar and salt and the free water does not, the rest is crystal at this end: the free
+// water is a saturated solution, published at 0.843 to 0.86 for sucrose (memory; agency page 0.85,
+// read), with the error of its class.
+func (s *Solution) highest(free Solution, c Class, mid float64) float64 {
+	if !s.isPastSaturation() && free.isPastSaturation() {
+		free.SucroseG = min(free.SucroseG, SaturatedSucrose*free.WaterG)
+		free.SaltG = min(free.SaltG, SaturatedSalt*free.WaterG)
+		mid, _ = Of(free)
+	}
+	return mid + free.workingError(c, mid)
+}
+
+// isPastSaturation reports whether there is more sucrose or salt than the water holds.
+func (s *Solution) isPastSaturation() bool {
+	return s.SucroseG > SaturatedSucrose*s.WaterG*(1+1e-9) ||
+		s.SaltG > SaturatedSalt*s.WaterG*(1+1e-9)
+}
+
 // workingError is the error of a class at an activity, or that of a strong solution where it is
 // one.
 func (s *Solution) workingError(c Class, aw float64) float64 {
 	e := workingErrors[c]
-	if s.SucroseG > SaturatedSucrose*s.WaterG*(1+1e-9) ||
-		s.SaltG > SaturatedSalt*s.WaterG*(1+1e-9) {
+	if s.isPastSaturation() {
 		return workingErrorStrong
 	}
 	sugars := s.SucroseG + s.GlucoseG + s.FructoseG + s.MaltoseG + s.LactoseG + s.GalactoseG + s.OtherG
