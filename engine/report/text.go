@@ -464,7 +464,7 @@ func waiting(w finding.Waiting) string {
 func within(w *finding.Within) string {
 	s := fmt.Sprintf("%d answers lie within the models' error: %s", w.Answers,
 		strings.Join(w.Rules, ", "))
-	if w.Settle != "" {
+	if w.Settle != "" && w.Settles > 1 {
 		s += fmt.Sprintf("; for %d of them, %s", w.Settles, w.Settle)
 	}
 	return s
