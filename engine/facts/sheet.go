@@ -307,7 +307,7 @@ func (s *Sheet) OpenAmounts(n *figure.Need) []*formula.Ingredient {
 const (
 	mostReadings   = 64
 	fewestReadings = 4
-	largeReading   = 2000 // ingredients and steps that are read in all sheets together
+	largeReading   = 1600 // ingredients and steps that are read in all sheets together
 )
 
 // most is how many readings of the formula at hand are followed.
