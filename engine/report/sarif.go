@@ -223,7 +223,7 @@ func (s *sarif) notifications() []sarifNotification {
 		}
 		out = append(out, n)
 	}
-	if _, left := fold(s.found.All(), maxResults-s.fixed()); len(left) > 0 {
+	if _, left := finding.Fold(s.found.All(), maxResults-s.fixed()); len(left) > 0 {
 		out = append(out, sarifNotification{Level: "warning", Message: sarifText{Text: fmt.Sprintf(
 			"left out of the results, since sites take %d: %s. forebake check --as json holds them.",
 			maxResults,
@@ -370,7 +370,7 @@ func (s *sarif) results(yield func(any) bool) {
 		yield(s.own(sarifSetAside, "warning", text, f.Rule+" on "+f.Subject, f.Formula, f.Place))
 	}
 	left := maxResults - s.fixed()
-	kept, _ := fold(s.found.All(), left)
+	kept, _ := finding.Fold(s.found.All(), left)
 	for _, f := range kept {
 		yield(s.result(f))
 	}
@@ -424,39 +424,10 @@ func (s *sarif) cautionResults(yield func(any) bool) {
 	}
 }
 
-// fold keeps the most serious findings of a list, at most so many, in their order. It counts those
-// left out, by word.
-func fold(list []*finding.Finding, most int) (kept []*finding.Finding, left map[string]int) {
-	left = map[string]int{}
-	if len(list) <= most {
-		return list, left
-	}
-	ranks := make([]int, len(list))
-	var count [7]int
-	for i, f := range list {
-		ranks[i] = seriousness(f)
-		count[ranks[i]]++
-	}
-	room := max(0, most)
-	for i := range count {
-		count[i] = min(count[i], room)
-		room -= count[i]
-	}
-	for i, f := range list {
-		if count[ranks[i]] > 0 {
-			count[ranks[i]]--
-			kept = append(kept, f)
-		} else {
-			left[word(f)]++
-		}
-	}
-	return kept, left
-}
-
-// folded says what fold has left out; "" for nothing.
+// folded says what finding.Fold has left out; "" for nothing.
 func folded(left map[string]int) string {
 	var parts []string
-	for _, w := range words {
+	for _, w := range finding.Words {
 		if left[w] > 0 {
 			parts = append(parts, fmt.Sprintf("%d %s", left[w], w))
 		}
