@@ -32,7 +32,7 @@ type (
 		Results     []sarifResult      `json:"results"`
 	}
 	sarifRunProperties struct {
-		Cautions []jsonCaution `json:"cautions"`
+		Cautions []JSONCaution `json:"cautions"`
 		Totals   jsonTotals    `json:"totals"`
 	}
 	sarifTool struct {
@@ -186,7 +186,7 @@ func (s *sarif) Totals(t finding.Totals)            { s.totals = t }
 func (s *sarif) End() error {
 	s.describe()
 	run := sarifRun{
-		Properties: sarifRunProperties{Cautions: []jsonCaution{}, Totals: totalsJSON(s.totals)},
+		Properties: sarifRunProperties{Cautions: []JSONCaution{}, Totals: totalsJSON(s.totals)},
 		// No informationUri: the program has no page of its own.
 		Tool: sarifTool{sarifDriver{Name: "forebake", Version: s.head.Version,
 			SemanticVersion: s.head.Version, Rules: s.rules}},
@@ -202,7 +202,7 @@ func (s *sarif) End() error {
 		jsontext.List{Indent: indent + "  ", Key: "cautions", Items: func(yield func(any) bool) {
 			for _, c := range s.cautions.List {
 				yield(
-					jsonCaution{
+					JSONCaution{
 						source.Safe(c.Whole()),
 						source.Safe(c.Source),
 						source.Safe(c.Formula),
