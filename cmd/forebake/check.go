@@ -31,7 +31,9 @@ type checkFlags struct {
 func checkCommand() *cobra.Command {
 	var f checkFlags
 	cmd := &cobra.Command{
-		Use:   "check [path ...]",
+		Use: "check [path ...]",
+		Example: `  forebake check formulas/cinnamon-buns.hcl
+  forebake check --as text --as sarif:out.sarif --fail-at risk formulas`,
 		Short: "Cautions, findings, and what cannot be answered yet and why",
 		Long: `Checks formula files, or all formulas of a folder (this one when none is named).
 A single - reads a formula from standard input. Waivers are held against

@@ -27,7 +27,9 @@ func mendCommand() *cobra.Command {
 	var name, colour, as string
 	var workers int
 	cmd := &cobra.Command{
-		Use:   "mend [path ...]",
+		Use: "mend [path ...]",
+		Example: `  forebake mend formulas/second-draft.hcl
+  forebake mend --as patch formulas/second-draft.hcl | git apply`,
 		Short: "The smallest changes that clear the findings, proven by a second check",
 		Long: `Shows, for each formula, the lines to change, what each change clears, and what is left
 and why. Each change says how far to trust it: exact (computed by the rule), searched

@@ -21,6 +21,8 @@ func TestJSONFitsItsSchema(t *testing.T) {
 		{"catalogue", "facts --list --as json"},
 		{"cost", "cost --as json ../../formulas/cinnamon-buns.hcl"},
 		{"mix", "mix --as json ../../formulas/plain-milk-loaf.hcl"},
+		{"packs", "packs --as json"},
+		{"packs", "packs --as json --house ../../formulas/school"},
 		{"larder", "larder butter --as json"},
 		{"larder", "larder --as json"},
 	} {

@@ -12,6 +12,7 @@ func TestSchemas(t *testing.T) {
 		"catalogue": jsonCatalogue{},
 		"cost":      jsonCosts{},
 		"mix":       jsonMixes{},
+		"packs":     jsonPacks{},
 	} {
 		title := "forebake " + name + " --as json"
 		if name == "catalogue" {
