@@ -150,7 +150,7 @@ type Simulator struct {
 	oven    falling // the bakes just before the step at hand
 	frozen  [figure.Runs]frozen
 
-	chocolate chocolate
+	chocolate, butter fatty
 }
 
 // shape is how the part stands now, for the steps that do not say.

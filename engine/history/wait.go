@@ -281,7 +281,7 @@ func (f *Simulator) startWorking(v *heat.Volumes, l *run, e environment, heats f
 	case f.melts(l, e):
 		v.SetSpecificHeat(f.chocolateHeats())
 	case m.Butterfat > 0:
-		v.SetSpecificHeat(heat.MilkFatCurve(m.SpecificHeat, m.Butterfat))
+		v.SetSpecificHeat(f.butterHeats())
 	}
 	v.Stage(l.ambient(e), h)
 }

@@ -8,6 +8,7 @@ import "math"
 type Curve struct {
 	low, step float64
 	values    []float64
+	slopes    []float64 // from each point to the next
 	integral  []float64 // from low
 }
 
@@ -17,7 +18,8 @@ func NewCurve(lowC, highC float64, n int, f func(tC float64) float64) Curve {
 	if n < 2 || n > 1<<16 || !finite(lowC) || !finite(highC) || highC <= lowC {
 		return Curve{}
 	}
-	c := Curve{lowC, (highC - lowC) / float64(n-1), make([]float64, n), make([]float64, n)}
+	room := make([]float64, 3*n)
+	c := Curve{lowC, (highC - lowC) / float64(n-1), room[:n], room[n : 2*n], room[2*n:]}
 	for i := range c.values {
 		v := f(lowC + float64(i)*c.step)
 		if !finite(v) {
@@ -25,6 +27,7 @@ func NewCurve(lowC, highC float64, n int, f func(tC float64) float64) Curve {
 		}
 		c.values[i] = v
 		if i > 0 {
+			c.slopes[i-1] = (v - c.values[i-1]) / c.step
 			c.integral[i] = c.integral[i-1] + c.step*(v+c.values[i-1])/2
 		}
 	}
@@ -45,10 +48,25 @@ func (c *Curve) at(tC float64) (value, slope, integral float64) {
 		return c.values[last], 0, c.integral[last] + c.values[last]*(tC-c.low-float64(last)*c.step)
 	}
 	i := int(x)
-	slope = (c.values[i+1] - c.values[i]) / c.step
+	slope = c.slopes[i]
 	dx := tC - c.low - float64(i)*c.step
 	value = c.values[i] + slope*dx
 	return value, slope, c.integral[i] + dx*(c.values[i]+value)/2
+}
+
+// sloped is at without the integral.
+func (c *Curve) sloped(tC float64) (value, slope float64) {
+	last := len(c.values) - 1
+	x := (tC - c.low) / c.step
+	if !(x > 0) {
+		return c.values[0], 0
+	}
+	if x >= float64(last) {
+		return c.values[last], 0
+	}
+	i := int(x)
+	slope = c.slopes[i]
+	return c.values[i] + slope*(tC-c.low-float64(i)*c.step), slope
 }
 
 // MilkFatCurve is the specific heat, J/(kg K), of a food with sensible specific heat cp and the
