@@ -73,7 +73,10 @@ func (s *Sheet) Value(f *Fact, x Subject) *Value {
 	c := &s.values[f.On][row*len(catalogue[f.On])+f.index]
 	if c.generation != s.generation {
 		c.generation = s.generation // before the call: a fact that asks for itself is a mistake that must not hang
-		c.value, c.spread = s.over(f, x, s.compute(f, x))
+		c.value, c.spread = s.compute(f, x), false
+		if readings := s.spread(); len(readings) > 0 {
+			c.value, c.spread = s.over(f, x, c.value, readings)
+		}
 	}
 	return &c.value
 }
@@ -519,21 +522,22 @@ func (r *version) in(x Subject) Subject {
 
 // over gives the figure over all readings; spread reports whether they tell whether it is given,
 // or what it says, in different ways.
-func (s *Sheet) over(f *Fact, x Subject, base Value) (v Value, spread bool) {
-	readings := s.spread()
-	if len(readings) == 0 {
-		return base, false
-	}
+func (s *Sheet) over(
+	f *Fact,
+	x Subject,
+	base Value,
+	readings []*version,
+) (v Value, spread bool) {
 	sp := &s.spanning
 	if f.harsher != nil && !(sp.open && (sp.tooMany || f.ofRanges)) {
-		v = base
+		worst := &base
 		for _, r := range readings {
 			r.pin(s)
-			if one := r.sheet.Value(f, r.in(x)); f.harsher(one, &v) {
-				v = *one
+			if one := r.sheet.Value(f, r.in(x)); f.harsher(one, worst) {
+				worst = one
 			}
 		}
-		return v, false
+		return *worst, false
 	}
 	if f.advice || !sp.open && (f.Type == Text || f.Type == List) {
 		return base, false // no range of a figure changes a word that a rule reads
