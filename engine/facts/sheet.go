@@ -34,6 +34,13 @@ func NewSheet(f *formula.Formula, k *kitchen.Kitchen) *Sheet {
 	return s
 }
 
+// beside makes a sheet that follows the same parts with other figures.
+func (s *Sheet) beside() *Sheet {
+	other := &Sheet{}
+	other.Simulator.Share(&s.Simulator)
+	return other
+}
+
 // Reset makes the sheet serve another formula, keeping its memory: one sheet serves all formulas of
 // a worker.
 func (s *Sheet) Reset(f *formula.Formula, k *kitchen.Kitchen) {
@@ -125,7 +132,7 @@ func (s *Sheet) Settles(f *Fact, x Subject) []*formula.Ingredient {
 // first needed and kept: a sheet is large.
 func (s *Sheet) retry() *Sheet {
 	if s.trial == nil {
-		s.trial = &Sheet{}
+		s.trial = s.beside()
 	}
 	s.trial.Reset(s.Formula, s.Kitchen)
 	return s.trial
@@ -151,7 +158,7 @@ func (s *Sheet) Withheld(f *Fact, x Subject) bool {
 // weighAll turns the sheet of Withheld to the formula at hand, with all that is open weighed.
 func (s *Sheet) weighAll() {
 	if s.weighed == nil {
-		s.weighed = &Sheet{}
+		s.weighed = s.beside()
 	}
 	s.isWeighed, s.weighed.Pinned = true, nil
 	var all map[*formula.Ingredient]Interval
@@ -197,7 +204,7 @@ func (s *Sheet) Usual() *Sheet {
 		if pins == nil {
 			return nil
 		}
-		s.usual = &Sheet{}
+		s.usual = s.beside()
 	}
 	s.usual.Reset(s.Formula, s.Kitchen)
 	s.usual.Pinned = pins
@@ -466,7 +473,7 @@ func (s *Sheet) addReading(pick []int, k *kitchen.Kitchen, of int) {
 	sp := &s.spanning
 	n := len(sp.readings)
 	if n == len(sp.pool) {
-		sp.pool = append(sp.pool, &version{sheet: &Sheet{}})
+		sp.pool = append(sp.pool, &version{sheet: s.beside()})
 	}
 	r := sp.pool[n]
 	r.formula, r.kitchen, r.pinned, r.of = s.Formula.Copy(), k, false, of
