@@ -20,6 +20,7 @@ type Sheet struct {
 	declared   []declaredCells // of the figures that rule files declare, by index
 	generation uint32
 	trial      *Sheet // see retry
+	trialOf    uint32 // the generation of this sheet that it was last turned to
 	weighed    *Sheet // with every open amount weighed, see Withheld
 	isWeighed  bool   // that one is turned to the formula at hand
 	usual      *Sheet // with every open seasoning at most as usual, see Usual
@@ -134,7 +135,10 @@ func (s *Sheet) retry() *Sheet {
 	if s.trial == nil {
 		s.trial = s.beside()
 	}
+	// The readings of its ranges stay while the formula does: only their figures are made anew.
+	known := s.trial.spanning.known && s.trialOf == s.generation
 	s.trial.Reset(s.Formula, s.Kitchen)
+	s.trial.spanning.known, s.trialOf = known, s.generation
 	return s.trial
 }
 
@@ -346,8 +350,8 @@ type version struct {
 	sheet   *Sheet
 	formula *formula.Formula
 	kitchen *kitchen.Kitchen
-	pinned  bool
-	of      int // the span that it is a reading of, those of the kitchen behind; -1 for several
+	turned  uint32 // the generation of the sheet above that it was last turned to
+	of      int    // the span that it is a reading of, those of the kitchen behind; -1 for several
 }
 
 // spanning is what a sheet keeps of the settings that are open or ranges.
@@ -476,23 +480,26 @@ func (s *Sheet) addReading(pick []int, k *kitchen.Kitchen, of int) {
 		sp.pool = append(sp.pool, &version{sheet: s.beside()})
 	}
 	r := sp.pool[n]
-	r.formula, r.kitchen, r.pinned, r.of = s.Formula.Copy(), k, false, of
+	r.formula, r.kitchen, r.turned, r.of = s.Formula.Copy(), k, 0, of
 	for i, which := range pick {
 		if which >= 0 {
 			sp.spans[i].Readings[which](r.formula)
 		}
 	}
-	r.sheet.Reset(r.formula, k)
-	r.sheet.spanning = spanning{inner: true, known: true}
 	sp.readings = append(sp.readings, r)
 }
 
-// pin carries the pinned amounts of a sheet over to a reading.
-func (r *version) pin(s *Sheet) {
-	if r.pinned || s.Pinned == nil {
+// turn turns a reading to the sheet at hand, and carries the pinned amounts over to it.
+func (r *version) turn(s *Sheet) {
+	if r.turned == s.generation {
 		return
 	}
-	r.pinned = true
+	r.turned = s.generation
+	r.sheet.Reset(r.formula, r.kitchen)
+	r.sheet.spanning = spanning{inner: true, known: true}
+	if s.Pinned == nil {
+		return
+	}
 	r.sheet.Pinned = make(map[*formula.Ingredient]Interval, len(s.Pinned))
 	for in, g := range s.Pinned {
 		for _, other := range r.formula.Parts[in.Part.Serial].Ingredients {
@@ -539,7 +546,7 @@ func (s *Sheet) over(
 	if f.harsher != nil && !(sp.open && (sp.tooMany || f.ofRanges)) {
 		worst := &base
 		for _, r := range readings {
-			r.pin(s)
+			r.turn(s)
 			if one := r.sheet.Value(f, r.in(x)); f.harsher(one, worst) {
 				worst = one
 			}
@@ -552,7 +559,7 @@ func (s *Sheet) over(
 	v = base
 	clear(sp.moves)
 	for _, r := range readings {
-		r.pin(s)
+		r.turn(s)
 		one := r.sheet.Value(f, r.in(x))
 		sp.note(r.of, one)
 		if one.Absent && !base.Absent && !sp.open {
