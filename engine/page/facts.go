@@ -115,6 +115,12 @@ func (l *factList) row(r *finding.FactRow, first bool) {
 	}
 }
 
+type jsonFacts struct {
+	Format   int                  `json:"format"` // report.JSONFormat
+	Cautions []report.JSONCaution `json:"cautions"`
+	Facts    []jsonFact           `json:"facts"`
+}
+
 type jsonFact struct {
 	Formula string   `json:"formula"`
 	Subject string   `json:"subject"`
@@ -130,10 +136,7 @@ type jsonFact struct {
 // FactsJSON prints figures as one object, with the cautions first. Unknown figures are null, never
 // 0 or NaN.
 func FactsJSON(w io.Writer, run *finding.Run, rows []finding.FactRow) error {
-	out := struct {
-		Cautions any        `json:"cautions"`
-		Facts    []jsonFact `json:"facts"`
-	}{report.CautionsJSON(run), []jsonFact{}}
+	out := jsonFacts{report.JSONFormat, report.CautionsJSON(run), []jsonFact{}}
 	for _, r := range rows {
 		g := r.Figure
 		out.Facts = append(out.Facts, jsonFact{r.Formula, r.Subject, g.Name, report.FigureValue(&g),

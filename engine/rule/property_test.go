@@ -151,6 +151,9 @@ func TestIntervalsHoldTheirPoints(t *testing.T) {
 				least := strings.HasPrefix(point.fact.Name, "core_slow") ||
 					strings.HasPrefix(point.fact.Name, "core_usual") ||
 					point.fact.Name == "surely_needs_control"
+				if point.fact.Unit == "C" && least { // modelled with the middle make-up of a range
+					w.Lo -= 2
+				}
 				if !most && point.Lo < w.Lo-room(w.Lo) || !least && point.Hi > w.Hi+room(w.Hi) {
 					t.Fatalf(
 						"%s is %s, and with points %s, in\n%s\n%s",
@@ -425,6 +428,11 @@ func judgeAll(t fataler, p *Pack, s *facts.Sheet) {
 		for i, f := range list {
 			g := again[i]
 			saneFinding(t, g)
+			bounded := f.Answer == finding.Flagged && !f.Doubt && g.Doubt ||
+				g.Answer == finding.Flagged && !g.Doubt && f.Doubt
+			if f.Answer == finding.Assumed || g.Answer == finding.Assumed || bounded {
+				continue // the bound of a class answers where doubt is not flagged
+			}
 			open := f.Answer == finding.Unsure || f.Doubt
 			if open != (g.Answer == finding.Unsure || g.Doubt) || open && f.Answer == g.Answer ||
 				f.Reason != g.Reason ||
