@@ -153,7 +153,7 @@ func (v *Volumes) Advance(seconds float64) State {
 	if v.age == 0 {
 		v.first = seconds / sum
 	}
-	limit := math.Max(widest*v.first, seconds/6)
+	limit := math.Max(widest*v.first, seconds/2)
 	for left := seconds; left > 0; {
 		dt := math.Min(v.first+(growth-1)*v.age, limit)
 		if dt > left*0.999 {
