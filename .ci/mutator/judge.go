@@ -176,6 +176,8 @@ func compare(before, after *outside.Answer, k known) verdict {
 		switch {
 		case k.change == "narrowed" && f.Safety:
 			v.excused++
+		case k.change == "narrowed" && a.toldWith(f):
+			v.excused++
 		case k.change == "narrowed":
 			v.opposite = append(v.opposite, tell(f, "flagged over the range, clear at the point"))
 		case k.change == "line removed":
