@@ -164,7 +164,9 @@ func (rd *reader) weigh(p *Part) {
 			return // reported already: an amount that could not be read, here or in a part it takes
 		}
 		in.Grams = rd.grams(in, in.Amount)
-		if in.Reserve != nil {
+		if in.heldAll {
+			in.Held = in.Grams
+		} else if in.Reserve != nil {
 			in.Held = rd.grams(in, Amount{Given: *in.Reserve})
 		}
 		if share := in.flourShare(); share != (Interval{}) {
@@ -221,6 +223,9 @@ func (f *Formula) sum() {
 		for _, in := range p.Ingredients {
 			if in.Amount.All && in.Of != nil {
 				in.Grams = Mass{FixedG: in.Of.MassG}
+			}
+			if in.heldAll {
+				in.Held = in.Grams
 			}
 			if share := in.flourShare(); share != (Interval{}) {
 				flour = flour.Add(in.Grams.Times(share))
@@ -292,7 +297,7 @@ func (rd *reader) grams(in *Ingredient, a Amount) Mass {
 
 // checkReserve refuses a reserve larger than the amount itself.
 func (rd *reader) checkReserve(in *Ingredient) {
-	if in.Reserve == nil {
+	if in.Reserve == nil || in.heldAll {
 		return
 	}
 	held, amount, unit := in.Held.Grams(in.Part.FlourG), in.Grams.Grams(in.Part.FlourG), "g"

@@ -68,6 +68,9 @@ func init() {
 		return points(anyTarget, quantity.Temperature, func(s *Step, g Given) { s.Core = g })
 	}
 	optBy.spans = func(s *Step) []func(*Step) {
+		if s.Way != nil { // the step's own word says it
+			return []func(*Step){func(*Step) {}}
+		}
 		var out []func(*Step)
 		for _, w := range Ways {
 			if w.suits(s.Verb) {

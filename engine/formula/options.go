@@ -12,6 +12,7 @@ import (
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
 	"forebake/engine/source"
+	"forebake/engine/spelling"
 )
 
 // Option is a setting that may stand beside the verb of a step. Each is one row of StepOptions;
@@ -432,7 +433,9 @@ var IngredientOptions = []*IngredientOption{
 	{"reserve", "how much of it is held back for later",
 		false, false, nil,
 		func(rd *reader, in *Ingredient, e hclsyntax.Expression, what string) {
-			if g, ok := rd.Quantity(e, quantity.Amounts, what); ok {
+			if text, at, ok := rd.literal(e); ok && sameName(text, "all") {
+				in.Reserve, in.heldAll = wholeReserve(text, at), true
+			} else if g, ok := rd.Quantity(e, quantity.Amounts, what); ok {
 				in.Reserve = &g
 			}
 		}, nil,
@@ -592,8 +595,15 @@ func (rd *reader) readBy(s *Step, e hclsyntax.Expression, what string) {
 	if !ok {
 		return
 	}
-	if s.Way, ok = findWay(s.Verb, text); !ok {
+	way, ok := findWay(s.Verb, text)
+	switch {
+	case !ok:
 		rd.Fault(at, "%s", unknownWay(s.Verb, text))
+	case s.Way != nil && s.Way != way:
+		rd.Fault(at, "%s says how it is done, by %s; take by out, or write %s in place of %s",
+			s.word, s.Way, s.Verb.Name, s.word)
+	default:
+		s.Way = way
 	}
 }
 
@@ -617,19 +627,32 @@ func (rd *reader) readWith(s *Step, e hclsyntax.Expression, what string) {
 	}
 }
 
+// wholeReserve is a reserve of all that there is.
+func wholeReserve(text string, at source.Place) *Given {
+	q := quantity.Quantity{Kind: quantity.Percent, Interval: figure.Point(100), Text: text}
+	return &Given{Quantity: q, Place: at, Set: true}
+}
+
+// checkTin reports whether a tin is one of the house, or one of an open size. A name that is near
+// one of the house is refused: it is likely misspelt.
 func (rd *reader) checkTin(name string, at source.Place) bool {
-	if rd.opts.Tins == nil {
-		rd.Fault(at, "no tin %q: this house names no tins; "+
-			"add tin %q { inside = \"300 x 100 x 100 mm\" } to house.hcl", name, name)
-		return false
-	}
 	for _, tin := range rd.opts.Tins {
 		if sameName(tin, name) {
 			return true
 		}
 	}
-	rd.Unknown(at, "tin", name, "the house", rd.opts.Tins)
-	return false
+	if strings.TrimSpace(name) == "" || len(spelling.Nearest(name, rd.opts.Tins, 1)) > 0 {
+		rd.Unknown(at, "tin", name, "the house", rd.opts.Tins)
+		return false
+	}
+	f := rd.formula
+	if !slices.ContainsFunc(f.openTins, func(t OpenTin) bool { return sameName(t.Name, name) }) {
+		f.openTins = append(f.openTins, OpenTin{name, at})
+		rd.assumed(at, fmt.Sprintf("the house has no tin %q: its size is taken as \"?\"; measure it "+
+			"inside, length x width x height, and put tin %q { inside = \"?\" } in house.hcl with "+
+			"your figures", name, name))
+	}
+	return true
 }
 
 // shape is a shape in which a part stands, with an example of its size where it needs one.

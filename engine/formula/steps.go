@@ -2,6 +2,7 @@ package formula
 
 import (
 	"math"
+	"slices"
 	"strings"
 
 	"github.com/hashicorp/hcl/v2/hclsyntax"
@@ -45,6 +46,7 @@ type Step struct {
 	With     []*Ingredient // what goes in here: the yeast that is soaked, the butter held back
 	optionValues
 
+	word    string    // for the verb, as written
 	Open    []*Option // the options that are "?", to be decided
 	OpenOwn bool      // so is the verb's own value
 }
@@ -156,8 +158,11 @@ func (rd *reader) readStep(s *Step, e hclsyntax.Expression) bool {
 	var room [8]stepWord
 	words := room[:0]
 	for _, pair := range pairs {
-		word := stepWords[pair.Key]
-		words = append(words, word)
+		words = append(words, stepNamed(pair.Key))
+	}
+	settleOption(words)
+	for i, pair := range pairs {
+		word := words[i]
 		switch {
 		case word.verb == nil:
 		case s.Verb != nil:
@@ -168,7 +173,14 @@ func (rd *reader) readStep(s *Step, e hclsyntax.Expression) bool {
 				s.Verb.Name,
 			)
 		default:
-			s.Verb, s.Place = word.verb, pair.Place
+			s.Verb, s.Place, s.Way, s.word = word.verb, pair.Place, word.way, pair.Key
+			if word.afterwards != nil && s.isHeatedBefore() {
+				s.Verb = word.afterwards
+			}
+			if word.option != nil && !rd.isNumber(pair.Value) {
+				rd.noVerb(pairs, e)
+				return false
+			}
 			rd.readOwn(s, pair.Value)
 		}
 	}
@@ -188,37 +200,142 @@ func (rd *reader) readStep(s *Step, e hclsyntax.Expression) bool {
 			rd.Fault(pair.Place, "%s takes no %q; it takes %s",
 				s.Verb.Name, pair.Key, strings.Join(s.Verb.Options(), ", "))
 		default:
-			rd.Unknown(pair.Place, "key", pair.Key, "a "+s.Verb.Name+" step", s.Verb.Options())
+			rd.unknownOption(s, pair)
 		}
 	}
 	return true
 }
 
-// stepWord is a key of a step: a verb, or an option.
+// stepWord is a key of a step: a verb, or an option. A word for a verb may say the way too.
 type stepWord struct {
-	verb   *Verb
-	option *Option
+	verb       *Verb
+	way        *Way
+	afterwards *Verb // what it means once the part is baked or cooked; nil for the same
+	option     *Option
 }
 
-// stepWords are all the keys of steps.
+// stepWords are all the keys of steps. The word of two verbs' rows means the second after heat.
 var stepWords = func() map[string]stepWord {
 	m := make(map[string]stepWord, len(Verbs)+len(StepOptions))
 	for _, v := range Verbs {
 		for _, word := range append([]string{v.Name}, v.also...) {
+			if first := m[word]; first.verb != nil {
+				first.afterwards = v
+				m[word] = first
+				continue
+			}
 			m[word] = stepWord{verb: v}
+		}
+		for _, w := range Ways {
+			for _, word := range w.steps {
+				if w.suits(v) && m[word].verb == nil {
+					m[word] = stepWord{verb: v, way: w}
+				}
+			}
 		}
 	}
 	for _, o := range StepOptions {
-		m[o.Name] = stepWord{option: o}
+		word := m[o.Name]
+		word.option = o
+		m[o.Name] = word
 	}
 	return m
 }()
 
+// foldKey is a key in small letters, with blanks for underscores.
+func foldKey(key string) string { return strings.ReplaceAll(strings.ToLower(key), "_", " ") }
+
+// stepNamed finds a key of a step: "bake", "Bake", "deep_fry", "baking".
+func stepNamed(key string) stepWord {
+	if word, ok := stepWords[key]; ok {
+		return word
+	}
+	key = foldKey(key)
+	if word, ok := stepWords[key]; ok {
+		return word
+	}
+	stem, doing := strings.CutSuffix(key, "ing")
+	if !doing || len(stem) < 2 {
+		return stepWord{}
+	}
+	forms := []string{stem, stem + "e"}
+	if n := len(stem); stem[n-1] == stem[n-2] {
+		forms = append(forms, stem[:n-1])
+	}
+	for _, form := range forms {
+		if word, ok := stepWords[form]; ok && word.verb != nil {
+			return word
+		}
+	}
+	return stepWord{}
+}
+
+// settleOption settles what a word that is a verb and an option stands for: the verb where the step
+// has no other.
+func settleOption(words []stepWord) {
+	other := false
+	for _, w := range words {
+		other = other || w.verb != nil && w.option == nil
+	}
+	for i := range words {
+		if words[i].option != nil && other {
+			words[i].verb = nil
+		}
+	}
+}
+
+// isHeatedBefore reports whether an earlier step bakes or cooks the whole part.
+func (s *Step) isHeatedBefore() bool {
+	for _, other := range s.Part.Steps {
+		if other.HeatsAll() {
+			return true
+		}
+	}
+	return false
+}
+
+// isNumber reports whether a value is a whole number, in quotes or not.
+func (rd *reader) isNumber(e hclsyntax.Expression) bool {
+	if _, _, whole := rd.wholeNumber(e); whole {
+		return true
+	}
+	text, _, ok := rd.literal(e)
+	return ok && text != "" && strings.Trim(text, "0123456789 ") == ""
+}
+
+// otherOptions are words that bakers write for an option, by the verbs that take it so.
+var otherOptions = []struct {
+	words  []string
+	option *Option
+}{
+	{[]string{"temp", "temperature", "oven", "in", "place", "where"}, optAt},
+	{[]string{"until", "speed", "comment", "how", "over", "sign"}, optNote},
+	{[]string{"method", "using", "mixer"}, optBy},
+	{[]string{"weight", "mass"}, optAmount},
+	{[]string{"number", "n"}, optPieces},
+	{[]string{"thickness", "form"}, optAs},
+	{[]string{"minutes", "duration", "for"}, optTime},
+	{[]string{"internal", "inside"}, optCore},
+}
+
+// unknownOption reports a key that is no option, with the one that the word means.
+func (rd *reader) unknownOption(s *Step, pair reading.Pair) {
+	text, _, quoted := rd.literal(pair.Value)
+	for _, other := range otherOptions {
+		if quoted && slices.Contains(other.words, foldKey(pair.Key)) && s.Verb.Takes(other.option) {
+			rd.Fault(pair.Place, "no key %q in a %s step; write %s = %q", pair.Key, s.Verb.Name,
+				other.option.Name, text)
+			return
+		}
+	}
+	rd.Unknown(pair.Place, "key", pair.Key, "a "+s.Verb.Name+" step", s.Verb.Options())
+}
+
 // noVerb reports a step without a verb.
 func (rd *reader) noVerb(pairs []reading.Pair, e hclsyntax.Expression) {
 	for _, pair := range pairs {
-		if stepWords[pair.Key].option == nil {
-			if line := otherWords[pair.Key]; line != "" {
+		if stepNamed(pair.Key).option == nil {
+			if line := otherWords[foldKey(pair.Key)]; line != "" {
 				text, _, _ := source.StringLiteral(pair.Value)
 				line = said.WithTime(line, text)
 				rd.Fault(pair.Place, "no step %q; write %s", pair.Key, line)
@@ -229,7 +346,7 @@ func (rd *reader) noVerb(pairs []reading.Pair, e hclsyntax.Expression) {
 		}
 	}
 	for _, pair := range pairs {
-		if stepWords[pair.Key].option == optSlice {
+		if word := stepNamed(pair.Key); word.option != nil && word.verb != nil {
 			rd.Fault(pair.Place, "slice stands beside a roll, with its length: { roll = \"coil\", "+
 				"slice = \"40 mm\" }; for a number of pieces write { divide = 12 }")
 			return

@@ -18,6 +18,8 @@ type Way struct {
 	suits func(*Verb) bool // the verbs that it can be said of
 	Also  []string         // other words that bakers write for it
 	wayTraits
+
+	steps []string // words for a step that is done this way: { fry = "2 min" }
 }
 
 // wayTraits are what the program asks of a way. The zero of each is the unfavourable one for food
@@ -54,7 +56,13 @@ const noOven = heat.AnyOven
 // way makes a row. It takes every trait, so that a row without one does not compile.
 func way(name, means string, suits func(*Verb) bool, fat fat, air air, oven heat.OvenKind,
 	mixer bakersmath.Mixer, also ...string) *Way {
-	return &Way{name, means, suits, also, wayTraits{fat, air, oven, mixer}}
+	return &Way{name, means, suits, also, wayTraits{fat, air, oven, mixer}, nil}
+}
+
+// step adds words that name a step and the way it is done at once.
+func (w *Way) step(words ...string) *Way {
+	w.steps = words
+	return w
 }
 
 // warms reports whether the verb heats outside an oven.
@@ -129,11 +137,13 @@ var Ways = []*Way{
 		"deep fat frying", "deep fat fried", "deep fat fryer", "hot fat", "hot oil", "hot lard",
 		"oil", "fat", "lard", "frying in oil", "frying in fat", "fried in oil", "fried in fat",
 		"shallow frying", "shallow fry", "shallow fried", "pan frying", "pan fry", "pan fried",
-		"frying pan", "hot frying fat", "hot frying oil", "frying oil", "frying fat"),
+		"frying pan", "hot frying fat", "hot frying oil", "frying oil", "frying fat").
+		step("fry", "deep-fry", "deep fry", "shallow-fry", "shallow fry", "pan-fry", "pan fry"),
 	way("pan", "in a pan or a pot, on the flame", warms,
 		noFat, ownAir, noOven, noMixer,
 		"pot", "saucepan", "kettle", "jacketed kettle", "hob", "stove", "stovetop", "flame",
-		"low flame", "low heat", "gas", "induction"),
+		"low flame", "low heat", "gas", "induction").
+		step("scald", "brown", "saute", "sauté", "sweat"),
 	way("stirring", "in a pan, stirred all the time", warms,
 		noFat, ownAir, noOven, noMixer, "stirred", "stir", "constant stirring"),
 	way("double boiler", "in a bowl over hot water", warms,
@@ -141,14 +151,16 @@ var Ways = []*Way{
 		"bain-marie", "water bath", "hot water bath", "hot water", "simmering water"),
 	way("microwave", "in a microwave oven", warms,
 		noFat, ownAir, noOven, noMixer, "microwave oven", "microwaved"),
-	way("boiling", "in boiling or simmering water", (*Verb).Cooks,
+	way("boiling", "boiling or simmering, by itself or in water", (*Verb).Cooks,
 		noFat, ownAir, noOven, noMixer,
-		"boil", "boiled", "boiling water", "simmering", "simmered", "poaching", "poached"),
+		"boil", "boiled", "boiling water", "simmering", "simmered", "poaching", "poached").
+		step("boil", "simmer", "poach"),
 	way("steaming", "in steam", (*Verb).Cooks,
 		noFat, ownAir, noOven, noMixer, "steam", "steamed", "steamer"),
 	way("roasting", "dry, in an oven or an open pan: nuts, fruit", (*Verb).Cooks,
 		noFat, ownAir, heat.StaticOven, noMixer,
-		"roast", "roasted", "toasting", "toasted", "oven", "dry pan"),
+		"roast", "roasted", "toasting", "toasted", "oven", "dry pan").
+		step("toast", "roast"),
 	way("griddle", "on a griddle or a hot plate", (*Verb).Cooks,
 		noFat, ownAir, noOven, noMixer, "griddled", "hot plate", "hotplate", "flat top"),
 
