@@ -11,6 +11,7 @@ import (
 	"forebake/engine/figure"
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
+	"forebake/engine/said"
 	"forebake/engine/source"
 	"forebake/engine/spelling"
 )
@@ -130,6 +131,12 @@ var (
 		forTime, func(s *Step) *Given { return &s.Time })
 	optCovered = option("covered", "whether it is covered: true or false",
 		func(rd *reader, s *Step, e hclsyntax.Expression, what string) {
+			if text, _, quoted := rd.literal(e); quoted {
+				if yes, ok := said.Covered(text); ok {
+					s.Covered = &yes
+					return
+				}
+			}
 			if yes, ok := rd.Bool(e, what); ok {
 				s.Covered = &yes
 			}

@@ -387,10 +387,21 @@ func (rd *reader) readHowMuch(in *Ingredient, e hclsyntax.Expression, what strin
 	return Amount{Given: g}
 }
 
-// counted reports whether an ingredient is counted where no unit is written: an egg of known mass.
+// countedFromG is the mass of a piece from which fruit and spice are counted, g: of less, a bare
+// number may be grams.
+const countedFromG = 2.5
+
+// counted reports whether an ingredient is counted where no unit is written: an egg, a fruit, a pod
+// of known mass.
 func (rd *reader) counted(name string) bool {
 	it, ok := rd.opts.Larder.Find(name)
-	return ok && it.Class == larder.ClassEgg && it.Piece > 0
+	switch {
+	case !ok:
+		return false
+	case it.Class == larder.ClassFruit || it.Class == larder.ClassSpice:
+		return it.Piece >= countedFromG
+	}
+	return it.Class == larder.ClassEgg && it.Piece > 0
 }
 
 // within checks that a quantity lies in a sane range, in its base unit.
@@ -443,6 +454,9 @@ func (rd *reader) readMakes(e hclsyntax.Expression) Makes {
 		}
 	}
 	unit, each, hasEach := strings.Cut(rest, " of ")
+	if err == "" && strings.TrimSpace(rest) == "" {
+		unit = "pieces" // "10" counts
+	}
 	if _, isMass := quantity.Read(text, forMass); isMass == nil {
 		m.Total, _ = rd.QuantityText(text, at, forMass, "makes")
 		return m

@@ -46,6 +46,18 @@ func (rd *reader) saidAt(s *Step, text string, at source.Place, what string) boo
 		}
 		return true
 	}
+	if number, ok := said.Degrees(text); ok {
+		rd.Fault(at, "%s: %q does not say of which scale; write \"%s C\", or \"%s F\"", what, text,
+			number, number)
+		return true
+	}
+	if degrees, ok := said.Fanned(text); ok && s.Verb.Bakes() {
+		if fan, known := findWay(s.Verb, "fan"); known && (s.Way == nil || s.Way == fan) {
+			s.At, _ = rd.QuantityText(degrees, at, forTemperature, what)
+			s.At.Text, s.Way = text, fan
+			return true
+		}
+	}
 	from, to, ok := said.Falling(text, s.Verb.Bakes())
 	if ok {
 		rd.Fault(at, "%s: an oven that falls is a step for each figure, one after the other: write "+

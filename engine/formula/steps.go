@@ -323,6 +323,9 @@ func (rd *reader) unknownOption(s *Step, pair reading.Pair) {
 	text, _, quoted := rd.literal(pair.Value)
 	for _, other := range otherOptions {
 		if quoted && slices.Contains(other.words, foldKey(pair.Key)) && s.Verb.Takes(other.option) {
+			if other.option == optNote {
+				text = pair.Key + " " + text
+			}
 			rd.Fault(pair.Place, "no key %q in a %s step; write %s = %q", pair.Key, s.Verb.Name,
 				other.option.Name, text)
 			return
@@ -346,6 +349,11 @@ func (rd *reader) noVerb(pairs []reading.Pair, e hclsyntax.Expression) {
 		}
 	}
 	for _, pair := range pairs {
+		if text, _, quoted := rd.literal(pair.Value); quoted && stepNamed(pair.Key).option == optTin {
+			rd.Fault(pair.Place, "tin stands beside a pan, a proof or a bake; write { pan = %q, tin = %q }",
+				text, text)
+			return
+		}
 		if word := stepNamed(pair.Key); word.option != nil && word.verb != nil {
 			rd.Fault(pair.Place, "slice stands beside a roll, with its length: { roll = \"coil\", "+
 				"slice = \"40 mm\" }; for a number of pieces write { divide = 12 }")
@@ -442,6 +450,10 @@ func (rd *reader) readCountText(e hclsyntax.Expression, kinds quantity.Kinds, wh
 	text, inside, ok := rd.Text(e, what)
 	if !ok {
 		return Given{}, at, true
+	}
+	if number, ok := said.Times(text); ok {
+		n, _ := wholeCount(number)
+		return bareCount(n, inside), inside, false
 	}
 	if n, bad := wholeCount(text); bad == "" && strings.Trim(text, "0123456789 ") == "" {
 		return bareCount(n, inside), inside, false // "12" is 12
