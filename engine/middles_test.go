@@ -21,6 +21,11 @@ const (
 	settled = "settled: each end is reckoned on a sheet of its own"
 	begins  = "where a search or a trial begins; what it finds is proven by a check"
 	printed = "printed"
+	// An order, a place in a list or a name has one answer; the file tells beside it that it may turn.
+	oneOrder = "one order has to be chosen, and where the ends turn it the answer says so"
+	drawn    = "a curve is drawn through the middle run, with a band for the ends"
+	scaled   = "a range within 1 % of its middle: any wider one is refused"
+	offered  = "which name an error offers; no answer comes of it"
 )
 
 // middles says how often a file takes a middle, and why.
@@ -28,9 +33,12 @@ var middles = map[string]struct {
 	times int
 	why   string
 }{
+	"engine/cost/cost.go":            {3, oneOrder + "; " + printed},
+	"engine/cost/label.go":           {2, oneOrder},
 	"engine/expr/derive.go":          {1, middleRun},
 	"engine/facts/sheet.go":          {1, begins},
 	"engine/facts/stepfacts.go":      {1, settled},
+	"engine/formula/families.go":     {3, offered},
 	"engine/formula/starter.go":      {1, middleRun},
 	"engine/history/bake.go":         {7, settled},
 	"engine/history/bath.go":         {1, middleRun},
@@ -38,17 +46,19 @@ var middles = map[string]struct {
 	"engine/history/shape.go":        {7, settled},
 	"engine/history/steps.go":        {1, settled},
 	"engine/history/told.go":         {2, settled},
-	"engine/history/wait.go":         {8, middleRun},
+	"engine/history/wait.go":         {7, middleRun},
 	"engine/makeup/activity.go":      {1, middleRun},
-	"engine/makeup/thermal.go":       {2, middleRun},
+	"engine/makeup/thermal.go":       {6, middleRun + "; " + settled},
 	"engine/mend/levers/addition.go": {2, begins},
 	"engine/mend/levers/amount.go":   {1, begins},
 	"engine/mend/levers/classes.go":  {5, begins},
 	"engine/mend/levers/restated.go": {6, begins},
-	"engine/process/ferment.go":      {3, middleRun},
-	"engine/process/mixing.go":       {11, middleRun},
+	"engine/mixing/answer.go":        {6, middleRun},
+	"engine/mixing/mixing.go":        {1, middleRun},
+	"engine/process/ferment.go":      {2, middleRun},
+	"engine/process/mixing.go":       {10, middleRun},
 	"engine/process/oven.go":         {1, settled},
-	"engine/process/part.go":         {4, middleRun},
+	"engine/process/part.go":         {6, middleRun},
 	"engine/process/shaping.go":      {14, middleRun},
 	"engine/process/stage.go":        {2, middleRun},
 	"engine/process/timeline.go":     {3, printed},
@@ -58,7 +68,8 @@ var middles = map[string]struct {
 	"engine/safety/exposure.go":      {1, settled},
 	"engine/safety/keeping.go":       {1, settled},
 	"engine/safety/kill.go":          {3, middleRun},
-	"engine/science/ferment/pace.go": {1, middleRun},
+	"engine/scale/want.go":           {6, scaled},
+	"engine/sheet/curve.go":          {5, drawn},
 }
 
 // No code takes the middle of a range but for a reason that stands above.

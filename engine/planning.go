@@ -9,6 +9,7 @@ import (
 
 	"forebake/engine/finding"
 	"forebake/engine/formula"
+	"forebake/engine/formula/edit"
 	"forebake/engine/plan"
 	"forebake/engine/quantity"
 	"forebake/engine/run"
@@ -423,7 +424,7 @@ func chillLine(c plan.Chill) string {
 
 // withChill writes the chill into the text and checks it: what is found that was not before.
 func (p *planning) withChill(group int, c plan.Chill) ([]*finding.Finding, bool) {
-	return p.checked(group, func(ch *formula.Changer) (source.Edit, error) {
+	return p.checked(group, func(ch *edit.Changer) (source.Edit, error) {
 		if c.Longer {
 			return ch.Time(c.Step, quantity.Duration(float64(c.Seconds)/60))
 		}
@@ -433,10 +434,10 @@ func (p *planning) withChill(group int, c plan.Chill) ([]*finding.Finding, bool)
 
 // checked makes an edit in the text of a formula and checks it. It gives the findings that were
 // not there before; ok is false where the text cannot be changed or read.
-func (p *planning) checked(group int, change func(*formula.Changer) (source.Edit, error)) (
+func (p *planning) checked(group int, change func(*edit.Changer) (source.Edit, error)) (
 	gained []*finding.Finding, ok bool) {
 	file, f := p.files[group], p.formulas[group]
-	c, err := formula.NewChanger(file.Text)
+	c, err := edit.New(file.Text)
 	if err != nil {
 		return nil, false
 	}
@@ -505,7 +506,7 @@ func (p *planning) early(group int) (out []string) {
 			last.Time.Set && last.Time.Hi >= 8*60 {
 			continue
 		}
-		gained, ok := p.checked(group, func(c *formula.Changer) (source.Edit, error) {
+		gained, ok := p.checked(group, func(c *edit.Changer) (source.Edit, error) {
 			return c.AddStep(last, fmt.Sprintf("{ %s = %q, at = \"fridge\", covered = true }",
 				formula.Chill.Name, keptOvernight))
 		})

@@ -844,7 +844,7 @@ rule "bake-missing" {
   level  = "risk"
   doubt  = "flag"
   when   = "dough.has_process && !dough.is_baked && dough.flour_eaten_raw"
-  say    = "Steps are written for this dough, and none bakes or fries it: its flour stays raw, and so does its egg. Write the bake: its time, its oven, its core temperature."
+  say    = "Steps are written for this dough, and none bakes or fries it: its flour and its egg stay raw. Write the bake: its time, its oven, its core temperature."
   why    = "An unbaked dough is raw flour, and often raw egg. A formula that ends at the proof cannot be checked for the oven."
   source = "US CDC and FDA, raw flour and dough (read)"
 }
@@ -1074,7 +1074,7 @@ rule "fried-meat-raw" {
   doubt  = "flag"
   limits = { meat_c = 74 }
   when   = "part.kind == 'dough' && cook.method == 'frying' && cook.holds_uncooked_meat && !(cook.is_measured && cook.core_end_c >= limit.meat_c)"
-  say    = "Raw meat or fish goes into the fat inside this dough, and no probe has read its middle; it needs {limit.meat_c}. Cook the filling first, or probe it and write measured = \"75 C core\"."
+  say    = "Raw meat or fish is fried inside this dough, and no probe read its middle; it needs {limit.meat_c}. Cook it first, or probe it: measured = \"75 C core\"."
   why    = "The crust is brown in two minutes, and the filling in the middle is the last to get hot."
   source = "FDA Food Code 2022, 3-401.11(A) (read)"
 }
@@ -1104,7 +1104,7 @@ rule "fried-filling-raw" {
   doubt  = "flag"
   limits = { filling_c = 74 }
   when   = "part.kind == 'dough' && cook.method == 'frying' && cook.wants_kill && !cook.holds_uncooked_meat && !(cook.is_measured && cook.core_end_c >= limit.filling_c)"
-  say    = "The filling goes into the fat raw, or was never cooked, and no probe has read its middle; {limit.filling_c} is wanted. Cook it first, fill after the fat, or probe it."
+  say    = "The filling is fried raw, or was never cooked, and no probe has read its middle; it needs {limit.filling_c}. Cook it first, fill after frying, or probe it."
   why    = "The crust is brown in two minutes, and the filling in the middle is the last to get hot."
   source = "FDA Food Code 2022, 3-401.11(A) (read): 74 C for a filling with egg or cheese is the careful figure (judgement)"
 }

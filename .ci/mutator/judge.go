@@ -81,6 +81,21 @@ next:
 	return outside.Finding{}, false
 }
 
+// toldWith reports whether another finding of the rule names the subject of this one.
+func (after answers) toldWith(f outside.Finding) bool {
+	for k, list := range after {
+		if k.formula != f.Formula || k.rule != f.Rule {
+			continue
+		}
+		for _, g := range list {
+			if strings.Contains(g.Text, "The same of ") && strings.Contains(g.Text, f.Subject+" (line ") {
+				return true
+			}
+		}
+	}
+	return false
+}
+
 func tell(f outside.Finding, became string) string {
 	safety := ""
 	if f.Safety {
@@ -111,6 +126,8 @@ type known struct {
 //   - An ingredient's line taken out makes another food. Its row counts what is flagged no more, and
 //     looks for crashes; no answer there can be a violation.
 //   - A finding that stands at the removed setting itself: its subject is gone.
+//   - A rule that is told once names its other subjects in the text of the first: a finding that is
+//     named there is still told.
 //   - A finding of food safety over a range, at a point inside: such rules take the careful end of
 //     what is not known, so knowing more may clear them. The reverse is a violation: a range never
 //     says less than a point inside.
@@ -159,9 +176,13 @@ func compare(before, after *outside.Answer, k known) verdict {
 		switch {
 		case k.change == "narrowed" && f.Safety:
 			v.excused++
+		case k.change == "narrowed" && a.toldWith(f):
+			v.excused++
 		case k.change == "narrowed":
 			v.opposite = append(v.opposite, tell(f, "flagged over the range, clear at the point"))
 		case k.change == "line removed":
+			v.excused++
+		case a.toldWith(f):
 			v.excused++
 		case !k.remaining[f.Subject] && !k.house:
 			v.gone = append(v.gone, tell(f, "the subject is gone"))

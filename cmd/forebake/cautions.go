@@ -10,7 +10,9 @@ import (
 func cautionsCommand() *cobra.Command {
 	var name string
 	cmd := &cobra.Command{
-		Use:   "cautions [path ...]",
+		Use: "cautions [path ...]",
+		Example: `  forebake cautions formulas/custard-buns.hcl
+  forebake cautions formulas`,
 		Short: "What can hurt someone in a formula, whole and with sources",
 		Long: `Prints every caution of formula files, or of all formulas of a folder (this one when
 none is named), with its whole text, the formulas that it is for and its source. check prints

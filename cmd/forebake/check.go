@@ -31,7 +31,9 @@ type checkFlags struct {
 func checkCommand() *cobra.Command {
 	var f checkFlags
 	cmd := &cobra.Command{
-		Use:   "check [path ...]",
+		Use: "check [path ...]",
+		Example: `  forebake check formulas/cinnamon-buns.hcl
+  forebake check --as text --as sarif:out.sarif --fail-at risk formulas`,
 		Short: "Cautions, findings, and what cannot be answered yet and why",
 		Long: `Checks formula files, or all formulas of a folder (this one when none is named).
 A single - reads a formula from standard input. Waivers are held against
@@ -252,8 +254,9 @@ const (
 
 var colours = []string{autoColour, alwaysColour, neverColour}
 
-// wantsColour decides on colour: on a terminal only, and not where NO_COLOR is set, unless the user
-// says otherwise.
+// wantsColour decides on colour: on a terminal, unless the user says otherwise by --color. Of the
+// variables that programs share NO_COLOR goes first, then FORCE_COLOR and CLICOLOR_FORCE, then
+// CLICOLOR=0.
 func wantsColour(word string, out io.Writer) (bool, error) {
 	switch word {
 	case alwaysColour:
@@ -261,7 +264,14 @@ func wantsColour(word string, out io.Writer) (bool, error) {
 	case neverColour:
 		return false, nil
 	case autoColour:
-		return isTerminal(out) && os.Getenv("NO_COLOR") == "", nil
+		set := func(name string) bool { v := os.Getenv(name); return v != "" && v != "0" }
+		switch {
+		case os.Getenv("NO_COLOR") != "":
+			return false, nil
+		case set("FORCE_COLOR") || set("CLICOLOR_FORCE"):
+			return true, nil
+		}
+		return isTerminal(out) && os.Getenv("CLICOLOR") != "0", nil
 	}
 	return false, oneOf("--color is", word, colours)
 }

@@ -22,7 +22,9 @@ func compareCommand() *cobra.Command {
 	var colour string
 	var batches []int
 	cmd := &cobra.Command{
-		Use:   "compare A B | compare FILE [--batches 1,2]",
+		Use: "compare A B | compare FILE [--batches 1,2]",
+		Example: `  forebake compare formulas/first-draft.hcl formulas/second-draft.hcl
+  forebake compare HEAD~1:formulas/cinnamon-buns.hcl formulas/cinnamon-buns.hcl`,
 		Short: "Two formulas side by side in percentages, with the findings gained and lost",
 		Long: `Sets the formulas of two files side by side, part by part: ingredients in baker's
 percentages (of a filling, in percent of its weight), the figures that tell them apart, the

@@ -15,7 +15,9 @@ var shells = []string{"bash", "zsh", "fish", "powershell"}
 
 func completionCommand() *cobra.Command {
 	cmd := &cobra.Command{
-		Use:   "completion SHELL",
+		Use: "completion SHELL",
+		Example: `  source <(forebake completion bash)
+  forebake completion fish > ~/.config/fish/completions/forebake.fish`,
 		Short: "Prints what a shell needs to complete verbs, rules, packs, figures and flags",
 		Long: `Prints a script for the shell: bash, zsh, fish or powershell. With it the Tab key completes
 verbs, files, rule names (why), pack names (trial), figures (facts), formats and levels.

@@ -15,7 +15,9 @@ func factsCommand() *cobra.Command {
 	var as, name string
 	var all, history, list bool
 	cmd := &cobra.Command{
-		Use:   "facts FILE [name ...]",
+		Use: "facts FILE [name ...]",
+		Example: `  forebake facts formulas/cinnamon-buns.hcl hydration_pct water_activity
+  forebake facts formulas/overnight-brioche.hcl --history`,
 		Short: "The computed figures of each part, with unit, error and source",
 		Long: `Prints the main figures of every formula of a file and of its parts, a screen each. Names
 choose others, with their error and source: forebake facts knots.hcl hydration_pct
@@ -44,7 +46,7 @@ rule files of this folder's house declare.`,
 			if list {
 				return printCatalogue(cmd, as)
 			}
-			if err := oneOf("--as: facts are printed as", as, factForms); err != nil {
+			if err := oneOf("--as: facts are printed as", as, figureForms); err != nil {
 				return err
 			}
 			if history && (as != asText || all || len(args) > 1) {
@@ -69,6 +71,8 @@ rule files of this folder's house declare.`,
 				return complain(cmd, res.Problems)
 			case as == asJSON:
 				return page.FactsJSON(out, &res.Run, rows)
+			case as == asCSV:
+				return page.FactsCSV(out, rows)
 			}
 			if !all && len(args) == 1 {
 				return page.FactsBrief(out, &res.Run, rows, report.Options{Width: width(out)})
@@ -77,7 +81,8 @@ rule files of this folder's house declare.`,
 				report.Options{Width: width(out)})
 		},
 	}
-	wordFlag(cmd, &as, "as", asText, "output `format`, markdown with --list alone", catalogueForms)
+	wordFlag(cmd, &as, "as", asText, "output `format`, markdown with --list alone, csv without it",
+		factsForms)
 	cmd.Flags().BoolVar(&list, "list", false,
 		"every figure, step, option, way, place, lever, unit and house key there is, instead")
 	cmd.Flags().BoolVar(&all, "all", false,

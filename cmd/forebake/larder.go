@@ -12,7 +12,9 @@ import (
 func larderCommand() *cobra.Command {
 	var as string
 	cmd := &cobra.Command{
-		Use:   "larder [WORD]",
+		Use: "larder [WORD]",
+		Example: `  forebake larder butter
+  forebake larder flour --as json`,
 		Short: "What is known of an ingredient: make-up per 100 g, traits, allergens, source",
 		Long: `Prints what the larder knows of an ingredient, with the ingredients of this folder's house.
 A class lists its ingredients: forebake larder flour. Without a word it lists the classes.`,

@@ -86,6 +86,7 @@ func run(args []string, in io.Reader, out, errs io.Writer) int {
 		// An error of writing shows in the exit of the next write; help has no other.
 		_, _ = io.WriteString(out, layout.Fold(text.String(), widthOf(out).Columns()))
 	})
+	root.SetHelpCommand(helpCommand())
 	root.SetArgs(args)
 	root.SetIn(in)
 	root.SetOut(out)
@@ -109,6 +110,7 @@ func run(args []string, in io.Reader, out, errs io.Writer) int {
 		scaleCommand(),
 		mixCommand(),
 		editorCommand(),
+		manCommand(),
 		completionCommand(),
 		planCommand(),
 		sheetCommand(),
@@ -124,16 +126,6 @@ func run(args []string, in io.Reader, out, errs io.Writer) int {
 	}
 	fmt.Fprintf(errs, "forebake: %s\n", source.Safe(err.Error()))
 	return exitUnused
-}
-
-func unknownVerb(cmd *cobra.Command, word string) string {
-	var names []string
-	for _, c := range cmd.Commands() {
-		if c.IsAvailableCommand() {
-			names = append(names, c.Name())
-		}
-	}
-	return fmt.Sprintf("no command %q; the commands are %s", word, strings.Join(names, ", "))
 }
 
 // complain prints problems, one a line, each with its lines to paste. It gives the status for input

@@ -27,7 +27,9 @@ func mendCommand() *cobra.Command {
 	var name, colour, as string
 	var workers int
 	cmd := &cobra.Command{
-		Use:   "mend [path ...]",
+		Use: "mend [path ...]",
+		Example: `  forebake mend formulas/second-draft.hcl
+  forebake mend --as patch formulas/second-draft.hcl | git apply`,
 		Short: "The smallest changes that clear the findings, proven by a second check",
 		Long: `Shows, for each formula, the lines to change, what each change clears, and what is left
 and why. Each change says how far to trust it: exact (computed by the rule), searched
@@ -70,30 +72,7 @@ Exit status: 0 nothing at the failing level is left, 1 something is,
 			if isTerminal(cmd.ErrOrStderr()) && len(inputs) > fewFiles {
 				e.Progress = func(done, of int) { printProgress(cmd, done, of) }
 			}
-			res := e.Mend(inputs, taste)
-			if len(res.Problems) > 0 {
-				if write {
-					defer cmd.PrintErrln("forebake: nothing was written")
-				}
-				return complain(cmd, res.Problems)
-			}
-			if as == asPatch {
-				if _, err := cmd.OutOrStdout().Write(res.Patch()); err != nil {
-					return err
-				}
-				return status(res)
-			}
-			// The report comes first: where it cannot be printed, nothing is written.
-			if err := page.Mend(cmd.OutOrStdout(), &res.Run(write).Run, res.Mendings,
-				report.Options{Colour: useColour, Width: width(cmd.OutOrStdout())}); err != nil {
-				return err
-			}
-			if write {
-				if err := writeMended(cmd, res); err != nil {
-					return err
-				}
-			}
-			return status(res)
+			return giveMended(cmd, e.Mend(inputs, taste), as, useColour, write)
 		},
 	}
 	flags := cmd.Flags()
@@ -105,6 +84,34 @@ Exit status: 0 nothing at the failing level is left, 1 something is,
 	wordFlag(cmd, &colour, "color", autoColour, "colour", colours)
 	flags.IntVar(&workers, "workers", 0, "files mended at once (default: one a processor)")
 	return cmd
+}
+
+// giveMended prints the mends, and writes them where that was asked for. Where they cannot be
+// printed, nothing is written.
+func giveMended(cmd *cobra.Command, res *engine.MendResult, as string, useColour, write bool) error {
+	out := cmd.OutOrStdout()
+	if len(res.Problems) > 0 {
+		if write {
+			defer cmd.PrintErrln("forebake: nothing was written")
+		}
+		return complain(cmd, res.Problems)
+	}
+	if as == asPatch {
+		if _, err := out.Write(res.Patch()); err != nil {
+			return err
+		}
+		return status(res)
+	}
+	if err := page.Mend(out, &res.Run(write).Run, res.Mendings,
+		report.Options{Colour: useColour, Width: width(out)}); err != nil {
+		return err
+	}
+	if write {
+		if err := writeMended(cmd, res); err != nil {
+			return err
+		}
+	}
+	return status(res)
 }
 
 // printProgress prints how many files were searched, in one line that goes away.

@@ -19,7 +19,9 @@ import (
 func readCommand() *cobra.Command {
 	var to string
 	cmd := &cobra.Command{
-		Use:   "read RECIPE",
+		Use: "read RECIPE",
+		Example: `  forebake read recipe.txt
+  forebake read recipe.txt -o buns.hcl && forebake check buns.hcl`,
 		Short: "Makes a formula file of a plain-text recipe, with comments where it is not sure",
 		Long: `Reads a list of ingredients and a method in plain English, one a line, and prints a formula
 file. Where the text does not say, "?" stands in it, and a comment asks. A single - reads

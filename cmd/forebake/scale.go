@@ -68,31 +68,7 @@ Exit status: 0 nothing new at the failing level, 1 the size brings something,
 			if e.Today, err = today(); err != nil {
 				return err
 			}
-			res := e.Scale(in, formula, want)
-			if len(res.Problems) > 0 {
-				if write {
-					defer cmd.PrintErrln("forebake: nothing was written")
-				}
-				return complain(cmd, res.Problems)
-			}
-			// The report comes first: where it cannot be printed, nothing is written.
-			if err := page.Scale(to, &res.Run().Run, &res.Scaling,
-				report.Options{Colour: useColour, Width: width(to)}); err != nil {
-				return err
-			}
-			if write {
-				signal.Ignore(os.Interrupt, syscall.SIGTERM)
-				if err := res.Write(); err != nil {
-					return err
-				}
-				_ = page.Rewritten(to, in.Name) // the file is written all the same
-			} else if _, err := cmd.OutOrStdout().Write(forOutput(cmd.OutOrStdout(), res.Text)); err != nil {
-				return err
-			}
-			if res.Failed() {
-				return exit(exitFound)
-			}
-			return nil
+			return giveScaled(cmd, in, e.Scale(in, formula, want), to, useColour, write)
 		},
 	}
 	flags := cmd.Flags()
@@ -109,6 +85,35 @@ Exit status: 0 nothing new at the failing level, 1 the size brings something,
 	flags.StringVar(&colour, "color", "auto", "colour: auto, always, never")
 	completeFlag(cmd, "color", completeWords([]string{"auto", "always", "never"}))
 	return cmd
+}
+
+// giveScaled prints the report of a scaled formula, then writes the formula into its file or to
+// standard output. Where the report cannot be printed, nothing is written.
+func giveScaled(cmd *cobra.Command, in engine.Input, res *engine.ScaleResult, to io.Writer,
+	useColour, write bool) error {
+	if len(res.Problems) > 0 {
+		if write {
+			defer cmd.PrintErrln("forebake: nothing was written")
+		}
+		return complain(cmd, res.Problems)
+	}
+	if err := page.Scale(to, &res.Run().Run, &res.Scaling,
+		report.Options{Colour: useColour, Width: width(to)}); err != nil {
+		return err
+	}
+	if write {
+		signal.Ignore(os.Interrupt, syscall.SIGTERM)
+		if err := res.Write(); err != nil {
+			return err
+		}
+		_ = page.Rewritten(to, in.Name) // the file is written all the same
+	} else if _, err := cmd.OutOrStdout().Write(forOutput(cmd.OutOrStdout(), res.Text)); err != nil {
+		return err
+	}
+	if res.Failed() {
+		return exit(exitFound)
+	}
+	return nil
 }
 
 // forOutput is a text for a file or a pipe as it is; for a terminal, without what a terminal obeys.

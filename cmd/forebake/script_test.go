@@ -563,6 +563,7 @@ var schemas = map[string]object{
 		},
 	},
 	"facts": {
+		"format":   whole,
 		"cautions": list{object{"text": filled, "source": filled, "formula": filled}},
 		"facts": list{object{
 			"formula": isText, "subject": filled, "name": filled, "value": anyFigure, "low": numberOrNull, "high": numberOrNull, "unit": isText,

@@ -13,7 +13,9 @@ import (
 
 func trialCommand() *cobra.Command {
 	cmd := &cobra.Command{
-		Use:   "trial [pack ...]",
+		Use: "trial [pack ...]",
+		Example: `  forebake trial
+  forebake trial --house formulas/house.hcl ./house-rules`,
 		Short: "Runs the trials inside the rule files, and counts what no trial tries",
 		Long: `Runs the trials inside the rule files, and counts what no trial tries. Every trial is judged
 twice: on intervals, as a check does, and at points within them by the program that the

@@ -15,7 +15,9 @@ import (
 
 func whyCommand() *cobra.Command {
 	cmd := &cobra.Command{
-		Use:   "why RULE",
+		Use: "why RULE",
+		Example: `  forebake why salt-high
+  forebake why --house formulas/house.hcl salt-low`,
 		Short: "What a rule says, where its numbers come from, and how a house changes it",
 
 		ValidArgsFunction: completeRules,
@@ -47,18 +49,23 @@ const (
 	asText     = "text"
 	asJSON     = "json"
 	asMarkdown = "markdown"
+	asCSV      = "csv"
 )
 
 var (
 	factForms      = []string{asText, asJSON}
+	figureForms    = []string{asText, asJSON, asCSV}
+	factsForms     = []string{asText, asJSON, asCSV, asMarkdown}
 	catalogueForms = []string{asText, asJSON, asMarkdown}
-	packForms      = []string{asText, asMarkdown}
+	packForms      = []string{asText, asJSON, asMarkdown}
 )
 
 func packsCommand() *cobra.Command {
 	var writeTo, as string
 	cmd := &cobra.Command{
 		Use: "packs",
+		Example: `  forebake packs
+  forebake packs --as json --house formulas/house.hcl`,
 		Short: "The rules in force: from which pack, at which level, with which limits, and who " +
 			"set them",
 		Args: func(_ *cobra.Command, args []string) error {
@@ -79,8 +86,11 @@ func packsCommand() *cobra.Command {
 			if len(problems) > 0 {
 				return complain(cmd, problems)
 			}
-			if as == asMarkdown {
+			switch as {
+			case asMarkdown:
 				return page.RulebookMarkdown(cmd.OutOrStdout(), engine.Rulebook(l))
+			case asJSON:
+				return page.RulebookJSON(cmd.OutOrStdout(), engine.Rulebook(l))
 			}
 			return page.RulebookText(cmd.OutOrStdout(), engine.Rulebook(l),
 				widthOf(cmd.OutOrStdout()))

@@ -61,6 +61,7 @@ func (l law) label(s *facts.Sheet, list []used) finding.Label {
 	if i >= 0 && !l.finished {
 		out.Assumed = append(out.Assumed, "water stands as it is put in")
 	}
+	out.Assumed = append(out.Assumed, mayTurn(list)...)
 	var names []string
 	set := map[string]bool{}
 	check := map[string]bool{}
@@ -130,6 +131,23 @@ func (l law) waterLeft(s *facts.Sheet, list []used, i int) ([]used, []string) {
 	place := at(left.Mid())
 	list = slices.Delete(list, i, i+1)
 	return slices.Insert(list, place, water), says
+}
+
+// mayTurn tells the neighbours of the list whose weights are ranges that meet: the list orders them
+// by the middle. Of added water waterLeft tells.
+func mayTurn(list []used) []string {
+	var out []string
+	for i := 1; i < len(list); i++ {
+		a, b := list[i-1], list[i]
+		if isWater(a.item) || isWater(b.item) || !a.grams.IsFinite() || !b.grams.IsFinite() {
+			continue
+		}
+		if b.grams.Hi > a.grams.Lo {
+			out = append(out, fmt.Sprintf("%s and %s may change places, since their weights meet: "+
+				"weigh them", a.item.Name, b.item.Name))
+		}
+	}
+	return out
 }
 
 // isFried reports whether a part is cooked in hot fat.

@@ -1,7 +1,5 @@
 package editor
 
-import "encoding/json"
-
 // The types of the Language Server Protocol 3.17 that this server reads and writes, by the
 // published specification (microsoft.github.io/language-server-protocol, 3.17). Lines count from 0.
 // Characters count UTF-16 units, or bytes where a client asks for utf-8.
@@ -239,6 +237,3 @@ const (
 	codeRequestCancelled = -32800
 	codeRequestFailed    = -32803
 )
-
-// raw is a parameter that is not read.
-type raw = json.RawMessage

@@ -20,6 +20,7 @@ type Sheet struct {
 	declared   []declaredCells // of the figures that rule files declare, by index
 	generation uint32
 	trial      *Sheet // see retry
+	trialOf    uint32 // the generation of this sheet that it was last turned to
 	weighed    *Sheet // with every open amount weighed, see Withheld
 	isWeighed  bool   // that one is turned to the formula at hand
 	usual      *Sheet // with every open seasoning at most as usual, see Usual
@@ -32,6 +33,13 @@ func NewSheet(f *formula.Formula, k *kitchen.Kitchen) *Sheet {
 	s := &Sheet{}
 	s.Reset(f, k)
 	return s
+}
+
+// beside makes a sheet that follows the same parts with other figures.
+func (s *Sheet) beside() *Sheet {
+	other := &Sheet{}
+	other.Simulator.Share(&s.Simulator)
+	return other
 }
 
 // Reset makes the sheet serve another formula, keeping its memory: one sheet serves all formulas of
@@ -81,7 +89,10 @@ func (s *Sheet) Value(f *Fact, x Subject) *Value {
 	c := &s.values[f.On][row*len(catalogue[f.On])+f.index]
 	if c.generation != s.generation {
 		c.generation = s.generation // before the call: a fact that asks for itself is a mistake that must not hang
-		c.value, c.spread = s.over(f, x, s.compute(f, x))
+		c.value, c.spread = s.compute(f, x), false
+		if readings := s.spread(); len(readings) > 0 {
+			c.value, c.spread = s.over(f, x, c.value, readings)
+		}
 	}
 	return &c.value
 }
@@ -130,9 +141,12 @@ func (s *Sheet) Settles(f *Fact, x Subject) []*formula.Ingredient {
 // first needed and kept: a sheet is large.
 func (s *Sheet) retry() *Sheet {
 	if s.trial == nil {
-		s.trial = &Sheet{}
+		s.trial = s.beside()
 	}
+	// The readings of its ranges stay while the formula does: only their figures are made anew.
+	known := s.trial.spanning.known && s.trialOf == s.generation
 	s.trial.Reset(s.Formula, s.Kitchen)
+	s.trial.spanning.known, s.trialOf = known, s.generation
 	return s.trial
 }
 
@@ -156,7 +170,7 @@ func (s *Sheet) Withheld(f *Fact, x Subject) bool {
 // weighAll turns the sheet of Withheld to the formula at hand, with all that is open weighed.
 func (s *Sheet) weighAll() {
 	if s.weighed == nil {
-		s.weighed = &Sheet{}
+		s.weighed = s.beside()
 	}
 	s.isWeighed, s.weighed.Pinned = true, nil
 	var all map[*formula.Ingredient]Interval
@@ -202,7 +216,7 @@ func (s *Sheet) Usual() *Sheet {
 		if pins == nil {
 			return nil
 		}
-		s.usual = &Sheet{}
+		s.usual = s.beside()
 	}
 	s.usual.Reset(s.Formula, s.Kitchen)
 	s.usual.Pinned = pins
@@ -344,8 +358,8 @@ type version struct {
 	sheet   *Sheet
 	formula *formula.Formula
 	kitchen *kitchen.Kitchen
-	pinned  bool
-	of      int // the span that it is a reading of, those of the kitchen behind; -1 for several
+	turned  uint32 // the generation of the sheet above that it was last turned to
+	of      int    // the span that it is a reading of, those of the kitchen behind; -1 for several
 }
 
 // spanning is what a sheet keeps of the settings that are open or ranges.
@@ -471,26 +485,29 @@ func (s *Sheet) addReading(pick []int, k *kitchen.Kitchen, of int) {
 	sp := &s.spanning
 	n := len(sp.readings)
 	if n == len(sp.pool) {
-		sp.pool = append(sp.pool, &version{sheet: &Sheet{}})
+		sp.pool = append(sp.pool, &version{sheet: s.beside()})
 	}
 	r := sp.pool[n]
-	r.formula, r.kitchen, r.pinned, r.of = s.Formula.Copy(), k, false, of
+	r.formula, r.kitchen, r.turned, r.of = s.Formula.Copy(), k, 0, of
 	for i, which := range pick {
 		if which >= 0 {
 			sp.spans[i].Readings[which](r.formula)
 		}
 	}
-	r.sheet.Reset(r.formula, k)
-	r.sheet.spanning = spanning{inner: true, known: true}
 	sp.readings = append(sp.readings, r)
 }
 
-// pin carries the pinned amounts of a sheet over to a reading.
-func (r *version) pin(s *Sheet) {
-	if r.pinned || s.Pinned == nil {
+// turn turns a reading to the sheet at hand, and carries the pinned amounts over to it.
+func (r *version) turn(s *Sheet) {
+	if r.turned == s.generation {
 		return
 	}
-	r.pinned = true
+	r.turned = s.generation
+	r.sheet.Reset(r.formula, r.kitchen)
+	r.sheet.spanning = spanning{inner: true, known: true}
+	if s.Pinned == nil {
+		return
+	}
 	r.sheet.Pinned = make(map[*formula.Ingredient]Interval, len(s.Pinned))
 	for in, g := range s.Pinned {
 		for _, other := range r.formula.Parts[in.Part.Serial].Ingredients {
@@ -527,21 +544,22 @@ func (r *version) in(x Subject) Subject {
 
 // over gives the figure over all readings; spread reports whether they tell whether it is given,
 // or what it says, in different ways.
-func (s *Sheet) over(f *Fact, x Subject, base Value) (v Value, spread bool) {
-	readings := s.spread()
-	if len(readings) == 0 {
-		return base, false
-	}
+func (s *Sheet) over(
+	f *Fact,
+	x Subject,
+	base Value,
+	readings []*version,
+) (v Value, spread bool) {
 	sp := &s.spanning
 	if f.harsher != nil && !(sp.open && (sp.tooMany || f.ofRanges)) {
-		v = base
+		worst := &base
 		for _, r := range readings {
-			r.pin(s)
-			if one := r.sheet.Value(f, r.in(x)); f.harsher(one, &v) {
-				v = *one
+			r.turn(s)
+			if one := r.sheet.Value(f, r.in(x)); f.harsher(one, worst) {
+				worst = one
 			}
 		}
-		return v, false
+		return *worst, false
 	}
 	if f.advice || !sp.open && (f.Type == Text || f.Type == List) {
 		return base, false // no range of a figure changes a word that a rule reads
@@ -549,7 +567,7 @@ func (s *Sheet) over(f *Fact, x Subject, base Value) (v Value, spread bool) {
 	v = base
 	clear(sp.moves)
 	for _, r := range readings {
-		r.pin(s)
+		r.turn(s)
 		one := r.sheet.Value(f, r.in(x))
 		sp.note(r.of, one)
 		if one.Absent && !base.Absent && !sp.open {

@@ -10,17 +10,7 @@ func (f *Family) Usual() *Family {
 	return f
 }
 
-// Known returns the names of all families: those of the range table, then those that only published
-// formulas tell of.
-func Known() []string {
-	names := Names()
-	for i := range counted {
-		names = append(names, counted[i].Name)
-	}
-	return names
-}
-
-// countedNames are the families that only published formulas tell of, in the order of Known.
+// countedNames are the families that only published formulas tell of.
 var countedNames = [...]string{"hot cross bun", "cinnamon roll", "twisted filled loaf", "pandoro",
 	"colomba", "savarin and baba", "sufganiyot and Berliner", "zopf", "tsoureki", "conchas",
 	"pain au lait"}

@@ -9,6 +9,7 @@ import (
 	"testing"
 
 	"forebake/engine/formula"
+	"forebake/engine/formula/edit"
 	"forebake/engine/house"
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
@@ -80,7 +81,7 @@ func TestChangeOneValue(t *testing.T) {
 		}
 		for style, text := range copies(original) {
 			one, file := read(t, text, h.FormulaOptions())
-			c, err := formula.NewChanger(file)
+			c, err := edit.New(file)
 			if err != nil {
 				t.Fatal(err)
 			}
@@ -230,7 +231,7 @@ func TestChangeForms(t *testing.T) {
 		`  filling "f" { ingredients = { "dates" = "100 g", "water" = "50 g" } }`,
 		`}`, "")
 	one, file := read(t, []byte(base), demoHouse(t).FormulaOptions())
-	c, err := formula.NewChanger(file)
+	c, err := edit.New(file)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -298,6 +299,32 @@ func TestWrittenReads(t *testing.T) {
 					fault,
 				)
 			}
+		}
+	}
+}
+
+// An edit changes the value behind another word for a verb, as the word is written.
+func TestChangeBehindAnotherWord(t *testing.T) {
+	text := []byte(`formula "f" {
+  dough "d" {
+    ingredients = { "bread flour" = "1000 g" }
+    steps       = [{ at = "room", ferment = "1 h" }, { "prove" = "2 h", at = "27 C" }]
+  }
+}
+`)
+	f, file := read(t, text, formula.Options{Larder: demoHouse(t).Larder})
+	c, err := edit.New(file)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for i, want := range []string{"90 min", "95 min"} {
+		s := f.Parts[0].Steps[i]
+		e, err := c.Time(s, want)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if e.New != want || e.Old != s.Time.Text {
+			t.Errorf("step %d: %q becomes %q", i, e.Old, e.New)
 		}
 	}
 }

@@ -79,20 +79,7 @@ func init() {
 		}
 		return out
 	}
-	optAs.spans = func(*Step) []func(*Step) {
-		var out []func(*Step)
-		for _, mm := range anyLength {
-			for _, shape := range []string{"slab", "log"} {
-				out = append(out, func(s *Step) {
-					s.Form = &Geometry{Place: s.Place, Shape: shape, MM: figure.Point(mm)}
-				})
-			}
-		}
-		for _, shape := range []string{"ball", "bowl"} {
-			out = append(out, func(s *Step) { s.Form = &Geometry{Place: s.Place, Shape: shape} })
-		}
-		return out
-	}
+	optAs.spans = standings
 	count := func(field func(*Step) **Given, list []float64, kind quantity.Kind) func(*Step) []func(*Step) {
 		return func(*Step) []func(*Step) {
 			return points(list, kind, func(s *Step, g Given) { *field(s) = &g })
@@ -122,26 +109,45 @@ func init() {
 		yes, no := true, false
 		return []func(*Step){func(s *Step) { s.Covered = &yes }, func(s *Step) { s.Covered = &no }}
 	}
-	optMeasured.spans = func(s *Step) []func(*Step) {
-		out := []func(*Step){func(*Step) {}}
-		for _, c := range anyTarget {
+	optMeasured.spans = measurings
+}
+
+// standings are the forms that a dough can stand in.
+func standings(*Step) []func(*Step) {
+	var out []func(*Step)
+	for _, mm := range anyLength {
+		for _, shape := range []string{"slab", "log"} {
 			out = append(out, func(s *Step) {
-				s.Reading = &Reading{
-					Place: s.Place,
-					Core:  true,
-					Temp:  point(s, c, quantity.Temperature),
-				}
+				s.Form = &Geometry{Place: s.Place, Shape: shape, MM: figure.Point(mm)}
 			})
 		}
-		if s.Verb.Waits() {
-			for _, x := range anyRise {
-				out = append(out, func(s *Step) {
-					s.Reading = &Reading{Place: s.Place, Rise: point(s, x, quantity.Count)}
-				})
-			}
-		}
-		return out
 	}
+	for _, shape := range []string{"ball", "bowl"} {
+		out = append(out, func(s *Step) { s.Form = &Geometry{Place: s.Place, Shape: shape} })
+	}
+	return out
+}
+
+// measurings are the readings that a step can end with: none, a core, a rise where it waits.
+func measurings(s *Step) []func(*Step) {
+	out := []func(*Step){func(*Step) {}}
+	for _, c := range anyTarget {
+		out = append(out, func(s *Step) {
+			s.Reading = &Reading{
+				Place: s.Place,
+				Core:  true,
+				Temp:  point(s, c, quantity.Temperature),
+			}
+		})
+	}
+	if s.Verb.Waits() {
+		for _, x := range anyRise {
+			out = append(out, func(s *Step) {
+				s.Reading = &Reading{Place: s.Place, Rise: point(s, x, quantity.Count)}
+			})
+		}
+	}
+	return out
 }
 
 // What may stand for "?" in the options of ingredients.

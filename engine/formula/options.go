@@ -488,6 +488,14 @@ const Osmotolerant = "osmotolerant"
 // Strains are the strains of yeast that an ingredient may name.
 var Strains = []string{"standard", Osmotolerant}
 
+// Names of the options that package edit writes of its own accord.
+var (
+	OptionAmount   = amountOption.Name
+	OptionMeasured = optMeasured.Name
+	OptionNote     = optNote.Name
+	OptionTime     = optTime.Name
+)
+
 // amountOption is the ingredient's own value.
 var amountOption = IngredientOptions[0]
 

@@ -64,16 +64,26 @@ func (f *Simulator) melts(l *run, e environment) bool {
 		max(t, l.ambient(e)) > heat.ChocolateSets
 }
 
+// butterHeats is the curve of a material with butterfat in it, kept from stage to stage.
+func (f *Simulator) butterHeats() heat.Curve {
+	m, b := f.setup.Material, &f.butter
+	if b.cp != m.SpecificHeat || b.share != m.Butterfat {
+		*b = fatty{m.SpecificHeat, m.Butterfat, heat.MilkFatCurve(m.SpecificHeat, m.Butterfat)}
+	}
+	return b.heats
+}
+
 // chocolateHeats is the curve of a material with chocolate in it, kept from stage to stage.
 func (f *Simulator) chocolateHeats() heat.Curve {
 	m, c := f.setup.Material, &f.chocolate
 	if c.cp != m.SpecificHeat || c.share != m.Chocolate {
-		*c = chocolate{m.SpecificHeat, m.Chocolate, heat.ChocolateHeats(m.SpecificHeat, m.Chocolate)}
+		*c = fatty{m.SpecificHeat, m.Chocolate, heat.ChocolateHeats(m.SpecificHeat, m.Chocolate)}
 	}
 	return c.heats
 }
 
-type chocolate struct {
+// fatty is the curve of a material by its specific heat and the share of a fat in it.
+type fatty struct {
 	cp, share float64
 	heats     heat.Curve
 }

@@ -150,7 +150,8 @@ type Simulator struct {
 	oven    falling // the bakes just before the step at hand
 	frozen  [figure.Runs]frozen
 
-	chocolate chocolate
+	chocolate, butter fatty
+	followed          *memory // see Share
 }
 
 // shape is how the part stands now, for the steps that do not say.
@@ -333,7 +334,7 @@ func (f *Simulator) reach(l *run, e environment, targetC float64, read bool) flo
 	}
 	if !read && f.solvedFor(l, e) {
 		v := &f.volumes
-		f.startWorking(v, l, e, l.which)
+		f.startWorking(v, l, f.beginning(l, e, l.which))
 		pace := f.freezePace(l, e)
 		return v.TimeTo(heat.Core, targetC, longestWatch*pace) / pace / 3600
 	}

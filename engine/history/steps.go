@@ -18,6 +18,9 @@ func (f *Simulator) begin(s Setup) {
 	}
 	f.body, f.shape = heat.Body{}, shape{mixedRho: s.Material.Density}
 	f.oven = falling{}
+	if f.followed == nil {
+		f.followed = &memory{}
+	}
 	for i := range f.told {
 		f.told[i] = nothing
 	}

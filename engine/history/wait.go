@@ -3,6 +3,7 @@ package history
 import (
 	"fmt"
 	"math"
+	"slices"
 
 	"forebake/engine/figure"
 	"forebake/engine/formula"
@@ -215,75 +216,107 @@ func (f *Simulator) working(
 	return end, max(most, warmest), hours
 }
 
-// solve is one course by finite volumes, with the heat of one of the runs.
+// solve is one course by finite volumes, with the heat of one of the runs. What was followed from
+// the same beginning under the same conditions is remembered.
 func (f *Simulator) solve(
 	l *run,
 	e environment,
 	heats figure.Run,
 	seconds, fermenting float64,
 ) (end heat.State, most, hours float64) {
+	k := stretch{
+		begin: f.beginning(l, e, heats), pace: f.freezePace(l, e),
+		seconds: seconds, fermenting: fermenting, works: f.setup.Gas > 0, tracing: f.tracing,
+	}
+	if was, ok := f.followed.find(k); ok {
+		f.samples = append(f.samples, was.samples...)
+		return was.end, was.most, was.hours
+	}
 	const parts = 12
-	v, pace := &f.volumes, f.freezePace(l, e)
-	f.startWorking(v, l, e, heats)
+	v := &f.volumes
+	f.startWorking(v, l, k.begin)
+	from := len(f.samples)
 	end = v.Advance(0)
 	most = end.CoreC
 	last, at := f.activity(end.MeanC), 0.0
-	longest := max(seconds, fermenting)
+	longest := max(k.seconds, k.fermenting)
 	for i := 1; i <= parts; {
 		// Lengthening stretches that meet both ends of a range.
 		share := float64(i) / parts
 		to := longest * share * share
-		if stop := min(seconds, fermenting); at < stop && to > stop {
+		if stop := min(k.seconds, k.fermenting); at < stop && to > stop {
 			to = stop
 		} else {
 			i++
 		}
-		state := v.Advance((to - at) * pace)
+		state := v.Advance((to - at) * k.pace)
 		g := f.activity(state.MeanC)
-		if to <= fermenting {
+		if to <= k.fermenting {
 			f.sample(to, state)
 			hours += (last + g) / 2 * (to - at) / 3600
 		}
-		if to <= seconds {
+		if to <= k.seconds {
 			end, most = state, max(most, state.CoreC)
 		}
 		last, at = g, to
 	}
+	f.followed.keep(k, followed{end, most, hours, slices.Clone(f.samples[from:])})
 	return end, most, hours
 }
 
-// startWorking starts the finite volumes of a run, with the heat of one of the runs.
-func (f *Simulator) startWorking(v *heat.Volumes, l *run, e environment, heats figure.Run) {
+// beginning is all that a course by finite volumes begins with.
+type beginning struct {
+	dimension, halfM     float64
+	properties           heat.Properties
+	tC, ambientC, h      float64
+	ownHeat              float64 // W/kg at 26 C; 0 for what does not ferment
+	freezes, melts       bool
+	ice                  heat.Ice // of what freezes
+	butterfat, chocolate float64
+}
+
+// beginning is that of a run, with the heat of one of the runs.
+func (f *Simulator) beginning(l *run, e environment, heats figure.Run) beginning {
 	m := f.setup.Material
-	t := f.now(l).MeanC
+	b := beginning{
+		properties: m.properties(), butterfat: m.Butterfat, chocolate: m.Chocolate,
+		tC: f.now(l).MeanC, ambientC: l.ambient(e), freezes: f.freezes(l, e),
+	}
 	if heats != l.which {
-		t += l.own.middle.MeanC - l.own.run.MeanC
+		b.tC += l.own.middle.MeanC - l.own.run.MeanC
 	}
-	cooling := t > l.ambient(e)
-	h := f.coefficient(l, e, cooling)
-	if !f.freezes(l, e) { // the model's error goes into the surface, where most of it comes from
-		h *= f.speed(l, e, cooling)
+	cooling := b.tC > b.ambientC
+	b.h = f.coefficient(l, e, cooling)
+	if b.freezes {
+		b.ice = f.ice(l)
+	} else { // the model's error goes into the surface, where most of it comes from
+		b.h *= f.speed(l, e, cooling)
+		b.melts = f.melts(l, e)
 	}
-	v.Start(
-		l.body.EquivalentDimension(m.Conductivity, h),
-		l.body.Nearest(),
-		m.properties(),
-		t,
-	)
+	b.dimension, b.halfM = l.body.EquivalentDimension(m.Conductivity, b.h), l.body.Nearest()
 	if f.works() {
-		v.SetOwnHeat(f.setup.OwnHeat.At(heats), pace)
+		b.ownHeat = f.setup.OwnHeat.At(heats)
+	}
+	return b
+}
+
+// startWorking starts the finite volumes of a run.
+func (f *Simulator) startWorking(v *heat.Volumes, l *run, b beginning) {
+	v.Start(b.dimension, b.halfM, b.properties, b.tC)
+	if f.works() {
+		v.SetOwnHeat(b.ownHeat, pace)
 	}
 	switch {
-	case f.freezes(l, e):
+	case b.freezes:
 		curves := f.heats(l)
 		v.SetSpecificHeat(curves.specificHeat)
 		v.SetConductivity(curves.share)
-	case f.melts(l, e):
+	case b.melts:
 		v.SetSpecificHeat(f.chocolateHeats())
-	case m.Butterfat > 0:
-		v.SetSpecificHeat(heat.MilkFatCurve(m.SpecificHeat, m.Butterfat))
+	case b.butterfat > 0:
+		v.SetSpecificHeat(f.butterHeats())
 	}
-	v.Stage(l.ambient(e), h)
+	v.Stage(b.ambientC, b.h)
 }
 
 // wait leaves the part in its surroundings for the time of the step.

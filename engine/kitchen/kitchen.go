@@ -289,6 +289,18 @@ func Read(r *reading.Reader, b *hclsyntax.Block, k *Kitchen) {
 			k.openFigure(key.Name, r.Place(a.Expr.Range()))
 		}
 	}
+	k.readFigures(r, b)
+	k.readWords(r, b)
+	if a := b.Body.Attributes["bench"]; a != nil && !r.IsOpen(a.Expr) {
+		k.readBench(r, a)
+	}
+	if a := b.Body.Attributes["oven"]; a != nil {
+		k.readOven(r, a)
+	}
+}
+
+// readFigures reads the temperatures, weights and the height of a kitchen.
+func (k *Kitchen) readFigures(r *reading.Reader, b *hclsyntax.Block) {
 	set := func(to *reading.Given, key string, kinds quantity.Kinds, lo, hi float64, usual string) {
 		a := b.Body.Attributes[key]
 		if a == nil || r.IsOpen(a.Expr) {
@@ -316,6 +328,22 @@ func Read(r *reading.Reader, b *hclsyntax.Block, k *Kitchen) {
 	if _, open := k.open["altitude"]; b.Body.Attributes["altitude"] != nil && !open {
 		k.Altitude.Interval = k.Altitude.Interval.Scale(0.001)
 	}
+	if a := b.Body.Attributes["friction"]; a != nil && !r.IsOpen(a.Expr) {
+		if g, ok := r.Quantity(a.Expr, quantity.Of(quantity.Temperature), "friction"); ok {
+			switch {
+			case g.Unit != "C":
+				r.Fault(g.Place, "friction: write the rise in C; a rise of 9 F is 5 C")
+			case g.Lo < 0 || g.Hi > 20:
+				r.Fault(g.Place, "friction: a mixer warms a dough by 0 to 20 C")
+			default:
+				k.Friction = g
+			}
+		}
+	}
+}
+
+// readWords reads the code of law and the measures of a kitchen.
+func (k *Kitchen) readWords(r *reading.Reader, b *hclsyntax.Block) {
 	if a := b.Body.Attributes["code"]; a != nil && r.IsOpen(a.Expr) {
 		k.Code, k.CodeAt = "", source.Place{} // the strictest of all stand for any
 	} else if a != nil {
@@ -335,24 +363,6 @@ func Read(r *reading.Reader, b *hclsyntax.Block, k *Kitchen) {
 				k.Units = strings.ToLower(word)
 			}
 		}
-	}
-	if a := b.Body.Attributes["friction"]; a != nil && !r.IsOpen(a.Expr) {
-		if g, ok := r.Quantity(a.Expr, quantity.Of(quantity.Temperature), "friction"); ok {
-			switch {
-			case g.Unit != "C":
-				r.Fault(g.Place, "friction: write the rise in C; a rise of 9 F is 5 C")
-			case g.Lo < 0 || g.Hi > 20:
-				r.Fault(g.Place, "friction: a mixer warms a dough by 0 to 20 C")
-			default:
-				k.Friction = g
-			}
-		}
-	}
-	if a := b.Body.Attributes["bench"]; a != nil && !r.IsOpen(a.Expr) {
-		k.readBench(r, a)
-	}
-	if a := b.Body.Attributes["oven"]; a != nil {
-		k.readOven(r, a)
 	}
 }
 

@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+	"sync"
 
 	"forebake/engine/larder/internal/names"
 	"forebake/engine/spelling"
@@ -21,18 +22,26 @@ type Ambiguous struct {
 // Ambiguous returns the entry of a word that may mean several things. A word that a house added to
 // the larder is not ambiguous.
 func (l *Larder) Ambiguous(word string) (Ambiguous, bool) {
-	key := string(names.Append(nil, word))
-	if l.byKey[key] != nil {
+	var room [72]byte
+	key := names.Append(room[:0], word)
+	if l.byKey[string(key)] != nil {
 		return Ambiguous{}, false
 	}
-	i, ok := slices.BinarySearchFunc(ambiguous[:], key, func(a Ambiguous, key string) int {
-		return strings.Compare(string(names.Append(nil, a.Word)), key)
-	})
+	a, ok := ambiguousByKey()[string(key)]
 	if !ok {
 		return Ambiguous{}, false
 	}
-	return ambiguous[i], true
+	return *a, true
 }
+
+// ambiguousByKey are the entries by their folded words: every name that is read is looked up.
+var ambiguousByKey = sync.OnceValue(func() map[string]*Ambiguous {
+	all := make(map[string]*Ambiguous, len(ambiguous))
+	for i := range ambiguous {
+		all[string(names.Append(nil, ambiguous[i].Word))] = &ambiguous[i]
+	}
+	return all
+})
 
 // maxNear is how many near names are offered.
 const maxNear = 4

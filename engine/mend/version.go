@@ -8,6 +8,7 @@ import (
 	"forebake/engine/facts"
 	"forebake/engine/finding"
 	"forebake/engine/formula"
+	"forebake/engine/formula/edit"
 	"forebake/engine/mend/levers"
 	"forebake/engine/reading"
 	"forebake/engine/rule"
@@ -19,8 +20,8 @@ type version struct {
 	text    []byte
 	file    *source.File
 	formula *formula.Formula
-	draft   bool             // some amounts are still open
-	changer *formula.Changer // nil until a lever was set
+	draft   bool          // some amounts are still open
+	changer *edit.Changer // nil until a lever was set
 
 	answers map[question]finding.Answer // that are not clear; nil until all rules were judged
 	excess  map[question]float64        // how far each of them is from clear
@@ -105,7 +106,7 @@ func (m *Mender) change(v *version, l *levers.Lever, to levers.Setting) (
 ) {
 	// Most versions are never changed, so that their syntax tree is not kept.
 	if v.changer == nil {
-		c, err := formula.NewChanger(v.file)
+		c, err := edit.New(v.file)
 		if err != nil {
 			return nil, nil, err
 		}

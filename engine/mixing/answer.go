@@ -14,7 +14,8 @@ import (
 )
 
 // answer words what to do with the liquid.
-func answer(out *finding.Mix, liquid, ice *facts.Value, liquidG float64, milky bool, n *Now) {
+func answer(out *finding.Mix, liquid, ice *facts.Value, liquidG figure.Interval, milky bool,
+	n *Now) {
 	coldest, hottest := float64(bakersmath.ColdestLiquidC), float64(bakersmath.HottestLiquidC)
 	if milky && n.Tap.Set {
 		out.Notes = append(out.Notes, "The liquid is not water alone, so the tap's temperature "+
@@ -29,7 +30,7 @@ func answer(out *finding.Mix, liquid, ice *facts.Value, liquidG float64, milky b
 	case liquid.Mid > hottest:
 		out.Silent, out.Error = bakersmath.TooCold, ""
 		return
-	case known(ice) && ice.Mid >= liquidG && ice.Mid > 0:
+	case known(ice) && ice.Mid >= liquidG.Mid() && ice.Mid > 0:
 		out.Silent, out.Error = bakersmath.TooWarm, ""
 		return
 	case known(ice) && ice.Mid > 0:
@@ -41,7 +42,7 @@ func answer(out *finding.Mix, liquid, ice *facts.Value, liquidG float64, milky b
 		}
 		if liquid.Lo < coldest && known(ice) && ice.Hi > 0 {
 			out.Notes = append(out.Notes, fmt.Sprintf("At the warm end of the error it wants up to "+
-				"%s of ice.", grams(min(ice.Hi, liquidG))))
+				"%s of ice.", grams(min(ice.Hi, liquidG.Hi))))
 		}
 	}
 	if milky && out.IceG != nil {
@@ -55,34 +56,59 @@ func answer(out *finding.Mix, liquid, ice *facts.Value, liquidG float64, milky b
 }
 
 // iced words a liquid at its coldest, with ice in it.
-func iced(out *finding.Mix, ice *facts.Value, liquidG float64, n *Now) {
+func iced(out *finding.Mix, ice *facts.Value, liquidG figure.Interval, n *Now) {
 	coldest := float64(bakersmath.ColdestLiquidC)
 	from := "at " + both(coldest)
-	share := 0.0
+	var share figure.Estimate
 	if n.Tap.Set {
 		// The rest comes from the tap, and takes ice of its own down to the coldest.
-		share, _ = bakersmath.IceForTap(n.Tap.Mid(), coldest)
-		from = "from the tap at " + both(n.Tap.Mid())
+		share, _ = shares(n, coldest)
+		from = "from the tap at " + tapText(n)
 	}
-	with := func(g float64) float64 { g = min(g, liquidG); return g + (liquidG-g)*share }
-	e := finding.Ends{Low: with(ice.Lo), Mid: with(ice.Mid), High: with(ice.Hi)}
+	with := func(g, liquidG, share float64) float64 {
+		g = min(g, liquidG)
+		return g + (liquidG-g)*share
+	}
+	e := finding.Ends{
+		Low:  with(ice.Lo, liquidG.Lo, share.Low),
+		Mid:  with(ice.Mid, liquidG.Mid(), share.Mid),
+		High: with(ice.Hi, liquidG.Hi, share.High),
+	}
 	out.IceG = &e
 	out.Answer = fmt.Sprintf("Pour %s %s with %s of ice in it.",
-		grams(liquidG-e.Mid), from, grams(e.Mid))
+		grams(liquidG.Mid()-e.Mid), from, grams(e.Mid))
 	out.Error = quantity.FormatInterval(figure.Between(math.Round(e.Low), math.Round(e.High)),
 		"g") + " of ice"
 }
 
 // tapped words how the tap's water comes to a temperature: by ice where it is too warm.
-func tapped(out *finding.Mix, needC, liquidG float64, n *Now) {
-	share, ok := bakersmath.IceForTap(n.Tap.Mid(), needC)
-	if !ok || share == 0 {
+func tapped(out *finding.Mix, needC float64, liquidG figure.Interval, n *Now) {
+	share, ok := shares(n, needC)
+	if !ok || share.High == 0 {
 		return
 	}
-	g := liquidG * share
-	out.IceG = &finding.Ends{Low: g, Mid: g, High: g}
+	g := finding.Ends{Low: liquidG.Lo * share.Low, Mid: liquidG.Mid() * share.Mid,
+		High: liquidG.Hi * share.High}
+	out.IceG = &g
 	out.Answer = fmt.Sprintf("Pour it at %s: %s from the tap at %s with %s of ice in it.",
-		both(needC), grams(liquidG-g), both(n.Tap.Mid()), grams(g))
+		both(needC), grams(liquidG.Mid()-g.Mid), tapText(n), grams(g.Mid))
+}
+
+// shares are the shares of ice that bring the tap's water to a temperature: of its coldest, its
+// middle and its warmest. ok is false where the warmest cannot be brought there.
+func shares(n *Now, needC float64) (share figure.Estimate, ok bool) {
+	share.Low, _ = bakersmath.IceForTap(n.Tap.Lo, needC)
+	share.Mid, _ = bakersmath.IceForTap(n.Tap.Mid(), needC)
+	share.High, ok = bakersmath.IceForTap(n.Tap.Hi, needC)
+	return share, ok
+}
+
+// tapText writes how warm the tap runs.
+func tapText(n *Now) string {
+	if n.Tap.IsPoint() {
+		return both(n.Tap.Lo)
+	}
+	return quantity.FormatInterval(n.Tap.Interval, "C")
 }
 
 // good tells at what temperature an ingredient goes in, and how that is known.

@@ -136,13 +136,13 @@ func planned(s *facts.Sheet, step *formula.Step, n *Now) finding.Mix {
 	out := finding.Mix{Formula: s.Formula.Name, Part: fmt.Sprintf("%s %q", p.Kind, p.Name),
 		Line: step.Place.Line(), Aim: quantity.FormatInterval(step.To.Interval, "C")}
 	var liquids []string
-	var liquidG float64
+	liquidG := figure.Point(0)
 	milky := false
 	for _, in := range process.GoesIn(step) {
 		g := s.Amount(in)
 		if process.IsFreeLiquid(in) {
 			liquids = append(liquids, fmt.Sprintf("%s %s", quantity.FormatInterval(g, "g"), in.Name))
-			liquidG += g.Mid()
+			liquidG = liquidG.Add(g)
 			milky = milky || in.Item.Class != larder.ClassLiquid
 			continue
 		}

@@ -91,6 +91,12 @@ func sumText(c *finding.Costing) string {
 	return text + "."
 }
 
+type jsonCosts struct {
+	Format   int                  `json:"format"` // report.JSONFormat
+	Cautions []report.JSONCaution `json:"cautions"`
+	Costs    []jsonCost           `json:"costs"`
+}
+
 type jsonCost struct {
 	Formula  string        `json:"formula"`
 	Line     int           `json:"line"`
@@ -120,10 +126,7 @@ type jsonLabel struct {
 // CostJSON prints the same as one object, with the cautions first. Figures that are not known are
 // null.
 func CostJSON(w io.Writer, run *finding.Run, list []finding.Costing) error {
-	out := struct {
-		Cautions any        `json:"cautions"`
-		Costs    []jsonCost `json:"costs"`
-	}{report.CautionsJSON(run), []jsonCost{}}
+	out := jsonCosts{report.JSONFormat, report.CautionsJSON(run), []jsonCost{}}
 	for i := range list {
 		c := &list[i]
 		one := jsonCost{c.Formula, c.Line, c.Sum.Finite(), c.PerPiece.Finite(), c.Whole,

@@ -1,8 +1,10 @@
 package page
 
 import (
+	"encoding/csv"
 	"fmt"
 	"io"
+	"strconv"
 	"strings"
 
 	"forebake/engine/finding"
@@ -115,6 +117,51 @@ func (l *factList) row(r *finding.FactRow, first bool) {
 	}
 }
 
+// FactsCSV prints figures as comma-separated values (RFC 4180), a heading first. A figure that is not
+// known is an empty cell; the ends of a figure that is a point are it. The cautions are not in it:
+// they stand on standard error.
+func FactsCSV(w io.Writer, rows []finding.FactRow) error {
+	out := csv.NewWriter(w)
+	_ = out.Write([]string{"formula", "subject", "name", "value", "low", "high", "unit", "kind",
+		"source"})
+	number := func(x *float64) string {
+		if x == nil {
+			return ""
+		}
+		return strconv.FormatFloat(*x, 'g', -1, 64)
+	}
+	for _, r := range rows {
+		g := r.Figure
+		value := number(report.Finite(g.Value, g.Numeric))
+		if !g.Numeric {
+			value = g.Text
+			if len(g.List) > 0 {
+				value = strings.Join(g.List, "; ")
+			}
+		}
+		_ = out.Write([]string{cell(r.Formula), cell(r.Subject), g.Name, cell(value),
+			number(report.Finite(g.Low, g.Numeric)), number(report.Finite(g.High, g.Numeric)), g.Unit,
+			g.Kind, cell(r.Source)})
+	}
+	out.Flush()
+	return out.Error()
+}
+
+// cell makes a text safe for a cell: a spreadsheet reads one that begins with a sign as a formula.
+func cell(s string) string {
+	s = source.Safe(s)
+	if s != "" && strings.ContainsRune("=+-@", rune(s[0])) {
+		return "'" + s
+	}
+	return s
+}
+
+type jsonFacts struct {
+	Format   int                  `json:"format"` // report.JSONFormat
+	Cautions []report.JSONCaution `json:"cautions"`
+	Facts    []jsonFact           `json:"facts"`
+}
+
 type jsonFact struct {
 	Formula string   `json:"formula"`
 	Subject string   `json:"subject"`
@@ -130,10 +177,7 @@ type jsonFact struct {
 // FactsJSON prints figures as one object, with the cautions first. Unknown figures are null, never
 // 0 or NaN.
 func FactsJSON(w io.Writer, run *finding.Run, rows []finding.FactRow) error {
-	out := struct {
-		Cautions any        `json:"cautions"`
-		Facts    []jsonFact `json:"facts"`
-	}{report.CautionsJSON(run), []jsonFact{}}
+	out := jsonFacts{report.JSONFormat, report.CautionsJSON(run), []jsonFact{}}
 	for _, r := range rows {
 		g := r.Figure
 		out.Facts = append(out.Facts, jsonFact{r.Formula, r.Subject, g.Name, report.FigureValue(&g),

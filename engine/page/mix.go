@@ -63,6 +63,12 @@ func (t *text) mix(m *finding.Mix) {
 	t.WriteString("\n")
 }
 
+type jsonMixes struct {
+	Format   int                  `json:"format"` // report.JSONFormat
+	Cautions []report.JSONCaution `json:"cautions"`
+	Mixes    []jsonMix            `json:"mixes"`
+}
+
 type jsonMix struct {
 	Formula  string        `json:"formula"`
 	Part     string        `json:"part"`
@@ -78,10 +84,7 @@ type jsonMix struct {
 // MixJSON prints the same as one object, with the cautions first. Figures that are not known are
 // null.
 func MixJSON(w io.Writer, run *finding.Run, list []finding.Mix) error {
-	out := struct {
-		Cautions any       `json:"cautions"`
-		Mixes    []jsonMix `json:"mixes"`
-	}{report.CautionsJSON(run), []jsonMix{}}
+	out := jsonMixes{report.JSONFormat, report.CautionsJSON(run), []jsonMix{}}
 	for i := range list {
 		m := &list[i]
 		one := jsonMix{m.Formula, m.Part, m.Line, nil, nil, m.LiquidC.Finite(), m.IceG.Finite(),

@@ -332,13 +332,17 @@ func CatalogueMarkdown(w io.Writer, c finding.Catalogue) error {
 
 // CatalogueJSON prints the same as one object.
 func CatalogueJSON(w io.Writer, c finding.Catalogue) error {
-	return jsontext.Write(w, struct {
-		Facts   []finding.CatalogueFact   `json:"facts"`
-		Verbs   []finding.CatalogueVerb   `json:"verbs"`
-		Options []finding.CatalogueOption `json:"options"`
-		Words   []finding.CatalogueWord   `json:"words"`
-		Units   []finding.CatalogueUnit   `json:"units"`
-		Keys    []finding.CatalogueKey    `json:"keys"`
-		Levers  []finding.CatalogueLever  `json:"levers"`
-	}{c.Facts, c.Verbs, c.Options, c.Words, c.Units, c.Keys, c.Levers})
+	return jsontext.Write(w, jsonCatalogue{report.JSONFormat, c.Facts, c.Verbs, c.Options, c.Words,
+		c.Units, c.Keys, c.Levers})
+}
+
+type jsonCatalogue struct {
+	Format  int                       `json:"format"` // report.JSONFormat
+	Facts   []finding.CatalogueFact   `json:"facts"`
+	Verbs   []finding.CatalogueVerb   `json:"verbs"`
+	Options []finding.CatalogueOption `json:"options"`
+	Words   []finding.CatalogueWord   `json:"words"`
+	Units   []finding.CatalogueUnit   `json:"units"`
+	Keys    []finding.CatalogueKey    `json:"keys"`
+	Levers  []finding.CatalogueLever  `json:"levers"`
 }

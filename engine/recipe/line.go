@@ -204,42 +204,8 @@ func (d *draft) measured(l *line, text string, inside []string) bool {
 			}
 		}
 	}
-	for w, p := range packs {
-		after, found := cutWord(rest, w)
-		if !found {
-			after, found = cutWord(rest, w+"s")
-		}
-		// "1 sachet", and "7 g sachet": the grams go before the pack.
-		if found {
-			unit, number1, _ := strings.Cut(p.unit, " ")
-			n, one := plainNumber(number)
-			if !one {
-				break
-			}
-			x, _ := strconv.ParseFloat(unit, 64)
-			l.amount = quantity.Plain(n*x*each) + " " + number1
-			l.says = append(l.says, p.says)
-			d.named(l, after)
-			return true
-		}
-	}
-	for w, b := range bounded {
-		after, found := cutWord(rest, w)
-		if !found {
-			after, found = cutWord(rest, w+"es")
-		}
-		if found {
-			if n, one := plainNumber(number); one {
-				lo, _ := strconv.ParseFloat(b.lo, 64)
-				hi, _ := strconv.ParseFloat(b.hi, 64)
-				l.amount = quantity.Plain(n*lo) + " to " + quantity.Plain(n*hi) + " " + b.unit
-			} else {
-				l.amount = "?"
-			}
-			l.says = append(l.says, "a "+w+" is no fixed measure: weigh it")
-			d.named(l, after)
-			return true
-		}
+	if d.packed(l, number, rest, each) || d.loose(l, number, rest) {
+		return true
 	}
 	amount, after := d.unitOf(l, number, rest)
 	if amount == "" {
@@ -260,6 +226,53 @@ func (d *draft) measured(l *line, text string, inside []string) bool {
 	l.amount = d.better(l, amount, inside)
 	d.named(l, after)
 	return true
+}
+
+// packed reads so many packs of a known weight.
+func (d *draft) packed(l *line, number, rest string, each float64) bool {
+	for w, p := range packs {
+		after, found := cutWord(rest, w)
+		if !found {
+			after, found = cutWord(rest, w+"s")
+		}
+		// "1 sachet", and "7 g sachet": the grams go before the pack.
+		if found {
+			unit, number1, _ := strings.Cut(p.unit, " ")
+			n, one := plainNumber(number)
+			if !one {
+				break
+			}
+			x, _ := strconv.ParseFloat(unit, 64)
+			l.amount = quantity.Plain(n*x*each) + " " + number1
+			l.says = append(l.says, p.says)
+			d.named(l, after)
+			return true
+		}
+	}
+	return false
+}
+
+// loose reads a measure that is none, such as a handful: it lies between two weights.
+func (d *draft) loose(l *line, number, rest string) bool {
+	for w, b := range bounded {
+		after, found := cutWord(rest, w)
+		if !found {
+			after, found = cutWord(rest, w+"es")
+		}
+		if found {
+			if n, one := plainNumber(number); one {
+				lo, _ := strconv.ParseFloat(b.lo, 64)
+				hi, _ := strconv.ParseFloat(b.hi, 64)
+				l.amount = quantity.Plain(n*lo) + " to " + quantity.Plain(n*hi) + " " + b.unit
+			} else {
+				l.amount = "?"
+			}
+			l.says = append(l.says, "a "+w+" is no fixed measure: weigh it")
+			d.named(l, after)
+			return true
+		}
+	}
+	return false
 }
 
 // times multiplies an amount that is one figure and a unit.

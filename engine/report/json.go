@@ -19,7 +19,7 @@ type (
 	jsonRun struct {
 		Format    int             `json:"format"` // JSONFormat
 		Version   string          `json:"version"`
-		Cautions  []jsonCaution   `json:"cautions"`
+		Cautions  []JSONCaution   `json:"cautions"`
 		Unread    []jsonUnread    `json:"unread"`
 		Unchecked []jsonUnchecked `json:"unchecked"`
 		Loosened  []jsonLoosened  `json:"loosened"`
@@ -34,7 +34,8 @@ type (
 		Line    int      `json:"line"`
 		Assumed []string `json:"assumed"`
 	}
-	jsonCaution struct {
+	// JSONCaution is a caution as every JSON output holds it.
+	JSONCaution struct {
 		Text    string `json:"text"`
 		Source  string `json:"source"`
 		Formula string `json:"formula"`
@@ -129,7 +130,7 @@ type jsonObject struct {
 func init() { register(Format{"json", ".json", true, true, newJSON, isJSON}) }
 
 func newJSON(out io.Writer, _ Options) Writer {
-	return &jsonObject{out: out, run: jsonRun{Format: JSONFormat, Cautions: []jsonCaution{}, Unread: []jsonUnread{},
+	return &jsonObject{out: out, run: jsonRun{Format: JSONFormat, Cautions: []JSONCaution{}, Unread: []jsonUnread{},
 		Unchecked: []jsonUnchecked{}, Loosened: []jsonLoosened{}, Findings: []jsonFinding{},
 		Assumed: []jsonAssumed{}, Notices: []string{}}}
 }
@@ -192,13 +193,13 @@ func (j *jsonObject) End() error {
 		}})
 }
 
-func cautionJSON(c *finding.Caution) jsonCaution {
-	return jsonCaution{c.Whole(), c.Source, c.Formula}
+func cautionJSON(c *finding.Caution) JSONCaution {
+	return JSONCaution{c.Whole(), c.Source, c.Formula}
 }
 
 // CautionsJSON gives the cautions of a run as every report holds them.
-func CautionsJSON(run *finding.Run) any {
-	list := []jsonCaution{}
+func CautionsJSON(run *finding.Run) []JSONCaution {
+	list := []JSONCaution{}
 	for _, c := range cautionsOf(run).List {
 		list = append(list, cautionJSON(c))
 	}

@@ -229,7 +229,7 @@ func (p *markdownPage) findings(list []*finding.Finding) {
 	var open, waived []*finding.Finding
 	flagged := 0
 	for _, f := range serious(list) {
-		if p.fold >= 2 && (f.Answer == finding.Unsure || f.Answer == finding.Assumed || word(f) == "note") {
+		if p.fold >= 2 && (f.Answer == finding.Unsure || f.Answer == finding.Assumed || f.Word() == "note") {
 			continue
 		}
 		switch f.Answer {
@@ -241,7 +241,7 @@ func (p *markdownPage) findings(list []*finding.Finding) {
 			continue
 		}
 		flagged++
-		fmt.Fprintf(p, "- **%s** %s, %s", word(f), At(f.Place), Markdown(f.Subject))
+		fmt.Fprintf(p, "- **%s** %s, %s", f.Word(), At(f.Place), Markdown(f.Subject))
 		if f.Safety {
 			p.WriteString(" (food safety)")
 		}

@@ -46,7 +46,7 @@ func (p *Page) Removed(s string) string { return p.stop.Sprint(s) }
 func (p *Page) Added(s string) string { return p.note.Sprint(s) }
 
 // Word prints the word of a finding in its colour, filled up to six columns.
-func (p *Page) Word(f *finding.Finding) string { return p.level(f).Sprintf("%-6s", word(f)) }
+func (p *Page) Word(f *finding.Finding) string { return p.level(f).Sprintf("%-6s", f.Word()) }
 
 // CautionCount counts the cautions of a run, each once.
 func CautionCount(run *finding.Run) int { return len(cautionsOf(run).merged()) }
@@ -90,6 +90,3 @@ func (c *Cautions) WholeLines() []CautionLine {
 
 // Walk calls the parts of a prelude that is printed in a way of its own.
 func Walk(p Prelude, run *finding.Run) { prelude(p, run) }
-
-// Word is the word for a finding in print: its level when it is flagged, else its answer.
-func Word(f *finding.Finding) string { return word(f) }

@@ -10,7 +10,6 @@ import (
 	"bufio"
 	"fmt"
 	"io"
-	"slices"
 	"strings"
 
 	"forebake/engine/finding"
@@ -37,31 +36,6 @@ func Count(n int, noun string) string {
 		return "1 " + noun
 	}
 	return fmt.Sprintf("%d %ss", n, noun)
-}
-
-// word is the word for a finding in print: its level when it is flagged, else its answer.
-func word(f *finding.Finding) string {
-	if f.Answer == finding.Flagged {
-		return f.Level.String()
-	}
-	return f.Answer.String()
-}
-
-// words are the words for findings, the most serious first.
-var words = []string{"stop", "risk", "note", "unsure", "waived"}
-
-// seriousness orders findings: those of food safety that could hurt someone, stops, risks, notes,
-// unsure answers, and what a house sets aside.
-func seriousness(f *finding.Finding) int {
-	if couldHurt(f) {
-		return int(f.Level) // a stop, then a risk
-	}
-	return 2 + slices.Index(words, word(f))
-}
-
-// couldHurt reports whether a finding is one of food safety above a note.
-func couldHurt(f *finding.Finding) bool {
-	return f.Safety && f.Answer == finding.Flagged && f.Level != finding.Note
 }
 
 // FileLine gives the file and line of a place: "house.hcl:3".
@@ -166,7 +140,7 @@ func (b lines) End() error { return b.Flush() }
 // line prints a finding in one line. A food-safety finding that a house sets
 // aside keeps its level there: a reader may skip waived findings.
 func line(f *finding.Finding) string {
-	level, text := word(f), f.Text
+	level, text := f.Word(), f.Text
 	if f.Answer == finding.Waived && f.Safety {
 		level += " " + f.Level.String()
 	}

@@ -32,7 +32,7 @@ type (
 		Results     []sarifResult      `json:"results"`
 	}
 	sarifRunProperties struct {
-		Cautions []jsonCaution `json:"cautions"`
+		Cautions []JSONCaution `json:"cautions"`
 		Totals   jsonTotals    `json:"totals"`
 	}
 	sarifTool struct {
@@ -186,7 +186,7 @@ func (s *sarif) Totals(t finding.Totals)            { s.totals = t }
 func (s *sarif) End() error {
 	s.describe()
 	run := sarifRun{
-		Properties: sarifRunProperties{Cautions: []jsonCaution{}, Totals: totalsJSON(s.totals)},
+		Properties: sarifRunProperties{Cautions: []JSONCaution{}, Totals: totalsJSON(s.totals)},
 		// No informationUri: the program has no page of its own.
 		Tool: sarifTool{sarifDriver{Name: "forebake", Version: s.head.Version,
 			SemanticVersion: s.head.Version, Rules: s.rules}},
@@ -202,7 +202,7 @@ func (s *sarif) End() error {
 		jsontext.List{Indent: indent + "  ", Key: "cautions", Items: func(yield func(any) bool) {
 			for _, c := range s.cautions.List {
 				yield(
-					jsonCaution{
+					JSONCaution{
 						source.Safe(c.Whole()),
 						source.Safe(c.Source),
 						source.Safe(c.Formula),
@@ -223,7 +223,7 @@ func (s *sarif) notifications() []sarifNotification {
 		}
 		out = append(out, n)
 	}
-	if _, left := fold(s.found.All(), maxResults-s.fixed()); len(left) > 0 {
+	if _, left := finding.Fold(s.found.All(), maxResults-s.fixed()); len(left) > 0 {
 		out = append(out, sarifNotification{Level: "warning", Message: sarifText{Text: fmt.Sprintf(
 			"left out of the results, since sites take %d: %s. forebake check --as json holds them.",
 			maxResults,
@@ -370,7 +370,7 @@ func (s *sarif) results(yield func(any) bool) {
 		yield(s.own(sarifSetAside, "warning", text, f.Rule+" on "+f.Subject, f.Formula, f.Place))
 	}
 	left := maxResults - s.fixed()
-	kept, _ := fold(s.found.All(), left)
+	kept, _ := finding.Fold(s.found.All(), left)
 	for _, f := range kept {
 		yield(s.result(f))
 	}
@@ -424,39 +424,10 @@ func (s *sarif) cautionResults(yield func(any) bool) {
 	}
 }
 
-// fold keeps the most serious findings of a list, at most so many, in their order. It counts those
-// left out, by word.
-func fold(list []*finding.Finding, most int) (kept []*finding.Finding, left map[string]int) {
-	left = map[string]int{}
-	if len(list) <= most {
-		return list, left
-	}
-	ranks := make([]int, len(list))
-	var count [7]int
-	for i, f := range list {
-		ranks[i] = seriousness(f)
-		count[ranks[i]]++
-	}
-	room := max(0, most)
-	for i := range count {
-		count[i] = min(count[i], room)
-		room -= count[i]
-	}
-	for i, f := range list {
-		if count[ranks[i]] > 0 {
-			count[ranks[i]]--
-			kept = append(kept, f)
-		} else {
-			left[word(f)]++
-		}
-	}
-	return kept, left
-}
-
-// folded says what fold has left out; "" for nothing.
+// folded says what finding.Fold has left out; "" for nothing.
 func folded(left map[string]int) string {
 	var parts []string
-	for _, w := range words {
+	for _, w := range finding.Words {
 		if left[w] > 0 {
 			parts = append(parts, fmt.Sprintf("%d %s", left[w], w))
 		}

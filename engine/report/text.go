@@ -35,7 +35,7 @@ func newPalette(on bool) palette {
 }
 
 func (p palette) level(f *finding.Finding) *color.Color {
-	switch word(f) {
+	switch f.Word() {
 	case "stop":
 		return p.stop
 	case "risk":
@@ -249,9 +249,9 @@ func (t *text) summary(formulas []Group) {
 
 // weights counts the findings of a group from the most serious on.
 func (g Group) weights() []int {
-	out := make([]int, 2+len(words))
+	out := make([]int, finding.Ranks)
 	for _, f := range g.List {
-		out[seriousness(f)]++
+		out[f.Seriousness()]++
 	}
 	return out
 }
@@ -287,7 +287,7 @@ func (t *text) group(g Group, most int) {
 func serious(list []*finding.Finding) []*finding.Finding {
 	out := slices.Clone(list)
 	slices.SortStableFunc(out, func(a, b *finding.Finding) int {
-		return seriousness(a) - seriousness(b)
+		return a.Seriousness() - b.Seriousness()
 	})
 	return out
 }
@@ -317,8 +317,8 @@ func (t *text) Totals(sum finding.Totals) {
 func (t *text) couldHurt(list []*finding.Finding) {
 	var parts []string
 	for _, f := range serious(list) {
-		if couldHurt(f) {
-			parts = append(parts, fmt.Sprintf("%s %s (%s)", word(f),
+		if f.CouldHurt() {
+			parts = append(parts, fmt.Sprintf("%s %s (%s)", f.Word(),
 				source.Safe(FileLine(f.Place)), f.Rule))
 		}
 	}
@@ -379,10 +379,10 @@ func (t *text) waived(list []*finding.Finding) {
 func tally(list []*finding.Finding) string {
 	counts := map[string]int{}
 	for _, f := range list {
-		counts[word(f)]++
+		counts[f.Word()]++
 	}
 	var parts []string
-	for _, w := range words {
+	for _, w := range finding.Words {
 		if counts[w] > 0 {
 			parts = append(parts, fmt.Sprintf("%d %s", counts[w], w))
 		}
@@ -396,7 +396,7 @@ const indent = "        "
 // rule.
 func (t *text) finding(f *finding.Finding, reasoned bool) {
 	t.paragraph(fmt.Sprintf("%s, %s", source.Safe(FileLine(f.Place)), source.Safe(f.Subject)),
-		"  "+t.level(f).Sprintf("%-5s", word(f))+" ", indent)
+		"  "+t.level(f).Sprintf("%-5s", f.Word())+" ", indent)
 	t.body(f, reasoned)
 	t.paragraph("Rule: "+f.Rule, indent, indent)
 	t.WriteString("\n")

@@ -170,10 +170,10 @@ func (x *point) grow(r int, fromC, toC, hours float64, live figure.Estimate) {
 		run = figure.High
 	}
 	if live.High > 0 {
-		x.grown.liveStaph += microbe.LiveStaph.Log(fromC, toC, hours).At(run) * live.At(run)
+		x.grown.liveStaph += microbe.LiveStaph.LogAt(run, fromC, toC, hours) * live.At(run)
 	}
-	x.grown.starchCereus += microbe.StarchCereus.Log(fromC, toC, hours).At(run)
-	x.grown.custardCereus += microbe.CustardCereus.Log(fromC, toC, hours).At(run)
+	x.grown.starchCereus += microbe.StarchCereus.LogAt(run, fromC, toC, hours)
+	x.grown.custardCereus += microbe.CustardCereus.LogAt(run, fromC, toC, hours)
 }
 
 // hottestC and coldestC are what food is taken to reach, whatever is written, C: beyond them

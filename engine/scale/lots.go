@@ -146,7 +146,10 @@ func weigh(row *finding.ScaledRow, in *formula.Ingredient, g figure.Interval, ex
 		}
 	}
 	if in.Item.Class == larder.ClassEgg && in.Item.Piece > 0 {
-		row.Note = countText(g.Mid() / in.Item.Piece)
+		row.Note = countText(g.Lo / in.Item.Piece)
+		if !g.IsPoint() {
+			row.Note = quantity.FormatInterval(g.Scale(1/in.Item.Piece), "pieces")
+		}
 	}
 	if !tells(in.Item) || !g.IsPoint() || math.IsNaN(exact) || exact <= 0 {
 		return

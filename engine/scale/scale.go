@@ -7,6 +7,7 @@ import (
 
 	"forebake/engine/facts"
 	"forebake/engine/formula"
+	"forebake/engine/formula/edit"
 	"forebake/engine/mend/levers"
 	"forebake/engine/quantity"
 	"forebake/engine/source"
@@ -32,7 +33,7 @@ func Formula(s *facts.Sheet, file *source.File, w Want) (*Scaled, error) {
 			"what formula %q makes; scale by 0.0001 to 100000", quantity.Format(k.mass, ""),
 			source.Safe(s.Formula.Name))}}
 	}
-	changer, err := formula.NewChanger(file)
+	changer, err := edit.New(file)
 	if err != nil {
 		return nil, err
 	}
@@ -50,7 +51,7 @@ func Formula(s *facts.Sheet, file *source.File, w Want) (*Scaled, error) {
 
 // edits collects the edits of one formula; the first fault ends it.
 type edits struct {
-	*formula.Changer
+	*edit.Changer
 	formula *formula.Formula
 	factors
 	scaleG float64

@@ -111,7 +111,7 @@ func (c *collector) Loosened(list []finding.Loosened) {
 
 // lineOf writes a finding as a line.
 func lineOf(f *finding.Finding) Finding {
-	out := Finding{Word: report.Word(f), Where: source.Safe(f.Subject), Text: source.Safe(f.Text),
+	out := Finding{Word: f.Word(), Where: source.Safe(f.Subject), Text: source.Safe(f.Text),
 		Rule: f.Rule, rank: int(f.Level)}
 	if f.Safety && f.Level != finding.Note {
 		out.rank -= len(finding.LevelNames)

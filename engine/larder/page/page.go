@@ -17,10 +17,11 @@ import (
 
 // Answer is what the larder knows of a word.
 type Answer struct {
-	Word  string       `json:"word"`
-	Asked string       `json:"asked,omitempty"` // what an ambiguous word may mean
-	Item  *Ingredient  `json:"ingredient"`      // of that very name; null for none
-	Also  []Ingredient `json:"also"`            // others that the word speaks of
+	Format int          `json:"format"` // the version of this object; a new key does not change it
+	Word   string       `json:"word"`
+	Asked  string       `json:"asked,omitempty"` // what an ambiguous word may mean
+	Item   *Ingredient  `json:"ingredient"`      // of that very name; null for none
+	Also   []Ingredient `json:"also"`            // others that the word speaks of
 }
 
 // Ingredient is one ingredient. Figures are g per 100 g; a density or a piece that is not known is
@@ -129,6 +130,7 @@ func allergens(law string, codes []string) []string {
 
 // JSON prints an answer for a script.
 func JSON(w io.Writer, a Answer) error {
+	a.Format = 1
 	e := json.NewEncoder(w)
 	e.SetIndent("", "  ")
 	return e.Encode(a)

@@ -45,7 +45,7 @@ func degreeGrid(g formula.Given) Grid {
 	}
 	low, high := inUnit(coldestC, unit), inUnit(hottestC, unit)
 	round := float64(degreeStep)
-	if g.Set && g.Mid() > ovenFromC {
+	if g.Set && g.Lo > ovenFromC {
 		round = ovenRound
 	}
 	return Grid{unit, degreeStep, round, low, high, Coarse{}}

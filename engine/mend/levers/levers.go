@@ -17,6 +17,7 @@ import (
 	"forebake/engine/facts"
 	"forebake/engine/figure"
 	"forebake/engine/formula"
+	"forebake/engine/formula/edit"
 	"forebake/engine/kitchen"
 	"forebake/engine/source"
 )
@@ -148,7 +149,7 @@ type Query struct {
 
 // Text is a formula with the changer of its file, ready for an edit.
 type Text struct {
-	*formula.Changer
+	*edit.Changer
 	Formula *formula.Formula
 }
 

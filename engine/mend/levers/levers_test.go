@@ -15,6 +15,7 @@ import (
 
 	"forebake/engine/facts"
 	"forebake/engine/formula"
+	"forebake/engine/formula/edit"
 	"forebake/engine/kitchen"
 	"forebake/engine/larder"
 	"forebake/engine/mend/levers"
@@ -261,7 +262,7 @@ func checkGrid(t *testing.T, l *levers.Lever) {
 func checkChange(t *testing.T, from text, l *levers.Lever, to levers.Setting) bool {
 	t.Helper()
 	k := l.Kind
-	changer, err := formula.NewChanger(from.file)
+	changer, err := edit.New(from.file)
 	if err != nil {
 		t.Fatal(err)
 	}

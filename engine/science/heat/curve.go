@@ -7,8 +7,14 @@ import "math"
 // price of a table look-up.
 type Curve struct {
 	low, step float64
-	values    []float64
-	integral  []float64 // from low
+	points    []point
+}
+
+// point is one point of a Curve, and its slope to the next.
+type point struct {
+	value, slope float64
+	from         float64 // distance from low
+	integral     float64 // from low
 }
 
 // NewCurve tabulates f at n points, 2 or more, from lowC to highC. It is empty
@@ -17,38 +23,72 @@ func NewCurve(lowC, highC float64, n int, f func(tC float64) float64) Curve {
 	if n < 2 || n > 1<<16 || !finite(lowC) || !finite(highC) || highC <= lowC {
 		return Curve{}
 	}
-	c := Curve{lowC, (highC - lowC) / float64(n-1), make([]float64, n), make([]float64, n)}
-	for i := range c.values {
-		v := f(lowC + float64(i)*c.step)
-		if !finite(v) {
+	c := Curve{lowC, (highC - lowC) / float64(n-1), make([]point, n)}
+	for i := range c.points {
+		p := point{from: float64(i) * c.step}
+		p.value = f(lowC + p.from)
+		if !finite(p.value) {
 			return Curve{}
 		}
-		c.values[i] = v
 		if i > 0 {
-			c.integral[i] = c.integral[i-1] + c.step*(v+c.values[i-1])/2
+			before := &c.points[i-1]
+			before.slope = (p.value - before.value) / c.step
+			p.integral = before.integral + c.step*(p.value+before.value)/2
 		}
+		c.points[i] = p
 	}
 	return c
 }
 
 // empty reports whether there is no curve.
-func (c *Curve) empty() bool { return len(c.values) == 0 }
+func (c *Curve) empty() bool { return len(c.points) == 0 }
 
 // at is value, slope and integral from the curve's start at tC.
 func (c *Curve) at(tC float64) (value, slope, integral float64) {
-	last := len(c.values) - 1
+	last := len(c.points) - 1
 	x := (tC - c.low) / c.step
 	switch {
 	case !(x > 0):
-		return c.values[0], 0, c.values[0] * (tC - c.low)
+		p := &c.points[0]
+		return p.value, 0, p.value * (tC - c.low)
 	case x >= float64(last):
-		return c.values[last], 0, c.integral[last] + c.values[last]*(tC-c.low-float64(last)*c.step)
+		p := &c.points[last]
+		return p.value, 0, p.integral + p.value*(tC-c.low-p.from)
 	}
-	i := int(x)
-	slope = (c.values[i+1] - c.values[i]) / c.step
-	dx := tC - c.low - float64(i)*c.step
-	value = c.values[i] + slope*dx
-	return value, slope, c.integral[i] + dx*(c.values[i]+value)/2
+	p := &c.points[int(x)]
+	dx := tC - c.low - p.from
+	value = p.value + p.slope*dx
+	return value, p.slope, p.integral + dx*(p.value+value)/2
+}
+
+// slopes is at over a field, without the integrals.
+func (c *Curve) slopes(t, value, slope []float64) {
+	points, low, step, last := c.points, c.low, c.step, float64(len(c.points)-1)
+	value, slope = value[:len(t)], slope[:len(t)]
+	for i, tC := range t {
+		if x := (tC - low) / step; x > 0 && x < last {
+			p := &points[int(x)]
+			value[i], slope[i] = p.value+p.slope*(tC-low-p.from), p.slope
+			continue
+		}
+		value[i], slope[i], _ = c.at(tC)
+	}
+}
+
+// integrals is at over a field, without the slopes.
+func (c *Curve) integrals(t, value, integral []float64) {
+	points, low, step, last := c.points, c.low, c.step, float64(len(c.points)-1)
+	value, integral = value[:len(t)], integral[:len(t)]
+	for i, tC := range t {
+		if x := (tC - low) / step; x > 0 && x < last {
+			p := &points[int(x)]
+			dx := tC - low - p.from
+			v := p.value + p.slope*dx
+			value[i], integral[i] = v, p.integral+dx*(p.value+v)/2
+			continue
+		}
+		value[i], _, integral[i] = c.at(tC)
+	}
 }
 
 // MilkFatCurve is the specific heat, J/(kg K), of a food with sensible specific heat cp and the

@@ -121,8 +121,8 @@ func (v *Volumes) SetOwnHeat(wkg float64, activity Curve) { v.source, v.strength
 // SetConductivity makes the conductivity, as a share of the one of Start, a curve above 0; Curve{}
 // goes back to that one.
 func (v *Volumes) SetConductivity(share Curve) {
-	for _, k := range share.values {
-		if !(k > 0) {
+	for i := range share.points {
+		if !(share.points[i].value > 0) {
 			return
 		}
 	}
@@ -132,8 +132,8 @@ func (v *Volumes) SetConductivity(share Curve) {
 // SetSpecificHeat makes the specific heat, J/(kg K), a curve above 0; Curve{} goes back to the one
 // of Start.
 func (v *Volumes) SetSpecificHeat(jkgK Curve) {
-	for _, c := range jkgK.values {
-		if !(c > 0) {
+	for i := range jkgK.points {
+		if !(jkgK.points[i].value > 0) {
 			return
 		}
 	}
@@ -153,7 +153,7 @@ func (v *Volumes) Advance(seconds float64) State {
 	if v.age == 0 {
 		v.first = seconds / sum
 	}
-	limit := math.Max(widest*v.first, seconds/6)
+	limit := math.Max(widest*v.first, seconds/2)
 	for left := seconds; left > 0; {
 		dt := math.Min(v.first+(growth-1)*v.age, limit)
 		if dt > left*0.999 {
@@ -239,15 +239,6 @@ func (f face) flow(skin float64) float64 {
 	return 1 / (1/f.h + 1/skin)
 }
 
-// contents is the heat in cell i, J/kg, and its slope, at tC.
-func (v *Volumes) contents(tC float64) (h, cp float64) {
-	if v.heat.empty() {
-		return v.cp * tC, v.cp
-	}
-	cp, _, h = v.heat.at(tC)
-	return h, cp
-}
-
 // wholly is the share of conductivity of a body whose conductivity does not change.
 var wholly = func() (f field) {
 	for i := range f {
@@ -256,16 +247,39 @@ var wholly = func() (f field) {
 	return f
 }()
 
+// looked are the curves of a body over one field of temperatures.
+type looked struct {
+	h, cp    field // heat in a cell, J/kg, and its slope
+	q, slope field // source of heat, before its strength, and its slope
+	// What a body whose conductivity changes conducts, as an integral of the share of it; see flows.
+	phi, share field
+}
+
+// look reads the curves at t: they are needed once a field, in rates and in Newton's next round.
+func (v *Volumes) look(t *field, l *looked) {
+	n := v.n
+	if v.heat.empty() {
+		for i := range n {
+			l.h[i], l.cp[i] = v.cp*t[i], v.cp
+		}
+	} else {
+		v.heat.integrals(t[:n], l.cp[:], l.h[:])
+	}
+	if !v.source.empty() {
+		v.source.slopes(t[:n], l.q[:], l.slope[:])
+	}
+	if !v.conduct.empty() {
+		v.conduct.integrals(t[:n], l.share[:], l.phi[:])
+	}
+}
+
 // flows gives the heat conducted, as an integral of the share of conductivity, and that share, for
-// every cell; room holds the two where they have to be computed.
-func (v *Volumes) flows(t *field, room *[2]field) (integral, share *field) {
+// every cell.
+func (v *Volumes) flows(t *field, l *looked) (integral, share *field) {
 	if v.conduct.empty() {
 		return t, &wholly
 	}
-	for i := range v.n {
-		room[1][i], _, room[0][i] = v.conduct.at(t[i])
-	}
-	return &room[0], &room[1]
+	return &l.phi, &l.share
 }
 
 // faces is the coefficient of both faces, W/(m2 K), to the middles of their cells.
@@ -279,22 +293,17 @@ func (v *Volumes) faces() (low, high float64) {
 }
 
 // rates is dH/dt of every cell, W/kg.
-func (v *Volumes) rates(t, r *field, uLow, uHigh float64) {
+func (v *Volumes) rates(t, r *field, l *looked, uLow, uHigh float64) {
 	n := v.n
-	var room [2]field
-	phi, _ := v.flows(t, &room)
+	phi, _ := v.flows(t, l)
 	in := uLow * (v.low.ambient - t[0])
 	for i := range n {
 		out := uHigh * (t[i] - v.high.ambient)
 		if i < n-1 {
 			out = v.conductance[i+1] * (phi[i] - phi[i+1])
 		}
-		r[i] = (in - out) * v.perVolume[i]
+		r[i] = (in-out)*v.perVolume[i] + v.strength*l.q[i]
 		in = out
-		if !v.source.empty() {
-			q, _, _ := v.source.at(t[i])
-			r[i] += v.strength * q
-		}
 	}
 }
 
@@ -310,19 +319,20 @@ const mostHalvings = 12
 func (v *Volumes) step(dt float64, halvings int) {
 	const g = 2 - math.Sqrt2
 	uLow, uHigh := v.faces()
-	var r, h0, want, t field
-	v.rates(&v.t, &r, uLow, uHigh)
+	var r, want field
+	var l looked
+	t := v.t
+	v.look(&t, &l)
+	v.rates(&t, &r, &l, uLow, uHigh)
+	h0 := l.h
 	for i := range v.n {
-		h0[i], _ = v.contents(v.t[i])
 		want[i] = h0[i] + g*dt/2*r[i]
 	}
-	t = v.t
-	solved := v.solve(&t, &want, g*dt/2, uLow, uHigh)
+	solved := v.solve(&t, &want, &l, g*dt/2, uLow, uHigh)
 	for i := range v.n {
-		h1, _ := v.contents(t[i])
-		want[i] = (h1 - (1-g)*(1-g)*h0[i]) / (g * (2 - g))
+		want[i] = (l.h[i] - (1-g)*(1-g)*h0[i]) / (g * (2 - g))
 	}
-	solved = solved && v.solve(&t, &want, (1-g)/(2-g)*dt, uLow, uHigh)
+	solved = solved && v.solve(&t, &want, &l, (1-g)/(2-g)*dt, uLow, uHigh)
 	if !solved && halvings > 0 {
 		v.step(dt/2, halvings-1)
 		v.step(dt/2, halvings-1)
@@ -331,15 +341,16 @@ func (v *Volumes) step(dt float64, halvings int) {
 	v.t = t
 }
 
-// solve finds the field with contents(t) - c rates(t) = want by Newton, one tridiagonal system a
-// round; a body of constant properties takes one round. It reports false after eight rounds.
-func (v *Volumes) solve(t, want *field, c, uLow, uHigh float64) bool {
+// solve finds the field with h(t) - c rates(t) = want by Newton, one tridiagonal system a round; a
+// body of constant properties takes one round. It reports false after eight rounds. l is of t, and
+// follows it.
+func (v *Volumes) solve(t, want *field, l *looked, c, uLow, uHigh float64) bool {
 	linear := v.source.empty() && v.heat.empty() && v.conduct.empty()
+	warmth := c * v.strength
 	var up, rhs field
-	var room [2]field
 	n := v.n
 	for range 8 {
-		phi, share := v.flows(t, &room)
+		phi, share := v.flows(t, l)
 		below, in := uLow, uLow*(v.low.ambient-t[0])
 		fromBelow, shareBelow, steepest := uLow, 0.0, 0.0
 		upBefore, rhsBefore := 0.0, 0.0
@@ -350,14 +361,12 @@ func (v *Volumes) solve(t, want *field, c, uLow, uHigh float64) bool {
 				next, toAbove, shareAbove = above*(phi[i]-phi[i+1]), above*share[i], share[i+1]
 			}
 			w := c * v.perVolume[i]
-			h, diag := v.contents(t[i])
-			steepest = math.Max(steepest, diag)
-			r := want[i] - h + w*(in-next)
-			if !v.source.empty() {
-				q, slope, _ := v.source.at(t[i])
-				r += c * v.strength * q
-				diag -= c * v.strength * slope
+			diag := l.cp[i]
+			if diag > steepest {
+				steepest = diag
 			}
+			r := want[i] - l.h[i] + w*(in-next) + warmth*l.q[i]
+			diag -= warmth * l.slope[i]
 			// The low face has no cell below it: upBefore is 0 there.
 			inverse := 1 / (diag + w*(fromBelow+toAbove) - w*below*shareBelow*upBefore)
 			rhsBefore = (r + w*below*shareBelow*rhsBefore) * inverse
@@ -369,16 +378,17 @@ func (v *Volumes) solve(t, want *field, c, uLow, uHigh float64) bool {
 				fromBelow = above * share[i+1]
 			}
 		}
-		largest, x := 0.0, 0.0
-		for i := n - 1; i >= 0; i-- {
-			if i == n-1 {
-				x = rhs[i]
-			} else {
-				x = rhs[i] + up[i]*x
-			}
+		x := rhs[n-1]
+		t[n-1] += x
+		largest := math.Abs(x)
+		for i := n - 2; i >= 0; i-- {
+			x = rhs[i] + up[i]*x
 			t[i] += x
-			largest = math.Max(largest, math.Abs(x))
+			if move := math.Abs(x); !(move <= largest) { // what is not a number too
+				largest = move
+			}
 		}
+		v.look(t, l)
 		// What a round leaves is its move times the change of slope over it: 3 J/kg, 1e-3 K of an
 		// unfrozen dough, leave under a tenth of themselves.
 		if linear || largest*steepest < settled {

@@ -134,9 +134,10 @@ func TestButterHeat(t *testing.T) {
 	v.SetSpecificHeat(MilkFatCurve(2650, 0.8))
 	v.Stage(2, 20)
 	content := func() (sum float64) {
+		var l looked
+		v.look(&v.t, &l)
 		for i := range v.n {
-			h, _ := v.contents(v.t[i])
-			sum += h / v.perVolume[i]
+			sum += l.h[i] / v.perVolume[i]
 		}
 		return sum
 	}
@@ -150,7 +151,7 @@ func TestButterHeat(t *testing.T) {
 	near(t, "heat lost", lost, begin-content(), 0.003*lost)
 	was := v
 	v.SetSpecificHeat(NewCurve(0, 10, 3, func(float64) float64 { return 0 }))
-	if v.heat.values[0] != was.heat.values[0] {
+	if v.heat.points[0] != was.heat.points[0] {
 		t.Error("took a specific heat of 0")
 	}
 }

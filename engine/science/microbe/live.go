@@ -60,7 +60,7 @@ var (
 )
 
 // PerHour is the growth, log10/h, at tC. Temperatures that cannot be read give infinity.
-func (g Growth) PerHour(tC float64) figure.Estimate {
+func (g *Growth) PerHour(tC float64) figure.Estimate {
 	if !readable(tC) {
 		return figure.Exactly(math.Inf(1))
 	}
@@ -68,7 +68,7 @@ func (g Growth) PerHour(tC float64) figure.Estimate {
 		High: g.rate(g.B.High, tC)}
 }
 
-func (g Growth) rate(b, tC float64) float64 {
+func (g *Growth) rate(b, tC float64) float64 {
 	if tC <= g.MinC || tC > g.StopC {
 		return 0
 	}
@@ -82,26 +82,29 @@ func (g Growth) rate(b, tC float64) float64 {
 // Log is the growth, log10, while the temperature runs straight from t0C to t1C in the given hours:
 // the exact integral. It is not cut at MostLog, since the parts of a history add up: see Capped.
 // Anything that cannot be read is infinite.
-func (g Growth) Log(t0C, t1C, hours float64) figure.Estimate {
+func (g *Growth) Log(t0C, t1C, hours float64) figure.Estimate {
+	return figure.Estimate{
+		Low:  g.LogAt(figure.Low, t0C, t1C, hours),
+		Mid:  g.LogAt(figure.Middle, t0C, t1C, hours),
+		High: g.LogAt(figure.High, t0C, t1C, hours),
+	}
+}
+
+// LogAt is Log by one of the readings of B.
+func (g *Growth) LogAt(run figure.Run, t0C, t1C, hours float64) float64 {
 	lo, hi := math.Min(t0C, t1C), math.Max(t0C, t1C)
 	if !readable(lo) || !readable(hi) || !(hours >= 0 && hours <= math.MaxFloat64) {
-		return figure.Exactly(math.Inf(1))
+		return math.Inf(1)
 	}
+	b := g.B.At(run)
 	if lo == hi {
-		return g.PerHour(lo).Times(hours)
+		return g.rate(b, lo) * hours
 	}
-	mean := func(b float64) float64 { return g.area(b, lo, hi) / (hi - lo) }
-	return figure.Estimate{
-		Low:  mean(g.B.Low),
-		Mid:  mean(g.B.Mid),
-		High: mean(g.B.High),
-	}.Times(
-		hours,
-	)
+	return g.area(b, lo, hi) / (hi - lo) * hours
 }
 
 // area is the integral of rate over temperature: a parabola up to where the rate levels, then flat.
-func (g Growth) area(b, lo, hi float64) float64 {
+func (g *Growth) area(b, lo, hi float64) float64 {
 	level := g.LevelC
 	if g.MostPerH > 0 {
 		level = math.Min(level, g.MinC+math.Sqrt(g.MostPerH)/b)
@@ -115,7 +118,7 @@ func (g Growth) area(b, lo, hi float64) float64 {
 }
 
 // Capped is a sum of growth, log10, cut where this growth ends.
-func (g Growth) Capped(sum figure.Estimate) figure.Estimate {
+func (g *Growth) Capped(sum figure.Estimate) figure.Estimate {
 	if g.MostLog == 0 {
 		return sum
 	}

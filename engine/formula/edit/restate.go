@@ -1,4 +1,4 @@
-package formula
+package edit
 
 import (
 	"bytes"
@@ -6,13 +6,14 @@ import (
 
 	"github.com/hashicorp/hcl/v2/hclsyntax"
 
+	"forebake/engine/formula"
 	"forebake/engine/reading"
 	"forebake/engine/source"
 )
 
 // ReadingAsNote turns the reading of a step into words of its note, where nothing is reckoned from
 // it: a reading taken of one batch is none of another. A note that stands there is kept before it.
-func (c *Changer) ReadingAsNote(s *Step, words string) ([]source.Edit, error) {
+func (c *Changer) ReadingAsNote(s *formula.Step, words string) ([]source.Edit, error) {
 	object := c.object(s.Place.Start)
 	if object == nil {
 		return nil, notFound(s.Place)
@@ -21,9 +22,9 @@ func (c *Changer) ReadingAsNote(s *Step, words string) ([]source.Edit, error) {
 	for i, item := range object.Items {
 		r := reading.Reader{File: c.file}
 		switch name, _, _ := r.Text(item.KeyExpr, "a name"); name {
-		case optMeasured.Name:
+		case formula.OptionMeasured:
 			measured = i
-		case optNote.Name:
+		case formula.OptionNote:
 			note = i
 		}
 	}
@@ -33,7 +34,7 @@ func (c *Changer) ReadingAsNote(s *Step, words string) ([]source.Edit, error) {
 	item := object.Items[measured]
 	if note < 0 {
 		return []source.Edit{
-			c.file.Replace(span(item.KeyExpr), optNote.Name),
+			c.file.Replace(span(item.KeyExpr), formula.OptionNote),
 			c.replace(item.ValueExpr, words),
 		}, nil
 	}

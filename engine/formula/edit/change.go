@@ -1,32 +1,31 @@
-package formula
+// Package edit turns new values of a formula into edits of its file. Each edit changes one value, in
+// the way that the baker wrote it, or puts in the entry that is missing. Spacing, comments and
+// everything else stay. The caller decides which value changes, and to what.
+package edit
 
 import (
 	"bytes"
 	"fmt"
-	"slices"
 	"strconv"
 	"strings"
 	"unicode/utf8"
 
 	"github.com/hashicorp/hcl/v2/hclsyntax"
 
+	"forebake/engine/formula"
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
 	"forebake/engine/source"
 )
 
-// Changer turns new values into edits of the file that a formula was read from. Each edit changes
-// one value, in the way that the baker wrote it, or puts in the entry that is missing. Spacing,
-// comments and everything else stay.
-//
-// Package mend calls it. The caller decides which value changes, and to what.
+// Changer makes the edits of one file.
 type Changer struct {
 	file *source.File
 	body *hclsyntax.Body
 }
 
-// NewChanger makes a changer for a formula file, which must read without problems.
-func NewChanger(f *source.File) (*Changer, error) {
+// New makes a changer for a formula file, which must read without problems.
+func New(f *source.File) (*Changer, error) {
 	body, problems := source.Parse(f)
 	if len(problems) > 0 {
 		return nil, problems
@@ -35,19 +34,19 @@ func NewChanger(f *source.File) (*Changer, error) {
 }
 
 // Amount writes another amount for an ingredient. One that is given as an object stays one.
-func (c *Changer) Amount(in *Ingredient, text string) (source.Edit, error) {
+func (c *Changer) Amount(in *formula.Ingredient, text string) (source.Edit, error) {
 	item, err := c.line(in)
 	if err != nil {
 		return source.Edit{}, err
 	}
 	if object, ok := item.ValueExpr.(*hclsyntax.ObjectConsExpr); ok {
-		return c.set(object, amountOption.Name, text)
+		return c.set(object, formula.OptionAmount, text)
 	}
 	return c.replace(item.ValueExpr, text), nil
 }
 
 // Option writes an option of an ingredient. An amount that stands alone becomes an object.
-func (c *Changer) Option(in *Ingredient, key, text string) (source.Edit, error) {
+func (c *Changer) Option(in *formula.Ingredient, key, text string) (source.Edit, error) {
 	item, err := c.line(in)
 	if err != nil {
 		return source.Edit{}, err
@@ -58,12 +57,12 @@ func (c *Changer) Option(in *Ingredient, key, text string) (source.Edit, error) 
 	s := span(item.ValueExpr)
 	amount := c.file.Text[s.Start:s.End]
 	return c.file.Replace(s, fmt.Sprintf("{ %s = %s, %s = %s }",
-		amountOption.Name, amount, key, quoted(text))), nil
+		formula.OptionAmount, amount, key, quoted(text))), nil
 }
 
 // Rename gives an ingredient another name, such as another kind of yeast. Blanks before the equals
 // sign make up for the name's length, so that the column of signs stays in line.
-func (c *Changer) Rename(in *Ingredient, name string) (source.Edit, error) {
+func (c *Changer) Rename(in *formula.Ingredient, name string) (source.Edit, error) {
 	item, err := c.line(in)
 	if err != nil {
 		return source.Edit{}, err
@@ -82,7 +81,7 @@ func (c *Changer) Rename(in *Ingredient, name string) (source.Edit, error) {
 
 // Add puts a new ingredient line at the end of a part's list, indented and aligned as its
 // neighbours are.
-func (c *Changer) Add(p *Part, name, amount string) (source.Edit, error) {
+func (c *Changer) Add(p *formula.Part, name, amount string) (source.Edit, error) {
 	if len(p.Ingredients) == 0 {
 		return source.Edit{}, fmt.Errorf("%s %q has no line to put another below", p.Kind, p.Name)
 	}
@@ -99,7 +98,7 @@ func (c *Changer) Add(p *Part, name, amount string) (source.Edit, error) {
 
 // Main writes another value for the verb's own: the time of a rest, the thickness of a sheet. It
 // finds the verb by its place, since a baker may write another word for it.
-func (c *Changer) Main(s *Step, text string) (source.Edit, error) {
+func (c *Changer) Main(s *formula.Step, text string) (source.Edit, error) {
 	if object := c.object(s.Place.Start); object != nil {
 		for _, item := range object.Items {
 			if key := span(item.KeyExpr); key.Start <= s.Place.Start && s.Place.Start < key.End {
@@ -111,7 +110,7 @@ func (c *Changer) Main(s *Step, text string) (source.Edit, error) {
 }
 
 // Step writes an option of a step, or puts it in where it is missing.
-func (c *Changer) Step(s *Step, key, text string) (source.Edit, error) {
+func (c *Changer) Step(s *formula.Step, key, text string) (source.Edit, error) {
 	object := c.object(s.Place.Start)
 	if object == nil {
 		return source.Edit{}, notFound(s.Place)
@@ -121,7 +120,7 @@ func (c *Changer) Step(s *Step, key, text string) (source.Edit, error) {
 
 // AddStep puts a new step after another: on a line of its own where the steps stand so, with the
 // same ending.
-func (c *Changer) AddStep(after *Step, text string) (source.Edit, error) {
+func (c *Changer) AddStep(after *formula.Step, text string) (source.Edit, error) {
 	object := c.object(after.Place.Start)
 	if object == nil {
 		return source.Edit{}, notFound(after.Place)
@@ -152,7 +151,7 @@ func (c *Changer) AddStep(after *Step, text string) (source.Edit, error) {
 }
 
 // Makes writes another yield of a formula.
-func (c *Changer) Makes(f *Formula, text string) (source.Edit, error) {
+func (c *Changer) Makes(f *formula.Formula, text string) (source.Edit, error) {
 	for _, b := range c.body.Blocks {
 		named := b.Type == "formula" && len(b.LabelRanges) > 0
 		if !named || b.LabelRanges[0].Start.Byte != f.Place.Start {
@@ -175,7 +174,7 @@ func notFound(at source.Place) error {
 }
 
 // line finds the line of an ingredient.
-func (c *Changer) line(in *Ingredient) (hclsyntax.ObjectConsItem, error) {
+func (c *Changer) line(in *formula.Ingredient) (hclsyntax.ObjectConsItem, error) {
 	if object := c.object(in.Place.Start); object != nil {
 		for _, item := range object.Items {
 			if s := span(item.KeyExpr); s.Start <= in.Place.Start &&
@@ -304,100 +303,10 @@ func quoted(text string) string {
 	return `"` + r.Replace(text) + `"`
 }
 
-// Written gives the text of another size of a geometry, as the baker wrote it: "slab 40 mm" becomes
-// "slab 28 mm".
-func (g *Geometry) Written(mm float64) string {
-	word, rest, _ := strings.Cut(placedText(g.Place), " ")
-	q, fault := quantity.Read(strings.TrimSpace(rest), forLength)
-	if fault != nil {
-		return fmt.Sprintf("%s %s mm", g.Shape, quantity.Plain(mm))
-	}
-	return word + " " + q.Written(mm, mm)
-}
-
-// Values lists everything that a formula says, by a name for each that does not depend on places in
-// the file. Two readings that differ in one value differ in one entry: that proves an edit.
-func (f *Formula) Values() map[string]string {
-	v := values{}
-	if f.Family != nil {
-		v.put("family", f.Family.Name)
-	}
-	if f.Makes.Pieces > 0 {
-		v.put("makes", quantity.Plain(f.Makes.Pieces)+f.Makes.Number.Text)
-	}
-	v.put("makes each", provenText(f.Makes.Each))
-	v.put("makes in all", provenText(f.Makes.Total))
-	v.put("start", provenText(f.Start))
-	v.put("keep", provenText(f.Keep))
-	for _, open := range f.open {
-		v.put(open.What, "?")
-	}
-	for _, p := range f.Parts {
-		v.putPart(p)
-	}
-	return v
-}
-
-// values holds what a formula says, by name.
-type values map[string]string
-
-func (v values) put(name, text string) {
-	if text != "" {
-		v[name] = text
-	}
-}
-
-func (v values) putPart(p *Part) {
-	part := p.Kind.String() + " " + strconv.Quote(p.Name)
-	v.put(part+" ph", provenText(p.PH))
-	v.put(part+" water activity", provenText(p.WaterActivity))
-	for _, in := range p.Ingredients {
-		name := part + ": " + in.Name
-		for _, o := range IngredientOptions {
-			if o.own {
-				v.put(name, o.value(in))
-			} else if slices.Contains(in.Open, o) {
-				v.put(name+" "+o.Name, "?")
-			} else {
-				v.put(name+" "+o.Name, o.value(in))
-			}
-		}
-	}
-	for _, s := range p.Steps {
-		name := part + ": step " + strconv.Itoa(s.Index+1) + " " + s.Verb.Name
-		v.put(name, s.Verb.Name)
-		v.put(name+" measure", provenText(s.Measure))
-		v.put(name+" words", s.Words)
-		for _, o := range StepOptions { // the time stands among them, whichever way it is written
-			v.put(name+" "+o.Name, o.value(s))
-		}
-	}
-}
-
-// Differ lists the names of the values in which two readings differ.
-func Differ(a, b *Formula) []string {
-	var out []string
-	x, y := a.Values(), b.Values()
-	for name, text := range x {
-		if y[name] != text {
-			out = append(out, name)
-		}
-	}
-	for name := range y {
-		if _, has := x[name]; !has {
-			out = append(out, name)
-		}
-	}
-	return out
-}
-
 // Time writes how long a step takes: its own measure where that is a time, else its time option.
-func (c *Changer) Time(s *Step, text string) (source.Edit, error) {
+func (c *Changer) Time(s *formula.Step, text string) (source.Edit, error) {
 	if s.Verb.MeasuredIn(quantity.Time) && !s.Measure.Set {
 		return c.Main(s, text)
 	}
-	return c.Step(s, optTime.Name, text)
+	return c.Step(s, formula.OptionTime, text)
 }
-
-// MeasuredIn reports whether the verb's own value can be of a kind, such as a time or a length.
-func (v *Verb) MeasuredIn(k quantity.Kind) bool { return v.own.kinds.Has(k) }

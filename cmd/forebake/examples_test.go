@@ -1,0 +1,34 @@
+package main
+
+import (
+	"bytes"
+	"regexp"
+	"strings"
+	"testing"
+)
+
+var exampleLine = regexp.MustCompile(`(?m)^  (forebake|source|nvim) `)
+
+// TestEveryVerbHasExamples holds that the help of each verb shows two ways to use it.
+func TestEveryVerbHasExamples(t *testing.T) {
+	var out, errs bytes.Buffer
+	run([]string{"--help"}, strings.NewReader(""), &out, &errs)
+	_, list, _ := strings.Cut(out.String(), "Available Commands:\n")
+	list, _, _ = strings.Cut(list, "\n\n")
+	verbs := regexp.MustCompile(`(?m)^  ([a-z]+) `).FindAllStringSubmatch(list, -1)
+	if len(verbs) < 15 {
+		t.Fatalf("%d verbs in %s", len(verbs), list)
+	}
+	for _, v := range verbs {
+		if v[1] == "help" {
+			continue
+		}
+		var help bytes.Buffer
+		run([]string{v[1], "--help"}, strings.NewReader(""), &help, &errs)
+		_, examples, _ := strings.Cut(help.String(), "Examples:\n")
+		examples, _, _ = strings.Cut(examples, "\n\n")
+		if n := len(exampleLine.FindAllString(examples, -1)); n < 2 {
+			t.Errorf("%s --help has %d examples", v[1], n)
+		}
+	}
+}

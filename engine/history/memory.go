@@ -1,0 +1,46 @@
+package history
+
+import "forebake/engine/science/heat"
+
+// stretch is all that a course by finite volumes hangs on.
+type stretch struct {
+	begin               beginning
+	pace                float64 // of freezing
+	seconds, fermenting float64
+	works, tracing      bool
+}
+
+// followed is what came of a stretch.
+type followed struct {
+	end         heat.State
+	most, hours float64
+	samples     []Sample
+}
+
+// memory keeps the last stretches that were followed. A formula is followed anew for every reading
+// of its ranges and for every amount that is tried, and most of its stretches stay as they are.
+type memory struct{ kept map[stretch]followed }
+
+// mostKept is how many stretches are kept: those of one formula in all its readings, and some.
+const mostKept = 512
+
+func (m *memory) find(k stretch) (followed, bool) {
+	was, ok := m.kept[k]
+	return was, ok
+}
+
+func (m *memory) keep(k stretch, f followed) {
+	if m.kept == nil || len(m.kept) >= mostKept {
+		m.kept = make(map[stretch]followed)
+	}
+	m.kept[k] = f
+}
+
+// Share makes the simulator remember what another one follows, and the other way round. Both must
+// belong to one goroutine.
+func (f *Simulator) Share(o *Simulator) {
+	if o.followed == nil {
+		o.followed = &memory{}
+	}
+	f.followed = o.followed
+}
