@@ -111,13 +111,8 @@ var (
 			if s.Form == nil {
 				return ""
 			}
-			return fmt.Sprintf(
-				"%s %v %v %.9g",
-				s.Form.Shape,
-				s.Form.MM,
-				s.Form.Sides,
-				s.Form.Each.Hi,
-			)
+			return fmt.Sprintf("%s %v %v %.9g", s.Form.Shape, s.Form.MM, s.Form.Sides,
+				s.Form.Each.Hi)
 		})
 	optCount = countOption("count", "how many tins or trays",
 		func(s *Step) **Given { return &s.Count })
@@ -131,13 +126,10 @@ var (
 		forTime, func(s *Step) *Given { return &s.Time })
 	optCovered = option("covered", "whether it is covered: true or false",
 		func(rd *reader, s *Step, e hclsyntax.Expression, what string) {
-			if text, _, quoted := rd.literal(e); quoted {
-				if yes, ok := said.Covered(text); ok {
-					s.Covered = &yes
-					return
-				}
-			}
-			if yes, ok := rd.Bool(e, what); ok {
+			text, _, _ := rd.literal(e)
+			if yes, ok := said.Covered(text); ok {
+				s.Covered = &yes
+			} else if yes, ok := rd.Bool(e, what); ok {
 				s.Covered = &yes
 			}
 		}, func(s *Step) string { return yesText(s.Covered) },
@@ -169,13 +161,8 @@ var (
 				return ""
 			}
 			r := s.Reading
-			return fmt.Sprintf(
-				"%v %v %v %v",
-				r.Temp.Interval,
-				r.Core,
-				r.Rise.Interval,
-				r.After.Interval,
-			)
+			return fmt.Sprintf("%v %v %v %v", r.Temp.Interval, r.Core, r.Rise.Interval,
+				r.After.Interval)
 		})
 	optWith = option("with", "the ingredients that go in here, where not all do",
 		(*reader).readWith, withText, withText)
@@ -441,7 +428,8 @@ var IngredientOptions = []*IngredientOption{
 		false, false, nil,
 		func(rd *reader, in *Ingredient, e hclsyntax.Expression, what string) {
 			if text, at, ok := rd.literal(e); ok && sameName(text, "all") {
-				in.Reserve, in.heldAll = wholeReserve(text, at), true
+				in.Reserve, in.heldAll = &Given{Place: at, Set: true}, true
+				in.Reserve.Text, in.Reserve.Kind = text, quantity.Percent
 			} else if g, ok := rd.Quantity(e, quantity.Amounts, what); ok {
 				in.Reserve = &g
 			}
@@ -581,11 +569,8 @@ func (rd *reader) readStrain(in *Ingredient, e hclsyntax.Expression, what string
 // readAt reads a place of the kitchen, or a temperature.
 func (rd *reader) readAt(s *Step, e hclsyntax.Expression, what string) {
 	if _, isText := e.(*hclsyntax.TemplateExpr); !isText {
-		s.At, _ = rd.Quantity(
-			e,
-			forTemperature,
-			what,
-		) // its message shows how to write a bare number
+		s.At, _ = rd.Quantity(e, forTemperature,
+			what) // its message shows how to write a bare number
 		return
 	}
 	text, at, ok := rd.Text(e, what)
@@ -614,6 +599,8 @@ func (rd *reader) readBy(s *Step, e hclsyntax.Expression, what string) {
 	switch {
 	case !ok:
 		rd.Fault(at, "%s", unknownWay(s.Verb, text))
+	case s.Way != nil && s.Way != way && s.Verb.Bakes(): // its temperature said "fan"
+		s.Way = way
 	case s.Way != nil && s.Way != way:
 		rd.Fault(at, "%s says how it is done, by %s; take by out, or write %s in place of %s",
 			s.word, s.Way, s.Verb.Name, s.word)
@@ -642,12 +629,6 @@ func (rd *reader) readWith(s *Step, e hclsyntax.Expression, what string) {
 	}
 }
 
-// wholeReserve is a reserve of all that there is.
-func wholeReserve(text string, at source.Place) *Given {
-	q := quantity.Quantity{Kind: quantity.Percent, Interval: figure.Point(100), Text: text}
-	return &Given{Quantity: q, Place: at, Set: true}
-}
-
 // checkTin reports whether a tin is one of the house, or one of an open size. A name that is near
 // one of the house is refused: it is likely misspelt.
 func (rd *reader) checkTin(name string, at source.Place) bool {
@@ -656,7 +637,7 @@ func (rd *reader) checkTin(name string, at source.Place) bool {
 			return true
 		}
 	}
-	if strings.TrimSpace(name) == "" || len(spelling.Nearest(name, rd.opts.Tins, 1)) > 0 {
+	if rd.opts.OwnTins || strings.TrimSpace(name) == "" || len(spelling.Nearest(name, rd.opts.Tins, 1)) > 0 {
 		rd.Unknown(at, "tin", name, "the house", rd.opts.Tins)
 		return false
 	}

@@ -2,6 +2,7 @@ package formula
 
 import (
 	"forebake/engine/reading"
+	"forebake/engine/said"
 	"forebake/engine/science/heat"
 )
 
@@ -69,7 +70,7 @@ var placeByWord = func() map[string]*Place {
 	m := map[string]*Place{}
 	for _, p := range Places {
 		for _, word := range append([]string{p.Name}, p.Also...) {
-			m[fold(word)] = p
+			m[said.Fold(word)] = p
 		}
 	}
 	return m
@@ -80,7 +81,7 @@ func findPlace(text string) (*Place, bool) {
 	if p, ok := placeByWord[text]; ok {
 		return p, true
 	}
-	p, ok := placeByWord[fold(text)]
+	p, ok := placeByWord[said.Fold(text)]
 	return p, ok
 }
 

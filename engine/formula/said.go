@@ -28,7 +28,7 @@ func (rd *reader) literal(e hclsyntax.Expression) (string, source.Place, bool) {
 
 // saidAt reads or answers words in the place of a temperature, and reports whether it did.
 func (rd *reader) saidAt(s *Step, text string, at source.Place, what string) bool {
-	word := fold(strings.ReplaceAll(text, ".", ""))
+	word := said.Fold(strings.ReplaceAll(text, ".", ""))
 	take := func(write, says string) {
 		s.At, _ = rd.QuantityText(write, at, forTemperature, what)
 		s.At.Text = text
@@ -52,11 +52,13 @@ func (rd *reader) saidAt(s *Step, text string, at source.Place, what string) boo
 		return true
 	}
 	if degrees, ok := said.Fanned(text); ok && s.Verb.Bakes() {
-		if fan, known := findWay(s.Verb, "fan"); known && (s.Way == nil || s.Way == fan) {
-			s.At, _ = rd.QuantityText(degrees, at, forTemperature, what)
-			s.At.Text, s.Way = text, fan
-			return true
+		if s.Way == nil {
+			s.Way = fanOven
 		}
+		if s.At, ok = rd.QuantityText(degrees, at, forTemperature, what); ok {
+			s.At.Text = text
+		}
+		return true
 	}
 	from, to, ok := said.Falling(text, s.Verb.Bakes())
 	if ok {
@@ -114,7 +116,7 @@ func (rd *reader) saidArea(s *Step, e hclsyntax.Expression, own bool, what strin
 // reports whether it is one.
 func (rd *reader) saidTemp(in *Ingredient, e hclsyntax.Expression) bool {
 	text, at, ok := rd.literal(e)
-	write := said.GoingIn(fold(text))
+	write := said.GoingIn(said.Fold(text))
 	if !ok || write == "" {
 		return false
 	}

@@ -166,15 +166,12 @@ func (rd *reader) readStep(s *Step, e hclsyntax.Expression) bool {
 		switch {
 		case word.verb == nil:
 		case s.Verb != nil:
-			rd.Fault(
-				pair.Place,
-				"a step does one thing: %q stands beside %q; give it a line of its own",
-				pair.Key,
-				s.Verb.Name,
-			)
+			rd.Fault(pair.Place,
+				"a step does one thing: %q stands beside %q; give it a line of its own", pair.Key,
+				s.Verb.Name)
 		default:
 			s.Verb, s.Place, s.Way, s.word = word.verb, pair.Place, word.way, pair.Key
-			if word.afterwards != nil && s.isHeatedBefore() {
+			if word.afterwards != nil && slices.ContainsFunc(s.Part.Steps, (*Step).HeatsAll) {
 				s.Verb = word.afterwards
 			}
 			if word.option != nil && !rd.isNumber(pair.Value) {
@@ -192,7 +189,7 @@ func (rd *reader) readStep(s *Step, e hclsyntax.Expression) bool {
 		o := words[i].option
 		switch {
 		case words[i].verb != nil:
-		case stands(pairs[:i], pair.Key):
+		case slices.ContainsFunc(pairs[:i], isKey(pair.Key)):
 			rd.Fault(pair.Place, "%q stands twice in this step", pair.Key)
 		case o != nil && s.Verb.Takes(o):
 			o.fill(rd, s, pair.Value)
@@ -206,139 +203,37 @@ func (rd *reader) readStep(s *Step, e hclsyntax.Expression) bool {
 	return true
 }
 
-// stepWord is a key of a step: a verb, or an option. A word for a verb may say the way too.
-type stepWord struct {
-	verb       *Verb
-	way        *Way
-	afterwards *Verb // what it means once the part is baked or cooked; nil for the same
-	option     *Option
-}
-
-// stepWords are all the keys of steps. The word of two verbs' rows means the second after heat.
-var stepWords = func() map[string]stepWord {
-	m := make(map[string]stepWord, len(Verbs)+len(StepOptions))
-	for _, v := range Verbs {
-		for _, word := range append([]string{v.Name}, v.also...) {
-			if first := m[word]; first.verb != nil {
-				first.afterwards = v
-				m[word] = first
-				continue
-			}
-			m[word] = stepWord{verb: v}
-		}
-		for _, w := range Ways {
-			for _, word := range w.steps {
-				if w.suits(v) && m[word].verb == nil {
-					m[word] = stepWord{verb: v, way: w}
-				}
-			}
-		}
-	}
-	for _, o := range StepOptions {
-		word := m[o.Name]
-		word.option = o
-		m[o.Name] = word
-	}
-	return m
-}()
-
-// foldKey is a key in small letters, with blanks for underscores.
-func foldKey(key string) string { return strings.ReplaceAll(strings.ToLower(key), "_", " ") }
-
-// stepNamed finds a key of a step: "bake", "Bake", "deep_fry", "baking".
-func stepNamed(key string) stepWord {
-	if word, ok := stepWords[key]; ok {
-		return word
-	}
-	key = foldKey(key)
-	if word, ok := stepWords[key]; ok {
-		return word
-	}
-	stem, doing := strings.CutSuffix(key, "ing")
-	if !doing || len(stem) < 2 {
-		return stepWord{}
-	}
-	forms := []string{stem, stem + "e"}
-	if n := len(stem); stem[n-1] == stem[n-2] {
-		forms = append(forms, stem[:n-1])
-	}
-	for _, form := range forms {
-		if word, ok := stepWords[form]; ok && word.verb != nil {
-			return word
-		}
-	}
-	return stepWord{}
-}
-
-// settleOption settles what a word that is a verb and an option stands for: the verb where the step
-// has no other.
-func settleOption(words []stepWord) {
-	other := false
-	for _, w := range words {
-		other = other || w.verb != nil && w.option == nil
-	}
-	for i := range words {
-		if words[i].option != nil && other {
-			words[i].verb = nil
-		}
-	}
-}
-
-// isHeatedBefore reports whether an earlier step bakes or cooks the whole part.
-func (s *Step) isHeatedBefore() bool {
-	for _, other := range s.Part.Steps {
-		if other.HeatsAll() {
-			return true
-		}
-	}
-	return false
+// isKey gives a test for the pair of a key.
+func isKey(key string) func(reading.Pair) bool {
+	return func(p reading.Pair) bool { return p.Key == key }
 }
 
 // isNumber reports whether a value is a whole number, in quotes or not.
 func (rd *reader) isNumber(e hclsyntax.Expression) bool {
-	if _, _, whole := rd.wholeNumber(e); whole {
-		return true
-	}
+	_, _, whole := rd.wholeNumber(e)
 	text, _, ok := rd.literal(e)
-	return ok && text != "" && strings.Trim(text, "0123456789 ") == ""
-}
-
-// otherOptions are words that bakers write for an option, by the verbs that take it so.
-var otherOptions = []struct {
-	words  []string
-	option *Option
-}{
-	{[]string{"temp", "temperature", "oven", "in", "place", "where"}, optAt},
-	{[]string{"until", "speed", "comment", "how", "over", "sign"}, optNote},
-	{[]string{"method", "using", "mixer"}, optBy},
-	{[]string{"weight", "mass"}, optAmount},
-	{[]string{"number", "n"}, optPieces},
-	{[]string{"thickness", "form"}, optAs},
-	{[]string{"minutes", "duration", "for"}, optTime},
-	{[]string{"internal", "inside"}, optCore},
+	return whole || ok && said.Whole(text)
 }
 
 // unknownOption reports a key that is no option, with the one that the word means.
 func (rd *reader) unknownOption(s *Step, pair reading.Pair) {
 	text, _, quoted := rd.literal(pair.Value)
-	for _, other := range otherOptions {
-		if quoted && slices.Contains(other.words, foldKey(pair.Key)) && s.Verb.Takes(other.option) {
-			if other.option == optNote {
-				text = pair.Key + " " + text
-			}
-			rd.Fault(pair.Place, "no key %q in a %s step; write %s = %q", pair.Key, s.Verb.Name,
-				other.option.Name, text)
-			return
-		}
+	name := said.OtherOption(pair.Key)
+	if !quoted || !slices.Contains(s.Verb.Options(), name) {
+		rd.Unknown(pair.Place, "key", pair.Key, "a "+s.Verb.Name+" step", s.Verb.Options())
+		return
 	}
-	rd.Unknown(pair.Place, "key", pair.Key, "a "+s.Verb.Name+" step", s.Verb.Options())
+	if name == optNote.Name {
+		text = pair.Key + " " + text
+	}
+	rd.Fault(pair.Place, "no key %q in a %s step; write %s = %q", pair.Key, s.Verb.Name, name, text)
 }
 
 // noVerb reports a step without a verb.
 func (rd *reader) noVerb(pairs []reading.Pair, e hclsyntax.Expression) {
 	for _, pair := range pairs {
 		if stepNamed(pair.Key).option == nil {
-			if line := otherWords[foldKey(pair.Key)]; line != "" {
+			if line := said.OtherStep(pair.Key); line != "" {
 				text, _, _ := source.StringLiteral(pair.Value)
 				line = said.WithTime(line, text)
 				rd.Fault(pair.Place, "no step %q; write %s", pair.Key, line)
@@ -362,16 +257,6 @@ func (rd *reader) noVerb(pairs []reading.Pair, e hclsyntax.Expression) {
 	}
 	rd.Fault(rd.Place(e.Range()),
 		"this step says nothing to do; start it with a verb: { rest = \"1 h\", at = \"room\" }")
-}
-
-// stands reports whether a key is among the pairs; they are few.
-func stands(pairs []reading.Pair, key string) bool {
-	for i := range pairs {
-		if pairs[i].Key == key {
-			return true
-		}
-	}
-	return false
 }
 
 // readOwn reads the verb's own value, or keeps that it is "?", to be decided.
@@ -455,7 +340,7 @@ func (rd *reader) readCountText(e hclsyntax.Expression, kinds quantity.Kinds, wh
 		n, _ := wholeCount(number)
 		return bareCount(n, inside), inside, false
 	}
-	if n, bad := wholeCount(text); bad == "" && strings.Trim(text, "0123456789 ") == "" {
+	if n, bad := wholeCount(text); bad == "" && said.Whole(text) {
 		return bareCount(n, inside), inside, false // "12" is 12
 	}
 	q, fault := quantity.Read(text, kinds)

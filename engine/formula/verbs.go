@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"forebake/engine/quantity"
+	"forebake/engine/said"
 	"forebake/engine/spelling"
 )
 
@@ -280,24 +281,70 @@ var Verbs = []*Verb{
 		keepsForm, putsNothing, onShelf, anyTime),
 }
 
-// otherWords are words of the craft that no verb can stand for without a loss: the line to write in
-// place of each.
-var otherWords = map[string]string{
-	"laminate": `{ fill = "roll-in butter" }, then { sheet = "6 mm" }, { fold = 1 } ` +
-		`and { chill = "30 min" } for each turn`,
-	"preheat":  "nothing for it: the at of the bake says how hot the oven is",
-	"grease":   "nothing for it, or what it weighs among the ingredients",
-	"drain":    `note = "drained" beside the soak, and weigh what is left`,
-	"cover":    "covered = true in the rest or the proof that it is covered for",
-	"wrap":     "covered = true in the rest, the chill or the store that it is wrapped for",
-	"line":     `nothing for it, or note = "lined" beside the pan`,
-	"seal":     `note = "sealed" beside the shape`,
-	"vent":     `note = "vented" beside the bake`,
-	"invert":   `note = "turned over" beside the cool`,
-	"turn out": `note = "turned out" beside the cool`,
-	"cure":     `{ store = "14 days" }`,
-	"serve":    `{ hold = "1 h", at = "60 C" }, or nothing for it`,
-	"autolyse": `{ soak = "30 min" } before the mix`,
+// stepWord is a key of a step: a verb, or an option. A word for a verb may say the way too.
+type stepWord struct {
+	verb       *Verb
+	way        *Way
+	afterwards *Verb // what it means once the part is baked or cooked; nil for the same
+	option     *Option
+}
+
+// stepWords are all the keys of steps. The word of two verbs' rows means the second after heat.
+var stepWords = func() map[string]stepWord {
+	m := make(map[string]stepWord, len(Verbs)+len(StepOptions))
+	for _, v := range Verbs {
+		for _, word := range append([]string{v.Name}, v.also...) {
+			if first := m[word]; first.verb != nil {
+				first.afterwards = v
+				m[word] = first
+				continue
+			}
+			m[word] = stepWord{verb: v}
+		}
+		for _, w := range Ways {
+			for _, word := range w.steps {
+				if w.suits(v) && m[word].verb == nil {
+					m[word] = stepWord{verb: v, way: w}
+				}
+			}
+		}
+	}
+	for _, o := range StepOptions {
+		word := m[o.Name]
+		word.option = o
+		m[o.Name] = word
+	}
+	return m
+}()
+
+// stepNamed finds a key of a step: "bake", "Bake", "deep_fry", "baking".
+func stepNamed(key string) stepWord {
+	if word, ok := stepWords[key]; ok {
+		return word
+	}
+	if word, ok := stepWords[said.Key(key)]; ok {
+		return word
+	}
+	for _, form := range said.Stems(key) {
+		if word, ok := stepWords[form]; ok && word.verb != nil {
+			return word
+		}
+	}
+	return stepWord{}
+}
+
+// settleOption settles what a word that is a verb and an option stands for: the verb where the step
+// has no other.
+func settleOption(words []stepWord) {
+	other := false
+	for _, w := range words {
+		other = other || w.verb != nil && w.option == nil
+	}
+	for i := range words {
+		if words[i].option != nil && other {
+			words[i].verb = nil
+		}
+	}
 }
 
 // unknownStep says that a word is no step, with the near words for one, else all steps.
@@ -306,9 +353,7 @@ func unknownStep(word string) string {
 	for _, v := range Verbs {
 		words = append(append(words, v.Name), v.also...)
 	}
-	for other := range otherWords {
-		words = append(words, other)
-	}
+	words = append(words, said.OtherSteps()...)
 	for _, w := range Ways {
 		words = append(words, w.steps...)
 	}

@@ -2,8 +2,10 @@ package formula
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
+	"forebake/engine/said"
 	"forebake/engine/science/bakersmath"
 	"forebake/engine/science/heat"
 	"forebake/engine/spelling"
@@ -78,31 +80,18 @@ var steamOven = way("steam oven", "in hot moving air and steam", (*Verb).Bakes,
 	noFat, ownAir, heat.FanOven, noMixer,
 	"steam", "combi oven", "combi steamer", "combination oven")
 
+// fanOven is the way to bake of a temperature that says "fan".
+var fanOven = way("fan oven", "in hot moving air", (*Verb).Bakes,
+	noFat, ownAir, heat.FanOven, noMixer,
+	"fan", "convection", "convection oven", "fan assisted oven", "hot air", "moving air",
+	"air fryer")
+
 // Ways are all the ways that the program knows, by what they do.
 var Ways = []*Way{
-	way(
-		"hand",
-		"by hand, with a spoon or a scraper",
-		(*Verb).Mixes,
-		noFat,
-		ownAir,
-		noOven,
-		bakersmath.ByHand,
-		"hands",
-		"hand on the bench",
-		"hand mixing",
-		"hand kneading",
-		"kneading by hand",
-		"kneading",
-		"bench",
-		"spoon",
-		"wooden spoon",
-		"spatula",
-		"scraper",
-		"rubbing in",
-		"rubbed in",
-		"fingertips",
-	),
+	way("hand", "by hand, with a spoon or a scraper", (*Verb).Mixes, noFat, ownAir, noOven,
+		bakersmath.ByHand, "hands", "hand on the bench", "hand mixing", "hand kneading",
+		"kneading by hand", "kneading", "bench", "spoon", "wooden spoon", "spatula", "scraper",
+		"rubbing in", "rubbed in", "fingertips"),
 	way("spiral", "a spiral mixer", (*Verb).Mixes,
 		noFat, ownAir, noOven, bakersmath.Spiral, "spiral mixer"),
 	way("planetary", "a planetary mixer", (*Verb).Mixes,
@@ -170,21 +159,9 @@ var Ways = []*Way{
 		"stirred ice", "stirred ice water", "stirring in an ice bath", "ice bath stirred"),
 	way("fan", "in moving air", (*Verb).Cools,
 		noFat, in(heat.FanFridge), noOven, noMixer, "moving air", "forced air", "fan cooling"),
-	way(
-		"blast chiller",
-		"in a blast chiller or blast freezer",
-		(*Verb).Cools,
-		noFat,
-		in(heat.Blast),
-		noOven,
-		noMixer,
-		"blast",
-		"blast chilling",
-		"blast freezer",
-		"blast freezing",
-		"shock freezer",
-		"shock chiller",
-	),
+	way("blast chiller", "in a blast chiller or blast freezer", (*Verb).Cools, noFat,
+		in(heat.Blast), noOven, noMixer, "blast", "blast chilling", "blast freezer",
+		"blast freezing", "shock freezer", "shock chiller"),
 
 	way("deck oven", "on the hot deck, in still air", (*Verb).Bakes,
 		noFat, ownAir, heat.DeckOven, noMixer,
@@ -192,10 +169,7 @@ var Ways = []*Way{
 	way("static oven", "on a shelf, in still air", (*Verb).Bakes,
 		noFat, ownAir, heat.StaticOven, noMixer,
 		"oven", "conventional oven", "conventional heat", "top and bottom heat"),
-	way("fan oven", "in hot moving air", (*Verb).Bakes,
-		noFat, ownAir, heat.FanOven, noMixer,
-		"fan", "convection", "convection oven", "fan assisted oven", "hot air", "moving air",
-		"air fryer"),
+	fanOven,
 	way("rack oven", "on a rack that turns in hot moving air", (*Verb).Bakes,
 		noFat, ownAir, heat.FanOven, noMixer, "rack", "rotary oven", "rotary rack oven"),
 	steamOven,
@@ -268,7 +242,7 @@ var wayByWord = func() map[string][]*Way {
 	m := map[string][]*Way{}
 	for _, w := range Ways {
 		for _, word := range append([]string{w.Name}, w.Also...) {
-			m[fold(word)] = append(m[fold(word)], w)
+			m[said.Fold(word)] = append(m[said.Fold(word)], w)
 		}
 	}
 	return m
@@ -278,7 +252,7 @@ var wayByWord = func() map[string][]*Way {
 func findWay(v *Verb, text string) (*Way, bool) {
 	list, ok := wayByWord[text]
 	if !ok {
-		list = wayByWord[fold(text)]
+		list = wayByWord[said.Fold(text)]
 	}
 	for _, w := range list {
 		if w.suits(v) {
@@ -302,7 +276,7 @@ func unknownWay(v *Verb, text string) string {
 		}
 	}
 	for _, word := range spelling.Nearest(text, words, 3) {
-		if name := means[word].Name; !contains(nearest, name) {
+		if name := means[word].Name; !slices.Contains(nearest, name) {
 			nearest = append(nearest, name)
 		}
 	}
@@ -311,29 +285,4 @@ func unknownWay(v *Verb, text string) string {
 	}
 	return says + "; the ways are " + strings.Join(WayNames(v), ", ") +
 		"; other words go into note = \"...\""
-}
-
-func contains(list []string, word string) bool {
-	for _, w := range list {
-		if w == word {
-			return true
-		}
-	}
-	return false
-}
-
-// little are the words that a baker puts before a way or a place, and that say nothing.
-var little = map[string]bool{"by": true, "in": true, "on": true, "at": true, "with": true,
-	"over": true, "a": true, "an": true, "the": true}
-
-// fold makes a baker's words comparable: small letters, blanks for hyphens and commas, and none of
-// the little words before them.
-func fold(text string) string {
-	words := strings.FieldsFunc(strings.ToLower(text), func(r rune) bool {
-		return r == ' ' || r == '-' || r == ',' || r == '_' || r == '\t'
-	})
-	for len(words) > 1 && little[words[0]] {
-		words = words[1:]
-	}
-	return strings.Join(words, " ")
 }
