@@ -45,7 +45,7 @@ func (s *Sheet) beside() *Sheet {
 // Reset makes the sheet serve another formula, keeping its memory: one sheet serves all formulas of
 // a worker.
 func (s *Sheet) Reset(f *formula.Formula, k *kitchen.Kitchen) {
-	s.Sheet.Reset(f, k)
+	s.Sheet.Reset(f, withTins(f, k))
 	s.isWeighed, s.isUsual, s.spanning.known = false, false, false
 	counts := [...]int{
 		OnFormula:    1,
@@ -69,6 +69,14 @@ func (s *Sheet) Reset(f *formula.Formula, k *kitchen.Kitchen) {
 		s.values[on] = s.arena[at : at+size]
 		at += size
 	}
+}
+
+// withTins is the kitchen with the tins that the formula names and the house does not.
+func withTins(f *formula.Formula, k *kitchen.Kitchen) *kitchen.Kitchen {
+	for _, t := range f.OpenTins() {
+		k = k.WithOpenTin(t.Name, t.Place)
+	}
+	return k
 }
 
 // Value gives the value of a fact on a subject. A step fact asked of a step whose verb has no such
@@ -337,7 +345,7 @@ func Readings(f *formula.Formula, k *kitchen.Kitchen) int {
 	for _, span := range f.Spans() {
 		total += len(span.Readings)
 	}
-	for _, span := range k.Spans(f.HasTin) {
+	for _, span := range withTins(f, k).Spans(f.HasTin) {
 		total += len(span.Readings)
 	}
 	s := Sheet{}

@@ -37,9 +37,19 @@ type Formula struct {
 
 	Said []Said // what words with several meanings are read as, in file order
 
-	tins []string // names of the house's tins
-	open []Span   // its own settings and those of its parts that are "?", to be decided
+	tins     []string // names of the house's tins
+	openTins []OpenTin
+	open     []Span // its own settings and those of its parts that are "?", to be decided
 }
+
+// OpenTin is a tin that a step names and the house does not: its size is open.
+type OpenTin struct {
+	Name  string
+	Place source.Place
+}
+
+// OpenTins lists the tins of an open size.
+func (f *Formula) OpenTins() []OpenTin { return f.openTins }
 
 // Said is a meaning that the reader took of a word that has several. A report tells it.
 type Said struct {
@@ -123,6 +133,8 @@ type Ingredient struct {
 
 	Grams Mass // the amount in grams
 	Held  Mass // the reserve in grams
+
+	heldAll bool // the reserve is all of it
 }
 
 // Amount is how much of an ingredient the baker wrote.

@@ -22,12 +22,9 @@ func (rd *reader) joinParts() {
 			if in.Of = f.PartNamed(name); in.Of == nil {
 				// "the" may also stand before a plain larder name: say so rather than guess.
 				if _, known := rd.opts.Larder.Find(name); known {
-					rd.Fault(
-						in.Place,
-						"no part is named %q; for the ingredient write %q without \"the\"",
-						name,
-						name,
-					)
+					rd.Fault(in.Place,
+						"no part is named %q; for the ingredient write %q without \"the\"", name,
+						name)
 				} else {
 					rd.Fault(in.Place, "%s", reading.UnknownText("part", name, "this formula", f.partNames()))
 				}
@@ -48,12 +45,8 @@ func (rd *reader) joinParts() {
 		}
 		p := f.PartNamed(name)
 		if p == nil {
-			rd.Fault(
-				u.place,
-				"%s: %s",
-				u.step.Verb.Name,
-				reading.UnknownText("part", name, "this formula", f.partNames()),
-			)
+			rd.Fault(u.place, "%s: %s", u.step.Verb.Name,
+				reading.UnknownText("part", name, "this formula", f.partNames()))
 			continue
 		}
 		if p == u.step.Part {
@@ -70,13 +63,8 @@ func (rd *reader) joinParts() {
 			for _, other := range u.step.Part.Ingredients {
 				names = append(names, other.Name)
 			}
-			rd.Unknown(
-				u.place,
-				"ingredient",
-				u.name,
-				fmt.Sprintf("%s %q", u.step.Part.Kind, u.step.Part.Name),
-				names,
-			)
+			rd.Unknown(u.place, "ingredient", u.name,
+				fmt.Sprintf("%s %q", u.step.Part.Kind, u.step.Part.Name), names)
 			continue
 		}
 		u.step.With = append(u.step.With, in)
@@ -164,7 +152,9 @@ func (rd *reader) weigh(p *Part) {
 			return // reported already: an amount that could not be read, here or in a part it takes
 		}
 		in.Grams = rd.grams(in, in.Amount)
-		if in.Reserve != nil {
+		if in.heldAll {
+			in.Held = in.Grams
+		} else if in.Reserve != nil {
 			in.Held = rd.grams(in, Amount{Given: *in.Reserve})
 		}
 		if share := in.flourShare(); share != (Interval{}) {
@@ -188,13 +178,9 @@ func (rd *reader) weigh(p *Part) {
 	if p.FlourG.Hi == 0 {
 		for _, in := range p.Ingredients {
 			if in.Grams.PerFlour != (Interval{}) {
-				rd.Fault(
-					in.Amount.Place,
-					"%q is in percent of the flour, and %s %q holds none; write grams",
-					in.Name,
-					p.Kind,
-					p.Name,
-				)
+				rd.Fault(in.Amount.Place,
+					"%q is in percent of the flour, and %s %q holds none; write grams", in.Name,
+					p.Kind, p.Name)
 			}
 		}
 	}
@@ -221,6 +207,9 @@ func (f *Formula) sum() {
 		for _, in := range p.Ingredients {
 			if in.Amount.All && in.Of != nil {
 				in.Grams = Mass{FixedG: in.Of.MassG}
+			}
+			if in.heldAll {
+				in.Held = in.Grams
 			}
 			if share := in.flourShare(); share != (Interval{}) {
 				flour = flour.Add(in.Grams.Times(share))
@@ -292,7 +281,7 @@ func (rd *reader) grams(in *Ingredient, a Amount) Mass {
 
 // checkReserve refuses a reserve larger than the amount itself.
 func (rd *reader) checkReserve(in *Ingredient) {
-	if in.Reserve == nil {
+	if in.Reserve == nil || in.heldAll {
 		return
 	}
 	held, amount, unit := in.Held.Grams(in.Part.FlourG), in.Grams.Grams(in.Part.FlourG), "g"

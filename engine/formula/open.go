@@ -12,27 +12,8 @@ import (
 var (
 	anyAround = []float64{-25, -18, 3, 8, 15, 22, 28, 38, 55}
 	anyOven   = []float64{110, 150, 180, 200, 230, 280}
-	anyTarget = []float64{
-		-18,
-		0,
-		4,
-		10,
-		16,
-		21,
-		25,
-		28,
-		33,
-		40,
-		52,
-		60,
-		66,
-		75,
-		85,
-		93,
-		98,
-		105,
-		120,
-	}
+	anyTarget = []float64{-18, 0, 4, 10, 16, 21, 25, 28, 33, 40, 52, 60, 66, 75, 85, 93, 98, 105,
+		120}
 	anyMinutes  = []float64{0.5, 5, 20, 60, 180, 720, 2880, 14400}
 	anyLength   = []float64{1, 3, 8, 20, 45, 90, 200}
 	anyWide     = []float64{100, 250, 450, 900, 2000}
@@ -68,6 +49,9 @@ func init() {
 		return points(anyTarget, quantity.Temperature, func(s *Step, g Given) { s.Core = g })
 	}
 	optBy.spans = func(s *Step) []func(*Step) {
+		if s.Way != nil { // the step's own word says it
+			return []func(*Step){func(*Step) {}}
+		}
 		var out []func(*Step)
 		for _, w := range Ways {
 			if w.suits(s.Verb) {
@@ -130,11 +114,8 @@ func measurings(s *Step) []func(*Step) {
 	out := []func(*Step){func(*Step) {}}
 	for _, c := range anyTarget {
 		out = append(out, func(s *Step) {
-			s.Reading = &Reading{
-				Place: s.Place,
-				Core:  true,
-				Temp:  point(s, c, quantity.Temperature),
-			}
+			s.Reading = &Reading{Place: s.Place, Core: true,
+				Temp: point(s, c, quantity.Temperature)}
 		})
 	}
 	if s.Verb.Waits() {

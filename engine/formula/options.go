@@ -11,7 +11,9 @@ import (
 	"forebake/engine/figure"
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
+	"forebake/engine/said"
 	"forebake/engine/source"
+	"forebake/engine/spelling"
 )
 
 // Option is a setting that may stand beside the verb of a step. Each is one row of StepOptions;
@@ -109,13 +111,8 @@ var (
 			if s.Form == nil {
 				return ""
 			}
-			return fmt.Sprintf(
-				"%s %v %v %.9g",
-				s.Form.Shape,
-				s.Form.MM,
-				s.Form.Sides,
-				s.Form.Each.Hi,
-			)
+			return fmt.Sprintf("%s %v %v %.9g", s.Form.Shape, s.Form.MM, s.Form.Sides,
+				s.Form.Each.Hi)
 		})
 	optCount = countOption("count", "how many tins or trays",
 		func(s *Step) **Given { return &s.Count })
@@ -129,7 +126,10 @@ var (
 		forTime, func(s *Step) *Given { return &s.Time })
 	optCovered = option("covered", "whether it is covered: true or false",
 		func(rd *reader, s *Step, e hclsyntax.Expression, what string) {
-			if yes, ok := rd.Bool(e, what); ok {
+			text, _, _ := rd.literal(e)
+			if yes, ok := said.Covered(text); ok {
+				s.Covered = &yes
+			} else if yes, ok := rd.Bool(e, what); ok {
 				s.Covered = &yes
 			}
 		}, func(s *Step) string { return yesText(s.Covered) },
@@ -161,13 +161,8 @@ var (
 				return ""
 			}
 			r := s.Reading
-			return fmt.Sprintf(
-				"%v %v %v %v",
-				r.Temp.Interval,
-				r.Core,
-				r.Rise.Interval,
-				r.After.Interval,
-			)
+			return fmt.Sprintf("%v %v %v %v", r.Temp.Interval, r.Core, r.Rise.Interval,
+				r.After.Interval)
 		})
 	optWith = option("with", "the ingredients that go in here, where not all do",
 		(*reader).readWith, withText, withText)
@@ -432,7 +427,10 @@ var IngredientOptions = []*IngredientOption{
 	{"reserve", "how much of it is held back for later",
 		false, false, nil,
 		func(rd *reader, in *Ingredient, e hclsyntax.Expression, what string) {
-			if g, ok := rd.Quantity(e, quantity.Amounts, what); ok {
+			if text, at, ok := rd.literal(e); ok && sameName(text, "all") {
+				in.Reserve, in.heldAll = &Given{Place: at, Set: true}, true
+				in.Reserve.Text, in.Reserve.Kind = text, quantity.Percent
+			} else if g, ok := rd.Quantity(e, quantity.Amounts, what); ok {
 				in.Reserve = &g
 			}
 		}, nil,
@@ -571,11 +569,8 @@ func (rd *reader) readStrain(in *Ingredient, e hclsyntax.Expression, what string
 // readAt reads a place of the kitchen, or a temperature.
 func (rd *reader) readAt(s *Step, e hclsyntax.Expression, what string) {
 	if _, isText := e.(*hclsyntax.TemplateExpr); !isText {
-		s.At, _ = rd.Quantity(
-			e,
-			forTemperature,
-			what,
-		) // its message shows how to write a bare number
+		s.At, _ = rd.Quantity(e, forTemperature,
+			what) // its message shows how to write a bare number
 		return
 	}
 	text, at, ok := rd.Text(e, what)
@@ -600,8 +595,17 @@ func (rd *reader) readBy(s *Step, e hclsyntax.Expression, what string) {
 	if !ok {
 		return
 	}
-	if s.Way, ok = findWay(s.Verb, text); !ok {
+	way, ok := findWay(s.Verb, text)
+	switch {
+	case !ok:
 		rd.Fault(at, "%s", unknownWay(s.Verb, text))
+	case s.Way != nil && s.Way != way && s.Verb.Bakes(): // its temperature said "fan"
+		s.Way = way
+	case s.Way != nil && s.Way != way:
+		rd.Fault(at, "%s says how it is done, by %s; take by out, or write %s in place of %s",
+			s.word, s.Way, s.Verb.Name, s.word)
+	default:
+		s.Way = way
 	}
 }
 
@@ -625,19 +629,26 @@ func (rd *reader) readWith(s *Step, e hclsyntax.Expression, what string) {
 	}
 }
 
+// checkTin reports whether a tin is one of the house, or one of an open size. A name that is near
+// one of the house is refused: it is likely misspelt.
 func (rd *reader) checkTin(name string, at source.Place) bool {
-	if rd.opts.Tins == nil {
-		rd.Fault(at, "no tin %q: this house names no tins; "+
-			"add tin %q { inside = \"300 x 100 x 100 mm\" } to house.hcl", name, name)
-		return false
-	}
 	for _, tin := range rd.opts.Tins {
 		if sameName(tin, name) {
 			return true
 		}
 	}
-	rd.Unknown(at, "tin", name, "the house", rd.opts.Tins)
-	return false
+	if rd.opts.OwnTins || strings.TrimSpace(name) == "" || len(spelling.Nearest(name, rd.opts.Tins, 1)) > 0 {
+		rd.Unknown(at, "tin", name, "the house", rd.opts.Tins)
+		return false
+	}
+	f := rd.formula
+	if !slices.ContainsFunc(f.openTins, func(t OpenTin) bool { return sameName(t.Name, name) }) {
+		f.openTins = append(f.openTins, OpenTin{name, at})
+		rd.assumed(at, fmt.Sprintf("the house has no tin %q: its size is taken as \"?\"; measure it "+
+			"inside, length x width x height, and put tin %q { inside = \"?\" } in house.hcl with "+
+			"your figures", name, name))
+	}
+	return true
 }
 
 // shape is a shape in which a part stands, with an example of its size where it needs one.

@@ -2,6 +2,7 @@ package formula
 
 import (
 	"forebake/engine/reading"
+	"forebake/engine/said"
 	"forebake/engine/science/heat"
 )
 
@@ -30,7 +31,8 @@ func place(name, means string, air heat.Place, cold coldness, also ...string) *P
 
 var (
 	room = place("room", "the room, in still air", heat.Room, warm,
-		"room temperature", "room warmth", "ambient", "bench", "counter", "worktop", "kitchen")
+		"room temperature", "room warmth", "ambient", "bench", "counter", "worktop", "kitchen",
+		"wire rack", "cooling rack", "rack")
 	fridge = place("fridge", "the fridge, in still air", heat.Fridge, cold,
 		"refrigerator", "walk-in fridge", "reach-in fridge")
 	freezer = place("freezer", "the freezer, in still air", heat.Freezer, cold,
@@ -68,7 +70,7 @@ var placeByWord = func() map[string]*Place {
 	m := map[string]*Place{}
 	for _, p := range Places {
 		for _, word := range append([]string{p.Name}, p.Also...) {
-			m[fold(word)] = p
+			m[said.Fold(word)] = p
 		}
 	}
 	return m
@@ -79,7 +81,7 @@ func findPlace(text string) (*Place, bool) {
 	if p, ok := placeByWord[text]; ok {
 		return p, true
 	}
-	p, ok := placeByWord[fold(text)]
+	p, ok := placeByWord[said.Fold(text)]
 	return p, ok
 }
 

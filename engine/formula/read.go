@@ -28,7 +28,9 @@ const (
 type Options struct {
 	Larder *larder.Larder
 	Tins   []string // names of the house's tins
-	Units  string   // whose measures the kitchen uses: "us", "uk", "metric" or ""
+	// OwnTins says that no other tins may be named: a trial stands by itself.
+	OwnTins bool
+	Units   string // whose measures the kitchen uses: "us", "uk", "metric" or ""
 }
 
 // reader reads one formula.
@@ -217,12 +219,8 @@ func (rd *reader) readIngredients(p *Part, e hclsyntax.Expression) {
 		in := &block[i]
 		in.Part, in.Name, in.Place = p, strings.TrimSpace(pair.Key), pair.Place
 		if n := len(in.Name); n > reading.MaxNameBytes {
-			rd.Fault(
-				in.Place,
-				"the name of this ingredient is %d bytes long; %d is the most",
-				n,
-				reading.MaxNameBytes,
-			)
+			rd.Fault(in.Place, "the name of this ingredient is %d bytes long; %d is the most", n,
+				reading.MaxNameBytes)
 			continue
 		}
 		rd.readAmount(in, pair.Value)
@@ -330,7 +328,7 @@ func (rd *reader) readAmount(in *Ingredient, e hclsyntax.Expression) {
 	var buf [8]reading.Pair
 	pairs, _ := rd.Pairs(e, quoted, buf[:0])
 	for i, pair := range pairs {
-		if stands(pairs[:i], pair.Key) {
+		if slices.ContainsFunc(pairs[:i], isKey(pair.Key)) {
 			rd.Fault(pair.Place, "%q stands twice for %s", pair.Key, quoted)
 			continue
 		}
@@ -340,7 +338,7 @@ func (rd *reader) readAmount(in *Ingredient, e hclsyntax.Expression) {
 			rd.Unknown(pair.Place, "key", pair.Key, "an ingredient", ingredientOptionNames(nil))
 		}
 	}
-	if !stands(pairs, amountOption.Name) {
+	if !slices.ContainsFunc(pairs, isKey(amountOption.Name)) {
 		rd.Fault(in.Place,
 			"%s has no amount: add amount = \"100 g\", or amount = \"?\" while drafting", quoted)
 	}
@@ -362,11 +360,9 @@ func (rd *reader) readHowMuch(in *Ingredient, e hclsyntax.Expression, what strin
 	}
 	if strings.EqualFold(strings.TrimSpace(text), "all") {
 		if _, isPart := partName(in.Name); !isPart {
-			rd.Fault(
-				at,
+			rd.Fault(at,
 				"%s: \"all\" is for another part, named with a leading \"the\"; write an amount: \"100 g\"",
-				what,
-			)
+				what)
 		}
 		return Amount{All: true, Given: Given{Place: at}}
 	}
@@ -387,10 +383,21 @@ func (rd *reader) readHowMuch(in *Ingredient, e hclsyntax.Expression, what strin
 	return Amount{Given: g}
 }
 
-// counted reports whether an ingredient is counted where no unit is written: an egg of known mass.
+// countedFromG is the mass of a piece from which fruit and spice are counted, g: of less, a bare
+// number may be grams.
+const countedFromG = 2.5
+
+// counted reports whether an ingredient is counted where no unit is written: an egg, a fruit, a pod
+// of known mass.
 func (rd *reader) counted(name string) bool {
 	it, ok := rd.opts.Larder.Find(name)
-	return ok && it.Class == larder.ClassEgg && it.Piece > 0
+	switch {
+	case !ok:
+		return false
+	case it.Class == larder.ClassFruit || it.Class == larder.ClassSpice:
+		return it.Piece >= countedFromG
+	}
+	return it.Class == larder.ClassEgg && it.Piece > 0
 }
 
 // within checks that a quantity lies in a sane range, in its base unit.
@@ -443,16 +450,16 @@ func (rd *reader) readMakes(e hclsyntax.Expression) Makes {
 		}
 	}
 	unit, each, hasEach := strings.Cut(rest, " of ")
+	if err == "" && strings.TrimSpace(rest) == "" {
+		unit = "pieces" // "10" counts
+	}
 	if _, isMass := quantity.Read(text, forMass); isMass == nil {
 		m.Total, _ = rd.QuantityText(text, at, forMass, "makes")
 		return m
 	}
 	if err != "" || strings.TrimSpace(unit) == "" {
-		rd.Fault(
-			at,
-			"makes: write \"24 pieces\", \"2 loaves of 450 g\" or \"1.8 kg\", not %q",
-			text,
-		)
+		rd.Fault(at, "makes: write \"24 pieces\", \"2 loaves of 450 g\" or \"1.8 kg\", not %q",
+			text)
 		return Makes{}
 	}
 	m.Pieces = count
@@ -522,10 +529,7 @@ func (rd *reader) readClock(e hclsyntax.Expression) Given {
 		rd.Fault(at, "start must be a clock time such as \"18:00\", not %q", text)
 		return Given{}
 	}
-	q := quantity.Quantity{
-		Kind:     quantity.Time,
-		Interval: figure.Point(float64(60*h + m)),
-		Unit:     "min",
-	}
+	q := quantity.Quantity{Kind: quantity.Time, Interval: figure.Point(float64(60*h + m)),
+		Unit: "min"}
 	return Given{Quantity: q, Place: at, Set: true}
 }

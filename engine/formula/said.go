@@ -28,7 +28,7 @@ func (rd *reader) literal(e hclsyntax.Expression) (string, source.Place, bool) {
 
 // saidAt reads or answers words in the place of a temperature, and reports whether it did.
 func (rd *reader) saidAt(s *Step, text string, at source.Place, what string) bool {
-	word := fold(strings.ReplaceAll(text, ".", ""))
+	word := said.Fold(strings.ReplaceAll(text, ".", ""))
 	take := func(write, says string) {
 		s.At, _ = rd.QuantityText(write, at, forTemperature, what)
 		s.At.Text = text
@@ -43,6 +43,20 @@ func (rd *reader) saidAt(s *Step, text string, at source.Place, what string) boo
 			take(write, fmt.Sprintf("%q is taken as %s: measure it", text, write))
 		} else {
 			rd.Fault(at, "%s: %q is no figure; measure it, or write %q", what, text, write)
+		}
+		return true
+	}
+	if number, ok := said.Degrees(text); ok {
+		rd.Fault(at, "%s: %q does not say of which scale; write \"%s C\", or \"%s F\"", what, text,
+			number, number)
+		return true
+	}
+	if degrees, ok := said.Fanned(text); ok && s.Verb.Bakes() {
+		if s.Way == nil {
+			s.Way = fanOven
+		}
+		if s.At, ok = rd.QuantityText(degrees, at, forTemperature, what); ok {
+			s.At.Text = text
 		}
 		return true
 	}
@@ -102,7 +116,7 @@ func (rd *reader) saidArea(s *Step, e hclsyntax.Expression, own bool, what strin
 // reports whether it is one.
 func (rd *reader) saidTemp(in *Ingredient, e hclsyntax.Expression) bool {
 	text, at, ok := rd.literal(e)
-	write := said.GoingIn(fold(text))
+	write := said.GoingIn(said.Fold(text))
 	if !ok || write == "" {
 		return false
 	}

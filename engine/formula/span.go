@@ -95,12 +95,8 @@ func (f *Formula) Spans() []Span {
 				if list := o.spans(s); len(list) > 0 {
 					out = append(
 						out,
-						Span{
-							"the " + o.Name + " of this " + s.Verb.Name,
-							s.Place,
-							true,
-							at(s, list),
-						},
+						Span{"the " + o.Name + " of this " + s.Verb.Name, s.Place, true,
+							at(s, list)},
 					)
 				}
 			}
@@ -108,12 +104,8 @@ func (f *Formula) Spans() []Span {
 				if list := s.ownReadings(); len(list) > 0 {
 					out = append(
 						out,
-						Span{
-							s.Verb.Measures() + " of this " + s.Verb.Name,
-							s.Place,
-							true,
-							at(s, list),
-						},
+						Span{s.Verb.Measures() + " of this " + s.Verb.Name, s.Place, true,
+							at(s, list)},
 					)
 				}
 			}

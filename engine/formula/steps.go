@@ -2,6 +2,7 @@ package formula
 
 import (
 	"math"
+	"slices"
 	"strings"
 
 	"github.com/hashicorp/hcl/v2/hclsyntax"
@@ -45,6 +46,7 @@ type Step struct {
 	With     []*Ingredient // what goes in here: the yeast that is soaked, the butter held back
 	optionValues
 
+	word    string    // for the verb, as written
 	Open    []*Option // the options that are "?", to be decided
 	OpenOwn bool      // so is the verb's own value
 }
@@ -156,19 +158,26 @@ func (rd *reader) readStep(s *Step, e hclsyntax.Expression) bool {
 	var room [8]stepWord
 	words := room[:0]
 	for _, pair := range pairs {
-		word := stepWords[pair.Key]
-		words = append(words, word)
+		words = append(words, stepNamed(pair.Key))
+	}
+	settleOption(words)
+	for i, pair := range pairs {
+		word := words[i]
 		switch {
 		case word.verb == nil:
 		case s.Verb != nil:
-			rd.Fault(
-				pair.Place,
-				"a step does one thing: %q stands beside %q; give it a line of its own",
-				pair.Key,
-				s.Verb.Name,
-			)
+			rd.Fault(pair.Place,
+				"a step does one thing: %q stands beside %q; give it a line of its own", pair.Key,
+				s.Verb.Name)
 		default:
-			s.Verb, s.Place = word.verb, pair.Place
+			s.Verb, s.Place, s.Way, s.word = word.verb, pair.Place, word.way, pair.Key
+			if word.afterwards != nil && slices.ContainsFunc(s.Part.Steps, (*Step).HeatsAll) {
+				s.Verb = word.afterwards
+			}
+			if word.option != nil && !rd.isNumber(pair.Value) {
+				rd.noVerb(pairs, e)
+				return false
+			}
 			rd.readOwn(s, pair.Value)
 		}
 	}
@@ -180,7 +189,7 @@ func (rd *reader) readStep(s *Step, e hclsyntax.Expression) bool {
 		o := words[i].option
 		switch {
 		case words[i].verb != nil:
-		case stands(pairs[:i], pair.Key):
+		case slices.ContainsFunc(pairs[:i], isKey(pair.Key)):
 			rd.Fault(pair.Place, "%q stands twice in this step", pair.Key)
 		case o != nil && s.Verb.Takes(o):
 			o.fill(rd, s, pair.Value)
@@ -188,37 +197,43 @@ func (rd *reader) readStep(s *Step, e hclsyntax.Expression) bool {
 			rd.Fault(pair.Place, "%s takes no %q; it takes %s",
 				s.Verb.Name, pair.Key, strings.Join(s.Verb.Options(), ", "))
 		default:
-			rd.Unknown(pair.Place, "key", pair.Key, "a "+s.Verb.Name+" step", s.Verb.Options())
+			rd.unknownOption(s, pair)
 		}
 	}
 	return true
 }
 
-// stepWord is a key of a step: a verb, or an option.
-type stepWord struct {
-	verb   *Verb
-	option *Option
+// isKey gives a test for the pair of a key.
+func isKey(key string) func(reading.Pair) bool {
+	return func(p reading.Pair) bool { return p.Key == key }
 }
 
-// stepWords are all the keys of steps.
-var stepWords = func() map[string]stepWord {
-	m := make(map[string]stepWord, len(Verbs)+len(StepOptions))
-	for _, v := range Verbs {
-		for _, word := range append([]string{v.Name}, v.also...) {
-			m[word] = stepWord{verb: v}
-		}
+// isNumber reports whether a value is a whole number, in quotes or not.
+func (rd *reader) isNumber(e hclsyntax.Expression) bool {
+	_, _, whole := rd.wholeNumber(e)
+	text, _, ok := rd.literal(e)
+	return whole || ok && said.Whole(text)
+}
+
+// unknownOption reports a key that is no option, with the one that the word means.
+func (rd *reader) unknownOption(s *Step, pair reading.Pair) {
+	text, _, quoted := rd.literal(pair.Value)
+	name := said.OtherOption(pair.Key)
+	if !quoted || !slices.Contains(s.Verb.Options(), name) {
+		rd.Unknown(pair.Place, "key", pair.Key, "a "+s.Verb.Name+" step", s.Verb.Options())
+		return
 	}
-	for _, o := range StepOptions {
-		m[o.Name] = stepWord{option: o}
+	if name == optNote.Name {
+		text = pair.Key + " " + text
 	}
-	return m
-}()
+	rd.Fault(pair.Place, "no key %q in a %s step; write %s = %q", pair.Key, s.Verb.Name, name, text)
+}
 
 // noVerb reports a step without a verb.
 func (rd *reader) noVerb(pairs []reading.Pair, e hclsyntax.Expression) {
 	for _, pair := range pairs {
-		if stepWords[pair.Key].option == nil {
-			if line := otherWords[pair.Key]; line != "" {
+		if stepNamed(pair.Key).option == nil {
+			if line := said.OtherStep(pair.Key); line != "" {
 				text, _, _ := source.StringLiteral(pair.Value)
 				line = said.WithTime(line, text)
 				rd.Fault(pair.Place, "no step %q; write %s", pair.Key, line)
@@ -229,7 +244,12 @@ func (rd *reader) noVerb(pairs []reading.Pair, e hclsyntax.Expression) {
 		}
 	}
 	for _, pair := range pairs {
-		if stepWords[pair.Key].option == optSlice {
+		if text, _, quoted := rd.literal(pair.Value); quoted && stepNamed(pair.Key).option == optTin {
+			rd.Fault(pair.Place, "tin stands beside a pan, a proof or a bake; write { pan = %q, tin = %q }",
+				text, text)
+			return
+		}
+		if word := stepNamed(pair.Key); word.option != nil && word.verb != nil {
 			rd.Fault(pair.Place, "slice stands beside a roll, with its length: { roll = \"coil\", "+
 				"slice = \"40 mm\" }; for a number of pieces write { divide = 12 }")
 			return
@@ -237,16 +257,6 @@ func (rd *reader) noVerb(pairs []reading.Pair, e hclsyntax.Expression) {
 	}
 	rd.Fault(rd.Place(e.Range()),
 		"this step says nothing to do; start it with a verb: { rest = \"1 h\", at = \"room\" }")
-}
-
-// stands reports whether a key is among the pairs; they are few.
-func stands(pairs []reading.Pair, key string) bool {
-	for i := range pairs {
-		if pairs[i].Key == key {
-			return true
-		}
-	}
-	return false
 }
 
 // readOwn reads the verb's own value, or keeps that it is "?", to be decided.
@@ -326,7 +336,11 @@ func (rd *reader) readCountText(e hclsyntax.Expression, kinds quantity.Kinds, wh
 	if !ok {
 		return Given{}, at, true
 	}
-	if n, bad := wholeCount(text); bad == "" && strings.Trim(text, "0123456789 ") == "" {
+	if number, ok := said.Times(text); ok {
+		n, _ := wholeCount(number)
+		return bareCount(n, inside), inside, false
+	}
+	if n, bad := wholeCount(text); bad == "" && said.Whole(text) {
 		return bareCount(n, inside), inside, false // "12" is 12
 	}
 	q, fault := quantity.Read(text, kinds)

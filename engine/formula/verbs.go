@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"forebake/engine/quantity"
+	"forebake/engine/said"
 	"forebake/engine/spelling"
 )
 
@@ -13,7 +14,7 @@ import (
 type Verb struct {
 	Name  string
 	Means string   // one line for the reference page
-	also  []string // other words that bakers write for it
+	also  []string // other words that bakers write for it; one of two rows is the second once baked
 	traits
 
 	own     ownValue
@@ -173,26 +174,30 @@ var Cool = verb("cool", "let it cool",
 var Chill = verb("chill", "put it in the cold",
 	aTime, takes{optAt, optTo, optCore, optBy, optAs, optCovered, optHumidity, optTin, optCount},
 	standing, takesHeat, fridge, joinsNothing, goesOn, keepsGas, closed, unattended,
-	keepsForm, putsNothing, inMaking, anyTime, "retard", "refrigerate")
+	keepsForm, putsNothing, inMaking, anyTime, "retard", "refrigerate", "fridge rest", "cold proof")
 
 // Verbs are all the steps that the program knows, in the order of a bake.
 var Verbs = []*Verb{
 	verb("soak", "wet something before the mix: dry yeast, fruit, bread",
 		aTime, takes{optAt, optTo, optCovered},
 		standing, noHeat, nowhere, soaks, goesOn, keepsGas, touched, unattended,
-		keepsForm, putsNothing, inMaking, anyTime),
+		keepsForm, putsNothing, inMaking, anyTime, "bloom", "plump"),
 	verb("mix", "bring the ingredients together, by hand or machine",
 		aTime, takes{optBy, optTo, optAt},
 		passing, noHeat, nowhere, mixes, goesOn, losesGas, touched, attended,
-		keepsForm, putsNothing, inMaking, rawOnly, "knead", "beat", "whisk", "stir", "combine", "blend"),
+		keepsForm, putsNothing, inMaking, rawOnly, "knead", "beat", "whisk", "stir", "combine", "blend",
+		"whip", "cream", "rub in", "first speed", "second speed", "frisage", "incordare"),
 	verb("fold", "stretch and fold the dough in its tub",
 		aTimeOrCount, takes{optAt, optTime, optCovered},
 		passing, noHeat, nowhere, joinsNothing, goesOn, keepsGas, touched, attended,
-		keepsForm, putsNothing, inMaking, rawOnly, "turn", "knock back", "punch down", "degas"),
+		keepsForm, putsNothing, inMaking, rawOnly, "turn", "knock back", "punch down", "degas",
+		"stretch and fold", "coil fold", "slap and fold", "book fold", "letter fold", "single turn",
+		"double turn", "letter turn", "book turn"),
 	verb("rest", "leave it to stand and rise",
 		aTime, takes{optAt, optTo, optAs, optCovered, optHumidity, optTin, optCount},
 		standing, noHeat, nowhere, joinsNothing, goesOn, keepsGas, closed, unattended,
-		keepsForm, putsNothing, inMaking, anyTime, "bulk", "ferment", "rise", "stand"),
+		keepsForm, putsNothing, inMaking, anyTime, "bulk", "ferment", "rise", "stand",
+		"first rise", "bulk rise", "bulk ferment", "bulk fermentation", "bench rest", "relax"),
 	Chill,
 	verb("temper", "let it come back from the cold",
 		aTime, takes{optAt, optTo, optAs, optCovered},
@@ -205,7 +210,7 @@ var Verbs = []*Verb{
 	verb("thaw", "thaw it",
 		aTime, takes{optAt, optTo, optCore, optAs, optCovered},
 		standing, noHeat, nowhere, joinsNothing, goesOn, keepsGas, touched, unattended,
-		keepsForm, putsNothing, inMaking, anyTime),
+		keepsForm, putsNothing, inMaking, anyTime, "defrost"),
 	verb("cook", "heat it in a pan, a pot or hot fat",
 		aTime, takes{optAt, optTo, optCore, optBy, optAs},
 		passing, cooks, nowhere, joinsNothing, endsBulk, keepsGas, touched, attended,
@@ -217,11 +222,11 @@ var Verbs = []*Verb{
 	verb("sheet", "roll or sheet it flat, to a thickness",
 		aLength, takes{optAt, optTime, optWide},
 		passing, noHeat, nowhere, joinsNothing, goesOn, losesGas, touched, attended,
-		sheets, putsNothing, inMaking, rawOnly, "roll out"),
+		sheets, putsNothing, inMaking, rawOnly, "roll out", "flatten", "press"),
 	verb("fill", "spread a filling on it",
 		aPart, takes{optAmount, optAt, optTime},
 		passing, noHeat, nowhere, joinsNothing, goesOn, keepsGas, touched, attended,
-		keepsForm, fills, inMaking, anyTime),
+		keepsForm, fills, inMaking, anyTime, "spread", "lock in", "enclose", "stuff", "pipe"),
 	verb("roll", "roll the sheet into a coil",
 		aLengthOrWords, takes{optSlice, optPieces, optTime},
 		passing, noHeat, nowhere, joinsNothing, goesOn, losesGas, touched, attended,
@@ -229,12 +234,12 @@ var Verbs = []*Verb{
 	verb("divide", "cut it into pieces, by weight or number",
 		aMassOrCount, takes{optPieces, optTime},
 		passing, noHeat, nowhere, joinsNothing, goesOn, losesGas, touched, attended,
-		divides, putsNothing, inMaking, anyTime, "scale", "portion", "cut"),
+		divides, putsNothing, inMaking, anyTime, "scale", "portion", "cut", "slice"),
 	verb("shape", "give it its shape",
 		anyWords, takes{optPieces, optAs, optTime, optAt},
 		passing, noHeat, nowhere, joinsNothing, endsBulk, losesGas, touched, attended,
 		shapes, putsNothing, inMaking, rawOnly, "mould", "mold", "form", "plait", "braid",
-		"twist"),
+		"twist", "preshape", "pre-shape", "round"),
 	verb("pan", "put it in its tin or on its tray",
 		anyWords, takes{optTin, optCount, optPieces, optTime},
 		passing, noHeat, nowhere, joinsNothing, endsBulk, keepsGas, touched, attended,
@@ -242,7 +247,7 @@ var Verbs = []*Verb{
 	verb("wash", "brush a wash on before the bake",
 		aPart, takes{optTime},
 		passing, noHeat, nowhere, joinsNothing, goesOn, keepsGas, touched, attended,
-		keepsForm, washes, inMaking, anyTime),
+		keepsForm, washes, inMaking, anyTime, "glaze", "egg wash", "eggwash", "top", "dip", "finish"),
 	verb("dust", "flour, sugar or seeds on the outside, too little to count",
 		harmlessWords, takes{optTime},
 		passing, noHeat, nowhere, joinsNothing, goesOn, keepsGas, touched, attended,
@@ -250,19 +255,21 @@ var Verbs = []*Verb{
 	verb("score", "cut its skin, or prick it, so that it opens where you want",
 		anyWords, takes{optTime},
 		passing, noHeat, nowhere, joinsNothing, goesOn, keepsGas, touched, attended,
-		keepsForm, putsNothing, inMaking, rawOnly, "slash", "snip", "dock"),
+		keepsForm, putsNothing, inMaking, rawOnly, "slash", "snip", "dock", "dimple"),
 	verb("proof", "the final rise",
 		aTime, takes{optAt, optTo, optAs, optCovered, optHumidity, optTin, optCount},
 		standing, noHeat, nowhere, joinsNothing, endsBulk, keepsGas, touched, unattended,
-		keepsForm, putsNothing, inMaking, rawOnly, "prove"),
+		keepsForm, putsNothing, inMaking, rawOnly, "prove",
+		"second rise", "final rise", "final proof"),
 	verb("bake", "bake it",
 		aTime, takes{optAt, optCore, optBy, optSteam, optCovered, optTin, optCount},
 		passing, bakes, nowhere, joinsNothing, endsBulk, keepsGas, touched, unattended,
-		keepsForm, putsNothing, inMaking, anyTime),
+		keepsForm, putsNothing, inMaking, anyTime, "par-bake", "bake off"),
 	verb("brush", "put a syrup, glaze or topping on after the bake",
 		aPart, takes{optTime},
 		passing, noHeat, nowhere, joinsNothing, goesOn, keepsGas, closed, attended,
-		keepsForm, tops, inMaking, anyTime),
+		keepsForm, tops, inMaking, anyTime, "glaze", "frost", "drizzle", "top", "dip", "finish",
+		"decorate"),
 	Cool,
 	verb("hold", "keep it hot or cold for service",
 		aTime, takes{optAt, optAs, optCovered},
@@ -274,28 +281,70 @@ var Verbs = []*Verb{
 		keepsForm, putsNothing, onShelf, anyTime),
 }
 
-// otherWords are words of the craft that no verb can stand for without a loss: the line to write in
-// place of each.
-var otherWords = map[string]string{
-	"fry": `{ cook = "2 min", at = "175 C", by = "frying" }`,
-	"laminate": `{ fill = "roll-in butter" }, then { sheet = "6 mm" }, { fold = 1 } ` +
-		`and { chill = "30 min" } for each turn`,
-	"preshape": `{ shape = "ball" }`,
-	"round":    `{ shape = "ball" }`,
-	"glaze":    `{ wash = "egg wash" } before the bake, or { brush = "glaze" } after it`,
-	"scald":    `{ cook = "1 min", at = "82 C" } in the part with the milk`,
-	"boil":     `{ cook = "5 min", at = "100 C" }`,
-	"simmer":   `{ cook = "5 min", at = "95 C" }`,
-	"toast":    `{ bake = "10 min", at = "170 C" } in a part of its own`,
-	"roast":    `{ bake = "10 min", at = "170 C" } in a part of its own`,
-	"preheat":  "nothing for it: the at of the bake says how hot the oven is",
-	"grease":   "nothing for it, or what it weighs among the ingredients",
-	"brown":    `{ cook = "8 min", to = "120 C", by = "pan" } in a part of the butter`,
-	"drain":    `note = "drained" beside the soak, and weigh what is left`,
-	"plump":    `{ soak = "12 h" } in a part with the fruit`,
-	"par-bake": `{ bake = "12 min", at = "180 C" }, then { store = "1 day" } and ` +
-		`{ bake = "8 min", at = "200 C" }`,
-	"autolyse": `{ soak = "30 min" } before the mix`,
+// stepWord is a key of a step: a verb, or an option. A word for a verb may say the way too.
+type stepWord struct {
+	verb       *Verb
+	way        *Way
+	afterwards *Verb // what it means once the part is baked or cooked; nil for the same
+	option     *Option
+}
+
+// stepWords are all the keys of steps. The word of two verbs' rows means the second after heat.
+var stepWords = func() map[string]stepWord {
+	m := make(map[string]stepWord, len(Verbs)+len(StepOptions))
+	for _, v := range Verbs {
+		for _, word := range append([]string{v.Name}, v.also...) {
+			if first := m[word]; first.verb != nil {
+				first.afterwards = v
+				m[word] = first
+				continue
+			}
+			m[word] = stepWord{verb: v}
+		}
+		for _, w := range Ways {
+			for _, word := range w.steps {
+				if w.suits(v) && m[word].verb == nil {
+					m[word] = stepWord{verb: v, way: w}
+				}
+			}
+		}
+	}
+	for _, o := range StepOptions {
+		word := m[o.Name]
+		word.option = o
+		m[o.Name] = word
+	}
+	return m
+}()
+
+// stepNamed finds a key of a step: "bake", "Bake", "deep_fry", "baking".
+func stepNamed(key string) stepWord {
+	if word, ok := stepWords[key]; ok {
+		return word
+	}
+	if word, ok := stepWords[said.Key(key)]; ok {
+		return word
+	}
+	for _, form := range said.Stems(key) {
+		if word, ok := stepWords[form]; ok && word.verb != nil {
+			return word
+		}
+	}
+	return stepWord{}
+}
+
+// settleOption settles what a word that is a verb and an option stands for: the verb where the step
+// has no other.
+func settleOption(words []stepWord) {
+	other := false
+	for _, w := range words {
+		other = other || w.verb != nil && w.option == nil
+	}
+	for i := range words {
+		if words[i].option != nil && other {
+			words[i].verb = nil
+		}
+	}
 }
 
 // unknownStep says that a word is no step, with the near words for one, else all steps.
@@ -304,8 +353,9 @@ func unknownStep(word string) string {
 	for _, v := range Verbs {
 		words = append(append(words, v.Name), v.also...)
 	}
-	for other := range otherWords {
-		words = append(words, other)
+	words = append(words, said.OtherSteps()...)
+	for _, w := range Ways {
+		words = append(words, w.steps...)
 	}
 	if near := spelling.Nearest(word, words, 3); len(near) > 0 {
 		return fmt.Sprintf("no step %q; nearest is %s", word, strings.Join(near, ", "))
@@ -441,10 +491,10 @@ func VerbNames(has func(*Verb) bool) []string {
 	return names
 }
 
-// FindVerb gives the verb of that name, or of another word for it.
+// FindVerb gives the verb of that name, or of another word for it that says no more than the verb.
 func FindVerb(name string) (*Verb, bool) {
-	v := stepWords[name].verb
-	return v, v != nil
+	word := stepWords[name]
+	return word.verb, word.verb != nil && word.way == nil && word.option == nil
 }
 
 // Takes reports whether the option may stand beside the verb.

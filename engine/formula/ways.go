@@ -2,8 +2,10 @@ package formula
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
+	"forebake/engine/said"
 	"forebake/engine/science/bake"
 	"forebake/engine/science/bakersmath"
 	"forebake/engine/science/heat"
@@ -19,6 +21,8 @@ type Way struct {
 	suits func(*Verb) bool // the verbs that it can be said of
 	Also  []string         // other words that bakers write for it
 	wayTraits
+
+	steps []string // words for a step that is done this way: { fry = "2 min" }
 }
 
 // wayTraits are what the program asks of a way. The zero of each is the unfavourable one for food
@@ -55,7 +59,13 @@ const noOven = bake.AnyOven
 // way makes a row. It takes every trait, so that a row without one does not compile.
 func way(name, means string, suits func(*Verb) bool, fat fat, air air, oven bake.OvenKind,
 	mixer bakersmath.Mixer, also ...string) *Way {
-	return &Way{name, means, suits, also, wayTraits{fat, air, oven, mixer}}
+	return &Way{name, means, suits, also, wayTraits{fat, air, oven, mixer}, nil}
+}
+
+// step adds words that name a step and the way it is done at once.
+func (w *Way) step(words ...string) *Way {
+	w.steps = words
+	return w
 }
 
 // warms reports whether the verb heats outside an oven.
@@ -71,31 +81,18 @@ var steamOven = way("steam oven", "in hot moving air and steam", (*Verb).Bakes,
 	noFat, ownAir, bake.FanOven, noMixer,
 	"steam", "combi oven", "combi steamer", "combination oven")
 
+// fanOven is the way to bake of a temperature that says "fan".
+var fanOven = way("fan oven", "in hot moving air", (*Verb).Bakes,
+	noFat, ownAir, bake.FanOven, noMixer,
+	"fan", "convection", "convection oven", "fan assisted oven", "hot air", "moving air",
+	"air fryer")
+
 // Ways are all the ways that the program knows, by what they do.
 var Ways = []*Way{
-	way(
-		"hand",
-		"by hand, with a spoon or a scraper",
-		(*Verb).Mixes,
-		noFat,
-		ownAir,
-		noOven,
-		bakersmath.ByHand,
-		"hands",
-		"hand on the bench",
-		"hand mixing",
-		"hand kneading",
-		"kneading by hand",
-		"kneading",
-		"bench",
-		"spoon",
-		"wooden spoon",
-		"spatula",
-		"scraper",
-		"rubbing in",
-		"rubbed in",
-		"fingertips",
-	),
+	way("hand", "by hand, with a spoon or a scraper", (*Verb).Mixes, noFat, ownAir, noOven,
+		bakersmath.ByHand, "hands", "hand on the bench", "hand mixing", "hand kneading",
+		"kneading by hand", "kneading", "bench", "spoon", "wooden spoon", "spatula", "scraper",
+		"rubbing in", "rubbed in", "fingertips"),
 	way("spiral", "a spiral mixer", (*Verb).Mixes,
 		noFat, ownAir, noOven, bakersmath.Spiral, "spiral mixer"),
 	way("planetary", "a planetary mixer", (*Verb).Mixes,
@@ -130,11 +127,13 @@ var Ways = []*Way{
 		"deep fat frying", "deep fat fried", "deep fat fryer", "hot fat", "hot oil", "hot lard",
 		"oil", "fat", "lard", "frying in oil", "frying in fat", "fried in oil", "fried in fat",
 		"shallow frying", "shallow fry", "shallow fried", "pan frying", "pan fry", "pan fried",
-		"frying pan", "hot frying fat", "hot frying oil", "frying oil", "frying fat"),
+		"frying pan", "hot frying fat", "hot frying oil", "frying oil", "frying fat").
+		step("fry", "deep-fry", "deep fry", "shallow-fry", "shallow fry", "pan-fry", "pan fry"),
 	way("pan", "in a pan or a pot, on the flame", warms,
 		noFat, ownAir, noOven, noMixer,
 		"pot", "saucepan", "kettle", "jacketed kettle", "hob", "stove", "stovetop", "flame",
-		"low flame", "low heat", "gas", "induction"),
+		"low flame", "low heat", "gas", "induction").
+		step("scald", "brown", "saute", "sauté", "sweat"),
 	way("stirring", "in a pan, stirred all the time", warms,
 		noFat, ownAir, noOven, noMixer, "stirred", "stir", "constant stirring"),
 	way("double boiler", "in a bowl over hot water", warms,
@@ -142,14 +141,16 @@ var Ways = []*Way{
 		"bain-marie", "water bath", "hot water bath", "hot water", "simmering water"),
 	way("microwave", "in a microwave oven", warms,
 		noFat, ownAir, noOven, noMixer, "microwave oven", "microwaved"),
-	way("boiling", "in boiling or simmering water", (*Verb).Cooks,
+	way("boiling", "boiling or simmering, by itself or in water", (*Verb).Cooks,
 		noFat, ownAir, noOven, noMixer,
-		"boil", "boiled", "boiling water", "simmering", "simmered", "poaching", "poached"),
+		"boil", "boiled", "boiling water", "simmering", "simmered", "poaching", "poached").
+		step("boil", "simmer", "poach"),
 	way("steaming", "in steam", (*Verb).Cooks,
 		noFat, ownAir, noOven, noMixer, "steam", "steamed", "steamer"),
 	way("roasting", "dry, in an oven or an open pan: nuts, fruit", (*Verb).Cooks,
 		noFat, ownAir, bake.StaticOven, noMixer,
-		"roast", "roasted", "toasting", "toasted", "oven", "dry pan"),
+		"roast", "roasted", "toasting", "toasted", "oven", "dry pan").
+		step("toast", "roast"),
 	way("griddle", "on a griddle or a hot plate", (*Verb).Cooks,
 		noFat, ownAir, noOven, noMixer, "griddled", "hot plate", "hotplate", "flat top"),
 
@@ -159,21 +160,9 @@ var Ways = []*Way{
 		"stirred ice", "stirred ice water", "stirring in an ice bath", "ice bath stirred"),
 	way("fan", "in moving air", (*Verb).Cools,
 		noFat, in(heat.FanFridge), noOven, noMixer, "moving air", "forced air", "fan cooling"),
-	way(
-		"blast chiller",
-		"in a blast chiller or blast freezer",
-		(*Verb).Cools,
-		noFat,
-		in(heat.Blast),
-		noOven,
-		noMixer,
-		"blast",
-		"blast chilling",
-		"blast freezer",
-		"blast freezing",
-		"shock freezer",
-		"shock chiller",
-	),
+	way("blast chiller", "in a blast chiller or blast freezer", (*Verb).Cools, noFat,
+		in(heat.Blast), noOven, noMixer, "blast", "blast chilling", "blast freezer",
+		"blast freezing", "shock freezer", "shock chiller"),
 
 	way("deck oven", "on the hot deck, in still air", (*Verb).Bakes,
 		noFat, ownAir, bake.DeckOven, noMixer,
@@ -181,10 +170,7 @@ var Ways = []*Way{
 	way("static oven", "on a shelf, in still air", (*Verb).Bakes,
 		noFat, ownAir, bake.StaticOven, noMixer,
 		"oven", "conventional oven", "conventional heat", "top and bottom heat"),
-	way("fan oven", "in hot moving air", (*Verb).Bakes,
-		noFat, ownAir, bake.FanOven, noMixer,
-		"fan", "convection", "convection oven", "fan assisted oven", "hot air", "moving air",
-		"air fryer"),
+	fanOven,
 	way("rack oven", "on a rack that turns in hot moving air", (*Verb).Bakes,
 		noFat, ownAir, bake.FanOven, noMixer, "rack", "rotary oven", "rotary rack oven"),
 	steamOven,
@@ -257,7 +243,7 @@ var wayByWord = func() map[string][]*Way {
 	m := map[string][]*Way{}
 	for _, w := range Ways {
 		for _, word := range append([]string{w.Name}, w.Also...) {
-			m[fold(word)] = append(m[fold(word)], w)
+			m[said.Fold(word)] = append(m[said.Fold(word)], w)
 		}
 	}
 	return m
@@ -267,7 +253,7 @@ var wayByWord = func() map[string][]*Way {
 func findWay(v *Verb, text string) (*Way, bool) {
 	list, ok := wayByWord[text]
 	if !ok {
-		list = wayByWord[fold(text)]
+		list = wayByWord[said.Fold(text)]
 	}
 	for _, w := range list {
 		if w.suits(v) {
@@ -291,7 +277,7 @@ func unknownWay(v *Verb, text string) string {
 		}
 	}
 	for _, word := range spelling.Nearest(text, words, 3) {
-		if name := means[word].Name; !contains(nearest, name) {
+		if name := means[word].Name; !slices.Contains(nearest, name) {
 			nearest = append(nearest, name)
 		}
 	}
@@ -300,29 +286,4 @@ func unknownWay(v *Verb, text string) string {
 	}
 	return says + "; the ways are " + strings.Join(WayNames(v), ", ") +
 		"; other words go into note = \"...\""
-}
-
-func contains(list []string, word string) bool {
-	for _, w := range list {
-		if w == word {
-			return true
-		}
-	}
-	return false
-}
-
-// little are the words that a baker puts before a way or a place, and that say nothing.
-var little = map[string]bool{"by": true, "in": true, "on": true, "at": true, "with": true,
-	"over": true, "a": true, "an": true, "the": true}
-
-// fold makes a baker's words comparable: small letters, blanks for hyphens and commas, and none of
-// the little words before them.
-func fold(text string) string {
-	words := strings.FieldsFunc(strings.ToLower(text), func(r rune) bool {
-		return r == ' ' || r == '-' || r == ',' || r == '_' || r == '\t'
-	})
-	for len(words) > 1 && little[words[0]] {
-		words = words[1:]
-	}
-	return strings.Join(words, " ")
 }

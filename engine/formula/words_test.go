@@ -6,6 +6,7 @@ import (
 
 	"forebake/engine/larder"
 	"forebake/engine/reading"
+	"forebake/engine/said"
 	"forebake/engine/source"
 )
 
@@ -74,11 +75,12 @@ func TestWordsOfTheCraft(t *testing.T) {
 		Read(r, body.Blocks[0], Options{Larder: larder.New()})
 		return r.Problems
 	}
-	for word, line := range otherWords {
+	for _, word := range said.OtherSteps() {
+		line := said.OtherStep(word)
 		if _, ok := stepWords[word]; ok {
 			t.Errorf("%s is a verb too", word)
 		}
-		got := faults("{ " + word + " = \"x\" }")
+		got := faults("{ \"" + word + "\" = \"x\" }")
 		if len(got) != 1 || !strings.Contains(got[0].Text, line) {
 			t.Errorf("%s: %v", word, got)
 		}
@@ -108,7 +110,16 @@ func TestWordsForValues(t *testing.T) {
 		{"", `{ proof = "1 h", at = "a warm place" }`, ""},
 		{"", `{ bake = "1 h", at = "gas mark 4" }`, ""},
 		{"", `{ bake = "1 h", at = "hot oven" }`, `write "220 C"`},
-		{"", `{ boil = "2 min" }`, `write { cook = "2 min", at = "100 C" }`},
+		{"", `{ boil = "2 min" }`, ""},
+		{"", `{ fry = "2 min", by = "pan" }`, "says how it is done, by frying"},
+		{"", `{ bake = "20 min", at = "180 C fan" }`, ""},
+		{"", `{ bake = "20 min", at = "375 degrees" }`, `write "375 C", or "375 F"`},
+		{"", `{ fold = "4 times" }`, ""},
+		{"", `{ divide = "in half" }`, ""},
+		{"", `{ rest = "1 h", covered = "cling film" }`, ""},
+		{"", `{ bake = "20 min", temp = "180 C" }`, `write at = "180 C"`},
+		{"", `{ tin = "loaf tin" }`, `write { pan = "loaf tin", tin = "loaf tin" }`},
+		{"", `{ slice = "40 mm" }`, "for a number of pieces write { divide = 12 }"},
 		{"", `{ turn = "letter" }`, ""},
 		{`"nutmeg" = "a pinch"`, "", ""},
 		{`"vanilla sugar" = "1 sachet"`, "", ""},
@@ -121,7 +132,7 @@ func TestWordsForValues(t *testing.T) {
 		{`"whole milk" = { amount = "1 cup (240 g)", temp = "lukewarm" }`, "", ""},
 		{"", `{ divide = "4" }`, ""},
 		{"", `{ twist = "knots" }`, ""},
-		{"", `{ slice = "12" }`, "for a number of pieces write { divide = 12 }"},
+		{"", `{ slice = "12" }`, ""},
 		{"", `{ "knock back" = "1 min" }`, ""},
 		{`"whole milk" = "1/2 pint"`, "", `write "0.5 US pint", or "0.5 UK pint"`},
 		{`"whole milk" = "1/2 pint"`, `{ bake = "1 h", at = "gas mark 4" }`, ""},
@@ -157,5 +168,42 @@ func TestWordsForValues(t *testing.T) {
 		case c.want != "" && (len(r.Problems) != 1 || !strings.Contains(r.Problems[0].Text, c.want)):
 			t.Errorf("%s%s: %v, want %s", c.ingredient, c.step, r.Problems, c.want)
 		}
+	}
+}
+
+// A word that says the way loses none of it, and one of two rows means the second after heat.
+func TestWordsThatSayTheWay(t *testing.T) {
+	file := source.New("f.hcl", []byte(`formula "f" {
+  dough "d" {
+    ingredients = { "bread flour" = "1000 g", "butter" = { amount = "100 g", reserve = "all" } }
+    steps       = [{ mix = "5 min" }, { glaze = "w" }, { deep-fry = "2 min" }, { glaze = "w" }, { proofing = "1 h" }, { pan = "x", tin = "lof tin" }]
+  }
+  wash "w" { ingredients = { "egg" = "1" } }
+}
+`))
+	body, problems := source.Parse(file)
+	if len(problems) > 0 {
+		t.Fatal(problems)
+	}
+	r := &reading.Reader{File: file}
+	f := Read(r, body.Blocks[0], Options{Larder: larder.New(), Tins: []string{"cake ring"}})
+	if len(r.Problems) > 0 {
+		t.Fatal(r.Problems)
+	}
+	s := f.Parts[0].Steps
+	if s[1].Verb.Name != "wash" || !s[2].InHotFat() || s[3].Verb.Name != "brush" ||
+		s[4].Verb.Name != "proof" {
+		t.Errorf("%v, %v, %v, %v", s[1].Line(), s[2].Line(), s[3].Line(), s[4].Line())
+	}
+	if in := f.Parts[0].Ingredients[1]; in.Held != in.Grams || in.Held.FixedG.Lo != 100 {
+		t.Errorf("held back %v of %v", in.Held, in.Grams)
+	}
+	if len(f.OpenTins()) != 1 || len(f.Said) != 2 {
+		t.Errorf("tins %v, said %v", f.OpenTins(), f.Said)
+	}
+	r = &reading.Reader{File: file}
+	Read(r, body.Blocks[0], Options{Larder: larder.New(), Tins: []string{"loaf tin"}})
+	if len(r.Problems) != 1 || r.Problems[0].Text != `no tin "lof tin" in the house; nearest is loaf tin` {
+		t.Errorf("%v", r.Problems)
 	}
 }

@@ -430,6 +430,26 @@ func readArea(r *reading.Reader, text string, at source.Place, what string) (
 	return length, width, ok1 && ok2
 }
 
+// openTin is a tin whose size is to be decided.
+func openTin(name string, at source.Place) Tin {
+	t := Tin{Name: name, Place: at, Open: true, Inside: anyTin[len(anyTin)/2]}
+	for i, x := range t.Inside {
+		t.Sides[i] = figure.Point(x)
+	}
+	return t
+}
+
+// WithOpenTin gives the kitchen with one more tin, whose size is to be decided, unless it has one of
+// that name.
+func (k *Kitchen) WithOpenTin(name string, at source.Place) *Kitchen {
+	if _, has := k.TinNamed(name); has {
+		return k
+	}
+	with := *k
+	with.Tins = append(slices.Clone(k.Tins), openTin(name, at))
+	return &with
+}
+
 // ReadTin reads a tin block into k.
 func ReadTin(r *reading.Reader, b *hclsyntax.Block, k *Kitchen) {
 	t := Tin{}
@@ -440,11 +460,8 @@ func ReadTin(r *reading.Reader, b *hclsyntax.Block, k *Kitchen) {
 		r.Fault(t.Place, "tin %q has no size: add inside = \"300 x 100 x 100 mm\"", t.Name)
 		return
 	}
-	if t.Open = r.IsOpen(a.Expr); t.Open {
-		t.Inside = anyTin[len(anyTin)/2]
-		for i, x := range t.Inside {
-			t.Sides[i] = figure.Point(x)
-		}
+	if r.IsOpen(a.Expr) {
+		t = openTin(t.Name, t.Place)
 	} else if text, at, ok := r.Text(a.Expr, "inside"); ok {
 		t.Sides, _ = r.Box(text, at, "inside")
 		for i, side := range t.Sides {

@@ -60,8 +60,8 @@ type Writer interface {
 	End() error // prints what is left, and gives the first error
 }
 
-// Prelude prints the head of every report: the cautions, and what a house or a
-// broken file keeps from being checked.
+// Prelude prints the head of every report: the cautions, and what a house or a broken file keeps
+// from being checked.
 type Prelude interface {
 	Cautions(c *Cautions)
 	Unread(list source.Problems)        // files that could not be read

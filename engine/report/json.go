@@ -253,8 +253,8 @@ func figureJSON(g *finding.Figure) jsonFigure {
 		High: Finite(g.High, g.Numeric), Unit: g.Unit}
 }
 
-// FigureValue gives a figure for JSON: a number, true or false, a text, a list,
-// or null where it is unknown.
+// FigureValue gives a figure for JSON: a number, true or false, a text, a list, or null where it is
+// unknown.
 func FigureValue(g *finding.Figure) any {
 	switch {
 	case g.Numeric:

@@ -60,8 +60,8 @@ func (p *Page) List(list []*finding.Finding) { p.findings(list) }
 // Tally counts findings in words: "1 stop, 3 risk".
 func Tally(list []*finding.Finding) string { return tally(list) }
 
-// CautionLine is a caution as a page prints it: the house's pack that adds it, "" for a shipped one,
-// its text, and its source, which short lines leave out.
+// CautionLine is a caution as a page prints it: the house's pack that adds it, "" for a shipped
+// one, its text, and its source, which short lines leave out.
 type CautionLine struct{ Pack, Text, Source string }
 
 // Lines gives the short lines of all cautions, in the order of every report.

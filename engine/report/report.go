@@ -137,8 +137,8 @@ func (b lines) Totals(t finding.Totals) { fmt.Fprintf(b, "forebake: %s\n", total
 
 func (b lines) End() error { return b.Flush() }
 
-// line prints a finding in one line. A food-safety finding that a house sets
-// aside keeps its level there: a reader may skip waived findings.
+// line prints a finding in one line. A food-safety finding that a house sets aside keeps its level
+// there: a reader may skip waived findings.
 func line(f *finding.Finding) string {
 	level, text := f.Word(), f.Text
 	if f.Answer == finding.Waived && f.Safety {

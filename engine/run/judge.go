@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"fmt"
 	"slices"
+	"strings"
 	"time"
 
 	"forebake/engine/batch"
@@ -171,6 +172,9 @@ func usesFahrenheit(f *formula.Formula) bool {
 func withFahrenheit(x *finding.Finding) {
 	x.Text, x.Reason = quantity.WithFahrenheit(x.Text), quantity.WithFahrenheit(x.Reason)
 	for i, fig := range x.Figures {
+		if strings.Contains(fig.Name, "friction") { // a difference of temperatures
+			continue
+		}
 		one := *fig // those of limits are shared
 		one.Shown, one.Error = quantity.WithFahrenheit(fig.Shown), quantity.WithFahrenheit(fig.Error)
 		x.Figures[i] = &one

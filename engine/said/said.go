@@ -88,11 +88,65 @@ func Falling(text string, oven bool) (from, to string, ok bool) {
 }
 
 var sign = regexp.MustCompile(`(?i)^(?:un)?till?\b|\b(?:doubled|double|tripled|bubbly|golden|ready|done|` +
-	`smooth|soft)\b`)
+	`smooth|soft|completely|cold enough)\b`)
 
 // Sign reports whether a text is a sign to look for in the place of a time: "until doubled".
 func Sign(text string) bool {
 	return sign.MatchString(text) && !strings.ContainsAny(text, "0123456789")
+}
+
+var fanned = regexp.MustCompile(`(?i)^(.*\d ?°? ?[CF]?) ?\(?(?:fan|convection|fan oven|fan-forced)\)?$`)
+
+// Fanned reads a temperature that says it is of a fan oven: "180 C fan".
+func Fanned(text string) (temperature string, ok bool) {
+	m := fanned.FindStringSubmatch(strings.TrimSpace(text))
+	if m == nil {
+		return "", false
+	}
+	return strings.TrimSpace(m[1]), true
+}
+
+var degrees = regexp.MustCompile(`(?i)^(\d+) ?(?:degrees?|deg|°)$`)
+
+// Degrees reads a temperature whose degrees are of no scale: "375 degrees".
+func Degrees(text string) (number string, ok bool) {
+	m := degrees.FindStringSubmatch(strings.TrimSpace(text))
+	if m == nil {
+		return "", false
+	}
+	return m[1], true
+}
+
+var times = regexp.MustCompile(`(?i)^(\d+) ?(?:times|turns?|sets?|folds?)$`)
+
+// Times reads a number of times: "4 times", "in half".
+func Times(text string) (number string, ok bool) {
+	text = strings.TrimSpace(text)
+	if word, known := shares[strings.ToLower(text)]; known {
+		return word, true
+	}
+	if m := times.FindStringSubmatch(text); m != nil {
+		return m[1], true
+	}
+	return "", false
+}
+
+var shares = map[string]string{"in half": "2", "in two": "2", "halves": "2", "in three": "3",
+	"thirds": "3", "in four": "4", "quarters": "4", "once": "1", "twice": "2"}
+
+var (
+	covers   = regexp.MustCompile(`(?i)\b(?:yes|film|wrap|cloth|towel|lid|foil|plastic|bag|loosely|lightly|covered|oiled)\b`)
+	uncovers = regexp.MustCompile(`(?i)^(?:no|none|un\w*|not\b.*)$`)
+)
+
+// Covered reads words for a cover: "cling film", "no".
+func Covered(text string) (yes, ok bool) {
+	text = strings.TrimSpace(text)
+	if uncovers.MatchString(text) {
+		return false, true
+	}
+	yes = covers.MatchString(text) && !strings.Contains(strings.ToLower(text), "without")
+	return yes, yes
 }
 
 var area = regexp.MustCompile(

@@ -117,7 +117,7 @@ func (t Trial) vary(r *reading.Reader, b *hclsyntax.Block, cases []trialCase,
 
 // readBlocks reads the kitchen, the tins and the formula of a trial.
 func (t *Trial) readBlocks(r *reading.Reader, blocks []*hclsyntax.Block, o formula.Options) {
-	t.Kitchen = kitchen.Default()
+	t.Kitchen, o.OwnTins = kitchen.Default(), true
 	for _, block := range blocks {
 		switch block.Type {
 		case "kitchen":
