@@ -33,7 +33,8 @@ var mayKnow = map[string][]string{
 		"engine/quantity",
 		"engine/source",
 	}, // prints ingredients; no formula
-	"engine/science/bakersmath":    nil, // science: numbers in, numbers out, checkable against a book
+	"engine/science/bake":          {"engine/science/heat"}, // bodies, radiation and roots of conduction
+	"engine/science/bakersmath":    nil,                     // science: numbers in, numbers out, checkable against a book
 	"engine/science/ferment":       nil,
 	"engine/science/geometry":      nil,
 	"engine/science/heat":          nil,
@@ -70,6 +71,7 @@ var mayKnow = map[string][]string{
 		"engine/said",
 		"engine/source",
 		"engine/spelling",
+		"engine/science/bake",
 		"engine/science/bakersmath",
 		"engine/science/heat",
 	}, // the rows of ways and places name kinds of mixer and of air; of a culture its flour is computed
@@ -85,6 +87,7 @@ var mayKnow = map[string][]string{
 		"engine/formula",
 		"engine/kitchen",
 		"engine/quantity",
+		"engine/science/bake",
 		"engine/science/ferment",
 		"engine/science/geometry",
 		"engine/science/heat",
@@ -109,6 +112,7 @@ var mayKnow = map[string][]string{
 		"engine/larder",
 		"engine/makeup",
 		"engine/quantity",
+		"engine/science/bake",
 		"engine/science/bakersmath",
 		"engine/science/ferment",
 		"engine/science/geometry",
@@ -137,6 +141,7 @@ var mayKnow = map[string][]string{
 		"engine/quantity",
 		"engine/reading",
 		"engine/safety",
+		"engine/science/bake",
 		"engine/science/ferment",
 		"engine/science/geometry",
 		"engine/science/heat",

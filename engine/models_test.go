@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"forebake/engine/figure"
+	"forebake/engine/science/bake"
 	"forebake/engine/science/bakersmath"
 	"forebake/engine/science/ferment"
 	"forebake/engine/science/heat"
@@ -19,7 +20,7 @@ func TestModelsStateTheirRange(t *testing.T) {
 	models := append([]*figure.Model{
 		&bakersmath.DoughModel, &bakersmath.WaterModel, &bakersmath.RiseModel,
 		&bakersmath.StarterModel, &bakersmath.SoakModel, &ferment.RiseModel, &ferment.PaceModel,
-		&mould.Model, &wateractivity.Model,
+		&mould.Model, &wateractivity.Model, &bake.Model,
 	}, heat.Models...)
 	for _, m := range models {
 		// A ratio has no unit. The rise is none where yeast does not work, and so has no end.

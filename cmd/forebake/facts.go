@@ -74,15 +74,14 @@ rule files of this folder's house declare.`,
 			case as == asCSV:
 				return page.FactsCSV(out, rows)
 			}
+			o := report.Options{Width: width(out)}
 			if !all && len(args) == 1 {
-				return page.FactsBrief(out, &res.Run, rows, report.Options{Width: width(out)})
+				return page.FactsBrief(out, &res.Run, rows, o)
 			}
-			return page.FactsText(out, &res.Run, rows, all || len(args) > 1,
-				report.Options{Width: width(out)})
+			return page.FactsText(out, &res.Run, rows, all || len(args) > 1, o)
 		},
 	}
-	wordFlag(cmd, &as, "as", asText, "output `format`, markdown with --list alone, csv without it",
-		factsForms)
+	wordFlag(cmd, &as, "as", asText, "output `format`, markdown with --list, csv without", factsForms)
 	cmd.Flags().BoolVar(&list, "list", false,
 		"every figure, step, option, way, place, lever, unit and house key there is, instead")
 	cmd.Flags().BoolVar(&all, "all", false,

@@ -15,8 +15,8 @@ import (
 	"forebake/engine/larder"
 	"forebake/engine/makeup"
 	"forebake/engine/reading"
+	"forebake/engine/science/bake"
 	"forebake/engine/science/bakersmath"
-	"forebake/engine/science/heat"
 	"forebake/engine/source"
 )
 
@@ -738,8 +738,8 @@ func TestTimesByFollowing(t *testing.T) {
 	}
 }
 
-// bake is a dough of the given weight in so many pieces.
-func bake(t tester, k *kitchen.Kitchen, grams float64, steps string) Value {
+// bakeOf is a dough of the given weight in so many pieces.
+func bakeOf(t tester, k *kitchen.Kitchen, grams float64, steps string) Value {
 	t.Helper()
 	s := sheetIn(t, fmt.Sprintf(`dough "d" {
   ingredients = { "bread flour" = "%v g", "water" = "%v g" }
@@ -765,7 +765,7 @@ func TestBakePublished(t *testing.T) {
 		{"plant bread of 800 to 900 g in a tin, 27 to 30 min to 92 to 96 C", 3400, `{ divide = "850 g" }, { pan = "tins", tin = "plant tin", count = 4 }, { bake = "28 min", at = "235 C", core = "94 C" }`, 27, 30},
 		{"plant bread of 400 to 450 g in a tin, 20 to 23 min to 92 to 96 C", 1700, `{ divide = "425 g" }, { pan = "tins", tin = "small tin", count = 4 }, { bake = "21 min", at = "235 C", core = "94 C" }`, 20, 23},
 	} {
-		v := bake(t, k, test.grams, test.steps)
+		v := bakeOf(t, k, test.grams, test.steps)
 		if v.Absent || v.Mid > test.hi*1.5 || v.Mid < test.lo/1.5 ||
 			test.lo == 0 && v.Mid > test.hi {
 			t.Errorf("%s: %v (%v to %v) min", test.name, v.Mid, v.Lo, v.Hi)
@@ -777,20 +777,20 @@ func TestBakePublished(t *testing.T) {
 func TestBakeHighUp(t *testing.T) {
 	high := kitchenOf(func(k *kitchen.Kitchen) { k.Altitude.Interval = figure.Point(1500) })
 	const steps = `{ divide = "60 g" }, { bake = "13 min", at = "195 C", core = "%s" }`
-	if v := bake(t, high, 1200, fmt.Sprintf(steps, "95 C")); !v.Absent {
+	if v := bakeOf(t, high, 1200, fmt.Sprintf(steps, "95 C")); !v.Absent {
 		t.Error("a core that cannot be has no time")
 	}
-	if v := bake(t, high, 1200, fmt.Sprintf(steps, "88 C to 96 C")); v.Absent || v.Need == nil ||
+	if v := bakeOf(t, high, 1200, fmt.Sprintf(steps, "88 C to 96 C")); v.Absent || v.Need == nil ||
 		!math.IsInf(v.Hi, 1) {
 		t.Errorf("a core that may be: %+v", v)
 	}
 	needs(
 		t,
 		"95 C at 1500 m",
-		bake(t, high, 1200, fmt.Sprintf(steps, "95 C")),
+		bakeOf(t, high, 1200, fmt.Sprintf(steps, "95 C")),
 		"below where water boils",
 	)
-	if v := bake(t, high, 1200, fmt.Sprintf(steps, "89 C")); v.Absent {
+	if v := bakeOf(t, high, 1200, fmt.Sprintf(steps, "89 C")); v.Absent {
 		t.Errorf("89 C at 1500 m: %+v", v)
 	}
 	s := sheetIn(t, `dough "d" {
@@ -800,10 +800,10 @@ func TestBakeHighUp(t *testing.T) {
 	boils := stepValue(t, s, "d", 1, "boils_c")
 	near(t, "boiling at 1500 m", boils.Mid, 95.0, 0.06)
 	if v := stepValue(t, s, "d", 1, "core_max_c"); v.Absent ||
-		v.Hi > boils.Mid-heat.BoilingMargin+1e-9 {
+		v.Hi > boils.Mid-bake.BoilingMargin+1e-9 {
 		t.Errorf("highest core %v", v.Hi)
 	}
-	plain := bake(t, kitchenOf(nil), 1200, `{ bake = "40 min", at = "180 C", core = "92 C" }`)
+	plain := bakeOf(t, kitchenOf(nil), 1200, `{ bake = "40 min", at = "180 C", core = "92 C" }`)
 	filled := stepValue(t, sheetIn(t, `dough "d" {
   ingredients = { "bread flour" = "480 g", "water" = "320 g" }
   steps = [ { mix = "9 min", measured = "28 C" }, { fill = "f" }, { bake = "40 min", at = "180 C", core = "92 C" } ]

@@ -8,9 +8,9 @@ import (
 	"forebake/engine/makeup"
 	"forebake/engine/process"
 	"forebake/engine/safety"
+	"forebake/engine/science/bake"
 	"forebake/engine/science/ferment"
 	"forebake/engine/science/geometry"
-	"forebake/engine/science/heat"
 )
 
 // ofStage makes a step fact from an estimate of its stage.
@@ -819,7 +819,7 @@ var stepFacts = []Fact{
 		Means:  "where water boils at this altitude; no crumb goes above it",
 		Source: "100 C less 0.0033 C a metre (memory)",
 		step: func(sh *parts, _ *formula.Step) Value {
-			return figure.ValueOf(figure.Point(heat.BoilingPointC(sh.Kitchen.Altitude.Mid())))
+			return figure.ValueOf(figure.Point(bake.BoilingPointC(sh.Kitchen.Altitude.Mid())))
 		},
 	},
 	{

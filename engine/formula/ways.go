@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strings"
 
+	"forebake/engine/science/bake"
 	"forebake/engine/science/bakersmath"
 	"forebake/engine/science/heat"
 	"forebake/engine/spelling"
@@ -25,7 +26,7 @@ type Way struct {
 type wayTraits struct {
 	fat   fat
 	air   air
-	oven  heat.OvenKind
+	oven  bake.OvenKind
 	mixer bakersmath.Mixer
 }
 
@@ -49,10 +50,10 @@ func in(p heat.Place) air { return air(p) + 1 }
 const noMixer = bakersmath.NotSaid
 
 // noOven is the oven of a way that is none, or of which nothing is known.
-const noOven = heat.AnyOven
+const noOven = bake.AnyOven
 
 // way makes a row. It takes every trait, so that a row without one does not compile.
-func way(name, means string, suits func(*Verb) bool, fat fat, air air, oven heat.OvenKind,
+func way(name, means string, suits func(*Verb) bool, fat fat, air air, oven bake.OvenKind,
 	mixer bakersmath.Mixer, also ...string) *Way {
 	return &Way{name, means, suits, also, wayTraits{fat, air, oven, mixer}}
 }
@@ -67,7 +68,7 @@ var IceBath = way("ice bath", "in ice and water", (*Verb).Cools,
 
 // steamOven is the way to bake that has steam in the oven all the time.
 var steamOven = way("steam oven", "in hot moving air and steam", (*Verb).Bakes,
-	noFat, ownAir, heat.FanOven, noMixer,
+	noFat, ownAir, bake.FanOven, noMixer,
 	"steam", "combi oven", "combi steamer", "combination oven")
 
 // Ways are all the ways that the program knows, by what they do.
@@ -147,7 +148,7 @@ var Ways = []*Way{
 	way("steaming", "in steam", (*Verb).Cooks,
 		noFat, ownAir, noOven, noMixer, "steam", "steamed", "steamer"),
 	way("roasting", "dry, in an oven or an open pan: nuts, fruit", (*Verb).Cooks,
-		noFat, ownAir, heat.StaticOven, noMixer,
+		noFat, ownAir, bake.StaticOven, noMixer,
 		"roast", "roasted", "toasting", "toasted", "oven", "dry pan"),
 	way("griddle", "on a griddle or a hot plate", (*Verb).Cooks,
 		noFat, ownAir, noOven, noMixer, "griddled", "hot plate", "hotplate", "flat top"),
@@ -175,20 +176,20 @@ var Ways = []*Way{
 	),
 
 	way("deck oven", "on the hot deck, in still air", (*Verb).Bakes,
-		noFat, ownAir, heat.DeckOven, noMixer,
+		noFat, ownAir, bake.DeckOven, noMixer,
 		"deck", "stone oven", "stone", "hearth"),
 	way("static oven", "on a shelf, in still air", (*Verb).Bakes,
-		noFat, ownAir, heat.StaticOven, noMixer,
+		noFat, ownAir, bake.StaticOven, noMixer,
 		"oven", "conventional oven", "conventional heat", "top and bottom heat"),
 	way("fan oven", "in hot moving air", (*Verb).Bakes,
-		noFat, ownAir, heat.FanOven, noMixer,
+		noFat, ownAir, bake.FanOven, noMixer,
 		"fan", "convection", "convection oven", "fan assisted oven", "hot air", "moving air",
 		"air fryer"),
 	way("rack oven", "on a rack that turns in hot moving air", (*Verb).Bakes,
-		noFat, ownAir, heat.FanOven, noMixer, "rack", "rotary oven", "rotary rack oven"),
+		noFat, ownAir, bake.FanOven, noMixer, "rack", "rotary oven", "rotary rack oven"),
 	steamOven,
 	way("wood oven", "in an oven of brick, heated with wood", (*Verb).Bakes,
-		noFat, ownAir, heat.DeckOven, noMixer,
+		noFat, ownAir, bake.DeckOven, noMixer,
 		"wood fired oven", "wood fired", "brick oven", "masonry oven"),
 }
 
@@ -196,9 +197,9 @@ var Ways = []*Way{
 func (w *Way) Suits(v *Verb) bool { return w.suits(v) }
 
 // Oven is the kind of oven; AnyOven where no way is written.
-func (w *Way) Oven() heat.OvenKind {
+func (w *Way) Oven() bake.OvenKind {
 	if w == nil {
-		return heat.AnyOven
+		return bake.AnyOven
 	}
 	return w.oven
 }

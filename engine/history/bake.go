@@ -3,19 +3,20 @@ package history
 import (
 	"forebake/engine/figure"
 	"forebake/engine/formula"
+	"forebake/engine/science/bake"
 	"forebake/engine/science/geometry"
 	"forebake/engine/science/heat"
 )
 
 // unwritten is what an oven of which no temperature is written may be at, C: all that bakes are
 // reckoned for, so that it clears nothing.
-var unwritten = figure.Estimate{Low: heat.CoolestOvenC, Mid: 185, High: 250}
+var unwritten = figure.Estimate{Low: bake.CoolestOvenC, Mid: 185, High: 250}
 
 // bake takes the part through the oven: capped at boiling, and even afterwards.
 func (f *Simulator) bake(step *formula.Step, st *Stage) {
 	f.keepState(st)
 	f.intoTin(step)
-	if boils := heat.BoilingPointC(f.setup.Kitchen.Altitude.Mid()); step.At.Set &&
+	if boils := bake.BoilingPointC(f.setup.Kitchen.Altitude.Mid()); step.At.Set &&
 		step.At.Lo <= boils {
 		f.loseTrack(st, "an oven that is hot enough to bake in")
 		return
@@ -109,7 +110,7 @@ func (b falling) with(step *formula.Step, st *Stage) falling {
 
 // inOven is one piece as it goes into the oven: a proofed dough with its filling as mixed, or what
 // does not rise as it is. body is what it cools as, rho its density, kg/m3.
-func (f *Simulator) inOven() (piece heat.Piece, body heat.Body, rho float64) {
+func (f *Simulator) inOven() (piece bake.Piece, body heat.Body, rho float64) {
 	kg := f.massKg()
 	rho = f.shape.mixedRho
 	if kind := f.setup.Part.Kind; kind == formula.Dough || kind == formula.Preferment {
@@ -127,12 +128,12 @@ func (f *Simulator) inOven() (piece heat.Piece, body heat.Body, rho float64) {
 	case made != nil && made.Makes.Pieces > 1: // nobody says how it is divided
 		kg /= made.Makes.Pieces
 	}
-	piece.DensityKgM3, piece.In = rho, heat.OnTray
+	piece.DensityKgM3, piece.In = rho, bake.OnTray
 	if f.shape.tin != nil {
 		if h, ok := geometry.TinLoafHalfMM(kg*1000, rho/1000, f.shape.tin.Inside[0], f.shape.tin.Inside[1]); ok {
 			body = brick(h)
 		}
-		piece.Body, piece.In = body, heat.InTin
+		piece.Body, piece.In = body, bake.InTin
 		return piece, body, rho
 	}
 	if h, ok := f.freeStanding(kg, rho/1000); ok {
@@ -146,14 +147,14 @@ func (f *Simulator) inOven() (piece heat.Piece, body heat.Body, rho float64) {
 func (f *Simulator) ovens(
 	step *formula.Step,
 	st *Stage,
-	piece heat.Piece,
-) (b [figure.Runs]heat.Baking, why string) {
+	piece bake.Piece,
+) (b [figure.Runs]bake.Baking, why string) {
 	bakes := f.oven.with(step, st)
 	at := bakes.at
 	for run := range b {
 		r := figure.Run(run)
 		piece.StartC = bakes.start.At(r)
-		oven := heat.Oven{
+		oven := bake.Oven{
 			TempC: at.At(r), Kind: step.Way.Oven(), Steam: step.Way.Steams(),
 			AltitudeM: f.setup.Kitchen.Altitude.Mid(),
 		}

@@ -15,6 +15,7 @@ import (
 	"forebake/engine/figure"
 	"forebake/engine/formula"
 	"forebake/engine/kitchen"
+	"forebake/engine/science/bake"
 	"forebake/engine/science/ferment"
 	"forebake/engine/science/heat"
 )
@@ -91,7 +92,7 @@ type Stage struct {
 	HasCoreMinutes bool
 	Body           heat.Body
 	Bi             float64
-	Oven           heat.Baking // a bake as the coldest run goes through it, where HasOven
+	Oven           bake.Baking // a bake as the coldest run goes through it, where HasOven
 	HasOven        bool
 	OvenSilent     string // why a bake's core, or the time to it, is not reckoned
 	// Trace is the course of each run through a wait, the coldest first, by Hours of the step: at

@@ -8,6 +8,7 @@ import (
 	"forebake/engine/figure"
 	"forebake/engine/formula"
 	"forebake/engine/history"
+	"forebake/engine/science/bake"
 	"forebake/engine/science/geometry"
 	"forebake/engine/science/heat"
 )
@@ -239,7 +240,7 @@ func TestTinWhereverItIsNamed(t *testing.T) {
 // figure.
 func TestBakeIsCapped(t *testing.T) {
 	for _, altitude := range []float64{0, 500, 1500, 2000} {
-		boils := heat.BoilingPointC(altitude)
+		boils := bake.BoilingPointC(altitude)
 		for _, minutes := range []string{"5 min", "20 min", "3 h", "1 h to 90 min", "400 h"} {
 			s := setup(
 				t,
@@ -247,8 +248,8 @@ func TestBakeIsCapped(t *testing.T) {
 			)
 			s.Kitchen.Altitude.Interval = figure.Point(altitude)
 			st := follow(t, s).Stages[1]
-			if !st.Known || st.Core.High > boils-heat.BoilingMargin+1e-9 ||
-				st.CoreMax.High > boils-heat.BoilingMargin+1e-9 {
+			if !st.Known || st.Core.High > boils-bake.BoilingMargin+1e-9 ||
+				st.CoreMax.High > boils-bake.BoilingMargin+1e-9 {
 				t.Errorf(
 					"%s at %v m: core %v, water boils at %v",
 					minutes,
@@ -257,18 +258,18 @@ func TestBakeIsCapped(t *testing.T) {
 					boils,
 				)
 			}
-			if st.HasCoreMinutes != (95 <= boils-heat.CoreMargin) {
+			if st.HasCoreMinutes != (95 <= boils-bake.CoreMargin) {
 				t.Errorf("95 C at %v m: %v", altitude, st.MinutesToCore)
 			}
 		}
 	}
 	st := follow(t, setup(t, `{ divide = "60 g" }, { bake = "15 min", at = "190 C", core = "92 C" }`)).Stages[1]
 	h, _ := geometry.BunHalfMM(2000.0/33, geometry.ProofedDensity, geometry.BunHeight)
-	bun := heat.Piece{
+	bun := bake.Piece{
 		Body:        heat.EllipsoidOf(2*h.LengthMM/1000, 2*h.WidthMM/1000, 2*h.HeightMM/1000),
 		DensityKgM3: 1000 * geometry.ProofedDensity, StartC: 26,
 	}
-	bake, why := heat.Oven{TempC: 190}.Bake(bun)
+	bake, why := bake.Oven{TempC: 190}.Bake(bun)
 	if why != "" {
 		t.Fatal(why)
 	}

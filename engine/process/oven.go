@@ -5,8 +5,8 @@ import (
 	"forebake/engine/formula"
 	"forebake/engine/makeup"
 	"forebake/engine/quantity"
+	"forebake/engine/science/bake"
 	"forebake/engine/science/geometry"
-	"forebake/engine/science/heat"
 )
 
 // tinOf is the tin that a step's part goes into: at this step, or a later one.
@@ -81,11 +81,11 @@ func (p *Part) TinRange() Interval {
 // says less for one that does without.
 func (s *Sheet) MinutesToCore(step *formula.Step) Value {
 	target := step.Core
-	if highest := heat.BoilingPointC(s.Kitchen.Altitude.Mid()) - heat.CoreMargin; !target.Set ||
+	if highest := bake.BoilingPointC(s.Kitchen.Altitude.Mid()) - bake.CoreMargin; !target.Set ||
 		target.Lo > highest {
 		return figure.Absent(
 			"core = \"92 C\" in this bake, "+quantity.Format(
-				heat.CoreMargin,
+				bake.CoreMargin,
 				"K",
 			)+" or more below where water boils",
 			step.Place,

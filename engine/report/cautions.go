@@ -242,12 +242,8 @@ func (c *Cautions) byFormula() []oneFormula {
 
 // ShortLines gives the cautions of one formula of a run as check prints them, a line each.
 func ShortLines(run *finding.Run, at source.Place) []string {
-	one := finding.Run{Formulas: []finding.Formula{{Place: at}}}
-	for _, c := range run.Cautions {
-		if c.Place == at {
-			one.Cautions = append(one.Cautions, c)
-		}
-	}
+	one := finding.Run{Formulas: []finding.Formula{{Place: at}}, Cautions: slices.Clone(run.Cautions)}
+	one.Cautions = slices.DeleteFunc(one.Cautions, func(c *finding.Caution) bool { return c.Place != at })
 	var out []string
 	for _, l := range cautionsOf(&one).short() {
 		out = append(out, l.text)

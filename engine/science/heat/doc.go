@@ -21,12 +21,8 @@
 //		ok = w.Restart(heat.SlabOf(0.006))                     // sheeted: even at the mean
 //		ok = w.Stage(22, 9)                                    // and so on
 //
-//		bake, why := heat.Oven{TempC: 190}.Bake(heat.Piece{...}) // why is the reason for silence
-//		e, why := bake.MinutesTo(92)                           // Low, Mid, High
-//
 //	  - Walk: chains of stages in slab, cylinder, ball, finite cylinder, brick; exact
 //	  - Volumes: one direction, but two unlike faces, own heat, melting fat, ice
-//	  - Oven, Piece, Baking: core time and core temperature in an oven
 //	  - Bath, Chilling: a tray, bowl or pot in ice and water
 //	  - OnsetC, Ice: freezing and thawing, as curves for Volumes
 //	  - OwnHeat, OwnExcess: heat of yeast, and the excess that it keeps up

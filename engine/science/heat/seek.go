@@ -187,16 +187,16 @@ func (w *Walk) ScaleFor(p Point, readC, seconds float64) (factor float64, ok boo
 			return 0, false
 		}
 	}
-	return math.Exp(settle(f, 0, end, f0, fe, scaleNear)), true
+	return math.Exp(Settle(f, 0, end, f0, fe, scaleNear)), true
 }
 
 // scaleNear is how near a scaled course comes to its reading, K.
 const scaleNear = 1e-4
 
-// settle narrows a bracket of a smooth f by inverse quadratic steps where they are safe and by
+// Settle narrows a bracket of a smooth f by inverse quadratic steps where they are safe and by
 // halving where not (Chandrupatla, Advances in Engineering Software 28:145, 1997), until f is
 // within near of zero.
-func settle(f func(float64) float64, a, b, fa, fb, near float64) float64 {
+func Settle(f func(float64) float64, a, b, fa, fb, near float64) float64 {
 	t := 0.5
 	x := fa / (fa - fb)
 	if x > 0.02 && x < 0.98 {

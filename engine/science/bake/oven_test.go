@@ -1,4 +1,4 @@
-package heat
+package bake
 
 import (
 	"math"
@@ -7,6 +7,7 @@ import (
 
 	"forebake/engine/figure"
 	"forebake/engine/science/geometry"
+	"forebake/engine/science/heat"
 
 	"pgregory.net/rapid"
 )
@@ -18,23 +19,17 @@ func bakeRow(t *testing.T, row map[string]string) (Oven, Piece) {
 	for i, column := range []string{"l1_half_mm", "l2_half_mm", "l3_half_mm"} {
 		half[i] = number(t, row[column]) / 1000
 	}
-	var b Body
+	var b heat.Body
 	var volume float64
 	switch shape := row["shape"]; {
 	case shape == "brick":
-		b, volume = Body{Brick, half}, 8*half[0]*half[1]*half[2]
+		b, volume = heat.Body{Shape: heat.Brick, Half: half}, 8*half[0]*half[1]*half[2]
 	case shape == "cylinder" && half[1] == half[2]: // upright, in a mould
-		b, volume = Body{
-			FiniteCylinder,
-			[3]float64{half[1], half[0]},
-		}, math.Pi*half[1]*half[1]*2*half[0]
+		b, volume = heat.Body{Shape: heat.FiniteCylinder, Half: [3]float64{half[1], half[0]}}, math.Pi*half[1]*half[1]*2*half[0]
 	case shape == "cylinder":
-		b, volume = Body{
-			FiniteCylinder,
-			[3]float64{half[0], half[2]},
-		}, math.Pi*half[0]*half[0]*2*half[2]
+		b, volume = heat.Body{Shape: heat.FiniteCylinder, Half: [3]float64{half[0], half[2]}}, math.Pi*half[0]*half[0]*2*half[2]
 	default:
-		b, volume = Body{Ellipsoid, half}, 4.0/3*math.Pi*half[0]*half[1]*half[2]
+		b, volume = heat.Body{Shape: heat.Ellipsoid, Half: half}, 4.0/3*math.Pi*half[0]*half[1]*half[2]
 	}
 	kind, ok := map[string]OvenKind{"not said": AnyOven, "static": StaticOven, "deck": DeckOven, "tunnel": TunnelOven, "fan": FanOven}[row["oven_kind"]]
 	if !ok {
@@ -136,16 +131,13 @@ func TestBakeTimesOfUsualSizes(t *testing.T) {
 				2*number(t, row["l3_half_mm"]),
 				2*number(t, row["l2_half_mm"]),
 			)
-			p.Body.Shape = Brick
+			p.Body.Shape = heat.Brick
 		case row["tin"] == "paper":
 			wide := p.Body.Half[0]
-			p.Body = Body{
-				FiniteCylinder,
-				[3]float64{
-					wide,
-					grams / 1000 / (1000 * geometry.ProofedDensity) / (math.Pi * wide * wide) / 2,
-				},
-			}
+			p.Body = heat.Body{Shape: heat.FiniteCylinder, Half: [3]float64{
+				wide,
+				grams / 1000 / (1000 * geometry.ProofedDensity) / (math.Pi * wide * wide) / 2,
+			}}
 		case grams > 250:
 			h, ok = geometry.LoafHalfMM(
 				grams,
@@ -153,15 +145,15 @@ func TestBakeTimesOfUsualSizes(t *testing.T) {
 				geometry.LoafLength,
 				geometry.LoafHeight,
 			)
-			p.Body.Shape = Ellipsoid
+			p.Body.Shape = heat.Ellipsoid
 		default:
 			h, ok = geometry.BunHalfMM(grams, geometry.ProofedDensity, geometry.BunHeight)
-			p.Body.Shape = Ellipsoid
+			p.Body.Shape = heat.Ellipsoid
 		}
 		if !ok {
 			t.Fatal(row["id"])
 		}
-		if p.Body.Shape != FiniteCylinder {
+		if p.Body.Shape != heat.FiniteCylinder {
 			p.Body.Half = [3]float64{h.LengthMM / 1000, h.WidthMM / 1000, h.HeightMM / 1000}
 		}
 		p.DensityKgM3 = 1000 * geometry.ProofedDensity
@@ -180,14 +172,14 @@ func TestBakeTimesOfUsualSizes(t *testing.T) {
 }
 
 var (
-	brioche   = Piece{Body: BrickOf(0.08, 0.095, 0.195), DensityKgM3: 337, StartC: 26, In: InTin}
+	brioche   = Piece{Body: heat.BrickOf(0.08, 0.095, 0.195), DensityKgM3: 337, StartC: 26, In: InTin}
 	panettone = Piece{
-		Body:        Body{FiniteCylinder, [3]float64{0.085, 0.07}},
+		Body:        heat.Body{Shape: heat.FiniteCylinder, Half: [3]float64{0.085, 0.07}},
 		DensityKgM3: 315,
 		StartC:      26,
 		In:          InPaper,
 	}
-	roll = Piece{Body: EllipsoidOf(0.04, 0.07, 0.07), DensityKgM3: 585, StartC: 26}
+	roll = Piece{Body: heat.EllipsoidOf(0.04, 0.07, 0.07), DensityKgM3: 585, StartC: 26}
 )
 
 // The same pieces in ovens from the coolest to the hottest: minutes as computed on a grid.
@@ -228,8 +220,8 @@ func TestBakingAgainstVolumes(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		draw := func(what string, lo, hi float64) float64 { return rapid.Float64Range(lo, hi).Draw(t, what) }
 		p := Piece{
-			Body: Body{
-				Shape: rapid.SampledFrom([]Shape{Brick, Ellipsoid, FiniteCylinder}).
+			Body: heat.Body{
+				Shape: rapid.SampledFrom([]heat.Shape{heat.Brick, heat.Ellipsoid, heat.FiniteCylinder}).
 					Draw(t, "shape"),
 			},
 			DensityKgM3: draw("density", 200, 600),
@@ -248,8 +240,8 @@ func TestBakingAgainstVolumes(t *testing.T) {
 			t.Fatal(why)
 		}
 		l := p.Body.Nearest()
-		var v Volumes
-		props := Properties{
+		var v heat.Volumes
+		props := heat.Properties{
 			SpecificHeat:    crumbCp,
 			DensityKgM3:     p.DensityKgM3,
 			ConductivityWmK: crumbK,
@@ -258,15 +250,15 @@ func TestBakingAgainstVolumes(t *testing.T) {
 			!v.Stage(o.TempC, o.coefficient(p.In)) {
 			t.Fatal("refused")
 		}
-		skin := v.TimeTo(Surface, 100, 1e6)
+		skin := v.TimeTo(heat.Surface, 100, 1e6)
 		if math.Abs(skin-b.skinBoils) > 0.01*skin+3 {
 			t.Fatalf("skin boils after %g s, volumes %g", b.skinBoils, skin)
 		}
-		core := v.TimeTo(Core, 90, skin)
+		core := v.TimeTo(heat.Core, 90, skin)
 		if math.IsInf(core, 1) {
 			v.Advance(skin)
 			v.Stage(100, math.Inf(1))
-			core = skin + v.TimeTo(Core, 90, 1e6)
+			core = skin + v.TimeTo(heat.Core, 90, 1e6)
 		}
 		if got := b.secondsTo(90); math.Abs(got-core) > 0.01*core {
 			t.Fatalf("core at 90 C after %g s, volumes %g", got, core)
@@ -278,8 +270,8 @@ func TestBakingProperty(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		draw := func(what string, lo, hi float64) float64 { return rapid.Float64Range(lo, hi).Draw(t, what) }
 		p := Piece{
-			Body: Body{
-				Shape: rapid.SampledFrom([]Shape{Slab, Brick, Ellipsoid, FiniteCylinder}).
+			Body: heat.Body{
+				Shape: rapid.SampledFrom([]heat.Shape{heat.Slab, heat.Brick, heat.Ellipsoid, heat.FiniteCylinder}).
 					Draw(t, "shape"),
 			},
 			DensityKgM3: draw("density", 150, 900),
@@ -367,7 +359,7 @@ func TestBakingProperty(t *testing.T) {
 // What the error is made of: 1.4 in tins, moulds and of rolls, 1.6 of a loaf that stands free, more
 // where no bake is published; steam only ever helps; a filling holds a piece up.
 func TestBakeError(t *testing.T) {
-	loaf := Piece{Body: EllipsoidOf(0.1, 0.12, 0.25), DensityKgM3: 350, StartC: 26}
+	loaf := Piece{Body: heat.EllipsoidOf(0.1, 0.12, 0.25), DensityKgM3: 350, StartC: 26}
 	at := func(oven float64, p Piece) figure.Estimate {
 		b, why := Oven{TempC: oven}.Bake(p)
 		if why != "" {
@@ -386,8 +378,8 @@ func TestBakeError(t *testing.T) {
 		quick, slow float64
 	}{
 		{"tin", brioche, 180, 1.4, 1.4}, {"paper", panettone, 140, 1.4, 1.4}, {"roll", roll, 250, 1.4, 1.4}, {"loaf", loaf, 200, 1.6, 1.6},
-		{"thick roll", Piece{Body: EllipsoidOf(0.049, 0.1, 0.1), DensityKgM3: 350, StartC: 26}, 200, 1.4, 1.4},
-		{"thin loaf", Piece{Body: EllipsoidOf(0.051, 0.1, 0.1), DensityKgM3: 350, StartC: 26}, 200, 1.6, 1.6},
+		{"thick roll", Piece{Body: heat.EllipsoidOf(0.049, 0.1, 0.1), DensityKgM3: 350, StartC: 26}, 200, 1.4, 1.4},
+		{"thin loaf", Piece{Body: heat.EllipsoidOf(0.051, 0.1, 0.1), DensityKgM3: 350, StartC: 26}, 200, 1.6, 1.6},
 		{"cool", brioche, 110, 2, 2}, {"half as cool", brioche, 125, 1.673, 1.673}, {"hot", brioche, 350, 2, 1.4}, {"half as hot", brioche, 300, 1.673, 1.4}, {"cool loaf", loaf, 110, 2.286, 2.286},
 	} {
 		e := at(c.oven, c.p)
@@ -403,7 +395,7 @@ func TestBakeError(t *testing.T) {
 	}
 	// A loaf with a twelfth of filling: 45 to 65 minutes to 85 C at 177 C, cut after 50 to 60
 	// (published as an upper bound).
-	babka := Piece{Body: BrickOf(0.12, 0.12, 0.224), DensityKgM3: 341, StartC: 25, In: InTin}
+	babka := Piece{Body: heat.BrickOf(0.12, 0.12, 0.224), DensityKgM3: 341, StartC: 25, In: InTin}
 	plain, _ := Oven{TempC: 176.7, Kind: StaticOven}.Bake(babka)
 	babka.Filling = 0.08
 	filled, _ := Oven{TempC: 176.7, Kind: StaticOven}.Bake(babka)
@@ -426,12 +418,12 @@ func TestBakeIsSilent(t *testing.T) {
 		reason string
 	}{
 		{"cool oven", Oven{TempC: 109}, brioche, "oven"}, {"hot oven", Oven{TempC: 351}, brioche, "oven"}, {"no oven", Oven{TempC: math.NaN()}, brioche, "oven"},
-		{"wafer", Oven{TempC: 200}, Piece{Body: SlabOf(0.015), DensityKgM3: 400}, "half the thickness"}, {"giant", Oven{TempC: 200}, Piece{Body: SlabOf(0.23), DensityKgM3: 400}, "half the thickness"},
+		{"wafer", Oven{TempC: 200}, Piece{Body: heat.SlabOf(0.015), DensityKgM3: 400}, "half the thickness"}, {"giant", Oven{TempC: 200}, Piece{Body: heat.SlabOf(0.23), DensityKgM3: 400}, "half the thickness"},
 		{"no body", Oven{TempC: 200}, Piece{DensityKgM3: 400}, "half the thickness"},
-		{"froth", Oven{TempC: 200}, Piece{Body: SlabOf(0.1), DensityKgM3: 149}, "kg/m3"}, {"brick", Oven{TempC: 200}, Piece{Body: SlabOf(0.1), DensityKgM3: 901}, "kg/m3"},
-		{"frozen", Oven{TempC: 200}, Piece{Body: SlabOf(0.1), DensityKgM3: 400, StartC: -1}, "goes in is -1 C"}, {"half baked", Oven{TempC: 200}, Piece{Body: SlabOf(0.1), DensityKgM3: 400, StartC: 61}, "goes in is 61 C"},
+		{"froth", Oven{TempC: 200}, Piece{Body: heat.SlabOf(0.1), DensityKgM3: 149}, "kg/m3"}, {"brick", Oven{TempC: 200}, Piece{Body: heat.SlabOf(0.1), DensityKgM3: 901}, "kg/m3"},
+		{"frozen", Oven{TempC: 200}, Piece{Body: heat.SlabOf(0.1), DensityKgM3: 400, StartC: -1}, "goes in is -1 C"}, {"half baked", Oven{TempC: 200}, Piece{Body: heat.SlabOf(0.1), DensityKgM3: 400, StartC: 61}, "goes in is 61 C"},
 		{"mountain", Oven{TempC: 200, AltitudeM: 3001}, brioche, "height"}, {"mine", Oven{TempC: 200, AltitudeM: -501}, brioche, "height"},
-		{"unknown oven", Oven{TempC: 200, Kind: ovenKinds}, brioche, "none"}, {"all filling", Oven{TempC: 200}, Piece{Body: SlabOf(0.1), DensityKgM3: 400, Filling: 1}, "none"},
+		{"unknown oven", Oven{TempC: 200, Kind: ovenKinds}, brioche, "none"}, {"all filling", Oven{TempC: 200}, Piece{Body: heat.SlabOf(0.1), DensityKgM3: 400, Filling: 1}, "none"},
 	} {
 		if b, why := c.o.Bake(c.p); !strings.Contains(why, c.reason) || b != (Baking{}) {
 			t.Errorf("%s: %q", c.name, why)
@@ -500,11 +492,11 @@ func TestModesBetween(t *testing.T) {
 				}
 				near(t, "norm", b.nn[n], norm, 1e-4*norm+1e-6)
 				near(t, "coefficient", b.a[n], mean/norm, 2e-3*(1+math.Abs(b.a[n])))
-				if whole := int(d); float64(whole) == d {
-					var w basis
-					w.fill(whole, bi)
-					near(t, "root", b.z2[n], w.z2[n], 1e-6*w.z2[n])
-					near(t, "coefficient of the whole dimension", b.a[n], w.a[n], 1e-5)
+				// In a whole dimension the root solves the equation of the textbooks (Carslaw & Jaeger).
+				if whole := int(d); float64(whole) == d && finite(bi) {
+					left := [...]float64{z * math.Tan(z), z * math.J1(z) / math.J0(z),
+						1 - z/math.Tan(z)}[whole-1]
+					near(t, "root", left, bi, 1e-4*(1+bi)*(1+z))
 				}
 			}
 		}

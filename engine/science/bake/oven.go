@@ -1,9 +1,10 @@
-package heat
+package bake
 
 import (
 	"math"
 
 	"forebake/engine/figure"
+	"forebake/engine/science/heat"
 )
 
 // OvenKind is how an oven moves its heat.
@@ -47,8 +48,8 @@ const (
 	fillingDensity = 1200 // kg/m3 (common practice)
 )
 
-// BakeModel is how a bake is known.
-var BakeModel = figure.Model{
+// Model is how a bake is known.
+var Model = figure.Model{
 	Name:  "bake",
 	Gives: "minutes to a core, and the core after minutes",
 	Unit:  "min, C",
@@ -155,8 +156,8 @@ const (
 
 // Piece is one piece in an oven.
 type Piece struct {
-	Body        Body    // proofed; Ellipsoid for what stands free, Brick for a tin loaf
-	DensityKgM3 float64 // proofed, with any filling in it
+	Body        heat.Body // proofed; Ellipsoid for what stands free, Brick for a tin loaf
+	DensityKgM3 float64   // proofed, with any filling in it
 	StartC      float64
 	In          Holder
 	Filling     float64 // share of the volume, from 0 to below 1, that has no steam in it
@@ -164,7 +165,7 @@ type Piece struct {
 
 // coefficient is the surface coefficient, W/(m2 K), of the heat that warms the piece.
 func (o Oven) coefficient(in Holder) float64 {
-	h := warmingShare * (ovenConvection[o.Kind] + Radiation(skinC, o.TempC))
+	h := warmingShare * (ovenConvection[o.Kind] + heat.Radiation(skinC, o.TempC))
 	if in == InTin {
 		h *= tinShare
 	}
@@ -277,7 +278,7 @@ func (c *coreCourse) reaches(tC, scale float64) float64 {
 	for f(scale) < 0 {
 		scale *= 2
 	}
-	return settle(f, 0, scale, f(0), f(scale), 1e-4)
+	return heat.Settle(f, 0, scale, f(0), f(scale), 1e-4)
 }
 
 // core is the core of the middle run after the given seconds, C.
@@ -361,7 +362,7 @@ func (b *Baking) secondsTo(coreC float64) float64 {
 	if flo >= 0 {
 		return lo
 	}
-	return settle(f, lo, hi, flo, f(hi), 1e-3)
+	return heat.Settle(f, lo, hi, flo, f(hi), 1e-3)
 }
 
 // Through is the same bake with its pace set by a probe: the core was at readC after the given

@@ -1,4 +1,4 @@
-package heat
+package bake
 
 import "math"
 
@@ -112,3 +112,6 @@ func (b *between) fill(p *powers, bi float64, held *[crumbModes]float64) {
 		b.a[n] = -g / (z * z * b.nn[n])
 	}
 }
+
+func finite(x float64) bool   { return !math.IsNaN(x) && !math.IsInf(x, 0) }
+func positive(x float64) bool { return x > 0 && finite(x) }
