@@ -63,7 +63,8 @@ Exit status: 0 nothing at the failing level, 1 findings at or above it,
 		"`level` from which findings fail the run, in place of the house's", failLevels)
 	wordFlag(cmd, &f.colour, "color", autoColour, "colour", colours)
 	flags.BoolVar(&f.all, "all", false,
-		"print every finding of every formula; of more than three formulas a summary is printed")
+		"print every finding of every formula and each unsure answer; of more than three formulas "+
+			"a summary is printed, and one line of what only the models' error leaves open")
 	flags.BoolVar(&f.timing, "timing", false,
 		"tell on standard error, after the report, what each rule took")
 	flags.BoolVar(&f.commit, "commit", false,
@@ -118,7 +119,7 @@ func (f *checkFlags) check(cmd *cobra.Command, args []string) error {
 		return err
 	}
 	res.House = whyFlag(res.HouseFiles())
-	o := report.Options{Colour: useColour, Width: width(cmd.OutOrStdout()), All: f.all}
+	o := report.Options{Colour: useColour, Width: width(cmd.OutOrStdout()), All: f.all, Each: f.all}
 	if err := write(cmd, outputs, &res.Run, o); err != nil {
 		return err
 	}

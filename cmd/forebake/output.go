@@ -87,7 +87,8 @@ func write(cmd *cobra.Command, outputs []output, run *finding.Run, o report.Opti
 			continue
 		}
 		var text bytes.Buffer
-		if err := report.Write(&text, out.format, run, report.Options{All: true}); err != nil {
+		inFile := report.Options{All: true, Each: o.Each}
+		if err := report.Write(&text, out.format, run, inFile); err != nil {
 			return err
 		}
 		if err := writeOutput(out.file, text.Bytes()); err != nil {

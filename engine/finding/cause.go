@@ -54,8 +54,8 @@ func Causes(list []*Finding) []Waiting {
 	return out
 }
 
-// Open is the unsure answers of a formula in the order in which a person reads them: food safety,
-// what is missing, and what only the width of the models leaves open.
+// Open is the unsure answers of a formula in the order in which a person reads them: of food safety
+// within the models' error, then by what is missing, then all others within that error.
 type Open struct {
 	Told   []Waiting
 	Within *Within // nil where that is fewer than two answers, or all are told one by one
@@ -74,7 +74,7 @@ func OpenOf(list []*Finding, all bool) Open {
 	var safe, others, within []*Finding
 	for _, f := range list {
 		switch {
-		case f.Safety:
+		case f.Safety && f.isWithinError():
 			safe = append(safe, f)
 		case !all && f.isWithinError():
 			within = append(within, f)

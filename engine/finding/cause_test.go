@@ -1,6 +1,47 @@
 package finding
 
-import "testing"
+import (
+	"slices"
+	"testing"
+
+	"forebake/engine/source"
+)
+
+// What only the models leave open is one line; food safety and what is missing stand before it.
+func TestOpenOf(t *testing.T) {
+	file := source.New("a.hcl", []byte("one\ntwo\nthree\n"))
+	at := func(start int) source.Place { return source.Place{File: file, Start: start, End: start + 1} }
+	model := func(settle string) []Cause { return []Cause{{Text: settle, ByModel: true, Settle: settle}} }
+	missing := []Cause{{Text: "salt has no amount"}}
+	list := []*Finding{
+		{Rule: "proof-short", Answer: Unsure, Place: at(8), Causes: model("rise")},
+		{Rule: "salt-low", Answer: Unsure, Causes: missing},
+		{Rule: "bulk-short", Answer: Unsure, Place: at(0), Causes: model("rise")},
+		{Rule: "core-unsafe", Answer: Unsure, Safety: true, Causes: model("probe")},
+		{Rule: "mixed", Answer: Unsure, Causes: append(model("probe"), missing...)},
+	}
+	told := func(o Open) (out []string) {
+		for _, w := range o.Told {
+			out = append(out, w.Text)
+		}
+		return out
+	}
+	got := OpenOf(list, false)
+	if want := []string{"probe", "salt has no amount", "probe"}; !slices.Equal(told(got), want) {
+		t.Errorf("told are %q; want %q", told(got), want)
+	}
+	w := got.Within
+	if w == nil || w.Answers != 2 || w.Settle != "rise" || w.Settles != 2 ||
+		!slices.Equal(w.Rules, []string{"bulk-short (line 1)", "proof-short (line 3)"}) {
+		t.Errorf("within the models' error are %+v", w)
+	}
+	if all := OpenOf(list, true); all.Within != nil || len(all.Told) != 4 {
+		t.Errorf("with all, %+v", all)
+	}
+	if one := OpenOf(list[2:3], false); one.Within != nil || len(one.Told) != 1 {
+		t.Errorf("one answer is folded: %+v", one)
+	}
+}
 
 func TestCauses(t *testing.T) {
 	salt, oven := Cause{Text: "salt has no amount"}, Cause{Text: "needs an oven"}

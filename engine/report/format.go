@@ -82,6 +82,7 @@ type Options struct {
 	Colour bool
 	Width  int  // columns that text is wrapped to; 0 for 80
 	All    bool // the findings of every formula, where a summary would stand
+	Each   bool // each unsure answer by itself, where one line would fold those within the models' error
 }
 
 // Columns is the width that the reader wishes for.

@@ -15,7 +15,7 @@ import (
 type markdownPage struct {
 	strings.Builder
 	out  io.Writer
-	all  bool // each unsure answer by itself
+	each bool // each unsure answer by itself
 	fold int  // how much is folded, from 0: an index of folds
 
 	parts []func() // the parts after the cautions, each to be printed again with more folded
@@ -23,7 +23,7 @@ type markdownPage struct {
 
 func init() { register(Format{"markdown", ".md", true, true, newMarkdown, endsInTotals}) }
 
-func newMarkdown(out io.Writer, o Options) Writer { return &markdownPage{out: out, all: o.All} }
+func newMarkdown(out io.Writer, o Options) Writer { return &markdownPage{out: out, each: o.Each} }
 
 func (p *markdownPage) Begin(Head) {}
 
@@ -271,7 +271,7 @@ func (p *markdownPage) findings(list []*finding.Finding) {
 			"<details><summary>%d unsure: what is missing, and what waits for it</summary>\n\n",
 			len(open),
 		)
-		sorted := finding.OpenOf(open, p.all)
+		sorted := finding.OpenOf(open, p.each)
 		for _, w := range sorted.Told {
 			fmt.Fprintf(p, "- unsure: %s, %s: %s.\n", At(w.Place), Markdown(w.Text), waiting(w))
 		}

@@ -53,6 +53,7 @@ type text struct {
 	palette
 	width int
 	all   bool // print every formula whole
+	each  bool // print each unsure answer by itself
 	out   io.Writer
 
 	head Head
@@ -64,7 +65,8 @@ func init() { register(Format{"text", ".txt", false, true, newText, endsInTotals
 func newText(out io.Writer, o Options) Writer { return textOf(out, o) }
 
 func textOf(out io.Writer, o Options) *text {
-	return &text{palette: newPalette(o.Colour), width: o.Columns(), all: o.All, out: out}
+	return &text{palette: newPalette(o.Colour), width: o.Columns(), all: o.All, each: o.Each,
+		out: out}
 }
 
 func (t *text) Begin(h Head) { t.head = h }
@@ -473,7 +475,7 @@ func within(w *finding.Within) string {
 // unsure prints one entry for each thing that answers wait for, that which would settle most first,
 // and one for all that only the models leave open.
 func (t *text) unsure(list []*finding.Finding) {
-	open := finding.OpenOf(list, t.all)
+	open := finding.OpenOf(list, t.each)
 	for _, w := range open.Told {
 		t.paragraph(fmt.Sprintf("%s, %s: %s.", source.Safe(FileLine(w.Place)), source.Safe(w.Text),
 			waiting(w)), "  "+t.palette.unsure.Sprint("unsure")+" ", indent)

@@ -41,3 +41,25 @@ rule "twice" {
 
 formula "not here" {
 }
+
+rule "eased-risk" {
+  on      = "dough"
+  level   = "risk"
+  careful = "risk"
+  risk    = "dough.salt_pct < 0.5"
+  when    = "dough.salt_pct < 1"
+  say     = "Salt is low."
+  why     = "Taste."
+  source  = "common practice"
+}
+
+rule "eased-too-far" {
+  on      = "dough"
+  level   = "stop"
+  doubt   = "flag"
+  careful = "note"
+  when    = "dough.salt_pct < 1"
+  say     = "Salt is low."
+  why     = "Taste."
+  source  = "common practice"
+}
