@@ -187,7 +187,7 @@ func (j *jsonObject) End() error {
 		jsontext.List{Indent: "  ", Key: "assumed", Items: func(yield func(any) bool) {
 			for i := range j.assumed {
 				if a := &j.assumed[i]; len(a.List) > 0 {
-					yield(jsonAssumed{a.File, a.Formula, a.Line, assumptions(a)})
+					yield(jsonAssumed{a.File, a.Formula, a.Line, a.Words()})
 				}
 			}
 		}})

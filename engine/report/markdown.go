@@ -208,7 +208,7 @@ func (p *markdownPage) putFindings(f *Found) {
 
 func (p *markdownPage) Assumed(list []finding.Assumptions) {
 	p.later(func() {
-		if line := assumedLine(list); line != "" {
+		if line := finding.AssumedLine(list); line != "" {
 			fmt.Fprintf(p, "%s\n\n", Markdown(line))
 		}
 	})

@@ -295,7 +295,7 @@ func serious(list []*finding.Finding) []*finding.Finding {
 }
 
 func (t *text) Assumed(list []finding.Assumptions) {
-	if line := assumedLine(list); line != "" {
+	if line := finding.AssumedLine(list); line != "" {
 		t.paragraph(t.faint.Sprint(source.Safe(line)), "", "  ")
 	}
 }

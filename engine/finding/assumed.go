@@ -1,22 +1,20 @@
-package report
+package finding
 
 import (
 	"fmt"
 	"slices"
 	"strings"
-
-	"forebake/engine/finding"
 )
 
 // mostAssumed is how many names stand behind each thing that is assumed, before the rest is counted.
 const mostAssumed = 4
 
-// assumedLine tells in one line what is taken for settings that are not written; "" for nothing.
+// AssumedLine tells in one line what is taken for settings that are not written; "" for nothing.
 // What is alike is told once, with the names of a few and the number of the rest.
-func assumedLine(list []finding.Assumptions) string {
+func AssumedLine(list []Assumptions) string {
 	var order []string
 	names := map[string][]string{}
-	seen := map[finding.Assumption]bool{}
+	seen := map[Assumption]bool{}
 	for _, a := range list {
 		for _, one := range a.List {
 			one.Line = 0
@@ -47,8 +45,8 @@ func assumedLine(list []finding.Assumptions) string {
 // kitchenFigures is what stands before the defaults of a kitchen.
 const kitchenFigures = "kitchen"
 
-// assumptions gives what is assumed of one formula or kitchen in words, one each.
-func assumptions(a *finding.Assumptions) []string {
+// Words gives what is assumed of one formula or kitchen in words, one each.
+func (a *Assumptions) Words() []string {
 	out := make([]string, len(a.List))
 	for i, one := range a.List {
 		out[i] = one.Of + ": " + one.What
