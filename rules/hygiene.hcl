@@ -1375,7 +1375,7 @@ rule "keep-too-long" {
   doubt  = "flag"
   limits = { keep_days = "kitchen.keep_cold_days" }
   when   = "step.needs_control && step.kept_days > limit.keep_days"
-  say    = "It is kept [{step.days_stored}|too long], counting the day it is made[, at up to {step.stored_at_c}]; {limit.keep_days} at 5 C or less is the most. Date it, and throw it away after that."
+  say    = "Kept [{step.days_stored}|too long], its first day counted[, at up to {step.stored_at_c}]; {limit.keep_days} at 5 C or less is the most. Date it; throw it away then."
   why    = "Listeria grows slowly in the cold, and faster in a fridge over 5 C: there a day counts for more."
   source = "FDA Food Code 2022, 3-501.17 and .18: 7 days at 5 C (read); older editions: 4 days at 7 C (read)"
 
