@@ -187,7 +187,7 @@ func TestOneOpeningAndOneJudge(t *testing.T) {
 		err := filepath.WalkDir(root, func(path string, d fs.DirEntry, err error) error {
 			if err != nil || d.IsDir() || !strings.HasSuffix(path, ".go") ||
 				strings.HasSuffix(path, "_test.go") ||
-				strings.Contains(path, "tablegen") {
+				strings.Contains(path, "tablegen") || strings.Contains(path, "jsontext/schema") {
 				return err
 			}
 			file, err := parser.ParseFile(token.NewFileSet(), path, nil, parser.ParseComments)

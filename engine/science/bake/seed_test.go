@@ -1,0 +1,3 @@
+package bake
+
+import _ "forebake/engine/seed" // every run draws the same
