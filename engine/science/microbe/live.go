@@ -59,15 +59,6 @@ var (
 		"computed"}
 )
 
-// PerHour is the growth, log10/h, at tC. Temperatures that cannot be read give infinity.
-func (g *Growth) PerHour(tC float64) figure.Estimate {
-	if !readable(tC) {
-		return figure.Exactly(math.Inf(1))
-	}
-	return figure.Estimate{Low: g.rate(g.B.Low, tC), Mid: g.rate(g.B.Mid, tC),
-		High: g.rate(g.B.High, tC)}
-}
-
 func (g *Growth) rate(b, tC float64) float64 {
 	if tC <= g.MinC || tC > g.StopC {
 		return 0
@@ -79,18 +70,9 @@ func (g *Growth) rate(b, tC float64) float64 {
 	return x * x
 }
 
-// Log is the growth, log10, while the temperature runs straight from t0C to t1C in the given hours:
-// the exact integral. It is not cut at MostLog, since the parts of a history add up: see Capped.
-// Anything that cannot be read is infinite.
-func (g *Growth) Log(t0C, t1C, hours float64) figure.Estimate {
-	return figure.Estimate{
-		Low:  g.LogAt(figure.Low, t0C, t1C, hours),
-		Mid:  g.LogAt(figure.Middle, t0C, t1C, hours),
-		High: g.LogAt(figure.High, t0C, t1C, hours),
-	}
-}
-
-// LogAt is Log by one of the readings of B.
+// LogAt is the growth, log10, by one reading of B, while the temperature runs straight from t0C to
+// t1C in the given hours: the exact integral. It is not cut at MostLog, since the parts of a history
+// add up. Anything that cannot be read is infinite.
 func (g *Growth) LogAt(run figure.Run, t0C, t1C, hours float64) float64 {
 	lo, hi := math.Min(t0C, t1C), math.Max(t0C, t1C)
 	if !readable(lo) || !readable(hi) || !(hours >= 0 && hours <= math.MaxFloat64) {
