@@ -590,7 +590,7 @@ rule "live-dough-stop" {
   doubt  = "flag"
   limits = { rise_log = 3, raw_milk_log = 2 }
   when   = "part.staph_log_most >= (part.has_raw_milk ? limit.raw_milk_log : limit.rise_log)"
-  say    = "S. aureus can grow[ up to {part.staph_log_most}] here; from 3 log (raw milk: 2) expect toxin that survives baking. Chill the dough, or rest it less."
+  say    = "S. aureus can grow[ up to {part.staph_log_most}] here; from 3 log (raw milk: 2) toxin is likely, and baking may not undo it. Chill the dough sooner."
   why    = "One study measured it in a live dough: a lean one. We doubled it for egg and milk, which nobody has measured. Studies part on whether a bake ends the toxin."
   source = "growth: J. Food Prot. 74(2):285-288 (2011), abstract (read), its curve computed; toxin from 10^4/g: BC Centre for Disease Control (read); the doubling and the three logs: judgement; outlives 35 min at 180 C: Campos et al. 2022 (read), lost in a cake bake: Anunciacao et al. 1995 (read; abstracts)"
 
