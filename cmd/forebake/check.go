@@ -119,7 +119,8 @@ func (f *checkFlags) check(cmd *cobra.Command, args []string) error {
 		return err
 	}
 	res.House = whyFlag(res.HouseFiles())
-	o := report.Options{Colour: useColour, Width: width(cmd.OutOrStdout()), All: f.all, Each: f.all}
+	o := report.Options{Colour: useColour, Width: width(cmd.OutOrStdout()), All: f.all, Each: f.all,
+		Address: files.InRepository()}
 	if err := write(cmd, outputs, &res.Run, o); err != nil {
 		return err
 	}

@@ -87,7 +87,7 @@ func write(cmd *cobra.Command, outputs []output, run *finding.Run, o report.Opti
 			continue
 		}
 		var text bytes.Buffer
-		inFile := report.Options{All: true, Each: o.Each}
+		inFile := report.Options{All: true, Each: o.Each, Address: o.Address}
 		if err := report.Write(&text, out.format, run, inFile); err != nil {
 			return err
 		}

@@ -15,6 +15,7 @@ import (
 	"github.com/santhosh-tekuri/jsonschema/v6"
 
 	"forebake/engine/finding"
+	"forebake/engine/layout"
 	"forebake/engine/source"
 )
 
@@ -334,7 +335,7 @@ var ownTags = strings.NewReplacer(
 	"",
 	"</details>",
 	"",
-	separator,
+	layout.Separator,
 	"",
 )
 

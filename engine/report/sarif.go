@@ -6,13 +6,13 @@ import (
 	"encoding/hex"
 	"fmt"
 	"io"
-	"net/url"
-	"path"
 	"slices"
 	"strings"
 
 	"forebake/engine/finding"
 	"forebake/engine/jsontext"
+	"forebake/engine/layout"
+	"forebake/engine/linehash"
 	"forebake/engine/source"
 )
 
@@ -160,15 +160,26 @@ type sarif struct {
 	assumed   string
 	totals    finding.Totals
 
+	address func(name string) string  // of a file
+	hashes  map[*source.File][]string // of its lines
+
 	rules []sarifRule
 	index map[string]int // of a rule, by its id
 	seen  map[string]int // results, by the key of their fingerprint
+
+	most    int  // findings that fit
+	merging bool // the cautions of all formulas stand as one
 }
 
 func init() { register(Format{"sarif", ".sarif", true, true, newSARIF, isSARIF}) }
 
-func newSARIF(out io.Writer, _ Options) Writer {
-	return &sarif{out: out, rules: []sarifRule{}, index: map[string]int{}, seen: map[string]int{}}
+func newSARIF(out io.Writer, o Options) Writer {
+	s := &sarif{out: out, address: o.Address, hashes: map[*source.File][]string{},
+		rules: []sarifRule{}, index: map[string]int{}}
+	if s.address == nil {
+		s.address = func(name string) string { return name }
+	}
+	return s
 }
 
 func (s *sarif) Begin(h Head)                       { s.head = h }
@@ -182,9 +193,42 @@ func (s *sarif) Assumed(list []finding.Assumptions) { s.assumed = finding.Assume
 func (s *sarif) Notices(list []string)              { s.notices = list }
 func (s *sarif) Totals(t finding.Totals)            { s.totals = t }
 
-// End writes the log. Its descriptors of rules stand before its results, and depend on them.
+// maxResults and maxLog are how many results and bytes code-review sites take of a log: 25,000 and
+// 10 MB. They cut off the rest, or refuse the log.
+const (
+	maxResults = 24_900
+	maxLog     = 9_900_000
+)
+
+// End writes the log, with as little folded as makes it fit: first the cautions of all formulas
+// stand as one, then the least serious findings go.
 func (s *sarif) End() error {
 	s.describe()
+	s.merging = len(s.cautions.byFormula()) > maxCautionResults
+	s.most = max(0, maxResults-s.fixed())
+	for {
+		text := jsontext.Capped{Most: maxLog}
+		if err := s.write(&text); err != nil {
+			return err
+		}
+		found := min(s.most, len(s.found.All()))
+		switch {
+		case text.Size <= maxLog:
+			_, err := s.out.Write(text.Bytes())
+			return err
+		case !s.merging && len(s.cautions.byFormula()) > 1:
+			s.merging = true
+		case found > 0: // as many as fit if all were of one size, and a few less
+			s.most = min(found-1, int(float64(found)*0.97*maxLog/float64(text.Size)))
+		default: // nothing is left to be folded
+			return s.write(s.out)
+		}
+	}
+}
+
+// write writes the log as it is folded. Its descriptors of rules stand before its results.
+func (s *sarif) write(out io.Writer) error {
+	s.seen = map[string]int{}
 	run := sarifRun{
 		Properties: sarifRunProperties{Cautions: []JSONCaution{}, Totals: totalsJSON(s.totals)},
 		// No informationUri: the program has no page of its own.
@@ -198,9 +242,9 @@ func (s *sarif) End() error {
 	// The long lists are written item by item: as one text those of a large collection would take
 	// ten times the memory of the check.
 	const indent = "      "
-	return jsontext.WriteInto(s.out, sarifLog{sarifSchema, "2.1.0", []sarifRun{run}},
+	return jsontext.WriteInto(out, sarifLog{sarifSchema, "2.1.0", []sarifRun{run}},
 		jsontext.List{Indent: indent + "  ", Key: "cautions", Items: func(yield func(any) bool) {
-			for _, c := range s.cautions.List {
+			for _, c := range s.told() {
 				yield(
 					JSONCaution{
 						source.Safe(c.Whole()),
@@ -213,22 +257,39 @@ func (s *sarif) End() error {
 		jsontext.List{Indent: indent, Key: "results", Items: s.results})
 }
 
+// told lists the cautions for the properties of the run.
+func (s *sarif) told() []*finding.Caution {
+	if !s.merging {
+		return s.cautions.List
+	}
+	var out []*finding.Caution
+	for _, m := range s.cautions.merged() {
+		one := *m.Caution
+		one.Formula, one.Detail = "", s.cautions.briefly(m)
+		out = append(out, &one)
+	}
+	return out
+}
+
 // notifications gives the files that could not be read, which are in no result, and the notices.
 func (s *sarif) notifications() []sarifNotification {
 	out := []sarifNotification{}
 	for _, p := range s.unread {
 		n := sarifNotification{Message: sarifText{Text: plainText(p.Text)}, Level: "error"}
 		if !p.Place.IsZero() {
-			n.Locations = locations(p.Place, "", "")
+			n.Locations = s.locations(p.Place, "", "")
 		}
 		out = append(out, n)
 	}
-	if _, left := finding.Fold(s.found.All(), maxResults-s.fixed()); len(left) > 0 {
+	if _, left := finding.Fold(s.found.All(), s.most); len(left) > 0 {
 		out = append(out, sarifNotification{Level: "warning", Message: sarifText{Text: fmt.Sprintf(
-			"left out of the results, since sites take %d: %s. forebake check --as json holds them.",
-			maxResults,
-			folded(left),
-		)}})
+			"left out of the results, since sites take %d and 10 MB: %s. forebake check --as json "+
+				"holds them.", maxResults, folded(left))}})
+	}
+	if s.merging {
+		out = append(out, sarifNotification{Level: "warning", Message: sarifText{Text: fmt.Sprintf(
+			"the cautions of %s stand as one, since sites take %d results and 10 MB; forebake "+
+				"cautions prints each.", Count(len(s.cautions.byFormula()), "formula"), maxResults)}})
 	}
 	if s.assumed != "" {
 		out = append(out, sarifNotification{Level: "note",
@@ -336,7 +397,9 @@ func cardRule(c finding.Card) sarifRule {
 
 // helpMarkdown is markdown for a log, whose messages may hold no HTML and so no comments (section
 // 3.11.4.2).
-func helpMarkdown(s string) string { return braces(strings.ReplaceAll(Markdown(s), separator, "")) }
+func helpMarkdown(s string) string {
+	return braces(strings.ReplaceAll(Markdown(s), layout.Separator, ""))
+}
 
 func firstSentence(s string) string {
 	if i := strings.Index(s, ". "); i > 0 {
@@ -369,15 +432,11 @@ func (s *sarif) results(yield func(any) bool) {
 			"because %s.", f.Rule, f.Text, FileLine(f.By), until(f), Reason(f.Because))
 		yield(s.own(sarifSetAside, "warning", text, f.Rule+" on "+f.Subject, f.Formula, f.Place))
 	}
-	left := maxResults - s.fixed()
-	kept, _ := finding.Fold(s.found.All(), left)
+	kept, _ := finding.Fold(s.found.All(), s.most)
 	for _, f := range kept {
 		yield(s.result(f))
 	}
 }
-
-// maxResults is how many results code-review sites take of a log; they cut off the rest.
-const maxResults = 24_900
 
 // maxCautionResults is how many formulas have a result of cautions each. Of more formulas one
 // result holds the cautions of all.
@@ -391,14 +450,10 @@ func (s *sarif) fixed() int {
 // cautionGroups gives the cautions that one result holds each: those of a formula, or of all.
 func (s *sarif) cautionGroups() []oneFormula {
 	list := s.cautions.byFormula()
-	if len(list) <= maxCautionResults {
+	if !s.merging {
 		return list
 	}
-	all := oneFormula{place: list[0].place}
-	for _, m := range s.cautions.merged() {
-		all.list = append(all.list, m.Caution)
-	}
-	return []oneFormula{all}
+	return []oneFormula{{place: list[0].place, list: s.told()}}
 }
 
 // cautionResults gives the results of the cautions, whole.
@@ -443,8 +498,8 @@ func (s *sarif) own(id, level, text, subject, formula string, p source.Place) sa
 		Kind:                "fail",
 		Level:               level,
 		Message:             sarifText{Text: plainText(text)},
-		Locations:           locations(p, formula, subject),
-		PartialFingerprints: s.fingerprint(formula, subject, id),
+		Locations:           s.locations(p, formula, subject),
+		PartialFingerprints: s.fingerprint(formula, subject, id, p),
 		Suppressions:        []sarifSuppression{},
 		Properties: sarifResultProperties{
 			Answer: "foodSafety", Formula: source.Safe(formula), Subject: source.Safe(subject),
@@ -460,8 +515,8 @@ func (s *sarif) result(f *finding.Finding) sarifResult {
 		RuleIndex:           s.index[f.Rule],
 		Kind:                "fail",
 		Level:               sarifLevels[f.Level.String()],
-		Locations:           locations(f.Place, f.Formula, f.Subject),
-		PartialFingerprints: s.fingerprint(f.Formula, f.Subject, f.Rule),
+		Locations:           s.locations(f.Place, f.Formula, f.Subject),
+		PartialFingerprints: s.fingerprint(f.Formula, f.Subject, f.Rule, f.Place),
 		Suppressions:        []sarifSuppression{},
 		Properties: sarifResultProperties{
 			Answer: f.Answer.String(), Formula: source.Safe(f.Formula),
@@ -483,7 +538,7 @@ func (s *sarif) result(f *finding.Finding) sarifResult {
 		text += "."
 	}
 	if f.Answer == finding.Waived {
-		at := sarifLocation{PhysicalLocation: physical(f.By)}
+		at := sarifLocation{PhysicalLocation: s.physical(f.By)}
 		why := source.Safe(Reason(f.Because) + until(f) + ", " + FileLine(f.By))
 		r.Suppressions = append(r.Suppressions, sarifSuppression{"external", "accepted", why, &at})
 	}
@@ -502,24 +557,37 @@ func (s *sarif) result(f *finding.Finding) sarifResult {
 		}
 		related[g.Name] = true
 		r.RelatedLocations = append(r.RelatedLocations,
-			sarifLocation{PhysicalLocation: physical(g.Place),
+			sarifLocation{PhysicalLocation: s.physical(g.Place),
 				Message: &sarifText{Text: plainText(g.Label + " " + g.Shown)}})
 	}
 	return r
 }
 
 // fingerprint identifies a result by its formula, subject and rule, not by its place: lines may
-// move above it, and files be renamed. Equal ones are numbered in their order.
-func (s *sarif) fingerprint(formula, subject, rule string) map[string]string {
+// move above it, and files be renamed. Equal ones are numbered in their order. Beside it stands the
+// one that sites make themselves where a log has none, of the text of the line.
+func (s *sarif) fingerprint(formula, subject, rule string, p source.Place) map[string]string {
 	key := formula + "\x00" + subject + "\x00" + rule
 	s.seen[key]++
 	sum := sha256.Sum256([]byte(key))
-	return map[string]string{"forebake/v1": fmt.Sprintf("%s:%d", hex.EncodeToString(sum[:16]),
+	out := map[string]string{"forebake/v1": fmt.Sprintf("%s:%d", hex.EncodeToString(sum[:16]),
 		s.seen[key])}
+	if p.IsZero() {
+		return out
+	}
+	lines := s.hashes[p.File]
+	if lines == nil {
+		lines = linehash.Of(p.File.Text)
+		s.hashes[p.File] = lines
+	}
+	if at := p.Line(); at <= len(lines) {
+		out["primaryLocationLineHash"] = lines[at-1]
+	}
+	return out
 }
 
-func locations(p source.Place, formula, subject string) []sarifLocation {
-	l := sarifLocation{PhysicalLocation: physical(p)}
+func (s *sarif) locations(p source.Place, formula, subject string) []sarifLocation {
+	l := sarifLocation{PhysicalLocation: s.physical(p)}
 	var name []string
 	for _, part := range []string{formula, subject} {
 		if part != "" {
@@ -532,28 +600,14 @@ func locations(p source.Place, formula, subject string) []sarifLocation {
 	return []sarifLocation{l}
 }
 
-func physical(p source.Place) *sarifPhysical {
+func (s *sarif) physical(p source.Place) *sarifPhysical {
 	if p.IsZero() {
 		return nil
 	}
 	end := max(p.End, p.Start)
-	return &sarifPhysical{sarifArtifact{artifactURI(p.File.Name)}, sarifRegion{
+	return &sarifPhysical{sarifArtifact{jsontext.Reference(s.address(p.File.Name))}, sarifRegion{
 		p.Line(), p.File.UTF16Column(p.Start), p.File.Position(end).Line, p.File.UTF16Column(end),
 	}}
-}
-
-// artifactURI makes a relative reference of a path, percent-encoded. A colon is encoded too: the
-// text before it would be read as a scheme. A path from the root becomes a file URI.
-func artifactURI(name string) string {
-	parts := strings.Split(name, "/")
-	for i, part := range parts {
-		parts[i] = strings.ReplaceAll(url.PathEscape(part), ":", "%3A")
-	}
-	uri := strings.Join(parts, "/")
-	if path.IsAbs(name) {
-		return "file://" + uri
-	}
-	return uri
 }
 
 // plainText makes a plain-text message of SARIF: one line, safe for a terminal, with braces doubled
