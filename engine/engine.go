@@ -132,6 +132,9 @@ func (e *Engine) Load(path string) (*Loaded, source.Problems) {
 	return e.ready().LoadFile(file)
 }
 
+// TrialReport is how the trials of some packs came out.
+type TrialReport = rule.TrialReport
+
 // Trials runs the trials of the packs of the house that a path names, or of those of its packs that
 // are named.
 func (e *Engine) Trials(path string, names []string) (rule.TrialReport, source.Problems) {

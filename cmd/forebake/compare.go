@@ -14,12 +14,11 @@ import (
 
 	"forebake/engine"
 	"forebake/engine/page"
-	"forebake/engine/report"
 	"forebake/engine/source"
 )
 
 func compareCommand() *cobra.Command {
-	var colour string
+	var as *string
 	var batches []int
 	cmd := &cobra.Command{
 		Use: "compare A B | compare FILE [--batches 1,2]",
@@ -50,14 +49,11 @@ Exit status: 0 B gains nothing at the failing level, 1 it does,
 			return nil
 		},
 		RunE: func(cmd *cobra.Command, args []string) error {
-			useColour, err := wantsColour(colour, cmd.OutOrStdout())
-			if err != nil {
-				return err
-			}
 			if len(args) == 1 {
-				return compareBatches(cmd, args[0], batches)
+				return compareBatches(cmd, args[0], batches, *as)
 			}
 			var inputs [2]engine.Input
+			var err error
 			for i, arg := range args {
 				if inputs[i], err = comparable(arg); err != nil {
 					return err
@@ -77,8 +73,13 @@ Exit status: 0 B gains nothing at the failing level, 1 it does,
 			}
 			sides := page.Sides{A: inputs[0].Name, B: inputs[1].Name, OnlyA: res.OnlyA,
 				OnlyB: res.OnlyB}
-			if err := page.Compare(cmd.OutOrStdout(), &res.Run, res.List, sides,
-				report.Options{Colour: useColour, Width: width(cmd.OutOrStdout())}); err != nil {
+			out := cmd.OutOrStdout()
+			if *as == asJSON {
+				err = page.CompareJSON(out, &res.Run, res.List, sides)
+			} else {
+				err = page.Compare(out, &res.Run, res.List, sides, looks(cmd, out))
+			}
+			if err != nil {
 				return err
 			}
 			if res.Gains() {
@@ -87,13 +88,13 @@ Exit status: 0 B gains nothing at the failing level, 1 it does,
 			return nil
 		},
 	}
-	wordFlag(cmd, &colour, "color", autoColour, "colour", colours)
+	as = formFlag(cmd, "a comparison is printed as", asText, asJSON)
 	cmd.Flags().IntSliceVar(&batches, "batches", nil, "`numbers` of two batches of a log: 1,2")
 	return cmd
 }
 
 // compareBatches sets two batches of a file's log side by side.
-func compareBatches(cmd *cobra.Command, path string, batches []int) error {
+func compareBatches(cmd *cobra.Command, path string, batches []int, as string) error {
 	if len(batches) != 0 && len(batches) != 2 {
 		return errors.New("--batches takes two numbers: --batches 1,2")
 	}
@@ -110,7 +111,7 @@ func compareBatches(cmd *cobra.Command, path string, batches []int) error {
 	if e.Today, err = today(); err != nil {
 		return err
 	}
-	return printBatches(cmd, e, in, batches)
+	return printBatches(cmd, e, in, batches, as)
 }
 
 // comparable finds one side: a file, else a path of a git revision, as REVISION:path.

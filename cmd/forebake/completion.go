@@ -9,6 +9,7 @@ import (
 
 	"forebake/engine"
 	"forebake/engine/source"
+	"forebake/engine/spelling"
 )
 
 var shells = []string{"bash", "zsh", "fish", "powershell"}
@@ -154,14 +155,28 @@ func wordFlag(cmd *cobra.Command, value *string, name, otherwise, usage string, 
 	completeFlag(cmd, name, completeWords(words))
 }
 
+// formFlag declares --as of a verb with its forms, the first of which is meant where none is named.
+// says begins the message about another: "mends are printed as". The value is checked before the
+// verb runs.
+func formFlag(cmd *cobra.Command, says string, forms ...string) *string {
+	as := new(string)
+	wordFlag(cmd, as, "as", forms[0], "output `format`", forms)
+	cmd.PreRunE = func(*cobra.Command, []string) error { return oneOf("--as: "+says, *as, forms) }
+	return as
+}
+
 // oneOf gives the error for a value that is not in the list; says begins it: "--color is".
 func oneOf(says, value string, words []string) error {
 	if slices.Contains(words, value) {
 		return nil
 	}
 	last := len(words) - 1
-	return fmt.Errorf("%s %s or %s, not %q", says,
-		strings.Join(words[:last], ", "), words[last], value)
+	near := ""
+	if list := spelling.Nearest(value, words, 1); len(list) > 0 {
+		near = "; nearest is " + list[0]
+	}
+	return fmt.Errorf("%s %s or %s, not %q%s", says,
+		strings.Join(words[:last], ", "), words[last], value, near)
 }
 
 // completeFlag registers the completion of a flag. A flag that the verb does not have is an error in

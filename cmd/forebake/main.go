@@ -87,6 +87,7 @@ func run(args []string, in io.Reader, out, errs io.Writer) int {
 		_, _ = io.WriteString(out, layout.Fold(text.String(), widthOf(out).Columns()))
 	})
 	root.SetHelpCommand(helpCommand())
+	colourFlag(root)
 	root.SetArgs(args)
 	root.SetIn(in)
 	root.SetOut(out)

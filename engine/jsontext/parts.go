@@ -4,8 +4,37 @@ import (
 	"bytes"
 	"net/url"
 	"path"
+	"reflect"
 	"strings"
 )
+
+// Filled makes every missing list of a value an empty one, so that a reader need not ask.
+func Filled[T any](v T) T {
+	fill(reflect.ValueOf(&v).Elem())
+	return v
+}
+
+func fill(v reflect.Value) {
+	switch v.Kind() {
+	case reflect.Pointer:
+		if !v.IsNil() {
+			fill(v.Elem())
+		}
+	case reflect.Struct:
+		for i := range v.NumField() {
+			if f := v.Type().Field(i); f.IsExported() || f.Anonymous {
+				fill(v.Field(i))
+			}
+		}
+	case reflect.Slice:
+		if v.IsNil() {
+			v.Set(reflect.MakeSlice(v.Type(), 0, 0))
+		}
+		for i := range v.Len() {
+			fill(v.Index(i))
+		}
+	}
+}
 
 // Capped counts the bytes of a text, and keeps them while they are no more than Most.
 type Capped struct {

@@ -16,6 +16,7 @@ import (
 
 	"forebake/engine/finding"
 	"forebake/engine/layout"
+	"forebake/engine/sariflog"
 	"forebake/engine/source"
 )
 
@@ -254,7 +255,9 @@ func FuzzSARIF(f *testing.F) {
 				Results    []struct {
 					RuleID    string
 					Message   struct{ Text string }
-					Locations []struct{ PhysicalLocation struct{ Region sarifRegion } }
+					Locations []struct {
+						PhysicalLocation struct{ Region sariflog.Region }
+					}
 				}
 			}
 		}
