@@ -82,6 +82,31 @@ func (s *Step) Stands() *Place {
 	return s.Verb.place
 }
 
+// What is taken where no place is written, K about the room (judgement). A rest of 4 C more is in a
+// warm corner; a proof is as warm as the warm place of package said.
+const (
+	coolCornerK = 4
+	warmCornerK = 4
+	warmPlaceK  = 8
+)
+
+// Usual is how warm it is around a step that names no place, C, in a kitchen's room; ok is false
+// where one has to be written.
+func (s *Step) Usual(room figure.Interval) (around figure.Interval, ok bool) {
+	if s.At.Set || s.Stands() != nil {
+		return around, false
+	}
+	around = figure.Interval{Lo: room.Lo - coolCornerK, Hi: room.Hi + warmCornerK}
+	switch s.Verb.usual {
+	case inRoom:
+		return around, true
+	case inWarmth:
+		around.Hi = room.Hi + warmPlaceK
+		return around, true
+	}
+	return around, false
+}
+
 // Iced reports whether ice and water are around the part, wherever the bath stands.
 func (s *Step) Iced() bool { return s.Way.Iced() && !s.At.Set }
 
