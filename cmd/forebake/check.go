@@ -99,6 +99,9 @@ func (f *checkFlags) check(cmd *cobra.Command, args []string) error {
 	if err := targets.check(pathsOf(inputs)); err != nil {
 		return err
 	}
+	if err := targets.writable(); err != nil { // before the run, not after it
+		return err
+	}
 	if f.backlog != "" {
 		list, faults := e.ReadBacklog(f.backlog)
 		if len(faults) > 0 {

@@ -1,7 +1,9 @@
 package main
 
 import (
+	"bytes"
 	"fmt"
+	"io"
 	"slices"
 	"strings"
 
@@ -38,7 +40,13 @@ verbs, files, rule names (why), pack names (trial), figures (facts), formats and
 			root, out := cmd.Root(), cmd.OutOrStdout()
 			switch args[0] {
 			case "bash":
-				return root.GenBashCompletionV2(out, true)
+				var script bytes.Buffer
+				if err := root.GenBashCompletionV2(&script, true); err != nil {
+					return err
+				}
+				_, err := io.WriteString(out, bashWords+
+					strings.Replace(script.String(), wordsOfPackage, "__forebake_words", 1))
+				return err
 			case "zsh":
 				return root.GenZshCompletion(out)
 			case "fish":
@@ -52,6 +60,35 @@ verbs, files, rule names (why), pack names (trial), figures (facts), formats and
 	}
 	return cmd
 }
+
+// The library's script calls a function of the package bash-completion where that package is
+// missing. This one does its work: it joins the words that bash splits at = and :.
+const (
+	wordsOfPackage = `_get_comp_words_by_ref "$@" cur prev words cword`
+	bashWords      = `__forebake_words()
+{
+    local rest=$COMP_LINE word last i
+    words=() cword=0
+    for ((i = 0; i < ${#COMP_WORDS[@]}; i++)); do
+        word=${COMP_WORDS[i]}
+        last=$((${#words[@]} - 1))
+        if ((last > 0)) && [[ $rest != [[:space:]]* ]] &&
+            [[ $word == [=:]* || ${words[last]} == *[=:] ]]; then
+            words[last]+=$word
+        else
+            words+=("$word")
+        fi
+        ((i == COMP_CWORD)) && cword=$((${#words[@]} - 1))
+        rest=${rest#"${rest%%[![:space:]]*}"}
+        rest=${rest#"$word"}
+    done
+    cur=${words[cword]}
+    prev=
+    ((cword == 0)) || prev=${words[cword - 1]}
+}
+
+`
+)
 
 // completes completes the arguments of a verb.
 type completes = func(cmd *cobra.Command, args []string, word string) ([]cobra.Completion,

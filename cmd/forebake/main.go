@@ -69,9 +69,9 @@ func run(args []string, in io.Reader, out, errs io.Writer) int {
 			return cmd.Help()
 		},
 	}
-	root.SetFlagErrorFunc(func(_ *cobra.Command, err error) error {
+	root.SetFlagErrorFunc(func(cmd *cobra.Command, err error) error {
 		text, _, _ := strings.Cut(err.Error(), ": strconv.") // the rest is about the parser
-		return errors.New(text)
+		return errors.New(text + nearestFlag(cmd, text))
 	})
 	sayVersion(root)
 	help := root.HelpFunc()
@@ -94,7 +94,7 @@ func run(args []string, in io.Reader, out, errs io.Writer) int {
 	root.SetErr(errs)
 	check, mend, compare := checkCommand(), mendCommand(), compareCommand()
 	facts, why, packs, trial := factsCommand(), whyCommand(), packsCommand(), trialCommand()
-	mend.ValidArgsFunction, compare.ValidArgsFunction = completeFormulas, completeFormulas
+	mend.ValidArgsFunction, compare.ValidArgsFunction = completeFormulas, completeSides
 	root.AddCommand(
 		check,
 		cautionsCommand(),

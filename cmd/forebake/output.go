@@ -217,6 +217,16 @@ func (ts targets) check(read []string) error {
 	return nil
 }
 
+// writable gives an error for a target that could not be written.
+func (ts targets) writable() error {
+	for _, t := range ts {
+		if err := files.Writable(t.path); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
 // isReport reports whether a file is a report in a format.
 func isReport(format report.Format) func(path string) bool {
 	return func(path string) bool {

@@ -73,6 +73,11 @@ func sheetFormat(name string) (sheet.Format, error) {
 // printSheets makes the sheets, and prints the only one or writes each to its file.
 func printSheets(cmd *cobra.Command, inputs []engine.Input, format sheet.Format,
 	ask engine.PlanAsk, out string) error {
+	if out != "" {
+		if err := files.Writable(out); err != nil { // before the run, not after it
+			return err
+		}
+	}
 	e := engine.New()
 	var err error
 	if e.Today, err = today(); err != nil {
