@@ -373,6 +373,15 @@ func (h *House) readIngredient(r *reading.Reader, b *hclsyntax.Block) {
 			r.Unknown(likeAt, "ingredient", like, "the larder", h.Larder.Names())
 			return
 		}
+		if why := larder.Harmless(name, base); why != "" {
+			holding := ""
+			if list := h.Larder.Holding(name); len(list) > 0 {
+				holding = "; write like = \"" + strings.Join(list, "\", or like = \"") + "\""
+			}
+			r.Fault(likeAt, "ingredient %q: its name says %s, and the larder's %q is not%s, or give "+
+				"the figures of its label without like", name, why, base.Name, holding)
+			return
+		}
 		item = *base
 		item.Source = "house file, after " + base.Name + " (" + base.Source + ")"
 	} else {
