@@ -154,22 +154,31 @@ func Grave(name string) string {
 	return strings.Join(out, ", and ")
 }
 
-// Holding lists up to three items of the larder that hold what the name says, the first of its
-// kind first.
+// Holding lists up to three items of the larder that hold what the name says, those that share most
+// words with it first.
 func (l *Larder) Holding(name string) []string {
 	of := gravesOf(name)
-	var out []string
 	if len(of) == 0 {
 		return nil
 	}
+	typed := strings.Fields(string(names.Append(nil, name)))
+	shares := map[string]int{} // words, by the item's name
+	var out []string
 	for i := range shipped {
 		it := &shipped[i]
-		if len(gravesOf(it.Name)) > 0 && !slices.ContainsFunc(of, func(g *grave) bool { return !g.holds(it) }) &&
-			len(out) < 3 {
-			out = append(out, it.Name)
+		own := gravesOf(it.Name)
+		if slices.ContainsFunc(of, func(g *grave) bool { return !slices.Contains(own, g) || !g.holds(it) }) {
+			continue
 		}
+		for _, word := range strings.Fields(string(names.Append(nil, it.Name))) {
+			if slices.Contains(typed, word) {
+				shares[it.Name]++
+			}
+		}
+		out = append(out, it.Name)
 	}
-	return out
+	slices.SortStableFunc(out, func(a, b string) int { return shares[b] - shares[a] })
+	return out[:min(len(out), 3)]
 }
 
 // byName is the reason that the name of a house's own ingredient gives: raw milk, sprouts.
