@@ -18,6 +18,7 @@ import (
 	"forebake/engine/science/bake"
 	"forebake/engine/science/ferment"
 	"forebake/engine/science/heat"
+	"forebake/engine/science/melt"
 )
 
 // Interval is short for the interval of package figure.
@@ -32,7 +33,7 @@ type Material struct {
 	SpecificHeat float64         // J/(kg K)
 	Butterfat    float64         // share of the mass that is milk fat: it takes heat to melt
 	Chocolate    float64         // share of the mass that is chocolate, which melts and sets
-	Ice          heat.Ice        // of the water that can freeze, each run with its own onset
+	Ice          melt.Ice        // of the water that can freeze, each run with its own onset
 	OnsetC       figure.Estimate // C, where it begins to; zero for a material without any
 	FreezeSilent string          // why freezing is not reckoned, "" where it is
 }
