@@ -126,9 +126,6 @@ const steamHead = 180
 // (read).
 const CoreMargin = 5
 
-// BoilingMargin is how far below boiling the core stays in K; no core above it is ever given.
-const BoilingMargin = 0.5
-
 // BoilingPointC is where water boils at an altitude in m, -500 to 3000, C: 100 - 0.0033 a metre,
 // within 0.1 of the standard atmosphere up to 2000 m (memory). Sugar in enriched crumb adds 0.5-1
 // K.
@@ -292,7 +289,7 @@ func (b *Baking) core(seconds float64) float64 {
 	default:
 		tC = b.held.at(seconds - b.skinBoils)
 	}
-	return math.Max(b.startC, math.Min(tC, b.boilC-BoilingMargin))
+	return math.Max(b.startC, math.Min(tC, b.boilC))
 }
 
 // Core is the core of one run, C, after the given minutes. The low run is the slow one.
@@ -304,7 +301,7 @@ func (b *Baking) Core(run figure.Run, minutes float64) float64 {
 	case figure.High:
 		tC := b.core(seconds*b.quick + b.head)
 		if tC > b.boilC-CoreMargin && seconds > 0 {
-			return b.boilC - BoilingMargin // the model's last degrees are too slow
+			return b.boilC // the model's last degrees are too slow
 		}
 		return tC
 	}
@@ -342,12 +339,12 @@ func (b *Baking) MinutesTo(coreC float64) (e figure.Estimate, why string) {
 	}, ""
 }
 
-// secondsTo is when the middle run's core is at coreC, +Inf above boiling less BoilingMargin.
+// secondsTo is when the middle run's core is at coreC, +Inf from boiling on.
 func (b *Baking) secondsTo(coreC float64) float64 {
 	switch {
 	case coreC <= b.startC:
 		return 0
-	case !(coreC <= b.boilC-BoilingMargin):
+	case !(coreC < b.boilC):
 		return math.Inf(1)
 	}
 	f := func(t float64) float64 { return b.core(t) - coreC }

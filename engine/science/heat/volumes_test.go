@@ -290,6 +290,9 @@ func TestCurve(t *testing.T) {
 func TestErrors(t *testing.T) {
 	near(t, "fridge dough", TimeError(0.5, AirError), 0.27, 0.005)
 	near(t, "ice bath", TimeError(20, WaterError), 0.16, 0.005)
+	// The slow end of ice water, 200, is what the error leaves of the 300 to use.
+	bath, _ := SurfaceCoefficient(IceBath)
+	near(t, "ice water, slow", bath.Typical/(1+WaterError), bath.Low, 5)
 	near(t, "lumped", TimeError(0, AirError), math.Hypot(0.07, 0.30), 1e-12)
 	near(t, "held", TimeError(math.Inf(1), AirError), math.Hypot(0.07, 0.15), 1e-12)
 }

@@ -36,6 +36,7 @@ func TestChocolateTable(t *testing.T) {
 			// melted.
 			near(t, "half", content(15, 30.5), value/2, 0.02*value)
 			near(t, "below it sets", content(0, 16), 0, 0.01)
+			near(t, "when it runs", content(36.6, 45), 0, 0.01)
 		case "chocolate, conductivity":
 			near(t, "conductivity", Chocolate.ConductivityWmK, value, 0)
 			near(
