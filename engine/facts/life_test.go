@@ -15,7 +15,6 @@ import (
 	"forebake/engine/larder"
 	"forebake/engine/makeup"
 	"forebake/engine/reading"
-	"forebake/engine/science/bake"
 	"forebake/engine/science/bakersmath"
 	"forebake/engine/source"
 )
