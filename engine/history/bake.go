@@ -71,8 +71,8 @@ func (f *Simulator) bake(step *formula.Step, st *Stage) {
 		FreezeSilent: f.setup.Material.FreezeSilent,
 		Conductivity: crumbConductivity,
 		Diffusivity:  crumbCooling,
-		Density:      rho * (1 - bakeLoss),
-		SpecificHeat: 2600,
+		Density:      rho,
+		SpecificHeat: crumbHeat,
 	}
 	f.shape.mixedRho = f.setup.Material.Density
 }
@@ -174,10 +174,11 @@ func (f *Simulator) ovens(step *formula.Step, piece bake.Piece) (b [figure.Runs]
 	return b, why
 }
 
-// Cooling bread: conductivity of crumb 0.12 to 0.2 W/(m K), and a diffusivity that gives the two
-// hours of a large tin loaf with its evaporation (memory; half as much again either way).
+// Cooling bread: conductivity of crumb 0.12 to 0.2 W/(m K), its specific heat, and a diffusivity that
+// gives the two hours of a large tin loaf with its evaporation (memory; half as much again either
+// way).
 const (
 	crumbConductivity = 0.15
+	crumbHeat         = 2600
 	crumbCooling      = 2.0e-7
-	bakeLoss          = 0.10
 )
