@@ -1059,7 +1059,7 @@ rule "core-unproven-note" {
   level  = "note"
   limits = { lean_c = 74, rich_c = 82 }
   when   = "part.has_leaven && bake.core_usual_c >= (part.is_heat_shielded ? limit.rich_c : limit.lean_c) && bake.core_slow_c < (part.is_heat_shielded ? limit.rich_c : limit.lean_c)"
-  say    = "The middle may get no hotter than {bake.core_slow_c}; lean dough needs {limit.lean_c}, sweet or egg dough {limit.rich_c}. Probe it and write core = \"92 C\", or bake longer."
+  say    = "The middle may stay at {bake.core_slow_c}; lean dough needs {limit.lean_c}, sweet or egg dough {limit.rich_c}. Probe it and write core = \"92 C\", or bake longer."
   why    = "Sugar shields bacteria from heat: 5 log takes 9 minutes at 71 C in sweet batter, and 1.2 at 80 C."
   source = "muffin batter: Channaiah et al., Int. J. Food Microbiol. 250:1-6 (2017), bun dough: J. Food Prot. 79(4):544 (2016), abstracts (read), carried straight on from the tested 61 C (computed)"
 }
