@@ -298,6 +298,7 @@ var mayKnow = map[string][]string{
 		"engine/formula",
 		"engine/house",
 		"engine/kitchen",
+		"engine/larder",
 		"engine/mend/levers",
 		"engine/quantity",
 		"engine/reading",

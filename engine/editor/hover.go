@@ -14,6 +14,7 @@ import (
 	"forebake/engine/formula"
 	"forebake/engine/house"
 	"forebake/engine/kitchen"
+	"forebake/engine/larder"
 	"forebake/engine/rule"
 	"forebake/engine/source"
 	"forebake/engine/tolerant"
@@ -155,7 +156,11 @@ func (a *answer) ingredientText(x thing) string {
 	if it.Undeclared {
 		fmt.Fprintln(&b, "allergens not declared: read the label")
 	} else if len(it.EU) > 0 {
-		fmt.Fprintf(&b, "allergens: %s\n", strings.Join(it.EU, ", "))
+		names := make([]string, len(it.EU))
+		for i, code := range it.EU {
+			names[i] = larder.AllergenName("EU", code)
+		}
+		fmt.Fprintf(&b, "allergens: %s\n", strings.Join(names, ", "))
 	}
 	fmt.Fprintf(&b, "source: %s (%s)", it.Source, it.Basis)
 	return b.String()

@@ -125,6 +125,17 @@ func TestTrialsOnSave(t *testing.T) {
 	}
 }
 
+// TestRuleFileOfNoHouse opens a rule file that its house does not name: what the house sets of other
+// rules is no problem of it.
+func TestRuleFileOfNoHouse(t *testing.T) {
+	c := start(t, object{})
+	dir, texts := kitchen(t)
+	own := strings.ReplaceAll(texts["rules/mine.hcl"], "sweet-and-lean", "sweet-and-plain")
+	if got := c.open(filepath.Join(dir, "draft-rules.hcl"), own); len(got) > 0 {
+		t.Errorf("%+v", got)
+	}
+}
+
 // TestReadsOnce types into a formula: no house and no pack is read again.
 func TestReadsOnce(t *testing.T) {
 	c := start(t, object{})
