@@ -211,7 +211,7 @@ rule "tin-overfull" {
   when   = "known(pan.tin_width_mm) && pan.tin_fill_ml_per_g < pan.fill_low_ml_per_g - limit.leeway_ml_per_g"
   say    = "{round(pan.tin_ml / pan.tin_fill_ml_per_g)} g of {pan.tin_content} goes into a tin that takes about {10 * round(pan.tin_ml / (pan.fill_low_ml_per_g - limit.leeway_ml_per_g) / 10 - 0.49)} g. Take less, use a larger tin, or measure this one with water."
   why    = "Too much dough in a tin mushrooms over the rim, sets a thick crust there and stays close in the middle."
-  source = "mL of tin for a gram: milk bread 3.8 to 4.3, wholesale white 4.4 (read); brioche 2.6 to 3.6, filled 2.4 to 3.2 of dough and filling (common practice)"
+  source = "mL of tin for a gram: milk bread 3.8 to 4.3, wholesale white 4.4 (read); brioche 2.6 to 3.6, panettone from 2.3, filled 2.4 to 3.2 of dough and filling (common practice)"
 
   adjust "tins" {}
   adjust "batch" {}
@@ -268,7 +268,7 @@ rule "tin-underfull" {
   when   = "known(pan.tin_width_mm) && pan.tin_fill_ml_per_g > pan.fill_high_ml_per_g + limit.leeway_ml_per_g"
   say    = "{round(pan.tin_ml / pan.tin_fill_ml_per_g)} g of {pan.tin_content} goes into a tin that needs about {10 * round(pan.tin_ml / (pan.fill_high_ml_per_g + limit.leeway_ml_per_g) / 10 + 0.49)} g. Take more, use a smaller tin, or measure this one with water."
   why    = "Too little dough never reaches the rim: a low loaf with pale sides, or an over-proofed one that has chased the tin."
-  source = "mL of tin for a gram: milk bread 3.8 to 4.3, wholesale white 4.4 (read); brioche 2.6 to 3.6, filled 2.4 to 3.2 of dough and filling (common practice)"
+  source = "mL of tin for a gram: milk bread 3.8 to 4.3, wholesale white 4.4 (read); brioche 2.6 to 3.6, panettone from 2.3, filled 2.4 to 3.2 of dough and filling (common practice)"
 
   adjust "tins" {}
   adjust "batch" {}

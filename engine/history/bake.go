@@ -145,10 +145,10 @@ func (f *Simulator) inOven() (piece bake.Piece, body heat.Body, rho float64) {
 	}
 	piece.DensityKgM3, piece.In = rho, bake.OnTray
 	if f.shape.tin != nil {
-		if h, ok := geometry.TinLoafHalfMM(kg*1000, rho/1000, f.shape.tin.Inside[0], f.shape.tin.Inside[1]); ok {
-			body = brick(h)
+		body, _ = inTin(f.shape.tin, kg, rho)
+		if piece.Body, piece.In = body, bake.InTin; f.shape.tin.Paper {
+			piece.In = bake.InPaper
 		}
-		piece.Body, piece.In = body, bake.InTin
 		return piece, body, rho
 	}
 	if h, ok := f.freeStanding(kg, rho/1000); ok {
