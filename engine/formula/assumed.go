@@ -64,6 +64,10 @@ func init() {
 		switch {
 		case s.Verb.place != nil:
 			return "in the " + s.Verb.place.Name
+		case s.Verb.usual == inRoom:
+			return "in the room, 4 C either way"
+		case s.Verb.usual == inWarmth:
+			return "in the room or a warm place"
 		case s.Verb.Waits() && !s.Verb.Stores():
 			return "stands at the right temperature"
 		case s.Verb.HeatsThrough():

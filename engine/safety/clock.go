@@ -39,25 +39,18 @@ type point struct {
 // growth is the rise of organisms by the curves that were measured in the food itself, log10.
 type growth struct {
 	liveStaph, starchCereus, custardCereus float64
-
-	// usualStaph is liveStaph with a usual place where none is written.
-	usualStaph float64
 }
 
 // worse is the greater rise of each.
 func (g growth) worse(o growth) growth {
 	return growth{max(g.liveStaph, o.liveStaph), max(g.starchCereus, o.starchCereus),
-		max(g.custardCereus, o.custardCereus), max(g.usualStaph, o.usualStaph)}
+		max(g.custardCereus, o.custardCereus)}
 }
 
 // plus adds the rises.
 func (g growth) plus(o growth) growth {
 	return growth{g.liveStaph + o.liveStaph, g.starchCereus + o.starchCereus,
-		g.custardCereus + o.custardCereus, g.usualStaph + o.usualStaph}
-}
-
-func (g growth) half() growth {
-	return growth{g.liveStaph / 2, g.starchCereus / 2, g.custardCereus / 2, g.usualStaph / 2}
+		g.custardCereus + o.custardCereus}
 }
 
 // sums are hours and shares.
@@ -177,9 +170,7 @@ func (x *point) grow(r int, fromC, toC, hours float64, live figure.Estimate) {
 		run = figure.High
 	}
 	if live.High > 0 {
-		rise := microbe.LiveStaph.LogAt(run, fromC, toC, hours) * live.At(run)
-		x.grown.liveStaph += rise
-		x.grown.usualStaph += rise
+		x.grown.liveStaph += microbe.LiveStaph.LogAt(run, fromC, toC, hours) * live.At(run)
 	}
 	x.grown.starchCereus += microbe.StarchCereus.LogAt(run, fromC, toC, hours)
 	x.grown.custardCereus += microbe.CustardCereus.LogAt(run, fromC, toC, hours)
@@ -204,52 +195,40 @@ func (c *Clock) warmShare(a, b float64) float64 {
 	return max(0, min(hi, c.hotC)-max(lo, c.coldC)) / (hi - lo)
 }
 
-// Gap is a stretch of which no temperature is known.
-type Gap struct {
-	Hours figure.Interval
+// Unknown takes in hours of which no temperature is known: nothing where least counts, the half of
+// the worst that can be in the middle, and the worst on top of the worst run.
+func (c *Clock) Unknown(hours figure.Interval) { c.unknown(hours, figure.Interval{}, false) }
 
-	// Worst is how the part can have gone at the worst. Usual is how it went if it stood where a
-	// part usually stands, where all that is missing is a place that nobody wrote; else Worst.
-	Worst, Usual Course
-}
-
-// Course is a cooling over the hours that the code gives one, and a stand after it, C.
-type Course struct{ FromC, ToC float64 }
-
-// Fastest is the course on which most grows.
-var Fastest = Course{fastestC, fastestC}
+// UnknownInCold is Unknown in surroundings that are cold: nobody knows how warm the part came in,
+// but it cools. It is taken to come down evenly in the hours that the code gives a cooling; that is
+// slow for all but a deep pot (judgement). The published times of wet food count it at the worst
+// all the same.
+func (c *Clock) UnknownInCold(hours, around figure.Interval) { c.unknown(hours, around, true) }
 
 // coolingH is the time that the code gives a cooling in all, h (3-501.14(A), read).
 const coolingH = 6
 
-// Unknown takes in a gap: nothing where least counts, the half of the worst that can be in the
-// middle, and the worst on top of the worst run. A published time counts at its worst whatever the
-// course.
-func (c *Clock) Unknown(g Gap) {
-	if g.Hours.Hi <= 0 {
+func (c *Clock) unknown(hours, around figure.Interval, cold bool) {
+	if hours.Hi <= 0 {
 		return
 	}
 	for p := range places {
 		x := &c.at[openRun][p]
-		x.warm += g.Hours.Hi
-		x.all.AddWorst(g.Hours.Hi)
-		if math.IsInf(g.Hours.Hi, 1) {
-			x.grown = growth{g.Hours.Hi, g.Hours.Hi, g.Hours.Hi, g.Hours.Hi}
+		x.warm += hours.Hi
+		x.all.AddWorst(hours.Hi)
+		if cold && !math.IsInf(hours.Hi, 1) {
+			h := min(hours.Hi, coolingH)
+			end := fastestC + (around.Hi-fastestC)*h/coolingH
+			x.grow(openRun, fastestC, end, h, c.live)
+			x.grow(openRun, around.Hi, around.Hi, hours.Hi-h, c.live)
 			continue
 		}
-		usual := *x
-		usual.along(g.Usual, g.Hours.Hi, c.live)
-		x.along(g.Worst, g.Hours.Hi, c.live)
-		x.grown.usualStaph = usual.grown.usualStaph
+		if !math.IsInf(hours.Hi, 1) {
+			x.grow(openRun, fastestC, fastestC, hours.Hi, c.live)
+			continue
+		}
+		x.grown = growth{hours.Hi, hours.Hi, hours.Hi}
 	}
-}
-
-// along adds what grows on a course.
-func (x *point) along(way Course, hours float64, live figure.Estimate) {
-	h := min(hours, coolingH)
-	end := way.FromC + (way.ToC-way.FromC)*h/coolingH
-	x.grow(openRun, way.FromC, end, h, live)
-	x.grow(openRun, way.ToC, way.ToC, hours-h, live)
 }
 
 // Kill ends all vegetative cells, as a cook to the code's temperature does. Toxins stay, and the
@@ -329,7 +308,9 @@ func (c *Clock) grown(r int) growth {
 	own := func(r int) growth { return c.at[r][0].grown.worse(c.at[r][1].grown) }
 	switch r {
 	case 1:
-		return c.before[1].grown.plus(own(1)).plus(own(openRun).half())
+		open := own(openRun)
+		return c.before[1].grown.plus(own(1)).
+			plus(growth{open.liveStaph / 2, open.starchCereus / 2, open.custardCereus / 2})
 	case openRun:
 		return c.before[r].grown.plus(own(0).worse(own(1)).worse(own(2))).plus(own(openRun))
 	}

@@ -15,8 +15,6 @@ func even(tC float64) figure.Estimate { return figure.Estimate{Low: tC, Mid: tC,
 
 func hours(h float64) figure.Interval { return figure.Point(h) }
 
-func gapOf(h figure.Interval) Gap { return Gap{Hours: h, Worst: Fastest, Usual: Fastest} }
-
 // course makes a stage whose three runs go alike through the given core temperatures, C, at the
 // given hours.
 func course(points ...[2]float64) *history.Stage {
@@ -93,12 +91,12 @@ func TestInheritTakesTheWorst(t *testing.T) {
 
 func TestUnknownIsBounded(t *testing.T) {
 	c := NewClock(5, 57, 0)
-	c.Unknown(gapOf(hours(1)))
+	c.Unknown(hours(1))
 	s := c.Spent(microbe.Salmonella)
 	if s.Low != 0 || s.High != 0.5 {
 		t.Errorf("an hour of nobody knows what: %+v", s)
 	}
-	c.Unknown(gapOf(figure.Positive()))
+	c.Unknown(figure.Positive())
 	if s := c.Spent(microbe.Salmonella); s.Low != 0 || !math.IsInf(s.High, 1) {
 		t.Errorf("hours that nobody counted: %+v", s)
 	}
@@ -151,7 +149,7 @@ func TestProperties(t *testing.T) {
 			t.Fatal("more time took some away")
 		}
 		unknown := NewClock(5, 57, 0)
-		unknown.Unknown(gapOf(hours(h)))
+		unknown.Unknown(hours(h))
 		if full := all.Spent(o); full.High > unknown.Spent(o).High+1e-9 {
 			t.Fatalf(
 				"%v: what is known (%v) is worse than the worst (%v)",
@@ -178,7 +176,7 @@ func TestUnknownOnTopOfTheColdest(t *testing.T) {
 		t.Fatalf("before: %v", got)
 	}
 	cold := *c
-	c.Unknown(gapOf(hours(3)))
+	c.Unknown(hours(3))
 	if got := c.WarmHours(); got != (figure.Estimate{Low: 0, Mid: 3.5, High: 5}) {
 		t.Errorf("after 3 h of nobody knows what: %v", got)
 	}
@@ -198,18 +196,4 @@ func TestUnknownOnTopOfTheColdest(t *testing.T) {
 	if got := c.WarmHours(); got != (figure.Estimate{Low: 0, Mid: 3.5, High: 5}) {
 		t.Errorf("after a kill the longest stretch is still %v", got)
 	}
-}
-
-// TestUsualCourse holds that a gap with a usual course rises by it as a stand there would, and by
-// the worst otherwise.
-func TestUsualCourse(t *testing.T) {
-	live := figure.Estimate{Low: 1, Mid: 1, High: 1}
-	stood, gone := NewClock(5, 57, 0), NewClock(5, 57, 0)
-	stood.live, gone.live = live, live
-	stood.Straight(even(26), even(26), hours(12), 0)
-	gone.Unknown(Gap{Hours: hours(12), Worst: Fastest, Usual: Course{26, 26}})
-	usual := func(g growth) float64 { return g.usualStaph }
-	near(t, "usual", gone.Grown(usual).High, stood.Grown(usual).High)
-	near(t, "worst", gone.Grown(func(g growth) float64 { return g.liveStaph }).High,
-		microbe.LiveStaph.LogAt(figure.High, 38, 38, 12))
 }

@@ -95,17 +95,20 @@ func (p *Part) expose(c *Clock, from int, stops span) {
 		switch {
 		case st.InOwnBowl:
 		case !st.Known && !step.Time.Set && verb.Waits():
-			c.Unknown(p.gap(st, figure.Positive()))
+			c.Unknown(figure.Positive())
 		case !st.Known && verb.Bakes():
-			c.Unknown(p.gap(st, Interval{Hi: ovenH}))
+			c.Unknown(Interval{Hi: ovenH})
 		case !st.Known && verb.HeatUnknown(): // it may be an oven
-			c.Unknown(p.gap(st, Interval{Lo: hours.Lo, Hi: max(hours.Hi, ovenH)}))
+			c.Unknown(Interval{Lo: hours.Lo, Hi: max(hours.Hi, ovenH)})
+		case !st.Known && verb.Waits() && p.sheet.inCold(step):
+			around := p.sheet.AroundStep(step)
+			c.UnknownInCold(hours, around.Interval())
 		case !st.Known:
-			c.Unknown(p.gap(st, hours))
+			c.Unknown(hours)
 		case verb.Waits() && st.HasAmbient && st.Ambient.Hi > growthEndsC && st.StartCore.Low < p.sheet.limits().HotHoldC.Value:
-			// warmed by a wait in the heat, which is no cook: the faster it is taken to go, the less
-			// it would count
-			c.Unknown(Gap{Hours: hours, Worst: Fastest, Usual: Fastest})
+			c.Unknown(
+				hours,
+			) // warmed by a wait in the heat, which is no cook: the faster it is taken to go, the less it would count
 		case st.Trace[figure.High] != nil:
 			c.Wait(st, sporesOnly)
 		case verb.Waits() && hours.Hi > 0: // nothing here needs control, or it is a crumb: its course was not drawn
@@ -138,35 +141,6 @@ func (p *Part) expose(c *Clock, from int, stops span) {
 func (s *Sheet) inCold(step *formula.Step) bool {
 	at := s.AroundStep(step)
 	return !at.Absent && at.Hi <= s.limits().FirstToC.Value
-}
-
-// warmCornerK is how much warmer than the room a dough may stand where no place is written, K: on
-// a shelf over an oven, in a cupboard (judgement).
-const warmCornerK = 4
-
-// gap is a stage of which no temperature is known. In cold surroundings it cools, from whatever it
-// came in at: evenly in the hours that the code gives a cooling, which is slow for all but a deep
-// pot (judgement).
-func (p *Part) gap(st *history.Stage, hours Interval) Gap {
-	g := Gap{Hours: hours, Worst: Fastest}
-	around := p.sheet.AroundStep(st.Step)
-	waits := st.Step.Verb.Waits() && st.Step.Time.Set
-	cold := waits && p.sheet.inCold(st.Step)
-	if cold {
-		g.Worst.ToC = around.Hi
-	}
-	g.Usual = g.Worst
-	if lost := st.MissingAt; waits && lost != nil && lost.Verb.Waits() && p.sheet.AroundStep(lost).Absent {
-		warmest := p.sheet.Kitchen.Room.Hi + warmCornerK
-		if !around.Absent && !cold {
-			warmest = max(warmest, around.Hi)
-		}
-		g.Usual = Course{warmest, warmest}
-		if cold {
-			g.Usual.ToC = around.Hi
-		}
-	}
-	return g
 }
 
 // growthEndsC is where the fastest growth of the organisms ends, C: above it a hotter run is not

@@ -77,23 +77,10 @@ func (p *Part) LiveStaph() Value {
 	return p.spentValue(p.ownClock().Grown(func(g growth) float64 { return g.liveStaph }))
 }
 
-// LiveStaphMost is LiveStaph at its careful end: the figure that the levels go by. A place that
-// nobody wrote is the room, or a warm corner of it.
+// LiveStaphMost is LiveStaph at its careful end: the figure that the levels go by.
 func (p *Part) LiveStaphMost() Value {
-	v := p.LiveStaphAnywhere()
-	v.Hi, v.Mid, v.Need = v.Lo, v.Lo, nil
-	return v
-}
-
-// LiveStaphAnywhere runs from LiveStaphMost to what it would be were each place that nobody wrote
-// as warm as can be.
-func (p *Part) LiveStaphAnywhere() Value {
 	v := p.LiveStaph()
-	if !p.IsLiveDough() {
-		return v
-	}
-	v.Lo = p.ownClock().Grown(func(g growth) float64 { return g.usualStaph }).High
-	v.Mid = v.Lo
+	v.Lo, v.Mid = v.Hi, v.Hi
 	return v
 }
 
