@@ -27,6 +27,9 @@ var LevelNames = []string{"stop", "risk", "note"}
 
 func (l Level) String() string { return LevelNames[l] }
 
+// MarshalText gives the word of a level.
+func (l Level) MarshalText() ([]byte, error) { return []byte(l.String()), nil }
+
 // LevelNamed finds a level by name.
 func LevelNamed(name string) (Level, bool) {
 	for i, n := range LevelNames {
@@ -55,6 +58,9 @@ const (
 var AnswerNames = []string{"clear", "flagged", "unsure", "waived", "assumed"}
 
 func (a Answer) String() string { return AnswerNames[a] }
+
+// MarshalText gives the word of an answer.
+func (a Answer) MarshalText() ([]byte, error) { return []byte(a.String()), nil }
 
 // Figure is one fact that a finding is based on.
 type Figure struct {
