@@ -74,7 +74,7 @@ func (c Class) known() bool {
 }
 
 // Trait is a set of boolean properties.
-type Trait uint32 // 24 in use
+type Trait uint32 // 25 in use
 
 // The traits.
 const (
@@ -102,6 +102,7 @@ const (
 	LiveCulture                    // holds living lactic bacteria, unless it was heated
 	Cooked                         // was cooked through; heat-treated plant food needs control by that
 	KeptOut                        // pieces: the dough does not take up their water
+	SoftFlour                      // of little protein by its kind: cake and pastry flour
 )
 
 // Control is why an ingredient needs time and temperature control where water is free. Fats,
@@ -124,6 +125,7 @@ const (
 	ControlFish            Control = "fish"
 	ControlOilInfusion     Control = "oil infusion" // no air: C. botulinum
 	ControlLowAcidJar      Control = "low-acid jar" // no air: C. botulinum
+	ControlSprouts         Control = "raw sprouts"  // of any seed: 1-201.10
 	// ControlUndeclared is for a house's ingredient of which nothing was declared.
 	ControlUndeclared Control = "undeclared"
 )
@@ -135,6 +137,9 @@ const (
 func (it *Item) ControlOf() Control {
 	if it.Control != "" || it.Basis != "house" {
 		return it.Control
+	}
+	if raw := it.byName(); raw != "" {
+		return raw
 	}
 	const little = 15 // g per 100 g, dry goods and fats
 	if it.Water < little || it.Class == ClassSugar || it.Class == ClassSalt {
@@ -187,6 +192,9 @@ type Item struct {
 
 	Traits  Trait
 	Control Control // see ControlOf
+
+	Hazard       Hazard  // what in it can hurt by itself; blank for nothing
+	HazardFigure float64 // by Hazard: see there
 
 	// US and EU are the allergen codes of each jurisdiction, a member
 	// after a colon ("nuts:almond"). A final ? means often present: the
