@@ -589,6 +589,63 @@ func (rd *reader) readAt(s *Step, e hclsyntax.Expression, what string) {
 	}
 }
 
+// saidAt reads or answers words in the place of a temperature, and reports whether it did.
+func (rd *reader) saidAt(s *Step, text string, at source.Place, what string) bool {
+	word := said.Fold(strings.ReplaceAll(text, ".", ""))
+	take := func(write, says string) {
+		s.At, _ = rd.QuantityText(write, at, forTemperature, what)
+		s.At.Text = text
+		rd.assumed(at, says)
+	}
+	if t, ok := said.GasMark(word); ok {
+		take(t.Text, t.Says)
+		return true
+	}
+	if write, taken, ok := said.Warmth(word); ok {
+		if taken && s.Verb.Waits() {
+			take(write, fmt.Sprintf("%q is taken as %s: measure it", text, write))
+		} else {
+			rd.Fault(at, "%s: %q is no figure; measure it, or write %q", what, text, write)
+		}
+		return true
+	}
+	if number, ok := said.Degrees(text); ok {
+		rd.Fault(at, "%s: %q does not say of which scale; write \"%s C\", or \"%s F\"", what, text,
+			number, number)
+		return true
+	}
+	if degrees, ok := said.Fanned(text); ok && s.Verb.Bakes() {
+		if s.Way == nil {
+			s.Way = fanOven
+		}
+		if s.At, ok = rd.QuantityText(degrees, at, forTemperature, what); ok {
+			s.At.Text = text
+		}
+		return true
+	}
+	from, to, ok := said.Falling(text, s.Verb.Bakes())
+	if ok {
+		rd.Fault(at, "%s: an oven that falls is a step for each figure, one after the other: write "+
+			"{ %s = \"?\", at = %q }, { %s = \"?\", at = %q }, each with its own time", what,
+			s.Verb.Name, from, s.Verb.Name, to)
+	}
+	return ok
+}
+
+// saidTemp reads a word for how warm an ingredient goes in, tells what it was taken for, and
+// reports whether it is one.
+func (rd *reader) saidTemp(in *Ingredient, e hclsyntax.Expression) bool {
+	text, at, ok := rd.literal(e)
+	write := said.GoingIn(said.Fold(text))
+	if !ok || write == "" {
+		return false
+	}
+	in.Temp, _ = rd.QuantityText(write, at, forTemperature, in.Name)
+	in.Temp.Text = text
+	rd.assumed(at, fmt.Sprintf("%q of %q is taken as %s: measure it", text, in.Name, write))
+	return true
+}
+
 // readBy reads one of the ways that suit the verb.
 func (rd *reader) readBy(s *Step, e hclsyntax.Expression, what string) {
 	text, at, ok := rd.Text(e, what)

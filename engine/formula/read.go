@@ -232,13 +232,13 @@ func (rd *reader) readIngredients(p *Part, e hclsyntax.Expression) {
 		if _, isPart := partName(in.Name); isPart {
 			continue // looked up when all parts are read
 		}
-		item, ok := rd.opts.Larder.Find(rd.larderName(in))
-		if !ok {
-			rd.unknownIngredient(in)
-			continue
+		item, said, ok := rd.find(in)
+		if !ok || in.Amount.All {
+			continue // it may name a part: looked up when all parts are read
 		}
 		in.Item = item
 		rd.assume(in)
+		rd.described(in, said)
 		rd.checkOptions(in)
 	}
 }
@@ -359,11 +359,6 @@ func (rd *reader) readHowMuch(in *Ingredient, e hclsyntax.Expression, what strin
 		return Amount{}
 	}
 	if strings.EqualFold(strings.TrimSpace(text), "all") {
-		if _, isPart := partName(in.Name); !isPart {
-			rd.Fault(at,
-				"%s: \"all\" is for another part, named with a leading \"the\"; write an amount: \"100 g\"",
-				what)
-		}
 		return Amount{All: true, Given: Given{Place: at}}
 	}
 	if word := strings.ToLower(strings.TrimSpace(text)); word == "to taste" || word == "as needed" {
@@ -390,7 +385,7 @@ const countedFromG = 2.5
 // counted reports whether an ingredient is counted where no unit is written: an egg, a fruit, a pod
 // of known mass.
 func (rd *reader) counted(name string) bool {
-	it, ok := rd.opts.Larder.Find(name)
+	it, _, ok := rd.opts.Larder.Described(name)
 	switch {
 	case !ok:
 		return false

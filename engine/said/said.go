@@ -64,6 +64,56 @@ var goingIn = map[string]string{"lukewarm": "35 C to 40 C", "tepid": "35 C to 40
 // GoingIn is how warm an ingredient goes in, by words in lower case; "" for others.
 func GoingIn(words string) string { return goingIn[words] }
 
+// warmWords are words in a name for how warm a thing goes in, the particular before the general.
+var warmWords = []string{"room temperature", "lukewarm", "tepid", "warm", "fridge", "ice cold", "cold"}
+
+// WarmthIn is how warm an ingredient goes in by words of a name; "" where none says it. Hot and
+// boiling say too little.
+func WarmthIn(words string) string {
+	for _, w := range warmWords {
+		if regexp.MustCompile(`\b` + w + `\b`).MatchString(words) {
+			return goingIn[w]
+		}
+	}
+	return ""
+}
+
+// forms are words that say in what form an ingredient goes in.
+var forms = regexp.MustCompile(`\b(?:melted|(?:finely |roughly |coarsely )?(?:chopped|ground|grated|sliced|crushed)|` +
+	`softened|cubed|diced|mashed|halved|beaten|whole|flaked|slivered)\b`)
+
+// Form is the form that words of a name say, "" for none.
+func Form(words string) string { return forms.FindString(words) }
+
+var protein = regexp.MustCompile(`\b(\d{1,2}(?:\.\d+)?) ?% protein\b`)
+
+// Protein is the protein of a flour that words of its name say: "13 %"; "" for none.
+func Protein(words string) string {
+	if m := protein.FindStringSubmatch(words); m != nil {
+		return m[1] + " %"
+	}
+	return ""
+}
+
+// Ingredient gives what the larder knows of a name, with the words of preparation in it. Of an egg
+// the size and the country of the kitchen count.
+func Ingredient(l *larder.Larder, name, units string) (*larder.Item, []string, bool) {
+	if egg := EggName(name, units); egg != name {
+		it, ok := l.Find(egg)
+		return it, nil, ok
+	}
+	it, words, ok := l.Described(name)
+	if plain, _ := l.Find("egg"); ok && it == plain {
+		size := sizes.FindString(strings.Join(words, " "))
+		if sized, ok := l.Find(EggName(size+" egg", units)); ok {
+			return sized, words, true
+		}
+	}
+	return it, words, ok
+}
+
+var sizes = regexp.MustCompile(`\b(?:large|medium|small)\b`)
+
 var falling = regexp.MustCompile(
 	`(?i)^(.*?\d ?°? ?[CF]?),? ?(?:and )?(?:then|falling to|down to|->|→) ?(.*)$`)
 
