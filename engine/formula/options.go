@@ -9,6 +9,7 @@ import (
 	"github.com/hashicorp/hcl/v2/hclsyntax"
 
 	"forebake/engine/figure"
+	"forebake/engine/larder"
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
 	"forebake/engine/said"
@@ -814,3 +815,37 @@ const readingForms = `"11 C after 6 h", "2 x after 90 min" or "94 C core"`
 
 // TimeOption is the option that gives a time where a verb's own value is none.
 func TimeOption() *Option { return optTime }
+
+func assumesNothing(*Ingredient) string { return "" }
+
+// assumesTemp: a liquid or a fat goes in fit for yeast and dough.
+func assumesTemp(in *Ingredient) string {
+	if in.Item.Class == larder.ClassFat || in.Item.Water > mostlyWater {
+		return "goes in at the right temperature"
+	}
+	return ""
+}
+
+// mostlyWater is the water in 100 g from which an ingredient counts as a liquid.
+const mostlyWater = 40
+
+func assumesStrain(in *Ingredient) string {
+	if in.Item.Yeast > 0 {
+		return "ordinary strain"
+	}
+	return ""
+}
+
+func assumesProtein(in *Ingredient) string {
+	if in.Item.Flour > 0 {
+		return "protein as in the larder"
+	}
+	return ""
+}
+
+func assumesHydration(in *Ingredient) string {
+	if _, ok := in.Starter(); ok {
+		return "water as in the larder"
+	}
+	return ""
+}

@@ -47,6 +47,7 @@ type Step struct {
 	optionValues
 
 	word    string    // for the verb, as written
+	sign    *sign     // what is waited for, in the place of a time; nil when none is written
 	Open    []*Option // the options that are "?", to be decided
 	OpenOwn bool      // so is the verb's own value
 }
@@ -80,6 +81,31 @@ func (s *Step) Stands() *Place {
 		return nil
 	}
 	return s.Verb.place
+}
+
+// What is taken where no place is written, K about the room (judgement). A rest of 4 C more is in a
+// warm corner; a proof is as warm as the warm place of package said.
+const (
+	coolCornerK = 4
+	warmCornerK = 4
+	warmPlaceK  = 8
+)
+
+// Usual is how warm it is around a step that names no place, C, in a kitchen's room; ok is false
+// where one has to be written.
+func (s *Step) Usual(room figure.Interval) (around figure.Interval, ok bool) {
+	if s.At.Set || s.Stands() != nil {
+		return around, false
+	}
+	around = figure.Interval{Lo: room.Lo - coolCornerK, Hi: room.Hi + warmCornerK}
+	switch s.Verb.usual {
+	case inRoom:
+		return around, true
+	case inWarmth:
+		around.Hi = room.Hi + warmPlaceK
+		return around, true
+	}
+	return around, false
 }
 
 // Iced reports whether ice and water are around the part, wherever the bath stands.
@@ -200,6 +226,10 @@ func (rd *reader) readStep(s *Step, e hclsyntax.Expression) bool {
 			rd.unknownOption(s, pair)
 		}
 	}
+	if s.sign != nil {
+		rd.settleSign(s, *s.sign)
+	}
+	rd.heatOfWay(s)
 	return true
 }
 

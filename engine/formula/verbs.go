@@ -29,6 +29,7 @@ type traits struct {
 	waits waits
 	heat  heatFlow
 	place *Place
+	usual usual
 	joins joins
 	bulk  bulk
 	gas   gas
@@ -62,8 +63,17 @@ const (
 	bakes                // an oven heats it
 )
 
-// nowhere is the default place of a verb whose surroundings must be written.
+// nowhere is the place of a verb that has none of its own.
 var nowhere *Place
+
+// usual says where a part stands if the step names no place and the verb has none of its own.
+type usual uint8
+
+const (
+	anywhere usual = iota // it has to be written
+	inRoom                // in the room: in a cool corner of it, or a warm one
+	inWarmth              // there, or in a warm place
+)
 
 // joins says which ingredients the verb brings together.
 type joins uint8
@@ -152,10 +162,10 @@ type takes []*Option
 
 // verb makes a row. It takes every trait, so that a row without one does not compile.
 func verb(name, means string, own ownValue, takes takes, waits waits, heat heatFlow, place *Place,
-	joins joins, bulk bulk, gas gas, touch touch, work work, form form, puts puts, shelf shelf,
+	usual usual, joins joins, bulk bulk, gas gas, touch touch, work work, form form, puts puts, shelf shelf,
 	order order, also ...string) *Verb {
 	v := &Verb{Name: name, Means: means, own: own, also: also}
-	v.traits = traits{waits, heat, place, joins, bulk, gas, touch, work, form, puts, shelf, order}
+	v.traits = traits{waits, heat, place, usual, joins, bulk, gas, touch, work, form, puts, shelf, order}
 	v.options = append(append(v.options, takes...), everyStep...)
 	v.says = make([]string, len(StepOptions))
 	for _, o := range v.options {
@@ -167,117 +177,117 @@ func verb(name, means string, own ownValue, takes takes, waits waits, heat heatF
 // Cool is the step that a mend puts in where a filling is never cooled.
 var Cool = verb("cool", "let it cool",
 	aTime, takes{optAt, optTo, optCore, optBy, optAs, optCovered},
-	standing, takesHeat, nowhere, joinsNothing, goesOn, keepsGas, closed, unattended,
+	standing, takesHeat, nowhere, inRoom, joinsNothing, goesOn, keepsGas, closed, unattended,
 	keepsForm, putsNothing, inMaking, anyTime)
 
 // Chill is the step that a plan offers where it would want somebody by night.
 var Chill = verb("chill", "put it in the cold",
 	aTime, takes{optAt, optTo, optCore, optBy, optAs, optCovered, optHumidity, optTin, optCount},
-	standing, takesHeat, fridge, joinsNothing, goesOn, keepsGas, closed, unattended,
+	standing, takesHeat, fridge, anywhere, joinsNothing, goesOn, keepsGas, closed, unattended,
 	keepsForm, putsNothing, inMaking, anyTime, "retard", "refrigerate", "fridge rest", "cold proof")
 
 // Verbs are all the steps that the program knows, in the order of a bake.
 var Verbs = []*Verb{
 	verb("soak", "wet something before the mix: dry yeast, fruit, bread",
 		aTime, takes{optAt, optTo, optCovered},
-		standing, noHeat, nowhere, soaks, goesOn, keepsGas, touched, unattended,
+		standing, noHeat, nowhere, inRoom, soaks, goesOn, keepsGas, touched, unattended,
 		keepsForm, putsNothing, inMaking, anyTime, "bloom", "plump"),
 	verb("mix", "bring the ingredients together, by hand or machine",
 		aTime, takes{optBy, optTo, optAt},
-		passing, noHeat, nowhere, mixes, goesOn, losesGas, touched, attended,
+		passing, noHeat, nowhere, anywhere, mixes, goesOn, losesGas, touched, attended,
 		keepsForm, putsNothing, inMaking, rawOnly, "knead", "beat", "whisk", "stir", "combine", "blend",
 		"whip", "cream", "rub in", "first speed", "second speed", "frisage", "incordare"),
 	verb("fold", "stretch and fold the dough in its tub",
 		aTimeOrCount, takes{optAt, optTime, optCovered},
-		passing, noHeat, nowhere, joinsNothing, goesOn, keepsGas, touched, attended,
+		passing, noHeat, nowhere, anywhere, joinsNothing, goesOn, keepsGas, touched, attended,
 		keepsForm, putsNothing, inMaking, rawOnly, "turn", "knock back", "punch down", "degas",
 		"stretch and fold", "coil fold", "slap and fold", "book fold", "letter fold", "single turn",
 		"double turn", "letter turn", "book turn"),
 	verb("rest", "leave it to stand and rise",
 		aTime, takes{optAt, optTo, optAs, optCovered, optHumidity, optTin, optCount},
-		standing, noHeat, nowhere, joinsNothing, goesOn, keepsGas, closed, unattended,
+		standing, noHeat, nowhere, inRoom, joinsNothing, goesOn, keepsGas, closed, unattended,
 		keepsForm, putsNothing, inMaking, anyTime, "bulk", "ferment", "rise", "stand",
 		"first rise", "bulk rise", "bulk ferment", "bulk fermentation", "bench rest", "relax"),
 	Chill,
 	verb("temper", "let it come back from the cold",
 		aTime, takes{optAt, optTo, optAs, optCovered},
-		standing, noHeat, nowhere, joinsNothing, goesOn, keepsGas, touched, unattended,
+		standing, noHeat, nowhere, inRoom, joinsNothing, goesOn, keepsGas, touched, unattended,
 		keepsForm, putsNothing, inMaking, anyTime),
 	verb("freeze", "freeze it",
 		aTime, takes{optAt, optTo, optCore, optBy, optAs, optCovered},
-		standing, takesHeat, freezer, joinsNothing, goesOn, keepsGas, closed, unattended,
+		standing, takesHeat, freezer, anywhere, joinsNothing, goesOn, keepsGas, closed, unattended,
 		keepsForm, putsNothing, inMaking, anyTime),
 	verb("thaw", "thaw it",
 		aTime, takes{optAt, optTo, optCore, optAs, optCovered},
-		standing, noHeat, nowhere, joinsNothing, goesOn, keepsGas, touched, unattended,
+		standing, noHeat, nowhere, inRoom, joinsNothing, goesOn, keepsGas, touched, unattended,
 		keepsForm, putsNothing, inMaking, anyTime, "defrost"),
 	verb("cook", "heat it in a pan, a pot or hot fat",
 		aTime, takes{optAt, optTo, optCore, optBy, optAs},
-		passing, cooks, nowhere, joinsNothing, endsBulk, keepsGas, touched, attended,
+		passing, cooks, nowhere, anywhere, joinsNothing, endsBulk, keepsGas, touched, attended,
 		keepsForm, putsNothing, inMaking, anyTime),
 	verb("melt", "melt it",
 		aTime, takes{optAt, optTo, optBy},
-		passing, melts, nowhere, joinsNothing, goesOn, keepsGas, touched, unattended,
+		passing, melts, nowhere, anywhere, joinsNothing, goesOn, keepsGas, touched, unattended,
 		keepsForm, putsNothing, inMaking, anyTime),
 	verb("sheet", "roll or sheet it flat, to a thickness",
 		aLength, takes{optAt, optTime, optWide},
-		passing, noHeat, nowhere, joinsNothing, goesOn, losesGas, touched, attended,
+		passing, noHeat, nowhere, anywhere, joinsNothing, goesOn, losesGas, touched, attended,
 		sheets, putsNothing, inMaking, rawOnly, "roll out", "flatten", "press"),
 	verb("fill", "spread a filling on it",
 		aPart, takes{optAmount, optAt, optTime},
-		passing, noHeat, nowhere, joinsNothing, goesOn, keepsGas, touched, attended,
+		passing, noHeat, nowhere, anywhere, joinsNothing, goesOn, keepsGas, touched, attended,
 		keepsForm, fills, inMaking, anyTime, "spread", "lock in", "enclose", "stuff", "pipe"),
 	verb("roll", "roll the sheet into a coil",
 		aLengthOrWords, takes{optSlice, optPieces, optTime},
-		passing, noHeat, nowhere, joinsNothing, goesOn, losesGas, touched, attended,
+		passing, noHeat, nowhere, anywhere, joinsNothing, goesOn, losesGas, touched, attended,
 		coils, putsNothing, inMaking, rawOnly, "roll up", "coil"),
 	verb("divide", "cut it into pieces, by weight or number",
 		aMassOrCount, takes{optPieces, optTime},
-		passing, noHeat, nowhere, joinsNothing, goesOn, losesGas, touched, attended,
+		passing, noHeat, nowhere, anywhere, joinsNothing, goesOn, losesGas, touched, attended,
 		divides, putsNothing, inMaking, anyTime, "scale", "portion", "cut", "slice"),
 	verb("shape", "give it its shape",
 		anyWords, takes{optPieces, optAs, optTime, optAt},
-		passing, noHeat, nowhere, joinsNothing, endsBulk, losesGas, touched, attended,
+		passing, noHeat, nowhere, anywhere, joinsNothing, endsBulk, losesGas, touched, attended,
 		shapes, putsNothing, inMaking, rawOnly, "mould", "mold", "form", "plait", "braid",
 		"twist", "preshape", "pre-shape", "round"),
 	verb("pan", "put it in its tin or on its tray",
 		anyWords, takes{optTin, optCount, optPieces, optTime},
-		passing, noHeat, nowhere, joinsNothing, endsBulk, keepsGas, touched, attended,
+		passing, noHeat, nowhere, anywhere, joinsNothing, endsBulk, keepsGas, touched, attended,
 		pans, putsNothing, inMaking, anyTime),
 	verb("wash", "brush a wash on before the bake",
 		aPart, takes{optTime},
-		passing, noHeat, nowhere, joinsNothing, goesOn, keepsGas, touched, attended,
+		passing, noHeat, nowhere, anywhere, joinsNothing, goesOn, keepsGas, touched, attended,
 		keepsForm, washes, inMaking, anyTime, "glaze", "egg wash", "eggwash", "top", "dip", "finish"),
 	verb("dust", "flour, sugar or seeds on the outside, too little to count",
 		harmlessWords, takes{optTime},
-		passing, noHeat, nowhere, joinsNothing, goesOn, keepsGas, touched, attended,
+		passing, noHeat, nowhere, anywhere, joinsNothing, goesOn, keepsGas, touched, attended,
 		keepsForm, putsNothing, inMaking, anyTime, "sprinkle"),
 	verb("score", "cut its skin, or prick it, so that it opens where you want",
 		anyWords, takes{optTime},
-		passing, noHeat, nowhere, joinsNothing, goesOn, keepsGas, touched, attended,
+		passing, noHeat, nowhere, anywhere, joinsNothing, goesOn, keepsGas, touched, attended,
 		keepsForm, putsNothing, inMaking, rawOnly, "slash", "snip", "dock", "dimple"),
 	verb("proof", "the final rise",
 		aTime, takes{optAt, optTo, optAs, optCovered, optHumidity, optTin, optCount},
-		standing, noHeat, nowhere, joinsNothing, endsBulk, keepsGas, touched, unattended,
+		standing, noHeat, nowhere, inWarmth, joinsNothing, endsBulk, keepsGas, touched, unattended,
 		keepsForm, putsNothing, inMaking, rawOnly, "prove",
 		"second rise", "final rise", "final proof"),
 	verb("bake", "bake it",
 		aTime, takes{optAt, optCore, optBy, optSteam, optCovered, optTin, optCount},
-		passing, bakes, nowhere, joinsNothing, endsBulk, keepsGas, touched, unattended,
+		passing, bakes, nowhere, anywhere, joinsNothing, endsBulk, keepsGas, touched, unattended,
 		keepsForm, putsNothing, inMaking, anyTime, "par-bake", "bake off"),
 	verb("brush", "put a syrup, glaze or topping on after the bake",
 		aPart, takes{optTime},
-		passing, noHeat, nowhere, joinsNothing, goesOn, keepsGas, closed, attended,
+		passing, noHeat, nowhere, anywhere, joinsNothing, goesOn, keepsGas, closed, attended,
 		keepsForm, tops, inMaking, anyTime, "glaze", "frost", "drizzle", "top", "dip", "finish",
 		"decorate"),
 	Cool,
 	verb("hold", "keep it hot or cold for service",
 		aTime, takes{optAt, optAs, optCovered},
-		standing, noHeat, nowhere, joinsNothing, goesOn, keepsGas, touched, unattended,
+		standing, noHeat, nowhere, anywhere, joinsNothing, goesOn, keepsGas, touched, unattended,
 		keepsForm, putsNothing, inService, anyTime),
 	verb("store", "keep it for later",
 		aTime, takes{optAt, optAs, optCovered},
-		standing, noHeat, nowhere, joinsNothing, goesOn, keepsGas, closed, unattended,
+		standing, noHeat, nowhere, anywhere, joinsNothing, goesOn, keepsGas, closed, unattended,
 		keepsForm, putsNothing, onShelf, anyTime),
 }
 
@@ -426,6 +436,11 @@ func (v *Verb) Sheets() bool { return v.form == sheets }
 
 // Coils reports whether the verb rolls a sheet up.
 func (v *Verb) Coils() bool { return v.form == coils }
+
+// ClosesIn reports whether the verb can bring what lies on the dough to the inside.
+func (v *Verb) ClosesIn() bool {
+	return v.form == coils || v.form == shapes || v.form == sheets || v.Turns()
+}
 
 // Divides reports whether the verb cuts the part into pieces by weight or number.
 func (v *Verb) Divides() bool { return v.form == divides }

@@ -59,7 +59,7 @@ func airAt(c float64) (heat.Place, airKind) {
 }
 
 // Around is the temperature around a step: of ice water, of the place where it stands, or as
-// written; ok is false where nothing says it.
+// written, or the usual one of its verb; ok is false where nothing says it.
 func Around(k *kitchen.Kitchen, step *formula.Step) (ambient Interval, ok bool) {
 	switch place := step.Stands(); {
 	case step.Iced():
@@ -67,6 +67,9 @@ func Around(k *kitchen.Kitchen, step *formula.Step) (ambient Interval, ok bool) 
 	case place != nil:
 		g, known := k.At(place.Name)
 		return g.Interval, known
+	}
+	if usual, ok := step.Usual(k.Room.Interval); ok {
+		return usual, true
 	}
 	return step.At.Interval, step.At.Set
 }
