@@ -2,7 +2,6 @@ package formula
 
 import (
 	"fmt"
-	"math"
 	"slices"
 	"strings"
 
@@ -13,6 +12,7 @@ import (
 	"forebake/engine/larder"
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
+	"forebake/engine/said"
 	"forebake/engine/source"
 )
 
@@ -232,13 +232,13 @@ func (rd *reader) readIngredients(p *Part, e hclsyntax.Expression) {
 		if _, isPart := partName(in.Name); isPart {
 			continue // looked up when all parts are read
 		}
-		item, said, ok := rd.find(in)
+		item, words, ok := rd.find(in)
 		if !ok || in.Amount.All {
 			continue // it may name a part: looked up when all parts are read
 		}
 		in.Item = item
 		rd.assume(in)
-		rd.described(in, said)
+		rd.described(in, words)
 		rd.checkOptions(in)
 	}
 }
@@ -365,15 +365,15 @@ func (rd *reader) readHowMuch(in *Ingredient, e hclsyntax.Expression, what strin
 		rd.Fault(at, "%s: %q is no amount; write \"?\" until you have weighed it", what, text)
 		return Amount{}
 	}
-	said := text
+	written := text
 	if rd.counted(in.Name) {
-		if _, fault := wholeCount(text); fault == "" {
+		if _, fault := said.Count(text); fault == "" {
 			text += " pieces" // eggs are counted: "2" can mean nothing else
 		}
 	}
 	g, _ := rd.QuantityText(rd.saidAmount(in, text, at), at, quantity.Amounts, what)
 	if g.Set {
-		g.Text = said // as it was written
+		g.Text = written // as it was written
 	}
 	return Amount{Given: g}
 }
@@ -430,11 +430,11 @@ func (rd *reader) readMakes(e hclsyntax.Expression) Makes {
 	m := Makes{Place: at}
 	text = strings.TrimSpace(text)
 	number, rest, _ := strings.Cut(text, " ")
-	count, err := wholeCount(number)
+	count, err := said.Count(number)
 	if to, has := strings.CutPrefix(rest, "to "); has && err == "" {
 		var high string
 		high, rest, _ = strings.Cut(to, " ")
-		most, fault := wholeCount(high)
+		most, fault := said.Count(high)
 		if err = fault; err == "" && most < count {
 			rd.Fault(at, "makes: %s to %s runs backwards; write the smaller number first", number, high)
 			return Makes{}
@@ -467,17 +467,6 @@ func (rd *reader) readMakes(e hclsyntax.Expression) Makes {
 	return m
 }
 
-func wholeCount(text string) (float64, string) {
-	g, fault := quantity.Read(text+" pieces", forCount)
-	if fault != nil {
-		return 0, fault.Text
-	}
-	if !g.IsPoint() || g.Lo != math.Trunc(g.Lo) {
-		return 0, "not a whole number"
-	}
-	return g.Lo, ""
-}
-
 // wholeNumber reads a bare whole number.
 func (rd *reader) wholeNumber(e hclsyntax.Expression) (float64, source.Place, bool) {
 	lit, ok := e.(*hclsyntax.LiteralValueExpr)
@@ -485,7 +474,7 @@ func (rd *reader) wholeNumber(e hclsyntax.Expression) (float64, source.Place, bo
 		return 0, source.Place{}, false
 	}
 	at := rd.Place(lit.SrcRange)
-	n, fault := wholeCount(string(rd.File.Text[at.Start:at.End]))
+	n, fault := said.Count(string(rd.File.Text[at.Start:at.End]))
 	return n, at, fault == ""
 }
 
@@ -517,14 +506,12 @@ func (rd *reader) readClock(e hclsyntax.Expression) Given {
 	if !ok {
 		return Given{}
 	}
-	var h, m int
-	n, err := fmt.Sscanf(text, "%d:%d", &h, &m)
-	whole := fmt.Sprintf("%02d:%02d", h, m) == fmt.Sprintf("%05s", text)
-	if n != 2 || err != nil || !whole || h > 23 || m > 59 {
+	minutes, ok := said.Clock(text)
+	if !ok {
 		rd.Fault(at, "start must be a clock time such as \"18:00\", not %q", text)
 		return Given{}
 	}
-	q := quantity.Quantity{Kind: quantity.Time, Interval: figure.Point(float64(60*h + m)),
+	q := quantity.Quantity{Kind: quantity.Time, Interval: figure.Point(minutes),
 		Unit: "min"}
 	return Given{Quantity: q, Place: at, Set: true}
 }

@@ -5,6 +5,7 @@ package said
 
 import (
 	"fmt"
+	"math"
 	"regexp"
 	"strconv"
 	"strings"
@@ -396,4 +397,24 @@ func WithTime(line, text string) string {
 		first += " }"
 	}
 	return first + rest
+}
+
+// Count reads a whole number of pieces, with or without a word for them; why says what is wrong.
+func Count(text string) (n float64, why string) {
+	g, fault := quantity.Read(text+" pieces", quantity.Of(quantity.Count))
+	if fault != nil {
+		return 0, fault.Text
+	}
+	if !g.IsPoint() || g.Lo != math.Trunc(g.Lo) {
+		return 0, "not a whole number"
+	}
+	return g.Lo, ""
+}
+
+// Clock reads "18:00" as minutes after midnight.
+func Clock(text string) (minutes float64, ok bool) {
+	var h, m int
+	n, err := fmt.Sscanf(text, "%d:%d", &h, &m)
+	whole := fmt.Sprintf("%02d:%02d", h, m) == fmt.Sprintf("%05s", text)
+	return float64(60*h + m), n == 2 && err == nil && whole && h <= 23 && m <= 59
 }
