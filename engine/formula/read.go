@@ -429,38 +429,23 @@ func (rd *reader) readMakes(e hclsyntax.Expression) Makes {
 	}
 	m := Makes{Place: at}
 	text = strings.TrimSpace(text)
-	number, rest, _ := strings.Cut(text, " ")
-	count, err := said.Count(number)
-	if to, has := strings.CutPrefix(rest, "to "); has && err == "" {
-		var high string
-		high, rest, _ = strings.Cut(to, " ")
-		most, fault := said.Count(high)
-		if err = fault; err == "" && most < count {
-			rd.Fault(at, "makes: %s to %s runs backwards; write the smaller number first", number, high)
-			return Makes{}
-		}
-		if most > count {
-			m.Number = settled(at, count, quantity.Count)
-			m.Number.Interval, m.Number.Text = figure.Between(count, most), number+" to "+high
-		}
-	}
-	unit, each, hasEach := strings.Cut(rest, " of ")
-	if err == "" && strings.TrimSpace(rest) == "" {
-		unit = "pieces" // "10" counts
-	}
 	if _, isMass := quantity.Read(text, forMass); isMass == nil {
 		m.Total, _ = rd.QuantityText(text, at, forMass, "makes")
 		return m
 	}
-	if err != "" || strings.TrimSpace(unit) == "" {
-		rd.Fault(at, "makes: write \"24 pieces\", \"2 loaves of 450 g\" or \"1.8 kg\", not %q",
-			text)
+	n, why := said.Makes(text)
+	if why != "" {
+		rd.Fault(at, "makes: %s", why)
 		return Makes{}
 	}
-	m.Pieces = count
-	if hasEach {
-		inside := source.Place{File: at.File, Start: at.End - len(each), End: at.End}
-		if m.Each, ok = rd.QuantityText(each, inside, forMass, "makes"); !ok {
+	m.Pieces = n.Lo
+	if n.Range != "" {
+		m.Number = settled(at, n.Lo, quantity.Count)
+		m.Number.Interval, m.Number.Text = figure.Between(n.Lo, n.Hi), n.Range
+	}
+	if n.Each != "" {
+		inside := source.Place{File: at.File, Start: at.End - len(n.Each), End: at.End}
+		if m.Each, ok = rd.QuantityText(n.Each, inside, forMass, "makes"); !ok {
 			return Makes{}
 		}
 	}

@@ -418,3 +418,34 @@ func Clock(text string) (minutes float64, ok bool) {
 	whole := fmt.Sprintf("%02d:%02d", h, m) == fmt.Sprintf("%05s", text)
 	return float64(60*h + m), n == 2 && err == nil && whole && h <= 23 && m <= 59
 }
+
+// Made is how many pieces a text says that a formula makes.
+type Made struct {
+	Lo, Hi float64
+	Range  string // as written, where it is one: "10 to 12"
+	Each   string // the mass of each, as written
+}
+
+// Makes reads "24 pieces", "10 to 12 buns" and "2 loaves of 450 g"; why says what is wrong.
+func Makes(text string) (m Made, why string) {
+	number, rest, _ := strings.Cut(text, " ")
+	n, bad := Count(number)
+	m.Lo, m.Hi = n, n
+	if to, has := strings.CutPrefix(rest, "to "); has && bad == "" {
+		var high string
+		high, rest, _ = strings.Cut(to, " ")
+		m.Hi, bad = Count(high)
+		if bad == "" && m.Hi < m.Lo {
+			return m, fmt.Sprintf("%s to %s runs backwards; write the smaller number first", number, high)
+		}
+		if m.Hi > m.Lo {
+			m.Range = number + " to " + high
+		}
+	}
+	var unit string
+	unit, m.Each, _ = strings.Cut(rest, " of ")
+	if bad != "" || strings.TrimSpace(unit) == "" && strings.TrimSpace(rest) != "" {
+		return m, fmt.Sprintf("write \"24 pieces\", \"2 loaves of 450 g\" or \"1.8 kg\", not %q", text)
+	}
+	return m, ""
+}
