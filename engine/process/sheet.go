@@ -41,7 +41,7 @@ type Part struct {
 	record    *history.Record
 	prepared  *history.Setup
 	following bool
-	named     *Interval // see anyTemp
+	named     *Interval // see AnyTemp
 }
 
 // Reset makes the sheet serve another formula, keeping its memory.

@@ -2,6 +2,7 @@ package safety
 
 import (
 	"math"
+	"slices"
 
 	"forebake/engine/figure"
 	"forebake/engine/formula"
@@ -100,7 +101,8 @@ func (p *Part) expose(c *Clock, from int, stops span) {
 			c.Unknown(Interval{Hi: ovenH})
 		case !st.Known && verb.HeatUnknown(): // it may be an oven
 			c.Unknown(Interval{Lo: hours.Lo, Hi: max(hours.Hi, ovenH)})
-		case !st.Known && verb.Waits() && p.sheet.inCold(step):
+		case !st.Known && verb.Waits() && p.sheet.inCold(step) && !p.sheet.readWarm(step) &&
+			p.hottestAt(i) <= evenlyC:
 			around := p.sheet.AroundStep(step)
 			c.UnknownInCold(hours, around.Interval())
 		case !st.Known:
@@ -141,6 +143,50 @@ func (p *Part) expose(c *Clock, from int, stops span) {
 func (s *Sheet) inCold(step *formula.Step) bool {
 	at := s.AroundStep(step)
 	return !at.Absent && at.Hi <= s.limits().FirstToC.Value
+}
+
+// readWarm reports whether what was read at the end of a step is not cold: then nothing shows that
+// it cooled in time.
+func (s *Sheet) readWarm(step *formula.Step) bool {
+	r := step.Reading
+	return r != nil && r.Temp.Set && r.Temp.Hi > s.limits().ColdC.Value
+}
+
+// evenlyC is the warmest that a part of unknown weight may come into the cold, and still be taken
+// to cool evenly in the hours that the code gives: from there 8 kg in one ball grow no more in it,
+// from 26 C 60 kg (computed).
+const evenlyC = 40
+
+// hottestAt is the hottest that the part may come into its stage i, C, back from the last
+// temperature that is known.
+func (p *Part) hottestAt(i int) float64 {
+	hottest := math.Inf(-1)
+	stages := p.Record().Stages[:i]
+	for j := range slices.Backward(stages) {
+		st := &stages[j]
+		step := st.Step
+		switch r := step.Reading; {
+		case st.InOwnBowl:
+			continue
+		case st.Known:
+			return max(hottest, st.Core.High, st.Mean.High, st.Surface.High)
+		case r != nil && r.Temp.Set:
+			return max(hottest, r.Temp.Hi)
+		case step.Verb.Heats():
+			return heatedThrough.High
+		case step.Verb.PutsOn() && step.Uses != nil:
+			hottest = max(hottest, p.sheet.Part(step.Uses).AnyTemp().Hi)
+		}
+		if at := p.sheet.AroundStep(step); !at.Absent {
+			hottest = max(hottest, at.Hi)
+		}
+		if step.Verb.Mixes() {
+			if t := p.MixTemp(step); !t.Absent {
+				return max(hottest, t.Hi)
+			}
+		}
+	}
+	return max(hottest, p.AnyTemp().Hi)
 }
 
 // growthEndsC is where the fastest growth of the organisms ends, C: above it a hotter run is not
