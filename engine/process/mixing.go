@@ -98,7 +98,7 @@ func (p *Part) ingredientTemp(in *formula.Ingredient) Value {
 			return t
 		}
 		v := figure.ValueOf(k.Fridge.Interval.Hull(k.Room.Interval))
-		ends := p.sheet.Part(in.Of).AnyTemp()
+		ends := p.sheet.Part(in.Of).anyTemp()
 		v.Lo, v.Hi = ends.Lo, ends.Hi
 		return v
 	case usuallyCold(in):
@@ -110,10 +110,10 @@ func (p *Part) ingredientTemp(in *formula.Ingredient) Value {
 // boilingC is the hottest that wet food gets, C.
 const boilingC = 100
 
-// AnyTemp is what a part can be at when its steps cannot be followed: anything between the fridge,
+// anyTemp is what a part can be at when its steps cannot be followed: anything between the fridge,
 // the room and every temperature that its steps and ingredients name; no hotter than boiling. It is
 // worked out once, since parts within parts have too many paths through them.
-func (p *Part) AnyTemp() Interval {
+func (p *Part) anyTemp() Interval {
 	if p.named != nil {
 		return *p.named
 	}
@@ -140,7 +140,7 @@ func (p *Part) AnyTemp() Interval {
 		case in.Temp.Set:
 			out = out.Hull(in.Temp.Interval)
 		case in.Of != nil:
-			out = out.Hull(p.sheet.Part(in.Of).AnyTemp())
+			out = out.Hull(p.sheet.Part(in.Of).anyTemp())
 		}
 	}
 	p.named = &Interval{Lo: out.Lo, Hi: max(out.Lo, min(out.Hi, boilingC))}

@@ -84,7 +84,7 @@ func ownHeat(yeast, pace Interval) (q figure.Estimate, why string) {
 func (p *Part) asFilling() *history.Filling {
 	t := p.EndTemp()
 	if t.Absent {
-		t = figure.ValueOf(p.AnyTemp())
+		t = figure.ValueOf(p.anyTemp())
 	}
 	return &history.Filling{
 		Temp:     figure.Estimate{Low: t.Lo, Mid: t.Mid, High: t.Hi},

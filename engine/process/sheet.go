@@ -41,7 +41,7 @@ type Part struct {
 	record    *history.Record
 	prepared  *history.Setup
 	following bool
-	named     *Interval // see AnyTemp
+	named     *Interval // see anyTemp
 }
 
 // Reset makes the sheet serve another formula, keeping its memory.

@@ -2,7 +2,6 @@ package safety
 
 import (
 	"math"
-	"slices"
 
 	"forebake/engine/figure"
 	"forebake/engine/formula"
@@ -102,7 +101,7 @@ func (p *Part) expose(c *Clock, from int, stops span) {
 		case !st.Known && verb.HeatUnknown(): // it may be an oven
 			c.Unknown(Interval{Lo: hours.Lo, Hi: max(hours.Hi, ovenH)})
 		case !st.Known && verb.Waits() && p.sheet.inCold(step) && !p.sheet.readWarm(step) &&
-			p.hottestAt(i) <= evenlyC:
+			p.HottestAt(i) <= evenlyC:
 			around := p.sheet.AroundStep(step)
 			c.UnknownInCold(hours, around.Interval())
 		case !st.Known:
@@ -156,38 +155,6 @@ func (s *Sheet) readWarm(step *formula.Step) bool {
 // to cool evenly in the hours that the code gives: from there 8 kg in one ball grow no more in it,
 // from 26 C 60 kg (computed).
 const evenlyC = 40
-
-// hottestAt is the hottest that the part may come into its stage i, C, back from the last
-// temperature that is known.
-func (p *Part) hottestAt(i int) float64 {
-	hottest := math.Inf(-1)
-	stages := p.Record().Stages[:i]
-	for j := range slices.Backward(stages) {
-		st := &stages[j]
-		step := st.Step
-		switch r := step.Reading; {
-		case st.InOwnBowl:
-			continue
-		case st.Known:
-			return max(hottest, st.Core.High, st.Mean.High, st.Surface.High)
-		case r != nil && r.Temp.Set:
-			return max(hottest, r.Temp.Hi)
-		case step.Verb.Heats():
-			return heatedThrough.High
-		case step.Verb.PutsOn() && step.Uses != nil:
-			hottest = max(hottest, p.sheet.Part(step.Uses).AnyTemp().Hi)
-		}
-		if at := p.sheet.AroundStep(step); !at.Absent {
-			hottest = max(hottest, at.Hi)
-		}
-		if step.Verb.Mixes() {
-			if t := p.MixTemp(step); !t.Absent {
-				return max(hottest, t.Hi)
-			}
-		}
-	}
-	return max(hottest, p.AnyTemp().Hi)
-}
 
 // growthEndsC is where the fastest growth of the organisms ends, C: above it a hotter run is not
 // the worse one.
