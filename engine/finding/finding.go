@@ -92,6 +92,7 @@ type Finding struct {
 	Why     string
 	Source  string
 	Figures []*Figure // those of limits are shared by all findings of a rule: not to be changed
+	Lesser  []int     // indexes of Figures that do not decide: margins, limits of other branches
 	Mends   []Mend    // changes that would clear it, where they were looked for
 	Needs   []string  // facts or fields that would settle an unsure answer, or one flagged in doubt
 	Reason  string    // of an unsure answer, or one flagged in doubt: what left it open

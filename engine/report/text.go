@@ -409,12 +409,13 @@ func (t *text) body(f *finding.Finding, reasoned bool) {
 	}
 }
 
-// figures lists the figures of a finding: numbers, limits, and texts. A plain yes or no is left
-// out: the finding's text says it.
+// figures lists the figures of a finding that decide: numbers, limits, and texts. A plain yes or no
+// is left out: the finding's text says it.
 func figures(f *finding.Finding) string {
 	var parts, limits []string
-	for _, g := range f.Figures {
+	for i, g := range f.Figures {
 		switch {
+		case slices.Contains(f.Lesser, i):
 		case g.Shown == "unknown": // the finding says what is missing
 		case g.Kind == "limit":
 			limits = append(limits, "limit "+g.Label+" "+g.Shown)
