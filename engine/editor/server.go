@@ -37,9 +37,10 @@ type Server struct {
 	state    state
 	open     map[string]*document // by address
 	running  map[jsonrpc2.ID]context.CancelFunc
-	clean    bool      // shutdown came before exit
-	changing bool      // a house or rule file was typed into since the engine was made
-	waiting  []waiting // texts whose findings are to be sent
+	answers  sync.WaitGroup // requests that are being answered
+	clean    bool           // shutdown came before exit
+	changing bool           // a house or rule file was typed into since the engine was made
+	waiting  []waiting      // texts whose findings are to be sent
 
 	judging sync.Mutex         // holds what is below: one text is judged at a time
 	engine  *engine.Engine     // for the house and rule files as they stand
@@ -122,6 +123,7 @@ func (s inOrder) Handle(ctx context.Context, conn *jsonrpc2.Conn, req *jsonrpc2.
 	}
 	s.mutex.Lock()
 	s.running[req.ID] = cancel
+	served := s.state == serving
 	s.mutex.Unlock()
 	answer := func() {
 		result, err := s.answer(ctx, req)
@@ -143,11 +145,15 @@ func (s inOrder) Handle(ctx context.Context, conn *jsonrpc2.Conn, req *jsonrpc2.
 		}
 		_ = conn.Reply(context.Background(), req.ID, result)
 	}
-	if req.Method == "initialize" || req.Method == "shutdown" {
-		answer() // what follows counts on it
-		return
+	switch {
+	case req.Method == "shutdown":
+		s.answers.Wait() // what was asked before is answered before
+		answer()
+	case !served: // what follows counts on it
+		answer()
+	default:
+		s.answers.Go(answer)
 	}
-	go answer()
 }
 
 // method is one request that the server answers.
