@@ -127,7 +127,7 @@ func (s *Sheet) isPlaceSharp(step *formula.Step, st *history.Stage) bool {
 	if given, ok := s.Kitchen.At(step.Where.String()); ok {
 		return given.IsPoint()
 	}
-	return step.Where != nil || !st.HasAmbient || st.Ambient.IsPoint()
+	return step.Where != nil || step.Iced() || !st.HasAmbient || st.Ambient.IsPoint()
 }
 
 // cooksLater reports whether a later step of the part brings all of it to one temperature, so that

@@ -103,14 +103,42 @@ func (f *Simulator) passes(c *heat.Chilling, l *run, step *formula.Step, e envir
 	if !ok {
 		return false
 	}
-	factor := c.TimeTo(
-		estimateOf(step.Reading.Temp.Interval).At(l.which),
-		heat.HighestScale*seconds,
-	) / seconds
+	want := estimateOf(step.Reading.Temp.Interval).At(l.which)
+	return l.isCautious(want, f.now(l), e) && hastenTo(c, l.ambient(e)+probeError, seconds) ||
+		hastenTo(c, want, seconds)
+}
+
+// hastenTo finds the pace with which a bath brings the core to a temperature in the given seconds.
+func hastenTo(c *heat.Chilling, toC, seconds float64) bool {
+	factor := c.TimeTo(toC, heat.HighestScale*seconds) / seconds
 	if !(factor >= heat.LowestScale && factor <= heat.HighestScale) {
 		return false
 	}
 	c.Hasten(factor)
+	return true
+}
+
+// nearlyThereInBath is nearlyThere for the run of a bath.
+func (f *Simulator) nearlyThereInBath(
+	c *heat.Chilling,
+	l *run,
+	step *formula.Step,
+	e environment,
+) bool {
+	seconds, ok := readAt(step, e)
+	want := estimateOf(step.Reading.Temp.Interval).At(l.which)
+	if !ok || f.now(l).MeanC <= l.ambient(e) {
+		return false
+	}
+	if l.isCautious(want, f.now(l), e) && hastenTo(c, l.ambient(e)+probeError, seconds) {
+		return true
+	}
+	quick := *c
+	quick.Hasten(heat.HighestScale)
+	if !isNear(quick.Advance(seconds).CoreC, want) {
+		return false
+	}
+	c.Hasten(heat.HighestScale)
 	return true
 }
 

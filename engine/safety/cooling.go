@@ -153,6 +153,9 @@ func (p *Part) fallsTo(step *formula.Step, targetC float64) fall {
 			trace := st.Trace[r]
 			end := trace[len(trace)-1].Hours
 			h, met := history.DownTo(trace, ambient[r], targetC)
+			if read, ok := readBy(st.Step, targetC); ok && (!met || read < h) {
+				h, met = read, true
+			}
 			switch {
 			case met:
 				out[r] = at[r] + h
@@ -172,6 +175,20 @@ func (p *Part) fallsTo(step *formula.Step, targetC float64) fall {
 	}
 	est := figure.Estimate{Low: out[figure.Low], Mid: out[figure.Middle], High: out[figure.High]}
 	return fall{est, done, over, len(waits) > 0}
+}
+
+// readBy is the time from the start of a step at which a probe showed that its part was no warmer
+// than a temperature, h; ok is false where none did.
+func readBy(step *formula.Step, targetC float64) (h float64, ok bool) {
+	r := step.Reading
+	if r == nil || !r.Temp.Set || r.Temp.Hi > targetC {
+		return 0, false
+	}
+	after := step.Time
+	if r.After.Set {
+		after = r.After
+	}
+	return after.Hi / 60, after.Set
 }
 
 // surfaceFalls is the time at which the surface of the middle run is no warmer than a temperature, h
@@ -342,8 +359,12 @@ func (s *Sheet) MadeToCold(step *formula.Step) Value {
 }
 
 // CoolingWay says in words how shallow the part would have to stand to cool in time: here, and in
-// an ice bath until the first stage is done.
+// an ice bath until the first stage is done. Bread goes into neither; and what is written already
+// is no advice.
 func (s *Sheet) CoolingWay(step *formula.Step) Value {
+	if s.Part(step.Part).IsDough() {
+		return figure.Text("an open rack, pieces apart")
+	}
 	if st, missing := s.Stage(step); st == nil {
 		return missing
 	}
@@ -353,17 +374,25 @@ func (s *Sheet) CoolingWay(step *formula.Step) Value {
 			ways = append(ways, quantity.Format(mm, "mm")+" trays")
 		}
 	}
-	if mm := s.deepest(step, s.keepsIced); mm > 0 {
+	if mm := s.deepest(step, s.keepsIced); mm > 0 && !(step.Iced() && isAsShallow(step, mm)) {
 		trays := ""
 		if len(ways) == 0 {
 			trays = " trays"
 		}
 		ways = append(ways, quantity.Format(mm, "mm")+trays+" in an ice bath")
 	}
-	if len(ways) == 0 {
-		return figure.Text("an ice bath, thinner and stirred")
+	switch {
+	case len(ways) > 0:
+		return figure.Text(strings.Join(ways, ", or "))
+	case step.Iced():
+		return figure.Text("thinner trays, stirred and uncovered")
 	}
-	return figure.Text(strings.Join(ways, ", or "))
+	return figure.Text("an ice bath, thinner and stirred")
+}
+
+// isAsShallow reports whether a step says that the part stands no deeper than mm.
+func isAsShallow(step *formula.Step, mm float64) bool {
+	return step.Form != nil && step.Form.MM.Hi > 0 && step.Form.MM.Hi <= mm
 }
 
 // deepest is the deepest open tray, mm in whole steps of 5 (1 below 10), that keeps both stages at
