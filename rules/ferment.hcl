@@ -87,12 +87,12 @@ trial "minutes in bulk at 26 C, not measured" {
 }
 
 trial "nobody says how warm the bulk is" {
-  rule   = "bulk-short"
-  expect = "unsure"
+  rule  = "bulk-short"
+  cases = { "40 min" = "unsure", "1 h" = "clear" } # 4 C about the room
   formula "t" {
     dough "d" {
       ingredients = { "bread flour" = "1000 g", "water" = "560 g", "salt" = "18 g", "instant yeast" = "10 g" }
-      steps       = [{ mix = "10 min", to = "26 C" }, { rest = "1 h" }, { shape = "loaf" }, { bake = "30 min", at = "200 C" }]
+      steps       = [{ mix = "10 min", to = "26 C" }, { rest = "$case" }, { shape = "loaf" }, { bake = "30 min", at = "200 C" }]
     }
   }
 }
@@ -282,12 +282,12 @@ trial "minutes of proof" {
 }
 
 trial "nobody says how warm the proof is" {
-  rule   = "proof-short"
-  expect = "unsure"
+  rule  = "proof-short"
+  cases = { "25 min" = "unsure", "1 h" = "clear" } # from a cool room to a warm place
   formula "t" {
     dough "d" {
       ingredients = { "bread flour" = "1000 g", "water" = "560 g", "salt" = "18 g", "instant yeast" = "10 g" }
-      steps       = [{ mix = "10 min", to = "26 C" }, { shape = "loaf" }, { proof = "1 h" }, { bake = "30 min", at = "200 C" }]
+      steps       = [{ mix = "10 min", to = "26 C" }, { shape = "loaf" }, { proof = "$case" }, { bake = "30 min", at = "200 C" }]
     }
   }
 }
@@ -496,7 +496,7 @@ trial "croissant dough, temperature at the pin" {
 
 trial "rich dough, nobody says where it rests" {
   rule   = "not-cold-yet"
-  expect = "unsure"
+  expect = "flagged"
   formula "t" {
     dough "d" {
       ingredients = { "bread flour" = "1000 g", "water" = "500 g", "unsalted butter" = "330 g", "instant yeast" = "10 g" }

@@ -992,6 +992,15 @@ var partFacts = []Fact{
 		part:   (*part).ShellEggLeftRaw,
 	},
 	{
+		Name:   "egg_heated_c",
+		Label:  "egg heated to",
+		Unit:   "C",
+		Means:  "hottest that all of its shell egg gets: heated_to_c, and cooks of some ingredients with the egg among them",
+		Source: srcGiven + ", else " + srcHeat,
+		Settle: settleCore,
+		part:   (*part).EggHeatedTo,
+	},
+	{
 		Name:   "heated_to_c",
 		Label:  "heated to",
 		Unit:   "C",

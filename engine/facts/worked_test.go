@@ -155,9 +155,14 @@ func TestFermentationByHand(t *testing.T) {
 	wantAbsent(t, "no mix", dough(`{ rest = "2 h", at = "26 C" }`))
 	wantAbsent(
 		t,
-		"no temperature of the rest",
-		dough(`{ mix = "9 min", to = "26 C" }, { rest = "2 h" }`),
+		"no temperature of the hold",
+		dough(`{ mix = "9 min", to = "26 C" }, { hold = "2 h" }`),
 	)
+	cool := dough(`{ mix = "9 min", to = "26 C" }, { rest = "2 h", at = "18 C" }`)
+	warm := dough(`{ mix = "9 min", to = "26 C" }, { rest = "2 h", at = "26 C" }`)
+	if v := dough(`{ mix = "9 min", to = "26 C" }, { rest = "2 h" }`); v.Lo != cool.Lo || math.Abs(v.Hi/warm.Hi-1) > 0.05 {
+		t.Errorf("no place: %v, in a room of 18 to 26 C %v to %v", v, cool.Lo, warm.Hi)
+	}
 	plain := sheet(
 		t,
 		"dough \"d\" { ingredients = { \"bread flour\" = \"1 kg\", \"water\" = \"600 g\" } }",

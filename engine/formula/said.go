@@ -6,6 +6,7 @@ import (
 
 	"github.com/hashicorp/hcl/v2/hclsyntax"
 
+	"forebake/engine/quantity"
 	"forebake/engine/said"
 	"forebake/engine/source"
 )
@@ -69,22 +70,30 @@ func (rd *reader) saidAt(s *Step, text string, at source.Place, what string) boo
 	return ok
 }
 
-// saidTime takes a sign in the place of a time as a time to be decided, tells so, and reports
-// whether it is one.
+// saidTime reads words in the place of a time: a sign to wait for, or a time with more said beside
+// it. It reports whether they were.
 func (rd *reader) saidTime(s *Step, e hclsyntax.Expression) bool {
 	text, at, ok := rd.literal(e)
-	if !ok || !said.Sign(text) {
+	if !ok {
 		return false
 	}
-	s.OpenOwn = true
+	if said.Sign(text) {
+		s.sign = &sign{text, at}
+		return true
+	}
+	time, rest, ok := said.TimeIn(text)
+	if !ok {
+		return false
+	}
+	if _, fault := quantity.Read(text, forTime); fault == nil {
+		return false
+	}
+	s.Time, _ = rd.QuantityText(time, at, forTime, s.Verb.Name)
+	s.Time.Text = text
 	if s.Note == "" {
-		s.Note = text
+		s.Note = rest
 	}
-	how := "write the time"
-	if s.Verb.Waits() && strings.Contains(strings.ToLower(text), "doubl") {
-		how += ", with measured = \"2 x\" once you have seen it"
-	}
-	rd.assumed(at, fmt.Sprintf("%q is a sign and no time: taken as \"?\"; %s", text, how))
+	rd.assumed(at, fmt.Sprintf("%q is read as %s", text, time))
 	return true
 }
 

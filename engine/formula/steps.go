@@ -47,6 +47,7 @@ type Step struct {
 	optionValues
 
 	word    string    // for the verb, as written
+	sign    *sign     // what is waited for, in the place of a time; nil when none is written
 	Open    []*Option // the options that are "?", to be decided
 	OpenOwn bool      // so is the verb's own value
 }
@@ -225,6 +226,10 @@ func (rd *reader) readStep(s *Step, e hclsyntax.Expression) bool {
 			rd.unknownOption(s, pair)
 		}
 	}
+	if s.sign != nil {
+		rd.settleSign(s, *s.sign)
+	}
+	rd.heatOfWay(s)
 	return true
 }
 

@@ -437,6 +437,11 @@ func (v *Verb) Sheets() bool { return v.form == sheets }
 // Coils reports whether the verb rolls a sheet up.
 func (v *Verb) Coils() bool { return v.form == coils }
 
+// ClosesIn reports whether the verb can bring what lies on the dough to the inside.
+func (v *Verb) ClosesIn() bool {
+	return v.form == coils || v.form == shapes || v.form == sheets || v.Turns()
+}
+
 // Divides reports whether the verb cuts the part into pieces by weight or number.
 func (v *Verb) Divides() bool { return v.form == divides }
 

@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"forebake/engine/figure"
 	"forebake/engine/said"
 	"forebake/engine/science/bake"
 	"forebake/engine/science/bakersmath"
@@ -22,7 +23,8 @@ type Way struct {
 	Also  []string         // other words that bakers write for it
 	wayTraits
 
-	steps []string // words for a step that is done this way: { fry = "2 min" }
+	steps []string        // words for a step that is done this way: { fry = "2 min" }
+	food  figure.Interval // how hot wet food gets in it where nothing is written, C; nothing if empty
 }
 
 // wayTraits are what the program asks of a way. The zero of each is the unfavourable one for food
@@ -59,7 +61,14 @@ const noOven = bake.AnyOven
 // way makes a row. It takes every trait, so that a row without one does not compile.
 func way(name, means string, suits func(*Verb) bool, fat fat, air air, oven bake.OvenKind,
 	mixer bakersmath.Mixer, also ...string) *Way {
-	return &Way{name, means, suits, also, wayTraits{fat, air, oven, mixer}, nil}
+	return &Way{Name: name, Means: means, suits: suits, Also: also,
+		wayTraits: wayTraits{fat, air, oven, mixer}}
+}
+
+// heatsTo says how hot wet food gets this way where no to is written, C.
+func (w *Way) heatsTo(lo, hi float64) *Way {
+	w.food = figure.Interval{Lo: lo, Hi: hi}
+	return w
 }
 
 // step adds words that name a step and the way it is done at once.
@@ -141,10 +150,18 @@ var Ways = []*Way{
 		"bain-marie", "water bath", "hot water bath", "hot water", "simmering water"),
 	way("microwave", "in a microwave oven", warms,
 		noFat, ownAir, noOven, noMixer, "microwave oven", "microwaved"),
-	way("boiling", "boiling or simmering, by itself or in water", (*Verb).Cooks,
+	// What boils is at 100 C, at 3,000 m at 90 C; simmering 85 to 96 C and poaching 71 to 82 C are
+	// ranges of cookery books (memory).
+	way("boiling", "boiling, by itself or in water", (*Verb).Cooks,
 		noFat, ownAir, noOven, noMixer,
-		"boil", "boiled", "boiling water", "simmering", "simmered", "poaching", "poached").
-		step("boil", "simmer", "poach"),
+		"boil", "boiled", "boiling water", "rolling boil", "the boil").
+		step("boil", "bring to the boil", "bring to a boil").heatsTo(90, 105),
+	way("simmering", "just under the boil, by itself or in water", (*Verb).Cooks,
+		noFat, ownAir, noOven, noMixer, "simmer", "simmered").
+		step("simmer").heatsTo(85, 100),
+	way("poaching", "in hot water that does not boil", (*Verb).Cooks,
+		noFat, ownAir, noOven, noMixer, "poach", "poached").
+		step("poach").heatsTo(71, 85),
 	way("steaming", "in steam", (*Verb).Cooks,
 		noFat, ownAir, noOven, noMixer, "steam", "steamed", "steamer"),
 	way("roasting", "dry, in an oven or an open pan: nuts, fruit", (*Verb).Cooks,

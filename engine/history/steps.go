@@ -187,6 +187,10 @@ func (f *Simulator) turnOver() {
 	}
 }
 
+// boilingC is the hottest that wet food gets; usualCookC is what a filling is cooked to in the middle
+// run where nothing is written (judgement).
+const boilingC, usualCookC = 100, 85
+
 // heated is a cook or a melt: the part is at its target when it ends, and stirred.
 func (f *Simulator) heated(step *formula.Step, st *Stage) {
 	f.keepState(st)
@@ -198,11 +202,16 @@ func (f *Simulator) heated(step *formula.Step, st *Stage) {
 		target = r.Temp
 		st.Measured = true
 	}
-	if !target.Set {
+	after := estimateOf(target.Interval)
+	switch {
+	case target.Set:
+	case f.setup.Part.Kind == formula.Dough:
 		f.loseTrack(st, "to = \"... C\" in this "+step.Verb.Name)
 		return
+	default: // anything between as it came in and boiling
+		after = figure.Estimate{Low: st.Core.Low, Mid: max(st.Core.Mid, usualCookC),
+			High: max(st.Core.High, boilingC)}
 	}
-	after := estimateOf(target.Interval)
 	f.setEven(after)
 	f.scald(after)
 	st.Core, st.Mean, st.Surface = after, after, after

@@ -86,7 +86,7 @@ func TestNotWritten(t *testing.T) {
 		{"no start", `{ rest = "1 h", at = "room" }, { bake = "30 min", at = "190 C" }`, "the temperatures of all", 0, func(s *history.Setup) { s.Started, s.Missing = false, "the temperatures of all" }},
 		{"no start and no reason", `{ rest = "1 h", at = "room" }`, "the temperature that the part begins with", 0, func(s *history.Setup) { s.Started = false }},
 		{"no material", `{ rest = "1 h", at = "room" }`, "all amounts", 0, func(s *history.Setup) { s.Material, s.Missing = history.Material{}, "all amounts" }},
-		{"a rest without a place", `{ mix = "9 min" }, { rest = "1 h" }, { proof = "1 h", at = "30 C" }`, `at = "room" or a temperature in this rest`, 1, nil},
+		{"a hold without a place", `{ mix = "9 min" }, { hold = "1 h" }, { proof = "1 h", at = "30 C" }`, `at = "room" or a temperature in this hold`, 1, nil},
 		{"a chill without a time", `{ mix = "9 min" }, { chill = "?", as = "slab 40 mm" }, { sheet = "5 mm" }, { proof = "1 h", at = "30 C" }`, "the time of this chill", 1, nil},
 		{"a cook to nothing", `{ cook = "9 min", at = "180 C" }, { cool = "1 h", at = "room" }`, `to = "... C" in this cook`, 0, nil},
 		{"a filling that nobody knows", `{ mix = "9 min" }, { fill = "f" }, { proof = "1 h", at = "30 C" }`, `the amounts and the temperature of "f"`, 1, nil},

@@ -79,11 +79,12 @@ func ownHeat(yeast, pace Interval) (q figure.Estimate, why string) {
 	return figure.Estimate{Low: low.Low, Mid: mid.Mid, High: high.High}, ""
 }
 
-// asFilling gives the part as it is when it is spread: as its own steps leave it.
+// asFilling gives the part as it is when it is spread: as its own steps leave it, or as warm as it
+// can be where they cannot be followed.
 func (p *Part) asFilling() *history.Filling {
 	t := p.EndTemp()
 	if t.Absent {
-		return nil
+		t = figure.ValueOf(p.anyTemp())
 	}
 	return &history.Filling{
 		Temp:     figure.Estimate{Low: t.Lo, Mid: t.Mid, High: t.Hi},

@@ -228,7 +228,7 @@ func TestKnowingLessNeverClears(t *testing.T) {
 // where less is known another rung speaks.
 var ladders = [][]string{
 	{"live-dough-stop", "live-dough-risk", "live-dough-note"},
-	{"core-unsafe", "core-unproven"},
+	{"core-unsafe", "core-unproven-risk", "core-unproven-note"},
 	{"cool-first-stage", "cool-second-stage", "cooling-not-measured"},
 	{"toxin-not-baked-out", "b-cereus-grown", "growth-budget", "warm-time", "live-dough-stop"},
 }

@@ -37,11 +37,13 @@ func (p *Part) wantsKill() bool {
 		!p.CooksAll() && p.NeedsControl().Hi == 1
 }
 
-// WantKill lists the fillings on a step's part for which the step has to be a kill.
+// WantKill lists the fillings on a step's part for which the step has to be a kill. What is crust
+// after it is not among them.
 func (s *Sheet) WantKill(step *formula.Step) []*Part {
 	var out []*Part
-	for _, other := range step.Part.Steps[:step.Index] {
-		if other.Verb.Fills() && other.Uses != nil && s.Part(other.Uses).wantsKill() {
+	for i, other := range step.Part.Steps[:step.Index] {
+		if other.Verb.Fills() && other.Uses != nil && s.Part(other.Uses).wantsKill() &&
+			!s.crusts(step.Part, i, step) {
 			out = append(out, s.Part(other.Uses))
 		}
 	}
@@ -169,6 +171,9 @@ func isKilled(p *Part) Value {
 		for _, step := range q.Steps[from:] {
 			if q.BakesDough(step) {
 				found = true
+				if from > 0 && p.sheet.crusts(q.Part, from-1, step) {
+					return
+				}
 				v := p.sheet.killedBy(step, []*Part{p}, lowEnd)
 				switch {
 				case v.Absent && out.Hi == 1:

@@ -89,7 +89,27 @@ func (p *Part) cooked(in *formula.Ingredient, cookC float64) figure.Truth {
 // HeatedTo is the hottest that the part is sure to get, by its own cooks and bakes and by those of
 // what it goes into or onto; what is brushed on before a bake is crust.
 func (p *Part) HeatedTo() Value {
-	return p.once(&p.heated, heatedTo)
+	return p.once(&p.heated, func(p *Part) Value { return heatedTo(p, (*formula.Step).HeatsAll) })
+}
+
+// EggHeatedTo is HeatedTo of its shell egg: a cook of some of the ingredients counts where all the
+// egg is among them.
+func (p *Part) EggHeatedTo() Value {
+	return p.once(&p.eggHeated, func(p *Part) Value {
+		return heatedTo(p, func(s *formula.Step) bool {
+			if !s.Verb.Cooks() {
+				return s.HeatsAll()
+			}
+			for _, in := range p.Ingredients {
+				raw := in.Of == nil && in.Item != nil && in.Item.Traits&larder.RawEgg != 0 ||
+					in.Of != nil && p.sheet.Part(in.Of).Traits()&larder.RawEgg != 0
+				if raw && !makeup.TakesIn(s, in) {
+					return false
+				}
+			}
+			return true
+		})
+	})
 }
 
 // friedCoreC is what the core of a dough that was fried well is taken to reach at the least, C:
@@ -97,8 +117,8 @@ func (p *Part) HeatedTo() Value {
 // read).
 const friedCoreC = FloursCookC
 
-// heatedTo works HeatedTo out.
-func heatedTo(p *Part) Value {
+// heatedTo works HeatedTo out, from the steps that heat what is asked for.
+func heatedTo(p *Part, heats func(*formula.Step) bool) Value {
 	best := Value{Lo: math.Inf(-1), Hi: math.Inf(-1), Origin: figure.AsGiven}
 	hotter := func(v Value) {
 		if v.Absent {
@@ -111,7 +131,7 @@ func heatedTo(p *Part) Value {
 		switch {
 		case p.IsDough() && step.InHotFat() && FriedWell(step).Lo == 1 && !step.Core.Set && (step.Reading == nil || !step.Reading.Temp.Set):
 			hotter(figure.ValueOf(figure.Point(friedCoreC)))
-		case step.HeatsAll():
+		case heats(step):
 			hotter(p.sheet.Reached(step))
 		}
 	}
@@ -161,12 +181,34 @@ func (s *Sheet) heatAfter(q *formula.Part, i int) Value {
 		if !step.Verb.Bakes() {
 			continue
 		}
-		if q.Steps[i].Verb.Washes() {
+		if q.Steps[i].Verb.Washes() || s.crusts(q, i, step) {
 			return figure.ValueOf(figure.Point(100))
 		}
 		return s.Reached(step)
 	}
 	return figure.ValueOf(s.Kitchen.Room.Interval)
+}
+
+// What a topping on the outside needs to be crust: by then the outside of a loaf is at 100 C, as the
+// published courses of bread in the oven have it in 5 to 8 min at 180 C and more (judgement).
+const crustOvenC, crustMinutes = 160, 10
+
+// crusts reports whether what step i of q puts on lies on the outside in a bake, and is crust after
+// it: a topping that no later step closes in. Meat and fish count as inside, since their own middle
+// lags; so does what weighs more than its dough.
+func (s *Sheet) crusts(q *formula.Part, i int, bake *formula.Step) bool {
+	on := q.Steps[i].Uses
+	if on == nil || on.Kind != formula.Topping || !bake.Time.Set || bake.Time.Lo < crustMinutes ||
+		!bake.At.Set || bake.At.Lo < crustOvenC ||
+		s.Part(on).controls(larder.ControlMeat, larder.ControlFish) {
+		return false
+	}
+	for _, step := range q.Steps[i+1 : bake.Index] {
+		if step.Verb.ClosesIn() {
+			return false
+		}
+	}
+	return s.Part(on).Grams(makeup.Mass).Hi <= s.Part(q).Grams(makeup.Mass).Lo
 }
 
 // FlourEatenRaw reports whether the part holds raw flour that no bake reaches. A part without a

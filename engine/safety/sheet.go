@@ -55,6 +55,7 @@ type Part struct {
 	exposed    *Clock
 	killed     *Value                 // see IsKilled
 	heated     *Value                 // see HeatedTo
+	eggHeated  *Value                 // see EggHeatedTo
 	uncooked   map[larder.Trait]Value // see Raw; kept where other parts are taken in
 	cooled     *bool                  // see cooledInAll
 	held       map[int]bool           // see heldWarm

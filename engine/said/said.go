@@ -88,11 +88,27 @@ func Falling(text string, oven bool) (from, to string, ok bool) {
 }
 
 var sign = regexp.MustCompile(`(?i)^(?:un)?till?\b|\b(?:doubled|double|tripled|bubbly|golden|ready|done|` +
-	`smooth|soft|completely|cold enough)\b`)
+	`smooth|soft|completely|cold enough|boil|simmer)\b`)
 
 // Sign reports whether a text is a sign to look for in the place of a time: "until doubled".
 func Sign(text string) bool {
 	return sign.MatchString(text) && !strings.ContainsAny(text, "0123456789")
+}
+
+var timeIn = regexp.MustCompile(`(?i)^(.*?)(?:\b(?:about|around|roughly|approx\.?|another|for|circa) )*` +
+	`((?:\d|[¼½¾⅓⅔])[^,;()]*?(?:hours?|hrs?|h|minutes?|mins?|min|days?)|over ?night)\b(.*)$`)
+
+var portions = regexp.MustCompile(`(?i)\b(?:per|each|every|twice|times|[ap]\.?m)\b`)
+
+// TimeIn reads a time that has words beside it: "until doubled, about 2 h", "overnight, hanging".
+// Words with figures of their own are none.
+func TimeIn(text string) (time, rest string, ok bool) {
+	m := timeIn.FindStringSubmatch(text)
+	if m == nil || strings.ContainsAny(m[1]+m[3], "0123456789¼½¾⅓⅔") {
+		return "", "", false
+	}
+	rest = strings.Trim(strings.TrimRight(m[1], " ,;(")+" "+strings.TrimLeft(m[3], " ,;.)"), " ,;()")
+	return m[2], rest, rest != "" && !portions.MatchString(rest)
 }
 
 var fanned = regexp.MustCompile(`(?i)^(.*\d ?°? ?[CF]?) ?\(?(?:fan|convection|fan oven|fan-forced)\)?$`)

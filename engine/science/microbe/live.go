@@ -41,7 +41,7 @@ var (
 		figure.Estimate{Low: 0.01065, Mid: 0.01165, High: 0.0124}, 7, 38, 50, 0, 0, 21, 38,
 		noKneadSource, "the four rows need 0.01065, 0.01236, 0.01229 and 0.01128; " +
 			"Mid is their mean, High lies over all", "computed"}
-	// LiveSalmonella has the same medium. A bake answers it: the core that core-unproven asks for brings down more
+	// LiveSalmonella has the same medium. A bake answers it: the core that core-unproven-risk asks for brings down more
 	// than 5 log and all that can grow.
 	LiveSalmonella = Growth{Salmonella, "live yeast dough",
 		figure.Estimate{Low: 0.0200, Mid: 0.0224, High: 0.0259}, 5.2, 38, 46.2, 0, 4, 21, 21,

@@ -1,0 +1,106 @@
+package formula
+
+import (
+	"fmt"
+	"regexp"
+	"slices"
+	"strings"
+
+	"forebake/engine/figure"
+	"forebake/engine/quantity"
+	"forebake/engine/source"
+)
+
+// sign is what a baker waits for in the place of a time: "until doubled".
+type sign struct {
+	text string
+	at   source.Place
+}
+
+// signTime is how long a wait for a sign usually is, min.
+type signTime struct {
+	waits  func(*Step) bool
+	sign   *regexp.Regexp
+	usual  figure.Interval
+	source string
+}
+
+var (
+	anySign = regexp.MustCompile(``)
+	rising  = regexp.MustCompile(`(?i)doubl|bulk|risen|volume|puff|ready|light|jiggl`)
+	tripled = regexp.MustCompile(`(?i)tripl|three times`)
+	working = regexp.MustCompile(`(?i)bubbl|foam|froth|activ|spong|dom(?:ed|es)|peak`)
+)
+
+// signTimes are asked in order. A sign without a row is a time to be decided.
+var signTimes = []signTime{
+	{(*Step).isCold, rising, hours(8, 18), "a dough over night in the cold, 8 to 18 h: memory"},
+	{func(s *Step) bool { return s.Verb.Soaks() }, anySign, hours(5.0/60, 20.0/60), "trade usage, a judgement"},
+	{func(s *Step) bool { return s.Verb.Proofs() }, anySign, hours(0.75, 2.5), "trade usage, a judgement"},
+	{isRise, tripled, hours(3, 12), "first dough of a panettone 10 to 12 h: course notes (read); the rest a judgement"},
+	{isRise, rising, hours(1, 3), "bulk of sweet doughs 1 to 3 h: trade pages (read)"},
+	{isRise, working, hours(0.5, 12), "trade usage, a judgement"},
+	{func(s *Step) bool { return s.Verb.Cools() && s.Stands() == nil }, anySign, hours(1, 4), "trade usage, a judgement"},
+}
+
+// isRise reports whether the part is left to rise where it is warm, before its proof.
+func isRise(s *Step) bool {
+	return s.Verb.usual == inRoom && s.Verb.heat == noHeat && !s.isCold()
+}
+
+// coldRiseC is the warmest at which a dough rises over a night and not in hours, C.
+const coldRiseC = 10
+
+// isCold reports whether the part is left in the cold, by what is written or by its verb.
+func (s *Step) isCold() bool {
+	return s.Verb.Waits() && (s.Stands().Cold() || s.At.Set && s.At.Hi <= coldRiseC)
+}
+
+func hours(lo, hi float64) figure.Interval { return figure.Interval{Lo: 60 * lo, Hi: 60 * hi} }
+
+// settleSign takes the usual time of a wait for a sign, and tells so. Of others the time is to be
+// decided.
+func (rd *reader) settleSign(s *Step, w sign) {
+	if s.Note == "" {
+		s.Note = w.text
+	}
+	for _, t := range signTimes {
+		if !t.waits(s) || !t.sign.MatchString(w.text) {
+			continue
+		}
+		q := quantity.Quantity{Kind: quantity.Time, Interval: t.usual, Unit: "h", Text: w.text}
+		s.Time = Given{Quantity: q, Place: w.at, Set: true}
+		rd.assumed(w.at, fmt.Sprintf("%q is a sign and no time: taken as %s (%s); write your own",
+			w.text, quantity.Duration(t.usual.Lo)+" to "+quantity.Duration(t.usual.Hi), t.source))
+		return
+	}
+	s.OpenOwn = true
+	rd.assumed(w.at, fmt.Sprintf("%q is a sign and no time: taken as \"?\"; write the time", w.text))
+}
+
+// heatOfWay takes what a filling gets to by the way that it is cooked, where no figure is written: a
+// custard that boils. What is cooked whole in water, such as a dough, is not as hot in the middle.
+func (rd *reader) heatOfWay(s *Step) {
+	if w := s.sign; w != nil && s.Way == nil && s.Verb.Cooks() {
+		s.Way = wayIn(w.text)
+	}
+	if s.To.Set || s.Core.Set || s.Way == nil || s.Way.food == (figure.Interval{}) || s.Part.Kind == Dough ||
+		slices.Contains(s.Open, optTo) || slices.Contains(s.Open, optCore) {
+		return
+	}
+	text := quantity.FormatInterval(s.Way.food, "C")
+	q := quantity.Quantity{Kind: quantity.Temperature, Interval: s.Way.food, Unit: "C", Text: text}
+	s.To = Given{Quantity: q, Place: s.Place, Set: true}
+	rd.assumed(s.Place, fmt.Sprintf("what is cooked by %s gets to %s; write to where you measured it",
+		s.Way.Name, text))
+}
+
+// wayIn is the way of cooking that a sign names: "bring to the boil"; nil where it names none.
+func wayIn(text string) *Way {
+	for _, w := range Ways {
+		if w.food != (figure.Interval{}) && strings.Contains(strings.ToLower(text), w.steps[0]) {
+			return w
+		}
+	}
+	return nil
+}
