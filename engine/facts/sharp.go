@@ -29,12 +29,12 @@ func (s *Sheet) isSharp(x Subject) bool {
 	}
 	switch x.On {
 	case OnPart:
-		return s.isPartSharp(x.Part)
+		return s.isPartSharp(x.Part, false)
 	case OnStep:
-		return s.isPartSharp(x.Step.Part)
+		return s.isPartSharp(x.Step.Part, true)
 	case OnFormula:
 		for _, p := range s.Formula.Parts {
-			if !s.isPartSharp(p) {
+			if !s.isPartSharp(p, false) {
 				return false
 			}
 		}
@@ -51,7 +51,7 @@ func (s *Sheet) IsWritten(x Subject) bool {
 	}
 	for _, q := range s.Formula.Parts {
 		for i, step := range q.Steps {
-			if step.Uses == x.Part && !(s.areStepsWritten(q, i+1) &&
+			if step.Uses == x.Part && !(s.areStepsWritten(q, i+1, false) &&
 				s.IsWritten(Subject{On: OnPart, Part: q})) {
 				return false
 			}
@@ -60,7 +60,10 @@ func (s *Sheet) IsWritten(x Subject) bool {
 	return true
 }
 
-func (s *Sheet) isPartSharp(p *formula.Part) bool {
+// isPartSharp reports whether the formula leaves nothing open of a part. iced is whether the span of
+// an ice bath is taken for the bath's own: for the times of a cooling it is, for what grows in the
+// part it is not.
+func (s *Sheet) isPartSharp(p *formula.Part, iced bool) bool {
 	for _, q := range s.Part(p).Contents() {
 		for _, in := range q.Ingredients {
 			if !sharp(in) || in.Temp.Set && !in.Temp.IsPoint() {
@@ -70,7 +73,7 @@ func (s *Sheet) isPartSharp(p *formula.Part) bool {
 				return false
 			}
 		}
-		if !s.areStepsSharp(q.Part) {
+		if !s.areStepsSharp(q.Part, iced) {
 			return false
 		}
 	}
@@ -79,20 +82,20 @@ func (s *Sheet) isPartSharp(p *formula.Part) bool {
 
 // areStepsSharp reports whether each step of a part has one time, one place and one shape, and the
 // mix one temperature at its end.
-func (s *Sheet) areStepsSharp(p *formula.Part) bool {
+func (s *Sheet) areStepsSharp(p *formula.Part, iced bool) bool {
 	for _, step := range p.Steps {
-		if step.Uses != nil && step.Verb.Fills() && !s.isPartSharp(step.Uses) {
+		if step.Uses != nil && step.Verb.Fills() && !s.isPartSharp(step.Uses, iced) {
 			return false
 		}
 		if step.Verb.Mixes() && step.Reading == nil && !step.To.Set && !cooksLater(step) {
 			return false
 		}
 	}
-	return s.areStepsWritten(p, 0)
+	return s.areStepsWritten(p, 0, iced)
 }
 
 // areStepsWritten is areStepsSharp of the steps from one on, whatever temperature a mix ends at.
-func (s *Sheet) areStepsWritten(p *formula.Part, from int) bool {
+func (s *Sheet) areStepsWritten(p *formula.Part, from int, iced bool) bool {
 	record := s.Part(p).Record()
 	for i := from; i < len(p.Steps); i++ {
 		step := p.Steps[i]
@@ -114,20 +117,19 @@ func (s *Sheet) areStepsWritten(p *formula.Part, from int) bool {
 		if i >= len(record.Stages) {
 			return false
 		}
-		if st := &record.Stages[i]; !st.Known || st.AssumedBowl || !s.isPlaceSharp(step, st) {
+		if st := &record.Stages[i]; !st.Known || st.AssumedBowl || !(iced && step.Iced()) && !s.isPlaceSharp(step, st) {
 			return false
 		}
 	}
 	return true
 }
 
-// isPlaceSharp reports whether the formula and the kitchen give one temperature around a step. The
-// span of a place such as an ice bath is the place's own.
+// isPlaceSharp reports whether the formula and the kitchen give one temperature around a step.
 func (s *Sheet) isPlaceSharp(step *formula.Step, st *history.Stage) bool {
 	if given, ok := s.Kitchen.At(step.Where.String()); ok {
 		return given.IsPoint()
 	}
-	return step.Where != nil || step.Iced() || !st.HasAmbient || st.Ambient.IsPoint()
+	return step.Where != nil || !st.HasAmbient || st.Ambient.IsPoint()
 }
 
 // cooksLater reports whether a later step of the part brings all of it to one temperature, so that

@@ -68,6 +68,7 @@ func (s *Sheet) Cooling(step *formula.Step, stages CoolingStages) Value {
 	}
 	from := p.fallsTo(step, l.CoolFromC.Value)
 	fall := p.fallsTo(step, target)
+	from.hours = from.hours.Min(from.since).Min(fall.since) // a reading tells no start of a clock
 	to, over := fall.hours, fall.over
 	if !from.ok || !fall.ok {
 		return figure.Absent(
@@ -95,15 +96,20 @@ func (s *Sheet) Cooling(step *formula.Step, stages CoolingStages) Value {
 		Hi:     between(from.hours.High, to.High),
 		Origin: figure.ByModel,
 	}
+	falls, until, warm := p.surfaceFalls(step, l.CoolFromC.Value)
+	outside := to.Mid - falls
 	switch { // where the middle is no answer to the code
 	case !over: // the steps end before it is there
 		v.Need = &figure.Need{
 			What:  "a wait until it is at " + quantity.Format(target, "C"),
 			Place: step.Place,
 		}
-	case v.Mid <= most && to.Mid-p.surfaceFalls(step, l.CoolFromC.Value) > most:
+	case v.Mid <= most && outside > most:
 		// hot for long in its middle only: what lies around that is not
 		v.Need = &figure.Need{What: "measured = \"... C\" in this step", Place: step.Place}
+		if warm && to.Mid > until { // where it stood first its outside could not come to 21 C
+			v.Hi = max(v.Hi, outside)
+		}
 	}
 	v.Lo, v.Hi = min(v.Lo, v.Mid), max(v.Hi, v.Mid)
 	if math.IsInf(v.Mid, 1) {
@@ -122,9 +128,10 @@ func (s *Sheet) Cooling(step *formula.Step, stages CoolingStages) Value {
 // fall tells when the runs of a cooling come down to a temperature, h from its start.
 type fall struct {
 	hours figure.Estimate
-	done  bool // every run is there by the end of the steps as written
-	over  bool // the middle run is there by then, or goes on to it in the cold
-	ok    bool // the surroundings of every wait are known
+	since figure.Estimate // the start of the wait in which a reading ends it; infinite without
+	done  bool            // every run is there by the end of the steps as written
+	over  bool            // the middle run is there by then, or goes on to it in the cold
+	ok    bool            // the surroundings of every wait are known
 }
 
 // fallsTo looks along the courses of a cooling, wait after wait, for the time at which each run
@@ -138,6 +145,7 @@ func (p *Part) fallsTo(step *formula.Step, targetC float64) fall {
 		}
 	}
 	out := [figure.Runs]float64{math.NaN(), math.NaN(), math.NaN()}
+	since := [figure.Runs]float64{math.Inf(1), math.Inf(1), math.Inf(1)}
 	done, over := true, true
 	var at [figure.Runs]float64
 	for i, st := range waits {
@@ -154,7 +162,7 @@ func (p *Part) fallsTo(step *formula.Step, targetC float64) fall {
 			end := trace[len(trace)-1].Hours
 			h, met := history.DownTo(trace, ambient[r], targetC)
 			if read, ok := readBy(st.Step, targetC); ok && (!met || read < h) {
-				h, met = read, true
+				h, met, since[r] = read, true, at[r]
 			}
 			switch {
 			case met:
@@ -174,7 +182,8 @@ func (p *Part) fallsTo(step *formula.Step, targetC float64) fall {
 		}
 	}
 	est := figure.Estimate{Low: out[figure.Low], Mid: out[figure.Middle], High: out[figure.High]}
-	return fall{est, done, over, len(waits) > 0}
+	read := figure.Estimate{Low: since[0], Mid: since[1], High: since[2]}
+	return fall{est, read, done, over, len(waits) > 0}
 }
 
 // readBy is the time from the start of a step at which a probe showed that its part was no warmer
@@ -192,22 +201,24 @@ func readBy(step *formula.Step, targetC float64) (h float64, ok bool) {
 }
 
 // surfaceFalls is the time at which the surface of the middle run is no warmer than a temperature, h
-// from the start of a cooling, by the sample before.
-func (p *Part) surfaceFalls(step *formula.Step, c float64) float64 {
-	at := 0.0
+// from the start of a cooling, by the sample before; until is the end of that wait, and warm is
+// whether it is too warm there for the first stage of a cooling ever to end.
+func (p *Part) surfaceFalls(step *formula.Step, c float64) (at, until float64, warm bool) {
 	for _, st := range p.coolingFrom(step) {
 		trace := st.Trace[figure.Middle]
 		if len(trace) == 0 {
 			break
 		}
+		until = at + trace[len(trace)-1].Hours
 		for i, b := range trace {
 			if b.Surface <= c {
-				return at + trace[max(0, i-1)].Hours
+				return at + trace[max(0, i-1)].Hours, until,
+					st.Ambient.Mid() >= p.sheet.limits().FirstToC.Value
 			}
 		}
-		at += trace[len(trace)-1].Hours
+		at = until
 	}
-	return at
+	return at, until, false
 }
 
 // coolingFrom lists the waits of a cooling that begins in a step, up to the next cook or bake.
