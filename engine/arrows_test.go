@@ -38,6 +38,7 @@ var mayKnow = map[string][]string{
 	"engine/science/ferment":       nil,
 	"engine/science/geometry":      nil,
 	"engine/science/heat":          nil,
+	"engine/science/melt":          {"engine/science/heat"}, // curves by temperature, for its solver
 	"engine/science/microbe":       nil,
 	"engine/science/mould":         nil,
 	"engine/science/wateractivity": nil,
@@ -91,6 +92,7 @@ var mayKnow = map[string][]string{
 		"engine/science/ferment",
 		"engine/science/geometry",
 		"engine/science/heat",
+		"engine/science/melt",
 	}, // a part's steps in figures; what it is made of is handed in
 	"engine/makeup": {
 		"engine/family",
@@ -102,6 +104,7 @@ var mayKnow = map[string][]string{
 		"engine/science/bakersmath",
 		"engine/science/ferment",
 		"engine/science/heat",
+		"engine/science/melt",
 		"engine/science/wateractivity",
 	}, // what a part is made of; it follows no temperature
 	"engine/process": {

@@ -10,6 +10,7 @@ import (
 	"forebake/engine/science/bakersmath"
 	"forebake/engine/science/ferment"
 	"forebake/engine/science/heat"
+	"forebake/engine/science/melt"
 	"forebake/engine/science/mould"
 	"forebake/engine/science/wateractivity"
 )
@@ -21,7 +22,7 @@ func TestModelsStateTheirRange(t *testing.T) {
 		&bakersmath.DoughModel, &bakersmath.WaterModel, &bakersmath.RiseModel,
 		&bakersmath.StarterModel, &bakersmath.SoakModel, &ferment.RiseModel, &ferment.PaceModel,
 		&mould.Model, &wateractivity.Model, &bake.Model,
-	}, heat.Models...)
+	}, append(heat.Models, melt.Models...)...)
 	for _, m := range models {
 		// A ratio has no unit. The rise is none where yeast does not work, and so has no end.
 		if m.Name == "" || m.Error == "" || m.Source == "" ||

@@ -10,15 +10,27 @@ rule "oven-hot" {
   on     = "bake"
   level  = "risk"
   limits = { margin_c = 15 }
-  note   = "bake.at_c <= bake.oven_high_c + 2 * limit.margin_c"
-  when   = "part.has_leaven && part.has_flour && formula.pieces > 0 && bake.at_c > bake.oven_high_c + limit.margin_c"
-  say    = "The oven is at {bake.at_c}; published formulas end at {bake.oven_high_c}. Bake cooler and longer, or cover the top once it has coloured."
+  note   = "bake.oven_c <= bake.oven_high_c + 2 * limit.margin_c"
+  when   = "part.has_leaven && part.has_flour && formula.pieces > 0 && bake.oven_c > bake.oven_high_c + limit.margin_c"
+  say    = "The oven is at {bake.oven_c}; published formulas end at {bake.oven_high_c}. Bake cooler and longer, or cover the top once it has coloured."
   why    = "Large, rich or filled pieces brown on sugar, egg and milk long before the middle is done."
   source = "formula cards: rolls and sweet dough 191 to 220 C, challah 204 C, panettone 180 C for 55 min (read); that large, rich and filled pieces want 180 to 190 C is common practice. Across the cards size counts for more than sugar; cinnamon buns of 40 g are published at 250 C (read)"
 
   adjust "step.at" {
     to     = "bake.oven_high_c"
     within = [160, 220]
+  }
+}
+
+trial "buns in an oven that is turned down, by its mean" {
+  rule  = "oven-hot"
+  cases = { "251 C" = "clear", "295 C" = "note" } # with 200 C for as long
+  formula "t" {
+    makes = "20 pieces of 80 g"
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "560 g", "instant yeast" = "15 g" }
+      steps       = [{ mix = "10 min" }, { bake = "6 min", at = "$case" }, { bake = "6 min", at = "200 C" }]
+    }
   }
 }
 
@@ -193,14 +205,14 @@ trial "probed, for 92 C asked" {
 rule "bake-short" {
   on     = "bake"
   level  = "risk"
-  when   = "part.has_leaven && part.has_flour && formula.pieces > 0 && !bake.is_measured && known(bake.minutes_to_core) && bake.minutes < bake.minutes_to_core"
+  when   = "part.has_leaven && part.has_flour && formula.pieces > 0 && !bake.is_measured && known(bake.minutes_to_core) && bake.in_oven_min < bake.minutes_to_core"
   doubt  = "middle"
-  say    = "The bake lasts {bake.minutes}, and the middle needs {bake.minutes_to_core}[ to {bake.core_target_c}]. Bake longer or smaller, or write your probe's reading: measured = \"92 C core\"."
+  say    = "The bake lasts {bake.in_oven_min}, and the middle needs {bake.minutes_to_core}[ to {bake.core_target_c}]. Bake longer or smaller, or write your probe's reading: measured = \"92 C core\"."
   why    = "A filling and a tin both slow the middle down. Colour is there long before the core is."
   source = "conduction with the oven's heat at the skin, fitted to 13 published bakes whose sizes are assumed: a factor of 1.4 in a tin and for rolls, 1.6 for a loaf that stands free, up to 2 below 140 and above 250 C"
 
   adjust "step.time" {
-    to     = "bake.minutes_to_core"
+    to     = "bake.minutes_to_core - bake.in_oven_min + bake.minutes"
     within = [5, 90]
   }
 }
@@ -214,6 +226,20 @@ trial "minutes for a loaf" {
     dough "d" {
       ingredients = { "bread flour" = "500 g", "water" = "280 g", "instant yeast" = "7 g" }
       steps       = [{ mix = "10 min", to = "26 C" }, { pan = "t", tin = "t" }, { bake = "$case", at = "190 C", core = "93 C", tin = "t" }]
+    }
+  }
+}
+
+# One bake in a falling oven: the minutes add up, and its first ten are not held against the rule.
+trial "minutes for a loaf, in a falling oven" {
+  rule  = "bake-short"
+  cases = { "8 min" = "flagged", "34 min" = "clear", "14 min" = "unsure" }
+  tin "t" { inside = "300 x 100 x 100 mm" }
+  formula "t" {
+    makes = "1 loaf"
+    dough "d" {
+      ingredients = { "bread flour" = "500 g", "water" = "280 g", "instant yeast" = "7 g" }
+      steps       = [{ mix = "10 min", to = "26 C" }, { pan = "t", tin = "t" }, { bake = "10 min", at = "220 C", tin = "t" }, { bake = "$case", at = "180 C", core = "93 C", tin = "t" }]
     }
   }
 }
@@ -398,9 +424,9 @@ rule "oven-cool" {
   on     = "bake"
   level  = "risk"
   limits = { oven_c = 160, margin_c = 10 }
-  note   = "bake.at_c >= limit.oven_c - 2 * limit.margin_c"
-  when   = "part.has_leaven && part.has_flour && known(bake.at_c) && bake.at_c < limit.oven_c - limit.margin_c"
-  say    = "The oven is at {bake.at_c}; published formulas bake at {limit.oven_c} or more. Set it hotter, or look for a slip in the figure."
+  note   = "bake.oven_c >= limit.oven_c - 2 * limit.margin_c"
+  when   = "part.has_leaven && part.has_flour && known(bake.oven_c) && bake.oven_c < limit.oven_c - limit.margin_c"
+  say    = "The oven is at {bake.oven_c}; published formulas bake at {limit.oven_c} or more. Set it hotter, or look for a slip in the figure."
   why    = "In a cool oven the crust sets late: the piece spreads, dries and stays pale."
   source = "formula cards: panettone and large pieces 160 to 180 C (read); the margin is a judgement"
 
@@ -422,8 +448,8 @@ rule "bake-long" {
   on     = "bake"
   level  = "risk"
   limits = { bun_min = 35, bun_g = 150, loaf_min = 60, loaf_g = 1300, large_min = 110 }
-  when   = "part.has_leaven && part.has_flour && known(formula.piece_g) && bake.minutes > (formula.piece_g <= limit.bun_g ? limit.bun_min : formula.piece_g <= limit.loaf_g ? limit.loaf_min : limit.large_min)"
-  say    = "[A piece of {formula.piece_g}|The piece] bakes {bake.minutes}, which dries it; {limit.bun_min} is long for a bun, {limit.loaf_min} for a loaf. Bake it shorter."
+  when   = "part.has_leaven && part.has_flour && known(formula.piece_g) && bake.in_oven_min > (formula.piece_g <= limit.bun_g ? limit.bun_min : formula.piece_g <= limit.loaf_g ? limit.loaf_min : limit.large_min)"
+  say    = "[A piece of {formula.piece_g}|The piece] bakes {bake.in_oven_min}, which dries it; {limit.bun_min} is long for a bun, {limit.loaf_min} for a loaf. Bake it shorter."
   why    = "Past the core that it wants, each minute takes water from the crumb."
   source = "published formulas: rolls 12 to 25 min, loaves 30 to 55 min, panettone 1 kg 55 min (read); the limits are judgements beyond them"
 
@@ -454,12 +480,24 @@ trial "minutes in the oven" {
   }
 }
 
+trial "loaf in a falling oven, too long" {
+  rule  = "bake-long"
+  cases = { "41 min" = "flagged", "39 min" = "clear" }
+  formula "t" {
+    makes = "2 loaves of 750 g"
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "560 g", "salt" = "18 g", "instant yeast" = "10 g" }
+      steps       = [{ mix = "10 min" }, { bake = "20 min", at = "220 C" }, { bake = "$case", at = "180 C" }]
+    }
+  }
+}
+
 rule "bake-brief" {
   on     = "bake"
   level  = "risk"
   limits = { bake_min = 6, large_min = 12, large_g = 250 }
-  when   = "part.has_leaven && part.has_flour && !bake.is_measured && (bake.minutes < limit.bake_min || known(formula.piece_g) && formula.piece_g > limit.large_g && bake.minutes < limit.large_min)"
-  say    = "The bake lasts {bake.minutes}; even the smallest roll needs {limit.bake_min}, a loaf {limit.large_min}. Look for a slip, or probe the core and write it."
+  when   = "part.has_leaven && part.has_flour && !bake.is_measured && (bake.in_oven_min < limit.bake_min || known(formula.piece_g) && formula.piece_g > limit.large_g && bake.in_oven_min < limit.large_min)"
+  say    = "The bake lasts {bake.in_oven_min}; even the smallest roll needs {limit.bake_min}, a loaf {limit.large_min}. Look for a slip, or probe the core and write it."
   why    = "The smallest rolls take eight minutes in a hot oven, a loaf half an hour."
   source = "published formulas: rolls from 8 min, loaves from 25 min (read); the limits are judgements below them"
 

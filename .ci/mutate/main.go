@@ -1,5 +1,5 @@
 // Mutate moves each fitted constant by a fifth, up and down, and reports the changes that no test
-// of the constant's package notices. It works on a copy of the project and takes minutes: it is no
+// of the constant's package notices, or of the package that its line names. It works on a copy of the project and takes minutes: it is no
 // part of go test.
 //
 //	go run ./.ci/mutate                            every line of .ci/mutations.txt
@@ -7,7 +7,8 @@
 //	go run ./.ci/mutate -sample 5                  five lines, spread over the list
 //
 // A line of the list is a file and a constant: "engine/science/heat/oven.go crumbK". A constant
-// inside a table is named by its way in: "ovenConvection.DeckOven", "coefficients.Room.1".
+// inside a table is named by its way in: "ovenConvection.DeckOven", "coefficients.Room.1". A third
+// word is the package whose tests hold it, where that is another one.
 package main
 
 import (
@@ -60,7 +61,7 @@ func run(list, only string, sample int, out io.Writer) (survivors int, err error
 	}
 	sound := map[string]bool{} // packages whose tests pass unchanged
 	for _, l := range lines {
-		pkg := "./" + filepath.ToSlash(filepath.Dir(l.file))
+		pkg := "./" + l.heldBy
 		if !sound[pkg] { // several times, because a test of drawn inputs may fail now and then
 			if said, ok := tests(dir, pkg, 5); !ok {
 				return survivors, fmt.Errorf("%s fails before anything is changed:\n%s", pkg, said)
@@ -120,8 +121,8 @@ func run(list, only string, sample int, out io.Writer) (survivors int, err error
 
 // line is one constant of the list.
 type line struct {
-	file, name string
-	number     int
+	file, name, heldBy string
+	number             int
 }
 
 func read(list, only string, sample int) (lines []line, err error) {
@@ -137,10 +138,14 @@ func read(list, only string, sample int) (lines []line, err error) {
 		if len(fields) == 0 || !strings.Contains(text, only) {
 			continue
 		}
-		if len(fields) != 2 {
+		if len(fields) != 2 && len(fields) != 3 {
 			return nil, fmt.Errorf("%s:%d: want a file and a constant, have %q", list, number, text)
 		}
-		lines = append(lines, line{fields[0], fields[1], number})
+		heldBy := filepath.ToSlash(filepath.Dir(fields[0]))
+		if len(fields) == 3 {
+			heldBy = fields[2]
+		}
+		lines = append(lines, line{fields[0], fields[1], heldBy, number})
 	}
 	if sample > 0 && sample < len(lines) {
 		var some []line

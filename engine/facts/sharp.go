@@ -1,6 +1,8 @@
 package facts
 
 import (
+	"slices"
+
 	"forebake/engine/figure"
 	"forebake/engine/formula"
 	"forebake/engine/history"
@@ -44,8 +46,16 @@ func (s *Sheet) isSharp(x Subject) bool {
 }
 
 // IsWritten reports whether the steps that a subject's part goes through in other parts say how long
-// and where it stands there, each at one figure. Of any other subject nothing more is asked.
+// and where it stands there, each at one figure, and none of its own is an ice bath: of these no
+// trial is published, so their careful end counts. Of any other subject nothing more is asked.
 func (s *Sheet) IsWritten(x Subject) bool {
+	if p := x.Part; p != nil {
+		for _, q := range s.Part(p).Contents() {
+			if slices.ContainsFunc(q.Steps, (*formula.Step).Iced) {
+				return false
+			}
+		}
+	}
 	if x.On != OnPart {
 		return true
 	}
@@ -129,7 +139,7 @@ func (s *Sheet) isPlaceSharp(step *formula.Step, st *history.Stage) bool {
 	if given, ok := s.Kitchen.At(step.Where.String()); ok {
 		return given.IsPoint()
 	}
-	return step.Where != nil || !st.HasAmbient || st.Ambient.IsPoint()
+	return step.Where != nil || step.Iced() || !st.HasAmbient || st.Ambient.IsPoint()
 }
 
 // cooksLater reports whether a later step of the part brings all of it to one temperature, so that

@@ -65,10 +65,10 @@ var stepFacts = []Fact{
 	{
 		Name:   "core_target_c",
 		Unit:   "C",
-		Means:  "target core temperature",
+		Means:  "target core temperature, of bakes in one oven the last that is written",
 		Source: srcGiven,
 		step: func(_ *parts, s *formula.Step) Value {
-			return makeup.Given(s.Core, "core = \"... C\" in this "+s.Verb.Name, s.Place)
+			return makeup.Given(process.CoreTarget(s), "core = \"... C\" in this "+s.Verb.Name, s.Place)
 		},
 	},
 	{
@@ -147,7 +147,7 @@ var stepFacts = []Fact{
 		Name:   "start_c",
 		Label:  "middle at its start",
 		Unit:   "C",
-		Means:  "core temperature as it begins",
+		Means:  "core temperature as it begins, of bakes in one oven as the first begins",
 		Source: srcHeat,
 		Error:  errHeat,
 		Settle: "a probe settles it: write measured = \"... C\" in the step before",
@@ -442,6 +442,15 @@ var stepFacts = []Fact{
 		Error:  errBalance,
 		Settle: settleMix,
 		step:   (*parts).LiquidByFactor,
+	},
+	{
+		Name:   "poured_pct",
+		Label:  "liquid poured in",
+		Unit:   "%",
+		of:     (*formula.Verb).Mixes,
+		Means:  "water, milk, cream and juice that go into this mix, on flour; those of other parts left out",
+		Source: srcPct,
+		step:   (*parts).Poured,
 	},
 	{
 		Name:   "ice_needed_g",
@@ -811,6 +820,24 @@ var stepFacts = []Fact{
 		Error:  "factor 1.4 in a tin and for rolls, 1.6 for a loaf that stands free, up to 2 below 140 and above 250 C: a first guess to be probed",
 		Settle: settleCore,
 		step:   (*parts).MinutesToCore,
+	},
+	{
+		Name:   "in_oven_min",
+		Label:  "time in the oven",
+		Unit:   "min",
+		of:     (*formula.Verb).Bakes,
+		Means:  "how long it is in the oven by its end: of bakes one after the other the sum",
+		Source: srcGiven,
+		step:   (*parts).OvenMinutes,
+	},
+	{
+		Name:   "oven_c",
+		Label:  "oven",
+		Unit:   "C",
+		of:     (*formula.Verb).Bakes,
+		Means:  "temperature of the oven; its mean over the time where it is turned up or down",
+		Source: srcGiven,
+		step:   (*parts).OvenTemp,
 	},
 	{
 		Name:   "boils_c",

@@ -114,6 +114,50 @@ func (s *Step) Iced() bool { return s.Way.Iced() && !s.At.Set }
 // InHotFat reports whether the step cooks in hot fat.
 func (s *Step) InHotFat() bool { return s.Verb.Cooks() && s.Way.HotFat() }
 
+// InOven lists the bakes that end in this one, in order: an oven that is turned up or down, or
+// opened for a wash, is one bake. It is the step alone for any other verb.
+func (s *Step) InOven() []*Step {
+	from := s.Index
+	if s.Verb.Bakes() {
+		for i := s.Index - 1; i >= 0 && s.Part.Steps[i].staysInOven(); i-- {
+			if s.Part.Steps[i].Verb.Bakes() {
+				from = i
+			}
+		}
+	}
+	out := make([]*Step, 0, 2)
+	for _, other := range s.Part.Steps[from : s.Index+1] {
+		if other.Verb.Bakes() || other == s {
+			out = append(out, other)
+		}
+	}
+	return out
+}
+
+// BakesOn reports whether another bake goes on where this one ends.
+func (s *Step) BakesOn() bool {
+	if !s.Verb.Bakes() {
+		return false
+	}
+	for _, next := range s.Part.Steps[s.Index+1:] {
+		if next.Verb.Bakes() {
+			return true
+		}
+		if !next.staysInOven() {
+			return false
+		}
+	}
+	return false
+}
+
+// staysInOven reports whether a bake that comes before the step may go on after it.
+func (s *Step) staysInOven() bool {
+	return s.Verb.Bakes() || (s.Verb.Washes() || s.Verb.Tops()) && !s.Time.Set
+}
+
+// LeavesOven reports whether what was baked before the step has left the oven.
+func (s *Step) LeavesOven() bool { return !s.staysInOven() }
+
 // HeatsAll reports whether the step cooks or bakes the whole part, and not some ingredients alone.
 func (s *Step) HeatsAll() bool { return s.Verb.Bakes() || s.Verb.Cooks() && len(s.With) == 0 }
 

@@ -23,13 +23,11 @@ func (f *Simulator) bake(step *formula.Step, st *Stage) {
 	}
 	f.Waits++
 	piece, body, rho := f.inOven()
-	bakings, why := f.ovens(step, st, piece)
 	f.oven = f.oven.with(step, st)
+	bakings, why := f.ovens(step, piece)
+	st.OvenStart, st.OvenMinutes, st.OvenC = f.oven.start, f.oven.minutes, f.oven.at
 	st.Oven, st.HasOven, st.OvenSilent = bakings[figure.Low], why == "", why
-	target := step.Core
-	if !target.Set && step.To.Set {
-		target = step.To
-	}
+	target := coreTarget(step)
 	if target.Set && st.HasOven {
 		quick, why1 := bakings[figure.High].MinutesTo(target.Lo)
 		mid, why2 := bakings[figure.Middle].MinutesTo(target.Mid())
@@ -57,7 +55,7 @@ func (f *Simulator) bake(step *formula.Step, st *Stage) {
 			Low:  bakings[figure.Low].Core(figure.Low, f.oven.minutes.Lo),
 			Mid:  bakings[figure.Middle].Core(figure.Middle, f.oven.minutes.Mid()),
 			High: bakings[figure.High].Core(figure.High, f.oven.minutes.Hi),
-		}
+		}.Max(st.StartCore) // no core cools in an oven
 	}
 	f.setEven(after)
 	st.Core, st.Mean, st.Surface, st.Body = after, after, after, body
@@ -73,16 +71,30 @@ func (f *Simulator) bake(step *formula.Step, st *Stage) {
 		FreezeSilent: f.setup.Material.FreezeSilent,
 		Conductivity: crumbConductivity,
 		Diffusivity:  crumbCooling,
-		Density:      rho * (1 - bakeLoss),
-		SpecificHeat: 2600,
+		Density:      rho,
+		SpecificHeat: crumbHeat,
 	}
 	f.shape.mixedRho = f.setup.Material.Density
 }
 
+// coreTarget is the core that is wanted at the end of a bake: of its last step that names one.
+func coreTarget(step *formula.Step) (target formula.Given) {
+	for _, s := range step.InOven() {
+		switch {
+		case s.Core.Set:
+			target = s.Core
+		case s.To.Set:
+			target = s.To
+		}
+	}
+	return target
+}
+
 // falling is a bake in an oven that is turned up or down: bakes one after the other count as one,
-// from the start of the first. The cold run has the coolest of the ovens, the warm run the hottest.
+// from the start of the first, in an oven at its mean over the time.
 type falling struct {
 	baked   bool
+	turned  bool            // at another temperature
 	start   figure.Estimate // C, of the core
 	minutes Interval
 	at      figure.Estimate // C, of the oven
@@ -95,16 +107,18 @@ func (b falling) with(step *formula.Step, st *Stage) falling {
 		at = estimateOf(step.At.Interval)
 	}
 	if !b.baked {
-		return falling{true, st.StartCore, step.Time.Interval, at}
+		return falling{true, false, st.StartCore, step.Time.Interval, at}
 	}
 	all := b.minutes.Add(step.Time.Interval)
-	share := 0.5 // of the last oven
-	if all.Mid() > 0 {
-		share = step.Time.Mid() / all.Mid()
+	b.turned = b.turned || at != b.at
+	if step.Time.IsPoint() && b.minutes.IsPoint() && all.Mid() > 0 {
+		share := step.Time.Mid() / all.Mid()
+		b.at = b.at.Times(1 - share).Plus(at.Times(share))
+	} else { // nobody knows how long at which
+		b.at = figure.Estimate{Low: min(b.at.Low, at.Low), Mid: (b.at.Mid + at.Mid) / 2,
+			High: max(b.at.High, at.High)}
 	}
 	b.minutes = all
-	b.at = figure.Estimate{Low: min(b.at.Low, at.Low), Mid: b.at.Mid + share*(at.Mid-b.at.Mid),
-		High: max(b.at.High, at.High)}
 	return b
 }
 
@@ -144,19 +158,14 @@ func (f *Simulator) inOven() (piece bake.Piece, body heat.Body, rho float64) {
 }
 
 // ovens bakes the piece in the three runs: the cold one from the coldest start in the coolest oven.
-func (f *Simulator) ovens(
-	step *formula.Step,
-	st *Stage,
-	piece bake.Piece,
-) (b [figure.Runs]bake.Baking, why string) {
-	bakes := f.oven.with(step, st)
-	at := bakes.at
+func (f *Simulator) ovens(step *formula.Step, piece bake.Piece) (b [figure.Runs]bake.Baking,
+	why string) {
 	for run := range b {
 		r := figure.Run(run)
-		piece.StartC = bakes.start.At(r)
+		piece.StartC = f.oven.start.At(r)
 		oven := bake.Oven{
-			TempC: at.At(r), Kind: step.Way.Oven(), Steam: step.Way.Steams(),
-			AltitudeM: f.setup.Kitchen.Altitude.Mid(),
+			TempC: f.oven.at.At(r), Kind: step.Way.Oven(), Steam: step.Way.Steams(),
+			AltitudeM: f.setup.Kitchen.Altitude.Mid(), Turned: f.oven.turned,
 		}
 		var silent string
 		b[run], silent = oven.Bake(piece)
@@ -165,10 +174,11 @@ func (f *Simulator) ovens(
 	return b, why
 }
 
-// Cooling bread: conductivity of crumb 0.12 to 0.2 W/(m K), and a diffusivity that gives the two
-// hours of a large tin loaf with its evaporation (memory; half as much again either way).
+// Cooling bread: conductivity of crumb 0.12 to 0.2 W/(m K), its specific heat, and a diffusivity that
+// gives the two hours of a large tin loaf with its evaporation (memory; half as much again either
+// way).
 const (
 	crumbConductivity = 0.15
+	crumbHeat         = 2600
 	crumbCooling      = 2.0e-7
-	bakeLoss          = 0.10
 )

@@ -4,18 +4,19 @@ import (
 	"math"
 
 	"forebake/engine/science/heat"
+	"forebake/engine/science/melt"
 )
 
 // frozen are the curves of a material that freezes, kept from stage to stage.
 type frozen struct {
-	ice                 heat.Ice
+	ice                 melt.Ice
 	cp, butterfat       float64
 	specificHeat, share heat.Curve
 	why                 string
 }
 
 // ice is the water of the part that can freeze, with the onset of one run.
-func (f *Simulator) ice(l *run) heat.Ice {
+func (f *Simulator) ice(l *run) melt.Ice {
 	i := f.setup.Material.Ice
 	i.OnsetC = f.setup.Material.OnsetC.At(l.which)
 	return i
@@ -44,7 +45,7 @@ func (f *Simulator) freezePace(l *run, e environment) float64 {
 		return 1
 	}
 	cooling := f.now(l).MeanC > l.ambient(e)
-	return f.speedOf(l, heat.FreezeFactor-1, cooling)
+	return f.speedOf(l, melt.FreezeFactor-1, cooling)
 }
 
 // mayFreeze reports whether a stage is so cold that water without anything in it would freeze.
@@ -60,15 +61,15 @@ func (f *Simulator) mayFreeze(e environment) bool {
 // again as the way itself.
 func (f *Simulator) melts(l *run, e environment) bool {
 	t := f.now(l).MeanC
-	return f.setup.Material.Chocolate > 0 && min(t, l.ambient(e)) < heat.ChocolateRuns &&
-		max(t, l.ambient(e)) > heat.ChocolateSets
+	return f.setup.Material.Chocolate > 0 && min(t, l.ambient(e)) < melt.ChocolateRuns &&
+		max(t, l.ambient(e)) > melt.ChocolateSets
 }
 
 // butterHeats is the curve of a material with butterfat in it, kept from stage to stage.
 func (f *Simulator) butterHeats() heat.Curve {
 	m, b := f.setup.Material, &f.butter
 	if b.cp != m.SpecificHeat || b.share != m.Butterfat {
-		*b = fatty{m.SpecificHeat, m.Butterfat, heat.MilkFatCurve(m.SpecificHeat, m.Butterfat)}
+		*b = fatty{m.SpecificHeat, m.Butterfat, melt.MilkFatCurve(m.SpecificHeat, m.Butterfat)}
 	}
 	return b.heats
 }
@@ -77,7 +78,7 @@ func (f *Simulator) butterHeats() heat.Curve {
 func (f *Simulator) chocolateHeats() heat.Curve {
 	m, c := f.setup.Material, &f.chocolate
 	if c.cp != m.SpecificHeat || c.share != m.Chocolate {
-		*c = fatty{m.SpecificHeat, m.Chocolate, heat.ChocolateHeats(m.SpecificHeat, m.Chocolate)}
+		*c = fatty{m.SpecificHeat, m.Chocolate, melt.ChocolateHeats(m.SpecificHeat, m.Chocolate)}
 	}
 	return c.heats
 }

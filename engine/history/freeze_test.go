@@ -8,6 +8,7 @@ import (
 	"forebake/engine/figure"
 	"forebake/engine/history"
 	"forebake/engine/science/heat"
+	"forebake/engine/science/melt"
 )
 
 // custardSetup is a tray of custard of 68 % water at 26 C.
@@ -22,7 +23,7 @@ func custardSetup(t *testing.T, steps string) history.Setup {
 	s.Material = history.Material{
 		Known: true, Conductivity: p.ConductivityWmK, Density: p.DensityKgM3,
 		SpecificHeat: p.SpecificHeat, Diffusivity: p.DiffusivityM2s,
-		Ice:    heat.Ice{Made: made},
+		Ice:    melt.Ice{Made: made},
 		OnsetC: figure.Estimate{Low: -3.8, Mid: -2.5, High: -2.5},
 	}
 	return s
@@ -52,8 +53,8 @@ func TestFreezingTakesItsTime(t *testing.T) {
 		onset.Mid, cold.Mid, cold.Low, cold.High, plank)
 	near(t, "hours to -16 C", cold.Mid, 8.3, 0.3)
 	near(t, "latent heat alone", to(0, -8).Mid-onset.Mid, plank, 0.3*plank)
-	near(t, "fast end", cold.Mid/cold.Low, heat.FreezeFactor, 0.08)
-	near(t, "slow end", cold.High/cold.Mid, heat.FreezeFactor, 0.02)
+	near(t, "fast end", cold.Mid/cold.Low, melt.FreezeFactor, 0.08)
+	near(t, "slow end", cold.High/cold.Mid, melt.FreezeFactor, 0.02)
 	plain := s
 	plain.Material.OnsetC = figure.Estimate{}
 	if b, _ := f.TimeTo(plain, s.Part.Steps[0], -16); math.Abs(b.Mid-3.8) > 0.2 {
@@ -84,7 +85,7 @@ func TestFreezingIsSilent(t *testing.T) {
 func TestChocolateSets(t *testing.T) {
 	hours := func(share float64, text string, target float64) float64 {
 		s := setup(t, text)
-		m := heat.Chocolate
+		m := melt.Chocolate
 		s.Material = history.Material{Known: true, Conductivity: m.ConductivityWmK,
 			Density: m.DensityKgM3, SpecificHeat: m.SpecificHeat, Diffusivity: m.DiffusivityM2s,
 			Chocolate: share}

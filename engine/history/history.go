@@ -18,6 +18,7 @@ import (
 	"forebake/engine/science/bake"
 	"forebake/engine/science/ferment"
 	"forebake/engine/science/heat"
+	"forebake/engine/science/melt"
 )
 
 // Interval is short for the interval of package figure.
@@ -32,7 +33,7 @@ type Material struct {
 	SpecificHeat float64         // J/(kg K)
 	Butterfat    float64         // share of the mass that is milk fat: it takes heat to melt
 	Chocolate    float64         // share of the mass that is chocolate, which melts and sets
-	Ice          heat.Ice        // of the water that can freeze, each run with its own onset
+	Ice          melt.Ice        // of the water that can freeze, each run with its own onset
 	OnsetC       figure.Estimate // C, where it begins to; zero for a material without any
 	FreezeSilent string          // why freezing is not reckoned, "" where it is
 }
@@ -94,7 +95,10 @@ type Stage struct {
 	Bi             float64
 	Oven           bake.Baking // a bake as the coldest run goes through it, where HasOven
 	HasOven        bool
-	OvenSilent     string // why a bake's core, or the time to it, is not reckoned
+	OvenStart      figure.Estimate // bake: the core as the first bake in this oven begins, C
+	OvenMinutes    Interval        // bake: in the oven since then
+	OvenC          figure.Estimate // bake: of the oven, its mean since then
+	OvenSilent     string          // why a bake's core, or the time to it, is not reckoned
 	// Trace is the course of each run through a wait, the coldest first, by Hours of the step: at
 	// its start, its end and in between. It is drawn to the longest end of a ranged time in the
 	// warmest run, to the shortest in the coldest. nil where none was asked for.

@@ -373,7 +373,7 @@ func TestHoursOfAThinSlab(t *testing.T) {
 		s.Gas = 0.01 // hours without heat of its own
 		st := follow(t, s).Stages[0]
 		half := st.Body.Half[0]
-		if bi := test.h * half / s.Material.Conductivity; bi > heat.LumpedBiot {
+		if bi := test.h * half / s.Material.Conductivity; bi > 0.1 { // then the centre is under 5 % of the step off (Incropera ch. 5, memory)
 			t.Fatalf("Bi %v", bi)
 		}
 		tau := s.Material.Density * s.Material.SpecificHeat * half / test.h / 3600

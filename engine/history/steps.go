@@ -33,7 +33,7 @@ func (f *Simulator) begin(s Setup) {
 
 // step does what one step does to the part.
 func (f *Simulator) step(step *formula.Step, st *Stage) {
-	if !step.Verb.Bakes() {
+	if step.LeavesOven() {
 		f.oven = falling{}
 	}
 	if f.missing != "" {

@@ -248,8 +248,8 @@ func TestBakeIsCapped(t *testing.T) {
 			)
 			s.Kitchen.Altitude.Interval = figure.Point(altitude)
 			st := follow(t, s).Stages[1]
-			if !st.Known || st.Core.High > boils-bake.BoilingMargin+1e-9 ||
-				st.CoreMax.High > boils-bake.BoilingMargin+1e-9 {
+			if !st.Known || st.Core.High > boils+1e-9 ||
+				st.CoreMax.High > boils+1e-9 {
 				t.Errorf(
 					"%s at %v m: core %v, water boils at %v",
 					minutes,

@@ -10,6 +10,7 @@ import (
 	"forebake/engine/kitchen"
 	"forebake/engine/science/ferment"
 	"forebake/engine/science/heat"
+	"forebake/engine/science/melt"
 )
 
 // environment is the surroundings of a step.
@@ -274,7 +275,7 @@ type beginning struct {
 	tC, ambientC, h      float64
 	ownHeat              float64 // W/kg at 26 C; 0 for what does not ferment
 	freezes, melts       bool
-	ice                  heat.Ice // of what freezes
+	ice                  melt.Ice // of what freezes
 	butterfat, chocolate float64
 }
 

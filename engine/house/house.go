@@ -364,13 +364,8 @@ func (h *House) readIngredient(r *reading.Reader, b *hclsyntax.Block) {
 	item := larder.Item{Class: larder.ClassOther, Basis: "house", Source: "house file",
 		Undeclared: true}
 	if a := attr["like"]; a != nil {
-		like, likeAt, ok := r.Text(a.Expr, "like")
+		base, ok := h.readLike(r, a, name)
 		if !ok {
-			return
-		}
-		base, found := h.Larder.Find(like)
-		if !found {
-			r.Unknown(likeAt, "ingredient", like, "the larder", h.Larder.Names())
 			return
 		}
 		item = *base
@@ -422,6 +417,31 @@ func (h *House) readIngredient(r *reading.Reader, b *hclsyntax.Block) {
 	if err := h.Larder.Add(item); err != nil {
 		r.Fault(at, "%s", err)
 	}
+}
+
+// readLike finds the ingredient that a house's own is like. What its name says of a harm, the
+// other must hold too.
+func (h *House) readLike(r *reading.Reader, a *hclsyntax.Attribute, name string) (*larder.Item, bool) {
+	like, at, ok := r.Text(a.Expr, "like")
+	if !ok {
+		return nil, false
+	}
+	base, found := h.Larder.Find(like)
+	if !found {
+		r.Unknown(at, "ingredient", like, "the larder", h.Larder.Names())
+		return nil, false
+	}
+	why := larder.Harmless(name, base)
+	if why == "" {
+		return base, true
+	}
+	holding := ""
+	if list := h.Larder.Holding(name); len(list) > 0 {
+		holding = "; write like = \"" + strings.Join(list, "\", or like = \"") + "\""
+	}
+	r.Fault(at, "ingredient %q: its name says %s, and the larder's %q is not%s, or give the "+
+		"figures of its label without like", name, why, base.Name, holding)
+	return nil, false
 }
 
 // readPrice reads "9.20 per kg" or "0.30 per piece"; pieceG is what one piece weighs, 0 where that

@@ -55,7 +55,10 @@ func (l *Larder) Near(name string) []string {
 	if len(typed) == 0 {
 		return nil
 	}
-	all := l.Names()
+	all := slices.DeleteFunc(l.Names(), func(n string) bool {
+		it, _ := l.Find(n)
+		return it != nil && Harmless(name, it) != ""
+	})
 	offered := map[*Item]bool{} // one name of each item
 	near := slices.DeleteFunc(spelling.Nearest(name, all, 4*maxNear), func(n string) bool {
 		it, _ := l.Find(n)
@@ -138,6 +141,9 @@ func (l *Larder) UnknownText(name string) string {
 			text += ": " + a.Why
 		}
 		return text
+	}
+	if why := Grave(name); why != "" {
+		text += ": its name says " + why + ", so nothing else may stand for it"
 	}
 	if near := l.Near(name); len(near) > 0 {
 		text += "; nearest is " + strings.Join(near, ", ")

@@ -1,7 +1,7 @@
 //go:build ignore
 
-// This program writes table.go from larder.csv, allergens.csv and ambiguous.csv. Run
-// it with "go generate" in this folder after a change of either file.
+// This program writes table.go from larder.csv, allergens.csv, ambiguous.csv and hazards.csv. Run
+// it with "go generate" in this folder after a change of any of them.
 package main
 
 import (
@@ -25,7 +25,11 @@ func main() {
 	if err != nil {
 		log.Fatal(err)
 	}
-	src, err := tablegen.Generate(larder, allergens, ambiguous)
+	hazards, err := os.ReadFile("hazards.csv")
+	if err != nil {
+		log.Fatal(err)
+	}
+	src, err := tablegen.Generate(larder, allergens, ambiguous, hazards)
 	if err != nil {
 		log.Fatal(err)
 	}

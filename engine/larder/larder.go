@@ -125,6 +125,7 @@ const (
 	ControlFish            Control = "fish"
 	ControlOilInfusion     Control = "oil infusion" // no air: C. botulinum
 	ControlLowAcidJar      Control = "low-acid jar" // no air: C. botulinum
+	ControlSprouts         Control = "raw sprouts"  // of any seed: 1-201.10
 	// ControlUndeclared is for a house's ingredient of which nothing was declared.
 	ControlUndeclared Control = "undeclared"
 )
@@ -136,6 +137,9 @@ const (
 func (it *Item) ControlOf() Control {
 	if it.Control != "" || it.Basis != "house" {
 		return it.Control
+	}
+	if raw := it.byName(); raw != "" {
+		return raw
 	}
 	const little = 15 // g per 100 g, dry goods and fats
 	if it.Water < little || it.Class == ClassSugar || it.Class == ClassSalt {
@@ -188,6 +192,9 @@ type Item struct {
 
 	Traits  Trait
 	Control Control // see ControlOf
+
+	Hazard       Hazard  // what in it can hurt by itself; blank for nothing
+	HazardFigure float64 // by Hazard: see there
 
 	// US and EU are the allergen codes of each jurisdiction, a member
 	// after a colon ("nuts:almond"). A final ? means often present: the

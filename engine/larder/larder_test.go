@@ -20,7 +20,8 @@ import (
 
 func TestTableIsFresh(t *testing.T) {
 	larder, allergens := readFile(t, "larder.csv"), readFile(t, "allergens.csv")
-	want, err := tablegen.Generate(larder, allergens, readFile(t, "ambiguous.csv"))
+	want, err := tablegen.Generate(larder, allergens, readFile(t, "ambiguous.csv"),
+		readFile(t, "hazards.csv"))
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -53,7 +54,7 @@ func TestGenerateRefuses(t *testing.T) {
 				t.Fatalf("larder.csv no longer holds %q", c.old)
 			}
 			_, err := tablegen.Generate([]byte(broken), allergens,
-				readFile(t, "ambiguous.csv"))
+				readFile(t, "ambiguous.csv"), readFile(t, "hazards.csv"))
 			if err == nil || !strings.Contains(err.Error(), c.want) ||
 				!strings.HasPrefix(err.Error(), "larder.csv:") {
 				t.Errorf("got error %v, want one about %s", err, c.want)

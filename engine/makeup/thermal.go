@@ -5,6 +5,7 @@ import (
 	"forebake/engine/formula"
 	"forebake/engine/larder"
 	"forebake/engine/science/heat"
+	"forebake/engine/science/melt"
 )
 
 // ThermalValues are the four figures that heat flow needs.
@@ -79,7 +80,7 @@ func (p *Part) composition() (heat.Composition, bool) {
 
 // Freezing is the water of the part that can freeze, without its onset, and the onset, C; both are
 // zero where nothing freezes. why is the reason for silence.
-func (p *Part) Freezing() (ice heat.Ice, onset figure.Estimate, why string) {
+func (p *Part) Freezing() (ice melt.Ice, onset figure.Estimate, why string) {
 	made, ok := p.composition()
 	m, wet := p.molality()
 	if !ok || !wet {
@@ -89,11 +90,11 @@ func (p *Part) Freezing() (ice heat.Ice, onset figure.Estimate, why string) {
 	if p.Kind == formula.Dough || p.Kind == formula.Preferment {
 		ice.Gas = doughGas.Mid()
 	}
-	low, why1 := heat.OnsetC(m.Hi)
-	mid, why2 := heat.OnsetC(m.Mid())
-	high, why3 := heat.OnsetC(m.Lo)
+	low, why1 := melt.OnsetC(m.Hi)
+	mid, why2 := melt.OnsetC(m.Mid())
+	high, why3 := melt.OnsetC(m.Lo)
 	if why := figure.FirstReason(why1, why2, why3); why != "" {
-		return heat.Ice{}, onset, why
+		return melt.Ice{}, onset, why
 	}
 	return ice, figure.Estimate{Low: low.Low, Mid: mid.Mid, High: high.High}, ""
 }

@@ -272,6 +272,22 @@ func (p *Part) balance(s *formula.Step) Value {
 // pourable reports whether the baker can warm or cool an ingredient for the mix.
 func pourable(in *formula.Ingredient) bool { return in.Of == nil && in.Item.Is(larder.Pourable) }
 
+// Poured is the liquid that goes into a mix as such, on flour, %: what parts bring is not poured.
+func (sh *Sheet) Poured(s *formula.Step) Value {
+	p := sh.Part(s.Part)
+	flour := p.TotalFlour()
+	if flour.Hi == 0 {
+		return p.NoFlour()
+	}
+	var sum formula.Mass
+	for _, in := range p.goesIn(s) {
+		if pourable(in) {
+			sum = sum.Add(sh.Mass(in))
+		}
+	}
+	return figure.ValueOf(sum.OverFlour(flour).Scale(100))
+}
+
 // bowl is one run of a mix whose liquid is free to be warmed or cooled: the pourable ingredients
 // together. ok is false while an ingredient has no single weight.
 func (p *Part) bowl(s *formula.Step, aimC float64, mix bakersmath.Mixing, run figure.Run) (

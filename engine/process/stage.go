@@ -55,8 +55,10 @@ func (s *Sheet) OfStage(step *formula.Step, pick func(*history.Stage) figure.Est
 	return measuredValue(pick(st), st.Measured)
 }
 
-// StartCore is the core as a step begins; a reading in the step is of later.
+// StartCore is the core as a step begins, of bakes in one oven as the first begins; a reading in
+// the step is of later.
 func (s *Sheet) StartCore(step *formula.Step) Value {
+	step = step.InOven()[0]
 	st, missing := s.Stage(step)
 	if st == nil {
 		return missing

@@ -87,7 +87,7 @@ func (s *Sheet) killedBy(step *formula.Step, of []*Part, asked extent) Value {
 			slow = ovenLog(
 				&kill,
 				st,
-				step.Time.Lo,
+				st.OvenMinutes.Lo,
 				figure.Low,
 			) + s.coolingLog(
 				&kill,
@@ -97,7 +97,7 @@ func (s *Sheet) killedBy(step *formula.Step, of []*Part, asked extent) Value {
 			if asked == lowEnd && slow >= microbe.BakeLogTarget {
 				usual = slow
 			} else {
-				usual = ovenLog(&kill, st, step.Time.Mid(), figure.Middle) + s.coolingLog(&kill, step, figure.Middle)
+				usual = ovenLog(&kill, st, st.OvenMinutes.Mid(), figure.Middle) + s.coolingLog(&kill, step, figure.Middle)
 			}
 		} else {
 			slow = kill.Log(st.StartCore.Low, st.Core.Low, step.Time.Lo)
@@ -128,7 +128,7 @@ func ovenLog(kill *microbe.Kill, st *history.Stage, minutes float64, run figure.
 		}
 		oven = through
 	}
-	sum, last := 0.0, st.StartCore.Low
+	sum, last := 0.0, st.OvenStart.Low
 	for i := range steps {
 		core := oven.Core(run, minutes*float64(i+1)/steps)
 		sum += kill.Log(last, core, minutes/steps)
@@ -169,7 +169,7 @@ func isKilled(p *Part) Value {
 	out, found := figure.YesNo(true), false
 	ask := func(q *Part, from int) {
 		for _, step := range q.Steps[from:] {
-			if q.BakesDough(step) {
+			if q.BakesDough(step) && !step.BakesOn() {
 				found = true
 				if from > 0 && p.sheet.crusts(q.Part, from-1, step) {
 					return

@@ -117,6 +117,10 @@ const (
 // rollHalf is half the thickness, m, up to which a piece that stands free counts as a roll.
 const rollHalf = 0.025
 
+// turnedError is how far a bake at the mean of an oven that is turned by up to 80 K may be off in
+// time, relative: it is up to a tenth quicker when it falls, and slower when it rises (computed).
+const turnedError = 0.10
+
 // steamHead is by how much steam in the oven may bring the core forward, s: the skin is at 90 C
 // after one minute with steam and after four without (McGee, On Food and Cooking, 2004, read).
 const steamHead = 180
@@ -125,9 +129,6 @@ const steamHead = 180
 // degrees are too slow: 95 to 99.5 C takes 33 minutes in the model, and 5 to 7 in a panettone
 // (read).
 const CoreMargin = 5
-
-// BoilingMargin is how far below boiling the core stays in K; no core above it is ever given.
-const BoilingMargin = 0.5
 
 // BoilingPointC is where water boils at an altitude in m, -500 to 3000, C: 100 - 0.0033 a metre,
 // within 0.1 of the standard atmosphere up to 2000 m (memory). Sugar in enriched crumb adds 0.5-1
@@ -141,6 +142,7 @@ type Oven struct {
 	Kind      OvenKind
 	Steam     bool
 	AltitudeM float64
+	Turned    bool // up or down on the way, and TempC is its mean over the bake
 }
 
 // Holder is the vessel of a piece.
@@ -258,9 +260,12 @@ func (p Piece) crumb() (k, alpha float64) {
 // factors are how many times shorter and longer a bake may take. A hotter oven than any published
 // is no slower for that.
 func (o Oven) factors(p Piece) (quick, slow float64) {
-	f := bakeFactor
+	f := float64(bakeFactor)
 	if p.In == OnTray && p.Body.Nearest() > rollHalf {
 		f = bakeFactorLoaf
+	}
+	if o.Turned {
+		f *= 1 + turnedError
 	}
 	const beyond = bakeFactorBeyond / bakeFactor
 	cold := math.Max(0, (publishedLow-o.TempC)/(publishedLow-ovenTemp.Low))
@@ -292,7 +297,7 @@ func (b *Baking) core(seconds float64) float64 {
 	default:
 		tC = b.held.at(seconds - b.skinBoils)
 	}
-	return math.Max(b.startC, math.Min(tC, b.boilC-BoilingMargin))
+	return math.Max(b.startC, math.Min(tC, b.boilC))
 }
 
 // Core is the core of one run, C, after the given minutes. The low run is the slow one.
@@ -304,7 +309,7 @@ func (b *Baking) Core(run figure.Run, minutes float64) float64 {
 	case figure.High:
 		tC := b.core(seconds*b.quick + b.head)
 		if tC > b.boilC-CoreMargin && seconds > 0 {
-			return b.boilC - BoilingMargin // the model's last degrees are too slow
+			return b.boilC // the model's last degrees are too slow
 		}
 		return tC
 	}
@@ -342,12 +347,12 @@ func (b *Baking) MinutesTo(coreC float64) (e figure.Estimate, why string) {
 	}, ""
 }
 
-// secondsTo is when the middle run's core is at coreC, +Inf above boiling less BoilingMargin.
+// secondsTo is when the middle run's core is at coreC, +Inf from boiling on.
 func (b *Baking) secondsTo(coreC float64) float64 {
 	switch {
 	case coreC <= b.startC:
 		return 0
-	case !(coreC <= b.boilC-BoilingMargin):
+	case !(coreC < b.boilC):
 		return math.Inf(1)
 	}
 	f := func(t float64) float64 { return b.core(t) - coreC }

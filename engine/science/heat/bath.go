@@ -60,13 +60,6 @@ var (
 	}
 )
 
-// bathPace is the relative error of the time from the food alone, rho cp and k in quadrature.
-var bathPace = math.Hypot(rhoCpError, kError)
-
-// Coefficients above a bath, W/(m2 K): a room that is warmer or colder than the food, 11 at most,
-// and a lid over air. What evaporates is left out.
-const topOpen, topMost = RoomNearly, 11.0
-
 // Chilling is the course of one run of a Bath. The run that is slow takes the warmer of an open
 // and a lidded top, the quick one the colder.
 type Chilling struct {
@@ -93,18 +86,19 @@ func (b Bath) Run(run figure.Run) (c Chilling, why string) {
 	}
 	water, _ := SurfaceCoefficient(at)
 	steel, plastic := resistances[Steel1mm].Typical, resistances[Plastic2mm].Typical
-	lidded := InSeries(topOpen, resistances[LiddedBox].High)
+	// Above it the room's air, or a lid over air. What evaporates is left out.
+	tops := [2]float64{coefficients[Room].High, InSeries(RoomNearly, resistances[LiddedBox].High)}
+	food := TimeError(math.Inf(1), 0) // of the food's own figures
 	var wet float64
-	tops := [2]float64{topMost, lidded}
 	c.run, c.n = run, 2
 	switch run {
 	case figure.Low:
-		wet, c.pace = InSeries(water.High, steel), 1+bathPace
+		wet, c.pace = InSeries(water.High, steel), 1+food
 	case figure.High:
-		wet, c.pace = InSeries(water.Low, plastic), 1/(1+bathPace)
+		wet, c.pace = InSeries(water.Low, plastic), 1/(1+food)
 	default:
 		wet, c.pace = InSeries(water.Typical, steel), 1
-		tops, c.n = [2]float64{topOpen}, 1
+		tops, c.n = [2]float64{RoomNearly}, 1
 	}
 	for i, top := range tops[:c.n] {
 		if !c.courses[i].start(b, depth, wet, top) {

@@ -296,6 +296,29 @@ func TestBathIsSilent(t *testing.T) {
 	never(t, "no target", c.TimeTo(math.NaN(), 1000))
 }
 
+// The food's own figures make a bath as much quicker and slower as anything with a held surface, and
+// the quick run has the room's strongest air above it.
+func TestBathRuns(t *testing.T) {
+	b := Bath{Body: SlabOf(0.04), Food: bathDough, StartC: 26, WaterC: 0.5, RoomC: 22}
+	held := 1 + TimeError(math.Inf(1), AirError)
+	near(t, "quick", bathRun(t, b, figure.Low).pace, held, 1e-12)
+	near(t, "slow", bathRun(t, b, figure.High).pace, 1/held, 1e-12)
+	// Long after, the top stands between water and air, by the dough below and the air above.
+	quick := bathRun(t, b, figure.Low)
+	quick.Advance(48 * 3600)
+	biot := func(h float64) float64 { return h * 0.04 / bathDough.ConductivityWmK }
+	lidded := biot(InSeries(RoomNearly, 0.25))
+	near(t, "top, quick", quick.Advance(3600).SurfaceC, 0.5+21.5*lidded/(1+lidded), 0.2)
+	warm := b
+	warm.RoomC = 4 // a fridge's air cools the dough, so the open top is the quick one
+	early := bathRun(t, warm, figure.Low)
+	lid := early.courses[1]
+	early.Advance(1800)
+	if open, closed := early.courses[0].state().SurfaceC, lid.advance(1800*early.pace).SurfaceC; !(open < closed-1) {
+		t.Errorf("the top is at %g C in the open and at %g C under a lid", open, closed)
+	}
+}
+
 // Moving water takes heat faster.
 func TestStirredBath(t *testing.T) {
 	still := Bath{Body: SlabOf(0.02), Food: bathCustard, StartC: 60, WaterC: 1, RoomC: 22}

@@ -1,7 +1,5 @@
 package heat
 
-import "math"
-
 // Curve is a quantity tabulated evenly over temperature, straight between its
 // points and level outside them, with its integral: exact heat contents at the
 // price of a table look-up.
@@ -43,8 +41,8 @@ func NewCurve(lowC, highC float64, n int, f func(tC float64) float64) Curve {
 // empty reports whether there is no curve.
 func (c *Curve) empty() bool { return len(c.points) == 0 }
 
-// at is value, slope and integral from the curve's start at tC.
-func (c *Curve) at(tC float64) (value, slope, integral float64) {
+// At is value, slope and integral from the curve's start at tC.
+func (c *Curve) At(tC float64) (value, slope, integral float64) {
 	last := len(c.points) - 1
 	x := (tC - c.low) / c.step
 	switch {
@@ -61,7 +59,7 @@ func (c *Curve) at(tC float64) (value, slope, integral float64) {
 	return value, p.slope, p.integral + dx*(p.value+value)/2
 }
 
-// slopes is at over a field, without the integrals.
+// slopes is At over a field, without the integrals.
 func (c *Curve) slopes(t, value, slope []float64) {
 	points, low, step, last := c.points, c.low, c.step, float64(len(c.points)-1)
 	value, slope = value[:len(t)], slope[:len(t)]
@@ -71,11 +69,11 @@ func (c *Curve) slopes(t, value, slope []float64) {
 			value[i], slope[i] = p.value+p.slope*(tC-low-p.from), p.slope
 			continue
 		}
-		value[i], slope[i], _ = c.at(tC)
+		value[i], slope[i], _ = c.At(tC)
 	}
 }
 
-// integrals is at over a field, without the slopes.
+// integrals is At over a field, without the slopes.
 func (c *Curve) integrals(t, value, integral []float64) {
 	points, low, step, last := c.points, c.low, c.step, float64(len(c.points)-1)
 	value, integral = value[:len(t)], integral[:len(t)]
@@ -87,20 +85,6 @@ func (c *Curve) integrals(t, value, integral []float64) {
 			value[i], integral[i] = v, p.integral+dx*(p.value+v)/2
 			continue
 		}
-		value[i], _, integral[i] = c.at(tC)
+		value[i], _, integral[i] = c.At(tC)
 	}
-}
-
-// MilkFatCurve is the specific heat, J/(kg K), of a food with sensible specific heat cp and the
-// milk fat fraction w: cp + 81e3 w dS/dT, typical solids, the slope taken over 2 K. Real fat
-// supercools and sets over hours: the core drops a little early, then stalls.
-func MilkFatCurve(cp, w float64) Curve {
-	return NewCurve(-10, 50, 121, func(tC float64) float64 { return cp + milkFatHeat(w, tC) })
-}
-
-// milkFatHeat is the specific heat that setting milk fat adds at tC, J/(kg K).
-func milkFatHeat(w, tC float64) float64 {
-	_, warm, _ := SolidFat(MilkFat, tC+1)
-	_, cold, _ := SolidFat(MilkFat, tC-1)
-	return MilkFatLatent * w * math.Max(cold-warm, 0) / 2
 }

@@ -22,7 +22,7 @@
 //		ok = w.Stage(22, 9)                                    // and so on
 //
 //	  - Walk: chains of stages in slab, cylinder, ball, finite cylinder, brick; exact
-//	  - Volumes: one direction, but two unlike faces, own heat, melting fat, ice
+//	  - Volumes: one direction, but two unlike faces, own heat, and what package melt adds
 //	  - Bath, Chilling: a tray, bowl or pot in ice and water
 //	  - OnsetC, Ice: freezing and thawing, as curves for Volumes
 //	  - OwnHeat, OwnExcess: heat of yeast, and the excess that it keeps up

@@ -2,10 +2,6 @@ package heat
 
 import "math"
 
-// LumpedBiot is the largest h (V/A)/k at which a body may be taken as even inside; the centre is
-// then off by under 5 % of the step (Incropera ch. 5, memory).
-const LumpedBiot = 0.1
-
 // Relative errors of a surface coefficient, for TimeError (basis memory).
 const (
 	AirError   = 0.30

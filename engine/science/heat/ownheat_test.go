@@ -34,7 +34,7 @@ func TestOwnHeatTable(t *testing.T) {
 		if why != "" {
 			t.Fatal(why)
 		}
-		pace, _, _ := activity.at(number(t, row["dough_c"]))
+		pace, _, _ := activity.At(number(t, row["dough_c"]))
 		var got figure.Estimate
 		switch row["what"] {
 		case "heat":

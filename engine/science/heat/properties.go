@@ -119,12 +119,12 @@ func PropertiesAt(c Composition, tC, gasFraction float64) (p Properties, ok bool
 	if !(tC >= LowestC && tC <= HighestC) {
 		return Properties{}, false
 	}
-	return propertiesAt(c, 0, tC, gasFraction)
+	return PropertiesWithIce(c, 0, tC, gasFraction)
 }
 
-// propertiesAt is PropertiesAt with some of the water ice, as kg in a kg of food, and from -40 C
+// PropertiesWithIce is PropertiesAt with some of the water ice, as kg in a kg of food, and from -40 C
 // on.
-func propertiesAt(c Composition, frozen, tC, gasFraction float64) (p Properties, ok bool) {
+func PropertiesWithIce(c Composition, frozen, tC, gasFraction float64) (p Properties, ok bool) {
 	fractions := [solidsAndWater + 1]float64{
 		c.Water - frozen,
 		c.Protein,

@@ -286,8 +286,8 @@ func (v *Volumes) flows(t *field, l *looked) (integral, share *field) {
 func (v *Volumes) faces() (low, high float64) {
 	first, last := 1.0, 1.0
 	if !v.conduct.empty() {
-		first, _, _ = v.conduct.at(v.t[0])
-		last, _, _ = v.conduct.at(v.t[v.n-1])
+		first, _, _ = v.conduct.At(v.t[0])
+		last, _, _ = v.conduct.At(v.t[v.n-1])
 	}
 	return v.low.flow(v.skin[0] * first), v.high.flow(v.skin[1] * last)
 }
@@ -419,7 +419,7 @@ func (v *Volumes) state() State {
 	}
 	share := 1.0
 	if !v.conduct.empty() {
-		share, _, _ = v.conduct.at(v.t[v.n-1])
+		share, _, _ = v.conduct.At(v.t[v.n-1])
 	}
 	s := State{MeanC: mean / mass, SurfaceC: v.high.surface(v.t[v.n-1], v.skin[1]*share)}
 	if !v.twoFaces {

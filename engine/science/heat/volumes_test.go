@@ -98,40 +98,19 @@ func TestFermentationHeat(t *testing.T) {
 	}
 }
 
-// Setting fat: 14 % butterfat adds about 10 % to the way from 26 to 4 C, 25 % about 19 %.
-func TestButterHeat(t *testing.T) {
-	for _, c := range []struct{ w, share float64 }{{0.14, 0.10}, {0.25, 0.19}} {
-		curve := MilkFatCurve(doughProperties.SpecificHeat, c.w)
-		var v Volumes
-		v.Start(1, 0.02, doughProperties, 26)
-		v.SetSpecificHeat(curve)
-		v.Stage(4, 8)
-		var plain Volumes
-		plain.Start(1, 0.02, doughProperties, 26)
-		plain.Stage(4, 8)
-		growth := volumesTime(&v, Mean, 5, 120)/volumesTime(&plain, Mean, 5, 120) - 1
-		near(t, "growth of the time", growth, c.share, 0.35*c.share)
-		// The first-order treatment: cp times 1 + 0.75 w over the whole span, 43 kJ/kg of fat.
-		f := 1 + 0.75*c.w
-		simple := mustWalk(t, SlabOf(0.04), doughK, doughAlpha/f, 26, 4, 8)
-		v.Start(1, 0.02, doughProperties, 26)
-		v.SetSpecificHeat(curve)
-		v.Stage(4, 8)
-		for hour := 1; hour <= 10; hour++ {
-			near(
-				t,
-				"core, first order",
-				simple.At(float64(hour)*3600).CoreC,
-				v.Advance(3600).CoreC,
-				1.2,
-			)
-		}
-	}
-	// Heat is conserved through the melting: insulated on one face, the other gives off what is
-	// lost.
+// melting is the specific heat of a food of which a share gives off 81 kJ/kg from 24 to 4 C.
+func melting(share float64) Curve {
+	return NewCurve(-10, 50, 121, func(tC float64) float64 {
+		return 2650 + 8100*share*math.Max(0, 1-math.Abs(tC-14)/10)
+	})
+}
+
+// Heat is conserved through a melting: insulated on one face, the other gives
+// off what is lost.
+func TestMeltingKeepsHeat(t *testing.T) {
 	var v Volumes
 	v.Start(1, 0.02, doughProperties, 30)
-	v.SetSpecificHeat(MilkFatCurve(2650, 0.8))
+	v.SetSpecificHeat(melting(0.8))
 	v.Stage(2, 20)
 	content := func() (sum float64) {
 		var l looked
@@ -153,6 +132,10 @@ func TestButterHeat(t *testing.T) {
 	v.SetSpecificHeat(NewCurve(0, 10, 3, func(float64) float64 { return 0 }))
 	if v.heat.points[0] != was.heat.points[0] {
 		t.Error("took a specific heat of 0")
+	}
+	v.SetConductivity(NewCurve(0, 10, 3, func(float64) float64 { return 0 }))
+	if !v.conduct.empty() {
+		t.Error("took a conductivity of 0")
 	}
 }
 
@@ -286,7 +269,7 @@ func TestCurve(t *testing.T) {
 	c := NewCurve(0, 10, 11, func(tC float64) float64 { return 3 + 2*tC })
 	for _, tC := range []float64{-5, 0, 0.3, 7, 9.99, 10, 14} {
 		inside := math.Min(math.Max(tC, 0), 10)
-		value, _, integral := c.at(tC)
+		value, _, integral := c.At(tC)
 		near(t, "value", value, 3+2*inside, 1e-9)
 		want := 3*inside + inside*inside
 		if tC < 0 {
@@ -307,6 +290,9 @@ func TestCurve(t *testing.T) {
 func TestErrors(t *testing.T) {
 	near(t, "fridge dough", TimeError(0.5, AirError), 0.27, 0.005)
 	near(t, "ice bath", TimeError(20, WaterError), 0.16, 0.005)
+	// The slow end of ice water, 200, is what the error leaves of the 300 to use.
+	bath, _ := SurfaceCoefficient(IceBath)
+	near(t, "ice water, slow", bath.Typical/(1+WaterError), bath.Low, 5)
 	near(t, "lumped", TimeError(0, AirError), math.Hypot(0.07, 0.30), 1e-12)
 	near(t, "held", TimeError(math.Inf(1), AirError), math.Hypot(0.07, 0.15), 1e-12)
 }
@@ -361,7 +347,7 @@ func TestVolumesStayBetween(t *testing.T) {
 			t.Fatal("not started")
 		}
 		v.SetSource(fermenting(draw("W/kg", 0, 6)))
-		v.SetSpecificHeat(MilkFatCurve(2600, draw("fat", 0, 0.4)))
+		v.SetSpecificHeat(melting(draw("fat", 0, 0.4)))
 		lo, hi := t0, math.Max(
 			t0,
 			45,

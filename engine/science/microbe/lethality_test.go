@@ -158,6 +158,10 @@ func TestKillForTakesTheDrierRow(t *testing.T) {
 }
 
 func TestNothingBelowTheTestedAndLevelAbove(t *testing.T) {
+	// Ten degrees Fahrenheit, as published.
+	if !near(BeyondTested, 10/1.8, 0.01) {
+		t.Errorf("lines go on for %g C", BeyondTested)
+	}
 	for _, l := range []Line{plainEggLine, custardLine, bunLine, muffinDoughLine, batterLine, nutPasteLine, meatLine} {
 		k, top := NewKill(l), l.HighC+BeyondTested
 		if k.Log(l.LowC-1e-9, l.LowC-1e-9, 1e6) != 0 || k.Log(4, l.LowC, 600) != 0 ||

@@ -1,15 +1,16 @@
-package heat
+package melt
 
 import (
 	"math"
 
 	"forebake/engine/figure"
+	"forebake/engine/science/heat"
 )
 
 // FreezeModel is how freezing and thawing are known.
 var FreezeModel = figure.Model{
 	Name:  "freezing and thawing",
-	Gives: "temperatures through the freezing range, by Volumes with the curves of an Ice",
+	Gives: "temperatures through the freezing range, by heat.Volumes with the curves of an Ice",
 	Unit:  "C, s",
 	Source: "freezing onset -1.86 K for each osmol/kg; ice grows as 1 - onset/T; water bound by solids " +
 		"does not freeze; heat and conductivity by composition (Choi & Okos 1986, read; bound water memory)",
@@ -41,6 +42,9 @@ var (
 	}
 )
 
+// Models are all that give figures with an error of their own.
+var Models = []*figure.Model{&FreezeModel}
+
 // FreezeFactor is how far a time to freeze or to thaw may be off.
 const FreezeFactor = 1.4
 
@@ -66,7 +70,7 @@ func OnsetC(molality float64) (onset figure.Estimate, why string) {
 
 // Ice is the water of a food that can freeze.
 type Ice struct {
-	Made   Composition
+	Made   heat.Composition
 	Gas    float64 // share of the volume
 	OnsetC float64
 }
@@ -100,23 +104,23 @@ func (i Ice) latent(tC float64) float64 {
 const curveLow, curveHigh, curveStep = -45.0, 45.0, 0.2
 
 // Heats are the specific heat of a food by temperature, J/(kg K), and its conductivity as a share
-// of the one above freezing: for Volumes.SetSpecificHeat and SetConductivity. cp is its specific
+// of the one above freezing: for heat.Volumes.SetSpecificHeat and SetConductivity. cp is its specific
 // heat unfrozen, butterfat the share of its mass that sets and melts on the way. why is the reason
 // for silence.
 //
 // Supercooling is left out: the core drops a little early, then waits. Thawing goes the same way
 // back.
-func (i Ice) Heats(cp, butterfat float64) (specificHeat, conductivity Curve, why string) {
+func (i Ice) Heats(cp, butterfat float64) (specificHeat, conductivity heat.Curve, why string) {
 	if why := iceOnset.Refuses(i.OnsetC); why != "" {
-		return Curve{}, Curve{}, why
+		return heat.Curve{}, heat.Curve{}, why
 	}
 	plain, ok := i.at(0)
-	if !ok || !positive(cp) {
-		return Curve{}, Curve{}, "the make-up of the food is none that freezing can be reckoned for"
+	if !ok || !(cp > 0) || math.IsInf(cp, 1) {
+		return heat.Curve{}, heat.Curve{}, "the make-up of the food is none that freezing can be reckoned for"
 	}
 	n := int(math.Round((curveHigh-curveLow)/curveStep)) + 1
 	shares := make([]float64, 0, n)
-	specificHeat = NewCurve(curveLow, curveHigh, n, func(tC float64) float64 {
+	specificHeat = heat.NewCurve(curveLow, curveHigh, n, func(tC float64) float64 {
 		c, share := cp, 1.0
 		if tC < i.OnsetC {
 			p, _ := i.at(tC)
@@ -129,13 +133,13 @@ func (i Ice) Heats(cp, butterfat float64) (specificHeat, conductivity Curve, why
 		shares = append(shares, share)
 		return c
 	})
-	conductivity = NewCurve(curveLow, curveHigh, n, func(tC float64) float64 {
+	conductivity = heat.NewCurve(curveLow, curveHigh, n, func(tC float64) float64 {
 		return shares[int(math.Round((tC-curveLow)/curveStep))]
 	})
 	return specificHeat, conductivity, ""
 }
 
 // at gives the food's properties without latent heat, some of its water ice.
-func (i Ice) at(tC float64) (Properties, bool) {
-	return propertiesAt(i.Made, i.Share(tC), tC, i.Gas)
+func (i Ice) at(tC float64) (heat.Properties, bool) {
+	return heat.PropertiesWithIce(i.Made, i.Share(tC), tC, i.Gas)
 }

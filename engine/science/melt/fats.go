@@ -1,6 +1,10 @@
-package heat
+package melt
 
-import "math"
+import (
+	"math"
+
+	"forebake/engine/science/heat"
+)
 
 // Fat is a fat whose melting is tabulated.
 type Fat uint8
@@ -84,4 +88,18 @@ func SolidFat(f Fat, tC float64) (low, typical, high float64) {
 	}
 	mix := func(p, q float64) float64 { return (p + x*(q-p)) / 100 }
 	return mix(a.low, b.low), mix(a.typical, b.typical), mix(a.high, b.high)
+}
+
+// MilkFatCurve is the specific heat, J/(kg K), of a food with sensible specific heat cp and the
+// milk fat fraction w: cp + 81e3 w dS/dT, typical solids, the slope taken over 2 K. Real fat
+// supercools and sets over hours: the core drops a little early, then stalls.
+func MilkFatCurve(cp, w float64) heat.Curve {
+	return heat.NewCurve(-10, 50, 121, func(tC float64) float64 { return cp + milkFatHeat(w, tC) })
+}
+
+// milkFatHeat is the specific heat that setting milk fat adds at tC, J/(kg K).
+func milkFatHeat(w, tC float64) float64 {
+	_, warm, _ := SolidFat(MilkFat, tC+1)
+	_, cold, _ := SolidFat(MilkFat, tC-1)
+	return MilkFatLatent * w * math.Max(cold-warm, 0) / 2
 }

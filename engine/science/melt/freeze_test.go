@@ -1,4 +1,4 @@
-package heat
+package melt
 
 import (
 	"math"
@@ -6,6 +6,8 @@ import (
 	"testing"
 
 	"pgregory.net/rapid"
+
+	"forebake/engine/science/heat"
 )
 
 // plank is Plank's formula: s from the onset of freezing until the middle of a slab, log or ball
@@ -16,7 +18,7 @@ func plank(dimension, full, density, latent, onsetC, ambientC, h, k float64) flo
 
 func TestFreezingTable(t *testing.T) {
 	dough := Ice{
-		Made: Composition{
+		Made: heat.Composition{
 			Water:        0.40,
 			Protein:      0.08,
 			Fat:          0.10,
@@ -56,7 +58,7 @@ func TestFreezingTable(t *testing.T) {
 			if why != "" {
 				t.Error(why)
 			}
-			share, _, _ := k.at(given)
+			share, _, _ := k.At(given)
 			near(t, row["id"], share, value, tolerance)
 		case "Plank slab":
 			near(
@@ -67,15 +69,15 @@ func TestFreezingTable(t *testing.T) {
 				tolerance,
 			)
 		case "minutes for a piece":
-			p, _ := PropertiesAt(lean, 10, 0.1)
+			p, _ := heat.PropertiesAt(lean, 10, 0.1)
 			c, k, _ := Ice{Made: lean, Gas: 0.1, OnsetC: -3}.Heats(p.SpecificHeat, 0)
-			piece := EllipsoidOf(0.04, 0.06, 0.06)
-			var v Volumes
+			piece := heat.EllipsoidOf(0.04, 0.06, 0.06)
+			var v heat.Volumes
 			v.Start(piece.EquivalentDimension(p.ConductivityWmK, 25), piece.Nearest(), p, 24)
 			v.SetSpecificHeat(c)
 			v.SetConductivity(k)
 			v.Stage(given, 25)
-			near(t, row["id"], v.TimeTo(Core, -7, 1e6)/60, value, tolerance)
+			near(t, row["id"], v.TimeTo(heat.Core, -7, 1e6)/60, value, tolerance)
 		default:
 			t.Errorf("%s: no test", row["id"])
 		}
@@ -93,7 +95,7 @@ func TestFreezingTable(t *testing.T) {
 // that is given off within a kelvin, and little sensible heat.
 func TestFreezingIsPlank(t *testing.T) {
 	const latent, k, density = 200e3, 1.0, 1000.0
-	specificHeat := NewCurve(-40, 10, 5001, func(tC float64) float64 {
+	specificHeat := heat.NewCurve(-40, 10, 5001, func(tC float64) float64 {
 		if tC < -1 && tC > -2 {
 			return latent
 		}
@@ -101,17 +103,17 @@ func TestFreezingIsPlank(t *testing.T) {
 	})
 	for d := 1.0; d <= 3; d++ {
 		for _, h := range []float64{10, 50, math.Inf(1)} {
-			var v Volumes
+			var v heat.Volumes
 			v.Start(
 				d,
 				0.02,
-				Properties{SpecificHeat: 200, DensityKgM3: density, ConductivityWmK: k},
+				heat.Properties{SpecificHeat: 200, DensityKgM3: density, ConductivityWmK: k},
 				-0.99,
 			)
 			v.SetSpecificHeat(specificHeat)
 			v.Stage(-20, h)
 			want := plank(d, 0.04, density, latent, -1.5, -20, h, k)
-			near(t, "frozen, s", v.TimeTo(Core, -2.05, 1e6), want, 0.05*want)
+			near(t, "frozen, s", v.TimeTo(heat.Core, -2.05, 1e6), want, 0.05*want)
 		}
 	}
 }
@@ -119,13 +121,13 @@ func TestFreezingIsPlank(t *testing.T) {
 // A slab that freezes against an explicit reckoning on a fine grid with the same curves.
 func TestFreezingOnAGrid(t *testing.T) {
 	const n, half = 100, 0.02
-	p, _ := PropertiesAt(enriched, 10, 0.1)
+	p, _ := heat.PropertiesAt(enriched, 10, 0.1)
 	food := Ice{Made: enriched, Gas: 0.1, OnsetC: -5}
 	c, k, why := food.Heats(p.SpecificHeat, 0.1)
 	if why != "" {
 		t.Fatal(why)
 	}
-	var v Volumes
+	var v heat.Volumes
 	v.Start(1, half, p, 24)
 	v.SetSpecificHeat(c)
 	v.SetConductivity(k)
@@ -138,13 +140,13 @@ func TestFreezingOnAGrid(t *testing.T) {
 	for s := range int(10 * 3600 / dt) {
 		var flow [n + 1]float64
 		for i := 1; i < n; i++ {
-			share, _, _ := k.at((grid[i] + grid[i-1]) / 2)
+			share, _, _ := k.At((grid[i] + grid[i-1]) / 2)
 			flow[i] = p.ConductivityWmK * share * (grid[i-1] - grid[i]) / dx
 		}
-		share, _, _ := k.at(grid[n-1])
+		share, _, _ := k.At(grid[n-1])
 		flow[n] = (grid[n-1] + 18) / (1.0/9 + dx/2/(p.ConductivityWmK*share))
 		for i := range grid {
-			heat, _, _ := c.at(grid[i])
+			heat, _, _ := c.At(grid[i])
 			grid[i] += dt * (flow[i] - flow[i+1]) / (p.DensityKgM3 * heat * dx)
 		}
 		if hour := int(3600 / dt); (s+1)%hour == 0 {
@@ -158,18 +160,18 @@ func TestFreezingOnAGrid(t *testing.T) {
 
 // Latent heat in the end: custard at -16 C takes twice as long as without it, and thaws as slowly.
 func TestFreezingTakesItsTime(t *testing.T) {
-	custard := Composition{Water: 0.68, Protein: 0.05, Fat: 0.08, Carbohydrate: 0.18, Ash: 0.01}
-	p, _ := PropertiesAt(custard, 10, 0)
+	custard := heat.Composition{Water: 0.68, Protein: 0.05, Fat: 0.08, Carbohydrate: 0.18, Ash: 0.01}
+	p, _ := heat.PropertiesAt(custard, 10, 0)
 	c, k, _ := Ice{Made: custard, OnsetC: -2.5}.Heats(p.SpecificHeat, 0)
 	time := func(from, ambient, to float64, ice bool) float64 {
-		var v Volumes
+		var v heat.Volumes
 		v.Start(1, 0.01, p, from)
 		if ice {
 			v.SetSpecificHeat(c)
 			v.SetConductivity(k)
 		}
 		v.Stage(ambient, 9)
-		return v.TimeTo(Core, to, 1e7) / 3600
+		return v.TimeTo(heat.Core, to, 1e7) / 3600
 	}
 	near(t, "20 mm, hours", time(26, -18, -16, true), 8.3, 0.2)
 	near(t, "without latent heat", time(26, -18, -16, false), 3.8, 0.1)
@@ -181,13 +183,13 @@ func TestFreezingProperty(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		draw := func(what string, lo, hi float64) float64 { return rapid.Float64Range(lo, hi).Draw(t, what) }
 		food := drawFood(t)
-		p, ok := PropertiesAt(food, 10, 0)
+		p, ok := heat.PropertiesAt(food, 10, 0)
 		onset := draw("onset", -12, -0.2)
 		c, k, why := Ice{Made: food, OnsetC: onset}.Heats(p.SpecificHeat, draw("butterfat", 0, 0.2))
 		if !ok || why != "" {
 			t.Fatal(why)
 		}
-		var v Volumes
+		var v heat.Volumes
 		from, ambient := draw("from", 0, 40), draw("freezer", -40, -1)
 		v.Start(draw("d", 1, 3), draw("half", 0.005, 0.1), p, from)
 		v.SetSpecificHeat(c)
@@ -222,7 +224,7 @@ func TestFreezingIsSilent(t *testing.T) {
 			t.Errorf("onset %g: %q", onset, why)
 		}
 	}
-	for _, made := range []Composition{{}, {Water: 2}} {
+	for _, made := range []heat.Composition{{}, {Water: 2}} {
 		if _, _, why := (Ice{Made: made, OnsetC: -3}).Heats(2700, 0); !strings.Contains(why, "make-up") {
 			t.Errorf("%+v: %q", made, why)
 		}
@@ -230,15 +232,9 @@ func TestFreezingIsSilent(t *testing.T) {
 	if _, _, why := (Ice{Made: lean, OnsetC: -3}).Heats(0, 0); why == "" {
 		t.Error("a specific heat of nothing")
 	}
-	dry := Ice{Made: Composition{Water: 0.05, Carbohydrate: 0.95}, OnsetC: -3}
+	dry := Ice{Made: heat.Composition{Water: 0.05, Carbohydrate: 0.95}, OnsetC: -3}
 	near(t, "too dry for ice", dry.Share(-40), 0, 0)
 	if dry.Freezes() || !(Ice{Made: lean, OnsetC: -3}).Freezes() || (Ice{Made: lean}).Freezes() {
 		t.Error("water freezes where there is some and its onset is known")
-	}
-	var v Volumes
-	v.Start(1, 0.02, doughProperties, 20)
-	v.SetConductivity(NewCurve(0, 10, 3, func(float64) float64 { return 0 }))
-	if !v.conduct.empty() {
-		t.Error("took a conductivity of 0")
 	}
 }

@@ -1,0 +1,192 @@
+package larder
+
+import (
+	"slices"
+	"strings"
+
+	"forebake/engine/larder/internal/names"
+)
+
+// Hazard is what in an ingredient can hurt by itself: by its dose, until it is cooked, or on the
+// skin. hazards.csv says which ingredient has one, by whose figures.
+type Hazard string
+
+// The hazards. Item.HazardFigure is by the hazard; 0 where none is said here.
+const (
+	HazardCookTo     Hazard = "cook to"        // C that raw meat or fish must reach
+	HazardEatenRaw   Hazard = "eaten raw"      // cured meat or fish, sold ready to eat
+	HazardKernel     Hazard = "bitter kernel"  // g in 1 g: cyanide
+	HazardCoumarin   Hazard = "coumarin"       // mg in 1 g
+	HazardNutmeg     Hazard = "nutmeg"         // g in 1 g
+	HazardNitrite    Hazard = "nitrite"        // mg in 1 g, nitrate too
+	HazardBromate    Hazard = "bromate"        // mg in 1 g
+	HazardLiquorice  Hazard = "glycyrrhizin"   // mg in 1 g
+	HazardLectin     Hazard = "lectin"         // until it is boiled
+	HazardElderberry Hazard = "raw elderberry" // until it is cooked
+	HazardSprouts    Hazard = "sprouts"        // for the frail
+	HazardCaustic    Hazard = "caustic"        // on skin, and where it is eaten unbaked
+	HazardNoFood     Hazard = "no food"
+)
+
+// stuffedC is what raw meat and fish of no declared kind must reach, C: that of poultry and of
+// stuffed food (FDA Food Code 2022, 3-401.11(A)(3), read).
+const stuffedC = 74
+
+// CookC is what raw meat or fish must reach to be cooked, C; 0 for anything else, and for what is
+// eaten without a cook.
+func (it *Item) CookC() float64 {
+	switch {
+	case it.Control != ControlMeat && it.Control != ControlFish || it.Is(Cooked):
+		return 0
+	case it.Hazard == HazardEatenRaw:
+		return 0
+	case it.Hazard == HazardCookTo:
+		return it.HazardFigure
+	}
+	return stuffedC
+}
+
+// MoistPlant reports whether the item is a moist food of plants, and nothing says that it is acid:
+// under oil, spores of C. botulinum in it have what they need. Dried herbs are not; what nobody
+// declared is.
+func (it *Item) MoistPlant() bool {
+	const dry = 20 // g of water in 100 g
+	switch it.Class {
+	case ClassFruit, ClassSpice, ClassNut, ClassOther:
+	default:
+		return false
+	}
+	switch it.ControlOf() {
+	case ControlProtein, ControlMeat, ControlFish, ControlRawMilk, ControlSoftCheese, ControlHardCheese:
+		return false
+	}
+	return it.Water >= dry && it.Alcohol < dry && !it.Is(Acid) && !it.Is(Pectin)
+}
+
+// grave is a kind of name of which no harmless ingredient may take the place.
+type grave struct {
+	why   string
+	words [][]string       // any word of each list; "sprout*" is a beginning
+	but   []string         // a word with which it is harmless
+	holds func(*Item) bool // whether an item has the harm too
+	needs Control          // why a house's own ingredient of the name needs control; "" by its label
+}
+
+func hazardous(h Hazard) func(*Item) bool {
+	return func(it *Item) bool { return it.Hazard == h }
+}
+
+// graves are those kinds, by the words of a name.
+var graves = []grave{
+	{"raw or not pasteurised", [][]string{{"raw", "unpasteurised", "unpasteurized", "cru", "crue"}},
+		nil, func(it *Item) bool {
+			animal := it.Class == ClassDairy || it.Class == ClassEgg || it.Is(MilkFat) ||
+				it.Control == ControlMeat || it.Control == ControlFish
+			switch {
+			case it.Is(Cooked), it.Class == ClassFlour && !it.Is(RawFlour):
+				return false
+			case !animal:
+				return true
+			}
+			return it.Control == ControlRawMilk || it.Is(RawEgg) || it.CookC() > 0
+		}, ControlRawMilk},
+	{"sprouted seeds", [][]string{{"sprout*"}}, []string{"brussels", "brussel"},
+		func(it *Item) bool { return it.Control == ControlSprouts }, ControlSprouts},
+	{"dried pulses", [][]string{{"dried", "dry", "raw", "soaked"}, {"bean", "beans"}},
+		[]string{"paste", "vanilla", "tonka", "cocoa", "mung", "adzuki", "soy"}, hazardous(HazardLectin), ""},
+	{"bitter kernels, which give off cyanide",
+		[][]string{{"kernel*", "bitter"}, {"apricot*", "almond*", "peach*", "plum*", "cherry"}},
+		[]string{"extract", "aroma", "flavouring"}, hazardous(HazardKernel), ""},
+	{"a caustic", [][]string{{"lye", "caustic", "hydroxide"}}, nil, hazardous(HazardCaustic), ""},
+	{"nitrite or nitrate", [][]string{{"nitrite", "nitrate", "saltpetre", "saltpeter", "curing", "cure"}},
+		nil, hazardous(HazardNitrite), ""},
+	{"bromate", [][]string{{"bromate*"}}, nil, hazardous(HazardBromate), ""},
+	{"elderberries", [][]string{{"elderberr*"}}, []string{"jam", "syrup", "jelly", "cordial"},
+		hazardous(HazardElderberry), ""},
+	{"rhubarb leaves", [][]string{{"rhubarb"}, {"leaf", "leaves"}}, nil, hazardous(HazardNoFood), ""},
+	{"coumarin", [][]string{{"tonka", "cassia"}}, nil, hazardous(HazardCoumarin), ""},
+	{"liquorice", [][]string{{"liquorice", "licorice"}}, nil, hazardous(HazardLiquorice), ""},
+	{"the allergen lupin", [][]string{{"lupin*"}}, nil,
+		func(it *Item) bool { return slices.Contains(it.EU, "lupin") }, ""},
+	{"the allergen fish", [][]string{{"surimi", "fish", "roe", "caviar"}}, nil,
+		func(it *Item) bool { return slices.Contains(it.EU, "fish") }, ""},
+}
+
+// gravesOf are the kinds that a name is of.
+func gravesOf(name string) []*grave {
+	typed := strings.Fields(string(names.Append(nil, name)))
+	says := func(word string) bool {
+		return slices.ContainsFunc(typed, func(w string) bool {
+			begin, some := strings.CutSuffix(word, "*")
+			return w == word || some && strings.HasPrefix(w, begin)
+		})
+	}
+	var out []*grave
+	for i := range graves {
+		g := &graves[i]
+		all := !slices.ContainsFunc(g.but, says)
+		for _, any := range g.words {
+			all = all && slices.ContainsFunc(any, says)
+		}
+		if all {
+			out = append(out, g)
+		}
+	}
+	return out
+}
+
+// Harmless says what the name says that the item is not; "" where the item may stand for it.
+func Harmless(name string, it *Item) string {
+	for _, g := range gravesOf(name) {
+		if !g.holds(it) {
+			return g.why
+		}
+	}
+	return ""
+}
+
+// Grave says why a name needs an ingredient of its own kind; "" where it does not.
+func Grave(name string) string {
+	var out []string
+	for _, g := range gravesOf(name) {
+		out = append(out, g.why)
+	}
+	return strings.Join(out, ", and ")
+}
+
+// Holding lists up to three items of the larder that hold what the name says, those that share most
+// words with it first.
+func (l *Larder) Holding(name string) []string {
+	of := gravesOf(name)
+	if len(of) == 0 {
+		return nil
+	}
+	typed := strings.Fields(string(names.Append(nil, name)))
+	shares := map[string]int{} // words, by the item's name
+	var out []string
+	for i := range shipped {
+		it := &shipped[i]
+		own := gravesOf(it.Name)
+		if slices.ContainsFunc(of, func(g *grave) bool { return !slices.Contains(own, g) || !g.holds(it) }) {
+			continue
+		}
+		for _, word := range strings.Fields(string(names.Append(nil, it.Name))) {
+			if slices.Contains(typed, word) {
+				shares[it.Name]++
+			}
+		}
+		out = append(out, it.Name)
+	}
+	slices.SortStableFunc(out, func(a, b string) int { return shares[b] - shares[a] })
+	return out[:min(len(out), 3)]
+}
+
+// byName is the reason that the name of a house's own ingredient gives: raw milk, sprouts.
+func (it *Item) byName() Control {
+	for _, g := range gravesOf(it.Name) {
+		if g.needs != ControlRawMilk || it.Class == ClassDairy || slices.Contains(it.EU, "milk") {
+			return g.needs
+		}
+	}
+	return ""
+}

@@ -1,0 +1,3 @@
+package melt
+
+import _ "forebake/engine/seed" // every run draws the same
