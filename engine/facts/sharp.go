@@ -31,12 +31,12 @@ func (s *Sheet) isSharp(x Subject) bool {
 	}
 	switch x.On {
 	case OnPart:
-		return s.isPartSharp(x.Part, false)
+		return s.isPartSharp(x.Part)
 	case OnStep:
-		return s.isPartSharp(x.Step.Part, true)
+		return s.isPartSharp(x.Step.Part)
 	case OnFormula:
 		for _, p := range s.Formula.Parts {
-			if !s.isPartSharp(p, false) {
+			if !s.isPartSharp(p) {
 				return false
 			}
 		}
@@ -47,21 +47,20 @@ func (s *Sheet) isSharp(x Subject) bool {
 
 // IsWritten reports whether the steps that a subject's part goes through in other parts say how long
 // and where it stands there, each at one figure, and none of its own is an ice bath: of these no
-// trial is published, so their careful end counts. Of any other subject nothing more is asked.
+// trial is published, so for what grows in a part their careful end counts. Of any other subject
+// nothing more is asked: the hours of a cooling in ice have a middle like those of any cooling.
 func (s *Sheet) IsWritten(x Subject) bool {
-	if p := x.Part; p != nil {
-		for _, q := range s.Part(p).Contents() {
-			if slices.ContainsFunc(q.Steps, (*formula.Step).Iced) {
-				return false
-			}
-		}
-	}
 	if x.On != OnPart {
 		return true
 	}
+	for _, q := range s.Part(x.Part).Contents() {
+		if slices.ContainsFunc(q.Steps, (*formula.Step).Iced) {
+			return false
+		}
+	}
 	for _, q := range s.Formula.Parts {
 		for i, step := range q.Steps {
-			if step.Uses == x.Part && !(s.areStepsWritten(q, i+1, false) &&
+			if step.Uses == x.Part && !(s.areStepsWritten(q, i+1) &&
 				s.IsWritten(Subject{On: OnPart, Part: q})) {
 				return false
 			}
@@ -70,10 +69,7 @@ func (s *Sheet) IsWritten(x Subject) bool {
 	return true
 }
 
-// isPartSharp reports whether the formula leaves nothing open of a part. iced is whether the span of
-// an ice bath is taken for the bath's own: for the times of a cooling it is, for what grows in the
-// part it is not.
-func (s *Sheet) isPartSharp(p *formula.Part, iced bool) bool {
+func (s *Sheet) isPartSharp(p *formula.Part) bool {
 	for _, q := range s.Part(p).Contents() {
 		for _, in := range q.Ingredients {
 			if !sharp(in) || in.Temp.Set && !in.Temp.IsPoint() {
@@ -83,7 +79,7 @@ func (s *Sheet) isPartSharp(p *formula.Part, iced bool) bool {
 				return false
 			}
 		}
-		if !s.areStepsSharp(q.Part, iced) {
+		if !s.areStepsSharp(q.Part) {
 			return false
 		}
 	}
@@ -92,20 +88,20 @@ func (s *Sheet) isPartSharp(p *formula.Part, iced bool) bool {
 
 // areStepsSharp reports whether each step of a part has one time, one place and one shape, and the
 // mix one temperature at its end.
-func (s *Sheet) areStepsSharp(p *formula.Part, iced bool) bool {
+func (s *Sheet) areStepsSharp(p *formula.Part) bool {
 	for _, step := range p.Steps {
-		if step.Uses != nil && step.Verb.Fills() && !s.isPartSharp(step.Uses, iced) {
+		if step.Uses != nil && step.Verb.Fills() && !s.isPartSharp(step.Uses) {
 			return false
 		}
 		if step.Verb.Mixes() && step.Reading == nil && !step.To.Set && !cooksLater(step) {
 			return false
 		}
 	}
-	return s.areStepsWritten(p, 0, iced)
+	return s.areStepsWritten(p, 0)
 }
 
 // areStepsWritten is areStepsSharp of the steps from one on, whatever temperature a mix ends at.
-func (s *Sheet) areStepsWritten(p *formula.Part, from int, iced bool) bool {
+func (s *Sheet) areStepsWritten(p *formula.Part, from int) bool {
 	record := s.Part(p).Record()
 	for i := from; i < len(p.Steps); i++ {
 		step := p.Steps[i]
@@ -127,14 +123,15 @@ func (s *Sheet) areStepsWritten(p *formula.Part, from int, iced bool) bool {
 		if i >= len(record.Stages) {
 			return false
 		}
-		if st := &record.Stages[i]; !st.Known || st.AssumedBowl || !(iced && step.Iced()) && !s.isPlaceSharp(step, st) {
+		if st := &record.Stages[i]; !st.Known || st.AssumedBowl || !s.isPlaceSharp(step, st) {
 			return false
 		}
 	}
 	return true
 }
 
-// isPlaceSharp reports whether the formula and the kitchen give one temperature around a step.
+// isPlaceSharp reports whether the formula and the kitchen give one temperature around a step. The
+// span of a place such as an ice bath is the place's own.
 func (s *Sheet) isPlaceSharp(step *formula.Step, st *history.Stage) bool {
 	if given, ok := s.Kitchen.At(step.Where.String()); ok {
 		return given.IsPoint()

@@ -979,7 +979,7 @@ var shipped = [...]Item{
 	},
 	{
 		Name: "prunes", Class: ClassFruit, Water: 30.92, Protein: 2.18, Fat: 0.38, Carbohydrate: 63.88, Sugars: 38.13, Fibre: 7.1, Ash: 2.64, Sucrose: 0.15, Glucose: 25.46, Fructose: 12.45, Maltose: 0.06, Density: 0.735, Piece: 9.5, SpoonSpread: 15,
-		Traits: Fruit | Solid, EU: []string{"sulphites?"}, Aliases: []string{"dried plums", "pruneaux", "Backpflaumen", "prugne secche"},
+		Traits: AcidFruit | Fruit | Solid, EU: []string{"sulphites?"}, Aliases: []string{"dried plums", "pruneaux", "Backpflaumen", "prugne secche"},
 		SplitBasis: "read", Source: "USDA National Nutrient Database for Standard Reference, Release 28 (2015), public domain", SourceID: "NDB 09291", Basis: "read",
 		Notes: "density: 1 cup, pitted = 174 g",
 	},
@@ -1921,7 +1921,7 @@ var shipped = [...]Item{
 	},
 	{
 		Name: "plums", Class: ClassFruit, Water: 87.23, Protein: 0.7, Fat: 0.28, Carbohydrate: 11.42, Sugars: 9.92, Fibre: 1.4, Ash: 0.37, Sucrose: 1.57, Glucose: 5.07, Fructose: 3.07, Maltose: 0.08, Galactose: 0.14, Density: 0.697, Piece: 66, SpoonSpread: 15,
-		Traits: Fruit | KeptOut | Solid, Aliases: []string{"fresh plums", "plum", "Zwetschgen", "quetsches", "damsons"},
+		Traits: Acid | Fruit | KeptOut | Solid, Aliases: []string{"fresh plums", "plum", "Zwetschgen", "quetsches", "damsons"},
 		SplitBasis: "read", Source: "USDA National Nutrient Database for Standard Reference, Release 28 (2015), public domain", SourceID: "NDB 09279", Basis: "read",
 		Notes: "density: 1 cup, sliced = 165 g; source name: plums, raw",
 	},
@@ -1933,7 +1933,7 @@ var shipped = [...]Item{
 	},
 	{
 		Name: "peaches", Class: ClassFruit, Water: 88.87, Protein: 0.91, Fat: 0.25, Carbohydrate: 9.54, Sugars: 8.39, Fibre: 1.5, Ash: 0.43, Sucrose: 4.76, Glucose: 1.95, Fructose: 1.53, Maltose: 0.08, Galactose: 0.06, Density: 0.651, Piece: 150, SpoonSpread: 15,
-		Traits: Fruit | KeptOut | Solid, Aliases: []string{"fresh peach", "peach"},
+		Traits: Acid | Fruit | KeptOut | Solid, Aliases: []string{"fresh peach", "peach"},
 		SplitBasis: "read", Source: "USDA National Nutrient Database for Standard Reference, Release 28 (2015), public domain", SourceID: "NDB 09236", Basis: "read",
 		Notes: "density: 1 cup, slices = 154 g; source name: peaches, yellow, raw",
 	},
@@ -1945,13 +1945,13 @@ var shipped = [...]Item{
 	},
 	{
 		Name: "apricots", Class: ClassFruit, Water: 86.35, Protein: 1.4, Fat: 0.39, Carbohydrate: 11.12, Sugars: 9.24, Fibre: 2, Ash: 0.75, Sucrose: 5.87, Glucose: 2.37, Fructose: 0.94, Maltose: 0.06, Density: 0.655, Piece: 35, SpoonSpread: 15,
-		Traits: Fruit | KeptOut | Solid, Aliases: []string{"fresh apricots", "fresh apricot"},
+		Traits: Acid | Fruit | KeptOut | Solid, Aliases: []string{"fresh apricots", "fresh apricot"},
 		SplitBasis: "read", Source: "USDA National Nutrient Database for Standard Reference, Release 28 (2015), public domain", SourceID: "NDB 09021", Basis: "read",
 		Notes: "density: 1 cup, halves = 155 g; source name: apricots, raw",
 	},
 	{
 		Name: "blackberries", Class: ClassFruit, Water: 88.15, Protein: 1.39, Fat: 0.49, Carbohydrate: 9.61, Sugars: 4.88, Fibre: 5.3, Ash: 0.37, Sucrose: 0.07, Glucose: 2.31, Fructose: 2.4, Maltose: 0.07, Galactose: 0.03, Density: 0.609, SpoonSpread: 15,
-		Traits: Fruit | KeptOut | Solid, Aliases: []string{"brambles"},
+		Traits: Acid | Fruit | KeptOut | Solid, Aliases: []string{"brambles"},
 		SplitBasis: "read", Source: "USDA National Nutrient Database for Standard Reference, Release 28 (2015), public domain", SourceID: "NDB 09042", Basis: "read",
 		Notes: "density: 1 cup = 144 g; source name: blackberries, raw",
 	},
@@ -1981,7 +1981,7 @@ var shipped = [...]Item{
 	},
 	{
 		Name: "grapes", Class: ClassFruit, Water: 80.54, Protein: 0.72, Fat: 0.16, Carbohydrate: 18.1, Sugars: 15.48, Fibre: 0.9, Ash: 0.48, Sucrose: 0.15, Glucose: 7.2, Fructose: 8.13, Density: 0.638, Piece: 4.9, SpoonSpread: 15,
-		Traits: Fruit | KeptOut | Solid, Aliases: []string{"red grapes", "green grapes", "seedless grapes"},
+		Traits: AcidFruit | Fruit | KeptOut | Solid, Aliases: []string{"red grapes", "green grapes", "seedless grapes"},
 		SplitBasis: "read", Source: "USDA National Nutrient Database for Standard Reference, Release 28 (2015), public domain", SourceID: "NDB 09132", Basis: "read",
 		Notes: "density: 1 cup = 151 g; source name: grapes, red or green (european type, such as thompson seedless), raw",
 	},
@@ -2005,7 +2005,7 @@ var shipped = [...]Item{
 	},
 	{
 		Name: "drained canned sour cherries", Class: ClassFruit, Water: 88.31, Protein: 0.69, Fat: 0.21, Carbohydrate: 10.45, Sugars: 6.99, Fibre: 1.2, Ash: 0.34, Sucrose: 0.01, Glucose: 4.19, Fructose: 2.79, Density: 0.71, SpoonSpread: 15,
-		Traits: Fruit | KeptOut | Solid, Aliases: []string{"tinned cherries", "morello cherries", "canned cherries", "Sauerkirschen"},
+		Traits: AcidFruit | Fruit | KeptOut | Solid, Aliases: []string{"tinned cherries", "morello cherries", "canned cherries", "Sauerkirschen"},
 		SplitBasis: "read", Source: "USDA National Nutrient Database for Standard Reference, Release 28 (2015), public domain", SourceID: "NDB 09362", Basis: "read",
 		Notes: "density: 1 cup = 168 g; water pack: those in syrup hold 18 to 22 % sugar; source name: cherries, sour, canned, water pack, drained",
 	},
@@ -2059,7 +2059,7 @@ var shipped = [...]Item{
 	},
 	{
 		Name: "plum butter", Class: ClassFruit, Water: 50.5, Protein: 0.94, Fat: 0.2, Carbohydrate: 47.56, Sugars: 44, Fibre: 1.66, Ash: 0.8, Sucrose: 14.66, Glucose: 14.67, Fructose: 14.67, Density: 1.437,
-		Traits: Cooked | Fruit | Pectin, Aliases: []string{"powidl", "Pflaumenmus", "prune butter", "lekvar", "prune filling", "povidl"},
+		Traits: AcidFruit | Cooked | Fruit | Pectin, Aliases: []string{"powidl", "Pflaumenmus", "prune butter", "lekvar", "prune filling", "povidl"},
 		SplitBasis: "derived", Source: "Bundeslebensmittelschluessel 4.0, 2025 (Max Rubner-Institut, Germany), CC BY 4.0, as copied with five constituents", SourceID: "BLS S161000", Basis: "derived",
 		Notes: "density: 1 cup (memory) = 340 g; available carbohydrate, fibre, protein and fat read; ash and sugars estimated; water by difference; powidl without sugar and US prune lekvar differ: take the label; split: equal thirds of sucrose, glucose and fructose",
 	},
@@ -2071,7 +2071,7 @@ var shipped = [...]Item{
 	},
 	{
 		Name: "cherry pie filling", Class: ClassFruit, Water: 71.23, Protein: 0.37, Fat: 0.07, Carbohydrate: 28, Sugars: 22, Fibre: 0.6, Ash: 0.2, Sucrose: 7.34, Glucose: 7.33, Fructose: 7.33, Density: 1.116,
-		Traits: Cooked | Fruit | Starch, Aliases: []string{"canned cherry filling"},
+		Traits: AcidFruit | Cooked | Fruit | Starch, Aliases: []string{"canned cherry filling"},
 		SplitBasis: "derived", Source: "USDA National Nutrient Database for Standard Reference, Release 28 (2015), public domain", SourceID: "NDB 19314", Basis: "read",
 		Notes: "density: 1 cup, borrowed from the low-calorie filling = 264 g; sugars not in the source; sugars estimated here; source name: pie fillings, canned, cherry; split: equal thirds of sucrose, glucose and fructose",
 	},

@@ -12,8 +12,65 @@ import (
 )
 
 // StartsHot reports whether a wait begins a cooling: the part comes to it hot, from a cook or bake
-// and not from another wait in which it cooled. In hot surroundings no cooling begins.
+// and not from another wait in which it cooled. In hot surroundings no cooling begins, nor where it
+// goes on hot, nor where it is eaten or thrown away in time: see HotOut.
 func (s *Sheet) StartsHot(step *formula.Step) Value {
+	if s.endsHot(step) || s.HotOut(step).Lo > 0 {
+		return figure.YesNo(false)
+	}
+	return s.startsHot(step)
+}
+
+// endsHot reports whether a wait ends, as written, over where a cooling counts, and is the last.
+func (s *Sheet) endsHot(step *formula.Step) bool {
+	if !step.To.Set || step.To.Lo < s.limits().CoolFromC.Value {
+		return false
+	}
+	for _, later := range step.Part.Steps[step.Index+1:] {
+		if later.Verb.Waits() {
+			return false
+		}
+	}
+	return true
+}
+
+// HotOut is how long a dough stands out after its heat, h, where time is its control and not a
+// cooling: its last waits, none of them cold, come to no more than the code's hours, and it is kept
+// no longer. FDA Food Code 2022, 3-501.19(B) (read): 4 h from hot holding; a code with less has its
+// own figure, which a rule holds against this one. It is 0 elsewhere.
+func (s *Sheet) HotOut(step *formula.Step) Value {
+	p, l := step.Part, s.limits()
+	none := figure.ValueOf(Interval{})
+	if !s.Part(p).IsDough() {
+		return none
+	}
+	from := len(p.Steps)
+	for from > 0 && !p.Steps[from-1].Verb.HeatsThrough() {
+		from--
+	}
+	first := func(wait *formula.Step) bool { return wait.Verb.Waits() }
+	if from == 0 || step.Index < from || slices.IndexFunc(p.Steps[from:], first) != step.Index-from {
+		return none
+	}
+	sum := Interval{}
+	for _, wait := range p.Steps[from:] {
+		switch at := s.AroundStep(wait); {
+		case !wait.Verb.Waits() || !at.Absent && at.Lo >= l.HotHoldC.Value:
+		case !wait.Time.Set || at.Absent || at.Hi <= l.ColdC.Value:
+			return none
+		default:
+			sum = sum.Add(wait.Time.Interval.Scale(1.0 / 60))
+		}
+	}
+	keep := s.Formula.Keep
+	if sum.Lo == 0 || sum.Hi > l.ColdOutHours.Value || keep.Set && keep.Interval.Hi/60 > sum.Hi {
+		return none
+	}
+	return figure.ValueOf(sum)
+}
+
+// startsHot is StartsHot wherever the part goes on to.
+func (s *Sheet) startsHot(step *formula.Step) Value {
 	hot := s.limits().CoolFromC.Value
 	keptHot := func(step *formula.Step) bool {
 		around, ok := history.Around(s.Kitchen, step)
@@ -315,7 +372,7 @@ func (p *Part) KeepsCoolingHours() Value {
 			if at.Hi > l.ColdC.Value && at.Lo < l.HotHoldC.Value {
 				warm = warm.Add(step.Time.Interval.Scale(1.0 / 60))
 			}
-			if p.sheet.StartsHot(step).Hi == 0 {
+			if p.sheet.startsHot(step).Hi == 0 {
 				continue
 			}
 			first := p.sheet.Cooling(step, FirstStage)
@@ -340,7 +397,8 @@ func (p *Part) KeepsCoolingHours() Value {
 	return figure.YesNo(warm.Hi <= l.ColdOutHours.Value)
 }
 
-// MadeToCold is the time from the end of a part's mix until its core is cold, h.
+// MadeToCold is the time from the end of a part's mix until its core is cold, h, or until it goes
+// into the oven in all that it is put on: a crust that is baked in time need not be cold first.
 func (s *Sheet) MadeToCold(step *formula.Step) Value {
 	p := s.Part(step.Part)
 	before := Interval{}
@@ -365,6 +423,10 @@ func (s *Sheet) MadeToCold(step *formula.Step) Value {
 		if x.start > cold {
 			*x.h += x.before
 		}
+	}
+	if baked, ok := p.untilBaked(step); ok {
+		baked = baked.Add(before)
+		v.Lo, v.Mid, v.Hi = min(v.Lo, baked.Hi), min(v.Mid, baked.Hi), min(v.Hi, baked.Hi)
 	}
 	return v
 }

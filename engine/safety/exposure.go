@@ -7,25 +7,30 @@ import (
 	"forebake/engine/formula"
 	"forebake/engine/history"
 	"forebake/engine/process"
+	"forebake/engine/safety/clock"
 	"forebake/engine/science/microbe"
 )
 
 // clock runs along the part's steps up to its bake, and on after it for what comes through as
 // spores.
-func (p *Part) clock() *Clock {
+func (p *Part) clock() *clock.Clock {
 	if p.exposed != nil {
 		return p.exposed
 	}
 	c := p.ownClock()
 	p.exposed = c // before the places are looked at, so that nothing can go round
-	var worst *Clock
+	var worst *clock.Clock
 	for _, q := range p.Formula.Parts {
 		for i, step := range q.Steps {
 			if step.Uses != p.Part {
 				continue
 			}
 			there := *c
-			p.sheet.Part(q).expose(&there, i+1, pastBake)
+			stops := pastBake
+			if p.isDryFilling() {
+				stops = untilBake
+			}
+			p.sheet.Part(q).expose(&there, i+1, stops)
 			if worst == nil {
 				worst = &there
 			} else {
@@ -40,13 +45,13 @@ func (p *Part) clock() *Clock {
 }
 
 // ownClock runs along the part's own steps; what it takes in brings its own time with it.
-func (p *Part) ownClock() *Clock {
+func (p *Part) ownClock() *clock.Clock {
 	if p.ownExposed != nil {
 		return p.ownExposed
 	}
 	l := p.sheet.limits()
-	c := NewClock(l.ColdC.Value, l.HotHoldC.Value, l.AmbientHours.Value)
-	c.live = p.liveFactor()
+	c := clock.New(l.ColdC.Value, l.HotHoldC.Value, l.AmbientHours.Value)
+	c.Live = p.liveFactor()
 	p.ownExposed = c
 	for _, in := range p.Ingredients {
 		if in.Of == nil {
@@ -73,7 +78,7 @@ const (
 )
 
 // expose adds the steps of the part, from one on, to a clock.
-func (p *Part) expose(c *Clock, from int, stops span) {
+func (p *Part) expose(c *clock.Clock, from int, stops span) {
 	record := p.Record()
 	sinceKill := math.Inf(
 		1,
@@ -133,8 +138,21 @@ func (p *Part) expose(c *Clock, from int, stops span) {
 		case verb.Cooks() && st.Known && !st.InOwnBowl && microbe.EggCooked(st.Core.Low, 1):
 			c.Kill()
 			sinceKill = 0
+			if p.IsDough() && !mixesLater(step) {
+				c.Live = figure.Estimate{} // steamed or boiled: nothing lives in it any more
+			}
 		}
 	}
+}
+
+// mixesLater reports whether a later step of the part mixes something in.
+func mixesLater(step *formula.Step) bool {
+	for _, later := range step.Part.Steps[step.Index+1:] {
+		if later.Verb.Mixes() {
+			return true
+		}
+	}
+	return false
 }
 
 // inCold reports whether a step's surroundings, as written, cool a food in time.

@@ -23,6 +23,7 @@ import (
 	"forebake/engine/kitchen"
 	"forebake/engine/larder"
 	"forebake/engine/process"
+	"forebake/engine/safety/clock"
 	"forebake/engine/science/microbe"
 )
 
@@ -51,8 +52,8 @@ type Part struct {
 	sheet      *Sheet
 	controlled *microbe.Control
 	activity   *microbe.Interval
-	ownExposed *Clock // see exposure.go
-	exposed    *Clock
+	ownExposed *clock.Clock // see exposure.go
+	exposed    *clock.Clock
 	killed     *Value                 // see IsKilled
 	heated     *Value                 // see HeatedTo
 	eggHeated  *Value                 // see EggHeatedTo
