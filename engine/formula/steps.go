@@ -161,6 +161,11 @@ func (s *Step) LeavesOven() bool { return !s.staysInOven() }
 // HeatsAll reports whether the step cooks or bakes the whole part, and not some ingredients alone.
 func (s *Step) HeatsAll() bool { return s.Verb.Bakes() || s.Verb.Cooks() && len(s.With) == 0 }
 
+// IsAfterHeat reports whether an earlier step cooks or bakes the whole part.
+func (s *Step) IsAfterHeat() bool {
+	return slices.ContainsFunc(s.Part.Steps[:s.Index], (*Step).HeatsAll)
+}
+
 // Text names a step as the baker wrote it: "chill 14 h", "sheet 5 mm", "fill almond filling".
 func (s *Step) Text() string {
 	text := s.Verb.Name + s.ownText()
