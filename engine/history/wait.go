@@ -355,6 +355,7 @@ func (f *Simulator) wait(step *formula.Step, st *Stage, e environment) {
 	case read:
 		said = f.learn(step, e)
 	}
+	fresh := baths
 	riseAfter := step.Reading != nil && step.Reading.Rise.Set && step.Reading.After.Set
 	for i := range f.runs {
 		l := &f.runs[i]
@@ -364,7 +365,7 @@ func (f *Simulator) wait(step *formula.Step, st *Stage, e environment) {
 		case !read && bathed[i]: // the error is in the bath's own runs
 		case !read:
 			speed = f.speed(l, e, cooling)
-		case bathed[i] && !f.passes(&baths[i], l, step, e), !bathed[i] && !f.believe(l, step, e):
+		case bathed[i] && !f.passesAs(&baths[i], &fresh, l, step, e), !bathed[i] && !f.believe(l, step, e):
 			if lo, hi := outermost(start, e); step.Reading.Temp.Lo < lo-readingSlack ||
 				step.Reading.Temp.Hi > hi+readingSlack {
 				// A slip of the pen must not clear what it was written beside.
@@ -480,8 +481,9 @@ func (f *Simulator) passThrough(l *run, want, seconds float64, e environment) (o
 	return false
 }
 
-// nearlyThere lets a run that cools go as fast as a coefficient can make it, where that comes near a
-// colder reading: so the run is never colder than what was read.
+// nearlyThere lets a run that cools go as fast as a coefficient can make it, where a colder reading
+// is beyond that: the run is never colder than what was read, and a reading that is colder still
+// makes it no worse.
 func (f *Simulator) nearlyThere(l *run, step *formula.Step, e environment) bool {
 	seconds, ok := readAt(step, e)
 	want := estimateOf(step.Reading.Temp.Interval).At(l.which)
@@ -491,11 +493,8 @@ func (f *Simulator) nearlyThere(l *run, step *formula.Step, e environment) bool 
 	if l.isCautious(want, f.now(l), e) && f.passThrough(l, l.ambient(e)+probeError, seconds, e) {
 		return true
 	}
-	return l.walk.SetScale(heat.HighestScale) && isNear(l.walk.At(seconds).CoreC, want)
+	return l.walk.SetScale(heat.HighestScale) && l.walk.At(seconds).CoreC >= want
 }
-
-// isNear reports whether a core as cold as a model can have it comes near a colder reading.
-func isNear(core, read float64) bool { return core >= read && core <= read+readingSlack }
 
 // What a scale does to the walk, its own heat follows: some rounds settle both, to a share of a
 // kelvin that no probe shows.

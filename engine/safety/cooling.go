@@ -521,13 +521,6 @@ func (s *Sheet) keepsIced(step, tray *formula.Step) bool {
 		Quantity: quantity.Quantity{Interval: s.Kitchen.Fridge.Interval},
 		Set:      true,
 	}
-	return first+s.latest(
-		step,
-		&chilled,
-		l.SecondToC.Value,
-	)-s.latest(
-		step,
-		&chilled,
-		l.FirstToC.Value,
-	) <= l.TotalHours.Value
+	second := s.latest(step, &chilled, l.SecondToC.Value) - s.latest(step, &chilled, l.FirstToC.Value)
+	return first+second <= l.TotalHours.Value
 }
