@@ -46,16 +46,12 @@ func (p *Part) NeedsControl() Value {
 	case c.Certain:
 		return figure.YesNo(true)
 	case !p.PH.Set:
-		return figure.Maybe(
-			"ph of \""+p.Name+"\" (measure it); until then it counts as needing control",
-			p.Place,
-		)
+		return figure.Maybe("ph of \""+p.Name+untilMeasured, p.Place)
 	}
-	return figure.Maybe(
-		"water_activity of \""+p.Name+"\" (measure it); until then it counts as needing control",
-		p.Place,
-	)
+	return figure.Maybe("water_activity of \""+p.Name+untilMeasured, p.Place)
 }
+
+const untilMeasured = "\" (measure it); until then it counts as needing control"
 
 // mayNeed reports whether the part is of a kind that the table is asked about: animal food, food of
 // plants that was heated, cut fruit, or raw flour in water (1-201.10(B), read; hydrated batter: FDA

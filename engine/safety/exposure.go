@@ -80,9 +80,8 @@ const (
 // expose adds the steps of the part, from one on, to a clock.
 func (p *Part) expose(c *clock.Clock, from int, stops span) {
 	record := p.Record()
-	sinceKill := math.Inf(
-		1,
-	) // h; the cooling straight after a kill counts for spores alone, as long as the code gives it
+	// h; the cooling straight after a kill counts for spores alone, as long as the code gives it
+	sinceKill := math.Inf(1)
 	allowed := p.sheet.limits().TotalHours.Value
 	for i := from; i < len(record.Stages); i++ {
 		st := &record.Stages[i]
@@ -112,9 +111,7 @@ func (p *Part) expose(c *clock.Clock, from int, stops span) {
 		case !st.Known:
 			c.Unknown(hours)
 		case verb.Waits() && st.HasAmbient && st.Ambient.Hi > growthEndsC && st.StartCore.Low < p.sheet.limits().HotHoldC.Value:
-			c.Unknown(
-				hours,
-			) // warmed by a wait in the heat, which is no cook: the faster it is taken to go, the less it would count
+			c.Unknown(hours) // warmed by no cook: the faster it is taken to go, the less it would count
 		case st.Trace[figure.High] != nil:
 			c.Wait(st, sporesOnly)
 		case verb.Waits() && hours.Hi > 0: // nothing here needs control, or it is a crumb: its course was not drawn
@@ -129,10 +126,8 @@ func (p *Part) expose(c *clock.Clock, from int, stops span) {
 		}
 		switch {
 		case p.BakesDough(step) && !st.InOwnBowl:
-			if stops == untilBake ||
-				from > 0 &&
-					p.Steps[from-1].Verb.Washes() { // what was brushed on before the bake is dry crust after it
-				return
+			if stops == untilBake || from > 0 && p.Steps[from-1].Verb.Washes() {
+				return // what was brushed on before the bake is dry crust after it
 			}
 			c.Bake()
 			sinceKill = math.Inf(-1) // what gets in later is for the rules on keeping it
@@ -258,10 +253,7 @@ func (p *Part) unknownStage() *figure.Need {
 
 // counted are the organisms that rules are held against, with the function of each budget.
 var counted = [...]microbe.Organism{
-	microbe.Salmonella,
-	microbe.SAureus,
-	microbe.BCereus,
-	microbe.LMonocytogenes,
+	microbe.Salmonella, microbe.SAureus, microbe.BCereus, microbe.LMonocytogenes,
 }
 
 // FastestOrganism is the counted organism that has used up most of its time at the careful end.

@@ -142,11 +142,8 @@ func heatedTo(p *Part, heats func(*formula.Step) bool) Value {
 			hotter(p.sheet.Reached(step))
 		}
 	}
-	users, later := 0, Value{
-		Lo:  math.Inf(1),
-		Hi:  math.Inf(1),
-		Mid: math.Inf(1),
-	} // the coolest of the places where it ends
+	// The coolest of the places where it ends.
+	users, later := 0, Value{Lo: math.Inf(1), Hi: math.Inf(1), Mid: math.Inf(1)}
 	cooler := func(v Value) {
 		users++
 		later.Lo, later.Hi, later.Mid = min(later.Lo, v.Lo), min(later.Hi, v.Hi), min(later.Mid, v.Mid)
