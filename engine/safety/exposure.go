@@ -25,16 +25,17 @@ func (p *Part) clock() *clock.Clock {
 			if step.Uses != p.Part {
 				continue
 			}
-			there := *c
 			stops := pastBake
 			if p.isDryFilling() {
 				stops = untilBake
 			}
-			p.sheet.Part(q).expose(&there, i+1, stops)
+			there := p.sheet.clocks.Next()
+			*there = *c
+			p.sheet.Part(q).expose(there, i+1, stops)
 			if worst == nil {
-				worst = &there
+				worst = there
 			} else {
-				worst.Worse(&there)
+				worst.Worse(there)
 			}
 		}
 	}
@@ -50,7 +51,8 @@ func (p *Part) ownClock() *clock.Clock {
 		return p.ownExposed
 	}
 	l := p.sheet.limits()
-	c := clock.New(l.ColdC.Value, l.HotHoldC.Value, l.AmbientHours.Value)
+	c := p.sheet.clocks.Next()
+	c.Start(l.ColdC.Value, l.HotHoldC.Value, l.AmbientHours.Value)
 	c.Live = p.liveFactor()
 	p.ownExposed = c
 	for _, in := range p.Ingredients {

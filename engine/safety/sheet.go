@@ -43,7 +43,8 @@ type Sheet struct {
 	law   *microbe.Limits // the food-safety figures in force in lawOf
 	lawOf *kitchen.Kitchen
 
-	parts []Part
+	parts  []Part
+	clocks clock.Clocks
 }
 
 // Part is the working sheet of one part.
@@ -65,6 +66,7 @@ type Part struct {
 // Reset makes the sheet serve another formula, keeping its memory.
 func (s *Sheet) Reset(f *formula.Formula, k *kitchen.Kitchen) {
 	s.Sheet.Reset(f, k)
+	s.clocks.Again()
 	if s.Traced == nil {
 		s.Traced = func(p *formula.Part) (raw, baked bool) { return s.Part(p).traced() }
 	}
