@@ -218,7 +218,8 @@ func isRepeat(_ *parts, s *formula.Step) Value {
 	q := s.Part.Steps[s.Index-1]
 	same := q.Verb == s.Verb && q.Uses == s.Uses && q.Time.Set == s.Time.Set &&
 		q.Time.Interval == s.Time.Interval && q.At.Set == s.At.Set &&
-		q.At.Interval == s.At.Interval && q.Where == s.Where && len(s.With) == len(q.With)
+		q.At.Interval == s.At.Interval && q.Where == s.Where && q.Way == s.Way &&
+		q.To.Interval == s.To.Interval && len(s.With) == len(q.With)
 	for i := range s.With {
 		same = same && s.With[i] == q.With[i]
 	}

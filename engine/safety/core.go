@@ -54,25 +54,23 @@ func (s *Sheet) shaped(bake *formula.Step) bool {
 	return false
 }
 
-// CoreSlow is CoreReached at its slow end: the figure that a risk goes by.
-func (s *Sheet) CoreSlow(step *formula.Step) Value {
-	v := s.CoreReached(step)
-	if !v.Absent {
-		v.Mid, v.Hi = v.Lo, v.Lo
-	}
-	return v
-}
+// CoreUsual is CoreReached at the middle of the model, or at the low end of what is written: the
+// figure that a stop goes by.
+func (s *Sheet) CoreUsual(step *formula.Step) Value { return s.coreAt(step, 0) }
 
-// CoreUsual is CoreReached half way between the middle of the model and its slow end, or at the low
-// end of what is written: the figure that a stop goes by. At the middle alone every second such
-// bake would lie under it (judgement).
-func (s *Sheet) CoreUsual(step *formula.Step) Value {
+// CoreLow is CoreReached half way between CoreUsual and the slow end of the model: what one such
+// bake in about six may miss (judgement).
+func (s *Sheet) CoreLow(step *formula.Step) Value { return s.coreAt(step, 0.5) }
+
+// coreAt is CoreReached as one figure, a share of the way from the middle of the model to its slow
+// end.
+func (s *Sheet) coreAt(step *formula.Step, share float64) Value {
 	v := s.CoreReached(step)
 	if v.Absent {
 		return v
 	}
 	if v.Origin == figure.ByModel {
-		v.Lo = (v.Lo + v.Mid) / 2
+		v.Lo = v.Mid - share*(v.Mid-v.Lo)
 	}
 	v.Mid, v.Hi = v.Lo, v.Lo
 	return v
