@@ -1078,7 +1078,7 @@ rule "core-unproven-note" {
 
 trial "an egg dough, by the clock" {
   rule  = "core-unproven-note"
-  cases = { "10 min" = "flagged", "10.5 min" = "clear" }
+  cases = { "8.2 min" = "flagged", "9.2 min" = "clear" }
   formula "t" {
     makes = "20 pieces"
     dough "d" {
@@ -1090,7 +1090,19 @@ trial "an egg dough, by the clock" {
 
 trial "a lean dough, by the clock" {
   rule  = "core-unproven-note"
-  cases = { "8.5 min" = "flagged", "9 min" = "clear" }
+  cases = { "6.9 min" = "clear", "7.3 min" = "flagged", "8 min" = "clear" } # a risk, a note, nothing
+  formula "t" {
+    makes = "20 pieces"
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "560 g", "instant yeast" = "15 g" }
+      steps       = [{ mix = "10 min", to = "26 C" }, { bake = "$case", at = "200 C" }]
+    }
+  }
+}
+
+trial "a lean dough that a slow oven leaves raw, by the clock" {
+  rule  = "core-unproven-risk"
+  cases = { "6.8 min" = "flagged", "7.3 min" = "clear" }
   formula "t" {
     makes = "20 pieces"
     dough "d" {

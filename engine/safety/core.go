@@ -54,13 +54,16 @@ func (s *Sheet) shaped(bake *formula.Step) bool {
 	return false
 }
 
-// CoreUsual is CoreReached at the middle of the model, or at the low end of what is written: the
-// figure that a stop goes by.
-func (s *Sheet) CoreUsual(step *formula.Step) Value { return s.coreAt(step, 0) }
+// How far from the middle of the model to its slow end, two standard deviations off, one such bake
+// in three stays cooler, and one in six.
+const oneInThree, oneInSix = 0.2, 0.5
 
-// CoreLow is CoreReached half way between CoreUsual and the slow end of the model: what one such
-// bake in about six may miss (judgement).
-func (s *Sheet) CoreLow(step *formula.Step) Value { return s.coreAt(step, 0.5) }
+// CoreUsual is CoreReached at what two such bakes in three reach, or at the low end of what is
+// written: the figure that a stop goes by.
+func (s *Sheet) CoreUsual(step *formula.Step) Value { return s.coreAt(step, oneInThree) }
+
+// CoreLow is CoreReached at what five such bakes in six reach: the figure that a risk goes by.
+func (s *Sheet) CoreLow(step *formula.Step) Value { return s.coreAt(step, oneInSix) }
 
 // coreAt is CoreReached as one figure, a share of the way from the middle of the model to its slow
 // end.
