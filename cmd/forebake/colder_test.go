@@ -56,7 +56,7 @@ func TestColderReadingIsNeverWorse(t *testing.T) {
 			}
 		}
 	}
-	levels := worst(t, dir)
+	levels := worst(t, dir, "")
 	stops := 0
 	for _, c := range courses {
 		before := "stop"
