@@ -260,8 +260,8 @@ rule "core-missing" {
   level  = "note"
   once   = true
   limits = { piece_g = 400 }
-  when   = "!known(bake.core_target_c) && !bake.is_measured && known(formula.piece_g) && formula.piece_g > limit.piece_g"
-  say    = "This bake names no core temperature. Probe the middle and write it: core = \"90 C\" is usual for soft rolls, 85 to 91 C for brioche."
+  when   = "!known(bake.core_target_c) && !bake.is_measured && known(formula.piece_g) && formula.piece_g > limit.piece_g && !known(bake.core_slow_c)"
+  say    = "This bake names no core temperature. Probe the middle and write it, such as core = \"92 C\": enriched doughs are done at 85 to 93 C."
   why    = "Colour and the clock do not prove that the middle is baked."
   source = "core at the end of the bake: brioche 85 to 90.6 C (bread-bakers list digest v108 n020, read); soft enriched rolls 86 to 93 C (common practice)"
 
@@ -278,7 +278,7 @@ trial "loaf by the clock, about the weight that counts" {
     makes = "$case"
     dough "d" {
       ingredients = { "bread flour" = "500 g" }
-      steps       = [{ bake = "20 min", at = "200 C" }]
+      steps       = [{ bake = "20 min", at = "100 C" }]
     }
   }
 }
@@ -291,19 +291,19 @@ trial "rolls with cinnamon in them, about the weight that counts" {
     filling "cinnamon" { ingredients = { "brown sugar" = "100 g", "cinnamon" = "5 g" } }
     dough "d" {
       ingredients = { "bread flour" = "900 g" }
-      steps       = [{ fill = "cinnamon" }, { bake = "20 min", at = "200 C" }]
+      steps       = [{ fill = "cinnamon" }, { bake = "20 min", at = "100 C" }]
     }
   }
 }
 
-trial "bake by the clock" {
-  rule   = "core-missing"
-  expect = "flagged"
+trial "bake by the clock, and by the oven" {
+  rule  = "core-missing"
+  cases = { "100 C" = "flagged", "200 C" = "clear" } # at 100 C the model has no answer
   formula "t" {
     makes = "1 loaf"
     dough "d" {
       ingredients = { "bread flour" = "500 g" }
-      steps       = [{ bake = "20 min", at = "200 C" }]
+      steps       = [{ bake = "20 min", at = "$case" }]
     }
   }
 }

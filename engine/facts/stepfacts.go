@@ -677,10 +677,7 @@ var stepFacts = []Fact{
 		of:     (*formula.Verb).Pans,
 		Means:  "the tin is less than a third as deep as it is wide: a tray, in which a cake does not reach the rim",
 		Source: "house file",
-		step: func(sh *parts, s *formula.Step) Value {
-			v := sh.TinFigure(s, func(in [3]float64) float64 { return in[2] / min(in[0], in[1]) })
-			return figure.YesNo(!v.Absent && v.Hi < trayDepth)
-		},
+		step:   func(sh *parts, s *formula.Step) Value { return figure.YesNo(sh.InTray(s)) },
 	},
 	{
 		Name:   "holds_filling",

@@ -38,6 +38,9 @@ func (rd *reader) joinParts() {
 			rd.checkPartOptions(in)
 		}
 	}
+	for _, u := range rd.bare {
+		rd.joinBare(u)
+	}
 	for _, u := range rd.uses {
 		name := u.name
 		if cut, is := partName(name); is {
@@ -68,6 +71,25 @@ func (rd *reader) joinParts() {
 			continue
 		}
 		u.step.With = append(u.step.With, in)
+	}
+}
+
+// joinBare takes words that name a part as putting it on. Others may name no allergen.
+func (rd *reader) joinBare(u use) {
+	s := u.step
+	if p := rd.formula.PartNamed(u.name); p != nil && p != s.Part {
+		on := stepNamed("top")
+		s.Verb = on.verb
+		if on.afterwards != nil && s.IsAfterHeat() {
+			s.Verb = on.afterwards
+		}
+		rd.uses = append(rd.uses, u)
+		return
+	}
+	if name := rd.opts.Larder.AllergenIn(u.name); name != "" {
+		rd.Fault(u.place, "%s: the allergens of %q are not told from here; write it in a "+
+			"part, topping \"seeds\" { ingredients = { %q = \"?\" } }, and put that "+
+			"on: { wash = \"seeds\" }", s.Verb.Name, name, name)
 	}
 }
 

@@ -39,6 +39,7 @@ type reader struct {
 	opts    Options
 	formula *Formula
 	uses    []use // parts named by steps, to be looked up when all parts are read
+	bare    []use // words that may name a part
 	withs   []use // ingredients named by steps
 }
 

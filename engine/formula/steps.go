@@ -353,11 +353,7 @@ func (rd *reader) readOwn(s *Step, e hclsyntax.Expression) {
 		if text, at, ok := rd.Text(e, what); ok {
 			s.Words = text
 			if own.bare {
-				if name := rd.opts.Larder.AllergenIn(text); name != "" {
-					rd.Fault(at, "%s: the allergens of %q are not told from here; write it in a "+
-						"part, topping \"seeds\" { ingredients = { %q = \"?\" } }, and put that "+
-						"on: { wash = \"seeds\" }", what, name, name)
-				}
+				rd.bare = append(rd.bare, use{step: s, name: text, place: at})
 			}
 			if own.kinds != 0 && text != "" && text[0] >= '0' && text[0] <= '9' {
 				s.Measure, _ = rd.QuantityText(text, at, own.kinds, what)

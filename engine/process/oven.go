@@ -34,6 +34,18 @@ func (s *Sheet) TinFigure(step *formula.Step, pick func([3]float64) float64) Val
 	return v
 }
 
+// trayDepth is the depth of a tin on its width below which it is a tray (judgement).
+const trayDepth = 1.0 / 3
+
+// InTray reports whether the tin that a step's part goes into is a tray.
+func (s *Sheet) InTray(step *formula.Step) bool {
+	_, in, ok := s.tinOf(step)
+	return ok && in[2] < trayDepth*min(in[0], in[1])
+}
+
+// InTray reports whether the part goes into a tray.
+func (p *Part) InTray() bool { return len(p.Steps) > 0 && p.sheet.InTray(p.Steps[0]) }
+
 // TinFill is the volume of the tins over the dough in them.
 func (s *Sheet) TinFill(step *formula.Step) Value {
 	return s.tinFill(step, s.scaled(step, s.Part(step.Part).Grams(makeup.Mass)))
