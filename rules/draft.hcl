@@ -428,7 +428,7 @@ rule "weigh-not-spoon" {
   level  = "note"
   once   = true
   limits = { off_pct = 2 }
-  when   = "ingredient.by_volume && ingredient.is_solid && ingredient.class != 'spice' && (ingredient.class == 'salt' || ingredient.class == 'yeast' || ingredient.spoon_spread_pct * ingredient.amount_g > limit.off_pct * part.flour_g)"
+  when   = "ingredient.by_volume && ingredient.is_solid && ingredient.class != 'spice' && (ingredient.class == 'salt' || ingredient.class == 'yeast' || ingredient.spoon_spread_pct * ingredient.amount_g > limit.off_pct * part.flour_g) && ingredient.weighing_error_pct <= ingredient.spoon_spread_pct"
   say    = "By spoon or cup, {ingredient.name} can be {ingredient.spoon_spread_pct} off. Weigh {ingredient.amount_g} instead."
   why    = "A spoon of powder or pieces holds more or less by how it is filled and packed. A liquid does not pack."
   source = "weights of household measures: USDA National Nutrient Database SR 28; the spread of the spoon is common practice, no source"
@@ -441,6 +441,14 @@ trial "salt by spoon or weight" {
   cases = { "3 tsp" = "flagged", "18 g" = "clear", "?" = "unsure" }
   formula "t" {
     dough "d" { ingredients = { "bread flour" = "1000 g", "salt" = "$case" } }
+  }
+}
+
+trial "so little that the scale is worse than the spoon" {
+  rule  = "weigh-not-spoon"
+  cases = { "1 1/2 tsp" = "clear", "1 3/4 tsp" = "flagged" } # 4.7 and 5.4 g, on a scale of 1 g
+  formula "t" {
+    dough "d" { ingredients = { "bread flour" = "1000 g", "instant yeast" = "$case" } }
   }
 }
 

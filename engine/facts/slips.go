@@ -2,6 +2,7 @@ package facts
 
 import (
 	"math"
+	"slices"
 	"strings"
 
 	"forebake/engine/figure"
@@ -211,18 +212,28 @@ func proofMinutes(p *part) Value {
 	return figure.Absent("a step that shapes \""+p.Name+"\", and its bake", p.Place)
 }
 
+// isRepeat is open while a range leaves room for two different steps: a point inside of it could
+// make them differ.
 func isRepeat(_ *parts, s *formula.Step) Value {
 	if s.Index == 0 {
 		return figure.YesNo(false)
 	}
 	q := s.Part.Steps[s.Index-1]
-	same := q.Verb == s.Verb && q.Uses == s.Uses && q.Time.Set == s.Time.Set &&
-		q.Time.Interval == s.Time.Interval && q.At.Set == s.At.Set &&
-		q.At.Interval == s.At.Interval && q.Where == s.Where && len(s.With) == len(q.With)
-	for i := range s.With {
-		same = same && s.With[i] == q.With[i]
+	if q.Verb != s.Verb || q.Uses != s.Uses || q.Where != s.Where || !slices.Equal(q.With, s.With) {
+		return figure.YesNo(false)
 	}
-	return figure.YesNo(same)
+	sure := true
+	for _, pair := range [...][2]formula.Given{{q.Time, s.Time}, {q.At, s.At}} {
+		a, b := pair[0], pair[1]
+		if a.Set != b.Set || a.Set && (a.Lo > b.Hi || b.Lo > a.Hi) {
+			return figure.YesNo(false)
+		}
+		sure = sure && (!a.Set || a.IsPoint() && b.IsPoint())
+	}
+	if !sure {
+		return figure.Maybe("one figure for each range of this "+s.Verb.Name, s.Place)
+	}
+	return figure.YesNo(true)
 }
 
 func isAfterProof(_ *parts, s *formula.Step) Value {

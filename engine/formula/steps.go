@@ -412,10 +412,10 @@ func (rd *reader) readCountText(e hclsyntax.Expression, kinds quantity.Kinds, wh
 		return Given{}, at, true
 	}
 	if number, ok := said.Times(text); ok {
-		n, _ := wholeCount(number)
+		n, _ := said.Count(number)
 		return bareCount(n, inside), inside, false
 	}
-	if n, bad := wholeCount(text); bad == "" && said.Whole(text) {
+	if n, bad := said.Count(text); bad == "" && said.Whole(text) {
 		return bareCount(n, inside), inside, false // "12" is 12
 	}
 	q, fault := quantity.Read(text, kinds)

@@ -243,3 +243,35 @@ func (*Sheet) Thickness(s *formula.Step) Value {
 	v.Origin = figure.AsGiven
 	return v
 }
+
+// HottestAt is the hottest that the part may come into its stage i, C, back from the last
+// temperature that is known.
+func (p *Part) HottestAt(i int) float64 {
+	hottest := math.Inf(-1)
+	stages := p.Record().Stages[:i]
+	for j := range slices.Backward(stages) {
+		st := &stages[j]
+		step := st.Step
+		switch r := step.Reading; {
+		case st.InOwnBowl:
+			continue
+		case st.Known:
+			return max(hottest, st.Core.High, st.Mean.High, st.Surface.High)
+		case r != nil && r.Temp.Set:
+			return max(hottest, r.Temp.Hi)
+		case step.Verb.Heats():
+			return boilingC
+		case step.Verb.PutsOn() && step.Uses != nil:
+			hottest = max(hottest, p.sheet.Part(step.Uses).anyTemp().Hi)
+		}
+		if at := p.sheet.AroundStep(step); !at.Absent {
+			hottest = max(hottest, at.Hi)
+		}
+		if step.Verb.Mixes() {
+			if t := p.MixTemp(step); !t.Absent {
+				return max(hottest, t.Hi)
+			}
+		}
+	}
+	return max(hottest, p.anyTemp().Hi)
+}
