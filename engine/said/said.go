@@ -143,7 +143,7 @@ var sign = regexp.MustCompile(`(?i)^(?:un)?till?\b|\b(?:doubled|double|tripled|b
 
 // Sign reports whether a text is a sign to look for in the place of a time: "until doubled".
 func Sign(text string) bool {
-	return sign.MatchString(text) && !strings.ContainsAny(text, "0123456789")
+	return !strings.ContainsAny(text, "0123456789") && sign.MatchString(text)
 }
 
 var timeIn = regexp.MustCompile(`(?i)^(.*?)(?:\b(?:about|around|roughly|approx\.?|another|for|circa) )*` +
