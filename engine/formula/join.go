@@ -47,21 +47,25 @@ func (rd *reader) joinParts() {
 			rd.checkPartOptions(in)
 		}
 	}
-	for _, u := range rd.bare {
-		rd.joinBare(u)
-	}
 	for _, u := range rd.uses {
 		name := u.name
 		if cut, is := partName(name); is {
 			name = cut
 		}
 		p := f.PartNamed(name)
-		if p == nil {
+		switch bare := u.step.Verb.own.bare; {
+		case bare && (p == nil || p == u.step.Part):
+			rd.noPart(u)
+			continue
+		case bare && u.step.IsAfterHeat():
+			u.step.Verb = stepNamed("top").afterwards
+		case bare:
+			u.step.Verb = stepNamed("top").verb
+		case p == nil:
 			rd.Fault(u.place, "%s: %s", u.step.Verb.Name,
 				reading.UnknownText("part", name, "this formula", f.partNames()))
 			continue
-		}
-		if p == u.step.Part {
+		case p == u.step.Part:
 			rd.Fault(u.place, "%s %q cannot %s itself", p.Kind, p.Name, u.step.Verb.Name)
 			continue
 		}
@@ -83,26 +87,16 @@ func (rd *reader) joinParts() {
 	}
 }
 
-// joinBare takes words that name a part as putting it on. Others may name no allergen.
-func (rd *reader) joinBare(u use) {
-	s := u.step
-	if p := rd.formula.PartNamed(u.name); p != nil && p != s.Part {
-		on := stepNamed("top")
-		s.Verb = on.verb
-		if on.afterwards != nil && s.IsAfterHeat() {
-			s.Verb = on.afterwards
-		}
-		rd.uses = append(rd.uses, u)
-		return
-	}
+// noPart reports words that name an allergen and no part.
+func (rd *reader) noPart(u use) {
 	words := u.name
 	if first, rest, more := strings.Cut(words, " "); more && stepNamed(first).verb != nil {
 		words = rest // "sprinkle with sesame seeds": the sprinkles are no ingredient
 	}
 	if name := rd.opts.Larder.AllergenIn(words); name != "" {
-		rd.Fault(u.place, "%s: the allergens of %q are not told from here; write it in a "+
-			"part, topping \"seeds\" { ingredients = { %q = \"?\" } }, and put that "+
-			"on: { wash = \"seeds\" }", s.Verb.Name, name, name)
+		rd.Fault(u.place, "%s: the allergens of %q are not told from here; write it in a part, "+
+			"topping \"seeds\" { ingredients = { %q = \"?\" } }, and put that on: { wash = \"seeds\" }",
+			u.step.Verb.Name, name, name)
 	}
 }
 
@@ -130,9 +124,9 @@ func (rd *reader) checkPartOptions(in *Ingredient) {
 }
 
 func (f *Formula) partNames() []string {
-	names := make([]string, len(f.Parts))
-	for i, p := range f.Parts {
-		names[i] = p.Name
+	var names []string
+	for _, p := range f.Parts {
+		names = append(names, p.Name)
 	}
 	return names
 }

@@ -353,7 +353,7 @@ func (rd *reader) readOwn(s *Step, e hclsyntax.Expression) {
 		if text, at, ok := rd.Text(e, what); ok {
 			s.Words = text
 			if own.bare {
-				rd.bare = append(rd.bare, use{step: s, name: text, place: at})
+				rd.uses = append(rd.uses, use{step: s, name: text, place: at})
 			}
 			if own.kinds != 0 && text != "" && text[0] >= '0' && text[0] <= '9' {
 				s.Measure, _ = rd.QuantityText(text, at, own.kinds, what)
