@@ -260,7 +260,7 @@ rule "core-missing" {
   level  = "note"
   once   = true
   limits = { piece_g = 400 }
-  when   = "!known(bake.core_target_c) && !bake.is_measured && known(formula.piece_g) && formula.piece_g > limit.piece_g && !known(bake.core_slow_c)"
+  when   = "!known(bake.core_target_c) && !bake.is_measured && known(formula.piece_g) && formula.piece_g > limit.piece_g && !known(bake.core_low_c)"
   say    = "This bake names no core temperature. Probe the middle and write it, such as core = \"92 C\": enriched doughs are done at 85 to 93 C."
   why    = "Colour and the clock do not prove that the middle is baked."
   source = "core at the end of the bake: brioche 85 to 90.6 C (bread-bakers list digest v108 n020, read); soft enriched rolls 86 to 93 C (common practice)"
