@@ -679,10 +679,7 @@ var stepFacts = []Fact{
 		of:     (*formula.Verb).Pans,
 		Means:  "the tin is less than a third as deep as it is wide: a tray, in which a cake does not reach the rim",
 		Source: "house file",
-		step: func(sh *parts, s *formula.Step) Value {
-			v := sh.TinDepth(s)
-			return figure.YesNo(!v.Absent && v.Hi < trayDepth)
-		},
+		step:   func(sh *parts, s *formula.Step) Value { return figure.YesNo(sh.InTray(s)) },
 	},
 	{
 		Name:   "holds_filling",
