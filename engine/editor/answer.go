@@ -38,7 +38,7 @@ func (s *Server) judge(d *document, trials bool) *answer {
 	if a != nil && a.doc == d && !(trials && a.kind == engine.RuleFile) {
 		return a
 	}
-	a = &answer{doc: d, kind: engine.KindOf(d.path, d.text),
+	a = &answer{doc: d, kind: d.kind,
 		sheets: map[*formula.Formula]*facts.Sheet{}}
 	switch a.kind {
 	case engine.HouseFile:
