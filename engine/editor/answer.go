@@ -283,6 +283,9 @@ func (s *Server) relatedOf(a *answer, f *finding.Finding) []related {
 			return
 		}
 		at := location{a.doc.uri, s.encoding.span(a.doc.text, start, end)}
+		if own, _, _ := a.place(f.Place); own == start {
+			return // it stands there itself
+		}
 		if !slices.ContainsFunc(out, func(r related) bool { return r.Location == at }) {
 			out = append(out, related{at, source.Safe(text)})
 		}
