@@ -316,13 +316,14 @@ func endOfText(s string, i int) int {
 	return -1
 }
 
-// keep takes back all changes of the lines but those of a misspelt word.
+// keep takes back all changes of the lines but those of a misspelt word and a missing sign =.
 func (p *page) keep() {
 	for i := range p.lines {
 		l := &p.lines[i]
 		l.out, l.mods, l.added, l.closers, l.tries = false, nil, false, nil, 0
 		if l.full() {
 			l.respell(p.words)
+			l.assign(p.next(i))
 		}
 	}
 }
