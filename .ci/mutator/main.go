@@ -808,7 +808,7 @@ func stated(s site) bool {
 	case "ingredient option":
 		return s.key == "temp" || s.key == "strain" || s.key == "protein" || s.key == "hydration"
 	case "formula figure":
-		return s.key == "keep"
+		return s.key == "keep" || s.key == "makes"
 	}
 	return false
 }
