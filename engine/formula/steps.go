@@ -353,7 +353,11 @@ func (rd *reader) readOwn(s *Step, e hclsyntax.Expression) {
 		if text, at, ok := rd.Text(e, what); ok {
 			s.Words = text
 			if own.bare {
-				if name := rd.opts.Larder.AllergenIn(text); name != "" {
+				words := text
+				if first, rest, more := strings.Cut(text, " "); more && stepNamed(first).verb != nil {
+					words = rest // "sprinkle with sesame seeds": the sprinkles are no ingredient
+				}
+				if name := rd.opts.Larder.AllergenIn(words); name != "" {
 					rd.Fault(at, "%s: the allergens of %q are not told from here; write it in a "+
 						"part, topping \"seeds\" { ingredients = { %q = \"?\" } }, and put that "+
 						"on: { wash = \"seeds\" }", what, name, name)
@@ -416,10 +420,10 @@ func (rd *reader) readCountText(e hclsyntax.Expression, kinds quantity.Kinds, wh
 		return Given{}, at, true
 	}
 	if number, ok := said.Times(text); ok {
-		n, _ := wholeCount(number)
+		n, _ := said.Count(number)
 		return bareCount(n, inside), inside, false
 	}
-	if n, bad := wholeCount(text); bad == "" && said.Whole(text) {
+	if n, bad := said.Count(text); bad == "" && said.Whole(text) {
 		return bareCount(n, inside), inside, false // "12" is 12
 	}
 	q, fault := quantity.Read(text, kinds)
