@@ -37,6 +37,7 @@ type Option struct {
 // here, so that it is declared in this file.
 type optionValues struct {
 	Note string
+	each Given // the amount for one piece, until the pieces are counted
 }
 
 // option makes a row. It takes every column, so that a row without one does not compile.
@@ -135,8 +136,18 @@ var (
 			}
 		}, func(s *Step) string { return yesText(s.Covered) },
 		func(s *Step) string { return yesText(s.Covered) })
-	optAmount = quantityOption("amount", "how much of the part goes on here, where it is split",
-		forMass, func(s *Step) *Given { return &s.Amount })
+	optAmount = option("amount", "how much of the part goes on here, where it is split, or \"15 g each\"",
+		func(rd *reader, s *Step, e hclsyntax.Expression, what string) {
+			if text, at, ok := rd.literal(e); ok {
+				if one, ok := said.Each(text); ok {
+					s.each, _ = rd.QuantityText(one, at, forMass, what)
+					return
+				}
+			}
+			s.Amount, _ = rd.Quantity(e, forMass, what)
+		},
+		func(s *Step) string { return writtenText(s.Amount) },
+		func(s *Step) string { return provenText(s.Amount) })
 	optHumidity = quantityOption("humidity", "of the air around it; from 75 % it counts as covered",
 		forPercent, func(s *Step) *Given { return &s.Humidity })
 	optSteam = option("steam", "whether steam is let in as it begins; by = \"steam oven\" is steam "+

@@ -366,6 +366,16 @@ func (rd *reader) readHowMuch(in *Ingredient, e hclsyntax.Expression, what strin
 		return Amount{}
 	}
 	written := text
+	if more, ok := said.AndMore(text); ok {
+		rd.assumed(at, fmt.Sprintf("%q is read as %s: what is dusted is not counted", text, more))
+		text = more
+	}
+	if out, why := said.Packed(text); why != "" {
+		rd.Fault(at, "%s: %s", what, why)
+		return Amount{}
+	} else if out != "" {
+		text = out
+	}
 	if rd.counted(in.Name) {
 		if _, fault := said.Count(text); fault == "" {
 			text += " pieces" // eggs are counted: "2" can mean nothing else

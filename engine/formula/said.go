@@ -7,6 +7,7 @@ import (
 
 	"github.com/hashicorp/hcl/v2/hclsyntax"
 
+	"forebake/engine/figure"
 	"forebake/engine/larder"
 	"forebake/engine/quantity"
 	"forebake/engine/said"
@@ -36,17 +37,17 @@ func (rd *reader) saidTime(s *Step, e hclsyntax.Expression) bool {
 	if !ok {
 		return false
 	}
-	if said.Sign(text) {
-		s.sign = &sign{text, at}
-		return true
-	}
 	time, rest, ok := said.TimeIn(text)
 	if !ok {
-		return false
+		if said.Sign(text) || said.Manner(text) {
+			s.sign, s.manner = &sign{text, at}, text
+		}
+		return s.sign != nil
 	}
 	if _, fault := quantity.Read(text, forTime); fault == nil {
 		return false
 	}
+	s.manner = rest
 	s.Time, _ = rd.QuantityText(time, at, forTime, s.Verb.Name)
 	s.Time.Text = text
 	if s.Note == "" {
@@ -143,4 +144,68 @@ func (rd *reader) bareAmount(in *Ingredient, e hclsyntax.Expression) (Given, boo
 		return Given{}, false
 	}
 	return bareCount(n, at), true
+}
+
+// settleManner takes what words beside a time say of the place and the cover, where no option says
+// them.
+func (rd *reader) settleManner(s *Step) {
+	if s.manner == "" {
+		return
+	}
+	for _, p := range Places {
+		for _, word := range append([]string{p.Name}, p.Also...) {
+			if p.Cold() && s.Where == nil && !s.At.Set && s.Verb.Takes(optAt) &&
+				!slices.Contains(s.Open, optAt) && said.Inside(s.manner, word) {
+				s.Where = p
+				rd.assumed(s.Place, fmt.Sprintf("%q is read as at = %q", s.manner, p.Name))
+			}
+		}
+	}
+	if yes, ok := said.Cover(s.manner); ok && s.Covered == nil && s.Verb.Takes(optCovered) &&
+		!slices.Contains(s.Open, optCovered) {
+		s.Covered = &yes
+	}
+}
+
+// settleEach multiplies an amount for one piece by the pieces that the part is divided into.
+func (rd *reader) settleEach(s *Step) {
+	if !s.each.Set {
+		return
+	}
+	s.Amount = s.each
+	n, text := s.Part.piecesAt(s), s.each.Text
+	if !n.IsFinite() {
+		s.Amount, s.Open = Given{}, append(s.Open, optAmount)
+		rd.assumed(s.each.Place, fmt.Sprintf("%q each, of pieces that nothing counts: write { divide = 12 } "+
+			"with your number, or the whole", text))
+		return
+	}
+	s.Amount.Interval = s.each.Interval.Mul(n)
+	whole := quantity.FormatInterval(s.Amount.Interval, "g")
+	s.Amount.Text = whole
+	rd.assumed(s.each.Place, fmt.Sprintf("%q each, of %s pieces, is read as %s", text,
+		quantity.FormatInterval(n, ""), whole))
+}
+
+// piecesAt is the number of pieces that a part is in at a step, by the nearest step that counts
+// them, else by what the formula makes; infinite where nothing says it.
+func (p *Part) piecesAt(s *Step) Interval {
+	n := figure.Positive()
+	for _, other := range p.Steps {
+		if other.Index > s.Index && n.IsFinite() {
+			break
+		}
+		switch m := other.Measure; {
+		case other.Pieces != nil:
+			n = other.Pieces.Interval
+		case other.Verb.Divides() && m.Set && m.Kind == quantity.Count:
+			n = m.Interval
+		case other.Verb.Divides() && m.Set && m.Lo > 0:
+			n = p.MassG.Div(m.Interval)
+		}
+	}
+	if m := p.Formula.Makes; !n.IsFinite() && m.Pieces > 0 && m.Number.Text == "" {
+		return figure.Point(m.Pieces)
+	}
+	return n
 }

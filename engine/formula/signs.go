@@ -70,12 +70,12 @@ func (rd *reader) settleSign(s *Step, w sign) {
 		}
 		q := quantity.Quantity{Kind: quantity.Time, Interval: t.usual, Unit: "h", Text: w.text}
 		s.Time = Given{Quantity: q, Place: w.at, Set: true}
-		rd.assumed(w.at, fmt.Sprintf("%q is a sign and no time: taken as %s (%s); write your own",
+		rd.assumed(w.at, fmt.Sprintf("%q says no time: taken as %s (%s); write your own",
 			w.text, quantity.Duration(t.usual.Lo)+" to "+quantity.Duration(t.usual.Hi), t.source))
 		return
 	}
 	s.OpenOwn = true
-	rd.assumed(w.at, fmt.Sprintf("%q is a sign and no time: taken as \"?\"; write the time", w.text))
+	rd.assumed(w.at, fmt.Sprintf("%q says no time: taken as \"?\"; write the time", w.text))
 }
 
 // heatOfWay takes what a filling gets to by the way that it is cooked, where no figure is written: a

@@ -47,6 +47,7 @@ type Step struct {
 	optionValues
 
 	word    string    // for the verb, as written
+	manner  string    // words beside the time
 	sign    *sign     // what is waited for, in the place of a time; nil when none is written
 	Open    []*Option // the options that are "?", to be decided
 	OpenOwn bool      // so is the verb's own value
@@ -246,14 +247,15 @@ func (rd *reader) readStep(s *Step, e hclsyntax.Expression) bool {
 				s.Verb.Name)
 		default:
 			s.Verb, s.Place, s.Way, s.word = word.verb, pair.Place, word.way, pair.Key
-			if word.afterwards != nil && slices.ContainsFunc(s.Part.Steps, (*Step).HeatsAll) {
+			if word.afterwards != nil && (word.verb.PutsOn() || s.Part.Kind == Dough) &&
+				slices.ContainsFunc(s.Part.Steps, (*Step).HeatsAll) {
 				s.Verb = word.afterwards
 			}
 			if word.option != nil && !rd.isNumber(pair.Value) {
 				rd.noVerb(pairs, e)
 				return false
 			}
-			rd.readOwn(s, pair.Value)
+			rd.readOwn(s, rd.putOn(s, pair.Value, pairs))
 		}
 	}
 	if s.Verb == nil {
@@ -263,7 +265,7 @@ func (rd *reader) readStep(s *Step, e hclsyntax.Expression) bool {
 	for i, pair := range pairs {
 		o := words[i].option
 		switch {
-		case words[i].verb != nil:
+		case words[i].verb != nil || o == optWith && s.Verb.PutsOn() && s.Time.Set:
 		case slices.ContainsFunc(pairs[:i], isKey(pair.Key)):
 			rd.Fault(pair.Place, "%q stands twice in this step", pair.Key)
 		case o != nil && s.Verb.Takes(o):
@@ -275,11 +277,27 @@ func (rd *reader) readStep(s *Step, e hclsyntax.Expression) bool {
 			rd.unknownOption(s, pair)
 		}
 	}
+	rd.settleManner(s)
 	if s.sign != nil {
 		rd.settleSign(s, *s.sign)
 	}
 	rd.heatOfWay(s)
 	return true
+}
+
+// putOn gives the part that a step puts on, where a time stands in its place and with names the part:
+// { soak = "10 min", with = "rum syrup" } of a baked baba. Else it gives what stands there.
+func (rd *reader) putOn(s *Step, own hclsyntax.Expression, pairs []reading.Pair) hclsyntax.Expression {
+	i := slices.IndexFunc(pairs, isKey(optWith.Name))
+	text, at, ok := rd.literal(own)
+	if i < 0 || !ok || !s.Verb.PutsOn() {
+		return own
+	}
+	if _, fault := quantity.Read(text, forTime); fault != nil {
+		return own
+	}
+	s.Time, _ = rd.QuantityText(text, at, forTime, s.Verb.Name)
+	return pairs[i].Value
 }
 
 // isKey gives a test for the pair of a key.

@@ -279,7 +279,7 @@ var Verbs = []*Verb{
 		aPart, takes{optTime},
 		passing, noHeat, nowhere, anywhere, joinsNothing, goesOn, keepsGas, closed, attended,
 		keepsForm, tops, inMaking, anyTime, "glaze", "frost", "drizzle", "top", "dip", "finish",
-		"decorate"),
+		"decorate", "soak", "ice"),
 	Cool,
 	verb("hold", "keep it hot or cold for service",
 		aTime, takes{optAt, optAs, optCovered},

@@ -1,8 +1,10 @@
 package larder
 
 import (
+	"math"
 	"regexp"
 	"slices"
+	"strconv"
 	"strings"
 	"sync"
 
@@ -65,14 +67,21 @@ func leaves(word string, it *Item) bool {
 	if filler(word) {
 		return true
 	}
-	if word == "protein" || strings.HasSuffix(word, "%") { // of a flour, from its label
-		return it == nil || it.Flour > 0
+	if pct, is := strings.CutSuffix(word, "%"); word == "protein" || is {
+		return it == nil || it.Flour > 0 || it.fatIs(pct) // protein of a flour, from its label
 	}
 	test := plainWords()[word]
 	if test == nil {
 		test = plainWords()[singular(word)]
 	}
 	return test != nil && (it == nil || test(it))
+}
+
+// fatIs reports whether a dairy food or a fat holds about so much fat, %: "butter 82%".
+func (it *Item) fatIs(pct string) bool {
+	const near = 2
+	x, err := strconv.ParseFloat(pct, 64)
+	return err == nil && (it.Class == ClassDairy || it.Is(MilkFat)) && math.Abs(x-it.Fat) <= near
 }
 
 var (

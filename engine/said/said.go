@@ -57,10 +57,17 @@ func Warmth(words string) (write string, take, ok bool) {
 
 // goingIn are words for how warm an ingredient goes in. Common practice, no source.
 var goingIn = map[string]string{"lukewarm": "35 C to 40 C", "tepid": "35 C to 40 C",
-	"warm": "35 C to 43 C", "room temperature": "18 C to 24 C", "room": "18 C to 24 C",
-	"cold": "2 C to 8 C", "fridge": "2 C to 8 C", "from fridge": "2 C to 8 C",
+	"warm": "35 C to 43 C", "hand hot": "35 C to 43 C", "blood warm": "35 C to 38 C",
+	"blood heat": "35 C to 38 C", "blood temperature": "35 C to 38 C", "body temperature": "35 C to 38 C",
+	"room temperature": "18 C to 24 C", "room temp": "18 C to 24 C", "rt": "18 C to 24 C",
+	"room": "18 C to 24 C", "room warm": "18 C to 24 C", "ambient": "18 C to 24 C",
+	"softened": "18 C to 24 C", "soft": "18 C to 24 C", "soft but cool": "14 C to 20 C",
+	"cool": "10 C to 18 C", "cool but pliable": "10 C to 16 C", "pliable": "10 C to 16 C",
+	"cold": "2 C to 8 C", "chilled": "2 C to 8 C", "fridge cold": "2 C to 8 C", "fridge": "2 C to 8 C",
+	"fridge temperature": "2 C to 8 C", "from fridge": "2 C to 8 C", "straight from the fridge": "2 C to 8 C",
 	"cold from fridge": "2 C to 8 C", "from the fridge": "2 C to 8 C",
-	"cold from the fridge": "2 C to 8 C", "ice cold": "0 C to 4 C"}
+	"cold from the fridge": "2 C to 8 C", "ice cold": "0 C to 4 C", "iced": "0 C to 4 C",
+	"frozen": "-20 C to -12 C", "from the freezer": "-20 C to -12 C", "boiling": "95 C to 100 C"}
 
 // GoingIn is how warm an ingredient goes in, by words in lower case; "" for others.
 func GoingIn(words string) string { return goingIn[words] }
@@ -247,7 +254,7 @@ const dryYeast = 0.5
 
 // measures are words of the kitchen that an ingredient gives a size to. Sources: pinch and dash from
 // measuring-spoon pages (read), the bounds a judgement; a sachet of dry yeast is 7 g (German and US
-// pages, read); vanilla sugar 7.5 g in France, 8 g in Germany, 10 g in Austria (memory); a stick of
+// pages, read); saffron 0.1 to 0.5 g, cardamom pods and drops (memory); vanilla sugar 7.5 g in France, 8 g in Germany, 10 g in Austria (memory); a stick of
 // butter is 4 oz (SR 28, read).
 var measures = []struct {
 	word   *regexp.Regexp
@@ -268,6 +275,15 @@ var measures = []struct {
 	{regexp.MustCompile(`^(?:sachets?|packets?)$`), 7.5, 10, "g", false,
 		func(it *larder.Item) bool { return it.Name == "vanilla sugar" },
 		"a packet of vanilla sugar is taken as 7.5 to 10 g: read its label"},
+	{regexp.MustCompile(`^(?:sachets?|packets?|envelopes?|pinch(?:es)? of threads)$`), 0.1, 0.5, "g", false,
+		func(it *larder.Item) bool { return it.Name == "saffron" },
+		"a packet of saffron is taken as 0.1 to 0.5 g: read its label"},
+	{regexp.MustCompile(`^(?:green )?pods?$`), 0.1, 0.3, "g", false,
+		func(it *larder.Item) bool { return it.Name == "cardamom" },
+		"the seeds of a pod are taken as 0.1 to 0.3 g: weigh them"},
+	{regexp.MustCompile(`^(?:few )?drops?$`), 0.03, 0.3, "ml", false,
+		func(it *larder.Item) bool { return it.Density > 0 },
+		"a drop is taken as 0.03 ml, and a few as up to 0.3 ml: weigh it"},
 	{regexp.MustCompile(`^sticks?$`), 4, 4, "oz", true,
 		func(it *larder.Item) bool {
 			return it.Class == larder.ClassFat && it.Water > 0 && it.Fat < 90
@@ -290,6 +306,16 @@ func Amount(it *larder.Item, text, units string) (Taken, bool) {
 		return Taken{}, false
 	}
 	word := strings.ToLower(strings.TrimSpace(m[2]))
+	if counts(word, it) {
+		switch z, isZest := zests[it.Name]; {
+		case isZest:
+			return Taken{quantity.Plain(n.Lo*z.lo) + " to " + quantity.Plain(n.Lo*z.hi) + " g",
+				fmt.Sprintf("the zest of one is taken as %s to %s g: weigh it", quantity.Plain(z.lo),
+					quantity.Plain(z.hi))}, true
+		case it.Piece > 0:
+			return Taken{Text: quantity.Plain(n.Lo) + " pieces"}, true
+		}
+	}
 	for _, k := range measures {
 		if !k.word.MatchString(word) || !k.fits(it) || k.us && (units == "uk" || units == "metric") {
 			continue
@@ -301,6 +327,24 @@ func Amount(it *larder.Item, text, units string) (Taken, bool) {
 		return Taken{out + " " + k.unit, k.says}, true
 	}
 	return Taken{}, false
+}
+
+// zests are the zest of one fruit, g. Memory.
+var zests = map[string]struct{ lo, hi float64 }{"lemon zest": {3, 8}, "orange zest": {5, 12}, "lime zest": {2, 5}}
+
+// units of what is counted, beside the words of its own name.
+const counted = " large medium small whole pod pods clove cloves stalk stalks fruit fruits unwaxed organic ripe "
+
+// counts reports whether words behind a number only name the thing itself: "1 orange" of orange zest,
+// "2 cloves" of garlic.
+func counts(words string, it *larder.Item) bool {
+	own := " " + singulars(strings.ToLower(it.Name+" "+strings.Join(it.Aliases, " "))) + " "
+	for _, w := range strings.Fields(words) {
+		if !strings.Contains(own, " "+singulars(w)+" ") && !strings.Contains(counted, " "+w+" ") {
+			return false
+		}
+	}
+	return !strings.Contains(own, " leaf ")
 }
 
 var inBrackets = regexp.MustCompile(`^([^()]+?)\s*\(([^()]+)\)$`)
