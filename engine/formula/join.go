@@ -2,6 +2,7 @@ package formula
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"forebake/engine/figure"
@@ -46,6 +47,17 @@ func (rd *reader) joinParts() {
 					"%q is another part: write \"all\" or a weight, such as \"200 g\"", in.Name)
 			}
 			rd.checkPartOptions(in)
+		}
+	}
+	for _, p := range f.Parts { // { dust = "streusel" } puts a part on
+		for i, s := range p.Steps {
+			if of := f.PartNamed(s.Words); s.Verb.own.bare && of != nil && of != p {
+				s.Verb = stepWords["wash"].verb
+				if slices.ContainsFunc(p.Steps[:i], (*Step).HeatsAll) {
+					s.Verb = stepWords["brush"].verb
+				}
+				rd.uses = append(rd.uses, use{step: s, name: s.Words, place: s.Place})
+			}
 		}
 	}
 	for _, u := range rd.uses {

@@ -37,6 +37,7 @@ type Option struct {
 // here, so that it is declared in this file.
 type optionValues struct {
 	Note string
+	part Given // the share of the amount, 0 to 1, until the whole is weighed
 	each Given // the amount for one piece, until the pieces are counted
 }
 
@@ -50,6 +51,12 @@ func option(name, means string, read func(*reader, *Step, hclsyntax.Expression, 
 func quantityOption(name, means string, kinds quantity.Kinds, field func(*Step) *Given) *Option {
 	return option(name, means,
 		func(rd *reader, s *Step, e hclsyntax.Expression, what string) {
+			if text, at, ok := rd.literal(e); ok && kinds == forTemperature {
+				if t, ok := said.TempIn(text); ok {
+					*field(s), _ = rd.QuantityText(t, at, kinds, what)
+					return
+				}
+			}
 			*field(s), _ = rd.Quantity(e, kinds, what)
 		},
 		func(s *Step) string { return writtenText(*field(s)) },
@@ -139,7 +146,16 @@ var (
 	optAmount = option("amount", "how much of the part goes on here, where it is split, or \"15 g each\"",
 		func(rd *reader, s *Step, e hclsyntax.Expression, what string) {
 			if text, at, ok := rd.literal(e); ok {
+				if x, ok := said.Share(text); ok {
+					s.part = Given{Quantity: quantity.Quantity{Interval: figure.Point(x), Text: text}, Place: at, Set: true}
+					return
+				}
 				if one, ok := said.Each(text); ok {
+					if _, fault := quantity.Read(one, forMass); fault != nil {
+						s.each = Given{Place: at, Set: true} // no weight: open
+						s.each.Interval, s.each.Text = figure.Positive(), one
+						return
+					}
 					s.each, _ = rd.QuantityText(one, at, forMass, what)
 					return
 				}
@@ -626,6 +642,13 @@ func (rd *reader) saidAt(s *Step, text string, at source.Place, what string) boo
 			number, number)
 		return true
 	}
+	if t, ok := said.TempIn(text); ok {
+		if s.At, ok = rd.QuantityText(t, at, forTemperature, what); ok {
+			s.At.Text = text
+			rd.assumed(at, fmt.Sprintf("%q is read as %s", text, t))
+		}
+		return true
+	}
 	if degrees, ok := said.Fanned(text); ok && s.Verb.Bakes() {
 		if s.Way == nil {
 			s.Way = fanOven
@@ -649,6 +672,9 @@ func (rd *reader) saidAt(s *Step, text string, at source.Place, what string) boo
 func (rd *reader) saidTemp(in *Ingredient, e hclsyntax.Expression) bool {
 	text, at, ok := rd.literal(e)
 	write := said.GoingIn(said.Fold(text))
+	if t, is := said.TempIn(text); is {
+		write = t
+	}
 	if !ok || write == "" {
 		return false
 	}

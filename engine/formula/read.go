@@ -238,7 +238,7 @@ func (rd *reader) readIngredients(p *Part, e hclsyntax.Expression) {
 		}
 		in.Item = item
 		rd.assume(in)
-		rd.described(in, words)
+		rd.described(in, append(words, in.aside))
 		rd.checkOptions(in)
 	}
 }
@@ -358,10 +358,11 @@ func (rd *reader) readHowMuch(in *Ingredient, e hclsyntax.Expression, what strin
 	if !ok {
 		return Amount{}
 	}
-	if strings.EqualFold(strings.TrimSpace(text), "all") {
+	if word := strings.ToLower(strings.TrimSpace(text)); word == "all" || word == "all of it" {
 		return Amount{All: true, Given: Given{Place: at}}
 	}
-	if word := strings.ToLower(strings.TrimSpace(text)); word == "to taste" || word == "as needed" {
+	if word := strings.ToLower(strings.TrimSpace(text)); word == "to taste" || word == "as needed" ||
+		strings.HasPrefix(word, "enough") || word == "some" || word == "a little" {
 		rd.Fault(at, "%s: %q is no amount; write \"?\" until you have weighed it", what, text)
 		return Amount{}
 	}
@@ -370,6 +371,11 @@ func (rd *reader) readHowMuch(in *Ingredient, e hclsyntax.Expression, what strin
 		rd.assumed(at, fmt.Sprintf("%q is read as %s: what is dusted is not counted", text, more))
 		text = more
 	}
+	if it, _, ok := rd.find(in); ok {
+		plain := said.Plainly(it, text, rd.opts.Units)
+		text, in.aside = plain.Amount, plain.Words
+		rd.assumed(at, plain.Says)
+	}
 	if out, why := said.Packed(text); why != "" {
 		rd.Fault(at, "%s: %s", what, why)
 		return Amount{}
@@ -377,7 +383,7 @@ func (rd *reader) readHowMuch(in *Ingredient, e hclsyntax.Expression, what strin
 		text = out
 	}
 	if rd.counted(in.Name) {
-		if _, fault := said.Count(text); fault == "" {
+		if _, fault := quantity.Read(text+" pieces", forCount); fault == nil {
 			text += " pieces" // eggs are counted: "2" can mean nothing else
 		}
 	}

@@ -37,9 +37,37 @@ func (rd *reader) saidTime(s *Step, e hclsyntax.Expression) bool {
 	if !ok {
 		return false
 	}
+	if sum, ok := said.Sum(text); ok && s.Verb.Mixes() {
+		s.Time, _ = rd.QuantityText(sum, at, forTime, s.Verb.Name)
+		s.Time.Text, s.Note = sum, text
+		rd.assumed(at, fmt.Sprintf("%q is read as %s in all", text, sum))
+		return true
+	}
+	if clear := said.Time(text); clear != text {
+		if q, fault := quantity.Read(clear, forTime); fault == nil {
+			s.Time = Given{Quantity: q, Place: at, Set: true}
+			s.Time.Text = text
+			return true
+		}
+		text = clear
+	}
 	time, rest, ok := said.TimeIn(text)
 	if !ok {
-		if said.Sign(text) || said.Manner(text) {
+		if rd.namesOwn(s, text, at) {
+			return true
+		}
+		if t, ok := said.TempIn(text); ok && s.Verb.Takes(optTo) { // "until thick, 65 C"
+			s.To, _ = rd.QuantityText(t, at, forTemperature, s.Verb.Name)
+			rd.assumed(at, fmt.Sprintf("%q is read as to = %q", text, t))
+			text = strings.Trim(strings.Replace(text, t, "", 1), " ,;()")
+			s.sign, s.manner = &sign{text, at}, text
+		} else if to := said.Until(text); to != "" && s.Verb.Takes(optTo) {
+			s.To, _ = rd.QuantityText(to, at, forTemperature, s.Verb.Name)
+			s.To.Text = text
+			rd.assumed(at, fmt.Sprintf("%q is read as to = %q", text, to))
+			s.sign, s.manner = &sign{text, at}, text
+		}
+		if s.sign == nil && (said.Sign(text) || said.Manner(text)) {
 			s.sign, s.manner = &sign{text, at}, text
 		}
 		return s.sign != nil
@@ -63,6 +91,10 @@ func (rd *reader) saidArea(s *Step, e hclsyntax.Expression, own bool, what strin
 	text, at, ok := rd.literal(e)
 	long, short, isArea := said.Area(text)
 	switch {
+	case ok && !isArea && own && said.NoFigure(text): // { flatten = "by hand" }
+		s.OpenOwn, s.Note = true, text
+		rd.assumed(at, fmt.Sprintf("%q says no thickness: taken as \"?\"", text))
+		return true
 	case !ok || !isArea:
 		return false
 	case !own:
@@ -91,6 +123,10 @@ func (rd *reader) saidAmount(in *Ingredient, text string, at source.Place) strin
 			return count
 		}
 	}
+	if m := said.Pods(text); m != "" && sameName(in.Name, "vanilla") {
+		in.sized = "vanilla bean"
+		return m
+	}
 	if it, _, ok := rd.find(in); ok {
 		if t, taken := said.Amount(it, text, rd.opts.Units); taken {
 			rd.assumed(at, t.Says)
@@ -114,7 +150,7 @@ func (rd *reader) find(in *Ingredient) (*larder.Item, []string, bool) {
 // described takes what a name says of the ingredient beside what it is: how warm it goes in, and
 // its form, where no option says them.
 func (rd *reader) described(in *Ingredient, words []string) {
-	all := strings.Join(words, " ")
+	all := strings.TrimSpace(strings.Join(words, " "))
 	if all == "" {
 		return
 	}
@@ -146,6 +182,24 @@ func (rd *reader) bareAmount(in *Ingredient, e hclsyntax.Expression) (Given, boo
 	return bareCount(n, at), true
 }
 
+// namesOwn reads the ingredients that stand in the place of a time: { dissolve = "the yeast" }.
+func (rd *reader) namesOwn(s *Step, text string, at source.Place) bool {
+	if !s.Verb.Joins() && !s.Verb.Heats() || s.Verb.Bakes() {
+		return false
+	}
+	var names []string
+	for _, in := range s.Part.Ingredients {
+		names = append(names, in.Name)
+	}
+	if _, why := said.Which(text, names); why != "" {
+		return false
+	}
+	rd.withs = append(rd.withs, use{step: s, name: text, place: at})
+	s.OpenOwn = true
+	rd.assumed(at, fmt.Sprintf("%q says what goes in and no time: taken as \"?\"", text))
+	return true
+}
+
 // settleManner takes what words beside a time say of the place and the cover, where no option says
 // them.
 func (rd *reader) settleManner(s *Step) {
@@ -169,15 +223,20 @@ func (rd *reader) settleManner(s *Step) {
 
 // settleEach multiplies an amount for one piece by the pieces that the part is divided into.
 func (rd *reader) settleEach(s *Step) {
+	if s.part.Set && s.Uses != nil {
+		s.Amount = s.part
+		s.Amount.Kind, s.Amount.Unit = quantity.Mass, "g"
+		s.Amount.Interval = s.Uses.MassG.Mul(s.part.Interval)
+	}
 	if !s.each.Set {
 		return
 	}
 	s.Amount = s.each
 	n, text := s.Part.piecesAt(s), s.each.Text
-	if !n.IsFinite() {
+	if !n.IsFinite() || !s.each.IsFinite() {
 		s.Amount, s.Open = Given{}, append(s.Open, optAmount)
-		rd.assumed(s.each.Place, fmt.Sprintf("%q each, of pieces that nothing counts: write { divide = 12 } "+
-			"with your number, or the whole", text))
+		rd.assumed(s.each.Place, fmt.Sprintf("%q each is taken as \"?\": write a weight such as \"15 g each\", "+
+			"and { divide = 12 } with your number", text))
 		return
 	}
 	s.Amount.Interval = s.each.Interval.Mul(n)
@@ -200,7 +259,7 @@ func (p *Part) piecesAt(s *Step) Interval {
 			n = other.Pieces.Interval
 		case other.Verb.Divides() && m.Set && m.Kind == quantity.Count:
 			n = m.Interval
-		case other.Verb.Divides() && m.Set && m.Lo > 0:
+		case other.Verb.Divides() && m.Set && m.Lo > 0 && p.Formula.Makes.Pieces == 0:
 			n = p.MassG.Div(m.Interval)
 		}
 	}

@@ -1,6 +1,7 @@
 package formula
 
 import (
+	"fmt"
 	"math"
 	"slices"
 	"strings"
@@ -314,8 +315,17 @@ func (rd *reader) isNumber(e hclsyntax.Expression) bool {
 
 // unknownOption reports a key that is no option, with the one that the word means.
 func (rd *reader) unknownOption(s *Step, pair reading.Pair) {
-	text, _, quoted := rd.literal(pair.Value)
+	text, at, quoted := rd.literal(pair.Value)
 	name := said.OtherOption(pair.Key)
+	if quoted && name == optNote.Name { // nothing is reckoned from it: nothing is lost
+		s.Note = strings.TrimSpace(s.Note + " " + pair.Key + " " + text)
+		return
+	}
+	if quoted && said.Vessel(text) && name == optAt.Name { // in = "an oiled bowl"
+		s.Note = strings.TrimSpace(s.Note + " " + pair.Key + " " + text)
+		rd.assumed(at, fmt.Sprintf("%s = %q is kept as a note", pair.Key, text))
+		return
+	}
 	if !quoted || !slices.Contains(s.Verb.Options(), name) {
 		rd.Unknown(pair.Place, "key", pair.Key, "a "+s.Verb.Name+" step", s.Verb.Options())
 		return
@@ -440,6 +450,15 @@ func (rd *reader) readCountText(e hclsyntax.Expression, kinds quantity.Kinds, wh
 	if number, ok := said.Times(text); ok {
 		n, _ := said.Count(number)
 		return bareCount(n, inside), inside, false
+	}
+	if number, ok := said.CountIn(text); ok {
+		n, _ := said.Count(number)
+		one := bareCount(n, inside)
+		one.Text = text
+		return one, inside, false
+	}
+	if mass, ok := said.MassIn(text); ok && kinds.Has(quantity.Mass) {
+		text = mass
 	}
 	if n, bad := said.Count(text); bad == "" && said.Whole(text) {
 		return bareCount(n, inside), inside, false // "12" is 12

@@ -27,7 +27,9 @@ var plainWords = sync.OnceValue(func() map[string]func(*Item) bool {
 			"washed rinsed halved quartered crumbled broken fine coarse good quality best " +
 			"organic range pure plump large small medium cut torn divided firm pliable " +
 			"waxed unwaxed slivered halve piece chunk cube half level scalded drained " +
-			"steeped bloomed dissolved warming", always},
+			"steeped bloomed dissolved warming crisp crispy thin thick strips rounds " +
+			"tiede fondu fondue ramolli mou pommade froid froide rape rapee weich zerlassen lauwarm kalt geschmolzen " +
+			"tibia tibio templada templado derretida derretido morbido freddo tiepido fuso", always},
 		{"soft whole", butFlour},
 		{"thawed defrosted frozen cored pitted stoned seedless mashed", ofFruit},
 		{"ground milled toasted roasted blanched skinned shelled flaked", dry},
@@ -47,18 +49,20 @@ const (
 	wetFrom  = 40
 )
 
-func always(*Item) bool         { return true }
-func dry(it *Item) bool         { return it.Water < dryBelow }
-func wet(it *Item) bool         { return it.Water >= wetFrom && !it.Is(Cooked) }
-func butFlour(it *Item) bool    { return it.Flour == 0 }
-func ofFruit(it *Item) bool     { return it.Class == ClassFruit }
+func always(*Item) bool      { return true }
+func dry(it *Item) bool      { return it.Water < dryBelow }
+func wet(it *Item) bool      { return it.Water >= wetFrom && !it.Is(Cooked) }
+func butFlour(it *Item) bool { return it.Flour == 0 }
+func ofFruit(it *Item) bool {
+	return it.Class == ClassFruit || it.Class == ClassOther && it.Control == ""
+}
 func unsalted(it *Item) bool    { return it.Salt == 0 }
 func littleSugar(it *Item) bool { return it.Sugars < dryBelow }
 
 // fillers join the others, and say nothing by themselves.
 const fillers = " and then at room temperature the a in into from fridge to of or but not until " +
 	"slightly if needed with for plus extra dusting rolling greasing work surface tin pan bowl " +
-	"brushing more little glaze serve decorate sprinkle finish top kneading taste free straight "
+	"brushing temp temperature temperatura ambiente more little glaze serve decorate sprinkle finish top kneading taste free straight "
 
 func filler(word string) bool { return strings.Contains(fillers, " "+word+" ") }
 
@@ -177,4 +181,14 @@ func (l *Larder) stripped(typed []string) (*Item, []string, bool) {
 		}
 	}
 	return nil, nil, false
+}
+
+// Prepared reports whether words beside an amount only say how the item is prepared.
+func (it *Item) Prepared(words []string) bool {
+	for _, w := range words {
+		if !leaves(fold(w), it) || strings.HasSuffix(w, "%") {
+			return false
+		}
+	}
+	return true
 }

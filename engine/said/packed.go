@@ -78,3 +78,27 @@ func AndMore(text string) (out string, ok bool) {
 	}
 	return m[1], true
 }
+
+var someShares = map[string]float64{"half": 0.5, "half of it": 0.5, "1/2": 0.5, "½": 0.5, "a third": 1.0 / 3,
+	"one third": 1.0 / 3, "1/3": 1.0 / 3, "two thirds": 2.0 / 3, "2/3": 2.0 / 3, "a quarter": 0.25,
+	"one quarter": 0.25, "1/4": 0.25, "three quarters": 0.75, "3/4": 0.75, "all": 1, "all of it": 1}
+
+// Share reads a share of a whole: "half", "a third".
+func Share(text string) (x float64, ok bool) {
+	x, ok = someShares[strings.ToLower(strings.TrimSpace(text))]
+	return x, ok
+}
+
+var pods = regexp.MustCompile(`(?i)^(\d+|an?|half an?|1/2|½) ?(?:pods?|beans?|sticks?)$`)
+
+// Pods reads a number of pods, of what may be an extract too: "1 pod" of vanilla.
+func Pods(text string) string {
+	m := pods.FindStringSubmatch(strings.TrimSpace(text))
+	if m == nil {
+		return ""
+	}
+	if w, ok := words[strings.ToLower(m[1])]; ok {
+		m[1] = w
+	}
+	return m[1] + " pieces"
+}

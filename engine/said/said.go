@@ -48,16 +48,23 @@ var warmths = map[string]struct {
 	"proofer": {"28 C", false}, "prover": {"28 C", false}, "cold": {"4 C", false},
 }
 
+var warmSpot = regexp.MustCompile(`^(?:some ?where|any ?where)? ?(?:nice and )?warm(?: (?:place|spot|kitchen|room|corner|` +
+	`cupboard|draught free place|draft free place|and draught free|and draft free))?(?: (?:in|of|by|near|free from|away from) .*)?$`)
+
 // Warmth is what to write for words of how warm it is somewhere, in lower case; take is true where the
 // range can be taken.
 func Warmth(words string) (write string, take, ok bool) {
 	w, ok := warmths[words]
+	if !ok && warmSpot.MatchString(words) {
+		w, ok = warmths["warm place"], true
+	}
 	return w.write, w.taken, ok
 }
 
 // goingIn are words for how warm an ingredient goes in. Common practice, no source.
 var goingIn = map[string]string{"lukewarm": "35 C to 40 C", "tepid": "35 C to 40 C",
-	"warm": "35 C to 43 C", "hand hot": "35 C to 43 C", "blood warm": "35 C to 38 C",
+	"warm": "35 C to 43 C", "hand hot": "35 C to 43 C", "hand warm": "35 C to 40 C", "finger warm": "35 C to 40 C",
+	"melted": "32 C to 45 C", "melted and cooled": "25 C to 35 C", "melted and cool": "25 C to 35 C", "blood warm": "35 C to 38 C",
 	"blood heat": "35 C to 38 C", "blood temperature": "35 C to 38 C", "body temperature": "35 C to 38 C",
 	"room temperature": "18 C to 24 C", "room temp": "18 C to 24 C", "rt": "18 C to 24 C",
 	"room": "18 C to 24 C", "room warm": "18 C to 24 C", "ambient": "18 C to 24 C",
@@ -224,7 +231,7 @@ func Covered(text string) (yes, ok bool) {
 }
 
 var area = regexp.MustCompile(
-	`(?i)^([\d.]+) ?(?:mm|cm|in|inch|inches)? ?(?:x|×|by) ?([\d.]+) ?(mm|cm|in|inch|inches)$`)
+	`(?i)^([\d.]+) ?(?:mm|cm|in|inch|inches)? ?(?:x|×|by) ?([\d.]+) ?(mm|cm|in|inch|inches)(?: (?:rectangle|sheet|square|oblong))?$`)
 
 // Area reads the sides of a sheet, "30 x 45 cm", the longer first.
 func Area(text string) (long, short quantity.Quantity, ok bool) {
@@ -292,12 +299,19 @@ var measures = []struct {
 }
 
 var amountOf = regexp.MustCompile(
-	`(?i)^([\d\s./⁄½¼¾⅓⅔⅛]+|an? |half an? )\s*([a-z ]+?)(?: of [a-z ]+)?$`)
+	`(?i)^([\d\s./⁄½¼¾⅓⅔⅛]+|an? |half an? )\s*([a-z ]*?)(?: of [a-z ]+)?$`)
+
+// alonePinch is a pinch without a number.
+var alonePinch = regexp.MustCompile(`(?i)^((?:(?:small|large|good|generous|big) )?(?:pinch|dash))$`)
 
 // Amount gives the quantity of a word of the kitchen for an ingredient. units is whose measures the
 // kitchen uses.
 func Amount(it *larder.Item, text, units string) (Taken, bool) {
-	m := amountOf.FindStringSubmatch(strings.TrimSpace(text))
+	if q, fault := quantity.Read(text, quantity.Of(quantity.Volume)); fault == nil && it.Name == "kosher salt" {
+		return Taken{quantity.Plain(q.Lo*kosherLo) + " to " + quantity.Plain(q.Hi*kosherHi) + " g",
+			"a teaspoon of kosher salt is taken as 2.8 to 4.8 g, by its make: weigh it"}, true
+	}
+	m := amountOf.FindStringSubmatch(alonePinch.ReplaceAllString(strings.TrimSpace(text), "a $1"))
 	if m == nil {
 		return Taken{}, false
 	}
@@ -306,7 +320,7 @@ func Amount(it *larder.Item, text, units string) (Taken, bool) {
 		return Taken{}, false
 	}
 	word := strings.ToLower(strings.TrimSpace(m[2]))
-	if counts(word, it) {
+	if _, isZest := zests[it.Name]; isZest && word == "" || word != "" && counts(word, it) {
 		switch z, isZest := zests[it.Name]; {
 		case isZest:
 			return Taken{quantity.Plain(n.Lo*z.lo) + " to " + quantity.Plain(n.Lo*z.hi) + " g",
@@ -328,6 +342,12 @@ func Amount(it *larder.Item, text, units string) (Taken, bool) {
 	}
 	return Taken{}, false
 }
+
+// A millilitre of kosher salt of the two makes, g: the larder's rows.
+const (
+	kosherLo = 0.57
+	kosherHi = 0.97
+)
 
 // zests are the zest of one fruit, g. Memory.
 var zests = map[string]struct{ lo, hi float64 }{"lemon zest": {3, 8}, "orange zest": {5, 12}, "lime zest": {2, 5}}
@@ -463,6 +483,8 @@ func Clock(text string) (minutes float64, ok bool) {
 	return float64(60*h + m), n == 2 && err == nil && whole && h <= 23 && m <= 59
 }
 
+var aboutSo = regexp.MustCompile(`(?i)^(?:about|around|roughly|approx(?:imately|\.)?|some|makes) `)
+
 // Made is how many pieces a text says that a formula makes.
 type Made struct {
 	Lo, Hi float64
@@ -472,6 +494,7 @@ type Made struct {
 
 // Makes reads "24 pieces", "10 to 12 buns" and "2 loaves of 450 g"; why says what is wrong.
 func Makes(text string) (m Made, why string) {
+	text = aboutSo.ReplaceAllString(text, "")
 	number, rest, _ := strings.Cut(text, " ")
 	n, bad := Count(number)
 	m.Lo, m.Hi = n, n

@@ -21,8 +21,9 @@ var (
 	everything = regexp.MustCompile(`^(?:all|everything|all (?:of )?(?:the )?ingredients)$`)
 	theRest    = regexp.MustCompile(`^(?:(?:the )?(?:rest|remainder|others?)|(?:everything|all) else|` +
 		`(?:the |all |all the )?(?:rest of the |remaining |other )(?:ingredients|things)?)$`)
-	between  = regexp.MustCompile(`\s*(?:,|;|&|\+|\band then\b|\band\b|\bthen\b|\bplus\b|\bwith\b)\s*`)
-	articles = regexp.MustCompile(`^(?:(?:all|rest|remainder|the|of|my|your|cold|soft|softened|melted|beaten|remaining) )+`)
+	between  = regexp.MustCompile(`\s*(?:,|;|&|\+|\band then\b|\band\b|\bthen\b|\bplus\b|\bwith\b|\binto\b|\bin\b)\s*`)
+	articles = regexp.MustCompile(`^(?:(?:all|some|half|most|rest|remainder|the|of|my|your|cold|soft|softened|melted|warm|lukewarm|boiling|beaten|` +
+		`whisked|remaining|a (?:spoon|tablespoon|teaspoon|tbsp|tsp|pinch|little|bit)(?:ful)?(?: of)?) )+`)
 )
 
 // Which finds the ingredients of a part that words mean: "the butter", "sugar and butter", "all but the
