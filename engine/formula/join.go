@@ -52,10 +52,11 @@ func (rd *reader) joinParts() {
 	for _, p := range f.Parts { // { dust = "streusel" } puts a part on
 		for i, s := range p.Steps {
 			if of := f.PartNamed(s.Words); s.Verb.own.bare && of != nil && of != p {
-				s.Verb = stepWords["wash"].verb
+				on := (*Verb).Washes
 				if slices.ContainsFunc(p.Steps[:i], (*Step).HeatsAll) {
-					s.Verb = stepWords["brush"].verb
+					on = (*Verb).Tops
 				}
+				s.Verb = Verbs[slices.IndexFunc(Verbs, on)]
 				rd.uses = append(rd.uses, use{step: s, name: s.Words, place: s.Place})
 			}
 		}

@@ -675,6 +675,11 @@ func (rd *reader) saidTemp(in *Ingredient, e hclsyntax.Expression) bool {
 	if t, is := said.TempIn(text); is {
 		write = t
 	}
+	for _, w := range Ways { // boiling milk is as hot as what is boiled
+		if w.food != (figure.Interval{}) && said.Fold(text) == w.Name {
+			write = quantity.FormatInterval(w.food, "C")
+		}
+	}
 	if !ok || write == "" {
 		return false
 	}
@@ -885,4 +890,119 @@ func assumesHydration(in *Ingredient) string {
 		return "water as in the larder"
 	}
 	return ""
+}
+
+// settleManner takes what words beside a time say of the place and the cover, where no option says
+// them.
+func (rd *reader) settleManner(s *Step) {
+	if s.manner == "" {
+		return
+	}
+	for _, p := range Places {
+		for _, word := range append([]string{p.Name}, p.Also...) {
+			if p.Cold() && s.Where == nil && !s.At.Set && s.Verb.Takes(optAt) &&
+				!slices.Contains(s.Open, optAt) && said.Inside(s.manner, word) {
+				s.Where = p
+				rd.assumed(s.Place, fmt.Sprintf("%q is read as at = %q", s.manner, p.Name))
+			}
+		}
+	}
+	if yes, ok := said.Cover(s.manner); ok && s.Covered == nil && s.Verb.Takes(optCovered) &&
+		!slices.Contains(s.Open, optCovered) {
+		s.Covered = &yes
+	}
+}
+
+// settleEach multiplies an amount for one piece by the pieces that the part is divided into.
+func (rd *reader) settleEach(s *Step) {
+	if s.part.Set && s.Uses != nil {
+		s.Amount = s.part
+		s.Amount.Kind, s.Amount.Unit = quantity.Mass, "g"
+		s.Amount.Interval = s.Uses.MassG.Mul(s.part.Interval)
+	}
+	if !s.each.Set {
+		return
+	}
+	s.Amount = s.each
+	n, text := s.Part.piecesAt(s), s.each.Text
+	if !n.IsFinite() || !s.each.IsFinite() {
+		s.Amount, s.Open = Given{}, append(s.Open, optAmount)
+		rd.assumed(s.each.Place, fmt.Sprintf("%q each is taken as \"?\": write a weight such as \"15 g each\", "+
+			"and { divide = 12 } with your number", text))
+		return
+	}
+	s.Amount.Interval = s.each.Interval.Mul(n)
+	whole := quantity.FormatInterval(s.Amount.Interval, "g")
+	s.Amount.Text = whole
+	rd.assumed(s.each.Place, fmt.Sprintf("%q each, of %s pieces, is read as %s", text,
+		quantity.FormatInterval(n, ""), whole))
+}
+
+// piecesAt is the number of pieces that a part is in at a step, by the nearest step that counts
+// them, else by what the formula makes; infinite where nothing says it.
+func (p *Part) piecesAt(s *Step) Interval {
+	n := figure.Positive()
+	for _, other := range p.Steps {
+		if other.Index > s.Index && n.IsFinite() {
+			break
+		}
+		switch m := other.Measure; {
+		case other.Pieces != nil:
+			n = other.Pieces.Interval
+		case other.Verb.Divides() && m.Set && m.Kind == quantity.Count:
+			n = m.Interval
+		case other.Verb.Divides() && m.Set && m.Lo > 0 && p.Formula.Makes.Pieces == 0:
+			n = p.MassG.Div(m.Interval)
+		}
+	}
+	if m := p.Formula.Makes; !n.IsFinite() && m.Pieces > 0 && m.Number.Text == "" {
+		return figure.Point(m.Pieces)
+	}
+	return n
+}
+
+// saidAmount gives the amount of an ingredient as a text that the quantity reader reads, and tells
+// what a word in it was taken for.
+func (rd *reader) saidAmount(in *Ingredient, text string, at source.Place) string {
+	if sameName(in.Name, "egg") || sameName(in.Name, "eggs") {
+		if count, name, says, ok := said.SizedEggs(text, rd.opts.Units); ok {
+			in.sized = name
+			rd.assumed(at, says)
+			return count
+		}
+	}
+	if m := said.Pods(text); m != "" && sameName(in.Name, "vanilla") {
+		in.sized = "vanilla bean"
+		return m
+	}
+	if it, _, ok := rd.find(in); ok {
+		if t, taken := said.Amount(it, text, rd.opts.Units); taken {
+			rd.assumed(at, t.Says)
+			return t.Text
+		}
+	}
+	text, says := said.Country(said.Bracketed(text), rd.opts.Units, rd.File.Text)
+	rd.assumed(at, says)
+	return text
+}
+
+// described takes what a name says of the ingredient beside what it is: how warm it goes in, and
+// its form, where no option says them.
+func (rd *reader) described(in *Ingredient, words []string) {
+	all := strings.TrimSpace(strings.Join(words, " "))
+	if all == "" {
+		return
+	}
+	if in.Form == "" && !in.isOpen("as") {
+		in.Form = said.Form(all)
+	}
+	if pct := said.Protein(all); pct != "" && in.Protein == nil && in.Item.Flour > 0 && !in.isOpen("protein") {
+		if g, ok := rd.QuantityText(pct, in.Place, forPercent, in.Name); ok {
+			in.Protein = &g
+		}
+	}
+	if write := said.WarmthIn(all); write != "" && !in.Temp.Set && !in.isOpen("temp") {
+		in.Temp, _ = rd.QuantityText(write, in.Place, forTemperature, in.Name)
+		rd.assumed(in.Place, fmt.Sprintf("%q is taken to go in at %s: measure it", in.Name, write))
+	}
 }

@@ -58,7 +58,7 @@ var kitchenWords = map[string]kitchenWord{
 		[]measureOf{{7, 7, "g"}}},
 	"cube": {Mass, "of fresh yeast is 42 g in Germany, 25 g in Italy, 50 g in Sweden",
 		[]measureOf{{42, 42, "g"}, {25, 25, "g"}, {50, 50, "g"}}},
-	"würfel": {Mass, "of fresh yeast is 42 g in Germany", []measureOf{{42, 42, "g"}}},
+	"würfel":  {Mass, "of fresh yeast is 42 g in Germany", []measureOf{{42, 42, "g"}}},
 	"pint":    {Volume, "differs by a fifth between the US and the UK", usOrUK("pint")},
 	"quart":   {Volume, "differs by a fifth between the US and the UK", usOrUK("quart")},
 	"gallon":  {Volume, "differs by a fifth between the US and the UK", usOrUK("gallon")},

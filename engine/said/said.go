@@ -69,12 +69,12 @@ var goingIn = map[string]string{"lukewarm": "35 C to 40 C", "tepid": "35 C to 40
 	"room temperature": "18 C to 24 C", "room temp": "18 C to 24 C", "rt": "18 C to 24 C",
 	"room": "18 C to 24 C", "room warm": "18 C to 24 C", "ambient": "18 C to 24 C",
 	"softened": "18 C to 24 C", "soft": "18 C to 24 C", "soft but cool": "14 C to 20 C",
-	"cool": "10 C to 18 C", "cool but pliable": "10 C to 16 C", "pliable": "10 C to 16 C",
+	"cool but pliable": "10 C to 16 C", "pliable": "10 C to 16 C",
 	"cold": "2 C to 8 C", "chilled": "2 C to 8 C", "fridge cold": "2 C to 8 C", "fridge": "2 C to 8 C",
 	"fridge temperature": "2 C to 8 C", "from fridge": "2 C to 8 C", "straight from the fridge": "2 C to 8 C",
 	"cold from fridge": "2 C to 8 C", "from the fridge": "2 C to 8 C",
 	"cold from the fridge": "2 C to 8 C", "ice cold": "0 C to 4 C", "iced": "0 C to 4 C",
-	"frozen": "-20 C to -12 C", "from the freezer": "-20 C to -12 C", "boiling": "95 C to 100 C"}
+	"frozen": "-20 C to -12 C", "from the freezer": "-20 C to -12 C"}
 
 // GoingIn is how warm an ingredient goes in, by words in lower case; "" for others.
 func GoingIn(words string) string { return goingIn[words] }
