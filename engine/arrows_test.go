@@ -122,6 +122,10 @@ var mayKnow = map[string][]string{
 		"engine/science/geometry",
 		"engine/science/heat",
 	}, // what a part goes through; what is safe in it is handed down
+	"engine/safety/clock": {
+		"engine/history",
+		"engine/science/microbe",
+	}, // courses and published times; what a part is made of is not its business
 	"engine/safety": {
 		"engine/formula",
 		"engine/history",
@@ -130,6 +134,7 @@ var mayKnow = map[string][]string{
 		"engine/makeup",
 		"engine/process",
 		"engine/quantity",
+		"engine/safety/clock",
 		"engine/science/heat",
 		"engine/science/microbe",
 		"engine/science/mould",
@@ -291,6 +296,7 @@ var mayKnow = map[string][]string{
 	}, // half-typed texts; what they mean is for the reader that is handed in
 	"engine/editor": {
 		"engine",
+		"engine/expr",
 		"engine/facts",
 		"engine/family",
 		"engine/files",
@@ -298,12 +304,16 @@ var mayKnow = map[string][]string{
 		"engine/formula",
 		"engine/house",
 		"engine/kitchen",
+		"engine/larder",
+		"engine/mend/levers",
 		"engine/quantity",
 		"engine/reading",
 		"engine/report",
 		"engine/rule",
 		"engine/source",
+		"engine/spelling",
 		"engine/tolerant",
+		"engine/trial",
 	}, // a protocol in front of the front door: it judges nothing
 	"engine": {
 		"engine/backlog",

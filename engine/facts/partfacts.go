@@ -343,6 +343,20 @@ var partFacts = []Fact{
 		part:   (*part).FreeWaterPct,
 	},
 	{
+		Name:   "firm_water_pct",
+		Unit:   "%",
+		Means:  "water held in pieces of cheese, meat and fish, of the mass",
+		Source: srcAdd,
+		part:   func(p *part) Value { return p.RatioPct(makeup.FirmWater, makeup.Mass, "mass") },
+	},
+	{
+		Name:   "added_salt_g",
+		Unit:   "g",
+		Means:  "salt that goes in as salt; not that of cheese, ham or butter",
+		Source: srcAdd,
+		part:   func(p *part) Value { return figure.ValueOf(p.Grams(makeup.AddedSalt)) },
+	},
+	{
 		Name:   "fruit_pct",
 		main:   true,
 		Unit:   "%",
@@ -619,6 +633,13 @@ var partFacts = []Fact{
 		part:   isThinFried,
 	},
 	{
+		Name:   "is_tray_cake",
+		Type:   YesNo,
+		Means:  "it goes into a tin less than a third as deep as it is wide",
+		Source: "house file",
+		part:   func(p *part) Value { return figure.YesNo(p.InTray()) },
+	},
+	{
 		Name:   "has_sugar_turns",
 		Type:   YesNo,
 		Means:  "sugar is folded in beside its roll-in fat",
@@ -751,6 +772,13 @@ var partFacts = []Fact{
 		Means:  "a step cooks it",
 		Source: srcGiven,
 		part:   func(p *part) Value { return figure.YesNo(p.IsCooked()) },
+	},
+	{
+		Name:   "cook_heat_unsaid",
+		Type:   YesNo,
+		Means:  "a step cooks it, and no target, probe or way says how hot",
+		Source: srcGiven,
+		part:   func(p *part) Value { return figure.YesNo(p.CooksUnsaid()) },
 	},
 	{
 		Name:   "is_mixed",

@@ -242,9 +242,18 @@ var stepFacts = []Fact{
 		Name:   "starts_hot",
 		Type:   YesNo,
 		of:     waits,
-		Means:  "a cooling begins here: it comes at 57 C or hotter from a cook or bake",
+		Means:  "a cooling begins here: it comes at 57 C or hotter from a cook or bake, and is not eaten or thrown away in hours",
 		Source: srcCooling,
 		step:   (*parts).StartsHot,
+	},
+	{
+		Name:   "hot_out_h",
+		Label:  "hours out after the heat",
+		Unit:   "h",
+		of:     waits,
+		Means:  "all the hours that a dough stands out after its heat, where it never goes into the cold and is kept no longer; 0 over the code's 4 h, where a cooling counts",
+		Source: srcGiven + "; time as a control: FDA Food Code 2022, 3-501.19(B) (read)",
+		step:   (*parts).HotOut,
 	},
 	{
 		Name:   "h_57_to_21",
@@ -273,7 +282,7 @@ var stepFacts = []Fact{
 		Label:  "time from the mix to 5 C",
 		Unit:   "h",
 		of:     (*formula.Verb).Chills,
-		Means:  "time from the end of the mix until the core is cold, if the step lasted so long",
+		Means:  "time from the end of the mix until the core is cold, if the step lasted so long, or until it goes into the oven",
 		Source: srcCooling,
 		Error:  errHeat,
 		Settle: settleProbe,
@@ -299,29 +308,29 @@ var stepFacts = []Fact{
 		step:   (*parts).Lethality,
 	},
 	{
-		Name:   "core_slow_c",
-		Label:  "middle at its end, at the slow end",
+		Name:   "core_usual_c",
+		Label:  "middle at its end",
 		Unit:   "C",
 		of:     (*formula.Verb).Bakes,
-		Means:  "core that the bake brings it to: as read, else as aimed at where the time may well be enough, else as modelled; at the slow end",
+		Means:  "core that the bake brings it to: as read, else as aimed at where the time may well be enough, else what two such bakes in three reach",
 		Source: srcBake,
 		Error:  "factor 1.5 in time",
 		Settle: settleCore,
-		step:   (*parts).CoreSlow,
+		step:   (*parts).CoreUsual,
 
 		harsher:  lower,
 		ofRanges: true,
 	},
 	{
-		Name:   "core_usual_c",
-		Label:  "middle at its end",
+		Name:   "core_low_c",
+		Label:  "middle at its end, in a slow oven",
 		Unit:   "C",
 		of:     (*formula.Verb).Bakes,
-		Means:  "the same, half way between the middle of the model and its slow end",
+		Means:  "the same, what five such bakes in six reach",
 		Source: srcBake,
 		Error:  "factor 1.5 in time",
 		Settle: settleCore,
-		step:   (*parts).CoreUsual,
+		step:   (*parts).CoreLow,
 
 		harsher:  lower,
 		ofRanges: true,
@@ -645,9 +654,7 @@ var stepFacts = []Fact{
 		of:     either((*formula.Verb).Coils, (*formula.Verb).Pans),
 		Means:  "inside width of the tin that it goes into",
 		Source: "house file",
-		step: func(sh *parts, s *formula.Step) Value {
-			return sh.TinFigure(s, func(in [3]float64) float64 { return in[1] })
-		},
+		step:   (*parts).TinWidth,
 	},
 	{
 		Name:   "wide_for_tin_cm",
@@ -664,12 +671,7 @@ var stepFacts = []Fact{
 		of:     (*formula.Verb).Pans,
 		Means:  "volume of one tin by its inside measures, straight sides assumed",
 		Source: "house file",
-		step: func(sh *parts, s *formula.Step) Value {
-			return sh.TinFigure(s, func(in [3]float64) float64 {
-				ml, _ := geometry.TinVolumeML(in[0], in[1], in[2])
-				return ml
-			})
-		},
+		step:   (*parts).TinML,
 	},
 	{
 		Name:   "tin_is_shallow",
@@ -677,10 +679,7 @@ var stepFacts = []Fact{
 		of:     (*formula.Verb).Pans,
 		Means:  "the tin is less than a third as deep as it is wide: a tray, in which a cake does not reach the rim",
 		Source: "house file",
-		step: func(sh *parts, s *formula.Step) Value {
-			v := sh.TinFigure(s, func(in [3]float64) float64 { return in[2] / min(in[0], in[1]) })
-			return figure.YesNo(!v.Absent && v.Hi < trayDepth)
-		},
+		step:   func(sh *parts, s *formula.Step) Value { return figure.YesNo(sh.InTray(s)) },
 	},
 	{
 		Name:   "holds_filling",

@@ -2,7 +2,6 @@ package formula
 
 import (
 	"fmt"
-	"slices"
 	"strings"
 
 	"forebake/engine/figure"
@@ -49,30 +48,25 @@ func (rd *reader) joinParts() {
 			rd.checkPartOptions(in)
 		}
 	}
-	for _, p := range f.Parts { // { dust = "streusel" } puts a part on
-		for i, s := range p.Steps {
-			if of := f.PartNamed(s.Words); s.Verb.own.bare && of != nil && of != p {
-				on := (*Verb).Washes
-				if slices.ContainsFunc(p.Steps[:i], (*Step).HeatsAll) {
-					on = (*Verb).Tops
-				}
-				s.Verb = Verbs[slices.IndexFunc(Verbs, on)]
-				rd.uses = append(rd.uses, use{step: s, name: s.Words, place: s.Place})
-			}
-		}
-	}
 	for _, u := range rd.uses {
 		name := u.name
 		if cut, is := partName(name); is {
 			name = cut
 		}
 		p := f.PartNamed(name)
-		if p == nil {
+		switch bare := u.step.Verb.own.bare; {
+		case bare && (p == nil || p == u.step.Part):
+			rd.noPart(u)
+			continue
+		case bare && u.step.IsAfterHeat():
+			u.step.Verb = stepNamed("top").afterwards
+		case bare:
+			u.step.Verb = stepNamed("top").verb
+		case p == nil:
 			rd.Fault(u.place, "%s: %s", u.step.Verb.Name,
 				reading.UnknownText("part", name, "this formula", f.partNames()))
 			continue
-		}
-		if p == u.step.Part {
+		case p == u.step.Part:
 			rd.Fault(u.place, "%s %q cannot %s itself", p.Kind, p.Name, u.step.Verb.Name)
 			continue
 		}
@@ -121,6 +115,19 @@ func (rd *reader) joinWiths() {
 	}
 }
 
+// noPart reports words that name an allergen and no part.
+func (rd *reader) noPart(u use) {
+	words := u.name
+	if first, rest, more := strings.Cut(words, " "); more && stepNamed(first).verb != nil {
+		words = rest // "sprinkle with sesame seeds": the sprinkles are no ingredient
+	}
+	if name := rd.opts.Larder.AllergenIn(words); name != "" {
+		rd.Fault(u.place, "%s: the allergens of %q are not told from here; write it in a part, "+
+			"topping \"seeds\" { ingredients = { %q = \"?\" } }, and put that on: { wash = \"seeds\" }",
+			u.step.Verb.Name, name, name)
+	}
+}
+
 // noIngredient reports a name that is neither an ingredient nor another part.
 func (rd *reader) noIngredient(in *Ingredient) {
 	if _, _, known := rd.find(in); known || in.Part.Formula.PartNamed(in.Name) == in.Part {
@@ -145,9 +152,9 @@ func (rd *reader) checkPartOptions(in *Ingredient) {
 }
 
 func (f *Formula) partNames() []string {
-	names := make([]string, len(f.Parts))
-	for i, p := range f.Parts {
-		names[i] = p.Name
+	var names []string
+	for _, p := range f.Parts {
+		names = append(names, p.Name)
 	}
 	return names
 }

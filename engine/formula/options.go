@@ -619,6 +619,9 @@ func (rd *reader) readAt(s *Step, e hclsyntax.Expression, what string) {
 
 // saidAt reads or answers words in the place of a temperature, and reports whether it did.
 func (rd *reader) saidAt(s *Step, text string, at source.Place, what string) bool {
+	if quantity.IsPlain(text) {
+		return false
+	}
 	word := said.Fold(strings.ReplaceAll(text, ".", ""))
 	take := func(write, says string) {
 		s.At, _ = rd.QuantityText(write, at, forTemperature, what)
@@ -964,6 +967,9 @@ func (p *Part) piecesAt(s *Step) Interval {
 // saidAmount gives the amount of an ingredient as a text that the quantity reader reads, and tells
 // what a word in it was taken for.
 func (rd *reader) saidAmount(in *Ingredient, text string, at source.Place) string {
+	if quantity.IsPlain(text) && !strings.Contains(in.Name, "kosher") {
+		return text
+	}
 	if sameName(in.Name, "egg") || sameName(in.Name, "eggs") {
 		if count, name, says, ok := said.SizedEggs(text, rd.opts.Units); ok {
 			in.sized = name
@@ -1005,4 +1011,29 @@ func (rd *reader) described(in *Ingredient, words []string) {
 		in.Temp, _ = rd.QuantityText(write, in.Place, forTemperature, in.Name)
 		rd.assumed(in.Place, fmt.Sprintf("%q is taken to go in at %s: measure it", in.Name, write))
 	}
+}
+
+// plainAmount takes packs, what is for the bench, and words of preparation off an amount. ok is
+// false where the text can mean two amounts; it is told.
+func (rd *reader) plainAmount(in *Ingredient, text string, at source.Place, what string) (
+	out string, ok bool,
+) {
+	if more, ok := said.AndMore(text); ok {
+		rd.assumed(at, fmt.Sprintf("%q is read as %s: what is dusted is not counted", text, more))
+		text = more
+	}
+	if it, _, ok := rd.find(in); ok {
+		plain := said.Plainly(it, text, rd.opts.Units)
+		text, in.aside = plain.Amount, plain.Words
+		rd.assumed(at, plain.Says)
+	}
+	out, why := said.Packed(text)
+	if why != "" {
+		rd.Fault(at, "%s: %s", what, why)
+		return "", false
+	}
+	if out != "" {
+		return out, true
+	}
+	return text, true
 }

@@ -38,7 +38,7 @@ type reader struct {
 	*reading.Reader
 	opts    Options
 	formula *Formula
-	uses    []use // parts named by steps, to be looked up when all parts are read
+	uses    []use // parts that steps name, or may name, to be looked up when all parts are read
 	withs   []use // ingredients named by steps
 }
 
@@ -367,20 +367,10 @@ func (rd *reader) readHowMuch(in *Ingredient, e hclsyntax.Expression, what strin
 		return Amount{}
 	}
 	written := text
-	if more, ok := said.AndMore(text); ok {
-		rd.assumed(at, fmt.Sprintf("%q is read as %s: what is dusted is not counted", text, more))
-		text = more
-	}
-	if it, _, ok := rd.find(in); ok {
-		plain := said.Plainly(it, text, rd.opts.Units)
-		text, in.aside = plain.Amount, plain.Words
-		rd.assumed(at, plain.Says)
-	}
-	if out, why := said.Packed(text); why != "" {
-		rd.Fault(at, "%s: %s", what, why)
-		return Amount{}
-	} else if out != "" {
-		text = out
+	if !quantity.IsPlain(text) {
+		if text, ok = rd.plainAmount(in, text, at, what); !ok {
+			return Amount{}
+		}
 	}
 	if rd.counted(in.Name) {
 		if _, fault := quantity.Read(text+" pieces", forCount); fault == nil {

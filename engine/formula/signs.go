@@ -14,7 +14,7 @@ import (
 	"forebake/engine/source"
 )
 
-// sign is what a baker waits for in the place of a time: "until doubled".
+// sign is what a baker waits for in the place of a time, "until doubled", or says beside one.
 type sign struct {
 	text string
 	at   source.Place
@@ -62,10 +62,13 @@ func (s *Step) isCold() bool {
 func hours(lo, hi float64) figure.Interval { return figure.Interval{Lo: 60 * lo, Hi: 60 * hi} }
 
 // settleSign takes the usual time of a wait for a sign, and tells so. Of others the time is to be
-// decided.
+// decided. A time that is written stands.
 func (rd *reader) settleSign(s *Step, w sign) {
 	if s.Note == "" {
 		s.Note = w.text
+	}
+	if s.Time.Set {
+		return
 	}
 	for _, t := range signTimes {
 		if !t.waits(s) || !t.sign.MatchString(w.text) {
@@ -98,8 +101,19 @@ func (rd *reader) heatOfWay(s *Step) {
 		s.Way.Name, text))
 }
 
+// HeatUnsaid reports whether the step cooks and no target, probe or way says how hot.
+func (s *Step) HeatUnsaid() bool {
+	return s.Verb.Cooks() && !s.To.Set && !s.Core.Set && s.Reading == nil
+}
+
+// notThat are words of a sign that turn its meaning round: "do not boil", "just below the boil".
+var notThat = regexp.MustCompile(`(?i)\b(?:not|never|don't|without|before|below|under|nearly|almost)\b`)
+
 // wayIn is the way of cooking that a sign names: "bring to the boil"; nil where it names none.
 func wayIn(text string) *Way {
+	if notThat.MatchString(text) {
+		return nil
+	}
 	for _, w := range Ways {
 		if w.food != (figure.Interval{}) && strings.Contains(strings.ToLower(text), w.steps[0]) {
 			return w
@@ -112,7 +126,7 @@ func wayIn(text string) *Way {
 // it. It reports whether they were.
 func (rd *reader) saidTime(s *Step, e hclsyntax.Expression) bool {
 	text, at, ok := rd.literal(e)
-	if !ok {
+	if !ok || quantity.IsPlain(text) {
 		return false
 	}
 	if sum, ok := said.Sum(text); ok && s.Verb.Mixes() {
@@ -156,9 +170,7 @@ func (rd *reader) saidTime(s *Step, e hclsyntax.Expression) bool {
 	s.manner = rest
 	s.Time, _ = rd.QuantityText(time, at, forTime, s.Verb.Name)
 	s.Time.Text = text
-	if s.Note == "" {
-		s.Note = rest
-	}
+	s.sign = &sign{rest, at}
 	rd.assumed(at, fmt.Sprintf("%q is read as %s", text, time))
 	return true
 }
@@ -185,13 +197,16 @@ func (rd *reader) namesOwn(s *Step, text string, at source.Place) bool {
 // whether it did.
 func (rd *reader) saidArea(s *Step, e hclsyntax.Expression, own bool, what string) bool {
 	text, at, ok := rd.literal(e)
+	if !ok || quantity.IsPlain(text) {
+		return false
+	}
 	long, short, isArea := said.Area(text)
 	switch {
-	case ok && !isArea && own && said.NoFigure(text): // { flatten = "by hand" }
+	case !isArea && own && said.NoFigure(text): // { flatten = "by hand" }
 		s.OpenOwn, s.Note = true, text
 		rd.assumed(at, fmt.Sprintf("%q says no thickness: taken as \"?\"", text))
 		return true
-	case !ok || !isArea:
+	case !isArea:
 		return false
 	case !own:
 		rd.Fault(at, "%s: one side, the one that is rolled up: write %q, or %q", what, long.Text,

@@ -36,6 +36,7 @@ type Material struct {
 	Ice          melt.Ice        // of the water that can freeze, each run with its own onset
 	OnsetC       figure.Estimate // C, where it begins to; zero for a material without any
 	FreezeSilent string          // why freezing is not reckoned, "" where it is
+	Crumb        bool            // baked: its conductivity falls as it cools
 }
 
 // Setup is what a part is followed with.
@@ -165,6 +166,7 @@ type shape struct {
 	pieces   float64 // how many; 0 for one mass
 	pieceKg  float64
 	tin      *kitchen.Tin
+	tins     float64 // how many, of which each holds one lump or touching pieces; 0 for unwritten
 	filling  float64 // kg spread on
 	fillRho  float64
 	mixedRho float64

@@ -43,6 +43,8 @@ const (
 	Yeast // as instant dry
 	Liquid
 	CurdWater // water held in curd, boiled potato or a thick purée
+	FirmWater // water held in pieces of cheese, meat and fish
+	AddedSalt // as salt; not that of cheese, ham or butter
 	Cinnamon
 	StrongSpice
 	FlourProtein
@@ -252,6 +254,12 @@ func (p *Part) addItem(in *formula.Ingredient) {
 	if holdsItsWater(item) {
 		plus(CurdWater, item.Water/100)
 	}
+	if item.Is(larder.KeptOut) && item.Class != larder.ClassFruit {
+		plus(FirmWater, item.Water/100)
+	}
+	if item.Class == larder.ClassSalt {
+		plus(AddedSalt, item.Salt/100)
+	}
 	if item.Traits&larder.Cinnamon != 0 {
 		plus(Cinnamon, 1)
 	}
@@ -339,6 +347,16 @@ func (p *Part) addPart(in *formula.Ingredient) {
 
 // IsCooked reports whether the part's own steps cook something of it.
 func (p *Part) IsCooked() bool { return p.HasStep((*formula.Verb).Cooks) }
+
+// CooksUnsaid reports whether a step cooks the part and says nothing of how hot it gets.
+func (p *Part) CooksUnsaid() bool {
+	for _, s := range p.Steps {
+		if s.HeatUnsaid() {
+			return true
+		}
+	}
+	return false
+}
 
 // CooksAll reports whether a step of the part's own cooks all of it.
 func (p *Part) CooksAll() bool {
