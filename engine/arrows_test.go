@@ -63,6 +63,7 @@ var mayKnow = map[string][]string{
 	"engine/said": {
 		"engine/larder",
 		"engine/quantity",
+		"engine/spelling",
 	}, // words that mean a figure; it reads no file and no formula
 	"engine/formula": {
 		"engine/family",
@@ -121,6 +122,10 @@ var mayKnow = map[string][]string{
 		"engine/science/geometry",
 		"engine/science/heat",
 	}, // what a part goes through; what is safe in it is handed down
+	"engine/safety/clock": {
+		"engine/history",
+		"engine/science/microbe",
+	}, // courses and published times; what a part is made of is not its business
 	"engine/safety": {
 		"engine/formula",
 		"engine/history",
@@ -129,6 +134,7 @@ var mayKnow = map[string][]string{
 		"engine/makeup",
 		"engine/process",
 		"engine/quantity",
+		"engine/safety/clock",
 		"engine/science/heat",
 		"engine/science/microbe",
 		"engine/science/mould",

@@ -7,6 +7,7 @@ import (
 	"forebake/engine/figure"
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
+	"forebake/engine/said"
 	"forebake/engine/source"
 )
 
@@ -53,30 +54,77 @@ func (rd *reader) joinParts() {
 			name = cut
 		}
 		p := f.PartNamed(name)
-		if p == nil {
+		switch bare := u.step.Verb.own.bare; {
+		case bare && (p == nil || p == u.step.Part):
+			rd.noPart(u)
+			continue
+		case bare && u.step.IsAfterHeat():
+			u.step.Verb = stepNamed("top").afterwards
+		case bare:
+			u.step.Verb = stepNamed("top").verb
+		case p == nil:
 			rd.Fault(u.place, "%s: %s", u.step.Verb.Name,
 				reading.UnknownText("part", name, "this formula", f.partNames()))
 			continue
-		}
-		if p == u.step.Part {
+		case p == u.step.Part:
 			rd.Fault(u.place, "%s %q cannot %s itself", p.Kind, p.Name, u.step.Verb.Name)
 			continue
 		}
 		u.step.Uses = p
 		p.Taken = append(p.Taken, u.place)
 	}
+	rd.joinWiths()
+}
+
+// joinWiths finds the ingredients that steps take, those that take the rest at last.
+func (rd *reader) joinWiths() {
+	var rests []use
+	choose := func(u use) said.Chosen {
+		var names []string
+		for _, in := range u.step.Part.Ingredients {
+			names = append(names, in.Name)
+		}
+		c, why := said.Which(u.name, names)
+		if why != "" {
+			rd.Fault(u.place, "%s: with: %s", u.step.Verb.Name, why)
+		}
+		return c
+	}
 	for _, u := range rd.withs {
-		in := ingredientNamed(u.step.Part, u.name)
-		if in == nil {
-			var names []string
-			for _, other := range u.step.Part.Ingredients {
-				names = append(names, other.Name)
-			}
-			rd.Unknown(u.place, "ingredient", u.name,
-				fmt.Sprintf("%s %q", u.step.Part.Kind, u.step.Part.Name), names)
+		c := choose(u)
+		if c.Rest {
+			rests = append(rests, u)
 			continue
 		}
-		u.step.With = append(u.step.With, in)
+		for _, name := range c.Names {
+			u.step.With = append(u.step.With, ingredientNamed(u.step.Part, name))
+		}
+	}
+	for _, u := range rests {
+		taken := map[*Ingredient]bool{}
+		for _, s := range u.step.Part.Steps {
+			for _, in := range s.With {
+				taken[in] = true
+			}
+		}
+		for _, name := range choose(u).Names {
+			if in := ingredientNamed(u.step.Part, name); !taken[in] {
+				u.step.With = append(u.step.With, in)
+			}
+		}
+	}
+}
+
+// noPart reports words that name an allergen and no part.
+func (rd *reader) noPart(u use) {
+	words := u.name
+	if first, rest, more := strings.Cut(words, " "); more && stepNamed(first).verb != nil {
+		words = rest // "sprinkle with sesame seeds": the sprinkles are no ingredient
+	}
+	if name := rd.opts.Larder.AllergenIn(words); name != "" {
+		rd.Fault(u.place, "%s: the allergens of %q are not told from here; write it in a part, "+
+			"topping \"seeds\" { ingredients = { %q = \"?\" } }, and put that on: { wash = \"seeds\" }",
+			u.step.Verb.Name, name, name)
 	}
 }
 
@@ -104,9 +152,9 @@ func (rd *reader) checkPartOptions(in *Ingredient) {
 }
 
 func (f *Formula) partNames() []string {
-	names := make([]string, len(f.Parts))
-	for i, p := range f.Parts {
-		names[i] = p.Name
+	var names []string
+	for _, p := range f.Parts {
+		names = append(names, p.Name)
 	}
 	return names
 }
