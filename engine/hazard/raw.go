@@ -1,0 +1,249 @@
+package hazard
+
+import (
+	"math"
+	"strings"
+
+	"forebake/engine/figure"
+	"forebake/engine/formula"
+	"forebake/engine/larder"
+	"forebake/engine/makeup"
+)
+
+// What the heat of a step must reach, C.
+const (
+	stuffedC  = 74 // raw meat in a dough: FDA Food Code 2022, 3-401.11(A)(3) (read)
+	boiledC   = 95 // a boil, a little under it for the height of the place (judgement)
+	leastFryM = 5  // min that a pan of mince takes at the least (judgement)
+	othersC   = 100
+)
+
+// rawMeat reports whether an ingredient is raw meat or fish.
+func rawMeat(in *formula.Ingredient) bool { return in.Item != nil && in.Item.CookC() > 0 }
+
+// HasRawMeat reports whether the part's own ingredients hold raw meat or fish.
+func HasRawMeat(p *Part) Value {
+	for _, in := range p.Ingredients {
+		if rawMeat(in) {
+			return figure.YesNo(true)
+		}
+	}
+	return figure.YesNo(false)
+}
+
+// heat is how hot the raw meat of a part gets. Where a bake or hot fat follows, other rules judge
+// it: othersC. unread says that a step may well cook it, and no figure says so.
+type heat struct {
+	Interval
+	need   *figure.Need
+	unread *formula.Step
+}
+
+// hotter takes the better of two heats that the same meat goes through.
+func (h heat) hotter(o heat) heat {
+	out := heat{Interval: Interval{Lo: max(h.Lo, o.Lo), Hi: max(h.Hi, o.Hi)}, need: h.need, unread: h.unread}
+	if o.need != nil {
+		out.need = o.need
+	}
+	if o.Lo > h.Lo {
+		out.unread = o.unread
+	}
+	return out
+}
+
+// MeatNeeds is what the raw meat and fish of a part must reach, C: by its kind, or stuffed in a
+// dough.
+func MeatNeeds(s *Sheet, p *Part) Value {
+	c := 0.0
+	for _, in := range p.Ingredients {
+		if rawMeat(in) {
+			c = max(c, in.Item.CookC())
+		}
+	}
+	if c > 0 && !p.IsCooked() && (p.IsDough() || stuffs(s, p)) {
+		c = stuffedC
+	}
+	return figure.ValueOf(figure.Point(c))
+}
+
+// stuffs reports whether the part is put in or on a dough that is heated after it.
+func stuffs(s *Sheet, p *Part) bool {
+	for _, q := range s.Formula.Parts {
+		for i, step := range q.Steps {
+			for _, later := range q.Steps[i+1:] {
+				if step.Uses == p.Part && later.HeatsAll() {
+					return true
+				}
+			}
+		}
+	}
+	return false
+}
+
+// MeatHeated is how hot the raw meat and fish of a part gets: by its own cooks, and where it goes.
+func MeatHeated(s *Sheet, p *Part) Value {
+	h := meat(s, p, rawMeat)
+	if h.need != nil && h.Lo < h.Hi {
+		return figure.Absent(h.need.What, h.need.Place)
+	}
+	return figure.ValueOf(h.Interval)
+}
+
+// MeatUnread reports whether a step may well cook the raw meat, and no reading says that it does.
+func MeatUnread(s *Sheet, p *Part) Value {
+	return figure.YesNo(HasRawMeat(p).Lo == 1 && meat(s, p, rawMeat).unread != nil)
+}
+
+// meat follows the ingredients that is tells of, through the part and where it goes.
+func meat(s *Sheet, p *Part, is func(*formula.Ingredient) bool) heat {
+	room := s.Kitchen.Room.Interval
+	own := heat{Interval: room}
+	for _, step := range p.Steps {
+		if !step.Verb.HeatsThrough() || !covers(step, p, is) {
+			continue
+		}
+		own = own.hotter(heated(s, p, step))
+	}
+	users, later := 0, heat{Interval: figure.Point(math.Inf(1))}
+	cooler := func(h heat) {
+		users++
+		if h.Lo < later.Lo {
+			later = h
+		}
+	}
+	for _, q := range s.Formula.Parts {
+		for i, step := range q.Steps {
+			if step.Uses != p.Part {
+				continue
+			}
+			h := heat{Interval: room}
+			for _, after := range q.Steps[i+1:] {
+				if after.HeatsAll() {
+					h = h.hotter(heated(s, s.Part(q), after))
+				}
+			}
+			if step.Verb.Washes() && h.Hi >= othersC {
+				h = heat{Interval: figure.Point(othersC)} // crust
+			}
+			cooler(h)
+		}
+		for _, in := range q.Ingredients {
+			if in.Of == p.Part {
+				cooler(meat(s, s.Part(q), func(other *formula.Ingredient) bool { return other.Of == p.Part }))
+			}
+		}
+	}
+	if users == 0 {
+		return own
+	}
+	return own.hotter(later)
+}
+
+// covers reports whether a step heats every ingredient that is tells of.
+func covers(step *formula.Step, p *Part, is func(*formula.Ingredient) bool) bool {
+	for _, in := range p.Ingredients {
+		if is(in) && !makeup.TakesIn(step, in) {
+			return false
+		}
+	}
+	return true
+}
+
+// heated is how hot a step makes what is in it. An aim is believed of a pan that is stirred, and not
+// of the middle of a dough.
+func heated(s *Sheet, p *Part, step *formula.Step) heat {
+	aim := step.To
+	if step.Core.Set {
+		aim = step.Core
+	}
+	unknown := heat{Interval: Interval{Lo: s.Kitchen.Room.Lo, Hi: othersC}, need: &figure.Need{
+		What: "measured = \"75 C core\" in this " + step.Verb.Name, Place: step.Place}}
+	switch r := step.Reading; {
+	case step.Verb.Bakes() || p.IsDough() && step.InHotFat():
+		return heat{Interval: figure.Point(othersC)}
+	case r != nil && r.Temp.Set:
+		return heat{Interval: r.Temp.Interval}
+	case p.IsDough() && s.CookedLong(step):
+		return heat{Interval: figure.Point(othersC), unread: step}
+	case p.IsDough():
+		return unknown
+	case aim.Set:
+		return heat{Interval: aim.Interval}
+	case step.Time.Set && step.Time.Lo >= leastFryM:
+		return heat{Interval: figure.Point(othersC), unread: step}
+	}
+	return unknown
+}
+
+// BoiledMinutes is how long the pulses of a part boil, by its own steps, at the least.
+func BoiledMinutes(p *Part) Value {
+	sum := Interval{}
+	pulse := func(in *formula.Ingredient) bool { return in.Item != nil && in.Item.Hazard == larder.HazardLectin }
+	for _, step := range p.Steps {
+		aim := step.To
+		if r := step.Reading; r != nil && r.Temp.Set {
+			aim = r.Temp
+		}
+		if !step.Verb.Cooks() || !covers(step, p, pulse) || !aim.Set || aim.Hi < boiledC {
+			continue
+		}
+		time := step.Time.Interval
+		if !step.Time.Set {
+			time = figure.Positive()
+		}
+		if aim.Lo < boiledC {
+			time.Lo = 0
+		}
+		sum = sum.Add(time)
+	}
+	return figure.ValueOf(sum)
+}
+
+// FlourDusted reports whether a step dusts raw flour on what no later step heats.
+func FlourDusted(step *formula.Step) Value {
+	words := strings.ToLower(step.Words)
+	if !strings.Contains(words, "flour") || strings.Contains(words, "treated") || strings.Contains(words, "pasteuri") {
+		return figure.YesNo(false)
+	}
+	before := false
+	for _, other := range step.Part.Steps {
+		switch {
+		case !other.HeatsAll():
+		case other.Index > step.Index:
+			return figure.YesNo(false)
+		default:
+			before = true
+		}
+	}
+	return figure.YesNo(before)
+}
+
+// OnlyHeat reports whether a step cooks a dough outside an oven, no later step heats it, and none
+// before it is a bake or was read to have cooked it: then it is warmed again.
+func OnlyHeat(step *formula.Step) bool {
+	if step.Part.Kind != formula.Dough || !step.Verb.Cooks() || !step.HeatsAll() {
+		return false
+	}
+	for _, before := range step.Part.Steps[:step.Index] {
+		r := before.Reading
+		if before.Verb.Bakes() || before.InHotFat() ||
+			before.HeatsAll() && r != nil && r.Temp.Set && r.Temp.Lo >= stuffedC {
+			return false
+		}
+	}
+	for _, later := range step.Part.Steps[step.Index+1:] {
+		if later.HeatsAll() {
+			return false
+		}
+	}
+	return true
+}
+
+// DoughCore is what the last cook of a dough outside an oven brings its middle to; of any other step
+// othersC.
+func DoughCore(s *Sheet, step *formula.Step) Value {
+	if !OnlyHeat(step) {
+		return figure.ValueOf(figure.Point(othersC))
+	}
+	return s.Reached(step)
+}
