@@ -204,7 +204,9 @@ var mayKnow = map[string][]string{
 		"engine/rule",
 		"engine/source",
 	}, // the search; no house and no report, so that a change is proven by the judge and by nothing else
-	"engine/layout": nil, // lines and columns; no formula
+	"engine/layout":   nil, // lines, columns and markup; no formula
+	"engine/linehash": nil, // a text and a published method
+	"engine/sariflog": nil, // a published format
 	"engine/jsontext": {
 		"engine/source",
 	}, // JSON with long lists, whatever they hold
@@ -259,6 +261,8 @@ var mayKnow = map[string][]string{
 		"engine/finding",
 		"engine/jsontext",
 		"engine/layout",
+		"engine/linehash",
+		"engine/sariflog",
 		"engine/source",
 	}, // prints findings; a format must not be able to change an answer
 	"engine/sheet": {
@@ -266,6 +270,7 @@ var mayKnow = map[string][]string{
 		"engine/finding",
 		"engine/formula",
 		"engine/history",
+		"engine/jsontext",
 		"engine/plan",
 		"engine/quantity",
 		"engine/report",

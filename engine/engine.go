@@ -108,14 +108,18 @@ func (e *Engine) ReadBacklog(path string) (*backlog.List, source.Problems) {
 	return run.ReadBacklog(path, e.Texts)
 }
 
+// NearestPath says which formula file or folder is nearest to a path that does not exist, else what
+// to do otherwise.
+func NearestPath(path, otherwise string) string { return run.NearestPath(path, otherwise) }
+
 // HouseAt finds the house file that a path names: a house file itself, or the nearest one upward
 // from a folder, "" where there is none.
 func HouseAt(path string) (string, error) {
 	info, err := os.Stat(path)
 	switch {
 	case err != nil:
-		return "", fmt.Errorf("%s: no such file or folder; name a house file, or a folder of its "+
-			"formulas", path)
+		return "", fmt.Errorf("%s: no such file or folder; %s", path,
+			NearestPath(path, "name a house file, or a folder of its formulas"))
 	case info.IsDir():
 		return run.Nearest(path), nil
 	}
@@ -131,6 +135,9 @@ func (e *Engine) Load(path string) (*Loaded, source.Problems) {
 	}
 	return e.ready().LoadFile(file)
 }
+
+// TrialReport is how the trials of some packs came out.
+type TrialReport = rule.TrialReport
 
 // Trials runs the trials of the packs of the house that a path names, or of those of its packs that
 // are named.

@@ -20,19 +20,20 @@ const mostLines = 2500
 // tables are the files that declare rows, each with its reason. A longer list is no harder to read,
 // so its lines do not count.
 var tables = map[string]string{
-	"cmd/forebake/*.go":           "one file a verb: its words, its flags, its call of the engine",
-	"engine/larder/table.go":      "generated from larder.csv",
-	"engine/formula/verbs.go":     "one row a step verb",
-	"engine/formula/options.go":   "one row an option",
-	"engine/formula/open.go":      "one entry an option: what may stand for ?",
-	"engine/formula/ways.go":      "one row a way",
-	"engine/formula/places.go":    "one row a place",
-	"engine/facts/partfacts.go":   "one entry a figure of a part",
-	"engine/facts/stepfacts.go":   "one entry a figure of a step",
-	"engine/facts/hazardfacts.go": "one entry a figure of a hazard",
-	"engine/facts/otherfacts.go":  "one entry a figure of the other subjects",
-	"engine/family/practice.go":   "one row a published range",
-	"engine/mend/levers/*.go":     "one file a lever",
+	"cmd/forebake/*.go":          "one file a verb: its words, its flags, its call of the engine",
+	"engine/larder/table.go":     "generated from larder.csv",
+	"engine/formula/verbs.go":    "one row a step verb",
+	"engine/formula/options.go":  "one row an option",
+	"engine/formula/open.go":     "one entry an option: what may stand for ?",
+	"engine/formula/ways.go":     "one row a way",
+	"engine/formula/places.go":   "one row a place",
+	"engine/formula/signs.go":    "one row a sign",
+	"engine/facts/partfacts.go":  "one entry a figure of a part",
+	"engine/facts/stepfacts.go":  "one entry a figure of a step",
+	"engine/facts/hazards.go":    "one entry a figure of a hazard",
+	"engine/facts/otherfacts.go": "one entry a figure of the other subjects",
+	"engine/family/practice.go":  "one row a published range",
+	"engine/mend/levers/*.go":    "one file a lever",
 }
 
 // rowOf is the text that makes a file of a pattern a row of the table, where the others are none.

@@ -24,9 +24,16 @@ type MendResult struct {
 	Mendings []finding.Mending // one a formula, in order of file and line
 	Left     []*finding.Finding
 	Problems source.Problems
+	Edits    []FileEdits // of the texts as they were read
 
 	before, after *Result // the runs over the texts as they were read and as they are mended
 	rewrites      []files.Rewrite
+}
+
+// FileEdits is what changes in a file.
+type FileEdits struct {
+	File  string
+	Edits []source.Edit
 }
 
 // Run is the run over the texts as they were read, or as they are mended.
@@ -76,6 +83,10 @@ func (e *Engine) Mend(inputs []Input, taste bool) *MendResult {
 		res.Problems = append(res.Problems, m.problems...)
 		res.Mendings = append(res.Mendings, m.mendings...)
 		res.Left = append(res.Left, m.left...)
+		if m.text != nil {
+			res.Edits = append(res.Edits,
+				FileEdits{f.Input.Name, source.Edits(f.Text.Text, m.text)})
+		}
 		if m.text != nil && f.Input.Path != "" {
 			res.rewrites = append(res.rewrites,
 				files.Rewrite{Path: f.Input.Path, Before: f.Text.Text, After: m.text})
@@ -169,12 +180,17 @@ func unproven(m *mendedFile, after *run.File) source.Problems {
 	return nil
 }
 
-// Patch gives the changes of the files as a unified diff, with paths as they were named. git apply
-// takes it in the folder of the run.
+// Patch gives the changes of the files as a unified diff, with paths as they were named: git apply
+// takes it in the folder of the run. Paths out of that folder, which git refuses, are those from the
+// root of the repository.
 func (r *MendResult) Patch() []byte {
 	var out []byte
+	address := files.InRepository()
 	for _, w := range r.rewrites {
 		name := filepath.ToSlash(w.Path)
+		if !filepath.IsLocal(w.Path) {
+			name = address(name)
+		}
 		one := diff.Diff("a/"+name, w.Before, "b/"+name, w.After)
 		_, hunks, _ := bytes.Cut(one, []byte("\n")) // its first line is for readers alone
 		out = append(out, hunks...)

@@ -32,7 +32,7 @@ func TestSuggest(t *testing.T) {
 		e.Suggest(res)
 		told := 0
 		for _, f := range res.Findings {
-			if f.Rule == "salt-low" && len(f.Mends) == 1 && f.Mends[0].Trust == "searched" &&
+			if f.Rule == "salt-low" && len(f.Mends) == 1 && f.Mends[0].Trust == "exact" &&
 				strings.HasPrefix(f.Mends[0].Text, `salt in dough "d": 5 g to 18 g (line `) {
 				told++
 			}

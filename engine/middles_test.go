@@ -56,7 +56,7 @@ var middles = map[string]struct {
 	"engine/mixing/answer.go":        {6, middleRun},
 	"engine/mixing/mixing.go":        {1, middleRun},
 	"engine/process/ferment.go":      {2, middleRun},
-	"engine/process/mixing.go":       {10, middleRun},
+	"engine/process/mixing.go":       {9, middleRun},
 	"engine/process/oven.go":         {1, settled},
 	"engine/process/part.go":         {6, middleRun},
 	"engine/process/shaping.go":      {14, middleRun},

@@ -12,14 +12,14 @@ figure "has_wished_temp" {
 
 figure "tin_fill_ml_per_g" {
   on    = "pan"
-  is    = "part.is_filled ? pan.fill_total_ml_per_g : pan.fill_ml_per_g"
-  means = "tin volume for each gram that goes into it; for each gram of dough, where nothing is spread in it"
+  is    = "pan.holds_filling ? pan.fill_total_ml_per_g : pan.fill_ml_per_g"
+  means = "tin volume for each gram that goes into it; for each gram of dough, where nothing is in it by then"
 }
 
 figure "tin_content" {
   on    = "pan"
-  is    = "part.is_filled ? 'dough and filling' : 'dough'"
-  means = "what goes into the tin"
+  is    = "pan.holds_filling ? 'dough and filling' : 'dough'"
+  means = "what goes into the tin, by then"
 }
 
 figure "is_buttery" {

@@ -6,21 +6,21 @@ needs = "0.1"
 about = "the dose against the sugar and the clock, the heat that hurts yeast, and the kind that fits"
 
 # A family without a usual dose of baker's yeast (panettone) and a dough with a culture are left alone: the model is not for them.
+# The model asks for far more yeast than published doughs of so much sugar hold, so it speaks only where yeast and hours together
+# are under theirs: 1.2 % for 3 h, a night in the cold as good as an hour and more.
 rule "sugar-outruns-yeast" {
   on     = "dough"
   level  = "risk"
-  limits = { sugar_pct = 20, margin_factor = 3 }
-  note   = "limit.margin_factor * dough.yeast_pct >= dough.yeast_needed_pct"
-  when   = "dough.has_leaven && !dough.has_culture && known(dough.yeast_needed_pct) && dough.sugar_pct >= limit.sugar_pct && dough.yeast_pct < dough.yeast_needed_pct"
+  limits = { sugar_pct = 20, yeast_pct = 1.2, rise_h = 3, cold_pace = 0.15 }
+  note   = "2 * (known(dough.rise_h) ? dough.yeast_pct * (dough.rise_h + limit.cold_pace * dough.retard_h) / limit.rise_h : dough.yeast_pct) >= limit.yeast_pct"
+  when   = "dough.has_leaven && !dough.has_culture && known(dough.yeast_needed_pct) && dough.sugar_pct >= limit.sugar_pct && dough.yeast_pct < dough.yeast_needed_pct && (known(dough.rise_h) ? dough.yeast_pct * (dough.rise_h + limit.cold_pace * dough.retard_h) / limit.rise_h : dough.yeast_pct) < limit.yeast_pct"
   doubt  = "middle"
-  say    = "Sugar is {dough.sugar_pct} of the flour, too much for {dough.yeast_pct} yeast. Use osmotolerant yeast, more of it[ ({round(dough.yeast_needed_pct * dough.flour_g / 100)} g as instant)], or far more time."
+  say    = "Sugar is {dough.sugar_pct} of the flour, too much for {dough.yeast_pct} yeast[ in {dough.rise_h}]. Let it rise longer, or use osmotolerant yeast or more of it."
   why    = "Dissolved sugar draws water from the yeast, which then gasses slowly. By the model a standard yeast at 20 % sugar works at a quarter to a third of its lean pace."
-  source = "the osmotic factor is a fit to six points of weak evidence (trade dose rules, two informal timings, one threshold), weighed again with two more; the usual dose is that of the published formulas of the family"
+  source = "published doughs of 20 to 30 % sugar hold 1.06 to 3 % yeast as instant, their middles 1.0 to 1.3 (tsoureki, conchas, pandoro, colomba; derived), and rise about 3 h; those of less yeast stand a night; the osmotic factor is a fit to six points of weak evidence (trade dose rules, two informal timings, one threshold), weighed again with two more"
 
-  adjust "yeast" {
-    to     = "dough.yeast_needed_pct"
-    within = [0.3, 3.8]
-  }
+  adjust "rest.time" { within = [5, 360] }
+  adjust "yeast" { within = [0.3, 3.8] }
   adjust "yeast.strain" { to = "'osmotolerant'" }
 }
 
@@ -44,11 +44,14 @@ trial "sugar on 1 % yeast" {
   }
 }
 
-trial "20.6 % sugar, a little too little yeast or far too little" {
+trial "25 % sugar, no steps, yeast about the least" {
   rule  = "sugar-outruns-yeast"
   cases = {
-    "15 g" = "note"
-    "14 g" = "risk"
+    "5.8 g"  = "risk"
+    "6.2 g"  = "note"
+    "11.8 g" = "note"
+    "12.2 g" = "clear"
+    "?"      = "unsure"
   }
   formula "t" {
     family = "sweet dough"
@@ -56,10 +59,28 @@ trial "20.6 % sugar, a little too little yeast or far too little" {
       ingredients = {
         "bread flour"   = "1000 g"
         "water"         = "540 g"
-        "sugar"         = "206 g"
+        "sugar"         = "250 g"
         "salt"          = "18 g"
         "instant yeast" = "$case"
       }
+    }
+  }
+}
+
+trial "25 % sugar on 1 % yeast, by the hours that it is given" {
+  rule  = "sugar-outruns-yeast"
+  cases = {
+    "2 h 20 min"   = { expect = "flagged", rest = "2 h 20 min", chill = "1 h" } # and 1 h of proof
+    "2 h 45 min"   = { expect = "clear", rest = "2 h 45 min", chill = "1 h" }
+    "12 h"         = { expect = "clear", rest = "12 h", chill = "1 h" }
+    "45 min, cold" = { expect = "flagged", rest = "45 min", chill = "12 h" }
+    "55 min, cold" = { expect = "clear", rest = "55 min", chill = "12 h" }
+  }
+  formula "t" {
+    family = "sweet dough"
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "500 g", "sugar" = "250 g", "salt" = "10 g", "instant yeast" = "10 g" }
+      steps       = [{ mix = "10 min" }, { rest = "$rest", at = "room" }, { chill = "$chill" }, { shape = "loaf" }, { proof = "1 h", at = "26 C" }, { bake = "40 min", at = "175 C" }]
     }
   }
 }
@@ -76,23 +97,6 @@ trial "22 % sugar on 4 % osmotolerant" {
         "sugar"         = "220 g"
         "salt"          = "18 g"
         "instant yeast" = { amount = "40 g", strain = "osmotolerant" }
-      }
-    }
-  }
-}
-
-trial "20.6 % sugar on 2.5 % yeast" {
-  rule   = "sugar-outruns-yeast"
-  expect = "unsure"
-  formula "t" {
-    family = "sweet dough"
-    dough "d" {
-      ingredients = {
-        "bread flour"   = "1000 g"
-        "water"         = "540 g"
-        "sugar"         = "206 g"
-        "salt"          = "18 g"
-        "instant yeast" = "25 g"
       }
     }
   }
@@ -166,14 +170,15 @@ trial "sugar still a question mark" {
   }
 }
 
+# Where yeast and hours are too little, sugar-outruns-yeast has said so; where they are plenty, nothing is wrong.
 rule "strain-for-sugar" {
   on     = "dough"
   level  = "note"
-  limits = { sugar_pct = 20, margin_pct = 3 }
-  when   = "dough.sugar_pct > limit.sugar_pct + limit.margin_pct && dough.yeast_strain == 'standard'"
+  limits = { sugar_pct = 20, margin_pct = 3, yeast_pct = 1.2, most_pct = 1.8, rise_h = 3, cold_pace = 0.15 }
+  when   = "dough.sugar_pct > limit.sugar_pct + limit.margin_pct && dough.yeast_strain == 'standard' && !dough.has_culture && (known(dough.rise_h) ? dough.yeast_pct * (dough.rise_h + limit.cold_pace * dough.retard_h) / limit.rise_h : dough.yeast_pct) >= limit.yeast_pct && (known(dough.rise_h) ? dough.yeast_pct * (dough.rise_h + limit.cold_pace * dough.retard_h) / limit.rise_h : dough.yeast_pct) < limit.most_pct"
   say    = "Sugar is {dough.sugar_pct} of the flour, over {limit.sugar_pct}, and the yeast is a standard strain. Use an osmotolerant one."
   why    = "Osmotolerant strains keep gassing where sugar has taken the water. Yeast counts as standard unless the formula names the strain."
-  source = "bread-yeast chapter of a fermentation handbook: osmotolerant strains from 20 % sugar (read)"
+  source = "bread-yeast chapter of a fermentation handbook: osmotolerant strains from 20 % sugar (read); yeast and hours as in sugar-outruns-yeast"
   was    = ["strain-worth-changing"]
 
   adjust "yeast.strain" { to = "'osmotolerant'" }
@@ -192,7 +197,7 @@ trial "standard yeast under much sugar" {
         "water"         = "540 g"
         "sugar"         = "$case"
         "salt"          = "18 g"
-        "instant yeast" = "20 g"
+        "instant yeast" = "15 g"
       }
     }
   }
@@ -208,7 +213,7 @@ trial "osmotolerant yeast at 25 % sugar" {
         "water"         = "540 g"
         "sugar"         = "250 g"
         "salt"          = "18 g"
-        "instant yeast" = { amount = "20 g", strain = "osmotolerant" }
+        "instant yeast" = { amount = "15 g", strain = "osmotolerant" }
       }
     }
   }
@@ -219,6 +224,34 @@ trial "standard yeast, sugar still a question mark" {
   expect = "unsure"
   formula "t" {
     dough "d" { ingredients = { "bread flour" = "1000 g", "sugar" = "?", "instant yeast" = "15 g" } }
+  }
+}
+
+trial "25 % sugar, yeast about what needs no word" {
+  rule  = "strain-for-sugar"
+  cases = { "11.8 g" = "clear", "12.2 g" = "flagged", "17.8 g" = "flagged", "18.2 g" = "clear" }
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "540 g", "sugar" = "250 g", "salt" = "18 g", "instant yeast" = "$case" }
+    }
+  }
+}
+
+trial "25 % sugar on 1 % yeast, and its hours" {
+  rule  = "strain-for-sugar"
+  cases = {
+    "2 h 20 min"   = { expect = "clear", rest = "2 h 20 min", chill = "1 h" } # and 1 h of proof
+    "2 h 45 min"   = { expect = "flagged", rest = "2 h 45 min", chill = "1 h" }
+    "6 h"          = { expect = "clear", rest = "6 h", chill = "1 h" }
+    "45 min, cold" = { expect = "clear", rest = "45 min", chill = "12 h" }
+    "55 min, cold" = { expect = "flagged", rest = "55 min", chill = "12 h" }
+  }
+  formula "t" {
+    family = "sweet dough"
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "500 g", "sugar" = "250 g", "salt" = "10 g", "instant yeast" = "10 g" }
+      steps       = [{ mix = "10 min" }, { rest = "$rest", at = "room" }, { chill = "$chill" }, { shape = "loaf" }, { proof = "1 h", at = "26 C" }, { bake = "40 min", at = "175 C" }]
+    }
   }
 }
 

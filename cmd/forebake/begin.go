@@ -3,11 +3,13 @@ package main
 import (
 	"errors"
 	"fmt"
+	"io"
 	"strings"
 
 	"github.com/spf13/cobra"
 
 	"forebake/engine"
+	"forebake/engine/page"
 )
 
 // beginHouse is the word with which begin writes a house file.
@@ -15,6 +17,7 @@ const beginHouse = "house"
 
 func beginCommand() *cobra.Command {
 	var flour string
+	var as *string
 	cmd := &cobra.Command{
 		Use:   "begin [FAMILY | house]",
 		Short: "A starting formula of a family, or a starting house file",
@@ -40,6 +43,9 @@ begin house writes a house file that asks for what must be measured in your kitc
 				return errors.New("--flour is of a formula: forebake begin \"sweet dough\" " +
 					"--flour \"2 kg\"")
 			case len(args) == 0:
+				if *as == asJSON {
+					return page.BeginJSON(out, engine.Families(), "")
+				}
 				_, err := fmt.Fprintf(out, "The families: %s.\nforebake begin FAMILY writes a "+
 					"formula, forebake begin house a house file.\n",
 					strings.Join(engine.Families(), ", "))
@@ -47,19 +53,27 @@ begin house writes a house file that asks for what must be measured in your kitc
 			case args[0] == beginHouse && flour != "":
 				return errors.New("--flour is of a formula, and a house file has none")
 			case args[0] == beginHouse:
-				_, err := fmt.Fprint(out, engine.BeginHouse())
-				return err
+				return begun(out, engine.BeginHouse(), *as)
 			}
 			text, err := engine.Begin(args[0], flour)
 			if err != nil {
 				return err
 			}
-			_, err = fmt.Fprint(out, text)
-			return err
+			return begun(out, text, *as)
 		},
 	}
+	as = formFlag(cmd, "a beginning is printed as", asText, asJSON)
 	cmd.Flags().StringVar(&flour, "flour", "", "`weight` of the flour (default 1 kg)")
 	return cmd
+}
+
+// begun prints a starting text.
+func begun(out io.Writer, text, as string) error {
+	if as == asJSON {
+		return page.BeginJSON(out, nil, text)
+	}
+	_, err := io.WriteString(out, text)
+	return err
 }
 
 // completeFamilies completes the families and the word house.

@@ -4,11 +4,13 @@ import (
 	"github.com/spf13/cobra"
 
 	"forebake/engine"
+	"forebake/engine/page"
 	"forebake/engine/report"
 )
 
 func cautionsCommand() *cobra.Command {
 	var name string
+	var as *string
 	cmd := &cobra.Command{
 		Use: "cautions [path ...]",
 		Example: `  forebake cautions formulas/custard-buns.hcl
@@ -25,11 +27,14 @@ them in one line each. A single - reads a formula from standard input.`,
 			}
 			res := engine.New().Check(inputs)
 			out := cmd.OutOrStdout()
-			if len(res.Formulas) > 0 {
-				err := report.WholeCautions(out, &res.Run, report.Options{Width: width(out)})
-				if err != nil {
-					return err
-				}
+			switch {
+			case *as == asJSON:
+				err = page.CautionsJSON(out, &res.Run)
+			case len(res.Formulas) > 0:
+				err = report.WholeCautions(out, &res.Run, looks(cmd, out))
+			}
+			if err != nil {
+				return err
 			}
 			if len(res.Problems) > 0 {
 				return complain(cmd, res.Problems)
@@ -37,6 +42,7 @@ them in one line each. A single - reads a formula from standard input.`,
 			return nil
 		},
 	}
+	as = formFlag(cmd, "cautions are printed as", asText, asJSON)
 	cmd.Flags().StringVar(&name, "name", "standard-input.hcl", "`name` of the file that - reads")
 	return cmd
 }

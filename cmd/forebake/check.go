@@ -22,10 +22,10 @@ import (
 
 // checkFlags are the flags of check.
 type checkFlags struct {
-	as                                          []string
-	name, colour, failAt, backlog, writeBacklog string
-	workers                                     int
-	timing, commit, all                         bool
+	as                                  []string
+	name, failAt, backlog, writeBacklog string
+	workers                             int
+	timing, commit, all                 bool
 }
 
 func checkCommand() *cobra.Command {
@@ -61,7 +61,6 @@ Exit status: 0 nothing at the failing level, 1 findings at or above it,
 		"`file` to write today's findings to; beside --backlog, what is left of that list")
 	wordFlag(cmd, &f.failAt, "fail-at", "",
 		"`level` from which findings fail the run, in place of the house's", failLevels)
-	wordFlag(cmd, &f.colour, "color", autoColour, "colour", colours)
 	flags.BoolVar(&f.all, "all", false,
 		"print every finding of every formula and each unsure answer; of more than three formulas "+
 			"a summary is printed, and one line of what only the models' error leaves open")
@@ -77,10 +76,6 @@ Exit status: 0 nothing at the failing level, 1 findings at or above it,
 // check runs the verb.
 func (f *checkFlags) check(cmd *cobra.Command, args []string) error {
 	outputs, err := readOutputs(f.as)
-	if err != nil {
-		return err
-	}
-	useColour, err := wantsColour(f.colour, cmd.OutOrStdout())
 	if err != nil {
 		return err
 	}
@@ -104,6 +99,9 @@ func (f *checkFlags) check(cmd *cobra.Command, args []string) error {
 	if err := targets.check(pathsOf(inputs)); err != nil {
 		return err
 	}
+	if err := targets.writable(); err != nil { // before the run, not after it
+		return err
+	}
 	if f.backlog != "" {
 		list, faults := e.ReadBacklog(f.backlog)
 		if len(faults) > 0 {
@@ -119,13 +117,14 @@ func (f *checkFlags) check(cmd *cobra.Command, args []string) error {
 		return err
 	}
 	res.House = whyFlag(res.HouseFiles())
-	o := report.Options{Colour: useColour, Width: width(cmd.OutOrStdout()), All: f.all, Each: f.all}
+	o := looks(cmd, cmd.OutOrStdout())
+	o.All, o.Each, o.Address = f.all, f.all, files.InRepository()
 	if err := write(cmd, outputs, &res.Run, o); err != nil {
 		return err
 	}
 	if f.timing {
 		if err := page.Times(cmd.ErrOrStderr(), res.Times,
-			widthOf(cmd.ErrOrStderr())); err != nil {
+			looks(cmd, cmd.ErrOrStderr())); err != nil {
 			return err
 		}
 	}
@@ -244,6 +243,25 @@ func readInputs(cmd *cobra.Command, args []string, name string) ([]engine.Input,
 			engine.Input{Name: name, Text: text, Dir: filepath.Dir(filepath.FromSlash(name))})
 	}
 	return append(inputs, engine.Inputs(paths)...), nil
+}
+
+// looks is how a page looks on an output: its colours, its width. The value of --color has been
+// checked before.
+func looks(cmd *cobra.Command, out io.Writer) report.Options {
+	colour, _ := wantsColour(cmd.Flag("color").Value.String(), out)
+	return report.Options{Colour: colour, Width: width(out)}
+}
+
+// colourFlag declares --color of all verbs.
+func colourFlag(root *cobra.Command) {
+	word := new(string)
+	root.PersistentFlags().StringVar(word, "color", autoColour,
+		"colour `when`: "+strings.Join(colours, ", "))
+	completeFlag(root, "color", completeWords(colours))
+	root.PersistentPreRunE = func(*cobra.Command, []string) error {
+		_, err := wantsColour(*word, nil)
+		return err
+	}
 }
 
 // The words of --color.

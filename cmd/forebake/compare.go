@@ -14,12 +14,11 @@ import (
 
 	"forebake/engine"
 	"forebake/engine/page"
-	"forebake/engine/report"
 	"forebake/engine/source"
 )
 
 func compareCommand() *cobra.Command {
-	var colour string
+	var as *string
 	var batches []int
 	cmd := &cobra.Command{
 		Use: "compare A B | compare FILE [--batches 1,2]",
@@ -50,14 +49,11 @@ Exit status: 0 B gains nothing at the failing level, 1 it does,
 			return nil
 		},
 		RunE: func(cmd *cobra.Command, args []string) error {
-			useColour, err := wantsColour(colour, cmd.OutOrStdout())
-			if err != nil {
-				return err
-			}
 			if len(args) == 1 {
-				return compareBatches(cmd, args[0], batches)
+				return compareBatches(cmd, args[0], batches, *as)
 			}
 			var inputs [2]engine.Input
+			var err error
 			for i, arg := range args {
 				if inputs[i], err = comparable(arg); err != nil {
 					return err
@@ -77,8 +73,13 @@ Exit status: 0 B gains nothing at the failing level, 1 it does,
 			}
 			sides := page.Sides{A: inputs[0].Name, B: inputs[1].Name, OnlyA: res.OnlyA,
 				OnlyB: res.OnlyB}
-			if err := page.Compare(cmd.OutOrStdout(), &res.Run, res.List, sides,
-				report.Options{Colour: useColour, Width: width(cmd.OutOrStdout())}); err != nil {
+			out := cmd.OutOrStdout()
+			if *as == asJSON {
+				err = page.CompareJSON(out, &res.Run, res.List, sides)
+			} else {
+				err = page.Compare(out, &res.Run, res.List, sides, looks(cmd, out))
+			}
+			if err != nil {
 				return err
 			}
 			if res.Gains() {
@@ -87,13 +88,13 @@ Exit status: 0 B gains nothing at the failing level, 1 it does,
 			return nil
 		},
 	}
-	wordFlag(cmd, &colour, "color", autoColour, "colour", colours)
+	as = formFlag(cmd, "a comparison is printed as", asText, asJSON)
 	cmd.Flags().IntSliceVar(&batches, "batches", nil, "`numbers` of two batches of a log: 1,2")
 	return cmd
 }
 
 // compareBatches sets two batches of a file's log side by side.
-func compareBatches(cmd *cobra.Command, path string, batches []int) error {
+func compareBatches(cmd *cobra.Command, path string, batches []int, as string) error {
 	if len(batches) != 0 && len(batches) != 2 {
 		return errors.New("--batches takes two numbers: --batches 1,2")
 	}
@@ -110,7 +111,7 @@ func compareBatches(cmd *cobra.Command, path string, batches []int) error {
 	if e.Today, err = today(); err != nil {
 		return err
 	}
-	return printBatches(cmd, e, in, batches)
+	return printBatches(cmd, e, in, batches, as)
 }
 
 // comparable finds one side: a file, else a path of a git revision, as REVISION:path.
@@ -125,8 +126,8 @@ func comparable(arg string) (engine.Input, error) {
 	}
 	revision, path, ok := strings.Cut(arg, ":")
 	if !ok || revision == "" || path == "" {
-		return engine.Input{}, fmt.Errorf("%s: no such file; name a formula file, or a git "+
-			"revision such as HEAD~1:knots.hcl", arg)
+		return engine.Input{}, fmt.Errorf("%s: no such file; %s", arg, engine.NearestPath(arg,
+			"name a formula file, or a git revision such as HEAD~1:knots.hcl"))
 	}
 	top, err := git(maxPathBytes, "rev-parse", "--show-toplevel")
 	if err != nil {
@@ -206,4 +207,65 @@ func git(most int, args ...string) ([]byte, error) {
 		return nil, fmt.Errorf("git says: %s", strings.TrimSuffix(line, "."))
 	}
 	return said, nil
+}
+
+// completeSides completes formula files, and revisions of git with the files in them.
+func completeSides(_ *cobra.Command, _ []string, word string) (
+	[]cobra.Completion, cobra.ShellCompDirective) {
+	revision, path, inside := strings.Cut(word, ":")
+	if inside {
+		return filesIn(revision, path), cobra.ShellCompDirectiveNoSpace |
+			cobra.ShellCompDirectiveNoFileComp
+	}
+	list := filesHere(word)
+	refs, err := git(maxPathBytes, "for-each-ref", "--format=%(refname:short)", "refs/heads",
+		"refs/tags")
+	if err == nil {
+		for _, ref := range append([]string{"HEAD", "HEAD~1"}, strings.Fields(string(refs))...) {
+			if strings.HasPrefix(ref, word) {
+				list = append(list, ref+":")
+			}
+		}
+	}
+	return list, cobra.ShellCompDirectiveNoSpace | cobra.ShellCompDirectiveNoFileComp
+}
+
+// filesHere lists the formula files and folders on the disk that begin with a word.
+func filesHere(word string) (out []cobra.Completion) {
+	dir, _ := filepath.Split(word)
+	entries, _ := os.ReadDir(filepath.Clean(dir))
+	for _, e := range entries {
+		out = appendFile(out, dir+e.Name(), word, e.IsDir())
+	}
+	return out
+}
+
+// filesIn lists the formula files and folders of a revision that begin with a path. One that begins
+// with ./ is counted from here, any other from the top of the repository.
+func filesIn(revision, path string) (out []cobra.Completion) {
+	dir := path[:strings.LastIndexByte(path, '/')+1]
+	said, err := git(1<<20, "ls-tree", "-z", "--end-of-options", revision+":"+dir)
+	if err != nil {
+		return nil
+	}
+	for _, line := range strings.Split(string(said), "\x00") {
+		about, name, ok := strings.Cut(line, "\t")
+		if ok {
+			out = appendFile(out, revision+":"+dir+name, revision+":"+path,
+				strings.Contains(about, " tree "))
+		}
+	}
+	return out
+}
+
+// appendFile adds a formula file or a folder that begins with a word and is not hidden.
+func appendFile(list []cobra.Completion, name, word string, folder bool) []cobra.Completion {
+	switch base := name[strings.LastIndexAny(name, "/:")+1:]; {
+	case !strings.HasPrefix(name, word) || strings.HasPrefix(base, "."):
+	case folder:
+		return append(list, name+"/")
+	case strings.EqualFold(filepath.Ext(name), ".hcl"):
+		return append(list, name)
+	}
+	return list
 }

@@ -1,7 +1,9 @@
 package main
 
 import (
+	"bytes"
 	"fmt"
+	"io"
 	"slices"
 	"strings"
 
@@ -9,6 +11,7 @@ import (
 
 	"forebake/engine"
 	"forebake/engine/source"
+	"forebake/engine/spelling"
 )
 
 var shells = []string{"bash", "zsh", "fish", "powershell"}
@@ -37,7 +40,13 @@ verbs, files, rule names (why), pack names (trial), figures (facts), formats and
 			root, out := cmd.Root(), cmd.OutOrStdout()
 			switch args[0] {
 			case "bash":
-				return root.GenBashCompletionV2(out, true)
+				var script bytes.Buffer
+				if err := root.GenBashCompletionV2(&script, true); err != nil {
+					return err
+				}
+				_, err := io.WriteString(out, bashWords+
+					strings.Replace(script.String(), wordsOfPackage, "__forebake_words", 1))
+				return err
 			case "zsh":
 				return root.GenZshCompletion(out)
 			case "fish":
@@ -51,6 +60,35 @@ verbs, files, rule names (why), pack names (trial), figures (facts), formats and
 	}
 	return cmd
 }
+
+// The library's script calls a function of the package bash-completion where that package is
+// missing. This one does its work: it joins the words that bash splits at = and :.
+const (
+	wordsOfPackage = `_get_comp_words_by_ref "$@" cur prev words cword`
+	bashWords      = `__forebake_words()
+{
+    local rest=$COMP_LINE word last i
+    words=() cword=0
+    for ((i = 0; i < ${#COMP_WORDS[@]}; i++)); do
+        word=${COMP_WORDS[i]}
+        last=$((${#words[@]} - 1))
+        if ((last > 0)) && [[ $rest != [[:space:]]* ]] &&
+            [[ $word == [=:]* || ${words[last]} == *[=:] ]]; then
+            words[last]+=$word
+        else
+            words+=("$word")
+        fi
+        ((i == COMP_CWORD)) && cword=$((${#words[@]} - 1))
+        rest=${rest#"${rest%%[![:space:]]*}"}
+        rest=${rest#"$word"}
+    done
+    cur=${words[cword]}
+    prev=
+    ((cword == 0)) || prev=${words[cword - 1]}
+}
+
+`
+)
 
 // completes completes the arguments of a verb.
 type completes = func(cmd *cobra.Command, args []string, word string) ([]cobra.Completion,
@@ -154,14 +192,28 @@ func wordFlag(cmd *cobra.Command, value *string, name, otherwise, usage string, 
 	completeFlag(cmd, name, completeWords(words))
 }
 
+// formFlag declares --as of a verb with its forms, the first of which is meant where none is named.
+// says begins the message about another: "mends are printed as". The value is checked before the
+// verb runs.
+func formFlag(cmd *cobra.Command, says string, forms ...string) *string {
+	as := new(string)
+	wordFlag(cmd, as, "as", forms[0], "output `format`", forms)
+	cmd.PreRunE = func(*cobra.Command, []string) error { return oneOf("--as: "+says, *as, forms) }
+	return as
+}
+
 // oneOf gives the error for a value that is not in the list; says begins it: "--color is".
 func oneOf(says, value string, words []string) error {
 	if slices.Contains(words, value) {
 		return nil
 	}
 	last := len(words) - 1
-	return fmt.Errorf("%s %s or %s, not %q", says,
-		strings.Join(words[:last], ", "), words[last], value)
+	near := ""
+	if list := spelling.Nearest(value, words, 1); len(list) > 0 {
+		near = "; nearest is " + list[0]
+	}
+	return fmt.Errorf("%s %s or %s, not %q%s", says,
+		strings.Join(words[:last], ", "), words[last], value, near)
 }
 
 // completeFlag registers the completion of a flag. A flag that the verb does not have is an error in

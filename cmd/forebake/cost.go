@@ -1,17 +1,15 @@
 package main
 
 import (
-	"fmt"
-
 	"github.com/spf13/cobra"
 
 	"forebake/engine"
 	"forebake/engine/page"
-	"forebake/engine/report"
 )
 
 func costCommand() *cobra.Command {
-	var as, name, formula string
+	var name, formula string
+	var as *string
 	cmd := &cobra.Command{
 		Use:   "cost FILE",
 		Short: "Cost per piece from the house's prices, and the ingredients for a label",
@@ -27,9 +25,6 @@ water that the bake loses is said.`,
 		ValidArgsFunction: completeFormulas,
 		Args:              oneFormula("--as json"),
 		RunE: func(cmd *cobra.Command, args []string) error {
-			if as != "text" && as != "json" {
-				return fmt.Errorf("--as: a cost is printed as text or json, not %q", as)
-			}
 			in, err := oneInput(cmd, args[0], name)
 			if err != nil {
 				return err
@@ -43,15 +38,14 @@ water that the bake loses is said.`,
 			switch {
 			case len(res.Problems) > 0:
 				return complain(cmd, res.Problems)
-			case as == "json":
+			case *as == asJSON:
 				return page.CostJSON(out, &res.Run, list)
 			}
-			return page.Cost(out, &res.Run, list, report.Options{Width: width(out)})
+			return page.Cost(out, &res.Run, list, looks(cmd, out))
 		},
 	}
-	cmd.Flags().StringVar(&as, "as", "text", "output `format`: text, json")
+	as = formFlag(cmd, "a cost is printed as", asText, asJSON)
 	cmd.Flags().StringVar(&formula, "formula", "", "`name` of one formula of the file")
 	cmd.Flags().StringVar(&name, "name", "standard-input.hcl", "`name` of the file that - reads")
-	completeFlag(cmd, "as", completeWords([]string{"text", "json"}))
 	return cmd
 }

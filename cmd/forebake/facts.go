@@ -8,7 +8,6 @@ import (
 
 	"forebake/engine"
 	"forebake/engine/page"
-	"forebake/engine/report"
 )
 
 func factsCommand() *cobra.Command {
@@ -49,22 +48,18 @@ rule files of this folder's house declare.`,
 			if err := oneOf("--as: facts are printed as", as, figureForms); err != nil {
 				return err
 			}
-			if history && (as != asText || all || len(args) > 1) {
-				return errors.New("--history prints the whole timeline as text: leave out --as, " +
-					"--all and the names of figures")
+			if history && (as == asCSV || all || len(args) > 1) {
+				return errors.New("--history prints the whole timeline, as text or json: leave " +
+					"out --all and the names of figures")
 			}
 			inputs, err := readInputs(cmd, args[:1], name)
 			if err != nil {
 				return err
 			}
-			e, out := engine.New(), cmd.OutOrStdout()
 			if history {
-				rows, res := e.History(inputs)
-				if len(res.Problems) > 0 {
-					return complain(cmd, res.Problems)
-				}
-				return page.History(out, &res.Run, rows, widthOf(out))
+				return printHistory(cmd, inputs, as)
 			}
+			e, out := engine.New(), cmd.OutOrStdout()
 			rows, res := e.Facts(inputs, args[1:], all)
 			switch {
 			case len(res.Problems) > 0:
@@ -74,7 +69,7 @@ rule files of this folder's house declare.`,
 			case as == asCSV:
 				return page.FactsCSV(out, rows)
 			}
-			o := report.Options{Width: width(out)}
+			o := looks(cmd, out)
 			if !all && len(args) == 1 {
 				return page.FactsBrief(out, &res.Run, rows, o)
 			}
@@ -92,6 +87,19 @@ rule files of this folder's house declare.`,
 	return cmd
 }
 
+// printHistory prints the timeline of each formula.
+func printHistory(cmd *cobra.Command, inputs []engine.Input, as string) error {
+	out := cmd.OutOrStdout()
+	rows, res := engine.New().History(inputs)
+	switch {
+	case len(res.Problems) > 0:
+		return complain(cmd, res.Problems)
+	case as == asJSON:
+		return page.HistoryJSON(out, &res.Run, rows)
+	}
+	return page.History(out, &res.Run, rows, looks(cmd, out))
+}
+
 func printCatalogue(cmd *cobra.Command, as string) error {
 	l, problems := engine.New().Load(".")
 	if len(problems) > 0 {
@@ -100,7 +108,7 @@ func printCatalogue(cmd *cobra.Command, as string) error {
 	out, c := cmd.OutOrStdout(), engine.Catalogue(l)
 	switch as {
 	case asText:
-		return page.CatalogueText(out, c, widthOf(out))
+		return page.CatalogueText(out, c, looks(cmd, out))
 	case asJSON:
 		return page.CatalogueJSON(out, c)
 	case asMarkdown:

@@ -10,7 +10,7 @@ import (
 )
 
 func larderCommand() *cobra.Command {
-	var as string
+	var as *string
 	cmd := &cobra.Command{
 		Use: "larder [WORD]",
 		Example: `  forebake larder butter
@@ -20,9 +20,6 @@ func larderCommand() *cobra.Command {
 A class lists its ingredients: forebake larder flour. Without a word it lists the classes.`,
 		ValidArgsFunction: completeIngredients,
 		RunE: func(cmd *cobra.Command, args []string) error {
-			if err := oneOf("--as: the larder is printed as", as, factForms); err != nil {
-				return err
-			}
 			l, problems := engine.New().Load(housePath(cmd))
 			if len(problems) > 0 {
 				return complain(cmd, problems)
@@ -31,13 +28,13 @@ A class lists its ingredients: forebake larder flour. Without a word it lists th
 			switch {
 			case err != nil:
 				return err
-			case as == asJSON:
+			case *as == asJSON:
 				return page.JSON(cmd.OutOrStdout(), answer)
 			}
 			return page.Text(cmd.OutOrStdout(), answer)
 		},
 	}
-	wordFlag(cmd, &as, "as", asText, "output `format`", factForms)
+	as = formFlag(cmd, "the larder is printed as", asText, asJSON)
 	addHouse(cmd)
 	return cmd
 }

@@ -13,13 +13,12 @@ import (
 
 	"forebake/engine"
 	"forebake/engine/page"
-	"forebake/engine/report"
-	"forebake/engine/source"
 )
 
 func logCommand() *cobra.Command {
 	var b engine.Bench
 	var marks []string
+	var as *string
 	cmd := &cobra.Command{
 		Use:   "log FILE [--step N --read \"11 C after 6 h\"] [--note TEXT] [--mark crumb=4]",
 		Short: "Writes down what happened at the bench, beside the formula",
@@ -60,11 +59,12 @@ has its own. With nothing to write it prints the two newest batches, as compare 
 				b.Date = e.Today.Format(time.DateOnly)
 			}
 			if !b.Says() && b.Step == 0 {
-				return printBatches(cmd, e, in, nil)
+				return printBatches(cmd, e, in, nil, *as)
 			}
-			return writeLog(cmd, e, in, b)
+			return writeLog(cmd, e, in, b, *as)
 		},
 	}
+	as = formFlag(cmd, "a log is printed as", asText, asJSON)
 	flags := cmd.Flags()
 	flags.BoolVar(&b.New, "new", false, "a batch begins")
 	flags.StringVar(&b.Formula, "formula", "", "`name` of the formula, in a file of several")
@@ -95,7 +95,8 @@ func logInput(path string) (engine.Input, error) {
 }
 
 // writeLog adds to the log and says what was added.
-func writeLog(cmd *cobra.Command, e *engine.Engine, in engine.Input, b engine.Bench) error {
+func writeLog(cmd *cobra.Command, e *engine.Engine, in engine.Input, b engine.Bench,
+	as string) error {
 	logged, res, err := e.Log(in, b)
 	switch {
 	case err != nil:
@@ -108,13 +109,15 @@ func writeLog(cmd *cobra.Command, e *engine.Engine, in engine.Input, b engine.Be
 	if err := logged.Write(); err != nil {
 		return err
 	}
-	_, err = fmt.Fprintf(cmd.OutOrStdout(), "%s: %s\n", source.Safe(logged.Path),
-		source.Safe(logged.Says))
-	return err
+	if as == asJSON {
+		return page.LoggedJSON(cmd.OutOrStdout(), logged.Path, logged.Says)
+	}
+	return page.Logged(cmd.OutOrStdout(), logged.Path, logged.Says)
 }
 
 // printBatches prints batches of a formula file side by side.
-func printBatches(cmd *cobra.Command, e *engine.Engine, in engine.Input, numbers []int) error {
+func printBatches(cmd *cobra.Command, e *engine.Engine, in engine.Input, numbers []int,
+	as string) error {
 	list, res, err := e.Batches(in, numbers)
 	switch {
 	case err != nil:
@@ -123,5 +126,8 @@ func printBatches(cmd *cobra.Command, e *engine.Engine, in engine.Input, numbers
 		return complain(cmd, res.Problems)
 	}
 	out := cmd.OutOrStdout()
-	return page.Batches(out, &res.Run, list, report.Options{Width: width(out)})
+	if as == asJSON {
+		return page.BatchesJSON(out, &res.Run, list)
+	}
+	return page.Batches(out, &res.Run, list, looks(cmd, out))
 }

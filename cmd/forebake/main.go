@@ -69,9 +69,9 @@ func run(args []string, in io.Reader, out, errs io.Writer) int {
 			return cmd.Help()
 		},
 	}
-	root.SetFlagErrorFunc(func(_ *cobra.Command, err error) error {
+	root.SetFlagErrorFunc(func(cmd *cobra.Command, err error) error {
 		text, _, _ := strings.Cut(err.Error(), ": strconv.") // the rest is about the parser
-		return errors.New(text)
+		return errors.New(text + nearestFlag(cmd, text))
 	})
 	sayVersion(root)
 	help := root.HelpFunc()
@@ -87,13 +87,14 @@ func run(args []string, in io.Reader, out, errs io.Writer) int {
 		_, _ = io.WriteString(out, layout.Fold(text.String(), widthOf(out).Columns()))
 	})
 	root.SetHelpCommand(helpCommand())
+	colourFlag(root)
 	root.SetArgs(args)
 	root.SetIn(in)
 	root.SetOut(out)
 	root.SetErr(errs)
 	check, mend, compare := checkCommand(), mendCommand(), compareCommand()
 	facts, why, packs, trial := factsCommand(), whyCommand(), packsCommand(), trialCommand()
-	mend.ValidArgsFunction, compare.ValidArgsFunction = completeFormulas, completeFormulas
+	mend.ValidArgsFunction, compare.ValidArgsFunction = completeFormulas, completeSides
 	root.AddCommand(
 		check,
 		cautionsCommand(),

@@ -8,6 +8,7 @@ import (
 
 	"github.com/spf13/cobra"
 	"github.com/spf13/cobra/doc"
+	"github.com/spf13/pflag"
 
 	"forebake/engine"
 	"forebake/engine/spelling"
@@ -77,4 +78,21 @@ func unknownVerb(cmd *cobra.Command, word string) string {
 		near = fmt.Sprintf("nearest is %s; ", list[0])
 	}
 	return fmt.Sprintf("no command %q; %sthe commands are %s", word, near, strings.Join(names, ", "))
+}
+
+// nearestFlag names the flag nearest to an unknown one, or says where all are told. It is "" for
+// another error.
+func nearestFlag(cmd *cobra.Command, text string) string {
+	word, is := strings.CutPrefix(text, "unknown flag: --")
+	if !is {
+		return ""
+	}
+	var names []string
+	add := func(f *pflag.Flag) { names = append(names, f.Name) }
+	cmd.Flags().VisitAll(add)
+	cmd.InheritedFlags().VisitAll(add)
+	if list := spelling.Nearest(word, names, 1); len(list) > 0 {
+		return "; nearest is --" + list[0]
+	}
+	return "; " + cmd.CommandPath() + " --help lists them"
 }

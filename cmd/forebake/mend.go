@@ -11,7 +11,6 @@ import (
 
 	"forebake/engine"
 	"forebake/engine/page"
-	"forebake/engine/report"
 )
 
 // fewFiles are searched before a person asks whether anything happens.
@@ -20,11 +19,10 @@ const fewFiles = 4
 // asPatch prints mends as a patch.
 const asPatch = "patch"
 
-var mendForms = []string{asText, asPatch}
-
 func mendCommand() *cobra.Command {
 	var write, taste bool
-	var name, colour, as string
+	var name string
+	var as *string
 	var workers int
 	cmd := &cobra.Command{
 		Use: "mend [path ...]",
@@ -39,21 +37,15 @@ to reach is never changed: makes, keep, to, core, measured.
 --write changes the files in place, all files or none: the changed values, and what a
 change puts in. That may be an ingredient (salt that is missing), a key (core = "90 C"),
 or with --taste a step (a filling that is cooled). Comments stay as they are; where one
-stands on a changed line, the report says so.
+stands on a changed line, the report says so. --as patch prints a unified diff for git apply
+(with -R the undo), --as json the changes as edits of bytes.
 
 Exit status: 0 nothing at the failing level is left, 1 something is,
 2 the input or the command could not be used, and nothing was written.`,
 		RunE: func(cmd *cobra.Command, args []string) error {
-			if err := oneOf("--as: mends are printed as", as, mendForms); err != nil {
-				return err
-			}
-			if as == asPatch && write {
+			if *as == asPatch && write {
 				return errors.New("--write changes the files itself; a patch changes none: leave " +
 					"one of the two out")
-			}
-			useColour, err := wantsColour(colour, cmd.OutOrStdout())
-			if err != nil {
-				return err
 			}
 			inputs, err := readInputs(cmd, args, name)
 			if err != nil {
@@ -72,23 +64,21 @@ Exit status: 0 nothing at the failing level is left, 1 something is,
 			if isTerminal(cmd.ErrOrStderr()) && len(inputs) > fewFiles {
 				e.Progress = func(done, of int) { printProgress(cmd, done, of) }
 			}
-			return giveMended(cmd, e.Mend(inputs, taste), as, useColour, write)
+			return giveMended(cmd, e.Mend(inputs, taste), *as, write)
 		},
 	}
 	flags := cmd.Flags()
 	flags.BoolVar(&write, "write", false, "change the files in place")
 	flags.BoolVar(&taste, "taste", false, "make the changes that are a matter of taste too")
-	wordFlag(cmd, &as, "as", asText,
-		"output `format`; a patch is a unified diff for git apply, and with -R the undo", mendForms)
+	as = formFlag(cmd, "mends are printed as", asText, asJSON, asPatch)
 	flags.StringVar(&name, "name", "standard-input.hcl", "`name` of the file that - reads")
-	wordFlag(cmd, &colour, "color", autoColour, "colour", colours)
 	flags.IntVar(&workers, "workers", 0, "files mended at once (default: one a processor)")
 	return cmd
 }
 
 // giveMended prints the mends, and writes them where that was asked for. Where they cannot be
 // printed, nothing is written.
-func giveMended(cmd *cobra.Command, res *engine.MendResult, as string, useColour, write bool) error {
+func giveMended(cmd *cobra.Command, res *engine.MendResult, as string, write bool) error {
 	out := cmd.OutOrStdout()
 	if len(res.Problems) > 0 {
 		if write {
@@ -102,14 +92,29 @@ func giveMended(cmd *cobra.Command, res *engine.MendResult, as string, useColour
 		}
 		return status(res)
 	}
-	if err := page.Mend(out, &res.Run(write).Run, res.Mendings,
-		report.Options{Colour: useColour, Width: width(out)}); err != nil {
+	if as == asJSON { // it says what was written, so it is printed behind the writing
+		if write {
+			if err := writeFiles(res); err != nil {
+				return err
+			}
+		}
+		var edited []page.Edited
+		for _, f := range res.Edits {
+			edited = append(edited, page.Edited(f))
+		}
+		if err := page.MendJSON(out, &res.Run(write).Run, res.Mendings, edited); err != nil {
+			return err
+		}
+		return status(res)
+	}
+	if err := page.Mend(out, &res.Run(write).Run, res.Mendings, looks(cmd, out)); err != nil {
 		return err
 	}
 	if write {
-		if err := writeMended(cmd, res); err != nil {
+		if err := writeFiles(res); err != nil {
 			return err
 		}
+		_ = page.Written(out, res.Mendings) // the files are written all the same
 	}
 	return status(res)
 }
@@ -123,15 +128,11 @@ func printProgress(cmd *cobra.Command, done, of int) {
 	fmt.Fprintf(cmd.ErrOrStderr(), "\r%d of %d files searched%s", done, of, end)
 }
 
-// writeMended writes the mended files and names them.
-func writeMended(cmd *cobra.Command, res *engine.MendResult) error {
+// writeFiles writes the mended files.
+func writeFiles(res *engine.MendResult) error {
 	// Writing takes a few milliseconds, and leaves no temporary file when it is not ended.
 	signal.Ignore(os.Interrupt, syscall.SIGTERM)
-	if err := res.Write(); err != nil {
-		return err
-	}
-	_ = page.Written(cmd.OutOrStdout(), res.Mendings) // the files are written all the same
-	return nil
+	return res.Write()
 }
 
 // status is the exit status of what is left after mending.

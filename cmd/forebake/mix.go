@@ -1,17 +1,14 @@
 package main
 
 import (
-	"fmt"
-
 	"github.com/spf13/cobra"
 
 	"forebake/engine"
 	"forebake/engine/page"
-	"forebake/engine/report"
 )
 
 func mixCommand() *cobra.Command {
-	var as, name, formula string
+	var name, formula string
 	cmd := &cobra.Command{
 		Use:   "mix FILE",
 		Short: "How warm to pour the water or milk, and how much of it as ice",
@@ -31,13 +28,10 @@ With --tap, ice is counted for water as warm as your tap gives it.`,
 	for i, r := range engine.KitchenReadings {
 		cmd.Flags().StringVar(&texts[i], r.Name, "", "`temperature`: "+r.Means)
 	}
-	cmd.Flags().StringVar(&as, "as", "text", "output `format`: text, json")
+	as := formFlag(cmd, "a mix is printed as", asText, asJSON)
 	cmd.Flags().StringVar(&formula, "formula", "", "`name` of one formula of the file")
 	cmd.Flags().StringVar(&name, "name", "standard-input.hcl", "`name` of the file that - reads")
 	cmd.RunE = func(cmd *cobra.Command, args []string) error {
-		if as != "text" && as != "json" {
-			return fmt.Errorf("--as: a mix is printed as text or json, not %q", as)
-		}
 		var now engine.KitchenNow
 		for i := range engine.KitchenReadings {
 			if r := &engine.KitchenReadings[i]; cmd.Flags().Changed(r.Name) {
@@ -59,11 +53,10 @@ With --tap, ice is counted for water as warm as your tap gives it.`,
 		switch {
 		case len(res.Problems) > 0:
 			return complain(cmd, res.Problems)
-		case as == "json":
+		case *as == asJSON:
 			return page.MixJSON(out, &res.Run, list)
 		}
-		return page.Mix(out, &res.Run, list, report.Options{Width: width(out)})
+		return page.Mix(out, &res.Run, list, looks(cmd, out))
 	}
-	completeFlag(cmd, "as", completeWords([]string{"text", "json"}))
 	return cmd
 }

@@ -87,7 +87,7 @@ func write(cmd *cobra.Command, outputs []output, run *finding.Run, o report.Opti
 			continue
 		}
 		var text bytes.Buffer
-		inFile := report.Options{All: true, Each: o.Each}
+		inFile := report.Options{All: true, Each: o.Each, Address: o.Address}
 		if err := report.Write(&text, out.format, run, inFile); err != nil {
 			return err
 		}
@@ -212,6 +212,16 @@ func (ts targets) check(read []string) error {
 				t.path,
 				t.kind,
 			)
+		}
+	}
+	return nil
+}
+
+// writable gives an error for a target that could not be written.
+func (ts targets) writable() error {
+	for _, t := range ts {
+		if err := files.Writable(t.path); err != nil {
+			return err
 		}
 	}
 	return nil

@@ -7,11 +7,11 @@ import (
 
 	"forebake/engine"
 	"forebake/engine/page"
-	"forebake/engine/report"
 )
 
 func planCommand() *cobra.Command {
 	var ask engine.PlanAsk
+	var as *string
 	cmd := &cobra.Command{
 		Use:   "plan FILE ... (--ready 07:00 | --start 05:00)",
 		Short: "The clock of every step, worked back from when all is to be ready",
@@ -50,9 +50,13 @@ without a time cannot be planned; hand work without one counts as none, and is n
 				return complain(cmd, res.Problems)
 			}
 			out := cmd.OutOrStdout()
-			return page.Plan(out, &res.Run, p, report.Options{Width: width(out)})
+			if *as == asJSON {
+				return page.PlanJSON(out, &res.Run, p)
+			}
+			return page.Plan(out, &res.Run, p, looks(cmd, out))
 		},
 	}
+	as = formFlag(cmd, "a plan is printed as", asText, asJSON)
 	cmd.Flags().StringVar(&ask.Ready, "ready", "", "`clock` at which all is ready: 07:00")
 	cmd.Flags().StringVar(&ask.Start, "start", "", "`clock` at which work begins: 05:00")
 	cmd.Flags().StringVar(&ask.Night, "night", "",

@@ -11,6 +11,7 @@ import (
 
 	"forebake/engine"
 	"forebake/engine/files"
+	"forebake/engine/page"
 	"forebake/engine/recipe"
 	"forebake/engine/report"
 	"forebake/engine/source"
@@ -18,6 +19,7 @@ import (
 
 func readCommand() *cobra.Command {
 	var to string
+	var as *string
 	cmd := &cobra.Command{
 		Use: "read RECIPE",
 		Example: `  forebake read recipe.txt
@@ -49,11 +51,18 @@ standard input. Read the comments before you check the formula.`,
 			out := cmd.OutOrStdout()
 			if to != "" {
 				err = writeNew(to, draft.Text)
-			} else {
+			} else if *as == asText {
 				_, err = io.WriteString(out, draft.Text)
 			}
 			if err != nil {
 				return err
+			}
+			if *as == asJSON {
+				var doubts []string
+				for _, d := range draft.Doubts {
+					doubts = append(doubts, d.Text)
+				}
+				return page.ReadJSON(out, draft.Text, doubts)
 			}
 			if n := len(draft.Doubts); n > 0 {
 				fmt.Fprintf(cmd.ErrOrStderr(), "forebake: %s in the comments of the formula: read "+
@@ -62,6 +71,7 @@ standard input. Read the comments before you check the formula.`,
 			return nil
 		},
 	}
+	as = formFlag(cmd, "a recipe is printed as", asText, asJSON)
 	cmd.Flags().StringVarP(&to, "output", "o", "",
 		"new `file` to write the formula to, instead of standard output; never over a file")
 	addHouse(cmd)

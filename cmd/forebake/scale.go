@@ -13,7 +13,6 @@ import (
 
 	"forebake/engine"
 	"forebake/engine/page"
-	"forebake/engine/report"
 	"forebake/engine/source"
 )
 
@@ -23,7 +22,8 @@ type sizeFlags struct{ pieces, tins, flour, total, loss string }
 func scaleCommand() *cobra.Command {
 	var size sizeFlags
 	var write bool
-	var name, formula, colour string
+	var name, formula string
+	var as *string
 	cmd := &cobra.Command{
 		Use:   "scale FILE",
 		Short: "The formula at another size, checked at that size",
@@ -36,7 +36,7 @@ taken of another batch, and is not believed for this one.
 
 --loss is what is lost in the bowl and on the bench: the batch is made larger by it. Without
 it, the formula's own surplus stays. --write changes the file in place, and prints the report
-to standard output.
+to standard output. --as json prints one object, the report and the text of the file.
 
 Exit status: 0 nothing new at the failing level, 1 the size brings something,
 2 the input or the command could not be used, and nothing was written.`,
@@ -53,10 +53,6 @@ Exit status: 0 nothing new at the failing level, 1 the size brings something,
 			if write {
 				to = cmd.OutOrStdout()
 			}
-			useColour, err := wantsColour(colour, to)
-			if err != nil {
-				return err
-			}
 			in, err := oneInput(cmd, args[0], name)
 			if err != nil {
 				return err
@@ -68,7 +64,7 @@ Exit status: 0 nothing new at the failing level, 1 the size brings something,
 			if e.Today, err = today(); err != nil {
 				return err
 			}
-			return giveScaled(cmd, in, e.Scale(in, formula, want), to, useColour, write)
+			return giveScaled(cmd, in, e.Scale(in, formula, want), to, *as, write)
 		},
 	}
 	flags := cmd.Flags()
@@ -82,34 +78,52 @@ Exit status: 0 nothing new at the failing level, 1 the size brings something,
 	flags.BoolVar(&write, "write", false, "change the file in place")
 	flags.StringVar(&formula, "formula", "", "`name` of the formula, where a file holds several")
 	flags.StringVar(&name, "name", "standard-input.hcl", "`name` of the file that - reads")
-	flags.StringVar(&colour, "color", "auto", "colour: auto, always, never")
-	completeFlag(cmd, "color", completeWords([]string{"auto", "always", "never"}))
+	as = formFlag(cmd, "a size is printed as", asText, asJSON)
 	return cmd
 }
 
 // giveScaled prints the report of a scaled formula, then writes the formula into its file or to
 // standard output. Where the report cannot be printed, nothing is written.
 func giveScaled(cmd *cobra.Command, in engine.Input, res *engine.ScaleResult, to io.Writer,
-	useColour, write bool) error {
+	as string, write bool) error {
 	if len(res.Problems) > 0 {
 		if write {
 			defer cmd.PrintErrln("forebake: nothing was written")
 		}
 		return complain(cmd, res.Problems)
 	}
-	if err := page.Scale(to, &res.Run().Run, &res.Scaling,
-		report.Options{Colour: useColour, Width: width(to)}); err != nil {
+	put := func() error {
+		signal.Ignore(os.Interrupt, syscall.SIGTERM)
+		return res.Write()
+	}
+	if as == asJSON {
+		if write {
+			if err := put(); err != nil {
+				return err
+			}
+		}
+		if err := page.ScaleJSON(cmd.OutOrStdout(), &res.Run().Run, &res.Scaling,
+			res.Text); err != nil {
+			return err
+		}
+		return scaled(res)
+	}
+	if err := page.Scale(to, &res.Run().Run, &res.Scaling, looks(cmd, to)); err != nil {
 		return err
 	}
 	if write {
-		signal.Ignore(os.Interrupt, syscall.SIGTERM)
-		if err := res.Write(); err != nil {
+		if err := put(); err != nil {
 			return err
 		}
 		_ = page.Rewritten(to, in.Name) // the file is written all the same
 	} else if _, err := cmd.OutOrStdout().Write(forOutput(cmd.OutOrStdout(), res.Text)); err != nil {
 		return err
 	}
+	return scaled(res)
+}
+
+// scaled is the exit status of what the size brings.
+func scaled(res *engine.ScaleResult) error {
 	if res.Failed() {
 		return exit(exitFound)
 	}

@@ -26,7 +26,7 @@ func sheetCommand() *cobra.Command {
 then the open findings, then each part with its weights, its steps on the clock, what to probe
 and which reading is right, boxes to write what happened, and curves of temperature and rise.
 
---as html (to print, A4 or Letter), markdown or text. It goes to standard output, or with -o
+--as html (to print, A4 or Letter), json, markdown or text. It goes to standard output, or with -o
 to a file; of several files or a folder -o names the folder that takes a sheet of each. Only a
 sheet is written over. --ready and --start hold the clock as in plan.`,
 		Example: `  forebake sheet formulas/cinnamon-buns.hcl --ready 07:00 -o buns.html
@@ -51,11 +51,10 @@ sheet is written over. --ready and --start hold the clock as in plan.`,
 		},
 	}
 	flags := cmd.Flags()
-	flags.StringVar(&as, "as", "html", "`format`: "+strings.Join(sheet.FormatNames(), ", "))
+	wordFlag(cmd, &as, "as", "html", "output `format`", sheet.FormatNames())
 	flags.StringVarP(&out, "output", "o", "", "`file` that takes the sheet; of several, a folder")
 	flags.StringVar(&ask.Ready, "ready", "", "`clock` at which all is ready: 07:00")
 	flags.StringVar(&ask.Start, "start", "", "`clock` at which work begins: 05:00")
-	_ = cmd.RegisterFlagCompletionFunc("as", completeWords(sheet.FormatNames()))
 	return cmd
 }
 
@@ -74,6 +73,11 @@ func sheetFormat(name string) (sheet.Format, error) {
 // printSheets makes the sheets, and prints the only one or writes each to its file.
 func printSheets(cmd *cobra.Command, inputs []engine.Input, format sheet.Format,
 	ask engine.PlanAsk, out string) error {
+	if out != "" {
+		if err := files.Writable(out); err != nil { // before the run, not after it
+			return err
+		}
+	}
 	e := engine.New()
 	var err error
 	if e.Today, err = today(); err != nil {

@@ -14,6 +14,7 @@ import (
 )
 
 func whyCommand() *cobra.Command {
+	var as *string
 	cmd := &cobra.Command{
 		Use: "why RULE",
 		Example: `  forebake why salt-high
@@ -37,9 +38,13 @@ func whyCommand() *cobra.Command {
 			if err != nil {
 				return err
 			}
-			return page.Why(cmd.OutOrStdout(), card, widthOf(cmd.OutOrStdout()))
+			if *as == asJSON {
+				return page.WhyJSON(cmd.OutOrStdout(), card)
+			}
+			return page.Why(cmd.OutOrStdout(), card, looks(cmd, cmd.OutOrStdout()))
 		},
 	}
+	as = formFlag(cmd, "a rule is printed as", asText, asJSON)
 	addHouse(cmd)
 	return cmd
 }
@@ -53,15 +58,14 @@ const (
 )
 
 var (
-	factForms      = []string{asText, asJSON}
 	figureForms    = []string{asText, asJSON, asCSV}
 	factsForms     = []string{asText, asJSON, asCSV, asMarkdown}
 	catalogueForms = []string{asText, asJSON, asMarkdown}
-	packForms      = []string{asText, asJSON, asMarkdown}
 )
 
 func packsCommand() *cobra.Command {
-	var writeTo, as string
+	var writeTo string
+	var as *string
 	cmd := &cobra.Command{
 		Use: "packs",
 		Example: `  forebake packs
@@ -76,9 +80,6 @@ func packsCommand() *cobra.Command {
 			return nil
 		},
 		RunE: func(cmd *cobra.Command, _ []string) error {
-			if err := oneOf("--as: packs are printed as", as, packForms); err != nil {
-				return err
-			}
 			if cmd.Flags().Changed("write") {
 				return writePacks(cmd, writeTo)
 			}
@@ -86,18 +87,17 @@ func packsCommand() *cobra.Command {
 			if len(problems) > 0 {
 				return complain(cmd, problems)
 			}
-			switch as {
+			switch *as {
 			case asMarkdown:
 				return page.RulebookMarkdown(cmd.OutOrStdout(), engine.Rulebook(l))
 			case asJSON:
 				return page.RulebookJSON(cmd.OutOrStdout(), engine.Rulebook(l))
 			}
 			return page.RulebookText(cmd.OutOrStdout(), engine.Rulebook(l),
-				widthOf(cmd.OutOrStdout()))
+				looks(cmd, cmd.OutOrStdout()))
 		},
 	}
-	wordFlag(cmd, &as, "as", asText,
-		"output `format`, of which markdown says what every rule says and why", packForms)
+	as = formFlag(cmd, "packs are printed as", asText, asJSON, asMarkdown)
 	addHouse(cmd)
 	cmd.Flags().StringVar(&writeTo, "write", "",
 		"`folder` to write the shipped packs into, to be edited there")

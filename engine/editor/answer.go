@@ -31,7 +31,7 @@ type answer struct {
 }
 
 // judge gives the answer for a document, from before where neither it nor its house has changed.
-// The mutex is held, so that one text is judged at a time.
+// judging is held.
 func (s *Server) judge(d *document, trials bool) *answer {
 	e := s.kitchen()
 	a := s.judged[d.uri]
@@ -56,22 +56,25 @@ func (s *Server) judge(d *document, trials bool) *answer {
 		a.fallback, _ = e.TypedHouse("")
 	}
 	s.judged[d.uri] = a
+	s.mutex.Lock()
 	held := map[string][]byte{}
 	for _, one := range s.open {
 		held[one.path] = one.text
 	}
+	s.mutex.Unlock()
 	s.stamp = e.Stamp(held)
 	return a
 }
 
-// look judges the document of a request.
-func (s *Server) look(uri string) (*answer, error) {
-	d, err := s.find(uri)
+// look judges the document of a request. One that was cancelled or typed over meanwhile is not worked
+// on. The caller ends judging where there is no error.
+func (s *Server) look(ctx context.Context, uri string) (*answer, error) {
+	s.judging.Lock()
+	d, err := s.current(ctx, uri)
 	if err != nil {
+		s.judging.Unlock()
 		return nil, err
 	}
-	s.mutex.Lock()
-	defer s.mutex.Unlock()
 	return s.judge(d, false), nil
 }
 
@@ -104,40 +107,74 @@ func (a *answer) place(p source.Place) (start, end int, ok bool) {
 	return a.typed.Repair.Offset(p.Start), a.typed.Repair.Offset(p.End), true
 }
 
-// publishAfter sends what is found in a document, and in all others where it is a house or rule
-// file.
-func (s *Server) publishAfter(ctx context.Context, d *document) {
-	if engine.KindOf(d.path, d.text) != engine.FormulaFile {
-		s.publishAll(ctx, false)
-		return
-	}
-	s.publish(ctx, d, false)
-}
-
-// publishAll sends what is found in every open document.
-func (s *Server) publishAll(ctx context.Context, trials bool) {
+// publishAll asks for the findings of every open document.
+func (s *Server) publishAll(trials bool) {
 	s.mutex.Lock()
-	var docs []*document
-	for _, d := range s.open {
-		docs = append(docs, d)
+	var list []waiting
+	for uri := range s.open {
+		list = append(list, waiting{uri, trials})
 	}
 	s.mutex.Unlock()
-	slices.SortFunc(docs, func(a, b *document) int { return strings.Compare(a.uri, b.uri) })
-	for _, d := range docs {
-		s.publish(ctx, d, trials)
+	slices.SortFunc(list, func(a, b waiting) int { return strings.Compare(a.uri, b.uri) })
+	s.ask(list...)
+}
+
+// ask has the findings of texts sent. A text that waits already is judged once, as it then stands:
+// what was typed over is never judged.
+func (s *Server) ask(list ...waiting) {
+	s.mutex.Lock()
+	for _, w := range list {
+		i := slices.IndexFunc(s.waiting, func(o waiting) bool { return o.uri == w.uri })
+		if i < 0 {
+			s.waiting = append(s.waiting, w)
+		} else {
+			s.waiting[i].trials = s.waiting[i].trials || w.trials
+		}
+	}
+	s.mutex.Unlock()
+	select {
+	case s.wake <- struct{}{}:
+	default: // it is awake
+	}
+}
+
+// publishing sends the findings of the texts that wait, one after the other, until the end.
+func (s *Server) publishing(ctx context.Context) {
+	for {
+		select {
+		case <-ctx.Done():
+			return
+		case <-s.wake:
+		}
+		for {
+			s.mutex.Lock()
+			if len(s.waiting) == 0 {
+				s.mutex.Unlock()
+				break
+			}
+			next := s.waiting[0]
+			s.waiting = slices.Delete(s.waiting, 0, 1)
+			d := s.open[next.uri]
+			s.mutex.Unlock()
+			if d != nil {
+				s.publish(ctx, d, next.trials)
+			}
+		}
 	}
 }
 
 func (s *Server) publish(ctx context.Context, d *document, trials bool) {
-	s.mutex.Lock()
-	if s.open[d.uri] != d { // typed on meanwhile
-		s.mutex.Unlock()
+	s.judging.Lock()
+	a := s.judge(d, trials)
+	list := s.diagnostics(a)
+	s.judging.Unlock()
+	s.sending.Lock()
+	defer s.sending.Unlock()
+	if now, err := s.find(d.uri); err != nil || now != d { // typed on, or closed meanwhile
 		return
 	}
-	a := s.judge(d, trials)
-	s.mutex.Unlock()
 	_ = s.conn.Notify(ctx, "textDocument/publishDiagnostics",
-		publishDiagnostics{URI: d.uri, Version: d.version, Diagnostics: s.diagnostics(a)})
+		publishDiagnostics{URI: d.uri, Version: d.version, Diagnostics: list})
 }
 
 // diagnostics lists what is found, the problems of the text first.
@@ -145,10 +182,7 @@ func (s *Server) diagnostics(a *answer) []diagnostic {
 	out := []diagnostic{}
 	for _, p := range a.problems {
 		start, end, ok := a.place(p.Place)
-		text := p.Text
-		if p.Paste != "" {
-			text += "\n" + p.Paste
-		}
+		text := problemText(p)
 		if !ok && !p.Place.IsZero() { // in the house, or in a pack
 			text = p.Place.String() + ": " + text
 		}
@@ -186,6 +220,14 @@ func (s *Server) diagnostics(a *answer) []diagnostic {
 		out = append(out, d)
 	}
 	return out
+}
+
+// problemText is a problem with its lines to paste.
+func problemText(p source.Problem) string {
+	if p.Paste == "" {
+		return p.Text
+	}
+	return p.Text + "\n" + p.Paste
 }
 
 // mark makes a diagnostic of a range of the text.

@@ -1,12 +1,8 @@
 package editor
 
 import (
-	"bytes"
 	"context"
-	"fmt"
 	"math"
-	"path/filepath"
-	"strings"
 
 	"forebake/engine/facts"
 	"forebake/engine/finding"
@@ -17,13 +13,12 @@ import (
 )
 
 // hints puts percentages beside grams, grams beside percentages, and the clock beside each step.
-func (s *Server) hints(_ context.Context, p *inlayHintParams) (any, error) {
-	a, err := s.look(p.TextDocument.URI)
+func (s *Server) hints(ctx context.Context, p *inlayHintParams) (any, error) {
+	a, err := s.look(ctx, p.TextDocument.URI)
 	if err != nil {
 		return nil, err
 	}
-	s.mutex.Lock()
-	defer s.mutex.Unlock()
+	defer s.judging.Unlock()
 	out := []inlayHint{}
 	add := func(at source.Place, text string) {
 		start, _, ok := a.place(at)
@@ -90,26 +85,45 @@ func endOfEntry(text []byte, at int) int {
 	return end
 }
 
-// actions lists the mends of the findings on some lines, by how far to trust each, and a waiver for
-// each that can be waived.
-func (s *Server) actions(_ context.Context, p *codeActionParams) (any, error) {
-	a, err := s.look(p.TextDocument.URI)
+// actions lists what would mend what stands on some lines: of a finding the mends, by how far to
+// trust each, and a waiver; of a problem what can be written in the place of a word.
+func (s *Server) actions(ctx context.Context, p *codeActionParams) (any, error) {
 	out := []codeAction{}
-	if err != nil || a.typed == nil || a.typed.Result == nil || !wants(p.Context.Only) {
-		return out, err
+	if !wants(p.Context.Only) {
+		return out, nil
 	}
-	s.mutex.Lock()
-	defer s.mutex.Unlock()
+	a, err := s.look(ctx, p.TextDocument.URI)
+	if err != nil {
+		return nil, err
+	}
+	defer s.judging.Unlock()
+	on := func(at source.Place) (start, end int, ok bool) {
+		if start, end, ok = a.place(at); !ok {
+			return 0, 0, false
+		}
+		r := s.encoding.span(a.doc.text, start, end)
+		return start, end, r.End.Line >= p.Range.Start.Line && r.Start.Line <= p.Range.End.Line
+	}
+	for _, one := range a.problems {
+		if start, end, ok := on(one.Place); ok {
+			of := []diagnostic{s.mark(a, start, end, severityError, "", problemText(one))}
+			for _, fix := range s.fixes(a, one, start) {
+				fix.Diagnostics = of
+				out = append(out, fix)
+			}
+		}
+	}
+	if a.typed == nil || a.typed.Result == nil {
+		return out, nil
+	}
 	broken := len(a.problems) > 0
 	if !a.mended && !broken {
 		s.kitchen().Suggest(a.typed.Result)
 		a.mended = true
 	}
 	for _, f := range a.typed.Result.Findings {
-		start, end, ok := a.place(f.Place)
-		at := s.encoding.span(a.doc.text, start, end)
-		if !ok || f.Answer != finding.Flagged || at.End.Line < p.Range.Start.Line ||
-			at.Start.Line > p.Range.End.Line {
+		start, end, ok := on(f.Place)
+		if !ok || f.Answer != finding.Flagged {
 			continue
 		}
 		of := []diagnostic{s.mark(a, start, end, severityOf(f), f.Rule, messageOf(f))}
@@ -119,8 +133,7 @@ func (s *Server) actions(_ context.Context, p *codeActionParams) (any, error) {
 			}
 			var edits []textEdit
 			for _, e := range m.Edits {
-				edits = append(edits, textEdit{span{s.encoding.position(a.doc.text, e.Start),
-					s.encoding.position(a.doc.text, e.End)}, e.New})
+				edits = append(edits, s.edit(a.doc.text, e.Start, e.End, e.New))
 			}
 			out = append(out, codeAction{Title: safe(m.Text) + " (" + m.Trust + ")", Kind: "quickfix",
 				Diagnostics: of, IsPreferred: i == 0 && m.Trust != "taste",
@@ -134,6 +147,11 @@ func (s *Server) actions(_ context.Context, p *codeActionParams) (any, error) {
 	return out, nil
 }
 
+// edit puts a text in the place of a range of another.
+func (s *Server) edit(text []byte, start, end int, put string) textEdit {
+	return textEdit{span{s.encoding.position(text, start), s.encoding.position(text, end)}, put}
+}
+
 // wants reports whether a client asks for quick fixes, or for all kinds.
 func wants(only []string) bool {
 	for _, kind := range only {
@@ -144,31 +162,10 @@ func wants(only []string) bool {
 	return len(only) == 0
 }
 
-// waiver offers a waive block at the end of the house file. Its reason is for the baker to write:
-// until then the house file has a problem.
-func (s *Server) waiver(a *answer, f *finding.Finding) *codeAction {
-	file := a.house.House.File
-	if file == nil {
-		return nil
-	}
-	path := filepath.FromSlash(file.Name)
-	text := file.Text
-	end := bytes.LastIndexByte(text, '}')
-	if end < 0 {
-		return nil
-	}
-	end = bytes.LastIndexByte(text[:end], '\n') + 1
-	name := strings.NewReplacer(`\`, `\\`, `"`, `\"`, "${", "$${", "%{", "%%{").Replace(f.Formula)
-	block := fmt.Sprintf("\n  waive %q {\n    because = \"\"\n    formula = \"%s\"\n  }\n", f.Rule, name)
-	at := s.encoding.position(text, end)
-	return &codeAction{Title: "waive " + f.Rule + " in " + filepath.Base(path), Kind: "quickfix",
-		Edit: &workspaceEdit{map[string][]textEdit{uriOf(path): {{span{at, at}, block}}}}}
-}
-
 // format aligns a text as the demo formulas are; it changes blanks alone. A text that does not parse
 // is left as it is.
-func (s *Server) format(_ context.Context, p *formattingParams) (any, error) {
-	d, err := s.find(p.TextDocument.URI)
+func (s *Server) format(ctx context.Context, p *formattingParams) (any, error) {
+	d, err := s.current(ctx, p.TextDocument.URI)
 	if err != nil {
 		return nil, err
 	}
@@ -177,8 +174,7 @@ func (s *Server) format(_ context.Context, p *formattingParams) (any, error) {
 	}
 	edits := []textEdit{}
 	for _, e := range tolerant.Align(d.text) {
-		edits = append(edits, textEdit{span{s.encoding.position(d.text, e.Start),
-			s.encoding.position(d.text, e.End)}, e.New})
+		edits = append(edits, s.edit(d.text, e.Start, e.End, e.New))
 	}
 	return edits, nil
 }

@@ -25,13 +25,12 @@ type offer struct {
 }
 
 // complete lists what can stand at the cursor.
-func (s *Server) complete(_ context.Context, p *atPosition) (any, error) {
-	a, err := s.look(p.TextDocument.URI)
+func (s *Server) complete(ctx context.Context, p *atPosition) (any, error) {
+	a, err := s.look(ctx, p.TextDocument.URI)
 	if err != nil {
 		return nil, err
 	}
-	s.mutex.Lock()
-	defer s.mutex.Unlock()
+	defer s.judging.Unlock()
 	offset := s.encoding.offset(a.doc.text, p.Position)
 	spot := tolerant.Where(a.doc.text, offset)
 	var offers []offer

@@ -57,11 +57,12 @@ func (a *answer) under(offset int) (thing, bool) {
 }
 
 // hover tells the figures of what the pointer is at.
-func (s *Server) hover(_ context.Context, p *atPosition) (any, error) {
-	a, err := s.look(p.TextDocument.URI)
+func (s *Server) hover(ctx context.Context, p *atPosition) (any, error) {
+	a, err := s.look(ctx, p.TextDocument.URI)
 	if err != nil {
 		return nil, err
 	}
+	defer s.judging.Unlock()
 	offset := s.encoding.offset(a.doc.text, p.Position)
 	if a.kind != engine.FormulaFile {
 		return s.hoverWord(a, offset), nil
@@ -70,8 +71,6 @@ func (s *Server) hover(_ context.Context, p *atPosition) (any, error) {
 	if !ok {
 		return nil, nil
 	}
-	s.mutex.Lock() // a sheet serves one caller at a time
-	defer s.mutex.Unlock()
 	var text string
 	switch {
 	case x.ingredient != nil:

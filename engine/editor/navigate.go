@@ -53,11 +53,12 @@ func (a *answer) partCalled(word string, offset int) *formula.Part {
 }
 
 // definition finds where a part, a tin, an own ingredient or a rule is declared.
-func (s *Server) definition(_ context.Context, p *atPosition) (any, error) {
-	a, err := s.look(p.TextDocument.URI)
+func (s *Server) definition(ctx context.Context, p *atPosition) (any, error) {
+	a, err := s.look(ctx, p.TextDocument.URI)
 	if err != nil {
 		return nil, err
 	}
+	defer s.judging.Unlock()
 	offset := s.encoding.offset(a.doc.text, p.Position)
 	word, _, _, ok := quotedAt(a.doc.text, offset)
 	if !ok || a.house == nil {
@@ -162,11 +163,12 @@ func (a *answer) partToRename(offset int) (*formula.Part, int, int, error) {
 }
 
 // prepareRename says what would be renamed.
-func (s *Server) prepareRename(_ context.Context, p *atPosition) (any, error) {
-	a, err := s.look(p.TextDocument.URI)
+func (s *Server) prepareRename(ctx context.Context, p *atPosition) (any, error) {
+	a, err := s.look(ctx, p.TextDocument.URI)
 	if err != nil {
 		return nil, err
 	}
+	defer s.judging.Unlock()
 	part, start, end, err := a.partToRename(s.encoding.offset(a.doc.text, p.Position))
 	if err != nil {
 		return nil, err
@@ -175,11 +177,12 @@ func (s *Server) prepareRename(_ context.Context, p *atPosition) (any, error) {
 }
 
 // rename gives a part another name, where it is declared and wherever it is taken in or put on.
-func (s *Server) rename(_ context.Context, p *renameParams) (any, error) {
-	a, err := s.look(p.TextDocument.URI)
+func (s *Server) rename(ctx context.Context, p *renameParams) (any, error) {
+	a, err := s.look(ctx, p.TextDocument.URI)
 	if err != nil {
 		return nil, err
 	}
+	defer s.judging.Unlock()
 	part, _, _, err := a.partToRename(s.encoding.offset(a.doc.text, p.Position))
 	if err != nil {
 		return nil, err

@@ -235,5 +235,6 @@ type showMessage struct {
 const (
 	codeNotInitialized   = -32002
 	codeRequestCancelled = -32800
+	codeContentModified  = -32801
 	codeRequestFailed    = -32803
 )

@@ -32,15 +32,28 @@ type Server struct {
 	related  bool // the client shows related places
 	snippets bool // the client takes a completion with a place for the cursor
 
-	mutex    sync.Mutex // holds all below
+	mutex    sync.Mutex // holds what is below, to judging; never held for long
 	state    state
 	open     map[string]*document // by address
-	engine   *engine.Engine       // for the house and rule files as they stand
-	stamp    string               // of the files that the engine has read
-	judged   map[string]*answer   // by address
 	running  map[jsonrpc2.ID]context.CancelFunc
-	clean    bool // shutdown came before exit
+	clean    bool      // shutdown came before exit
+	changing bool      // a house or rule file was typed into since the engine was made
+	waiting  []waiting // texts whose findings are to be sent
+
+	judging sync.Mutex         // holds what is below: one text is judged at a time
+	engine  *engine.Engine     // for the house and rule files as they stand
+	stamp   string             // of the files that the engine has read
+	judged  map[string]*answer // by address
+
+	sending  sync.Mutex // of findings, so that none follow the closing of their text
+	wake     chan struct{}
 	finished chan struct{}
+}
+
+// waiting is a text whose findings are to be sent, with its trials run or not.
+type waiting struct {
+	uri    string
+	trials bool
 }
 
 // state is how far the protocol's life is.
@@ -56,14 +69,17 @@ const (
 func New() *Server {
 	return &Server{encoding: inUTF16, open: map[string]*document{},
 		judged: map[string]*answer{}, running: map[jsonrpc2.ID]context.CancelFunc{},
-		finished: make(chan struct{})}
+		wake: make(chan struct{}, 1), finished: make(chan struct{})}
 }
 
 // Serve answers until the client says exit or closes its end. It reports whether the client said
 // shutdown before, as the protocol asks: if not, the exit status is 1.
 func (s *Server) Serve(ctx context.Context, in io.ReadCloser, out io.WriteCloser) bool {
+	ctx, end := context.WithCancel(ctx)
+	defer end()
 	stream := jsonrpc2.NewBufferedStream(duplex{in, out}, jsonrpc2.VSCodeObjectCodec{})
 	s.conn = jsonrpc2.NewConn(ctx, stream, inOrder{s})
+	go s.publishing(ctx)
 	select {
 	case <-s.conn.DisconnectNotify():
 	case <-s.finished:
@@ -97,6 +113,12 @@ func (s inOrder) Handle(ctx context.Context, conn *jsonrpc2.Conn, req *jsonrpc2.
 		return
 	}
 	ctx, cancel := context.WithCancel(ctx)
+	var of aboutDocument
+	if req.Params != nil && json.Unmarshal(*req.Params, &of) == nil {
+		if d, err := s.find(of.TextDocument.URI); err == nil {
+			ctx = context.WithValue(ctx, asked{}, d)
+		}
+	}
 	s.mutex.Lock()
 	s.running[req.ID] = cancel
 	s.mutex.Unlock()
@@ -240,10 +262,10 @@ func (s *Server) notified(ctx context.Context, req *jsonrpc2.Request) {
 	case "textDocument/didChange":
 		var p didChange
 		if json.Unmarshal(params, &p) == nil {
-			s.changed(ctx, &p)
+			s.changed(&p)
 		}
 	case "textDocument/didSave", "workspace/didChangeWatchedFiles":
-		s.publishAll(ctx, true)
+		s.publishAll(true)
 	case "textDocument/didClose":
 		var p aboutDocument
 		if json.Unmarshal(params, &p) == nil {
@@ -262,12 +284,11 @@ func (s *Server) opened(ctx context.Context, p *didOpen) {
 		text: []byte(p.TextDocument.Text)}
 	s.mutex.Lock()
 	s.open[d.uri] = d
-	s.touched(d)
 	s.mutex.Unlock()
-	s.publishAfter(ctx, d)
+	s.touched(d)
 }
 
-func (s *Server) changed(ctx context.Context, p *didChange) {
+func (s *Server) changed(p *didChange) {
 	s.mutex.Lock()
 	d := s.open[p.TextDocument.URI]
 	if d == nil {
@@ -280,61 +301,92 @@ func (s *Server) changed(ctx context.Context, p *didChange) {
 	}
 	next.version = p.TextDocument.Version
 	s.open[next.uri] = &next
-	s.touched(&next)
 	s.mutex.Unlock()
-	s.publishAfter(ctx, &next)
+	s.touched(&next)
 }
 
 func (s *Server) closed(ctx context.Context, uri string) {
 	s.mutex.Lock()
 	d := s.open[uri]
 	delete(s.open, uri)
-	if d != nil {
-		s.touched(d)
-	}
 	s.mutex.Unlock()
 	if d == nil {
 		return
 	}
+	s.sending.Lock()
 	_ = s.conn.Notify(ctx, "textDocument/publishDiagnostics",
 		publishDiagnostics{URI: uri, Diagnostics: []diagnostic{}})
+	s.sending.Unlock()
 	if engine.KindOf(d.path, d.text) != engine.FormulaFile {
-		s.publishAll(ctx, false)
+		s.touched(d)
 	}
 }
 
-// touched forgets what was found for a text. A house or rule file counts for all texts. The mutex
-// is held.
+// touched asks for the findings of a text. A house or rule file counts for all texts.
 func (s *Server) touched(d *document) {
-	delete(s.judged, d.uri)
-	if engine.KindOf(d.path, d.text) != engine.FormulaFile {
-		s.engine = nil
-		clear(s.judged)
+	if engine.KindOf(d.path, d.text) == engine.FormulaFile {
+		s.ask(waiting{d.uri, false})
+		return
 	}
+	s.mutex.Lock()
+	s.changing = true
+	s.mutex.Unlock()
+	s.publishAll(false)
 }
 
 // kitchen gives the engine over the texts as they stand. It is kept until a house or rule file
-// changes, in the editor or on the disk, so a keystroke in a formula reads no pack again. The mutex
-// is held.
+// changes, in the editor or on the disk, so a keystroke in a formula reads no pack again. judging is
+// held.
 func (s *Server) kitchen() *engine.Engine {
-	held := map[string][]byte{}
-	for _, d := range s.open {
-		held[d.path] = d.text
-	}
-	if s.engine != nil && s.engine.Stamp(held) == s.stamp {
+	held, changed := s.texts()
+	if !changed && s.engine != nil && s.engine.Stamp(held) == s.stamp {
 		return s.engine
 	}
 	clear(s.judged)
 	rest := map[string][]byte{} // of the formulas no house asks
-	for _, d := range s.open {
-		if engine.KindOf(d.path, d.text) != engine.FormulaFile {
-			rest[d.path] = d.text
+	for path, text := range held {
+		if engine.KindOf(path, text) != engine.FormulaFile {
+			rest[path] = text
 		}
 	}
 	s.engine = engine.New()
 	s.engine.Workers, s.engine.Today = 1, s.Today
 	s.engine.Texts = files.Held{Texts: rest, Below: files.Disk{}}
 	return s.engine
+}
+
+// texts gives the open texts by path, and whether a house or rule file has changed since it was
+// asked. What is known of texts that are closed is forgotten. judging is held.
+func (s *Server) texts() (held map[string][]byte, changed bool) {
+	s.mutex.Lock()
+	defer s.mutex.Unlock()
+	held = map[string][]byte{}
+	for _, d := range s.open {
+		held[d.path] = d.text
+	}
+	for uri := range s.judged {
+		if s.open[uri] == nil {
+			delete(s.judged, uri)
+		}
+	}
+	changed, s.changing = s.changing, false
+	return held, changed
+}
+
+// asked is the key of the document that a request was sent about, as it stood then.
+type asked struct{}
+
+// current gives the document of a request. One that was typed into since is not looked at: the
+// places of the request are those of the old text.
+func (s *Server) current(ctx context.Context, uri string) (*document, error) {
+	d, err := s.find(uri)
+	if err == nil {
+		err = ctx.Err()
+	}
+	if then, ok := ctx.Value(asked{}).(*document); ok && err == nil && then != d {
+		err = &jsonrpc2.Error{Code: codeContentModified, Message: "the text has changed"}
+	}
+	return d, err
 }
 
 // find gives an open document.

@@ -286,6 +286,20 @@ var formulaFacts = []Fact{
 		},
 	},
 	{
+		Name:    "closed_in_pct",
+		Unit:    "%",
+		Means:   "filling that is closed in before the heat, on the dough with its roll-in fat; not what lies on top or goes in when it is baked",
+		Source:  srcAdd,
+		formula: (*parts).ClosedInRatio,
+	},
+	{
+		Name:    "closes_in_nuts",
+		Type:    YesNo,
+		Means:   "nuts and seeds are a third or more of the filling that is closed in: such a paste is spread as heavy as the dough",
+		Source:  srcAdd + "; a third is a judgement",
+		formula: closesInNuts,
+	},
+	{
 		Name:    "unspread_fillings",
 		Type:    List,
 		Means:   "fillings that a step spreads and that have no amount at all",

@@ -368,7 +368,7 @@ type spanning struct {
 	spans    []formula.Span
 	kitchen  []kitchen.Span
 	open     bool // one of them is open, so that the formula as it stands is no reading
-	tooMany  bool
+	tooMany  bool // not every value of the open ones has its turn
 	readings []*version
 	pool     []*version
 	inner    bool // the sheet is that of a reading
@@ -396,17 +396,18 @@ func (s *Sheet) spread() []*version {
 		sp.open = sp.open || sp.kitchen[i].Open
 		kitchens += len(sp.kitchen[i].Readings)
 	}
-	total := kitchens
+	total, opened := kitchens, kitchens
 	for i := range sp.spans {
-		sp.open = sp.open || sp.spans[i].Open
 		total += len(sp.spans[i].Readings)
+		if sp.spans[i].Open {
+			sp.open = true
+			opened += len(sp.spans[i].Readings)
+		}
 	}
 	if total == 0 {
 		return nil
 	}
-	if total > most {
-		sp.tooMany = true
-	}
+	sp.tooMany = sp.open && opened > most
 	usual := make([]int, len(sp.spans))
 	for i := range sp.spans {
 		usual[i] = -1 // a range stands as it is, unless it is its turn
@@ -438,17 +439,15 @@ func (s *Sheet) spread() []*version {
 			}
 			s.addReading(pick, s.Kitchen, -1)
 		}
-		if sp.tooMany && !sp.open {
-			s.addGroups(pick, (most-len(sp.readings))/2)
-		}
-		for i := range sp.spans {
-			for k := range sp.spans[i].Readings {
-				if len(sp.readings) >= most {
-					break
+		for _, open := range [...]bool{true, false} {
+			if !open && total > most { // too many ranges for each to have its turn alone
+				s.addGroups(pick, usual, (most-len(sp.readings))/2)
+				break
+			}
+			for i := range sp.spans {
+				if sp.spans[i].Open == open {
+					s.addEach(pick, usual, i, most)
 				}
-				copy(pick, usual)
-				pick[i] = k
-				s.addReading(pick, s.Kitchen, i)
 			}
 		}
 	}
@@ -461,17 +460,29 @@ func (s *Sheet) spread() []*version {
 	return sp.readings
 }
 
+// addEach adds the readings of one span, all others as usual, up to so many readings in all.
+func (s *Sheet) addEach(pick, usual []int, span, most int) {
+	for k := range s.spanning.spans[span].Readings {
+		if len(s.spanning.readings) >= most {
+			return
+		}
+		copy(pick, usual)
+		pick[span] = k
+		s.addReading(pick, s.Kitchen, span)
+	}
+}
+
 // addGroups adds readings in which so many groups of ranges stand at their low and their high ends
-// in turn, where there are too many ranges for each to have its turn alone.
-func (s *Sheet) addGroups(pick []int, groups int) {
+// in turn; what is open stands as usual.
+func (s *Sheet) addGroups(pick, usual []int, groups int) {
 	for g := range max(1, groups) {
 		for _, high := range [...]bool{false, true} {
+			copy(pick, usual)
 			for i := range pick {
-				switch {
-				case i%max(1, groups) != g:
-					pick[i] = -1
+				switch span := &s.spanning.spans[i]; {
+				case span.Open || i%max(1, groups) != g:
 				case high:
-					pick[i] = len(s.spanning.spans[i].Readings) - 1
+					pick[i] = len(span.Readings) - 1
 				default:
 					pick[i] = 0
 				}

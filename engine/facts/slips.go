@@ -2,6 +2,7 @@ package facts
 
 import (
 	"math"
+	"slices"
 	"strings"
 
 	"forebake/engine/figure"
@@ -211,18 +212,28 @@ func proofMinutes(p *part) Value {
 	return figure.Absent("a step that shapes \""+p.Name+"\", and its bake", p.Place)
 }
 
+// isRepeat is open while a range leaves room for two different steps: a point inside of it could
+// make them differ.
 func isRepeat(_ *parts, s *formula.Step) Value {
 	if s.Index == 0 {
 		return figure.YesNo(false)
 	}
 	q := s.Part.Steps[s.Index-1]
-	same := q.Verb == s.Verb && q.Uses == s.Uses && q.Time.Set == s.Time.Set &&
-		q.Time.Interval == s.Time.Interval && q.At.Set == s.At.Set &&
-		q.At.Interval == s.At.Interval && q.Where == s.Where && len(s.With) == len(q.With)
-	for i := range s.With {
-		same = same && s.With[i] == q.With[i]
+	if q.Verb != s.Verb || q.Uses != s.Uses || q.Where != s.Where || !slices.Equal(q.With, s.With) {
+		return figure.YesNo(false)
 	}
-	return figure.YesNo(same)
+	sure := true
+	for _, pair := range [...][2]formula.Given{{q.Time, s.Time}, {q.At, s.At}} {
+		a, b := pair[0], pair[1]
+		if a.Set != b.Set || a.Set && (a.Lo > b.Hi || b.Lo > a.Hi) {
+			return figure.YesNo(false)
+		}
+		sure = sure && (!a.Set || a.IsPoint() && b.IsPoint())
+	}
+	if !sure {
+		return figure.Maybe("one figure for each range of this "+s.Verb.Name, s.Place)
+	}
+	return figure.YesNo(true)
 }
 
 func isAfterProof(_ *parts, s *formula.Step) Value {
@@ -232,4 +243,144 @@ func isAfterProof(_ *parts, s *formula.Step) Value {
 		}
 	}
 	return figure.YesNo(false)
+}
+
+// riseHours are the hours that a dough stands out of the cold before its heat, its proof too.
+func riseHours(p *part) Value {
+	var waits []*formula.Step
+	for _, s := range p.Steps {
+		if s.HeatsAll() {
+			v := standing(waits)
+			v.Lo, v.Mid, v.Hi = v.Lo/60, v.Mid/60, v.Hi/60
+			return v
+		}
+		if !s.Verb.Chills() {
+			waits = append(waits, s)
+		}
+	}
+	return figure.Absent("the steps of \""+p.Name+"\" up to its bake", p.Place)
+}
+
+// labelledProtein reports whether the protein of all flour is known: by a label, or by the kind of
+// flour that it is.
+func labelledProtein(p *part) Value {
+	for _, q := range p.Contents() {
+		for _, in := range q.Ingredients {
+			if in.Item == nil || in.Item.Class != larder.ClassFlour || in.Protein != nil ||
+				in.Item.Is(larder.SoftFlour) || in.Item.Basis == "house" {
+				continue
+			}
+			return figure.YesNo(false)
+		}
+	}
+	return figure.YesNo(true)
+}
+
+// trayDepth is the depth of a tin on its width below which it is a tray (judgement).
+const trayDepth = 1.0 / 3
+
+// isWound reports whether a filling is spread on a sheet, and rolled up or folded in before the
+// dough is sheeted again. Fat alone may lie on a film.
+func isWound(sheet *formula.Step) bool {
+	filled := false
+	for _, s := range sheet.Part.Steps[sheet.Index+1:] {
+		switch {
+		case s.Verb.Sheets() || s.HeatsAll():
+			return false
+		case makeup.IsClosedIn(s):
+			filled = true
+		case filled && (s.Verb.Coils() || s.Verb.Turns()):
+			return true
+		}
+	}
+	return false
+}
+
+// thinFried is how thick a sheet is at most that puffs in hot fat without a proof, mm: beignets are
+// rolled to 1/4 inch, doughnuts to 10 mm and more (published formulas, read).
+const thinFried = 8
+
+// isThinFried reports whether a dough is rolled thin and goes to the hot fat as cut.
+func isThinFried(p *part) Value {
+	thin := false
+	for _, s := range p.Steps {
+		switch {
+		case s.Verb.Sheets():
+			thin = s.Measure.Set && s.Measure.Hi <= thinFried
+		case s.Verb.Coils():
+			thin = false
+		case s.InHotFat():
+			return figure.YesNo(thin)
+		}
+	}
+	return figure.YesNo(false)
+}
+
+// hasSugarTurns reports whether sugar is folded into the dough beside its roll-in fat: such a dough
+// proofs little, or the sugar weeps out.
+func hasSugarTurns(p *part) Value {
+	fat, sugar := false, false
+	for i, s := range p.Steps {
+		if !makeup.GoesOnBeforeHeat(s) || i+1 == len(p.Steps) || !p.Steps[i+1].Verb.Turns() {
+			continue
+		}
+		fat = fat || makeup.OnlyFat(s.Uses)
+		sugar = sugar || onlySugar(s.Uses)
+	}
+	return figure.YesNo(fat && sugar)
+}
+
+func onlySugar(p *formula.Part) bool {
+	for _, in := range p.Ingredients {
+		if in.Item == nil || in.Item.Class != larder.ClassSugar && in.Item.Class != larder.ClassSpice {
+			return false
+		}
+	}
+	return len(p.Ingredients) > 0
+}
+
+// goesInBaked reports whether every step that puts a part in or on another comes after the bake of
+// that one.
+func goesInBaked(p *part) Value {
+	found := false
+	for _, q := range p.Formula.Parts {
+		for _, s := range q.Steps {
+			if s.Uses != p.Part {
+				continue
+			}
+			if found = true; !s.IsAfterHeat() {
+				return figure.YesNo(false)
+			}
+		}
+	}
+	return figure.YesNo(found && len(p.TakenBy()) == 0)
+}
+
+// nutShare is the share of nuts and seeds from which a filling is a nut paste (judgement).
+const nutShare = 1.0 / 3
+
+// closesInNuts reports whether the filling that is closed in is mostly a paste of nuts or seeds.
+func closesInNuts(s *parts) Value {
+	nuts, all := Interval{}, Interval{}
+	for _, q := range s.Formula.Parts {
+		for _, step := range q.Steps {
+			if !makeup.IsClosedIn(step) {
+				continue
+			}
+			for _, in := range step.Uses.Ingredients {
+				g := s.Amount(in).Mul(step.Share())
+				all = all.Add(g)
+				if in.Item != nil && (in.Item.Is(larder.Nut) || strings.Contains(in.Item.Name, "seed")) {
+					nuts = nuts.Add(g)
+				}
+			}
+		}
+	}
+	switch share := nuts.Div(all); {
+	case all.Hi == 0 || share.Hi < nutShare:
+		return figure.YesNo(false)
+	case share.Lo >= nutShare:
+		return figure.YesNo(true)
+	}
+	return figure.Maybe("the amounts of the filling", s.Formula.Place)
 }

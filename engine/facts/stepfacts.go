@@ -672,6 +672,27 @@ var stepFacts = []Fact{
 		},
 	},
 	{
+		Name:   "tin_is_shallow",
+		Type:   YesNo,
+		of:     (*formula.Verb).Pans,
+		Means:  "the tin is less than a third as deep as it is wide: a tray, in which a cake does not reach the rim",
+		Source: "house file",
+		step: func(sh *parts, s *formula.Step) Value {
+			v := sh.TinFigure(s, func(in [3]float64) float64 { return in[2] / min(in[0], in[1]) })
+			return figure.YesNo(!v.Absent && v.Hi < trayDepth)
+		},
+	},
+	{
+		Name:   "holds_filling",
+		Type:   YesNo,
+		of:     (*formula.Verb).Pans,
+		Means:  "a step before it put a filling in or on the dough",
+		Source: srcGiven,
+		step: func(_ *parts, s *formula.Step) Value {
+			return figure.YesNo(process.HoldsFilling(s))
+		},
+	},
+	{
 		Name:   "fill_ml_per_g",
 		Unit:   "mL/g",
 		of:     (*formula.Verb).Pans,
@@ -694,7 +715,7 @@ var stepFacts = []Fact{
 		Means:  "least tin volume usual for such a dough: of dough, or of dough and filling where it is filled",
 		Source: srcTin,
 		step: func(sh *parts, s *formula.Step) Value {
-			return figure.ValueOf(figure.Point(sh.Part(s.Part).TinRange().Lo))
+			return figure.ValueOf(figure.Point(sh.TinRange(s).Lo))
 		},
 	},
 	{
@@ -704,10 +725,18 @@ var stepFacts = []Fact{
 		Means:  "most tin volume usual for such a dough",
 		Source: srcTin,
 		step: func(sh *parts, s *formula.Step) Value {
-			return figure.ValueOf(figure.Point(sh.Part(s.Part).TinRange().Hi))
+			return figure.ValueOf(figure.Point(sh.TinRange(s).Hi))
 		},
 	},
 
+	{
+		Name:   "is_wound",
+		Type:   YesNo,
+		of:     (*formula.Verb).Sheets,
+		Means:  "what is spread on it, fat alone not counted, is rolled up or folded in",
+		Source: srcGiven,
+		step:   func(_ *parts, s *formula.Step) Value { return figure.YesNo(isWound(s)) },
+	},
 	{
 		Name:   "turns_warm",
 		Unit:   "folds",
@@ -847,6 +876,19 @@ var stepFacts = []Fact{
 		Source: "100 C less 0.0033 C a metre (memory)",
 		step: func(sh *parts, _ *formula.Step) Value {
 			return figure.ValueOf(figure.Point(bake.BoilingPointC(sh.Kitchen.Altitude.Mid())))
+		},
+	},
+	{
+		Name:   "is_soaked",
+		Type:   YesNo,
+		of:     (*formula.Verb).Tops,
+		Means:  "so much is put on that it soaks in: 15 % of the dough's weight or more",
+		Source: srcAdd + "; 15 % is a judgement: a gloss takes a few per cent",
+		step: func(s *parts, step *formula.Step) Value {
+			if step.Uses == nil {
+				return figure.YesNo(false)
+			}
+			return s.Soaks(step)
 		},
 	},
 	{

@@ -38,6 +38,31 @@ func WriteFile(path string, text []byte) error {
 	return WriteAll([]Rewrite{{Path: path, After: text, replace: true}})
 }
 
+// Writable gives the error for a file that could not be written now. It makes a temporary file beside
+// it and takes it away, so a run ends before its work and not after it.
+func Writable(path string) error {
+	target := path
+	info, err := os.Stat(path)
+	switch {
+	case err == nil && !info.Mode().IsRegular():
+		return nil // a pipe, a device or a folder: WriteFile says what it is
+	case err == nil && info.Mode().Perm()&0o200 == 0:
+		return fmt.Errorf("%s: is write-protected; nothing was written", path)
+	case err == nil:
+		if real, err := filepath.EvalSymlinks(path); err == nil {
+			target = real
+		}
+	}
+	f, err := createTemp(target, 0o600)
+	if err == nil {
+		err = errors.Join(f.Close(), os.Remove(f.Name()))
+	}
+	if err != nil {
+		return fmt.Errorf("%s: %w; nothing was written", path, withoutPath(err))
+	}
+	return nil
+}
+
 // WriteAll writes several files, all or none. It follows symbolic links. It
 // refuses a file that changed since it was read, and one with several names
 // (hard links).

@@ -2,29 +2,32 @@ package finding
 
 // Batches is some batches of a formula side by side, ready to print: one column a batch.
 type Batches struct {
-	Formula string
-	Heads   []BatchHead
-	Steps   []BatchStep // in order of their numbers; only those of which something is written
-	Marks   []BatchRow  // a row a name
-	Notes   []BatchRow  // of no step
+	Formula string      `json:"formula"`
+	Heads   []BatchHead `json:"heads"`
+	Steps   []BatchStep `json:"steps"` // in order of their numbers; only those of which something is written
+	Marks   []BatchRow  `json:"marks"` // a row a name
+	Notes   []BatchRow  `json:"notes"` // of no step
 }
 
 // BatchHead is what a batch says of itself; "" where it does not.
 type BatchHead struct {
-	Number           int
-	Date, Size, Room string
+	Number int    `json:"number"`
+	Date   string `json:"date"`
+	Size   string `json:"size"`
+	Room   string `json:"room"`
 }
 
 // BatchStep is what was read and noted at a step, a cell a batch.
 type BatchStep struct {
-	Number     int
-	Step, Part string
-	Cells      []string
-	Changed    bool // the step is not what it was
+	Number  int      `json:"number"`
+	Step    string   `json:"step"`
+	Part    string   `json:"part"`
+	Cells   []string `json:"cells"`
+	Changed bool     `json:"changed"` // the step is not what it was
 }
 
 // BatchRow is a row of cells, one a batch; "" for none.
 type BatchRow struct {
-	Name  string
-	Cells []string
+	Name  string   `json:"name"`
+	Cells []string `json:"cells"`
 }

@@ -10,12 +10,18 @@ type Comparison struct {
 
 // ComparedPart is a part of A beside its match in B; one of the names is empty where there is none.
 type ComparedPart struct {
-	Kind, A, B  string
-	Of          string // what percentages are on: "flour" or "weight"
-	Ingredients []ComparedRow
-	Figures     []ComparedRow
-	Steps       []ChangedLines // those that differ
+	Kind        string         `json:"kind"`
+	A           string         `json:"a"`
+	B           string         `json:"b"`
+	Of          string         `json:"of"` // what percentages are on: "flour" or "weight"
+	Ingredients []ComparedRow  `json:"ingredients"`
+	Figures     []ComparedRow  `json:"figures"`
+	Steps       []ChangedLines `json:"steps"` // those that differ
 }
 
 // ComparedRow is one figure of both; "" where one has none.
-type ComparedRow struct{ Name, A, B string }
+type ComparedRow struct {
+	Name string `json:"name"`
+	A    string `json:"a"`
+	B    string `json:"b"`
+}

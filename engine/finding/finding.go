@@ -27,6 +27,9 @@ var LevelNames = []string{"stop", "risk", "note"}
 
 func (l Level) String() string { return LevelNames[l] }
 
+// MarshalText gives the word of a level.
+func (l Level) MarshalText() ([]byte, error) { return []byte(l.String()), nil }
+
 // LevelNamed finds a level by name.
 func LevelNamed(name string) (Level, bool) {
 	for i, n := range LevelNames {
@@ -55,6 +58,9 @@ const (
 var AnswerNames = []string{"clear", "flagged", "unsure", "waived", "assumed"}
 
 func (a Answer) String() string { return AnswerNames[a] }
+
+// MarshalText gives the word of an answer.
+func (a Answer) MarshalText() ([]byte, error) { return []byte(a.String()), nil }
 
 // Figure is one fact that a finding is based on.
 type Figure struct {
@@ -86,6 +92,7 @@ type Finding struct {
 	Why     string
 	Source  string
 	Figures []*Figure // those of limits are shared by all findings of a rule: not to be changed
+	Lesser  []int     // indexes of Figures that do not decide: margins, limits of other branches
 	Mends   []Mend    // changes that would clear it, where they were looked for
 	Needs   []string  // facts or fields that would settle an unsure answer, or one flagged in doubt
 	Reason  string    // of an unsure answer, or one flagged in doubt: what left it open

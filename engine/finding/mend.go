@@ -4,10 +4,10 @@ import "forebake/engine/source"
 
 // Mend is a change that would clear a finding.
 type Mend struct {
-	Text  string // "instant yeast in dough \"d\": 2.4 % to 0.9 % (line 15)"
-	Trust string // one of Trusts
+	Text  string `json:"text"`  // "instant yeast in dough \"d\": 2.4 % to 0.9 % (line 15)"
+	Trust string `json:"trust"` // one of Trusts
 	// Edits make the change in the text that was judged; none for advice, which changes no text.
-	Edits []source.Edit
+	Edits []source.Edit `json:"-"`
 }
 
 // The trusts of a mend.
@@ -22,45 +22,49 @@ var Trusts = []string{Exact, Searched, Taste}
 
 // Mending is the result of mending one formula, ready to print.
 type Mending struct {
-	Formula string
-	File    string
-	Line    int
-	Lines   []ChangedLines // what differs in the file
-	Changes []Change
-	Choices []Change // taste: not made unless asked for
-	Left    []Left   // flagged still, each with why
-	Worse   []Worse  // answers that the changes make worse, or open
-	Doubted []Doubted
-	Spent   bool // the search ended at its budget
-	Wrote   bool
+	Formula string         `json:"formula"`
+	File    string         `json:"file"`
+	Line    int            `json:"line"`
+	Lines   []ChangedLines `json:"-"` // what differs in the file
+	Changes []Change       `json:"changes"`
+	Choices []Change       `json:"choices"` // taste: not made unless asked for
+	Left    []Left         `json:"left"`    // flagged still, each with why
+	Worse   []Worse        `json:"worse"`   // answers that the changes make worse, or open
+	Doubted []Doubted      `json:"doubted"`
+	Spent   bool           `json:"spent"` // the search ended at its budget
+	Wrote   bool           `json:"wrote"`
 }
 
 // Doubted is a comment on a changed line, which may not be true any more.
 type Doubted struct {
-	Line int // of the mended text
-	Text string
+	Line int    `json:"line"` // of the mended text
+	Text string `json:"text"`
 }
 
 // Worse is an answer that the changes of a formula make worse. From clear to unsure is worse too.
 type Worse struct {
-	Rule, Subject string
-	Level         Level
-	Line          int
-	Was, Is       Answer
+	Rule    string `json:"rule"`
+	Subject string `json:"subject"`
+	Level   Level  `json:"level"`
+	Line    int    `json:"line"`
+	Was     Answer `json:"was"`
+	Is      Answer `json:"is"`
 }
 
 // ChangedLines is a run of lines before and after.
 type ChangedLines struct {
-	OldLine, NewLine int
-	Old, New         []string
+	OldLine int      `json:"old_line"`
+	NewLine int      `json:"new_line"`
+	Old     []string `json:"old"`
+	New     []string `json:"new"`
 }
 
 // Change is one change of a formula, by one lever.
 type Change struct {
 	Mend
-	Rules   []Helped
-	With    []string // rules whose change needs this one beside it; only where Rules is empty
-	Figures []BeforeAfter
+	Rules   []Helped      `json:"rules"`
+	With    []string      `json:"with"` // rules whose change needs this one beside it; only where Rules is empty
+	Figures []BeforeAfter `json:"figures"`
 }
 
 // Choose adds a change of taste. One that helps several findings is one choice.
@@ -77,22 +81,29 @@ func (m *Mending) Choose(c Change) {
 
 // Helped is a finding that a change cleared, or left unsure.
 type Helped struct {
-	Rule, Subject string
-	Level         Level
-	Line          int
-	Unsure        bool // the model cannot tell any more; not cleared
+	Rule    string `json:"rule"`
+	Subject string `json:"subject"`
+	Level   Level  `json:"level"`
+	Line    int    `json:"line"`
+	Unsure  bool   `json:"unsure"` // the model cannot tell any more; not cleared
 }
 
 // BeforeAfter is a figure on the formula as it was and as mended.
-type BeforeAfter struct{ Label, Subject, Before, After string }
+type BeforeAfter struct {
+	Label   string `json:"label"`
+	Subject string `json:"subject"`
+	Before  string `json:"before"`
+	After   string `json:"after"`
+}
 
 // Left is a finding that no change clears.
 type Left struct {
-	Rule, Subject string
-	Level         Level
-	Line          int
-	Why           string
-	Against       []string // rules that pull the same lever the other way
-	Nearest       string   // the change that comes nearest
-	Instead       string   // what a baker would do, where no value serves
+	Rule    string   `json:"rule"`
+	Subject string   `json:"subject"`
+	Level   Level    `json:"level"`
+	Line    int      `json:"line"`
+	Why     string   `json:"why"`
+	Against []string `json:"against"` // rules that pull the same lever the other way
+	Nearest string   `json:"nearest"` // the change that comes nearest
+	Instead string   `json:"instead"` // what a baker would do, where no value serves
 }

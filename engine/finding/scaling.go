@@ -19,16 +19,16 @@ type Scaling struct {
 
 // ScaledPart is the weights of one part.
 type ScaledPart struct {
-	Part string
-	Lots int // mixes of it; 1 for one
-	Rows []ScaledRow
+	Part string      `json:"part"`
+	Lots int         `json:"lots"` // mixes of it; 1 for one
+	Rows []ScaledRow `json:"rows"`
 }
 
 // ScaledRow is what to weigh of one ingredient.
 type ScaledRow struct {
-	Name  string
-	Weigh string // for all
-	Lot   string // for one lot; "" where there is one
-	Share string // of the flour; "" without flour
-	Note  string // the number of eggs, the error of the scale where it tells
+	Name  string `json:"name"`
+	Weigh string `json:"weigh"` // for all
+	Lot   string `json:"lot"`   // for one lot; "" where there is one
+	Share string `json:"share"` // of the flour; "" without flour
+	Note  string `json:"note"`  // the number of eggs, the error of the scale where it tells
 }

@@ -33,6 +33,18 @@ func (f *Finding) CouldHurt() bool {
 	return f.Safety && f.Answer == Flagged && f.Level != Note
 }
 
+// Serious lists findings as a person reads them: the most serious first, each kind by line.
+func Serious(list []*Finding) []*Finding {
+	out := slices.Clone(list)
+	slices.SortStableFunc(out, func(a, b *Finding) int { return a.Seriousness() - b.Seriousness() })
+	return out
+}
+
+// Hurtful lists the findings that could hurt someone, the most serious first.
+func Hurtful(list []*Finding) []*Finding {
+	return slices.DeleteFunc(Serious(list), func(f *Finding) bool { return !f.CouldHurt() })
+}
+
 // Fold keeps the most serious findings of a list, at most so many, in their order. It counts those
 // left out, by word.
 func Fold(list []*Finding, most int) (kept []*Finding, left map[string]int) {

@@ -1,10 +1,6 @@
 package formula
 
-import (
-	"slices"
-
-	"forebake/engine/larder"
-)
+import "slices"
 
 // Assumption is a setting that nothing is written for, and what is taken for it: a default, or
 // that it is as it should be. No rule asks further there, so every report tells it.
@@ -80,38 +76,4 @@ func init() {
 // isOpen reports whether a setting of the formula itself is "?".
 func (f *Formula) isOpen(key string) bool {
 	return slices.ContainsFunc(f.open, func(s Span) bool { return s.What == key })
-}
-
-func assumesNothing(*Ingredient) string { return "" }
-
-// assumesTemp: a liquid or a fat goes in fit for yeast and dough.
-func assumesTemp(in *Ingredient) string {
-	if in.Item.Class == larder.ClassFat || in.Item.Water > mostlyWater {
-		return "goes in at the right temperature"
-	}
-	return ""
-}
-
-// mostlyWater is the water in 100 g from which an ingredient counts as a liquid.
-const mostlyWater = 40
-
-func assumesStrain(in *Ingredient) string {
-	if in.Item.Yeast > 0 {
-		return "ordinary strain"
-	}
-	return ""
-}
-
-func assumesProtein(in *Ingredient) string {
-	if in.Item.Flour > 0 {
-		return "protein as in the larder"
-	}
-	return ""
-}
-
-func assumesHydration(in *Ingredient) string {
-	if _, ok := in.Starter(); ok {
-		return "water as in the larder"
-	}
-	return ""
 }

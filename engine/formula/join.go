@@ -16,10 +16,19 @@ func (rd *reader) joinParts() {
 	for _, p := range f.Parts {
 		for _, in := range p.Ingredients {
 			name, isPart := partName(in.Name)
-			if !isPart {
+			if !isPart && in.Item != nil {
 				continue
 			}
-			if in.Of = f.PartNamed(name); in.Of == nil {
+			in.Of = f.PartNamed(name)
+			if !isPart {
+				in.Of = f.PartNamed(in.Name)
+				if in.Of == p || in.Of == nil {
+					in.Of = nil
+					rd.noIngredient(in)
+					continue
+				}
+			}
+			if in.Of == nil {
 				// "the" may also stand before a plain larder name: say so rather than guess.
 				if _, known := rd.opts.Larder.Find(name); known {
 					rd.Fault(in.Place,
@@ -69,6 +78,16 @@ func (rd *reader) joinParts() {
 		}
 		u.step.With = append(u.step.With, in)
 	}
+}
+
+// noIngredient reports a name that is neither an ingredient nor another part.
+func (rd *reader) noIngredient(in *Ingredient) {
+	if _, _, known := rd.find(in); known || in.Part.Formula.PartNamed(in.Name) == in.Part {
+		rd.Fault(in.Amount.Place, "\"%s\": \"all\" is for another part; write an amount: \"100 g\"",
+			in.Name)
+		return
+	}
+	rd.unknownIngredient(in)
 }
 
 // checkPartOptions refuses options of an ingredient that mean nothing of another part.

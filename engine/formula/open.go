@@ -186,9 +186,13 @@ var openFormula = map[string]func(at source.Place) []Narrowing{
 			out = append(out, func(f *Formula) { f.Makes = Makes{Place: at, Pieces: n} })
 		}
 		for _, g := range anyMass {
-			out = append(out, func(f *Formula) {
-				f.Makes = Makes{Place: at, Total: settled(at, g, quantity.Mass)}
-			})
+			weight := settled(at, g, quantity.Mass)
+			out = append(out, func(f *Formula) { f.Makes = Makes{Place: at, Total: weight} })
+			for _, n := range [...]float64{anyCount[0], anyCount[len(anyCount)-1]} {
+				out = append(out, func(f *Formula) {
+					f.Makes = Makes{Place: at, Pieces: n, Each: weight}
+				})
+			}
 		}
 		return out
 	},

@@ -9,6 +9,7 @@ import (
 	"github.com/hashicorp/hcl/v2/hclsyntax"
 
 	"forebake/engine/figure"
+	"forebake/engine/larder"
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
 	"forebake/engine/said"
@@ -589,6 +590,63 @@ func (rd *reader) readAt(s *Step, e hclsyntax.Expression, what string) {
 	}
 }
 
+// saidAt reads or answers words in the place of a temperature, and reports whether it did.
+func (rd *reader) saidAt(s *Step, text string, at source.Place, what string) bool {
+	word := said.Fold(strings.ReplaceAll(text, ".", ""))
+	take := func(write, says string) {
+		s.At, _ = rd.QuantityText(write, at, forTemperature, what)
+		s.At.Text = text
+		rd.assumed(at, says)
+	}
+	if t, ok := said.GasMark(word); ok {
+		take(t.Text, t.Says)
+		return true
+	}
+	if write, taken, ok := said.Warmth(word); ok {
+		if taken && s.Verb.Waits() {
+			take(write, fmt.Sprintf("%q is taken as %s: measure it", text, write))
+		} else {
+			rd.Fault(at, "%s: %q is no figure; measure it, or write %q", what, text, write)
+		}
+		return true
+	}
+	if number, ok := said.Degrees(text); ok {
+		rd.Fault(at, "%s: %q does not say of which scale; write \"%s C\", or \"%s F\"", what, text,
+			number, number)
+		return true
+	}
+	if degrees, ok := said.Fanned(text); ok && s.Verb.Bakes() {
+		if s.Way == nil {
+			s.Way = fanOven
+		}
+		if s.At, ok = rd.QuantityText(degrees, at, forTemperature, what); ok {
+			s.At.Text = text
+		}
+		return true
+	}
+	from, to, ok := said.Falling(text, s.Verb.Bakes())
+	if ok {
+		rd.Fault(at, "%s: an oven that falls is a step for each figure, one after the other: write "+
+			"{ %s = \"?\", at = %q }, { %s = \"?\", at = %q }, each with its own time", what,
+			s.Verb.Name, from, s.Verb.Name, to)
+	}
+	return ok
+}
+
+// saidTemp reads a word for how warm an ingredient goes in, tells what it was taken for, and
+// reports whether it is one.
+func (rd *reader) saidTemp(in *Ingredient, e hclsyntax.Expression) bool {
+	text, at, ok := rd.literal(e)
+	write := said.GoingIn(said.Fold(text))
+	if !ok || write == "" {
+		return false
+	}
+	in.Temp, _ = rd.QuantityText(write, at, forTemperature, in.Name)
+	in.Temp.Text = text
+	rd.assumed(at, fmt.Sprintf("%q of %q is taken as %s: measure it", text, in.Name, write))
+	return true
+}
+
 // readBy reads one of the ways that suit the verb.
 func (rd *reader) readBy(s *Step, e hclsyntax.Expression, what string) {
 	text, at, ok := rd.Text(e, what)
@@ -757,3 +815,37 @@ const readingForms = `"11 C after 6 h", "2 x after 90 min" or "94 C core"`
 
 // TimeOption is the option that gives a time where a verb's own value is none.
 func TimeOption() *Option { return optTime }
+
+func assumesNothing(*Ingredient) string { return "" }
+
+// assumesTemp: a liquid or a fat goes in fit for yeast and dough.
+func assumesTemp(in *Ingredient) string {
+	if in.Item.Class == larder.ClassFat || in.Item.Water > mostlyWater {
+		return "goes in at the right temperature"
+	}
+	return ""
+}
+
+// mostlyWater is the water in 100 g from which an ingredient counts as a liquid.
+const mostlyWater = 40
+
+func assumesStrain(in *Ingredient) string {
+	if in.Item.Yeast > 0 {
+		return "ordinary strain"
+	}
+	return ""
+}
+
+func assumesProtein(in *Ingredient) string {
+	if in.Item.Flour > 0 {
+		return "protein as in the larder"
+	}
+	return ""
+}
+
+func assumesHydration(in *Ingredient) string {
+	if _, ok := in.Starter(); ok {
+		return "water as in the larder"
+	}
+	return ""
+}

@@ -2,7 +2,6 @@ package formula
 
 import (
 	"fmt"
-	"math"
 	"slices"
 	"strings"
 
@@ -13,6 +12,7 @@ import (
 	"forebake/engine/larder"
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
+	"forebake/engine/said"
 	"forebake/engine/source"
 )
 
@@ -232,13 +232,13 @@ func (rd *reader) readIngredients(p *Part, e hclsyntax.Expression) {
 		if _, isPart := partName(in.Name); isPart {
 			continue // looked up when all parts are read
 		}
-		item, ok := rd.opts.Larder.Find(rd.larderName(in))
-		if !ok {
-			rd.unknownIngredient(in)
-			continue
+		item, words, ok := rd.find(in)
+		if !ok || in.Amount.All {
+			continue // it may name a part: looked up when all parts are read
 		}
 		in.Item = item
 		rd.assume(in)
+		rd.described(in, words)
 		rd.checkOptions(in)
 	}
 }
@@ -359,26 +359,21 @@ func (rd *reader) readHowMuch(in *Ingredient, e hclsyntax.Expression, what strin
 		return Amount{}
 	}
 	if strings.EqualFold(strings.TrimSpace(text), "all") {
-		if _, isPart := partName(in.Name); !isPart {
-			rd.Fault(at,
-				"%s: \"all\" is for another part, named with a leading \"the\"; write an amount: \"100 g\"",
-				what)
-		}
 		return Amount{All: true, Given: Given{Place: at}}
 	}
 	if word := strings.ToLower(strings.TrimSpace(text)); word == "to taste" || word == "as needed" {
 		rd.Fault(at, "%s: %q is no amount; write \"?\" until you have weighed it", what, text)
 		return Amount{}
 	}
-	said := text
+	written := text
 	if rd.counted(in.Name) {
-		if _, fault := wholeCount(text); fault == "" {
+		if _, fault := said.Count(text); fault == "" {
 			text += " pieces" // eggs are counted: "2" can mean nothing else
 		}
 	}
 	g, _ := rd.QuantityText(rd.saidAmount(in, text, at), at, quantity.Amounts, what)
 	if g.Set {
-		g.Text = said // as it was written
+		g.Text = written // as it was written
 	}
 	return Amount{Given: g}
 }
@@ -390,7 +385,7 @@ const countedFromG = 2.5
 // counted reports whether an ingredient is counted where no unit is written: an egg, a fruit, a pod
 // of known mass.
 func (rd *reader) counted(name string) bool {
-	it, ok := rd.opts.Larder.Find(name)
+	it, _, ok := rd.opts.Larder.Described(name)
 	switch {
 	case !ok:
 		return false
@@ -434,53 +429,27 @@ func (rd *reader) readMakes(e hclsyntax.Expression) Makes {
 	}
 	m := Makes{Place: at}
 	text = strings.TrimSpace(text)
-	number, rest, _ := strings.Cut(text, " ")
-	count, err := wholeCount(number)
-	if to, has := strings.CutPrefix(rest, "to "); has && err == "" {
-		var high string
-		high, rest, _ = strings.Cut(to, " ")
-		most, fault := wholeCount(high)
-		if err = fault; err == "" && most < count {
-			rd.Fault(at, "makes: %s to %s runs backwards; write the smaller number first", number, high)
-			return Makes{}
-		}
-		if most > count {
-			m.Number = settled(at, count, quantity.Count)
-			m.Number.Interval, m.Number.Text = figure.Between(count, most), number+" to "+high
-		}
-	}
-	unit, each, hasEach := strings.Cut(rest, " of ")
-	if err == "" && strings.TrimSpace(rest) == "" {
-		unit = "pieces" // "10" counts
-	}
 	if _, isMass := quantity.Read(text, forMass); isMass == nil {
 		m.Total, _ = rd.QuantityText(text, at, forMass, "makes")
 		return m
 	}
-	if err != "" || strings.TrimSpace(unit) == "" {
-		rd.Fault(at, "makes: write \"24 pieces\", \"2 loaves of 450 g\" or \"1.8 kg\", not %q",
-			text)
+	n, why := said.Makes(text)
+	if why != "" {
+		rd.Fault(at, "makes: %s", why)
 		return Makes{}
 	}
-	m.Pieces = count
-	if hasEach {
-		inside := source.Place{File: at.File, Start: at.End - len(each), End: at.End}
-		if m.Each, ok = rd.QuantityText(each, inside, forMass, "makes"); !ok {
+	m.Pieces = n.Lo
+	if n.Range != "" {
+		m.Number = settled(at, n.Lo, quantity.Count)
+		m.Number.Interval, m.Number.Text = figure.Between(n.Lo, n.Hi), n.Range
+	}
+	if n.Each != "" {
+		inside := source.Place{File: at.File, Start: at.End - len(n.Each), End: at.End}
+		if m.Each, ok = rd.QuantityText(n.Each, inside, forMass, "makes"); !ok {
 			return Makes{}
 		}
 	}
 	return m
-}
-
-func wholeCount(text string) (float64, string) {
-	g, fault := quantity.Read(text+" pieces", forCount)
-	if fault != nil {
-		return 0, fault.Text
-	}
-	if !g.IsPoint() || g.Lo != math.Trunc(g.Lo) {
-		return 0, "not a whole number"
-	}
-	return g.Lo, ""
 }
 
 // wholeNumber reads a bare whole number.
@@ -490,7 +459,7 @@ func (rd *reader) wholeNumber(e hclsyntax.Expression) (float64, source.Place, bo
 		return 0, source.Place{}, false
 	}
 	at := rd.Place(lit.SrcRange)
-	n, fault := wholeCount(string(rd.File.Text[at.Start:at.End]))
+	n, fault := said.Count(string(rd.File.Text[at.Start:at.End]))
 	return n, at, fault == ""
 }
 
@@ -522,14 +491,12 @@ func (rd *reader) readClock(e hclsyntax.Expression) Given {
 	if !ok {
 		return Given{}
 	}
-	var h, m int
-	n, err := fmt.Sscanf(text, "%d:%d", &h, &m)
-	whole := fmt.Sprintf("%02d:%02d", h, m) == fmt.Sprintf("%05s", text)
-	if n != 2 || err != nil || !whole || h > 23 || m > 59 {
+	minutes, ok := said.Clock(text)
+	if !ok {
 		rd.Fault(at, "start must be a clock time such as \"18:00\", not %q", text)
 		return Given{}
 	}
-	q := quantity.Quantity{Kind: quantity.Time, Interval: figure.Point(float64(60*h + m)),
+	q := quantity.Quantity{Kind: quantity.Time, Interval: figure.Point(minutes),
 		Unit: "min"}
 	return Given{Quantity: q, Place: at, Set: true}
 }

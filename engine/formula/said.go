@@ -2,10 +2,12 @@ package formula
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"github.com/hashicorp/hcl/v2/hclsyntax"
 
+	"forebake/engine/larder"
 	"forebake/engine/quantity"
 	"forebake/engine/said"
 	"forebake/engine/source"
@@ -25,49 +27,6 @@ func (rd *reader) literal(e hclsyntax.Expression) (string, source.Place, bool) {
 	}
 	text, inside, ok := source.StringLiteral(e)
 	return text, source.Place{File: rd.File, Start: inside.Start, End: inside.End}, ok
-}
-
-// saidAt reads or answers words in the place of a temperature, and reports whether it did.
-func (rd *reader) saidAt(s *Step, text string, at source.Place, what string) bool {
-	word := said.Fold(strings.ReplaceAll(text, ".", ""))
-	take := func(write, says string) {
-		s.At, _ = rd.QuantityText(write, at, forTemperature, what)
-		s.At.Text = text
-		rd.assumed(at, says)
-	}
-	if t, ok := said.GasMark(word); ok {
-		take(t.Text, t.Says)
-		return true
-	}
-	if write, taken, ok := said.Warmth(word); ok {
-		if taken && s.Verb.Waits() {
-			take(write, fmt.Sprintf("%q is taken as %s: measure it", text, write))
-		} else {
-			rd.Fault(at, "%s: %q is no figure; measure it, or write %q", what, text, write)
-		}
-		return true
-	}
-	if number, ok := said.Degrees(text); ok {
-		rd.Fault(at, "%s: %q does not say of which scale; write \"%s C\", or \"%s F\"", what, text,
-			number, number)
-		return true
-	}
-	if degrees, ok := said.Fanned(text); ok && s.Verb.Bakes() {
-		if s.Way == nil {
-			s.Way = fanOven
-		}
-		if s.At, ok = rd.QuantityText(degrees, at, forTemperature, what); ok {
-			s.At.Text = text
-		}
-		return true
-	}
-	from, to, ok := said.Falling(text, s.Verb.Bakes())
-	if ok {
-		rd.Fault(at, "%s: an oven that falls is a step for each figure, one after the other: write "+
-			"{ %s = \"?\", at = %q }, { %s = \"?\", at = %q }, each with its own time", what,
-			s.Verb.Name, from, s.Verb.Name, to)
-	}
-	return ok
 }
 
 // saidTime reads words in the place of a time: a sign to wait for, or a time with more said beside
@@ -121,20 +80,6 @@ func (rd *reader) saidArea(s *Step, e hclsyntax.Expression, own bool, what strin
 	return true
 }
 
-// saidTemp reads a word for how warm an ingredient goes in, tells what it was taken for, and
-// reports whether it is one.
-func (rd *reader) saidTemp(in *Ingredient, e hclsyntax.Expression) bool {
-	text, at, ok := rd.literal(e)
-	write := said.GoingIn(said.Fold(text))
-	if !ok || write == "" {
-		return false
-	}
-	in.Temp, _ = rd.QuantityText(write, at, forTemperature, in.Name)
-	in.Temp.Text = text
-	rd.assumed(at, fmt.Sprintf("%q of %q is taken as %s: measure it", text, in.Name, write))
-	return true
-}
-
 // saidAmount gives the amount of an ingredient as a text that the quantity reader reads, and tells
 // what a word in it was taken for.
 func (rd *reader) saidAmount(in *Ingredient, text string, at source.Place) string {
@@ -145,7 +90,7 @@ func (rd *reader) saidAmount(in *Ingredient, text string, at source.Place) strin
 			return count
 		}
 	}
-	if it, ok := rd.opts.Larder.Find(rd.larderName(in)); ok {
+	if it, _, ok := rd.find(in); ok {
 		if t, taken := said.Amount(it, text, rd.opts.Units); taken {
 			rd.assumed(at, t.Says)
 			return t.Text
@@ -156,12 +101,39 @@ func (rd *reader) saidAmount(in *Ingredient, text string, at source.Place) strin
 	return text
 }
 
-// larderName is the name that the larder knows the ingredient by: of an egg, that of its size.
-func (rd *reader) larderName(in *Ingredient) string {
+// find gives what the larder knows of an ingredient's name, with the words of preparation in it.
+func (rd *reader) find(in *Ingredient) (*larder.Item, []string, bool) {
+	name := in.Name
 	if in.sized != "" {
-		return said.EggName(in.sized, rd.opts.Units)
+		name = in.sized
 	}
-	return said.EggName(in.Name, rd.opts.Units)
+	return said.Ingredient(rd.opts.Larder, name, rd.opts.Units)
+}
+
+// described takes what a name says of the ingredient beside what it is: how warm it goes in, and
+// its form, where no option says them.
+func (rd *reader) described(in *Ingredient, words []string) {
+	all := strings.Join(words, " ")
+	if all == "" {
+		return
+	}
+	if in.Form == "" && !in.isOpen("as") {
+		in.Form = said.Form(all)
+	}
+	if pct := said.Protein(all); pct != "" && in.Protein == nil && in.Item.Flour > 0 && !in.isOpen("protein") {
+		if g, ok := rd.QuantityText(pct, in.Place, forPercent, in.Name); ok {
+			in.Protein = &g
+		}
+	}
+	if write := said.WarmthIn(all); write != "" && !in.Temp.Set && !in.isOpen("temp") {
+		in.Temp, _ = rd.QuantityText(write, in.Place, forTemperature, in.Name)
+		rd.assumed(in.Place, fmt.Sprintf("%q is taken to go in at %s: measure it", in.Name, write))
+	}
+}
+
+// isOpen reports whether an option of the ingredient is "?".
+func (in *Ingredient) isOpen(option string) bool {
+	return slices.ContainsFunc(in.Open, func(o *IngredientOption) bool { return o.Name == option })
 }
 
 // bareAmount reads a number without quotes where it can only be a count: "egg" = 2.

@@ -161,6 +161,11 @@ func (s *Step) LeavesOven() bool { return !s.staysInOven() }
 // HeatsAll reports whether the step cooks or bakes the whole part, and not some ingredients alone.
 func (s *Step) HeatsAll() bool { return s.Verb.Bakes() || s.Verb.Cooks() && len(s.With) == 0 }
 
+// IsAfterHeat reports whether an earlier step cooks or bakes the whole part.
+func (s *Step) IsAfterHeat() bool {
+	return slices.ContainsFunc(s.Part.Steps[:s.Index], (*Step).HeatsAll)
+}
+
 // Text names a step as the baker wrote it: "chill 14 h", "sheet 5 mm", "fill almond filling".
 func (s *Step) Text() string {
 	text := s.Verb.Name + s.ownText()
@@ -348,7 +353,11 @@ func (rd *reader) readOwn(s *Step, e hclsyntax.Expression) {
 		if text, at, ok := rd.Text(e, what); ok {
 			s.Words = text
 			if own.bare {
-				if name := rd.opts.Larder.AllergenIn(text); name != "" {
+				words := text
+				if first, rest, more := strings.Cut(text, " "); more && stepNamed(first).verb != nil {
+					words = rest // "sprinkle with sesame seeds": the sprinkles are no ingredient
+				}
+				if name := rd.opts.Larder.AllergenIn(words); name != "" {
 					rd.Fault(at, "%s: the allergens of %q are not told from here; write it in a "+
 						"part, topping \"seeds\" { ingredients = { %q = \"?\" } }, and put that "+
 						"on: { wash = \"seeds\" }", what, name, name)
@@ -411,10 +420,10 @@ func (rd *reader) readCountText(e hclsyntax.Expression, kinds quantity.Kinds, wh
 		return Given{}, at, true
 	}
 	if number, ok := said.Times(text); ok {
-		n, _ := wholeCount(number)
+		n, _ := said.Count(number)
 		return bareCount(n, inside), inside, false
 	}
-	if n, bad := wholeCount(text); bad == "" && said.Whole(text) {
+	if n, bad := said.Count(text); bad == "" && said.Whole(text) {
 		return bareCount(n, inside), inside, false // "12" is 12
 	}
 	q, fault := quantity.Read(text, kinds)

@@ -27,11 +27,23 @@ func (l *Larder) Ambiguous(word string) (Ambiguous, bool) {
 	if l.byKey[string(key)] != nil {
 		return Ambiguous{}, false
 	}
-	a, ok := ambiguousByKey()[string(key)]
-	if !ok {
+	if a, ok := ambiguousByKey()[string(key)]; ok {
+		return *a, true
+	}
+	if _, known := l.Find(word); known {
 		return Ambiguous{}, false
 	}
-	return *a, true
+	head, _, _ := strings.Cut(word, ",") // "olives, pitted" are olives, whichever
+	typed := strings.Fields(fold(head))
+	for i := range typed {
+		if i > 0 && !leaves(typed[i-1], nil) {
+			break
+		}
+		if a, ok := ambiguousByKey()[strings.Join(typed[i:], " ")]; ok {
+			return *a, true
+		}
+	}
+	return Ambiguous{}, false
 }
 
 // ambiguousByKey are the entries by their folded words: every name that is read is looked up.

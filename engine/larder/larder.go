@@ -74,7 +74,7 @@ func (c Class) known() bool {
 }
 
 // Trait is a set of boolean properties.
-type Trait uint32 // 24 in use
+type Trait uint32 // 25 in use
 
 // The traits.
 const (
@@ -102,6 +102,7 @@ const (
 	LiveCulture                    // holds living lactic bacteria, unless it was heated
 	Cooked                         // was cooked through; heat-treated plant food needs control by that
 	KeptOut                        // pieces: the dough does not take up their water
+	SoftFlour                      // of little protein by its kind: cake and pastry flour
 )
 
 // Control is why an ingredient needs time and temperature control where water is free. Fats,
@@ -350,8 +351,8 @@ func (it *Item) check() error {
 
 // Find returns the ingredient of that name or alias. Letter case,
 // spaces, hyphens, apostrophes and accents do not count. If the name is
-// unknown, Find also tries it with a plural s added or removed, and
-// with -y and -ies exchanged. A name of ASCII letters up to 64 bytes
+// unknown, Find also tries it with a plural s or es added or removed,
+// and with -y and -ies exchanged. A name of ASCII letters up to 64 bytes
 // long costs no allocation.
 func (l *Larder) Find(name string) (*Item, bool) {
 	var room [72]byte
@@ -372,6 +373,11 @@ func (l *Larder) Find(name string) (*Item, bool) {
 	}
 	if it := l.exact(other); it != nil {
 		return it, true
+	}
+	if n > 4 && string(key[n-2:n]) == "es" { // potatoes
+		if it := l.exact(key[:n-2]); it != nil {
+			return it, true
+		}
 	}
 	switch {
 	case n > 4 && string(key[n-3:n]) == "ies":

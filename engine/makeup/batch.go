@@ -1,6 +1,8 @@
 package makeup
 
 import (
+	"math"
+
 	"forebake/engine/figure"
 	"forebake/engine/formula"
 	"forebake/engine/quantity"
@@ -26,6 +28,105 @@ func (s *Sheet) Spread() Interval {
 		}
 	}
 	return sum
+}
+
+// IsClosedIn reports whether a step puts a filling in the dough before the heat: not roll-in fat,
+// not what lies on top, not what goes in when it is baked.
+func IsClosedIn(step *formula.Step) bool {
+	return step.Verb.Fills() && step.Uses != nil && step.Uses.Kind == formula.Filling &&
+		!OnlyFat(step.Uses) && !step.IsAfterHeat()
+}
+
+// GoesOnBeforeHeat reports whether a step fills or covers the dough before the heat.
+func GoesOnBeforeHeat(step *formula.Step) bool {
+	return step.Verb.Fills() && step.Uses != nil && !step.IsAfterHeat()
+}
+
+// isRollIn reports whether a step puts fat alone in the dough before the heat.
+func isRollIn(step *formula.Step) bool {
+	return GoesOnBeforeHeat(step) && step.Uses.Kind == formula.Filling && OnlyFat(step.Uses)
+}
+
+// Put adds up what the steps of a kind put in or on, g, as much of it as they take.
+func (s *Sheet) Put(is func(*formula.Step) bool) Interval {
+	sum := Interval{}
+	for _, p := range s.Formula.Parts {
+		taken := Interval{}
+		for _, q := range s.Formula.Parts {
+			for _, step := range q.Steps {
+				if step.Uses == p && is(step) {
+					taken = taken.Add(step.Share())
+				}
+			}
+		}
+		if taken != (Interval{}) {
+			taken = figure.Between(min(1, taken.Lo), min(1, taken.Hi))
+			sum = sum.Add(s.Part(p).Grams(Mass).Mul(taken))
+		}
+	}
+	return sum
+}
+
+// ClosedInRatio is the filling that is closed in before the heat, in percent of the dough with its
+// roll-in fat.
+func (s *Sheet) ClosedInRatio() Value {
+	dough := s.KindMass(formula.Dough).Add(s.Put(isRollIn))
+	if dough.Hi == 0 {
+		return figure.Absent("a dough", s.Formula.Place)
+	}
+	return figure.ValueOf(s.Put(IsClosedIn).Div(dough).Scale(100))
+}
+
+// soakShare is the share of a dough's weight from which a syrup soaks in (judgement).
+const soakShare = 0.15
+
+// Soaks reports whether a step puts so much on the baked dough that it soaks in.
+func (s *Sheet) Soaks(step *formula.Step) Value {
+	if step.Uses == nil || !step.Verb.Tops() {
+		return figure.YesNo(false)
+	}
+	share := s.Part(step.Uses).Grams(Mass).Mul(step.Share()).Div(s.Part(step.Part).Grams(Mass))
+	switch {
+	case share.Lo >= soakShare:
+		return figure.YesNo(true)
+	case share.Hi < soakShare:
+		return figure.YesNo(false)
+	}
+	return figure.Maybe("the amounts of \""+step.Uses.Name+"\" and of what it goes on", step.Place)
+}
+
+// SoaksIn reports whether some step puts so much of the part on another that it soaks in.
+func (p *Part) SoaksIn() Value {
+	out := figure.YesNo(false)
+	for _, q := range p.Formula.Parts {
+		for _, step := range q.Steps {
+			if step.Uses != p.Part || !step.Verb.Tops() {
+				continue
+			}
+			v := p.sheet.Soaks(step)
+			if v.Lo == 1 {
+				return v
+			}
+			if v.Need != nil {
+				out = v
+			}
+		}
+	}
+	return out
+}
+
+// IsSoaked reports whether a syrup that is put on the baked part soaks in.
+func (p *Part) IsSoaked() Value {
+	out := figure.YesNo(false)
+	for _, step := range p.Steps {
+		if v := p.sheet.Soaks(step); v.Lo == 1 || v.Need != nil && out.Need == nil {
+			out = v
+			if v.Lo == 1 {
+				return out
+			}
+		}
+	}
+	return out
 }
 
 func (s *Sheet) fillsWith(filling *formula.Part) bool {
@@ -124,7 +225,8 @@ func (s *Sheet) PieceAsked() Value {
 	return figure.Absent("the weight of a piece (makes = \"24 pieces of 75 g\")", s.Formula.Place)
 }
 
-// PieceGrams is the weight of one piece, unbaked: as asked for, else by the number of pieces.
+// PieceGrams is the weight of one piece, unbaked: as asked for, else by the number of pieces. What
+// goes in when it is baked is no part of it.
 func (s *Sheet) PieceGrams() Value {
 	if v := s.PieceAsked(); !v.Absent {
 		return v
@@ -133,7 +235,9 @@ func (s *Sheet) PieceGrams() Value {
 	if n.Absent {
 		return n
 	}
-	return figure.ValueOf(s.KindMass(formula.Dough).Add(s.Spread()).Div(n.Interval()))
+	return figure.ValueOf(
+		s.KindMass(formula.Dough).Add(s.Put(GoesOnBeforeHeat)).Div(n.Interval()),
+	)
 }
 
 // MakesGap is 0 where some usual loss makes the pieces come out; beyond that, how far the dough is
@@ -154,9 +258,16 @@ func (s *Sheet) MakesGap() Value {
 	default:
 		asked = n.Interval().Mul(each.Interval())
 	}
-	dough, filling := s.KindMass(formula.Dough), Interval{}
+	dough := s.KindMass(formula.Dough)
+	// The weight asked for is that of the filled piece; whether with what lies on it, only the
+	// baker knows.
+	meant := []Interval{{}}
 	if (s.Formula.Makes.Each.Set || s.Formula.Makes.Total.Set) && !s.cutToWish() {
-		filling = s.Spread() // the weight asked for is that of the filled piece
+		inside := func(step *formula.Step) bool { return IsClosedIn(step) || isRollIn(step) }
+		meant = []Interval{s.Put(inside), s.Put(GoesOnBeforeHeat)}
+		if s.Formula.Makes.Total.Set {
+			meant = append(meant, s.Spread())
+		}
 	}
 	gap := func(dough, filling, asked float64) float64 {
 		most := (dough + filling) / asked
@@ -169,9 +280,28 @@ func (s *Sheet) MakesGap() Value {
 		}
 		return 0
 	}
-	return figure.ValueOf(
-		figure.Between(gap(dough.Lo, filling.Lo, asked.Hi), gap(dough.Hi, filling.Hi, asked.Lo)),
-	)
+	gaps := make([]Interval, len(meant))
+	for i, filling := range meant {
+		gaps[i] = figure.Between(
+			gap(dough.Lo, filling.Lo, asked.Hi), gap(dough.Hi, filling.Hi, asked.Lo))
+	}
+	return figure.ValueOf(nearestToZero(gaps))
+}
+
+// nearestToZero spans what the figure nearest to zero can be: each lies within its own interval.
+func nearestToZero(list []Interval) Interval {
+	most := math.Inf(1)
+	for _, x := range list {
+		most = min(most, max(math.Abs(x.Lo), math.Abs(x.Hi)))
+	}
+	out := Interval{Lo: math.Inf(1), Hi: math.Inf(-1)}
+	for _, x := range list {
+		if x.Lo > most || x.Hi < -most {
+			continue
+		}
+		out.Lo, out.Hi = min(out.Lo, max(x.Lo, -most)), max(out.Hi, min(x.Hi, most))
+	}
+	return out
 }
 
 // Unspread lists the fillings that a step spreads and that have no amount at all.

@@ -52,9 +52,12 @@ func LowEnd(r family.Range) Value {
 	return Value{Lo: r.Lo, Hi: r.Lo, Mid: r.Lo, Origin: figure.AsGiven}
 }
 
-// HighEnd of a range that the family has no figure for is a thousand percent: it limits nothing.
+// NoHighEnd is the high end of a range that the family has no figure for: it limits nothing.
+const NoHighEnd = 1000
+
+// HighEnd is the high end of a range of the family, NoHighEnd where it has no figure.
 func HighEnd(r family.Range) Value {
-	x := 1000.0
+	x := float64(NoHighEnd)
 	if r.Known {
 		x = r.Hi
 	}

@@ -42,6 +42,7 @@ const (
 	Cocoa // solids of cocoa without their fat
 	Yeast // as instant dry
 	Liquid
+	CurdWater // water held in curd, boiled potato or a thick purée
 	Cinnamon
 	StrongSpice
 	FlourProtein
@@ -248,6 +249,9 @@ func (p *Part) addItem(in *formula.Ingredient) {
 	if item.Traits&larder.Pourable != 0 {
 		plus(Liquid, 1)
 	}
+	if holdsItsWater(item) {
+		plus(CurdWater, item.Water/100)
+	}
 	if item.Traits&larder.Cinnamon != 0 {
 		plus(Cinnamon, 1)
 	}
@@ -255,6 +259,21 @@ func (p *Part) addItem(in *formula.Ingredient) {
 		plus(StrongSpice, 1)
 	}
 }
+
+// holdsItsWater reports whether an item is wet and yet no liquid: curd, boiled potato, purée.
+func holdsItsWater(item *larder.Item) bool {
+	if !item.Is(larder.Solid) || item.Is(larder.Pourable) || item.Water <= curdWaterPct {
+		return false
+	}
+	switch item.Class {
+	case larder.ClassDairy, larder.ClassFruit, larder.ClassOther:
+		return true
+	}
+	return false
+}
+
+// curdWaterPct is the water that curd, potato and purée have at least, % (judgement).
+const curdWaterPct = 50
 
 const (
 	// flourMoisture is the moisture of white flour, g/g, taken out of a culture's water (USDA SR
@@ -454,6 +473,16 @@ func (p *Part) RatioPct(c, of Component, what string) Value {
 	return figure.ValueOf(p.Over(c, of).Scale(100))
 }
 
+// wasSoaked reports whether a soak before a step names an ingredient.
+func wasSoaked(s *formula.Step, in *formula.Ingredient) bool {
+	for _, other := range s.Part.Steps[:s.Index] {
+		if other.Verb.Soaks() && slices.Contains(other.With, in) {
+			return true
+		}
+	}
+	return false
+}
+
 // LiquidTemp is the warmest written temperature among the pourable ingredients and taken parts that
 // the step takes; a soak's own at or to is the temperature of its liquid.
 func (*Sheet) LiquidTemp(s *formula.Step) Value {
@@ -478,6 +507,9 @@ func (*Sheet) LiquidTemp(s *formula.Step) Value {
 		list = s.Part.Ingredients
 	}
 	for _, in := range list {
+		if wasSoaked(s, in) {
+			continue // it went in there, as warm as it is written
+		}
 		if in.Of != nil || in.Item.Is(larder.Pourable) {
 			see(in.Temp)
 		}

@@ -45,7 +45,7 @@ func (m *Mender) worse(base, now *version) []finding.Worse {
 	for _, q := range list {
 		f := m.finding(now, q)
 		out = append(out, finding.Worse{
-			Rule: q.rule.ID, Subject: f.Subject, Level: q.rule.Level, Line: f.Place.Line(),
+			Rule: q.rule.ID, Subject: f.Subject, Level: f.Level, Line: f.Place.Line(),
 			Was: base.answers[q], Is: now.answers[q],
 		})
 	}
@@ -89,7 +89,7 @@ func (m *Mender) tellChanges(o *Outcome, base, now *version, list []*change) {
 			}
 			f := m.finding(base, q)
 			one.Rules = append(one.Rules, finding.Helped{
-				Rule: q.rule.ID, Subject: f.Subject, Level: q.rule.Level, Line: f.Place.Line(),
+				Rule: q.rule.ID, Subject: f.Subject, Level: f.Level, Line: f.Place.Line(),
 				Unsure: now.answers[q] == finding.Unsure,
 			})
 			for _, figure := range m.moved(q, base, now) {
@@ -181,7 +181,7 @@ func (m *Mender) tellLeft(o *Outcome, now *version, q question) {
 	f := m.finding(now, q)
 	o.After = append(o.After, f)
 	left := finding.Left{
-		Rule: q.rule.ID, Subject: f.Subject, Level: q.rule.Level, Line: f.Place.Line(),
+		Rule: q.rule.ID, Subject: f.Subject, Level: f.Level, Line: f.Place.Line(),
 	}
 	if choice := m.choice(now, q); choice != nil {
 		o.Mending.Choose(*choice)
@@ -201,10 +201,11 @@ func (m *Mender) choice(v *version, q question) *finding.Change {
 	if c == nil || !c.forBaker() {
 		return nil
 	}
+	f := m.finding(v, q)
 	return &finding.Change{
 		Mend: finding.Mend{Text: c.describe(v), Trust: c.trust},
 		Rules: []finding.Helped{{
-			Rule: q.rule.ID, Subject: m.finding(v, q).Subject, Level: q.rule.Level,
+			Rule: q.rule.ID, Subject: f.Subject, Level: f.Level,
 			Unsure: c.answer == finding.Unsure,
 		}},
 	}

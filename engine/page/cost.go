@@ -92,9 +92,8 @@ func sumText(c *finding.Costing) string {
 }
 
 type jsonCosts struct {
-	Format   int                  `json:"format"` // report.JSONFormat
-	Cautions []report.JSONCaution `json:"cautions"`
-	Costs    []jsonCost           `json:"costs"`
+	head
+	Costs []jsonCost `json:"costs"`
 }
 
 type jsonCost struct {
@@ -126,7 +125,7 @@ type jsonLabel struct {
 // CostJSON prints the same as one object, with the cautions first. Figures that are not known are
 // null.
 func CostJSON(w io.Writer, run *finding.Run, list []finding.Costing) error {
-	out := jsonCosts{report.JSONFormat, report.CautionsJSON(run), []jsonCost{}}
+	out := jsonCosts{headOf(costFormat, run), []jsonCost{}}
 	for i := range list {
 		c := &list[i]
 		one := jsonCost{c.Formula, c.Line, c.Sum.Finite(), c.PerPiece.Finite(), c.Whole,
@@ -140,5 +139,5 @@ func CostJSON(w io.Writer, run *finding.Run, list []finding.Costing) error {
 		}
 		out.Costs = append(out.Costs, one)
 	}
-	return jsontext.Write(w, out)
+	return jsontext.Write(w, jsontext.Filled(out))
 }

@@ -157,9 +157,8 @@ func cell(s string) string {
 }
 
 type jsonFacts struct {
-	Format   int                  `json:"format"` // report.JSONFormat
-	Cautions []report.JSONCaution `json:"cautions"`
-	Facts    []jsonFact           `json:"facts"`
+	head
+	Facts []jsonFact `json:"facts"`
 }
 
 type jsonFact struct {
@@ -177,11 +176,11 @@ type jsonFact struct {
 // FactsJSON prints figures as one object, with the cautions first. Unknown figures are null, never
 // 0 or NaN.
 func FactsJSON(w io.Writer, run *finding.Run, rows []finding.FactRow) error {
-	out := jsonFacts{report.JSONFormat, report.CautionsJSON(run), []jsonFact{}}
+	out := jsonFacts{headOf(factsFormat, run), []jsonFact{}}
 	for _, r := range rows {
 		g := r.Figure
 		out.Facts = append(out.Facts, jsonFact{r.Formula, r.Subject, g.Name, report.FigureValue(&g),
 			report.Finite(g.Low, g.Numeric), report.Finite(g.High, g.Numeric), g.Unit, g.Kind, r.Source})
 	}
-	return jsontext.Write(w, out)
+	return jsontext.Write(w, jsontext.Filled(out))
 }

@@ -64,9 +64,8 @@ func (t *text) mix(m *finding.Mix) {
 }
 
 type jsonMixes struct {
-	Format   int                  `json:"format"` // report.JSONFormat
-	Cautions []report.JSONCaution `json:"cautions"`
-	Mixes    []jsonMix            `json:"mixes"`
+	head
+	Mixes []jsonMix `json:"mixes"`
 }
 
 type jsonMix struct {
@@ -84,7 +83,7 @@ type jsonMix struct {
 // MixJSON prints the same as one object, with the cautions first. Figures that are not known are
 // null.
 func MixJSON(w io.Writer, run *finding.Run, list []finding.Mix) error {
-	out := jsonMixes{report.JSONFormat, report.CautionsJSON(run), []jsonMix{}}
+	out := jsonMixes{headOf(mixFormat, run), []jsonMix{}}
 	for i := range list {
 		m := &list[i]
 		one := jsonMix{m.Formula, m.Part, m.Line, nil, nil, m.LiquidC.Finite(), m.IceG.Finite(),
@@ -96,5 +95,5 @@ func MixJSON(w io.Writer, run *finding.Run, list []finding.Mix) error {
 		}
 		out.Mixes = append(out.Mixes, one)
 	}
-	return jsontext.Write(w, out)
+	return jsontext.Write(w, jsontext.Filled(out))
 }

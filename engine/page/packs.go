@@ -5,11 +5,10 @@ import (
 
 	"forebake/engine/finding"
 	"forebake/engine/jsontext"
-	"forebake/engine/report"
 )
 
 type jsonPacks struct {
-	Format    int            `json:"format"` // report.JSONFormat
+	Format    int            `json:"format"`
 	Packs     []jsonPack     `json:"packs"`
 	Cautions  []jsonSaid     `json:"cautions"`
 	Unchecked []jsonLeftPack `json:"unchecked"`
@@ -64,7 +63,7 @@ type jsonLeftPack struct {
 
 // RulebookJSON prints the packs and cautions in force as one object.
 func RulebookJSON(w io.Writer, b finding.Rulebook) error {
-	out := jsonPacks{Format: report.JSONFormat, Packs: []jsonPack{}, Cautions: []jsonSaid{},
+	out := jsonPacks{Format: packsFormat, Packs: []jsonPack{}, Cautions: []jsonSaid{},
 		Unchecked: []jsonLeftPack{}}
 	for _, p := range b.Packs {
 		one := jsonPack{p.Name, p.About, p.Safety, []jsonFigure{}, []jsonRule{}}

@@ -335,12 +335,12 @@ func CatalogueMarkdown(w io.Writer, c finding.Catalogue) error {
 
 // CatalogueJSON prints the same as one object.
 func CatalogueJSON(w io.Writer, c finding.Catalogue) error {
-	return jsontext.Write(w, jsonCatalogue{report.JSONFormat, c.Facts, c.Verbs, c.Options, c.Words,
+	return jsontext.Write(w, jsonCatalogue{catalogueFormat, c.Facts, c.Verbs, c.Options, c.Words,
 		c.Units, c.Keys, c.Levers})
 }
 
 type jsonCatalogue struct {
-	Format  int                       `json:"format"` // report.JSONFormat
+	Format  int                       `json:"format"`
 	Facts   []finding.CatalogueFact   `json:"facts"`
 	Verbs   []finding.CatalogueVerb   `json:"verbs"`
 	Options []finding.CatalogueOption `json:"options"`

@@ -13,10 +13,29 @@ func TestSchemas(t *testing.T) {
 		"cost":      jsonCosts{},
 		"mix":       jsonMixes{},
 		"packs":     jsonPacks{},
+		"batches":   jsonBatches{},
+		"begin":     jsonBegin{},
+		"cautions":  jsonCautions{},
+		"compare":   jsonComparisons{},
+		"history":   jsonHistory{},
+		"log":       jsonLogged{},
+		"mend":      jsonMends{},
+		"plan":      jsonPlan{},
+		"read":      jsonRead{},
+		"scale":     jsonScaling{},
+		"trial":     jsonTrials{},
+		"why":       jsonWhy{},
 	} {
 		title := "forebake " + name + " --as json"
-		if name == "catalogue" {
+		switch name {
+		case "catalogue":
 			title = "forebake facts --list --as json"
+		case "history":
+			title = "forebake facts --history --as json"
+		case "batches":
+			title = "forebake log FILE --as json, forebake compare FILE --as json"
+		case "log":
+			title = "forebake log FILE --step N --as json"
 		}
 		schema.Hold(t, "../../formulas/schemas/"+name+".json", title, v)
 	}

@@ -13,7 +13,8 @@ import (
 
 // MixTemp is the dough's temperature at the end of a mix: as measured; else by the heat balance
 // when the temperatures of all cold and wet ingredients are written; else as the baker aims at it;
-// else by the heat balance between fridge and room.
+// else by the heat balance between fridge and room. Where the balance waits for a weight or a time,
+// it spans what they could be: knowing less never makes the aim come true.
 func (p *Part) MixTemp(s *formula.Step) Value {
 	if r := s.Reading; r != nil && r.Temp.Set {
 		v := figure.ValueOf(r.Temp.Interval)
@@ -27,8 +28,12 @@ func (p *Part) MixTemp(s *formula.Step) Value {
 		return figure.Absent("to = \"25 C\" or measured = \"25 C\" in this mix", s.Place)
 	}
 	v := p.balance(s)
-	if v.Absent && s.To.Set { // the balance is silent: the aim is all there is
-		return makeup.Given(s.To, "", s.Place)
+	if v.Absent && s.To.Set {
+		if ends, ok := p.openBalance(s); ok {
+			ends.Need = v.Need
+			return ends
+		}
+		return makeup.Given(s.To, "", s.Place) // the balance is silent: the aim is all there is
 	}
 	return v
 }
@@ -185,11 +190,18 @@ func (p *Part) mixings(s *formula.Step) (mix [figure.Runs]bakersmath.Mixing, why
 
 // heatOf gives an ingredient as the heat balance takes it; run picks the end of its temperature.
 func (p *Part) heatOf(in *formula.Ingredient, run figure.Run) (bakersmath.Ingredient, bool) {
-	t := p.ingredientTemp(in)
 	g := p.sheet.Amount(in)
 	if !g.IsPoint() {
 		return bakersmath.Ingredient{}, false // a range of weights would need every mix of their ends
 	}
+	return p.heatOfGrams(in, g.Lo, run)
+}
+
+// heatOfGrams is heatOf at some weight, g.
+func (p *Part) heatOfGrams(in *formula.Ingredient, grams float64, run figure.Run) (
+	bakersmath.Ingredient, bool,
+) {
+	t := p.ingredientTemp(in)
 	temp := t.Mid
 	switch run {
 	case figure.Low:
@@ -197,7 +209,7 @@ func (p *Part) heatOf(in *formula.Ingredient, run figure.Run) (bakersmath.Ingred
 	case figure.High:
 		temp = t.Hi
 	}
-	out := bakersmath.Ingredient{MassKg: g.Mid() / 1000, TempC: temp}
+	out := bakersmath.Ingredient{MassKg: grams / 1000, TempC: temp}
 	if in.Of != nil {
 		out.SpecificHeatKJ = 2.7 // dough, 2.15 to 3.19 measured
 		if m := p.sheet.Part(in.Of).Material(); m.Known {
@@ -223,9 +235,9 @@ func (p *Part) heatOf(in *formula.Ingredient, run figure.Run) (bakersmath.Ingred
 			out.SpecificHeatKJ = bakersmath.HeatButterKJ
 		}
 	case larder.ClassSugar:
-		if item.Water < 3 {
+		if item.Water < crystalWater {
 			out.SpecificHeatKJ = bakersmath.HeatSugarKJ
-			out.Dissolves = item.Sucrose > 50 &&
+			out.Dissolves = isCrystals(item) &&
 				p.Grams(makeup.Water).
 					Mid() >
 					p.Grams(makeup.Sucrose).

@@ -116,14 +116,7 @@ func fallen(st *history.Stage, targetC float64) (Value, bool) {
 }
 
 // AfterBake reports whether an earlier step of the part heats all of it through.
-func AfterBake(step *formula.Step) bool {
-	for _, other := range step.Part.Steps[:step.Index] {
-		if other.HeatsAll() {
-			return true
-		}
-	}
-	return false
-}
+func AfterBake(step *formula.Step) bool { return step.IsAfterHeat() }
 
 // LastCool reports whether no later step of the part cools it.
 func LastCool(step *formula.Step) bool {
@@ -294,4 +287,36 @@ func (*Sheet) Thickness(s *formula.Step) Value {
 	v := figure.ValueOf(mm)
 	v.Origin = figure.AsGiven
 	return v
+}
+
+// HottestAt is the hottest that the part may come into its stage i, C, back from the last
+// temperature that is known.
+func (p *Part) HottestAt(i int) float64 {
+	hottest := math.Inf(-1)
+	stages := p.Record().Stages[:i]
+	for j := range slices.Backward(stages) {
+		st := &stages[j]
+		step := st.Step
+		switch r := step.Reading; {
+		case st.InOwnBowl:
+			continue
+		case st.Known:
+			return max(hottest, st.Core.High, st.Mean.High, st.Surface.High)
+		case r != nil && r.Temp.Set:
+			return max(hottest, r.Temp.Hi)
+		case step.Verb.Heats():
+			return boilingC
+		case step.Verb.PutsOn() && step.Uses != nil:
+			hottest = max(hottest, p.sheet.Part(step.Uses).anyTemp().Hi)
+		}
+		if at := p.sheet.AroundStep(step); !at.Absent {
+			hottest = max(hottest, at.Hi)
+		}
+		if step.Verb.Mixes() {
+			if t := p.MixTemp(step); !t.Absent {
+				return max(hottest, t.Hi)
+			}
+		}
+	}
+	return max(hottest, p.anyTemp().Hi)
 }

@@ -95,6 +95,32 @@ func (m *merged) add(c *finding.Caution) {
 	}
 }
 
+// briefly gives the first details of a caution, each for its first formulas.
+func (c *Cautions) briefly(m *merged) string {
+	var lines []string
+	for i, d := range m.details {
+		if i == foldedDetails {
+			lines = append(lines, fmt.Sprintf("And %s more: forebake cautions prints them.",
+				Count(len(m.details)-i, "line")))
+			break
+		}
+		if line, _ := c.says(c.few(d), source.Safe); line != "" {
+			lines = append(lines, line)
+		}
+	}
+	return strings.Join(lines, " ")
+}
+
+// few is a detail that names its first formulas alone, and how many more it is for.
+func (c *Cautions) few(d *detail) *detail {
+	n := len(d.formulas)
+	if n <= foldedDetails || n == c.names {
+		return d
+	}
+	return &detail{d.text, append(slices.Clone(d.formulas[:foldedDetails]),
+		fmt.Sprintf("and %d more", n-foldedDetails))}
+}
+
 // says gives a detail in one line, "" where there is nothing to say. The line names the formulas
 // that the detail is for unless the run has only one; named reports that it does so before a text.
 // safe makes a text from a file fit for the format.

@@ -83,6 +83,9 @@ type Options struct {
 	Width  int  // columns that text is wrapped to; 0 for 80
 	All    bool // the findings of every formula, where a summary would stand
 	Each   bool // each unsure answer by itself, where one line would fold those within the models' error
+
+	// Address gives the path by which a site knows a file; nil for the name that it was given by.
+	Address func(name string) string
 }
 
 // Columns is the width that the reader wishes for.

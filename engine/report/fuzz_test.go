@@ -15,6 +15,8 @@ import (
 	"github.com/santhosh-tekuri/jsonschema/v6"
 
 	"forebake/engine/finding"
+	"forebake/engine/layout"
+	"forebake/engine/sariflog"
 	"forebake/engine/source"
 )
 
@@ -253,7 +255,9 @@ func FuzzSARIF(f *testing.F) {
 				Results    []struct {
 					RuleID    string
 					Message   struct{ Text string }
-					Locations []struct{ PhysicalLocation struct{ Region sarifRegion } }
+					Locations []struct {
+						PhysicalLocation struct{ Region sariflog.Region }
+					}
 				}
 			}
 		}
@@ -334,7 +338,7 @@ var ownTags = strings.NewReplacer(
 	"",
 	"</details>",
 	"",
-	separator,
+	layout.Separator,
 	"",
 )
 

@@ -23,7 +23,7 @@ type (
 		Unread    []jsonUnread    `json:"unread"`
 		Unchecked []jsonUnchecked `json:"unchecked"`
 		Loosened  []jsonLoosened  `json:"loosened"`
-		Findings  []jsonFinding   `json:"findings"`
+		Findings  []JSONFinding   `json:"findings"`
 		Assumed   []jsonAssumed   `json:"assumed"`
 		Notices   []string        `json:"notices"`
 		Totals    jsonTotals      `json:"totals"`
@@ -65,7 +65,8 @@ type (
 		Until   *string `json:"until"`
 		By      string  `json:"by"`
 	}
-	jsonFinding struct {
+	// JSONFinding is a finding as every JSON output holds it.
+	JSONFinding struct {
 		Rule    string       `json:"rule"`
 		Pack    string       `json:"pack"`
 		Level   string       `json:"level"`
@@ -95,10 +96,10 @@ type (
 	jsonMend struct {
 		Text  string     `json:"text"`
 		Trust string     `json:"trust"`
-		Edits []jsonEdit `json:"edits"` // none for advice
+		Edits []JSONEdit `json:"edits"` // none for advice
 	}
-	// jsonEdit puts New in the place of Old, the bytes from Start to End of the file.
-	jsonEdit struct {
+	// JSONEdit puts New in the place of Old, the bytes from Start to End of the file.
+	JSONEdit struct {
 		Start int    `json:"start"`
 		End   int    `json:"end"`
 		Old   string `json:"old"`
@@ -131,7 +132,7 @@ func init() { register(Format{"json", ".json", true, true, newJSON, isJSON}) }
 
 func newJSON(out io.Writer, _ Options) Writer {
 	return &jsonObject{out: out, run: jsonRun{Format: JSONFormat, Cautions: []JSONCaution{}, Unread: []jsonUnread{},
-		Unchecked: []jsonUnchecked{}, Loosened: []jsonLoosened{}, Findings: []jsonFinding{},
+		Unchecked: []jsonUnchecked{}, Loosened: []jsonLoosened{}, Findings: []JSONFinding{},
 		Assumed: []jsonAssumed{}, Notices: []string{}}}
 }
 
@@ -197,13 +198,33 @@ func cautionJSON(c *finding.Caution) JSONCaution {
 	return JSONCaution{c.Whole(), c.Source, c.Formula}
 }
 
-// CautionsJSON gives the cautions of a run as every report holds them.
-func CautionsJSON(run *finding.Run) []JSONCaution {
-	list := []JSONCaution{}
-	for _, c := range cautionsOf(run).List {
-		list = append(list, cautionJSON(c))
+// JSONPrelude stands first in the JSON of every verb about formulas, as in every report.
+type JSONPrelude struct {
+	Cautions  []JSONCaution   `json:"cautions"`
+	Unchecked []jsonUnchecked `json:"unchecked"`
+	Loosened  []jsonLoosened  `json:"loosened"`
+	SetAside  []JSONFinding   `json:"set_aside"` // of food safety
+}
+
+// PreludeJSON gives the prelude of a run.
+func PreludeJSON(run *finding.Run) JSONPrelude {
+	var j jsonObject
+	prelude(&j, run)
+	out := JSONPrelude{[]JSONCaution{}, j.run.Unchecked, j.run.Loosened,
+		FindingsJSON(run.SetAside())}
+	for _, c := range j.cautions.List {
+		out.Cautions = append(out.Cautions, cautionJSON(c))
 	}
-	return list
+	return out
+}
+
+// FindingsJSON gives findings as every report holds them.
+func FindingsJSON(list []*finding.Finding) []JSONFinding {
+	out := []JSONFinding{}
+	for _, f := range list {
+		out = append(out, findingJSON(f))
+	}
+	return out
 }
 
 func totalsJSON(t finding.Totals) jsonTotals {
@@ -220,8 +241,8 @@ func position(p source.Place) (file string, line, column int) {
 	return p.File.Name, at.Line, at.Column
 }
 
-func findingJSON(f *finding.Finding) jsonFinding {
-	j := jsonFinding{
+func findingJSON(f *finding.Finding) JSONFinding {
+	j := JSONFinding{
 		Rule: f.Rule, Pack: f.Pack, Level: f.Level.String(), Answer: f.Answer.String(),
 		Formula: f.Formula, Subject: f.Subject,
 		Text: f.Text, Why: f.Why, Source: f.Source, Facts: []jsonFigure{}, Needs: append([]string{},
@@ -236,16 +257,21 @@ func findingJSON(f *finding.Finding) jsonFinding {
 	}
 	j.File, j.Line, j.Column = position(f.Place)
 	for _, m := range f.Mends {
-		one := jsonMend{Text: m.Text, Trust: m.Trust, Edits: []jsonEdit{}}
-		for _, e := range m.Edits {
-			one.Edits = append(one.Edits, jsonEdit{e.Start, e.End, e.Old, e.New})
-		}
-		j.Mends = append(j.Mends, one)
+		j.Mends = append(j.Mends, jsonMend{m.Text, m.Trust, EditsJSON(m.Edits)})
 	}
 	for _, g := range f.Figures {
 		j.Facts = append(j.Facts, figureJSON(g))
 	}
 	return j
+}
+
+// EditsJSON gives edits as every JSON output holds them.
+func EditsJSON(list []source.Edit) []JSONEdit {
+	out := []JSONEdit{}
+	for _, e := range list {
+		out = append(out, JSONEdit(e))
+	}
+	return out
 }
 
 func figureJSON(g *finding.Figure) jsonFigure {

@@ -5,9 +5,9 @@ import (
 	"io"
 	"slices"
 	"strings"
-	"unicode"
 
 	"forebake/engine/finding"
+	"forebake/engine/layout"
 	"forebake/engine/source"
 )
 
@@ -93,7 +93,7 @@ func (p *markdownPage) putCautions(c *Cautions) {
 				break
 			}
 			if p.fold >= 3 {
-				d.formulas = d.formulas[:min(len(d.formulas), foldedDetails)]
+				d = c.few(d)
 			}
 			if line, _ := c.says(d, Markdown); line != "" {
 				p.WriteString("\n  " + line)
@@ -174,16 +174,27 @@ func (p *markdownPage) putFindings(f *Found) {
 			return slices.Compare(b.weights(), a.weights())
 		})
 		for _, g := range formulas[:min(len(formulas), foldedFormulas)] {
-			fmt.Fprintf(p, "- %s, %s: %s\n", Markdown(g.Name), At(g.Place), tally(g.List))
+			fmt.Fprintf(p, "- %s, %s: %s\n%s", Markdown(g.Name), At(g.Place), tally(g.List),
+				p.couldHurt(g.List, "  "))
 		}
 		if n := len(formulas) - foldedFormulas; n > 0 {
-			fmt.Fprintf(p, "- and %s more\n", Count(n, "formula"))
+			hurting := 0
+			for _, g := range formulas[foldedFormulas:] {
+				if len(finding.Hurtful(g.List)) > 0 {
+					hurting++
+				}
+			}
+			fmt.Fprintf(p, "- and %s more; %d of them could hurt someone\n", Count(n, "formula"),
+				hurting)
 		}
 		p.WriteString("\n")
 		formulas = nil
 	}
 	for _, g := range formulas {
 		fmt.Fprintf(p, "## %s\n\n%s: %s\n\n", Markdown(g.Name), Markdown(g.File), tally(g.List))
+		if hurt := p.couldHurt(g.List, ""); hurt != "" {
+			p.WriteString(hurt + "\n")
+		}
 		p.findings(g.List)
 	}
 	for _, g := range houses {
@@ -204,6 +215,24 @@ func (p *markdownPage) putFindings(f *Found) {
 		fmt.Fprintf(p, "Nothing found in %s: %s.\n\n", Count(n, "formula"),
 			strings.Join(clear, "; "))
 	}
+}
+
+// couldHurt names the food-safety findings of a formula in a line; of many, as a folded page does,
+// the first.
+func (p *markdownPage) couldHurt(list []*finding.Finding, indent string) string {
+	hurt := finding.Hurtful(list)
+	if len(hurt) == 0 {
+		return ""
+	}
+	more := ""
+	if n := len(hurt) - foldedDetails; n > 0 && p.fold >= 2 {
+		hurt, more = hurt[:foldedDetails], fmt.Sprintf(" and %d more", n)
+	}
+	parts := make([]string, len(hurt))
+	for i, f := range hurt {
+		parts[i] = fmt.Sprintf("%s %s (`%s`)", f.Word(), At(f.Place), f.Rule)
+	}
+	return fmt.Sprintf("%s**Could hurt someone:** %s%s.\n", indent, strings.Join(parts, ", "), more)
 }
 
 func (p *markdownPage) Assumed(list []finding.Assumptions) {
@@ -229,7 +258,7 @@ func (p *markdownPage) putTotals(t finding.Totals) { fmt.Fprintf(p, "%s.\n", tot
 func (p *markdownPage) findings(list []*finding.Finding) {
 	var open, waived []*finding.Finding
 	flagged := 0
-	for _, f := range serious(list) {
+	for _, f := range finding.Serious(list) {
 		if p.fold >= 2 && (f.Answer == finding.Unsure || f.Answer == finding.Assumed || f.Word() == "note") {
 			continue
 		}
@@ -303,59 +332,5 @@ func (p *markdownPage) body(f *finding.Finding, indent string) {
 // At gives the file and line of a place.
 func At(p source.Place) string { return fmt.Sprintf("%s:%d", Markdown(fileName(p)), p.Line()) }
 
-// separator is an empty HTML comment. It separates a sign from the word behind it: sites look for
-// mentions, references and addresses in the rendered text, where a backslash before the sign is
-// gone.
-const separator = "<!-- -->"
-
-// Markdown makes a text from a file safe in Markdown: one line, with no markup, no HTML, no end of
-// a table cell, no link, no mention, no reference and no formula. Rendered, it reads as it was
-// written.
-func Markdown(s string) string {
-	rs := []rune(strings.Join(strings.Fields(source.Safe(s)), " "))
-	var b strings.Builder
-	for i, r := range rs {
-		next := ' '
-		if i+1 < len(rs) {
-			next = rs[i+1]
-		}
-		word := unicode.IsLetter(next) || unicode.IsDigit(next) || next == '"' || next == '/'
-		if r == ':' && unicode.IsDigit(next) {
-			word = !isPosition(rs[i+1:])
-		}
-		switch r {
-		case '<':
-			b.WriteString("&lt;")
-		case '>':
-			b.WriteString("&gt;")
-		case '&':
-			b.WriteString("&amp;")
-		case '$': // a formula of mathematics
-			b.WriteString("&#36;")
-		case '\\', '`', '*', '_', '[', ']', '|', '~', '#', '!':
-			b.WriteString("\\" + string(r))
-		default:
-			b.WriteRune(r)
-		}
-		if word && strings.ContainsRune("@#!$%~:", r) || r == '&' && unicode.IsDigit(next) ||
-			next == '.' && strings.HasSuffix(strings.ToLower(string(rs[max(0, i-2):i+1])), "www") ||
-			r == '-' && i >= 2 && strings.EqualFold(string(rs[i-2:i]), "gh") &&
-				unicode.IsDigit(next) {
-			b.WriteString(separator)
-		}
-	}
-	return b.String()
-}
-
-// isPosition reports whether the digits behind a colon are a line, a column or
-// minutes. Those of a sign such as :100: are not.
-func isPosition(rs []rune) bool {
-	i := 0
-	for i < len(rs) && unicode.IsDigit(rs[i]) {
-		i++
-	}
-	if i < len(rs) && rs[i] == ':' {
-		return i+1 < len(rs) && unicode.IsDigit(rs[i+1])
-	}
-	return i == len(rs) || !unicode.IsLetter(rs[i]) && rs[i] != '_'
-}
+// Markdown makes a text from a file safe in Markdown.
+func Markdown(s string) string { return layout.Markdown(source.Safe(s)) }

@@ -9,9 +9,10 @@ import (
 
 	"github.com/yuin/goldmark"
 	"github.com/yuin/goldmark/extension"
-	layout "github.com/yuin/goldmark/renderer/html"
+	render "github.com/yuin/goldmark/renderer/html"
 	"pgregory.net/rapid"
 
+	"forebake/engine/layout"
 	"forebake/engine/source"
 )
 
@@ -19,7 +20,7 @@ import (
 // that some would be seen.
 var gfm = goldmark.New(
 	goldmark.WithExtensions(extension.GFM),
-	goldmark.WithRendererOptions(layout.WithUnsafe()),
+	goldmark.WithRendererOptions(render.WithUnsafe()),
 )
 
 var tag = regexp.MustCompile(`<[^>]*>`)
@@ -31,7 +32,7 @@ func laidOut(t interface{ Fatal(...any) }, md string) (tags []string, words stri
 	if err := gfm.Convert([]byte(md), &out); err != nil {
 		t.Fatal(err)
 	}
-	text := strings.ReplaceAll(out.String(), separator, "")
+	text := strings.ReplaceAll(out.String(), layout.Separator, "")
 	tags = tag.FindAllString(text, -1)
 	return tags, html.UnescapeString(tag.ReplaceAllString(text, ""))
 }

@@ -62,7 +62,11 @@ func Tally(list []*finding.Finding) string { return tally(list) }
 
 // CautionLine is a caution as a page prints it: the house's pack that adds it, "" for a shipped
 // one, its text, and its source, which short lines leave out.
-type CautionLine struct{ Pack, Text, Source string }
+type CautionLine struct {
+	Pack   string `json:"pack"`
+	Text   string `json:"text"`
+	Source string `json:"source"`
+}
 
 // Lines gives the short lines of all cautions, in the order of every report.
 func (c *Cautions) Lines() []CautionLine {

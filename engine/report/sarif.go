@@ -6,129 +6,15 @@ import (
 	"encoding/hex"
 	"fmt"
 	"io"
-	"net/url"
-	"path"
 	"slices"
 	"strings"
 
 	"forebake/engine/finding"
 	"forebake/engine/jsontext"
+	"forebake/engine/layout"
+	"forebake/engine/linehash"
+	"forebake/engine/sariflog"
 	"forebake/engine/source"
-)
-
-// The parts of SARIF 2.1.0 that are used here. Code-scanning sites read this format; section
-// numbers are those of the OASIS standard.
-type (
-	sarifLog struct {
-		Schema  string     `json:"$schema"`
-		Version string     `json:"version"`
-		Runs    []sarifRun `json:"runs"`
-	}
-	sarifRun struct {
-		Properties  sarifRunProperties `json:"properties"` // first, for it holds the cautions
-		Tool        sarifTool          `json:"tool"`
-		Invocations []sarifInvocation  `json:"invocations"`
-		ColumnKind  string             `json:"columnKind"`
-		Results     []sarifResult      `json:"results"`
-	}
-	sarifRunProperties struct {
-		Cautions []JSONCaution `json:"cautions"`
-		Totals   jsonTotals    `json:"totals"`
-	}
-	sarifTool struct {
-		Driver sarifDriver `json:"driver"`
-	}
-	sarifDriver struct {
-		Name            string      `json:"name"`
-		Version         string      `json:"version"`
-		SemanticVersion string      `json:"semanticVersion"`
-		Rules           []sarifRule `json:"rules"`
-	}
-	sarifRule struct {
-		ID                   string              `json:"id"`
-		ShortDescription     sarifText           `json:"shortDescription"`
-		FullDescription      sarifText           `json:"fullDescription"`
-		Help                 sarifText           `json:"help"`
-		DefaultConfiguration sarifConfiguration  `json:"defaultConfiguration"`
-		Properties           sarifRuleProperties `json:"properties"`
-	}
-	sarifText struct {
-		Text     string `json:"text"`
-		Markdown string `json:"markdown,omitempty"`
-	}
-	sarifConfiguration struct {
-		Level string `json:"level"`
-	}
-	sarifRuleProperties struct {
-		Tags []string `json:"tags"`
-		Pack string   `json:"pack,omitempty"`
-		On   string   `json:"on,omitempty"`
-		At   string   `json:"at,omitempty"`
-	}
-	sarifInvocation struct {
-		ExecutionSuccessful        bool                `json:"executionSuccessful"`
-		ToolExecutionNotifications []sarifNotification `json:"toolExecutionNotifications"`
-	}
-	sarifNotification struct {
-		Locations []sarifLocation `json:"locations,omitempty"`
-		Message   sarifText       `json:"message"`
-		Level     string          `json:"level"`
-	}
-	sarifResult struct {
-		RuleID              string                `json:"ruleId"`
-		RuleIndex           int                   `json:"ruleIndex"`
-		Kind                string                `json:"kind"`
-		Level               string                `json:"level"`
-		Message             sarifText             `json:"message"`
-		Locations           []sarifLocation       `json:"locations"`
-		RelatedLocations    []sarifLocation       `json:"relatedLocations,omitempty"`
-		PartialFingerprints map[string]string     `json:"partialFingerprints"`
-		Suppressions        []sarifSuppression    `json:"suppressions"` // never null (section 3.27.23)
-		Properties          sarifResultProperties `json:"properties"`
-	}
-	sarifLocation struct {
-		PhysicalLocation *sarifPhysical `json:"physicalLocation,omitempty"`
-		LogicalLocations []sarifLogical `json:"logicalLocations,omitempty"`
-		Message          *sarifText     `json:"message,omitempty"`
-	}
-	sarifLogical struct {
-		FullyQualifiedName string `json:"fullyQualifiedName"`
-	}
-	sarifPhysical struct {
-		ArtifactLocation sarifArtifact `json:"artifactLocation"`
-		Region           sarifRegion   `json:"region"`
-	}
-	sarifArtifact struct {
-		URI string `json:"uri"`
-	}
-	sarifRegion struct {
-		StartLine   int `json:"startLine"`
-		StartColumn int `json:"startColumn"`
-		EndLine     int `json:"endLine"`
-		EndColumn   int `json:"endColumn"` // of the character after the last, section 3.30.8
-	}
-	sarifSuppression struct {
-		Kind          string         `json:"kind"`
-		Status        string         `json:"status"`
-		Justification string         `json:"justification"`
-		Location      *sarifLocation `json:"location,omitempty"`
-	}
-	sarifResultProperties struct {
-		Answer     string      `json:"answer"` // flagged, unsure, waived; of no rule: caution, foodSafety
-		Formula    string      `json:"formula,omitempty"`
-		Subject    string      `json:"subject,omitempty"`
-		FoodSafety bool        `json:"foodSafety,omitempty"`
-		Doubt      bool        `json:"doubt,omitempty"`
-		Figures    string      `json:"figures,omitempty"`
-		Needs      []string    `json:"needs,omitempty"`
-		Mends      []sarifMend `json:"mends,omitempty"`
-		Source     string      `json:"source,omitempty"`
-	}
-	// sarifMend is a mend in words: as a fix of SARIF a site would offer it as an edit.
-	sarifMend struct {
-		Text  string `json:"text"`
-		Trust string `json:"trust"`
-	}
 )
 
 const sarifSchema = "https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json"
@@ -160,15 +46,26 @@ type sarif struct {
 	assumed   string
 	totals    finding.Totals
 
-	rules []sarifRule
+	address func(name string) string  // of a file
+	hashes  map[*source.File][]string // of its lines
+
+	rules []sariflog.Rule
 	index map[string]int // of a rule, by its id
 	seen  map[string]int // results, by the key of their fingerprint
+
+	most    int  // findings that fit
+	merging bool // the cautions of all formulas stand as one
 }
 
 func init() { register(Format{"sarif", ".sarif", true, true, newSARIF, isSARIF}) }
 
-func newSARIF(out io.Writer, _ Options) Writer {
-	return &sarif{out: out, rules: []sarifRule{}, index: map[string]int{}, seen: map[string]int{}}
+func newSARIF(out io.Writer, o Options) Writer {
+	s := &sarif{out: out, address: o.Address, hashes: map[*source.File][]string{},
+		rules: []sariflog.Rule{}, index: map[string]int{}}
+	if s.address == nil {
+		s.address = func(name string) string { return name }
+	}
+	return s
 }
 
 func (s *sarif) Begin(h Head)                       { s.head = h }
@@ -182,65 +79,111 @@ func (s *sarif) Assumed(list []finding.Assumptions) { s.assumed = finding.Assume
 func (s *sarif) Notices(list []string)              { s.notices = list }
 func (s *sarif) Totals(t finding.Totals)            { s.totals = t }
 
-// End writes the log. Its descriptors of rules stand before its results, and depend on them.
+// maxResults and maxLog are how many results and bytes code-review sites take of a log: 25,000 and
+// 10 MB. They cut off the rest, or refuse the log.
+const (
+	maxResults = 24_900
+	maxLog     = 9_900_000
+)
+
+// End writes the log, with as little folded as makes it fit: first the cautions of all formulas
+// stand as one, then the least serious findings go.
 func (s *sarif) End() error {
 	s.describe()
-	run := sarifRun{
-		Properties: sarifRunProperties{Cautions: []JSONCaution{}, Totals: totalsJSON(s.totals)},
+	s.merging = len(s.cautions.byFormula()) > maxCautionResults
+	s.most = max(0, maxResults-s.fixed())
+	for {
+		text := jsontext.Capped{Most: maxLog}
+		if err := s.write(&text); err != nil {
+			return err
+		}
+		found := min(s.most, len(s.found.All()))
+		switch {
+		case text.Size <= maxLog:
+			_, err := s.out.Write(text.Bytes())
+			return err
+		case !s.merging && len(s.cautions.byFormula()) > 1:
+			s.merging = true
+		case found > 0: // as many as fit if all were of one size, and a few less
+			s.most = min(found-1, int(float64(found)*0.97*maxLog/float64(text.Size)))
+		default: // nothing is left to be folded
+			return s.write(s.out)
+		}
+	}
+}
+
+// write writes the log as it is folded. Its descriptors of rules stand before its results.
+func (s *sarif) write(out io.Writer) error {
+	s.seen = map[string]int{}
+	run := sariflog.Run{
+		Properties: sariflog.RunProperties{Cautions: []JSONCaution{}, Totals: totalsJSON(s.totals)},
 		// No informationUri: the program has no page of its own.
-		Tool: sarifTool{sarifDriver{Name: "forebake", Version: s.head.Version,
+		Tool: sariflog.Tool{Driver: sariflog.Driver{Name: "forebake", Version: s.head.Version,
 			SemanticVersion: s.head.Version, Rules: s.rules}},
-		Invocations: []sarifInvocation{{ExecutionSuccessful: len(s.unread) == 0,
+		Invocations: []sariflog.Invocation{{ExecutionSuccessful: len(s.unread) == 0,
 			ToolExecutionNotifications: s.notifications()}},
 		ColumnKind: "utf16CodeUnits",
-		Results:    []sarifResult{},
+		Results:    []sariflog.Result{},
 	}
 	// The long lists are written item by item: as one text those of a large collection would take
 	// ten times the memory of the check.
 	const indent = "      "
-	return jsontext.WriteInto(s.out, sarifLog{sarifSchema, "2.1.0", []sarifRun{run}},
+	return jsontext.WriteInto(out, sariflog.Log{Schema: sarifSchema, Version: "2.1.0",
+		Runs: []sariflog.Run{run}},
 		jsontext.List{Indent: indent + "  ", Key: "cautions", Items: func(yield func(any) bool) {
-			for _, c := range s.cautions.List {
-				yield(
-					JSONCaution{
-						source.Safe(c.Whole()),
-						source.Safe(c.Source),
-						source.Safe(c.Formula),
-					},
-				)
+			for _, c := range s.told() {
+				yield(JSONCaution{source.Safe(c.Whole()), source.Safe(c.Source),
+					source.Safe(c.Formula)})
 			}
 		}},
 		jsontext.List{Indent: indent, Key: "results", Items: s.results})
 }
 
-// notifications gives the files that could not be read, which are in no result, and the notices.
-func (s *sarif) notifications() []sarifNotification {
-	out := []sarifNotification{}
-	for _, p := range s.unread {
-		n := sarifNotification{Message: sarifText{Text: plainText(p.Text)}, Level: "error"}
-		if !p.Place.IsZero() {
-			n.Locations = locations(p.Place, "", "")
-		}
-		out = append(out, n)
+// told lists the cautions for the properties of the run.
+func (s *sarif) told() []*finding.Caution {
+	if !s.merging {
+		return s.cautions.List
 	}
-	if _, left := finding.Fold(s.found.All(), maxResults-s.fixed()); len(left) > 0 {
-		out = append(out, sarifNotification{Level: "warning", Message: sarifText{Text: fmt.Sprintf(
-			"left out of the results, since sites take %d: %s. forebake check --as json holds them.",
-			maxResults,
-			folded(left),
-		)}})
-	}
-	if s.assumed != "" {
-		out = append(out, sarifNotification{Level: "note",
-			Message: sarifText{Text: plainText(s.assumed)}})
-	}
-	for _, n := range s.notices {
-		out = append(out, sarifNotification{Message: sarifText{Text: plainText(n)}, Level: "note"})
+	var out []*finding.Caution
+	for _, m := range s.cautions.merged() {
+		one := *m.Caution
+		one.Formula, one.Detail = "", s.cautions.briefly(m)
+		out = append(out, &one)
 	}
 	return out
 }
 
-func (s *sarif) add(r sarifRule) {
+// notifications gives the files that could not be read, which are in no result, and the notices.
+func (s *sarif) notifications() []sariflog.Notification {
+	out := []sariflog.Notification{}
+	for _, p := range s.unread {
+		n := sariflog.Notification{Message: sariflog.Text{Text: plainText(p.Text)}, Level: "error"}
+		if !p.Place.IsZero() {
+			n.Locations = s.locations(p.Place, "", "")
+		}
+		out = append(out, n)
+	}
+	if _, left := finding.Fold(s.found.All(), s.most); len(left) > 0 {
+		out = append(out, sariflog.Notification{Level: "warning", Message: sariflog.Text{Text: fmt.Sprintf(
+			"left out of the results, since sites take %d and 10 MB: %s. forebake check --as json "+
+				"holds them.", maxResults, folded(left))}})
+	}
+	if s.merging {
+		out = append(out, sariflog.Notification{Level: "warning", Message: sariflog.Text{Text: fmt.Sprintf(
+			"the cautions of %s stand as one, since sites take %d results and 10 MB; forebake "+
+				"cautions prints each.", Count(len(s.cautions.byFormula()), "formula"), maxResults)}})
+	}
+	if s.assumed != "" {
+		out = append(out, sariflog.Notification{Level: "note",
+			Message: sariflog.Text{Text: plainText(s.assumed)}})
+	}
+	for _, n := range s.notices {
+		out = append(out, sariflog.Notification{Message: sariflog.Text{Text: plainText(n)}, Level: "note"})
+	}
+	return out
+}
+
+func (s *sarif) add(r sariflog.Rule) {
 	if _, has := s.index[r.ID]; has {
 		return
 	}
@@ -285,26 +228,26 @@ func (s *sarif) describe() {
 	}
 }
 
-func plainRule(id, level, short, more string, tags ...string) sarifRule {
+func plainRule(id, level, short, more string, tags ...string) sariflog.Rule {
 	all := plainText(short + " " + more)
-	return sarifRule{
+	return sariflog.Rule{
 		ID:                   id,
-		ShortDescription:     sarifText{Text: plainText(short)},
-		FullDescription:      sarifText{Text: all},
-		Help:                 sarifText{Text: all, Markdown: helpMarkdown(short + " " + more)},
-		DefaultConfiguration: sarifConfiguration{level},
-		Properties:           sarifRuleProperties{Tags: tags},
+		ShortDescription:     sariflog.Text{Text: plainText(short)},
+		FullDescription:      sariflog.Text{Text: all},
+		Help:                 sariflog.Text{Text: all, Markdown: helpMarkdown(short + " " + more)},
+		DefaultConfiguration: sariflog.Configuration{Level: level},
+		Properties:           sariflog.RuleProperties{Tags: tags},
 	}
 }
 
 // cardRule describes a rule from its card.
-func cardRule(c finding.Card) sarifRule {
-	r := sarifRule{
+func cardRule(c finding.Card) sariflog.Rule {
+	r := sariflog.Rule{
 		ID:                   c.ID,
-		ShortDescription:     sarifText{Text: plainText(firstSentence(c.Why))},
-		FullDescription:      sarifText{Text: plainText("Flags when: " + c.When + ". " + c.Why)},
-		DefaultConfiguration: sarifConfiguration{sarifLevels[c.Level]},
-		Properties: sarifRuleProperties{Tags: []string{"forebake", source.Safe(c.Pack)},
+		ShortDescription:     sariflog.Text{Text: plainText(firstSentence(c.Why))},
+		FullDescription:      sariflog.Text{Text: plainText("Flags when: " + c.When + ". " + c.Why)},
+		DefaultConfiguration: sariflog.Configuration{Level: sarifLevels[c.Level]},
+		Properties: sariflog.RuleProperties{Tags: []string{"forebake", source.Safe(c.Pack)},
 			Pack: source.Safe(c.Pack), On: c.On, At: source.Safe(fmt.Sprintf("%s:%d", c.File,
 				c.Line))},
 	}
@@ -330,13 +273,15 @@ func cardRule(c finding.Card) sarifRule {
 			md = append(md, "**"+l[0]+":** "+helpMarkdown(l[1]))
 		}
 	}
-	r.Help = sarifText{strings.Join(text, "\n"), strings.Join(md, "\n\n")}
+	r.Help = sariflog.Text{Text: strings.Join(text, "\n"), Markdown: strings.Join(md, "\n\n")}
 	return r
 }
 
 // helpMarkdown is markdown for a log, whose messages may hold no HTML and so no comments (section
 // 3.11.4.2).
-func helpMarkdown(s string) string { return braces(strings.ReplaceAll(Markdown(s), separator, "")) }
+func helpMarkdown(s string) string {
+	return braces(strings.ReplaceAll(Markdown(s), layout.Separator, ""))
+}
 
 func firstSentence(s string) string {
 	if i := strings.Index(s, ". "); i > 0 {
@@ -369,15 +314,11 @@ func (s *sarif) results(yield func(any) bool) {
 			"because %s.", f.Rule, f.Text, FileLine(f.By), until(f), Reason(f.Because))
 		yield(s.own(sarifSetAside, "warning", text, f.Rule+" on "+f.Subject, f.Formula, f.Place))
 	}
-	left := maxResults - s.fixed()
-	kept, _ := finding.Fold(s.found.All(), left)
+	kept, _ := finding.Fold(s.found.All(), s.most)
 	for _, f := range kept {
 		yield(s.result(f))
 	}
 }
-
-// maxResults is how many results code-review sites take of a log; they cut off the rest.
-const maxResults = 24_900
 
 // maxCautionResults is how many formulas have a result of cautions each. Of more formulas one
 // result holds the cautions of all.
@@ -391,14 +332,10 @@ func (s *sarif) fixed() int {
 // cautionGroups gives the cautions that one result holds each: those of a formula, or of all.
 func (s *sarif) cautionGroups() []oneFormula {
 	list := s.cautions.byFormula()
-	if len(list) <= maxCautionResults {
+	if !s.merging {
 		return list
 	}
-	all := oneFormula{place: list[0].place}
-	for _, m := range s.cautions.merged() {
-		all.list = append(all.list, m.Caution)
-	}
-	return []oneFormula{all}
+	return []oneFormula{{place: list[0].place, list: s.told()}}
 }
 
 // cautionResults gives the results of the cautions, whole.
@@ -436,17 +373,17 @@ func folded(left map[string]int) string {
 }
 
 // own makes a result that no rule makes.
-func (s *sarif) own(id, level, text, subject, formula string, p source.Place) sarifResult {
-	return sarifResult{
+func (s *sarif) own(id, level, text, subject, formula string, p source.Place) sariflog.Result {
+	return sariflog.Result{
 		RuleID:              id,
 		RuleIndex:           s.index[id],
 		Kind:                "fail",
 		Level:               level,
-		Message:             sarifText{Text: plainText(text)},
-		Locations:           locations(p, formula, subject),
-		PartialFingerprints: s.fingerprint(formula, subject, id),
-		Suppressions:        []sarifSuppression{},
-		Properties: sarifResultProperties{
+		Message:             sariflog.Text{Text: plainText(text)},
+		Locations:           s.locations(p, formula, subject),
+		PartialFingerprints: s.fingerprint(formula, subject, id, p),
+		Suppressions:        []sariflog.Suppression{},
+		Properties: sariflog.ResultProperties{
 			Answer: "foodSafety", Formula: source.Safe(formula), Subject: source.Safe(subject),
 			FoodSafety: true,
 		},
@@ -454,16 +391,16 @@ func (s *sarif) own(id, level, text, subject, formula string, p source.Place) sa
 }
 
 // result makes the result of a finding.
-func (s *sarif) result(f *finding.Finding) sarifResult {
-	r := sarifResult{
+func (s *sarif) result(f *finding.Finding) sariflog.Result {
+	r := sariflog.Result{
 		RuleID:              f.Rule,
 		RuleIndex:           s.index[f.Rule],
 		Kind:                "fail",
 		Level:               sarifLevels[f.Level.String()],
-		Locations:           locations(f.Place, f.Formula, f.Subject),
-		PartialFingerprints: s.fingerprint(f.Formula, f.Subject, f.Rule),
-		Suppressions:        []sarifSuppression{},
-		Properties: sarifResultProperties{
+		Locations:           s.locations(f.Place, f.Formula, f.Subject),
+		PartialFingerprints: s.fingerprint(f.Formula, f.Subject, f.Rule, f.Place),
+		Suppressions:        []sariflog.Suppression{},
+		Properties: sariflog.ResultProperties{
 			Answer: f.Answer.String(), Formula: source.Safe(f.Formula),
 			Subject: source.Safe(f.Subject), FoodSafety: f.Safety, Doubt: f.Doubt,
 			Figures: figures(f), Source: source.Safe(f.Source),
@@ -483,17 +420,18 @@ func (s *sarif) result(f *finding.Finding) sarifResult {
 		text += "."
 	}
 	if f.Answer == finding.Waived {
-		at := sarifLocation{PhysicalLocation: physical(f.By)}
+		at := sariflog.Location{PhysicalLocation: s.physical(f.By)}
 		why := source.Safe(Reason(f.Because) + until(f) + ", " + FileLine(f.By))
-		r.Suppressions = append(r.Suppressions, sarifSuppression{"external", "accepted", why, &at})
+		r.Suppressions = append(r.Suppressions, sariflog.Suppression{
+			Kind: "external", Status: "accepted", Justification: why, Location: &at})
 	}
 	text += " Why: " + f.Why
 	for _, m := range f.Mends { // not as fixes of SARIF, which a site would offer as edits
 		text += " Mend: " + m.Text + " (" + m.Trust + ")."
 		r.Properties.Mends = append(r.Properties.Mends,
-			sarifMend{source.Safe(m.Text), m.Trust})
+			sariflog.Mend{Text: source.Safe(m.Text), Trust: m.Trust})
 	}
-	r.Message = sarifText{Text: plainText(text)}
+	r.Message = sariflog.Text{Text: plainText(text)}
 	related := map[string]bool{}
 	for _, g := range f.Figures {
 		// A limit may stand in a pack inside the program, where no link leads.
@@ -502,24 +440,37 @@ func (s *sarif) result(f *finding.Finding) sarifResult {
 		}
 		related[g.Name] = true
 		r.RelatedLocations = append(r.RelatedLocations,
-			sarifLocation{PhysicalLocation: physical(g.Place),
-				Message: &sarifText{Text: plainText(g.Label + " " + g.Shown)}})
+			sariflog.Location{PhysicalLocation: s.physical(g.Place),
+				Message: &sariflog.Text{Text: plainText(g.Label + " " + g.Shown)}})
 	}
 	return r
 }
 
 // fingerprint identifies a result by its formula, subject and rule, not by its place: lines may
-// move above it, and files be renamed. Equal ones are numbered in their order.
-func (s *sarif) fingerprint(formula, subject, rule string) map[string]string {
+// move above it, and files be renamed. Equal ones are numbered in their order. Beside it stands the
+// one that sites make themselves where a log has none, of the text of the line.
+func (s *sarif) fingerprint(formula, subject, rule string, p source.Place) map[string]string {
 	key := formula + "\x00" + subject + "\x00" + rule
 	s.seen[key]++
 	sum := sha256.Sum256([]byte(key))
-	return map[string]string{"forebake/v1": fmt.Sprintf("%s:%d", hex.EncodeToString(sum[:16]),
+	out := map[string]string{"forebake/v1": fmt.Sprintf("%s:%d", hex.EncodeToString(sum[:16]),
 		s.seen[key])}
+	if p.IsZero() {
+		return out
+	}
+	lines := s.hashes[p.File]
+	if lines == nil {
+		lines = linehash.Of(p.File.Text)
+		s.hashes[p.File] = lines
+	}
+	if at := p.Line(); at <= len(lines) {
+		out["primaryLocationLineHash"] = lines[at-1]
+	}
+	return out
 }
 
-func locations(p source.Place, formula, subject string) []sarifLocation {
-	l := sarifLocation{PhysicalLocation: physical(p)}
+func (s *sarif) locations(p source.Place, formula, subject string) []sariflog.Location {
+	l := sariflog.Location{PhysicalLocation: s.physical(p)}
 	var name []string
 	for _, part := range []string{formula, subject} {
 		if part != "" {
@@ -527,33 +478,21 @@ func locations(p source.Place, formula, subject string) []sarifLocation {
 		}
 	}
 	if len(name) > 0 {
-		l.LogicalLocations = []sarifLogical{{strings.Join(name, ": ")}}
+		l.LogicalLocations = []sariflog.Logical{{FullyQualifiedName: strings.Join(name, ": ")}}
 	}
-	return []sarifLocation{l}
+	return []sariflog.Location{l}
 }
 
-func physical(p source.Place) *sarifPhysical {
+func (s *sarif) physical(p source.Place) *sariflog.Physical {
 	if p.IsZero() {
 		return nil
 	}
 	end := max(p.End, p.Start)
-	return &sarifPhysical{sarifArtifact{artifactURI(p.File.Name)}, sarifRegion{
-		p.Line(), p.File.UTF16Column(p.Start), p.File.Position(end).Line, p.File.UTF16Column(end),
-	}}
-}
-
-// artifactURI makes a relative reference of a path, percent-encoded. A colon is encoded too: the
-// text before it would be read as a scheme. A path from the root becomes a file URI.
-func artifactURI(name string) string {
-	parts := strings.Split(name, "/")
-	for i, part := range parts {
-		parts[i] = strings.ReplaceAll(url.PathEscape(part), ":", "%3A")
+	return &sariflog.Physical{
+		ArtifactLocation: sariflog.Artifact{URI: jsontext.Reference(s.address(p.File.Name))},
+		Region: sariflog.Region{StartLine: p.Line(), StartColumn: p.File.UTF16Column(p.Start),
+			EndLine: p.File.Position(end).Line, EndColumn: p.File.UTF16Column(end)},
 	}
-	uri := strings.Join(parts, "/")
-	if path.IsAbs(name) {
-		return "file://" + uri
-	}
-	return uri
 }
 
 // plainText makes a plain-text message of SARIF: one line, safe for a terminal, with braces doubled

@@ -272,7 +272,7 @@ func (t *text) group(g Group, most int) {
 		t.bold.Sprint(source.Safe(g.Name))+"  ", "  ")
 	t.couldHurt(g.List)
 	t.WriteString("\n")
-	list := serious(g.List)
+	list := finding.Serious(g.List)
 	t.findings(list[:min(most, len(list))])
 	if n := len(list) - most; n > 0 {
 		t.paragraph(
@@ -282,16 +282,6 @@ func (t *text) group(g Group, most int) {
 		)
 		t.WriteString("\n")
 	}
-}
-
-// serious gives findings in the order in which a person reads them: the most serious first, each
-// kind by line.
-func serious(list []*finding.Finding) []*finding.Finding {
-	out := slices.Clone(list)
-	slices.SortStableFunc(out, func(a, b *finding.Finding) int {
-		return a.Seriousness() - b.Seriousness()
-	})
-	return out
 }
 
 func (t *text) Assumed(list []finding.Assumptions) {
@@ -318,11 +308,9 @@ func (t *text) Totals(sum finding.Totals) {
 // others.
 func (t *text) couldHurt(list []*finding.Finding) {
 	var parts []string
-	for _, f := range serious(list) {
-		if f.CouldHurt() {
-			parts = append(parts, fmt.Sprintf("%s %s (%s)", f.Word(),
-				source.Safe(FileLine(f.Place)), f.Rule))
-		}
+	for _, f := range finding.Hurtful(list) {
+		parts = append(parts, fmt.Sprintf("%s %s (%s)", f.Word(),
+			source.Safe(FileLine(f.Place)), f.Rule))
 	}
 	if len(parts) > 0 {
 		t.paragraph(t.stop.Sprint("Could hurt someone:")+" "+strings.Join(parts, ", ")+".", "",
@@ -332,7 +320,7 @@ func (t *text) couldHurt(list []*finding.Finding) {
 
 func (t *text) findings(list []*finding.Finding) {
 	var flagged, open, waived []*finding.Finding
-	for _, f := range serious(list) {
+	for _, f := range finding.Serious(list) {
 		switch f.Answer {
 		case finding.Unsure, finding.Assumed:
 			open = append(open, f)
@@ -421,12 +409,13 @@ func (t *text) body(f *finding.Finding, reasoned bool) {
 	}
 }
 
-// figures lists the figures of a finding: numbers, limits, and texts. A plain yes or no is left
-// out: the finding's text says it.
+// figures lists the figures of a finding that decide: numbers, limits, and texts. A plain yes or no
+// is left out: the finding's text says it.
 func figures(f *finding.Finding) string {
 	var parts, limits []string
-	for _, g := range f.Figures {
+	for i, g := range f.Figures {
 		switch {
+		case slices.Contains(f.Lesser, i):
 		case g.Shown == "unknown": // the finding says what is missing
 		case g.Kind == "limit":
 			limits = append(limits, "limit "+g.Label+" "+g.Shown)

@@ -24,7 +24,7 @@ func (j *Judge) finding(rule *Rule, x facts.Subject, a finding.Answer,
 		Subject: SubjectName(x), Place: j.place(x), Why: rule.Why, Source: rule.Source,
 		Doubt: doubt, Safety: rule.Safety,
 	}
-	f.Figures = j.figures(rule, x)
+	f.Figures, f.Lesser = j.figures(rule, x)
 	if a == finding.Unsure || doubt {
 		f.Reason, f.Needs, f.Causes = j.unsure(rule, x)
 	}
@@ -79,12 +79,20 @@ func (j *Judge) place(x facts.Subject) source.Place {
 	return j.formula().Place
 }
 
-// figures lists the facts and limits that a condition reads.
-func (j *Judge) figures(rule *Rule, x facts.Subject) []*finding.Figure {
-	out := make([]*finding.Figure, 0, len(rule.When.Reads()))
+// figures lists the facts and limits that a condition reads, and which of them do not decide its
+// answer.
+func (j *Judge) figures(rule *Rule, x facts.Subject) (out []*finding.Figure, lesser []int) {
+	out = make([]*finding.Figure, 0, len(rule.When.Reads()))
 	j.judge.Set(rule.When, x, rule.Limits)
+	deciding := j.judge.Deciding()
 	for i := range rule.When.Reads() {
 		r := &rule.When.Reads()[i]
+		if r.Fact != nil && facts.LimitsNothing(r.Fact, j.judge.Value(i)) {
+			continue // the family has no such figure
+		}
+		if !deciding.Has(i) {
+			lesser = append(lesser, len(out))
+		}
 		if r.Fact == nil {
 			out = append(out, j.limitFigure(rule, r))
 			continue
@@ -92,7 +100,7 @@ func (j *Judge) figures(rule *Rule, x facts.Subject) []*finding.Figure {
 		fig := Figure(r.Name, r.Fact, j.judge.Value(i))
 		out = append(out, &fig)
 	}
-	return out
+	return out, lesser
 }
 
 // limitOf is a limit of a rule as findings carry it, and the limit that it was made from.

@@ -25,13 +25,14 @@ func (j *Judge) Answer(r *Rule, x facts.Subject) finding.Answer {
 func (j *Judge) Finding(r *Rule, x facts.Subject) *finding.Finding {
 	a, doubt := j.answerOn(r, x, r.Limits)
 	if a == finding.Clear {
+		figures, _ := j.figures(r, x)
 		return &finding.Finding{
 			Rule:    r.ID,
 			Pack:    r.Pack,
 			Level:   r.Level,
 			Subject: SubjectName(x),
 			Place:   j.place(x),
-			Figures: j.figures(r, x),
+			Figures: figures,
 		}
 	}
 	return j.finding(r, x, a, doubt)

@@ -84,6 +84,9 @@ func Show(f *facts.Fact, v *facts.Value) string {
 	if v.Absent {
 		return noFigure
 	}
+	if facts.LimitsNothing(f, v) {
+		return "none"
+	}
 	if v.Origin == figure.ByModel && !math.IsNaN(v.Mid) && !math.IsInf(v.Mid, 0) {
 		iv, unit := facts.Seen(figure.Interval{Lo: v.Lo, Hi: v.Hi}, f.Unit)
 		mid, _ := facts.Seen(figure.Point(v.Mid), f.Unit)

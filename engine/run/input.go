@@ -10,6 +10,7 @@ import (
 	"forebake/engine/files"
 	"forebake/engine/house"
 	"forebake/engine/source"
+	"forebake/engine/spelling"
 )
 
 // Input is one file that may hold formulas.
@@ -39,8 +40,8 @@ func Inputs(paths []string) []Input {
 		info, err := os.Stat(path)
 		switch {
 		case err != nil:
-			l.fail(path,
-				": no such file or folder; name a formula file, or a folder that holds some")
+			l.fail(path, ": no such file or folder; "+NearestPath(path,
+				"name a formula file, or a folder that holds some"))
 		case info.IsDir():
 			l.folder(path)
 		default:
@@ -48,6 +49,23 @@ func Inputs(paths []string) []Input {
 		}
 	}
 	return l.inputs
+}
+
+// NearestPath says which formula file or folder is nearest to a path that does not exist, else
+// what to do otherwise.
+func NearestPath(path, otherwise string) string {
+	dir, word := filepath.Split(filepath.Clean(path))
+	entries, _ := os.ReadDir(filepath.Clean(dir)) // of a folder that cannot be read none is near
+	var names []string
+	for _, e := range entries {
+		if e.IsDir() || strings.EqualFold(filepath.Ext(e.Name()), ".hcl") {
+			names = append(names, e.Name())
+		}
+	}
+	if list := spelling.Nearest(word, names, 1); len(list) > 0 {
+		return "nearest is " + filepath.ToSlash(dir) + list[0]
+	}
+	return otherwise
 }
 
 // lister collects inputs, each path once.

@@ -100,7 +100,8 @@ func (p *Part) expose(c *Clock, from int, stops span) {
 			c.Unknown(Interval{Hi: ovenH})
 		case !st.Known && verb.HeatUnknown(): // it may be an oven
 			c.Unknown(Interval{Lo: hours.Lo, Hi: max(hours.Hi, ovenH)})
-		case !st.Known && verb.Waits() && p.sheet.inCold(step):
+		case !st.Known && verb.Waits() && p.sheet.inCold(step) && !p.sheet.readWarm(step) &&
+			p.HottestAt(i) <= evenlyC:
 			around := p.sheet.AroundStep(step)
 			c.UnknownInCold(hours, around.Interval())
 		case !st.Known:
@@ -142,6 +143,18 @@ func (s *Sheet) inCold(step *formula.Step) bool {
 	at := s.AroundStep(step)
 	return !at.Absent && at.Hi <= s.limits().FirstToC.Value
 }
+
+// readWarm reports whether what was read at the end of a step is not cold: then nothing shows that
+// it cooled in time.
+func (s *Sheet) readWarm(step *formula.Step) bool {
+	r := step.Reading
+	return r != nil && r.Temp.Set && r.Temp.Hi > s.limits().ColdC.Value
+}
+
+// evenlyC is the warmest that a part of unknown weight may come into the cold, and still be taken
+// to cool evenly in the hours that the code gives: from there 8 kg in one ball grow no more in it,
+// from 26 C 60 kg (computed).
+const evenlyC = 40
 
 // growthEndsC is where the fastest growth of the organisms ends, C: above it a hotter run is not
 // the worse one.

@@ -5,6 +5,7 @@ package said
 
 import (
 	"fmt"
+	"math"
 	"regexp"
 	"strconv"
 	"strings"
@@ -63,6 +64,56 @@ var goingIn = map[string]string{"lukewarm": "35 C to 40 C", "tepid": "35 C to 40
 
 // GoingIn is how warm an ingredient goes in, by words in lower case; "" for others.
 func GoingIn(words string) string { return goingIn[words] }
+
+// warmWords are words in a name for how warm a thing goes in, the particular before the general.
+var warmWords = []string{"room temperature", "lukewarm", "tepid", "warm", "fridge", "ice cold", "cold"}
+
+// WarmthIn is how warm an ingredient goes in by words of a name; "" where none says it. Hot and
+// boiling say too little.
+func WarmthIn(words string) string {
+	for _, w := range warmWords {
+		if regexp.MustCompile(`\b` + w + `\b`).MatchString(words) {
+			return goingIn[w]
+		}
+	}
+	return ""
+}
+
+// forms are words that say in what form an ingredient goes in.
+var forms = regexp.MustCompile(`\b(?:melted|(?:finely |roughly |coarsely )?(?:chopped|ground|grated|sliced|crushed)|` +
+	`softened|cubed|diced|mashed|halved|beaten|whole|flaked|slivered)\b`)
+
+// Form is the form that words of a name say, "" for none.
+func Form(words string) string { return forms.FindString(words) }
+
+var protein = regexp.MustCompile(`\b(\d{1,2}(?:\.\d+)?) ?% protein\b`)
+
+// Protein is the protein of a flour that words of its name say: "13 %"; "" for none.
+func Protein(words string) string {
+	if m := protein.FindStringSubmatch(words); m != nil {
+		return m[1] + " %"
+	}
+	return ""
+}
+
+// Ingredient gives what the larder knows of a name, with the words of preparation in it. Of an egg
+// the size and the country of the kitchen count.
+func Ingredient(l *larder.Larder, name, units string) (*larder.Item, []string, bool) {
+	if egg := EggName(name, units); egg != name {
+		it, ok := l.Find(egg)
+		return it, nil, ok
+	}
+	it, words, ok := l.Described(name)
+	if plain, _ := l.Find("egg"); ok && it == plain {
+		size := sizes.FindString(strings.Join(words, " "))
+		if sized, ok := l.Find(EggName(size+" egg", units)); ok {
+			return sized, words, true
+		}
+	}
+	return it, words, ok
+}
+
+var sizes = regexp.MustCompile(`\b(?:large|medium|small)\b`)
 
 var falling = regexp.MustCompile(
 	`(?i)^(.*?\d ?°? ?[CF]?),? ?(?:and )?(?:then|falling to|down to|->|→) ?(.*)$`)
@@ -346,4 +397,55 @@ func WithTime(line, text string) string {
 		first += " }"
 	}
 	return first + rest
+}
+
+// Count reads a whole number of pieces, with or without a word for them; why says what is wrong.
+func Count(text string) (n float64, why string) {
+	g, fault := quantity.Read(text+" pieces", quantity.Of(quantity.Count))
+	if fault != nil {
+		return 0, fault.Text
+	}
+	if !g.IsPoint() || g.Lo != math.Trunc(g.Lo) {
+		return 0, "not a whole number"
+	}
+	return g.Lo, ""
+}
+
+// Clock reads "18:00" as minutes after midnight.
+func Clock(text string) (minutes float64, ok bool) {
+	var h, m int
+	n, err := fmt.Sscanf(text, "%d:%d", &h, &m)
+	whole := fmt.Sprintf("%02d:%02d", h, m) == fmt.Sprintf("%05s", text)
+	return float64(60*h + m), n == 2 && err == nil && whole && h <= 23 && m <= 59
+}
+
+// Made is how many pieces a text says that a formula makes.
+type Made struct {
+	Lo, Hi float64
+	Range  string // as written, where it is one: "10 to 12"
+	Each   string // the mass of each, as written
+}
+
+// Makes reads "24 pieces", "10 to 12 buns" and "2 loaves of 450 g"; why says what is wrong.
+func Makes(text string) (m Made, why string) {
+	number, rest, _ := strings.Cut(text, " ")
+	n, bad := Count(number)
+	m.Lo, m.Hi = n, n
+	if to, has := strings.CutPrefix(rest, "to "); has && bad == "" {
+		var high string
+		high, rest, _ = strings.Cut(to, " ")
+		m.Hi, bad = Count(high)
+		if bad == "" && m.Hi < m.Lo {
+			return m, fmt.Sprintf("%s to %s runs backwards; write the smaller number first", number, high)
+		}
+		if m.Hi > m.Lo {
+			m.Range = number + " to " + high
+		}
+	}
+	var unit string
+	unit, m.Each, _ = strings.Cut(rest, " of ")
+	if bad != "" || strings.TrimSpace(unit) == "" && strings.TrimSpace(rest) != "" {
+		return m, fmt.Sprintf("write \"24 pieces\", \"2 loaves of 450 g\" or \"1.8 kg\", not %q", text)
+	}
+	return m, ""
 }

@@ -140,7 +140,8 @@ func factorsOf(s *facts.Sheet, w Want) (factors, error) {
 			source.Safe(f.Name))}}
 	}
 	need := count * pieces.Lo * each.Lo
-	return factors{need / (1 - w.Loss) / batch.Mid(), count,
+	shaped := s.KindMass(formula.Dough).Add(s.Put(makeup.GoesOnBeforeHeat)) // as PieceGrams has it
+	return factors{need / (1 - w.Loss) / shaped.Mid(), count,
 		fmt.Sprintf("%s of %s each%s", asked, grams(each.Lo), lossText(w))}, nil
 }
 

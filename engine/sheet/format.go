@@ -9,6 +9,7 @@ import (
 	"slices"
 	"strings"
 
+	"forebake/engine/jsontext"
 	"forebake/engine/report"
 )
 
@@ -26,6 +27,7 @@ type Format struct {
 // Formats lists the formats, in order of name. A row gives every field.
 var Formats = []Format{
 	{"html", ".html", writeHTML, begins("<!DOCTYPE html>\n" + mark)},
+	{"json", ".json", writeJSON, begins(jsonMark)},
 	{"markdown", ".md", writeMarkdown, begins(mark)},
 	{"text", ".txt", writeText, begins(textMark)},
 }
@@ -34,6 +36,7 @@ var Formats = []Format{
 const (
 	mark     = "<!-- forebake sheet -->\n"
 	textMark = "Bench sheet, by forebake\n"
+	jsonMark = "{\n  \"format\": 1,\n  \"sheet\": {\n"
 )
 
 func begins(with string) func([]byte) bool {
@@ -76,6 +79,16 @@ func writeHTML(w io.Writer, p *Page) error {
 	out := bytes.Replace(b.Bytes(), []byte("<!DOCTYPE html>\n"), []byte("<!DOCTYPE html>\n"+mark), 1)
 	_, err := w.Write(append(bytes.TrimSpace(out), '\n'))
 	return err
+}
+
+// jsonSheet is a sheet without its curves; the figures of the steps hold what they show.
+type jsonSheet struct {
+	Format int  `json:"format"` // 1: it changes when a key goes, or means something else
+	Sheet  Page `json:"sheet"`
+}
+
+func writeJSON(w io.Writer, p *Page) error {
+	return jsontext.Write(w, jsontext.Filled(jsonSheet{1, *p}))
 }
 
 func writeMarkdown(w io.Writer, p *Page) error {

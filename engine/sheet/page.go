@@ -14,63 +14,90 @@ import (
 
 // Page is the sheet of one file.
 type Page struct {
-	Version  string
-	File     string
-	Prelude  Prelude
-	Formulas []Formula
+	Version  string    `json:"version"`
+	File     string    `json:"file"`
+	Prelude  Prelude   `json:"prelude"`
+	Formulas []Formula `json:"formulas"`
 }
 
 // Prelude is what stands before all else, as in every report.
 type Prelude struct {
-	Short, Whole []report.CautionLine
-	SetAside     []Finding
-	Left         []string // food-safety packs that the house leaves out
-	Less         []string // food-safety rules that it makes less strict
+	Short    []report.CautionLine `json:"short"`
+	Whole    []report.CautionLine `json:"whole"`
+	SetAside []Finding            `json:"set_aside"`
+	Left     []string             `json:"left"` // food-safety packs that the house leaves out
+	Less     []string             `json:"less"` // food-safety rules that it makes less strict
 }
 
 // Formula is the sheet of one formula.
 type Formula struct {
-	Name, Makes, Family, Keep string
-	Begins, Ready             string // clocks; "" where none is given
-	Takes                     string // how long, in their place
-	Unplanned                 string // why not
-	Parts                     []Part
-	Open, Waived              []Finding
+	Name      string    `json:"name"`
+	Makes     string    `json:"makes"`
+	Family    string    `json:"family"`
+	Keep      string    `json:"keep"`
+	Begins    string    `json:"begins"`
+	Ready     string    `json:"ready"`     // clocks; "" where none is given
+	Takes     string    `json:"takes"`     // how long, in their place
+	Unplanned string    `json:"unplanned"` // why not
+	Parts     []Part    `json:"parts"`
+	Open      []Finding `json:"open"`
+	Waived    []Finding `json:"waived"`
 }
 
 // Finding is a finding as a line.
 type Finding struct {
-	Word, Where, Text, Rule string
-	Because                 string // of a waived one, with its day and place
+	Word    string `json:"word"`
+	Where   string `json:"where"`
+	Text    string `json:"text"`
+	Rule    string `json:"rule"`
+	Because string `json:"because"` // of a waived one, with its day and place
 
 	rank int // what could hurt somebody first, then by level
 }
 
 // Part is one part.
 type Part struct {
-	Kind, Name, Of string // Of: what percentages are on, "flour" or "weight"
-	Ingredients    []Ingredient
-	Total          string
-	Figures        []Figure
-	Steps          []Step
-	Temperature    *Curve // nil where it is not known
-	Rise           *Curve
+	Kind        string       `json:"kind"`
+	Name        string       `json:"name"`
+	Of          string       `json:"of"` // Of: what percentages are on, "flour" or "weight"
+	Ingredients []Ingredient `json:"ingredients"`
+	Total       string       `json:"total"`
+	Figures     []Figure     `json:"figures"`
+	Steps       []Step       `json:"steps"`
+	Temperature *Curve       `json:"-"` // nil where it is not known
+	Rise        *Curve       `json:"-"`
 }
 
 // Ingredient is one line of the weights. Weight is "" for an amount that is to be decided.
-type Ingredient struct{ Name, Weight, Written, Percent, Temp, Note string }
+type Ingredient struct {
+	Name    string `json:"name"`
+	Weight  string `json:"weight"`
+	Written string `json:"written"`
+	Percent string `json:"percent"`
+	Temp    string `json:"temp"`
+	Note    string `json:"note"`
+}
 
 // Figure is a figure by its name.
-type Figure struct{ Name, Value string }
+type Figure struct {
+	Name  string `json:"name"`
+	Value string `json:"value"`
+}
 
 // Step is one step.
 type Step struct {
-	Number                  int
-	Clock, Does, How        string
-	HandsOn                 bool
-	Look, Probe, Right      string // each often none
-	Rises                   bool   // a rise can be read
-	Core, Surface, RiseText string // the figures of the curves, for the tables beside them
+	Number   int    `json:"number"`
+	Clock    string `json:"clock"`
+	Does     string `json:"does"`
+	How      string `json:"how"`
+	HandsOn  bool   `json:"hands_on"`
+	Look     string `json:"look"`
+	Probe    string `json:"probe"`
+	Right    string `json:"right"` // each often none
+	Rises    bool   `json:"rises"` // a rise can be read
+	Core     string `json:"core"`
+	Surface  string `json:"surface"`
+	RiseText string `json:"rise_text"` // the figures of the curves, for the tables beside them
 }
 
 // Collect makes the prelude of a run.

@@ -4,6 +4,7 @@ package schema
 
 import (
 	"bytes"
+	"encoding"
 	"encoding/json"
 	"os"
 	"path/filepath"
@@ -46,7 +47,12 @@ func Hold(t testing.TB, path, title string, v any) {
 	}
 }
 
+var marshaler = reflect.TypeFor[encoding.TextMarshaler]()
+
 func typeOf(t reflect.Type) map[string]any {
+	if t.Implements(marshaler) {
+		return map[string]any{"type": "string"}
+	}
 	switch t.Kind() {
 	case reflect.Pointer:
 		return map[string]any{"anyOf": []any{typeOf(t.Elem()), map[string]any{"type": "null"}}}

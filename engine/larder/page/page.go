@@ -66,7 +66,7 @@ func Of(l *larder.Larder, word string) (Answer, error) {
 	also := l.Items()
 	if word != "" {
 		also = l.About(word)
-		if it, ok := l.Find(word); ok {
+		if it, _, ok := l.Described(word); ok {
 			one := ingredient(it)
 			out.Item = &one
 		}

@@ -127,9 +127,15 @@ func minutesOf(what string, longest float64) figure.Limit {
 		Why: "the warming of this mixer is known"}
 }
 
+// The masses of dough that mixing is reckoned for, kg.
+const SmallestDoughKg, LargestDoughKg = 0.1, 1000
+
+// LongestMix is the longest mix in a mixer that its warming is known for, min.
+func LongestMix(by Mixer) float64 { return mixers[by].longest }
+
 var (
-	doughMass = figure.Limit{Quantity: "the dough", Unit: "kg", Low: 0.1, High: 1000,
-		Why: "mixing is reckoned"}
+	doughMass = figure.Limit{Quantity: "the dough", Unit: "kg", Low: SmallestDoughKg,
+		High: LargestDoughKg, Why: "mixing is reckoned"}
 	roomRange = figure.Limit{Quantity: "the room", Unit: "C", Low: -5, High: 50,
 		Why: "mixing is reckoned"}
 )

@@ -1,0 +1,130 @@
+package editor
+
+import (
+	"bytes"
+	"fmt"
+	"path/filepath"
+	"regexp"
+	"strings"
+
+	"forebake/engine/finding"
+	"forebake/engine/source"
+)
+
+// nearest finds, in a message, the word that is not known and those that it names as nearest. All
+// messages about misspelt words are worded so; a test holds it.
+var nearest = regexp.MustCompile(`"([^"]+)".*nearest is ([^;]+)`)
+
+// choice finds the names that an ambiguous ingredient can be written by.
+var choice = regexp.MustCompile(`(?m)^"([^"]+)" = `)
+
+// fixes lists what can be written where a problem stands. It never changes an amount.
+func (s *Server) fixes(a *answer, p source.Problem, start int) []codeAction {
+	text := a.doc.text
+	here := func(title string, edits ...textEdit) codeAction {
+		return codeAction{Title: safe(title), Kind: "quickfix",
+			Edit: &workspaceEdit{map[string][]textEdit{a.doc.uri: edits}}}
+	}
+	var out []codeAction
+	words := func(wrong string, list []string) {
+		end := start + lineLength(text[start:])
+		i := bytes.Index(text[start:end], []byte(wrong))
+		if i < 0 {
+			return
+		}
+		for k, w := range list {
+			one := here("write "+w, s.edit(text, start+i, start+i+len(wrong), w))
+			one.IsPreferred = k == 0 && len(list) == 1
+			out = append(out, one)
+		}
+	}
+	if m := nearest.FindStringSubmatch(p.Text); m != nil {
+		words(m[1], strings.Split(m[2], ", "))
+	}
+	switch {
+	case choice.MatchString(p.Paste):
+		var names []string
+		for _, m := range choice.FindAllStringSubmatch(p.Paste, -1) {
+			names = append(names, m[1])
+		}
+		if m := choice.FindIndex(text[start : start+lineLength(text[start:])]); m != nil && m[0] == 0 {
+			name, _, _ := strings.Cut(string(text[start+1:]), `"`)
+			words(name, names)
+		}
+	case strings.HasPrefix(p.Paste, "because = "):
+		if at, put, ok := intoBlock(text, start, "because = \"\""); ok {
+			out = append(out, here("give a reason: because = ...", s.edit(text, at, at, put)))
+		}
+	case strings.HasPrefix(p.Paste, "ingredient "):
+		if edit := s.intoHouse(a, p.Paste); edit != nil {
+			name, _, _ := strings.Cut(p.Paste, " {")
+			out = append(out, codeAction{Title: safe("describe " + name + " in the house file"),
+				Kind: "quickfix", Edit: edit})
+		}
+	}
+	return out
+}
+
+// lineLength is how long the rest of a line is.
+func lineLength(text []byte) int {
+	if n := bytes.IndexAny(text, "\r\n"); n >= 0 {
+		return n
+	}
+	return len(text)
+}
+
+// intoBlock finds where a setting goes in as the first of the block that begins on a line.
+func intoBlock(text []byte, start int, setting string) (at int, put string, ok bool) {
+	line := bytes.LastIndexByte(text[:start], '\n') + 1
+	end := start + lineLength(text[start:])
+	open := bytes.IndexByte(text[line:end], '{')
+	if open < 0 {
+		return 0, "", false
+	}
+	at = line + open + 1
+	indent := string(text[line : line+len(text[line:])-len(bytes.TrimLeft(text[line:], " \t"))])
+	put = "\n" + indent + "  " + setting
+	rest := strings.TrimSpace(string(text[at:end]))
+	switch {
+	case rest == "}": // on one line
+		put = " " + setting
+		if text[at] != ' ' {
+			put += " "
+		}
+	case strings.HasSuffix(rest, "}"): // a block of one line has one setting
+		return 0, "", false
+	}
+	return at, put, true
+}
+
+// waiver offers a waive block at the end of the house file. Its reason is for the baker to write:
+// until then the house file has a problem.
+func (s *Server) waiver(a *answer, f *finding.Finding) *codeAction {
+	name := strings.NewReplacer(`\`, `\\`, `"`, `\"`, "${", "$${", "%{", "%%{").Replace(f.Formula)
+	edit := s.intoHouse(a,
+		fmt.Sprintf("waive %q {\n  because = \"\"\n  formula = \"%s\"\n}", f.Rule, name))
+	if edit == nil {
+		return nil
+	}
+	return &codeAction{Title: "waive " + f.Rule + " in " +
+		filepath.Base(filepath.FromSlash(a.house.House.File.Name)), Kind: "quickfix", Edit: edit}
+}
+
+// intoHouse puts a block at the end of the house; nil without a house file.
+func (s *Server) intoHouse(a *answer, block string) *workspaceEdit {
+	if a.house == nil || a.house.House.File == nil {
+		return nil
+	}
+	file := a.house.House.File
+	brace := bytes.LastIndexByte(file.Text, '}')
+	if brace < 0 {
+		return nil
+	}
+	end := bytes.LastIndexByte(file.Text[:brace], '\n') + 1
+	if len(bytes.TrimSpace(file.Text[end:brace])) > 0 { // a house of one line
+		return nil
+	}
+	put := "\n  " + strings.ReplaceAll(block, "\n", "\n  ") + "\n"
+	return &workspaceEdit{map[string][]textEdit{
+		uriOf(filepath.FromSlash(file.Name)): {s.edit(file.Text, end, end, put)}}}
+}

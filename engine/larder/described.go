@@ -1,0 +1,171 @@
+package larder
+
+import (
+	"regexp"
+	"slices"
+	"strings"
+	"sync"
+
+	"forebake/engine/larder/internal/names"
+)
+
+// plainWords say how an ingredient is prepared, and leave what it is made of as the larder has it.
+// A test says of which items a word does so: fresh thyme is not the dried one of the larder, and a
+// mashed potato is a cooked one. Folded spellings, in the singular.
+var plainWords = sync.OnceValue(func() map[string]func(*Item) bool {
+	out := map[string]func(*Item) bool{}
+	for _, g := range []struct {
+		words string
+		test  func(*Item) bool
+	}{
+		{"softened melted cooled chilled cold warm warmed hot lukewarm tepid boiling " +
+			"iced sifted unsifted packed firmly lightly loosely tightly finely freshly " +
+			"roughly coarsely thinly thickly well very grated chopped sliced diced cubed " +
+			"crushed shredded minced beaten whisked separated peeled seeded deseeded hulled " +
+			"washed rinsed halved quartered crumbled broken fine coarse good quality best " +
+			"organic range pure plump large small medium cut torn divided firm pliable " +
+			"waxed unwaxed slivered halve piece chunk cube half level scalded drained " +
+			"steeped bloomed dissolved warming", always},
+		{"soft whole", butFlour},
+		{"thawed defrosted frozen cored pitted stoned seedless mashed", ofFruit},
+		{"ground milled toasted roasted blanched skinned shelled flaked", dry},
+		{"ripe fresh active bubbly fed", wet},
+		{"unsalted", unsalted},
+		{"unsweetened", littleSugar},
+	} {
+		for _, w := range strings.Fields(g.words) {
+			out[w] = g.test
+		}
+	}
+	return out
+})
+
+const (
+	dryBelow = 20 // g of water per 100 g
+	wetFrom  = 40
+)
+
+func always(*Item) bool         { return true }
+func dry(it *Item) bool         { return it.Water < dryBelow }
+func wet(it *Item) bool         { return it.Water >= wetFrom && !it.Is(Cooked) }
+func butFlour(it *Item) bool    { return it.Flour == 0 }
+func ofFruit(it *Item) bool     { return it.Class == ClassFruit }
+func unsalted(it *Item) bool    { return it.Salt == 0 }
+func littleSugar(it *Item) bool { return it.Sugars < dryBelow }
+
+// fillers join the others, and say nothing by themselves.
+const fillers = " and then at room temperature the a in into from fridge to of or but not until " +
+	"slightly if needed with for plus extra dusting rolling greasing work surface tin pan bowl " +
+	"brushing more little glaze serve decorate sprinkle finish top kneading taste free straight "
+
+func filler(word string) bool { return strings.Contains(fillers, " "+word+" ") }
+
+// leaves reports whether a word leaves the make-up of an item as it is.
+func leaves(word string, it *Item) bool {
+	if filler(word) {
+		return true
+	}
+	if word == "protein" || strings.HasSuffix(word, "%") { // of a flour, from its label
+		return it == nil || it.Flour > 0
+	}
+	test := plainWords()[word]
+	if test == nil {
+		test = plainWords()[singular(word)]
+	}
+	return test != nil && (it == nil || test(it))
+}
+
+var (
+	ofSome = regexp.MustCompile(`^(?:the )?(?:(?:finely|freshly) )?(?:(?:grated|pared) )?` +
+		`(zest|rind|juice|peel|seeds|yolks?|whites?) (?:of|from) (?:the )?` +
+		`(?:(?:\d+(?:/\d+)?|[½¼¾]|an?|one|two|three|half an?|half) )?(.+)$`)
+	leadingCount = regexp.MustCompile(`^\d+ `)
+	inRound      = regexp.MustCompile(`\(([^()]*)\)`)
+)
+
+// Described finds the item of a name that says how it is prepared: "unsalted butter, softened",
+// "chopped walnuts", "zest of 1 orange". said are those words. It takes off only what leaves the
+// make-up as it is; a word that it does not know makes it fail.
+func (l *Larder) Described(name string) (it *Item, said []string, ok bool) {
+	if it, ok = l.Find(name); ok {
+		return it, nil, true
+	}
+	aside := ""
+	head := inRound.ReplaceAllStringFunc(name, func(s string) string {
+		aside += " " + strings.Trim(s, "()")
+		return " "
+	})
+	head, after, _ := strings.Cut(head, ",")
+	aside = fold(strings.ReplaceAll(after, ",", " ") + aside)
+	head = leadingCount.ReplaceAllString(fold(head), "")
+	if m := ofSome.FindStringSubmatch(head); m != nil {
+		head = singularLast(m[2]) + " " + m[1]
+	}
+	it, ok = l.turned(head, aside) // "potatoes, boiled and mashed" are boiled potatoes
+	if !ok {
+		it, said, ok = l.stripped(strings.Fields(head))
+		for _, w := range strings.Fields(aside) {
+			ok = ok && leaves(w, it)
+		}
+	}
+	if !ok {
+		return nil, nil, false
+	}
+	if aside != "" {
+		said = append(said, aside)
+	}
+	return it, said, true
+}
+
+// turned finds a name whose kind stands behind a comma, where the other words there leave it as it is.
+func (l *Larder) turned(head, aside string) (*Item, bool) {
+	words := strings.Fields(aside)
+	for i, w := range words {
+		for _, name := range []string{aside + " " + head, head + " " + aside, w + " " + head, head + " " + w} {
+			it, ok := l.Find(name)
+			for k, other := range words {
+				ok = ok && (k == i || filler(other) || plainWords()[other] != nil)
+			}
+			if ok {
+				return it, true
+			}
+		}
+	}
+	return nil, false
+}
+
+func fold(text string) string { return string(names.Append(nil, text)) }
+
+// singularLast is a name with its last word in the singular: the zest of lemons is lemon zest.
+func singularLast(name string) string {
+	typed := strings.Fields(name)
+	if n := len(typed); n > 0 {
+		typed[n-1] = singular(typed[n-1])
+	}
+	return strings.Join(typed, " ")
+}
+
+// stripped takes words of preparation off the start and the end of a name until the larder knows
+// the rest.
+func (l *Larder) stripped(typed []string) (*Item, []string, bool) {
+	for from := range typed {
+		if from > 0 && !leaves(typed[from-1], nil) {
+			break
+		}
+		for to := len(typed); to > from; to-- {
+			if to < len(typed) && !leaves(typed[to], nil) {
+				break
+			}
+			off := slices.Concat(typed[:from], typed[to:])
+			it, ok := l.Find(strings.Join(typed[from:to], " "))
+			if !ok || slices.ContainsFunc(off, func(w string) bool { return !leaves(w, it) }) {
+				continue
+			}
+			if len(off) == 0 {
+				return it, nil, true
+			}
+			return it, []string{strings.Join(off, " ")}, true
+		}
+	}
+	return nil, nil, false
+}

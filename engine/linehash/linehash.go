@@ -1,0 +1,55 @@
+// Package linehash identifies the lines of a text by what stands in them, as sites that scan code
+// do: a finding keeps its hash where lines are put in above it.
+//
+// The method is the published one of the site that names it primaryLocationLineHash
+// (github.com/github/codeql-action, src/fingerprints.ts); the test holds its published examples.
+package linehash
+
+import (
+	"fmt"
+	"unicode/utf16"
+)
+
+const (
+	span   = 100    // UTF-16 units that a line's hash looks at, from its start on
+	factor = 37     // of each unit against the next
+	ending = 0xFFFF // stands behind the last unit of the text
+)
+
+// Of gives a hash a line, the first for line 1: 64 bits in hexadecimal digits, a colon, and how
+// often these have come up so far. Blanks and tabs do not count, and every line ending counts as
+// one line feed. A text that ends in a line ending has an empty last line.
+func Of(text []byte) []string {
+	var units []uint16
+	starts := []int{0}
+	returned := false // behind a carriage return
+	for _, u := range utf16.Encode([]rune(string(text))) {
+		after := returned
+		returned = u == '\r'
+		switch {
+		case u == ' ' || u == '\t' || u == '\n' && after:
+			continue
+		case u == '\r':
+			u = '\n'
+		}
+		units = append(units, u)
+		if u == '\n' {
+			starts = append(starts, len(units))
+		}
+	}
+	units = append(units, ending)
+	out := make([]string, len(starts))
+	seen := map[uint64]int{}
+	for i, start := range starts {
+		var hash uint64 // wraps round, as the method asks
+		for k := start; k < start+span; k++ {
+			hash *= factor
+			if k < len(units) {
+				hash += uint64(units[k])
+			}
+		}
+		seen[hash]++
+		out[i] = fmt.Sprintf("%x:%d", hash, seen[hash])
+	}
+	return out
+}

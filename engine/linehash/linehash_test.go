@@ -1,0 +1,34 @@
+package linehash
+
+import (
+	"slices"
+	"strings"
+	"testing"
+)
+
+// TestPublished holds the examples of the method's own tests
+// (github.com/github/codeql-action, src/fingerprints.test.ts).
+func TestPublished(t *testing.T) {
+	greetings := []string{"e9496ae3ebfced30:1", "fb7c023a8b9ccb3f:1", "ce8ba1a563dcdaca:1",
+		"e20e36e16fcb0cc8:1", "b3edc88f2938467e:1", "c8e28b0b4002a3a0:1", "c129715d7a2bc9a3:1"}
+	for text, want := range map[string][]string{
+		"": {"c129715d7a2bc9a3:1"},
+		" a\nb\n  \t\tc\n d": {"271789c17abda88f:1", "54703d4cd895b18:1", "180aee12dab6264:1",
+			"a23a3dc5e078b07b:1"},
+		" hello; \t\nworld!!!\n\n\n  \t\tGreetings\n End": {"8b7cf3e952e7aeb2:1",
+			"b1ae1287ec4718d9:1", "bff680108adb0fcc:1", "c6805c5e1288b612:1", "b86d3392aea1be30:1",
+			"e6ceba753e1a442:1"},
+		" hello; \t\nworld!!!\n\n\n  \t\tGreetings\n End\n":             greetings,
+		" hello; \t\nworld!!!\r\r\r  \t\tGreetings\r End\r":             greetings,
+		" hello; \t\r\nworld!!!\r\n\r\n\r\n  \t\tGreetings\r\n End\r\n": greetings,
+		" hello; \t\nworld!!!\r\n\n\r  \t\tGreetings\r End\r\n":         greetings,
+		strings.Repeat("Lorem ipsum dolor sit amet.\n", 10): {"a7f2ff13bc495cf2:1",
+			"a7f2ff13bc495cf2:2", "a7f2ff13bc495cf2:3", "a7f2ff13bc495cf2:4", "a7f2ff13bc495cf2:5",
+			"a7f2ff13bc495cf2:6", "a7f2ff1481e87703:1", "a9cf91f7bbf1862b:1", "55ec222b86bcae53:1",
+			"cc97dc7b1d7d8f7b:1", "c129715d7a2bc9a3:1"},
+	} {
+		if got := Of([]byte(text)); !slices.Equal(got, want) {
+			t.Errorf("%q: %v, published %v", text, got, want)
+		}
+	}
+}
