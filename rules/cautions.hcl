@@ -116,7 +116,7 @@ caution "sprouts" {
   on     = "part"
   when   = "part.has_sprouts"
   say    = "Raw sprouted seeds can carry Salmonella and E. coli inside the seed, where no washing gets. None for small children, older people, pregnant women and people with weak immunity; keep them cold, or cook them."
-  short  = "Raw sprouts: germs inside. Cook them; none for child, frail, pregnant."
+  short  = "Raw sprouts: germs inside. Cook; none for child, frail, pregnant."
   source = "FDA Food Code 1-201.10, 3-801.11(C) (read)"
 }
 
@@ -132,7 +132,7 @@ caution "lye" {
   on     = "part"
   when   = "part.has_caustic"
   say    = "Lye burns skin and blinds eyes. Goggles, gloves, long sleeves; stir lye into cold water, never water onto lye; no aluminium, no children near. On skin or in eyes: running water for 20 minutes, and get help."
-  short  = "Lye: burns, blinds. Goggles, gloves; lye into cold water, not aluminium."
+  short  = "Lye: burns, blinds. Goggles, gloves; into cold water, no aluminium."
   source = "general safety of caustics (memory)"
 }
 
