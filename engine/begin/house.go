@@ -51,6 +51,15 @@ func House() string {
   # Tins: fill one with water to the brim and weigh it; measure length, width and height inside at
   # half height. Steps name it by tin and count.
   # tin "long tin" { inside = "300 x 100 x 100 mm" }
+  # A round one: width and height. A mould of paper, or with a tube in the middle, says so.
+  # tin "panettone mould" {
+  #   inside = "170 x 110 mm round"
+  #   of     = "paper"
+  # }
+  # tin "ring mould" {
+  #   inside  = "220 x 100 mm round"
+  #   chimney = "50 mm"
+  # }
 
   # Prices, for forebake cost: what you pay, by weight or by piece, in one currency.
   # prices = {

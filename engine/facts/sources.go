@@ -31,7 +31,7 @@ const errHours = "factor 1.3, below 8 C 1.6"
 const (
 	srcSheet = "area = mass / (density x thickness), density of mixed dough 1.15 g/mL (1.10 to 1.20); coil by the area law"
 	errSheet = "15 % in area: dough shrinks back"
-	srcTin   = "mL of tin for a gram: 3.8 to 4.4 milk bread and wholesale white (read), brioche 2.6 to 3.6, filled 2.4 to 3.2 of dough and filling (common practice)"
+	srcTin   = "mL of tin for a gram: 3.8 to 4.4 milk bread and wholesale white (read), brioche 2.6 to 3.6, panettone and its kin from 2.2, filled 2.4 to 3.2 of dough and filling (common practice)"
 	srcBake  = "conduction with the oven's heat at the skin, which boils at last; fitted to 13 published bakes whose sizes are assumed"
 )
 

@@ -645,9 +645,7 @@ var stepFacts = []Fact{
 		of:     either((*formula.Verb).Coils, (*formula.Verb).Pans),
 		Means:  "inside width of the tin that it goes into",
 		Source: "house file",
-		step: func(sh *parts, s *formula.Step) Value {
-			return sh.TinFigure(s, func(in [3]float64) float64 { return in[1] })
-		},
+		step:   (*parts).TinWidth,
 	},
 	{
 		Name:   "wide_for_tin_cm",
@@ -664,12 +662,7 @@ var stepFacts = []Fact{
 		of:     (*formula.Verb).Pans,
 		Means:  "volume of one tin by its inside measures, straight sides assumed",
 		Source: "house file",
-		step: func(sh *parts, s *formula.Step) Value {
-			return sh.TinFigure(s, func(in [3]float64) float64 {
-				ml, _ := geometry.TinVolumeML(in[0], in[1], in[2])
-				return ml
-			})
-		},
+		step:   (*parts).TinML,
 	},
 	{
 		Name:   "tin_is_shallow",
@@ -678,7 +671,7 @@ var stepFacts = []Fact{
 		Means:  "the tin is less than a third as deep as it is wide: a tray, in which a cake does not reach the rim",
 		Source: "house file",
 		step: func(sh *parts, s *formula.Step) Value {
-			v := sh.TinFigure(s, func(in [3]float64) float64 { return in[2] / min(in[0], in[1]) })
+			v := sh.TinDepth(s)
 			return figure.YesNo(!v.Absent && v.Hi < trayDepth)
 		},
 	},

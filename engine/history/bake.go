@@ -60,7 +60,7 @@ func (f *Simulator) bake(step *formula.Step, st *Stage) {
 	f.setEven(after)
 	st.Core, st.Mean, st.Surface, st.Body = after, after, after, body
 	st.CoreMax = st.StartCore.Max(after)
-	// Crumb from here on: light, and a poor conductor. It keeps its baked size.
+	// Crumb from here on: light, and it keeps its baked size.
 	f.body, f.shape.known = body, true
 	f.setup.Gas = 0
 	f.setup.Trace = f.setup.Trace && f.setup.TraceBaked
@@ -69,10 +69,11 @@ func (f *Simulator) bake(step *formula.Step, st *Stage) {
 		Ice:          f.setup.Material.Ice,
 		OnsetC:       f.setup.Material.OnsetC,
 		FreezeSilent: f.setup.Material.FreezeSilent,
-		Conductivity: crumbConductivity,
-		Diffusivity:  crumbCooling,
+		Conductivity: bake.CrumbConductivity,
+		Diffusivity:  bake.CrumbConductivity / (rho * bake.CrumbHeat),
 		Density:      rho,
-		SpecificHeat: crumbHeat,
+		SpecificHeat: bake.CrumbHeat,
+		Crumb:        true,
 	}
 	f.shape.mixedRho = f.setup.Material.Density
 }
@@ -144,10 +145,10 @@ func (f *Simulator) inOven() (piece bake.Piece, body heat.Body, rho float64) {
 	}
 	piece.DensityKgM3, piece.In = rho, bake.OnTray
 	if f.shape.tin != nil {
-		if h, ok := geometry.TinLoafHalfMM(kg*1000, rho/1000, f.shape.tin.Inside[0], f.shape.tin.Inside[1]); ok {
-			body = brick(h)
+		body, _ = inTin(f.shape.tin, kg, rho)
+		if piece.Body, piece.In = body, bake.InTin; f.shape.tin.Paper {
+			piece.In = bake.InPaper
 		}
-		piece.Body, piece.In = body, bake.InTin
 		return piece, body, rho
 	}
 	if h, ok := f.freeStanding(kg, rho/1000); ok {
@@ -173,12 +174,3 @@ func (f *Simulator) ovens(step *formula.Step, piece bake.Piece) (b [figure.Runs]
 	}
 	return b, why
 }
-
-// Cooling bread: conductivity of crumb 0.12 to 0.2 W/(m K), its specific heat, and a diffusivity that
-// gives the two hours of a large tin loaf with its evaporation (memory; half as much again either
-// way).
-const (
-	crumbConductivity = 0.15
-	crumbHeat         = 2600
-	crumbCooling      = 2.0e-7
-)

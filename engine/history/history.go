@@ -36,6 +36,7 @@ type Material struct {
 	Ice          melt.Ice        // of the water that can freeze, each run with its own onset
 	OnsetC       figure.Estimate // C, where it begins to; zero for a material without any
 	FreezeSilent string          // why freezing is not reckoned, "" where it is
+	Crumb        bool            // baked: its conductivity falls as it cools
 }
 
 // Setup is what a part is followed with.

@@ -5,6 +5,7 @@ import (
 
 	"forebake/engine/figure"
 	"forebake/engine/formula"
+	"forebake/engine/kitchen"
 	"forebake/engine/science/geometry"
 	"forebake/engine/science/heat"
 )
@@ -30,8 +31,8 @@ func (f *Simulator) reshape(step *formula.Step) {
 		}
 	case !turned:
 	case f.shape.tin != nil:
-		if h, ok := geometry.TinLoafHalfMM(f.shape.pieceKg*1000, f.shape.mixedRho/1000, f.shape.tin.Inside[0], f.shape.tin.Inside[1]); ok {
-			set(brick(h))
+		if b, ok := inTin(f.shape.tin, f.shape.pieceKg, f.shape.mixedRho); ok {
+			set(b)
 		}
 	case !step.Verb.Coils() || f.shape.pieces > 0:
 		if h, ok := f.freeStanding(f.shape.pieceKg, f.shape.mixedRho/1000); ok {
@@ -90,6 +91,24 @@ func (f *Simulator) intoTin(step *formula.Step) bool {
 		f.shape.pieces = step.Count.Lo
 	}
 	return fresh
+}
+
+// inTin is what stands in a tin: of one with a chimney the ring, unrolled.
+func inTin(tin *kitchen.Tin, kg, rho float64) (heat.Body, bool) {
+	if !tin.Round {
+		h, ok := geometry.TinLoafHalfMM(kg*1000, rho/1000, tin.Inside[0], tin.Inside[1])
+		return brick(h), ok
+	}
+	base := geometry.RoundTin{LongMM: tin.Inside[0], WideMM: tin.Inside[1], ChimneyMM: tin.Chimney}
+	h, ok := base.HalfMM(kg*1000, rho/1000)
+	if tin.Chimney > 0 {
+		return brick(h), ok
+	}
+	radius := math.Sqrt(h.LengthMM * h.WidthMM)
+	return heat.Body{
+		Shape: heat.FiniteCylinder,
+		Half:  [3]float64{radius / 1000, h.HeightMM / 1000},
+	}, ok
 }
 
 func brick(h geometry.HalfSize) heat.Body {

@@ -8,6 +8,7 @@ import (
 	"forebake/engine/figure"
 	"forebake/engine/formula"
 	"forebake/engine/kitchen"
+	"forebake/engine/science/bake"
 	"forebake/engine/science/ferment"
 	"forebake/engine/science/heat"
 	"forebake/engine/science/melt"
@@ -104,10 +105,16 @@ func (f *Simulator) environment(step *formula.Step, st *Stage) (e environment, m
 	e.above = f.aboveBath(step)
 	c, _ := heat.SurfaceCoefficient(at)
 	lid, _ := heat.LayerResistance(heat.LiddedBox)
-	e.h = c.Typical
-	e.covered = (e.h + heat.InSeries(e.h, lid.Typical)) / 2 // a lid is over the top face only
+	dry := c.Typical
+	if e.h = dry; f.setup.Material.Crumb && e.error == heat.AirError {
+		dry, e.h = bake.OpenCrumb(dry, f.now(&f.runs[figure.Middle]).MeanC, ambient.Mid(), at == heat.Room)
+		if e.error = bake.CoolingError; step.Covered != nil && *step.Covered {
+			e.h = dry
+		}
+	}
+	e.covered = (dry + heat.InSeries(dry, lid.Typical)) / 2 // a lid is over the top face only
 	if step.Covered != nil && !*step.Covered {
-		e.covered = e.h
+		e.covered = dry
 	}
 	e.body = f.body
 	if !f.shape.known {
@@ -195,7 +202,7 @@ func (f *Simulator) timeError(l *run, e environment) float64 {
 
 // solvedFor reports whether a stage is followed by finite volumes.
 func (f *Simulator) solvedFor(l *run, e environment) bool {
-	return f.worksHard(l, e) || f.freezes(l, e) || f.melts(l, e)
+	return f.worksHard(l, e) || f.freezes(l, e) || f.melts(l, e) || f.setup.Material.Crumb
 }
 
 // working follows a stage by finite volumes. It starts even, at the mean, which is how a dough that
@@ -275,6 +282,7 @@ type beginning struct {
 	tC, ambientC, h      float64
 	ownHeat              float64 // W/kg at 26 C; 0 for what does not ferment
 	freezes, melts       bool
+	crumb                bool
 	ice                  melt.Ice // of what freezes
 	butterfat, chocolate float64
 }
@@ -293,9 +301,12 @@ func (f *Simulator) beginning(l *run, e environment, heats figure.Run) beginning
 	b.h = f.coefficient(l, e, cooling)
 	if b.freezes {
 		b.ice = f.ice(l)
+		if m.Crumb {
+			b.properties.ConductivityWmK = bake.CrumbConducts(0)
+		}
 	} else { // the model's error goes into the surface, where most of it comes from
 		b.h *= f.speed(l, e, cooling)
-		b.melts = f.melts(l, e)
+		b.melts, b.crumb = f.melts(l, e), m.Crumb
 	}
 	b.dimension, b.halfM = l.body.EquivalentDimension(m.Conductivity, b.h), l.body.Nearest()
 	if f.works() {
@@ -315,6 +326,8 @@ func (f *Simulator) startWorking(v *heat.Volumes, l *run, b beginning) {
 		curves := f.heats(l)
 		v.SetSpecificHeat(curves.specificHeat)
 		v.SetConductivity(curves.share)
+	case b.crumb:
+		v.SetConductivity(bake.CrumbShare)
 	case b.melts:
 		v.SetSpecificHeat(f.chocolateHeats())
 	case b.butterfat > 0:

@@ -23,7 +23,12 @@ var Keys = []struct{ Block, Name, Default, Means string }{
 	{"house", "ingredient", "", "block: an ingredient of the house, by name"},
 	{"house", "set", "", "block: another level or other limits for a rule, by name"},
 	{"house", "waive", "", "block: sets the findings of a rule aside, by name"},
-	{"tin", "inside", "must be given", "length, width and height: \"300 x 100 x 100 mm\""},
+	{
+		"tin", "inside", "must be given",
+		"length, width and height: \"300 x 100 x 100 mm\"; of a round one \"170 x 110 mm round\"",
+	},
+	{"tin", "chimney", "none", "width of the tube in the middle of a round one: \"60 mm\""},
+	{"tin", "of", "tin", "what it is made of: tin or paper"},
 	{"ingredient", "like", "", "a larder name whose figures it has, except those given"},
 	{"ingredient", "aliases", "none", "other names for it"},
 	{"ingredient", "water", "that of like", "water, % of its mass; must be given without like"},

@@ -48,15 +48,6 @@ type Kitchen struct {
 // the UK, and so do the sizes of eggs; a US kitchen reads temperatures in Fahrenheit too.
 var UnitNames = []string{"metric", "uk", "us"}
 
-// Tin is a baking tin. Inside is its length, width and height in mm.
-type Tin struct {
-	Name   string
-	Place  source.Place
-	Inside [3]float64 // of ranges the middles
-	Sides  [3]figure.Interval
-	Open   bool // "?", to be decided
-}
-
 // Oven is what the house's oven takes at once.
 type Oven struct {
 	Place             source.Place
@@ -448,36 +439,4 @@ func (k *Kitchen) WithOpenTin(name string, at source.Place) *Kitchen {
 	with := *k
 	with.Tins = append(slices.Clone(k.Tins), openTin(name, at))
 	return &with
-}
-
-// ReadTin reads a tin block into k.
-func ReadTin(r *reading.Reader, b *hclsyntax.Block, k *Kitchen) {
-	t := Tin{}
-	t.Name, t.Place = r.Label(b)
-	r.Known(b.Body, "a tin", []string{"inside"}, nil)
-	a := b.Body.Attributes["inside"]
-	if a == nil {
-		r.Fault(t.Place, "tin %q has no size: add inside = \"300 x 100 x 100 mm\"", t.Name)
-		return
-	}
-	if r.IsOpen(a.Expr) {
-		t = openTin(t.Name, t.Place)
-	} else if text, at, ok := r.Text(a.Expr, "inside"); ok {
-		t.Sides, _ = r.Box(text, at, "inside")
-		for i, side := range t.Sides {
-			t.Inside[i] = (side.Lo + side.Hi) / 2
-		}
-	}
-	for i, other := range k.Tins {
-		if !strings.EqualFold(strings.TrimSpace(other.Name), strings.TrimSpace(t.Name)) {
-			continue
-		}
-		if other.Place.File != t.Place.File { // defined in an included house
-			k.Tins[i] = t
-			return
-		}
-		r.Fault(t.Place, "tin %q is defined twice, first at line %d", t.Name, other.Place.Line())
-		return
-	}
-	k.Tins = append(k.Tins, t)
 }

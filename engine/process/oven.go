@@ -5,6 +5,7 @@ import (
 
 	"forebake/engine/figure"
 	"forebake/engine/formula"
+	"forebake/engine/kitchen"
 	"forebake/engine/makeup"
 	"forebake/engine/quantity"
 	"forebake/engine/science/bake"
@@ -12,26 +13,62 @@ import (
 )
 
 // tinOf is the tin that a step's part goes into: at this step, or a later one.
-func (s *Sheet) tinOf(step *formula.Step) (*formula.Step, [3]float64, bool) {
+func (s *Sheet) tinOf(step *formula.Step) (*formula.Step, kitchen.Tin, bool) {
 	for _, other := range step.Part.Steps[step.Index:] {
 		if other.Tin != "" {
 			if tin, ok := s.Kitchen.TinNamed(other.Tin); ok {
-				return other, tin.Inside, true
+				return other, tin, true
 			}
 		}
 	}
-	return nil, [3]float64{}, false
+	return nil, kitchen.Tin{}, false
 }
 
-// TinFigure is a measure of the tin that a step's part goes into.
-func (s *Sheet) TinFigure(step *formula.Step, pick func([3]float64) float64) Value {
-	_, inside, ok := s.tinOf(step)
+// noTin is the figure of a step whose part goes into no tin that is known.
+func noTin(step *formula.Step) Value {
+	return figure.Absent("tin = \"...\" of the house", step.Place)
+}
+
+// tinFigure is a figure of the tin that a step's part goes into.
+func (s *Sheet) tinFigure(step *formula.Step, of func(kitchen.Tin) float64) Value {
+	_, tin, ok := s.tinOf(step)
 	if !ok {
-		return figure.Absent("tin = \"...\" of the house", step.Place)
+		return noTin(step)
 	}
-	v := figure.ValueOf(figure.Point(pick(inside)))
+	v := figure.ValueOf(figure.Point(of(tin)))
 	v.Origin = figure.AsGiven
 	return v
+}
+
+// tinWidth is how wide what lies in a tin can be, mm: across the ring of one with a chimney.
+func tinWidth(t kitchen.Tin) float64 {
+	if t.Chimney > 0 {
+		return (t.Inside[1] - t.Chimney) / 2
+	}
+	return t.Inside[1]
+}
+
+// tinML is the volume of a tin, straight sides assumed.
+func tinML(t kitchen.Tin) float64 {
+	ml, _ := geometry.TinVolumeML(t.Inside[0], t.Inside[1], t.Inside[2])
+	if t.Round {
+		ml, _ = geometry.RoundTin{LongMM: t.Inside[0], WideMM: t.Inside[1], ChimneyMM: t.Chimney}.
+			VolumeML(t.Inside[2])
+	}
+	return ml
+}
+
+// TinWidth is how wide what lies in a step's tin can be.
+func (s *Sheet) TinWidth(step *formula.Step) Value { return s.tinFigure(step, tinWidth) }
+
+// TinML is the volume of one tin of a step.
+func (s *Sheet) TinML(step *formula.Step) Value { return s.tinFigure(step, tinML) }
+
+// TinDepth is how deep a step's tin is, over its narrower side.
+func (s *Sheet) TinDepth(step *formula.Step) Value {
+	return s.tinFigure(step, func(t kitchen.Tin) float64 {
+		return t.Inside[2] / min(t.Inside[0], t.Inside[1])
+	})
 }
 
 // TinFill is the volume of the tins over the dough in them.
@@ -74,12 +111,12 @@ func (s *Sheet) scaled(step *formula.Step, m Interval) Interval {
 
 // tinFill is the volume of the tins over the mass in them.
 func (s *Sheet) tinFill(step *formula.Step, m Interval) Value {
-	at, inside, ok := s.tinOf(step)
+	at, tin, ok := s.tinOf(step)
 	if !ok || at != step {
 		return figure.Absent("tin = \"...\" of the house in this pan", step.Place)
 	}
-	volume, ok := geometry.TinVolumeML(inside[0], inside[1], inside[2])
-	if !ok {
+	volume := tinML(tin)
+	if !(volume > 0) {
 		return figure.Absent("the inside of the tin", step.Place)
 	}
 	count := s.pieceCount(step)

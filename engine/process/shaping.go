@@ -242,16 +242,17 @@ func (s *Sheet) WideForTin(step *formula.Step) Value {
 	if sheet == nil || !sheet.Measure.Set {
 		return noSheet(step)
 	}
-	_, inside, ok := s.tinOf(step)
+	_, tin, ok := s.tinOf(step)
 	if !ok {
-		return figure.Absent("tin = \"...\" of the house", step.Place)
+		return noTin(step)
 	}
+	wide := tinWidth(tin)
 	layer, _ := s.layer(step, sheet)
 	if !layer.IsFinite() {
 		return figure.Absent("all amounts of \""+step.Part.Name+"\"", step.Place)
 	}
 	return figure.ValueOf(
-		figure.Point(math.Floor(math.Pi * inside[1] * inside[1] / (4 * layer.Hi) / 10)),
+		figure.Point(math.Floor(math.Pi * wide * wide / (4 * layer.Hi) / 10)),
 	)
 }
 

@@ -413,3 +413,40 @@ func TestBenchProperty(t *testing.T) {
 		}
 	})
 }
+
+// A round tin by hand: 170 mm wide and 110 high 2497 mL, a ring of 220 mm around a tube of 50 and
+// 100 high 3605 mL. What lies in a tin takes up its volume.
+func TestRoundTin(t *testing.T) {
+	for _, c := range []struct {
+		tin                RoundTin
+		high, ml           float64
+		long, wide, height float64 // half, of 1 kg at 0.5 g/mL
+	}{
+		{RoundTin{170, 170, 0}, 110, 2496.8, 85, 85, 44.06},
+		{RoundTin{220, 220, 50}, 100, 3605.0, 212.06, 42.5, 27.74},
+	} {
+		ml, ok := c.tin.VolumeML(c.high)
+		if !ok || math.Abs(ml-c.ml) > 0.1 {
+			t.Errorf("%v: %g mL, want %g", c.tin, ml, c.ml)
+		}
+		h, ok := c.tin.HalfMM(1000, 0.5)
+		want := HalfSize{c.long, c.wide, c.height}
+		if !ok || math.Abs(h.LengthMM-want.LengthMM)+math.Abs(h.WidthMM-want.WidthMM)+
+			math.Abs(h.HeightMM-want.HeightMM) > 0.03 {
+			t.Errorf("%v: %v, want %v", c.tin, h, want)
+		}
+		if c.tin.ChimneyMM > 0 {
+			if volume := 8 * h.LengthMM * h.WidthMM * h.HeightMM / 1000; math.Abs(volume-2000) > 0.01 {
+				t.Errorf("the ring holds %g mL", volume)
+			}
+		}
+	}
+	for _, bad := range []RoundTin{{0, 170, 0}, {170, 170, -1}, {170, 170, 170}, {170, math.NaN(), 0}} {
+		if _, ok := bad.VolumeML(100); ok {
+			t.Errorf("%v has a volume", bad)
+		}
+		if _, ok := bad.HalfMM(1000, 0.3); ok {
+			t.Errorf("%v holds a piece", bad)
+		}
+	}
+}

@@ -338,3 +338,11 @@ func TestStirredBath(t *testing.T) {
 		t.Errorf("still %g s, stirred %g s", a, b)
 	}
 }
+
+// Natural convection by the sizes of Incropera (memory) and radiation, by hand: a dough 4 K over its
+// room as the typical coefficient of a room, a loaf at 60 C 6.50 and 6.34.
+func TestStillAir(t *testing.T) {
+	near(t, "a dough", StillAir(26, 22), coefficients[Room].Typical, 0.1)
+	near(t, "a loaf", StillAir(60, 22), 12.83, 0.15)
+	near(t, "from below", StillAir(4, 26), 10.66, 0.3)
+}
