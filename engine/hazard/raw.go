@@ -2,6 +2,7 @@ package hazard
 
 import (
 	"math"
+	"slices"
 	"strings"
 
 	"forebake/engine/figure"
@@ -82,7 +83,10 @@ func stuffs(s *Sheet, p *Part) bool {
 
 // MeatHeated is how hot the raw meat and fish of a part gets: by its own cooks, and where it goes.
 func MeatHeated(s *Sheet, p *Part) Value {
-	h := meat(s, p, rawMeat)
+	if HasRawMeat(p).Lo == 0 {
+		return figure.ValueOf(figure.Point(othersC))
+	}
+	h := meat(s, p)
 	if h.need != nil && h.Lo < h.Hi {
 		return figure.Absent(h.need.What, h.need.Place)
 	}
@@ -91,52 +95,77 @@ func MeatHeated(s *Sheet, p *Part) Value {
 
 // MeatUnread reports whether a step may well cook the raw meat, and no reading says that it does.
 func MeatUnread(s *Sheet, p *Part) Value {
-	return figure.YesNo(HasRawMeat(p).Lo == 1 && meat(s, p, rawMeat).unread != nil)
+	return figure.YesNo(HasRawMeat(p).Lo == 1 && meat(s, p).unread != nil)
 }
 
-// meat follows the ingredients that is tells of, through the part and where it goes.
-func meat(s *Sheet, p *Part, is func(*formula.Ingredient) bool) heat {
-	room := s.Kitchen.Room.Interval
-	own := heat{Interval: room}
+// meat follows the raw meat of a part through its own steps and where it goes.
+func meat(s *Sheet, p *Part) heat {
+	way := journey{s, map[*formula.Part]heat{}}
+	return way.in(p, rawMeat).hotter(way.after(p))
+}
+
+// journey remembers where parts go on: paths through parts within parts are too many to walk twice.
+type journey struct {
+	sheet *Sheet
+	known map[*formula.Part]heat
+}
+
+// in is how hot a part's own steps make the ingredients that is tells of.
+func (j journey) in(p *Part, is func(*formula.Ingredient) bool) heat {
+	out := heat{Interval: j.sheet.Kitchen.Room.Interval}
 	for _, step := range p.Steps {
-		if !step.Verb.HeatsThrough() || !covers(step, p, is) {
-			continue
+		if step.Verb.HeatsThrough() && covers(step, p, is) {
+			out = out.hotter(heated(j.sheet, p, step))
 		}
-		own = own.hotter(heated(s, p, step))
 	}
-	users, later := 0, heat{Interval: figure.Point(math.Inf(1))}
+	return out
+}
+
+// after is how hot a part gets where it goes, in the coolest of the places; as in the room where it
+// goes nowhere.
+func (j journey) after(p *Part) heat {
+	if h, ok := j.known[p.Part]; ok {
+		return h
+	}
+	room := heat{Interval: j.sheet.Kitchen.Room.Interval}
+	users, coolest := 0, heat{Interval: figure.Point(math.Inf(1))}
 	cooler := func(h heat) {
 		users++
-		if h.Lo < later.Lo {
-			later = h
+		if h.Lo < coolest.Lo {
+			coolest = h
 		}
 	}
-	for _, q := range s.Formula.Parts {
+	for _, q := range j.sheet.Formula.Parts {
+		part := j.sheet.Part(q)
 		for i, step := range q.Steps {
-			if step.Uses != p.Part {
-				continue
+			if step.Uses == p.Part {
+				cooler(j.on(part, i))
 			}
-			h := heat{Interval: room}
-			for _, after := range q.Steps[i+1:] {
-				if after.HeatsAll() {
-					h = h.hotter(heated(s, s.Part(q), after))
-				}
-			}
-			if step.Verb.Washes() && h.Hi >= othersC {
-				h = heat{Interval: figure.Point(othersC)} // crust
-			}
-			cooler(h)
 		}
-		for _, in := range q.Ingredients {
-			if in.Of == p.Part {
-				cooler(meat(s, s.Part(q), func(other *formula.Ingredient) bool { return other.Of == p.Part }))
-			}
+		taken := func(in *formula.Ingredient) bool { return in.Of == p.Part }
+		if slices.ContainsFunc(q.Ingredients, taken) {
+			cooler(j.in(part, taken).hotter(j.after(part)))
 		}
 	}
 	if users == 0 {
-		return own
+		coolest = room
 	}
-	return own.hotter(later)
+	j.known[p.Part] = coolest
+	return coolest
+}
+
+// on is how hot what step i of a part puts on gets there.
+func (j journey) on(q *Part, i int) heat {
+	out := heat{Interval: j.sheet.Kitchen.Room.Interval}
+	for _, later := range q.Steps[i+1:] {
+		if later.HeatsAll() {
+			out = out.hotter(heated(j.sheet, q, later))
+		}
+	}
+	if q.Steps[i].Verb.Washes() && out.Hi >= othersC {
+		return heat{Interval: figure.Point(othersC)} // crust
+	}
+	return out
 }
 
 // covers reports whether a step heats every ingredient that is tells of.
