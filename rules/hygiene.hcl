@@ -953,7 +953,7 @@ rule "bake-missing" {
   level  = "risk"
   doubt  = "flag"
   when   = "dough.has_process && !dough.is_baked && !dough.cooks_all && dough.flour_eaten_raw"
-  say    = "Steps are written for this dough, and none bakes or fries it: its flour stays raw, and egg or meat in it. Write the bake: its time, its oven, its core temperature."
+  say    = "Steps are written for this dough, and none bakes or fries it: flour, egg and meat in it stay raw. Write the bake: its time, oven and core."
   why    = "An unbaked dough is raw flour, and often raw egg. A formula that ends at the proof cannot be checked for the oven."
   source = "US CDC and FDA, raw flour and dough (read)"
 }
@@ -1148,8 +1148,6 @@ rule "cook-core-unsafe" {
   say    = "The middle of this dough gets to {cook.dough_core_c}; raw flour and egg need {limit.core_c}. Cook it longer, and probe the middle."
   why    = "Steam, water and a plate heat from the outside; the skin sets long before the middle is done."
   source = "71 C: Adequacy of cooking procedures for the destruction of salmonellae, abstract (read); flour is raw until cooked: US CDC and FDA (read)"
-
-  adjust "step.time" { within = [5, 90] }
 }
 
 trial "a steamed dough, probed at" {
@@ -1207,8 +1205,6 @@ rule "meat-raw" {
   say    = "Raw meat or fish in this [reaches {part.meat_heated_c}|may stay raw]; {part.meat_needs_c} cooks it. Cook it before it goes on, or bake it in, and probe its middle."
   why    = "Raw meat carries Salmonella, Campylobacter and E. coli, raw fish parasites. What goes on after the bake gets no heat at all; fish that is eaten raw must have been frozen for that."
   source = "FDA Food Code 2022, 3-401.11(A): 63 C whole, 68 C minced, 74 C poultry and stuffed (read); fish eaten raw: 3-402.11 (memory)"
-
-  adjust "cook.to" {}
 }
 
 trial "minced beef filled after the bake, cooked to" {
@@ -1320,7 +1316,7 @@ rule "soak-warm" {
   doubt  = "flag"
   limits = { share = 1 }
   when   = "soak.soak_share > limit.share"
-  say    = "Milk, egg or other food that needs control soaks too long and warm, with no yeast in it. Soak it in the fridge; above 21 C 3 h are the most."
+  say    = "Milk, egg or other food that needs control soaks too long and warm, without yeast. Soak it in the fridge; above 21 C 3 h is the most."
   why    = "Until the yeast is in, it is wet food: S. aureus can leave toxin in it that no bake undoes."
   source = "S. aureus 3 h above 21 C, 12 h from 10 to 21 C: FDA Fish and Fishery Products Hazards and Controls Guidance, ch. 15 (read)"
 
@@ -1366,8 +1362,6 @@ rule "seeds-soaked-long" {
   say    = "Raw nuts, seeds or grain stand wet and warm [for {part.soaked_h}|too long]; {limit.soak_h} is the most. Soak them in the fridge, or over one night."
   why    = "Raw seeds can carry Salmonella, and wet and warm they feed it as they do sprouts. Creams of soaked raw cashews made people ill."
   source = "outbreaks by raw cashew cheese: US CDC 2014, 2021 (memory); about a day: judgement"
-
-  adjust "step.time" {}
 }
 
 trial "seeds in water for" {
@@ -1427,8 +1421,6 @@ rule "elderberries-raw" {
   say    = "Elderberries in this [reach {part.heated_to_c}|may stay raw]; cook them to {limit.cook_c} or more, without stems and leaves."
   why    = "Raw elderberries, their stems and leaves give off cyanide and make people sick."
   source = "raw juice with stems and leaves: US CDC, MMWR 33(13) (1984) (memory); the figure: judgement"
-
-  adjust "cook.to" {}
 }
 
 trial "elderberries" {
@@ -1464,7 +1456,7 @@ rule "lye-eaten" {
   level  = "stop"
   doubt  = "flag"
   when   = "part.has_caustic && !(part.kind == 'wash' && part.heated_to_c >= 100)"
-  say    = "Lye in this is eaten as it is: it burns the mouth and the gullet. Use it as a thin bath before the bake only: a wash of 3 to 4 %."
+  say    = "Lye in this is eaten as it is, and burns the mouth. Use it as a thin bath before the bake only: a wash of 3 to 4 %."
   why    = "On the crust the oven turns a thin bath to carbonate; inside a dough, or put on after the bake, it stays a caustic."
   source = "common practice of lye rolls, and general safety (memory)"
 }

@@ -28,7 +28,7 @@ var hazardPartFacts = []Fact{
 	{
 		Name:   "hazards",
 		Type:   List,
-		Means:  "what in its own ingredients hurts by itself: lectin, caustic, sprouts, no food ...",
+		Means:  "what in its own ingredients hurts by itself: lectin, caustic, sprouts, no food, raw elderberry, and the poisons by dose",
 		Source: srcHazard,
 		part:   hazard.Of,
 	},
