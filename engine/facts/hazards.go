@@ -65,7 +65,7 @@ var hazardPartFacts = []Fact{
 		Name:   "meat_heated_c",
 		Label:  "its raw meat at its hottest",
 		Unit:   "C",
-		Means:  "the hottest that the raw meat or fish in it is sure to get, there or where it goes; 100 C where a bake or hot fat is judged by itself, or it was cooked long and not read",
+		Means:  "the hottest that the raw meat or fish in it is sure to get, there or where it goes; 100 C where a bake or hot fat is judged by itself",
 		Source: srcGiven,
 		Settle: settleCore,
 		part:   ofPart(hazard.MeatHeated),
@@ -135,6 +135,14 @@ var hazardStepFacts = []Fact{
 		Source: srcGiven,
 		Settle: settleCore,
 		step:   hazard.DoughCore,
+	},
+	{
+		Name:   "is_core_unread",
+		Type:   YesNo,
+		of:     (*formula.Verb).Cooks,
+		Means:  "such a cook, and no core is read, or aimed at in a time that may do",
+		Source: srcGiven,
+		step:   hazard.CoreUnread,
 	},
 	{
 		Name:   "is_only_heat",

@@ -46,7 +46,7 @@ func (h heat) hotter(o heat) heat {
 	if o.need != nil {
 		out.need = o.need
 	}
-	if o.Lo > h.Lo {
+	if o.unread != nil {
 		out.unread = o.unread
 	}
 	return out
@@ -192,14 +192,10 @@ func heated(s *Sheet, p *Part, step *formula.Step) heat {
 		return heat{Interval: figure.Point(othersC)}
 	case r != nil && r.Temp.Set:
 		return heat{Interval: r.Temp.Interval}
-	case p.IsDough() && s.CookedLong(step):
-		return heat{Interval: figure.Point(othersC), unread: step}
-	case p.IsDough():
-		return unknown
-	case aim.Set:
+	case aim.Set && !p.IsDough():
 		return heat{Interval: aim.Interval}
-	case step.Time.Set && step.Time.Lo >= leastFryM:
-		return heat{Interval: figure.Point(othersC), unread: step}
+	case p.IsDough() && s.CookedLong(step), !p.IsDough() && step.Time.Set && step.Time.Lo >= leastFryM:
+		unknown.unread = step
 	}
 	return unknown
 }
@@ -268,11 +264,18 @@ func OnlyHeat(step *formula.Step) bool {
 	return true
 }
 
+// CoreUnread reports whether the core of such a cook is neither read nor aimed at in a time that may
+// do.
+func CoreUnread(s *Sheet, step *formula.Step) Value {
+	return figure.YesNo(DoughCore(s, step).Absent)
+}
+
 // DoughCore is what the last cook of a dough outside an oven brings its middle to; of any other step
 // othersC.
 func DoughCore(s *Sheet, step *formula.Step) Value {
-	if !OnlyHeat(step) {
-		return figure.ValueOf(figure.Point(othersC))
+	v, read := s.Reached(step), step.Reading != nil && step.Reading.Temp.Set
+	if !OnlyHeat(step) || step.InHotFat() && !read && (v.Absent || !step.Core.Set) {
+		return figure.ValueOf(figure.Point(othersC)) // the fat and its time are judged by themselves
 	}
-	return s.Reached(step)
+	return v
 }

@@ -199,6 +199,29 @@ func (p *Part) BakesDough(step *formula.Step) bool {
 	return step.Verb.Bakes() || p.IsDough() && step.InHotFat()
 }
 
+// HoldsUncookedMeat reports whether raw meat or fish goes into a bake or into hot fat, in the dough or
+// in a filling. What was bought cooked, or is eaten raw, is none: ham, smoked fish.
+func (s *Sheet) HoldsUncookedMeat(step *formula.Step) Value {
+	raw := func(p *Part) bool {
+		if p.CooksAll() {
+			return false
+		}
+		for _, q := range p.Contents() {
+			for _, in := range q.Part.Ingredients {
+				if in.Item != nil && in.Item.CookC() > 0 {
+					return true
+				}
+			}
+		}
+		return false
+	}
+	found := raw(s.Part(step.Part))
+	for _, other := range step.Part.Steps[:step.Index] {
+		found = found || other.Uses != nil && raw(s.Part(other.Uses))
+	}
+	return figure.YesNo(found)
+}
+
 // What hot fat must be, and for how long, so that a dough fried in it is taken for cooked through:
 // doughnuts were tested at 190.6 C, over 7 log at 2 min (Channaiah et al. 2018, abstract read); the
 // span and the minute are common practice.

@@ -102,28 +102,6 @@ func (s *Sheet) HoldsRawMeat(step *formula.Step) Value {
 	return figure.YesNo(found)
 }
 
-// HoldsUncookedMeat is HoldsRawMeat without what was bought cooked, or is eaten raw: ham, smoked fish.
-func (s *Sheet) HoldsUncookedMeat(step *formula.Step) Value {
-	raw := func(p *Part) bool {
-		if p.CooksAll() {
-			return false
-		}
-		for _, q := range p.Contents() {
-			for _, in := range q.Part.Ingredients {
-				if in.Item != nil && in.Item.CookC() > 0 {
-					return true
-				}
-			}
-		}
-		return false
-	}
-	found := raw(s.Part(step.Part))
-	for _, other := range step.Part.Steps[:step.Index] {
-		found = found || other.Uses != nil && raw(s.Part(other.Uses))
-	}
-	return figure.YesNo(found)
-}
-
 // IsReheat reports whether a cook heats again what was cooked and cooled, in the part or in one that
 // it takes in, and it is held warm after it, there or where it is taken in or put on.
 func (s *Sheet) IsReheat(step *formula.Step) Value {
