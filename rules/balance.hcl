@@ -373,11 +373,11 @@ trial "protein under a rich dough" {
 rule "fat-without-structure" {
   on     = "dough"
   level  = "note"
-  limits = { fat_pct = 45 }
-  when   = "dough.has_process && dough.mixes <= 1 && dough.fat_pct > limit.fat_pct"
+  limits = { fat_pct = 45, sponge_pct = 45 }
+  when   = "dough.has_process && dough.mixes <= 1 && dough.fat_pct > limit.fat_pct && dough.prefermented_flour_pct < limit.sponge_pct"
   say    = "Fat is {dough.fat_pct} of the flour, over {limit.fat_pct}. Mix the dough to full development first, then add the butter late, cold and in stages."
   why    = "Fat coats the flour and keeps gluten from forming. What is not built before the butter goes in will not come after."
-  source = "Suas M., Advanced Bread and Pastry (2009) p. 374: butter goes in after development above 20 % (read); 45 % as the limit is common practice, no source"
+  source = "Suas M., Advanced Bread and Pastry (2009) p. 374: butter goes in after development above 20 % (read); 45 % as the limit is common practice, no source; where a first dough holds about half of the flour, that one was developed before (panettone and its kin)"
 }
 
 trial "butter about the most" {
@@ -390,6 +390,24 @@ trial "butter about the most" {
   formula "t" {
     dough "d" {
       ingredients = { "bread flour" = "1000 g", "unsalted butter" = "$case" }
+      steps       = [{ mix = "20 min" }]
+    }
+  }
+}
+
+trial "butter in a second dough, by the flour of the first" {
+  rule  = "fat-without-structure"
+  cases = {
+    "440 g" = { expect = "flagged", first = "440 g", second = "560 g" }
+    "460 g" = { expect = "clear", first = "460 g", second = "540 g" }
+  }
+  formula "t" {
+    preferment "p" {
+      ingredients = { "bread flour" = "$first", "water" = "200 g", "instant yeast" = "2 g" }
+      steps       = [{ mix = "15 min" }]
+    }
+    dough "d" {
+      ingredients = { "the p" = "all", "bread flour" = "$second", "egg yolk" = "200 g", "unsalted butter" = "600 g" }
       steps       = [{ mix = "20 min" }]
     }
   }
