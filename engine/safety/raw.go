@@ -166,7 +166,7 @@ func heatedTo(p *Part, heats func(*formula.Step) bool) Value {
 			}
 		}
 	}
-	ownOpen := best.Need != nil && math.IsInf(best.Lo, -1)
+	ownSure := !math.IsInf(best.Lo, -1)
 	if users > 0 {
 		if later.Need != nil && best.Need == nil {
 			best.Need = later.Need
@@ -181,7 +181,7 @@ func heatedTo(p *Part, heats func(*formula.Step) bool) Value {
 		best.Lo = min(best.Hi, 0)
 	}
 	best.Mid = figure.ValueOf(best.Interval()).Mid
-	if ownOpen && later.Need == nil && later.Origin == figure.ByModel && later.Lo <= later.Mid {
+	if !ownSure && later.Need == nil && later.Origin == figure.ByModel && later.Lo <= later.Mid {
 		best.Mid, best.Origin, best.Need = later.Mid, figure.ByModel, nil // the bake alone answers
 	}
 	return best
@@ -240,6 +240,13 @@ func (p *Part) FlourEatenRaw() Value {
 		return figure.Maybe("the step that bakes \""+p.Name+"\"", p.Place)
 	}
 	return raw
+}
+
+// FlourUsuallyBaked reports whether a bake brings the part to where flour is raw no more by the
+// middle of the model, and only its slow end leaves that open.
+func (p *Part) FlourUsuallyBaked() Value {
+	heat := p.HeatedTo()
+	return figure.YesNo(heat.Origin == figure.ByModel && heat.Mid >= FloursCookC && !math.IsInf(heat.Mid, 1))
 }
 
 // ShellEggLeftRaw reports whether the part holds shell egg, not pasteurised, that neither its own
