@@ -1261,6 +1261,22 @@ trial "and with the hot minutes after the bake" {
   }
 }
 
+trial "a raw filling, and a core that is written and not read" {
+  rule  = "kill-step"
+  cases = {
+    "an hour, to 94 C" = { expect = "clear", time = "60 min", core = "94 C" } # no model: its shape is not written
+    "to 80 C"          = { expect = "flagged", time = "60 min", core = "80 C" }
+    "too short for it" = { expect = "flagged", time = "20 min", core = "94 C" }
+  }
+  formula "t" {
+    filling "f" { ingredients = { "ground almonds" = "400 g", "egg" = "100 g", "sugar" = "150 g", "honey" = "150 g" } }
+    dough "d" {
+      ingredients = { "bread flour" = "600 g", "water" = { amount = "350 g", temp = "20 C" }, "instant yeast" = "8 g" }
+      steps       = [{ mix = "10 min", to = "25 C" }, { fill = "f" }, { bake = "$time", at = "175 C", core = "$core" }]
+    }
+  }
+}
+
 trial "raw egg in melted chocolate" {
   rule   = "kill-step"
   expect = "flagged"
@@ -1369,7 +1385,7 @@ rule "bake-time-open" {
   doubt  = "flag"
   limits = { least_min = 4 }
   when   = "part.has_leaven && !bake.is_measured && bake.in_oven_min < limit.least_min"
-  say    = "This bake may end at once: its time is open, or under {limit.least_min} min. Write its minutes, or the core that a probe read."
+  say    = "This bake may end at once: its time is open, or under {limit.least_min}. Write its minutes, or the core that a probe read."
   why    = "What is not written counts against the formula: nothing says that flour and egg are cooked."
   source = "flour is raw until baked: US CDC and FDA (read); 4 min for the smallest roll: common practice, no source"
 }

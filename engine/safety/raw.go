@@ -212,7 +212,7 @@ func (s *Sheet) crusts(q *formula.Part, i int, bake *formula.Step) bool {
 	on := q.Steps[i].Uses
 	if on == nil || on.Kind != formula.Topping || !bake.Time.Set || bake.Time.Lo < crustMinutes ||
 		!bake.At.Set || bake.At.Lo < crustOvenC ||
-		s.Part(on).controls(larder.ControlMeat, larder.ControlFish) {
+		s.Part(on).Controls(larder.ControlMeat, larder.ControlFish) {
 		return false
 	}
 	for _, step := range q.Steps[i+1 : bake.Index] {
