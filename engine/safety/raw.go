@@ -7,6 +7,7 @@ import (
 	"forebake/engine/formula"
 	"forebake/engine/larder"
 	"forebake/engine/makeup"
+	"forebake/engine/process"
 )
 
 // What a cook must reach so that an ingredient is raw no more, C.
@@ -76,17 +77,10 @@ func (p *Part) boiled(in *formula.Ingredient, cookC float64) figure.Truth {
 		if !s.Verb.Cooks() || !makeup.TakesIn(s, in) {
 			continue
 		}
-		reached := s.To
-		if s.Core.Set {
-			reached = s.Core
-		}
-		if s.Reading != nil && s.Reading.Temp.Set {
-			reached = s.Reading.Temp
-		}
-		switch {
-		case reached.Set && reached.Lo >= cookC:
+		switch reached := p.sheet.Reached(s); {
+		case !reached.Absent && reached.Lo >= cookC:
 			return figure.Yes
-		case !reached.Set || reached.Hi >= cookC:
+		case reached.Absent || reached.Hi >= cookC:
 			state = figure.Open
 		}
 	}
@@ -136,7 +130,7 @@ func heatedTo(p *Part, heats func(*formula.Step) bool) Value {
 	}
 	for _, step := range p.Steps {
 		switch {
-		case p.IsDough() && step.InHotFat() && FriedWell(step).Lo == 1 && !step.Core.Set && (step.Reading == nil || !step.Reading.Temp.Set):
+		case p.IsDough() && step.InHotFat() && process.FriedWell(step).Lo == 1 && !step.Core.Set && (step.Reading == nil || !step.Reading.Temp.Set):
 			hotter(figure.ValueOf(figure.Point(friedCoreC)))
 		case heats(step):
 			hotter(p.sheet.Reached(step))
@@ -166,7 +160,7 @@ func heatedTo(p *Part, heats func(*formula.Step) bool) Value {
 			}
 		}
 	}
-	ownOpen := best.Need != nil && math.IsInf(best.Lo, -1)
+	ownSure := !math.IsInf(best.Lo, -1)
 	if users > 0 {
 		if later.Need != nil && best.Need == nil {
 			best.Need = later.Need
@@ -181,7 +175,7 @@ func heatedTo(p *Part, heats func(*formula.Step) bool) Value {
 		best.Lo = min(best.Hi, 0)
 	}
 	best.Mid = figure.ValueOf(best.Interval()).Mid
-	if ownOpen && later.Need == nil && later.Origin == figure.ByModel && later.Lo <= later.Mid {
+	if !ownSure && later.Need == nil && later.Origin == figure.ByModel && later.Lo <= later.Mid {
 		best.Mid, best.Origin, best.Need = later.Mid, figure.ByModel, nil // the bake alone answers
 	}
 	return best
@@ -212,7 +206,7 @@ func (s *Sheet) crusts(q *formula.Part, i int, bake *formula.Step) bool {
 	on := q.Steps[i].Uses
 	if on == nil || on.Kind != formula.Topping || !bake.Time.Set || bake.Time.Lo < crustMinutes ||
 		!bake.At.Set || bake.At.Lo < crustOvenC ||
-		s.Part(on).controls(larder.ControlMeat, larder.ControlFish) {
+		s.Part(on).Controls(larder.ControlMeat, larder.ControlFish) {
 		return false
 	}
 	for _, step := range q.Steps[i+1 : bake.Index] {
@@ -240,6 +234,13 @@ func (p *Part) FlourEatenRaw() Value {
 		return figure.Maybe("the step that bakes \""+p.Name+"\"", p.Place)
 	}
 	return raw
+}
+
+// FlourUsuallyBaked reports whether a bake brings the part to where flour is raw no more by the
+// middle of the model, and only its slow end leaves that open.
+func (p *Part) FlourUsuallyBaked() Value {
+	heat := p.HeatedTo()
+	return figure.YesNo(heat.Origin == figure.ByModel && heat.Mid >= FloursCookC && !math.IsInf(heat.Mid, 1))
 }
 
 // ShellEggLeftRaw reports whether the part holds shell egg, not pasteurised, that neither its own
