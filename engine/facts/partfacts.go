@@ -1094,6 +1094,13 @@ var partFacts = []Fact{
 		part:   (*part).HeatedTo,
 	},
 	{
+		Name:   "flour_usually_baked",
+		Type:   YesNo,
+		Means:  "a bake brings it to 74 C by the middle of the model, whatever its slow end says",
+		Source: srcGiven,
+		part:   (*part).FlourUsuallyBaked,
+	},
+	{
 		Name:   "flour_eaten_raw",
 		Type:   YesNo,
 		Means:  "raw flour in it that no cook to 74 C and no bake reaches",
