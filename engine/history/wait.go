@@ -106,10 +106,21 @@ func (f *Simulator) environment(step *formula.Step, st *Stage) (e environment, m
 	c, _ := heat.SurfaceCoefficient(at)
 	lid, _ := heat.LayerResistance(heat.LiddedBox)
 	dry := c.Typical
-	if e.h = dry; f.setup.Material.Crumb && e.error == heat.AirError {
-		dry, e.h = bake.OpenCrumb(dry, f.now(&f.runs[figure.Middle]).MeanC, ambient.Mid(), at == heat.Room)
+	e.h = dry
+	start := f.now(&f.runs[figure.Middle]).MeanC
+	switch cold := ambient.Mid() - start; {
+	case e.error != heat.AirError: // a bath
+	case f.setup.Material.Crumb:
+		dry, e.h = bake.OpenCrumb(dry, start, ambient.Mid(), at == heat.Room)
 		if e.error = bake.CoolingError; step.Covered != nil && *step.Covered {
 			e.h = dry
+		}
+	case at == heat.Room && cold > 0: // a warm place draws at what is cold, and may settle on it
+		surface := ambient.Mid() - heat.SurfaceLag*cold
+		dry = max(dry, heat.StillAir(surface, ambient.Mid()))
+		e.h = dry
+		if step.Humidity.Set {
+			e.h += heat.Dew(surface, ambient.Mid(), step.Humidity.Mid()/100)
 		}
 	}
 	e.covered = (dry + heat.InSeries(dry, lid.Typical)) / 2 // a lid is over the top face only
