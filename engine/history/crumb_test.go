@@ -72,3 +72,17 @@ func TestDewWarms(t *testing.T) {
 		t.Errorf("after an hour %.1f C in a proofer that says nothing, %.1f C in a moist one", dry, moist)
 	}
 }
+
+// A filling that is rolled up lies in layers, and one that is closed in as it is lies in a lump,
+// which the heat has to cross last.
+func TestLumpsAndLayers(t *testing.T) {
+	core := func(closing string) float64 {
+		s := filled(t, `{ fill = "f" }, `+closing+`, { bake = "14 min", at = "190 C" }`, 20)
+		stages := follow(t, s).Stages
+		return stages[len(stages)-1].Core.Mid
+	}
+	lump, layers := core(`{ shape = "x", pieces = 25 }`), core(`{ roll = "coil" }, { shape = "x", pieces = 25 }`)
+	if !(lump < layers-5) {
+		t.Errorf("closed in %.1f C, rolled up %.1f C", lump, layers)
+	}
+}
