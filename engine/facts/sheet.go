@@ -85,8 +85,7 @@ func (s *Sheet) Value(f *Fact, x Subject) *Value {
 	if f.declared != nil {
 		return s.declaredValue(f, x)
 	}
-	row := x.row(f.On)
-	c := &s.values[f.On][row*len(catalogue[f.On])+f.index]
+	c := s.cell(f, x)
 	if c.generation != s.generation {
 		c.generation = s.generation // before the call: a fact that asks for itself is a mistake that must not hang
 		c.value, c.spread = s.compute(f, x), false
@@ -95,6 +94,13 @@ func (s *Sheet) Value(f *Fact, x Subject) *Value {
 		}
 	}
 	return &c.value
+}
+
+// cell finds the cell of a fact on a subject. Those of one fact stand side by side, since a rule asks
+// the same of every subject.
+func (s *Sheet) cell(f *Fact, x Subject) *cell {
+	values := s.values[f.On]
+	return &values[f.index*(len(values)/len(catalogue[f.On]))+x.row(f.On)]
 }
 
 func (s *Sheet) compute(f *Fact, x Subject) Value {
@@ -158,7 +164,7 @@ func (s *Sheet) Withheld(f *Fact, x Subject) bool {
 		return s.declaredWithheld(f, x)
 	}
 	s.Value(f, x)
-	if s.values[f.On][x.row(f.On)*len(catalogue[f.On])+f.index].spread {
+	if s.cell(f, x).spread {
 		return true
 	}
 	if !s.isWeighed { // once a formula: a rule may ask of every ingredient

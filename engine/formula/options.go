@@ -592,6 +592,9 @@ func (rd *reader) readAt(s *Step, e hclsyntax.Expression, what string) {
 
 // saidAt reads or answers words in the place of a temperature, and reports whether it did.
 func (rd *reader) saidAt(s *Step, text string, at source.Place, what string) bool {
+	if quantity.IsPlain(text) {
+		return false
+	}
 	word := said.Fold(strings.ReplaceAll(text, ".", ""))
 	take := func(write, says string) {
 		s.At, _ = rd.QuantityText(write, at, forTemperature, what)

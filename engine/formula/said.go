@@ -49,9 +49,7 @@ func (rd *reader) saidTime(s *Step, e hclsyntax.Expression) bool {
 	}
 	s.Time, _ = rd.QuantityText(time, at, forTime, s.Verb.Name)
 	s.Time.Text = text
-	if s.Note == "" {
-		s.Note = rest
-	}
+	s.sign = &sign{rest, at}
 	rd.assumed(at, fmt.Sprintf("%q is read as %s", text, time))
 	return true
 }
@@ -60,9 +58,12 @@ func (rd *reader) saidTime(s *Step, e hclsyntax.Expression) bool {
 // whether it did.
 func (rd *reader) saidArea(s *Step, e hclsyntax.Expression, own bool, what string) bool {
 	text, at, ok := rd.literal(e)
+	if !ok || quantity.IsPlain(text) {
+		return false
+	}
 	long, short, isArea := said.Area(text)
 	switch {
-	case !ok || !isArea:
+	case !isArea:
 		return false
 	case !own:
 		rd.Fault(at, "%s: one side, the one that is rolled up: write %q, or %q", what, long.Text,
@@ -83,6 +84,9 @@ func (rd *reader) saidArea(s *Step, e hclsyntax.Expression, own bool, what strin
 // saidAmount gives the amount of an ingredient as a text that the quantity reader reads, and tells
 // what a word in it was taken for.
 func (rd *reader) saidAmount(in *Ingredient, text string, at source.Place) string {
+	if quantity.IsPlain(text) {
+		return text
+	}
 	if sameName(in.Name, "egg") || sameName(in.Name, "eggs") {
 		if count, name, says, ok := said.SizedEggs(text, rd.opts.Units); ok {
 			in.sized = name

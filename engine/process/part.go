@@ -115,8 +115,16 @@ func measuredValue(e figure.Estimate, measured bool) Value {
 	return v
 }
 
-// Material is what heat meets in the part; its figures are the middle ones.
+// Material is what heat meets in the part, worked out once; its figures are the middle ones.
 func (p *Part) Material() history.Material {
+	if p.material == nil {
+		m := p.makeMaterial()
+		p.material = &m
+	}
+	return *p.material
+}
+
+func (p *Part) makeMaterial() history.Material {
 	t := p.Thermal()
 	if t.Density.Absent {
 		return history.Material{}

@@ -40,6 +40,7 @@ type Part struct {
 	sheet     *Sheet
 	record    *history.Record
 	prepared  *history.Setup
+	material  *history.Material
 	following bool
 	named     *Interval // see anyTemp
 }

@@ -46,15 +46,6 @@ func (s *Sheet) CoreEnd(step *formula.Step) Value {
 	return s.OfStage(step, func(st *history.Stage) figure.Estimate { return st.Core })
 }
 
-// CorePeak is the hottest core that a bake brings about, as modelled: the core goes on rising for a
-// while out of the oven. A probed one is CoreEnd.
-func (s *Sheet) CorePeak(step *formula.Step) Value {
-	if r := step.Reading; r != nil && r.Temp.Set {
-		return s.CoreEnd(step)
-	}
-	return s.OfStage(step, func(st *history.Stage) figure.Estimate { return st.CoreMax })
-}
-
 // OfStage is an estimate of the step's stage, as a value.
 func (s *Sheet) OfStage(step *formula.Step, pick func(*history.Stage) figure.Estimate) Value {
 	st, missing := s.Stage(step)

@@ -122,6 +122,13 @@ func readPlain(text string, allowed Kinds) (Quantity, bool) {
 	return Quantity{Kind: u.kind, Interval: figure.Point(x), Unit: u.name, Text: text}, true
 }
 
+// IsPlain reports whether a text is a number and a unit by its canonical name, with no word in it
+// whose meaning a kitchen or a country decides: "200 g", "90 min".
+func IsPlain(text string) bool {
+	q, ok := readPlain(text, ^Kinds(0))
+	return ok && q.Unit != "floz"
+}
+
 type reader struct {
 	text    string
 	at      int

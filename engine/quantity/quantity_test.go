@@ -138,6 +138,22 @@ func TestRead(t *testing.T) {
 	}
 }
 
+// A plain text holds no word that a kitchen or a country gives a meaning to.
+func TestIsPlain(t *testing.T) {
+	for text, want := range map[string]bool{
+		"200 g": true, "1.6 %": true, "2 pieces": true, "90 min": true, "-18 C": false, "25 C": true,
+		"2 floz": false, "2 fl oz": false, "2 pints": false, "2 US pint": true, "1 pinch": false,
+		"2 large": false, "180 C fan": false, "30 x 45 cm": false, "?": false, "": false, "3": false,
+	} {
+		if got := IsPlain(text); got != want {
+			t.Errorf("IsPlain(%q) is %v", text, got)
+		}
+		if want && (OfCountry(text, "uk") != text || OfCountry(text, "us") != text) {
+			t.Errorf("a country changes the plain %q", text)
+		}
+	}
+}
+
 func TestFaults(t *testing.T) {
 	oven, timer, scale := Of(Temperature), Of(Time), Of(Mass)
 	tests := []struct {

@@ -68,6 +68,21 @@ func NewClock(coldC, hotC, chillH float64) *Clock {
 	return &Clock{coldC: coldC, hotC: hotC, chillH: chillH}
 }
 
+// clocks are the clocks of a sheet, used again formula after formula: one is 11 KB large.
+type clocks struct {
+	made []*Clock
+	used int
+}
+
+// next gives a clock to be set.
+func (s *clocks) next() *Clock {
+	if s.used == len(s.made) {
+		s.made = append(s.made, new(Clock))
+	}
+	s.used++
+	return s.made[s.used-1]
+}
+
 // Inherit takes in the clock of a part that goes into this one. Of several the worst counts,
 // organism by organism.
 func (c *Clock) Inherit(o *Clock) {

@@ -15,16 +15,13 @@ const targetTrustedC = 71
 
 // CoreReached is the core that a bake brings a dough to: as read, else as aimed at where the time
 // may well be enough for it, else as modelled.
-func (s *Sheet) CoreReached(step *formula.Step) Value { return s.coreBy(step, s.CoreEnd) }
-
-// coreBy is CoreReached by a figure of the model: at the end, or the hottest soon after it.
-func (s *Sheet) coreBy(step *formula.Step, modelled func(*formula.Step) Value) Value {
+func (s *Sheet) CoreReached(step *formula.Step) Value {
 	if r := step.Reading; r != nil && r.Temp.Set {
 		v := figure.ValueOf(r.Temp.Interval)
 		v.Origin = figure.Measured
 		return v
 	}
-	model := modelled(step)
+	model := s.CoreEnd(step)
 	if step.Core.Set && !model.Absent && model.Mid >= targetTrustedC && model.Hi >= step.Core.Lo {
 		return figure.ValueOf(step.Core.Interval)
 	}
@@ -57,34 +54,26 @@ func (s *Sheet) shaped(bake *formula.Step) bool {
 	return false
 }
 
-// CoreSlow is the hottest core that a bake brings about, at its slow end: the figure that a note goes
-// by.
-func (s *Sheet) CoreSlow(step *formula.Step) Value {
-	v := s.coreBy(step, s.CorePeak)
-	if !v.Absent {
-		v.Mid, v.Hi = v.Lo, v.Lo
-	}
-	return v
-}
+// How far from the middle of the model to its slow end, two standard deviations off, one such bake
+// in three stays cooler, and one in six.
+const oneInThree, oneInSix = 0.2, 0.5
 
-// CoreHottest is the hottest core that a bake brings about, as a usual one: the figure that a risk
-// goes by. The core goes on rising for minutes out of the oven.
-func (s *Sheet) CoreHottest(step *formula.Step) Value {
-	return usually(s.coreBy(step, s.CorePeak))
-}
+// CoreUsual is CoreReached at what two such bakes in three reach, or at the low end of what is
+// written: the figure that a stop goes by.
+func (s *Sheet) CoreUsual(step *formula.Step) Value { return s.coreAt(step, oneInThree) }
 
-// CoreUsual is CoreReached as a usual one: the figure that a stop goes by. What comes after the oven
-// counts for nothing there, as for a probe in the oven.
-func (s *Sheet) CoreUsual(step *formula.Step) Value { return usually(s.CoreReached(step)) }
+// CoreLow is CoreReached at what five such bakes in six reach: the figure that a risk goes by.
+func (s *Sheet) CoreLow(step *formula.Step) Value { return s.coreAt(step, oneInSix) }
 
-// usually is a core half way between the middle of the model and its slow end, or at the low end of
-// what is written. At the middle alone every second such bake would lie under it (judgement).
-func usually(v Value) Value {
+// coreAt is CoreReached as one figure, a share of the way from the middle of the model to its slow
+// end.
+func (s *Sheet) coreAt(step *formula.Step, share float64) Value {
+	v := s.CoreReached(step)
 	if v.Absent {
 		return v
 	}
 	if v.Origin == figure.ByModel {
-		v.Lo = (v.Lo + v.Mid) / 2
+		v.Lo = v.Mid - share*(v.Mid-v.Lo)
 	}
 	v.Mid, v.Hi = v.Lo, v.Lo
 	return v

@@ -24,12 +24,13 @@ func (p *Part) clock() *Clock {
 			if step.Uses != p.Part {
 				continue
 			}
-			there := *c
-			p.sheet.Part(q).expose(&there, i+1, pastBake)
+			there := p.sheet.clocks.next()
+			*there = *c
+			p.sheet.Part(q).expose(there, i+1, pastBake)
 			if worst == nil {
-				worst = &there
+				worst = there
 			} else {
-				worst.Worse(&there)
+				worst.Worse(there)
 			}
 		}
 	}
@@ -45,8 +46,9 @@ func (p *Part) ownClock() *Clock {
 		return p.ownExposed
 	}
 	l := p.sheet.limits()
-	c := NewClock(l.ColdC.Value, l.HotHoldC.Value, l.AmbientHours.Value)
-	c.live = p.liveFactor()
+	c := p.sheet.clocks.next()
+	*c = Clock{coldC: l.ColdC.Value, hotC: l.HotHoldC.Value, chillH: l.AmbientHours.Value,
+		live: p.liveFactor()}
 	p.ownExposed = c
 	for _, in := range p.Ingredients {
 		if in.Of == nil {

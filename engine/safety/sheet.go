@@ -42,7 +42,8 @@ type Sheet struct {
 	law   *microbe.Limits // the food-safety figures in force in lawOf
 	lawOf *kitchen.Kitchen
 
-	parts []Part
+	parts  []Part
+	clocks clocks
 }
 
 // Part is the working sheet of one part.
@@ -64,6 +65,7 @@ type Part struct {
 // Reset makes the sheet serve another formula, keeping its memory.
 func (s *Sheet) Reset(f *formula.Formula, k *kitchen.Kitchen) {
 	s.Sheet.Reset(f, k)
+	s.clocks.used = 0
 	if s.Traced == nil {
 		s.Traced = func(p *formula.Part) (raw, baked bool) { return s.Part(p).traced() }
 	}

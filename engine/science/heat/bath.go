@@ -205,8 +205,8 @@ func (c *chill) left(seconds float64) (axis, mean float64) {
 func (c *chill) step(dt float64) State {
 	axis, mean := c.left(c.seconds + dt/2)
 	before := c.lift.t
-	c.axial.step(dt, mostHalvings)
-	c.lift.step(dt, mostHalvings)
+	c.axial.stepAlone(dt)
+	c.lift.stepAlone(dt)
 	for i := range c.lift.n {
 		c.lifted[i] += (c.lift.t[i] - before[i]) * axis
 	}

@@ -32,6 +32,14 @@ type fade struct {
 // set fills f for fo, from 0 to +Inf.
 func (f *fade) set(b *basis, fo float64) {
 	f.alive, f.mean, f.surf = modes, 0, 0
+	if fo == 0 {
+		f.mode = unfaded.mode
+		for j := range lateGroups {
+			f.mean += b.lateMean[j]
+			f.surf += b.lateSurf[j]
+		}
+		return
+	}
 	for n := range modes {
 		x := b.z2[n] * fo
 		if !(x < 30) {

@@ -141,15 +141,17 @@ func (b *basis) fill(d int, bi float64) {
 		mean = func(z float64) float64 { return bi * bi / (3 * z * z * z) }
 	}
 	mean0, surf0 := mean(edge), surf(edge)
+	m0, s0 := mean0, surf0
 	for j := range lateGroups {
 		b.late2[j] = 2 * edge * edge
-		m1, s1 := mean(2*edge), surf(2*edge)
-		if j == lateGroups-1 {
-			m1, s1 = 0, 0
-		}
-		b.lateMean[j] = (mean(edge) - m1) / mean0
-		b.lateSurf[j] = (surf(edge) - s1) / surf0
 		edge *= 2
+		m1, s1 := 0.0, 0.0
+		if j < lateGroups-1 {
+			m1, s1 = mean(edge), surf(edge)
+		}
+		b.lateMean[j] = (m0 - m1) / mean0
+		b.lateSurf[j] = (s0 - s1) / surf0
+		m0, s0 = m1, s1
 	}
 }
 

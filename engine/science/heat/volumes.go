@@ -30,6 +30,19 @@ type Volumes struct {
 	age, first   float64
 }
 
+// The faces between the cells, 0..1, from the middle to the surface and from surface to surface. They
+// crowd towards a surface, where the field bends most.
+var towardsFace, towardsFaces = func() (one, two [2*cells + 1]float64) {
+	for i := range cells + 1 {
+		one[i] = 1 - math.Pow(1-float64(i)/cells, 1.5)
+	}
+	for i := range two {
+		s := float64(i)/cells - 1
+		two[i] = (1 + math.Copysign(1-math.Pow(1-math.Abs(s), 1.5), s)) / 2
+	}
+	return one, two
+}()
+
 type face struct{ ambient, h float64 }
 
 type field [2 * cells]float64
@@ -57,18 +70,17 @@ func (v *Volumes) start(d, size float64, twoFaces bool, p Properties, t0C float6
 	if twoFaces {
 		v.n = 2 * cells
 	}
-	// Faces crowd towards the surface, where the field bends most.
-	at := func(i int) float64 {
-		if !twoFaces {
-			return 1 - math.Pow(1-float64(i)/cells, 1.5)
-		}
-		s := float64(i)/cells - 1
-		return (1 + math.Copysign(1-math.Pow(1-math.Abs(s), 1.5), s)) / 2
+	faces := &towardsFace
+	if twoFaces {
+		faces = &towardsFaces
 	}
 	k := p.ConductivityWmK / size
+	toA := math.Pow(faces[0], d)
 	for i := range v.n {
-		a, b := at(i), at(i+1)
-		volume := math.Pow(b, d) - math.Pow(a, d)
+		a, b := faces[i], faces[i+1]
+		toB := math.Pow(b, d)
+		volume := toB - toA
+		toA = toB
 		v.perVolume[i] = d / (volume * p.DensityKgM3 * size)
 		v.t[i] = t0C
 		if twoFaces {
@@ -154,12 +166,14 @@ func (v *Volumes) Advance(seconds float64) State {
 		v.first = seconds / sum
 	}
 	limit := math.Max(widest*v.first, seconds/2)
+	var l looked
+	v.look(&v.t, &l)
 	for left := seconds; left > 0; {
 		dt := math.Min(v.first+(growth-1)*v.age, limit)
 		if dt > left*0.999 {
 			dt = left
 		}
-		v.step(dt, mostHalvings)
+		v.step(dt, mostHalvings, &l)
 		v.age += dt
 		left -= dt
 	}
@@ -176,7 +190,7 @@ func (v *Volumes) TimeTo(p Point, targetC, within float64) float64 {
 	c := *v
 	return Passes(c, func(c *Volumes, dt float64) float64 {
 		if dt > 0 {
-			c.step(dt, mostHalvings)
+			c.stepAlone(dt)
 		}
 		return c.state().Of(p)
 	}, v.slowest()/5000, targetC, within)
@@ -255,7 +269,7 @@ type looked struct {
 	phi, share field
 }
 
-// look reads the curves at t: they are needed once a field, in rates and in Newton's next round.
+// look reads the curves at t: once a field, for rates, Newton's next round and the next step.
 func (v *Volumes) look(t *field, l *looked) {
 	n := v.n
 	if v.heat.empty() {
@@ -314,28 +328,34 @@ const settled = 3
 // two rounds can make it swing.
 const mostHalvings = 12
 
+// stepAlone is a step that no other goes before.
+func (v *Volumes) stepAlone(dt float64) {
+	var l looked
+	v.look(&v.t, &l)
+	v.step(dt, mostHalvings, &l)
+}
+
 // step is one TR-BDF2 step: the trapezium rule over the first 0.586 of it, then a
-// second backward difference, which does not ring after a jump in h.
-func (v *Volumes) step(dt float64, halvings int) {
+// second backward difference, which does not ring after a jump in h. l is of now, and follows it.
+func (v *Volumes) step(dt float64, halvings int, l *looked) {
 	const g = 2 - math.Sqrt2
 	uLow, uHigh := v.faces()
 	var r, want field
-	var l looked
 	t := v.t
-	v.look(&t, &l)
-	v.rates(&t, &r, &l, uLow, uHigh)
+	v.rates(&t, &r, l, uLow, uHigh)
 	h0 := l.h
 	for i := range v.n {
 		want[i] = h0[i] + g*dt/2*r[i]
 	}
-	solved := v.solve(&t, &want, &l, g*dt/2, uLow, uHigh)
+	solved := v.solve(&t, &want, l, g*dt/2, uLow, uHigh)
 	for i := range v.n {
 		want[i] = (l.h[i] - (1-g)*(1-g)*h0[i]) / (g * (2 - g))
 	}
-	solved = solved && v.solve(&t, &want, &l, (1-g)/(2-g)*dt, uLow, uHigh)
+	solved = solved && v.solve(&t, &want, l, (1-g)/(2-g)*dt, uLow, uHigh)
 	if !solved && halvings > 0 {
-		v.step(dt/2, halvings-1)
-		v.step(dt/2, halvings-1)
+		v.look(&v.t, l)
+		v.step(dt/2, halvings-1, l)
+		v.step(dt/2, halvings-1, l)
 		return
 	}
 	v.t = t

@@ -78,6 +78,9 @@ func (g *Growth) LogAt(run figure.Run, t0C, t1C, hours float64) float64 {
 	if !readable(lo) || !readable(hi) || !(hours >= 0 && hours <= math.MaxFloat64) {
 		return math.Inf(1)
 	}
+	if hi <= g.MinC {
+		return 0
+	}
 	b := g.B.At(run)
 	if lo == hi {
 		return g.rate(b, lo) * hours
