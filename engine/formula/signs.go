@@ -98,6 +98,11 @@ func (rd *reader) heatOfWay(s *Step) {
 		s.Way.Name, text))
 }
 
+// HeatUnsaid reports whether the step cooks and no target, probe or way says how hot.
+func (s *Step) HeatUnsaid() bool {
+	return s.Verb.Cooks() && !s.To.Set && !s.Core.Set && s.Reading == nil
+}
+
 // notThat are words of a sign that turn its meaning round: "do not boil", "just below the boil".
 var notThat = regexp.MustCompile(`(?i)\b(?:not|never|don't|without|before|below|under|nearly|almost)\b`)
 

@@ -343,7 +343,7 @@ func (p *Part) IsCooked() bool { return p.HasStep((*formula.Verb).Cooks) }
 // CooksUnsaid reports whether a step cooks the part and says nothing of how hot it gets.
 func (p *Part) CooksUnsaid() bool {
 	for _, s := range p.Steps {
-		if s.Verb.Cooks() && !s.To.Set && !s.Core.Set && s.Reading == nil {
+		if s.HeatUnsaid() {
 			return true
 		}
 	}
