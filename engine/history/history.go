@@ -166,6 +166,7 @@ type shape struct {
 	pieces   float64 // how many; 0 for one mass
 	pieceKg  float64
 	tin      *kitchen.Tin
+	tins     float64 // how many, of which each holds one lump or touching pieces; 0 for unwritten
 	filling  float64 // kg spread on
 	lump     bool    // the filling is closed in as one: no coil, sheet or turn has spread it
 	layered  bool
