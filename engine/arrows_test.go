@@ -63,6 +63,7 @@ var mayKnow = map[string][]string{
 	"engine/said": {
 		"engine/larder",
 		"engine/quantity",
+		"engine/spelling",
 	}, // words that mean a figure; it reads no file and no formula
 	"engine/formula": {
 		"engine/family",

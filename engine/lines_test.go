@@ -27,7 +27,7 @@ var tables = map[string]string{
 	"engine/formula/open.go":     "one entry an option: what may stand for ?",
 	"engine/formula/ways.go":     "one row a way",
 	"engine/formula/places.go":   "one row a place",
-	"engine/formula/signs.go":    "one row a sign",
+	"engine/formula/signs.go":    "one row a sign, and what else stands for a time",
 	"engine/facts/partfacts.go":  "one entry a figure of a part",
 	"engine/facts/stepfacts.go":  "one entry a figure of a step",
 	"engine/facts/otherfacts.go": "one entry a figure of the other subjects",

@@ -1737,7 +1737,7 @@ rule "no-air-risk" {
   on     = "part"
   level  = "risk"
   when   = "part.botulinum == 'risk'"
-  say    = "Fresh garlic, herbs or vegetables stand under oil for more than 3 days. Make it fresh, or bring it to pH 4.6 and write the pH as measured."
+  say    = "C. botulinum may grow in this: under oil for over 3 days, or moist and sealed out of the cold. Make it fresh, or write ph = 4.6 as measured."
   why    = "In the cold C. botulinum grows slowly; sources give such oil from 2 to 21 days, and the careful ones 3."
   source = "University of Missouri Extension, storing herbs and garlic in oil (read); pH 4.6: an Australian rule, as told by CSIRO (read)"
 }
