@@ -30,6 +30,7 @@ var tables = map[string]string{
 	"engine/formula/signs.go":    "one row a sign, and what else stands for a time",
 	"engine/facts/partfacts.go":  "one entry a figure of a part",
 	"engine/facts/stepfacts.go":  "one entry a figure of a step",
+	"engine/facts/hazards.go":    "one entry a figure of a hazard",
 	"engine/facts/otherfacts.go": "one entry a figure of the other subjects",
 	"engine/family/practice.go":  "one row a published range",
 	"engine/mend/levers/*.go":    "one file a lever",

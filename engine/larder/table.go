@@ -1153,7 +1153,7 @@ var shipped = [...]Item{
 	},
 	{
 		Name: "cinnamon", Class: ClassSpice, Water: 10.58, Protein: 3.99, Fat: 1.24, Carbohydrate: 80.59, Sugars: 2.17, Fibre: 53.1, Ash: 3.6, Sucrose: 0.02, Glucose: 1.04, Fructose: 1.11, Density: 0.527, SpoonSpread: 15,
-		Traits: Cinnamon | Solid, Hazard: HazardCoumarin, HazardFigure: 4.4, Aliases: []string{"ground cinnamon", "cassia", "cannelle", "cannella", "Zimt", "kanel", "canela"},
+		Traits: Cinnamon | Solid, Hazard: HazardCoumarin, HazardFigure: 2.1, Aliases: []string{"ground cinnamon", "cassia", "cannelle", "cannella", "Zimt", "kanel", "canela"},
 		SplitBasis: "read", Source: "USDA National Nutrient Database for Standard Reference, Release 28 (2015), public domain", SourceID: "NDB 02010", Basis: "read",
 		Notes: "density: 1 tsp = 2.6 g; 1 tbsp = 7.8 g agrees",
 	},
@@ -1627,7 +1627,7 @@ var shipped = [...]Item{
 	},
 	{
 		Name: "suet", Class: ClassFat, Water: 4, Protein: 1.5, Fat: 94, Ash: 0.1, SpoonSpread: 15,
-		Traits: NeedsControl | Solid, Control: ControlMeat, Aliases: []string{"beef suet"},
+		Traits: NeedsControl | Solid, Control: ControlMeat, Hazard: HazardEatenRaw, Aliases: []string{"beef suet"},
 		SplitBasis: "", Source: "USDA National Nutrient Database for Standard Reference, Release 28 (2015), public domain", SourceID: "NDB 13335", Basis: "read",
 		Notes: "raw meat product: keep cold, bake through; raw; density unknown; source name: beef, variety meats and by-products, suet, raw",
 	},

@@ -135,7 +135,10 @@ func (s *Sheet) WarmDryFilling() Value {
 func (s *Sheet) WarmCustardAfterBake() Value {
 	return s.warmAfterBake(func(q *Part, baked bool) Value {
 		custard := !baked && q.IsCooked() && q.Traits()&(larder.Egg|larder.Dairy) != 0
-		if custard || q.controls(larder.ControlMeat, larder.ControlFish) {
+		switch meat := q.controls(larder.ControlMeat, larder.ControlFish); {
+		case meat && !q.PH.Set && !q.WaterActivity.Set: // lemon on it makes no meat keep
+			return figure.YesNo(q.NeedsControl().Hi == 1)
+		case meat || custard:
 			return q.SurelyNeedsControl()
 		}
 		return figure.YesNo(false)
