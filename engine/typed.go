@@ -23,19 +23,25 @@ const (
 )
 
 // rulish finds the first block of a text that a rule file may hold and a formula file may not.
-var rulish = regexp.MustCompile(`(?m)^\s*(rule|trial|figure|caution)\s+"|^\s*about\s*=`)
+var (
+	rulish  = regexp.MustCompile(`(?m)^\s*(rule|trial|figure|caution)\s+"|^\s*about\s*=`)
+	housish = regexp.MustCompile(`(?m)^\s*house\s+"`)
+	formish = regexp.MustCompile(`(?m)^\s*formula\s+"`)
+)
 
 // KindOf tells what a file holds, by its name and its blocks, however broken they are.
 func KindOf(path string, text []byte) FileKind {
+	if filepath.Base(path) == "house.hcl" {
+		return HouseFile
+	}
+	before := text // the first formula block
+	if at := formish.FindIndex(text); at != nil {
+		before = text[:at[0]]
+	}
 	switch {
-	case filepath.Base(path) == "house.hcl":
+	case housish.Match(before):
 		return HouseFile
-	case regexp.MustCompile(`(?m)^\s*house\s+"`).Match(text):
-		return HouseFile
-	case regexp.MustCompile(`(?m)^\s*formula\s+"`).FindIndex(text) != nil &&
-		!rulish.Match(text[:regexp.MustCompile(`(?m)^\s*formula\s+"`).FindIndex(text)[0]]):
-		return FormulaFile
-	case rulish.Match(text):
+	case rulish.Match(before):
 		return RuleFile
 	}
 	return FormulaFile
@@ -61,16 +67,23 @@ func (e *Engine) Typed(path string, text []byte) *Typed {
 		return t
 	}
 	file := source.New(filepath.ToSlash(path), text)
+	judge := func(text []byte) bool {
+		res := e.do([]Input{{Name: file.Name, Text: text, Dir: dir}}, run.Options{Keep: true})
+		if len(res.Problems) > 0 {
+			return false
+		}
+		t.Result = res
+		return true
+	}
+	if judge(text) { // most often, and then it costs what a check costs
+		t.Repair = tolerant.Whole(file)
+		return t
+	}
 	t.Repair = tolerant.Repair(file, run.ReadingWords(), func(f *source.File) source.Problems {
 		return run.Reading(f, t.House.House)
 	})
-	if t.Repair.File == nil {
-		return t
-	}
-	res := e.do([]Input{{Name: file.Name, Text: t.Repair.File.Text, Dir: dir}},
-		run.Options{Keep: true})
-	if len(res.Problems) == 0 {
-		t.Result = res
+	if t.Repair.File != nil {
+		judge(t.Repair.File.Text)
 	}
 	return t
 }

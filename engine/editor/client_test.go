@@ -106,6 +106,11 @@ type diagnostic struct {
 	Severity int
 	Code     string
 	Message  string
+
+	RelatedInformation []struct {
+		Location struct{ Range rng }
+		Message  string
+	}
 }
 
 type pos struct{ Line, Character int }

@@ -8,6 +8,7 @@ import (
 	"strings"
 	"unicode/utf8"
 
+	"forebake/engine"
 	"forebake/engine/source"
 )
 
@@ -17,6 +18,7 @@ type document struct {
 	path    string // on the disk; absolute
 	version int
 	text    []byte
+	kind    engine.FileKind
 	file    *source.File // of the text, for places; made when first asked for
 }
 
