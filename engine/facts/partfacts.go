@@ -345,7 +345,7 @@ var partFacts = []Fact{
 	{
 		Name:   "firm_water_pct",
 		Unit:   "%",
-		Means:  "water held in pieces of cheese, meat and fish, of the mass",
+		Means:  "water held in pieces of cheese, meat and fish, and in thick sweet pastes, of the mass",
 		Source: srcAdd,
 		part:   func(p *part) Value { return p.RatioPct(makeup.FirmWater, makeup.Mass, "mass") },
 	},

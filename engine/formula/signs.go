@@ -185,11 +185,7 @@ func (rd *reader) namesOwn(s *Step, text string, at source.Place) bool {
 	if !s.Verb.Joins() && !s.Verb.Heats() || s.Verb.Bakes() {
 		return false
 	}
-	var names []string
-	for _, in := range s.Part.Ingredients {
-		names = append(names, in.Name)
-	}
-	if _, why := said.Which(text, names); why != "" {
+	if _, why := said.Which(text, rd.names(s)); why != "" {
 		return false
 	}
 	rd.withs = append(rd.withs, use{step: s, name: text, place: at})

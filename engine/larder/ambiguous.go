@@ -33,6 +33,15 @@ func (l *Larder) Ambiguous(word string) (Ambiguous, bool) {
 	if _, known := l.Find(word); known {
 		return Ambiguous{}, false
 	}
+	if one, other, either := strings.Cut(fold(word), " or "); either { // "butter or margarine"
+		a := Ambiguous{Word: word, Why: "one or the other"}
+		for _, name := range []string{one, other} {
+			if it, ok := l.Find(name); ok {
+				a.Choices = append(a.Choices, it.Name)
+			}
+		}
+		return a, len(a.Choices) > 0
+	}
 	head, _, _ := strings.Cut(word, ",") // "olives, pitted" are olives, whichever
 	typed := strings.Fields(fold(head))
 	for i := range typed {
@@ -67,10 +76,13 @@ func (l *Larder) Near(name string) []string {
 	if len(typed) == 0 {
 		return nil
 	}
-	all := slices.DeleteFunc(l.Names(), func(n string) bool {
-		it, _ := l.Find(n)
-		return it != nil && Harmless(name, it) != ""
-	})
+	all := l.Names()
+	if graves := gravesOf(name); len(graves) > 0 {
+		all = slices.DeleteFunc(all, func(n string) bool {
+			it, _ := l.Find(n)
+			return it != nil && lacking(graves, it) != ""
+		})
+	}
 	offered := map[*Item]bool{} // one name of each item
 	near := slices.DeleteFunc(spelling.Nearest(name, all, 4*maxNear), func(n string) bool {
 		it, _ := l.Find(n)
