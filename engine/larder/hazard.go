@@ -148,8 +148,11 @@ func gravesOf(name string) []*grave {
 }
 
 // Harmless says what the name says that the item is not; "" where the item may stand for it.
-func Harmless(name string, it *Item) string {
-	for _, g := range gravesOf(name) {
+func Harmless(name string, it *Item) string { return lacking(gravesOf(name), it) }
+
+// lacking is the first reason that an item does not hold; "" where it holds all.
+func lacking(of []*grave, it *Item) string {
+	for _, g := range of {
 		if !g.holds(it) {
 			return g.why
 		}
