@@ -353,6 +353,22 @@ func rows() []row {
 			0,
 		},
 	}
+	put := func(name, text string) func() error {
+		return func() error { return os.WriteFile(name, []byte(text), 0o666) }
+	}
+	list = append(list,
+		row{"a recipe of 32 KB on one line", put("r.txt", strings.Repeat("1 cup flour and ", 2000)),
+			[]string{"read", "r.txt"}, 0},
+		row{"a recipe of 1,500 ingredients", put("r.txt", "Buns\n\n"+strings.Repeat("2 cups flour x\n", 1500)),
+			[]string{"read", "r.txt"}, 0},
+		row{"a word of 100 KB", put("t.hcl", strings.ReplaceAll(loaf, "%d", "")),
+			[]string{"larder", strings.Repeat("x", 100_000)}, 0},
+		row{"every setting of a heavy file open",
+			put("t.hcl", strings.ReplaceAll(heavy("open"), `at = "fridge"`, `at = "?"`)),
+			[]string{"check", "t.hcl"}, 0},
+		row{"a folder that holds itself", func() error { return os.Symlink(".", "again") },
+			[]string{"check", "."}, 0},
+	)
 	for _, format := range []string{"text", "lines", "markdown", "json", "sarif"} {
 		list = append(
 			list,

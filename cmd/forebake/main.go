@@ -38,7 +38,7 @@ func main() {
 // firstCollection is how large the heap grows before garbage is collected first, laterOnes
 // before it is again where what is live leaves room for that. leastGrowth is the least that it
 // grows between two collections, %.
-const firstCollection, laterOnes, leastGrowth = 208 << 20, 184 << 20, 40
+const firstCollection, laterOnes, leastGrowth = 208 << 20, 128 << 20, 40
 
 // tuneMemory delays garbage collection: a run is short, and most of its memory is syntax trees that
 // are dropped at once (measured: half the time of the default). A run with a large heap grows by a
