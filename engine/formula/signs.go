@@ -29,6 +29,7 @@ type signTime struct {
 }
 
 var (
+	relaxed = regexp.MustCompile(`(?i)relax|slack|rested`)
 	anySign = regexp.MustCompile(``)
 	rising  = regexp.MustCompile(`(?i)doubl|bulk|risen|volume|puff|ready|light|jiggl`)
 	tripled = regexp.MustCompile(`(?i)tripl|three times`)
@@ -43,6 +44,10 @@ var signTimes = []signTime{
 	{isRise, tripled, hours(3, 12), "first dough of a panettone 10 to 12 h: course notes (read); the rest a judgement"},
 	{isRise, rising, hours(1, 3), "bulk of sweet doughs 1 to 3 h: trade pages (read)"},
 	{isRise, working, hours(0.5, 12), "trade usage, a judgement"},
+	{isRise, relaxed, hours(10.0/60, 40.0/60), "trade usage, a judgement"},
+	{func(s *Step) bool { return s.Verb.Mixes() }, anySign, hours(3.0/60, 15.0/60), "trade usage, a judgement"},
+	{func(s *Step) bool { return s.Verb.Melts() }, anySign, hours(2.0/60, 10.0/60), "trade usage, a judgement"},
+	{func(s *Step) bool { return s.Verb.Cooks() && s.Part.Kind != Dough }, anySign, hours(2.0/60, 20.0/60), "trade usage, a judgement"},
 	{func(s *Step) bool { return s.Verb.Cools() && s.Stands() == nil }, anySign, hours(1, 4), "trade usage, a judgement"},
 }
 
