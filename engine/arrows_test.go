@@ -290,6 +290,7 @@ var mayKnow = map[string][]string{
 	}, // half-typed texts; what they mean is for the reader that is handed in
 	"engine/editor": {
 		"engine",
+		"engine/expr",
 		"engine/facts",
 		"engine/family",
 		"engine/files",
@@ -297,12 +298,16 @@ var mayKnow = map[string][]string{
 		"engine/formula",
 		"engine/house",
 		"engine/kitchen",
+		"engine/larder",
+		"engine/mend/levers",
 		"engine/quantity",
 		"engine/reading",
 		"engine/report",
 		"engine/rule",
 		"engine/source",
+		"engine/spelling",
 		"engine/tolerant",
+		"engine/trial",
 	}, // a protocol in front of the front door: it judges nothing
 	"engine": {
 		"engine/backlog",

@@ -45,6 +45,9 @@ type Engine struct {
 	// Calls do not overlap.
 	Progress func(done, of int)
 
+	// Ended is asked throughout Suggest, which stops once it reports true; nil for never.
+	Ended func() bool
+
 	// Texts is where the texts of files come from: the disk, unless it is set before the first
 	// call.
 	Texts files.Texts

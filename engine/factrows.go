@@ -159,6 +159,8 @@ func historyNote(line *facts.Line) string {
 		return "temperature measured"
 	case line.Core.Absent && line.Core.Need != nil && line.Core.Need.What != "":
 		return fmt.Sprintf("needs %s (line %d)", line.Core.Need.What, line.Core.Need.Place.Line())
+	case line.Step.HeatUnsaid():
+		return "anything up to the boil: write to = \"... C\""
 	case line.Bowl:
 		return "taken as left in its bowl: say how it stands by as = ..."
 	}

@@ -73,7 +73,7 @@ func TestHistoryOnTheClock(t *testing.T) {
 		" 22:03 mix 12 min", " 22:15 rest 2 h", " 00:15 +1d chill 14 h", " 14:15 +1d divide 75 g 20 min", " 14:35 +1d fill f", " 14:35 +1d proof 2 h",
 		" 16:35 +1d bake 16 min", " 16:51 +1d cool 1 day",
 		" 13:30 +1d cook 5 min", " 13:35 +1d cool 1 h",
-		"measured", "taken as left in its bowl", `needs to = "... C" in this cook (line 14)`,
+		"measured", "taken as left in its bowl", `anything up to the boil: write to = "... C"`,
 	} {
 		if !strings.Contains(text, want) {
 			t.Errorf("no %q in\n%s", want, text)

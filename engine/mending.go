@@ -219,7 +219,7 @@ const (
 )
 
 // Suggest gives the flagged findings of a check their mends, each by itself, as far as the budget
-// goes. Notices say where it ended, and which command tells the rest.
+// goes, or until Ended. Notices say where it ended, and which command tells the rest.
 func (e *Engine) Suggest(res *Result) {
 	var files []*run.File
 	formulas := 0
@@ -265,7 +265,7 @@ func flaggedFormulas(f *run.File) int {
 func (e *Engine) suggestIn(file *run.File, budget int) (notices []string) {
 	for n, c := range file.Formulas {
 		m := e.newMender(file.House)
-		m.Budget, m.Believe = budget, file.Believe
+		m.Budget, m.Believe, m.Ended = budget, file.Believe, e.Ended
 		suggestions, complete, err := m.Suggest(file.Input.Name, c.Place.File.Text, n)
 		if err != nil {
 			continue // impossible: the check has read the same text

@@ -46,7 +46,7 @@ var middles = map[string]struct {
 	"engine/history/shape.go":        {7, settled},
 	"engine/history/steps.go":        {1, settled},
 	"engine/history/told.go":         {2, settled},
-	"engine/history/wait.go":         {7, middleRun},
+	"engine/history/wait.go":         {8, middleRun},
 	"engine/makeup/activity.go":      {1, middleRun},
 	"engine/makeup/thermal.go":       {6, middleRun + "; " + settled},
 	"engine/mend/levers/addition.go": {2, begins},

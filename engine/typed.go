@@ -3,7 +3,9 @@ package engine
 import (
 	"path/filepath"
 	"regexp"
+	"slices"
 
+	"forebake/engine/reading"
 	"forebake/engine/rule"
 	"forebake/engine/run"
 	"forebake/engine/source"
@@ -83,10 +85,29 @@ func (e *Engine) TypedRules(path string, trials bool) (
 	*rule.Pack, *Loaded, rule.TrialReport, source.Problems,
 ) {
 	pack, l, problems := e.ready().LoadRules(path)
-	if len(problems) > 0 || !trials || pack == nil {
+	if len(problems) > 0 || pack == nil {
 		return pack, l, rule.TrialReport{}, problems
 	}
-	return pack, l, rule.RunTrials([]*rule.Pack{pack}), nil
+	report := rule.TrialReport{}
+	if trials {
+		report = rule.RunTrials([]*rule.Pack{pack})
+	}
+	return pack, l, report, unknownRules(pack)
+}
+
+// unknownRules gives a problem for each trial of a rule that its pack does not hold.
+func unknownRules(pack *rule.Pack) (problems source.Problems) {
+	var names []string
+	for _, r := range pack.Rules {
+		names = append(append(names, r.ID), r.Was...)
+	}
+	for _, t := range pack.Trials {
+		if t.Rule != "" && !slices.Contains(names, t.Rule) {
+			problems = append(problems, source.Problem{Place: t.Place,
+				Text: reading.UnknownText("rule", t.Rule, "this pack", names)})
+		}
+	}
+	return problems
 }
 
 // Stamp changes when a house or rule file that was read has changed on the disk. held are the

@@ -117,9 +117,10 @@ func (s *Server) actions(ctx context.Context, p *codeActionParams) (any, error) 
 		return out, nil
 	}
 	broken := len(a.problems) > 0
-	if !a.mended && !broken {
-		s.kitchen().Suggest(a.typed.Result)
-		a.mended = true
+	if !broken {
+		if err := s.mend(ctx, a); err != nil {
+			return nil, err
+		}
 	}
 	for _, f := range a.typed.Result.Findings {
 		start, end, ok := on(f.Place)
@@ -145,6 +146,24 @@ func (s *Server) actions(ctx context.Context, p *codeActionParams) (any, error) 
 		}
 	}
 	return out, nil
+}
+
+// mend looks for the mends of what is found, once a text. It stops where the request is cancelled or
+// the text typed over. judging is held.
+func (s *Server) mend(ctx context.Context, a *answer) error {
+	if a.mended {
+		return nil
+	}
+	over := func() error {
+		_, err := s.current(ctx, a.doc.uri)
+		return err
+	}
+	e := s.kitchen()
+	e.Ended = func() bool { return over() != nil }
+	defer func() { e.Ended = nil }()
+	e.Suggest(a.typed.Result)
+	a.mended = over() == nil
+	return over()
 }
 
 // edit puts a text in the place of a range of another.

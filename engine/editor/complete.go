@@ -3,16 +3,13 @@ package editor
 import (
 	"context"
 	"fmt"
+	"slices"
 	"strings"
 
 	"forebake/engine"
-	"forebake/engine/facts"
 	"forebake/engine/family"
 	"forebake/engine/formula"
-	"forebake/engine/house"
-	"forebake/engine/kitchen"
 	"forebake/engine/quantity"
-	"forebake/engine/rule"
 	"forebake/engine/tolerant"
 )
 
@@ -34,8 +31,8 @@ func (s *Server) complete(ctx context.Context, p *atPosition) (any, error) {
 	offset := s.encoding.offset(a.doc.text, p.Position)
 	spot := tolerant.Where(a.doc.text, offset)
 	var offers []offer
-	if a.kind == engine.FormulaFile {
-		offers = a.inFormula(spot)
+	if inner, ok := withinFormula(spot); ok || a.kind == engine.FormulaFile {
+		offers = a.inFormula(inner)
 	} else {
 		offers = a.inRules(&spot, offset)
 	}
@@ -66,20 +63,19 @@ func words(kind int, quoted bool, list ...string) []offer {
 func keys(spot tolerant.Spot, list ...string) []offer {
 	var out []offer
 	for _, w := range list {
-		if !contains(spot.Keys, w) {
+		if !slices.Contains(spot.Keys, w) {
 			out = append(out, offer{word: w, kind: kindProperty, after: " = "})
 		}
 	}
 	return out
 }
 
-func contains(list []string, w string) bool {
-	for _, one := range list {
-		if one == w {
-			return true
-		}
+// explained gives settings a line about each.
+func explained(list []offer, means map[string]string) []offer {
+	for i := range list {
+		list[i].means = means[list[i].word]
 	}
-	return false
+	return list
 }
 
 // inFormula lists what can stand at a place of a formula file.
@@ -138,24 +134,36 @@ func units(spot tolerant.Spot, kinds quantity.Kinds) []offer {
 
 // ingredients lists the names of ingredients, the other parts of the formula first.
 func (a *answer) ingredients(spot tolerant.Spot) []offer {
+	out := a.otherParts(spot, "the ")
+	return append(out, larderNames(a.loaded(), spot.Keys)...)
+}
+
+// otherParts lists the parts of the formula but the one that a place is in.
+func (a *answer) otherParts(spot tolerant.Spot, before string) []offer {
 	var out []offer
 	for _, f := range a.models() {
 		for _, p := range f.Parts {
-			if p.Name != spot.Around[len(spot.Around)-2].Label {
-				out = append(out, offer{word: "the " + p.Name, means: p.Kind.String(),
+			own := func(around tolerant.Around) bool {
+				return around.Block == p.Kind.String() && around.Label == p.Name
+			}
+			if !slices.ContainsFunc(spot.Around, own) {
+				out = append(out, offer{word: before + p.Name, means: p.Kind.String(),
 					kind: kindValue, quoted: true})
 			}
 		}
 	}
-	if a.house == nil {
-		return out
-	}
-	for _, name := range a.house.House.Larder.Names() {
-		if contains(spot.Keys, name) {
+	return out
+}
+
+// larderNames lists the names and other names of ingredients but those of without.
+func larderNames(l *engine.Loaded, without []string) []offer {
+	var out []offer
+	for _, name := range l.House.Larder.Names() {
+		if slices.Contains(without, name) {
 			continue
 		}
 		means := ""
-		if it, ok := a.house.House.Larder.Find(name); ok {
+		if it, ok := l.House.Larder.Find(name); ok {
 			means = string(it.Class)
 			if it.Name != name {
 				means += ": " + it.Name
@@ -169,11 +177,12 @@ func (a *answer) ingredients(spot tolerant.Spot) []offer {
 // ingredientSetting lists the settings of an ingredient, or the units of one.
 func ingredientSetting(spot tolerant.Spot) []offer {
 	if spot.Key == "" {
+		means := map[string]string{}
 		var names []string
 		for _, o := range formula.IngredientOptions {
-			names = append(names, o.Name)
+			names, means[o.Name] = append(names, o.Name), o.Means
 		}
-		return keys(spot, names...)
+		return explained(keys(spot, names...), means)
 	}
 	if spot.Key == "strain" {
 		return words(kindValue, true, formula.Strains...)
@@ -201,7 +210,11 @@ func (a *answer) stepSetting(spot tolerant.Spot) []offer {
 		return nil
 	}
 	if spot.Key == "" {
-		return keys(spot, v.Options()...)
+		means := map[string]string{}
+		for _, o := range formula.StepOptions {
+			means[o.Name] = o.Means
+		}
+		return explained(keys(spot, v.Options()...), means)
 	}
 	switch {
 	case spot.Key == "at":
@@ -218,8 +231,8 @@ func (a *answer) stepSetting(spot tolerant.Spot) []offer {
 			}
 		}
 		return out
-	case spot.Key == "tin" && a.house != nil:
-		return words(kindValue, true, a.house.House.FormulaOptions().Tins...)
+	case spot.Key == "tin":
+		return words(kindValue, true, a.loaded().House.FormulaOptions().Tins...)
 	case spot.Key == "covered":
 		return words(kindKeyword, false, "true", "false")
 	case spot.Key == "with":
@@ -230,14 +243,7 @@ func (a *answer) stepSetting(spot tolerant.Spot) []offer {
 			return out
 		})
 	case spot.Key == v.Name && v.PutsOn():
-		var out []offer
-		for _, f := range a.models() {
-			for _, p := range f.Parts {
-				out = append(out, offer{word: p.Name, means: p.Kind.String(), kind: kindValue,
-					quoted: true})
-			}
-		}
-		return out
+		return a.otherParts(spot, "")
 	}
 	return units(spot, allKinds)
 }
@@ -262,79 +268,4 @@ func (a *answer) namesIn(spot tolerant.Spot, names func(*formula.Part) []string)
 		}
 	}
 	return nil
-}
-
-// inRules lists what can stand at a place of a rule file or a house file: facts within a condition
-// or a message, names of rules within set and waive, keys elsewhere.
-func (a *answer) inRules(spot *tolerant.Spot, offset int) []offer {
-	l := a.house
-	if l == nil {
-		l = a.fallback
-	}
-	n := len(spot.Around)
-	switch {
-	case spot.Title == "set" || spot.Title == "waive", spot.Key == "rule":
-		return words(kindValue, true, l.Rules.Names()...)
-	case spot.InText && (spot.Key == "when" || spot.Key == "note" || spot.Key == "is" ||
-		spot.Key == "to" || spot.Key == "say" && inBraces(spot.Word)):
-		start, _ := wordAt(a.doc.text, offset)
-		start = max(start, spot.Start)
-		spot.Word, spot.Start = string(a.doc.text[start:offset]), start
-		return a.facts(l, spot.Word, offset)
-	case n > 0 && spot.Key == "" && spot.Around[n-1].Block != "":
-		var out []offer
-		for _, k := range house.Keys {
-			if k.Block == spot.Around[n-1].Block {
-				out = append(out, offer{word: k.Name, means: k.Means, kind: kindProperty,
-					after: " = "})
-			}
-		}
-		if spot.Around[n-1].Block == "kitchen" {
-			for _, k := range kitchen.Keys {
-				out = append(out, offer{word: k.Name, means: k.Means, kind: kindProperty,
-					after: " = "})
-			}
-		}
-		if spot.Around[n-1].Block == "rule" {
-			out = append(out, keys(*spot, rule.RuleKeys...)...)
-		}
-		return out
-	case n == 0 && spot.Key == "" && a.kind == engine.RuleFile:
-		return words(kindKeyword, false, rule.Blocks...)
-	}
-	return nil
-}
-
-// inBraces reports whether a message is at a figure: {dough.sugar_pct}.
-func inBraces(text string) bool {
-	return strings.LastIndexByte(text, '{') > strings.LastIndexByte(text, '}')
-}
-
-// facts lists the figures that a condition can read, with the limits of the rule around it.
-func (a *answer) facts(l *engine.Loaded, word string, offset int) []offer {
-	owner, _, dotted := strings.Cut(word, ".")
-	var out []offer
-	if !dotted {
-		list := append(append([]string{}, facts.OnNames...), formula.KindNames...)
-		return append(words(kindField, false, list...), offer{word: "limit", kind: kindField})
-	}
-	if owner == "limit" {
-		for _, name := range limitsAround(a.doc.text, offset) {
-			out = append(out, offer{word: "limit." + name, kind: kindValue})
-		}
-		return out
-	}
-	for on := range facts.OnNames {
-		if !meansSubject(owner, facts.On(on)) {
-			continue
-		}
-		for _, f := range l.Rules.Figures.All(facts.On(on)) {
-			means := f.Means
-			if f.Unit != "" {
-				means = f.Unit + ": " + means
-			}
-			out = append(out, offer{word: owner + "." + f.Name, means: means, kind: kindField})
-		}
-	}
-	return out
 }

@@ -5,10 +5,12 @@ import (
 	"fmt"
 	"path/filepath"
 	"regexp"
+	"slices"
 	"strings"
 
 	"forebake/engine/finding"
 	"forebake/engine/source"
+	"forebake/engine/spelling"
 )
 
 // nearest finds, in a message, the word that is not known and those that it names as nearest. All
@@ -16,7 +18,7 @@ import (
 var nearest = regexp.MustCompile(`"([^"]+)".*nearest is ([^;]+)`)
 
 // choice finds the names that an ambiguous ingredient can be written by.
-var choice = regexp.MustCompile(`(?m)^"([^"]+)" = `)
+var choice = regexp.MustCompile(`(?m)^[ \t]*"([^"]+)" = `)
 
 // fixes lists what can be written where a problem stands. It never changes an amount.
 func (s *Server) fixes(a *answer, p source.Problem, start int) []codeAction {
@@ -39,7 +41,18 @@ func (s *Server) fixes(a *answer, p source.Problem, start int) []codeAction {
 		}
 	}
 	if m := nearest.FindStringSubmatch(p.Text); m != nil {
-		words(m[1], strings.Split(m[2], ", "))
+		wrong, list := m[1], strings.Split(m[2], ", ")
+		// Nearest in kind is no slip of the fingers: another ingredient has other allergens.
+		list = slices.DeleteFunc(list, func(w string) bool {
+			return len(spelling.Nearest(wrong, []string{w}, 1)) == 0
+		})
+		if owner, name, dotted := strings.Cut(wrong, "."); dotted { // the place is that of the name
+			wrong = name
+			for i := range list {
+				list[i] = strings.TrimPrefix(list[i], owner+".")
+			}
+		}
+		words(wrong, list)
 	}
 	switch {
 	case choice.MatchString(p.Paste):
@@ -47,8 +60,7 @@ func (s *Server) fixes(a *answer, p source.Problem, start int) []codeAction {
 		for _, m := range choice.FindAllStringSubmatch(p.Paste, -1) {
 			names = append(names, m[1])
 		}
-		if m := choice.FindIndex(text[start : start+lineLength(text[start:])]); m != nil && m[0] == 0 {
-			name, _, _ := strings.Cut(string(text[start+1:]), `"`)
+		if name, _, ok := strings.Cut(string(bytes.TrimPrefix(text[start:], []byte{'"'})), `"`); ok {
 			words(name, names)
 		}
 	case strings.HasPrefix(p.Paste, "because = "):
@@ -100,6 +112,9 @@ func intoBlock(text []byte, start int, setting string) (at int, put string, ok b
 // waiver offers a waive block at the end of the house file. Its reason is for the baker to write:
 // until then the house file has a problem.
 func (s *Server) waiver(a *answer, f *finding.Finding) *codeAction {
+	if f.CouldHurt() { // what could hurt someone is not set aside at a press of a button
+		return nil
+	}
 	name := strings.NewReplacer(`\`, `\\`, `"`, `\"`, "${", "$${", "%{", "%%{").Replace(f.Formula)
 	edit := s.intoHouse(a,
 		fmt.Sprintf("waive %q {\n  because = \"\"\n  formula = \"%s\"\n}", f.Rule, name))

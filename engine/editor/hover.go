@@ -12,8 +12,12 @@ import (
 	"forebake/engine/facts"
 	"forebake/engine/finding"
 	"forebake/engine/formula"
+	"forebake/engine/house"
+	"forebake/engine/kitchen"
+	"forebake/engine/larder"
 	"forebake/engine/rule"
 	"forebake/engine/source"
+	"forebake/engine/tolerant"
 )
 
 // thing is what stands at a place of a formula file.
@@ -152,7 +156,11 @@ func (a *answer) ingredientText(x thing) string {
 	if it.Undeclared {
 		fmt.Fprintln(&b, "allergens not declared: read the label")
 	} else if len(it.EU) > 0 {
-		fmt.Fprintf(&b, "allergens: %s\n", strings.Join(it.EU, ", "))
+		names := make([]string, len(it.EU))
+		for i, code := range it.EU {
+			names[i] = larder.AllergenName("EU", code)
+		}
+		fmt.Fprintf(&b, "allergens: %s\n", strings.Join(names, ", "))
 	}
 	fmt.Fprintf(&b, "source: %s (%s)", it.Source, it.Basis)
 	return b.String()
@@ -175,7 +183,7 @@ func (a *answer) stepText(x thing) string {
 			fmt.Fprintf(&b, "begins at %s\n", clock)
 		}
 		for _, one := range []struct{ label, text string }{
-			{"around it", row.Ambient}, {"middle at its end", row.Core},
+			{"around it", row.Ambient}, {"middle at its start", a.middleAtStart(x)}, {"middle at its end", row.Core},
 			{"mean at its end", row.Mean}, {"yeast work so far, at 26 C", row.Rise},
 			{"", row.Notes},
 		} {
@@ -188,17 +196,13 @@ func (a *answer) stepText(x thing) string {
 			}
 		}
 	}
-	for _, name := range []string{"start_c"} {
-		f, ok := facts.Find(facts.OnStep, name)
-		subject := facts.Subject{On: facts.OnStep, Part: x.part, Step: x.step}
-		if !ok || !f.Of(subject) {
-			continue
-		}
-		if v := a.sheet(x.formula).Value(f, subject); !v.Absent {
-			fmt.Fprintln(&b, figureLine(rule.Figure(name, f, v)))
-		}
-	}
 	return strings.TrimSpace(b.String())
+}
+
+// middleAtStart is how warm the middle is as a step begins, "" where it is not known.
+func (a *answer) middleAtStart(x thing) string {
+	subject := facts.Subject{On: facts.OnStep, Part: x.part, Step: x.step}
+	return shownFigure(a.sheet(x.formula), facts.OnStep, "start_c", subject)
 }
 
 // clockOf writes a clock: of the day where the formula says when it starts, else since its start.
@@ -250,11 +254,11 @@ func (a *answer) wordText(word string, offset int) string {
 	if !isFact {
 		card, err := engine.Card(a.house, word)
 		if err != nil {
-			return ""
+			return keyText(tolerant.Where(a.doc.text, offset), word)
 		}
 		text := fmt.Sprintf("%s (%s, on %s)\n%s", card.ID, card.Level, card.On, card.Say)
 		for _, l := range card.Limits {
-			text += "\n" + limitLine(l)
+			text += "\n" + limitLine(card, l)
 		}
 		return text
 	}
@@ -266,7 +270,7 @@ func (a *answer) wordText(word string, offset int) string {
 		}
 		for _, l := range card.Limits {
 			if l.Name == name {
-				return limitLine(l)
+				return limitLine(card, l)
 			}
 		}
 		return ""
@@ -291,13 +295,43 @@ func (a *answer) wordText(word string, offset int) string {
 	return ""
 }
 
-func limitLine(l finding.CardLimit) string {
+// keyText tells what a key of a house file is for.
+func keyText(spot tolerant.Spot, word string) string {
+	n := len(spot.Around)
+	if n == 0 {
+		return ""
+	}
+	line := func(means, otherwise string) string {
+		if otherwise == "" {
+			return word + ": " + means
+		}
+		return word + ": " + means + "\nwithout it: " + otherwise
+	}
+	block := spot.Around[n-1].Block
+	for _, k := range house.Keys {
+		if k.Block == block && k.Name == word {
+			return line(k.Means, k.Default)
+		}
+	}
+	for _, k := range kitchen.Keys {
+		if block == "kitchen" && k.Name == word {
+			return line(k.Means, k.Default)
+		}
+	}
+	return ""
+}
+
+// limitLine tells a limit and who set it.
+func limitLine(card finding.Card, l finding.CardLimit) string {
 	line := "limit " + l.Name + " = " + l.Shown
 	if l.From != "" {
 		line += ", the kitchen's " + l.From
 	}
 	if l.By != "" {
 		return line + ", set at " + filepath.Base(l.By)
+	}
+	if strings.HasPrefix(card.Pack, ".") {
+		return line + ", by the rule of " + card.Pack
 	}
 	return line + ", as shipped"
 }

@@ -60,30 +60,66 @@ func (s *Server) definition(ctx context.Context, p *atPosition) (any, error) {
 	}
 	defer s.judging.Unlock()
 	offset := s.encoding.offset(a.doc.text, p.Position)
+	if a.house == nil {
+		return nil, nil
+	}
+	if a.kind != engine.FormulaFile {
+		return s.fileLocation(a.declared(offset))
+	}
 	word, _, _, ok := quotedAt(a.doc.text, offset)
-	if !ok || a.house == nil {
+	if !ok {
 		return nil, nil
 	}
-	if a.kind == engine.FormulaFile {
-		if part := a.partCalled(word, offset); part != nil {
-			start, end, _ := a.place(part.Place)
-			return location{a.doc.uri, s.encoding.span(a.doc.text, start, end)}, nil
-		}
-		for _, block := range []string{"tin", "ingredient"} {
-			if at, found := s.inHouse(a.house, block, word); found {
-				return at, nil
-			}
-		}
-		return nil, nil
+	if part := a.partCalled(word, offset); part != nil {
+		start, end, _ := a.place(part.Place)
+		return location{a.doc.uri, s.encoding.span(a.doc.text, start, end)}, nil
 	}
-	if r, found := a.house.Rules.Find(word); found && !r.Place.IsZero() {
-		return s.fileLocation(r.Place)
+	name := regexp.QuoteMeta(word)
+	for _, head := range []string{`(?:tin|ingredient)\s+"(` + name + `)"`, `(` + name + `)\s*=`} {
+		if at, found := s.inHouse(a.house, head); found {
+			return at, nil
+		}
 	}
 	return nil, nil
 }
 
-// fileLocation gives a place in a file on the disk; nil for one in the program.
+// declared is the place of the rule, limit or figure that is named at an offset of a rule or house
+// file; the zero place for one of the program's own.
+func (a *answer) declared(offset int) source.Place {
+	start, end := wordAt(a.doc.text, offset)
+	word := string(a.doc.text[start:end])
+	owner, name, dotted := strings.Cut(word, ".")
+	switch {
+	case !dotted:
+		if a.pack != nil {
+			for _, r := range a.pack.Rules {
+				if r.ID == word {
+					return r.Place
+				}
+			}
+		}
+		if r, found := a.house.Rules.Find(word); found {
+			return r.Place
+		}
+	case owner == "limit":
+		if at, ok := limitsAround(a.doc.text, offset)[name]; ok {
+			return source.Place{File: a.doc.at(), Start: at, End: at + len(name)}
+		}
+	default:
+		for _, f := range a.house.Rules.Figures.List() {
+			if f.Name == name && f.Subject != nil && meansSubject(owner, f.Subject.On) {
+				return f.Place
+			}
+		}
+	}
+	return source.Place{}
+}
+
+// fileLocation gives a place in a file on the disk; nil for none and for one in the program.
 func (s *Server) fileLocation(p source.Place) (any, error) {
+	if p.File == nil {
+		return nil, nil
+	}
 	path := filepath.FromSlash(p.File.Name)
 	if !filepath.IsAbs(path) {
 		return nil, nil
@@ -91,18 +127,18 @@ func (s *Server) fileLocation(p source.Place) (any, error) {
 	return location{uriOf(path), s.encoding.span(p.File.Text, p.Start, p.End)}, nil
 }
 
-// inHouse finds the block of a house file, or of one that it includes, with a title.
-func (s *Server) inHouse(l *engine.Loaded, block, title string) (location, bool) {
+// inHouse finds a line of a house file, or of one that it includes, that begins with a pattern. The
+// place is that of the pattern's group.
+func (s *Server) inHouse(l *engine.Loaded, pattern string) (location, bool) {
 	files := slices.Clone(l.House.Like)
 	if l.House.File != nil {
 		files = append([]*source.File{l.House.File}, files...)
 	}
-	head := regexp.MustCompile(`(?m)^\s*` + block + `\s+"` + regexp.QuoteMeta(title) + `"`)
+	head := regexp.MustCompile(`(?m)^[ \t]*` + pattern)
 	for _, f := range files {
-		if m := head.FindIndex(f.Text); m != nil {
-			start := m[1] - len(title) - 1
+		if m := head.FindSubmatchIndex(f.Text); m != nil {
 			return location{uriOf(filepath.FromSlash(f.Name)),
-				s.encoding.span(f.Text, start, start+len(title))}, true
+				s.encoding.span(f.Text, m[2], m[3])}, true
 		}
 	}
 	return location{}, false
@@ -118,27 +154,29 @@ func ruleAround(text []byte, offset int) string {
 	return ""
 }
 
+var nextBlock = regexp.MustCompile(`(?m)^(rule|trial|figure|caution)\s`)
 var limitsOf = regexp.MustCompile(`(?s)limits\s*=\s*\{(.*?)\}`)
 var limitName = regexp.MustCompile(`(\w+)\s*=`)
 
-// limitsAround lists the limits of the rule that a place of a rule file is in.
-func limitsAround(text []byte, offset int) []string {
+// limitsAround gives the limits of the rule that a place of a rule file is in, each with where it
+// stands.
+func limitsAround(text []byte, offset int) map[string]int {
 	id := ruleAround(text, offset)
 	head := regexp.MustCompile(`(?m)^rule\s+"` + regexp.QuoteMeta(id) + `"`).FindIndex(text)
 	if id == "" || head == nil {
 		return nil
 	}
 	body := text[head[1]:]
-	if next := regexp.MustCompile(`(?m)^(rule|trial|figure|caution)\s`).FindIndex(body); next != nil {
+	if next := nextBlock.FindIndex(body); next != nil {
 		body = body[:next[0]]
 	}
-	m := limitsOf.FindSubmatch(body)
+	m := limitsOf.FindSubmatchIndex(body)
 	if m == nil {
 		return nil
 	}
-	var out []string
-	for _, one := range limitName.FindAllSubmatch(m[1], -1) {
-		out = append(out, string(one[1]))
+	out := map[string]int{}
+	for _, one := range limitName.FindAllSubmatchIndex(body[m[2]:m[3]], -1) {
+		out[string(body[m[2]+one[2]:m[2]+one[3]])] = head[1] + m[2] + one[2]
 	}
 	return out
 }

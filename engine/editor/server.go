@@ -27,6 +27,7 @@ type Server struct {
 	// Today is the day that waivers are held against.
 	Today time.Time
 
+	disk     files.Texts // below the open texts
 	conn     *jsonrpc2.Conn
 	encoding encoding
 	related  bool // the client shows related places
@@ -67,7 +68,7 @@ const (
 
 // New makes a server.
 func New() *Server {
-	return &Server{encoding: inUTF16, open: map[string]*document{},
+	return &Server{disk: files.Disk{}, encoding: inUTF16, open: map[string]*document{},
 		judged: map[string]*answer{}, running: map[jsonrpc2.ID]context.CancelFunc{},
 		wake: make(chan struct{}, 1), finished: make(chan struct{})}
 }
@@ -351,7 +352,7 @@ func (s *Server) kitchen() *engine.Engine {
 	}
 	s.engine = engine.New()
 	s.engine.Workers, s.engine.Today = 1, s.Today
-	s.engine.Texts = files.Held{Texts: rest, Below: files.Disk{}}
+	s.engine.Texts = files.Held{Texts: rest, Below: s.disk}
 	return s.engine
 }
 

@@ -753,6 +753,13 @@ var partFacts = []Fact{
 		part:   func(p *part) Value { return figure.YesNo(p.IsCooked()) },
 	},
 	{
+		Name:   "cook_heat_unsaid",
+		Type:   YesNo,
+		Means:  "a step cooks it, and no target, probe or way says how hot",
+		Source: srcGiven,
+		part:   func(p *part) Value { return figure.YesNo(p.CooksUnsaid()) },
+	},
+	{
 		Name:   "is_mixed",
 		Type:   YesNo,
 		Means:  "a step mixes it",

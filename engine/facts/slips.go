@@ -219,11 +219,12 @@ func isRepeat(_ *parts, s *formula.Step) Value {
 		return figure.YesNo(false)
 	}
 	q := s.Part.Steps[s.Index-1]
-	if q.Verb != s.Verb || q.Uses != s.Uses || q.Where != s.Where || !slices.Equal(q.With, s.With) {
+	if q.Verb != s.Verb || q.Uses != s.Uses || q.Where != s.Where || q.Way != s.Way ||
+		!slices.Equal(q.With, s.With) {
 		return figure.YesNo(false)
 	}
 	sure := true
-	for _, pair := range [...][2]formula.Given{{q.Time, s.Time}, {q.At, s.At}} {
+	for _, pair := range [...][2]formula.Given{{q.Time, s.Time}, {q.At, s.At}, {q.To, s.To}} {
 		a, b := pair[0], pair[1]
 		if a.Set != b.Set || a.Set && (a.Lo > b.Hi || b.Lo > a.Hi) {
 			return figure.YesNo(false)

@@ -66,6 +66,8 @@ func init() {
 			return "in the room or a warm place"
 		case s.Verb.Waits() && !s.Verb.Stores():
 			return "stands at the right temperature"
+		case s.Verb.Cooks():
+			return "somewhere up to the boil"
 		case s.Verb.HeatsThrough():
 			return "hot enough"
 		}

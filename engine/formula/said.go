@@ -49,9 +49,7 @@ func (rd *reader) saidTime(s *Step, e hclsyntax.Expression) bool {
 	}
 	s.Time, _ = rd.QuantityText(time, at, forTime, s.Verb.Name)
 	s.Time.Text = text
-	if s.Note == "" {
-		s.Note = rest
-	}
+	s.sign = &sign{rest, at}
 	rd.assumed(at, fmt.Sprintf("%q is read as %s", text, time))
 	return true
 }

@@ -11,7 +11,7 @@ import (
 	"forebake/engine/source"
 )
 
-// sign is what a baker waits for in the place of a time: "until doubled".
+// sign is what a baker waits for in the place of a time, "until doubled", or says beside one.
 type sign struct {
 	text string
 	at   source.Place
@@ -59,10 +59,13 @@ func (s *Step) isCold() bool {
 func hours(lo, hi float64) figure.Interval { return figure.Interval{Lo: 60 * lo, Hi: 60 * hi} }
 
 // settleSign takes the usual time of a wait for a sign, and tells so. Of others the time is to be
-// decided.
+// decided. A time that is written stands.
 func (rd *reader) settleSign(s *Step, w sign) {
 	if s.Note == "" {
 		s.Note = w.text
+	}
+	if s.Time.Set {
+		return
 	}
 	for _, t := range signTimes {
 		if !t.waits(s) || !t.sign.MatchString(w.text) {
@@ -95,8 +98,19 @@ func (rd *reader) heatOfWay(s *Step) {
 		s.Way.Name, text))
 }
 
+// HeatUnsaid reports whether the step cooks and no target, probe or way says how hot.
+func (s *Step) HeatUnsaid() bool {
+	return s.Verb.Cooks() && !s.To.Set && !s.Core.Set && s.Reading == nil
+}
+
+// notThat are words of a sign that turn its meaning round: "do not boil", "just below the boil".
+var notThat = regexp.MustCompile(`(?i)\b(?:not|never|don't|without|before|below|under|nearly|almost)\b`)
+
 // wayIn is the way of cooking that a sign names: "bring to the boil"; nil where it names none.
 func wayIn(text string) *Way {
+	if notThat.MatchString(text) {
+		return nil
+	}
 	for _, w := range Ways {
 		if w.food != (figure.Interval{}) && strings.Contains(strings.ToLower(text), w.steps[0]) {
 			return w

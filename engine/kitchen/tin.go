@@ -108,7 +108,9 @@ func (t *Tin) readChimney(r *reading.Reader, b *hclsyntax.Block) {
 	case !(width.Hi < t.Sides[0].Lo):
 		r.Fault(at, "chimney: %q is as wide as the tin, %s; write its own width",
 			text, quantity.Format(t.Sides[0].Lo, "mm"))
+	case !width.IsPoint():
+		r.Fault(at, "chimney: %q is a range; write one width, as you measure it", text)
 	default:
-		t.Chimney = width.Mid()
+		t.Chimney = width.Lo
 	}
 }

@@ -340,6 +340,16 @@ func (p *Part) addPart(in *formula.Ingredient) {
 // IsCooked reports whether the part's own steps cook something of it.
 func (p *Part) IsCooked() bool { return p.HasStep((*formula.Verb).Cooks) }
 
+// CooksUnsaid reports whether a step cooks the part and says nothing of how hot it gets.
+func (p *Part) CooksUnsaid() bool {
+	for _, s := range p.Steps {
+		if s.HeatUnsaid() {
+			return true
+		}
+	}
+	return false
+}
+
 // CooksAll reports whether a step of the part's own cooks all of it.
 func (p *Part) CooksAll() bool {
 	for _, s := range p.Steps {

@@ -50,6 +50,10 @@ type Mender struct {
 	// is no time, so that every machine finds the same.
 	Budget int
 
+	// Ended is asked throughout a search; once it reports true the search stops as at its budget. nil
+	// never does.
+	Ended func() bool
+
 	work  int    // done on the formula
 	waits int    // that the sheet had followed before it
 	name  string // of the file
@@ -87,8 +91,11 @@ func (m *Mender) begin(name string, text []byte, index int) (*version, error) {
 	return v, nil
 }
 
-// spent reports whether the budget for the formula is used up.
+// spent reports whether the budget for the formula is used up, or the search is wanted no more.
 func (m *Mender) spent() bool {
+	if m.Ended != nil && m.Ended() {
+		return true
+	}
 	followed := m.sheet.Simulator.Waits - m.waits
 	return m.Budget > 0 && m.work+waitWork*followed >= m.Budget
 }

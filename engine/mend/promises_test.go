@@ -174,6 +174,25 @@ func TestBudget(t *testing.T) {
 	}
 }
 
+// TestEnded holds that a search that is wanted no more stops, and says that it is not complete.
+func TestEnded(t *testing.T) {
+	text, err := os.ReadFile("../../formulas/second-draft.hcl")
+	if err != nil {
+		t.Fatal(err)
+	}
+	whole := shipped(t)
+	if _, complete, err := whole.Suggest("t.hcl", text, 0); err != nil || !complete {
+		t.Fatal(err, complete)
+	}
+	asked := 0
+	m := shipped(t)
+	m.Ended = func() bool { asked++; return asked > 5 }
+	_, complete, err := m.Suggest("t.hcl", text, 0)
+	if err != nil || complete || m.Reads*2 > whole.Reads {
+		t.Errorf("%v, complete %v, %d texts read of %d", err, complete, m.Reads, whole.Reads)
+	}
+}
+
 // TestRestatingIsNotChanging writes every solid of the larder by spoon and cup,
 // and has it restated on every scale that is sold. The mass stays up to half a
 // step, or nothing is restated. No other figure leaves what that step explains.

@@ -75,7 +75,9 @@ func (h *Houses) LoadRules(path string) (*rule.Pack, *Loaded, source.Problems) {
 	if len(problems) > 0 {
 		return nil, nil, problems
 	}
-	set, problems := rule.Join([]*rule.Pack{pack}, in, func(string) string { return "" })
+	alone := *in // what the house sets and waives is of the packs that it names
+	alone.Sets, alone.Waivers = nil, nil
+	set, problems := rule.Join([]*rule.Pack{pack}, &alone, func(string) string { return "" })
 	if len(problems) > 0 {
 		return nil, nil, problems
 	}

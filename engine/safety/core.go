@@ -54,25 +54,26 @@ func (s *Sheet) shaped(bake *formula.Step) bool {
 	return false
 }
 
-// CoreSlow is CoreReached at its slow end: the figure that a risk goes by.
-func (s *Sheet) CoreSlow(step *formula.Step) Value {
-	v := s.CoreReached(step)
-	if !v.Absent {
-		v.Mid, v.Hi = v.Lo, v.Lo
-	}
-	return v
-}
+// How far from the middle of the model to its slow end, two standard deviations off, one such bake
+// in three stays cooler, and one in six.
+const oneInThree, oneInSix = 0.2, 0.5
 
-// CoreUsual is CoreReached half way between the middle of the model and its slow end, or at the low
-// end of what is written: the figure that a stop goes by. At the middle alone every second such
-// bake would lie under it (judgement).
-func (s *Sheet) CoreUsual(step *formula.Step) Value {
+// CoreUsual is CoreReached at what two such bakes in three reach, or at the low end of what is
+// written: the figure that a stop goes by.
+func (s *Sheet) CoreUsual(step *formula.Step) Value { return s.coreAt(step, oneInThree) }
+
+// CoreLow is CoreReached at what five such bakes in six reach: the figure that a risk goes by.
+func (s *Sheet) CoreLow(step *formula.Step) Value { return s.coreAt(step, oneInSix) }
+
+// coreAt is CoreReached as one figure, a share of the way from the middle of the model to its slow
+// end.
+func (s *Sheet) coreAt(step *formula.Step, share float64) Value {
 	v := s.CoreReached(step)
 	if v.Absent {
 		return v
 	}
 	if v.Origin == figure.ByModel {
-		v.Lo = (v.Lo + v.Mid) / 2
+		v.Lo = v.Mid - share*(v.Mid-v.Lo)
 	}
 	v.Mid, v.Hi = v.Lo, v.Lo
 	return v

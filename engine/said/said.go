@@ -146,10 +146,14 @@ func Sign(text string) bool {
 	return !strings.ContainsAny(text, "0123456789") && sign.MatchString(text)
 }
 
+const spell = `[\d¼½¾⅓⅔][^,;()]*?(?:hours?|hrs?|h|minutes?|mins?|min|days?)\b`
+
 var timeIn = regexp.MustCompile(`(?i)^(.*?)(?:\b(?:about|around|roughly|approx\.?|another|for|circa) )*` +
-	`((?:\d|[¼½¾⅓⅔])[^,;()]*?(?:hours?|hrs?|h|minutes?|mins?|min|days?)|over ?night)\b(.*)$`)
+	`(` + spell + `(?: *(?:to|or|and|-|–)? *` + spell + `)*|over ?night\b)(.*)$`)
 
 var portions = regexp.MustCompile(`(?i)\b(?:per|each|every|twice|times|[ap]\.?m)\b`)
+
+var worded = regexp.MustCompile(`^\p{L}.*\p{L}$`)
 
 // TimeIn reads a time that has words beside it: "until doubled, about 2 h", "overnight, hanging".
 // Words with figures of their own are none.
@@ -159,7 +163,7 @@ func TimeIn(text string) (time, rest string, ok bool) {
 		return "", "", false
 	}
 	rest = strings.Trim(strings.TrimRight(m[1], " ,;(")+" "+strings.TrimLeft(m[3], " ,;.)"), " ,;()")
-	return m[2], rest, rest != "" && !portions.MatchString(rest)
+	return m[2], rest, worded.MatchString(rest) && !portions.MatchString(rest)
 }
 
 var fanned = regexp.MustCompile(`(?i)^(.*\d ?°? ?[CF]?) ?\(?(?:fan|convection|fan oven|fan-forced)\)?$`)

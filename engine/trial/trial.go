@@ -38,6 +38,9 @@ var (
 	cautionAnswers = []string{Shown, Absent}
 )
 
+// Answers are the answers that a trial can expect.
+var Answers = slices.Concat(ruleAnswers, cautionAnswers)
+
 // Keys are those of a trial block.
 var Keys = []string{"rule", "caution", "expect", "cases"}
 

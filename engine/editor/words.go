@@ -1,0 +1,223 @@
+package editor
+
+import (
+	"maps"
+	"slices"
+	"strings"
+
+	"forebake/engine"
+	"forebake/engine/expr"
+	"forebake/engine/facts"
+	"forebake/engine/finding"
+	"forebake/engine/formula"
+	"forebake/engine/house"
+	"forebake/engine/kitchen"
+	"forebake/engine/mend/levers"
+	"forebake/engine/quantity"
+	"forebake/engine/rule"
+	"forebake/engine/tolerant"
+	"forebake/engine/trial"
+)
+
+// loaded is the house of a document, or the one without a file where that cannot be used.
+func (a *answer) loaded() *engine.Loaded {
+	if a.house == nil {
+		return a.fallback
+	}
+	return a.house
+}
+
+// withinFormula gives a place of a trial's formula as it stands in a formula file.
+func withinFormula(spot tolerant.Spot) (_ tolerant.Spot, ok bool) {
+	i := slices.IndexFunc(spot.Around,
+		func(a tolerant.Around) bool { return a.Block == "formula" })
+	if i < 0 {
+		return spot, false
+	}
+	spot.Around = spot.Around[i:]
+	return spot, true
+}
+
+// conditions are the settings of rule files that hold a condition or a figure, and messages those
+// that hold figures in braces.
+var (
+	conditions = []string{"when", "note", "risk", "is", "to"}
+	messages   = []string{"say", "detail", "short"}
+)
+
+// inRules lists what can stand at a place of a rule file or a house file.
+func (a *answer) inRules(spot *tolerant.Spot, offset int) []offer {
+	l := a.loaded()
+	n := len(spot.Around)
+	var last tolerant.Around
+	if n > 0 {
+		last = spot.Around[n-1]
+	}
+	switch {
+	case spot.Title == "set" || spot.Title == "waive":
+		return a.ruleNames(l)
+	case spot.Title == "adjust":
+		return words(kindValue, true, levers.Names()...)
+	case spot.InText && (slices.Contains(conditions, spot.Key) ||
+		slices.Contains(messages, spot.Key) && inBraces(spot.Word)):
+		start, _ := wordAt(a.doc.text, offset)
+		start = max(start, spot.Start)
+		spot.Word, spot.Start = string(a.doc.text[start:offset]), start
+		return a.facts(l, spot.Word, offset)
+	case last.Key == "limits" && spot.Key == "" && n > 1:
+		return limitNames(l, spot, spot.Around[n-2])
+	case spot.Key != "" || last.List:
+		return a.values(l, spot, last)
+	case last.Block != "":
+		return settings(spot, last.Block)
+	case n == 0 && a.kind == engine.RuleFile:
+		return words(kindKeyword, false, rule.Blocks...)
+	case n == 0:
+		return []offer{{word: "house", kind: kindKeyword, after: ` "`}}
+	}
+	return nil
+}
+
+// ruleNames lists the rules of the file itself, which no house may name yet, then those in force.
+func (a *answer) ruleNames(l *engine.Loaded) []offer {
+	var list []*rule.Rule
+	if a.pack != nil {
+		list = slices.Clone(a.pack.Rules)
+	}
+	for _, name := range l.Rules.Names() {
+		own := func(r *rule.Rule) bool { return r.ID == name }
+		if r, ok := l.Rules.Find(name); ok && !slices.ContainsFunc(list, own) {
+			list = append(list, r)
+		}
+	}
+	var out []offer
+	for _, r := range list {
+		out = append(out, offer{word: r.ID, means: r.Level.String() + ", on " +
+			strings.Join(r.On, ", "), kind: kindValue, quoted: true})
+	}
+	return out
+}
+
+// limitNames lists the limits that a house can set of a rule.
+func limitNames(l *engine.Loaded, spot *tolerant.Spot, of tolerant.Around) []offer {
+	r, ok := l.Rules.Find(of.Label)
+	if of.Block != "set" || !ok {
+		return nil
+	}
+	var names []string
+	for _, one := range r.Limits {
+		names = append(names, one.Name)
+	}
+	return keys(*spot, names...)
+}
+
+// settings lists the settings and blocks that a block of a rule or house file takes.
+func settings(spot *tolerant.Spot, block string) []offer {
+	var out []offer
+	add := func(name, means string) {
+		switch {
+		case strings.HasPrefix(means, "block: ") && name == "kitchen":
+			out = append(out, offer{word: name, means: means, kind: kindKeyword, after: " {"})
+		case strings.HasPrefix(means, "block: "):
+			out = append(out, offer{word: name, means: means, kind: kindKeyword, after: ` "`})
+		case !slices.Contains(spot.Keys, name):
+			out = append(out, offer{word: name, means: means, kind: kindProperty, after: " = "})
+		}
+	}
+	for _, k := range house.Keys {
+		if k.Block == block {
+			add(k.Name, k.Means)
+		}
+	}
+	if block == "kitchen" {
+		for _, k := range kitchen.Keys {
+			add(k.Name, k.Means)
+		}
+	}
+	for _, k := range map[string][]string{"rule": rule.RuleKeys, "caution": rule.CautionKeys,
+		"trial": trial.Keys, "figure": expr.FigureKeys}[block] {
+		add(k, "")
+	}
+	if block == "trial" {
+		add("formula", "block: the formula that is tried")
+		add("kitchen", "block: the kitchen of the trial")
+	}
+	if block == "rule" {
+		add("adjust", "block: what a mend may change, and how")
+	}
+	return out
+}
+
+// values lists the words that can be the value of a setting, or an item of its list.
+func (a *answer) values(l *engine.Loaded, spot *tolerant.Spot, last tolerant.Around) []offer {
+	key := spot.Key
+	if key == "" {
+		key = last.Key
+	}
+	subjects := slices.Concat(facts.OnNames[:], formula.KindNames)
+	switch key {
+	case "rule":
+		return a.ruleNames(l)
+	case "level", "fail_at":
+		return words(kindValue, true, finding.LevelNames...)
+	case "on":
+		return words(kindValue, true, subjects...)
+	case "expect":
+		return words(kindValue, true, trial.Answers...)
+	case "doubt":
+		return words(kindValue, true, "flag", "middle")
+	case "careful":
+		return words(kindValue, true, "risk")
+	case "once":
+		return words(kindKeyword, false, "true")
+	case "packs":
+		return words(kindValue, true, engine.ShippedPacks()...)
+	case "like":
+		return larderNames(l, nil)
+	case "code":
+		return words(kindValue, true, kitchen.Codes...)
+	case "units":
+		return words(kindValue, true, kitchen.UnitNames...)
+	}
+	for _, k := range kitchen.Keys { // a figure has the kind of its default
+		all := quantity.Of(quantity.Mass, quantity.Temperature, quantity.Length)
+		if q, fault := quantity.Read(k.Default, all); k.Name == key && fault == nil {
+			return units(*spot, quantity.Of(q.Kind))
+		}
+	}
+	return units(*spot, allKinds)
+}
+
+// inBraces reports whether a message is at a figure: {dough.sugar_pct}.
+func inBraces(text string) bool {
+	return strings.LastIndexByte(text, '{') > strings.LastIndexByte(text, '}')
+}
+
+// facts lists the figures that a condition can read, with the limits of the rule around it.
+func (a *answer) facts(l *engine.Loaded, word string, offset int) []offer {
+	owner, _, dotted := strings.Cut(word, ".")
+	var out []offer
+	if !dotted {
+		list := append(append([]string{}, facts.OnNames...), formula.KindNames...)
+		return append(words(kindField, false, list...), offer{word: "limit", kind: kindField})
+	}
+	if owner == "limit" {
+		for _, name := range slices.Sorted(maps.Keys(limitsAround(a.doc.text, offset))) {
+			out = append(out, offer{word: "limit." + name, kind: kindValue})
+		}
+		return out
+	}
+	for on := range facts.OnNames {
+		if !meansSubject(owner, facts.On(on)) {
+			continue
+		}
+		for _, f := range l.Rules.Figures.All(facts.On(on)) {
+			means := f.Means
+			if f.Unit != "" {
+				means = f.Unit + ": " + means
+			}
+			out = append(out, offer{word: owner + "." + f.Name, means: means, kind: kindField})
+		}
+	}
+	return out
+}
