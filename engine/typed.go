@@ -2,7 +2,6 @@ package engine
 
 import (
 	"path/filepath"
-	"regexp"
 	"slices"
 
 	"forebake/engine/reading"
@@ -11,35 +10,6 @@ import (
 	"forebake/engine/source"
 	"forebake/engine/tolerant"
 )
-
-// FileKind is what a file of the project holds.
-type FileKind uint8
-
-// The kinds of files.
-const (
-	FormulaFile FileKind = iota
-	HouseFile
-	RuleFile
-)
-
-// rulish finds the first block of a text that a rule file may hold and a formula file may not.
-var rulish = regexp.MustCompile(`(?m)^\s*(rule|trial|figure|caution)\s+"|^\s*about\s*=`)
-
-// KindOf tells what a file holds, by its name and its blocks, however broken they are.
-func KindOf(path string, text []byte) FileKind {
-	switch {
-	case filepath.Base(path) == "house.hcl":
-		return HouseFile
-	case regexp.MustCompile(`(?m)^\s*house\s+"`).Match(text):
-		return HouseFile
-	case regexp.MustCompile(`(?m)^\s*formula\s+"`).FindIndex(text) != nil &&
-		!rulish.Match(text[:regexp.MustCompile(`(?m)^\s*formula\s+"`).FindIndex(text)[0]]):
-		return FormulaFile
-	case rulish.Match(text):
-		return RuleFile
-	}
-	return FormulaFile
-}
 
 // Typed is a formula file as it is being typed.
 type Typed struct {

@@ -20,6 +20,7 @@ import (
 	"forebake/engine"
 	"forebake/engine/files"
 	"forebake/engine/source"
+	"forebake/engine/tolerant"
 )
 
 // Server serves one client. Make one with New.
@@ -318,14 +319,14 @@ func (s *Server) closed(ctx context.Context, uri string) {
 	_ = s.conn.Notify(ctx, "textDocument/publishDiagnostics",
 		publishDiagnostics{URI: uri, Diagnostics: []diagnostic{}})
 	s.sending.Unlock()
-	if engine.KindOf(d.path, d.text) != engine.FormulaFile {
+	if tolerant.KindOf(d.path, d.text) != tolerant.FormulaFile {
 		s.touched(d)
 	}
 }
 
 // touched asks for the findings of a text. A house or rule file counts for all texts.
 func (s *Server) touched(d *document) {
-	if engine.KindOf(d.path, d.text) == engine.FormulaFile {
+	if tolerant.KindOf(d.path, d.text) == tolerant.FormulaFile {
 		s.ask(waiting{d.uri, false})
 		return
 	}
@@ -346,7 +347,7 @@ func (s *Server) kitchen() *engine.Engine {
 	clear(s.judged)
 	rest := map[string][]byte{} // of the formulas no house asks
 	for path, text := range held {
-		if engine.KindOf(path, text) != engine.FormulaFile {
+		if tolerant.KindOf(path, text) != tolerant.FormulaFile {
 			rest[path] = text
 		}
 	}

@@ -17,9 +17,9 @@ const (
 
 // Clock adds up what a part's warm hours mean for the organisms in it: the hours between cold and
 // hot holding, and the share of each organism's published time that is used up. It knows courses
-// and published times, never what a part is made of. Make one with NewClock.
+// and published times, never what a part is made of.
 type Clock struct {
-	coldC, hotC float64
+	coldC, hotC float64         // a food is warm between them
 	chillH      float64         // h that the code gives what is chilled; beyond them they count as warm
 	live        figure.Estimate // factor on the growth of S. aureus in a live dough; see LiveFactor
 	at          [openRun + 1][places]point
@@ -60,12 +60,6 @@ type sums struct {
 	longest float64                        // warm hours of a stretch that a kill has ended
 	spent   [microbe.OrganismCount]float64 // by organism
 	aside   [microbe.OrganismCount]float64 // of stretches that a kill has ended: a toxin stays, what was killed does not
-}
-
-// NewClock makes a clock; between coldC and hotC a food is warm, C;
-// chillH is what the code gives it to come down in the cold, h.
-func NewClock(coldC, hotC, chillH float64) *Clock {
-	return &Clock{coldC: coldC, hotC: hotC, chillH: chillH}
 }
 
 // clocks are the clocks of a sheet, used again formula after formula: one is 11 KB large.

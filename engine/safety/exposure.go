@@ -77,9 +77,8 @@ const (
 // expose adds the steps of the part, from one on, to a clock.
 func (p *Part) expose(c *Clock, from int, stops span) {
 	record := p.Record()
-	sinceKill := math.Inf(
-		1,
-	) // h; the cooling straight after a kill counts for spores alone, as long as the code gives it
+	// The cooling straight after a kill counts for spores alone, as long as the code gives it.
+	sinceKill := math.Inf(1) // h
 	allowed := p.sheet.limits().TotalHours.Value
 	for i := from; i < len(record.Stages); i++ {
 		st := &record.Stages[i]
@@ -108,13 +107,13 @@ func (p *Part) expose(c *Clock, from int, stops span) {
 			c.UnknownInCold(hours, around.Interval())
 		case !st.Known:
 			c.Unknown(hours)
-		case verb.Waits() && st.HasAmbient && st.Ambient.Hi > growthEndsC && st.StartCore.Low < p.sheet.limits().HotHoldC.Value:
-			c.Unknown(
-				hours,
-			) // warmed by a wait in the heat, which is no cook: the faster it is taken to go, the less it would count
+		case verb.Waits() && st.HasAmbient && st.Ambient.Hi > growthEndsC &&
+			st.StartCore.Low < p.sheet.limits().HotHoldC.Value:
+			// Warmed by a wait in the heat, which is no cook: the faster it goes, the less it counts.
+			c.Unknown(hours)
 		case st.Trace[figure.High] != nil:
 			c.Wait(st, sporesOnly)
-		case verb.Waits() && hours.Hi > 0: // nothing here needs control, or it is a crumb: its course was not drawn
+		case verb.Waits() && hours.Hi > 0: // no need of control, or a crumb: its course was not drawn
 			c.Straight(st.StartCore, st.CoreMax, hours, sporesOnly)
 		case verb.Bakes():
 			c.Straight(st.StartCore, heatedThrough, intoHeat(st, hours), sporesOnly)
@@ -126,9 +125,8 @@ func (p *Part) expose(c *Clock, from int, stops span) {
 		}
 		switch {
 		case p.BakesDough(step) && !st.InOwnBowl:
-			if stops == untilBake ||
-				from > 0 &&
-					p.Steps[from-1].Verb.Washes() { // what was brushed on before the bake is dry crust after it
+			// What was brushed on before the bake is dry crust after it.
+			if stops == untilBake || from > 0 && p.Steps[from-1].Verb.Washes() {
 				return
 			}
 			c.Bake()
