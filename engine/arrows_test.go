@@ -121,6 +121,10 @@ var mayKnow = map[string][]string{
 		"engine/science/geometry",
 		"engine/science/heat",
 	}, // what a part goes through; what is safe in it is handed down
+	"engine/safety/clock": {
+		"engine/history",
+		"engine/science/microbe",
+	}, // courses and published times; what a part is made of is not its business
 	"engine/safety": {
 		"engine/formula",
 		"engine/history",
@@ -129,6 +133,7 @@ var mayKnow = map[string][]string{
 		"engine/makeup",
 		"engine/process",
 		"engine/quantity",
+		"engine/safety/clock",
 		"engine/science/heat",
 		"engine/science/microbe",
 		"engine/science/mould",

@@ -460,7 +460,7 @@ rule "not-cold-yet" {
   level  = "risk"
   limits = { core_c = 12, margin_c = 3, fat_pct = 25, laminated_c = 17 }
   note   = "sheet.start_c <= (part.is_laminated ? limit.laminated_c : limit.core_c) + 2 * limit.margin_c"
-  when   = "part.has_leaven && (part.is_laminated || part.fat_pct > limit.fat_pct) && sheet.start_c > (part.is_laminated ? limit.laminated_c : limit.core_c) + limit.margin_c"
+  when   = "part.has_leaven && (part.is_laminated || part.butterfat_pct > limit.fat_pct) && sheet.start_c > (part.is_laminated ? limit.laminated_c : limit.core_c) + limit.margin_c"
   doubt  = "middle"
   say    = "The dough is rolled at {sheet.start_c}; {part.is_laminated ? 'laminated' : 'so rich in fat'}, it needs {part.is_laminated ? limit.laminated_c : limit.core_c} C or less. Chill it longer or flatter, and probe the middle."
   why    = "Warm butter sticks to pin and bench and presses out; the sheet tears, and layers run together."
@@ -490,6 +490,17 @@ trial "rolled at 25 C, butter about the share that counts" {
   formula "t" {
     dough "d" {
       ingredients = { "bread flour" = "1000 g", "water" = "500 g", "unsalted butter" = "$case", "instant yeast" = "10 g" }
+      steps       = [{ mix = "10 min", measured = "25 C" }, { sheet = "5 mm" }]
+    }
+  }
+}
+
+trial "rolled at 25 C, by the fat" {
+  rule  = "not-cold-yet"
+  cases = { "unsalted butter" = "flagged", "lard" = "clear", "vegetable oil" = "clear" }
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "500 g", "$case" = "350 g", "instant yeast" = "10 g" }
       steps       = [{ mix = "10 min", measured = "25 C" }, { sheet = "5 mm" }]
     }
   }

@@ -263,8 +263,8 @@ rule "filling-wet" {
   on     = "filling"
   level  = "risk"
   limits = { water_pct = 35 }
-  when   = "!filling.is_put_in_baked && filling.free_water_pct > limit.water_pct && !filling.has_starch && !filling.has_egg"
-  say    = "Free water is {filling.free_water_pct} of this filling, over {limit.water_pct}, and nothing binds it. Add starch, egg or crumbs, or cook it down and write what is left."
+  when   = "!filling.is_put_in_baked && filling.free_water_pct - filling.firm_water_pct > limit.water_pct && !filling.has_starch && !filling.has_egg"
+  say    = "Free water is {filling.free_water_pct - filling.firm_water_pct} of this filling, over {limit.water_pct}, and nothing binds it. Add starch, egg or crumbs, or cook it down and write what is left."
   why    = "Free water steams in the oven: it lifts the roof off the filling, soaks the crumb under it and leaks at the seam."
   source = "common practice, no source"
 
@@ -280,6 +280,14 @@ trial "cream cheese filling, sugar" {
   }
   formula "t" {
     filling "f" { ingredients = { "cream cheese" = "500 g", "sugar" = "$case" } }
+  }
+}
+
+trial "cheese and meat hold their water" {
+  rule  = "filling-wet"
+  cases = { "gouda" = "clear", "ham" = "clear", "feta" = "clear", "ricotta" = "flagged", "cooked onion" = "flagged" }
+  formula "t" {
+    filling "f" { ingredients = { "$case" = "200 g" } }
   }
 }
 
@@ -457,11 +465,11 @@ trial "sugar of a thick syrup" {
 rule "syrup-hot" {
   on     = "brush"
   level  = "note"
-  limits = { syrup_c = 40, loaf_c = 60 }
-  when   = "brush.is_sugar_syrup && !brush.is_soaked && brush.loaf_c > limit.loaf_c && brush.syrup_c > limit.syrup_c"
+  limits = { syrup_c = 40, loaf_c = 60, piece_g = 250 }
+  when   = "brush.is_sugar_syrup && !brush.is_soaked && (!known(formula.piece_g) || formula.piece_g > limit.piece_g) && brush.loaf_c > limit.loaf_c && brush.syrup_c > limit.syrup_c"
   say    = "The syrup is at {brush.syrup_c} on a loaf at {brush.loaf_c}; {limit.syrup_c} or less shines. Let the syrup cool before you brush it on."
   why    = "Hot syrup on a hot crust is thin and soaks into the crumb instead of lying on it."
-  source = "syrup at 20 to 40 C on a loaf still hot: common practice, no source; what is meant to soak in goes on hot (babka, baba); 60 C is a judgement; jam and fruit glazes go on hot (common practice)"
+  source = "syrup at 20 to 40 C on a loaf still hot: common practice, no source; what is meant to soak in goes on hot (babka, baba), and bun wash goes on hot buns boiling, which dry as they cool (common practice, no source); 60 C is a judgement; jam and fruit glazes go on hot (common practice)"
 }
 
 trial "syrup on a hot loaf" {
@@ -490,6 +498,22 @@ trial "hot syrup, a gloss or a soak" {
     syrup "s" {
       ingredients = { "sugar" = "$case", "water" = "100 g" }
       steps       = [{ cook = "5 min", to = "95 C" }]
+    }
+  }
+}
+
+trial "bun wash, by the weight of a bun" {
+  rule  = "syrup-hot"
+  cases = { "6 pieces of 260 g" = "flagged", "6 pieces of 240 g" = "clear" }
+  formula "t" {
+    makes = "$case"
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "560 g", "instant yeast" = "10 g" }
+      steps       = [{ mix = "10 min", to = "26 C" }, { bake = "30 min", at = "200 C", measured = "92 C core" }, { brush = "s" }]
+    }
+    syrup "s" {
+      ingredients = { "sugar" = "50 g", "water" = "50 g" }
+      steps       = [{ cook = "5 min", to = "100 C" }]
     }
   }
 }
@@ -677,8 +701,8 @@ rule "filling-salty" {
   on     = "filling"
   level  = "risk"
   limits = { salt_pct = 2, sugar_pct = 10 }
-  when   = "100 * filling.salt_g > limit.salt_pct * filling.mass_g && 100 * filling.sugar_g < limit.sugar_pct * filling.mass_g || 100 * filling.salt_g > 3 * limit.salt_pct * filling.mass_g"
-  say    = "Salt is {round(100 * filling.salt_g / filling.mass_g)} % of this filling; a sweet one carries under 1 %. Look for salt in the place of sugar."
+  when   = "100 * filling.added_salt_g > limit.salt_pct * filling.mass_g && 100 * filling.sugar_g < limit.sugar_pct * filling.mass_g || 100 * filling.added_salt_g > 3 * limit.salt_pct * filling.mass_g"
+  say    = "Salt is {round(100 * filling.added_salt_g / filling.mass_g)} % of this filling; a sweet one carries under 1 %. Look for salt in the place of sugar."
   why    = "Salt and sugar look alike in a tub, and nobody tastes a raw filling."
   source = "common practice, no source"
 }
@@ -694,5 +718,13 @@ trial "salt in a filling" {
   }
   formula "t" {
     filling "f" { ingredients = { "rice flour" = "$nuts", "sugar" = "$sugar", "salt" = "$salt" } }
+  }
+}
+
+trial "salt of cheese, and salt beside it" {
+  rule  = "filling-salty"
+  cases = { "1 g" = "clear", "6 g" = "flagged" }
+  formula "t" {
+    filling "f" { ingredients = { "parmesan" = "120 g", "ham" = "100 g", "salt" = "$case" } }
   }
 }

@@ -522,7 +522,7 @@ rule "divide-slipped" {
   on     = "divide"
   level  = "risk"
   limits = { factor = 9, cut_pct = 40 }
-  when   = "known(divide.cut_pct) && (divide.cut_pct < limit.cut_pct || limit.cut_pct * divide.cut_pct > 10000) || known(divide.pieces) && known(formula.pieces) && (divide.pieces > limit.factor * formula.pieces || limit.factor * divide.pieces < formula.pieces)"
+  when   = "known(divide.cut_pct) && (divide.cut_pct < limit.cut_pct || limit.cut_pct * divide.cut_pct > 10000) || !known(divide.cut_pct) && known(divide.pieces) && known(formula.pieces) && (divide.pieces > limit.factor * formula.pieces || limit.factor * divide.pieces < formula.pieces)"
   say    = "The dough divides into {divide.pieces}, and {formula.pieces} are wanted. Did a point slip in the weight of a piece?"
   why    = "A braid takes up to eight ropes a piece; beyond that the figures do not belong together."
   source = "common practice, no source"
@@ -537,6 +537,18 @@ trial "four pieces of a weight" {
     dough "d" {
       ingredients = { "bread flour" = "1000 g", "water" = "560 g", "salt" = "18 g", "instant yeast" = "10 g" }
       steps       = [{ divide = "$case", pieces = 4 }]
+    }
+  }
+}
+
+trial "small balls piled into one loaf, by the weight of a ball" {
+  rule  = "divide-slipped"
+  cases = { "24 g" = "clear", "2.4 g" = "flagged", "240 g" = "flagged" }
+  formula "t" {
+    makes = "1 loaf"
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "560 g", "salt" = "18 g", "instant yeast" = "10 g" }
+      steps       = [{ divide = "$case", pieces = 64 }]
     }
   }
 }

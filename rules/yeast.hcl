@@ -453,7 +453,7 @@ trial "no temperature written" {
 rule "yeast-hurt" {
   on     = ["mix", "soak"]
   level  = "risk"
-  limits = { soak_c = 46, mix_c = 43, scald_c = 55 }
+  limits = { soak_c = 46.2, mix_c = 43.4, scald_c = 55 }
   note   = "step.verb == 'mix' && part.yeast_kind in ['instant', 'active dry']"
   when   = "known(step.liquid_c) && step.has_yeast && step.liquid_c <= limit.scald_c && step.liquid_c > (step.verb == 'soak' ? limit.soak_c : limit.mix_c)"
   say    = "Yeast meets liquid at {step.liquid_c} here, which hurts it. Keep a soak at {limit.soak_c} or less, and any other liquid at {limit.mix_c} or less."
@@ -472,7 +472,7 @@ rule "yeast-hurt" {
 
 trial "soak at" {
   rule  = "yeast-hurt"
-  cases = { "47 C" = "flagged", "45 C" = "clear" }
+  cases = { "47 C" = "flagged", "116 F" = "flagged", "115 F" = "clear", "45 C" = "clear" }
   formula "t" {
     dough "d" {
       ingredients = { "bread flour" = "1000 g", "water" = "600 g", "active dry yeast" = "12 g" }
@@ -485,7 +485,8 @@ trial "milk in the mix" {
   rule  = "yeast-hurt"
   cases = {
     "44 C"         = "note"    # dry yeast, mixed into the flour
-    "42 C"         = "clear"
+    "111 F"        = "note"
+    "110 F"        = "clear"   # as packets have it
     "54 C"         = "note"
     "56 C"         = "clear"   # hotter than that is another rule's
     "40 C to 45 C" = "unsure"  # a range

@@ -155,6 +155,17 @@ func TestHookStopsACommit(t *testing.T) {
 	if out := in(kitchen, false, "git", "commit", "-am", "another name"); !strings.Contains(out, "Old buns") || !strings.Contains(out, "salt-high") {
 		t.Errorf("the fault that stands already is not told of:\n%s", out)
 	}
+
+	// The guide's other way: a built program on the path.
+	in(project, true, "go", "build", "-o", filepath.Join(home, "bin", "forebake"), "./cmd/forebake")
+	env = append(env, "PATH="+filepath.Join(home, "bin")+string(os.PathListSeparator)+os.Getenv("PATH"))
+	in(kitchen, true, "git", "checkout", "-q", "house.hcl")
+	write(".pre-commit-config.yaml", guideBlock(t, "yaml", "repo: local"))
+	in(kitchen, true, "git", "commit", "-q", "--no-verify", "-am", "the built program")
+	write("buns.hcl", strings.Replace(soundBuns, `"18 g"`, `"6 g"`, 1))
+	if out := in(kitchen, false, "git", "commit", "-am", "less salt"); !strings.Contains(out, "Rule: salt-low") {
+		t.Errorf("the built program does not stop the commit:\n%s", out)
+	}
 }
 
 func copyTree(t *testing.T, from, to string) {

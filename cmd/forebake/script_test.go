@@ -56,6 +56,7 @@ func TestScripts(t *testing.T) {
 			"when":   whenCommand,
 			"before": beforeCommand,
 			"house":  houseCommand,
+			"frames": framesCommand,
 		},
 	})
 }
@@ -576,4 +577,18 @@ func init() { // what a house changes stands in every output
 	check := schemas["check"]
 	schemas["facts"]["unchecked"], schemas["facts"]["loosened"] = check["unchecked"], check["loosened"]
 	schemas["facts"]["set_aside"] = check["findings"]
+}
+
+// framesCommand writes messages of the Language Server Protocol, one a line of a file, as they go over
+// standard input: frames messages.txt session.
+func framesCommand(ts *testscript.TestScript, _ bool, args []string) {
+	if len(args) != 2 {
+		ts.Fatalf("frames takes two files")
+	}
+	var out strings.Builder
+	for _, line := range strings.Split(strings.TrimSpace(ts.ReadFile(args[0])), "\n") {
+		line = strings.ReplaceAll(line, "$WORK", filepath.ToSlash(ts.Getenv("WORK")))
+		fmt.Fprintf(&out, "Content-Length: %d\r\n\r\n%s", len(line), line)
+	}
+	ts.Check(os.WriteFile(ts.MkAbs(args[1]), []byte(out.String()), 0o666))
 }

@@ -43,9 +43,7 @@ func (s *Server) fixes(a *answer, p source.Problem, start int) []codeAction {
 	if m := nearest.FindStringSubmatch(p.Text); m != nil {
 		wrong, list := m[1], strings.Split(m[2], ", ")
 		// Nearest in kind is no slip of the fingers: another ingredient has other allergens.
-		list = slices.DeleteFunc(list, func(w string) bool {
-			return len(spelling.Nearest(wrong, []string{w}, 1)) == 0
-		})
+		list = slices.DeleteFunc(list, func(w string) bool { return !slip(wrong, w) })
 		if owner, name, dotted := strings.Cut(wrong, "."); dotted { // the place is that of the name
 			wrong = name
 			for i := range list {
@@ -75,6 +73,21 @@ func (s *Server) fixes(a *answer, p source.Problem, start int) []codeAction {
 		}
 	}
 	return out
+}
+
+// slip reports whether a text is another but for slips of the fingers: word by word where both have
+// as many words.
+func slip(wrong, right string) bool {
+	a, b := strings.Fields(wrong), strings.Fields(right)
+	if len(a) != len(b) {
+		a, b = []string{strings.Join(a, "")}, []string{strings.Join(b, "")}
+	}
+	for i := range a {
+		if a[i] != b[i] && len(spelling.Nearest(a[i], b[i:i+1], 1)) == 0 {
+			return false
+		}
+	}
+	return true
 }
 
 // lineLength is how long the rest of a line is.

@@ -38,9 +38,10 @@ type Server struct {
 	state    state
 	open     map[string]*document // by address
 	running  map[jsonrpc2.ID]context.CancelFunc
-	clean    bool      // shutdown came before exit
-	changing bool      // a house or rule file was typed into since the engine was made
-	waiting  []waiting // texts whose findings are to be sent
+	answers  sync.WaitGroup // requests that are being answered
+	clean    bool           // shutdown came before exit
+	changing bool           // a house or rule file was typed into since the engine was made
+	waiting  []waiting      // texts whose findings are to be sent
 
 	judging sync.Mutex         // holds what is below: one text is judged at a time
 	engine  *engine.Engine     // for the house and rule files as they stand
@@ -123,6 +124,7 @@ func (s inOrder) Handle(ctx context.Context, conn *jsonrpc2.Conn, req *jsonrpc2.
 	}
 	s.mutex.Lock()
 	s.running[req.ID] = cancel
+	served := s.state == serving
 	s.mutex.Unlock()
 	answer := func() {
 		result, err := s.answer(ctx, req)
@@ -144,11 +146,15 @@ func (s inOrder) Handle(ctx context.Context, conn *jsonrpc2.Conn, req *jsonrpc2.
 		}
 		_ = conn.Reply(context.Background(), req.ID, result)
 	}
-	if req.Method == "initialize" || req.Method == "shutdown" {
-		answer() // what follows counts on it
-		return
+	switch {
+	case req.Method == "shutdown":
+		s.answers.Wait() // what was asked before is answered before
+		answer()
+	case !served: // what follows counts on it
+		answer()
+	default:
+		s.answers.Go(answer)
 	}
-	go answer()
 }
 
 // method is one request that the server answers.
@@ -286,6 +292,7 @@ func (s *Server) opened(ctx context.Context, p *didOpen) {
 		text: []byte(p.TextDocument.Text)}
 	s.mutex.Lock()
 	s.open[d.uri] = d
+	s.note(d)
 	s.mutex.Unlock()
 	s.touched(d)
 }
@@ -303,14 +310,19 @@ func (s *Server) changed(p *didChange) {
 	}
 	next.version = p.TextDocument.Version
 	s.open[next.uri] = &next
+	s.note(d)
+	s.note(&next)
 	s.mutex.Unlock()
-	s.touched(&next)
+	s.touched(d, &next)
 }
 
 func (s *Server) closed(ctx context.Context, uri string) {
 	s.mutex.Lock()
 	d := s.open[uri]
 	delete(s.open, uri)
+	if d != nil {
+		s.note(d)
+	}
 	s.mutex.Unlock()
 	if d == nil {
 		return
@@ -324,16 +336,22 @@ func (s *Server) closed(ctx context.Context, uri string) {
 	}
 }
 
-// touched asks for the findings of a text. A house or rule file counts for all texts.
-func (s *Server) touched(d *document) {
-	if tolerant.KindOf(d.path, d.text) == tolerant.FormulaFile {
-		s.ask(waiting{d.uri, false})
-		return
+// note remembers that a house or rule file has changed, with the change itself: no answer is to come
+// of the new text and the old engine. The mutex is held.
+func (s *Server) note(d *document) {
+	s.changing = s.changing || tolerant.KindOf(d.path, d.text) != tolerant.FormulaFile
+}
+
+// touched asks for the findings of a text, given as it was and as it is. A house or rule file counts
+// for all texts.
+func (s *Server) touched(states ...*document) {
+	for _, d := range states {
+		if tolerant.KindOf(d.path, d.text) != tolerant.FormulaFile {
+			s.publishAll(false)
+			return
+		}
 	}
-	s.mutex.Lock()
-	s.changing = true
-	s.mutex.Unlock()
-	s.publishAll(false)
+	s.ask(waiting{states[0].uri, false})
 }
 
 // kitchen gives the engine over the texts as they stand. It is kept until a house or rule file

@@ -1,8 +1,10 @@
 package expr
 
 import (
+	"slices"
 	"strings"
 
+	"forebake/engine/facts"
 	"forebake/engine/figure"
 )
 
@@ -89,8 +91,42 @@ func (j *Judge) compared(n *node, d *Deciding) {
 		return
 	}
 	for _, k := range n.kids {
-		j.compared(k, d)
+		if !j.isCoefficient(n, k) && !isText(n, k) {
+			j.compared(k, d)
+		}
 	}
+}
+
+// isCoefficient reports whether a side of a product or quotient is a limit beside a figure: it
+// turns the figure into another, and is not passed.
+func (j *Judge) isCoefficient(n, kid *node) bool {
+	if n.op != opMul && n.op != opDiv || !j.isLimit(kid) {
+		return false
+	}
+	for _, k := range n.kids {
+		if k != kid && j.readsFact(k) {
+			return true
+		}
+	}
+	return false
+}
+
+func (j *Judge) isLimit(n *node) bool {
+	return n.op == opRead && j.expr.reads[n.read].Fact == nil
+}
+
+func (j *Judge) readsFact(n *node) bool {
+	if n.op == opRead {
+		return !j.isLimit(n)
+	}
+	return slices.ContainsFunc(n.kids, j.readsFact)
+}
+
+// isText reports whether a side is a word that is compared with a word: a kind, which the message
+// names where it matters.
+func isText(n, kid *node) bool {
+	return kid.op == opRead && kid.typ == facts.Text &&
+		slices.ContainsFunc(n.kids, func(k *node) bool { return k.op == opText || k.op == opList })
 }
 
 // isAllowance reports whether a read only says how soft a limit is.

@@ -363,6 +363,14 @@ var formulaFacts = []Fact{
 		formula: (*parts).WarmAfterBake,
 	},
 	{
+		Name:    "warm_dry_filling_h",
+		Label:   "warm hours after the bake",
+		Unit:    "h",
+		Means:   "the same, of what that leaves out: fillings of nuts, seeds, sugar or fat with little water that were baked in",
+		Source:  srcGiven + "; " + srcControl,
+		formula: (*parts).WarmDryFilling,
+	},
+	{
 		Name:    "warm_custard_after_bake_h",
 		Label:   "warm hours after the bake",
 		Unit:    "h",

@@ -343,6 +343,20 @@ var partFacts = []Fact{
 		part:   (*part).FreeWaterPct,
 	},
 	{
+		Name:   "firm_water_pct",
+		Unit:   "%",
+		Means:  "water held in pieces of cheese, meat and fish, of the mass",
+		Source: srcAdd,
+		part:   func(p *part) Value { return p.RatioPct(makeup.FirmWater, makeup.Mass, "mass") },
+	},
+	{
+		Name:   "added_salt_g",
+		Unit:   "g",
+		Means:  "salt that goes in as salt; not that of cheese, ham or butter",
+		Source: srcAdd,
+		part:   func(p *part) Value { return figure.ValueOf(p.Grams(makeup.AddedSalt)) },
+	},
+	{
 		Name:   "fruit_pct",
 		main:   true,
 		Unit:   "%",
@@ -617,6 +631,13 @@ var partFacts = []Fact{
 		Means:  "it is rolled to 8 mm or less and goes to the hot fat as cut: it puffs without a proof",
 		Source: srcGiven + "; beignets are rolled to 6 mm, doughnuts to 10 mm and more (published formulas, read)",
 		part:   isThinFried,
+	},
+	{
+		Name:   "is_tray_cake",
+		Type:   YesNo,
+		Means:  "it goes into a tin less than a third as deep as it is wide",
+		Source: "house file",
+		part:   func(p *part) Value { return figure.YesNo(p.InTray()) },
 	},
 	{
 		Name:   "has_sugar_turns",

@@ -47,17 +47,16 @@ func (s *Sheet) isSharp(x Subject) bool {
 
 // IsWritten reports whether the steps that a subject's part goes through in other parts say how long
 // and where it stands there, each at one figure, and none of its own is an ice bath: of these no
-// trial is published, so their careful end counts. Of any other subject nothing more is asked.
+// trial is published, so for what grows in a part their careful end counts. Of any other subject
+// nothing more is asked: the hours of a cooling in ice have a middle like those of any cooling.
 func (s *Sheet) IsWritten(x Subject) bool {
-	if p := x.Part; p != nil {
-		for _, q := range s.Part(p).Contents() {
-			if slices.ContainsFunc(q.Steps, (*formula.Step).Iced) {
-				return false
-			}
-		}
-	}
 	if x.On != OnPart {
 		return true
+	}
+	for _, q := range s.Part(x.Part).Contents() {
+		if slices.ContainsFunc(q.Steps, (*formula.Step).Iced) {
+			return false
+		}
 	}
 	for _, q := range s.Formula.Parts {
 		for i, step := range q.Steps {

@@ -277,9 +277,6 @@ func labelledProtein(p *part) Value {
 	return figure.YesNo(true)
 }
 
-// trayDepth is the depth of a tin on its width below which it is a tray (judgement).
-const trayDepth = 1.0 / 3
-
 // isWound reports whether a filling is spread on a sheet, and rolled up or folded in before the
 // dough is sheeted again. Fat alone may lie on a film.
 func isWound(sheet *formula.Step) bool {

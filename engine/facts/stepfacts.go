@@ -242,9 +242,18 @@ var stepFacts = []Fact{
 		Name:   "starts_hot",
 		Type:   YesNo,
 		of:     waits,
-		Means:  "a cooling begins here: it comes at 57 C or hotter from a cook or bake",
+		Means:  "a cooling begins here: it comes at 57 C or hotter from a cook or bake, and is not eaten or thrown away in hours",
 		Source: srcCooling,
 		step:   (*parts).StartsHot,
+	},
+	{
+		Name:   "hot_out_h",
+		Label:  "hours out after the heat",
+		Unit:   "h",
+		of:     waits,
+		Means:  "all the hours that a dough stands out after its heat, where it never goes into the cold and is kept no longer; 0 over the code's 4 h, where a cooling counts",
+		Source: srcGiven + "; time as a control: FDA Food Code 2022, 3-501.19(B) (read)",
+		step:   (*parts).HotOut,
 	},
 	{
 		Name:   "h_57_to_21",
@@ -273,7 +282,7 @@ var stepFacts = []Fact{
 		Label:  "time from the mix to 5 C",
 		Unit:   "h",
 		of:     (*formula.Verb).Chills,
-		Means:  "time from the end of the mix until the core is cold, if the step lasted so long",
+		Means:  "time from the end of the mix until the core is cold, if the step lasted so long, or until it goes into the oven",
 		Source: srcCooling,
 		Error:  errHeat,
 		Settle: settleProbe,
@@ -670,10 +679,7 @@ var stepFacts = []Fact{
 		of:     (*formula.Verb).Pans,
 		Means:  "the tin is less than a third as deep as it is wide: a tray, in which a cake does not reach the rim",
 		Source: "house file",
-		step: func(sh *parts, s *formula.Step) Value {
-			v := sh.TinDepth(s)
-			return figure.YesNo(!v.Absent && v.Hi < trayDepth)
-		},
+		step:   func(sh *parts, s *formula.Step) Value { return figure.YesNo(sh.InTray(s)) },
 	},
 	{
 		Name:   "holds_filling",

@@ -53,12 +53,19 @@ func (rd *reader) joinParts() {
 			name = cut
 		}
 		p := f.PartNamed(name)
-		if p == nil {
+		switch bare := u.step.Verb.own.bare; {
+		case bare && (p == nil || p == u.step.Part):
+			rd.noPart(u)
+			continue
+		case bare && u.step.IsAfterHeat():
+			u.step.Verb = stepNamed("top").afterwards
+		case bare:
+			u.step.Verb = stepNamed("top").verb
+		case p == nil:
 			rd.Fault(u.place, "%s: %s", u.step.Verb.Name,
 				reading.UnknownText("part", name, "this formula", f.partNames()))
 			continue
-		}
-		if p == u.step.Part {
+		case p == u.step.Part:
 			rd.Fault(u.place, "%s %q cannot %s itself", p.Kind, p.Name, u.step.Verb.Name)
 			continue
 		}
@@ -77,6 +84,19 @@ func (rd *reader) joinParts() {
 			continue
 		}
 		u.step.With = append(u.step.With, in)
+	}
+}
+
+// noPart reports words that name an allergen and no part.
+func (rd *reader) noPart(u use) {
+	words := u.name
+	if first, rest, more := strings.Cut(words, " "); more && stepNamed(first).verb != nil {
+		words = rest // "sprinkle with sesame seeds": the sprinkles are no ingredient
+	}
+	if name := rd.opts.Larder.AllergenIn(words); name != "" {
+		rd.Fault(u.place, "%s: the allergens of %q are not told from here; write it in a part, "+
+			"topping \"seeds\" { ingredients = { %q = \"?\" } }, and put that on: { wash = \"seeds\" }",
+			u.step.Verb.Name, name, name)
 	}
 }
 
@@ -104,9 +124,9 @@ func (rd *reader) checkPartOptions(in *Ingredient) {
 }
 
 func (f *Formula) partNames() []string {
-	names := make([]string, len(f.Parts))
-	for i, p := range f.Parts {
-		names[i] = p.Name
+	var names []string
+	for _, p := range f.Parts {
+		names = append(names, p.Name)
 	}
 	return names
 }

@@ -38,7 +38,7 @@ type reader struct {
 	*reading.Reader
 	opts    Options
 	formula *Formula
-	uses    []use // parts named by steps, to be looked up when all parts are read
+	uses    []use // parts that steps name, or may name, to be looked up when all parts are read
 	withs   []use // ingredients named by steps
 }
 

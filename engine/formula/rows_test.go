@@ -78,6 +78,9 @@ func mainOf(v *formula.Verb) string {
 	case strings.HasPrefix(m, "a mass"):
 		return `"75 g"`
 	}
+	if !v.PutsOn() {
+		return `"some words"`
+	}
 	return `"f"`
 }
 

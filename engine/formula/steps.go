@@ -353,15 +353,7 @@ func (rd *reader) readOwn(s *Step, e hclsyntax.Expression) {
 		if text, at, ok := rd.Text(e, what); ok {
 			s.Words = text
 			if own.bare {
-				words := text
-				if first, rest, more := strings.Cut(text, " "); more && stepNamed(first).verb != nil {
-					words = rest // "sprinkle with sesame seeds": the sprinkles are no ingredient
-				}
-				if name := rd.opts.Larder.AllergenIn(words); name != "" {
-					rd.Fault(at, "%s: the allergens of %q are not told from here; write it in a "+
-						"part, topping \"seeds\" { ingredients = { %q = \"?\" } }, and put that "+
-						"on: { wash = \"seeds\" }", what, name, name)
-				}
+				rd.uses = append(rd.uses, use{step: s, name: text, place: at})
 			}
 			if own.kinds != 0 && text != "" && text[0] >= '0' && text[0] <= '9' {
 				s.Measure, _ = rd.QuantityText(text, at, own.kinds, what)

@@ -138,6 +138,8 @@ func (f *Simulator) inOven() (piece bake.Piece, body heat.Body, rho float64) {
 		rho = kg / volume
 	}
 	switch made := f.setup.Part.Formula; {
+	case f.shape.tins > 0:
+		kg /= f.shape.tins
 	case f.shape.pieces > 1:
 		kg /= f.shape.pieces
 	case made != nil && made.Makes.Pieces > 1: // nobody says how it is divided

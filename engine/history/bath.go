@@ -103,14 +103,68 @@ func (f *Simulator) passes(c *heat.Chilling, l *run, step *formula.Step, e envir
 	if !ok {
 		return false
 	}
-	factor := c.TimeTo(
-		estimateOf(step.Reading.Temp.Interval).At(l.which),
-		heat.HighestScale*seconds,
-	) / seconds
+	want := estimateOf(step.Reading.Temp.Interval).At(l.which)
+	return l.isCautious(want, f.now(l), e) && hastenTo(c, l.ambient(e)+probeError, seconds) ||
+		hastenTo(c, want, seconds)
+}
+
+// passesAs is passes; a run whose top would hardly be as cold as what was read goes like the next
+// quicker one instead: the reading shows that its top is not that warm. baths are those of all runs
+// at the start.
+func (f *Simulator) passesAs(
+	bath *heat.Chilling,
+	baths *[figure.Runs]heat.Chilling,
+	l *run,
+	step *formula.Step,
+	e environment,
+) bool {
+	seconds, ok := readAt(step, e)
+	quick := *bath
+	quick.Hasten(heat.HighestScale)
+	want := estimateOf(step.Reading.Temp.Interval).At(l.which)
+	if !ok || quick.Advance(seconds).CoreC <= want-probeError {
+		return f.passes(bath, l, step, e)
+	}
+	for r := l.which; r > figure.Low; r-- {
+		if c := baths[r-1]; hastenTo(&c, want, seconds) {
+			*bath = c
+			return true
+		}
+	}
+	return f.passes(bath, l, step, e)
+}
+
+// hastenTo finds the pace with which a bath brings the core to a temperature in the given seconds.
+func hastenTo(c *heat.Chilling, toC, seconds float64) bool {
+	factor := c.TimeTo(toC, heat.HighestScale*seconds) / seconds
 	if !(factor >= heat.LowestScale && factor <= heat.HighestScale) {
 		return false
 	}
 	c.Hasten(factor)
+	return true
+}
+
+// nearlyThereInBath is nearlyThere for the run of a bath.
+func (f *Simulator) nearlyThereInBath(
+	c *heat.Chilling,
+	l *run,
+	step *formula.Step,
+	e environment,
+) bool {
+	seconds, ok := readAt(step, e)
+	want := estimateOf(step.Reading.Temp.Interval).At(l.which)
+	if !ok || f.now(l).MeanC <= l.ambient(e) {
+		return false
+	}
+	if l.isCautious(want, f.now(l), e) && hastenTo(c, l.ambient(e)+probeError, seconds) {
+		return true
+	}
+	quick := *c
+	quick.Hasten(heat.HighestScale)
+	if quick.Advance(seconds).CoreC < want {
+		return false
+	}
+	c.Hasten(heat.HighestScale)
 	return true
 }
 

@@ -166,6 +166,7 @@ type shape struct {
 	pieces   float64 // how many; 0 for one mass
 	pieceKg  float64
 	tin      *kitchen.Tin
+	tins     float64 // how many, of which each holds one lump or touching pieces; 0 for unwritten
 	filling  float64 // kg spread on
 	fillRho  float64
 	mixedRho float64

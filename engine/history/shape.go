@@ -67,7 +67,7 @@ func (f *Simulator) portion(step *formula.Step) bool {
 	}
 	f.intoTin(step)
 	if made := f.setup.Part.Formula.Makes.Pieces; made > 0 && step.Verb.Finishes() &&
-		step.Pieces == nil &&
+		step.Pieces == nil && f.shape.tins == 0 &&
 		(f.shape.pieces <= 1 || f.shape.pieces > made) {
 		f.shape.pieces = made // strands are plaited; a batch that no step divides is divided all the same
 	}
@@ -87,10 +87,31 @@ func (f *Simulator) intoTin(step *formula.Step) bool {
 	}
 	fresh := f.shape.tin == nil || f.shape.tin.Name != tin.Name
 	f.shape.tin = &tin
-	if step.Count != nil && step.Count.Lo >= 1 {
-		f.shape.pieces = step.Count.Lo
+	switch {
+	case step.Count != nil && step.Count.Lo >= 1:
+		f.shape.tins = step.Count.Lo
+	case step.Pieces == nil && f.touch(&tin):
+		f.shape.tins = 1
+	}
+	if f.shape.tins > 0 {
+		f.shape.pieces = f.shape.tins
 	}
 	return fresh
+}
+
+// thinInTin is how high a piece stands at least that has a tin to itself, mm (judgement).
+const thinInTin = 15
+
+// touch reports whether pieces lie side by side in one tin: each alone would not cover its base,
+// and all together fit.
+func (f *Simulator) touch(tin *kitchen.Tin) bool {
+	n := f.shape.pieces
+	if made := f.setup.Part.Formula.Makes.Pieces; n <= 1 {
+		n = made
+	}
+	base, g := tin.Inside[0]*tin.Inside[1], f.massKg()*1000
+	high := g / f.shape.mixedRho * 1e6 / base // of all of them, mm
+	return n > 1 && high/n < thinInTin && high < tin.Inside[2]
 }
 
 // inTin is what stands in a tin: of one with a chimney the ring, unrolled.

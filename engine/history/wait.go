@@ -364,6 +364,7 @@ func (f *Simulator) wait(step *formula.Step, st *Stage, e environment) {
 	case w.read:
 		said = f.learn(step, e)
 	}
+	fresh := w.baths
 	for i := range f.runs {
 		l := &f.runs[i]
 		cooling := f.now(l).MeanC > l.ambient(e)
@@ -372,7 +373,7 @@ func (f *Simulator) wait(step *formula.Step, st *Stage, e environment) {
 		case !w.read && w.bathed[i]: // the error is in the bath's own runs
 		case !w.read:
 			speed = f.speed(l, e, cooling)
-		case w.bathed[i] && !f.passes(&w.baths[i], l, step, e),
+		case w.bathed[i] && !f.passesAs(&w.baths[i], &fresh, l, step, e),
 			!w.bathed[i] && !f.believe(l, step, e):
 			f.endAsRead(&w)
 			return
@@ -416,7 +417,7 @@ func (f *Simulator) endAsRead(w *waiting) {
 			w.step.Verb.Name, lo, hi))
 		return
 	}
-	f.asRead(w.st, w.e, w.start, t)
+	f.asRead(w)
 }
 
 // through follows one run through a wait of so many seconds, at a speed that takes in the model's
@@ -465,19 +466,35 @@ func (f *Simulator) through(w *waiting, i int, speed, seconds float64) {
 }
 
 // believe makes a run pass through a probe reading (learn keeps what that says for later stages):
-// the coldest run through the lower end of a range that was read, the warmest through the upper. ok
-// is false when the reading must be taken as it stands: no coefficient explains it, or the step's
-// length is a range, so that nobody knows when it was read.
+// the coldest run through the lower end of a range that was read, the warmest through the upper.
+// Near cold surroundings a reading tells little, so there the warmest run takes the probe for off
+// by its error. ok is false when the reading must be taken as it stands: no coefficient explains
+// it, or the step's length is a range, so that nobody knows when it was read.
 func (f *Simulator) believe(l *run, step *formula.Step, e environment) (ok bool) {
 	seconds, ok := readAt(step, e)
 	if !ok {
 		return false
 	}
 	want := estimateOf(step.Reading.Temp.Interval).At(l.which)
+	if l.isCautious(want, f.now(l), e) && f.passThrough(l, l.ambient(e)+probeError, seconds, e) {
+		return true
+	}
+	return f.passThrough(l, want, seconds, e)
+}
+
+// isCautious reports whether a run is the warmest, cooling, and a reading so near its surroundings
+// that the error of the probe says more than it does.
+func (l *run) isCautious(want float64, now heat.State, e environment) bool {
+	return l.which == figure.High && now.MeanC > l.ambient(e) && want < l.ambient(e)+probeError
+}
+
+// passThrough finds the scale with which a run is at a temperature after the given seconds.
+func (f *Simulator) passThrough(l *run, want, seconds float64, e environment) (ok bool) {
 	own := f.ownAt(l, e, seconds)
 	for range scaleRounds {
 		factor, ok := l.walk.ScaleFor(heat.Core, want-own, seconds)
 		if !ok || !l.walk.SetScale(factor) {
+			l.walk.SetScale(1)
 			return false
 		}
 		before := own
@@ -485,7 +502,23 @@ func (f *Simulator) believe(l *run, step *formula.Step, e environment) (ok bool)
 			return true
 		}
 	}
+	l.walk.SetScale(1)
 	return false
+}
+
+// nearlyThere lets a run that cools go as fast as a coefficient can make it, where a colder reading
+// is beyond that: the run is never colder than what was read, and a reading that is colder still
+// makes it no worse.
+func (f *Simulator) nearlyThere(l *run, step *formula.Step, e environment) bool {
+	seconds, ok := readAt(step, e)
+	want := estimateOf(step.Reading.Temp.Interval).At(l.which)
+	if !ok || f.now(l).MeanC <= l.ambient(e) {
+		return false
+	}
+	if l.isCautious(want, f.now(l), e) && f.passThrough(l, l.ambient(e)+probeError, seconds, e) {
+		return true
+	}
+	return l.walk.SetScale(heat.HighestScale) && l.walk.At(seconds).CoreC >= want
 }
 
 // What a scale does to the walk, its own heat follows: some rounds settle both, to a share of a
@@ -544,7 +577,11 @@ const worstC = 40
 
 // asRead ends a stage at a reading that no run was made to pass through. What the yeast did in the
 // meantime lies between the slowest and the fastest that the temperatures seen allow.
-func (f *Simulator) asRead(st *Stage, e environment, start [figure.Runs]float64, reading Interval) {
+func (f *Simulator) asRead(w *waiting) {
+	st, e, start, reading := w.st, w.e, w.start, w.step.Reading.Temp.Interval
+	if f.setup.Trace {
+		f.traceAsRead(w)
+	}
 	f.setEven(estimateOf(reading))
 	seen := [...]float64{start[0], start[2], reading.Lo, reading.Hi, e.ambient.Lo, e.ambient.Hi}
 	lo, hi := seen[0], seen[0]
@@ -563,29 +600,41 @@ func (f *Simulator) asRead(st *Stage, e environment, start [figure.Runs]float64,
 			High: fast * e.minutes.Hi / 60,
 		}
 	}
-	if f.setup.Trace {
-		// The course between is not known: the warmest run stands all the time at the worst that
-		// was seen, the others go straight.
-		worst := max(lo, min(hi, worstC))
-		minutes := estimateOf(e.minutes)
-		from := len(f.samples)
-		f.samples = append(
-			f.samples,
-			Sample{0, start[0], start[0]},
-			Sample{minutes.Low / 60, reading.Lo, reading.Lo},
-			Sample{0, start[1], start[1]},
-			Sample{minutes.Mid / 60, reading.Mid(), reading.Mid()},
-			Sample{0, worst, worst},
-			Sample{minutes.High / 60, worst, worst},
-		)
-		for i := range st.Trace {
-			st.Trace[i] = f.samples[from+2*i : from+2*i+2 : from+2*i+2]
-		}
-	}
 	st.StartCore, st.Measured = figure.Ordered(start), true
 	st.Core = estimateOf(reading)
 	st.Mean, st.Surface = st.Core, st.Core
 	st.CoreMax = st.StartCore.Max(st.Core)
+}
+
+// traceAsRead draws the courses of a stage that ends at a reading. A run that can come near it on its
+// way down is followed as fast as a coefficient can make it. Of any other the course is not known:
+// the warmest stands all the time at the worst that was seen, the others go straight.
+func (f *Simulator) traceAsRead(w *waiting) {
+	st, e, start := w.st, w.e, w.start
+	reading, minutes := w.step.Reading.Temp.Interval, estimateOf(e.minutes)
+	read := estimateOf(reading)
+	hottest := max(start[0], start[1], start[2], reading.Hi, e.ambient.Hi)
+	worst := max(min(start[0], start[2], reading.Lo, e.ambient.Lo), min(hottest, worstC))
+	for i := range f.runs {
+		l := &f.runs[i]
+		from, seconds := len(f.samples), minutes.At(l.which)*60
+		f.tracing = true
+		f.sample(0, f.now(l))
+		switch {
+		case w.bathed[i] && f.nearlyThereInBath(&w.baths[i], l, w.step, e):
+			f.bathe(&w.baths[i], f.now(l), seconds, seconds)
+		case !w.bathed[i] && f.nearlyThere(l, w.step, e):
+			c := f.course(l, e, 1)
+			f.equivalent(&c, seconds)
+		case l.which == figure.High:
+			f.samples = append(f.samples[:from], Sample{0, worst, worst}, Sample{seconds / 3600, worst, worst})
+		default:
+			at := read.At(l.which)
+			f.samples = append(f.samples[:from], Sample{0, start[i], start[i]}, Sample{seconds / 3600, at, at})
+		}
+		f.tracing = false
+		st.Trace[i] = f.samples[from:len(f.samples):len(f.samples)]
+	}
 }
 
 // gained is the equivalent hours that a run gains in the given time from now.

@@ -23,7 +23,7 @@ var traitWords = []struct {
 	{Pourable, "a liquid", false}, {Solid, "weighed, not measured by the cup", false},
 	{NeedsControl, "needs time and temperature control where water is free", false},
 	{Acid, "acid", false}, {LiveCulture, "a live culture", false}, {Cooked, "cooked", false},
-	{KeptOut, "keeps its water in the dough", false},
+	{KeptOut, "keeps its water in the dough", false}, {AcidFruit, "acid fruit", false},
 }
 
 // Words lists the traits in plain words.

@@ -183,10 +183,18 @@ func (s *Sheet) Pieces() Value {
 // cutUp is the number of lumps that a dough is divided into by weight, where it is written beside
 // the weight of one.
 func (s *Sheet) cutUp() *formula.Given {
+	if step := s.divides(); step != nil {
+		return step.Pieces
+	}
+	return nil
+}
+
+// divides gives the step that divides a dough by weight, nil where none does.
+func (s *Sheet) divides() *formula.Step {
 	for _, p := range s.Formula.Parts {
 		for _, step := range p.Steps {
 			if step.Verb.Divides() && step.Measure.Set && step.Measure.Kind == quantity.Mass {
-				return step.Pieces
+				return step
 			}
 		}
 	}
@@ -215,12 +223,8 @@ func (s *Sheet) PieceAsked() Value {
 	if m := s.Formula.Makes; m.Each.Set {
 		return Given(m.Each, "", m.Place)
 	}
-	for _, p := range s.Formula.Parts {
-		for _, step := range p.Steps {
-			if step.Verb.Divides() && step.Measure.Set && step.Measure.Kind == quantity.Mass {
-				return Given(step.Measure, "", step.Place)
-			}
-		}
+	if step := s.divides(); step != nil {
+		return Given(step.Measure, "", step.Place)
 	}
 	return figure.Absent("the weight of a piece (makes = \"24 pieces of 75 g\")", s.Formula.Place)
 }
@@ -262,12 +266,17 @@ func (s *Sheet) MakesGap() Value {
 	// The weight asked for is that of the filled piece; whether with what lies on it, only the
 	// baker knows.
 	meant := []Interval{{}}
-	if (s.Formula.Makes.Each.Set || s.Formula.Makes.Total.Set) && !s.cutToWish() {
+	switch cut := s.divides(); {
+	case (s.Formula.Makes.Each.Set || s.Formula.Makes.Total.Set) && !s.cutToWish():
 		inside := func(step *formula.Step) bool { return IsClosedIn(step) || isRollIn(step) }
 		meant = []Interval{s.Put(inside), s.Put(GoesOnBeforeHeat)}
 		if s.Formula.Makes.Total.Set {
 			meant = append(meant, s.Spread())
 		}
+	case cut != nil: // with what it has in it by then
+		meant[0] = s.Put(func(step *formula.Step) bool {
+			return GoesOnBeforeHeat(step) && step.Part == cut.Part && step.Index < cut.Index
+		})
 	}
 	gap := func(dough, filling, asked float64) float64 {
 		most := (dough + filling) / asked

@@ -43,6 +43,8 @@ const (
 	Yeast // as instant dry
 	Liquid
 	CurdWater // water held in curd, boiled potato or a thick purée
+	FirmWater // water held in pieces of cheese, meat and fish
+	AddedSalt // as salt; not that of cheese, ham or butter
 	Cinnamon
 	StrongSpice
 	FlourProtein
@@ -258,6 +260,12 @@ func (p *Part) addWithoutFlour(in *formula.Ingredient, m formula.Mass, outside I
 	}
 	if holdsItsWater(item) {
 		plus(CurdWater, item.Water/100)
+	}
+	if item.Is(larder.KeptOut) && item.Class != larder.ClassFruit {
+		plus(FirmWater, item.Water/100)
+	}
+	if item.Class == larder.ClassSalt {
+		plus(AddedSalt, item.Salt/100)
 	}
 	if item.Traits&larder.Cinnamon != 0 {
 		plus(Cinnamon, 1)

@@ -13,7 +13,7 @@ import (
 
 // mostMoved is the factor by which a value is moved towards the usual one, where
 // the edge is nearer.
-const mostMoved = 1.5
+const mostMoved = 1.25
 
 // aims lists the steps that a baker would choose behind the edge, the best
 // first: the usual value, half the way to it, the next round one inside, the

@@ -25,6 +25,9 @@ func (p *Part) MixTemp(s *formula.Step) Value {
 		return makeup.Given(s.To, "", s.Place)
 	}
 	if !firstMix(s) {
+		if before := s.Part.Steps[s.Index-1]; before.Verb.Mixes() && mixesIn(s) {
+			return p.MixTemp(before)
+		}
 		return figure.Absent("to = \"25 C\" or measured = \"25 C\" in this mix", s.Place)
 	}
 	v := p.balance(s)
@@ -36,6 +39,16 @@ func (p *Part) MixTemp(s *formula.Step) Value {
 		return makeup.Given(s.To, "", s.Place) // the balance is silent: the aim is all there is
 	}
 	return v
+}
+
+// mixesInMin is how long at most a mix takes that only brings something in, min (judgement).
+const mixesInMin = 3
+
+// mixesIn reports whether a mix only brings in what is dry or firm, such as fruit and nuts: the
+// dough keeps its temperature.
+func mixesIn(s *formula.Step) bool {
+	return len(s.With) > 0 && !slices.ContainsFunc(s.With, usuallyCold) &&
+		s.Time.Set && s.Time.Hi <= mixesInMin
 }
 
 // firstMix reports whether no mix stands before it: the first takes the ingredients, later ones

@@ -40,6 +40,18 @@ func (s *Sheet) tinFigure(step *formula.Step, of func(kitchen.Tin) float64) Valu
 	return v
 }
 
+// trayDepth is the depth of a tin on its width below which it is a tray (judgement).
+const trayDepth = 1.0 / 3
+
+// InTray reports whether the tin that a step's part goes into is a tray.
+func (s *Sheet) InTray(step *formula.Step) bool {
+	_, in, ok := s.tinOf(step)
+	return ok && in.Inside[2] < trayDepth*min(in.Inside[0], in.Inside[1])
+}
+
+// InTray reports whether the part goes into a tray.
+func (p *Part) InTray() bool { return len(p.Steps) > 0 && p.sheet.InTray(p.Steps[0]) }
+
 // tinWidth is how wide what lies in a tin can be, mm: across the ring of one with a chimney.
 func tinWidth(t kitchen.Tin) float64 {
 	if t.Chimney > 0 {
@@ -63,13 +75,6 @@ func (s *Sheet) TinWidth(step *formula.Step) Value { return s.tinFigure(step, ti
 
 // TinML is the volume of one tin of a step.
 func (s *Sheet) TinML(step *formula.Step) Value { return s.tinFigure(step, tinML) }
-
-// TinDepth is how deep a step's tin is, over its narrower side.
-func (s *Sheet) TinDepth(step *formula.Step) Value {
-	return s.tinFigure(step, func(t kitchen.Tin) float64 {
-		return t.Inside[2] / min(t.Inside[0], t.Inside[1])
-	})
-}
 
 // TinFill is the volume of the tins over the dough in them.
 func (s *Sheet) TinFill(step *formula.Step) Value {

@@ -12,8 +12,65 @@ import (
 )
 
 // StartsHot reports whether a wait begins a cooling: the part comes to it hot, from a cook or bake
-// and not from another wait in which it cooled. In hot surroundings no cooling begins.
+// and not from another wait in which it cooled. In hot surroundings no cooling begins, nor where it
+// goes on hot, nor where it is eaten or thrown away in time: see HotOut.
 func (s *Sheet) StartsHot(step *formula.Step) Value {
+	if s.endsHot(step) || s.HotOut(step).Lo > 0 {
+		return figure.YesNo(false)
+	}
+	return s.startsHot(step)
+}
+
+// endsHot reports whether a wait ends, as written, over where a cooling counts, and is the last.
+func (s *Sheet) endsHot(step *formula.Step) bool {
+	if !step.To.Set || step.To.Lo < s.limits().CoolFromC.Value {
+		return false
+	}
+	for _, later := range step.Part.Steps[step.Index+1:] {
+		if later.Verb.Waits() {
+			return false
+		}
+	}
+	return true
+}
+
+// HotOut is how long a dough stands out after its heat, h, where time is its control and not a
+// cooling: its last waits, none of them cold, come to no more than the code's hours, and it is kept
+// no longer. FDA Food Code 2022, 3-501.19(B) (read): 4 h from hot holding; a code with less has its
+// own figure, which a rule holds against this one. It is 0 elsewhere.
+func (s *Sheet) HotOut(step *formula.Step) Value {
+	p, l := step.Part, s.limits()
+	none := figure.ValueOf(Interval{})
+	if !s.Part(p).IsDough() {
+		return none
+	}
+	from := len(p.Steps)
+	for from > 0 && !p.Steps[from-1].Verb.HeatsThrough() {
+		from--
+	}
+	first := func(wait *formula.Step) bool { return wait.Verb.Waits() }
+	if from == 0 || step.Index < from || slices.IndexFunc(p.Steps[from:], first) != step.Index-from {
+		return none
+	}
+	sum := Interval{}
+	for _, wait := range p.Steps[from:] {
+		switch at := s.AroundStep(wait); {
+		case !wait.Verb.Waits() || !at.Absent && at.Lo >= l.HotHoldC.Value:
+		case !wait.Time.Set || at.Absent || at.Hi <= l.ColdC.Value:
+			return none
+		default:
+			sum = sum.Add(wait.Time.Interval.Scale(1.0 / 60))
+		}
+	}
+	keep := s.Formula.Keep
+	if sum.Lo == 0 || sum.Hi > l.ColdOutHours.Value || keep.Set && keep.Interval.Hi/60 > sum.Hi {
+		return none
+	}
+	return figure.ValueOf(sum)
+}
+
+// startsHot is StartsHot wherever the part goes on to.
+func (s *Sheet) startsHot(step *formula.Step) Value {
 	hot := s.limits().CoolFromC.Value
 	keptHot := func(step *formula.Step) bool {
 		around, ok := history.Around(s.Kitchen, step)
@@ -68,6 +125,7 @@ func (s *Sheet) Cooling(step *formula.Step, stages CoolingStages) Value {
 	}
 	from := p.fallsTo(step, l.CoolFromC.Value)
 	fall := p.fallsTo(step, target)
+	from.hours = from.hours.Min(from.since).Min(fall.since) // a reading tells no start of a clock
 	to, over := fall.hours, fall.over
 	if !from.ok || !fall.ok {
 		return figure.Absent(
@@ -95,15 +153,20 @@ func (s *Sheet) Cooling(step *formula.Step, stages CoolingStages) Value {
 		Hi:     between(from.hours.High, to.High),
 		Origin: figure.ByModel,
 	}
+	falls, until, warm := p.surfaceFalls(step, l.CoolFromC.Value)
+	outside := to.Mid - falls
 	switch { // where the middle is no answer to the code
 	case !over: // the steps end before it is there
 		v.Need = &figure.Need{
 			What:  "a wait until it is at " + quantity.Format(target, "C"),
 			Place: step.Place,
 		}
-	case v.Mid <= most && to.Mid-p.surfaceFalls(step, l.CoolFromC.Value) > most:
+	case v.Mid <= most && outside > most:
 		// hot for long in its middle only: what lies around that is not
 		v.Need = &figure.Need{What: "measured = \"... C\" in this step", Place: step.Place}
+		if warm && to.Mid > until { // where it stood first its outside could not come to 21 C
+			v.Hi = max(v.Hi, outside)
+		}
 	}
 	v.Lo, v.Hi = min(v.Lo, v.Mid), max(v.Hi, v.Mid)
 	if math.IsInf(v.Mid, 1) {
@@ -122,9 +185,10 @@ func (s *Sheet) Cooling(step *formula.Step, stages CoolingStages) Value {
 // fall tells when the runs of a cooling come down to a temperature, h from its start.
 type fall struct {
 	hours figure.Estimate
-	done  bool // every run is there by the end of the steps as written
-	over  bool // the middle run is there by then, or goes on to it in the cold
-	ok    bool // the surroundings of every wait are known
+	since figure.Estimate // the start of the wait in which a reading ends it; infinite without
+	done  bool            // every run is there by the end of the steps as written
+	over  bool            // the middle run is there by then, or goes on to it in the cold
+	ok    bool            // the surroundings of every wait are known
 }
 
 // fallsTo looks along the courses of a cooling, wait after wait, for the time at which each run
@@ -138,6 +202,7 @@ func (p *Part) fallsTo(step *formula.Step, targetC float64) fall {
 		}
 	}
 	out := [figure.Runs]float64{math.NaN(), math.NaN(), math.NaN()}
+	since := [figure.Runs]float64{math.Inf(1), math.Inf(1), math.Inf(1)}
 	done, over := true, true
 	var at [figure.Runs]float64
 	for i, st := range waits {
@@ -153,6 +218,9 @@ func (p *Part) fallsTo(step *formula.Step, targetC float64) fall {
 			trace := st.Trace[r]
 			end := trace[len(trace)-1].Hours
 			h, met := history.DownTo(trace, ambient[r], targetC)
+			if read, ok := readBy(st.Step, targetC); ok && (!met || read < h) {
+				h, met, since[r] = read, true, at[r]
+			}
 			switch {
 			case met:
 				out[r] = at[r] + h
@@ -171,26 +239,43 @@ func (p *Part) fallsTo(step *formula.Step, targetC float64) fall {
 		}
 	}
 	est := figure.Estimate{Low: out[figure.Low], Mid: out[figure.Middle], High: out[figure.High]}
-	return fall{est, done, over, len(waits) > 0}
+	read := figure.Estimate{Low: since[0], Mid: since[1], High: since[2]}
+	return fall{est, read, done, over, len(waits) > 0}
+}
+
+// readBy is the time from the start of a step at which a probe showed that its part was no warmer
+// than a temperature, h; ok is false where none did.
+func readBy(step *formula.Step, targetC float64) (h float64, ok bool) {
+	r := step.Reading
+	if r == nil || !r.Temp.Set || r.Temp.Hi > targetC {
+		return 0, false
+	}
+	after := step.Time
+	if r.After.Set {
+		after = r.After
+	}
+	return after.Hi / 60, after.Set
 }
 
 // surfaceFalls is the time at which the surface of the middle run is no warmer than a temperature, h
-// from the start of a cooling, by the sample before.
-func (p *Part) surfaceFalls(step *formula.Step, c float64) float64 {
-	at := 0.0
+// from the start of a cooling, by the sample before; until is the end of that wait, and warm is
+// whether it is too warm there for the first stage of a cooling ever to end.
+func (p *Part) surfaceFalls(step *formula.Step, c float64) (at, until float64, warm bool) {
 	for _, st := range p.coolingFrom(step) {
 		trace := st.Trace[figure.Middle]
 		if len(trace) == 0 {
 			break
 		}
+		until = at + trace[len(trace)-1].Hours
 		for i, b := range trace {
 			if b.Surface <= c {
-				return at + trace[max(0, i-1)].Hours
+				return at + trace[max(0, i-1)].Hours, until,
+					st.Ambient.Mid() >= p.sheet.limits().FirstToC.Value
 			}
 		}
-		at += trace[len(trace)-1].Hours
+		at = until
 	}
-	return at
+	return at, until, false
 }
 
 // coolingFrom lists the waits of a cooling that begins in a step, up to the next cook or bake.
@@ -287,7 +372,7 @@ func (p *Part) KeepsCoolingHours() Value {
 			if at.Hi > l.ColdC.Value && at.Lo < l.HotHoldC.Value {
 				warm = warm.Add(step.Time.Interval.Scale(1.0 / 60))
 			}
-			if p.sheet.StartsHot(step).Hi == 0 {
+			if p.sheet.startsHot(step).Hi == 0 {
 				continue
 			}
 			first := p.sheet.Cooling(step, FirstStage)
@@ -312,7 +397,8 @@ func (p *Part) KeepsCoolingHours() Value {
 	return figure.YesNo(warm.Hi <= l.ColdOutHours.Value)
 }
 
-// MadeToCold is the time from the end of a part's mix until its core is cold, h.
+// MadeToCold is the time from the end of a part's mix until its core is cold, h, or until it goes
+// into the oven in all that it is put on: a crust that is baked in time need not be cold first.
 func (s *Sheet) MadeToCold(step *formula.Step) Value {
 	p := s.Part(step.Part)
 	before := Interval{}
@@ -338,12 +424,20 @@ func (s *Sheet) MadeToCold(step *formula.Step) Value {
 			*x.h += x.before
 		}
 	}
+	if baked, ok := p.untilBaked(step); ok {
+		baked = baked.Add(before)
+		v.Lo, v.Mid, v.Hi = min(v.Lo, baked.Hi), min(v.Mid, baked.Hi), min(v.Hi, baked.Hi)
+	}
 	return v
 }
 
 // CoolingWay says in words how shallow the part would have to stand to cool in time: here, and in
-// an ice bath until the first stage is done.
+// an ice bath until the first stage is done. Bread goes into neither; and what is written already
+// is no advice.
 func (s *Sheet) CoolingWay(step *formula.Step) Value {
+	if s.Part(step.Part).IsDough() {
+		return figure.Text("an open rack, pieces apart")
+	}
 	if st, missing := s.Stage(step); st == nil {
 		return missing
 	}
@@ -353,17 +447,25 @@ func (s *Sheet) CoolingWay(step *formula.Step) Value {
 			ways = append(ways, quantity.Format(mm, "mm")+" trays")
 		}
 	}
-	if mm := s.deepest(step, s.keepsIced); mm > 0 {
+	if mm := s.deepest(step, s.keepsIced); mm > 0 && !(step.Iced() && isAsShallow(step, mm)) {
 		trays := ""
 		if len(ways) == 0 {
 			trays = " trays"
 		}
 		ways = append(ways, quantity.Format(mm, "mm")+trays+" in an ice bath")
 	}
-	if len(ways) == 0 {
-		return figure.Text("an ice bath, thinner and stirred")
+	switch {
+	case len(ways) > 0:
+		return figure.Text(strings.Join(ways, ", or "))
+	case step.Iced():
+		return figure.Text("thinner trays, stirred and uncovered")
 	}
-	return figure.Text(strings.Join(ways, ", or "))
+	return figure.Text("an ice bath, thinner and stirred")
+}
+
+// isAsShallow reports whether a step says that the part stands no deeper than mm.
+func isAsShallow(step *formula.Step, mm float64) bool {
+	return step.Form != nil && step.Form.MM.Hi > 0 && step.Form.MM.Hi <= mm
 }
 
 // deepest is the deepest open tray, mm in whole steps of 5 (1 below 10), that keeps both stages at
@@ -419,13 +521,6 @@ func (s *Sheet) keepsIced(step, tray *formula.Step) bool {
 		Quantity: quantity.Quantity{Interval: s.Kitchen.Fridge.Interval},
 		Set:      true,
 	}
-	return first+s.latest(
-		step,
-		&chilled,
-		l.SecondToC.Value,
-	)-s.latest(
-		step,
-		&chilled,
-		l.FirstToC.Value,
-	) <= l.TotalHours.Value
+	second := s.latest(step, &chilled, l.SecondToC.Value) - s.latest(step, &chilled, l.FirstToC.Value)
+	return first+second <= l.TotalHours.Value
 }

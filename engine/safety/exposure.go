@@ -7,26 +7,31 @@ import (
 	"forebake/engine/formula"
 	"forebake/engine/history"
 	"forebake/engine/process"
+	"forebake/engine/safety/clock"
 	"forebake/engine/science/microbe"
 )
 
 // clock runs along the part's steps up to its bake, and on after it for what comes through as
 // spores.
-func (p *Part) clock() *Clock {
+func (p *Part) clock() *clock.Clock {
 	if p.exposed != nil {
 		return p.exposed
 	}
 	c := p.ownClock()
 	p.exposed = c // before the places are looked at, so that nothing can go round
-	var worst *Clock
+	var worst *clock.Clock
 	for _, q := range p.Formula.Parts {
 		for i, step := range q.Steps {
 			if step.Uses != p.Part {
 				continue
 			}
-			there := p.sheet.clocks.next()
+			stops := pastBake
+			if p.isDryFilling() {
+				stops = untilBake
+			}
+			there := p.sheet.clocks.Next()
 			*there = *c
-			p.sheet.Part(q).expose(there, i+1, pastBake)
+			p.sheet.Part(q).expose(there, i+1, stops)
 			if worst == nil {
 				worst = there
 			} else {
@@ -41,14 +46,14 @@ func (p *Part) clock() *Clock {
 }
 
 // ownClock runs along the part's own steps; what it takes in brings its own time with it.
-func (p *Part) ownClock() *Clock {
+func (p *Part) ownClock() *clock.Clock {
 	if p.ownExposed != nil {
 		return p.ownExposed
 	}
 	l := p.sheet.limits()
-	c := p.sheet.clocks.next()
-	*c = Clock{coldC: l.ColdC.Value, hotC: l.HotHoldC.Value, chillH: l.AmbientHours.Value,
-		live: p.liveFactor()}
+	c := p.sheet.clocks.Next()
+	c.Start(l.ColdC.Value, l.HotHoldC.Value, l.AmbientHours.Value)
+	c.Live = p.liveFactor()
 	p.ownExposed = c
 	for _, in := range p.Ingredients {
 		if in.Of == nil {
@@ -75,10 +80,10 @@ const (
 )
 
 // expose adds the steps of the part, from one on, to a clock.
-func (p *Part) expose(c *Clock, from int, stops span) {
+func (p *Part) expose(c *clock.Clock, from int, stops span) {
 	record := p.Record()
-	// The cooling straight after a kill counts for spores alone, as long as the code gives it.
-	sinceKill := math.Inf(1) // h
+	// h; the cooling straight after a kill counts for spores alone, as long as the code gives it
+	sinceKill := math.Inf(1)
 	allowed := p.sheet.limits().TotalHours.Value
 	for i := from; i < len(record.Stages); i++ {
 		st := &record.Stages[i]
@@ -107,13 +112,11 @@ func (p *Part) expose(c *Clock, from int, stops span) {
 			c.UnknownInCold(hours, around.Interval())
 		case !st.Known:
 			c.Unknown(hours)
-		case verb.Waits() && st.HasAmbient && st.Ambient.Hi > growthEndsC &&
-			st.StartCore.Low < p.sheet.limits().HotHoldC.Value:
-			// Warmed by a wait in the heat, which is no cook: the faster it goes, the less it counts.
-			c.Unknown(hours)
+		case verb.Waits() && st.HasAmbient && st.Ambient.Hi > growthEndsC && st.StartCore.Low < p.sheet.limits().HotHoldC.Value:
+			c.Unknown(hours) // warmed by no cook: the faster it is taken to go, the less it would count
 		case st.Trace[figure.High] != nil:
 			c.Wait(st, sporesOnly)
-		case verb.Waits() && hours.Hi > 0: // no need of control, or a crumb: its course was not drawn
+		case verb.Waits() && hours.Hi > 0: // nothing here needs control, or it is a crumb: its course was not drawn
 			c.Straight(st.StartCore, st.CoreMax, hours, sporesOnly)
 		case verb.Bakes():
 			c.Straight(st.StartCore, heatedThrough, intoHeat(st, hours), sporesOnly)
@@ -125,17 +128,29 @@ func (p *Part) expose(c *Clock, from int, stops span) {
 		}
 		switch {
 		case p.BakesDough(step) && !st.InOwnBowl:
-			// What was brushed on before the bake is dry crust after it.
 			if stops == untilBake || from > 0 && p.Steps[from-1].Verb.Washes() {
-				return
+				return // what was brushed on before the bake is dry crust after it
 			}
 			c.Bake()
 			sinceKill = math.Inf(-1) // what gets in later is for the rules on keeping it
 		case verb.Cooks() && st.Known && !st.InOwnBowl && microbe.EggCooked(st.Core.Low, 1):
 			c.Kill()
 			sinceKill = 0
+			if p.IsDough() && !mixesLater(step) {
+				c.Live = figure.Estimate{} // steamed or boiled: nothing lives in it any more
+			}
 		}
 	}
+}
+
+// mixesLater reports whether a later step of the part mixes something in.
+func mixesLater(step *formula.Step) bool {
+	for _, later := range step.Part.Steps[step.Index+1:] {
+		if later.Verb.Mixes() {
+			return true
+		}
+	}
+	return false
 }
 
 // inCold reports whether a step's surroundings, as written, cool a food in time.
@@ -240,10 +255,7 @@ func (p *Part) unknownStage() *figure.Need {
 
 // counted are the organisms that rules are held against, with the function of each budget.
 var counted = [...]microbe.Organism{
-	microbe.Salmonella,
-	microbe.SAureus,
-	microbe.BCereus,
-	microbe.LMonocytogenes,
+	microbe.Salmonella, microbe.SAureus, microbe.BCereus, microbe.LMonocytogenes,
 }
 
 // FastestOrganism is the counted organism that has used up most of its time at the careful end.

@@ -107,7 +107,22 @@ func (s *Sheet) kept(
 // surroundings that are neither cold nor hot, h. Where the last step does not leave it in the cold,
 // it stands on in the room for as long as the formula shall keep.
 func (s *Sheet) WarmAfterBake() Value {
-	return s.warmAfterBake(func(q *Part, _ bool) Value { return q.NeedsControl() })
+	return s.warmAfterBake(func(q *Part, baked bool) Value {
+		if baked && q.isDryFilling() {
+			return figure.YesNo(false)
+		}
+		return q.NeedsControl()
+	})
+}
+
+// WarmDryFilling is WarmAfterBake of the fillings that it leaves out: dry ones that were baked in.
+func (s *Sheet) WarmDryFilling() Value {
+	return s.warmAfterBake(func(q *Part, baked bool) Value {
+		if baked && q.isDryFilling() {
+			return q.NeedsControl()
+		}
+		return figure.YesNo(false)
+	})
 }
 
 // WarmCustardAfterBake is WarmAfterBake of what is cooked with egg or milk and goes on after the

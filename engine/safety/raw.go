@@ -13,6 +13,7 @@ import (
 const (
 	EggCookC    = 70 // FDA Food Code 2022, 3-401.11(A)(2) (read): 70 C, at once
 	FloursCookC = 74 // 165 F, the careful end of consumer advice; no code names a figure for flour
+	milkCookC   = 75 // 21 CFR 1240.61(b) (read): 72 C for 15 s, 3 C more with sugar or much fat
 )
 
 // Raw reports whether something that must be cooked is still raw after the part's own steps and
@@ -62,25 +63,31 @@ func (p *Part) stillRaw(trait larder.Trait, cookC float64) Value {
 // goes through. A cook that names others leaves it raw. A cook without a temperature, or to a range
 // that the temperature lies in, leaves it open.
 func (p *Part) cooked(in *formula.Ingredient, cookC float64) figure.Truth {
+	if p.HasStep((*formula.Verb).Bakes) {
+		return figure.Yes
+	}
+	return p.boiled(in, cookC)
+}
+
+// boiled is cooked by a cook alone.
+func (p *Part) boiled(in *formula.Ingredient, cookC float64) figure.Truth {
 	state := figure.No
 	for _, s := range p.Steps {
-		switch v := s.Verb; {
-		case v.Bakes():
+		if !s.Verb.Cooks() || !makeup.TakesIn(s, in) {
+			continue
+		}
+		reached := s.To
+		if s.Core.Set {
+			reached = s.Core
+		}
+		if s.Reading != nil && s.Reading.Temp.Set {
+			reached = s.Reading.Temp
+		}
+		switch {
+		case reached.Set && reached.Lo >= cookC:
 			return figure.Yes
-		case v.Cooks() && makeup.TakesIn(s, in):
-			reached := s.To
-			if s.Core.Set {
-				reached = s.Core
-			}
-			if s.Reading != nil && s.Reading.Temp.Set {
-				reached = s.Reading.Temp
-			}
-			switch {
-			case reached.Set && reached.Lo >= cookC:
-				return figure.Yes
-			case !reached.Set || reached.Hi >= cookC:
-				state = figure.Open
-			}
+		case !reached.Set || reached.Hi >= cookC:
+			state = figure.Open
 		}
 	}
 	return state
@@ -135,13 +142,14 @@ func heatedTo(p *Part, heats func(*formula.Step) bool) Value {
 			hotter(p.sheet.Reached(step))
 		}
 	}
-	users, later := 0, Value{
-		Lo: math.Inf(1),
-		Hi: math.Inf(1),
-	} // the coolest of the places where it ends
+	// The coolest of the places where it ends.
+	users, later := 0, Value{Lo: math.Inf(1), Hi: math.Inf(1), Mid: math.Inf(1)}
 	cooler := func(v Value) {
 		users++
-		later.Lo, later.Hi = min(later.Lo, v.Lo), min(later.Hi, v.Hi)
+		later.Lo, later.Hi, later.Mid = min(later.Lo, v.Lo), min(later.Hi, v.Hi), min(later.Mid, v.Mid)
+		if v.Origin == figure.ByModel {
+			later.Origin = v.Origin
+		}
 		if v.Need != nil {
 			later.Need = v.Need
 		}
@@ -158,6 +166,7 @@ func heatedTo(p *Part, heats func(*formula.Step) bool) Value {
 			}
 		}
 	}
+	ownOpen := best.Need != nil && math.IsInf(best.Lo, -1)
 	if users > 0 {
 		if later.Need != nil && best.Need == nil {
 			best.Need = later.Need
@@ -172,6 +181,9 @@ func heatedTo(p *Part, heats func(*formula.Step) bool) Value {
 		best.Lo = min(best.Hi, 0)
 	}
 	best.Mid = figure.ValueOf(best.Interval()).Mid
+	if ownOpen && later.Need == nil && later.Origin == figure.ByModel && later.Lo <= later.Mid {
+		best.Mid, best.Origin, best.Need = later.Mid, figure.ByModel, nil // the bake alone answers
+	}
 	return best
 }
 

@@ -15,6 +15,9 @@ const jarDays = 1
 // sealed is the class without air that the part belongs to. The days and the temperature are those
 // of the waits of its steps, and of the steps of what it takes in.
 func (p *Part) sealed() (class microbe.Sealed, days, warmestC float64, ok bool) {
+	if p.IsDough() {
+		return p.wrapped()
+	}
 	cold := p.sheet.limits().ColdC.Value
 	coveredWarm := 0.0
 	for _, step := range p.allSteps() {
@@ -47,6 +50,44 @@ func (p *Part) sealed() (class microbe.Sealed, days, warmestC float64, ok bool) 
 	return 0, 0, 0, false
 }
 
+// wrapped is sealed for a dough: bread in a box or a bag stands in air, and is no food in a jar. It
+// is asked about where a wait after its heat says that it is covered.
+func (p *Part) wrapped() (class microbe.Sealed, days, warmestC float64, ok bool) {
+	cold := p.sheet.limits().ColdC.Value
+	heated := false
+	for _, step := range p.Steps {
+		switch {
+		case step.Verb.HeatsThrough():
+			heated, days = true, 0
+		case !heated || !step.Verb.Waits() || step.Covered == nil || !*step.Covered:
+		default:
+			c := p.sheet.Kitchen.Room.Hi
+			if at := p.sheet.AroundStep(step); !at.Absent {
+				c = at.Hi
+			}
+			if c > cold {
+				days, warmestC = days+step.Time.Interval.Hi/1440, max(warmestC, c)
+			}
+		}
+	}
+	return microbe.MoistWrapped, days, warmestC, days > 0
+}
+
+// wrappedActivity is the water activity that a wrapped bread is judged by. Steam, water and a
+// griddle leave the crumb as wet as its dough: the high end. A bake or hot fat dries it: what a
+// reading or the low end of the model shows, since most breads of 0.96 and less made no toxin for
+// weeks (Daifas et al. 1999, abstracts read).
+func (p *Part) wrappedActivity() microbe.Interval {
+	aw := p.CrumbActivity(p.WaterKept())
+	if aw.Absent {
+		return p.awEnds()
+	}
+	if p.Baked() {
+		return microbe.Interval{Lo: aw.Lo, Hi: aw.Lo}
+	}
+	return p.awEnds()
+}
+
 // allSteps are the part's own steps and those of the parts that it takes in.
 func (p *Part) allSteps() []*formula.Step {
 	var out []*formula.Step
@@ -76,8 +117,11 @@ func (p *Part) Botulinum() Value {
 		return figure.Text(microbe.Clear.String())
 	}
 	aw := p.awEnds()
-	if class == microbe.OilInfusion {
+	switch class {
+	case microbe.OilInfusion:
 		aw = microbe.Interval{Lo: 0, Hi: 1} // the water is in the leaves, whatever the oil dilutes
+	case microbe.MoistWrapped:
+		aw = p.wrappedActivity()
 	}
 	level, _ := microbe.Botulinum(class, warmestC, p.sheet.limits().ColdC.Value, days, aw,
 		microbe.Interval{Lo: p.PH.Lo, Hi: p.PH.Hi}, p.PH.Set)

@@ -23,6 +23,7 @@ import (
 	"forebake/engine/kitchen"
 	"forebake/engine/larder"
 	"forebake/engine/process"
+	"forebake/engine/safety/clock"
 	"forebake/engine/science/microbe"
 )
 
@@ -43,7 +44,7 @@ type Sheet struct {
 	lawOf *kitchen.Kitchen
 
 	parts  []Part
-	clocks clocks
+	clocks clock.Clocks
 }
 
 // Part is the working sheet of one part.
@@ -52,8 +53,8 @@ type Part struct {
 	sheet      *Sheet
 	controlled *microbe.Control
 	activity   *microbe.Interval
-	ownExposed *Clock // see exposure.go
-	exposed    *Clock
+	ownExposed *clock.Clock // see exposure.go
+	exposed    *clock.Clock
 	killed     *Value                 // see IsKilled
 	heated     *Value                 // see HeatedTo
 	eggHeated  *Value                 // see EggHeatedTo
@@ -65,7 +66,7 @@ type Part struct {
 // Reset makes the sheet serve another formula, keeping its memory.
 func (s *Sheet) Reset(f *formula.Formula, k *kitchen.Kitchen) {
 	s.Sheet.Reset(f, k)
-	s.clocks.used = 0
+	s.clocks.Again()
 	if s.Traced == nil {
 		s.Traced = func(p *formula.Part) (raw, baked bool) { return s.Part(p).traced() }
 	}

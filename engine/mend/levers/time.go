@@ -49,16 +49,39 @@ const (
 	mostBake   = 1.45    // of a bake that is made longer, times what is written
 )
 
+// How far a rise can be moved and still be the bread that was meant, times what is written. A long
+// one may be a slip, and a short one is made longer by longerRise min at least.
+const (
+	leastRise  = 0.5
+	leastLong  = 0.25
+	longRise   = 4 * 60 // min
+	mostRise   = 2.5
+	longerRise = 90 // min
+)
+
+// riseEnds bounds the time of a rise of x min.
+func riseEnds(x float64) (least, most float64) {
+	least = leastRise * x
+	if x > longRise {
+		least = leastLong * x
+	}
+	return least, max(mostRise*x, longerRise)
+}
+
 func (stepTime) Grid(l *Lever, q *Query) Grid {
 	x := l.written(q.Formula).Time.Hi
-	longest := max(longestMin, 2*x)
-	if l.written(q.Formula).Verb.Bakes() {
+	shortest, longest := 0.0, max(longestMin, 2*x)
+	switch s := l.written(q.Formula); {
+	case s.Verb.Bakes():
 		longest = max(x+1, mostBake*x)
+	case s.Verb.Waits() && s.Part.Kind == formula.Dough && !s.Verb.Cools() &&
+		!s.Verb.Chills() && !s.IsAfterHeat():
+		shortest, longest = riseEnds(x)
 	}
 	if x < shortMin {
-		return Grid{"min", 1, 1, 1, longest, Coarse{shortEnds, roundMin}}
+		return Grid{"min", 1, 1, max(1, shortest), longest, Coarse{shortEnds, roundMin}}
 	}
-	return Grid{"min", roundMin, roundMin, roundMin, longest, Coarse{}}
+	return Grid{"min", roundMin, roundMin, max(roundMin, shortest), longest, Coarse{}}
 }
 
 func (stepTime) Value(l *Lever, f *formula.Formula) Setting { return At(l.written(f).Time.Hi) }

@@ -132,13 +132,16 @@ func AwCredit(aw Interval) figure.Estimate {
 // AcidStops reports whether a measured pH ends the growth of S. aureus in a live dough: at or below
 // 4.3 at any water activity, or at or below 4.9 where the water activity is 0.96 or less
 // (Notermans S. & Heuvelman C.J., J. Food Sci. 48, 1983, abstract read; 4.3 is a judgement under
-// it). The pH must have been reached: until then the rate counts. High ends decide.
+// it). At or below 4.6 the middle of a water activity will do: the acid makes up for its error
+// (judgement). The pH must have been reached: until then the rate counts. High ends decide.
 func AcidStops(aw, ph Interval) bool {
 	if !(ph.Lo >= 0 && ph.Lo <= ph.Hi && ph.Hi <= 14) {
 		return false
 	}
-	dry := aw.Lo <= aw.Hi && aw.Hi >= 0 && aw.Hi <= 0.96
-	return ph.Hi <= 4.3 || ph.Hi <= 4.9 && dry
+	known := aw.Lo <= aw.Hi && aw.Hi >= 0
+	dry := known && aw.Hi <= 0.96
+	about := known && (aw.Lo+aw.Hi)/2 <= 0.96
+	return ph.Hi <= 4.3 || ph.Hi <= 4.6 && about || ph.Hi <= 4.9 && dry
 }
 
 // Level is how far a budget is used.

@@ -49,8 +49,8 @@ var traits = map[string]string{
 	"whole nut": "WholeNut", "honey": "Honey", "leavens": "Leavens", "enzyme fruit": "EnzymeFruit",
 	"starch": "Starch", "pectin": "Pectin", "cinnamon": "Cinnamon", "strong spice": "StrongSpice",
 	"milk fat": "MilkFat", "gelatin": "Gelatin", "acid": "Acid", "live culture": "LiveCulture",
-	"cooked": "Cooked", "kept out": "KeptOut",
-	"soft flour": "SoftFlour",
+	"cooked": "Cooked", "kept out": "KeptOut", "soft flour": "SoftFlour",
+	"acid fruit": "AcidFruit",
 }
 
 // controls maps the words of the control column to their constants.

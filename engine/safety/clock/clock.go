@@ -1,4 +1,4 @@
-package safety
+package clock
 
 import (
 	"math"
@@ -17,11 +17,11 @@ const (
 
 // Clock adds up what a part's warm hours mean for the organisms in it: the hours between cold and
 // hot holding, and the share of each organism's published time that is used up. It knows courses
-// and published times, never what a part is made of.
+// and published times, never what a part is made of. Make one with New.
 type Clock struct {
-	coldC, hotC float64         // a food is warm between them
+	coldC, hotC float64
 	chillH      float64         // h that the code gives what is chilled; beyond them they count as warm
-	live        figure.Estimate // factor on the growth of S. aureus in a live dough; see LiveFactor
+	Live        figure.Estimate // factor on the growth of S. aureus in a live dough; 1 for a lean one
 	at          [openRun + 1][places]point
 	cold        bool              // the stretch that is taken in lies in the cold
 	before      [openRun + 1]sums // what stands from before the last kill, or came in with a taken part
@@ -33,49 +33,65 @@ type point struct {
 	chill  float64          // h, on its way down in the cold
 	all    microbe.Exposure // what counts for every organism
 	spores microbe.Exposure // what counts only for those that come through a kill as spores
-	grown  growth
+	grown  Growth
 }
 
-// growth is the rise of organisms by the curves that were measured in the food itself, log10.
-type growth struct {
-	liveStaph, starchCereus, custardCereus float64
+// Growth is the rise of organisms by the curves that were measured in the food itself, log10.
+type Growth struct {
+	LiveStaph, StarchCereus, CustardCereus float64
 }
 
 // worse is the greater rise of each.
-func (g growth) worse(o growth) growth {
-	return growth{max(g.liveStaph, o.liveStaph), max(g.starchCereus, o.starchCereus),
-		max(g.custardCereus, o.custardCereus)}
+func (g Growth) worse(o Growth) Growth {
+	return Growth{max(g.LiveStaph, o.LiveStaph), max(g.StarchCereus, o.StarchCereus),
+		max(g.CustardCereus, o.CustardCereus)}
 }
 
 // plus adds the rises.
-func (g growth) plus(o growth) growth {
-	return growth{g.liveStaph + o.liveStaph, g.starchCereus + o.starchCereus,
-		g.custardCereus + o.custardCereus}
+func (g Growth) plus(o Growth) Growth {
+	return Growth{g.LiveStaph + o.LiveStaph, g.StarchCereus + o.StarchCereus,
+		g.CustardCereus + o.CustardCereus}
 }
 
 // sums are hours and shares.
 type sums struct {
 	warm    float64
-	grown   growth
+	grown   Growth
 	longest float64                        // warm hours of a stretch that a kill has ended
 	spent   [microbe.OrganismCount]float64 // by organism
 	aside   [microbe.OrganismCount]float64 // of stretches that a kill has ended: a toxin stays, what was killed does not
 }
 
-// clocks are the clocks of a sheet, used again formula after formula: one is 11 KB large.
-type clocks struct {
+// New makes a clock and starts it.
+func New(coldC, hotC, chillH float64) *Clock {
+	c := new(Clock)
+	c.Start(coldC, hotC, chillH)
+	return c
+}
+
+// Start sets the clock to nothing; between coldC and hotC a food is warm, C; chillH is what the code
+// gives it to come down in the cold, h.
+func (c *Clock) Start(coldC, hotC, chillH float64) {
+	*c = Clock{coldC: coldC, hotC: hotC, chillH: chillH}
+}
+
+// Clocks are clocks that are used again formula after formula: one is 11 KB large.
+type Clocks struct {
 	made []*Clock
 	used int
 }
 
-// next gives a clock to be set.
-func (s *clocks) next() *Clock {
+// Next gives a clock to be started.
+func (s *Clocks) Next() *Clock {
 	if s.used == len(s.made) {
 		s.made = append(s.made, new(Clock))
 	}
 	s.used++
 	return s.made[s.used-1]
 }
+
+// Again makes all of them free.
+func (s *Clocks) Again() { s.used = 0 }
 
 // Inherit takes in the clock of a part that goes into this one. Of several the worst counts,
 // organism by organism.
@@ -94,7 +110,7 @@ func (c *Clock) Inherit(o *Clock) {
 // Worse makes the clock the worse of two paths of one part.
 func (c *Clock) Worse(o *Clock) {
 	a, b := *c, *o
-	*c = Clock{coldC: a.coldC, hotC: a.hotC, chillH: a.chillH, live: a.live}
+	*c = Clock{coldC: a.coldC, hotC: a.hotC, chillH: a.chillH, Live: a.Live}
 	c.Inherit(&a)
 	c.Inherit(&b)
 }
@@ -140,7 +156,7 @@ func (c *Clock) stretch(r, p int, fromH, toH, fromC, toC, sporesOnly float64) {
 		return
 	}
 	fromC, toC = math.Round(clamp(fromC)*10)/10, math.Round(clamp(toC)*10)/10
-	x.grow(r, fromC, toC, toH-fromH, c.live)
+	x.grow(r, fromC, toC, toH-fromH, c.Live)
 	fromC, toC, hours := c.aboveCold(fromC, toC, toH-fromH)
 	if toH <= sporesOnly {
 		x.spores.Add(fromC, toC, hours)
@@ -179,10 +195,10 @@ func (x *point) grow(r int, fromC, toC, hours float64, live figure.Estimate) {
 		run = figure.High
 	}
 	if live.High > 0 {
-		x.grown.liveStaph += microbe.LiveStaph.LogAt(run, fromC, toC, hours) * live.At(run)
+		x.grown.LiveStaph += microbe.LiveStaph.LogAt(run, fromC, toC, hours) * live.At(run)
 	}
-	x.grown.starchCereus += microbe.StarchCereus.LogAt(run, fromC, toC, hours)
-	x.grown.custardCereus += microbe.CustardCereus.LogAt(run, fromC, toC, hours)
+	x.grown.StarchCereus += microbe.StarchCereus.LogAt(run, fromC, toC, hours)
+	x.grown.CustardCereus += microbe.CustardCereus.LogAt(run, fromC, toC, hours)
 }
 
 // hottestC and coldestC are what food is taken to reach, whatever is written, C: beyond them
@@ -228,15 +244,15 @@ func (c *Clock) unknown(hours, around figure.Interval, cold bool) {
 		if cold && !math.IsInf(hours.Hi, 1) {
 			h := min(hours.Hi, coolingH)
 			end := fastestC + (around.Hi-fastestC)*h/coolingH
-			x.grow(openRun, fastestC, end, h, c.live)
-			x.grow(openRun, around.Hi, around.Hi, hours.Hi-h, c.live)
+			x.grow(openRun, fastestC, end, h, c.Live)
+			x.grow(openRun, around.Hi, around.Hi, hours.Hi-h, c.Live)
 			continue
 		}
 		if !math.IsInf(hours.Hi, 1) {
-			x.grow(openRun, fastestC, fastestC, hours.Hi, c.live)
+			x.grow(openRun, fastestC, fastestC, hours.Hi, c.Live)
 			continue
 		}
-		x.grown = growth{hours.Hi, hours.Hi, hours.Hi}
+		x.grown = Growth{hours.Hi, hours.Hi, hours.Hi}
 	}
 }
 
@@ -313,13 +329,13 @@ const fastestC = 45
 
 // grown is the rise of a run by the measured curves, over all of its stretches: a toxin stays, and
 // spores come through a kill.
-func (c *Clock) grown(r int) growth {
-	own := func(r int) growth { return c.at[r][0].grown.worse(c.at[r][1].grown) }
+func (c *Clock) grown(r int) Growth {
+	own := func(r int) Growth { return c.at[r][0].grown.worse(c.at[r][1].grown) }
 	switch r {
 	case 1:
 		open := own(openRun)
 		return c.before[1].grown.plus(own(1)).
-			plus(growth{open.liveStaph / 2, open.starchCereus / 2, open.custardCereus / 2})
+			plus(Growth{open.LiveStaph / 2, open.StarchCereus / 2, open.CustardCereus / 2})
 	case openRun:
 		return c.before[r].grown.plus(own(0).worse(own(1)).worse(own(2))).plus(own(openRun))
 	}
@@ -327,7 +343,7 @@ func (c *Clock) grown(r int) growth {
 }
 
 // Grown is the rise by one of the measured curves, log10.
-func (c *Clock) Grown(pick func(growth) float64) figure.Estimate {
+func (c *Clock) Grown(pick func(Growth) float64) figure.Estimate {
 	return band(func(r int) float64 { return pick(c.grown(r)) })
 }
 

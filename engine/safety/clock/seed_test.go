@@ -1,3 +1,3 @@
-package safety
+package clock
 
 import _ "forebake/engine/seed" // every run draws the same
