@@ -341,8 +341,8 @@ type waiting struct {
 	step   *formula.Step
 	st     *Stage
 	e      environment
-	read   bool // a temperature was read in it
-	baths  [figure.Runs]heat.Chilling
+	read   bool                        // a temperature was read in it
+	baths  *[figure.Runs]heat.Chilling // nil where no run is in one: they are large
 	bathed [figure.Runs]bool
 
 	start, core, mean, surface, most, hours [figure.Runs]float64
@@ -360,11 +360,15 @@ func (f *Simulator) wait(step *formula.Step, st *Stage, e environment) {
 	said := nothing
 	switch {
 	case w.read && w.bathed[figure.Middle]:
-		said = f.learnInBath(step, e, &w.baths)
+		said = f.learnInBath(step, e, w.baths)
 	case w.read:
 		said = f.learn(step, e)
 	}
-	fresh := w.baths
+	var fresh *[figure.Runs]heat.Chilling
+	if w.baths != nil {
+		baths := *w.baths
+		fresh = &baths
+	}
 	for i := range f.runs {
 		l := &f.runs[i]
 		cooling := f.now(l).MeanC > l.ambient(e)
@@ -373,7 +377,7 @@ func (f *Simulator) wait(step *formula.Step, st *Stage, e environment) {
 		case !w.read && w.bathed[i]: // the error is in the bath's own runs
 		case !w.read:
 			speed = f.speed(l, e, cooling)
-		case w.bathed[i] && !f.passesAs(&w.baths[i], &fresh, l, step, e),
+		case w.bathed[i] && !f.passesAs(&w.baths[i], fresh, l, step, e),
 			!w.bathed[i] && !f.believe(l, step, e):
 			f.endAsRead(&w)
 			return
@@ -397,6 +401,9 @@ func (f *Simulator) intoSurroundings(w *waiting) (missing string) {
 			c, why := f.chilling(l, w.e, vessel)
 			if why != "" {
 				return readAtEnd(w.step, why)
+			}
+			if w.baths == nil {
+				w.baths = new([figure.Runs]heat.Chilling)
 			}
 			w.baths[i], w.bathed[i] = c, true
 		} else if !f.enter(l, w.e) {
