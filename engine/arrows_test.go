@@ -63,6 +63,7 @@ var mayKnow = map[string][]string{
 	"engine/said": {
 		"engine/larder",
 		"engine/quantity",
+		"engine/spelling",
 	}, // words that mean a figure; it reads no file and no formula
 	"engine/formula": {
 		"engine/family",
@@ -138,7 +139,14 @@ var mayKnow = map[string][]string{
 		"engine/science/microbe",
 		"engine/science/mould",
 	}, // tables and laws on top of both; it judges no rule
+	"engine/hazard": {
+		"engine/formula",
+		"engine/larder",
+		"engine/makeup",
+		"engine/safety",
+	}, // what hurts in an ingredient by itself; it judges no rule
 	"engine/facts": {
+		"engine/hazard",
 		"engine/family",
 		"engine/formula",
 		"engine/history",

@@ -96,6 +96,54 @@ trial "custard with and without egg" {
   }
 }
 
+caution "raw-meat" {
+  on     = "part"
+  when   = "part.has_raw_meat"
+  say    = "Raw meat, poultry and fish carry Salmonella, Campylobacter and E. coli. Keep them cold and off other food, wash hands and tools after them, and cook them through: 63 C whole, 68 C minced, 74 C poultry and what is stuffed."
+  short  = "Raw meat or fish: keep it cold and apart; cook to 63, 68 or 74 C."
+  source = "FDA Food Code 3-302.11 (memory), 3-401.11 (read)"
+}
+
+trial "meat in a filling" {
+  caution = "raw-meat"
+  cases   = { "minced beef" = "shown", "shrimp" = "shown", "ham" = "absent", "smoked salmon" = "absent" }
+  formula "t" {
+    filling "f" { ingredients = { "$case" = "300 g" } }
+  }
+}
+
+caution "sprouts" {
+  on     = "part"
+  when   = "part.has_sprouts"
+  say    = "Raw sprouted seeds can carry Salmonella and E. coli inside the seed, where no washing gets. None for small children, older people, pregnant women and people with weak immunity; keep them cold, or cook them."
+  short  = "Raw sprouts: germs inside. Cook; none for child, frail, pregnant."
+  source = "FDA Food Code 1-201.10, 3-801.11(C) (read)"
+}
+
+trial "sprouts in a roll" {
+  caution = "sprouts"
+  cases   = { "alfalfa sprouts" = "shown", "lettuce" = "absent" }
+  formula "t" {
+    topping "t" { ingredients = { "$case" = "60 g" } }
+  }
+}
+
+caution "lye" {
+  on     = "part"
+  when   = "part.has_caustic"
+  say    = "Lye burns skin and blinds eyes. Goggles, gloves, long sleeves; stir lye into cold water, never water onto lye; no aluminium, no children near. On skin or in eyes: running water for 20 minutes, and get help."
+  short  = "Lye: burns, blinds. Goggles, gloves; into cold water, no aluminium."
+  source = "general safety of caustics (memory)"
+}
+
+trial "a bath for rolls" {
+  caution = "lye"
+  cases   = { "sodium hydroxide" = "shown", "baking soda" = "absent" }
+  formula "t" {
+    wash "w" { ingredients = { "water" = "1000 g", "$case" = "35 g" } }
+  }
+}
+
 caution "allergens-present" {
   on     = "formula"
   when   = "true"

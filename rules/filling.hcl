@@ -263,9 +263,9 @@ rule "filling-wet" {
   on     = "filling"
   level  = "risk"
   limits = { water_pct = 35 }
-  when   = "!filling.is_put_in_baked && filling.free_water_pct - filling.firm_water_pct > limit.water_pct && !filling.has_starch && !filling.has_egg"
+  when   = "!filling.is_put_in_baked && filling.free_water_pct - filling.firm_water_pct > limit.water_pct && !filling.has_starch && !filling.has_egg && !filling.has_raw_meat"
   say    = "Free water is {filling.free_water_pct - filling.firm_water_pct} of this filling, over {limit.water_pct}, and nothing binds it. Add starch, egg or crumbs, or cook it down and write what is left."
-  why    = "Free water steams in the oven: it lifts the roof off the filling, soaks the crumb under it and leaks at the seam."
+  why    = "Free water soaks the crumb and leaks at the seam; in the oven it steams, and lifts the roof off the filling."
   source = "common practice, no source"
 
   # Common practice, no source: a fruit filling sets with corn starch at about 6 % of its free water.
@@ -602,12 +602,27 @@ rule "starch-uncooked" {
   on     = "filling"
   level  = "note"
   limits = { water_pct = 45 }
-  when   = "filling.steps > 0 && filling.has_starch && !filling.is_cooked && filling.free_water_pct > limit.water_pct"
+  when   = "filling.steps > 0 && filling.has_raw_starch && !filling.is_cooked && filling.free_water_pct > limit.water_pct"
   say    = "Starch or flour in this wet filling is never cooked, so it does not set. Write the cook: 85 C or more, stirred."
   why    = "Starch binds water only once it has swollen in the heat; raw it settles and tastes of flour."
   source = "corn starch sets at 80 to 90 C, wheat flour from 65 C: common practice"
 
   adjust "cook.to" {}
+}
+
+trial "cream folded into a base, cooked or not" {
+  rule  = "starch-uncooked"
+  cases = { "90 C" = "clear", "40 C" = "flagged" }
+  formula "t" {
+    filling "base" {
+      ingredients = { "whole milk" = "500 g", "egg yolk" = "100 g", "corn starch" = "40 g" }
+      steps       = [{ cook = "5 min", to = "$case" }]
+    }
+    filling "diplomat" {
+      ingredients = { "the base" = "all", "heavy cream" = "200 g" }
+      steps       = [{ mix = "2 min" }]
+    }
+  }
 }
 
 trial "custard, cooked or not" {

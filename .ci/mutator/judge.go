@@ -2,6 +2,7 @@ package main
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"forebake/.ci/outside"
@@ -12,7 +13,33 @@ type verdict struct {
 	clear, gone, opposite, fell, unsaid []string // violations, each told
 	excused                             int
 	model                               int
+	excuses                             []excuse
 }
+
+// excuse is one answer that fell silent or milder, and why that is no violation.
+type excuse struct{ why, told string }
+
+// excuse counts an answer as excused; a reading that spoke against the model is counted apart.
+func (v *verdict) excuse(why string, f outside.Finding) {
+	if why == overModel {
+		v.model++
+	} else {
+		v.excused++
+	}
+	v.excuses = append(v.excuses, excuse{why, tell(f, "excused")})
+}
+
+// The excuses; compare says what each stands for.
+const (
+	otherFood   = "an ingredient's line taken out makes another food"
+	overModel   = "a reading spoke against the model"
+	toldDefault = "the report says what is taken where nothing is written"
+	carefulEnd  = "food safety takes the careful end of a range"
+	toldOnce    = "told with another subject of its rule"
+	wishGone    = "nothing is wished for any more"
+	likeHolds   = "the ingredient it is like says it"
+	atSetting   = "it was said of the removed setting itself"
+)
 
 func (v *verdict) violated() bool {
 	return len(v.clear)+len(v.gone)+len(v.opposite)+len(v.fell)+len(v.unsaid) > 0
@@ -32,28 +59,34 @@ func byKey(findings []outside.Finding) answers {
 	return out
 }
 
-// rungs are the ends of names of rules that answer one question at three levels: the harsher speaks
-// where the milder falls silent.
+// ladders are rules that answer one question at several levels, the harshest first: the harsher
+// speaks where the milder falls silent. Those of one stem and these ends need no line here.
+var ladders = [][]string{
+	{"core-unsafe", "core-unproven-risk", "core-unproven-note"},
+}
+
+// rungs are the ends of the names of a ladder's rules.
 var rungs = []string{"-stop", "-risk", "-note"}
 
-// rungOf gives what the rungs of one question have in common in their names.
-func rungOf(rule string) (string, bool) {
-	for _, end := range rungs {
-		if stem, ok := strings.CutSuffix(rule, end); ok {
-			return stem, true
+// rungsOf lists the rules of a rule's ladder, the harshest first; none where it stands alone.
+func rungsOf(rule string) []string {
+	for _, ladder := range ladders {
+		if slices.Contains(ladder, rule) {
+			return ladder
 		}
 	}
-	return "", false
+	for _, end := range rungs {
+		if stem, ok := strings.CutSuffix(rule, end); ok {
+			return []string{stem + rungs[0], stem + rungs[1], stem + rungs[2]}
+		}
+	}
+	return nil
 }
 
 // onRung finds the harshest answer that other rungs of a finding's question give of its subject.
 func (after answers) onRung(f outside.Finding) (outside.Finding, bool) {
-	stem, ok := rungOf(f.Rule)
-	if !ok {
-		return outside.Finding{}, false
-	}
-	for _, end := range rungs {
-		for _, g := range after[subjectKey{f.Formula, stem + end, f.Subject}] {
+	for _, rule := range rungsOf(f.Rule) {
+		for _, g := range after[subjectKey{f.Formula, rule, f.Subject}] {
 			return g, true
 		}
 	}
@@ -110,7 +143,8 @@ type known struct {
 	change    string // opened, widened, removed, narrowed, line removed
 	key       string // of the setting
 	hasOwn    bool   // README states a default for the setting
-	slips     bool   // the text has slips in it, so a reading may speak against the model
+	thing     string // what a report names where it assumes the setting
+	ownSlip   bool   // it has a slip in it, or stands in a scenario: as a reading it may speak against the model
 	from, to  [2]int // where the setting stood: line and column of its first and its last byte
 	remaining map[string]bool
 	house     bool
@@ -125,20 +159,21 @@ type known struct {
 // What is excused, and counted as such:
 //   - An ingredient's line taken out makes another food. Its row counts what is flagged no more, and
 //     looks for crashes; no answer there can be a violation.
-//   - A finding that stands at the removed setting itself: its subject is gone.
+//   - A finding that stands at the removed setting itself, but of food safety: its subject is gone.
 //   - A rule that is told once names its other subjects in the text of the first: a finding that is
 //     named there is still told.
 //   - A finding of food safety over a range, at a point inside: such rules take the careful end of
 //     what is not known, so knowing more may clear them. The reverse is a violation: a range never
 //     says less than a point inside.
-//   - A removed wish (makes, family, core, to, reserve, pieces): its rule has no yardstick left, since
+//   - A removed wish (makes, family, core, to, reserve, pieces, wide): its rule has no yardstick left, since
 //     it holds what is wanted against what comes out. Not so for food safety: the food is there,
 //     whatever is wanted of it.
-//   - A removed figure of a house's ingredient: like says what holds then, and it is written.
+//   - A removed figure of a house's ingredient: like says what holds then, and it is written. Not so
+//     for food safety.
 //   - A setting for which something is taken where it is not written (README names them), where the
-//     report says more of what it assumed than before. Where it does not say so, the answer counts as
-//     unsaid, which is a violation.
-//   - A removed reading in a text with slips, also a pH or a water activity: a reading may speak
+//     report names what it belongs to among what it assumed, and did not before. Where it does not say
+//     so, the answer counts as unsaid, which is a violation.
+//   - A removed reading with a slip in it, also a pH or a water activity: a reading may speak
 //     against the model there, and it is believed over the model. Without it the model's answer
 //     stands. So it is in the scenarios, some of which hold a reading that nobody would expect. In
 //     any other text as written, no excuse.
@@ -163,11 +198,11 @@ func compare(before, after *outside.Answer, k known) verdict {
 			switch { // a milder answer has the excuses of none
 			case !fell:
 			case k.change == "line removed":
-				v.excused++
-			case k.change == "removed" && k.group == "reading" && k.slips:
-				v.model++
-			case k.change == "removed" && k.hasOwn && after.Assumed > before.Assumed:
-				v.excused++
+				v.excuse(otherFood, f)
+			case k.change == "removed" && k.group == "reading" && k.ownSlip:
+				v.excuse(overModel, f)
+			case k.change == "removed" && k.hasOwn && k.assumed(before, after):
+				v.excuse(toldDefault, f)
 			default:
 				v.fell = append(v.fell, tell(f, "now "+g.Level))
 			}
@@ -175,27 +210,27 @@ func compare(before, after *outside.Answer, k known) verdict {
 		}
 		switch {
 		case k.change == "narrowed" && f.Safety:
-			v.excused++
+			v.excuse(carefulEnd, f)
 		case k.change == "narrowed" && a.toldWith(f):
-			v.excused++
+			v.excuse(toldOnce, f)
 		case k.change == "narrowed":
 			v.opposite = append(v.opposite, tell(f, "flagged over the range, clear at the point"))
 		case k.change == "line removed":
-			v.excused++
+			v.excuse(otherFood, f)
 		case a.toldWith(f):
-			v.excused++
+			v.excuse(toldOnce, f)
 		case !k.remaining[f.Subject] && !k.house:
 			v.gone = append(v.gone, tell(f, "the subject is gone"))
 		case k.change == "removed" && wishes[k.key] && !f.Safety:
-			v.excused++
-		case k.change == "removed" && k.group == "house ingredient":
-			v.excused++
-		case k.change == "removed" && (k.group == "reading" || k.group == "part figure") && k.slips:
-			v.model++
-		case k.change == "removed" && !k.house && within(f, k):
-			v.excused++
-		case k.change == "removed" && k.hasOwn && after.Assumed > before.Assumed:
-			v.excused++
+			v.excuse(wishGone, f)
+		case k.change == "removed" && k.group == "house ingredient" && !f.Safety:
+			v.excuse(likeHolds, f)
+		case k.change == "removed" && (k.group == "reading" || k.group == "part figure") && k.ownSlip:
+			v.excuse(overModel, f)
+		case k.change == "removed" && !k.house && !f.Safety && within(f, k):
+			v.excuse(atSetting, f)
+		case k.change == "removed" && k.hasOwn && k.assumed(before, after):
+			v.excuse(toldDefault, f)
 		case k.change == "removed" && k.hasOwn:
 			v.unsaid = append(
 				v.unsaid,
@@ -232,6 +267,19 @@ func harsher(point, over outside.Finding) []string {
 		return nil
 	}
 	return []string{tell(point, over.Level+" over the range, "+point.Level+" at the point")}
+}
+
+// assumed reports whether the report says that something was taken for the removed setting.
+func (k known) assumed(before, after *outside.Answer) bool {
+	count := func(a *outside.Answer) (n int) {
+		for _, said := range a.Assumed {
+			if strings.Contains(said, k.thing) {
+				n++
+			}
+		}
+		return n
+	}
+	return count(after) > count(before)
 }
 
 // within reports whether a finding stands at the setting that was removed.

@@ -30,7 +30,7 @@ func TestCompare(t *testing.T) {
 	safety := found("a", "stop", "flagged", 4)
 	safety.Safety = true
 	assumed := said()
-	assumed.Assumed = 1
+	assumed.Assumed = []string{"rest (line 4): in the room"}
 	for i, c := range []struct {
 		before, after *outside.Answer
 		k             known
@@ -51,11 +51,18 @@ func TestCompare(t *testing.T) {
 		{said(found("a", "risk", "flagged", 4)), said(), known{change: "opened", remaining: map[string]bool{}}, "010000 0"},
 		{said(found("a", "risk", "flagged", 4)), said(), known{change: "removed", key: "core"}, "000001 0"},
 		{said(safety), said(), known{change: "removed", key: "core"}, "100000 0"},
+		{said(safety), said(), known{change: "removed", key: "at", from: [2]int{4, 2}, to: [2]int{4, 20}}, "100000 0"},
+		{said(safety), said(), known{change: "removed", group: "house ingredient", house: true}, "100000 0"},
+		// A harsher rung of the same question speaks, by its stem or by the list.
+		{said(found("b-risk", "risk", "flagged", 4)), said(found("b-stop", "stop", "flagged", 4)), known{change: "widened"}, "000000 0"},
+		{said(found("core-unproven-note", "note", "flagged", 4)), said(found("core-unsafe", "stop", "flagged", 4)), known{change: "widened"}, "000000 0"},
+		{said(found("core-unsafe", "stop", "flagged", 4)), said(found("core-unproven-note", "note", "flagged", 4)), known{change: "widened"}, "000100 0"},
 		{said(found("a", "risk", "flagged", 4)), said(), known{change: "removed", key: "at", hasOwn: true}, "000010 0"},
-		{said(found("a", "risk", "flagged", 4)), assumed, known{change: "removed", key: "at", hasOwn: true}, "000001 0"},
+		{said(found("a", "risk", "flagged", 4)), assumed, known{change: "removed", key: "at", hasOwn: true, thing: "rest"}, "000001 0"},
+		{said(found("a", "risk", "flagged", 4)), assumed, known{change: "removed", key: "at", hasOwn: true, thing: "chill"}, "000010 0"},
 		{said(found("a", "risk", "flagged", 4)), said(), known{change: "removed", key: "at"}, "100000 0"},
 		{said(found("a", "risk", "flagged", 4)), said(), known{change: "removed", key: "at", from: [2]int{4, 2}, to: [2]int{4, 20}}, "000001 0"},
-		{said(found("a", "risk", "flagged", 4)), said(), known{change: "removed", group: "reading", slips: true}, "000000 1"},
+		{said(found("a", "risk", "flagged", 4)), said(), known{change: "removed", group: "reading", ownSlip: true}, "000000 1"},
 		{said(found("a", "risk", "flagged", 4)), said(), known{change: "removed", group: "reading"}, "100000 0"},
 		{said(found("a", "risk", "flagged", 4)), said(), known{change: "narrowed"}, "001000 0"},
 		{said(doubt), said(), known{change: "narrowed"}, "000000 0"},

@@ -13,6 +13,7 @@ import (
 	"flag"
 	"fmt"
 	"io"
+	"maps"
 	"math/rand/v2"
 	"os"
 	"path/filepath"
@@ -31,6 +32,7 @@ func main() {
 	project := flag.String("project", ".", "the project's folder")
 	stress := flag.Float64("stress", 0.6, "share of the mutations on texts with slips put in first")
 	list := flag.Int("list", 0, "violations listed of each kind; 0 lists all")
+	excused := flag.Bool("excused", false, "list the excused answers too")
 	keep := flag.String("keep", "", "folder to write the files of each violation to")
 	flag.Parse()
 	if flag.NArg() != 1 {
@@ -41,7 +43,7 @@ func main() {
 	program, err := outside.NewProgram(flag.Arg(0))
 	if err == nil {
 		var bad int
-		bad, err = measure(os.Stdout, program, *project, *seed, *count, *stress, *list, *keep)
+		bad, err = measure(os.Stdout, program, *project, *seed, *count, *stress, *list, *excused, *keep)
 		if err == nil && bad > 0 {
 			os.Exit(1)
 		}
@@ -120,6 +122,7 @@ func measure(
 	count int,
 	stress float64,
 	list int,
+	excused bool,
 	keep string,
 ) (int, error) {
 	began := time.Now()
@@ -198,6 +201,7 @@ func measure(
 	table := map[string]*row{}
 	var order []string
 	listed := map[string]int{}
+	reasons := map[string]int{}
 	bad := 0
 	for i, m := range append(first, second...) {
 		name := m.site.group + ", " + m.change
@@ -228,6 +232,13 @@ func measure(
 		t.unsaid += min(1, len(v.unsaid))
 		t.excused += v.excused
 		t.model += v.model
+		for _, e := range v.excuses {
+			reasons[e.why]++
+			if excused {
+				fmt.Fprintf(w, "%s\n%s    %s: %s\n", name, m, e.told, e.why)
+				save(keep, i, m)
+			}
+		}
 		if !v.violated() {
 			continue
 		}
@@ -294,6 +305,9 @@ func measure(
 		}
 	}
 	print("all", &all)
+	for _, why := range slices.Sorted(maps.Keys(reasons)) {
+		fmt.Fprintf(w, "excused %4d: %s\n", reasons[why], why)
+	}
 	fmt.Fprintf(
 		w,
 		"seed %d, %d texts judged in %s\n",
@@ -769,7 +783,7 @@ func (bn *bench) houseJobs(list []*base) ([]job, error) {
 					f.Formula = filepath.Base(name) + ": " + f.Formula
 					sum.Findings = append(sum.Findings, f)
 				}
-				sum.Assumed += a.Assumed
+				sum.Assumed = append(sum.Assumed, a.Assumed...)
 				if sum.Crashed == "" {
 					sum.Crashed = a.Crashed
 				}
@@ -794,14 +808,16 @@ func stated(s site) bool {
 	case "ingredient option":
 		return s.key == "temp" || s.key == "strain" || s.key == "protein" || s.key == "hydration"
 	case "formula figure":
-		return s.key == "keep"
+		return s.key == "keep" || s.key == "makes"
 	}
 	return false
 }
 
 func (bn *bench) compare(m mutation) verdict {
-	k := known{group: m.site.group, change: m.change, slips: len(m.from.slips) > 0 || strings.HasPrefix(m.from.file, "testdata/scenarios/"),
+	k := known{group: m.site.group, change: m.change,
 		key: m.site.key[strings.LastIndex(m.site.key, " ")+1:], hasOwn: stated(m.site), house: m.from.house,
+		thing: m.site.thing(), ownSlip: slices.ContainsFunc(m.from.slips, func(s slip) bool { return s.at(m.site) }) ||
+			strings.HasPrefix(m.from.file, "testdata/scenarios/"),
 		from: place(m.from.text, m.site.pair.Start), to: place(m.from.text, m.site.pair.End)}
 	if !k.house {
 		k.remaining = subjects(m.to.root)

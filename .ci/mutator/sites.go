@@ -43,6 +43,16 @@ var wishes = map[string]bool{
 	"to":      true,
 	"reserve": true,
 	"pieces":  true,
+	"wide":    true,
+}
+
+// thing is what the report names where it says what is assumed for a setting.
+func (s site) thing() string {
+	if s.group == "step option" || s.group == "ingredient option" {
+		name, _, _ := strings.Cut(s.of, " in ")
+		return name
+	}
+	return s.key
 }
 
 // ownFigures are the keys of a house's ingredient that hold a figure.

@@ -51,9 +51,9 @@ func Severity(level string) int {
 // Answer is all that one check said of one file.
 type Answer struct {
 	Findings []Finding
-	Assumed  int    // how often the report says that something was assumed
-	Refused  string // the program's complaint about the file; "" where it was judged
-	Crashed  string // how the program ended; "" where it ended as it should
+	Assumed  []string // what the report says was assumed, one a setting
+	Refused  string   // the program's complaint about the file; "" where it was judged
+	Crashed  string   // how the program ended; "" where it ended as it should
 }
 
 // Program is the built program with the time that one run may take.
@@ -167,7 +167,7 @@ func (p *Program) Check(dir string, files []string, formulas map[string]int) map
 			a.Findings = append(a.Findings, f)
 		}
 	}
-	report.countAssumed(out)
+	report.takeAssumed(out)
 	return out
 }
 
@@ -190,12 +190,12 @@ func about(name string, out map[string]*Answer) []*Answer {
 	return all
 }
 
-// countAssumed counts what a report says was assumed: of a formula for its file, of a kitchen for
+// takeAssumed takes in what a report says was assumed: of a formula for its file, of a kitchen for
 // all files that its house stands beside or above.
-func (r *report) countAssumed(out map[string]*Answer) {
+func (r *report) takeAssumed(out map[string]*Answer) {
 	for _, a := range r.Assumed {
 		for _, answer := range about(filepath.ToSlash(filepath.Clean(a.File)), out) {
-			answer.Assumed += len(a.Assumed)
+			answer.Assumed = append(answer.Assumed, a.Assumed...)
 		}
 	}
 }

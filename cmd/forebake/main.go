@@ -9,6 +9,7 @@ import (
 	"os"
 	"runtime"
 	"runtime/debug"
+	"runtime/metrics"
 	"strings"
 
 	"github.com/spf13/cobra"
@@ -34,23 +35,34 @@ func main() {
 	os.Exit(run(os.Args[1:], os.Stdin, os.Stdout, os.Stderr))
 }
 
-// firstCollection is how large the heap grows before garbage is collected for the first time.
-const firstCollection = 256 << 20
+// firstCollection is how large the heap grows before garbage is collected first, laterOnes
+// before it is again where what is live leaves room for that. leastGrowth is the least that it
+// grows between two collections, %.
+const firstCollection, laterOnes, leastGrowth = 208 << 20, 184 << 20, 40
 
-// tuneMemory delays the first garbage collection: a run is short, and most of its memory is syntax
-// trees that are dropped at once (measured: half the time of the default). After it the heap grows
-// by two fifths of what is live, so that a run with a large heap does not collect all the time. The
-// user's own settings win.
+// tuneMemory delays garbage collection: a run is short, and most of its memory is syntax trees that
+// are dropped at once (measured: half the time of the default). A run with a large heap grows by a
+// part of what is live, so that it does not collect all the time. The user's own settings win.
 func tuneMemory() {
 	if os.Getenv("GOGC") != "" || os.Getenv("GOMEMLIMIT") != "" {
 		return
 	}
 	debug.SetGCPercent(-1)
 	debug.SetMemoryLimit(firstCollection)
-	// This is collected by the first collection, and so shows that it has taken place.
+	afterCollection()
+}
+
+// afterCollection sets, after each collection, where the next one begins.
+func afterCollection() {
+	// This is collected by the next collection, and so shows that it has taken place.
 	runtime.AddCleanup(new([64]byte), func(struct{}) {
-		debug.SetGCPercent(40)
+		live := []metrics.Sample{{Name: "/gc/heap/live:bytes"}}
+		metrics.Read(live)
+		room := laterOnes - float64(live[0].Value.Uint64())
+		growth := 100 * room / max(1, float64(live[0].Value.Uint64()))
+		debug.SetGCPercent(int(max(leastGrowth, min(growth, 1000))))
 		debug.SetMemoryLimit(math.MaxInt64)
+		afterCollection()
 	}, struct{}{})
 }
 

@@ -1,12 +1,16 @@
 package facts
 
-import "forebake/engine/formula"
+import (
+	"slices"
+
+	"forebake/engine/formula"
+)
 
 // catalogue holds the facts by subject, in the order of declaration.
 var catalogue = [...][]*Fact{
-	OnFormula:    number(OnFormula, formulaFacts),
-	OnPart:       number(OnPart, partFacts),
-	OnStep:       number(OnStep, stepFacts),
+	OnFormula:    number(OnFormula, slices.Concat(formulaFacts, hazardFormulaFacts)),
+	OnPart:       number(OnPart, slices.Concat(partFacts, hazardPartFacts)),
+	OnStep:       number(OnStep, slices.Concat(stepFacts, hazardStepFacts)),
 	OnIngredient: number(OnIngredient, ingredientFacts),
 	OnKitchen:    number(OnKitchen, kitchenFacts),
 }

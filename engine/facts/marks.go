@@ -18,6 +18,12 @@ func withTrait(t larder.Trait) marker {
 	}
 }
 
+func withHazard(h larder.Hazard) marker {
+	return marker{
+		ingredient: func(in *formula.Ingredient) bool { return in.Item != nil && in.Item.Hazard == h },
+	}
+}
+
 // markers are those of the figures that cautions ask for.
 var markers = map[string]marker{
 	"has_flour": {
@@ -29,7 +35,12 @@ var markers = map[string]marker{
 	"has_honey":      withTrait(larder.Honey),
 	"has_alcohol":    withTrait(larder.Spirit),
 	"has_whole_nuts": withTrait(larder.WholeNut),
-	"needs_control":  {},
+	"has_raw_meat": {
+		ingredient: func(in *formula.Ingredient) bool { return in.Item != nil && in.Item.CookC() > 0 },
+	},
+	"has_sprouts":   withHazard(larder.HazardSprouts),
+	"has_caustic":   withHazard(larder.HazardCaustic),
+	"needs_control": {},
 	"is_fried": {
 		step: func(s *formula.Step) bool { return s.InHotFat() || s.Verb.Cooks() && s.Way == nil },
 	},

@@ -16,6 +16,9 @@ func (f *Formula) Assumed() []Assumption {
 	if !f.Keep.Set && !f.isOpen("keep") {
 		out = append(out, Assumption{"eaten in good time", "keep", f.Place.Line()})
 	}
+	if f.Makes.Pieces == 0 && !f.isOpen("makes") && f.divides() { // a braid's strands are joined again
+		out = append(out, Assumption{"each divided piece bakes by itself", "makes", f.Place.Line()})
+	}
 	for _, p := range f.Parts {
 		for _, in := range p.Ingredients {
 			for _, o := range IngredientOptions {
@@ -39,6 +42,20 @@ func (f *Formula) Assumed() []Assumption {
 		}
 	}
 	return out
+}
+
+// divides reports whether a part is divided before it is baked.
+func (f *Formula) divides() bool {
+	for _, p := range f.Parts {
+		divided := false
+		for _, s := range p.Steps {
+			if divided && s.Verb.Bakes() {
+				return true
+			}
+			divided = divided || s.Verb.Divides()
+		}
+	}
+	return false
 }
 
 // init gives the options of steps what is taken where they are not written. Of an option without

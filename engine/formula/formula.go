@@ -129,6 +129,7 @@ type Ingredient struct {
 	Form      string // as given by "as": "melted", "cold cubes"; free text
 	Note      string
 	sized     string              // of an egg, its name by the size that its amount says: "2 large"
+	aside     string              // words beside the amount, that say how it is prepared
 	Open      []*IngredientOption // the options that are "?", to be decided; not the amount
 
 	Grams Mass // the amount in grams

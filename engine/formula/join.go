@@ -7,6 +7,7 @@ import (
 	"forebake/engine/figure"
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
+	"forebake/engine/said"
 	"forebake/engine/source"
 )
 
@@ -72,18 +73,45 @@ func (rd *reader) joinParts() {
 		u.step.Uses = p
 		p.Taken = append(p.Taken, u.place)
 	}
+	rd.joinWiths()
+}
+
+// joinWiths finds the ingredients that steps take, those that take the rest at last.
+func (rd *reader) joinWiths() {
+	var rests []use
+	choose := func(u use) said.Chosen {
+		var names []string
+		for _, in := range u.step.Part.Ingredients {
+			names = append(names, in.Name)
+		}
+		c, why := said.Which(u.name, names)
+		if why != "" {
+			rd.Fault(u.place, "%s: with: %s", u.step.Verb.Name, why)
+		}
+		return c
+	}
 	for _, u := range rd.withs {
-		in := ingredientNamed(u.step.Part, u.name)
-		if in == nil {
-			var names []string
-			for _, other := range u.step.Part.Ingredients {
-				names = append(names, other.Name)
-			}
-			rd.Unknown(u.place, "ingredient", u.name,
-				fmt.Sprintf("%s %q", u.step.Part.Kind, u.step.Part.Name), names)
+		c := choose(u)
+		if c.Rest {
+			rests = append(rests, u)
 			continue
 		}
-		u.step.With = append(u.step.With, in)
+		for _, name := range c.Names {
+			u.step.With = append(u.step.With, ingredientNamed(u.step.Part, name))
+		}
+	}
+	for _, u := range rests {
+		taken := map[*Ingredient]bool{}
+		for _, s := range u.step.Part.Steps {
+			for _, in := range s.With {
+				taken[in] = true
+			}
+		}
+		for _, name := range choose(u).Names {
+			if in := ingredientNamed(u.step.Part, name); !taken[in] {
+				u.step.With = append(u.step.With, in)
+			}
+		}
 	}
 }
 

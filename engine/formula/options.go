@@ -37,6 +37,8 @@ type Option struct {
 // here, so that it is declared in this file.
 type optionValues struct {
 	Note string
+	part Given // the share of the amount, 0 to 1, until the whole is weighed
+	each Given // the amount for one piece, until the pieces are counted
 }
 
 // option makes a row. It takes every column, so that a row without one does not compile.
@@ -49,6 +51,12 @@ func option(name, means string, read func(*reader, *Step, hclsyntax.Expression, 
 func quantityOption(name, means string, kinds quantity.Kinds, field func(*Step) *Given) *Option {
 	return option(name, means,
 		func(rd *reader, s *Step, e hclsyntax.Expression, what string) {
+			if text, at, ok := rd.literal(e); ok && kinds == forTemperature {
+				if t, ok := said.TempIn(text); ok {
+					*field(s), _ = rd.QuantityText(t, at, kinds, what)
+					return
+				}
+			}
 			*field(s), _ = rd.Quantity(e, kinds, what)
 		},
 		func(s *Step) string { return writtenText(*field(s)) },
@@ -135,8 +143,27 @@ var (
 			}
 		}, func(s *Step) string { return yesText(s.Covered) },
 		func(s *Step) string { return yesText(s.Covered) })
-	optAmount = quantityOption("amount", "how much of the part goes on here, where it is split",
-		forMass, func(s *Step) *Given { return &s.Amount })
+	optAmount = option("amount", "how much of the part goes on here, where it is split, or \"15 g each\"",
+		func(rd *reader, s *Step, e hclsyntax.Expression, what string) {
+			if text, at, ok := rd.literal(e); ok {
+				if x, ok := said.Share(text); ok {
+					s.part = Given{Quantity: quantity.Quantity{Interval: figure.Point(x), Text: text}, Place: at, Set: true}
+					return
+				}
+				if one, ok := said.Each(text); ok {
+					if _, fault := quantity.Read(one, forMass); fault != nil {
+						s.each = Given{Place: at, Set: true} // no weight: open
+						s.each.Interval, s.each.Text = figure.Positive(), one
+						return
+					}
+					s.each, _ = rd.QuantityText(one, at, forMass, what)
+					return
+				}
+			}
+			s.Amount, _ = rd.Quantity(e, forMass, what)
+		},
+		func(s *Step) string { return writtenText(s.Amount) },
+		func(s *Step) string { return provenText(s.Amount) })
 	optHumidity = quantityOption("humidity", "of the air around it; from 75 % it counts as covered",
 		forPercent, func(s *Step) *Given { return &s.Humidity })
 	optSteam = option("steam", "whether steam is let in as it begins; by = \"steam oven\" is steam "+
@@ -618,6 +645,13 @@ func (rd *reader) saidAt(s *Step, text string, at source.Place, what string) boo
 			number, number)
 		return true
 	}
+	if t, ok := said.TempIn(text); ok {
+		if s.At, ok = rd.QuantityText(t, at, forTemperature, what); ok {
+			s.At.Text = text
+			rd.assumed(at, fmt.Sprintf("%q is read as %s", text, t))
+		}
+		return true
+	}
 	if degrees, ok := said.Fanned(text); ok && s.Verb.Bakes() {
 		if s.Way == nil {
 			s.Way = fanOven
@@ -641,6 +675,14 @@ func (rd *reader) saidAt(s *Step, text string, at source.Place, what string) boo
 func (rd *reader) saidTemp(in *Ingredient, e hclsyntax.Expression) bool {
 	text, at, ok := rd.literal(e)
 	write := said.GoingIn(said.Fold(text))
+	if t, is := said.TempIn(text); is {
+		write = t
+	}
+	for _, w := range Ways { // boiling milk is as hot as what is boiled
+		if w.food != (figure.Interval{}) && said.Fold(text) == w.Name {
+			write = quantity.FormatInterval(w.food, "C")
+		}
+	}
 	if !ok || write == "" {
 		return false
 	}
@@ -851,4 +893,147 @@ func assumesHydration(in *Ingredient) string {
 		return "water as in the larder"
 	}
 	return ""
+}
+
+// settleManner takes what words beside a time say of the place and the cover, where no option says
+// them.
+func (rd *reader) settleManner(s *Step) {
+	if s.manner == "" {
+		return
+	}
+	for _, p := range Places {
+		for _, word := range append([]string{p.Name}, p.Also...) {
+			if p.Cold() && s.Where == nil && !s.At.Set && s.Verb.Takes(optAt) &&
+				!slices.Contains(s.Open, optAt) && said.Inside(s.manner, word) {
+				s.Where = p
+				rd.assumed(s.Place, fmt.Sprintf("%q is read as at = %q", s.manner, p.Name))
+			}
+		}
+	}
+	if yes, ok := said.Cover(s.manner); ok && s.Covered == nil && s.Verb.Takes(optCovered) &&
+		!slices.Contains(s.Open, optCovered) {
+		s.Covered = &yes
+	}
+}
+
+// settleEach multiplies an amount for one piece by the pieces that the part is divided into.
+func (rd *reader) settleEach(s *Step) {
+	if s.part.Set && s.Uses != nil {
+		s.Amount = s.part
+		s.Amount.Kind, s.Amount.Unit = quantity.Mass, "g"
+		s.Amount.Interval = s.Uses.MassG.Mul(s.part.Interval)
+	}
+	if !s.each.Set {
+		return
+	}
+	s.Amount = s.each
+	n, text := s.Part.piecesAt(s), s.each.Text
+	if !n.IsFinite() || !s.each.IsFinite() {
+		s.Amount, s.Open = Given{}, append(s.Open, optAmount)
+		rd.assumed(s.each.Place, fmt.Sprintf("%q each is taken as \"?\": write a weight such as \"15 g each\", "+
+			"and { divide = 12 } with your number", text))
+		return
+	}
+	s.Amount.Interval = s.each.Interval.Mul(n)
+	whole := quantity.FormatInterval(s.Amount.Interval, "g")
+	s.Amount.Text = whole
+	rd.assumed(s.each.Place, fmt.Sprintf("%q each, of %s pieces, is read as %s", text,
+		quantity.FormatInterval(n, ""), whole))
+}
+
+// piecesAt is the number of pieces that a part is in at a step, by the nearest step that counts
+// them, else by what the formula makes; infinite where nothing says it.
+func (p *Part) piecesAt(s *Step) Interval {
+	n := figure.Positive()
+	for _, other := range p.Steps {
+		if other.Index > s.Index && n.IsFinite() {
+			break
+		}
+		switch m := other.Measure; {
+		case other.Pieces != nil:
+			n = other.Pieces.Interval
+		case other.Verb.Divides() && m.Set && m.Kind == quantity.Count:
+			n = m.Interval
+		case other.Verb.Divides() && m.Set && m.Lo > 0 && p.Formula.Makes.Pieces == 0:
+			n = p.MassG.Div(m.Interval)
+		}
+	}
+	if m := p.Formula.Makes; !n.IsFinite() && m.Pieces > 0 && m.Number.Text == "" {
+		return figure.Point(m.Pieces)
+	}
+	return n
+}
+
+// saidAmount gives the amount of an ingredient as a text that the quantity reader reads, and tells
+// what a word in it was taken for.
+func (rd *reader) saidAmount(in *Ingredient, text string, at source.Place) string {
+	if quantity.IsPlain(text) && !strings.Contains(in.Name, "kosher") {
+		return text
+	}
+	if sameName(in.Name, "egg") || sameName(in.Name, "eggs") {
+		if count, name, says, ok := said.SizedEggs(text, rd.opts.Units); ok {
+			in.sized = name
+			rd.assumed(at, says)
+			return count
+		}
+	}
+	if m := said.Pods(text); m != "" && sameName(in.Name, "vanilla") {
+		in.sized = "vanilla bean"
+		return m
+	}
+	if it, _, ok := rd.find(in); ok {
+		if t, taken := said.Amount(it, text, rd.opts.Units); taken {
+			rd.assumed(at, t.Says)
+			return t.Text
+		}
+	}
+	text, says := said.Country(said.Bracketed(text), rd.opts.Units, rd.File.Text)
+	rd.assumed(at, says)
+	return text
+}
+
+// described takes what a name says of the ingredient beside what it is: how warm it goes in, and
+// its form, where no option says them.
+func (rd *reader) described(in *Ingredient, words []string) {
+	all := strings.TrimSpace(strings.Join(words, " "))
+	if all == "" {
+		return
+	}
+	if in.Form == "" && !in.isOpen("as") {
+		in.Form = said.Form(all)
+	}
+	if pct := said.Protein(all); pct != "" && in.Protein == nil && in.Item.Flour > 0 && !in.isOpen("protein") {
+		if g, ok := rd.QuantityText(pct, in.Place, forPercent, in.Name); ok {
+			in.Protein = &g
+		}
+	}
+	if write := said.WarmthIn(all); write != "" && !in.Temp.Set && !in.isOpen("temp") {
+		in.Temp, _ = rd.QuantityText(write, in.Place, forTemperature, in.Name)
+		rd.assumed(in.Place, fmt.Sprintf("%q is taken to go in at %s: measure it", in.Name, write))
+	}
+}
+
+// plainAmount takes packs, what is for the bench, and words of preparation off an amount. ok is
+// false where the text can mean two amounts; it is told.
+func (rd *reader) plainAmount(in *Ingredient, text string, at source.Place, what string) (
+	out string, ok bool,
+) {
+	if more, ok := said.AndMore(text); ok {
+		rd.assumed(at, fmt.Sprintf("%q is read as %s: what is dusted is not counted", text, more))
+		text = more
+	}
+	if it, _, ok := rd.find(in); ok {
+		plain := said.Plainly(it, text, rd.opts.Units)
+		text, in.aside = plain.Amount, plain.Words
+		rd.assumed(at, plain.Says)
+	}
+	out, why := said.Packed(text)
+	if why != "" {
+		rd.Fault(at, "%s: %s", what, why)
+		return "", false
+	}
+	if out != "" {
+		return out, true
+	}
+	return text, true
 }

@@ -26,6 +26,7 @@ func (rd *reader) checkSteps(p *Part) {
 				"write the reading in the step in which it was taken",
 				s.Verb.Name, r.After.Text, s.Time.Text)
 		}
+		rd.settleEach(s)
 		if a := s.Amount; a.Set && s.Uses != nil && s.Uses.MassG.Hi > 0 && a.Lo > s.Uses.MassG.Hi {
 			rd.Fault(a.Place, "%s: %s of %q, and all of it is %s; write what there is, or leave "+
 				"amount out", s.Verb.Name, a.Text, s.Uses.Name,

@@ -238,7 +238,7 @@ func (rd *reader) readIngredients(p *Part, e hclsyntax.Expression) {
 		}
 		in.Item = item
 		rd.assume(in)
-		rd.described(in, words)
+		rd.described(in, append(words, in.aside))
 		rd.checkOptions(in)
 	}
 }
@@ -358,16 +358,22 @@ func (rd *reader) readHowMuch(in *Ingredient, e hclsyntax.Expression, what strin
 	if !ok {
 		return Amount{}
 	}
-	if strings.EqualFold(strings.TrimSpace(text), "all") {
+	if word := strings.ToLower(strings.TrimSpace(text)); word == "all" || word == "all of it" {
 		return Amount{All: true, Given: Given{Place: at}}
 	}
-	if word := strings.ToLower(strings.TrimSpace(text)); word == "to taste" || word == "as needed" {
+	if word := strings.ToLower(strings.TrimSpace(text)); word == "to taste" || word == "as needed" ||
+		strings.HasPrefix(word, "enough") || word == "some" || word == "a little" {
 		rd.Fault(at, "%s: %q is no amount; write \"?\" until you have weighed it", what, text)
 		return Amount{}
 	}
 	written := text
+	if !quantity.IsPlain(text) {
+		if text, ok = rd.plainAmount(in, text, at, what); !ok {
+			return Amount{}
+		}
+	}
 	if rd.counted(in.Name) {
-		if _, fault := said.Count(text); fault == "" {
+		if _, fault := quantity.Read(text+" pieces", forCount); fault == nil {
 			text += " pieces" // eggs are counted: "2" can mean nothing else
 		}
 	}

@@ -78,10 +78,10 @@ func mainOf(v *formula.Verb) string {
 	case strings.HasPrefix(m, "a mass"):
 		return `"75 g"`
 	}
-	if !v.PutsOn() {
-		return `"some words"`
+	if v.PutsOn() {
+		return `"f"` // the part
 	}
-	return `"f"`
+	return `"as ever"`
 }
 
 // Every option of every verb is read, shown and told apart: a line of the step holds it, and the

@@ -6,8 +6,11 @@ import (
 	"slices"
 	"strings"
 
+	"github.com/hashicorp/hcl/v2/hclsyntax"
+
 	"forebake/engine/figure"
 	"forebake/engine/quantity"
+	"forebake/engine/said"
 	"forebake/engine/source"
 )
 
@@ -73,12 +76,12 @@ func (rd *reader) settleSign(s *Step, w sign) {
 		}
 		q := quantity.Quantity{Kind: quantity.Time, Interval: t.usual, Unit: "h", Text: w.text}
 		s.Time = Given{Quantity: q, Place: w.at, Set: true}
-		rd.assumed(w.at, fmt.Sprintf("%q is a sign and no time: taken as %s (%s); write your own",
+		rd.assumed(w.at, fmt.Sprintf("%q says no time: taken as %s (%s); write your own",
 			w.text, quantity.Duration(t.usual.Lo)+" to "+quantity.Duration(t.usual.Hi), t.source))
 		return
 	}
 	s.OpenOwn = true
-	rd.assumed(w.at, fmt.Sprintf("%q is a sign and no time: taken as \"?\"; write the time", w.text))
+	rd.assumed(w.at, fmt.Sprintf("%q says no time: taken as \"?\"; write the time", w.text))
 }
 
 // heatOfWay takes what a filling gets to by the way that it is cooked, where no figure is written: a
@@ -117,4 +120,106 @@ func wayIn(text string) *Way {
 		}
 	}
 	return nil
+}
+
+// saidTime reads words in the place of a time: a sign to wait for, or a time with more said beside
+// it. It reports whether they were.
+func (rd *reader) saidTime(s *Step, e hclsyntax.Expression) bool {
+	text, at, ok := rd.literal(e)
+	if !ok || quantity.IsPlain(text) {
+		return false
+	}
+	if sum, ok := said.Sum(text); ok && s.Verb.Mixes() {
+		s.Time, _ = rd.QuantityText(sum, at, forTime, s.Verb.Name)
+		s.Time.Text, s.Note = sum, text
+		rd.assumed(at, fmt.Sprintf("%q is read as %s in all", text, sum))
+		return true
+	}
+	if clear := said.Time(text); clear != text {
+		if q, fault := quantity.Read(clear, forTime); fault == nil {
+			s.Time = Given{Quantity: q, Place: at, Set: true}
+			s.Time.Text = text
+			return true
+		}
+		text = clear
+	}
+	time, rest, ok := said.TimeIn(text)
+	if !ok {
+		if rd.namesOwn(s, text, at) {
+			return true
+		}
+		if t, ok := said.TempIn(text); ok && s.Verb.Takes(optTo) { // "until thick, 65 C"
+			s.To, _ = rd.QuantityText(t, at, forTemperature, s.Verb.Name)
+			rd.assumed(at, fmt.Sprintf("%q is read as to = %q", text, t))
+			text = strings.Trim(strings.Replace(text, t, "", 1), " ,;()")
+			s.sign, s.manner = &sign{text, at}, text
+		} else if to := said.Until(text); to != "" && s.Verb.Takes(optTo) {
+			s.To, _ = rd.QuantityText(to, at, forTemperature, s.Verb.Name)
+			s.To.Text = text
+			rd.assumed(at, fmt.Sprintf("%q is read as to = %q", text, to))
+			s.sign, s.manner = &sign{text, at}, text
+		}
+		if s.sign == nil && (said.Sign(text) || said.Manner(text)) {
+			s.sign, s.manner = &sign{text, at}, text
+		}
+		return s.sign != nil
+	}
+	if _, fault := quantity.Read(text, forTime); fault == nil {
+		return false
+	}
+	s.manner = rest
+	s.Time, _ = rd.QuantityText(time, at, forTime, s.Verb.Name)
+	s.Time.Text = text
+	s.sign = &sign{rest, at}
+	rd.assumed(at, fmt.Sprintf("%q is read as %s", text, time))
+	return true
+}
+
+// namesOwn reads the ingredients that stand in the place of a time: { dissolve = "the yeast" }.
+func (rd *reader) namesOwn(s *Step, text string, at source.Place) bool {
+	if !s.Verb.Joins() && !s.Verb.Heats() || s.Verb.Bakes() {
+		return false
+	}
+	var names []string
+	for _, in := range s.Part.Ingredients {
+		names = append(names, in.Name)
+	}
+	if _, why := said.Which(text, names); why != "" {
+		return false
+	}
+	rd.withs = append(rd.withs, use{step: s, name: text, place: at})
+	s.OpenOwn = true
+	rd.assumed(at, fmt.Sprintf("%q says what goes in and no time: taken as \"?\"", text))
+	return true
+}
+
+// saidArea reads a sheet that is given as length by width, or answers a side that is, and reports
+// whether it did.
+func (rd *reader) saidArea(s *Step, e hclsyntax.Expression, own bool, what string) bool {
+	text, at, ok := rd.literal(e)
+	if !ok || quantity.IsPlain(text) {
+		return false
+	}
+	long, short, isArea := said.Area(text)
+	switch {
+	case !isArea && own && said.NoFigure(text): // { flatten = "by hand" }
+		s.OpenOwn, s.Note = true, text
+		rd.assumed(at, fmt.Sprintf("%q says no thickness: taken as \"?\"", text))
+		return true
+	case !isArea:
+		return false
+	case !own:
+		rd.Fault(at, "%s: one side, the one that is rolled up: write %q, or %q", what, long.Text,
+			short.Text)
+		return true
+	}
+	s.OpenOwn = true // the thickness is to be decided
+	if s.Wide == nil {
+		s.Wide = &Given{Quantity: long, Place: at, Set: true}
+		s.Wide.Text = text
+	}
+	rd.assumed(at, fmt.Sprintf("%q is length by width: the thickness is taken as \"?\", and the "+
+		"longer side as the one that is rolled up; write { %s = \"5 mm\", wide = %q } with your "+
+		"thickness", text, what, long.String()))
+	return true
 }

@@ -1,6 +1,7 @@
 package formula
 
 import (
+	"fmt"
 	"math"
 	"slices"
 	"strings"
@@ -47,6 +48,7 @@ type Step struct {
 	optionValues
 
 	word    string    // for the verb, as written
+	manner  string    // words beside the time
 	sign    *sign     // what is waited for, in the place of a time; nil when none is written
 	Open    []*Option // the options that are "?", to be decided
 	OpenOwn bool      // so is the verb's own value
@@ -246,14 +248,15 @@ func (rd *reader) readStep(s *Step, e hclsyntax.Expression) bool {
 				s.Verb.Name)
 		default:
 			s.Verb, s.Place, s.Way, s.word = word.verb, pair.Place, word.way, pair.Key
-			if word.afterwards != nil && slices.ContainsFunc(s.Part.Steps, (*Step).HeatsAll) {
+			if word.afterwards != nil && (word.verb.PutsOn() || s.Part.Kind == Dough) &&
+				slices.ContainsFunc(s.Part.Steps, (*Step).HeatsAll) {
 				s.Verb = word.afterwards
 			}
 			if word.option != nil && !rd.isNumber(pair.Value) {
 				rd.noVerb(pairs, e)
 				return false
 			}
-			rd.readOwn(s, pair.Value)
+			rd.readOwn(s, rd.putOn(s, pair.Value, pairs))
 		}
 	}
 	if s.Verb == nil {
@@ -263,7 +266,7 @@ func (rd *reader) readStep(s *Step, e hclsyntax.Expression) bool {
 	for i, pair := range pairs {
 		o := words[i].option
 		switch {
-		case words[i].verb != nil:
+		case words[i].verb != nil || o == optWith && s.Verb.PutsOn() && s.Time.Set:
 		case slices.ContainsFunc(pairs[:i], isKey(pair.Key)):
 			rd.Fault(pair.Place, "%q stands twice in this step", pair.Key)
 		case o != nil && s.Verb.Takes(o):
@@ -275,11 +278,27 @@ func (rd *reader) readStep(s *Step, e hclsyntax.Expression) bool {
 			rd.unknownOption(s, pair)
 		}
 	}
+	rd.settleManner(s)
 	if s.sign != nil {
 		rd.settleSign(s, *s.sign)
 	}
 	rd.heatOfWay(s)
 	return true
+}
+
+// putOn gives the part that a step puts on, where a time stands in its place and with names the part:
+// { soak = "10 min", with = "rum syrup" } of a baked baba. Else it gives what stands there.
+func (rd *reader) putOn(s *Step, own hclsyntax.Expression, pairs []reading.Pair) hclsyntax.Expression {
+	i := slices.IndexFunc(pairs, isKey(optWith.Name))
+	text, at, ok := rd.literal(own)
+	if i < 0 || !ok || !s.Verb.PutsOn() {
+		return own
+	}
+	if _, fault := quantity.Read(text, forTime); fault != nil {
+		return own
+	}
+	s.Time, _ = rd.QuantityText(text, at, forTime, s.Verb.Name)
+	return pairs[i].Value
 }
 
 // isKey gives a test for the pair of a key.
@@ -296,8 +315,17 @@ func (rd *reader) isNumber(e hclsyntax.Expression) bool {
 
 // unknownOption reports a key that is no option, with the one that the word means.
 func (rd *reader) unknownOption(s *Step, pair reading.Pair) {
-	text, _, quoted := rd.literal(pair.Value)
+	text, at, quoted := rd.literal(pair.Value)
 	name := said.OtherOption(pair.Key)
+	if quoted && name == optNote.Name { // nothing is reckoned from it: nothing is lost
+		s.Note = strings.TrimSpace(s.Note + " " + pair.Key + " " + text)
+		return
+	}
+	if quoted && said.Vessel(text) && name == optAt.Name { // in = "an oiled bowl"
+		s.Note = strings.TrimSpace(s.Note + " " + pair.Key + " " + text)
+		rd.assumed(at, fmt.Sprintf("%s = %q is kept as a note", pair.Key, text))
+		return
+	}
 	if !quoted || !slices.Contains(s.Verb.Options(), name) {
 		rd.Unknown(pair.Place, "key", pair.Key, "a "+s.Verb.Name+" step", s.Verb.Options())
 		return
@@ -414,6 +442,15 @@ func (rd *reader) readCountText(e hclsyntax.Expression, kinds quantity.Kinds, wh
 	if number, ok := said.Times(text); ok {
 		n, _ := said.Count(number)
 		return bareCount(n, inside), inside, false
+	}
+	if number, ok := said.CountIn(text); ok {
+		n, _ := said.Count(number)
+		one := bareCount(n, inside)
+		one.Text = text
+		return one, inside, false
+	}
+	if mass, ok := said.MassIn(text); ok && kinds.Has(quantity.Mass) {
+		text = mass
 	}
 	if n, bad := said.Count(text); bad == "" && said.Whole(text) {
 		return bareCount(n, inside), inside, false // "12" is 12

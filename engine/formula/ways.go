@@ -144,7 +144,7 @@ var Ways = []*Way{
 		"low flame", "low heat", "gas", "induction").
 		step("scald", "brown", "saute", "sauté", "sweat"),
 	way("stirring", "in a pan, stirred all the time", warms,
-		noFat, ownAir, noOven, noMixer, "stirred", "stir", "constant stirring"),
+		noFat, ownAir, noOven, noMixer, "stirred", "stir", "constant stirring", "whisking", "constant whisking", "whisk"),
 	way("double boiler", "in a bowl over hot water", warms,
 		noFat, ownAir, noOven, noMixer,
 		"bain-marie", "water bath", "hot water bath", "hot water", "simmering water"),
@@ -277,7 +277,25 @@ func findWay(v *Verb, text string) (*Way, bool) {
 			return w, true
 		}
 	}
-	return nil, false
+	return wayAmong(v, text)
+}
+
+// wayAmong finds the way that is named among other words: "stand mixer with the dough hook". Of
+// several the first counts, and hot fat before any.
+func wayAmong(v *Verb, text string) (found *Way, ok bool) {
+	words, first := " "+said.Fold(text)+" ", 0
+	for _, w := range Ways {
+		for _, word := range append([]string{w.Name}, w.Also...) {
+			at := strings.Index(words, " "+said.Fold(word)+" ")
+			if at < 0 || !w.suits(v) || found.HotFat() && ok && !w.HotFat() {
+				continue
+			}
+			if !ok || at < first || w.HotFat() && !found.HotFat() {
+				found, first, ok = w, at, true
+			}
+		}
+	}
+	return found, ok
 }
 
 // unknownWay says that a way is not known of a verb, what is nearest, and which there are.

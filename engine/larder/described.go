@@ -1,8 +1,10 @@
 package larder
 
 import (
+	"math"
 	"regexp"
 	"slices"
+	"strconv"
 	"strings"
 	"sync"
 
@@ -25,7 +27,9 @@ var plainWords = sync.OnceValue(func() map[string]func(*Item) bool {
 			"washed rinsed halved quartered crumbled broken fine coarse good quality best " +
 			"organic range pure plump large small medium cut torn divided firm pliable " +
 			"waxed unwaxed slivered halve piece chunk cube half level scalded drained " +
-			"steeped bloomed dissolved warming", always},
+			"steeped bloomed dissolved warming crisp crispy thin thick strips rounds " +
+			"tiede fondu fondue ramolli mou pommade froid froide rape rapee weich zerlassen lauwarm kalt geschmolzen " +
+			"tibia tibio templada templado derretida derretido morbido freddo tiepido fuso", always},
 		{"soft whole", butFlour},
 		{"thawed defrosted frozen cored pitted stoned seedless mashed", ofFruit},
 		{"ground milled toasted roasted blanched skinned shelled flaked", dry},
@@ -45,18 +49,20 @@ const (
 	wetFrom  = 40
 )
 
-func always(*Item) bool         { return true }
-func dry(it *Item) bool         { return it.Water < dryBelow }
-func wet(it *Item) bool         { return it.Water >= wetFrom && !it.Is(Cooked) }
-func butFlour(it *Item) bool    { return it.Flour == 0 }
-func ofFruit(it *Item) bool     { return it.Class == ClassFruit }
+func always(*Item) bool      { return true }
+func dry(it *Item) bool      { return it.Water < dryBelow }
+func wet(it *Item) bool      { return it.Water >= wetFrom && !it.Is(Cooked) }
+func butFlour(it *Item) bool { return it.Flour == 0 }
+func ofFruit(it *Item) bool {
+	return it.Class == ClassFruit || it.Class == ClassOther && it.Control == ""
+}
 func unsalted(it *Item) bool    { return it.Salt == 0 }
 func littleSugar(it *Item) bool { return it.Sugars < dryBelow }
 
 // fillers join the others, and say nothing by themselves.
 const fillers = " and then at room temperature the a in into from fridge to of or but not until " +
 	"slightly if needed with for plus extra dusting rolling greasing work surface tin pan bowl " +
-	"brushing more little glaze serve decorate sprinkle finish top kneading taste free straight "
+	"brushing temp temperature temperatura ambiente more little glaze serve decorate sprinkle finish top kneading taste free straight "
 
 func filler(word string) bool { return strings.Contains(fillers, " "+word+" ") }
 
@@ -65,14 +71,21 @@ func leaves(word string, it *Item) bool {
 	if filler(word) {
 		return true
 	}
-	if word == "protein" || strings.HasSuffix(word, "%") { // of a flour, from its label
-		return it == nil || it.Flour > 0
+	if pct, is := strings.CutSuffix(word, "%"); word == "protein" || is {
+		return it == nil || it.Flour > 0 || it.fatIs(pct) // protein of a flour, from its label
 	}
 	test := plainWords()[word]
 	if test == nil {
 		test = plainWords()[singular(word)]
 	}
 	return test != nil && (it == nil || test(it))
+}
+
+// fatIs reports whether a dairy food or a fat holds about so much fat, %: "butter 82%".
+func (it *Item) fatIs(pct string) bool {
+	const near = 2
+	x, err := strconv.ParseFloat(pct, 64)
+	return err == nil && (it.Class == ClassDairy || it.Is(MilkFat)) && math.Abs(x-it.Fat) <= near
 }
 
 var (
@@ -168,4 +181,14 @@ func (l *Larder) stripped(typed []string) (*Item, []string, bool) {
 		}
 	}
 	return nil, nil, false
+}
+
+// Prepared reports whether words beside an amount only say how the item is prepared.
+func (it *Item) Prepared(words []string) bool {
+	for _, w := range words {
+		if !leaves(fold(w), it) || strings.HasSuffix(w, "%") {
+			return false
+		}
+	}
+	return true
 }

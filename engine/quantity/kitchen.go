@@ -58,6 +58,7 @@ var kitchenWords = map[string]kitchenWord{
 		[]measureOf{{7, 7, "g"}}},
 	"cube": {Mass, "of fresh yeast is 42 g in Germany, 25 g in Italy, 50 g in Sweden",
 		[]measureOf{{42, 42, "g"}, {25, 25, "g"}, {50, 50, "g"}}},
+	"würfel":  {Mass, "of fresh yeast is 42 g in Germany", []measureOf{{42, 42, "g"}}},
 	"pint":    {Volume, "differs by a fifth between the US and the UK", usOrUK("pint")},
 	"quart":   {Volume, "differs by a fifth between the US and the UK", usOrUK("quart")},
 	"gallon":  {Volume, "differs by a fifth between the US and the UK", usOrUK("gallon")},
@@ -103,4 +104,15 @@ func OfCountry(text, units string) string {
 
 func usOrUK(name string) []measureOf {
 	return []measureOf{{1, 1, "US " + name}, {1, 1, "UK " + name}}
+}
+
+// Heaped gives what a spoon or cup that is not level holds, of level ones: "1.25 to 2 tsp".
+func Heaped(number, word, unit string) (string, bool) {
+	h, ok := heaps[strings.ToLower(word)]
+	n, fault := Read(strings.TrimSpace(number)+" "+strings.TrimSpace(unit), Of(Volume))
+	if !ok || fault != nil || !n.IsPoint() {
+		return "", false
+	}
+	x, _ := FromBase(n.Lo, n.Unit)
+	return Plain(round(x*h.lo)) + " to " + Plain(round(x*h.hi)) + " " + n.Unit, true
 }

@@ -479,6 +479,10 @@ func (r *reader) number() (float64, *Fault) {
 			return x, nil
 		}
 		word := r.restWord()
+		if start == 0 && startsWithLetter(word) {
+			return 0, r.fault(0, len(r.text), "%s is not %s; \"?\" stands for what is to be decided, and "+
+				"words go into a note; write for example %s", quote(r.text), r.wanted(), r.mayStand())
+		}
 		return 0, r.fault(start, start+len(word), "%s is not a number; write for example %q",
 			quote(word), r.example())
 	}
@@ -914,5 +918,19 @@ func (r *reader) wanted() string {
 }
 
 func (r *reader) example() string { return examples[r.kind()] }
+
+// mayStand says what may be written, for somebody who wrote words.
+func (r *reader) mayStand() string {
+	out := fmt.Sprintf("%q, or %q", r.example(), r.rangeExample())
+	if r.allowed.Has(Time) {
+		out += ", or \"overnight\""
+	}
+	return out
+}
+
+func startsWithLetter(word string) bool {
+	c, _ := utf8.DecodeRuneInString(word)
+	return unicode.IsLetter(c)
+}
 
 func (r *reader) rangeExample() string { return rangeExamples[r.kind()] }

@@ -110,9 +110,11 @@ var units = []unit{
 	{"l", Volume, 1000, 0, []string{"L", "litre", "litres", "liter", "liters"}},
 	{"dl", Volume, 100, 0, []string{"dL", "decilitre", "decilitres", "deciliter", "deciliters"}},
 	{"cl", Volume, 10, 0, []string{"cL", "centilitre", "centilitres", "centiliter", "centiliters"}},
-	{"tsp", Volume, 4.92892159375, 0, []string{"tsps", "teaspoon", "teaspoons"}},
+	{"tsp", Volume, 4.92892159375, 0, []string{"tsps", "teaspoon", "teaspoons", "TL", "tsk", "cdta", "cucharadita",
+		"cucharaditas", "cucchiaino", "cucchiaini"}},
 	{"tbsp", Volume, 14.78676478125, 0, []string{
-		"tbsps", "tbs", "tbl", "tblsp", "tablespoon", "tablespoons",
+		"tbsps", "tbs", "tbl", "tblsp", "tablespoon", "tablespoons", "EL", "msk", "rkl", "cda",
+		"cucharada", "cucharadas", "cucchiaio", "cucchiai",
 	}},
 	{"cup", Volume, 236.5882365, 0, []string{"cups"}},
 	{"floz", Volume, 29.5735295625, 0, []string{"fl oz", "fluid ounce", "fluid ounces"}},

@@ -341,20 +341,30 @@ func (s *sarif) cautionGroups() []oneFormula {
 // cautionResults gives the results of the cautions, whole.
 func (s *sarif) cautionResults(yield func(any) bool) {
 	formulas := len(s.cautions.byFormula())
+	plain := map[string]string{} // formulas have most of their cautions in common
+	var text strings.Builder
+	var sources []string
 	for _, one := range s.cautionGroups() {
-		text := "Cautions:"
+		text.Reset()
+		sources = sources[:0]
 		if one.name == "" && formulas > 1 {
-			text = fmt.Sprintf("Cautions of %d formulas; the properties of the run hold them by "+
+			fmt.Fprintf(&text, "Cautions of %d formulas; the properties of the run hold them by "+
 				"formula:", formulas)
+		} else {
+			text.WriteString("Cautions:")
 		}
-		var sources []string
 		for _, c := range one.list {
-			text += " " + c.Whole()
+			whole := c.Whole()
+			if plain[whole] == "" {
+				plain[whole] = plainText(whole)
+			}
+			text.WriteString(" " + plain[whole])
 			if !slices.Contains(sources, c.Source) {
 				sources = append(sources, c.Source)
 			}
 		}
-		r := s.own(sarifCaution, "note", text, "", one.name, one.place)
+		r := s.own(sarifCaution, "note", "", "", one.name, one.place)
+		r.Message.Text = text.String()
 		r.Properties.Answer = "caution"
 		r.Properties.Source = source.Safe(strings.Join(sources, "; "))
 		yield(r)

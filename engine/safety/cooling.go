@@ -207,7 +207,10 @@ func (p *Part) fallsTo(step *formula.Step, targetC float64) fall {
 	var at [figure.Runs]float64
 	for i, st := range waits {
 		if !st.Known {
-			return fall{}
+			if slices.ContainsFunc(out[:], math.IsNaN) {
+				return fall{}
+			}
+			break // every run was there before
 		}
 		ambient := [figure.Runs]float64{st.Ambient.Lo, st.Ambient.Mid(), st.Ambient.Hi}
 		last := i == len(waits)-1

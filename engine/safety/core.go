@@ -22,7 +22,7 @@ func (s *Sheet) CoreReached(step *formula.Step) Value {
 		return v
 	}
 	model := s.CoreEnd(step)
-	if step.Core.Set && !model.Absent && model.Mid >= targetTrustedC && model.Hi >= step.Core.Lo {
+	if step.Core.Set && s.HoldsUncookedMeat(step).Hi == 0 && !model.Absent && model.Mid >= targetTrustedC && model.Hi >= step.Core.Lo {
 		return figure.ValueOf(step.Core.Interval)
 	}
 	if !model.Absent && (math.IsNaN(model.Mid) || math.IsInf(model.Lo, 0)) {
@@ -102,56 +102,6 @@ func (s *Sheet) HoldsRawMeat(step *formula.Step) Value {
 	return figure.YesNo(found)
 }
 
-// HoldsUncookedMeat is HoldsRawMeat without ham, cooked sausage and other meat that was bought cooked.
-func (s *Sheet) HoldsUncookedMeat(step *formula.Step) Value {
-	raw := func(p *Part) bool {
-		if p.CooksAll() {
-			return false
-		}
-		for _, q := range p.Contents() {
-			for _, in := range q.Part.Ingredients {
-				if it := in.Item; it != nil && !it.Is(larder.Cooked) &&
-					(it.ControlOf() == larder.ControlMeat || it.ControlOf() == larder.ControlFish) {
-					return true
-				}
-			}
-		}
-		return false
-	}
-	found := raw(s.Part(step.Part))
-	for _, other := range step.Part.Steps[:step.Index] {
-		found = found || other.Uses != nil && raw(s.Part(other.Uses))
-	}
-	return figure.YesNo(found)
-}
-
-// What hot fat must be, and for how long, so that a dough fried in it is taken for cooked through:
-// doughnuts were tested at 190.6 C, over 7 log at 2 min (Channaiah et al. 2018, abstract read); the
-// span and the minute are common practice.
-const (
-	fatColdC, fatHotC = 150, 210
-	friedLeastMin     = 1
-)
-
-// FriedWell reports whether the fat and the time of a dough in hot fat are such that it is cooked
-// through and not only brown.
-func FriedWell(step *formula.Step) Value {
-	switch {
-	case step.Reading != nil && step.Reading.Temp.Set, step.Core.Set:
-		return figure.YesNo(true) // the core answers
-	case !step.At.Set:
-		return figure.Maybe(
-			"at = \"180 C\", the temperature of the fat in this "+step.Verb.Name,
-			step.Place,
-		)
-	case !step.Time.Set:
-		return figure.Maybe("the time of this "+step.Verb.Name, step.Place)
-	}
-	return figure.YesNo(
-		step.At.Lo >= fatColdC && step.At.Hi <= fatHotC && step.Time.Lo >= friedLeastMin,
-	)
-}
-
 // IsReheat reports whether a cook heats again what was cooked and cooled, in the part or in one that
 // it takes in, and it is held warm after it, there or where it is taken in or put on.
 func (s *Sheet) IsReheat(step *formula.Step) Value {
@@ -159,6 +109,20 @@ func (s *Sheet) IsReheat(step *formula.Step) Value {
 		return figure.YesNo(false)
 	}
 	return figure.YesNo(s.heldWarm(step.Part, step.Index+1))
+}
+
+// IsRewarmed is IsReheat also of what was bought cooked, where most of the part is that.
+func (s *Sheet) IsRewarmed(step *formula.Step) Value {
+	p, bought := s.Part(step.Part), Interval{}
+	for _, in := range p.Ingredients {
+		if in.Item != nil && in.Item.Is(larder.Cooked) && in.Item.ControlOf() != "" {
+			bought = bought.Add(s.Amount(in))
+		}
+	}
+	if step.HeatsAll() && 2*bought.Hi > p.Grams(makeup.Mass).Lo && bought.Hi > 0 {
+		return figure.YesNo(s.heldWarm(step.Part, step.Index+1))
+	}
+	return s.IsReheat(step)
 }
 
 // cooledAgain reports whether a part was cooked and then cooled before one of its steps, or was so

@@ -116,13 +116,18 @@ func (s *Sheet) WarmAfterBake() Value {
 }
 
 // WarmDryFilling is WarmAfterBake of the fillings that it leaves out: dry ones that were baked in.
+// What lay on top is crust.
 func (s *Sheet) WarmDryFilling() Value {
-	return s.warmAfterBake(func(q *Part, baked bool) Value {
-		if baked && q.isDryFilling() {
+	v := s.warmAfterBake(func(q *Part, baked bool) Value {
+		if baked && q.Kind != formula.Topping && q.isDryFilling() {
 			return q.NeedsControl()
 		}
 		return figure.YesNo(false)
 	})
+	if math.IsInf(v.Hi, 1) {
+		return v
+	}
+	return figure.ValueOf(figure.Point(v.Hi)) // a reading would take the question away, not the hours
 }
 
 // WarmCustardAfterBake is WarmAfterBake of what is cooked with egg or milk and goes on after the
@@ -130,7 +135,10 @@ func (s *Sheet) WarmDryFilling() Value {
 func (s *Sheet) WarmCustardAfterBake() Value {
 	return s.warmAfterBake(func(q *Part, baked bool) Value {
 		custard := !baked && q.IsCooked() && q.Traits()&(larder.Egg|larder.Dairy) != 0
-		if custard || q.controls(larder.ControlMeat, larder.ControlFish) {
+		switch meat := q.controls(larder.ControlMeat, larder.ControlFish); {
+		case meat && !q.PH.Set && !q.WaterActivity.Set: // lemon on it makes no meat keep
+			return figure.YesNo(q.NeedsControl().Hi == 1)
+		case meat || custard:
 			return q.SurelyNeedsControl()
 		}
 		return figure.YesNo(false)

@@ -7,6 +7,7 @@ import (
 	"forebake/engine/formula"
 	"forebake/engine/larder"
 	"forebake/engine/makeup"
+	"forebake/engine/process"
 )
 
 // What a cook must reach so that an ingredient is raw no more, C.
@@ -76,17 +77,10 @@ func (p *Part) boiled(in *formula.Ingredient, cookC float64) figure.Truth {
 		if !s.Verb.Cooks() || !makeup.TakesIn(s, in) {
 			continue
 		}
-		reached := s.To
-		if s.Core.Set {
-			reached = s.Core
-		}
-		if s.Reading != nil && s.Reading.Temp.Set {
-			reached = s.Reading.Temp
-		}
-		switch {
-		case reached.Set && reached.Lo >= cookC:
+		switch reached := p.sheet.Reached(s); {
+		case !reached.Absent && reached.Lo >= cookC:
 			return figure.Yes
-		case !reached.Set || reached.Hi >= cookC:
+		case reached.Absent || reached.Hi >= cookC:
 			state = figure.Open
 		}
 	}
@@ -136,7 +130,7 @@ func heatedTo(p *Part, heats func(*formula.Step) bool) Value {
 	}
 	for _, step := range p.Steps {
 		switch {
-		case p.IsDough() && step.InHotFat() && FriedWell(step).Lo == 1 && !step.Core.Set && (step.Reading == nil || !step.Reading.Temp.Set):
+		case p.IsDough() && step.InHotFat() && process.FriedWell(step).Lo == 1 && !step.Core.Set && (step.Reading == nil || !step.Reading.Temp.Set):
 			hotter(figure.ValueOf(figure.Point(friedCoreC)))
 		case heats(step):
 			hotter(p.sheet.Reached(step))

@@ -19,7 +19,7 @@ func (p *Part) sealed() (class microbe.Sealed, days, warmestC float64, ok bool) 
 		return p.wrapped()
 	}
 	cold := p.sheet.limits().ColdC.Value
-	coveredWarm := 0.0
+	coveredWarm, warm := 0.0, 0.0
 	for _, step := range p.allSteps() {
 		if !step.Verb.Waits() {
 			continue
@@ -31,6 +31,9 @@ func (p *Part) sealed() (class microbe.Sealed, days, warmestC float64, ok bool) 
 		}
 		d := step.Time.Interval.Hi / 1440
 		days, warmestC = days+d, max(warmestC, c)
+		if c > cold {
+			warm += d
+		}
 		if c > cold && (step.Covered == nil || *step.Covered) {
 			coveredWarm += d
 		}
@@ -39,8 +42,11 @@ func (p *Part) sealed() (class microbe.Sealed, days, warmestC float64, ok bool) 
 		return 0, 0, 0, false
 	}
 	oil := p.oilMost()
-	wet := p.controls(larder.ControlOilInfusion, larder.ControlRawVegetable,
+	wet := p.moistPlant() || p.controls(larder.ControlOilInfusion, larder.ControlRawVegetable,
 		larder.ControlCookedVegetable, larder.ControlUndeclared)
+	if 24*warm <= p.sheet.limits().AmbientHours.Value {
+		warmestC = min(warmestC, cold) // the hours of a working supply: 3-501.19(B)
+	}
 	switch {
 	case wet && (p.controls(larder.ControlOilInfusion) || oil > p.Grams(makeup.Mass).Lo/2):
 		return microbe.OilInfusion, days, warmestC, true
@@ -48,6 +54,18 @@ func (p *Part) sealed() (class microbe.Sealed, days, warmestC float64, ok bool) 
 		return microbe.LowAcidJar, days, warmestC, warmestC > cold
 	}
 	return 0, 0, 0, false
+}
+
+// moistPlant reports whether fresh herbs, ginger or another moist food of plants is in the part.
+func (p *Part) moistPlant() bool {
+	for _, q := range p.Contents() {
+		for _, in := range q.Ingredients {
+			if in.Item != nil && in.Item.MoistPlant() {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // wrapped is sealed for a dough: bread in a box or a bag stands in air, and is no food in a jar. It

@@ -82,6 +82,9 @@ func (s *Sheet) Reset(f *formula.Formula, k *kitchen.Kitchen) {
 // Part is a part of the formula on this sheet.
 func (s *Sheet) Part(p *formula.Part) *Part { return &s.parts[p.Serial] }
 
+// Sheet is the sheet that the part is on.
+func (p *Part) Sheet() *Sheet { return p.sheet }
+
 // once keeps what was worked out for the part: for figures that ask the parts which take it in.
 func (p *Part) once(kept **Value, work func(*Part) Value) Value {
 	if *kept == nil {

@@ -7,16 +7,8 @@ import "strings"
 var otherWords = map[string]string{
 	"laminate": `{ fill = "roll-in butter" }, then { sheet = "6 mm" }, { fold = 1 } ` +
 		`and { chill = "30 min" } for each turn`,
-	"preheat":  "nothing for it: the at of the bake says how hot the oven is",
-	"grease":   "nothing for it, or what it weighs among the ingredients",
-	"drain":    `note = "drained" beside the soak, and weigh what is left`,
 	"cover":    "covered = true in the rest or the proof that it is covered for",
 	"wrap":     "covered = true in the rest, the chill or the store that it is wrapped for",
-	"line":     `nothing for it, or note = "lined" beside the pan`,
-	"seal":     `note = "sealed" beside the shape`,
-	"vent":     `note = "vented" beside the bake`,
-	"invert":   `note = "turned over" beside the cool`,
-	"turn out": `note = "turned out" beside the cool`,
 	"cure":     `{ store = "14 days" }`,
 	"serve":    `{ hold = "1 h", at = "60 C" }, or nothing for it`,
 	"autolyse": `{ soak = "30 min" } before the mix`,
@@ -37,7 +29,8 @@ func OtherSteps() []string {
 // otherOptions are words that bakers write for an option of a step.
 var otherOptions = map[string]string{
 	"temp": "at", "temperature": "at", "oven": "at", "in": "at", "place": "at", "where": "at",
-	"until": "note", "speed": "note", "comment": "note", "how": "note", "over": "note",
+	"until": "note", "speed": "note", "vitesse": "note", "when": "note", "why": "note",
+	"tool": "note", "on": "at", "cover": "covered", "comment": "note", "how": "note", "over": "note",
 	"method": "by", "using": "by", "weight": "amount", "mass": "amount",
 	"number": "pieces", "thickness": "as", "form": "as", "internal": "core", "inside": "core",
 	"minutes": "time", "duration": "time", "for": "time",

@@ -48,19 +48,33 @@ var warmths = map[string]struct {
 	"proofer": {"28 C", false}, "prover": {"28 C", false}, "cold": {"4 C", false},
 }
 
+var warmSpot = regexp.MustCompile(`^(?:some ?where|any ?where)? ?(?:nice and )?warm(?: (?:place|spot|kitchen|room|corner|` +
+	`cupboard|draught free place|draft free place|and draught free|and draft free))?(?: (?:in|of|by|near|free from|away from) .*)?$`)
+
 // Warmth is what to write for words of how warm it is somewhere, in lower case; take is true where the
 // range can be taken.
 func Warmth(words string) (write string, take, ok bool) {
 	w, ok := warmths[words]
+	if !ok && warmSpot.MatchString(words) {
+		w, ok = warmths["warm place"], true
+	}
 	return w.write, w.taken, ok
 }
 
 // goingIn are words for how warm an ingredient goes in. Common practice, no source.
 var goingIn = map[string]string{"lukewarm": "35 C to 40 C", "tepid": "35 C to 40 C",
-	"warm": "35 C to 43 C", "room temperature": "18 C to 24 C", "room": "18 C to 24 C",
-	"cold": "2 C to 8 C", "fridge": "2 C to 8 C", "from fridge": "2 C to 8 C",
+	"warm": "35 C to 43 C", "hand hot": "35 C to 43 C", "hand warm": "35 C to 40 C", "finger warm": "35 C to 40 C",
+	"melted": "32 C to 45 C", "melted and cooled": "25 C to 35 C", "melted and cool": "25 C to 35 C", "blood warm": "35 C to 38 C",
+	"blood heat": "35 C to 38 C", "blood temperature": "35 C to 38 C", "body temperature": "35 C to 38 C",
+	"room temperature": "18 C to 24 C", "room temp": "18 C to 24 C", "rt": "18 C to 24 C",
+	"room": "18 C to 24 C", "room warm": "18 C to 24 C", "ambient": "18 C to 24 C",
+	"softened": "18 C to 24 C", "soft": "18 C to 24 C", "soft but cool": "14 C to 20 C",
+	"cool but pliable": "10 C to 16 C", "pliable": "10 C to 16 C",
+	"cold": "2 C to 8 C", "chilled": "2 C to 8 C", "fridge cold": "2 C to 8 C", "fridge": "2 C to 8 C",
+	"fridge temperature": "2 C to 8 C", "from fridge": "2 C to 8 C", "straight from the fridge": "2 C to 8 C",
 	"cold from fridge": "2 C to 8 C", "from the fridge": "2 C to 8 C",
-	"cold from the fridge": "2 C to 8 C", "ice cold": "0 C to 4 C"}
+	"cold from the fridge": "2 C to 8 C", "ice cold": "0 C to 4 C", "iced": "0 C to 4 C",
+	"frozen": "-20 C to -12 C", "from the freezer": "-20 C to -12 C"}
 
 // GoingIn is how warm an ingredient goes in, by words in lower case; "" for others.
 func GoingIn(words string) string { return goingIn[words] }
@@ -225,7 +239,7 @@ func Covered(text string) (yes, ok bool) {
 }
 
 var area = regexp.MustCompile(
-	`(?i)^([\d.]+) ?(?:mm|cm|in|inch|inches)? ?(?:x|×|by) ?([\d.]+) ?(mm|cm|in|inch|inches)$`)
+	`(?i)^([\d.]+) ?(?:mm|cm|in|inch|inches)? ?(?:x|×|by) ?([\d.]+) ?(mm|cm|in|inch|inches)(?: (?:rectangle|sheet|square|oblong))?$`)
 
 // Area reads the sides of a sheet, "30 x 45 cm", the longer first.
 func Area(text string) (long, short quantity.Quantity, ok bool) {
@@ -255,7 +269,7 @@ const dryYeast = 0.5
 
 // measures are words of the kitchen that an ingredient gives a size to. Sources: pinch and dash from
 // measuring-spoon pages (read), the bounds a judgement; a sachet of dry yeast is 7 g (German and US
-// pages, read); vanilla sugar 7.5 g in France, 8 g in Germany, 10 g in Austria (memory); a stick of
+// pages, read); saffron 0.1 to 0.5 g, cardamom pods and drops (memory); vanilla sugar 7.5 g in France, 8 g in Germany, 10 g in Austria (memory); a stick of
 // butter is 4 oz (SR 28, read).
 var measures = []struct {
 	word   *regexp.Regexp
@@ -276,6 +290,15 @@ var measures = []struct {
 	{regexp.MustCompile(`^(?:sachets?|packets?)$`), 7.5, 10, "g", false,
 		func(it *larder.Item) bool { return it.Name == "vanilla sugar" },
 		"a packet of vanilla sugar is taken as 7.5 to 10 g: read its label"},
+	{regexp.MustCompile(`^(?:sachets?|packets?|envelopes?|pinch(?:es)? of threads)$`), 0.1, 0.5, "g", false,
+		func(it *larder.Item) bool { return it.Name == "saffron" },
+		"a packet of saffron is taken as 0.1 to 0.5 g: read its label"},
+	{regexp.MustCompile(`^(?:green )?pods?$`), 0.1, 0.3, "g", false,
+		func(it *larder.Item) bool { return it.Name == "cardamom" },
+		"the seeds of a pod are taken as 0.1 to 0.3 g: weigh them"},
+	{regexp.MustCompile(`^(?:few )?drops?$`), 0.03, 0.3, "ml", false,
+		func(it *larder.Item) bool { return it.Density > 0 },
+		"a drop is taken as 0.03 ml, and a few as up to 0.3 ml: weigh it"},
 	{regexp.MustCompile(`^sticks?$`), 4, 4, "oz", true,
 		func(it *larder.Item) bool {
 			return it.Class == larder.ClassFat && it.Water > 0 && it.Fat < 90
@@ -284,12 +307,19 @@ var measures = []struct {
 }
 
 var amountOf = regexp.MustCompile(
-	`(?i)^([\d\s./⁄½¼¾⅓⅔⅛]+|an? |half an? )\s*([a-z ]+?)(?: of [a-z ]+)?$`)
+	`(?i)^([\d\s./⁄½¼¾⅓⅔⅛]+|an? |half an? )\s*([a-z ]*?)(?: of [a-z ]+)?$`)
+
+// alonePinch is a pinch without a number.
+var alonePinch = regexp.MustCompile(`(?i)^((?:(?:small|large|good|generous|big) )?(?:pinch|dash))$`)
 
 // Amount gives the quantity of a word of the kitchen for an ingredient. units is whose measures the
 // kitchen uses.
 func Amount(it *larder.Item, text, units string) (Taken, bool) {
-	m := amountOf.FindStringSubmatch(strings.TrimSpace(text))
+	if q, fault := quantity.Read(text, quantity.Of(quantity.Volume)); fault == nil && it.Name == "kosher salt" {
+		return Taken{quantity.Plain(q.Lo*kosherLo) + " to " + quantity.Plain(q.Hi*kosherHi) + " g",
+			"a teaspoon of kosher salt is taken as 2.8 to 4.8 g, by its make: weigh it"}, true
+	}
+	m := amountOf.FindStringSubmatch(alonePinch.ReplaceAllString(strings.TrimSpace(text), "a $1"))
 	if m == nil {
 		return Taken{}, false
 	}
@@ -298,6 +328,16 @@ func Amount(it *larder.Item, text, units string) (Taken, bool) {
 		return Taken{}, false
 	}
 	word := strings.ToLower(strings.TrimSpace(m[2]))
+	if _, isZest := zests[it.Name]; isZest && word == "" || word != "" && counts(word, it) {
+		switch z, isZest := zests[it.Name]; {
+		case isZest:
+			return Taken{quantity.Plain(n.Lo*z.lo) + " to " + quantity.Plain(n.Lo*z.hi) + " g",
+				fmt.Sprintf("the zest of one is taken as %s to %s g: weigh it", quantity.Plain(z.lo),
+					quantity.Plain(z.hi))}, true
+		case it.Piece > 0:
+			return Taken{Text: quantity.Plain(n.Lo) + " pieces"}, true
+		}
+	}
 	for _, k := range measures {
 		if !k.word.MatchString(word) || !k.fits(it) || k.us && (units == "uk" || units == "metric") {
 			continue
@@ -309,6 +349,30 @@ func Amount(it *larder.Item, text, units string) (Taken, bool) {
 		return Taken{out + " " + k.unit, k.says}, true
 	}
 	return Taken{}, false
+}
+
+// A millilitre of kosher salt of the two makes, g: the larder's rows.
+const (
+	kosherLo = 0.57
+	kosherHi = 0.97
+)
+
+// zests are the zest of one fruit, g. Memory.
+var zests = map[string]struct{ lo, hi float64 }{"lemon zest": {3, 8}, "orange zest": {5, 12}, "lime zest": {2, 5}}
+
+// units of what is counted, beside the words of its own name.
+const counted = " large medium small whole pod pods clove cloves stalk stalks fruit fruits unwaxed organic ripe "
+
+// counts reports whether words behind a number only name the thing itself: "1 orange" of orange zest,
+// "2 cloves" of garlic.
+func counts(words string, it *larder.Item) bool {
+	own := " " + singulars(strings.ToLower(it.Name+" "+strings.Join(it.Aliases, " "))) + " "
+	for _, w := range strings.Fields(words) {
+		if !strings.Contains(own, " "+singulars(w)+" ") && !strings.Contains(counted, " "+w+" ") {
+			return false
+		}
+	}
+	return !strings.Contains(own, " leaf ")
 }
 
 var inBrackets = regexp.MustCompile(`^([^()]+?)\s*\(([^()]+)\)$`)
@@ -427,6 +491,8 @@ func Clock(text string) (minutes float64, ok bool) {
 	return float64(60*h + m), n == 2 && err == nil && whole && h <= 23 && m <= 59
 }
 
+var aboutSo = regexp.MustCompile(`(?i)^(?:about|around|roughly|approx(?:imately|\.)?|some|makes) `)
+
 // Made is how many pieces a text says that a formula makes.
 type Made struct {
 	Lo, Hi float64
@@ -436,6 +502,7 @@ type Made struct {
 
 // Makes reads "24 pieces", "10 to 12 buns" and "2 loaves of 450 g"; why says what is wrong.
 func Makes(text string) (m Made, why string) {
+	text = aboutSo.ReplaceAllString(text, "")
 	number, rest, _ := strings.Cut(text, " ")
 	n, bad := Count(number)
 	m.Lo, m.Hi = n, n

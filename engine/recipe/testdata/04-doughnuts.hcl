@@ -9,7 +9,7 @@ formula "Ferry Steps doughnuts" {
       "sugar"             = "1/3 cup"
       "egg"               = "2 pieces"
       "unsalted butter"   = { amount = "6 tablespoons", as = "melted" }
-      "kosher salt"       = "?"   # 1 tsp: a check would refuse it: "kosher salt": the larder does not know what a volume of it weighs; write grams, or give density = "1.0 g/ml" in an ingredient block of house.hcl
+      "kosher salt"       = "1 tsp"
       "all-purpose flour" = "500 g"   # written 4 cups too
     }
     steps = [

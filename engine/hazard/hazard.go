@@ -1,0 +1,68 @@
+// Package hazard says what hurts in an ingredient by itself: a dose, raw meat or pulses that no heat
+// reaches, a soak too long and too warm, raw flour on what is baked.
+//
+//	dose.go   doses of poisons and additives   amounts by the larder's figures (larder/hazards.csv)
+//	raw.go    raw meat, fish and pulses        FDA Food Code 2022, 3-401.11; FDA, Bad Bug Book
+//	soak.go   soaks before the mix             FDA Fish and Fishery Products Hazards Guide, ch. 15
+//
+// The unfavourable end of every range is in the figures; the rules take it.
+package hazard
+
+import (
+	"slices"
+
+	"forebake/engine/figure"
+	"forebake/engine/formula"
+	"forebake/engine/larder"
+	"forebake/engine/makeup"
+	"forebake/engine/safety"
+)
+
+// Short names of what is asked.
+type (
+	Interval = figure.Interval
+	Value    = figure.Value
+	Sheet    = safety.Sheet
+	Part     = safety.Part
+)
+
+// Of lists what the part's own ingredients hold that hurts, by the words of hazards.csv.
+func Of(p *Part) Value {
+	var out []string
+	for _, in := range p.Ingredients {
+		if in.Item != nil && in.Item.Hazard != "" && !slices.Contains(out, string(in.Item.Hazard)) {
+			out = append(out, string(in.Item.Hazard))
+		}
+	}
+	return figure.List(out)
+}
+
+// Holds reports whether an ingredient of the part itself holds the hazard.
+func Holds(p *Part, h larder.Hazard) bool {
+	return slices.ContainsFunc(p.Ingredients, func(in *formula.Ingredient) bool {
+		return in.Item != nil && in.Item.Hazard == h
+	})
+}
+
+// Dose is how much of a hazard is in a kilogram of what the formula makes, in the unit of the
+// larder's figure for a gram, times the gram of it: mg/kg of coumarin, g/kg of nutmeg. The oven's
+// loss is taken off at the high end.
+func Dose(s *Sheet, h larder.Hazard) Value {
+	dose, mass := Interval{}, Interval{}
+	for _, p := range s.Formula.Parts {
+		part := s.Part(p)
+		if len(part.TakenBy()) == 0 {
+			mass = mass.Add(part.Grams(makeup.Mass))
+		}
+		for _, in := range p.Ingredients {
+			if in.Item != nil && in.Item.Hazard == h {
+				dose = dose.Add(s.Amount(in).Scale(in.Item.HazardFigure))
+			}
+		}
+	}
+	if dose.Hi == 0 {
+		return figure.ValueOf(Interval{})
+	}
+	mass.Lo *= 1 - s.BakeLoss().Hi
+	return figure.ValueOf(dose.Div(mass).Scale(1000))
+}

@@ -1,0 +1,281 @@
+package hazard
+
+import (
+	"math"
+	"slices"
+	"strings"
+
+	"forebake/engine/figure"
+	"forebake/engine/formula"
+	"forebake/engine/larder"
+	"forebake/engine/makeup"
+)
+
+// What the heat of a step must reach, C.
+const (
+	stuffedC  = 74 // raw meat in a dough: FDA Food Code 2022, 3-401.11(A)(3) (read)
+	boiledC   = 95 // a boil, a little under it for the height of the place (judgement)
+	leastFryM = 5  // min that a pan of mince takes at the least (judgement)
+	othersC   = 100
+)
+
+// rawMeat reports whether an ingredient is raw meat or fish.
+func rawMeat(in *formula.Ingredient) bool { return in.Item != nil && in.Item.CookC() > 0 }
+
+// HasRawMeat reports whether the part's own ingredients hold raw meat or fish.
+func HasRawMeat(p *Part) Value {
+	for _, in := range p.Ingredients {
+		if rawMeat(in) {
+			return figure.YesNo(true)
+		}
+	}
+	return figure.YesNo(false)
+}
+
+// heat is how hot the raw meat of a part gets. Where a bake or hot fat follows, other rules judge
+// it: othersC. unread says that a step may well cook it, and no figure says so.
+type heat struct {
+	Interval
+	need   *figure.Need
+	unread *formula.Step
+}
+
+// hotter takes the better of two heats that the same meat goes through.
+func (h heat) hotter(o heat) heat {
+	out := heat{Interval: Interval{Lo: max(h.Lo, o.Lo), Hi: max(h.Hi, o.Hi)}, need: h.need, unread: h.unread}
+	if o.need != nil {
+		out.need = o.need
+	}
+	if o.unread != nil {
+		out.unread = o.unread
+	}
+	return out
+}
+
+// MeatNeeds is what the raw meat and fish of a part must reach, C: by its kind, or stuffed in a
+// dough.
+func MeatNeeds(s *Sheet, p *Part) Value {
+	c := 0.0
+	for _, in := range p.Ingredients {
+		if rawMeat(in) {
+			c = max(c, in.Item.CookC())
+		}
+	}
+	if c > 0 && !p.IsCooked() && (p.IsDough() || stuffs(s, p)) {
+		c = stuffedC
+	}
+	return figure.ValueOf(figure.Point(c))
+}
+
+// stuffs reports whether the part is put in or on a dough that is heated after it.
+func stuffs(s *Sheet, p *Part) bool {
+	for _, q := range s.Formula.Parts {
+		for i, step := range q.Steps {
+			for _, later := range q.Steps[i+1:] {
+				if step.Uses == p.Part && later.HeatsAll() {
+					return true
+				}
+			}
+		}
+	}
+	return false
+}
+
+// MeatHeated is how hot the raw meat and fish of a part gets: by its own cooks, and where it goes.
+func MeatHeated(s *Sheet, p *Part) Value {
+	if HasRawMeat(p).Lo == 0 {
+		return figure.ValueOf(figure.Point(othersC))
+	}
+	h := meat(s, p)
+	if h.need != nil && h.Lo < h.Hi {
+		return figure.Absent(h.need.What, h.need.Place)
+	}
+	return figure.ValueOf(h.Interval)
+}
+
+// MeatUnread reports whether a step may well cook the raw meat, and no reading says that it does.
+func MeatUnread(s *Sheet, p *Part) Value {
+	return figure.YesNo(HasRawMeat(p).Lo == 1 && meat(s, p).unread != nil)
+}
+
+// meat follows the raw meat of a part through its own steps and where it goes.
+func meat(s *Sheet, p *Part) heat {
+	way := journey{s, map[*formula.Part]heat{}}
+	return way.in(p, rawMeat).hotter(way.after(p))
+}
+
+// journey remembers where parts go on: paths through parts within parts are too many to walk twice.
+type journey struct {
+	sheet *Sheet
+	known map[*formula.Part]heat
+}
+
+// in is how hot a part's own steps make the ingredients that is tells of.
+func (j journey) in(p *Part, is func(*formula.Ingredient) bool) heat {
+	out := heat{Interval: j.sheet.Kitchen.Room.Interval}
+	for _, step := range p.Steps {
+		if step.Verb.HeatsThrough() && covers(step, p, is) {
+			out = out.hotter(heated(j.sheet, p, step))
+		}
+	}
+	return out
+}
+
+// after is how hot a part gets where it goes, in the coolest of the places; as in the room where it
+// goes nowhere.
+func (j journey) after(p *Part) heat {
+	if h, ok := j.known[p.Part]; ok {
+		return h
+	}
+	room := heat{Interval: j.sheet.Kitchen.Room.Interval}
+	users, coolest := 0, heat{Interval: figure.Point(math.Inf(1))}
+	cooler := func(h heat) {
+		users++
+		if h.Lo < coolest.Lo {
+			coolest = h
+		}
+	}
+	for _, q := range j.sheet.Formula.Parts {
+		part := j.sheet.Part(q)
+		for i, step := range q.Steps {
+			if step.Uses == p.Part {
+				cooler(j.on(part, i))
+			}
+		}
+		taken := func(in *formula.Ingredient) bool { return in.Of == p.Part }
+		if slices.ContainsFunc(q.Ingredients, taken) {
+			cooler(j.in(part, taken).hotter(j.after(part)))
+		}
+	}
+	if users == 0 {
+		coolest = room
+	}
+	j.known[p.Part] = coolest
+	return coolest
+}
+
+// on is how hot what step i of a part puts on gets there.
+func (j journey) on(q *Part, i int) heat {
+	out := heat{Interval: j.sheet.Kitchen.Room.Interval}
+	for _, later := range q.Steps[i+1:] {
+		if later.HeatsAll() {
+			out = out.hotter(heated(j.sheet, q, later))
+		}
+	}
+	if q.Steps[i].Verb.Washes() && out.Hi >= othersC {
+		return heat{Interval: figure.Point(othersC)} // crust
+	}
+	return out
+}
+
+// covers reports whether a step heats every ingredient that is tells of.
+func covers(step *formula.Step, p *Part, is func(*formula.Ingredient) bool) bool {
+	for _, in := range p.Ingredients {
+		if is(in) && !makeup.TakesIn(step, in) {
+			return false
+		}
+	}
+	return true
+}
+
+// heated is how hot a step makes what is in it. An aim is believed of a pan that is stirred, and not
+// of the middle of a dough.
+func heated(s *Sheet, p *Part, step *formula.Step) heat {
+	aim := step.To
+	if step.Core.Set {
+		aim = step.Core
+	}
+	unknown := heat{Interval: Interval{Lo: s.Kitchen.Room.Lo, Hi: othersC}, need: &figure.Need{
+		What: "measured = \"75 C core\" in this " + step.Verb.Name, Place: step.Place}}
+	switch r := step.Reading; {
+	case step.Verb.Bakes() || p.IsDough() && step.InHotFat():
+		return heat{Interval: figure.Point(othersC)}
+	case r != nil && r.Temp.Set:
+		return heat{Interval: r.Temp.Interval}
+	case aim.Set && !p.IsDough():
+		return heat{Interval: aim.Interval}
+	case p.IsDough() && s.CookedLong(step), !p.IsDough() && step.Time.Set && step.Time.Lo >= leastFryM:
+		unknown.unread = step
+	}
+	return unknown
+}
+
+// BoiledMinutes is how long the pulses of a part boil, by its own steps, at the least.
+func BoiledMinutes(p *Part) Value {
+	sum := Interval{}
+	pulse := func(in *formula.Ingredient) bool { return in.Item != nil && in.Item.Hazard == larder.HazardLectin }
+	for _, step := range p.Steps {
+		aim := step.To
+		if r := step.Reading; r != nil && r.Temp.Set {
+			aim = r.Temp
+		}
+		if !step.Verb.Cooks() || !covers(step, p, pulse) || !aim.Set || aim.Hi < boiledC {
+			continue
+		}
+		time := step.Time.Interval
+		if !step.Time.Set {
+			time = figure.Positive()
+		}
+		if aim.Lo < boiledC {
+			time.Lo = 0
+		}
+		sum = sum.Add(time)
+	}
+	return figure.ValueOf(sum)
+}
+
+// FlourDusted reports whether a step dusts raw flour on what no later step heats.
+func FlourDusted(step *formula.Step) Value {
+	words := strings.ToLower(step.Words)
+	if !strings.Contains(words, "flour") || strings.Contains(words, "treated") || strings.Contains(words, "pasteuri") {
+		return figure.YesNo(false)
+	}
+	before := false
+	for _, other := range step.Part.Steps {
+		switch {
+		case !other.HeatsAll():
+		case other.Index > step.Index:
+			return figure.YesNo(false)
+		default:
+			before = true
+		}
+	}
+	return figure.YesNo(before)
+}
+
+// OnlyHeat reports whether a step cooks a dough outside an oven, no later step heats it, and none
+// before it is a bake or was read to have cooked it: then it is warmed again.
+func OnlyHeat(step *formula.Step) bool {
+	if step.Part.Kind != formula.Dough || !step.Verb.Cooks() || !step.HeatsAll() {
+		return false
+	}
+	for _, before := range step.Part.Steps[:step.Index] {
+		r := before.Reading
+		if before.Verb.Bakes() || before.InHotFat() ||
+			before.HeatsAll() && r != nil && r.Temp.Set && r.Temp.Lo >= stuffedC {
+			return false
+		}
+	}
+	for _, later := range step.Part.Steps[step.Index+1:] {
+		if later.HeatsAll() {
+			return false
+		}
+	}
+	return true
+}
+
+// CoreUnread reports whether the core of such a cook is neither read nor aimed at in a time that may
+// do.
+func CoreUnread(s *Sheet, step *formula.Step) Value {
+	return figure.YesNo(DoughCore(s, step).Absent)
+}
+
+// DoughCore is what the last cook of a dough outside an oven brings its middle to; of any other step
+// othersC.
+func DoughCore(s *Sheet, step *formula.Step) Value {
+	v, read := s.Reached(step), step.Reading != nil && step.Reading.Temp.Set
+	if !OnlyHeat(step) || step.InHotFat() && !read && (v.Absent || !step.Core.Set) {
+		return figure.ValueOf(figure.Point(othersC)) // the fat and its time are judged by themselves
+	}
+	return v
+}

@@ -1,0 +1,106 @@
+package said
+
+import (
+	"fmt"
+	"regexp"
+	"slices"
+	"strings"
+
+	"forebake/engine/spelling"
+)
+
+// Chosen is a choice of ingredients by a baker's words.
+type Chosen struct {
+	Names []string
+	Rest  bool // what no other step takes, of Names
+}
+
+var (
+	allBut = regexp.MustCompile(`^(?:all|everything|all (?:the )?(?:other )?ingredients|the rest)` +
+		`(?: of it| of them)?,? (?:but|except|except for|without|apart from|save|bar|minus) (?:for )?(.+)$`)
+	everything = regexp.MustCompile(`^(?:all|everything|all (?:of )?(?:the )?ingredients)$`)
+	theRest    = regexp.MustCompile(`^(?:(?:the )?(?:rest|remainder|others?)|(?:everything|all) else|` +
+		`(?:the |all |all the )?(?:rest of the |remaining |other )(?:ingredients|things)?)$`)
+	between  = regexp.MustCompile(`\s*(?:,|;|&|\+|\band then\b|\band\b|\bthen\b|\bplus\b|\bwith\b|\binto\b|\bin\b)\s*`)
+	articles = regexp.MustCompile(`^(?:(?:all|some|half|most|rest|remainder|the|of|my|your|cold|soft|softened|melted|warm|lukewarm|boiling|beaten|` +
+		`whisked|remaining|a (?:spoon|tablespoon|teaspoon|tbsp|tsp|pinch|little|bit)(?:ful)?(?: of)?) )+`)
+)
+
+// Which finds the ingredients of a part that words mean: "the butter", "sugar and butter", "all but the
+// butter", "the rest". why says what is wrong.
+func Which(words string, names []string) (c Chosen, why string) {
+	if i := slices.IndexFunc(names, same(words)); i >= 0 {
+		return Chosen{Names: names[i : i+1]}, ""
+	}
+	words = strings.ToLower(strings.Join(strings.Fields(words), " "))
+	switch m := allBut.FindStringSubmatch(words); {
+	case m != nil:
+		out, why := Which(m[1], names)
+		left := slices.DeleteFunc(slices.Clone(names), func(n string) bool {
+			return slices.Contains(out.Names, n)
+		})
+		return Chosen{Names: left, Rest: strings.HasPrefix(words, "the rest")}, why
+	case everything.MatchString(words):
+		return Chosen{Names: names}, ""
+	case theRest.MatchString(words):
+		return Chosen{Names: names, Rest: true}, ""
+	}
+	for _, one := range between.Split(words, -1) {
+		if strings.TrimSpace(one) == "" {
+			continue
+		}
+		name, why := oneOf(one, names)
+		if why != "" {
+			return Chosen{}, why
+		}
+		if !slices.Contains(c.Names, name) {
+			c.Names = append(c.Names, name)
+		}
+	}
+	return c, ""
+}
+
+func same(word string) func(string) bool {
+	return func(n string) bool { return strings.EqualFold(strings.TrimSpace(n), strings.TrimSpace(word)) }
+}
+
+// oneOf finds the one name that a word means: the whole of it, or the words that it ends or begins
+// with: "butter" is the unsalted butter where no other butter is there.
+func oneOf(word string, names []string) (name, why string) {
+	short := articles.ReplaceAllString(word+" ", "")
+	for _, try := range []string{word, strings.TrimSpace(short)} {
+		if i := slices.IndexFunc(names, same(try)); i >= 0 {
+			return names[i], ""
+		}
+	}
+	short = " " + singulars(short) + " "
+	var found []string
+	for _, n := range names {
+		if whole := " " + singulars(strings.ToLower(n)) + " "; strings.Contains(whole, short) {
+			found = append(found, n)
+		}
+	}
+	switch {
+	case len(found) == 1:
+		return found[0], ""
+	case len(found) > 1:
+		return "", fmt.Sprintf("%q can be %s; write the one, or a list: [%q, %q]", word,
+			strings.Join(found, " or "), found[0], found[1])
+	}
+	if near := spelling.Nearest(word, names, 2); len(near) > 0 {
+		return "", fmt.Sprintf("no ingredient %q here; nearest is %s", word, strings.Join(near, ", "))
+	}
+	return "", fmt.Sprintf("no ingredient %q here; known are %s; \"all but the butter\" and \"the rest\" "+
+		"are read too", word, strings.Join(names, ", "))
+}
+
+// singulars drops commas, and the s of plurals.
+func singulars(text string) string {
+	fields := strings.Fields(strings.ReplaceAll(text, ",", " "))
+	for i, w := range fields {
+		if len(w) > 3 && strings.HasSuffix(w, "s") && !strings.HasSuffix(w, "ss") {
+			fields[i] = w[:len(w)-1]
+		}
+	}
+	return strings.Join(fields, " ")
+}

@@ -1,0 +1,205 @@
+package said
+
+import (
+	"regexp"
+	"strconv"
+	"strings"
+
+	"forebake/engine/larder"
+	"forebake/engine/quantity"
+)
+
+var spoken = []struct {
+	words *regexp.Regexp
+	write string
+}{
+	{regexp.MustCompile(`(?i)\b(?:an|one|1) hour and a half\b|\b(?:one|1) and a half hours\b`), "90 min"},
+	{regexp.MustCompile(`(?i)\bthree quarters of an hour\b`), "45 min"},
+	{regexp.MustCompile(`(?i)\ba quarter of an hour\b`), "15 min"},
+	{regexp.MustCompile(`(?i)\bhalf an hour\b`), "30 min"},
+	{regexp.MustCompile(`(?i)\ba couple of (hours|minutes)\b`), "2 $1"},
+	{regexp.MustCompile(`(?i)\b(?:an|one) (hour|day)\b`), "1 $1"},
+	{regexp.MustCompile(`(?i)\ba (minute|day|night)\b`), "1 $1"},
+	{regexp.MustCompile(`(?i)\btwo (hours|minutes|days)\b`), "2 $1"},
+	{regexp.MustCompile(`(?i)\bthree (hours|minutes|days)\b`), "3 $1"},
+	{regexp.MustCompile(`(?i)\bfour (hours|minutes|days)\b`), "4 $1"},
+	{regexp.MustCompile(`(?i)\bfive (hours|minutes|days)\b`), "5 $1"},
+	{regexp.MustCompile(`(?i)\bten (minutes)\b`), "10 $1"},
+	{regexp.MustCompile(`(?i)\btwenty (minutes)\b`), "20 $1"},
+}
+
+var clock = regexp.MustCompile(`(?i)^(\d+) ?(?:h|hours?|hrs?),? ?(?:and )?([0-5]\d)(?: ?min)?$`)
+
+var perSide = regexp.MustCompile(`(?i)^(\d+(?:\.\d+)?) ?(s|secs?|seconds?|m|mins?|minutes?)\.? (?:per|each|a|on each|on either) side$`)
+
+// Time gives a time that is written in words in figures: "half an hour", "2 min per side". Others
+// stay as they are.
+func Time(text string) string {
+	for _, s := range spoken {
+		text = s.words.ReplaceAllString(text, s.write)
+	}
+	if m := clock.FindStringSubmatch(strings.TrimSpace(text)); m != nil {
+		return m[1] + " h " + m[2] + " min"
+	}
+	if m := perSide.FindStringSubmatch(strings.TrimSpace(text)); m != nil {
+		if q, fault := quantity.Read(m[1]+" "+m[2], quantity.Of(quantity.Time)); fault == nil {
+			return quantity.Plain(2*q.Lo) + " min"
+		}
+	}
+	return text
+}
+
+var oneTime = regexp.MustCompile(`(?i)\d+(?:\.\d+)? ?(?:s|secs?|seconds?|mins?|minutes?|h|hours?)\b`)
+
+// Sum adds up the times of a mix that is told by its speeds: "5 min on low, then 8 min on medium".
+func Sum(text string) (time string, ok bool) {
+	all := oneTime.FindAllString(text, -1)
+	if len(all) < 2 || strings.ContainsAny(oneTime.ReplaceAllString(text, ""), "0123456789") ||
+		!sums.MatchString(text) || bound.MatchString(strings.ReplaceAll(strings.ToLower(text), "then", "")) {
+		return "", false
+	}
+	total := 0.0
+	for _, one := range all {
+		q, fault := quantity.Read(one, quantity.Of(quantity.Time))
+		if fault != nil {
+			return "", false
+		}
+		total += q.Lo
+	}
+	return quantity.Plain(total) + " min", true
+}
+
+var sums = regexp.MustCompile(`(?i)\b(?:then|plus|and)\b|\+`)
+
+var (
+	warmth = regexp.MustCompile(`-?\d+(?:[.,]\d+)?(?: ?(?:-|–|to) ?-?\d+(?:[.,]\d+)?)? ?(?:°|º|degrees?|deg)? ?[CF]\b`)
+	bound  = regexp.MustCompile(`(?i)\b(?:not|no|never|below|under|over|above|less|more|max\w*|min\w*|most|least|up|within|than|or|then|falling)\b`)
+	ovens  = regexp.MustCompile(`(?i)^(\d+ ?°? ?[CF]) ?(?:/|\(|,| or ) ?(?:\d+ ?°? ?[CF] ?(?:fan|convection)|fan \d+ ?°? ?[CF])(?:[ ,/]*gas(?: mark)? ?\d)?\)?$`)
+)
+
+// TempIn reads the one temperature that stands among words: "preheated 190 C", "warm (about 40 C)".
+// Words that make it a bound are asked.
+func TempIn(text string) (temperature string, ok bool) {
+	if m := ovens.FindStringSubmatch(strings.TrimSpace(text)); m != nil {
+		return m[1], true // "190C/170C fan/gas 5" is one oven
+	}
+	all := warmth.FindAllString(text, -1)
+	if len(all) != 1 || bound.MatchString(text) {
+		return "", false
+	}
+	rest := strings.Replace(text, all[0], "", 1)
+	if strings.ContainsAny(rest, "0123456789") || strings.TrimSpace(rest) == "" ||
+		regexp.MustCompile(`(?i)\b(?:fan|convection|gas)\b`).MatchString(rest) {
+		return "", false
+	}
+	return all[0], true
+}
+
+var (
+	countOf  = regexp.MustCompile(`(?i)^(\d+)(?: ?x)? ((?:[a-z-]+ ?)+)$`)
+	countBy  = regexp.MustCompile(`(?i)^(\d+) ?(?:x|×|pieces? (?:of|at|à)|of) ?(\d[\d.]* ?(?:g|kg|oz|lb)s?)\b[a-z ]*$`)
+	massOf   = regexp.MustCompile(`(?i)^(?:about |into )?(\d[\d.,]*(?: ?(?:-|–|to) ?\d[\d.,]*)? ?(?:g|kg|oz|lbs?))(?: (?:each|pieces?|balls?|buns?|rolls?|portions?|lumps?|chunks?))+$`)
+	unitWord = regexp.MustCompile(`(?i)^(?:g|kg|mg|oz|lbs?|min|mins|minutes?|h|hours?|mm|cm|m|in|inch(?:es)?|grams?|percent|s|sec|days?|c|f|celsius|fahrenheit)\b`)
+)
+
+// CountIn reads a count that has words behind it: "16 triangles", "3 equal strands", "10 x 55 g".
+func CountIn(text string) (number string, ok bool) {
+	text = strings.TrimSpace(strings.TrimPrefix(strings.ToLower(text), "into "))
+	if m := countBy.FindStringSubmatch(text); m != nil {
+		return m[1], true
+	}
+	m := countOf.FindStringSubmatch(text)
+	if m == nil || unitWord.MatchString(m[2]) {
+		return "", false
+	}
+	return m[1], true
+}
+
+// MassIn reads a weight that has words for pieces behind it: "80 g balls".
+func MassIn(text string) (mass string, ok bool) {
+	m := massOf.FindStringSubmatch(strings.TrimSpace(text))
+	if m == nil {
+		return "", false
+	}
+	return m[1], true
+}
+
+var (
+	small   = regexp.MustCompile(`(?i)\b(?:level|leveled|levelled) `)
+	ofFruit = regexp.MustCompile(`(?i)^(?:(?:grated |finely grated )?(?:zest|rind|juice|peel|seeds)? ?(?:of|from) )(.+)$`)
+	sizedBy = regexp.MustCompile(`(?i)^(\d+) ?\(? ?(?:size )?(XL|[SML])\)?$`)
+	heaped  = regexp.MustCompile(`(?i)^([\d./ ½¼¾]+) (heaped|heaping|rounded|scant|generous) (.+)$`)
+)
+
+var (
+	frenchSpoon = regexp.MustCompile(`(?i)\bc(?:uill[eè]res?|\.)? ?à ?s(?:oupe\b|\.)`)
+	frenchTea   = regexp.MustCompile(`(?i)\bc(?:uill[eè]res?|\.)? ?à ?c(?:afé\b|\.)`)
+)
+
+// Said is an amount without the words beside it, which say how the thing is prepared.
+type Said struct{ Amount, Words, Says string }
+
+// Plainly takes what a baker says beside an amount off it: "80 g, soft", "1 level tsp", "1 medium,
+// beaten". It takes off only words that leave the thing as it is.
+func Plainly(it *larder.Item, text, units string) Said {
+	text = small.ReplaceAllString(strings.TrimSpace(text), "")
+	text = frenchSpoon.ReplaceAllString(frenchTea.ReplaceAllString(text, "tsp"), "tbsp")
+	text = strings.ReplaceAll(text, "'s", "")
+	if m := ofFruit.FindStringSubmatch(text); m != nil {
+		text = m[1]
+	}
+	if m := sizedBy.FindStringSubmatch(text); m != nil && it.Class == larder.ClassEgg {
+		return Said{Amount: m[1] + " " + map[string]string{"S": "small", "M": "medium", "L": "large",
+			"XL": "extra large"}[strings.ToUpper(m[2])]}
+	}
+	if reads(it, text, units) {
+		return Said{Amount: text}
+	}
+	if m := inBrackets.FindStringSubmatch(text); m != nil && reads(it, m[1], units) {
+		if _, fault := quantity.Read(m[2], quantity.Amounts); fault == nil {
+			return Said{Amount: m[1]} // "1 package (2 1/4 tsp)"
+		}
+	}
+	if m := heaped.FindStringSubmatch(text); m != nil {
+		if out, ok := quantity.Heaped(m[1], m[2], m[3]); ok {
+			return Said{Amount: out, Says: strconv.Quote(text) + " is taken as " + out + ": weigh it"}
+		}
+	}
+	flat := strings.NewReplacer("(", " ", ")", " ", ",", " , ").Replace(text)
+	fields := strings.Fields(flat)
+	for k := len(fields) - 1; k > 0; k-- {
+		head := strings.TrimSpace(strings.TrimSuffix(strings.TrimSpace(strings.Join(fields[:k], " ")), ","))
+		if !reads(it, head, units) {
+			continue
+		}
+		var tail []string
+		for _, w := range fields[k:] {
+			if w != "," {
+				tail = append(tail, w)
+			}
+		}
+		if len(tail) == 0 || !it.Prepared(tail) {
+			continue
+		}
+		return Said{Amount: head, Words: strings.Join(tail, " ")}
+	}
+	return Said{Amount: text}
+}
+
+// reads reports whether an amount reads as it stands.
+func reads(it *larder.Item, text, units string) bool {
+	if _, fault := quantity.Read(Bracketed(text), quantity.Amounts); fault == nil {
+		return true
+	}
+	if _, bad := Count(text); bad == "" && it.Piece > 0 {
+		return true
+	}
+	if _, ok := Amount(it, text, units); ok {
+		return true
+	}
+	if _, _, _, ok := SizedEggs(text, units); ok && it.Class == larder.ClassEgg {
+		return true
+	}
+	out, why := Packed(text)
+	return out != "" || why != ""
+}

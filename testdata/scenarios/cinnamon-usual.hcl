@@ -1,0 +1,18 @@
+# Buns with a usual dose of cinnamon.
+formula "Buns with a usual dose of cinnamon" {
+  makes = "12 pieces"
+  filling "cinnamon sugar" {
+    ingredients = { "brown sugar" = "120 g", "cinnamon" = "8 g", "unsalted butter" = "60 g" }
+  }
+  dough "bun dough" {
+    ingredients = { "bread flour" = "500 g", "water" = { amount = "290 g", temp = "20 C" }, "instant yeast" = "6 g", "sugar" = "40 g", "salt" = "9 g" }
+    steps = [
+      { mix = "10 min", to = "26 C", measured = "26 C" },
+      { rest = "60 min", at = "26 C", as = "bowl", covered = true, measured = "1.9 x after 60 min" },
+      { fill = "cinnamon sugar" },
+      { shape = "balls", pieces = 12, as = "pieces 70 g" },
+      { proof = "50 min", at = "28 C", as = "pieces 70 g" },
+      { bake = "14 min", at = "200 C", core = "93 C", measured = "94 C core" },
+    ]
+  }
+}

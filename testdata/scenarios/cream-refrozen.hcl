@@ -1,0 +1,21 @@
+# Whipped cream thawed warm and frozen again.
+formula "Whipped cream thawed warm and frozen again" {
+  makes = "12 pieces"
+  filling "cream" {
+    ingredients = { "heavy cream" = "400 g", "sugar" = "40 g" }
+    steps       = [{ mix = "4 min" }, { freeze = "1 day" }, { thaw = "6 h", at = "24 C" }, { freeze = "1 day" }]
+  }
+  dough "bun dough" {
+    ingredients = { "bread flour" = "500 g", "water" = { amount = "290 g", temp = "20 C" }, "instant yeast" = "6 g", "sugar" = "40 g", "salt" = "9 g" }
+    steps = [
+      { mix = "10 min", to = "26 C", measured = "26 C" },
+      { rest = "60 min", at = "26 C", as = "bowl", covered = true, measured = "1.9 x after 60 min" },
+      { shape = "balls", pieces = 12, as = "pieces 70 g" },
+      { proof = "50 min", at = "28 C", as = "pieces 70 g" },
+      { bake = "14 min", at = "200 C", core = "93 C", measured = "94 C core" },
+      { cool = "60 min", at = "room", as = "pieces 70 g" },
+      { fill = "cream" },
+      { store = "1 day", at = "fridge" },
+    ]
+  }
+}

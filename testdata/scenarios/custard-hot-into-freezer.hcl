@@ -1,0 +1,21 @@
+# Hot custard in a deep tub in the freezer.
+formula "Hot custard in a deep tub in the freezer" {
+  makes = "12 pieces"
+  filling "custard" {
+    ingredients = { "whole milk" = "4000 g", "egg yolk" = "800 g", "sugar" = "900 g", "corn starch" = "330 g" }
+    steps       = [{ cook = "10 min", to = "90 C" }, { freeze = "14 h", at = "freezer", as = "slab 180 mm", covered = true }]
+  }
+  dough "bun dough" {
+    ingredients = { "bread flour" = "500 g", "water" = { amount = "290 g", temp = "20 C" }, "instant yeast" = "6 g", "sugar" = "40 g", "salt" = "9 g" }
+    steps = [
+      { mix = "10 min", to = "26 C", measured = "26 C" },
+      { rest = "60 min", at = "26 C", as = "bowl", covered = true, measured = "1.9 x after 60 min" },
+      { shape = "balls", pieces = 12, as = "pieces 70 g" },
+      { proof = "50 min", at = "28 C", as = "pieces 70 g" },
+      { bake = "14 min", at = "200 C", core = "93 C", measured = "94 C core" },
+      { cool = "60 min", at = "room", as = "pieces 70 g" },
+      { fill = "custard", amount = "500 g" },
+      { store = "1 day", at = "fridge" },
+    ]
+  }
+}

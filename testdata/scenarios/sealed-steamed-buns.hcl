@@ -1,0 +1,26 @@
+# Steamed milk buns sealed in bags and kept ten days in the room.
+formula "Sealed steamed buns" {
+  makes = "25 pieces of 90 g"
+
+  dough "bun dough" {
+    ingredients = {
+      "bread flour"     = { amount = "1000 g", protein = "12 %" }
+      "whole milk"      = { amount = "470 g", temp = "20 C" }
+      "egg"             = { amount = "100 g", temp = "12 C" }
+      "instant yeast"   = { amount = "18 g", strain = "osmotolerant" }
+      "sugar"           = "120 g"
+      "salt"            = "17 g"
+      "unsalted butter" = { amount = "120 g", temp = "18 C" }
+    }
+    steps = [
+      { mix    = "12 min", by = "spiral", to = "26 C", measured = "26 C" },
+      { rest   = "1 h", at = "26 C", as = "bowl", covered = true },
+      { divide = "72 g", pieces = 25 },
+      { shape  = "balls", pieces = 25, as = "pieces 72 g" },
+      { proof  = "40 min", at = "30 C", as = "pieces 72 g", covered = true },
+      { cook   = "14 min", by = "steaming", measured = "95 C core" },
+      { cool   = "1 h", at = "room" },
+      { store  = "10 day", at = "room", covered = true },
+    ]
+  }
+}
