@@ -101,7 +101,7 @@ func TestHistoryOnTheClock(t *testing.T) {
 }
 
 // What cannot be is an error at its place, a finding, or a figure that is missing; it is never a
-// figure that is no number, and never takes long.
+// figure that is no number.
 func TestHistoriesThatCannotBe(t *testing.T) {
 	const dough = `formula "t" {
   dough "d" {
@@ -128,7 +128,6 @@ func TestHistoriesThatCannotBe(t *testing.T) {
 		{"a dough of steam", "20 C", `{ mix = "9 min", measured = "130 C" }, { proof = "1 h", at = "140 C" }, { bake = "20 min", at = "200 C", core = "92 C" }`, "", ""},
 	} {
 		t.Run(test.name, func(t *testing.T) {
-			begun := time.Now()
 			in := engine.Input{
 				Name: "f.hcl",
 				Text: fmt.Appendf(nil, dough, test.water, test.steps),
@@ -136,9 +135,6 @@ func TestHistoriesThatCannotBe(t *testing.T) {
 			}
 			rows, result := engine.New().History([]engine.Input{in})
 			problems := result.Problems
-			if took := time.Since(begun); took > 2*time.Second {
-				t.Errorf("it took %v", took)
-			}
 			said := ""
 			for _, p := range problems {
 				if p.Place.IsZero() {

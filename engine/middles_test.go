@@ -24,6 +24,7 @@ const (
 	// An order, a place in a list or a name has one answer; the file tells beside it that it may turn.
 	oneOrder = "one order has to be chosen, and where the ends turn it the answer says so"
 	drawn    = "a curve is drawn through the middle run, with a band for the ends"
+	pinch    = "a weight that is open by a pinch moves no temperature"
 	scaled   = "a range within 1 % of its middle: any wider one is refused"
 	offered  = "which name an error offers; no answer comes of it"
 )
@@ -48,7 +49,7 @@ var middles = map[string]struct {
 	"engine/history/told.go":         {2, settled},
 	"engine/history/wait.go":         {6, middleRun},
 	"engine/makeup/activity.go":      {1, middleRun},
-	"engine/makeup/thermal.go":       {6, middleRun + "; " + settled},
+	"engine/makeup/thermal.go":       {7, middleRun + "; " + settled + "; " + pinch},
 	"engine/mend/levers/addition.go": {2, begins},
 	"engine/mend/levers/amount.go":   {1, begins},
 	"engine/mend/levers/classes.go":  {5, begins},
@@ -56,7 +57,7 @@ var middles = map[string]struct {
 	"engine/mixing/answer.go":        {6, middleRun},
 	"engine/mixing/mixing.go":        {1, middleRun},
 	"engine/process/ferment.go":      {2, middleRun},
-	"engine/process/mixing.go":       {9, middleRun},
+	"engine/process/mixing.go":       {10, middleRun + "; " + pinch},
 	"engine/process/oven.go":         {1, settled},
 	"engine/process/part.go":         {6, middleRun},
 	"engine/process/shaping.go":      {14, middleRun},

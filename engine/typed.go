@@ -31,16 +31,23 @@ func (e *Engine) Typed(path string, text []byte) *Typed {
 		return t
 	}
 	file := source.New(filepath.ToSlash(path), text)
+	judge := func(text []byte) bool {
+		res := e.do([]Input{{Name: file.Name, Text: text, Dir: dir}}, run.Options{Keep: true})
+		if len(res.Problems) > 0 {
+			return false
+		}
+		t.Result = res
+		return true
+	}
+	if judge(text) { // most often, and then it costs what a check costs
+		t.Repair = tolerant.Whole(file)
+		return t
+	}
 	t.Repair = tolerant.Repair(file, run.ReadingWords(), func(f *source.File) source.Problems {
 		return run.Reading(f, t.House.House)
 	})
-	if t.Repair.File == nil {
-		return t
-	}
-	res := e.do([]Input{{Name: file.Name, Text: t.Repair.File.Text, Dir: dir}},
-		run.Options{Keep: true})
-	if len(res.Problems) == 0 {
-		t.Result = res
+	if t.Repair.File != nil {
+		judge(t.Repair.File.Text)
 	}
 	return t
 }

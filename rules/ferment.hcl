@@ -11,13 +11,13 @@ about = "rise in bulk, in the cold and in the proof, and a dough too warm or too
 rule "bulk-short" {
   on     = "dough"
   level  = "risk"
-  limits = { bulk_e = 0.9, sponge_pct = 45, model_factor = 1.4, sugar_pct = 20 }
-  note   = "dough.sugar_pct >= limit.sugar_pct"
+  limits = { bulk_e = 0.9, sponge_pct = 45, model_factor = 1.4, sugar_pct = 15, note_h = 1 }
+  note   = "dough.sugar_pct >= limit.sugar_pct && dough.rise_h >= limit.note_h"
   when   = "dough.has_leaven && !dough.has_culture && dough.is_mixed && dough.is_baked && !dough.is_laminated && dough.prefermented_flour_pct < limit.sponge_pct && dough.family != 'stollen' && (dough.dough_rise_measured ? 1 : limit.model_factor) * dough.ferment_e < limit.bulk_e"
   doubt  = "middle"
   say    = "At the bench the dough is {dough.ferment_e} its size, under {limit.bulk_e}. Rest it longer; if you saw more, write measured = \"1.8 x after 60 min\"."
   why    = "A young dough is bucky: it tears and shrinks at the bench, the crumb is tight and tastes of flour."
-  source = "published cards come to 1.06 to 1.54 by the same model for a doubling: US Armed Forces card D-055, a challah, quantity rolls (computed); 0.9 is a judgement; a dough whose sponge holds most of the flour has risen there (published sponge doughs rest 10 to 30 min, read); the model's error is a factor of 1.4, twice the scatter of the cards, and so far a dough that was not measured may fall short; under 20 % sugar and more the model is weak evidence; published stollen rest half an hour (read)"
+  source = "published cards come to 1.06 to 1.54 by the same model for a doubling: US Armed Forces card D-055, a challah, quantity rolls (computed); 0.9 is a judgement; a dough whose sponge holds most of the flour has risen there (published sponge doughs rest 10 to 30 min, read); the model's error is a factor of 1.4, twice the scatter of the cards, and so far a dough that was not measured may fall short; from 15 % sugar the model is weak evidence (it doubts itself by a factor of 2 up to there); published stollen rest half an hour (read)"
 
   adjust "rest.time" { within = [5, 360] }
   adjust "yeast" { within = [0.3, 3.8] }
@@ -61,11 +61,15 @@ trial "a sponge with its share of the flour, then 10 min" {
 
 trial "sweet dough, sugar about the share that counts (bulk-short)" {
   rule  = "bulk-short"
-  cases = { "206 g" = "note", "194 g" = "risk" }
+  cases = {
+    "156 g and 63 min" = { expect = "note", sugar = "156 g", proof = "57 min" }
+    "144 g and 63 min" = { expect = "risk", sugar = "144 g", proof = "57 min" }
+    "156 g and 57 min" = { expect = "risk", sugar = "156 g", proof = "51 min" }
+  }
   formula "t" {
     dough "d" {
-      ingredients = { "bread flour" = "1000 g", "water" = "540 g", "sugar" = "$case", "salt" = "18 g", "instant yeast" = "20 g" }
-      steps       = [{ mix = "10 min", to = "26 C" }, { rest = "6 min", at = "26 C" }, { shape = "loaf" }, { bake = "30 min", at = "200 C" }]
+      ingredients = { "bread flour" = "1000 g", "water" = "540 g", "sugar" = "$sugar", "salt" = "18 g", "instant yeast" = "20 g" }
+      steps       = [{ mix = "10 min", to = "26 C" }, { rest = "6 min", at = "26 C" }, { shape = "loaf" }, { proof = "$proof", at = "26 C" }, { bake = "30 min", at = "200 C" }]
     }
   }
 }
@@ -188,13 +192,13 @@ trial "a night in the cold is another rule's" {
 rule "proof-short" {
   on     = "proof"
   level  = "risk"
-  limits = { proof_e = 0.7, three_quarter_e = 0.6, model_factor = 1.4, sugar_pct = 20, note_min = 45 }
+  limits = { proof_e = 0.7, three_quarter_e = 0.6, model_factor = 1.4, sugar_pct = 15, note_min = 30 }
   note   = "(part.is_retarded || part.sugar_pct >= limit.sugar_pct) && part.proof_min >= limit.note_min"
   when   = "part.has_leaven && !part.has_culture && part.family != 'stollen' && !part.has_sugar_turns && (part.dough_rise_measured ? 1 : limit.model_factor) * part.proof_e < (part.is_laminated || part.family == 'doughnut' ? limit.three_quarter_e : limit.proof_e)"
   doubt  = "middle"
   say    = "The dough proofs to {part.proof_e} its size; {part.is_laminated || part.family == 'doughnut' ? limit.three_quarter_e : limit.proof_e} is the least. Proof it longer; if you saw more, write measured = \"1.8 x after 60 min\"."
   why    = "An under-proofed piece bursts at its seams, springs wild in the oven and stays tight inside."
-  source = "card D-055, one hour at 32 to 38 C, comes to 1.04 to 1.21 by the same model (computed); three-quarter proof for Danish and doughnut: Gisslen, Professional Baking (read); 0.7 and 0.6 are judgements; the model's error is a factor of 1.4, twice the scatter of the cards, and so far a dough that was not measured may fall short; after a night in the cold and under 20 % sugar and more the model is weak evidence; where sugar lies in the turns it weeps out in a long proof, so little is given (kouign-amann: common practice, no source)"
+  source = "card D-055, one hour at 32 to 38 C, comes to 1.04 to 1.21 by the same model (computed); three-quarter proof for Danish and doughnut: Gisslen, Professional Baking (read); 0.7 and 0.6 are judgements; the model's error is a factor of 1.4, twice the scatter of the cards, and so far a dough that was not measured may fall short; after a night in the cold and from 15 % sugar the model is weak evidence; where sugar lies in the turns it weeps out in a long proof, so little is given (kouign-amann: common practice, no source)"
 
   adjust "step.time" { within = [15, 480] }
   adjust "step.at" { within = [20, 35] }
@@ -277,9 +281,9 @@ trial "doughnut proof of 1.42 x measured" {
 trial "sweet dough, sugar about the share that counts (proof-short)" {
   rule  = "proof-short"
   cases = {
-    "206 g and 47 min" = { expect = "note", sugar = "206 g", time = "47 min" }
-    "194 g and 47 min" = { expect = "risk", sugar = "194 g", time = "47 min" }
-    "206 g and 43 min" = { expect = "risk", sugar = "206 g", time = "43 min" }
+    "156 g and 32 min" = { expect = "note", sugar = "156 g", time = "32 min" }
+    "144 g and 32 min" = { expect = "risk", sugar = "144 g", time = "32 min" }
+    "156 g and 28 min" = { expect = "risk", sugar = "156 g", time = "28 min" }
   }
   formula "t" {
     dough "d" {
@@ -543,7 +547,7 @@ trial "rich dough, nobody says where it rests" {
 rule "proof-too-warm" {
   on     = "proof"
   level  = "risk"
-  limits = { proof_c = 28, emulsion_c = 30, margin_c = 1, fat_pct = 20 }
+  limits = { proof_c = 28, emulsion_c = 30, margin_c = 2, fat_pct = 20 }
   note   = "proof.at_c <= (part.is_buttery ? limit.proof_c : limit.emulsion_c) + 2 * limit.margin_c"
   was    = ["proof-warm"]
   when   = "part.has_leaven && (part.is_laminated || part.fat_pct > limit.fat_pct) && proof.at_c > (part.is_buttery ? limit.proof_c : limit.emulsion_c) + limit.margin_c"
@@ -557,11 +561,11 @@ rule "proof-too-warm" {
 trial "25 % fat, proofed warm" {
   rule  = "proof-too-warm"
   cases = {
-    "30.5 C"       = "risk"
-    "29.9 C"       = "note"
-    "29.05 C"      = "note"
-    "28.95 C"      = "clear"
-    "26 C to 30 C" = "unsure" # a range
+    "32.5 C"       = "risk"
+    "31.9 C"       = "note"
+    "30.05 C"      = "note"
+    "29.95 C"      = "clear"
+    "26 C to 31 C" = "unsure" # a range
   }
   formula "t" {
     dough "d" {
@@ -573,7 +577,7 @@ trial "25 % fat, proofed warm" {
 
 trial "25 % fat, an emulsion, proofed warm" {
   rule  = "proof-too-warm"
-  cases = { "30.9 C" = "clear", "31.1 C" = "note", "32.1 C" = "risk" }
+  cases = { "31.9 C" = "clear", "32.1 C" = "note", "34.1 C" = "risk" }
   formula "t" {
     family = "panettone"
     dough "d" {
@@ -609,9 +613,9 @@ trial "Danish proofed at 33 C" {
   }
 }
 
-trial "rich proof, no temperature" {
+trial "rich proof, no temperature" { # the room or a warm place: up to 30 C
   rule   = "proof-too-warm"
-  expect = "unsure"
+  expect = "clear"
   formula "t" {
     dough "d" {
       ingredients = { "bread flour" = "1000 g", "water" = "500 g", "unsalted butter" = "310 g", "instant yeast" = "10 g" }

@@ -27,3 +27,9 @@ figure "is_buttery" {
   is    = "!(part.family in ['panettone', 'pandoro', 'colomba'])"
   means = "its butter is to stay cool: doughs that are mixed to an emulsion with yolk are published at 26 to 27 C"
 }
+
+figure "loose_water_pct" {
+  on    = "part"
+  is    = "part.free_water_pct - part.firm_water_pct"
+  means = "free water that nothing in it holds: not that of cheese, meat, fish and thick sweet pastes"
+}

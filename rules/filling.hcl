@@ -263,8 +263,8 @@ rule "filling-wet" {
   on     = "filling"
   level  = "risk"
   limits = { water_pct = 35 }
-  when   = "!filling.is_put_in_baked && filling.free_water_pct - filling.firm_water_pct > limit.water_pct && !filling.has_starch && !filling.has_egg && !filling.has_raw_meat"
-  say    = "Free water is {filling.free_water_pct - filling.firm_water_pct} of this filling, over {limit.water_pct}, and nothing binds it. Add starch, egg or crumbs, or cook it down and write what is left."
+  when   = "!filling.is_put_in_baked && filling.loose_water_pct > limit.water_pct && !filling.has_starch && !filling.has_egg && !filling.has_raw_meat"
+  say    = "Free water is {filling.loose_water_pct} of this filling, over {limit.water_pct}, and nothing binds it. Add starch, egg or crumbs, or cook it down and write what is left."
   why    = "Free water soaks the crumb and leaks at the seam; in the oven it steams, and lifts the roof off the filling."
   source = "common practice, no source"
 
@@ -283,9 +283,9 @@ trial "cream cheese filling, sugar" {
   }
 }
 
-trial "cheese and meat hold their water" {
+trial "cheese, meat and thick pastes hold their water" {
   rule  = "filling-wet"
-  cases = { "gouda" = "clear", "ham" = "clear", "feta" = "clear", "ricotta" = "flagged", "cooked onion" = "flagged" }
+  cases = { "gouda" = "clear", "ham" = "clear", "red bean paste" = "clear", "plum butter" = "clear", "ricotta" = "flagged", "cooked onion" = "flagged", "applesauce" = "flagged" }
   formula "t" {
     filling "f" { ingredients = { "$case" = "200 g" } }
   }

@@ -36,7 +36,7 @@ func TestBacklogOfACollection(t *testing.T) {
 			salt,
 		)
 	}
-	write("house.hcl", "house \"h\" {\n  packs = [\"draft\", \"balance\"]\n}\n")
+	write("house.hcl", "house \"h\" {\n  packs = [\"draft\", \"balance\", \"baking\"]\n}\n")
 	for i := range 300 {
 		write(fmt.Sprintf("old-%03d.hcl", i), formula(i, ""))
 	}

@@ -39,7 +39,7 @@ func (s *Server) judge(d *document, trials bool) *answer {
 	if a != nil && a.doc == d && !(trials && a.kind == tolerant.RuleFile) {
 		return a
 	}
-	a = &answer{doc: d, kind: tolerant.KindOf(d.path, d.text),
+	a = &answer{doc: d, kind: d.kind,
 		sheets: map[*formula.Formula]*facts.Sheet{}}
 	switch a.kind {
 	case tolerant.HouseFile:
@@ -284,6 +284,9 @@ func (s *Server) relatedOf(a *answer, f *finding.Finding) []related {
 			return
 		}
 		at := location{a.doc.uri, s.encoding.span(a.doc.text, start, end)}
+		if own, _, _ := a.place(f.Place); own == start {
+			return // it stands there itself
+		}
 		if !slices.ContainsFunc(out, func(r related) bool { return r.Location == at }) {
 			out = append(out, related{at, source.Safe(text)})
 		}

@@ -99,7 +99,8 @@ var asks = []struct{ file, method, mark, typed string }{
 // TestAnswers asks of each kind of place for each thing that the server tells. What it answers
 // stands as text in testdata/editor/answers.txt.
 func TestAnswers(t *testing.T) {
-	c := start(t, object{"textDocument": object{"completion": object{}}})
+	c := start(t, object{"textDocument": object{
+		"publishDiagnostics": object{"relatedInformation": true}}})
 	dir, err := filepath.Abs("../../testdata/editor")
 	if err != nil {
 		t.Fatal(err)
@@ -175,8 +176,13 @@ func shownDiagnostic(d diagnostic) string {
 	if more {
 		message += " ..."
 	}
-	return fmt.Sprintf("%d:%d-%d:%d severity %d %s: %s", d.Range.Start.Line+1, d.Range.Start.Character,
+	out := fmt.Sprintf("%d:%d-%d:%d severity %d %s: %s", d.Range.Start.Line+1, d.Range.Start.Character,
 		d.Range.End.Line+1, d.Range.End.Character, d.Severity, d.Code, message)
+	for _, r := range d.RelatedInformation {
+		out += fmt.Sprintf("\n  %d:%d %s", r.Location.Range.Start.Line+1, r.Location.Range.Start.Character,
+			r.Message)
+	}
+	return out
 }
 
 type edit struct {

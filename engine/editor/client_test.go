@@ -73,7 +73,7 @@ func (c *client) call(method string, params, into any) {
 }
 
 func (c *client) try(method string, params, into any) error {
-	ctx, cancel := context.WithTimeout(context.Background(), 60*time.Second)
+	ctx, cancel := context.WithTimeout(context.Background(), 5*time.Minute)
 	defer cancel()
 	return c.conn.Call(ctx, method, params, into)
 }
@@ -106,6 +106,11 @@ type diagnostic struct {
 	Severity int
 	Code     string
 	Message  string
+
+	RelatedInformation []struct {
+		Location struct{ Range rng }
+		Message  string
+	}
 }
 
 type pos struct{ Line, Character int }
@@ -130,7 +135,7 @@ func (c *client) next(path string, version int) []diagnostic {
 			if got.URI == uri(path) && got.Version == version {
 				return got.Diagnostics
 			}
-		case <-time.After(60 * time.Second):
+		case <-time.After(5 * time.Minute):
 			c.t.Fatalf("no diagnostics of %s", path)
 		}
 	}

@@ -9,6 +9,7 @@ import (
 	"unicode/utf8"
 
 	"forebake/engine/source"
+	"forebake/engine/tolerant"
 )
 
 // document is an open text.
@@ -17,6 +18,7 @@ type document struct {
 	path    string // on the disk; absolute
 	version int
 	text    []byte
+	kind    tolerant.FileKind
 	file    *source.File // of the text, for places; made when first asked for
 }
 

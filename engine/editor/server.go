@@ -290,6 +290,7 @@ func (s *Server) opened(ctx context.Context, p *didOpen) {
 	}
 	d := &document{uri: p.TextDocument.URI, path: path, version: p.TextDocument.Version,
 		text: []byte(p.TextDocument.Text)}
+	d.kind = tolerant.KindOf(d.path, d.text)
 	s.mutex.Lock()
 	s.open[d.uri] = d
 	s.note(d)
@@ -308,7 +309,7 @@ func (s *Server) changed(p *didChange) {
 	for _, c := range p.ContentChanges {
 		next.change(s.encoding, c)
 	}
-	next.version = p.TextDocument.Version
+	next.version, next.kind = p.TextDocument.Version, tolerant.KindOf(next.path, next.text)
 	s.open[next.uri] = &next
 	s.note(d)
 	s.note(&next)
@@ -331,7 +332,7 @@ func (s *Server) closed(ctx context.Context, uri string) {
 	_ = s.conn.Notify(ctx, "textDocument/publishDiagnostics",
 		publishDiagnostics{URI: uri, Diagnostics: []diagnostic{}})
 	s.sending.Unlock()
-	if tolerant.KindOf(d.path, d.text) != tolerant.FormulaFile {
+	if d.kind != tolerant.FormulaFile {
 		s.touched(d)
 	}
 }
@@ -339,14 +340,14 @@ func (s *Server) closed(ctx context.Context, uri string) {
 // note remembers that a house or rule file has changed, with the change itself: no answer is to come
 // of the new text and the old engine. The mutex is held.
 func (s *Server) note(d *document) {
-	s.changing = s.changing || tolerant.KindOf(d.path, d.text) != tolerant.FormulaFile
+	s.changing = s.changing || d.kind != tolerant.FormulaFile
 }
 
 // touched asks for the findings of a text, given as it was and as it is. A house or rule file counts
 // for all texts.
 func (s *Server) touched(states ...*document) {
 	for _, d := range states {
-		if tolerant.KindOf(d.path, d.text) != tolerant.FormulaFile {
+		if d.kind != tolerant.FormulaFile {
 			s.publishAll(false)
 			return
 		}

@@ -51,6 +51,29 @@ func TestCautionsOnce(t *testing.T) {
 	}
 }
 
+// TestRelated tells the lines that an answer waits for beside it, to a client that shows them.
+func TestRelated(t *testing.T) {
+	path, text := demo(t, "first-draft.hcl")
+	for _, shows := range []bool{true, false} {
+		c := start(t, object{"textDocument": object{"publishDiagnostics": object{"relatedInformation": shows}}})
+		told := 0
+		for _, d := range c.open(path, text) {
+			for _, r := range d.RelatedInformation {
+				told++
+				if r.Location.Range.Start == d.Range.Start {
+					t.Errorf("%s points to itself", d.Code)
+				}
+				if d.Code == "bulk-long" && (r.Location.Range.Start.Line != 18 || !strings.Contains(r.Message, "hazelnuts")) {
+					t.Errorf("bulk-long waits for %+v", r)
+				}
+			}
+		}
+		if (told > 5) != shows {
+			t.Errorf("%d places told, and the client shows them: %v", told, shows)
+		}
+	}
+}
+
 // TestLifecycle holds the order of initialize, shutdown and exit, with the exit status.
 func TestLifecycle(t *testing.T) {
 	c := start(t, nil)

@@ -2,6 +2,7 @@ package editor_test
 
 import (
 	"fmt"
+	"math"
 	"os"
 	"path/filepath"
 	"runtime"
@@ -288,10 +289,14 @@ func TestMemoryStaysLevel(t *testing.T) {
 			version++
 			c.change(path, version, object{"text": fmt.Sprintf("# %d\n%s", version, text)})
 		}
-		runtime.GC()
-		var m runtime.MemStats
-		runtime.ReadMemStats(&m)
-		return m.HeapAlloc
+		least := uint64(math.MaxUint64)
+		for range 5 { // the server may be at work still
+			var m runtime.MemStats
+			runtime.GC()
+			runtime.ReadMemStats(&m)
+			least = min(least, m.HeapAlloc)
+		}
+		return least
 	}
 	before := heap(40)
 	after := heap(200)

@@ -345,7 +345,7 @@ var partFacts = []Fact{
 	{
 		Name:   "firm_water_pct",
 		Unit:   "%",
-		Means:  "water held in pieces of cheese, meat and fish, of the mass",
+		Means:  "water held in pieces of cheese, meat and fish, and in thick sweet pastes, of the mass",
 		Source: srcAdd,
 		part:   func(p *part) Value { return p.RatioPct(makeup.FirmWater, makeup.Mass, "mass") },
 	},
@@ -1092,6 +1092,13 @@ var partFacts = []Fact{
 		Source: srcGiven + ", else " + srcHeat,
 		Settle: settleCore,
 		part:   (*part).HeatedTo,
+	},
+	{
+		Name:   "flour_usually_baked",
+		Type:   YesNo,
+		Means:  "a bake brings it to 74 C by the middle of the model, whatever its slow end says",
+		Source: srcGiven,
+		part:   (*part).FlourUsuallyBaked,
 	},
 	{
 		Name:   "flour_eaten_raw",

@@ -112,7 +112,7 @@ func (s *Sheet) areStepsWritten(p *formula.Part, from int) bool {
 			return false
 		}
 		for _, g := range []formula.Given{step.To, step.Core, step.At} {
-			if g.Set && !g.IsPoint() {
+			if g.Set && !g.IsPoint() && !step.HeatIsOfWay() {
 				return false
 			}
 		}

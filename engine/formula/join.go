@@ -76,15 +76,20 @@ func (rd *reader) joinParts() {
 	rd.joinWiths()
 }
 
+// names are the names of the ingredients of a step's part.
+func (rd *reader) names(s *Step) []string {
+	var out []string
+	for _, in := range s.Part.Ingredients {
+		out = append(out, in.Name)
+	}
+	return out
+}
+
 // joinWiths finds the ingredients that steps take, those that take the rest at last.
 func (rd *reader) joinWiths() {
 	var rests []use
 	choose := func(u use) said.Chosen {
-		var names []string
-		for _, in := range u.step.Part.Ingredients {
-			names = append(names, in.Name)
-		}
-		c, why := said.Which(u.name, names)
+		c, why := said.Which(u.name, rd.names(u.step))
 		if why != "" {
 			rd.Fault(u.place, "%s: with: %s", u.step.Verb.Name, why)
 		}

@@ -101,6 +101,11 @@ func (rd *reader) heatOfWay(s *Step) {
 		s.Way.Name, text))
 }
 
+// HeatIsOfWay reports whether how hot the step gets is told by its way alone: a boil is a boil.
+func (s *Step) HeatIsOfWay() bool {
+	return s.Way != nil && s.To.Set && s.To.Place == s.Place && s.To.Interval == s.Way.food
+}
+
 // HeatUnsaid reports whether the step cooks and no target, probe or way says how hot.
 func (s *Step) HeatUnsaid() bool {
 	return s.Verb.Cooks() && !s.To.Set && !s.Core.Set && s.Reading == nil
@@ -180,11 +185,7 @@ func (rd *reader) namesOwn(s *Step, text string, at source.Place) bool {
 	if !s.Verb.Joins() && !s.Verb.Heats() || s.Verb.Bakes() {
 		return false
 	}
-	var names []string
-	for _, in := range s.Part.Ingredients {
-		names = append(names, in.Name)
-	}
-	if _, why := said.Which(text, names); why != "" {
+	if _, why := said.Which(text, rd.names(s)); why != "" {
 		return false
 	}
 	rd.withs = append(rd.withs, use{step: s, name: text, place: at})

@@ -238,6 +238,7 @@ func (rd *reader) readStep(s *Step, e hclsyntax.Expression) bool {
 		words = append(words, stepNamed(pair.Key))
 	}
 	settleOption(words)
+	putWith := false
 	for i, pair := range pairs {
 		word := words[i]
 		switch {
@@ -248,15 +249,21 @@ func (rd *reader) readStep(s *Step, e hclsyntax.Expression) bool {
 				s.Verb.Name)
 		default:
 			s.Verb, s.Place, s.Way, s.word = word.verb, pair.Place, word.way, pair.Key
-			if word.afterwards != nil && (word.verb.PutsOn() || s.Part.Kind == Dough) &&
-				slices.ContainsFunc(s.Part.Steps, (*Step).HeatsAll) {
+			if word.afterwards != nil && slices.ContainsFunc(s.Part.Steps, (*Step).HeatsAll) &&
+				(word.verb.PutsOn() || rd.putOn(s, pair.Value, pairs) != nil) {
 				s.Verb = word.afterwards
 			}
 			if word.option != nil && !rd.isNumber(pair.Value) {
 				rd.noVerb(pairs, e)
 				return false
 			}
-			rd.readOwn(s, rd.putOn(s, pair.Value, pairs))
+			if part := rd.putOn(s, pair.Value, pairs); s.Verb.PutsOn() && part != nil && part != pair.Value {
+				s.Time, _ = rd.Quantity(pair.Value, forTime, s.Verb.Name)
+				rd.readOwn(s, part)
+				putWith = true
+				continue
+			}
+			rd.readOwn(s, pair.Value)
 		}
 	}
 	if s.Verb == nil {
@@ -266,7 +273,7 @@ func (rd *reader) readStep(s *Step, e hclsyntax.Expression) bool {
 	for i, pair := range pairs {
 		o := words[i].option
 		switch {
-		case words[i].verb != nil || o == optWith && s.Verb.PutsOn() && s.Time.Set:
+		case words[i].verb != nil || putWith && o == optWith:
 		case slices.ContainsFunc(pairs[:i], isKey(pair.Key)):
 			rd.Fault(pair.Place, "%q stands twice in this step", pair.Key)
 		case o != nil && s.Verb.Takes(o):
@@ -286,18 +293,28 @@ func (rd *reader) readStep(s *Step, e hclsyntax.Expression) bool {
 	return true
 }
 
-// putOn gives the part that a step puts on, where a time stands in its place and with names the part:
-// { soak = "10 min", with = "rum syrup" } of a baked baba. Else it gives what stands there.
+// putOn gives the part that a step puts on a dough: what stands behind its verb, or behind with where a
+// time stands there: { soak = "10 min", with = "rum syrup" } of a baked baba. It is nil where a time
+// stands alone, or with names an ingredient of the dough.
 func (rd *reader) putOn(s *Step, own hclsyntax.Expression, pairs []reading.Pair) hclsyntax.Expression {
-	i := slices.IndexFunc(pairs, isKey(optWith.Name))
-	text, at, ok := rd.literal(own)
-	if i < 0 || !ok || !s.Verb.PutsOn() {
-		return own
+	text, _, ok := rd.literal(own)
+	if !ok || s.Part.Kind != Dough || rd.IsOpen(own) || said.Sign(text) || said.Manner(text) {
+		return nil
 	}
 	if _, fault := quantity.Read(text, forTime); fault != nil {
+		if _, _, timed := said.TimeIn(text); timed {
+			return nil
+		}
 		return own
 	}
-	s.Time, _ = rd.QuantityText(text, at, forTime, s.Verb.Name)
+	i := slices.IndexFunc(pairs, isKey(optWith.Name))
+	if i < 0 {
+		return nil
+	}
+	with, _, ok := rd.literal(pairs[i].Value)
+	if _, why := said.Which(with, rd.names(s)); !ok || why == "" {
+		return nil
+	}
 	return pairs[i].Value
 }
 

@@ -2,6 +2,7 @@ package formula
 
 import (
 	"fmt"
+	"regexp"
 	"slices"
 	"strings"
 
@@ -280,14 +281,25 @@ func findWay(v *Verb, text string) (*Way, bool) {
 	return wayAmong(v, text)
 }
 
+// beside are words that may stand beside a way and change nothing of it.
+var beside = regexp.MustCompile(`\b(?:with|using|fitted|the|an?|my|our|in|on|by|at|to|of|and|then|or|attachment|bowl|set|` +
+	`low|medium|middle|high|slow|fast|first|second|speed|gear|\d+)\b`)
+
 // wayAmong finds the way that is named among other words: "stand mixer with the dough hook". Of
-// several the first counts, and hot fat before any.
+// several the first counts, and hot fat before any. Words that could turn it round, or a misspelling,
+// make it none.
 func wayAmong(v *Verb, text string) (found *Way, ok bool) {
 	words, first := " "+said.Fold(text)+" ", 0
+	rest := words
 	for _, w := range Ways {
 		for _, word := range append([]string{w.Name}, w.Also...) {
-			at := strings.Index(words, " "+said.Fold(word)+" ")
-			if at < 0 || !w.suits(v) || found.HotFat() && ok && !w.HotFat() {
+			word = " " + said.Fold(word) + " "
+			at := strings.Index(words, word)
+			if at < 0 || !w.suits(v) {
+				continue
+			}
+			rest = strings.ReplaceAll(rest, word, "  ")
+			if found.HotFat() && ok && !w.HotFat() {
 				continue
 			}
 			if !ok || at < first || w.HotFat() && !found.HotFat() {
@@ -295,7 +307,7 @@ func wayAmong(v *Verb, text string) (found *Way, ok bool) {
 			}
 		}
 	}
-	return found, ok
+	return found, ok && strings.TrimSpace(beside.ReplaceAllString(rest, "")) == ""
 }
 
 // unknownWay says that a way is not known of a verb, what is nearest, and which there are.

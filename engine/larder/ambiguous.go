@@ -33,6 +33,15 @@ func (l *Larder) Ambiguous(word string) (Ambiguous, bool) {
 	if _, known := l.Find(word); known {
 		return Ambiguous{}, false
 	}
+	if one, other, either := strings.Cut(fold(word), " or "); either { // "butter or margarine"
+		a := Ambiguous{Word: word, Why: "one or the other"}
+		for _, name := range []string{one, other} {
+			if it, ok := l.Find(name); ok {
+				a.Choices = append(a.Choices, it.Name)
+			}
+		}
+		return a, len(a.Choices) > 0
+	}
 	head, _, _ := strings.Cut(word, ",") // "olives, pitted" are olives, whichever
 	typed := strings.Fields(fold(head))
 	for i := range typed {

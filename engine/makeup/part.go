@@ -43,7 +43,7 @@ const (
 	Yeast // as instant dry
 	Liquid
 	CurdWater // water held in curd, boiled potato or a thick purée
-	FirmWater // water held in pieces of cheese, meat and fish
+	FirmWater // water held in pieces of cheese, meat and fish, and in thick sweet pastes
 	AddedSalt // as salt; not that of cheese, ham or butter
 	Cinnamon
 	StrongSpice
@@ -261,7 +261,7 @@ func (p *Part) addWithoutFlour(in *formula.Ingredient, m formula.Mass, outside I
 	if holdsItsWater(item) {
 		plus(CurdWater, item.Water/100)
 	}
-	if item.Is(larder.KeptOut) && item.Class != larder.ClassFruit {
+	if isFirm(item) {
 		plus(FirmWater, item.Water/100)
 	}
 	if item.Class == larder.ClassSalt {
@@ -285,6 +285,19 @@ func holdsItsWater(item *larder.Item) bool {
 		return true
 	}
 	return false
+}
+
+// pasteSugarPct is the sugar that a cooked paste has at least, such as bean paste and plum butter, %
+// (judgement).
+const pasteSugarPct = 30
+
+// isFirm reports whether an item holds its water in a filling: pieces of cheese, meat and fish, and
+// pastes that were cooked down with sugar.
+func isFirm(item *larder.Item) bool {
+	if item.Is(larder.KeptOut) {
+		return item.Class != larder.ClassFruit
+	}
+	return item.Is(larder.Cooked) && item.Sugars >= pasteSugarPct
 }
 
 // curdWaterPct is the water that curd, potato and purée have at least, % (judgement).

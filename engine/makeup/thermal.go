@@ -68,14 +68,23 @@ func (p *Part) Thermal() ThermalValues {
 // composition gives the mass fractions; ok is false while an amount is open or a range.
 func (p *Part) composition() (heat.Composition, bool) {
 	total := p.Grams(Mass)
-	if !total.IsPoint() || total.Lo == 0 {
+	if !p.Trifling(total) || total.Lo == 0 {
 		return heat.Composition{}, false
 	}
-	share := func(c Component) float64 { return p.Grams(c).Mid() / total.Lo }
+	share := func(c Component) float64 { return p.Grams(c).Mid() / total.Mid() }
 	return heat.Composition{
 		Water: share(AllWater), Protein: share(Protein), Fat: share(AllFat),
 		Carbohydrate: share(Carbohydrate) - share(Fibre), Fibre: share(Fibre), Ash: share(Ash),
 	}, true
+}
+
+// triflingShare is the share of a part's mass by which a weight may be open, as a pinch is, and no
+// temperature tell: 0.1 K at most (computed).
+const triflingShare = 0.002
+
+// Trifling reports whether a weight of the part, or of something in it, is known but for a pinch.
+func (p *Part) Trifling(g Interval) bool {
+	return g.IsFinite() && g.Width() <= triflingShare*p.Grams(Mass).Lo
 }
 
 // Freezing is the water of the part that can freeze, without its onset, and the onset, C; both are

@@ -230,6 +230,7 @@ func TestKnowingLessNeverClears(t *testing.T) {
 var ladders = [][]string{
 	{"live-dough-stop", "live-dough-risk", "live-dough-note"},
 	{"core-unsafe", "core-unproven-risk", "core-unproven-note"},
+	{"filling-needs-cold", "baked-filling-kept"},
 	{"cool-first-stage", "cool-second-stage", "cooling-not-measured"},
 	{"toxin-not-baked-out", "b-cereus-grown", "growth-budget", "warm-time", "live-dough-stop"},
 }

@@ -1,8 +1,6 @@
 package safety
 
 import (
-	"strings"
-
 	"forebake/engine/figure"
 	"forebake/engine/formula"
 	"forebake/engine/larder"
@@ -37,7 +35,7 @@ func (p *Part) traced() (raw, baked bool) {
 // control.
 func (p *Part) NeedsControl() Value {
 	if p.IsDough() {
-		return figure.YesNo(p.Traits()&(larder.Egg|larder.Dairy) != 0 || p.anyControl())
+		return figure.YesNo(p.Traits()&(larder.Egg|larder.Dairy) != 0 || p.AnyControl())
 	}
 	c := p.control()
 	switch {
@@ -58,22 +56,10 @@ const untilMeasured = "\" (measure it); until then it counts as needing control"
 // Hazards Guidance ch. 15, read). Fat, sugar, spice, raw nuts, dried fruit, jam and chocolate alone
 // are not.
 func (p *Part) mayNeed() bool {
-	if p.anyControl() || p.Traits()&(larder.RawFlour|larder.Egg|larder.Dairy) != 0 {
+	if p.AnyControl() || p.Traits()&(larder.RawFlour|larder.Egg|larder.Dairy) != 0 {
 		return true
 	}
-	return p.IsCooked() && (p.Traits()&(larder.Starch|larder.Cooked) != 0 || p.hasFruit())
-}
-
-// hasFruit reports whether there is fruit in the part, zest apart, which is a spice in it.
-func (p *Part) hasFruit() bool {
-	for _, q := range p.Contents() {
-		for _, in := range q.Ingredients {
-			if in.Item != nil && in.Item.Is(larder.Fruit) && !strings.HasSuffix(in.Item.Name, " zest") {
-				return true
-			}
-		}
-	}
-	return false
+	return p.IsCooked() && (p.Traits()&(larder.Starch|larder.Cooked) != 0 || p.HasFruit())
 }
 
 // acidFruitPH is what a filling of acid fruit is taken to have where nobody measured it. The fruits
@@ -85,43 +71,9 @@ func (p *Part) hasFruit() bool {
 // to be potentially hazardous: Health and Safety Code 114365.5(b)(7) (read).
 var acidFruitPH = Interval{Lo: 2.8, Hi: 4.15}
 
-// mostBeside is the share of what may buffer the acid of a fruit filling, on its fruit (judgement).
-const mostBeside = 0.15
-
-// isAcidFruit reports whether the part is a filling of acid fruit: with sugar, fat, zest, spice,
-// spirit and acid juice as it may be, with water up to the weight of the fruit, and with little of
-// anything else. Egg, milk, leaven and whatever needs control by itself take that away.
-func (p *Part) isAcidFruit() bool {
-	if p.IsDough() || p.anyControl() || p.Traits()&(larder.Egg|larder.Dairy|larder.Leavens) != 0 {
-		return false
-	}
-	fruit, water, beside := 0.0, 0.0, 0.0
-	for _, q := range p.Contents() {
-		for _, in := range q.Ingredients {
-			if in.Item == nil {
-				continue
-			}
-			g := p.sheet.Amount(in)
-			switch class := in.Item.Class; {
-			case in.Item.Is(larder.AcidFruit):
-				fruit += g.Lo
-			case in.Item.Is(larder.Acid), class == larder.ClassSugar, class == larder.ClassFat,
-				class == larder.ClassSpice, class == larder.ClassSalt, in.Item.Alcohol > 0:
-			case class == larder.ClassLeaven:
-				return false
-			case class == larder.ClassLiquid:
-				water += g.Hi
-			default:
-				beside += g.Hi
-			}
-		}
-	}
-	return fruit > 0 && water <= fruit && beside <= mostBeside*fruit
-}
-
 // acidity is the pH that was measured, else that of acid fruit.
 func (p *Part) acidity() (ph microbe.Interval, known bool) {
-	if !p.PH.Set && p.isAcidFruit() {
+	if !p.PH.Set && p.IsAcidFruit() {
 		return microbe.Interval(acidFruitPH), true
 	}
 	return microbe.Interval{Lo: p.PH.Lo, Hi: p.PH.Hi}, p.PH.Set
@@ -190,7 +142,7 @@ func (p *Part) SurelyNeedsControl() Value {
 		return figure.YesNo(false)
 	case c.Certain:
 		return figure.YesNo(true)
-	case !p.PH.Set && (p.Traits()&larder.Acid != 0 || p.isSeasonedButter()):
+	case !p.PH.Set && (p.Traits()&larder.Acid != 0 || p.IsSeasonedButter()):
 		return figure.YesNo(false) // the water of butter lies in fine drops, and holds little
 	case aw.Absent || aw.Lo > surelyWetAw:
 		return figure.YesNo(true)
@@ -227,10 +179,10 @@ func (s *Sheet) standsHere(step *formula.Step, needs func(*Part) Value) Value {
 		return needs(p)
 	}
 	// Pieces of meat and fish in a crumb need control after the bake too.
-	out := figure.YesNo(p.controls(larder.ControlMeat, larder.ControlFish))
+	out := figure.YesNo(p.Controls(larder.ControlMeat, larder.ControlFish))
 	for _, other := range p.Steps[:step.Index] {
 		if other.Uses == nil || other.Verb.Washes() || makeup.OnlyFat(other.Uses) ||
-			bakedAfter(other, step) && s.Part(other.Uses).isDryFilling() {
+			bakedAfter(other, step) && s.Part(other.Uses).IsDryFilling() {
 			continue // a wash is crust after the bake, and butter that was rolled in is crumb
 		}
 		if v := needs(s.Part(other.Uses)); v.Hi > out.Hi || v.Lo > out.Lo {
@@ -238,54 +190,6 @@ func (s *Sheet) standsHere(step *formula.Step, needs func(*Part) Value) Value {
 		}
 	}
 	return out
-}
-
-// What a filling may hold so that it is no wetter than the crumb around it, shares of its weight:
-// bread has 35 to 40 % of water (common practice, no source).
-const (
-	dryFillingWater = 0.30
-	garlicMost      = 0.20 // of raw vegetables, where half of it is butter
-)
-
-// isDryFilling reports whether a filling is of nuts, seeds, sugar or fat, with little water, and
-// holds no meat, fish, cheese or cooked plant food. Baked in, it asks for no fridge: California holds
-// baked goods without cream, custard or meat fillings not to be potentially hazardous (Health and
-// Safety Code 114365.5(b)(1), read), and the crumb of plain bread needs none (NSW Food Authority,
-// quoted). No study of its water activity was found: its rule stays a note.
-func (p *Part) isDryFilling() bool {
-	if p.IsDough() || p.needsFor(func(c larder.Control) bool {
-		return c != larder.ControlProtein && c != larder.ControlRawVegetable
-	}) {
-		return false
-	}
-	mass := p.Grams(makeup.Mass)
-	if !(p.Grams(makeup.AllWater).Hi <= dryFillingWater*mass.Lo) {
-		return false
-	}
-	if !p.controls(larder.ControlRawVegetable) {
-		return true
-	}
-	return p.isSeasonedButter()
-}
-
-// isSeasonedButter reports whether the part is butter with some garlic, onion or herbs in it.
-func (p *Part) isSeasonedButter() bool {
-	green, butter := 0.0, 0.0
-	for _, q := range p.Contents() {
-		for _, in := range q.Ingredients {
-			switch {
-			case in.Item == nil:
-			case in.Item.ControlOf() == larder.ControlRawVegetable:
-				green += p.sheet.Amount(in).Hi
-			case in.Item.ControlOf() != "":
-				return false
-			case in.Item.Is(larder.MilkFat):
-				butter += p.sheet.Amount(in).Lo
-			}
-		}
-	}
-	mass := p.Grams(makeup.Mass)
-	return green > 0 && green <= garlicMost*mass.Lo && 2*butter >= mass.Hi
 }
 
 // bakedAfter reports whether a dough is baked, or fried, between two of its steps.

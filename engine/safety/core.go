@@ -94,7 +94,7 @@ func (p *Part) IsRich() Value {
 
 // HoldsRawMeat reports whether raw meat or fish goes into the bake, in the dough or in a filling.
 func (s *Sheet) HoldsRawMeat(step *formula.Step) Value {
-	raw := func(p *Part) bool { return !p.CooksAll() && p.controls(larder.ControlMeat, larder.ControlFish) }
+	raw := func(p *Part) bool { return !p.CooksAll() && p.Controls(larder.ControlMeat, larder.ControlFish) }
 	found := raw(s.Part(step.Part))
 	for _, other := range step.Part.Steps[:step.Index] {
 		found = found || other.Uses != nil && raw(s.Part(other.Uses))

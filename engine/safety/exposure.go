@@ -26,7 +26,7 @@ func (p *Part) clock() *clock.Clock {
 				continue
 			}
 			stops := pastBake
-			if p.isDryFilling() {
+			if p.IsDryFilling() {
 				stops = untilBake
 			}
 			there := p.sheet.clocks.Next()

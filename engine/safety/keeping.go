@@ -108,7 +108,7 @@ func (s *Sheet) kept(
 // it stands on in the room for as long as the formula shall keep.
 func (s *Sheet) WarmAfterBake() Value {
 	return s.warmAfterBake(func(q *Part, baked bool) Value {
-		if baked && q.isDryFilling() {
+		if baked && q.IsDryFilling() {
 			return figure.YesNo(false)
 		}
 		return q.NeedsControl()
@@ -119,7 +119,7 @@ func (s *Sheet) WarmAfterBake() Value {
 // What lay on top is crust.
 func (s *Sheet) WarmDryFilling() Value {
 	v := s.warmAfterBake(func(q *Part, baked bool) Value {
-		if baked && q.Kind != formula.Topping && q.isDryFilling() {
+		if baked && q.Kind != formula.Topping && q.IsDryFilling() {
 			return q.NeedsControl()
 		}
 		return figure.YesNo(false)
@@ -135,7 +135,7 @@ func (s *Sheet) WarmDryFilling() Value {
 func (s *Sheet) WarmCustardAfterBake() Value {
 	return s.warmAfterBake(func(q *Part, baked bool) Value {
 		custard := !baked && q.IsCooked() && q.Traits()&(larder.Egg|larder.Dairy) != 0
-		switch meat := q.controls(larder.ControlMeat, larder.ControlFish); {
+		switch meat := q.Controls(larder.ControlMeat, larder.ControlFish); {
 		case meat && !q.PH.Set && !q.WaterActivity.Set: // lemon on it makes no meat keep
 			return figure.YesNo(q.NeedsControl().Hi == 1)
 		case meat || custard:
@@ -157,7 +157,7 @@ func (s *Sheet) warmAfterBake(counts func(q *Part, baked bool) Value) Value {
 		sum, elapsed, cold := Interval{}, Interval{}, false
 		var need *figure.Need
 		held := figure.YesNo(false)
-		if s.Part(p).controls(larder.ControlMeat, larder.ControlFish) {
+		if s.Part(p).Controls(larder.ControlMeat, larder.ControlFish) {
 			held = figure.YesNo(true)
 		}
 		baked := false

@@ -84,20 +84,11 @@ func (s *Sheet) killedBy(step *formula.Step, of []*Part, asked extent) Value {
 		kill := microbe.KillFor(p.foodFor(), p.awEnds().Lo)
 		var slow, usual float64
 		if step.Verb.Bakes() {
-			slow = ovenLog(
-				&kill,
-				st,
-				st.OvenMinutes.Lo,
-				figure.Low,
-			) + s.coolingLog(
-				&kill,
-				step,
-				figure.Low,
-			)
+			slow = s.ovenLog(&kill, st, st.OvenMinutes.Lo, figure.Low) + s.coolingLog(&kill, step, figure.Low)
 			if asked == lowEnd && slow >= microbe.BakeLogTarget {
 				usual = slow
 			} else {
-				usual = ovenLog(&kill, st, st.OvenMinutes.Mid(), figure.Middle) + s.coolingLog(&kill, step, figure.Middle)
+				usual = s.ovenLog(&kill, st, st.OvenMinutes.Mid(), figure.Middle) + s.coolingLog(&kill, step, figure.Middle)
 			}
 		} else {
 			slow = kill.Log(st.StartCore.Low, st.Core.Low, step.Time.Lo)
@@ -109,19 +100,42 @@ func (s *Sheet) killedBy(step *formula.Step, of []*Part, asked extent) Value {
 	return Value{Lo: low, Mid: mid, Hi: 2*mid - low, Origin: figure.ByModel}
 }
 
-// ovenLog follows the core through an oven: by the model's slow end (Low) or its middle; through a
-// reading at the end, where there is one. A bake that the model is silent on kills nothing.
-func ovenLog(kill *microbe.Kill, st *history.Stage, minutes float64, run figure.Run) float64 {
-	const steps = 24
-	if !st.HasOven {
-		return 0
+// Without a model a bake this long and this hot may get to the core that it is probed for, and the
+// last tenth of it brings the last kelvins (judgement: loaves take longer for them).
+const aimLeastMin, aimLeastC, lastTenth, lastKelvins = 30, 160, 0.1, 5
+
+// aimedCore is the core that a bake is written to be probed for, where nothing was read: CoreReached
+// says when it is believed, and of raw meat none is.
+func (s *Sheet) aimedCore(step *formula.Step) (c float64, ok bool) {
+	if !step.Verb.Bakes() || !step.Core.Set || step.Reading != nil && step.Reading.Temp.Set ||
+		s.HoldsUncookedMeat(step).Hi == 1 {
+		return 0, false
 	}
+	v := s.CoreReached(step)
+	if v.Absent {
+		return step.Core.Lo, step.At.Set && step.At.Lo >= aimLeastC && step.Time.Lo >= aimLeastMin
+	}
+	return step.Core.Lo, v.Origin != figure.ByModel
+}
+
+// ovenLog follows the core through an oven: by the model's slow end (Low) or its middle; through a
+// reading at the end, or a target that is believed, where there is one.
+func (s *Sheet) ovenLog(kill *microbe.Kill, st *history.Stage, minutes float64, run figure.Run) float64 {
+	const steps = 24
 	oven := st.Oven
+	end, known := s.aimedCore(st.Step)
 	if r := st.Step.Reading; r != nil && r.Temp.Set && minutes > 0 {
-		end := r.Temp.Mid()
+		known, end = true, r.Temp.Mid()
 		if run == figure.Low {
 			end = r.Temp.Lo
 		}
+	}
+	switch {
+	case !st.HasOven && known && st.Step.Time.Set:
+		return kill.Log(end-lastKelvins, end, lastTenth*st.Step.Time.Lo)
+	case !st.HasOven:
+		return 0
+	case known:
 		through, ok := oven.Through(end, minutes)
 		if !ok {
 			return 0

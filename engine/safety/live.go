@@ -1,8 +1,6 @@
 package safety
 
 import (
-	"slices"
-
 	"forebake/engine/figure"
 	"forebake/engine/larder"
 	"forebake/engine/makeup"
@@ -10,36 +8,12 @@ import (
 	"forebake/engine/science/microbe"
 )
 
-// controls reports whether anything in the part, what it takes in included, needs control for one
-// of the reasons.
-func (p *Part) controls(reasons ...larder.Control) bool {
-	return p.needsFor(func(c larder.Control) bool { return slices.Contains(reasons, c) })
-}
-
-// anyControl reports whether anything in the part needs control, for whatever reason.
-func (p *Part) anyControl() bool { return p.needsFor(func(larder.Control) bool { return true }) }
-
-// needsFor reports whether anything in the part needs control for a reason that is asked for.
-func (p *Part) needsFor(asked func(larder.Control) bool) bool {
-	for _, q := range p.Contents() {
-		for _, in := range q.Part.Ingredients {
-			if in.Item == nil {
-				continue
-			}
-			if c := in.Item.ControlOf(); c != "" && asked(c) {
-				return true
-			}
-		}
-	}
-	return false
-}
-
 // IsLiveDough reports whether live yeast or a lactic culture is mixed into the part, so that the
 // growth measured in live dough answers for it. Meat and fish get no credit: the yeast works in the
 // dough and not in them. Nor does a filling inside a dough.
 func (p *Part) IsLiveDough() bool {
 	return p.IsDough() && p.Traits()&larder.Leavens != 0 &&
-		!p.controls(larder.ControlMeat, larder.ControlFish)
+		!p.Controls(larder.ControlMeat, larder.ControlFish)
 }
 
 // muchButterPct is the butterfat on flour from which a dough is taken for an enriched one
@@ -69,10 +43,10 @@ func (p *Part) liveFactor() figure.Estimate {
 // Preserv. 32(2):232 (2025), table 7, read). One in milk is safe only once it has soured it (Univ.
 // Wisconsin Extension, 2011, quoted).
 func (p *Part) isEnriched() bool {
-	milk := p.Traits()&larder.Dairy != 0 || p.needsFor(func(c larder.Control) bool {
+	milk := p.Traits()&larder.Dairy != 0 || p.NeedsFor(func(c larder.Control) bool {
 		return c != larder.ControlProtein
 	})
-	rich := p.Traits()&larder.Egg != 0 || p.muchButter() || p.anyControl()
+	rich := p.Traits()&larder.Egg != 0 || p.muchButter() || p.AnyControl()
 	return milk || rich && !p.isSoured()
 }
 
@@ -141,8 +115,8 @@ func (p *Part) BCereusGrown() Value {
 	switch {
 	case milky:
 		return p.spentValue(p.clock().Grown(func(g clock.Growth) float64 { return g.CustardCereus }))
-	case starch, p.controls(larder.ControlCookedStarch, larder.ControlCookedVegetable),
-		p.IsCooked() && p.controls(larder.ControlRawVegetable, larder.ControlPlantMilk):
+	case starch, p.Controls(larder.ControlCookedStarch, larder.ControlCookedVegetable),
+		p.IsCooked() && p.Controls(larder.ControlRawVegetable, larder.ControlPlantMilk):
 		return p.spentValue(p.clock().Grown(func(g clock.Growth) float64 { return g.StarchCereus }))
 	}
 	return figure.ValueOf(Interval{})

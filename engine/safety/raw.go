@@ -160,7 +160,7 @@ func heatedTo(p *Part, heats func(*formula.Step) bool) Value {
 			}
 		}
 	}
-	ownOpen := best.Need != nil && math.IsInf(best.Lo, -1)
+	ownSure := !math.IsInf(best.Lo, -1)
 	if users > 0 {
 		if later.Need != nil && best.Need == nil {
 			best.Need = later.Need
@@ -175,7 +175,7 @@ func heatedTo(p *Part, heats func(*formula.Step) bool) Value {
 		best.Lo = min(best.Hi, 0)
 	}
 	best.Mid = figure.ValueOf(best.Interval()).Mid
-	if ownOpen && later.Need == nil && later.Origin == figure.ByModel && later.Lo <= later.Mid {
+	if !ownSure && later.Need == nil && later.Origin == figure.ByModel && later.Lo <= later.Mid {
 		best.Mid, best.Origin, best.Need = later.Mid, figure.ByModel, nil // the bake alone answers
 	}
 	return best
@@ -206,7 +206,7 @@ func (s *Sheet) crusts(q *formula.Part, i int, bake *formula.Step) bool {
 	on := q.Steps[i].Uses
 	if on == nil || on.Kind != formula.Topping || !bake.Time.Set || bake.Time.Lo < crustMinutes ||
 		!bake.At.Set || bake.At.Lo < crustOvenC ||
-		s.Part(on).controls(larder.ControlMeat, larder.ControlFish) {
+		s.Part(on).Controls(larder.ControlMeat, larder.ControlFish) {
 		return false
 	}
 	for _, step := range q.Steps[i+1 : bake.Index] {
@@ -234,6 +234,13 @@ func (p *Part) FlourEatenRaw() Value {
 		return figure.Maybe("the step that bakes \""+p.Name+"\"", p.Place)
 	}
 	return raw
+}
+
+// FlourUsuallyBaked reports whether a bake brings the part to where flour is raw no more by the
+// middle of the model, and only its slow end leaves that open.
+func (p *Part) FlourUsuallyBaked() Value {
+	heat := p.HeatedTo()
+	return figure.YesNo(heat.Origin == figure.ByModel && heat.Mid >= FloursCookC && !math.IsInf(heat.Mid, 1))
 }
 
 // ShellEggLeftRaw reports whether the part holds shell egg, not pasteurised, that neither its own

@@ -42,15 +42,15 @@ func (p *Part) sealed() (class microbe.Sealed, days, warmestC float64, ok bool) 
 		return 0, 0, 0, false
 	}
 	oil := p.oilMost()
-	wet := p.moistPlant() || p.controls(larder.ControlOilInfusion, larder.ControlRawVegetable,
+	wet := p.moistPlant() || p.Controls(larder.ControlOilInfusion, larder.ControlRawVegetable,
 		larder.ControlCookedVegetable, larder.ControlUndeclared)
 	if 24*warm <= p.sheet.limits().AmbientHours.Value {
 		warmestC = min(warmestC, cold) // the hours of a working supply: 3-501.19(B)
 	}
 	switch {
-	case wet && (p.controls(larder.ControlOilInfusion) || oil > p.Grams(makeup.Mass).Lo/2):
+	case wet && (p.Controls(larder.ControlOilInfusion) || oil > p.Grams(makeup.Mass).Lo/2):
 		return microbe.OilInfusion, days, warmestC, true
-	case p.controls(larder.ControlLowAcidJar) || p.IsCooked() && coveredWarm > jarDays && p.NeedsControl().Hi == 1:
+	case p.Controls(larder.ControlLowAcidJar) || p.IsCooked() && coveredWarm > jarDays && p.NeedsControl().Hi == 1:
 		return microbe.LowAcidJar, days, warmestC, warmestC > cold
 	}
 	return 0, 0, 0, false

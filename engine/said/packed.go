@@ -54,6 +54,9 @@ func Packed(text string) (out, why string) {
 	}
 	x, _ := quantity.FromBase(q.Lo*n.Lo, q.Unit)
 	times := quantity.Plain(x) + " " + q.Unit
+	if whole && n.Lo < 1 { // "1/2 cube (21 g)"
+		return m[2], ""
+	}
 	if whole && n.Lo != 1 {
 		return "", fmt.Sprintf("%q can be of each or of all; write %q, or %q", text, times, m[2])
 	}

@@ -316,7 +316,7 @@ var alonePinch = regexp.MustCompile(`(?i)^((?:(?:small|large|good|generous|big) 
 // kitchen uses.
 func Amount(it *larder.Item, text, units string) (Taken, bool) {
 	if q, fault := quantity.Read(text, quantity.Of(quantity.Volume)); fault == nil && it.Name == "kosher salt" {
-		return Taken{quantity.Plain(q.Lo*kosherLo) + " to " + quantity.Plain(q.Hi*kosherHi) + " g",
+		return Taken{quantity.Plain(tenth(q.Lo*kosherLo)) + " to " + quantity.Plain(tenth(q.Hi*kosherHi)) + " g",
 			"a teaspoon of kosher salt is taken as 2.8 to 4.8 g, by its make: weigh it"}, true
 	}
 	m := amountOf.FindStringSubmatch(alonePinch.ReplaceAllString(strings.TrimSpace(text), "a $1"))
@@ -356,6 +356,8 @@ const (
 	kosherLo = 0.57
 	kosherHi = 0.97
 )
+
+func tenth(g float64) float64 { return math.Round(10*g) / 10 }
 
 // zests are the zest of one fruit, g. Memory.
 var zests = map[string]struct{ lo, hi float64 }{"lemon zest": {3, 8}, "orange zest": {5, 12}, "lime zest": {2, 5}}

@@ -54,8 +54,9 @@ var oneTime = regexp.MustCompile(`(?i)\d+(?:\.\d+)? ?(?:s|secs?|seconds?|mins?|m
 // Sum adds up the times of a mix that is told by its speeds: "5 min on low, then 8 min on medium".
 func Sum(text string) (time string, ok bool) {
 	all := oneTime.FindAllString(text, -1)
-	if len(all) < 2 || strings.ContainsAny(oneTime.ReplaceAllString(text, ""), "0123456789") ||
-		!sums.MatchString(text) || bound.MatchString(strings.ReplaceAll(strings.ToLower(text), "then", "")) {
+	rest := strings.ReplaceAll(strings.ToLower(oneTime.ReplaceAllString(text, "")), "then", "+")
+	if len(all) < 2 || strings.ContainsAny(rest, "0123456789") || !sums.MatchString(rest) ||
+		bound.MatchString(rest) {
 		return "", false
 	}
 	total := 0.0
@@ -69,7 +70,7 @@ func Sum(text string) (time string, ok bool) {
 	return quantity.Plain(total) + " min", true
 }
 
-var sums = regexp.MustCompile(`(?i)\b(?:then|plus|and)\b|\+`)
+var sums = regexp.MustCompile(`\b(?:plus|and)\b|\+`)
 
 var (
 	warmth = regexp.MustCompile(`-?\d+(?:[.,]\d+)?(?: ?(?:-|–|to) ?-?\d+(?:[.,]\d+)?)? ?(?:°|º|degrees?|deg)? ?[CF]\b`)

@@ -29,6 +29,7 @@ func (p *page) balance() {
 		} else {
 			l.respell(p.words)
 			l.split()
+			l.assign(p.next(i))
 			l.complete(p.next(i))
 		}
 		open = p.follow(open, i)
@@ -230,6 +231,23 @@ func (l *line) complete(next *line) {
 			l.added = true
 			l.put(t.to, t.to, " {")
 		}
+	}
+}
+
+// assign puts the sign = between a setting and the bracket of its value, where it is missing: a block
+// holds no list, and its lines begin with no text in quotes.
+func (l *line) assign(next *line) {
+	if !l.inBlock || len(l.tokens) < 2 || l.tokens[0].kind != word || l.tokens[1].kind != opener {
+		return
+	}
+	at := l.tokens[1].from
+	list := l.typed[at] == '['
+	inside := len(l.tokens) > 2 && l.tokens[2].kind == quoted
+	below := len(l.tokens) == 2 && next != nil && next.indent > l.indent &&
+		next.tokens[0].kind == quoted
+	if list || inside || below {
+		l.put(at, at, "= ")
+		l.added = true
 	}
 }
 

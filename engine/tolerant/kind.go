@@ -15,7 +15,7 @@ const (
 	RuleFile
 )
 
-// The first blocks of a text by which its kind is known. ofRules may not stand in a formula file.
+// Blocks by which the kind of a text is known.
 var (
 	ofHouse   = regexp.MustCompile(`(?m)^\s*house\s+"`)
 	ofFormula = regexp.MustCompile(`(?m)^\s*formula\s+"`)
@@ -24,14 +24,17 @@ var (
 
 // KindOf tells what a file holds, by its name and its blocks, however broken they are.
 func KindOf(path string, text []byte) FileKind {
-	if filepath.Base(path) == "house.hcl" || ofHouse.Match(text) {
+	if filepath.Base(path) == "house.hcl" {
 		return HouseFile
 	}
-	beforeFormula := text
+	before := text // the first formula block
 	if at := ofFormula.FindIndex(text); at != nil {
-		beforeFormula = text[:at[0]]
+		before = text[:at[0]]
 	}
-	if ofRules.Match(beforeFormula) {
+	switch {
+	case ofHouse.Match(before):
+		return HouseFile
+	case ofRules.Match(before):
 		return RuleFile
 	}
 	return FormulaFile

@@ -47,13 +47,16 @@ func (w Words) near(s string) string {
 	return ""
 }
 
+// Whole is a text that needs no repair.
+func Whole(typed *source.File) *Repaired { return &Repaired{File: typed, typed: typed} }
+
 // Repair reads a text by read, which gives the problems of a file, and mends it until read gives
 // none. A text without problems is returned as it is.
 func Repair(
 	typed *source.File, words Words, read func(*source.File) source.Problems,
 ) *Repaired {
-	r := &Repaired{File: typed, Problems: read(typed), typed: typed}
-	if len(r.Problems) == 0 {
+	r := Whole(typed)
+	if r.Problems = read(typed); len(r.Problems) == 0 {
 		return r
 	}
 	p := scan(typed.Text)
@@ -313,13 +316,14 @@ func endOfText(s string, i int) int {
 	return -1
 }
 
-// keep takes back all changes of the lines but those of a misspelt word.
+// keep takes back all changes of the lines but those of a misspelt word and a missing sign =.
 func (p *page) keep() {
 	for i := range p.lines {
 		l := &p.lines[i]
 		l.out, l.mods, l.added, l.closers, l.tries = false, nil, false, nil, 0
 		if l.full() {
 			l.respell(p.words)
+			l.assign(p.next(i))
 		}
 	}
 }

@@ -172,3 +172,22 @@ func TestPrefixes(t *testing.T) {
 	}
 	t.Logf("%d prefixes, %d read: %d %%", tried, judged, 100*judged/tried)
 }
+
+// TestMissingSign takes the sign = out before a bracket: the value is read all the same, and told.
+func TestMissingSign(t *testing.T) {
+	const whole = "formula \"R\" {\n  dough \"d\" {\n    ingredients = {\n      \"bread flour\" = \"1 kg\"\n    }\n" +
+		"    steps = [\n      { mix = \"8 min\" },\n    ]\n  }\n}\n"
+	for _, c := range [][2]string{{"ingredients = {", "ingredients {"}, {"ingredients = {", "ingredients  {"},
+		{"steps = [", "steps ["},
+		{"ingredients = {\n      \"bread flour\" = \"1 kg\"\n    }", "ingredients { \"bread flour\" = \"1 kg\" }"}} {
+		text := strings.Replace(whole, c[0], c[1], 1)
+		r := tolerant.Repair(source.New("r.hcl", []byte(text)), words, read)
+		if r.File == nil || len(r.Problems) == 0 {
+			t.Errorf("%q: no repair, or nothing told: %v", c[1], r.Problems)
+			continue
+		}
+		if got := string(r.File.Text); !strings.Contains(got, `"bread flour" = "1 kg"`) || !strings.Contains(got, "mix") {
+			t.Errorf("%q becomes\n%s", c[1], got)
+		}
+	}
+}

@@ -1,0 +1,126 @@
+package makeup
+
+import (
+	"slices"
+	"strings"
+
+	"forebake/engine/larder"
+)
+
+// Controls reports whether anything in the part, what it takes in included, needs control for one
+// of the reasons.
+func (p *Part) Controls(reasons ...larder.Control) bool {
+	return p.NeedsFor(func(c larder.Control) bool { return slices.Contains(reasons, c) })
+}
+
+// AnyControl reports whether anything in the part needs control, for whatever reason.
+func (p *Part) AnyControl() bool { return p.NeedsFor(func(larder.Control) bool { return true }) }
+
+// NeedsFor reports whether anything in the part needs control for a reason that is asked for.
+func (p *Part) NeedsFor(asked func(larder.Control) bool) bool {
+	for _, q := range p.Contents() {
+		for _, in := range q.Part.Ingredients {
+			if in.Item == nil {
+				continue
+			}
+			if c := in.Item.ControlOf(); c != "" && asked(c) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// HasFruit reports whether there is fruit in the part, zest apart, which is a spice in it.
+func (p *Part) HasFruit() bool {
+	for _, q := range p.Contents() {
+		for _, in := range q.Ingredients {
+			if in.Item != nil && in.Item.Is(larder.Fruit) && !strings.HasSuffix(in.Item.Name, " zest") {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// mostBeside is the share of what may buffer the acid of a fruit filling, on its fruit (judgement).
+const mostBeside = 0.15
+
+// IsAcidFruit reports whether the part is a filling of acid fruit: with sugar, fat, zest, spice,
+// spirit and acid juice as it may be, with water up to the weight of the fruit, and with little of
+// anything else. Egg, milk, leaven and whatever needs control by itself take that away.
+func (p *Part) IsAcidFruit() bool {
+	if p.IsDough() || p.AnyControl() || p.Traits()&(larder.Egg|larder.Dairy|larder.Leavens) != 0 {
+		return false
+	}
+	fruit, water, beside := 0.0, 0.0, 0.0
+	for _, q := range p.Contents() {
+		for _, in := range q.Ingredients {
+			if in.Item == nil {
+				continue
+			}
+			g := p.sheet.Amount(in)
+			switch class := in.Item.Class; {
+			case in.Item.Is(larder.AcidFruit):
+				fruit += g.Lo
+			case in.Item.Is(larder.Acid), class == larder.ClassSugar, class == larder.ClassFat,
+				class == larder.ClassSpice, class == larder.ClassSalt, in.Item.Alcohol > 0:
+			case class == larder.ClassLeaven:
+				return false
+			case class == larder.ClassLiquid:
+				water += g.Hi
+			default:
+				beside += g.Hi
+			}
+		}
+	}
+	return fruit > 0 && water <= fruit && beside <= mostBeside*fruit
+}
+
+// What a filling may hold so that it is no wetter than the crumb around it, shares of its weight:
+// bread has 35 to 40 % of water (common practice, no source).
+const (
+	dryFillingWater = 0.30
+	garlicMost      = 0.20 // of raw vegetables, where half of it is butter
+)
+
+// IsDryFilling reports whether a filling is of nuts, seeds, sugar or fat, with little water, and
+// holds no meat, fish, cheese or cooked plant food. Baked in, it asks for no fridge: California holds
+// baked goods without cream, custard or meat fillings not to be potentially hazardous (Health and
+// Safety Code 114365.5(b)(1), read), and the crumb of plain bread needs none (NSW Food Authority,
+// quoted). No study of its water activity was found: its rule stays a note.
+func (p *Part) IsDryFilling() bool {
+	if p.IsDough() || p.NeedsFor(func(c larder.Control) bool {
+		return c != larder.ControlProtein && c != larder.ControlRawVegetable
+	}) {
+		return false
+	}
+	mass := p.Grams(Mass)
+	if !(p.Grams(AllWater).Hi <= dryFillingWater*mass.Lo) {
+		return false
+	}
+	if !p.Controls(larder.ControlRawVegetable) {
+		return true
+	}
+	return p.IsSeasonedButter()
+}
+
+// IsSeasonedButter reports whether the part is butter with some garlic, onion or herbs in it.
+func (p *Part) IsSeasonedButter() bool {
+	green, butter := 0.0, 0.0
+	for _, q := range p.Contents() {
+		for _, in := range q.Ingredients {
+			switch {
+			case in.Item == nil:
+			case in.Item.ControlOf() == larder.ControlRawVegetable:
+				green += p.sheet.Amount(in).Hi
+			case in.Item.ControlOf() != "":
+				return false
+			case in.Item.Is(larder.MilkFat):
+				butter += p.sheet.Amount(in).Lo
+			}
+		}
+	}
+	mass := p.Grams(Mass)
+	return green > 0 && green <= garlicMost*mass.Lo && 2*butter >= mass.Hi
+}

@@ -1,0 +1,107 @@
+package said
+
+import (
+	"encoding/csv"
+	"os"
+	"strings"
+	"testing"
+
+	"forebake/engine/larder"
+)
+
+// TestWordsOfBakers reads each row of the table by the reader that it names, and holds what must not
+// be read: "" says that the reader leaves it alone.
+func TestWordsOfBakers(t *testing.T) {
+	file, err := os.Open("../../testdata/tables/said.csv")
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer file.Close()
+	rows, err := csv.NewReader(file).ReadAll()
+	if err != nil || len(rows) < 60 {
+		t.Fatal(len(rows), err)
+	}
+	names := []string{"bread flour", "fresh yeast", "whole milk", "unsalted butter", "egg yolks", "sugar"}
+	l := larder.New()
+	item := func(name string) *larder.Item {
+		it, ok := l.Find(name)
+		if !ok {
+			t.Fatal(name)
+		}
+		return it
+	}
+	readers := map[string]func(text, of string) string{
+		"which": func(text, _ string) string {
+			c, why := Which(text, names)
+			out := strings.Join(c.Names, "+")
+			if c.Rest {
+				out = "rest of " + out
+			}
+			if why != "" {
+				out = ""
+			}
+			return out
+		},
+		"packed": func(text, _ string) string {
+			out, why := Packed(text)
+			if why != "" {
+				return "asked"
+			}
+			return out
+		},
+		"plainly": func(text, of string) string {
+			p := Plainly(item(of), text, "")
+			if p.Words != "" {
+				return p.Amount + " | " + p.Words
+			}
+			return p.Amount
+		},
+		"amount": func(text, of string) string {
+			taken, _ := Amount(item(of), text, "")
+			return taken.Text
+		},
+		"temperature": func(text, _ string) string { out, _ := TempIn(text); return out },
+		"going in":    func(text, _ string) string { return GoingIn(Fold(text)) },
+		"time": func(text, _ string) string {
+			if out := Time(text); out != text {
+				return out
+			}
+			return ""
+		},
+		"sum":   func(text, _ string) string { out, _ := Sum(text); return out },
+		"count": func(text, _ string) string { out, _ := CountIn(text); return out },
+		"mass":  func(text, _ string) string { out, _ := MassIn(text); return out },
+		"each":  func(text, _ string) string { out, _ := Each(text); return out },
+		"until": func(text, _ string) string { return Until(text) },
+		"manner": func(text, _ string) string {
+			if Manner(text) {
+				return "manner"
+			}
+			return ""
+		},
+		"cover": func(text, _ string) string {
+			switch yes, ok := Cover(text); {
+			case !ok:
+				return ""
+			case yes:
+				return "covered"
+			}
+			return "open"
+		},
+		"fridge": func(text, _ string) string {
+			if Inside(text, "fridge") {
+				return "in it"
+			}
+			return ""
+		},
+	}
+	for _, r := range rows[1:] {
+		read := readers[r[0]]
+		if read == nil {
+			t.Fatalf("no reader %q", r[0])
+		}
+		if got := read(r[1], r[2]); got != r[3] {
+			t.Errorf("%s %q of %q: %q, want %q", r[0], r[1], r[2], got, r[3])
+		}
+	}
+}
