@@ -105,7 +105,7 @@ func TestBeginHouse(t *testing.T) {
 		if len(problems) > 0 {
 			t.Fatalf("%s\n%s", problems, one)
 		}
-		if one != text && (!l.House.Kitchen.Oven.Set || len(l.House.Kitchen.Tins) != 1) {
+		if one != text && (!l.House.Kitchen.Oven.Set || len(l.House.Kitchen.Tins) != 3) {
 			t.Errorf("the figures are not read\n%s", one)
 		}
 	}

@@ -1294,7 +1294,7 @@ rule "meat-raw" {
   when   = "part.has_raw_meat && (part.has_process || part.is_mixed || part.is_cooked) && part.meat_heated_c < part.meat_needs_c"
   say    = "Raw meat or fish in this [reaches {part.meat_heated_c}|may stay raw]; {part.meat_needs_c} cooks it. Cook it before it goes on, or bake it in, and probe its middle."
   why    = "Raw meat carries Salmonella, Campylobacter and E. coli, raw fish parasites. What goes on after the bake gets no heat at all; fish that is eaten raw must have been frozen for that."
-  source = "FDA Food Code 2022, 3-401.11(A): 63 C whole, 68 C minced, 74 C poultry and stuffed (read); fish eaten raw: 3-402.11 (memory)"
+  source = "FDA Food Code 2022, 3-401.11(A): 63 C whole, 68 C minced, 74 C poultry and stuffed (read); fish eaten raw: 3-402.11 (memory); a risk and no stop from 15 min at 70 C and 75 at 60 C: after UK advice (memory)"
 }
 
 trial "minced beef filled after the bake, cooked to" {
@@ -1312,6 +1312,26 @@ trial "minced beef filled after the bake, cooked to" {
     dough "d" {
       ingredients = { "bread flour" = "500 g", "water" = "300 g", "instant yeast" = "6 g" }
       steps       = [{ mix = "10 min", to = "25 C" }, { bake = "20 min", at = "200 C", core = "93 C" }, { fill = "meat" }]
+    }
+  }
+}
+
+trial "chicken cooked in water" {
+  rule  = "meat-raw"
+  cases = {
+    "poached"              = { expect = "risk", time = "25 min", to = "71 C to 85 C" } # 71 C for long
+    "an hour and a half at 65 C" = { expect = "risk", time = "90 min", to = "65 C" }
+    "ten minutes at 65 C"  = { expect = "stop", time = "10 min", to = "65 C" }
+    "simmered"             = { expect = "clear", time = "25 min", to = "85 C to 96 C" }
+  }
+  formula "t" {
+    filling "chicken" {
+      ingredients = { "raw chicken" = "400 g" }
+      steps       = [{ cook = "$time", to = "$to" }]
+    }
+    dough "d" {
+      ingredients = { "bread flour" = "500 g", "water" = "300 g", "instant yeast" = "6 g" }
+      steps       = [{ mix = "10 min", to = "25 C" }, { bake = "20 min", at = "200 C", core = "93 C" }, { fill = "chicken" }]
     }
   }
 }

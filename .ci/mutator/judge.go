@@ -64,6 +64,7 @@ func byKey(findings []outside.Finding) answers {
 var ladders = [][]string{
 	{"core-unsafe", "core-unproven-risk", "core-unproven-note"},
 	{"filling-needs-cold", "baked-filling-kept"},
+	{"cool-first-stage", "hot-out-long"},
 }
 
 // rungs are the ends of the names of a ladder's rules.

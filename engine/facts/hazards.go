@@ -73,8 +73,8 @@ var hazardPartFacts = []Fact{
 	{
 		Name:   "meat_unread",
 		Type:   YesNo,
-		Means:  "its raw meat or fish is cooked for long enough, and nothing read or aimed at says how hot",
-		Source: "7 min of steam, water or plate for 70 g, by weight to two thirds; a pan 5 min (judgement)",
+		Means:  "its raw meat or fish is cooked for long enough, and nothing says how hot; or over an hour from 60 C on",
+		Source: "7 min of steam, water or plate for 70 g, by weight to two thirds; a pan 5 min (judgement); 45 min at 60 C: UK Food Standards Agency (memory)",
 		part:   ofPart(hazard.MeatUnread),
 	},
 	{

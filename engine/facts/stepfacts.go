@@ -185,7 +185,7 @@ var stepFacts = []Fact{
 		Name:   "core_max_c",
 		Label:  "middle at its warmest",
 		Unit:   "C",
-		Means:  "highest core temperature in it",
+		Means:  "highest core temperature in it; of a bake, in the oven or soon after it",
 		Source: srcHeat,
 		Error:  errHeat,
 		Settle: settleProbe,

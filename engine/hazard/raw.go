@@ -19,6 +19,10 @@ const (
 	othersC   = 100
 )
 
+// longs are times at a low heat that UK advice takes for a cook, C and min: 45 min at 60 C and 2 at
+// 70 C (memory), each with the time to come up (judgement). The US code has other figures.
+var longs = [...]struct{ c, minutes float64 }{{60, 75}, {70, 15}}
+
 // rawMeat reports whether an ingredient is raw meat or fish.
 func rawMeat(in *formula.Ingredient) bool { return in.Item != nil && in.Item.CookC() > 0 }
 
@@ -93,7 +97,8 @@ func MeatHeated(s *Sheet, p *Part) Value {
 	return figure.ValueOf(h.Interval)
 }
 
-// MeatUnread reports whether a step may well cook the raw meat, and no reading says that it does.
+// MeatUnread reports whether a step may well cook the raw meat, and no reading says that it does: it
+// is not told how hot, or it is long at a low heat.
 func MeatUnread(s *Sheet, p *Part) Value {
 	return figure.YesNo(HasRawMeat(p).Lo == 1 && meat(s, p).unread != nil)
 }
@@ -193,7 +198,13 @@ func heated(s *Sheet, p *Part, step *formula.Step) heat {
 	case r != nil && r.Temp.Set:
 		return heat{Interval: r.Temp.Interval}
 	case aim.Set && !p.IsDough():
-		return heat{Interval: aim.Interval}
+		out := heat{Interval: aim.Interval}
+		for _, long := range longs {
+			if aim.Lo >= long.c && step.Time.Set && step.Time.Lo >= long.minutes {
+				out.unread = step
+			}
+		}
+		return out
 	case p.IsDough() && s.CookedLong(step), !p.IsDough() && step.Time.Set && step.Time.Lo >= leastFryM:
 		unknown.unread = step
 	}

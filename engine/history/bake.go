@@ -40,10 +40,11 @@ func (f *Simulator) bake(step *formula.Step, st *Stage) {
 			}, true
 		}
 	}
-	var after figure.Estimate
+	var after, peak figure.Estimate
 	switch r := step.Reading; {
 	case r != nil && r.Temp.Set:
 		after, st.Measured = estimateOf(r.Temp.Interval), true
+		peak = after
 	case !step.Time.Set:
 		f.loseTrack(st, "the time of this bake")
 		return
@@ -51,15 +52,18 @@ func (f *Simulator) bake(step *formula.Step, st *Stage) {
 		f.loseTrack(st, "a core that was read at the end of this bake: "+why)
 		return
 	default:
-		after = figure.Estimate{
-			Low:  bakings[figure.Low].Core(figure.Low, f.oven.minutes.Lo),
-			Mid:  bakings[figure.Middle].Core(figure.Middle, f.oven.minutes.Mid()),
-			High: bakings[figure.High].Core(figure.High, f.oven.minutes.Hi),
-		}.Max(st.StartCore) // no core cools in an oven
+		at := func(core func(*bake.Baking, figure.Run, float64) float64) figure.Estimate {
+			return figure.Estimate{
+				Low:  core(&bakings[figure.Low], figure.Low, f.oven.minutes.Lo),
+				Mid:  core(&bakings[figure.Middle], figure.Middle, f.oven.minutes.Mid()),
+				High: core(&bakings[figure.High], figure.High, f.oven.minutes.Hi),
+			}.Max(st.StartCore) // no core cools in an oven
+		}
+		after, peak = at((*bake.Baking).Core), at((*bake.Baking).Peak)
 	}
 	f.setEven(after)
 	st.Core, st.Mean, st.Surface, st.Body = after, after, after, body
-	st.CoreMax = st.StartCore.Max(after)
+	st.CoreMax = st.StartCore.Max(peak)
 	// Crumb from here on: light, and it keeps its baked size.
 	f.body, f.shape.known = body, true
 	f.setup.Gas = 0
@@ -96,7 +100,7 @@ func coreTarget(step *formula.Step) (target formula.Given) {
 type falling struct {
 	baked   bool
 	turned  bool            // at another temperature
-	start   figure.Estimate // C, of the core
+	start   figure.Estimate // C, half way between core and mean
 	minutes Interval
 	at      figure.Estimate // C, of the oven
 }
@@ -108,7 +112,9 @@ func (b falling) with(step *formula.Step, st *Stage) falling {
 		at = estimateOf(step.At.Interval)
 	}
 	if !b.baked {
-		return falling{true, false, st.StartCore, step.Time.Interval, at}
+		// Of an uneven start its mean counts for more than its core, as a bake forgets it.
+		start := st.StartCore.Plus(st.Mean).Times(0.5)
+		return falling{true, false, start, step.Time.Interval, at}
 	}
 	all := b.minutes.Add(step.Time.Interval)
 	b.turned = b.turned || at != b.at
@@ -133,7 +139,7 @@ func (f *Simulator) inOven() (piece bake.Piece, body heat.Body, rho float64) {
 		if f.shape.filling > 0 {
 			filled := f.shape.filling / f.shape.fillRho
 			volume += filled
-			piece.Filling = filled / volume
+			piece.Filling, piece.Lump = filled/volume, f.shape.lump
 		}
 		rho = kg / volume
 	}

@@ -62,3 +62,27 @@ func TestProbeError(t *testing.T) {
 	}
 	near(t, "what follows", later("8 C after 3 h").Mid, later("7 C to 9 C after 3 h").Mid, 0.02)
 }
+
+// Pieces from the fridge warm sooner in a moist proofer, by what settles on them.
+func TestDewWarms(t *testing.T) {
+	core := func(more string) float64 {
+		return follow(t, setup(t, `{ chill = "12 h" }, { divide = "60 g" }, { proof = "1 h", at = "30 C"`+more+` }`)).Stages[2].Core.Mid
+	}
+	if dry, moist := core(""), core(`, humidity = "80 %"`); !(moist > dry+2 && moist < dry+6) {
+		t.Errorf("after an hour %.1f C in a proofer that says nothing, %.1f C in a moist one", dry, moist)
+	}
+}
+
+// A filling that is rolled up lies in layers, and one that is closed in as it is lies in a lump,
+// which the heat has to cross last.
+func TestLumpsAndLayers(t *testing.T) {
+	core := func(closing string) float64 {
+		s := filled(t, `{ fill = "f" }, `+closing+`, { bake = "14 min", at = "190 C" }`, 20)
+		stages := follow(t, s).Stages
+		return stages[len(stages)-1].Core.Mid
+	}
+	lump, layers := core(`{ shape = "x", pieces = 25 }`), core(`{ roll = "coil" }, { shape = "x", pieces = 25 }`)
+	if !(lump < layers-5) {
+		t.Errorf("closed in %.1f C, rolled up %.1f C", lump, layers)
+	}
+}

@@ -96,7 +96,7 @@ type Stage struct {
 	Bi             float64
 	Oven           bake.Baking // a bake as the coldest run goes through it, where HasOven
 	HasOven        bool
-	OvenStart      figure.Estimate // bake: the core as the first bake in this oven begins, C
+	OvenStart      figure.Estimate // bake: as the first bake in this oven begins, half way from core to mean, C
 	OvenMinutes    Interval        // bake: in the oven since then
 	OvenC          figure.Estimate // bake: of the oven, its mean since then
 	OvenSilent     string          // why a bake's core, or the time to it, is not reckoned
@@ -168,6 +168,8 @@ type shape struct {
 	tin      *kitchen.Tin
 	tins     float64 // how many, of which each holds one lump or touching pieces; 0 for unwritten
 	filling  float64 // kg spread on
+	lump     bool    // the filling is closed in as one: no coil, sheet or turn has spread it
+	layered  bool
 	fillRho  float64
 	mixedRho float64
 }

@@ -12,6 +12,11 @@ import (
 	"forebake/engine/science/heat"
 )
 
+// draught is the coefficient of still air around what is colder, by hand.
+func draught(startC, airC float64) float64 {
+	return math.Max(9, heat.StillAir(airC-(airC-startC)/3, airC))
+}
+
 // A rest in a bowl, a night as a slab, the sheet and the proof of pieces: the middle run is one
 // heat.Walk driven by hand.
 func TestMiddleRunIsAWalk(t *testing.T) {
@@ -45,15 +50,15 @@ func TestMiddleRunIsAWalk(t *testing.T) {
 	start := h.mean
 	night := h.stay(4, 8, 14*3600)
 	check(2, start, night)
-	warmed := h.stay(15, 9, 20*60) // the slab stays as it is: no new shape turns it over
+	warmed := h.stay(15, draught(h.mean, 15), 20*60) // the slab stays as it is: no new shape turns it over
 	check(3, night.CoreC, warmed)
 	near(t, "sheet core", life.Stages[4].Core.Mid, h.mean, 1e-9)
 	h.stand(heat.SlabOf(0.005))
 	start = h.mean
-	check(5, start, h.stay(22, 9, 600))
+	check(5, start, h.stay(22, draught(start, 22), 600))
 	h.stand(heat.BallOf(0.075, 1080))
 	start = h.mean
-	proofed := h.stay(27, 9, 2*3600)
+	proofed := h.stay(27, draught(start, 27), 2*3600)
 	check(6, start, proofed)
 	check(7, proofed.CoreC, h.stay(1, 300, 9*60))
 	near(

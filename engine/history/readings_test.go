@@ -74,7 +74,7 @@ func TestReadingIsKeptForThePlace(t *testing.T) {
 	}
 	near(t, "end of the chill", with[0].Core.Mid, h.stay(4, 8*factor, 14*3600).CoreC, 1e-4)
 	h.stand(heat.SlabOf(0.040))
-	near(t, "end of the rest", with[1].Core.Mid, h.stay(22, 9, 1800).CoreC, 1e-4)
+	near(t, "end of the rest", with[1].Core.Mid, h.stay(22, draught(h.mean, 22), 1800).CoreC, 1e-4)
 	mean := h.mean
 	second := func(share float64) float64 {
 		h.mean = mean

@@ -14,6 +14,10 @@ import (
 // written beats the one that the mass and the pieces would make.
 func (f *Simulator) reshape(step *formula.Step) {
 	turned := f.portion(step)
+	if v := step.Verb; f.shape.filling > 0 && v.ClosesIn() {
+		f.shape.layered = f.shape.layered || v.Coils() || v.Sheets() || v.Turns()
+		f.shape.lump = !f.shape.layered
+	}
 	set := func(b heat.Body) {
 		f.body, f.shape.known = b, true
 		f.turnOver()

@@ -252,5 +252,6 @@ func (f *Simulator) fill(step *formula.Step, st *Stage) bool {
 		f.shape.fillRho = fill.Material.Density
 	}
 	f.shape.filling += kg
+	f.shape.layered = false
 	return true
 }

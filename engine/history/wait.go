@@ -91,7 +91,8 @@ func (f *Simulator) environment(step *formula.Step, st *Stage) (e environment, m
 	if why := f.setup.Material.FreezeSilent; why != "" && f.mayFreeze(e) && !read {
 		return e, readAtEnd(step, why)
 	}
-	at, kind := airAt(ambient.Mid())
+	around := ambient.Mid()
+	at, kind := airAt(around)
 	if place := step.Stands(); place != nil {
 		at, kind = place.Air(), airKind(place.Air())
 	}
@@ -106,10 +107,21 @@ func (f *Simulator) environment(step *formula.Step, st *Stage) (e environment, m
 	c, _ := heat.SurfaceCoefficient(at)
 	lid, _ := heat.LayerResistance(heat.LiddedBox)
 	dry := c.Typical
-	if e.h = dry; f.setup.Material.Crumb && e.error == heat.AirError {
-		dry, e.h = bake.OpenCrumb(dry, f.now(&f.runs[figure.Middle]).MeanC, ambient.Mid(), at == heat.Room)
+	e.h = dry
+	start := f.now(&f.runs[figure.Middle]).MeanC
+	switch cold := around - start; {
+	case e.error != heat.AirError: // a bath
+	case f.setup.Material.Crumb:
+		dry, e.h = bake.OpenCrumb(dry, start, around, at == heat.Room)
 		if e.error = bake.CoolingError; step.Covered != nil && *step.Covered {
 			e.h = dry
+		}
+	case at == heat.Room && cold > 0: // a warm place draws at what is cold, and may settle on it
+		surface := around - heat.SurfaceLag*cold
+		dry = max(dry, heat.StillAir(surface, around))
+		e.h = dry
+		if step.Humidity.Set {
+			e.h += heat.Dew(surface, around, step.Humidity.Mid()/100)
 		}
 	}
 	e.covered = (dry + heat.InSeries(dry, lid.Typical)) / 2 // a lid is over the top face only

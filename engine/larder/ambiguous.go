@@ -76,10 +76,13 @@ func (l *Larder) Near(name string) []string {
 	if len(typed) == 0 {
 		return nil
 	}
-	all := slices.DeleteFunc(l.Names(), func(n string) bool {
-		it, _ := l.Find(n)
-		return it != nil && Harmless(name, it) != ""
-	})
+	all := l.Names()
+	if graves := gravesOf(name); len(graves) > 0 {
+		all = slices.DeleteFunc(all, func(n string) bool {
+			it, _ := l.Find(n)
+			return it != nil && lacking(graves, it) != ""
+		})
+	}
 	offered := map[*Item]bool{} // one name of each item
 	near := slices.DeleteFunc(spelling.Nearest(name, all, 4*maxNear), func(n string) bool {
 		it, _ := l.Find(n)

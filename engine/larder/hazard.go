@@ -34,9 +34,12 @@ const stuffedC = 74
 
 // CookC is what raw meat or fish must reach to be cooked, C; 0 for anything else, and for what is
 // eaten without a cook.
-func (it *Item) CookC() float64 {
+func (it *Item) CookC() float64 { return it.cookC(it.ControlOf()) }
+
+// cookC is CookC of an item that needs control for a reason.
+func (it *Item) cookC(control Control) float64 {
 	switch {
-	case it.Control != ControlMeat && it.Control != ControlFish || it.Is(Cooked):
+	case control != ControlMeat && control != ControlFish || it.Is(Cooked):
 		return 0
 	case it.Hazard == HazardEatenRaw:
 		return 0
@@ -76,6 +79,9 @@ func hazardous(h Hazard) func(*Item) bool {
 	return func(it *Item) bool { return it.Hazard == h }
 }
 
+// isRawFlesh reports whether an item of the larder is raw meat or fish.
+func isRawFlesh(it *Item) bool { return it.cookC(it.Control) > 0 }
+
 // graves are those kinds, by the words of a name.
 var graves = []grave{
 	{"raw or not pasteurised", [][]string{{"raw", "unpasteurised", "unpasteurized", "cru", "crue"}},
@@ -88,8 +94,14 @@ var graves = []grave{
 			case !animal:
 				return true
 			}
-			return it.Control == ControlRawMilk || it.Is(RawEgg) || it.CookC() > 0
+			return it.Control == ControlRawMilk || it.Is(RawEgg) || isRawFlesh(it)
 		}, ControlRawMilk},
+	{"raw meat", [][]string{{"raw", "minced", "ground", "mince"}, {"meat", "beef", "pork", "veal", "lamb",
+		"mutton", "goat", "venison", "duck", "goose", "chicken", "turkey", "rabbit", "liver", "sausage*"}},
+		[]string{"cheese", "milk", "cooked", "cured"}, isRawFlesh, ControlMeat},
+	{"raw fish", [][]string{{"raw", "minced"}, {"fish", "salmon", "tuna", "cod", "trout", "herring",
+		"mackerel", "squid", "shrimp*", "prawn*", "mussel*", "oyster*", "scallop*", "crab", "lobster"}},
+		[]string{"cooked", "cured", "smoked"}, isRawFlesh, ControlFish},
 	{"sprouted seeds", [][]string{{"sprout*"}}, []string{"brussels", "brussel"},
 		func(it *Item) bool { return it.Control == ControlSprouts }, ControlSprouts},
 	{"dried pulses", [][]string{{"dried", "dry", "raw", "soaked"}, {"bean", "beans"}},
@@ -136,8 +148,11 @@ func gravesOf(name string) []*grave {
 }
 
 // Harmless says what the name says that the item is not; "" where the item may stand for it.
-func Harmless(name string, it *Item) string {
-	for _, g := range gravesOf(name) {
+func Harmless(name string, it *Item) string { return lacking(gravesOf(name), it) }
+
+// lacking is the first reason that an item does not hold; "" where it holds all.
+func lacking(of []*grave, it *Item) string {
+	for _, g := range of {
 		if !g.holds(it) {
 			return g.why
 		}

@@ -431,8 +431,9 @@ func (d *drawer) line(name, class string, hasFlour, first bool) *line {
 	return l
 }
 
-// beforeBake are the verbs that the reader refuses after a bake.
+// beforeBake are the verbs that the reader refuses after a bake, or takes for another.
 var beforeBake = map[string]bool{
+	"soak":  true, // it means the syrup that is brushed on
 	"mix":   true,
 	"fold":  true,
 	"sheet": true,

@@ -231,7 +231,7 @@ var ladders = [][]string{
 	{"live-dough-stop", "live-dough-risk", "live-dough-note"},
 	{"core-unsafe", "core-unproven-risk", "core-unproven-note"},
 	{"filling-needs-cold", "baked-filling-kept"},
-	{"cool-first-stage", "cool-second-stage", "cooling-not-measured"},
+	{"cool-first-stage", "cool-second-stage", "cooling-not-measured", "hot-out-long"},
 	{"toxin-not-baked-out", "b-cereus-grown", "growth-budget", "warm-time", "live-dough-stop"},
 }
 

@@ -1,7 +1,10 @@
 package safety
 
 import (
+	"slices"
+
 	"forebake/engine/figure"
+	"forebake/engine/formula"
 	"forebake/engine/larder"
 	"forebake/engine/makeup"
 	"forebake/engine/safety/clock"
@@ -91,17 +94,19 @@ func (p *Part) LiveStaphMost() Value {
 // cook has pasteurised it: see milkCookC. A bake is none, since the milk is in the raw dough.
 func (p *Part) HasRawMilk() Value { return figure.YesNo(p.rawMilk()) }
 
+// rawMilk is kept: parts within parts ask for it by every way that leads to them.
 func (p *Part) rawMilk() bool {
-	for _, in := range p.Ingredients {
-		raw := in.Item != nil && in.Item.ControlOf() == larder.ControlRawMilk
-		if in.Of != nil {
-			raw = p.sheet.Part(in.Of).rawMilk()
-		}
-		if raw && p.boiled(in, milkCookC) != figure.Yes {
-			return true
-		}
+	if p.milky == nil {
+		found := slices.ContainsFunc(p.Ingredients, func(in *formula.Ingredient) bool {
+			raw := in.Item != nil && in.Item.ControlOf() == larder.ControlRawMilk
+			if in.Of != nil {
+				raw = p.sheet.Part(in.Of).rawMilk()
+			}
+			return raw && p.boiled(in, milkCookC) != figure.Yes
+		})
+		p.milky = &found
 	}
-	return false
+	return *p.milky
 }
 
 // BCereusGrown is the rise of B. cereus in cooked starch, rice, potato and vegetables, or in

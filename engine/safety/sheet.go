@@ -60,6 +60,7 @@ type Part struct {
 	eggHeated  *Value                 // see EggHeatedTo
 	uncooked   map[larder.Trait]Value // see Raw; kept where other parts are taken in
 	cooled     *bool                  // see cooledInAll
+	milky      *bool                  // see rawMilk
 	held       map[int]bool           // see heldWarm
 }
 

@@ -45,17 +45,13 @@ const steamShare = 0.25
 // 0.04 to 0.055 W/(m K) (Rask 1989, quoted).
 const crust = 0.030
 
-// surfaceLag is how far the surface of a loaf stands above the air over its cooling, as a share of
-// its core's excess at first (judgement: at that third its coefficient is the mean one's).
-const surfaceLag = 1. / 3
-
 // OpenCrumb is the surface coefficient of a hot crumb, W/(m2 K), that cools from startC in air of
 // the given typical coefficient: dry, as under a lid, and open, where what it loses as steam takes
 // heat along. still is for the air of a room, whose own draught grows with the difference.
 func OpenCrumb(typical, startC, airC float64, still bool) (dry, open float64) {
 	dry = typical
 	if excess := startC - airC; still && excess > 0 {
-		dry = math.Max(dry, heat.StillAir(airC+surfaceLag*excess, airC))
+		dry = math.Max(dry, heat.StillAir(airC+heat.SurfaceLag*excess, airC))
 	}
 	dry = heat.InSeries(dry, crust)
 	return dry, dry / (1 - steamShare)

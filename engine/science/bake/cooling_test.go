@@ -46,6 +46,6 @@ func TestOpenCrumb(t *testing.T) {
 	lost, latent, held := 0.02, 2400.0, float64(CrumbHeat)/1000*(95-25)
 	near(t, "heat that goes with the steam", steamShare, lost*latent/held, 0.02)
 	near(t, "crust", crust, 0.0015/0.0475, 0.003)
-	near(t, "surface", surfaceLag, 1/3.0, 0.01)
+	near(t, "surface", heat.SurfaceLag, 1/3.0, 0.01)
 	near(t, "error", CoolingError, math.Hypot(heat.AirError, 0.30), 0.03)
 }

@@ -89,6 +89,32 @@ func StillAir(surfaceC, airC float64) float64 {
 // for a piece of 0.1 m: top 4.2, bottom 2.1, sides 4.4 (computed).
 const stillConvection, stillDifference = 3.7, 4.0
 
+// Dew is what condensation adds to StillAir on a surface colder than moist air, W/(m2 K): the water of
+// air of a relative humidity, 0 to 1, that settles on it, by the Chilton-Colburn analogy with
+// Le^(2/3) = 0.88 (Incropera eq. 6.60, memory). It is 0 where the surface is above the dew point.
+func Dew(surfaceC, airC, humidity float64) float64 {
+	const lewis, airHeat, latent = 0.88, 1200, 2.45e6 // -, J/(m3 K), J/kg
+	difference := airC - surfaceC
+	settles := humidity*Saturated(airC) - Saturated(surfaceC)
+	if !(difference > 0) || !(settles > 0) {
+		return 0
+	}
+	convection := stillConvection * math.Pow(difference/stillDifference, 0.25)
+	return convection / (airHeat * lewis) * latent * settles / difference
+}
+
+// Saturated is the water in saturated air, kg/m3, at -20 to 60 C, by Magnus' formula within 0.3 %
+// (memory).
+func Saturated(tC float64) float64 {
+	const gas = 461.5 // J/(kg K), of water vapour
+	return 611.2 * math.Exp(17.62*tC/(243.12+tC)) / (gas * (tC + 273.15))
+}
+
+// SurfaceLag is how far a surface stands from the air around it over a whole cooling or warming, as
+// a share of the body's difference from it at first: at that third its coefficient is the mean one's
+// (judgement).
+const SurfaceLag = 1. / 3
+
 // Layer is something between a surface and its surroundings.
 type Layer uint8
 
