@@ -247,7 +247,7 @@ rule "hot-out-long" {
   why    = "With time as the control, what is left is thrown away. The US gives hot food four hours and the UK two; a cooling is another thing."
   source = "FDA Food Code 2022, 3-501.19(B), 4 h (read); UK SI 2013/2996, para 7(2), 2 h (quoted)"
 
-  adjust "hold.time" {}
+  adjust "step.time" {}
 }
 
 trial "ham and cheese buns, out of the oven and sold" {

@@ -967,7 +967,7 @@ func (p *Part) piecesAt(s *Step) Interval {
 // saidAmount gives the amount of an ingredient as a text that the quantity reader reads, and tells
 // what a word in it was taken for.
 func (rd *reader) saidAmount(in *Ingredient, text string, at source.Place) string {
-	if quantity.IsPlain(text) && !strings.Contains(in.Name, "kosher") {
+	if quantity.IsPlain(text) && !rd.spooned(in, text) {
 		return text
 	}
 	if sameName(in.Name, "egg") || sameName(in.Name, "eggs") {
@@ -990,6 +990,13 @@ func (rd *reader) saidAmount(in *Ingredient, text string, at source.Place) strin
 	text, says := said.Country(said.Bracketed(text), rd.opts.Units, rd.File.Text)
 	rd.assumed(at, says)
 	return text
+}
+
+// spooned reports whether an amount is a spoon of something without a density.
+func (rd *reader) spooned(in *Ingredient, text string) bool {
+	_, fault := quantity.Read(text, quantity.Of(quantity.Volume))
+	it, _, ok := rd.find(in)
+	return fault == nil && ok && it.Density == 0
 }
 
 // described takes what a name says of the ingredient beside what it is: how warm it goes in, and

@@ -140,6 +140,12 @@ func (rd *reader) saidTime(s *Step, e hclsyntax.Expression) bool {
 		rd.assumed(at, fmt.Sprintf("%q is read as %s in all", text, sum))
 		return true
 	}
+	if one, ok := said.OneTime(text); ok {
+		s.Time, _ = rd.QuantityText(one, at, forTime, s.Verb.Name)
+		s.Time.Text, s.Note = one, text
+		rd.assumed(at, fmt.Sprintf("%q is read as %s", text, one))
+		return true
+	}
 	if clear := said.Time(text); clear != text {
 		if q, fault := quantity.Read(clear, forTime); fault == nil {
 			s.Time = Given{Quantity: q, Place: at, Set: true}

@@ -319,6 +319,11 @@ func Amount(it *larder.Item, text, units string) (Taken, bool) {
 		return Taken{quantity.Plain(tenth(q.Lo*kosherLo)) + " to " + quantity.Plain(tenth(q.Hi*kosherHi)) + " g",
 			"a teaspoon of kosher salt is taken as 2.8 to 4.8 g, by its make: weigh it"}, true
 	}
+	if q, fault := quantity.Read(text, quantity.Of(quantity.Volume)); fault == nil && it.Class == larder.ClassSpice &&
+		it.Density == 0 && it.PerMl.Hi == 0 {
+		return Taken{quantity.Plain(tenth(q.Lo*spiceLo)) + " to " + quantity.Plain(tenth(q.Hi*spiceHi)) + " g",
+			"a spoon of " + it.Name + " is taken as 0.3 to 0.65 g a millilitre, as of most spices: weigh it"}, true
+	}
 	m := amountOf.FindStringSubmatch(alonePinch.ReplaceAllString(strings.TrimSpace(text), "a $1"))
 	if m == nil {
 		return Taken{}, false
@@ -350,6 +355,12 @@ func Amount(it *larder.Item, text, units string) (Taken, bool) {
 	}
 	return Taken{}, false
 }
+
+// A millilitre of a ground spice, g: the larder's other rows, most of them.
+const (
+	spiceLo = 0.3
+	spiceHi = 0.65
+)
 
 // A millilitre of kosher salt of the two makes, g: the larder's rows.
 const (

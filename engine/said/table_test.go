@@ -68,6 +68,12 @@ func TestWordsOfBakers(t *testing.T) {
 			}
 			return ""
 		},
+		"one time": func(text, _ string) string {
+			if out, ok := OneTime(text); ok {
+				return out
+			}
+			return ""
+		},
 		"sum":   func(text, _ string) string { out, _ := Sum(text); return out },
 		"count": func(text, _ string) string { out, _ := CountIn(text); return out },
 		"mass":  func(text, _ string) string { out, _ := MassIn(text); return out },

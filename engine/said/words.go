@@ -98,7 +98,7 @@ func TempIn(text string) (temperature string, ok bool) {
 
 var (
 	countOf  = regexp.MustCompile(`(?i)^(\d+)(?: ?x)? ((?:[a-z-]+ ?)+)$`)
-	countBy  = regexp.MustCompile(`(?i)^(\d+) ?(?:x|×|pieces? (?:of|at|à)|of) ?(\d[\d.]* ?(?:g|kg|oz|lb)s?)\b[a-z ]*$`)
+	countBy  = regexp.MustCompile(`(?i)^(\d+) ?(?:x|×|(?:[a-z]+ )?(?:of|at|à)) ?(\d[\d.]* ?(?:g|kg|oz|lb)s?)\b[a-z ]*$`)
 	massOf   = regexp.MustCompile(`(?i)^(?:about |into )?(\d[\d.,]*(?: ?(?:-|–|to) ?\d[\d.,]*)? ?(?:g|kg|oz|lbs?))(?: (?:each|pieces?|balls?|buns?|rolls?|portions?|lumps?|chunks?))+$`)
 	unitWord = regexp.MustCompile(`(?i)^(?:g|kg|mg|oz|lbs?|min|mins|minutes?|h|hours?|mm|cm|m|in|inch(?:es)?|grams?|percent|s|sec|days?|c|f|celsius|fahrenheit)\b`)
 )
@@ -203,4 +203,19 @@ func reads(it *larder.Item, text, units string) bool {
 	}
 	out, why := Packed(text)
 	return out != "" || why != ""
+}
+
+var (
+	span      = regexp.MustCompile(`(?i)\d+(?:\.\d+)?(?: ?(?:-|–|to) ?\d+(?:\.\d+)?)? ?(?:hours?|hrs?|h|minutes?|mins?|min)\b`)
+	otherUnit = regexp.MustCompile(`(?i)\d+(?:\.\d+)? ?(?:cm|mm|%|inch(?:es)?|in\b)`)
+)
+
+// OneTime reads the one time among words with figures of another kind: "until 2 cm below the rim, 3 h".
+func OneTime(text string) (time string, ok bool) {
+	all := span.FindAllString(text, -1)
+	if len(all) != 1 || portions.MatchString(text) || !otherUnit.MatchString(text) {
+		return "", false
+	}
+	rest := otherUnit.ReplaceAllString(strings.Replace(text, all[0], "", 1), "")
+	return all[0], !strings.ContainsAny(rest, "0123456789")
 }
