@@ -31,7 +31,7 @@ func (s *Server) complete(ctx context.Context, p *atPosition) (any, error) {
 	offset := s.encoding.offset(a.doc.text, p.Position)
 	spot := tolerant.Where(a.doc.text, offset)
 	var offers []offer
-	if inner, ok := withinFormula(spot); ok || a.kind == engine.FormulaFile {
+	if inner, ok := withinFormula(spot); ok || a.kind == tolerant.FormulaFile {
 		offers = a.inFormula(inner)
 	} else {
 		offers = a.inRules(&spot, offset)

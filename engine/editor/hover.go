@@ -68,7 +68,7 @@ func (s *Server) hover(ctx context.Context, p *atPosition) (any, error) {
 	}
 	defer s.judging.Unlock()
 	offset := s.encoding.offset(a.doc.text, p.Position)
-	if a.kind != engine.FormulaFile {
+	if a.kind != tolerant.FormulaFile {
 		return s.hoverWord(a, offset), nil
 	}
 	x, ok := a.under(offset)
