@@ -95,7 +95,7 @@ func (rd *reader) heatOfWay(s *Step) {
 	if w := s.sign; w != nil && s.Way == nil && s.Verb.Cooks() {
 		s.Way = wayIn(w.text)
 	}
-	if s.To.Set || s.Core.Set || s.Way == nil || s.Way.food == (figure.Interval{}) || s.Part.Kind == Dough ||
+	if s.To.Set || s.Core.Set || s.Way == nil || s.Way.food == (figure.Interval{}) || s.Part.isWhole() ||
 		slices.Contains(s.Open, optTo) || slices.Contains(s.Open, optCore) {
 		return
 	}
@@ -109,6 +109,14 @@ func (rd *reader) heatOfWay(s *Step) {
 // HeatIsOfWay reports whether how hot the step gets is told by its way alone: a boil is a boil.
 func (s *Step) HeatIsOfWay() bool {
 	return s.Way != nil && s.To.Set && s.To.Place == s.Place && s.To.Interval == s.Way.food
+}
+
+// isWhole reports whether the part is cooked as pieces whose middle lags behind the water: dough,
+// raw meat, fish.
+func (p *Part) isWhole() bool {
+	return p.Kind == Dough || slices.ContainsFunc(p.Ingredients, func(in *Ingredient) bool {
+		return in.Item != nil && in.Item.CookC() > 0
+	})
 }
 
 // HeatUnsaid reports whether the step cooks and no target, probe or way says how hot.
