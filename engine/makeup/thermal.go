@@ -39,7 +39,10 @@ func (p *Part) Thermal() ThermalValues {
 		)
 		return ThermalValues{v, v, v, v}
 	}
+	total := p.Grams(Mass)
+	open := total.Width() / total.Lo // what may still be put in or left out
 	model := func(a, b, m, e float64) Value {
+		e += open
 		return Value{
 			Lo:     min(a, b) * (1 - e),
 			Hi:     max(a, b) * (1 + e),
@@ -78,9 +81,9 @@ func (p *Part) composition() (heat.Composition, bool) {
 	}, true
 }
 
-// triflingShare is the share of a part's mass by which a weight may be open, as a pinch is, and no
-// temperature tell: 0.1 K at most (computed).
-const triflingShare = 0.002
+// triflingShare is the share of a part's mass by which a weight may be open, as a pinch or the zest
+// of a lemon is, and no temperature tell: 1 K at most of what is 30 K colder or warmer (computed).
+const triflingShare = 0.03
 
 // Trifling reports whether a weight of the part, or of something in it, is known but for a pinch.
 func (p *Part) Trifling(g Interval) bool {
