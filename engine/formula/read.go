@@ -60,7 +60,7 @@ func Read(r *reading.Reader, b *hclsyntax.Block, opts Options) *Formula {
 	f := &Formula{tins: opts.Tins}
 	rd := &reader{Reader: r, opts: opts, formula: f}
 	f.Name, f.Place = r.Label(b)
-	r.Known(b.Body, "a formula", FormulaKeys, KindNames)
+	r.Known(b.Body, "a formula", FormulaKeys, blockWords)
 	unknownFamily := func() {}
 	if a := b.Body.Attributes["family"]; a != nil && !rd.isOpenKey(a) {
 		if name, at, ok := r.Text(a.Expr, "family"); ok {
@@ -154,7 +154,8 @@ func kindNamed(word string) (Kind, bool) {
 			return Kind(k), true
 		}
 	}
-	return 0, false
+	k, known := kindWords[word]
+	return k, known
 }
 
 // sameName reports whether two names are one to a baker: letter case and outer blanks do not count.
@@ -171,7 +172,10 @@ func (rd *reader) readPart(kind Kind, b *hclsyntax.Block) {
 			p.Name, other.Place.Line())
 	}
 	rd.formula.Parts = append(rd.formula.Parts, p)
-	rd.Known(b.Body, "a "+b.Type, PartKeys, nil)
+	rd.Known(b.Body, "a "+kind.String(), PartKeys, nil)
+	if word := kind.String(); b.Type != word {
+		rd.assumed(p.Place, fmt.Sprintf("%s %q is read as a %s", b.Type, p.Name, word))
+	}
 	if a := b.Body.Attributes["ph"]; a != nil {
 		p.PH = rd.readMeasured(p, a, 0.5, 14)
 	}

@@ -48,6 +48,7 @@ var signTimes = []signTime{
 	{func(s *Step) bool { return s.Verb.Mixes() }, anySign, hours(3.0/60, 15.0/60), "trade usage, a judgement"},
 	{func(s *Step) bool { return s.Verb.Melts() }, anySign, hours(2.0/60, 10.0/60), "trade usage, a judgement"},
 	{func(s *Step) bool { return s.Verb.Cooks() && s.Part.Kind != Dough }, anySign, hours(2.0/60, 20.0/60), "trade usage, a judgement"},
+	{func(s *Step) bool { return !s.Verb.Waits() && !s.Verb.Heats() }, anySign, hours(1.0/60, 15.0/60), "trade usage, a judgement"},
 	{func(s *Step) bool { return s.Verb.Cools() && s.Stands() == nil }, anySign, hours(1, 4), "trade usage, a judgement"},
 }
 

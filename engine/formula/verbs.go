@@ -248,7 +248,7 @@ var Verbs = []*Verb{
 		passing, noHeat, nowhere, anywhere, joinsNothing, goesOn, losesGas, touched, attended,
 		divides, putsNothing, inMaking, anyTime, "scale", "portion", "cut", "slice", "division"),
 	verb("shape", "give it its shape",
-		anyWords, takes{optPieces, optAs, optTime, optAt},
+		anyWords, takes{optPieces, optAs, optTin, optCount, optTime, optAt},
 		passing, noHeat, nowhere, anywhere, joinsNothing, endsBulk, losesGas, touched, attended,
 		shapes, putsNothing, inMaking, rawOnly, "mould", "mold", "form", "plait", "braid",
 		"twist", "façonnage", "boulage", "preshape", "pre-shape", "round"),
