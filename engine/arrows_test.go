@@ -301,8 +301,10 @@ var mayKnow = map[string][]string{
 		"engine/source",
 		"engine/spelling",
 	}, // half-typed texts; what they mean is for the reader that is handed in
+	"engine/editor/protocol": nil, // a published protocol; it knows no formula
 	"engine/editor": {
 		"engine",
+		"engine/editor/protocol",
 		"engine/expr",
 		"engine/facts",
 		"engine/family",
