@@ -260,6 +260,7 @@ var mayKnow = map[string][]string{
 	}, // what was read at the bench; what it means for an answer is not its business
 	"engine/plan": {
 		"engine/formula",
+		"engine/quantity",
 		"engine/science/bakersmath",
 		"engine/source",
 	}, // clocks of steps; it follows no temperature and judges nothing
