@@ -2,7 +2,6 @@ package engine
 
 import (
 	"path/filepath"
-	"regexp"
 	"slices"
 
 	"forebake/engine/reading"
@@ -11,41 +10,6 @@ import (
 	"forebake/engine/source"
 	"forebake/engine/tolerant"
 )
-
-// FileKind is what a file of the project holds.
-type FileKind uint8
-
-// The kinds of files.
-const (
-	FormulaFile FileKind = iota
-	HouseFile
-	RuleFile
-)
-
-// rulish finds the first block of a text that a rule file may hold and a formula file may not.
-var (
-	rulish  = regexp.MustCompile(`(?m)^\s*(rule|trial|figure|caution)\s+"|^\s*about\s*=`)
-	housish = regexp.MustCompile(`(?m)^\s*house\s+"`)
-	formish = regexp.MustCompile(`(?m)^\s*formula\s+"`)
-)
-
-// KindOf tells what a file holds, by its name and its blocks, however broken they are.
-func KindOf(path string, text []byte) FileKind {
-	if filepath.Base(path) == "house.hcl" {
-		return HouseFile
-	}
-	before := text // the first formula block
-	if at := formish.FindIndex(text); at != nil {
-		before = text[:at[0]]
-	}
-	switch {
-	case housish.Match(before):
-		return HouseFile
-	case rulish.Match(before):
-		return RuleFile
-	}
-	return FormulaFile
-}
 
 // Typed is a formula file as it is being typed.
 type Typed struct {

@@ -266,11 +266,6 @@ var worsenings = []struct {
 // aboutCores begins the names of the rules about the middle of a bake.
 const aboutCores = "core-"
 
-// warms reports whether a worsening makes the dough warmer when it goes into the oven.
-func warms(how string) bool {
-	return !strings.HasPrefix(how, "lower core") && !strings.HasPrefix(how, "shorter bake")
-}
-
 // TestWorseNeverClears makes every scenario worse by random figures: warmer, longer, deeper, a
 // lower core. No food-safety answer may become milder by it.
 func TestWorseNeverClears(t *testing.T) {

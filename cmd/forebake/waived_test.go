@@ -12,6 +12,7 @@ import (
 	"testing"
 
 	"forebake/engine"
+	"forebake/engine/finding"
 	"forebake/engine/formula"
 	"forebake/engine/larder"
 	"forebake/engine/report"
@@ -43,7 +44,7 @@ func flaggedTrials(t *testing.T, name string) map[string][2]string {
 	}
 	out := map[string][2]string{}
 	for _, trial := range pack.Trials {
-		if _, has := out[trial.Rule]; has || trial.Expect != "flagged" {
+		if _, has := out[trial.Rule]; has || !flags(trial.Expect) {
 			continue
 		}
 		at := trial.Formula.Place
@@ -68,6 +69,12 @@ func flaggedTrials(t *testing.T, name string) map[string][2]string {
 		out[trial.Rule] = texts
 	}
 	return out
+}
+
+// flags reports whether a trial expects its rule to flag, at whatever level.
+func flags(expect string) bool {
+	_, isLevel := finding.LevelNamed(expect)
+	return expect == "flagged" || isLevel
 }
 
 // Waiving any rule of food safety leaves its finding to be seen in every output, whole, before all

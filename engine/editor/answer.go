@@ -15,12 +15,13 @@ import (
 	"forebake/engine/report"
 	"forebake/engine/rule"
 	"forebake/engine/source"
+	"forebake/engine/tolerant"
 )
 
 // answer is what is known of a document as it stands.
 type answer struct {
 	doc      *document
-	kind     engine.FileKind
+	kind     tolerant.FileKind
 	house    *engine.Loaded // nil where it cannot be used
 	fallback *engine.Loaded // the house without a file, for words where house is nil
 	typed    *engine.Typed  // of a formula file
@@ -36,15 +37,15 @@ type answer struct {
 func (s *Server) judge(d *document, trials bool) *answer {
 	e := s.kitchen()
 	a := s.judged[d.uri]
-	if a != nil && a.doc == d && !(trials && a.kind == engine.RuleFile) {
+	if a != nil && a.doc == d && !(trials && a.kind == tolerant.RuleFile) {
 		return a
 	}
 	a = &answer{doc: d, kind: d.kind,
 		sheets: map[*formula.Formula]*facts.Sheet{}}
 	switch a.kind {
-	case engine.HouseFile:
+	case tolerant.HouseFile:
 		a.house, a.problems = e.TypedHouse(d.path)
-	case engine.RuleFile:
+	case tolerant.RuleFile:
 		a.pack, a.house, a.trials, a.problems = e.TypedRules(d.path, trials)
 	default:
 		a.typed = e.Typed(d.path, d.text)

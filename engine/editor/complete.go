@@ -32,7 +32,7 @@ func (s *Server) complete(ctx context.Context, p *protocol.AtPosition) (any, err
 	offset := s.encoding.Offset(a.doc.text, p.Position)
 	spot := tolerant.Where(a.doc.text, offset)
 	var offers []offer
-	if inner, ok := withinFormula(spot); ok || a.kind == engine.FormulaFile {
+	if inner, ok := withinFormula(spot); ok || a.kind == tolerant.FormulaFile {
 		offers = a.inFormula(inner)
 	} else {
 		offers = a.inRules(&spot, offset)

@@ -7,9 +7,9 @@ import (
 	"runtime"
 	"strings"
 
-	"forebake/engine"
 	"forebake/engine/editor/protocol"
 	"forebake/engine/source"
+	"forebake/engine/tolerant"
 )
 
 // document is an open text.
@@ -18,7 +18,7 @@ type document struct {
 	path    string // on the disk; absolute
 	version int
 	text    []byte
-	kind    engine.FileKind
+	kind    tolerant.FileKind
 	file    *source.File // of the text, for places; made when first asked for
 }
 

@@ -69,7 +69,7 @@ func (s *Server) hover(ctx context.Context, p *protocol.AtPosition) (any, error)
 	}
 	defer s.judging.Unlock()
 	offset := s.encoding.Offset(a.doc.text, p.Position)
-	if a.kind != engine.FormulaFile {
+	if a.kind != tolerant.FormulaFile {
 		return s.hoverWord(a, offset), nil
 	}
 	x, ok := a.under(offset)

@@ -64,7 +64,7 @@ func (s *Server) definition(ctx context.Context, p *protocol.AtPosition) (any, e
 	if a.house == nil {
 		return nil, nil
 	}
-	if a.kind != engine.FormulaFile {
+	if a.kind != tolerant.FormulaFile {
 		return s.fileLocation(a.declared(offset))
 	}
 	word, _, _, ok := quotedAt(a.doc.text, offset)
@@ -186,7 +186,7 @@ func limitsAround(text []byte, offset int) map[string]int {
 
 // partToRename is the part whose name stands at an offset.
 func (a *answer) partToRename(offset int) (*formula.Part, int, int, error) {
-	if a.kind != engine.FormulaFile {
+	if a.kind != tolerant.FormulaFile {
 		return nil, 0, 0, errors.New("only a part of a formula can be renamed")
 	}
 	word, start, end, ok := quotedAt(a.doc.text, offset)

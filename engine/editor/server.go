@@ -21,6 +21,7 @@ import (
 	"forebake/engine/editor/protocol"
 	"forebake/engine/files"
 	"forebake/engine/source"
+	"forebake/engine/tolerant"
 )
 
 // Server serves one client. Make one with New.
@@ -292,7 +293,7 @@ func (s *Server) opened(ctx context.Context, p *protocol.DidOpen) {
 	}
 	d := &document{uri: p.TextDocument.URI, path: path, version: p.TextDocument.Version,
 		text: []byte(p.TextDocument.Text)}
-	d.kind = engine.KindOf(d.path, d.text)
+	d.kind = tolerant.KindOf(d.path, d.text)
 	s.mutex.Lock()
 	s.open[d.uri] = d
 	s.note(d)
@@ -311,7 +312,7 @@ func (s *Server) changed(p *protocol.DidChange) {
 	for _, c := range p.ContentChanges {
 		next.change(s.encoding, c)
 	}
-	next.version, next.kind = p.TextDocument.Version, engine.KindOf(next.path, next.text)
+	next.version, next.kind = p.TextDocument.Version, tolerant.KindOf(next.path, next.text)
 	s.open[next.uri] = &next
 	s.note(d)
 	s.note(&next)
@@ -334,7 +335,7 @@ func (s *Server) closed(ctx context.Context, uri string) {
 	_ = s.conn.Notify(ctx, "textDocument/publishDiagnostics",
 		protocol.PublishDiagnostics{URI: uri, Diagnostics: []protocol.Diagnostic{}})
 	s.sending.Unlock()
-	if d.kind != engine.FormulaFile {
+	if d.kind != tolerant.FormulaFile {
 		s.touched(d)
 	}
 }
@@ -342,14 +343,14 @@ func (s *Server) closed(ctx context.Context, uri string) {
 // note remembers that a house or rule file has changed, with the change itself: no answer is to come
 // of the new text and the old engine. The mutex is held.
 func (s *Server) note(d *document) {
-	s.changing = s.changing || d.kind != engine.FormulaFile
+	s.changing = s.changing || d.kind != tolerant.FormulaFile
 }
 
 // touched asks for the findings of a text, given as it was and as it is. A house or rule file counts
 // for all texts.
 func (s *Server) touched(states ...*document) {
 	for _, d := range states {
-		if d.kind != engine.FormulaFile {
+		if d.kind != tolerant.FormulaFile {
 			s.publishAll(false)
 			return
 		}
@@ -368,7 +369,7 @@ func (s *Server) kitchen() *engine.Engine {
 	clear(s.judged)
 	rest := map[string][]byte{} // of the formulas no house asks
 	for path, text := range held {
-		if engine.KindOf(path, text) != engine.FormulaFile {
+		if tolerant.KindOf(path, text) != tolerant.FormulaFile {
 			rest[path] = text
 		}
 	}

@@ -71,7 +71,7 @@ func (a *answer) inRules(spot *tolerant.Spot, offset int) []offer {
 		return a.values(l, spot, last)
 	case last.Block != "":
 		return settings(spot, last.Block)
-	case n == 0 && a.kind == engine.RuleFile:
+	case n == 0 && a.kind == tolerant.RuleFile:
 		return words(protocol.KindKeyword, false, rule.Blocks...)
 	case n == 0:
 		return []offer{{word: "house", kind: protocol.KindKeyword, after: ` "`}}

@@ -123,7 +123,7 @@ func (c *check) walk(n ast.Node) *node {
 		}
 		return &node{op: opYesNo, typ: facts.YesNo, number: v}
 	case *ast.StringNode:
-		return &node{op: opText, typ: facts.Text, text: x.Value}
+		return &node{op: opText, typ: facts.Text, words: []string{x.Value}}
 	case *ast.MemberNode:
 		return c.reference(x)
 	case *ast.IdentifierNode:

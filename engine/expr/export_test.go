@@ -115,7 +115,7 @@ func Damages(x *Expr) map[string]func() {
 		case opNumber:
 			out["another number"] = func() { n.number += 7 }
 		case opText:
-			out["another text"] = func() { n.text += "?" }
+			out["another text"] = func() { n.words = []string{n.words[0] + "?"} }
 		case opChoose:
 			out["the other side"] = func() { n.kids[1], n.kids[2] = n.kids[2], n.kids[1] }
 		}

@@ -132,14 +132,14 @@ type node struct {
 	typ    facts.Type
 	kids   []*node
 	number float64
-	text   string
-	read   int // index into the expression's reads
-	size   int // power of ten that bounds the result's magnitude
+	words  []string // a text, as a result gives it
+	read   int      // index into the expression's reads
+	size   int      // power of ten that bounds the result's magnitude
 }
 
 func (n *node) texts() []string {
 	if n.op == opText {
-		return []string{n.text}
+		return n.words
 	}
 	var out []string
 	for _, k := range n.kids {

@@ -111,7 +111,7 @@ func (j *Judge) eval(n *node) Result {
 	case opNumber:
 		return Result{lo: n.number, hi: n.number}
 	case opText:
-		return Result{words: []string{n.text}}
+		return Result{words: n.words}
 	case opYesNo:
 		return Result{lo: n.number, hi: n.number}
 	case opRead:

@@ -450,6 +450,19 @@ func (v *Verb) ClosesIn() bool {
 	return v.form == coils || v.form == shapes || v.form == sheets || v.Turns()
 }
 
+// LiesOutside reports whether the step puts a topping on that no later step before a bake closes in.
+func (s *Step) LiesOutside() bool {
+	if s.Uses == nil || s.Uses.Kind != Topping {
+		return false
+	}
+	for _, later := range s.Part.Steps[s.Index+1:] {
+		if later.Verb.ClosesIn() || later.Verb.Bakes() {
+			return later.Verb.Bakes()
+		}
+	}
+	return true
+}
+
 // Divides reports whether the verb cuts the part into pieces by weight or number.
 func (v *Verb) Divides() bool { return v.form == divides }
 

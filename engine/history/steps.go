@@ -60,7 +60,7 @@ func (f *Simulator) step(step *formula.Step, st *Stage) {
 	case v.Bakes():
 		f.bake(step, st)
 		return
-	case v.Fills() && !f.fill(step, st):
+	case v.Fills() && !step.LiesOutside() && !f.fill(step, st):
 		return
 	}
 	f.reshape(step)

@@ -348,121 +348,140 @@ func (f *Simulator) startWorking(v *heat.Volumes, l *run, b beginning) {
 	v.Stage(b.ambientC, b.h)
 }
 
+// waiting is one wait: what its three runs begin with, and what comes of each.
+type waiting struct {
+	step   *formula.Step
+	st     *Stage
+	e      environment
+	read   bool                        // a temperature was read in it
+	baths  *[figure.Runs]heat.Chilling // nil where no run is in one: they are large
+	bathed [figure.Runs]bool
+
+	start, core, mean, surface, most, hours [figure.Runs]float64
+}
+
 // wait leaves the part in its surroundings for the time of the step.
 func (f *Simulator) wait(step *formula.Step, st *Stage, e environment) {
 	f.Waits++
-	var start, core, mean, surface, most, hours [figure.Runs]float64
-	var baths [figure.Runs]heat.Chilling
-	var bathed [figure.Runs]bool
-	for i := range f.runs {
-		if vessel, in := f.vessel(&f.runs[i], e); in {
-			c, why := f.chilling(&f.runs[i], e, vessel)
-			if why != "" {
-				f.loseTrack(st, readAtEnd(step, why))
-				return
-			}
-			baths[i], bathed[i] = c, true
-			start[i] = f.now(&f.runs[i]).CoreC
-			continue
-		}
-		if !f.enter(&f.runs[i], e) {
-			f.loseTrack(st, "a shape of \""+f.setup.Part.Name+"\" that can be")
-			return
-		}
-		start[i] = f.now(&f.runs[i]).CoreC
+	w := waiting{step: step, st: st, e: e, read: step.Reading != nil && step.Reading.Temp.Set}
+	if missing := f.intoSurroundings(&w); missing != "" {
+		f.loseTrack(st, missing)
+		return
 	}
 	st.Known, st.read, f.moved = true, 1, true
-	read := step.Reading != nil && step.Reading.Temp.Set
 	said := nothing
 	switch {
-	case read && bathed[figure.Middle]:
-		said = f.learnInBath(step, e, &baths)
-	case read:
+	case w.read && w.bathed[figure.Middle]:
+		said = f.learnInBath(step, e, w.baths)
+	case w.read:
 		said = f.learn(step, e)
 	}
-	fresh := baths
-	riseAfter := step.Reading != nil && step.Reading.Rise.Set && step.Reading.After.Set
+	var fresh *[figure.Runs]heat.Chilling
+	if w.baths != nil {
+		baths := *w.baths
+		fresh = &baths
+	}
 	for i := range f.runs {
 		l := &f.runs[i]
 		cooling := f.now(l).MeanC > l.ambient(e)
 		speed := 1.0
 		switch {
-		case !read && bathed[i]: // the error is in the bath's own runs
-		case !read:
+		case !w.read && w.bathed[i]: // the error is in the bath's own runs
+		case !w.read:
 			speed = f.speed(l, e, cooling)
-		case bathed[i] && !f.passesAs(&baths[i], &fresh, l, step, e), !bathed[i] && !f.believe(l, step, e):
-			if lo, hi := outermost(start, e); step.Reading.Temp.Lo < lo-readingSlack ||
-				step.Reading.Temp.Hi > hi+readingSlack {
-				// A slip of the pen must not clear what it was written beside.
-				f.loseTrack(
-					st,
-					fmt.Sprintf(
-						"a reading that can be in this %s, between %.0f C and %.0f C",
-						step.Verb.Name,
-						lo,
-						hi,
-					),
-				)
-				return
-			}
-			f.asRead(st, e, start, &baths, &bathed)
+		case w.bathed[i] && !f.passesAs(&w.baths[i], fresh, l, step, e),
+			!w.bathed[i] && !f.believe(l, step, e):
+			f.endAsRead(&w)
 			return
 		default:
 			st.Measured = true
 		}
-		minutes := e.minutesIn(l, cooling)
-		fermenting := estimateOf(e.minutes).At(l.which) * 60
-		solved := !read && !bathed[i] && f.solvedFor(l, e)
-		early := 0.0
-		if riseAfter && l.which == figure.Middle {
-			seen := min(step.Reading.After.Mid()*60, fermenting)
-			if bathed[i] {
-				c := baths[i]
-				_, _, early = f.bathe(&c, f.now(l), 0, seen)
-			} else {
-				early = f.gained(l, e, solved, speed, seen)
-			}
-		}
-		var end heat.State
-		from := len(f.samples)
-		f.tracing = f.setup.Trace
-		f.sample(0, f.now(l))
-		switch {
-		case bathed[i]:
-			end, most[i], hours[i] = f.bathe(&baths[i], f.now(l), minutes*60, fermenting)
-			l.even(end.MeanC)
-			if l.which == figure.High {
-				l.even(end.CoreC) // what follows starts even: no colder than it is anywhere
-			}
-		case solved:
-			end, most[i], hours[i] = f.working(l, e, minutes*60, fermenting)
-		default:
-			end, most[i], hours[i] = f.walked(l, e, speed, minutes*60, fermenting)
-			most[i] = max(most[i], start[i])
-		}
-		f.tracing = false
-		if f.setup.Trace {
-			st.Trace[i] = f.samples[from:len(f.samples):len(f.samples)]
-		}
-		core[i], mean[i], surface[i] = end.CoreC, end.MeanC, end.SurfaceC
-		if riseAfter && l.which == figure.Middle && hours[i] > 0 {
-			st.read = early / hours[i]
-		}
+		f.through(&w, i, speed, e.minutesIn(l, cooling)*60)
 	}
 	f.heard(e, said)
-	st.StartCore, st.Core, st.Mean, st.Surface, st.CoreMax, st.Hours = figure.Ordered(
-		start,
-	), figure.Ordered(
-		core,
-	), figure.Ordered(
-		mean,
-	), figure.Ordered(
-		surface,
-	), figure.Ordered(
-		most,
-	), figure.Ordered(
-		hours,
-	)
+	st.StartCore, st.Core = figure.Ordered(w.start), figure.Ordered(w.core)
+	st.Mean, st.Surface = figure.Ordered(w.mean), figure.Ordered(w.surface)
+	st.CoreMax, st.Hours = figure.Ordered(w.most), figure.Ordered(w.hours)
+}
+
+// intoSurroundings brings the runs into the surroundings of a wait. It gives what is missing for
+// that; "" for nothing.
+func (f *Simulator) intoSurroundings(w *waiting) (missing string) {
+	for i := range f.runs {
+		l := &f.runs[i]
+		if vessel, in := f.vessel(l, w.e); in {
+			c, why := f.chilling(l, w.e, vessel)
+			if why != "" {
+				return readAtEnd(w.step, why)
+			}
+			if w.baths == nil {
+				w.baths = new([figure.Runs]heat.Chilling)
+			}
+			w.baths[i], w.bathed[i] = c, true
+		} else if !f.enter(l, w.e) {
+			return "a shape of \"" + f.setup.Part.Name + "\" that can be"
+		}
+		w.start[i] = f.now(l).CoreC
+	}
+	return ""
+}
+
+// endAsRead ends a wait at a reading that no run passes through. One beyond the start and the
+// surroundings ends what is known: a slip of the pen must not clear what it was written beside.
+func (f *Simulator) endAsRead(w *waiting) {
+	t := w.step.Reading.Temp.Interval
+	lo, hi := outermost(w.start, w.e)
+	if t.Lo < lo-readingSlack || t.Hi > hi+readingSlack {
+		f.loseTrack(w.st, fmt.Sprintf("a reading that can be in this %s, between %.0f C and %.0f C",
+			w.step.Verb.Name, lo, hi))
+		return
+	}
+	f.asRead(w)
+}
+
+// through follows one run through a wait of so many seconds, at a speed that takes in the model's
+// error.
+func (f *Simulator) through(w *waiting, i int, speed, seconds float64) {
+	l := &f.runs[i]
+	fermenting := estimateOf(w.e.minutes).At(l.which) * 60
+	solved := !w.read && !w.bathed[i] && f.solvedFor(l, w.e)
+	r := w.step.Reading
+	riseAfter := r != nil && r.Rise.Set && r.After.Set && l.which == figure.Middle
+	early := 0.0
+	if riseAfter {
+		seen := min(r.After.Mid()*60, fermenting)
+		if w.bathed[i] {
+			c := w.baths[i]
+			_, _, early = f.bathe(&c, f.now(l), 0, seen)
+		} else {
+			early = f.gained(l, w.e, solved, speed, seen)
+		}
+	}
+	var end heat.State
+	from := len(f.samples)
+	f.tracing = f.setup.Trace
+	f.sample(0, f.now(l))
+	switch {
+	case w.bathed[i]:
+		end, w.most[i], w.hours[i] = f.bathe(&w.baths[i], f.now(l), seconds, fermenting)
+		l.even(end.MeanC)
+		if l.which == figure.High {
+			l.even(end.CoreC) // what follows starts even: no colder than it is anywhere
+		}
+	case solved:
+		end, w.most[i], w.hours[i] = f.working(l, w.e, seconds, fermenting)
+	default:
+		end, w.most[i], w.hours[i] = f.walked(l, w.e, speed, seconds, fermenting)
+		w.most[i] = max(w.most[i], w.start[i])
+	}
+	f.tracing = false
+	if f.setup.Trace {
+		w.st.Trace[i] = f.samples[from:len(f.samples):len(f.samples)]
+	}
+	w.core[i], w.mean[i], w.surface[i] = end.CoreC, end.MeanC, end.SurfaceC
+	if riseAfter && w.hours[i] > 0 {
+		w.st.read = early / w.hours[i]
+	}
 }
 
 // believe makes a run pass through a probe reading (learn keeps what that says for later stages):
@@ -577,16 +596,10 @@ const worstC = 40
 
 // asRead ends a stage at a reading that no run was made to pass through. What the yeast did in the
 // meantime lies between the slowest and the fastest that the temperatures seen allow.
-func (f *Simulator) asRead(
-	st *Stage,
-	e environment,
-	start [figure.Runs]float64,
-	baths *[figure.Runs]heat.Chilling,
-	bathed *[figure.Runs]bool,
-) {
-	reading := st.Step.Reading.Temp.Interval
+func (f *Simulator) asRead(w *waiting) {
+	st, e, start, reading := w.st, w.e, w.start, w.step.Reading.Temp.Interval
 	if f.setup.Trace {
-		f.traceAsRead(st, e, start, baths, bathed)
+		f.traceAsRead(w)
 	}
 	f.setEven(estimateOf(reading))
 	seen := [...]float64{start[0], start[2], reading.Lo, reading.Hi, e.ambient.Lo, e.ambient.Hi}
@@ -615,14 +628,9 @@ func (f *Simulator) asRead(
 // traceAsRead draws the courses of a stage that ends at a reading. A run that can come near it on its
 // way down is followed as fast as a coefficient can make it. Of any other the course is not known:
 // the warmest stands all the time at the worst that was seen, the others go straight.
-func (f *Simulator) traceAsRead(
-	st *Stage,
-	e environment,
-	start [figure.Runs]float64,
-	baths *[figure.Runs]heat.Chilling,
-	bathed *[figure.Runs]bool,
-) {
-	reading, minutes := st.Step.Reading.Temp.Interval, estimateOf(e.minutes)
+func (f *Simulator) traceAsRead(w *waiting) {
+	st, e, start := w.st, w.e, w.start
+	reading, minutes := w.step.Reading.Temp.Interval, estimateOf(e.minutes)
 	read := estimateOf(reading)
 	hottest := max(start[0], start[1], start[2], reading.Hi, e.ambient.Hi)
 	worst := max(min(start[0], start[2], reading.Lo, e.ambient.Lo), min(hottest, worstC))
@@ -632,9 +640,9 @@ func (f *Simulator) traceAsRead(
 		f.tracing = true
 		f.sample(0, f.now(l))
 		switch {
-		case bathed[i] && f.nearlyThereInBath(&baths[i], l, st.Step, e):
-			f.bathe(&baths[i], f.now(l), seconds, seconds)
-		case !bathed[i] && f.nearlyThere(l, st.Step, e):
+		case w.bathed[i] && f.nearlyThereInBath(&w.baths[i], l, w.step, e):
+			f.bathe(&w.baths[i], f.now(l), seconds, seconds)
+		case !w.bathed[i] && f.nearlyThere(l, w.step, e):
 			c := f.course(l, e, 1)
 			f.equivalent(&c, seconds)
 		case l.which == figure.High:

@@ -163,6 +163,7 @@ func (p *Part) looseGrams(c Component) Interval {
 // trade does not count.
 func ownFlour(item *larder.Item) bool { return item.Class == larder.ClassFlour }
 
+// addItem adds what an ingredient is made of.
 func (p *Part) addItem(in *formula.Ingredient) {
 	m, item := p.sheet.Mass(in), in.Item
 	p.traits |= item.Traits
@@ -211,6 +212,12 @@ func (p *Part) addItem(in *formula.Ingredient) {
 		p.plus(Water, m, max(0, item.Water/100-item.Flour*flourMoisture))
 		return
 	}
+	p.addWithoutFlour(in, m, outside)
+}
+
+// addWithoutFlour adds what an ingredient without flour dissolves, and the rest that it counts as.
+func (p *Part) addWithoutFlour(in *formula.Ingredient, m formula.Mass, outside Interval) {
+	item := in.Item
 	if item.Class == larder.ClassFruit {
 		p.plus(Fruit, m, 1)
 	}

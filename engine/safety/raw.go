@@ -204,15 +204,10 @@ const crustOvenC, crustMinutes = 160, 10
 // lags; so does what weighs more than its dough.
 func (s *Sheet) crusts(q *formula.Part, i int, bake *formula.Step) bool {
 	on := q.Steps[i].Uses
-	if on == nil || on.Kind != formula.Topping || !bake.Time.Set || bake.Time.Lo < crustMinutes ||
+	if !q.Steps[i].LiesOutside() || !bake.Time.Set || bake.Time.Lo < crustMinutes ||
 		!bake.At.Set || bake.At.Lo < crustOvenC ||
 		s.Part(on).Controls(larder.ControlMeat, larder.ControlFish) {
 		return false
-	}
-	for _, step := range q.Steps[i+1 : bake.Index] {
-		if step.Verb.ClosesIn() {
-			return false
-		}
 	}
 	return s.Part(on).Grams(makeup.Mass).Hi <= s.Part(q).Grams(makeup.Mass).Lo
 }

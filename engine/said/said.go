@@ -79,15 +79,19 @@ var goingIn = map[string]string{"lukewarm": "35 C to 40 C", "tepid": "35 C to 40
 // GoingIn is how warm an ingredient goes in, by words in lower case; "" for others.
 func GoingIn(words string) string { return goingIn[words] }
 
-// warmWords are words in a name for how warm a thing goes in, the particular before the general.
-var warmWords = []string{"room temperature", "lukewarm", "tepid", "warm", "fridge", "ice cold", "cold"}
+// warmWords find words in a name for how warm a thing goes in, the particular before the general.
+var warmWords = [...]*regexp.Regexp{
+	regexp.MustCompile(`\broom temperature\b`), regexp.MustCompile(`\blukewarm\b`),
+	regexp.MustCompile(`\btepid\b`), regexp.MustCompile(`\bwarm\b`), regexp.MustCompile(`\bfridge\b`),
+	regexp.MustCompile(`\bice cold\b`), regexp.MustCompile(`\bcold\b`),
+}
 
 // WarmthIn is how warm an ingredient goes in by words of a name; "" where none says it. Hot and
 // boiling say too little.
 func WarmthIn(words string) string {
 	for _, w := range warmWords {
-		if regexp.MustCompile(`\b` + w + `\b`).MatchString(words) {
-			return goingIn[w]
+		if word := w.FindString(words); word != "" {
+			return goingIn[word]
 		}
 	}
 	return ""
