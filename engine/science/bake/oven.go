@@ -188,10 +188,11 @@ type Baking struct {
 	untouched     float64         // s before which the core stays at startC
 	carry         figure.Estimate // s for which the core goes on as in the oven once it is out
 	open, held    coreCourse
-	skin          coreCourse // until it boils
+	shell         coreCourse // the skin of the dough around a lump, until it boils
 	quick, slow   float64    // how many times shorter and longer the time may be
 	head          float64    // s, by which steam may be quicker
-	around        float64    // how far from the core to the skin the dough around a lump is, as heat goes
+	shellBoils    float64    // s after which that skin is held at boiling
+	around        float64    // how far from the core to that skin the dough at the lump is
 }
 
 // coreCourse is a core that goes to its end by exponentials.
@@ -227,26 +228,24 @@ func (o Oven) Bake(p Piece) (b Baking, why string) {
 	k, alpha := p.crumb(d)
 	powers := powersOf(d)
 	roots := powers.held()
+	var skin coreCourse
 	var open, held between
 	open.fill(&powers, o.coefficient(p.In)*half/k, &roots)
 	held.fill(&powers, math.Inf(1), &roots)
 
 	b = Baking{startC: p.StartC, boilC: BoilingPointC(o.AltitudeM)}
 	b.quick, b.slow = o.factors(p)
-	if p.Lump {
-		b.around = math.Pow(p.Filling, 2/d)
-	}
 	if o.Steam {
 		b.head = steamHead
 	}
 	perSecond := alpha / (half * half)
 	b.untouched, b.carry = crumbUntouched/perSecond, carryOver.Times(1/perSecond)
-	b.open.endC, b.skin.endC, b.held.endC = o.TempC, o.TempC, b.boilC
+	b.open.endC, skin.endC, b.held.endC = o.TempC, o.TempC, b.boilC
 	for n := range crumbModes {
 		b.open.rate[n], b.open.size[n] = open.z2[n]*perSecond, open.a[n]*(p.StartC-o.TempC)
-		b.skin.rate[n], b.skin.size[n] = b.open.rate[n], b.open.size[n]*open.s[n]
+		skin.rate[n], skin.size[n] = b.open.rate[n], b.open.size[n]*open.s[n]
 	}
-	b.skinBoils = b.skin.reaches(b.boilC, 1/b.open.rate[0])
+	b.skinBoils = skin.reaches(b.boilC, 1/b.open.rate[0])
 	// The field as it stands goes over to the modes of a held skin, by Green's identity.
 	for m := range crumbModes {
 		sum := (o.TempC - b.boilC) * held.a[m]
@@ -255,6 +254,13 @@ func (o Oven) Bake(p Piece) (b Baking, why string) {
 			sum -= left * held.g[m] * open.s[n] / ((held.z2[m] - open.z2[n]) * held.nn[m])
 		}
 		b.held.rate[m], b.held.size[m] = held.z2[m]*perSecond, sum
+	}
+	b.shell, b.shellBoils = skin, b.skinBoils
+	if p.Lump && p.Filling > 0 {
+		alone := p
+		alone.DensityKgM3, alone.Filling, alone.Lump = p.doughDensity(), 0, false
+		shell, _ := o.Bake(alone)
+		b.shell, b.shellBoils, b.around = shell.shell, shell.shellBoils, math.Pow(p.Filling, 2/d)
 	}
 	return b, ""
 }
@@ -265,14 +271,18 @@ func (o Oven) Bake(p Piece) (b Baking, why string) {
 // reaching v^(1/d) of the way. Grids of two stuffs have 0.92 to 1.06 of that time in layers and 0.95
 // to 1.10 around a lump, of 10 to 20 % in a log or a ball (computed).
 func (p Piece) crumb(d float64) (k, alpha float64) {
-	dough := (p.DensityKgM3 - p.Filling*fillingDensity) / (1 - p.Filling)
-	dough = math.Max(dough, pieceDensity.Low)
+	dough := p.doughDensity()
 	slowness := dough * crumbCp / crumbK
 	if p.Lump {
 		return crumbK, 1 / (slowness + lumpTime/d*math.Pow(p.Filling, 2/d)/fillingAlpha)
 	}
 	k = 1 / ((1-p.Filling)/crumbK + p.Filling/fillingK)
 	return k, k / ((1-p.Filling)*dough*crumbCp + p.Filling*fillingK/fillingAlpha)
+}
+
+// doughDensity is the density of the piece without its filling, kg/m3.
+func (p Piece) doughDensity() float64 {
+	return math.Max((p.DensityKgM3-p.Filling*fillingDensity)/(1-p.Filling), pieceDensity.Low)
 }
 
 // lumpTime is how long a lump takes, as a share of the square of its half over its diffusivity,
@@ -323,22 +333,26 @@ func (b *Baking) core(seconds float64) float64 {
 }
 
 // Dough is the coldest dough of one run, C, after the given minutes: the core, but around a lump of
-// filling the dough that touches it. From the core to the skin the warmth grows with the square of
-// the way at the least, as where the skin warms slowly; else faster (computed).
+// filling the dough that touches it. From the core to the skin of the dough the warmth grows with
+// the square of the way at the least, from the fourth minute on: grids of two stuffs are hotter
+// there (computed).
 func (b *Baking) Dough(run figure.Run, minutes float64) float64 {
 	core, seconds := b.Core(run, minutes), minutes*60
 	if run == figure.Low {
 		seconds /= b.slow
 	}
-	if !(seconds > b.untouched) {
+	if b.around == 0 || seconds < shellLearns {
 		return core
 	}
 	skin := b.boilC
-	if seconds < b.skinBoils {
-		skin = math.Min(b.skin.at(seconds), b.boilC)
+	if seconds < b.shellBoils {
+		skin = math.Min(b.shell.at(seconds), b.boilC)
 	}
 	return core + math.Max(0, skin-core)*b.around
 }
+
+// shellLearns is when the warmth of a shell has taken its form, s.
+const shellLearns = 240
 
 // Core is the core of one run, C, after the given minutes. The low run is the slow one.
 func (b *Baking) Core(run figure.Run, minutes float64) float64 {

@@ -649,3 +649,36 @@ func TestFillings(t *testing.T) {
 		near(t, c.name+" around a lump", minutes(c.filling, true)/none, c.lump, 0.06*c.lump)
 	}
 }
+
+// The dough around a lump, against a grid of two stuffs of 60 cells in another language (computed):
+// never hotter than there, and not 25 K colder. Without a filling it is the core.
+func TestDoughAroundALump(t *testing.T) {
+	oven := Oven{TempC: 190}
+	for _, c := range []struct {
+		halfM, share, minutes, grid float64
+	}{
+		{0.033, 0.12, 4, 53.0}, {0.033, 0.12, 8, 76.3}, {0.033, 0.12, 12, 86.2}, {0.033, 0.12, 16, 91.8},
+		{0.033, 0.35, 4, 61.9}, {0.033, 0.35, 8, 80.8}, {0.033, 0.35, 12, 87.6}, {0.033, 0.35, 16, 91.5},
+		{0.028, 0.5, 4, 70.0}, {0.028, 0.5, 8, 88.3}, {0.028, 0.5, 12, 93.1}, {0.028, 0.5, 16, 95.7},
+	} {
+		piece := Piece{Body: heat.Body{Shape: heat.Sphere, Half: [3]float64{c.halfM}}, StartC: 27,
+			DensityKgM3: (1-c.share)*330 + c.share*1200, Filling: c.share, Lump: true}
+		b, why := oven.Bake(piece)
+		if why != "" {
+			t.Fatal(why)
+		}
+		got := b.Dough(figure.Middle, c.minutes)
+		if got > c.grid+1 || got < c.grid-25 || got <= b.Core(figure.Middle, c.minutes) {
+			t.Errorf("a lump of %v after %v min: %.1f, the grid %.1f, the core %.1f", c.share, c.minutes, got,
+				c.grid, b.Core(figure.Middle, c.minutes))
+		}
+		if low := b.Dough(figure.Low, c.minutes); low > got {
+			t.Errorf("a lump of %v after %v min: the slow run %.1f is over %.1f", c.share, c.minutes, low, got)
+		}
+		piece.Filling, piece.Lump = 0, false
+		b, _ = oven.Bake(piece)
+		if got, want := b.Dough(figure.Middle, c.minutes), b.Core(figure.Middle, c.minutes); got != want {
+			t.Errorf("no filling: %v, not the core %v", got, want)
+		}
+	}
+}
