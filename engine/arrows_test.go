@@ -260,6 +260,7 @@ var mayKnow = map[string][]string{
 	}, // what was read at the bench; what it means for an answer is not its business
 	"engine/plan": {
 		"engine/formula",
+		"engine/quantity",
 		"engine/science/bakersmath",
 		"engine/source",
 	}, // clocks of steps; it follows no temperature and judges nothing
@@ -301,8 +302,10 @@ var mayKnow = map[string][]string{
 		"engine/source",
 		"engine/spelling",
 	}, // half-typed texts; what they mean is for the reader that is handed in
+	"engine/editor/protocol": nil, // a published protocol; it knows no formula
 	"engine/editor": {
 		"engine",
+		"engine/editor/protocol",
 		"engine/expr",
 		"engine/facts",
 		"engine/family",

@@ -1,7 +1,6 @@
 package engine
 
 import (
-	"cmp"
 	"errors"
 	"fmt"
 	"slices"
@@ -118,7 +117,7 @@ func (p *planning) plan() *finding.Plan {
 	if p.anchor.Ready {
 		out.Head = "Ready by " + zero.String()
 	} else {
-		out.Head = fmt.Sprintf("Begun at %s, ready by %s", p.anchor.At, p.clock(0, false))
+		out.Head = fmt.Sprintf("Begun at %s, ready by %s", p.anchor.At, p.dated(0))
 	}
 	for g := range p.formulas {
 		out.Formulas = append(out.Formulas, p.sum(g))
@@ -145,50 +144,11 @@ func (p *planning) plan() *finding.Plan {
 // at is the clock of a time of the schedule.
 func (p *planning) at(s int) plan.Clock { return p.anchor.Zero(p.schedule) + plan.Clock(s) }
 
-// clock writes a time of the schedule; with the day where it is not that of the anchor.
-func (p *planning) clock(s int, short bool) string {
-	c := p.at(s)
-	text := c.String()
-	if short || c.Day() == p.anchor.At.Day() {
-		return text
-	}
-	return text + " " + lowerFirst(p.dayName(c.Day()))
-}
-
-func lowerFirst(s string) string {
-	if s == "" {
-		return s
-	}
-	return strings.ToLower(s[:1]) + s[1:]
-}
+// dated writes a time of the schedule; with the day where it is not that of the anchor.
+func (p *planning) dated(s int) string { return p.anchor.Dated(p.at(s)) }
 
 // span writes a span of clocks.
-func (p *planning) span(s plan.Span) string {
-	lo, hi := p.at(s.Lo).String(), p.at(s.Hi).String()
-	if lo == hi {
-		return lo
-	}
-	return lo + " to " + hi
-}
-
-// dayName names a day by the one that the plan is held to.
-func (p *planning) dayName(d int) string {
-	d -= p.anchor.At.Day()
-	if !p.anchor.Ready {
-		return fmt.Sprintf("Day %d", d+1)
-	}
-	switch {
-	case d == 0:
-		return "The day"
-	case d == -1:
-		return "The day before"
-	case d < 0:
-		return fmt.Sprintf("%d days before", -d)
-	case d == 1:
-		return "The day after"
-	}
-	return fmt.Sprintf("%d days after", d)
-}
+func (p *planning) span(s plan.Span) string { return s.Clocks(p.at(0)) }
 
 // sum adds up one formula.
 func (p *planning) sum(group int) finding.PlannedFormula {
@@ -216,47 +176,18 @@ func (p *planning) sum(group int) finding.PlannedFormula {
 		}
 		any = true
 	}
-	out.Begins, out.Ready = p.clock(first, false), p.span(done)
-	out.HandsOn, out.Waiting = spanText(hands), spanText(waits)
+	out.Begins, out.Ready = p.dated(first), p.span(done)
+	out.HandsOn, out.Waiting = hands.Text(), waits.Text()
 	if done.Hi < 0 {
 		out.Sooner = quantity.Duration(float64(-done.Hi) / 60)
 	}
 	return out
 }
 
-// spanText writes how long something takes.
-func spanText(s plan.Span) string {
-	lo, hi := quantity.Duration(float64(s.Lo)/60), quantity.Duration(float64(s.Hi)/60)
-	if lo == hi {
-		return lo
-	}
-	return lo + " to " + hi
-}
-
-// planned is one step with its place on the clock.
-type planned struct {
-	chain, task int
-	begin, end  plan.Span
-}
-
-func (p *planning) steps() []planned {
-	var out []planned
-	for i := range p.job.Chains {
-		for k := range p.job.Chains[i].Tasks {
-			begin, end := p.schedule.Task(i, k)
-			out = append(out, planned{i, k, begin, end})
-		}
-	}
-	slices.SortStableFunc(out, func(a, b planned) int {
-		return cmp.Or(cmp.Compare(a.begin.Lo, b.begin.Lo), cmp.Compare(a.begin.Hi, b.begin.Hi))
-	})
-	return out
-}
-
 // days gives every step in order of the clock, day by day.
 func (p *planning) days() (out []finding.PlanDay) {
-	for _, s := range p.steps() {
-		name := p.dayName(p.at(s.begin.Lo).Day())
+	for _, s := range p.schedule.Tasks() {
+		name := p.anchor.DayName(p.at(s.Begin.Lo).Day())
 		if len(out) == 0 || out[len(out)-1].Name != name {
 			out = append(out, finding.PlanDay{Name: name})
 		}
@@ -266,28 +197,28 @@ func (p *planning) days() (out []finding.PlanDay) {
 	return out
 }
 
-func (p *planning) step(s planned) finding.PlanStep {
-	part := p.job.Parts[s.chain]
-	step, t := part.Steps[s.task], p.job.Chains[s.chain].Tasks[s.task]
+func (p *planning) step(s plan.Planned) finding.PlanStep {
+	part := p.job.Parts[s.Chain]
+	step, t := part.Steps[s.Task], p.job.Chains[s.Chain].Tasks[s.Task]
 	out := finding.PlanStep{
-		Clock: p.span(s.begin), Number: step.Serial + 1, Step: step.Text(), Part: part.Name,
-		Formula: p.formulas[p.job.Chains[s.chain].Group].Name, HandsOn: step.Verb.Attended(),
+		Clock: p.span(s.Begin), Number: step.Serial + 1, Step: step.Text(), Part: part.Name,
+		Formula: p.formulas[p.job.Chains[s.Chain].Group].Name, HandsOn: step.Verb.Attended(),
 	}
 	for tool, needs := range t.Needs {
 		if needs {
 			out.Tool = plan.ToolNames[tool]
 		}
 	}
-	last := s.task+1 == len(part.Steps)
+	last := s.Task+1 == len(part.Steps)
 	switch {
 	case t.Lo < t.Hi && !last:
 		out.Notes = append(out.Notes, fmt.Sprintf("be ready to %s from %s, at %s at the latest",
-			part.Steps[s.task+1].Verb.Name, p.at(s.end.Lo), p.at(s.end.Hi)))
-	case s.task+1 == p.job.Chains[s.chain].Made:
-		out.Notes = append(out.Notes, "ready at "+p.span(s.end))
+			part.Steps[s.Task+1].Verb.Name, p.at(s.End.Lo), p.at(s.End.Hi)))
+	case s.Task+1 == p.job.Chains[s.Chain].Made:
+		out.Notes = append(out.Notes, "ready at "+p.span(s.End))
 	}
-	if wait, taken := p.schedule.Waits(s.chain); last && taken && wait.Hi >= 60 {
-		out.Notes = append(out.Notes, "waits "+spanText(wait)+" to be taken in")
+	if wait, taken := p.schedule.Waits(s.Chain); last && taken && wait.Hi >= 60 {
+		out.Notes = append(out.Notes, "waits "+wait.Text()+" to be taken in")
 	}
 	return out
 }
@@ -297,21 +228,21 @@ const mostTold = 8
 
 // hands says where hand work of two chains may fall together.
 func (p *planning) hands() (out []string) {
-	var list []planned
-	for _, s := range p.steps() {
-		if t := p.job.Chains[s.chain].Tasks[s.task]; t.Hi > 0 &&
-			p.job.Parts[s.chain].Steps[s.task].Verb.Attended() {
+	var list []plan.Planned
+	for _, s := range p.schedule.Tasks() {
+		if t := p.job.Chains[s.Chain].Tasks[s.Task]; t.Hi > 0 &&
+			p.job.Parts[s.Chain].Steps[s.Task].Verb.Attended() {
 			list = append(list, s)
 		}
 	}
-	name := func(s planned) string {
-		part := p.job.Parts[s.chain]
-		return fmt.Sprintf("%s of %s", part.Steps[s.task].Verb.Name, part.Name)
+	name := func(s plan.Planned) string {
+		part := p.job.Parts[s.Chain]
+		return fmt.Sprintf("%s of %s", part.Steps[s.Task].Verb.Name, part.Name)
 	}
 	for i, a := range list {
 		for _, b := range list[i+1:] {
-			from, to := max(a.begin.Lo, b.begin.Lo), min(a.end.Hi, b.end.Hi)
-			if a.chain == b.chain || from >= to {
+			from, to := max(a.Begin.Lo, b.Begin.Lo), min(a.End.Hi, b.End.Hi)
+			if a.Chain == b.Chain || from >= to {
 				continue
 			}
 			out = append(out, fmt.Sprintf("%s: %s, and %s", p.span(plan.Span{Lo: from, Hi: to}),
@@ -331,10 +262,10 @@ func (p *planning) nightOf(group int) *finding.PlanNight {
 		return nil
 	}
 	out := &finding.PlanNight{Formula: p.formulas[group].Name, At: p.span(at)}
-	for _, s := range p.steps() {
-		if p.job.Chains[s.chain].Group == group && s.begin.Lo == at.Lo {
-			part := p.job.Parts[s.chain]
-			out.Step = fmt.Sprintf("%s of %s", part.Steps[s.task].Verb.Name, part.Name)
+	for _, s := range p.schedule.Tasks() {
+		if p.job.Chains[s.Chain].Group == group && s.Begin.Lo == at.Lo {
+			part := p.job.Parts[s.Chain]
+			out.Step = fmt.Sprintf("%s of %s", part.Steps[s.Task].Verb.Name, part.Name)
 			break
 		}
 	}
@@ -367,9 +298,9 @@ func (p *planning) nightOf(group int) *finding.PlanNight {
 		c := chills[best]
 		saved := p.schedule
 		p.schedule = c.Plan
-		out.Offer = p.offer(group, c)
+		out.Offer = p.offer(c)
 		p.schedule = saved
-		out.Write, out.New = chillLine(c), said[best]
+		out.Write, out.New = c.Line(), said[best]
 	}
 	if p.anchor.Ready {
 		for later := 15 * 60; later <= 12*3600; later += 15 * 60 {
@@ -390,45 +321,23 @@ func hurts(f *finding.Finding) bool {
 }
 
 // offer says where the chill goes, and when somebody is wanted with it.
-func (p *planning) offer(group int, c plan.Chill) string {
-	part := p.job.Parts[c.Chain]
-	begins := c.Plan.Begin[c.Chain]
+func (p *planning) offer(c plan.Chill) string {
 	k := c.Step.Index
 	if !c.Longer {
 		k++
 	}
 	from, to := c.Plan.Task(c.Chain, k)
-	where := fmt.Sprintf("a chill of %s behind the %s of %s (line %d)",
-		quantity.Duration(float64(c.Seconds)/60), c.Step.Verb.Name, part.Name, c.Step.Place.Line())
-	if c.Longer {
-		where = fmt.Sprintf("the chill of %s for %s instead of %s (line %d)", part.Name,
-			quantity.Duration(float64(c.Seconds)/60), c.Step.Time.Text, c.Step.Place.Line())
-	}
-	return fmt.Sprintf("%s: mixed from %s, into the cold by %s, and on from %s", where,
-		p.clock(begins, false), p.clock(from.Hi, true), p.clock(to.Lo, false))
-}
-
-// chillLine is the line that an offer writes.
-func chillLine(c plan.Chill) string {
-	length := quantity.Duration(float64(c.Seconds) / 60)
-	if c.Longer {
-		return fmt.Sprintf("%s = %q", c.Step.Verb.Name, length)
-	}
-	form := ""
-	if !c.Step.Verb.Finishes() { // a bulk dough; shaped pieces stand as they are
-		form = ", as = \"slab 25 mm\""
-	}
-	return fmt.Sprintf("{ %s = %q, at = \"fridge\"%s, covered = true }", formula.Chill.Name, length,
-		form)
+	return fmt.Sprintf("%s: mixed from %s, into the cold by %s, and on from %s",
+		c.Where(p.job.Parts[c.Chain]), p.dated(c.Plan.Begin[c.Chain]), p.at(from.Hi), p.dated(to.Lo))
 }
 
 // withChill writes the chill into the text and checks it: what is found that was not before.
 func (p *planning) withChill(group int, c plan.Chill) ([]*finding.Finding, bool) {
 	return p.checked(group, func(ch *edit.Changer) (source.Edit, error) {
 		if c.Longer {
-			return ch.Time(c.Step, quantity.Duration(float64(c.Seconds)/60))
+			return ch.Time(c.Step, c.Length())
 		}
-		return ch.AddStep(c.Step, chillLine(c))
+		return ch.AddStep(c.Step, c.Line())
 	})
 }
 

@@ -9,6 +9,7 @@ import (
 
 	"forebake/engine"
 	"forebake/engine/formula"
+	"forebake/engine/formula/edit"
 	"forebake/engine/source"
 )
 
@@ -51,7 +52,7 @@ func FuzzScale(f *testing.F) {
 			t.Fatalf("%d lines, then %d\n%s", a, b, res.Text)
 		}
 		was, is := readAgain(t, text), readAgain(t, res.Text)
-		for _, name := range formula.Differ(was, is) {
+		for _, name := range edit.Differ(was, is) {
 			if !scales(name) {
 				t.Fatalf("%s is changed\n%s", name, res.Text)
 			}

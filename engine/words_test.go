@@ -27,6 +27,11 @@ var sentenceEnd = regexp.MustCompile(`[.?!] +\p{Lu}`)
 var notSaid = regexp.MustCompile(
 	`unknown|some (temperature|time|days|weight|share|amount)|%-hours|NaN|Inf|\bby over\b|[\[\]|{}]`)
 
+// unitFault is a unit that stands twice, and a share without one.
+var unitFault = regexp.MustCompile(
+	`[0-9] (?:(?:min|h|C|g|mm|%|days) ){2}|[0-9] (?:min|h|C|g|mm|%|days) (?:min|h|C|g|mm|%|days)[.,;:]|` +
+		`[0-9]+\.[0-9]+ of `)
+
 // faultOf tells what is wrong with the words of a message; "" for nothing.
 func faultOf(text string) string {
 	switch words := len(strings.Fields(fahrenheit.ReplaceAllString(text, ""))); {
@@ -36,6 +41,8 @@ func faultOf(text string) string {
 		return "more than two sentences"
 	case notSaid.MatchString(text):
 		return fmt.Sprintf("%q", notSaid.FindString(text))
+	case unitFault.MatchString(text):
+		return fmt.Sprintf("%q", unitFault.FindString(text))
 	case !strings.ContainsAny(text[len(text)-1:], ".?!"):
 		return "no end of a sentence"
 	}
@@ -56,6 +63,10 @@ func TestFaultOf(t *testing.T) {
 		"The dough comes to 0.62 %-hours.":                   `"%-hours"`,
 		"The oven is at some temperature. Write it.":         `"some temperature"`,
 		"Weigh in 2 % of the flour[, about {dough.salt_g}].": `"["`,
+		"Free water is 87.69 of this filling.":               `"87.69 of "`,
+		"It may end at 4 min min.":                           `"4 min min."`,
+		"It may end at 4 min min or so.":                     `"4 min min "`,
+		"Fat is 8.5 % of the flour, in 3 of 4 parts.":        "",
 		"Bake it": "no end of a sentence",
 	} {
 		if got := faultOf(text); got != want {

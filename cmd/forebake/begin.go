@@ -21,11 +21,13 @@ func beginCommand() *cobra.Command {
 	cmd := &cobra.Command{
 		Use:   "begin [FAMILY | house]",
 		Short: "A starting formula of a family, or a starting house file",
-		Long: `Writes a starting formula to standard output: its percentages stand in the middle of what is
-published of the family, with the range and its source in comments, and its steps are common
-practice. The formula checks clean as it stands. Without a family the names are listed.
+		Long: `Writes a starting formula to standard output: its percentages stand in the
+middle of what is published of the family, with the range and its source in
+comments, and its steps are common practice. The formula checks clean as it
+stands. Without a family the names are listed.
 
-begin house writes a house file that asks for what must be measured in your kitchen.`,
+begin house writes a house file that asks for what must be measured in your
+kitchen.`,
 		Example: `  forebake begin "brioche moderate" --flour "2 kg" > brioche.hcl
   forebake begin house > house.hcl`,
 		ValidArgsFunction: completeFamilies,

@@ -16,9 +16,10 @@ func cautionsCommand() *cobra.Command {
 		Example: `  forebake cautions formulas/custard-buns.hcl
   forebake cautions formulas`,
 		Short: "What can hurt someone in a formula, whole and with sources",
-		Long: `Prints every caution of formula files, or of all formulas of a folder (this one when
-none is named), with its whole text, the formulas that it is for and its source. check prints
-them in one line each. A single - reads a formula from standard input.`,
+		Long: `Prints every caution of formula files, or of all formulas of a folder (this one
+when none is named), with its whole text, the formulas that it is for and its
+source. check prints them in one line each. A single - reads a formula from
+standard input.`,
 		ValidArgsFunction: completeFormulas,
 		RunE: func(cmd *cobra.Command, args []string) error {
 			inputs, err := readInputs(cmd, args, name)

@@ -25,13 +25,15 @@ func compareCommand() *cobra.Command {
 		Example: `  forebake compare formulas/first-draft.hcl formulas/second-draft.hcl
   forebake compare HEAD~1:formulas/cinnamon-buns.hcl formulas/cinnamon-buns.hcl`,
 		Short: "Two formulas side by side in percentages, with the findings gained and lost",
-		Long: `Sets the formulas of two files side by side, part by part: ingredients in baker's
-percentages (of a filling, in percent of its weight), the figures that tell them apart, the
-steps that differ, and the findings that B gains or loses. A and B are files, or git revisions
-as HEAD~1:formulas/knots.hcl, held against the house file that stands there now. Where files
-hold several formulas, those of one name are compared.
+		Long: `Sets the formulas of two files side by side, part by part: ingredients in
+baker's percentages (of a filling, in percent of its weight), the figures that
+tell them apart, the steps that differ, and the findings that B gains or loses.
+A and B are files, or git revisions as HEAD~1:formulas/knots.hcl, held against
+the house file that stands there now. Where files hold several formulas, those
+of one name are compared.
 
-Of one FILE it sets two batches of its log side by side, the newest or those of --batches.
+Of one FILE it sets two batches of its log side by side, the newest or those of
+--batches.
 
 Exit status: 0 B gains nothing at the failing level, 1 it does,
 2 the input or the command could not be used.`,

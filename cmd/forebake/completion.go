@@ -22,8 +22,9 @@ func completionCommand() *cobra.Command {
 		Example: `  source <(forebake completion bash)
   forebake completion fish > ~/.config/fish/completions/forebake.fish`,
 		Short: "Prints what a shell needs to complete verbs, rules, packs, figures and flags",
-		Long: `Prints a script for the shell: bash, zsh, fish or powershell. With it the Tab key completes
-verbs, files, rule names (why), pack names (trial), figures (facts), formats and levels.
+		Long: `Prints a script for the shell: bash, zsh, fish or powershell. With it the Tab
+key completes verbs, files, rule names (why), pack names (trial), figures
+(facts), formats and levels.
 
   bash        source <(forebake completion bash)      in ~/.bashrc
   zsh         source <(forebake completion zsh)       in ~/.zshrc, below compinit

@@ -13,13 +13,14 @@ func costCommand() *cobra.Command {
 	cmd := &cobra.Command{
 		Use:   "cost FILE",
 		Short: "Cost per piece from the house's prices, and the ingredients for a label",
-		Long: `Adds up what the ingredients cost by the prices of the house file, for the batch and for a
-piece, and names what has no price. Prices stand in house.hcl: prices = { "sugar" =
-"1.10 per kg", "egg" = "0.30 per piece" }, or price = ... in an ingredient block.
+		Long: `Adds up what the ingredients cost by the prices of the house file, for the batch
+and for a piece, and names what has no price. Prices stand in house.hcl:
+prices = { "sugar" = "1.10 per kg", "egg" = "0.30 per piece" }, or price = ...
+in an ingredient block.
 
-Below it stand the ingredients for a label in descending order of weight, the allergens
-marked, for the law that the house names by code, else for each. What is assumed of the
-water that the bake loses is said.`,
+Below it stand the ingredients for a label in descending order of weight, the
+allergens marked, for the law that the house names by code, else for each. What
+is assumed of the water that the bake loses is said.`,
 		Example: `  forebake cost knots.hcl
   forebake cost knots.hcl --as json`,
 		ValidArgsFunction: completeFormulas,

@@ -9,8 +9,10 @@ import (
 
 var exampleLine = regexp.MustCompile(`(?m)^  (forebake|source|nvim) `)
 
-// TestEveryVerbHasExamples holds that the help of each verb shows two ways to use it.
+// TestEveryVerbHasExamples holds that the help of each verb shows two ways to use it, and is written
+// within 80 columns: a line that is folded leaves a word or two on the next.
 func TestEveryVerbHasExamples(t *testing.T) {
+	t.Setenv("COLUMNS", "200")
 	var out, errs bytes.Buffer
 	run([]string{"--help"}, strings.NewReader(""), &out, &errs)
 	_, list, _ := strings.Cut(out.String(), "Available Commands:\n")
@@ -25,6 +27,12 @@ func TestEveryVerbHasExamples(t *testing.T) {
 		}
 		var help bytes.Buffer
 		run([]string{v[1], "--help"}, strings.NewReader(""), &help, &errs)
+		about, _, _ := strings.Cut(help.String(), "\n\nUsage:")
+		for _, row := range strings.Split(about, "\n") {
+			if len([]rune(row)) > 80 && row[0] != ' ' { // a table folds within its column
+				t.Errorf("%s --help: %q is longer than 80 columns", v[1], row)
+			}
+		}
 		_, examples, _ := strings.Cut(help.String(), "Examples:\n")
 		examples, _, _ = strings.Cut(examples, "\n\n")
 		if n := len(exampleLine.FindAllString(examples, -1)); n < 2 {

@@ -18,12 +18,12 @@ func factsCommand() *cobra.Command {
 		Example: `  forebake facts formulas/cinnamon-buns.hcl hydration_pct water_activity
   forebake facts formulas/overnight-brioche.hcl --history`,
 		Short: "The computed figures of each part, with unit, error and source",
-		Long: `Prints the main figures of every formula of a file and of its parts, a screen each. Names
-choose others, with their error and source: forebake facts knots.hcl hydration_pct
-water_activity. --all prints all, those of steps, ingredients and the kitchen too.
-A single - reads standard input. --list needs no file: it prints every figure, step,
-option, way, place, lever, unit and house key that there is, with the figures that the
-rule files of this folder's house declare.`,
+		Long: `Prints the main figures of every formula of a file and of its parts, a screen
+each. Names choose others, with their error and source: forebake facts knots.hcl
+hydration_pct water_activity. --all prints all, those of steps, ingredients and
+the kitchen too. A single - reads standard input. --list needs no file: it
+prints every figure, step, option, way, place, lever, unit and house key that
+there is, with the figures that the rule files of this folder's house declare.`,
 		ValidArgsFunction: completeFacts,
 		Args: func(_ *cobra.Command, args []string) error {
 			switch {

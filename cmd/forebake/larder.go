@@ -16,8 +16,9 @@ func larderCommand() *cobra.Command {
 		Example: `  forebake larder butter
   forebake larder flour --as json`,
 		Short: "What is known of an ingredient: make-up per 100 g, traits, allergens, source",
-		Long: `Prints what the larder knows of an ingredient, with the ingredients of this folder's house.
-A class lists its ingredients: forebake larder flour. Without a word it lists the classes.`,
+		Long: `Prints what the larder knows of an ingredient, with the ingredients of this
+folder's house. A class lists its ingredients: forebake larder flour. Without a
+word it lists the classes.`,
 		ValidArgsFunction: completeIngredients,
 		RunE: func(cmd *cobra.Command, args []string) error {
 			l, problems := engine.New().Load(housePath(cmd))

@@ -22,13 +22,15 @@ func logCommand() *cobra.Command {
 	cmd := &cobra.Command{
 		Use:   "log FILE [--step N --read \"11 C after 6 h\"] [--note TEXT] [--mark crumb=4]",
 		Short: "Writes down what happened at the bench, beside the formula",
-		Long: `Adds to the log beside a formula file: that of buns.hcl is buns.log.hcl. A batch begins with
---new, and by itself where there is none; --size and --room are of its begin. What follows is
-of the newest batch: what was read at a step (by its number on the sheet), notes, and marks of
-the tasting from 1 to 5. Nothing that stands in a log is ever changed.
+		Long: `Adds to the log beside a formula file: that of buns.hcl is buns.log.hcl. A batch
+begins with --new, and by itself where there is none; --size and --room are of
+its begin. What follows is of the newest batch: what was read at a step (by its
+number on the sheet), notes, and marks of the tasting from 1 to 5. Nothing that
+stands in a log is ever changed.
 
-A check takes the readings of the newest batch as measured in each step, unless the formula
-has its own. With nothing to write it prints the two newest batches, as compare FILE does.`,
+A check takes the readings of the newest batch as measured in each step, unless
+the formula has its own. With nothing to write it prints the two newest batches,
+as compare FILE does.`,
 		Example: `  forebake log buns.hcl --new --size "36 pieces" --room 23C
   forebake log buns.hcl --step 3 --read "11 C after 6 h" --note "soft" --mark crumb=4`,
 		ValidArgsFunction: completeFormulas,

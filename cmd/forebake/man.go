@@ -18,8 +18,8 @@ func manCommand() *cobra.Command {
 	return &cobra.Command{
 		Use:   "man [VERB]",
 		Short: "Prints a man page, of the program or of one verb",
-		Long: `Prints a page for man: of the program, which names all verbs, or of one verb. man -l -
-reads it, and a folder of man pages keeps it.`,
+		Long: `Prints a page for man: of the program, which names all verbs, or of one verb.
+man -l - reads it, and a folder of man pages keeps it.`,
 		Example: `  forebake man check | man -l -
   forebake man > ~/.local/share/man/man1/forebake.1`,
 		RunE: func(cmd *cobra.Command, args []string) error {

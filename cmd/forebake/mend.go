@@ -29,16 +29,17 @@ func mendCommand() *cobra.Command {
 		Example: `  forebake mend formulas/second-draft.hcl
   forebake mend --as patch formulas/second-draft.hcl | git apply`,
 		Short: "The smallest changes that clear the findings, proven by a second check",
-		Long: `Shows, for each formula, the lines to change, what each change clears, and what is left
-and why. Each change says how far to trust it: exact (computed by the rule), searched
-(found and proven), or taste (yours to choose; made with --taste only). What you want
-to reach is never changed: makes, keep, to, core, measured.
+		Long: `Shows, for each formula, the lines to change, what each change clears, and what
+is left and why. Each change says how far to trust it: exact (computed by the
+rule), searched (found and proven), or taste (yours to choose; made with --taste
+only). What you want to reach is never changed: makes, keep, to, core, measured.
 
---write changes the files in place, all files or none: the changed values, and what a
-change puts in. That may be an ingredient (salt that is missing), a key (core = "90 C"),
-or with --taste a step (a filling that is cooled). Comments stay as they are; where one
-stands on a changed line, the report says so. --as patch prints a unified diff for git apply
-(with -R the undo), --as json the changes as edits of bytes.
+--write changes the files in place, all files or none: the changed values, and
+what a change puts in. That may be an ingredient (salt that is missing), a key
+(core = "90 C"), or with --taste a step (a filling that is cooled). Comments
+stay as they are; where one stands on a changed line, the report says so. --as
+patch prints a unified diff for git apply (with -R the undo), --as json the
+changes as edits of bytes.
 
 Exit status: 0 nothing at the failing level is left, 1 something is,
 2 the input or the command could not be used, and nothing was written.`,

@@ -13,10 +13,11 @@ func mixCommand() *cobra.Command {
 		Use:   "mix FILE",
 		Short: "How warm to pour the water or milk, and how much of it as ice",
 		Long: `Says for each mix how warm its liquid is poured, so that the dough ends at the
-temperature that the formula wants, and how much ice goes in where no liquid is cold
-enough. What you read in the kitchen now is given by flags; the rest is as the formula and
-the house file say it. The answer is a heat balance of all that goes in, with the warming
-by the mixer; the trade's factor method stands below it as a check.
+temperature that the formula wants, and how much ice goes in where no liquid is
+cold enough. What you read in the kitchen now is given by flags; the rest is as
+the formula and the house file say it. The answer is a heat balance of all that
+goes in, with the warming by the mixer; the trade's factor method stands below
+it as a check.
 
 With --tap, ice is counted for water as warm as your tap gives it.`,
 		Example: `  forebake mix brioche.hcl --room 27C --flour 24C

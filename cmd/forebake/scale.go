@@ -27,16 +27,18 @@ func scaleCommand() *cobra.Command {
 	cmd := &cobra.Command{
 		Use:   "scale FILE",
 		Short: "The formula at another size, checked at that size",
-		Long: `Writes the formula at another size to standard output: amounts, makes, and the numbers of
-pieces, tins and trays change; percentages, times and thicknesses, comments and order stay.
-Weights are rounded to the step of the kitchen's scale. The report goes to standard error:
-first what is new at that size, then the lots by bowl, bench and oven, then what to weigh.
-A reading of the whole batch, such as "11 C after 6 h" in its tub, is kept as a note: it was
-taken of another batch, and is not believed for this one.
+		Long: `Writes the formula at another size to standard output: amounts, makes, and the
+numbers of pieces, tins and trays change; percentages, times and thicknesses,
+comments and order stay. Weights are rounded to the step of the kitchen's scale.
+The report goes to standard error: first what is new at that size, then the lots
+by bowl, bench and oven, then what to weigh. A reading of the whole batch, such
+as "11 C after 6 h" in its tub, is kept as a note: it was taken of another
+batch, and is not believed for this one.
 
---loss is what is lost in the bowl and on the bench: the batch is made larger by it. Without
-it, the formula's own surplus stays. --write changes the file in place, and prints the report
-to standard output. --as json prints one object, the report and the text of the file.
+--loss is what is lost in the bowl and on the bench: the batch is made larger by
+it. Without it, the formula's own surplus stays. --write changes the file in
+place, and prints the report to standard output. --as json prints one object,
+the report and the text of the file.
 
 Exit status: 0 nothing new at the failing level, 1 the size brings something,
 2 the input or the command could not be used, and nothing was written.`,

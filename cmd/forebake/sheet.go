@@ -22,13 +22,15 @@ func sheetCommand() *cobra.Command {
 	cmd := &cobra.Command{
 		Use:   "sheet FILE ... [-o FILE.html]",
 		Short: "A page for the bench: cautions, weights, steps with boxes, curves",
-		Long: `Makes one page for a formula file that needs no network and no script: the cautions first,
-then the open findings, then each part with its weights, its steps on the clock, what to probe
-and which reading is right, boxes to write what happened, and curves of temperature and rise.
+		Long: `Makes one page for a formula file that needs no network and no script: the
+cautions first, then the open findings, then each part with its weights, its
+steps on the clock, what to probe and which reading is right, boxes to write
+what happened, and curves of temperature and rise.
 
---as html (to print, A4 or Letter), json, markdown or text. It goes to standard output, or with -o
-to a file; of several files or a folder -o names the folder that takes a sheet of each. Only a
-sheet is written over. --ready and --start hold the clock as in plan.`,
+--as html (to print, A4 or Letter), json, markdown or text. It goes to standard
+output, or with -o to a file; of several files or a folder -o names the folder
+that takes a sheet of each. Only a sheet is written over. --ready and --start
+hold the clock as in plan.`,
 		Example: `  forebake sheet formulas/cinnamon-buns.hcl --ready 07:00 -o buns.html
   forebake sheet formulas --as markdown -o sheets`,
 		ValidArgsFunction: completeFormulas,

@@ -19,9 +19,10 @@ func trialCommand() *cobra.Command {
 		Example: `  forebake trial
   forebake trial --house formulas/house.hcl ./house-rules`,
 		Short: "Runs the trials inside the rule files, and counts what no trial tries",
-		Long: `Runs the trials inside the rule files, and counts what no trial tries. Every trial is judged
-twice: on intervals, as a check does, and at points within them by the program that the
-expression library compiles. Where the two differ, the trial fails.`,
+		Long: `Runs the trials inside the rule files, and counts what no trial tries. Every
+trial is judged twice: on intervals, as a check does, and at points within them
+by the program that the expression library compiles. Where the two differ, the
+trial fails.`,
 
 		ValidArgsFunction: completePacks,
 		RunE: func(cmd *cobra.Command, args []string) error {

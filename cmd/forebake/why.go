@@ -70,8 +70,7 @@ func packsCommand() *cobra.Command {
 		Use: "packs",
 		Example: `  forebake packs
   forebake packs --as json --house formulas/house.hcl`,
-		Short: "The rules in force: from which pack, at which level, with which limits, and who " +
-			"set them",
+		Short: "The rules in force: each with its pack, level and limits, and who set them",
 		Args: func(_ *cobra.Command, args []string) error {
 			if len(args) > 0 {
 				return fmt.Errorf("packs takes no name, and %q was given; it lists the rules of "+

@@ -8,6 +8,7 @@ import (
 	"strings"
 
 	"forebake/engine"
+	"forebake/engine/editor/protocol"
 	"forebake/engine/facts"
 	"forebake/engine/finding"
 	"forebake/engine/formula"
@@ -175,19 +176,19 @@ func (s *Server) publish(ctx context.Context, d *document, trials bool) {
 		return
 	}
 	_ = s.conn.Notify(ctx, "textDocument/publishDiagnostics",
-		publishDiagnostics{URI: d.uri, Version: d.version, Diagnostics: list})
+		protocol.PublishDiagnostics{URI: d.uri, Version: d.version, Diagnostics: list})
 }
 
 // diagnostics lists what is found, the problems of the text first.
-func (s *Server) diagnostics(a *answer) []diagnostic {
-	out := []diagnostic{}
+func (s *Server) diagnostics(a *answer) []protocol.Diagnostic {
+	out := []protocol.Diagnostic{}
 	for _, p := range a.problems {
 		start, end, ok := a.place(p.Place)
 		text := problemText(p)
 		if !ok && !p.Place.IsZero() { // in the house, or in a pack
 			text = p.Place.String() + ": " + text
 		}
-		out = append(out, s.mark(a, start, end, severityError, "", text))
+		out = append(out, s.mark(a, start, end, protocol.SeverityError, "", text))
 	}
 	for _, v := range a.trials.Verdicts {
 		if v.Passed {
@@ -195,7 +196,7 @@ func (s *Server) diagnostics(a *answer) []diagnostic {
 		}
 		start, end, ok := a.place(v.Trial.Place)
 		if ok {
-			out = append(out, s.mark(a, start, end, severityError, "trial",
+			out = append(out, s.mark(a, start, end, protocol.SeverityError, "trial",
 				fmt.Sprintf("expects %s, and %s answers %s. %s", v.Trial.Expect, v.Trial.Rule, v.Got,
 					v.Differ)))
 		}
@@ -232,8 +233,8 @@ func problemText(p source.Problem) string {
 }
 
 // mark makes a diagnostic of a range of the text.
-func (s *Server) mark(a *answer, start, end, severity int, code, text string) diagnostic {
-	return diagnostic{Range: s.encoding.span(a.doc.text, start, end), Severity: severity,
+func (s *Server) mark(a *answer, start, end, severity int, code, text string) protocol.Diagnostic {
+	return protocol.Diagnostic{Range: s.encoding.Range(a.doc.text, start, end), Severity: severity,
 		Code: code, Source: "forebake", Message: safe(text)}
 }
 
@@ -250,13 +251,13 @@ func safe(text string) string {
 func severityOf(f *finding.Finding) int {
 	switch {
 	case f.Answer == finding.Unsure:
-		return severityHint
+		return protocol.SeverityHint
 	case f.Level == finding.Stop:
-		return severityError
+		return protocol.SeverityError
 	case f.Level == finding.Risk:
-		return severityWarning
+		return protocol.SeverityWarning
 	}
-	return severityInformation
+	return protocol.SeverityInformation
 }
 
 // messageOf words a finding. Its level stands first, since an editor's own words differ.
@@ -276,19 +277,20 @@ func messageOf(f *finding.Finding) string {
 const mostRelated = 5
 
 // relatedOf lists the lines that the figures of a finding came from.
-func (s *Server) relatedOf(a *answer, f *finding.Finding) []related {
-	var out []related
+func (s *Server) relatedOf(a *answer, f *finding.Finding) []protocol.Related {
+	var out []protocol.Related
 	add := func(p source.Place, text string) {
 		start, end, ok := a.place(p)
 		if !ok || len(out) == mostRelated {
 			return
 		}
-		at := location{a.doc.uri, s.encoding.span(a.doc.text, start, end)}
+		at := protocol.Location{URI: a.doc.uri,
+			Range: s.encoding.Range(a.doc.text, start, end)}
 		if own, _, _ := a.place(f.Place); own == start {
 			return // it stands there itself
 		}
-		if !slices.ContainsFunc(out, func(r related) bool { return r.Location == at }) {
-			out = append(out, related{at, source.Safe(text)})
+		if !slices.ContainsFunc(out, func(r protocol.Related) bool { return r.Location == at }) {
+			out = append(out, protocol.Related{Location: at, Message: source.Safe(text)})
 		}
 	}
 	for _, g := range f.Figures {
@@ -301,11 +303,11 @@ func (s *Server) relatedOf(a *answer, f *finding.Finding) []related {
 }
 
 // cautions gives the cautions of one formula as one entry at its name.
-func (s *Server) cautions(a *answer, at source.Place) (diagnostic, bool) {
+func (s *Server) cautions(a *answer, at source.Place) (protocol.Diagnostic, bool) {
 	lines := report.ShortLines(&a.typed.Result.Run, at)
 	start, end, ok := a.place(at)
 	if len(lines) == 0 || !ok {
-		return diagnostic{}, false
+		return protocol.Diagnostic{}, false
 	}
-	return s.mark(a, start, end, severityInformation, "cautions", strings.Join(lines, "\n")), true
+	return s.mark(a, start, end, protocol.SeverityInformation, "cautions", strings.Join(lines, "\n")), true
 }

@@ -4,6 +4,7 @@ import (
 	"context"
 	"math"
 
+	"forebake/engine/editor/protocol"
 	"forebake/engine/facts"
 	"forebake/engine/finding"
 	"forebake/engine/formula"
@@ -13,23 +14,24 @@ import (
 )
 
 // hints puts percentages beside grams, grams beside percentages, and the clock beside each step.
-func (s *Server) hints(ctx context.Context, p *inlayHintParams) (any, error) {
+func (s *Server) hints(ctx context.Context, p *protocol.InlayHintParams) (any, error) {
 	a, err := s.look(ctx, p.TextDocument.URI)
 	if err != nil {
 		return nil, err
 	}
 	defer s.judging.Unlock()
-	out := []inlayHint{}
+	out := []protocol.InlayHint{}
 	add := func(at source.Place, text string) {
 		start, _, ok := a.place(at)
 		if !ok || text == "" {
 			return
 		}
-		where := s.encoding.position(a.doc.text, endOfEntry(a.doc.text, start))
+		where := s.encoding.Position(a.doc.text, endOfEntry(a.doc.text, start))
 		if where.Line < p.Range.Start.Line || where.Line > p.Range.End.Line {
 			return
 		}
-		out = append(out, inlayHint{where, safe(text), true})
+		out = append(out, protocol.InlayHint{Position: where, Label: safe(text),
+			PaddingLeft: true})
 	}
 	for _, f := range a.models() {
 		sheet := a.sheet(f)
@@ -87,8 +89,8 @@ func endOfEntry(text []byte, at int) int {
 
 // actions lists what would mend what stands on some lines: of a finding the mends, by how far to
 // trust each, and a waiver; of a problem what can be written in the place of a word.
-func (s *Server) actions(ctx context.Context, p *codeActionParams) (any, error) {
-	out := []codeAction{}
+func (s *Server) actions(ctx context.Context, p *protocol.CodeActionParams) (any, error) {
+	out := []protocol.CodeAction{}
 	if !wants(p.Context.Only) {
 		return out, nil
 	}
@@ -101,12 +103,12 @@ func (s *Server) actions(ctx context.Context, p *codeActionParams) (any, error) 
 		if start, end, ok = a.place(at); !ok {
 			return 0, 0, false
 		}
-		r := s.encoding.span(a.doc.text, start, end)
+		r := s.encoding.Range(a.doc.text, start, end)
 		return start, end, r.End.Line >= p.Range.Start.Line && r.Start.Line <= p.Range.End.Line
 	}
 	for _, one := range a.problems {
 		if start, end, ok := on(one.Place); ok {
-			of := []diagnostic{s.mark(a, start, end, severityError, "", problemText(one))}
+			of := []protocol.Diagnostic{s.mark(a, start, end, protocol.SeverityError, "", problemText(one))}
 			for _, fix := range s.fixes(a, one, start) {
 				fix.Diagnostics = of
 				out = append(out, fix)
@@ -127,18 +129,18 @@ func (s *Server) actions(ctx context.Context, p *codeActionParams) (any, error) 
 		if !ok || f.Answer != finding.Flagged {
 			continue
 		}
-		of := []diagnostic{s.mark(a, start, end, severityOf(f), f.Rule, messageOf(f))}
+		of := []protocol.Diagnostic{s.mark(a, start, end, severityOf(f), f.Rule, messageOf(f))}
 		for i, m := range f.Mends {
 			if len(m.Edits) == 0 || broken {
 				continue
 			}
-			var edits []textEdit
+			var edits []protocol.TextEdit
 			for _, e := range m.Edits {
 				edits = append(edits, s.edit(a.doc.text, e.Start, e.End, e.New))
 			}
-			out = append(out, codeAction{Title: safe(m.Text) + " (" + m.Trust + ")", Kind: "quickfix",
+			out = append(out, protocol.CodeAction{Title: safe(m.Text) + " (" + m.Trust + ")", Kind: "quickfix",
 				Diagnostics: of, IsPreferred: i == 0 && m.Trust != "taste",
-				Edit: &workspaceEdit{map[string][]textEdit{a.doc.uri: edits}}})
+				Edit: &protocol.WorkspaceEdit{Changes: map[string][]protocol.TextEdit{a.doc.uri: edits}}})
 		}
 		if w := s.waiver(a, f); w != nil {
 			w.Diagnostics = of
@@ -167,8 +169,9 @@ func (s *Server) mend(ctx context.Context, a *answer) error {
 }
 
 // edit puts a text in the place of a range of another.
-func (s *Server) edit(text []byte, start, end int, put string) textEdit {
-	return textEdit{span{s.encoding.position(text, start), s.encoding.position(text, end)}, put}
+func (s *Server) edit(text []byte, start, end int, put string) protocol.TextEdit {
+	at := protocol.Range{Start: s.encoding.Position(text, start), End: s.encoding.Position(text, end)}
+	return protocol.TextEdit{Range: at, NewText: put}
 }
 
 // wants reports whether a client asks for quick fixes, or for all kinds.
@@ -183,15 +186,15 @@ func wants(only []string) bool {
 
 // format aligns a text as the demo formulas are; it changes blanks alone. A text that does not parse
 // is left as it is.
-func (s *Server) format(ctx context.Context, p *formattingParams) (any, error) {
+func (s *Server) format(ctx context.Context, p *protocol.FormattingParams) (any, error) {
 	d, err := s.current(ctx, p.TextDocument.URI)
 	if err != nil {
 		return nil, err
 	}
 	if _, problems := source.Parse(d.at()); len(problems) > 0 {
-		return []textEdit{}, nil
+		return []protocol.TextEdit{}, nil
 	}
-	edits := []textEdit{}
+	edits := []protocol.TextEdit{}
 	for _, e := range tolerant.Align(d.text) {
 		edits = append(edits, s.edit(d.text, e.Start, e.End, e.New))
 	}

@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"forebake/engine"
+	"forebake/engine/editor/protocol"
 	"forebake/engine/family"
 	"forebake/engine/formula"
 	"forebake/engine/quantity"
@@ -22,13 +23,13 @@ type offer struct {
 }
 
 // complete lists what can stand at the cursor.
-func (s *Server) complete(ctx context.Context, p *atPosition) (any, error) {
+func (s *Server) complete(ctx context.Context, p *protocol.AtPosition) (any, error) {
 	a, err := s.look(ctx, p.TextDocument.URI)
 	if err != nil {
 		return nil, err
 	}
 	defer s.judging.Unlock()
-	offset := s.encoding.offset(a.doc.text, p.Position)
+	offset := s.encoding.Offset(a.doc.text, p.Position)
 	spot := tolerant.Where(a.doc.text, offset)
 	var offers []offer
 	if inner, ok := withinFormula(spot); ok || a.kind == tolerant.FormulaFile {
@@ -36,16 +37,16 @@ func (s *Server) complete(ctx context.Context, p *atPosition) (any, error) {
 	} else {
 		offers = a.inRules(&spot, offset)
 	}
-	list := completionList{Items: []completionItem{}}
+	from := protocol.Range{Start: s.encoding.Position(a.doc.text, spot.Start), End: p.Position}
+	list := protocol.CompletionList{Items: []protocol.CompletionItem{}}
 	for i, o := range offers {
 		text := o.word
 		if o.quoted && !spot.InText {
 			text = `"` + text + `"`
 		}
-		list.Items = append(list.Items, completionItem{Label: o.word, Kind: o.kind,
+		list.Items = append(list.Items, protocol.CompletionItem{Label: o.word, Kind: o.kind,
 			Detail: o.means, SortText: fmt.Sprintf("%04d", i), FilterText: text,
-			TextEdit: &textEdit{span{s.encoding.position(a.doc.text, spot.Start), p.Position},
-				text + o.after}})
+			TextEdit: &protocol.TextEdit{Range: from, NewText: text + o.after}})
 	}
 	return list, nil
 }
@@ -64,7 +65,7 @@ func keys(spot tolerant.Spot, list ...string) []offer {
 	var out []offer
 	for _, w := range list {
 		if !slices.Contains(spot.Keys, w) {
-			out = append(out, offer{word: w, kind: kindProperty, after: " = "})
+			out = append(out, offer{word: w, kind: protocol.KindProperty, after: " = "})
 		}
 	}
 	return out
@@ -82,16 +83,16 @@ func explained(list []offer, means map[string]string) []offer {
 func (a *answer) inFormula(spot tolerant.Spot) []offer {
 	n := len(spot.Around)
 	if n == 0 {
-		return []offer{{word: "formula", kind: kindKeyword, after: ` "`}}
+		return []offer{{word: "formula", kind: protocol.KindKeyword, after: ` "`}}
 	}
 	last := spot.Around[n-1]
 	switch {
 	case last.Block == "formula" && spot.Key == "family":
-		return words(kindValue, true, family.Names()...)
+		return words(protocol.KindValue, true, family.Names()...)
 	case last.Block == "formula" && spot.Key == "":
 		out := keys(spot, formula.FormulaKeys...)
 		for _, kind := range formula.KindNames {
-			out = append(out, offer{word: kind, kind: kindKeyword, after: ` "`})
+			out = append(out, offer{word: kind, kind: protocol.KindKeyword, after: ` "`})
 		}
 		return out
 	case last.Block == "formula":
@@ -126,7 +127,7 @@ func units(spot tolerant.Spot, kinds quantity.Kinds) []offer {
 	for _, u := range quantity.Units() {
 		if kinds.Has(u.Kind) {
 			out = append(out, offer{word: number + " " + u.Name, means: u.Kind.String(),
-				kind: kindUnit})
+				kind: protocol.KindUnit})
 		}
 	}
 	return out
@@ -148,7 +149,7 @@ func (a *answer) otherParts(spot tolerant.Spot, before string) []offer {
 			}
 			if !slices.ContainsFunc(spot.Around, own) {
 				out = append(out, offer{word: before + p.Name, means: p.Kind.String(),
-					kind: kindValue, quoted: true})
+					kind: protocol.KindValue, quoted: true})
 			}
 		}
 	}
@@ -169,7 +170,7 @@ func larderNames(l *engine.Loaded, without []string) []offer {
 				means += ": " + it.Name
 			}
 		}
-		out = append(out, offer{word: name, means: means, kind: kindValue, quoted: true})
+		out = append(out, offer{word: name, means: means, kind: protocol.KindValue, quoted: true})
 	}
 	return out
 }
@@ -185,7 +186,7 @@ func ingredientSetting(spot tolerant.Spot) []offer {
 		return explained(keys(spot, names...), means)
 	}
 	if spot.Key == "strain" {
-		return words(kindValue, true, formula.Strains...)
+		return words(protocol.KindValue, true, formula.Strains...)
 	}
 	return units(spot, allKinds)
 }
@@ -194,7 +195,7 @@ func ingredientSetting(spot tolerant.Spot) []offer {
 func verbs(before string) []offer {
 	var out []offer
 	for _, v := range formula.Verbs {
-		out = append(out, offer{word: before + v.Name, means: v.Means, kind: kindFunction,
+		out = append(out, offer{word: before + v.Name, means: v.Means, kind: protocol.KindFunction,
 			after: " = "})
 	}
 	return out
@@ -220,21 +221,21 @@ func (a *answer) stepSetting(spot tolerant.Spot) []offer {
 	case spot.Key == "at":
 		var out []offer
 		for _, p := range formula.Places {
-			out = append(out, offer{word: p.Name, means: p.Means, kind: kindValue, quoted: true})
+			out = append(out, offer{word: p.Name, means: p.Means, kind: protocol.KindValue, quoted: true})
 		}
 		return append(out, units(spot, quantity.Of(quantity.Temperature))...)
 	case spot.Key == "by":
 		var out []offer
 		for _, w := range formula.Ways {
 			if w.Suits(v) {
-				out = append(out, offer{word: w.Name, means: w.Means, kind: kindValue, quoted: true})
+				out = append(out, offer{word: w.Name, means: w.Means, kind: protocol.KindValue, quoted: true})
 			}
 		}
 		return out
 	case spot.Key == "tin":
-		return words(kindValue, true, a.loaded().House.FormulaOptions().Tins...)
+		return words(protocol.KindValue, true, a.loaded().House.FormulaOptions().Tins...)
 	case spot.Key == "covered":
-		return words(kindKeyword, false, "true", "false")
+		return words(protocol.KindKeyword, false, "true", "false")
 	case spot.Key == "with":
 		return a.namesIn(spot, func(p *formula.Part) (out []string) {
 			for _, in := range p.Ingredients {
@@ -262,7 +263,7 @@ func (a *answer) namesIn(spot tolerant.Spot, names func(*formula.Part) []string)
 		for _, p := range f.Parts {
 			for _, around := range spot.Around {
 				if around.Block == p.Kind.String() && around.Label == p.Name {
-					return words(kindValue, true, names(p)...)
+					return words(protocol.KindValue, true, names(p)...)
 				}
 			}
 		}

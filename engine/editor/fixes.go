@@ -8,6 +8,7 @@ import (
 	"slices"
 	"strings"
 
+	"forebake/engine/editor/protocol"
 	"forebake/engine/finding"
 	"forebake/engine/source"
 	"forebake/engine/spelling"
@@ -21,13 +22,13 @@ var nearest = regexp.MustCompile(`"([^"]+)".*nearest is ([^;]+)`)
 var choice = regexp.MustCompile(`(?m)^[ \t]*"([^"]+)" = `)
 
 // fixes lists what can be written where a problem stands. It never changes an amount.
-func (s *Server) fixes(a *answer, p source.Problem, start int) []codeAction {
+func (s *Server) fixes(a *answer, p source.Problem, start int) []protocol.CodeAction {
 	text := a.doc.text
-	here := func(title string, edits ...textEdit) codeAction {
-		return codeAction{Title: safe(title), Kind: "quickfix",
-			Edit: &workspaceEdit{map[string][]textEdit{a.doc.uri: edits}}}
+	here := func(title string, edits ...protocol.TextEdit) protocol.CodeAction {
+		return protocol.CodeAction{Title: safe(title), Kind: "quickfix",
+			Edit: &protocol.WorkspaceEdit{Changes: map[string][]protocol.TextEdit{a.doc.uri: edits}}}
 	}
-	var out []codeAction
+	var out []protocol.CodeAction
 	words := func(wrong string, list []string) {
 		end := start + lineLength(text[start:])
 		i := bytes.Index(text[start:end], []byte(wrong))
@@ -68,7 +69,7 @@ func (s *Server) fixes(a *answer, p source.Problem, start int) []codeAction {
 	case strings.HasPrefix(p.Paste, "ingredient "):
 		if edit := s.intoHouse(a, p.Paste); edit != nil {
 			name, _, _ := strings.Cut(p.Paste, " {")
-			out = append(out, codeAction{Title: safe("describe " + name + " in the house file"),
+			out = append(out, protocol.CodeAction{Title: safe("describe " + name + " in the house file"),
 				Kind: "quickfix", Edit: edit})
 		}
 	}
@@ -124,7 +125,7 @@ func intoBlock(text []byte, start int, setting string) (at int, put string, ok b
 
 // waiver offers a waive block at the end of the house file. Its reason is for the baker to write:
 // until then the house file has a problem.
-func (s *Server) waiver(a *answer, f *finding.Finding) *codeAction {
+func (s *Server) waiver(a *answer, f *finding.Finding) *protocol.CodeAction {
 	if f.CouldHurt() { // what could hurt someone is not set aside at a press of a button
 		return nil
 	}
@@ -134,12 +135,12 @@ func (s *Server) waiver(a *answer, f *finding.Finding) *codeAction {
 	if edit == nil {
 		return nil
 	}
-	return &codeAction{Title: "waive " + f.Rule + " in " +
+	return &protocol.CodeAction{Title: "waive " + f.Rule + " in " +
 		filepath.Base(filepath.FromSlash(a.house.House.File.Name)), Kind: "quickfix", Edit: edit}
 }
 
 // intoHouse puts a block at the end of the house; nil without a house file.
-func (s *Server) intoHouse(a *answer, block string) *workspaceEdit {
+func (s *Server) intoHouse(a *answer, block string) *protocol.WorkspaceEdit {
 	if a.house == nil || a.house.House.File == nil {
 		return nil
 	}
@@ -153,6 +154,6 @@ func (s *Server) intoHouse(a *answer, block string) *workspaceEdit {
 		return nil
 	}
 	put := "\n  " + strings.ReplaceAll(block, "\n", "\n  ") + "\n"
-	return &workspaceEdit{map[string][]textEdit{
+	return &protocol.WorkspaceEdit{Changes: map[string][]protocol.TextEdit{
 		uriOf(filepath.FromSlash(file.Name)): {s.edit(file.Text, end, end, put)}}}
 }

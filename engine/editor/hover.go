@@ -9,6 +9,7 @@ import (
 	"strings"
 
 	"forebake/engine"
+	"forebake/engine/editor/protocol"
 	"forebake/engine/facts"
 	"forebake/engine/finding"
 	"forebake/engine/formula"
@@ -61,13 +62,13 @@ func (a *answer) under(offset int) (thing, bool) {
 }
 
 // hover tells the figures of what the pointer is at.
-func (s *Server) hover(ctx context.Context, p *atPosition) (any, error) {
+func (s *Server) hover(ctx context.Context, p *protocol.AtPosition) (any, error) {
 	a, err := s.look(ctx, p.TextDocument.URI)
 	if err != nil {
 		return nil, err
 	}
 	defer s.judging.Unlock()
-	offset := s.encoding.offset(a.doc.text, p.Position)
+	offset := s.encoding.Offset(a.doc.text, p.Position)
 	if a.kind != tolerant.FormulaFile {
 		return s.hoverWord(a, offset), nil
 	}
@@ -85,8 +86,8 @@ func (s *Server) hover(ctx context.Context, p *atPosition) (any, error) {
 		text = a.partText(x)
 	}
 	start, end, _ := a.place(x.at)
-	at := s.encoding.span(a.doc.text, start, end)
-	return hover{markup{"plaintext", safe(text)}, &at}, nil
+	at := s.encoding.Range(a.doc.text, start, end)
+	return plainHover(text, at), nil
 }
 
 // The figures that a hover shows of a part: what a baker asks of a dough first.
@@ -218,6 +219,12 @@ func clockOf(h, startMin float64) string {
 	return fmt.Sprintf("%02d:%02d", min/60%24, min%60)
 }
 
+// plainHover shows a text at its place.
+func plainHover(text string, at protocol.Range) protocol.Hover {
+	return protocol.Hover{Range: &at,
+		Contents: protocol.Markup{Kind: "plaintext", Value: safe(text)}}
+}
+
 // hoverWord tells, in a rule or house file, what a figure, a limit or a rule is.
 func (s *Server) hoverWord(a *answer, offset int) any {
 	start, end := wordAt(a.doc.text, offset)
@@ -225,9 +232,9 @@ func (s *Server) hoverWord(a *answer, offset int) any {
 	if word == "" || a.house == nil {
 		return nil
 	}
-	at := s.encoding.span(a.doc.text, start, end)
+	at := s.encoding.Range(a.doc.text, start, end)
 	if text := a.wordText(word, offset); text != "" {
-		return hover{markup{"plaintext", safe(text)}, &at}
+		return plainHover(text, at)
 	}
 	return nil
 }

@@ -10,6 +10,7 @@ import (
 	"strings"
 
 	"forebake/engine"
+	"forebake/engine/editor/protocol"
 	"forebake/engine/formula"
 	"forebake/engine/reading"
 	"forebake/engine/source"
@@ -53,13 +54,13 @@ func (a *answer) partCalled(word string, offset int) *formula.Part {
 }
 
 // definition finds where a part, a tin, an own ingredient or a rule is declared.
-func (s *Server) definition(ctx context.Context, p *atPosition) (any, error) {
+func (s *Server) definition(ctx context.Context, p *protocol.AtPosition) (any, error) {
 	a, err := s.look(ctx, p.TextDocument.URI)
 	if err != nil {
 		return nil, err
 	}
 	defer s.judging.Unlock()
-	offset := s.encoding.offset(a.doc.text, p.Position)
+	offset := s.encoding.Offset(a.doc.text, p.Position)
 	if a.house == nil {
 		return nil, nil
 	}
@@ -72,7 +73,8 @@ func (s *Server) definition(ctx context.Context, p *atPosition) (any, error) {
 	}
 	if part := a.partCalled(word, offset); part != nil {
 		start, end, _ := a.place(part.Place)
-		return location{a.doc.uri, s.encoding.span(a.doc.text, start, end)}, nil
+		return protocol.Location{URI: a.doc.uri,
+			Range: s.encoding.Range(a.doc.text, start, end)}, nil
 	}
 	name := regexp.QuoteMeta(word)
 	for _, head := range []string{`(?:tin|ingredient)\s+"(` + name + `)"`, `(` + name + `)\s*=`} {
@@ -124,12 +126,13 @@ func (s *Server) fileLocation(p source.Place) (any, error) {
 	if !filepath.IsAbs(path) {
 		return nil, nil
 	}
-	return location{uriOf(path), s.encoding.span(p.File.Text, p.Start, p.End)}, nil
+	return protocol.Location{URI: uriOf(path),
+		Range: s.encoding.Range(p.File.Text, p.Start, p.End)}, nil
 }
 
 // inHouse finds a line of a house file, or of one that it includes, that begins with a pattern. The
 // place is that of the pattern's group.
-func (s *Server) inHouse(l *engine.Loaded, pattern string) (location, bool) {
+func (s *Server) inHouse(l *engine.Loaded, pattern string) (protocol.Location, bool) {
 	files := slices.Clone(l.House.Like)
 	if l.House.File != nil {
 		files = append([]*source.File{l.House.File}, files...)
@@ -137,11 +140,11 @@ func (s *Server) inHouse(l *engine.Loaded, pattern string) (location, bool) {
 	head := regexp.MustCompile(`(?m)^[ \t]*` + pattern)
 	for _, f := range files {
 		if m := head.FindSubmatchIndex(f.Text); m != nil {
-			return location{uriOf(filepath.FromSlash(f.Name)),
-				s.encoding.span(f.Text, m[2], m[3])}, true
+			return protocol.Location{URI: uriOf(filepath.FromSlash(f.Name)),
+				Range: s.encoding.Range(f.Text, m[2], m[3])}, true
 		}
 	}
-	return location{}, false
+	return protocol.Location{}, false
 }
 
 // ruleAround is the name of the rule that a place of a rule file is in.
@@ -201,27 +204,28 @@ func (a *answer) partToRename(offset int) (*formula.Part, int, int, error) {
 }
 
 // prepareRename says what would be renamed.
-func (s *Server) prepareRename(ctx context.Context, p *atPosition) (any, error) {
+func (s *Server) prepareRename(ctx context.Context, p *protocol.AtPosition) (any, error) {
 	a, err := s.look(ctx, p.TextDocument.URI)
 	if err != nil {
 		return nil, err
 	}
 	defer s.judging.Unlock()
-	part, start, end, err := a.partToRename(s.encoding.offset(a.doc.text, p.Position))
+	part, start, end, err := a.partToRename(s.encoding.Offset(a.doc.text, p.Position))
 	if err != nil {
 		return nil, err
 	}
-	return prepared{s.encoding.span(a.doc.text, start, end), part.Name}, nil
+	return protocol.Prepared{Range: s.encoding.Range(a.doc.text, start, end),
+		Placeholder: part.Name}, nil
 }
 
 // rename gives a part another name, where it is declared and wherever it is taken in or put on.
-func (s *Server) rename(ctx context.Context, p *renameParams) (any, error) {
+func (s *Server) rename(ctx context.Context, p *protocol.RenameParams) (any, error) {
 	a, err := s.look(ctx, p.TextDocument.URI)
 	if err != nil {
 		return nil, err
 	}
 	defer s.judging.Unlock()
-	part, _, _, err := a.partToRename(s.encoding.offset(a.doc.text, p.Position))
+	part, _, _, err := a.partToRename(s.encoding.Offset(a.doc.text, p.Position))
 	if err != nil {
 		return nil, err
 	}
@@ -232,7 +236,7 @@ func (s *Server) rename(ctx context.Context, p *renameParams) (any, error) {
 	case part.Formula.PartNamed(name) != nil && !strings.EqualFold(name, part.Name):
 		return nil, fmt.Errorf("another part is named %q", source.Safe(name))
 	}
-	edits := []textEdit{}
+	edits := []protocol.TextEdit{}
 	add := func(at source.Place) {
 		start, end, ok := a.place(at)
 		if !ok {
@@ -244,11 +248,12 @@ func (s *Server) rename(ctx context.Context, p *renameParams) (any, error) {
 			return
 		}
 		start += i
-		edits = append(edits, textEdit{s.encoding.span(a.doc.text, start, start+len(part.Name)), name})
+		edits = append(edits, protocol.TextEdit{NewText: name,
+			Range: s.encoding.Range(a.doc.text, start, start+len(part.Name))})
 	}
 	add(part.Place)
 	for _, at := range part.Taken {
 		add(at)
 	}
-	return workspaceEdit{map[string][]textEdit{a.doc.uri: edits}}, nil
+	return protocol.WorkspaceEdit{Changes: map[string][]protocol.TextEdit{a.doc.uri: edits}}, nil
 }

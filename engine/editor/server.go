@@ -18,6 +18,7 @@ import (
 	"github.com/sourcegraph/jsonrpc2"
 
 	"forebake/engine"
+	"forebake/engine/editor/protocol"
 	"forebake/engine/files"
 	"forebake/engine/source"
 	"forebake/engine/tolerant"
@@ -30,7 +31,7 @@ type Server struct {
 
 	disk     files.Texts // below the open texts
 	conn     *jsonrpc2.Conn
-	encoding encoding
+	encoding protocol.Encoding
 	related  bool // the client shows related places
 	snippets bool // the client takes a completion with a place for the cursor
 
@@ -70,7 +71,7 @@ const (
 
 // New makes a server.
 func New() *Server {
-	return &Server{disk: files.Disk{}, encoding: inUTF16, open: map[string]*document{},
+	return &Server{disk: files.Disk{}, encoding: protocol.UTF16, open: map[string]*document{},
 		judged: map[string]*answer{}, running: map[jsonrpc2.ID]context.CancelFunc{},
 		wake: make(chan struct{}, 1), finished: make(chan struct{})}
 }
@@ -116,7 +117,7 @@ func (s inOrder) Handle(ctx context.Context, conn *jsonrpc2.Conn, req *jsonrpc2.
 		return
 	}
 	ctx, cancel := context.WithCancel(ctx)
-	var of aboutDocument
+	var of protocol.AboutDocument
 	if req.Params != nil && json.Unmarshal(*req.Params, &of) == nil {
 		if d, err := s.find(of.TextDocument.URI); err == nil {
 			ctx = context.WithValue(ctx, asked{}, d)
@@ -136,9 +137,9 @@ func (s inOrder) Handle(ctx context.Context, conn *jsonrpc2.Conn, req *jsonrpc2.
 		var coded *jsonrpc2.Error
 		switch {
 		case cancelled:
-			coded = &jsonrpc2.Error{Code: codeRequestCancelled, Message: "cancelled"}
+			coded = &jsonrpc2.Error{Code: protocol.CodeRequestCancelled, Message: "cancelled"}
 		case err != nil && !errors.As(err, &coded):
-			coded = &jsonrpc2.Error{Code: codeRequestFailed, Message: err.Error()}
+			coded = &jsonrpc2.Error{Code: protocol.CodeRequestFailed, Message: err.Error()}
 		}
 		if coded != nil {
 			_ = conn.ReplyWithError(context.Background(), req.ID, coded)
@@ -196,7 +197,7 @@ func (s *Server) answer(ctx context.Context, req *jsonrpc2.Request) (any, error)
 	case req.Method == "initialize" && at == fresh:
 		return with((*Server).initialize)(s, ctx, params)
 	case at == fresh:
-		return nil, &jsonrpc2.Error{Code: codeNotInitialized, Message: "initialize comes first"}
+		return nil, &jsonrpc2.Error{Code: protocol.CodeNotInitialized, Message: "initialize comes first"}
 	case at == ending || req.Method == "initialize":
 		return nil, &jsonrpc2.Error{Code: jsonrpc2.CodeInvalidRequest,
 			Message: "not after shutdown, and initialize comes once"}
@@ -214,29 +215,30 @@ func (s *Server) answer(ctx context.Context, req *jsonrpc2.Request) (any, error)
 	return m(s, ctx, params)
 }
 
-func (s *Server) initialize(_ context.Context, p *initializeParams) (any, error) {
+func (s *Server) initialize(_ context.Context, p *protocol.InitializeParams) (any, error) {
 	s.mutex.Lock()
 	defer s.mutex.Unlock()
 	s.state = serving
 	for _, e := range p.Capabilities.General.PositionEncodings {
-		if encoding(e) == inUTF8 || encoding(e) == inUTF16 { // in the client's order
-			s.encoding = encoding(e)
+		e := protocol.Encoding(e)
+		if e == protocol.UTF8 || e == protocol.UTF16 { // in the client's order
+			s.encoding = e
 			break
 		}
 	}
 	s.related = p.Capabilities.TextDocument.PublishDiagnostics.RelatedInformation
 	s.snippets = p.Capabilities.TextDocument.Completion.CompletionItem.SnippetSupport
-	return initializeResult{
-		ServerInfo: serverInfo{"forebake", engine.Version},
-		Capabilities: capabilities{
+	return protocol.InitializeResult{
+		ServerInfo: protocol.ServerInfo{Name: "forebake", Version: engine.Version},
+		Capabilities: protocol.Capabilities{
 			PositionEncoding:           string(s.encoding),
-			TextDocumentSync:           syncOptions{OpenClose: true, Change: 2, Save: true},
+			TextDocumentSync:           protocol.SyncOptions{OpenClose: true, Change: 2, Save: true},
 			HoverProvider:              true,
-			CompletionProvider:         completionOptions{[]string{"\"", "{", " ", "."}},
+			CompletionProvider:         protocol.CompletionOptions{TriggerCharacters: []string{"\"", "{", " ", "."}},
 			DefinitionProvider:         true,
 			InlayHintProvider:          true,
-			CodeActionProvider:         codeActionOptions{[]string{"quickfix"}},
-			RenameProvider:             renameOptions{PrepareProvider: true},
+			CodeActionProvider:         protocol.CodeActionOptions{CodeActionKinds: []string{"quickfix"}},
+			RenameProvider:             protocol.RenameOptions{PrepareProvider: true},
 			DocumentFormattingProvider: true,
 		},
 	}, nil
@@ -263,29 +265,30 @@ func (s *Server) notified(ctx context.Context, req *jsonrpc2.Request) {
 			s.mutex.Unlock()
 		}
 	case "textDocument/didOpen":
-		var p didOpen
+		var p protocol.DidOpen
 		if json.Unmarshal(params, &p) == nil {
 			s.opened(ctx, &p)
 		}
 	case "textDocument/didChange":
-		var p didChange
+		var p protocol.DidChange
 		if json.Unmarshal(params, &p) == nil {
 			s.changed(&p)
 		}
 	case "textDocument/didSave", "workspace/didChangeWatchedFiles":
 		s.publishAll(true)
 	case "textDocument/didClose":
-		var p aboutDocument
+		var p protocol.AboutDocument
 		if json.Unmarshal(params, &p) == nil {
 			s.closed(ctx, p.TextDocument.URI)
 		}
 	}
 }
 
-func (s *Server) opened(ctx context.Context, p *didOpen) {
+func (s *Server) opened(ctx context.Context, p *protocol.DidOpen) {
 	path, err := pathOf(p.TextDocument.URI)
 	if err != nil {
-		_ = s.conn.Notify(ctx, "window/showMessage", showMessage{severityWarning, err.Error()})
+		_ = s.conn.Notify(ctx, "window/showMessage",
+			protocol.ShowMessage{Type: protocol.SeverityWarning, Message: err.Error()})
 		return
 	}
 	d := &document{uri: p.TextDocument.URI, path: path, version: p.TextDocument.Version,
@@ -298,7 +301,7 @@ func (s *Server) opened(ctx context.Context, p *didOpen) {
 	s.touched(d)
 }
 
-func (s *Server) changed(p *didChange) {
+func (s *Server) changed(p *protocol.DidChange) {
 	s.mutex.Lock()
 	d := s.open[p.TextDocument.URI]
 	if d == nil {
@@ -330,7 +333,7 @@ func (s *Server) closed(ctx context.Context, uri string) {
 	}
 	s.sending.Lock()
 	_ = s.conn.Notify(ctx, "textDocument/publishDiagnostics",
-		publishDiagnostics{URI: uri, Diagnostics: []diagnostic{}})
+		protocol.PublishDiagnostics{URI: uri, Diagnostics: []protocol.Diagnostic{}})
 	s.sending.Unlock()
 	if d.kind != tolerant.FormulaFile {
 		s.touched(d)
@@ -405,7 +408,7 @@ func (s *Server) current(ctx context.Context, uri string) (*document, error) {
 		err = ctx.Err()
 	}
 	if then, ok := ctx.Value(asked{}).(*document); ok && err == nil && then != d {
-		err = &jsonrpc2.Error{Code: codeContentModified, Message: "the text has changed"}
+		err = &jsonrpc2.Error{Code: protocol.CodeContentModified, Message: "the text has changed"}
 	}
 	return d, err
 }

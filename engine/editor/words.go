@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"forebake/engine"
+	"forebake/engine/editor/protocol"
 	"forebake/engine/expr"
 	"forebake/engine/facts"
 	"forebake/engine/finding"
@@ -57,7 +58,7 @@ func (a *answer) inRules(spot *tolerant.Spot, offset int) []offer {
 	case spot.Title == "set" || spot.Title == "waive":
 		return a.ruleNames(l)
 	case spot.Title == "adjust":
-		return words(kindValue, true, levers.Names()...)
+		return words(protocol.KindValue, true, levers.Names()...)
 	case spot.InText && (slices.Contains(conditions, spot.Key) ||
 		slices.Contains(messages, spot.Key) && inBraces(spot.Word)):
 		start, _ := wordAt(a.doc.text, offset)
@@ -71,9 +72,9 @@ func (a *answer) inRules(spot *tolerant.Spot, offset int) []offer {
 	case last.Block != "":
 		return settings(spot, last.Block)
 	case n == 0 && a.kind == tolerant.RuleFile:
-		return words(kindKeyword, false, rule.Blocks...)
+		return words(protocol.KindKeyword, false, rule.Blocks...)
 	case n == 0:
-		return []offer{{word: "house", kind: kindKeyword, after: ` "`}}
+		return []offer{{word: "house", kind: protocol.KindKeyword, after: ` "`}}
 	}
 	return nil
 }
@@ -93,7 +94,7 @@ func (a *answer) ruleNames(l *engine.Loaded) []offer {
 	var out []offer
 	for _, r := range list {
 		out = append(out, offer{word: r.ID, means: r.Level.String() + ", on " +
-			strings.Join(r.On, ", "), kind: kindValue, quoted: true})
+			strings.Join(r.On, ", "), kind: protocol.KindValue, quoted: true})
 	}
 	return out
 }
@@ -117,11 +118,11 @@ func settings(spot *tolerant.Spot, block string) []offer {
 	add := func(name, means string) {
 		switch {
 		case strings.HasPrefix(means, "block: ") && name == "kitchen":
-			out = append(out, offer{word: name, means: means, kind: kindKeyword, after: " {"})
+			out = append(out, offer{word: name, means: means, kind: protocol.KindKeyword, after: " {"})
 		case strings.HasPrefix(means, "block: "):
-			out = append(out, offer{word: name, means: means, kind: kindKeyword, after: ` "`})
+			out = append(out, offer{word: name, means: means, kind: protocol.KindKeyword, after: ` "`})
 		case !slices.Contains(spot.Keys, name):
-			out = append(out, offer{word: name, means: means, kind: kindProperty, after: " = "})
+			out = append(out, offer{word: name, means: means, kind: protocol.KindProperty, after: " = "})
 		}
 	}
 	for _, k := range house.Keys {
@@ -159,25 +160,25 @@ func (a *answer) values(l *engine.Loaded, spot *tolerant.Spot, last tolerant.Aro
 	case "rule":
 		return a.ruleNames(l)
 	case "level", "fail_at":
-		return words(kindValue, true, finding.LevelNames...)
+		return words(protocol.KindValue, true, finding.LevelNames...)
 	case "on":
-		return words(kindValue, true, subjects...)
+		return words(protocol.KindValue, true, subjects...)
 	case "expect":
-		return words(kindValue, true, trial.Answers...)
+		return words(protocol.KindValue, true, trial.Answers...)
 	case "doubt":
-		return words(kindValue, true, "flag", "middle")
+		return words(protocol.KindValue, true, "flag", "middle")
 	case "careful":
-		return words(kindValue, true, "risk")
+		return words(protocol.KindValue, true, "risk")
 	case "once":
-		return words(kindKeyword, false, "true")
+		return words(protocol.KindKeyword, false, "true")
 	case "packs":
-		return words(kindValue, true, engine.ShippedPacks()...)
+		return words(protocol.KindValue, true, engine.ShippedPacks()...)
 	case "like":
 		return larderNames(l, nil)
 	case "code":
-		return words(kindValue, true, kitchen.Codes...)
+		return words(protocol.KindValue, true, kitchen.Codes...)
 	case "units":
-		return words(kindValue, true, kitchen.UnitNames...)
+		return words(protocol.KindValue, true, kitchen.UnitNames...)
 	}
 	for _, k := range kitchen.Keys { // a figure has the kind of its default
 		all := quantity.Of(quantity.Mass, quantity.Temperature, quantity.Length)
@@ -199,11 +200,11 @@ func (a *answer) facts(l *engine.Loaded, word string, offset int) []offer {
 	var out []offer
 	if !dotted {
 		list := append(append([]string{}, facts.OnNames...), formula.KindNames...)
-		return append(words(kindField, false, list...), offer{word: "limit", kind: kindField})
+		return append(words(protocol.KindField, false, list...), offer{word: "limit", kind: protocol.KindField})
 	}
 	if owner == "limit" {
 		for _, name := range slices.Sorted(maps.Keys(limitsAround(a.doc.text, offset))) {
-			out = append(out, offer{word: "limit." + name, kind: kindValue})
+			out = append(out, offer{word: "limit." + name, kind: protocol.KindValue})
 		}
 		return out
 	}
@@ -216,7 +217,7 @@ func (a *answer) facts(l *engine.Loaded, word string, offset int) []offer {
 			if f.Unit != "" {
 				means = f.Unit + ": " + means
 			}
-			out = append(out, offer{word: owner + "." + f.Name, means: means, kind: kindField})
+			out = append(out, offer{word: owner + "." + f.Name, means: means, kind: protocol.KindField})
 		}
 	}
 	return out

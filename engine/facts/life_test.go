@@ -283,7 +283,7 @@ func TestWhichMixTemperature(t *testing.T) {
 	needs(
 		t,
 		"a range of amounts",
-		stepValue(t, sheet0(t, `"500 g to 600 g"`), "d", 0, "dough_c"),
+		stepValue(t, sheet0(t, `"500 g to 900 g"`), "d", 0, "dough_c"),
 		`all amounts of "d"`,
 	)
 }

@@ -357,7 +357,7 @@ var stepFacts = []Fact{
 		of:     (*formula.Verb).Cooks,
 		Means:  "for a dough in hot fat: 150 to 210 C, for a minute or more, or its core is written",
 		Source: "doughnuts at 190.6 C: Channaiah et al. 2018, abstract (read); the span and the minute are common practice",
-		step:   func(_ *parts, s *formula.Step) Value { return process.FriedWell(s) },
+		step:   (*parts).FriedWell,
 	},
 	{
 		Name:   "is_in_fat",

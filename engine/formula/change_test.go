@@ -104,7 +104,7 @@ func TestChangeOneValue(t *testing.T) {
 					t.Errorf("%s, %s: %s mixes line endings", path, style, what)
 				}
 				again, _ := read(t, changed, h.FormulaOptions())
-				got := formula.Differ(one, again)
+				got := edit.Differ(one, again)
 				slices.Sort(got)
 				slices.Sort(want)
 				if !slices.Equal(got, want) {

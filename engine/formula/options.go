@@ -60,7 +60,7 @@ func quantityOption(name, means string, kinds quantity.Kinds, field func(*Step) 
 			*field(s), _ = rd.Quantity(e, kinds, what)
 		},
 		func(s *Step) string { return writtenText(*field(s)) },
-		func(s *Step) string { return provenText(*field(s)) })
+		func(s *Step) string { return Proven(*field(s)) })
 }
 
 // lengthOption makes the row of an option whose value is a length, nil where it is not given.
@@ -75,7 +75,7 @@ func lengthOption(name, means string, field func(*Step) **Given) *Option {
 			}
 		},
 		func(s *Step) string { return writtenText(given(*field(s))) },
-		func(s *Step) string { return provenText(given(*field(s))) })
+		func(s *Step) string { return Proven(given(*field(s))) })
 }
 
 // countOption makes the row of an option whose value is a whole number.
@@ -85,7 +85,7 @@ func countOption(name, means string, field func(*Step) **Given) *Option {
 			*field(s) = rd.readCount(e, what)
 		},
 		func(s *Step) string { return writtenText(given(*field(s))) },
-		func(s *Step) string { return provenText(given(*field(s))) })
+		func(s *Step) string { return Proven(given(*field(s))) })
 }
 
 // The options of steps.
@@ -93,7 +93,7 @@ var (
 	optAt = option("at", "what is around it: a place of the kitchen or a temperature",
 		(*reader).readAt,
 		func(s *Step) string { return s.Where.String() + writtenText(s.At) },
-		func(s *Step) string { return s.Where.String() + provenText(s.At) })
+		func(s *Step) string { return s.Where.String() + Proven(s.At) })
 	optTo = quantityOption("to", "the temperature that it is to have at its end",
 		forTemperature, func(s *Step) *Given { return &s.To })
 	optCore = quantityOption("core", "the temperature that its middle is to have at its end",
@@ -163,7 +163,7 @@ var (
 			s.Amount, _ = rd.Quantity(e, forMass, what)
 		},
 		func(s *Step) string { return writtenText(s.Amount) },
-		func(s *Step) string { return provenText(s.Amount) })
+		func(s *Step) string { return Proven(s.Amount) })
 	optHumidity = quantityOption("humidity", "of the air around it; from 75 % it counts as covered",
 		forPercent, func(s *Step) *Given { return &s.Humidity })
 	optSteam = option("steam", "whether steam is let in as it begins; by = \"steam oven\" is steam "+
@@ -262,8 +262,8 @@ func writtenText(g Given) string {
 	return g.Text
 }
 
-// provenText is what a quantity says and comes to.
-func provenText(g Given) string {
+// Proven is what a quantity says and comes to.
+func Proven(g Given) string {
 	if !g.Set {
 		return ""
 	}
@@ -369,7 +369,7 @@ var IngredientOptions = []*IngredientOption{
 		amountText,
 		func(in *Ingredient) string {
 			if in.Amount.Set {
-				return provenText(in.Amount.Given)
+				return Proven(in.Amount.Given)
 			}
 			return amountText(in)
 		},
@@ -383,7 +383,7 @@ var IngredientOptions = []*IngredientOption{
 			}
 		}, nil,
 		func(in *Ingredient) string { return writtenText(in.Temp) },
-		func(in *Ingredient) string { return provenText(in.Temp) },
+		func(in *Ingredient) string { return Proven(in.Temp) },
 		temps, assumesTemp},
 	{"strain", "the strain of a yeast: " + strings.Join(Strains, " or "),
 		false, true, nil, (*reader).readStrain,
@@ -410,7 +410,7 @@ var IngredientOptions = []*IngredientOption{
 			}
 		},
 		func(in *Ingredient) string { return writtenText(given(in.Protein)) },
-		func(in *Ingredient) string { return provenText(given(in.Protein)) },
+		func(in *Ingredient) string { return Proven(given(in.Protein)) },
 		proteins, assumesProtein},
 	{hydration, "the water of a sourdough culture, on its flour",
 		false, true, nil,
@@ -427,7 +427,7 @@ var IngredientOptions = []*IngredientOption{
 			}
 		},
 		func(in *Ingredient) string { return writtenText(given(in.Hydration)) },
-		func(in *Ingredient) string { return provenText(given(in.Hydration)) },
+		func(in *Ingredient) string { return Proven(given(in.Hydration)) },
 		hydrations, assumesHydration},
 	{"de", "the dextrose equivalent of a glucose syrup, from its label, 36 to 48: de = 42",
 		false, true, nil,
@@ -463,7 +463,7 @@ var IngredientOptions = []*IngredientOption{
 			}
 		}, nil,
 		func(in *Ingredient) string { return writtenText(given(in.Reserve)) },
-		func(in *Ingredient) string { return provenText(given(in.Reserve)) },
+		func(in *Ingredient) string { return Proven(given(in.Reserve)) },
 		reserves, assumesNothing},
 	{"note", "words of the baker's own; nothing is reckoned from them",
 		false, false, nil,
@@ -558,6 +558,15 @@ func (o *IngredientOption) fill(rd *reader, in *Ingredient, e hclsyntax.Expressi
 	}
 	o.read(rd, in, e, quoted)
 }
+
+// Own reports whether the option is the ingredient's own value, which is said without a name.
+func (o *IngredientOption) Own() bool { return o.own }
+
+// Value is what the option comes to, for the proof of an edit; "" where the ingredient says nothing.
+func (o *IngredientOption) Value(in *Ingredient) string { return o.value(in) }
+
+// Value is what the option comes to, for the proof of an edit; "" where the step says nothing.
+func (o *Option) Value(s *Step) string { return o.value(s) }
 
 // Setting is what an ingredient says in the option beside its amount; "" where it says nothing.
 func (o *IngredientOption) Setting(in *Ingredient) string {

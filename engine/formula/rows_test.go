@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"forebake/engine/formula"
+	"forebake/engine/formula/edit"
 	"forebake/engine/kitchen"
 	"forebake/engine/larder"
 	"forebake/engine/reading"
@@ -128,7 +129,7 @@ func TestEveryOptionIsReadShownAndProven(t *testing.T) {
 				continue
 			}
 			name := fmt.Sprintf("dough \"d\": step 1 %s %s", v.Name, o.Name)
-			if got := formula.Differ(bare, f); len(got) != 1 || got[0] != name {
+			if got := edit.Differ(bare, f); len(got) != 1 || got[0] != name {
 				t.Errorf("%s with %s differs in %q from one without", v.Name, o.Name, got)
 			}
 			line := f.Parts[0].Steps[0].Line()
@@ -139,14 +140,14 @@ func TestEveryOptionIsReadShownAndProven(t *testing.T) {
 				other, problems := with(values[1])
 				if len(problems) > 0 {
 					t.Errorf("%s, %s: %v", v.Name, o.Name, problems)
-				} else if got := formula.Differ(f, other); len(got) != 1 || got[0] != name {
+				} else if got := edit.Differ(f, other); len(got) != 1 || got[0] != name {
 					t.Errorf("%s: %s = %s and %s differ in %q", v.Name, o.Name, values[0], values[1], got)
 				} else if other.Parts[0].Steps[0].Line() == line {
 					t.Errorf("%s: %s = %s and %s are shown alike: %s", v.Name, o.Name, values[0], values[1], line)
 				}
 			}
 			open, problems := with(`"?"`)
-			if len(problems) > 0 || len(formula.Differ(bare, open)) > 0 {
+			if len(problems) > 0 || len(edit.Differ(bare, open)) > 0 {
 				t.Errorf(
 					"%s: %s = \"?\" does not read as if it were not written: %v",
 					v.Name,
@@ -211,7 +212,7 @@ func TestEveryIngredientOptionIsReadShownAndProven(t *testing.T) {
 				t.Errorf("%s = %s is shown as %q", o.Name, want, got)
 			}
 		}
-		if got := formula.Differ(one, two); len(got) != 1 || got[0] != name {
+		if got := edit.Differ(one, two); len(got) != 1 || got[0] != name {
 			t.Errorf(
 				"%s = %s and %s differ in %q, want %q",
 				o.Name,

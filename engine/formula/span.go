@@ -386,6 +386,9 @@ func (f *Formula) openPart(p *Part, key string, at source.Place) {
 	f.open = append(f.open, Span{fmt.Sprintf("%s of %q", key, p.Name), at, true, narrow})
 }
 
+// OpenKeys lists the settings of the formula itself, and of its parts, that are "?".
+func (f *Formula) OpenKeys() []Span { return f.open }
+
 // settled is a figure of a formula as if it had been written.
 func settled(at source.Place, x float64, kind quantity.Kind) Given {
 	return point(&Step{Place: at}, x, kind)

@@ -64,6 +64,17 @@ type Geometry struct {
 	Each  Given       // mass of one of the pieces, g
 }
 
+// Written gives the text of another size of a geometry, as the baker wrote it: "slab 40 mm" becomes
+// "slab 28 mm".
+func (g *Geometry) Written(mm float64) string {
+	word, rest, _ := strings.Cut(placedText(g.Place), " ")
+	q, fault := quantity.Read(strings.TrimSpace(rest), forLength)
+	if fault != nil {
+		return fmt.Sprintf("%s %s mm", g.Shape, quantity.Plain(mm))
+	}
+	return word + " " + q.Written(mm, mm)
+}
+
 // Reading is what the baker read in a step. It always beats a model.
 type Reading struct {
 	Place source.Place

@@ -599,3 +599,6 @@ const (
 
 // Keeps reports whether the part only stands ready in it: it is kept for later, or for service.
 func (v *Verb) Keeps() bool { return v.Waits() && v.shelf != inMaking }
+
+// MeasuredIn reports whether the verb's own value can be of a kind, such as a time or a length.
+func (v *Verb) MeasuredIn(k quantity.Kind) bool { return v.own.kinds.Has(k) }

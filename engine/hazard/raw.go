@@ -162,15 +162,30 @@ func (j journey) after(p *Part) heat {
 // on is how hot what step i of a part puts on gets there.
 func (j journey) on(q *Part, i int) heat {
 	out := heat{Interval: j.sheet.Kitchen.Room.Interval}
+	warm := q.Steps[i].IsAfterHeat() // the crumb's heat says nothing of what comes onto it
 	for _, later := range q.Steps[i+1:] {
-		if later.HeatsAll() {
+		switch {
+		case !later.HeatsAll():
+		case warm && later.Verb.Bakes():
+			out = out.hotter(flashed(j.sheet, later))
+		default:
 			out = out.hotter(heated(j.sheet, q, later))
 		}
 	}
-	if q.Steps[i].Verb.Washes() && out.Hi >= othersC {
+	if !warm && q.Steps[i].Verb.Washes() && out.Hi >= othersC {
 		return heat{Interval: figure.Point(othersC)} // crust
 	}
 	return out
+}
+
+// flashed is how hot a bake makes what has come onto a crumb that is hot already: as read there, else
+// not known.
+func flashed(s *Sheet, bake *formula.Step) heat {
+	if r := bake.Reading; r != nil && r.Temp.Set {
+		return heat{Interval: r.Temp.Interval}
+	}
+	return heat{Interval: Interval{Lo: s.Kitchen.Room.Lo, Hi: othersC}, need: &figure.Need{
+		What: "measured = \"75 C core\" in this bake, probed in the meat", Place: bake.Place}}
 }
 
 // covers reports whether a step heats every ingredient that is tells of.

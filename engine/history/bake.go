@@ -40,11 +40,11 @@ func (f *Simulator) bake(step *formula.Step, st *Stage) {
 			}, true
 		}
 	}
-	var after, peak figure.Estimate
+	var after, dough, peak figure.Estimate
 	switch r := step.Reading; {
 	case r != nil && r.Temp.Set:
 		after, st.Measured = estimateOf(r.Temp.Interval), true
-		peak = after
+		dough, peak = after, after
 	case !step.Time.Set:
 		f.loseTrack(st, "the time of this bake")
 		return
@@ -59,11 +59,11 @@ func (f *Simulator) bake(step *formula.Step, st *Stage) {
 				High: core(&bakings[figure.High], figure.High, f.oven.minutes.Hi),
 			}.Max(st.StartCore) // no core cools in an oven
 		}
-		after, peak = at((*bake.Baking).Core), at((*bake.Baking).Peak)
+		after, dough, peak = at((*bake.Baking).Core), at((*bake.Baking).Dough), at((*bake.Baking).Peak)
 	}
 	f.setEven(after)
 	st.Core, st.Mean, st.Surface, st.Body = after, after, after, body
-	st.CoreMax = st.StartCore.Max(peak)
+	st.DoughCore, st.CoreMax = dough, st.StartCore.Max(peak)
 	// Crumb from here on: light, and it keeps its baked size.
 	f.body, f.shape.known = body, true
 	f.setup.Gas = 0

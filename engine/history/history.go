@@ -36,6 +36,7 @@ type Material struct {
 	Ice          melt.Ice        // of the water that can freeze, each run with its own onset
 	OnsetC       figure.Estimate // C, where it begins to; zero for a material without any
 	FreezeSilent string          // why freezing is not reckoned, "" where it is
+	Open         float64         // share of the mass that is open: more or less of it may go in
 	Crumb        bool            // baked: its conductivity falls as it cools
 }
 
@@ -84,6 +85,7 @@ type Stage struct {
 	StartCore      figure.Estimate // C, as the step begins
 	Core, Mean     figure.Estimate // C, as it ends
 	Surface        figure.Estimate
+	DoughCore      figure.Estimate // of a bake: the coldest dough, around a lump of filling too
 	CoreMax        figure.Estimate
 	Hours          figure.Estimate // equivalent hours at 26 C gained in it
 	InOwnBowl      bool            // done to some ingredients in a bowl of their own, before the part is mixed

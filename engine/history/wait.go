@@ -206,10 +206,8 @@ func (f *Simulator) speedOf(l *run, err float64, cooling bool) float64 {
 }
 
 func (f *Simulator) timeError(l *run, e environment) float64 {
-	return heat.TimeError(
-		e.h*l.body.Nearest()/f.setup.Material.Conductivity,
-		e.error,
-	) * f.told[e.air].left
+	err := heat.TimeError(e.h*l.body.Nearest()/f.setup.Material.Conductivity, e.error)
+	return (err + f.setup.Material.Open) * f.told[e.air].left
 }
 
 // solvedFor reports whether a stage is followed by finite volumes.

@@ -81,9 +81,10 @@ func (p *Part) composition() (heat.Composition, bool) {
 	}, true
 }
 
-// triflingShare is the share of a part's mass by which a weight may be open, as a pinch or the zest
-// of a lemon is, and no temperature tell: 1 K at most of what is 30 K colder or warmer (computed).
-const triflingShare = 0.03
+// triflingShare is the share of a part's mass by which a weight may be open, as the zest of a lemon
+// is or flour by the cup, and heat still be followed with its middle: the mix is 1.5 K off at most by
+// what is 30 K colder or warmer, and times are widened by the share (computed).
+const triflingShare = 0.1
 
 // Trifling reports whether a weight of the part, or of something in it, is known but for a pinch.
 func (p *Part) Trifling(g Interval) bool {

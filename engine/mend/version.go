@@ -127,7 +127,7 @@ func (m *Mender) change(v *version, l *levers.Lever, to levers.Setting) (
 // prove gives an error unless an edit set the lever's value, and changed no
 // more values than its kind may.
 func prove(l *levers.Lever, before, after *formula.Formula, to levers.Setting) error {
-	names := formula.Differ(before, after)
+	names := edit.Differ(before, after)
 	traits := l.Kind.Traits()
 	if len(names) == 0 {
 		return errors.New("the edit would change nothing")

@@ -46,6 +46,15 @@ func (s *Sheet) CoreEnd(step *formula.Step) Value {
 	return s.OfStage(step, func(st *history.Stage) figure.Estimate { return st.Core })
 }
 
+// DoughEnd is the coldest dough as a bake ends: the core, but around a lump of filling the dough
+// that touches it.
+func (s *Sheet) DoughEnd(step *formula.Step) Value {
+	if r := step.Reading; r != nil && r.Temp.Set {
+		return s.CoreEnd(step)
+	}
+	return s.OfStage(step, func(st *history.Stage) figure.Estimate { return st.DoughCore })
+}
+
 // OfStage is an estimate of the step's stage, as a value.
 func (s *Sheet) OfStage(step *formula.Step, pick func(*history.Stage) figure.Estimate) Value {
 	st, missing := s.Stage(step)
@@ -230,9 +239,13 @@ const (
 	friedLeastMin     = 1
 )
 
+// friedMin is the least that a piece fries, min for its weight in g to two thirds, as heat goes: a
+// minute for the published doughnut of 55 g, 10 for 1.8 kg.
+const friedMin = friedLeastMin / 14.5
+
 // FriedWell reports whether the fat and the time of a dough in hot fat are such that it is cooked
 // through and not only brown. A core that is aimed at is no proof of it; one that was read answers.
-func FriedWell(step *formula.Step) Value {
+func (s *Sheet) FriedWell(step *formula.Step) Value {
 	switch {
 	case step.Reading != nil && step.Reading.Temp.Set:
 		return figure.YesNo(true)
@@ -244,9 +257,11 @@ func FriedWell(step *formula.Step) Value {
 	case !step.Time.Set:
 		return figure.Maybe("the time of this "+step.Verb.Name, step.Place)
 	}
-	return figure.YesNo(
-		step.At.Lo >= fatColdC && step.At.Hi <= fatHotC && step.Time.Lo >= friedLeastMin,
-	)
+	need := float64(friedLeastMin)
+	if g := s.PieceMass(step); g.IsFinite() && !s.Pieces().Absent {
+		need = max(need, friedMin*math.Cbrt(g.Hi*g.Hi))
+	}
+	return figure.YesNo(step.At.Lo >= fatColdC && step.At.Hi <= fatHotC && step.Time.Lo >= need)
 }
 
 // cookedMin is the least that a piece of dough cooks in steam, in water or on a plate, min for its
@@ -258,7 +273,7 @@ const cookedMin = 0.4
 // then is a core believed that is aimed at.
 func (s *Sheet) CookedLong(step *formula.Step) bool {
 	if step.InHotFat() {
-		return FriedWell(step).Lo == 1
+		return s.FriedWell(step).Lo == 1
 	}
 	g := s.PieceMass(step)
 	return step.Time.Set && g.Hi > 0 && step.Time.Lo >= cookedMin*math.Cbrt(g.Hi*g.Hi)

@@ -21,7 +21,10 @@ func (s *Sheet) CoreReached(step *formula.Step) Value {
 		v.Origin = figure.Measured
 		return v
 	}
-	model := s.CoreEnd(step)
+	model := s.DoughEnd(step) // a filling has rules of its own, but for raw meat
+	if s.HoldsRawMeat(step).Hi > 0 {
+		model = s.CoreEnd(step)
+	}
 	if step.Core.Set && s.HoldsUncookedMeat(step).Hi == 0 && !model.Absent && model.Mid >= targetTrustedC && model.Hi >= step.Core.Lo {
 		return figure.ValueOf(step.Core.Interval)
 	}

@@ -7,7 +7,6 @@ import (
 	"forebake/engine/formula"
 	"forebake/engine/larder"
 	"forebake/engine/makeup"
-	"forebake/engine/process"
 )
 
 // What a cook must reach so that an ingredient is raw no more, C.
@@ -130,7 +129,7 @@ func heatedTo(p *Part, heats func(*formula.Step) bool) Value {
 	}
 	for _, step := range p.Steps {
 		switch {
-		case p.IsDough() && step.InHotFat() && process.FriedWell(step).Lo == 1 && !step.Core.Set && (step.Reading == nil || !step.Reading.Temp.Set):
+		case p.IsDough() && step.InHotFat() && p.sheet.FriedWell(step).Lo == 1 && !step.Core.Set && (step.Reading == nil || !step.Reading.Temp.Set):
 			hotter(figure.ValueOf(figure.Point(friedCoreC)))
 		case heats(step):
 			hotter(p.sheet.Reached(step))
@@ -183,16 +182,40 @@ func heatedTo(p *Part, heats func(*formula.Step) bool) Value {
 
 // heatAfter is how hot what step i of q puts on gets there; nothing where no bake follows.
 func (s *Sheet) heatAfter(q *formula.Part, i int) Value {
+	on := q.Steps[i]
 	for _, step := range q.Steps[i+1:] {
-		if !step.Verb.Bakes() {
-			continue
-		}
-		if q.Steps[i].Verb.Washes() || s.crusts(q, i, step) {
+		switch {
+		case !step.Verb.Bakes():
+		case s.glazes(q, i, step), s.crusts(q, i, step):
 			return figure.ValueOf(figure.Point(100))
+		case on.IsAfterHeat() && (step.Reading == nil || !step.Reading.Temp.Set || on.Verb.Washes()):
+			// The crumb is hot already: it says nothing of what has just come onto it.
+			return figure.Absent("a bake of 10 min at 160 C or more after this, or what is put on, cooked before", on.Place)
+		default:
+			return s.Reached(step)
 		}
-		return s.Reached(step)
 	}
 	return figure.ValueOf(s.Kitchen.Room.Interval)
+}
+
+// What is brushed on thinly is as hot as the skin within glazeMinutes at crustOvenC; glazeShare of
+// the dough's weight is the most that is thin (judgement).
+const glazeMinutes, glazeShare = 4, 0.25
+
+// glazes reports whether what step i of q brushes on is a thin coat that the bake cooks.
+func (s *Sheet) glazes(q *formula.Part, i int, bake *formula.Step) bool {
+	on := q.Steps[i]
+	if !on.Verb.Washes() || on.Uses == nil {
+		return on.Verb.Washes()
+	}
+	if s.Part(on.Uses).Controls(larder.ControlMeat, larder.ControlFish) {
+		return false
+	}
+	if !on.IsAfterHeat() {
+		return true
+	}
+	return bake.Time.Set && bake.Time.Lo >= glazeMinutes && bake.At.Set && bake.At.Lo >= crustOvenC &&
+		s.Part(on.Uses).Grams(makeup.Mass).Hi <= glazeShare*s.Part(q).Grams(makeup.Mass).Lo
 }
 
 // What a topping on the outside needs to be crust: by then the outside of a loaf is at 100 C, as the

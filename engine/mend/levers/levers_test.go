@@ -318,7 +318,7 @@ func readable(bytes []byte) bool {
 func checkProof(t *testing.T, l *levers.Lever, to levers.Setting, before, after *formula.Formula) {
 	t.Helper()
 	noun, traits := l.Kind.Noun(l, before), l.Kind.Traits()
-	differ := formula.Differ(before, after)
+	differ := edit.Differ(before, after)
 	if len(differ) == 0 || traits.Extent == levers.OneValue && len(differ) > 1 {
 		t.Errorf("%s set to %v: %d values differ: %q", noun, to, len(differ), differ)
 	}

@@ -62,13 +62,6 @@ type sums struct {
 	aside   [microbe.OrganismCount]float64 // of stretches that a kill has ended: a toxin stays, what was killed does not
 }
 
-// New makes a clock and starts it.
-func New(coldC, hotC, chillH float64) *Clock {
-	c := new(Clock)
-	c.Start(coldC, hotC, chillH)
-	return c
-}
-
 // Start sets the clock to nothing; between coldC and hotC a food is warm, C; chillH is what the code
 // gives it to come down in the cold, h.
 func (c *Clock) Start(coldC, hotC, chillH float64) {

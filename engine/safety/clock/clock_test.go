@@ -11,6 +11,13 @@ import (
 	"forebake/engine/science/microbe"
 )
 
+// started is a new clock, begun.
+func started(coldC, hotC, chillH float64) *Clock {
+	c := new(Clock)
+	c.Start(coldC, hotC, chillH)
+	return c
+}
+
 func even(tC float64) figure.Estimate { return figure.Estimate{Low: tC, Mid: tC, High: tC} }
 
 func hours(h float64) figure.Interval { return figure.Point(h) }
@@ -41,7 +48,7 @@ func near(t *testing.T, what string, got, want float64) {
 // by the continuous pace (computed).
 func TestCoolingThatKeepsTheCode(t *testing.T) {
 	st := course([2]float64{0, 57}, [2]float64{2, 21}, [2]float64{4, 10}, [2]float64{6, 5})
-	c := New(5, 57, 0)
+	c := started(5, 57, 0)
 	c.Wait(st, 0)
 	for o, want := range map[microbe.Organism]float64{microbe.BCereus: 0.9575, microbe.Salmonella: 1.2076, microbe.SAureus: 0.7504} {
 		near(t, o.String(), c.Spent(o).Mid, want)
@@ -49,7 +56,7 @@ func TestCoolingThatKeepsTheCode(t *testing.T) {
 	near(t, "warm", c.WarmHours().Mid, 6)
 	// Straight after a cook the same hours count for what came through as spores, and for nothing
 	// else.
-	c = New(5, 57, 0)
+	c = started(5, 57, 0)
 	c.Kill()
 	c.Wait(st, 6)
 	near(t, "B. cereus after a cook", c.Spent(microbe.BCereus).Mid, 0.9575)
@@ -62,7 +69,7 @@ func TestCoolingThatKeepsTheCode(t *testing.T) {
 }
 
 func TestKill(t *testing.T) {
-	c := New(5, 57, 0)
+	c := started(5, 57, 0)
 	c.Straight(even(25), even(25), hours(1.5), 0)
 	c.Kill()
 	near(t, "Salmonella", c.Spent(microbe.Salmonella).Mid, 0)
@@ -77,7 +84,7 @@ func TestKill(t *testing.T) {
 }
 
 func TestInheritTakesTheWorst(t *testing.T) {
-	a, b, c := New(5, 57, 0), New(5, 57, 0), New(5, 57, 0)
+	a, b, c := started(5, 57, 0), started(5, 57, 0), started(5, 57, 0)
 	a.Straight(even(25), even(25), hours(1), 0)
 	b.Straight(even(12), even(12), hours(4), 0)
 	c.Inherit(a)
@@ -90,7 +97,7 @@ func TestInheritTakesTheWorst(t *testing.T) {
 }
 
 func TestUnknownIsBounded(t *testing.T) {
-	c := New(5, 57, 0)
+	c := started(5, 57, 0)
 	c.Unknown(hours(1))
 	s := c.Spent(microbe.Salmonella)
 	if s.Low != 0 || s.High != 0.5 {
@@ -111,7 +118,7 @@ func TestTwoPlaces(t *testing.T) {
 			st.Trace[r][i].Surface = 3
 		}
 	}
-	c := New(5, 57, 0)
+	c := started(5, 57, 0)
 	c.Wait(st, 0)
 	for r := range st.Trace {
 		for i := range st.Trace[r] {
@@ -129,13 +136,13 @@ func TestProperties(t *testing.T) {
 		a, b, h := temp.Draw(t, "a"), temp.Draw(t, "b"), rapid.Float64Range(0, 30).Draw(t, "hours")
 		cut := rapid.Float64Range(0, 30).Draw(t, "spores only")
 		o := rapid.SampledFrom(microbe.Organisms()).Draw(t, "organism")
-		c := New(5, 57, 0)
+		c := started(5, 57, 0)
 		c.Wait(course([2]float64{0, a}, [2]float64{h, b}), cut)
 		spent, warm := c.Spent(o).Mid, c.WarmHours().Mid
 		if spent < 0 || warm < 0 || warm > h+1e-9 {
 			t.Fatalf("%v of %v, warm %v of %v h", spent, o, warm, h)
 		}
-		all := New(5, 57, 0)
+		all := started(5, 57, 0)
 		all.Wait(course([2]float64{0, a}, [2]float64{h, b}), 0)
 		// The kill parts a step of the course. Where a band's edge lies in that step, the two
 		// halves are spread over the bands a little otherwise than the whole: some hundredths of
@@ -148,7 +155,7 @@ func TestProperties(t *testing.T) {
 		if c.Spent(o).Mid < spent || c.WarmHours().Mid < warm {
 			t.Fatal("more time took some away")
 		}
-		unknown := New(5, 57, 0)
+		unknown := started(5, 57, 0)
 		unknown.Unknown(hours(h))
 		if full := all.Spent(o); full.High > unknown.Spent(o).High+1e-9 {
 			t.Fatalf(
@@ -165,7 +172,7 @@ func TestProperties(t *testing.T) {
 // most: a food that may still be hot has stood longest between the limits in its coldest run, and
 // what comes then may be warm in that run too.
 func TestUnknownOnTopOfTheColdest(t *testing.T) {
-	c := New(5, 57, 0)
+	c := started(5, 57, 0)
 	c.Straight(
 		figure.Estimate{Low: 40, Mid: 50, High: 70},
 		figure.Estimate{Low: 40, Mid: 50, High: 70},

@@ -188,8 +188,10 @@ type Baking struct {
 	untouched     float64         // s before which the core stays at startC
 	carry         figure.Estimate // s for which the core goes on as in the oven once it is out
 	open, held    coreCourse
-	quick, slow   float64 // how many times shorter and longer the time may be
-	head          float64 // s, by which steam may be quicker
+	skin          coreCourse // until it boils
+	quick, slow   float64    // how many times shorter and longer the time may be
+	head          float64    // s, by which steam may be quicker
+	around        float64    // how far from the core to the skin the dough around a lump is, as heat goes
 }
 
 // coreCourse is a core that goes to its end by exponentials.
@@ -231,18 +233,20 @@ func (o Oven) Bake(p Piece) (b Baking, why string) {
 
 	b = Baking{startC: p.StartC, boilC: BoilingPointC(o.AltitudeM)}
 	b.quick, b.slow = o.factors(p)
+	if p.Lump {
+		b.around = math.Pow(p.Filling, 2/d)
+	}
 	if o.Steam {
 		b.head = steamHead
 	}
 	perSecond := alpha / (half * half)
 	b.untouched, b.carry = crumbUntouched/perSecond, carryOver.Times(1/perSecond)
-	var skin coreCourse
-	b.open.endC, skin.endC, b.held.endC = o.TempC, o.TempC, b.boilC
+	b.open.endC, b.skin.endC, b.held.endC = o.TempC, o.TempC, b.boilC
 	for n := range crumbModes {
 		b.open.rate[n], b.open.size[n] = open.z2[n]*perSecond, open.a[n]*(p.StartC-o.TempC)
-		skin.rate[n], skin.size[n] = b.open.rate[n], b.open.size[n]*open.s[n]
+		b.skin.rate[n], b.skin.size[n] = b.open.rate[n], b.open.size[n]*open.s[n]
 	}
-	b.skinBoils = skin.reaches(b.boilC, 1/b.open.rate[0])
+	b.skinBoils = b.skin.reaches(b.boilC, 1/b.open.rate[0])
 	// The field as it stands goes over to the modes of a held skin, by Green's identity.
 	for m := range crumbModes {
 		sum := (o.TempC - b.boilC) * held.a[m]
@@ -316,6 +320,24 @@ func (b *Baking) core(seconds float64) float64 {
 		tC = b.held.at(seconds - b.skinBoils)
 	}
 	return math.Max(b.startC, math.Min(tC, b.boilC))
+}
+
+// Dough is the coldest dough of one run, C, after the given minutes: the core, but around a lump of
+// filling the dough that touches it. From the core to the skin the warmth grows with the square of
+// the way at the least, as where the skin warms slowly; else faster (computed).
+func (b *Baking) Dough(run figure.Run, minutes float64) float64 {
+	core, seconds := b.Core(run, minutes), minutes*60
+	if run == figure.Low {
+		seconds /= b.slow
+	}
+	if !(seconds > b.untouched) {
+		return core
+	}
+	skin := b.boilC
+	if seconds < b.skinBoils {
+		skin = math.Min(b.skin.at(seconds), b.boilC)
+	}
+	return core + math.Max(0, skin-core)*b.around
 }
 
 // Core is the core of one run, C, after the given minutes. The low run is the slow one.
