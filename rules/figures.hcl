@@ -33,3 +33,15 @@ figure "loose_water_pct" {
   is    = "part.free_water_pct - part.firm_water_pct"
   means = "free water that nothing in it holds: not that of cheese, meat, fish and thick sweet pastes"
 }
+
+figure "is_batter" {
+  on    = "part"
+  is    = "part.is_dropped && part.hydration_pct > 80"
+  means = "a batter, spooned in hot fat or poured on a griddle: wetter than 80 %, and never divided, sheeted or rolled"
+}
+
+figure "is_short_pastry" {
+  on    = "part"
+  is    = "part.fat_pct > 35 && part.hydration_pct < 45"
+  means = "a short yeast pastry: over 35 % fat in a dry dough; its yeast loosens it, and it hardly rises"
+}

@@ -425,13 +425,27 @@ rule "fat-melts-in-dough" {
   on     = "mix"
   level  = "risk"
   limits = { dough_c = 28, fat_pct = 15, friction_c = 2.5 }
-  when   = "part.has_leaven && part.has_flour && part.fat_pct > limit.fat_pct && (mix.has_wished_temp && mix.to_c > limit.dough_c || mix.dough_c > limit.dough_c + (mix.has_wished_temp ? limit.friction_c : 0))"
+  when   = "part.has_leaven && part.has_flour && !part.is_fat_melted && part.fat_pct > limit.fat_pct && (mix.has_wished_temp && mix.to_c > limit.dough_c || mix.dough_c > limit.dough_c + (mix.has_wished_temp ? limit.friction_c : 0))"
   say    = "The dough leaves the bowl at {mix.dough_c}; over {limit.dough_c} butter runs out of it. Chill it in the bowl now; start with colder liquid next time."
   why    = "Once butter has run out it does not go back in: the dough shines, will not hold together, and bakes greasy. Oil in its place does no such harm."
-  source = "butter softens and oils out above about 28 C: Suas; Hamelman (memory); 15 % as the line is common practice, no source"
+  source = "butter softens and oils out above about 28 C: Suas; Hamelman (memory); 15 % as the line is common practice, no source; butter that is poured in melted is left alone: it is past running out"
 
   adjust "liquid.temp" { within = [1, 43] }
   adjust "step.to" { within = [16, 28] }
+}
+
+trial "dough at 29 C, how its butter goes in" {
+  rule  = "fat-melts-in-dough"
+  cases = {
+    "all melted"  = { expect = "clear", a = "melted", b = "melted" }
+    "half melted" = { expect = "flagged", a = "melted", b = "softened" }
+  }
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "500 g", "unsalted butter" = { amount = "150 g", as = "$a" }, "lard" = { amount = "80 g", as = "$b" }, "instant yeast" = "15 g" }
+      steps       = [{ mix = "10 min", measured = "29 C" }]
+    }
+  }
 }
 
 trial "20 % butter, dough probed" {

@@ -117,7 +117,7 @@ rule "sugar-slows-yeast" {
   level  = "note"
   limits = { sugar_from_pct = 10, sugar_to_pct = 20, dose_factor = 2 }
   when   = "dough.has_leaven && !dough.has_culture && known(dough.yeast_needed_pct) && dough.sugar_pct >= limit.sugar_from_pct && dough.sugar_pct < limit.sugar_to_pct && limit.dose_factor * dough.yeast_pct < dough.yeast_needed_pct"
-  say    = "At {dough.sugar_pct} sugar yeast works at {dough.pace_pct} of its usual speed. Use more[: {round(dough.yeast_needed_pct * dough.flour_g / 100)} g as instant keeps the usual time], or allow more time."
+  say    = "At {dough.sugar_pct} sugar yeast works at {dough.pace_pct} of its usual speed. Allow more time, or use up to twice the yeast[: {round(limit.dose_factor * dough.yeast_pct * dough.flour_g / 100)} g as instant]."
   why    = "Above about 6 % sugar yeast slows, and above 10 % markedly. The figures are a model with a factor of 1.5 either way: watch the dough."
   source = "thresholds: Reed G. & Peppler H.J., Yeast Technology (1973), text as reproduced (read); pace: the osmotic factor is a fit to six points of weak evidence (trade dose rules, two informal timings, one threshold), weighed again with two more; the usual dose is that of the published formulas of the family"
 }

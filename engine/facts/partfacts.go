@@ -1,6 +1,8 @@
 package facts
 
 import (
+	"slices"
+
 	"forebake/engine/family"
 	"forebake/engine/figure"
 	"forebake/engine/formula"
@@ -100,6 +102,20 @@ var partFacts = []Fact{
 		Means:  "sugar on flour",
 		Source: srcPct,
 		part:   func(p *part) Value { return p.Pct(makeup.Sugar) },
+	},
+	{
+		Name:   "whole_sugar_pct",
+		Unit:   "%",
+		Means:  "sugar that stays in grains, on flour: pearl sugar, part of sugar_pct",
+		Source: srcPct,
+		part:   func(p *part) Value { return p.Pct(makeup.WholeSugar) },
+	},
+	{
+		Name:   "thickener_pct",
+		Unit:   "%",
+		Means:  "flour, starch and crumbs that thicken, on all water",
+		Source: srcPct,
+		part:   func(p *part) Value { return p.RatioPct(makeup.Thickener, makeup.Water, "water") },
 	},
 	{
 		Name:   "sugar_on_water_pct",
@@ -631,6 +647,43 @@ var partFacts = []Fact{
 		Means:  "it is rolled to 8 mm or less and goes to the hot fat as cut: it puffs without a proof",
 		Source: srcGiven + "; beignets are rolled to 6 mm, doughnuts to 10 mm and more (published formulas, read)",
 		part:   isThinFried,
+	},
+	{
+		Name:   "cooked_by",
+		Type:   Text,
+		Means:  "the way of the cook that first heats all of it: frying, griddle, steaming; empty for an oven",
+		Source: srcGiven,
+		part:   cookedBy,
+	},
+	{
+		Name:   "is_dropped",
+		Type:   YesNo,
+		Means:  "it goes to the hot fat or the griddle and no step divides, sheets, rolls or folds it",
+		Source: srcGiven,
+		part:   isDropped,
+	},
+	{
+		Name:   "lies_open",
+		Type:   YesNo,
+		Means:  "it is a filling that bakes open wherever it is put: on a dough in its tin, or in a well",
+		Source: srcGiven,
+		part:   liesOpen,
+	},
+	{
+		Name:   "has_open_filling",
+		Type:   YesNo,
+		Means:  "a filling lies open on it when it goes to the oven",
+		Source: srcGiven,
+		part: func(p *part) Value {
+			return figure.YesNo(slices.ContainsFunc(p.Steps, makeup.LiesOpen))
+		},
+	},
+	{
+		Name:   "is_fat_melted",
+		Type:   YesNo,
+		Means:  "all butter, lard and oil of its own list is written as melted",
+		Source: srcGiven,
+		part:   isFatMelted,
 	},
 	{
 		Name:   "is_tray_cake",

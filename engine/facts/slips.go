@@ -314,6 +314,68 @@ func isThinFried(p *part) Value {
 	return figure.YesNo(false)
 }
 
+// firstHeat gives the step that first heats all of a part, nil where none does.
+func firstHeat(p *part) *formula.Step {
+	if i := slices.IndexFunc(p.Steps, (*formula.Step).HeatsAll); i >= 0 {
+		return p.Steps[i]
+	}
+	return nil
+}
+
+// cookedBy names the way of the cook that first heats all of a part.
+func cookedBy(p *part) Value {
+	if s := firstHeat(p); s != nil && s.Verb.Cooks() {
+		return figure.Text(s.Way.String())
+	}
+	return figure.Text("")
+}
+
+// isDropped reports whether a part goes to the hot fat or the griddle as a batter does: nothing
+// in its steps is done to it that only a dough bears.
+func isDropped(p *part) Value {
+	s := firstHeat(p)
+	if s == nil || !s.InHotFat() && s.Way != formula.Griddle {
+		return figure.YesNo(false)
+	}
+	for _, before := range p.Steps[:s.Index] {
+		v := before.Verb
+		if v.Divides() || v.Sheets() || v.Coils() || v.Turns() {
+			return figure.YesNo(false)
+		}
+	}
+	return figure.YesNo(true)
+}
+
+// liesOpen reports whether a filling bakes open wherever it is put.
+func liesOpen(p *part) Value {
+	found := false
+	for _, q := range p.Formula.Parts {
+		for _, s := range q.Steps {
+			if s.Uses != p.Part {
+				continue
+			}
+			if found = true; !makeup.LiesOpen(s) {
+				return figure.YesNo(false)
+			}
+		}
+	}
+	return figure.YesNo(found && len(p.TakenBy()) == 0)
+}
+
+// isFatMelted reports whether all fat of a part's own list is written as melted.
+func isFatMelted(p *part) Value {
+	found := false
+	for _, in := range p.Ingredients {
+		if in.Item == nil || in.Item.Class != larder.ClassFat {
+			continue
+		}
+		if found = true; in.Form != "melted" {
+			return figure.YesNo(false)
+		}
+	}
+	return figure.YesNo(found)
+}
+
 // hasSugarTurns reports whether sugar is folded into the dough beside its roll-in fat: such a dough
 // proofs little, or the sugar weeps out.
 func hasSugarTurns(p *part) Value {

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"forebake/engine/figure"
+	"forebake/engine/larder"
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
 	"forebake/engine/said"
@@ -63,8 +64,7 @@ func (rd *reader) joinParts() {
 		case bare:
 			u.step.Verb = stepNamed("top").verb
 		case p == nil:
-			rd.Fault(u.place, "%s: %s", u.step.Verb.Name,
-				reading.UnknownText("part", name, "this formula", f.partNames()))
+			rd.unknownUse(u, name)
 			continue
 		case p == u.step.Part:
 			rd.Fault(u.place, "%s %q cannot %s itself", p.Kind, p.Name, u.step.Verb.Name)
@@ -118,6 +118,21 @@ func (rd *reader) joinWiths() {
 			}
 		}
 	}
+}
+
+// unknownUse reports a step that puts on what is no part; what the larder knows gets the part to
+// paste, its amount open.
+func (rd *reader) unknownUse(u use, name string) {
+	f, kind := rd.formula, Topping
+	item, known := rd.opts.Larder.Find(name)
+	if !known || item.Class != larder.ClassFat {
+		rd.Fault(u.place, "%s: %s", u.step.Verb.Name,
+			reading.UnknownText("part", name, "this formula", f.partNames()))
+		return
+	}
+	rd.Fault(u.place, "%s: no part is named %q; write it as one, so that its allergens are told: "+
+		"%s %q { ingredients = { %q = { amount = \"?\", as = \"melted\" } } }",
+		u.step.Verb.Name, name, kind, name, name)
 }
 
 // noPart reports words that name an allergen and no part.

@@ -86,6 +86,11 @@ var IceBath = way("ice bath", "in ice and water", (*Verb).Cools,
 	noFat, in(heat.IceBath), noOven, noMixer,
 	"ice", "ice water", "iced water", "ice water bath", "ice and water", "bath of ice")
 
+// Griddle is the way to cook on a plate: muffins, and batters that are poured.
+var Griddle = way("griddle", "on a griddle, a hot plate or in a waffle iron", (*Verb).Cooks,
+	noFat, ownAir, noOven, noMixer, "griddled", "hot plate", "hotplate", "flat top",
+	"waffle iron", "waffle maker", "waffle plates")
+
 // steamOven is the way to bake that has steam in the oven all the time.
 var steamOven = way("steam oven", "in hot moving air and steam", (*Verb).Bakes,
 	noFat, ownAir, bake.FanOven, noMixer,
@@ -169,8 +174,7 @@ var Ways = []*Way{
 		noFat, ownAir, bake.StaticOven, noMixer,
 		"roast", "roasted", "toasting", "toasted", "oven", "dry pan").
 		step("toast", "roast"),
-	way("griddle", "on a griddle or a hot plate", (*Verb).Cooks,
-		noFat, ownAir, noOven, noMixer, "griddled", "hot plate", "hotplate", "flat top"),
+	Griddle,
 
 	IceBath,
 	way("stirred ice bath", "in ice and water, stirred", (*Verb).Cools,

@@ -74,7 +74,7 @@ func (c Class) known() bool {
 }
 
 // Trait is a set of boolean properties.
-type Trait uint32 // 26 in use
+type Trait uint32 // 27 in use
 
 // The traits.
 const (
@@ -104,6 +104,7 @@ const (
 	KeptOut                        // pieces: the dough does not take up their water
 	SoftFlour                      // of little protein by its kind: cake and pastry flour
 	AcidFruit                      // fruit of pH 4.0 or less, by published lists: see safety.acidFruit
+	Undissolved                    // sugar in grains that dough does not dissolve
 )
 
 // Control is why an ingredient needs time and temperature control where water is free. Fats,

@@ -24,6 +24,7 @@ var traitWords = []struct {
 	{NeedsControl, "needs time and temperature control where water is free", false},
 	{Acid, "acid", false}, {LiveCulture, "a live culture", false}, {Cooked, "cooked", false},
 	{KeptOut, "keeps its water in the dough", false}, {AcidFruit, "acid fruit", false},
+	{Undissolved, "stays in grains", false},
 }
 
 // Words lists the traits in plain words.

@@ -2,6 +2,9 @@ package makeup
 
 import (
 	"math"
+	"slices"
+	"strings"
+	"unicode"
 
 	"forebake/engine/figure"
 	"forebake/engine/formula"
@@ -36,6 +39,45 @@ func IsClosedIn(step *formula.Step) bool {
 	return step.Verb.Fills() && step.Uses != nil && step.Uses.Kind == formula.Filling &&
 		!OnlyFat(step.Uses) && !step.IsAfterHeat()
 }
+
+// wells are words of a shape that leaves its filling open to the oven.
+var wells = []string{"well", "hollow", "dent", "dimple", "nest", "open"}
+
+// LiesOpen reports whether a filling lies on the dough when it goes to the oven, and nothing
+// closes over it: on a dough that is in its tin already, or in a well.
+func LiesOpen(step *formula.Step) bool {
+	if !IsClosedIn(step) {
+		return false
+	}
+	open := false
+	for _, s := range step.Part.Steps[:step.Index] {
+		switch {
+		case s.Verb.Pans():
+			open = true
+		case s.Verb.ClosesIn():
+			open = isWell(s.Words)
+		}
+	}
+	for _, s := range step.Part.Steps[step.Index+1:] {
+		if s.Verb.Bakes() {
+			return open
+		}
+		open = open && !s.Verb.ClosesIn() && !s.Verb.HeatsThrough()
+	}
+	return false
+}
+
+// isWell reports whether the words of a shape name a well.
+func isWell(words string) bool {
+	for _, word := range strings.FieldsFunc(strings.ToLower(words), notALetter) {
+		if slices.Contains(wells, strings.TrimSuffix(word, "s")) {
+			return true
+		}
+	}
+	return false
+}
+
+func notALetter(r rune) bool { return !unicode.IsLetter(r) }
 
 // GoesOnBeforeHeat reports whether a step fills or covers the dough before the heat.
 func GoesOnBeforeHeat(step *formula.Step) bool {
@@ -74,7 +116,8 @@ func (s *Sheet) ClosedInRatio() Value {
 	if dough.Hi == 0 {
 		return figure.Absent("a dough", s.Formula.Place)
 	}
-	return figure.ValueOf(s.Put(IsClosedIn).Div(dough).Scale(100))
+	closed := func(step *formula.Step) bool { return IsClosedIn(step) && !LiesOpen(step) }
+	return figure.ValueOf(s.Put(closed).Div(dough).Scale(100))
 }
 
 // soakShare is the share of a dough's weight from which a syrup soaks in (judgement).

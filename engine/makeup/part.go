@@ -51,8 +51,10 @@ const (
 	Prefermented // flour that came in through preferments
 	Pregel       // flour and starch that came in through cooked parts
 	Fruit
-	Price    // money
-	Unpriced // g without a price
+	Thickener  // flour and starch that thicken
+	WholeSugar // sugar that stays in grains, part of Sugar
+	Price      // money
+	Unpriced   // g without a price
 	componentCount
 )
 
@@ -168,6 +170,9 @@ func (p *Part) addItem(in *formula.Ingredient) {
 	m, item := p.sheet.Mass(in), in.Item
 	p.traits |= item.Traits
 	p.plus(Mass, m, 1)
+	if item.Is(larder.Starch) {
+		p.plus(Thickener, m, 1)
+	}
 	starter, isStarter := in.StarterWater()
 	if isStarter {
 		flour := m.Times(in.FlourShare())
@@ -225,6 +230,9 @@ func (p *Part) addWithoutFlour(in *formula.Ingredient, m formula.Mass, outside I
 	plus(Water, item.Water/100)
 	plus(Fat, item.Fat/100)
 	plus(Sugar, (item.Sugars-item.Lactose)/100)
+	if item.Is(larder.Undissolved) {
+		plus(WholeSugar, item.Sugars/100)
+	}
 	if solids, molar, ok := syrupByDE(in); ok {
 		plus(OtherSolute, solids)
 		plus(OtherMoles, solids/molar)

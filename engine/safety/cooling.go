@@ -446,7 +446,7 @@ func (s *Sheet) CoolingWay(step *formula.Step) Value {
 	}
 	var ways []string
 	if !step.Iced() {
-		if mm := s.deepest(step, s.keepsHere); mm > 0 {
+		if mm := s.deepest(step, s.keepsHere); mm > 0 && !isAsShallow(step, mm) {
 			ways = append(ways, quantity.Format(mm, "mm")+" trays")
 		}
 	}
@@ -471,14 +471,17 @@ func isAsShallow(step *formula.Step, mm float64) bool {
 	return step.Form != nil && step.Form.MM.Hi > 0 && step.Form.MM.Hi <= mm
 }
 
-// deepest is the deepest open tray, mm in whole steps of 5 (1 below 10), that keeps both stages at
+// deepest is the deepest tray, open unless a tray is written, mm in whole steps of 5 (1 below 10), that keeps both stages at
 // the slow end; 0 where none does.
 func (s *Sheet) deepest(step *formula.Step, keeps func(step, tray *formula.Step) bool) float64 {
-	open := false
+	covered := new(bool)
+	if step.Form != nil && step.Form.Shape == "tray" {
+		covered = step.Covered // as it stands already
+	}
 	depths := []float64{2, 3, 4, 5, 6, 7, 8, 9, 10, 15, 20, 25, 30, 35, 40, 45, 50, 60, 70, 80}
 	i, _ := slices.BinarySearchFunc(depths, true, func(mm float64, _ bool) int {
 		tray := *step
-		tray.Reading, tray.Covered = nil, &open
+		tray.Reading, tray.Covered = nil, covered
 		tray.Form = &formula.Geometry{Shape: "tray", MM: figure.Point(mm)}
 		if keeps(step, &tray) {
 			return -1

@@ -50,7 +50,7 @@ var traits = map[string]string{
 	"starch": "Starch", "pectin": "Pectin", "cinnamon": "Cinnamon", "strong spice": "StrongSpice",
 	"milk fat": "MilkFat", "gelatin": "Gelatin", "acid": "Acid", "live culture": "LiveCulture",
 	"cooked": "Cooked", "kept out": "KeptOut", "soft flour": "SoftFlour",
-	"acid fruit": "AcidFruit",
+	"acid fruit": "AcidFruit", "undissolved": "Undissolved",
 }
 
 // controls maps the words of the control column to their constants.
