@@ -2,6 +2,7 @@ package formula
 
 import (
 	"fmt"
+	"regexp"
 	"slices"
 	"strconv"
 	"strings"
@@ -1029,6 +1030,8 @@ func (rd *reader) described(in *Ingredient, words []string) {
 	}
 }
 
+var sticks = regexp.MustCompile(`(?i)^[\d./ ½¼¾]*\bsticks?$`)
+
 // plainAmount takes packs, what is for the bench, and words of preparation off an amount. ok is
 // false where the text can mean two amounts; it is told.
 func (rd *reader) plainAmount(in *Ingredient, text string, at source.Place, what string) (
@@ -1039,6 +1042,10 @@ func (rd *reader) plainAmount(in *Ingredient, text string, at source.Place, what
 		text = more
 	}
 	if it, _, ok := rd.find(in); ok {
+		if sticks.MatchString(text) && it.Class != larder.ClassFat {
+			rd.Fault(at, "%s: a stick is a measure of butter; weigh this one, or write \"?\"", what)
+			return "", false
+		}
 		plain := said.Plainly(it, text, rd.opts.Units)
 		text, in.aside = plain.Amount, plain.Words
 		rd.assumed(at, plain.Says)

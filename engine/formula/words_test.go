@@ -127,7 +127,7 @@ func TestWordsForValues(t *testing.T) {
 		{`"instant yeast" = "1 packet"`, "", ""},
 		{`"fresh yeast" = "1 packet"`, "", "read the label"},
 		{`"butter" = "1/2 stick"`, "", ""},
-		{`"sugar" = "1 stick"`, "", `write "4 oz"`},
+		{`"sugar" = "1 stick"`, "", `a stick is a measure of butter; weigh this one, or write "?"`},
 		{`"eggs" = "2 large"`, "", ""},
 		{`"whole milk" = { amount = "1 cup (240 g)", temp = "lukewarm" }`, "", ""},
 		{"", `{ divide = "4" }`, ""},

@@ -679,7 +679,7 @@ var shipped = [...]Item{
 	},
 	{
 		Name: "instant yeast", Class: ClassYeast, Water: 5.08, Protein: 40.44, Fat: 7.61, Carbohydrate: 41.22, Fibre: 26.9, Ash: 5.65, Density: 0.631, Piece: 7, SpoonSpread: 10, Yeast: 1,
-		Traits: Leavens | Solid, YeastKind: "instant", Aliases: []string{"instant dry yeast", "fast-action yeast", "rapid-rise yeast", "quick yeast", "bread machine yeast", "levure instantanée", "fast-action dried yeast", "easy-blend yeast", "easy bake yeast", "instant dried yeast", "lievito istantaneo secco", "dried fast action yeast", "fast-acting yeast", "fast acting dried yeast", "SAF red", "SAF instant red", "drożdże instant", "dry instant yeast"},
+		Traits: Leavens | Solid, YeastKind: "instant", Aliases: []string{"Trockenhefe", "instant dry yeast", "fast-action yeast", "rapid-rise yeast", "quick yeast", "bread machine yeast", "levure instantanée", "fast-action dried yeast", "easy-blend yeast", "easy bake yeast", "instant dried yeast", "lievito istantaneo secco", "dried fast action yeast", "fast-acting yeast", "fast acting dried yeast", "SAF red", "SAF instant red", "drożdże instant", "dry instant yeast"},
 		SplitBasis: "", Source: "USDA National Nutrient Database for Standard Reference, Release 28 (2015), public domain", SourceID: "NDB 18375", Basis: "derived",
 		Notes: "figures of active dry yeast; the Red Cross items catalogue specification for dried instant yeast asks at least 95 % solids, protein 51 and ash 8.2 of dry matter (all nitrogen x 6.25); 1 packet = 7 g = 2 1/4 tsp by package convention (pages read); sodium 51 mg, none of it counted as salt",
 	},
@@ -6854,6 +6854,7 @@ var index = [...]indexEntry{
 	{"trimolin", 100},
 	{"trimoline", 100},
 	{"triple sec", 184},
+	{"trockenhefe", 108},
 	{"trockenhefe (aktiv)", 107},
 	{"true cinnamon", 475},
 	{"tsubuan", 359},

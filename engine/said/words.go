@@ -106,6 +106,12 @@ var (
 // CountIn reads a count that has words behind it: "16 triangles", "3 equal strands", "10 x 55 g".
 func CountIn(text string) (number string, ok bool) {
 	text = strings.TrimSpace(strings.TrimPrefix(strings.ToLower(text), "into "))
+	if near, ok := strings.CutPrefix(text, "about "); ok {
+		if Whole(near) {
+			return strings.TrimSpace(near), true
+		}
+		text = near
+	}
 	if m := countBy.FindStringSubmatch(text); m != nil {
 		return m[1], true
 	}
@@ -137,6 +143,22 @@ var (
 	frenchTea   = regexp.MustCompile(`(?i)\bc(?:uill[eè]res?|\.)? ?à ?c(?:afé\b|\.)`)
 )
 
+var sticks = regexp.MustCompile(`(?i)^[\d./ ½¼¾]+ sticks?$`)
+
+// ounces is one packet whose weight is written.
+var ounces = regexp.MustCompile(
+	`(?i)^(?:one |an? |1 )?\(?([\d./¼½¾]+)[- ]?(?:ounce|oz)\.?\)?[- ](?:packet|package|pack|envelope|sachet|can|tin)$`)
+
+// drops are measures of what is not weighed (kitchen practice, no source).
+var drops = []struct {
+	words  *regexp.Regexp
+	amount string
+}{
+	{regexp.MustCompile(`(?i)^(?:an? )?(?:few|couple of) drops$`), "0.1 to 0.5 ml"},
+	{regexp.MustCompile(`(?i)^(?:an? |1 )?(?:small |good )?splash$`), "2 to 10 ml"},
+	{regexp.MustCompile(`(?i)^(?:an? |1 )?drizzle$`), "5 to 20 ml"},
+}
+
 // Said is an amount without the words beside it, which say how the thing is prepared.
 type Said struct{ Amount, Words, Says string }
 
@@ -144,6 +166,14 @@ type Said struct{ Amount, Words, Says string }
 // beaten". It takes off only words that leave the thing as it is.
 func Plainly(it *larder.Item, text, units string) Said {
 	text = small.ReplaceAllString(strings.TrimSpace(text), "")
+	if m := ounces.FindStringSubmatch(text); m != nil {
+		return Said{Amount: strings.TrimSpace(m[1]) + " oz"}
+	}
+	for _, d := range drops {
+		if d.words.MatchString(text) {
+			return Said{Amount: d.amount, Says: strconv.Quote(text) + " is taken as " + d.amount + ": weigh it"}
+		}
+	}
 	text = frenchSpoon.ReplaceAllString(frenchTea.ReplaceAllString(text, "tsp"), "tbsp")
 	text = strings.ReplaceAll(text, "'s", "")
 	if m := ofFruit.FindStringSubmatch(text); m != nil {
@@ -157,7 +187,7 @@ func Plainly(it *larder.Item, text, units string) Said {
 		return Said{Amount: text}
 	}
 	if m := inBrackets.FindStringSubmatch(text); m != nil && reads(it, m[1], units) {
-		if _, fault := quantity.Read(m[2], quantity.Amounts); fault == nil {
+		if _, fault := quantity.Read(m[2], quantity.Amounts); fault == nil || sticks.MatchString(m[2]) && it.Class == larder.ClassFat {
 			return Said{Amount: m[1]} // "1 package (2 1/4 tsp)"
 		}
 	}
