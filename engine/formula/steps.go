@@ -6,6 +6,7 @@ import (
 	"slices"
 	"strings"
 
+	"github.com/hashicorp/hcl/v2"
 	"github.com/hashicorp/hcl/v2/hclsyntax"
 
 	"forebake/engine/figure"
@@ -226,6 +227,7 @@ func (rd *reader) readSteps(p *Part, e hclsyntax.Expression) {
 		rd.Fault(rd.Place(e.Range()), "%d steps in one part; %d is the most", len(items), MaxSteps)
 		return
 	}
+	items = rd.apart(items)
 	p.Steps = make([]*Step, 0, len(items))
 	block := make([]Step, len(items)) // one allocation for all of them
 	for i, item := range items {
@@ -235,6 +237,43 @@ func (rd *reader) readSteps(p *Part, e hclsyntax.Expression) {
 			p.Steps = append(p.Steps, s)
 		}
 	}
+}
+
+// apart gives a filling that stands beside another verb, { shape = "balls", fill = "custard" }, a step
+// of its own, and tells so: before what closes it in, and after what only makes room for it.
+func (rd *reader) apart(items []hclsyntax.Expression) []hclsyntax.Expression {
+	out := items[:0:0]
+	for _, item := range items {
+		object, ok := item.(*hclsyntax.ObjectConsExpr)
+		fill, other := -1, -1
+		for i := 0; ok && i < len(object.Items); i++ {
+			switch w := stepNamed(hcl.ExprAsKeyword(object.Items[i].KeyExpr)); {
+			case w.verb == nil || w.option != nil:
+			case w.verb.Fills() && fill < 0:
+				fill = i
+			case !w.verb.Fills() && other < 0:
+				other = i
+			default:
+				ok = false // three things at once
+			}
+		}
+		if !ok || fill < 0 || other < 0 {
+			out = append(out, item)
+			continue
+		}
+		one, rest := *object, *object
+		one.Items = []hclsyntax.ObjectConsItem{object.Items[fill]}
+		rest.Items = slices.Delete(slices.Clone(object.Items), fill, fill+1)
+		key := hcl.ExprAsKeyword(object.Items[other].KeyExpr)
+		rd.assumed(rd.Place(object.Items[fill].KeyExpr.Range()),
+			fmt.Sprintf("what stands beside %s is read as a step of its own", key))
+		if stepNamed(key).verb.Sheets() {
+			out = append(out, &rest, &one)
+		} else {
+			out = append(out, &one, &rest)
+		}
+	}
+	return out
 }
 
 func (rd *reader) readStep(s *Step, e hclsyntax.Expression) bool {

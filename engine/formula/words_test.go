@@ -207,3 +207,35 @@ func TestWordsThatSayTheWay(t *testing.T) {
 		t.Errorf("%v", r.Problems)
 	}
 }
+
+// A filling beside another verb is a step of its own: before what closes it in, after what rolls the
+// dough flat for it. Three verbs at once are refused.
+func TestFillingBesideAVerb(t *testing.T) {
+	steps := func(line string) (names []string, faults int) {
+		file := source.New("f.hcl", []byte("formula \"f\" {\n  dough \"d\" {\n    ingredients = { \"bread flour\" = \"500 g\" }\n    steps = ["+
+			line+"]\n  }\n  filling \"jam\" { ingredients = { \"apricot jam\" = \"100 g\" } }\n}\n"))
+		body, _ := source.Parse(file)
+		r := &reading.Reader{File: file}
+		f := Read(r, body.Blocks[0], Options{Larder: larder.New()})
+		for i, s := range f.Parts[0].Steps {
+			if s.Index != i {
+				t.Errorf("%s: step %d has index %d", line, i, s.Index)
+			}
+			names = append(names, s.Verb.Name)
+		}
+		return names, len(r.Problems)
+	}
+	for line, want := range map[string]string{
+		`{ shape = "balls", fill = "jam" }`:                  "fill shape",
+		`{ fill = "jam", shape = "balls", pieces = 12 }`:     "fill shape",
+		`{ sheet = "5 mm", fill = "jam" }`:                   "sheet fill",
+		`{ rest = "10 min", at = "20 C" }, { fill = "jam" }`: "rest fill",
+	} {
+		if got, faults := steps(line); strings.Join(got, " ") != want || faults > 0 {
+			t.Errorf("%s: %v with %d faults, want %s", line, got, faults, want)
+		}
+	}
+	if _, faults := steps(`{ shape = "balls", fill = "jam", rest = "1 h" }`); faults == 0 {
+		t.Error("three verbs at once are read")
+	}
+}
