@@ -26,6 +26,7 @@ var tables = map[string]string{
 	"engine/formula/options.go":  "one row an option",
 	"engine/formula/open.go":     "one entry an option: what may stand for ?",
 	"engine/formula/ways.go":     "one row a way",
+	"engine/formula/kinds.go":    "one row a word for a kind of part",
 	"engine/formula/places.go":   "one row a place",
 	"engine/formula/signs.go":    "one row a sign, and what else stands for a time",
 	"engine/facts/partfacts.go":  "one entry a figure of a part",

@@ -9,9 +9,6 @@
 package formula
 
 import (
-	"maps"
-	"slices"
-
 	"forebake/engine/family"
 	"forebake/engine/figure"
 	"forebake/engine/larder"
@@ -81,23 +78,6 @@ const (
 	Syrup
 	Wash
 )
-
-// KindNames are the kinds as written in a file, by Kind.
-var KindNames = []string{"dough", "preferment", "filling", "topping", "syrup", "wash"}
-
-// kindWords are other words that bakers have for a kind of part.
-var kindWords = map[string]Kind{
-	"sponge": Preferment, "poolish": Preferment, "biga": Preferment, "levain": Preferment,
-	"starter": Preferment, "tangzhong": Preferment,
-	"cream": Filling, "custard": Filling, "jam": Filling,
-	"glaze": Topping, "icing": Topping, "frosting": Topping, "streusel": Topping, "crumble": Topping,
-	"coating": Topping, "egg_wash": Wash,
-}
-
-// blockWords are all words that may open a part.
-var blockWords = slices.Concat(KindNames, slices.Sorted(maps.Keys(kindWords)))
-
-func (k Kind) String() string { return KindNames[k] }
 
 // Part is one mix of ingredients with its own steps: a dough, a filling, a syrup.
 type Part struct {

@@ -148,16 +148,6 @@ func (f *Formula) number() {
 	}
 }
 
-func kindNamed(word string) (Kind, bool) {
-	for k, name := range KindNames {
-		if name == word {
-			return Kind(k), true
-		}
-	}
-	k, known := kindWords[word]
-	return k, known
-}
-
 // sameName reports whether two names are one to a baker: letter case and outer blanks do not count.
 func sameName(a, b string) bool {
 	return strings.EqualFold(strings.TrimSpace(a), strings.TrimSpace(b))
