@@ -10,9 +10,4 @@ house "Saltmarsh Lane, for the school" {
 
   # A fault in the draft of an order is a fault in the order.
   set "amount-missing" { level = "stop" }
-
-  waive "scale-too-coarse" {
-    because = "the school's batches are small; its kitchen has a scale of 0.1 g"
-    until   = "2027-07-31"
-  }
 }
