@@ -232,7 +232,7 @@ func (rd *reader) readSteps(p *Part, e hclsyntax.Expression) {
 	block := make([]Step, len(items)) // one allocation for all of them
 	for i, item := range items {
 		s := &block[i]
-		s.Part, s.Index = p, i
+		s.Part, s.Index = p, len(p.Steps) // a step that does not read leaves no gap
 		if rd.readStep(s, item) {
 			p.Steps = append(p.Steps, s)
 		}

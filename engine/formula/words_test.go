@@ -239,3 +239,26 @@ func TestFillingBesideAVerb(t *testing.T) {
 		t.Error("three verbs at once are read")
 	}
 }
+
+// Steps that do not read leave no gap before one that may name a part.
+func TestStepsThatDoNotRead(t *testing.T) {
+	file := source.New("f.hcl", []byte(`formula "f" {
+  dough "d" {
+    ingredients = { "bread flour" = "500 g" }
+    steps = [{ frob = "1" }, { frob = "2" }, { rest = "1 h" }, { dust = "jam" }]
+  }
+  filling "jam" { ingredients = { "apricot jam" = "100 g" } }
+}
+`))
+	body, _ := source.Parse(file)
+	r := &reading.Reader{File: file}
+	f := Read(r, body.Blocks[0], Options{Larder: larder.New()})
+	for i, s := range f.Parts[0].Steps {
+		if s.Index != i {
+			t.Errorf("step %d has index %d", i, s.Index)
+		}
+	}
+	if len(r.Problems) != 2 {
+		t.Errorf("%v", r.Problems)
+	}
+}
