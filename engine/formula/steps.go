@@ -403,9 +403,6 @@ func (rd *reader) unknownOption(s *Step, pair reading.Pair) {
 		rd.Unknown(pair.Place, "key", pair.Key, "a "+s.Verb.Name+" step", s.Verb.Options())
 		return
 	}
-	if name == optNote.Name {
-		text = pair.Key + " " + text
-	}
 	rd.Fault(pair.Place, "no key %q in a %s step; write %s = %q", pair.Key, s.Verb.Name, name, text)
 }
 
