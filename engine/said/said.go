@@ -315,14 +315,8 @@ var alonePinch = regexp.MustCompile(`(?i)^((?:(?:small|large|good|generous|big) 
 // Amount gives the quantity of a word of the kitchen for an ingredient. units is whose measures the
 // kitchen uses.
 func Amount(it *larder.Item, text, units string) (Taken, bool) {
-	if q, fault := quantity.Read(text, quantity.Of(quantity.Volume)); fault == nil && it.Name == "kosher salt" {
-		return Taken{quantity.Plain(tenth(q.Lo*kosherLo)) + " to " + quantity.Plain(tenth(q.Hi*kosherHi)) + " g",
-			"a teaspoon of kosher salt is taken as 2.8 to 4.8 g, by its make: weigh it"}, true
-	}
-	if q, fault := quantity.Read(text, quantity.Of(quantity.Volume)); fault == nil && it.Class == larder.ClassSpice &&
-		it.Density == 0 && it.PerMl.Hi == 0 {
-		return Taken{quantity.Plain(tenth(q.Lo*spiceLo)) + " to " + quantity.Plain(tenth(q.Hi*spiceHi)) + " g",
-			"a spoon of " + it.Name + " is taken as 0.3 to 0.65 g a millilitre, as of most spices: weigh it"}, true
+	if t, ok := spoon(it, text); ok {
+		return t, true
 	}
 	m := amountOf.FindStringSubmatch(alonePinch.ReplaceAllString(strings.TrimSpace(text), "a $1"))
 	if m == nil {
@@ -333,12 +327,13 @@ func Amount(it *larder.Item, text, units string) (Taken, bool) {
 		return Taken{}, false
 	}
 	word := strings.ToLower(strings.TrimSpace(m[2]))
-	if _, isZest := zests[it.Name]; isZest && word == "" || word != "" && counts(word, it) {
-		switch z, isZest := zests[it.Name]; {
+	z, isZest := zests[it.Name]
+	if isZest && word == "" || word != "" && counts(word, it) {
+		switch {
 		case isZest:
 			return Taken{quantity.Plain(n.Lo*z.lo) + " to " + quantity.Plain(n.Lo*z.hi) + " g",
-				fmt.Sprintf("the zest of one is taken as %s to %s g: weigh it", quantity.Plain(z.lo),
-					quantity.Plain(z.hi))}, true
+				fmt.Sprintf("the zest of one is taken as %s to %s g: weigh it",
+					quantity.Plain(z.lo), quantity.Plain(z.hi))}, true
 		case it.Piece > 0:
 			return Taken{Text: quantity.Plain(n.Lo) + " pieces"}, true
 		}
@@ -354,6 +349,29 @@ func Amount(it *larder.Item, text, units string) (Taken, bool) {
 		return Taken{out + " " + k.unit, k.says}, true
 	}
 	return Taken{}, false
+}
+
+// spoon weighs a spoon of what the larder gives no one density: kosher salt and most spices.
+func spoon(it *larder.Item, text string) (Taken, bool) {
+	var lo, hi float64
+	var says string
+	switch {
+	case it.Name == "kosher salt":
+		lo, hi = kosherLo, kosherHi
+		says = "a teaspoon of kosher salt is taken as 2.8 to 4.8 g, by its make: weigh it"
+	case it.Class == larder.ClassSpice && it.Density == 0 && it.PerMl.Hi == 0:
+		lo, hi = spiceLo, spiceHi
+		says = "a spoon of " + it.Name +
+			" is taken as 0.3 to 0.65 g a millilitre, as of most spices: weigh it"
+	default:
+		return Taken{}, false
+	}
+	q, fault := quantity.Read(text, quantity.Of(quantity.Volume))
+	if fault != nil {
+		return Taken{}, false
+	}
+	return Taken{quantity.Plain(tenth(q.Lo*lo)) + " to " + quantity.Plain(tenth(q.Hi*hi)) + " g",
+		says}, true
 }
 
 // A millilitre of a ground spice, g: the larder's other rows, most of them.
