@@ -977,7 +977,8 @@ func (p *Part) piecesAt(s *Step) Interval {
 // saidAmount gives the amount of an ingredient as a text that the quantity reader reads, and tells
 // what a word in it was taken for.
 func (rd *reader) saidAmount(in *Ingredient, text string, at source.Place) string {
-	if quantity.IsPlain(text) && !rd.spooned(in, text) {
+	it, _, known := rd.find(in)
+	if quantity.IsPlain(text) && !(known && spooned(it, text)) {
 		return text
 	}
 	if sameName(in.Name, "egg") || sameName(in.Name, "eggs") {
@@ -991,7 +992,7 @@ func (rd *reader) saidAmount(in *Ingredient, text string, at source.Place) strin
 		in.sized = "vanilla bean"
 		return m
 	}
-	if it, _, ok := rd.find(in); ok {
+	if known {
 		if t, taken := said.Amount(it, text, rd.opts.Units); taken {
 			rd.assumed(at, t.Says)
 			return t.Text
@@ -1003,10 +1004,12 @@ func (rd *reader) saidAmount(in *Ingredient, text string, at source.Place) strin
 }
 
 // spooned reports whether an amount is a spoon of something without a density.
-func (rd *reader) spooned(in *Ingredient, text string) bool {
+func spooned(it *larder.Item, text string) bool {
+	if it.Density != 0 {
+		return false
+	}
 	_, fault := quantity.Read(text, quantity.Of(quantity.Volume))
-	it, _, ok := rd.find(in)
-	return fault == nil && ok && it.Density == 0
+	return fault == nil
 }
 
 // described takes what a name says of the ingredient beside what it is: how warm it goes in, and
