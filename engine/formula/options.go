@@ -684,12 +684,13 @@ func (rd *reader) saidAt(s *Step, text string, at source.Place, what string) boo
 // reports whether it is one.
 func (rd *reader) saidTemp(in *Ingredient, e hclsyntax.Expression) bool {
 	text, at, ok := rd.literal(e)
-	write := said.GoingIn(said.Fold(text))
+	word := said.Fold(text)
+	write := said.GoingIn(word)
 	if t, is := said.TempIn(text); is {
 		write = t
 	}
 	for _, w := range Ways { // boiling milk is as hot as what is boiled
-		if w.food != (figure.Interval{}) && said.Fold(text) == w.Name {
+		if w.food != (figure.Interval{}) && word == w.Name {
 			write = quantity.FormatInterval(w.food, "C")
 		}
 	}
