@@ -35,10 +35,16 @@ func Cover(text string) (covered, ok bool) {
 	return false, false
 }
 
-// Inside reports whether words say that something is in a place of that name: "in the fridge".
+var turnedRound = regexp.MustCompile(`(?i)\b(?:not|never|before|or)\b`)
+
+// Inside reports whether words say that something is in a place of that name, in lower case: "in
+// the fridge".
 func Inside(text, place string) bool {
-	return regexp.MustCompile(`(?i)\b(?:in|into)(?: the| a| your| my)? `+regexp.QuoteMeta(place)+`\b`).MatchString(text) &&
-		!regexp.MustCompile(`(?i)\b(?:not|never|before|or)\b`).MatchString(text)
+	if !strings.Contains(strings.ToLower(text), place) || turnedRound.MatchString(text) {
+		return false
+	}
+	in := `(?i)\b(?:in|into)(?: the| a| your| my)? ` + regexp.QuoteMeta(place) + `\b`
+	return regexp.MustCompile(in).MatchString(text) // few words name a place at all
 }
 
 // NoFigure reports whether words hold no figure at all.

@@ -73,14 +73,18 @@ func Sum(text string) (time string, ok bool) {
 var sums = regexp.MustCompile(`\b(?:plus|and)\b|\+`)
 
 var (
-	warmth = regexp.MustCompile(`-?\d+(?:[.,]\d+)?(?: ?(?:-|–|to) ?-?\d+(?:[.,]\d+)?)? ?(?:°|º|degrees?|deg)? ?[CF]\b`)
-	bound  = regexp.MustCompile(`(?i)\b(?:not|no|never|below|under|over|above|less|more|max\w*|min\w*|most|least|up|within|than|or|then|falling)\b`)
-	ovens  = regexp.MustCompile(`(?i)^(\d+ ?°? ?[CF]) ?(?:/|\(|,| or ) ?(?:\d+ ?°? ?[CF] ?(?:fan|convection)|fan \d+ ?°? ?[CF])(?:[ ,/]*gas(?: mark)? ?\d)?\)?$`)
+	warmth    = regexp.MustCompile(`-?\d+(?:[.,]\d+)?(?: ?(?:-|–|to) ?-?\d+(?:[.,]\d+)?)? ?(?:°|º|degrees?|deg)? ?[CF]\b`)
+	bound     = regexp.MustCompile(`(?i)\b(?:not|no|never|below|under|over|above|less|more|max\w*|min\w*|most|least|up|within|than|or|then|falling)\b`)
+	ovens     = regexp.MustCompile(`(?i)^(\d+ ?°? ?[CF]) ?(?:/|\(|,| or ) ?(?:\d+ ?°? ?[CF] ?(?:fan|convection)|fan \d+ ?°? ?[CF])(?:[ ,/]*gas(?: mark)? ?\d)?\)?$`)
+	otherOven = regexp.MustCompile(`(?i)\b(?:fan|convection|gas)\b`)
 )
 
 // TempIn reads the one temperature that stands among words: "preheated 190 C", "warm (about 40 C)".
 // Words that make it a bound are asked.
 func TempIn(text string) (temperature string, ok bool) {
+	if quantity.IsPlain(text) {
+		return "", false
+	}
 	if m := ovens.FindStringSubmatch(strings.TrimSpace(text)); m != nil {
 		return m[1], true // "190C/170C fan/gas 5" is one oven
 	}
@@ -90,7 +94,7 @@ func TempIn(text string) (temperature string, ok bool) {
 	}
 	rest := strings.Replace(text, all[0], "", 1)
 	if strings.ContainsAny(rest, "0123456789") || strings.TrimSpace(rest) == "" ||
-		regexp.MustCompile(`(?i)\b(?:fan|convection|gas)\b`).MatchString(rest) {
+		otherOven.MatchString(rest) {
 		return "", false
 	}
 	return all[0], true
