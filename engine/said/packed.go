@@ -24,7 +24,9 @@ var (
 	plus = regexp.MustCompile(`(?i)^(\d[\d.,]* ?(?:g|kg|ml|l)),? (?:plus|and|\+) (?:some |a (?:little|bit) )?(?:more|extra)\b.*$`)
 )
 
-var words = map[string]string{"a": "1", "an": "1", "one": "1", "two": "2", "three": "3", "four": "4"}
+// numbers are numbers in words.
+var numbers = map[string]string{"a": "1", "an": "1", "one": "1", "two": "2", "three": "3",
+	"four": "4", "five": "5", "ten": "10", "twenty": "20"}
 
 // Packed reads an amount by its packs: "7 g sachet", "2 x 7 g", "1 tin (397 g)". why asks where the
 // text can mean two amounts.
@@ -44,7 +46,7 @@ func Packed(text string) (out, why string) {
 		whole = m[3] == ""
 	}
 	count := strings.ToLower(m[1])
-	if w, ok := words[count]; ok {
+	if w, ok := numbers[count]; ok {
 		count = w
 	}
 	n, fault := quantity.Read(count+" pieces", quantity.Of(quantity.Count))
@@ -100,7 +102,7 @@ func Pods(text string) string {
 	if m == nil {
 		return ""
 	}
-	if w, ok := words[strings.ToLower(m[1])]; ok {
+	if w, ok := numbers[strings.ToLower(m[1])]; ok {
 		m[1] = w
 	}
 	return m[1] + " pieces"

@@ -7,6 +7,7 @@ import (
 	"fmt"
 	"math"
 	"regexp"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -79,18 +80,17 @@ var goingIn = map[string]string{"lukewarm": "35 C to 40 C", "tepid": "35 C to 40
 // GoingIn is how warm an ingredient goes in, by words in lower case; "" for others.
 func GoingIn(words string) string { return goingIn[words] }
 
-// warmWords find words in a name for how warm a thing goes in, the particular before the general.
-var warmWords = [...]*regexp.Regexp{
-	regexp.MustCompile(`\broom temperature\b`), regexp.MustCompile(`\blukewarm\b`),
-	regexp.MustCompile(`\btepid\b`), regexp.MustCompile(`\bwarm\b`), regexp.MustCompile(`\bfridge\b`),
-	regexp.MustCompile(`\bice cold\b`), regexp.MustCompile(`\bcold\b`),
-}
+// warmWords are words in a name for how warm a thing goes in, the particular before the general.
+var warmWords = []string{"room temperature", "lukewarm", "tepid", "warm", "fridge", "ice cold", "cold"}
+
+var warmWord = regexp.MustCompile(`\b(?:` + strings.Join(warmWords, "|") + `)\b`)
 
 // WarmthIn is how warm an ingredient goes in by words of a name; "" where none says it. Hot and
 // boiling say too little.
 func WarmthIn(words string) string {
-	for _, w := range warmWords {
-		if word := w.FindString(words); word != "" {
+	found := warmWord.FindAllString(words, -1)
+	for _, word := range warmWords {
+		if slices.Contains(found, word) {
 			return goingIn[word]
 		}
 	}

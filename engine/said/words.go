@@ -18,15 +18,11 @@ var spoken = []struct {
 	{regexp.MustCompile(`(?i)\ba quarter of an hour\b`), "15 min"},
 	{regexp.MustCompile(`(?i)\bhalf an hour\b`), "30 min"},
 	{regexp.MustCompile(`(?i)\ba couple of (hours|minutes)\b`), "2 $1"},
-	{regexp.MustCompile(`(?i)\b(?:an|one) (hour|day)\b`), "1 $1"},
-	{regexp.MustCompile(`(?i)\ba (minute|day|night)\b`), "1 $1"},
-	{regexp.MustCompile(`(?i)\btwo (hours|minutes|days)\b`), "2 $1"},
-	{regexp.MustCompile(`(?i)\bthree (hours|minutes|days)\b`), "3 $1"},
-	{regexp.MustCompile(`(?i)\bfour (hours|minutes|days)\b`), "4 $1"},
-	{regexp.MustCompile(`(?i)\bfive (hours|minutes|days)\b`), "5 $1"},
-	{regexp.MustCompile(`(?i)\bten (minutes)\b`), "10 $1"},
-	{regexp.MustCompile(`(?i)\btwenty (minutes)\b`), "20 $1"},
 }
+
+// numbered are numbers in words before a unit of time.
+var numbered = regexp.MustCompile(`(?i)\b(?:(?:an|one) (?:hour|day)|a (?:minute|day|night)|` +
+	`(?:two|three|four|five) (?:hours|minutes|days)|(?:ten|twenty) minutes)\b`)
 
 var clock = regexp.MustCompile(`(?i)^(\d+) ?(?:h|hours?|hrs?),? ?(?:and )?([0-5]\d)(?: ?min)?$`)
 
@@ -38,6 +34,10 @@ func Time(text string) string {
 	for _, s := range spoken {
 		text = s.words.ReplaceAllString(text, s.write)
 	}
+	text = numbered.ReplaceAllStringFunc(text, func(s string) string {
+		word, unit, _ := strings.Cut(s, " ")
+		return numbers[strings.ToLower(word)] + " " + unit
+	})
 	if m := clock.FindStringSubmatch(strings.TrimSpace(text)); m != nil {
 		return m[1] + " h " + m[2] + " min"
 	}
