@@ -6,22 +6,22 @@ import (
 )
 
 // manners open words that say how a step is done or where, and give it no time.
-var manners = regexp.MustCompile(`(?i)^(?:on|in|into|under|over|at|by|with|without|onto|between|inside|near|` +
+var manners = pattern(`(?i)^(?:on|in|into|under|over|at|by|with|without|onto|between|inside|near|` +
 	`off|out of|to|upside down|covered|uncovered|hanging|wrapped|loosely|lightly|gently|slowly|briefly|well|` +
 	`low heat|medium heat|gentle heat|high heat)\b`)
 
 // Manner reports whether a text says how a step is done, or where, in the place of a time: "on a
 // rack", "under a cloth".
 func Manner(text string) bool {
-	return manners.MatchString(strings.TrimSpace(text)) && !strings.ContainsAny(text, "0123456789") &&
-		len(strings.Fields(text)) > 1 || alone.MatchString(strings.TrimSpace(text))
+	return manners().MatchString(strings.TrimSpace(text)) && !strings.ContainsAny(text, "0123456789") &&
+		len(strings.Fields(text)) > 1 || alone().MatchString(strings.TrimSpace(text))
 }
 
-var alone = regexp.MustCompile(`(?i)^(?:covered|uncovered|hanging|wrapped|gently|slowly|quickly|briefly|slightly|fully|a little|a bit|once|twice|three times)$`)
+var alone = pattern(`(?i)^(?:covered|uncovered|hanging|wrapped|gently|slowly|quickly|briefly|slightly|fully|a little|a bit|once|twice|three times)$`)
 
 var (
-	under = regexp.MustCompile(`(?i)\b(?:cloth|towel|cling film|film|plastic|foil|lid|covered|wrapped|bag)\b`)
-	bare  = regexp.MustCompile(`(?i)\b(?:uncovered|without|no|not|off|unwrapped)\b`)
+	under = pattern(`(?i)\b(?:cloth|towel|cling film|film|plastic|foil|lid|covered|wrapped|bag)\b`)
+	bare  = pattern(`(?i)\b(?:uncovered|without|no|not|off|unwrapped)\b`)
 )
 
 // Cover reports whether words beside a time say that the part is covered, or that it is not.
@@ -29,18 +29,18 @@ func Cover(text string) (covered, ok bool) {
 	switch {
 	case strings.Contains(strings.ToLower(text), "uncovered"):
 		return false, true
-	case under.MatchString(text) && !bare.MatchString(text):
+	case under().MatchString(text) && !bare().MatchString(text):
 		return true, true
 	}
 	return false, false
 }
 
-var turnedRound = regexp.MustCompile(`(?i)\b(?:not|never|before|or)\b`)
+var turnedRound = pattern(`(?i)\b(?:not|never|before|or)\b`)
 
 // Inside reports whether words say that something is in a place of that name, in lower case: "in
 // the fridge".
 func Inside(text, place string) bool {
-	if !strings.Contains(strings.ToLower(text), place) || turnedRound.MatchString(text) {
+	if !strings.Contains(strings.ToLower(text), place) || turnedRound().MatchString(text) {
 		return false
 	}
 	in := `(?i)\b(?:in|into)(?: the| a| your| my)? ` + regexp.QuoteMeta(place) + `\b`
@@ -53,16 +53,16 @@ func NoFigure(text string) bool {
 }
 
 // Vessel reports whether words name what a thing stands in or on, which changes no figure: "oiled bowl".
-func Vessel(text string) bool { return NoFigure(text) && vessel.MatchString(text) }
+func Vessel(text string) bool { return NoFigure(text) && vessel().MatchString(text) }
 
-var vessel = regexp.MustCompile(`(?i)\b(?:bowl|tub|box|container|basket|couche|tray|sheet|paper|parchment|board|pan|tin|dish|cloth|squares)\b`)
+var vessel = pattern(`(?i)\b(?:bowl|tub|box|container|basket|couche|tray|sheet|paper|parchment|board|pan|tin|dish|cloth|squares)\b`)
 
-var until = regexp.MustCompile(`(?i)^(?:(?:cool(?:ed)?|warm(?:ed)?|down|until|till|at|is|it|just|completely|fully) )*(?:to )?(.+)$`)
+var until = pattern(`(?i)^(?:(?:cool(?:ed)?|warm(?:ed)?|down|until|till|at|is|it|just|completely|fully) )*(?:to )?(.+)$`)
 
 // Until is the temperature that words tell to wait for: "to room temperature", "until lukewarm"; ""
 // for others.
 func Until(text string) string {
-	m := until.FindStringSubmatch(strings.TrimSpace(text))
+	m := until().FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil || strings.TrimSpace(text) == m[1] {
 		return ""
 	}

@@ -2,7 +2,6 @@ package said
 
 import (
 	"fmt"
-	"regexp"
 	"strings"
 
 	"forebake/engine/quantity"
@@ -16,12 +15,12 @@ const (
 )
 
 var (
-	packOf   = regexp.MustCompile(`(?i)^` + mass + ` ` + packs + `$`)                                                                  // 7 g sachet
-	packsOf  = regexp.MustCompile(`(?i)^` + number + ` ?(?:(?:x|×|\*) ?` + mass + `(?: ` + packs + `)?| ` + mass + ` ` + packs + `)$`) // 2 x 7 g sachets
-	packsEnd = regexp.MustCompile(`(?i)^` + number + ` ` + packs + `,? (?:of )?\(?` + mass + `( each)?\)?$`)                           // 2 sachets (7 g each)
-	each     = regexp.MustCompile(`(?i)^(.*\d.*?) ?(?:each|apiece|a piece|per (?:piece|bun|roll|ball|one|doughnut|pastry|loaf)|` +
+	packOf   = pattern(`(?i)^` + mass + ` ` + packs + `$`)                                                                  // 7 g sachet
+	packsOf  = pattern(`(?i)^` + number + ` ?(?:(?:x|×|\*) ?` + mass + `(?: ` + packs + `)?| ` + mass + ` ` + packs + `)$`) // 2 x 7 g sachets
+	packsEnd = pattern(`(?i)^` + number + ` ` + packs + `,? (?:of )?\(?` + mass + `( each)?\)?$`)                           // 2 sachets (7 g each)
+	each     = pattern(`(?i)^(.*\d.*?) ?(?:each|apiece|a piece|per (?:piece|bun|roll|ball|one|doughnut|pastry|loaf)|` +
 		`(?:for|in|on) (?:each|every)(?: one| piece| bun| roll)?)$`)
-	plus = regexp.MustCompile(`(?i)^(\d[\d.,]* ?(?:g|kg|ml|l)),? (?:plus|and|\+) (?:some |a (?:little|bit) )?(?:more|extra)\b.*$`)
+	plus = pattern(`(?i)^(\d[\d.,]* ?(?:g|kg|ml|l)),? (?:plus|and|\+) (?:some |a (?:little|bit) )?(?:more|extra)\b.*$`)
 )
 
 // numbers are numbers in words.
@@ -32,15 +31,15 @@ var numbers = map[string]string{"a": "1", "an": "1", "one": "1", "two": "2", "th
 // text can mean two amounts.
 func Packed(text string) (out, why string) {
 	text = strings.TrimSpace(text)
-	if m := packOf.FindStringSubmatch(text); m != nil {
+	if m := packOf().FindStringSubmatch(text); m != nil {
 		return m[1], ""
 	}
-	m, whole := packsOf.FindStringSubmatch(text), false
+	m, whole := packsOf().FindStringSubmatch(text), false
 	switch {
 	case m != nil:
 		m[2] += m[3] // one of the two is empty
 	default:
-		if m = packsEnd.FindStringSubmatch(text); m == nil {
+		if m = packsEnd().FindStringSubmatch(text); m == nil {
 			return "", ""
 		}
 		whole = m[3] == ""
@@ -67,7 +66,7 @@ func Packed(text string) (out, why string) {
 
 // Each reads an amount that is for one piece: "15 g each".
 func Each(text string) (one string, ok bool) {
-	m := each.FindStringSubmatch(strings.TrimSpace(text))
+	m := each().FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
 		return "", false
 	}
@@ -77,7 +76,7 @@ func Each(text string) (one string, ok bool) {
 // AndMore reads an amount with more for the bench: "500 g plus extra". What is dusted is too little
 // to count.
 func AndMore(text string) (out string, ok bool) {
-	m := plus.FindStringSubmatch(strings.TrimSpace(text))
+	m := plus().FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
 		return "", false
 	}
@@ -94,11 +93,11 @@ func Share(text string) (x float64, ok bool) {
 	return x, ok
 }
 
-var pods = regexp.MustCompile(`(?i)^(\d+|an?|half an?|1/2|½) ?(?:pods?|beans?|sticks?)$`)
+var pods = pattern(`(?i)^(\d+|an?|half an?|1/2|½) ?(?:pods?|beans?|sticks?)$`)
 
 // Pods reads a number of pods, of what may be an extract too: "1 pod" of vanilla.
 func Pods(text string) string {
-	m := pods.FindStringSubmatch(strings.TrimSpace(text))
+	m := pods().FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
 		return ""
 	}
