@@ -149,6 +149,8 @@ func (l *Larder) turned(head, aside string) (*Item, bool) {
 
 func fold(text string) string { return string(names.Append(nil, text)) }
 
+func foldedWords(text string) []string { return strings.Fields(fold(text)) }
+
 // singularLast is a name with its last word in the singular: the zest of lemons is lemon zest.
 func singularLast(name string) string {
 	typed := strings.Fields(name)

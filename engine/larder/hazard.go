@@ -3,8 +3,6 @@ package larder
 import (
 	"slices"
 	"strings"
-
-	"forebake/engine/larder/internal/names"
 )
 
 // Hazard is what in an ingredient can hurt by itself: by its dose, until it is cooked, or on the
@@ -140,7 +138,7 @@ var graves = []grave{
 
 // gravesOf are the kinds that a name is of.
 func gravesOf(name string) []*grave {
-	typed := strings.Fields(string(names.Append(nil, name)))
+	typed := foldedWords(name)
 	says := func(word string) bool {
 		return slices.ContainsFunc(typed, func(w string) bool {
 			begin, some := strings.CutSuffix(word, "*")
@@ -190,7 +188,7 @@ func (l *Larder) Holding(name string) []string {
 	if len(of) == 0 {
 		return nil
 	}
-	typed := strings.Fields(string(names.Append(nil, name)))
+	typed := foldedWords(name)
 	shares := map[string]int{} // words, by the item's name
 	var out []string
 	for i := range shipped {
@@ -199,7 +197,7 @@ func (l *Larder) Holding(name string) []string {
 		if slices.ContainsFunc(of, func(g *grave) bool { return !slices.Contains(own, g) || !g.holds(it) }) {
 			continue
 		}
-		for _, word := range strings.Fields(string(names.Append(nil, it.Name))) {
+		for _, word := range foldedWords(it.Name) {
 			if slices.Contains(typed, word) {
 				shares[it.Name]++
 			}
