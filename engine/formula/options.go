@@ -144,11 +144,13 @@ var (
 			}
 		}, func(s *Step) string { return yesText(s.Covered) },
 		func(s *Step) string { return yesText(s.Covered) })
-	optAmount = option("amount", "how much of the part goes on here, where it is split, or \"15 g each\"",
+	optAmount = option("amount",
+		"how much of the part goes on here, where it is split, or \"15 g each\"",
 		func(rd *reader, s *Step, e hclsyntax.Expression, what string) {
 			if text, at, ok := rd.literal(e); ok {
 				if x, ok := said.Share(text); ok {
-					s.part = Given{Quantity: quantity.Quantity{Interval: figure.Point(x), Text: text}, Place: at, Set: true}
+					s.part = Given{Place: at, Set: true}
+					s.part.Interval, s.part.Text = figure.Point(x), text
 					return
 				}
 				if one, ok := said.Each(text); ok {
@@ -563,7 +565,8 @@ func (o *IngredientOption) fill(rd *reader, in *Ingredient, e hclsyntax.Expressi
 // Own reports whether the option is the ingredient's own value, which is said without a name.
 func (o *IngredientOption) Own() bool { return o.own }
 
-// Value is what the option comes to, for the proof of an edit; "" where the ingredient says nothing.
+// Value is what the option comes to, for the proof of an edit; "" where the ingredient does not
+// say it.
 func (o *IngredientOption) Value(in *Ingredient) string { return o.value(in) }
 
 // Value is what the option comes to, for the proof of an edit; "" where the step says nothing.
@@ -941,8 +944,8 @@ func (rd *reader) settleEach(s *Step) {
 	n, text := s.Part.piecesAt(s), s.each.Text
 	if !n.IsFinite() || !s.each.IsFinite() {
 		s.Amount, s.Open = Given{}, append(s.Open, optAmount)
-		rd.assumed(s.each.Place, fmt.Sprintf("%q each is taken as \"?\": write a weight such as \"15 g each\", "+
-			"and { divide = 12 } with your number", text))
+		rd.assumed(s.each.Place, fmt.Sprintf("%q each is taken as \"?\": write a weight such as "+
+			"\"15 g each\", and { divide = 12 } with your number", text))
 		return
 	}
 	s.Amount.Interval = s.each.Interval.Mul(n)
@@ -1023,7 +1026,8 @@ func (rd *reader) described(in *Ingredient, words []string) {
 	if in.Form == "" && !in.isOpen("as") {
 		in.Form = said.Form(all)
 	}
-	if pct := said.Protein(all); pct != "" && in.Protein == nil && in.Item.Flour > 0 && !in.isOpen("protein") {
+	pct := said.Protein(all)
+	if pct != "" && in.Protein == nil && in.Item.Flour > 0 && !in.isOpen("protein") {
 		if g, ok := rd.QuantityText(pct, in.Place, forPercent, in.Name); ok {
 			in.Protein = &g
 		}

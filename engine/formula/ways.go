@@ -290,8 +290,8 @@ func findWay(v *Verb, text string) (*Way, bool) {
 }
 
 // beside are words that may stand beside a way and change nothing of it.
-var beside = regexp.MustCompile(`\b(?:with|using|fitted|the|an?|my|our|in|on|by|at|to|of|and|then|or|` +
-	`attachment|bowl|set|low|medium|middle|high|slow|fast|first|second|speed|gear|\d+)\b`)
+var beside = regexp.MustCompile(`\b(?:with|using|fitted|the|an?|my|our|in|on|by|at|to|of|and|` +
+	`then|or|attachment|bowl|set|low|medium|middle|high|slow|fast|first|second|speed|gear|\d+)\b`)
 
 // wayAmong finds the way that is named among other words: "stand mixer with the dough hook". Of
 // several the first counts, and hot fat before any. Words that could turn it round, or a

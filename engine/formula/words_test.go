@@ -208,12 +208,13 @@ func TestWordsThatSayTheWay(t *testing.T) {
 	}
 }
 
-// A filling beside another verb is a step of its own: before what closes it in, after what rolls the
-// dough flat for it. Three verbs at once are refused.
+// A filling beside another verb is a step of its own: before what closes it in, after what rolls
+// the dough flat for it. Three verbs at once are refused.
 func TestFillingBesideAVerb(t *testing.T) {
 	steps := func(line string) (names []string, faults int) {
-		file := source.New("f.hcl", []byte("formula \"f\" {\n  dough \"d\" {\n    ingredients = { \"bread flour\" = \"500 g\" }\n    steps = ["+
-			line+"]\n  }\n  filling \"jam\" { ingredients = { \"apricot jam\" = \"100 g\" } }\n}\n"))
+		file := source.New("f.hcl", []byte("formula \"f\" {\n  dough \"d\" {\n"+
+			"    ingredients = { \"bread flour\" = \"500 g\" }\n    steps = ["+line+"]\n  }\n  "+
+			"filling \"jam\" { ingredients = { \"apricot jam\" = \"100 g\" } }\n}\n"))
 		body, _ := source.Parse(file)
 		r := &reading.Reader{File: file}
 		f := Read(r, body.Blocks[0], Options{Larder: larder.New()})

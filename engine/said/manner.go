@@ -7,17 +7,19 @@ import (
 
 // manners open words that say how a step is done or where, and give it no time.
 var manners = pattern(`(?i)^(?:on|in|into|under|over|at|by|with|without|onto|between|inside|near|` +
-	`off|out of|to|upside down|covered|uncovered|hanging|wrapped|loosely|lightly|gently|slowly|briefly|well|` +
-	`low heat|medium heat|gentle heat|high heat)\b`)
+	`off|out of|to|upside down|covered|uncovered|hanging|wrapped|loosely|lightly|gently|slowly|` +
+	`briefly|well|low heat|medium heat|gentle heat|high heat)\b`)
 
 // Manner reports whether a text says how a step is done, or where, in the place of a time: "on a
 // rack", "under a cloth".
 func Manner(text string) bool {
-	return manners().MatchString(strings.TrimSpace(text)) && !strings.ContainsAny(text, "0123456789") &&
-		len(strings.Fields(text)) > 1 || alone().MatchString(strings.TrimSpace(text))
+	text = strings.TrimSpace(text)
+	return manners().MatchString(text) && !strings.ContainsAny(text, "0123456789") &&
+		len(strings.Fields(text)) > 1 || alone().MatchString(text)
 }
 
-var alone = pattern(`(?i)^(?:covered|uncovered|hanging|wrapped|gently|slowly|quickly|briefly|slightly|fully|a little|a bit|once|twice|three times)$`)
+var alone = pattern(`(?i)^(?:covered|uncovered|hanging|wrapped|gently|slowly|quickly|briefly|` +
+	`slightly|fully|a little|a bit|once|twice|three times)$`)
 
 var (
 	under = pattern(`(?i)\b(?:cloth|towel|cling film|film|plastic|foil|lid|covered|wrapped|bag)\b`)
@@ -52,12 +54,15 @@ func NoFigure(text string) bool {
 	return strings.TrimSpace(text) != "" && !strings.ContainsAny(text, "0123456789¼½¾⅓⅔")
 }
 
-// Vessel reports whether words name what a thing stands in or on, which changes no figure: "oiled bowl".
+// Vessel reports whether words name what a thing stands in or on, which changes no figure: "oiled
+// bowl".
 func Vessel(text string) bool { return NoFigure(text) && vessel().MatchString(text) }
 
-var vessel = pattern(`(?i)\b(?:bowl|tub|box|container|basket|couche|tray|sheet|paper|parchment|board|pan|tin|dish|cloth|squares)\b`)
+var vessel = pattern(`(?i)\b(?:bowl|tub|box|container|basket|couche|tray|sheet|paper|parchment|` +
+	`board|pan|tin|dish|cloth|squares)\b`)
 
-var until = pattern(`(?i)^(?:(?:cool(?:ed)?|warm(?:ed)?|down|until|till|at|is|it|just|completely|fully) )*(?:to )?(.+)$`)
+var until = pattern(`(?i)^(?:(?:cool(?:ed)?|warm(?:ed)?|down|until|till|at|is|it|just|completely|` +
+	`fully) )*(?:to )?(.+)$`)
 
 // Until is the temperature that words tell to wait for: "to room temperature", "until lukewarm"; ""
 // for others.

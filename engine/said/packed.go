@@ -8,19 +8,22 @@ import (
 )
 
 const (
-	packs = `(?:sachets?|packets?|envelopes?|packages?|pkgs?|packs?|bags?|tins?|cans?|jars?|cubes?|blocks?|` +
-		`cakes?|cartons?|tubs?|bottles?|bars?|sticks?|pouch(?:es)?|boxe?s?)`
+	packs = `(?:sachets?|packets?|envelopes?|packages?|pkgs?|packs?|bags?|tins?|cans?|jars?|cubes?|` +
+		`blocks?|cakes?|cartons?|tubs?|bottles?|bars?|sticks?|pouch(?:es)?|boxe?s?)`
 	number = `(\d+(?:[./]\d+)?|an?|one|two|three|four)`
 	mass   = `(\d[\d.,]* ?(?:kg|g|grams?|oz|ounces?|lbs?|ml|cl|dl|l))`
 )
 
 var (
-	packOf   = pattern(`(?i)^` + mass + ` ` + packs + `$`)                                                                  // 7 g sachet
-	packsOf  = pattern(`(?i)^` + number + ` ?(?:(?:x|×|\*) ?` + mass + `(?: ` + packs + `)?| ` + mass + ` ` + packs + `)$`) // 2 x 7 g sachets
-	packsEnd = pattern(`(?i)^` + number + ` ` + packs + `,? (?:of )?\(?` + mass + `( each)?\)?$`)                           // 2 sachets (7 g each)
-	each     = pattern(`(?i)^(.*\d.*?) ?(?:each|apiece|a piece|per (?:piece|bun|roll|ball|one|doughnut|pastry|loaf)|` +
-		`(?:for|in|on) (?:each|every)(?: one| piece| bun| roll)?)$`)
-	plus = pattern(`(?i)^(\d[\d.,]* ?(?:g|kg|ml|l)),? (?:plus|and|\+) (?:some |a (?:little|bit) )?(?:more|extra)\b.*$`)
+	// packOf: 7 g sachet; packsOf: 2 x 7 g sachets; packsEnd: 2 sachets (7 g each)
+	packOf  = pattern(`(?i)^` + mass + ` ` + packs + `$`)
+	packsOf = pattern(`(?i)^` + number + ` ?(?:(?:x|×|\*) ?` + mass + `(?: ` + packs + `)?| ` +
+		mass + ` ` + packs + `)$`)
+	packsEnd = pattern(`(?i)^` + number + ` ` + packs + `,? (?:of )?\(?` + mass + `( each)?\)?$`)
+	each     = pattern(`(?i)^(.*\d.*?) ?(?:each|apiece|a piece|per (?:piece|bun|roll|ball|one|` +
+		`doughnut|pastry|loaf)|(?:for|in|on) (?:each|every)(?: one| piece| bun| roll)?)$`)
+	plus = pattern(`(?i)^(\d[\d.,]* ?(?:g|kg|ml|l)),? (?:plus|and|\+) (?:some |a (?:little|` +
+		`bit) )?(?:more|extra)\b.*$`)
 )
 
 // numbers are numbers in words.
@@ -83,9 +86,10 @@ func AndMore(text string) (out string, ok bool) {
 	return m[1], true
 }
 
-var someShares = map[string]float64{"half": 0.5, "half of it": 0.5, "1/2": 0.5, "½": 0.5, "a third": 1.0 / 3,
-	"one third": 1.0 / 3, "1/3": 1.0 / 3, "two thirds": 2.0 / 3, "2/3": 2.0 / 3, "a quarter": 0.25,
-	"one quarter": 0.25, "1/4": 0.25, "three quarters": 0.75, "3/4": 0.75, "all": 1, "all of it": 1}
+var someShares = map[string]float64{"half": 0.5, "half of it": 0.5, "1/2": 0.5, "½": 0.5,
+	"a third": 1.0 / 3, "one third": 1.0 / 3, "1/3": 1.0 / 3, "two thirds": 2.0 / 3,
+	"2/3": 2.0 / 3, "a quarter": 0.25, "one quarter": 0.25, "1/4": 0.25, "three quarters": 0.75,
+	"3/4": 0.75, "all": 1, "all of it": 1}
 
 // Share reads a share of a whole: "half", "a third".
 func Share(text string) (x float64, ok bool) {

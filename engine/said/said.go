@@ -55,8 +55,9 @@ var warmths = map[string]struct {
 	"proofer": {"28 C", false}, "prover": {"28 C", false}, "cold": {"4 C", false},
 }
 
-var warmSpot = pattern(`^(?:some ?where|any ?where)? ?(?:nice and )?warm(?: (?:place|spot|kitchen|room|corner|` +
-	`cupboard|draught free place|draft free place|and draught free|and draft free))?(?: (?:in|of|by|near|free from|away from) .*)?$`)
+var warmSpot = pattern(`^(?:some ?where|any ?where)? ?(?:nice and )?warm(?: (?:place|spot|` +
+	`kitchen|room|corner|cupboard|draught free place|draft free place|and draught free|` +
+	`and draft free))?(?: (?:in|of|by|near|free from|away from) .*)?$`)
 
 // Warmth is what to write for words of how warm it is somewhere, in lower case; take is true where the
 // range can be taken.
@@ -70,24 +71,27 @@ func Warmth(words string) (write string, take, ok bool) {
 
 // goingIn are words for how warm an ingredient goes in. Common practice, no source.
 var goingIn = map[string]string{"lukewarm": "35 C to 40 C", "tepid": "35 C to 40 C",
-	"warm": "35 C to 43 C", "hand hot": "35 C to 43 C", "hand warm": "35 C to 40 C", "finger warm": "35 C to 40 C",
-	"melted": "32 C to 45 C", "melted and cooled": "25 C to 35 C", "melted and cool": "25 C to 35 C", "blood warm": "35 C to 38 C",
-	"blood heat": "35 C to 38 C", "blood temperature": "35 C to 38 C", "body temperature": "35 C to 38 C",
+	"warm": "35 C to 43 C", "hand hot": "35 C to 43 C", "hand warm": "35 C to 40 C",
+	"finger warm": "35 C to 40 C", "melted": "32 C to 45 C", "melted and cooled": "25 C to 35 C",
+	"melted and cool": "25 C to 35 C", "blood warm": "35 C to 38 C",
+	"blood heat": "35 C to 38 C", "blood temperature": "35 C to 38 C",
+	"body temperature": "35 C to 38 C",
 	"room temperature": "18 C to 24 C", "room temp": "18 C to 24 C", "rt": "18 C to 24 C",
 	"room": "18 C to 24 C", "room warm": "18 C to 24 C", "ambient": "18 C to 24 C",
 	"softened": "18 C to 24 C", "soft": "18 C to 24 C", "soft but cool": "14 C to 20 C",
 	"cool but pliable": "10 C to 16 C", "pliable": "10 C to 16 C",
 	"cold": "2 C to 8 C", "chilled": "2 C to 8 C", "fridge cold": "2 C to 8 C", "fridge": "2 C to 8 C",
-	"fridge temperature": "2 C to 8 C", "from fridge": "2 C to 8 C", "straight from the fridge": "2 C to 8 C",
-	"cold from fridge": "2 C to 8 C", "from the fridge": "2 C to 8 C",
-	"cold from the fridge": "2 C to 8 C", "ice cold": "0 C to 4 C", "iced": "0 C to 4 C",
-	"frozen": "-20 C to -12 C", "from the freezer": "-20 C to -12 C"}
+	"fridge temperature": "2 C to 8 C", "from fridge": "2 C to 8 C",
+	"straight from the fridge": "2 C to 8 C", "cold from fridge": "2 C to 8 C",
+	"from the fridge": "2 C to 8 C", "cold from the fridge": "2 C to 8 C", "ice cold": "0 C to 4 C",
+	"iced": "0 C to 4 C", "frozen": "-20 C to -12 C", "from the freezer": "-20 C to -12 C"}
 
 // GoingIn is how warm an ingredient goes in, by words in lower case; "" for others.
 func GoingIn(words string) string { return goingIn[words] }
 
 // warmWords are words in a name for how warm a thing goes in, the particular before the general.
-var warmWords = []string{"room temperature", "lukewarm", "tepid", "warm", "fridge", "ice cold", "cold"}
+var warmWords = []string{"room temperature", "lukewarm", "tepid", "warm", "fridge", "ice cold",
+	"cold"}
 
 var warmWord = pattern(`\b(?:` + strings.Join(warmWords, "|") + `)\b`)
 
@@ -104,8 +108,8 @@ func WarmthIn(words string) string {
 }
 
 // forms are words that say in what form an ingredient goes in.
-var forms = pattern(`\b(?:melted|(?:finely |roughly |coarsely )?(?:chopped|ground|grated|sliced|crushed)|` +
-	`softened|cubed|diced|mashed|halved|beaten|whole|flaked|slivered)\b`)
+var forms = pattern(`\b(?:melted|(?:finely |roughly |coarsely )?(?:chopped|ground|grated|sliced|` +
+	`crushed)|softened|cubed|diced|mashed|halved|beaten|whole|flaked|slivered)\b`)
 
 // Form is the form that words of a name say, "" for none.
 func Form(words string) string { return forms().FindString(words) }
@@ -230,7 +234,8 @@ var shares = map[string]string{"in half": "2", "in two": "2", "halves": "2", "in
 	"thirds": "3", "in four": "4", "quarters": "4", "once": "1", "twice": "2"}
 
 var (
-	covers   = pattern(`(?i)\b(?:yes|film|wrap|cloth|towel|lid|foil|plastic|bag|loosely|lightly|covered|oiled)\b`)
+	covers = pattern(`(?i)\b(?:yes|film|wrap|cloth|towel|lid|foil|plastic|bag|loosely|lightly|` +
+		`covered|oiled)\b`)
 	uncovers = pattern(`(?i)^(?:no|none|un\w*|not\b.*)$`)
 )
 
@@ -245,7 +250,8 @@ func Covered(text string) (yes, ok bool) {
 }
 
 var area = pattern(
-	`(?i)^([\d.]+) ?(?:mm|cm|in|inch|inches)? ?(?:x|×|by) ?([\d.]+) ?(mm|cm|in|inch|inches)(?: (?:rectangle|sheet|square|oblong))?$`)
+	`(?i)^([\d.]+) ?(?:mm|cm|in|inch|inches)? ?(?:x|×|by) ?([\d.]+) ?(mm|cm|in|inch|` +
+		`inches)(?: (?:rectangle|sheet|square|oblong))?$`)
 
 // Area reads the sides of a sheet, "30 x 45 cm", the longer first.
 func Area(text string) (long, short quantity.Quantity, ok bool) {
@@ -275,7 +281,8 @@ const dryYeast = 0.5
 
 // measures are words of the kitchen that an ingredient gives a size to. Sources: pinch and dash from
 // measuring-spoon pages (read), the bounds a judgement; a sachet of dry yeast is 7 g (German and US
-// pages, read); saffron 0.1 to 0.5 g, cardamom pods and drops (memory); vanilla sugar 7.5 g in France, 8 g in Germany, 10 g in Austria (memory); a stick of
+// pages, read); saffron 0.1 to 0.5 g, cardamom pods and drops (memory); vanilla sugar 7.5 g in
+// France, 8 g in Germany, 10 g in Austria (memory); a stick of
 // butter is 4 oz (SR 28, read).
 var measures = []struct {
 	word   func() *regexp.Regexp
@@ -395,13 +402,15 @@ const (
 func tenth(g float64) float64 { return math.Round(10*g) / 10 }
 
 // zests are the zest of one fruit, g. Memory.
-var zests = map[string]struct{ lo, hi float64 }{"lemon zest": {3, 8}, "orange zest": {5, 12}, "lime zest": {2, 5}}
+var zests = map[string]struct{ lo, hi float64 }{"lemon zest": {3, 8}, "orange zest": {5, 12},
+	"lime zest": {2, 5}}
 
 // units of what is counted, beside the words of its own name.
-const counted = " large medium small whole pod pods clove cloves stalk stalks fruit fruits unwaxed organic ripe "
+const counted = " large medium small whole pod pods clove cloves stalk stalks fruit fruits " +
+	"unwaxed organic ripe "
 
-// counts reports whether words behind a number only name the thing itself: "1 orange" of orange zest,
-// "2 cloves" of garlic.
+// counts reports whether words behind a number only name the thing itself: "1 orange" of orange
+// zest, "2 cloves" of garlic.
 func counts(words string, it *larder.Item) bool {
 	own := " " + singulars(strings.ToLower(it.Name+" "+strings.Join(it.Aliases, " "))) + " "
 	for _, w := range strings.Fields(words) {

@@ -26,7 +26,8 @@ var numbered = pattern(`(?i)\b(?:(?:an|one) (?:hour|day)|a (?:minute|day|night)|
 
 var clock = pattern(`(?i)^(\d+) ?(?:h|hours?|hrs?),? ?(?:and )?([0-5]\d)(?: ?min)?$`)
 
-var perSide = pattern(`(?i)^(\d+(?:\.\d+)?) ?(s|secs?|seconds?|m|mins?|minutes?)\.? (?:per|each|a|on each|on either) side$`)
+var perSide = pattern(`(?i)^(\d+(?:\.\d+)?) ?(s|secs?|seconds?|m|mins?|minutes?)\.? (?:per|each|` +
+	`a|on each|on either) side$`)
 
 // Time gives a time that is written in words in figures: "half an hour", "2 min per side". Others
 // stay as they are.
@@ -73,9 +74,12 @@ func Sum(text string) (time string, ok bool) {
 var sums = pattern(`\b(?:plus|and)\b|\+`)
 
 var (
-	warmth    = pattern(`-?\d+(?:[.,]\d+)?(?: ?(?:-|–|to) ?-?\d+(?:[.,]\d+)?)? ?(?:°|º|degrees?|deg)? ?[CF]\b`)
-	bound     = pattern(`(?i)\b(?:not|no|never|below|under|over|above|less|more|max\w*|min\w*|most|least|up|within|than|or|then|falling)\b`)
-	ovens     = pattern(`(?i)^(\d+ ?°? ?[CF]) ?(?:/|\(|,| or ) ?(?:\d+ ?°? ?[CF] ?(?:fan|convection)|fan \d+ ?°? ?[CF])(?:[ ,/]*gas(?: mark)? ?\d)?\)?$`)
+	warmth = pattern(`-?\d+(?:[.,]\d+)?(?: ?(?:-|–|to) ?-?\d+(?:[.,]\d+)?)? ?(?:°|º|degrees?|` +
+		`deg)? ?[CF]\b`)
+	bound = pattern(`(?i)\b(?:not|no|never|below|under|over|above|less|more|max\w*|min\w*|most|` +
+		`least|up|within|than|or|then|falling)\b`)
+	ovens = pattern(`(?i)^(\d+ ?°? ?[CF]) ?(?:/|\(|,| or ) ?(?:\d+ ?°? ?[CF] ?(?:fan|` +
+		`convection)|fan \d+ ?°? ?[CF])(?:[ ,/]*gas(?: mark)? ?\d)?\)?$`)
 	otherOven = pattern(`(?i)\b(?:fan|convection|gas)\b`)
 )
 
@@ -101,10 +105,13 @@ func TempIn(text string) (temperature string, ok bool) {
 }
 
 var (
-	countOf  = pattern(`(?i)^(\d+)(?: ?x)? ((?:[a-z-]+ ?)+)$`)
-	countBy  = pattern(`(?i)^(\d+) ?(?:x|×|(?:[a-z]+ )?(?:of|at|à)) ?(\d[\d.]* ?(?:g|kg|oz|lb)s?)\b[a-z ]*$`)
-	massOf   = pattern(`(?i)^(?:about |into )?(\d[\d.,]*(?: ?(?:-|–|to) ?\d[\d.,]*)? ?(?:g|kg|oz|lbs?))(?: (?:each|pieces?|balls?|buns?|rolls?|portions?|lumps?|chunks?))+$`)
-	unitWord = pattern(`(?i)^(?:g|kg|mg|oz|lbs?|min|mins|minutes?|h|hours?|mm|cm|m|in|inch(?:es)?|grams?|percent|s|sec|days?|c|f|celsius|fahrenheit)\b`)
+	countOf = pattern(`(?i)^(\d+)(?: ?x)? ((?:[a-z-]+ ?)+)$`)
+	countBy = pattern(`(?i)^(\d+) ?(?:x|×|(?:[a-z]+ )?(?:of|at|à)) ?(\d[\d.]* ?(?:g|kg|oz|` +
+		`lb)s?)\b[a-z ]*$`)
+	massOf = pattern(`(?i)^(?:about |into )?(\d[\d.,]*(?: ?(?:-|–|to) ?\d[\d.,]*)? ?(?:g|kg|oz|` +
+		`lbs?))(?: (?:each|pieces?|balls?|buns?|rolls?|portions?|lumps?|chunks?))+$`)
+	unitWord = pattern(`(?i)^(?:g|kg|mg|oz|lbs?|min|mins|minutes?|h|hours?|mm|cm|m|in|inch(?:es)?|` +
+		`grams?|percent|s|sec|days?|c|f|celsius|fahrenheit)\b`)
 )
 
 // CountIn reads a count that has words behind it: "16 triangles", "3 equal strands", "10 x 55 g".
@@ -137,7 +144,8 @@ func MassIn(text string) (mass string, ok bool) {
 
 var (
 	small   = pattern(`(?i)\b(?:level|leveled|levelled) `)
-	ofFruit = pattern(`(?i)^(?:(?:grated |finely grated )?(?:zest|rind|juice|peel|seeds)? ?(?:of|from) )(.+)$`)
+	ofFruit = pattern(`(?i)^(?:(?:grated |finely grated )?(?:zest|rind|juice|peel|seeds)? ?(?:of|` +
+		`from) )(.+)$`)
 	sizedBy = pattern(`(?i)^(\d+) ?\(? ?(?:size )?(XL|[SML])\)?$`)
 	heaped  = pattern(`(?i)^([\d./ ½¼¾]+) (heaped|heaping|rounded|scant|generous) (.+)$`)
 )
@@ -151,7 +159,8 @@ var sticks = pattern(`(?i)^[\d./ ½¼¾]+ sticks?$`)
 
 // ounces is one packet whose weight is written.
 var ounces = pattern(
-	`(?i)^(?:one |an? |1 )?\(?([\d./¼½¾]+)[- ]?(?:ounce|oz)\.?\)?[- ](?:packet|package|pack|envelope|sachet|can|tin)$`)
+	`(?i)^(?:one |an? |1 )?\(?([\d./¼½¾]+)[- ]?(?:ounce|oz)\.?\)?[- ](?:packet|package|pack|` +
+		`envelope|sachet|can|tin)$`)
 
 // drops are measures of what is not weighed (kitchen practice, no source).
 var drops = []struct {
@@ -166,6 +175,11 @@ var drops = []struct {
 // Said is an amount without the words beside it, which say how the thing is prepared.
 type Said struct{ Amount, Words, Says string }
 
+// takenAs is an amount that a kitchen's measure is taken as.
+func takenAs(text, amount string) Said {
+	return Said{Amount: amount, Says: strconv.Quote(text) + " is taken as " + amount + ": weigh it"}
+}
+
 // Plainly takes what a baker says beside an amount off it: "80 g, soft", "1 level tsp", "1 medium,
 // beaten". It takes off only words that leave the thing as it is.
 func Plainly(it *larder.Item, text, units string) Said {
@@ -175,7 +189,7 @@ func Plainly(it *larder.Item, text, units string) Said {
 	}
 	for _, d := range drops {
 		if d.words().MatchString(text) {
-			return Said{Amount: d.amount, Says: strconv.Quote(text) + " is taken as " + d.amount + ": weigh it"}
+			return takenAs(text, d.amount)
 		}
 	}
 	text = frenchSpoon().ReplaceAllString(frenchTea().ReplaceAllString(text, "tsp"), "tbsp")
@@ -191,19 +205,20 @@ func Plainly(it *larder.Item, text, units string) Said {
 		return Said{Amount: text}
 	}
 	if m := inBrackets().FindStringSubmatch(text); m != nil && reads(it, m[1], units) {
-		if _, fault := quantity.Read(m[2], quantity.Amounts); fault == nil || sticks().MatchString(m[2]) && it.Class == larder.ClassFat {
+		_, fault := quantity.Read(m[2], quantity.Amounts)
+		if fault == nil || sticks().MatchString(m[2]) && it.Class == larder.ClassFat {
 			return Said{Amount: m[1]} // "1 package (2 1/4 tsp)"
 		}
 	}
 	if m := heaped().FindStringSubmatch(text); m != nil {
 		if out, ok := quantity.Heaped(m[1], m[2], m[3]); ok {
-			return Said{Amount: out, Says: strconv.Quote(text) + " is taken as " + out + ": weigh it"}
+			return takenAs(text, out)
 		}
 	}
 	flat := strings.NewReplacer("(", " ", ")", " ", ",", " , ").Replace(text)
 	fields := strings.Fields(flat)
 	for k := len(fields) - 1; k > 0; k-- {
-		head := strings.TrimSpace(strings.TrimSuffix(strings.TrimSpace(strings.Join(fields[:k], " ")), ","))
+		head := strings.TrimSpace(strings.TrimSuffix(strings.Join(fields[:k], " "), ","))
 		if !reads(it, head, units) {
 			continue
 		}
@@ -240,11 +255,13 @@ func reads(it *larder.Item, text, units string) bool {
 }
 
 var (
-	span      = pattern(`(?i)\d+(?:\.\d+)?(?: ?(?:-|–|to) ?\d+(?:\.\d+)?)? ?(?:hours?|hrs?|h|minutes?|mins?|min)\b`)
+	span = pattern(`(?i)\d+(?:\.\d+)?(?: ?(?:-|–|to) ?\d+(?:\.\d+)?)? ?(?:hours?|hrs?|h|` +
+		`minutes?|mins?|min)\b`)
 	otherUnit = pattern(`(?i)\d+(?:\.\d+)? ?(?:cm|mm|%|inch(?:es)?|in\b)`)
 )
 
-// OneTime reads the one time among words with figures of another kind: "until 2 cm below the rim, 3 h".
+// OneTime reads the one time among words with figures of another kind: "until 2 cm below the rim,
+// 3 h".
 func OneTime(text string) (time string, ok bool) {
 	all := span().FindAllString(text, -1)
 	if len(all) != 1 || portions().MatchString(text) || !otherUnit().MatchString(text) {
