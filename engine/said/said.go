@@ -132,7 +132,10 @@ func Ingredient(l *larder.Larder, name, units string) (*larder.Item, []string, b
 		return it, nil, ok
 	}
 	it, words, ok := l.Described(name)
-	if plain, _ := l.Find("egg"); ok && it == plain {
+	if len(words) == 0 {
+		return it, nil, ok
+	}
+	if plain, _ := l.Find("egg"); it == plain {
 		size := sizes().FindString(strings.Join(words, " "))
 		if sized, ok := l.Find(EggName(size+" egg", units)); ok {
 			return sized, words, true
