@@ -618,16 +618,14 @@ func (rd *reader) readAt(s *Step, e hclsyntax.Expression, what string) {
 	if !ok {
 		return
 	}
-	if rd.saidAt(s, text, at, what) {
+	if s.Where, ok = findPlace(text); ok || rd.saidAt(s, text, at, what) {
 		return
 	}
 	if text != "" && (text[0] == '-' || text[0] >= '0' && text[0] <= '9') {
 		s.At, _ = rd.QuantityText(text, at, forTemperature, what)
 		return
 	}
-	if s.Where, ok = findPlace(text); !ok {
-		rd.Fault(at, "%s", unknownPlace(what, text))
-	}
+	rd.Fault(at, "%s", unknownPlace(what, text))
 }
 
 // saidAt reads or answers words in the place of a temperature, and reports whether it did.
