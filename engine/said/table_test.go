@@ -61,8 +61,9 @@ func TestWordsOfBakers(t *testing.T) {
 			taken, _ := Amount(item(of), text, "")
 			return taken.Text
 		},
-		"temperature": func(text, _ string) string { out, _ := TempIn(text); return out },
-		"going in":    func(text, _ string) string { return GoingIn(Fold(text)) },
+		"temperature":     func(text, _ string) string { out, _ := TempIn(text); return out },
+		"words of warmth": func(text, _ string) string { return WarmthIn(text) },
+		"going in":        func(text, _ string) string { return GoingIn(Fold(text)) },
 		"time": func(text, _ string) string {
 			if out := Time(text); out != text {
 				return out
