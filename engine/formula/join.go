@@ -21,23 +21,24 @@ func (rd *reader) joinParts() {
 			if !isPart && in.Item != nil {
 				continue
 			}
-			in.Of = f.PartNamed(name)
 			if !isPart {
-				in.Of = f.PartNamed(in.Name)
-				if in.Of == p || in.Of == nil {
-					in.Of = nil
-					rd.noIngredient(in)
-					continue
-				}
+				name = in.Name
 			}
-			if in.Of == nil {
+			in.Of = f.PartNamed(name)
+			switch {
+			case !isPart && (in.Of == nil || in.Of == p):
+				in.Of = nil
+				rd.noIngredient(in)
+				continue
+			case in.Of == nil:
 				// "the" may also stand before a plain larder name: say so rather than guess.
 				if _, known := rd.opts.Larder.Find(name); known {
 					rd.Fault(in.Place,
 						"no part is named %q; for the ingredient write %q without \"the\"", name,
 						name)
 				} else {
-					rd.Fault(in.Place, "%s", reading.UnknownText("part", name, "this formula", f.partNames()))
+					rd.Fault(in.Place, "%s",
+						reading.UnknownText("part", name, "this formula", f.partNames()))
 				}
 				continue
 			}
@@ -87,34 +88,34 @@ func (rd *reader) names(s *Step) []string {
 
 // joinWiths finds the ingredients that steps take, those that take the rest at last.
 func (rd *reader) joinWiths() {
-	var rests []use
-	choose := func(u use) said.Chosen {
+	type choice struct {
+		step  *Step
+		names []string
+	}
+	var rests []choice
+	for _, u := range rd.withs {
 		c, why := said.Which(u.name, rd.names(u.step))
 		if why != "" {
 			rd.Fault(u.place, "%s: with: %s", u.step.Verb.Name, why)
 		}
-		return c
-	}
-	for _, u := range rd.withs {
-		c := choose(u)
 		if c.Rest {
-			rests = append(rests, u)
+			rests = append(rests, choice{u.step, c.Names})
 			continue
 		}
 		for _, name := range c.Names {
 			u.step.With = append(u.step.With, ingredientNamed(u.step.Part, name))
 		}
 	}
-	for _, u := range rests {
+	for _, rest := range rests {
 		taken := map[*Ingredient]bool{}
-		for _, s := range u.step.Part.Steps {
+		for _, s := range rest.step.Part.Steps {
 			for _, in := range s.With {
 				taken[in] = true
 			}
 		}
-		for _, name := range choose(u).Names {
-			if in := ingredientNamed(u.step.Part, name); !taken[in] {
-				u.step.With = append(u.step.With, in)
+		for _, name := range rest.names {
+			if in := ingredientNamed(rest.step.Part, name); !taken[in] {
+				rest.step.With = append(rest.step.With, in)
 			}
 		}
 	}
@@ -123,16 +124,15 @@ func (rd *reader) joinWiths() {
 // unknownUse reports a step that puts on what is no part; what the larder knows gets the part to
 // paste, its amount open.
 func (rd *reader) unknownUse(u use, name string) {
-	f, kind := rd.formula, Topping
 	item, known := rd.opts.Larder.Find(name)
 	if !known || item.Class != larder.ClassFat {
 		rd.Fault(u.place, "%s: %s", u.step.Verb.Name,
-			reading.UnknownText("part", name, "this formula", f.partNames()))
+			reading.UnknownText("part", name, "this formula", rd.formula.partNames()))
 		return
 	}
 	rd.Fault(u.place, "%s: no part is named %q; write it as one, so that its allergens are told: "+
-		"%s %q { ingredients = { %q = { amount = \"?\", as = \"melted\" } } }",
-		u.step.Verb.Name, name, kind, name, name)
+		"topping %q { ingredients = { %q = { amount = \"?\", as = \"melted\" } } }",
+		u.step.Verb.Name, name, name, name)
 }
 
 // noPart reports words that name an allergen and no part.
@@ -143,7 +143,8 @@ func (rd *reader) noPart(u use) {
 	}
 	if name := rd.opts.Larder.AllergenIn(words); name != "" {
 		rd.Fault(u.place, "%s: the allergens of %q are not told from here; write it in a part, "+
-			"topping \"seeds\" { ingredients = { %q = \"?\" } }, and put that on: { wash = \"seeds\" }",
+			"topping \"seeds\" { ingredients = { %q = \"?\" } }, and put that on: "+
+			"{ wash = \"seeds\" }",
 			u.step.Verb.Name, name, name)
 	}
 }

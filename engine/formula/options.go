@@ -144,11 +144,13 @@ var (
 			}
 		}, func(s *Step) string { return yesText(s.Covered) },
 		func(s *Step) string { return yesText(s.Covered) })
-	optAmount = option("amount", "how much of the part goes on here, where it is split, or \"15 g each\"",
+	optAmount = option("amount",
+		"how much of the part goes on here, where it is split, or \"15 g each\"",
 		func(rd *reader, s *Step, e hclsyntax.Expression, what string) {
 			if text, at, ok := rd.literal(e); ok {
 				if x, ok := said.Share(text); ok {
-					s.part = Given{Quantity: quantity.Quantity{Interval: figure.Point(x), Text: text}, Place: at, Set: true}
+					s.part = Given{Place: at, Set: true}
+					s.part.Interval, s.part.Text = figure.Point(x), text
 					return
 				}
 				if one, ok := said.Each(text); ok {
@@ -563,7 +565,8 @@ func (o *IngredientOption) fill(rd *reader, in *Ingredient, e hclsyntax.Expressi
 // Own reports whether the option is the ingredient's own value, which is said without a name.
 func (o *IngredientOption) Own() bool { return o.own }
 
-// Value is what the option comes to, for the proof of an edit; "" where the ingredient says nothing.
+// Value is what the option comes to, for the proof of an edit; "" where the ingredient does not
+// say it.
 func (o *IngredientOption) Value(in *Ingredient) string { return o.value(in) }
 
 // Value is what the option comes to, for the proof of an edit; "" where the step says nothing.
@@ -615,16 +618,14 @@ func (rd *reader) readAt(s *Step, e hclsyntax.Expression, what string) {
 	if !ok {
 		return
 	}
-	if rd.saidAt(s, text, at, what) {
+	if s.Where, ok = findPlace(text); ok || rd.saidAt(s, text, at, what) {
 		return
 	}
 	if text != "" && (text[0] == '-' || text[0] >= '0' && text[0] <= '9') {
 		s.At, _ = rd.QuantityText(text, at, forTemperature, what)
 		return
 	}
-	if s.Where, ok = findPlace(text); !ok {
-		rd.Fault(at, "%s", unknownPlace(what, text))
-	}
+	rd.Fault(at, "%s", unknownPlace(what, text))
 }
 
 // saidAt reads or answers words in the place of a temperature, and reports whether it did.
@@ -684,12 +685,13 @@ func (rd *reader) saidAt(s *Step, text string, at source.Place, what string) boo
 // reports whether it is one.
 func (rd *reader) saidTemp(in *Ingredient, e hclsyntax.Expression) bool {
 	text, at, ok := rd.literal(e)
-	write := said.GoingIn(said.Fold(text))
+	word := said.Fold(text)
+	write := said.GoingIn(word)
 	if t, is := said.TempIn(text); is {
 		write = t
 	}
 	for _, w := range Ways { // boiling milk is as hot as what is boiled
-		if w.food != (figure.Interval{}) && said.Fold(text) == w.Name {
+		if w.food != (figure.Interval{}) && word == w.Name {
 			write = quantity.FormatInterval(w.food, "C")
 		}
 	}
@@ -940,8 +942,8 @@ func (rd *reader) settleEach(s *Step) {
 	n, text := s.Part.piecesAt(s), s.each.Text
 	if !n.IsFinite() || !s.each.IsFinite() {
 		s.Amount, s.Open = Given{}, append(s.Open, optAmount)
-		rd.assumed(s.each.Place, fmt.Sprintf("%q each is taken as \"?\": write a weight such as \"15 g each\", "+
-			"and { divide = 12 } with your number", text))
+		rd.assumed(s.each.Place, fmt.Sprintf("%q each is taken as \"?\": write a weight such as "+
+			"\"15 g each\", and { divide = 12 } with your number", text))
 		return
 	}
 	s.Amount.Interval = s.each.Interval.Mul(n)
@@ -977,7 +979,8 @@ func (p *Part) piecesAt(s *Step) Interval {
 // saidAmount gives the amount of an ingredient as a text that the quantity reader reads, and tells
 // what a word in it was taken for.
 func (rd *reader) saidAmount(in *Ingredient, text string, at source.Place) string {
-	if quantity.IsPlain(text) && !rd.spooned(in, text) {
+	it, _, known := rd.find(in)
+	if quantity.IsPlain(text) && !(known && spooned(it, text)) {
 		return text
 	}
 	if sameName(in.Name, "egg") || sameName(in.Name, "eggs") {
@@ -991,7 +994,7 @@ func (rd *reader) saidAmount(in *Ingredient, text string, at source.Place) strin
 		in.sized = "vanilla bean"
 		return m
 	}
-	if it, _, ok := rd.find(in); ok {
+	if known {
 		if t, taken := said.Amount(it, text, rd.opts.Units); taken {
 			rd.assumed(at, t.Says)
 			return t.Text
@@ -1003,10 +1006,12 @@ func (rd *reader) saidAmount(in *Ingredient, text string, at source.Place) strin
 }
 
 // spooned reports whether an amount is a spoon of something without a density.
-func (rd *reader) spooned(in *Ingredient, text string) bool {
+func spooned(it *larder.Item, text string) bool {
+	if it.Density != 0 {
+		return false
+	}
 	_, fault := quantity.Read(text, quantity.Of(quantity.Volume))
-	it, _, ok := rd.find(in)
-	return fault == nil && ok && it.Density == 0
+	return fault == nil
 }
 
 // described takes what a name says of the ingredient beside what it is: how warm it goes in, and
@@ -1019,7 +1024,8 @@ func (rd *reader) described(in *Ingredient, words []string) {
 	if in.Form == "" && !in.isOpen("as") {
 		in.Form = said.Form(all)
 	}
-	if pct := said.Protein(all); pct != "" && in.Protein == nil && in.Item.Flour > 0 && !in.isOpen("protein") {
+	pct := said.Protein(all)
+	if pct != "" && in.Protein == nil && in.Item.Flour > 0 && !in.isOpen("protein") {
 		if g, ok := rd.QuantityText(pct, in.Place, forPercent, in.Name); ok {
 			in.Protein = &g
 		}

@@ -31,7 +31,8 @@ func place(name, means string, air heat.Place, cold coldness, also ...string) *P
 
 var (
 	room = place("room", "the room, in still air", heat.Room, warm,
-		"room temperature", "room temp", "rt", "kitchen temperature", "room warmth", "ambient", "bench", "counter", "worktop", "kitchen",
+		"room temperature", "room temp", "rt", "kitchen temperature", "room warmth", "ambient",
+		"bench", "counter", "worktop", "kitchen",
 		"wire rack", "cooling rack", "rack")
 	fridge = place("fridge", "the fridge, in still air", heat.Fridge, cold,
 		"refrigerator", "walk-in fridge", "reach-in fridge")

@@ -352,11 +352,11 @@ func (rd *reader) readHowMuch(in *Ingredient, e hclsyntax.Expression, what strin
 	if !ok {
 		return Amount{}
 	}
-	if word := strings.ToLower(strings.TrimSpace(text)); word == "all" || word == "all of it" {
+	switch word := strings.ToLower(strings.TrimSpace(text)); {
+	case word == "all", word == "all of it":
 		return Amount{All: true, Given: Given{Place: at}}
-	}
-	if word := strings.ToLower(strings.TrimSpace(text)); word == "to taste" || word == "as needed" ||
-		strings.HasPrefix(word, "enough") || word == "some" || word == "a little" {
+	case word == "to taste", word == "as needed", word == "some", word == "a little",
+		strings.HasPrefix(word, "enough"):
 		rd.Fault(at, "%s: %q is no amount; write \"?\" until you have weighed it", what, text)
 		return Amount{}
 	}

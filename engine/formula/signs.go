@@ -36,20 +36,25 @@ var (
 	working = regexp.MustCompile(`(?i)bubbl|foam|froth|activ|spong|dom(?:ed|es)|peak`)
 )
 
+const usage = "trade usage, a judgement"
+
 // signTimes are asked in order. A sign without a row is a time to be decided.
 var signTimes = []signTime{
 	{(*Step).isCold, rising, hours(8, 18), "a dough over night in the cold, 8 to 18 h: memory"},
-	{func(s *Step) bool { return s.Verb.Soaks() }, anySign, hours(5.0/60, 20.0/60), "trade usage, a judgement"},
-	{func(s *Step) bool { return s.Verb.Proofs() }, anySign, hours(0.75, 2.5), "trade usage, a judgement"},
-	{isRise, tripled, hours(3, 12), "first dough of a panettone 10 to 12 h: course notes (read); the rest a judgement"},
+	{func(s *Step) bool { return s.Verb.Soaks() }, anySign, hours(5.0/60, 20.0/60), usage},
+	{func(s *Step) bool { return s.Verb.Proofs() }, anySign, hours(0.75, 2.5), usage},
+	{isRise, tripled, hours(3, 12),
+		"first dough of a panettone 10 to 12 h: course notes (read); the rest a judgement"},
 	{isRise, rising, hours(1, 3), "bulk of sweet doughs 1 to 3 h: trade pages (read)"},
-	{isRise, working, hours(0.5, 12), "trade usage, a judgement"},
-	{isRise, relaxed, hours(10.0/60, 40.0/60), "trade usage, a judgement"},
-	{func(s *Step) bool { return s.Verb.Mixes() }, anySign, hours(3.0/60, 15.0/60), "trade usage, a judgement"},
-	{func(s *Step) bool { return s.Verb.Melts() }, anySign, hours(2.0/60, 10.0/60), "trade usage, a judgement"},
-	{func(s *Step) bool { return s.Verb.Cooks() && s.Part.Kind != Dough }, anySign, hours(2.0/60, 20.0/60), "trade usage, a judgement"},
-	{func(s *Step) bool { return !s.Verb.Waits() && !s.Verb.Heats() }, anySign, hours(1.0/60, 15.0/60), "trade usage, a judgement"},
-	{func(s *Step) bool { return s.Verb.Cools() && s.Stands() == nil }, anySign, hours(1, 4), "trade usage, a judgement"},
+	{isRise, working, hours(0.5, 12), usage},
+	{isRise, relaxed, hours(10.0/60, 40.0/60), usage},
+	{func(s *Step) bool { return s.Verb.Mixes() }, anySign, hours(3.0/60, 15.0/60), usage},
+	{func(s *Step) bool { return s.Verb.Melts() }, anySign, hours(2.0/60, 10.0/60), usage},
+	{func(s *Step) bool { return s.Verb.Cooks() && s.Part.Kind != Dough }, anySign,
+		hours(2.0/60, 20.0/60), usage},
+	{func(s *Step) bool { return !s.Verb.Waits() && !s.Verb.Heats() }, anySign,
+		hours(1.0/60, 15.0/60), usage},
+	{func(s *Step) bool { return s.Verb.Cools() && s.Stands() == nil }, anySign, hours(1, 4), usage},
 }
 
 // isRise reports whether the part is left to rise where it is warm, before its proof.
@@ -90,13 +95,14 @@ func (rd *reader) settleSign(s *Step, w sign) {
 	rd.assumed(w.at, fmt.Sprintf("%q says no time: taken as \"?\"; write the time", w.text))
 }
 
-// heatOfWay takes what a filling gets to by the way that it is cooked, where no figure is written: a
-// custard that boils. What is cooked whole in water, such as a dough, is not as hot in the middle.
+// heatOfWay takes what a filling gets to by the way that it is cooked, where no figure is written:
+// a custard that boils. What is cooked whole in water, as a dough, is not as hot in the middle.
 func (rd *reader) heatOfWay(s *Step) {
 	if w := s.sign; w != nil && s.Way == nil && s.Verb.Cooks() {
 		s.Way = wayIn(w.text)
 	}
-	if s.To.Set || s.Core.Set || s.Way == nil || s.Way.food == (figure.Interval{}) || s.Part.isWhole() ||
+	if s.To.Set || s.Core.Set || s.Way == nil || s.Way.food == (figure.Interval{}) ||
+		s.Part.isWhole() ||
 		slices.Contains(s.Open, optTo) || slices.Contains(s.Open, optCore) {
 		return
 	}
@@ -126,7 +132,8 @@ func (s *Step) HeatUnsaid() bool {
 }
 
 // notThat are words of a sign that turn its meaning round: "do not boil", "just below the boil".
-var notThat = regexp.MustCompile(`(?i)\b(?:not|never|don't|without|before|below|under|nearly|almost)\b`)
+var notThat = regexp.MustCompile(
+	`(?i)\b(?:not|never|don't|without|before|below|under|nearly|almost)\b`)
 
 // wayIn is the way of cooking that a sign names: "bring to the boil"; nil where it names none.
 func wayIn(text string) *Way {

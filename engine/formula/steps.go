@@ -232,15 +232,15 @@ func (rd *reader) readSteps(p *Part, e hclsyntax.Expression) {
 	block := make([]Step, len(items)) // one allocation for all of them
 	for i, item := range items {
 		s := &block[i]
-		s.Part, s.Index = p, i
+		s.Part, s.Index = p, len(p.Steps) // a step that does not read leaves no gap
 		if rd.readStep(s, item) {
 			p.Steps = append(p.Steps, s)
 		}
 	}
 }
 
-// apart gives a filling that stands beside another verb, { shape = "balls", fill = "custard" }, a step
-// of its own, and tells so: before what closes it in, and after what only makes room for it.
+// apart gives a filling that stands beside another verb, { shape = "balls", fill = "custard" }, a
+// step of its own, and tells so: before what closes it in, after what only makes room for it.
 func (rd *reader) apart(items []hclsyntax.Expression) []hclsyntax.Expression {
 	out := items[:0:0]
 	for _, item := range items {
@@ -299,15 +299,19 @@ func (rd *reader) readStep(s *Step, e hclsyntax.Expression) bool {
 				s.Verb.Name)
 		default:
 			s.Verb, s.Place, s.Way, s.word = word.verb, pair.Place, word.way, pair.Key
-			if word.afterwards != nil && slices.ContainsFunc(s.Part.Steps, (*Step).HeatsAll) &&
-				(word.verb.PutsOn() || rd.putOn(s, pair.Value, pairs) != nil) {
+			afterwards := word.afterwards != nil && s.IsAfterHeat()
+			var part hclsyntax.Expression // what it puts on
+			if afterwards || word.verb.PutsOn() {
+				part = rd.putOn(s, pair.Value, pairs)
+			}
+			if afterwards && (word.verb.PutsOn() || part != nil) {
 				s.Verb = word.afterwards
 			}
 			if word.option != nil && !rd.isNumber(pair.Value) {
 				rd.noVerb(pairs, e)
 				return false
 			}
-			if part := rd.putOn(s, pair.Value, pairs); s.Verb.PutsOn() && part != nil && part != pair.Value {
+			if s.Verb.PutsOn() && part != nil && part != pair.Value {
 				s.Time, _ = rd.Quantity(pair.Value, forTime, s.Verb.Name)
 				rd.readOwn(s, part)
 				putWith = true
@@ -343,10 +347,12 @@ func (rd *reader) readStep(s *Step, e hclsyntax.Expression) bool {
 	return true
 }
 
-// putOn gives the part that a step puts on a dough: what stands behind its verb, or behind with where a
-// time stands there: { soak = "10 min", with = "rum syrup" } of a baked baba. It is nil where a time
-// stands alone, or with names an ingredient of the dough.
-func (rd *reader) putOn(s *Step, own hclsyntax.Expression, pairs []reading.Pair) hclsyntax.Expression {
+// putOn gives the part that a step puts on a dough: what stands behind its verb, or behind with
+// where a time stands there: { soak = "10 min", with = "rum syrup" } of a baked baba. It is nil
+// where a time stands alone, or with names an ingredient of the dough.
+func (rd *reader) putOn(
+	s *Step, own hclsyntax.Expression, pairs []reading.Pair,
+) hclsyntax.Expression {
 	text, _, ok := rd.literal(own)
 	if !ok || s.Part.Kind != Dough || rd.IsOpen(own) || said.Sign(text) || said.Manner(text) {
 		return nil
@@ -396,9 +402,6 @@ func (rd *reader) unknownOption(s *Step, pair reading.Pair) {
 	if !quoted || !slices.Contains(s.Verb.Options(), name) {
 		rd.Unknown(pair.Place, "key", pair.Key, "a "+s.Verb.Name+" step", s.Verb.Options())
 		return
-	}
-	if name == optNote.Name {
-		text = pair.Key + " " + text
 	}
 	rd.Fault(pair.Place, "no key %q in a %s step; write %s = %q", pair.Key, s.Verb.Name, name, text)
 }

@@ -162,10 +162,12 @@ type takes []*Option
 
 // verb makes a row. It takes every trait, so that a row without one does not compile.
 func verb(name, means string, own ownValue, takes takes, waits waits, heat heatFlow, place *Place,
-	usual usual, joins joins, bulk bulk, gas gas, touch touch, work work, form form, puts puts, shelf shelf,
+	usual usual, joins joins, bulk bulk, gas gas, touch touch, work work, form form, puts puts,
+	shelf shelf,
 	order order, also ...string) *Verb {
 	v := &Verb{Name: name, Means: means, own: own, also: also}
-	v.traits = traits{waits, heat, place, usual, joins, bulk, gas, touch, work, form, puts, shelf, order}
+	v.traits = traits{waits, heat, place, usual, joins, bulk, gas, touch, work, form, puts, shelf,
+		order}
 	v.options = append(append(v.options, takes...), everyStep...)
 	v.says = make([]string, len(StepOptions))
 	for _, o := range v.options {
@@ -197,7 +199,8 @@ var Verbs = []*Verb{
 		aTime, takes{optBy, optTo, optAt},
 		passing, noHeat, nowhere, anywhere, mixes, goesOn, losesGas, touched, attended,
 		keepsForm, putsNothing, inMaking, rawOnly, "knead", "beat", "whisk", "stir", "combine", "blend",
-		"whip", "cream", "rub in", "first speed", "second speed", "frisage", "frasage", "incordare", "pétrissage",
+		"whip", "cream", "rub in", "first speed", "second speed", "frisage", "frasage", "incordare",
+		"pétrissage",
 		"mash", "grind", "puree", "fold in", "work in", "incorporate", "bassinage"),
 	verb("fold", "stretch and fold the dough in its tub",
 		aTimeOrCount, takes{optAt, optTime, optCovered},
@@ -209,7 +212,8 @@ var Verbs = []*Verb{
 		aTime, takes{optAt, optTo, optAs, optCovered, optHumidity, optTin, optCount},
 		standing, noHeat, nowhere, inRoom, joinsNothing, goesOn, keepsGas, closed, unattended,
 		keepsForm, putsNothing, inMaking, anyTime, "bulk", "ferment", "rise", "stand",
-		"first rise", "bulk rise", "pointage", "bulk ferment", "bulk fermentation", "bench rest", "relax"),
+		"first rise", "bulk rise", "pointage", "bulk ferment", "bulk fermentation", "bench rest",
+		"relax"),
 	Chill,
 	verb("temper", "let it come back from the cold",
 		aTime, takes{optAt, optTo, optAs, optCovered},
@@ -259,7 +263,8 @@ var Verbs = []*Verb{
 	verb("wash", "brush a wash on before the bake",
 		aPart, takes{optTime},
 		passing, noHeat, nowhere, anywhere, joinsNothing, goesOn, keepsGas, touched, attended,
-		keepsForm, washes, inMaking, anyTime, "glaze", "egg wash", "dorure", "eggwash", "top", "dip", "finish"),
+		keepsForm, washes, inMaking, anyTime, "glaze", "egg wash", "dorure", "eggwash", "top", "dip",
+		"finish"),
 	verb("dust", "flour, sugar or seeds on the outside, too little to count",
 		harmlessWords, takes{optTime},
 		passing, noHeat, nowhere, anywhere, joinsNothing, goesOn, keepsGas, touched, attended,
@@ -450,7 +455,8 @@ func (v *Verb) ClosesIn() bool {
 	return v.form == coils || v.form == shapes || v.form == sheets || v.Turns()
 }
 
-// LiesOutside reports whether the step puts a topping on that no later step before a bake closes in.
+// LiesOutside reports whether the step puts a topping on that no later step before a bake closes
+// in.
 func (s *Step) LiesOutside() bool {
 	if s.Uses == nil || s.Uses.Kind != Topping {
 		return false

@@ -72,6 +72,9 @@ func (w *Way) heatsTo(lo, hi float64) *Way {
 	return w
 }
 
+// words are the name of the way and the other words for it.
+func (w *Way) words() []string { return append([]string{w.Name}, w.Also...) }
+
 // step adds words that name a step and the way it is done at once.
 func (w *Way) step(words ...string) *Way {
 	w.steps = words
@@ -150,7 +153,8 @@ var Ways = []*Way{
 		"low flame", "low heat", "gas", "induction").
 		step("scald", "brown", "saute", "sauté", "sweat"),
 	way("stirring", "in a pan, stirred all the time", warms,
-		noFat, ownAir, noOven, noMixer, "stirred", "stir", "constant stirring", "whisking", "constant whisking", "whisk"),
+		noFat, ownAir, noOven, noMixer, "stirred", "stir", "constant stirring", "whisking",
+		"constant whisking", "whisk"),
 	way("double boiler", "in a bowl over hot water", warms,
 		noFat, ownAir, noOven, noMixer,
 		"bain-marie", "water bath", "hot water bath", "hot water", "simmering water"),
@@ -264,7 +268,7 @@ func WayNames(v *Verb) []string {
 var wayByWord = func() map[string][]*Way {
 	m := map[string][]*Way{}
 	for _, w := range Ways {
-		for _, word := range append([]string{w.Name}, w.Also...) {
+		for _, word := range w.words() {
 			m[said.Fold(word)] = append(m[said.Fold(word)], w)
 		}
 	}
@@ -286,32 +290,30 @@ func findWay(v *Verb, text string) (*Way, bool) {
 }
 
 // beside are words that may stand beside a way and change nothing of it.
-var beside = regexp.MustCompile(`\b(?:with|using|fitted|the|an?|my|our|in|on|by|at|to|of|and|then|or|attachment|bowl|set|` +
-	`low|medium|middle|high|slow|fast|first|second|speed|gear|\d+)\b`)
+var beside = regexp.MustCompile(`\b(?:with|using|fitted|the|an?|my|our|in|on|by|at|to|of|and|` +
+	`then|or|attachment|bowl|set|low|medium|middle|high|slow|fast|first|second|speed|gear|\d+)\b`)
 
 // wayAmong finds the way that is named among other words: "stand mixer with the dough hook". Of
-// several the first counts, and hot fat before any. Words that could turn it round, or a misspelling,
-// make it none.
+// several the first counts, and hot fat before any. Words that could turn it round, or a
+// misspelling, make it none.
 func wayAmong(v *Verb, text string) (found *Way, ok bool) {
 	words, first := " "+said.Fold(text)+" ", 0
 	rest := words
 	for _, w := range Ways {
-		for _, word := range append([]string{w.Name}, w.Also...) {
+		for _, word := range w.words() {
 			word = " " + said.Fold(word) + " "
 			at := strings.Index(words, word)
 			if at < 0 || !w.suits(v) {
 				continue
 			}
 			rest = strings.ReplaceAll(rest, word, "  ")
-			if found.HotFat() && ok && !w.HotFat() {
-				continue
-			}
-			if !ok || at < first || w.HotFat() && !found.HotFat() {
-				found, first, ok = w, at, true
+			hotter := w.HotFat() && !found.HotFat()
+			if found == nil || hotter || at < first && w.HotFat() == found.HotFat() {
+				found, first = w, at
 			}
 		}
 	}
-	return found, ok && strings.TrimSpace(beside.ReplaceAllString(rest, "")) == ""
+	return found, found != nil && strings.TrimSpace(beside.ReplaceAllString(rest, "")) == ""
 }
 
 // unknownWay says that a way is not known of a verb, what is nearest, and which there are.
@@ -323,7 +325,7 @@ func unknownWay(v *Verb, text string) string {
 		if !w.suits(v) {
 			continue
 		}
-		for _, word := range append([]string{w.Name}, w.Also...) {
+		for _, word := range w.words() {
 			words, means[word] = append(words, word), w
 		}
 	}

@@ -208,12 +208,13 @@ func TestWordsThatSayTheWay(t *testing.T) {
 	}
 }
 
-// A filling beside another verb is a step of its own: before what closes it in, after what rolls the
-// dough flat for it. Three verbs at once are refused.
+// A filling beside another verb is a step of its own: before what closes it in, after what rolls
+// the dough flat for it. Three verbs at once are refused.
 func TestFillingBesideAVerb(t *testing.T) {
 	steps := func(line string) (names []string, faults int) {
-		file := source.New("f.hcl", []byte("formula \"f\" {\n  dough \"d\" {\n    ingredients = { \"bread flour\" = \"500 g\" }\n    steps = ["+
-			line+"]\n  }\n  filling \"jam\" { ingredients = { \"apricot jam\" = \"100 g\" } }\n}\n"))
+		file := source.New("f.hcl", []byte("formula \"f\" {\n  dough \"d\" {\n"+
+			"    ingredients = { \"bread flour\" = \"500 g\" }\n    steps = ["+line+"]\n  }\n  "+
+			"filling \"jam\" { ingredients = { \"apricot jam\" = \"100 g\" } }\n}\n"))
 		body, _ := source.Parse(file)
 		r := &reading.Reader{File: file}
 		f := Read(r, body.Blocks[0], Options{Larder: larder.New()})
@@ -237,5 +238,28 @@ func TestFillingBesideAVerb(t *testing.T) {
 	}
 	if _, faults := steps(`{ shape = "balls", fill = "jam", rest = "1 h" }`); faults == 0 {
 		t.Error("three verbs at once are read")
+	}
+}
+
+// Steps that do not read leave no gap before one that may name a part.
+func TestStepsThatDoNotRead(t *testing.T) {
+	file := source.New("f.hcl", []byte(`formula "f" {
+  dough "d" {
+    ingredients = { "bread flour" = "500 g" }
+    steps = [{ frob = "1" }, { frob = "2" }, { rest = "1 h" }, { dust = "jam" }]
+  }
+  filling "jam" { ingredients = { "apricot jam" = "100 g" } }
+}
+`))
+	body, _ := source.Parse(file)
+	r := &reading.Reader{File: file}
+	f := Read(r, body.Blocks[0], Options{Larder: larder.New()})
+	for i, s := range f.Parts[0].Steps {
+		if s.Index != i {
+			t.Errorf("step %d has index %d", i, s.Index)
+		}
+	}
+	if len(r.Problems) != 2 {
+		t.Errorf("%v", r.Problems)
 	}
 }

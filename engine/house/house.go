@@ -421,7 +421,9 @@ func (h *House) readIngredient(r *reading.Reader, b *hclsyntax.Block) {
 
 // readLike finds the ingredient that a house's own is like. What its name says of a harm, the
 // other must hold too.
-func (h *House) readLike(r *reading.Reader, a *hclsyntax.Attribute, name string) (*larder.Item, bool) {
+func (h *House) readLike(r *reading.Reader, a *hclsyntax.Attribute, name string) (
+	*larder.Item, bool,
+) {
 	like, at, ok := r.Text(a.Expr, "like")
 	if !ok {
 		return nil, false

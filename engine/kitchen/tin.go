@@ -42,18 +42,7 @@ func ReadTin(r *reading.Reader, b *hclsyntax.Block, k *Kitchen) {
 		t.readInside(r, text, at)
 	}
 	t.readChimney(r, b)
-	if a := b.Body.Attributes["of"]; a != nil {
-		if text, at, ok := r.Text(a.Expr, "of"); ok {
-			switch strings.ToLower(strings.TrimSpace(text)) {
-			case "paper":
-				t.Paper = true
-			case "tin":
-			default:
-				r.Fault(at, "of: a tin is of tin or paper, not %q; write of = \"paper\" for a mould "+
-					"of paper, or leave it out", text)
-			}
-		}
-	}
+	t.readOf(r, b)
 	for i, other := range k.Tins {
 		if !strings.EqualFold(strings.TrimSpace(other.Name), strings.TrimSpace(t.Name)) {
 			continue
@@ -86,6 +75,26 @@ func (t *Tin) readInside(r *reading.Reader, text string, at source.Place) {
 	t.Sides, _ = r.Box(box, at, "inside")
 	for i, side := range t.Sides {
 		t.Inside[i] = (side.Lo + side.Hi) / 2
+	}
+}
+
+// readOf reads what a tin is made of.
+func (t *Tin) readOf(r *reading.Reader, b *hclsyntax.Block) {
+	a := b.Body.Attributes["of"]
+	if a == nil {
+		return
+	}
+	text, at, ok := r.Text(a.Expr, "of")
+	if !ok {
+		return
+	}
+	switch strings.ToLower(strings.TrimSpace(text)) {
+	case "paper":
+		t.Paper = true
+	case "tin":
+	default:
+		r.Fault(at, "of: a tin is of tin or paper, not %q; write of = \"paper\" for a mould of "+
+			"paper, or leave it out", text)
 	}
 }
 

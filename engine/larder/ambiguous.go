@@ -33,7 +33,7 @@ func (l *Larder) Ambiguous(word string) (Ambiguous, bool) {
 	if _, known := l.Find(word); known {
 		return Ambiguous{}, false
 	}
-	if one, other, either := strings.Cut(fold(word), " or "); either { // "butter or margarine"
+	if one, other, either := strings.Cut(string(key), " or "); either { // "butter or margarine"
 		a := Ambiguous{Word: word, Why: "one or the other"}
 		for _, name := range []string{one, other} {
 			if it, ok := l.Find(name); ok {
@@ -43,7 +43,7 @@ func (l *Larder) Ambiguous(word string) (Ambiguous, bool) {
 		return a, len(a.Choices) > 0
 	}
 	head, _, _ := strings.Cut(word, ",") // "olives, pitted" are olives, whichever
-	typed := strings.Fields(fold(head))
+	typed := foldedWords(head)
 	for i := range typed {
 		if i > 0 && !leaves(typed[i-1], nil) {
 			break
@@ -59,7 +59,7 @@ func (l *Larder) Ambiguous(word string) (Ambiguous, bool) {
 var ambiguousByKey = sync.OnceValue(func() map[string]*Ambiguous {
 	all := make(map[string]*Ambiguous, len(ambiguous))
 	for i := range ambiguous {
-		all[string(names.Append(nil, ambiguous[i].Word))] = &ambiguous[i]
+		all[fold(ambiguous[i].Word)] = &ambiguous[i]
 	}
 	return all
 })
@@ -72,7 +72,7 @@ const maxNear = 4
 // and then others. Letters count only within words of five letters or more, or where all but the
 // order of the letters is the same, so that ham is not jam.
 func (l *Larder) Near(name string) []string {
-	typed := strings.Fields(string(names.Append(nil, name)))
+	typed := foldedWords(name)
 	if len(typed) == 0 {
 		return nil
 	}
@@ -88,8 +88,8 @@ func (l *Larder) Near(name string) []string {
 		it, _ := l.Find(n)
 		again := offered[it]
 		offered[it] = true
-		return again || !sharesWord(typed, strings.Fields(string(names.Append(nil, n)))) ||
-			!sameStart(typed, strings.Fields(string(names.Append(nil, n))))
+		known := foldedWords(n)
+		return again || !sharesWord(typed, known) || !sameStart(typed, known)
 	})
 	if len(near) > 0 {
 		return near[:min(maxNear, len(near))]
@@ -106,7 +106,7 @@ func (l *Larder) Near(name string) []string {
 			continue
 		}
 		score := 0
-		words := strings.Fields(string(names.Append(nil, n)))
+		words := foldedWords(n)
 		for i, w := range typed {
 			if len(w) < 3 || !slices.Contains(words, w) {
 				continue

@@ -28,8 +28,9 @@ var plainWords = sync.OnceValue(func() map[string]func(*Item) bool {
 			"organic range pure plump large small medium cut torn divided firm pliable " +
 			"waxed unwaxed slivered halve piece chunk cube half level scalded drained " +
 			"steeped bloomed dissolved warming crisp crispy thin thick strips rounds " +
-			"tiede fondu fondue ramolli mou pommade froid froide rape rapee weich zerlassen lauwarm kalt geschmolzen " +
-			"tibia tibio templada templado derretida derretido morbido freddo tiepido fuso", always},
+			"tiede fondu fondue ramolli mou pommade froid froide rape rapee weich zerlassen lauwarm kalt " +
+			"geschmolzen tibia tibio templada templado derretida derretido morbido freddo " +
+			"tiepido fuso", always},
 		{"soft whole", butFlour},
 		{"thawed defrosted frozen cored pitted stoned seedless mashed", ofFruit},
 		{"ground milled toasted roasted blanched skinned shelled flaked", dry},
@@ -62,7 +63,8 @@ func littleSugar(it *Item) bool { return it.Sugars < dryBelow }
 // fillers join the others, and say nothing by themselves.
 const fillers = " and then at room temperature the a in into from fridge to of or but not until " +
 	"slightly if needed with for plus extra dusting rolling greasing work surface tin pan bowl " +
-	"brushing temp temperature temperatura ambiente more little glaze serve decorate sprinkle finish top kneading taste free straight "
+	"brushing temp temperature temperatura ambiente more little glaze serve decorate sprinkle " +
+	"finish top kneading taste free straight "
 
 func filler(word string) bool { return strings.Contains(fillers, " "+word+" ") }
 
@@ -130,11 +132,14 @@ func (l *Larder) Described(name string) (it *Item, said []string, ok bool) {
 	return it, said, true
 }
 
-// turned finds a name whose kind stands behind a comma, where the other words there leave it as it is.
+// turned finds a name whose kind stands behind a comma, where the other words there leave it as it
+// is.
 func (l *Larder) turned(head, aside string) (*Item, bool) {
 	words := strings.Fields(aside)
 	for i, w := range words {
-		for _, name := range []string{aside + " " + head, head + " " + aside, w + " " + head, head + " " + w} {
+		for _, name := range []string{
+			aside + " " + head, head + " " + aside, w + " " + head, head + " " + w,
+		} {
 			it, ok := l.Find(name)
 			for k, other := range words {
 				ok = ok && (k == i || filler(other) || plainWords()[other] != nil)
@@ -148,6 +153,8 @@ func (l *Larder) turned(head, aside string) (*Item, bool) {
 }
 
 func fold(text string) string { return string(names.Append(nil, text)) }
+
+func foldedWords(text string) []string { return strings.Fields(fold(text)) }
 
 // singularLast is a name with its last word in the singular: the zest of lemons is lemon zest.
 func singularLast(name string) string {

@@ -3,8 +3,6 @@ package larder
 import (
 	"slices"
 	"strings"
-
-	"forebake/engine/larder/internal/names"
 )
 
 // Hazard is what in an ingredient can hurt by itself: by its dose, until it is cooked, or on the
@@ -60,7 +58,8 @@ func (it *Item) MoistPlant() bool {
 		return false
 	}
 	switch it.ControlOf() {
-	case ControlProtein, ControlMeat, ControlFish, ControlRawMilk, ControlSoftCheese, ControlHardCheese:
+	case ControlProtein, ControlMeat, ControlFish, ControlRawMilk, ControlSoftCheese,
+		ControlHardCheese:
 		return false
 	}
 	return it.Water >= dry && it.Alcohol < dry && !it.Is(Acid) && !it.Is(Pectin)
@@ -96,8 +95,9 @@ var graves = []grave{
 			}
 			return it.Control == ControlRawMilk || it.Is(RawEgg) || isRawFlesh(it)
 		}, ControlRawMilk},
-	{"raw meat", [][]string{{"raw", "minced", "ground", "mince"}, {"meat", "beef", "pork", "veal", "lamb",
-		"mutton", "goat", "venison", "duck", "goose", "chicken", "turkey", "rabbit", "liver", "sausage*"}},
+	{"raw meat", [][]string{{"raw", "minced", "ground", "mince"}, {"meat", "beef", "pork", "veal",
+		"lamb", "mutton", "goat", "venison", "duck", "goose", "chicken", "turkey", "rabbit", "liver",
+		"sausage*"}},
 		[]string{"cheese", "milk", "cooked", "cured"}, isRawFlesh, ControlMeat},
 	{"raw fish", [][]string{{"raw", "minced"}, {"fish", "salmon", "tuna", "cod", "trout", "herring",
 		"mackerel", "squid", "shrimp*", "prawn*", "mussel*", "oyster*", "scallop*", "crab", "lobster"}},
@@ -105,19 +105,22 @@ var graves = []grave{
 	{"sprouted seeds", [][]string{{"sprout*"}}, []string{"brussels", "brussel"},
 		func(it *Item) bool { return it.Control == ControlSprouts }, ControlSprouts},
 	{"dried pulses", [][]string{{"dried", "dry", "raw", "soaked"}, {"bean", "beans"}},
-		[]string{"paste", "vanilla", "tonka", "cocoa", "mung", "adzuki", "soy"}, hazardous(HazardLectin), ""},
+		[]string{"paste", "vanilla", "tonka", "cocoa", "mung", "adzuki", "soy"},
+		hazardous(HazardLectin), ""},
 	{"bitter kernels, which give off cyanide",
 		[][]string{{"kernel*", "bitter"}, {"apricot*", "almond*", "peach*", "plum*", "cherry"}},
 		[]string{"extract", "aroma", "flavouring"}, hazardous(HazardKernel), ""},
 	{"a caustic", [][]string{{"lye", "caustic", "hydroxide"}}, nil, hazardous(HazardCaustic), ""},
-	{"nitrite or nitrate", [][]string{{"nitrite", "nitrate", "saltpetre", "saltpeter", "curing", "cure"}},
+	{"nitrite or nitrate",
+		[][]string{{"nitrite", "nitrate", "saltpetre", "saltpeter", "curing", "cure"}},
 		nil, hazardous(HazardNitrite), ""},
 	{"bromate", [][]string{{"bromate*"}}, nil, hazardous(HazardBromate), ""},
 	{"elderberries", [][]string{{"elderberr*"}}, []string{"jam", "syrup", "jelly", "cordial"},
 		hazardous(HazardElderberry), ""},
 	{"a cherry or plum stone, which gives off cyanide", [][]string{{"pit", "pits", "stone", "stones"},
 		{"cherry", "apricot*", "peach*", "plum*"}}, nil, hazardous(HazardKernel), ""},
-	{"a poison", [][]string{{"foxglove", "hemlock", "oleander", "monkshood", "aconite", "nightshade", "yew",
+	{"a poison", [][]string{{"foxglove", "hemlock", "oleander", "monkshood", "aconite",
+		"nightshade", "yew",
 		"holly", "ackee", "comfrey", "castor", "ginkgo", "morel*", "fugu", "amanita", "shikimi"}},
 		[]string{"sugar", "decoration*", "dried"}, hazardous(HazardNoFood), ""},
 	{"a poison", [][]string{{"laurel"}, {"cherry"}}, nil, hazardous(HazardNoFood), ""},
@@ -125,9 +128,11 @@ var graves = []grave{
 	{"mad honey, a poison", [][]string{{"mad"}, {"honey"}}, nil, hazardous(HazardNoFood), ""},
 	{"Japanese star anise, a poison", [][]string{{"japanese"}, {"anise"}}, nil,
 		hazardous(HazardNoFood), ""},
-	{"green or sprouted potatoes, which hold solanine", [][]string{{"green", "sprouted"}, {"potato*"}}, nil,
+	{"green or sprouted potatoes, which hold solanine",
+		[][]string{{"green", "sprouted"}, {"potato*"}}, nil,
 		hazardous(HazardNoFood), ""},
-	{"wild mushrooms, which only who knows them may pick", [][]string{{"wild", "foraged"}, {"mushroom*"}},
+	{"wild mushrooms, which only who knows them may pick",
+		[][]string{{"wild", "foraged"}, {"mushroom*"}},
 		nil, hazardous(HazardNoFood), ""},
 	{"rhubarb leaves", [][]string{{"rhubarb"}, {"leaf", "leaves"}}, nil, hazardous(HazardNoFood), ""},
 	{"coumarin", [][]string{{"tonka", "cassia"}}, nil, hazardous(HazardCoumarin), ""},
@@ -140,7 +145,7 @@ var graves = []grave{
 
 // gravesOf are the kinds that a name is of.
 func gravesOf(name string) []*grave {
-	typed := strings.Fields(string(names.Append(nil, name)))
+	typed := foldedWords(name)
 	says := func(word string) bool {
 		return slices.ContainsFunc(typed, func(w string) bool {
 			begin, some := strings.CutSuffix(word, "*")
@@ -190,16 +195,18 @@ func (l *Larder) Holding(name string) []string {
 	if len(of) == 0 {
 		return nil
 	}
-	typed := strings.Fields(string(names.Append(nil, name)))
+	typed := foldedWords(name)
 	shares := map[string]int{} // words, by the item's name
 	var out []string
 	for i := range shipped {
 		it := &shipped[i]
 		own := gravesOf(it.Name)
-		if slices.ContainsFunc(of, func(g *grave) bool { return !slices.Contains(own, g) || !g.holds(it) }) {
+		if slices.ContainsFunc(of, func(g *grave) bool {
+			return !slices.Contains(own, g) || !g.holds(it)
+		}) {
 			continue
 		}
-		for _, word := range strings.Fields(string(names.Append(nil, it.Name))) {
+		for _, word := range foldedWords(it.Name) {
 			if slices.Contains(typed, word) {
 				shares[it.Name]++
 			}

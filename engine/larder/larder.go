@@ -257,7 +257,7 @@ func (l *Larder) Add(it Item) error {
 	own := &it
 	keys := make([]string, 0, 1+len(it.Aliases))
 	for _, n := range append([]string{it.Name}, it.Aliases...) {
-		k := string(names.Append(nil, n))
+		k := fold(n)
 		if k == "" {
 			return fmt.Errorf("ingredient %q: %q is not a name", it.Name, n)
 		}
@@ -275,7 +275,7 @@ func (l *Larder) Add(it Item) error {
 		l.byKey[k] = own
 	}
 	same := findShipped([]byte(keys[0]))
-	if same != nil && string(names.Append(nil, same.Name)) == keys[0] {
+	if same != nil && fold(same.Name) == keys[0] {
 		l.overrides[same] = own
 	}
 	l.added = append(l.added, own)
@@ -285,7 +285,7 @@ func (l *Larder) Add(it Item) error {
 // Drop removes the item that was added under that name, with its
 // aliases. It does nothing if there is none.
 func (l *Larder) Drop(name string) {
-	it := l.byKey[string(names.Append(nil, name))]
+	it := l.byKey[fold(name)]
 	if it == nil || !strings.EqualFold(strings.TrimSpace(it.Name), strings.TrimSpace(name)) {
 		return
 	}

@@ -190,7 +190,8 @@ func TestAllergens(t *testing.T) {
 		// Every flour is wheat but those of other grains.
 		if it.Flour > 0 && !strings.Contains(it.Name, "rye") &&
 			!slices.Contains([]string{"oat flour", "cornmeal", "rice flour", "buckwheat flour",
-				"millet flour", "barley flour", "masa harina", "glutinous rice flour", "cassava flour", "chestnut flour"}, it.Name) {
+				"millet flour", "barley flour", "masa harina", "glutinous rice flour",
+				"cassava flour", "chestnut flour"}, it.Name) {
 			has(t, it, it.US, "wheat")
 			has(t, it, it.EU, "gluten_cereals:wheat")
 		}

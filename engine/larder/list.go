@@ -3,8 +3,6 @@ package larder
 import (
 	"slices"
 	"strings"
-
-	"forebake/engine/larder/internal/names"
 )
 
 // Items returns every item, the house's first. A shipped item that the house overrides is left out.
@@ -64,7 +62,7 @@ func (it *Item) speaksOf(typed []string) bool {
 
 // words are the words of a name, folded and in the singular.
 func words(name string) []string {
-	out := strings.Fields(string(names.Append(nil, name)))
+	out := foldedWords(name)
 	for i := range out {
 		out[i] = singular(out[i])
 	}

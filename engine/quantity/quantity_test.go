@@ -237,13 +237,17 @@ func TestFaults(t *testing.T) {
 		{"1e-400 g", scale, "1e-400",
 			`"1e-400" is implausibly small; check the number and its unit`},
 		{"0x10 g", scale, "0x10", `"0x10" is not a plain number; write it in the digits 0 to 9`},
-		{"Inf g", scale, "Inf g", `"Inf g" is not a mass; "?" stands for what is to be decided, and words go into a note; write for example ` +
+		{"Inf g", scale, "Inf g", `"Inf g" is not a mass; "?" stands for what is to be decided, ` +
+			`and words go into a note; write for example ` +
 			`"200 g", or "190 to 210 g"`},
-		{"NaN", oven, "NaN", `"NaN" is not a temperature; "?" stands for what is to be decided, and words go into a note; write for example ` +
+		{"NaN", oven, "NaN", `"NaN" is not a temperature; "?" stands for what is to be decided, ` +
+			`and words go into a note; write for example ` +
 			`"24 C", or "24 to 26 C"`},
-		{"about so", scale, "about so", `"about so" is not a mass; "?" stands for what is to be decided, and words go into a note; write for example ` +
+		{"about so", scale, "about so", `"about so" is not a mass; "?" stands for what is to be decided, ` +
+			`and words go into a note; write for example ` +
 			`"200 g", or "190 to 210 g"`},
-		{"on a rack", timer, "on a rack", `"on a rack" is not a time; "?" stands for what is to be decided, and words go into a note; write for example ` +
+		{"on a rack", timer, "on a rack", `"on a rack" is not a time; "?" stands for what is to be decided, ` +
+			`and words go into a note; write for example ` +
 			`"90 min", or "90 min to 2 h", or "overnight"`},
 		{"2 T", Amounts, "T", `"T" is a tablespoon as T and a teaspoon as t: say which; ` +
 			`write "2 tbsp", or "2 tsp"`},

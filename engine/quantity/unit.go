@@ -110,7 +110,8 @@ var units = []unit{
 	{"l", Volume, 1000, 0, []string{"L", "litre", "litres", "liter", "liters"}},
 	{"dl", Volume, 100, 0, []string{"dL", "decilitre", "decilitres", "deciliter", "deciliters"}},
 	{"cl", Volume, 10, 0, []string{"cL", "centilitre", "centilitres", "centiliter", "centiliters"}},
-	{"tsp", Volume, 4.92892159375, 0, []string{"tsps", "teaspoon", "teaspoons", "TL", "tsk", "cdta", "cucharadita",
+	{"tsp", Volume, 4.92892159375, 0, []string{"tsps", "teaspoon", "teaspoons", "TL", "tsk",
+		"cdta", "cucharadita",
 		"cucharaditas", "cucchiaino", "cucchiaini"}},
 	{"tbsp", Volume, 14.78676478125, 0, []string{
 		"tbsps", "tbs", "tbl", "tblsp", "tablespoon", "tablespoons", "EL", "msk", "rkl", "cda",

@@ -6,22 +6,24 @@ import (
 )
 
 // manners open words that say how a step is done or where, and give it no time.
-var manners = regexp.MustCompile(`(?i)^(?:on|in|into|under|over|at|by|with|without|onto|between|inside|near|` +
-	`off|out of|to|upside down|covered|uncovered|hanging|wrapped|loosely|lightly|gently|slowly|briefly|well|` +
-	`low heat|medium heat|gentle heat|high heat)\b`)
+var manners = pattern(`(?i)^(?:on|in|into|under|over|at|by|with|without|onto|between|inside|near|` +
+	`off|out of|to|upside down|covered|uncovered|hanging|wrapped|loosely|lightly|gently|slowly|` +
+	`briefly|well|low heat|medium heat|gentle heat|high heat)\b`)
 
 // Manner reports whether a text says how a step is done, or where, in the place of a time: "on a
 // rack", "under a cloth".
 func Manner(text string) bool {
-	return manners.MatchString(strings.TrimSpace(text)) && !strings.ContainsAny(text, "0123456789") &&
-		len(strings.Fields(text)) > 1 || alone.MatchString(strings.TrimSpace(text))
+	text = strings.TrimSpace(text)
+	return manners().MatchString(text) && !strings.ContainsAny(text, "0123456789") &&
+		len(strings.Fields(text)) > 1 || alone().MatchString(text)
 }
 
-var alone = regexp.MustCompile(`(?i)^(?:covered|uncovered|hanging|wrapped|gently|slowly|quickly|briefly|slightly|fully|a little|a bit|once|twice|three times)$`)
+var alone = pattern(`(?i)^(?:covered|uncovered|hanging|wrapped|gently|slowly|quickly|briefly|` +
+	`slightly|fully|a little|a bit|once|twice|three times)$`)
 
 var (
-	under = regexp.MustCompile(`(?i)\b(?:cloth|towel|cling film|film|plastic|foil|lid|covered|wrapped|bag)\b`)
-	bare  = regexp.MustCompile(`(?i)\b(?:uncovered|without|no|not|off|unwrapped)\b`)
+	under = pattern(`(?i)\b(?:cloth|towel|cling film|film|plastic|foil|lid|covered|wrapped|bag)\b`)
+	bare  = pattern(`(?i)\b(?:uncovered|without|no|not|off|unwrapped)\b`)
 )
 
 // Cover reports whether words beside a time say that the part is covered, or that it is not.
@@ -29,16 +31,22 @@ func Cover(text string) (covered, ok bool) {
 	switch {
 	case strings.Contains(strings.ToLower(text), "uncovered"):
 		return false, true
-	case under.MatchString(text) && !bare.MatchString(text):
+	case under().MatchString(text) && !bare().MatchString(text):
 		return true, true
 	}
 	return false, false
 }
 
-// Inside reports whether words say that something is in a place of that name: "in the fridge".
+var turnedRound = pattern(`(?i)\b(?:not|never|before|or)\b`)
+
+// Inside reports whether words say that something is in a place of that name, in lower case: "in
+// the fridge".
 func Inside(text, place string) bool {
-	return regexp.MustCompile(`(?i)\b(?:in|into)(?: the| a| your| my)? `+regexp.QuoteMeta(place)+`\b`).MatchString(text) &&
-		!regexp.MustCompile(`(?i)\b(?:not|never|before|or)\b`).MatchString(text)
+	if !strings.Contains(strings.ToLower(text), place) || turnedRound().MatchString(text) {
+		return false
+	}
+	in := `(?i)\b(?:in|into)(?: the| a| your| my)? ` + regexp.QuoteMeta(place) + `\b`
+	return regexp.MustCompile(in).MatchString(text) // few words name a place at all
 }
 
 // NoFigure reports whether words hold no figure at all.
@@ -46,17 +54,20 @@ func NoFigure(text string) bool {
 	return strings.TrimSpace(text) != "" && !strings.ContainsAny(text, "0123456789¼½¾⅓⅔")
 }
 
-// Vessel reports whether words name what a thing stands in or on, which changes no figure: "oiled bowl".
-func Vessel(text string) bool { return NoFigure(text) && vessel.MatchString(text) }
+// Vessel reports whether words name what a thing stands in or on, which changes no figure: "oiled
+// bowl".
+func Vessel(text string) bool { return NoFigure(text) && vessel().MatchString(text) }
 
-var vessel = regexp.MustCompile(`(?i)\b(?:bowl|tub|box|container|basket|couche|tray|sheet|paper|parchment|board|pan|tin|dish|cloth|squares)\b`)
+var vessel = pattern(`(?i)\b(?:bowl|tub|box|container|basket|couche|tray|sheet|paper|parchment|` +
+	`board|pan|tin|dish|cloth|squares)\b`)
 
-var until = regexp.MustCompile(`(?i)^(?:(?:cool(?:ed)?|warm(?:ed)?|down|until|till|at|is|it|just|completely|fully) )*(?:to )?(.+)$`)
+var until = pattern(`(?i)^(?:(?:cool(?:ed)?|warm(?:ed)?|down|until|till|at|is|it|just|completely|` +
+	`fully) )*(?:to )?(.+)$`)
 
 // Until is the temperature that words tell to wait for: "to room temperature", "until lukewarm"; ""
 // for others.
 func Until(text string) string {
-	m := until.FindStringSubmatch(strings.TrimSpace(text))
+	m := until().FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil || strings.TrimSpace(text) == m[1] {
 		return ""
 	}

@@ -2,49 +2,53 @@ package said
 
 import (
 	"fmt"
-	"regexp"
 	"strings"
 
 	"forebake/engine/quantity"
 )
 
 const (
-	packs = `(?:sachets?|packets?|envelopes?|packages?|pkgs?|packs?|bags?|tins?|cans?|jars?|cubes?|blocks?|` +
-		`cakes?|cartons?|tubs?|bottles?|bars?|sticks?|pouch(?:es)?|boxe?s?)`
+	packs = `(?:sachets?|packets?|envelopes?|packages?|pkgs?|packs?|bags?|tins?|cans?|jars?|cubes?|` +
+		`blocks?|cakes?|cartons?|tubs?|bottles?|bars?|sticks?|pouch(?:es)?|boxe?s?)`
 	number = `(\d+(?:[./]\d+)?|an?|one|two|three|four)`
 	mass   = `(\d[\d.,]* ?(?:kg|g|grams?|oz|ounces?|lbs?|ml|cl|dl|l))`
 )
 
 var (
-	packOf   = regexp.MustCompile(`(?i)^` + mass + ` ` + packs + `$`)                                                                  // 7 g sachet
-	packsOf  = regexp.MustCompile(`(?i)^` + number + ` ?(?:(?:x|×|\*) ?` + mass + `(?: ` + packs + `)?| ` + mass + ` ` + packs + `)$`) // 2 x 7 g sachets
-	packsEnd = regexp.MustCompile(`(?i)^` + number + ` ` + packs + `,? (?:of )?\(?` + mass + `( each)?\)?$`)                           // 2 sachets (7 g each)
-	each     = regexp.MustCompile(`(?i)^(.*\d.*?) ?(?:each|apiece|a piece|per (?:piece|bun|roll|ball|one|doughnut|pastry|loaf)|` +
-		`(?:for|in|on) (?:each|every)(?: one| piece| bun| roll)?)$`)
-	plus = regexp.MustCompile(`(?i)^(\d[\d.,]* ?(?:g|kg|ml|l)),? (?:plus|and|\+) (?:some |a (?:little|bit) )?(?:more|extra)\b.*$`)
+	// packOf: 7 g sachet; packsOf: 2 x 7 g sachets; packsEnd: 2 sachets (7 g each)
+	packOf  = pattern(`(?i)^` + mass + ` ` + packs + `$`)
+	packsOf = pattern(`(?i)^` + number + ` ?(?:(?:x|×|\*) ?` + mass + `(?: ` + packs + `)?| ` +
+		mass + ` ` + packs + `)$`)
+	packsEnd = pattern(`(?i)^` + number + ` ` + packs + `,? (?:of )?\(?` + mass + `( each)?\)?$`)
+	each     = pattern(`(?i)^(.*\d.*?) ?(?:each|apiece|a piece|per (?:piece|bun|roll|ball|one|` +
+		`doughnut|pastry|loaf)|(?:for|in|on) (?:each|every)(?: one| piece| bun| roll)?)$`)
+	plus = pattern(`(?i)^(\d[\d.,]* ?(?:g|kg|ml|l)),? (?:plus|and|\+) (?:some |a (?:little|` +
+		`bit) )?(?:more|extra)\b.*$`)
 )
 
-var words = map[string]string{"a": "1", "an": "1", "one": "1", "two": "2", "three": "3", "four": "4"}
+// numbers are numbers in words.
+var numbers = map[string]string{"a": "1", "an": "1", "one": "1", "two": "2", "three": "3",
+	"four": "4", "five": "5", "ten": "10", "twenty": "20"}
 
 // Packed reads an amount by its packs: "7 g sachet", "2 x 7 g", "1 tin (397 g)". why asks where the
 // text can mean two amounts.
 func Packed(text string) (out, why string) {
 	text = strings.TrimSpace(text)
-	if m := packOf.FindStringSubmatch(text); m != nil {
+	if m := packOf().FindStringSubmatch(text); m != nil {
 		return m[1], ""
 	}
-	m, whole := packsOf.FindStringSubmatch(text), false
+	m, whole := packsOf().FindStringSubmatch(text), false
 	switch {
 	case m != nil:
 		m[2] += m[3] // one of the two is empty
 	default:
-		if m = packsEnd.FindStringSubmatch(text); m == nil {
+		if m = packsEnd().FindStringSubmatch(text); m == nil {
 			return "", ""
 		}
 		whole = m[3] == ""
 	}
 	count := strings.ToLower(m[1])
-	if w, ok := words[count]; ok {
+	if w, ok := numbers[count]; ok {
 		count = w
 	}
 	n, fault := quantity.Read(count+" pieces", quantity.Of(quantity.Count))
@@ -65,7 +69,7 @@ func Packed(text string) (out, why string) {
 
 // Each reads an amount that is for one piece: "15 g each".
 func Each(text string) (one string, ok bool) {
-	m := each.FindStringSubmatch(strings.TrimSpace(text))
+	m := each().FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
 		return "", false
 	}
@@ -75,16 +79,17 @@ func Each(text string) (one string, ok bool) {
 // AndMore reads an amount with more for the bench: "500 g plus extra". What is dusted is too little
 // to count.
 func AndMore(text string) (out string, ok bool) {
-	m := plus.FindStringSubmatch(strings.TrimSpace(text))
+	m := plus().FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
 		return "", false
 	}
 	return m[1], true
 }
 
-var someShares = map[string]float64{"half": 0.5, "half of it": 0.5, "1/2": 0.5, "½": 0.5, "a third": 1.0 / 3,
-	"one third": 1.0 / 3, "1/3": 1.0 / 3, "two thirds": 2.0 / 3, "2/3": 2.0 / 3, "a quarter": 0.25,
-	"one quarter": 0.25, "1/4": 0.25, "three quarters": 0.75, "3/4": 0.75, "all": 1, "all of it": 1}
+var someShares = map[string]float64{"half": 0.5, "half of it": 0.5, "1/2": 0.5, "½": 0.5,
+	"a third": 1.0 / 3, "one third": 1.0 / 3, "1/3": 1.0 / 3, "two thirds": 2.0 / 3,
+	"2/3": 2.0 / 3, "a quarter": 0.25, "one quarter": 0.25, "1/4": 0.25, "three quarters": 0.75,
+	"3/4": 0.75, "all": 1, "all of it": 1}
 
 // Share reads a share of a whole: "half", "a third".
 func Share(text string) (x float64, ok bool) {
@@ -92,15 +97,15 @@ func Share(text string) (x float64, ok bool) {
 	return x, ok
 }
 
-var pods = regexp.MustCompile(`(?i)^(\d+|an?|half an?|1/2|½) ?(?:pods?|beans?|sticks?)$`)
+var pods = pattern(`(?i)^(\d+|an?|half an?|1/2|½) ?(?:pods?|beans?|sticks?)$`)
 
 // Pods reads a number of pods, of what may be an extract too: "1 pod" of vanilla.
 func Pods(text string) string {
-	m := pods.FindStringSubmatch(strings.TrimSpace(text))
+	m := pods().FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
 		return ""
 	}
-	if w, ok := words[strings.ToLower(m[1])]; ok {
+	if w, ok := numbers[strings.ToLower(m[1])]; ok {
 		m[1] = w
 	}
 	return m[1] + " pieces"

@@ -7,12 +7,19 @@ import (
 	"fmt"
 	"math"
 	"regexp"
+	"slices"
 	"strconv"
 	"strings"
+	"sync"
 
 	"forebake/engine/larder"
 	"forebake/engine/quantity"
 )
+
+// pattern compiles an expression when it is first used: a run uses few of them.
+func pattern(text string) func() *regexp.Regexp {
+	return sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(text) })
+}
 
 // Taken is what a word is taken for: a text to read, and what a report says of it.
 type Taken struct{ Text, Says string }
@@ -22,11 +29,11 @@ type Taken struct{ Text, Says string }
 var gasMarks = map[string]string{"1": "140 C", "2": "150 C", "3": "170 C", "4": "180 C",
 	"5": "190 C", "6": "200 C", "7": "220 C", "8": "230 C", "9": "240 C"}
 
-var gasMark = regexp.MustCompile(`^(?:gas )?(?:gas|mark)(?: mark)? ?([1-9])$`)
+var gasMark = pattern(`^(?:gas )?(?:gas|mark)(?: mark)? ?([1-9])$`)
 
 // GasMark is the temperature of a mark of a UK oven, its words in lower case.
 func GasMark(words string) (Taken, bool) {
-	m := gasMark.FindStringSubmatch(words)
+	m := gasMark().FindStringSubmatch(words)
 	if m == nil {
 		return Taken{}, false
 	}
@@ -48,14 +55,15 @@ var warmths = map[string]struct {
 	"proofer": {"28 C", false}, "prover": {"28 C", false}, "cold": {"4 C", false},
 }
 
-var warmSpot = regexp.MustCompile(`^(?:some ?where|any ?where)? ?(?:nice and )?warm(?: (?:place|spot|kitchen|room|corner|` +
-	`cupboard|draught free place|draft free place|and draught free|and draft free))?(?: (?:in|of|by|near|free from|away from) .*)?$`)
+var warmSpot = pattern(`^(?:some ?where|any ?where)? ?(?:nice and )?warm(?: (?:place|spot|` +
+	`kitchen|room|corner|cupboard|draught free place|draft free place|and draught free|` +
+	`and draft free))?(?: (?:in|of|by|near|free from|away from) .*)?$`)
 
 // Warmth is what to write for words of how warm it is somewhere, in lower case; take is true where the
 // range can be taken.
 func Warmth(words string) (write string, take, ok bool) {
 	w, ok := warmths[words]
-	if !ok && warmSpot.MatchString(words) {
+	if !ok && warmSpot().MatchString(words) {
 		w, ok = warmths["warm place"], true
 	}
 	return w.write, w.taken, ok
@@ -63,34 +71,36 @@ func Warmth(words string) (write string, take, ok bool) {
 
 // goingIn are words for how warm an ingredient goes in. Common practice, no source.
 var goingIn = map[string]string{"lukewarm": "35 C to 40 C", "tepid": "35 C to 40 C",
-	"warm": "35 C to 43 C", "hand hot": "35 C to 43 C", "hand warm": "35 C to 40 C", "finger warm": "35 C to 40 C",
-	"melted": "32 C to 45 C", "melted and cooled": "25 C to 35 C", "melted and cool": "25 C to 35 C", "blood warm": "35 C to 38 C",
-	"blood heat": "35 C to 38 C", "blood temperature": "35 C to 38 C", "body temperature": "35 C to 38 C",
+	"warm": "35 C to 43 C", "hand hot": "35 C to 43 C", "hand warm": "35 C to 40 C",
+	"finger warm": "35 C to 40 C", "melted": "32 C to 45 C", "melted and cooled": "25 C to 35 C",
+	"melted and cool": "25 C to 35 C", "blood warm": "35 C to 38 C",
+	"blood heat": "35 C to 38 C", "blood temperature": "35 C to 38 C",
+	"body temperature": "35 C to 38 C",
 	"room temperature": "18 C to 24 C", "room temp": "18 C to 24 C", "rt": "18 C to 24 C",
 	"room": "18 C to 24 C", "room warm": "18 C to 24 C", "ambient": "18 C to 24 C",
 	"softened": "18 C to 24 C", "soft": "18 C to 24 C", "soft but cool": "14 C to 20 C",
 	"cool but pliable": "10 C to 16 C", "pliable": "10 C to 16 C",
 	"cold": "2 C to 8 C", "chilled": "2 C to 8 C", "fridge cold": "2 C to 8 C", "fridge": "2 C to 8 C",
-	"fridge temperature": "2 C to 8 C", "from fridge": "2 C to 8 C", "straight from the fridge": "2 C to 8 C",
-	"cold from fridge": "2 C to 8 C", "from the fridge": "2 C to 8 C",
-	"cold from the fridge": "2 C to 8 C", "ice cold": "0 C to 4 C", "iced": "0 C to 4 C",
-	"frozen": "-20 C to -12 C", "from the freezer": "-20 C to -12 C"}
+	"fridge temperature": "2 C to 8 C", "from fridge": "2 C to 8 C",
+	"straight from the fridge": "2 C to 8 C", "cold from fridge": "2 C to 8 C",
+	"from the fridge": "2 C to 8 C", "cold from the fridge": "2 C to 8 C", "ice cold": "0 C to 4 C",
+	"iced": "0 C to 4 C", "frozen": "-20 C to -12 C", "from the freezer": "-20 C to -12 C"}
 
 // GoingIn is how warm an ingredient goes in, by words in lower case; "" for others.
 func GoingIn(words string) string { return goingIn[words] }
 
-// warmWords find words in a name for how warm a thing goes in, the particular before the general.
-var warmWords = [...]*regexp.Regexp{
-	regexp.MustCompile(`\broom temperature\b`), regexp.MustCompile(`\blukewarm\b`),
-	regexp.MustCompile(`\btepid\b`), regexp.MustCompile(`\bwarm\b`), regexp.MustCompile(`\bfridge\b`),
-	regexp.MustCompile(`\bice cold\b`), regexp.MustCompile(`\bcold\b`),
-}
+// warmWords are words in a name for how warm a thing goes in, the particular before the general.
+var warmWords = []string{"room temperature", "lukewarm", "tepid", "warm", "fridge", "ice cold",
+	"cold"}
+
+var warmWord = pattern(`\b(?:` + strings.Join(warmWords, "|") + `)\b`)
 
 // WarmthIn is how warm an ingredient goes in by words of a name; "" where none says it. Hot and
 // boiling say too little.
 func WarmthIn(words string) string {
-	for _, w := range warmWords {
-		if word := w.FindString(words); word != "" {
+	found := warmWord().FindAllString(words, -1)
+	for _, word := range warmWords {
+		if slices.Contains(found, word) {
 			return goingIn[word]
 		}
 	}
@@ -98,17 +108,17 @@ func WarmthIn(words string) string {
 }
 
 // forms are words that say in what form an ingredient goes in.
-var forms = regexp.MustCompile(`\b(?:melted|(?:finely |roughly |coarsely )?(?:chopped|ground|grated|sliced|crushed)|` +
-	`softened|cubed|diced|mashed|halved|beaten|whole|flaked|slivered)\b`)
+var forms = pattern(`\b(?:melted|(?:finely |roughly |coarsely )?(?:chopped|ground|grated|sliced|` +
+	`crushed)|softened|cubed|diced|mashed|halved|beaten|whole|flaked|slivered)\b`)
 
 // Form is the form that words of a name say, "" for none.
-func Form(words string) string { return forms.FindString(words) }
+func Form(words string) string { return forms().FindString(words) }
 
-var protein = regexp.MustCompile(`\b(\d{1,2}(?:\.\d+)?) ?% protein\b`)
+var protein = pattern(`\b(\d{1,2}(?:\.\d+)?) ?% protein\b`)
 
 // Protein is the protein of a flour that words of its name say: "13 %"; "" for none.
 func Protein(words string) string {
-	if m := protein.FindStringSubmatch(words); m != nil {
+	if m := protein().FindStringSubmatch(words); m != nil {
 		return m[1] + " %"
 	}
 	return ""
@@ -122,8 +132,11 @@ func Ingredient(l *larder.Larder, name, units string) (*larder.Item, []string, b
 		return it, nil, ok
 	}
 	it, words, ok := l.Described(name)
-	if plain, _ := l.Find("egg"); ok && it == plain {
-		size := sizes.FindString(strings.Join(words, " "))
+	if len(words) == 0 {
+		return it, nil, ok
+	}
+	if plain, _ := l.Find("egg"); it == plain {
+		size := sizes().FindString(strings.Join(words, " "))
 		if sized, ok := l.Find(EggName(size+" egg", units)); ok {
 			return sized, words, true
 		}
@@ -131,15 +144,15 @@ func Ingredient(l *larder.Larder, name, units string) (*larder.Item, []string, b
 	return it, words, ok
 }
 
-var sizes = regexp.MustCompile(`\b(?:large|medium|small)\b`)
+var sizes = pattern(`\b(?:large|medium|small)\b`)
 
-var falling = regexp.MustCompile(
+var falling = pattern(
 	`(?i)^(.*?\d ?°? ?[CF]?),? ?(?:and )?(?:then|falling to|down to|->|→) ?(.*)$`)
 
 // Falling reads an oven that falls from one temperature to another: "220 C, then 180 C", and of an oven
 // "220 C to 180 C".
 func Falling(text string, oven bool) (from, to string, ok bool) {
-	if m := falling.FindStringSubmatch(text); m != nil {
+	if m := falling().FindStringSubmatch(text); m != nil {
 		from, to = strings.TrimSpace(m[1]), strings.TrimSpace(m[2])
 	} else if a, b, found := strings.Cut(text, " to "); found && oven {
 		from, to = a, b
@@ -156,57 +169,57 @@ func Falling(text string, oven bool) (from, to string, ok bool) {
 	return a.Text, b.Text, fault1 == nil && fault2 == nil && a.Lo > b.Hi
 }
 
-var sign = regexp.MustCompile(`(?i)^(?:un)?till?\b|\b(?:doubled|double|tripled|bubbly|golden|ready|done|` +
+var sign = pattern(`(?i)^(?:un)?till?\b|\b(?:doubled|double|tripled|bubbly|golden|ready|done|` +
 	`smooth|soft|completely|cold enough|boil|simmer)\b`)
 
 // Sign reports whether a text is a sign to look for in the place of a time: "until doubled".
 func Sign(text string) bool {
-	return !strings.ContainsAny(text, "0123456789") && sign.MatchString(text)
+	return !strings.ContainsAny(text, "0123456789") && sign().MatchString(text)
 }
 
 const spell = `[\d¼½¾⅓⅔][^,;()]*?(?:hours?|hrs?|h|minutes?|mins?|min|days?)\b`
 
-var timeIn = regexp.MustCompile(`(?i)^(.*?)(?:\b(?:about|around|roughly|approx\.?|another|for|circa) )*` +
+var timeIn = pattern(`(?i)^(.*?)(?:\b(?:about|around|roughly|approx\.?|another|for|circa) )*` +
 	`(` + spell + `(?: *(?:to|or|and|-|–)? *` + spell + `)*|over ?night\b)(.*)$`)
 
-var portions = regexp.MustCompile(`(?i)\b(?:per|each|every|twice|times|[ap]\.?m)\b`)
+var portions = pattern(`(?i)\b(?:per|each|every|twice|times|[ap]\.?m)\b`)
 
-var worded = regexp.MustCompile(`^\p{L}.*\p{L}$`)
+var worded = pattern(`^\p{L}.*\p{L}$`)
 
 // TimeIn reads a time that has words beside it: "until doubled, about 2 h", "overnight, hanging".
 // Words with figures of their own are none.
 func TimeIn(text string) (time, rest string, ok bool) {
-	m := timeIn.FindStringSubmatch(text)
+	m := timeIn().FindStringSubmatch(text)
 	if m == nil || strings.ContainsAny(m[1]+m[3], "0123456789¼½¾⅓⅔") {
 		return "", "", false
 	}
 	rest = strings.Trim(strings.TrimRight(m[1], " ,;(")+" "+strings.TrimLeft(m[3], " ,;.)"), " ,;()")
-	return m[2], rest, worded.MatchString(rest) && !portions.MatchString(rest)
+	return m[2], rest, worded().MatchString(rest) && !portions().MatchString(rest)
 }
 
-var fanned = regexp.MustCompile(`(?i)^(.*\d ?°? ?[CF]?) ?\(?(?:fan|convection|fan oven|fan-forced)\)?$`)
+var fanned = pattern(`(?i)^(.*\d ?°? ?[CF]?) ?\(?(?:fan|convection|fan oven|fan-forced)\)?$`)
 
 // Fanned reads a temperature that says it is of a fan oven: "180 C fan".
 func Fanned(text string) (temperature string, ok bool) {
-	m := fanned.FindStringSubmatch(strings.TrimSpace(text))
+	m := fanned().FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
 		return "", false
 	}
 	return strings.TrimSpace(m[1]), true
 }
 
-var degrees = regexp.MustCompile(`(?i)^(\d+) ?(?:degrees?|deg|°)$`)
+var degrees = pattern(`(?i)^(\d+) ?(?:degrees?|deg|°)$`)
 
 // Degrees reads a temperature whose degrees are of no scale: "375 degrees".
 func Degrees(text string) (number string, ok bool) {
-	m := degrees.FindStringSubmatch(strings.TrimSpace(text))
+	m := degrees().FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
 		return "", false
 	}
 	return m[1], true
 }
 
-var times = regexp.MustCompile(`(?i)^(\d+) ?(?:times|turns?|sets?|folds?)$`)
+var times = pattern(`(?i)^(\d+) ?(?:times|turns?|sets?|folds?)$`)
 
 // Times reads a number of times: "4 times", "in half".
 func Times(text string) (number string, ok bool) {
@@ -214,7 +227,7 @@ func Times(text string) (number string, ok bool) {
 	if word, known := shares[strings.ToLower(text)]; known {
 		return word, true
 	}
-	if m := times.FindStringSubmatch(text); m != nil {
+	if m := times().FindStringSubmatch(text); m != nil {
 		return m[1], true
 	}
 	return "", false
@@ -224,26 +237,28 @@ var shares = map[string]string{"in half": "2", "in two": "2", "halves": "2", "in
 	"thirds": "3", "in four": "4", "quarters": "4", "once": "1", "twice": "2"}
 
 var (
-	covers   = regexp.MustCompile(`(?i)\b(?:yes|film|wrap|cloth|towel|lid|foil|plastic|bag|loosely|lightly|covered|oiled)\b`)
-	uncovers = regexp.MustCompile(`(?i)^(?:no|none|un\w*|not\b.*)$`)
+	covers = pattern(`(?i)\b(?:yes|film|wrap|cloth|towel|lid|foil|plastic|bag|loosely|lightly|` +
+		`covered|oiled)\b`)
+	uncovers = pattern(`(?i)^(?:no|none|un\w*|not\b.*)$`)
 )
 
 // Covered reads words for a cover: "cling film", "no".
 func Covered(text string) (yes, ok bool) {
 	text = strings.TrimSpace(text)
-	if uncovers.MatchString(text) {
+	if uncovers().MatchString(text) {
 		return false, true
 	}
-	yes = covers.MatchString(text) && !strings.Contains(strings.ToLower(text), "without")
+	yes = covers().MatchString(text) && !strings.Contains(strings.ToLower(text), "without")
 	return yes, yes
 }
 
-var area = regexp.MustCompile(
-	`(?i)^([\d.]+) ?(?:mm|cm|in|inch|inches)? ?(?:x|×|by) ?([\d.]+) ?(mm|cm|in|inch|inches)(?: (?:rectangle|sheet|square|oblong))?$`)
+var area = pattern(
+	`(?i)^([\d.]+) ?(?:mm|cm|in|inch|inches)? ?(?:x|×|by) ?([\d.]+) ?(mm|cm|in|inch|` +
+		`inches)(?: (?:rectangle|sheet|square|oblong))?$`)
 
 // Area reads the sides of a sheet, "30 x 45 cm", the longer first.
 func Area(text string) (long, short quantity.Quantity, ok bool) {
-	m := area.FindStringSubmatch(strings.TrimSpace(text))
+	m := area().FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
 		return long, short, false
 	}
@@ -269,62 +284,57 @@ const dryYeast = 0.5
 
 // measures are words of the kitchen that an ingredient gives a size to. Sources: pinch and dash from
 // measuring-spoon pages (read), the bounds a judgement; a sachet of dry yeast is 7 g (German and US
-// pages, read); saffron 0.1 to 0.5 g, cardamom pods and drops (memory); vanilla sugar 7.5 g in France, 8 g in Germany, 10 g in Austria (memory); a stick of
+// pages, read); saffron 0.1 to 0.5 g, cardamom pods and drops (memory); vanilla sugar 7.5 g in
+// France, 8 g in Germany, 10 g in Austria (memory); a stick of
 // butter is 4 oz (SR 28, read).
 var measures = []struct {
-	word   *regexp.Regexp
+	word   func() *regexp.Regexp
 	lo, hi float64
 	unit   string
 	us     bool // a measure of the US alone
 	fits   func(*larder.Item) bool
 	says   string
 }{
-	{regexp.MustCompile(`^(?:(?:small|large|good|generous|big) )?pinch(?:es)?$`), 0.1, 1, "g", false,
+	{pattern(`^(?:(?:small|large|good|generous|big) )?pinch(?:es)?$`), 0.1, 1, "g", false,
 		func(*larder.Item) bool { return true }, "a pinch is taken as 0.1 to 1 g: weigh it"},
-	{regexp.MustCompile(`^dash(?:es)?$`), 0.3, 1.5, "ml", false,
+	{pattern(`^dash(?:es)?$`), 0.3, 1.5, "ml", false,
 		func(it *larder.Item) bool { return it.Density > 0 },
 		"a dash is taken as 0.3 to 1.5 ml: weigh it"},
-	{regexp.MustCompile(`^(?:sachets?|packets?|envelopes?|packages?|pkgs?)$`), 7, 7, "g", false,
+	{pattern(`^(?:sachets?|packets?|envelopes?|packages?|pkgs?)$`), 7, 7, "g", false,
 		func(it *larder.Item) bool { return it.Yeast > dryYeast },
 		"a packet of dry yeast is taken as 7 g: read its label"},
-	{regexp.MustCompile(`^(?:sachets?|packets?)$`), 7.5, 10, "g", false,
+	{pattern(`^(?:sachets?|packets?)$`), 7.5, 10, "g", false,
 		func(it *larder.Item) bool { return it.Name == "vanilla sugar" },
 		"a packet of vanilla sugar is taken as 7.5 to 10 g: read its label"},
-	{regexp.MustCompile(`^(?:sachets?|packets?|envelopes?|pinch(?:es)? of threads)$`), 0.1, 0.5, "g", false,
+	{pattern(`^(?:sachets?|packets?|envelopes?|pinch(?:es)? of threads)$`), 0.1, 0.5, "g", false,
 		func(it *larder.Item) bool { return it.Name == "saffron" },
 		"a packet of saffron is taken as 0.1 to 0.5 g: read its label"},
-	{regexp.MustCompile(`^(?:green )?pods?$`), 0.1, 0.3, "g", false,
+	{pattern(`^(?:green )?pods?$`), 0.1, 0.3, "g", false,
 		func(it *larder.Item) bool { return it.Name == "cardamom" },
 		"the seeds of a pod are taken as 0.1 to 0.3 g: weigh them"},
-	{regexp.MustCompile(`^(?:few )?drops?$`), 0.03, 0.3, "ml", false,
+	{pattern(`^(?:few )?drops?$`), 0.03, 0.3, "ml", false,
 		func(it *larder.Item) bool { return it.Density > 0 },
 		"a drop is taken as 0.03 ml, and a few as up to 0.3 ml: weigh it"},
-	{regexp.MustCompile(`^sticks?$`), 4, 4, "oz", true,
+	{pattern(`^sticks?$`), 4, 4, "oz", true,
 		func(it *larder.Item) bool {
 			return it.Class == larder.ClassFat && it.Water > 0 && it.Fat < 90
 		},
 		"a stick is taken as the US one of 4 oz"},
 }
 
-var amountOf = regexp.MustCompile(
+var amountOf = pattern(
 	`(?i)^([\d\s./⁄½¼¾⅓⅔⅛]+|an? |half an? )\s*([a-z ]*?)(?: of [a-z ]+)?$`)
 
 // alonePinch is a pinch without a number.
-var alonePinch = regexp.MustCompile(`(?i)^((?:(?:small|large|good|generous|big) )?(?:pinch|dash))$`)
+var alonePinch = pattern(`(?i)^((?:(?:small|large|good|generous|big) )?(?:pinch|dash))$`)
 
 // Amount gives the quantity of a word of the kitchen for an ingredient. units is whose measures the
 // kitchen uses.
 func Amount(it *larder.Item, text, units string) (Taken, bool) {
-	if q, fault := quantity.Read(text, quantity.Of(quantity.Volume)); fault == nil && it.Name == "kosher salt" {
-		return Taken{quantity.Plain(tenth(q.Lo*kosherLo)) + " to " + quantity.Plain(tenth(q.Hi*kosherHi)) + " g",
-			"a teaspoon of kosher salt is taken as 2.8 to 4.8 g, by its make: weigh it"}, true
+	if t, ok := spoon(it, text); ok {
+		return t, true
 	}
-	if q, fault := quantity.Read(text, quantity.Of(quantity.Volume)); fault == nil && it.Class == larder.ClassSpice &&
-		it.Density == 0 && it.PerMl.Hi == 0 {
-		return Taken{quantity.Plain(tenth(q.Lo*spiceLo)) + " to " + quantity.Plain(tenth(q.Hi*spiceHi)) + " g",
-			"a spoon of " + it.Name + " is taken as 0.3 to 0.65 g a millilitre, as of most spices: weigh it"}, true
-	}
-	m := amountOf.FindStringSubmatch(alonePinch.ReplaceAllString(strings.TrimSpace(text), "a $1"))
+	m := amountOf().FindStringSubmatch(alonePinch().ReplaceAllString(strings.TrimSpace(text), "a $1"))
 	if m == nil {
 		return Taken{}, false
 	}
@@ -333,18 +343,19 @@ func Amount(it *larder.Item, text, units string) (Taken, bool) {
 		return Taken{}, false
 	}
 	word := strings.ToLower(strings.TrimSpace(m[2]))
-	if _, isZest := zests[it.Name]; isZest && word == "" || word != "" && counts(word, it) {
-		switch z, isZest := zests[it.Name]; {
+	z, isZest := zests[it.Name]
+	if isZest && word == "" || word != "" && counts(word, it) {
+		switch {
 		case isZest:
 			return Taken{quantity.Plain(n.Lo*z.lo) + " to " + quantity.Plain(n.Lo*z.hi) + " g",
-				fmt.Sprintf("the zest of one is taken as %s to %s g: weigh it", quantity.Plain(z.lo),
-					quantity.Plain(z.hi))}, true
+				fmt.Sprintf("the zest of one is taken as %s to %s g: weigh it",
+					quantity.Plain(z.lo), quantity.Plain(z.hi))}, true
 		case it.Piece > 0:
 			return Taken{Text: quantity.Plain(n.Lo) + " pieces"}, true
 		}
 	}
 	for _, k := range measures {
-		if !k.word.MatchString(word) || !k.fits(it) || k.us && (units == "uk" || units == "metric") {
+		if !k.word().MatchString(word) || !k.fits(it) || k.us && (units == "uk" || units == "metric") {
 			continue
 		}
 		out := quantity.Plain(n.Lo * k.lo)
@@ -354,6 +365,29 @@ func Amount(it *larder.Item, text, units string) (Taken, bool) {
 		return Taken{out + " " + k.unit, k.says}, true
 	}
 	return Taken{}, false
+}
+
+// spoon weighs a spoon of what the larder gives no one density: kosher salt and most spices.
+func spoon(it *larder.Item, text string) (Taken, bool) {
+	var lo, hi float64
+	var says string
+	switch {
+	case it.Name == "kosher salt":
+		lo, hi = kosherLo, kosherHi
+		says = "a teaspoon of kosher salt is taken as 2.8 to 4.8 g, by its make: weigh it"
+	case it.Class == larder.ClassSpice && it.Density == 0 && it.PerMl.Hi == 0:
+		lo, hi = spiceLo, spiceHi
+		says = "a spoon of " + it.Name +
+			" is taken as 0.3 to 0.65 g a millilitre, as of most spices: weigh it"
+	default:
+		return Taken{}, false
+	}
+	q, fault := quantity.Read(text, quantity.Of(quantity.Volume))
+	if fault != nil {
+		return Taken{}, false
+	}
+	return Taken{quantity.Plain(tenth(q.Lo*lo)) + " to " + quantity.Plain(tenth(q.Hi*hi)) + " g",
+		says}, true
 }
 
 // A millilitre of a ground spice, g: the larder's other rows, most of them.
@@ -371,13 +405,15 @@ const (
 func tenth(g float64) float64 { return math.Round(10*g) / 10 }
 
 // zests are the zest of one fruit, g. Memory.
-var zests = map[string]struct{ lo, hi float64 }{"lemon zest": {3, 8}, "orange zest": {5, 12}, "lime zest": {2, 5}}
+var zests = map[string]struct{ lo, hi float64 }{"lemon zest": {3, 8}, "orange zest": {5, 12},
+	"lime zest": {2, 5}}
 
 // units of what is counted, beside the words of its own name.
-const counted = " large medium small whole pod pods clove cloves stalk stalks fruit fruits unwaxed organic ripe "
+const counted = " large medium small whole pod pods clove cloves stalk stalks fruit fruits " +
+	"unwaxed organic ripe "
 
-// counts reports whether words behind a number only name the thing itself: "1 orange" of orange zest,
-// "2 cloves" of garlic.
+// counts reports whether words behind a number only name the thing itself: "1 orange" of orange
+// zest, "2 cloves" of garlic.
 func counts(words string, it *larder.Item) bool {
 	own := " " + singulars(strings.ToLower(it.Name+" "+strings.Join(it.Aliases, " "))) + " "
 	for _, w := range strings.Fields(words) {
@@ -388,12 +424,12 @@ func counts(words string, it *larder.Item) bool {
 	return !strings.Contains(own, " leaf ")
 }
 
-var inBrackets = regexp.MustCompile(`^([^()]+?)\s*\(([^()]+)\)$`)
+var inBrackets = pattern(`^([^()]+?)\s*\(([^()]+)\)$`)
 
 // Bracketed gives the weight of an amount that is written twice: "3 1/2 cups (440 g)". A weight says
 // more than a volume. Others stay as they are.
 func Bracketed(text string) string {
-	m := inBrackets.FindStringSubmatch(strings.TrimSpace(text))
+	m := inBrackets().FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
 		return text
 	}
@@ -405,11 +441,11 @@ func Bracketed(text string) string {
 	return text
 }
 
-var sizedEggs = regexp.MustCompile(`(?i)^([\d\s./⁄½¼¾]+) (large|medium|small|extra[- ]large)(?: eggs?)?$`)
+var sizedEggs = pattern(`(?i)^([\d\s./⁄½¼¾]+) (large|medium|small|extra[- ]large)(?: eggs?)?$`)
 
 // SizedEggs reads "2 large" of eggs: how many, and the name of the egg of that size.
 func SizedEggs(text, units string) (count, name string, says string, ok bool) {
-	m := sizedEggs.FindStringSubmatch(strings.TrimSpace(text))
+	m := sizedEggs().FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
 		return "", "", "", false
 	}
@@ -440,8 +476,8 @@ func EggName(name, units string) string {
 
 // Signs of a country's kitchen in the text of a formula. Common practice, no source.
 var (
-	usSigns = regexp.MustCompile(`(?i)\d ?°?F"|\bcups?"|\bsticks?"|all-purpose`)
-	ukSigns = regexp.MustCompile(
+	usSigns = pattern(`(?i)\d ?°?F"|\bcups?"|\bsticks?"|all-purpose`)
+	ukSigns = pattern(
 		`(?i)gas mark|caster sugar|icing sugar|strong (?:white )?flour|plain flour`)
 )
 
@@ -449,7 +485,7 @@ var (
 // house's, else that of the other words of the file, which says tells.
 func Country(text, units string, file []byte) (out, says string) {
 	if units == "" && strings.Contains(quantity.OfCountry(text, "us"), " us ") {
-		us, uk := usSigns.Match(file), ukSigns.Match(file)
+		us, uk := usSigns().Match(file), ukSigns().Match(file)
 		switch {
 		case us && !uk:
 			units = "us"
@@ -464,7 +500,7 @@ func Country(text, units string, file []byte) (out, says string) {
 	return quantity.OfCountry(text, units), says
 }
 
-var exampleTime = regexp.MustCompile(`"\d+ (?:min|h)"`)
+var exampleTime = pattern(`"\d+ (?:min|h)"`)
 
 // WithTime puts a time that was written into a line to write, in place of the example of its first
 // step. A text that is no time leaves the line as it is.
@@ -473,7 +509,7 @@ func WithTime(line, text string) string {
 		return line
 	}
 	first, rest, found := strings.Cut(line, " }")
-	at := exampleTime.FindStringIndex(first)
+	at := exampleTime().FindStringIndex(first)
 	if at == nil {
 		return line
 	}
@@ -504,7 +540,7 @@ func Clock(text string) (minutes float64, ok bool) {
 	return float64(60*h + m), n == 2 && err == nil && whole && h <= 23 && m <= 59
 }
 
-var aboutSo = regexp.MustCompile(`(?i)^(?:about|around|roughly|approx(?:imately|\.)?|some|makes) `)
+var aboutSo = pattern(`(?i)^(?:about|around|roughly|approx(?:imately|\.)?|some|makes) `)
 
 // Made is how many pieces a text says that a formula makes.
 type Made struct {
@@ -515,7 +551,7 @@ type Made struct {
 
 // Makes reads "24 pieces", "10 to 12 buns" and "2 loaves of 450 g"; why says what is wrong.
 func Makes(text string) (m Made, why string) {
-	text = aboutSo.ReplaceAllString(text, "")
+	text = aboutSo().ReplaceAllString(text, "")
 	number, rest, _ := strings.Cut(text, " ")
 	n, bad := Count(number)
 	m.Lo, m.Hi = n, n

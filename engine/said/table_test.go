@@ -9,8 +9,8 @@ import (
 	"forebake/engine/larder"
 )
 
-// TestWordsOfBakers reads each row of the table by the reader that it names, and holds what must not
-// be read: "" says that the reader leaves it alone.
+// TestWordsOfBakers reads each row of the table by the reader that it names, and holds what must
+// not be read: "" says that the reader leaves it alone.
 func TestWordsOfBakers(t *testing.T) {
 	file, err := os.Open("../../testdata/tables/said.csv")
 	if err != nil {
@@ -21,7 +21,8 @@ func TestWordsOfBakers(t *testing.T) {
 	if err != nil || len(rows) < 60 {
 		t.Fatal(len(rows), err)
 	}
-	names := []string{"bread flour", "fresh yeast", "whole milk", "unsalted butter", "egg yolks", "sugar"}
+	names := []string{"bread flour", "fresh yeast", "whole milk", "unsalted butter", "egg yolks",
+		"sugar"}
 	l := larder.New()
 	item := func(name string) *larder.Item {
 		it, ok := l.Find(name)
@@ -60,8 +61,9 @@ func TestWordsOfBakers(t *testing.T) {
 			taken, _ := Amount(item(of), text, "")
 			return taken.Text
 		},
-		"temperature": func(text, _ string) string { out, _ := TempIn(text); return out },
-		"going in":    func(text, _ string) string { return GoingIn(Fold(text)) },
+		"temperature":     func(text, _ string) string { out, _ := TempIn(text); return out },
+		"words of warmth": func(text, _ string) string { return WarmthIn(text) },
+		"going in":        func(text, _ string) string { return GoingIn(Fold(text)) },
 		"time": func(text, _ string) string {
 			if out := Time(text); out != text {
 				return out

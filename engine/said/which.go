@@ -2,7 +2,6 @@ package said
 
 import (
 	"fmt"
-	"regexp"
 	"slices"
 	"strings"
 
@@ -16,36 +15,39 @@ type Chosen struct {
 }
 
 var (
-	allBut = regexp.MustCompile(`^(?:all|everything|all (?:the )?(?:other )?ingredients|the rest)` +
-		`(?: of it| of them)?,? (?:but|except|except for|without|apart from|save|bar|minus) (?:for )?(.+)$`)
-	everything = regexp.MustCompile(`^(?:all|everything|all (?:of )?(?:the )?ingredients)$`)
-	theRest    = regexp.MustCompile(`^(?:(?:the )?(?:rest|remainder|others?)|(?:everything|all) else|` +
+	allBut = pattern(`^(?:all|everything|all (?:the )?(?:other )?ingredients|the rest)` +
+		`(?: of it| of them)?,? (?:but|except|except for|without|apart from|save|bar|` +
+		`minus) (?:for )?(.+)$`)
+	everything = pattern(`^(?:all|everything|all (?:of )?(?:the )?ingredients)$`)
+	theRest    = pattern(`^(?:(?:the )?(?:rest|remainder|others?)|(?:everything|all) else|` +
 		`(?:the |all |all the )?(?:rest of the |remaining |other )(?:ingredients|things)?)$`)
-	between  = regexp.MustCompile(`\s*(?:,|;|&|\+|\band then\b|\band\b|\bthen\b|\bplus\b|\bwith\b|\binto\b|\bin\b)\s*`)
-	articles = regexp.MustCompile(`^(?:(?:all|some|half|most|rest|remainder|the|of|my|your|cold|soft|softened|melted|warm|lukewarm|boiling|beaten|` +
-		`whisked|remaining|a (?:spoon|tablespoon|teaspoon|tbsp|tsp|pinch|little|bit)(?:ful)?(?: of)?) )+`)
+	between = pattern(`\s*(?:,|;|&|\+|\band then\b|\band\b|\bthen\b|\bplus\b|\bwith\b|\binto\b|` +
+		`\bin\b)\s*`)
+	articles = pattern(`^(?:(?:all|some|half|most|rest|remainder|the|of|my|your|cold|soft|softened|` +
+		`melted|warm|lukewarm|boiling|beaten|whisked|` +
+		`remaining|a (?:spoon|tablespoon|teaspoon|tbsp|tsp|pinch|little|bit)(?:ful)?(?: of)?) )+`)
 )
 
-// Which finds the ingredients of a part that words mean: "the butter", "sugar and butter", "all but the
-// butter", "the rest". why says what is wrong.
+// Which finds the ingredients of a part that words mean: "the butter", "sugar and butter", "all but
+// the butter", "the rest". why says what is wrong.
 func Which(words string, names []string) (c Chosen, why string) {
 	if i := slices.IndexFunc(names, same(words)); i >= 0 {
 		return Chosen{Names: names[i : i+1]}, ""
 	}
 	words = strings.ToLower(strings.Join(strings.Fields(words), " "))
-	switch m := allBut.FindStringSubmatch(words); {
+	switch m := allBut().FindStringSubmatch(words); {
 	case m != nil:
 		out, why := Which(m[1], names)
 		left := slices.DeleteFunc(slices.Clone(names), func(n string) bool {
 			return slices.Contains(out.Names, n)
 		})
 		return Chosen{Names: left, Rest: strings.HasPrefix(words, "the rest")}, why
-	case everything.MatchString(words):
+	case everything().MatchString(words):
 		return Chosen{Names: names}, ""
-	case theRest.MatchString(words):
+	case theRest().MatchString(words):
 		return Chosen{Names: names, Rest: true}, ""
 	}
-	for _, one := range between.Split(words, -1) {
+	for _, one := range between().Split(words, -1) {
 		if strings.TrimSpace(one) == "" {
 			continue
 		}
@@ -61,13 +63,14 @@ func Which(words string, names []string) (c Chosen, why string) {
 }
 
 func same(word string) func(string) bool {
-	return func(n string) bool { return strings.EqualFold(strings.TrimSpace(n), strings.TrimSpace(word)) }
+	word = strings.TrimSpace(word)
+	return func(n string) bool { return strings.EqualFold(strings.TrimSpace(n), word) }
 }
 
 // oneOf finds the one name that a word means: the whole of it, or the words that it ends or begins
 // with: "butter" is the unsalted butter where no other butter is there.
 func oneOf(word string, names []string) (name, why string) {
-	short := articles.ReplaceAllString(word+" ", "")
+	short := articles().ReplaceAllString(word+" ", "")
 	for _, try := range []string{word, strings.TrimSpace(short)} {
 		if i := slices.IndexFunc(names, same(try)); i >= 0 {
 			return names[i], ""
@@ -90,8 +93,8 @@ func oneOf(word string, names []string) (name, why string) {
 	if near := spelling.Nearest(word, names, 2); len(near) > 0 {
 		return "", fmt.Sprintf("no ingredient %q here; nearest is %s", word, strings.Join(near, ", "))
 	}
-	return "", fmt.Sprintf("no ingredient %q here; known are %s; \"all but the butter\" and \"the rest\" "+
-		"are read too", word, strings.Join(names, ", "))
+	return "", fmt.Sprintf("no ingredient %q here; known are %s; \"all but the butter\" and "+
+		"\"the rest\" are read too", word, strings.Join(names, ", "))
 }
 
 // singulars drops commas, and the s of plurals.

@@ -10,38 +10,39 @@ import (
 )
 
 var spoken = []struct {
-	words *regexp.Regexp
+	words func() *regexp.Regexp
 	write string
 }{
-	{regexp.MustCompile(`(?i)\b(?:an|one|1) hour and a half\b|\b(?:one|1) and a half hours\b`), "90 min"},
-	{regexp.MustCompile(`(?i)\bthree quarters of an hour\b`), "45 min"},
-	{regexp.MustCompile(`(?i)\ba quarter of an hour\b`), "15 min"},
-	{regexp.MustCompile(`(?i)\bhalf an hour\b`), "30 min"},
-	{regexp.MustCompile(`(?i)\ba couple of (hours|minutes)\b`), "2 $1"},
-	{regexp.MustCompile(`(?i)\b(?:an|one) (hour|day)\b`), "1 $1"},
-	{regexp.MustCompile(`(?i)\ba (minute|day|night)\b`), "1 $1"},
-	{regexp.MustCompile(`(?i)\btwo (hours|minutes|days)\b`), "2 $1"},
-	{regexp.MustCompile(`(?i)\bthree (hours|minutes|days)\b`), "3 $1"},
-	{regexp.MustCompile(`(?i)\bfour (hours|minutes|days)\b`), "4 $1"},
-	{regexp.MustCompile(`(?i)\bfive (hours|minutes|days)\b`), "5 $1"},
-	{regexp.MustCompile(`(?i)\bten (minutes)\b`), "10 $1"},
-	{regexp.MustCompile(`(?i)\btwenty (minutes)\b`), "20 $1"},
+	{pattern(`(?i)\b(?:an|one|1) hour and a half\b|\b(?:one|1) and a half hours\b`), "90 min"},
+	{pattern(`(?i)\bthree quarters of an hour\b`), "45 min"},
+	{pattern(`(?i)\ba quarter of an hour\b`), "15 min"},
+	{pattern(`(?i)\bhalf an hour\b`), "30 min"},
+	{pattern(`(?i)\ba couple of (hours|minutes)\b`), "2 $1"},
 }
 
-var clock = regexp.MustCompile(`(?i)^(\d+) ?(?:h|hours?|hrs?),? ?(?:and )?([0-5]\d)(?: ?min)?$`)
+// numbered are numbers in words before a unit of time.
+var numbered = pattern(`(?i)\b(?:(?:an|one) (?:hour|day)|a (?:minute|day|night)|` +
+	`(?:two|three|four|five) (?:hours|minutes|days)|(?:ten|twenty) minutes)\b`)
 
-var perSide = regexp.MustCompile(`(?i)^(\d+(?:\.\d+)?) ?(s|secs?|seconds?|m|mins?|minutes?)\.? (?:per|each|a|on each|on either) side$`)
+var clock = pattern(`(?i)^(\d+) ?(?:h|hours?|hrs?),? ?(?:and )?([0-5]\d)(?: ?min)?$`)
+
+var perSide = pattern(`(?i)^(\d+(?:\.\d+)?) ?(s|secs?|seconds?|m|mins?|minutes?)\.? (?:per|each|` +
+	`a|on each|on either) side$`)
 
 // Time gives a time that is written in words in figures: "half an hour", "2 min per side". Others
 // stay as they are.
 func Time(text string) string {
 	for _, s := range spoken {
-		text = s.words.ReplaceAllString(text, s.write)
+		text = s.words().ReplaceAllString(text, s.write)
 	}
-	if m := clock.FindStringSubmatch(strings.TrimSpace(text)); m != nil {
+	text = numbered().ReplaceAllStringFunc(text, func(s string) string {
+		word, unit, _ := strings.Cut(s, " ")
+		return numbers[strings.ToLower(word)] + " " + unit
+	})
+	if m := clock().FindStringSubmatch(strings.TrimSpace(text)); m != nil {
 		return m[1] + " h " + m[2] + " min"
 	}
-	if m := perSide.FindStringSubmatch(strings.TrimSpace(text)); m != nil {
+	if m := perSide().FindStringSubmatch(strings.TrimSpace(text)); m != nil {
 		if q, fault := quantity.Read(m[1]+" "+m[2], quantity.Of(quantity.Time)); fault == nil {
 			return quantity.Plain(2*q.Lo) + " min"
 		}
@@ -49,14 +50,14 @@ func Time(text string) string {
 	return text
 }
 
-var oneTime = regexp.MustCompile(`(?i)\d+(?:\.\d+)? ?(?:s|secs?|seconds?|mins?|minutes?|h|hours?)\b`)
+var oneTime = pattern(`(?i)\d+(?:\.\d+)? ?(?:s|secs?|seconds?|mins?|minutes?|h|hours?)\b`)
 
 // Sum adds up the times of a mix that is told by its speeds: "5 min on low, then 8 min on medium".
 func Sum(text string) (time string, ok bool) {
-	all := oneTime.FindAllString(text, -1)
-	rest := strings.ReplaceAll(strings.ToLower(oneTime.ReplaceAllString(text, "")), "then", "+")
-	if len(all) < 2 || strings.ContainsAny(rest, "0123456789") || !sums.MatchString(rest) ||
-		bound.MatchString(rest) {
+	all := oneTime().FindAllString(text, -1)
+	rest := strings.ReplaceAll(strings.ToLower(oneTime().ReplaceAllString(text, "")), "then", "+")
+	if len(all) < 2 || strings.ContainsAny(rest, "0123456789") || !sums().MatchString(rest) ||
+		bound().MatchString(rest) {
 		return "", false
 	}
 	total := 0.0
@@ -70,37 +71,47 @@ func Sum(text string) (time string, ok bool) {
 	return quantity.Plain(total) + " min", true
 }
 
-var sums = regexp.MustCompile(`\b(?:plus|and)\b|\+`)
+var sums = pattern(`\b(?:plus|and)\b|\+`)
 
 var (
-	warmth = regexp.MustCompile(`-?\d+(?:[.,]\d+)?(?: ?(?:-|–|to) ?-?\d+(?:[.,]\d+)?)? ?(?:°|º|degrees?|deg)? ?[CF]\b`)
-	bound  = regexp.MustCompile(`(?i)\b(?:not|no|never|below|under|over|above|less|more|max\w*|min\w*|most|least|up|within|than|or|then|falling)\b`)
-	ovens  = regexp.MustCompile(`(?i)^(\d+ ?°? ?[CF]) ?(?:/|\(|,| or ) ?(?:\d+ ?°? ?[CF] ?(?:fan|convection)|fan \d+ ?°? ?[CF])(?:[ ,/]*gas(?: mark)? ?\d)?\)?$`)
+	warmth = pattern(`-?\d+(?:[.,]\d+)?(?: ?(?:-|–|to) ?-?\d+(?:[.,]\d+)?)? ?(?:°|º|degrees?|` +
+		`deg)? ?[CF]\b`)
+	bound = pattern(`(?i)\b(?:not|no|never|below|under|over|above|less|more|max\w*|min\w*|most|` +
+		`least|up|within|than|or|then|falling)\b`)
+	ovens = pattern(`(?i)^(\d+ ?°? ?[CF]) ?(?:/|\(|,| or ) ?(?:\d+ ?°? ?[CF] ?(?:fan|` +
+		`convection)|fan \d+ ?°? ?[CF])(?:[ ,/]*gas(?: mark)? ?\d)?\)?$`)
+	otherOven = pattern(`(?i)\b(?:fan|convection|gas)\b`)
 )
 
 // TempIn reads the one temperature that stands among words: "preheated 190 C", "warm (about 40 C)".
 // Words that make it a bound are asked.
 func TempIn(text string) (temperature string, ok bool) {
-	if m := ovens.FindStringSubmatch(strings.TrimSpace(text)); m != nil {
+	if quantity.IsPlain(text) {
+		return "", false
+	}
+	if m := ovens().FindStringSubmatch(strings.TrimSpace(text)); m != nil {
 		return m[1], true // "190C/170C fan/gas 5" is one oven
 	}
-	all := warmth.FindAllString(text, -1)
-	if len(all) != 1 || bound.MatchString(text) {
+	all := warmth().FindAllString(text, -1)
+	if len(all) != 1 || bound().MatchString(text) {
 		return "", false
 	}
 	rest := strings.Replace(text, all[0], "", 1)
 	if strings.ContainsAny(rest, "0123456789") || strings.TrimSpace(rest) == "" ||
-		regexp.MustCompile(`(?i)\b(?:fan|convection|gas)\b`).MatchString(rest) {
+		otherOven().MatchString(rest) {
 		return "", false
 	}
 	return all[0], true
 }
 
 var (
-	countOf  = regexp.MustCompile(`(?i)^(\d+)(?: ?x)? ((?:[a-z-]+ ?)+)$`)
-	countBy  = regexp.MustCompile(`(?i)^(\d+) ?(?:x|×|(?:[a-z]+ )?(?:of|at|à)) ?(\d[\d.]* ?(?:g|kg|oz|lb)s?)\b[a-z ]*$`)
-	massOf   = regexp.MustCompile(`(?i)^(?:about |into )?(\d[\d.,]*(?: ?(?:-|–|to) ?\d[\d.,]*)? ?(?:g|kg|oz|lbs?))(?: (?:each|pieces?|balls?|buns?|rolls?|portions?|lumps?|chunks?))+$`)
-	unitWord = regexp.MustCompile(`(?i)^(?:g|kg|mg|oz|lbs?|min|mins|minutes?|h|hours?|mm|cm|m|in|inch(?:es)?|grams?|percent|s|sec|days?|c|f|celsius|fahrenheit)\b`)
+	countOf = pattern(`(?i)^(\d+)(?: ?x)? ((?:[a-z-]+ ?)+)$`)
+	countBy = pattern(`(?i)^(\d+) ?(?:x|×|(?:[a-z]+ )?(?:of|at|à)) ?(\d[\d.]* ?(?:g|kg|oz|` +
+		`lb)s?)\b[a-z ]*$`)
+	massOf = pattern(`(?i)^(?:about |into )?(\d[\d.,]*(?: ?(?:-|–|to) ?\d[\d.,]*)? ?(?:g|kg|oz|` +
+		`lbs?))(?: (?:each|pieces?|balls?|buns?|rolls?|portions?|lumps?|chunks?))+$`)
+	unitWord = pattern(`(?i)^(?:g|kg|mg|oz|lbs?|min|mins|minutes?|h|hours?|mm|cm|m|in|inch(?:es)?|` +
+		`grams?|percent|s|sec|days?|c|f|celsius|fahrenheit)\b`)
 )
 
 // CountIn reads a count that has words behind it: "16 triangles", "3 equal strands", "10 x 55 g".
@@ -112,11 +123,11 @@ func CountIn(text string) (number string, ok bool) {
 		}
 		text = near
 	}
-	if m := countBy.FindStringSubmatch(text); m != nil {
+	if m := countBy().FindStringSubmatch(text); m != nil {
 		return m[1], true
 	}
-	m := countOf.FindStringSubmatch(text)
-	if m == nil || unitWord.MatchString(m[2]) {
+	m := countOf().FindStringSubmatch(text)
+	if m == nil || unitWord().MatchString(m[2]) {
 		return "", false
 	}
 	return m[1], true
@@ -124,7 +135,7 @@ func CountIn(text string) (number string, ok bool) {
 
 // MassIn reads a weight that has words for pieces behind it: "80 g balls".
 func MassIn(text string) (mass string, ok bool) {
-	m := massOf.FindStringSubmatch(strings.TrimSpace(text))
+	m := massOf().FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
 		return "", false
 	}
@@ -132,74 +143,82 @@ func MassIn(text string) (mass string, ok bool) {
 }
 
 var (
-	small   = regexp.MustCompile(`(?i)\b(?:level|leveled|levelled) `)
-	ofFruit = regexp.MustCompile(`(?i)^(?:(?:grated |finely grated )?(?:zest|rind|juice|peel|seeds)? ?(?:of|from) )(.+)$`)
-	sizedBy = regexp.MustCompile(`(?i)^(\d+) ?\(? ?(?:size )?(XL|[SML])\)?$`)
-	heaped  = regexp.MustCompile(`(?i)^([\d./ ½¼¾]+) (heaped|heaping|rounded|scant|generous) (.+)$`)
+	small   = pattern(`(?i)\b(?:level|leveled|levelled) `)
+	ofFruit = pattern(`(?i)^(?:(?:grated |finely grated )?(?:zest|rind|juice|peel|seeds)? ?(?:of|` +
+		`from) )(.+)$`)
+	sizedBy = pattern(`(?i)^(\d+) ?\(? ?(?:size )?(XL|[SML])\)?$`)
+	heaped  = pattern(`(?i)^([\d./ ½¼¾]+) (heaped|heaping|rounded|scant|generous) (.+)$`)
 )
 
 var (
-	frenchSpoon = regexp.MustCompile(`(?i)\bc(?:uill[eè]res?|\.)? ?à ?s(?:oupe\b|\.)`)
-	frenchTea   = regexp.MustCompile(`(?i)\bc(?:uill[eè]res?|\.)? ?à ?c(?:afé\b|\.)`)
+	frenchSpoon = pattern(`(?i)\bc(?:uill[eè]res?|\.)? ?à ?s(?:oupe\b|\.)`)
+	frenchTea   = pattern(`(?i)\bc(?:uill[eè]res?|\.)? ?à ?c(?:afé\b|\.)`)
 )
 
-var sticks = regexp.MustCompile(`(?i)^[\d./ ½¼¾]+ sticks?$`)
+var sticks = pattern(`(?i)^[\d./ ½¼¾]+ sticks?$`)
 
 // ounces is one packet whose weight is written.
-var ounces = regexp.MustCompile(
-	`(?i)^(?:one |an? |1 )?\(?([\d./¼½¾]+)[- ]?(?:ounce|oz)\.?\)?[- ](?:packet|package|pack|envelope|sachet|can|tin)$`)
+var ounces = pattern(
+	`(?i)^(?:one |an? |1 )?\(?([\d./¼½¾]+)[- ]?(?:ounce|oz)\.?\)?[- ](?:packet|package|pack|` +
+		`envelope|sachet|can|tin)$`)
 
 // drops are measures of what is not weighed (kitchen practice, no source).
 var drops = []struct {
-	words  *regexp.Regexp
+	words  func() *regexp.Regexp
 	amount string
 }{
-	{regexp.MustCompile(`(?i)^(?:an? )?(?:few|couple of) drops$`), "0.1 to 0.5 ml"},
-	{regexp.MustCompile(`(?i)^(?:an? |1 )?(?:small |good )?splash$`), "2 to 10 ml"},
-	{regexp.MustCompile(`(?i)^(?:an? |1 )?drizzle$`), "5 to 20 ml"},
+	{pattern(`(?i)^(?:an? )?(?:few|couple of) drops$`), "0.1 to 0.5 ml"},
+	{pattern(`(?i)^(?:an? |1 )?(?:small |good )?splash$`), "2 to 10 ml"},
+	{pattern(`(?i)^(?:an? |1 )?drizzle$`), "5 to 20 ml"},
 }
 
 // Said is an amount without the words beside it, which say how the thing is prepared.
 type Said struct{ Amount, Words, Says string }
 
+// takenAs is an amount that a kitchen's measure is taken as.
+func takenAs(text, amount string) Said {
+	return Said{Amount: amount, Says: strconv.Quote(text) + " is taken as " + amount + ": weigh it"}
+}
+
 // Plainly takes what a baker says beside an amount off it: "80 g, soft", "1 level tsp", "1 medium,
 // beaten". It takes off only words that leave the thing as it is.
 func Plainly(it *larder.Item, text, units string) Said {
-	text = small.ReplaceAllString(strings.TrimSpace(text), "")
-	if m := ounces.FindStringSubmatch(text); m != nil {
+	text = small().ReplaceAllString(strings.TrimSpace(text), "")
+	if m := ounces().FindStringSubmatch(text); m != nil {
 		return Said{Amount: strings.TrimSpace(m[1]) + " oz"}
 	}
 	for _, d := range drops {
-		if d.words.MatchString(text) {
-			return Said{Amount: d.amount, Says: strconv.Quote(text) + " is taken as " + d.amount + ": weigh it"}
+		if d.words().MatchString(text) {
+			return takenAs(text, d.amount)
 		}
 	}
-	text = frenchSpoon.ReplaceAllString(frenchTea.ReplaceAllString(text, "tsp"), "tbsp")
+	text = frenchSpoon().ReplaceAllString(frenchTea().ReplaceAllString(text, "tsp"), "tbsp")
 	text = strings.ReplaceAll(text, "'s", "")
-	if m := ofFruit.FindStringSubmatch(text); m != nil {
+	if m := ofFruit().FindStringSubmatch(text); m != nil {
 		text = m[1]
 	}
-	if m := sizedBy.FindStringSubmatch(text); m != nil && it.Class == larder.ClassEgg {
+	if m := sizedBy().FindStringSubmatch(text); m != nil && it.Class == larder.ClassEgg {
 		return Said{Amount: m[1] + " " + map[string]string{"S": "small", "M": "medium", "L": "large",
 			"XL": "extra large"}[strings.ToUpper(m[2])]}
 	}
 	if reads(it, text, units) {
 		return Said{Amount: text}
 	}
-	if m := inBrackets.FindStringSubmatch(text); m != nil && reads(it, m[1], units) {
-		if _, fault := quantity.Read(m[2], quantity.Amounts); fault == nil || sticks.MatchString(m[2]) && it.Class == larder.ClassFat {
+	if m := inBrackets().FindStringSubmatch(text); m != nil && reads(it, m[1], units) {
+		_, fault := quantity.Read(m[2], quantity.Amounts)
+		if fault == nil || sticks().MatchString(m[2]) && it.Class == larder.ClassFat {
 			return Said{Amount: m[1]} // "1 package (2 1/4 tsp)"
 		}
 	}
-	if m := heaped.FindStringSubmatch(text); m != nil {
+	if m := heaped().FindStringSubmatch(text); m != nil {
 		if out, ok := quantity.Heaped(m[1], m[2], m[3]); ok {
-			return Said{Amount: out, Says: strconv.Quote(text) + " is taken as " + out + ": weigh it"}
+			return takenAs(text, out)
 		}
 	}
 	flat := strings.NewReplacer("(", " ", ")", " ", ",", " , ").Replace(text)
 	fields := strings.Fields(flat)
 	for k := len(fields) - 1; k > 0; k-- {
-		head := strings.TrimSpace(strings.TrimSuffix(strings.TrimSpace(strings.Join(fields[:k], " ")), ","))
+		head := strings.TrimSpace(strings.TrimSuffix(strings.Join(fields[:k], " "), ","))
 		if !reads(it, head, units) {
 			continue
 		}
@@ -236,16 +255,18 @@ func reads(it *larder.Item, text, units string) bool {
 }
 
 var (
-	span      = regexp.MustCompile(`(?i)\d+(?:\.\d+)?(?: ?(?:-|–|to) ?\d+(?:\.\d+)?)? ?(?:hours?|hrs?|h|minutes?|mins?|min)\b`)
-	otherUnit = regexp.MustCompile(`(?i)\d+(?:\.\d+)? ?(?:cm|mm|%|inch(?:es)?|in\b)`)
+	span = pattern(`(?i)\d+(?:\.\d+)?(?: ?(?:-|–|to) ?\d+(?:\.\d+)?)? ?(?:hours?|hrs?|h|` +
+		`minutes?|mins?|min)\b`)
+	otherUnit = pattern(`(?i)\d+(?:\.\d+)? ?(?:cm|mm|%|inch(?:es)?|in\b)`)
 )
 
-// OneTime reads the one time among words with figures of another kind: "until 2 cm below the rim, 3 h".
+// OneTime reads the one time among words with figures of another kind: "until 2 cm below the rim,
+// 3 h".
 func OneTime(text string) (time string, ok bool) {
-	all := span.FindAllString(text, -1)
-	if len(all) != 1 || portions.MatchString(text) || !otherUnit.MatchString(text) {
+	all := span().FindAllString(text, -1)
+	if len(all) != 1 || portions().MatchString(text) || !otherUnit().MatchString(text) {
 		return "", false
 	}
-	rest := otherUnit.ReplaceAllString(strings.Replace(text, all[0], "", 1), "")
+	rest := otherUnit().ReplaceAllString(strings.Replace(text, all[0], "", 1), "")
 	return all[0], !strings.ContainsAny(rest, "0123456789")
 }
