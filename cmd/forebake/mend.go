@@ -99,11 +99,7 @@ func giveMended(cmd *cobra.Command, res *engine.MendResult, as string, write boo
 				return err
 			}
 		}
-		var edited []page.Edited
-		for _, f := range res.Edits {
-			edited = append(edited, page.Edited(f))
-		}
-		if err := page.MendJSON(out, &res.Run(write).Run, res.Mendings, edited); err != nil {
+		if err := page.MendJSON(out, &res.Run(write).Run, res.Mendings, res.Edits); err != nil {
 			return err
 		}
 		return status(res)

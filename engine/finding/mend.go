@@ -35,6 +35,12 @@ type Mending struct {
 	Wrote   bool           `json:"wrote"`
 }
 
+// FileEdits is what changes in a file, as bytes of the text that was read.
+type FileEdits struct {
+	File  string
+	Edits []source.Edit
+}
+
 // Doubted is a comment on a changed line, which may not be true any more.
 type Doubted struct {
 	Line int    `json:"line"` // of the mended text

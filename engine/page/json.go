@@ -41,12 +41,6 @@ type head struct {
 
 func headOf(format int, run *finding.Run) head { return head{format, report.PreludeJSON(run)} }
 
-// Edited is a file with the edits that change it: bytes of the text as it was read.
-type Edited struct {
-	File  string
-	Edits []source.Edit
-}
-
 type (
 	jsonMends struct {
 		head
@@ -143,7 +137,7 @@ type (
 )
 
 // MendJSON prints what Mend prints as one object, with the edits of each file.
-func MendJSON(w io.Writer, run *finding.Run, list []finding.Mending, files []Edited) error {
+func MendJSON(w io.Writer, run *finding.Run, list []finding.Mending, files []finding.FileEdits) error {
 	out := jsonMends{headOf(mendFormat, run), list, nil}
 	for _, f := range files {
 		out.Files = append(out.Files, jsonEdited{f.File, report.EditsJSON(f.Edits)})
