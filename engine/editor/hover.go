@@ -13,8 +13,6 @@ import (
 	"forebake/engine/facts"
 	"forebake/engine/finding"
 	"forebake/engine/formula"
-	"forebake/engine/house"
-	"forebake/engine/kitchen"
 	"forebake/engine/larder"
 	"forebake/engine/rule"
 	"forebake/engine/source"
@@ -308,21 +306,13 @@ func keyText(spot tolerant.Spot, word string) string {
 	if n == 0 {
 		return ""
 	}
-	line := func(means, otherwise string) string {
-		if otherwise == "" {
-			return word + ": " + means
-		}
-		return word + ": " + means + "\nwithout it: " + otherwise
-	}
-	block := spot.Around[n-1].Block
-	for _, k := range house.Keys {
-		if k.Block == block && k.Name == word {
-			return line(k.Means, k.Default)
-		}
-	}
-	for _, k := range kitchen.Keys {
-		if block == "kitchen" && k.Name == word {
-			return line(k.Means, k.Default)
+	for _, k := range keysIn(spot.Around[n-1].Block) {
+		switch {
+		case k.Name != word:
+		case k.Default == "":
+			return word + ": " + k.Means
+		default:
+			return word + ": " + k.Means + "\nwithout it: " + k.Default
 		}
 	}
 	return ""

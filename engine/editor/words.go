@@ -11,7 +11,6 @@ import (
 	"forebake/engine/facts"
 	"forebake/engine/finding"
 	"forebake/engine/formula"
-	"forebake/engine/house"
 	"forebake/engine/kitchen"
 	"forebake/engine/mend/levers"
 	"forebake/engine/quantity"
@@ -112,6 +111,12 @@ func limitNames(l *engine.Loaded, spot *tolerant.Spot, of tolerant.Around) []off
 	return keys(*spot, names...)
 }
 
+// keysIn lists the keys of a block of a house file.
+func keysIn(block string) []finding.CatalogueKey {
+	return slices.DeleteFunc(engine.HouseKeys(),
+		func(k finding.CatalogueKey) bool { return k.Block != block })
+}
+
 // settings lists the settings and blocks that a block of a rule or house file takes.
 func settings(spot *tolerant.Spot, block string) []offer {
 	var out []offer
@@ -125,15 +130,8 @@ func settings(spot *tolerant.Spot, block string) []offer {
 			out = append(out, offer{word: name, means: means, kind: protocol.KindProperty, after: " = "})
 		}
 	}
-	for _, k := range house.Keys {
-		if k.Block == block {
-			add(k.Name, k.Means)
-		}
-	}
-	if block == "kitchen" {
-		for _, k := range kitchen.Keys {
-			add(k.Name, k.Means)
-		}
+	for _, k := range keysIn(block) {
+		add(k.Name, k.Means)
 	}
 	for _, k := range map[string][]string{"rule": rule.RuleKeys, "caution": rule.CautionKeys,
 		"trial": trial.Keys, "figure": expr.FigureKeys}[block] {
@@ -155,14 +153,13 @@ func (a *answer) values(l *engine.Loaded, spot *tolerant.Spot, last tolerant.Aro
 	if key == "" {
 		key = last.Key
 	}
-	subjects := slices.Concat(facts.OnNames[:], formula.KindNames)
 	switch key {
 	case "rule":
 		return a.ruleNames(l)
 	case "level", "fail_at":
 		return words(protocol.KindValue, true, finding.LevelNames...)
 	case "on":
-		return words(protocol.KindValue, true, subjects...)
+		return words(protocol.KindValue, true, subjectNames()...)
 	case "expect":
 		return words(protocol.KindValue, true, trial.Answers...)
 	case "doubt":
@@ -180,14 +177,20 @@ func (a *answer) values(l *engine.Loaded, spot *tolerant.Spot, last tolerant.Aro
 	case "units":
 		return words(protocol.KindValue, true, kitchen.UnitNames...)
 	}
-	for _, k := range kitchen.Keys { // a figure has the kind of its default
+	for _, k := range keysIn("kitchen") {
+		if k.Name != key {
+			continue
+		}
 		all := quantity.Of(quantity.Mass, quantity.Temperature, quantity.Length)
-		if q, fault := quantity.Read(k.Default, all); k.Name == key && fault == nil {
-			return units(*spot, quantity.Of(q.Kind))
+		if q, fault := quantity.Read(k.Default, all); fault == nil {
+			return units(*spot, quantity.Of(q.Kind)) // a figure has the kind of its default
 		}
 	}
 	return units(*spot, allKinds)
 }
+
+// subjectNames lists the words for what a rule can be about.
+func subjectNames() []string { return slices.Concat(facts.OnNames[:], formula.KindNames) }
 
 // inBraces reports whether a message is at a figure: {dough.sugar_pct}.
 func inBraces(text string) bool {
@@ -199,8 +202,7 @@ func (a *answer) facts(l *engine.Loaded, word string, offset int) []offer {
 	owner, _, dotted := strings.Cut(word, ".")
 	var out []offer
 	if !dotted {
-		list := append(append([]string{}, facts.OnNames...), formula.KindNames...)
-		return append(words(protocol.KindField, false, list...), offer{word: "limit", kind: protocol.KindField})
+		return words(protocol.KindField, false, append(subjectNames(), "limit")...)
 	}
 	if owner == "limit" {
 		for _, name := range slices.Sorted(maps.Keys(limitsAround(a.doc.text, offset))) {
