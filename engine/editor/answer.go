@@ -59,10 +59,7 @@ func (s *Server) judge(d *document, trials bool) *answer {
 	}
 	s.judged[d.uri] = a
 	s.mutex.Lock()
-	held := map[string][]byte{}
-	for _, one := range s.open {
-		held[one.path] = one.text
-	}
+	held, _ := s.texts()
 	s.mutex.Unlock()
 	s.stamp = e.Stamp(held)
 	return a

@@ -362,39 +362,36 @@ func (s *Server) touched(states ...*document) {
 // changes, in the editor or on the disk, so a keystroke in a formula reads no pack again. judging is
 // held.
 func (s *Server) kitchen() *engine.Engine {
-	held, changed := s.texts()
+	s.mutex.Lock()
+	held, rest := s.texts()
+	changed := s.changing
+	s.changing = false
+	for uri := range s.judged {
+		if s.open[uri] == nil { // closed
+			delete(s.judged, uri)
+		}
+	}
+	s.mutex.Unlock()
 	if !changed && s.engine != nil && s.engine.Stamp(held) == s.stamp {
 		return s.engine
 	}
 	clear(s.judged)
-	rest := map[string][]byte{} // of the formulas no house asks
-	for path, text := range held {
-		if tolerant.KindOf(path, text) != tolerant.FormulaFile {
-			rest[path] = text
-		}
-	}
 	s.engine = engine.New()
 	s.engine.Workers, s.engine.Today = 1, s.Today
 	s.engine.Texts = files.Held{Texts: rest, Below: s.disk}
 	return s.engine
 }
 
-// texts gives the open texts by path, and whether a house or rule file has changed since it was
-// asked. What is known of texts that are closed is forgotten. judging is held.
-func (s *Server) texts() (held map[string][]byte, changed bool) {
-	s.mutex.Lock()
-	defer s.mutex.Unlock()
-	held = map[string][]byte{}
+// texts gives the open texts by path, and those a house may ask for: no formulas. The mutex is held.
+func (s *Server) texts() (held, rest map[string][]byte) {
+	held, rest = map[string][]byte{}, map[string][]byte{}
 	for _, d := range s.open {
 		held[d.path] = d.text
-	}
-	for uri := range s.judged {
-		if s.open[uri] == nil {
-			delete(s.judged, uri)
+		if d.kind != tolerant.FormulaFile {
+			rest[d.path] = d.text
 		}
 	}
-	changed, s.changing = s.changing, false
-	return held, changed
+	return held, rest
 }
 
 // asked is the key of the document that a request was sent about, as it stood then.
