@@ -60,6 +60,11 @@ func words(kind int, quoted bool, list ...string) []offer {
 	return out
 }
 
+// value makes an offer of a text, with a line about it.
+func value(word, means string) offer {
+	return offer{word: word, means: means, kind: protocol.KindValue, quoted: true}
+}
+
 // keys makes offers of settings, those apart that are written already.
 func keys(spot tolerant.Spot, list ...string) []offer {
 	var out []offer
@@ -148,8 +153,7 @@ func (a *answer) otherParts(spot tolerant.Spot, before string) []offer {
 				return around.Block == p.Kind.String() && around.Label == p.Name
 			}
 			if !slices.ContainsFunc(spot.Around, own) {
-				out = append(out, offer{word: before + p.Name, means: p.Kind.String(),
-					kind: protocol.KindValue, quoted: true})
+				out = append(out, value(before+p.Name, p.Kind.String()))
 			}
 		}
 	}
@@ -170,7 +174,7 @@ func larderNames(l *engine.Loaded, without []string) []offer {
 				means += ": " + it.Name
 			}
 		}
-		out = append(out, offer{word: name, means: means, kind: protocol.KindValue, quoted: true})
+		out = append(out, value(name, means))
 	}
 	return out
 }
@@ -221,14 +225,14 @@ func (a *answer) stepSetting(spot tolerant.Spot) []offer {
 	case spot.Key == "at":
 		var out []offer
 		for _, p := range formula.Places {
-			out = append(out, offer{word: p.Name, means: p.Means, kind: protocol.KindValue, quoted: true})
+			out = append(out, value(p.Name, p.Means))
 		}
 		return append(out, units(spot, quantity.Of(quantity.Temperature))...)
 	case spot.Key == "by":
 		var out []offer
 		for _, w := range formula.Ways {
 			if w.Suits(v) {
-				out = append(out, offer{word: w.Name, means: w.Means, kind: protocol.KindValue, quoted: true})
+				out = append(out, value(w.Name, w.Means))
 			}
 		}
 		return out

@@ -92,8 +92,7 @@ func (a *answer) ruleNames(l *engine.Loaded) []offer {
 	}
 	var out []offer
 	for _, r := range list {
-		out = append(out, offer{word: r.ID, means: r.Level.String() + ", on " +
-			strings.Join(r.On, ", "), kind: protocol.KindValue, quoted: true})
+		out = append(out, value(r.ID, r.Level.String()+", on "+strings.Join(r.On, ", ")))
 	}
 	return out
 }
@@ -121,14 +120,17 @@ func keysIn(block string) []finding.CatalogueKey {
 func settings(spot *tolerant.Spot, block string) []offer {
 	var out []offer
 	add := func(name, means string) {
+		one := offer{word: name, means: means, kind: protocol.KindKeyword, after: ` "`}
 		switch {
-		case strings.HasPrefix(means, "block: ") && name == "kitchen":
-			out = append(out, offer{word: name, means: means, kind: protocol.KindKeyword, after: " {"})
-		case strings.HasPrefix(means, "block: "):
-			out = append(out, offer{word: name, means: means, kind: protocol.KindKeyword, after: ` "`})
-		case !slices.Contains(spot.Keys, name):
-			out = append(out, offer{word: name, means: means, kind: protocol.KindProperty, after: " = "})
+		case !strings.HasPrefix(means, "block: "):
+			if slices.Contains(spot.Keys, name) {
+				return
+			}
+			one.kind, one.after = protocol.KindProperty, " = "
+		case name == "kitchen": // it has no name
+			one.after = " {"
 		}
+		out = append(out, one)
 	}
 	for _, k := range keysIn(block) {
 		add(k.Name, k.Means)
@@ -219,7 +221,8 @@ func (a *answer) facts(l *engine.Loaded, word string, offset int) []offer {
 			if f.Unit != "" {
 				means = f.Unit + ": " + means
 			}
-			out = append(out, offer{word: owner + "." + f.Name, means: means, kind: protocol.KindField})
+			out = append(out, offer{word: owner + "." + f.Name, means: means,
+				kind: protocol.KindField})
 		}
 	}
 	return out
