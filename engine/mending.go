@@ -175,8 +175,8 @@ func unproven(m *mendedFile, after *run.File) source.Problems {
 }
 
 // Patch gives the changes of the files as a unified diff, with paths as they were named: git apply
-// takes it in the folder of the run. Paths out of that folder, which git refuses, are those from the
-// root of the repository.
+// takes it in the folder of the run. Paths out of that folder, which git refuses, begin at the root
+// of the repository.
 func (r *MendResult) Patch() []byte {
 	var out []byte
 	address := files.InRepository()

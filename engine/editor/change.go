@@ -151,8 +151,8 @@ func (s *Server) actions(ctx context.Context, p *protocol.CodeActionParams) (any
 	return out, nil
 }
 
-// mend looks for the mends of what is found, once a text. It stops where the request is cancelled or
-// the text typed over. judging is held.
+// mend looks for the mends of what is found, once a text. It stops where the request is cancelled
+// or the text typed over. judging is held.
 func (s *Server) mend(ctx context.Context, a *answer) error {
 	if a.mended {
 		return nil

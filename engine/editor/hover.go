@@ -182,9 +182,9 @@ func (a *answer) stepText(x thing) string {
 			fmt.Fprintf(&b, "begins at %s\n", clock)
 		}
 		for _, one := range []struct{ label, text string }{
-			{"around it", row.Ambient}, {"middle at its start", a.middleAtStart(x)}, {"middle at its end", row.Core},
-			{"mean at its end", row.Mean}, {"yeast work so far, at 26 C", row.Rise},
-			{"", row.Notes},
+			{"around it", row.Ambient}, {"middle at its start", a.middleAtStart(x)},
+			{"middle at its end", row.Core}, {"mean at its end", row.Mean},
+			{"yeast work so far, at 26 C", row.Rise}, {"", row.Notes},
 		} {
 			switch {
 			case one.text == "-" || one.text == "":

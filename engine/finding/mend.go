@@ -69,7 +69,7 @@ type ChangedLines struct {
 type Change struct {
 	Mend
 	Rules   []Helped      `json:"rules"`
-	With    []string      `json:"with"` // rules whose change needs this one beside it; only where Rules is empty
+	With    []string      `json:"with"` // rules whose change needs this one; only without Rules
 	Figures []BeforeAfter `json:"figures"`
 }
 

@@ -246,9 +246,10 @@ func plainRule(id, level, short, more string, tags ...string) sariflog.Rule {
 // cardRule describes a rule from its card.
 func cardRule(c finding.Card) sariflog.Rule {
 	r := sariflog.Rule{
-		ID:                   c.ID,
-		ShortDescription:     sariflog.Text{Text: plainText(firstSentence(c.Why))},
-		FullDescription:      sariflog.Text{Text: plainText("Flags when: " + c.When + ". " + c.Why)},
+		ID:               c.ID,
+		ShortDescription: sariflog.Text{Text: plainText(firstSentence(c.Why))},
+		FullDescription: sariflog.Text{
+			Text: plainText("Flags when: " + c.When + ". " + c.Why)},
 		DefaultConfiguration: sariflog.Configuration{Level: sarifLevels[c.Level]},
 		Properties: sariflog.RuleProperties{Tags: []string{"forebake", source.Safe(c.Pack)},
 			Pack: source.Safe(c.Pack), On: c.On, At: source.Safe(fmt.Sprintf("%s:%d", c.File,
