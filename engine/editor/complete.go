@@ -149,15 +149,19 @@ func (a *answer) otherParts(spot tolerant.Spot, before string) []offer {
 	var out []offer
 	for _, f := range a.models() {
 		for _, p := range f.Parts {
-			own := func(around tolerant.Around) bool {
-				return around.Block == p.Kind.String() && around.Label == p.Name
-			}
-			if !slices.ContainsFunc(spot.Around, own) {
+			if !inPart(spot, p) {
 				out = append(out, value(before+p.Name, p.Kind.String()))
 			}
 		}
 	}
 	return out
+}
+
+// inPart reports whether a place is in a part.
+func inPart(spot tolerant.Spot, p *formula.Part) bool {
+	return slices.ContainsFunc(spot.Around, func(around tolerant.Around) bool {
+		return around.Block == p.Kind.String() && around.Label == p.Name
+	})
 }
 
 // larderNames lists the names and other names of ingredients but those of without.
@@ -265,10 +269,8 @@ func first(keys []string, key string) string {
 func (a *answer) namesIn(spot tolerant.Spot, names func(*formula.Part) []string) []offer {
 	for _, f := range a.models() {
 		for _, p := range f.Parts {
-			for _, around := range spot.Around {
-				if around.Block == p.Kind.String() && around.Label == p.Name {
-					return words(protocol.KindValue, true, names(p)...)
-				}
+			if inPart(spot, p) {
+				return words(protocol.KindValue, true, names(p)...)
 			}
 		}
 	}
