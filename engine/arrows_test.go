@@ -312,7 +312,6 @@ var mayKnow = map[string][]string{
 		"engine/files",
 		"engine/finding",
 		"engine/formula",
-		"engine/house",
 		"engine/kitchen",
 		"engine/larder",
 		"engine/mend/levers",

@@ -24,16 +24,10 @@ type MendResult struct {
 	Mendings []finding.Mending // one a formula, in order of file and line
 	Left     []*finding.Finding
 	Problems source.Problems
-	Edits    []FileEdits // of the texts as they were read
+	Edits    []finding.FileEdits
 
 	before, after *Result // the runs over the texts as they were read and as they are mended
 	rewrites      []files.Rewrite
-}
-
-// FileEdits is what changes in a file.
-type FileEdits struct {
-	File  string
-	Edits []source.Edit
 }
 
 // Run is the run over the texts as they were read, or as they are mended.
@@ -85,7 +79,7 @@ func (e *Engine) Mend(inputs []Input, taste bool) *MendResult {
 		res.Left = append(res.Left, m.left...)
 		if m.text != nil {
 			res.Edits = append(res.Edits,
-				FileEdits{f.Input.Name, source.Edits(f.Text.Text, m.text)})
+				finding.FileEdits{File: f.Input.Name, Edits: source.Edits(f.Text.Text, m.text)})
 		}
 		if m.text != nil && f.Input.Path != "" {
 			res.rewrites = append(res.rewrites,
@@ -181,8 +175,8 @@ func unproven(m *mendedFile, after *run.File) source.Problems {
 }
 
 // Patch gives the changes of the files as a unified diff, with paths as they were named: git apply
-// takes it in the folder of the run. Paths out of that folder, which git refuses, are those from the
-// root of the repository.
+// takes it in the folder of the run. Paths out of that folder, which git refuses, begin at the root
+// of the repository.
 func (r *MendResult) Patch() []byte {
 	var out []byte
 	address := files.InRepository()

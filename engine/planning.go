@@ -327,8 +327,9 @@ func (p *planning) offer(c plan.Chill) string {
 		k++
 	}
 	from, to := c.Plan.Task(c.Chain, k)
-	return fmt.Sprintf("%s: mixed from %s, into the cold by %s, and on from %s",
-		c.Where(p.job.Parts[c.Chain]), p.dated(c.Plan.Begin[c.Chain]), p.at(from.Hi), p.dated(to.Lo))
+	where := c.Where(p.job.Parts[c.Chain])
+	return fmt.Sprintf("%s: mixed from %s, into the cold by %s, and on from %s", where,
+		p.dated(c.Plan.Begin[c.Chain]), p.at(from.Hi), p.dated(to.Lo))
 }
 
 // withChill writes the chill into the text and checks it: what is found that was not before.

@@ -87,16 +87,7 @@ func Catalogue(l *Loaded) finding.Catalogue {
 		c.Units = append(c.Units,
 			finding.CatalogueUnit{Name: u.Name, Kind: u.Kind.String(), Is: is, Spelt: u.Also})
 	}
-	for _, k := range house.Keys {
-		c.Keys = append(c.Keys,
-			finding.CatalogueKey{Block: k.Block, Name: k.Name, Default: k.Default, Means: k.Means})
-		if k.Name == "kitchen" {
-			for _, in := range kitchen.Keys {
-				c.Keys = append(c.Keys, finding.CatalogueKey{Block: "kitchen", Name: in.Name,
-					Default: in.Default, Means: in.Means})
-			}
-		}
-	}
+	c.Keys = HouseKeys()
 	for _, k := range levers.Kinds() {
 		c.Levers = append(c.Levers,
 			finding.CatalogueLever{Names: k.Names(), Means: k.Means(), Trusts: trusts(k)})
@@ -105,6 +96,21 @@ func Catalogue(l *Loaded) finding.Catalogue {
 		return strings.Compare(a.Names[0], b.Names[0])
 	})
 	return c
+}
+
+// HouseKeys lists the keys of a house file, those of its kitchen block below that.
+func HouseKeys() (out []finding.CatalogueKey) {
+	for _, k := range house.Keys {
+		out = append(out,
+			finding.CatalogueKey{Block: k.Block, Name: k.Name, Default: k.Default, Means: k.Means})
+		if k.Name == "kitchen" {
+			for _, in := range kitchen.Keys {
+				out = append(out, finding.CatalogueKey{Block: "kitchen", Name: in.Name,
+					Default: in.Default, Means: in.Means})
+			}
+		}
+	}
+	return out
 }
 
 // trusts lists the trusts of the changes that a kind of lever makes: none for what the baker wants.

@@ -354,12 +354,13 @@ func rows() []row {
 		},
 	}
 	put := func(name, text string) func() error {
-		return func() error { return os.WriteFile(name, []byte(text), 0o666) }
+		return func() error { return write(name, text) }
 	}
 	list = append(list,
 		row{"a recipe of 32 KB on one line", put("r.txt", strings.Repeat("1 cup flour and ", 2000)),
 			[]string{"read", "r.txt"}, 0},
-		row{"a recipe of 1,500 ingredients", put("r.txt", "Buns\n\n"+strings.Repeat("2 cups flour x\n", 1500)),
+		row{"a recipe of 1,500 ingredients",
+			put("r.txt", "Buns\n\n"+strings.Repeat("2 cups flour x\n", 1500)),
 			[]string{"read", "r.txt"}, 0},
 		row{"a word of 100 KB", put("t.hcl", strings.ReplaceAll(loaf, "%d", "")),
 			[]string{"larder", strings.Repeat("x", 100_000)}, 0},

@@ -146,7 +146,7 @@ type known struct {
 	key       string // of the setting
 	hasOwn    bool   // README states a default for the setting
 	thing     string // what a report names where it assumes the setting
-	ownSlip   bool   // it has a slip in it, or stands in a scenario: as a reading it may speak against the model
+	ownSlip   bool   // it has a slip, or is in a scenario: as a reading it may oppose the model
 	from, to  [2]int // where the setting stood: line and column of its first and its last byte
 	remaining map[string]bool
 	house     bool
@@ -167,14 +167,14 @@ type known struct {
 //   - A finding of food safety over a range, at a point inside: such rules take the careful end of
 //     what is not known, so knowing more may clear them. The reverse is a violation: a range never
 //     says less than a point inside.
-//   - A removed wish (makes, family, core, to, reserve, pieces, wide): its rule has no yardstick left, since
-//     it holds what is wanted against what comes out. Not so for food safety: the food is there,
-//     whatever is wanted of it.
-//   - A removed figure of a house's ingredient: like says what holds then, and it is written. Not so
-//     for food safety.
+//   - A removed wish (makes, family, core, to, reserve, pieces, wide): its rule has no yardstick
+//     left, since it holds what is wanted against what comes out. Not so for food safety: the food
+//     is there, whatever is wanted of it.
+//   - A removed figure of a house's ingredient: like says what holds then, and it is written. Not
+//     so for food safety.
 //   - A setting for which something is taken where it is not written (README names them), where the
-//     report names what it belongs to among what it assumed, and did not before. Where it does not say
-//     so, the answer counts as unsaid, which is a violation.
+//     report names what it belongs to among what it assumed, and did not before. Where it does not
+//     say so, the answer counts as unsaid, which is a violation.
 //   - A removed reading with a slip in it, also a pH or a water activity: a reading may speak
 //     against the model there, and it is believed over the model. Without it the model's answer
 //     stands. So it is in the scenarios, some of which hold a reading that nobody would expect. In
@@ -227,7 +227,8 @@ func compare(before, after *outside.Answer, k known) verdict {
 			v.excuse(wishGone, f)
 		case k.change == "removed" && k.group == "house ingredient" && !f.Safety:
 			v.excuse(likeHolds, f)
-		case k.change == "removed" && (k.group == "reading" || k.group == "part figure") && k.ownSlip:
+		case k.change == "removed" && k.ownSlip &&
+			(k.group == "reading" || k.group == "part figure"):
 			v.excuse(overModel, f)
 		case k.change == "removed" && !k.house && !f.Safety && within(f, k):
 			v.excuse(atSetting, f)

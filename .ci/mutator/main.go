@@ -43,7 +43,8 @@ func main() {
 	program, err := outside.NewProgram(flag.Arg(0))
 	if err == nil {
 		var bad int
-		bad, err = measure(os.Stdout, program, *project, *seed, *count, *stress, *list, *excused, *keep)
+		bad, err = measure(os.Stdout, program, *project, *seed, *count, *stress, *list, *excused,
+			*keep)
 		if err == nil && bad > 0 {
 			os.Exit(1)
 		}
@@ -814,9 +815,11 @@ func stated(s site) bool {
 }
 
 func (bn *bench) compare(m mutation) verdict {
+	here := func(s slip) bool { return s.at(m.site) }
 	k := known{group: m.site.group, change: m.change,
-		key: m.site.key[strings.LastIndex(m.site.key, " ")+1:], hasOwn: stated(m.site), house: m.from.house,
-		thing: m.site.thing(), ownSlip: slices.ContainsFunc(m.from.slips, func(s slip) bool { return s.at(m.site) }) ||
+		key:    m.site.key[strings.LastIndex(m.site.key, " ")+1:],
+		hasOwn: stated(m.site), house: m.from.house, thing: m.site.thing(),
+		ownSlip: slices.ContainsFunc(m.from.slips, here) ||
 			strings.HasPrefix(m.from.file, "testdata/scenarios/"),
 		from: place(m.from.text, m.site.pair.Start), to: place(m.from.text, m.site.pair.End)}
 	if !k.house {

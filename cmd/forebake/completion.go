@@ -209,12 +209,22 @@ func oneOf(says, value string, words []string) error {
 		return nil
 	}
 	last := len(words) - 1
-	near := ""
-	if list := spelling.Nearest(value, words, 1); len(list) > 0 {
-		near = "; nearest is " + list[0]
-	}
 	return fmt.Errorf("%s %s or %s, not %q%s", says,
-		strings.Join(words[:last], ", "), words[last], value, near)
+		strings.Join(words[:last], ", "), words[last], value, nearest(value, words))
+}
+
+// noFormat gives the error for a format that is not in the list.
+func noFormat(name string, names []string) error {
+	return fmt.Errorf("--as: no format %q%s; the formats are %s", name, nearest(name, names),
+		strings.Join(names, ", "))
+}
+
+// nearest names the word of a list that is nearest to another; "" where none is near.
+func nearest(word string, words []string) string {
+	if list := spelling.Nearest(word, words, 1); len(list) > 0 {
+		return "; nearest is " + list[0]
+	}
+	return ""
 }
 
 // completeFlag registers the completion of a flag. A flag that the verb does not have is an error in

@@ -4,9 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"os"
-	"os/signal"
 	"path/filepath"
-	"syscall"
 	"time"
 
 	"github.com/spf13/cobra"
@@ -107,8 +105,7 @@ func writeLog(cmd *cobra.Command, e *engine.Engine, in engine.Input, b engine.Be
 		defer cmd.PrintErrln("forebake: nothing was written")
 		return complain(cmd, res.Problems)
 	}
-	signal.Ignore(os.Interrupt, syscall.SIGTERM) // writing takes a few milliseconds
-	if err := logged.Write(); err != nil {
+	if err := writeFiles(logged); err != nil {
 		return err
 	}
 	if as == asJSON {

@@ -99,11 +99,7 @@ func giveMended(cmd *cobra.Command, res *engine.MendResult, as string, write boo
 				return err
 			}
 		}
-		var edited []page.Edited
-		for _, f := range res.Edits {
-			edited = append(edited, page.Edited(f))
-		}
-		if err := page.MendJSON(out, &res.Run(write).Run, res.Mendings, edited); err != nil {
+		if err := page.MendJSON(out, &res.Run(write).Run, res.Mendings, res.Edits); err != nil {
 			return err
 		}
 		return status(res)
@@ -129,15 +125,15 @@ func printProgress(cmd *cobra.Command, done, of int) {
 	fmt.Fprintf(cmd.ErrOrStderr(), "\r%d of %d files searched%s", done, of, end)
 }
 
-// writeFiles writes the mended files.
-func writeFiles(res *engine.MendResult) error {
+// writeFiles writes what a verb changes.
+func writeFiles(res interface{ Write() error }) error {
 	// Writing takes a few milliseconds, and leaves no temporary file when it is not ended.
 	signal.Ignore(os.Interrupt, syscall.SIGTERM)
 	return res.Write()
 }
 
-// status is the exit status of what is left after mending.
-func status(res *engine.MendResult) error {
+// status is the exit status of what a change of the formulas leaves or brings.
+func status(res interface{ Failed() bool }) error {
 	if res.Failed() {
 		return exit(exitFound)
 	}

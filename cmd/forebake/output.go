@@ -16,7 +16,6 @@ import (
 	"forebake/engine/files"
 	"forebake/engine/finding"
 	"forebake/engine/report"
-	"forebake/engine/spelling"
 )
 
 // output is one --as: a format, and a file to write it to or none.
@@ -57,12 +56,7 @@ func readOutput(as string) (output, error) {
 	format, ok := report.FormatNamed(name)
 	switch {
 	case !ok:
-		text := fmt.Sprintf("--as: no format %q", name)
-		if near := spelling.Nearest(name, report.FormatNames(), 1); len(near) > 0 {
-			text += "; nearest is " + near[0]
-		}
-		return output{}, fmt.Errorf("%s; the formats are %s", text,
-			strings.Join(report.FormatNames(), ", "))
+		return output{}, noFormat(name, report.FormatNames())
 	case hasFile && file == "":
 		return output{}, fmt.Errorf("--as %s needs a file name after the colon", as)
 	case strings.EqualFold(filepath.Ext(file), ".hcl"):

@@ -5,9 +5,7 @@ import (
 	"fmt"
 	"io"
 	"os"
-	"os/signal"
 	"strings"
-	"syscall"
 
 	"github.com/spf13/cobra"
 
@@ -94,13 +92,9 @@ func giveScaled(cmd *cobra.Command, in engine.Input, res *engine.ScaleResult, to
 		}
 		return complain(cmd, res.Problems)
 	}
-	put := func() error {
-		signal.Ignore(os.Interrupt, syscall.SIGTERM)
-		return res.Write()
-	}
 	if as == asJSON {
 		if write {
-			if err := put(); err != nil {
+			if err := writeFiles(res); err != nil {
 				return err
 			}
 		}
@@ -108,28 +102,20 @@ func giveScaled(cmd *cobra.Command, in engine.Input, res *engine.ScaleResult, to
 			res.Text); err != nil {
 			return err
 		}
-		return scaled(res)
+		return status(res)
 	}
 	if err := page.Scale(to, &res.Run().Run, &res.Scaling, looks(cmd, to)); err != nil {
 		return err
 	}
 	if write {
-		if err := put(); err != nil {
+		if err := writeFiles(res); err != nil {
 			return err
 		}
 		_ = page.Rewritten(to, in.Name) // the file is written all the same
 	} else if _, err := cmd.OutOrStdout().Write(forOutput(cmd.OutOrStdout(), res.Text)); err != nil {
 		return err
 	}
-	return scaled(res)
-}
-
-// scaled is the exit status of what the size brings.
-func scaled(res *engine.ScaleResult) error {
-	if res.Failed() {
-		return exit(exitFound)
-	}
-	return nil
+	return status(res)
 }
 
 // forOutput is a text for a file or a pipe as it is; for a terminal, without what a terminal obeys.

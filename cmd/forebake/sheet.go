@@ -13,7 +13,6 @@ import (
 	"forebake/engine"
 	"forebake/engine/files"
 	"forebake/engine/sheet"
-	"forebake/engine/spelling"
 )
 
 func sheetCommand() *cobra.Command {
@@ -65,11 +64,7 @@ func sheetFormat(name string) (sheet.Format, error) {
 	if ok {
 		return format, nil
 	}
-	text := fmt.Sprintf("--as: no format %q", name)
-	if near := spelling.Nearest(name, sheet.FormatNames(), 1); len(near) > 0 {
-		text += "; nearest is " + near[0]
-	}
-	return format, fmt.Errorf("%s; the formats are %s", text, strings.Join(sheet.FormatNames(), ", "))
+	return format, noFormat(name, sheet.FormatNames())
 }
 
 // printSheets makes the sheets, and prints the only one or writes each to its file.

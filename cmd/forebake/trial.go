@@ -107,14 +107,16 @@ func printTrials(cmd *cobra.Command, rep engine.TrialReport, failed int) {
 
 // trialsOf gives the trials for JSON.
 func trialsOf(rep engine.TrialReport, failed int) page.Trials {
-	out := page.Trials{Untouched: rep.Untouched, Rules: rep.Rules, Limits: rep.Limits, Failed: failed}
+	out := page.Trials{Untouched: rep.Untouched, Rules: rep.Rules, Limits: rep.Limits,
+		Failed: failed}
 	for _, t := range rep.Unknown {
 		out.Trials = append(out.Trials, page.Trial{Trial: t.Name, At: t.Place.String(),
 			Of: t.Rule + t.Caution, Expect: t.Expect})
 	}
 	for _, v := range rep.Verdicts {
-		out.Trials = append(out.Trials, page.Trial{Trial: v.Trial.Title(), At: v.Trial.Place.String(),
-			Of: v.Trial.Rule + v.Trial.Caution, Expect: v.Trial.Expect, Got: v.Got, Differ: v.Differ,
+		t := v.Trial
+		out.Trials = append(out.Trials, page.Trial{Trial: t.Title(), At: t.Place.String(),
+			Of: t.Rule + t.Caution, Expect: t.Expect, Got: v.Got, Differ: v.Differ,
 			Passed: v.Passed})
 	}
 	for _, r := range rep.NoFlagged {

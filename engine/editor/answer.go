@@ -59,17 +59,14 @@ func (s *Server) judge(d *document, trials bool) *answer {
 	}
 	s.judged[d.uri] = a
 	s.mutex.Lock()
-	held := map[string][]byte{}
-	for _, one := range s.open {
-		held[one.path] = one.text
-	}
+	held, _ := s.texts()
 	s.mutex.Unlock()
 	s.stamp = e.Stamp(held)
 	return a
 }
 
-// look judges the document of a request. One that was cancelled or typed over meanwhile is not worked
-// on. The caller ends judging where there is no error.
+// look judges the document of a request, not one that was cancelled or typed over meanwhile. The
+// caller ends judging where there is no error.
 func (s *Server) look(ctx context.Context, uri string) (*answer, error) {
 	s.judging.Lock()
 	d, err := s.current(ctx, uri)
@@ -309,5 +306,6 @@ func (s *Server) cautions(a *answer, at source.Place) (protocol.Diagnostic, bool
 	if len(lines) == 0 || !ok {
 		return protocol.Diagnostic{}, false
 	}
-	return s.mark(a, start, end, protocol.SeverityInformation, "cautions", strings.Join(lines, "\n")), true
+	return s.mark(a, start, end, protocol.SeverityInformation, "cautions",
+		strings.Join(lines, "\n")), true
 }

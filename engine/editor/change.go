@@ -108,7 +108,8 @@ func (s *Server) actions(ctx context.Context, p *protocol.CodeActionParams) (any
 	}
 	for _, one := range a.problems {
 		if start, end, ok := on(one.Place); ok {
-			of := []protocol.Diagnostic{s.mark(a, start, end, protocol.SeverityError, "", problemText(one))}
+			of := []protocol.Diagnostic{
+				s.mark(a, start, end, protocol.SeverityError, "", problemText(one))}
 			for _, fix := range s.fixes(a, one, start) {
 				fix.Diagnostics = of
 				out = append(out, fix)
@@ -138,9 +139,9 @@ func (s *Server) actions(ctx context.Context, p *protocol.CodeActionParams) (any
 			for _, e := range m.Edits {
 				edits = append(edits, s.edit(a.doc.text, e.Start, e.End, e.New))
 			}
-			out = append(out, protocol.CodeAction{Title: safe(m.Text) + " (" + m.Trust + ")", Kind: "quickfix",
-				Diagnostics: of, IsPreferred: i == 0 && m.Trust != "taste",
-				Edit: &protocol.WorkspaceEdit{Changes: map[string][]protocol.TextEdit{a.doc.uri: edits}}})
+			fix := quickFix(m.Text+" ("+m.Trust+")", editsOf(a.doc.uri, edits...))
+			fix.Diagnostics, fix.IsPreferred = of, i == 0 && m.Trust != "taste"
+			out = append(out, fix)
 		}
 		if w := s.waiver(a, f); w != nil {
 			w.Diagnostics = of
@@ -150,8 +151,8 @@ func (s *Server) actions(ctx context.Context, p *protocol.CodeActionParams) (any
 	return out, nil
 }
 
-// mend looks for the mends of what is found, once a text. It stops where the request is cancelled or
-// the text typed over. judging is held.
+// mend looks for the mends of what is found, once a text. It stops where the request is cancelled
+// or the text typed over. judging is held.
 func (s *Server) mend(ctx context.Context, a *answer) error {
 	if a.mended {
 		return nil
@@ -170,8 +171,18 @@ func (s *Server) mend(ctx context.Context, a *answer) error {
 
 // edit puts a text in the place of a range of another.
 func (s *Server) edit(text []byte, start, end int, put string) protocol.TextEdit {
-	at := protocol.Range{Start: s.encoding.Position(text, start), End: s.encoding.Position(text, end)}
-	return protocol.TextEdit{Range: at, NewText: put}
+	return protocol.TextEdit{NewText: put, Range: protocol.Range{
+		Start: s.encoding.Position(text, start), End: s.encoding.Position(text, end)}}
+}
+
+// editsOf holds the edits of one text.
+func editsOf(uri string, edits ...protocol.TextEdit) *protocol.WorkspaceEdit {
+	return &protocol.WorkspaceEdit{Changes: map[string][]protocol.TextEdit{uri: edits}}
+}
+
+// quickFix is an action that a client offers where something is found.
+func quickFix(title string, edit *protocol.WorkspaceEdit) protocol.CodeAction {
+	return protocol.CodeAction{Title: safe(title), Kind: "quickfix", Edit: edit}
 }
 
 // wants reports whether a client asks for quick fixes, or for all kinds.

@@ -60,6 +60,11 @@ func words(kind int, quoted bool, list ...string) []offer {
 	return out
 }
 
+// value makes an offer of a text, with a line about it.
+func value(word, means string) offer {
+	return offer{word: word, means: means, kind: protocol.KindValue, quoted: true}
+}
+
 // keys makes offers of settings, those apart that are written already.
 func keys(spot tolerant.Spot, list ...string) []offer {
 	var out []offer
@@ -144,16 +149,19 @@ func (a *answer) otherParts(spot tolerant.Spot, before string) []offer {
 	var out []offer
 	for _, f := range a.models() {
 		for _, p := range f.Parts {
-			own := func(around tolerant.Around) bool {
-				return around.Block == p.Kind.String() && around.Label == p.Name
-			}
-			if !slices.ContainsFunc(spot.Around, own) {
-				out = append(out, offer{word: before + p.Name, means: p.Kind.String(),
-					kind: protocol.KindValue, quoted: true})
+			if !inPart(spot, p) {
+				out = append(out, value(before+p.Name, p.Kind.String()))
 			}
 		}
 	}
 	return out
+}
+
+// inPart reports whether a place is in a part.
+func inPart(spot tolerant.Spot, p *formula.Part) bool {
+	return slices.ContainsFunc(spot.Around, func(around tolerant.Around) bool {
+		return around.Block == p.Kind.String() && around.Label == p.Name
+	})
 }
 
 // larderNames lists the names and other names of ingredients but those of without.
@@ -170,7 +178,7 @@ func larderNames(l *engine.Loaded, without []string) []offer {
 				means += ": " + it.Name
 			}
 		}
-		out = append(out, offer{word: name, means: means, kind: protocol.KindValue, quoted: true})
+		out = append(out, value(name, means))
 	}
 	return out
 }
@@ -221,14 +229,14 @@ func (a *answer) stepSetting(spot tolerant.Spot) []offer {
 	case spot.Key == "at":
 		var out []offer
 		for _, p := range formula.Places {
-			out = append(out, offer{word: p.Name, means: p.Means, kind: protocol.KindValue, quoted: true})
+			out = append(out, value(p.Name, p.Means))
 		}
 		return append(out, units(spot, quantity.Of(quantity.Temperature))...)
 	case spot.Key == "by":
 		var out []offer
 		for _, w := range formula.Ways {
 			if w.Suits(v) {
-				out = append(out, offer{word: w.Name, means: w.Means, kind: protocol.KindValue, quoted: true})
+				out = append(out, value(w.Name, w.Means))
 			}
 		}
 		return out
@@ -261,10 +269,8 @@ func first(keys []string, key string) string {
 func (a *answer) namesIn(spot tolerant.Spot, names func(*formula.Part) []string) []offer {
 	for _, f := range a.models() {
 		for _, p := range f.Parts {
-			for _, around := range spot.Around {
-				if around.Block == p.Kind.String() && around.Label == p.Name {
-					return words(protocol.KindValue, true, names(p)...)
-				}
+			if inPart(spot, p) {
+				return words(protocol.KindValue, true, names(p)...)
 			}
 		}
 	}

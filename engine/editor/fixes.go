@@ -3,6 +3,7 @@ package editor
 import (
 	"bytes"
 	"fmt"
+	"path"
 	"path/filepath"
 	"regexp"
 	"slices"
@@ -24,9 +25,8 @@ var choice = regexp.MustCompile(`(?m)^[ \t]*"([^"]+)" = `)
 // fixes lists what can be written where a problem stands. It never changes an amount.
 func (s *Server) fixes(a *answer, p source.Problem, start int) []protocol.CodeAction {
 	text := a.doc.text
-	here := func(title string, edits ...protocol.TextEdit) protocol.CodeAction {
-		return protocol.CodeAction{Title: safe(title), Kind: "quickfix",
-			Edit: &protocol.WorkspaceEdit{Changes: map[string][]protocol.TextEdit{a.doc.uri: edits}}}
+	here := func(title string, start, end int, put string) protocol.CodeAction {
+		return quickFix(title, editsOf(a.doc.uri, s.edit(text, start, end, put)))
 	}
 	var out []protocol.CodeAction
 	words := func(wrong string, list []string) {
@@ -36,7 +36,7 @@ func (s *Server) fixes(a *answer, p source.Problem, start int) []protocol.CodeAc
 			return
 		}
 		for k, w := range list {
-			one := here("write "+w, s.edit(text, start+i, start+i+len(wrong), w))
+			one := here("write "+w, start+i, start+i+len(wrong), w)
 			one.IsPreferred = k == 0 && len(list) == 1
 			out = append(out, one)
 		}
@@ -59,18 +59,18 @@ func (s *Server) fixes(a *answer, p source.Problem, start int) []protocol.CodeAc
 		for _, m := range choice.FindAllStringSubmatch(p.Paste, -1) {
 			names = append(names, m[1])
 		}
-		if name, _, ok := strings.Cut(string(bytes.TrimPrefix(text[start:], []byte{'"'})), `"`); ok {
-			words(name, names)
+		name, _, ok := bytes.Cut(bytes.TrimPrefix(text[start:], []byte{'"'}), []byte{'"'})
+		if ok {
+			words(string(name), names)
 		}
 	case strings.HasPrefix(p.Paste, "because = "):
 		if at, put, ok := intoBlock(text, start, "because = \"\""); ok {
-			out = append(out, here("give a reason: because = ...", s.edit(text, at, at, put)))
+			out = append(out, here("give a reason: because = ...", at, at, put))
 		}
 	case strings.HasPrefix(p.Paste, "ingredient "):
 		if edit := s.intoHouse(a, p.Paste); edit != nil {
 			name, _, _ := strings.Cut(p.Paste, " {")
-			out = append(out, protocol.CodeAction{Title: safe("describe " + name + " in the house file"),
-				Kind: "quickfix", Edit: edit})
+			out = append(out, quickFix("describe "+name+" in the house file", edit))
 		}
 	}
 	return out
@@ -135,8 +135,8 @@ func (s *Server) waiver(a *answer, f *finding.Finding) *protocol.CodeAction {
 	if edit == nil {
 		return nil
 	}
-	return &protocol.CodeAction{Title: "waive " + f.Rule + " in " +
-		filepath.Base(filepath.FromSlash(a.house.House.File.Name)), Kind: "quickfix", Edit: edit}
+	fix := quickFix("waive "+f.Rule+" in "+path.Base(a.house.House.File.Name), edit)
+	return &fix
 }
 
 // intoHouse puts a block at the end of the house; nil without a house file.
@@ -154,6 +154,5 @@ func (s *Server) intoHouse(a *answer, block string) *protocol.WorkspaceEdit {
 		return nil
 	}
 	put := "\n  " + strings.ReplaceAll(block, "\n", "\n  ") + "\n"
-	return &protocol.WorkspaceEdit{Changes: map[string][]protocol.TextEdit{
-		uriOf(filepath.FromSlash(file.Name)): {s.edit(file.Text, end, end, put)}}}
+	return editsOf(uriOf(filepath.FromSlash(file.Name)), s.edit(file.Text, end, end, put))
 }

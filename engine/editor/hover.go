@@ -13,8 +13,6 @@ import (
 	"forebake/engine/facts"
 	"forebake/engine/finding"
 	"forebake/engine/formula"
-	"forebake/engine/house"
-	"forebake/engine/kitchen"
 	"forebake/engine/larder"
 	"forebake/engine/rule"
 	"forebake/engine/source"
@@ -184,9 +182,9 @@ func (a *answer) stepText(x thing) string {
 			fmt.Fprintf(&b, "begins at %s\n", clock)
 		}
 		for _, one := range []struct{ label, text string }{
-			{"around it", row.Ambient}, {"middle at its start", a.middleAtStart(x)}, {"middle at its end", row.Core},
-			{"mean at its end", row.Mean}, {"yeast work so far, at 26 C", row.Rise},
-			{"", row.Notes},
+			{"around it", row.Ambient}, {"middle at its start", a.middleAtStart(x)},
+			{"middle at its end", row.Core}, {"mean at its end", row.Mean},
+			{"yeast work so far, at 26 C", row.Rise}, {"", row.Notes},
 		} {
 			switch {
 			case one.text == "-" || one.text == "":
@@ -308,21 +306,13 @@ func keyText(spot tolerant.Spot, word string) string {
 	if n == 0 {
 		return ""
 	}
-	line := func(means, otherwise string) string {
-		if otherwise == "" {
-			return word + ": " + means
-		}
-		return word + ": " + means + "\nwithout it: " + otherwise
-	}
-	block := spot.Around[n-1].Block
-	for _, k := range house.Keys {
-		if k.Block == block && k.Name == word {
-			return line(k.Means, k.Default)
-		}
-	}
-	for _, k := range kitchen.Keys {
-		if block == "kitchen" && k.Name == word {
-			return line(k.Means, k.Default)
+	for _, k := range keysIn(spot.Around[n-1].Block) {
+		switch {
+		case k.Name != word:
+		case k.Default == "":
+			return word + ": " + k.Means
+		default:
+			return word + ": " + k.Means + "\nwithout it: " + k.Default
 		}
 	}
 	return ""

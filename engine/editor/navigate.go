@@ -255,5 +255,5 @@ func (s *Server) rename(ctx context.Context, p *protocol.RenameParams) (any, err
 	for _, at := range part.Taken {
 		add(at)
 	}
-	return protocol.WorkspaceEdit{Changes: map[string][]protocol.TextEdit{a.doc.uri: edits}}, nil
+	return editsOf(a.doc.uri, edits...), nil
 }

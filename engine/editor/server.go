@@ -197,7 +197,8 @@ func (s *Server) answer(ctx context.Context, req *jsonrpc2.Request) (any, error)
 	case req.Method == "initialize" && at == fresh:
 		return with((*Server).initialize)(s, ctx, params)
 	case at == fresh:
-		return nil, &jsonrpc2.Error{Code: protocol.CodeNotInitialized, Message: "initialize comes first"}
+		return nil, &jsonrpc2.Error{Code: protocol.CodeNotInitialized,
+			Message: "initialize comes first"}
 	case at == ending || req.Method == "initialize":
 		return nil, &jsonrpc2.Error{Code: jsonrpc2.CodeInvalidRequest,
 			Message: "not after shutdown, and initialize comes once"}
@@ -231,13 +232,15 @@ func (s *Server) initialize(_ context.Context, p *protocol.InitializeParams) (an
 	return protocol.InitializeResult{
 		ServerInfo: protocol.ServerInfo{Name: "forebake", Version: engine.Version},
 		Capabilities: protocol.Capabilities{
-			PositionEncoding:           string(s.encoding),
-			TextDocumentSync:           protocol.SyncOptions{OpenClose: true, Change: 2, Save: true},
-			HoverProvider:              true,
-			CompletionProvider:         protocol.CompletionOptions{TriggerCharacters: []string{"\"", "{", " ", "."}},
-			DefinitionProvider:         true,
-			InlayHintProvider:          true,
-			CodeActionProvider:         protocol.CodeActionOptions{CodeActionKinds: []string{"quickfix"}},
+			PositionEncoding: string(s.encoding),
+			TextDocumentSync: protocol.SyncOptions{OpenClose: true, Change: 2, Save: true},
+			HoverProvider:    true,
+			CompletionProvider: protocol.CompletionOptions{
+				TriggerCharacters: []string{"\"", "{", " ", "."}},
+			DefinitionProvider: true,
+			InlayHintProvider:  true,
+			CodeActionProvider: protocol.CodeActionOptions{
+				CodeActionKinds: []string{"quickfix"}},
 			RenameProvider:             protocol.RenameOptions{PrepareProvider: true},
 			DocumentFormattingProvider: true,
 		},
@@ -340,14 +343,14 @@ func (s *Server) closed(ctx context.Context, uri string) {
 	}
 }
 
-// note remembers that a house or rule file has changed, with the change itself: no answer is to come
-// of the new text and the old engine. The mutex is held.
+// note remembers that a house or rule file has changed, with the change itself: no answer is to
+// come of the new text and the old engine. The mutex is held.
 func (s *Server) note(d *document) {
 	s.changing = s.changing || d.kind != tolerant.FormulaFile
 }
 
-// touched asks for the findings of a text, given as it was and as it is. A house or rule file counts
-// for all texts.
+// touched asks for the findings of a text, given as it was and as it is. A house or rule file
+// counts for all texts.
 func (s *Server) touched(states ...*document) {
 	for _, d := range states {
 		if d.kind != tolerant.FormulaFile {
@@ -359,42 +362,39 @@ func (s *Server) touched(states ...*document) {
 }
 
 // kitchen gives the engine over the texts as they stand. It is kept until a house or rule file
-// changes, in the editor or on the disk, so a keystroke in a formula reads no pack again. judging is
-// held.
+// changes, in the editor or on the disk, so a keystroke in a formula reads no pack again. What is
+// known of closed texts is forgotten. judging is held.
 func (s *Server) kitchen() *engine.Engine {
-	held, changed := s.texts()
+	s.mutex.Lock()
+	held, rest := s.texts()
+	changed := s.changing
+	s.changing = false
+	for uri := range s.judged {
+		if s.open[uri] == nil { // closed
+			delete(s.judged, uri)
+		}
+	}
+	s.mutex.Unlock()
 	if !changed && s.engine != nil && s.engine.Stamp(held) == s.stamp {
 		return s.engine
 	}
 	clear(s.judged)
-	rest := map[string][]byte{} // of the formulas no house asks
-	for path, text := range held {
-		if tolerant.KindOf(path, text) != tolerant.FormulaFile {
-			rest[path] = text
-		}
-	}
 	s.engine = engine.New()
 	s.engine.Workers, s.engine.Today = 1, s.Today
 	s.engine.Texts = files.Held{Texts: rest, Below: s.disk}
 	return s.engine
 }
 
-// texts gives the open texts by path, and whether a house or rule file has changed since it was
-// asked. What is known of texts that are closed is forgotten. judging is held.
-func (s *Server) texts() (held map[string][]byte, changed bool) {
-	s.mutex.Lock()
-	defer s.mutex.Unlock()
-	held = map[string][]byte{}
+// texts gives the open texts by path, and those that are no formulas. The mutex is held.
+func (s *Server) texts() (held, rest map[string][]byte) {
+	held, rest = map[string][]byte{}, map[string][]byte{}
 	for _, d := range s.open {
 		held[d.path] = d.text
-	}
-	for uri := range s.judged {
-		if s.open[uri] == nil {
-			delete(s.judged, uri)
+		if d.kind != tolerant.FormulaFile {
+			rest[d.path] = d.text
 		}
 	}
-	changed, s.changing = s.changing, false
-	return held, changed
+	return held, rest
 }
 
 // asked is the key of the document that a request was sent about, as it stood then.

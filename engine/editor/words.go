@@ -11,7 +11,6 @@ import (
 	"forebake/engine/facts"
 	"forebake/engine/finding"
 	"forebake/engine/formula"
-	"forebake/engine/house"
 	"forebake/engine/kitchen"
 	"forebake/engine/mend/levers"
 	"forebake/engine/quantity"
@@ -93,8 +92,7 @@ func (a *answer) ruleNames(l *engine.Loaded) []offer {
 	}
 	var out []offer
 	for _, r := range list {
-		out = append(out, offer{word: r.ID, means: r.Level.String() + ", on " +
-			strings.Join(r.On, ", "), kind: protocol.KindValue, quoted: true})
+		out = append(out, value(r.ID, r.Level.String()+", on "+strings.Join(r.On, ", ")))
 	}
 	return out
 }
@@ -112,28 +110,30 @@ func limitNames(l *engine.Loaded, spot *tolerant.Spot, of tolerant.Around) []off
 	return keys(*spot, names...)
 }
 
+// keysIn lists the keys of a block of a house file.
+func keysIn(block string) []finding.CatalogueKey {
+	return slices.DeleteFunc(engine.HouseKeys(),
+		func(k finding.CatalogueKey) bool { return k.Block != block })
+}
+
 // settings lists the settings and blocks that a block of a rule or house file takes.
 func settings(spot *tolerant.Spot, block string) []offer {
 	var out []offer
 	add := func(name, means string) {
+		one := offer{word: name, means: means, kind: protocol.KindKeyword, after: ` "`}
 		switch {
-		case strings.HasPrefix(means, "block: ") && name == "kitchen":
-			out = append(out, offer{word: name, means: means, kind: protocol.KindKeyword, after: " {"})
-		case strings.HasPrefix(means, "block: "):
-			out = append(out, offer{word: name, means: means, kind: protocol.KindKeyword, after: ` "`})
-		case !slices.Contains(spot.Keys, name):
-			out = append(out, offer{word: name, means: means, kind: protocol.KindProperty, after: " = "})
+		case !strings.HasPrefix(means, "block: "):
+			if slices.Contains(spot.Keys, name) {
+				return
+			}
+			one.kind, one.after = protocol.KindProperty, " = "
+		case name == "kitchen": // it has no name
+			one.after = " {"
 		}
+		out = append(out, one)
 	}
-	for _, k := range house.Keys {
-		if k.Block == block {
-			add(k.Name, k.Means)
-		}
-	}
-	if block == "kitchen" {
-		for _, k := range kitchen.Keys {
-			add(k.Name, k.Means)
-		}
+	for _, k := range keysIn(block) {
+		add(k.Name, k.Means)
 	}
 	for _, k := range map[string][]string{"rule": rule.RuleKeys, "caution": rule.CautionKeys,
 		"trial": trial.Keys, "figure": expr.FigureKeys}[block] {
@@ -155,14 +155,13 @@ func (a *answer) values(l *engine.Loaded, spot *tolerant.Spot, last tolerant.Aro
 	if key == "" {
 		key = last.Key
 	}
-	subjects := slices.Concat(facts.OnNames[:], formula.KindNames)
 	switch key {
 	case "rule":
 		return a.ruleNames(l)
 	case "level", "fail_at":
 		return words(protocol.KindValue, true, finding.LevelNames...)
 	case "on":
-		return words(protocol.KindValue, true, subjects...)
+		return words(protocol.KindValue, true, subjectNames()...)
 	case "expect":
 		return words(protocol.KindValue, true, trial.Answers...)
 	case "doubt":
@@ -180,14 +179,20 @@ func (a *answer) values(l *engine.Loaded, spot *tolerant.Spot, last tolerant.Aro
 	case "units":
 		return words(protocol.KindValue, true, kitchen.UnitNames...)
 	}
-	for _, k := range kitchen.Keys { // a figure has the kind of its default
+	for _, k := range keysIn("kitchen") {
+		if k.Name != key {
+			continue
+		}
 		all := quantity.Of(quantity.Mass, quantity.Temperature, quantity.Length)
-		if q, fault := quantity.Read(k.Default, all); k.Name == key && fault == nil {
-			return units(*spot, quantity.Of(q.Kind))
+		if q, fault := quantity.Read(k.Default, all); fault == nil {
+			return units(*spot, quantity.Of(q.Kind)) // a figure has the kind of its default
 		}
 	}
 	return units(*spot, allKinds)
 }
+
+// subjectNames lists the words for what a rule can be about.
+func subjectNames() []string { return slices.Concat(facts.OnNames[:], formula.KindNames) }
 
 // inBraces reports whether a message is at a figure: {dough.sugar_pct}.
 func inBraces(text string) bool {
@@ -199,8 +204,7 @@ func (a *answer) facts(l *engine.Loaded, word string, offset int) []offer {
 	owner, _, dotted := strings.Cut(word, ".")
 	var out []offer
 	if !dotted {
-		list := append(append([]string{}, facts.OnNames...), formula.KindNames...)
-		return append(words(protocol.KindField, false, list...), offer{word: "limit", kind: protocol.KindField})
+		return words(protocol.KindField, false, append(subjectNames(), "limit")...)
 	}
 	if owner == "limit" {
 		for _, name := range slices.Sorted(maps.Keys(limitsAround(a.doc.text, offset))) {
@@ -217,7 +221,8 @@ func (a *answer) facts(l *engine.Loaded, word string, offset int) []offer {
 			if f.Unit != "" {
 				means = f.Unit + ": " + means
 			}
-			out = append(out, offer{word: owner + "." + f.Name, means: means, kind: protocol.KindField})
+			out = append(out, offer{word: owner + "." + f.Name, means: means,
+				kind: protocol.KindField})
 		}
 	}
 	return out

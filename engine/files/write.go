@@ -38,8 +38,8 @@ func WriteFile(path string, text []byte) error {
 	return WriteAll([]Rewrite{{Path: path, After: text, replace: true}})
 }
 
-// Writable gives the error for a file that could not be written now. It makes a temporary file beside
-// it and takes it away, so a run ends before its work and not after it.
+// Writable gives the error for a file that could not be written now, so that a run ends before its
+// work and not after it. It makes a temporary file beside it and takes it away.
 func Writable(path string) error {
 	target := path
 	info, err := os.Stat(path)

@@ -4,7 +4,7 @@ package finding
 type Batches struct {
 	Formula string      `json:"formula"`
 	Heads   []BatchHead `json:"heads"`
-	Steps   []BatchStep `json:"steps"` // in order of their numbers; only those of which something is written
+	Steps   []BatchStep `json:"steps"` // by number; only those of which something is written
 	Marks   []BatchRow  `json:"marks"` // a row a name
 	Notes   []BatchRow  `json:"notes"` // of no step
 }

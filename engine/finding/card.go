@@ -15,7 +15,7 @@ type Card struct {
 	Source   string       `json:"source"`
 	NoteWhen string       `json:"note_when"` // where a finding is no more than a note; often none
 	RiskWhen string       `json:"risk_when"` // where a stop is no more than a risk; often none
-	Careful  bool         `json:"careful"`   // a stop that only a model's careful end reaches is a risk
+	Careful  bool         `json:"careful"`   // a stop by a model's careful end alone is a risk
 	Doubt    bool         `json:"doubt"`
 	Middle   bool         `json:"middle"`
 	Safety   bool         `json:"food_safety"`

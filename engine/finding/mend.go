@@ -35,6 +35,12 @@ type Mending struct {
 	Wrote   bool           `json:"wrote"`
 }
 
+// FileEdits is what changes in a file, as bytes of the text that was read.
+type FileEdits struct {
+	File  string
+	Edits []source.Edit
+}
+
 // Doubted is a comment on a changed line, which may not be true any more.
 type Doubted struct {
 	Line int    `json:"line"` // of the mended text
@@ -63,7 +69,7 @@ type ChangedLines struct {
 type Change struct {
 	Mend
 	Rules   []Helped      `json:"rules"`
-	With    []string      `json:"with"` // rules whose change needs this one beside it; only where Rules is empty
+	With    []string      `json:"with"` // rules whose change needs this one; only without Rules
 	Figures []BeforeAfter `json:"figures"`
 }
 

@@ -20,7 +20,8 @@ type PlannedFormula struct {
 	HandsOn string `json:"hands_on"`
 	Waiting string `json:"waiting"`
 
-	Sooner string `json:"sooner"` // how much sooner it is ready than the rest, for want of oven or mixer; often ""
+	// How much sooner it is ready than the rest, for want of oven or mixer; often "".
+	Sooner string `json:"sooner"`
 }
 
 // PlanDay is the steps of one day.

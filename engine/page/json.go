@@ -41,12 +41,6 @@ type head struct {
 
 func headOf(format int, run *finding.Run) head { return head{format, report.PreludeJSON(run)} }
 
-// Edited is a file with the edits that change it: bytes of the text as it was read.
-type Edited struct {
-	File  string
-	Edits []source.Edit
-}
-
 type (
 	jsonMends struct {
 		head
@@ -143,7 +137,8 @@ type (
 )
 
 // MendJSON prints what Mend prints as one object, with the edits of each file.
-func MendJSON(w io.Writer, run *finding.Run, list []finding.Mending, files []Edited) error {
+func MendJSON(w io.Writer, run *finding.Run, list []finding.Mending,
+	files []finding.FileEdits) error {
 	out := jsonMends{headOf(mendFormat, run), list, nil}
 	for _, f := range files {
 		out.Files = append(out.Files, jsonEdited{f.File, report.EditsJSON(f.Edits)})
@@ -168,9 +163,9 @@ func PlanJSON(w io.Writer, run *finding.Run, p *finding.Plan) error {
 
 // ScaleJSON prints what Scale prints as one object, with the new text of the file.
 func ScaleJSON(w io.Writer, run *finding.Run, s *finding.Scaling, text []byte) error {
-	return jsontext.Write(w, jsontext.Filled(jsonScaling{headOf(scaleFormat, run), s.Formula, s.File,
-		s.From, s.To, s.Asked, s.Factor, report.FindingsJSON(s.New), report.FindingsJSON(s.Gone),
-		s.Lots, s.Parts, s.Told, s.Doubted, string(text), s.Wrote}))
+	return jsontext.Write(w, jsontext.Filled(jsonScaling{headOf(scaleFormat, run), s.Formula,
+		s.File, s.From, s.To, s.Asked, s.Factor, report.FindingsJSON(s.New),
+		report.FindingsJSON(s.Gone), s.Lots, s.Parts, s.Told, s.Doubted, string(text), s.Wrote}))
 }
 
 // BatchesJSON prints what Batches prints as one object.
@@ -193,7 +188,8 @@ func HistoryJSON(w io.Writer, run *finding.Run, rows []finding.HistoryRow) error
 	out := jsonHistory{head: headOf(historyFormat, run)}
 	for _, r := range rows {
 		out.Steps = append(out.Steps, jsonStage{r.Formula, r.Part, r.Step,
-			report.Finite(r.Clock, !math.IsNaN(r.Clock)), r.Ambient, r.Core, r.Mean, r.Rise, r.Notes})
+			report.Finite(r.Clock, !math.IsNaN(r.Clock)), r.Ambient, r.Core, r.Mean, r.Rise,
+			r.Notes})
 	}
 	return jsontext.Write(w, jsontext.Filled(out))
 }

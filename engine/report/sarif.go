@@ -53,8 +53,9 @@ type sarif struct {
 	index map[string]int // of a rule, by its id
 	seen  map[string]int // results, by the key of their fingerprint
 
-	most    int  // findings that fit
-	merging bool // the cautions of all formulas stand as one
+	formulas []oneFormula // that have cautions
+	most     int          // findings that fit
+	merging  bool         // the cautions of all formulas stand as one
 }
 
 func init() { register(Format{"sarif", ".sarif", true, true, newSARIF, isSARIF}) }
@@ -90,7 +91,8 @@ const (
 // stand as one, then the least serious findings go.
 func (s *sarif) End() error {
 	s.describe()
-	s.merging = len(s.cautions.byFormula()) > maxCautionResults
+	s.formulas = s.cautions.byFormula()
+	s.merging = len(s.formulas) > maxCautionResults
 	s.most = max(0, maxResults-s.fixed())
 	for {
 		text := jsontext.Capped{Most: maxLog}
@@ -102,7 +104,7 @@ func (s *sarif) End() error {
 		case text.Size <= maxLog:
 			_, err := s.out.Write(text.Bytes())
 			return err
-		case !s.merging && len(s.cautions.byFormula()) > 1:
+		case !s.merging && len(s.formulas) > 1:
 			s.merging = true
 		case found > 0: // as many as fit if all were of one size, and a few less
 			s.most = min(found-1, int(float64(found)*0.97*maxLog/float64(text.Size)))
@@ -156,29 +158,30 @@ func (s *sarif) told() []*finding.Caution {
 // notifications gives the files that could not be read, which are in no result, and the notices.
 func (s *sarif) notifications() []sariflog.Notification {
 	out := []sariflog.Notification{}
+	say := func(level, text string) {
+		out = append(out, sariflog.Notification{Level: level,
+			Message: sariflog.Text{Text: plainText(text)}})
+	}
 	for _, p := range s.unread {
-		n := sariflog.Notification{Message: sariflog.Text{Text: plainText(p.Text)}, Level: "error"}
+		say("error", p.Text)
 		if !p.Place.IsZero() {
-			n.Locations = s.locations(p.Place, "", "")
+			out[len(out)-1].Locations = s.locations(p.Place, "", "")
 		}
-		out = append(out, n)
 	}
 	if _, left := finding.Fold(s.found.All(), s.most); len(left) > 0 {
-		out = append(out, sariflog.Notification{Level: "warning", Message: sariflog.Text{Text: fmt.Sprintf(
-			"left out of the results, since sites take %d and 10 MB: %s. forebake check --as json "+
-				"holds them.", maxResults, folded(left))}})
+		say("warning", fmt.Sprintf("left out of the results, since sites take %d and 10 MB: %s. "+
+			"forebake check --as json holds them.", maxResults, folded(left)))
 	}
 	if s.merging {
-		out = append(out, sariflog.Notification{Level: "warning", Message: sariflog.Text{Text: fmt.Sprintf(
-			"the cautions of %s stand as one, since sites take %d results and 10 MB; forebake "+
-				"cautions prints each.", Count(len(s.cautions.byFormula()), "formula"), maxResults)}})
+		say("warning", fmt.Sprintf("the cautions of %s stand as one, since sites take %d results "+
+			"and 10 MB; forebake cautions prints each.", Count(len(s.formulas), "formula"),
+			maxResults))
 	}
 	if s.assumed != "" {
-		out = append(out, sariflog.Notification{Level: "note",
-			Message: sariflog.Text{Text: plainText(s.assumed)}})
+		say("note", s.assumed)
 	}
 	for _, n := range s.notices {
-		out = append(out, sariflog.Notification{Message: sariflog.Text{Text: plainText(n)}, Level: "note"})
+		say("note", n)
 	}
 	return out
 }
@@ -243,9 +246,10 @@ func plainRule(id, level, short, more string, tags ...string) sariflog.Rule {
 // cardRule describes a rule from its card.
 func cardRule(c finding.Card) sariflog.Rule {
 	r := sariflog.Rule{
-		ID:                   c.ID,
-		ShortDescription:     sariflog.Text{Text: plainText(firstSentence(c.Why))},
-		FullDescription:      sariflog.Text{Text: plainText("Flags when: " + c.When + ". " + c.Why)},
+		ID:               c.ID,
+		ShortDescription: sariflog.Text{Text: plainText(firstSentence(c.Why))},
+		FullDescription: sariflog.Text{
+			Text: plainText("Flags when: " + c.When + ". " + c.Why)},
 		DefaultConfiguration: sariflog.Configuration{Level: sarifLevels[c.Level]},
 		Properties: sariflog.RuleProperties{Tags: []string{"forebake", source.Safe(c.Pack)},
 			Pack: source.Safe(c.Pack), On: c.On, At: source.Safe(fmt.Sprintf("%s:%d", c.File,
@@ -331,25 +335,23 @@ func (s *sarif) fixed() int {
 
 // cautionGroups gives the cautions that one result holds each: those of a formula, or of all.
 func (s *sarif) cautionGroups() []oneFormula {
-	list := s.cautions.byFormula()
 	if !s.merging {
-		return list
+		return s.formulas
 	}
-	return []oneFormula{{place: list[0].place, list: s.told()}}
+	return []oneFormula{{place: s.formulas[0].place, list: s.told()}}
 }
 
 // cautionResults gives the results of the cautions, whole.
 func (s *sarif) cautionResults(yield func(any) bool) {
-	formulas := len(s.cautions.byFormula())
 	plain := map[string]string{} // formulas have most of their cautions in common
 	var text strings.Builder
 	var sources []string
 	for _, one := range s.cautionGroups() {
 		text.Reset()
 		sources = sources[:0]
-		if one.name == "" && formulas > 1 {
+		if one.name == "" && len(s.formulas) > 1 {
 			fmt.Fprintf(&text, "Cautions of %d formulas; the properties of the run hold them by "+
-				"formula:", formulas)
+				"formula:", len(s.formulas))
 		} else {
 			text.WriteString("Cautions:")
 		}

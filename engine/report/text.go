@@ -231,22 +231,33 @@ func (t *text) summary(formulas []Group) {
 	)
 	t.group(list[0], detailLines)
 	t.WriteString(t.bold.Sprint("By formula, worst first") + "\n")
-	shown := list[:min(len(list), summaryLines)]
-	wide := 0
-	for _, g := range shown {
-		wide = max(wide, layout.Columns(source.Safe(FileLine(g.Place))))
-	}
-	wide = min(wide, t.width/3)
-	for _, g := range shown {
-		place := fmt.Sprintf("%-*s", wide, source.Safe(FileLine(g.Place)))
-		room := max(10, t.width-4-len(place)-layout.Columns(tally(g.List)))
-		t.paragraph(tally(g.List), place+"  "+t.bold.Sprint(fit(source.Safe(g.Name), room))+"  ",
-			"  ")
-	}
+	t.columns(list[:min(len(list), summaryLines)])
 	if n := len(list) - summaryLines; n > 0 {
 		fmt.Fprintf(t, "and %s more\n", Count(n, "formula"))
 	}
 	t.WriteString("All findings: --all, or name one file.\n\n")
+}
+
+// leastName is the least that a name is cut to.
+const leastName = 8
+
+// columns prints a line a formula: its place, its name and what it has, each in a column. A place
+// that would leave no room for the others is longer than its column: an editor follows it whole.
+func (t *text) columns(list []Group) {
+	var places, names, tallies int // the columns of each
+	for _, g := range list {
+		places = max(places, layout.Columns(source.Safe(FileLine(g.Place))))
+		names = max(names, layout.Columns(source.Safe(g.Name)))
+		tallies = max(tallies, layout.Columns(tally(g.List)))
+	}
+	room := t.width - tallies - 4
+	places = max(0, min(places, room-leastName))
+	names = min(names, max(leastName, room-places))
+	for _, g := range list {
+		name := t.bold.Sprintf("%-*s", names, fit(source.Safe(g.Name), names))
+		t.paragraph(tally(g.List),
+			fmt.Sprintf("%-*s  %s  ", places, source.Safe(FileLine(g.Place)), name), "  ")
+	}
 }
 
 // weights counts the findings of a group from the most serious on.

@@ -98,7 +98,8 @@ type (
 		Location      *Location `json:"location,omitempty"`
 	}
 	ResultProperties struct {
-		Answer     string   `json:"answer"` // flagged, unsure, waived; of no rule: caution, foodSafety
+		// Answer is flagged, unsure or waived; of no rule: caution, foodSafety.
+		Answer     string   `json:"answer"`
 		Formula    string   `json:"formula,omitempty"`
 		Subject    string   `json:"subject,omitempty"`
 		FoodSafety bool     `json:"foodSafety,omitempty"`

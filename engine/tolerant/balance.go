@@ -234,8 +234,8 @@ func (l *line) complete(next *line) {
 	}
 }
 
-// assign puts the sign = between a setting and the bracket of its value, where it is missing: a block
-// holds no list, and its lines begin with no text in quotes.
+// assign puts the sign = between a setting and the bracket of its value, where it is missing: a
+// block holds no list, and its lines begin with no text in quotes.
 func (l *line) assign(next *line) {
 	if !l.inBlock || len(l.tokens) < 2 || l.tokens[0].kind != word || l.tokens[1].kind != opener {
 		return

@@ -1,0 +1,48 @@
+package report
+
+import (
+	"strings"
+	"testing"
+
+	"forebake/engine/finding"
+	"forebake/engine/source"
+)
+
+// TestColumnsOfSummary sets formulas of short and long names one below the other: names and what
+// was found begin in one column each, in as many columns as the screen has.
+func TestColumnsOfSummary(t *testing.T) {
+	group := func(file, name string, levels ...finding.Level) Group {
+		g := Group{Name: name, File: file,
+			Place: source.Place{File: source.New(file, []byte("formula")), End: 7}}
+		for _, l := range levels {
+			g.List = append(g.List, &finding.Finding{Level: l, Answer: finding.Flagged})
+		}
+		return g
+	}
+	list := []Group{
+		group("kitchen/second-draft.hcl", "Plait of the house, second draft", finding.Stop),
+		group("kitchen/first.hcl", "Plait", finding.Stop, finding.Risk, finding.Risk, finding.Note),
+		group("kitchen/kouign.hcl", "Gâteau à la crème, très très long", finding.Note),
+	}
+	for _, c := range []struct {
+		width int
+		more  []Group
+	}{{60, nil}, {80, nil}, {120, nil},
+		{80, []Group{group(strings.Repeat("deep/", 20)+"a.hcl", "Deep", finding.Risk)}}} {
+		page := textOf(nil, Options{Width: c.width})
+		page.columns(append(list[:len(list):len(list)], c.more...))
+		rows := strings.Split(page.String(), "\n")
+		for i, names := range []string{"Plait", "Plait", "Gât"} {
+			at := func(row, text string) int {
+				before, _, _ := strings.Cut(row, text)
+				return len([]rune(before))
+			}
+			row, first := rows[i], rows[0]
+			if at(row, names) != at(first, "Plait") || at(row, "  1 ") != at(first, "  1 ") ||
+				len([]rune(row)) > c.width {
+				t.Errorf("within %d columns:\n%s", c.width, page)
+				break
+			}
+		}
+	}
+}
