@@ -2,7 +2,6 @@ package recipe
 
 import (
 	"fmt"
-	"regexp"
 	"slices"
 	"strconv"
 	"strings"
@@ -10,6 +9,7 @@ import (
 
 	"forebake/engine/larder"
 	"forebake/engine/quantity"
+	"forebake/engine/spelling"
 )
 
 // kitchen is whose measures a text uses, by the words in it.
@@ -24,14 +24,14 @@ const (
 // Words that a cook book of one of the two countries uses and one of the other hardly does. A text
 // with words of both is of neither. Common practice, no source.
 var (
-	usWords = regexp.MustCompile(`(?i)\b(all-purpose|sticks?|cups?|confectioners'? sugar|` +
+	usWords = spelling.Pattern(`(?i)\b(all-purpose|sticks?|cups?|confectioners'? sugar|` +
 		`powdered sugar|heavy cream|kosher|packets?|envelopes?|\d{3} ?°? ?F)\b`)
-	ukWords = regexp.MustCompile(`(?i)\b(gas mark|gas \d|caster|strong (white |plain )?flour|` +
+	ukWords = spelling.Pattern(`(?i)\b(gas mark|gas \d|caster|strong (white |plain )?flour|` +
 		`plain flour|self-raising|icing sugar|double cream|sachets?|cling ?film|knock back)\b`)
 )
 
 func kitchenOf(text string) kitchen {
-	isUS, isUK := usWords.MatchString(text), ukWords.MatchString(text)
+	isUS, isUK := usWords().MatchString(text), ukWords().MatchString(text)
 	switch {
 	case isUS && !isUK:
 		return us
@@ -44,19 +44,19 @@ func kitchenOf(text string) kitchen {
 const numberForm = `(?:\d+\s*[¼½¾⅓⅔⅛⅜⅝⅞]|[¼½¾⅓⅔⅛⅜⅝⅞]|\d+\s+\d+\s*[/⁄]\s*\d+|\d+\s*[/⁄]\s*\d+|\d+(?:[.,]\d+)?)`
 
 var (
-	amountAt = regexp.MustCompile(`^(?:about |approx\.? |approximately |around |roughly |~ ?)?(` +
+	amountAt = spelling.Pattern(`^(?:about |approx\.? |approximately |around |roughly |~ ?)?(` +
 		numberForm + `)(?:\s*(?:-|–|—|to|or)\s*(` + numberForm + `))?`)
-	numberAlone = regexp.MustCompile(numberForm)
-	bullet      = regexp.MustCompile(`^(?:[-*•–·▢☐□‣+]|\[ ?\])\s*`)
-	parens      = regexp.MustCompile(`\(([^()]*)\)`)
-	timesForm   = regexp.MustCompile(`^(\d+)\s*[x×]\s*`)
-	leftOut     = regexp.MustCompile(`(?i)\b(?:plus|and) (?:a little |some )?(?:more|extra)\b.*$|^extra (?:flour|butter|oil|sugar|egg)\b.*$|` +
+	numberAlone = spelling.Pattern(numberForm)
+	bullet      = spelling.Pattern(`^(?:[-*•–·▢☐□‣+]|\[ ?\])\s*`)
+	parens      = spelling.Pattern(`\(([^()]*)\)`)
+	timesForm   = spelling.Pattern(`^(\d+)\s*[x×]\s*`)
+	leftOut     = spelling.Pattern(`(?i)\b(?:plus|and) (?:a little |some )?(?:more|extra)\b.*$|^extra (?:flour|butter|oil|sugar|egg)\b.*$|` +
 		`(?i),?\s*(?:plus )?for (?:the )?(?:dusting|greasing|kneading|rolling|the (?:bowl|pan|tin|` +
 		`bench|work ?surface|counter|tray)|oiling|sprinkling|serving|brushing|decorat\w+|garnish\w*)\b.*$`)
-	juiceOf    = regexp.MustCompile(`(?i)^(?:the )?juice (?:of|from) (.+?) (lemon|orange|lime)s?\b`)
-	zestOf     = regexp.MustCompile(`(?i)^(?:the )?(?:finely )?(?:grated )?(?:zest|rind) (?:of|from) (.+?) (lemon|orange|lime)s?\b`)
-	noAmount   = regexp.MustCompile(`(?i)\b(to taste|as needed|as required|a (?:little|drop|splash|knob|handful|few)|(?:large |good |generous )?pinch(?:es)?|dash(?:es)?|some)\b`)
-	degrees    = regexp.MustCompile(`(?i)(\d{1,3}(?:[.,]\d)?)(?:\s*(?:-|–|to)\s*(\d{1,3}))?\s*(?:°|º|˚|deg(?:rees?)?\.?)?\s*(C|F|celsius|fahrenheit)\b`)
+	juiceOf    = spelling.Pattern(`(?i)^(?:the )?juice (?:of|from) (.+?) (lemon|orange|lime)s?\b`)
+	zestOf     = spelling.Pattern(`(?i)^(?:the )?(?:finely )?(?:grated )?(?:zest|rind) (?:of|from) (.+?) (lemon|orange|lime)s?\b`)
+	noAmount   = spelling.Pattern(`(?i)\b(to taste|as needed|as required|a (?:little|drop|splash|knob|handful|few)|(?:large |good |generous )?pinch(?:es)?|dash(?:es)?|some)\b`)
+	degrees    = spelling.Pattern(`(?i)(\d{1,3}(?:[.,]\d)?)(?:\s*(?:-|–|to)\s*(\d{1,3}))?\s*(?:°|º|˚|deg(?:rees?)?\.?)?\s*(C|F|celsius|fahrenheit)\b`)
 	wholeMass  = quantity.Of(quantity.Mass, quantity.Volume)
 	allAmounts = quantity.Amounts
 )
@@ -102,12 +102,12 @@ var descriptions = []string{"warm", "lukewarm", "tepid", "hot", "cold", "ice-col
 // ingredientLine reads a line of a list, and reports whether it is one.
 func (d *draft) ingredientLine(p *part, text string) bool {
 	written := text
-	text = strings.TrimSpace(bullet.ReplaceAllString(text, ""))
+	text = strings.TrimSpace(bullet().ReplaceAllString(text, ""))
 	l := &line{from: d.at}
-	if cut := leftOut.FindStringIndex(text); cut != nil {
+	if cut := leftOut().FindStringIndex(text); cut != nil {
 		rest := strings.Trim(text[:cut[0]], " ,;(")
 		aside := strings.Trim(text[cut[0]:], " ,;()")
-		if rest == "" || !numberAlone.MatchString(rest) && !noAmount.MatchString(rest) {
+		if rest == "" || !numberAlone().MatchString(rest) && !noAmount().MatchString(rest) {
 			p.remarks = append(p.remarks, remark{d.at, "left out: " + written})
 			return true
 		}
@@ -115,7 +115,7 @@ func (d *draft) ingredientLine(p *part, text string) bool {
 		text = rest
 	}
 	inside := []string{}
-	text = parens.ReplaceAllStringFunc(text, func(s string) string {
+	text = parens().ReplaceAllStringFunc(text, func(s string) string {
 		inside = append(inside, strings.TrimSpace(strings.Trim(s, "()")))
 		return " "
 	})
@@ -125,7 +125,7 @@ func (d *draft) ingredientLine(p *part, text string) bool {
 		return false
 	case d.citrus(l, text):
 	case d.measured(l, text, inside):
-	case noAmount.MatchString(text) && len(strings.Fields(text)) <= 7 && !strings.Contains(text, ". "):
+	case noAmount().MatchString(text) && len(strings.Fields(text)) <= 7 && !strings.Contains(text, ". "):
 		d.unmeasured(l, text)
 	default:
 		return false
@@ -143,7 +143,7 @@ func (d *draft) ingredientLine(p *part, text string) bool {
 // citrus reads the juice or the zest of so many fruits. 48 g is the juice of a lemon (SR 28 NDB
 // 09152), 2 to 3 tsp of 6 g a tbsp its zest (SR 28 NDB 09156).
 func (d *draft) citrus(l *line, text string) bool {
-	if m := juiceOf.FindStringSubmatch(text); m != nil {
+	if m := juiceOf().FindStringSubmatch(text); m != nil {
 		l.name, l.amount = strings.ToLower(m[2])+" juice", "?"
 		n, ok := plainNumber(m[1])
 		if ok && l.name == "lemon juice" {
@@ -154,7 +154,7 @@ func (d *draft) citrus(l *line, text string) bool {
 		}
 		return true
 	}
-	if m := zestOf.FindStringSubmatch(text); m != nil {
+	if m := zestOf().FindStringSubmatch(text); m != nil {
 		l.name, l.amount = strings.ToLower(m[2])+" zest", "?"
 		if n, ok := plainNumber(m[1]); ok {
 			l.amount = quantity.Plain(3*n) + " g to " + quantity.Plain(6*n) + " g"
@@ -183,11 +183,11 @@ func (d *draft) measured(l *line, text string, inside []string) bool {
 		text = n + " " + strings.Join(words[1:], " ")
 	}
 	each := 1.0
-	if m := timesForm.FindStringSubmatch(text); m != nil {
+	if m := timesForm().FindStringSubmatch(text); m != nil {
 		each, _ = strconv.ParseFloat(m[1], 64)
 		text = text[len(m[0]):]
 	}
-	m := amountAt.FindStringSubmatch(text)
+	m := amountAt().FindStringSubmatch(text)
 	if m == nil {
 		return false
 	}
@@ -324,7 +324,7 @@ func (d *draft) unitOf(l *line, number, rest string) (amount, after string) {
 			if w != "" {
 				tail, found = cutWord(next, w)
 			}
-			m := amountAt.FindStringSubmatch(tail)
+			m := amountAt().FindStringSubmatch(tail)
 			if !found || m == nil || m[2] != "" {
 				continue
 			}
@@ -358,7 +358,7 @@ func (d *draft) otherMeasures(l *line, amount, after string) (string, string) {
 			}
 		}
 		tail = strings.TrimLeft(tail, " ")
-		m := amountAt.FindStringSubmatch(tail)
+		m := amountAt().FindStringSubmatch(tail)
 		if m == nil {
 			break
 		}
@@ -368,7 +368,7 @@ func (d *draft) otherMeasures(l *line, amount, after string) (string, string) {
 			break
 		}
 		end = strings.TrimLeft(end, " ")[n:]
-		if a := amountAt.FindStringSubmatch(strings.TrimLeft(end, " ")); a != nil { // 1 lb 2 oz
+		if a := amountAt().FindStringSubmatch(strings.TrimLeft(end, " ")); a != nil { // 1 lb 2 oz
 			tail := strings.TrimLeft(strings.TrimLeft(end, " ")[len(a[0]):], " ")
 			if _, k := unitAt(tail); k > 0 {
 				end = tail[k:]
@@ -466,7 +466,7 @@ func (d *draft) counted(l *line, number string, each float64, rest string, insid
 
 // unmeasured reads a line without a figure: a pinch, to taste.
 func (d *draft) unmeasured(l *line, text string) {
-	m := noAmount.FindString(text)
+	m := noAmount().FindString(text)
 	lower := strings.ToLower(m)
 	rest := strings.TrimSpace(strings.Replace(text, m, "", 1))
 	rest = strings.Trim(rest, " ,")
@@ -513,12 +513,12 @@ func (d *draft) named(l *line, text string) {
 	}
 }
 
-var eggSize = regexp.MustCompile(`(?i)^(extra[- ]large|x-?large|xl|jumbo|large|medium|small|size [smlx]+)\s+(?:free-range |fresh |organic )?eggs?$`)
+var eggSize = spelling.Pattern(`(?i)^(extra[- ]large|x-?large|xl|jumbo|large|medium|small|size [smlx]+)\s+(?:free-range |fresh |organic )?eggs?$`)
 
 // egg names an egg by its size and the kitchen's country. A large egg is 50 g in the US and 60 g in
 // the EU and the UK.
 func (d *draft) egg(l *line, name string) string {
-	m := eggSize.FindStringSubmatch(name)
+	m := eggSize().FindStringSubmatch(name)
 	if m == nil {
 		return name
 	}
@@ -610,7 +610,7 @@ func (d *draft) describe(l *line, text string) {
 	}
 	switch {
 	case text == "":
-	case degrees.MatchString(text):
+	case degrees().MatchString(text):
 		if c, ok := temperature(text); ok {
 			put("temp", c)
 		}
@@ -648,7 +648,7 @@ func (d *draft) insideParens(l *line, text string) {
 		}
 		return
 	}
-	if numberAlone.MatchString(text) && !degrees.MatchString(text) {
+	if numberAlone().MatchString(text) && !degrees().MatchString(text) {
 		l.says = append(l.says, "written "+text+" too")
 		return
 	}
@@ -657,7 +657,7 @@ func (d *draft) insideParens(l *line, text string) {
 
 // temperature reads the first temperature of a text.
 func temperature(text string) (string, bool) {
-	m := degrees.FindStringSubmatch(text)
+	m := degrees().FindStringSubmatch(text)
 	if m == nil {
 		return "", false
 	}

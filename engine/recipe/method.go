@@ -7,16 +7,17 @@ import (
 	"strings"
 
 	"forebake/engine/quantity"
+	"forebake/engine/spelling"
 )
 
 // cue is a word of a method that begins a step. The first of the table that fits a place is taken.
 type cue struct {
 	verb  string // of the formula file; "" for what is no step
-	words *regexp.Regexp
+	words func() *regexp.Regexp
 }
 
 func cueOf(verb, words string) cue {
-	return cue{verb, regexp.MustCompile(`(?i)\b(?:` + words + `)\b`)}
+	return cue{verb, spelling.Pattern(`(?i)\b(?:` + words + `)\b`)}
 }
 
 // Verbs of a cue that are not verbs of the formula file.
@@ -74,7 +75,7 @@ func cuesOf(text string) []mark {
 	taken := make([]bool, len(text)+1)
 	var out []mark
 	for _, c := range cues {
-		for _, at := range c.words.FindAllStringIndex(text, -1) {
+		for _, at := range c.words().FindAllStringIndex(text, -1) {
 			if slices.Contains(taken[at[0]:at[1]], true) {
 				continue
 			}
@@ -88,13 +89,13 @@ func cuesOf(text string) []mark {
 	return slices.DeleteFunc(out, func(m mark) bool { return m.verb == aside })
 }
 
-var sentenceEnd = regexp.MustCompile(`([a-z)\]°CF0-9])[.!?;](?:\s+|$)`)
+var sentenceEnd = spelling.Pattern(`([a-z)\]°CF0-9])[.!?;](?:\s+|$)`)
 
 // sentences reads a line of the method.
 func (d *draft) sentences(text string) {
 	d.method.last = nil
-	text = numbered.ReplaceAllString(bullet.ReplaceAllString(text, ""), "")
-	text = sentenceEnd.ReplaceAllString(text, "$1\n")
+	text = numbered().ReplaceAllString(bullet().ReplaceAllString(text, ""), "")
+	text = sentenceEnd().ReplaceAllString(text, "$1\n")
 	for _, s := range strings.Split(text, "\n") {
 		if s = strings.TrimSpace(s); s != "" {
 			d.sentence(s)
@@ -102,7 +103,7 @@ func (d *draft) sentences(text string) {
 	}
 }
 
-var partWord = regexp.MustCompile(`(?i)\b(?:for|make|prepare|meanwhile|assemble|start|mix|combine|stir|cook|whisk|beat|melt|toss)\b[^.]{0,25}\bthe ([\w ]*?(?:sponge|poolish|biga|starter|tangzhong|filling|custard|topping|streusel|crumb|glaze|icing|frosting|syrup|egg wash|wash))\b`)
+var partWord = spelling.Pattern(`(?i)\b(?:for|make|prepare|meanwhile|assemble|start|mix|combine|stir|cook|whisk|beat|melt|toss)\b[^.]{0,25}\bthe ([\w ]*?(?:sponge|poolish|biga|starter|tangzhong|filling|custard|topping|streusel|crumb|glaze|icing|frosting|syrup|egg wash|wash))\b`)
 
 // sentence reads one sentence: each cue with the words up to the next one is a step.
 func (d *draft) sentence(text string) {
@@ -166,7 +167,7 @@ func (d *draft) cameTo(p *part, t string) bool {
 }
 
 // inFridge are the words for the cold place where something is left.
-var inFridge = regexp.MustCompile(`(?i)^(?:in|to) the (?:fridge|refrigerator)$`)
+var inFridge = spelling.Pattern(`(?i)^(?:in|to) the (?:fridge|refrigerator)$`)
 
 // merged joins cues that speak of one step: "let rise until doubled", "stand until foamy", "leave
 // overnight in the fridge". Two with a time each stay two.
@@ -190,7 +191,7 @@ func merged(text string, marks []mark) []mark {
 		case m.verb == last.verb && (m.verb == rise || m.verb == doSoak || m.verb == doChill):
 		case m.verb == doSoak && last.verb == rise, m.verb == rise && last.verb == doSoak:
 			last.verb = doSoak
-		case m.verb == doChill && last.verb == rise && inFridge.MatchString(text[m.start:m.end]):
+		case m.verb == doChill && last.verb == rise && inFridge().MatchString(text[m.start:m.end]):
 			last.verb = doChill
 		default:
 			out = append(out, m)
@@ -237,13 +238,13 @@ func (d *draft) partNamed(text string) *part {
 			return p
 		}
 	}
-	m := partWord.FindStringSubmatch(text)
+	m := partWord().FindStringSubmatch(text)
 	if m == nil || strings.Contains(lower, "dough") {
 		return nil
 	}
 	of := d.parts[:0:0]
 	for _, k := range kinds {
-		if !k.words.MatchString(m[1]) {
+		if !k.words().MatchString(m[1]) {
 			continue
 		}
 		for _, p := range d.parts {
@@ -260,18 +261,18 @@ func (d *draft) partNamed(text string) *part {
 }
 
 var (
-	warmPlace = regexp.MustCompile(`(?i)\bwarm (?:\w+ )?(?:place|spot|room|kitchen|oven)|\bin the warm\b`)
-	untilSign = regexp.MustCompile(`(?i)\buntil [^,.;(]+`)
-	coreForm  = regexp.MustCompile(`(?i)(?:internal|core|cent(?:re|er)|middle|inside|thermometer|registers?|reads?)[^.]{0,40}?(\d{2,3} ?(?:°|º|deg(?:rees)?)? ?[CF])\b`)
-	gasMark   = regexp.MustCompile(`(?i)\bgas(?: mark)? ?(\d)\b`)
-	fanForm   = regexp.MustCompile(`(?i)(\d{2,3}) ?°? ?([CF])? ?(?:\(?fan\)?|\(?convection\)?)`)
-	pieceForm = regexp.MustCompile(`(?i)\b(\d{1,3}|two|three|four|five|six|seven|eight|nine|ten|twelve|sixteen|twenty-four)\b(?: equal| even)?(?: -?sized)?(?: \d+ ?g)?\s+(?:equal |even |small |large )?(pieces?|parts?|portions?|balls?|rolls?|buns?|slices?|strands?|ropes?|knots|strips|squares|rounds|loaves|halves)`)
-	thickForm = regexp.MustCompile(`(?i)(` + numberForm + `)\s*-?\s*(mm|cm|in(?:ch(?:es)?)?|")\.?(?:\s*-?\s*|\s+(?:in\s+)?)(?:thick|thickness)`)
-	areaForm  = regexp.MustCompile(`(?i)(` + numberForm + `)\s*-?(mm|cm|in(?:ch(?:es)?)?|")?\s*(?:x|×|by)\s*(` + numberForm + `)\s*-?\s*(mm|cm|in(?:ch(?:es)?)?|")`)
-	timeForm  = regexp.MustCompile(`(?i)(?:(at least|up to|another|about|around|approximately) )?(` + numberForm + `|an?|half an|a further|one|two|three|four|five|six|seven|eight|ten|twelve|fifteen|twenty|thirty|forty)(?:\s*(?:-|–|—|to|or)\s*(` + numberForm + `|two|three))?\s*-?\s*(seconds?|secs?|minutes?|mins?|hours?|hrs?|h|days?)\b(?: (?:and )?(` + numberForm + `|a half)\s*(minutes?|mins?)?)?`)
-	toForm    = regexp.MustCompile(`(?i)\b(?:to|reaches|until it is)(?: about)? (\d{2,3} ?(?:°|º|deg(?:rees)?)? ?[CF])\b`)
-	overnight = regexp.MustCompile(`(?i)\bovernight\b`)
-	eachGram  = regexp.MustCompile(`(?i)\b(\d{2,4}) ?g(?:rams?)?\b`)
+	warmPlace = spelling.Pattern(`(?i)\bwarm (?:\w+ )?(?:place|spot|room|kitchen|oven)|\bin the warm\b`)
+	untilSign = spelling.Pattern(`(?i)\buntil [^,.;(]+`)
+	coreForm  = spelling.Pattern(`(?i)(?:internal|core|cent(?:re|er)|middle|inside|thermometer|registers?|reads?)[^.]{0,40}?(\d{2,3} ?(?:°|º|deg(?:rees)?)? ?[CF])\b`)
+	gasMark   = spelling.Pattern(`(?i)\bgas(?: mark)? ?(\d)\b`)
+	fanForm   = spelling.Pattern(`(?i)(\d{2,3}) ?°? ?([CF])? ?(?:\(?fan\)?|\(?convection\)?)`)
+	pieceForm = spelling.Pattern(`(?i)\b(\d{1,3}|two|three|four|five|six|seven|eight|nine|ten|twelve|sixteen|twenty-four)\b(?: equal| even)?(?: -?sized)?(?: \d+ ?g)?\s+(?:equal |even |small |large )?(pieces?|parts?|portions?|balls?|rolls?|buns?|slices?|strands?|ropes?|knots|strips|squares|rounds|loaves|halves)`)
+	thickForm = spelling.Pattern(`(?i)(` + numberForm + `)\s*-?\s*(mm|cm|in(?:ch(?:es)?)?|")\.?(?:\s*-?\s*|\s+(?:in\s+)?)(?:thick|thickness)`)
+	areaForm  = spelling.Pattern(`(?i)(` + numberForm + `)\s*-?(mm|cm|in(?:ch(?:es)?)?|")?\s*(?:x|×|by)\s*(` + numberForm + `)\s*-?\s*(mm|cm|in(?:ch(?:es)?)?|")`)
+	timeForm  = spelling.Pattern(`(?i)(?:(at least|up to|another|about|around|approximately) )?(` + numberForm + `|an?|half an|a further|one|two|three|four|five|six|seven|eight|ten|twelve|fifteen|twenty|thirty|forty)(?:\s*(?:-|–|—|to|or)\s*(` + numberForm + `|two|three))?\s*-?\s*(seconds?|secs?|minutes?|mins?|hours?|hrs?|h|days?)\b(?: (?:and )?(` + numberForm + `|a half)\s*(minutes?|mins?)?)?`)
+	toForm    = spelling.Pattern(`(?i)\b(?:to|reaches|until it is)(?: about)? (\d{2,3} ?(?:°|º|deg(?:rees)?)? ?[CF])\b`)
+	overnight = spelling.Pattern(`(?i)\bovernight\b`)
+	eachGram  = spelling.Pattern(`(?i)\b(\d{2,4}) ?g(?:rams?)?\b`)
 )
 
 // gasMarks are the oven marks of the UK, C. 4, 6 and 7 were read in pages that pair them; the
@@ -288,9 +289,9 @@ const overnightHours = "8 h to 14 h"
 
 // timeOf reads the first time of a text: "" and true where a night is meant and not said how long.
 func timeOf(text string) (string, bool) {
-	m := timeForm.FindStringSubmatch(text)
+	m := timeForm().FindStringSubmatch(text)
 	if m == nil {
-		if overnight.MatchString(text) {
+		if overnight().MatchString(text) {
 			return overnightHours, true
 		}
 		return "", false
@@ -434,11 +435,11 @@ func (p *part) did(verbs ...string) bool {
 func (d *draft) timed(s *step, text string) {
 	if t, ok := timeOf(text); ok && s.set[0].value == quote("?") {
 		s.set[0].value = quote(t)
-		if t == overnightHours && overnight.MatchString(text) {
+		if t == overnightHours && overnight().MatchString(text) {
 			s.says = append(s.says, "overnight: read as "+overnightHours)
 		}
 	}
-	if until := untilSign.FindString(text); until != "" && !coreForm.MatchString(text) {
+	if until := untilSign().FindString(text); until != "" && !coreForm().MatchString(text) {
 		s.put("note", quote(short(until)))
 	}
 }
@@ -461,7 +462,7 @@ func (d *draft) around(s *step, verb, text string) {
 		}
 		d.method.oven = ""
 	case doCook:
-		if m := toForm.FindStringSubmatch(text); m != nil && !strings.Contains(lower, "fry") {
+		if m := toForm().FindStringSubmatch(text); m != nil && !strings.Contains(lower, "fry") {
 			if t, ok := temperature(m[1]); ok {
 				s.put("to", quote(t))
 			}
@@ -482,7 +483,7 @@ func (d *draft) around(s *step, verb, text string) {
 			s.put("at", quote(t))
 		case strings.Contains(lower, "fridge") || strings.Contains(lower, "refrigerator"):
 			s.put("at", quote("fridge"))
-		case warmPlace.MatchString(text):
+		case warmPlace().MatchString(text):
 			if !s.has("at") {
 				s.says = append(s.says, "a warm place: read as 25 to 30 C")
 			}
@@ -501,7 +502,7 @@ func (d *draft) around(s *step, verb, text string) {
 	if strings.Contains(lower, "cover") && verb != doCook && verb != doSoak || verb == doSoak && strings.Contains(lower, "cover ") {
 		s.put("covered", "true")
 	}
-	if m := coreForm.FindStringSubmatch(text); m != nil && (verb == doBake || verb == doCook || verb == doCool) {
+	if m := coreForm().FindStringSubmatch(text); m != nil && (verb == doBake || verb == doCook || verb == doCool) {
 		if t, ok := temperature(m[1]); ok {
 			s.put("core", quote(t))
 		}
@@ -517,17 +518,17 @@ const howLong = "how long?"
 
 // ovenOf reads the oven's temperature: the one without a fan where both stand there.
 func ovenOf(text string) (t, says string) {
-	rest := fanForm.ReplaceAllString(text, "")
-	if coreAt := coreForm.FindStringIndex(rest); coreAt != nil {
+	rest := fanForm().ReplaceAllString(text, "")
+	if coreAt := coreForm().FindStringIndex(rest); coreAt != nil {
 		rest = rest[:coreAt[0]] + rest[coreAt[1]:]
 	}
 	if t, ok := temperature(rest); ok {
 		return t, ""
 	}
-	if m := gasMark.FindStringSubmatch(rest); m != nil && gasMarks[m[1]] != "" {
+	if m := gasMark().FindStringSubmatch(rest); m != nil && gasMarks[m[1]] != "" {
 		return gasMarks[m[1]], "gas mark " + m[1] + ": read as " + gasMarks[m[1]]
 	}
-	if m := fanForm.FindStringSubmatch(text); m != nil {
+	if m := fanForm().FindStringSubmatch(text); m != nil {
 		return m[1] + " " + strings.ToUpper(orElse(m[2], "C")), "a fan oven: write by = \"fan oven\" beside the bake"
 	}
 	return "", ""
@@ -544,7 +545,7 @@ var mixWays = []struct{ words, way string }{
 const mostMixing = 60
 
 // goesIn are the words of a mix for what goes into a dough that is mixed already.
-var goesIn = regexp.MustCompile(`(?i)^(?:add|stir|work in|incorporate|beat|mix|knead)$`)
+var goesIn = spelling.Pattern(`(?i)^(?:add|stir|work in|incorporate|beat|mix|knead)$`)
 
 // mixes counts the mixes of a part.
 func (p *part) mixes() int {
@@ -590,7 +591,7 @@ func (d *draft) mixed(p *part, word, text string) bool {
 		s.says = []string{howLong}
 		p.steps = append(p.steps, s)
 	}
-	if p.mixes() > 1 && goesIn.MatchString(word) {
+	if p.mixes() > 1 && goesIn().MatchString(word) {
 		p.into(s, text)
 	}
 	if timed && s.set[0].value == quote("?") {
@@ -700,7 +701,7 @@ func (d *draft) sheeted(s *step, text string) {
 		return strings.ToLower(u)
 	}
 	rest := text
-	if m := areaForm.FindStringSubmatch(text); m != nil {
+	if m := areaForm().FindStringSubmatch(text); m != nil {
 		u := unit(orElse(m[4], m[2]))
 		long, a := quantity.Read(m[1]+" "+u, quantity.Of(quantity.Length))
 		other, b := quantity.Read(m[3]+" "+u, quantity.Of(quantity.Length))
@@ -713,7 +714,7 @@ func (d *draft) sheeted(s *step, text string) {
 		}
 		rest = strings.Replace(text, m[0], "", 1)
 	}
-	if m := thickForm.FindStringSubmatch(rest); m != nil {
+	if m := thickForm().FindStringSubmatch(rest); m != nil {
 		s.set[0].value = quote(m[1] + " " + unit(m[2]))
 		return
 	}
@@ -722,7 +723,7 @@ func (d *draft) sheeted(s *step, text string) {
 
 // pieces reads into how many a dough is cut, or what each weighs.
 func (d *draft) pieces(s *step, text string) string {
-	if m := pieceForm.FindStringSubmatch(text); m != nil {
+	if m := pieceForm().FindStringSubmatch(text); m != nil {
 		n := strings.ToLower(m[1])
 		if small := smallNumbers[n]; small != "" {
 			n = small
@@ -732,7 +733,7 @@ func (d *draft) pieces(s *step, text string) string {
 	if strings.Contains(strings.ToLower(text), "half") {
 		return "2"
 	}
-	if m := eachGram.FindStringSubmatch(text); m != nil {
+	if m := eachGram().FindStringSubmatch(text); m != nil {
 		return quote(m[1] + " g")
 	}
 	if n := regexp.MustCompile(`\b(\d{1,3})\b`).FindString(text); n != "" {

@@ -7,28 +7,29 @@ import (
 
 	"forebake/engine/formula"
 	"forebake/engine/quantity"
+	"forebake/engine/spelling"
 )
 
 // kinds are the words of a heading that say what kind of part stands below it.
 var kinds = []struct {
 	kind  string
-	words *regexp.Regexp
+	words func() *regexp.Regexp
 }{
-	{"preferment", regexp.MustCompile(`(?i)\b(sponge|poolish|biga|preferment|pre-ferment|levain|starter|tangzhong|yudane|flying ferment)\b`)},
-	{doWash, regexp.MustCompile(`(?i)\b(wash|egg ?wash|to brush)\b`)},
-	{"syrup", regexp.MustCompile(`(?i)\bsyrup\b`)},
-	{"filling", regexp.MustCompile(`(?i)\b(filling|frangipane|custard|butter block|roll-in)\b`)},
-	{"topping", regexp.MustCompile(`(?i)\b(topping|streusel|crumble|crumb|glaze|icing|frosting|decoration|crosses|to finish)\b`)},
-	{"dough", regexp.MustCompile(`(?i)\b(dough|buns?|rolls?|bread|loaf|brioche|doughnuts?)\b`)},
+	{"preferment", spelling.Pattern(`(?i)\b(sponge|poolish|biga|preferment|pre-ferment|levain|starter|tangzhong|yudane|flying ferment)\b`)},
+	{doWash, spelling.Pattern(`(?i)\b(wash|egg ?wash|to brush)\b`)},
+	{"syrup", spelling.Pattern(`(?i)\bsyrup\b`)},
+	{"filling", spelling.Pattern(`(?i)\b(filling|frangipane|custard|butter block|roll-in)\b`)},
+	{"topping", spelling.Pattern(`(?i)\b(topping|streusel|crumble|crumb|glaze|icing|frosting|decoration|crosses|to finish)\b`)},
+	{"dough", spelling.Pattern(`(?i)\b(dough|buns?|rolls?|bread|loaf|brioche|doughnuts?)\b`)},
 }
 
 var (
-	methodHead = regexp.MustCompile(`(?i)^(?:the )?(method|directions?|instructions?|steps|preparation|procedure|to make|how to make (?:it|them))\b[^.]{0,20}$`)
-	listHead   = regexp.MustCompile(`(?i)^(?:the )?(ingredients|you will need|what you need|shopping list)\b[^.]{0,20}$`)
-	makesLine  = regexp.MustCompile(`(?i)^(?:makes|yields?|quantity|for)\b:?\s*(?:about|approximately|around)?\s*(\d+)(?:\s*(?:-|–|to)\s*(\d+))?\s*(?:large |small |medium |soft )?([\pL][\pL -]*)?\.?$`)
-	timesLine  = regexp.MustCompile(`(?i)^(?:(?:prep(?:aration)?|cook(?:ing)?|total|baking|rising|proving|resting|active|hands-on)(?: time)?\s*:|serves \d|servings|difficulty|category|cuisine|equipment|tags\b)`)
-	numbered   = regexp.MustCompile(`^(?:step\s*)?\d{1,2}\s*[.):]\s+`)
-	markup     = regexp.MustCompile("^[#>*_=`\\s]+|[*_`=]+$")
+	methodHead = spelling.Pattern(`(?i)^(?:the )?(method|directions?|instructions?|steps|preparation|procedure|to make|how to make (?:it|them))\b[^.]{0,20}$`)
+	listHead   = spelling.Pattern(`(?i)^(?:the )?(ingredients|you will need|what you need|shopping list)\b[^.]{0,20}$`)
+	makesLine  = spelling.Pattern(`(?i)^(?:makes|yields?|quantity|for)\b:?\s*(?:about|approximately|around)?\s*(\d+)(?:\s*(?:-|–|to)\s*(\d+))?\s*(?:large |small |medium |soft )?([\pL][\pL -]*)?\.?$`)
+	timesLine  = spelling.Pattern(`(?i)^(?:(?:prep(?:aration)?|cook(?:ing)?|total|baking|rising|proving|resting|active|hands-on)(?: time)?\s*:|serves \d|servings|difficulty|category|cuisine|equipment|tags\b)`)
+	numbered   = spelling.Pattern(`^(?:step\s*)?\d{1,2}\s*[.):]\s+`)
+	markup     = spelling.Pattern("^[#>*_=`\\s]+|[*_`=]+$")
 )
 
 // methodState is how far the method was read.
@@ -52,19 +53,19 @@ func (d *draft) read(text string) {
 			return
 		}
 		line := strings.TrimSpace(raw)
-		bare := strings.TrimSpace(markup.ReplaceAllString(line, ""))
+		bare := strings.TrimSpace(markup().ReplaceAllString(line, ""))
 		switch {
 		case bare == "":
 			continue
-		case methodHead.MatchString(strings.TrimSuffix(bare, ":")):
+		case methodHead().MatchString(strings.TrimSuffix(bare, ":")):
 			d.method.on, d.method.part = true, nil
 			continue
-		case listHead.MatchString(strings.TrimSuffix(bare, ":")):
+		case listHead().MatchString(strings.TrimSuffix(bare, ":")):
 			d.method.on = false
 			continue
 		case d.readMakes(bare):
 			continue
-		case timesLine.MatchString(bare):
+		case timesLine().MatchString(bare):
 			d.remarks = append(d.remarks, remark{d.at, "not read: " + bare})
 			continue
 		}
@@ -78,7 +79,7 @@ func (d *draft) read(text string) {
 		if current == nil {
 			current = d.dough()
 		}
-		inMethod := d.method.on || numbered.MatchString(bare) && len(strings.Fields(bare)) > 3
+		inMethod := d.method.on || numbered().MatchString(bare) && len(strings.Fields(bare)) > 3
 		switch {
 		case !inMethod && d.ingredientLine(current, bare):
 		case d.title == "" && !inMethod && len(current.lines) == 0:
@@ -127,7 +128,7 @@ func heading(bare, line string) (kind, name string, ok bool) {
 		name = strings.TrimPrefix(name, lead)
 	}
 	for _, k := range kinds {
-		if k.words.MatchString(name) {
+		if k.words().MatchString(name) {
 			return k.kind, name, true
 		}
 	}
@@ -136,7 +137,7 @@ func heading(bare, line string) (kind, name string, ok bool) {
 
 // readMakes reads "Makes 12 rolls". A range and a number of servings say no number of pieces.
 func (d *draft) readMakes(text string) bool {
-	m := makesLine.FindStringSubmatch(strings.Trim(text, "()"))
+	m := makesLine().FindStringSubmatch(strings.Trim(text, "()"))
 	if m == nil {
 		return false
 	}

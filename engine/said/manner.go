@@ -3,10 +3,12 @@ package said
 import (
 	"regexp"
 	"strings"
+
+	"forebake/engine/spelling"
 )
 
 // manners open words that say how a step is done or where, and give it no time.
-var manners = pattern(`(?i)^(?:on|in|into|under|over|at|by|with|without|onto|between|inside|near|` +
+var manners = spelling.Pattern(`(?i)^(?:on|in|into|under|over|at|by|with|without|onto|between|inside|near|` +
 	`off|out of|to|upside down|covered|uncovered|hanging|wrapped|loosely|lightly|gently|slowly|` +
 	`briefly|well|low heat|medium heat|gentle heat|high heat)\b`)
 
@@ -18,12 +20,12 @@ func Manner(text string) bool {
 		len(strings.Fields(text)) > 1 || alone().MatchString(text)
 }
 
-var alone = pattern(`(?i)^(?:covered|uncovered|hanging|wrapped|gently|slowly|quickly|briefly|` +
+var alone = spelling.Pattern(`(?i)^(?:covered|uncovered|hanging|wrapped|gently|slowly|quickly|briefly|` +
 	`slightly|fully|a little|a bit|once|twice|three times)$`)
 
 var (
-	under = pattern(`(?i)\b(?:cloth|towel|cling film|film|plastic|foil|lid|covered|wrapped|bag)\b`)
-	bare  = pattern(`(?i)\b(?:uncovered|without|no|not|off|unwrapped)\b`)
+	under = spelling.Pattern(`(?i)\b(?:cloth|towel|cling film|film|plastic|foil|lid|covered|wrapped|bag)\b`)
+	bare  = spelling.Pattern(`(?i)\b(?:uncovered|without|no|not|off|unwrapped)\b`)
 )
 
 // Cover reports whether words beside a time say that the part is covered, or that it is not.
@@ -37,7 +39,7 @@ func Cover(text string) (covered, ok bool) {
 	return false, false
 }
 
-var turnedRound = pattern(`(?i)\b(?:not|never|before|or)\b`)
+var turnedRound = spelling.Pattern(`(?i)\b(?:not|never|before|or)\b`)
 
 // Inside reports whether words say that something is in a place of that name, in lower case: "in
 // the fridge".
@@ -58,10 +60,10 @@ func NoFigure(text string) bool {
 // bowl".
 func Vessel(text string) bool { return NoFigure(text) && vessel().MatchString(text) }
 
-var vessel = pattern(`(?i)\b(?:bowl|tub|box|container|basket|couche|tray|sheet|paper|parchment|` +
+var vessel = spelling.Pattern(`(?i)\b(?:bowl|tub|box|container|basket|couche|tray|sheet|paper|parchment|` +
 	`board|pan|tin|dish|cloth|squares)\b`)
 
-var until = pattern(`(?i)^(?:(?:cool(?:ed)?|warm(?:ed)?|down|until|till|at|is|it|just|completely|` +
+var until = spelling.Pattern(`(?i)^(?:(?:cool(?:ed)?|warm(?:ed)?|down|until|till|at|is|it|just|completely|` +
 	`fully) )*(?:to )?(.+)$`)
 
 // Until is the temperature that words tell to wait for: "to room temperature", "until lukewarm"; ""

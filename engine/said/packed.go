@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"forebake/engine/quantity"
+	"forebake/engine/spelling"
 )
 
 const (
@@ -16,13 +17,13 @@ const (
 
 var (
 	// packOf: 7 g sachet; packsOf: 2 x 7 g sachets; packsEnd: 2 sachets (7 g each)
-	packOf  = pattern(`(?i)^` + mass + ` ` + packs + `$`)
-	packsOf = pattern(`(?i)^` + number + ` ?(?:(?:x|×|\*) ?` + mass + `(?: ` + packs + `)?| ` +
+	packOf  = spelling.Pattern(`(?i)^` + mass + ` ` + packs + `$`)
+	packsOf = spelling.Pattern(`(?i)^` + number + ` ?(?:(?:x|×|\*) ?` + mass + `(?: ` + packs + `)?| ` +
 		mass + ` ` + packs + `)$`)
-	packsEnd = pattern(`(?i)^` + number + ` ` + packs + `,? (?:of )?\(?` + mass + `( each)?\)?$`)
-	each     = pattern(`(?i)^(.*\d.*?) ?(?:each|apiece|a piece|per (?:piece|bun|roll|ball|one|` +
+	packsEnd = spelling.Pattern(`(?i)^` + number + ` ` + packs + `,? (?:of )?\(?` + mass + `( each)?\)?$`)
+	each     = spelling.Pattern(`(?i)^(.*\d.*?) ?(?:each|apiece|a piece|per (?:piece|bun|roll|ball|one|` +
 		`doughnut|pastry|loaf)|(?:for|in|on) (?:each|every)(?: one| piece| bun| roll)?)$`)
-	plus = pattern(`(?i)^(\d[\d.,]* ?(?:g|kg|ml|l)),? (?:plus|and|\+) (?:some |a (?:little|` +
+	plus = spelling.Pattern(`(?i)^(\d[\d.,]* ?(?:g|kg|ml|l)),? (?:plus|and|\+) (?:some |a (?:little|` +
 		`bit) )?(?:more|extra)\b.*$`)
 )
 
@@ -97,7 +98,7 @@ func Share(text string) (x float64, ok bool) {
 	return x, ok
 }
 
-var pods = pattern(`(?i)^(\d+|an?|half an?|1/2|½) ?(?:pods?|beans?|sticks?)$`)
+var pods = spelling.Pattern(`(?i)^(\d+|an?|half an?|1/2|½) ?(?:pods?|beans?|sticks?)$`)
 
 // Pods reads a number of pods, of what may be an extract too: "1 pod" of vanilla.
 func Pods(text string) string {

@@ -10,16 +10,11 @@ import (
 	"slices"
 	"strconv"
 	"strings"
-	"sync"
 
 	"forebake/engine/larder"
 	"forebake/engine/quantity"
+	"forebake/engine/spelling"
 )
-
-// pattern compiles an expression when it is first used: a run uses few of them.
-func pattern(text string) func() *regexp.Regexp {
-	return sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(text) })
-}
 
 // Taken is what a word is taken for: a text to read, and what a report says of it.
 type Taken struct{ Text, Says string }
@@ -29,7 +24,7 @@ type Taken struct{ Text, Says string }
 var gasMarks = map[string]string{"1": "140 C", "2": "150 C", "3": "170 C", "4": "180 C",
 	"5": "190 C", "6": "200 C", "7": "220 C", "8": "230 C", "9": "240 C"}
 
-var gasMark = pattern(`^(?:gas )?(?:gas|mark)(?: mark)? ?([1-9])$`)
+var gasMark = spelling.Pattern(`^(?:gas )?(?:gas|mark)(?: mark)? ?([1-9])$`)
 
 // GasMark is the temperature of a mark of a UK oven, its words in lower case.
 func GasMark(words string) (Taken, bool) {
@@ -55,7 +50,7 @@ var warmths = map[string]struct {
 	"proofer": {"28 C", false}, "prover": {"28 C", false}, "cold": {"4 C", false},
 }
 
-var warmSpot = pattern(`^(?:some ?where|any ?where)? ?(?:nice and )?warm(?: (?:place|spot|` +
+var warmSpot = spelling.Pattern(`^(?:some ?where|any ?where)? ?(?:nice and )?warm(?: (?:place|spot|` +
 	`kitchen|room|corner|cupboard|draught free place|draft free place|and draught free|` +
 	`and draft free))?(?: (?:in|of|by|near|free from|away from) .*)?$`)
 
@@ -93,7 +88,7 @@ func GoingIn(words string) string { return goingIn[words] }
 var warmWords = []string{"room temperature", "lukewarm", "tepid", "warm", "fridge", "ice cold",
 	"cold"}
 
-var warmWord = pattern(`\b(?:` + strings.Join(warmWords, "|") + `)\b`)
+var warmWord = spelling.Pattern(`\b(?:` + strings.Join(warmWords, "|") + `)\b`)
 
 // WarmthIn is how warm an ingredient goes in by words of a name; "" where none says it. Hot and
 // boiling say too little.
@@ -108,13 +103,13 @@ func WarmthIn(words string) string {
 }
 
 // forms are words that say in what form an ingredient goes in.
-var forms = pattern(`\b(?:melted|(?:finely |roughly |coarsely )?(?:chopped|ground|grated|sliced|` +
+var forms = spelling.Pattern(`\b(?:melted|(?:finely |roughly |coarsely )?(?:chopped|ground|grated|sliced|` +
 	`crushed)|softened|cubed|diced|mashed|halved|beaten|whole|flaked|slivered)\b`)
 
 // Form is the form that words of a name say, "" for none.
 func Form(words string) string { return forms().FindString(words) }
 
-var protein = pattern(`\b(\d{1,2}(?:\.\d+)?) ?% protein\b`)
+var protein = spelling.Pattern(`\b(\d{1,2}(?:\.\d+)?) ?% protein\b`)
 
 // Protein is the protein of a flour that words of its name say: "13 %"; "" for none.
 func Protein(words string) string {
@@ -144,9 +139,9 @@ func Ingredient(l *larder.Larder, name, units string) (*larder.Item, []string, b
 	return it, words, ok
 }
 
-var sizes = pattern(`\b(?:large|medium|small)\b`)
+var sizes = spelling.Pattern(`\b(?:large|medium|small)\b`)
 
-var falling = pattern(
+var falling = spelling.Pattern(
 	`(?i)^(.*?\d ?°? ?[CF]?),? ?(?:and )?(?:then|falling to|down to|->|→) ?(.*)$`)
 
 // Falling reads an oven that falls from one temperature to another: "220 C, then 180 C", and of an oven
@@ -169,7 +164,7 @@ func Falling(text string, oven bool) (from, to string, ok bool) {
 	return a.Text, b.Text, fault1 == nil && fault2 == nil && a.Lo > b.Hi
 }
 
-var sign = pattern(`(?i)^(?:un)?till?\b|\b(?:doubled|double|tripled|bubbly|golden|ready|done|` +
+var sign = spelling.Pattern(`(?i)^(?:un)?till?\b|\b(?:doubled|double|tripled|bubbly|golden|ready|done|` +
 	`smooth|soft|completely|cold enough|boil|simmer)\b`)
 
 // Sign reports whether a text is a sign to look for in the place of a time: "until doubled".
@@ -179,12 +174,12 @@ func Sign(text string) bool {
 
 const spell = `[\d¼½¾⅓⅔][^,;()]*?(?:hours?|hrs?|h|minutes?|mins?|min|days?)\b`
 
-var timeIn = pattern(`(?i)^(.*?)(?:\b(?:about|around|roughly|approx\.?|another|for|circa) )*` +
+var timeIn = spelling.Pattern(`(?i)^(.*?)(?:\b(?:about|around|roughly|approx\.?|another|for|circa) )*` +
 	`(` + spell + `(?: *(?:to|or|and|-|–)? *` + spell + `)*|over ?night\b)(.*)$`)
 
-var portions = pattern(`(?i)\b(?:per|each|every|twice|times|[ap]\.?m)\b`)
+var portions = spelling.Pattern(`(?i)\b(?:per|each|every|twice|times|[ap]\.?m)\b`)
 
-var worded = pattern(`^\p{L}.*\p{L}$`)
+var worded = spelling.Pattern(`^\p{L}.*\p{L}$`)
 
 // TimeIn reads a time that has words beside it: "until doubled, about 2 h", "overnight, hanging".
 // Words with figures of their own are none.
@@ -197,7 +192,7 @@ func TimeIn(text string) (time, rest string, ok bool) {
 	return m[2], rest, worded().MatchString(rest) && !portions().MatchString(rest)
 }
 
-var fanned = pattern(`(?i)^(.*\d ?°? ?[CF]?) ?\(?(?:fan|convection|fan oven|fan-forced)\)?$`)
+var fanned = spelling.Pattern(`(?i)^(.*\d ?°? ?[CF]?) ?\(?(?:fan|convection|fan oven|fan-forced)\)?$`)
 
 // Fanned reads a temperature that says it is of a fan oven: "180 C fan".
 func Fanned(text string) (temperature string, ok bool) {
@@ -208,7 +203,7 @@ func Fanned(text string) (temperature string, ok bool) {
 	return strings.TrimSpace(m[1]), true
 }
 
-var degrees = pattern(`(?i)^(\d+) ?(?:degrees?|deg|°)$`)
+var degrees = spelling.Pattern(`(?i)^(\d+) ?(?:degrees?|deg|°)$`)
 
 // Degrees reads a temperature whose degrees are of no scale: "375 degrees".
 func Degrees(text string) (number string, ok bool) {
@@ -219,7 +214,7 @@ func Degrees(text string) (number string, ok bool) {
 	return m[1], true
 }
 
-var times = pattern(`(?i)^(\d+) ?(?:times|turns?|sets?|folds?)$`)
+var times = spelling.Pattern(`(?i)^(\d+) ?(?:times|turns?|sets?|folds?)$`)
 
 // Times reads a number of times: "4 times", "in half".
 func Times(text string) (number string, ok bool) {
@@ -237,9 +232,9 @@ var shares = map[string]string{"in half": "2", "in two": "2", "halves": "2", "in
 	"thirds": "3", "in four": "4", "quarters": "4", "once": "1", "twice": "2"}
 
 var (
-	covers = pattern(`(?i)\b(?:yes|film|wrap|cloth|towel|lid|foil|plastic|bag|loosely|lightly|` +
+	covers = spelling.Pattern(`(?i)\b(?:yes|film|wrap|cloth|towel|lid|foil|plastic|bag|loosely|lightly|` +
 		`covered|oiled)\b`)
-	uncovers = pattern(`(?i)^(?:no|none|un\w*|not\b.*)$`)
+	uncovers = spelling.Pattern(`(?i)^(?:no|none|un\w*|not\b.*)$`)
 )
 
 // Covered reads words for a cover: "cling film", "no".
@@ -252,7 +247,7 @@ func Covered(text string) (yes, ok bool) {
 	return yes, yes
 }
 
-var area = pattern(
+var area = spelling.Pattern(
 	`(?i)^([\d.]+) ?(?:mm|cm|in|inch|inches)? ?(?:x|×|by) ?([\d.]+) ?(mm|cm|in|inch|` +
 		`inches)(?: (?:rectangle|sheet|square|oblong))?$`)
 
@@ -295,38 +290,38 @@ var measures = []struct {
 	fits   func(*larder.Item) bool
 	says   string
 }{
-	{pattern(`^(?:(?:small|large|good|generous|big) )?pinch(?:es)?$`), 0.1, 1, "g", false,
+	{spelling.Pattern(`^(?:(?:small|large|good|generous|big) )?pinch(?:es)?$`), 0.1, 1, "g", false,
 		func(*larder.Item) bool { return true }, "a pinch is taken as 0.1 to 1 g: weigh it"},
-	{pattern(`^dash(?:es)?$`), 0.3, 1.5, "ml", false,
+	{spelling.Pattern(`^dash(?:es)?$`), 0.3, 1.5, "ml", false,
 		func(it *larder.Item) bool { return it.Density > 0 },
 		"a dash is taken as 0.3 to 1.5 ml: weigh it"},
-	{pattern(`^(?:sachets?|packets?|envelopes?|packages?|pkgs?)$`), 7, 7, "g", false,
+	{spelling.Pattern(`^(?:sachets?|packets?|envelopes?|packages?|pkgs?)$`), 7, 7, "g", false,
 		func(it *larder.Item) bool { return it.Yeast > dryYeast },
 		"a packet of dry yeast is taken as 7 g: read its label"},
-	{pattern(`^(?:sachets?|packets?)$`), 7.5, 10, "g", false,
+	{spelling.Pattern(`^(?:sachets?|packets?)$`), 7.5, 10, "g", false,
 		func(it *larder.Item) bool { return it.Name == "vanilla sugar" },
 		"a packet of vanilla sugar is taken as 7.5 to 10 g: read its label"},
-	{pattern(`^(?:sachets?|packets?|envelopes?|pinch(?:es)? of threads)$`), 0.1, 0.5, "g", false,
+	{spelling.Pattern(`^(?:sachets?|packets?|envelopes?|pinch(?:es)? of threads)$`), 0.1, 0.5, "g", false,
 		func(it *larder.Item) bool { return it.Name == "saffron" },
 		"a packet of saffron is taken as 0.1 to 0.5 g: read its label"},
-	{pattern(`^(?:green )?pods?$`), 0.1, 0.3, "g", false,
+	{spelling.Pattern(`^(?:green )?pods?$`), 0.1, 0.3, "g", false,
 		func(it *larder.Item) bool { return it.Name == "cardamom" },
 		"the seeds of a pod are taken as 0.1 to 0.3 g: weigh them"},
-	{pattern(`^(?:few )?drops?$`), 0.03, 0.3, "ml", false,
+	{spelling.Pattern(`^(?:few )?drops?$`), 0.03, 0.3, "ml", false,
 		func(it *larder.Item) bool { return it.Density > 0 },
 		"a drop is taken as 0.03 ml, and a few as up to 0.3 ml: weigh it"},
-	{pattern(`^sticks?$`), 4, 4, "oz", true,
+	{spelling.Pattern(`^sticks?$`), 4, 4, "oz", true,
 		func(it *larder.Item) bool {
 			return it.Class == larder.ClassFat && it.Water > 0 && it.Fat < 90
 		},
 		"a stick is taken as the US one of 4 oz"},
 }
 
-var amountOf = pattern(
+var amountOf = spelling.Pattern(
 	`(?i)^([\d\s./⁄½¼¾⅓⅔⅛]+|an? |half an? )\s*([a-z ]*?)(?: of [a-z ]+)?$`)
 
 // alonePinch is a pinch without a number.
-var alonePinch = pattern(`(?i)^((?:(?:small|large|good|generous|big) )?(?:pinch|dash))$`)
+var alonePinch = spelling.Pattern(`(?i)^((?:(?:small|large|good|generous|big) )?(?:pinch|dash))$`)
 
 // Amount gives the quantity of a word of the kitchen for an ingredient. units is whose measures the
 // kitchen uses.
@@ -424,7 +419,7 @@ func counts(words string, it *larder.Item) bool {
 	return !strings.Contains(own, " leaf ")
 }
 
-var inBrackets = pattern(`^([^()]+?)\s*\(([^()]+)\)$`)
+var inBrackets = spelling.Pattern(`^([^()]+?)\s*\(([^()]+)\)$`)
 
 // Bracketed gives the weight of an amount that is written twice: "3 1/2 cups (440 g)". A weight says
 // more than a volume. Others stay as they are.
@@ -441,7 +436,7 @@ func Bracketed(text string) string {
 	return text
 }
 
-var sizedEggs = pattern(`(?i)^([\d\s./⁄½¼¾]+) (large|medium|small|extra[- ]large)(?: eggs?)?$`)
+var sizedEggs = spelling.Pattern(`(?i)^([\d\s./⁄½¼¾]+) (large|medium|small|extra[- ]large)(?: eggs?)?$`)
 
 // SizedEggs reads "2 large" of eggs: how many, and the name of the egg of that size.
 func SizedEggs(text, units string) (count, name string, says string, ok bool) {
@@ -476,8 +471,8 @@ func EggName(name, units string) string {
 
 // Signs of a country's kitchen in the text of a formula. Common practice, no source.
 var (
-	usSigns = pattern(`(?i)\d ?°?F"|\bcups?"|\bsticks?"|all-purpose`)
-	ukSigns = pattern(
+	usSigns = spelling.Pattern(`(?i)\d ?°?F"|\bcups?"|\bsticks?"|all-purpose`)
+	ukSigns = spelling.Pattern(
 		`(?i)gas mark|caster sugar|icing sugar|strong (?:white )?flour|plain flour`)
 )
 
@@ -500,7 +495,7 @@ func Country(text, units string, file []byte) (out, says string) {
 	return quantity.OfCountry(text, units), says
 }
 
-var exampleTime = pattern(`"\d+ (?:min|h)"`)
+var exampleTime = spelling.Pattern(`"\d+ (?:min|h)"`)
 
 // WithTime puts a time that was written into a line to write, in place of the example of its first
 // step. A text that is no time leaves the line as it is.
@@ -540,7 +535,7 @@ func Clock(text string) (minutes float64, ok bool) {
 	return float64(60*h + m), n == 2 && err == nil && whole && h <= 23 && m <= 59
 }
 
-var aboutSo = pattern(`(?i)^(?:about|around|roughly|approx(?:imately|\.)?|some|makes) `)
+var aboutSo = spelling.Pattern(`(?i)^(?:about|around|roughly|approx(?:imately|\.)?|some|makes) `)
 
 // Made is how many pieces a text says that a formula makes.
 type Made struct {

@@ -15,15 +15,15 @@ type Chosen struct {
 }
 
 var (
-	allBut = pattern(`^(?:all|everything|all (?:the )?(?:other )?ingredients|the rest)` +
+	allBut = spelling.Pattern(`^(?:all|everything|all (?:the )?(?:other )?ingredients|the rest)` +
 		`(?: of it| of them)?,? (?:but|except|except for|without|apart from|save|bar|` +
 		`minus) (?:for )?(.+)$`)
-	everything = pattern(`^(?:all|everything|all (?:of )?(?:the )?ingredients)$`)
-	theRest    = pattern(`^(?:(?:the )?(?:rest|remainder|others?)|(?:everything|all) else|` +
+	everything = spelling.Pattern(`^(?:all|everything|all (?:of )?(?:the )?ingredients)$`)
+	theRest    = spelling.Pattern(`^(?:(?:the )?(?:rest|remainder|others?)|(?:everything|all) else|` +
 		`(?:the |all |all the )?(?:rest of the |remaining |other )(?:ingredients|things)?)$`)
-	between = pattern(`\s*(?:,|;|&|\+|\band then\b|\band\b|\bthen\b|\bplus\b|\bwith\b|\binto\b|` +
+	between = spelling.Pattern(`\s*(?:,|;|&|\+|\band then\b|\band\b|\bthen\b|\bplus\b|\bwith\b|\binto\b|` +
 		`\bin\b)\s*`)
-	articles = pattern(`^(?:(?:all|some|half|most|rest|remainder|the|of|my|your|cold|soft|softened|` +
+	articles = spelling.Pattern(`^(?:(?:all|some|half|most|rest|remainder|the|of|my|your|cold|soft|softened|` +
 		`melted|warm|lukewarm|boiling|beaten|whisked|` +
 		`remaining|a (?:spoon|tablespoon|teaspoon|tbsp|tsp|pinch|little|bit)(?:ful)?(?: of)?) )+`)
 )

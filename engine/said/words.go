@@ -7,26 +7,27 @@ import (
 
 	"forebake/engine/larder"
 	"forebake/engine/quantity"
+	"forebake/engine/spelling"
 )
 
 var spoken = []struct {
 	words func() *regexp.Regexp
 	write string
 }{
-	{pattern(`(?i)\b(?:an|one|1) hour and a half\b|\b(?:one|1) and a half hours\b`), "90 min"},
-	{pattern(`(?i)\bthree quarters of an hour\b`), "45 min"},
-	{pattern(`(?i)\ba quarter of an hour\b`), "15 min"},
-	{pattern(`(?i)\bhalf an hour\b`), "30 min"},
-	{pattern(`(?i)\ba couple of (hours|minutes)\b`), "2 $1"},
+	{spelling.Pattern(`(?i)\b(?:an|one|1) hour and a half\b|\b(?:one|1) and a half hours\b`), "90 min"},
+	{spelling.Pattern(`(?i)\bthree quarters of an hour\b`), "45 min"},
+	{spelling.Pattern(`(?i)\ba quarter of an hour\b`), "15 min"},
+	{spelling.Pattern(`(?i)\bhalf an hour\b`), "30 min"},
+	{spelling.Pattern(`(?i)\ba couple of (hours|minutes)\b`), "2 $1"},
 }
 
 // numbered are numbers in words before a unit of time.
-var numbered = pattern(`(?i)\b(?:(?:an|one) (?:hour|day)|a (?:minute|day|night)|` +
+var numbered = spelling.Pattern(`(?i)\b(?:(?:an|one) (?:hour|day)|a (?:minute|day|night)|` +
 	`(?:two|three|four|five) (?:hours|minutes|days)|(?:ten|twenty) minutes)\b`)
 
-var clock = pattern(`(?i)^(\d+) ?(?:h|hours?|hrs?),? ?(?:and )?([0-5]\d)(?: ?min)?$`)
+var clock = spelling.Pattern(`(?i)^(\d+) ?(?:h|hours?|hrs?),? ?(?:and )?([0-5]\d)(?: ?min)?$`)
 
-var perSide = pattern(`(?i)^(\d+(?:\.\d+)?) ?(s|secs?|seconds?|m|mins?|minutes?)\.? (?:per|each|` +
+var perSide = spelling.Pattern(`(?i)^(\d+(?:\.\d+)?) ?(s|secs?|seconds?|m|mins?|minutes?)\.? (?:per|each|` +
 	`a|on each|on either) side$`)
 
 // Time gives a time that is written in words in figures: "half an hour", "2 min per side". Others
@@ -50,7 +51,7 @@ func Time(text string) string {
 	return text
 }
 
-var oneTime = pattern(`(?i)\d+(?:\.\d+)? ?(?:s|secs?|seconds?|mins?|minutes?|h|hours?)\b`)
+var oneTime = spelling.Pattern(`(?i)\d+(?:\.\d+)? ?(?:s|secs?|seconds?|mins?|minutes?|h|hours?)\b`)
 
 // Sum adds up the times of a mix that is told by its speeds: "5 min on low, then 8 min on medium".
 func Sum(text string) (time string, ok bool) {
@@ -71,16 +72,16 @@ func Sum(text string) (time string, ok bool) {
 	return quantity.Plain(total) + " min", true
 }
 
-var sums = pattern(`\b(?:plus|and)\b|\+`)
+var sums = spelling.Pattern(`\b(?:plus|and)\b|\+`)
 
 var (
-	warmth = pattern(`-?\d+(?:[.,]\d+)?(?: ?(?:-|–|to) ?-?\d+(?:[.,]\d+)?)? ?(?:°|º|degrees?|` +
+	warmth = spelling.Pattern(`-?\d+(?:[.,]\d+)?(?: ?(?:-|–|to) ?-?\d+(?:[.,]\d+)?)? ?(?:°|º|degrees?|` +
 		`deg)? ?[CF]\b`)
-	bound = pattern(`(?i)\b(?:not|no|never|below|under|over|above|less|more|max\w*|min\w*|most|` +
+	bound = spelling.Pattern(`(?i)\b(?:not|no|never|below|under|over|above|less|more|max\w*|min\w*|most|` +
 		`least|up|within|than|or|then|falling)\b`)
-	ovens = pattern(`(?i)^(\d+ ?°? ?[CF]) ?(?:/|\(|,| or ) ?(?:\d+ ?°? ?[CF] ?(?:fan|` +
+	ovens = spelling.Pattern(`(?i)^(\d+ ?°? ?[CF]) ?(?:/|\(|,| or ) ?(?:\d+ ?°? ?[CF] ?(?:fan|` +
 		`convection)|fan \d+ ?°? ?[CF])(?:[ ,/]*gas(?: mark)? ?\d)?\)?$`)
-	otherOven = pattern(`(?i)\b(?:fan|convection|gas)\b`)
+	otherOven = spelling.Pattern(`(?i)\b(?:fan|convection|gas)\b`)
 )
 
 // TempIn reads the one temperature that stands among words: "preheated 190 C", "warm (about 40 C)".
@@ -105,12 +106,12 @@ func TempIn(text string) (temperature string, ok bool) {
 }
 
 var (
-	countOf = pattern(`(?i)^(\d+)(?: ?x)? ((?:[a-z-]+ ?)+)$`)
-	countBy = pattern(`(?i)^(\d+) ?(?:x|×|(?:[a-z]+ )?(?:of|at|à)) ?(\d[\d.]* ?(?:g|kg|oz|` +
+	countOf = spelling.Pattern(`(?i)^(\d+)(?: ?x)? ((?:[a-z-]+ ?)+)$`)
+	countBy = spelling.Pattern(`(?i)^(\d+) ?(?:x|×|(?:[a-z]+ )?(?:of|at|à)) ?(\d[\d.]* ?(?:g|kg|oz|` +
 		`lb)s?)\b[a-z ]*$`)
-	massOf = pattern(`(?i)^(?:about |into )?(\d[\d.,]*(?: ?(?:-|–|to) ?\d[\d.,]*)? ?(?:g|kg|oz|` +
+	massOf = spelling.Pattern(`(?i)^(?:about |into )?(\d[\d.,]*(?: ?(?:-|–|to) ?\d[\d.,]*)? ?(?:g|kg|oz|` +
 		`lbs?))(?: (?:each|pieces?|balls?|buns?|rolls?|portions?|lumps?|chunks?))+$`)
-	unitWord = pattern(`(?i)^(?:g|kg|mg|oz|lbs?|min|mins|minutes?|h|hours?|mm|cm|m|in|inch(?:es)?|` +
+	unitWord = spelling.Pattern(`(?i)^(?:g|kg|mg|oz|lbs?|min|mins|minutes?|h|hours?|mm|cm|m|in|inch(?:es)?|` +
 		`grams?|percent|s|sec|days?|c|f|celsius|fahrenheit)\b`)
 )
 
@@ -143,22 +144,22 @@ func MassIn(text string) (mass string, ok bool) {
 }
 
 var (
-	small   = pattern(`(?i)\b(?:level|leveled|levelled) `)
-	ofFruit = pattern(`(?i)^(?:(?:grated |finely grated )?(?:zest|rind|juice|peel|seeds)? ?(?:of|` +
+	small   = spelling.Pattern(`(?i)\b(?:level|leveled|levelled) `)
+	ofFruit = spelling.Pattern(`(?i)^(?:(?:grated |finely grated )?(?:zest|rind|juice|peel|seeds)? ?(?:of|` +
 		`from) )(.+)$`)
-	sizedBy = pattern(`(?i)^(\d+) ?\(? ?(?:size )?(XL|[SML])\)?$`)
-	heaped  = pattern(`(?i)^([\d./ ½¼¾]+) (heaped|heaping|rounded|scant|generous) (.+)$`)
+	sizedBy = spelling.Pattern(`(?i)^(\d+) ?\(? ?(?:size )?(XL|[SML])\)?$`)
+	heaped  = spelling.Pattern(`(?i)^([\d./ ½¼¾]+) (heaped|heaping|rounded|scant|generous) (.+)$`)
 )
 
 var (
-	frenchSpoon = pattern(`(?i)\bc(?:uill[eè]res?|\.)? ?à ?s(?:oupe\b|\.)`)
-	frenchTea   = pattern(`(?i)\bc(?:uill[eè]res?|\.)? ?à ?c(?:afé\b|\.)`)
+	frenchSpoon = spelling.Pattern(`(?i)\bc(?:uill[eè]res?|\.)? ?à ?s(?:oupe\b|\.)`)
+	frenchTea   = spelling.Pattern(`(?i)\bc(?:uill[eè]res?|\.)? ?à ?c(?:afé\b|\.)`)
 )
 
-var sticks = pattern(`(?i)^[\d./ ½¼¾]+ sticks?$`)
+var sticks = spelling.Pattern(`(?i)^[\d./ ½¼¾]+ sticks?$`)
 
 // ounces is one packet whose weight is written.
-var ounces = pattern(
+var ounces = spelling.Pattern(
 	`(?i)^(?:one |an? |1 )?\(?([\d./¼½¾]+)[- ]?(?:ounce|oz)\.?\)?[- ](?:packet|package|pack|` +
 		`envelope|sachet|can|tin)$`)
 
@@ -167,9 +168,9 @@ var drops = []struct {
 	words  func() *regexp.Regexp
 	amount string
 }{
-	{pattern(`(?i)^(?:an? )?(?:few|couple of) drops$`), "0.1 to 0.5 ml"},
-	{pattern(`(?i)^(?:an? |1 )?(?:small |good )?splash$`), "2 to 10 ml"},
-	{pattern(`(?i)^(?:an? |1 )?drizzle$`), "5 to 20 ml"},
+	{spelling.Pattern(`(?i)^(?:an? )?(?:few|couple of) drops$`), "0.1 to 0.5 ml"},
+	{spelling.Pattern(`(?i)^(?:an? |1 )?(?:small |good )?splash$`), "2 to 10 ml"},
+	{spelling.Pattern(`(?i)^(?:an? |1 )?drizzle$`), "5 to 20 ml"},
 }
 
 // Said is an amount without the words beside it, which say how the thing is prepared.
@@ -255,9 +256,9 @@ func reads(it *larder.Item, text, units string) bool {
 }
 
 var (
-	span = pattern(`(?i)\d+(?:\.\d+)?(?: ?(?:-|–|to) ?\d+(?:\.\d+)?)? ?(?:hours?|hrs?|h|` +
+	span = spelling.Pattern(`(?i)\d+(?:\.\d+)?(?: ?(?:-|–|to) ?\d+(?:\.\d+)?)? ?(?:hours?|hrs?|h|` +
 		`minutes?|mins?|min)\b`)
-	otherUnit = pattern(`(?i)\d+(?:\.\d+)? ?(?:cm|mm|%|inch(?:es)?|in\b)`)
+	otherUnit = spelling.Pattern(`(?i)\d+(?:\.\d+)? ?(?:cm|mm|%|inch(?:es)?|in\b)`)
 )
 
 // OneTime reads the one time among words with figures of another kind: "until 2 cm below the rim,

@@ -1,4 +1,5 @@
-// Package spelling finds the known names nearest to a misspelt word.
+// Package spelling finds the known names nearest to a misspelt word, and keeps the patterns by which
+// readers know other words.
 //
 // Readers call it for an unknown name, to end the message with
 // "nearest is ...". It holds no names of its own, and returns none
@@ -6,10 +7,17 @@
 package spelling
 
 import (
+	"regexp"
 	"slices"
 	"strings"
+	"sync"
 	"unicode"
 )
+
+// Pattern compiles an expression when it is first used: a run uses few of them.
+func Pattern(text string) func() *regexp.Regexp {
+	return sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(text) })
+}
 
 // longest is the number of runes of a word that are compared. The cost
 // of a comparison grows with its square.
