@@ -180,6 +180,11 @@ func (s *Step) IsAfterHeat() bool {
 	return slices.ContainsFunc(s.Part.Steps[:s.Index], (*Step).HeatsAll)
 }
 
+// IsBeforeHeat reports whether a later step cooks or bakes the whole part.
+func (s *Step) IsBeforeHeat() bool {
+	return slices.ContainsFunc(s.Part.Steps[s.Index+1:], (*Step).HeatsAll)
+}
+
 // Text names a step as the baker wrote it: "chill 14 h", "sheet 5 mm", "fill almond filling".
 func (s *Step) Text() string {
 	text := s.Verb.Name + s.ownText()

@@ -74,11 +74,9 @@ func MeatNeeds(s *Sheet, p *Part) Value {
 // stuffs reports whether the part is put in or on a dough that is heated after it.
 func stuffs(s *Sheet, p *Part) bool {
 	for _, q := range s.Formula.Parts {
-		for i, step := range q.Steps {
-			for _, later := range q.Steps[i+1:] {
-				if step.Uses == p.Part && later.HeatsAll() {
-					return true
-				}
+		for _, step := range q.Steps {
+			if step.Uses == p.Part && step.IsBeforeHeat() {
+				return true
 			}
 		}
 	}
@@ -256,34 +254,20 @@ func FlourDusted(step *formula.Step) Value {
 	if !strings.Contains(words, "flour") || strings.Contains(words, "treated") || strings.Contains(words, "pasteuri") {
 		return figure.YesNo(false)
 	}
-	before := false
-	for _, other := range step.Part.Steps {
-		switch {
-		case !other.HeatsAll():
-		case other.Index > step.Index:
-			return figure.YesNo(false)
-		default:
-			before = true
-		}
-	}
-	return figure.YesNo(before)
+	return figure.YesNo(step.IsAfterHeat() && !step.IsBeforeHeat())
 }
 
 // OnlyHeat reports whether a step cooks a dough outside an oven, no later step heats it, and none
 // before it is a bake or was read to have cooked it: then it is warmed again.
 func OnlyHeat(step *formula.Step) bool {
-	if step.Part.Kind != formula.Dough || !step.Verb.Cooks() || !step.HeatsAll() {
+	if step.Part.Kind != formula.Dough || !step.Verb.Cooks() || !step.HeatsAll() ||
+		step.IsBeforeHeat() {
 		return false
 	}
 	for _, before := range step.Part.Steps[:step.Index] {
 		r := before.Reading
 		if before.Verb.Bakes() || before.InHotFat() ||
 			before.HeatsAll() && r != nil && r.Temp.Set && r.Temp.Lo >= stuffedC {
-			return false
-		}
-	}
-	for _, later := range step.Part.Steps[step.Index+1:] {
-		if later.HeatsAll() {
 			return false
 		}
 	}
