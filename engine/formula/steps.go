@@ -85,6 +85,9 @@ type Reading struct {
 	After Given // min since the step began; not set means at its end
 }
 
+// IsProbed reports whether a temperature was read in the step.
+func (s *Step) IsProbed() bool { return s.Reading != nil && s.Reading.Temp.Set }
+
 // Stands is the named place where the part is: as written, else the verb's own where no
 // temperature is written either; nil where there is none.
 func (s *Step) Stands() *Place {

@@ -179,8 +179,8 @@ func (j journey) on(q *Part, i int) heat {
 // flashed is how hot a bake makes what has come onto a crumb that is hot already: as read there, else
 // not known.
 func flashed(s *Sheet, bake *formula.Step) heat {
-	if r := bake.Reading; r != nil && r.Temp.Set {
-		return heat{Interval: r.Temp.Interval}
+	if bake.IsProbed() {
+		return heat{Interval: bake.Reading.Temp.Interval}
 	}
 	return heat{Interval: Interval{Lo: s.Kitchen.Room.Lo, Hi: othersC}, need: &figure.Need{
 		What: "measured = \"75 C core\" in this bake, probed in the meat", Place: bake.Place}}
@@ -230,8 +230,8 @@ func BoiledMinutes(p *Part) Value {
 	pulse := func(in *formula.Ingredient) bool { return in.Item != nil && in.Item.Hazard == larder.HazardLectin }
 	for _, step := range p.Steps {
 		aim := step.To
-		if r := step.Reading; r != nil && r.Temp.Set {
-			aim = r.Temp
+		if step.IsProbed() {
+			aim = step.Reading.Temp
 		}
 		if !step.Verb.Cooks() || !covers(step, p, pulse) || !aim.Set || aim.Hi < boiledC {
 			continue
@@ -265,9 +265,8 @@ func OnlyHeat(step *formula.Step) bool {
 		return false
 	}
 	for _, before := range step.Part.Steps[:step.Index] {
-		r := before.Reading
 		if before.Verb.Bakes() || before.InHotFat() ||
-			before.HeatsAll() && r != nil && r.Temp.Set && r.Temp.Lo >= stuffedC {
+			before.HeatsAll() && before.IsProbed() && before.Reading.Temp.Lo >= stuffedC {
 			return false
 		}
 	}
@@ -283,8 +282,8 @@ func CoreUnread(s *Sheet, step *formula.Step) Value {
 // DoughCore is what the last cook of a dough outside an oven brings its middle to; of any other step
 // othersC.
 func DoughCore(s *Sheet, step *formula.Step) Value {
-	v, read := s.Reached(step), step.Reading != nil && step.Reading.Temp.Set
-	if !OnlyHeat(step) || step.InHotFat() && !read && (v.Absent || !step.Core.Set) {
+	v := s.Reached(step)
+	if !OnlyHeat(step) || step.InHotFat() && !step.IsProbed() && (v.Absent || !step.Core.Set) {
 		return figure.ValueOf(figure.Point(othersC)) // the fat and its time are judged by themselves
 	}
 	return v

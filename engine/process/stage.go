@@ -247,7 +247,7 @@ const friedMin = friedLeastMin / 14.5
 // through and not only brown. A core that is aimed at is no proof of it; one that was read answers.
 func (s *Sheet) FriedWell(step *formula.Step) Value {
 	switch {
-	case step.Reading != nil && step.Reading.Temp.Set:
+	case step.IsProbed():
 		return figure.YesNo(true)
 	case !step.At.Set:
 		return figure.Maybe(

@@ -162,8 +162,7 @@ func (s *Sheet) inCold(step *formula.Step) bool {
 // readWarm reports whether what was read at the end of a step is not cold: then nothing shows that
 // it cooled in time.
 func (s *Sheet) readWarm(step *formula.Step) bool {
-	r := step.Reading
-	return r != nil && r.Temp.Set && r.Temp.Hi > s.limits().ColdC.Value
+	return step.IsProbed() && step.Reading.Temp.Hi > s.limits().ColdC.Value
 }
 
 // evenlyC is the warmest that a part of unknown weight may come into the cold, and still be taken

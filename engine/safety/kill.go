@@ -107,7 +107,7 @@ const aimLeastMin, aimLeastC, lastTenth, lastKelvins = 30, 160, 0.1, 5
 // aimedCore is the core that a bake is written to be probed for, where nothing was read: CoreReached
 // says when it is believed, and of raw meat none is.
 func (s *Sheet) aimedCore(step *formula.Step) (c float64, ok bool) {
-	if !step.Verb.Bakes() || !step.Core.Set || step.Reading != nil && step.Reading.Temp.Set ||
+	if !step.Verb.Bakes() || !step.Core.Set || step.IsProbed() ||
 		s.HoldsUncookedMeat(step).Hi == 1 {
 		return 0, false
 	}

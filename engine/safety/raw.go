@@ -129,7 +129,8 @@ func heatedTo(p *Part, heats func(*formula.Step) bool) Value {
 	}
 	for _, step := range p.Steps {
 		switch {
-		case p.IsDough() && step.InHotFat() && p.sheet.FriedWell(step).Lo == 1 && !step.Core.Set && (step.Reading == nil || !step.Reading.Temp.Set):
+		case p.IsDough() && step.InHotFat() && p.sheet.FriedWell(step).Lo == 1 &&
+			!step.Core.Set && !step.IsProbed():
 			hotter(figure.ValueOf(figure.Point(friedCoreC)))
 		case heats(step):
 			hotter(p.sheet.Reached(step))
@@ -188,9 +189,12 @@ func (s *Sheet) heatAfter(q *formula.Part, i int) Value {
 		case !step.Verb.Bakes():
 		case s.glazes(q, i, step), s.crusts(q, i, step):
 			return figure.ValueOf(figure.Point(100))
-		case on.IsAfterHeat() && (step.Reading == nil || !step.Reading.Temp.Set || on.Verb.Washes()):
+		case on.IsAfterHeat() && (!step.IsProbed() || on.Verb.Washes()):
 			// The crumb is hot already: it says nothing of what has just come onto it.
-			return figure.Absent("a bake of 10 min at 160 C or more after this, or what is put on, cooked before", on.Place)
+			return figure.Absent(
+				"a bake of 10 min at 160 C or more after this, or what is put on, cooked before",
+				on.Place,
+			)
 		default:
 			return s.Reached(step)
 		}
