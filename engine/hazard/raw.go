@@ -23,17 +23,9 @@ const (
 // 70 C (memory), each with the time to come up (judgement). The US code has other figures.
 var longs = [...]struct{ c, minutes float64 }{{60, 75}, {70, 15}}
 
-// rawMeat reports whether an ingredient is raw meat or fish.
-func rawMeat(in *formula.Ingredient) bool { return in.Item != nil && in.Item.CookC() > 0 }
-
 // HasRawMeat reports whether the part's own ingredients hold raw meat or fish.
 func HasRawMeat(p *Part) Value {
-	for _, in := range p.Ingredients {
-		if rawMeat(in) {
-			return figure.YesNo(true)
-		}
-	}
-	return figure.YesNo(false)
+	return figure.YesNo(slices.ContainsFunc(p.Ingredients, makeup.IsRawMeat))
 }
 
 // heat is how hot the raw meat of a part gets. Where a bake or hot fat follows, other rules judge
@@ -61,7 +53,7 @@ func (h heat) hotter(o heat) heat {
 func MeatNeeds(s *Sheet, p *Part) Value {
 	c := 0.0
 	for _, in := range p.Ingredients {
-		if rawMeat(in) {
+		if makeup.IsRawMeat(in) {
 			c = max(c, in.Item.CookC())
 		}
 	}
@@ -104,7 +96,7 @@ func MeatUnread(s *Sheet, p *Part) Value {
 // meat follows the raw meat of a part through its own steps and where it goes.
 func meat(s *Sheet, p *Part) heat {
 	way := journey{s, map[*formula.Part]heat{}}
-	return way.in(p, rawMeat).hotter(way.after(p))
+	return way.in(p, makeup.IsRawMeat).hotter(way.after(p))
 }
 
 // journey remembers where parts go on: paths through parts within parts are too many to walk twice.
@@ -117,7 +109,7 @@ type journey struct {
 func (j journey) in(p *Part, is func(*formula.Ingredient) bool) heat {
 	out := heat{Interval: j.sheet.Kitchen.Room.Interval}
 	for _, step := range p.Steps {
-		if step.Verb.HeatsThrough() && covers(step, p, is) {
+		if step.Verb.HeatsThrough() && makeup.TakesInAll(step, is) {
 			out = out.hotter(heated(j.sheet, p, step))
 		}
 	}
@@ -186,16 +178,6 @@ func flashed(s *Sheet, bake *formula.Step) heat {
 		What: "measured = \"75 C core\" in this bake, probed in the meat", Place: bake.Place}}
 }
 
-// covers reports whether a step heats every ingredient that is tells of.
-func covers(step *formula.Step, p *Part, is func(*formula.Ingredient) bool) bool {
-	for _, in := range p.Ingredients {
-		if is(in) && !makeup.TakesIn(step, in) {
-			return false
-		}
-	}
-	return true
-}
-
 // heated is how hot a step makes what is in it. An aim is believed of a pan that is stirred, and not
 // of the middle of a dough.
 func heated(s *Sheet, p *Part, step *formula.Step) heat {
@@ -233,7 +215,7 @@ func BoiledMinutes(p *Part) Value {
 		if step.IsProbed() {
 			aim = step.Reading.Temp
 		}
-		if !step.Verb.Cooks() || !covers(step, p, pulse) || !aim.Set || aim.Hi < boiledC {
+		if !step.Verb.Cooks() || !makeup.TakesInAll(step, pulse) || !aim.Set || aim.Hi < boiledC {
 			continue
 		}
 		time := step.Time.Interval

@@ -87,6 +87,17 @@ func TakesIn(s *formula.Step, in *formula.Ingredient) bool {
 	return false
 }
 
+// TakesInAll reports whether a step is done to all ingredients of its part that are of a kind.
+func TakesInAll(s *formula.Step, is func(*formula.Ingredient) bool) bool {
+	return !slices.ContainsFunc(s.Part.Ingredients, func(in *formula.Ingredient) bool {
+		return is(in) && !TakesIn(s, in)
+	})
+}
+
+// IsRawMeat reports whether an ingredient is meat or fish that was not bought cooked, or cured to be
+// eaten raw.
+func IsRawMeat(in *formula.Ingredient) bool { return in.Item != nil && in.Item.CookC() > 0 }
+
 // Has reports whether anything in the part has the trait.
 func (p *Part) Has(t larder.Trait) Value {
 	p.add()

@@ -7,6 +7,7 @@ import (
 	"forebake/engine/figure"
 	"forebake/engine/formula"
 	"forebake/engine/history"
+	"forebake/engine/makeup"
 	"forebake/engine/quantity"
 	"forebake/engine/science/bakersmath"
 )
@@ -215,14 +216,9 @@ func (s *Sheet) HoldsUncookedMeat(step *formula.Step) Value {
 		if p.CooksAll() {
 			return false
 		}
-		for _, q := range p.Contents() {
-			for _, in := range q.Part.Ingredients {
-				if in.Item != nil && in.Item.CookC() > 0 {
-					return true
-				}
-			}
-		}
-		return false
+		return slices.ContainsFunc(p.Contents(), func(q *madePart) bool {
+			return slices.ContainsFunc(q.Ingredients, makeup.IsRawMeat)
+		})
 	}
 	found := raw(s.Part(step.Part))
 	for _, other := range step.Part.Steps[:step.Index] {

@@ -100,14 +100,12 @@ func (p *Part) EggHeatedTo() Value {
 			if !s.Verb.Cooks() {
 				return s.HeatsAll()
 			}
-			for _, in := range p.Ingredients {
-				raw := in.Of == nil && in.Item != nil && in.Item.Traits&larder.RawEgg != 0 ||
-					in.Of != nil && p.sheet.Part(in.Of).Traits()&larder.RawEgg != 0
-				if raw && !makeup.TakesIn(s, in) {
-					return false
+			return makeup.TakesInAll(s, func(in *formula.Ingredient) bool {
+				if in.Of != nil {
+					return p.sheet.Part(in.Of).Traits()&larder.RawEgg != 0
 				}
-			}
-			return true
+				return in.Item != nil && in.Item.Traits&larder.RawEgg != 0
+			})
 		})
 	})
 }
