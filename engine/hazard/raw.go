@@ -181,26 +181,24 @@ func flashed(s *Sheet, bake *formula.Step) heat {
 // heated is how hot a step makes what is in it. An aim is believed of a pan that is stirred, and not
 // of the middle of a dough.
 func heated(s *Sheet, p *Part, step *formula.Step) heat {
-	aim := step.To
-	if step.Core.Set {
-		aim = step.Core
+	if step.Verb.Bakes() || p.IsDough() && step.InHotFat() {
+		return heat{Interval: figure.Point(othersC)}
 	}
 	unknown := heat{Interval: Interval{Lo: s.Kitchen.Room.Lo, Hi: othersC}, need: &figure.Need{
 		What: "measured = \"75 C core\" in this " + step.Verb.Name, Place: step.Place}}
-	switch r := step.Reading; {
-	case step.Verb.Bakes() || p.IsDough() && step.InHotFat():
-		return heat{Interval: figure.Point(othersC)}
-	case r != nil && r.Temp.Set:
-		return heat{Interval: r.Temp.Interval}
-	case aim.Set && !p.IsDough():
-		out := heat{Interval: aim.Interval}
+	switch reached := s.Reached(step); {
+	case step.IsProbed():
+		return heat{Interval: reached.Interval()}
+	case !p.IsDough() && !reached.Absent:
+		out := heat{Interval: reached.Interval()}
 		for _, long := range longs {
-			if aim.Lo >= long.c && step.Time.Set && step.Time.Lo >= long.minutes {
+			if reached.Lo >= long.c && step.Time.Set && step.Time.Lo >= long.minutes {
 				out.unread = step
 			}
 		}
 		return out
-	case p.IsDough() && s.CookedLong(step), !p.IsDough() && step.Time.Set && step.Time.Lo >= leastFryM:
+	case p.IsDough() && s.CookedLong(step),
+		!p.IsDough() && step.Time.Set && step.Time.Lo >= leastFryM:
 		unknown.unread = step
 	}
 	return unknown
