@@ -1,6 +1,8 @@
 package safety
 
 import (
+	"slices"
+
 	"forebake/engine/figure"
 	"forebake/engine/formula"
 	"forebake/engine/larder"
@@ -182,7 +184,8 @@ func (s *Sheet) standsHere(step *formula.Step, needs func(*Part) Value) Value {
 	out := figure.YesNo(p.Controls(larder.ControlMeat, larder.ControlFish))
 	for _, other := range p.Steps[:step.Index] {
 		if other.Uses == nil || other.Verb.Washes() || makeup.OnlyFat(other.Uses) ||
-			bakedAfter(other, step) && s.Part(other.Uses).IsDryFilling() {
+			slices.ContainsFunc(p.Steps[other.Index:step.Index], p.BakesDough) &&
+				s.Part(other.Uses).IsDryFilling() {
 			continue // a wash is crust after the bake, and butter that was rolled in is crumb
 		}
 		if v := needs(s.Part(other.Uses)); v.Hi > out.Hi || v.Lo > out.Lo {
@@ -190,16 +193,6 @@ func (s *Sheet) standsHere(step *formula.Step, needs func(*Part) Value) Value {
 		}
 	}
 	return out
-}
-
-// bakedAfter reports whether a dough is baked, or fried, between two of its steps.
-func bakedAfter(use, step *formula.Step) bool {
-	for _, between := range step.Part.Steps[use.Index:step.Index] {
-		if between.Verb.Bakes() || between.InHotFat() {
-			return true
-		}
-	}
-	return false
 }
 
 // NeedsCold reports whether some part of the formula needs control.

@@ -24,12 +24,7 @@ func (p *Part) sealed() (class microbe.Sealed, days, warmestC float64, ok bool) 
 		if !step.Verb.Waits() {
 			continue
 		}
-		at := p.sheet.AroundStep(step)
-		c := p.sheet.Kitchen.Room.Hi
-		if !at.Absent {
-			c = at.Hi
-		}
-		d := step.Time.Interval.Hi / 1440
+		c, d := p.sheet.warmestAround(step), step.Time.Interval.Hi/1440
 		days, warmestC = days+d, max(warmestC, c)
 		if c > cold {
 			warm += d
@@ -56,6 +51,14 @@ func (p *Part) sealed() (class microbe.Sealed, days, warmestC float64, ok bool) 
 	return 0, 0, 0, false
 }
 
+// warmestAround is the warmest that it may be around a step, C: in the room where nothing is written.
+func (s *Sheet) warmestAround(step *formula.Step) float64 {
+	if at := s.AroundStep(step); !at.Absent {
+		return at.Hi
+	}
+	return s.Kitchen.Room.Hi
+}
+
 // moistPlant reports whether fresh herbs, ginger or another moist food of plants is in the part.
 func (p *Part) moistPlant() bool {
 	for _, q := range p.Contents() {
@@ -79,11 +82,7 @@ func (p *Part) wrapped() (class microbe.Sealed, days, warmestC float64, ok bool)
 			heated, days = true, 0
 		case !heated || !step.Verb.Waits() || step.Covered == nil || !*step.Covered:
 		default:
-			c := p.sheet.Kitchen.Room.Hi
-			if at := p.sheet.AroundStep(step); !at.Absent {
-				c = at.Hi
-			}
-			if c > cold {
+			if c := p.sheet.warmestAround(step); c > cold {
 				days, warmestC = days+step.Time.Interval.Hi/1440, max(warmestC, c)
 			}
 		}
