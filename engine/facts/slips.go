@@ -265,16 +265,10 @@ func riseHours(p *part) Value {
 // labelledProtein reports whether the protein of all flour is known: by a label, or by the kind of
 // flour that it is.
 func labelledProtein(p *part) Value {
-	for _, q := range p.Contents() {
-		for _, in := range q.Ingredients {
-			if in.Item == nil || in.Item.Class != larder.ClassFlour || in.Protein != nil ||
-				in.Item.Is(larder.SoftFlour) || in.Item.Basis == "house" {
-				continue
-			}
-			return figure.YesNo(false)
-		}
-	}
-	return figure.YesNo(true)
+	return figure.YesNo(!p.Holds(func(in *formula.Ingredient) bool {
+		return in.Item.Class == larder.ClassFlour && in.Protein == nil &&
+			!in.Item.Is(larder.SoftFlour) && in.Item.Basis != "house"
+	}))
 }
 
 // isWound reports whether a filling is spread on a sheet, and rolled up or folded in before the

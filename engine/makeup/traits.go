@@ -114,15 +114,10 @@ func (p *Part) WholeNuts() Value {
 	if p.Has(larder.WholeNut).Lo == 0 {
 		return figure.YesNo(false)
 	}
-	for _, q := range p.Contents() {
-		for _, in := range q.Ingredients {
-			if in.Item != nil && in.Item.Is(larder.WholeNut) &&
-				!slices.Contains(fineForms, strings.ToLower(strings.TrimSpace(in.Form))) {
-				return figure.YesNo(true)
-			}
-		}
-	}
-	return figure.YesNo(false)
+	return figure.YesNo(p.Holds(func(in *formula.Ingredient) bool {
+		return in.Item.Is(larder.WholeNut) &&
+			!slices.Contains(fineForms, strings.ToLower(strings.TrimSpace(in.Form)))
+	}))
 }
 
 // HasSalt is open when the only salt is an amount still open, since "?" may yet become nothing.
@@ -137,17 +132,13 @@ func (p *Part) HasSalt() Value {
 	return figure.Maybe("the amount of the salt", p.Place)
 }
 
-// HasCulture reports whether the part holds a sourdough culture.
-func (p *Part) HasCulture() Value {
-	for _, q := range p.Contents() {
-		for _, in := range q.Ingredients {
-			if in.Item != nil && in.Item.Yeast == 0 && in.Item.Is(larder.Leavens) {
-				return figure.YesNo(true)
-			}
-		}
-	}
-	return figure.YesNo(false)
+// IsCulture reports whether an ingredient is a sourdough culture.
+func IsCulture(in *formula.Ingredient) bool {
+	return in.Item != nil && in.Item.Yeast == 0 && in.Item.Is(larder.Leavens)
 }
+
+// HasCulture reports whether the part holds a sourdough culture.
+func (p *Part) HasCulture() Value { return figure.YesNo(p.Holds(IsCulture)) }
 
 // Cost is the price of the ingredients, where all have one.
 func (p *Part) Cost() Value {

@@ -221,11 +221,7 @@ func (s *Sheet) HoldsRawMeat(step *formula.Step) Value {
 // HoldsUncookedMeat is HoldsRawMeat without what was bought cooked, or is eaten raw: ham, smoked
 // fish.
 func (s *Sheet) HoldsUncookedMeat(step *formula.Step) Value {
-	return s.holdsUncooked(step, func(p *Part) bool {
-		return slices.ContainsFunc(p.Contents(), func(q *madePart) bool {
-			return slices.ContainsFunc(q.Ingredients, makeup.IsRawMeat)
-		})
-	})
+	return s.holdsUncooked(step, func(p *Part) bool { return p.Holds(makeup.IsRawMeat) })
 }
 
 // holdsUncooked reports whether something of a kind goes into a bake or into hot fat, in the dough or

@@ -37,7 +37,7 @@ func (p *Part) sealed() (class microbe.Sealed, days, warmestC float64, ok bool) 
 		return 0, 0, 0, false
 	}
 	oil := p.oilMost()
-	wet := p.moistPlant() || p.Controls(larder.ControlOilInfusion, larder.ControlRawVegetable,
+	wet := p.Holds(isMoistPlant) || p.Controls(larder.ControlOilInfusion, larder.ControlRawVegetable,
 		larder.ControlCookedVegetable, larder.ControlUndeclared)
 	if 24*warm <= p.sheet.limits().AmbientHours.Value {
 		warmestC = min(warmestC, cold) // the hours of a working supply: 3-501.19(B)
@@ -59,17 +59,8 @@ func (s *Sheet) warmestAround(step *formula.Step) float64 {
 	return s.Kitchen.Room.Hi
 }
 
-// moistPlant reports whether fresh herbs, ginger or another moist food of plants is in the part.
-func (p *Part) moistPlant() bool {
-	for _, q := range p.Contents() {
-		for _, in := range q.Ingredients {
-			if in.Item != nil && in.Item.MoistPlant() {
-				return true
-			}
-		}
-	}
-	return false
-}
+// isMoistPlant reports whether an ingredient is fresh herbs, ginger or another moist food of plants.
+func isMoistPlant(in *formula.Ingredient) bool { return in.Item.MoistPlant() }
 
 // wrapped is sealed for a dough: bread in a box or a bag stands in air, and is no food in a jar. It
 // is asked about where a wait after its heat says that it is covered.
