@@ -1,6 +1,7 @@
 package hazard
 
 import (
+	"cmp"
 	"math"
 	"slices"
 	"strings"
@@ -38,14 +39,10 @@ type heat struct {
 
 // hotter takes the better of two heats that the same meat goes through.
 func (h heat) hotter(o heat) heat {
-	out := heat{Interval: Interval{Lo: max(h.Lo, o.Lo), Hi: max(h.Hi, o.Hi)}, need: h.need, unread: h.unread}
-	if o.need != nil {
-		out.need = o.need
+	return heat{
+		Interval: Interval{Lo: max(h.Lo, o.Lo), Hi: max(h.Hi, o.Hi)},
+		need:     cmp.Or(o.need, h.need), unread: cmp.Or(o.unread, h.unread),
 	}
-	if o.unread != nil {
-		out.unread = o.unread
-	}
-	return out
 }
 
 // MeatNeeds is what the raw meat and fish of a part must reach, C: by its kind, or stuffed in a
@@ -87,8 +84,8 @@ func MeatHeated(s *Sheet, p *Part) Value {
 	return figure.ValueOf(h.Interval)
 }
 
-// MeatUnread reports whether a step may well cook the raw meat, and no reading says that it does: it
-// is not told how hot, or it is long at a low heat.
+// MeatUnread reports whether a step may well cook the raw meat, and no reading says that it does:
+// it is not told how hot, or it is long at a low heat.
 func MeatUnread(s *Sheet, p *Part) Value {
 	return figure.YesNo(HasRawMeat(p).Lo == 1 && meat(s, p).unread != nil)
 }
@@ -168,8 +165,8 @@ func (j journey) on(q *Part, i int) heat {
 	return out
 }
 
-// flashed is how hot a bake makes what has come onto a crumb that is hot already: as read there, else
-// not known.
+// flashed is how hot a bake makes what has come onto a crumb that is hot already: as read there,
+// else not known.
 func flashed(s *Sheet, bake *formula.Step) heat {
 	if bake.IsProbed() {
 		return heat{Interval: bake.Reading.Temp.Interval}
@@ -178,8 +175,8 @@ func flashed(s *Sheet, bake *formula.Step) heat {
 		What: "measured = \"75 C core\" in this bake, probed in the meat", Place: bake.Place}}
 }
 
-// heated is how hot a step makes what is in it. An aim is believed of a pan that is stirred, and not
-// of the middle of a dough.
+// heated is how hot a step makes what is in it. An aim is believed of a stirred pan, not of the
+// middle of a dough.
 func heated(s *Sheet, p *Part, step *formula.Step) heat {
 	if step.Verb.Bakes() || p.IsDough() && step.InHotFat() {
 		return heat{Interval: figure.Point(othersC)}
@@ -207,7 +204,9 @@ func heated(s *Sheet, p *Part, step *formula.Step) heat {
 // BoiledMinutes is how long the pulses of a part boil, by its own steps, at the least.
 func BoiledMinutes(p *Part) Value {
 	sum := Interval{}
-	pulse := func(in *formula.Ingredient) bool { return in.Item != nil && in.Item.Hazard == larder.HazardLectin }
+	pulse := func(in *formula.Ingredient) bool {
+		return in.Item != nil && in.Item.Hazard == larder.HazardLectin
+	}
 	for _, step := range p.Steps {
 		aim := step.To
 		if step.IsProbed() {
@@ -231,7 +230,8 @@ func BoiledMinutes(p *Part) Value {
 // FlourDusted reports whether a step dusts raw flour on what no later step heats.
 func FlourDusted(step *formula.Step) Value {
 	words := strings.ToLower(step.Words)
-	if !strings.Contains(words, "flour") || strings.Contains(words, "treated") || strings.Contains(words, "pasteuri") {
+	if !strings.Contains(words, "flour") || strings.Contains(words, "treated") ||
+		strings.Contains(words, "pasteuri") {
 		return figure.YesNo(false)
 	}
 	return figure.YesNo(step.IsAfterHeat() && !step.IsBeforeHeat())
@@ -253,18 +253,19 @@ func OnlyHeat(step *formula.Step) bool {
 	return true
 }
 
-// CoreUnread reports whether the core of such a cook is neither read nor aimed at in a time that may
-// do.
+// CoreUnread reports whether the core of such a cook is neither read nor aimed at in a time that
+// may do.
 func CoreUnread(s *Sheet, step *formula.Step) Value {
 	return figure.YesNo(DoughCore(s, step).Absent)
 }
 
-// DoughCore is what the last cook of a dough outside an oven brings its middle to; of any other step
-// othersC.
+// DoughCore is what the last cook of a dough outside an oven brings its middle to; of any other
+// step othersC.
 func DoughCore(s *Sheet, step *formula.Step) Value {
 	v := s.Reached(step)
-	if !OnlyHeat(step) || step.InHotFat() && !step.IsProbed() && (v.Absent || !step.Core.Set) {
-		return figure.ValueOf(figure.Point(othersC)) // the fat and its time are judged by themselves
+	byFat := step.InHotFat() && !step.IsProbed() && (v.Absent || !step.Core.Set)
+	if !OnlyHeat(step) || byFat { // the fat and its time are judged by themselves
+		return figure.ValueOf(figure.Point(othersC))
 	}
 	return v
 }

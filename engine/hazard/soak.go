@@ -68,8 +68,8 @@ func beforeTheMix(step *formula.Step) bool {
 // wetPct is the water from which seeds or nuts count as soaked, % of all (judgement).
 const wetPct = 25
 
-// SoakedHours is how long raw nuts, seeds, grain or pulses stand wet out of the cold before any heat,
-// with no yeast in them, h. A measured pH at which the vegetative germs stop ends it.
+// SoakedHours is how long raw nuts, seeds, grain or pulses stand wet out of the cold before any
+// heat, with no yeast in them, h. A measured pH at which the vegetative germs stop ends it.
 func SoakedHours(s *Sheet, p *Part) Value {
 	sum, live := Interval{}, p.Traits()&larder.Leavens != 0
 	if p.PH.Set && p.PH.Hi <= acidPH {
@@ -106,7 +106,8 @@ const acidPH = 4.2
 // driedSeed tells of raw nuts, seeds, grain and pulses, bought dry. Flour is judged as dough is.
 func driedSeed(in *formula.Ingredient) bool {
 	const dry = 15 // g of water in 100 g
-	if in.Item == nil || in.Item.Water > dry || in.Item.Is(larder.Cooked) || in.Item.Is(larder.RawFlour) {
+	if in.Item == nil || in.Item.Water > dry || in.Item.Is(larder.Cooked) ||
+		in.Item.Is(larder.RawFlour) {
 		return false
 	}
 	const protein, fibre = 7, 3 // g in 100 g, from which it is a seed and no starch, sugar or spice

@@ -224,8 +224,8 @@ func (s *Sheet) HoldsUncookedMeat(step *formula.Step) Value {
 	return s.holdsUncooked(step, func(p *Part) bool { return p.Holds(makeup.IsRawMeat) })
 }
 
-// holdsUncooked reports whether something of a kind goes into a bake or into hot fat, in the dough or
-// in a filling, that its own steps have not cooked.
+// holdsUncooked reports whether something of a kind goes into a bake or into hot fat, in the dough
+// or in a filling, that its own steps have not cooked.
 func (s *Sheet) holdsUncooked(step *formula.Step, is func(*Part) bool) Value {
 	raw := func(p *formula.Part) bool { return !s.Part(p).CooksAll() && is(s.Part(p)) }
 	found := raw(step.Part)

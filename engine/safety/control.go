@@ -69,8 +69,8 @@ func (p *Part) mayNeed() bool {
 // 4.0, with sugar 3.2 to 3.55, sauce 3.1 to 3.6; blueberry 3.1 to 3.3; red cherries 3.3 to 3.8;
 // grapes 2.8 to 3.8; prunes 3.6 to 3.9, read at copies); Handbook of Food Preparation (1993), means:
 // gooseberry 3.0, rhubarb 3.2, strawberry 3.4, raspberry 3.6 (read); currants, cranberry: memory.
-// The rest, to under the 4.2 of table B, is for what else is in the filling (judgement). California holds fruit pies not
-// to be potentially hazardous: Health and Safety Code 114365.5(b)(7) (read).
+// The rest, to under the 4.2 of table B, is for what else is in the filling (judgement). California
+// holds fruit pies not to be potentially hazardous: Health and Safety Code 114365.5(b)(7) (read).
 var acidFruitPH = Interval{Lo: 2.8, Hi: 4.15}
 
 // acidity is the pH that was measured, else that of acid fruit.

@@ -470,8 +470,8 @@ func isAsShallow(step *formula.Step, mm float64) bool {
 	return step.Form != nil && step.Form.MM.Hi > 0 && step.Form.MM.Hi <= mm
 }
 
-// deepest is the deepest tray, open unless a tray is written, mm in whole steps of 5 (1 below 10), that keeps both stages at
-// the slow end; 0 where none does.
+// deepest is the deepest tray, open unless a tray is written, mm in whole steps of 5 (1 below 10),
+// that keeps both stages at the slow end; 0 where none does.
 func (s *Sheet) deepest(step *formula.Step, keeps func(step, tray *formula.Step) bool) float64 {
 	covered := new(bool)
 	if step.Form != nil && step.Form.Shape == "tray" {

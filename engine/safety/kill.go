@@ -84,11 +84,13 @@ func (s *Sheet) killedBy(step *formula.Step, of []*Part, asked extent) Value {
 		kill := microbe.KillFor(p.foodFor(), p.awEnds().Lo)
 		var slow, usual float64
 		if step.Verb.Bakes() {
-			slow = s.ovenLog(&kill, st, st.OvenMinutes.Lo, figure.Low) + s.coolingLog(&kill, step, figure.Low)
+			slow = s.ovenLog(&kill, st, st.OvenMinutes.Lo, figure.Low) +
+				s.coolingLog(&kill, step, figure.Low)
 			if asked == lowEnd && slow >= microbe.BakeLogTarget {
 				usual = slow
 			} else {
-				usual = s.ovenLog(&kill, st, st.OvenMinutes.Mid(), figure.Middle) + s.coolingLog(&kill, step, figure.Middle)
+				usual = s.ovenLog(&kill, st, st.OvenMinutes.Mid(), figure.Middle) +
+					s.coolingLog(&kill, step, figure.Middle)
 			}
 		} else {
 			slow = kill.Log(st.StartCore.Low, st.Core.Low, step.Time.Lo)
@@ -120,7 +122,9 @@ func (s *Sheet) aimedCore(step *formula.Step) (c float64, ok bool) {
 
 // ovenLog follows the core through an oven: by the model's slow end (Low) or its middle; through a
 // reading at the end, or a target that is believed, where there is one.
-func (s *Sheet) ovenLog(kill *microbe.Kill, st *history.Stage, minutes float64, run figure.Run) float64 {
+func (s *Sheet) ovenLog(
+	kill *microbe.Kill, st *history.Stage, minutes float64, run figure.Run,
+) float64 {
 	const steps = 24
 	oven := st.Oven
 	end, known := s.aimedCore(st.Step)

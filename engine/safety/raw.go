@@ -260,7 +260,8 @@ func (p *Part) FlourEatenRaw() Value {
 // middle of the model, and only its slow end leaves that open.
 func (p *Part) FlourUsuallyBaked() Value {
 	heat := p.HeatedTo()
-	return figure.YesNo(heat.Origin == figure.ByModel && heat.Mid >= FloursCookC && !math.IsInf(heat.Mid, 1))
+	return figure.YesNo(heat.Origin == figure.ByModel && heat.Mid >= FloursCookC &&
+		!math.IsInf(heat.Mid, 1))
 }
 
 // ShellEggLeftRaw reports whether the part holds shell egg, not pasteurised, that neither its own

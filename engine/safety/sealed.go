@@ -45,13 +45,14 @@ func (p *Part) sealed() (class microbe.Sealed, days, warmestC float64, ok bool) 
 	switch {
 	case wet && (p.Controls(larder.ControlOilInfusion) || oil > p.Grams(makeup.Mass).Lo/2):
 		return microbe.OilInfusion, days, warmestC, true
-	case p.Controls(larder.ControlLowAcidJar) || p.IsCooked() && coveredWarm > jarDays && p.NeedsControl().Hi == 1:
+	case p.Controls(larder.ControlLowAcidJar),
+		p.IsCooked() && coveredWarm > jarDays && p.NeedsControl().Hi == 1:
 		return microbe.LowAcidJar, days, warmestC, warmestC > cold
 	}
 	return 0, 0, 0, false
 }
 
-// warmestAround is the warmest that it may be around a step, C: in the room where nothing is written.
+// warmestAround is the warmest that it may be around a step, C: as the room where none is written.
 func (s *Sheet) warmestAround(step *formula.Step) float64 {
 	if at := s.AroundStep(step); !at.Absent {
 		return at.Hi
@@ -59,7 +60,7 @@ func (s *Sheet) warmestAround(step *formula.Step) float64 {
 	return s.Kitchen.Room.Hi
 }
 
-// isMoistPlant reports whether an ingredient is fresh herbs, ginger or another moist food of plants.
+// isMoistPlant reports whether an ingredient is fresh herbs, ginger or another moist plant.
 func isMoistPlant(in *formula.Ingredient) bool { return in.Item.MoistPlant() }
 
 // wrapped is sealed for a dough: bread in a box or a bag stands in air, and is no food in a jar. It
