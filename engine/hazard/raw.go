@@ -129,9 +129,9 @@ func (j journey) after(p *Part) heat {
 	}
 	for _, q := range j.sheet.Formula.Parts {
 		part := j.sheet.Part(q)
-		for i, step := range q.Steps {
+		for _, step := range q.Steps {
 			if step.Uses == p.Part {
-				cooler(j.on(part, i))
+				cooler(j.on(part, step))
 			}
 		}
 		taken := func(in *formula.Ingredient) bool { return in.Of == p.Part }
@@ -146,11 +146,11 @@ func (j journey) after(p *Part) heat {
 	return coolest
 }
 
-// on is how hot what step i of a part puts on gets there.
-func (j journey) on(q *Part, i int) heat {
+// on is how hot what a step of a part puts on gets there.
+func (j journey) on(q *Part, on *formula.Step) heat {
 	out := heat{Interval: j.sheet.Kitchen.Room.Interval}
-	warm := q.Steps[i].IsAfterHeat() // the crumb's heat says nothing of what comes onto it
-	for _, later := range q.Steps[i+1:] {
+	warm := on.IsAfterHeat() // the crumb's heat says nothing of what comes onto it
+	for _, later := range q.Steps[on.Index+1:] {
 		switch {
 		case !later.HeatsAll():
 		case warm && later.Verb.Bakes():
@@ -159,7 +159,7 @@ func (j journey) on(q *Part, i int) heat {
 			out = out.hotter(heated(j.sheet, q, later))
 		}
 	}
-	if !warm && q.Steps[i].Verb.Washes() && out.Hi >= othersC {
+	if !warm && on.Verb.Washes() && out.Hi >= othersC {
 		return heat{Interval: figure.Point(othersC)} // crust
 	}
 	return out

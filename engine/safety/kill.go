@@ -41,9 +41,9 @@ func (p *Part) wantsKill() bool {
 // after it is not among them.
 func (s *Sheet) WantKill(step *formula.Step) []*Part {
 	var out []*Part
-	for i, other := range step.Part.Steps[:step.Index] {
+	for _, other := range step.Part.Steps[:step.Index] {
 		if other.Verb.Fills() && other.Uses != nil && s.Part(other.Uses).wantsKill() &&
-			!s.crusts(step.Part, i, step) {
+			!s.crusts(other, step) {
 			out = append(out, s.Part(other.Uses))
 		}
 	}
@@ -189,7 +189,7 @@ func isKilled(p *Part) Value {
 		for _, step := range q.Steps[from:] {
 			if q.BakesDough(step) && !step.BakesOn() {
 				found = true
-				if from > 0 && p.sheet.crusts(q.Part, from-1, step) {
+				if from > 0 && p.sheet.crusts(q.Steps[from-1], step) {
 					return
 				}
 				v := p.sheet.killedBy(step, []*Part{p}, lowEnd)
