@@ -10,6 +10,7 @@ import (
 	"forebake/engine/formula"
 	"forebake/engine/larder"
 	"forebake/engine/makeup"
+	"forebake/engine/safety"
 )
 
 // What the heat of a step must reach, C.
@@ -246,7 +247,7 @@ func OnlyHeat(step *formula.Step) bool {
 	}
 	for _, before := range step.Part.Steps[:step.Index] {
 		if before.Verb.Bakes() || before.InHotFat() ||
-			before.HeatsAll() && before.IsProbed() && before.Reading.Temp.Lo >= stuffedC {
+			before.HeatsAll() && before.IsProbed() && before.Reading.Temp.Lo >= safety.FloursCookC {
 			return false
 		}
 	}

@@ -1,6 +1,8 @@
 package hazard
 
 import (
+	"slices"
+
 	"forebake/engine/figure"
 	"forebake/engine/formula"
 	"forebake/engine/larder"
@@ -53,16 +55,8 @@ func needsControl(s *Sheet) func(*formula.Ingredient) bool {
 
 // beforeTheMix reports whether a step is done in a bowl of its own, before the part is mixed.
 func beforeTheMix(step *formula.Step) bool {
-	mixed := false
-	for _, other := range step.Part.Steps {
-		if other.Verb.Mixes() {
-			if other.Index < step.Index {
-				return false
-			}
-			mixed = true
-		}
-	}
-	return mixed
+	mixes := func(other *formula.Step) bool { return other.Verb.Mixes() }
+	return slices.IndexFunc(step.Part.Steps, mixes) >= step.Index // -1 without a mix
 }
 
 // wetPct is the water from which seeds or nuts count as soaked, % of all (judgement).
