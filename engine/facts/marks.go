@@ -3,6 +3,7 @@ package facts
 import (
 	"forebake/engine/formula"
 	"forebake/engine/larder"
+	"forebake/engine/makeup"
 )
 
 // A marker finds the line of a part that makes a figure true: an ingredient of some kind, or a step
@@ -35,12 +36,10 @@ var markers = map[string]marker{
 	"has_honey":      withTrait(larder.Honey),
 	"has_alcohol":    withTrait(larder.Spirit),
 	"has_whole_nuts": withTrait(larder.WholeNut),
-	"has_raw_meat": {
-		ingredient: func(in *formula.Ingredient) bool { return in.Item != nil && in.Item.CookC() > 0 },
-	},
-	"has_sprouts":   withHazard(larder.HazardSprouts),
-	"has_caustic":   withHazard(larder.HazardCaustic),
-	"needs_control": {},
+	"has_raw_meat":   {ingredient: makeup.IsRawMeat},
+	"has_sprouts":    withHazard(larder.HazardSprouts),
+	"has_caustic":    withHazard(larder.HazardCaustic),
+	"needs_control":  {},
 	"is_fried": {
 		step: func(s *formula.Step) bool { return s.InHotFat() || s.Verb.Cooks() && s.Way == nil },
 	},

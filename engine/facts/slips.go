@@ -265,16 +265,10 @@ func riseHours(p *part) Value {
 // labelledProtein reports whether the protein of all flour is known: by a label, or by the kind of
 // flour that it is.
 func labelledProtein(p *part) Value {
-	for _, q := range p.Contents() {
-		for _, in := range q.Ingredients {
-			if in.Item == nil || in.Item.Class != larder.ClassFlour || in.Protein != nil ||
-				in.Item.Is(larder.SoftFlour) || in.Item.Basis == "house" {
-				continue
-			}
-			return figure.YesNo(false)
-		}
-	}
-	return figure.YesNo(true)
+	return figure.YesNo(!p.Holds(func(in *formula.Ingredient) bool {
+		return in.Item.Class == larder.ClassFlour && in.Protein == nil &&
+			!in.Item.Is(larder.SoftFlour) && in.Item.Basis != "house"
+	}))
 }
 
 // isWound reports whether a filling is spread on a sheet, and rolled up or folded in before the
@@ -347,14 +341,21 @@ func isDropped(p *part) Value {
 }
 
 // liesOpen reports whether a filling bakes open wherever it is put.
-func liesOpen(p *part) Value {
+func liesOpen(p *part) Value { return onlyPutOn(p, makeup.LiesOpen) }
+
+// goesInBaked reports whether every step that puts a part in or on another comes after the bake of
+// that one.
+func goesInBaked(p *part) Value { return onlyPutOn(p, (*formula.Step).IsAfterHeat) }
+
+// onlyPutOn reports whether a part goes nowhere but in or on others, by steps of one kind.
+func onlyPutOn(p *part, is func(*formula.Step) bool) Value {
 	found := false
 	for _, q := range p.Formula.Parts {
 		for _, s := range q.Steps {
 			if s.Uses != p.Part {
 				continue
 			}
-			if found = true; !makeup.LiesOpen(s) {
+			if found = true; !is(s) {
 				return figure.YesNo(false)
 			}
 		}
@@ -397,23 +398,6 @@ func onlySugar(p *formula.Part) bool {
 		}
 	}
 	return len(p.Ingredients) > 0
-}
-
-// goesInBaked reports whether every step that puts a part in or on another comes after the bake of
-// that one.
-func goesInBaked(p *part) Value {
-	found := false
-	for _, q := range p.Formula.Parts {
-		for _, s := range q.Steps {
-			if s.Uses != p.Part {
-				continue
-			}
-			if found = true; !s.IsAfterHeat() {
-				return figure.YesNo(false)
-			}
-		}
-	}
-	return figure.YesNo(found && len(p.TakenBy()) == 0)
 }
 
 // nutShare is the share of nuts and seeds from which a filling is a nut paste (judgement).

@@ -85,6 +85,9 @@ type Reading struct {
 	After Given // min since the step began; not set means at its end
 }
 
+// IsProbed reports whether a temperature was read in the step.
+func (s *Step) IsProbed() bool { return s.Reading != nil && s.Reading.Temp.Set }
+
 // Stands is the named place where the part is: as written, else the verb's own where no
 // temperature is written either; nil where there is none.
 func (s *Step) Stands() *Place {
@@ -178,6 +181,11 @@ func (s *Step) HeatsAll() bool { return s.Verb.Bakes() || s.Verb.Cooks() && len(
 // IsAfterHeat reports whether an earlier step cooks or bakes the whole part.
 func (s *Step) IsAfterHeat() bool {
 	return slices.ContainsFunc(s.Part.Steps[:s.Index], (*Step).HeatsAll)
+}
+
+// IsBeforeHeat reports whether a later step cooks or bakes the whole part.
+func (s *Step) IsBeforeHeat() bool {
+	return slices.ContainsFunc(s.Part.Steps[s.Index+1:], (*Step).HeatsAll)
 }
 
 // Text names a step as the baker wrote it: "chill 14 h", "sheet 5 mm", "fill almond filling".

@@ -1,9 +1,9 @@
-// Package hazard says what hurts in an ingredient by itself: a dose, raw meat or pulses that no heat
-// reaches, a soak too long and too warm, raw flour on what is baked.
+// Package hazard says what hurts in an ingredient by itself: a dose, raw meat or pulses that no
+// heat reaches, a soak too long and too warm, raw flour on what is baked.
 //
-//	dose.go   doses of poisons and additives   amounts by the larder's figures (larder/hazards.csv)
-//	raw.go    raw meat, fish and pulses        FDA Food Code 2022, 3-401.11; FDA, Bad Bug Book
-//	soak.go   soaks before the mix             FDA Fish and Fishery Products Hazards Guide, ch. 15
+//	hazard.go   doses of poisons and additives   the larder's figures (larder/hazards.csv)
+//	raw.go      raw meat, fish and pulses        FDA Food Code 2022, 3-401.11; FDA, Bad Bug Book
+//	soak.go     soaks before the mix             FDA Fish and Fishery Hazards Guide, ch. 15
 //
 // The unfavourable end of every range is in the figures; the rules take it.
 package hazard

@@ -1,6 +1,7 @@
 package hazard
 
 import (
+	"cmp"
 	"math"
 	"slices"
 	"strings"
@@ -9,6 +10,7 @@ import (
 	"forebake/engine/formula"
 	"forebake/engine/larder"
 	"forebake/engine/makeup"
+	"forebake/engine/safety"
 )
 
 // What the heat of a step must reach, C.
@@ -23,17 +25,9 @@ const (
 // 70 C (memory), each with the time to come up (judgement). The US code has other figures.
 var longs = [...]struct{ c, minutes float64 }{{60, 75}, {70, 15}}
 
-// rawMeat reports whether an ingredient is raw meat or fish.
-func rawMeat(in *formula.Ingredient) bool { return in.Item != nil && in.Item.CookC() > 0 }
-
 // HasRawMeat reports whether the part's own ingredients hold raw meat or fish.
 func HasRawMeat(p *Part) Value {
-	for _, in := range p.Ingredients {
-		if rawMeat(in) {
-			return figure.YesNo(true)
-		}
-	}
-	return figure.YesNo(false)
+	return figure.YesNo(slices.ContainsFunc(p.Ingredients, makeup.IsRawMeat))
 }
 
 // heat is how hot the raw meat of a part gets. Where a bake or hot fat follows, other rules judge
@@ -46,14 +40,10 @@ type heat struct {
 
 // hotter takes the better of two heats that the same meat goes through.
 func (h heat) hotter(o heat) heat {
-	out := heat{Interval: Interval{Lo: max(h.Lo, o.Lo), Hi: max(h.Hi, o.Hi)}, need: h.need, unread: h.unread}
-	if o.need != nil {
-		out.need = o.need
+	return heat{
+		Interval: Interval{Lo: max(h.Lo, o.Lo), Hi: max(h.Hi, o.Hi)},
+		need:     cmp.Or(o.need, h.need), unread: cmp.Or(o.unread, h.unread),
 	}
-	if o.unread != nil {
-		out.unread = o.unread
-	}
-	return out
 }
 
 // MeatNeeds is what the raw meat and fish of a part must reach, C: by its kind, or stuffed in a
@@ -61,7 +51,7 @@ func (h heat) hotter(o heat) heat {
 func MeatNeeds(s *Sheet, p *Part) Value {
 	c := 0.0
 	for _, in := range p.Ingredients {
-		if rawMeat(in) {
+		if makeup.IsRawMeat(in) {
 			c = max(c, in.Item.CookC())
 		}
 	}
@@ -74,11 +64,9 @@ func MeatNeeds(s *Sheet, p *Part) Value {
 // stuffs reports whether the part is put in or on a dough that is heated after it.
 func stuffs(s *Sheet, p *Part) bool {
 	for _, q := range s.Formula.Parts {
-		for i, step := range q.Steps {
-			for _, later := range q.Steps[i+1:] {
-				if step.Uses == p.Part && later.HeatsAll() {
-					return true
-				}
+		for _, step := range q.Steps {
+			if step.Uses == p.Part && step.IsBeforeHeat() {
+				return true
 			}
 		}
 	}
@@ -97,8 +85,8 @@ func MeatHeated(s *Sheet, p *Part) Value {
 	return figure.ValueOf(h.Interval)
 }
 
-// MeatUnread reports whether a step may well cook the raw meat, and no reading says that it does: it
-// is not told how hot, or it is long at a low heat.
+// MeatUnread reports whether a step may well cook the raw meat, and no reading says that it does:
+// it is not told how hot, or it is long at a low heat.
 func MeatUnread(s *Sheet, p *Part) Value {
 	return figure.YesNo(HasRawMeat(p).Lo == 1 && meat(s, p).unread != nil)
 }
@@ -106,7 +94,7 @@ func MeatUnread(s *Sheet, p *Part) Value {
 // meat follows the raw meat of a part through its own steps and where it goes.
 func meat(s *Sheet, p *Part) heat {
 	way := journey{s, map[*formula.Part]heat{}}
-	return way.in(p, rawMeat).hotter(way.after(p))
+	return way.in(p, makeup.IsRawMeat).hotter(way.after(p))
 }
 
 // journey remembers where parts go on: paths through parts within parts are too many to walk twice.
@@ -119,7 +107,7 @@ type journey struct {
 func (j journey) in(p *Part, is func(*formula.Ingredient) bool) heat {
 	out := heat{Interval: j.sheet.Kitchen.Room.Interval}
 	for _, step := range p.Steps {
-		if step.Verb.HeatsThrough() && covers(step, p, is) {
+		if step.Verb.HeatsThrough() && makeup.TakesInAll(step, is) {
 			out = out.hotter(heated(j.sheet, p, step))
 		}
 	}
@@ -142,9 +130,9 @@ func (j journey) after(p *Part) heat {
 	}
 	for _, q := range j.sheet.Formula.Parts {
 		part := j.sheet.Part(q)
-		for i, step := range q.Steps {
+		for _, step := range q.Steps {
 			if step.Uses == p.Part {
-				cooler(j.on(part, i))
+				cooler(j.on(part, step))
 			}
 		}
 		taken := func(in *formula.Ingredient) bool { return in.Of == p.Part }
@@ -159,11 +147,11 @@ func (j journey) after(p *Part) heat {
 	return coolest
 }
 
-// on is how hot what step i of a part puts on gets there.
-func (j journey) on(q *Part, i int) heat {
+// on is how hot what a step of a part puts on gets there.
+func (j journey) on(q *Part, on *formula.Step) heat {
 	out := heat{Interval: j.sheet.Kitchen.Room.Interval}
-	warm := q.Steps[i].IsAfterHeat() // the crumb's heat says nothing of what comes onto it
-	for _, later := range q.Steps[i+1:] {
+	warm := on.IsAfterHeat() // the crumb's heat says nothing of what comes onto it
+	for _, later := range q.Steps[on.Index+1:] {
 		switch {
 		case !later.HeatsAll():
 		case warm && later.Verb.Bakes():
@@ -172,55 +160,43 @@ func (j journey) on(q *Part, i int) heat {
 			out = out.hotter(heated(j.sheet, q, later))
 		}
 	}
-	if !warm && q.Steps[i].Verb.Washes() && out.Hi >= othersC {
+	if !warm && on.Verb.Washes() && out.Hi >= othersC {
 		return heat{Interval: figure.Point(othersC)} // crust
 	}
 	return out
 }
 
-// flashed is how hot a bake makes what has come onto a crumb that is hot already: as read there, else
-// not known.
+// flashed is how hot a bake makes what has come onto a crumb that is hot already: as read there,
+// else not known.
 func flashed(s *Sheet, bake *formula.Step) heat {
-	if r := bake.Reading; r != nil && r.Temp.Set {
-		return heat{Interval: r.Temp.Interval}
+	if bake.IsProbed() {
+		return heat{Interval: bake.Reading.Temp.Interval}
 	}
 	return heat{Interval: Interval{Lo: s.Kitchen.Room.Lo, Hi: othersC}, need: &figure.Need{
 		What: "measured = \"75 C core\" in this bake, probed in the meat", Place: bake.Place}}
 }
 
-// covers reports whether a step heats every ingredient that is tells of.
-func covers(step *formula.Step, p *Part, is func(*formula.Ingredient) bool) bool {
-	for _, in := range p.Ingredients {
-		if is(in) && !makeup.TakesIn(step, in) {
-			return false
-		}
-	}
-	return true
-}
-
-// heated is how hot a step makes what is in it. An aim is believed of a pan that is stirred, and not
-// of the middle of a dough.
+// heated is how hot a step makes what is in it. An aim is believed of a stirred pan, not of the
+// middle of a dough.
 func heated(s *Sheet, p *Part, step *formula.Step) heat {
-	aim := step.To
-	if step.Core.Set {
-		aim = step.Core
+	if step.Verb.Bakes() || p.IsDough() && step.InHotFat() {
+		return heat{Interval: figure.Point(othersC)}
 	}
 	unknown := heat{Interval: Interval{Lo: s.Kitchen.Room.Lo, Hi: othersC}, need: &figure.Need{
 		What: "measured = \"75 C core\" in this " + step.Verb.Name, Place: step.Place}}
-	switch r := step.Reading; {
-	case step.Verb.Bakes() || p.IsDough() && step.InHotFat():
-		return heat{Interval: figure.Point(othersC)}
-	case r != nil && r.Temp.Set:
-		return heat{Interval: r.Temp.Interval}
-	case aim.Set && !p.IsDough():
-		out := heat{Interval: aim.Interval}
+	switch reached := s.Reached(step); {
+	case step.IsProbed():
+		return heat{Interval: reached.Interval()}
+	case !p.IsDough() && !reached.Absent:
+		out := heat{Interval: reached.Interval()}
 		for _, long := range longs {
-			if aim.Lo >= long.c && step.Time.Set && step.Time.Lo >= long.minutes {
+			if reached.Lo >= long.c && step.Time.Set && step.Time.Lo >= long.minutes {
 				out.unread = step
 			}
 		}
 		return out
-	case p.IsDough() && s.CookedLong(step), !p.IsDough() && step.Time.Set && step.Time.Lo >= leastFryM:
+	case p.IsDough() && s.CookedLong(step),
+		!p.IsDough() && step.Time.Set && step.Time.Lo >= leastFryM:
 		unknown.unread = step
 	}
 	return unknown
@@ -229,13 +205,15 @@ func heated(s *Sheet, p *Part, step *formula.Step) heat {
 // BoiledMinutes is how long the pulses of a part boil, by its own steps, at the least.
 func BoiledMinutes(p *Part) Value {
 	sum := Interval{}
-	pulse := func(in *formula.Ingredient) bool { return in.Item != nil && in.Item.Hazard == larder.HazardLectin }
+	pulse := func(in *formula.Ingredient) bool {
+		return in.Item != nil && in.Item.Hazard == larder.HazardLectin
+	}
 	for _, step := range p.Steps {
 		aim := step.To
-		if r := step.Reading; r != nil && r.Temp.Set {
-			aim = r.Temp
+		if step.IsProbed() {
+			aim = step.Reading.Temp
 		}
-		if !step.Verb.Cooks() || !covers(step, p, pulse) || !aim.Set || aim.Hi < boiledC {
+		if !step.Verb.Cooks() || !makeup.TakesInAll(step, pulse) || !aim.Set || aim.Hi < boiledC {
 			continue
 		}
 		time := step.Time.Interval
@@ -253,55 +231,42 @@ func BoiledMinutes(p *Part) Value {
 // FlourDusted reports whether a step dusts raw flour on what no later step heats.
 func FlourDusted(step *formula.Step) Value {
 	words := strings.ToLower(step.Words)
-	if !strings.Contains(words, "flour") || strings.Contains(words, "treated") || strings.Contains(words, "pasteuri") {
+	if !strings.Contains(words, "flour") || strings.Contains(words, "treated") ||
+		strings.Contains(words, "pasteuri") {
 		return figure.YesNo(false)
 	}
-	before := false
-	for _, other := range step.Part.Steps {
-		switch {
-		case !other.HeatsAll():
-		case other.Index > step.Index:
-			return figure.YesNo(false)
-		default:
-			before = true
-		}
-	}
-	return figure.YesNo(before)
+	return figure.YesNo(step.IsAfterHeat() && !step.IsBeforeHeat())
 }
 
 // OnlyHeat reports whether a step cooks a dough outside an oven, no later step heats it, and none
 // before it is a bake or was read to have cooked it: then it is warmed again.
 func OnlyHeat(step *formula.Step) bool {
-	if step.Part.Kind != formula.Dough || !step.Verb.Cooks() || !step.HeatsAll() {
+	if step.Part.Kind != formula.Dough || !step.Verb.Cooks() || !step.HeatsAll() ||
+		step.IsBeforeHeat() {
 		return false
 	}
 	for _, before := range step.Part.Steps[:step.Index] {
-		r := before.Reading
 		if before.Verb.Bakes() || before.InHotFat() ||
-			before.HeatsAll() && r != nil && r.Temp.Set && r.Temp.Lo >= stuffedC {
-			return false
-		}
-	}
-	for _, later := range step.Part.Steps[step.Index+1:] {
-		if later.HeatsAll() {
+			before.HeatsAll() && before.IsProbed() && before.Reading.Temp.Lo >= safety.FloursCookC {
 			return false
 		}
 	}
 	return true
 }
 
-// CoreUnread reports whether the core of such a cook is neither read nor aimed at in a time that may
-// do.
+// CoreUnread reports whether the core of such a cook is neither read nor aimed at in a time that
+// may do.
 func CoreUnread(s *Sheet, step *formula.Step) Value {
 	return figure.YesNo(DoughCore(s, step).Absent)
 }
 
-// DoughCore is what the last cook of a dough outside an oven brings its middle to; of any other step
-// othersC.
+// DoughCore is what the last cook of a dough outside an oven brings its middle to; of any other
+// step othersC.
 func DoughCore(s *Sheet, step *formula.Step) Value {
-	v, read := s.Reached(step), step.Reading != nil && step.Reading.Temp.Set
-	if !OnlyHeat(step) || step.InHotFat() && !read && (v.Absent || !step.Core.Set) {
-		return figure.ValueOf(figure.Point(othersC)) // the fat and its time are judged by themselves
+	v := s.Reached(step)
+	byFat := step.InHotFat() && !step.IsProbed() && (v.Absent || !step.Core.Set)
+	if !OnlyHeat(step) || byFat { // the fat and its time are judged by themselves
+		return figure.ValueOf(figure.Point(othersC))
 	}
 	return v
 }

@@ -1,6 +1,8 @@
 package hazard
 
 import (
+	"slices"
+
 	"forebake/engine/figure"
 	"forebake/engine/formula"
 	"forebake/engine/larder"
@@ -53,23 +55,15 @@ func needsControl(s *Sheet) func(*formula.Ingredient) bool {
 
 // beforeTheMix reports whether a step is done in a bowl of its own, before the part is mixed.
 func beforeTheMix(step *formula.Step) bool {
-	mixed := false
-	for _, other := range step.Part.Steps {
-		if other.Verb.Mixes() {
-			if other.Index < step.Index {
-				return false
-			}
-			mixed = true
-		}
-	}
-	return mixed
+	mixes := func(other *formula.Step) bool { return other.Verb.Mixes() }
+	return slices.IndexFunc(step.Part.Steps, mixes) >= step.Index // -1 without a mix
 }
 
 // wetPct is the water from which seeds or nuts count as soaked, % of all (judgement).
 const wetPct = 25
 
-// SoakedHours is how long raw nuts, seeds, grain or pulses stand wet out of the cold before any heat,
-// with no yeast in them, h. A measured pH at which the vegetative germs stop ends it.
+// SoakedHours is how long raw nuts, seeds, grain or pulses stand wet out of the cold before any
+// heat, with no yeast in them, h. A measured pH at which the vegetative germs stop ends it.
 func SoakedHours(s *Sheet, p *Part) Value {
 	sum, live := Interval{}, p.Traits()&larder.Leavens != 0
 	if p.PH.Set && p.PH.Hi <= acidPH {
@@ -106,7 +100,8 @@ const acidPH = 4.2
 // driedSeed tells of raw nuts, seeds, grain and pulses, bought dry. Flour is judged as dough is.
 func driedSeed(in *formula.Ingredient) bool {
 	const dry = 15 // g of water in 100 g
-	if in.Item == nil || in.Item.Water > dry || in.Item.Is(larder.Cooked) || in.Item.Is(larder.RawFlour) {
+	if in.Item == nil || in.Item.Water > dry || in.Item.Is(larder.Cooked) ||
+		in.Item.Is(larder.RawFlour) {
 		return false
 	}
 	const protein, fibre = 7, 3 // g in 100 g, from which it is a seed and no starch, sugar or spice

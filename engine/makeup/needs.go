@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"forebake/engine/formula"
 	"forebake/engine/larder"
 )
 
@@ -18,12 +19,18 @@ func (p *Part) AnyControl() bool { return p.NeedsFor(func(larder.Control) bool {
 
 // NeedsFor reports whether anything in the part needs control for a reason that is asked for.
 func (p *Part) NeedsFor(asked func(larder.Control) bool) bool {
+	return p.Holds(func(in *formula.Ingredient) bool {
+		c := in.Item.ControlOf()
+		return c != "" && asked(c)
+	})
+}
+
+// Holds reports whether an ingredient of a kind is in the part or in what it takes in; it asks of
+// items alone.
+func (p *Part) Holds(is func(*formula.Ingredient) bool) bool {
 	for _, q := range p.Contents() {
-		for _, in := range q.Part.Ingredients {
-			if in.Item == nil {
-				continue
-			}
-			if c := in.Item.ControlOf(); c != "" && asked(c) {
+		for _, in := range q.Ingredients {
+			if in.Item != nil && is(in) {
 				return true
 			}
 		}
@@ -33,14 +40,9 @@ func (p *Part) NeedsFor(asked func(larder.Control) bool) bool {
 
 // HasFruit reports whether there is fruit in the part, zest apart, which is a spice in it.
 func (p *Part) HasFruit() bool {
-	for _, q := range p.Contents() {
-		for _, in := range q.Ingredients {
-			if in.Item != nil && in.Item.Is(larder.Fruit) && !strings.HasSuffix(in.Item.Name, " zest") {
-				return true
-			}
-		}
-	}
-	return false
+	return p.Holds(func(in *formula.Ingredient) bool {
+		return in.Item.Is(larder.Fruit) && !strings.HasSuffix(in.Item.Name, " zest")
+	})
 }
 
 // mostBeside is the share of what may buffer the acid of a fruit filling, on its fruit (judgement).

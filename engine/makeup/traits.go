@@ -87,6 +87,17 @@ func TakesIn(s *formula.Step, in *formula.Ingredient) bool {
 	return false
 }
 
+// TakesInAll reports whether a step is done to all ingredients of its part that are of a kind.
+func TakesInAll(s *formula.Step, is func(*formula.Ingredient) bool) bool {
+	return !slices.ContainsFunc(s.Part.Ingredients, func(in *formula.Ingredient) bool {
+		return is(in) && !TakesIn(s, in)
+	})
+}
+
+// IsRawMeat reports whether an ingredient is meat or fish that was not bought cooked, or cured to be
+// eaten raw.
+func IsRawMeat(in *formula.Ingredient) bool { return in.Item != nil && in.Item.CookC() > 0 }
+
 // Has reports whether anything in the part has the trait.
 func (p *Part) Has(t larder.Trait) Value {
 	p.add()
@@ -103,15 +114,10 @@ func (p *Part) WholeNuts() Value {
 	if p.Has(larder.WholeNut).Lo == 0 {
 		return figure.YesNo(false)
 	}
-	for _, q := range p.Contents() {
-		for _, in := range q.Ingredients {
-			if in.Item != nil && in.Item.Is(larder.WholeNut) &&
-				!slices.Contains(fineForms, strings.ToLower(strings.TrimSpace(in.Form))) {
-				return figure.YesNo(true)
-			}
-		}
-	}
-	return figure.YesNo(false)
+	return figure.YesNo(p.Holds(func(in *formula.Ingredient) bool {
+		return in.Item.Is(larder.WholeNut) &&
+			!slices.Contains(fineForms, strings.ToLower(strings.TrimSpace(in.Form)))
+	}))
 }
 
 // HasSalt is open when the only salt is an amount still open, since "?" may yet become nothing.
@@ -126,17 +132,13 @@ func (p *Part) HasSalt() Value {
 	return figure.Maybe("the amount of the salt", p.Place)
 }
 
-// HasCulture reports whether the part holds a sourdough culture.
-func (p *Part) HasCulture() Value {
-	for _, q := range p.Contents() {
-		for _, in := range q.Ingredients {
-			if in.Item != nil && in.Item.Yeast == 0 && in.Item.Is(larder.Leavens) {
-				return figure.YesNo(true)
-			}
-		}
-	}
-	return figure.YesNo(false)
+// IsCulture reports whether an ingredient is a sourdough culture.
+func IsCulture(in *formula.Ingredient) bool {
+	return in.Item != nil && in.Item.Yeast == 0 && in.Item.Is(larder.Leavens)
 }
+
+// HasCulture reports whether the part holds a sourdough culture.
+func (p *Part) HasCulture() Value { return figure.YesNo(p.Holds(IsCulture)) }
 
 // Cost is the price of the ingredients, where all have one.
 func (p *Part) Cost() Value {

@@ -7,6 +7,8 @@ import (
 	"forebake/engine/figure"
 	"forebake/engine/formula"
 	"forebake/engine/history"
+	"forebake/engine/larder"
+	"forebake/engine/makeup"
 	"forebake/engine/quantity"
 	"forebake/engine/science/bakersmath"
 )
@@ -208,25 +210,27 @@ func (p *Part) BakesDough(step *formula.Step) bool {
 	return step.Verb.Bakes() || p.IsDough() && step.InHotFat()
 }
 
-// HoldsUncookedMeat reports whether raw meat or fish goes into a bake or into hot fat, in the dough or
-// in a filling. What was bought cooked, or is eaten raw, is none: ham, smoked fish.
+// HoldsRawMeat reports whether meat or fish goes into the bake and no cook of its own heated it, in
+// the dough or in a filling.
+func (s *Sheet) HoldsRawMeat(step *formula.Step) Value {
+	return s.holdsUncooked(step, func(p *Part) bool {
+		return p.Controls(larder.ControlMeat, larder.ControlFish)
+	})
+}
+
+// HoldsUncookedMeat is HoldsRawMeat without what was bought cooked, or is eaten raw: ham, smoked
+// fish.
 func (s *Sheet) HoldsUncookedMeat(step *formula.Step) Value {
-	raw := func(p *Part) bool {
-		if p.CooksAll() {
-			return false
-		}
-		for _, q := range p.Contents() {
-			for _, in := range q.Part.Ingredients {
-				if in.Item != nil && in.Item.CookC() > 0 {
-					return true
-				}
-			}
-		}
-		return false
-	}
-	found := raw(s.Part(step.Part))
+	return s.holdsUncooked(step, func(p *Part) bool { return p.Holds(makeup.IsRawMeat) })
+}
+
+// holdsUncooked reports whether something of a kind goes into a bake or into hot fat, in the dough
+// or in a filling, that its own steps have not cooked.
+func (s *Sheet) holdsUncooked(step *formula.Step, is func(*Part) bool) Value {
+	raw := func(p *formula.Part) bool { return !s.Part(p).CooksAll() && is(s.Part(p)) }
+	found := raw(step.Part)
 	for _, other := range step.Part.Steps[:step.Index] {
-		found = found || other.Uses != nil && raw(s.Part(other.Uses))
+		found = found || other.Uses != nil && raw(other.Uses)
 	}
 	return figure.YesNo(found)
 }
@@ -247,7 +251,7 @@ const friedMin = friedLeastMin / 14.5
 // through and not only brown. A core that is aimed at is no proof of it; one that was read answers.
 func (s *Sheet) FriedWell(step *formula.Step) Value {
 	switch {
-	case step.Reading != nil && step.Reading.Temp.Set:
+	case step.IsProbed():
 		return figure.YesNo(true)
 	case !step.At.Set:
 		return figure.Maybe(

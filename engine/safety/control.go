@@ -1,6 +1,8 @@
 package safety
 
 import (
+	"slices"
+
 	"forebake/engine/figure"
 	"forebake/engine/formula"
 	"forebake/engine/larder"
@@ -67,8 +69,8 @@ func (p *Part) mayNeed() bool {
 // 4.0, with sugar 3.2 to 3.55, sauce 3.1 to 3.6; blueberry 3.1 to 3.3; red cherries 3.3 to 3.8;
 // grapes 2.8 to 3.8; prunes 3.6 to 3.9, read at copies); Handbook of Food Preparation (1993), means:
 // gooseberry 3.0, rhubarb 3.2, strawberry 3.4, raspberry 3.6 (read); currants, cranberry: memory.
-// The rest, to under the 4.2 of table B, is for what else is in the filling (judgement). California holds fruit pies not
-// to be potentially hazardous: Health and Safety Code 114365.5(b)(7) (read).
+// The rest, to under the 4.2 of table B, is for what else is in the filling (judgement). California
+// holds fruit pies not to be potentially hazardous: Health and Safety Code 114365.5(b)(7) (read).
 var acidFruitPH = Interval{Lo: 2.8, Hi: 4.15}
 
 // acidity is the pH that was measured, else that of acid fruit.
@@ -182,7 +184,8 @@ func (s *Sheet) standsHere(step *formula.Step, needs func(*Part) Value) Value {
 	out := figure.YesNo(p.Controls(larder.ControlMeat, larder.ControlFish))
 	for _, other := range p.Steps[:step.Index] {
 		if other.Uses == nil || other.Verb.Washes() || makeup.OnlyFat(other.Uses) ||
-			bakedAfter(other, step) && s.Part(other.Uses).IsDryFilling() {
+			slices.ContainsFunc(p.Steps[other.Index:step.Index], p.BakesDough) &&
+				s.Part(other.Uses).IsDryFilling() {
 			continue // a wash is crust after the bake, and butter that was rolled in is crumb
 		}
 		if v := needs(s.Part(other.Uses)); v.Hi > out.Hi || v.Lo > out.Lo {
@@ -190,16 +193,6 @@ func (s *Sheet) standsHere(step *formula.Step, needs func(*Part) Value) Value {
 		}
 	}
 	return out
-}
-
-// bakedAfter reports whether a dough is baked, or fried, between two of its steps.
-func bakedAfter(use, step *formula.Step) bool {
-	for _, between := range step.Part.Steps[use.Index:step.Index] {
-		if between.Verb.Bakes() || between.InHotFat() {
-			return true
-		}
-	}
-	return false
 }
 
 // NeedsCold reports whether some part of the formula needs control.

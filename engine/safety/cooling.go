@@ -249,12 +249,11 @@ func (p *Part) fallsTo(step *formula.Step, targetC float64) fall {
 // readBy is the time from the start of a step at which a probe showed that its part was no warmer
 // than a temperature, h; ok is false where none did.
 func readBy(step *formula.Step, targetC float64) (h float64, ok bool) {
-	r := step.Reading
-	if r == nil || !r.Temp.Set || r.Temp.Hi > targetC {
+	if !step.IsProbed() || step.Reading.Temp.Hi > targetC {
 		return 0, false
 	}
 	after := step.Time
-	if r.After.Set {
+	if r := step.Reading; r.After.Set {
 		after = r.After
 	}
 	return after.Hi / 60, after.Set
@@ -471,8 +470,8 @@ func isAsShallow(step *formula.Step, mm float64) bool {
 	return step.Form != nil && step.Form.MM.Hi > 0 && step.Form.MM.Hi <= mm
 }
 
-// deepest is the deepest tray, open unless a tray is written, mm in whole steps of 5 (1 below 10), that keeps both stages at
-// the slow end; 0 where none does.
+// deepest is the deepest tray, open unless a tray is written, mm in whole steps of 5 (1 below 10),
+// that keeps both stages at the slow end; 0 where none does.
 func (s *Sheet) deepest(step *formula.Step, keeps func(step, tray *formula.Step) bool) float64 {
 	covered := new(bool)
 	if step.Form != nil && step.Form.Shape == "tray" {

@@ -25,7 +25,8 @@ func (s *Sheet) CoreReached(step *formula.Step) Value {
 	if s.HoldsRawMeat(step).Hi > 0 {
 		model = s.CoreEnd(step)
 	}
-	if step.Core.Set && s.HoldsUncookedMeat(step).Hi == 0 && !model.Absent && model.Mid >= targetTrustedC && model.Hi >= step.Core.Lo {
+	if step.Core.Set && s.HoldsUncookedMeat(step).Hi == 0 && !model.Absent &&
+		model.Mid >= targetTrustedC && model.Hi >= step.Core.Lo {
 		return figure.ValueOf(step.Core.Interval)
 	}
 	if !model.Absent && (math.IsNaN(model.Mid) || math.IsInf(model.Lo, 0)) {
@@ -93,16 +94,6 @@ func (p *Part) IsRich() Value {
 	}
 	sugar := p.Pct(makeup.Sugar)
 	return figure.YesNo(!sugar.Absent && sugar.Hi >= richSugarPct)
-}
-
-// HoldsRawMeat reports whether raw meat or fish goes into the bake, in the dough or in a filling.
-func (s *Sheet) HoldsRawMeat(step *formula.Step) Value {
-	raw := func(p *Part) bool { return !p.CooksAll() && p.Controls(larder.ControlMeat, larder.ControlFish) }
-	found := raw(s.Part(step.Part))
-	for _, other := range step.Part.Steps[:step.Index] {
-		found = found || other.Uses != nil && raw(s.Part(other.Uses))
-	}
-	return figure.YesNo(found)
 }
 
 // IsReheat reports whether a cook heats again what was cooked and cooled, in the part or in one that

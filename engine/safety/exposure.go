@@ -2,6 +2,7 @@ package safety
 
 import (
 	"math"
+	"slices"
 
 	"forebake/engine/figure"
 	"forebake/engine/formula"
@@ -145,12 +146,9 @@ func (p *Part) expose(c *clock.Clock, from int, stops span) {
 
 // mixesLater reports whether a later step of the part mixes something in.
 func mixesLater(step *formula.Step) bool {
-	for _, later := range step.Part.Steps[step.Index+1:] {
-		if later.Verb.Mixes() {
-			return true
-		}
-	}
-	return false
+	return slices.ContainsFunc(step.Part.Steps[step.Index+1:], func(later *formula.Step) bool {
+		return later.Verb.Mixes()
+	})
 }
 
 // inCold reports whether a step's surroundings, as written, cool a food in time.
@@ -162,8 +160,7 @@ func (s *Sheet) inCold(step *formula.Step) bool {
 // readWarm reports whether what was read at the end of a step is not cold: then nothing shows that
 // it cooled in time.
 func (s *Sheet) readWarm(step *formula.Step) bool {
-	r := step.Reading
-	return r != nil && r.Temp.Set && r.Temp.Hi > s.limits().ColdC.Value
+	return step.IsProbed() && step.Reading.Temp.Hi > s.limits().ColdC.Value
 }
 
 // evenlyC is the warmest that a part of unknown weight may come into the cold, and still be taken

@@ -266,17 +266,13 @@ func (s *Sheet) goods(p *Part) mould.Goods {
 	g := mould.Goods{
 		Culture: p.HasCulture().Lo == 1,
 		Nuts:    p.Has(larder.Nut).Lo == 1,
+		Moist: p.Holds(func(in *formula.Ingredient) bool {
+			return in.Item.Control == larder.ControlSoftCheese ||
+				strings.Contains(in.Item.Name, poppy)
+		}),
 	}
 	if f := s.Formula.Family; f != nil {
 		g.Family = f.Name
-	}
-	for _, q := range p.Contents() {
-		for _, in := range q.Ingredients {
-			if in.Item != nil && (in.Item.Control == larder.ControlSoftCheese ||
-				strings.Contains(in.Item.Name, poppy)) {
-				g.Moist = true
-			}
-		}
 	}
 	for _, step := range p.Steps {
 		if step.Uses == nil || !step.Verb.Fills() {

@@ -41,9 +41,9 @@ func (p *Part) wantsKill() bool {
 // after it is not among them.
 func (s *Sheet) WantKill(step *formula.Step) []*Part {
 	var out []*Part
-	for i, other := range step.Part.Steps[:step.Index] {
+	for _, other := range step.Part.Steps[:step.Index] {
 		if other.Verb.Fills() && other.Uses != nil && s.Part(other.Uses).wantsKill() &&
-			!s.crusts(step.Part, i, step) {
+			!s.crusts(other, step) {
 			out = append(out, s.Part(other.Uses))
 		}
 	}
@@ -84,11 +84,13 @@ func (s *Sheet) killedBy(step *formula.Step, of []*Part, asked extent) Value {
 		kill := microbe.KillFor(p.foodFor(), p.awEnds().Lo)
 		var slow, usual float64
 		if step.Verb.Bakes() {
-			slow = s.ovenLog(&kill, st, st.OvenMinutes.Lo, figure.Low) + s.coolingLog(&kill, step, figure.Low)
+			slow = s.ovenLog(&kill, st, st.OvenMinutes.Lo, figure.Low) +
+				s.coolingLog(&kill, step, figure.Low)
 			if asked == lowEnd && slow >= microbe.BakeLogTarget {
 				usual = slow
 			} else {
-				usual = s.ovenLog(&kill, st, st.OvenMinutes.Mid(), figure.Middle) + s.coolingLog(&kill, step, figure.Middle)
+				usual = s.ovenLog(&kill, st, st.OvenMinutes.Mid(), figure.Middle) +
+					s.coolingLog(&kill, step, figure.Middle)
 			}
 		} else {
 			slow = kill.Log(st.StartCore.Low, st.Core.Low, step.Time.Lo)
@@ -107,7 +109,7 @@ const aimLeastMin, aimLeastC, lastTenth, lastKelvins = 30, 160, 0.1, 5
 // aimedCore is the core that a bake is written to be probed for, where nothing was read: CoreReached
 // says when it is believed, and of raw meat none is.
 func (s *Sheet) aimedCore(step *formula.Step) (c float64, ok bool) {
-	if !step.Verb.Bakes() || !step.Core.Set || step.Reading != nil && step.Reading.Temp.Set ||
+	if !step.Verb.Bakes() || !step.Core.Set || step.IsProbed() ||
 		s.HoldsUncookedMeat(step).Hi == 1 {
 		return 0, false
 	}
@@ -120,7 +122,9 @@ func (s *Sheet) aimedCore(step *formula.Step) (c float64, ok bool) {
 
 // ovenLog follows the core through an oven: by the model's slow end (Low) or its middle; through a
 // reading at the end, or a target that is believed, where there is one.
-func (s *Sheet) ovenLog(kill *microbe.Kill, st *history.Stage, minutes float64, run figure.Run) float64 {
+func (s *Sheet) ovenLog(
+	kill *microbe.Kill, st *history.Stage, minutes float64, run figure.Run,
+) float64 {
 	const steps = 24
 	oven := st.Oven
 	end, known := s.aimedCore(st.Step)
@@ -185,7 +189,7 @@ func isKilled(p *Part) Value {
 		for _, step := range q.Steps[from:] {
 			if q.BakesDough(step) && !step.BakesOn() {
 				found = true
-				if from > 0 && p.sheet.crusts(q.Part, from-1, step) {
+				if from > 0 && p.sheet.crusts(q.Steps[from-1], step) {
 					return
 				}
 				v := p.sheet.killedBy(step, []*Part{p}, lowEnd)

@@ -62,7 +62,7 @@ func (p *Part) isSoured() bool {
 	culture := 0.0
 	for _, q := range p.Contents() {
 		for _, in := range q.Ingredients {
-			if in.Item != nil && in.Item.Yeast == 0 && in.Item.Is(larder.Leavens) {
+			if makeup.IsCulture(in) {
 				culture += p.sheet.Amount(in).Lo
 			}
 		}

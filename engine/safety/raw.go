@@ -100,14 +100,12 @@ func (p *Part) EggHeatedTo() Value {
 			if !s.Verb.Cooks() {
 				return s.HeatsAll()
 			}
-			for _, in := range p.Ingredients {
-				raw := in.Of == nil && in.Item != nil && in.Item.Traits&larder.RawEgg != 0 ||
-					in.Of != nil && p.sheet.Part(in.Of).Traits()&larder.RawEgg != 0
-				if raw && !makeup.TakesIn(s, in) {
-					return false
+			return makeup.TakesInAll(s, func(in *formula.Ingredient) bool {
+				if in.Of != nil {
+					return p.sheet.Part(in.Of).Traits()&larder.RawEgg != 0
 				}
-			}
-			return true
+				return in.Item != nil && in.Item.Traits&larder.RawEgg != 0
+			})
 		})
 	})
 }
@@ -129,7 +127,8 @@ func heatedTo(p *Part, heats func(*formula.Step) bool) Value {
 	}
 	for _, step := range p.Steps {
 		switch {
-		case p.IsDough() && step.InHotFat() && p.sheet.FriedWell(step).Lo == 1 && !step.Core.Set && (step.Reading == nil || !step.Reading.Temp.Set):
+		case p.IsDough() && step.InHotFat() && p.sheet.FriedWell(step).Lo == 1 &&
+			!step.Core.Set && !step.IsProbed():
 			hotter(figure.ValueOf(figure.Point(friedCoreC)))
 		case heats(step):
 			hotter(p.sheet.Reached(step))
@@ -148,9 +147,9 @@ func heatedTo(p *Part, heats func(*formula.Step) bool) Value {
 		}
 	}
 	for _, q := range p.Formula.Parts {
-		for i, step := range q.Steps {
+		for _, step := range q.Steps {
 			if step.Uses == p.Part {
-				cooler(p.sheet.heatAfter(q, i))
+				cooler(p.sheet.heatAfter(step))
 			}
 		}
 		for _, in := range q.Ingredients {
@@ -180,17 +179,19 @@ func heatedTo(p *Part, heats func(*formula.Step) bool) Value {
 	return best
 }
 
-// heatAfter is how hot what step i of q puts on gets there; nothing where no bake follows.
-func (s *Sheet) heatAfter(q *formula.Part, i int) Value {
-	on := q.Steps[i]
-	for _, step := range q.Steps[i+1:] {
+// heatAfter is how hot what a step puts on gets there; nothing where no bake follows.
+func (s *Sheet) heatAfter(on *formula.Step) Value {
+	for _, step := range on.Part.Steps[on.Index+1:] {
 		switch {
 		case !step.Verb.Bakes():
-		case s.glazes(q, i, step), s.crusts(q, i, step):
+		case s.glazes(on, step), s.crusts(on, step):
 			return figure.ValueOf(figure.Point(100))
-		case on.IsAfterHeat() && (step.Reading == nil || !step.Reading.Temp.Set || on.Verb.Washes()):
+		case on.IsAfterHeat() && (!step.IsProbed() || on.Verb.Washes()):
 			// The crumb is hot already: it says nothing of what has just come onto it.
-			return figure.Absent("a bake of 10 min at 160 C or more after this, or what is put on, cooked before", on.Place)
+			return figure.Absent(
+				"a bake of 10 min at 160 C or more after this, or what is put on, cooked before",
+				on.Place,
+			)
 		default:
 			return s.Reached(step)
 		}
@@ -202,9 +203,8 @@ func (s *Sheet) heatAfter(q *formula.Part, i int) Value {
 // the dough's weight is the most that is thin (judgement).
 const glazeMinutes, glazeShare = 4, 0.25
 
-// glazes reports whether what step i of q brushes on is a thin coat that the bake cooks.
-func (s *Sheet) glazes(q *formula.Part, i int, bake *formula.Step) bool {
-	on := q.Steps[i]
+// glazes reports whether what a step brushes on is a thin coat that the bake cooks.
+func (s *Sheet) glazes(on, bake *formula.Step) bool {
 	if !on.Verb.Washes() || on.Uses == nil {
 		return on.Verb.Washes()
 	}
@@ -215,24 +215,23 @@ func (s *Sheet) glazes(q *formula.Part, i int, bake *formula.Step) bool {
 		return true
 	}
 	return bake.Time.Set && bake.Time.Lo >= glazeMinutes && bake.At.Set && bake.At.Lo >= crustOvenC &&
-		s.Part(on.Uses).Grams(makeup.Mass).Hi <= glazeShare*s.Part(q).Grams(makeup.Mass).Lo
+		s.Part(on.Uses).Grams(makeup.Mass).Hi <= glazeShare*s.Part(on.Part).Grams(makeup.Mass).Lo
 }
 
 // What a topping on the outside needs to be crust: by then the outside of a loaf is at 100 C, as the
 // published courses of bread in the oven have it in 5 to 8 min at 180 C and more (judgement).
 const crustOvenC, crustMinutes = 160, 10
 
-// crusts reports whether what step i of q puts on lies on the outside in a bake, and is crust after
-// it: a topping that no later step closes in. Meat and fish count as inside, since their own middle
-// lags; so does what weighs more than its dough.
-func (s *Sheet) crusts(q *formula.Part, i int, bake *formula.Step) bool {
-	on := q.Steps[i].Uses
-	if !q.Steps[i].LiesOutside() || !bake.Time.Set || bake.Time.Lo < crustMinutes ||
+// crusts reports whether what a step puts on lies on the outside in a bake, and is crust after it: a
+// topping that no later step closes in. Meat and fish count as inside, since their own middle lags;
+// so does what weighs more than its dough.
+func (s *Sheet) crusts(on, bake *formula.Step) bool {
+	if !on.LiesOutside() || !bake.Time.Set || bake.Time.Lo < crustMinutes ||
 		!bake.At.Set || bake.At.Lo < crustOvenC ||
-		s.Part(on).Controls(larder.ControlMeat, larder.ControlFish) {
+		s.Part(on.Uses).Controls(larder.ControlMeat, larder.ControlFish) {
 		return false
 	}
-	return s.Part(on).Grams(makeup.Mass).Hi <= s.Part(q).Grams(makeup.Mass).Lo
+	return s.Part(on.Uses).Grams(makeup.Mass).Hi <= s.Part(on.Part).Grams(makeup.Mass).Lo
 }
 
 // FlourEatenRaw reports whether the part holds raw flour that no bake reaches. A part without a
@@ -258,7 +257,8 @@ func (p *Part) FlourEatenRaw() Value {
 // middle of the model, and only its slow end leaves that open.
 func (p *Part) FlourUsuallyBaked() Value {
 	heat := p.HeatedTo()
-	return figure.YesNo(heat.Origin == figure.ByModel && heat.Mid >= FloursCookC && !math.IsInf(heat.Mid, 1))
+	return figure.YesNo(heat.Origin == figure.ByModel && heat.Mid >= FloursCookC &&
+		!math.IsInf(heat.Mid, 1))
 }
 
 // ShellEggLeftRaw reports whether the part holds shell egg, not pasteurised, that neither its own
@@ -275,8 +275,8 @@ func (s *Sheet) AlcoholLast() Value {
 		}
 		before := false
 		for _, q := range s.Formula.Parts {
-			for k, step := range q.Steps {
-				before = before || step.Uses == p.Part && s.heatAfter(q, k).Hi > 60
+			for _, step := range q.Steps {
+				before = before || step.Uses == p.Part && s.heatAfter(step).Hi > 60
 			}
 		}
 		if !before && len(p.TakenBy()) == 0 {

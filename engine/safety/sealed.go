@@ -24,12 +24,7 @@ func (p *Part) sealed() (class microbe.Sealed, days, warmestC float64, ok bool) 
 		if !step.Verb.Waits() {
 			continue
 		}
-		at := p.sheet.AroundStep(step)
-		c := p.sheet.Kitchen.Room.Hi
-		if !at.Absent {
-			c = at.Hi
-		}
-		d := step.Time.Interval.Hi / 1440
+		c, d := p.sheet.warmestAround(step), step.Time.Interval.Hi/1440
 		days, warmestC = days+d, max(warmestC, c)
 		if c > cold {
 			warm += d
@@ -42,7 +37,7 @@ func (p *Part) sealed() (class microbe.Sealed, days, warmestC float64, ok bool) 
 		return 0, 0, 0, false
 	}
 	oil := p.oilMost()
-	wet := p.moistPlant() || p.Controls(larder.ControlOilInfusion, larder.ControlRawVegetable,
+	wet := p.Holds(isMoistPlant) || p.Controls(larder.ControlOilInfusion, larder.ControlRawVegetable,
 		larder.ControlCookedVegetable, larder.ControlUndeclared)
 	if 24*warm <= p.sheet.limits().AmbientHours.Value {
 		warmestC = min(warmestC, cold) // the hours of a working supply: 3-501.19(B)
@@ -50,23 +45,23 @@ func (p *Part) sealed() (class microbe.Sealed, days, warmestC float64, ok bool) 
 	switch {
 	case wet && (p.Controls(larder.ControlOilInfusion) || oil > p.Grams(makeup.Mass).Lo/2):
 		return microbe.OilInfusion, days, warmestC, true
-	case p.Controls(larder.ControlLowAcidJar) || p.IsCooked() && coveredWarm > jarDays && p.NeedsControl().Hi == 1:
+	case p.Controls(larder.ControlLowAcidJar),
+		p.IsCooked() && coveredWarm > jarDays && p.NeedsControl().Hi == 1:
 		return microbe.LowAcidJar, days, warmestC, warmestC > cold
 	}
 	return 0, 0, 0, false
 }
 
-// moistPlant reports whether fresh herbs, ginger or another moist food of plants is in the part.
-func (p *Part) moistPlant() bool {
-	for _, q := range p.Contents() {
-		for _, in := range q.Ingredients {
-			if in.Item != nil && in.Item.MoistPlant() {
-				return true
-			}
-		}
+// warmestAround is the warmest that it may be around a step, C: as the room where none is written.
+func (s *Sheet) warmestAround(step *formula.Step) float64 {
+	if at := s.AroundStep(step); !at.Absent {
+		return at.Hi
 	}
-	return false
+	return s.Kitchen.Room.Hi
 }
+
+// isMoistPlant reports whether an ingredient is fresh herbs, ginger or another moist plant.
+func isMoistPlant(in *formula.Ingredient) bool { return in.Item.MoistPlant() }
 
 // wrapped is sealed for a dough: bread in a box or a bag stands in air, and is no food in a jar. It
 // is asked about where a wait after its heat says that it is covered.
@@ -79,11 +74,7 @@ func (p *Part) wrapped() (class microbe.Sealed, days, warmestC float64, ok bool)
 			heated, days = true, 0
 		case !heated || !step.Verb.Waits() || step.Covered == nil || !*step.Covered:
 		default:
-			c := p.sheet.Kitchen.Room.Hi
-			if at := p.sheet.AroundStep(step); !at.Absent {
-				c = at.Hi
-			}
-			if c > cold {
+			if c := p.sheet.warmestAround(step); c > cold {
 				days, warmestC = days+step.Time.Interval.Hi/1440, max(warmestC, c)
 			}
 		}
