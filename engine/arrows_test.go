@@ -84,6 +84,7 @@ var mayKnow = map[string][]string{
 		"engine/quantity",
 		"engine/reading",
 		"engine/source",
+		"engine/spelling",
 	}, // plain text to a formula file; it judges nothing
 	"engine/history": {
 		"engine/formula",
