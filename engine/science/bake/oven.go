@@ -191,7 +191,6 @@ type Baking struct {
 	shell         coreCourse // the skin of the dough around a lump, until it boils
 	quick, slow   float64    // how many times shorter and longer the time may be
 	head          float64    // s, by which steam may be quicker
-	shellBoils    float64    // s after which that skin is held at boiling
 	around        float64    // how far from the core to that skin the dough at the lump is
 }
 
@@ -209,6 +208,13 @@ func (c *coreCourse) at(seconds float64) float64 {
 		}
 	}
 	return sum
+}
+
+// stretch makes a course take so many times as long.
+func (c *coreCourse) stretch(times float64) {
+	for n := range crumbModes {
+		c.rate[n] /= times
+	}
 }
 
 // Bake starts a bake: conduction in one direction of dimension d = half thickness times surface
@@ -255,12 +261,12 @@ func (o Oven) Bake(p Piece) (b Baking, why string) {
 		}
 		b.held.rate[m], b.held.size[m] = held.z2[m]*perSecond, sum
 	}
-	b.shell, b.shellBoils = skin, b.skinBoils
-	if p.Lump && p.Filling > 0 {
-		alone := p
-		alone.DensityKgM3, alone.Filling, alone.Lump = p.doughDensity(), 0, false
-		shell, _ := o.Bake(alone)
-		b.shell, b.shellBoils, b.around = shell.shell, shell.shellBoils, math.Pow(p.Filling, 2/d)
+	if p.Lump { // the dough around it warms as if it were alone
+		b.shell, b.around = skin, math.Pow(p.Filling, 2/d)
+		alone := crumbK / (p.doughDensity() * crumbCp) / (half * half) // 1/s
+		for n := range crumbModes {
+			b.shell.rate[n] = open.z2[n] * alone
+		}
 	}
 	return b, ""
 }
@@ -271,13 +277,12 @@ func (o Oven) Bake(p Piece) (b Baking, why string) {
 // reaching v^(1/d) of the way. Grids of two stuffs have 0.92 to 1.06 of that time in layers and 0.95
 // to 1.10 around a lump, of 10 to 20 % in a log or a ball (computed).
 func (p Piece) crumb(d float64) (k, alpha float64) {
-	dough := p.doughDensity()
-	slowness := dough * crumbCp / crumbK
 	if p.Lump {
+		slowness := p.doughDensity() * crumbCp / crumbK
 		return crumbK, 1 / (slowness + lumpTime/d*math.Pow(p.Filling, 2/d)/fillingAlpha)
 	}
 	k = 1 / ((1-p.Filling)/crumbK + p.Filling/fillingK)
-	return k, k / ((1-p.Filling)*dough*crumbCp + p.Filling*fillingK/fillingAlpha)
+	return k, k / ((1-p.Filling)*p.doughDensity()*crumbCp + p.Filling*fillingK/fillingAlpha)
 }
 
 // doughDensity is the density of the piece without its filling, kg/m3.
@@ -344,10 +349,7 @@ func (b *Baking) Dough(run figure.Run, minutes float64) float64 {
 	if b.around == 0 || seconds < shellLearns {
 		return core
 	}
-	skin := b.boilC
-	if seconds < b.shellBoils {
-		skin = math.Min(b.shell.at(seconds), b.boilC)
-	}
+	skin := math.Min(b.shell.at(seconds), b.boilC)
 	return core + math.Max(0, skin-core)*b.around
 }
 
@@ -458,8 +460,7 @@ func (b *Baking) pace(stretch float64) {
 	b.skinBoils *= stretch
 	b.untouched *= stretch
 	b.carry = b.carry.Times(stretch)
-	for n := range crumbModes {
-		b.open.rate[n] /= stretch
-		b.held.rate[n] /= stretch
-	}
+	b.open.stretch(stretch)
+	b.held.stretch(stretch)
+	b.shell.stretch(stretch)
 }
