@@ -340,12 +340,9 @@ func (b *Baking) core(seconds float64) float64 {
 // Dough is the coldest dough of one run, C, after the given minutes: the core, but around a lump of
 // filling the dough that touches it. From the core to the skin of the dough the warmth grows with
 // the square of the way at the least, from the fourth minute on: grids of two stuffs are hotter
-// there (computed).
+// there (computed). The quick run's skin is no warmer than the middle one's.
 func (b *Baking) Dough(run figure.Run, minutes float64) float64 {
-	core, seconds := b.Core(run, minutes), minutes*60
-	if run == figure.Low {
-		seconds /= b.slow
-	}
+	core, seconds := b.Core(run, minutes), b.paced(min(run, figure.Middle), minutes)
 	if b.around == 0 || seconds < shellLearns {
 		return core
 	}
@@ -358,18 +355,23 @@ const shellLearns = 240
 
 // Core is the core of one run, C, after the given minutes. The low run is the slow one.
 func (b *Baking) Core(run figure.Run, minutes float64) float64 {
+	tC := b.core(b.paced(run, minutes))
+	if run == figure.High && tC > b.boilC-CoreMargin && minutes > 0 {
+		return b.boilC // the model's last degrees are too slow
+	}
+	return tC
+}
+
+// paced is how long the middle run takes for what a run does in the given minutes, s.
+func (b *Baking) paced(run figure.Run, minutes float64) float64 {
 	seconds := math.Max(minutes, 0) * 60
 	switch run {
 	case figure.Low:
-		return b.core(seconds / b.slow)
+		return seconds / b.slow
 	case figure.High:
-		tC := b.core(seconds*b.quick + b.head)
-		if tC > b.boilC-CoreMargin && seconds > 0 {
-			return b.boilC // the model's last degrees are too slow
-		}
-		return tC
+		return seconds*b.quick + b.head
 	}
-	return b.core(seconds)
+	return seconds
 }
 
 // Peak is the hottest that the core of one run gets, C, by a bake of the given minutes: in it, or
@@ -378,13 +380,7 @@ func (b *Baking) Peak(run figure.Run, minutes float64) float64 {
 	if !(minutes > 0) {
 		return b.startC
 	}
-	switch run {
-	case figure.Low:
-		return b.core(minutes*60/b.slow + b.carry.Low)
-	case figure.High:
-		return math.Max(b.Core(run, minutes), b.core(minutes*60*b.quick+b.head+b.carry.High))
-	}
-	return b.core(minutes*60 + b.carry.Mid)
+	return math.Max(b.Core(run, minutes), b.core(b.paced(run, minutes)+b.carry.At(run)))
 }
 
 // CoreAfter is the core, C, after the given minutes, its low end the slow run.
