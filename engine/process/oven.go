@@ -151,17 +151,6 @@ func (s *Sheet) TinRange(step *formula.Step) Interval {
 	return Interval{Lo: 2.6, Hi: 4.4}
 }
 
-// CoreTarget is the core that is wanted of a bake or cook: by the last step in one oven that names
-// it.
-func CoreTarget(step *formula.Step) (target formula.Given) {
-	for _, s := range step.InOven() {
-		if s.Core.Set {
-			target = s.Core
-		}
-	}
-	return target
-}
-
 // OvenMinutes is the time in one oven up to the end of a bake.
 func (s *Sheet) OvenMinutes(step *formula.Step) Value {
 	sum := figure.ValueOf(Interval{})
@@ -208,7 +197,7 @@ func (s *Sheet) OvenTemp(step *formula.Step) Value {
 // core or water boils below it: a rule that asks whether it is known must not take a formula that
 // says less for one that does without.
 func (s *Sheet) MinutesToCore(step *formula.Step) Value {
-	target := CoreTarget(step)
+	target := step.CoreTarget()
 	if highest := bake.BoilingPointC(s.Kitchen.Altitude.Mid()) - bake.CoreMargin; !target.Set ||
 		target.Lo > highest {
 		return figure.Absent(
