@@ -819,7 +819,7 @@ var stepFacts = []Fact{
 		of:     waits,
 		Means:  "it comes after the bake",
 		Source: srcGiven,
-		step:   func(_ *parts, s *formula.Step) Value { return figure.YesNo(process.AfterBake(s)) },
+		step:   func(_ *parts, s *formula.Step) Value { return figure.YesNo(s.IsAfterHeat()) },
 	},
 	{
 		Name:   "is_last_cool",

@@ -124,9 +124,6 @@ func fallen(st *history.Stage, targetC float64) (Value, bool) {
 	return figure.Ordered(out).Value(), true
 }
 
-// AfterBake reports whether an earlier step of the part heats all of it through.
-func AfterBake(step *formula.Step) bool { return step.IsAfterHeat() }
-
 // LastCool reports whether no later step of the part cools it.
 func LastCool(step *formula.Step) bool {
 	for _, other := range step.Part.Steps[step.Index+1:] {
