@@ -120,9 +120,6 @@ func (p *Part) ingredientTemp(in *formula.Ingredient) Value {
 	return figure.ValueOf(k.Room.Interval)
 }
 
-// boilingC is the hottest that wet food gets, C.
-const boilingC = 100
-
 // anyTemp is what a part can be at when its steps cannot be followed: anything between the fridge,
 // the room and every temperature that its steps and ingredients name; no hotter than boiling. It is
 // worked out once, since parts within parts have too many paths through them.
@@ -139,7 +136,7 @@ func (p *Part) anyTemp() Interval {
 			}
 		}
 		if s.Verb.Heats() && !s.To.Set && !s.Core.Set {
-			out.Hi = max(out.Hi, boilingC)
+			out.Hi = max(out.Hi, history.BoilingC)
 		}
 		if around, ok := history.Around(k, s); ok {
 			out = out.Hull(around)
@@ -156,7 +153,7 @@ func (p *Part) anyTemp() Interval {
 			out = out.Hull(p.sheet.Part(in.Of).anyTemp())
 		}
 	}
-	p.named = &Interval{Lo: out.Lo, Hi: max(out.Lo, min(out.Hi, boilingC))}
+	p.named = &Interval{Lo: out.Lo, Hi: max(out.Lo, min(out.Hi, history.BoilingC))}
 	return *p.named
 }
 

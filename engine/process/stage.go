@@ -340,7 +340,7 @@ func (p *Part) HottestAt(i int) float64 {
 		case r != nil && r.Temp.Set:
 			return max(hottest, r.Temp.Hi)
 		case step.Verb.Heats():
-			return boilingC
+			return history.BoilingC
 		case step.Verb.PutsOn() && step.Uses != nil:
 			hottest = max(hottest, p.sheet.Part(step.Uses).anyTemp().Hi)
 		}
