@@ -378,22 +378,14 @@ func (p *Part) IsCooked() bool { return p.HasStep((*formula.Verb).Cooks) }
 
 // CooksUnsaid reports whether a step cooks the part and says nothing of how hot it gets.
 func (p *Part) CooksUnsaid() bool {
-	for _, s := range p.Steps {
-		if s.HeatUnsaid() {
-			return true
-		}
-	}
-	return false
+	return slices.ContainsFunc(p.Steps, (*formula.Step).HeatUnsaid)
 }
 
 // CooksAll reports whether a step of the part's own cooks all of it.
 func (p *Part) CooksAll() bool {
-	for _, s := range p.Steps {
-		if s.Verb.Cooks() && s.HeatsAll() {
-			return true
-		}
-	}
-	return false
+	return slices.ContainsFunc(p.Steps, func(s *formula.Step) bool {
+		return s.Verb.Cooks() && s.HeatsAll()
+	})
 }
 
 // scaldC is the temperature from which wet flour gelatinises: wheat starch swells from about 58 to
