@@ -265,12 +265,9 @@ func riseHours(p *part) Value {
 // labelledProtein reports whether the protein of all flour is known: by a label, or by the kind of
 // flour that it is.
 func labelledProtein(p *part) Value {
-	for _, q := range p.Contents() {
-		for _, in := range q.Ingredients {
-			if in.Item == nil || in.Item.Class != larder.ClassFlour || in.Protein != nil ||
-				in.Item.Is(larder.SoftFlour) || in.Item.Basis == "house" {
-				continue
-			}
+	for in := range p.Foods() {
+		if in.Item.Class == larder.ClassFlour && in.Protein == nil &&
+			!in.Item.Is(larder.SoftFlour) && in.Item.Basis != "house" {
 			return figure.YesNo(false)
 		}
 	}

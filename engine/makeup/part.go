@@ -1,6 +1,7 @@
 package makeup
 
 import (
+	"iter"
 	"slices"
 
 	"forebake/engine/figure"
@@ -93,6 +94,19 @@ func (p *Part) Contents() []*Part {
 	}
 	p.contents = out
 	return out
+}
+
+// Foods are the ingredients of the larder in the part and in all that it takes in.
+func (p *Part) Foods() iter.Seq[*formula.Ingredient] {
+	return func(yield func(*formula.Ingredient) bool) {
+		for _, q := range p.Contents() {
+			for _, in := range q.Ingredients {
+				if in.Item != nil && !yield(in) {
+					return
+				}
+			}
+		}
+	}
 }
 
 // add adds up the components of the part, once.

@@ -103,12 +103,10 @@ func (p *Part) WholeNuts() Value {
 	if p.Has(larder.WholeNut).Lo == 0 {
 		return figure.YesNo(false)
 	}
-	for _, q := range p.Contents() {
-		for _, in := range q.Ingredients {
-			if in.Item != nil && in.Item.Is(larder.WholeNut) &&
-				!slices.Contains(fineForms, strings.ToLower(strings.TrimSpace(in.Form))) {
-				return figure.YesNo(true)
-			}
+	for in := range p.Foods() {
+		if in.Item.Is(larder.WholeNut) &&
+			!slices.Contains(fineForms, strings.ToLower(strings.TrimSpace(in.Form))) {
+			return figure.YesNo(true)
 		}
 	}
 	return figure.YesNo(false)
@@ -128,11 +126,9 @@ func (p *Part) HasSalt() Value {
 
 // HasCulture reports whether the part holds a sourdough culture.
 func (p *Part) HasCulture() Value {
-	for _, q := range p.Contents() {
-		for _, in := range q.Ingredients {
-			if in.Item != nil && in.Item.Yeast == 0 && in.Item.Is(larder.Leavens) {
-				return figure.YesNo(true)
-			}
+	for in := range p.Foods() {
+		if in.Item.Yeast == 0 && in.Item.Is(larder.Leavens) {
+			return figure.YesNo(true)
 		}
 	}
 	return figure.YesNo(false)
@@ -175,11 +171,9 @@ func (p *Part) firstUnpriced() string {
 
 // yeasts calls visit for every yeast in the part and the parts it takes in.
 func (p *Part) yeasts(visit func(*formula.Ingredient)) {
-	for _, q := range p.Contents() {
-		for _, in := range q.Ingredients {
-			if in.Of == nil && in.Item.Yeast > 0 {
-				visit(in)
-			}
+	for in := range p.Foods() {
+		if in.Item.Yeast > 0 {
+			visit(in)
 		}
 	}
 }

@@ -205,18 +205,16 @@ func (p *Part) BakesDough(step *formula.Step) bool {
 	return step.Verb.Bakes() || p.IsDough() && step.InHotFat()
 }
 
-// HoldsUncookedMeat reports whether raw meat or fish goes into a bake or into hot fat, in the dough or
-// in a filling. What was bought cooked, or is eaten raw, is none: ham, smoked fish.
+// HoldsUncookedMeat reports whether raw meat or fish goes into a bake or into hot fat, in the dough
+// or in a filling. What was bought cooked, or is eaten raw, is none: ham, smoked fish.
 func (s *Sheet) HoldsUncookedMeat(step *formula.Step) Value {
 	raw := func(p *Part) bool {
 		if p.CooksAll() {
 			return false
 		}
-		for _, q := range p.Contents() {
-			for _, in := range q.Part.Ingredients {
-				if in.Item != nil && in.Item.CookC() > 0 {
-					return true
-				}
+		for in := range p.Foods() {
+			if in.Item.CookC() > 0 {
+				return true
 			}
 		}
 		return false

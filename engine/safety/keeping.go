@@ -270,12 +270,9 @@ func (s *Sheet) goods(p *Part) mould.Goods {
 	if f := s.Formula.Family; f != nil {
 		g.Family = f.Name
 	}
-	for _, q := range p.Contents() {
-		for _, in := range q.Ingredients {
-			if in.Item != nil && (in.Item.Control == larder.ControlSoftCheese ||
-				strings.Contains(in.Item.Name, poppy)) {
-				g.Moist = true
-			}
+	for in := range p.Foods() {
+		if in.Item.Control == larder.ControlSoftCheese || strings.Contains(in.Item.Name, poppy) {
+			g.Moist = true
 		}
 	}
 	for _, step := range p.Steps {

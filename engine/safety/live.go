@@ -60,11 +60,9 @@ const leastCulture = 0.05
 // isSoured reports whether a sourdough culture in the dough is enough to lead its ferment.
 func (p *Part) isSoured() bool {
 	culture := 0.0
-	for _, q := range p.Contents() {
-		for _, in := range q.Ingredients {
-			if in.Item != nil && in.Item.Yeast == 0 && in.Item.Is(larder.Leavens) {
-				culture += p.sheet.Amount(in).Lo
-			}
+	for in := range p.Foods() {
+		if in.Item.Yeast == 0 && in.Item.Is(larder.Leavens) {
+			culture += p.sheet.Amount(in).Lo
 		}
 	}
 	return culture >= leastCulture*p.Grams(makeup.Mass).Hi && culture > 0
