@@ -201,7 +201,7 @@ func (p *Part) mixings(s *formula.Step) (mix [figure.Runs]bakersmath.Mixing, why
 // heatOf gives an ingredient as the heat balance takes it; run picks the end of its temperature.
 func (p *Part) heatOf(in *formula.Ingredient, run figure.Run) (bakersmath.Ingredient, bool) {
 	g := p.sheet.Amount(in)
-	if !p.Trifling(g) {
+	if !p.IsSettled(g) {
 		return bakersmath.Ingredient{}, false // a range of weights would need every mix of their ends
 	}
 	return p.heatOfGrams(in, g.Mid(), run)
