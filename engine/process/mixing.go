@@ -185,17 +185,17 @@ func (p *Part) mixings(s *formula.Step) (mix [figure.Runs]bakersmath.Mixing, why
 	}
 	minutes := figure.Estimate{Low: s.Time.Lo, Mid: s.Time.Mid(), High: s.Time.Hi}
 	for run := range mix {
-		slow, fast := bakersmath.SplitMinutes(mixer, minutes.At(figure.Run(run)))
-		mix[run] = bakersmath.Mixing{
-			By:      mixer,
-			SlowMin: slow,
-			FastMin: fast,
-			MassKg:  p.Grams(makeup.Mass).Mid() / 1000,
-			RoomC:   p.sheet.Kitchen.Room.Mid(),
-		}
+		mix[run] = inMixer(mixer, minutes.At(figure.Run(run)), p.Grams(makeup.Mass).Mid()/1000,
+			p.sheet.Kitchen.Room.Mid())
 		why = figure.FirstReason(why, mix[run].Refuses())
 	}
 	return mix, why
+}
+
+// inMixer is a mix of so many minutes and kg in a room.
+func inMixer(by bakersmath.Mixer, minutes, kg, roomC float64) bakersmath.Mixing {
+	slow, fast := bakersmath.SplitMinutes(by, minutes)
+	return bakersmath.Mixing{By: by, SlowMin: slow, FastMin: fast, MassKg: kg, RoomC: roomC}
 }
 
 // heatOf gives an ingredient as the heat balance takes it; run picks the end of its temperature.
