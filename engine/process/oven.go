@@ -154,8 +154,8 @@ func (s *Sheet) TinRange(step *formula.Step) Interval {
 // OvenMinutes is the time in one oven up to the end of a bake.
 func (s *Sheet) OvenMinutes(step *formula.Step) Value {
 	sum := figure.ValueOf(Interval{})
-	for _, bake := range step.InOven() {
-		v := makeup.Given(bake.Time, "the time of this "+bake.Verb.Name, bake.Place)
+	for _, one := range step.InOven() {
+		v := makeup.Given(one.Time, "the time of this "+one.Verb.Name, one.Place)
 		if v.Need != nil {
 			return v
 		}
@@ -172,25 +172,24 @@ func (s *Sheet) OvenTemp(step *formula.Step) Value {
 	if len(bakes) == 1 {
 		return s.AroundStep(step)
 	}
-	var sum, minutes, span Interval
-	for i, bake := range bakes {
-		at := s.AroundStep(bake)
+	var sum, span Interval
+	for i, one := range bakes {
+		at := s.AroundStep(one)
 		if at.Need != nil {
 			return at
 		}
 		if span = span.Hull(at.Interval()); i == 0 {
 			span = at.Interval()
 		}
-		sum = sum.Add(at.Interval().Mul(bake.Time.Interval))
-		minutes = minutes.Add(bake.Time.Interval)
+		sum = sum.Add(at.Interval().Mul(one.Time.Interval))
 	}
-	all := s.OvenMinutes(step)
-	if all.Need != nil || !minutes.IsPoint() { // nobody knows how long at which
+	minutes := s.OvenMinutes(step)
+	if minutes.Need != nil || !minutes.Exact() { // nobody knows how long at which
 		v := figure.ValueOf(span)
-		v.Need = all.Need
+		v.Need = minutes.Need
 		return v
 	}
-	return figure.ValueOf(sum.Div(minutes))
+	return figure.ValueOf(sum.Div(minutes.Interval()))
 }
 
 // MinutesToCore is open while only the history is missing, and absent where the step asks for no
