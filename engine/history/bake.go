@@ -59,7 +59,8 @@ func (f *Simulator) bake(step *formula.Step, st *Stage) {
 				High: core(&bakings[figure.High], figure.High, f.oven.minutes.Hi),
 			}.Max(st.StartCore) // no core cools in an oven
 		}
-		after, dough, peak = at((*bake.Baking).Core), at((*bake.Baking).Dough), at((*bake.Baking).Peak)
+		after, dough = at((*bake.Baking).Core), at((*bake.Baking).Dough)
+		peak = at((*bake.Baking).Peak)
 	}
 	f.setEven(after)
 	st.Core, st.Mean, st.Surface, st.Body = after, after, after, body

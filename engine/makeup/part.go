@@ -309,7 +309,7 @@ func holdsItsWater(item *larder.Item) bool {
 	return false
 }
 
-// pasteSugarPct is the sugar that a cooked paste has at least, such as bean paste and plum butter, %
+// pasteSugarPct is the least sugar of a cooked paste, such as bean paste and plum butter, %
 // (judgement).
 const pasteSugarPct = 30
 

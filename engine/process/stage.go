@@ -234,8 +234,8 @@ const (
 	friedLeastMin     = 1
 )
 
-// friedMin is the least that a piece fries, min for heatsBy of its weight: a minute for the published
-// doughnut of 55 g, 10 for 1.8 kg.
+// friedMin is the least that a piece fries, min for heatsBy of its weight: a minute for the
+// published doughnut of 55 g, 10 for 1.8 kg.
 const friedMin = friedLeastMin / 14.5
 
 // heatsBy is what the time to heat a piece through goes by, as heat goes: its weight, g, to two
@@ -264,8 +264,8 @@ func (s *Sheet) FriedWell(step *formula.Step) Value {
 }
 
 // cookedMin is the least that a piece of dough cooks in steam, in water or on a plate, min for
-// heatsBy of its weight: 7 min for 70 g, 10 for 120 g, 57 for a loaf of 1.7 kg (judgement, by common
-// practice of 10 to 15 min for buns).
+// heatsBy of its weight: 7 min for 70 g, 10 for 120 g, 57 for a loaf of 1.7 kg (judgement, by
+// common practice of 10 to 15 min for buns).
 const cookedMin = 0.4
 
 // CookedLong reports whether a cook of a dough outside an oven is long enough for its middle. Only

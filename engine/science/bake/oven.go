@@ -126,9 +126,10 @@ const turnedError = 0.10
 const steamHead = 180
 
 // carryOver is how long the core goes on rising out of the oven, as if it were still in it, as
-// alpha t/L^2: what cools the crust comes to the middle late. By a grid of rolls, loaves and panettone
-// it is 0.043 to 0.064 in moved air of 40 W/(m2 K) and 0.06 to 0.08 on a rack (computed). A loaf of
-// 450 g taken out at 79 C was read at 96 C on the rack (a home baker, read); here it comes to 86.
+// alpha t/L^2: what cools the crust comes to the middle late. By a grid of rolls, loaves and
+// panettone it is 0.043 to 0.064 in moved air of 40 W/(m2 K) and 0.06 to 0.08 on a rack (computed).
+// A loaf of 450 g taken out at 79 C was read at 96 C on the rack (a home baker, read); here
+// it comes to 86.
 var carryOver = figure.Estimate{Low: 0.043, Mid: 0.06, High: 0.08}
 
 // CoreMargin is how far below boiling the last core is that the model gives a time for, K. Its last
@@ -271,11 +272,11 @@ func (o Oven) Bake(p Piece) (b Baking, why string) {
 	return b, ""
 }
 
-// crumb is the conductivity and the diffusivity of a piece. A filling in layers makes one stuff with
-// the dough: heat contents add by volume, and the heat crosses both, one behind the other. A lump in
-// the middle takes its own time on top of that of the dough around it: of a share v of the volume,
-// reaching v^(1/d) of the way. Grids of two stuffs have 0.92 to 1.06 of that time in layers and 0.95
-// to 1.10 around a lump, of 10 to 20 % in a log or a ball (computed).
+// crumb is the conductivity and the diffusivity of a piece. A filling in layers makes one stuff
+// with the dough: heat contents add by volume, and the heat crosses both, one behind the other. A
+// lump in the middle takes its own time on top of that of the dough around it: of a share v of the
+// volume, reaching v^(1/d) of the way. Grids of two stuffs have 0.92 to 1.06 of that time in layers
+// and 0.95 to 1.10 around a lump, of 10 to 20 % in a log or a ball (computed).
 func (p Piece) crumb(d float64) (k, alpha float64) {
 	if p.Lump {
 		slowness := p.doughDensity() * crumbCp / crumbK

@@ -77,8 +77,8 @@ func SurfaceCoefficient(p Place) (Coefficient, bool) {
 	return coefficients[p], true
 }
 
-// StillAir is the coefficient between a surface and still air, radiation included, W/(m2 K). It is 9
-// for a dough at 26 C in a room of 22, and 12.8 for a loaf at 60 C.
+// StillAir is the coefficient between a surface and still air, radiation included, W/(m2 K). It is
+// 9 for a dough at 26 C in a room of 22, and 12.8 for a loaf at 60 C.
 func StillAir(surfaceC, airC float64) float64 {
 	return convection(math.Abs(surfaceC-airC)) + Radiation(surfaceC, airC)
 }
@@ -114,8 +114,8 @@ func Saturated(tC float64) float64 {
 }
 
 // SurfaceLag is how far a surface stands from the air around it over a whole cooling or warming, as
-// a share of the body's difference from it at first: at that third its coefficient is the mean one's
-// (judgement).
+// a share of the body's difference from it at first: at that third its coefficient is the mean
+// one's (judgement).
 const SurfaceLag = 1. / 3
 
 // Layer is something between a surface and its surroundings.
