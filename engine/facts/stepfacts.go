@@ -68,7 +68,7 @@ var stepFacts = []Fact{
 		Means:  "target core temperature, of bakes in one oven the last that is written",
 		Source: srcGiven,
 		step: func(_ *parts, s *formula.Step) Value {
-			return makeup.Given(process.CoreTarget(s), "core = \"... C\" in this "+s.Verb.Name, s.Place)
+			return makeup.Given(s.CoreTarget(), "core = \"... C\" in this "+s.Verb.Name, s.Place)
 		},
 	},
 	{
@@ -819,7 +819,7 @@ var stepFacts = []Fact{
 		of:     waits,
 		Means:  "it comes after the bake",
 		Source: srcGiven,
-		step:   func(_ *parts, s *formula.Step) Value { return figure.YesNo(process.AfterBake(s)) },
+		step:   func(_ *parts, s *formula.Step) Value { return figure.YesNo(s.IsAfterHeat()) },
 	},
 	{
 		Name:   "is_last_cool",

@@ -23,8 +23,9 @@ var tradeWords = map[string]string{
 	"pain au chocolat": "croissant", "kipferl": "croissant", "parker house roll": "lean sweet roll",
 	"dinner roll": "lean sweet roll", "dinner rolls": "lean sweet roll",
 	"burger bun": "lean sweet roll", "hamburger bun": "lean sweet roll",
-	"bun": "sweet dough", "buns": "sweet dough", "vetebrod": "sweet dough", "vetebröd": "sweet dough", "bulle": "sweet dough",
-	"bullar": "sweet dough", "enriched bread": "sweet dough", "enriched dough": "sweet dough",
+	"bun": "sweet dough", "buns": "sweet dough", "vetebrod": "sweet dough",
+	"vetebröd": "sweet dough", "bulle": "sweet dough", "bullar": "sweet dough",
+	"enriched bread": "sweet dough", "enriched dough": "sweet dough",
 	"yeast cake": "sweet dough", "kolach": "sweet dough", "kolache": "sweet dough",
 	"colomba": "panettone", "pandoro": "panettone",
 }

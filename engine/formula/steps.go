@@ -151,6 +151,16 @@ func (s *Step) InOven() []*Step {
 	return out
 }
 
+// CoreTarget is the core that a bake or cook aims at: of bakes in one oven the last that is written.
+func (s *Step) CoreTarget() (target Given) {
+	for _, one := range s.InOven() {
+		if one.Core.Set {
+			target = one.Core
+		}
+	}
+	return target
+}
+
 // BakesOn reports whether another bake goes on where this one ends.
 func (s *Step) BakesOn() bool {
 	if !s.Verb.Bakes() {

@@ -27,7 +27,7 @@ func (f *Simulator) bake(step *formula.Step, st *Stage) {
 	bakings, why := f.ovens(step, piece)
 	st.OvenStart, st.OvenMinutes, st.OvenC = f.oven.start, f.oven.minutes, f.oven.at
 	st.Oven, st.HasOven, st.OvenSilent = bakings[figure.Low], why == "", why
-	target := coreTarget(step)
+	target := step.CoreTarget()
 	if target.Set && st.HasOven {
 		quick, why1 := bakings[figure.High].MinutesTo(target.Lo)
 		mid, why2 := bakings[figure.Middle].MinutesTo(target.Mid())
@@ -59,7 +59,8 @@ func (f *Simulator) bake(step *formula.Step, st *Stage) {
 				High: core(&bakings[figure.High], figure.High, f.oven.minutes.Hi),
 			}.Max(st.StartCore) // no core cools in an oven
 		}
-		after, dough, peak = at((*bake.Baking).Core), at((*bake.Baking).Dough), at((*bake.Baking).Peak)
+		after, dough = at((*bake.Baking).Core), at((*bake.Baking).Dough)
+		peak = at((*bake.Baking).Peak)
 	}
 	f.setEven(after)
 	st.Core, st.Mean, st.Surface, st.Body = after, after, after, body
@@ -80,19 +81,6 @@ func (f *Simulator) bake(step *formula.Step, st *Stage) {
 		Crumb:        true,
 	}
 	f.shape.mixedRho = f.setup.Material.Density
-}
-
-// coreTarget is the core that is wanted at the end of a bake: of its last step that names one.
-func coreTarget(step *formula.Step) (target formula.Given) {
-	for _, s := range step.InOven() {
-		switch {
-		case s.Core.Set:
-			target = s.Core
-		case s.To.Set:
-			target = s.To
-		}
-	}
-	return target
 }
 
 // falling is a bake in an oven that is turned up or down: bakes one after the other count as one,

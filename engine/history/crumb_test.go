@@ -41,7 +41,8 @@ func TestTinLoafCools(t *testing.T) {
 // A piece of 222 g is a bun, as long as wide, and one of 286 g a loaf.
 func TestBunsAndLoaves(t *testing.T) {
 	for pieces, long := range map[int]float64{9: 1, 7: geometry.LoafLength} {
-		st := follow(t, setup(t, fmt.Sprintf(`{ divide = %d }, { shape = "x" }, { bake = "20 min", at = "190 C" }`, pieces))).Stages[2]
+		st := follow(t, setup(t, fmt.Sprintf(`{ divide = %d }, { shape = "x" }, `+
+			`{ bake = "20 min", at = "190 C" }`, pieces))).Stages[2]
 		near(t, "length to width", st.Body.Half[0]/st.Body.Half[1], long, 1e-9)
 	}
 }
@@ -66,7 +67,8 @@ func TestProbeError(t *testing.T) {
 // Pieces from the fridge warm sooner in a moist proofer, by what settles on them.
 func TestDewWarms(t *testing.T) {
 	core := func(more string) float64 {
-		return follow(t, setup(t, `{ chill = "12 h" }, { divide = "60 g" }, { proof = "1 h", at = "30 C"`+more+` }`)).Stages[2].Core.Mid
+		return follow(t, setup(t, `{ chill = "12 h" }, { divide = "60 g" }, `+
+			`{ proof = "1 h", at = "30 C"`+more+` }`)).Stages[2].Core.Mid
 	}
 	if dry, moist := core(""), core(`, humidity = "80 %"`); !(moist > dry+2 && moist < dry+6) {
 		t.Errorf("after an hour %.1f C in a proofer that says nothing, %.1f C in a moist one", dry, moist)
@@ -81,7 +83,8 @@ func TestLumpsAndLayers(t *testing.T) {
 		stages := follow(t, s).Stages
 		return stages[len(stages)-1].Core.Mid
 	}
-	lump, layers := core(`{ shape = "x", pieces = 25 }`), core(`{ roll = "coil" }, { shape = "x", pieces = 25 }`)
+	lump := core(`{ shape = "x", pieces = 25 }`)
+	layers := core(`{ roll = "coil" }, { shape = "x", pieces = 25 }`)
 	if !(lump < layers-5) {
 		t.Errorf("closed in %.1f C, rolled up %.1f C", lump, layers)
 	}

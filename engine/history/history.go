@@ -98,7 +98,7 @@ type Stage struct {
 	Bi             float64
 	Oven           bake.Baking // a bake as the coldest run goes through it, where HasOven
 	HasOven        bool
-	OvenStart      figure.Estimate // bake: as the first bake in this oven begins, half way from core to mean, C
+	OvenStart      figure.Estimate // bake: as the first in this oven begins, half way from core to mean, C
 	OvenMinutes    Interval        // bake: in the oven since then
 	OvenC          figure.Estimate // bake: of the oven, its mean since then
 	OvenSilent     string          // why a bake's core, or the time to it, is not reckoned

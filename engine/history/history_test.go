@@ -50,7 +50,8 @@ func TestMiddleRunIsAWalk(t *testing.T) {
 	start := h.mean
 	night := h.stay(4, 8, 14*3600)
 	check(2, start, night)
-	warmed := h.stay(15, draught(h.mean, 15), 20*60) // the slab stays as it is: no new shape turns it over
+	// The slab stays as it is: no new shape turns it over.
+	warmed := h.stay(15, draught(h.mean, 15), 20*60)
 	check(3, night.CoreC, warmed)
 	near(t, "sheet core", life.Stages[4].Core.Mid, h.mean, 1e-9)
 	h.stand(heat.SlabOf(0.005))
@@ -373,7 +374,8 @@ func TestHoursOfAThinSlab(t *testing.T) {
 		s.Gas = 0.01 // hours without heat of its own
 		st := follow(t, s).Stages[0]
 		half := st.Body.Half[0]
-		if bi := test.h * half / s.Material.Conductivity; bi > 0.1 { // then the centre is under 5 % of the step off (Incropera ch. 5, memory)
+		// Up to 0.1 the centre is under 5 % of the step off (Incropera ch. 5, memory).
+		if bi := test.h * half / s.Material.Conductivity; bi > 0.1 {
 			t.Fatalf("Bi %v", bi)
 		}
 		tau := s.Material.Density * s.Material.SpecificHeat * half / test.h / 3600

@@ -187,9 +187,11 @@ func (f *Simulator) turnOver() {
 	}
 }
 
-// boilingC is the hottest that wet food gets; usualCookC is what a filling is cooked to in the middle
-// run where nothing is written (judgement).
-const boilingC, usualCookC = 100, 85
+// BoilingC is the hottest that wet food gets, C.
+const BoilingC = 100
+
+// usualCookC is what a filling is cooked to in the middle run where nothing is written (judgement).
+const usualCookC = 85
 
 // heated is a cook or a melt: the part is at its target when it ends, and stirred.
 func (f *Simulator) heated(step *formula.Step, st *Stage) {
@@ -210,7 +212,7 @@ func (f *Simulator) heated(step *formula.Step, st *Stage) {
 		return
 	default: // anything between as it came in and boiling
 		after = figure.Estimate{Low: st.Core.Low, Mid: max(st.Core.Mid, usualCookC),
-			High: max(st.Core.High, boilingC)}
+			High: max(st.Core.High, BoilingC)}
 	}
 	f.setEven(after)
 	f.scald(after)

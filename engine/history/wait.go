@@ -112,8 +112,9 @@ func (f *Simulator) environment(step *formula.Step, st *Stage) (e environment, m
 	switch cold := around - start; {
 	case e.error != heat.AirError: // a bath
 	case f.setup.Material.Crumb:
+		e.error = bake.CoolingError
 		dry, e.h = bake.OpenCrumb(dry, start, around, at == heat.Room)
-		if e.error = bake.CoolingError; step.Covered != nil && *step.Covered {
+		if step.Covered != nil && *step.Covered {
 			e.h = dry
 		}
 	case at == heat.Room && cold > 0: // a warm place draws at what is cold, and may settle on it
@@ -374,8 +375,8 @@ func (f *Simulator) wait(step *formula.Step, st *Stage, e environment) {
 	case w.read:
 		said = f.learn(step, e)
 	}
-	var fresh *[figure.Runs]heat.Chilling
-	if w.baths != nil {
+	var fresh *[figure.Runs]heat.Chilling // as they begin, for passesAs
+	if w.read && w.baths != nil {
 		baths := *w.baths
 		fresh = &baths
 	}
@@ -623,9 +624,9 @@ func (f *Simulator) asRead(w *waiting) {
 	st.CoreMax = st.StartCore.Max(st.Core)
 }
 
-// traceAsRead draws the courses of a stage that ends at a reading. A run that can come near it on its
-// way down is followed as fast as a coefficient can make it. Of any other the course is not known:
-// the warmest stands all the time at the worst that was seen, the others go straight.
+// traceAsRead draws the courses of a stage that ends at a reading. A run that can come near it on
+// its way down is followed as fast as a coefficient can make it. Of any other the course is not
+// known: the warmest stands all the time at the worst that was seen, the others go straight.
 func (f *Simulator) traceAsRead(w *waiting) {
 	st, e, start := w.st, w.e, w.start
 	reading, minutes := w.step.Reading.Temp.Interval, estimateOf(e.minutes)
@@ -644,10 +645,12 @@ func (f *Simulator) traceAsRead(w *waiting) {
 			c := f.course(l, e, 1)
 			f.equivalent(&c, seconds)
 		case l.which == figure.High:
-			f.samples = append(f.samples[:from], Sample{0, worst, worst}, Sample{seconds / 3600, worst, worst})
+			f.samples = append(f.samples[:from],
+				Sample{0, worst, worst}, Sample{seconds / 3600, worst, worst})
 		default:
 			at := read.At(l.which)
-			f.samples = append(f.samples[:from], Sample{0, start[i], start[i]}, Sample{seconds / 3600, at, at})
+			f.samples = append(f.samples[:from],
+				Sample{0, start[i], start[i]}, Sample{seconds / 3600, at, at})
 		}
 		f.tracing = false
 		st.Trace[i] = f.samples[from:len(f.samples):len(f.samples)]

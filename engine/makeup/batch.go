@@ -143,14 +143,13 @@ func (p *Part) SoaksIn() Value {
 	out := figure.YesNo(false)
 	for _, q := range p.Formula.Parts {
 		for _, step := range q.Steps {
-			if step.Uses != p.Part || !step.Verb.Tops() {
+			if step.Uses != p.Part {
 				continue
 			}
-			v := p.sheet.Soaks(step)
-			if v.Lo == 1 {
+			switch v := p.sheet.Soaks(step); {
+			case v.Lo == 1:
 				return v
-			}
-			if v.Need != nil {
+			case v.Need != nil:
 				out = v
 			}
 		}
@@ -162,11 +161,11 @@ func (p *Part) SoaksIn() Value {
 func (p *Part) IsSoaked() Value {
 	out := figure.YesNo(false)
 	for _, step := range p.Steps {
-		if v := p.sheet.Soaks(step); v.Lo == 1 || v.Need != nil && out.Need == nil {
+		switch v := p.sheet.Soaks(step); {
+		case v.Lo == 1:
+			return v
+		case v.Need != nil && out.Need == nil:
 			out = v
-			if v.Lo == 1 {
-				return out
-			}
 		}
 	}
 	return out

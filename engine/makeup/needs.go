@@ -28,11 +28,9 @@ func (p *Part) NeedsFor(asked func(larder.Control) bool) bool {
 // Holds reports whether an ingredient of a kind is in the part or in what it takes in; it asks of
 // items alone.
 func (p *Part) Holds(is func(*formula.Ingredient) bool) bool {
-	for _, q := range p.Contents() {
-		for _, in := range q.Ingredients {
-			if in.Item != nil && is(in) {
-				return true
-			}
+	for in := range p.Foods() {
+		if is(in) {
+			return true
 		}
 	}
 	return false
@@ -56,24 +54,19 @@ func (p *Part) IsAcidFruit() bool {
 		return false
 	}
 	fruit, water, beside := 0.0, 0.0, 0.0
-	for _, q := range p.Contents() {
-		for _, in := range q.Ingredients {
-			if in.Item == nil {
-				continue
-			}
-			g := p.sheet.Amount(in)
-			switch class := in.Item.Class; {
-			case in.Item.Is(larder.AcidFruit):
-				fruit += g.Lo
-			case in.Item.Is(larder.Acid), class == larder.ClassSugar, class == larder.ClassFat,
-				class == larder.ClassSpice, class == larder.ClassSalt, in.Item.Alcohol > 0:
-			case class == larder.ClassLeaven:
-				return false
-			case class == larder.ClassLiquid:
-				water += g.Hi
-			default:
-				beside += g.Hi
-			}
+	for in := range p.Foods() {
+		g := p.sheet.Amount(in)
+		switch class := in.Item.Class; {
+		case in.Item.Is(larder.AcidFruit):
+			fruit += g.Lo
+		case in.Item.Is(larder.Acid), class == larder.ClassSugar, class == larder.ClassFat,
+			class == larder.ClassSpice, class == larder.ClassSalt, in.Item.Alcohol > 0:
+		case class == larder.ClassLeaven:
+			return false
+		case class == larder.ClassLiquid:
+			water += g.Hi
+		default:
+			beside += g.Hi
 		}
 	}
 	return fruit > 0 && water <= fruit && beside <= mostBeside*fruit
@@ -87,10 +80,10 @@ const (
 )
 
 // IsDryFilling reports whether a filling is of nuts, seeds, sugar or fat, with little water, and
-// holds no meat, fish, cheese or cooked plant food. Baked in, it asks for no fridge: California holds
-// baked goods without cream, custard or meat fillings not to be potentially hazardous (Health and
-// Safety Code 114365.5(b)(1), read), and the crumb of plain bread needs none (NSW Food Authority,
-// quoted). No study of its water activity was found: its rule stays a note.
+// holds no meat, fish, cheese or cooked plant food. Baked in, it asks for no fridge: California
+// holds baked goods without cream, custard or meat fillings not to be potentially hazardous (Health
+// and Safety Code 114365.5(b)(1), read), and the crumb of plain bread needs none (NSW Food
+// Authority, quoted). No study of its water activity was found: its rule stays a note.
 func (p *Part) IsDryFilling() bool {
 	if p.IsDough() || p.NeedsFor(func(c larder.Control) bool {
 		return c != larder.ControlProtein && c != larder.ControlRawVegetable
@@ -101,26 +94,20 @@ func (p *Part) IsDryFilling() bool {
 	if !(p.Grams(AllWater).Hi <= dryFillingWater*mass.Lo) {
 		return false
 	}
-	if !p.Controls(larder.ControlRawVegetable) {
-		return true
-	}
-	return p.IsSeasonedButter()
+	return !p.Controls(larder.ControlRawVegetable) || p.IsSeasonedButter()
 }
 
 // IsSeasonedButter reports whether the part is butter with some garlic, onion or herbs in it.
 func (p *Part) IsSeasonedButter() bool {
 	green, butter := 0.0, 0.0
-	for _, q := range p.Contents() {
-		for _, in := range q.Ingredients {
-			switch {
-			case in.Item == nil:
-			case in.Item.ControlOf() == larder.ControlRawVegetable:
-				green += p.sheet.Amount(in).Hi
-			case in.Item.ControlOf() != "":
-				return false
-			case in.Item.Is(larder.MilkFat):
-				butter += p.sheet.Amount(in).Lo
-			}
+	for in := range p.Foods() {
+		switch control := in.Item.ControlOf(); {
+		case control == larder.ControlRawVegetable:
+			green += p.sheet.Amount(in).Hi
+		case control != "":
+			return false
+		case in.Item.Is(larder.MilkFat):
+			butter += p.sheet.Amount(in).Lo
 		}
 	}
 	mass := p.Grams(Mass)

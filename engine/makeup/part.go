@@ -1,6 +1,7 @@
 package makeup
 
 import (
+	"iter"
 	"slices"
 
 	"forebake/engine/figure"
@@ -93,6 +94,19 @@ func (p *Part) Contents() []*Part {
 	}
 	p.contents = out
 	return out
+}
+
+// Foods are the ingredients of the larder in the part and in all that it takes in.
+func (p *Part) Foods() iter.Seq[*formula.Ingredient] {
+	return func(yield func(*formula.Ingredient) bool) {
+		for _, q := range p.Contents() {
+			for _, in := range q.Ingredients {
+				if in.Item != nil && !yield(in) {
+					return
+				}
+			}
+		}
+	}
 }
 
 // add adds up the components of the part, once.
@@ -295,7 +309,7 @@ func holdsItsWater(item *larder.Item) bool {
 	return false
 }
 
-// pasteSugarPct is the sugar that a cooked paste has at least, such as bean paste and plum butter, %
+// pasteSugarPct is the least sugar of a cooked paste, such as bean paste and plum butter, %
 // (judgement).
 const pasteSugarPct = 30
 
@@ -378,22 +392,14 @@ func (p *Part) IsCooked() bool { return p.HasStep((*formula.Verb).Cooks) }
 
 // CooksUnsaid reports whether a step cooks the part and says nothing of how hot it gets.
 func (p *Part) CooksUnsaid() bool {
-	for _, s := range p.Steps {
-		if s.HeatUnsaid() {
-			return true
-		}
-	}
-	return false
+	return slices.ContainsFunc(p.Steps, (*formula.Step).HeatUnsaid)
 }
 
 // CooksAll reports whether a step of the part's own cooks all of it.
 func (p *Part) CooksAll() bool {
-	for _, s := range p.Steps {
-		if s.Verb.Cooks() && s.HeatsAll() {
-			return true
-		}
-	}
-	return false
+	return slices.ContainsFunc(p.Steps, func(s *formula.Step) bool {
+		return s.Verb.Cooks() && s.HeatsAll()
+	})
 }
 
 // scaldC is the temperature from which wet flour gelatinises: wheat starch swells from about 58 to

@@ -39,8 +39,7 @@ func (p *Part) Thermal() ThermalValues {
 		)
 		return ThermalValues{v, v, v, v}
 	}
-	total := p.Grams(Mass)
-	open := total.Width() / total.Lo // what may still be put in or left out
+	open := p.OpenShare()
 	model := func(a, b, m, e float64) Value {
 		e += open
 		return Value{
@@ -68,10 +67,10 @@ func (p *Part) Thermal() ThermalValues {
 	}
 }
 
-// composition gives the mass fractions; ok is false while an amount is open or a range.
+// composition gives the mass fractions; ok is false while the mass is not settled.
 func (p *Part) composition() (heat.Composition, bool) {
 	total := p.Grams(Mass)
-	if !p.Trifling(total) || total.Lo == 0 {
+	if !p.IsSettled(total) || total.Lo == 0 {
 		return heat.Composition{}, false
 	}
 	share := func(c Component) float64 { return p.Grams(c).Mid() / total.Mid() }
@@ -81,14 +80,21 @@ func (p *Part) composition() (heat.Composition, bool) {
 	}, true
 }
 
-// triflingShare is the share of a part's mass by which a weight may be open, as the zest of a lemon
-// is or flour by the cup, and heat still be followed with its middle: the mix is 1.5 K off at most by
-// what is 30 K colder or warmer, and times are widened by the share (computed).
-const triflingShare = 0.1
+// OpenShare is how much of the part may still be put in or left out, on its least mass.
+func (p *Part) OpenShare() float64 {
+	total := p.Grams(Mass)
+	return total.Width() / total.Lo
+}
 
-// Trifling reports whether a weight of the part, or of something in it, is known but for a pinch.
-func (p *Part) Trifling(g Interval) bool {
-	return g.IsFinite() && g.Width() <= triflingShare*p.Grams(Mass).Lo
+// settledWithin is the share of a part's mass by which a weight may be open, as the zest of a lemon
+// is or flour by the cup, and heat still be followed with its middle: the mix is 1.5 K off at most
+// by what is 30 K colder or warmer, and times are widened by the share (computed).
+const settledWithin = 0.1
+
+// IsSettled reports whether a weight of the part, or of something in it, is known so well that heat
+// can be followed with its middle.
+func (p *Part) IsSettled(g Interval) bool {
+	return g.IsFinite() && g.Width() <= settledWithin*p.Grams(Mass).Lo
 }
 
 // Freezing is the water of the part that can freeze, without its onset, and the onset, C; both are

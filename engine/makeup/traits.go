@@ -177,11 +177,9 @@ func (p *Part) firstUnpriced() string {
 
 // yeasts calls visit for every yeast in the part and the parts it takes in.
 func (p *Part) yeasts(visit func(*formula.Ingredient)) {
-	for _, q := range p.Contents() {
-		for _, in := range q.Ingredients {
-			if in.Of == nil && in.Item.Yeast > 0 {
-				visit(in)
-			}
+	for in := range p.Foods() {
+		if in.Item.Yeast > 0 {
+			visit(in)
 		}
 	}
 }

@@ -120,9 +120,6 @@ func (p *Part) ingredientTemp(in *formula.Ingredient) Value {
 	return figure.ValueOf(k.Room.Interval)
 }
 
-// boilingC is the hottest that wet food gets, C.
-const boilingC = 100
-
 // anyTemp is what a part can be at when its steps cannot be followed: anything between the fridge,
 // the room and every temperature that its steps and ingredients name; no hotter than boiling. It is
 // worked out once, since parts within parts have too many paths through them.
@@ -139,7 +136,7 @@ func (p *Part) anyTemp() Interval {
 			}
 		}
 		if s.Verb.Heats() && !s.To.Set && !s.Core.Set {
-			out.Hi = max(out.Hi, boilingC)
+			out.Hi = max(out.Hi, history.BoilingC)
 		}
 		if around, ok := history.Around(k, s); ok {
 			out = out.Hull(around)
@@ -156,7 +153,7 @@ func (p *Part) anyTemp() Interval {
 			out = out.Hull(p.sheet.Part(in.Of).anyTemp())
 		}
 	}
-	p.named = &Interval{Lo: out.Lo, Hi: max(out.Lo, min(out.Hi, boilingC))}
+	p.named = &Interval{Lo: out.Lo, Hi: max(out.Lo, min(out.Hi, history.BoilingC))}
 	return *p.named
 }
 
@@ -188,23 +185,23 @@ func (p *Part) mixings(s *formula.Step) (mix [figure.Runs]bakersmath.Mixing, why
 	}
 	minutes := figure.Estimate{Low: s.Time.Lo, Mid: s.Time.Mid(), High: s.Time.Hi}
 	for run := range mix {
-		slow, fast := bakersmath.SplitMinutes(mixer, minutes.At(figure.Run(run)))
-		mix[run] = bakersmath.Mixing{
-			By:      mixer,
-			SlowMin: slow,
-			FastMin: fast,
-			MassKg:  p.Grams(makeup.Mass).Mid() / 1000,
-			RoomC:   p.sheet.Kitchen.Room.Mid(),
-		}
+		mix[run] = inMixer(mixer, minutes.At(figure.Run(run)), p.Grams(makeup.Mass).Mid()/1000,
+			p.sheet.Kitchen.Room.Mid())
 		why = figure.FirstReason(why, mix[run].Refuses())
 	}
 	return mix, why
 }
 
+// inMixer is a mix of so many minutes and kg in a room.
+func inMixer(by bakersmath.Mixer, minutes, kg, roomC float64) bakersmath.Mixing {
+	slow, fast := bakersmath.SplitMinutes(by, minutes)
+	return bakersmath.Mixing{By: by, SlowMin: slow, FastMin: fast, MassKg: kg, RoomC: roomC}
+}
+
 // heatOf gives an ingredient as the heat balance takes it; run picks the end of its temperature.
 func (p *Part) heatOf(in *formula.Ingredient, run figure.Run) (bakersmath.Ingredient, bool) {
 	g := p.sheet.Amount(in)
-	if !p.Trifling(g) {
+	if !p.IsSettled(g) {
 		return bakersmath.Ingredient{}, false // a range of weights would need every mix of their ends
 	}
 	return p.heatOfGrams(in, g.Mid(), run)

@@ -104,13 +104,10 @@ func (p *Part) openMixings(s *formula.Step) []bakersmath.Mixing {
 	}
 	var out []bakersmath.Mixing
 	for _, minutes := range [...]float64{s.Time.Lo, s.Time.Hi} {
-		slow, fast := bakersmath.SplitMinutes(mixer, min(minutes, bakersmath.LongestMix(mixer)))
+		minutes = min(minutes, bakersmath.LongestMix(mixer))
 		for _, kg := range [...]float64{bakersmath.SmallestDoughKg, bakersmath.LargestDoughKg} {
 			for _, roomC := range [...]float64{p.sheet.Kitchen.Room.Lo, p.sheet.Kitchen.Room.Hi} {
-				m := bakersmath.Mixing{
-					By: mixer, SlowMin: slow, FastMin: fast, MassKg: kg, RoomC: roomC,
-				}
-				if m.Refuses() == "" {
+				if m := inMixer(mixer, minutes, kg, roomC); m.Refuses() == "" {
 					out = append(out, m)
 				}
 			}

@@ -151,22 +151,11 @@ func (s *Sheet) TinRange(step *formula.Step) Interval {
 	return Interval{Lo: 2.6, Hi: 4.4}
 }
 
-// CoreTarget is the core that is wanted of a bake or cook: by the last step in one oven that names
-// it.
-func CoreTarget(step *formula.Step) (target formula.Given) {
-	for _, s := range step.InOven() {
-		if s.Core.Set {
-			target = s.Core
-		}
-	}
-	return target
-}
-
 // OvenMinutes is the time in one oven up to the end of a bake.
 func (s *Sheet) OvenMinutes(step *formula.Step) Value {
 	sum := figure.ValueOf(Interval{})
-	for _, bake := range step.InOven() {
-		v := makeup.Given(bake.Time, "the time of this "+bake.Verb.Name, bake.Place)
+	for _, one := range step.InOven() {
+		v := makeup.Given(one.Time, "the time of this "+one.Verb.Name, one.Place)
 		if v.Need != nil {
 			return v
 		}
@@ -183,32 +172,31 @@ func (s *Sheet) OvenTemp(step *formula.Step) Value {
 	if len(bakes) == 1 {
 		return s.AroundStep(step)
 	}
-	var sum, minutes, span Interval
-	for i, bake := range bakes {
-		at := s.AroundStep(bake)
+	var sum, span Interval
+	for i, one := range bakes {
+		at := s.AroundStep(one)
 		if at.Need != nil {
 			return at
 		}
 		if span = span.Hull(at.Interval()); i == 0 {
 			span = at.Interval()
 		}
-		sum = sum.Add(at.Interval().Mul(bake.Time.Interval))
-		minutes = minutes.Add(bake.Time.Interval)
+		sum = sum.Add(at.Interval().Mul(one.Time.Interval))
 	}
-	all := s.OvenMinutes(step)
-	if all.Need != nil || !minutes.IsPoint() { // nobody knows how long at which
+	minutes := s.OvenMinutes(step)
+	if minutes.Need != nil || !minutes.Exact() { // nobody knows how long at which
 		v := figure.ValueOf(span)
-		v.Need = all.Need
+		v.Need = minutes.Need
 		return v
 	}
-	return figure.ValueOf(sum.Div(minutes))
+	return figure.ValueOf(sum.Div(minutes.Interval()))
 }
 
 // MinutesToCore is open while only the history is missing, and absent where the step asks for no
 // core or water boils below it: a rule that asks whether it is known must not take a formula that
 // says less for one that does without.
 func (s *Sheet) MinutesToCore(step *formula.Step) Value {
-	target := CoreTarget(step)
+	target := step.CoreTarget()
 	if highest := bake.BoilingPointC(s.Kitchen.Altitude.Mid()) - bake.CoreMargin; !target.Set ||
 		target.Lo > highest {
 		return figure.Absent(

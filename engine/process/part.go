@@ -136,9 +136,8 @@ func (p *Part) makeMaterial() history.Material {
 		SpecificHeat: t.SpecificHeat.Mid,
 	}
 	m.Diffusivity = m.Conductivity / (m.Density * m.SpecificHeat)
-	mass := p.Grams(makeup.Mass)
-	m.Open = mass.Width() / mass.Lo
-	if total := mass.Mid(); total > 0 {
+	m.Open = p.OpenShare()
+	if total := p.Grams(makeup.Mass).Mid(); total > 0 {
 		m.Butterfat = p.Grams(makeup.Butterfat).Mid() / total
 	}
 	m.Chocolate = p.Chocolate()

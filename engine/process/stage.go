@@ -126,9 +126,6 @@ func fallen(st *history.Stage, targetC float64) (Value, bool) {
 	return figure.Ordered(out).Value(), true
 }
 
-// AfterBake reports whether an earlier step of the part heats all of it through.
-func AfterBake(step *formula.Step) bool { return step.IsAfterHeat() }
-
 // LastCool reports whether no later step of the part cools it.
 func LastCool(step *formula.Step) bool {
 	for _, other := range step.Part.Steps[step.Index+1:] {
@@ -243,9 +240,13 @@ const (
 	friedLeastMin     = 1
 )
 
-// friedMin is the least that a piece fries, min for its weight in g to two thirds, as heat goes: a
-// minute for the published doughnut of 55 g, 10 for 1.8 kg.
+// friedMin is the least that a piece fries, min for heatsBy of its weight: a minute for the
+// published doughnut of 55 g, 10 for 1.8 kg.
 const friedMin = friedLeastMin / 14.5
+
+// heatsBy is what the time to heat a piece through goes by, as heat goes: its weight, g, to two
+// thirds.
+func heatsBy(grams float64) float64 { return math.Cbrt(grams * grams) }
 
 // FriedWell reports whether the fat and the time of a dough in hot fat are such that it is cooked
 // through and not only brown. A core that is aimed at is no proof of it; one that was read answers.
@@ -263,13 +264,13 @@ func (s *Sheet) FriedWell(step *formula.Step) Value {
 	}
 	need := float64(friedLeastMin)
 	if g := s.PieceMass(step); g.IsFinite() && !s.Pieces().Absent {
-		need = max(need, friedMin*math.Cbrt(g.Hi*g.Hi))
+		need = max(need, friedMin*heatsBy(g.Hi))
 	}
 	return figure.YesNo(step.At.Lo >= fatColdC && step.At.Hi <= fatHotC && step.Time.Lo >= need)
 }
 
-// cookedMin is the least that a piece of dough cooks in steam, in water or on a plate, min for its
-// weight in g to two thirds: 7 min for 70 g, 10 for 120 g, 57 for a loaf of 1.7 kg (judgement, by
+// cookedMin is the least that a piece of dough cooks in steam, in water or on a plate, min for
+// heatsBy of its weight: 7 min for 70 g, 10 for 120 g, 57 for a loaf of 1.7 kg (judgement, by
 // common practice of 10 to 15 min for buns).
 const cookedMin = 0.4
 
@@ -280,7 +281,7 @@ func (s *Sheet) CookedLong(step *formula.Step) bool {
 		return s.FriedWell(step).Lo == 1
 	}
 	g := s.PieceMass(step)
-	return step.Time.Set && g.Hi > 0 && step.Time.Lo >= cookedMin*math.Cbrt(g.Hi*g.Hi)
+	return step.Time.Set && g.Hi > 0 && step.Time.Lo >= cookedMin*heatsBy(g.Hi)
 }
 
 // Reached is the temperature that a cook or bake brings all of its part to: as read, else as aimed
@@ -347,7 +348,7 @@ func (p *Part) HottestAt(i int) float64 {
 		case r != nil && r.Temp.Set:
 			return max(hottest, r.Temp.Hi)
 		case step.Verb.Heats():
-			return boilingC
+			return history.BoilingC
 		case step.Verb.PutsOn() && step.Uses != nil:
 			hottest = max(hottest, p.sheet.Part(step.Uses).anyTemp().Hi)
 		}

@@ -7,7 +7,6 @@ import (
 	"forebake/engine/formula"
 	"forebake/engine/larder"
 	"forebake/engine/makeup"
-	"forebake/engine/process"
 	"forebake/engine/science/microbe"
 )
 
@@ -177,7 +176,7 @@ func (s *Sheet) StandsHere(step *formula.Step) Value {
 
 func (s *Sheet) standsHere(step *formula.Step, needs func(*Part) Value) Value {
 	p := s.Part(step.Part)
-	if !p.IsDough() || !process.AfterBake(step) {
+	if !p.IsDough() || !step.IsAfterHeat() {
 		return needs(p)
 	}
 	// Pieces of meat and fish in a crumb need control after the bake too.

@@ -60,11 +60,9 @@ const leastCulture = 0.05
 // isSoured reports whether a sourdough culture in the dough is enough to lead its ferment.
 func (p *Part) isSoured() bool {
 	culture := 0.0
-	for _, q := range p.Contents() {
-		for _, in := range q.Ingredients {
-			if makeup.IsCulture(in) {
-				culture += p.sheet.Amount(in).Lo
-			}
+	for in := range p.Foods() {
+		if makeup.IsCulture(in) {
+			culture += p.sheet.Amount(in).Lo
 		}
 	}
 	return culture >= leastCulture*p.Grams(makeup.Mass).Hi && culture > 0

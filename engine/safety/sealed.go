@@ -109,11 +109,9 @@ func (p *Part) allSteps() []*formula.Step {
 // oilMost is the most oil in the part, g, that of the parts it takes in with it.
 func (p *Part) oilMost() float64 {
 	sum := 0.0
-	for _, q := range p.Contents() {
-		for _, in := range q.Ingredients {
-			if in.Item != nil && in.Item.Class == larder.ClassFat && in.Item.Traits&larder.MilkFat == 0 {
-				sum += p.sheet.Amount(in).Hi
-			}
+	for in := range p.Foods() {
+		if in.Item.Class == larder.ClassFat && in.Item.Traits&larder.MilkFat == 0 {
+			sum += p.sheet.Amount(in).Hi
 		}
 	}
 	return sum

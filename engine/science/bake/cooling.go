@@ -21,14 +21,14 @@ const (
 // warm side of every pore and condenses at the cold one, several times what a dry crumb conducts.
 // 0.2 + 0.9/(1 + exp(-(T - 80)/10)): Purlis & Salvadori, J. Food Engineering 91:428-433 (2009)
 // (memory); cold crumb 0.23 to 0.25 (Rask 1989, quoted); 4.8e-7 m2/s of a hot one (Zanoni, Peri &
-// Gianotti 1995, read). Vapour that diffuses in saturated pores gives 0.17 at 25, 0.26 at 40 and 0.5
-// at 60 C (computed).
+// Gianotti 1995, read). Vapour that diffuses in saturated pores gives 0.17 at 25, 0.26 at 40 and
+// 0.5 at 60 C (computed).
 func CrumbConducts(tC float64) float64 {
 	return crumbCold + crumbSteam/(1+math.Exp((crumbHalfC-tC)/crumbSpanK))
 }
 
-// Figures of CrumbConducts: what a cold crumb conducts and what its vapour adds in the end, W/(m K),
-// where half of that is there, C, and over how many kelvins it comes.
+// Figures of CrumbConducts: what a cold crumb conducts and what its vapour adds in the end,
+// W/(m K), where half of that is there, C, and over how many kelvins it comes.
 const crumbCold, crumbSteam, crumbHalfC, crumbSpanK = 0.2, 0.9, 80, 10
 
 // CrumbShare is CrumbConducts over CrumbConductivity.
@@ -36,8 +36,8 @@ var CrumbShare = heat.NewCurve(-20, 105, 126, func(tC float64) float64 {
 	return CrumbConducts(tC) / CrumbConductivity
 })
 
-// steamShare is how much of the heat of an open, hot loaf goes with the water that it loses while it
-// cools: 2 % of its weight, 1 to 2 % by handbooks (memory) and 2.5 % measured (a Japanese
+// steamShare is how much of the heat of an open, hot loaf goes with the water that it loses while
+// it cools: 2 % of its weight, 1 to 2 % by handbooks (memory) and 2.5 % measured (a Japanese
 // practitioner, read), at 2400 kJ/kg, of the 190 kJ/kg from 95 to 25 C.
 const steamShare = 0.25
 

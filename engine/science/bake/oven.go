@@ -126,9 +126,10 @@ const turnedError = 0.10
 const steamHead = 180
 
 // carryOver is how long the core goes on rising out of the oven, as if it were still in it, as
-// alpha t/L^2: what cools the crust comes to the middle late. By a grid of rolls, loaves and panettone
-// it is 0.043 to 0.064 in moved air of 40 W/(m2 K) and 0.06 to 0.08 on a rack (computed). A loaf of
-// 450 g taken out at 79 C was read at 96 C on the rack (a home baker, read); here it comes to 86.
+// alpha t/L^2: what cools the crust comes to the middle late. By a grid of rolls, loaves and
+// panettone it is 0.043 to 0.064 in moved air of 40 W/(m2 K) and 0.06 to 0.08 on a rack (computed).
+// A loaf of 450 g taken out at 79 C was read at 96 C on the rack (a home baker, read); here
+// it comes to 86.
 var carryOver = figure.Estimate{Low: 0.043, Mid: 0.06, High: 0.08}
 
 // CoreMargin is how far below boiling the last core is that the model gives a time for, K. Its last
@@ -191,7 +192,6 @@ type Baking struct {
 	shell         coreCourse // the skin of the dough around a lump, until it boils
 	quick, slow   float64    // how many times shorter and longer the time may be
 	head          float64    // s, by which steam may be quicker
-	shellBoils    float64    // s after which that skin is held at boiling
 	around        float64    // how far from the core to that skin the dough at the lump is
 }
 
@@ -209,6 +209,13 @@ func (c *coreCourse) at(seconds float64) float64 {
 		}
 	}
 	return sum
+}
+
+// stretch makes a course take so many times as long.
+func (c *coreCourse) stretch(times float64) {
+	for n := range crumbModes {
+		c.rate[n] /= times
+	}
 }
 
 // Bake starts a bake: conduction in one direction of dimension d = half thickness times surface
@@ -255,29 +262,28 @@ func (o Oven) Bake(p Piece) (b Baking, why string) {
 		}
 		b.held.rate[m], b.held.size[m] = held.z2[m]*perSecond, sum
 	}
-	b.shell, b.shellBoils = skin, b.skinBoils
-	if p.Lump && p.Filling > 0 {
-		alone := p
-		alone.DensityKgM3, alone.Filling, alone.Lump = p.doughDensity(), 0, false
-		shell, _ := o.Bake(alone)
-		b.shell, b.shellBoils, b.around = shell.shell, shell.shellBoils, math.Pow(p.Filling, 2/d)
+	if p.Lump { // the dough around it warms as if it were alone
+		b.shell, b.around = skin, math.Pow(p.Filling, 2/d)
+		alone := crumbK / (p.doughDensity() * crumbCp) / (half * half) // 1/s
+		for n := range crumbModes {
+			b.shell.rate[n] = open.z2[n] * alone
+		}
 	}
 	return b, ""
 }
 
-// crumb is the conductivity and the diffusivity of a piece. A filling in layers makes one stuff with
-// the dough: heat contents add by volume, and the heat crosses both, one behind the other. A lump in
-// the middle takes its own time on top of that of the dough around it: of a share v of the volume,
-// reaching v^(1/d) of the way. Grids of two stuffs have 0.92 to 1.06 of that time in layers and 0.95
-// to 1.10 around a lump, of 10 to 20 % in a log or a ball (computed).
+// crumb is the conductivity and the diffusivity of a piece. A filling in layers makes one stuff
+// with the dough: heat contents add by volume, and the heat crosses both, one behind the other. A
+// lump in the middle takes its own time on top of that of the dough around it: of a share v of the
+// volume, reaching v^(1/d) of the way. Grids of two stuffs have 0.92 to 1.06 of that time in layers
+// and 0.95 to 1.10 around a lump, of 10 to 20 % in a log or a ball (computed).
 func (p Piece) crumb(d float64) (k, alpha float64) {
-	dough := p.doughDensity()
-	slowness := dough * crumbCp / crumbK
 	if p.Lump {
+		slowness := p.doughDensity() * crumbCp / crumbK
 		return crumbK, 1 / (slowness + lumpTime/d*math.Pow(p.Filling, 2/d)/fillingAlpha)
 	}
 	k = 1 / ((1-p.Filling)/crumbK + p.Filling/fillingK)
-	return k, k / ((1-p.Filling)*dough*crumbCp + p.Filling*fillingK/fillingAlpha)
+	return k, k / ((1-p.Filling)*p.doughDensity()*crumbCp + p.Filling*fillingK/fillingAlpha)
 }
 
 // doughDensity is the density of the piece without its filling, kg/m3.
@@ -335,19 +341,13 @@ func (b *Baking) core(seconds float64) float64 {
 // Dough is the coldest dough of one run, C, after the given minutes: the core, but around a lump of
 // filling the dough that touches it. From the core to the skin of the dough the warmth grows with
 // the square of the way at the least, from the fourth minute on: grids of two stuffs are hotter
-// there (computed).
+// there (computed). The quick run's skin is no warmer than the middle one's.
 func (b *Baking) Dough(run figure.Run, minutes float64) float64 {
-	core, seconds := b.Core(run, minutes), minutes*60
-	if run == figure.Low {
-		seconds /= b.slow
-	}
+	core, seconds := b.Core(run, minutes), b.paced(min(run, figure.Middle), minutes)
 	if b.around == 0 || seconds < shellLearns {
 		return core
 	}
-	skin := b.boilC
-	if seconds < b.shellBoils {
-		skin = math.Min(b.shell.at(seconds), b.boilC)
-	}
+	skin := math.Min(b.shell.at(seconds), b.boilC)
 	return core + math.Max(0, skin-core)*b.around
 }
 
@@ -356,18 +356,23 @@ const shellLearns = 240
 
 // Core is the core of one run, C, after the given minutes. The low run is the slow one.
 func (b *Baking) Core(run figure.Run, minutes float64) float64 {
+	tC := b.core(b.paced(run, minutes))
+	if run == figure.High && tC > b.boilC-CoreMargin && minutes > 0 {
+		return b.boilC // the model's last degrees are too slow
+	}
+	return tC
+}
+
+// paced is how long the middle run takes for what a run does in the given minutes, s.
+func (b *Baking) paced(run figure.Run, minutes float64) float64 {
 	seconds := math.Max(minutes, 0) * 60
 	switch run {
 	case figure.Low:
-		return b.core(seconds / b.slow)
+		return seconds / b.slow
 	case figure.High:
-		tC := b.core(seconds*b.quick + b.head)
-		if tC > b.boilC-CoreMargin && seconds > 0 {
-			return b.boilC // the model's last degrees are too slow
-		}
-		return tC
+		return seconds*b.quick + b.head
 	}
-	return b.core(seconds)
+	return seconds
 }
 
 // Peak is the hottest that the core of one run gets, C, by a bake of the given minutes: in it, or
@@ -376,13 +381,7 @@ func (b *Baking) Peak(run figure.Run, minutes float64) float64 {
 	if !(minutes > 0) {
 		return b.startC
 	}
-	switch run {
-	case figure.Low:
-		return b.core(minutes*60/b.slow + b.carry.Low)
-	case figure.High:
-		return math.Max(b.Core(run, minutes), b.core(minutes*60*b.quick+b.head+b.carry.High))
-	}
-	return b.core(minutes*60 + b.carry.Mid)
+	return math.Max(b.Core(run, minutes), b.core(b.paced(run, minutes)+b.carry.At(run)))
 }
 
 // CoreAfter is the core, C, after the given minutes, its low end the slow run.
@@ -458,8 +457,7 @@ func (b *Baking) pace(stretch float64) {
 	b.skinBoils *= stretch
 	b.untouched *= stretch
 	b.carry = b.carry.Times(stretch)
-	for n := range crumbModes {
-		b.open.rate[n] /= stretch
-		b.held.rate[n] /= stretch
-	}
+	b.open.stretch(stretch)
+	b.held.stretch(stretch)
+	b.shell.stretch(stretch)
 }

@@ -580,8 +580,8 @@ func BenchmarkBake(b *testing.B) {
 }
 
 // The core goes on rising out of the oven as grids of 40 cells in another language have it: that of
-// the slow run in moved air of 40 W/(m2 K), that of the middle on a rack of 12. A loaf of 450 g that
-// was taken out at 79.4 C (175 F) was read at 96 C (205 F) on the rack (a home baker, read).
+// the slow run in moved air of 40 W/(m2 K), that of the middle on a rack of 12. A loaf of 450 g
+// that was taken out at 79.4 C (175 F) was read at 96 C (205 F) on the rack (a home baker, read).
 func TestCarryOver(t *testing.T) {
 	loaf := Piece{Body: heat.EllipsoidOf(0.250, 0.100, 0.060), DensityKgM3: 330, StartC: 25}
 	bun := Piece{Body: heat.EllipsoidOf(0.094, 0.094, 0.0468), DensityKgM3: 330, StartC: 27}

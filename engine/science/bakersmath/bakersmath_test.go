@@ -1,50 +1,15 @@
 package bakersmath
 
 import (
-	"encoding/csv"
 	"math"
-	"os"
-	"path/filepath"
 	"regexp"
-	"strconv"
 	"testing"
 
 	"forebake/engine/figure"
+	"forebake/engine/science/internal/published"
 )
 
-// rows reads a table of testdata/tables by column name.
-func rows(t *testing.T, name string) []map[string]string {
-	t.Helper()
-	f, err := os.Open(filepath.Join("..", "..", "..", "testdata", "tables", name))
-	if err != nil {
-		t.Fatal(err)
-	}
-	defer f.Close()
-	r := csv.NewReader(f)
-	r.Comment = '#'
-	lines, err := r.ReadAll()
-	if err != nil {
-		t.Fatal(err)
-	}
-	var out []map[string]string
-	for _, line := range lines[1:] {
-		row := map[string]string{}
-		for i, column := range lines[0] {
-			row[column] = line[i]
-		}
-		out = append(out, row)
-	}
-	return out
-}
-
-func number(t *testing.T, text string) float64 {
-	t.Helper()
-	x, err := strconv.ParseFloat(text, 64)
-	if err != nil {
-		t.Fatal(err)
-	}
-	return x
-}
+var rows, number = published.Rows, published.Number
 
 func near(t *testing.T, name string, got, want, tolerance float64) {
 	t.Helper()

@@ -1,38 +1,21 @@
 package ferment
 
 import (
-	"encoding/csv"
 	"math"
-	"os"
-	"strconv"
 	"strings"
 	"testing"
 
 	"pgregory.net/rapid"
 
 	"forebake/engine/figure"
+	"forebake/engine/science/internal/published"
 )
 
 // rows reads the rows of one kind of testdata/tables/yeast-pace.csv by column name.
 func rows(t *testing.T, kind string) []map[string]string {
 	t.Helper()
-	f, err := os.Open("../../../testdata/tables/yeast-pace.csv")
-	if err != nil {
-		t.Fatal(err)
-	}
-	defer f.Close()
-	r := csv.NewReader(f)
-	r.Comment = '#'
-	lines, err := r.ReadAll()
-	if err != nil {
-		t.Fatal(err)
-	}
 	var out []map[string]string
-	for _, line := range lines[1:] {
-		row := map[string]string{}
-		for i, column := range lines[0] {
-			row[column] = line[i]
-		}
+	for _, row := range published.Rows(t, "yeast-pace.csv") {
 		if row["kind"] == kind {
 			out = append(out, row)
 		}
@@ -43,14 +26,7 @@ func rows(t *testing.T, kind string) []map[string]string {
 	return out
 }
 
-func number(t *testing.T, text string) float64 {
-	t.Helper()
-	x, err := strconv.ParseFloat(text, 64)
-	if err != nil {
-		t.Fatal(err)
-	}
-	return x
-}
+var number = published.Number
 
 // hold counts the rows that an estimate holds, and fails where the table says otherwise.
 func hold(t *testing.T, r map[string]string, e figure.Estimate, held *int) {

@@ -296,8 +296,8 @@ func TestBathIsSilent(t *testing.T) {
 	never(t, "no target", c.TimeTo(math.NaN(), 1000))
 }
 
-// The food's own figures make a bath as much quicker and slower as anything with a held surface, and
-// the quick run has the room's strongest air above it.
+// The food's own figures make a bath as much quicker and slower as anything with a held surface,
+// and the quick run has the room's strongest air above it.
 func TestBathRuns(t *testing.T) {
 	b := Bath{Body: SlabOf(0.04), Food: bathDough, StartC: 26, WaterC: 0.5, RoomC: 22}
 	held := 1 + TimeError(math.Inf(1), AirError)
@@ -314,7 +314,8 @@ func TestBathRuns(t *testing.T) {
 	early := bathRun(t, warm, figure.Low)
 	lid := early.courses[1]
 	early.Advance(1800)
-	if open, closed := early.courses[0].state().SurfaceC, lid.advance(1800*early.pace).SurfaceC; !(open < closed-1) {
+	open, closed := early.courses[0].state().SurfaceC, lid.advance(1800*early.pace).SurfaceC
+	if !(open < closed-1) {
 		t.Errorf("the top is at %g C in the open and at %g C under a lid", open, closed)
 	}
 }
@@ -339,17 +340,17 @@ func TestStirredBath(t *testing.T) {
 	}
 }
 
-// Natural convection by the sizes of Incropera (memory) and radiation, by hand: a dough 4 K over its
-// room as the typical coefficient of a room, a loaf at 60 C 6.50 and 6.34.
+// Natural convection by the sizes of Incropera (memory) and radiation, by hand: a dough 4 K over
+// its room as the typical coefficient of a room, a loaf at 60 C 6.50 and 6.34.
 func TestStillAir(t *testing.T) {
 	near(t, "a dough", StillAir(26, 22), coefficients[Room].Typical, 0.1)
 	near(t, "a loaf", StillAir(60, 22), 12.83, 0.15)
 	near(t, "from below", StillAir(4, 26), 10.66, 0.3)
 }
 
-// Water in saturated air by a steam table (memory), and what settles on a dough at 14 C in a proofer
-// of 30 C and 80 %, by hand: 24.3 - 12.1 g/m3, 5.23/(1200 0.88) m/s, 2.45 MJ/kg, over 16 K. In a dry
-// room nothing does.
+// Water in saturated air by a steam table (memory), and what settles on a dough at 14 C in a
+// proofer of 30 C and 80 %, by hand: 24.3 - 12.1 g/m3, 5.23/(1200 0.88) m/s, 2.45 MJ/kg, over 16 K.
+// In a dry room nothing does.
 func TestDew(t *testing.T) {
 	for c, grams := range map[float64]float64{4: 6.36, 20: 17.3, 26: 24.4, 30: 30.4, 40: 51.2} {
 		near(t, "saturated air", 1000*Saturated(c), grams, 0.01*grams)

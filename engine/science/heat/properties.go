@@ -122,8 +122,8 @@ func PropertiesAt(c Composition, tC, gasFraction float64) (p Properties, ok bool
 	return PropertiesWithIce(c, 0, tC, gasFraction)
 }
 
-// PropertiesWithIce is PropertiesAt with some of the water ice, as kg in a kg of food, and from -40 C
-// on.
+// PropertiesWithIce is PropertiesAt with some of the water ice, as kg in a kg of food, and from
+// -40 C on.
 func PropertiesWithIce(c Composition, frozen, tC, gasFraction float64) (p Properties, ok bool) {
 	fractions := [solidsAndWater + 1]float64{
 		c.Water - frozen,

@@ -77,20 +77,24 @@ func SurfaceCoefficient(p Place) (Coefficient, bool) {
 	return coefficients[p], true
 }
 
-// StillAir is the coefficient between a surface and still air, radiation included, W/(m2 K): natural
-// convection by the fourth root of their difference (Incropera eqs 9.26-9.32, memory). It is 9 for a
-// dough at 26 C in a room of 22, and 12.8 for a loaf at 60 C.
+// StillAir is the coefficient between a surface and still air, radiation included, W/(m2 K). It is
+// 9 for a dough at 26 C in a room of 22, and 12.8 for a loaf at 60 C.
 func StillAir(surfaceC, airC float64) float64 {
-	return stillConvection*math.Pow(math.Abs(surfaceC-airC)/stillDifference, 0.25) +
-		Radiation(surfaceC, airC)
+	return convection(math.Abs(surfaceC-airC)) + Radiation(surfaceC, airC)
 }
 
-// stillConvection is the convective part of StillAir, W/(m2 K), at a difference of stillDifference, K,
-// for a piece of 0.1 m: top 4.2, bottom 2.1, sides 4.4 (computed).
+// convection is the convective part of StillAir by the difference, K: natural convection by its
+// fourth root (Incropera eqs 9.26-9.32, memory).
+func convection(difference float64) float64 {
+	return stillConvection * math.Pow(difference/stillDifference, 0.25)
+}
+
+// stillConvection is convection, W/(m2 K), at a difference of stillDifference, K, for a piece of
+// 0.1 m: top 4.2, bottom 2.1, sides 4.4 (computed).
 const stillConvection, stillDifference = 3.7, 4.0
 
-// Dew is what condensation adds to StillAir on a surface colder than moist air, W/(m2 K): the water of
-// air of a relative humidity, 0 to 1, that settles on it, by the Chilton-Colburn analogy with
+// Dew is what condensation adds to StillAir on a surface colder than moist air, W/(m2 K): the water
+// of air of a relative humidity, 0 to 1, that settles on it, by the Chilton-Colburn analogy with
 // Le^(2/3) = 0.88 (Incropera eq. 6.60, memory). It is 0 where the surface is above the dew point.
 func Dew(surfaceC, airC, humidity float64) float64 {
 	const lewis, airHeat, latent = 0.88, 1200, 2.45e6 // -, J/(m3 K), J/kg
@@ -99,8 +103,7 @@ func Dew(surfaceC, airC, humidity float64) float64 {
 	if !(difference > 0) || !(settles > 0) {
 		return 0
 	}
-	convection := stillConvection * math.Pow(difference/stillDifference, 0.25)
-	return convection / (airHeat * lewis) * latent * settles / difference
+	return convection(difference) / (airHeat * lewis) * latent * settles / difference
 }
 
 // Saturated is the water in saturated air, kg/m3, at -20 to 60 C, by Magnus' formula within 0.3 %
@@ -111,8 +114,8 @@ func Saturated(tC float64) float64 {
 }
 
 // SurfaceLag is how far a surface stands from the air around it over a whole cooling or warming, as
-// a share of the body's difference from it at first: at that third its coefficient is the mean one's
-// (judgement).
+// a share of the body's difference from it at first: at that third its coefficient is the mean
+// one's (judgement).
 const SurfaceLag = 1. / 3
 
 // Layer is something between a surface and its surroundings.

@@ -30,8 +30,8 @@ type Volumes struct {
 	age, first   float64
 }
 
-// The faces between the cells, 0..1, from the middle to the surface and from surface to surface. They
-// crowd towards a surface, where the field bends most.
+// The faces between the cells, 0..1, from the middle to the surface and from surface to surface.
+// They crowd towards a surface, where the field bends most.
 var towardsFace, towardsFaces = func() (one, two [2*cells + 1]float64) {
 	for i := range cells + 1 {
 		one[i] = 1 - math.Pow(1-float64(i)/cells, 1.5)

@@ -104,9 +104,9 @@ func (i Ice) latent(tC float64) float64 {
 const curveLow, curveHigh, curveStep = -45.0, 45.0, 0.2
 
 // Heats are the specific heat of a food by temperature, J/(kg K), and its conductivity as a share
-// of the one above freezing: for heat.Volumes.SetSpecificHeat and SetConductivity. cp is its specific
-// heat unfrozen, butterfat the share of its mass that sets and melts on the way. why is the reason
-// for silence.
+// of the one above freezing: for heat.Volumes.SetSpecificHeat and SetConductivity. cp is its
+// specific heat unfrozen, butterfat the share of its mass that sets and melts on the way. why is
+// the reason for silence.
 //
 // Supercooling is left out: the core drops a little early, then waits. Thawing goes the same way
 // back.
@@ -116,7 +116,8 @@ func (i Ice) Heats(cp, butterfat float64) (specificHeat, conductivity heat.Curve
 	}
 	plain, ok := i.at(0)
 	if !ok || !(cp > 0) || math.IsInf(cp, 1) {
-		return heat.Curve{}, heat.Curve{}, "the make-up of the food is none that freezing can be reckoned for"
+		return heat.Curve{}, heat.Curve{},
+			"the make-up of the food is none that freezing can be reckoned for"
 	}
 	n := int(math.Round((curveHigh-curveLow)/curveStep)) + 1
 	shares := make([]float64, 0, n)

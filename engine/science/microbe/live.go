@@ -41,8 +41,8 @@ var (
 		figure.Estimate{Low: 0.01065, Mid: 0.01165, High: 0.0124}, 7, 38, 50, 0, 0, 21, 38,
 		noKneadSource, "the four rows need 0.01065, 0.01236, 0.01229 and 0.01128; " +
 			"Mid is their mean, High lies over all", "computed"}
-	// LiveSalmonella has the same medium. A bake answers it: the core that core-unproven-risk asks for brings down more
-	// than 5 log and all that can grow.
+	// LiveSalmonella has the same medium. A bake answers it: the core that core-unproven-risk asks
+	// for brings down more than 5 log and all that can grow.
 	LiveSalmonella = Growth{Salmonella, "live yeast dough",
 		figure.Estimate{Low: 0.0200, Mid: 0.0224, High: 0.0259}, 5.2, 38, 46.2, 0, 4, 21, 21,
 		noKneadSource, "the means over 24 h and 12 h at 21 C and the fastest 6 h; other " +
@@ -71,8 +71,8 @@ func (g *Growth) rate(b, tC float64) float64 {
 }
 
 // LogAt is the growth, log10, by one reading of B, while the temperature runs straight from t0C to
-// t1C in the given hours: the exact integral. It is not cut at MostLog, since the parts of a history
-// add up. Anything that cannot be read is infinite.
+// t1C in the given hours: the exact integral. It is not cut at MostLog, since the parts of a
+// history add up. Anything that cannot be read is infinite.
 func (g *Growth) LogAt(run figure.Run, t0C, t1C, hours float64) float64 {
 	lo, hi := math.Min(t0C, t1C), math.Max(t0C, t1C)
 	if !readable(lo) || !readable(hi) || !(hours >= 0 && hours <= math.MaxFloat64) {

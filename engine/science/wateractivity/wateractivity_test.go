@@ -1,43 +1,17 @@
 package wateractivity
 
 import (
-	"encoding/csv"
 	"math"
-	"os"
-	"path/filepath"
-	"strconv"
 	"strings"
 	"testing"
 
 	"pgregory.net/rapid"
 
 	"forebake/engine/figure"
+	"forebake/engine/science/internal/published"
 )
 
-// rows reads a table of testdata/tables by column name.
-func rows(t *testing.T, name string) []map[string]string {
-	t.Helper()
-	f, err := os.Open(filepath.Join("..", "..", "..", "testdata", "tables", name))
-	if err != nil {
-		t.Fatal(err)
-	}
-	defer f.Close()
-	r := csv.NewReader(f)
-	r.Comment = '#'
-	lines, err := r.ReadAll()
-	if err != nil {
-		t.Fatal(err)
-	}
-	var out []map[string]string
-	for _, line := range lines[1:] {
-		row := map[string]string{}
-		for i, column := range lines[0] {
-			row[column] = line[i]
-		}
-		out = append(out, row)
-	}
-	return out
-}
+var rows = published.Rows
 
 // number reads a figure, 0 where the table has none.
 func number(t *testing.T, text string) float64 {
@@ -45,11 +19,7 @@ func number(t *testing.T, text string) float64 {
 	if text == "" {
 		return 0
 	}
-	x, err := strconv.ParseFloat(text, 64)
-	if err != nil {
-		t.Fatal(err)
-	}
-	return x
+	return published.Number(t, text)
 }
 
 // alone is 100 g of water with one solute in grams.
