@@ -177,6 +177,7 @@ func (rd *reader) saidTime(s *Step, e hclsyntax.Expression) bool {
 	}
 	time, rest, ok := said.TimeIn(text)
 	if !ok {
+		before := s.sign
 		if rd.namesOwn(s, text, at) {
 			return true
 		}
@@ -194,7 +195,7 @@ func (rd *reader) saidTime(s *Step, e hclsyntax.Expression) bool {
 		if s.sign == nil && (said.Sign(text) || said.Manner(text)) {
 			s.sign, s.manner = &sign{text, at}, text
 		}
-		return s.sign != nil
+		return s.sign != before
 	}
 	if _, fault := quantity.Read(text, forTime); fault == nil {
 		return false

@@ -257,41 +257,65 @@ func (rd *reader) readSteps(p *Part, e hclsyntax.Expression) {
 	}
 }
 
-// apart gives a filling that stands beside another verb, { shape = "balls", fill = "custard" }, a
-// step of its own, and tells so: before what closes it in, after what only makes room for it.
+// apart gives a filling that stands beside another verb, { shape = "balls", fill = "custard" }, a step
+// of its own, and tells so: before what closes it in, and after what only makes room for it.
 func (rd *reader) apart(items []hclsyntax.Expression) []hclsyntax.Expression {
 	out := items[:0:0]
 	for _, item := range items {
-		object, ok := item.(*hclsyntax.ObjectConsExpr)
-		fill, other := -1, -1
-		for i := 0; ok && i < len(object.Items); i++ {
-			switch w := stepNamed(hcl.ExprAsKeyword(object.Items[i].KeyExpr)); {
-			case w.verb == nil || w.option != nil:
-			case w.verb.Fills() && fill < 0:
-				fill = i
-			case !w.verb.Fills() && other < 0:
-				other = i
-			default:
-				ok = false // three things at once
-			}
-		}
-		if !ok || fill < 0 || other < 0 {
+		fill, other := twoThings(item)
+		if fill == nil {
 			out = append(out, item)
 			continue
 		}
+		object := item.(*hclsyntax.ObjectConsExpr)
 		one, rest := *object, *object
-		one.Items = []hclsyntax.ObjectConsItem{object.Items[fill]}
-		rest.Items = slices.Delete(slices.Clone(object.Items), fill, fill+1)
-		key := hcl.ExprAsKeyword(object.Items[other].KeyExpr)
-		rd.assumed(rd.Place(object.Items[fill].KeyExpr.Range()),
-			fmt.Sprintf("what stands beside %s is read as a step of its own", key))
-		if stepNamed(key).verb.Sheets() {
+		one.Items, rest.Items = nil, nil
+		for _, pair := range object.Items {
+			w := wordOf(pair)
+			if w.verb == fill || w.verb != other && w.option != nil && fill.Takes(w.option) && !other.Takes(w.option) {
+				one.Items = append(one.Items, pair)
+			} else {
+				rest.Items = append(rest.Items, pair)
+			}
+		}
+		rd.assumed(rd.Place(one.Items[0].KeyExpr.Range()),
+			fmt.Sprintf("what stands beside %s is read as a step of its own", other.Name))
+		if other.Sheets() {
 			out = append(out, &rest, &one)
 		} else {
 			out = append(out, &one, &rest)
 		}
 	}
 	return out
+}
+
+// twoThings gives the filling verb of a step and the one other verb beside it; nil for a step that is
+// not of these two.
+func twoThings(item hclsyntax.Expression) (fill, other *Verb) {
+	object, ok := item.(*hclsyntax.ObjectConsExpr)
+	if !ok {
+		return nil, nil
+	}
+	for _, pair := range object.Items {
+		switch w := wordOf(pair); {
+		case w.verb == nil || w.option != nil:
+		case w.verb.Fills() && fill == nil:
+			fill = w.verb
+		case !w.verb.Fills() && other == nil:
+			other = w.verb
+		default:
+			return nil, nil // three things at once
+		}
+	}
+	if other == nil {
+		return nil, nil
+	}
+	return fill, other
+}
+
+// wordOf is what the key of a pair in a step means.
+func wordOf(pair hclsyntax.ObjectConsItem) stepWord {
+	return stepNamed(hcl.ExprAsKeyword(pair.KeyExpr))
 }
 
 func (rd *reader) readStep(s *Step, e hclsyntax.Expression) bool {

@@ -228,6 +228,7 @@ func TestFillingBesideAVerb(t *testing.T) {
 	}
 	for line, want := range map[string]string{
 		`{ shape = "balls", fill = "jam" }`:                  "fill shape",
+		`{ shape = "balls", fill = "jam", amount = "60 g" }`: "fill shape",
 		`{ fill = "jam", shape = "balls", pieces = 12 }`:     "fill shape",
 		`{ sheet = "5 mm", fill = "jam" }`:                   "sheet fill",
 		`{ rest = "10 min", at = "20 C" }, { fill = "jam" }`: "rest fill",
@@ -238,6 +239,9 @@ func TestFillingBesideAVerb(t *testing.T) {
 	}
 	if _, faults := steps(`{ shape = "balls", fill = "jam", rest = "1 h" }`); faults == 0 {
 		t.Error("three verbs at once are read")
+	}
+	if _, faults := steps(`{ rest = "until relaxed", time = "a while or so" }`); faults == 0 {
+		t.Error("a time that is none is swallowed behind a sign")
 	}
 }
 
