@@ -894,3 +894,24 @@ func sane(t tester, what string, f *Fact, v Value) {
 		t.Errorf("%s is %v to %v, and %v in the middle", what, v.Lo, v.Hi, v.Mid)
 	}
 }
+
+// A piece fries for its weight to two thirds: a doughnut of 55 g in a minute (published doughnuts),
+// one of 430 g in 3.9.
+func TestFriedBySize(t *testing.T) {
+	for _, c := range []struct {
+		pieces  int
+		minutes string
+		want    float64
+	}{
+		{32, "1.2 min", 1}, {32, "0.9 min", 0}, {4, "3.5 min", 0}, {4, "4.4 min", 1},
+	} {
+		s := sheetIn(t, fmt.Sprintf(`makes = "%d pieces"
+dough "d" {
+  ingredients = { "bread flour" = "1000 g", "water" = "705 g", "instant yeast" = "15 g" }
+  steps = [ { mix = "9 min", to = "26 C" }, { divide = %d }, { cook = %q, by = "frying", at = "180 C" } ]
+}`, c.pieces, c.pieces, c.minutes), kitchenOf(nil))
+		if v := stepValue(t, s, "d", 2, "is_fried_well"); v.Absent || v.Lo != c.want || v.Hi != c.want {
+			t.Errorf("%d pieces for %s: %v, want %v", c.pieces, c.minutes, v, c.want)
+		}
+	}
+}

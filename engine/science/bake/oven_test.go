@@ -675,6 +675,9 @@ func TestDoughAroundALump(t *testing.T) {
 		if low := b.Dough(figure.Low, c.minutes); low > got {
 			t.Errorf("a lump of %v after %v min: the slow run %.1f is over %.1f", c.share, c.minutes, low, got)
 		}
+		if got, want := b.Dough(figure.Middle, 3.5), b.Core(figure.Middle, 3.5); got != want {
+			t.Errorf("a lump of %v before the fourth minute: %v, not the core %v", c.share, got, want)
+		}
 		piece.Filling, piece.Lump = 0, false
 		b, _ = oven.Bake(piece)
 		if got, want := b.Dough(figure.Middle, c.minutes), b.Core(figure.Middle, c.minutes); got != want {
