@@ -66,19 +66,6 @@ type Makes struct {
 	Total  Given   // weight of all, g
 }
 
-// Kind is the kind of a part.
-type Kind uint8
-
-// The kinds of part that a formula may hold.
-const (
-	Dough Kind = iota
-	Preferment
-	Filling
-	Topping
-	Syrup
-	Wash
-)
-
 // Part is one mix of ingredients with its own steps: a dough, a filling, a syrup.
 type Part struct {
 	Formula     *Formula

@@ -5,6 +5,19 @@ import (
 	"slices"
 )
 
+// Kind is the kind of a part.
+type Kind uint8
+
+// The kinds of part that a formula may hold.
+const (
+	Dough Kind = iota
+	Preferment
+	Filling
+	Topping
+	Syrup
+	Wash
+)
+
 // KindNames are the kinds as written in a file, by Kind.
 var KindNames = []string{"dough", "preferment", "filling", "topping", "syrup", "wash"}
 

@@ -71,17 +71,9 @@ func (rd *reader) checkBrick(p *Part, s *Step) {
 		return // not weighed, or still open
 	}
 	if g.Lo > heaviestPart*ml || g.Hi < lightestPart*ml {
-		rd.Fault(
-			s.Form.Place,
-			"%s of \"%s\" does not fit a block of %s: it is %s; mend the size or the weights",
-			quantity.FormatInterval(
-				g,
-				"g",
-			),
-			p.Name,
-			quantity.Format(ml, "ml"),
-			fits(g.Lo > heaviestPart*ml),
-		)
+		rd.Fault(s.Form.Place, "%s of \"%s\" does not fit a block of %s: it is %s; mend the size or the "+
+			"weights", quantity.FormatInterval(g, "g"), p.Name, quantity.Format(ml, "ml"),
+			fits(g.Lo > heaviestPart*ml))
 	}
 }
 

@@ -93,20 +93,14 @@ func (f *Formula) Spans() []Span {
 					continue
 				}
 				if list := o.spans(s); len(list) > 0 {
-					out = append(
-						out,
-						Span{"the " + o.Name + " of this " + s.Verb.Name, s.Place, true,
-							at(s, list)},
-					)
+					out = append(out, Span{"the " + o.Name + " of this " + s.Verb.Name, s.Place,
+						true, at(s, list)})
 				}
 			}
 			if s.OpenOwn {
 				if list := s.ownReadings(); len(list) > 0 {
-					out = append(
-						out,
-						Span{s.Verb.Measures() + " of this " + s.Verb.Name, s.Place, true,
-							at(s, list)},
-					)
+					out = append(out, Span{s.Verb.Measures() + " of this " + s.Verb.Name, s.Place,
+						true, at(s, list)})
 				}
 			}
 			out = append(out, s.ranges()...)

@@ -263,7 +263,7 @@ func (rd *reader) apart(items []hclsyntax.Expression) []hclsyntax.Expression {
 	out := items[:0:0]
 	for _, item := range items {
 		fill, other := twoThings(item)
-		if fill == nil {
+		if fill == nil || other == nil {
 			out = append(out, item)
 			continue
 		}
@@ -272,7 +272,8 @@ func (rd *reader) apart(items []hclsyntax.Expression) []hclsyntax.Expression {
 		one.Items, rest.Items = nil, nil
 		for _, pair := range object.Items {
 			w := wordOf(pair)
-			if w.verb == fill || w.verb != other && w.option != nil && fill.Takes(w.option) && !other.Takes(w.option) {
+			if w.verb == fill ||
+				w.verb != other && w.option != nil && fill.Takes(w.option) && !other.Takes(w.option) {
 				one.Items = append(one.Items, pair)
 			} else {
 				rest.Items = append(rest.Items, pair)
@@ -289,8 +290,8 @@ func (rd *reader) apart(items []hclsyntax.Expression) []hclsyntax.Expression {
 	return out
 }
 
-// twoThings gives the filling verb of a step and the one other verb beside it; nil for a step that is
-// not of these two.
+// twoThings gives the filling verb of a step and the one other verb beside it; nil where there is none
+// of its kind, or more than one.
 func twoThings(item hclsyntax.Expression) (fill, other *Verb) {
 	object, ok := item.(*hclsyntax.ObjectConsExpr)
 	if !ok {
@@ -306,9 +307,6 @@ func twoThings(item hclsyntax.Expression) (fill, other *Verb) {
 		default:
 			return nil, nil // three things at once
 		}
-	}
-	if other == nil {
-		return nil, nil
 	}
 	return fill, other
 }
