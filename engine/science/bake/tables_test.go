@@ -2,6 +2,7 @@ package bake
 
 import (
 	"math"
+	"os"
 	"strings"
 	"testing"
 
@@ -9,7 +10,7 @@ import (
 	"forebake/engine/science/internal/published"
 )
 
-var readTable, number = published.Rows, published.Number
+var readTable, number = published.In(os.DirFS(published.Folder)), published.Number
 
 func near(t *testing.T, name string, got, want, tolerance float64) {
 	t.Helper()

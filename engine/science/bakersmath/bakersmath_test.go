@@ -2,6 +2,7 @@ package bakersmath
 
 import (
 	"math"
+	"os"
 	"regexp"
 	"testing"
 
@@ -9,7 +10,7 @@ import (
 	"forebake/engine/science/internal/published"
 )
 
-var rows, number = published.Rows, published.Number
+var rows, number = published.In(os.DirFS(published.Folder)), published.Number
 
 func near(t *testing.T, name string, got, want, tolerance float64) {
 	t.Helper()

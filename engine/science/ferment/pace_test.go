@@ -2,6 +2,7 @@ package ferment
 
 import (
 	"math"
+	"os"
 	"strings"
 	"testing"
 
@@ -15,7 +16,7 @@ import (
 func rows(t *testing.T, kind string) []map[string]string {
 	t.Helper()
 	var out []map[string]string
-	for _, row := range published.Rows(t, "yeast-pace.csv") {
+	for _, row := range published.In(os.DirFS(published.Folder))(t, "yeast-pace.csv") {
 		if row["kind"] == kind {
 			out = append(out, row)
 		}

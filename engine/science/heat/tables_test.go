@@ -2,13 +2,14 @@ package heat
 
 import (
 	"math"
+	"os"
 	"strings"
 	"testing"
 
 	"forebake/engine/science/internal/published"
 )
 
-var readTable, number = published.Rows, published.Number
+var readTable, number = published.In(os.DirFS(published.Folder)), published.Number
 
 func TestRootsMatchTheTable(t *testing.T) {
 	rows := readTable(t, "transient-conduction.csv")

@@ -2,6 +2,7 @@ package melt
 
 import (
 	"math"
+	"os"
 	"testing"
 
 	"pgregory.net/rapid"
@@ -10,7 +11,7 @@ import (
 	"forebake/engine/science/internal/published"
 )
 
-var readTable, number = published.Rows, published.Number
+var readTable, number = published.In(os.DirFS(published.Folder)), published.Number
 
 func near(t *testing.T, name string, got, want, tolerance float64) {
 	t.Helper()

@@ -2,6 +2,7 @@ package mould
 
 import (
 	"math"
+	"os"
 	"strings"
 	"testing"
 
@@ -11,7 +12,7 @@ import (
 	"forebake/engine/science/internal/published"
 )
 
-var rows, number = published.Rows, published.Number
+var rows, number = published.In(os.DirFS(published.Folder)), published.Number
 
 // The published points of the line: those calculated from it to the printed day, the two measured
 // cakes within a tenth.

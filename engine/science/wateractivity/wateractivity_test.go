@@ -2,6 +2,7 @@ package wateractivity
 
 import (
 	"math"
+	"os"
 	"strings"
 	"testing"
 
@@ -11,7 +12,7 @@ import (
 	"forebake/engine/science/internal/published"
 )
 
-var rows = published.Rows
+var rows = published.In(os.DirFS(published.Folder))
 
 // number reads a figure, 0 where the table has none.
 func number(t *testing.T, text string) float64 {

@@ -4,16 +4,25 @@ package published
 
 import (
 	"encoding/csv"
-	"os"
-	"path/filepath"
+	"io/fs"
 	"strconv"
 	"testing"
 )
 
-// Rows gives the rows of a table by column name, to the test of a package in engine/science.
-func Rows(t *testing.T, name string) []map[string]string {
+// Folder is where the tables stand, from the folder of a package in engine/science.
+const Folder = "../../../testdata/tables"
+
+// In gives a reader of the tables in a folder: the rows of a table by column name.
+func In(folder fs.FS) func(t *testing.T, name string) []map[string]string {
+	return func(t *testing.T, name string) []map[string]string {
+		t.Helper()
+		return rows(t, folder, name)
+	}
+}
+
+func rows(t *testing.T, folder fs.FS, name string) []map[string]string {
 	t.Helper()
-	f, err := os.Open(filepath.Join("..", "..", "..", "testdata", "tables", name))
+	f, err := folder.Open(name)
 	if err != nil {
 		t.Fatal(err)
 	}
