@@ -1483,6 +1483,20 @@ rule "pulses-not-boiled" {
   source = "FDA Bad Bug Book, as told by Kansas State University Extension (quoted); 10 min: UK Food Standards Agency (memory)"
 }
 
+trial "dried beans at the boil, no figure written" {
+  rule  = "pulses-not-boiled"
+  cases = {
+    "boil"   = { expect = "clear", way = "boiling" }
+    "simmer" = { expect = "stop", way = "simmering" }
+  }
+  formula "t" {
+    filling "beans" {
+      ingredients = { "dried kidney beans" = "400 g", "water" = "900 g" }
+      steps       = [{ soak = "12 h", at = "4 C" }, { cook = "45 min", by = "$way" }]
+    }
+  }
+}
+
 trial "dried beans cooked" {
   rule  = "pulses-not-boiled"
   cases = {
