@@ -8,7 +8,6 @@ import (
 	"forebake/engine/makeup"
 	"forebake/engine/process"
 	"forebake/engine/safety"
-	"forebake/engine/science/bake"
 	"forebake/engine/science/ferment"
 	"forebake/engine/science/geometry"
 )
@@ -874,7 +873,7 @@ var stepFacts = []Fact{
 		Means:  "where water boils at this altitude; no crumb goes above it",
 		Source: "100 C less 0.0033 C a metre (memory)",
 		step: func(sh *parts, _ *formula.Step) Value {
-			return figure.ValueOf(figure.Point(bake.BoilingPointC(sh.Kitchen.Altitude.Mid())))
+			return figure.ValueOf(figure.Point(sh.BoilsAtC()))
 		},
 	},
 	{

@@ -11,7 +11,6 @@ import (
 	"forebake/engine/larder"
 	"forebake/engine/makeup"
 	"forebake/engine/safety"
-	"forebake/engine/science/bake"
 )
 
 // What the heat of a step must reach, C.
@@ -215,7 +214,7 @@ func BoiledMinutes(s *Sheet, p *Part) Value {
 		if step.IsProbed() {
 			aim = step.Reading.Temp
 		} else if step.HeatIsOfWay() && step.Way.Boils() {
-			aim.Interval = figure.Point(bake.BoilingPointC(s.Kitchen.Altitude.Hi))
+			aim.Interval = figure.Point(s.BoilsAtC())
 		}
 		if !step.Verb.Cooks() || !makeup.TakesInAll(step, pulse) || !aim.Set || aim.Hi < boiledC {
 			continue
