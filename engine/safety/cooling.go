@@ -13,9 +13,9 @@ import (
 
 // StartsHot reports whether a wait begins a cooling: the part comes to it hot, from a cook or bake
 // and not from another wait in which it cooled. In hot surroundings no cooling begins, nor where it
-// goes on hot, nor where it is eaten or thrown away in time: see HotOut.
+// goes on hot, nor where it is eaten or thrown away in time, or baked: see HotOut, IsHeatedInTime.
 func (s *Sheet) StartsHot(step *formula.Step) Value {
-	if s.endsHot(step) || s.HotOut(step).Lo > 0 {
+	if s.endsHot(step) || s.HotOut(step).Lo > 0 || s.IsHeatedInTime(step) {
 		return figure.YesNo(false)
 	}
 	return s.startsHot(step)
@@ -316,40 +316,49 @@ func (p *Part) onTo(
 	return b.At(run), ok
 }
 
-// untilBaked is how long after the start of a step its part goes into the oven in all that it is
-// spread on, h; ok is false where it does not.
+// untilBaked is how long after the start of a step its part is baked or cooked through in all that
+// it goes into or is spread on, h; ok is false where it is not.
 func (p *Part) untilBaked(step *formula.Step) (h Interval, ok bool) {
-	sum := func(steps []*formula.Step) Interval {
-		total := Interval{}
-		for _, other := range steps {
-			if other.Time.Set {
-				total = total.Add(other.Time.Interval.Scale(1.0 / 60))
-			} else if other.Verb.Waits() {
-				total.Hi = math.Inf(1)
-			}
-		}
-		return total
-	}
-	latest := Interval{}
-	for _, q := range p.Formula.Parts {
-		for i, use := range q.Steps {
-			if use.Uses != p.Part {
-				continue
-			}
-			baked := false
-			for k := i + 1; k < len(q.Steps) && !baked; k++ {
-				if baked = q.Steps[k].Verb.Bakes(); baked {
-					h := sum(p.Steps[step.Index:]).Add(sum(q.Steps[i:k]))
-					latest = figure.Between(max(latest.Lo, h.Lo), max(latest.Hi, h.Hi))
-				}
-			}
-			if !baked {
-				return Interval{}, false
-			}
-			ok = true
+	return p.sheet.untilHeated(p.Part, step.Index)
+}
+
+// untilHeated is untilBaked from a step of a part on.
+func (s *Sheet) untilHeated(p *formula.Part, from int) (h Interval, ok bool) {
+	own := Interval{}
+	for _, step := range p.Steps[from:] {
+		switch {
+		case step.HeatsAll():
+			return own, true
+		case step.Time.Set:
+			own = own.Add(step.Time.Interval.Scale(1.0 / 60))
+		case step.Verb.Waits():
+			own.Hi = math.Inf(1)
 		}
 	}
-	return latest, ok
+	for _, q := range s.Formula.Parts {
+		at := slices.IndexFunc(q.Steps, func(use *formula.Step) bool { return use.Uses == p })
+		if slices.ContainsFunc(q.Ingredients, func(in *formula.Ingredient) bool { return in.Of == p }) {
+			at = 0 // all of its steps count, wherever it is put in
+		}
+		if at < 0 {
+			continue
+		}
+		later, heated := s.untilHeated(q, at)
+		if !heated {
+			return Interval{}, false
+		}
+		h, ok = figure.Between(max(h.Lo, later.Lo), max(h.Hi, later.Hi)), true
+	}
+	return own.Add(h), ok
+}
+
+// IsHeatedInTime reports whether a part that stands hot is baked or cooked again, in all that it
+// goes into, in the hours that the code gives a working supply: time is its control, and no cooling
+// is asked of it. FDA Food Code 2022, 3-501.19(B) (read): food at 57 C or more, cooked within 4 h of
+// leaving it. The hours count from the start of the wait, when it is no cooler than that.
+func (s *Sheet) IsHeatedInTime(step *formula.Step) bool {
+	h, ok := s.untilHeated(step.Part, step.Index)
+	return ok && h.Hi <= s.limits().ColdOutHours.Value && !s.Part(step.Part).IsDough()
 }
 
 // KeepsCoolingHours reports whether every cooling of the part, its own and those in a part that it
