@@ -1218,8 +1218,8 @@ rule "core-shape-open" {
   on     = "bake"
   level  = "risk"
   limits = { core_c = 71 }
-  when   = "part.has_leaven && bake.shape_open && bake.core_as_round_c < limit.core_c"
-  say    = "As a round, the middle gets to {bake.core_as_round_c}, under {limit.core_c}; nothing says how this large piece stands. Write shape = \"ring\" or \"loaf\", or probe it."
+  when   = "part.has_leaven && bake.shape_open && bake.core_low_as_round_c < limit.core_c"
+  say    = "As a round, the middle gets to {bake.core_low_as_round_c}, under {limit.core_c}; nothing says how this large piece stands. Write shape = \"ring\" or \"loaf\", or probe it."
   why    = "A ring or a plait bakes through in half the time of a round of the same weight."
   source = "71 C: Adequacy of cooking procedures for the destruction of salmonellae, abstract (read); length to width and height of each shape: common practice, no source"
 }

@@ -343,7 +343,7 @@ var stepFacts = []Fact{
 		step:   (*parts).ShapeOpen,
 	},
 	{
-		Name:   "core_as_round_c",
+		Name:   "core_low_as_round_c",
 		Label:  "middle of a round at its end",
 		Unit:   "C",
 		of:     (*formula.Verb).Bakes,
