@@ -1,10 +1,13 @@
-// Package batch is the log of what happened at the bench: batches of a formula, with what was read
-// and noted at its steps and the marks of the tasting.
+// Package batch is the log of what happened at the bench: batches of a
+// formula, with what was read and noted at its steps and the marks of
+// the tasting.
 //
-// The log of buns.hcl is buns.log.hcl beside it. It only grows: an entry is added at its end, and a
-// text that does not begin with all that was there is never written. Batches and entries are
-// numbered, so that one that was taken out or moved is found. Package run hands the readings of the
-// newest batch to the formula. Nothing here reads or writes files.
+// The log of buns.hcl is buns.log.hcl beside it. It only grows: an
+// entry is added at its end, and a text that does not begin with all
+// that was there is never written. Batches and entries are numbered, so
+// that one that was taken out or moved is found. Package run hands the
+// readings of the newest batch to the formula. Nothing here reads or
+// writes files.
 package batch
 
 import (
@@ -46,7 +49,8 @@ type Entry struct {
 	Place  source.Place
 	Date   string
 
-	// Of a step: its number in the formula, its part and what it was, to find it again.
+	// Of a step: its number in the formula, its part and what it was,
+	// to find it again.
 	Step      int // 0 for the whole batch
 	Part, Did string
 
@@ -88,8 +92,9 @@ func (l *Log) Of(name string) (out []*Batch) {
 	return out
 }
 
-// StepOf finds the step that an entry speaks of: that of its number, else the only one of its part
-// that is as the entry says; nil where the formula has changed since.
+// StepOf finds the step that an entry speaks of: that of its number,
+// else the only one of its part that is as the entry says; nil where
+// the formula has changed since.
 func (e *Entry) StepOf(f *formula.Formula) *formula.Step {
 	var found *formula.Step
 	several := false
@@ -114,8 +119,9 @@ func (e *Entry) StepOf(f *formula.Formula) *formula.Step {
 	return found
 }
 
-// Believe gives the steps of a formula the readings of its newest batch, unless they have their own.
-// used counts them; lost are entries whose step is not there any more.
+// Believe gives the steps of a formula the readings of its newest
+// batch, unless they have their own. used counts them; lost are entries
+// whose step is not there any more.
 func (l *Log) Believe(f *formula.Formula) (used int, lost []*Entry) {
 	b := l.Newest(f.Name)
 	if b == nil {
@@ -146,8 +152,8 @@ func Read(f *source.File) (*Log, source.Problems) {
 	l := &Log{}
 	if n := len(f.Text); n > 0 && f.Text[n-1] != '\n' {
 		return l, source.Problems{{Place: source.Place{File: f, Start: n, End: n},
-			Text: "the log is cut short: its last line has no end; put back what is missing, or take " +
-				"the last block out"}}
+			Text: "the log is cut short: its last line has no end; put back what is missing, or " +
+				"take the last block out"}}
 	}
 	body, problems := source.Parse(f)
 	if len(problems) > 0 {
@@ -174,12 +180,14 @@ type reader struct {
 	log *Log
 }
 
-// text reads a text that an attribute must hold; "" where it is not there.
+// text reads a text that an attribute must hold; "" where it is
+// not there.
 func (r *reader) text(b *hclsyntax.Block, key string, must bool) string {
 	a := b.Body.Attributes[key]
 	if a == nil {
 		if must {
-			r.Fault(r.Place(b.TypeRange), "this %s has no %s; put back what the log said", b.Type, key)
+			r.Fault(r.Place(b.TypeRange), "this %s has no %s; put back what the log said",
+				b.Type, key)
 		}
 		return ""
 	}
@@ -274,9 +282,10 @@ func (r *reader) marks(x hclsyntax.Expression, e *Entry) {
 const heading = "# What happened at the bench. forebake log adds to the end, and changes nothing " +
 	"that stands here.\n"
 
-// Add gives the text of a log with a batch and an entry at its end, each nil for none. The entry is
-// of that batch, else of the newest one of its formula. The new text begins with all of the old one
-// and reads without a problem.
+// Add gives the text of a log with a batch and an entry at its end,
+// each nil for none. The entry is of that batch, else of the newest one
+// of its formula. The new text begins with all of the old one and reads
+// without a problem.
 func (l *Log) Add(name string, old []byte, of string, b *Batch, e *Entry) ([]byte, error) {
 	var out bytes.Buffer
 	out.Write(old)
@@ -321,7 +330,8 @@ func (l *Log) Add(name string, old []byte, of string, b *Batch, e *Entry) ([]byt
 			strings.TrimSuffix(name, ".log.hcl")+"-old.log.hcl")
 	}
 	if _, problems := Read(source.New(name, text)); len(problems) > 0 {
-		return nil, fmt.Errorf("--%s", problems[0].Text) // it begins with the key, which is the flag
+		// it begins with the key, which is the flag
+		return nil, fmt.Errorf("--%s", problems[0].Text)
 	}
 	return text, nil
 }

@@ -1,7 +1,9 @@
-// Package cost adds up what a formula's ingredients cost, and lists them as a label does.
+// Package cost adds up what a formula's ingredients cost, and lists
+// them as a label does.
 //
-// It counts what goes into the dough and what is put on it: of a part that is taken in by weight,
-// that share alone. Package engine calls it.
+// It counts what goes into the dough and what is put on it: of a
+// part that is taken in by weight, that share alone. Package engine
+// calls it.
 package cost
 
 import (
@@ -25,7 +27,8 @@ type used struct {
 	grams figure.Interval
 }
 
-// usedIn adds up the ingredients of a formula, the heaviest first; those that are open stand last.
+// usedIn adds up the ingredients of a formula, the heaviest first;
+// those that are open stand last.
 func usedIn(s *facts.Sheet) []used {
 	var out []used
 	shares := sharesOf(s)
@@ -60,12 +63,13 @@ func usedIn(s *facts.Sheet) []used {
 	return out
 }
 
-// sharesOf is the share of each part that is used, by its serial: all of one that no other takes
-// in, else what the others take of it.
+// sharesOf is the share of each part that is used, by its serial: all
+// of one that no other takes in, else what the others take of it.
 func sharesOf(s *facts.Sheet) []figure.Interval {
 	f := s.Formula
 	out := make([]figure.Interval, len(f.Parts))
-	// Order has each part after those that go into it: backwards, a taker stands before.
+	// Order has each part after those that go into it: backwards, a
+	// taker stands before.
 	for i := len(f.Order) - 1; i >= 0; i-- {
 		p := f.Order[i]
 		share, taken := figure.Interval{}, false

@@ -1,7 +1,8 @@
 package figure
 
-// Truth is a yes or no of which the formula may not say enough. The zero Truth is Open, so that an
-// answer that was never worked out counts as not known.
+// Truth is a yes or no of which the formula may not say enough. The
+// zero Truth is Open, so that an answer that was never worked out
+// counts as not known.
 type Truth uint8
 
 // The three truths.
@@ -33,7 +34,8 @@ func (t Truth) Not() Truth {
 // Possible reports whether the answer can be yes.
 func (t Truth) Possible() bool { return t != No }
 
-// And is Kleene's conjunction: No where either is No, Yes where both are Yes, else Open.
+// And is Kleene's conjunction: No where either is No, Yes where both
+// are Yes, else Open.
 func (t Truth) And(o Truth) Truth {
 	switch {
 	case t == No || o == No:

@@ -6,11 +6,13 @@ import (
 	"strings"
 )
 
-// mostAssumed is how many names stand behind each thing that is assumed, before the rest is counted.
+// mostAssumed is how many names stand behind each thing that is
+// assumed, before the rest is counted.
 const mostAssumed = 4
 
-// AssumedLine tells in one line what is taken for settings that are not written; "" for nothing.
-// What is alike is told once, with the names of a few and the number of the rest.
+// AssumedLine tells in one line what is taken for settings that are not
+// written; "" for nothing. What is alike is told once, with the names
+// of a few and the number of the rest.
 func AssumedLine(list []Assumptions) string {
 	var order []string
 	names := map[string][]string{}
@@ -45,7 +47,8 @@ func AssumedLine(list []Assumptions) string {
 // kitchenFigures is what stands before the defaults of a kitchen.
 const kitchenFigures = "kitchen"
 
-// Words gives what is assumed of one formula or kitchen in words, one each.
+// Words gives what is assumed of one formula or kitchen in words,
+// one each.
 func (a *Assumptions) Words() []string {
 	out := make([]string, len(a.List))
 	for i, one := range a.List {

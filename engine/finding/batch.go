@@ -1,6 +1,7 @@
 package finding
 
-// Batches is some batches of a formula side by side, ready to print: one column a batch.
+// Batches is some batches of a formula side by side, ready to print:
+// one column a batch.
 type Batches struct {
 	Formula string      `json:"formula"`
 	Heads   []BatchHead `json:"heads"`

@@ -24,8 +24,9 @@ type Waiting struct {
 	Answers int
 }
 
-// Causes folds unsure answers by what they wait for, that which would settle most first. An answer
-// that waits for two things counts at both.
+// Causes folds unsure answers by what they wait for, that which
+// would settle most first. An answer that waits for two things
+// counts at both.
 func Causes(list []*Finding) []Waiting {
 	var out []Waiting
 	at := map[Cause]int{}
@@ -54,8 +55,9 @@ func Causes(list []*Finding) []Waiting {
 	return out
 }
 
-// Open is the unsure answers of a formula in the order in which a person reads them: of food safety
-// within the models' error, then by what is missing, then all others within that error.
+// Open is the unsure answers of a formula in the order in which a
+// person reads them: of food safety within the models' error, then by
+// what is missing, then all others within that error.
 type Open struct {
 	Told   []Waiting
 	Within *Within // nil where that is fewer than two answers, or all are told one by one
@@ -88,7 +90,8 @@ func OpenOf(list []*Finding, all bool) Open {
 	return Open{append(Causes(safe), Causes(others)...), withinOf(within)}
 }
 
-// isWithinError reports whether an answer waits for nothing but a narrower model.
+// isWithinError reports whether an answer waits for nothing but a
+// narrower model.
 func (f *Finding) isWithinError() bool {
 	for _, c := range f.Causes {
 		if !c.ByModel {
@@ -109,7 +112,8 @@ func withinOf(list []*Finding) *Within {
 	out := Within{Answers: len(list)}
 	settles := map[string]int{}
 	for _, f := range list {
-		if name := fmt.Sprintf("%s (line %d)", f.Rule, f.Place.Line()); !slices.Contains(out.Rules, name) {
+		name := fmt.Sprintf("%s (line %d)", f.Rule, f.Place.Line())
+		if !slices.Contains(out.Rules, name) {
 			out.Rules = append(out.Rules, name)
 		}
 		counted := map[string]bool{"": true}

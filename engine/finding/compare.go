@@ -4,11 +4,13 @@ package finding
 type Comparison struct {
 	A, B  string // the formulas' names
 	Parts []ComparedPart
-	// Gained are findings of B that A has not, Lost those of A that B has not.
+	// Gained are findings of B that A has not, Lost those of A that B
+	// has not.
 	Gained, Lost []*Finding
 }
 
-// ComparedPart is a part of A beside its match in B; one of the names is empty where there is none.
+// ComparedPart is a part of A beside its match in B; one of the names
+// is empty where there is none.
 type ComparedPart struct {
 	Kind        string         `json:"kind"`
 	A           string         `json:"a"`

@@ -1,8 +1,10 @@
-// Package finding holds what a run finds: findings and cautions, with their levels, places and
-// figures, and the order in which they are printed.
+// Package finding holds what a run finds: findings and cautions,
+// with their levels, places and figures, and the order in which they
+// are printed.
 //
-// Package rule makes findings, package run collects them, package report prints them. This package
-// only orders and counts them, so that every format gives the same numbers.
+// Package rule makes findings, package run collects them, package
+// report prints them. This package only orders and counts them, so that
+// every format gives the same numbers.
 package finding
 
 import (
@@ -49,8 +51,9 @@ const (
 	Flagged
 	Unsure // a figure is missing, or the answer turns inside its error or range
 	Waived // set aside by the house, with a reason
-	// Assumed is an answer that an open amount of a seasoning leaves open, and that is clear while the
-	// amount is no more than usual of its class.
+	// Assumed is an answer that an open amount of a seasoning leaves
+	// open, and that is clear while the amount is no more than usual of
+	// its class.
 	Assumed
 )
 
@@ -100,14 +103,14 @@ type Finding struct {
 	Doubt   bool      // flagged because it could not be ruled out, not because it is certain
 	Safety  bool      // of a food-safety rule
 
-	// Of a waived answer: why, until which day (both as the house wrote them; Until may be ""), and
-	// the waiver's place.
+	// Of a waived answer: why, until which day (both as the house wrote
+	// them; Until may be ""), and the waiver's place.
 	Because, Until string
 	By             source.Place
 }
 
-// Loosened is one setting of a house that makes a food-safety rule less strict. Every format shows
-// it.
+// Loosened is one setting of a house that makes a food-safety rule less
+// strict. Every format shows it.
 type Loosened struct {
 	Rule, Pack string
 	What       string // "level", or "limit first_h"
@@ -116,7 +119,8 @@ type Loosened struct {
 	Place      source.Place // in the house file
 }
 
-// Unchecked is a food-safety pack that a house leaves out. Every format says so.
+// Unchecked is a food-safety pack that a house leaves out. Every format
+// says so.
 type Unchecked struct {
 	Pack  string
 	Place source.Place // in the house file
@@ -138,8 +142,9 @@ type Caution struct {
 	Formula string
 	Place   source.Place // of the formula
 
-	// The short line: the thing, a colon, its danger and what to do; "" for none. Words are those
-	// of a list in it, where ListHere stands. With names the caution whose line says this one too.
+	// The short line: the thing, a colon, its danger and what to do; ""
+	// for none. Words are those of a list in it, where ListHere stands.
+	// With names the caution whose line says this one too.
 	Short string
 	Words []string
 	With  string
@@ -150,8 +155,9 @@ type Caution struct {
 // ListHere stands in a short line for the words of its list.
 const ListHere = "\x00"
 
-// Whole gives the text with its detail. That of a house's own pack begins with the pack's name, so
-// that it never passes for a shipped one.
+// Whole gives the text with its detail. That of a house's own pack
+// begins with the pack's name, so that it never passes for a
+// shipped one.
 func (c *Caution) Whole() string {
 	text := c.Text
 	if c.Detail != "" {
@@ -194,8 +200,8 @@ func (t *Totals) Count(f *Finding) {
 // At reports whether a finding is flagged at or above a level.
 func (f *Finding) At(level Level) bool { return f.Answer == Flagged && f.Level <= level }
 
-// Sort orders findings by file, line, column, level, rule, subject and text. The
-// number of workers changes nothing.
+// Sort orders findings by file, line, column, level, rule, subject and
+// text. The number of workers changes nothing.
 func Sort(list []*Finding) {
 	sort.SliceStable(list, func(i, j int) bool {
 		a, b := list[i], list[j]

@@ -30,7 +30,8 @@ type Ends struct {
 // MixGood is one thing that goes into a mix.
 type MixGood struct{ Name, Weigh, Temp, From string }
 
-// Finite gives the figure where all of it is finite; nil otherwise, since no format prints more.
+// Finite gives the figure where all of it is finite; nil otherwise,
+// since no format prints more.
 func (e *Ends) Finite() *Ends {
 	if e == nil || math.IsInf(e.Low-e.High, 0) || math.IsNaN(e.Low+e.Mid+e.High) {
 		return nil

@@ -2,13 +2,15 @@ package finding
 
 import "sort"
 
-// CautionCard is the description of a caution. It has no name, so no setting can refer to it.
+// CautionCard is the description of a caution. It has no name, so no
+// setting can refer to it.
 type CautionCard struct {
 	On, Say, Detail, Source, File string
 	Line                          int
 }
 
-// FigureCard is what a figure that a rule file declares says about itself.
+// FigureCard is what a figure that a rule file declares says
+// about itself.
 type FigureCard struct {
 	Name, On, Is, Unit, Means, File string
 	Line                            int
@@ -18,12 +20,15 @@ type FigureCard struct {
 type PackCard struct {
 	Name, About string
 	Safety      bool
-	NoPack      bool         // the file is in force in every house: none can name it or leave it out
-	Figures     []FigureCard // in order of the files
-	Rules       []Card       // in order of their names
+	// the file is in force in every house: none can name it or leave
+	// it out
+	NoPack  bool
+	Figures []FigureCard // in order of the files
+	Rules   []Card       // in order of their names
 }
 
-// Rulebook is all packs and cautions in force in a house, for the lists of rules.
+// Rulebook is all packs and cautions in force in a house, for the lists
+// of rules.
 type Rulebook struct {
 	Packs     []PackCard
 	Cautions  []CautionCard
@@ -67,20 +72,24 @@ type CatalogueOption struct {
 	Subject string `json:"subject"` // step, ingredient
 	Name    string `json:"name"`
 	Means   string `json:"means"`
-	Steps   string `json:"steps"` // the verbs that take it; "" for all, and for those of ingredients
+	// the verbs that take it; "" for all, and for those of ingredients
+	Steps string `json:"steps"`
 }
 
-// CatalogueWord is one word of a closed list: a way, a place, a group of steps.
+// CatalogueWord is one word of a closed list: a way, a place, a group
+// of steps.
 type CatalogueWord struct {
-	List  string   `json:"list"` // way, place, group
-	Name  string   `json:"name"`
-	Means string   `json:"means"`
-	Steps string   `json:"steps"` // the verbs that it can be said of, or that it stands for; "" for all
+	List  string `json:"list"` // way, place, group
+	Name  string `json:"name"`
+	Means string `json:"means"`
+	// the verbs that it can be said of, or that it stands for; ""
+	// for all
+	Steps string   `json:"steps"`
 	Spelt []string `json:"spelt"` // other words that are read as this one
 }
 
-// CatalogueUnit is one unit with its spellings and its exact factor to the unit that its kind is
-// reckoned in.
+// CatalogueUnit is one unit with its spellings and its exact factor to
+// the unit that its kind is reckoned in.
 type CatalogueUnit struct {
 	Name  string   `json:"name"`
 	Kind  string   `json:"kind"`

@@ -20,7 +20,8 @@ import (
 func (j *Judge) finding(rule *Rule, x facts.Subject, a finding.Answer,
 	doubt bool) *finding.Finding {
 	f := &finding.Finding{
-		Rule: rule.ID, Pack: rule.Pack, Level: j.level(rule, x), Answer: a, Formula: j.formula().Name,
+		Rule: rule.ID, Pack: rule.Pack, Level: j.level(rule, x), Answer: a,
+		Formula: j.formula().Name,
 		Subject: SubjectName(x), Place: j.place(x), Why: rule.Why, Source: rule.Source,
 		Doubt: doubt, Safety: rule.Safety,
 	}

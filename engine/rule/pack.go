@@ -74,9 +74,10 @@ type Rule struct {
 	// in the usual range, unsure where only an end does.
 	Middle   bool
 	middleAt source.Place // of the word
-	Safety   bool         // of a food-safety pack: every report shows what a house loosens or waives
-	Was      []string     // old names that keep working
-	Adjust   []Adjust
+	// of a food-safety pack: every report shows what a house loosens or waives
+	Safety bool
+	Was    []string // old names that keep working
+	Adjust []Adjust
 
 	LevelBy *source.Place // the house line that set the level; nil when it is the rule's own
 	Because string        // why the house changed it; often none
@@ -103,8 +104,9 @@ type Caution struct {
 	When   *expr.Expr
 	Say    *Message
 	Detail *Message // what differs from formula to formula; nil when there is nothing
-	Short  *Message // one line: the thing, a colon, its danger and the one thing to do; nil for none
-	With   string   // another caution whose short line says this one too, where both are shown
+	// one line: the thing, a colon, its danger and the one thing to do; nil for none
+	Short  *Message
+	With   string // another caution whose short line says this one too, where both are shown
 	Source string
 
 	names expr.Names
