@@ -7,8 +7,8 @@ import (
 	"forebake/engine/kitchen"
 )
 
-// asked says for each key of a kitchen how it is measured, and gives a
-// value to write over.
+// asked gives, by key of a kitchen, an example value and how it
+// is measured.
 var asked = map[string]struct{ value, how string }{
 	"room": {"22 C", "a thermometer on the bench, at the hour you mix, in winter and in summer"},
 	"fridge": {"4 C", "a thermometer in a glass of water on the middle shelf, after a night; " +
@@ -25,8 +25,8 @@ var asked = map[string]struct{ value, how string }{
 	"altitude": {"0 m", "off a map"},
 }
 
-// House writes a starting house file. What must be measured stands
-// behind a # until it is: until then the default holds.
+// House writes a starting house file. What must be measured is
+// commented out; until it is measured the default holds.
 func House() string {
 	var b strings.Builder
 	b.WriteString("# A starting house file. Save it as house.hcl beside your formulas, or above " +

@@ -2,9 +2,9 @@ package begin
 
 import "forebake/engine/quantity"
 
-// process is how a family is made, and what it is made with. Times,
-// temperatures and weights are common practice; the check of each
-// starting formula holds them to the rules.
+// process is how a family is made, and with what. Times, temperatures
+// and weights are common practice; the check of each starting formula
+// holds them to the rules.
 type process struct {
 	dish       string // name of the dough part
 	one, many  string // word for what it makes
@@ -23,8 +23,7 @@ func (p *process) pieces(n float64) string {
 	return quantity.Plain(n) + " " + p.many
 }
 
-// way is how a family is made: that of plain rolls for one that the
-// table does not have.
+// way is how a family is made; as plain rolls for one not in the table.
 func way(name string) process {
 	if p, ok := processes[name]; ok {
 		return p

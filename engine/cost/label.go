@@ -13,8 +13,8 @@ import (
 	"forebake/engine/quantity"
 )
 
-// law is how the law of a place orders the list of ingredients and
-// marks allergens in it.
+// law is how a place's law orders the list of ingredients and
+// marks allergens.
 type law struct {
 	codes        []string // of the kitchen, for which it holds
 	name         string
@@ -37,8 +37,7 @@ var laws = []law{
 			"Articles 18 and 21 (memory)"},
 }
 
-// lawsOf gives the laws for a kitchen's code: all of them where it
-// names none.
+// lawsOf gives the laws for a kitchen's code; all where it names none.
 func lawsOf(code string) []law {
 	var out []law
 	for _, l := range laws {
@@ -92,8 +91,7 @@ func isWater(item *larder.Item) bool {
 	return item.Class == larder.ClassLiquid && item.Water > 99
 }
 
-// waterLeft puts added water where its weight in the finished product
-// puts it.
+// waterLeft places added water by its weight in the finished product.
 func (l law) waterLeft(s *facts.Sheet, list []used, i int) ([]used, []string) {
 	water := list[i]
 	whole := figure.Interval{}
@@ -137,9 +135,8 @@ func (l law) waterLeft(s *facts.Sheet, list []used, i int) ([]used, []string) {
 	return slices.Insert(list, place, water), says
 }
 
-// mayTurn tells the neighbours of the list whose weights are ranges
-// that meet: the list orders them by the middle. Of added water
-// waterLeft tells.
+// mayTurn tells of neighbours in the list whose weight ranges meet: the
+// list orders them by the middle. waterLeft tells of added water.
 func mayTurn(list []used) []string {
 	var out []string
 	for i := 1; i < len(list); i++ {

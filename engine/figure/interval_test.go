@@ -100,7 +100,7 @@ func drawInside(t *rapid.T, iv Interval, label string) float64 {
 	return rapid.OneOf(rapid.Just(lo), rapid.Just(hi), rapid.Float64Range(lo, hi)).Draw(t, label)
 }
 
-// near reports that an interval holds x, but for rounding.
+// near reports whether an interval holds x, but for rounding.
 func near(iv Interval, x float64) bool {
 	slack := 1e-9 * max(1, math.Abs(x))
 	return iv.Lo-slack <= x && x <= iv.Hi+slack
@@ -108,8 +108,8 @@ func near(iv Interval, x float64) bool {
 
 func sound(iv Interval) bool { return !math.IsNaN(iv.Lo) && !math.IsNaN(iv.Hi) && iv.Lo <= iv.Hi }
 
-// Whatever numbers two intervals hold, each operation's interval holds
-// the operation of the numbers.
+// An operation's interval holds the operation on any two numbers of
+// its intervals.
 func TestOperationsContain(t *testing.T) {
 	operations := map[string]struct {
 		intervals func(a, b Interval) Interval

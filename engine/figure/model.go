@@ -5,9 +5,8 @@ import (
 	"math"
 )
 
-// Limit is the span of one input that a model answers for, both
-// ends included. Outside it the model is silent and gives the
-// reason instead.
+// Limit is the span of one input that a model covers, ends included.
+// Outside it the model is silent and gives the reason.
 type Limit struct {
 	Quantity, Unit string
 	Low, High      float64
@@ -28,8 +27,7 @@ func (l Limit) Refuses(x float64) string {
 		l.Quantity, x, unit, l.Why, l.Low, l.High, unit)
 }
 
-// FirstReason is the first reason for silence of several, "" where
-// there is none.
+// FirstReason is the first of several reasons for silence, "" for none.
 func FirstReason(reasons ...string) string {
 	for _, r := range reasons {
 		if r != "" {
@@ -39,8 +37,8 @@ func FirstReason(reasons ...string) string {
 	return ""
 }
 
-// Model states of a modelled figure what the estimate alone does
-// not tell.
+// Model holds what an estimate alone does not say about a
+// modelled figure.
 type Model struct {
 	Name, Unit string
 	Gives      string // what it gives, where the name does not say it
@@ -54,6 +52,5 @@ type Model struct {
 // only these ends are certain.
 func Bounded(low, high float64) Estimate { return Estimate{low, math.NaN(), high} }
 
-// Unanswered is the estimate of a silent model where nothing at all
-// is certain.
+// Unanswered is a silent model's estimate where nothing is certain.
 func Unanswered() Estimate { return Bounded(math.Inf(-1), math.Inf(1)) }

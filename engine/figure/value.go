@@ -31,7 +31,7 @@ type Value struct {
 	Words  []string
 	Origin Origin
 	// Factor is the error that the last model laid on both ends:
-	// Lo/Factor to Hi*Factor of what came in. 0 where there is none.
+	// Lo/Factor to Hi*Factor of its input. 0 where there is none.
 	Factor float64
 	Absent bool  // the formula does not give it, as against giving a range or "?"
 	Need   *Need // what to write so that it is known
@@ -49,8 +49,8 @@ func (v *Value) Exact() bool { return !v.Absent && v.Lo == v.Hi && !math.IsInf(v
 // Interval gives the value as an interval.
 func (v *Value) Interval() Interval { return Interval{Lo: v.Lo, Hi: v.Hi} }
 
-// WithoutFactor is the span that is left where the model's own error is
-// taken off: that of what the formula leaves open.
+// WithoutFactor is the span without the model's own error: what the
+// formula leaves open.
 func (v *Value) WithoutFactor() Interval {
 	if v.Factor <= 1 || v.Lo < 0 {
 		return v.Interval()
@@ -63,8 +63,8 @@ func ValueOf(iv Interval) Value {
 	return Value{Lo: iv.Lo, Hi: iv.Hi, Mid: middle(iv)}
 }
 
-// middle is the best single figure of a span; NaN where an end is
-// not finite.
+// middle is the best single figure of a span; NaN where an end
+// is infinite.
 func middle(iv Interval) float64 {
 	switch {
 	case iv.Lo == iv.Hi:
@@ -75,8 +75,8 @@ func middle(iv Interval) float64 {
 	return math.NaN()
 }
 
-// Modelled gives a model's middle figure a factor of error on both
-// sides: mid/factor .. mid*factor.
+// Modelled gives a model's middle figure a factor of error: mid/factor
+// .. mid*factor.
 func Modelled(iv Interval, factor float64) Value {
 	return Value{
 		Lo: iv.Lo / factor, Hi: iv.Hi * factor, Mid: middle(iv), Origin: ByModel, Factor: factor,

@@ -7,8 +7,8 @@ import (
 	"forebake/engine/source"
 )
 
-// What only the models leave open is one line; food safety and what is
-// missing stand before it.
+// What only the models leave open is one line; food safety and missing
+// figures come before it.
 func TestOpenOf(t *testing.T) {
 	file := source.New("a.hcl", []byte("one\ntwo\nthree\n"))
 	at := func(start int) source.Place {

@@ -20,7 +20,7 @@ type PlannedFormula struct {
 	HandsOn string `json:"hands_on"`
 	Waiting string `json:"waiting"`
 
-	// How much sooner it is ready than the rest, for want of oven or
+	// How much sooner it is ready than the rest, for lack of oven or
 	// mixer; often "".
 	Sooner string `json:"sooner"`
 }
@@ -43,7 +43,7 @@ type PlanStep struct {
 	Notes   []string `json:"notes"`
 }
 
-// PlanNight is a formula whose plan wants somebody by night, with what
+// PlanNight is a formula whose plan needs somebody by night, with what
 // would avoid it.
 type PlanNight struct {
 	Formula string `json:"formula"`

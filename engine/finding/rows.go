@@ -8,7 +8,7 @@ type FactRow struct {
 	Main                 bool // it stands on the first screen of its subject
 }
 
-// HistoryRow is one step of a formula's timeline, as text but for
+// HistoryRow is one step of a formula's timeline, as text except for
 // the clock.
 type HistoryRow struct {
 	Formula, Part, Step string
