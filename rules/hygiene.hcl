@@ -327,6 +327,20 @@ trial "cream cheese filling, down to 5 C" {
   }
 }
 
+trial "cream, whipped cold and put back" {
+  rule  = "ambient-made-chill"
+  cases = {
+    "4 C"  = "clear"
+    "20 C" = "flagged"
+  }
+  formula "t" {
+    filling "cream" {
+      ingredients = { "heavy cream" = { amount = "500 g", temp = "$case" }, "icing sugar" = "50 g" }
+      steps       = [{ mix = "4 min" }, { chill = "30 min", at = "4 C" }]
+    }
+  }
+}
+
 trial "a bowl of cream cheese filling" {
   rule   = "ambient-made-chill"
   expect = "flagged"

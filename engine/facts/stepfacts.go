@@ -281,7 +281,7 @@ var stepFacts = []Fact{
 		Label:  "time from the mix to 5 C",
 		Unit:   "h",
 		of:     (*formula.Verb).Chills,
-		Means:  "time from the end of the mix until the core is cold, if the step lasted so long, or until it goes into the oven",
+		Means:  "time from the end of the mix until the core is cold, if the step lasted so long, or until it goes into the oven; 0 where all that is wet goes in cold",
 		Source: srcCooling,
 		Error:  errHeat,
 		Settle: settleProbe,
