@@ -327,6 +327,20 @@ trial "cream cheese filling, down to 5 C" {
   }
 }
 
+trial "cream, whipped cold and put back" {
+  rule  = "ambient-made-chill"
+  cases = {
+    "4 C"  = "clear"
+    "20 C" = "flagged"
+  }
+  formula "t" {
+    filling "cream" {
+      ingredients = { "heavy cream" = { amount = "500 g", temp = "$case" }, "icing sugar" = "50 g" }
+      steps       = [{ mix = "4 min" }, { chill = "30 min", at = "4 C" }]
+    }
+  }
+}
+
 trial "a bowl of cream cheese filling" {
   rule   = "ambient-made-chill"
   expect = "flagged"
@@ -1481,6 +1495,20 @@ rule "pulses-not-boiled" {
   say    = "Dried beans in this boil [for {part.boiled_min}|too briefly]; {limit.boil_min} is the least. Soak them 5 h, pour the water away, boil them in fresh water."
   why    = "Raw beans hold phytohaemagglutinin: four or five of them make ill, and a slow cooker under the boil makes it worse."
   source = "FDA Bad Bug Book, as told by Kansas State University Extension (quoted); 10 min: UK Food Standards Agency (memory)"
+}
+
+trial "dried beans at the boil, no figure written" {
+  rule  = "pulses-not-boiled"
+  cases = {
+    "boil"   = { expect = "clear", way = "boiling" }
+    "simmer" = { expect = "stop", way = "simmering" }
+  }
+  formula "t" {
+    filling "beans" {
+      ingredients = { "dried kidney beans" = "400 g", "water" = "900 g" }
+      steps       = [{ soak = "12 h", at = "4 C" }, { cook = "45 min", by = "$way" }]
+    }
+  }
 }
 
 trial "dried beans cooked" {

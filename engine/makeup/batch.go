@@ -318,13 +318,13 @@ func (s *Sheet) MakesGap() Value {
 		asked = n.Interval().Mul(each.Interval())
 	}
 	dough := s.KindMass(formula.Dough)
-	// The weight asked for is that of the filled piece; whether with
-	// what lies on it, only the baker knows.
+	// The weight asked for is that of the dough, of the filled piece,
+	// or of all that lies on it too: only the baker knows which.
 	meant := []Interval{{}}
 	switch cut := s.divides(); {
 	case (s.Formula.Makes.Each.Set || s.Formula.Makes.Total.Set) && !s.cutToWish():
 		inside := func(step *formula.Step) bool { return IsClosedIn(step) || isRollIn(step) }
-		meant = []Interval{s.Put(inside), s.Put(GoesOnBeforeHeat)}
+		meant = []Interval{{}, s.Put(inside), s.Put(GoesOnBeforeHeat)}
 		if s.Formula.Makes.Total.Set {
 			meant = append(meant, s.Spread())
 		}

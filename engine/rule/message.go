@@ -15,10 +15,9 @@ import (
 	"forebake/engine/source"
 )
 
-// Message is a text with figures in it: "Salt is {dough.salt_pct} of
-// the flour." A clause in brackets, "[, about {x}]", is left out
-// where a figure of it is unknown; "[{x}|too much]" has other words
-// for that case.
+// Message is a text with figures in it: "Salt is {dough.salt_pct} of the
+// flour." A clause in brackets, "[, about {x}]", is left out where a figure
+// of it is unknown; "[{x}|too much]" has other words for that case.
 type Message struct {
 	pieces []piece
 }
@@ -44,8 +43,8 @@ const (
 // clauseMarks are the signs of a clause.
 var clauseMarks = map[rune]clauseMark{'[': clauseBegins, '|': clauseElse, ']': clauseEnds}
 
-// clauseEnd finds the end of a clause that begins at a bracket; ok is
-// false for a plain bracket, which holds no figure or does not end.
+// clauseEnd finds the end of a clause that begins at a bracket; ok is false
+// for a plain bracket, which holds no figure or does not end.
 func clauseEnd(runes []rune, from int) (end int, ok bool) {
 	depth, figures := 0, 0
 	for i := from; i < len(runes); i++ {
@@ -144,9 +143,9 @@ func (m *Message) add(p piece) {
 	}
 }
 
-// unit is the unit of an expression that is one fact or limit, or a
-// choice between some of one unit. A computed figure has none, nor has
-// one whose unit follows in the text.
+// unit is the unit of an expression that is one fact or limit, or a choice
+// between some of one unit. A computed figure has none, nor has one whose
+// unit follows in the text.
 func unit(x *expr.Expr, limits []expr.Limit, follows string) string {
 	out := ""
 	for k, i := range x.Choices() {
@@ -168,9 +167,9 @@ func unit(x *expr.Expr, limits []expr.Limit, follows string) string {
 	return out
 }
 
-// sentences writes a message. A clause or sentence with an unknown
-// figure is left out, except for the first sentence: it says what is
-// wrong, with words for the figure.
+// sentences writes a message. A clause or sentence with an unknown figure
+// is left out, except for the first sentence: it says what is wrong, with
+// words for the figure.
 type sentences struct {
 	strings.Builder
 	from    int // where the sentence at hand begins

@@ -76,7 +76,8 @@ type Rule struct {
 	// end is.
 	Middle   bool
 	middleAt source.Place // of the word
-	// of a food-safety pack: reports show what a house loosens or waives
+	// of a food-safety pack: reports show what a house loosens
+	// or waives
 	Safety bool
 	Was    []string // old names that keep working
 	Adjust []Adjust

@@ -11,10 +11,10 @@ import (
 	"forebake/engine/quantity"
 )
 
-// StartsHot reports whether a wait begins a cooling: the part comes to
-// it hot from a cook or bake, not from an earlier wait of the cooling.
-// None begins in hot surroundings, before another heat, or where the
-// part is eaten or thrown away in time: see HotOut.
+// StartsHot reports whether a wait begins a cooling: the part comes to it hot
+// from a cook or bake, not from an earlier wait of the cooling. None begins
+// in hot surroundings, before another heat, or where the part is eaten or
+// thrown away in time: see HotOut.
 func (s *Sheet) StartsHot(step *formula.Step) Value {
 	if s.endsHot(step) || s.HotOut(step).Lo > 0 {
 		return figure.YesNo(false)
@@ -22,8 +22,8 @@ func (s *Sheet) StartsHot(step *formula.Step) Value {
 	return s.startsHot(step)
 }
 
-// endsHot reports whether a wait is the last and ends, as written,
-// above where a cooling counts.
+// endsHot reports whether a wait is the last and ends, as written, above
+// where a cooling counts.
 func (s *Sheet) endsHot(step *formula.Step) bool {
 	if !step.To.Set || step.To.Lo < s.limits().CoolFromC.Value {
 		return false
@@ -36,12 +36,11 @@ func (s *Sheet) endsHot(step *formula.Step) bool {
 	return true
 }
 
-// HotOut is how long a dough stands out after its heat, h, where time
-// is its control and not a cooling: its last waits, none cold, take
-// no more than the code's hours, and it is kept no longer. FDA Food
-// Code 2022, 3-501.19(B) (read): 4 h from hot holding. A code with
-// less has its own figure, which a rule holds against this one.
-// Elsewhere it is 0.
+// HotOut is how long a dough stands out after its heat, h, where time is its
+// control and not a cooling: its last waits, none cold, take no more than the
+// code's hours, and it is kept no longer. FDA Food Code 2022, 3-501.19(B)
+// (read): 4 h from hot holding. A code with less has its own figure, which a
+// rule holds against this one. Elsewhere it is 0.
 func (s *Sheet) HotOut(step *formula.Step) Value {
 	p, l := step.Part, s.limits()
 	none := figure.ValueOf(Interval{})
@@ -106,23 +105,21 @@ func (s *Sheet) startsHot(step *formula.Step) Value {
 	return figure.Maybe("measured = \"... C\" in the step before", step.Place)
 }
 
-// CoolingStages are the stages of a cooling that the code's
-// clock covers.
+// CoolingStages are the stages of a cooling that the code's clock covers.
 type CoolingStages uint8
 
-// FirstStage ends at the code's first limit (21 C), BothStages at its
-// second (5 C).
+// FirstStage ends at the code's first limit (21 C), BothStages at its second
+// (5 C).
 const (
 	FirstStage CoolingStages = iota
 	BothStages
 )
 
-// Cooling gives the hours from the start of the code's clock until the
-// part is at a temperature, over all waits of a cooling. In
-// surroundings cold enough to keep the part, the last wait lasts as
-// long as needed; elsewhere the clock ends with the steps as written.
-// Over BothStages a bake that follows in time ends the clock, once the
-// first stage is done.
+// Cooling gives the hours from the start of the code's clock until the part
+// is at a temperature, over all waits of a cooling. In surroundings cold
+// enough to keep the part, the last wait lasts as long as needed; elsewhere
+// the clock ends with the steps as written. Over BothStages a bake that
+// follows in time ends the clock, once the first stage is done.
 func (s *Sheet) Cooling(step *formula.Step, stages CoolingStages) Value {
 	p, l := s.Part(step.Part), s.limits()
 	if st, missing := s.Stage(step); st == nil {
@@ -171,8 +168,7 @@ func (s *Sheet) Cooling(step *formula.Step, stages CoolingStages) Value {
 			Place: step.Place,
 		}
 	case v.Mid <= most && outside > most:
-		// only its middle stays hot for long; what lies around it
-		// does not
+		// only its middle stays hot for long; what lies around it does not
 		v.Need = &figure.Need{What: "measured = \"... C\" in this step", Place: step.Place}
 		if warm && to.Mid > until { // where it stood first its outside could not come to 21 C
 			v.Hi = max(v.Hi, outside)
@@ -192,8 +188,7 @@ func (s *Sheet) Cooling(step *formula.Step, stages CoolingStages) Value {
 	return v
 }
 
-// fall is when each run of a cooling reaches a temperature, h from
-// its start.
+// fall is when each run of a cooling reaches a temperature, h from its start.
 type fall struct {
 	hours figure.Estimate
 	since figure.Estimate // the start of the wait in which a reading ends it; infinite without
@@ -202,9 +197,8 @@ type fall struct {
 	ok    bool            // the surroundings of every wait are known
 }
 
-// fallsTo follows the waits of a cooling for the time at which each
-// run reaches a temperature. The coldest run is quickest: it is the
-// low end.
+// fallsTo follows the waits of a cooling for the time at which each run
+// reaches a temperature. The coldest run is quickest: it is the low end.
 func (p *Part) fallsTo(step *formula.Step, targetC float64) fall {
 	waits := p.coolingFrom(step)
 	keeps := false
@@ -258,8 +252,8 @@ func (p *Part) fallsTo(step *formula.Step, targetC float64) fall {
 	return fall{est, read, done, over, len(waits) > 0}
 }
 
-// readBy is when a probe showed the part no warmer than a temperature,
-// h from the start of the step; ok is false where none did.
+// readBy is when a probe showed the part no warmer than a temperature, h from
+// the start of the step; ok is false where none did.
 func readBy(step *formula.Step, targetC float64) (h float64, ok bool) {
 	if !step.IsProbed() || step.Reading.Temp.Hi > targetC {
 		return 0, false
@@ -271,10 +265,10 @@ func readBy(step *formula.Step, targetC float64) (h float64, ok bool) {
 	return after.Hi / 60, after.Set
 }
 
-// surfaceFalls is when the surface of the middle run is no warmer than
-// a temperature, h from the start of a cooling, by the sample before;
-// until is the end of that wait, and warm is whether its surroundings
-// keep the first stage from ever ending.
+// surfaceFalls is when the surface of the middle run is no warmer than a
+// temperature, h from the start of a cooling, by the sample before; until is
+// the end of that wait, and warm is whether its surroundings keep the first
+// stage from ever ending.
 func (p *Part) surfaceFalls(step *formula.Step, c float64) (at, until float64, warm bool) {
 	for _, st := range p.coolingFrom(step) {
 		trace := st.Trace[figure.Middle]
@@ -293,8 +287,8 @@ func (p *Part) surfaceFalls(step *formula.Step, c float64) (at, until float64, w
 	return at, until, false
 }
 
-// coolingFrom lists the waits of a cooling that begins in a step, up to
-// the next cook or bake.
+// coolingFrom lists the waits of a cooling that begins in a step, up to the
+// next cook or bake.
 func (p *Part) coolingFrom(step *formula.Step) []*history.Stage {
 	var out []*history.Stage
 	record := p.Record()
@@ -310,8 +304,8 @@ func (p *Part) coolingFrom(step *formula.Step) []*history.Stage {
 	return out
 }
 
-// onTo follows a run past its course's end: by its rate of decay, once
-// well under way; else by following it again.
+// onTo follows a run past its course's end: by its rate of decay, once well
+// under way; else by following it again.
 func (p *Part) onTo(
 	st *history.Stage,
 	run figure.Run,
@@ -330,8 +324,8 @@ func (p *Part) onTo(
 	return b.At(run), ok
 }
 
-// untilBaked is how long after a step's start its part goes into the
-// oven, in all that it is spread on, h; ok is false where it does not.
+// untilBaked is how long after a step's start its part goes into the oven, in
+// all that it is spread on, h; ok is false where it does not.
 func (p *Part) untilBaked(step *formula.Step) (h Interval, ok bool) {
 	sum := func(steps []*formula.Step) Interval {
 		total := Interval{}
@@ -366,10 +360,10 @@ func (p *Part) untilBaked(step *formula.Step) (h Interval, ok bool) {
 	return latest, ok
 }
 
-// KeepsCoolingHours reports whether every cooling of the part, its own
-// and those inside what takes it, keeps the code's hours by readings or
-// the middle of the model, and its waits in neither cold nor heat keep
-// what the code gives cold food. What is not written counts as over.
+// KeepsCoolingHours reports whether every cooling of the part, its own and
+// those inside what takes it, keeps the code's hours by readings or the
+// middle of the model, and its waits in neither cold nor heat keep what the
+// code gives cold food. What is not written counts as over.
 func (p *Part) KeepsCoolingHours() Value {
 	if p.unknownStage() != nil {
 		return figure.YesNo(false)
@@ -413,11 +407,28 @@ func (p *Part) KeepsCoolingHours() Value {
 	return figure.YesNo(warm.Hi <= l.ColdOutHours.Value)
 }
 
-// MadeToCold is the time from the end of a part's mix until its core is
-// cold, h, or until it goes into the oven in all that takes it: a crust
-// baked in time need not be cold first.
+// dryPct is the water, % of an ingredient, up to which it brings no food that
+// spoils (judgement).
+const dryPct = 15
+
+// madeCold reports whether all that is wet in the part goes in as cold as it
+// has to be kept. What is made of ingredients at room warmth alone has the
+// four hours of 3-501.14(B) (read).
+func (p *Part) madeCold(coldC float64) bool {
+	return !slices.ContainsFunc(p.Ingredients, func(in *formula.Ingredient) bool {
+		wet := in.Item == nil || in.Item.Water > dryPct
+		return wet && !(in.Temp.Set && in.Temp.Hi <= coldC)
+	})
+}
+
+// MadeToCold is the time from the end of a part's mix until its core is cold,
+// h, or until it goes into the oven in all that takes it: a crust baked in
+// time need not be cold first. It is 0 for a part made of cold ingredients.
 func (s *Sheet) MadeToCold(step *formula.Step) Value {
 	p := s.Part(step.Part)
+	if p.madeCold(s.limits().ColdC.Value) {
+		return figure.ValueOf(Interval{})
+	}
 	before := Interval{}
 	mixed := !p.HasStep((*formula.Verb).Mixes)
 	for _, other := range p.Steps[:step.Index] {
@@ -431,8 +442,7 @@ func (s *Sheet) MadeToCold(step *formula.Step) Value {
 	if v.Absent {
 		return v
 	}
-	// A run that is cold as this step begins was judged in an
-	// earlier one.
+	// A run that is cold as this step begins was judged in an earlier one.
 	st, _ := s.Stage(step)
 	for _, x := range [...]struct {
 		start, before float64
@@ -443,6 +453,13 @@ func (s *Sheet) MadeToCold(step *formula.Step) Value {
 			*x.h += x.before
 		}
 	}
+	if h, ok := readBy(step, cold); ok {
+		h += before.Hi
+		if math.IsNaN(v.Mid) {
+			v.Mid = h
+		}
+		v.Lo, v.Mid, v.Hi = min(v.Lo, h), min(v.Mid, h), min(v.Hi, h)
+	}
 	if baked, ok := p.untilBaked(step); ok {
 		baked = baked.Add(before)
 		v.Lo, v.Mid, v.Hi = min(v.Lo, baked.Hi), min(v.Mid, baked.Hi), min(v.Hi, baked.Hi)
@@ -450,9 +467,9 @@ func (s *Sheet) MadeToCold(step *formula.Step) Value {
 	return v
 }
 
-// CoolingWay says how shallow the part must stand to cool in time:
-// here, and in an ice bath until the first stage is done. Bread goes
-// into neither; what is written already is no advice.
+// CoolingWay says how shallow the part must stand to cool in time: here, and
+// in an ice bath until the first stage is done. Bread goes into neither; what
+// is written already is no advice.
 func (s *Sheet) CoolingWay(step *formula.Step) Value {
 	if s.Part(step.Part).IsDough() {
 		return figure.Text("an open rack, pieces apart")
@@ -482,15 +499,15 @@ func (s *Sheet) CoolingWay(step *formula.Step) Value {
 	return figure.Text("an ice bath, thinner and stirred")
 }
 
-// isAsShallow reports whether a step says that the part stands no
-// deeper than mm.
+// isAsShallow reports whether a step says that the part stands no deeper
+// than mm.
 func isAsShallow(step *formula.Step, mm float64) bool {
 	return step.Form != nil && step.Form.MM.Hi > 0 && step.Form.MM.Hi <= mm
 }
 
-// deepest is the deepest tray that keeps both stages at the slow end,
-// mm in steps of 5 (1 below 10); 0 where none does. It is open unless a
-// tray is written.
+// deepest is the deepest tray that keeps both stages at the slow end, mm
+// in steps of 5 (1 below 10); 0 where none does. It is open unless a tray
+// is written.
 func (s *Sheet) deepest(step *formula.Step, keeps func(step, tray *formula.Step) bool) float64 {
 	covered := new(bool)
 	if step.Form != nil && step.Form.Shape == "tray" {
@@ -512,8 +529,8 @@ func (s *Sheet) deepest(step *formula.Step, keeps func(step, tray *formula.Step)
 	return depths[i-1]
 }
 
-// latest is when the slowest run reaches a temperature with another
-// step in place of this one, h.
+// latest is when the slowest run reaches a temperature with another step in
+// place of this one, h.
 func (s *Sheet) latest(step, instead *formula.Step, c float64) float64 {
 	b, ok := s.Simulator.TimeToIf(s.Part(step.Part).Setup(), step, instead, c)
 	if !ok {
@@ -531,10 +548,9 @@ func (s *Sheet) keepsHere(step, tray *formula.Step) bool {
 		s.latest(step, tray, l.SecondToC.Value)-from <= l.TotalHours.Value
 }
 
-// keepsIced reports whether a tray cools in time that is in ice water
-// for the first stage and then in the fridge. The second stage is
-// that of a tray in the fridge from the beginning: it comes to the
-// same decay.
+// keepsIced reports whether a tray cools in time that is in ice water for the
+// first stage and then in the fridge. The second stage is that of a tray in
+// the fridge from the beginning: it comes to the same decay.
 func (s *Sheet) keepsIced(step, tray *formula.Step) bool {
 	l := s.limits()
 	iced, chilled := *tray, *tray

@@ -9,13 +9,13 @@ import (
 	"forebake/engine/makeup"
 )
 
-// targetTrustedC is the model's middle from which a written target core
-// is believed, C: a target alone is no bake, and clears nothing that
-// the time leaves raw.
+// targetTrustedC is the model's middle from which a written target core is
+// believed, C: a target alone is no bake, and clears nothing that the time
+// leaves raw.
 const targetTrustedC = 71
 
-// CoreReached is the core that a bake brings a dough to: as read, else
-// the target where the time may well be enough, else as modelled.
+// CoreReached is the core that a bake brings a dough to: as read, else the
+// target where the time may well be enough, else as modelled.
 func (s *Sheet) CoreReached(step *formula.Step) Value {
 	if r := step.Reading; r != nil && r.Temp.Set {
 		v := figure.ValueOf(r.Temp.Interval)
@@ -49,8 +49,8 @@ func (s *Sheet) CoreReached(step *formula.Step) Value {
 	return model
 }
 
-// shaped reports whether a step before the bake gives the size of the
-// pieces, or their tin.
+// shaped reports whether a step before the bake gives the size of the pieces,
+// or their tin.
 func (s *Sheet) shaped(bake *formula.Step) bool {
 	for _, other := range bake.Part.Steps[:bake.Index+1] {
 		if other.Tin != "" || other.Pieces != nil || other.Form != nil && !other.Verb.Waits() {
@@ -60,21 +60,20 @@ func (s *Sheet) shaped(bake *formula.Step) bool {
 	return false
 }
 
-// Shares of the way from the model's middle to its slow end, two
-// standard deviations off: one such bake in three, or in six,
-// stays cooler.
+// Shares of the way from the model's middle to its slow end, two standard
+// deviations off: one such bake in three, or in six, stays cooler.
 const oneInThree, oneInSix = 0.2, 0.5
 
-// CoreUsual is CoreReached at what two such bakes in three reach, or at
-// the low end of what is written. A stop goes by it.
+// CoreUsual is CoreReached at what two such bakes in three reach, or at the
+// low end of what is written. A stop goes by it.
 func (s *Sheet) CoreUsual(step *formula.Step) Value { return s.coreAt(step, oneInThree) }
 
-// CoreLow is CoreReached at what five such bakes in six reach. A risk
-// goes by it.
+// CoreLow is CoreReached at what five such bakes in six reach. A risk goes
+// by it.
 func (s *Sheet) CoreLow(step *formula.Step) Value { return s.coreAt(step, oneInSix) }
 
-// coreAt is CoreReached as one figure, a share of the way from the
-// model's middle to its slow end.
+// coreAt is CoreReached as one figure, a share of the way from the model's
+// middle to its slow end.
 func (s *Sheet) coreAt(step *formula.Step, share float64) Value {
 	v := s.CoreReached(step)
 	if v.Absent {
@@ -87,9 +86,9 @@ func (s *Sheet) coreAt(step *formula.Step, share float64) Value {
 	return v
 }
 
-// richSugarPct is the sugar on flour from which a dough counts as rich,
-// %. Sweet batter shields bacteria from heat: 5 log in muffin batter
-// takes 9 min at 71 C.
+// richSugarPct is the sugar on flour from which a dough counts as rich, %.
+// Sweet batter shields bacteria from heat: 5 log in muffin batter takes 9 min
+// at 71 C.
 const richSugarPct = 10
 
 // IsRich reports whether the part holds egg, or enough sugar to shield
@@ -103,8 +102,8 @@ func (p *Part) IsRich() Value {
 }
 
 // IsReheat reports whether a cook heats food again that was cooked and
-// cooled, in the part or one it takes in, and that is held warm
-// afterwards, there or where it goes.
+// cooled, in the part or one it takes in, and that is held warm afterwards,
+// there or where it goes.
 func (s *Sheet) IsReheat(step *formula.Step) Value {
 	if !step.HeatsAll() || !s.cooledAgain(step.Part, step.Index) {
 		return figure.YesNo(false)
@@ -112,8 +111,8 @@ func (s *Sheet) IsReheat(step *formula.Step) Value {
 	return figure.YesNo(s.heldWarm(step.Part, step.Index+1))
 }
 
-// IsRewarmed is IsReheat, and also counts food bought cooked where it
-// is most of the part.
+// IsRewarmed is IsReheat, and also counts food bought cooked where it is most
+// of the part.
 func (s *Sheet) IsRewarmed(step *formula.Step) Value {
 	p, bought := s.Part(step.Part), Interval{}
 	for _, in := range p.Ingredients {
@@ -127,8 +126,8 @@ func (s *Sheet) IsRewarmed(step *formula.Step) Value {
 	return s.IsReheat(step)
 }
 
-// cooledAgain reports whether a part was cooked and then cooled before
-// one of its steps, or came in so.
+// cooledAgain reports whether a part was cooked and then cooled before one of
+// its steps, or came in so.
 func (s *Sheet) cooledAgain(p *formula.Part, before int) bool {
 	cooked, cooled := false, false
 	for _, in := range p.Ingredients {
@@ -157,9 +156,9 @@ func (p *Part) cooledInAll() bool {
 	return *p.cooled
 }
 
-// heldWarm reports whether a wait from a step on is meant to keep the
-// part hot, or a wait of a part that takes it in or is spread with it
-// after the heat. It is computed once a step.
+// heldWarm reports whether a wait from a step on is meant to keep the part
+// hot, or a wait of a part that takes it in or is spread with it after the
+// heat. It is computed once a step.
 func (s *Sheet) heldWarm(p *formula.Part, from int) bool {
 	known := s.Part(p)
 	is, has := known.held[from]

@@ -12,8 +12,8 @@ import (
 	"forebake/engine/science/microbe"
 )
 
-// clock runs along the part's steps up to its bake; for spores it runs
-// on after it.
+// clock runs along the part's steps up to its bake; for spores it runs on
+// after it.
 func (p *Part) clock() *clock.Clock {
 	if p.exposed != nil {
 		return p.exposed
@@ -84,10 +84,11 @@ const (
 // expose adds the part's steps, from one on, to a clock.
 func (p *Part) expose(c *clock.Clock, from int, stops span) {
 	record := p.Record()
-	// h; the cooling straight after a kill counts for spores alone,
-	// within the code's time
+	// h; the cooling straight after a kill counts for spores alone, within
+	// the code's time
 	sinceKill := math.Inf(1)
 	allowed := p.sheet.limits().TotalHours.Value
+	raw := p.needsOnceCooked() && p.IsCooked()
 	for i := from; i < len(record.Stages); i++ {
 		st := &record.Stages[i]
 		step := st.Step
@@ -101,8 +102,9 @@ func (p *Part) expose(c *clock.Clock, from int, stops span) {
 			sinceKill = math.Inf(1)
 		}
 		sporesOnly := allowed - sinceKill
+		raw = raw && !verb.Cooks()
 		switch {
-		case st.InOwnBowl:
+		case raw, st.InOwnBowl:
 		case !st.Known && !step.Time.Set && verb.Waits():
 			c.Unknown(figure.Positive())
 		case !st.Known && verb.Bakes():
@@ -121,8 +123,7 @@ func (p *Part) expose(c *clock.Clock, from int, stops span) {
 			c.Unknown(hours)
 		case st.Trace[figure.High] != nil:
 			c.Wait(st, sporesOnly)
-		// nothing here needs control, or it is crumb: no course
-		// was drawn
+		// nothing here needs control, or it is crumb: no course was drawn
 		case verb.Waits() && hours.Hi > 0:
 			c.Straight(st.StartCore, st.CoreMax, hours, sporesOnly)
 		case verb.Bakes():
@@ -150,8 +151,7 @@ func (p *Part) expose(c *clock.Clock, from int, stops span) {
 	}
 }
 
-// mixesLater reports whether a later step of the part mixes
-// something in.
+// mixesLater reports whether a later step of the part mixes something in.
 func mixesLater(step *formula.Step) bool {
 	return slices.ContainsFunc(step.Part.Steps[step.Index+1:], func(later *formula.Step) bool {
 		return later.Verb.Mixes()
@@ -165,33 +165,31 @@ func (s *Sheet) inCold(step *formula.Step) bool {
 	return !at.Absent && at.Hi <= s.limits().FirstToC.Value
 }
 
-// readWarm reports whether the reading at a step's end is not cold:
-// then nothing shows that it cooled in time.
+// readWarm reports whether the reading at a step's end is not cold: then
+// nothing shows that it cooled in time.
 func (s *Sheet) readWarm(step *formula.Step) bool {
 	return step.IsProbed() && step.Reading.Temp.Hi > s.limits().ColdC.Value
 }
 
-// evenlyC is the warmest that a part of unknown weight may enter the
-// cold and still count as cooling evenly within the code's hours, C.
-// From 40 C up to 8 kg in one ball grow no more than that, from 26 C up
-// to 60 kg (computed).
+// evenlyC is the warmest that a part of unknown weight may enter the cold and
+// still count as cooling evenly within the code's hours, C. From 40 C up to 8
+// kg in one ball grow no more than that, from 26 C up to 60 kg (computed).
 const evenlyC = 40
 
-// growthEndsC is where the organisms' fastest growth ends, C: above it
-// a hotter run is not the worse one.
+// growthEndsC is where the organisms' fastest growth ends, C: above it a
+// hotter run is not the worse one.
 const growthEndsC = 45
 
 // heatedThrough is where nothing grows any more, C.
 var heatedThrough = figure.Estimate{Low: 60, Mid: 60, High: 60}
 
-// ovenH is the longest that a middle is taken to warm in an oven,
-// h, whatever the bake's time: too short a bake leaves it warm as
-// long. A large tin loaf is at 60 C by then at the model's slow
-// end (judgement).
+// ovenH is the longest that a middle is taken to warm in an oven, h, whatever
+// the bake's time: too short a bake leaves it warm as long. A large tin loaf
+// is at 60 C by then at the model's slow end (judgement).
 const ovenH = 0.75
 
-// intoHeat is an oven's time to bring the middle to where nothing
-// grows, however long the bake goes on.
+// intoHeat is an oven's time to bring the middle to where nothing grows,
+// however long the bake goes on.
 func intoHeat(st *history.Stage, hours Interval) Interval {
 	if !st.HasOven {
 		return Interval{Lo: min(hours.Lo, ovenH), Hi: ovenH}
@@ -211,8 +209,8 @@ func intoHeat(st *history.Stage, hours Interval) Interval {
 	return Interval{Lo: min(hours.Lo, ovenH, g.Low/60), Hi: min(ovenH, g.High/60)}
 }
 
-// Budget is the share used of an organism's published time; nothing
-// where it does not grow.
+// Budget is the share used of an organism's published time; nothing where it
+// does not grow.
 func (p *Part) Budget(o microbe.Organism) Value {
 	if !p.grows(o) {
 		return figure.ValueOf(Interval{})
@@ -237,8 +235,8 @@ func (p *Part) spentValue(b figure.Estimate) Value {
 	return v
 }
 
-// unknownStage is what must be written so that the part can be
-// followed; nil when it can.
+// unknownStage is what must be written so that the part can be followed; nil
+// when it can.
 func (p *Part) unknownStage() *figure.Need {
 	look := func(q *Part) *figure.Need {
 		for i := range q.Record().Stages {
@@ -269,8 +267,8 @@ var counted = [...]microbe.Organism{
 	microbe.Salmonella, microbe.SAureus, microbe.BCereus, microbe.LMonocytogenes,
 }
 
-// FastestOrganism is the counted organism that has used most of its
-// time at the careful end.
+// FastestOrganism is the counted organism that has used most of its time at
+// the careful end.
 func (p *Part) FastestOrganism() Value {
 	return p.fastest(func(microbe.Organism) bool { return true })
 }

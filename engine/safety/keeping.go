@@ -12,8 +12,8 @@ import (
 )
 
 // How many days at 5 C one day at up to 7.2 C (45 F) counts for: older
-// editions of the code gave 4 days there in place of 7. Warmer than
-// that, the one day is all.
+// editions of the code gave 4 days there in place of 7. Warmer than that, the
+// one day is all.
 const (
 	warmFridgeC    = 7.2
 	daysAtWarm     = 4
@@ -21,8 +21,8 @@ const (
 	frozenStopsAtC = 0
 )
 
-// KeptDays counts the days that a part is kept cold, as days at 5 C.
-// The day it is made is the first; frozen days do not count.
+// KeptDays counts the days that a part is kept cold, as days at 5 C. The day
+// it is made is the first; frozen days do not count.
 func (s *Sheet) KeptDays(step *formula.Step) Value {
 	l := s.limits()
 	sum := figure.Point(1)
@@ -79,9 +79,8 @@ func (s *Sheet) StoredAt(step *formula.Step) Value {
 	return warmest
 }
 
-// kept visits the waits up to a step, inclusive, in which a part is
-// kept, with the days and surroundings of each. It stops where either
-// is unknown.
+// kept visits the waits up to a step, inclusive, in which a part is kept,
+// with the days and surroundings of each. It stops where either is unknown.
 func (s *Sheet) kept(
 	step *formula.Step,
 	visit func(days Interval, at Value),
@@ -106,10 +105,9 @@ func (s *Sheet) kept(
 	return Value{}, true
 }
 
-// WarmAfterBake is the longest that food which needs control stands
-// neither cold nor hot after a bake, h. Where the last step does not
-// leave it in the cold, it stays in the room for as long as the formula
-// shall keep.
+// WarmAfterBake is the longest that food which needs control stands neither
+// cold nor hot after a bake, h. Where the last step does not leave it in the
+// cold, it stays in the room for as long as the formula shall keep.
 func (s *Sheet) WarmAfterBake() Value {
 	return s.warmAfterBake(func(q *Part, baked bool) Value {
 		if baked && q.IsDryFilling() {
@@ -135,9 +133,9 @@ func (s *Sheet) WarmDryFilling() Value {
 	return figure.ValueOf(figure.Point(v.Hi))
 }
 
-// WarmCustardAfterBake is WarmAfterBake of food cooked with egg or milk
-// that goes on after the bake, and of meat and fish anywhere: no
-// reading will show that they need no control.
+// WarmCustardAfterBake is WarmAfterBake of food cooked with egg or milk that
+// goes on after the bake, and of meat and fish anywhere: no reading will show
+// that they need no control.
 func (s *Sheet) WarmCustardAfterBake() Value {
 	return s.warmAfterBake(func(q *Part, baked bool) Value {
 		custard := !baked && q.IsCooked() && q.Traits()&(larder.Egg|larder.Dairy) != 0
@@ -151,9 +149,8 @@ func (s *Sheet) WarmCustardAfterBake() Value {
 	})
 }
 
-// warmAfterBake asks of each part on or in a dough, and of the dough's
-// own pieces, whether its hours count; baked is whether it went through
-// the bake.
+// warmAfterBake asks of each part on or in a dough, and of the dough's own
+// pieces, whether its hours count; baked is whether it went through the bake.
 func (s *Sheet) warmAfterBake(counts func(q *Part, baked bool) Value) Value {
 	l := s.limits()
 	out := figure.ValueOf(Interval{})
@@ -173,8 +170,8 @@ func (s *Sheet) warmAfterBake(counts func(q *Part, baked bool) Value) Value {
 				if v := counts(s.Part(step.Uses), !baked); v.Hi > held.Hi || v.Lo > held.Lo {
 					held = v
 				}
-				// what goes on now may be warm, and nothing keeps it
-				// cold from here on
+				// what goes on now may be warm, and nothing keeps it cold
+				// from here on
 				if baked {
 					cold = false
 				}
@@ -227,17 +224,16 @@ func (s *Sheet) warmAfterBake(counts func(q *Part, baked bool) Value) Value {
 }
 
 // Room temperatures that the mould line covers, C. A kitchen's room is
-// clamped to them: a loaf is kept in a larder or a shop, not beside
-// the oven.
+// clamped to them: a loaf is kept in a larder or a shop, not beside the oven.
 const (
 	coolRoomC = 21
 	warmRoomC = 27
 	coldC     = 15 // a store under it is cold
 )
 
-// MouldFree is the days without mould of the first dough that goes into
-// no other: by its family's labels and keeping advice, by the line of
-// plain cakes, or as bread.
+// MouldFree is the days without mould of the first dough that goes into no
+// other: by its family's labels and keeping advice, by the line of plain
+// cakes, or as bread.
 func (s *Sheet) MouldFree() Value {
 	for i := range s.parts {
 		p := &s.parts[i]

@@ -31,15 +31,15 @@ func (p *Part) foodFor() microbe.Food {
 	return microbe.Dough
 }
 
-// wantsKill reports whether the bake matters for a filling's safety: it
-// holds raw egg or flour, or needs control and was never cooked.
+// wantsKill reports whether the bake matters for a filling's safety: it holds
+// raw egg or flour, or needs control and was never cooked.
 func (p *Part) wantsKill() bool {
 	return p.Raw(larder.RawEgg, EggCookC).Hi == 1 || p.Raw(larder.RawFlour, FloursCookC).Hi == 1 ||
 		!p.CooksAll() && p.NeedsControl().Hi == 1
 }
 
-// WantKill lists the fillings on a step's part for which the step must
-// be a kill. What is crust after it is left out.
+// WantKill lists the fillings on a step's part for which the step must be a
+// kill. What is crust after it is left out.
 func (s *Sheet) WantKill(step *formula.Step) []*Part {
 	var out []*Part
 	for _, other := range step.Part.Steps[:step.Index] {
@@ -51,8 +51,8 @@ func (s *Sheet) WantKill(step *formula.Step) []*Part {
 	return out
 }
 
-// Lethality is the Salmonella log reduction of a bake or cook, where it
-// is least sure: in the fillings that want a kill, else in the part.
+// Lethality is the Salmonella log reduction of a bake or cook, where it is
+// least sure: in the fillings that want a kill, else in the part.
 func (s *Sheet) Lethality(step *formula.Step) Value {
 	of := s.WantKill(step)
 	if len(of) == 0 {
@@ -71,8 +71,8 @@ const (
 
 // killedBy integrates over the core in the step, and over the cooling
 // straight after a bake: the oven's slow end with the quick end of the
-// cooling, and the middle of both. Only the low end is needed, so the
-// high one mirrors it.
+// cooling, and the middle of both. Only the low end is needed, so the high
+// one mirrors it.
 func (s *Sheet) killedBy(step *formula.Step, of []*Part, asked extent) Value {
 	st, missing := s.Stage(step)
 	if st == nil {
@@ -104,13 +104,13 @@ func (s *Sheet) killedBy(step *formula.Step, of []*Part, asked extent) Value {
 	return Value{Lo: low, Mid: mid, Hi: 2*mid - low, Origin: figure.ByModel}
 }
 
-// Without a model, a bake this long and hot may reach its target core.
-// The last tenth of its time brings the last kelvins (judgement: loaves
-// take longer for them).
+// Without a model, a bake this long and hot may reach its target core. The
+// last tenth of its time brings the last kelvins (judgement: loaves take
+// longer for them).
 const aimLeastMin, aimLeastC, lastTenth, lastKelvins = 30, 160, 0.1, 5
 
-// aimedCore is the target core of a bake without a reading. CoreReached
-// says when it is believed; of raw meat none is.
+// aimedCore is the target core of a bake without a reading. CoreReached says
+// when it is believed; of raw meat none is.
 func (s *Sheet) aimedCore(step *formula.Step) (c float64, ok bool) {
 	if !step.Verb.Bakes() || !step.Core.Set || step.IsProbed() ||
 		s.HoldsUncookedMeat(step).Hi == 1 {
@@ -123,9 +123,9 @@ func (s *Sheet) aimedCore(step *formula.Step) (c float64, ok bool) {
 	return step.Core.Lo, v.Origin != figure.ByModel
 }
 
-// ovenLog follows the core through an oven, by the model's slow end
-// (Low) or its middle. It goes through a reading at the end, or a
-// target that is believed.
+// ovenLog follows the core through an oven, by the model's slow end (Low)
+// or its middle. It goes through a reading at the end, or a target that
+// is believed.
 func (s *Sheet) ovenLog(
 	kill *microbe.Kill, st *history.Stage, minutes float64, run figure.Run,
 ) float64 {
@@ -159,8 +159,8 @@ func (s *Sheet) ovenLog(
 	return sum
 }
 
-// coolingLog goes on over the waits straight after a bake: the middle
-// stays hot for a while. The low run cools quickest.
+// coolingLog goes on over the waits straight after a bake: the middle stays
+// hot for a while. The low run cools quickest.
 func (s *Sheet) coolingLog(kill *microbe.Kill, bake *formula.Step, run figure.Run) float64 {
 	sum := 0.0
 	record := s.Part(bake.Part).Record()
@@ -170,8 +170,8 @@ func (s *Sheet) coolingLog(kill *microbe.Kill, bake *formula.Step, run figure.Ru
 		switch {
 		case !st.Known || st.Step.Verb.Bakes():
 			return sum
-		// no course, since nothing in it needs control: the oven alone
-		// has to do
+		// no course, since nothing in it needs control: the oven alone has
+		// to do
 		case trace == nil && st.Step.Time.Set:
 			return sum
 		}
@@ -182,8 +182,8 @@ func (s *Sheet) coolingLog(kill *microbe.Kill, bake *formula.Step, run figure.Ru
 	return sum
 }
 
-// IsKilled reports whether the part goes through a bake that is a
-// proven kill step at its slow end.
+// IsKilled reports whether the part goes through a bake that is a proven kill
+// step at its slow end.
 func (p *Part) IsKilled() Value {
 	return p.once(&p.killed, isKilled)
 }

@@ -11,9 +11,9 @@ import (
 	"forebake/engine/science/microbe"
 )
 
-// IsLiveDough reports whether live yeast or a lactic culture is mixed
-// in, so that growth measured in live dough applies. Meat, fish and
-// fillings in a dough get no credit: the yeast does not work in them.
+// IsLiveDough reports whether live yeast or a lactic culture is mixed in, so
+// that growth measured in live dough applies. Meat, fish and fillings in a
+// dough get no credit: the yeast does not work in them.
 func (p *Part) IsLiveDough() bool {
 	return p.IsDough() && p.Traits()&larder.Leavens != 0 &&
 		!p.Controls(larder.ControlMeat, larder.ControlFish)
@@ -23,9 +23,9 @@ func (p *Part) IsLiveDough() bool {
 // enriched, % (judgement).
 const muchButterPct = 20
 
-// liveFactor scales microbe.LiveStaph: doubled with egg, milk, cheese
-// or much butter, less by water activity, and nothing where a culture
-// has made the dough as sour as measured.
+// liveFactor scales microbe.LiveStaph: doubled with egg, milk, cheese or much
+// butter, less by water activity, and nothing where a culture has made the
+// dough as sour as measured.
 func (p *Part) liveFactor() figure.Estimate {
 	if !p.IsLiveDough() {
 		return figure.Estimate{}
@@ -43,11 +43,11 @@ func (p *Part) liveFactor() figure.Estimate {
 	return f
 }
 
-// isEnriched reports whether growth is doubled. A milk-free dough
-// raised by a sourdough culture is not: a culture held S. aureus 700
-// times lower than a chance ferment did (rye, Korean J. Food Preserv.
-// 32(2):232 (2025), table 7, read). One with milk is safe only once
-// soured (Univ. Wisconsin Extension, 2011, quoted).
+// isEnriched reports whether growth is doubled. A milk-free dough raised by a
+// sourdough culture is not: a culture held S. aureus 700 times lower than a
+// chance ferment did (rye, Korean J. Food Preserv. 32(2):232 (2025), table 7,
+// read). One with milk is safe only once soured (Univ. Wisconsin Extension,
+// 2011, quoted).
 func (p *Part) isEnriched() bool {
 	milk := p.Traits()&larder.Dairy != 0 || p.NeedsFor(func(c larder.Control) bool {
 		return c != larder.ControlProtein
@@ -56,13 +56,13 @@ func (p *Part) isEnriched() bool {
 	return milk || rich && !p.isSoured()
 }
 
-// leastCulture is the share of a dough's weight from which its culture
-// sours it (judgement): the sourdough of a panettone's first dough is
-// 10 to 20 % of it.
+// leastCulture is the share of a dough's weight from which its culture sours
+// it (judgement): the sourdough of a panettone's first dough is 10 to 20 %
+// of it.
 const leastCulture = 0.05
 
-// isSoured reports whether a sourdough culture in the dough is enough
-// to lead its ferment.
+// isSoured reports whether a sourdough culture in the dough is enough to lead
+// its ferment.
 func (p *Part) isSoured() bool {
 	culture := 0.0
 	for in := range p.Foods() {
@@ -78,8 +78,7 @@ func (p *Part) muchButter() bool {
 	return !v.Absent && v.Hi >= muchButterPct
 }
 
-// LiveStaph is the rise of S. aureus in a live dough over all
-// stages, log10.
+// LiveStaph is the rise of S. aureus in a live dough over all stages, log10.
 func (p *Part) LiveStaph() Value {
 	if !p.IsLiveDough() {
 		return figure.ValueOf(Interval{})
@@ -94,13 +93,12 @@ func (p *Part) LiveStaphMost() Value {
 	return v
 }
 
-// HasRawMilk reports whether the part holds unpasteurised milk, or
-// cheese of it, that no cook has pasteurised: see milkCookC. A bake
-// does not count, since the milk is in the raw dough.
+// HasRawMilk reports whether the part holds unpasteurised milk, or cheese of
+// it, that no cook has pasteurised: see milkCookC. A bake does not count,
+// since the milk is in the raw dough.
 func (p *Part) HasRawMilk() Value { return figure.YesNo(p.rawMilk()) }
 
-// rawMilk is cached: parts within parts ask for it by every path
-// to them.
+// rawMilk is cached: parts within parts ask for it by every path to them.
 func (p *Part) rawMilk() bool {
 	if p.milky == nil {
 		found := slices.ContainsFunc(p.Ingredients, func(in *formula.Ingredient) bool {
@@ -115,9 +113,9 @@ func (p *Part) rawMilk() bool {
 	return *p.milky
 }
 
-// BCereusGrown is the rise of B. cereus in cooked starch, rice, potato
-// and vegetables, or in custard and starch cooked in milk, log10;
-// nothing in other parts.
+// BCereusGrown is the rise of B. cereus in cooked starch, rice, potato and
+// vegetables, or in custard and starch cooked in milk, log10; nothing in
+// other parts.
 func (p *Part) BCereusGrown() Value {
 	if p.IsDough() || !p.grows(microbe.BCereus) || p.NeedsControl().Hi == 0 {
 		return figure.ValueOf(Interval{})

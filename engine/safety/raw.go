@@ -16,9 +16,9 @@ const (
 	milkCookC   = 75 // 21 CFR 1240.61(b) (read): 72 C for 15 s, 3 C more with sugar or much fat
 )
 
-// Raw reports whether something that must be cooked is still raw after
-// the part's own steps and those of the parts it takes in. A cook
-// without a temperature leaves it open; nothing here softens that.
+// Raw reports whether something that must be cooked is still raw after the
+// part's own steps and those of the parts it takes in. A cook without a
+// temperature leaves it open; nothing here softens that.
 func (p *Part) Raw(trait larder.Trait, cookC float64) Value {
 	if p.Traits()&trait == 0 {
 		return figure.YesNo(false)
@@ -59,9 +59,9 @@ func (p *Part) stillRaw(trait larder.Trait, cookC float64) Value {
 	return figure.YesNo(false)
 }
 
-// cooked reports whether a bake, or a cook to the temperature, is among
-// an ingredient's steps. A cook that names others leaves it raw. A cook
-// without a temperature, or to a range around it, leaves it open.
+// cooked reports whether a bake, or a cook to the temperature, is among an
+// ingredient's steps. A cook that names others leaves it raw. A cook without
+// a temperature, or to a range around it, leaves it open.
 func (p *Part) cooked(in *formula.Ingredient, cookC float64) figure.Truth {
 	if p.HasStep((*formula.Verb).Bakes) {
 		return figure.Yes
@@ -86,15 +86,15 @@ func (p *Part) boiled(in *formula.Ingredient, cookC float64) figure.Truth {
 	return state
 }
 
-// HeatedTo is the temperature that the part is sure to reach, C: by its
-// own cooks and bakes and those of what takes it. What is brushed on
-// before a bake is crust.
+// HeatedTo is the temperature that the part is sure to reach, C: by its own
+// cooks and bakes and those of what takes it. What is brushed on before a
+// bake is crust.
 func (p *Part) HeatedTo() Value {
 	return p.once(&p.heated, func(p *Part) Value { return heatedTo(p, (*formula.Step).HeatsAll) })
 }
 
-// EggHeatedTo is HeatedTo of its shell egg: a cook of some ingredients
-// counts where all the egg is among them.
+// EggHeatedTo is HeatedTo of its shell egg: a cook of some ingredients counts
+// where all the egg is among them.
 func (p *Part) EggHeatedTo() Value {
 	return p.once(&p.eggHeated, func(p *Part) Value {
 		return heatedTo(p, func(s *formula.Step) bool {
@@ -112,12 +112,11 @@ func (p *Part) EggHeatedTo() Value {
 }
 
 // friedCoreC is the least core of a well fried dough, C: that of the
-// doughnuts whose kill was measured went on to boiling (Channaiah et
-// al. 2018, abstract read).
+// doughnuts whose kill was measured went on to boiling (Channaiah et al.
+// 2018, abstract read).
 const friedCoreC = FloursCookC
 
-// heatedTo works out HeatedTo from the steps that heat what is
-// asked for.
+// heatedTo works out HeatedTo from the steps that heat what is asked for.
 func heatedTo(p *Part, heats func(*formula.Step) bool) Value {
 	best := Value{Lo: math.Inf(-1), Hi: math.Inf(-1), Origin: figure.AsGiven}
 	hotter := func(v Value) {
@@ -191,8 +190,8 @@ func (s *Sheet) heatAfter(on *formula.Step) Value {
 		case s.glazes(on, step), s.crusts(on, step):
 			return figure.ValueOf(figure.Point(100))
 		case on.IsAfterHeat() && (!step.IsProbed() || on.Verb.Washes()):
-			// The crumb is hot already: that says nothing of what was
-			// just put on it.
+			// The crumb is hot already: that says nothing of what was just
+			// put on it.
 			return figure.Absent(
 				"a bake of 10 min at 160 C or more after this, or what is put on, cooked before",
 				on.Place,
@@ -226,15 +225,14 @@ func (s *Sheet) glazes(on, bake *formula.Step) bool {
 		s.Part(on.Uses).Grams(makeup.Mass).Hi <= glazeShare*s.Part(on.Part).Grams(makeup.Mass).Lo
 }
 
-// From this oven and time a topping on the outside is crust: the
-// outside of a loaf is then at 100 C, which published courses of bread
-// reach in 5 to 8 min at 180 C and more (judgement).
+// From this oven and time a topping on the outside is crust: the outside of a
+// loaf is then at 100 C, which published courses of bread reach in 5 to 8 min
+// at 180 C and more (judgement).
 const crustOvenC, crustMinutes = 160, 10
 
-// crusts reports whether what a step puts on is on the outside in a
-// bake, and crust after it: a topping that no later step closes in.
-// Meat, fish and what outweighs its dough count as inside, since their
-// own middle lags.
+// crusts reports whether what a step puts on is on the outside in a bake, and
+// crust after it: a topping that no later step closes in. Meat, fish and what
+// outweighs its dough count as inside, since their own middle lags.
 func (s *Sheet) crusts(on, bake *formula.Step) bool {
 	if !on.LiesOutside() || !bake.Time.Set || bake.Time.Lo < crustMinutes ||
 		!bake.At.Set || bake.At.Lo < crustOvenC ||
@@ -263,21 +261,20 @@ func (p *Part) FlourEatenRaw() Value {
 	return raw
 }
 
-// FlourUsuallyBaked reports whether a bake cooks the part's flour by
-// the model's middle, and only its slow end leaves that open.
+// FlourUsuallyBaked reports whether a bake cooks the part's flour by the
+// model's middle, and only its slow end leaves that open.
 func (p *Part) FlourUsuallyBaked() Value {
 	heat := p.HeatedTo()
 	return figure.YesNo(heat.Origin == figure.ByModel && heat.Mid >= FloursCookC &&
 		!math.IsInf(heat.Mid, 1))
 }
 
-// ShellEggLeftRaw reports whether the part holds unpasteurised
-// shell egg that neither its own cooks nor those of parts taken in
-// have cooked.
+// ShellEggLeftRaw reports whether the part holds unpasteurised shell egg that
+// neither its own cooks nor those of parts taken in have cooked.
 func (p *Part) ShellEggLeftRaw() Value { return p.Raw(larder.RawEgg, EggCookC) }
 
-// AlcoholLast reports whether something with a spirit goes on after the
-// bake, or into what is never baked.
+// AlcoholLast reports whether something with a spirit goes on after the bake,
+// or into what is never baked.
 func (s *Sheet) AlcoholLast() Value {
 	for i := range s.parts {
 		p := &s.parts[i]

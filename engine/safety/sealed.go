@@ -8,14 +8,13 @@ import (
 	"forebake/engine/science/microbe"
 )
 
-// jarDays is how long a cooked food of low acidity may stand covered
-// out of the cold before it counts as sealed in a jar (judgement):
-// spores outlive any cook in a kitchen.
+// jarDays is how long a cooked food of low acidity may stand covered out of
+// the cold before it counts as sealed in a jar (judgement): spores outlive
+// any cook in a kitchen.
 const jarDays = 1
 
-// sealed is the airless class that the part belongs to. Days and
-// temperature are those of its waits, and of the waits of what it
-// takes in.
+// sealed is the airless class that the part belongs to. Days and temperature
+// are those of its waits, and of the waits of what it takes in.
 func (p *Part) sealed() (class microbe.Sealed, days, warmestC float64, ok bool) {
 	if p.IsDough() {
 		return p.wrapped()
@@ -55,8 +54,8 @@ func (p *Part) sealed() (class microbe.Sealed, days, warmestC float64, ok bool) 
 	return 0, 0, 0, false
 }
 
-// warmestAround is the warmest that a step's surroundings may be, C;
-// the room where none are written.
+// warmestAround is the warmest that a step's surroundings may be, C; the room
+// where none are written.
 func (s *Sheet) warmestAround(step *formula.Step) float64 {
 	if at := s.AroundStep(step); !at.Absent {
 		return at.Hi
@@ -68,9 +67,8 @@ func (s *Sheet) warmestAround(step *formula.Step) float64 {
 // another moist plant.
 func isMoistPlant(in *formula.Ingredient) bool { return in.Item.MoistPlant() }
 
-// wrapped is sealed for a dough: bread in a box or a bag stands in
-// air, and is no food in a jar. It is asked where a wait after its
-// heat says covered.
+// wrapped is sealed for a dough: bread in a box or a bag stands in air, and
+// is no food in a jar. It is asked where a wait after its heat says covered.
 func (p *Part) wrapped() (class microbe.Sealed, days, warmestC float64, ok bool) {
 	cold := p.sheet.limits().ColdC.Value
 	heated := false
@@ -88,11 +86,11 @@ func (p *Part) wrapped() (class microbe.Sealed, days, warmestC float64, ok bool)
 	return microbe.MoistWrapped, days, warmestC, days > 0
 }
 
-// wrappedActivity is the water activity that a wrapped bread is judged
-// by. Steam, water and a griddle leave the crumb as wet as its dough:
-// the high end. A bake or hot fat dries it: a reading or the model's
-// low end counts, since most breads of 0.96 and less made no toxin for
-// weeks (Daifas et al. 1999, abstracts read).
+// wrappedActivity is the water activity that a wrapped bread is judged by.
+// Steam, water and a griddle leave the crumb as wet as its dough: the high
+// end. A bake or hot fat dries it: a reading or the model's low end counts,
+// since most breads of 0.96 and less made no toxin for weeks (Daifas et al.
+// 1999, abstracts read).
 func (p *Part) wrappedActivity() microbe.Interval {
 	aw := p.CrumbActivity(p.WaterKept())
 	if aw.Absent {
@@ -124,8 +122,8 @@ func (p *Part) oilMost() float64 {
 	return sum
 }
 
-// Botulinum is the level that C. botulinum calls for in the part:
-// clear, risk or stop.
+// Botulinum is the level that C. botulinum calls for in the part: clear, risk
+// or stop.
 func (p *Part) Botulinum() Value {
 	class, days, warmestC, ok := p.sealed()
 	if !ok {
