@@ -113,8 +113,7 @@ func (p *Part) control() microbe.Control {
 	return *p.controlled
 }
 
-// awEnds is the water activity, from 0 where the model has no answer;
-// computed once.
+// awEnds is the water activity, from 0 where the model has no answer.
 func (p *Part) awEnds() microbe.Interval {
 	if p.activity == nil {
 		v := p.Activity()
@@ -172,8 +171,7 @@ func (p *Part) SurelyNeedsControl() Value {
 	return figure.YesNo(false)
 }
 
-// leastSpread is the least distance between the model's ends: its error, 0.02
-// each way.
+// leastSpread is the least distance of the model's ends: 0.02 each way.
 const leastSpread = 0.04
 
 // isRanged reports whether amounts of the part are ranges: a weight within

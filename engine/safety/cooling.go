@@ -287,8 +287,7 @@ func (p *Part) surfaceFalls(step *formula.Step, c float64) (at, until float64, w
 	return at, until, false
 }
 
-// coolingFrom lists the waits of a cooling that begins in a step, up to the
-// next cook or bake.
+// coolingFrom lists a cooling's waits from a step to the next cook or bake.
 func (p *Part) coolingFrom(step *formula.Step) []*history.Stage {
 	var out []*history.Stage
 	record := p.Record()
@@ -407,8 +406,7 @@ func (p *Part) KeepsCoolingHours() Value {
 	return figure.YesNo(warm.Hi <= l.ColdOutHours.Value)
 }
 
-// dryPct is the water, % of an ingredient, up to which it brings no food that
-// spoils (judgement).
+// dryPct is the water up to which an ingredient cannot spoil, % (judgement).
 const dryPct = 15
 
 // madeCold reports whether all that is wet in the part goes in as cold as it
@@ -499,8 +497,7 @@ func (s *Sheet) CoolingWay(step *formula.Step) Value {
 	return figure.Text("an ice bath, thinner and stirred")
 }
 
-// isAsShallow reports whether a step says that the part stands no deeper
-// than mm.
+// isAsShallow reports whether a step's part stands no deeper than mm.
 func isAsShallow(step *formula.Step, mm float64) bool {
 	return step.Form != nil && step.Form.MM.Hi > 0 && step.Form.MM.Hi <= mm
 }
@@ -539,8 +536,7 @@ func (s *Sheet) latest(step, instead *formula.Step, c float64) float64 {
 	return b.High
 }
 
-// keepsHere reports whether a tray that stays in the step's place cools
-// in time.
+// keepsHere reports whether a tray in the step's place cools in time.
 func (s *Sheet) keepsHere(step, tray *formula.Step) bool {
 	l := s.limits()
 	from := s.latest(step, tray, l.CoolFromC.Value)

@@ -49,8 +49,8 @@ func (s *Sheet) CoreReached(step *formula.Step) Value {
 	return model
 }
 
-// shaped reports whether a step before the bake gives the size of the pieces,
-// or their tin.
+// shaped reports whether a step before the bake gives the pieces' size
+// or tin.
 func (s *Sheet) shaped(bake *formula.Step) bool {
 	for _, other := range bake.Part.Steps[:bake.Index+1] {
 		if other.Tin != "" || other.Pieces != nil || other.Form != nil && !other.Verb.Waits() {
@@ -68,8 +68,7 @@ const oneInThree, oneInSix = 0.2, 0.5
 // low end of what is written. A stop goes by it.
 func (s *Sheet) CoreUsual(step *formula.Step) Value { return s.coreAt(step, oneInThree) }
 
-// CoreLow is CoreReached at what five such bakes in six reach. A risk goes
-// by it.
+// CoreLow is CoreReached of five such bakes in six. A risk goes by it.
 func (s *Sheet) CoreLow(step *formula.Step) Value { return s.coreAt(step, oneInSix) }
 
 // coreAt is CoreReached as one figure, a share of the way from the model's
@@ -91,8 +90,7 @@ func (s *Sheet) coreAt(step *formula.Step, share float64) Value {
 // at 71 C.
 const richSugarPct = 10
 
-// IsRich reports whether the part holds egg, or enough sugar to shield
-// bacteria from heat.
+// IsRich reports whether the part holds egg, or sugar that shields bacteria.
 func (p *Part) IsRich() Value {
 	if p.Traits()&larder.Egg != 0 {
 		return figure.YesNo(true)
@@ -111,8 +109,7 @@ func (s *Sheet) IsReheat(step *formula.Step) Value {
 	return figure.YesNo(s.heldWarm(step.Part, step.Index+1))
 }
 
-// IsRewarmed is IsReheat, and also counts food bought cooked where it is most
-// of the part.
+// IsRewarmed is IsReheat, and counts a part mostly bought cooked.
 func (s *Sheet) IsRewarmed(step *formula.Step) Value {
 	p, bought := s.Part(step.Part), Interval{}
 	for _, in := range p.Ingredients {
@@ -196,6 +193,5 @@ func (s *Sheet) isHeldWarm(p *formula.Part, from int) bool {
 	return false
 }
 
-// meantHotC is from where a hold is meant to keep food hot, C
-// (common practice).
+// meantHotC is from where a hold is to keep food hot, C (common practice).
 const meantHotC = 30

@@ -12,8 +12,7 @@ import (
 	"forebake/engine/science/microbe"
 )
 
-// clock runs along the part's steps up to its bake; for spores it runs on
-// after it.
+// clock runs along the part's steps up to its bake; for spores, beyond it.
 func (p *Part) clock() *clock.Clock {
 	if p.exposed != nil {
 		return p.exposed
@@ -46,8 +45,7 @@ func (p *Part) clock() *clock.Clock {
 	return p.exposed
 }
 
-// ownClock runs along the part's own steps; parts taken in bring their
-// own time.
+// ownClock runs along the part's own steps, without those taken in.
 func (p *Part) ownClock() *clock.Clock {
 	if p.ownExposed != nil {
 		return p.ownExposed
@@ -84,8 +82,8 @@ const (
 // expose adds the part's steps, from one on, to a clock.
 func (p *Part) expose(c *clock.Clock, from int, stops span) {
 	record := p.Record()
-	// h; the cooling straight after a kill counts for spores alone, within
-	// the code's time
+	// h; straight after a kill, cooling in the code's time counts for
+	// spores alone
 	sinceKill := math.Inf(1)
 	allowed := p.sheet.limits().TotalHours.Value
 	raw := p.needsOnceCooked() && p.IsCooked()
@@ -158,8 +156,7 @@ func mixesLater(step *formula.Step) bool {
 	})
 }
 
-// inCold reports whether a step's surroundings, as written, cool a food
-// in time.
+// inCold reports whether a step's surroundings, as written, cool in time.
 func (s *Sheet) inCold(step *formula.Step) bool {
 	at := s.AroundStep(step)
 	return !at.Absent && at.Hi <= s.limits().FirstToC.Value
@@ -209,8 +206,7 @@ func intoHeat(st *history.Stage, hours Interval) Interval {
 	return Interval{Lo: min(hours.Lo, ovenH, g.Low/60), Hi: min(ovenH, g.High/60)}
 }
 
-// Budget is the share used of an organism's published time; nothing where it
-// does not grow.
+// Budget is the share used of an organism's time; none where it cannot grow.
 func (p *Part) Budget(o microbe.Organism) Value {
 	if !p.grows(o) {
 		return figure.ValueOf(Interval{})
@@ -218,12 +214,10 @@ func (p *Part) Budget(o microbe.Organism) Value {
 	return p.spentValue(p.clock().Spent(o))
 }
 
-// WarmHours is the longest time between cold and hot holding without a
-// kill step.
+// WarmHours is the longest time between cold and hot holding without a kill.
 func (p *Part) WarmHours() Value { return p.spentValue(p.clock().WarmHours()) }
 
-// spentValue names the missing reading where the warmest run cannot
-// be followed.
+// spentValue names the missing reading where a run cannot be followed.
 func (p *Part) spentValue(b figure.Estimate) Value {
 	v := b.Value()
 	if math.IsInf(v.Hi, 1) || v.Hi > v.Lo {
@@ -235,8 +229,7 @@ func (p *Part) spentValue(b figure.Estimate) Value {
 	return v
 }
 
-// unknownStage is what must be written so that the part can be followed; nil
-// when it can.
+// unknownStage is what must be written to follow the part; nil for nothing.
 func (p *Part) unknownStage() *figure.Need {
 	look := func(q *Part) *figure.Need {
 		for i := range q.Record().Stages {
@@ -261,14 +254,12 @@ func (p *Part) unknownStage() *figure.Need {
 	return nil
 }
 
-// counted are the organisms that rules judge, with the function of
-// each budget.
+// counted are the organisms that rules judge, with each budget's function.
 var counted = [...]microbe.Organism{
 	microbe.Salmonella, microbe.SAureus, microbe.BCereus, microbe.LMonocytogenes,
 }
 
-// FastestOrganism is the counted organism that has used most of its time at
-// the careful end.
+// FastestOrganism has used most of its time at the careful end.
 func (p *Part) FastestOrganism() Value {
 	return p.fastest(func(microbe.Organism) bool { return true })
 }

@@ -46,8 +46,7 @@ func (s *Sheet) KeptDays(step *formula.Step) Value {
 	return figure.ValueOf(sum)
 }
 
-// DaysStored counts the days of KeptDays by the calendar, whatever
-// their warmth.
+// DaysStored counts the days of KeptDays by the calendar.
 func (s *Sheet) DaysStored(step *formula.Step) Value {
 	sum := figure.Point(1)
 	missing, ok := s.kept(step, func(days Interval, at Value) {
@@ -171,7 +170,7 @@ func (s *Sheet) warmAfterBake(counts func(q *Part, baked bool) Value) Value {
 					held = v
 				}
 				// what goes on now may be warm, and nothing keeps it cold
-				// from here on
+				// from here
 				if baked {
 					cold = false
 				}
@@ -291,6 +290,5 @@ func (s *Sheet) goods(p *Part) mould.Goods {
 	return g
 }
 
-// poppy is in the names of the larder's poppy seeds, which are baked
-// in moist.
+// poppy is in the names of the larder's poppy seeds, baked in moist.
 const poppy = "poppy"

@@ -11,8 +11,7 @@ import (
 	"forebake/engine/science/microbe"
 )
 
-// foodFor is the kind of food by which the published D and z values
-// are chosen.
+// foodFor is the kind of food that chooses the published D and z values.
 func (p *Part) foodFor() microbe.Food {
 	chocolate := Interval{}
 	for _, in := range p.Ingredients {
@@ -170,8 +169,7 @@ func (s *Sheet) coolingLog(kill *microbe.Kill, bake *formula.Step, run figure.Ru
 		switch {
 		case !st.Known || st.Step.Verb.Bakes():
 			return sum
-		// no course, since nothing in it needs control: the oven alone has
-		// to do
+		// no course, since nothing in it needs control: the oven alone counts
 		case trace == nil && st.Step.Time.Set:
 			return sum
 		}

@@ -61,8 +61,7 @@ func (p *Part) isEnriched() bool {
 // of it.
 const leastCulture = 0.05
 
-// isSoured reports whether a sourdough culture in the dough is enough to lead
-// its ferment.
+// isSoured reports whether the dough's sourdough culture leads its ferment.
 func (p *Part) isSoured() bool {
 	culture := 0.0
 	for in := range p.Foods() {

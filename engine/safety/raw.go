@@ -181,8 +181,7 @@ func heatedTo(p *Part, heats func(*formula.Step) bool) Value {
 	return best
 }
 
-// heatAfter is how hot what a step puts on gets there; nothing where no
-// bake follows.
+// heatAfter is the heat that a step's addition gets; none without a bake.
 func (s *Sheet) heatAfter(on *formula.Step) Value {
 	for _, step := range on.Part.Steps[on.Index+1:] {
 		switch {
@@ -190,8 +189,7 @@ func (s *Sheet) heatAfter(on *formula.Step) Value {
 		case s.glazes(on, step), s.crusts(on, step):
 			return figure.ValueOf(figure.Point(100))
 		case on.IsAfterHeat() && (!step.IsProbed() || on.Verb.Washes()):
-			// The crumb is hot already: that says nothing of what was just
-			// put on it.
+			// The hot crumb says nothing of what was just put on it.
 			return figure.Absent(
 				"a bake of 10 min at 160 C or more after this, or what is put on, cooked before",
 				on.Place,
@@ -208,8 +206,7 @@ func (s *Sheet) heatAfter(on *formula.Step) Value {
 // thin (judgement).
 const glazeMinutes, glazeShare = 4, 0.25
 
-// glazes reports whether what a step brushes on is a thin coat that the
-// bake cooks.
+// glazes reports whether a step brushes on a thin coat that the bake cooks.
 func (s *Sheet) glazes(on, bake *formula.Step) bool {
 	if !on.Verb.Washes() || on.Uses == nil {
 		return on.Verb.Washes()

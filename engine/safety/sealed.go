@@ -63,8 +63,8 @@ func (s *Sheet) warmestAround(step *formula.Step) float64 {
 	return s.Kitchen.Room.Hi
 }
 
-// isMoistPlant reports whether an ingredient is fresh herbs, ginger or
-// another moist plant.
+// isMoistPlant reports whether an ingredient is fresh herb, ginger or
+// the like.
 func isMoistPlant(in *formula.Ingredient) bool { return in.Item.MoistPlant() }
 
 // wrapped is sealed for a dough: bread in a box or a bag stands in air, and
@@ -122,8 +122,7 @@ func (p *Part) oilMost() float64 {
 	return sum
 }
 
-// Botulinum is the level that C. botulinum calls for in the part: clear, risk
-// or stop.
+// Botulinum is the level for C. botulinum in the part: clear, risk or stop.
 func (p *Part) Botulinum() Value {
 	class, days, warmestC, ok := p.sealed()
 	if !ok {
