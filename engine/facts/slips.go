@@ -117,7 +117,7 @@ func turnsWarm(step *formula.Step) Value {
 		switch {
 		case other.Verb.Waits() && other.Verb.Cools():
 			sum = figure.Interval{}
-		case !other.Verb.Turns():
+		case !other.Verb.Turns(), locksIn(other):
 		case other.Measure.Set && other.Measure.Kind == quantity.Count:
 			sum = sum.Add(other.Measure.Interval)
 		default:
@@ -125,6 +125,15 @@ func turnsWarm(step *formula.Step) Value {
 		}
 	}
 	return figure.ValueOf(sum)
+}
+
+// locksIn reports whether the note of a fold says that it closes the
+// dough over the butter.
+func locksIn(fold *formula.Step) bool {
+	words := strings.ToLower(fold.Note)
+	return slices.ContainsFunc([]string{"lock", "enclos", "envelop"}, func(w string) bool {
+		return strings.Contains(words, w)
+	})
 }
 
 // cutPct is the weight of the pieces that a step divides a dough into,

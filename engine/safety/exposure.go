@@ -206,7 +206,7 @@ func intoHeat(st *history.Stage, hours Interval) Interval {
 	return Interval{Lo: min(hours.Lo, ovenH, g.Low/60), Hi: min(ovenH, g.High/60)}
 }
 
-// Budget is the share used of an organism's time; none where it cannot grow.
+// Budget is the share used of an organism's published time; none without growth.
 func (p *Part) Budget(o microbe.Organism) Value {
 	if !p.grows(o) {
 		return figure.ValueOf(Interval{})
