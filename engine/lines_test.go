@@ -14,8 +14,7 @@ import (
 	"testing"
 )
 
-// mostLines bounds the lines of a package, without its tests and
-// its tables.
+// mostLines bounds a package's lines, without its tests and tables.
 const mostLines = 2500
 
 // tables are the files that declare rows, each with its reason. A
@@ -39,7 +38,7 @@ var tables = map[string]string{
 }
 
 // rowOf is the text that makes a file of a pattern a row of the table,
-// where the others are none.
+// where others are none.
 var rowOf = map[string]string{
 	"cmd/forebake/*.go":       "cmd := &cobra.Command{",
 	"engine/mend/levers/*.go": "{ register(",
@@ -55,8 +54,8 @@ func isTable(path string, text []byte) bool {
 	return false
 }
 
-// eachText gives every file of the program that is no test, with its
-// path from the root.
+// eachText gives every file of the program except tests, with its path
+// from the root.
 func eachText(t *testing.T, visit func(path string, text []byte)) {
 	t.Helper()
 	for _, root := range []string{"../cmd", "../engine", "../rules"} {
@@ -77,8 +76,8 @@ func eachText(t *testing.T, visit func(path string, text []byte)) {
 	}
 }
 
-// TestLinesOfPackages bounds each package. With -v it prints the lines
-// of each, and of its tables.
+// TestLinesOfPackages bounds each package. With -v it prints each one's
+// lines, its tables apart.
 func TestLinesOfPackages(t *testing.T) {
 	code, rows := map[string]int{}, map[string]int{}
 	used := map[string]bool{}
