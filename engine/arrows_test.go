@@ -80,11 +80,23 @@ var mayKnow = map[string][]string{
 		"engine/science/heat",
 	}, // the rows of ways and places name kinds of mixer and of air; of a culture its flour is computed
 	"engine/formula/edit": {"engine/formula", "engine/quantity", "engine/reading", "engine/source"}, // edits of a formula's file
-	"engine/recipe": {
-		"engine/formula",
+	"engine/recipe/list": {
 		"engine/larder",
 		"engine/quantity",
+		"engine/said",
+		"engine/spelling",
+	}, // one line of a list of ingredients; it knows no formula
+	"engine/recipe/phrase": {
+		"engine/quantity",
+		"engine/recipe/list",
+		"engine/spelling",
+	}, // what a phrase of a method says in figures; it knows no formula
+	"engine/recipe": {
+		"engine/formula",
+		"engine/quantity",
 		"engine/reading",
+		"engine/recipe/list",
+		"engine/recipe/phrase",
 		"engine/source",
 		"engine/spelling",
 	}, // plain text to a formula file; it judges nothing
