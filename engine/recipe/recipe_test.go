@@ -15,7 +15,8 @@ import (
 
 var update = flag.Bool("update", false, "write the formulas of the plain-text lists")
 
-// TestLists converts lists written as cook books write them, of an invented scenario.
+// TestLists converts lists written as cook books write them, of an
+// invented scenario.
 func TestLists(t *testing.T) {
 	paths, err := filepath.Glob("testdata/*.txt")
 	if err != nil || len(paths) < 20 {
@@ -79,7 +80,8 @@ func TestRefused(t *testing.T) {
 		"\xff500 g flour":               "no plain text",
 		strings.Repeat("a", MaxBytes+1): "bytes long",
 	} {
-		if _, err := Convert([]byte(text), options()); err == nil || !strings.Contains(err.Error(), want) {
+		_, err := Convert([]byte(text), options())
+		if err == nil || !strings.Contains(err.Error(), want) {
 			t.Errorf("%.20q: %v", text, err)
 		}
 	}
