@@ -31,6 +31,17 @@ func (c *candidate) harmless() bool { return len(c.worsens) == 0 }
 // forBaker reports whether a candidate is a matter of taste.
 func (c *candidate) forBaker() bool { return c.lever.Kind.ForBaker(c.lever) }
 
+// mostForNote is the cost of a change up to which a note is mended without
+// asking: a third more or a quarter less of an amount or a time.
+const mostForNote = 0.3
+
+// isLarge reports whether a change is more than a note is worth. One that the
+// rule computes is what its message says.
+func (c *candidate) isLarge() bool {
+	return c.before != nil || c.trust != finding.Exact && c.cost > mostForNote ||
+		c.answer != finding.Clear && c.trust != finding.Exact
+}
+
 // chain gives the candidates that are set together, in order.
 func (c *candidate) chain() []*candidate {
 	if c.before == nil {

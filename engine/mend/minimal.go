@@ -172,7 +172,12 @@ func (m *Mender) movedBack(base, now *version, list []*change, i int) (*version,
 		direction = -1
 	}
 	was, aim := now, now
+	s := m.newSearch(base, c.questions[0], l)
+	s.bound()
 	serves := func(n int) bool {
+		if n < s.low || n > s.high {
+			return false
+		}
 		trial := m.movedTo(base, list, i, n)
 		v := m.replayed(base, trial)
 		if v == nil || !asGood(v, was) || m.leavesRange(base, v) && !m.leavesRange(base, was) {
@@ -182,8 +187,6 @@ func (m *Mender) movedBack(base, now *version, list []*change, i int) (*version,
 		return true
 	}
 	edge := halved(steps(l.Start), steps(c.to.Number), serves)
-	s := m.newSearch(base, c.questions[0], l)
-	s.bound()
 	at := s.inside(edge, direction, serves)
 	if serves(at) && at != edge {
 		list[i].edge = l.EdgeText(edge, direction)
@@ -206,7 +209,7 @@ func (m *Mender) movedTo(base *version, list []*change, i, n int) []*change {
 // move it in opposite directions. The house decides between them. A change for
 // food safety stays.
 func (m *Mender) withoutDisputed(base, now *version, list []*change) (*version, []*change) {
-	for _, q := range flagged(now) {
+	for _, q := range m.flagged(now) {
 		if base.answers[q] != finding.Flagged {
 			continue
 		}

@@ -24,7 +24,7 @@ func (m *Mender) outcome(base, now *version, list []*change) *Outcome {
 	o.Mending.Doubted = doubted(now.text, o.Mending.Lines)
 	o.Mending.Worse = m.worse(base, now)
 	m.tellChanges(o, base, now, list)
-	for _, q := range flagged(now) {
+	for _, q := range m.flagged(now) {
 		m.tellLeft(o, now, q)
 	}
 	o.Mending.Spent = m.spent()
@@ -40,7 +40,7 @@ func (m *Mender) worse(base, now *version) []finding.Worse {
 			list = append(list, q)
 		}
 	}
-	sortQuestions(list)
+	m.sortQuestions(list, now)
 	var out []finding.Worse
 	for _, q := range list {
 		f := m.finding(now, q)
@@ -78,12 +78,12 @@ func doubted(text []byte, lines []finding.ChangedLines) []finding.Doubted {
 // tellChanges words each change with the findings that it cleared.
 func (m *Mender) tellChanges(o *Outcome, base, now *version, list []*change) {
 	steps := m.stepwise(base, list)
-	clearedBy := clearedBy(base, now, steps)
+	clearedBy := m.clearedBy(base, now, steps)
 	from := base
 	for i, v := range steps {
 		c := list[i]
 		one := finding.Change{Mend: finding.Mend{Text: c.describe(from), Trust: c.trust}}
-		for _, q := range flagged(base) {
+		for _, q := range m.flagged(base) {
 			if at, cleared := clearedBy[q]; !cleared || at != i {
 				continue
 			}
@@ -95,6 +95,9 @@ func (m *Mender) tellChanges(o *Outcome, base, now *version, list []*change) {
 			for _, figure := range m.moved(q, base, now) {
 				one.Figures = withNew(one.Figures, figure)
 			}
+		}
+		if len(list) > 1 {
+			one.Alone = m.differs(base, c)
 		}
 		if len(one.Rules) == 0 {
 			for _, q := range c.questions {
@@ -126,9 +129,9 @@ func (m *Mender) stepwise(base *version, list []*change) []*version {
 
 // clearedBy says which change cleared each finding. One lever may serve several
 // findings, and two may serve one: the last that made the answer better counts.
-func clearedBy(base, now *version, steps []*version) map[question]int {
+func (m *Mender) clearedBy(base, now *version, steps []*version) map[question]int {
 	out := map[question]int{}
-	for _, q := range flagged(base) {
+	for _, q := range m.flagged(base) {
 		if now.answers[q] == finding.Flagged {
 			continue
 		}
@@ -186,6 +189,9 @@ func (m *Mender) tellLeft(o *Outcome, now *version, q question) {
 	if choice := m.choice(now, q); choice != nil {
 		o.Mending.Choose(*choice)
 		left.Why = "it is a matter of taste: see above"
+		if choice.Trust != finding.Taste {
+			left.Why = "the change is larger than a note is worth: see above"
+		}
 	} else {
 		m.explain(now, q, &left)
 	}
@@ -198,7 +204,7 @@ func (m *Mender) choice(v *version, q question) *finding.Change {
 		return nil
 	}
 	c := m.best(v, q, true)
-	if c == nil || !c.forBaker() {
+	if c == nil || !c.forBaker() && m.level(v, q) < finding.Note || !c.harmless() {
 		return nil
 	}
 	f := m.finding(v, q)

@@ -7,6 +7,7 @@ import (
 	"forebake/engine/facts"
 	"forebake/engine/finding"
 	"forebake/engine/formula"
+	"forebake/engine/mend/levers"
 	"forebake/engine/rule"
 )
 
@@ -47,6 +48,21 @@ func (q question) subject(f *formula.Formula) facts.Subject {
 		x.Ingredient = x.Part.Ingredients[q.index]
 	}
 	return x
+}
+
+// isIn reports whether a formula has the question's subject.
+func (q question) isIn(f *formula.Formula) bool {
+	switch {
+	case q.on == facts.OnFormula || q.on == facts.OnKitchen:
+		return true
+	case q.part >= len(f.Parts):
+		return false
+	case q.on == facts.OnStep:
+		return q.index < len(f.Parts[q.part].Steps)
+	case q.on == facts.OnIngredient:
+		return q.index < len(f.Parts[q.part].Ingredients)
+	}
+	return true
 }
 
 // stands reports whether a question is about a step in which a dough rises.
@@ -91,32 +107,69 @@ func worsened(before, after *version, level finding.Level) []question {
 			out = append(out, q)
 		}
 	}
-	sortQuestions(out)
 	return out
 }
 
 // flagged lists the findings of a version in the order in which they are
 // mended.
-func flagged(v *version) []question {
+func (m *Mender) flagged(v *version) []question {
 	var out []question
 	for q, a := range v.answers {
 		if a == finding.Flagged {
 			out = append(out, q)
 		}
 	}
-	sortQuestions(out)
+	m.sortQuestions(out, v)
 	return out
 }
 
-// sortQuestions puts food safety first, then the higher level. The whole
-// formula comes last of a level, since it depends on the rest. Rules that
-// compute their lever come before those that search, and amounts before steps.
-func sortQuestions(list []question) {
+// level is the level of a finding of a version; of an answer that is not flagged there the level
+// that it had as written, else the rule's.
+func (m *Mender) level(v *version, q question) finding.Level {
+	if level, known := v.levels[q]; known {
+		return level
+	}
+	if level, known := m.written.levels[q]; known {
+		return level
+	}
+	return q.rule.Level
+}
+
+// harm lists what a change for a finding would make worse. What is only a note is no reason to take
+// another finding further from clear.
+func (m *Mender) harm(v, next *version, q question) []question {
+	level := m.level(v, q)
+	out := worsened(v, next, level)
+	if level == finding.Note {
+		out = append(out, m.burdened(v, next)...)
+	}
+	m.sortQuestions(out, next)
+	return out
+}
+
+// burdened lists the findings that stay and that a change takes further from clear.
+func (m *Mender) burdened(before, after *version) []question {
+	var out []question
+	for q, a := range after.answers {
+		if a == finding.Flagged && before.answers[q] == finding.Flagged && !q.rule.Safety &&
+			(after.excess[q] > before.excess[q]+excessMargin || m.level(after, q) < m.level(before, q)) {
+			out = append(out, q)
+		}
+	}
+	return out
+}
+
+// sortQuestions puts the higher level of a version first, then food safety. The
+// whole formula comes last of a level, since it depends on the rest. What is
+// weighed comes before how the dough rises, rules that compute their lever
+// before those that search, and amounts before steps.
+func (m *Mender) sortQuestions(list []question, v *version) {
 	slices.SortFunc(list, func(a, b question) int {
 		return cmp.Or(
+			cmp.Compare(m.level(v, a), m.level(v, b)),
 			firstIf(a.rule.Safety, b.rule.Safety),
-			cmp.Compare(a.rule.Level, b.rule.Level),
 			firstIf(a.on != facts.OnFormula, b.on != facts.OnFormula),
+			firstIf(weighs(a.rule), weighs(b.rule)),
 			firstIf(computes(a.rule), computes(b.rule)),
 			cmp.Compare(a.on, b.on),
 			cmp.Compare(a.part, b.part),
@@ -135,6 +188,12 @@ func firstIf(a, b bool) int {
 		return -1
 	}
 	return 1
+}
+
+// weighs reports whether a rule is about what a part is made of: its first lever
+// is an amount other than the yeast's. How fast a dough rises follows from it.
+func weighs(r *rule.Rule) bool {
+	return len(r.Adjust) > 0 && levers.Weighs(r.Adjust[0].Lever)
 }
 
 // computes reports whether the first adjust block of a rule computes what its

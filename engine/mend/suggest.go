@@ -40,14 +40,14 @@ func (m *Mender) Suggest(name string, text []byte, index int) (
 	// finding, those that need no search and the more serious first, then to
 	// several.
 	found := map[question][]finding.Mend{}
-	for _, q := range flagged(v) {
+	for _, q := range m.flagged(v) {
 		if q.rule.Level == finding.Stop {
 			found[q] = m.mends(v, q)
 		}
 	}
 	for _, exact := range []bool{true, false} {
 		for _, level := range []finding.Level{finding.Stop, finding.Risk, finding.Note} {
-			for _, q := range flagged(v) {
+			for _, q := range m.flagged(v) {
 				if m.finding(v, q).Level != level {
 					continue
 				}
@@ -60,7 +60,7 @@ func (m *Mender) Suggest(name string, text []byte, index int) (
 		}
 	}
 	var out []Suggestion
-	for _, q := range flagged(v) {
+	for _, q := range m.flagged(v) {
 		place := m.finding(v, q).Place
 		list, known := found[q]
 		if !known {

@@ -25,7 +25,8 @@ type version struct {
 
 	answers map[question]finding.Answer // that are not clear; nil until all rules were judged
 	excess  map[question]float64        // how far each of them is from clear
-	outside []float64                   // how far figures lie outside their published range
+	levels  map[question]finding.Level  // of those that are flagged
+	outside []float64                   // how far figures lie outside their published range; below 0 under it
 	replies map[question]reply          // to questions that were asked alone
 }
 
@@ -161,6 +162,7 @@ func (m *Mender) judgeAll(v *version) {
 	}
 	m.open(v)
 	v.answers, v.excess = map[question]finding.Answer{}, map[question]float64{}
+	v.levels = map[question]finding.Level{}
 	for _, r := range m.Rules {
 		waived := m.Waived != nil && m.Waived(r.ID, v.formula.Name)
 		if waived && !r.Safety {
@@ -176,6 +178,9 @@ func (m *Mender) judgeAll(v *version) {
 			}
 			q := questionOf(r, x)
 			v.answers[q], v.excess[q] = a, m.judge.Excess(r, x)
+			if a == finding.Flagged {
+				v.levels[q] = m.judge.Level(r, x)
+			}
 		})
 	}
 }
@@ -216,7 +221,20 @@ func (m *Mender) finding(v *version, q question) *finding.Finding {
 // levers lists the levers that an adjust block means for a finding, without the
 // wishes of the baker.
 func (m *Mender) levers(v *version, q question, a *rule.Adjust) []*levers.Lever {
-	return slices.DeleteFunc(levers.Find(m.query(v, q, a)), (*levers.Lever).IsWish)
+	list := slices.DeleteFunc(levers.Find(m.query(v, q, a)), (*levers.Lever).IsWish)
+	if v == m.written || !q.isIn(m.written.formula) {
+		return list
+	}
+	// Several changes of one value together keep within the bounds of one: those
+	// of what the baker wrote.
+	for _, asWritten := range levers.Find(m.query(m.written, q, a)) {
+		for _, l := range list {
+			if l.Same(asWritten) {
+				l.Low, l.High = asWritten.Low, asWritten.High
+			}
+		}
+	}
+	return list
 }
 
 // wishes lists what an adjust block means and a mend leaves alone.

@@ -2,6 +2,7 @@ package rule
 
 import (
 	"forebake/engine/facts"
+	"forebake/engine/figure"
 	"forebake/engine/finding"
 )
 
@@ -14,9 +15,18 @@ func (j *Judge) Each(r *Rule, visit func(facts.Subject, finding.Answer)) {
 	r.names.Subject.Each(j.formula(), func(x facts.Subject) { visit(x, j.Answer(r, x)) })
 }
 
-// Answer judges a rule on one subject.
+// Answer judges a rule on one subject, with open seasonings as usual where a check takes them so.
 func (j *Judge) Answer(r *Rule, x facts.Subject) finding.Answer {
 	a, _ := j.answerOn(r, x, r.Limits)
+	if a != finding.Unsure {
+		return a
+	}
+	switch j.asUsual(r, x) {
+	case figure.Yes:
+		return finding.Flagged
+	case figure.No:
+		return finding.Clear
+	}
 	return a
 }
 
@@ -34,6 +44,9 @@ func (j *Judge) Finding(r *Rule, x facts.Subject) *finding.Finding {
 			Place:   j.place(x),
 			Figures: figures,
 		}
+	}
+	if a == finding.Unsure && j.asUsual(r, x) == figure.Yes {
+		return j.flaggedAsUsual(r, x)
 	}
 	return j.finding(r, x, a, doubt)
 }
