@@ -37,8 +37,8 @@ func (m *Mender) alone(base *version, c *change) []*candidate {
 		if base.answers[q] != finding.Flagged {
 			continue
 		}
-		for i := range q.rule.Adjust {
-			for _, one := range m.candidates(base, q, &q.rule.Adjust[i]) {
+		for i := range q.Rule.Adjust {
+			for _, one := range m.candidates(base, q, &q.Rule.Adjust[i]) {
 				if one.lever.Same(c.lever) && one.harmless() && one.next != nil &&
 					one.answer == finding.Clear {
 					out = append(out, one)

@@ -4,6 +4,7 @@ import (
 	"cmp"
 
 	"forebake/engine/finding"
+	"forebake/engine/mend/asked"
 	"forebake/engine/mend/levers"
 	"forebake/engine/rule"
 	"forebake/engine/source"
@@ -64,7 +65,7 @@ func describe(from *version, l *levers.Lever, to levers.Setting, edits []source.
 // cost.
 func compare(a, b *candidate) int {
 	return cmp.Or(
-		firstIf(a.harmless(), b.harmless()),
+		asked.FirstIf(a.harmless(), b.harmless()),
 		cmp.Compare(rank(a.answer), rank(b.answer)),
 		cmp.Compare(a.cost, b.cost),
 	)
@@ -107,7 +108,7 @@ func (m *Mender) candidate(v *version, q question, a *rule.Adjust, l *levers.Lev
 		return s.best()
 	}
 	m.open(v)
-	number, word, known := m.judge.To(q.rule, a, q.subject(v.formula))
+	number, word, known := m.judge.To(q.Rule, a, q.Subject(v.formula))
 	switch {
 	case !known:
 		return nil

@@ -107,7 +107,7 @@ func asGood(v, other *version) bool {
 		if rank(a) > rank(other.answers[q]) {
 			return false
 		}
-		if q.rule.Safety && v.excess[q] > other.excess[q]+excessMargin {
+		if q.Rule.Safety && v.excess[q] > other.excess[q]+excessMargin {
 			return false
 		}
 	}
@@ -236,7 +236,7 @@ func (m *Mender) withoutDisputed(base, now *version, list []*change) (*version, 
 func disputes(c *candidate, made *change) bool {
 	undone := func(q question) bool { return slices.Contains(made.questions, q) }
 	return made.lever.Same(c.lever) && slices.ContainsFunc(c.worsens, undone) &&
-		!slices.ContainsFunc(made.questions, func(q question) bool { return q.rule.Safety })
+		!slices.ContainsFunc(made.questions, func(q question) bool { return q.Rule.Safety })
 }
 
 // noteDispute notes which findings of the original formula a candidate and a

@@ -45,7 +45,7 @@ func (m *Mender) worse(base, now *version) []finding.Worse {
 	for _, q := range list {
 		f := m.finding(now, q)
 		out = append(out, finding.Worse{
-			Rule: q.rule.ID, Subject: f.Subject, Level: f.Level, Line: f.Place.Line(),
+			Rule: q.Rule.ID, Subject: f.Subject, Level: f.Level, Line: f.Place.Line(),
 			Was: base.answers[q], Is: now.answers[q],
 		})
 	}
@@ -89,7 +89,7 @@ func (m *Mender) tellChanges(o *Outcome, base, now *version, list []*change) {
 			}
 			f := m.finding(base, q)
 			one.Rules = append(one.Rules, finding.Helped{
-				Rule: q.rule.ID, Subject: f.Subject, Level: f.Level, Line: f.Place.Line(),
+				Rule: q.Rule.ID, Subject: f.Subject, Level: f.Level, Line: f.Place.Line(),
 				Unsure: now.answers[q] == finding.Unsure,
 			})
 			for _, figure := range m.moved(q, base, now) {
@@ -101,7 +101,7 @@ func (m *Mender) tellChanges(o *Outcome, base, now *version, list []*change) {
 		}
 		if len(one.Rules) == 0 {
 			for _, q := range c.questions {
-				one.With = withNew(one.With, q.rule.ID)
+				one.With = withNew(one.With, q.Rule.ID)
 			}
 		}
 		o.Mending.Changes = append(o.Mending.Changes, one)
@@ -184,7 +184,7 @@ func (m *Mender) tellLeft(o *Outcome, now *version, q question) {
 	f := m.finding(now, q)
 	o.After = append(o.After, f)
 	left := finding.Left{
-		Rule: q.rule.ID, Subject: f.Subject, Level: f.Level, Line: f.Place.Line(),
+		Rule: q.Rule.ID, Subject: f.Subject, Level: f.Level, Line: f.Place.Line(),
 	}
 	if choice := m.choice(now, q); choice != nil {
 		o.Mending.Choose(*choice)
@@ -211,7 +211,7 @@ func (m *Mender) choice(v *version, q question) *finding.Change {
 	return &finding.Change{
 		Mend: finding.Mend{Text: c.describe(v), Trust: c.trust},
 		Rules: []finding.Helped{{
-			Rule: q.rule.ID, Subject: f.Subject, Level: f.Level,
+			Rule: q.Rule.ID, Subject: f.Subject, Level: f.Level,
 			Unsure: c.answer == finding.Unsure,
 		}},
 	}
@@ -219,14 +219,14 @@ func (m *Mender) choice(v *version, q question) *finding.Change {
 
 // explain says why a finding is left, and what a baker would do about it.
 func (m *Mender) explain(v *version, q question, left *finding.Left) {
-	if len(q.rule.Adjust) == 0 {
+	if len(q.Rule.Adjust) == 0 {
 		left.Why = "no value of the formula is named for it"
 		left.Instead = advice(m.finding(v, q).Text)
 		return
 	}
-	for i := range q.rule.Adjust {
+	for i := range q.Rule.Adjust {
 		if left.Instead == "" {
-			left.Instead = levers.Instead(m.query(v, q, &q.rule.Adjust[i]))
+			left.Instead = levers.Instead(m.query(v, q, &q.Rule.Adjust[i]))
 		}
 	}
 	if left.Instead == "" {
@@ -236,8 +236,8 @@ func (m *Mender) explain(v *version, q question, left *finding.Left) {
 		return
 	}
 	var tried []string
-	for i := range q.rule.Adjust {
-		for _, l := range m.levers(v, q, &q.rule.Adjust[i]) {
+	for i := range q.Rule.Adjust {
+		for _, l := range m.levers(v, q, &q.Rule.Adjust[i]) {
 			tried = withNew(tried, l.Kind.Noun(l, v.formula))
 		}
 	}
@@ -251,8 +251,8 @@ func (m *Mender) explain(v *version, q question, left *finding.Left) {
 
 // explainTried says why the first candidate with a reason was not accepted.
 func (m *Mender) explainTried(v *version, q question, left *finding.Left) bool {
-	for i := range q.rule.Adjust {
-		for _, c := range m.candidates(v, q, &q.rule.Adjust[i]) {
+	for i := range q.Rule.Adjust {
+		for _, c := range m.candidates(v, q, &q.Rule.Adjust[i]) {
 			if m.explainCandidate(v, q, c, left) {
 				return true
 			}
@@ -265,8 +265,8 @@ func (m *Mender) explainTried(v *version, q question, left *finding.Left) bool {
 func (m *Mender) wish(v *version, q question) string {
 	const own = "it is what you want to reach, and a mend leaves it to you"
 	text := ""
-	for i := range q.rule.Adjust {
-		for _, l := range m.wishes(v, q, &q.rule.Adjust[i]) {
+	for i := range q.Rule.Adjust {
+		for _, l := range m.wishes(v, q, &q.Rule.Adjust[i]) {
 			c := m.newSearch(v, q, l).best()
 			if c != nil && c.harmless() && c.answer == finding.Clear {
 				return c.describe(v) + " would clear it; " + own
@@ -292,7 +292,7 @@ func (m *Mender) explainCandidate(v *version, q question, c *candidate, left *fi
 	case len(m.disputes[q]) > 0 && c.next != nil:
 		left.Why = c.describe(v) + " would clear it, and take it further from the other"
 		for _, other := range m.disputes[q] {
-			left.Against = withNew(left.Against, other.rule.ID)
+			left.Against = withNew(left.Against, other.Rule.ID)
 		}
 	case c.lever.IsAdvice():
 		left.Why = c.describe(v)
@@ -310,9 +310,9 @@ func explainHarm(v *version, c *candidate, left *finding.Left) {
 	var unsure []string
 	for _, q := range c.worsens {
 		if c.next.answers[q] == finding.Unsure {
-			unsure = withNew(unsure, q.rule.ID)
+			unsure = withNew(unsure, q.Rule.ID)
 		} else {
-			left.Against = withNew(left.Against, q.rule.ID)
+			left.Against = withNew(left.Against, q.Rule.ID)
 		}
 	}
 	left.Why = c.describe(v) + " would clear it"

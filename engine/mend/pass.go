@@ -94,7 +94,7 @@ func (m *Mender) accept(now *version, q question) (*version, []*candidate) {
 			asks += c.lever.Kind.Cost(c.lever, c.to)
 		}
 	}
-	if asks > mostAsked && !q.rule.Safety && !m.Taste {
+	if asks > mostAsked && !q.Rule.Safety && !m.Taste {
 		return nil, nil
 	}
 	return next, made
@@ -153,8 +153,8 @@ func (m *Mender) best(v *version, q question, withTaste bool) *candidate {
 			best, least = c, price
 		}
 	}
-	for i := range q.rule.Adjust {
-		for _, c := range m.candidates(v, q, &q.rule.Adjust[i]) {
+	for i := range q.Rule.Adjust {
+		for _, c := range m.candidates(v, q, &q.Rule.Adjust[i]) {
 			weigh(c, i)
 		}
 	}
@@ -185,8 +185,8 @@ func helped(v, next *version) int {
 // the cheapest first.
 func (m *Mender) harmful(v *version, q question) []*candidate {
 	var out []*candidate
-	for i := range q.rule.Adjust {
-		for _, c := range m.candidates(v, q, &q.rule.Adjust[i]) {
+	for i := range q.Rule.Adjust {
+		for _, c := range m.candidates(v, q, &q.Rule.Adjust[i]) {
 			if !c.harmless() {
 				out = append(out, c)
 			}
@@ -215,7 +215,7 @@ func (m *Mender) repaired(now *version, q question, c *candidate) (*version, []*
 		if len(worse) == 0 {
 			break
 		}
-		if worse[0].rule.Safety {
+		if worse[0].Rule.Safety {
 			return nil, nil
 		}
 		next := m.best(v, worse[0], m.Taste)

@@ -1,78 +1,14 @@
 package mend
 
 import (
-	"cmp"
 	"slices"
 
-	"forebake/engine/facts"
 	"forebake/engine/finding"
-	"forebake/engine/formula"
-	"forebake/engine/mend/levers"
-	"forebake/engine/rule"
+	"forebake/engine/mend/asked"
 )
 
-// question is one rule asked of one subject. It outlives an edit: serials and
-// indexes stay, since entries are added at the end of a list only.
-type question struct {
-	rule        *rule.Rule
-	on          facts.On
-	part, index int
-}
-
-// questionOf gives the question of a rule about a subject.
-func questionOf(r *rule.Rule, x facts.Subject) question {
-	q := question{rule: r, on: x.On}
-	if x.Part != nil {
-		q.part = x.Part.Serial
-	}
-	switch x.On {
-	case facts.OnStep:
-		q.index = x.Step.Index
-	case facts.OnIngredient:
-		q.index = slices.Index(x.Ingredient.Part.Ingredients, x.Ingredient)
-	}
-	return q
-}
-
-// subject finds the question's subject in a formula.
-func (q question) subject(f *formula.Formula) facts.Subject {
-	x := facts.Subject{On: q.on}
-	if q.on == facts.OnFormula || q.on == facts.OnKitchen {
-		return x
-	}
-	x.Part = f.Parts[q.part]
-	switch q.on {
-	case facts.OnStep:
-		x.Step = x.Part.Steps[q.index]
-	case facts.OnIngredient:
-		x.Ingredient = x.Part.Ingredients[q.index]
-	}
-	return x
-}
-
-// isIn reports whether a formula has the question's subject.
-func (q question) isIn(f *formula.Formula) bool {
-	switch {
-	case q.on == facts.OnFormula || q.on == facts.OnKitchen:
-		return true
-	case q.part >= len(f.Parts):
-		return false
-	case q.on == facts.OnStep:
-		return q.index < len(f.Parts[q.part].Steps)
-	case q.on == facts.OnIngredient:
-		return q.index < len(f.Parts[q.part].Ingredients)
-	}
-	return true
-}
-
-// stands reports whether a question is about a step in which a dough rises.
-func (q question) stands(f *formula.Formula) bool {
-	if q.on != facts.OnStep {
-		return false
-	}
-	v := q.subject(f).Step.Verb
-	return v.Waits() && !v.Chills()
-}
+// question is one rule asked of one subject.
+type question = asked.Question
 
 // rank orders answers from good to bad.
 func rank(a finding.Answer) int {
@@ -97,13 +33,13 @@ func worsened(before, after *version, level finding.Level) []question {
 	var out []question
 	for q, a := range after.answers {
 		was := before.answers[q]
-		opened := a == finding.Unsure && q.stands(after.formula)
-		if q.rule.Level > level && !q.rule.Safety && !opened {
+		opened := a == finding.Unsure && q.Stands(after.formula)
+		if q.Rule.Level > level && !q.Rule.Safety && !opened {
 			continue
 		}
-		exempt := a == finding.Unsure && before.draft && !q.rule.Safety
+		exempt := a == finding.Unsure && before.draft && !q.Rule.Safety
 		worse := rank(a) > rank(was) && !exempt
-		if worse || q.rule.Safety && after.excess[q] > before.excess[q]+excessMargin {
+		if worse || q.Rule.Safety && after.excess[q] > before.excess[q]+excessMargin {
 			out = append(out, q)
 		}
 	}
@@ -132,7 +68,7 @@ func (m *Mender) level(v *version, q question) finding.Level {
 	if level, known := m.written.levels[q]; known {
 		return level
 	}
-	return q.rule.Level
+	return q.Rule.Level
 }
 
 // harm lists what a change for a finding would make worse. What is only a note is no reason to take
@@ -151,7 +87,7 @@ func (m *Mender) harm(v, next *version, q question) []question {
 func (m *Mender) burdened(before, after *version) []question {
 	var out []question
 	for q, a := range after.answers {
-		if a == finding.Flagged && before.answers[q] == finding.Flagged && !q.rule.Safety &&
+		if a == finding.Flagged && before.answers[q] == finding.Flagged && !q.Rule.Safety &&
 			(after.excess[q] > before.excess[q]+excessMargin || m.level(after, q) < m.level(before, q)) {
 			out = append(out, q)
 		}
@@ -159,43 +95,8 @@ func (m *Mender) burdened(before, after *version) []question {
 	return out
 }
 
-// sortQuestions puts the higher level of a version first, then food safety. The
-// whole formula comes last of a level, since it depends on the rest. What is
-// weighed comes before how the dough rises, rules that compute their lever
-// before those that search, and amounts before steps.
+// sortQuestions puts questions in the order in which they are mended.
 func (m *Mender) sortQuestions(list []question, v *version) {
-	slices.SortFunc(list, func(a, b question) int {
-		return cmp.Or(
-			cmp.Compare(m.level(v, a), m.level(v, b)),
-			firstIf(a.rule.Safety, b.rule.Safety),
-			firstIf(a.on != facts.OnFormula, b.on != facts.OnFormula),
-			firstIf(weighs(a.rule), weighs(b.rule)),
-			firstIf(computes(a.rule), computes(b.rule)),
-			cmp.Compare(a.on, b.on),
-			cmp.Compare(a.part, b.part),
-			cmp.Compare(a.index, b.index),
-			cmp.Compare(a.rule.ID, b.rule.ID),
-		)
-	})
+	level := func(q question) finding.Level { return m.level(v, q) }
+	slices.SortFunc(list, func(a, b question) int { return asked.Compare(a, b, level) })
 }
-
-// firstIf orders two of which one meets a condition: that one first.
-func firstIf(a, b bool) int {
-	switch {
-	case a == b:
-		return 0
-	case a:
-		return -1
-	}
-	return 1
-}
-
-// weighs reports whether a rule is about what a part is made of: its first lever
-// is an amount other than the yeast's. How fast a dough rises follows from it.
-func weighs(r *rule.Rule) bool {
-	return len(r.Adjust) > 0 && levers.Weighs(r.Adjust[0].Lever)
-}
-
-// computes reports whether the first adjust block of a rule computes what its
-// lever is set to.
-func computes(r *rule.Rule) bool { return len(r.Adjust) > 0 && r.Adjust[0].To != nil }

@@ -108,15 +108,15 @@ func (s *search) judged(c *candidate) *candidate {
 	if c.trust == finding.Exact && s.m.level(s.from, s.question) < finding.Note {
 		// What the rule computes may leave a note or a question, to be settled after it.
 		c.worsens = slices.DeleteFunc(c.worsens, func(q question) bool {
-			return !q.rule.Safety && (c.next.answers[q] == finding.Unsure ||
+			return !q.Rule.Safety && (c.next.answers[q] == finding.Unsure ||
 				s.m.level(c.next, q) == finding.Note)
 		})
 	}
 	// More of what hurts leaves the band of a rule for that of a stop: no mend.
 	stricter := func(q question) bool {
-		return q.rule.Safety && q.rule.Level < s.question.rule.Level
+		return q.Rule.Safety && q.Rule.Level < s.question.Rule.Level
 	}
-	if s.question.rule.Safety && slices.ContainsFunc(c.worsens, stricter) {
+	if s.question.Rule.Safety && slices.ContainsFunc(c.worsens, stricter) {
 		return nil
 	}
 	return c

@@ -85,8 +85,8 @@ func (m *Mender) reach(v *version, q question, first, second choice) bool {
 // freely.
 func (m *Mender) pairable(v *version, q question) []choice {
 	var out []choice
-	for i := range q.rule.Adjust {
-		a := &q.rule.Adjust[i]
+	for i := range q.Rule.Adjust {
+		a := &q.Rule.Adjust[i]
 		if a.To != nil {
 			continue
 		}
@@ -176,8 +176,8 @@ func (m *Mender) foundAgain(v *version, q question, a *rule.Adjust, l *levers.Le
 func (m *Mender) toBounds(v *version, q question) *candidate {
 	now := v
 	var last *candidate
-	for i := range q.rule.Adjust {
-		a := &q.rule.Adjust[i]
+	for i := range q.Rule.Adjust {
+		a := &q.Rule.Adjust[i]
 		if a.To != nil {
 			continue
 		}

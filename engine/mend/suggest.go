@@ -41,7 +41,7 @@ func (m *Mender) Suggest(name string, text []byte, index int) (
 	// several.
 	found := map[question][]finding.Mend{}
 	for _, q := range m.flagged(v) {
-		if q.rule.Level == finding.Stop {
+		if q.Rule.Level == finding.Stop {
 			found[q] = m.mends(v, q)
 		}
 	}
@@ -51,8 +51,8 @@ func (m *Mender) Suggest(name string, text []byte, index int) (
 				if m.finding(v, q).Level != level {
 					continue
 				}
-				for i := range q.rule.Adjust {
-					if a := &q.rule.Adjust[i]; (a.To != nil) == exact {
+				for i := range q.Rule.Adjust {
+					if a := &q.Rule.Adjust[i]; (a.To != nil) == exact {
 						m.candidates(v, q, a)
 					}
 				}
@@ -66,7 +66,7 @@ func (m *Mender) Suggest(name string, text []byte, index int) (
 		if !known {
 			list = m.mends(v, q)
 		}
-		out = append(out, Suggestion{Rule: q.rule.ID, Place: place, On: q.on, Mends: list})
+		out = append(out, Suggestion{Rule: q.Rule.ID, Place: place, On: q.On, Mends: list})
 	}
 	return out, !m.spent(), nil
 }
@@ -76,8 +76,8 @@ func (m *Mender) Suggest(name string, text []byte, index int) (
 func (m *Mender) mends(v *version, q question) []finding.Mend {
 	var out, leaveUnsure []finding.Mend
 	cleared := false
-	for i := range q.rule.Adjust {
-		list := slices.Clone(m.candidates(v, q, &q.rule.Adjust[i]))
+	for i := range q.Rule.Adjust {
+		list := slices.Clone(m.candidates(v, q, &q.Rule.Adjust[i]))
 		slices.SortStableFunc(list, compare)
 		if len(list) == 0 || !list[0].harmless() || len(out) == mostMends {
 			continue

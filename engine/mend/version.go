@@ -9,6 +9,7 @@ import (
 	"forebake/engine/finding"
 	"forebake/engine/formula"
 	"forebake/engine/formula/edit"
+	"forebake/engine/mend/asked"
 	"forebake/engine/mend/levers"
 	"forebake/engine/reading"
 	"forebake/engine/rule"
@@ -176,7 +177,7 @@ func (m *Mender) judgeAll(v *version) {
 			if waived {
 				a = finding.Waived
 			}
-			q := questionOf(r, x)
+			q := asked.Of(r, x)
 			v.answers[q], v.excess[q] = a, m.judge.Excess(r, x)
 			if a == finding.Flagged {
 				v.levels[q] = m.judge.Level(r, x)
@@ -197,13 +198,13 @@ func (m *Mender) ask(v *version, q question) reply {
 		return r
 	}
 	m.open(v)
-	x := q.subject(v.formula)
-	r := reply{excess: m.judge.Excess(q.rule, x)}
+	x := q.Subject(v.formula)
+	r := reply{excess: m.judge.Excess(q.Rule, x)}
 	if v.answers != nil {
 		r.answer = v.answers[q]
 	} else {
 		m.count()
-		r.answer = m.judge.Answer(q.rule, x)
+		r.answer = m.judge.Answer(q.Rule, x)
 	}
 	if v.replies == nil {
 		v.replies = map[question]reply{}
@@ -215,14 +216,14 @@ func (m *Mender) ask(v *version, q question) reply {
 // finding words a rule's answer on one subject of a version.
 func (m *Mender) finding(v *version, q question) *finding.Finding {
 	m.open(v)
-	return m.judge.Finding(q.rule, q.subject(v.formula))
+	return m.judge.Finding(q.Rule, q.Subject(v.formula))
 }
 
 // levers lists the levers that an adjust block means for a finding, without the
 // wishes of the baker.
 func (m *Mender) levers(v *version, q question, a *rule.Adjust) []*levers.Lever {
 	list := slices.DeleteFunc(levers.Find(m.query(v, q, a)), (*levers.Lever).IsWish)
-	if v == m.written || !q.isIn(m.written.formula) {
+	if v == m.written || !q.IsIn(m.written.formula) {
 		return list
 	}
 	// Several changes of one value together keep within the bounds of one: those
@@ -246,7 +247,7 @@ func (m *Mender) wishes(v *version, q question, a *rule.Adjust) []*levers.Lever 
 // query is what an adjust block asks for about a finding.
 func (m *Mender) query(v *version, q question, a *rule.Adjust) *levers.Query {
 	return &levers.Query{
-		Name: a.Lever, Formula: v.formula, Subject: q.subject(v.formula), Kitchen: m.Kitchen,
+		Name: a.Lever, Formula: v.formula, Subject: q.Subject(v.formula), Kitchen: m.Kitchen,
 		Within: a.Within, Computed: a.To != nil,
 	}
 }
