@@ -38,7 +38,6 @@ var middles = map[string]struct {
 	"engine/cost/label.go":           {2, oneOrder},
 	"engine/expr/derive.go":          {1, middleRun},
 	"engine/facts/sheet.go":          {1, begins},
-	"engine/facts/stepfacts.go":      {1, settled},
 	"engine/formula/families.go":     {3, offered},
 	"engine/formula/starter.go":      {1, middleRun},
 	"engine/history/bake.go":         {7, settled},

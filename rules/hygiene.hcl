@@ -327,6 +327,20 @@ trial "cream cheese filling, down to 5 C" {
   }
 }
 
+trial "cream, whipped cold and put back" {
+  rule  = "ambient-made-chill"
+  cases = {
+    "4 C"  = "clear"
+    "20 C" = "flagged"
+  }
+  formula "t" {
+    filling "cream" {
+      ingredients = { "heavy cream" = { amount = "500 g", temp = "$case" }, "icing sugar" = "50 g" }
+      steps       = [{ mix = "4 min" }, { chill = "30 min", at = "4 C" }]
+    }
+  }
+}
+
 trial "a bowl of cream cheese filling" {
   rule   = "ambient-made-chill"
   expect = "flagged"
@@ -1482,6 +1496,20 @@ rule "pulses-not-boiled" {
   source = "FDA Bad Bug Book, as told by Kansas State University Extension (quoted); 10 min: UK Food Standards Agency (memory)"
 }
 
+trial "dried beans at the boil, no figure written" {
+  rule  = "pulses-not-boiled"
+  cases = {
+    "boil"   = { expect = "clear", way = "boiling" }
+    "simmer" = { expect = "stop", way = "simmering" }
+  }
+  formula "t" {
+    filling "beans" {
+      ingredients = { "dried kidney beans" = "400 g", "water" = "900 g" }
+      steps       = [{ soak = "12 h", at = "4 C" }, { cook = "45 min", by = "$way" }]
+    }
+  }
+}
+
 trial "dried beans cooked" {
   rule  = "pulses-not-boiled"
   cases = {
@@ -1670,17 +1698,18 @@ trial "cassia in a dough" {
 
 rule "nutmeg-high" {
   on     = "formula"
-  level  = "risk"
-  limits = { g_per_kg = 10 }
+  level  = "stop"
+  limits = { g_per_kg = 10, stop_g_per_kg = 25 }
+  risk   = "formula.nutmeg_g_per_kg <= limit.stop_g_per_kg"
   when   = "formula.nutmeg_g_per_kg > limit.g_per_kg"
   say    = "Nutmeg comes to {formula.nutmeg_g_per_kg}; over {limit.g_per_kg} a few pieces make ill. Weigh it anew: a dough takes 1 or 2."
   why    = "From 5 g of it people have been poisoned: it makes sick and confused."
-  source = "Rahman et al., review of myristicin, abstract (read); a fifth of it in 100 g: judgement"
+  source = "Rahman et al., review of myristicin, abstract (read); a fifth of it in 100 g, and half of it as a stop: judgement"
 }
 
 trial "nutmeg in a dough" {
   rule  = "nutmeg-high"
-  cases = { "10.8 g" = "flagged", "8.4 g" = "clear" }
+  cases = { "23.6 g" = "stop", "22 g" = "risk", "10.8 g" = "risk", "8.4 g" = "clear" }
   formula "t" {
     dough "d" { ingredients = { "bread flour" = "600 g", "water" = "400 g", "nutmeg" = "$case" } }
   }

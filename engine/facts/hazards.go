@@ -83,7 +83,7 @@ var hazardPartFacts = []Fact{
 		Unit:   "min",
 		Means:  "how long its pulses boil in its own steps, at 95 C or more",
 		Source: srcGiven,
-		part:   hazard.BoiledMinutes,
+		part:   ofPart(hazard.BoiledMinutes),
 	},
 	{
 		Name:   "soaked_h",

@@ -126,6 +126,18 @@ var ingredientFacts = []Fact{
 		ingredient: func(_ *parts, in *formula.Ingredient) Value { return isA(in, larder.Solid) },
 	},
 	{
+		Name:   "fat_in_pct",
+		Unit:   "%",
+		Means:  "fat in 100 g of it; 0 of what is no single food",
+		Source: "larder",
+		ingredient: func(_ *parts, in *formula.Ingredient) Value {
+			if in.Item == nil {
+				return figure.ValueOf(figure.Interval{})
+			}
+			return figure.ValueOf(figure.Point(in.Item.Fat))
+		},
+	},
+	{
 		Name:   "spoon_spread_pct",
 		Unit:   "%",
 		Means:  "how far a spoon or cup of it moves with packing",

@@ -949,9 +949,9 @@ var partFacts = []Fact{
 	{
 		Name:   "is_laminated",
 		Type:   YesNo,
-		Means:  "its family is danish or croissant",
+		Means:  "a dough in layers: its family is danish or croissant, or it is folded after fat alone was put in",
 		Source: srcGiven,
-		part:   func(p *part) Value { return figure.YesNo(p.Family().RollIn.Known && p.Formula.Family != nil) },
+		part:   func(p *part) Value { return figure.YesNo(p.IsLaminated()) },
 	},
 	{
 		Name:   "needs_control",

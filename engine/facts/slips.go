@@ -113,7 +113,7 @@ func turnsWarm(step *formula.Step) Value {
 		switch {
 		case other.Verb.Waits() && other.Verb.Cools():
 			sum = figure.Interval{}
-		case !other.Verb.Turns():
+		case !other.Verb.Turns(), locksIn(other):
 		case other.Measure.Set && other.Measure.Kind == quantity.Count:
 			sum = sum.Add(other.Measure.Interval)
 		default:
@@ -121,6 +121,14 @@ func turnsWarm(step *formula.Step) Value {
 		}
 	}
 	return figure.ValueOf(sum)
+}
+
+// locksIn reports whether the note of a fold says that it closes the dough over the butter.
+func locksIn(fold *formula.Step) bool {
+	words := strings.ToLower(fold.Note)
+	return slices.ContainsFunc([]string{"lock", "enclos", "envelop"}, func(w string) bool {
+		return strings.Contains(words, w)
+	})
 }
 
 // cutPct is the weight of the pieces that a step divides a dough into, on that of the dough.

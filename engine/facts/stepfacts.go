@@ -8,7 +8,6 @@ import (
 	"forebake/engine/makeup"
 	"forebake/engine/process"
 	"forebake/engine/safety"
-	"forebake/engine/science/bake"
 	"forebake/engine/science/ferment"
 	"forebake/engine/science/geometry"
 )
@@ -282,7 +281,7 @@ var stepFacts = []Fact{
 		Label:  "time from the mix to 5 C",
 		Unit:   "h",
 		of:     (*formula.Verb).Chills,
-		Means:  "time from the end of the mix until the core is cold, if the step lasted so long, or until it goes into the oven",
+		Means:  "time from the end of the mix until the core is cold, if the step lasted so long, or until it goes into the oven; 0 where all that is wet goes in cold",
 		Source: srcCooling,
 		Error:  errHeat,
 		Settle: settleProbe,
@@ -874,7 +873,7 @@ var stepFacts = []Fact{
 		Means:  "where water boils at this altitude; no crumb goes above it",
 		Source: "100 C less 0.0033 C a metre (memory)",
 		step: func(sh *parts, _ *formula.Step) Value {
-			return figure.ValueOf(figure.Point(bake.BoilingPointC(sh.Kitchen.Altitude.Mid())))
+			return figure.ValueOf(figure.Point(sh.BoilsAtC()))
 		},
 	},
 	{

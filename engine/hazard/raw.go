@@ -202,8 +202,9 @@ func heated(s *Sheet, p *Part, step *formula.Step) heat {
 	return unknown
 }
 
-// BoiledMinutes is how long the pulses of a part boil, by its own steps, at the least.
-func BoiledMinutes(p *Part) Value {
+// BoiledMinutes is how long the pulses of a part boil, by its own steps, at the least. What boils by
+// its way alone is as hot as water boils at the kitchen's height.
+func BoiledMinutes(s *Sheet, p *Part) Value {
 	sum := Interval{}
 	pulse := func(in *formula.Ingredient) bool {
 		return in.Item != nil && in.Item.Hazard == larder.HazardLectin
@@ -212,6 +213,8 @@ func BoiledMinutes(p *Part) Value {
 		aim := step.To
 		if step.IsProbed() {
 			aim = step.Reading.Temp
+		} else if step.HeatIsOfWay() && step.Way.Boils() {
+			aim.Interval = figure.Point(s.BoilsAtC())
 		}
 		if !step.Verb.Cooks() || !makeup.TakesInAll(step, pulse) || !aim.Set || aim.Hi < boiledC {
 			continue

@@ -89,6 +89,22 @@ func isRollIn(step *formula.Step) bool {
 	return GoesOnBeforeHeat(step) && step.Uses.Kind == formula.Filling && OnlyFat(step.Uses)
 }
 
+// IsLaminated reports whether the part is a dough in layers, or is rolled into one: its family has a
+// roll-in, or the dough is folded with fat alone in it.
+func (p *Part) IsLaminated() bool {
+	if p.Formula.Family != nil && p.Family().RollIn.Known {
+		return true
+	}
+	return slices.ContainsFunc(p.Formula.Parts, func(dough *formula.Part) bool {
+		at := slices.IndexFunc(dough.Steps, func(step *formula.Step) bool {
+			return isRollIn(step) && (dough == p.Part || step.Uses == p.Part)
+		})
+		return at >= 0 && slices.ContainsFunc(dough.Steps[at:], func(step *formula.Step) bool {
+			return step.Verb.Turns() && !step.IsAfterHeat()
+		})
+	})
+}
+
 // Put adds up what the steps of a kind put in or on, g, as much of it as they take.
 func (s *Sheet) Put(is func(*formula.Step) bool) Interval {
 	sum := Interval{}
@@ -305,13 +321,13 @@ func (s *Sheet) MakesGap() Value {
 		asked = n.Interval().Mul(each.Interval())
 	}
 	dough := s.KindMass(formula.Dough)
-	// The weight asked for is that of the filled piece; whether with what lies on it, only the
-	// baker knows.
+	// The weight asked for is that of the dough, of the filled piece, or of all that lies on it too:
+	// only the baker knows which.
 	meant := []Interval{{}}
 	switch cut := s.divides(); {
 	case (s.Formula.Makes.Each.Set || s.Formula.Makes.Total.Set) && !s.cutToWish():
 		inside := func(step *formula.Step) bool { return IsClosedIn(step) || isRollIn(step) }
-		meant = []Interval{s.Put(inside), s.Put(GoesOnBeforeHeat)}
+		meant = []Interval{{}, s.Put(inside), s.Put(GoesOnBeforeHeat)}
 		if s.Formula.Makes.Total.Set {
 			meant = append(meant, s.Spread())
 		}

@@ -63,6 +63,13 @@ func (p *Part) mayNeed() bool {
 	return p.IsCooked() && (p.Traits()&(larder.Starch|larder.Cooked) != 0 || p.HasFruit())
 }
 
+// needsOnceCooked reports whether the part holds nothing but plants that need control once they were
+// heated (1-201.10(B), read). Until then they stand raw: soaked seeds have a rule of their own.
+func (p *Part) needsOnceCooked() bool {
+	return !p.IsDough() && !p.AnyControl() &&
+		p.Traits()&(larder.RawFlour|larder.Egg|larder.Dairy|larder.Cooked) == 0
+}
+
 // acidFruitPH is what a filling of acid fruit is taken to have where nobody measured it. The fruits
 // of that trait have 4.0 or less: FDA/CFSAN, Approximate pH of Foods and Food Products (apple 3.3 to
 // 4.0, with sugar 3.2 to 3.55, sauce 3.1 to 3.6; blueberry 3.1 to 3.3; red cherries 3.3 to 3.8;

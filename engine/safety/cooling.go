@@ -399,10 +399,26 @@ func (p *Part) KeepsCoolingHours() Value {
 	return figure.YesNo(warm.Hi <= l.ColdOutHours.Value)
 }
 
+// dryPct is the water, % of an ingredient, up to which it brings no food that spoils (judgement).
+const dryPct = 15
+
+// madeCold reports whether all that is wet in the part goes in as cold as it has to be kept. What
+// is made of ingredients at room warmth alone has the four hours of 3-501.14(B) (read).
+func (p *Part) madeCold(coldC float64) bool {
+	return !slices.ContainsFunc(p.Ingredients, func(in *formula.Ingredient) bool {
+		wet := in.Item == nil || in.Item.Water > dryPct
+		return wet && !(in.Temp.Set && in.Temp.Hi <= coldC)
+	})
+}
+
 // MadeToCold is the time from the end of a part's mix until its core is cold, h, or until it goes
-// into the oven in all that it is put on: a crust that is baked in time need not be cold first.
+// into the oven in all that it is put on: a crust that is baked in time need not be cold first. It
+// is 0 for what is made of cold ingredients.
 func (s *Sheet) MadeToCold(step *formula.Step) Value {
 	p := s.Part(step.Part)
+	if p.madeCold(s.limits().ColdC.Value) {
+		return figure.ValueOf(Interval{})
+	}
 	before := Interval{}
 	mixed := !p.HasStep((*formula.Verb).Mixes)
 	for _, other := range p.Steps[:step.Index] {
@@ -425,6 +441,13 @@ func (s *Sheet) MadeToCold(step *formula.Step) Value {
 		if x.start > cold {
 			*x.h += x.before
 		}
+	}
+	if h, ok := readBy(step, cold); ok {
+		h += before.Hi
+		if math.IsNaN(v.Mid) {
+			v.Mid = h
+		}
+		v.Lo, v.Mid, v.Hi = min(v.Lo, h), min(v.Mid, h), min(v.Hi, h)
 	}
 	if baked, ok := p.untilBaked(step); ok {
 		baked = baked.Add(before)

@@ -86,6 +86,7 @@ func (p *Part) expose(c *clock.Clock, from int, stops span) {
 	// h; the cooling straight after a kill counts for spores alone, as long as the code gives it
 	sinceKill := math.Inf(1)
 	allowed := p.sheet.limits().TotalHours.Value
+	raw := p.needsOnceCooked() && p.IsCooked()
 	for i := from; i < len(record.Stages); i++ {
 		st := &record.Stages[i]
 		step := st.Step
@@ -99,8 +100,9 @@ func (p *Part) expose(c *clock.Clock, from int, stops span) {
 			sinceKill = math.Inf(1)
 		}
 		sporesOnly := allowed - sinceKill
+		raw = raw && !verb.Cooks()
 		switch {
-		case st.InOwnBowl:
+		case raw, st.InOwnBowl:
 		case !st.Known && !step.Time.Set && verb.Waits():
 			c.Unknown(figure.Positive())
 		case !st.Known && verb.Bakes():
