@@ -566,7 +566,7 @@ rule "turns-without-cold" {
   on     = "fold"
   level  = "risk"
   when   = "part.is_laminated && part.is_baked && fold.turns_warm > 2"
-  say    = "{fold.turns_warm} since the dough was last cold; two are the most. Chill it half an hour first. A three-fold is one fold; note a lock-in."
+  say    = "{fold.turns_warm} since the dough was last cold; two are the most. Chill it half an hour first; a three-fold is one fold, and a lock-in is none."
   why    = "Each turn warms the butter and tires the gluten: past 16 to 18 C the layers run together."
   source = "published croissant and Danish doughs rest cold after one or two turns (read)"
 }

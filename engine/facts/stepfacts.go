@@ -22,12 +22,14 @@ func hoursTo(targetC float64) func(*parts, *formula.Step) Value {
 	return func(s *parts, step *formula.Step) Value { return s.HoursTo(step, targetC) }
 }
 
-// cooling makes a step fact from the time that stages of a cooling take.
+// cooling makes a step fact from the time that stages of a
+// cooling take.
 func cooling(stages safety.CoolingStages) func(*parts, *formula.Step) Value {
 	return func(s *parts, step *formula.Step) Value { return s.Cooling(step, stages) }
 }
 
-// stepFacts that are read off the step itself; what the dough goes through in it is another matter.
+// stepFacts that are read off the step itself; what the dough goes
+// through in it is another matter.
 var stepFacts = []Fact{
 	{
 		Name:   "verb",
@@ -920,5 +922,6 @@ var stepFacts = []Fact{
 	},
 }
 
-// lower reports whether a is the lower of two figures: of two cores the one that is less cooked.
+// lower reports whether a is the lower of two figures: of two cores the
+// one that is less cooked.
 func lower(a, b *Value) bool { return b.Absent && !a.Absent || !a.Absent && a.Lo < b.Lo }

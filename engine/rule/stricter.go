@@ -5,9 +5,9 @@ import (
 	"forebake/engine/figure"
 )
 
-// looser reports whether a change of a limit may make the rule less strict, and whether that is
-// certain. It is not certain for a limit that stands only in the message: a false figure there
-// misleads.
+// looser reports whether a change of a limit may make the rule less
+// strict, and whether that is certain. It is not certain for a limit
+// only in the message: a false figure there misleads.
 func (rule *Rule) looser(limit int, from figure.Interval, to float64) (loose, sure bool) {
 	if from.Lo == to && from.Hi == to {
 		return false, true
