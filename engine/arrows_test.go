@@ -232,11 +232,19 @@ var mayKnow = map[string][]string{
 		"engine/formula",
 		"engine/formula/edit",
 		"engine/kitchen",
+		"engine/mend/asked",
 		"engine/mend/levers",
 		"engine/reading",
 		"engine/rule",
 		"engine/source",
 	},
+	"engine/mend/asked": {
+		"engine/facts",
+		"engine/finding",
+		"engine/formula",
+		"engine/mend/levers",
+		"engine/rule",
+	}, // names one rule on one subject in every version of a text; it judges nothing
 	"engine/layout":   nil, // lines, columns and markup; no formula
 	"engine/linehash": nil, // a text and a published method
 	"engine/sariflog": nil, // a published format

@@ -229,7 +229,12 @@ func proofMinutes(p *part) Value {
 
 // isRepeat is open while a range leaves room for two different steps: a
 // point inside of it could make them differ.
-func isRepeat(_ *parts, s *formula.Step) Value {
+func isRepeat(_ *parts, s *formula.Step) Value { return repeats(s) }
+
+// Repeats reports whether a step says the same as the one before it.
+func Repeats(s *formula.Step) bool { return repeats(s).Hi == 1 }
+
+func repeats(s *formula.Step) Value {
 	if s.Index == 0 {
 		return figure.YesNo(false)
 	}
