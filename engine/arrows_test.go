@@ -88,11 +88,23 @@ var mayKnow = map[string][]string{
 	},
 	// edits of a formula's file
 	"engine/formula/edit": {"engine/formula", "engine/quantity", "engine/reading", "engine/source"},
-	"engine/recipe": {
-		"engine/formula",
+	"engine/recipe/list": {
 		"engine/larder",
 		"engine/quantity",
+		"engine/said",
+		"engine/spelling",
+	}, // one line of a list of ingredients; it knows no formula
+	"engine/recipe/phrase": {
+		"engine/quantity",
+		"engine/recipe/list",
+		"engine/spelling",
+	}, // what a phrase of a method says in figures; it knows no formula
+	"engine/recipe": {
+		"engine/formula",
+		"engine/quantity",
 		"engine/reading",
+		"engine/recipe/list",
+		"engine/recipe/phrase",
 		"engine/source",
 		"engine/spelling",
 	}, // plain text to a formula file; it judges nothing
@@ -220,11 +232,19 @@ var mayKnow = map[string][]string{
 		"engine/formula",
 		"engine/formula/edit",
 		"engine/kitchen",
+		"engine/mend/asked",
 		"engine/mend/levers",
 		"engine/reading",
 		"engine/rule",
 		"engine/source",
 	},
+	"engine/mend/asked": {
+		"engine/facts",
+		"engine/finding",
+		"engine/formula",
+		"engine/mend/levers",
+		"engine/rule",
+	}, // names one rule on one subject in every version of a text; it judges nothing
 	"engine/layout":   nil, // lines, columns and markup; no formula
 	"engine/linehash": nil, // a text and a published method
 	"engine/sariflog": nil, // a published format

@@ -29,6 +29,8 @@ var tables = map[string]string{
 	"engine/formula/kinds.go":    "one row a word for a kind of part",
 	"engine/formula/places.go":   "one row a place",
 	"engine/formula/signs.go":    "one row a sign, and what else stands for a time",
+	"engine/recipe/cues.go":      "one row a kind of step: the words for it",
+	"engine/recipe/usual.go":     "one row a usual time, way or amount",
 	"engine/facts/partfacts.go":  "one entry a figure of a part",
 	"engine/facts/stepfacts.go":  "one entry a figure of a step",
 	"engine/facts/hazards.go":    "one entry a figure of a hazard",

@@ -54,7 +54,7 @@ var middles = map[string]struct {
 	"engine/makeup/activity.go":      {1, middleRun},
 	"engine/makeup/thermal.go":       {7, middleRun + "; " + settled + "; " + pinch},
 	"engine/mend/levers/addition.go": {2, begins},
-	"engine/mend/levers/amount.go":   {1, begins},
+	"engine/mend/levers/amount.go":   {4, begins},
 	"engine/mend/levers/classes.go":  {5, begins},
 	"engine/mend/levers/restated.go": {6, begins},
 	"engine/mixing/answer.go":        {6, middleRun},

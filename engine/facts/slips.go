@@ -228,7 +228,12 @@ func proofMinutes(p *part) Value {
 
 // isRepeat is open while a point inside a range could make two
 // steps differ.
-func isRepeat(_ *parts, s *formula.Step) Value {
+func isRepeat(_ *parts, s *formula.Step) Value { return repeats(s) }
+
+// Repeats reports whether a step says the same as the one before it.
+func Repeats(s *formula.Step) bool { return repeats(s).Hi == 1 }
+
+func repeats(s *formula.Step) Value {
 	if s.Index == 0 {
 		return figure.YesNo(false)
 	}
