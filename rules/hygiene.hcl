@@ -750,6 +750,8 @@ rule "live-dough-risk" {
   why    = "The test was a lean dough; we doubled it for egg and milk, which nobody has measured. A culture without milk is not doubled, and ends it with a measured pH of 4.6."
   source = "growth: J. Food Prot. 74(2):285-288 (2011), abstract (read), its curve computed; the doubling and the two logs: judgement; culture: Korean J. Food Preserv. 32(2):232 (2025), rye (read); pH: J. Food Sci. 48 (1983), abstract (read)"
 
+  adjust "rest.at" { within = [18, 30] }
+  adjust "proof.at" { within = [18, 30] }
   adjust "rest.time" { within = [20, 1440] }
   adjust "proof.time" { within = [60, 1440] }
   adjust "chill.as" { within = [15, 200] }
@@ -816,6 +818,7 @@ rule "live-dough-hot" {
   why    = "The growth that we go by was measured in a lean dough, at 35 C at the most. The guide for wet food without yeast gives 3 h."
   source = "4 h: FDA Food Code 2022, 3-501.19(B) (read); 3 h above 21 C: FDA Fish and Fishery Products Hazards and Controls Guidance, ch. 15 (read)"
 
+  adjust "step.at" { within = [20, 34] }
   adjust "step.time" {}
 }
 
@@ -843,10 +846,6 @@ rule "live-dough-note" {
   say    = "S. aureus could grow[ up to {part.staph_log_most}] here; from 2 log (raw milk: 1) it is a risk. Keep the dough cooler, or rest it less."
   why    = "The code names raw yeast dough neither way. Growth in a live lean dough was measured, and doubled here for egg and milk. An inspector may ask after the four hours of a raw working supply."
   source = "growth: J. Food Prot. 74(2):285-288 (2011), abstract (read), its curve computed; the doubling: judgement; 4 h: FDA Food Code 2022, 3-501.19(B) (read)"
-
-  adjust "rest.time" { within = [20, 1440] }
-  adjust "proof.time" { within = [60, 1440] }
-  adjust "chill.as" { within = [15, 200] }
 }
 
 trial "an enriched dough over night" {

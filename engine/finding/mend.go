@@ -73,6 +73,7 @@ type Change struct {
 	Rules   []Helped      `json:"rules"`
 	With    []string      `json:"with"` // rules whose change needs this one; only without Rules
 	Figures []BeforeAfter `json:"figures"`
+	Alone   string        `json:"alone"` // what would do for the findings without the other changes
 }
 
 // Choose adds a change of taste. One that helps several findings is

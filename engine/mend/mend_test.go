@@ -512,6 +512,7 @@ var elsewhere = map[string]string{
 	"starch-underset":     "what it is cooked to is the baker's wish",
 	"starch-uncooked":     "the trials have no cook",
 	"slices-off":          "what it makes is the baker's wish",
+	"pieces-uneven":       "the same",
 	"core-unsafe":         "the core is the baker's wish, and the bake is lengthened within reason only",
 	"core-unproven-risk":  "the same",
 	"core-unproven-note":  "the same",
@@ -631,7 +632,7 @@ func TestSecondFormula(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if want := one + strings.Replace(two, `"5 g"`, `"15 g"`, 1); string(o.Text) != want {
+	if want := one + strings.Replace(two, `"5 g"`, `"12 g"`, 1); string(o.Text) != want {
 		t.Errorf("got\n%s", o.Text)
 	}
 }

@@ -149,6 +149,10 @@ func (t *text) change(c finding.Change) {
 		t.Paragraph("goes with the change for "+strings.Join(c.With, ", "), "           ",
 			"             ")
 	}
+	if c.Alone != "" {
+		t.Paragraph("by itself, as check says: "+source.Safe(c.Alone)+"; with the other "+
+			"changes it takes this", "           ", "             ")
+	}
 	for _, f := range c.Figures {
 		if f.Before == "yes" || f.Before == "no" { // the rule's name says it
 			continue

@@ -20,7 +20,7 @@ import (
 func (j *Judge) finding(rule *Rule, x facts.Subject, a finding.Answer,
 	doubt bool) *finding.Finding {
 	f := &finding.Finding{
-		Rule: rule.ID, Pack: rule.Pack, Level: j.level(rule, x), Answer: a,
+		Rule: rule.ID, Pack: rule.Pack, Level: j.Level(rule, x), Answer: a,
 		Formula: j.formula().Name,
 		Subject: SubjectName(x), Place: j.place(x), Why: rule.Why, Source: rule.Source,
 		Doubt: doubt, Safety: rule.Safety,
@@ -37,11 +37,11 @@ func (j *Judge) finding(rule *Rule, x facts.Subject, a finding.Answer,
 	return f
 }
 
-// level is a finding's level: a note where the rule's note
+// Level is a finding's level: a note where the rule's note
 // condition holds for certain; a risk where its risk condition
 // does, or only a model's careful end is past the limit. A level
 // that the house sets stands.
-func (j *Judge) level(rule *Rule, x facts.Subject) finding.Level {
+func (j *Judge) Level(rule *Rule, x facts.Subject) finding.Level {
 	switch {
 	case rule.LevelBy != nil:
 	case rule.Note != nil && j.holds(rule.Note, x, rule.Limits) == figure.Yes:

@@ -135,12 +135,9 @@ func once(list []*finding.Finding, from int) []*finding.Finding {
 		case f.Answer != finding.Flagged:
 			out = append(out, f)
 		case first == nil:
-			first = f
-			out = append(out, f)
+			first, out = f, append(out, f)
 		default:
-			if f.Level < first.Level {
-				first.Level = f.Level
-			}
+			first.Level = min(first.Level, f.Level)
 			others = append(others, fmt.Sprintf("%s (line %d)", f.Subject, f.Place.Line()))
 		}
 	}

@@ -2,6 +2,7 @@ package rule
 
 import (
 	"forebake/engine/facts"
+	"forebake/engine/figure"
 	"forebake/engine/finding"
 )
 
@@ -14,26 +15,33 @@ func (j *Judge) Each(r *Rule, visit func(facts.Subject, finding.Answer)) {
 	r.names.Subject.Each(j.formula(), func(x facts.Subject) { visit(x, j.Answer(r, x)) })
 }
 
-// Answer judges a rule on one subject.
+// Answer judges a rule on one subject, with open seasonings as usual
+// where a check takes them so.
 func (j *Judge) Answer(r *Rule, x facts.Subject) finding.Answer {
 	a, _ := j.answerOn(r, x, r.Limits)
+	if a == finding.Unsure {
+		switch j.asUsual(r, x) {
+		case figure.Yes:
+			return finding.Flagged
+		case figure.No:
+			return finding.Clear
+		}
+	}
 	return a
 }
 
-// Finding words a rule's answer on one subject, figures included; for a
-// clear answer only the figures mean something.
+// Finding words a rule's answer on one subject, figures included;
+// with the answer clear, only the figures mean something.
 func (j *Judge) Finding(r *Rule, x facts.Subject) *finding.Finding {
 	a, doubt := j.answerOn(r, x, r.Limits)
-	if a == finding.Clear {
-		figures, _ := j.figures(r, x)
-		return &finding.Finding{
-			Rule:    r.ID,
-			Pack:    r.Pack,
-			Level:   r.Level,
-			Subject: SubjectName(x),
-			Place:   j.place(x),
-			Figures: figures,
-		}
+	switch {
+	case a == finding.Clear:
+		f := &finding.Finding{Rule: r.ID, Pack: r.Pack, Level: r.Level}
+		f.Subject, f.Place = SubjectName(x), j.place(x)
+		f.Figures, _ = j.figures(r, x)
+		return f
+	case a == finding.Unsure && j.asUsual(r, x) == figure.Yes:
+		return j.flaggedAsUsual(r, x)
 	}
 	return j.finding(r, x, a, doubt)
 }

@@ -165,7 +165,7 @@ func (j *Judge) answer(r *Rule, t *trial.Trial, limits []expr.Limit) outcome {
 	r.names.Subject.Each(t.Formula, func(x facts.Subject) {
 		switch h, _ := j.answerOn(r, x, limits); {
 		case h == finding.Flagged:
-			out.answer, out.level = finding.Flagged, min(out.level, j.level(&with, x))
+			out.answer, out.level = finding.Flagged, min(out.level, j.Level(&with, x))
 		case h == finding.Unsure && out.answer == finding.Clear:
 			out.answer = finding.Unsure
 		}
