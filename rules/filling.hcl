@@ -138,7 +138,7 @@ rule "cool-not-done" {
   limits = { spread_c = 24, warm_c = 30, boiled_c = 55, above_k = 5 }
   when   = "fill.has_cool_step && fill.filling_c > (fill.spreads_boiled ? limit.boiled_c : limit.spread_c) && (fill.spreads_boiled || part.is_laminated || fill.filling_c > limit.warm_c || fill.filling_c > fill.start_c + limit.above_k)"
   doubt  = "middle"
-  say    = "The filling is spread at {fill.filling_c}[ on a dough of {fill.start_c}]. Cool it[ {fill.tray_ready_min}] on a 15 mm tray to {fill.spreads_boiled ? limit.boiled_c : limit.spread_c} C, or write measured = \"22 C\"."
+  say    = "The filling is spread at {fill.filling_c}[, on dough at {fill.start_c}]. Cool it[ {fill.tray_ready_min}] on a 15 mm tray to {fill.spreads_boiled ? limit.boiled_c : limit.spread_c} C, or measure it."
   why    = "A deep pan of filling keeps its heat for hours. Warm, it melts the dough's butter and wakes its yeast from inside."
   source = "series solution of transient conduction, good to about 27 % in time, drying not counted; butter and chocolate fillings are spread at 18 to 24 C, lukewarm ones up to 30 C on a dough as warm, boiled sugar and nuts at 40 to 55 C: common practice, no source"
 

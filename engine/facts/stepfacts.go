@@ -612,7 +612,7 @@ var stepFacts = []Fact{
 		Means:  "what is spread is nuts in boiled sugar and fat, which sets as it cools",
 		Source: srcGiven,
 		step: func(sh *parts, s *formula.Step) Value {
-			return figure.YesNo(sh.Part(s.Uses).IsBoiledNut())
+			return figure.YesNo(s.Uses != nil && sh.Part(s.Uses).IsBoiledNut())
 		},
 	},
 	{

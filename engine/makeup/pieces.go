@@ -24,7 +24,7 @@ const meltedC = 30
 // IsMelted reports whether a fat goes in as a liquid: so named, or so warm.
 func IsMelted(in *formula.Ingredient) bool {
 	said := strings.ToLower(in.Form + " " + in.Temp.Text)
-	return strings.Contains(said, "melt") || in.Temp.Set && in.Temp.Lo >= meltedC
+	return strings.Contains(said, "melted") || in.Temp.Set && in.Temp.Lo >= meltedC
 }
 
 // isPieces reports whether an ingredient lies in a dough as pieces:
