@@ -63,11 +63,19 @@ var mayKnow = map[string][]string{
 		"engine/source",
 	}, // what an answer is, never how it was found
 	"engine/said": {
+		"engine/figure",
 		"engine/larder",
 		"engine/quantity",
 		"engine/spelling",
 	}, // words that mean a figure; it reads no file and no formula
+	"engine/formula/values": {
+		"engine/quantity",
+		"engine/reading",
+		"engine/said",
+		"engine/source",
+	}, // values that hang on nothing else in a formula
 	"engine/formula": {
+		"engine/formula/values",
 		"engine/family",
 		"engine/larder",
 		"engine/quantity",

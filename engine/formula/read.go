@@ -38,8 +38,9 @@ type reader struct {
 	*reading.Reader
 	opts    Options
 	formula *Formula
-	uses    []use // parts that steps name, or may name, to be looked up when all parts are read
-	withs   []use // ingredients named by steps
+	uses    []use    // parts that steps name, or may name, to be looked up when all parts are read
+	withs   []use    // ingredients named by steps
+	listed  []string // the names of the ingredients of the part that is read
 }
 
 type use struct {
@@ -73,13 +74,13 @@ func Read(r *reading.Reader, b *hclsyntax.Block, opts Options) *Formula {
 		}
 	}
 	if a := b.Body.Attributes["makes"]; a != nil && !rd.isOpenKey(a) {
-		f.Makes = rd.readMakes(a.Expr)
+		f.Makes = rd.value().Makes(a.Expr)
 	}
 	if a := b.Body.Attributes["start"]; a != nil && !rd.isOpenKey(a) {
-		f.Start = rd.readClock(a.Expr)
+		f.Start = rd.value().Clock(a.Expr)
 	}
 	if a := b.Body.Attributes["keep"]; a != nil && !rd.isOpenKey(a) {
-		f.Keep = rd.readKeep(a.Expr)
+		f.Keep = rd.value().Keep(a.Expr)
 	}
 	if a := b.Body.Attributes["about"]; a != nil {
 		_, _, _ = r.Text(a.Expr, "about")
@@ -207,6 +208,10 @@ func (rd *reader) readIngredients(p *Part, e hclsyntax.Expression) {
 			"%d ingredients in one part; %d is the most", len(pairs), MaxIngredients)
 		return
 	}
+	rd.listed = rd.listed[:0]
+	for _, pair := range pairs {
+		rd.listed = append(rd.listed, pair.Key)
+	}
 	p.Ingredients = make([]*Ingredient, 0, len(pairs))
 	block := make([]Ingredient, len(pairs)) // one allocation for all of them
 	for i, pair := range pairs {
@@ -240,7 +245,7 @@ func (rd *reader) readIngredients(p *Part, e hclsyntax.Expression) {
 // assume tells what a word with several meanings is read as.
 func (rd *reader) assume(in *Ingredient) {
 	a, ok := rd.opts.Larder.Ambiguous(in.Name)
-	if !ok || a.Taken == "" || len(a.Choices) < 2 {
+	if !ok || in.sized != "" || a.Taken == "" || len(a.Choices) < 2 {
 		return
 	}
 	others := make([]string, 0, len(a.Choices))
@@ -355,10 +360,9 @@ func (rd *reader) readHowMuch(in *Ingredient, e hclsyntax.Expression, what strin
 	switch word := strings.ToLower(strings.TrimSpace(text)); {
 	case word == "all", word == "all of it":
 		return Amount{All: true, Given: Given{Place: at}}
-	case word == "to taste", word == "as needed", word == "some", word == "a little",
-		strings.HasPrefix(word, "enough"):
-		rd.Fault(at, "%s: %q is no amount; write \"?\" until you have weighed it", what, text)
-		return Amount{}
+	case said.NoAmount(word):
+		rd.assumed(at, fmt.Sprintf("%s: %q is no weight: taken as \"?\"; weigh it", what, text))
+		return Amount{Open: true, Given: Given{Place: at}}
 	}
 	written := text
 	if !quantity.IsPlain(text) {
@@ -416,87 +420,4 @@ func (rd *reader) checkOptions(in *Ingredient) {
 		}
 		o.check(rd, one)
 	}
-}
-
-// readMakes reads "24 pieces", "2 loaves of 450 g", "1.8 kg".
-func (rd *reader) readMakes(e hclsyntax.Expression) Makes {
-	if n, at, ok := rd.wholeNumber(e); ok {
-		return Makes{Place: at, Pieces: n}
-	}
-	text, at, ok := rd.Text(e, "makes")
-	if !ok {
-		return Makes{}
-	}
-	m := Makes{Place: at}
-	text = strings.TrimSpace(text)
-	if _, isMass := quantity.Read(text, forMass); isMass == nil {
-		m.Total, _ = rd.QuantityText(text, at, forMass, "makes")
-		return m
-	}
-	n, why := said.Makes(text)
-	if why != "" {
-		rd.Fault(at, "makes: %s", why)
-		return Makes{}
-	}
-	m.Pieces = n.Lo
-	if n.Range != "" {
-		m.Number = settled(at, n.Lo, quantity.Count)
-		m.Number.Interval, m.Number.Text = figure.Between(n.Lo, n.Hi), n.Range
-	}
-	if n.Each != "" {
-		inside := source.Place{File: at.File, Start: at.End - len(n.Each), End: at.End}
-		if m.Each, ok = rd.QuantityText(n.Each, inside, forMass, "makes"); !ok {
-			return Makes{}
-		}
-	}
-	return m
-}
-
-// wholeNumber reads a bare whole number.
-func (rd *reader) wholeNumber(e hclsyntax.Expression) (float64, source.Place, bool) {
-	lit, ok := e.(*hclsyntax.LiteralValueExpr)
-	if !ok {
-		return 0, source.Place{}, false
-	}
-	at := rd.Place(lit.SrcRange)
-	n, fault := said.Count(string(rd.File.Text[at.Start:at.End]))
-	return n, at, fault == ""
-}
-
-// readKeep reads "3 day".
-func (rd *reader) readKeep(e hclsyntax.Expression) Given {
-	if _, ok := e.(*hclsyntax.TemplateExpr); !ok {
-		rd.Fault(rd.Place(e.Range()), "keep must be a time in quotes, such as \"3 day\"")
-		return Given{}
-	}
-	text, at, ok := rd.Text(e, "keep")
-	if !ok {
-		return Given{}
-	}
-	if _, fault := quantity.Read(text, forTime); fault != nil {
-		rd.Fault(at, "keep must be a time such as \"3 day\", not %q", text)
-		return Given{}
-	}
-	g, _ := rd.QuantityText(text, at, forTime, "keep")
-	return g
-}
-
-// readClock reads "18:00" as minutes after midnight.
-func (rd *reader) readClock(e hclsyntax.Expression) Given {
-	if _, ok := e.(*hclsyntax.TemplateExpr); !ok {
-		rd.Fault(rd.Place(e.Range()), "start must be a clock time in quotes, such as \"18:00\"")
-		return Given{}
-	}
-	text, at, ok := rd.Text(e, "start")
-	if !ok {
-		return Given{}
-	}
-	minutes, ok := said.Clock(text)
-	if !ok {
-		rd.Fault(at, "start must be a clock time such as \"18:00\", not %q", text)
-		return Given{}
-	}
-	q := quantity.Quantity{Kind: quantity.Time, Interval: figure.Point(minutes),
-		Unit: "min"}
-	return Given{Quantity: q, Place: at, Set: true}
 }

@@ -188,6 +188,24 @@ var Chill = verb("chill", "put it in the cold",
 	standing, takesHeat, fridge, anywhere, joinsNothing, goesOn, keepsGas, closed, unattended,
 	keepsForm, putsNothing, inMaking, anyTime, "retard", "refrigerate", "fridge rest", "cold proof")
 
+// The verbs that other words can stand for: a roll that ends flat, a tin alone, a fold of ingredients.
+var (
+	mixVerb, sheetVerb, panVerb *Verb
+)
+
+func init() {
+	for _, v := range Verbs {
+		switch {
+		case v.Mixes():
+			mixVerb = v
+		case v.Sheets():
+			sheetVerb = v
+		case v.Pans():
+			panVerb = v
+		}
+	}
+}
+
 // Verbs are all the steps that the program knows, in the order of a bake.
 var Verbs = []*Verb{
 	verb("soak", "wet something before the mix: dry yeast, fruit, bread",
@@ -201,7 +219,7 @@ var Verbs = []*Verb{
 		keepsForm, putsNothing, inMaking, rawOnly, "knead", "beat", "whisk", "stir", "combine", "blend",
 		"whip", "cream", "rub in", "first speed", "second speed", "frisage", "frasage", "incordare",
 		"pétrissage",
-		"mash", "grind", "puree", "fold in", "work in", "incorporate", "bassinage"),
+		"mash", "grind", "puree", "fold in", "work in", "incorporate", "bassinage", "add", "rub"),
 	verb("fold", "stretch and fold the dough in its tub",
 		aTimeOrCount, takes{optAt, optTime, optCovered},
 		passing, noHeat, nowhere, anywhere, joinsNothing, goesOn, keepsGas, touched, attended,
@@ -259,12 +277,12 @@ var Verbs = []*Verb{
 	verb("pan", "put it in its tin or on its tray",
 		anyWords, takes{optTin, optCount, optPieces, optTime},
 		passing, noHeat, nowhere, anywhere, joinsNothing, endsBulk, keepsGas, touched, attended,
-		pans, putsNothing, inMaking, anyTime),
+		pans, putsNothing, inMaking, anyTime, "place", "arrange", "transfer"),
 	verb("wash", "brush a wash on before the bake",
 		aPart, takes{optTime},
 		passing, noHeat, nowhere, anywhere, joinsNothing, goesOn, keepsGas, touched, attended,
 		keepsForm, washes, inMaking, anyTime, "glaze", "egg wash", "dorure", "eggwash", "top", "dip",
-		"finish"),
+		"finish", "coat", "smear"),
 	verb("dust", "flour, sugar or seeds on the outside, too little to count",
 		harmlessWords, takes{optTime},
 		passing, noHeat, nowhere, anywhere, joinsNothing, goesOn, keepsGas, touched, attended,
@@ -292,7 +310,7 @@ var Verbs = []*Verb{
 		aPart, takes{optTime},
 		passing, noHeat, nowhere, anywhere, joinsNothing, goesOn, keepsGas, closed, attended,
 		keepsForm, tops, inMaking, anyTime, "glaze", "frost", "drizzle", "top", "dip", "finish",
-		"decorate", "soak", "ice"),
+		"decorate", "soak", "ice", "coat"),
 	Cool,
 	verb("hold", "keep it hot or cold for service",
 		aTime, takes{optAt, optAs, optCovered},

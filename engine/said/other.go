@@ -31,9 +31,16 @@ var otherOptions = map[string]string{
 	"temp": "at", "temperature": "at", "oven": "at", "in": "at", "place": "at", "where": "at",
 	"until": "note", "speed": "note", "vitesse": "note", "when": "note", "why": "note",
 	"tool": "note", "on": "at", "cover": "covered", "comment": "note", "how": "note", "over": "note",
-	"method": "by", "using": "by", "weight": "amount", "mass": "amount",
-	"number": "pieces", "thickness": "as", "form": "as", "internal": "core", "inside": "core",
-	"minutes": "time", "duration": "time", "for": "time",
+	"method": "by", "using": "by", "weight": "note", "mass": "amount",
+	"number": "pieces", "thickness": "as", "form": "as", "makes": "pieces", "yield": "pieces", "internal": "core", "inside": "core",
+	"minutes": "time", "duration": "time", "for": "time", "into": "at", "onto": "at", "under": "at",
+	"then": "note", "after": "note", "per piece": "note", "piece": "note", "each": "note",
+	"add": "with", "ingredients": "with", "adding": "with", "note to self": "note", "notes": "note",
+	"remark": "note", "tip": "note", "turning": "note", "turn": "note", "pan": "tin", "mould": "tin",
+	"mold": "tin", "dish": "tin", "tray": "tin", "mixer": "by", "with a": "by", "machine": "by",
+	"target": "to", "dough temp": "to", "dough temperature": "to", "final temp": "to", "ddt": "to",
+	"core temp": "core", "internal temp": "core", "internal temperature": "core", "size": "note",
+	"decor": "note", "before": "note", "preheat": "note",
 }
 
 // OtherOption gives the option that a word means; "" where there is none.
