@@ -70,6 +70,7 @@ type Part struct {
 	Kind        Kind
 	Name        string
 	Place       source.Place // of its name
+	Implied     bool         // no block holds it: a step names what it puts on
 	Ingredients []*Ingredient
 	Steps       []*Step
 

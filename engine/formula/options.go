@@ -775,6 +775,9 @@ func (rd *reader) readBy(s *Step, e hclsyntax.Expression, what string) {
 	}
 	way, ok := findWay(s.Verb, text)
 	switch {
+	case !ok && s.Verb.Mixes() && said.NoFigure(text) && len(nearWays(s.Verb, text)) == 0:
+		s.Way = anyMixer // nothing that hurts is done by a mixer
+		rd.assumed(at, fmt.Sprintf("%s: %q is read as a mixer of any kind", what, text))
 	case !ok:
 		rd.Fault(at, "%s", unknownWay(s.Verb, text))
 	case s.Way != nil && s.Way != way && s.Verb.Bakes(): // its temperature said "fan"
@@ -1182,4 +1185,89 @@ func (rd *reader) plainAmount(in *Ingredient, text string, at source.Place, what
 		return out, true
 	}
 	return text, true
+}
+
+// otherwise reads an option that the verb does not take, where it plainly means another, or means
+// nothing that is reckoned. It reports whether it did.
+func (rd *reader) otherwise(s *Step, o *Option, pair reading.Pair) bool {
+	text, at, quoted := rd.Literal(pair.Value)
+	switch {
+	case o == optTime && s.Verb.NeedsTime():
+		before := s.Time
+		if rd.readOwn(s, pair.Value); before.Set {
+			s.Time = before
+			rd.keepAside(s, pair.Key, text, at)
+		}
+		return true
+	case o == optTo && s.Verb.Takes(optCore) && !s.Core.Set, o == optCore && s.Verb.Takes(optTo) && !s.To.Set:
+		other := optCore
+		if o == optCore {
+			other = optTo
+		}
+		other.fill(rd, s, pair.Value)
+		rd.assumed(pair.Place, fmt.Sprintf("%s of %s is read as %s", o.Name, s.Verb.Name, other.Name))
+		return true
+	case slices.Contains(reckoned, o):
+		return false
+	case !quoted:
+		at = rd.Place(pair.Value.Range())
+		text = placedText(at)
+	}
+	rd.keepAside(s, pair.Key, text, at)
+	return true
+}
+
+// reckoned are options that are never kept as a note: a figure would be lost.
+var reckoned = []*Option{optPieces, optSlice, optWide, optAmount, optMeasured, optTo, optCore, optTime,
+	optTin, optCount}
+
+// unknownOption reads a key that is no option by the one that the word means, keeps as a note what
+// changes no figure, and reports others.
+func (rd *reader) unknownOption(s *Step, pair reading.Pair) {
+	text, at, quoted := rd.Literal(pair.Value)
+	word := said.Key(pair.Key)
+	name := said.OtherOption(pair.Key)
+	if way, ok := findWay(s.Verb, word); ok && placedText(rd.Place(pair.Value.Range())) == "true" {
+		s.Way = way // fan = true
+		return
+	}
+	o := optionNamed(name)
+	switch {
+	case quoted && name == optNote.Name: // nothing is reckoned from it: nothing is lost
+		s.Note = strings.TrimSpace(s.Note + " " + pair.Key + " " + text)
+	case quoted && name == optAt.Name && rd.readWhere(s, pair, text, at):
+	case quoted && name == optAt.Name && said.NoFigure(text): // in = "an oiled bowl"
+		rd.keepAside(s, pair.Key, text, at)
+	case o != nil && o != optNote && s.Verb.Takes(o) && o.text(s) == "":
+		o.fill(rd, s, pair.Value)
+	case o != nil && o != optNote && !s.Verb.Takes(o) && rd.otherwise(s, o, pair):
+	case quoted && slices.Contains(s.Verb.Options(), name):
+		rd.Fault(pair.Place, "no key %q in a %s step; write %s = %q", pair.Key, s.Verb.Name, name, text)
+	default:
+		rd.Unknown(pair.Place, "key", pair.Key, "a "+s.Verb.Name+" step", s.Verb.Options())
+	}
+}
+
+// readWhere reads words for where a part stands or goes, in = "9x13 inch pan", by what they name: a
+// way, a tin, a cover, a place. It reports whether they name one.
+func (rd *reader) readWhere(s *Step, pair reading.Pair, text string, at source.Place) bool {
+	way, isWay := findWay(s.Verb, text)
+	place := placeAmong(text)
+	yes, isCover := said.Cover(text)
+	_, isTin := said.TinSize(text)
+	switch {
+	case isWay && s.Verb.Takes(optBy) && s.Way == nil:
+		s.Way = way
+	case isTin && s.Verb.Takes(optTin) && s.Tin == "":
+		optTin.fill(rd, s, pair.Value)
+	case isTin:
+		rd.keepAside(s, pair.Key, text, at)
+	case isCover && place == nil && s.Covered == nil && s.Verb.Takes(optCovered):
+		s.Covered = &yes
+	case s.Verb.Takes(optAt) && s.Where == nil && !s.At.Set && (place != nil || !said.NoFigure(text)):
+		optAt.fill(rd, s, pair.Value)
+	default:
+		return false
+	}
+	return true
 }

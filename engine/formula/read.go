@@ -41,6 +41,8 @@ type reader struct {
 	uses    []use    // parts that steps name, or may name, to be looked up when all parts are read
 	withs   []use    // ingredients named by steps
 	listed  []string // the names of the ingredients of the part that is read
+
+	turnsLater bool // a later step of the part folds the dough
 }
 
 type use struct {
@@ -61,7 +63,7 @@ func Read(r *reading.Reader, b *hclsyntax.Block, opts Options) *Formula {
 	f := &Formula{tins: opts.Tins}
 	rd := &reader{Reader: r, opts: opts, formula: f}
 	f.Name, f.Place = r.Label(b)
-	r.Known(b.Body, "a formula", FormulaKeys, blockWords)
+	r.Known(b.Body, "a formula", rd.keysOf(b.Body, FormulaKeys), blocksOf(b.Body))
 	unknownFamily := func() {}
 	if a := b.Body.Attributes["family"]; a != nil && !rd.isOpenKey(a) {
 		if name, at, ok := r.Text(a.Expr, "family"); ok {
@@ -73,7 +75,7 @@ func Read(r *reading.Reader, b *hclsyntax.Block, opts Options) *Formula {
 			}
 		}
 	}
-	if a := b.Body.Attributes["makes"]; a != nil && !rd.isOpenKey(a) {
+	if a := rd.key(b.Body, "makes"); a != nil && !rd.isOpenKey(a) {
 		f.Makes = rd.value().Makes(a.Expr)
 	}
 	if a := b.Body.Attributes["start"]; a != nil && !rd.isOpenKey(a) {
@@ -90,14 +92,24 @@ func Read(r *reading.Reader, b *hclsyntax.Block, opts Options) *Formula {
 		return f
 	}
 	for _, block := range b.Body.Blocks {
-		if kind, ok := kindNamed(block.Type); ok {
-			rd.readPart(kind, block)
+		kind, ok := kindNamed(block.Type)
+		if !ok {
+			continue
+		}
+		rd.readPart(kind, block)
+		for _, inner := range block.Body.Blocks { // a glaze inside the braces of its dough
+			if kind, ok := kindNamed(inner.Type); ok {
+				rd.readPart(kind, inner)
+				rd.assumed(rd.Place(inner.TypeRange),
+					fmt.Sprintf("%s inside %s is read as a part beside it", inner.Type, block.Type))
+			}
 		}
 	}
 	if len(f.Parts) == 0 {
 		r.Fault(f.Place,
 			"formula %q holds no part: add a dough \"...\" { ingredients = { ... } }", f.Name)
 	}
+	rd.imply()
 	f.number()
 	rd.joinParts()
 	if rd.order() {
@@ -110,6 +122,20 @@ func Read(r *reading.Reader, b *hclsyntax.Block, opts Options) *Formula {
 		}
 	}
 	return f
+}
+
+// key gives a key of a body by its name or another word for it, and tells so.
+func (rd *reader) key(b *hclsyntax.Body, name string) *hclsyntax.Attribute {
+	if a := b.Attributes[name]; a != nil {
+		return a
+	}
+	for _, word := range said.OtherKeys(name) {
+		if a := b.Attributes[word]; a != nil {
+			rd.assumed(rd.Place(a.NameRange), fmt.Sprintf("%s is read as %s", word, name))
+			return a
+		}
+	}
+	return nil
 }
 
 // isOpenKey reports whether a setting of the formula is "?", to be decided, and keeps that.
@@ -156,14 +182,19 @@ func sameName(a, b string) bool {
 
 func (rd *reader) readPart(kind Kind, b *hclsyntax.Block) {
 	p := &Part{Formula: rd.formula, Kind: kind}
-	p.Name, p.Place = rd.Label(b)
+	if len(b.Labels) == 0 { // its kind names it
+		p.Name, p.Place = b.Type, rd.Place(b.TypeRange)
+		rd.assumed(p.Place, fmt.Sprintf("%s without a name is read as %s %q", b.Type, b.Type, b.Type))
+	} else {
+		p.Name, p.Place = rd.Label(b)
+	}
 	if other := rd.formula.PartNamed(p.Name); other != nil && strings.TrimSpace(p.Name) != "" {
 		rd.Fault(p.Place,
 			"two parts are named %q; the other is at line %d; give one of them another name",
 			p.Name, other.Place.Line())
 	}
 	rd.formula.Parts = append(rd.formula.Parts, p)
-	rd.Known(b.Body, "a "+kind.String(), PartKeys, nil)
+	rd.Known(b.Body, "a "+kind.String(), rd.keysOf(b.Body, PartKeys), blocksOf(b.Body))
 	if word := kind.String(); b.Type != word {
 		rd.assumed(p.Place, fmt.Sprintf("%s %q is read as a %s", b.Type, p.Name, word))
 	}
@@ -176,13 +207,13 @@ func (rd *reader) readPart(kind Kind, b *hclsyntax.Block) {
 	if a := b.Body.Attributes["about"]; a != nil {
 		_, _, _ = rd.Text(a.Expr, "about")
 	}
-	if a := b.Body.Attributes["ingredients"]; a != nil {
+	if a := rd.key(b.Body, "ingredients"); a != nil {
 		rd.readIngredients(p, a.Expr)
 	} else {
 		rd.Fault(p.Place,
 			"%s %q has no ingredients: add ingredients = { \"bread flour\" = \"500 g\" }", b.Type, p.Name)
 	}
-	if a := b.Body.Attributes["steps"]; a != nil {
+	if a := rd.key(b.Body, "steps"); a != nil {
 		rd.readSteps(p, a.Expr)
 	}
 }

@@ -251,10 +251,20 @@ func (rd *reader) readSteps(p *Part, e hclsyntax.Expression) {
 	for i, item := range items {
 		s := &block[i]
 		s.Part, s.Index = p, len(p.Steps) // a step that does not read leaves no gap
+		rd.turnsLater = slices.ContainsFunc(items[i+1:], turns)
 		if rd.readStep(s, item) {
 			p.Steps = append(p.Steps, s)
 		}
 	}
+}
+
+// turns reports whether a step folds the dough.
+func turns(item hclsyntax.Expression) bool {
+	object, ok := item.(*hclsyntax.ObjectConsExpr)
+	return ok && slices.ContainsFunc(object.Items, func(pair hclsyntax.ObjectConsItem) bool {
+		v := wordOf(pair).verb
+		return v != nil && v.Turns()
+	})
 }
 
 // apart gives a filling that stands beside another verb, { shape = "balls", fill = "custard" }, a step
@@ -360,7 +370,7 @@ func (rd *reader) readStep(s *Step, e hclsyntax.Expression) bool {
 	var room [8]stepWord
 	words := room[:0]
 	for _, pair := range pairs {
-		words = append(words, stepNamed(pair.Key))
+		words = append(words, rd.stepWord(pair))
 	}
 	settleOption(words)
 	putWith := false
@@ -368,6 +378,8 @@ func (rd *reader) readStep(s *Step, e hclsyntax.Expression) bool {
 		word := words[i]
 		switch {
 		case word.verb == nil:
+		case s.Verb != nil && said.OtherOption(pair.Key) != "":
+			words[i] = stepWord{}
 		case s.Verb != nil:
 			rd.Fault(pair.Place,
 				"a step does one thing: %q stands beside %q; give it a line of its own", pair.Key,
@@ -396,11 +408,7 @@ func (rd *reader) readStep(s *Step, e hclsyntax.Expression) bool {
 			rd.readOwn(s, pair.Value)
 		}
 	}
-	if i := slices.IndexFunc(words, func(w stepWord) bool { return w.option == optTin }); s.Verb == nil && i >= 0 {
-		text, _, _ := rd.Literal(pairs[i].Value) // a tin alone: it goes into it
-		s.Verb, s.Place, s.word, s.Words = panVerb, pairs[i].Place, pairs[i].Key, text
-	}
-	if s.Verb == nil {
+	if s.Verb == nil && !rd.tinAlone(s, pairs, words) {
 		rd.noVerb(pairs, e)
 		return false
 	}
@@ -455,26 +463,6 @@ func (rd *reader) putOn(
 	return pairs[i].Value
 }
 
-// settleVerb takes another verb where the value says that it is meant: a roll that ends flat, a fold
-// of ingredients.
-func (rd *reader) settleVerb(s *Step, own hclsyntax.Expression) {
-	text, at, ok := rd.Literal(own)
-	switch {
-	case !ok:
-		return
-	case s.Verb.Coils() && said.RolledOut(text):
-		s.Verb = sheetVerb
-	case s.Verb.Turns() && said.NoFigure(text):
-		if _, why := said.Which(text, rd.names(s)); why != "" {
-			return
-		}
-		s.Verb = mixVerb
-	default:
-		return
-	}
-	rd.assumed(at, fmt.Sprintf("%s = %q is read as %s", s.word, text, s.Verb.Name))
-}
-
 // isKey gives a test for the pair of a key.
 func isKey(key string) func(reading.Pair) bool {
 	return func(p reading.Pair) bool { return p.Key == key }
@@ -485,91 +473,6 @@ func (rd *reader) isNumber(e hclsyntax.Expression) bool {
 	_, _, whole := rd.value().WholeNumber(e)
 	text, _, ok := rd.Literal(e)
 	return whole || ok && said.Whole(text)
-}
-
-// otherwise reads an option that the verb does not take, where it plainly means another, or means
-// nothing that is reckoned. It reports whether it did.
-func (rd *reader) otherwise(s *Step, o *Option, pair reading.Pair) bool {
-	text, at, quoted := rd.Literal(pair.Value)
-	switch {
-	case o == optTime && s.Verb.NeedsTime():
-		before := s.Time
-		if rd.readOwn(s, pair.Value); before.Set {
-			s.Time = before
-			rd.keepAside(s, pair.Key, text, at)
-		}
-		return true
-	case o == optTo && s.Verb.Takes(optCore) && !s.Core.Set, o == optCore && s.Verb.Takes(optTo) && !s.To.Set:
-		other := optCore
-		if o == optCore {
-			other = optTo
-		}
-		other.fill(rd, s, pair.Value)
-		rd.assumed(pair.Place, fmt.Sprintf("%s of %s is read as %s", o.Name, s.Verb.Name, other.Name))
-		return true
-	case slices.Contains(reckoned, o):
-		return false
-	case !quoted:
-		at = rd.Place(pair.Value.Range())
-		text = placedText(at)
-	}
-	rd.keepAside(s, pair.Key, text, at)
-	return true
-}
-
-// reckoned are options that are never kept as a note: a figure would be lost.
-var reckoned = []*Option{optPieces, optSlice, optWide, optAmount, optMeasured, optTo, optCore, optTime,
-	optTin, optCount}
-
-// unknownOption reads a key that is no option by the one that the word means, keeps as a note what
-// changes no figure, and reports others.
-func (rd *reader) unknownOption(s *Step, pair reading.Pair) {
-	text, at, quoted := rd.Literal(pair.Value)
-	word := said.Key(pair.Key)
-	name := said.OtherOption(pair.Key)
-	if way, ok := findWay(s.Verb, word); ok && placedText(rd.Place(pair.Value.Range())) == "true" {
-		s.Way = way // fan = true
-		return
-	}
-	o := optionNamed(name)
-	switch {
-	case quoted && name == optNote.Name: // nothing is reckoned from it: nothing is lost
-		s.Note = strings.TrimSpace(s.Note + " " + pair.Key + " " + text)
-	case quoted && name == optAt.Name && rd.readWhere(s, pair, text, at):
-	case quoted && name == optAt.Name && said.NoFigure(text): // in = "an oiled bowl"
-		rd.keepAside(s, pair.Key, text, at)
-	case o != nil && o != optNote && s.Verb.Takes(o) && o.text(s) == "":
-		o.fill(rd, s, pair.Value)
-	case o != nil && o != optNote && !s.Verb.Takes(o) && rd.otherwise(s, o, pair):
-	case quoted && slices.Contains(s.Verb.Options(), name):
-		rd.Fault(pair.Place, "no key %q in a %s step; write %s = %q", pair.Key, s.Verb.Name, name, text)
-	default:
-		rd.Unknown(pair.Place, "key", pair.Key, "a "+s.Verb.Name+" step", s.Verb.Options())
-	}
-}
-
-// readWhere reads words for where a part stands or goes, in = "9x13 inch pan", by what they name: a
-// way, a tin, a cover, a place. It reports whether they name one.
-func (rd *reader) readWhere(s *Step, pair reading.Pair, text string, at source.Place) bool {
-	way, isWay := findWay(s.Verb, text)
-	place := placeAmong(text)
-	yes, isCover := said.Cover(text)
-	_, isTin := said.TinSize(text)
-	switch {
-	case isWay && s.Verb.Takes(optBy) && s.Way == nil:
-		s.Way = way
-	case isTin && s.Verb.Takes(optTin) && s.Tin == "":
-		optTin.fill(rd, s, pair.Value)
-	case isTin:
-		rd.keepAside(s, pair.Key, text, at)
-	case isCover && place == nil && s.Covered == nil && s.Verb.Takes(optCovered):
-		s.Covered = &yes
-	case s.Verb.Takes(optAt) && s.Where == nil && !s.At.Set && (place != nil || !said.NoFigure(text)):
-		optAt.fill(rd, s, pair.Value)
-	default:
-		return false
-	}
-	return true
 }
 
 // noVerb reports a step without a verb.

@@ -2,11 +2,15 @@ package formula
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"forebake/engine/quantity"
+	"forebake/engine/reading"
 	"forebake/engine/said"
 	"forebake/engine/spelling"
+
+	"github.com/hashicorp/hcl/v2/hclsyntax"
 )
 
 // Verb is a kind of step. Each is one row of Verbs, and every answer that depends on the kind of
@@ -626,3 +630,45 @@ func (v *Verb) Keeps() bool { return v.Waits() && v.shelf != inMaking }
 
 // MeasuredIn reports whether the verb's own value can be of a kind, such as a time or a length.
 func (v *Verb) MeasuredIn(k quantity.Kind) bool { return v.own.kinds.Has(k) }
+
+// stepWord finds a key of a step. To laminate is to put the butter in where the turns are steps of
+// their own.
+func (rd *reader) stepWord(pair reading.Pair) stepWord {
+	word := stepNamed(pair.Key)
+	if rd.turnsLater && word == (stepWord{}) && said.Key(pair.Key) == "laminate" {
+		rd.assumed(pair.Place, "laminate is read as the butter that is put in: the turns are the folds below")
+		return stepNamed("enclose")
+	}
+	return word
+}
+
+// tinAlone reads a step that names a tin and no verb: the dough goes into it.
+func (rd *reader) tinAlone(s *Step, pairs []reading.Pair, words []stepWord) bool {
+	i := slices.IndexFunc(words, func(w stepWord) bool { return w.option == optTin })
+	if i < 0 {
+		return false
+	}
+	text, _, _ := rd.Literal(pairs[i].Value)
+	s.Verb, s.Place, s.word, s.Words = panVerb, pairs[i].Place, pairs[i].Key, text
+	return true
+}
+
+// settleVerb takes another verb where the value says that it is meant: a roll that ends flat, a fold
+// of ingredients.
+func (rd *reader) settleVerb(s *Step, own hclsyntax.Expression) {
+	text, at, ok := rd.Literal(own)
+	switch {
+	case !ok:
+		return
+	case s.Verb.Coils() && said.RolledOut(text):
+		s.Verb = sheetVerb
+	case s.Verb.Turns() && said.NoFigure(text):
+		if _, why := said.Which(text, rd.names(s)); why != "" {
+			return
+		}
+		s.Verb = mixVerb
+	default:
+		return
+	}
+	rd.assumed(at, fmt.Sprintf("%s = %q is read as %s", s.word, text, s.Verb.Name))
+}

@@ -86,7 +86,7 @@ const fillers = " and then at room temperature the a in into from fridge to of o
 	"brushing temp temperature temperatura ambiente more little glaze serve decorate sprinkle " +
 	"finish top kneading taste free straight sprinkling coating topping garnish drizzling " +
 	"filling frying needed as when over your hand use time an each about approx just more some " +
-	"optional i it is "
+	"optional i it is blood finger "
 
 func filler(word string) bool { return strings.Contains(fillers, " "+word+" ") }
 
@@ -191,7 +191,7 @@ func (l *Larder) turned(head, aside string) (*Item, bool) {
 		} {
 			it, ok := l.Find(name)
 			for k, other := range words {
-				ok = ok && (k == i || filler(other) || plainWords()[other] != nil)
+				ok = ok && (k == i || filler(other) || plainWords()[other] != nil && other != "soaked")
 			}
 			if ok {
 				return it, true
@@ -242,8 +242,10 @@ func (l *Larder) stripped(typed []string) (*Item, []string, bool) {
 // Prepared reports whether words beside an amount only say how the item is prepared.
 func (it *Item) Prepared(words []string) bool {
 	for _, w := range words {
-		if !leaves(fold(w), it) || strings.HasSuffix(w, "%") {
-			return false
+		for _, one := range foldedWords(w) {
+			if !leaves(one, it) || strings.HasSuffix(w, "%") {
+				return false
+			}
 		}
 	}
 	return true

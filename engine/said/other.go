@@ -36,8 +36,8 @@ var otherOptions = map[string]string{
 	"minutes": "time", "duration": "time", "for": "time", "into": "at", "onto": "at", "under": "at",
 	"then": "note", "after": "note", "per piece": "note", "piece": "note", "each": "note",
 	"add": "with", "ingredients": "with", "adding": "with", "note to self": "note", "notes": "note",
-	"remark": "note", "tip": "note", "turning": "note", "turn": "note", "pan": "tin", "mould": "tin",
-	"mold": "tin", "dish": "tin", "tray": "tin", "mixer": "by", "with a": "by", "machine": "by",
+	"remark": "note", "tip": "note", "turning": "note", "turn": "note", "mould": "tin",
+	"mold": "tin", "dish": "tin", "tray": "tin", "machine": "by",
 	"target": "to", "dough temp": "to", "dough temperature": "to", "final temp": "to", "ddt": "to",
 	"core temp": "core", "internal temp": "core", "internal temperature": "core", "size": "note",
 	"decor": "note", "before": "note", "preheat": "note",
@@ -80,3 +80,15 @@ func Fold(text string) string {
 
 // Whole reports whether a text is a whole number and nothing else.
 func Whole(text string) bool { return text != "" && strings.Trim(text, "0123456789 ") == "" }
+
+// otherKeys are words that bakers write for a key of a formula or of a part.
+var otherKeys = map[string][]string{
+	"steps": {"method", "instructions", "directions", "process", "procedure", "preparation", "step"},
+	"makes": {"yield", "yields", "make"},
+	"about": {"title", "description", "note", "notes", "comment", "source", "author", "serves",
+		"servings", "category", "tags", "difficulty", "summary", "equipment"},
+	"ingredients": {"ingredient"},
+}
+
+// OtherKeys gives the words that bakers write for a key, in a fixed order.
+func OtherKeys(key string) []string { return otherKeys[key] }

@@ -3,6 +3,7 @@ package said
 import (
 	"strings"
 
+	"forebake/engine/larder"
 	"forebake/engine/quantity"
 	"forebake/engine/spelling"
 )
@@ -153,4 +154,46 @@ func TimeAside(text string) (time, note string, ok bool) {
 		}
 	}
 	return "", "", false
+}
+
+var onward = spelling.Pattern(`(?i)^(?:,| \(| -) ?\p{L}|^ (?:twice|again|generously|lightly|all over|on|over|` +
+	`evenly|thinly|to|once|while|and let|then|in|around)\b`)
+
+// Onward reports whether words behind a name say how it is put on: ", twice".
+func Onward(rest string) bool { return NoFigure(rest) && onward().MatchString(rest) }
+
+// together are words for what is put on, whose make-up is plain.
+var together = map[string][]string{"egg wash": {"egg"}, "eggwash": {"egg"}, "dorure": {"egg"},
+	"cinnamon sugar": {"sugar", "cinnamon"}, "sugar syrup": {"sugar", "water"},
+	"simple syrup": {"sugar", "water"}, "stock syrup": {"sugar", "water"}, "garlic butter": {"butter", "garlic"},
+	"honey butter": {"butter", "honey"}, "eigelb und milch": {"egg yolk", "whole milk"}}
+
+var (
+	leading = spelling.Pattern(`(?i)^(?:(?:with|in|some|the|a|an|one|\d+|more|extra|plenty of|a little|beaten|` +
+		`whisked|brushed with|the rest of the|rest of the) )+`)
+	joined = spelling.Pattern(`(?i)\s*(?:,| and | und | et | e | och | og |\+|&| plus | with | mixed with | or )\s*`)
+)
+
+// Things are the ingredients of what is put on by words alone, "egg yolk and milk"; none where the
+// larder does not know each of them.
+func Things(l *larder.Larder, words, units string) []string {
+	plain := strings.TrimSpace(leading().ReplaceAllString(strings.TrimSpace(words), ""))
+	if list := together[strings.ToLower(plain)]; list != nil {
+		return list
+	}
+	if strings.Contains(strings.ToLower(plain), " or ") || !NoFigure(plain) {
+		return nil
+	}
+	if _, _, ok := Ingredient(l, plain, units); ok {
+		return []string{plain}
+	}
+	var out []string
+	for _, one := range joined().Split(plain, -1) {
+		one = strings.TrimSpace(leading().ReplaceAllString(one, ""))
+		if _, _, ok := Ingredient(l, one, units); !ok {
+			return nil
+		}
+		out = append(out, one)
+	}
+	return out
 }

@@ -119,6 +119,7 @@ func (rd Reader) Clock(e hclsyntax.Expression) Given {
 		Unit: "min"}
 	return Given{Quantity: q, Place: at, Set: true}
 }
+
 // BareCount is a whole number of pieces, written without quotes.
 func BareCount(n float64, at source.Place) Given {
 	q := quantity.Quantity{Kind: quantity.Count, Interval: figure.Point(n), Unit: "pieces"}
