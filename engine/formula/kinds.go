@@ -86,3 +86,9 @@ func (rd *reader) keysOf(b *hclsyntax.Body, keys []string) []string {
 	}
 	return all
 }
+
+// IsPart reports whether a word opens a part of a formula.
+func IsPart(word string) bool {
+	_, ok := kindNamed(word)
+	return ok
+}

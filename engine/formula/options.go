@@ -133,8 +133,7 @@ var (
 		forTime, func(s *Step) *Given { return &s.Time })
 	optCovered = option("covered", "whether it is covered: true or false",
 		func(rd *reader, s *Step, e hclsyntax.Expression, what string) {
-			text, _, _ := rd.Literal(e)
-			if yes, ok := said.Covered(text); ok {
+			if yes, ok := said.Covered(strings.Trim(placedText(rd.Place(e.Range())), `"`)); ok {
 				s.Covered = &yes
 			} else if yes, ok := rd.Bool(e, what); ok {
 				s.Covered = &yes

@@ -253,6 +253,9 @@ func (rd *reader) readIngredients(p *Part, e hclsyntax.Expression) {
 				reading.MaxNameBytes)
 			continue
 		}
+		if name, _, ok := rd.Literal(pair.Value); ok && rd.swapped(in, name) {
+			continue
+		}
 		rd.readAmount(in, pair.Value)
 		if first := ingredientNamed(p, in.Name); first != nil {
 			rd.Fault(in.Place, "%s", twiceText(first, in))
@@ -271,6 +274,17 @@ func (rd *reader) readIngredients(p *Part, e hclsyntax.Expression) {
 		rd.described(in, append(words, in.aside))
 		rd.checkOptions(in)
 	}
+}
+
+// swapped reports an amount that stands before its ingredient, "300 g" = "milk", and whether it does.
+func (rd *reader) swapped(in *Ingredient, name string) bool {
+	_, fault := quantity.Read(in.Name, quantity.Amounts)
+	_, _, known := said.Ingredient(rd.opts.Larder, name, rd.opts.Units)
+	if fault == nil && known {
+		rd.Problems = append(rd.Problems, source.Problem{Place: in.Place,
+			Text: "the ingredient stands before its amount", Paste: fmt.Sprintf("%q = %q", name, in.Name)})
+	}
+	return fault == nil && known
 }
 
 // assume tells what a word with several meanings is read as.

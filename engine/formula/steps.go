@@ -5,7 +5,6 @@ import (
 	"slices"
 	"strings"
 
-	"github.com/hashicorp/hcl/v2"
 	"github.com/hashicorp/hcl/v2/hclsyntax"
 
 	"forebake/engine/figure"
@@ -258,15 +257,6 @@ func (rd *reader) readSteps(p *Part, e hclsyntax.Expression) {
 	}
 }
 
-// turns reports whether a step folds the dough.
-func turns(item hclsyntax.Expression) bool {
-	object, ok := item.(*hclsyntax.ObjectConsExpr)
-	return ok && slices.ContainsFunc(object.Items, func(pair hclsyntax.ObjectConsItem) bool {
-		v := wordOf(pair).verb
-		return v != nil && v.Turns()
-	})
-}
-
 // apart gives a filling that stands beside another verb, { shape = "balls", fill = "custard" }, a step
 // of its own, and tells so: before what closes it in, and after what only makes room for it.
 func (rd *reader) apart(items []hclsyntax.Expression) []hclsyntax.Expression {
@@ -274,6 +264,11 @@ func (rd *reader) apart(items []hclsyntax.Expression) []hclsyntax.Expression {
 	for _, item := range items {
 		if in, tin := rd.tinApart(item); tin != nil {
 			out = append(out, in, tin)
+			continue
+		}
+		if several := verbsAlone(item); len(several) > 1 {
+			rd.assumed(rd.Place(item.Range()), "several things in one step are read as steps in their order")
+			out = append(out, several...)
 			continue
 		}
 		fill, other := twoThings(item)
@@ -335,34 +330,13 @@ func (rd *reader) tinApart(item hclsyntax.Expression) (in, tin hclsyntax.Express
 	return &rest, &one
 }
 
-// twoThings gives the filling verb of a step and the one other verb beside it; nil where there is none
-// of its kind, or more than one.
-func twoThings(item hclsyntax.Expression) (fill, other *Verb) {
-	object, ok := item.(*hclsyntax.ObjectConsExpr)
-	if !ok {
-		return nil, nil
-	}
-	for _, pair := range object.Items {
-		switch w := wordOf(pair); {
-		case w.verb == nil || w.option != nil:
-		case w.verb.Fills() && fill == nil:
-			fill = w.verb
-		case !w.verb.Fills() && other == nil:
-			other = w.verb
-		default:
-			return nil, nil // three things at once
-		}
-	}
-	return fill, other
-}
-
-// wordOf is what the key of a pair in a step means.
-func wordOf(pair hclsyntax.ObjectConsItem) stepWord {
-	return stepNamed(hcl.ExprAsKeyword(pair.KeyExpr))
-}
-
 func (rd *reader) readStep(s *Step, e hclsyntax.Expression) bool {
 	var buf [8]reading.Pair
+	if text, at, ok := rd.Literal(e); ok { // "mix 10 min"
+		rd.Problems = append(rd.Problems, source.Problem{Place: at,
+			Text: "a step stands in curly brackets, its verb and its value with = between them", Paste: asStep(text)})
+		return false
+	}
 	pairs, ok := rd.Pairs(e, "a step", buf[:0])
 	if !ok {
 		return false
@@ -516,6 +490,10 @@ func (rd *reader) readOwn(s *Step, e hclsyntax.Expression) {
 	case own.words:
 		if text, at, ok := rd.Text(e, what); ok {
 			s.Words = text
+			if said.Waits(text) {
+				rd.Fault(at, "%s: the wait in %q is a step of its own: write { rest = \"?\" } or { chill = "+
+					"\"?\" } with its time, after this one", what, text)
+			}
 			if own.bare {
 				rd.uses = append(rd.uses, use{step: s, name: text, place: at})
 			}

@@ -10,6 +10,7 @@ import (
 	"forebake/engine/said"
 	"forebake/engine/spelling"
 
+	"github.com/hashicorp/hcl/v2"
 	"github.com/hashicorp/hcl/v2/hclsyntax"
 )
 
@@ -671,4 +672,76 @@ func (rd *reader) settleVerb(s *Step, own hclsyntax.Expression) {
 		return
 	}
 	rd.assumed(at, fmt.Sprintf("%s = %q is read as %s", s.word, text, s.Verb.Name))
+}
+
+// asStep is a step that is written as one text, "mix 10 min", as the file holds it; "" where its first
+// words are no verb.
+func asStep(text string) string {
+	words := strings.Fields(text)
+	for n := min(2, len(words)); n > 0; n-- {
+		head := strings.ToLower(strings.Trim(strings.Join(words[:n], " "), ":,"))
+		if stepNamed(head).verb == nil {
+			continue
+		}
+		key := strings.ReplaceAll(head, " ", "_")
+		if rest := strings.Join(words[n:], " "); rest != "" {
+			return fmt.Sprintf("{ %s = %q },", key, rest)
+		}
+		return fmt.Sprintf("{ %s = \"?\" },", key)
+	}
+	return ""
+}
+
+// verbsAlone parts a step that holds verbs and no option, { mix = "10 min", rest = "1 h" }, into steps;
+// none where an option could belong to either.
+func verbsAlone(item hclsyntax.Expression) (out []hclsyntax.Expression) {
+	object, ok := item.(*hclsyntax.ObjectConsExpr)
+	if !ok {
+		return nil
+	}
+	for _, pair := range object.Items {
+		if w := wordOf(pair); w.verb == nil || w.option != nil || w.verb.PutsOn() ||
+			said.OtherOption(hcl.ExprAsKeyword(pair.KeyExpr)) != "" {
+			return nil
+		}
+		one := *object
+		one.Items = []hclsyntax.ObjectConsItem{pair}
+		out = append(out, &one)
+	}
+	return out
+}
+
+// turns reports whether a step folds the dough.
+func turns(item hclsyntax.Expression) bool {
+	object, ok := item.(*hclsyntax.ObjectConsExpr)
+	return ok && slices.ContainsFunc(object.Items, func(pair hclsyntax.ObjectConsItem) bool {
+		v := wordOf(pair).verb
+		return v != nil && v.Turns()
+	})
+}
+
+// twoThings gives the filling verb of a step and the one other verb beside it; nil where there is none
+// of its kind, or more than one.
+func twoThings(item hclsyntax.Expression) (fill, other *Verb) {
+	object, ok := item.(*hclsyntax.ObjectConsExpr)
+	if !ok {
+		return nil, nil
+	}
+	for _, pair := range object.Items {
+		switch w := wordOf(pair); {
+		case w.verb == nil || w.option != nil:
+		case w.verb.Fills() && fill == nil:
+			fill = w.verb
+		case !w.verb.Fills() && other == nil:
+			other = w.verb
+		default:
+			return nil, nil // three things at once
+		}
+	}
+	return fill, other
+}
+
+// wordOf is what the key of a pair in a step means.
+func wordOf(pair hclsyntax.ObjectConsItem) stepWord {
+	return stepNamed(hcl.ExprAsKeyword(pair.KeyExpr))
 }

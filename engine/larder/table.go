@@ -31,7 +31,7 @@ var allergens = [...]Allergen{
 var shipped = [...]Item{
 	{
 		Name: "bread flour", Class: ClassFlour, Water: 13.36, Protein: 11.98, Fat: 1.66, Carbohydrate: 72.53, Sugars: 0.31, Fibre: 2.4, Ash: 0.47, Sucrose: 0.31, Flour: 1, Density: 0.579, SpoonSpread: 20,
-		Traits: RawFlour | Solid | Starch, US: []string{"wheat"}, EU: []string{"gluten_cereals:wheat"}, Aliases: []string{"vetemjöl special", "strong flour", "strong white flour", "white bread flour", "strong bread flour", "strong white bread flour", "strong plain flour", "extra strong bread flour", "bakers flour", "high grade flour", "farine de force", "farine forte", "unbleached bread flour", "bread-making flour", "canadian strong flour", "farina forte", "starkes Mehl", "harina de fuerza", "harina panificable", "farinha de força", "strong wheat flour", "strong bread-making flour", "harina panadera"},
+		Traits: RawFlour | Solid | Starch, US: []string{"wheat"}, EU: []string{"gluten_cereals:wheat"}, Aliases: []string{"strong flour", "strong white flour", "white bread flour", "strong bread flour", "strong white bread flour", "strong plain flour", "extra strong bread flour", "bakers flour", "high grade flour", "farine de force", "farine forte", "unbleached bread flour", "bread-making flour", "canadian strong flour", "farina forte", "starkes Mehl", "harina de fuerza", "harina panificable", "farinha de força", "strong wheat flour", "strong bread-making flour", "harina panadera", "vetemjöl special"},
 		SplitBasis: "derived", Source: "USDA National Nutrient Database for Standard Reference, Release 28 (2015), public domain", SourceID: "NDB 20083", Basis: "read",
 		Notes: "density: 1 cup = 137 g; protein varies by label (10.5 to 14): take the label and move the difference to carbohydrate; CoFID 11-887 strong white: water 11.7 protein 11.3; split: all sucrose",
 	},
@@ -1285,7 +1285,7 @@ var shipped = [...]Item{
 	},
 	{
 		Name: "French type 55 flour", Class: ClassFlour, Water: 12.59, Protein: 9.03, Fat: 1, Carbohydrate: 76.9, Sugars: 0.5, Fibre: 3.2, Ash: 0.48, Sucrose: 0.5, Flour: 1, Density: 0.528, SpoonSpread: 20,
-		Traits: RawFlour | Solid | Starch, US: []string{"wheat"}, EU: []string{"gluten_cereals:wheat"}, Aliases: []string{"farine", "T55 flour", "type 55 flour", "farine T55", "T55", "French bread flour"},
+		Traits: RawFlour | Solid | Starch, US: []string{"wheat"}, EU: []string{"gluten_cereals:wheat"}, Aliases: []string{"T55 flour", "type 55 flour", "farine T55", "T55", "French bread flour", "farine"},
 		SplitBasis: "derived", Source: "Table Ciqual 2025 (ANSES, France), open licence, as copied with five constituents", SourceID: "Ciqual: wheat flour, type 55", Basis: "derived",
 		Notes: "density: 1 cup, borrowed from all-purpose flour = 125 g; protein, fat, available carbohydrate and fibre read; water by difference; ash: middle of the French type's range on dry matter (T45 under 0.50, T55 0.50-0.60, T65 0.62-0.75, T80 0.75-0.90, T110 1.00-1.20, T150 over 1.40; arrete of 13 July 1963, read on millers' pages) at its own moisture; bakers' T55 is often 10 to 11.5 % protein (memory): take the label; sugars estimated here; split: all sucrose",
 	},
@@ -1315,7 +1315,7 @@ var shipped = [...]Item{
 	},
 	{
 		Name: "German type 405 wheat flour", Class: ClassFlour, Water: 13.5, Protein: 9.54, Fat: 0.93, Carbohydrate: 75.67, Sugars: 0.5, Fibre: 5.3, Ash: 0.36, Sucrose: 0.5, Flour: 1, Density: 0.528, SpoonSpread: 20,
-		Traits: RawFlour | Solid | Starch, US: []string{"wheat"}, EU: []string{"gluten_cereals:wheat"}, Aliases: []string{"Mehl", "plain wheat flour W700", "type 405 flour", "405 flour", "Weizenmehl Type 405", "Weizenmehl 405", "German type 405", "type 405", "Weizen 405", "Weizenmehl 480", "Weizenmehl Type 480", "W480", "mąka tortowa", "type 405 wheat flour", "W700", "W700 flour", "Weizenmehl W700"},
+		Traits: RawFlour | Solid | Starch, US: []string{"wheat"}, EU: []string{"gluten_cereals:wheat"}, Aliases: []string{"type 405 flour", "405 flour", "Weizenmehl Type 405", "Weizenmehl 405", "German type 405", "type 405", "Weizen 405", "Weizenmehl 480", "Weizenmehl Type 480", "W480", "mąka tortowa", "type 405 wheat flour", "W700", "W700 flour", "Weizenmehl W700", "Mehl", "plain wheat flour W700"},
 		SplitBasis: "derived", Source: "Bundeslebensmittelschluessel 4.0, 2025 (Max Rubner-Institut, Germany), CC BY 4.0, as copied with five constituents", SourceID: "BLS C214100", Basis: "derived",
 		Notes: "density: 1 cup, borrowed from all-purpose flour = 125 g; fat, fibre and N x 6.25 protein read, protein turned to N x 5.70; water 13.5 assumed (memory: milled at 13 to 14.5); carbohydrate by difference; ash: middle of DIN 10355 on dry matter (405 up to 0.50, 550 0.51-0.63, 812 0.64-0.90, 1050 0.91-1.20, 1600 1.21-1.80; read on a German millers' page); fibre by the new method, higher than in older tables; sugars estimated here; split: all sucrose",
 	},
@@ -1369,7 +1369,7 @@ var shipped = [...]Item{
 	},
 	{
 		Name: "Italian 00 flour", Class: ClassFlour, Water: 14.03, Protein: 11, Fat: 0.7, Carbohydrate: 73.8, Sugars: 1.5, Fibre: 2.2, Ash: 0.47, Sucrose: 1.5, Flour: 1, Density: 0.528, SpoonSpread: 20,
-		Traits: RawFlour | Solid | Starch, US: []string{"wheat"}, EU: []string{"gluten_cereals:wheat"}, Aliases: []string{"farina", "00 flour", "tipo 00", "farina 00", "type 00 flour", "tipo 00 flour", "doppio zero", "double zero flour"},
+		Traits: RawFlour | Solid | Starch, US: []string{"wheat"}, EU: []string{"gluten_cereals:wheat"}, Aliases: []string{"00 flour", "tipo 00", "farina 00", "type 00 flour", "tipo 00 flour", "doppio zero", "double zero flour", "farina"},
 		SplitBasis: "derived", Source: "Tabelle di composizione degli alimenti (CREA, Italy), as copied with five constituents", SourceID: "CREA 000220", Basis: "derived",
 		Notes: "density: 1 cup, borrowed from all-purpose flour = 125 g; protein, fat, available carbohydrate and fibre read; water by difference; ash 0.85 of the legal top on dry matter; law (DPR 187/2001, read): 00 ash to 0.55 and protein from 9, 0 ash to 0.65 and protein from 11, moisture to 14.5; 00 says fineness and ash, not strength: 9 to 15 % protein is sold (memory), take the label; sugars estimated here; split: all sucrose",
 	},

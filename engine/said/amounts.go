@@ -39,7 +39,7 @@ func KindBeside(l *larder.Larder, name, text string) (amount, whole string, ok b
 	_, several := l.Ambiguous(name)
 	for _, whole := range []string{m[2] + " " + name, name + " " + m[2]} {
 		it, found := l.Find(whole)
-		if found && (!known || it != plain || several) {
+		if found && (!known || it != plain || several && !it.Prepared(strings.Fields(m[2]))) {
 			return strings.TrimSpace(m[1]), whole, true
 		}
 	}
@@ -137,3 +137,14 @@ func Number(text string) bool {
 	_, err := strconv.ParseFloat(strings.TrimSpace(text), 64)
 	return err == nil && strings.Trim(text, "0123456789.- ") == ""
 }
+
+var waits = spelling.Pattern(`(?i)\b(?:rest|prove|proof|rise|chill|retard|stand|leave|overnight|fridge|freezer|` +
+	`refrigerat\w*)\b`)
+
+// Waits reports whether words of a step that takes no time tell of a wait, which would be lost.
+func Waits(words string) bool {
+	_, _, timed := TimeIn(words)
+	return waits().MatchString(words) && (timed || inCold().MatchString(words))
+}
+
+var inCold = spelling.Pattern(`(?i)\b(?:fridge|freezer|refrigerat\w*|overnight|chill)\b`)
