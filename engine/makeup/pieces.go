@@ -17,14 +17,10 @@ const (
 	cocoaSugars     = 10 // g per 100 g: chocolate holds more, cocoa less
 )
 
-// meltedC is where butter is worked in as a liquid, C: 3 to 8 % of its fat
-// is solid at 30 C (butter-melt.csv, pulsed NMR, read).
-const meltedC = 30
-
-// IsMelted reports whether a fat goes in as a liquid: so named, or so warm.
+// IsMelted reports whether a fat is worked in as a liquid on purpose, by its
+// words; a figure alone may be a slip.
 func IsMelted(in *formula.Ingredient) bool {
-	said := strings.ToLower(in.Form + " " + in.Temp.Text)
-	return strings.Contains(said, "melted") || in.Temp.Set && in.Temp.Lo >= meltedC
+	return strings.Contains(strings.ToLower(in.Form+" "+in.Temp.Text), "melted")
 }
 
 // isPieces reports whether an ingredient lies in a dough as pieces:

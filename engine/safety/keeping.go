@@ -116,20 +116,6 @@ func (s *Sheet) WarmAfterBake() Value {
 	})
 }
 
-// driesHot reports whether a step brushes milk and sugar on a bun straight
-// from the bake, so little that the bun's heat dries it to two of sugar on
-// one of water, about 0.85 (1-201.10, table B; sugar 65 Brix and over: MN
-// Extension, read). From 95 to 60 C a bun gives off 4 % of its weight as
-// steam (computed); half of that is counted (judgement).
-func (s *Sheet) driesHot(step *formula.Step) bool {
-	q, p := s.Part(step.Uses), s.Part(step.Part)
-	if step.Index == 0 || !p.BakesDough(step.Part.Steps[step.Index-1]) || !q.IsMilkSyrup() {
-		return false
-	}
-	lost := q.Grams(makeup.AllWater).Hi - q.Grams(makeup.Sugar).Lo/2
-	return lost <= 0.02*p.Grams(makeup.Mass).Lo
-}
-
 // WarmDryFilling is WarmAfterBake of the dry, baked-in fillings that
 // WarmAfterBake leaves out. What lay on top is crust.
 func (s *Sheet) WarmDryFilling() Value {
@@ -180,7 +166,7 @@ func (s *Sheet) warmAfterBake(counts func(q *Part, baked bool) Value) Value {
 		baked := false
 		for _, step := range p.Steps {
 			if step.Uses != nil && !makeup.OnlyFat(step.Uses) && (baked || !step.Verb.Washes()) &&
-				!(baked && s.driesHot(step)) {
+				!(baked && s.DriesHot(step)) {
 				if v := counts(s.Part(step.Uses), !baked); v.Hi > held.Hi || v.Lo > held.Lo {
 					held = v
 				}
