@@ -44,6 +44,14 @@ var (
 	otherwise = spelling.Pattern(`(?i),? or (?:(?:leave|chill|refrigerate|rest|let|prove|proof|up to|for|else|in the fridge)\b[\w ]*? ?)?(?:overnight|over night|` + list.Number + `(?: to ` + list.Number + `)? (?:hours?|hrs?|h|days?|minutes?|mins?))\b[^,.;]*`)
 )
 
+var bareOven = spelling.Pattern(`(?i)(?:\bat|@|\bbake|\bto|\boven) (\d{3})\b`)
+
+// ovenWords are words for an oven, the particular before the general. Common practice, no source.
+var ovenWords = []struct{ words, t string }{
+	{"very hot oven", "220 C to 240 C"}, {"hot oven", "200 C to 220 C"},
+	{"moderate oven", "170 C to 190 C"}, {"medium oven", "170 C to 190 C"}, {"slow oven", "140 C to 160 C"},
+}
+
 // gasMarks are the oven marks of the UK, C. 4, 6 and 7 were read in pages that pair them; the
 // others are common practice.
 var gasMarks = map[string]string{"1": "140 C", "2": "150 C", "3": "170 C", "4": "180 C",
@@ -65,6 +73,17 @@ func (d *draft) ovenOf(text string) (t, says string, fan bool) {
 	}
 	if l, is := list.Letterless(rest); is {
 		return "?", l + ": C or F?", false
+	}
+	if m := bareOven().FindStringSubmatch(rest); m != nil { // "bake 350 for 30 min"
+		if t, ok := d.list.Temperature(m[1] + "°"); ok {
+			return t, m[1] + ": read as " + t, false
+		}
+		return "?", m[1] + ": C or F?", false
+	}
+	for _, w := range ovenWords {
+		if strings.Contains(strings.ToLower(rest), w.words) {
+			return w.t, w.words + ": read as " + w.t + ", common practice", false
+		}
 	}
 	if m := gasMark().FindStringSubmatch(rest); m != nil && gasMarks[m[1]] != "" {
 		return gasMarks[m[1]], "gas mark " + m[1] + ": read as " + gasMarks[m[1]], false

@@ -17,6 +17,7 @@ import (
 	"unicode/utf8"
 
 	"forebake/engine/formula"
+	"forebake/engine/larder"
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
 	"forebake/engine/recipe/list"
@@ -86,6 +87,8 @@ type draft struct {
 	count  string   // how many pieces it makes; "" where it does not say
 	used   []string // texts of this sentence that something was made of, and no step shows
 	warm   []*line  // ingredients warmed before the mix
+	block  bool     // the line read stands above ingredients, and below a blank line
+	all    bool     // a sentence mixed all ingredients, none by name
 
 	rows     map[int]row // by line of the written file
 	told     []Doubt
@@ -117,9 +120,10 @@ type remark struct {
 // line is an ingredient.
 type line struct {
 	list.Line
-	from  int
-	off   bool // written as a comment
-	mixed bool // a mix names it
+	from   int
+	off    bool // written as a comment
+	mixed  bool // a mix names it
+	larder *larder.Larder
 }
 
 // step is one step; the verb stands first among its settings. One without settings is a comment.
@@ -216,9 +220,9 @@ func (d *draft) join() {
 	d.parts = kept
 	for _, p := range d.parts {
 		if p.kind == "preferment" && !main.holds("the "+p.name) {
-			main.lines = append([]*line{{Line: list.Line{Name: "the " + p.name, Amount: "all",
+			main.lines = append([]*line{d.newLine(list.Line{Name: "the " + p.name, Amount: "all",
 				Says: []string{"not said where the " + p.name + " goes: read as all of it, into the " +
-					main.name}}}}, main.lines...)
+					main.name}})}, main.lines...)
 		}
 	}
 	main.lastRise()

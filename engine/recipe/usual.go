@@ -21,6 +21,7 @@ var usual = []struct {
 	{doProof, "45 to 150 min", true, spelling.Pattern(``)},
 	{doChill, "30 min to 2 h", true, spelling.Pattern(``)},
 	{doCool, "30 min to 2 h", true, spelling.Pattern(``)},
+	{doCool, "1 h to 4 h", false, spelling.Pattern(``)},
 	{doMelt, "2 to 10 min", false, spelling.Pattern(``)},
 	{doCook, "2 to 20 min", false, spelling.Pattern(``)},
 }
@@ -35,6 +36,9 @@ func mixTime(words string) string {
 	}
 	return "1 to 10 min"
 }
+
+// usualSheet is how thick a sweet dough is rolled out.
+const usualSheet = "3 mm to 12 mm"
 
 // usualFat is how hot fat for frying dough usually is.
 const usualFat = "170 C to 190 C"

@@ -84,7 +84,7 @@ func KitchenOf(text string) Kitchen {
 type Left string
 
 var (
-	bullet = spelling.Pattern(`^(?:[-*•–·▢☐□‣+]|\[ ?\])\s*`)
+	bullet = spelling.Pattern(`^(?:(?:[-*•–·▢☐□‣+]|\[[ xX]?\])\s*)+`)
 	parens = spelling.Pattern(`\(([^()]*)\)`)
 	more   = spelling.Pattern(`(?i)[,;(]?\s*\b(?:plus|and|\+)?\s*(?:a little |some |a bit )?(?:more|extra)\b` +
 		`(?: \w+)? (?:for|to)\b[^()]*\)?$|[,;(]?\s*\b(?:plus|and) (?:a little |some |a bit )?(?:more|extra)\b[^()]*\)?$`)
@@ -97,7 +97,7 @@ var (
 // onTheBench are purposes that put nothing into what is eaten that counts, or that are no part of
 // the bake; elsewhere are those that make another part. Frying fat is no part either.
 const (
-	onTheBench = `dusting|greas\w+|kneading|oiling|flouring|(?:bowl|pans?|tins?|bench|counter|board|` +
+	onTheBench = `dust(?:ing)?|greas\w+|kneading|oiling|flouring|(?:bowl|pans?|tins?|bench|counter|board|` +
 		`trays?|baking sheet|mou?lds?)|work(?:ing)?(?: ?surfaces?)?|rolling out|shaping|serv(?:e|ing)|` +
 		`garnish\w*|(?:deep[- ]|shallow[- ])?fry(?:ing)?`
 	elsewhere = `(?:egg ?)?wash(?:ing)?|glaz(?:e|ing)|brush(?:ing)?|roll(?:ing)?|coat(?:ing)?|` +
@@ -166,7 +166,7 @@ func (r Reader) sorted(lines []Line, goal, tail string, left *[]Left) []Line {
 		flour := known && it.Flour > 0
 		switch {
 		case goal == "dough":
-		case bench().MatchString(goal) && (goal != "dusting" || flour || l.Amount == "?"),
+		case bench().MatchString(goal) && (!strings.HasPrefix(goal, "dust") || flour || l.Amount == "?"),
 			flour && strings.Contains(goal, "rol"):
 			*left = append(*left, Left(strings.TrimSpace(l.amountText()+l.Name+" "+tail)))
 			continue
@@ -272,7 +272,7 @@ func outside(text string) string {
 
 // turned is a line that has its amount behind the name: "Bread flour: 500 g", "Eggs 2".
 var turned = spelling.Pattern(`^(\pL[^\d½¼¾⅓⅔⅛:]*?)(?:\s*[:=…]+|\s+[-–—.]+|\.{2,})?\s+(` + numberForm + `(?:\s*(?:-|–|to)\s*` +
-	numberForm + `)?\s*[\pL.]{0,12}(?: \pL{2,6}\.?)?)\s*((?:\([^()]*\))?)$`)
+	numberForm + `)?\s*[\pL.]{0,12}(?: \pL{2,6}\.?)?)\s*((?:\([^()]*\))?)(?:,\s*(.*))?$`)
 
 // one reads a single ingredient.
 func (r Reader) one(text string) (Line, bool) {
@@ -284,7 +284,15 @@ func (r Reader) one(text string) (Line, bool) {
 	if m == nil || len(strings.Fields(m[1])) > 5 {
 		return Line{}, false
 	}
-	l, ok = r.plain(m[2] + " " + m[1] + " " + m[3])
+	name := m[1]
+	if small := strings.ToLower(name); r.sure(name) && r.sure(small) {
+		name = small
+	}
+	rest := ""
+	if m[4] != "" {
+		rest = ", " + m[4]
+	}
+	l, ok = r.plain(m[2] + " " + name + " " + m[3] + rest)
 	return l, ok && l.Unknown == "" && l.Amount != "?"
 }
 
