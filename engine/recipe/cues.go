@@ -63,7 +63,7 @@ var cues = []cue{
 	cueOf(doRoll, `roll (?:it |them |the \w+ |each (?:\w+ )?)?(?:tightly )?up|roll (?:it |the \w+ )?(?:tightly )?into (?:a |an )?(?:[\w-]+ ){0,2}?(?:log|coil|cylinder|spiral)|roll (?:it )?(?:tightly )?from (?:the|a) (?:long|short|wide)|jelly[- ]roll`),
 	cueOf(doSheet, `roll(?: \w+){0,4} out|roll out|pat out|press out|flatten|roll(?: \w+){0,5}? \d[\d/ ]*" thick|`+
 		`(?:roll|pat|press|stretch|beat)(?: [\w/"½¼¾×.-]+){0,10}? (?:rectangle|square|oblong|circle|dis[ck])s?|`+
-		`roll(?: \w+){0,5}? (?:about )?`+length+`|roll (?:it |the (?:dough|\w+ \w+) |each (?:piece|half) )?to`),
+		`roll(?: \w+){0,5}? (?:about )?`+length+`|roll (?:it |dough |the (?:dough|\w+ \w+) |each (?:piece|half) )?to`),
 	cueOf(doPan, `(?:place|put|arrange|transfer|set|tuck|lay|drop|move|nestle|fit|pipe|pour|scrape|stack)(?: [\w'"/½×.-]+){0,7}? (?:in|on|into|onto|to) `+
 		`(?:[\w'"/½×.-]+ ){0,8}?(?:tins?|pans?|trays?|sheets?|dish|mou?lds?|cases)`),
 	cueOf(doFill, `(?:put|place|drop) (?:a |some |\d )?(?:spoonful|teaspoon\w*|tablespoon\w*|dollop|spoon)s?\b|spread|fill|stuff|pipe|inject|spoon`),

@@ -284,7 +284,9 @@ func (d *draft) subject(text string) *part {
 	switch {
 	case p == nil && last != nil && !strings.Contains(strings.ToLower(text), "dough") &&
 		main.named(text) <= last.named(text) && !joinsTo(text, last.name) &&
-		!slices.ContainsFunc(marks, func(m mark) bool { return slices.Contains(handling, m.verb) }):
+		!slices.ContainsFunc(marks, func(m mark) bool {
+			return slices.Contains(handling, m.verb) && !(m.verb == rise && last.kind == "preferment")
+		}):
 		p = last // the next sentence of a paragraph on a filling
 	case p == nil:
 		p = main
@@ -330,7 +332,7 @@ func (d *draft) cooked(text string) *part {
 }
 
 // partWord finds the name of a part as the thing that is made in a sentence.
-var partWord = spelling.Pattern(`(?i)\b(?:for|make|prepare|meanwhile|assemble|start|mix|combine|stir|cook|whisk|beat|melt|toss)\b[^.]{0,25}\bthe ([\w ]*?(?:sponge|poolish|biga|starter|tangzhong|filling|custard|topping|streusel|crumb|glaze|icing|frosting|syrup|egg wash|wash))\b(?: ingredients)?( with| into| to| and the)?`)
+var partWord = spelling.Pattern(`(?i)\b(?:for|make|prepare|meanwhile|assemble|start|mix|combine|stir|cook|whisk|beat|melt|toss|rub)\b[^.]{0,25}\bthe ([\w ]*?(?:sponge|poolish|biga|starter|tangzhong|filling|custard|topping|streusel|crumb|glaze|icing|frosting|syrup|egg wash|wash))\b(?: ingredients)?( with| into| to| and the)?`)
 
 // partNamed is the part that a sentence names as the thing that is made in it; nil for none.
 func (d *draft) partNamed(text string) *part {
@@ -339,7 +341,7 @@ func (d *draft) partNamed(text string) *part {
 		if p.kind == "dough" && p == d.dough() || !phrase.HasWord(text, p.name) {
 			continue
 		}
-		at := regexp.MustCompile(`\b(?:for|make|prepare|mix|cook|whisk|combine|melt|stir|simmer|soak|beat|heat|boil|warm) ` +
+		at := regexp.MustCompile(`\b(?:for|make|prepare|mix|cook|whisk|combine|melt|stir|simmer|soak|beat|heat|boil|warm|rub) ` +
 			`(?:together )?(?:all )?(?:(?:the )?ingredients (?:of|for) )?the ` +
 			regexp.QuoteMeta(strings.ToLower(p.name)) + `\b( with| into| to| and the)?`)
 		if m := at.FindStringSubmatch(lower); m != nil && m[1] == "" {
@@ -397,7 +399,7 @@ func (d *draft) stepOf(p *part, verb, word, text, sentence string) bool {
 	s := &step{from: d.at}
 	switch verb {
 	case doSheet:
-		if d.sheeted(s, text); word == "flatten" && s.open() {
+		if told := d.sheeted(s, text); !told && strings.HasPrefix(word, "flatten") {
 			s.set, s.says = nil, nil // by hand: no sheet
 			s.put(doHandle, quote(phrase.Short(text)))
 		}
@@ -560,6 +562,9 @@ func (l *line) has(key string) bool {
 
 // set sets an option over what stood there.
 func (l *line) set(key, value string) {
+	if key == "temp" {
+		l.Says = slices.DeleteFunc(l.Says, func(s string) bool { return strings.Contains(s, ": how warm") })
+	}
 	for i, o := range l.Options {
 		if o.Key == key {
 			l.Options[i].Value = value
@@ -741,7 +746,7 @@ func (d *draft) settle(p *part, s *step) {
 		names += " " + l.Name
 	}
 	for _, u := range usual {
-		if u.verb != s.verb() || !u.sign().MatchString(s.value("note")+names) || u.dough && s.verb() == doCool && p.kind != "dough" {
+		if u.verb != s.verb() || !u.sign().MatchString(s.value("note")+names) || u.dough && s.verb() == doCool && p.kind != "dough" && p.kind != "preferment" {
 			continue
 		}
 		s.set[0].value = quote(u.time)
@@ -982,7 +987,8 @@ func (d *draft) mention(p *part, text string) {
 }
 
 // sheeted reads a thickness, and the sides of a rectangle.
-func (d *draft) sheeted(s *step, text string) {
+// It reports whether the text says how thick.
+func (d *draft) sheeted(s *step, text string) bool {
 	s.put(doSheet, quote("?"))
 	thick, wide, area := phrase.Sheet(text)
 	if wide != "" {
@@ -990,8 +996,10 @@ func (d *draft) sheeted(s *step, text string) {
 		s.says = append(s.says, area+": the longer side is read as the one rolled up")
 	}
 	if thick == "" {
-		thick = usualSheet
+		s.set[0].value = quote(usualSheet)
 		s.says = append(s.says, "how thick? "+usualSheet+": common practice")
+		return false
 	}
 	s.set[0].value = quote(thick)
+	return true
 }

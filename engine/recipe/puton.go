@@ -31,12 +31,14 @@ func (d *draft) puton(subject *part, verb, word, text string) bool {
 	if of.kind == "dough" || len(of.lines) == 0 || !onto().MatchString(text) {
 		of = d.likeliest(text, kinds...)
 	}
-	if of == nil && verb == doDust {
-		of = d.likeliest(text, "filling")
-		if of != nil && (of.named(text) == 0 || d.puts(of.name)) {
-			of = nil
-		}
-		if of != nil {
+	if of == nil || of.named(text) == 0 {
+		was := of
+		of = d.likeliest(text, "filling") // "top with the apricots"
+		if of == nil {
+			of = was
+		} else if of.named(text) == 0 || d.puts(of.name) {
+			of = was
+		} else {
 			put = doFill
 		}
 	}
@@ -117,7 +119,9 @@ func (d *draft) filled(p *part, verb, word, text, sentence string) bool {
 			of = d.onlyPart("filling")
 		}
 	default:
-		of = d.likeliest(sentence, "filling")
+		if of = d.likeliest(text, "filling"); of == nil {
+			of = d.likeliest(sentence, "filling")
+		}
 		if of == nil || of.named(text) == 0 && d.puts(of.name) {
 			if top := d.likeliest(text, "topping"); of == nil && top != nil && top.named(text) > 0 {
 				of = top

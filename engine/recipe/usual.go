@@ -20,7 +20,7 @@ var usual = []struct {
 	{doRest, "10 to 40 min", true, spelling.Pattern(``)},
 	{doProof, "45 to 150 min", true, spelling.Pattern(``)},
 	{doChill, "30 min to 2 h", true, spelling.Pattern(``)},
-	{doCool, "30 min to 2 h", true, spelling.Pattern(``)},
+	{doCool, "30 min to 2 h", true, spelling.Pattern(``)}, // of what is live or baked dough
 	{doCool, "1 h to 4 h", false, spelling.Pattern(``)},
 	{doMelt, "2 to 10 min", false, spelling.Pattern(``)},
 	{doCook, "2 to 20 min", false, spelling.Pattern(``)},

@@ -231,7 +231,7 @@ func missing(text, made string) bool {
 
 // idle are words of a list that no figure hangs on.
 var idle = strings.Fields("the and for with plus from about approximately approx around each your " +
-	"good quality organic free range fresh freshly finely roughly lightly firmly loosely packed " +
+	"good quality organic free range fresh freshly finely roughly lightly " +
 	"sifted unsifted level very well all other some into large tbs tbsp tbsps warmed degrees")
 
 var wordForm = spelling.Pattern(`\pL+|\d+|[½¼¾⅓⅔⅛⅜⅝⅞]`)

@@ -50,7 +50,7 @@ var boilingWord = spelling.Pattern(`(?i)^boiling$`)
 
 // silent are descriptions that a formula says nothing of.
 var silent = strings.Split("of;the;very;well;good;level;fine;ripe;organic;free-range;good-quality;"+
-	"fresh;packed;firmly packed;lightly packed;sifted;unsifted;finely;freshly;granulated;unwaxed", ";")
+	"fresh;sifted;unsifted;finely;freshly;granulated;unwaxed", ";")
 
 // citrus reads the juice or the zest of so many fruits. 48 g is the juice of a lemon (SR 28 NDB
 // 09152), 2 to 3 tsp of 6 g a tbsp its zest (SR 28 NDB 09156); of other juices from memory.

@@ -238,14 +238,14 @@ func Pieces(text string) string {
 	return ""
 }
 
-var bareCount = spelling.Pattern(`(?i)\b(?:into|out|in) (?:about )?(\d{1,3}|` + wordNumber + `)\b(?:[^\d\w.-]|\s*$|\s+[a-z]{4})`)
+var bareCount = spelling.Pattern(`(?i)\b(?:into|out|in) (?:about )?(\d{1,3}|` + wordNumber + `)\b(?:[^\d\w.\-"½¼¾⅓⅔ ]|\s*$|\s+[a-z]{5})`)
 
 var shapeForms = spelling.Pattern(`(?i)\b(balls?|knots?|logs?|loaf|loaves|rounds?|rings?|buns|rolls|crescents?|spirals?|ropes?|strands?|plait|braid|twists?|ovals?|oblongs?|bows?|sticks)\b`)
 
 // Shape is what a piece is shaped to: the first such word, from the verb on.
 func Shape(word, text string) string {
 	lower := strings.ToLower(text)
-	for _, from := range []int{max(0, strings.Index(lower, word)), 0} {
+	for _, from := range []int{max(0, strings.Index(lower, " into ")), max(0, strings.Index(lower, word)), 0} {
 		if m := shapeForms().FindString(lower[from:]); m != "" {
 			return m
 		}
