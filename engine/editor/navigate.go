@@ -197,7 +197,7 @@ func (a *answer) partToRename(offset int) (*formula.Part, int, int, error) {
 		return nil, 0, 0, errors.New("no part is named here")
 	}
 	part := a.partCalled(word, offset)
-	if part == nil {
+	if part == nil || part.Implied {
 		return nil, 0, 0, fmt.Errorf("no part is named %q", source.Safe(word))
 	}
 	if rest, has := strings.CutPrefix(word, "the "); has && strings.EqualFold(rest, part.Name) {

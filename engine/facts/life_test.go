@@ -848,7 +848,7 @@ func TestBakeHighUp(t *testing.T) {
 		t.Errorf("highest core %v", v.Hi)
 	}
 	plain := bakeOf(t, kitchenOf(nil), 1200, `{ bake = "40 min", at = "180 C", core = "92 C" }`)
-	filled := func(closing string) Value {
+	filled := func(step int, closing string) Value {
 		return stepValue(t, sheetIn(t, `dough "d" {
   ingredients = { "bread flour" = "480 g", "water" = "320 g" }
   steps = [ { mix = "9 min", measured = "28 C" }, { fill = "f" }, { `+closing+
@@ -857,9 +857,9 @@ func TestBakeHighUp(t *testing.T) {
 filling "f" {
   ingredients = { "jam" = "400 g" }
   steps = [ { mix = "1 min", measured = "28 C" } ]
-}`, kitchenOf(nil)), "d", 3, "minutes_to_core")
+}`, kitchenOf(nil)), "d", step, "minutes_to_core")
 	}
-	layers, lump := filled(`roll = "coil"`), filled(`shape = "a parcel"`)
+	layers, lump := filled(4, `roll = "coil" }, { shape = "a loaf"`), filled(3, `shape = "a loaf"`)
 	if !(layers.Mid > 1.1*plain.Mid && lump.Mid > 1.25*layers.Mid) {
 		t.Errorf("1.2 kg plain %v min, with a third of filling in layers %v, in a lump %v",
 			plain.Mid, layers.Mid, lump.Mid)

@@ -336,6 +336,28 @@ var stepFacts = []Fact{
 		ofRanges: true,
 	},
 	{
+		Name:   "shape_open",
+		Type:   YesNo,
+		of:     (*formula.Verb).Bakes,
+		Means:  "a piece over 250 g bakes without a tin, and no word says how it stands: ring, disc, round, loaf or log",
+		Source: srcGiven,
+		step:   (*parts).ShapeOpen,
+	},
+	{
+		Name:   "core_low_as_round_c",
+		Label:  "middle of a round at its end",
+		Unit:   "C",
+		of:     (*formula.Verb).Bakes,
+		Means:  "core_usual_c of a round, where shape_open; else the same figure",
+		Source: srcBake,
+		Error:  "factor 1.5 in time",
+		Settle: settleCore,
+		step:   (*parts).CoreAsRound,
+
+		harsher:  lower,
+		ofRanges: true,
+	},
+	{
 		Name:   "holds_raw_meat",
 		Type:   YesNo,
 		of:     (*formula.Verb).HeatsThrough,

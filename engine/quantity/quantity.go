@@ -768,13 +768,19 @@ func wordAt(text string, at int) (string, int) {
 	return text[at:end], end
 }
 
+// to are the words for a range in English, German, French, Swedish and Danish.
+var to = []string{"to", "bis", "à", "till", "til"}
+
 // rangeSign steps over "to" or a dash.
 func (r *reader) rangeSign() bool {
 	r.blanks()
 	rest := r.text[r.at:]
-	if len(rest) >= 2 && strings.EqualFold(rest[:2], "to") {
-		if c, _ := utf8.DecodeRuneInString(rest[2:]); !unicode.IsLetter(c) {
-			r.at += 2
+	for _, word := range to {
+		if len(rest) < len(word) || !strings.EqualFold(rest[:len(word)], word) {
+			continue
+		}
+		if c, _ := utf8.DecodeRuneInString(rest[len(word):]); !unicode.IsLetter(c) {
+			r.at += len(word)
 			return true
 		}
 	}

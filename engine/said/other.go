@@ -31,11 +31,17 @@ func OtherSteps() []string {
 var otherOptions = map[string]string{
 	"temp": "at", "temperature": "at", "oven": "at", "in": "at", "place": "at", "where": "at",
 	"until": "note", "speed": "note", "vitesse": "note", "when": "note", "why": "note",
-	"tool": "note", "on": "at", "cover": "covered", "comment": "note", "how": "note",
-	"over":   "note",
-	"method": "by", "using": "by", "weight": "amount", "mass": "amount",
-	"number": "pieces", "thickness": "as", "form": "as", "internal": "core", "inside": "core",
-	"minutes": "time", "duration": "time", "for": "time",
+	"tool": "note", "on": "at", "cover": "covered", "comment": "note", "how": "note", "over": "note",
+	"method": "by", "using": "by", "weight": "note", "mass": "amount",
+	"number": "pieces", "thickness": "as", "form": "as", "makes": "pieces", "yield": "pieces", "internal": "core", "inside": "core",
+	"minutes": "time", "duration": "time", "for": "time", "into": "at", "onto": "at", "under": "at",
+	"then": "note", "after": "note", "per piece": "note", "piece": "note", "each": "note",
+	"add": "with", "ingredients": "with", "adding": "with", "note to self": "note", "notes": "note",
+	"remark": "note", "tip": "note", "turning": "note", "turn": "note", "mould": "tin",
+	"mold": "tin", "dish": "tin", "tray": "tin", "machine": "by",
+	"target": "to", "dough temp": "to", "dough temperature": "to", "final temp": "to", "ddt": "to",
+	"core temp": "core", "internal temp": "core", "internal temperature": "core", "size": "note",
+	"decor": "note", "before": "note", "preheat": "note",
 }
 
 // OtherOption gives the option that a word means; "" where there
@@ -78,3 +84,15 @@ func Fold(text string) string {
 
 // Whole reports whether a text is a whole number and nothing else.
 func Whole(text string) bool { return text != "" && strings.Trim(text, "0123456789 ") == "" }
+
+// otherKeys are words that bakers write for a key of a formula or of a part.
+var otherKeys = map[string][]string{
+	"steps": {"method", "instructions", "directions", "process", "procedure", "preparation", "step"},
+	"makes": {"yield", "yields", "make"},
+	"about": {"title", "description", "note", "notes", "comment", "source", "author", "serves",
+		"servings", "category", "tags", "difficulty", "summary", "equipment"},
+	"ingredients": {"ingredient"},
+}
+
+// OtherKeys gives the words that bakers write for a key, in a fixed order.
+func OtherKeys(key string) []string { return otherKeys[key] }

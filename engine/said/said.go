@@ -9,7 +9,6 @@ import (
 	"fmt"
 	"math"
 	"regexp"
-	"slices"
 	"strconv"
 	"strings"
 
@@ -80,7 +79,17 @@ var goingIn = map[string]string{"lukewarm": "35 C to 40 C", "tepid": "35 C to 40
 	"body temperature": "35 C to 38 C",
 	"room temperature": "18 C to 24 C", "room temp": "18 C to 24 C", "rt": "18 C to 24 C",
 	"room": "18 C to 24 C", "room warm": "18 C to 24 C", "ambient": "18 C to 24 C",
-	"softened": "18 C to 24 C", "soft": "18 C to 24 C", "soft but cool": "14 C to 20 C",
+	"softened": "18 C to 24 C", "soft": "18 C to 24 C", "soft but cool": "14 C to 20 C", "cool room temperature": "15 C to 20 C",
+	"slightly softened": "15 C to 20 C", "slightly warm": "30 C to 38 C",
+	"just warm": "30 C to 38 C", "very soft": "20 C to 26 C", "hot": "50 C to 95 C",
+	"very cold": "0 C to 4 C", "very warm": "38 C to 46 C", "at room temperature": "18 C to 24 C",
+	"kitchen temperature": "18 C to 24 C", "cooled": "15 C to 30 C",
+	"scalded and cooled": "25 C to 43 C", "lauwarm": "35 C to 40 C", "zimmerwarm": "18 C to 24 C",
+	"kalt": "2 C to 8 C", "weich": "18 C to 24 C", "tiède": "35 C to 40 C", "froid": "2 C to 8 C",
+	"mou": "18 C to 24 C", "pommade": "18 C to 24 C", "tiepido": "35 C to 40 C",
+	"freddo": "2 C to 8 C", "morbido": "18 C to 24 C", "ljummen": "35 C to 40 C",
+	"rumsvarm": "18 C to 24 C", "rumsvarmt": "18 C to 24 C", "lunken": "35 C to 40 C",
+	"fingervarm": "35 C to 40 C", "kall": "2 C to 8 C", "kold": "2 C to 8 C",
 	"cool but pliable": "10 C to 16 C", "pliable": "10 C to 16 C",
 	"cold": "2 C to 8 C", "chilled": "2 C to 8 C", "fridge cold": "2 C to 8 C",
 	"fridge":             "2 C to 8 C",
@@ -92,25 +101,6 @@ var goingIn = map[string]string{"lukewarm": "35 C to 40 C", "tepid": "35 C to 40
 // GoingIn is how warm an ingredient goes in, by words in lower case; ""
 // for others.
 func GoingIn(words string) string { return goingIn[words] }
-
-// warmWords are words in a name for how warm a thing goes in, the
-// particular before the general.
-var warmWords = []string{"room temperature", "lukewarm", "tepid", "warm", "fridge", "ice cold",
-	"cold"}
-
-var warmWord = spelling.Pattern(`\b(?:` + strings.Join(warmWords, "|") + `)\b`)
-
-// WarmthIn is how warm an ingredient goes in by words of a name; ""
-// where none says it. Hot and boiling say too little.
-func WarmthIn(words string) string {
-	found := warmWord().FindAllString(words, -1)
-	for _, word := range warmWords {
-		if slices.Contains(found, word) {
-			return goingIn[word]
-		}
-	}
-	return ""
-}
 
 // forms are words that say in what form an ingredient goes in.
 var forms = spelling.Pattern(`\b(?:melted|(?:finely |roughly |coarsely )?(?:chopped|ground|` +
@@ -139,6 +129,9 @@ func Ingredient(l *larder.Larder, name, units string) (*larder.Item, []string, b
 		return it, nil, ok
 	}
 	it, words, ok := l.Described(name)
+	if t := warmth().FindString(name); !ok && t != "" && !bound().MatchString(name) {
+		it, words, ok = l.Described(strings.Replace(name, t, "", 1)) // "warm milk (110F)"
+	}
 	if len(words) == 0 {
 		return it, nil, ok
 	}
@@ -206,8 +199,8 @@ func TimeIn(text string) (time, rest string, ok bool) {
 	return m[2], rest, worded().MatchString(rest) && !portions().MatchString(rest)
 }
 
-var fanned = spelling.Pattern(`(?i)^(.*\d ?°? ?[CF]?) ?\(?(?:fan|convection|fan oven|` +
-	`fan-forced)\)?$`)
+var fanned = spelling.Pattern(`(?i)^(.*\d ?°? ?[CF]?),? ?\(?(?:fan|convection|fan oven|fan-forced|umluft|heißluft|` +
+	`heissluft|varmluft|varmluftsugn|chaleur tournante|ventilato|forno ventilato|air)\)?$`)
 
 // Fanned reads a temperature that says it is of a fan oven: "180
 // C fan".
@@ -231,7 +224,8 @@ func Degrees(text string) (number string, ok bool) {
 	return m[1], true
 }
 
-var times = spelling.Pattern(`(?i)^(\d+) ?(?:times|turns?|sets?|folds?)$`)
+var times = spelling.Pattern(`(?i)^(\d+) ?(?:times?|sets?|(?:(?:letter|book|single|double|simple) )?` +
+	`(?:turns?|folds?))$`)
 
 // Times reads a number of times: "4 times", "in half".
 func Times(text string) (number string, ok bool) {
@@ -264,43 +258,34 @@ func Covered(text string) (yes, ok bool) {
 	return yes, yes
 }
 
-var area = spelling.Pattern(
-	`(?i)^([\d.]+) ?(?:mm|cm|in|inch|inches)? ?(?:x|×|by) ?([\d.]+) ?(mm|cm|in|inch|` +
-		`inches)(?: (?:rectangle|sheet|square|oblong))?$`)
-
-// Area reads the sides of a sheet, "30 x 45 cm", the longer first.
-func Area(text string) (long, short quantity.Quantity, ok bool) {
-	m := area().FindStringSubmatch(strings.TrimSpace(text))
-	if m == nil {
-		return long, short, false
-	}
-	length := quantity.Of(quantity.Length)
-	long, fault1 := quantity.Read(m[1]+" "+m[3], length)
-	short, fault2 := quantity.Read(m[2]+" "+m[3], length)
-	if short.Hi > long.Hi {
-		long, short = short, long
-	}
-	return long, short, fault1 == nil && fault2 == nil
-}
-
 // turns are the words for one fold of a laminated dough.
 var turns = map[string]bool{"letter": true, "letter turn": true, "letter fold": true,
 	"single":      true,
 	"single turn": true, "simple": true, "book": true, "book turn": true, "book fold": true,
-	"double": true, "double turn": true, "half": true, "three-fold": true, "four-fold": true}
+	"double": true, "double turn": true, "half": true, "three-fold": true, "four-fold": true,
+	"double fold": true, "single fold": true, "simple fold": true, "simple turn": true,
+	"tri-fold": true, "tour double": true, "tour simple": true}
 
 // Turn reports whether words are one turn of a laminated dough.
-func Turn(words string) bool { return turns[strings.ToLower(strings.TrimSpace(words))] }
+func Turn(words string) bool {
+	words = strings.ToLower(strings.TrimSpace(words))
+	for _, one := range []string{"one ", "a ", "1 "} {
+		words = strings.TrimPrefix(words, one)
+	}
+	return turns[words]
+}
 
 // dryYeast is above what a gram of fresh yeast stands for.
 const dryYeast = 0.5
 
-// measures are words of the kitchen that an ingredient gives a size to.
-// Sources: pinch and dash from measuring-spoon pages (read), the bounds
-// a judgement; a sachet of dry yeast is 7 g (German and US pages,
-// read); saffron 0.1 to 0.5 g, cardamom pods and drops (memory);
-// vanilla sugar 7.5 g in France, 8 g in Germany, 10 g in Austria
-// (memory); a stick of butter is 4 oz (SR 28, read).
+const packet = `sachets?|packets?|envelopes?|packages?|pkgs?|packs?|päckchen|pck|packung(?:en)?|` +
+	`bustin[ae]|paket(?:e|en)?|breve?`
+
+// measures are words of the kitchen that an ingredient gives a size to. Sources: pinch and dash from
+// measuring-spoon pages (read), the bounds a judgement; a sachet of dry yeast is 7 g (German and US
+// pages, read); saffron 0.1 to 0.5 g, cardamom pods and drops (memory); vanilla sugar 7.5 g in
+// France, 8 g in Germany, 10 g in Austria (memory); a stick of
+// butter is 4 oz (SR 28, read).
 var measures = []struct {
 	word   func() *regexp.Regexp
 	lo, hi float64
@@ -309,15 +294,16 @@ var measures = []struct {
 	fits   func(*larder.Item) bool
 	says   string
 }{
-	{spelling.Pattern(`^(?:(?:small|large|good|generous|big) )?pinch(?:es)?$`), 0.1, 1, "g", false,
+	{spelling.Pattern(`^(?:(?:small|large|good|generous|big) )?(?:pinch(?:es)?|prisen?|pizzic(?:o|hi)|` +
+		`pinc[ée]es?|nypa|knsp|knivspids|messerspitzen?|pizca)$`), 0.1, 1, "g", false,
 		func(*larder.Item) bool { return true }, "a pinch is taken as 0.1 to 1 g: weigh it"},
 	{spelling.Pattern(`^dash(?:es)?$`), 0.3, 1.5, "ml", false,
 		func(it *larder.Item) bool { return it.Density > 0 },
 		"a dash is taken as 0.3 to 1.5 ml: weigh it"},
-	{spelling.Pattern(`^(?:sachets?|packets?|envelopes?|packages?|pkgs?)$`), 7, 7, "g", false,
+	{spelling.Pattern(`^(?:` + packet + `)$`), 7, 7, "g", false,
 		func(it *larder.Item) bool { return it.Yeast > dryYeast },
 		"a packet of dry yeast is taken as 7 g: read its label"},
-	{spelling.Pattern(`^(?:sachets?|packets?)$`), 7.5, 10, "g", false,
+	{spelling.Pattern(`^(?:` + packet + `)$`), 7.5, 10, "g", false,
 		func(it *larder.Item) bool { return it.Name == "vanilla sugar" },
 		"a packet of vanilla sugar is taken as 7.5 to 10 g: read its label"},
 	{spelling.Pattern(`^(?:sachets?|packets?|envelopes?|pinch(?:es)? of threads)$`), 0.1, 0.5,
@@ -338,7 +324,7 @@ var measures = []struct {
 }
 
 var amountOf = spelling.Pattern(
-	`(?i)^([\d\s./⁄½¼¾⅓⅔⅛]+|an? |half an? )\s*([a-z ]*?)(?: of [a-z ]+)?$`)
+	`(?i)^([\d\s./⁄½¼¾⅓⅔⅛]+|an? |half an? )\s*([\p{L} ]*?)(?: of [a-z ]+)?$`)
 
 // alonePinch is a pinch without a number.
 var alonePinch = spelling.Pattern(`(?i)^((?:(?:small|large|good|generous|big) )?(?:pinch|dash))$`)
@@ -434,7 +420,8 @@ const counted = " large medium small whole pod pods clove cloves stalk stalks fr
 // counts reports whether words behind a number only name the thing
 // itself: "1 orange" of orange zest, "2 cloves" of garlic.
 func counts(words string, it *larder.Item) bool {
-	own := " " + singulars(strings.ToLower(it.Name+" "+strings.Join(it.Aliases, " "))) + " "
+	own := " " + singulars(strings.ToLower(it.Name+" "+strings.Join(it.Aliases, " "))) + " " +
+		fruits[it.Name]
 	for _, w := range strings.Fields(words) {
 		if !strings.Contains(own, " "+singulars(w)+" ") && !strings.Contains(counted, " "+w+" ") {
 			return false
@@ -442,6 +429,10 @@ func counts(words string, it *larder.Item) bool {
 	}
 	return !strings.Contains(own, " leaf ")
 }
+
+// fruits are other words for the fruit that a zest is of.
+var fruits = map[string]string{"lemon zest": "zitrone limone citron limón citroner ",
+	"orange zest": "arancia apelsin appelsin apfelsine naranja ", "lime zest": "limette "}
 
 var inBrackets = spelling.Pattern(`^([^()]+?)\s*\(([^()]+)\)$`)
 
@@ -567,7 +558,7 @@ func Clock(text string) (minutes float64, ok bool) {
 	return float64(60*h + m), n == 2 && err == nil && whole && h <= 23 && m <= 59
 }
 
-var aboutSo = spelling.Pattern(`(?i)^(?:about|around|roughly|approx(?:imately|\.)?|some|makes) `)
+var aboutSo = spelling.Pattern(`(?i)^(?:about|around|roughly|approx(?:imately|\.)?|some|makes|ca\.?|circa|c\.) `)
 
 // Made is how many pieces a text says that a formula makes.
 type Made struct {

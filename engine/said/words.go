@@ -153,12 +153,12 @@ var (
 	ofFruit = spelling.Pattern(`(?i)^(?:(?:grated |finely grated )?(?:zest|rind|juice|peel|` +
 		`seeds)? ?(?:of|from) )(.+)$`)
 	sizedBy = spelling.Pattern(`(?i)^(\d+) ?\(? ?(?:size )?(XL|[SML])\)?$`)
-	heaped  = spelling.Pattern(`(?i)^([\d./ ½¼¾]+) (heaped|heaping|rounded|scant|generous) (.+)$`)
+	heaped  = spelling.Pattern(`(?i)^([\d./ ½¼¾]+|an?|one) (heaped|heaping|rounded|scant|generous) (.+)$`)
 )
 
 var (
 	frenchSpoon = spelling.Pattern(`(?i)\bc(?:uill[eè]res?|\.)? ?à ?s(?:oupe\b|\.)`)
-	frenchTea   = spelling.Pattern(`(?i)\bc(?:uill[eè]res?|\.)? ?à ?c(?:afé\b|\.)`)
+	frenchTea   = spelling.Pattern(`(?i)\bc(?:uill[eè]res?|\.)? ?à ?c(?:afé|\.)`)
 )
 
 var sticks = spelling.Pattern(`(?i)^[\d./ ½¼¾]+ sticks?$`)
@@ -221,8 +221,19 @@ func Plainly(it *larder.Item, text, units string) Said {
 		}
 	}
 	if m := heaped().FindStringSubmatch(text); m != nil {
+		if n := numbers[strings.ToLower(m[1])]; n != "" {
+			m[1] = n
+		}
 		if out, ok := quantity.Heaped(m[1], m[2], m[3]); ok {
 			return takenAs(text, out)
+		}
+	}
+	if i := strings.LastIndexByte(text, ','); i > 0 {
+		if tail := strings.Fields(strings.Trim(text[i+1:], " ()")); it.Prepared(tail) {
+			if one := Plainly(it, text[:i], units); reads(it, one.Amount, units) {
+				one.Words = strings.TrimSpace(one.Words + " " + strings.Join(tail, " "))
+				return one
+			}
 		}
 	}
 	flat := strings.NewReplacer("(", " ", ")", " ", ",", " , ").Replace(text)
@@ -242,6 +253,16 @@ func Plainly(it *larder.Item, text, units string) Said {
 			continue
 		}
 		return Said{Amount: head, Words: strings.Join(tail, " ")}
+	}
+	if out, says := prepared(it, text); out != text {
+		one := Plainly(it, out, units)
+		if reads(it, one.Amount, units) {
+			if tail, cut := strings.CutPrefix(text, out); cut && out != "" && text[0] != '(' {
+				one.Words = strings.TrimSpace(one.Words + " " + strings.Trim(tail, " ,;()"))
+			}
+			one.Says += says
+			return one
+		}
 	}
 	return Said{Amount: text}
 }
