@@ -80,3 +80,17 @@ var cues = []cue{
 	cueOf(rise, `rise|prove|proof|ferment|double(?:d|s)?(?: in (?:size|volume|bulk))?|let (?:it |them |the \w+ )?(?:rest|stand|sit)|rest|leave (?:it |them |the \w+ )?(?:to stand|in a warm)|(?:put|place|keep) (?:it |them )?(?:covered )?in a warm|set aside|stand|leave`),
 	cueOf(doMix, `mix|combine|stir|whisk|beat|knead|blend|cream (?:the|together|butter)|whip|work in|incorporate|add|toss|rub|whizz|pulse|process`),
 }
+
+// kinds are the words of a heading that say what kind of part stands below it, or of a purpose.
+var kinds = []struct {
+	kind  string
+	words func() *regexp.Regexp
+}{
+	{"preferment", spelling.Pattern(`(?i)\b(sponge|poolish|biga|first dough|primo impasto|preferment|pre-ferment|pre-dough|levain|starter|lievitino|tangzhong|yudane|water roux|flying ferment|vorteig|leaven)\b`)},
+	{doWash, spelling.Pattern(`(?i)\b(wash|egg ?wash|to brush|dorure)\b`)},
+	{"syrup", spelling.Pattern(`(?i)\bsyrup\b`)},
+	{"topping", spelling.Pattern(`(?i)\b(frosting|icing|glaze|streusel|crumble|crumb topping|topping|coating|to (?:finish|decorate|coat|glaze|top)|finish|decoration|garnish|crosses)\b`)},
+	{"filling", spelling.Pattern(`(?i)\b(fillings?|to fill|frangipane|custard|pastry cream|compote|jam|butter block|butter packet|butter layer|roll-in|tourage|rolling in|beurrage|laminat\w+|layering|cream|remplissage|ripieno|füllung|paste|ganache)\b`)},
+	{"topping", spelling.Pattern(`(?i)\bcrumb\b`)},
+	{"dough", spelling.Pattern(`(?i)(\bdough|\bbuns?\b|\brolls?\b|\bbread\b|\bloaf\b|\bbrioche\b|\bdoughnuts?\b|d[ée]trempe|\bdegen?\b|\bteig\b|\bhefeteig\b|\bimpasto\b|\bpâte\b)`)},
+}

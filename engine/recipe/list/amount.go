@@ -1,6 +1,7 @@
 package list
 
 import (
+	"math"
 	"strconv"
 	"strings"
 	"unicode"
@@ -407,4 +408,30 @@ func cutWord(text, word string) (string, bool) {
 		}
 	}
 	return strings.TrimLeft(rest, " ."), true
+}
+
+// Added is the sum of two amounts of one kind, "?" where they are of two.
+func Added(a, b string) string {
+	x, fault1 := quantity.Read(a, quantity.Amounts)
+	y, fault2 := quantity.Read(b, quantity.Amounts)
+	if fault1 != nil || fault2 != nil || x.Kind != y.Kind {
+		return "?"
+	}
+	lo, _ := quantity.FromBase(x.Lo+y.Lo, x.Unit)
+	hi, _ := quantity.FromBase(x.Hi+y.Hi, x.Unit)
+	out := quantity.Plain(lo)
+	if hi > lo {
+		out += " to " + quantity.Plain(hi)
+	}
+	return strings.TrimSpace(out + " " + x.Unit)
+}
+
+// FromVolume is what a volume of food weighs where the larder has no density: 0.5 to 1.1 g/ml, from
+// flaked to mashed foods. Common practice, no source. "" of what is no volume.
+func FromVolume(amount string) string {
+	q, fault := quantity.Read(amount, quantity.Of(quantity.Volume))
+	if fault != nil {
+		return ""
+	}
+	return quantity.Plain(math.Round(q.Lo*0.5)) + " to " + quantity.Plain(math.Round(q.Hi*1.1)) + " g"
 }

@@ -166,7 +166,7 @@ func (r Reader) sorted(lines []Line, goal, tail string, left *[]Left) []Line {
 		flour := known && it.Flour > 0
 		switch {
 		case goal == "dough":
-		case bench().MatchString(goal) && (!strings.HasPrefix(goal, "dust") || flour || l.Amount == "?"),
+		case bench().MatchString(goal) && (!strings.HasPrefix(goal, "dus") || flour || l.Amount == "?"),
 			flour && strings.Contains(goal, "rol"):
 			*left = append(*left, Left(strings.TrimSpace(l.amountText()+l.Name+" "+tail)))
 			continue
@@ -241,28 +241,38 @@ func wordsOf(text string) []string { return wordForm().FindAllString(strings.ToL
 // joiners stand between two ingredients of one line.
 var joiners = spelling.Pattern(`(?i)\s*(?:\+|&|,|;|\bplus\b|\band\b|\b(?:lightly )?(?:beaten|mixed|whisked|thinned) (?:together )?with\b|\bwith\b)\s*`)
 
-// several reads the ingredients of one text: "1 large egg + 1 yolk" are two.
+// several reads the ingredients of one text: "1 large egg + 1 yolk" are two. It cuts where what
+// stands before is an ingredient and what follows begins with an amount.
 func (r Reader) several(text string) ([]Line, bool) {
 	text = strings.Trim(text, " ,.;")
+	var lines []Line
+	from := 0
 	for _, at := range joiners().FindAllStringIndex(outside(text), -1) {
-		left, right := text[:at[0]], text[at[1]:]
-		m := amountAt().FindString(numbered(right))
-		if m == "" || left == "" {
+		if at[0] <= from || amountAt().FindString(numbered(text[at[1]:])) == "" {
 			continue
 		}
-		first, one := r.one(left)
-		if !one || first.Unknown != "" {
-			continue
-		}
-		rest, more := r.several(right)
-		if more && (rest[0].Unknown == "" || strings.Contains(strings.ToLower(first.Name), "egg")) {
-			return append([]Line{first}, rest...), true
+		if l, ok := r.one(text[from:at[0]]); ok && l.Unknown == "" && r.startsOne(text[at[1]:]) {
+			lines, from = append(lines, l), at[1]
 		}
 	}
-	if l, ok := r.one(text); ok {
-		return []Line{l}, true
+	if l, ok := r.one(text[from:]); ok {
+		return append(lines, l), true
 	}
-	return nil, false
+	if from == 0 {
+		return nil, false
+	}
+	l, ok := r.one(text) // no end to what was cut: it is one after all
+	return []Line{l}, ok
+}
+
+// startsOne reports whether a text begins with an ingredient: "1 tbsp" alone is more of the one before.
+func (r Reader) startsOne(text string) bool {
+	end := len(text)
+	if at := joiners().FindStringIndex(outside(text)); at != nil && at[0] > 0 {
+		end = at[0]
+	}
+	l, ok := r.one(text[:end])
+	return ok && (l.Unknown == "" || l.Amount != "?")
 }
 
 // outside is a text of the same length with blanks for what stands in brackets.
