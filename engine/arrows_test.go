@@ -53,7 +53,8 @@ var mayKnow = map[string][]string{
 
 	"engine/science/internal/published": nil, // for tests alone
 
-	"engine/slips": {"engine/source"}, // corrected lines of a text that does not parse; it knows no words
+	// corrected lines of a text that does not parse; it knows no words
+	"engine/slips": {"engine/source"},
 	"engine/reading": {
 		"engine/quantity",
 		"engine/source",
