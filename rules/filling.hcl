@@ -15,8 +15,8 @@ rule "spread-too-warm" {
   why    = "A warm filling melts the dough's butter and wakes its yeast from inside: the layers slide, and the piece proofs round a hollow."
   source = "butter and chocolate fillings are spread at 18 to 24 C: common practice, no source; butter is soft at 26 C (sourdough school's note, read)"
 
-  adjust "cool.time" { within = [5, 240] }
   adjust "cool.as" { within = [10, 60] }
+  adjust "cool.time" { within = [5, 120] }
 }
 
 trial "filling beaten to" {

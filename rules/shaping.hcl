@@ -399,7 +399,6 @@ rule "pieces-uneven" {
   why    = "A left-over lump is thrown away, or goes in as one piece that bakes unlike the others."
   source = "mixing and scaling loss up to 5 %: an ingredient maker's baking compendium 13.5 (read); a quarter of a piece as the limit is a judgement"
 
-  adjust "step.measure" {}
   adjust "makes" {}
 }
 
@@ -526,8 +525,6 @@ rule "divide-slipped" {
   say    = "The dough divides into {divide.pieces}, and {formula.pieces} are wanted. Did a point slip in the weight of a piece?"
   why    = "A braid takes up to eight ropes a piece; beyond that the figures do not belong together."
   source = "common practice, no source"
-
-  adjust "step.measure" {}
 }
 
 trial "four pieces of a weight" {
