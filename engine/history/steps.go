@@ -221,7 +221,7 @@ func (f *Simulator) heated(step *formula.Step, st *Stage) {
 	st.Core, st.Mean, st.Surface = after, after, after
 	st.CoreMax = st.StartCore.Max(after)
 	if f.setup.Part.Kind == formula.Dough && f.mixed && after.Low >= crumbC && !mixesLater(step) {
-		_, body, rho := f.inOven() // fried, steamed or boiled through: it has risen as in an oven
+		_, body, rho := f.inOven(step) // fried, steamed or boiled through: it has risen as in an oven
 		f.becomeCrumb(body, rho)
 	}
 }
