@@ -1,6 +1,9 @@
 package history
 
-import "forebake/engine/science/heat"
+import (
+	"forebake/engine/formula"
+	"forebake/engine/science/heat"
+)
 
 // stretch is all that a course by finite volumes hangs on.
 type stretch struct {
@@ -19,7 +22,12 @@ type followed struct {
 
 // memory keeps the last stretches that were followed. A formula is followed anew for every reading
 // of its ranges and for every amount that is tried, and most of its stretches stay as they are.
-type memory struct{ kept map[stretch]followed }
+type memory struct {
+	kept   map[stretch]followed
+	trails [mostTrails]trail
+	firsts [mostTrails]*formula.Step // where they begin
+	next   int                       // trail that is written next
+}
 
 // mostKept is how many stretches are kept: those of one formula in all its readings, and some.
 const mostKept = 512
