@@ -34,6 +34,7 @@ var mayKnow = map[string][]string{
 		"engine/source",
 	}, // prints ingredients; no formula
 	"engine/science/bake":          {"engine/science/heat"}, // bodies, radiation and roots of conduction
+	"engine/science/collocation":   {"engine/science/heat"}, // curves by temperature, states
 	"engine/science/bakersmath":    nil,                     // science: numbers in, numbers out, checkable against a book
 	"engine/science/ferment":       nil,
 	"engine/science/geometry":      nil,
@@ -93,6 +94,7 @@ var mayKnow = map[string][]string{
 		"engine/kitchen",
 		"engine/quantity",
 		"engine/science/bake",
+		"engine/science/collocation",
 		"engine/science/ferment",
 		"engine/science/geometry",
 		"engine/science/heat",

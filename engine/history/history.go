@@ -16,6 +16,7 @@ import (
 	"forebake/engine/formula"
 	"forebake/engine/kitchen"
 	"forebake/engine/science/bake"
+	"forebake/engine/science/collocation"
 	"forebake/engine/science/ferment"
 	"forebake/engine/science/heat"
 	"forebake/engine/science/melt"
@@ -143,16 +144,13 @@ type Simulator struct {
 
 	runs [figure.Runs]run
 	standing
-	began   int // Waits when the part at hand began
-	volumes heat.Volumes
-	solved  heat.Solved
-	stages  []Stage
-	samples []Sample
-	tracing bool
-	frozen  [figure.Runs]frozen
-
-	chocolate, butter fatty
-	followed          *memory // see Share
+	began    int // Waits when the part at hand began
+	volumes  heat.Volumes
+	smooth   collocation.Body
+	stages   []Stage
+	samples  []Sample
+	tracing  bool
+	followed *memory // see Share
 }
 
 // standing is how a part stands between two steps, its temperatures apart.
@@ -275,29 +273,20 @@ func (f *Simulator) TimeTo(s Setup, step *formula.Step, targetC float64) (figure
 }
 
 // TimeToIf is TimeTo with another step in that one's place.
-func (f *Simulator) TimeToIf(
-	s Setup,
-	step, instead *formula.Step,
-	targetC float64,
-) (figure.Estimate, bool) {
+func (f *Simulator) TimeToIf(s Setup, step, instead *formula.Step,
+	targetC float64) (figure.Estimate, bool) {
 	return f.timeTo(s, step, instead, targetC, 0)
 }
 
 // TimeToAs is TimeTo with the part standing as a slab of another thickness, m.
-func (f *Simulator) TimeToAs(
-	s Setup,
-	step *formula.Step,
-	targetC, slabM float64,
-) (figure.Estimate, bool) {
+func (f *Simulator) TimeToAs(s Setup, step *formula.Step,
+	targetC, slabM float64) (figure.Estimate, bool) {
 	return f.timeTo(s, step, step, targetC, slabM)
 }
 
 // timeTo takes the part as it stands for a slab of 0.
-func (f *Simulator) timeTo(
-	s Setup,
-	step, instead *formula.Step,
-	targetC, slabM float64,
-) (figure.Estimate, bool) {
+func (f *Simulator) timeTo(s Setup, step, instead *formula.Step,
+	targetC, slabM float64) (figure.Estimate, bool) {
 	s.Trace = false
 	f.begin(s)
 	f.stages = f.stages[:0]
@@ -335,11 +324,8 @@ func (f *Simulator) timeTo(
 				through := read && slabM == 0 && f.believe(&f.runs[i], instead, e)
 				out[i] = f.reach(&f.runs[i], e, targetC, through)
 			}
-			return figure.Estimate{
-				Low:  min(out[0], out[1], out[2]),
-				Mid:  out[1],
-				High: max(out[0], out[1], out[2]),
-			}, true
+			return figure.Estimate{Low: min(out[0], out[1], out[2]), Mid: out[1],
+				High: max(out[0], out[1], out[2])}, true
 		}
 		f.step(other, &st)
 	}
@@ -356,8 +342,7 @@ func (f *Simulator) reach(l *run, e environment, targetC float64, read bool) flo
 		return 0
 	}
 	if !read && f.solvedFor(l, e) {
-		v := &f.volumes
-		f.startWorking(v, l, f.beginning(l, e, l.which))
+		v := f.startWorking(l, f.beginning(l, e, l.which))
 		pace := f.freezePace(l, e)
 		return v.TimeTo(heat.Core, targetC, longestWatch*pace) / pace / 3600
 	}

@@ -3,9 +3,10 @@ package history
 import (
 	"forebake/engine/formula"
 	"forebake/engine/science/heat"
+	"forebake/engine/science/melt"
 )
 
-// stretch is all that a course by finite volumes hangs on.
+// stretch is all that a course by a solver hangs on.
 type stretch struct {
 	begin               beginning
 	pace                float64 // of freezing
@@ -27,15 +28,12 @@ type memory struct {
 	trails [mostTrails]trail
 	firsts [mostTrails]*formula.Step // where they begin
 	next   int                       // trail that is written next
+	curves melt.Curves
+	modes  heat.Solved
 }
 
 // mostKept is how many stretches are kept: those of one formula in all its readings, and some.
 const mostKept = 512
-
-func (m *memory) find(k stretch) (followed, bool) {
-	was, ok := m.kept[k]
-	return was, ok
-}
 
 func (m *memory) keep(k stretch, f followed) {
 	if m.kept == nil || len(m.kept) >= mostKept {

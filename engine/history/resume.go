@@ -43,8 +43,8 @@ func (m *memory) newTrail(s Setup) *trail {
 	return t
 }
 
-// mark keeps how the part stands after so many steps, where all runs are even and a wait was followed
-// since the last mark.
+// mark keeps how the part stands after so many steps, where all runs are even and a wait was
+// followed since the last mark.
 func (f *Simulator) mark(t *trail, steps int, record *Record) {
 	waits, last := f.Waits-f.began, 0
 	if n := len(t.marks); n > 0 {
@@ -114,7 +114,8 @@ func (f *Simulator) resume(s Setup, t *trail, record *Record, limit int) (steps 
 // drawn.
 func (t *trail) beginsAs(s *Setup, drawn bool) bool {
 	o := &t.setup
-	return o.Part.Kind == s.Part.Kind && t.pieces == s.Part.Formula.Makes.Pieces && o.Kitchen == s.Kitchen && o.MassG == s.MassG &&
+	return o.Part.Kind == s.Part.Kind && t.pieces == s.Part.Formula.Makes.Pieces &&
+		o.Kitchen == s.Kitchen && o.MassG == s.MassG &&
 		o.Material == s.Material && o.Start == s.Start && o.Started == s.Started &&
 		o.Gas == s.Gas && o.OwnHeat == s.OwnHeat && o.HeatSilent == s.HeatSilent &&
 		(!drawn || o.Trace == s.Trace && o.TraceBaked == s.TraceBaked)
@@ -134,7 +135,8 @@ func (t *trail) same(s *Setup, limit int) (n int) {
 
 // putsAs reports whether two steps put on as much of the same.
 func putsAs(a, b *formula.Step, of, with *Setup) bool {
-	if a.Share() != b.Share() || a.Uses.Kind != b.Uses.Kind || of.Filling == nil || with.Filling == nil {
+	if a.Share() != b.Share() || a.Uses.Kind != b.Uses.Kind ||
+		of.Filling == nil || with.Filling == nil {
 		return false
 	}
 	x, y := of.Filling(a.Uses), with.Filling(b.Uses)

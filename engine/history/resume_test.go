@@ -10,8 +10,8 @@ import (
 	"forebake/engine/history"
 )
 
-// apart reports whether two estimates differ by more than the walk's memory of modes makes of them: it
-// takes two Biot numbers that differ by 1e-7 for one.
+// apart reports whether two estimates differ by more than the walk's memory of modes makes of
+// them: it takes two Biot numbers that differ by 1e-7 for one.
 func apart(x, y figure.Estimate) bool {
 	const by = 1e-5
 	return math.Abs(x.Low-y.Low) > by || math.Abs(x.Mid-y.Mid) > by || math.Abs(x.High-y.High) > by
@@ -44,8 +44,8 @@ func TestReadingsFollowOn(t *testing.T) {
 					a, b := &again.Stages[i], &want.Stages[i]
 					if a.Step != b.Step || a.Known != b.Known || a.Missing != b.Missing ||
 						a.MissingAt != b.MissingAt || a.StartH != b.StartH || a.EndH != b.EndH ||
-						apart(a.Core, b.Core) || apart(a.Mean, b.Mean) || apart(a.CoreMax, b.CoreMax) ||
-						apart(a.Hours, b.Hours) || apart(a.MinutesToCore, b.MinutesToCore) ||
+						apart(a.Core, b.Core) || apart(a.Mean, b.Mean) ||
+						apart(a.CoreMax, b.CoreMax) || apart(a.Hours, b.Hours) || apart(a.MinutesToCore, b.MinutesToCore) ||
 						len(a.Trace[0]) != len(b.Trace[0]) || again.Rise != want.Rise {
 						t.Fatalf("%s, stage %d: %+v, then %+v", k.text(), i, *b, *a)
 					}

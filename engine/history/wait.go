@@ -211,18 +211,16 @@ func (f *Simulator) timeError(l *run, e environment) float64 {
 	return (err + f.setup.Material.Open) * f.told[e.air].left
 }
 
-// solvedFor reports whether a stage is followed by finite volumes.
+// solvedFor reports whether a stage is followed by a solver and not by its walk.
 func (f *Simulator) solvedFor(l *run, e environment) bool {
 	return f.worksHard(l, e) || f.freezes(l, e) || f.melts(l, e) || f.setup.Material.Crumb
 }
 
-// working follows a stage by finite volumes. It starts even, at the mean, which is how a dough that
+// working follows a stage by a solver. It starts even, at the mean, which is how a dough that
 // was just mixed or rested stands. It gives the state after seconds, the hottest core until then,
 // the equivalent hours gained in fermenting seconds, and leaves the run even.
 func (f *Simulator) working(
-	l *run,
-	e environment,
-	seconds, fermenting float64,
+	l *run, e environment, seconds, fermenting float64,
 ) (end heat.State, most, hours float64) {
 	most = f.now(l).CoreC
 	end, warmest, hours := f.solve(l, e, l.which, seconds, fermenting)
@@ -238,7 +236,7 @@ func (f *Simulator) working(
 	return end, max(most, warmest), hours
 }
 
-// solve is one course by finite volumes, with the heat of one of the runs. What was followed from
+// solve is one course by a solver, with the heat of one of the runs. What was followed from
 // the same beginning under the same conditions is remembered.
 func (f *Simulator) solve(
 	l *run,
@@ -250,13 +248,12 @@ func (f *Simulator) solve(
 		begin: f.beginning(l, e, heats), pace: f.freezePace(l, e),
 		seconds: seconds, fermenting: fermenting, works: f.setup.Gas > 0, tracing: f.tracing,
 	}
-	if was, ok := f.followed.find(k); ok {
+	if was, ok := f.followed.kept[k]; ok {
 		f.samples = append(f.samples, was.samples...)
 		return was.end, was.most, was.hours
 	}
 	const parts = 12
-	v := &f.volumes
-	f.startWorking(v, l, k.begin)
+	v := f.startWorking(l, k.begin)
 	from := len(f.samples)
 	end = v.Advance(0)
 	most = end.CoreC
@@ -286,7 +283,7 @@ func (f *Simulator) solve(
 	return end, most, hours
 }
 
-// beginning is all that a course by finite volumes begins with.
+// beginning is all that a course by a solver begins with.
 type beginning struct {
 	dimension, halfM     float64
 	properties           heat.Properties
@@ -326,25 +323,44 @@ func (f *Simulator) beginning(l *run, e environment, heats figure.Run) beginning
 	return b
 }
 
-// startWorking starts the finite volumes of a run.
-func (f *Simulator) startWorking(v *heat.Volumes, l *run, b beginning) {
-	v.Start(b.dimension, b.halfM, b.properties, b.tC)
+// solver follows a body from the beginning of a stage on.
+type solver interface {
+	Advance(seconds float64) heat.State
+	TimeTo(p heat.Point, targetC, within float64) float64
+}
+
+// startWorking starts what follows a run: finite volumes where water freezes or chocolate sets, else
+// collocation.
+func (f *Simulator) startWorking(l *run, b beginning) solver {
+	m := f.setup.Material
+	if b.freezes || b.melts {
+		v := &f.volumes
+		v.Start(b.dimension, b.halfM, b.properties, b.tC)
+		if f.works() {
+			v.SetOwnHeat(b.ownHeat, pace)
+		}
+		if b.freezes {
+			t := f.followed.curves.Freezing(f.ice(l), m.SpecificHeat, m.Butterfat)
+			v.SetSpecificHeat(t.SpecificHeat)
+			v.SetConductivity(t.Conductivity)
+		} else {
+			v.SetSpecificHeat(f.followed.curves.Chocolate(m.SpecificHeat, m.Chocolate))
+		}
+		v.Stage(b.ambientC, b.h)
+		return v
+	}
+	s := &f.smooth
+	s.Start(b.dimension, b.halfM, b.properties, b.tC)
 	if f.works() {
-		v.SetOwnHeat(b.ownHeat, pace)
+		s.SetOwnHeat(b.ownHeat, pace)
 	}
-	switch {
-	case b.freezes:
-		curves := f.heats(l)
-		v.SetSpecificHeat(curves.specificHeat)
-		v.SetConductivity(curves.share)
-	case b.crumb:
-		v.SetConductivity(bake.CrumbShare)
-	case b.melts:
-		v.SetSpecificHeat(f.chocolateHeats())
-	case b.butterfat > 0:
-		v.SetSpecificHeat(f.butterHeats())
+	if b.crumb {
+		s.SetConductivity(bake.CrumbShare)
+	} else if b.butterfat > 0 {
+		s.SetSpecificHeat(f.followed.curves.Butter(m.SpecificHeat, m.Butterfat))
 	}
-	v.Stage(b.ambientC, b.h)
+	s.Stage(b.ambientC, b.h)
+	return s
 }
 
 // waiting is one wait: what its three runs begin with, and what comes of each.
@@ -576,17 +592,8 @@ const readingSlack = 4
 // outermost gives the temperatures between which a part that started so in such surroundings must
 // be, C.
 func outermost(start [figure.Runs]float64, e environment) (lo, hi float64) {
-	return min(
-			start[0],
-			start[1],
-			start[2],
-			e.ambient.Lo,
-		), max(
-			start[0],
-			start[1],
-			start[2],
-			e.ambient.Hi,
-		)
+	return min(start[0], start[1], start[2], e.ambient.Lo),
+		max(start[0], start[1], start[2], e.ambient.Hi)
 }
 
 // worstC is the temperature at which what spoils food grows fastest, as far as limits are published
