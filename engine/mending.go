@@ -30,7 +30,8 @@ type MendResult struct {
 	rewrites      []files.Rewrite
 }
 
-// Run is the run over the texts as they were read, or as they are mended.
+// Run is the run over the texts as they were read, or as they
+// are mended.
 func (r *MendResult) Run(mended bool) *Result {
 	if mended {
 		return r.after
@@ -38,7 +39,8 @@ func (r *MendResult) Run(mended bool) *Result {
 	return r.before
 }
 
-// Failed reports whether a finding that is left stands at or above the failing level of its house.
+// Failed reports whether a finding that is left stands at or above the
+// failing level of its house.
 func (r *MendResult) Failed() bool {
 	for _, f := range r.Left {
 		if r.before.Fails(f, nil) {
@@ -48,8 +50,9 @@ func (r *MendResult) Failed() bool {
 	return false
 }
 
-// Mend looks for the changes that clear the findings of every formula of the inputs, and proves
-// them by a second run over the mended texts. It writes nothing.
+// Mend looks for the changes that clear the findings of every formula
+// of the inputs, and proves them by a second run over the mended texts.
+// It writes nothing.
 func (e *Engine) Mend(inputs []Input, taste bool) *MendResult {
 	res := &MendResult{before: e.do(inputs, run.Options{Keep: true})}
 	read := res.before.Files
@@ -90,8 +93,8 @@ func (e *Engine) Mend(inputs []Input, taste bool) *MendResult {
 	return res
 }
 
-// held gives the inputs of a run again, each with its text as mended. Those without a text are left
-// as they are.
+// held gives the inputs of a run again, each with its text as mended.
+// Those without a text are left as they are.
 func held(files []run.File, mended []mendedFile) []Input {
 	inputs := make([]Input, len(files))
 	for i := range files {
@@ -150,8 +153,9 @@ func (e *Engine) mendFile(f *run.File, taste bool) (out mendedFile) {
 	return out
 }
 
-// unproven gives the problems of a mended file that the run over its new text does not bear out:
-// what the search says is left must be all that the run finds.
+// unproven gives the problems of a mended file that the run over its
+// new text does not bear out: what the search says is left must be all
+// that the run finds.
 func unproven(m *mendedFile, after *run.File) source.Problems {
 	if problems := after.Problems(); len(problems) > 0 {
 		return problems
@@ -168,15 +172,17 @@ func unproven(m *mendedFile, after *run.File) source.Problems {
 		}
 		if left[name(f)]--; left[name(f)] < 0 {
 			return source.Problems{{Text: fmt.Sprintf("%s: line %d of the mended text has %s, "+
-				"which the search did not see; nothing is changed", after.Input.Name, f.Place.Line(), f.Rule)}}
+				"which the search did not see; nothing is changed", after.Input.Name,
+				f.Place.Line(), f.Rule)}}
 		}
 	}
 	return nil
 }
 
-// Patch gives the changes of the files as a unified diff, with paths as they were named: git apply
-// takes it in the folder of the run. Paths out of that folder, which git refuses, begin at the root
-// of the repository.
+// Patch gives the changes of the files as a unified diff, with paths
+// as they were named: git apply takes it in the folder of the run.
+// Paths out of that folder, which git refuses, begin at the root of
+// the repository.
 func (r *MendResult) Patch() []byte {
 	var out []byte
 	address := files.InRepository()
@@ -192,7 +198,8 @@ func (r *MendResult) Patch() []byte {
 	return out
 }
 
-// Write writes the mended files, all or none, and notes it in the mendings.
+// Write writes the mended files, all or none, and notes it in
+// the mendings.
 func (r *MendResult) Write() error {
 	if err := files.WriteAll(r.rewrites); err != nil {
 		return err
@@ -203,8 +210,8 @@ func (r *MendResult) Write() error {
 	return nil
 }
 
-// Budgets of the search, in answers and entries read (mend.Mender.Budget). A check of a demo draft
-// asks for some 300.
+// Budgets of the search, in answers and entries read
+// (mend.Mender.Budget). A check of a demo draft asks for some 300.
 const (
 	mendBudget  = 400_000 // of mend, for one formula
 	checkBudget = 54_000  // of the mends of a check, for all formulas
@@ -212,8 +219,9 @@ const (
 	leastForOne = 2_000   // with less, a search finds too little to be told
 )
 
-// Suggest gives the flagged findings of a check their mends, each by itself, as far as the budget
-// goes, or until Ended. Notices say where it ended, and which command tells the rest.
+// Suggest gives the flagged findings of a check their mends, each by
+// itself, as far as the budget goes, or until Ended. Notices say where
+// it ended, and which command tells the rest.
 func (e *Engine) Suggest(res *Result) {
 	var files []*run.File
 	formulas := 0
@@ -243,7 +251,8 @@ func (e *Engine) Suggest(res *Result) {
 	}
 }
 
-// flaggedFormulas counts the formulas of a file that have a flagged finding.
+// flaggedFormulas counts the formulas of a file that have a
+// flagged finding.
 func flaggedFormulas(f *run.File) int {
 	names := map[string]bool{}
 	for _, one := range f.Findings {
@@ -254,8 +263,8 @@ func flaggedFormulas(f *run.File) int {
 	return len(names)
 }
 
-// suggestIn gives the flagged findings of one file their mends. The notices name the formulas whose
-// search ended at its budget.
+// suggestIn gives the flagged findings of one file their mends. The
+// notices name the formulas whose search ended at its budget.
 func (e *Engine) suggestIn(file *run.File, budget int) (notices []string) {
 	for n, c := range file.Formulas {
 		m := e.newMender(file.House)

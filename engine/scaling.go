@@ -29,7 +29,8 @@ type ScaleResult struct {
 // Run is the run over the scaled text.
 func (r *ScaleResult) Run() *Result { return r.after }
 
-// Failed reports whether an answer that the size brings stands at or above the failing level.
+// Failed reports whether an answer that the size brings stands at or
+// above the failing level.
 func (r *ScaleResult) Failed() bool {
 	for _, f := range r.Scaling.New {
 		if r.before.Fails(f, nil) {
@@ -47,8 +48,8 @@ func (r *ScaleResult) Write() error {
 		{Path: f.Input.Path, Before: f.Text.Text, After: r.Text}})
 }
 
-// Scale brings one formula of a file to another size, and checks it there. name picks it where the
-// file holds several. It writes nothing.
+// Scale brings one formula of a file to another size, and checks it
+// there. name picks it where the file holds several. It writes nothing.
 func (e *Engine) Scale(in Input, name string, want Size) *ScaleResult {
 	out := &ScaleResult{before: e.do([]Input{in}, run.Options{Keep: true})}
 	if out.Problems = out.before.Problems; len(out.Problems) > 0 {
@@ -137,7 +138,8 @@ func flourText(f *formula.Formula) string {
 	return quantity.FormatInterval(sum, "g")
 }
 
-// theFormula finds the formula that is meant: the one of that name, or the only one of its file.
+// theFormula finds the formula that is meant: the one of that name, or
+// the only one of its file.
 func theFormula(file *run.File, name string) (*formula.Formula, source.Problems) {
 	if name == "" && len(file.Models) == 1 {
 		return file.Models[0], nil
@@ -173,7 +175,8 @@ func joined(names []string) string {
 	return text
 }
 
-// problemsOf gives the problems that an error holds, else one with its text.
+// problemsOf gives the problems that an error holds, else one with
+// its text.
 func problemsOf(err error, file *run.File) source.Problems {
 	var problems source.Problems
 	if errors.As(err, &problems) {

@@ -9,9 +9,10 @@ import (
 	"forebake/engine/sheet"
 )
 
-// Sheets makes the sheet of each file of some inputs, in their order. The clock of a formula is
-// that of its plan: held to the clocks that are asked for, else to the start that it gives, else
-// counted from nought. There are none where the result has problems.
+// Sheets makes the sheet of each file of some inputs, in their order.
+// The clock of a formula is that of its plan: held to the clocks that
+// are asked for, else to the start that it gives, else counted from
+// nought. There are none where the result has problems.
 func (e *Engine) Sheets(inputs []Input, ask PlanAsk) ([]sheet.Page, *Result, error) {
 	ready, start, err := ask.clocks()
 	if err != nil {

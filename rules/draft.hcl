@@ -622,6 +622,8 @@ rule "tenfold-slip" {
   say    = "{ingredient.amount_g} of {ingredient.name} is ten times off for its kind. Did you mean {ingredient.meant_g}?"
   why    = "A point or a nought slips easily, and the batch is lost."
   source = "two and a half times beyond the usual share of its class, where a tenth or ten times of it would be usual: a judgement on the family range table"
+
+  adjust "amount" { to = "ingredient.meant_g" }
 }
 
 trial "grams of salt, the point slipped" {

@@ -135,7 +135,8 @@ func (s *Subject) Each(f *formula.Formula, visit func(facts.Subject)) {
 		for _, p := range f.Parts {
 			for _, step := range p.Steps {
 				// Bakes in one oven are one subject, the last of them.
-				if len(s.Verbs) == 0 || slices.Contains(s.Verbs, step.Verb.Name) && !step.BakesOn() {
+				if len(s.Verbs) == 0 || slices.Contains(s.Verbs, step.Verb.Name) &&
+					!step.BakesOn() {
 					visit(facts.Subject{On: facts.OnStep, Part: p, Step: step})
 				}
 			}

@@ -27,8 +27,8 @@ func number(on On, list []Fact) []*Fact {
 	return out
 }
 
-// All gives the facts about one kind of subject, in the order of declaration. The caller must not
-// change the list.
+// All gives the facts about one kind of subject, in the order of
+// declaration. The caller must not change the list.
 func All(on On) []*Fact { return catalogue[on] }
 
 // Find finds a fact by subject and name.

@@ -14,7 +14,8 @@ import (
 // named are the units that the name of a figure ends in.
 var named = []string{"g/mL", "mL/g", "%", "min", "mm", "cm", "g", "C", "h", "m", "%-hours"}
 
-// Names that say their unit another way: hours, h_to_10c, bulk_h26, minutes_to_core, e_gained, pct.
+// Names that say their unit another way: hours, h_to_10c, bulk_h26,
+// minutes_to_core, e_gained, pct.
 var unitFirst = regexp.MustCompile(`^(hours|pct|minutes.*|h_.*|e_.*|.*_h26)$`)
 
 func everyFact(visit func(f *Fact)) {
@@ -80,7 +81,8 @@ func TestDeclarations(t *testing.T) {
 			}
 		}
 		made := 0
-		for _, is := range []bool{f.part != nil, f.step != nil, f.ingredient != nil, f.formula != nil, f.kitchen != nil} {
+		for _, is := range []bool{f.part != nil, f.step != nil, f.ingredient != nil,
+			f.formula != nil, f.kitchen != nil} {
 			if is {
 				made++
 			}
@@ -117,8 +119,8 @@ func TestPromisedNames(t *testing.T) {
 	}
 }
 
-// Whatever comes out of a model says so, and its declaration says how far to trust it; whatever
-// does not, does not.
+// Whatever comes out of a model says so, and its declaration says how
+// far to trust it; whatever does not, does not.
 func TestModelsAdmitTheirError(t *testing.T) {
 	s := sheet(t, `
   family = "sweet dough"

@@ -11,7 +11,8 @@ import (
 	"forebake/engine/source"
 )
 
-// sheet reads one formula from its body and makes its sheet, in a kitchen without a house file.
+// sheet reads one formula from its body and makes its sheet, in a
+// kitchen without a house file.
 func sheet(t *testing.T, body string) *Sheet {
 	t.Helper()
 	f := source.New("f.hcl", []byte("formula \"t\" {\n"+body+"\n}\n"))

@@ -42,8 +42,8 @@ func (s *Sheet) beside() *Sheet {
 	return other
 }
 
-// Reset makes the sheet serve another formula, keeping its memory: one sheet serves all formulas of
-// a worker.
+// Reset makes the sheet serve another formula, keeping its memory: one
+// sheet serves all formulas of a worker.
 func (s *Sheet) Reset(f *formula.Formula, k *kitchen.Kitchen) {
 	s.Sheet.Reset(f, withTins(f, k))
 	s.isWeighed, s.isUsual, s.spanning.known = false, false, false
@@ -71,7 +71,8 @@ func (s *Sheet) Reset(f *formula.Formula, k *kitchen.Kitchen) {
 	}
 }
 
-// withTins is the kitchen with the tins that the formula names and the house does not.
+// withTins is the kitchen with the tins that the formula names and the
+// house does not.
 func withTins(f *formula.Formula, k *kitchen.Kitchen) *kitchen.Kitchen {
 	for _, t := range f.OpenTins() {
 		k = k.WithOpenTin(t.Name, t.Place)
@@ -79,15 +80,17 @@ func withTins(f *formula.Formula, k *kitchen.Kitchen) *kitchen.Kitchen {
 	return k
 }
 
-// Value gives the value of a fact on a subject. A step fact asked of a step whose verb has no such
-// figure is absent.
+// Value gives the value of a fact on a subject. A step fact asked of a
+// step whose verb has no such figure is absent.
 func (s *Sheet) Value(f *Fact, x Subject) *Value {
 	if f.declared != nil {
 		return s.declaredValue(f, x)
 	}
 	c := s.cell(f, x)
 	if c.generation != s.generation {
-		c.generation = s.generation // before the call: a fact that asks for itself is a mistake that must not hang
+		// before the call: a fact that asks for itself is a mistake
+		// that must not hang
+		c.generation = s.generation
 		c.value, c.spread = s.compute(f, x), false
 		if readings := s.spread(); len(readings) > 0 {
 			c.value, c.spread = s.over(f, x, c.value, readings)
@@ -96,8 +99,8 @@ func (s *Sheet) Value(f *Fact, x Subject) *Value {
 	return &c.value
 }
 
-// cell finds the cell of a fact on a subject. Those of one fact stand side by side, since a rule asks
-// the same of every subject.
+// cell finds the cell of a fact on a subject. Those of one fact stand
+// side by side, since a rule asks the same of every subject.
 func (s *Sheet) cell(f *Fact, x Subject) *cell {
 	values := s.values[f.On]
 	return &values[f.index*(len(values)/len(catalogue[f.On]))+x.row(f.On)]
@@ -120,9 +123,10 @@ func (s *Sheet) compute(f *Fact, x Subject) Value {
 	return f.formula(&s.Sheet)
 }
 
-// Settles lists the ingredients whose open amount or range leaves a fact open, in file order. It
-// weighs each in turn and looks whether the fact's interval shrinks, so it says what would really
-// help; only unsure answers ask for it.
+// Settles lists the ingredients whose open amount or range leaves a
+// fact open, in file order. It weighs each in turn and looks whether
+// the fact's interval shrinks, so it says what would really help; only
+// unsure answers ask for it.
 func (s *Sheet) Settles(f *Fact, x Subject) []*formula.Ingredient {
 	before := *s.Value(f, x)
 	var out []*formula.Ingredient
@@ -143,22 +147,24 @@ func (s *Sheet) Settles(f *Fact, x Subject) []*formula.Ingredient {
 	return out
 }
 
-// retry gives a second sheet of the same formula, on which amounts may be pinned. It is made when
-// first needed and kept: a sheet is large.
+// retry gives a second sheet of the same formula, on which amounts may
+// be pinned. It is made when first needed and kept: a sheet is large.
 func (s *Sheet) retry() *Sheet {
 	if s.trial == nil {
 		s.trial = s.beside()
 	}
-	// The readings of its ranges stay while the formula does: only their figures are made anew.
+	// The readings of its ranges stay while the formula does: only
+	// their figures are made anew.
 	known := s.trial.spanning.known && s.trialOf == s.generation
 	s.trial.Reset(s.Formula, s.Kitchen)
 	s.trial.spanning.known, s.trialOf = known, s.generation
 	return s.trial
 }
 
-// Withheld reports whether a missing figure is missing only because amounts are open or ranges:
-// with every one of them weighed it could be reckoned. Such a figure is not known yet, which is not
-// the same as one that the formula does without.
+// Withheld reports whether a missing figure is missing only because
+// amounts are open or ranges: with every one of them weighed it could
+// be reckoned. Such a figure is not known yet, which is not the same as
+// one that the formula does without.
 func (s *Sheet) Withheld(f *Fact, x Subject) bool {
 	if f.declared != nil {
 		return s.declaredWithheld(f, x)
@@ -173,7 +179,8 @@ func (s *Sheet) Withheld(f *Fact, x Subject) bool {
 	return s.weighed.Pinned != nil && !s.weighed.Value(f, x).Absent
 }
 
-// weighAll turns the sheet of Withheld to the formula at hand, with all that is open weighed.
+// weighAll turns the sheet of Withheld to the formula at hand, with all
+// that is open weighed.
 func (s *Sheet) weighAll() {
 	if s.weighed == nil {
 		s.weighed = s.beside()
@@ -197,8 +204,9 @@ func (s *Sheet) weighAll() {
 	}
 }
 
-// Usual is the sheet with each open seasoning between nothing and the most that is usual of its
-// class; nil where no open amount is so bounded.
+// Usual is the sheet with each open seasoning between nothing and
+// the most that is usual of its class; nil where no open amount is
+// so bounded.
 func (s *Sheet) Usual() *Sheet {
 	if s.isUsual {
 		if s.usual == nil || s.usual.Pinned == nil {
@@ -232,8 +240,9 @@ func (s *Sheet) Usual() *Sheet {
 	return s.usual
 }
 
-// Weighing is what Settles would cost on this formula, in ingredients looked at: it reckons the
-// formula anew for every amount that is open or a range.
+// Weighing is what Settles would cost on this formula, in ingredients
+// looked at: it reckons the formula anew for every amount that is open
+// or a range.
 func (s *Sheet) Weighing() int {
 	open := 0
 	for _, p := range s.Formula.Parts {
@@ -246,16 +255,18 @@ func (s *Sheet) Weighing() int {
 	return open * (s.Formula.Ingredients + ingredientsPerStep*s.Formula.Steps)
 }
 
-// ingredientsPerStep is about how many ingredients are looked at in the time that following one
-// step takes.
+// ingredientsPerStep is about how many ingredients are looked at in the
+// time that following one step takes.
 const ingredientsPerStep = 200
 
-// sharp reports whether the amount of an ingredient is one figure, or all of a part.
+// sharp reports whether the amount of an ingredient is one figure, or
+// all of a part.
 func sharp(in *formula.Ingredient) bool {
 	return in.Amount.All || !in.Amount.Open && in.Amount.IsPoint()
 }
 
-// pin is a weight that an open amount could have, or the middle of a range.
+// pin is a weight that an open amount could have, or the middle of
+// a range.
 func pin(in *formula.Ingredient) Interval {
 	if g := in.Grams.FixedG; g.IsFinite() && g.Hi > 0 {
 		return figure.Point(g.Mid())
@@ -291,8 +302,9 @@ func (s *Sheet) declaredValue(f *Fact, x Subject) *Value {
 	return &c.value
 }
 
-// declaredWithheld is Withheld for a declared figure, worked out once a subject: figures read
-// each other, and asking anew each time would double the work with every figure.
+// declaredWithheld is Withheld for a declared figure, worked out once a
+// subject: figures read each other, and asking anew each time would
+// double the work with every figure.
 func (s *Sheet) declaredWithheld(f *Fact, x Subject) bool {
 	row := x.row(f.On)
 	if c := s.declaredCell(f, row); c.asked != s.generation {
@@ -303,8 +315,9 @@ func (s *Sheet) declaredWithheld(f *Fact, x Subject) bool {
 	return s.declaredCell(f, row).withheld
 }
 
-// OpenAmounts lists the ingredients whose amounts are open where a need asks for all amounts of a
-// part; those of the parts that it takes in count as well.
+// OpenAmounts lists the ingredients whose amounts are open where a need
+// asks for all amounts of a part; those of the parts that it takes in
+// count as well.
 func (s *Sheet) OpenAmounts(n *figure.Need) []*formula.Ingredient {
 	rest, ok := strings.CutPrefix(n.What, "all amounts of \"")
 	if !ok {
@@ -327,11 +340,13 @@ func (s *Sheet) OpenAmounts(n *figure.Need) []*formula.Ingredient {
 	return out
 }
 
-// An open setting spans every value that may stand there, and a range spans itself. A figure is
-// reckoned on a sheet of its own for each reading of them, and spans what comes out.
+// An open setting spans every value that may stand there, and a range
+// spans itself. A figure is reckoned on a sheet of its own for each
+// reading of them, and spans what comes out.
 
-// mostReadings bounds the sheets of one formula, fewestReadings the same of a formula with more than
-// largeReading entries. Beyond it a figure of an open setting is not known at all.
+// mostReadings bounds the sheets of one formula, fewestReadings the
+// same of a formula with more than largeReading entries. Beyond it a
+// figure of an open setting is not known at all.
 const (
 	mostReadings   = 64
 	fewestReadings = 4
@@ -344,8 +359,9 @@ func (s *Sheet) most() int {
 	return max(fewestReadings, min(mostReadings, largeReading/entries))
 }
 
-// Readings is about how many sheets stand beside that of a formula for the settings that are open or
-// ranges: its figures cost so many times as much.
+// Readings is about how many sheets stand beside that of a formula for
+// the settings that are open or ranges: its figures cost so many times
+// as much.
 func Readings(f *formula.Formula, k *kitchen.Kitchen) int {
 	total := 0
 	for _, span := range f.Spans() {
@@ -359,7 +375,8 @@ func Readings(f *formula.Formula, k *kitchen.Kitchen) int {
 	return min(total, s.most())
 }
 
-// version is the formula and the kitchen with one figure for each open or ranged setting.
+// version is the formula and the kitchen with one figure for each open
+// or ranged setting.
 type version struct {
 	sheet   *Sheet
 	formula *formula.Formula
@@ -368,7 +385,8 @@ type version struct {
 	of      int    // the span that it is a reading of, those of the kitchen behind; -1 for several
 }
 
-// spanning is what a sheet keeps of the settings that are open or ranges.
+// spanning is what a sheet keeps of the settings that are open
+// or ranges.
 type spanning struct {
 	known    bool // the rest is that of the formula at hand
 	spans    []formula.Span
@@ -381,7 +399,8 @@ type spanning struct {
 	moves    []moves
 }
 
-// moves is what the readings of one span, all else being alike, make of a figure.
+// moves is what the readings of one span, all else being alike, make of
+// a figure.
 type moves struct {
 	seen, moved bool
 	first       Value
@@ -466,7 +485,8 @@ func (s *Sheet) spread() []*version {
 	return sp.readings
 }
 
-// addEach adds the readings of one span, all others as usual, up to so many readings in all.
+// addEach adds the readings of one span, all others as usual, up to so
+// many readings in all.
 func (s *Sheet) addEach(pick, usual []int, span, most int) {
 	for k := range s.spanning.spans[span].Readings {
 		if len(s.spanning.readings) >= most {
@@ -478,8 +498,8 @@ func (s *Sheet) addEach(pick, usual []int, span, most int) {
 	}
 }
 
-// addGroups adds readings in which so many groups of ranges stand at their low and their high ends
-// in turn; what is open stands as usual.
+// addGroups adds readings in which so many groups of ranges stand at
+// their low and their high ends in turn; what is open stands as usual.
 func (s *Sheet) addGroups(pick, usual []int, groups int) {
 	for g := range max(1, groups) {
 		for _, high := range [...]bool{false, true} {
@@ -514,7 +534,8 @@ func (s *Sheet) addReading(pick []int, k *kitchen.Kitchen, of int) {
 	sp.readings = append(sp.readings, r)
 }
 
-// turn turns a reading to the sheet at hand, and carries the pinned amounts over to it.
+// turn turns a reading to the sheet at hand, and carries the pinned
+// amounts over to it.
 func (r *version) turn(s *Sheet) {
 	if r.turned == s.generation {
 		return
@@ -559,8 +580,8 @@ func (r *version) in(x Subject) Subject {
 	return x
 }
 
-// over gives the figure over all readings; spread reports whether they tell whether it is given,
-// or what it says, in different ways.
+// over gives the figure over all readings; spread reports whether they
+// tell whether it is given, or what it says, in different ways.
 func (s *Sheet) over(
 	f *Fact,
 	x Subject,
@@ -588,7 +609,9 @@ func (s *Sheet) over(
 		one := r.sheet.Value(f, r.in(x))
 		sp.note(r.of, one)
 		if one.Absent && !base.Absent && !sp.open {
-			continue // an end of a range that cannot be reckoned takes nothing from the range that can
+			// an end of a range that cannot be reckoned takes nothing
+			// from the range that can
+			continue
 		}
 		spread = spread || one.Absent != base.Absent || !slices.Equal(one.Words, base.Words)
 		v.Lo, v.Hi = min(v.Lo, one.Lo), max(v.Hi, one.Hi)
@@ -628,10 +651,11 @@ func (s *Sheet) over(
 // asOne stands behind the name of a setting that is to be settled.
 const asOne = ", as one figure"
 
-// firstOpen names the first setting that is open and moves the figure at hand, of the formula or of
-// its kitchen.
+// firstOpen names the first setting that is open and moves the figure
+// at hand, of the formula or of its kitchen.
 func (sp *spanning) firstOpen() *figure.Need {
-	// Where the readings of none alone move it, the first that is open stands for all.
+	// Where the readings of none alone move it, the first that is open
+	// stands for all.
 	for _, any := range [...]bool{false, true} {
 		for i := range sp.spans {
 			if sp.spans[i].Open && (any || i < len(sp.moves) && sp.moves[i].moved) {

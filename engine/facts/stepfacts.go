@@ -8,7 +8,6 @@ import (
 	"forebake/engine/makeup"
 	"forebake/engine/process"
 	"forebake/engine/safety"
-	"forebake/engine/science/bake"
 	"forebake/engine/science/ferment"
 	"forebake/engine/science/geometry"
 )
@@ -23,12 +22,14 @@ func hoursTo(targetC float64) func(*parts, *formula.Step) Value {
 	return func(s *parts, step *formula.Step) Value { return s.HoursTo(step, targetC) }
 }
 
-// cooling makes a step fact from the time that stages of a cooling take.
+// cooling makes a step fact from the time that stages of a
+// cooling take.
 func cooling(stages safety.CoolingStages) func(*parts, *formula.Step) Value {
 	return func(s *parts, step *formula.Step) Value { return s.Cooling(step, stages) }
 }
 
-// stepFacts that are read off the step itself; what the dough goes through in it is another matter.
+// stepFacts that are read off the step itself; what the dough goes
+// through in it is another matter.
 var stepFacts = []Fact{
 	{
 		Name:   "verb",
@@ -282,7 +283,7 @@ var stepFacts = []Fact{
 		Label:  "time from the mix to 5 C",
 		Unit:   "h",
 		of:     (*formula.Verb).Chills,
-		Means:  "time from the end of the mix until the core is cold, if the step lasted so long, or until it goes into the oven",
+		Means:  "time from the end of the mix until the core is cold, if the step lasted so long, or until it goes into the oven; 0 where all that is wet goes in cold",
 		Source: srcCooling,
 		Error:  errHeat,
 		Settle: settleProbe,
@@ -874,7 +875,7 @@ var stepFacts = []Fact{
 		Means:  "where water boils at this altitude; no crumb goes above it",
 		Source: "100 C less 0.0033 C a metre (memory)",
 		step: func(sh *parts, _ *formula.Step) Value {
-			return figure.ValueOf(figure.Point(bake.BoilingPointC(sh.Kitchen.Altitude.Mid())))
+			return figure.ValueOf(figure.Point(sh.BoilsAtC()))
 		},
 	},
 	{
@@ -921,5 +922,6 @@ var stepFacts = []Fact{
 	},
 }
 
-// lower reports whether a is the lower of two figures: of two cores the one that is less cooked.
+// lower reports whether a is the lower of two figures: of two cores the
+// one that is less cooked.
 func lower(a, b *Value) bool { return b.Absent && !a.Absent || !a.Absent && a.Lo < b.Lo }

@@ -1,7 +1,9 @@
-// Package files reads and writes whole files: regular ones, within the limit of their kind.
+// Package files reads and writes whole files: regular ones, within the
+// limit of their kind.
 //
-// Every path that the program opens comes through Texts, and all files of a run are written by
-// WriteAll, all or none. The package knows nothing of their text.
+// Every path that the program opens comes through Texts, and all files
+// of a run are written by WriteAll, all or none. The package knows
+// nothing of their text.
 package files
 
 import (
@@ -14,14 +16,16 @@ import (
 	"syscall"
 )
 
-// Kind is a kind of file: its name in messages, and the most bytes that one may have.
+// Kind is a kind of file: its name in messages, and the most bytes that
+// one may have.
 type Kind struct {
 	Name  string // with its article: "a formula file"
 	Limit int
 }
 
-// Texts gives the texts of files by their paths. Everything that the program reads from a path
-// comes through it: from the disk (Disk), or from an editor that holds some files unsaved (Held).
+// Texts gives the texts of files by their paths. Everything that the
+// program reads from a path comes through it: from the disk (Disk), or
+// from an editor that holds some files unsaved (Held).
 type Texts interface {
 	Read(path string, kind Kind) ([]byte, error)
 }
@@ -29,10 +33,10 @@ type Texts interface {
 // Disk reads files from the disk.
 type Disk struct{}
 
-// Read opens a regular file once and reads it. It refuses a pipe, a device and a
-// folder unopened: opening a pipe can block, and a device has no end. It refuses
-// a file over the limit unread. Errors do not name the path: callers print it as
-// the user wrote it.
+// Read opens a regular file once and reads it. It refuses a pipe, a
+// device and a folder unopened: opening a pipe can block, and a device
+// has no end. It refuses a file over the limit unread. Errors do not
+// name the path: callers print it as the user wrote it.
 func (Disk) Read(path string, kind Kind) ([]byte, error) {
 	f, size, err := openRegular(path, kind)
 	if err != nil {
@@ -42,7 +46,8 @@ func (Disk) Read(path string, kind Kind) ([]byte, error) {
 	return readUpTo(f, int(size), kind)
 }
 
-// openRegular opens a regular file within the limit, and gives its size.
+// openRegular opens a regular file within the limit, and gives
+// its size.
 func openRegular(path string, kind Kind) (f *os.File, size int64, err error) {
 	info, err := os.Stat(path)
 	if err != nil {
@@ -51,7 +56,8 @@ func openRegular(path string, kind Kind) (f *os.File, size int64, err error) {
 	if err := readable(info, kind); err != nil {
 		return nil, 0, err
 	}
-	// The path may lead to a pipe by now: O_NONBLOCK keeps the opening from waiting for a writer.
+	// The path may lead to a pipe by now: O_NONBLOCK keeps the opening
+	// from waiting for a writer.
 	if f, err = os.OpenFile(path, os.O_RDONLY|syscall.O_NONBLOCK, 0); err != nil {
 		return nil, 0, withoutPath(err)
 	}
@@ -65,7 +71,8 @@ func openRegular(path string, kind Kind) (f *os.File, size int64, err error) {
 	return f, info.Size(), nil
 }
 
-// readable gives the error for a file that is not regular or is over the limit.
+// readable gives the error for a file that is not regular or is over
+// the limit.
 func readable(info fs.FileInfo, kind Kind) error {
 	switch mode := info.Mode(); {
 	case mode.IsDir():
@@ -111,7 +118,8 @@ func (e *TooLarge) Error() string {
 	)
 }
 
-// readUpTo reads to the end, and fails for a file that has grown over the limit meanwhile.
+// readUpTo reads to the end, and fails for a file that has grown over
+// the limit meanwhile.
 func readUpTo(r io.Reader, size int, kind Kind) ([]byte, error) {
 	text := make(
 		[]byte,
@@ -153,7 +161,8 @@ func (h Held) Read(path string, kind Kind) ([]byte, error) {
 	return text, nil
 }
 
-// Ends reads the first and the last n bytes of a regular file, or all of it where it is shorter.
+// Ends reads the first and the last n bytes of a regular file, or all
+// of it where it is shorter.
 func Ends(path string, n int) (first, last []byte, err error) {
 	f, size, err := openRegular(path, Kind{"a report", math.MaxInt})
 	if err != nil {

@@ -192,7 +192,8 @@ func TestWriteAllKilled(t *testing.T) {
 			t.Fatalf("%s: the process was not killed: %v", step, err)
 		}
 		holdsText(t, path, "old a.hcl")
-		if err := WriteAll([]Rewrite{{Path: path, Before: []byte("old a.hcl"), After: []byte("new")}}); err != nil {
+		err := WriteAll([]Rewrite{{Path: path, Before: []byte("old a.hcl"), After: []byte("new")}})
+		if err != nil {
 			t.Errorf("%s: the next run: %v", step, err)
 		}
 		holdsText(t, path, "new")

@@ -115,7 +115,7 @@ func (rd *reader) heatOfWay(s *Step) {
 
 // HeatIsOfWay reports whether how hot the step gets is told by its way alone: a boil is a boil.
 func (s *Step) HeatIsOfWay() bool {
-	return s.Way != nil && s.To.Set && s.To.Place == s.Place && s.To.Interval == s.Way.food
+	return s.Way != nil && s.To.Set && s.To.Place == s.Place && s.Way.food.Hull(s.To.Interval) == s.Way.food
 }
 
 // isWhole reports whether the part is cooked as pieces whose middle lags behind the water: dough,

@@ -66,6 +66,9 @@ func way(name, means string, suits func(*Verb) bool, fat fat, air air, oven bake
 		wayTraits: wayTraits{fat, air, oven, mixer}}
 }
 
+// Boils reports whether wet food boils this way: syrup passes 100 C, what simmers does not.
+func (w *Way) Boils() bool { return w != nil && w.food.Hi > 100 }
+
 // heatsTo says how hot wet food gets this way where no to is written, C.
 func (w *Way) heatsTo(lo, hi float64) *Way {
 	w.food = figure.Interval{Lo: lo, Hi: hi}

@@ -322,6 +322,10 @@ func (f *Simulator) timeTo(s Setup, step, instead *formula.Step,
 					return figure.Estimate{}, false
 				}
 				through := read && slabM == 0 && f.believe(&f.runs[i], instead, e)
+				warm := read && instead.Reading.Temp.Hi > targetC
+				if !warm && instead.Verb.Chills() && f.now(&f.runs[i]).CoreC <= targetC {
+					continue // colder than the cold that it comes to: it is there
+				}
 				out[i] = f.reach(&f.runs[i], e, targetC, through)
 			}
 			return figure.Estimate{Low: min(out[0], out[1], out[2]), Mid: out[1],

@@ -68,8 +68,8 @@ func (p *Part) ownAllergens(l Law, set map[string]bool) {
 	}
 }
 
-// addAllergens takes the codes that are there for certain, or for OnLabel those that end in a
-// question mark.
+// addAllergens takes the codes that are there for certain, or for
+// OnLabel those that end in a question mark.
 func addAllergens(codes []string, jurisdiction string, l Law, set map[string]bool) {
 	for _, code := range codes {
 		plain, often := strings.CutSuffix(code, "?")
@@ -79,8 +79,9 @@ func addAllergens(codes []string, jurisdiction string, l Law, set map[string]boo
 	}
 }
 
-// AllergensBrief gives every allergen of both laws by a short word. Those that are there for
-// certain come first; those to check on a label end in a question mark.
+// AllergensBrief gives every allergen of both laws by a short word.
+// Those that are there for certain come first; those to check on a
+// label end in a question mark.
 func (s *Sheet) AllergensBrief() Value {
 	sure, open := map[string]bool{}, map[string]bool{}
 	for i := range s.parts {

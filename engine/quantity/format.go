@@ -80,8 +80,8 @@ func minusIfZero(text string) string {
 	return ""
 }
 
-// decimals returns the number of decimals for a number of this
-// size and unit.
+// decimals returns the number of decimals for a number of this size
+// and unit.
 func decimals(size float64, unit string) int {
 	pick := func(small, middle, large int) int {
 		switch {

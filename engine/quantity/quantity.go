@@ -122,8 +122,9 @@ func readPlain(text string, allowed Kinds) (Quantity, bool) {
 	return Quantity{Kind: u.kind, Interval: figure.Point(x), Unit: u.name, Text: text}, true
 }
 
-// IsPlain reports whether a text is a number and a unit by its canonical name, with no word in it
-// whose meaning a kitchen or a country decides: "200 g", "90 min".
+// IsPlain reports whether a text is a number and a unit by its
+// canonical name, with no word in it whose meaning a kitchen or a
+// country decides: "200 g", "90 min".
 func IsPlain(text string) bool {
 	q, ok := readPlain(text, ^Kinds(0))
 	return ok && q.Unit != "floz"
@@ -169,7 +170,8 @@ func (r *reader) fault(start, end int, format string, args ...any) *Fault {
 }
 
 // nearly are words before an amount that say it is no exact one.
-var nearly = []string{"about", "approx.", "approx", "approximately", "around", "roughly", "ca.", "ca",
+var nearly = []string{"about", "approx.", "approx", "approximately", "around", "roughly",
+	"ca.", "ca",
 	"circa", "c.", "~"}
 
 // nearlyWord steps over a word that says an amount is no exact one.
@@ -267,7 +269,8 @@ func (r *reader) needUnits(lo *measure, hi measure, isRange bool) *Fault {
 			with := func(unit string) string {
 				return strings.TrimSpace(r.text[:t.numberEnd]) + " " + unit + r.text[t.numberEnd:]
 			}
-			// The number alone does not say which: every likely unit is named.
+			// The number alone does not say which: every likely unit
+			// is named.
 			switch {
 			case guess == "C" && t.number >= 32: // below, a Fahrenheit reading is unlikely
 				return r.fault(
@@ -317,7 +320,8 @@ func (r *reader) check(m measure) *Fault {
 					"%s does not add up to one quantity; write it in one unit", whole)
 			}
 			if t.number < 0 {
-				return r.fault(t.start, t.end, "%s is below zero; write more than zero", quote(r.text[t.start:t.end]))
+				return r.fault(t.start, t.end, "%s is below zero; write more than zero",
+					quote(r.text[t.start:t.end]))
 			}
 		}
 		if x := math.Abs(t.number); x != 0 && x < least {
@@ -329,14 +333,16 @@ func (r *reader) check(m measure) *Fault {
 	case math.Abs(x) > largestNumber || math.IsNaN(x):
 		return r.fault(m.start, m.end, tooLarge, whole)
 	case kind == Temperature && x < absoluteZero-1e-9:
-		return r.fault(m.start, m.end, "%s is below absolute zero (-273.15 C); mend the figure", whole)
+		return r.fault(m.start, m.end,
+			"%s is below absolute zero (-273.15 C); mend the figure", whole)
 	case kind != Temperature && m.terms[0].number < 0:
 		return r.fault(m.start, m.end, "%s is below zero; write more than zero", whole)
 	}
 	return nil
 }
 
-// letter returns the fault for a letter that is a unit elsewhere and a kitchen's word here: "1 c".
+// letter returns the fault for a letter that is a unit elsewhere and a
+// kitchen's word here: "1 c".
 func (r *reader) letter(t term) *Fault {
 	word := strings.TrimSpace(r.text[t.numberEnd:t.end])
 	if word != "c" { // "24 C" is rather a temperature in the wrong place
@@ -356,7 +362,8 @@ func joins(a, b *unit) bool {
 	return sameSystem && a.kind == b.kind && a.factor > b.factor
 }
 
-// spoons and litres are measures that add up: "1 cup 2 tbsp", "1 l 2 dl".
+// spoons and litres are measures that add up: "1 cup 2 tbsp", "1 l
+// 2 dl".
 var (
 	spoons = []string{"cup", "floz", "tbsp", "tsp"}
 	litres = []string{"l", "dl", "cl", "ml"}
@@ -422,7 +429,8 @@ func (r *reader) term(signed bool) (term, *Fault) {
 	return t, nil
 }
 
-// plusSign steps over what joins two terms of one amount: "1 cup plus 2 tbsp".
+// plusSign steps over what joins two terms of one amount: "1 cup plus
+// 2 tbsp".
 func (r *reader) plusSign() {
 	for _, w := range []string{"plus", "and", "+", "&"} {
 		rest := r.text[r.at:]
@@ -480,8 +488,9 @@ func (r *reader) number() (float64, *Fault) {
 		}
 		word := r.restWord()
 		if start == 0 && startsWithLetter(word) {
-			return 0, r.fault(0, len(r.text), "%s is not %s; \"?\" stands for what is to be decided, and "+
-				"words go into a note; write for example %s", quote(r.text), r.wanted(), r.mayStand())
+			return 0, r.fault(0, len(r.text), "%s is not %s; \"?\" stands for what is to be "+
+				"decided, and words go into a note; write for example %s", quote(r.text),
+				r.wanted(), r.mayStand())
 		}
 		return 0, r.fault(start, start+len(word), "%s is not a number; write for example %q",
 			quote(word), r.example())
@@ -511,7 +520,8 @@ func (r *reader) oneWord() (float64, bool) {
 		words string
 		x     float64
 	}{{"half an ", 0.5}, {"half a ", 0.5}, {"an ", 1}, {"a ", 1}} {
-		if n := len(w.words); len(r.text)-r.at > n && strings.EqualFold(r.text[r.at:r.at+n], w.words) {
+		n := len(w.words)
+		if len(r.text)-r.at > n && strings.EqualFold(r.text[r.at:r.at+n], w.words) {
 			r.at += n
 			return w.x, true
 		}
@@ -519,8 +529,9 @@ func (r *reader) oneWord() (float64, bool) {
 	return 0, false
 }
 
-// decimalComma reports whether a comma in a number can only be a decimal point: one comma, without
-// three digits after one to three others.
+// decimalComma reports whether a comma in a number can only be a
+// decimal point: one comma, without three digits after one to
+// three others.
 func decimalComma(digits string) bool {
 	whole, after, found := strings.Cut(digits, ",")
 	if !found || after == "" || strings.ContainsAny(after, ".,") || strings.Contains(whole, ".") {
@@ -529,16 +540,18 @@ func decimalComma(digits string) bool {
 	return len(after) != 3 || len(whole) > 3 || strings.Trim(whole, "0") == ""
 }
 
-// thousandPoint reports whether the point of a number may part thousands, as in "1.000": one to
-// three digits before it and three after, the last a zero, which no decimal number needs.
+// thousandPoint reports whether the point of a number may part
+// thousands, as in "1.000": one to three digits before it and three
+// after, the last a zero, which no decimal number needs.
 func thousandPoint(digits string) bool {
 	whole, after, found := strings.Cut(digits, ".")
 	return found && len(after) == 3 && after[2] == '0' && !strings.ContainsAny(after, ".,") &&
 		len(whole) >= 1 && len(whole) <= 3 && whole[0] != '0'
 }
 
-// pointOrThousand returns a fault for a point that may part thousands, in grams or millilitres:
-// a kilogram or a litre is written to three decimals.
+// pointOrThousand returns a fault for a point that may part
+// thousands, in grams or millilitres: a kilogram or a litre is
+// written to three decimals.
 func (r *reader) pointOrThousand(start int, digits string) *Fault {
 	if !thousandPoint(digits) {
 		return nil
@@ -647,7 +660,8 @@ func (r *reader) fraction(start int, whole float64) (float64, *Fault) {
 	after := r.at
 	if den, ok := r.denominator(); ok {
 		if den == 0 {
-			return 0, r.fault(start, r.at, "%q divides by zero; write the amount as a number", r.text[start:r.at])
+			return 0, r.fault(start, r.at, "%q divides by zero; write the amount as a number",
+				r.text[start:r.at])
 		}
 		return whole / den, nil
 	}
@@ -817,7 +831,8 @@ func (r *reader) unknownUnit(m measure, rest string) *Fault {
 		r.unitNames())
 }
 
-// unitNames lists the units of the allowed kinds, the likeliest kind first.
+// unitNames lists the units of the allowed kinds, the likeliest
+// kind first.
 func (r *reader) unitNames() string {
 	var names []string
 	for _, k := range likeliest {
@@ -830,8 +845,9 @@ func (r *reader) unitNames() string {
 	return strings.Join(names, ", ")
 }
 
-// kitchenWord returns the fault for a measure of the kitchen that is no unit: it says what the word
-// may stand for, and offers lines that keep the amount.
+// kitchenWord returns the fault for a measure of the kitchen that is no
+// unit: it says what the word may stand for, and offers lines that keep
+// the amount.
 func (r *reader) kitchenWord(t term, word, name string) *Fault {
 	if fault := r.heap(t, word, name); fault != nil {
 		return fault

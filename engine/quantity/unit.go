@@ -2,8 +2,8 @@ package quantity
 
 import "strings"
 
-// Kind is the kind of a quantity. Each has one base unit, the unit of
-// Quantity.Interval.
+// Kind is the kind of a quantity. Each has one base unit, the unit
+// of Quantity.Interval.
 type Kind uint8
 
 const (
@@ -120,7 +120,8 @@ var units = []unit{
 	{"cup", Volume, 236.5882365, 0, []string{"cups"}},
 	{"floz", Volume, 29.5735295625, 0, []string{"fl oz", "fluid ounce", "fluid ounces"}},
 	{"UK floz", Volume, 28.4130625, 0, []string{
-		"uk floz", "uk fl oz", "imperial floz", "imperial fl oz", "uk fluid ounce", "uk fluid ounces",
+		"uk floz", "uk fl oz", "imperial floz", "imperial fl oz", "uk fluid ounce",
+		"uk fluid ounces",
 	}},
 	{"US pint", Volume, 473.176473, 0, []string{"us pint", "us pints"}},
 	{
@@ -226,9 +227,10 @@ func FromBase(x float64, name string) (float64, bool) {
 	return u.fromBase(x), true
 }
 
-// nearestUnits returns the units of the allowed kinds that are nearest to an unknown word: the one
-// equal but for letter case, else all that are one typing error away. With several the word alone
-// does not say which is meant.
+// nearestUnits returns the units of the allowed kinds that are nearest
+// to an unknown word: the one equal but for letter case, else all that
+// are one typing error away. With several the word alone does not say
+// which is meant.
 func nearestUnits(word string, allowed Kinds) []*unit {
 	lower := strings.ToLower(word)
 	if u := spellings[lower]; u != nil && allowed.Has(u.kind) {

@@ -28,8 +28,8 @@ func (q Quantity) end(x float64) string {
 		return number
 	}
 	blank, word := " ", q.Unit
-	// "180 g", "180g", "1 piece": a number, an optional blank,
-	// and one word.
+	// "180 g", "180g", "1 piece": a number, an optional blank, and
+	// one word.
 	if rest := strings.TrimLeft(q.Text, "0123456789."); rest != q.Text && rest != "" {
 		if w := strings.TrimSpace(rest); !strings.ContainsAny(w, " 0123456789/") {
 			if u := unitNamed(w); u != nil && u.name == q.Unit {
@@ -70,5 +70,6 @@ func Plain(x float64) string {
 	return strconv.FormatFloat(math.Round(x*1e6)/1e6+0, 'f', -1, 64)
 }
 
-// Duration returns minutes as a baker writes them: "45 min", "1 h 30 min", "14 h".
+// Duration returns minutes as a baker writes them: "45 min", "1 h 30
+// min", "14 h".
 func Duration(minutes float64) string { return clockText(math.Round(minutes), "h") }

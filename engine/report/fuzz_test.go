@@ -20,10 +20,11 @@ import (
 	"forebake/engine/source"
 )
 
-// fuzzRun makes a run in which every text that can come from a file is the fuzzer's: a formula with
-// a caution, findings of all answers, a mend, figures, what a house loosens and leaves out, a
-// problem and a notice. The places are two offsets into the text of the file, which is the fuzzer's
-// too.
+// fuzzRun makes a run in which every text that can come from a file is
+// the fuzzer's: a formula with a caution, findings of all answers, a
+// mend, figures, what a house loosens and leaves out, a problem and a
+// notice. The places are two offsets into the text of the file, which
+// is the fuzzer's too.
 func fuzzRun(text []byte, from, to int, name, word, prose string) *finding.Run {
 	file := source.New(name, text)
 	from, to = max(0, min(from, len(text))), max(0, min(to, len(text)))
@@ -109,8 +110,11 @@ func fuzzRun(text []byte, from, to int, name, word, prose string) *finding.Run {
 			Place: at,
 		}, {Name: "dough.allergens", Label: "allergens", Shown: prose, List: []string{prose, word}},
 	}
-	for i, f := range []finding.Finding{{Answer: finding.Flagged}, {Answer: finding.Unsure, Level: finding.Risk, Reason: prose}, {Answer: finding.Waived, Because: prose, Until: word, By: at},
-		{Answer: finding.Waived, Level: finding.Note, Because: prose, By: at, Safety: true}, {Answer: finding.Flagged, Level: finding.Note, Doubt: true, Reason: prose, Safety: true}} {
+	for i, f := range []finding.Finding{{Answer: finding.Flagged},
+		{Answer: finding.Unsure, Level: finding.Risk, Reason: prose},
+		{Answer: finding.Waived, Because: prose, Until: word, By: at},
+		{Answer: finding.Waived, Level: finding.Note, Because: prose, By: at, Safety: true},
+		{Answer: finding.Flagged, Level: finding.Note, Doubt: true, Reason: prose, Safety: true}} {
 		f.Rule, f.Pack, f.Formula, f.Subject, f.Place, f.Text, f.Why, f.Source = fmt.Sprintf(
 			"r%d",
 			i%3,
@@ -191,8 +195,9 @@ func harmless(t *testing.T, text string) {
 	}
 }
 
-// FuzzJSON: the output is one JSON object, whatever texts are in it; the totals are those of its findings, and the cautions are all
-// there and stand before the findings.
+// FuzzJSON: the output is one JSON object, whatever texts are in it;
+// the totals are those of its findings, and the cautions are all there
+// and stand before the findings.
 func FuzzJSON(f *testing.F) {
 	fuzzRuns(f, func(t *testing.T, run *finding.Run) {
 		text := printed(t, "json", run)
@@ -211,7 +216,9 @@ func FuzzJSON(f *testing.F) {
 				word = one.Answer
 			}
 			counts[word]++
-			if want := strings.ToValidUTF8(run.Findings[i].Text, "\ufffd"); strings.ToValidUTF8(one.Text, "\ufffd") != want && utf8.ValidString(run.Findings[i].Text) {
+			want := strings.ToValidUTF8(run.Findings[i].Text, "\ufffd")
+			if strings.ToValidUTF8(one.Text, "\ufffd") != want &&
+				utf8.ValidString(run.Findings[i].Text) {
 				t.Fatalf("%q becomes %q", want, one.Text)
 			}
 		}
@@ -235,8 +242,10 @@ func FuzzJSON(f *testing.F) {
 	})
 }
 
-// FuzzSARIF: the log is valid by the published schema; every region lies in its file, columns in UTF-16 units; no message holds
-// HTML, a link or a placeholder, and nothing in it, decoded, is obeyed by a screen.
+// FuzzSARIF: the log is valid by the published schema; every region
+// lies in its file, columns in UTF-16 units; no message holds HTML,
+// a link or a placeholder, and nothing in it, decoded, is obeyed by
+// a screen.
 func FuzzSARIF(f *testing.F) {
 	schema := sarifPublished(f)
 	fuzzRuns(f, func(t *testing.T, run *finding.Run) {
@@ -293,7 +302,8 @@ func FuzzSARIF(f *testing.F) {
 	})
 }
 
-// holdDecoded holds every decoded text of a log harmless, and the markdown of its help free of HTML.
+// holdDecoded holds every decoded text of a log harmless, and the
+// markdown of its help free of HTML.
 func holdDecoded(t *testing.T, key string, v any) {
 	switch x := v.(type) {
 	case map[string]any:
@@ -345,8 +355,9 @@ var ownTags = strings.NewReplacer(
 // unescapedBar is a sign that would end a table's cell.
 var unescapedBar = regexp.MustCompile(`(^|[^\\])(\\\\)*\|`)
 
-// FuzzMarkdown: no HTML but the page's own, no unescaped end of a table's cell, headings and cautions where the page puts them, and
-// the layout of one run is that of any other.
+// FuzzMarkdown: no HTML but the page's own, no unescaped end of a
+// table's cell, headings and cautions where the page puts them, and the
+// layout of one run is that of any other.
 func FuzzMarkdown(f *testing.F) {
 	fuzzRuns(f, func(t *testing.T, run *finding.Run) {
 		text := string(printed(t, "markdown", run))

@@ -8,8 +8,9 @@ import (
 	"forebake/engine/source"
 )
 
-// TestColumnsOfSummary sets formulas of short and long names one below the other: names and what
-// was found begin in one column each, in as many columns as the screen has.
+// TestColumnsOfSummary sets formulas of short and long names one below
+// the other: names and what was found begin in one column each, in as
+// many columns as the screen has.
 func TestColumnsOfSummary(t *testing.T) {
 	group := func(file, name string, levels ...finding.Level) Group {
 		g := Group{Name: name, File: file,

@@ -20,7 +20,8 @@ type Input struct {
 	Text []byte // of standard input or of a revision, which have no path
 	Dir  string // where the search for its house begins
 
-	// Beside is the path of the file that Text is another state of: the log there counts.
+	// Beside is the path of the file that Text is another state of: the
+	// log there counts.
 	Beside string
 
 	Folders []string // the folders, as named on the command line, in which the file was found
@@ -31,9 +32,10 @@ type Input struct {
 // formulaFile is a file that is to hold formulas.
 var formulaFile = files.Kind{Name: "a formula file", Limit: source.MaxFileBytes}
 
-// Inputs turns the paths of a command into inputs: a file as it is named, a folder as its *.hcl
-// files. Hidden files and folders and house files are left out. No file is opened. A path with no
-// file is an input with a fault.
+// Inputs turns the paths of a command into inputs: a file as it is
+// named, a folder as its *.hcl files. Hidden files and folders and
+// house files are left out. No file is opened. A path with no file is
+// an input with a fault.
 func Inputs(paths []string) []Input {
 	l := &lister{at: map[string]int{}}
 	for _, path := range paths {
@@ -51,8 +53,8 @@ func Inputs(paths []string) []Input {
 	return l.inputs
 }
 
-// NearestPath says which formula file or folder is nearest to a path that does not exist, else
-// what to do otherwise.
+// NearestPath says which formula file or folder is nearest to a path
+// that does not exist, else what to do otherwise.
 func NearestPath(path, otherwise string) string {
 	dir, word := filepath.Split(filepath.Clean(path))
 	entries, _ := os.ReadDir(filepath.Clean(dir)) // of a folder that cannot be read none is near
@@ -78,7 +80,8 @@ func (l *lister) fail(path, fault string) {
 	l.inputs = append(l.inputs, Input{Name: filepath.ToSlash(path), Dir: ".", Fault: path + fault})
 }
 
-// add adds a file that was found in a folder, or one that was named, with no folder.
+// add adds a file that was found in a folder, or one that was named,
+// with no folder.
 func (l *lister) add(path, folder string) {
 	path = filepath.Clean(path)
 	i, has := l.at[path]
@@ -124,7 +127,8 @@ func (l *lister) folder(path string) {
 const noFormulas = ": no formulas in this folder; a formula file ends in .hcl and holds formula " +
 	"\"name\" { ... }"
 
-// emptyFolders lists the folders in which every file that was found was skipped.
+// emptyFolders lists the folders in which every file that was found
+// was skipped.
 func emptyFolders(files []File) []string {
 	holds := map[string]bool{}
 	var folders []string

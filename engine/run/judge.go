@@ -23,15 +23,16 @@ type File struct {
 	Formulas []finding.Formula
 	Findings []*finding.Finding // of its formulas, in the order of the rules
 
-	// Text and Models are what was read, where Options.Keep asks for it. So are the log that stands
-	// beside the file, and its text; nil where there is none.
+	// Text and Models are what was read, where Options.Keep asks for
+	// it. So are the log that stands beside the file, and its text; nil
+	// where there is none.
 	Text    *source.File
 	Models  []*formula.Formula
 	Log     *batch.Log
 	LogText *source.File
 
-	// Believe gives another reading of a formula of the file the readings of its newest batch; nil
-	// where there is no log.
+	// Believe gives another reading of a formula of the file the
+	// readings of its newest batch; nil where there is no log.
 	Believe func(*formula.Formula)
 
 	said     []formula.Said
@@ -50,7 +51,8 @@ func (f *File) Problems() source.Problems { return slices.Concat(f.problems, f.h
 // judged reports whether the formulas of a file were judged.
 func (f *File) judged() bool { return len(f.Formulas) > 0 }
 
-// worker takes files through a run, one after the other, with one sheet and one judge.
+// worker takes files through a run, one after the other, with one sheet
+// and one judge.
 type worker struct {
 	houses *Houses
 	keep   bool
@@ -92,12 +94,14 @@ func (w *worker) file(in Input) File {
 	if len(out.Findings) > rule.MaxFindings {
 		return File{Input: in, House: out.House, problems: source.Problems{{Place: list[0].Place,
 			Text: fmt.Sprintf("more than %d findings in one file; give its formulas files of "+
-				"their own, or see with check --timing which rule looks at so much", rule.MaxFindings)}}}
+				"their own, or see with check --timing which rule looks at so much",
+				rule.MaxFindings)}}}
 	}
 	return out
 }
 
-// assumedOf is what is taken for the settings that a formula does not write.
+// assumedOf is what is taken for the settings that a formula does
+// not write.
 func assumedOf(f *formula.Formula, file string) finding.Assumptions {
 	out := finding.Assumptions{File: file, Formula: f.Name, Line: f.Place.Line()}
 	for _, one := range f.Assumed() {
@@ -106,7 +110,8 @@ func assumedOf(f *formula.Formula, file string) finding.Assumptions {
 	return out
 }
 
-// kitchenAssumed is what is taken for the figures that the kitchen of a house does not write.
+// kitchenAssumed is what is taken for the figures that the kitchen of a
+// house does not write.
 func kitchenAssumed(l *Loaded) finding.Assumptions {
 	out := finding.Assumptions{}
 	if l.House.File != nil {
@@ -143,14 +148,16 @@ func (w *worker) formula(f *formula.Formula, out *File) {
 	w.clock.charge(cautionsTimed, 1)
 }
 
-// ReadsFahrenheit reports whether answers about a formula say temperatures in Fahrenheit too: the
-// kitchen uses the measures of the US, or names none and the formula has a temperature in it.
+// ReadsFahrenheit reports whether answers about a formula say
+// temperatures in Fahrenheit too: the kitchen uses the measures of the
+// US, or names none and the formula has a temperature in it.
 func ReadsFahrenheit(f *formula.Formula, l *Loaded) bool {
 	units := l.House.Kitchen.Units
 	return units == "us" || units == "" && usesFahrenheit(f)
 }
 
-// usesFahrenheit reports whether a temperature of the formula is written in Fahrenheit.
+// usesFahrenheit reports whether a temperature of the formula is
+// written in Fahrenheit.
 func usesFahrenheit(f *formula.Formula) bool {
 	is := func(g *formula.Given) bool { return g.Set && g.Unit == "F" }
 	for _, p := range f.Parts {
@@ -176,15 +183,17 @@ func withFahrenheit(x *finding.Finding) {
 			continue
 		}
 		one := *fig // those of limits are shared
-		one.Shown, one.Error = quantity.WithFahrenheit(fig.Shown), quantity.WithFahrenheit(fig.Error)
+		one.Shown, one.Error = quantity.WithFahrenheit(fig.Shown), quantity.WithFahrenheit(
+			fig.Error)
 		x.Figures[i] = &one
 	}
 }
 
-// clock measures the time of each rule. A nil clock measures nothing and reads no time.
+// clock measures the time of each rule. A nil clock measures nothing
+// and reads no time.
 //
-// A figure is computed for the first rule that asks for it, so that rule is charged with it. Rules
-// run in order of name.
+// A figure is computed for the first rule that asks for it, so that
+// rule is charged with it. Rules run in order of name.
 type clock struct {
 	times map[string]*finding.RuleTime
 	since time.Time

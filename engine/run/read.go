@@ -29,7 +29,8 @@ const (
 	inHouse // inside the house block of a house file
 )
 
-// owners gives the owner of every type of block that a formula file may not have.
+// owners gives the owner of every type of block that a formula file may
+// not have.
 var owners = func() map[string]owner {
 	m := map[string]owner{
 		"house": ofHouse, "backlog": ofBacklog, "batch": ofLog, "entry": ofLog,
@@ -41,7 +42,8 @@ var owners = func() map[string]owner {
 	return m
 }()
 
-// misplaced says, by the owner of a block, where the block belongs; %s is its type.
+// misplaced says, by the owner of a block, where the block belongs; %s
+// is its type.
 var misplaced = map[owner]string{
 	ofRules: "this file holds rules, not formulas; name it under packs in house.hcl, and run " +
 		"forebake trial",
@@ -54,7 +56,8 @@ var misplaced = map[owner]string{
 		"kitchen\" { ... }",
 }
 
-// document is one input as it was opened: its text with its syntax tree.
+// document is one input as it was opened: its text with its
+// syntax tree.
 type document struct {
 	file     *source.File
 	body     *hclsyntax.Body
@@ -83,8 +86,9 @@ func (h *Houses) open(in *Input) document {
 	return d
 }
 
-// text reads the text of an input. A file that was found in a folder may be as large as a file of
-// rules until its blocks show that it is none.
+// text reads the text of an input. A file that was found in a folder
+// may be as large as a file of rules until its blocks show that it
+// is none.
 func (h *Houses) text(in *Input) (*source.File, error) {
 	if in.Path == "" {
 		return source.New(in.Name, in.Text), nil
@@ -116,8 +120,9 @@ func holdsFormulas(body *hclsyntax.Body) bool {
 	return slices.ContainsFunc(body.Blocks, isFormula)
 }
 
-// Judges reports whether a file holds something that formulas are judged by (rules, a house, a
-// backlog) and no formula. It is false for a broken file, so that its fault is shown.
+// Judges reports whether a file holds something that formulas are
+// judged by (rules, a house, a backlog) and no formula. It is false for
+// a broken file, so that its fault is shown.
 func Judges(file *source.File) bool {
 	blocks, sure := source.Blocks(file)
 	if !sure {
@@ -134,8 +139,9 @@ func Judges(file *source.File) bool {
 	return judges
 }
 
-// isForeign reports whether a file holds something, and no block of this program nor one that may
-// be a misspelt one: other tools have files of the same suffix. It is false for a broken file.
+// isForeign reports whether a file holds something, and no block of
+// this program nor one that may be a misspelt one: other tools have
+// files of the same suffix. It is false for a broken file.
 func isForeign(file *source.File) bool {
 	blocks, sure := source.Blocks(file)
 	if !sure || len(bytes.TrimSpace(file.Text)) == 0 {
@@ -147,7 +153,8 @@ func isForeign(file *source.File) bool {
 	})
 }
 
-// formulasOf reads the formulas of a file. They are usable only when there are no problems.
+// formulasOf reads the formulas of a file. They are usable only when
+// there are no problems.
 func formulasOf(f *source.File, body *hclsyntax.Body, o formula.Options) (
 	[]*formula.Formula, source.Problems) {
 	r := &reading.Reader{File: f}

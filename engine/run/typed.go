@@ -22,14 +22,16 @@ func Reading(f *source.File, in *house.House) source.Problems {
 	return problems
 }
 
-// ReadingWords are the words that the blocks and settings of a formula file begin with.
+// ReadingWords are the words that the blocks and settings of a formula
+// file begin with.
 func ReadingWords() []string {
 	return slices.Concat([]string{"formula"}, formula.FormulaKeys, formula.KindNames,
 		formula.PartKeys)
 }
 
-// LoadRules reads the pack that a rule file belongs to, with its trials: the pack of the nearest
-// house that names the file or its folder, else the file as a pack of its own.
+// LoadRules reads the pack that a rule file belongs to, with its
+// trials: the pack of the nearest house that names the file or its
+// folder, else the file as a pack of its own.
 func (h *Houses) LoadRules(path string) (*rule.Pack, *Loaded, source.Problems) {
 	dir := filepath.Dir(path)
 	at := Nearest(dir)
@@ -98,8 +100,9 @@ func holds(p source.Problem, path string) bool {
 	return p.Place.File != nil && filepath.FromSlash(p.Place.File.Name) == path
 }
 
-// Stamp is the size and the time of change of the house and rule files that were read, so that a
-// caller who keeps houses sees when one has changed.
+// Stamp is the size and the time of change of the house and rule
+// files that were read, so that a caller who keeps houses sees when
+// one has changed.
 func (h *Houses) Stamp(held map[string][]byte) string {
 	var out []byte
 	for _, path := range h.Opened() {

@@ -2,8 +2,8 @@ package said
 
 import "strings"
 
-// otherWords are words of the craft that no verb can stand for without a loss: the line to write in
-// place of each.
+// otherWords are words of the craft that no verb can stand for without
+// a loss: the line to write in place of each.
 var otherWords = map[string]string{
 	"laminate": `{ fill = "roll-in butter" }, then { sheet = "6 mm" }, { fold = 1 } ` +
 		`and { chill = "30 min" } for each turn`,
@@ -14,7 +14,8 @@ var otherWords = map[string]string{
 	"autolyse": `{ soak = "30 min" } before the mix`,
 }
 
-// OtherStep gives the line to write for a word of the craft that is no step; "" where there is none.
+// OtherStep gives the line to write for a word of the craft that is no
+// step; "" where there is none.
 func OtherStep(word string) string { return otherWords[Key(word)] }
 
 // OtherSteps lists the words that OtherStep knows.
@@ -30,19 +31,22 @@ func OtherSteps() []string {
 var otherOptions = map[string]string{
 	"temp": "at", "temperature": "at", "oven": "at", "in": "at", "place": "at", "where": "at",
 	"until": "note", "speed": "note", "vitesse": "note", "when": "note", "why": "note",
-	"tool": "note", "on": "at", "cover": "covered", "comment": "note", "how": "note", "over": "note",
+	"tool": "note", "on": "at", "cover": "covered", "comment": "note", "how": "note",
+	"over":   "note",
 	"method": "by", "using": "by", "weight": "amount", "mass": "amount",
 	"number": "pieces", "thickness": "as", "form": "as", "internal": "core", "inside": "core",
 	"minutes": "time", "duration": "time", "for": "time",
 }
 
-// OtherOption gives the option that a word means; "" where there is none.
+// OtherOption gives the option that a word means; "" where there
+// is none.
 func OtherOption(word string) string { return otherOptions[Key(word)] }
 
 // Key is a key in small letters, with blanks for underscores.
 func Key(key string) string { return strings.ReplaceAll(strings.ToLower(key), "_", " ") }
 
-// Stems gives the words that a form in "-ing" may be of: "baking" is of "bak", or "bake".
+// Stems gives the words that a form in "-ing" may be of: "baking" is of
+// "bak", or "bake".
 func Stems(key string) []string {
 	stem, doing := strings.CutSuffix(Key(key), "ing")
 	if !doing || len(stem) < 2 {
@@ -55,12 +59,13 @@ func Stems(key string) []string {
 	return forms
 }
 
-// little are the words that a baker puts before a way or a place, and that say nothing.
+// little are the words that a baker puts before a way or a place, and
+// that say nothing.
 var little = map[string]bool{"by": true, "in": true, "on": true, "at": true, "with": true,
 	"over": true, "a": true, "an": true, "the": true}
 
-// Fold makes a baker's words comparable: small letters, blanks for hyphens and commas, and none of
-// the little words before them.
+// Fold makes a baker's words comparable: small letters, blanks for
+// hyphens and commas, and none of the little words before them.
 func Fold(text string) string {
 	words := strings.FieldsFunc(strings.ToLower(text), func(r rune) bool {
 		return r == ' ' || r == '-' || r == ',' || r == '_' || r == '\t'

@@ -9,8 +9,9 @@ import (
 	"forebake/engine/larder"
 )
 
-// TestWordsOfBakers reads each row of the table by the reader that it names, and holds what must
-// not be read: "" says that the reader leaves it alone.
+// TestWordsOfBakers reads each row of the table by the reader that it
+// names, and holds what must not be read: "" says that the reader
+// leaves it alone.
 func TestWordsOfBakers(t *testing.T) {
 	file, err := os.Open("../../testdata/tables/said.csv")
 	if err != nil {

@@ -7,9 +7,9 @@ import (
 	"strings"
 )
 
-// Edit replaces the bytes from Start to End of a text by New. With Start and End
-// equal it inserts. Old is the text that must be there now: an edit for another
-// version is refused.
+// Edit replaces the bytes from Start to End of a text by New. With
+// Start and End equal it inserts. Old is the text that must be there
+// now: an edit for another version is refused.
 type Edit struct {
 	Start, End int
 	Old, New   string
@@ -68,7 +68,8 @@ func Edits(before, after []byte) []Edit {
 		from, to := c.OldLine-1, c.OldLine-1+len(c.Old)
 		newFrom, newTo := c.NewLine-1, c.NewLine-1+len(c.New)
 		out = append(out, Edit{Start: old[from], End: old[to],
-			Old: string(before[old[from]:old[to]]), New: string(after[fresh[newFrom]:fresh[newTo]])})
+			Old: string(before[old[from]:old[to]]),
+			New: string(after[fresh[newFrom]:fresh[newTo]])})
 	}
 	return out
 }

@@ -251,8 +251,8 @@ func (s *scanner) neverClosed(f *frame) {
 	}
 }
 
-// codeByte marks the bytes of code that the scanner examines; it
-// skips all others.
+// codeByte marks the bytes of code that the scanner examines; it skips
+// all others.
 var codeByte = func() (t [256]bool) {
 	for _, c := range "\n\"#/<=(){}[]!-?*" {
 		t[c] = true
@@ -378,7 +378,8 @@ func (s *scanner) equals(atTop bool) {
 	s.at++
 }
 
-// sign counts the signs whose number is bounded: ! and - in a row, ? and * of one setting.
+// sign counts the signs whose number is bounded: ! and - in a row, ?
+// and * of one setting.
 func (s *scanner) sign(c byte, atTop bool) {
 	switch c {
 	case '!', '-':
@@ -444,8 +445,8 @@ func (s *scanner) peek(n int) byte {
 	return 0
 }
 
-// lineComment skips a comment up to its newline, which is code: it
-// ends a setting.
+// lineComment skips a comment up to its newline, which is code: it ends
+// a setting.
 func (s *scanner) lineComment() {
 	nl := bytes.IndexByte(s.text[s.at:], '\n')
 	if nl < 0 {

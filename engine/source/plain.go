@@ -23,9 +23,9 @@ import (
 // heredocs, negative numbers, exponents, null, \u escapes, parentheses
 // and names that are not ASCII.
 //
-// Its tree differs from that of hclsyntax in two respects: all
-// columns are 1, and slices have no spare capacity. The guard must
-// have passed the text.
+// Its tree differs from that of hclsyntax in two respects: all columns
+// are 1, and slices have no spare capacity. The guard must have passed
+// the text.
 type plain struct {
 	text string // the span to parse; the nodes' texts are substrings of it
 	at   int    // offset in text of the next byte
@@ -222,8 +222,8 @@ func (p *plain) newline() bool {
 	return true
 }
 
-// lines skips blanks, comments and line ends, where line ends
-// do not count.
+// lines skips blanks, comments and line ends, where line ends do
+// not count.
 func (p *plain) lines() {
 	for p.blanks(); p.newline(); p.blanks() {
 	}
@@ -335,9 +335,9 @@ func (p *plain) oneLine(b *hclsyntax.Body) {
 	p.need(p.closed('}'))
 }
 
-// value reads one value and stops after it. The caller checks the
-// next token. No caller accepts operators, calls or indexes, so they
-// make it give up.
+// value reads one value and stops after it. The caller checks the next
+// token. No caller accepts operators, calls or indexes, so they make it
+// give up.
 func (p *plain) value() hclsyntax.Expression {
 	switch p.peek(0) {
 	case '"':

@@ -104,8 +104,8 @@ func agrees(t *testing.T, f *File, start, end int) (accepted bool) {
 	return true
 }
 
-// guardedAgrees is agrees, and also false if the guard
-// refuses the text.
+// guardedAgrees is agrees, and also false if the guard refuses
+// the text.
 func guardedAgrees(t *testing.T, f *File) (accepted bool) {
 	t.Helper()
 	return len(f.guard().problems) == 0 && agrees(t, f, 0, len(f.Text))
@@ -279,8 +279,8 @@ func shippedBlocks(t testing.TB) (texts [][]byte) {
 	return texts
 }
 
-// mutate changes a text in one to three places, by pieces
-// of HCL syntax.
+// mutate changes a text in one to three places, by pieces of
+// HCL syntax.
 func mutate(r *rand.Rand, text []byte, pieces []string) []byte {
 	text = bytes.Clone(text)
 	for range 1 + r.IntN(3) {

@@ -1,15 +1,16 @@
 // Package source holds the text of one file: places, lines and columns,
 // the guard that keeps hostile text from the HCL parser, and the parse.
 //
-// It also applies edits to a text byte by byte (Apply). It opens no file.
+// It also applies edits to a text byte by byte (Apply). It opens
+// no file.
 //
-// The readers of formula, house and rule files call it, and all
-// code that prints a place. It evaluates no expression and knows
-// nothing of baking.
+// The readers of formula, house and rule files call it, and all code
+// that prints a place. It evaluates no expression and knows nothing
+// of baking.
 //
-// Places are byte ranges of File.Text. Lines and columns are computed
-// only for output, because each output format counts columns
-// differently.
+// Places are byte ranges of File.Text. Lines and columns are
+// computed only for output, because each output format counts
+// columns differently.
 package source
 
 import (
@@ -237,8 +238,8 @@ func runeWidth(r rune) int {
 // Span is a range of bytes, its end excluded.
 type Span struct{ Start, End int }
 
-// Place is a range of bytes of a file. The zero Place is no
-// place at all.
+// Place is a range of bytes of a file. The zero Place is no place
+// at all.
 type Place struct {
 	File       *File
 	Start, End int
@@ -247,8 +248,8 @@ type Place struct {
 // IsZero reports whether the place is unset.
 func (p Place) IsZero() bool { return p.File == nil }
 
-// Line returns the line on which the place starts, from 1, or 0
-// for no place.
+// Line returns the line on which the place starts, from 1, or 0 for
+// no place.
 func (p Place) Line() int {
 	if p.IsZero() {
 		return 0
@@ -256,8 +257,8 @@ func (p Place) Line() int {
 	return p.File.Position(p.Start).Line
 }
 
-// String returns "name:line:column", safe for a terminal, or ""
-// for no place.
+// String returns "name:line:column", safe for a terminal, or "" for
+// no place.
 func (p Place) String() string {
 	if p.IsZero() {
 		return ""

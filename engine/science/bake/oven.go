@@ -20,8 +20,9 @@ const (
 	ovenKinds
 )
 
-// ovenConvection is the convective part of an oven's surface coefficient, W/(m2 K), by kind: the
-// bakes that the model is fitted to were sorted by it, and it was set by hand (judgement).
+// ovenConvection is the convective part of an oven's surface
+// coefficient, W/(m2 K), by kind: the bakes that the model is fitted to
+// were sorted by it, and it was set by hand (judgement).
 var ovenConvection = [ovenKinds]float64{
 	AnyOven:    8,
 	StaticOven: 5,
@@ -30,12 +31,15 @@ var ovenConvection = [ovenKinds]float64{
 	FanOven:    20,
 }
 
-// What the bake model is fitted to: 13 published bakes, 8 to 60 minutes, with sizes that are worked
-// out from the tin or assumed (computed; a free fit gives 0.666, 0.467 and 0.596).
+// What the bake model is fitted to: 13 published bakes, 8 to 60
+// minutes, with sizes that are worked out from the tin or assumed
+// (computed; a free fit gives 0.666, 0.467 and 0.596).
 const (
 	warmingShare = 0.65 // of the oven's heat; the rest makes steam
-	tinShare     = 0.50 // of that heat behind a bright tin; all of it behind paper, on a tray or stone
-	crumbK       = 0.60 // W/(m K), on proofed dimensions: steam carries part of the heat
+	// of that heat behind a bright tin; all of it behind paper, on a
+	// tray or stone
+	tinShare = 0.50
+	crumbK   = 0.60 // W/(m K), on proofed dimensions: steam carries part of the heat
 )
 
 // Figures of the bake model that were taken, not fitted.
@@ -53,11 +57,11 @@ var Model = figure.Model{
 	Name:  "bake",
 	Gives: "minutes to a core, and the core after minutes",
 	Unit:  "min, C",
-	Source: "conduction with the oven's heat at the skin, which boils at last; fitted to 13 published " +
-		"bakes whose sizes are assumed (computed); it misses a kilo in a ribbed mould (56 min where " +
-		"90 are published)",
-	Error: "factor 1.4 in time; 1.6 for a loaf that stands free; up to 2 below 140 and above 250 C, " +
-		"where no bake is published",
+	Source: "conduction with the oven's heat at the skin, which boils at last; fitted to 13 " +
+		"published bakes whose sizes are assumed (computed); it misses a kilo in a ribbed mould " +
+		"(56 min where 90 are published)",
+	Error: "factor 1.4 in time; 1.6 for a loaf that stands free; up to 2 below 140 and above 250 " +
+		"C, where no bake is published",
 	Limits: []figure.Limit{ovenTemp, pieceHalf, pieceDensity, pieceStart, altitude},
 }
 
@@ -105,45 +109,52 @@ const CoolestOvenC = 110
 // Where published bakes lie, C. Outside it the error grows.
 const publishedLow, publishedHigh = 140, 250
 
-// How far a bake's time may be off, as a factor: the time is between mid/factor and mid*factor. Of
-// the bakes in bake-times.csv, fitted or kept back, all in tins, paper and of rolls lie inside the
-// first but the ribbed mould, and the three loaves that stand free inside the second.
+// How far a bake's time may be off, as a factor: the time is between
+// mid/factor and mid*factor. Of the bakes in bake-times.csv, fitted
+// or kept back, all in tins, paper and of rolls lie inside the first
+// but the ribbed mould, and the three loaves that stand free inside
+// the second.
 const (
 	bakeFactor       = 1.4
 	bakeFactorLoaf   = 1.6 // stands free and is no roll: its height in the oven is a guess
 	bakeFactorBeyond = 2.0 // in place of bakeFactor at the ends of ovenTemp (judgement)
 )
 
-// rollHalf is half the thickness, m, up to which a piece that stands free counts as a roll.
+// rollHalf is half the thickness, m, up to which a piece that stands
+// free counts as a roll.
 const rollHalf = 0.025
 
-// turnedError is how far a bake at the mean of an oven that is turned by up to 80 K may be off in
-// time, relative: it is up to a tenth quicker when it falls, and slower when it rises (computed).
+// turnedError is how far a bake at the mean of an oven that is turned
+// by up to 80 K may be off in time, relative: it is up to a tenth
+// quicker when it falls, and slower when it rises (computed).
 const turnedError = 0.10
 
-// steamHead is by how much steam in the oven may bring the core forward, s: the skin is at 90 C
-// after one minute with steam and after four without (McGee, On Food and Cooking, 2004, read).
+// steamHead is by how much steam in the oven may bring the core
+// forward, s: the skin is at 90 C after one minute with steam and after
+// four without (McGee, On Food and Cooking, 2004, read).
 const steamHead = 180
 
-// carryOver is how long the core goes on rising out of the oven, as if it were still in it, as
-// alpha t/L^2: what cools the crust comes to the middle late. By a grid of rolls, loaves and
-// panettone it is 0.043 to 0.064 in moved air of 40 W/(m2 K) and 0.06 to 0.08 on a rack (computed).
-// A loaf of 450 g taken out at 79 C was read at 96 C on the rack (a home baker, read); here
-// it comes to 86.
+// carryOver is how long the core goes on rising out of the oven, as if
+// it were still in it, as alpha t/L^2: what cools the crust comes to
+// the middle late. By a grid of rolls, loaves and panettone it is 0.043
+// to 0.064 in moved air of 40 W/(m2 K) and 0.06 to 0.08 on a rack
+// (computed). A loaf of 450 g taken out at 79 C was read at 96 C on the
+// rack (a home baker, read); here it comes to 86.
 var carryOver = figure.Estimate{Low: 0.043, Mid: 0.06, High: 0.08}
 
-// CoreMargin is how far below boiling the last core is that the model gives a time for, K. Its last
-// degrees are too slow: 95 to 99.5 C takes 33 minutes in the model, and 5 to 7 in a panettone
-// (read).
+// CoreMargin is how far below boiling the last core is that the model
+// gives a time for, K. Its last degrees are too slow: 95 to 99.5 C
+// takes 33 minutes in the model, and 5 to 7 in a panettone (read).
 const CoreMargin = 5
 
-// BoilingPointC is where water boils at an altitude in m, -500 to 3000, C: 100 - 0.0033 a metre,
-// within 0.1 of the standard atmosphere up to 2000 m (memory). Sugar in enriched crumb adds 0.5-1
-// K.
+// BoilingPointC is where water boils at an altitude in m, -500 to 3000,
+// C: 100 - 0.0033 a metre, within 0.1 of the standard atmosphere up to
+// 2000 m (memory). Sugar in enriched crumb adds 0.5-1 K.
 func BoilingPointC(altitudeM float64) float64 { return 100 - 0.0033*altitudeM }
 
-// Oven is an oven at one temperature, that of the air and walls around the piece. A full load
-// lowers it at first; no measurement of that was found, and it is left out.
+// Oven is an oven at one temperature, that of the air and walls around
+// the piece. A full load lowers it at first; no measurement of that was
+// found, and it is left out.
 type Oven struct {
 	TempC     float64
 	Kind      OvenKind
@@ -173,7 +184,8 @@ type Piece struct {
 	Lump        bool    // the filling is closed in as one, in the middle; else it lies in layers
 }
 
-// coefficient is the surface coefficient, W/(m2 K), of the heat that warms the piece.
+// coefficient is the surface coefficient, W/(m2 K), of the heat that
+// warms the piece.
 func (o Oven) coefficient(in Holder) float64 {
 	h := warmingShare * (ovenConvection[o.Kind] + heat.Radiation(skinC, o.TempC))
 	if in == InTin {
@@ -182,7 +194,8 @@ func (o Oven) coefficient(in Holder) float64 {
 	return h
 }
 
-// Baking is the course of a core in an oven. It is plain data; Oven.Bake makes it.
+// Baking is the course of a core in an oven. It is plain data;
+// Oven.Bake makes it.
 type Baking struct {
 	startC, boilC float64
 	skinBoils     float64         // s after which the skin is held at boiling
@@ -218,9 +231,10 @@ func (c *coreCourse) stretch(times float64) {
 	}
 }
 
-// Bake starts a bake: conduction in one direction of dimension d = half thickness times surface
-// over volume, with the oven's heat at the skin until that boils, and a skin at boiling from then
-// on. why is the reason for silence, "" with an answer.
+// Bake starts a bake: conduction in one direction of dimension d = half
+// thickness times surface over volume, with the oven's heat at the skin
+// until that boils, and a skin at boiling from then on. why is the
+// reason for silence, "" with an answer.
 func (o Oven) Bake(p Piece) (b Baking, why string) {
 	half := p.Body.Nearest()
 	if why := figure.FirstReason(ovenTemp.Refuses(o.TempC), altitude.Refuses(o.AltitudeM),
@@ -253,7 +267,8 @@ func (o Oven) Bake(p Piece) (b Baking, why string) {
 		skin.rate[n], skin.size[n] = b.open.rate[n], b.open.size[n]*open.s[n]
 	}
 	b.skinBoils = skin.reaches(b.boilC, 1/b.open.rate[0])
-	// The field as it stands goes over to the modes of a held skin, by Green's identity.
+	// The field as it stands goes over to the modes of a held skin, by
+	// Green's identity.
 	for m := range crumbModes {
 		sum := (o.TempC - b.boilC) * held.a[m]
 		for n := range crumbModes {
@@ -272,11 +287,13 @@ func (o Oven) Bake(p Piece) (b Baking, why string) {
 	return b, ""
 }
 
-// crumb is the conductivity and the diffusivity of a piece. A filling in layers makes one stuff
-// with the dough: heat contents add by volume, and the heat crosses both, one behind the other. A
-// lump in the middle takes its own time on top of that of the dough around it: of a share v of the
-// volume, reaching v^(1/d) of the way. Grids of two stuffs have 0.92 to 1.06 of that time in layers
-// and 0.95 to 1.10 around a lump, of 10 to 20 % in a log or a ball (computed).
+// crumb is the conductivity and the diffusivity of a piece. A filling
+// in layers makes one stuff with the dough: heat contents add by
+// volume, and the heat crosses both, one behind the other. A lump in
+// the middle takes its own time on top of that of the dough around it:
+// of a share v of the volume, reaching v^(1/d) of the way. Grids of two
+// stuffs have 0.92 to 1.06 of that time in layers and 0.95 to 1.10
+// around a lump, of 10 to 20 % in a log or a ball (computed).
 func (p Piece) crumb(d float64) (k, alpha float64) {
 	if p.Lump {
 		slowness := p.doughDensity() * crumbCp / crumbK
@@ -291,12 +308,12 @@ func (p Piece) doughDensity() float64 {
 	return math.Max((p.DensityKgM3-p.Filling*fillingDensity)/(1-p.Filling), pieceDensity.Low)
 }
 
-// lumpTime is how long a lump takes, as a share of the square of its half over its diffusivity,
-// times the dimension (computed; see crumb).
+// lumpTime is how long a lump takes, as a share of the square of its
+// half over its diffusivity, times the dimension (computed; see crumb).
 const lumpTime = 2.8
 
-// factors are how many times shorter and longer a bake may take. A hotter oven than any published
-// is no slower for that.
+// factors are how many times shorter and longer a bake may take. A
+// hotter oven than any published is no slower for that.
 func (o Oven) factors(p Piece) (quick, slow float64) {
 	f := float64(bakeFactor)
 	if p.In == OnTray && p.Body.Nearest() > rollHalf {
@@ -311,8 +328,8 @@ func (o Oven) factors(p Piece) (quick, slow float64) {
 	return f * math.Pow(beyond, cold+hot), f * math.Pow(beyond, cold)
 }
 
-// reaches is when a course that only rises comes to a temperature below its end, s; scale is about
-// how long it takes.
+// reaches is when a course that only rises comes to a temperature below
+// its end, s; scale is about how long it takes.
 func (c *coreCourse) reaches(tC, scale float64) float64 {
 	f := func(t float64) float64 { return c.at(t) - tC }
 	if f(0) >= 0 {
@@ -338,10 +355,12 @@ func (b *Baking) core(seconds float64) float64 {
 	return math.Max(b.startC, math.Min(tC, b.boilC))
 }
 
-// Dough is the coldest dough of one run, C, after the given minutes: the core, but around a lump of
-// filling the dough that touches it. From the core to the skin of the dough the warmth grows with
-// the square of the way at the least, from the fourth minute on: grids of two stuffs are hotter
-// there (computed). The quick run's skin is no warmer than the middle one's.
+// Dough is the coldest dough of one run, C, after the given minutes:
+// the core, but around a lump of filling the dough that touches it.
+// From the core to the skin of the dough the warmth grows with the
+// square of the way at the least, from the fourth minute on: grids of
+// two stuffs are hotter there (computed). The quick run's skin is no
+// warmer than the middle one's.
 func (b *Baking) Dough(run figure.Run, minutes float64) float64 {
 	core, seconds := b.Core(run, minutes), b.paced(min(run, figure.Middle), minutes)
 	if b.around == 0 || seconds < shellLearns {
@@ -354,7 +373,8 @@ func (b *Baking) Dough(run figure.Run, minutes float64) float64 {
 // shellLearns is when the warmth of a shell has taken its form, s.
 const shellLearns = 240
 
-// Core is the core of one run, C, after the given minutes. The low run is the slow one.
+// Core is the core of one run, C, after the given minutes. The low run
+// is the slow one.
 func (b *Baking) Core(run figure.Run, minutes float64) float64 {
 	tC := b.core(b.paced(run, minutes))
 	if run == figure.High && tC > b.boilC-CoreMargin && minutes > 0 {
@@ -363,7 +383,8 @@ func (b *Baking) Core(run figure.Run, minutes float64) float64 {
 	return tC
 }
 
-// paced is how long the middle run takes for what a run does in the given minutes, s.
+// paced is how long the middle run takes for what a run does in the
+// given minutes, s.
 func (b *Baking) paced(run figure.Run, minutes float64) float64 {
 	seconds := math.Max(minutes, 0) * 60
 	switch run {
@@ -375,8 +396,8 @@ func (b *Baking) paced(run figure.Run, minutes float64) float64 {
 	return seconds
 }
 
-// Peak is the hottest that the core of one run gets, C, by a bake of the given minutes: in it, or
-// soon after it.
+// Peak is the hottest that the core of one run gets, C, by a bake of
+// the given minutes: in it, or soon after it.
 func (b *Baking) Peak(run figure.Run, minutes float64) float64 {
 	if !(minutes > 0) {
 		return b.startC
@@ -384,7 +405,8 @@ func (b *Baking) Peak(run figure.Run, minutes float64) float64 {
 	return math.Max(b.Core(run, minutes), b.core(b.paced(run, minutes)+b.carry.At(run)))
 }
 
-// CoreAfter is the core, C, after the given minutes, its low end the slow run.
+// CoreAfter is the core, C, after the given minutes, its low end the
+// slow run.
 func (b *Baking) CoreAfter(minutes float64) figure.Estimate {
 	return figure.Estimate{
 		Low:  b.Core(figure.Low, minutes),
@@ -393,8 +415,9 @@ func (b *Baking) CoreAfter(minutes float64) figure.Estimate {
 	}
 }
 
-// MinutesTo is when the core is at coreC, minutes: a first guess to be probed. why is the reason
-// for silence: a core above boiling less CoreMargin.
+// MinutesTo is when the core is at coreC, minutes: a first guess to
+// be probed. why is the reason for silence: a core above boiling
+// less CoreMargin.
 func (b *Baking) MinutesTo(coreC float64) (e figure.Estimate, why string) {
 	if highest := b.boilC - CoreMargin; !(coreC <= highest) {
 		return e, figure.Limit{
@@ -415,7 +438,8 @@ func (b *Baking) MinutesTo(coreC float64) (e figure.Estimate, why string) {
 	}, ""
 }
 
-// secondsTo is when the middle run's core is at coreC, +Inf from boiling on.
+// secondsTo is when the middle run's core is at coreC, +Inf from
+// boiling on.
 func (b *Baking) secondsTo(coreC float64) float64 {
 	switch {
 	case coreC <= b.startC:
@@ -438,10 +462,11 @@ func (b *Baking) secondsTo(coreC float64) float64 {
 	return heat.Settle(f, lo, hi, flo, f(hi), 1e-3)
 }
 
-// Through is the same bake with its pace set by a probe: the core was at readC after the given
-// minutes, and the error of the model is gone. A reading above the last core that is timed counts
-// as that core, which the middle had reached by then. ok is false for a reading at or below the
-// start.
+// Through is the same bake with its pace set by a probe: the core was
+// at readC after the given minutes, and the error of the model is gone.
+// A reading above the last core that is timed counts as that core,
+// which the middle had reached by then. ok is false for a reading at or
+// below the start.
 func (b Baking) Through(readC, minutes float64) (Baking, bool) {
 	mid, why := b.MinutesTo(math.Min(readC, b.boilC-CoreMargin))
 	if why != "" || !(mid.Mid > 0) || !positive(minutes) {

@@ -23,8 +23,9 @@ const (
 	mixerCount
 )
 
-// Warming of a dough by the work of mixing, K for each minute at the second speed. Each is set on
-// the measured rises of its mixer in testdata/tables/mixing-heat.csv (computed); most rows assume
+// Warming of a dough by the work of mixing, K for each minute at
+// the second speed. Each is set on the measured rises of its mixer
+// in testdata/tables/mixing-heat.csv (computed); most rows assume
 // the minutes.
 const (
 	forkRate      = 0.05
@@ -35,37 +36,43 @@ const (
 	highSpeedRate = 3.7 // 11 Wh/kg in 4 min, two witnesses (read)
 )
 
-// slowSpeed is the warming at the first speed over that at the second (computed with the rates).
+// slowSpeed is the warming at the first speed over that at the second
+// (computed with the rates).
 const slowSpeed = 0.4
 
-// By hand there is no motor: the dough goes towards the hand and the room. handC is the skin of the
-// palm, C (memory); handPull is the pull towards it, 1/min, set on two measured rises: 0 K in 15
-// min and 0.9 K in 10 min (computed).
+// By hand there is no motor: the dough goes towards the hand and the
+// room. handC is the skin of the palm, C (memory); handPull is the pull
+// towards it, 1/min, set on two measured rises: 0 K in 15 min and 0.9 K
+// in 10 min (computed).
 const (
 	handC    = 32
 	handPull = 0.0071
 )
 
-// RiseErrorFactor is the error of a mixer's warming, either way: 13 of 14 rows lie inside it. A
-// French rule of 1 K in 3 min of second speed does not; it names no mixer. handErrorFactor is that
-// of handPull, which stands on two rows.
+// RiseErrorFactor is the error of a mixer's warming, either way: 13 of
+// 14 rows lie inside it. A French rule of 1 K in 3 min of second speed
+// does not; it names no mixer. handErrorFactor is that of handPull,
+// which stands on two rows.
 const (
 	RiseErrorFactor = 1.7
 	handErrorFactor = 2
 )
 
-// DoughHeatKJ is the specific heat of a dough, kJ/(kg K): 2.15 to 3.19 measured (read).
+// DoughHeatKJ is the specific heat of a dough, kJ/(kg K): 2.15 to 3.19
+// measured (read).
 const DoughHeatKJ = 2.7
 
-// Loss of a dough in the bowl or on the bench to the room: bowlLossW W/(m2 K) over bowlArea m2 for
-// the 2/3 power of its kg (6 to 10; judgement).
+// Loss of a dough in the bowl or on the bench to the room:
+// bowlLossW W/(m2 K) over bowlArea m2 for the 2/3 power of its kg
+// (6 to 10; judgement).
 const (
 	bowlLossW = 8
 	bowlArea  = 0.08
 )
 
-// mixers hold each mixer's rate, the longest mix that a rate can be carried to, min, and the
-// share of an unsplit time that is first speed.
+// mixers hold each mixer's rate, the longest mix that a rate can
+// be carried to, min, and the share of an unsplit time that is
+// first speed.
 var mixers = [mixerCount]struct {
 	rate, longest, slowShare float64
 }{
@@ -80,8 +87,9 @@ var mixers = [mixerCount]struct {
 	HighSpeed:     {highSpeedRate, 6, 0},
 }
 
-// SplitMinutes parts a mix of which only the whole time is written, min. The share at the first
-// speed is that of published mixes: spiral 3+6, 4+8 and 4+10, planetary 2+4, 2+9 and 4+6 (read).
+// SplitMinutes parts a mix of which only the whole time is written,
+// min. The share at the first speed is that of published mixes: spiral
+// 3+6, 4+8 and 4+10, planetary 2+4, 2+9 and 4+6 (read).
 func SplitMinutes(by Mixer, minutes float64) (slowMin, fastMin float64) {
 	slow := minutes * mixers[by].slowShare
 	return slow, minutes - slow
@@ -94,13 +102,15 @@ type Mixing struct {
 	MassKg           float64
 	RoomC            float64
 
-	// HouseK is the rise that the house has measured in its own mixer, K. It stands in place of the
-	// model where Measured says so, whatever the minutes.
+	// HouseK is the rise that the house has measured in its own mixer,
+	// K. It stands in place of the model where Measured says so,
+	// whatever the minutes.
 	HouseK   float64
 	Measured bool
 }
 
-// Refuses is the reason why the mix cannot be answered for, "" where it can.
+// Refuses is the reason why the mix cannot be answered for, "" where
+// it can.
 func (m Mixing) Refuses() string {
 	if m.Measured {
 		return figure.Limit{Quantity: "the house's friction", Unit: "K", Low: -5, High: 30,
@@ -130,7 +140,8 @@ func minutesOf(what string, longest float64) figure.Limit {
 // The masses of dough that mixing is reckoned for, kg.
 const SmallestDoughKg, LargestDoughKg = 0.1, 1000
 
-// LongestMix is the longest mix in a mixer that its warming is known for, min.
+// LongestMix is the longest mix in a mixer that its warming is known
+// for, min.
 func LongestMix(by Mixer) float64 { return mixers[by].longest }
 
 var (
@@ -140,7 +151,8 @@ var (
 		Why: "mixing is reckoned"}
 )
 
-// rateOf is the warming at the second speed in one run, K/min, with the pull of the hand, 1/min.
+// rateOf is the warming at the second speed in one run, K/min, with the
+// pull of the hand, 1/min.
 func (m Mixing) rateOf(run figure.Run) (rate, pull float64) {
 	switch m.By {
 	case ByHand:
@@ -157,8 +169,9 @@ func (m Mixing) rateOf(run figure.Run) (rate, pull float64) {
 	return figure.WithinFactor(mixers[m.By].rate, RiseErrorFactor).At(run), 0
 }
 
-// course gives the dough's end temperature as scale*start + offset: the warming adds heat evenly,
-// the room and the hand pull in proportion to the difference.
+// course gives the dough's end temperature as scale*start + offset: the
+// warming adds heat evenly, the room and the hand pull in proportion to
+// the difference.
 func (m Mixing) course(run figure.Run) (scale, offset float64) {
 	if m.Measured {
 		return 1, m.HouseK
@@ -177,26 +190,29 @@ func (m Mixing) course(run figure.Run) (scale, offset float64) {
 	return scale, offset
 }
 
-// EndC is the dough's temperature after the mix, C, from the one that its ingredients meet at.
+// EndC is the dough's temperature after the mix, C, from the one that
+// its ingredients meet at.
 func (m Mixing) EndC(startC float64, run figure.Run) float64 {
 	scale, offset := m.course(run)
 	return scale*startC + offset
 }
 
-// StartC is the temperature that the ingredients must meet at for the dough to end at endC.
+// StartC is the temperature that the ingredients must meet at for the
+// dough to end at endC.
 func (m Mixing) StartC(endC float64, run figure.Run) float64 {
 	scale, offset := m.course(run)
 	return (endC - offset) / scale
 }
 
-// RiseModel states the basis of Mixing.EndC. The heat of wetting flour, 15.1 kJ per kg of flour
-// (6.5 Btu/lb, read), is in the measured rises already and is never added.
+// RiseModel states the basis of Mixing.EndC. The heat of wetting flour,
+// 15.1 kJ per kg of flour (6.5 Btu/lb, read), is in the measured rises
+// already and is never added.
 var RiseModel = figure.Model{
 	Name: "warming by mixing", Unit: "K",
 	Limits: []figure.Limit{minutesOf("the mix", 30), doughMass, roomRange},
 	Error:  "factor 1.7, by hand 2; with no mixer named, from a fork to a spiral",
-	Source: "rates set on measured rises by mixer and minute (computed from rows read and quoted); " +
-		"high speed 11 Wh/kg (read); loss to the room (judgement)",
+	Source: "rates set on measured rises by mixer and minute (computed from rows read and " +
+		"quoted); high speed 11 Wh/kg (read); loss to the room (judgement)",
 	Misses: "a French rule, 1 K for 3 min of second speed (read), where a spiral gives about 2.4 K",
 }
 
