@@ -11,11 +11,11 @@ import (
 )
 
 // mayKnow says which packages of the project each package may import.
-// An arrow that is not here is forbidden: the reason stands beside the
-// packages that must not look up or sideways.
+// Any other arrow is forbidden: the reason stands beside the packages
+// that must not look up or sideways.
 var mayKnow = map[string][]string{
-	// Leaves: numbers, words and texts, which anybody may use and which
-	// must not change when a rule or a formula does.
+	// Leaves: numbers, words and texts, for anybody's use. They must
+	// not change when a rule or a formula does.
 	"engine/figure": {
 		"engine/source",
 	}, // the place at which a missing figure is to be written
@@ -74,8 +74,8 @@ var mayKnow = map[string][]string{
 		"engine/quantity",
 		"engine/spelling",
 	}, // words that mean a figure; it reads no file and no formula
-	// the rows of ways and places name kinds of mixer and of air; of a
-	// culture its flour is computed
+	// rows of ways and places name kinds of mixer and of air; a
+	// culture's flour is computed
 	"engine/formula": {
 		"engine/family",
 		"engine/larder",
@@ -205,8 +205,8 @@ var mayKnow = map[string][]string{
 		"engine/reading",
 		"engine/source",
 	},
-	// the second judge: the text of a condition and the types of the
-	// facts, never the judge's own tree
+	// the second judge: the condition's text and the facts' types,
+	// never the judge's own tree
 	"engine/machine": {
 		"engine/expr",
 		"engine/facts",
@@ -227,8 +227,8 @@ var mayKnow = map[string][]string{
 		"engine/spelling",
 		"engine/trial",
 	},
-	// the search; no house and no report, so that a change is proven by
-	// the judge and by nothing else
+	// the search; no house and no report: only the judge proves
+	// a change
 	"engine/mend": {
 		"engine/facts",
 		"engine/finding",

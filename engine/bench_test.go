@@ -22,14 +22,14 @@ import (
 
 // generated makes a formula file of about 3 KB, the same for the same
 // number: a sponge, a dough, a filling, a syrup. Four in five are of a
-// kitchen that knows its trade and writes down what it reads; the fifth
-// is a draft, with amounts and steps all over the place.
+// kitchen that writes down its readings; the fifth is a draft, with
+// amounts and steps all over the place.
 func generated(n int) []byte {
 	r := rand.New(rand.NewPCG(uint64(n), 7))
 	draft := r.IntN(5) == 0
 	g := func(lo, hi int) int { return lo + r.IntN(hi-lo+1) }
-	// span draws from the narrow range of a formula that is settled, or
-	// the wide one of a draft.
+	// span draws from the narrow range of a settled formula, or the
+	// wide one of a draft.
 	span := func(lo, hi, wideLo, wideHi int) int {
 		if draft {
 			return g(wideLo, wideHi)
@@ -198,14 +198,14 @@ func collection(n int) (inputs []engine.Input, bytes int64) {
 	return inputs, bytes
 }
 
-// benchFiles is how large a collection the benchmarks of one go
-// through; the whole is some 30 MB.
+// benchFiles is how large the benchmarks' collection is; the whole is
+// some 30 MB.
 var benchFiles = 10_000
 
-// BenchmarkParse is the floor: the bare syntax tree of the collection
-// by the HCL library, on as many workers as BenchmarkCheck. The aim is
-// a check of the same files at no more than 1.3 times this; compare the
-// two in one run, on one processor and on two (-cpu 1,2).
+// BenchmarkParse is the floor: the HCL library's bare syntax trees of
+// the collection, on as many workers as BenchmarkCheck. The aim is a
+// check of the same files in at most 1.3 times this; compare the two in
+// one run, on one processor and on two (-cpu 1,2).
 func BenchmarkParse(b *testing.B) {
 	inputs, bytes := collection(benchFiles)
 	b.SetBytes(bytes)
@@ -243,8 +243,8 @@ func BenchmarkCheck(b *testing.B) {
 	}
 }
 
-// BenchmarkCheckNoRules checks the same files with a pack that holds no
-// rule: reading formulas, and the cautions, which nothing turns off.
+// BenchmarkCheckNoRules checks the same files with a pack of no rule:
+// reading formulas, and the cautions, which nothing turns off.
 func BenchmarkCheckNoRules(b *testing.B) {
 	dir := b.TempDir()
 	for name, text := range map[string]string{"house.hcl": "house \"bare\" {\n" +
@@ -270,7 +270,7 @@ func BenchmarkCheckNoRules(b *testing.B) {
 
 // BenchmarkStart is what a process with one file spends before it
 // prints: all packs read and checked, then one formula. Without the
-// formula it is what the rules cost.
+// formula it is the cost of the rules.
 func BenchmarkStart(b *testing.B) {
 	for _, c := range []struct {
 		name  string
@@ -293,9 +293,9 @@ func BenchmarkStart(b *testing.B) {
 var ruleHead = regexp.MustCompile(`(?m)^rule "`)
 
 // BenchmarkRules shows how a check grows with house rules: the shipped
-// packs as they are, and copies of their rules under other names beside
-// them, 1, 4 and 16 times over. The figures are computed once a formula
-// however many rules read them, so what grows is judging and finding.
+// packs alone, and with 1, 4 and 16 renamed copies of their rules.
+// Figures are computed once a formula however many rules read them, so
+// only judging and finding grow.
 func BenchmarkRules(b *testing.B) {
 	inputs, _ := collection(200)
 	for _, times := range []int{1, 4, 16} {
@@ -343,7 +343,7 @@ func BenchmarkRules(b *testing.B) {
 }
 
 // grown is a formula of so many doughs, each with so many steps and
-// ingredients, of sizes that do not hang together.
+// ingredients, of unrelated sizes.
 func grown(parts, steps, ingredients int) []byte {
 	var b strings.Builder
 	b.WriteString("formula \"grown\" {\n")
@@ -378,9 +378,9 @@ func grown(parts, steps, ingredients int) []byte {
 	return []byte(b.String())
 }
 
-// BenchmarkGrowth shows how a check grows with the parts of one
-// formula, with the steps and with the ingredients of one part: by the
-// piece the time must not grow.
+// BenchmarkGrowth shows how a check grows with a formula's parts,
+// and with a part's steps and ingredients: the time by the piece
+// must not grow.
 func BenchmarkGrowth(b *testing.B) {
 	dir := b.TempDir()
 	house := "house \"growth\" {\n"

@@ -9,8 +9,8 @@ import (
 	"forebake/engine"
 )
 
-// heavy is a legal formula of some 20 KB: doughs in a chain, each with
-// many chills to look for mends in.
+// heavy is a legal formula of some 20 KB: a chain of doughs, each with
+// many chills to search for mends.
 func heavy(name string) []byte {
 	var b strings.Builder
 	fmt.Fprintf(&b, "formula %q {\n", name)
@@ -40,9 +40,9 @@ func heavy(name string) []byte {
 }
 
 // Formulas in which every step may be mended are checked within
-// seconds, with a word on what was not looked for, and an easy one
-// beside them has its mend; at any number of workers the same mends are
-// told. Without a budget one of them takes minutes.
+// seconds, and say what was not searched; an easy one beside them has
+// its mend. Any number of workers gives the same mends. Without a
+// budget one of them takes minutes.
 func TestMendsEndAtTheirBudget(t *testing.T) {
 	if testing.Short() {
 		t.Skip("takes seconds")

@@ -22,8 +22,8 @@ import (
 	"forebake/engine/source"
 )
 
-// A night's work on one page: the clock goes past midnight, each part
-// has its own table, and what was read or guessed says so.
+// A night's work on one page: the clock passes midnight, each part has
+// its own table, and readings and guesses are marked.
 const overnight = `formula "Night buns" {
   start = "18:00"
   preferment "sponge" {
@@ -101,8 +101,8 @@ func TestHistoryOnTheClock(t *testing.T) {
 	}
 }
 
-// What cannot be is an error at its place, a finding, or a figure that
-// is missing; it is never a figure that is no number.
+// The impossible is an error at its place, a finding, or a missing
+// figure; never a figure that is no number.
 func TestHistoriesThatCannotBe(t *testing.T) {
 	const dough = `formula "t" {
   dough "d" {
@@ -216,11 +216,10 @@ const sixStages = `formula "Six stages" {
 }
 `
 
-// BenchmarkHistory follows a dough through six stages, and prints
-// what that is of the bare parse of the formula's text. Three runs
-// are made of every stage; a brick has three directions and a slab
-// one, and a tub of dough in the cold is followed by the solver with
-// heat of its own.
+// BenchmarkHistory follows a dough through six stages, and prints the
+// ratio to the bare parse of the formula's text. Every stage has three
+// runs; a brick has three directions and a slab one, and a tub of dough
+// in the cold is followed by the solver with its own heat.
 func BenchmarkHistory(b *testing.B) {
 	for _, bench := range []struct{ name, text string }{
 		{"slabs and pieces", fmt.Sprintf(sixStages, "pieces 80 g")},
@@ -258,8 +257,7 @@ func BenchmarkHistory(b *testing.B) {
 	}
 }
 
-// setupOf is the benchmark's dough as package facts hands it in, with
-// figures of its kind.
+// setupOf is the benchmark's dough as package facts hands it in.
 func setupOf(f *formula.Formula) history.Setup {
 	return history.Setup{
 		Part:    f.Parts[0],
@@ -279,7 +277,7 @@ func setupOf(f *formula.Formula) history.Setup {
 	}
 }
 
-// BenchmarkHistoryFacts is all that the rules may ask of one dough's
+// BenchmarkHistoryFacts is all that rules may ask of one dough's
 // history, with the searches for times and thicknesses.
 func BenchmarkHistoryFacts(b *testing.B) {
 	list, problems := readFormulas(

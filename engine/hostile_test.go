@@ -16,8 +16,8 @@ import (
 	"forebake/engine/source"
 )
 
-// vast is a formula about as large as one file can hold: so many parts,
-// each with so many ingredients of an open amount.
+// vast is a formula about as large as a file can hold: many parts, each
+// with many ingredients of an open amount.
 func vast(parts, ingredients int, amount string) []byte {
 	names := larder.New().Names()
 	var b strings.Builder
@@ -36,8 +36,8 @@ func vast(parts, ingredients int, amount string) []byte {
 	return []byte(b.String())
 }
 
-// worst is a pack of rules, each with a condition as long as one may
-// be, that reads as many figures as it can.
+// worst is a pack of rules, each with the longest condition that reads
+// the most figures.
 func worst(rules int, on, join string) string {
 	var clauses []string
 	nodes := 0
@@ -72,8 +72,8 @@ func worst(rules int, on, join string) string {
 	return b.String()
 }
 
-// never is a pack of rules whose conditions are as long as one may be
-// and come to nothing on every subject.
+// never is a pack of rules with the longest conditions, which
+// never hold.
 func never(rules int) string {
 	when := "ingredient.amount_g < -1"
 	for nodes := 7; nodes+12 < expr.MaxNodes; nodes += 12 {
@@ -92,8 +92,8 @@ func never(rules int) string {
 	return b.String()
 }
 
-// always is one rule that finds something in every ingredient, with
-// messages as long as they may be.
+// always is one rule that finds something in every ingredient, with the
+// longest messages.
 func always() string {
 	say := strings.Repeat("{part.name} {formula.allergens} ", 16)
 	long := strings.Repeat("x", rule.MaxTextBytes)
@@ -126,8 +126,7 @@ func hostile(t testing.TB, pack string, text []byte) func() *engine.Result {
 	}
 }
 
-// vastest gives a formula that fills a file, with as many ingredients
-// as its parts may have.
+// vastest gives a formula that fills a file, with the most ingredients.
 func vastest(amount string) []byte {
 	n := formula.MaxIngredients
 	for len(vast(formula.MaxParts, n, amount)) > source.MaxFileBytes {
@@ -137,9 +136,8 @@ func vastest(amount string) []byte {
 }
 
 // BenchmarkHostile is what the worst packs cost on the largest
-// formulas: the bounds that stand in DEVELOPERS.md. No run may take
-// much longer than a second a rule, nor more memory than some
-// hundred megabytes.
+// formulas: the bounds in DEVELOPERS.md. No run may take much more than
+// a second a rule, nor more than some hundred megabytes.
 func BenchmarkHostile(b *testing.B) {
 	for _, test := range []struct {
 		name, pack, amount string
@@ -166,8 +164,8 @@ func BenchmarkHostile(b *testing.B) {
 	}
 }
 
-// A file with as many findings as there may be is checked; with one
-// more it is refused, at its formula, and is not taken for clear.
+// A file with the most findings is checked; with one more it is
+// refused, at its formula, and not taken for clear.
 func TestMaxFindings(t *testing.T) {
 	const inPart = 200
 	parts := rule.MaxFindings / inPart
@@ -196,8 +194,8 @@ func TestMaxFindings(t *testing.T) {
 }
 
 // TestPartsWithinParts checks a formula in which each part takes in all
-// earlier ones: there are 2^62 ways through it, so what looks into
-// parts must look into each once. It ends at once or not at all.
+// earlier ones: there are 2^62 paths through it, so each part must be
+// visited once. It ends at once or not at all.
 func TestPartsWithinParts(t *testing.T) {
 	for _, milk := range []string{"100 g", "?"} {
 		var b strings.Builder

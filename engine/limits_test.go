@@ -52,8 +52,8 @@ var limits = map[string]int{
 	"rule.MaxWeighing": rule.MaxWeighing,
 }
 
-// The table of limits in DEVELOPERS.md names every constant Max... of
-// the program with its value, and none that is not there.
+// The table of limits in DEVELOPERS.md names exactly the program's
+// constants Max... with their values.
 func TestLimitsAreDocumented(t *testing.T) {
 	text, err := os.ReadFile("../DEVELOPERS.md")
 	if err != nil {

@@ -39,12 +39,11 @@ type Logged struct {
 	rewrite files.Rewrite
 }
 
-// Write appends what was said, under the lock of the folder. A log that
-// has changed meanwhile is left as it is, with an error.
+// Write appends what was said, under the folder's lock. A log that has
+// changed meanwhile stays, with an error.
 func (l *Logged) Write() error { return files.WriteAll([]files.Rewrite{l.rewrite}) }
 
-// Log works out what is added to the log beside a formula file. It
-// writes nothing.
+// Log computes the addition to a formula file's log. It writes nothing.
 func (e *Engine) Log(in Input, b Bench) (*Logged, *Result, error) {
 	res := e.do([]Input{in}, run.Options{Keep: true})
 	if len(res.Problems) > 0 {
@@ -144,9 +143,8 @@ func says(b *batch.Batch, e *batch.Entry) string {
 	return strings.Join(out, "; ")
 }
 
-// Batches gives the batches of the formulas of a file side by side:
-// those of the numbers that are asked for, else the newest two of
-// each formula.
+// Batches sets the batches of a file's formulas side by side: those of
+// the given numbers, else each formula's newest two.
 func (e *Engine) Batches(in Input, numbers []int) ([]finding.Batches, *Result, error) {
 	res := e.do([]Input{in}, run.Options{Keep: true})
 	if len(res.Problems) > 0 {
@@ -231,8 +229,7 @@ func addTo(cell *string, said string) {
 	}
 }
 
-// stepRow finds the row of the step that an entry speaks of, or
-// makes it.
+// stepRow finds or makes the row of an entry's step.
 func stepRow(rows *[]finding.BatchStep, f *formula.Formula, e *batch.Entry, n int,
 ) *finding.BatchStep {
 	for i := range *rows {

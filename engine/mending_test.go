@@ -21,7 +21,7 @@ func saltless(name string) string {
 }
 
 // The findings of a few formulas carry their mends; those of many do
-// not, and a notice says what tells them.
+// not, and a notice says how to get them.
 func TestSuggest(t *testing.T) {
 	for _, n := range []int{2, 13, 61} {
 		var text string
@@ -59,8 +59,8 @@ func changedFiles(res *engine.MendResult) int {
 	return len(files)
 }
 
-// All formulas of a file are mended in one writing, in any number of
-// workers the same; a file that changed meanwhile is refused.
+// All formulas of a file are mended in one writing, the same for any
+// number of workers; a file that changed meanwhile is refused.
 func TestMendFiles(t *testing.T) {
 	want := ""
 	for _, workers := range []int{1, 3} {

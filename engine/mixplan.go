@@ -7,8 +7,7 @@ import (
 	"forebake/engine/source"
 )
 
-// KitchenNow is what a baker reads in the kitchen before a mix;
-// KitchenReadings are what can be read.
+// KitchenNow is what a baker reads in the kitchen before a mix.
 type KitchenNow = mixing.Now
 
 // KitchenReadings are all readings that Mix takes, in the order of
@@ -16,8 +15,8 @@ type KitchenNow = mixing.Now
 var KitchenReadings = mixing.Readings
 
 // Mix answers how the liquid of each mix of a file's formulas is
-// prepared, from what stands in the kitchen now. name picks one
-// formula; "" means all.
+// prepared, from the kitchen's readings now. name picks one formula; ""
+// means all.
 func (e *Engine) Mix(in Input, name string, now KitchenNow) ([]finding.Mix, *Result) {
 	res := e.do([]Input{in}, run.Options{Keep: true})
 	if len(res.Problems) > 0 {

@@ -15,7 +15,7 @@ import (
 	"forebake/engine/science/wateractivity"
 )
 
-// TestModelsStateTheirRange walks past both ends of every range that a
+// TestModelsStateTheirRange passes both ends of every range that a
 // model states: inside it answers, outside it gives the reason. Each
 // names its error and its source.
 func TestModelsStateTheirRange(t *testing.T) {
@@ -25,7 +25,7 @@ func TestModelsStateTheirRange(t *testing.T) {
 		&mould.Model, &wateractivity.Model, &bake.Model,
 	}, append(heat.Models, melt.Models...)...)
 	for _, m := range models {
-		// A ratio has no unit. The rise is none where yeast does not
+		// A ratio has no unit. The rise is zero where yeast does not
 		// work, and so has no end.
 		if m.Name == "" || m.Error == "" || m.Source == "" ||
 			len(m.Limits) == 0 && m != &ferment.RiseModel {

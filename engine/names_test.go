@@ -13,9 +13,8 @@ import (
 	"forebake/engine/formula"
 )
 
-// rowsOf says in which file the rows of a closed list stand. A name of
-// the list stands in quotes there and nowhere else: all other code asks
-// the rows.
+// rowsOf says in which file a closed list's rows are. A name of the
+// list is in quotes only there: all other code asks the rows.
 var rowsOf = []struct {
 	file  string
 	names []string
@@ -101,8 +100,8 @@ func isVerbName(e ast.Expr) bool {
 	return ok && verb.Sel.Name == "Verb"
 }
 
-// eachFile visits every Go file of the program, tests and generators
-// left out.
+// eachFile visits every Go file of the program except tests
+// and generators.
 func eachFile(t *testing.T, visit func(path string, set *token.FileSet, file *ast.File)) {
 	t.Helper()
 	files := 0

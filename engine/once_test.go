@@ -35,8 +35,8 @@ func (c *counting) Read(path string, kind files.Kind) ([]byte, error) {
 // benchLog is a log of the formula "b".
 const benchLog = "batch \"1\" {\n  formula = \"b\"\n  date = \"2026-11-25\"\n}\n"
 
-// kitchens writes a folder with two houses, one of which includes the
-// other, packs of their own, a backlog and formulas, and goes there.
+// kitchens writes a folder with two houses, one including the other,
+// their own packs, a backlog and formulas, and goes there.
 func kitchens(t *testing.T) {
 	t.Helper()
 	t.Chdir(t.TempDir())
@@ -64,10 +64,9 @@ func kitchens(t *testing.T) {
 	}
 }
 
-// Every verb opens each file once, whatever the number of workers: the
-// formulas of a folder, the house files, one of which two folders
-// share, and the packs that both houses name. Files that do not matter
-// are not opened.
+// Every verb opens each file once, whatever the number of workers: a
+// folder's formulas, the house files, one of which two folders share,
+// and the packs that both houses name. Other files are not opened.
 func TestEachFileIsOpenedOnce(t *testing.T) {
 	kitchens(t)
 	houses := []string{"house.hcl", "house-rules/a.hcl", "house-rules/b.hcl"}
@@ -166,8 +165,8 @@ func TestEachFileIsOpenedOnce(t *testing.T) {
 	}
 }
 
-// An editor's unsaved texts take the place of those on the disk: of a
-// formula, of a house and of a rule file.
+// An editor's unsaved texts replace those on disk: of a formula, of a
+// house and of a rule file.
 func TestUnsavedTexts(t *testing.T) {
 	kitchens(t)
 	check := func(texts files.Texts) string {
@@ -204,9 +203,9 @@ func TestUnsavedTexts(t *testing.T) {
 	}
 }
 
-// Files are opened in one place, and rules are judged in one place and
-// in the search of mend: so no verb can read a file without its limit,
-// or answer without waivers.
+// Files are opened in one place, and rules judged in one place and in
+// the search of mend: no verb can read a file without its limit, or
+// answer without waivers.
 func TestOneOpeningAndOneJudge(t *testing.T) {
 	only := map[string][]string{
 		"os.Open": {

@@ -14,10 +14,10 @@ import (
 	"forebake/engine/larder"
 )
 
-// The tests of this file hold the program against the outside world:
-// published formulas and worked examples, entered as formula files in
-// testdata/published and read the way a baker's own are. The expected
-// figures stand in the CSV files beside them, with their sources.
+// These tests hold the program against the outside world: published
+// formulas and worked examples, entered as formula files in
+// testdata/published and read like a baker's own. The expected figures
+// are in the CSV files beside them, with their sources.
 
 const publishedDir = "../testdata/published"
 
@@ -76,7 +76,7 @@ func publishedFigures(t *testing.T, file string) *figures {
 	return &figures{t, file, rows}
 }
 
-// of finds one fact. An empty formula takes the first one of the file.
+// of finds one fact. An empty formula takes the file's first.
 func (f *figures) of(formula, subject, name string) finding.FactRow {
 	f.t.Helper()
 	for _, r := range f.rows {
@@ -123,9 +123,9 @@ func off(t *testing.T, what string, got, want, tolerance float64) {
 	}
 }
 
-// publishedRows are the ingredients of the published formulas by file,
-// in percent on flour, typed apart from the formula files so that a
-// slip in one shows against the other.
+// publishedRows are the published formulas' ingredients by file, in
+// percent on flour, typed apart from the formula files so that a slip
+// in one shows against the other.
 func publishedRows(t *testing.T) map[string]map[string]float64 {
 	t.Helper()
 	out := map[string]map[string]float64{}
@@ -147,10 +147,10 @@ func publishedRows(t *testing.T) map[string]map[string]float64 {
 }
 
 // publishedWater is the water in a gram of each kind of row, rounded as
-// the expected true hydrations have it (food-composition values,
-// memory; egg powder as dry milk), and the name of the same thing in
-// the larder. Kinds that hold none either way are not here, nor is
-// fruit, which lies in a dough as pieces, nor the butter rolled in.
+// in the expected true hydrations (food-composition values, memory; egg
+// powder as dry milk), and its name in the larder. Kinds without water
+// are not here, nor is fruit, which lies in a dough as pieces, nor the
+// butter rolled in.
 var publishedWater = map[string]struct {
 	fraction float64
 	larder   string
@@ -217,8 +217,8 @@ func handFactor(m float64, osmotolerant bool) float64 {
 	return standard * (0.85 + 1.15*x/(1+x))
 }
 
-// handError is the error factor of a pace; the strain of the published
-// formulas is not written.
+// handError is the error factor of a pace; the published formulas name
+// no strain.
 func handError(m float64, osmotolerant bool) float64 {
 	switch {
 	case osmotolerant:
@@ -231,9 +231,9 @@ func handError(m float64, osmotolerant bool) float64 {
 
 // TestPublishedFormulas holds the facts of 14 published formulas to
 // expected.csv: to the expected figure (read, or computed from the
-// published rows by rounded factors: its basis) within the tolerance
-// that the row explains, and to the figure by the larder's make-ups as
-// it is printed there.
+// published rows by rounded factors: its basis) within the
+// tolerance that the row explains, and to the printed figure by the
+// larder's make-ups.
 func TestPublishedFormulas(t *testing.T) {
 	seen := map[string]map[string]bool{}
 	files := map[string]*figures{}
@@ -270,10 +270,10 @@ func TestPublishedFormulas(t *testing.T) {
 	}
 }
 
-// TestExpectedHydrationIsExplained leaves nothing of the difference
-// between the expected true hydrations and the facts to a tolerance:
-// the rows give the expected figure by its own rounded factors, and the
-// fact by the larder's make-ups.
+// TestExpectedHydrationIsExplained leaves no difference between the
+// expected true hydrations and the facts to a tolerance: the rows give
+// the expected figure by its own rounded factors, and the fact by the
+// larder's make-ups.
 func TestExpectedHydrationIsExplained(t *testing.T) {
 	expected := map[string]float64{}
 	for _, r := range records(t, publishedDir, "expected.csv") {
@@ -284,7 +284,7 @@ func TestExpectedHydrationIsExplained(t *testing.T) {
 	for file, pct := range publishedRows(t) {
 		hand := handHydration(t, pct)
 		// A printed tenth; malt of 0.1 left out of the panettone, and
-		// 0.1 nobody explains in the middle-class brioche.
+		// an unexplained 0.1 in the middle-class brioche.
 		off(t, file+" by the rounded factors", hand, expected[file], 0.1)
 		explained := 0.0
 		for kind, p := range pct {
@@ -309,8 +309,8 @@ func TestExpectedHydrationIsExplained(t *testing.T) {
 	}
 }
 
-// TestMolalityByHand holds the molality and the osmotic factor of the
-// published formulas to the same sums made by hand.
+// TestMolalityByHand holds the published formulas' molality and osmotic
+// factor to the same sums by hand.
 func TestMolalityByHand(t *testing.T) {
 	for file, pct := range publishedRows(t) {
 		f := publishedFigures(t, file+".hcl")
@@ -405,9 +405,9 @@ func TestOsmoticListExpected(t *testing.T) {
 	}
 }
 
-// TestDoublingsOfPublishedCards holds ferment_e to what the cards that
-// its unit was set by come to (computed): two bulk rises, each to
-// double. The tolerance is a fifth of what their own heat would add.
+// TestDoublingsOfPublishedCards holds ferment_e to the cards that its
+// unit was set by (computed): two bulk rises, each to double. The
+// tolerance is a fifth of what their own heat would add.
 func TestDoublingsOfPublishedCards(t *testing.T) {
 	for file, want := range map[string]float64{
 		"afrs-d055-roll-dough.hcl": 1.54,
@@ -427,9 +427,8 @@ func TestDoublingsOfPublishedCards(t *testing.T) {
 	}
 }
 
-// TestPublishedWorkedExamples reaches what the formula path can reach
-// of the table of worked examples, and every row that it cannot is
-// named with its reason.
+// TestPublishedWorkedExamples reaches the worked examples that the
+// formula path can reach, and names every other row with its reason.
 func TestPublishedWorkedExamples(t *testing.T) {
 	said := map[string]bool{}
 	files := map[string]*figures{}
@@ -482,7 +481,7 @@ func TestPublishedWorkedExamples(t *testing.T) {
 }
 
 // A book prints 184.4 % where its own lines add up to 189.4: the
-// program must not agree with it.
+// program must not agree.
 func TestPublishedTotalThatIsWrong(t *testing.T) {
 	f := publishedFigures(t, "white-bread-variation-3.hcl")
 	total := 100 * f.dough("mass_g").Value / f.dough("flour_g").Value
@@ -526,7 +525,7 @@ func TestPublishedWaterActivity(t *testing.T) {
 	}
 }
 
-// TestTradeFacts holds what bakers say and nobody publishes: common
+// TestTradeFacts holds what bakers say and no source publishes: common
 // practice, no source.
 func TestTradeFacts(t *testing.T) {
 	f := publishedFigures(t, "trade.hcl")
@@ -543,7 +542,7 @@ func TestTradeFacts(t *testing.T) {
 	}
 
 	// The sweet dough family's typical dose is 2.3 % instant. Its
-	// typical make-up needs just that; at 20 % sugar it is not enough
+	// typical make-up needs just that; at 20 % sugar it is too little
 	// with standard yeast, and enough with osmotolerant.
 	const typical = 2.3
 	need := func(dough string) finding.FactRow {

@@ -118,7 +118,7 @@ func TestScalePublished(t *testing.T) {
 }
 
 // TestScaleRoundTrip holds that a formula scaled to 400 pieces and back
-// has the percentages that it had, to the step of the kitchen's scale.
+// keeps its percentages, to the step of the kitchen's scale.
 func TestScaleRoundTrip(t *testing.T) {
 	e := engine.New()
 	rapid.Check(t, func(t *rapid.T) {
@@ -232,8 +232,8 @@ func readFormulaIn(t *testing.T, text []byte) *formula.Formula {
 }
 
 // TestScaleKeepsReadingsAsNotes holds that a reading of the whole batch
-// is kept in words, beside a note that stands there, and that one of a
-// piece stays a reading.
+// is kept in words, beside a note there, and that one of a piece stays
+// a reading.
 func TestScaleKeepsReadingsAsNotes(t *testing.T) {
 	text := `formula "f" {
   makes = "10 pieces"

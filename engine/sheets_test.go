@@ -91,8 +91,8 @@ func number(t *testing.T, text string) float64 {
 	return x
 }
 
-// axis reads a scale off the ticks of a picture: value = from + px
-// * slope.
+// axis reads a scale off the ticks of a picture: value = from +
+// px * slope.
 func axis(t *testing.T, ticks []*html.Node, at string,
 	value func(string) float64) func(float64) float64 {
 	t.Helper()
@@ -119,10 +119,9 @@ func hours(t *testing.T, text string) float64 {
 
 var firstNumber = regexp.MustCompile(`-?\d+(\.\d+)?`)
 
-// The dots of each picture, read back off its own ticks, are the
-// figures of facts --history: each known step of a part has its dot, at
-// its clock and its core. The table beside the picture says the same in
-// the same words.
+// Each picture's dots, read back off its own ticks, are the figures of
+// facts --history: each known step of a part has its dot, at its clock
+// and its core. The table beside the picture has the same words.
 func TestPicturesAreTheHistory(t *testing.T) {
 	paths, err := filepath.Glob("../formulas/*.hcl")
 	if err != nil {
@@ -205,8 +204,7 @@ func comparePicture(t *testing.T, name string, figure *html.Node,
 			t.Errorf("%s: no point of the line at %.2f h and %v C: %v", name, at, core, points)
 		}
 	}
-	// Relative to the part's first step the clocks are those of
-	// the history.
+	// Relative to the part's first step the clocks are the history's.
 	for i := 1; i < len(cells); i++ {
 		begins := history[i].Clock - history[0].Clock
 		ends := hours(t, textOf(find(cells[i-1], element("td", "nowrap"))[0])) -
@@ -221,8 +219,8 @@ func comparePicture(t *testing.T, name string, figure *html.Node,
 	return len(cells)
 }
 
-// What a name holds stays text: no element, no attribute and no script
-// comes of it.
+// What a name holds stays text: it makes no element, attribute
+// or script.
 func TestNamesStayTextOnASheet(t *testing.T) {
 	names := []string{`<script>alert(1)</script> "q" & 'p' 🥐`, `</h3><img src=x onerror=alert(2)>`,
 		`"><svg onload=alert(3)>`, `--> ]]> </style> {{.Version}} ${x}`}
@@ -276,9 +274,9 @@ func TestNamesStayTextOnASheet(t *testing.T) {
 	}
 }
 
-// The cautions stand before all else, in the words of every report, and
-// each stands whole with its source. Every step has its four boxes,
-// every picture its name and its words.
+// The cautions come first, in the words of every report, each whole
+// with its source. Every step has its four boxes, every picture its
+// name and its words.
 func TestSheetIsWhole(t *testing.T) {
 	e := engine.New()
 	res := e.Check(engine.Inputs([]string{"../formulas/cinnamon-buns.hcl"}))
@@ -322,7 +320,7 @@ func TestSheetIsWhole(t *testing.T) {
 	}
 }
 
-// Each format is told by its own first bytes and by no other's.
+// Each format is recognised by its own first bytes and by no other's.
 func TestSheetFormats(t *testing.T) {
 	pages, res, err := engine.New().Sheets(engine.Inputs([]string{"../formulas/first-draft.hcl"}),
 		engine.PlanAsk{Ready: "07:00"})
@@ -354,8 +352,8 @@ func TestSheetFormats(t *testing.T) {
 
 var noNumber = regexp.MustCompile(`NaN|[+-]Inf\b`)
 
-// Every published formula has its sheet, and a plan or the reason why
-// there is none.
+// Every published formula has its sheet, and a plan or the reason
+// for none.
 func TestSheetsAndPlansOfPublishedFormulas(t *testing.T) {
 	paths, err := filepath.Glob("../testdata/published/formulas/*.hcl")
 	if err != nil || len(paths) < 20 {

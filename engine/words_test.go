@@ -15,22 +15,21 @@ import (
 // mostWords and mostSentences bound a message: it is read at the bench.
 const mostWords, mostSentences = 30, 2
 
-// fahrenheit is the figure in F beside one in C: the same figure, and
-// no word more to read.
+// fahrenheit is the figure in F beside one in C: the same figure, no
+// word more.
 var fahrenheit = regexp.MustCompile(` \([0-9][^()]* F\)`)
 
-// sentenceEnd is the end of a sentence before another: a small letter
-// or a figure goes on with it, as in S. aureus.
+// sentenceEnd is a sentence's end before another: a small letter or a
+// figure continues it, as in S. aureus.
 var sentenceEnd = regexp.MustCompile(`[.?!] +\p{Lu}`)
 
-// notSaid are words that no message holds: a figure that is unknown is
-// left out, and one that a baker cannot see is told as one that a
-// baker can.
+// notSaid are words that no message holds: an unknown figure is left
+// out, and one that a baker cannot see is told as one that a baker can.
 var notSaid = regexp.MustCompile(
 	`unknown|some (temperature|time|days|weight|share|amount)|%-hours|NaN|Inf|\bby ` +
 		`over\b|[\[\]|{}]`)
 
-// unitFault is a unit that stands twice, and a share without one.
+// unitFault is a doubled unit, or a share without one.
 var unitFault = regexp.MustCompile(
 	`[0-9] (?:(?:min|h|C|g|mm|%|days) ){2}|[0-9] (?:min|h|C|g|mm|%|days) (?:min|h|C|g|mm|%|` +
 		`days)[.,;:]|[0-9]+\.[0-9]+ of `)
@@ -81,7 +80,7 @@ func TestFaultOf(t *testing.T) {
 
 // TestMessagesAreShort reads every message as the trials and all
 // formulas of the project fill it in: at most two sentences and 30
-// words, and no figure that is unknown.
+// words, and no unknown figure.
 func TestMessagesAreShort(t *testing.T) {
 	said := map[string]string{} // a message, and its rule
 	report, problems := engine.New().Trials(".", nil)

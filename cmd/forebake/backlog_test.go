@@ -9,9 +9,8 @@ import (
 	"testing"
 )
 
-// A collection of three hundred formulas is taken on with a backlog
-// and fails no check; one new fault does; mending an old one shortens
-// the list.
+// A collection of three hundred formulas with a backlog fails no check;
+// one new fault does; mending an old one shortens the list.
 func TestBacklogOfACollection(t *testing.T) {
 	dir := t.TempDir()
 	t.Chdir(dir)
@@ -76,8 +75,7 @@ func TestBacklogOfACollection(t *testing.T) {
 	}
 }
 
-// A list too long to be read again is not written, and the old
-// one stays.
+// A list too long to be read again is not written; the old one stays.
 func TestBacklogTooLong(t *testing.T) {
 	const old = "backlog \"2026-01-01\" {\n}\n"
 	dir := folder(

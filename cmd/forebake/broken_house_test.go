@@ -10,8 +10,8 @@ import (
 
 // TestBrokenHousesAndPacks checks a sound formula under every house of
 // testdata/broken/houses and every pack of testdata/broken/rules.
-// Beside NAME.hcl stands NAME.txt with exactly what is printed on
-// standard error; -update writes it.
+// NAME.txt beside NAME.hcl holds exactly what goes to standard error;
+// -update writes it.
 func TestBrokenHousesAndPacks(t *testing.T) {
 	top, err := filepath.Abs(brokenDir)
 	if err != nil {

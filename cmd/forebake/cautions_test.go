@@ -16,8 +16,7 @@ import (
 	"forebake/engine/report"
 )
 
-// A kitchen's worth of things that can hurt somebody: raw flour and
-// egg, a custard, nuts, hot oil.
+// A kitchen's dangers: raw flour and egg, a custard, nuts, hot oil.
 const cautious = `formula "Custard doughnuts" {
   dough "doughnut dough" {
     ingredients = {
@@ -63,9 +62,9 @@ rule "dairy-warm" {
 }
 `
 
-// The cautions are the same bytes in every format, whatever a house
-// file says and whatever flags are given: packs left out, levels,
-// loosened limits, codes of law, a waiver of every rule there is.
+// The cautions are the same bytes in every format, whatever house file
+// and flags say: packs left out, levels, loosened limits, codes of law,
+// a waiver of every rule.
 func TestNothingRemovesACaution(t *testing.T) {
 	e := engine.New()
 	l, problems := e.Load(t.TempDir())
@@ -205,7 +204,7 @@ func TestNothingRemovesACaution(t *testing.T) {
 	}
 }
 
-// wholeCautions is what the verb of cautions prints in a folder.
+// wholeCautions is what the verb cautions prints in a folder.
 func wholeCautions(t *testing.T, dir string) string {
 	t.Helper()
 	t.Chdir(dir)
@@ -221,15 +220,15 @@ func wholeCautions(t *testing.T, dir string) string {
 	return text
 }
 
-// whoseLimits is what the last caution says of the code that the house
-// names: the one thing in a caution that a house has a say in.
+// whoseLimits is what the last caution says of the house's code: the
+// only thing in a caution that a house can change.
 var whoseLimits = regexp.MustCompile(
 	`(?s)The\s+limits\s+used\s+here\s+are\s.*?(Source:|\n[^ ]|",?\n)`,
 )
 
 // cautionsOf takes the cautions out of what was printed, and holds that
-// they stand first. A format whose layout it does not know is read as
-// words: everything up to the last caution.
+// they come first. A format of unknown layout is read as words:
+// everything up to the last caution.
 func cautionsOf(t *testing.T, format, printed string) any {
 	t.Helper()
 	printed = whoseLimits.ReplaceAllString(printed, "$1")
@@ -247,8 +246,7 @@ func cautionsOf(t *testing.T, format, printed string) any {
 // lastCaution ends the cautions of the formulas of these tests.
 const lastCaution = "differ from place to place"
 
-// cautionReaders take the cautions out of the formats whose layout the
-// tests know.
+// cautionReaders take the cautions out of formats of known layout.
 var cautionReaders = map[string]func(t *testing.T, printed string) any{
 	"json": jsonCautions, "sarif": sarifCautions, "markdown": markdownCautions,
 	"lines": lineCautions, "text": textCautions,
@@ -345,8 +343,8 @@ func textCautions(t *testing.T, printed string) any {
 	return list
 }
 
-// Each shipped caution has a short line that fits 80 columns with the
-// number of a line in it.
+// Each shipped caution has a short line that fits 80 columns with a
+// line number in it.
 func TestShortCautionsFit(t *testing.T) {
 	text, err := os.ReadFile("../../rules/cautions.hcl")
 	if err != nil {

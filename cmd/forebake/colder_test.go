@@ -7,8 +7,8 @@ import (
 	"testing"
 )
 
-// cooledCustard is a custard that is cooked and cooled in one or two
-// waits, the last of them probed.
+// cooledCustard is a custard, cooked and cooled in one or two waits,
+// the last one probed.
 const cooledCustard = `formula "t" {
   filling "custard" {
     ph          = 6.5
@@ -19,8 +19,8 @@ const cooledCustard = `formula "t" {
 `
 
 // TestColderReadingIsNeverWorse moves the reading of a cooling colder,
-// degree by degree, down to what lies around it. A reading only
-// sharpens: no food-safety answer may become worse by it.
+// degree by degree, down to its surroundings. A reading only sharpens:
+// no food-safety answer may become worse.
 func TestColderReadingIsNeverWorse(t *testing.T) {
 	dir := t.TempDir()
 	type course struct{ name, step string }

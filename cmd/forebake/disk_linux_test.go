@@ -27,9 +27,8 @@ func contents(t *testing.T, dir string) string {
 	return b.String()
 }
 
-// Every verb that writes, on a disk that is full and in a folder that
-// may only be read: it says so, ends with status 2, and every file
-// stands as before.
+// Every verb that writes, on a full disk and in a read-only folder: it
+// says so, ends with status 2, and every file stays as before.
 func TestVerbsOnAFullDisk(t *testing.T) {
 	disk := t.TempDir()
 	if err := syscall.Mount("tmpfs", disk, "tmpfs", 0, "size=256k"); err != nil {

@@ -11,10 +11,9 @@ import (
 	"testing"
 )
 
-// Vim, as it comes, jumps by the lines of a check: file, line, column
-// and text are read by its own default errorformat. What it read is
-// held to the JSON of the same run, which counts lines and columns the
-// same way.
+// Vim jumps by the lines of a check: its default errorformat reads
+// file, line, column and text. What it read must match the JSON of the
+// run, which counts lines and columns alike.
 func TestVimReadsTheLines(t *testing.T) {
 	vim, err := exec.LookPath("vim")
 	if err != nil {

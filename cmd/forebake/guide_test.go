@@ -12,7 +12,7 @@ import (
 	"testing"
 )
 
-// guideBlock is the first block of the guide in a language that holds
+// guideBlock is the guide's first block in a language that holds
 // a text.
 func guideBlock(t *testing.T, language, with string) string {
 	t.Helper()
@@ -31,7 +31,7 @@ func guideBlock(t *testing.T, language, with string) string {
 }
 
 // linesOfAllKinds checks a kitchen that has lines of every word, and
-// gives them with their words.
+// gives them.
 func linesOfAllKinds(t *testing.T) (dir, printed string, words []string) {
 	t.Helper()
 	unsalted := strings.Replace(soundBuns, `"18 g"`, `"50 g"`, 1)
@@ -72,8 +72,8 @@ func linesOfAllKinds(t *testing.T) (dir, printed string, words []string) {
 	return dir, printed, words
 }
 
-// TestGuideMatchers holds the problem matchers of the guide: each line
-// at a place is taken by one of them, with the severity of its level.
+// TestGuideMatchers holds the guide's problem matchers: one of them
+// takes each line at a place, with its level's severity.
 func TestGuideMatchers(t *testing.T) {
 	var matchers []struct {
 		Severity string
@@ -113,8 +113,8 @@ func TestGuideMatchers(t *testing.T) {
 	}
 }
 
-// TestGuideErrorformat holds the errorformat of the guide by Vim
-// itself: it gives the level.
+// TestGuideErrorformat holds the guide's errorformat by Vim itself: it
+// gives the level.
 func TestGuideErrorformat(t *testing.T) {
 	vim, err := exec.LookPath("vim")
 	if err != nil {

@@ -9,7 +9,7 @@ import (
 	"testing"
 )
 
-// A sound formula, and the fault that a new cook puts into it.
+// A sound formula, and the fault that a new cook introduces.
 const (
 	soundBuns = `formula "Milk buns" {
   dough "bun dough" {
@@ -36,9 +36,9 @@ const (
 		"  fail_at = \"risk\"\n}\n"
 )
 
-// The hook in the real program pre-commit: it builds forebake from a
-// copy of this project, offline, and runs in another repository. A new
-// cook changes a formula in a branch; the commit is stopped with one
+// The real program pre-commit runs the hook: it builds forebake from a
+// copy of this project, offline, in another repository. A new cook
+// changes a formula in a branch; the commit is stopped with one
 // finding, its reason and its mend.
 func TestHookStopsACommit(t *testing.T) {
 	for _, name := range []string{"pre-commit", "git"} {
@@ -74,8 +74,7 @@ func TestHookStopsACommit(t *testing.T) {
 		"GOTOOLCHAIN=local",
 		"NO_COLOR=1",
 	)
-	// a test that runs inside a hook must not reach the repository
-	// around it
+	// a test inside a hook must not reach the repository around it
 	for i := len(env) - 1; i >= 0; i-- {
 		if strings.HasPrefix(env[i], "GIT_DIR=") || strings.HasPrefix(env[i], "GIT_INDEX_FILE=") ||
 			strings.HasPrefix(env[i], "GIT_WORK_TREE=") {
@@ -93,7 +92,7 @@ func TestHookStopsACommit(t *testing.T) {
 		return string(out)
 	}
 
-	// The project as it stands here, committed nowhere but in a copy.
+	// The project as it is here, committed only in a copy.
 	project := filepath.Join(home, "project")
 	for _, part := range []string{"cmd", "engine", "rules", "go.mod", "go.sum",
 		".pre-commit-hooks.yaml"} {
@@ -128,9 +127,9 @@ func TestHookStopsACommit(t *testing.T) {
 	in(kitchen, true, "git", "init", "-q", "-b", "main")
 	in(kitchen, true, "git", "add", "-A")
 	in(kitchen, true, "git", "commit", "-q", "-m", "formulas as they are")
-	// --install-hooks builds at once: built within the first commit
-	// instead, pre-commit 3.0 hands the commit's own GIT_INDEX_FILE to
-	// go install, which then cannot read the state of its repository.
+	// --install-hooks builds at once: inside the first commit,
+	// pre-commit 3.0 hands the commit's own GIT_INDEX_FILE to go
+	// install, which then cannot read its repository's state.
 	in(kitchen, true, "pre-commit", "install", "--install-hooks")
 
 	// A sound change passes, though another formula has a fault.
@@ -159,7 +158,7 @@ func TestHookStopsACommit(t *testing.T) {
 		t.Errorf("it was committed all the same:\n%s", log)
 	}
 
-	// A change of the house has the whole repository looked at.
+	// After a change of the house the whole repository is checked.
 	in(kitchen, true, "git", "checkout", "-q", "buns.hcl")
 	write("house.hcl", strings.Replace(hookHouse, "Test kitchen", "Our kitchen", 1))
 	if out := in(kitchen, false, "git", "commit", "-am", "another name"); !strings.Contains(out,

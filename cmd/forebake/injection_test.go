@@ -13,9 +13,9 @@ import (
 )
 
 // hostileText is what somebody could put into any text of a file:
-// escapes of a terminal, bidirectional text, HTML, a link, a mention, a
-// table's bar, a fence, a placeholder, a line that looks like a
-// caution, a command of a build server.
+// terminal escapes, bidirectional text, HTML, a link, a mention, a
+// table's bar, a fence, a placeholder, a fake caution, a build
+// server's command.
 const hostileText = "\x1b[31mred\x1b]0;t\a\u202eturned\u2066 <script>alert(1)</script> " +
 	"[l](http://x.example) @team #12 | a `b` {0} </details> --> \u2028 ::error::x \r\n" +
 	"z.hcl:1:1: caution: none"
@@ -40,8 +40,8 @@ func hcl(s string) string {
 	return "\"" + b.String() + "\""
 }
 
-// hostileFolder writes formulas, a house and a pack in which every text
-// that may be anything is hostile.
+// hostileFolder writes formulas, a house and a pack in which every free
+// text is hostile.
 func hostileFolder(t *testing.T) {
 	t.Helper()
 	h := hcl(hostileText)
@@ -65,7 +65,7 @@ func hostileFolder(t *testing.T) {
 			"\"\n  say = " + braceless + "\n  why = " + h + "\n  source = " + h + "\n" +
 			more + "}\n"
 	}
-	// What a figure is holds texts in single quotes; what it means is
+	// What a figure is has texts in single quotes; what it means is
 	// one line.
 	oneLine := strings.NewReplacer("\r", "", "\n", " ").Replace(hostileText)
 	figure := func(name, is string) string {
@@ -115,17 +115,16 @@ func hostileFolder(t *testing.T) {
 	})
 }
 
-// bareLink is a link that Markdown would lay out: its bracket is
-// not escaped.
+// bareLink is a link that Markdown would lay out, its
+// bracket unescaped.
 var bareLink = regexp.MustCompile(`[^\\]\]\(`)
 
-// codeSpan is text between two backticks, in which Markdown reads
-// no markup.
+// codeSpan is text in backticks, in which Markdown reads no markup.
 var codeSpan = regexp.MustCompile("`[^`\n]*`")
 
 // TestInjection runs every verb in every format over hostile texts:
-// nothing that a screen obeys gets out, no line of theirs stands as one
-// of the program's own, and Markdown holds no HTML of theirs.
+// nothing that a screen obeys gets out, no line of theirs passes for
+// the program's, and Markdown holds none of their HTML.
 func TestInjection(t *testing.T) {
 	hostileFolder(t)
 	if err := os.WriteFile("backlog.txt",
@@ -234,8 +233,8 @@ func TestInjection(t *testing.T) {
 	}
 }
 
-// heldClean runs a verb and holds that what it prints obeys nothing
-// that stands in its files. It gives the exit status.
+// heldClean runs a verb and holds that its print obeys nothing in its
+// files. It gives the exit status.
 func heldClean(t *testing.T, args []string, stdin []byte) int {
 	t.Helper()
 	var out, errs bytes.Buffer

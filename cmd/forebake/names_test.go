@@ -13,8 +13,8 @@ import (
 	"forebake/engine/trial"
 )
 
-// declared is a block of a file with one value a key, so that any of
-// them can be replaced.
+// declared is a block with one value a key, so that any can
+// be replaced.
 type declared struct {
 	kind, label string // label "" for a block without one
 	attrs       [][2]string
@@ -77,8 +77,7 @@ func (b *declared) each(f func(one *declared, with func(*declared) *declared)) {
 	walk(b, func(changed *declared) *declared { return changed })
 }
 
-// keysDeclared lists the keys that a block may have, from the tables
-// that its reader uses.
+// keysDeclared lists a block's possible keys, from its reader's tables.
 func keysDeclared(kind string) []string {
 	var keys []string
 	switch kind {
@@ -109,10 +108,10 @@ func keysDeclared(kind string) []string {
 	return keys
 }
 
-// TestEveryNameIsPrintable puts a hostile text in the place of each
-// name and each value that a formula, a house and a rule file can hold,
-// one at a time, by the declarations that their readers use. Accepted
-// or refused, no verb prints it raw.
+// TestEveryNameIsPrintable puts a hostile text in place of each name
+// and value that a formula, a house and a rule file can hold, one at a
+// time, by the readers' declarations. Accepted or refused, no verb
+// prints it raw.
 func TestEveryNameIsPrintable(t *testing.T) {
 	if testing.Short() {
 		t.Skip("it runs the program some thousand times")

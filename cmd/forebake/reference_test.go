@@ -10,10 +10,10 @@ import (
 	"forebake/engine/mend/levers"
 )
 
-// The reference page is what the program prints of itself, and stands
-// beside the formulas, where a baker looks; testdata is for tests. It
-// is held both ways: the page equals the print, and the print names
-// every declaration and nothing else.
+// The reference page is what the program prints of itself. It stands
+// beside the formulas, where a baker looks; testdata is for tests. The
+// page equals the print, and the print names every declaration and
+// nothing else.
 const referencePage = "../../formulas/REFERENCE.md"
 
 const referenceHead = "<!-- Written by the program: go test ./cmd/forebake -run Reference " +
@@ -178,8 +178,8 @@ func TestReferenceIsWhole(t *testing.T) {
 	}
 }
 
-// Every key that the page gives to a block of the house is one that its
-// reader takes, and every other is refused with exactly those.
+// Every key of a house block on the page is one that its reader takes,
+// and any other is refused with exactly those.
 func TestReferenceKeysAreRead(t *testing.T) {
 	blocks := map[string]string{
 		"house":      "",

@@ -9,10 +9,10 @@ import (
 	"forebake/engine/source"
 )
 
-// A revision and a file beside it have one house, which is read and
-// spoken of once, from the top of the repository, from a folder below
-// and by either side. A revision too large to be a formula is refused
-// without being read whole.
+// A revision and a file beside it share a house, which is read and
+// told once: from the repository's top, from a folder below, by either
+// side. A revision too large for a formula is refused without being
+// read whole.
 func TestRevisions(t *testing.T) {
 	if _, err := exec.LookPath("git"); err != nil {
 		t.Skip("git is not installed")

@@ -61,8 +61,8 @@ type (
 	}
 )
 
-// sarifSchema is read once, by its place at the top of the project:
-// tests go to other folders.
+// sarifSchema is read once, by its place in the project: tests
+// change folders.
 var sarifSchema = sync.OnceValue(func() *jsonschema.Schema {
 	_, here, _, _ := runtime.Caller(0)
 	f, err := os.Open(
@@ -180,7 +180,7 @@ func readSARIF(t *testing.T, text string) sarifRun {
 	return r
 }
 
-// folder writes files into a folder of their own and goes there.
+// folder writes files into a new folder and goes there.
 func folder(t *testing.T, files map[string]string) string {
 	t.Helper()
 	dir := t.TempDir()
@@ -200,8 +200,7 @@ func folder(t *testing.T, files map[string]string) string {
 	return dir
 }
 
-// answered runs the program and gives what it printed; the input must
-// be usable.
+// answered runs the program on usable input and gives its print.
 func answered(t *testing.T, args ...string) string {
 	t.Helper()
 	var out, errs bytes.Buffer
@@ -219,8 +218,8 @@ func TestSARIFOfTheDemoFormulas(t *testing.T) {
 	}
 }
 
-// A house that sets aside, loosens and leaves out, on formulas with odd
-// names: all of it is in the log.
+// The log holds all that a house sets aside, loosens and leaves out, on
+// formulas with odd names.
 func TestSARIFOfAHouse(t *testing.T) {
 	folder(t, map[string]string{
 		"odd: näme/a b#%.hcl": strings.Replace(
@@ -266,7 +265,7 @@ func TestSARIFOfAHouse(t *testing.T) {
 }
 
 // Nothing found and nothing to caution of is a log too; one of a
-// formula that was never baked has no findings at all.
+// formula that was never baked has no findings.
 func TestSARIFOfNothing(t *testing.T) {
 	folder(
 		t,
@@ -279,8 +278,8 @@ func TestSARIFOfNothing(t *testing.T) {
 	readSARIF(t, answered(t, "check", "--as", "sarif", "f.hcl"))
 }
 
-// A file that cannot be used is in no result, so the log itself says
-// that the run is not whole.
+// An unusable file has no result, so the log itself says that the run
+// is not whole.
 func TestSARIFOfABrokenFile(t *testing.T) {
 	folder(
 		t,
@@ -337,8 +336,8 @@ func TestSARIFColumns(t *testing.T) {
 		got.StartColumn != units+1 && got.StartColumn != units {
 		t.Errorf("the region is %+v; the name begins after %d UTF-16 units", got, units)
 	}
-	// The same line in bare letters puts the finding one unit further
-	// left for the emoji alone: letter for letter all else is one unit.
+	// In bare letters the finding is one unit further left, for the
+	// emoji alone: letter for letter all else is one unit.
 	bare := strings.NewReplacer("\u00e9", "e", "\u0301", "x", "\U0001F950", "y").
 		Replace("formula \"f\" {\n" + line + "}\n")
 	if err := os.WriteFile(filepath.Join(dir, "f.hcl"), []byte(bare), 0o666); err != nil {
@@ -354,7 +353,7 @@ func TestSARIFColumns(t *testing.T) {
 }
 
 // Fingerprints stay when lines move, the file is renamed, or another
-// formula comes before it.
+// formula is inserted before.
 func TestSARIFFingerprintsSurvive(t *testing.T) {
 	prints := func(file string) map[string]bool {
 		out := map[string]bool{}
@@ -391,9 +390,9 @@ func TestSARIFFingerprintsSurvive(t *testing.T) {
 	}
 }
 
-// Text, SARIF and Markdown of one run give the same totals, and the
-// results of the log add up to them. All are the same bytes for any
-// number of workers and any order of the files.
+// A run's text, SARIF and Markdown give the same totals, to which the
+// log's results add up. All are the same bytes for any number of
+// workers and any order of files.
 func TestOutputsAgree(t *testing.T) {
 	files := map[string]string{
 		"house.hcl": "house \"h\" {\n  waive \"salt-low\" { because = \"tasted\" }\n}\n",
@@ -458,7 +457,7 @@ func TestOutputsAgree(t *testing.T) {
 }
 
 // Several outputs of one run; a report that cannot be written whole
-// leaves the old file as it was.
+// leaves the old file.
 func TestOutputFiles(t *testing.T) {
 	dir := folder(t, map[string]string{"a.hcl": cautious})
 	text := answered(

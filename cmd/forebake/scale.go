@@ -82,9 +82,9 @@ Exit status: 0 nothing new at the failing level, 1 the size brings something,
 	return cmd
 }
 
-// giveScaled prints the report of a scaled formula, then writes the
-// formula into its file or to standard output. Where the report cannot
-// be printed, nothing is written.
+// giveScaled prints a scaled formula's report, then writes the formula
+// to its file or standard output. Nothing is written if the report
+// cannot be printed.
 func giveScaled(cmd *cobra.Command, in engine.Input, res *engine.ScaleResult, to io.Writer,
 	as string, write bool) error {
 	if len(res.Problems) > 0 {
@@ -120,7 +120,7 @@ func giveScaled(cmd *cobra.Command, in engine.Input, res *engine.ScaleResult, to
 	return status(res)
 }
 
-// forOutput is a text for a file or a pipe as it is; for a terminal,
+// forOutput is a text as it is for a file or a pipe; for a terminal,
 // without what a terminal obeys.
 func forOutput(out io.Writer, text []byte) []byte {
 	if !isTerminal(out) {
@@ -133,8 +133,8 @@ func forOutput(out io.Writer, text []byte) []byte {
 	return []byte(strings.Join(lines, "\n"))
 }
 
-// read reads the size that the flags ask for: one of them, and a loss
-// beside it.
+// read reads the size from the flags: one of them, with or without
+// a loss.
 func (s *sizeFlags) read(cmd *cobra.Command) (want engine.Size, err error) {
 	given := 0
 	for _, flag := range []string{"pieces", "tins", "flour", "total"} {

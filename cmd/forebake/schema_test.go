@@ -11,7 +11,7 @@ import (
 )
 
 // TestJSONFitsItsSchema holds real output of every verb with JSON to
-// the schema files, by a validator of its own.
+// its schema file, by a separate validator.
 func TestJSONFitsItsSchema(t *testing.T) {
 	compiler := jsonschema.NewCompiler()
 	dir := t.TempDir()

@@ -33,8 +33,8 @@ func TestMain(m *testing.M) {
 	testscript.Main(m, map[string]func(){"forebake": main})
 }
 
-// TestScripts runs the sessions of testdata/script. Each begins in a
-// folder of its own, which nothing outside reaches.
+// TestScripts runs the sessions of testdata/script, each in a folder of
+// its own that nothing outside reaches.
 func TestScripts(t *testing.T) {
 	testscript.Run(t, testscript.Params{
 		Dir:                 "../../testdata/script",
@@ -61,9 +61,9 @@ func TestScripts(t *testing.T) {
 	})
 }
 
-// shippedCounts are how many rules, trials and so on the program is
-// shipped with, by the name under which scripts speak of them: '1
-// formula, '$RULES' rules'. RULES_balance are the rules of one pack.
+// shippedCounts are the numbers of shipped rules, trials and so on, by
+// their names in scripts: '1 formula, '$RULES' rules'. RULES_balance
+// are the rules of one pack.
 var shippedCounts = func() func(t *testing.T) map[string]int {
 	count := sync.OnceValues(func() (map[string]int, error) {
 		e := engine.New()
@@ -94,8 +94,8 @@ var shippedCounts = func() func(t *testing.T) map[string]int {
 	}
 }()
 
-// noHouseAbove refuses a test folder below somebody's house file, which
-// would change every answer.
+// noHouseAbove refuses a test folder below a house file, which would
+// change every answer.
 func noHouseAbove(dir string) error {
 	for dir = filepath.Dir(dir); ; dir = filepath.Dir(dir) {
 		path := filepath.Join(dir, house.FileName)
@@ -111,9 +111,8 @@ func noHouseAbove(dir string) error {
 	}
 }
 
-// statusCommand runs forebake and holds its exit status: status 2
-// check nowhere.hcl. Like exec it leaves stdout and stderr for the
-// lines that follow.
+// statusCommand runs forebake and holds its exit status: status 2 check
+// nowhere.hcl. Like exec it leaves stdout and stderr for later lines.
 func statusCommand(ts *testscript.TestScript, neg bool, args []string) {
 	if neg || len(args) < 2 {
 		ts.Fatalf("usage: status N verb [argument ...]")
@@ -145,7 +144,7 @@ func statusCommand(ts *testscript.TestScript, neg bool, args []string) {
 }
 
 // whenCommand writes house-rules/mine.hcl with one rule on doughs and
-// the condition given: when 'dough.salt_pct < 1'. The condition begins
+// the given condition: when 'dough.salt_pct < 1'. The condition begins
 // at column 13 of line 5.
 func whenCommand(ts *testscript.TestScript, neg bool, args []string) {
 	if neg || len(args) != 1 {
@@ -162,7 +161,7 @@ func whenCommand(ts *testscript.TestScript, neg bool, args []string) {
 	ts.Check(os.WriteFile(path, []byte(text), 0o666))
 }
 
-// houseCommand writes house.hcl with what is given from line 2 on, a
+// houseCommand writes house.hcl with the given text from line 2 on, a
 // semicolon ending a line: house 'tin "loaf" {; inside = "300 x 100 x
 // 100 mm"; }'.
 func houseCommand(ts *testscript.TestScript, neg bool, args []string) {
@@ -179,7 +178,7 @@ func houseCommand(ts *testscript.TestScript, neg bool, args []string) {
 }
 
 // beforeCommand holds the order of texts in a file, wherever its lines
-// are broken: before stdout Cautions 'Milk buns'.
+// break: before stdout Cautions 'Milk buns'.
 func beforeCommand(ts *testscript.TestScript, neg bool, args []string) {
 	if neg || len(args) < 3 {
 		ts.Fatalf("usage: before FILE text text [text ...]")
@@ -197,8 +196,8 @@ func beforeCommand(ts *testscript.TestScript, neg bool, args []string) {
 }
 
 // cleanCommand holds that nothing in the files could move a cursor,
-// hide, or reorder what is read. With "coloured" before them it lets
-// the codes of colours pass.
+// hide, or reorder what is read. "coloured" before them allows
+// colour codes.
 func cleanCommand(ts *testscript.TestScript, neg bool, args []string) {
 	if neg || len(args) == 0 {
 		ts.Fatalf("usage: clean [coloured] FILE ...")
@@ -219,10 +218,9 @@ func cleanCommand(ts *testscript.TestScript, neg bool, args []string) {
 
 var colourCode = regexp.MustCompile("\x1b\\[[0-9;]*m")
 
-// unclean finds the first character that does not belong in what a
-// program prints: a control character other than the line feed, a
-// format character, a line or paragraph separator, or a byte that is
-// not UTF-8.
+// unclean finds the first character that a program must not print: a
+// control character other than the line feed, a format character, a
+// line or paragraph separator, or a byte that is not UTF-8.
 func unclean(text string) string {
 	for i, r := range text {
 		_, size := utf8.DecodeRuneInString(text[i:])
@@ -247,8 +245,8 @@ var (
 	)
 )
 
-// gnuCommand holds that every line is in the form that editors jump by,
-// and that the last one gives the totals.
+// gnuCommand holds that every line has the form that editors jump by,
+// and that the last gives the totals.
 func gnuCommand(ts *testscript.TestScript, neg bool, args []string) {
 	if neg || len(args) != 1 {
 		ts.Fatalf("usage: gnu FILE")
@@ -271,9 +269,8 @@ func gnuCommand(ts *testscript.TestScript, neg bool, args []string) {
 	}
 }
 
-// totalsCommand holds that the text, the lines and the JSON of one run
-// give the same numbers, and that the findings of the lines and of the
-// JSON add up to them.
+// totalsCommand holds that a run's text, lines and JSON give the same
+// numbers, to which the findings of lines and JSON add up.
 func totalsCommand(ts *testscript.TestScript, neg bool, args []string) {
 	if neg || len(args) != 3 {
 		ts.Fatalf("usage: totals TEXT LINES JSON")
@@ -400,8 +397,8 @@ func outOfOrder(text []byte) (faults []string) {
 	return faults
 }
 
-// A schema checks a value of decoded JSON and says what is wrong with
-// it, by its path.
+// A schema checks a decoded JSON value and says what is wrong with it,
+// by its path.
 type schema interface {
 	check(path string, v any) []string
 }
@@ -598,8 +595,8 @@ func init() { // what a house changes stands in every output
 	schemas["facts"]["set_aside"] = check["findings"]
 }
 
-// framesCommand writes messages of the Language Server Protocol, one
-// a line of a file, as they go over standard input: frames
+// framesCommand writes messages of the Language Server Protocol,
+// one a line of a file, as sent over standard input: frames
 // messages.txt session.
 func framesCommand(ts *testscript.TestScript, _ bool, args []string) {
 	if len(args) != 2 {

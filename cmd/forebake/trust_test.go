@@ -11,8 +11,8 @@ import (
 	"testing"
 )
 
-// noFormulas are the files of testdata/published that hold worked
-// examples and units, and nothing to bake.
+// noFormulas are files of testdata/published with worked examples and
+// units, and nothing to bake.
 var noFormulas = []string{
 	"osmotic.hcl",
 	"trade.hcl",
@@ -58,10 +58,10 @@ func TestPublishedNamed(t *testing.T) {
 	}
 }
 
-// TestPublishedTrust counts what the program says of formulas that bake
-// well: no stop, half a risk and three findings a formula at the most.
-// Open answers are counted apart: many of these recipes leave
-// temperatures to the baker.
+// TestPublishedTrust counts the findings on formulas that bake well:
+// no stop, at most half a risk and three findings a formula. Open
+// answers are counted apart: many of these recipes leave temperatures
+// to the baker.
 func TestPublishedTrust(t *testing.T) {
 	paths := publishedFormulas(t)
 	var out, errs bytes.Buffer

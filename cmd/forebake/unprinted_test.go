@@ -8,8 +8,7 @@ import (
 	"testing"
 )
 
-// fullWriter is a standard output that takes nothing, as a full
-// disk does.
+// fullWriter is a standard output that takes nothing, like a full disk.
 type fullWriter struct{}
 
 func (fullWriter) Write([]byte) (int, error) { return 0, errors.New("no space left on device") }

@@ -10,10 +10,10 @@ import (
 	"forebake/engine/report"
 )
 
-// A file that could not be read stands in every saved report, beside
-// others and alone; a report that stood there before does not stay. A
-// report on the screen says so too, but for a format that is read
-// beside standard error, where nothing else was read.
+// An unreadable file is in every saved report, beside others and
+// alone; an older report does not stay. A report on the screen says so
+// too, except in a format read beside standard error where nothing
+// else was read.
 func TestUnreadStandsInEveryReport(t *testing.T) {
 	for _, c := range []struct {
 		name  string

@@ -21,9 +21,8 @@ import (
 	"forebake/rules"
 )
 
-// flaggedTrials gives the trials of a shipped pack that are expected to
-// flag, the first of each rule: the kitchen and the tins, and the
-// formula, as they are tried.
+// flaggedTrials gives a shipped pack's trials that expect a flag, the
+// first of each rule: the kitchen and the tins, and the formula.
 func flaggedTrials(t *testing.T, name string) map[string][2]string {
 	t.Helper()
 	var drafts []*rule.Draft
@@ -79,10 +78,9 @@ func flags(expect string) bool {
 	return expect == "flagged" || isLevel
 }
 
-// Waiving any rule of food safety leaves its finding to be seen in
-// every output, whole, before all else but the cautions, with who set
-// it aside and why. Each rule is tried on the first of its trials
-// that flags.
+// A waived food-safety finding stays visible in every output, whole,
+// before all but the cautions, with who set it aside and why. Each rule
+// is tried on its first trial that flags.
 func TestWaivedFoodSafetyStaysVisible(t *testing.T) {
 	pack, err := fs.ReadFile(rules.Files, "hygiene.hcl")
 	if err != nil {
@@ -136,8 +134,8 @@ func TestWaivedFoodSafetyStaysVisible(t *testing.T) {
 	}
 }
 
-// asideInOrder holds where the waived finding stands in the formats
-// that are read from the top.
+// asideInOrder holds the place of the waived finding in formats that
+// are read from the top.
 func asideInOrder(t *testing.T, rule string, printed map[string]string) {
 	t.Helper()
 	inOrder := func(text string, parts ...string) {
@@ -206,8 +204,8 @@ func asideInJSON(t *testing.T, rule, printed string) {
 	}
 }
 
-// asideInSARIF holds that the finding stands twice: suppressed with its
-// reason, and in the open, since sites hide what is suppressed.
+// asideInSARIF holds that the finding appears twice: suppressed with
+// its reason, and open, since sites hide what is suppressed.
 func asideInSARIF(t *testing.T, rule, printed string) {
 	t.Helper()
 	hidden, open := false, false

@@ -8,12 +8,12 @@ import (
 	"unicode/utf8"
 )
 
-// quoted is a line of a formula file that mend or compare prints as
-// it stands.
+// quoted is a line of a formula file that mend or compare
+// prints unchanged.
 var quoted = regexp.MustCompile(`^ +(\d+ [-+]|[AB] +\d+ ) `)
 
-// TestWidth holds that every verb keeps to the columns of the terminal
-// on the demo formulas: a wider line is one word, or a line of a file.
+// TestWidth holds that every verb keeps to the terminal's columns on
+// the demo formulas: a wider line is one word, or a line of a file.
 func TestWidth(t *testing.T) {
 	t.Chdir("../..")
 	t.Setenv("NO_COLOR", "1")

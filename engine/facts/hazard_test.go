@@ -2,9 +2,9 @@ package facts
 
 import "testing"
 
-// TestHazards gives formulas with a figure of the hazards and what it
-// must be: by the codes' own temperatures, by sums of the times
-// written, or as the baker wrote it.
+// TestHazards holds hazard figures of formulas: by the codes' own
+// temperatures, by sums of the written times, or as the baker
+// wrote them.
 func TestHazards(t *testing.T) {
 	const (
 		inSteam = `{ mix = "10 min" }, { fill = "f" }, { cook = "9 min", by = "steaming", ` +

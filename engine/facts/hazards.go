@@ -15,13 +15,12 @@ const (
 	srcDose = srcHazard + "; the oven's loss is taken off at the high end"
 )
 
-// ofPart makes a part fact from a figure that looks at the
-// whole formula.
+// ofPart makes a part fact from a figure of the whole formula.
 func ofPart(ask func(*hazard.Sheet, *hazard.Part) Value) func(*part) Value {
 	return func(p *part) Value { return ask(p.Sheet(), p) }
 }
 
-// dose makes a formula fact from the dose of a hazard.
+// dose makes a formula fact from a hazard's dose.
 func dose(h larder.Hazard) func(*parts) Value {
 	return func(s *parts) Value { return hazard.Dose(s, h) }
 }

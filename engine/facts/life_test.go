@@ -117,8 +117,7 @@ func worked(s *Sheet, by bakersmath.Mixer, minutes float64) bakersmath.Mixing {
 }
 
 // Minutes warm a dough, by the kind of mixer; the house's own friction
-// stands in their place, and minutes that no mixer is known for leave
-// the aim alone.
+// replaces them, and minutes without a known mixer leave the aim alone.
 func TestMinutesWarmTheDough(t *testing.T) {
 	at := func(step string) Value { return stepValue(t, lean(t, 20, 20, step), "d", 0, "dough_c") }
 	short, long := at(
@@ -159,7 +158,7 @@ func TestMinutesWarmTheDough(t *testing.T) {
 }
 
 // The heat balance by hand: masses, specific heats and temperatures,
-// then the rise of the method.
+// then the method's rise.
 func TestMixTemperatureByHand(t *testing.T) {
 	yeast := findItem(t, "instant yeast")
 	cYeast := (4.18*yeast.Water + 2*yeast.Fat + 1.6*(100-yeast.Water-yeast.Fat)) / 100
@@ -203,8 +202,8 @@ func TestMixTemperatureByHand(t *testing.T) {
 		}
 	}
 
-	// Butter softens on the way from 15 to 35 C and sugar takes heat to
-	// dissolve: what bakersmath makes of it.
+	// Butter softens from 15 to 35 C and sugar takes heat to dissolve,
+	// as bakersmath computes it.
 	rich := sheetIn(t, `dough "d" {
   ingredients = {
     "bread flour"     = { amount = "1000 g", temp = "19 C" }
@@ -244,8 +243,8 @@ func findItem(t tester, name string) *larder.Item {
 	return item
 }
 
-// A reading beats the balance, the balance beats the aim, and the aim
-// stands in where a cold ingredient has no temperature.
+// A reading beats the balance, and the balance the aim. The aim stands
+// where a cold ingredient has no temperature.
 func TestWhichMixTemperature(t *testing.T) {
 	dough := func(water, step string) Value {
 		t.Helper()
@@ -272,7 +271,7 @@ func TestWhichMixTemperature(t *testing.T) {
 		}
 	}
 	// The water's temperature is written: the balance, at 22 C flour.
-	// Nothing is written and no aim: from fridge to room.
+	// Without it and an aim: from fridge to room.
 	if v := dough(written,
 		`{ mix = "9 min", by = "hand", to = "30 C" }`); v.Origin != figure.ByModel ||
 		v.Mid < 23 ||
@@ -298,8 +297,8 @@ func TestWhichMixTemperature(t *testing.T) {
 	)
 }
 
-// sheet0 is a dough whose water is the given amount, mixed without an
-// aim, chilled and baked.
+// sheet0 is a dough with the given water, mixed without an aim, chilled
+// and baked.
 func sheet0(t tester, water string) *Sheet {
 	t.Helper()
 	return sheetIn(t, `dough "d" {
@@ -308,8 +307,8 @@ func sheet0(t tester, water string) *Sheet {
 }`, kitchenOf(nil))
 }
 
-// Without amounts nothing is known of the heat, and each figure says
-// what to write.
+// Without amounts the heat is unknown, and each figure says what
+// to write.
 func TestNoAmountsNoHistory(t *testing.T) {
 	s := sheet0(t, `"?"`)
 	for _, name := range []string{"start_c", "core_end_c", "mean_end_c", "surface_end_c",
@@ -340,7 +339,7 @@ func TestNoAmountsNoHistory(t *testing.T) {
 			t.Errorf("%s: %+v", l.Step.Verb.Name, l.Core)
 		}
 	}
-	// With an aim the dough's beginning is known, and its heat is not.
+	// With an aim the dough's beginning is known, its heat is not.
 	needs(t, "core at the end", stepValue(t, sheetIn(t, `dough "d" {
   ingredients = { "bread flour" = "1000 g", "water" = "?", "instant yeast" = "10 g" }
   steps = [ { mix = "9 min", to = "25 C" }, { chill = "12 h", as = "slab 40 mm" } ]
@@ -388,10 +387,9 @@ func TestLiquidPublished(t *testing.T) {
 	}
 }
 
-// The published examples of the factor method
-// (dough-worked-examples.csv, W01 to W07), with flour, room and
-// preferment each at its own temperature. Friction is the whole of it,
-// as printed.
+// The factor method's published examples (dough-worked-examples.csv,
+// W01 to W07), with flour, room and preferment each at its own
+// temperature. Friction is the whole, as printed.
 func TestFactorMethodPublished(t *testing.T) {
 	fahrenheit := func(f float64) float64 { return (f - 32) / 1.8 }
 	celsius := func(c float64) float64 { return c }
@@ -431,8 +429,8 @@ func TestFactorMethodPublished(t *testing.T) {
 	}
 }
 
-// What the liquid must be, put back as its temperature, gives the dough
-// that was aimed at.
+// The liquid's temperature, put back, gives the dough that was
+// aimed at.
 func TestLiquidPutBack(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		between := func(what string, lo, hi float64) float64 {
@@ -486,7 +484,7 @@ func TestLiquidPutBack(t *testing.T) {
 		first := sheetIn(t, body(""), kitchenOf(nil))
 		need := stepValue(t, first, "d", 0, "liquid_needed_c")
 		ice := stepValue(t, first, "d", 0, "ice_needed_g")
-		// no liquid can do it: silent, with the reason, and the
+		// no liquid does it: silent, with the reason and the
 		// certain ends
 		if math.IsNaN(need.Mid) {
 			if need.Absent || need.Need == nil || !strings.Contains(need.Need.What, "the") ||
@@ -517,7 +515,7 @@ func TestLiquidPutBack(t *testing.T) {
 	})
 }
 
-// The ice in closed form: it stands for as much of the liquid, which is
+// The ice in closed form: it replaces as much of the liquid, which is
 // at 1 C.
 func TestIceByHand(t *testing.T) {
 	s := lean(t, 42, 10, `{ mix = "9 min", by = "spiral", to = "20 C" }`)
@@ -539,8 +537,8 @@ func TestIceByHand(t *testing.T) {
 	}
 	water := findItem(t, "water")
 	c := (4.18*water.Water + 2*water.Fat + 1.6*(100-water.Water-water.Fat)) / 100
-	// What flour, yeast and salt give is what (600 - ice) g at 1 C and
-	// ice at 0 C that melts take up.
+	// The heat that flour, yeast and salt give is what (600 - ice) g at
+	// 1 C and melting ice at 0 C take up.
 	before := worked(s, bakersmath.Spiral, 9).StartC(20, figure.Middle)
 	given := (1*1.76 + 0.01*1.7 + 0.02*0.88) * (42 - before)
 	taken := (0.6-ice/1000)*c*(before-1) + ice/1000*(334+4.18*before)
@@ -565,8 +563,8 @@ func TestIceByHand(t *testing.T) {
 	needs(t, "no liquid", stepValue(t, dry, "d", 0, "liquid_needed_c"), "a pourable liquid")
 }
 
-// A preferment comes in at the temperature that its own steps leave it
-// with, and the dough shares it by masses and heats.
+// A preferment comes in at its own steps' last temperature, and the
+// dough shares it by mass and heat.
 func TestPrefermentComesInAtItsOwnTemperature(t *testing.T) {
 	at := func(sponge, temp string) (end, dough float64) {
 		t.Helper()
@@ -609,8 +607,7 @@ dough "d" {
 	}
 }
 
-// A filling meets the dough at the temperature that its own steps leave
-// it with.
+// A filling meets the dough at its own steps' last temperature.
 func TestFillingWarmsTheDough(t *testing.T) {
 	body := func(filling string) string {
 		return `dough "d" {
@@ -639,8 +636,7 @@ filling "f" {
 	near(t, "the dough's part in it", stepValue(t, s, "d", 3, "filling_c").Mid, filling, 1e-9)
 	near(t, "after the fill", stepValue(t, s, "d", 3, "core_end_c").Mid, hand, 1e-6)
 	near(t, "as the proof begins", stepValue(t, s, "d", 5, "start_c").Mid, hand, 1e-6)
-	// A filling whose heat is not known may be anything from raw
-	// to boiling.
+	// A filling of unknown heat may be anything from raw to boiling.
 	s = sheetIn(t, body(`{ cook = "5 min" }, { cool = "10 min", at = "room" }`), kitchenOf(nil))
 	cold, hot := 4.0, 100.0
 	own := stepValue(t, s, "d", 1, "mean_end_c")
@@ -654,8 +650,8 @@ filling "f" {
 	}
 }
 
-// A reading is the core's origin, and a measured rise is the yeast's:
-// neither is the other's.
+// A reading is the core's origin, a measured rise the yeast's: neither
+// is the other's.
 func TestMeasuredOrigins(t *testing.T) {
 	s := lean(
 		t,
@@ -697,7 +693,7 @@ func TestMeasuredOrigins(t *testing.T) {
 	}
 }
 
-// Times to a temperature: followed for that long the core is there.
+// Times to a temperature: followed for that long, the core is there.
 func TestTimesByFollowing(t *testing.T) {
 	chill := func(time string) *Sheet {
 		return lean(
@@ -755,8 +751,8 @@ func TestTimesByFollowing(t *testing.T) {
 		),
 		"cold enough",
 	)
-	// A fridge between 8 and 12 C: the coldest comes there and the
-	// middle never does.
+	// A fridge between 8 and 12 C: the coldest run gets there, the
+	// middle never.
 	open := stepValue(
 		t,
 		lean(
@@ -786,7 +782,7 @@ func bakeOf(t tester, k *kitchen.Kitchen, grams float64, steps string) Value {
 	return stepValue(t, s, "d", len(s.Formula.Parts[0].Steps)-1, "minutes_to_core")
 }
 
-// Published bakes that name weight and size, all from trade books from
+// Published bakes with weight and size, all from trade books from
 // memory: within a factor of 1.5. The figures are the middle of the
 // published times to the published core.
 func TestBakePublished(t *testing.T) {
@@ -820,8 +816,8 @@ func TestBakePublished(t *testing.T) {
 	}
 }
 
-// High up a core of 95 C cannot be: the time to it is missing, and says
-// that it lies below boiling.
+// High up a core of 95 C cannot be: its time is missing, and says that
+// the core lies below boiling.
 func TestBakeHighUp(t *testing.T) {
 	high := kitchenOf(func(k *kitchen.Kitchen) { k.Altitude.Interval = figure.Point(1500) })
 	const steps = `{ divide = "60 g" }, { bake = "13 min", at = "195 C", core = "%s" }`
@@ -852,7 +848,7 @@ func TestBakeHighUp(t *testing.T) {
 		t.Errorf("highest core %v", v.Hi)
 	}
 	plain := bakeOf(t, kitchenOf(nil), 1200, `{ bake = "40 min", at = "180 C", core = "92 C" }`)
-	filled := func(closing string) Value {
+	filled := func(step int, closing string) Value {
 		return stepValue(t, sheetIn(t, `dough "d" {
   ingredients = { "bread flour" = "480 g", "water" = "320 g" }
   steps = [ { mix = "9 min", measured = "28 C" }, { fill = "f" }, { `+closing+
@@ -861,17 +857,16 @@ func TestBakeHighUp(t *testing.T) {
 filling "f" {
   ingredients = { "jam" = "400 g" }
   steps = [ { mix = "1 min", measured = "28 C" } ]
-}`, kitchenOf(nil)), "d", 3, "minutes_to_core")
+}`, kitchenOf(nil)), "d", step, "minutes_to_core")
 	}
-	layers, lump := filled(`roll = "coil"`), filled(`shape = "a parcel"`)
+	layers, lump := filled(4, `roll = "coil" }, { shape = "a loaf"`), filled(3, `shape = "a loaf"`)
 	if !(layers.Mid > 1.1*plain.Mid && lump.Mid > 1.25*layers.Mid) {
 		t.Errorf("1.2 kg plain %v min, with a third of filling in layers %v, in a lump %v",
 			plain.Mid, layers.Mid, lump.Mid)
 	}
 }
 
-// Nothing that a file can say makes a figure that is no number,
-// or hangs.
+// Nothing in a file makes a figure that is no number, or hangs.
 func TestAbsurdHistories(t *testing.T) {
 	for _, steps := range []string{
 		`{ mix = "9 min", to = "25 C" }, { proof = "400 h", at = "30 C" }`,
@@ -956,8 +951,8 @@ func sane(t tester, what string, f *Fact, v Value) {
 	}
 }
 
-// A piece fries for its weight to two thirds: a doughnut of 55 g in a
-// minute (published doughnuts), one of 430 g in 3.9.
+// A piece fries for its weight to the power of two thirds: a doughnut
+// of 55 g for a minute (published doughnuts), one of 430 g for 3.9.
 func TestFriedBySize(t *testing.T) {
 	for _, c := range []struct {
 		pieces  int

@@ -7,8 +7,7 @@ import (
 )
 
 // A marker finds the line of a part that makes a figure true: an
-// ingredient of some kind, or a step of some kind. An empty one marks
-// the part.
+// ingredient or a step of some kind. An empty one marks the part.
 type marker struct {
 	ingredient func(*formula.Ingredient) bool
 	step       func(*formula.Step) bool
@@ -28,7 +27,7 @@ func withHazard(h larder.Hazard) marker {
 	}
 }
 
-// markers are those of the figures that cautions ask for.
+// markers are those of the figures in cautions.
 var markers = map[string]marker{
 	"has_flour": {
 		ingredient: func(in *formula.Ingredient) bool {

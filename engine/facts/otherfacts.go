@@ -561,8 +561,8 @@ var kitchenFacts = []Fact{
 	},
 }
 
-// lawFact declares a figure of the law that the kitchen works by;
-// package kitchen knows it by the same name.
+// lawFact declares a figure of the kitchen's law, under its name in
+// package kitchen.
 func lawFact(name, unit, means string) Fact {
 	return Fact{
 		Name:   name,

@@ -13,8 +13,8 @@ import (
 	"forebake/engine/science/microbe"
 )
 
-// newton is a course that dies away towards its surroundings with the
-// time constant tau, h, sampled as a history is.
+// newton is a decay towards the surroundings with time constant tau, h,
+// sampled like a history.
 func newton(fromC, ambientC, tau, hours float64) []history.Sample {
 	var out []history.Sample
 	for _, share := range []float64{0, 0.01, 0.03, 0.07, 0.13, 0.22, 0.39, 0.57, 0.88, 1} {
@@ -56,9 +56,8 @@ func TestCoolingTimesByTheClosedForm(t *testing.T) {
 const custard = `ph = 6.5
     ingredients = { "whole milk" = "2000 g", "egg yolk" = "480 g", "sugar" = "400 g", "corn starch" = "160 g" }`
 
-// In the cold the last wait lasts as long as it takes; past its end the
-// pace at which it was dying away goes on. A longer written wait must
-// come to the same.
+// In the cold the last wait lasts as long as needed, at the rate of its
+// end. A longer written wait must agree.
 func TestCoolingGoesOnPastItsEnd(t *testing.T) {
 	time := func(hours string) Value {
 		s := sheetIn(t, fmt.Sprintf(`filling "f" {
@@ -76,7 +75,7 @@ func TestCoolingGoesOnPastItsEnd(t *testing.T) {
 	}
 }
 
-// A cooling on the bench is not made to last: it ends as it is written.
+// A cooling on the bench ends as it is written.
 func TestCoolingOnTheBenchEndsAsWritten(t *testing.T) {
 	s := sheetIn(t, `filling "f" {
 `+custard+`
@@ -87,8 +86,8 @@ func TestCoolingOnTheBenchEndsAsWritten(t *testing.T) {
 	near(t, "57 to 21 C", v.Hi, 50.0/60, 0.01)
 }
 
-// Where a cooling begins: at the first wait after the heat, if the part
-// comes to it hot.
+// A cooling begins at the first wait after the heat, if the part comes
+// to it hot.
 func TestStartsHot(t *testing.T) {
 	s := sheetIn(t, `filling "f" {
 `+custard+`
@@ -117,7 +116,7 @@ func TestStartsHot(t *testing.T) {
 	}
 }
 
-// The cells of the table decide, at the high end of the water activity;
+// The table's cells decide, at the high end of the water activity;
 // without a pH every pH counts.
 func TestNeedsControl(t *testing.T) {
 	for _, c := range []struct {
@@ -184,8 +183,8 @@ func TestBudgetsByHand(t *testing.T) {
 	}
 }
 
-// The time of a taken part that needs control goes on in the part that
-// takes it, and that of a filling goes on in the dough.
+// The time of a part that needs control goes on in the part that takes
+// it, and a filling's in the dough.
 func TestTimeGoesAlong(t *testing.T) {
 	s := sheetIn(t, `
 		preferment "milk sponge" {
@@ -227,9 +226,9 @@ func TestTimeGoesAlong(t *testing.T) {
 	}
 }
 
-// The cooling straight after a cook counts for spores alone, for as
-// long as the code gives it: stirring in butter while it is hot, and a
-// hot hold, do not end that; handling it cold does.
+// The cooling straight after a cook counts for spores alone, within the
+// code's time. Stirring in butter while hot, and a hot hold, do not end
+// that; handling it cold does.
 func TestCoolingAfterACook(t *testing.T) {
 	budget := func(steps string) float64 {
 		s := sheetIn(
@@ -350,8 +349,7 @@ ingredients = { `+filling+` }
 	)
 }
 
-// Days in a fridge that is too warm count for more; frozen days
-// for none.
+// Days in too warm a fridge count for more, frozen days for none.
 func TestKeptDays(t *testing.T) {
 	s := sheetIn(t, `filling "f" {
 `+custard+`
@@ -365,8 +363,8 @@ func TestKeptDays(t *testing.T) {
 	}
 }
 
-// Whatever the steps, figures keep their order and no history makes
-// them nonsense; a wait more never takes time away.
+// Whatever the steps, figures keep their order and stay numbers; one
+// more wait never takes time away.
 func TestSafetyOfAnyHistory(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		var steps []string

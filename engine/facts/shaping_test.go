@@ -21,7 +21,7 @@ filling "f" { ingredients = { "jam" = "%v g" } }`, grams, steps, fill), kitchenO
 }
 
 // 1 kg at 1.15 g/mL and 5 mm: 0.174 m2, as near square as a bench of
-// 120 x 60 cm lets it be, with 15 % of error either way.
+// 120 x 60 cm allows, with 15 % of error either way.
 func TestSheetByHand(t *testing.T) {
 	s := dry(t, 1000, 1, `{ sheet = "5 mm" }`, nil)
 	area := 1000 / 1.15 / 0.5 // cm2
@@ -37,8 +37,8 @@ func TestSheetByHand(t *testing.T) {
 	largest := 116.0 * 56 * 0.5 * 1.15
 	near(t, "largest", stepValue(t, s, "d", 0, "largest_g").Mid, largest, 1e-6)
 
-	// Too wide for the bench: it grows along it. Off the bench:
-	// in lots.
+	// Too wide for the bench, it grows along it; off the bench, it is
+	// cut in lots.
 	s = dry(t, 3000, 1, `{ sheet = "5 mm" }`, nil)
 	near(t, "width on the bench", stepValue(t, s, "d", 0, "width_cm").Mid, 56, 1e-6)
 	near(t, "length on the bench", stepValue(t, s, "d", 0, "length_cm").Mid, 3000/1.15/0.5/56, 1e-6)
@@ -135,7 +135,7 @@ func TestCoilByHand(t *testing.T) {
 	)
 }
 
-// A dough of two lots gives the slices of two rolls; a divided one
+// A dough of two lots gives the slices of two rolls, a divided one
 // those of each piece.
 func TestSlicesOfAllLots(t *testing.T) {
 	slices := func(grams float64, steps string) Value {
@@ -319,8 +319,8 @@ func TestLeftOver(t *testing.T) {
 	)
 }
 
-// What one piece weighs as it goes into the oven: by the tin's count,
-// the pieces, the divide, or what the formula makes.
+// A piece's weight into the oven: by the tin's count, the pieces, the
+// divide, or what the formula makes.
 func TestPieceByHand(t *testing.T) {
 	for _, test := range []struct {
 		steps string

@@ -5,8 +5,8 @@ import (
 	"testing"
 )
 
-// An open setting spans what may stand there: the default of one that
-// is not written holds nowhere.
+// An open setting spans all that may stand there: the default of an
+// unwritten one holds nowhere.
 func TestOpenSettingSpans(t *testing.T) {
 	ends := func(steps, fact string, step int) (lo, hi float64) {
 		v := stepValue(

@@ -40,7 +40,7 @@ topping "alone" {
 }`
 
 // A preferment ends when the dough begins, a filling when it is spread,
-// a syrup when it is brushed on; the earliest is the hour 0.
+// a syrup when it is brushed on; the earliest is hour 0.
 func TestTimeline(t *testing.T) {
 	s := sheetIn(t, timed, kitchenOf(nil))
 	lines := s.Timeline()
@@ -90,9 +90,8 @@ func TestTimeline(t *testing.T) {
 	}
 }
 
-// A filling that takes longer than all that comes before its fill is
-// the first to begin, and a part that two others take is ready for the
-// earlier one.
+// A filling slower than all before its fill begins first; a part that
+// two others take is ready for the earlier one.
 func TestTimelineBeginsWithTheSlowest(t *testing.T) {
 	s := sheetIn(t, `dough "d" {
   ingredients = { "bread flour" = "800 g", "water" = "350 g" }

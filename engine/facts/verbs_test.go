@@ -88,9 +88,9 @@ func eachFact(f *formula.Formula, visit func(fact *facts.Fact, x facts.Subject, 
 	}
 }
 
-// No figure depends on what a verb is called: with every verb under
-// another name all of them stay, but for the name itself. A verb of the
-// same traits is thus the same in every answer.
+// No figure depends on a verb's name: with every verb renamed all stay,
+// except the name itself. A verb of the same traits is thus the same in
+// every answer.
 func TestNoAnswerDependsOnAVerbsName(t *testing.T) {
 	list, k := demo(t)
 	looked := 0
@@ -151,9 +151,8 @@ func waitFormula(verb string) string {
 }`
 }
 
-// A part that stands by any verb has its hours counted and its cooling
-// followed: no verb that waits is left out anywhere. One that stands
-// without a time stands for an unknown time.
+// A wait by any verb counts its hours, and its cooling is followed. One
+// without a time is of unknown time.
 func TestEveryWaitCounts(t *testing.T) {
 	_, k := demo(t)
 	want := map[string]string{}
@@ -216,7 +215,7 @@ func agree(t *testing.T, want map[string]string, verb, name, got string) {
 	}
 }
 
-// unfavourable are figures of food safety, with the end that counts
+// unfavourable are food-safety figures, with the end that counts
 // against the formula.
 var unfavourable = []struct {
 	on   facts.On
@@ -236,8 +235,8 @@ var unfavourable = []struct {
 	{facts.OnPart, "has_raw_flour", true}, {facts.OnPart, "needs_control", true},
 }
 
-// A verb of which no trait is declared never makes an answer about food
-// safety better, whichever step it stands for.
+// A verb with no declared trait never improves an answer about food
+// safety, whichever step it replaces.
 func TestUndeclaredTraitsAreUnfavourable(t *testing.T) {
 	list, k := demo(t)
 	tried, worse := 0, 0
@@ -269,7 +268,7 @@ func TestUndeclaredTraitsAreUnfavourable(t *testing.T) {
 				tried++
 				for name, bad := range measure() {
 					// What is spread at another temperature is followed
-					// in other steps of the volumes.
+					// in other volume steps.
 					if bad < before[name]-1e-9-0.005*math.Abs(before[name]) {
 						t.Errorf("%s: %s in %q as an undeclared verb: %s is %.4g, and was %.4g",
 							f.Name, known.Name, p.Name, name, bad, before[name])

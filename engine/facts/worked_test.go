@@ -35,8 +35,8 @@ func TestHours(t *testing.T) {
 			dough(`{ mix = "12 min" }, { rest = "1 h", at = "room" }, { fill = "f" }, `+
 				`{ proof = "90 min to 2 h" }, { bake = "16 min" }`), 483 + 72 + 90 + 16,
 			603 + 72 + 120 + 16},
-		// The filling takes 24 h 5 min, and the fill waits for it; then
-		// 10 and 16.
+		// The filling takes 24 h 5 min, and the fill waits; then 10
+		// and 16.
 		{"a slow filling", sponge + strings.Replace(filling, "1 h", "24 h", 1) +
 			dough(`{ mix = "12 min" }, { fill = "f", time = "10 min" }, { bake = "16 min" }`),
 			1445 + 26, 1445 + 26},
@@ -77,7 +77,7 @@ func TestRetardHours(t *testing.T) {
 	}
 }
 
-// integral sums hours at 26 C of a dough that goes from one temperature
+// integral sums hours at 26 C of a dough moving from one temperature
 // towards another, by the trapezoid rule: slow and plain, beside the
 // quadrature in use.
 func integral(from, ambient, tau, hours float64) (equivalent, end float64) {
@@ -144,8 +144,8 @@ func TestFermentationByHand(t *testing.T) {
 			)
 		}
 	}
-	// A thin slab goes over with a time constant of minutes: by hand,
-	// with ten of them and with forty.
+	// A thin slab changes with a time constant of minutes: by hand,
+	// with ten and with forty.
 	quick, _ := integral(26, 4, 10.0/60, 14)
 	slow, _ := integral(26, 4, 40.0/60, 14)
 	if v := dough(`{ mix = "9 min", to = "26 C" }, { chill = "14 h", as = "slab 10 mm", covered = false }, { bake = "9 min" }`); v.Mid < quick*pace ||
@@ -190,7 +190,7 @@ func TestFermentationByHand(t *testing.T) {
 	wantAbsent(t, "molality without free water", value(t, dry, "d", "solute_molality"))
 }
 
-// Dough against what is asked, after 0 to 5 % lost in the bowl and on
+// Dough against what is asked, after 0 to 5 % lost in bowl and on
 // the bench.
 func TestMakesGap(t *testing.T) {
 	const filling = "\nfilling \"f\" { ingredients = { \"sugar\" = \"200 g\" } }"
@@ -337,7 +337,7 @@ func TestAllergens(t *testing.T) {
 			t.Errorf("%s of %q: %q, not %q", test.fact, test.part, got, test.want)
 		}
 	}
-	// What is there for certain need not be looked for on a label.
+	// What is certainly there need not be looked for on a label.
 	check := strings.Join(value(t, s, "f", "allergens_to_check").Words, ", ")
 	if !strings.Contains(check, "milk") {
 		t.Errorf("chocolate often holds milk, and the filling says %q", check)

@@ -102,6 +102,7 @@ type Stage struct {
 	OvenStart      figure.Estimate // bake: as the first in this oven begins, half way from core to mean, C
 	OvenMinutes    Interval        // bake: in the oven since then
 	OvenC          figure.Estimate // bake: of the oven, its mean since then
+	ShapeOpen      bool            // bake: a large piece stands free, and nobody says how
 	OvenSilent     string          // why a bake's core, or the time to it, is not reckoned
 	// Trace is the course of each run through a wait, the coldest first, by Hours of the step: at
 	// its start, its end and in between. It is drawn to the longest end of a ranged time in the

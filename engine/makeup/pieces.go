@@ -11,16 +11,16 @@ import (
 )
 
 const (
-	// g per 100 g: dried and candied fruit hold less, fresh fruit and
+	// g per 100 g: dried and candied fruit have less, fresh fruit and
 	// purees more
 	driedFruitWater = 40
 	cocoaSugars     = 10 // g per 100 g: chocolate holds more, cocoa less
 )
 
 // isPieces reports whether an ingredient lies in a dough as pieces:
-// dried and candied fruit, nuts, chocolate that is not melted.
-// Published hydrations, sugars and fats of such doughs do not count
-// them, and the yeast does not feel them.
+// dried and candied fruit, nuts, unmelted chocolate. Published
+// hydrations, sugars and fats of such doughs leave them out, and the
+// yeast does not feel them.
 func isPieces(in *formula.Ingredient) bool {
 	switch item := in.Item; item.Class {
 	case larder.ClassFruit:
@@ -55,16 +55,16 @@ func isSoakLiquid(item *larder.Item) bool {
 	return item.Class == larder.ClassLiquid || item.Is(larder.Pourable)
 }
 
-// soaked is the liquid of one soak of fruit, with the share of it that
-// stays outside the pieces.
+// soaked is the liquid of one soak of fruit, with its share outside
+// the pieces.
 type soaked struct {
 	liquids []*formula.Ingredient
 	outside Interval
 }
 
 // outside is the share of an ingredient's water, sugar and the like
-// that lies outside of pieces, where the part is a dough or goes into
-// one. p.soaks is filled before.
+// outside of pieces, where the part is a dough or goes into one.
+// p.soaks is filled before.
 func (p *Part) outside(in *formula.Ingredient) Interval {
 	if isPieces(in) {
 		return Interval{}
@@ -78,9 +78,8 @@ func (p *Part) outside(in *formula.Ingredient) Interval {
 }
 
 // addSoaks fills p.soaks. A soak step takes its fruit and liquid. Fruit
-// and liquid that make up a part of their own lie together even where
-// no step says so: what they have taken up when a dough takes them is
-// then open.
+// and liquid that make up a part lie together even without a step: what
+// they have taken up when a dough takes them is then open.
 func (p *Part) addSoaks() {
 	p.soaks = nil
 	for _, s := range p.Steps {
@@ -122,8 +121,8 @@ func (p *Part) addSoak(list []*formula.Ingredient, open bool) {
 	p.soaks = append(p.soaks, out)
 }
 
-// outsideShare is the share of a soak's liquid that the pieces leave
-// outside: least where little liquid stands on much fruit.
+// outsideShare is the share of a soak's liquid outside the pieces:
+// least for little liquid on much fruit.
 func outsideShare(liquidG, piecesG Interval) Interval {
 	share := func(liquid, pieces float64) Interval {
 		if liquid == 0 {

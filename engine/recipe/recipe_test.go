@@ -50,8 +50,9 @@ func TestLists(t *testing.T) {
 
 func options() formula.Options { return formula.Options{Larder: larder.New()} }
 
-// holds checks what is promised of every draft: its file parses, a check refuses nothing in it, and
-// what is doubtful stands in a comment.
+// holds checks what is promised of every draft: its file parses,
+// a check refuses nothing in it, and what is doubtful stands in
+// a comment.
 func holds(d Draft) string {
 	file := source.New("f.hcl", []byte(d.Text))
 	body, problems := source.Parse(file)

@@ -11,7 +11,7 @@ import (
 )
 
 // JSONFormat is the version of the JSON outputs. It changes when a key
-// goes, or means something else; a new key does not change it.
+// goes or changes meaning, not for a new key.
 const JSONFormat = 1
 
 // The JSON of a check. Unknown figures are null, never 0 or NaN.
@@ -98,8 +98,8 @@ type (
 		Trust string     `json:"trust"`
 		Edits []JSONEdit `json:"edits"` // none for advice
 	}
-	// JSONEdit puts New in the place of Old, the bytes from Start to
-	// End of the file.
+	// JSONEdit replaces Old by New, the bytes from Start to End of
+	// the file.
 	JSONEdit struct {
 		Start int    `json:"start"`
 		End   int    `json:"end"`
@@ -120,8 +120,8 @@ type (
 )
 
 // jsonObject prints a run as one object. Its long lists are written
-// item by item: as one text those of a large collection would take
-// several times the memory of the whole check.
+// item by item: as one text, those of a large collection would take
+// several times the memory of the check.
 type jsonObject struct {
 	out      io.Writer
 	run      jsonRun
@@ -151,8 +151,8 @@ func (j *jsonObject) Unread(list source.Problems) {
 	}
 }
 
-// SetAside adds nothing: these findings stand among the others, with
-// who set them aside and why.
+// SetAside adds nothing: these findings are among the others, with who
+// waived them and why.
 func (j *jsonObject) SetAside([]*finding.Finding) {}
 
 func (j *jsonObject) Unchecked(list []finding.Unchecked) {
@@ -202,7 +202,7 @@ func cautionJSON(c *finding.Caution) JSONCaution {
 	return JSONCaution{c.Whole(), c.Source, c.Formula}
 }
 
-// JSONPrelude stands first in the JSON of every verb about formulas, as
+// JSONPrelude comes first in the JSON of every verb about formulas, as
 // in every report.
 type JSONPrelude struct {
 	Cautions  []JSONCaution   `json:"cautions"`
@@ -237,8 +237,7 @@ func totalsJSON(t finding.Totals) jsonTotals {
 		t.Unread}
 }
 
-// position gives the file, line and column of a place; nothing for
-// no place.
+// position gives a place's file, line and column; nothing for no place.
 func position(p source.Place) (file string, line, column int) {
 	if p.IsZero() {
 		return "", 0, 0
@@ -286,7 +285,7 @@ func figureJSON(g *finding.Figure) jsonFigure {
 }
 
 // FigureValue gives a figure for JSON: a number, true or false, a text,
-// a list, or null where it is unknown.
+// a list, or null for unknown.
 func FigureValue(g *finding.Figure) any {
 	switch {
 	case g.Numeric:

@@ -17,7 +17,7 @@ import (
 )
 
 // gfm lays Markdown out as review sites do: tables, bare links,
-// strike-through; raw HTML passes, so that some would be seen.
+// strike-through. Raw HTML passes, so that any would be seen.
 var gfm = goldmark.New(
 	goldmark.WithExtensions(extension.GFM),
 	goldmark.WithRendererOptions(render.WithUnsafe()),
@@ -26,7 +26,7 @@ var gfm = goldmark.New(
 var tag = regexp.MustCompile(`<[^>]*>`)
 
 // laidOut gives the tags of a text that was laid out, without the
-// comments that part signs, and the words between them.
+// comments between signs, and the words between them.
 func laidOut(t interface{ Fatal(...any) }, md string) (tags []string, words string) {
 	var out bytes.Buffer
 	if err := gfm.Convert([]byte(md), &out); err != nil {
@@ -56,8 +56,7 @@ func TestMarkdownIsHarmless(t *testing.T) {
 		if strings.TrimSpace(words) != want {
 			t.Errorf("%q reads %q, not %q", s, strings.TrimSpace(words), want)
 		}
-		// What is looked for after the layout: none of the signs stands
-		// right before a word.
+		// After the layout none of the signs is right before a word.
 		m := regexp.MustCompile(`[@#!~$][\pL\d]|(?i)gh-\d|www\.|://`).
 			FindString(strings.ReplaceAll(strings.ReplaceAll(Markdown(s), "&#36;", "$"), "\\", ""))
 		if m != "" {

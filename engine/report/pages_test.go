@@ -10,7 +10,7 @@ import (
 	"forebake/engine/report"
 )
 
-// The pages of mend and compare begin with the prelude, whole; those of
+// The pages of mend and compare begin with the whole prelude; those of
 // facts with the number of cautions.
 func TestPagesBeginWithThePrelude(t *testing.T) {
 	run := report.Marked()

@@ -14,8 +14,7 @@ import (
 // logFile is a log of batches.
 var logFile = files.Kind{Name: "a log", Limit: batch.MaxBytes}
 
-// LogPath is the path of the log that may stand beside the file of an
-// input; "" where it has none.
+// LogPath is the path of the log beside an input's file; "" for none.
 func (in *Input) LogPath() string {
 	switch {
 	case in.Path != "":
@@ -26,7 +25,7 @@ func (in *Input) LogPath() string {
 	return ""
 }
 
-// log reads the log beside a formula file, nil where there is none.
+// log reads the log beside a formula file, nil for none.
 func (h *Houses) log(in *Input) (*batch.Log, *source.File, source.Problems) {
 	path := in.LogPath()
 	if path == "" {
@@ -45,9 +44,8 @@ func (h *Houses) log(in *Input) (*batch.Log, *source.File, source.Problems) {
 	return l, file, problems
 }
 
-// believe lets the readings of the newest batches count in the
-// formulas of a file. A broken log is a problem: what it says may turn
-// an answer.
+// believe applies the newest batches' readings to a file's formulas. A
+// broken log is a problem: it may turn an answer.
 func (w *worker) believe(out *File, list []*formula.Formula) source.Problems {
 	l, file, problems := w.houses.log(&out.Input)
 	if l == nil || len(problems) > 0 {

@@ -16,8 +16,7 @@ import (
 	"forebake/rules"
 )
 
-// What is seen of a pack that a house leaves out is what its reader
-// would say.
+// What is seen of a left-out pack is what its reader would say.
 func TestSafetyIsSeenWithoutReading(t *testing.T) {
 	figures, err := fs.ReadFile(rules.Files, figureFile+".hcl")
 	if err != nil {
@@ -73,9 +72,8 @@ const coldRule = `rule "dairy-warm" {
 `
 
 // A house that leaves out a shipped food-safety pack is told so with
-// the place; one that names it, or no packs at all, is not. A waiver
-// of a rule in it waits with a notice, and a set block for it stays
-// an error.
+// the place; one that names it, or no packs, is not. A waiver of a rule
+// in it waits with a notice, and a set block for it stays an error.
 func TestFoodSafetyLeftOut(t *testing.T) {
 	cautions, err := fs.ReadFile(rules.Files, "cautions.hcl")
 	if err != nil {

@@ -29,7 +29,7 @@ const (
 	inHouse // inside the house block of a house file
 )
 
-// owners gives the owner of every type of block that a formula file may
+// owners gives the owner of every block type that a formula file may
 // not have.
 var owners = func() map[string]owner {
 	m := map[string]owner{
@@ -42,8 +42,7 @@ var owners = func() map[string]owner {
 	return m
 }()
 
-// misplaced says, by the owner of a block, where the block belongs; %s
-// is its type.
+// misplaced says, by a block's owner, where it belongs; %s is its type.
 var misplaced = map[owner]string{
 	ofRules: "this file holds rules, not formulas; name it under packs in house.hcl, and run " +
 		"forebake trial",
@@ -56,8 +55,7 @@ var misplaced = map[owner]string{
 		"kitchen\" { ... }",
 }
 
-// document is one input as it was opened: its text with its
-// syntax tree.
+// document is one opened input: its text with its syntax tree.
 type document struct {
 	file     *source.File
 	body     *hclsyntax.Body
@@ -86,9 +84,8 @@ func (h *Houses) open(in *Input) document {
 	return d
 }
 
-// text reads the text of an input. A file that was found in a folder
-// may be as large as a file of rules until its blocks show that it
-// is none.
+// text reads an input's text. A file found in a folder may be as large
+// as a rule file until its blocks show that it is none.
 func (h *Houses) text(in *Input) (*source.File, error) {
 	if in.Path == "" {
 		return source.New(in.Name, in.Text), nil
@@ -139,9 +136,9 @@ func Judges(file *source.File) bool {
 	return judges
 }
 
-// isForeign reports whether a file holds something, and no block of
-// this program nor one that may be a misspelt one: other tools have
-// files of the same suffix. It is false for a broken file.
+// isForeign reports whether a file holds no block of this program, not
+// even a misspelt one: other tools share the suffix. It is false for an
+// empty or a broken file.
 func isForeign(file *source.File) bool {
 	blocks, sure := source.Blocks(file)
 	if !sure || len(bytes.TrimSpace(file.Text)) == 0 {
@@ -153,8 +150,8 @@ func isForeign(file *source.File) bool {
 	})
 }
 
-// formulasOf reads the formulas of a file. They are usable only when
-// there are no problems.
+// formulasOf reads a file's formulas. They are usable only
+// without problems.
 func formulasOf(f *source.File, body *hclsyntax.Body, o formula.Options) (
 	[]*formula.Formula, source.Problems) {
 	r := &reading.Reader{File: f}

@@ -10,9 +10,9 @@ import (
 	"forebake/rules"
 )
 
-// A file of rules that is found in a folder is skipped up to the size
-// that a file of rules may have. A formula file is refused over its own
-// limit, named or found; the message gives that limit.
+// A rule file found in a folder is skipped, up to a rule file's limit.
+// A formula file over its own limit is refused, named or found; the
+// message gives that limit.
 func TestSizesOfFoundAndNamedFiles(t *testing.T) {
 	const rule = "rule \"r\" {\n  on = \"dough\"\n  level = \"risk\"\n" +
 		"  when = \"dough.salt_pct < 1\"\n  say = \"s\"\n  why = \"w\"\n" +
@@ -74,8 +74,8 @@ func TestSizesOfFoundAndNamedFiles(t *testing.T) {
 	}
 }
 
-// A pack larger than a formula file may be is used by its house, also
-// where the pack itself is named as if it held formulas.
+// A pack larger than a formula file may be is used by its house, even
+// where it is named as if it held formulas.
 func TestPackIsNamedAsAFormula(t *testing.T) {
 	t.Chdir(t.TempDir())
 	large := "about = \"large\"\n" + strings.Repeat("# a remark that makes the file long\n", 9000)

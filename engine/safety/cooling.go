@@ -13,10 +13,10 @@ import (
 
 // StartsHot reports whether a wait begins a cooling: the part comes to it hot
 // from a cook or bake, not from an earlier wait of the cooling. None begins
-// in hot surroundings, before another heat, or where the part is eaten or
-// thrown away in time: see HotOut.
+// in hot surroundings, before another heat, or where the part is eaten,
+// thrown away or baked in time: see HotOut, IsHeatedInTime.
 func (s *Sheet) StartsHot(step *formula.Step) Value {
-	if s.endsHot(step) || s.HotOut(step).Lo > 0 {
+	if s.endsHot(step) || s.HotOut(step).Lo > 0 || s.IsHeatedInTime(step) {
 		return figure.YesNo(false)
 	}
 	return s.startsHot(step)
@@ -141,7 +141,7 @@ func (s *Sheet) Cooling(step *formula.Step, stages CoolingStages) Value {
 	}
 	if stages == BothStages {
 		if first := p.fallsTo(step, l.FirstToC.Value); first.ok && first.done {
-			if baked, ok := p.untilBaked(step); ok {
+			if baked, ok := p.sheet.HoursToHeat(step.Part, step.Index); ok {
 				to = to.Min(figure.Estimate{Low: baked.Lo, Mid: baked.Mid(), High: baked.Hi})
 				over = true
 			}
@@ -323,40 +323,14 @@ func (p *Part) onTo(
 	return b.At(run), ok
 }
 
-// untilBaked is how long after a step's start its part goes into the oven, in
-// all that it is spread on, h; ok is false where it does not.
-func (p *Part) untilBaked(step *formula.Step) (h Interval, ok bool) {
-	sum := func(steps []*formula.Step) Interval {
-		total := Interval{}
-		for _, other := range steps {
-			if other.Time.Set {
-				total = total.Add(other.Time.Interval.Scale(1.0 / 60))
-			} else if other.Verb.Waits() {
-				total.Hi = math.Inf(1)
-			}
-		}
-		return total
-	}
-	latest := Interval{}
-	for _, q := range p.Formula.Parts {
-		for i, use := range q.Steps {
-			if use.Uses != p.Part {
-				continue
-			}
-			baked := false
-			for k := i + 1; k < len(q.Steps) && !baked; k++ {
-				if baked = q.Steps[k].Verb.Bakes(); baked {
-					h := sum(p.Steps[step.Index:]).Add(sum(q.Steps[i:k]))
-					latest = figure.Between(max(latest.Lo, h.Lo), max(latest.Hi, h.Hi))
-				}
-			}
-			if !baked {
-				return Interval{}, false
-			}
-			ok = true
-		}
-	}
-	return latest, ok
+// IsHeatedInTime reports whether a part that stands hot is baked or cooked
+// again, in all that it goes into, within the code's hours for a working
+// supply: time is its control, and it needs no cooling. FDA Food Code 2022,
+// 3-501.19(B) (read): from 57 C, cooked within 4 h. The hours count from the
+// start of the wait.
+func (s *Sheet) IsHeatedInTime(step *formula.Step) bool {
+	h, ok := s.HoursToHeat(step.Part, step.Index)
+	return ok && h.Hi <= s.limits().ColdOutHours.Value && !s.Part(step.Part).IsDough()
 }
 
 // KeepsCoolingHours reports whether every cooling of the part, its own and
@@ -458,7 +432,7 @@ func (s *Sheet) MadeToCold(step *formula.Step) Value {
 		}
 		v.Lo, v.Mid, v.Hi = min(v.Lo, h), min(v.Mid, h), min(v.Hi, h)
 	}
-	if baked, ok := p.untilBaked(step); ok {
+	if baked, ok := p.sheet.HoursToHeat(step.Part, step.Index); ok {
 		baked = baked.Add(before)
 		v.Lo, v.Mid, v.Hi = min(v.Lo, baked.Hi), min(v.Mid, baked.Hi), min(v.Hi, baked.Hi)
 	}

@@ -2,6 +2,7 @@ package safety
 
 import (
 	"math"
+	"slices"
 
 	"forebake/engine/figure"
 	"forebake/engine/formula"
@@ -78,10 +79,41 @@ func (s *Sheet) coreAt(step *formula.Step, share float64) Value {
 	if v.Absent {
 		return v
 	}
+	all := v
 	if v.Origin == figure.ByModel {
 		v.Lo = v.Mid - share*(v.Mid-v.Lo)
 	}
 	v.Mid, v.Hi = v.Lo, v.Lo
+	if s.ShapeOpen(step).Hi > 0 && v.Origin == figure.ByModel {
+		v.Hi = max(v.Lo, all.Hi) // as thin as a ring, it may be done
+		v.Need = &figure.Need{
+			What:  "shape = \"ring\", \"loaf\", \"log\", \"round\" before this bake, or measured = \"92 C core\"",
+			Place: step.Place,
+		}
+	}
+	return v
+}
+
+// ShapeOpen reports whether a large piece goes into a bake on no tin, and nothing says how it
+// stands: the bake is reckoned from a round one to a ring.
+func (s *Sheet) ShapeOpen(step *formula.Step) Value {
+	if step.Part.StandAt(step.Index) != nil || slices.ContainsFunc(step.Part.Steps[:step.Index+1],
+		func(other *formula.Step) bool { return other.Tin != "" }) {
+		return figure.YesNo(false)
+	}
+	st, missing := s.Stage(step)
+	if st == nil {
+		return missing
+	}
+	return figure.YesNo(st.ShapeOpen)
+}
+
+// CoreAsRound is CoreUsual of a piece that is round, where nothing says how it stands: the coldest.
+func (s *Sheet) CoreAsRound(step *formula.Step) Value {
+	v := s.CoreUsual(step)
+	if !v.Absent {
+		v.Mid, v.Hi, v.Need = v.Lo, v.Lo, nil
+	}
 	return v
 }
 

@@ -9,8 +9,9 @@ import (
 	"forebake/engine/rule"
 )
 
-// TestCompare holds the order of mending: serious first, then food safety, then
-// what is weighed, then how the dough rises, then the formula as a whole.
+// TestCompare holds the order of mending: serious first, then food
+// safety, then what is weighed, then how the dough rises, then the
+// formula as a whole.
 func TestCompare(t *testing.T) {
 	adjust := func(lever string) []rule.Adjust { return []rule.Adjust{{Lever: lever}} }
 	rules := []*rule.Rule{

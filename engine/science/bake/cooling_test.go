@@ -7,12 +7,12 @@ import (
 	"forebake/engine/science/heat"
 )
 
-// What vapour that diffuses through saturated pores carries, by its
+// What vapour diffusing through saturated pores carries, by its
 // saturation curve and Maxwell's mixing rule with 72 % of pores in a
 // dough of 0.40 W/(m K) (computed by hand), and what is published: 0.23
 // to 0.25 cold (Rask 1989, quoted), exp(0.01 e - 15.25) m2/s in a hot
 // one of porosity e, 70 % (Zanoni, Peri & Gianotti 1995, read), as a
-// mean over the way from 60 to 100 C.
+// mean from 60 to 100 C.
 func TestCrumbConducts(t *testing.T) {
 	for c, want := range map[float64]float64{0: 0.2, 25: 0.204, 60: 0.307, 80: 0.65, 100: 0.993} {
 		near(t, "crumb conducts", CrumbConducts(c), want, 0.02)

@@ -6,6 +6,5 @@
 //	one, why := oven.Bake(bake.Piece{...}) // why is the reason for silence
 //	e, why := one.MinutesTo(92)            // Low, Mid, High
 //
-// Bodies, radiation and the search for a root are those of
-// package heat.
+// Bodies, radiation and the root search are those of package heat.
 package bake

@@ -65,8 +65,8 @@ func bakeRow(t *testing.T, row map[string]string) (Oven, Piece) {
 }
 
 // Published bakes: the time to the core, inside the stated interval or
-// named as missed. The minutes of computed_min come from the same
-// equations on grids of 16 and 32 cells, in another language.
+// named as missed. computed_min comes from the same equations on grids
+// of 16 and 32 cells, in another language.
 func TestBakeTimes(t *testing.T) {
 	inside, all, width := 0, 0, 0.0
 	for _, row := range readTable(t, "bake-times.csv") {
@@ -79,8 +79,8 @@ func TestBakeTimes(t *testing.T) {
 			t.Errorf("%s: silent: %s", row["id"], why)
 			continue
 		}
-		// Two rows ask for a core that is not shown, above 95 C: the
-		// model's own time stands for it.
+		// Two rows ask for a core above 95 C, which is not shown: the
+		// model's own time stands in.
 		mid := b.secondsTo(number(t, row["core_c"])) / 60
 		lo, hi := mid/b.quick, mid*b.slow
 		if e, why := b.MinutesTo(number(t, row["core_c"])); why == "" &&
@@ -124,10 +124,9 @@ func TestBakeTimes(t *testing.T) {
 	}
 }
 
-// The same bakes with the sizes that a mass gives by the usual
-// rules, where none is known: a loaf that fills its tin, a loaf 2.5
-// times as long as wide, a bun half as high. All lie inside but the
-// ribbed mould.
+// The same bakes with sizes by the usual rules for a mass, where none
+// is known: a loaf that fills its tin, a loaf 2.5 times as long as
+// wide, a bun half as high. All lie inside but the ribbed mould.
 func TestBakeTimesOfUsualSizes(t *testing.T) {
 	sum, n := 0.0, 0.0
 	for _, row := range readTable(t, "bake-times.csv") {
@@ -202,8 +201,8 @@ var (
 	roll = Piece{Body: heat.EllipsoidOf(0.04, 0.07, 0.07), DensityKgM3: 585, StartC: 26}
 )
 
-// The same pieces in ovens from the coolest to the hottest: minutes as
-// computed on a grid.
+// The same pieces in ovens from coolest to hottest: minutes computed on
+// a grid.
 func TestOvenTemperatureCounts(t *testing.T) {
 	for _, c := range []struct{ oven, brioche, panettone, roll, fan float64 }{
 		{110, 84.8, 87.8, 40.3, 48.7}, {130, 56.2, 61.2, 26.2, 33.8}, {150, 42.1, 51.8, 19.5, 26.5},
@@ -227,7 +226,7 @@ func TestOvenTemperatureCounts(t *testing.T) {
 		near(t, "roll", minutes(StaticOven, roll, 90), c.roll, 0.1)
 		near(t, "brioche, fan", minutes(FanOven, brioche, 88), c.fan, 0.1)
 	}
-	// 30 minutes of it: three ovens, three cores, far apart.
+	// After 30 minutes, three ovens give three cores, far apart.
 	core := func(oven float64) figure.Estimate {
 		b, _ := Oven{TempC: oven, Kind: StaticOven}.Bake(brioche)
 		return b.CoreAfter(30)
@@ -237,8 +236,8 @@ func TestOvenTemperatureCounts(t *testing.T) {
 	}
 }
 
-// Another solver goes the same way: finite volumes under the oven's
-// heat until the skin boils, and with a skin at boiling from then on.
+// Another solver agrees: finite volumes under the oven's heat until the
+// skin boils, and with a skin at boiling from then on.
 func TestBakingAgainstVolumes(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		draw := func(what string, lo, hi float64) float64 {
@@ -292,8 +291,8 @@ func TestBakingAgainstVolumes(t *testing.T) {
 	})
 }
 
-// A bake in an oven that is turned, followed through both temperatures,
-// ends within the error that is laid on a bake at their mean.
+// A bake in a turned oven, followed through both temperatures, ends
+// within the error of a bake at their mean.
 func TestTurnedOven(t *testing.T) {
 	const target = 92
 	most := 1.0
@@ -350,7 +349,7 @@ func TestTurnedOven(t *testing.T) {
 			}
 		}
 	}
-	// The error is no wider than it must be.
+	// The error is no wider than needed.
 	near(t, "furthest", most, 1+turnedError, 0.015)
 }
 
@@ -439,7 +438,7 @@ func TestBakingProperty(t *testing.T) {
 				t.Fatalf("%s: %v, before %v", what, c, e)
 			}
 		}
-		// A reading takes the error of the model away.
+		// A reading removes the model's error.
 		reading := draw("reading", p.StartC+5, top)
 		seen, ok := b.Through(reading, minutes+1)
 		if !ok {
@@ -454,9 +453,9 @@ func TestBakingProperty(t *testing.T) {
 	})
 }
 
-// What the error is made of: 1.4 in tins, moulds and of rolls, 1.6 of a
-// loaf that stands free, more where no bake is published; steam only
-// ever helps; a filling holds a piece up.
+// The parts of the error: 1.4 in tins, moulds and of rolls, 1.6 of a
+// free-standing loaf, more where no bake is published; steam only
+// helps; a filling slows a piece.
 func TestBakeError(t *testing.T) {
 	loaf := Piece{Body: heat.EllipsoidOf(0.1, 0.12, 0.25), DensityKgM3: 350, StartC: 26}
 	at := func(oven float64, p Piece) figure.Estimate {
@@ -568,8 +567,7 @@ func TestBakeIsSilent(t *testing.T) {
 	if e, why := b.MinutesTo(20); why != "" || e != (figure.Estimate{}) {
 		t.Errorf("a core that is there already: %v %q", e, why)
 	}
-	// High up, water boils lower, and the last core that is timed lies
-	// lower too.
+	// At altitude water boils lower, and so is the last timed core.
 	high, _ := Oven{TempC: 200, AltitudeM: 2000}.Bake(brioche)
 	if _, why := high.MinutesTo(88.5); why == "" {
 		t.Error("a core next to boiling was timed")
@@ -588,8 +586,8 @@ func TestBakeIsSilent(t *testing.T) {
 	}
 }
 
-// The modes between slab and ball are those of the whole dimensions
-// where these exist, and solve their equation in between.
+// The modes between slab and ball match those of the whole dimensions,
+// and solve their equation in between.
 func TestModesBetween(t *testing.T) {
 	for _, d := range []float64{1, 1.4, 2, 2.5, 3} {
 		p := powersOf(d)
@@ -605,8 +603,7 @@ func TestModesBetween(t *testing.T) {
 				} else {
 					near(t, "held", f, 0, 1e-6)
 				}
-				// Norm and coefficient are the integrals that they
-				// stand for.
+				// Norm and coefficient are their integrals.
 				norm, mean := 0.0, 0.0
 				const steps = 2000
 				for i := range steps {
@@ -617,8 +614,8 @@ func TestModesBetween(t *testing.T) {
 				}
 				near(t, "norm", b.nn[n], norm, 1e-4*norm+1e-6)
 				near(t, "coefficient", b.a[n], mean/norm, 2e-3*(1+math.Abs(b.a[n])))
-				// In a whole dimension the root solves the equation of
-				// the textbooks (Carslaw & Jaeger).
+				// In a whole dimension the root solves the textbooks'
+				// equation (Carslaw & Jaeger).
 				if whole := int(d); float64(whole) == d && finite(bi) {
 					left := [...]float64{z * math.Tan(z), z * math.J1(z) / math.J0(z),
 						1 - z/math.Tan(z)}[whole-1]
@@ -637,11 +634,10 @@ func BenchmarkBake(b *testing.B) {
 	}
 }
 
-// The core goes on rising out of the oven as grids of 40 cells in
-// another language have it: that of the slow run in moved air of 40
-// W/(m2 K), that of the middle on a rack of 12. A loaf of 450 g that
-// was taken out at 79.4 C (175 F) was read at 96 C (205 F) on the rack
-// (a home baker, read).
+// The core goes on rising out of the oven as on grids of 40 cells in
+// another language: the slow run's in moved air of 40 W/(m2 K), the
+// middle's on a rack of 12. A loaf of 450 g taken out at 79.4 C (175 F)
+// was read at 96 C (205 F) on the rack (a home baker, read).
 func TestCarryOver(t *testing.T) {
 	loaf := Piece{Body: heat.EllipsoidOf(0.250, 0.100, 0.060), DensityKgM3: 330, StartC: 25}
 	bun := Piece{Body: heat.EllipsoidOf(0.094, 0.094, 0.0468), DensityKgM3: 330, StartC: 27}
@@ -680,8 +676,8 @@ func TestCarryOver(t *testing.T) {
 }
 
 // Fillings of 10 to 20 % in layers and in a lump, against grids of two
-// stuffs of 60 and 96 cells in another language: how many times longer
-// than the dough alone the middle takes to 82 C.
+// materials of 60 and 96 cells in another language: how many times
+// longer than the dough alone the middle takes to 82 C.
 func TestFillings(t *testing.T) {
 	ball := heat.Body{Shape: heat.Sphere, Half: [3]float64{0.033}}
 	log := heat.Body{Shape: heat.Cylinder, Half: [3]float64{0.042}}
@@ -711,9 +707,9 @@ func TestFillings(t *testing.T) {
 	}
 }
 
-// The dough around a lump, against a grid of two stuffs of 60 cells in
-// another language (computed): never hotter than there, and not 25 K
-// colder. Without a filling it is the core.
+// The dough around a lump, against a grid of two materials of 60 cells
+// in another language (computed): never hotter, and not 25 K colder.
+// Without a filling it is the core.
 func TestDoughAroundALump(t *testing.T) {
 	oven := Oven{TempC: 190}
 	for _, c := range []struct {

@@ -19,8 +19,8 @@ func near(t *testing.T, name string, got, want, tolerance float64) {
 	}
 }
 
-// An oven's coefficient is convection and radiation between a skin at
-// 90 C and 200 C: inside the row of the table, and near its middle.
+// An oven's coefficient is convection, and radiation between a skin at
+// 90 C and 200 C: inside the table's row, and near its middle.
 func TestOvensOfTheSurfaceTable(t *testing.T) {
 	ovens := map[string]OvenKind{
 		"dough surface 80-100":       StaticOven,

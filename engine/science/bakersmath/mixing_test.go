@@ -10,8 +10,8 @@ import (
 	"forebake/engine/figure"
 )
 
-// rise is how much a mix warms a dough that starts at startC, K; silent
-// is the reason where its figures are outside the model's range.
+// rise is how much a mix warms a dough from startC, K; silent is the
+// reason where its figures are outside the model's range.
 func rise(m Mixing, startC float64) (e figure.Estimate, silent string) {
 	if silent = figure.FirstReason(m.Refuses(), doughRange.Refuses(startC)); silent != "" {
 		return figure.Unanswered(), silent
@@ -38,8 +38,8 @@ func mixerOf(t *testing.T, name string) Mixer {
 	return NotSaid
 }
 
-// Each measured rise lies in the estimate, but for those that the table
-// and the model name.
+// Each measured rise lies in the estimate, except those that table and
+// model name.
 func TestMeasuredRises(t *testing.T) {
 	held, all, width, wide := 0, 0, 0.0, 0.0
 	for _, r := range rows(t, "mixing-heat.csv") {
@@ -79,8 +79,7 @@ func TestMeasuredRises(t *testing.T) {
 		if e.Contains(value) != (r["inside"] == "yes") {
 			t.Errorf("%s, %s: %g, model %v", r["by"], r["item"], value, e)
 		}
-		// No interval that says nothing: a factor of 3 at most, by hand
-		// 1.6 K.
+		// No empty interval: a factor of 3 at most, by hand 1.6 K.
 		if by != ByHand && e.High > 3.01*e.Low || by == ByHand && e.High-e.Low > 1.6 {
 			t.Errorf("%s, %s: %v is too wide", r["by"], r["item"], e)
 		}
@@ -95,9 +94,8 @@ func TestMeasuredRises(t *testing.T) {
 	}
 }
 
-// The rate of each mixer, to the third digit of a rise worked by hand:
-// minutes times rate, less what the loss to the room takes from a dough
-// that grows warmer.
+// Each mixer's rate, to the third digit of a rise by hand: minutes
+// times rate, less the loss to the room of a dough that grows warmer.
 func TestRatesExpected(t *testing.T) {
 	for _, c := range []struct {
 		by         Mixer
@@ -161,7 +159,7 @@ func TestMinutesAndRoomCount(t *testing.T) {
 	}
 }
 
-// By hand a dough goes towards the hand and the room, from either side.
+// By hand a dough tends to the hand and the room, from either side.
 func TestByHandGoesTowardsHandAndRoom(t *testing.T) {
 	handMix := func(start, room float64) figure.Estimate {
 		e, silent := rise(Mixing{By: ByHand, FastMin: 12, MassKg: 1, RoomC: room}, start)
@@ -180,8 +178,8 @@ func TestByHandGoesTowardsHandAndRoom(t *testing.T) {
 	if e := handMix(40, 22); !(e.High < 0) {
 		t.Errorf("hotter than both: %v", e)
 	}
-	// The error: half and twice the pull of the hand, in a dough too
-	// heavy to feel the room.
+	// The error: half and twice the hand's pull, in a dough too heavy
+	// to feel the room.
 	e, silent := rise(Mixing{By: ByHand, FastMin: 12, MassKg: 1000, RoomC: 22}, 22)
 	if silent != "" {
 		t.Fatal(silent)
@@ -190,8 +188,8 @@ func TestByHandGoesTowardsHandAndRoom(t *testing.T) {
 	near(t, "low end", e.Low, 10*(1-math.Exp(-12*0.0071/2)), 0.02)
 }
 
-// The published splits of a mix lie about the one that stands for a
-// time without speeds.
+// The published splits of a mix lie about the one for a time
+// without speeds.
 func TestSplitMinutes(t *testing.T) {
 	for _, c := range []struct {
 		by         Mixer
@@ -199,7 +197,7 @@ func TestSplitMinutes(t *testing.T) {
 	}{{Spiral, 3, 6}, {Spiral, 4, 8}, {Spiral, 4, 10}, {Planetary, 2, 4}, {Planetary, 2, 9},
 		{Planetary, 4, 6}} {
 		slow, fast := SplitMinutes(c.by, c.slow+c.fast)
-		// What counts is the warming: the first speed for two fifths of
+		// What counts is the warming: the first speed as two fifths of
 		// the second.
 		if got, want := 0.4*slow+fast, 0.4*c.slow+c.fast; math.Abs(got/want-1) > 0.09 {
 			t.Errorf("%+v: %g and %g min", c, slow, fast)
@@ -213,7 +211,7 @@ func TestSplitMinutes(t *testing.T) {
 	near(t, "the share of the first speed", slow, 3, 0.3) // mean of the six: 0.31
 }
 
-// A house's own friction stands whatever the mixer and the minutes.
+// A house's own friction holds for any mixer and minutes.
 func TestMeasuredFrictionWins(t *testing.T) {
 	for _, by := range []Mixer{ByHand, Spiral, HighSpeed, NotSaid} {
 		e, silent := rise(Mixing{By: by, FastMin: 500, MassKg: -1, HouseK: 5.5, Measured: true}, 20)
@@ -226,7 +224,7 @@ func TestMeasuredFrictionWins(t *testing.T) {
 	}
 }
 
-// With no mixer named the estimate holds those from a fork to a spiral.
+// Without a mixer the estimate holds those from a fork to a spiral.
 func TestNoMixerNamed(t *testing.T) {
 	of := func(by Mixer) figure.Estimate {
 		e, silent := rise(Mixing{By: by, SlowMin: 3, FastMin: 7, MassKg: 5, RoomC: 22}, 22)
@@ -307,8 +305,8 @@ func TestRiseIsSilentOutside(t *testing.T) {
 	}
 }
 
-// Whatever the mix, StartC undoes EndC, and more minutes never cool a
-// dough in a room as warm.
+// For any mix StartC undoes EndC, and more minutes never cool a dough
+// in a room as warm.
 func TestMixingProperty(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		m := Mixing{

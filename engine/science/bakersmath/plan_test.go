@@ -10,7 +10,7 @@ import (
 	"forebake/engine/figure"
 )
 
-// three makes the three bowls of the runs out of one.
+// three makes the three runs' bowls out of one.
 func three(b Bowl) [figure.Runs]Bowl { return [figure.Runs]Bowl{b, b, b} }
 
 // spiral is a mix of a dough of kg in a room.
@@ -33,7 +33,7 @@ func lean(flourC, aimC float64, m Mixing) Bowl {
 }
 
 // Expected, computed: at flour 20 C, aim 24 C and a rise of 3.7 K the
-// water is 20.5 C, at 30 C 13.5 C. The error of the balance is 0.5 C of
+// water is 20.5 C, at 30 C 13.5 C. The balance's error is 0.5 C of
 // dough, 0.85 C of water.
 func TestWaterExpected(t *testing.T) {
 	for _, c := range []struct{ flourC, waterC float64 }{{20, 20.5}, {30, 13.5}} {
@@ -54,8 +54,8 @@ func TestWaterExpected(t *testing.T) {
 	}
 }
 
-// Flour and preferment go in at their own temperatures: the room is not
-// in their place.
+// Flour and preferment go in at their own temperatures, not at
+// the room's.
 func TestFlourIsNotAtTheRoom(t *testing.T) {
 	cold, _ := Water(three(lean(10, 24, spiral(1.6, 24))))
 	warm, _ := Water(three(lean(28, 24, spiral(1.6, 24))))
@@ -76,9 +76,9 @@ func TestFlourIsNotAtTheRoom(t *testing.T) {
 	near(t, "preferment", with(16).LiquidC.Mid-with(26).LiquidC.Mid, 0.8*2.7*10/(0.6*4.18), 1e-9)
 }
 
-// The published examples of the trade factor beside the balance: with
-// flour and room alike the two part by a known amount, since the factor
-// counts the room as if it were in the bowl.
+// The trade factor's published examples beside the balance: with flour
+// and room alike the two differ by a known amount, since the factor
+// counts the room as in the bowl.
 func TestFactorBesideTheBalance(t *testing.T) {
 	tried := 0
 	for _, r := range rows(t, "dough-worked-examples.csv") {
@@ -115,8 +115,8 @@ func TestFactorBesideTheBalance(t *testing.T) {
 		if silent != "" {
 			t.Fatalf("%s: %s", r["id"], silent)
 		}
-		// The published water in the balance: how far the trade's dough
-		// is off in it.
+		// The published water in the balance: how far off the trade's
+		// dough is.
 		mixed, ok := HeatBalanceDoughC(
 			[]Ingredient{{MassKg: 1, SpecificHeatKJ: HeatFlourKJ, TempC: flour},
 				{MassKg: 0.6, SpecificHeatKJ: HeatWaterKJ, TempC: published}},
@@ -138,8 +138,8 @@ func TestFactorBesideTheBalance(t *testing.T) {
 	}
 }
 
-// The error of the mixing is in the liquid's, times the dough's heat
-// over the liquid's.
+// The mixing's error is in the liquid's, times the dough's heat over
+// the liquid's.
 func TestWaterCarriesTheErrorOfMixing(t *testing.T) {
 	b := lean(20, 26, Mixing{By: Spiral, SlowMin: 2, FastMin: 3, MassKg: 1.6, RoomC: 22})
 	plan, silent := Water(three(b))
@@ -158,8 +158,8 @@ func TestWaterCarriesTheErrorOfMixing(t *testing.T) {
 	near(t, "width", plan.LiquidC.High-plan.LiquidC.Low, (0.8*3.8*(1.7-1/1.7)+1)/share, 0.35)
 }
 
-// A rich dough in a hot room: ice by weight, in the middle run only
-// where it is needed there.
+// A rich dough in a hot room: ice by weight, in the middle run only if
+// needed there.
 func TestIceByWeight(t *testing.T) {
 	goods := []Ingredient{
 		{MassKg: 1, SpecificHeatKJ: HeatFlourKJ, TempC: 30},
@@ -180,8 +180,7 @@ func TestIceByWeight(t *testing.T) {
 		t.Errorf("%+v %s", plan, silent)
 	}
 	inOrder(t, "ice", plan.IceG)
-	// The ice, melted and mixed in with the rest, gives the dough that
-	// was wanted.
+	// The ice, melted and mixed in, gives the dough that was wanted.
 	ice := plan.IceG.Mid / 1000
 	dough, ok := HeatBalanceDoughC(
 		append(
@@ -233,7 +232,7 @@ func TestWaterIsSilentOutside(t *testing.T) {
 			t.Errorf("%q: %+v %q", want, plan, silent)
 		}
 	}
-	// The hottest liquid is answered, a little hotter is not.
+	// The hottest liquid is answered, a hotter one is not.
 	share := 0.6 * HeatWaterKJ / (HeatFlourKJ + 0.6*HeatWaterKJ)
 	for _, c := range []struct {
 		liquid float64
@@ -244,7 +243,7 @@ func TestWaterIsSilentOutside(t *testing.T) {
 			t.Errorf("liquid at %g C: %q", c.liquid, silent)
 		}
 	}
-	// An end that cannot be reached stops at what can be done.
+	// An end out of reach stops at what is possible.
 	bowls := three(lean(20, 24, house(3)))
 	bowls[figure.Low].Mixing, bowls[figure.High].Goods = house(
 		40,
@@ -294,8 +293,7 @@ func TestDoughC(t *testing.T) {
 	}
 }
 
-// The plan poured into the bowl gives the dough that was wanted, in
-// every run.
+// The plan poured into the bowl gives the wanted dough, in every run.
 func TestWaterAndDoughAgreeProperty(t *testing.T) {
 	answered := 0
 	rapid.Check(t, func(t *rapid.T) {

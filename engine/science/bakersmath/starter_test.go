@@ -8,7 +8,7 @@ import (
 	"forebake/engine/figure"
 )
 
-// Published hydrations of starters (read), and shares of flour and
+// Published hydrations of starters (read), and the shares of flour and
 // water expected of them (computed).
 func TestStarterShares(t *testing.T) {
 	for _, c := range []struct{ h, flour, water float64 }{
@@ -33,9 +33,8 @@ func TestStarterShares(t *testing.T) {
 	}
 }
 
-// Every stiff starter of the table lies in the estimate of a stiff one;
-// the one that bears its name at 100 % only in that of a starter by
-// name alone.
+// Every stiff starter of the table lies in a stiff one's estimate; the
+// one of that name at 100 % only in that of a starter by name alone.
 func TestPublishedStarters(t *testing.T) {
 	tried := 0
 	for _, r := range rows(t, "starters.csv") {

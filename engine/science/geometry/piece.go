@@ -56,6 +56,23 @@ func LoafHalfMM(massG, densityGPerML, lengthToWidth, heightToWidth float64) (Hal
 	return h, true
 }
 
+// RingHalfMM gives the half dimensions of a strand that is closed to a ring, as a loaf that is as
+// thick all along: V = pi/4*l*w*h, aroundToWidth (at least 1) the length along its middle over its
+// width. Its ends touch, so no heat comes in there: the length given is that of an endless one.
+// Error as BunHalfMM.
+func RingHalfMM(massG, densityGPerML, aroundToWidth, heightToWidth float64) (HalfSize, bool) {
+	if !positive(massG, densityGPerML, aroundToWidth, heightToWidth) || aroundToWidth < 1 ||
+		heightToWidth > 1 {
+		return HalfSize{}, false
+	}
+	volume := 1000 * massG / densityGPerML // mm3
+	wide, ok := size(math.Cbrt(volume / (math.Pi / 4 * aroundToWidth * heightToWidth)))
+	if !ok {
+		return HalfSize{}, false
+	}
+	return HalfSize{wide * aroundToWidth / 2, wide / 2, wide / 2 * heightToWidth}, true
+}
+
 // TinLoafHalfMM gives the half dimensions of a loaf that fills its
 // tin's inside length and width: the height follows from the volume,
 // with a flat top, over the rim or not. Two stated plant loaves come

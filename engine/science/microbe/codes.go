@@ -13,9 +13,9 @@ const (
 )
 
 // codes are the jurisdictions, each figure with its row in the
-// published limits. The meat and poultry cooling of USDA FSIS (54.4 to
-// 26.7 C in 1.5 h, memory) is left out: it is tighter at the top, but
-// no law for bakers.
+// published limits. USDA FSIS cooling of meat and poultry (54.4 to 26.7
+// C in 1.5 h, memory) is left out: it is tighter at the top, but no law
+// for bakers.
 var codes = [...]Limits{
 	{
 		Code: "us-food-code", Name: foodCode + ", the model for state retail codes",

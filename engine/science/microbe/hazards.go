@@ -1,7 +1,6 @@
 package microbe
 
-// Sealed is a class of part without air, in which C. botulinum is
-// asked after.
+// Sealed is a class of part without air, judged for C. botulinum.
 type Sealed uint8
 
 // The classes.
@@ -33,10 +32,9 @@ var (
 )
 
 // Botulinum answers for a sealed part that stands at warmestC for the
-// given days. coldC is the most of the place's cold holding. Of
-// intervals the high end decides; a pH or a water activity that is not
-// known, or cannot be read, earns no credit. because names the figure
-// that decided.
+// given days. coldC is the warmest of the place's cold holding. The
+// high end of an interval decides; an unknown or unreadable pH or water
+// activity earns no credit. because names the figure that decided.
 func Botulinum(s Sealed, warmestC, coldC, days float64, aw, ph Interval, phKnown bool) (
 	level Level, because Limit) {
 	acid := phKnown && ph.Lo >= 0 && ph.Lo <= ph.Hi && AcidPH.Allows(ph.Hi)
@@ -87,8 +85,7 @@ var (
 	// ScotlandReheat holds unless quality would suffer.
 	ScotlandReheat = Limit{"sco-reheat", 82, 0, AtLeast,
 		"Food Safety (Temperature Control) Regulations 1995 SI 1995/2200 reg. 14", "read"}
-	// UKCooks are UK advice for a cook or a reheat, any one of
-	// them enough.
+	// UKCooks are UK advice for a cook or a reheat; any one is enough.
 	UKCooks = [...]Cook{
 		{"uk-cook-equiv", 60, 0, 45 * 60, ukAdvice, "memory"},
 		{"uk-cook-equiv", 65, 0, 10 * 60, ukAdvice, "memory"},

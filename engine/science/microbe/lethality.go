@@ -56,7 +56,7 @@ var (
 // Food is a kind of food to choose lines for.
 type Food uint8
 
-// The kinds. Dough is the careful choice among doughs, and the one for
+// The kinds. Dough is the careful choice among doughs, and serves
 // batters, crumbs, nut pastes and sugary fillings.
 const (
 	Dough Food = iota // chosen by water activity
@@ -86,12 +86,13 @@ type piece struct{ fromC, rate, z float64 }
 // KillFor chooses by kind and by the low end of the water activity.
 // Between two published foods the drier, sweeter one serves: at 0.947
 // or more a Dough is English muffin dough, at 0.928 or more sweet
-// batter, at 0.421 or more nut cookie dough, below that, and without a
+// batter, at 0.421 or more nut cookie dough; below that, and without a
 // water activity, nothing is counted. The egg, dairy, meat and bun
-// lines serve from 0.947 up only; drier, those foods are taken as
-// Dough. A drier food's line is kept as a floor under the wetter one's,
-// since drying protects: so a rate that must stay level above its own
-// tested temperatures still rises where a drier food is known to.
+// lines serve only from 0.947 up; drier, those foods count as Dough.
+//
+// A drier food's line is a floor under the wetter one's, since drying
+// protects: a rate that must stay level above its own tested
+// temperatures still rises where a drier food's is known to.
 func KillFor(food Food, awLo float64) Kill {
 	chain := []Line{muffinDoughLine, batterLine, nutPasteLine}
 	for len(chain) > 0 && !(awLo >= chain[0].Aw) {
@@ -113,8 +114,8 @@ func KillFor(food Food, awLo float64) Kill {
 	return NewKill(meatLine)
 }
 
-// NewKill follows at each temperature the fastest of the lines. A line
-// with figures out of range counts nothing.
+// NewKill follows the fastest line at each temperature. A line with
+// figures out of range counts nothing.
 func NewKill(lines ...Line) Kill {
 	k := Kill{Lines: lines}
 	var sound []Line
@@ -135,7 +136,7 @@ func NewKill(lines ...Line) Kill {
 		if from == to {
 			continue
 		}
-		// Between these the logarithms are straight, so two lines cross
+		// Between these the logarithms are linear, so two lines cross
 		// once at most.
 		cuts := []float64{from}
 		for a, l := range sound {
@@ -189,12 +190,12 @@ func (l Line) slope(tC float64) float64 {
 	return 0
 }
 
-// Log is the fall in Salmonella, log10, while the temperature runs
-// straight from t0C to t1C in the given minutes: the integral of
-// dt/D(T), exact. Pass the core at its slow end. -273.15 to 1000 C, 0
-// min or more; anything else kills nothing. Strains and foods differ by
-// half and more, and survivors tail: a figure over 5 means a kill step,
-// not that many logs.
+// Log is the fall in Salmonella, log10, while the temperature moves
+// linearly from t0C to t1C in the given minutes: the exact integral of
+// dt/D(T). Pass the core at its slow end. -273.15 to 1000 C, 0 min or
+// more; anything else kills nothing. Strains and foods differ by half
+// and more, and survivors tail: a figure over 5 means a kill step, not
+// that many logs.
 func (k Kill) Log(t0C, t1C, minutes float64) float64 {
 	if !readable(t0C) || !readable(t1C) || !(minutes > 0 && minutes <= math.MaxFloat64) {
 		return 0

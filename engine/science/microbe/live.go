@@ -76,9 +76,9 @@ func (g *Growth) rate(b, tC float64) float64 {
 }
 
 // LogAt is the growth, log10, by one reading of B, while the
-// temperature runs straight from t0C to t1C in the given hours: the
+// temperature moves linearly from t0C to t1C in the given hours: the
 // exact integral. It is not cut at MostLog, since the parts of a
-// history add up. Anything that cannot be read is infinite.
+// history add up. Anything unreadable is infinite.
 func (g *Growth) LogAt(run figure.Run, t0C, t1C, hours float64) float64 {
 	lo, hi := math.Min(t0C, t1C), math.Max(t0C, t1C)
 	if !readable(lo) || !readable(hi) || !(hours >= 0 && hours <= math.MaxFloat64) {
@@ -123,11 +123,11 @@ func (g *Growth) Capped(sum figure.Estimate) figure.Estimate {
 var Enriched = figure.Estimate{Low: 1, Mid: 2, High: 2}
 
 // AwCredit is the factor on LiveStaph for the water activity of a
-// dough, against the lean dough that was measured: ((aw - 0.808)/(0.98
-// - 0.808))^2, at most 1. The shape and 0.808 are read (Medvedova A. et
-// al., Ital. J. Food Saf. 8:8287, 2019); the exponent is a judgement.
-// The high end of the water activity decides High. A figure that cannot
-// be read gives no credit.
+// dough, against the lean dough that was measured: ((aw -
+// 0.808)/(0.98 - 0.808))^2, at most 1. The shape and 0.808 are read
+// (Medvedova A. et al., Ital. J. Food Saf. 8:8287, 2019); the exponent
+// is a judgement. The high end of the water activity decides High. An
+// unreadable figure gives no credit.
 func AwCredit(aw Interval) figure.Estimate {
 	if !(aw.Lo <= aw.Hi && aw.Hi >= 0 && aw.Lo <= 1) {
 		return figure.Exactly(1)
