@@ -45,9 +45,17 @@ var mayKnow = map[string][]string{
 	"engine/science/geometry":   nil,
 	"engine/science/heat":       nil,
 	// curves by temperature, for its solver
-	"engine/science/melt":          {"engine/science/heat"},
-	"engine/science/microbe":       nil,
-	"engine/science/mould":         nil,
+	"engine/science/melt":    {"engine/science/heat"},
+	"engine/science/microbe": nil,
+	"engine/science/mould":   nil,
+	// chooses among the solvers, and hands them their curves
+	"engine/science/solve": {
+		"engine/science/bake",
+		"engine/science/collocation",
+		"engine/science/ferment",
+		"engine/science/heat",
+		"engine/science/melt",
+	},
 	"engine/science/wateractivity": nil,
 	"rules":                        nil, // data
 	"engine/seed":                  nil, // for tests alone
@@ -115,11 +123,11 @@ var mayKnow = map[string][]string{
 		"engine/kitchen",
 		"engine/quantity",
 		"engine/science/bake",
-		"engine/science/collocation",
 		"engine/science/ferment",
 		"engine/science/geometry",
 		"engine/science/heat",
 		"engine/science/melt",
+		"engine/science/solve",
 	}, // a part's steps in figures; what it is made of is handed in
 	"engine/makeup": {
 		"engine/family",

@@ -16,7 +16,6 @@ import (
 	"forebake/engine/formula"
 	"forebake/engine/kitchen"
 	"forebake/engine/science/bake"
-	"forebake/engine/science/collocation"
 	"forebake/engine/science/ferment"
 	"forebake/engine/science/heat"
 	"forebake/engine/science/melt"
@@ -146,8 +145,6 @@ type Simulator struct {
 	runs [figure.Runs]run
 	standing
 	began    int // Waits when the part at hand began
-	volumes  heat.Volumes
-	smooth   collocation.Body
 	stages   []Stage
 	samples  []Sample
 	tracing  bool
@@ -347,7 +344,7 @@ func (f *Simulator) reach(l *run, e environment, targetC float64, read bool) flo
 		return 0
 	}
 	if !read && f.solvedFor(l, e) {
-		v := f.startWorking(l, f.beginning(l, e, l.which))
+		v := f.followed.solvers.Start(f.beginning(l, e, l.which))
 		pace := f.freezePace(l, e)
 		return v.TimeTo(heat.Core, targetC, longestWatch*pace) / pace / 3600
 	}

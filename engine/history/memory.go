@@ -3,12 +3,12 @@ package history
 import (
 	"forebake/engine/formula"
 	"forebake/engine/science/heat"
-	"forebake/engine/science/melt"
+	"forebake/engine/science/solve"
 )
 
 // stretch is all that a course by a solver hangs on.
 type stretch struct {
-	begin               beginning
+	begin               solve.Stage
 	pace                float64 // of freezing
 	seconds, fermenting float64
 	works, tracing      bool
@@ -24,12 +24,12 @@ type followed struct {
 // memory keeps the last stretches that were followed. A formula is followed anew for every reading
 // of its ranges and for every amount that is tried, and most of its stretches stay as they are.
 type memory struct {
-	kept   map[stretch]followed
-	trails [mostTrails]trail
-	firsts [mostTrails]*formula.Step // where they begin
-	next   int                       // trail that is written next
-	curves melt.Curves
-	modes  heat.Solved
+	kept    map[stretch]followed
+	trails  [mostTrails]trail
+	firsts  [mostTrails]*formula.Step // where they begin
+	next    int                       // trail that is written next
+	solvers solve.Solvers
+	modes   heat.Solved
 }
 
 // mostKept is how many stretches are kept: those of one formula in all its readings, and some.

@@ -11,7 +11,7 @@ import (
 	"forebake/engine/science/bake"
 	"forebake/engine/science/ferment"
 	"forebake/engine/science/heat"
-	"forebake/engine/science/melt"
+	"forebake/engine/science/solve"
 )
 
 // environment is the surroundings of a step.
@@ -253,7 +253,7 @@ func (f *Simulator) solve(
 		return was.end, was.most, was.hours
 	}
 	const parts = 12
-	v := f.startWorking(l, k.begin)
+	v := f.followed.solvers.Start(k.begin)
 	from := len(f.samples)
 	end = v.Advance(0)
 	most = end.CoreC
@@ -283,84 +283,32 @@ func (f *Simulator) solve(
 	return end, most, hours
 }
 
-// beginning is all that a course by a solver begins with.
-type beginning struct {
-	dimension, halfM     float64
-	properties           heat.Properties
-	tC, ambientC, h      float64
-	ownHeat              float64 // W/kg at 26 C; 0 for what does not ferment
-	freezes, melts       bool
-	crumb                bool
-	ice                  melt.Ice // of what freezes
-	butterfat, chocolate float64
-}
-
 // beginning is that of a run, with the heat of one of the runs.
-func (f *Simulator) beginning(l *run, e environment, heats figure.Run) beginning {
+func (f *Simulator) beginning(l *run, e environment, heats figure.Run) solve.Stage {
 	m := f.setup.Material
-	b := beginning{
-		properties: m.properties(), butterfat: m.Butterfat, chocolate: m.Chocolate,
-		tC: f.now(l).MeanC, ambientC: l.ambient(e), freezes: f.freezes(l, e),
+	b := solve.Stage{
+		Properties: m.properties(), Butterfat: m.Butterfat, Chocolate: m.Chocolate,
+		TC: f.now(l).MeanC, AmbientC: l.ambient(e), Freezes: f.freezes(l, e),
 	}
 	if heats != l.which {
-		b.tC += l.own.middle.MeanC - l.own.run.MeanC
+		b.TC += l.own.middle.MeanC - l.own.run.MeanC
 	}
-	cooling := b.tC > b.ambientC
-	b.h = f.coefficient(l, e, cooling)
-	if b.freezes {
-		b.ice = f.ice(l)
+	cooling := b.TC > b.AmbientC
+	b.H = f.coefficient(l, e, cooling)
+	if b.Freezes {
+		b.Ice = f.ice(l)
 		if m.Crumb {
-			b.properties.ConductivityWmK = bake.CrumbConducts(0)
+			b.Properties.ConductivityWmK = bake.CrumbConducts(0)
 		}
 	} else { // the model's error goes into the surface, where most of it comes from
-		b.h *= f.speed(l, e, cooling)
-		b.melts, b.crumb = f.melts(l, e), m.Crumb
+		b.H *= f.speed(l, e, cooling)
+		b.Sets, b.Crumb = f.melts(l, e), m.Crumb
 	}
-	b.dimension, b.halfM = l.body.EquivalentDimension(m.Conductivity, b.h), l.body.Nearest()
+	b.Dimension, b.HalfM = l.body.EquivalentDimension(m.Conductivity, b.H), l.body.Nearest()
 	if f.works() {
-		b.ownHeat = f.setup.OwnHeat.At(heats)
+		b.OwnHeat = f.setup.OwnHeat.At(heats)
 	}
 	return b
-}
-
-// solver follows a body from the beginning of a stage on.
-type solver interface {
-	Advance(seconds float64) heat.State
-	TimeTo(p heat.Point, targetC, within float64) float64
-}
-
-// startWorking starts what follows a run: finite volumes where water freezes or chocolate sets, else
-// collocation.
-func (f *Simulator) startWorking(l *run, b beginning) solver {
-	m := f.setup.Material
-	if b.freezes || b.melts {
-		v := &f.volumes
-		v.Start(b.dimension, b.halfM, b.properties, b.tC)
-		if f.works() {
-			v.SetOwnHeat(b.ownHeat, pace)
-		}
-		if b.freezes {
-			t := f.followed.curves.Freezing(f.ice(l), m.SpecificHeat, m.Butterfat)
-			v.SetSpecificHeat(t.SpecificHeat)
-			v.SetConductivity(t.Conductivity)
-		} else {
-			v.SetSpecificHeat(f.followed.curves.Chocolate(m.SpecificHeat, m.Chocolate))
-		}
-		v.Stage(b.ambientC, b.h)
-		return v
-	}
-	s := &f.smooth
-	s.Start(b.dimension, b.halfM, b.properties, b.tC)
-	if f.works() {
-		s.SetOwnHeat(b.ownHeat, pace)
-	}
-	if b.crumb {
-		s.SetConductivity(bake.CrumbShare)
-	} else if b.butterfat > 0 {
-		s.SetSpecificHeat(f.followed.curves.Butter(m.SpecificHeat, m.Butterfat))
-	}
-	s.Stage(b.ambientC, b.h)
-	return s
 }
 
 // waiting is one wait: what its three runs begin with, and what comes of each.
