@@ -1867,6 +1867,27 @@ rule "kill-step" {
   adjust "step.time" {}
 }
 
+trial "bean paste that came cooked, and one with raw egg" {
+  rule  = "kill-step"
+  cases = {
+    "sugar" = "clear"
+    "egg"   = "flagged"
+  }
+  formula "t" {
+    filling "f" { ingredients = { "red bean paste" = "300 g", "$case" = "30 g" } }
+    dough "d" {
+      ingredients = { "bread flour" = "500 g", "water" = { amount = "300 g", temp = "20 C" }, "instant yeast" = "6 g" }
+      steps = [
+        { mix = "10 min", to = "25 C" },
+        { fill = "f" },
+        { shape = "balls", pieces = 10 },
+        { proof = "1 h", at = "28 C", as = "pieces 110 g" },
+        { bake = "13 min", at = "190 C", core = "92 C" },
+      ]
+    }
+  }
+}
+
 trial "raw egg in a nut filling, sixteen minutes" {
   rule  = "kill-step"
   cases = {

@@ -865,7 +865,7 @@ var stepFacts = []Fact{
 		Label:  "time to the core",
 		Unit:   "min",
 		of:     (*formula.Verb).Bakes,
-		Means:  "until the middle is at the target core",
+		Means:  "until the middle, or the dough around a lump of filling, is at the target core",
 		Source: srcBake,
 		Error:  "factor 1.4 in a tin and for rolls, 1.6 for a loaf that stands free, up to 2 below 140 and above 250 C: a first guess to be probed",
 		Settle: settleCore,

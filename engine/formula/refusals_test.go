@@ -190,9 +190,9 @@ func TestNoOfferChangesTheAmount(t *testing.T) {
 	}
 	_, problems := refusals([]byte("formula \"f\" {\n  dough \"d\" {\n" +
 		"    ingredients = { \"bread flour\" = \"500 g\" }\n" +
-		"    steps = [ { bake = \"20 min\", at = \"350\" } ]\n  }\n}\n"))
+		"    steps = [ { bake = \"20 min\", at = \"272\" } ]\n  }\n}\n"))
 	if len(problems) != 1 || !strings.Contains(problems[0].Text,
-		`write "350 C", or "350 F" if it is Fahrenheit`) {
-		t.Errorf("at = 350: %v", problems)
+		`write "272 C", or "272 F" if it is Fahrenheit`) {
+		t.Errorf("at = 272: %v", problems)
 	}
 }

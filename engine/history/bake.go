@@ -30,9 +30,9 @@ func (f *Simulator) bake(step *formula.Step, st *Stage) {
 	st.Oven, st.HasOven, st.OvenSilent = bakings[figure.Low], why == "", why
 	target := step.CoreTarget()
 	if target.Set && st.HasOven {
-		quick, why1 := bakings[figure.High].MinutesTo(target.Lo)
-		mid, why2 := bakings[figure.Middle].MinutesTo(target.Mid())
-		slow, why3 := bakings[figure.Low].MinutesTo(target.Hi)
+		quick, why1 := bakings[figure.High].MinutesToDough(target.Lo)
+		mid, why2 := bakings[figure.Middle].MinutesToDough(target.Mid())
+		slow, why3 := bakings[figure.Low].MinutesToDough(target.Hi)
 		if st.OvenSilent = figure.FirstReason(why1, why2, why3); st.OvenSilent == "" {
 			st.MinutesToCore = figure.Estimate{Low: quick.Low, Mid: mid.Mid, High: slow.High}
 			st.HasCoreMinutes = true

@@ -455,8 +455,18 @@ func readArea(r *reading.Reader, text string, at source.Place, what string) (
 	return length, width, ok1 && ok2
 }
 
-// openTin is a tin whose size is to be decided.
-func openTin(name string, at source.Place) Tin {
+// SizedTin is a tin of which each side is a range, length, width and
+// height in mm.
+func SizedTin(name string, at source.Place, sides [3]figure.Interval, round bool) Tin {
+	t := Tin{Name: name, Place: at, Sides: sides, Round: round}
+	for i, side := range sides {
+		t.Inside[i] = (side.Lo + side.Hi) / 2
+	}
+	return t
+}
+
+// OpenTin is a tin whose size is to be decided.
+func OpenTin(name string, at source.Place) Tin {
 	t := Tin{Name: name, Place: at, Open: true, Inside: anyTin[len(anyTin)/2]}
 	for i, x := range t.Inside {
 		t.Sides[i] = figure.Point(x)
@@ -464,13 +474,13 @@ func openTin(name string, at source.Place) Tin {
 	return t
 }
 
-// WithOpenTin gives the kitchen with one more tin, whose size is to be
-// decided, unless it has one of that name.
-func (k *Kitchen) WithOpenTin(name string, at source.Place) *Kitchen {
-	if _, has := k.TinNamed(name); has {
+// WithTin gives the kitchen with one more tin, unless it has one of
+// that name.
+func (k *Kitchen) WithTin(t Tin) *Kitchen {
+	if _, has := k.TinNamed(t.Name); has {
 		return k
 	}
 	with := *k
-	with.Tins = append(slices.Clone(k.Tins), openTin(name, at))
+	with.Tins = append(slices.Clone(k.Tins), t)
 	return &with
 }

@@ -37,7 +37,7 @@ func ReadTin(r *reading.Reader, b *hclsyntax.Block, k *Kitchen) {
 		return
 	}
 	if r.IsOpen(a.Expr) {
-		t = openTin(t.Name, t.Place)
+		t = OpenTin(t.Name, t.Place)
 	} else if text, at, ok := r.Text(a.Expr, "inside"); ok {
 		t.readInside(r, text, at)
 	}

@@ -92,6 +92,16 @@ func (r *Reader) Text(e hclsyntax.Expression, what string) (string, source.Place
 	return "", source.Place{}, false
 }
 
+// Literal returns the text of a value in quotes, and its place. It
+// records no problem.
+func (r *Reader) Literal(e hclsyntax.Expression) (string, source.Place, bool) {
+	if _, isText := e.(*hclsyntax.TemplateExpr); !isText {
+		return "", source.Place{}, false
+	}
+	text, inside, ok := source.StringLiteral(e)
+	return text, source.Place{File: r.File, Start: inside.Start, End: inside.End}, ok
+}
+
 // quotable reports whether a value lacks only its quotes: it is a word
 // or an amount, without a list, call or text.
 func quotable(text string) bool {

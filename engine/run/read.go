@@ -14,6 +14,7 @@ import (
 	"forebake/engine/formula"
 	"forebake/engine/reading"
 	"forebake/engine/rule"
+	"forebake/engine/slips"
 	"forebake/engine/source"
 )
 
@@ -78,6 +79,7 @@ func (h *Houses) open(in *Input) document {
 	}
 	d := document{file: file}
 	d.body, d.problems = source.Parse(file)
+	d.problems = slips.Mend(file, d.problems)
 	if len(d.problems) == 0 && in.Path != "" && holdsFormulas(d.body) {
 		h.forget(in.Path)
 	}
@@ -158,6 +160,25 @@ func formulasOf(f *source.File, body *hclsyntax.Body, o formula.Options) (
 	for _, b := range body.Blocks {
 		if o := owners[b.Type]; o != ofFormulas {
 			r.Fault(r.Place(b.TypeRange), "%s", strings.Replace(misplaced[o], "%s", b.Type, 1))
+			return nil, r.Problems
+		}
+	}
+	for _, b := range body.Blocks {
+		word := strings.ToLower(b.Type)
+		switch {
+		case b.Type == "formula":
+		case formula.IsPart(b.Type):
+			r.Fault(r.Place(b.TypeRange), "%s stands outside a formula: write formula \"our "+
+				"bread\" { above it, and } below the last part", b.Type)
+			return nil, r.Problems
+		case word == "recipe" || word == "formula" || word == "bread":
+			label := "our bread"
+			if len(b.Labels) > 0 {
+				label = b.Labels[0]
+			}
+			r.Problems = append(r.Problems, source.Problem{Place: r.Place(b.TypeRange),
+				Text:  "a file holds formulas, not a " + b.Type,
+				Paste: fmt.Sprintf("formula %q {", label)})
 			return nil, r.Problems
 		}
 	}
