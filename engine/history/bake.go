@@ -34,11 +34,8 @@ func (f *Simulator) bake(step *formula.Step, st *Stage) {
 		mid, why2 := bakings[figure.Middle].MinutesToDough(target.Mid())
 		slow, why3 := bakings[figure.Low].MinutesToDough(target.Hi)
 		if st.OvenSilent = figure.FirstReason(why1, why2, why3); st.OvenSilent == "" {
-			st.MinutesToCore, st.HasCoreMinutes = figure.Estimate{
-				Low:  quick.Low,
-				Mid:  mid.Mid,
-				High: slow.High,
-			}, true
+			st.MinutesToCore = figure.Estimate{Low: quick.Low, Mid: mid.Mid, High: slow.High}
+			st.HasCoreMinutes = true
 		}
 	}
 	var after, dough, peak figure.Estimate

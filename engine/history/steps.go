@@ -28,7 +28,7 @@ func (f *Simulator) begin(s Setup) {
 	}
 	for i := range f.runs {
 		l := &f.runs[i]
-		l.which, l.walk.Solved = figure.Run(i), &f.solved
+		l.which, l.walk.Solved = figure.Run(i), &f.followed.modes
 		l.even(s.Start.At(l.which))
 	}
 }
@@ -163,13 +163,8 @@ func (f *Simulator) keepState(st *Stage) {
 		s := f.now(&f.runs[i])
 		core[i], mean[i], surface[i] = s.CoreC, s.MeanC, s.SurfaceC
 	}
-	st.StartCore, st.Core, st.CoreMax = figure.Ordered(
-		core,
-	), figure.Ordered(
-		core,
-	), figure.Ordered(
-		core,
-	)
+	st.StartCore = figure.Ordered(core)
+	st.Core, st.CoreMax = st.StartCore, st.StartCore
 	st.Mean, st.Surface = figure.Ordered(mean), figure.Ordered(surface)
 }
 
