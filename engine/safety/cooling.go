@@ -111,9 +111,9 @@ const (
 )
 
 // Cooling gives the hours from the start of the code's clock until the part is at a temperature,
-// over all the waits of a cooling. In surroundings that are cold enough to keep it the last wait is
-// taken to last as long as it takes; elsewhere the clock ends with the steps as written. Over
-// BothStages a bake that follows in time ends the clock, once the first stage is done.
+// over all the waits of a cooling. In surroundings that are cold enough to keep it, or in a fridge that
+// should be, the last wait is taken to last as long as it takes; elsewhere the clock ends with the
+// steps as written. Over BothStages a bake that follows in time ends the clock, once the first stage is done.
 func (s *Sheet) Cooling(step *formula.Step, stages CoolingStages) Value {
 	p, l := s.Part(step.Part), s.limits()
 	if st, missing := s.Stage(step); st == nil {
@@ -197,7 +197,10 @@ func (p *Part) fallsTo(step *formula.Step, targetC float64) fall {
 	waits := p.coolingFrom(step)
 	keeps := false
 	for _, st := range waits {
-		if at := p.sheet.AroundStep(st.Step); !at.Absent && at.Hi <= p.sheet.limits().ColdC.Value {
+		at, l := p.sheet.AroundStep(st.Step), p.sheet.limits()
+		// Nor does a chill last less long in a fridge that is too warm.
+		if !at.Absent && (at.Hi <= l.ColdC.Value ||
+			st.Step.Verb.Retards() && at.Hi < l.FirstToC.Value) {
 			keeps = true
 		}
 	}
