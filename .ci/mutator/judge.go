@@ -177,12 +177,13 @@ type known struct {
 //   - A rule that is told once names its other subjects in the text of the first: a finding that is
 //     named there is still told.
 //   - A finding of food safety over a range, at a point inside, by a rule whose figure takes the
-//     worst of what is not known (carefulRules): knowing more may clear it. The reverse is a
-//     violation: a range never says less than a point inside.
+//     worst of what is not known (carefulRules), or over the range of a pH or water activity, which
+//     counts as needing control unless all of it needs none: knowing more may clear it. The reverse
+//     is a violation: a range never says less than a point inside.
 //   - A removed wish: the rules that hold what comes out against it (wishes) have no yardstick left.
 //     Not so for food safety: the food is there, whatever is wanted of it.
-//   - A removed "to" of a cook that was too low for its egg: that aim is a stop, and a custard
-//     without one is a risk, since it is usually hot enough. It stays flagged.
+//   - A removed "to" of a cook that was too low for its egg or meat (cookAims): that aim is a stop,
+//     and a cook without one is a risk, since it is usually hot enough. It stays flagged.
 //   - A rule that is told once bears the harshest level of its subjects. Where the worst of them is
 //     the one that is known less, and the rule still answers there, the others keep their own.
 //   - A removed figure of a house's ingredient: like says what holds then, and it is written. Not
@@ -222,7 +223,7 @@ func compare(before, after *outside.Answer, k known) verdict {
 			case k.change == "removed" && k.hasOwn && k.assumed(before, after):
 				v.excuse(toldDefault, f)
 			case k.change == "removed" && k.key == "to" && k.group == "step option" &&
-				f.Rule == "egg-undercooked" && g.Rule == f.Rule && g.Level == "risk":
+				cookAims[f.Rule] && g.Rule == f.Rule && g.Level == "risk":
 				v.excuse(aimUnsaid, f)
 			case g.Rule == f.Rule && !f.Safety && a.toldOf(f, k):
 				v.excuse(othersLevel, f)
@@ -232,7 +233,8 @@ func compare(before, after *outside.Answer, k known) verdict {
 			continue
 		}
 		switch {
-		case k.change == "narrowed" && f.Safety && carefulRules[f.Rule]:
+		case k.change == "narrowed" && f.Safety &&
+			(carefulRules[f.Rule] || k.group == "part figure"):
 			v.excuse(carefulEnd, f)
 		case k.change == "narrowed" && a.toldWith(f):
 			v.excuse(toldOnce, f)

@@ -38,7 +38,7 @@ func isVerb(key string) bool {
 // wishes are what the baker wants or does, and not what is known, each with the rules that hold what
 // comes out against it: without the wish they have no yardstick.
 var wishes = map[string][]string{
-	"makes": {"makes-mismatch", "divide-slipped", "pieces-uneven", "slices-off"},
+	"makes": {"makes-mismatch", "divide-slipped", "pieces-uneven", "slices-off", "core-missing"},
 	"family": {
 		"yeast-high", "hydration-low", "hydration-high", "sugar-low", "sugar-high", "fat-low",
 		"fat-high", "salt-low", "egg-low", "egg-high", "roll-in-off", "dough-too-cold",
@@ -51,6 +51,9 @@ var wishes = map[string][]string{
 	"slice":   {"slices-off"},
 	"wide":    {"coil-too-fat", "slices-off"},
 }
+
+// cookAims are the rules that stop an aim that is too low, and give a risk where none is written.
+var cookAims = map[string]bool{"egg-undercooked": true, "meat-raw": true}
 
 // carefulRules are the rules of food safety whose figures take the worst of a range, and not its
 // whole: a point inside may clear them.
